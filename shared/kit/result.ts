@@ -1,7 +1,9 @@
 // How an expected failure travels: as a value with a closed code and the facts, never as a thrown surprise.
 
 /** Either a value or an expected failure. Impossible states throw instead. */
-export type Result<T, E> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: E };
+export type Result<T, E> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly error: E };
 
 /** Wraps a value. */
 export function ok<T>(value: T): { readonly ok: true; readonly value: T } {

@@ -1,0 +1,6 @@
+// The table of commands: one line each, loaded only when called so that `label` does not pay for a database driver.
+
+import type { Command } from './command.ts';
+
+/** Command name to the module that holds it. */
+export const commandLoaders: Readonly<Record<string, () => Promise<Command>>> = {};
