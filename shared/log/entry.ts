@@ -1,0 +1,96 @@
+// What one line of the log is: its envelope. The log knows no word of the floor; the payload is opaque here.
+// Method: every tablet writes its own chain; (tablet, epoch, seq) names an entry for ever. An epoch is one life of one
+// tablet's database, so that a wiped tablet never uses a name twice. A single shared sequence was refused: it needs a network.
+
+import { z } from 'zod';
+
+/** Any JSON value; numbers must be finite. */
+export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
+
+/** A JSON object, as payloads are. */
+export type JsonObject = { readonly [key: string]: Json };
+
+/** A hybrid logical clock reading: `ms` since 1970 and a counter for events within one millisecond. */
+export interface ClockReading {
+  readonly ms: number;
+  readonly n: number;
+}
+
+/** The facts of an entry before it is sealed. */
+export interface EntryDraft {
+  readonly v: 1;
+  /** The tablet that wrote it. */
+  readonly tablet: string;
+  /** Which life of that tablet's database. */
+  readonly epoch: string;
+  /** 1, 2, 3 … without a gap within (tablet, epoch). */
+  readonly seq: number;
+  /** The tablet's wall clock, ISO 8601 with offset, as a person would have read it. */
+  readonly at: string;
+  /** Hybrid logical clock: orders entries of different tablets. */
+  readonly hlc: ClockReading;
+  /** The person's id, null where nobody had signed in. */
+  readonly who: string | null;
+  /** What happened, e.g. `reel.verified`. */
+  readonly kind: string;
+  readonly payload: JsonObject;
+  /** Hash of the entry before it in the same (tablet, epoch); `firstPrev` for seq 1. */
+  readonly prev: string;
+}
+
+/** An entry as it is kept: sealed by its hash, and signed where the tablet has a key. */
+export interface Entry extends EntryDraft {
+  /** SHA-256, lower-case hex, over the RFC 8785 bytes of the draft. */
+  readonly hash: string;
+  /** The tablet's signature over the hash (ECDSA P-256, SHA-256, base64url), null without a key. */
+  readonly sig: string | null;
+}
+
+/** `prev` of the first entry of a chain. */
+export const firstPrev = '0'.repeat(64);
+
+/** Longest text allowed for tablet, epoch, who and kind. */
+const NAME_MAX = 64;
+const hexHash = z.string().regex(/^[0-9a-f]{64}$/, 'expected 64 lower-case hex digits');
+const name = z
+  .string()
+  .min(1)
+  .max(NAME_MAX)
+  .regex(/^[\x21-\x7e]+$/, 'expected visible ASCII without blanks');
+
+/** A wall clock reading: ISO 8601 with seconds and an offset. */
+export const isoMoment = z
+  .string()
+  .regex(
+    /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d{1,3})?(Z|[+-]\d{2}:\d{2})$/,
+    'expected ISO 8601 with offset, e.g. 2026-03-02T06:00:00+01:00',
+  )
+  .refine((text) => Number.isFinite(Date.parse(text)), 'expected a date that exists');
+
+const json: z.ZodType<Json> = z.json() as z.ZodType<Json>; // same values; zod's own type allows mutation
+
+/** The envelope's schema: unknown keys are refused. */
+export const entrySchema: z.ZodType<Entry> = z.strictObject({
+  v: z.literal(1),
+  tablet: name,
+  epoch: name,
+  seq: z.int().min(1),
+  at: isoMoment,
+  hlc: z.strictObject({ ms: z.int().min(0), n: z.int().min(0) }),
+  who: z.string().min(1).max(NAME_MAX).nullable(),
+  kind: name,
+  payload: z.record(z.string(), json),
+  prev: hexHash,
+  hash: hexHash,
+  sig: z.string().max(128).nullable(),
+});
+
+/** The name of an entry for ever: `tablet/epoch/seq`. */
+export function entryId(entry: Pick<Entry, 'tablet' | 'epoch' | 'seq'>): string {
+  return `${entry.tablet}/${entry.epoch}/${entry.seq}`;
+}
+
+/** The chain that an entry belongs to: `tablet/epoch`. */
+export function chainId(entry: Pick<Entry, 'tablet' | 'epoch'>): string {
+  return `${entry.tablet}/${entry.epoch}`;
+}
