@@ -2,7 +2,7 @@
 // Method: every tablet writes its own chain; (tablet, epoch, seq) names an entry for ever. An epoch is one life of one
 // tablet's database, so that a wiped tablet never uses a name twice. A single shared sequence was refused: it needs a network.
 
-import { z } from 'zod';
+import * as z from 'zod/mini';
 
 /** Any JSON value; numbers must be finite. */
 export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
@@ -51,39 +51,39 @@ export const firstPrev = '0'.repeat(64);
 
 /** Longest text allowed for tablet, epoch, who and kind. */
 const NAME_MAX = 64;
-const hexHash = z.string().regex(/^[0-9a-f]{64}$/, 'expected 64 lower-case hex digits');
+const hexHash = z.string().check(z.regex(/^[0-9a-f]{64}$/, 'expected 64 lower-case hex digits'));
 const name = z
   .string()
-  .min(1)
-  .max(NAME_MAX)
-  .regex(/^[\x21-\x7e]+$/, 'expected visible ASCII without blanks');
+  .check(
+    z.minLength(1),
+    z.maxLength(NAME_MAX),
+    z.regex(/^[\x21-\x7e]+$/, 'expected visible ASCII without blanks'),
+  );
 
 /** A wall clock reading: ISO 8601 with seconds and an offset. */
-export const isoMoment = z
-  .string()
-  .regex(
+export const isoMoment = z.string().check(
+  z.regex(
     /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d{1,3})?(Z|[+-]\d{2}:\d{2})$/,
     'expected ISO 8601 with offset, e.g. 2026-03-02T06:00:00+01:00',
-  )
-  .refine((text) => Number.isFinite(Date.parse(text)), 'expected a date that exists');
-
-const json: z.ZodType<Json> = z.json() as z.ZodType<Json>; // same values; zod's own type allows mutation
+  ),
+  z.refine((text) => Number.isFinite(Date.parse(text)), 'expected a date that exists'),
+);
 
 /** The envelope's schema: unknown keys are refused. */
-export const entrySchema: z.ZodType<Entry> = z.strictObject({
+export const entrySchema: z.ZodMiniType<Entry> = z.strictObject({
   v: z.literal(1),
   tablet: name,
   epoch: name,
-  seq: z.int().min(1),
+  seq: z.int().check(z.minimum(1)),
   at: isoMoment,
-  hlc: z.strictObject({ ms: z.int().min(0), n: z.int().min(0) }),
-  who: z.string().min(1).max(NAME_MAX).nullable(),
+  hlc: z.strictObject({ ms: z.int().check(z.minimum(0)), n: z.int().check(z.minimum(0)) }),
+  who: z.nullable(z.string().check(z.minLength(1), z.maxLength(NAME_MAX))),
   kind: name,
-  payload: z.record(z.string(), json),
+  payload: z.record(z.string(), z.json()) as z.ZodMiniType<JsonObject>, // same values; zod's own type allows mutation
   prev: hexHash,
   hash: hexHash,
-  sig: z.string().max(128).nullable(),
-});
+  sig: z.nullable(z.string().check(z.maxLength(128))),
+}) as z.ZodMiniType<Entry>; // readonly view of the same shape
 
 /** The name of an entry for ever: `tablet/epoch/seq`. */
 export function entryId(entry: Pick<Entry, 'tablet' | 'epoch' | 'seq'>): string {

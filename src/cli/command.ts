@@ -3,7 +3,7 @@
 
 import { readFile } from 'node:fs/promises';
 import { type ParseArgsConfig, parseArgs } from 'node:util';
-import type { z } from 'zod';
+import { safeParse, type z } from 'zod';
 
 /** Where a command reads and writes; tests hand in their own. */
 export interface CommandIo {
@@ -90,7 +90,7 @@ export function formatIssue(error: z.core.$ZodError): string {
 }
 
 /** Parses JSON text and checks it; throws `NotUnderstood` with line or JSON path. `source` names the input. */
-export function parseJson<S extends z.ZodType>(text: string, schema: S, source: string): z.output<S> {
+export function parseJson<T>(text: string, schema: z.core.$ZodType<T>, source: string): T {
   let value: unknown;
   try {
     value = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text);
@@ -99,7 +99,7 @@ export function parseJson<S extends z.ZodType>(text: string, schema: S, source: 
       `${source}: line ${jsonErrorLine(text, error as Error)}: not JSON: ${(error as Error).message}`,
     );
   }
-  const checked = schema.safeParse(value);
+  const checked = safeParse(schema, value);
   if (!checked.success) throw new NotUnderstood(`${source}: ${formatIssue(checked.error)}`);
   return checked.data;
 }
