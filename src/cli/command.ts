@@ -105,11 +105,7 @@ export function parseJson<T>(text: string, schema: z.core.$ZodType<T>, source: s
 }
 
 /** Reads, parses and checks one JSON document from a file or standard input. */
-export async function readJson<S extends z.ZodType>(
-  file: string,
-  schema: S,
-  io: CommandIo,
-): Promise<z.output<S>> {
+export async function readJson<T>(file: string, schema: z.core.$ZodType<T>, io: CommandIo): Promise<T> {
   return parseJson(await readText(file, io), schema, file === '-' ? 'standard input' : file);
 }
 

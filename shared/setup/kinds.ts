@@ -1,0 +1,297 @@
+// What can happen on the floor, entry kind by entry kind, with the checked shape of its payload.
+// Common facts stand at the top level of a payload under one name each (line, slot, reel, part, lot …), so that lists,
+// filters and exports need no knowledge of the kind. A field's meaning never changes: a new meaning is a new field.
+
+import * as z from 'zod/mini';
+import type { Entry, JsonObject } from '../log/entry.ts';
+import {
+  countBases,
+  roles,
+  sides,
+  sources,
+  stopReasons,
+  verdicts,
+  verifyActs,
+  warningLevels,
+} from './vocabulary.ts';
+
+const id = z.string().check(z.minLength(1), z.maxLength(64));
+const text = z.string().check(z.maxLength(2000));
+const short = z.string().check(z.maxLength(200));
+const moment = z.string().check(z.maxLength(40));
+const count = z.number().check(z.minimum(0));
+const whole = z.int().check(z.minimum(0));
+const positive = z.number().check(z.gt(0));
+const orNull = <T extends z.core.$ZodType>(schema: T) => z.nullable(schema);
+
+/** One slot of a setup: what it wants. `pitchMm`, `tapeWidthMm` in mm; `positions` in 8 mm steps. */
+export const setupSlotSchema = z.strictObject({
+  slot: id,
+  part: id,
+  perPanel: count,
+  tapeWidthMm: orNull(positive),
+  pitchMm: orNull(positive),
+  positions: z.int().check(z.minimum(1)),
+  alternates: z.array(id),
+  supplierParts: z.array(id),
+  note: z.optional(short),
+  critical: z.optional(z.boolean()),
+  polarity: z.optional(short),
+  bodyMm: z.optional(positive),
+  msl: z.optional(short),
+  /** Set where several slots with the same part share the load: placements of the group per panel in `perPanel` are this slot's own. */
+  shares: z.optional(id),
+});
+
+const weekly = z.strictObject({
+  /** ISO weekdays, 1 = Monday. */
+  days: z.array(z.int().check(z.minimum(1), z.maximum(7))),
+  /** Local wall clock, `HH:MM`; `to` at or before `from` means the next day. */
+  from: z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/)),
+  to: z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/)),
+});
+
+/** One reason of a verdict: a code and its facts. */
+export const reasonSchema = z.catchall(z.object({ code: id }), z.json());
+
+/** What one scan of a reel's label said, as a verdict entry keeps it. */
+const reelFacts = {
+  reel: orNull(id),
+  part: orNull(short),
+  supplierPart: orNull(short),
+  quantity: orNull(count),
+  lot: orNull(short),
+  dateCode: orNull(short),
+} as const;
+
+/** The payload of every kind. Unknown keys are refused. */
+export const payloadSchemas = {
+  'tablet.opened': z.strictObject({
+    name: short,
+    app: short,
+    /** Public key (JWK) that signs this chain, null where the tablet has none. */
+    key: orNull(z.record(z.string(), z.json())),
+    /** The chain that this tablet wrote before, where its database was lost. */
+    previous: orNull(z.strictObject({ epoch: id, seq: whole })),
+  }),
+  'tablet.named': z.strictObject({ name: short }),
+  'person.added': z.strictObject({
+    person: id,
+    name: short,
+    role: z.enum(roles),
+    badge: short,
+    pin: orNull(z.strictObject({ salt: short, hash: short, rounds: whole })),
+  }),
+  'person.removed': z.strictObject({ person: id }),
+  'person.signed-in': z.strictObject({
+    person: id,
+    how: z.enum(['badge', 'pin', 'badge-and-pin']),
+    checked: z.enum(['tablet', 'server']),
+  }),
+  'person.signed-out': z.strictObject({ person: id }),
+  'line.defined': z.strictObject({
+    line: id,
+    name: short,
+    /** IANA zone of the plant, e.g. `Europe/Berlin`. */
+    zone: short,
+    machines: z.array(
+      z.strictObject({
+        machine: id,
+        name: short,
+        /** Banks in walking order; a position is one 8 mm step. */
+        banks: z.array(z.strictObject({ bank: id, name: short, positions: whole })),
+      }),
+    ),
+  }),
+  'line.ruled': z.strictObject({
+    line: id,
+    leadSeconds: whole,
+    walkSeconds: whole,
+    spliceSeconds: whole,
+    /** Tape from hub to pick point and from intake to pick point; null where nobody measured it. */
+    hubToPickMm: orNull(positive),
+    intakeToPickMm: orNull(positive),
+    /** Loss assumed until it is learnt, as a fraction. */
+    loss: z.number().check(z.minimum(0), z.lt(1)),
+    shifts: z.array(weekly),
+    breaks: z.array(weekly),
+    stops: z.array(z.strictObject({ from: moment, to: moment, note: short })),
+    comparison: z.strictObject({
+      ignoreCase: z.boolean(),
+      ignoreSpaces: z.boolean(),
+      ignoreDashes: z.boolean(),
+      packingSuffixes: z.array(id),
+    }),
+    feedersKnown: z.boolean(),
+  }),
+  'feeder.known': z.strictObject({
+    feeder: id,
+    tapeWidthMm: positive,
+    pitchesMm: z.array(positive),
+    positions: z.int().check(z.minimum(1)),
+  }),
+  'feeder.withdrawn': z.strictObject({ feeder: id, reason: short }),
+  'supplier.approved': z.strictObject({ supplierPart: short, part: id }),
+  'supplier.withdrawn': z.strictObject({ supplierPart: short, part: id }),
+  'setup.taken': z.strictObject({
+    setup: id,
+    product: short,
+    side: z.enum(sides),
+    revision: short,
+    line: id,
+    slots: z.array(setupSlotSchema),
+    source: short,
+  }),
+  'setup.chosen': z.strictObject({ line: id, setup: id }),
+  'run.started': z.strictObject({
+    run: id,
+    line: id,
+    setup: id,
+    product: short,
+    panelsWanted: whole,
+    /** Nominal seconds of working time a panel, and one panel's standard deviation. */
+    panelSeconds: positive,
+    panelSd: count,
+    /** Text with which every panel's own code begins; null where panels carry no code. */
+    panelPrefix: orNull(short),
+  }),
+  'run.stopped': z.strictObject({ run: id, line: id, reason: z.enum(stopReasons), note: short }),
+  'run.resumed': z.strictObject({ run: id, line: id }),
+  'run.ended': z.strictObject({ run: id, line: id, panels: whole, note: short }),
+  'panels.counted': z.strictObject({
+    run: id,
+    line: id,
+    add: z.int(),
+    /** Panels done after this entry, as the tablet saw it; sums rule where tablets differ. */
+    panels: whole,
+    serial: orNull(short),
+    via: z.enum(sources),
+  }),
+  'reel.verified': z.strictObject({
+    act: z.enum(verifyActs),
+    line: id,
+    setup: id,
+    run: orNull(id),
+    slot: orNull(short),
+    feeder: orNull(id),
+    ...reelFacts,
+    /** Every code that was read off the label, as scanned. */
+    codes: z.array(text),
+    verdict: z.enum(verdicts),
+    reasons: z.array(reasonSchema),
+    panels: whole,
+    via: z.enum(sources),
+    /** How the quantity is known. */
+    basis: orNull(z.enum(countBases)),
+    /** Parts of the old tape cut away at a splice. */
+    cut: z.optional(count),
+  }),
+  'hold.cleared': z.strictObject({
+    of: id,
+    line: id,
+    slot: orNull(short),
+    reason: short,
+    by: id,
+    checked: z.enum(['tablet', 'server']),
+  }),
+  'hold.declined': z.strictObject({ of: id, line: id, slot: orNull(short), by: orNull(id), reason: short }),
+  'reel.unloaded': z.strictObject({
+    line: id,
+    run: orNull(id),
+    slot: short,
+    feeder: orNull(id),
+    reel: orNull(id),
+    part: orNull(short),
+    lot: orNull(short),
+    /** Parts left on it, where somebody counted. */
+    quantity: orNull(count),
+    basis: orNull(z.enum(countBases)),
+    panels: whole,
+    via: z.enum(sources),
+  }),
+  'reel.counted': z.strictObject({
+    line: orNull(id),
+    slot: orNull(short),
+    reel: orNull(id),
+    part: orNull(short),
+    lot: orNull(short),
+    quantity: count,
+    sd: count,
+    basis: z.enum(countBases),
+    panels: whole,
+  }),
+  'material.blocked': z.strictObject({
+    block: id,
+    reel: orNull(id),
+    lot: orNull(short),
+    part: orNull(short),
+    reason: short,
+  }),
+  'material.released': z.strictObject({ block: id, reason: short, by: id }),
+  'sweep.started': z.strictObject({ line: id, sweep: id }),
+  'sweep.ended': z.strictObject({ line: id, sweep: id, seen: whole, missing: z.array(short) }),
+  'warning.acknowledged': z.strictObject({
+    line: id,
+    slot: short,
+    need: short,
+    level: z.enum(warningLevels),
+  }),
+  'warning.raised': z.strictObject({
+    line: id,
+    slot: short,
+    need: short,
+    level: z.enum(warningLevels),
+    due: moment,
+  }),
+  'entry.corrected': z.strictObject({ of: id, line: orNull(id), slot: orNull(short), reason: short }),
+  'conflict.settled': z.strictObject({
+    conflict: text,
+    line: orNull(id),
+    slot: orNull(short),
+    keep: orNull(id),
+    reason: short,
+    by: id,
+  }),
+  'log.exported': z.strictObject({ format: short, filter: text, rows: whole }),
+} as const;
+
+export type EntryKind = keyof typeof payloadSchemas;
+export type PayloadOf<K extends EntryKind> = z.output<(typeof payloadSchemas)[K]>;
+export type SetupSlot = Readonly<z.output<typeof setupSlotSchema>>;
+export type VerdictReason = z.output<typeof reasonSchema>;
+
+/** All kinds, in the order of the table above. */
+export const entryKinds = Object.keys(payloadSchemas) as readonly EntryKind[]; // Object.keys forgets the key type
+
+/** An entry of a known kind whose payload has been checked. */
+export type FloorEntry = {
+  [K in EntryKind]: Omit<Entry, 'kind' | 'payload'> & { readonly kind: K; readonly payload: PayloadOf<K> };
+}[EntryKind];
+
+/** True for a kind that this version knows. */
+export function isEntryKind(kind: string): kind is EntryKind {
+  return Object.hasOwn(payloadSchemas, kind);
+}
+
+/**
+ * The entry with its payload checked, or null where the kind is not known here or the payload is not as its kind wants:
+ * such an entry stays in the log and in the chain, but changes no state.
+ */
+export function readFloorEntry(entry: Entry): FloorEntry | null {
+  if (!isEntryKind(entry.kind)) return null;
+  return z.safeParse(payloadSchemas[entry.kind], entry.payload).success
+    ? (entry as unknown as FloorEntry)
+    : null; // just checked
+}
+
+/** A payload as the envelope wants it; throws with the path where it does not fit its kind (a fault of the caller). */
+export function checkPayload<K extends EntryKind>(kind: K, payload: PayloadOf<K>): JsonObject {
+  const checked = z.safeParse(payloadSchemas[kind] as z.core.$ZodType, payload);
+  if (!checked.success) {
+    const issue = checked.error.issues[0];
+    throw new TypeError(
+      `Cannot write ${kind} as ${issue?.path.join('.')} must fit: current value is refused: ${issue?.message}`,
+    );
+  }
+  return payload as unknown as JsonObject; // JSON by construction of the schemas
+}

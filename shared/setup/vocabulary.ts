@@ -1,0 +1,49 @@
+// The words that the floor's entries use, as closed lists: their types, loops and checks come from here.
+
+/** What a person may do grows from left to right. */
+export const roles = ['operator', 'lead', 'engineer'] as const;
+export type Role = (typeof roles)[number];
+
+/** Where a scan or an act came from. `practice` marks the on-screen labels of the demo. */
+export const sources = ['camera', 'wedge', 'typed', 'practice', 'machine'] as const;
+export type Source = (typeof sources)[number];
+
+/** What was asked of a reel. */
+export const verifyActs = ['load', 'splice', 'sweep'] as const;
+export type VerifyAct = (typeof verifyActs)[number];
+
+/** The answer: `held` means that a lead must decide. */
+export const verdicts = ['accepted', 'refused', 'held'] as const;
+export type Verdict = (typeof verdicts)[number];
+
+/** How a count is known. */
+export const countBases = ['label', 'typed', 'machine', 'weighed', 'measured', 'counted-down'] as const;
+export type CountBasis = (typeof countBases)[number];
+
+/** Why a line stands. */
+export const stopReasons = [
+  'run-out',
+  'splice',
+  'jam',
+  'pick-errors',
+  'paste-or-print',
+  'quality',
+  'no-boards',
+  'break',
+  'maintenance',
+  'other',
+] as const;
+export type StopReason = (typeof stopReasons)[number];
+
+/** Which side of the panel a setup builds. */
+export const sides = ['top', 'bottom'] as const;
+export type Side = (typeof sides)[number];
+
+/** How loud a warning is; each level includes the ones before it. */
+export const warningLevels = ['quiet', 'soon', 'due', 'late'] as const;
+export type WarningLevel = (typeof warningLevels)[number];
+
+/** True where `role` may do what `needed` may do. */
+export function isAtLeast(role: Role, needed: Role): boolean {
+  return roles.indexOf(role) >= roles.indexOf(needed);
+}
