@@ -1,0 +1,226 @@
+// What the line looks like now, as far as the log says. Only the fold writes it; nobody stores it twice.
+// Method: maps of frozen records; the fold replaces records and never changes one, so that a copy of the maps is a snapshot.
+// A deep tree of nested maps was refused: copying it for every late entry of another tablet would cost more than folding.
+
+import type { ClockReading } from '../log/entry.ts';
+import type { PayloadOf, VerdictReason } from './kinds.ts';
+import type { CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
+
+export interface Person {
+  readonly person: string;
+  readonly name: string;
+  readonly role: Role;
+  readonly badge: string;
+  readonly pin: { readonly salt: string; readonly hash: string; readonly rounds: number } | null;
+}
+
+export interface Tablet {
+  readonly tablet: string;
+  readonly name: string;
+  readonly app: string;
+  readonly epochs: readonly string[];
+}
+
+export type Line = Readonly<PayloadOf<'line.defined'>>;
+export type LineRules = Readonly<PayloadOf<'line.ruled'>>;
+export type Feeder = Readonly<PayloadOf<'feeder.known'>>;
+export type Setup = Readonly<PayloadOf<'setup.taken'>> & { readonly takenMs: number };
+export type Block = Readonly<PayloadOf<'material.blocked'>>;
+
+export type RunPhase = 'running' | 'stopped' | 'ended';
+
+export interface Run {
+  readonly run: string;
+  readonly line: string;
+  readonly setup: string;
+  readonly product: string;
+  readonly panelsWanted: number;
+  readonly panelSeconds: number;
+  readonly panelSd: number;
+  readonly panelPrefix: string | null;
+  /** Panels counted so far. */
+  readonly done: number;
+  readonly phase: RunPhase;
+  readonly startedMs: number;
+  /** When the present phase began. */
+  readonly sinceMs: number;
+  readonly stopReason: StopReason | null;
+  /** The latest counts, newest last: [entry id, ms, panels added]. Enough for the panel time and for taking one back. */
+  readonly counts: readonly (readonly [entry: string, ms: number, add: number])[];
+  /** Stops since the start, for the panel time: [from, to] in ms; the last may be open (to = null). */
+  readonly stops: readonly (readonly [fromMs: number, toMs: number | null])[];
+  readonly serials: number;
+  readonly lastSerial: string | null;
+}
+
+/** One tape on a slot: what the label said when it was joined. */
+export interface Tape {
+  /** The reel's own id, else `~` and the id of the entry that first named it. */
+  readonly reel: string;
+  readonly part: string;
+  readonly supplierPart: string | null;
+  readonly lot: string | null;
+  readonly dateCode: string | null;
+  /** Parts on it when it was joined, null where nobody knows. */
+  readonly count: number | null;
+  readonly sd: number;
+  readonly basis: CountBasis;
+  /** The entry that put it here. */
+  readonly entry: string;
+  readonly atMs: number;
+  /** Panels done in the run when it was joined. */
+  readonly fromPanels: number;
+}
+
+/** What is on one slot. */
+export interface SlotState {
+  readonly line: string;
+  readonly slot: string;
+  readonly feeder: string | null;
+  /** Running tape first, joined ones behind it. Never empty. */
+  readonly tapes: readonly Tape[];
+  /** Placements taken from `tapes` before the present run's part of the count. */
+  readonly usedBefore: number;
+  readonly sinceRun: string | null;
+  readonly sinceDone: number;
+  /** The newest entry that changed this slot. */
+  readonly entry: string;
+  readonly atMs: number;
+  /** What was here before that entry, for taking it back; only one step deep is kept. */
+  readonly before: SlotState | null;
+}
+
+export interface Reel {
+  readonly reel: string;
+  readonly part: string | null;
+  readonly supplierPart: string | null;
+  readonly lot: string | null;
+  readonly dateCode: string | null;
+  readonly count: number | null;
+  readonly sd: number;
+  readonly basis: CountBasis;
+  readonly at: { readonly line: string; readonly slot: string } | null;
+}
+
+/** A verdict that waits for a lead. */
+export interface Hold {
+  readonly entry: string;
+  readonly facts: PayloadOf<'reel.verified'>;
+  readonly who: string | null;
+  readonly atMs: number;
+  readonly reasons: readonly VerdictReason[];
+}
+
+export interface Sweep {
+  readonly sweep: string;
+  readonly line: string;
+  readonly startedMs: number;
+  readonly seen: readonly string[];
+  readonly endedMs: number | null;
+}
+
+/** Two entries that cannot both be true. */
+export const conflictKinds = ['slot-loaded-twice', 'reel-on-two-slots', 'cleared-though-blocked'] as const;
+export type ConflictKind = (typeof conflictKinds)[number];
+
+export interface Conflict {
+  readonly conflict: string;
+  readonly kind: ConflictKind;
+  readonly line: string;
+  readonly slots: readonly string[];
+  readonly reel: string | null;
+  /** The entries that contradict each other, in folding order. */
+  readonly entries: readonly string[];
+  /** For a slot loaded twice: what either entry would leave there. */
+  readonly choices: readonly SlotState[];
+  readonly atMs: number;
+}
+
+export interface Acknowledgement {
+  readonly level: WarningLevel;
+  readonly by: string | null;
+  readonly atMs: number;
+}
+
+/** The floor as the log says. */
+export interface FloorState {
+  readonly tablets: Map<string, Tablet>;
+  readonly people: Map<string, Person>;
+  readonly lines: Map<string, Line>;
+  readonly rules: Map<string, LineRules>;
+  readonly feeders: Map<string, Feeder>;
+  /** Supplier part -> site parts that it is approved for. */
+  readonly approvals: Map<string, readonly string[]>;
+  readonly setups: Map<string, Setup>;
+  /** Line -> setup id that it is being made ready for or runs. */
+  readonly chosen: Map<string, string>;
+  readonly runs: Map<string, Run>;
+  /** Line -> run that is not ended. */
+  readonly current: Map<string, string>;
+  /** `slotKey` -> what is there; empty slots are absent. */
+  readonly slots: Map<string, SlotState>;
+  /** `slotKey` -> what the newest unload took off, for taking it back. */
+  readonly takenOff: Map<string, { readonly entry: string; readonly was: SlotState }>;
+  readonly reels: Map<string, Reel>;
+  readonly holds: Map<string, Hold>;
+  readonly blocks: Map<string, Block>;
+  readonly sweeps: Map<string, Sweep>;
+  readonly conflicts: Map<string, Conflict>;
+  /** `slotKey#need` -> who took note. */
+  readonly acknowledged: Map<string, Acknowledgement>;
+  /** `slotKey#need` -> loudest level raised so far and when it is due. */
+  readonly raised: Map<string, { readonly level: WarningLevel; readonly atMs: number; readonly due: string }>;
+  readonly corrected: Set<string>;
+}
+
+/** The state before any entry. */
+export function emptyState(): FloorState {
+  return {
+    tablets: new Map(),
+    people: new Map(),
+    lines: new Map(),
+    rules: new Map(),
+    feeders: new Map(),
+    approvals: new Map(),
+    setups: new Map(),
+    chosen: new Map(),
+    runs: new Map(),
+    current: new Map(),
+    slots: new Map(),
+    takenOff: new Map(),
+    reels: new Map(),
+    holds: new Map(),
+    blocks: new Map(),
+    sweeps: new Map(),
+    conflicts: new Map(),
+    acknowledged: new Map(),
+    raised: new Map(),
+    corrected: new Set(),
+  };
+}
+
+/** A copy that later folding does not touch. Cost: one pointer a record. */
+export function copyState(state: FloorState): FloorState {
+  const copy: Record<string, unknown> = {};
+  for (const [key, value] of Object.entries(state))
+    copy[key] = value instanceof Set ? new Set(value) : new Map(value);
+  return copy as unknown as FloorState; // same keys, same kinds of container
+}
+
+/** Where a slot stands in the maps: `line/slot`. */
+export function slotKey(line: string, slot: string): string {
+  return `${line}/${slot}`;
+}
+
+/** Where a warning's need stands in the maps. */
+export function needKey(line: string, slot: string, need: string): string {
+  return `${line}/${slot}#${need}`;
+}
+
+/** Position of the newest folded entry; with the state it makes a snapshot. */
+export interface FoldPosition {
+  readonly hlc: ClockReading;
+  readonly tablet: string;
+  readonly epoch: string;
+  readonly seq: number;
+}
