@@ -1,0 +1,49 @@
+// Why the server says no: a closed list of codes, each with its HTTP status. Words for people live in the app, by code.
+
+/** Code to HTTP status. */
+export const wireStatuses = {
+  'bad-body': 400,
+  'bad-query': 400,
+  'bad-entry': 400,
+  'wire-unreadable': 400,
+  'signature-missing': 401,
+  'signature-wrong': 401,
+  'signature-replayed': 401,
+  'time-off': 401,
+  'tablet-unknown': 401,
+  'person-unproven': 401,
+  'pin-wrong': 401,
+  'tablet-revoked': 403,
+  'role-lacking': 403,
+  'code-wrong': 403,
+  'not-found': 404,
+  'no-snapshot': 404,
+  'timed-out': 408,
+  'epoch-changed': 409,
+  'tablet-taken': 409,
+  'body-too-large': 413,
+  'media-type': 415,
+  'person-locked': 423,
+  'wire-too-old': 426,
+  'wire-too-new': 426,
+  'too-often': 429,
+  'server-fault': 500,
+  'store-away': 503,
+  stopping: 503,
+} as const;
+
+/** A reason to say no. */
+export type WireCode = keyof typeof wireStatuses;
+
+/** Every code. */
+export const wireCodes = Object.keys(wireStatuses) as readonly WireCode[]; // keys of a literal object
+
+/** Why one entry of a page was not taken into the log. It is kept aside on the server, never thrown away. */
+export const entryFaults = [
+  'hash-differs',
+  'prev-differs',
+  'name-taken',
+  'signature-missing',
+  'signature-differs',
+] as const;
+export type EntryFault = (typeof entryFaults)[number];

@@ -1,0 +1,35 @@
+// How much may travel at once. Both ends read the same numbers, so that a tablet never sends what the server must refuse.
+// Pages are bounded by count and by bytes: entries differ in size by two orders of magnitude.
+
+/** Most entries in one pushed or pulled page. */
+export const pageEntries = 500;
+
+/** Most bytes (UTF-8 JSON, before compression) of entries in one page. */
+export const pageBytes = 512 * 1024;
+
+/** Most bytes of one entry's RFC 8785 text. */
+export const entryBytes = 64 * 1024;
+
+/** Most bytes of a request body as it travels. */
+export const bodyBytes = 1024 * 1024;
+
+/** Most bytes of a request body once unpacked. */
+export const unpackedBytes = 4 * 1024 * 1024;
+
+/** Most bytes of a snapshot as it travels; it is never unpacked by the server. */
+export const snapshotBytes = 16 * 1024 * 1024;
+
+/** How far a request's time may lie from the server's, in ms; a nonce is remembered for as long. */
+export const signatureWindowMs = 60_000;
+
+/** How long an enrolment code lives, in ms. */
+export const codeLifeMs = 10 * 60_000;
+
+/** Wrong PINs in a row before a person is locked. */
+export const pinTries = 5;
+
+/** How long a person stays locked on the server, in ms. Common practice: a quarter of an hour. */
+export const pinLockMs = 15 * 60_000;
+
+/** How far the log may grow past the last snapshot before the server asks for a new one, in entries. */
+export const snapshotEvery = 5_000;

@@ -1,0 +1,222 @@
+// What tablet and server say to each other: one schema a message, the types taken from it, checked at both ends.
+// Fields not named here are dropped on receipt, so that a newer sender does not break an older reader; entries alone are
+// strict, since their hash covers every field.
+
+import { z } from 'zod';
+import { entrySchema } from '../log/entry.ts';
+import { entryFaults, type WireCode, wireCodes } from './codes.ts';
+import { pageEntries } from './limits.ts';
+
+const name = z
+  .string()
+  .min(1)
+  .max(64)
+  .regex(/^[\x21-\x7e]+$/);
+/** Tablets travel in a header's comma list. */
+const tabletName = name.regex(/^[^,]+$/, 'expected no comma');
+const hash = z.string().regex(/^[0-9a-f]{64}$/);
+const ms = z.int().min(0);
+const cursor = z.string().regex(/^\d{1,16}\.[0-9a-f]{16}$/);
+const words = z.string().min(1).max(120);
+
+/** P-256 public key: the uncompressed point (65 bytes), base64url. */
+export const publicKey = z.string().regex(/^[A-Za-z0-9_-]{87}$/, 'expected 65 bytes, base64url');
+const signature = z.string().regex(/^[A-Za-z0-9_-]{86}$/, 'expected 64 bytes, base64url');
+
+/** A chain and how far it is held. */
+export const markSchema = z.object({ tablet: name, epoch: name, seq: z.int().min(0) });
+export type Mark = z.infer<typeof markSchema>;
+
+/** The end of a chain with its hash. */
+export const headSchema = z.object({ tablet: name, epoch: name, seq: z.int().min(1), hash });
+export type Head = z.infer<typeof headSchema>;
+
+/** Said with every no. `facts` are for the log and for words with numbers in them. */
+export const refusalSchema = z.object({
+  code: z.enum(wireCodes as readonly [WireCode, ...WireCode[]]), // not empty by construction
+  message: z.string(),
+  /** The server's clock, so that a tablet with a wrong clock can sign again. */
+  serverMs: ms.optional(),
+  facts: z.record(z.string(), z.union([z.string(), z.number(), z.boolean(), z.null()])).optional(),
+});
+export type Refusal = z.infer<typeof refusalSchema>;
+
+/** `GET /api/info`: anybody may ask. */
+export const infoSchema = z.object({
+  wire: z.int(),
+  wireFloor: z.int(),
+  serverEpoch: name,
+  serverMs: ms,
+  plant: words,
+  /** Signs checkpoints. */
+  serverKey: publicKey,
+  /** When the HTTPS certificate ends; null where the server does not hold one. */
+  certificateEndsMs: ms.nullable(),
+});
+export type Info = z.infer<typeof infoSchema>;
+
+/** `POST /api/enrol`, signed by the key that it brings. */
+export const enrolSchema = z.object({
+  code: z.string().min(1).max(40),
+  tablet: tabletName,
+  publicKey,
+  /** What people call it, e.g. "Line 2 front". */
+  name: words,
+});
+export type Enrol = z.infer<typeof enrolSchema>;
+
+export const enrolledSchema = z.object({
+  tablet: tabletName,
+  plant: words,
+  serverEpoch: name,
+  serverMs: ms,
+  serverKey: publicKey,
+});
+export type Enrolled = z.infer<typeof enrolledSchema>;
+
+/** `POST /api/offer`: "this is what I hold"; answered by how far the server holds each chain. */
+export const offerSchema = z.object({ heads: z.array(headSchema).max(5_000) });
+export type Offer = z.infer<typeof offerSchema>;
+
+export const offeredSchema = z.object({ serverEpoch: name, serverMs: ms, acks: z.array(markSchema) });
+export type Offered = z.infer<typeof offeredSchema>;
+
+/** `POST /api/push`: a page of entries, ascending within each chain. */
+export const pushSchema = z.object({
+  /** The tablet's own clock when it sent the page: shows how far that clock is off. */
+  sentMs: ms,
+  entries: z.array(entrySchema).min(1).max(pageEntries),
+});
+export type Push = z.infer<typeof pushSchema>;
+
+export const pushedSchema = z.object({
+  serverEpoch: name,
+  serverMs: ms,
+  /** For each chain of the page: the highest sequence number up to which the server holds all. */
+  acks: z.array(markSchema),
+  /** Entries kept aside. */
+  faults: z.array(z.object({ id: z.string(), fault: z.enum(entryFaults) })),
+  /** Entries dated further ahead of the server's clock than allowed: taken, and told. */
+  ahead: z.array(z.object({ id: z.string(), aheadMs: ms })),
+  snapshotWanted: z.boolean(),
+});
+export type Pushed = z.infer<typeof pushedSchema>;
+
+/** `GET /api/pull?after=CURSOR`: entries in commit order. */
+export const pulledSchema = z.object({
+  serverEpoch: name,
+  serverMs: ms,
+  entries: z.array(entrySchema),
+  cursor,
+  more: z.boolean(),
+});
+export type Pulled = z.infer<typeof pulledSchema>;
+
+/** One event of `GET /api/live`: goes on from `from`; without entries it only says that there are some. */
+export const liveSchema = z.object({
+  serverEpoch: name,
+  from: cursor,
+  cursor,
+  entries: z.array(entrySchema).nullable(),
+});
+export type Live = z.infer<typeof liveSchema>;
+
+/** `GET /api/checkpoint`: how far the server's log reached, signed; kept by tablets as evidence. */
+export const checkpointSchema = z.object({
+  serverEpoch: name,
+  pos: z.int().min(0),
+  root: hash,
+  atMs: ms,
+  heads: z.array(headSchema),
+  sig: signature,
+});
+export type SignedCheckpoint = z.infer<typeof checkpointSchema>;
+
+/** Headers of a snapshot; the body is the app's own, gzip. */
+export const snapshotSchema = z.object({ fold: name, cursor });
+export type SnapshotName = z.infer<typeof snapshotSchema>;
+
+/** `POST /api/people/check`: who stands there. By badge or by person, with a PIN where there is one. */
+export const checkSchema = z.object({
+  badge: z.string().min(1).max(120).nullable(),
+  person: z.string().min(1).max(64).nullable(),
+  pin: z.string().min(1).max(32).nullable(),
+});
+export type PersonCheck = z.infer<typeof checkSchema>;
+
+export const roles = ['operator', 'lead', 'engineer'] as const;
+export type Role = (typeof roles)[number];
+
+export const checkedSchema = z.object({
+  person: z.string(),
+  name: z.string(),
+  role: z.enum(roles),
+  /** False: known by the badge alone; not enough for anything that needs a role. */
+  pinChecked: z.boolean(),
+  /** Proves the person in later requests of this tablet (header `reelward-person`). */
+  token: z.string(),
+  untilMs: ms,
+});
+export type PersonChecked = z.infer<typeof checkedSchema>;
+
+/** Header that carries the token of a checked person. */
+export const personHeader = 'reelward-person';
+
+/** `POST /api/codes`: a lead's tablet makes an enrolment code. */
+export const codeMadeSchema = z.object({ code: z.string(), path: z.string(), untilMs: ms });
+export type CodeMade = z.infer<typeof codeMadeSchema>;
+
+/** `GET /api/tablets`: for a lead. */
+export const tabletsSchema = z.object({
+  tablets: z.array(
+    z.object({
+      tablet: name,
+      name: words,
+      enrolledMs: ms,
+      seenMs: ms.nullable(),
+      revokedMs: ms.nullable(),
+      /** How far its clock was off when it last pushed, in ms; positive is ahead. */
+      clockOffMs: z.int().nullable(),
+    }),
+  ),
+});
+export type Tablets = z.infer<typeof tabletsSchema>;
+
+/** `POST /api/tablets/revoke`. */
+export const revokeSchema = z.object({ tablet: name });
+
+/** `POST /api/export`: for a lead or an engineer; answered by a path that may be fetched once. */
+export const exportFormats = ['csv', 'xlsx', 'json'] as const;
+export const exportSchema = z.object({
+  format: z.enum(exportFormats),
+  /** ISO 8601 with offset. */
+  from: z.iso.datetime({ offset: true }).nullable(),
+  to: z.iso.datetime({ offset: true }).nullable(),
+  line: z.string().min(1).max(64).nullable(),
+});
+export type ExportWish = z.infer<typeof exportSchema>;
+export const exportMadeSchema = z.object({ path: z.string(), untilMs: ms });
+export type ExportMade = z.infer<typeof exportMadeSchema>;
+
+/** Every message by name: what the version speaks for. */
+export const wireMessages = {
+  refusal: refusalSchema,
+  info: infoSchema,
+  enrol: enrolSchema,
+  enrolled: enrolledSchema,
+  offer: offerSchema,
+  offered: offeredSchema,
+  push: pushSchema,
+  pushed: pushedSchema,
+  pulled: pulledSchema,
+  live: liveSchema,
+  checkpoint: checkpointSchema,
+  snapshot: snapshotSchema,
+  check: checkSchema,
+  checked: checkedSchema,
+  codeMade: codeMadeSchema,
+  tablets: tabletsSchema,
+  revoke: revokeSchema,
+  export: exportSchema,
+  exportMade: exportMadeSchema,
+} as const;

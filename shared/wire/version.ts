@@ -1,0 +1,37 @@
+// Do tablet and server speak the same words? One whole number, its history, and the oldest number still answered.
+// A number rather than a date or a package version: it changes only when a message changes, and a test over the
+// messages' schemas fails until it does.
+
+/** One step of the wire: what changed, so that a reader of an old tablet's log knows what it could say. */
+export interface WireStep {
+  readonly version: number;
+  readonly change: string;
+}
+
+/** Every version there has been, oldest first. */
+export const wireHistory: readonly WireStep[] = [
+  {
+    version: 1,
+    change: 'first messages: enrol, offer, push, pull, live, checkpoint, snapshot, people, export',
+  },
+];
+
+/** The version spoken by this code. */
+export const wireVersion = 1;
+
+/** The oldest version that a server with this code still answers. */
+export const wireFloor = 1;
+
+/** Request header that carries the tablet's version. */
+export const wireHeader = 'reelward-wire';
+
+/** How a version stands to this code. */
+export type WireVerdict = 'spoken' | 'too-old' | 'too-new' | 'unreadable';
+
+/** Judges the header's text; a missing header is unreadable. */
+export function judgeWire(text: string | undefined): WireVerdict {
+  if (text === undefined || !/^[1-9]\d{0,5}$/.test(text)) return 'unreadable';
+  const version = Number(text);
+  if (version < wireFloor) return 'too-old';
+  return version > wireVersion ? 'too-new' : 'spoken';
+}
