@@ -3,7 +3,7 @@
 
 import { entryId } from '../log/entry.ts';
 import type { FloorEntry, PayloadOf } from './kinds.ts';
-import { slotLeft, usedPlacements } from './left.ts';
+import { slotLeft, usedPlacements, wantedOn } from './left.ts';
 import { type FloorState, type Reel, type SlotState, slotKey, type Tape } from './state.ts';
 
 type Verified = PayloadOf<'reel.verified'>;
@@ -93,7 +93,8 @@ function place(state: FloorState, facts: Verified, mark: Mark): void {
   const there = state.slots.get(key);
   const run = state.current.get(facts.line) ?? null;
   const done = run === null ? 0 : (state.runs.get(run)?.done ?? 0);
-  const tape = tapeOf(facts, mark, done);
+  const forPart = wantedOn(state, facts.setup, facts.slot)?.part ?? null;
+  const tape: Tape = { ...tapeOf(facts, mark, done), forPart };
   const placed =
     facts.act === 'splice' && there
       ? joinTape(state, there, tape, mark)
@@ -127,7 +128,7 @@ function place(state: FloorState, facts: Verified, mark: Mark): void {
   putReel(state, tape, facts.line, facts.slot, mark);
 }
 
-function tapeOf(facts: Verified, mark: Mark, done: number): Tape {
+function tapeOf(facts: Verified, mark: Mark, done: number): Omit<Tape, 'forPart'> {
   return {
     reel: facts.reel ?? `~${mark.entry}`,
     part: facts.part ?? '',

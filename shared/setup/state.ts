@@ -58,6 +58,8 @@ export interface Tape {
   /** The reel's own id, else `~` and the id of the entry that first named it. */
   readonly reel: string;
   readonly part: string;
+  /** The part that the slot wanted then: a reel that a lead cleared stands in for it. */
+  readonly forPart: string | null;
   readonly supplierPart: string | null;
   readonly lot: string | null;
   readonly dateCode: string | null;

@@ -1,0 +1,65 @@
+// How far a line is made ready for its setup: slot by slot, in walking order, and what to do next.
+
+import { compareSlots } from './address.ts';
+import type { SetupSlot } from './kinds.ts';
+import { wantedOn } from './left.ts';
+import { type FloorState, type SlotState, slotKey } from './state.ts';
+
+/** What a slot of the setup still needs. `other` = something else is on it; `held` = waits for a lead. */
+export const slotPhases = ['missing', 'held', 'verified', 'other'] as const;
+export type SlotPhase = (typeof slotPhases)[number];
+
+/** One slot of the setup against the floor. */
+export interface SlotProgress {
+  readonly slot: string;
+  readonly wanted: SetupSlot;
+  readonly phase: SlotPhase;
+  readonly loaded: SlotState | null;
+}
+
+/** A line against its setup. */
+export interface SetupProgress {
+  readonly setup: string | null;
+  /** In walking order. */
+  readonly slots: readonly SlotProgress[];
+  readonly verified: number;
+  readonly held: number;
+  /** The first slot in walking order that still needs a reel. */
+  readonly next: SlotProgress | null;
+  /** Loaded slots that the setup does not use. */
+  readonly unwanted: readonly SlotState[];
+}
+
+/** Compares a line with the setup chosen for it. Cost: linear in slots, and their sorting. */
+export function setupProgress(state: FloorState, line: string): SetupProgress {
+  const id = state.chosen.get(line) ?? null;
+  const setup = id === null ? undefined : state.setups.get(id);
+  const held = new Set(
+    [...state.holds.values()].filter((hold) => hold.facts.line === line).map((hold) => hold.facts.slot),
+  );
+  const slots = [...(setup?.slots ?? [])]
+    .sort((a, b) => compareSlots(a.slot, b.slot))
+    .map((wanted): SlotProgress => {
+      const loaded = state.slots.get(slotKey(line, wanted.slot)) ?? null;
+      return { slot: wanted.slot, wanted, loaded, phase: phaseOf(wanted, loaded, held.has(wanted.slot)) };
+    });
+  const unwanted = [...state.slots.values()]
+    .filter((slot) => slot.line === line && (id === null || wantedOn(state, id, slot.slot) === null))
+    .sort((a, b) => compareSlots(a.slot, b.slot));
+  return {
+    setup: id,
+    slots,
+    verified: slots.filter((slot) => slot.phase === 'verified').length,
+    held: slots.filter((slot) => slot.phase === 'held').length,
+    next: slots.find((slot) => slot.phase === 'missing') ?? null,
+    unwanted,
+  };
+}
+
+function phaseOf(wanted: SetupSlot, loaded: SlotState | null, held: boolean): SlotPhase {
+  if (!loaded) return held ? 'held' : 'missing';
+  const part = loaded.tapes.at(-1)?.part;
+  return part === wanted.part || (part !== undefined && wanted.alternates.includes(part))
+    ? 'verified'
+    : 'other';
+}

@@ -1,0 +1,47 @@
+// What is this scanned text: a slot, a feeder, a badge, a panel of the run, or something on a reel's label?
+// Only what the plant knows is recognised, and only when the whole text matches; nothing is told from its first letters.
+// A text that two lists know is both, and a person is asked.
+
+import { isOnLinePlace } from './place.ts';
+import type { FloorState } from './state.ts';
+
+/** One thing that a scanned text names. */
+export type Recognised =
+  | { readonly is: 'slot'; readonly line: string; readonly slot: string }
+  | { readonly is: 'feeder'; readonly feeder: string }
+  | { readonly is: 'person'; readonly person: string }
+  | { readonly is: 'reel'; readonly reel: string }
+  | { readonly is: 'panel'; readonly run: string; readonly serial: string };
+
+/** All that a text may name on this line; empty for texts that are not known. Blanks around the text do not count. */
+export function recognise(state: FloorState, line: string | null, scanned: string): readonly Recognised[] {
+  const text = scanned.trim();
+  if (text === '') return [];
+  const found: Recognised[] = [];
+  for (const place of slotsNamed(state, line, text)) found.push({ is: 'slot', ...place });
+  if (state.feeders.has(text) || isFeederInUse(state, text)) found.push({ is: 'feeder', feeder: text });
+  for (const person of state.people.values()) {
+    if (person.badge === text) found.push({ is: 'person', person: person.person });
+  }
+  if (state.reels.has(text) && !text.startsWith('~')) found.push({ is: 'reel', reel: text });
+  const run = line === null ? undefined : state.runs.get(state.current.get(line) ?? '');
+  if (run?.panelPrefix && text.startsWith(run.panelPrefix) && text.length > run.panelPrefix.length) {
+    found.push({ is: 'panel', run: run.run, serial: text });
+  }
+  return found;
+}
+
+function slotsNamed(state: FloorState, line: string | null, text: string): { line: string; slot: string }[] {
+  const found: { line: string; slot: string }[] = [];
+  for (const candidate of line === null ? state.lines.keys() : [line]) {
+    const setup = state.setups.get(state.chosen.get(candidate) ?? '');
+    const inSetup = setup?.slots.some((slot) => slot.slot === text) ?? false;
+    if (inSetup || isOnLinePlace(state, candidate, text)) found.push({ line: candidate, slot: text });
+  }
+  return found;
+}
+
+function isFeederInUse(state: FloorState, text: string): boolean {
+  for (const slot of state.slots.values()) if (slot.feeder === text) return true;
+  return false;
+}

@@ -1,0 +1,54 @@
+// Why a reel was refused, is held for a lead, or what decided in its favour. Codes travel; the words for people live in the app.
+
+import type { Verdict } from '../setup/vocabulary.ts';
+
+/**
+ * Every reason and what it makes of the verdict. `refused` wins over `held`, `held` over `accepted`.
+ * An `accepted` reason is a note: it says by which rule the reel was taken.
+ */
+export const reasonVerdicts = {
+  'unknown-slot': 'refused',
+  'slot-not-in-setup': 'refused',
+  'slot-loaded': 'refused',
+  'slot-empty': 'refused',
+  'no-part': 'refused',
+  'wrong-part': 'refused',
+  'reel-elsewhere': 'refused',
+  'reel-here': 'refused',
+  'reel-blocked': 'refused',
+  'feeder-elsewhere': 'refused',
+  'feeder-width': 'refused',
+  'feeder-pitch': 'refused',
+  'floor-life-over': 'refused',
+  'part-contradicts': 'held',
+  'alternate-not-approved': 'held',
+  'supplier-part-not-approved': 'held',
+  'no-quantity': 'held',
+  'feeder-unknown': 'held',
+  expired: 'held',
+  'floor-life-short': 'held',
+  'not-the-loaded-reel': 'refused',
+  'by-alternate': 'accepted',
+  'by-supplier-part': 'accepted',
+  'by-comparison': 'accepted',
+  'mixed-lots': 'accepted',
+  'quantity-corrected': 'accepted',
+} as const satisfies Record<string, Verdict>;
+
+export type ReasonCode = keyof typeof reasonVerdicts;
+
+/** All codes. */
+export const reasonCodes = Object.keys(reasonVerdicts) as readonly ReasonCode[]; // Object.keys forgets the key type
+
+/** A reason with the facts that its words need. */
+export interface Reason {
+  readonly code: ReasonCode;
+  readonly [fact: string]: string | number | boolean | null | readonly string[];
+}
+
+/** The verdict that a list of reasons adds up to: accepted where none speaks against. */
+export function verdictOf(reasons: readonly Reason[]): Verdict {
+  const each = reasons.map((reason) => reasonVerdicts[reason.code]);
+  if (each.includes('refused')) return 'refused';
+  return each.includes('held') ? 'held' : 'accepted';
+}
