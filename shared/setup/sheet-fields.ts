@@ -1,0 +1,181 @@
+// Which columns can a setup sheet or a placement file have, and what are they called on the floor?
+// Method: a closed vocabulary of fields, each with header words in English, Spanish, German and French; matching is in
+// sheet-headers.ts. Method refused: guessing a column from its values alone, which takes a quantity for a slot number.
+
+/** The fields of a setup sheet, in the order in which they are shown. */
+export const sheetFields = [
+  'slot',
+  'machine',
+  'bank',
+  'number',
+  'part',
+  'perPanel',
+  'tapeWidth',
+  'pitch',
+  'alternates',
+  'supplierParts',
+  'description',
+  'package',
+  'bodyThickness',
+  'msl',
+  'polarity',
+  'critical',
+  'positions',
+  'side',
+  'designators',
+  'fitted',
+  'notFitted',
+  'note',
+] as const;
+
+/** One field of a setup sheet. */
+export type SheetField = (typeof sheetFields)[number];
+
+/** The fields of a placement (centroid) file. `mirrored` states the side as a yes or no. */
+export const placementFields = [
+  'designator',
+  'part',
+  'value',
+  'package',
+  'side',
+  'mirrored',
+  'x',
+  'y',
+  'rotation',
+  'fitted',
+  'notFitted',
+] as const;
+
+/** One field of a placement file. */
+export type PlacementField = (typeof placementFields)[number];
+
+/** Sheet fields that may be spread over several columns ("Alternate 1", "Alternate 2"). */
+export const manyColumnFields: readonly string[] = ['alternates', 'supplierParts'];
+
+/** Header words by field, lower case, without accents; one phrase per comma. */
+export type HeaderWords<F extends string> = Readonly<Record<F, string>>;
+
+/** Header words of setup sheets: English, Spanish, German, French. */
+export const sheetHeaderWords: HeaderWords<SheetField> = {
+  slot:
+    'slot, slot address, slot id, slot name, address, feeder slot, feeder address, feeder location, feeder position, location, ' +
+    'station, setup position, track address, feeder, ranura, direccion, direccion de ranura, ubicacion, posicion del alimentador, ' +
+    'alimentador, steckplatz, stellplatz, rustplatz, platz, spur, adresse, feederplatz, feederposition, zufuhrung, emplacement, ' +
+    'logement, position du chargeur, chargeur, adresse du chargeur, position feeder',
+  machine:
+    'machine, machine id, machine name, module, placer, maquina, modulo, maschine, anlage, bestucker, modul, poseuse',
+  bank: 'bank, table, feeder bank, feeder table, banco, mesa, lado del banco, tisch, seite der maschine, rustseite, banc, front rear, table side',
+  number:
+    'slot number, position number, feeder number, track, track number, slot no, number, position, pos, numero de ranura, numero, ' +
+    'posicion, platznummer, steckplatznummer, spurnummer, nummer, spur nr, platz nr, nr, no, numero d emplacement, numero du chargeur',
+  part:
+    'part, part number, part no, pn, part id, part code, part name, component, component id, component number, component part number, ' +
+    'component name, item, item number, item code, item no, material, material number, material no, internal part number, house part, ' +
+    'house part number, ipn, article, article number, stock code, sku, pieza, numero de pieza, numero de parte, no de parte, codigo, ' +
+    'codigo de pieza, componente, material nummer, articulo, referencia, bauteil, bauteilnummer, bauteil nr, teil, teilenummer, teile nr, ' +
+    'artikel, artikelnummer, artikel nr, sachnummer, sach nr, materialnummer, material nr, piece, numero de piece, composant, ' +
+    'reference, reference composant, code article, code composant, numero d article, reference article, ref article',
+  perPanel:
+    'per panel, placements per panel, placements, placement count, usage, usage per panel, qty, quantity, qty per panel, ' +
+    'quantity per panel, qty panel, parts per panel, count, count per panel, pieces per panel, pcs per panel, pcs, number of placements, picks, picks per panel, ' +
+    'placed per panel, amount, uses, por panel, cantidad, cantidad por panel, cant, cant por panel, colocaciones, colocaciones por panel, uso, uso por panel, ' +
+    'piezas por panel, montajes por panel, menge, menge je nutzen, menge pro nutzen, anzahl, anzahl je nutzen, anzahl pro nutzen, stuck, stuck je nutzen, ' +
+    'stuck pro nutzen, stuckzahl, bestuckungen, bestuckungen je nutzen, bestuckungen pro nutzen, verbrauch, verbrauch je nutzen, ' +
+    'bedarf je nutzen, je nutzen, pro nutzen, anzahl je panel, menge je panel, par panneau, quantite, quantite par panneau, qte, qte par panneau, poses, ' +
+    'poses par panneau, nombre, nombre par panneau, nombre de poses, usage par panneau, utilisation par panneau, quantite par flan, poses par flan',
+  tapeWidth:
+    'tape width, width, tape, tape size, tape w, carrier width, carrier tape width, reel width, feeder width, feeder size, ancho, ancho de cinta, ' +
+    'ancho cinta, anchura, anchura de cinta, cinta, gurtbreite, gurt breite, breite, gurt, bandbreite, tapebreite, largeur, ' +
+    'largeur de bande, largeur bande, largeur du ruban, bande, ruban, largeur ruban',
+  pitch:
+    'pitch, tape pitch, pocket pitch, feed pitch, feeder pitch, part pitch, advance, feed, paso, paso de cinta, paso cinta, avance, teilung, ' +
+    'gurtteilung, gurt teilung, taschenabstand, vorschub, schrittweite, abstand, raster, pas, pas de bande, pas bande, pas du ruban, avance bande, pas d avance',
+  alternates:
+    'alternates, alternate, alternative, alternatives, alternate part, alternate parts, alternate part number, alternate part numbers, alternative part, ' +
+    'alternative parts, alternative part number, alt, alt part, alt parts, alts, alt pn, ' +
+    'substitute, substitutes, substitute part, replacement, replacements, second source part, alternativa, alternativas, alternativo, alternativos, ' +
+    'sustituto, sustitutos, pieza alternativa, piezas alternativas, alternativteil, alternativteile, ' +
+    'alternativen, alternativ, ersatz, ersatzteil, ersatzteile, ersatztyp, remplacement, remplacements, substitut, substituts, equivalent, equivalents, ' +
+    'composant alternatif, composants alternatifs, references alternatives, pieces alternatives',
+  supplierParts:
+    'supplier part, supplier parts, supplier part number, supplier part numbers, supplier pn, approved, approved part, approved parts, approved reels, approved supplier parts, ' +
+    'manufacturer part, manufacturer parts, manufacturer part number, manufacturer pn, maker part, maker parts, maker part number, mpn, mpns, mfr part, mfr part number, mfr pn, mfg part number, ' +
+    'vendor part, vendor part number, aml, avl, approved list, approved manufacturer part, pieza del proveedor, numero de pieza del proveedor, ' +
+    'pieza del fabricante, numero de parte del fabricante, piezas aprobadas, referencia del fabricante, aprobados, ' +
+    'lieferantenteil, lieferantenteilenummer, lieferanten teilenummer, herstellerteil, herstellerteilenummer, hersteller teilenummer, herstellernummer, ' +
+    'hersteller nr, herstellerbezeichnung, freigegebene teile, freigaben, reference fournisseur, reference fabricant, ref fournisseur, ref fabricant, ' +
+    'references approuvees, references homologuees, homologues',
+  description:
+    'description, part description, value, component value, designation, descripcion, valor, beschreibung, bezeichnung, wert, libelle, valeur, desc',
+  package:
+    'package, footprint, case, case size, shape, body, package type, encapsulado, huella, caja, gehause, bauform, footprint name, gehausetyp, boitier, empreinte',
+  bodyThickness:
+    'body thickness, thickness, body height, height, part height, component height, package thickness, espesor, grosor, espesor del cuerpo, altura, ' +
+    'dicke, bauteildicke, gehausedicke, bauteilhohe, hohe, korperdicke, epaisseur, epaisseur du boitier, epaisseur du corps, hauteur',
+  msl: 'msl, moisture level, moisture sensitivity, moisture sensitivity level, ms level, nivel msl, nivel de humedad, sensibilidad a la humedad, feuchteklasse, feuchtigkeitsklasse, feuchteempfindlichkeit, msl stufe, msl klasse, niveau msl, sensibilite humidite, sensibilite a l humidite',
+  polarity:
+    'polarity, polarity note, orientation, pin 1, pin 1 position, pin one, polaridad, orientacion, polaritat, polung, ausrichtung, polarite',
+  critical:
+    'critical, critical part, key part, safety part, safety relevant, safety critical, critico, pieza critica, kritisch, sicherheitsrelevant, ' +
+    'kritisches teil, critique, composant critique, piece critique, securite',
+  positions:
+    'positions, positions taken, feeder positions, slots taken, slots used, slot width, feeder slots, pitches taken, positions used, posiciones, ' +
+    'posiciones ocupadas, ranuras ocupadas, platze, belegte platze, platzbedarf, spuren, belegte spuren, positions occupees, emplacements occupes, places',
+  side: 'side, board side, panel side, layer, pcb side, lado, cara, cara de la placa, seite, leiterplattenseite, bestuckseite, cote, face, face de la carte',
+  designators:
+    'designators, designator, reference designators, reference designator, ref des, refdes, references list, refs, ref, locations, circuit reference, circuit references, component references, ' +
+    'board references, designadores, designador, referencias, posiciones en placa, referenzen, referenzbezeichner, einbauplatze, einbauplatz, positionen, bauteilpositionen, ' +
+    'reperes, repere, repere topologique, reperes topologiques, references topologiques, references, positions carte',
+  fitted:
+    'fitted, populated, mounted, placed, place, fit, mount, populate, montado, colocado, montar, bestuckt, bestucken, monte, pose, poser',
+  notFitted:
+    'not fitted, dnp, dnf, dni, dns, do not place, do not fit, do not populate, not placed, not mounted, no pop, nopop, skip, excluded, no montar, ' +
+    'no montado, no colocar, nicht bestuckt, nicht bestucken, unbestuckt, nb, non monte, ne pas monter, non pose, ne pas poser',
+  note: 'note, notes, comment, comments, remark, remarks, nota, notas, comentario, comentarios, observaciones, bemerkung, bemerkungen, kommentar, hinweis, anmerkung, remarque, remarques, commentaire, commentaires, observation, observations',
+};
+
+/** Header words of placement files: English, Spanish, German, French. */
+export const placementHeaderWords: HeaderWords<PlacementField> = {
+  designator:
+    'designator, ref, refdes, ref des, reference designator, reference, references, component, name, comp, circuit reference, designador, referencia, ' +
+    'bauteilname, referenz, referenzbezeichner, einbauplatz, position, repere, repere topologique, refdesignator, part reference, component name',
+  part: 'part, part number, part no, pn, part id, part code, item number, item code, material number, component id, house part number, internal part number, ipn, stock code, sku, article, article number, part name, device, part type, component type, numero de pieza, numero de parte, codigo, articulo, pieza, componente, teilenummer, teile nr, artikelnummer, artikel nr, artikel, sachnummer, materialnummer, bauteilnummer, bauteil, teil, numero de piece, code article, composant, piece, numero d article, reference article, reference composant',
+  value:
+    'value, val, comment, description, component value, valor, descripcion, wert, bezeichnung, beschreibung, valeur, libelle, designation, type, typ',
+  package:
+    'package, footprint, case, pattern, shape, decal, geometry, encapsulado, huella, gehause, bauform, boitier, empreinte',
+  side: 'side, layer, tb, top bottom, board side, mount side, mounting side, placement side, component side, pcb side, lado, cara, capa, seite, lage, bestuckseite, cote, face, couche',
+  mirrored: 'mirror, mirrored, mirroring, espejo, gespiegelt, spiegelung, miroir',
+  x: 'x, pos x, mid x, center x, centre x, centroid x, ref x, x pos, x position, x coord, x coordinate, x center, x centre, x location, location x, x mm, coordenada x, posicion x, centro x, x koordinate, position x, mitte x, coordonnee x, centre x mm',
+  y: 'y, pos y, mid y, center y, centre y, centroid y, ref y, y pos, y position, y coord, y coordinate, y center, y centre, y location, location y, y mm, coordenada y, posicion y, centro y, y koordinate, position y, mitte y, coordonnee y, centre y mm',
+  rotation:
+    'rotation, rot, angle, theta, orientation, rotation deg, rotacion, angulo, giro, orientacion, drehung, winkel, drehwinkel, ausrichtung, angle de rotation',
+  fitted: sheetHeaderWords.fitted,
+  notFitted: sheetHeaderWords.notFitted,
+};
+
+/** What each field is called in a message to a person. */
+export const sheetFieldNames: Readonly<Record<SheetField, string>> = {
+  slot: 'slot',
+  machine: 'machine',
+  bank: 'bank',
+  number: 'slot number',
+  part: 'part',
+  perPanel: 'placements per panel',
+  tapeWidth: 'tape width',
+  pitch: 'pitch',
+  alternates: 'alternates',
+  supplierParts: 'supplier parts',
+  description: 'description',
+  package: 'package',
+  bodyThickness: 'body thickness',
+  msl: 'moisture sensitivity level',
+  polarity: 'polarity',
+  critical: 'critical',
+  positions: 'positions taken',
+  side: 'side',
+  designators: 'reference designators',
+  fitted: 'fitted',
+  notFitted: 'not fitted',
+  note: 'note',
+};

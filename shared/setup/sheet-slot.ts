@@ -1,0 +1,78 @@
+// The row types of a setup sheet: one slot, an ignored row, and how the address of a slot is put together from its columns.
+
+import {
+  formatSlotAddress,
+  type PanelSide,
+  parseBank,
+  parseMachine,
+  parseSlotAddress,
+  type SheetMsl,
+  type SlotAddress,
+} from './sheet-cells.ts';
+
+/** What one row of a setup sheet wants on one slot. Null = the sheet does not say. */
+export interface SheetSlot {
+  /** The row as a spreadsheet numbers it, 1 = first. */
+  readonly row: number;
+  /** `machine-bank-number` where the sheet gives that, else as written. */
+  readonly slot: string;
+  /** The address in its parts; null where the slot is not of that form. */
+  readonly address: SlotAddress | null;
+  /** The site's part number. */
+  readonly part: string;
+  /** Placements per panel from this slot, whole, >= 0. */
+  readonly perPanel: number | null;
+  /** Tape width in mm, of EIA-481's list. */
+  readonly tapeWidth: number | null;
+  /** Pocket pitch in mm, > 0. */
+  readonly pitch: number | null;
+  /** The site's part numbers that may stand in for `part`. */
+  readonly alternates: readonly string[];
+  /** Makers' numbers approved for `part`. */
+  readonly supplierParts: readonly string[];
+  readonly description: string | null;
+  readonly package: string | null;
+  /** Body thickness in mm, > 0 (for the floor life's package class). */
+  readonly bodyThicknessMm: number | null;
+  readonly msl: SheetMsl | null;
+  /** A sentence about polarity or pin 1. */
+  readonly polarity: string | null;
+  /** Whether the site marks the part as critical. */
+  readonly critical: boolean;
+  /** Feeder positions (8 mm steps) as the sheet states them, whole, >= 1. */
+  readonly positions: number | null;
+  readonly side: PanelSide | null;
+  readonly designators: readonly string[];
+  readonly note: string | null;
+}
+
+/** Why a row is not taken as a slot although it holds something. */
+export const ignoredReasons = ['notFitted', 'emptySlot', 'comment', 'total', 'headerAgain'] as const;
+
+/** One reason. */
+export type IgnoredReason = (typeof ignoredReasons)[number];
+
+/** A row that was left out, and why. */
+export interface IgnoredRow {
+  readonly row: number;
+  readonly reason: IgnoredReason;
+}
+
+/**
+ * Puts an address together from the slot, machine and bank columns: what the slot text states itself comes first, the columns
+ * fill what it leaves out. Gives the text as written, and a null address, where it is of no known form.
+ */
+export function joinSlotAddress(
+  slotText: string,
+  machineText: string,
+  bankText: string,
+): { readonly slot: string; readonly address: SlotAddress | null } {
+  const stated = parseSlotAddress(slotText);
+  if (stated === null) return { slot: slotText, address: null };
+  const address: SlotAddress = {
+    ...stated,
+    machine: stated.machine ?? parseMachine(machineText),
+    bank: stated.bank ?? parseBank(bankText),
+  };
+  return { slot: formatSlotAddress(address), address };
+}
