@@ -3,4 +3,6 @@
 import type { Command } from './command.ts';
 
 /** Command name to the module that holds it. */
-export const commandLoaders: Readonly<Record<string, () => Promise<Command>>> = {};
+export const commandLoaders: Readonly<Record<string, () => Promise<Command>>> = {
+  sheet: async () => (await import('./commands/sheet.ts')).command,
+};
