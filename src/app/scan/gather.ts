@@ -1,0 +1,234 @@
+// Which codes seen over several frames belong to one label, when is that label whole, and are there two in view?
+// Method: the newest frame's coordinates; older sightings are carried along by the movement of the codes seen in both.
+// Codes close together in relation to their size are one label, unless they contradict each other.
+// Refused: taking the first code that reads (half a label) and taking all in view as one (two labels mixed).
+
+import type { Point, Quad } from '../../worker/decode-protocol.ts';
+import { identityShift, movePoint, shiftBetween } from './movement.ts';
+import type { ScannedCode } from './scan.ts';
+
+export interface SeenCode extends ScannedCode {
+  readonly quad: Quad;
+}
+
+export interface GatherSettings {
+  /** Frames without anything new after which a label without a whole 2D code counts as gathered. */
+  readonly settleFrames: number;
+  /** Frames to look on after a whole 2D code was read, in case a second label comes into view. */
+  readonly settleWholeFrames: number;
+  /** Frames without any code after which the look starts afresh. */
+  readonly forgetFrames: number;
+  /** Frames after which a code that is no longer read is dropped, as the camera has moved on. */
+  readonly staleFrames: number;
+  /** Gap between two codes of one label, at most this many times the longer side of the larger one. */
+  readonly linkFactor: number;
+  /** Symbologies without a check character, which need two agreeing frames. */
+  readonly doubtful: readonly string[];
+  /** Whether a code alone says all that a label says: by default a complete ISO/IEC 15434 envelope. */
+  readonly isWhole: (code: ScannedCode) => boolean;
+  /** What a code claims to be, such as its data identifier: two different codes with one claim cannot share a label. */
+  readonly claim: (code: ScannedCode) => string | null;
+}
+
+const ENVELOPE = /^\[\)>\u001e[\s\S]*\u001e\u0004?$/;
+
+export const DEFAULT_GATHER_SETTINGS: GatherSettings = {
+  settleFrames: 4,
+  settleWholeFrames: 1,
+  forgetFrames: 6,
+  staleFrames: 14,
+  linkFactor: 1.2,
+  doubtful: ['Code39', 'ITF'],
+  isWhole: ({ text }) => ENVELOPE.test(text),
+  claim: ({ text }) => (ENVELOPE.test(text) ? 'envelope' : null),
+};
+
+interface Track {
+  readonly code: SeenCode;
+  /** Frames in which it was read. */
+  readonly frames: number;
+  /** Frames since it was last read; 0 is in view. */
+  readonly missed: number;
+}
+
+export interface GatherState {
+  readonly tracks: readonly Track[];
+  /** Frames since something new was read, and since anything was read. */
+  readonly quietFrames: number;
+  readonly emptyFrames: number;
+}
+
+export const EMPTY_GATHER: GatherState = { tracks: [], quietFrames: 0, emptyFrames: 0 };
+
+export interface GatheredLabel {
+  readonly codes: readonly SeenCode[];
+}
+
+export type GatherAnswer =
+  | { readonly kind: 'nothing' }
+  | { readonly kind: 'gathering'; readonly label: GatheredLabel }
+  | { readonly kind: 'complete'; readonly label: GatheredLabel }
+  /** More than one label in view, or codes that contradict each other: a person has to choose or come closer. */
+  | { readonly kind: 'several'; readonly labels: readonly GatheredLabel[] };
+
+/** One frame further. `codes`: what was read in it, corners in its pixels. */
+export function gatherFrame(
+  state: GatherState,
+  codes: readonly SeenCode[],
+  settings: GatherSettings = DEFAULT_GATHER_SETTINGS,
+): GatherState {
+  if (codes.length === 0) {
+    const emptyFrames = state.emptyFrames + 1;
+    if (emptyFrames >= settings.forgetFrames) return EMPTY_GATHER;
+    const tracks = state.tracks.map((track) => ({ ...track, missed: track.missed + 1 }));
+    return { tracks, emptyFrames, quietFrames: state.quietFrames + 1 };
+  }
+  const moved = carryAlong(state.tracks, codes);
+  const taken = new Set<Track>();
+  const seen = codes.map((code): Track => {
+    const known = nearestSame(moved, code, taken);
+    if (known === null) return { code, frames: 1, missed: 0 };
+    taken.add(known);
+    return { code, frames: known.frames + 1, missed: 0 };
+  });
+  const isNew = seen.some(
+    (track) =>
+      track.frames === 1 || (track.frames === 2 && settings.doubtful.includes(track.code.format ?? '')),
+  );
+  const unseen = moved
+    .filter((track) => !taken.has(track) && track.missed < settings.staleFrames)
+    .map((track) => ({ ...track, missed: track.missed + 1 }));
+  return { tracks: [...seen, ...unseen], emptyFrames: 0, quietFrames: isNew ? 0 : state.quietFrames + 1 };
+}
+
+/** What can be said so far. Never `complete` while anything contradicts. */
+export function gatherAnswer(
+  state: GatherState,
+  settings: GatherSettings = DEFAULT_GATHER_SETTINGS,
+): GatherAnswer {
+  const sure = state.tracks.filter(
+    ({ code, frames }) => frames >= 2 || !settings.doubtful.includes(code.format ?? ''),
+  );
+  if (sure.length === 0) return { kind: 'nothing' };
+  const labels = groupByPlace(
+    sure.map(({ code }) => code),
+    settings,
+  ).map((codes) => ({ codes }));
+  const [label, ...others] = labels;
+  if (label === undefined) return { kind: 'nothing' };
+  if (others.length > 0) {
+    // Asked only once it is quiet: a label far from the rest may still be joined by what is between them.
+    return state.quietFrames >= settings.settleWholeFrames
+      ? { kind: 'several', labels }
+      : { kind: 'gathering', label };
+  }
+  const isWhole = label.codes.some((code) => settings.isWhole(code));
+  const quietEnough = isWhole ? settings.settleWholeFrames : settings.settleFrames;
+  const isUnsettled =
+    state.tracks.some(({ frames, missed }) => frames === 1 && missed === 0) &&
+    sure.length < state.tracks.length;
+  return state.quietFrames >= quietEnough && !isUnsettled
+    ? { kind: 'complete', label }
+    : { kind: 'gathering', label };
+}
+
+function isSame(one: ScannedCode, other: ScannedCode): boolean {
+  return one.text === other.text && one.format === other.format;
+}
+
+function carryAlong(tracks: readonly Track[], codes: readonly SeenCode[]): readonly Track[] {
+  const pairs = tracks
+    .filter(({ missed }) => missed === 0)
+    .flatMap(({ code }) => {
+      const others = codes.filter((each) => isSame(each, code));
+      // A text that stands twice in view cannot tell which one moved where.
+      const [other] = others;
+      return other !== undefined && others.length === 1 ? [{ from: code.quad, to: other.quad }] : [];
+    });
+  const shift = pairs.length === 0 ? identityShift : shiftBetween(pairs);
+  return tracks.map((track) => {
+    const [a, b, c, d] = track.code.quad;
+    const quad: Quad = [movePoint(shift, a), movePoint(shift, b), movePoint(shift, c), movePoint(shift, d)];
+    return { ...track, code: { ...track.code, quad } };
+  });
+}
+
+function nearestSame(tracks: readonly Track[], code: SeenCode, taken: ReadonlySet<Track>): Track | null {
+  const here = centre(code.quad);
+  const same = tracks.filter((track) => !taken.has(track) && isSame(track.code, code));
+  return same.reduce<Track | null>((best, track) => {
+    if (best === null) return track;
+    return distance(centre(track.code.quad), here) < distance(centre(best.code.quad), here) ? track : best;
+  }, null);
+}
+
+function groupByPlace(
+  codes: readonly SeenCode[],
+  settings: GatherSettings,
+): readonly (readonly SeenCode[])[] {
+  let groups: readonly (readonly SeenCode[])[] = codes.map((code) => [code]);
+  // Nearest first, so that a contradiction parts two labels between their codes and not through one of them.
+  const links = codes
+    .flatMap((one, at) =>
+      codes.slice(at + 1).map((other) => ({ one, other, gap: gapBetween(one.quad, other.quad) })),
+    )
+    .filter(
+      ({ one, other, gap }) =>
+        gap <= settings.linkFactor * Math.max(longestSide(one.quad), longestSide(other.quad)),
+    )
+    .sort((left, right) => left.gap - right.gap);
+  for (const { one, other } of links) {
+    const left = groups.find((group) => group.includes(one));
+    const right = groups.find((group) => group.includes(other));
+    if (left === undefined || right === undefined || left === right || areRivals(left, right, settings))
+      continue;
+    groups = [...groups.filter((group) => group !== left && group !== right), [...left, ...right]];
+  }
+  // From left to right, so that the numbers on the picture stay with their labels from frame to frame.
+  return [...groups].sort((left, right) => leftmost(left) - leftmost(right));
+}
+
+function leftmost(codes: readonly SeenCode[]): number {
+  return Math.min(...codes.map(({ quad }) => centre(quad).x));
+}
+
+function areRivals(left: readonly SeenCode[], right: readonly SeenCode[], settings: GatherSettings): boolean {
+  return left.some((one) =>
+    right.some((other) => {
+      // The same code twice at once is two labels of the same kind.
+      if (isSame(one, other)) return true;
+      const claim = settings.claim(one);
+      return claim !== null && claim === settings.claim(other) && one.text !== other.text;
+    }),
+  );
+}
+
+function centre(quad: Quad): Point {
+  return { x: quad.reduce((sum, { x }) => sum + x, 0) / 4, y: quad.reduce((sum, { y }) => sum + y, 0) / 4 };
+}
+
+function distance(one: Point, other: Point): number {
+  return Math.hypot(one.x - other.x, one.y - other.y);
+}
+
+function longestSide(quad: Quad): number {
+  return Math.max(...quad.map((corner, at) => distance(corner, quad[(at + 1) % 4] ?? corner)));
+}
+
+/** Smallest distance between the outlines of two quads; 0 when they overlap or touch at a corner. */
+function gapBetween(one: Quad, other: Quad): number {
+  const between = (from: Quad, to: Quad) =>
+    Math.min(
+      ...from.flatMap((point) => to.map((start, at) => toSegment(point, start, to[(at + 1) % 4] ?? start))),
+    );
+  return Math.min(between(one, other), between(other, one));
+}
+
+function toSegment(point: Point, start: Point, end: Point): number {
+  const dx = end.x - start.x;
+  const dy = end.y - start.y;
+  const square = dx * dx + dy * dy;
+  const along = square === 0 ? 0 : ((point.x - start.x) * dx + (point.y - start.y) * dy) / square;
+  const share = Math.min(1, Math.max(0, along));
+  return distance(point, { x: start.x + share * dx, y: start.y + share * dy });
+}
