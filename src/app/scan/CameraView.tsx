@@ -181,9 +181,9 @@ function Controls({ state, words, session, start }: ControlsProps) {
               key={codes[0]?.text}
               type="button"
               class="camera-choice"
-              onClick={() => session?.choose(at)}
+              onClick={() => session?.choose({ codes })}
             >
-              {words.label(at + 1)}
+              {words.label(at + 1, codes)}
             </button>
           ))}
         </fieldset>
