@@ -1,0 +1,171 @@
+// Codes that each carry one element, or none: Code 128 and Code 39 with a data identifier in front, gathered into one label.
+// Method: an identifier is believed where the label as a whole speaks in identifiers, or where the setup knows the value;
+// a code alone that may as well be a bare part number is a question. Refused: longest prefix wins, which turns the part
+// number `P2103-A` into part `2103-A`.
+
+import { isCountryCode } from './countries.ts';
+import { readDateAs } from './dates.ts';
+import { type Basket, mh10Element } from './elements.ts';
+import { parseMsl } from './gather.ts';
+import { IDENTIFIERS, identifierLength, LOOSE_IDENTIFIERS } from './identifiers.ts';
+import { parseQuantity } from './quantity.ts';
+import type { LabelCandidate, LabelExpectation } from './reading.ts';
+
+/** One loose code, and the identifier that it may carry. */
+export interface LooseCode {
+  readonly text: string;
+  /** Null where no identifier of reel labels fits. */
+  readonly id: string | null;
+  readonly value: string;
+}
+
+/** Splits a loose code into identifier and value where the value is what the identifier promises. */
+export function splitLoose(text: string): LooseCode {
+  const bracketed = text[0] === '(' ? text.indexOf(')') : -1;
+  const bare = { text, id: null, value: text };
+  const from = bracketed === -1 ? 0 : 1;
+  const length = identifierLength(text, from);
+  if (length === 0 || (bracketed !== -1 && bracketed !== from + length)) return bare;
+  const id = text.slice(from, from + length);
+  const value = text.slice(bracketed === -1 ? length : bracketed + 1).trim();
+  return value !== '' && LOOSE_IDENTIFIERS.has(id) && isWellFormed(id, value) ? { text, id, value } : bare;
+}
+
+function isWellFormed(id: string, value: string): boolean {
+  const identifier = IDENTIFIERS.get(id);
+  switch (identifier?.kind) {
+    case 'quantity':
+      return parseQuantity(value) !== null;
+    case 'country':
+      return isCountryCode(value);
+    case 'msl':
+      return parseMsl(value) !== null;
+    case 'date':
+      return (
+        /^[0-9][0-9A-Z/.-]{2,11}$/.test(value) &&
+        (identifier.length === 0 || value.length === identifier.length)
+      );
+    default:
+      if (id === 'E') return /^[eE]?\d$/.test(value) || /^[A-Za-z]{2}$/.test(value);
+      return value.length <= 60;
+  }
+}
+
+/** An identifier that says by its look that it is one: digits in front, or Q before a number. */
+function isTelling(code: LooseCode): boolean {
+  return code.id !== null && (code.id.length > 1 || code.id === 'Q');
+}
+
+/** A code that can stand alone: nobody numbers parts `10D2618`, `4LMY`, `13E3` or `1TLOT77`. */
+function standsAlone(code: LooseCode): boolean {
+  if (code.id === null || code.id.length === 1 || code.id.endsWith('P')) return false;
+  if (code.id.endsWith('S')) return code.value.length >= 6;
+  if (code.id === '10D') return readDateAs(code.value, 'YYWW').made !== null;
+  return true;
+}
+
+function bareCandidates(text: string): LabelCandidate[] {
+  return [
+    { field: 'part', value: text },
+    { field: 'supplierPart', value: text },
+  ];
+}
+
+/** What the setup says about a code: its value after the identifier, the whole code, both, or nothing. */
+function askSetup(
+  code: LooseCode,
+  expected: LabelExpectation | undefined,
+): 'value' | 'whole' | 'both' | 'nothing' {
+  if (expected === undefined) return 'nothing';
+  const whole = expected.parts.has(code.text) || expected.supplierParts.has(code.text);
+  const value =
+    (code.id === 'P' && expected.parts.has(code.value)) ||
+    (code.id === '1P' && expected.supplierParts.has(code.value));
+  if (whole) return value ? 'both' : 'whole';
+  return value ? 'value' : 'nothing';
+}
+
+function pushBare(text: string, expected: LabelExpectation, basket: Basket): void {
+  for (const [field, set] of [
+    ['part', expected.parts],
+    ['supplierPart', expected.supplierParts],
+  ] as const) {
+    if (!set.has(text)) continue;
+    basket.elements.push({ id: '', title: 'bare part number', value: text, field, rank: 0, kind: 'text' });
+    basket.warnings.push({ code: 'confirmed-by-setup', field, value: text });
+  }
+}
+
+function ask(code: LooseCode, basket: Basket): void {
+  const field = code.id === null ? null : mh10Element(code.id, code.value).field;
+  const asIdentified: LabelCandidate[] = field === null ? [] : [{ field, value: code.value }];
+  basket.ambiguous.push({ text: code.text, candidates: [...asIdentified, ...bareCandidates(code.text)] });
+  basket.warnings.push({ code: 'identifier-unconfirmed', text: code.text });
+}
+
+/** How far the company of a code can be trusted. */
+interface Company {
+  /** The label speaks in identifiers. */
+  readonly speaks: boolean;
+  /** A part number stands somewhere on the label, or may: so a one-letter identifier is not the part number's first letter. */
+  readonly partElsewhere: boolean;
+  readonly others: number;
+}
+
+function judgeCompany(codes: readonly LooseCode[], basket: Basket): Company {
+  const ids = new Set(basket.elements.map((element) => element.id));
+  const enveloped = ids.size > 0;
+  let telling = 0;
+  let bare = 0;
+  for (const code of codes) {
+    if (code.id === null) bare += 1;
+    else ids.add(code.id);
+    if (isTelling(code)) telling += 1;
+  }
+  return {
+    speaks: enveloped || (ids.size >= 2 && telling > 0),
+    partElsewhere: ids.has('P') || ids.has('1P') || enveloped || (bare > 0 && telling >= 2),
+    others: codes.length - 1,
+  };
+}
+
+function isBelieved(code: LooseCode, company: Company): boolean {
+  if (code.id === null) return false;
+  if (standsAlone(code)) return true;
+  if (code.id === 'Q') return company.speaks || company.others > 0;
+  if (!company.speaks) return false;
+  return code.id.length > 1 || company.partElsewhere;
+}
+
+/** Reads loose codes into the basket, in the company of what is in it already. */
+export function collectLoose(
+  texts: readonly string[],
+  basket: Basket,
+  expected: LabelExpectation | undefined,
+): void {
+  const codes = texts.map(splitLoose);
+  const company = judgeCompany(codes, basket);
+  for (const code of codes) {
+    const setup = askSetup(code, expected);
+    if (setup === 'whole' && expected !== undefined) {
+      pushBare(code.text, expected, basket);
+    } else if (setup === 'both') {
+      ask(code, basket);
+    } else if (
+      code.id !== null &&
+      (setup === 'value' || isBelieved(code, company) || isQuantityForSetup(code, expected))
+    ) {
+      basket.elements.push(mh10Element(code.id, code.value));
+    } else if (code.id !== null) {
+      ask(code, basket);
+    } else {
+      basket.unidentified.push(code.text);
+      basket.warnings.push({ code: 'no-identifier', text: code.text });
+    }
+  }
+}
+
+/** A setup that does not know the whole code as a part number leaves the quantity as its only reading. */
+function isQuantityForSetup(code: LooseCode, expected: LabelExpectation | undefined): boolean {
+  return code.id === 'Q' && expected !== undefined;
+}

@@ -1,0 +1,114 @@
+// What a reader of labels must be told, as closed codes with facts; the sentences are for the command line and for logs.
+// Screens word the codes themselves, so nothing may depend on these sentences.
+
+import type { LabelFieldName } from './reading.ts';
+
+/** Something that a person should know about how a label was read, or why it was not. */
+export type LabelWarning =
+  | { readonly code: 'no-code' }
+  | { readonly code: 'no-part-number' }
+  | { readonly code: 'header-damaged'; readonly found: string }
+  | { readonly code: 'separators-replaced'; readonly found: string }
+  | { readonly code: 'separators-mixed'; readonly found: readonly string[] }
+  | { readonly code: 'separators-lost'; readonly text: string }
+  | { readonly code: 'trailer-uncertain'; readonly text: string }
+  | {
+      readonly code: 'keyboard-layout';
+      readonly layout: string;
+      readonly text: string;
+      readonly meant: string;
+    }
+  | { readonly code: 'identifier-lower-case'; readonly id: string }
+  | { readonly code: 'identifier-unlisted'; readonly id: string }
+  | { readonly code: 'no-identifier'; readonly text: string }
+  | { readonly code: 'format-unread'; readonly format: string }
+  | { readonly code: 'tags-not-mh10'; readonly tags: readonly string[] }
+  | { readonly code: 'one-letter-tags'; readonly text: string }
+  | { readonly code: 'blank-separated'; readonly text: string }
+  | { readonly code: 'value-may-go-on'; readonly id: string; readonly text: string }
+  | { readonly code: 'identifier-unconfirmed'; readonly text: string }
+  | { readonly code: 'confirmed-by-setup'; readonly field: LabelFieldName; readonly value: string }
+  | { readonly code: 'conflict'; readonly field: LabelFieldName; readonly values: readonly string[] }
+  | { readonly code: 'quantity-unreadable'; readonly text: string }
+  | { readonly code: 'quantity-marks'; readonly text: string; readonly quantity: number }
+  | { readonly code: 'date-code-unclear'; readonly id: string; readonly text: string }
+  | { readonly code: 'no-such-week'; readonly id: string; readonly text: string }
+  | { readonly code: 'no-such-date'; readonly id: string; readonly text: string }
+  | { readonly code: 'day-not-printed'; readonly id: string; readonly text: string }
+  | { readonly code: 'country-unlisted'; readonly text: string }
+  | { readonly code: 'msl-unlisted'; readonly text: string }
+  | { readonly code: 'gs1-unread'; readonly text: string }
+  | { readonly code: 'gs1-check-digit'; readonly text: string };
+
+/** Closed list of what a label warning can be about. */
+export type LabelWarningCode = LabelWarning['code'];
+
+/** One English sentence for a warning, with the text that it is about in quotes. */
+export function formatLabelWarning(warning: LabelWarning): string {
+  switch (warning.code) {
+    case 'no-code':
+      return 'no code was read off this label';
+    case 'no-part-number':
+      return 'no code states a part number: it must come from elsewhere';
+    case 'header-damaged':
+      return `envelope header is damaged: found ${quote(warning.found)}`;
+    case 'separators-replaced':
+      return `separators came as ${quote(warning.found)} instead of the control character GS: set the scanner to send control characters`;
+    case 'separators-mixed':
+      return `separators differ from place to place (${warning.found.map(quote).join(', ')}): the scanner or its keyboard layout alters them`;
+    case 'separators-lost':
+      return `separators are missing in ${quote(warning.text)}: the scanner swallows them, so only what is certain was read`;
+    case 'trailer-uncertain':
+      return `the last character of ${quote(warning.text)} may be the end mark of the envelope: not read`;
+    case 'keyboard-layout':
+      return `the scanner types for another keyboard layout than the tablet's (${warning.layout}): ${quote(warning.text)} was not accepted; set the layout and scan again`;
+    case 'identifier-lower-case':
+      return `identifier ${quote(warning.id)} came in lower case and was read as ${warning.id.toUpperCase()}`;
+    case 'identifier-unlisted':
+      return `identifier ${warning.id} is not in the table: its value is kept, not used`;
+    case 'no-identifier':
+      return `${quote(warning.text)} carries no identifier: kept as text`;
+    case 'format-unread':
+      return `envelope format ${warning.format} is not read here: kept as text`;
+    case 'tags-not-mh10':
+      return `two-letter tags (${warning.tags.join(', ')}) instead of data identifiers`;
+    case 'one-letter-tags':
+      return 'one-letter tags with a meaning of their own: R reel, P site part, D date, L lot, V supplier, Q quantity, S supplier part';
+    case 'blank-separated':
+      return `read as pieces separated by blanks: a part number with blanks in ${quote(warning.text)} would be cut`;
+    case 'value-may-go-on':
+      return `${quote(warning.text)} after ${warning.id} may belong to its value: not read`;
+    case 'identifier-unconfirmed':
+      return `${quote(warning.text)} may begin with an identifier or be a bare number: not read without a word from the setup or a person`;
+    case 'confirmed-by-setup':
+      return `${warning.field} ${quote(warning.value)} was told apart by what the setup expects`;
+    case 'conflict':
+      return `the label states different values for ${warning.field}: ${warning.values.map(quote).join(', ')}`;
+    case 'quantity-unreadable':
+      return `quantity ${quote(warning.text)} is not a number that can be read without guessing`;
+    case 'quantity-marks':
+      return `quantity ${quote(warning.text)} carries thousands marks and was read as ${warning.quantity}`;
+    case 'date-code-unclear':
+      return `date code ${quote(warning.text)} (${warning.id}) has more than one reading, or none: kept as printed`;
+    case 'no-such-week':
+      return `date code ${quote(warning.text)} (${warning.id}) names no week of ISO 8601: kept as printed`;
+    case 'no-such-date':
+      return `${quote(warning.text)} (${warning.id}) is no date of the calendar`;
+    case 'day-not-printed':
+      return `${quote(warning.text)} (${warning.id}) names no day: the last day of its month counts`;
+    case 'country-unlisted':
+      return `${quote(warning.text)} is no country code of ISO 3166`;
+    case 'msl-unlisted':
+      return `${quote(warning.text)} is no moisture sensitivity level`;
+    case 'gs1-unread':
+      return `${quote(warning.text)} does not follow the GS1 identifiers known here: kept as text`;
+    case 'gs1-check-digit':
+      return `the check digit of ${quote(warning.text)} is wrong`;
+  }
+}
+
+/** Quotes text for people; control characters become visible. */
+function quote(text: string): string {
+  const cut = text.length > 60 ? `${text.slice(0, 57)}...` : text;
+  return JSON.stringify(cut);
+}
