@@ -24,6 +24,8 @@ const whole = z.int().check(z.minimum(0));
 const positive = z.number().check(z.gt(0));
 const orNull = <T extends z.core.$ZodType>(schema: T) => z.nullable(schema);
 
+const jsonObject = z.record(z.string(), z.json()) as unknown as z.ZodMiniType<JsonObject>; // same values, read only
+
 /** One slot of a setup: what it wants. `pitchMm`, `tapeWidthMm` in mm; `positions` in 8 mm steps. */
 export const setupSlotSchema = z.strictObject({
   slot: id,
@@ -70,7 +72,7 @@ export const payloadSchemas = {
     name: short,
     app: short,
     /** Public key (JWK) that signs this chain, null where the tablet has none. */
-    key: orNull(z.record(z.string(), z.json())),
+    key: orNull(jsonObject),
     /** The chain that this tablet wrote before, where its database was lost. */
     previous: orNull(z.strictObject({ epoch: id, seq: whole })),
   }),

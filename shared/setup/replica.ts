@@ -1,0 +1,105 @@
+// The folded state of a growing log whose entries may come late: another tablet's entry can belong before what was folded
+// already. Method: copies of the state every few hundred entries (cheap, see state.ts); a late entry goes back to the newest
+// copy before it and folds on from there. Folding all from the start each time was refused: it grows with the plant's life.
+
+import type { Entry } from '../log/entry.ts';
+import { compareEntries } from '../log/order.ts';
+import { applyEntry } from './fold.ts';
+import { copyState, emptyState, type FloorState, type FoldPosition } from './state.ts';
+
+/** Entries between two copies. */
+const COPY_EVERY = 400;
+/** Copies kept; older late entries need a fold from the start. */
+const COPIES_KEPT = 12;
+
+interface Mark {
+  readonly state: FloorState;
+  /** Null before any entry. */
+  readonly position: FoldPosition | null;
+  readonly count: number;
+}
+
+/** A folded log. Change it only through `foldIn`. */
+export interface Replica {
+  state: FloorState;
+  position: FoldPosition | null;
+  /** Entries folded since the start of the log. */
+  count: number;
+  /** Copies, oldest first. */
+  marks: Mark[];
+  /** Entries after the oldest copy, in folding order. */
+  tail: Entry[];
+}
+
+/** What a snapshot keeps. */
+export interface Snapshot {
+  readonly state: FloorState;
+  readonly position: FoldPosition;
+  readonly count: number;
+}
+
+/** An empty replica, or one that goes on from a snapshot. */
+export function createReplica(snapshot?: Snapshot): Replica {
+  const state = snapshot ? snapshot.state : emptyState();
+  const position = snapshot?.position ?? null;
+  const count = snapshot?.count ?? 0;
+  return { state, position, count, marks: [{ state: copyState(state), position, count }], tail: [] };
+}
+
+/**
+ * Folds entries in, in any order; an entry that is there already changes nothing. Returns false where an entry belongs
+ * before the oldest copy: then the caller must make a new replica from the whole log.
+ */
+export function foldIn(replica: Replica, entries: readonly Entry[]): boolean {
+  const added = [...entries].sort(compareEntries);
+  const first = added[0];
+  if (!first) return true;
+  if (replica.position !== null && compareEntries(first, replica.position) <= 0) {
+    return foldLate(replica, added);
+  }
+  for (const entry of added) foldOne(replica, entry);
+  return true;
+}
+
+/** What to keep of a replica so that the next start is short; null before any entry. */
+export function snapshotOf(replica: Replica): Snapshot | null {
+  if (replica.position === null) return null;
+  return { state: copyState(replica.state), position: replica.position, count: replica.count };
+}
+
+function foldOne(replica: Replica, entry: Entry): void {
+  if (replica.position !== null && compareEntries(entry, replica.position) === 0) return;
+  applyEntry(replica.state, entry);
+  replica.position = { hlc: entry.hlc, tablet: entry.tablet, epoch: entry.epoch, seq: entry.seq };
+  replica.count += 1;
+  replica.tail.push(entry);
+  if (replica.count - (replica.marks.at(-1)?.count ?? 0) < COPY_EVERY) return;
+  replica.marks.push({ state: copyState(replica.state), position: replica.position, count: replica.count });
+  if (replica.marks.length <= COPIES_KEPT) return;
+  const dropped = replica.marks.shift();
+  replica.tail.splice(0, (replica.marks[0]?.count ?? 0) - (dropped?.count ?? 0));
+}
+
+function foldLate(replica: Replica, added: readonly Entry[]): boolean {
+  const first = added[0] as Entry; // the caller saw it
+  const fresh = added.filter((entry) => !replica.tail.some((there) => compareEntries(there, entry) === 0));
+  const later = replica.marks.findIndex(
+    (mark) => mark.position !== null && compareEntries(mark.position, first) >= 0,
+  );
+  const at = (later < 0 ? replica.marks.length : later) - 1;
+  const mark = replica.marks[at];
+  const oldest = replica.marks[0];
+  if (!mark || !oldest) {
+    // An entry at or before the oldest copy that is not new to the log has been folded already.
+    return false;
+  }
+  const kept = mark.count - oldest.count;
+  const again = [...replica.tail.slice(kept), ...fresh].sort(compareEntries);
+  replica.state = copyState(mark.state);
+  replica.position = mark.position;
+  replica.count = mark.count;
+  replica.marks.length = at + 1;
+  replica.tail.length = kept;
+  for (const entry of again) foldOne(replica, entry);
+  return true;
+}

@@ -1,0 +1,71 @@
+// What every screen may use, handed down from the composition root: the store, the stream of scans, the clock, who is signed
+// in, which line. Screens read signals and never build these things themselves.
+
+import type { ReadonlySignal, Signal } from '@preact/signals';
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
+import type { Entry } from '../../shared/log/entry.ts';
+import type { FloorState, Person } from '../../shared/setup/state.ts';
+import type { Clock } from './device/clock.ts';
+import type { ScanStream } from './scan/scan.ts';
+import type { Store, Wish } from './store/store.ts';
+
+/** This tablet's own preferences; they are not part of the log. */
+export interface Preferences {
+  readonly line: string | null;
+  readonly person: string | null;
+  readonly language: 'en' | 'es';
+  readonly theme: 'auto' | 'light' | 'dark';
+  readonly camera: string | null;
+  readonly sound: boolean;
+  /** Ended when? Then nobody is signed in after the next start. */
+  readonly signedInMs: number | null;
+  /** How columns of sheets with these headers were mapped by hand: header line -> field -> column. */
+  readonly sheetColumns: Readonly<Record<string, Readonly<Record<string, string>>>>;
+}
+
+/** What the composition root hands down. */
+export interface App {
+  readonly store: Store;
+  readonly scans: ScanStream;
+  readonly clock: Clock;
+  readonly version: string;
+  /** Grows with every change of the floor; reading it makes a component follow. */
+  readonly tick: ReadonlySignal<number>;
+  /** The time that screens show; moves once a second while visible. */
+  readonly nowMs: ReadonlySignal<number>;
+  readonly preferences: Signal<Preferences>;
+  /** The line in hand: the preferred one, else the plant's first; null where the plant has none. */
+  readonly line: ReadonlySignal<string | null>;
+  /** Who is signed in on this tablet. */
+  readonly person: ReadonlySignal<Person | null>;
+  /** Writes entries as the person signed in; resolves when durable. */
+  readonly write: (wishes: readonly Wish[]) => Promise<readonly Entry[]>;
+  /** How many tasks are open that an update or a reload would disturb. */
+  readonly openTasks: Signal<number>;
+  /** A short word at the foot of the screen; the newest replaces the older. */
+  readonly notice: Signal<Notice | null>;
+}
+
+/** A passing message; `act` may offer to take something back. */
+export interface Notice {
+  readonly tone: 'go' | 'care' | 'stop' | 'plain';
+  readonly text: string;
+  readonly act?: { readonly label: string; readonly run: () => void };
+}
+
+export const AppContext = createContext<App | null>(null);
+
+/** The app's services. Throws outside the composition root's tree. */
+export function useApp(): App {
+  const app = useContext(AppContext);
+  if (!app) throw new TypeError('Cannot use the app as it must be provided above: current value is null');
+  return app;
+}
+
+/** The floor now; a component that calls this is drawn again with every change. */
+export function useFloor(): FloorState {
+  const app = useApp();
+  app.tick.value;
+  return app.store.floor();
+}

@@ -1,0 +1,253 @@
+// The desk: what has been scanned for the task in hand, and what is still wanted. Pure: a scan and the floor in, the next desk
+// out. One desk serves load, splice and sweep, since the operator scans the same things: the act follows from what is on the
+// slot. Refused: one form a screen, as a scan would then depend on which screen happens to be open.
+
+import { parseLabel } from '../../../shared/labels/label.ts';
+import type { LabelQuestion, LabelReading } from '../../../shared/labels/reading.ts';
+import { setupProgress } from '../../../shared/setup/progress.ts';
+import { type Recognised, recognise } from '../../../shared/setup/recognise.ts';
+import { type FloorState, slotKey } from '../../../shared/setup/state.ts';
+import type { CountBasis, Source, VerifyAct } from '../../../shared/setup/vocabulary.ts';
+import { slotsWanting } from '../../../shared/verdict/verify.ts';
+import type { Scan } from '../scan/scan.ts';
+
+/** A label in hand. */
+export interface ReelInHand {
+  readonly codes: readonly string[];
+  readonly via: Source;
+  readonly reel: string | null;
+  readonly part: string | null;
+  readonly supplierPart: string | null;
+  readonly quantity: number | null;
+  readonly basis: CountBasis | null;
+  readonly lot: string | null;
+  readonly dateCode: string | null;
+  readonly expires: string | null;
+  readonly msl: string | null;
+  /** What the label says that a person must decide. */
+  readonly questions: readonly LabelQuestion[];
+}
+
+/** What the desk asks before it goes on; at most one question at a time. */
+export type DeskQuestion =
+  | { readonly ask: 'which'; readonly text: string; readonly options: readonly Recognised[] }
+  | { readonly ask: 'meaning'; readonly question: LabelQuestion };
+
+/** Something worth telling that is no verdict. */
+export type DeskTold =
+  | { readonly tell: 'not-read' }
+  | { readonly tell: 'half-label'; readonly text: string }
+  | {
+      readonly tell: 'old-reel-differs';
+      readonly slot: string;
+      readonly found: string | null;
+      readonly loaded: string | null;
+    }
+  | { readonly tell: 'badge'; readonly person: string }
+  | { readonly tell: 'panel'; readonly serial: string; readonly run: string };
+
+export interface Desk {
+  /** Chosen by a person; load or splice follow from what is on the slot. */
+  readonly mode: 'work' | 'sweep';
+  readonly slot: string | null;
+  /** True where the slot's own code was scanned or the reel on it was: the operator stands in front of it. */
+  readonly atSlot: boolean;
+  readonly feeder: string | null;
+  readonly reel: ReelInHand | null;
+  readonly via: Source | null;
+  readonly question: DeskQuestion | null;
+  readonly told: DeskTold | null;
+}
+
+export const emptyDesk: Desk = {
+  mode: 'work',
+  slot: null,
+  atSlot: false,
+  feeder: null,
+  reel: null,
+  via: null,
+  question: null,
+  told: null,
+};
+
+/** What the desk looks at besides the scan. */
+export interface DeskView {
+  readonly floor: FloorState;
+  readonly line: string;
+}
+
+/** What would be done with the slot in hand. */
+export function deskAct(desk: Desk, view: DeskView): VerifyAct {
+  if (desk.mode === 'sweep') return 'sweep';
+  if (desk.slot === null) return 'load';
+  return view.floor.slots.has(slotKey(view.line, desk.slot)) && !isLeftOver(desk.slot, view)
+    ? 'splice'
+    : 'load';
+}
+
+/** True where what is on the slot belongs to an earlier setup: a new reel there is a load, and must wait for the unload. */
+function isLeftOver(slot: string, view: DeskView): boolean {
+  return setupProgress(view.floor, view.line).slots.find((each) => each.slot === slot)?.phase === 'other';
+}
+
+/** A thing that the task still needs. */
+export type Well = 'slot' | 'feeder' | 'old-reel' | 'reel';
+
+/** What the task in hand needs, in the order in which the wells stand. */
+export function deskWells(
+  desk: Desk,
+  view: DeskView,
+): readonly { readonly well: Well; readonly filled: boolean }[] {
+  const act = deskAct(desk, view);
+  if (act === 'splice' && desk.slot !== null) {
+    return [
+      { well: 'slot', filled: true },
+      { well: 'old-reel', filled: desk.atSlot },
+      { well: 'reel', filled: desk.reel !== null },
+    ];
+  }
+  const wells: { well: Well; filled: boolean }[] = [{ well: 'slot', filled: desk.slot !== null }];
+  if (act === 'load' && view.floor.rules.get(view.line)?.feedersKnown) {
+    wells.push({ well: 'feeder', filled: desk.feeder !== null });
+  }
+  wells.push({ well: 'reel', filled: desk.reel !== null });
+  return wells;
+}
+
+/** True where everything is there and nothing is asked: time for the verdict. */
+export function isDeskReady(desk: Desk, view: DeskView): boolean {
+  return desk.question === null && deskWells(desk, view).every((well) => well.filled);
+}
+
+/** Puts a scan on the desk. Every code of the scan is looked at; what the plant knows goes first, the rest is one label. */
+export function takeScan(desk: Desk, scan: Scan, view: DeskView): Desk {
+  let next: Desk = { ...desk, told: null, question: null, via: scan.via };
+  const label: string[] = [];
+  for (const code of scan.codes) {
+    const known = recognise(view.floor, view.line, code.text).filter((each) => each.is !== 'reel');
+    if (known.length > 1) return { ...next, question: { ask: 'which', text: code.text, options: known } };
+    const only = known[0];
+    if (only) next = takeKnown(next, only);
+    else label.push(code.text);
+  }
+  return label.length > 0 ? takeLabel(next, label, scan.via, view) : next;
+}
+
+/** Puts a thing that the plant knows on the desk. */
+export function takeKnown(desk: Desk, known: Recognised): Desk {
+  switch (known.is) {
+    case 'slot':
+      return { ...desk, slot: known.slot, atSlot: true, feeder: desk.slot === null ? desk.feeder : null };
+    case 'feeder':
+      return { ...desk, feeder: known.feeder };
+    case 'person':
+      return { ...desk, told: { tell: 'badge', person: known.person } };
+    case 'panel':
+      return { ...desk, told: { tell: 'panel', serial: known.serial, run: known.run } };
+    case 'reel':
+      return desk;
+  }
+}
+
+/** Puts a label's codes on the desk: as the old reel where one is wanted, else as the reel in hand. */
+export function takeLabel(desk: Desk, codes: readonly string[], via: Source, view: DeskView): Desk {
+  const reading = parseLabel(codes, { expected: expectation(view) });
+  const reel = reelInHand(reading, codes, via, view);
+  const asked = reel.questions[0];
+  if (asked && reel.part === null && reel.supplierPart === null) {
+    return { ...desk, reel, question: { ask: 'meaning', question: asked } };
+  }
+  if (reel.part === null && reel.supplierPart === null && reel.reel === null) {
+    const nothing = reading.fields.length === 0;
+    return { ...desk, told: nothing ? { tell: 'not-read' } : { tell: 'half-label', text: codes.join(' ') } };
+  }
+  if (desk.slot !== null && !desk.atSlot && deskAct(desk, view) === 'splice')
+    return takeOldReel(desk, reel, view);
+  return { ...desk, reel };
+}
+
+/** A person's answer to what a text means. */
+export function answerMeaning(desk: Desk, field: string, value: string): Desk {
+  if (!desk.reel) return { ...desk, question: null };
+  const quantity = field === 'quantity' ? Number(value) : desk.reel.quantity;
+  const reel: ReelInHand = {
+    ...desk.reel,
+    part: field === 'part' ? value : desk.reel.part,
+    supplierPart: field === 'supplierPart' ? value : desk.reel.supplierPart,
+    lot: field === 'lot' ? value : desk.reel.lot,
+    reel: field === 'reel' ? value : desk.reel.reel,
+    quantity: Number.isFinite(quantity) ? quantity : desk.reel.quantity,
+    questions: desk.reel.questions.slice(1),
+  };
+  return { ...desk, reel, question: null };
+}
+
+function takeOldReel(desk: Desk, reel: ReelInHand, view: DeskView): Desk {
+  const loaded = view.floor.slots.get(slotKey(view.line, desk.slot ?? ''))?.tapes ?? [];
+  const fits = loaded.some(
+    (tape) =>
+      (reel.reel !== null && tape.reel === reel.reel) ||
+      (tape.reel.startsWith('~') &&
+        (tape.part === reel.part || tape.supplierPart === reel.supplierPart) &&
+        (reel.lot === null || tape.lot === null || reel.lot === tape.lot)),
+  );
+  if (fits) return { ...desk, atSlot: true };
+  const last = loaded.at(-1);
+  return {
+    ...desk,
+    told: {
+      tell: 'old-reel-differs',
+      slot: desk.slot ?? '',
+      found: reel.reel ?? reel.part ?? reel.supplierPart,
+      loaded: last === undefined ? null : last.reel.startsWith('~') ? last.part : last.reel,
+    },
+  };
+}
+
+/** Slots that the reel in hand may go to; those still missing first. */
+export function suggestedSlots(desk: Desk, view: DeskView): readonly string[] {
+  const setup = view.floor.chosen.get(view.line);
+  if (!desk.reel || setup === undefined) return [];
+  const { part, supplierPart } = desk.reel;
+  const parts = part !== null ? [part] : (view.floor.approvals.get(supplierPart ?? '') ?? []);
+  const slots = parts.flatMap((each) => slotsWanting(view.floor, setup, each));
+  const isMissing = (slot: string) => !view.floor.slots.has(slotKey(view.line, slot));
+  return [...slots.filter(isMissing), ...slots.filter((slot) => !isMissing(slot))];
+}
+
+function expectation(view: DeskView) {
+  const setup = view.floor.setups.get(view.floor.chosen.get(view.line) ?? '');
+  const parts = new Set<string>();
+  for (const slot of setup?.slots ?? []) {
+    parts.add(slot.part);
+    for (const alternate of slot.alternates) parts.add(alternate);
+  }
+  return { parts, supplierParts: new Set(view.floor.approvals.keys()) };
+}
+
+function reelInHand(
+  reading: LabelReading,
+  codes: readonly string[],
+  via: Source,
+  view: DeskView,
+): ReelInHand {
+  const bare = codes.length === 1 ? codes[0]?.trim() : undefined;
+  const knownId = bare !== undefined && view.floor.reels.has(bare) ? bare : null;
+  const id = reading.reel ?? knownId;
+  const known = id === null ? undefined : view.floor.reels.get(id);
+  const isPieces = reading.unit === null || /^(pcs?|pce|ea|nar|st|stk|c62)$/i.test(reading.unit);
+  return {
+    codes,
+    via,
+    reel: id,
+    part: reading.part ?? known?.part ?? null,
+    supplierPart: reading.supplierPart ?? known?.supplierPart ?? null,
+    quantity: known?.count ?? (isPieces ? reading.quantity : null),
+    basis: known?.count != null ? known.basis : reading.quantity === null ? null : 'label',
+    lot: reading.lot ?? known?.lot ?? null,
+    dateCode: reading.dateCode ?? known?.dateCode ?? null,
+    expires: reading.expires,
+    msl: reading.msl,
+    questions: reading.ambiguous,
+  };
+}

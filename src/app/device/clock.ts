@@ -1,0 +1,18 @@
+// The tablet's clock as a person reads it. Handed in wherever time is needed, so that tests own the time.
+
+/** Tells the time. */
+export interface Clock {
+  /** Milliseconds since 1970. */
+  readonly nowMs: () => number;
+}
+
+/** The real clock. */
+export const deviceClock: Clock = { nowMs: () => Date.now() };
+
+/** A moment as ISO 8601 with the tablet's own offset, e.g. `2026-03-02T06:00:00.000+01:00`. */
+export function formatMoment(ms: number): string {
+  const offset = -new Date(ms).getTimezoneOffset();
+  const sign = offset < 0 ? '-' : '+';
+  const pad = (value: number) => String(Math.floor(Math.abs(value))).padStart(2, '0');
+  return `${new Date(ms + offset * 60_000).toISOString().slice(0, -1)}${sign}${pad(offset / 60)}:${pad(offset % 60)}`;
+}

@@ -1,0 +1,69 @@
+// The only home of the browser's database. Two databases: the log (strict durability, no query cache: "saved" is true when the
+// promise resolves, also after a battery pull) and a cache that may be lost at any time (snapshot of the fold, preferences).
+// Quirks behind the options: browsers default to relaxed durability, and the library's query cache shows writes before they
+// are durable.
+
+import Dexie, { type Table } from 'dexie';
+import type { Entry } from '../../../shared/log/entry.ts';
+
+/** An entry as it is stored: flat order keys beside it, since an index cannot look inside the clock. */
+export interface EntryRow {
+  readonly tablet: string;
+  readonly epoch: string;
+  readonly seq: number;
+  readonly ms: number;
+  readonly n: number;
+  readonly entry: Entry;
+}
+
+/** One named fact about this database: identity, head, keys, the cursor of sync. */
+export interface MetaRow {
+  readonly key: string;
+  readonly value: unknown;
+}
+
+/** The log's database. Steps are additive; every released version stays listed. */
+export class LogDatabase extends Dexie {
+  declare entries: Table<EntryRow, [string, string, number]>;
+  declare meta: Table<MetaRow, string>;
+
+  constructor(name = 'reelward-log') {
+    super(name, { chromeTransactionDurability: 'strict', cache: 'disabled' });
+    this.version(1).stores({ entries: '[tablet+epoch+seq], [ms+n+tablet+epoch+seq]', meta: 'key' });
+  }
+}
+
+/** What may be lost: the fold's snapshot and this tablet's preferences. */
+export class CacheDatabase extends Dexie {
+  declare kept: Table<MetaRow, string>;
+
+  constructor(name = 'reelward-cache') {
+    super(name, { chromeTransactionDurability: 'relaxed', cache: 'disabled' });
+    this.version(1).stores({ kept: 'key' });
+  }
+}
+
+/** The row for an entry. */
+export function entryToRow(entry: Entry): EntryRow {
+  const { tablet, epoch, seq, hlc } = entry;
+  return { tablet, epoch, seq, ms: hlc.ms, n: hlc.n, entry };
+}
+
+/** Index of the folding order. */
+export const orderIndex = '[ms+n+tablet+epoch+seq]';
+
+/** Why the store cannot go on, as far as people can do something about it. */
+export const storeFaults = ['disk-full', 'closed-by-newer', 'lost', 'unknown'] as const;
+export type StoreFault = (typeof storeFaults)[number];
+
+/** Finds the real cause: a full disk comes wrapped in an abort, sometimes twice. */
+export function storeFault(error: unknown): StoreFault {
+  for (let cause = error, depth = 0; cause instanceof Object && depth < 5; depth++) {
+    const { name, message, inner } = cause as { name?: string; message?: string; inner?: unknown }; // shape of the library's errors
+    if (name === 'QuotaExceededError' || /quota|disk.?full|no space/i.test(message ?? '')) return 'disk-full';
+    if (name === 'VersionError' || name === 'DatabaseClosedError') return 'closed-by-newer';
+    if (name === 'UnknownError' || name === 'NotFoundError' || name === 'OpenFailedError') return 'lost';
+    cause = inner;
+  }
+  return 'unknown';
+}

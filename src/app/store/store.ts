@@ -1,0 +1,259 @@
+// The tablet's log and the floor as it says: opened once, appended to, folded, told to the other windows of this tablet.
+// A screen that shows a verdict awaits `append`; lists read `floor` and are told of changes by `onChange`.
+
+import Dexie from 'dexie';
+import type { Entry, JsonObject } from '../../../shared/log/entry.ts';
+import { compareEntries } from '../../../shared/log/order.ts';
+import { checkPayload, type EntryKind, type PayloadOf } from '../../../shared/setup/kinds.ts';
+import {
+  createReplica,
+  foldIn,
+  type Replica,
+  type Snapshot,
+  snapshotOf,
+} from '../../../shared/setup/replica.ts';
+import type { FloorState, FoldPosition } from '../../../shared/setup/state.ts';
+import type { Clock } from '../device/clock.ts';
+import {
+  CacheDatabase,
+  type EntryRow,
+  entryToRow,
+  LogDatabase,
+  orderIndex,
+  type StoreFault,
+  storeFault,
+} from './database.ts';
+import { type Identity, openIdentity, publicKey, type Remembered } from './identity.ts';
+import { createWriter, type Writer } from './writer.ts';
+
+/** Bump when the fold or the state's shape changes: older snapshots are then folded anew. */
+const FOLD_VERSION = 1;
+/** A snapshot is written after this many entries at the latest. */
+const SNAPSHOT_EVERY = 200;
+const READ_CHUNK = 2000;
+
+/** One thing to write down. */
+export type Wish = { [K in EntryKind]: { readonly kind: K; readonly payload: PayloadOf<K> } }[EntryKind];
+
+/** The open store. */
+export interface Store {
+  readonly identity: Identity;
+  readonly log: LogDatabase;
+  readonly cache: CacheDatabase;
+  /** What the log says now. Read only. */
+  readonly floor: () => FloorState;
+  /** Entries in the log, folded or not. */
+  readonly count: () => number;
+  /** Writes entries, all or none; resolves when they are durable and folded. Rejects with `StoreError`. */
+  readonly append: (wishes: readonly Wish[], who: string | null) => Promise<readonly Entry[]>;
+  /** Takes in entries of other tablets; those already here change nothing. Resolves when durable and folded. */
+  readonly takeIn: (entries: readonly Entry[]) => Promise<void>;
+  readonly onChange: (listener: (entries: readonly Entry[]) => void) => () => void;
+  /** A fault that stops work until somebody acts, told once to each listener. */
+  readonly onFault: (listener: (fault: StoreFault) => void) => () => void;
+  /** Entries in folding order, newest first, from before a position; at most `limit`. */
+  readonly newest: (limit: number, before?: FoldPosition) => Promise<readonly Entry[]>;
+  /** Reads the whole log in folding order, chunk by chunk. */
+  readonly readAll: (each: (entries: readonly Entry[]) => void | Promise<void>) => Promise<void>;
+  readonly close: () => Promise<void>;
+}
+
+/** A write that failed; nothing of it was kept. */
+export class StoreError extends Error {
+  readonly fault: StoreFault;
+  constructor(fault: StoreFault, cause: unknown) {
+    super(`Cannot write the log: ${fault}`, { cause });
+    this.fault = fault;
+  }
+}
+
+/** What the store is opened with. */
+export interface StoreOptions {
+  readonly clock: Clock;
+  readonly appVersion: string;
+  readonly tabletName: string;
+  readonly name?: string;
+}
+
+/** Opens the store: identity, head, folded state. Rejects with `StoreError` where the database cannot be opened. */
+export async function openStore(options: StoreOptions): Promise<Store> {
+  const log = new LogDatabase(options.name);
+  const cache = new CacheDatabase(options.name === undefined ? undefined : `${options.name}-cache`);
+  const changeListeners = new Set<(entries: readonly Entry[]) => void>();
+  const faultListeners = new Set<(fault: StoreFault) => void>();
+  const tellFault = (fault: StoreFault) => {
+    for (const listener of [...faultListeners]) listener(fault);
+  };
+  log.on('versionchange', () => {
+    // A newer version of the app upgrades the database in another window: this one must not write with old code.
+    log.close({ disableAutoOpen: true });
+    tellFault('closed-by-newer');
+  });
+
+  let opened: { identity: Identity; fresh: boolean; lost: Remembered | null };
+  try {
+    await log.open();
+    opened = await openIdentity(log);
+  } catch (error) {
+    throw new StoreError(storeFault(error), error);
+  }
+  const { identity } = opened;
+  const writer: Writer = createWriter(log, identity, options.clock);
+  let replica = await loadReplica(log, cache);
+  let keptCount = replica.count;
+
+  const peers = new BroadcastChannel(`${log.name}-entries`);
+  peers.onmessage = (message: MessageEvent<readonly Entry[]>) => void fold(message.data, true);
+
+  async function fold(entries: readonly Entry[], told: boolean): Promise<void> {
+    if (!foldIn(replica, entries)) replica = await foldAll(log);
+    for (const entry of entries) if (entry.tablet !== identity.tablet) writer.sawClock(entry.hlc);
+    if (!told) peers.postMessage(entries);
+    if (replica.count - keptCount >= SNAPSHOT_EVERY) keepSnapshot();
+    for (const listener of [...changeListeners]) listener(entries);
+  }
+
+  function keepSnapshot(): void {
+    keptCount = replica.count;
+    const snapshot = snapshotOf(replica);
+    if (!snapshot) return;
+    // Only a shortcut for the next start: if it cannot be kept, the log is folded instead.
+    cache.kept.put({ key: 'snapshot', value: { version: FOLD_VERSION, snapshot } }).catch(() => undefined);
+  }
+
+  async function guarded<T>(work: () => Promise<T>): Promise<T> {
+    try {
+      return await work();
+    } catch (error) {
+      const fault = storeFault(error);
+      tellFault(fault);
+      throw new StoreError(fault, error);
+    }
+  }
+
+  const store: Store = {
+    identity,
+    log,
+    cache,
+    floor: () => replica.state,
+    count: () => replica.count,
+    append: (wishes, who) =>
+      guarded(async () => {
+        const checked = wishes.map((wish) => ({ kind: wish.kind, payload: checkWish(wish) }));
+        const entries = await writer.append(checked, who);
+        await fold(entries, false);
+        return entries;
+      }),
+    takeIn: (entries) =>
+      guarded(async () => {
+        const fresh = await addMissing(log, entries);
+        if (fresh.length > 0) await fold(fresh, false);
+      }),
+    onChange: (listener) => {
+      changeListeners.add(listener);
+      return () => changeListeners.delete(listener);
+    },
+    onFault: (listener) => {
+      faultListeners.add(listener);
+      return () => faultListeners.delete(listener);
+    },
+    newest: async (limit, before) => {
+      const rows = before
+        ? log.entries.where(orderIndex).below(orderKey(before))
+        : log.entries.orderBy(orderIndex);
+      return (await rows.reverse().limit(limit).toArray()).map((row) => row.entry);
+    },
+    readAll: (each) => readFrom(log, null, each),
+    close: async () => {
+      peers.close();
+      log.close();
+      cache.close();
+    },
+  };
+
+  if (opened.fresh) {
+    await store.append(
+      [
+        {
+          kind: 'tablet.opened',
+          payload: {
+            name: options.tabletName,
+            app: options.appVersion,
+            key: await publicKey(identity),
+            previous: opened.lost ? { epoch: opened.lost.epoch, seq: opened.lost.seq } : null,
+          },
+        },
+      ],
+      null,
+    );
+  }
+  return store;
+}
+
+function checkWish(wish: Wish): JsonObject {
+  return checkPayload(wish.kind, wish.payload as PayloadOf<typeof wish.kind>); // the pair is kept together by `Wish`
+}
+
+function orderKey(position: FoldPosition): (string | number)[] {
+  return [position.hlc.ms, position.hlc.n, position.tablet, position.epoch, position.seq];
+}
+
+/** Adds entries whose name is free; one whose name is taken by another hash is kept out and reported by its absence. */
+async function addMissing(log: LogDatabase, entries: readonly Entry[]): Promise<readonly Entry[]> {
+  return log.transaction('rw', log.entries, async () => {
+    const keys = entries.map((entry) => [entry.tablet, entry.epoch, entry.seq] as [string, string, number]);
+    const there = await log.entries.bulkGet(keys);
+    const fresh = entries.filter((_, index) => there[index] === undefined);
+    await log.entries.bulkAdd(fresh.map(entryToRow));
+    return fresh;
+  });
+}
+
+async function readFrom(
+  log: LogDatabase,
+  after: FoldPosition | null,
+  each: (entries: readonly Entry[]) => void | Promise<void>,
+): Promise<void> {
+  let from = after === null ? null : orderKey(after);
+  for (;;) {
+    const rows: EntryRow[] = await (from === null
+      ? log.entries.orderBy(orderIndex)
+      : log.entries.where(orderIndex).above(from)
+    )
+      .limit(READ_CHUNK)
+      .toArray();
+    const last = rows.at(-1);
+    if (!last) return;
+    await each(rows.map((row) => row.entry));
+    if (rows.length < READ_CHUNK) return;
+    from = [last.ms, last.n, last.tablet, last.epoch, last.seq];
+  }
+}
+
+async function foldAll(log: LogDatabase): Promise<Replica> {
+  const replica = createReplica();
+  await readFrom(log, null, (entries) => {
+    foldIn(replica, entries);
+  });
+  return replica;
+}
+
+/** Goes on from the snapshot where it still fits the log, else folds all. */
+async function loadReplica(log: LogDatabase, cache: CacheDatabase): Promise<Replica> {
+  const kept = await cache.kept
+    .get('snapshot')
+    .then((row) => row?.value as { version: number; snapshot: Snapshot } | undefined) // written by keepSnapshot only
+    .catch(() => undefined); // a broken cache is no reason not to start
+  if (kept?.version !== FOLD_VERSION) return foldAll(log);
+  const { position, count } = kept.snapshot;
+  const before = await log.entries
+    .where(orderIndex)
+    .between([Dexie.minKey], orderKey(position), true, true)
+    .count();
+  if (before !== count) return foldAll(log); // entries came in late after it was kept
+  const replica = createReplica(kept.snapshot);
+  await readFrom(log, position, (entries) => {
+    foldIn(replica, [...entries].sort(compareEntries));
+  });
+  return replica;
+}

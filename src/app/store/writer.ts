@@ -1,0 +1,104 @@
+// Appends to the log. Method: read the chain's head, seal and sign outside any transaction, then in one transaction make sure
+// that the head still is what it was, add the entries and move the head; else start over. A foreign wait inside a
+// transaction would commit half of it, and a second window may write at the same time: both are met by this.
+
+import Dexie from 'dexie';
+import { mergeClock, tickClock } from '../../../shared/log/clock.ts';
+import { type ClockReading, type Entry, firstPrev, type JsonObject } from '../../../shared/log/entry.ts';
+import { sealEntry, wellFormed } from '../../../shared/log/seal.ts';
+import { type Clock, formatMoment } from '../device/clock.ts';
+import { entryToRow, type LogDatabase } from './database.ts';
+import { type Identity, rememberChain, signHash } from './identity.ts';
+
+/** What is to be written: the rest of the envelope is the writer's business. */
+export interface EntryWish {
+  readonly kind: string;
+  readonly payload: JsonObject;
+}
+
+/** The end of this tablet's chain, and the latest clock reading seen from anywhere. */
+interface Head {
+  readonly seq: number;
+  readonly hash: string;
+  readonly hlc: ClockReading | null;
+}
+
+const emptyHead: Head = { seq: 0, hash: firstPrev, hlc: null };
+/** Two windows that both write lose at most a few races; more means that something else is wrong. */
+const TRIES = 20;
+
+/** Writes to this tablet's chain. */
+export interface Writer {
+  /** Appends entries, all or none; resolves when they are durable. */
+  readonly append: (wishes: readonly EntryWish[], who: string | null) => Promise<readonly Entry[]>;
+  /** Takes note of another tablet's clock, so that own later entries come after what was seen. */
+  readonly sawClock: (seen: ClockReading) => void;
+}
+
+/** Makes the writer of a tablet's chain. */
+export function createWriter(db: LogDatabase, identity: Identity, clock: Clock): Writer {
+  let queue: Promise<unknown> = Promise.resolve();
+  let seen: ClockReading | null = null;
+
+  async function readHead(): Promise<Head> {
+    return ((await db.meta.get('head'))?.value as Head | undefined) ?? emptyHead; // written below only
+  }
+
+  async function seal(head: Head, wishes: readonly EntryWish[], who: string | null): Promise<Entry[]> {
+    let { seq, hash } = head;
+    let hlc = seen === null ? head.hlc : mergeClock(head.hlc, seen);
+    const sealed: Entry[] = [];
+    for (const wish of wishes) {
+      const nowMs = clock.nowMs();
+      hlc = tickClock(hlc, nowMs);
+      seq += 1;
+      const draft = {
+        v: 1 as const,
+        ...{ tablet: identity.tablet, epoch: identity.epoch, seq, at: formatMoment(nowMs), hlc, who },
+        kind: wish.kind,
+        payload: wellFormed(wish.payload),
+        prev: hash,
+      };
+      const entry = sealEntry(draft);
+      sealed.push({ ...entry, sig: await signHash(identity, entry.hash) });
+      hash = entry.hash;
+    }
+    return sealed;
+  }
+
+  async function write(wishes: readonly EntryWish[], who: string | null): Promise<readonly Entry[]> {
+    for (let tries = 0; tries < TRIES; tries++) {
+      const head = await readHead();
+      const sealed = await seal(head, wishes, who);
+      const last = sealed.at(-1);
+      if (!last) return [];
+      const done = await db.transaction('rw', db.entries, db.meta, async () => {
+        const now = await readHead();
+        if (now.seq !== head.seq || now.hash !== head.hash) return false;
+        await db.entries.bulkAdd(sealed.map(entryToRow));
+        await db.meta.put({
+          key: 'head',
+          value: { seq: last.seq, hash: last.hash, hlc: last.hlc } satisfies Head,
+        });
+        return true;
+      });
+      if (!done) continue;
+      rememberChain({ tablet: last.tablet, epoch: last.epoch, seq: last.seq });
+      return sealed;
+    }
+    throw new Dexie.AbortError(
+      'Cannot append as the head of the chain must hold still: another window keeps writing',
+    );
+  }
+
+  return {
+    append: (wishes, who) => {
+      const result = queue.then(() => write(wishes, who));
+      queue = result.catch(() => undefined); // the caller gets the failure; the queue goes on
+      return result;
+    },
+    sawClock: (reading) => {
+      seen = mergeClock(seen, reading);
+    },
+  };
+}

@@ -1,0 +1,44 @@
+import type { ComponentChildren } from 'preact';
+import './controls.css';
+
+/** A button. A disabled one stays readable and says why; it answers taps with nothing. */
+export interface ButtonProps {
+  readonly children: ComponentChildren;
+  readonly onPress: () => void;
+  readonly tone?: 'plain' | 'act' | 'stop' | 'quiet';
+  readonly large?: boolean;
+  /** Why it cannot be pressed now; shown under its label. */
+  readonly disabledReason?: string | null;
+  readonly label?: string;
+  readonly testId?: string;
+}
+
+/** Second taps within this time are a tremble of a gloved hand, not a wish. */
+const REPEAT_MS = 400;
+
+/** A target of at least 56 px; after a tap it lets the focus go, so that a scanner's Enter cannot press it again. */
+export function Button(props: ButtonProps) {
+  const { tone = 'plain', large = false, disabledReason = null } = props;
+  return (
+    <button
+      type="button"
+      class={`button ${tone}${large ? ' large' : ''}`}
+      aria-disabled={disabledReason !== null}
+      {...(props.label === undefined ? {} : { 'aria-label': props.label })}
+      {...(props.testId === undefined ? {} : { 'data-testid': props.testId })}
+      onClick={(event) => {
+        const button = event.currentTarget;
+        const last = Number(button.dataset['pressed'] ?? -REPEAT_MS);
+        if (event.timeStamp - last < REPEAT_MS) return;
+        button.dataset['pressed'] = String(event.timeStamp);
+        if (event.detail > 0) button.blur(); // by pointer; a keyboard user keeps the place
+        if (disabledReason === null) props.onPress();
+      }}
+    >
+      <span>
+        {props.children}
+        {disabledReason !== null && <span class="why">{disabledReason}</span>}
+      </span>
+    </button>
+  );
+}

@@ -1,0 +1,84 @@
+// How sentences for people are kept: one file an area, every language beside the other, so that a missing sentence is a
+// compile error. A sentence with facts is a function of them. Precompiled messages and `Intl` do without a message parser.
+
+import { signal } from '@preact/signals';
+
+/** Languages that the app speaks; English first. */
+export const languages = ['en', 'es'] as const;
+export type Language = (typeof languages)[number];
+
+/** Each language under its own name. */
+export const languageNames: Readonly<Record<Language, string>> = { en: 'English', es: 'Español' };
+
+/** The language in use; the composition root sets it from the tablet's preference. */
+export const language = signal<Language>('en');
+
+/** The sentences of one area. */
+export type Area<W> = Readonly<Record<Language, W>>;
+
+/** Ties the languages of an area together: each has the sentences of the first, with the same facts. */
+export function area<const W extends object>(
+  sentences: Readonly<{ en: W } & Record<Exclude<Language, 'en'>, Sentences<W>>>,
+): Area<Sentences<W>> {
+  return sentences as unknown as Area<Sentences<W>>; // English has its own sentences by construction
+}
+
+type Sentences<W> = {
+  readonly [K in keyof W]: W[K] extends (...facts: infer F) => string
+    ? (...facts: F) => string
+    : W[K] extends string
+      ? string
+      : W[K] extends object
+        ? Sentences<W[K]>
+        : W[K];
+};
+
+/** The sentences of an area in the language in use; reading it in a component follows the language. */
+export function say<W>(sentences: Area<W>): W {
+  return sentences[language.value];
+}
+
+/** The locale for numbers and dates. */
+export function locale(): string {
+  return language.value === 'es' ? 'es' : 'en-GB';
+}
+
+/** A whole number with thousands marks, e.g. `12 400`. */
+export function formatCount(value: number): string {
+  return new Intl.NumberFormat(locale(), { maximumFractionDigits: 0, useGrouping: true }).format(value);
+}
+
+/** Chooses the sentence for a number: `one` for 1, else `many`. */
+export function plural(value: number, one: string, many: string): string {
+  return new Intl.PluralRules(locale()).select(value) === 'one' ? one : many;
+}
+
+/** Wall clock of a moment in a zone, e.g. `14:07`. */
+export function formatTime(ms: number, zone: string): string {
+  return new Intl.DateTimeFormat(locale(), {
+    hour: '2-digit',
+    minute: '2-digit',
+    hour12: false,
+    timeZone: zone,
+  }).format(ms);
+}
+
+/** Date and wall clock of a moment in a zone, e.g. `2 Mar 14:07`. */
+export function formatDay(ms: number, zone: string): string {
+  return new Intl.DateTimeFormat(locale(), {
+    day: 'numeric',
+    month: 'short',
+    hour: '2-digit',
+    minute: '2-digit',
+    hour12: false,
+    timeZone: zone,
+  }).format(ms);
+}
+
+/** A length of time for people, rounded to what matters: `45 s`, `23 min`, `1 h 04`. `seconds` >= 0. */
+export function formatSpan(seconds: number): string {
+  if (seconds < 90) return `${Math.round(seconds)} s`;
+  const minutes = Math.round(seconds / 60);
+  if (minutes < 60) return `${minutes} min`;
+  return `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, '0')}`;
+}
