@@ -20,7 +20,6 @@ export const wireStatuses = {
   'no-snapshot': 404,
   'timed-out': 408,
   'epoch-changed': 409,
-  'tablet-taken': 409,
   'body-too-large': 413,
   'media-type': 415,
   'person-locked': 423,

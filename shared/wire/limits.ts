@@ -28,6 +28,9 @@ export const codeLifeMs = 10 * 60_000;
 /** Wrong PINs in a row before a person is locked. */
 export const pinTries = 5;
 
+/** PBKDF2-SHA256 rounds for a new PIN (OWASP password storage guidance: 600,000); the entry carries its own number. */
+export const pinRounds = 600_000;
+
 /** How long a person stays locked on the server, in ms. Common practice: a quarter of an hour. */
 export const pinLockMs = 15 * 60_000;
 

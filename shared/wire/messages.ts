@@ -17,7 +17,12 @@ const tabletName = name.regex(/^[^,]+$/, 'expected no comma');
 const hash = z.string().regex(/^[0-9a-f]{64}$/);
 const ms = z.int().min(0);
 const cursor = z.string().regex(/^\d{1,16}\.[0-9a-f]{16}$/);
-const words = z.string().min(1).max(120);
+/** A name for people: no control characters, which some databases cannot hold. */
+const words = z
+  .string()
+  .min(1)
+  .max(120)
+  .regex(/^[^\u0000-\u001f\u007f]+$/, 'expected text without control characters');
 
 /** P-256 public key: the uncompressed point (65 bytes), base64url. */
 export const publicKey = z.string().regex(/^[A-Za-z0-9_-]{87}$/, 'expected 65 bytes, base64url');

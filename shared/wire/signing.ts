@@ -32,9 +32,12 @@ export function requestText(request: SignedRequest): string {
   return `reelward request\n${method.toUpperCase()}\n${path}\n${bodyHash}\n${timeMs}\n${nonce}`;
 }
 
-/** The text whose UTF-8 bytes a tablet signs for an entry: its hash, named for what it is. */
+/**
+ * The text whose UTF-8 bytes a tablet signs for an entry: the 64 hex digits of its hash. No other signed text here is
+ * 64 digits long, so that a signature for one thing never passes for another.
+ */
 export function entryText(hash: string): string {
-  return `reelward entry\n${hash}`;
+  return hash;
 }
 
 /** The text whose UTF-8 bytes a server signs for a checkpoint. `headsHash`: SHA-256 of the RFC 8785 text of the heads. */

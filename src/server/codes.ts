@@ -1,0 +1,40 @@
+// One-time codes and tickets: short enough to type, kept only as their hash, used up by the first who brings them.
+
+import { randomInt } from 'node:crypto';
+import { codeLifeMs } from '../../shared/wire/limits.ts';
+import type { CodeMade, ExportMade, ExportWish } from '../../shared/wire/messages.ts';
+import { hashOf, randomToken } from './keys.ts';
+import type { Store } from './stores/store.ts';
+
+/** Letters and digits that are not mistaken for each other. */
+const ALPHABET = '23456789ABCDEFGHJKMNPQRSTVWXYZ';
+const CODE_LENGTH = 10;
+/** How long a link to an export may wait to be opened. */
+const TICKET_MS = 60_000;
+
+/** A code as it was typed: case, blanks and dashes do not matter. */
+export function readCode(typed: string): string {
+  return typed.toUpperCase().replace(/[^0-9A-Z]/g, '');
+}
+
+/** Makes an enrolment code: 10 of 30 signs, 49 bits, good for ten minutes. */
+export async function makeCode(store: Pick<Store, 'addOneTime'>, nowMs: number): Promise<CodeMade> {
+  const plain = Array.from({ length: CODE_LENGTH }, () => ALPHABET[randomInt(ALPHABET.length)]).join('');
+  const untilMs = nowMs + codeLifeMs;
+  await store.addOneTime({ hash: hashOf(plain), purpose: 'enrol', detail: '{}', untilMs });
+  const code = `${plain.slice(0, 5)}-${plain.slice(5)}`;
+  return { code, path: `/#enrol=${code}`, untilMs };
+}
+
+/** Makes a link that fetches one export once. The file's name is the last part, so that the browser keeps it. */
+export async function makeTicket(
+  store: Pick<Store, 'addOneTime'>,
+  wish: ExportWish,
+  nowMs: number,
+): Promise<ExportMade> {
+  const ticket = randomToken();
+  const untilMs = nowMs + TICKET_MS;
+  await store.addOneTime({ hash: hashOf(ticket), purpose: 'export', detail: JSON.stringify(wish), untilMs });
+  const ending = wish.format === 'json' ? 'ndjson' : wish.format;
+  return { path: `/export/${ticket}/log.${ending}`, untilMs };
+}

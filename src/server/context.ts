@@ -1,0 +1,24 @@
+// What every route may use. Built once by the composition root.
+
+import type { Appender } from './appender.ts';
+import type { ServerKey } from './keys.ts';
+import type { LiveHub } from './live.ts';
+import type { Metrics } from './metrics.ts';
+import type { PeopleBook } from './people/book.ts';
+import type { ServerSettings } from './settings.ts';
+import type { Store } from './stores/store.ts';
+
+export interface ServerContext {
+  readonly settings: ServerSettings;
+  readonly store: Store;
+  readonly appender: Appender;
+  readonly live: LiveHub;
+  readonly key: ServerKey;
+  readonly people: PeopleBook;
+  readonly metrics: Metrics;
+  readonly serverEpoch: string;
+  readonly nowMs: () => number;
+  readonly startedMs: number;
+  /** When the certificate in use ends; null without HTTPS of its own. */
+  readonly certificateEndsMs: () => number | null;
+}

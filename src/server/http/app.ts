@@ -1,0 +1,125 @@
+// Puts the HTTP side together: limits, headers, body reading, routes, and the one place where errors become answers.
+
+import compress from '@fastify/compress';
+import helmet from '@fastify/helmet';
+import rateLimit from '@fastify/rate-limit';
+import Fastify, { type FastifyInstance } from 'fastify';
+import { bodyBytes } from '../../../shared/wire/limits.ts';
+import type { ServerContext } from '../context.ts';
+import { addBodyParsers } from './body.ts';
+import { addPeopleRoutes } from './people-routes.ts';
+import { Refused, toRefusal, toRefused } from './refuse.ts';
+import { addStaticRoutes } from './static-routes.ts';
+import { addSyncRoutes } from './sync-routes.ts';
+
+/** Key and certificate as PEM. */
+export interface TlsFiles {
+  readonly key: string;
+  readonly cert: string;
+}
+
+/** A client that sends its header or body slower than this is cut off. */
+const HEADER_MS = 10_000;
+const REQUEST_MS = 30_000;
+
+/** Builds the app; the caller listens. */
+export async function createApp(context: ServerContext, tls: TlsFiles | null): Promise<FastifyInstance> {
+  const app = createFastify(context, tls);
+  const refuse = (error: unknown) =>
+    toRefused(error) ?? new Refused('server-fault', 'the server could not do this; its log says why');
+  app.setErrorHandler((error, request, reply) => {
+    const refused = refuse(error);
+    if (refused.code === 'server-fault') request.log.error({ err: error }, 'fault');
+    context.metrics.refusals.inc({ code: refused.code });
+    return reply
+      .code(refused.status)
+      .headers({ 'cache-control': 'no-store' })
+      .send(toRefusal(refused, context.nowMs()));
+  });
+  addBodyParsers(app);
+  await app.register(helmet, {
+    contentSecurityPolicy: {
+      useDefaults: false,
+      directives: {
+        'default-src': ["'self'"],
+        'script-src': ["'self'", "'wasm-unsafe-eval'"],
+        'style-src': ["'self'"],
+        'img-src': ["'self'", 'data:', 'blob:'],
+        'media-src': ["'self'", 'blob:'],
+        'worker-src': ["'self'", 'blob:'],
+        'object-src': ["'none'"],
+        'base-uri': ["'none'"],
+        'form-action': ["'self'"],
+        'frame-ancestors': ["'none'"],
+      },
+    },
+    // Would also force HTTPS on the plain page that explains how to trust the certificate: same host, another port.
+    strictTransportSecurity: false,
+    referrerPolicy: { policy: 'no-referrer' },
+    xFrameOptions: { action: 'deny' },
+    // Both only mean something on a trusted origin, and browsers complain elsewhere.
+    crossOriginOpenerPolicy: tls ? { policy: 'same-origin' } : false,
+    originAgentCluster: tls !== null,
+  });
+  await app.register(rateLimit, { global: false });
+  // Answers only: requests are unpacked by our own reader, which also hashes them.
+  await app.register(compress, { globalDecompression: false, threshold: 1024, encodings: ['gzip'] });
+  app.addHook('onRequest', async (request, reply) => {
+    if ((request.raw.url ?? '').startsWith('/api/')) reply.header('cache-control', 'no-store');
+  });
+  app.addHook('onResponse', async (request, reply) => {
+    const route = request.routeOptions.url ?? '(none)';
+    context.metrics.requests.observe({ route, status: reply.statusCode }, reply.elapsedTime / 1000);
+  });
+  addOperationRoutes(app, context);
+  addSyncRoutes(app, context);
+  addPeopleRoutes(app, context);
+  await addStaticRoutes(app, context.settings.appRoot, context.nowMs);
+  return app;
+}
+
+function createFastify(context: ServerContext, tls: TlsFiles | null): FastifyInstance {
+  const { logLevel } = context.settings;
+  const options = {
+    bodyLimit: bodyBytes,
+    requestTimeout: REQUEST_MS,
+    keepAliveTimeout: 72_000,
+    forceCloseConnections: 'idle' as const,
+    routerOptions: { maxParamLength: 200, ignoreTrailingSlash: true },
+    // A body of JSON is read by our own parser; answers are plain objects.
+    logger: {
+      level: logLevel,
+      stream: process.stderr,
+      redact: ['req.headers.authorization', 'req.headers["reelward-person"]'],
+      serializers: {
+        req: (request: { method: string; url: string; ip: string }) => ({
+          method: request.method,
+          // A ticket in a path opens an export: it does not belong in a log.
+          url: request.url.replace(/^(\/export\/)[^/]+/, '$1…'),
+          ip: request.ip,
+        }),
+      },
+    },
+    disableRequestLogging: logLevel !== 'debug',
+    http: { headersTimeout: HEADER_MS, connectionsCheckingInterval: 2_000 },
+  };
+  if (!tls) return Fastify(options);
+  const { http, ...rest } = options;
+  return Fastify({ ...rest, https: { ...tls, ...http } }) as unknown as FastifyInstance; // the same app on another socket
+}
+
+function addOperationRoutes(app: FastifyInstance, context: ServerContext): void {
+  app.get('/health', async (_, reply) => {
+    reply.header('cache-control', 'no-store');
+    try {
+      const { pos } = await context.store.head();
+      const upSeconds = Math.floor((context.nowMs() - context.startedMs) / 1000);
+      return { ok: true, store: context.store.dialect, entries: pos, upSeconds };
+    } catch {
+      return reply.code(503).send({ ok: false, store: context.store.dialect });
+    }
+  });
+  app.get('/metrics', async (_, reply) =>
+    reply.type(context.metrics.registry.contentType).send(await context.metrics.registry.metrics()),
+  );
+}

@@ -1,0 +1,117 @@
+// Tablets and people: enrolment by one-time code, who stands there, codes and revocation by a lead, export tickets.
+
+import type { FastifyInstance, FastifyRequest } from 'fastify';
+import {
+  type CodeMade,
+  checkSchema,
+  type Enrolled,
+  type ExportMade,
+  enrolSchema,
+  exportSchema,
+  type PersonChecked,
+  revokeSchema,
+  type Tablets,
+} from '../../../shared/wire/messages.ts';
+import { makeCode, makeTicket, readCode } from '../codes.ts';
+import type { ServerContext } from '../context.ts';
+import { hashOf, randomToken } from '../keys.ts';
+import { checkPerson } from '../people/pin.ts';
+import { readAs } from './body.ts';
+import { checkProof, checkWire, requireRole, requireTablet } from './proof.ts';
+import { Refused } from './refuse.ts';
+
+/** How long a checked person may act on a tablet without being checked again. Common practice: a quarter of an hour. */
+const SESSION_MS = 15 * 60_000;
+
+/** Tries by one address in a minute where guessing would pay. */
+const guarded = { config: { rateLimit: { max: 30, timeWindow: '1 minute' } } };
+
+/** Adds the routes. */
+export function addPeopleRoutes(app: FastifyInstance, context: ServerContext): void {
+  app.post('/api/enrol', guarded, (request) => enrol(request, context));
+  app.post('/api/people/check', guarded, (request) => check(request, context));
+  app.post('/api/codes', (request) => newCode(request, context));
+  app.get('/api/tablets', (request) => listTablets(request, context));
+  app.post('/api/tablets/revoke', (request) => revoke(request, context));
+  app.post('/api/export', (request) => wishExport(request, context));
+}
+
+async function enrol(request: FastifyRequest, context: ServerContext): Promise<Enrolled> {
+  checkWire(request);
+  const { code, tablet, publicKey, name } = readAs(enrolSchema, request.body);
+  // Signed by the key that it brings: nobody can enrol a key that is not theirs, nor copy the request.
+  const proof = await checkProof(request, publicKey, context);
+  if (proof.tablet !== tablet) throw new Refused('signature-wrong', 'the proof names another tablet');
+  const { store, serverEpoch } = context;
+  const taken = await store.takeOneTime(hashOf(readCode(code)), 'enrol', context.nowMs());
+  if (!taken)
+    throw new Refused('code-wrong', 'the code is unknown, used or over ten minutes old: ask for a new one');
+  await store.enrolTablet({ tablet, publicKey, name }, context.nowMs());
+  request.log.info({ tablet, name }, 'tablet enrolled');
+  return {
+    tablet,
+    plant: context.settings.plant,
+    serverEpoch,
+    serverMs: context.nowMs(),
+    serverKey: context.key.publicKey,
+  };
+}
+
+async function check(request: FastifyRequest, context: ServerContext): Promise<PersonChecked> {
+  checkWire(request);
+  const tablet = await requireTablet(request, context);
+  const wish = readAs(checkSchema, request.body);
+  const { store } = context;
+  const nowMs = context.nowMs();
+  const { person, pinChecked } = await checkPerson(wish, await context.people.people(), { store, nowMs });
+  const token = randomToken();
+  const untilMs = nowMs + SESSION_MS;
+  await store.addSession({
+    hash: hashOf(token),
+    tablet: tablet.tablet,
+    person: person.person,
+    role: person.role,
+    pinChecked,
+    untilMs,
+  });
+  return { person: person.person, name: person.name, role: person.role, pinChecked, token, untilMs };
+}
+
+async function newCode(request: FastifyRequest, context: ServerContext): Promise<CodeMade> {
+  checkWire(request);
+  const tablet = await requireTablet(request, context);
+  const session = await requireRole(request, tablet, { roles: ['lead', 'engineer'], context });
+  request.log.info({ tablet: tablet.tablet, person: session.person }, 'enrolment code made');
+  return makeCode(context.store, context.nowMs());
+}
+
+async function listTablets(request: FastifyRequest, context: ServerContext): Promise<Tablets> {
+  checkWire(request);
+  const tablet = await requireTablet(request, context);
+  await requireRole(request, tablet, { roles: ['lead', 'engineer'], context });
+  const tablets = await context.store.listTablets();
+  return { tablets: tablets.map(({ publicKey: _, ...shown }) => shown) };
+}
+
+async function revoke(
+  request: FastifyRequest,
+  context: ServerContext,
+): Promise<{ readonly revoked: boolean }> {
+  checkWire(request);
+  const tablet = await requireTablet(request, context);
+  const session = await requireRole(request, tablet, { roles: ['lead', 'engineer'], context });
+  const wish = readAs(revokeSchema, request.body);
+  const revoked = await context.store.revokeTablet(wish.tablet, context.nowMs());
+  await context.store.tell({ kind: 'revoked', tablet: wish.tablet });
+  request.log.info({ tablet: wish.tablet, person: session.person }, 'tablet revoked');
+  return { revoked };
+}
+
+async function wishExport(request: FastifyRequest, context: ServerContext): Promise<ExportMade> {
+  checkWire(request);
+  const tablet = await requireTablet(request, context);
+  const session = await requireRole(request, tablet, { roles: ['lead', 'engineer'], context });
+  const wish = readAs(exportSchema, request.body);
+  request.log.info({ tablet: tablet.tablet, person: session.person, ...wish }, 'export asked for');
+  return makeTicket(context.store, wish, context.nowMs());
+}

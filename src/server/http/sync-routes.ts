@@ -1,0 +1,225 @@
+// The log's routes: offer, push, pull, live, checkpoint, snapshot. Each checks the wire's version and the tablet first.
+
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import type { Entry } from '../../../shared/log/entry.ts';
+import { canonicalText } from '../../../shared/log/seal.ts';
+import { type Cursor, formatCursor, parseCursor } from '../../../shared/wire/cursor.ts';
+import { pageBytes, pageEntries, snapshotBytes, snapshotEvery } from '../../../shared/wire/limits.ts';
+import {
+  type Info,
+  type Offered,
+  offerSchema,
+  type Pushed,
+  pushSchema,
+  type SignedCheckpoint,
+} from '../../../shared/wire/messages.ts';
+import { checkpointText } from '../../../shared/wire/signing.ts';
+import { wireFloor, wireVersion } from '../../../shared/wire/version.ts';
+import { checkEntries } from '../checked.ts';
+import type { ServerContext } from '../context.ts';
+import { hashOf } from '../keys.ts';
+import type { StoredEntry } from '../stores/store.ts';
+import { readAs } from './body.ts';
+import { checkWire, requireTablet } from './proof.ts';
+import { Refused } from './refuse.ts';
+
+/** Adds the log's routes. */
+export function addSyncRoutes(app: FastifyInstance, context: ServerContext): void {
+  app.get(
+    '/api/info',
+    async (): Promise<Info> => ({
+      wire: wireVersion,
+      wireFloor,
+      serverEpoch: context.serverEpoch,
+      serverMs: context.nowMs(),
+      plant: context.settings.plant,
+      serverKey: context.key.publicKey,
+      certificateEndsMs: context.certificateEndsMs(),
+    }),
+  );
+  app.post('/api/offer', (request) => offer(request, context));
+  app.post('/api/push', (request) => push(request, context));
+  app.get('/api/pull', (request, reply) => pull(request, reply, context));
+  app.get('/api/live', (request, reply) => live(request, reply, context));
+  app.get('/api/checkpoint', (request) => checkpoint(request, context));
+  app.put('/api/snapshot', { bodyLimit: snapshotBytes }, (request) => putSnapshot(request, context));
+  app.get('/api/snapshot', (request, reply) => getSnapshot(request, reply, context));
+}
+
+async function offer(request: FastifyRequest, context: ServerContext): Promise<Offered> {
+  checkWire(request);
+  await requireTablet(request, context);
+  const { heads } = readAs(offerSchema, request.body);
+  const { serverEpoch } = context;
+  return { serverEpoch, serverMs: context.nowMs(), acks: [...(await context.store.marks(heads))] };
+}
+
+async function push(request: FastifyRequest, context: ServerContext): Promise<Pushed> {
+  checkWire(request);
+  const tablet = await requireTablet(request, context);
+  const { store, metrics, serverEpoch } = context;
+  const { sentMs } = readAs(pushSchema, request.body);
+  // The schema has passed; the parsed body itself goes on, since the hash covers what was sent, not what a schema copies.
+  const raw = (request.body as { entries: readonly Entry[] }).entries;
+  const nowMs = context.nowMs();
+  const checked = await checkEntries(
+    raw,
+    { tablet: tablet.tablet, publicKey: tablet.publicKey, nowMs },
+    store,
+  );
+  const done = metrics.appendSeconds.startTimer();
+  const appended = await context.appender.append(tablet.tablet, checked);
+  done();
+  metrics.entries.inc(appended.added);
+  for (const { id, fault } of appended.faults) {
+    metrics.aside.inc({ fault });
+    request.log.warn({ entry: id, fault, tablet: tablet.tablet }, 'entry kept aside');
+  }
+  await noteTablet(tablet, { nowMs, clockOffMs: sentMs - nowMs, context });
+  const ahead = checked.filter((entry) => entry.aheadMs > 0).slice(0, 20);
+  const last = await lastSnapshot(context);
+  return {
+    serverEpoch,
+    serverMs: context.nowMs(),
+    acks: [...appended.acks],
+    faults: [...appended.faults],
+    ahead: ahead.map((entry) => ({
+      id: `${entry.tablet}/${entry.epoch}/${entry.seq}`,
+      aheadMs: entry.aheadMs,
+    })),
+    snapshotWanted: appended.head.pos - last > snapshotEvery,
+  };
+}
+
+/** Position of the newest snapshot, remembered per process: read once, then raised by each new one. */
+const snapshotPositions = new WeakMap<ServerContext, number>();
+
+async function lastSnapshot(context: ServerContext): Promise<number> {
+  const known = snapshotPositions.get(context);
+  if (known !== undefined) return known;
+  const pos = (await context.store.snapshot(null))?.cursor.pos ?? 0;
+  snapshotPositions.set(context, pos);
+  return pos;
+}
+
+/** How old "last seen" may get, ms: written seldom, since it costs a flush. */
+const SEEN_EVERY_MS = 60_000;
+
+async function noteTablet(
+  tablet: { readonly tablet: string; readonly seenMs: number | null },
+  at: { readonly nowMs: number; readonly clockOffMs: number | null; readonly context: ServerContext },
+): Promise<void> {
+  if (tablet.seenMs !== null && at.nowMs - tablet.seenMs < SEEN_EVERY_MS) return;
+  await at.context.store.touchTablet(tablet.tablet, at.nowMs, at.clockOffMs);
+}
+
+/** Reads `after` and makes sure that it names a place in this very log. */
+async function readPlace(request: FastifyRequest, context: ServerContext): Promise<Cursor> {
+  const after = (request.query as Record<string, unknown>)['after'];
+  const cursor = typeof after === 'string' ? parseCursor(after) : null;
+  if (!cursor) throw new Refused('bad-query', 'after: expected a cursor, e.g. 0.0000000000000000');
+  const root = await context.store.rootAt(cursor.pos);
+  if (root === null || root.slice(0, 16) !== cursor.root) {
+    throw new Refused(
+      'epoch-changed',
+      'this log does not hold that place: begin anew, and offer what you hold',
+      {
+        serverEpoch: context.serverEpoch,
+      },
+    );
+  }
+  return { pos: cursor.pos, root };
+}
+
+async function pull(
+  request: FastifyRequest,
+  reply: FastifyReply,
+  context: ServerContext,
+): Promise<FastifyReply> {
+  checkWire(request);
+  const tablet = await requireTablet(request, context);
+  const after = await readPlace(request, context);
+  const { rows, more } = fitPage(await context.store.page(after.pos, pageEntries + 1));
+  const end = rows.at(-1) ?? after;
+  await noteTablet(tablet, { nowMs: context.nowMs(), clockOffMs: null, context });
+  const entries = rows.map((row) => row.text).join(',');
+  const answer = `{"serverEpoch":"${context.serverEpoch}","serverMs":${context.nowMs()},"cursor":"${formatCursor(end)}","more":${more},"entries":[${entries}]}`;
+  return reply.type('application/json; charset=utf-8').send(answer);
+}
+
+function fitPage(rows: readonly StoredEntry[]): {
+  readonly rows: readonly StoredEntry[];
+  readonly more: boolean;
+} {
+  let bytes = 0;
+  let count = 0;
+  for (const row of rows) {
+    bytes += row.text.length + 1;
+    if (count > 0 && (count >= pageEntries || bytes > pageBytes)) break;
+    count += 1;
+  }
+  return { rows: rows.slice(0, count), more: count < rows.length };
+}
+
+async function live(request: FastifyRequest, reply: FastifyReply, context: ServerContext): Promise<void> {
+  checkWire(request);
+  const tablet = await requireTablet(request, context);
+  const headers = reply.getHeaders();
+  reply.hijack();
+  for (const [name, value] of Object.entries(headers))
+    if (value !== undefined) reply.raw.setHeader(name, value);
+  reply.raw.writeHead(200, {
+    'content-type': 'text/event-stream; charset=utf-8',
+    'cache-control': 'no-store',
+    'x-accel-buffering': 'no',
+  });
+  request.raw.socket.setNoDelay(true);
+  context.live.add(tablet.tablet, reply.raw);
+}
+
+async function checkpoint(request: FastifyRequest, context: ServerContext): Promise<SignedCheckpoint> {
+  checkWire(request);
+  await requireTablet(request, context);
+  const { store, serverEpoch } = context;
+  // The end is read first: the heads may then reach further, never less far, than it says.
+  const { pos, root } = await store.head();
+  const heads = [...(await store.heads())];
+  const atMs = context.nowMs();
+  const text = checkpointText({ serverEpoch, pos, root, atMs, headsHash: hashOf(canonicalText(heads)) });
+  return { serverEpoch, pos, root, atMs, heads, sig: context.key.sign(text) };
+}
+
+async function putSnapshot(
+  request: FastifyRequest,
+  context: ServerContext,
+): Promise<{ readonly kept: true }> {
+  checkWire(request);
+  const tablet = await requireTablet(request, context);
+  const fold = (request.query as Record<string, unknown>)['fold'];
+  if (typeof fold !== 'string' || !/^[\x21-\x7e]{1,64}$/.test(fold)) {
+    throw new Refused('bad-query', 'fold: expected the name of the fold that made the snapshot');
+  }
+  const cursor = await readPlace(request, context);
+  const bytes = request.body;
+  if (!(bytes instanceof Uint8Array) || bytes.length === 0) throw new Refused('bad-body', 'expected bytes');
+  await context.store.putSnapshot({ fold, cursor, tablet: tablet.tablet, atMs: context.nowMs(), bytes });
+  snapshotPositions.set(context, Math.max(snapshotPositions.get(context) ?? 0, cursor.pos));
+  return { kept: true };
+}
+
+async function getSnapshot(
+  request: FastifyRequest,
+  reply: FastifyReply,
+  context: ServerContext,
+): Promise<FastifyReply> {
+  checkWire(request);
+  await requireTablet(request, context);
+  const fold = (request.query as Record<string, unknown>)['fold'];
+  const snapshot = typeof fold === 'string' ? await context.store.snapshot(fold) : null;
+  if (!snapshot) throw new Refused('no-snapshot', 'none is kept for this fold: pull from the start');
+  return reply
+    .type('application/octet-stream')
+    .header('reelward-cursor', formatCursor(snapshot.cursor))
+    .header('reelward-snapshot-by', snapshot.tablet)
+    .send(Buffer.from(snapshot.bytes));
+}

@@ -1,0 +1,81 @@
+// Keys and signatures: ECDSA P-256 with SHA-256, r and s joined (IEEE P1363), as WebCrypto on a tablet makes them.
+// Checks run on the thread pool, so that a page of five hundred signatures does not hold up everybody else.
+
+import {
+  createHash,
+  createPrivateKey,
+  createPublicKey,
+  generateKeyPairSync,
+  type KeyObject,
+  randomBytes,
+  sign,
+  verify,
+} from 'node:crypto';
+import type { Store } from './stores/store.ts';
+
+const readKeys = new Map<string, KeyObject | null>();
+const KEYS_KEPT = 5_000;
+
+/** Reads a public key from its point (65 bytes, base64url); null where it is not a point of the curve. */
+export function readPublicKey(text: string): KeyObject | null {
+  const known = readKeys.get(text);
+  if (known !== undefined) return known;
+  const key = parsePublicKey(text);
+  if (readKeys.size >= KEYS_KEPT) readKeys.clear();
+  readKeys.set(text, key);
+  return key;
+}
+
+function parsePublicKey(text: string): KeyObject | null {
+  const point = Buffer.from(text, 'base64url');
+  if (point.length !== 65 || point[0] !== 4) return null;
+  const x = point.subarray(1, 33).toString('base64url');
+  const y = point.subarray(33).toString('base64url');
+  try {
+    return createPublicKey({ key: { kty: 'EC', crv: 'P-256', x, y }, format: 'jwk' });
+  } catch {
+    return null; // not on the curve: the caller says so
+  }
+}
+
+/** Says whether `sig` (base64url) is the key's signature over the text's UTF-8 bytes. */
+export function signatureHolds(publicKey: string, text: string, sig: string): Promise<boolean> {
+  const key = readPublicKey(publicKey);
+  const bytes = Buffer.from(sig, 'base64url');
+  if (!key || bytes.length !== 64) return Promise.resolve(false);
+  return new Promise((resolve) => {
+    verify('sha256', Buffer.from(text), { key, dsaEncoding: 'ieee-p1363' }, bytes, (error, holds) =>
+      resolve(!error && holds),
+    );
+  });
+}
+
+/** The server's own key, that signs checkpoints. */
+export interface ServerKey {
+  readonly publicKey: string;
+  readonly sign: (text: string) => string;
+}
+
+/** Reads the server's key from the store, or makes it: several processes on one store share it. */
+export async function openServerKey(store: Store): Promise<ServerKey> {
+  const fresh = generateKeyPairSync('ec', { namedCurve: 'P-256' }).privateKey;
+  const pem = await store.keepMeta('server_key', fresh.export({ type: 'pkcs8', format: 'pem' }).toString());
+  const key = createPrivateKey(pem);
+  const { x = '', y = '' } = createPublicKey(key).export({ format: 'jwk' });
+  const point = Buffer.concat([Buffer.from([4]), Buffer.from(x, 'base64url'), Buffer.from(y, 'base64url')]);
+  return {
+    publicKey: point.toString('base64url'),
+    sign: (text) =>
+      sign('sha256', Buffer.from(text), { key, dsaEncoding: 'ieee-p1363' }).toString('base64url'),
+  };
+}
+
+/** SHA-256 of a text, lower-case hex. */
+export function hashOf(text: string): string {
+  return createHash('sha256').update(text).digest('hex');
+}
+
+/** A random text of `bytes` bytes, base64url. */
+export function randomToken(bytes = 32): string {
+  return randomBytes(bytes).toString('base64url');
+}

@@ -1,0 +1,48 @@
+// What a server is started with. Everything that a test has to own (clock, folders, people's fold) comes in here.
+
+import type { Entry } from '../../shared/log/entry.ts';
+import type { Role } from '../../shared/wire/messages.ts';
+
+/** A person as the log says; the server knows no more of the floor. */
+export interface KnownPerson {
+  readonly person: string;
+  readonly name: string;
+  readonly role: Role;
+  readonly badge: string;
+  readonly pin: { readonly salt: string; readonly hash: string; readonly rounds: number } | null;
+}
+
+/** How the server learns people from the log. */
+export interface PeopleFold {
+  /** Kinds that it wants to see. */
+  readonly kinds: readonly string[];
+  /** Applies one entry. */
+  readonly fold: (people: Map<string, KnownPerson>, entry: Entry) => void;
+}
+
+/** Times in ms since 1970. */
+export interface ServerClock {
+  readonly nowMs: () => number;
+}
+
+export interface ServerSettings {
+  readonly folder: string;
+  readonly database: string | null;
+  readonly host: string;
+  readonly port: number;
+  readonly plant: string;
+  /** Where the built app lies. */
+  readonly appRoot: string;
+  readonly clock: ServerClock;
+  readonly people: PeopleFold;
+  readonly logLevel: 'debug' | 'info' | 'warn' | 'error' | 'silent';
+  readonly https: HttpsSettings | null;
+}
+
+/** Either an own certificate, or the local authority's. */
+export interface HttpsSettings {
+  readonly names: readonly string[];
+  readonly ownFiles: { readonly certFile: string; readonly keyFile: string } | null;
+  /** Port of the plain page that explains how to trust the authority; unused with an own certificate. */
+  readonly trustPort: number;
+}

@@ -1,0 +1,201 @@
+// One durable append of what several tablets brought: judged against the ends of their chains, numbered in commit order.
+// Runs inside a transaction that no other append can overlap; that is what makes the numbers a commit order.
+
+import { createHash } from 'node:crypto';
+import type { Transaction } from 'kysely';
+import type { EntryFault } from '../../../shared/wire/codes.ts';
+import type { Mark } from '../../../shared/wire/messages.ts';
+import type { Appended, Checked, LogHead } from './store.ts';
+import type { EntriesTable, Tables } from './tables.ts';
+
+/** Running hash before the first entry. */
+export const firstRoot = '0'.repeat(64);
+
+/** Rows in one INSERT: PostgreSQL allows 65,535 parameters, SQLite 32,766. */
+const ROWS_AT_ONCE = 1_000;
+
+interface Chain {
+  readonly tablet: string;
+  readonly epoch: string;
+  seq: number;
+  hash: string;
+  /** Hashes held, by seq, as far as this append has to know them. */
+  readonly held: Map<number, string>;
+  moved: boolean;
+}
+
+export interface Batch {
+  readonly sender: string;
+  readonly entries: readonly Checked[];
+}
+
+/** The running hash after one more entry. */
+export function nextRoot(root: string, hash: string): string {
+  return createHash('sha256').update(root).update(hash).digest('hex');
+}
+
+/** The end of the log. */
+export async function readHead(db: Pick<Transaction<Tables>, 'selectFrom'>): Promise<LogHead> {
+  const row = await db
+    .selectFrom('entries')
+    .select(['pos', 'root'])
+    .orderBy('pos', 'desc')
+    .limit(1)
+    .executeTakeFirst();
+  return row ?? { pos: 0, root: firstRoot };
+}
+
+/** Appends all batches; the caller holds the append lock and commits. */
+export async function appendBatches(
+  tx: Transaction<Tables>,
+  batches: readonly Batch[],
+  nowMs: number,
+): Promise<readonly Appended[]> {
+  const chains = await loadChains(tx, batches);
+  let { pos, root } = await readHead(tx);
+  const rows: EntriesTable[] = [];
+  const asides: Tables['aside'][] = [];
+  const results: Omit<Appended, 'head'>[] = [];
+  for (const { sender, entries } of batches) {
+    const faults: { id: string; fault: EntryFault }[] = [];
+    const touched = new Set<Chain>();
+    let added = 0;
+    for (const entry of entries) {
+      const chain = chainOf(chains, entry);
+      touched.add(chain);
+      const verdict = judge(chain, entry);
+      if (verdict === 'next') {
+        pos += 1;
+        root = nextRoot(root, entry.hash);
+        rows.push(toRow(entry, { pos, root, nowMs }));
+        chain.seq = entry.seq;
+        chain.hash = entry.hash;
+        chain.held.set(entry.seq, entry.hash);
+        chain.moved = true;
+        added += 1;
+      } else if (verdict !== 'held' && verdict !== 'gap') {
+        const id = `${entry.tablet}/${entry.epoch}/${entry.seq}`;
+        faults.push({ id, fault: verdict });
+        const { hash, sig, body } = entry;
+        asides.push({ id, hash, fault: verdict, received_ms: nowMs, via: sender, sig, body });
+      }
+    }
+    results.push({ acks: [...touched].map(toMark), faults, added });
+  }
+  await writeAll(tx, { rows, asides, chains: [...chains.values()].filter((chain) => chain.moved) });
+  return results.map((result) => ({ ...result, head: { pos, root } }));
+}
+
+function judge(chain: Chain, entry: Checked): 'next' | 'held' | 'gap' | EntryFault {
+  if (entry.seq <= chain.seq) {
+    return chain.held.get(entry.seq) === entry.hash ? 'held' : (entry.fault ?? 'name-taken');
+  }
+  if (entry.seq > chain.seq + 1) return 'gap';
+  if (entry.fault) return entry.fault;
+  return entry.prev === chain.hash ? 'next' : 'prev-differs';
+}
+
+async function loadChains(tx: Transaction<Tables>, batches: readonly Batch[]): Promise<Map<string, Chain>> {
+  const asked = new Map<string, { tablet: string; epoch: string; low: number; high: number }>();
+  for (const entry of batches.flatMap((batch) => batch.entries)) {
+    const id = `${entry.tablet}/${entry.epoch}`;
+    const range = asked.get(id);
+    if (!range) asked.set(id, { tablet: entry.tablet, epoch: entry.epoch, low: entry.seq, high: entry.seq });
+    else {
+      range.low = Math.min(range.low, entry.seq);
+      range.high = Math.max(range.high, entry.seq);
+    }
+  }
+  const chains = new Map<string, Chain>();
+  if (asked.size === 0) return chains;
+  const tablets = [...new Set([...asked.values()].map((range) => range.tablet))];
+  const ends = await tx.selectFrom('chains').selectAll().where('tablet', 'in', tablets).execute();
+  for (const end of ends) {
+    const id = `${end.tablet}/${end.epoch}`;
+    const range = asked.get(id);
+    if (!range) continue;
+    const held = new Map<number, string>();
+    if (range.low <= end.seq) {
+      const rows = await tx
+        .selectFrom('entries')
+        .select(['seq', 'hash'])
+        .where('tablet', '=', end.tablet)
+        .where('epoch', '=', end.epoch)
+        .where('seq', '>=', range.low)
+        .where('seq', '<=', range.high)
+        .execute();
+      for (const row of rows) held.set(row.seq, row.hash);
+    }
+    chains.set(id, { ...end, held, moved: false });
+  }
+  return chains;
+}
+
+function chainOf(chains: Map<string, Chain>, entry: Checked): Chain {
+  const id = `${entry.tablet}/${entry.epoch}`;
+  const there = chains.get(id);
+  if (there) return there;
+  const { tablet, epoch } = entry;
+  const chain = { tablet, epoch, seq: 0, hash: firstRoot, held: new Map<number, string>(), moved: false };
+  chains.set(id, chain);
+  return chain;
+}
+
+function toMark(chain: Chain): Mark {
+  return { tablet: chain.tablet, epoch: chain.epoch, seq: chain.seq };
+}
+
+function toRow(
+  entry: Checked,
+  place: { readonly pos: number; readonly root: string; readonly nowMs: number },
+): EntriesTable {
+  return {
+    pos: place.pos,
+    tablet: entry.tablet,
+    epoch: entry.epoch,
+    seq: entry.seq,
+    hash: entry.hash,
+    sig: entry.sig,
+    root: place.root,
+    kind: entry.kind,
+    at_ms: entry.atMs,
+    ahead_ms: entry.aheadMs,
+    received_ms: place.nowMs,
+    via: entry.via,
+    body: entry.body,
+  };
+}
+
+async function writeAll(
+  tx: Transaction<Tables>,
+  all: { rows: readonly EntriesTable[]; asides: readonly Tables['aside'][]; chains: readonly Chain[] },
+): Promise<void> {
+  for (let at = 0; at < all.rows.length; at += ROWS_AT_ONCE) {
+    await tx
+      .insertInto('entries')
+      .values(all.rows.slice(at, at + ROWS_AT_ONCE))
+      .execute();
+  }
+  for (let at = 0; at < all.asides.length; at += ROWS_AT_ONCE) {
+    await tx
+      .insertInto('aside')
+      .values(all.asides.slice(at, at + ROWS_AT_ONCE))
+      .onConflict((conflict) => conflict.columns(['id', 'hash']).doNothing())
+      .execute();
+  }
+  for (let at = 0; at < all.chains.length; at += ROWS_AT_ONCE) {
+    const rows = all.chains
+      .slice(at, at + ROWS_AT_ONCE)
+      .map(({ tablet, epoch, seq, hash }) => ({ tablet, epoch, seq, hash }));
+    await tx
+      .insertInto('chains')
+      .values(rows)
+      .onConflict((conflict) =>
+        conflict.columns(['tablet', 'epoch']).doUpdateSet((row) => ({
+          seq: row.ref('excluded.seq'),
+          hash: row.ref('excluded.hash'),
+        })),
+      )
+      .execute();
+  }
+}

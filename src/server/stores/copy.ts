@@ -1,0 +1,127 @@
+// Backup and restore between any two stores. A backup is one SQLite file whichever the store, so that a plant can move
+// from one to the other by restoring, and needs no other program to look inside.
+
+import { existsSync, renameSync, rmSync } from 'node:fs';
+import { Kysely, SqliteDialect, type Transaction } from 'kysely';
+import { migrate, newEpoch, StoreRefused, schemaVersion } from './migrate.ts';
+import { openDatabase } from './sqlite/open.ts';
+import { backupTables, steps, type Tables } from './tables.ts';
+
+const ROWS_AT_ONCE = 500;
+
+/** The column that orders each table for copying, and names a row in it. */
+const keys = {
+  meta: ['key'],
+  entries: ['pos'],
+  chains: ['tablet', 'epoch'],
+  aside: ['id', 'hash'],
+  tablets: ['tablet'],
+  tablet_keys: ['tablet', 'public_key'],
+  one_time: ['hash'],
+  tries: ['person'],
+  snapshots: ['fold'],
+} as const satisfies Record<(typeof backupTables)[number], readonly string[]>;
+
+/** Copies a whole store, as of one moment, to a new SQLite file; the file appears under its name only when whole. */
+export async function copyAll(db: Kysely<Tables>, file: string): Promise<void> {
+  if (existsSync(file)) throw new Error(`${file} exists already: name a file that does not`);
+  const part = `${file}.part`;
+  rmSync(part, { force: true });
+  const target = new Kysely<Tables>({ dialect: new SqliteDialect({ database: openDatabase(part) }) });
+  try {
+    await migrate(target, 'sqlite', { backup: async () => undefined });
+    // Repeatable read: the whole copy sees the store as it was when the copy began.
+    await db
+      .transaction()
+      .setIsolationLevel('repeatable read')
+      .execute((source) => target.transaction().execute((tx) => copyTables(source, tx)));
+  } finally {
+    await target.destroy();
+  }
+  renameSync(part, file);
+}
+
+/** Puts a backup into an empty store, under a new epoch so that every tablet offers again what it holds. */
+export async function fillFrom(file: string, target: Kysely<Tables>): Promise<{ readonly entries: number }> {
+  if (!existsSync(file)) throw new StoreRefused(`${file}: no such file`);
+  const raw = openBackup(file);
+  const source = new Kysely<Tables>({ dialect: new SqliteDialect({ database: raw }) });
+  try {
+    const version = await schemaVersion(source, 'sqlite').catch(() => 0);
+    if (version === 0) throw new StoreRefused(`${file}: not a backup of this program`);
+    if (version > steps.length)
+      throw new StoreRefused(`${file}: made by a newer program (schema ${version})`);
+    const count = await source
+      .selectFrom('entries')
+      .select((eb) => eb.fn.countAll<number>().as('n'))
+      .executeTakeFirstOrThrow();
+    await target.transaction().execute(async (tx) => {
+      for (const table of backupTables) await tx.deleteFrom(table).execute();
+      await copyTables(source, tx);
+      const row = { key: 'server_epoch', value: newEpoch() };
+      await tx
+        .insertInto('meta')
+        .values(row)
+        .onConflict((conflict) => conflict.column('key').doUpdateSet({ value: row.value }))
+        .execute();
+    });
+    return { entries: Number(count.n) };
+  } finally {
+    await source.destroy();
+  }
+}
+
+function openBackup(file: string) {
+  try {
+    return openDatabase(file);
+  } catch (error) {
+    throw new StoreRefused(`${file}: not a backup of this program (${(error as Error).message})`);
+  }
+}
+
+type Reader = Pick<Kysely<Tables>, 'selectFrom'>;
+
+async function copyTables(source: Reader, target: Transaction<Tables>): Promise<void> {
+  for (const table of backupTables) {
+    const [first, second] = keys[table] as readonly string[]; // at most two columns
+    let last: Record<string, unknown> | null = null;
+    for (;;) {
+      const rows = await readRows(source, { table, first: first ?? '', second, last });
+      if (rows.length === 0) break;
+      // Rows go back in under the table that they came from.
+      await target
+        .insertInto(table)
+        .values(rows as never)
+        .execute();
+      last = rows.at(-1) ?? null;
+    }
+  }
+}
+
+/** The next rows by key: no offset, so that a long table costs no more at its end than at its start. */
+async function readRows(
+  source: Reader,
+  at: {
+    table: (typeof backupTables)[number];
+    first: string;
+    second: string | undefined;
+    last: Record<string, unknown> | null;
+  },
+): Promise<readonly Record<string, unknown>[]> {
+  // Column names are this file's own constants; the union of all tables is more than the compiler can follow.
+  const open = source as unknown as Kysely<Record<string, Record<string, unknown>>>;
+  let query = open.selectFrom(at.table).selectAll().orderBy(at.first).limit(ROWS_AT_ONCE);
+  const { last, first, second } = at;
+  if (second) query = query.orderBy(second);
+  if (last) {
+    query = query.where((eb) =>
+      second
+        ? eb.or([
+            eb(first, '>', last[first]),
+            eb.and([eb(first, '=', last[first]), eb(second, '>', last[second])]),
+          ])
+        : eb(first, '>', last[first]),
+    );
+  }
+  return query.execute();
+}

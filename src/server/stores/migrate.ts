@@ -1,0 +1,67 @@
+// Brings a database to this program's schema: forward only, backed up first, refused when it is newer than the program.
+
+import { randomBytes } from 'node:crypto';
+import { type Kysely, sql } from 'kysely';
+import { type Dialect, type Step, steps, type Tables } from './tables.ts';
+
+/** The store was made by a newer program, or a step failed: the server must not start. */
+export class StoreRefused extends Error {}
+
+/** How a database is brought forward. */
+export interface MigrateOptions {
+  /** Called before the first step on a database that holds something already. */
+  readonly backup: (fromVersion: number) => Promise<void>;
+  /** The steps to take; a test hands in its own. */
+  readonly steps?: readonly Step[];
+}
+
+/** Takes the steps that are missing, all in one transaction with the version row. */
+export async function migrate(
+  db: Kysely<Tables>,
+  dialect: Dialect,
+  options: MigrateOptions,
+): Promise<{ readonly from: number; readonly to: number }> {
+  const wanted = options.steps ?? steps;
+  const from = await schemaVersion(db, dialect);
+  if (from > wanted.length) {
+    throw new StoreRefused(
+      `the store has schema ${from}, this program knows up to ${wanted.length}: start the newer program, or restore a backup`,
+    );
+  }
+  if (from === wanted.length) return { from, to: from };
+  if (from > 0) await options.backup(from);
+  await db.transaction().execute(async (tx) => {
+    // Two processes may start on one PostgreSQL at once: the second waits here and then finds nothing to do.
+    if (dialect === 'postgres') await sql`select pg_advisory_xact_lock(7236001)`.execute(tx);
+    for (let at = await schemaVersion(tx, dialect); at < wanted.length; at += 1) {
+      const step = wanted[at];
+      if (!step) throw new RangeError(`Cannot migrate as step ${at} must exist: current value is undefined`);
+      await step(tx, dialect);
+      await tx
+        .insertInto('meta')
+        .values({ key: 'schema', value: String(at + 1) })
+        .onConflict((conflict) => conflict.column('key').doUpdateSet({ value: String(at + 1) }))
+        .execute();
+    }
+  });
+  return { from, to: wanted.length };
+}
+
+/** How many steps a database has taken; 0 for an empty one. */
+export async function schemaVersion(db: Kysely<Tables>, dialect: Dialect): Promise<number> {
+  const there =
+    dialect === 'sqlite'
+      ? await sql<{
+          n: number;
+        }>`select count(*) as n from sqlite_master where type = 'table' and name = 'meta'`.execute(db)
+      : await sql<{ n: number }>`select count(*)::int as n from information_schema.tables
+          where table_schema = current_schema() and table_name = 'meta'`.execute(db);
+  if (Number(there.rows[0]?.n ?? 0) === 0) return 0;
+  const row = await db.selectFrom('meta').select('value').where('key', '=', 'schema').executeTakeFirst();
+  return Number(row?.value ?? 0);
+}
+
+/** A new random server epoch: at creation, and after a backup was put back. */
+export function newEpoch(): string {
+  return randomBytes(12).toString('base64url');
+}

@@ -1,0 +1,336 @@
+// The store's questions and small writes, worded once for every database through Kysely. What differs between databases
+// (the append lock, how others are told, nonces, backup) is handed in by the folder of that database.
+
+import type { Kysely, Transaction } from 'kysely';
+import { appendBatches, firstRoot, readHead } from './append.ts';
+import { newEpoch } from './migrate.ts';
+import type { Signal, Store, StoredEntry, Tablet } from './store.ts';
+import type { Dialect, Tables } from './tables.ts';
+
+/** What a database's own folder adds. */
+export interface StoreParts {
+  readonly dialect: Dialect;
+  /** Runs `work` in a durable transaction that no other append overlaps, in this process or another. */
+  readonly appendTransaction: <T>(work: (tx: Transaction<Tables>) => Promise<T>) => Promise<T>;
+  readonly claimNonce: Store['claimNonce'];
+  readonly tell: (signal: Signal) => Promise<void>;
+  readonly watch: Store['watch'];
+  readonly backupTo: Store['backupTo'];
+  readonly close: Store['close'];
+}
+
+const entryColumns = ['pos', 'root', 'at_ms', 'hash', 'sig', 'body'] as const;
+
+/** An entry's whole JSON from the text that its hash covers; nothing is parsed or written anew. */
+export function entryJson(row: {
+  readonly body: string;
+  readonly hash: string;
+  readonly sig: string | null;
+}): string {
+  return `${row.body.slice(0, -1)},"hash":"${row.hash}","sig":${row.sig === null ? 'null' : `"${row.sig}"`}}`;
+}
+
+function toStored(row: {
+  pos: number;
+  root: string;
+  at_ms: number;
+  hash: string;
+  sig: string | null;
+  body: string;
+}): StoredEntry {
+  return { pos: row.pos, root: row.root, atMs: row.at_ms, text: entryJson(row) };
+}
+
+function toTablet(row: Tables['tablets']): Tablet {
+  return {
+    tablet: row.tablet,
+    name: row.name,
+    publicKey: row.public_key,
+    enrolledMs: row.enrolled_ms,
+    seenMs: row.seen_ms,
+    revokedMs: row.revoked_ms,
+    clockOffMs: row.clock_off_ms,
+  };
+}
+
+/** Joins the common queries and a database's own parts to a store. */
+export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
+  return {
+    dialect: parts.dialect,
+    ...metaQueries(db),
+    ...logQueries(db, parts),
+    ...tabletQueries(db),
+    ...peopleQueries(db),
+    claimNonce: parts.claimNonce,
+    tell: parts.tell,
+    watch: parts.watch,
+    backupTo: parts.backupTo,
+    close: parts.close,
+    sweep: async (nowMs) => {
+      await db.deleteFrom('one_time').where('until_ms', '<', nowMs).execute();
+      await db.deleteFrom('sessions').where('until_ms', '<', nowMs).execute();
+      await db.deleteFrom('nonces').where('until_ms', '<', nowMs).execute();
+    },
+  };
+}
+
+function metaQueries(db: Kysely<Tables>): Pick<Store, 'serverEpoch' | 'readMeta' | 'keepMeta'> {
+  const readMeta = async (key: string) =>
+    (await db.selectFrom('meta').select('value').where('key', '=', key).executeTakeFirst())?.value ?? null;
+  const keepMeta = async (key: string, value: string) => {
+    await db
+      .insertInto('meta')
+      .values({ key, value })
+      .onConflict((conflict) => conflict.column('key').doNothing())
+      .execute();
+    return (await readMeta(key)) ?? value;
+  };
+  return {
+    readMeta,
+    keepMeta,
+    serverEpoch: () => keepMeta('server_epoch', newEpoch()),
+  };
+}
+
+type LogPart = Pick<
+  Store,
+  | 'append'
+  | 'head'
+  | 'rootAt'
+  | 'page'
+  | 'ofKinds'
+  | 'heads'
+  | 'marks'
+  | 'asides'
+  | 'putSnapshot'
+  | 'snapshot'
+>;
+
+function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
+  return {
+    append: async (batches, nowMs) => {
+      const results = await parts.appendTransaction((tx) => appendBatches(tx, batches, nowMs));
+      if (results.some((result) => result.added > 0)) await parts.tell({ kind: 'appended' });
+      return results;
+    },
+    head: () => readHead(db),
+    rootAt: async (pos) => {
+      if (pos === 0) return firstRoot;
+      return (
+        (await db.selectFrom('entries').select('root').where('pos', '=', pos).executeTakeFirst())?.root ??
+        null
+      );
+    },
+    page: async (pos, limit, options = {}) => {
+      let query = db
+        .selectFrom('entries')
+        .select(entryColumns)
+        .where('pos', '>', pos)
+        .orderBy('pos')
+        .limit(limit);
+      if (options.fromMs !== undefined) query = query.where('at_ms', '>=', options.fromMs);
+      if (options.toMs !== undefined) query = query.where('at_ms', '<', options.toMs);
+      return (await query.execute()).map(toStored);
+    },
+    ofKinds: async (kinds, afterPos) => {
+      const rows = await db
+        .selectFrom('entries')
+        .select(entryColumns)
+        .where('kind', 'in', [...kinds])
+        .where('pos', '>', afterPos)
+        .orderBy('pos')
+        .execute();
+      return rows.map(toStored);
+    },
+    heads: () => db.selectFrom('chains').selectAll().orderBy('tablet').orderBy('epoch').execute(),
+    marks: async (chains) => {
+      const rows =
+        chains.length === 0
+          ? []
+          : await db
+              .selectFrom('chains')
+              .select(['tablet', 'epoch', 'seq'])
+              .where('tablet', 'in', [...new Set(chains.map((chain) => chain.tablet))])
+              .execute();
+      const held = new Map(rows.map((row) => [`${row.tablet}/${row.epoch}`, row.seq]));
+      return chains.map(({ tablet, epoch }) => ({ tablet, epoch, seq: held.get(`${tablet}/${epoch}`) ?? 0 }));
+    },
+    asides: async () => {
+      const rows = await db.selectFrom('aside').selectAll().orderBy('received_ms').orderBy('id').execute();
+      return rows.map(({ received_ms, body, sig, ...row }) => ({
+        ...row,
+        receivedMs: received_ms,
+        text: entryJson({ body, sig, hash: row.hash }),
+      }));
+    },
+    putSnapshot: async ({ fold, cursor, tablet, atMs, bytes }) => {
+      const row = { pos: cursor.pos, root: cursor.root, tablet, at_ms: atMs, bytes: Buffer.from(bytes) };
+      await db
+        .insertInto('snapshots')
+        .values({ fold, ...row })
+        .onConflict((conflict) =>
+          conflict.column('fold').doUpdateSet(row).where('snapshots.pos', '<=', cursor.pos),
+        )
+        .execute();
+    },
+    snapshot: async (fold) => {
+      let query = db.selectFrom('snapshots').selectAll().orderBy('pos', 'desc').limit(1);
+      if (fold !== null) query = query.where('fold', '=', fold);
+      const row = await query.executeTakeFirst();
+      if (!row) return null;
+      const { pos, root, tablet, bytes } = row;
+      return { fold: row.fold, cursor: { pos, root }, tablet, atMs: row.at_ms, bytes };
+    },
+  };
+}
+
+type TabletPart = Pick<
+  Store,
+  | 'enrolTablet'
+  | 'tabletKeys'
+  | 'findTablet'
+  | 'listTablets'
+  | 'touchTablet'
+  | 'revokeTablet'
+  | 'addOneTime'
+  | 'takeOneTime'
+>;
+
+function tabletQueries(db: Kysely<Tables>): TabletPart {
+  return {
+    enrolTablet: (wish, nowMs) =>
+      db.transaction().execute(async (tx) => {
+        const { tablet, name, publicKey } = wish;
+        const row = { name, public_key: publicKey, enrolled_ms: nowMs, revoked_ms: null };
+        await tx
+          .insertInto('tablets')
+          .values({ tablet, ...row, seen_ms: null, clock_off_ms: null })
+          .onConflict((conflict) => conflict.column('tablet').doUpdateSet(row))
+          .execute();
+        await tx
+          .insertInto('tablet_keys')
+          .values({ tablet, public_key: publicKey, since_ms: nowMs })
+          .onConflict((conflict) =>
+            conflict.columns(['tablet', 'public_key']).doUpdateSet({ since_ms: nowMs }),
+          )
+          .execute();
+      }),
+    tabletKeys: async (tablet) => {
+      const rows = await db
+        .selectFrom('tablet_keys')
+        .select('public_key')
+        .where('tablet', '=', tablet)
+        .orderBy('since_ms', 'desc')
+        .execute();
+      return rows.map((row) => row.public_key);
+    },
+    findTablet: async (tablet) => {
+      const row = await db.selectFrom('tablets').selectAll().where('tablet', '=', tablet).executeTakeFirst();
+      return row ? toTablet(row) : null;
+    },
+    listTablets: async () =>
+      (await db.selectFrom('tablets').selectAll().orderBy('enrolled_ms').orderBy('tablet').execute()).map(
+        toTablet,
+      ),
+    touchTablet: async (tablet, seenMs, clockOffMs) => {
+      await db
+        .updateTable('tablets')
+        .set({ seen_ms: seenMs, ...(clockOffMs === null ? {} : { clock_off_ms: clockOffMs }) })
+        .where('tablet', '=', tablet)
+        .execute();
+    },
+    revokeTablet: async (tablet, nowMs) => {
+      const changed = await db
+        .updateTable('tablets')
+        .set({ revoked_ms: nowMs })
+        .where('tablet', '=', tablet)
+        .where('revoked_ms', 'is', null)
+        .executeTakeFirst();
+      await db.deleteFrom('sessions').where('tablet', '=', tablet).execute();
+      return Number(changed.numUpdatedRows) > 0;
+    },
+    addOneTime: async ({ hash, purpose, detail, untilMs }) => {
+      await db
+        .insertInto('one_time')
+        .values({ hash, purpose, detail, until_ms: untilMs, used_ms: null })
+        .execute();
+    },
+    takeOneTime: async (hash, purpose, nowMs) => {
+      const row = await db
+        .updateTable('one_time')
+        .set({ used_ms: nowMs })
+        .where('hash', '=', hash)
+        .where('purpose', '=', purpose)
+        .where('used_ms', 'is', null)
+        .where('until_ms', '>', nowMs)
+        .returning(['detail', 'until_ms'])
+        .executeTakeFirst();
+      return row ? { hash, purpose, detail: row.detail, untilMs: row.until_ms } : null;
+    },
+  };
+}
+
+function peopleQueries(
+  db: Kysely<Tables>,
+): Pick<Store, 'addSession' | 'findSession' | 'countTry' | 'clearTries'> {
+  return {
+    addSession: async ({ hash, tablet, person, role, pinChecked, untilMs }) => {
+      await db
+        .insertInto('sessions')
+        // As JSON: a person's id is payload text and may hold U+0000, which PostgreSQL cannot store as such.
+        .values({
+          hash,
+          tablet,
+          person: JSON.stringify(person),
+          role,
+          pin_checked: pinChecked ? 1 : 0,
+          until_ms: untilMs,
+        })
+        .execute();
+    },
+    findSession: async (hash, nowMs) => {
+      const row = await db
+        .selectFrom('sessions')
+        .selectAll()
+        .where('hash', '=', hash)
+        .where('until_ms', '>', nowMs)
+        .executeTakeFirst();
+      if (!row) return null;
+      const { tablet, role } = row;
+      const person = JSON.parse(row.person) as string; // written by addSession
+      return { hash, tablet, person, role, pinChecked: row.pin_checked === 1, untilMs: row.until_ms };
+    },
+    countTry: async (person, nowMs, { tries, lockMs }) => {
+      // One statement, so that tries at the same moment are each counted. The lock's end starts the count anew.
+      const row = await db
+        .insertInto('tries')
+        .values({ person: JSON.stringify(person), wrong: 1, locked_until_ms: 0 })
+        .onConflict((conflict) =>
+          conflict.column('person').doUpdateSet((eb) => ({
+            wrong: eb
+              .case()
+              .when('tries.locked_until_ms', '>', nowMs)
+              .then(eb.ref('tries.wrong'))
+              .when('tries.locked_until_ms', '>', 0)
+              .then(1)
+              .else(eb('tries.wrong', '+', 1))
+              .end(),
+            locked_until_ms: eb
+              .case()
+              .when('tries.locked_until_ms', '>', nowMs)
+              .then(eb.ref('tries.locked_until_ms'))
+              .when(eb.and([eb('tries.locked_until_ms', '=', 0), eb('tries.wrong', '>=', tries)]))
+              .then(nowMs + lockMs)
+              .else(0)
+              .end(),
+          })),
+        )
+        .returning(['wrong', 'locked_until_ms'])
+        .executeTakeFirstOrThrow();
+      return { wrong: row.wrong, lockedUntilMs: row.locked_until_ms };
+    },
+    clearTries: async (person) => {
+      await db.deleteFrom('tries').where('person', '=', JSON.stringify(person)).execute();
+    },
+  };
+}

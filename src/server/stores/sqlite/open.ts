@@ -1,0 +1,106 @@
+// The embedded default: one SQLite file in the data folder, write-ahead log, every commit on the disk before it is answered.
+// `synchronous=NORMAL` was refused: with it an acknowledged entry may be gone after a power cut.
+
+import { existsSync, mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import { Kysely, SqliteDialect, sql, type Transaction } from 'kysely';
+import { migrate } from '../migrate.ts';
+import { createStore } from '../queries.ts';
+import type { Signal, Store } from '../store.ts';
+import type { Step, Tables } from '../tables.ts';
+
+/** Name of the log's file in the data folder. */
+export const logFile = 'log.sqlite';
+
+export interface SqliteOptions {
+  /** The data folder; made when missing. */
+  readonly folder: string;
+  readonly nowMs: () => number;
+  /** A test hands in its own. */
+  readonly steps?: readonly Step[];
+}
+
+/** Opens the store, bringing its schema forward. */
+export async function openSqlite(options: SqliteOptions): Promise<Store> {
+  mkdirSync(options.folder, { recursive: true, mode: 0o700 });
+  const raw = openDatabase(join(options.folder, logFile));
+  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: raw }) });
+  try {
+    await migrate(db, 'sqlite', {
+      ...(options.steps ? { steps: options.steps } : {}),
+      backup: async (from) => {
+        const folder = join(options.folder, 'backups');
+        mkdirSync(folder, { recursive: true, mode: 0o700 });
+        copyInto(raw, join(folder, `before-schema-step-${from + 1}-${options.nowMs()}.sqlite`));
+      },
+    });
+  } catch (error) {
+    await db.destroy();
+    throw error;
+  }
+  return createSqliteStore(raw, db);
+}
+
+/** Opens one file with the settings that make a commit durable. */
+export function openDatabase(file: string): Database.Database {
+  const raw = new Database(file);
+  raw.pragma('journal_mode = WAL');
+  raw.pragma('synchronous = FULL');
+  raw.pragma('busy_timeout = 5000');
+  raw.pragma('foreign_keys = ON');
+  return raw;
+}
+
+/** Writes a whole copy of a database to a new file, as of one moment. */
+export function copyInto(raw: Database.Database, file: string): void {
+  if (existsSync(file)) throw new Error(`${file} exists already: name a file that does not`);
+  raw.prepare('vacuum into ?').run(file);
+}
+
+function createSqliteStore(raw: Database.Database, db: Kysely<Tables>): Store {
+  const listeners = new Set<(signal: Signal) => void>();
+  const nonces = createNonces();
+  return createStore(db, {
+    dialect: 'sqlite',
+    appendTransaction: (work) =>
+      db.connection().execute(async (connection) => {
+        // Immediate: takes the write lock before reading the chains' ends, so that two processes cannot both extend one.
+        await sql`begin immediate`.execute(connection);
+        try {
+          // The connection is inside a transaction now; Kysely's type says so only for those that it began itself.
+          const result = await work(connection as unknown as Transaction<Tables>);
+          await sql`commit`.execute(connection);
+          return result;
+        } catch (error) {
+          await sql`rollback`.execute(connection);
+          throw error;
+        }
+      }),
+    claimNonce: nonces,
+    tell: async (signal) => {
+      for (const listener of listeners) listener(signal);
+    },
+    watch: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    backupTo: async (file) => copyInto(raw, file),
+    close: () => db.destroy(),
+  });
+}
+
+/** One process serves a data folder, so its nonces need no disk; requests older than the process are refused by their time. */
+function createNonces(): Store['claimNonce'] {
+  const until = new Map<string, number>();
+  let sweptMs = 0;
+  return async (nonce, nowMs, untilMs) => {
+    if (nowMs - sweptMs > 10_000) {
+      for (const [key, end] of until) if (end < nowMs) until.delete(key);
+      sweptMs = nowMs;
+    }
+    if (until.has(nonce)) return false;
+    until.set(nonce, untilMs);
+    return true;
+  };
+}

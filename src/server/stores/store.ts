@@ -1,0 +1,169 @@
+// The one contract that every database must meet: what the server may ask of its store, and what it may rely on.
+// Appending is serialised and durable before it is answered; positions are 1, 2, 3 … in commit order, so that a reader
+// who has seen position n has been able to see all before it. The same test body runs on every store.
+
+import type { EntryFault } from '../../../shared/wire/codes.ts';
+import type { Cursor } from '../../../shared/wire/cursor.ts';
+import type { Head, Mark } from '../../../shared/wire/messages.ts';
+
+/** An entry that was read, hashed and judged, ready to be appended. `body` is the RFC 8785 text that `hash` covers. */
+export interface Checked {
+  readonly tablet: string;
+  readonly epoch: string;
+  readonly seq: number;
+  readonly prev: string;
+  readonly hash: string;
+  readonly sig: string | null;
+  readonly kind: string;
+  readonly atMs: number;
+  readonly body: string;
+  /** How far its clock runs ahead of the server's beyond the limit, in ms; 0 within. */
+  readonly aheadMs: number;
+  /** The tablet that brought another tablet's entry; null when it brought its own. */
+  readonly via: string | null;
+  /** A fault found before the store was asked: the entry goes aside. */
+  readonly fault: EntryFault | null;
+}
+
+/** What became of an appended batch. */
+export interface Appended {
+  /** One for each chain of the batch: held without a gap up to `seq`. */
+  readonly acks: readonly Mark[];
+  /** By `tablet/epoch/seq`. */
+  readonly faults: readonly { readonly id: string; readonly fault: EntryFault }[];
+  /** The end of the log after the append. */
+  readonly head: LogHead;
+  readonly added: number;
+}
+
+/** The end of the log: position and running hash (64 hex digits). */
+export type LogHead = Cursor;
+
+/** An entry as stored. `text` is the whole entry as JSON. */
+export interface StoredEntry {
+  readonly pos: number;
+  readonly root: string;
+  readonly atMs: number;
+  readonly text: string;
+}
+
+export interface Tablet {
+  readonly tablet: string;
+  readonly name: string;
+  readonly publicKey: string;
+  readonly enrolledMs: number;
+  readonly seenMs: number | null;
+  readonly revokedMs: number | null;
+  readonly clockOffMs: number | null;
+}
+
+/** A one-time code or ticket, kept as its hash. */
+export interface OneTime {
+  readonly hash: string;
+  readonly purpose: 'enrol' | 'export';
+  /** JSON of what it is good for. */
+  readonly detail: string;
+  readonly untilMs: number;
+}
+
+/** A person who was checked on a tablet, kept under the hash of its token. */
+export interface Session {
+  readonly hash: string;
+  readonly tablet: string;
+  readonly person: string;
+  readonly role: string;
+  readonly pinChecked: boolean;
+  readonly untilMs: number;
+}
+
+export interface Tries {
+  readonly wrong: number;
+  readonly lockedUntilMs: number;
+}
+
+export interface Snapshot {
+  readonly fold: string;
+  readonly cursor: Cursor;
+  readonly tablet: string;
+  readonly atMs: number;
+  readonly bytes: Uint8Array;
+}
+
+export interface Aside {
+  readonly id: string;
+  readonly hash: string;
+  readonly fault: string;
+  readonly receivedMs: number;
+  readonly via: string;
+  readonly text: string;
+}
+
+/** What other processes on the same database are told. */
+export type Signal = { readonly kind: 'appended' } | { readonly kind: 'revoked'; readonly tablet: string };
+
+export interface Store {
+  readonly dialect: 'sqlite' | 'postgres';
+  /** Random at creation, another one after a backup was put back. */
+  readonly serverEpoch: () => Promise<string>;
+  readonly readMeta: (key: string) => Promise<string | null>;
+  /** Keeps the first value given for a key, and returns the one kept. */
+  readonly keepMeta: (key: string, value: string) => Promise<string>;
+  /** Appends batches in one durable transaction, one after the other. `sender` is the tablet that brought each. */
+  readonly append: (
+    batches: readonly { readonly sender: string; readonly entries: readonly Checked[] }[],
+    nowMs: number,
+  ) => Promise<readonly Appended[]>;
+  readonly head: () => Promise<LogHead>;
+  /** The running hash at a position; null where the log does not reach it. */
+  readonly rootAt: (pos: number) => Promise<string | null>;
+  /** Entries after `pos` in commit order. */
+  readonly page: (
+    pos: number,
+    limit: number,
+    options?: { readonly fromMs?: number; readonly toMs?: number },
+  ) => Promise<readonly StoredEntry[]>;
+  /** Entries of these kinds, in commit order. */
+  readonly ofKinds: (kinds: readonly string[], afterPos: number) => Promise<readonly StoredEntry[]>;
+  readonly heads: () => Promise<readonly Head[]>;
+  readonly marks: (chains: readonly { tablet: string; epoch: string }[]) => Promise<readonly Mark[]>;
+  readonly asides: () => Promise<readonly Aside[]>;
+
+  /** Enrols a tablet, or enrols it anew: not revoked any more, and its newest key is the one that counts. */
+  readonly enrolTablet: (
+    tablet: { tablet: string; name: string; publicKey: string },
+    nowMs: number,
+  ) => Promise<void>;
+  /** Every key that the tablet ever had, newest first. */
+  readonly tabletKeys: (tablet: string) => Promise<readonly string[]>;
+  readonly findTablet: (tablet: string) => Promise<Tablet | null>;
+  readonly listTablets: () => Promise<readonly Tablet[]>;
+  readonly touchTablet: (tablet: string, seenMs: number, clockOffMs: number | null) => Promise<void>;
+  /** False where there is none of that name, or it is revoked already. */
+  readonly revokeTablet: (tablet: string, nowMs: number) => Promise<boolean>;
+
+  readonly addOneTime: (code: OneTime) => Promise<void>;
+  /** Uses a code up; null where it is unknown, used or expired. */
+  readonly takeOneTime: (hash: string, purpose: OneTime['purpose'], nowMs: number) => Promise<OneTime | null>;
+  /** False where the nonce was claimed before. */
+  readonly claimNonce: (nonce: string, nowMs: number, untilMs: number) => Promise<boolean>;
+  readonly addSession: (session: Session) => Promise<void>;
+  readonly findSession: (hash: string, nowMs: number) => Promise<Session | null>;
+  /** Counts one try before the PIN is looked at, so that parallel guesses count too. */
+  readonly countTry: (
+    person: string,
+    nowMs: number,
+    limits: { tries: number; lockMs: number },
+  ) => Promise<Tries>;
+  readonly clearTries: (person: string) => Promise<void>;
+  readonly putSnapshot: (snapshot: Snapshot) => Promise<void>;
+  readonly snapshot: (fold: string | null) => Promise<Snapshot | null>;
+  /** Drops what has run out: codes, sessions, nonces. */
+  readonly sweep: (nowMs: number) => Promise<void>;
+
+  readonly tell: (signal: Signal) => Promise<void>;
+  /** Told of appends and revocations, also by other processes on the same database. */
+  readonly watch: (listener: (signal: Signal) => void) => () => void;
+  /** Writes a whole copy to one SQLite file, whichever the store, while others go on writing. */
+  readonly backupTo: (file: string) => Promise<void>;
+  readonly close: () => Promise<void>;
+}

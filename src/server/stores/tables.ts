@@ -1,0 +1,191 @@
+// The tables as the queries see them, and the steps that make them. Steps are append-only: a released step never changes.
+
+import { type ColumnType, type Kysely, sql } from 'kysely';
+
+export interface EntriesTable {
+  pos: number;
+  tablet: string;
+  epoch: string;
+  seq: number;
+  hash: string;
+  sig: string | null;
+  /** Running hash over all entries up to this one. */
+  root: string;
+  kind: string;
+  at_ms: number;
+  ahead_ms: number;
+  received_ms: number;
+  via: string | null;
+  body: string;
+}
+
+export interface Tables {
+  meta: { key: string; value: string };
+  entries: EntriesTable;
+  chains: { tablet: string; epoch: string; seq: number; hash: string };
+  aside: {
+    id: string;
+    hash: string;
+    fault: string;
+    received_ms: number;
+    via: string;
+    sig: string | null;
+    body: string;
+  };
+  tablets: {
+    tablet: string;
+    name: string;
+    public_key: string;
+    enrolled_ms: number;
+    seen_ms: number | null;
+    revoked_ms: number | null;
+    clock_off_ms: number | null;
+  };
+  /** Every key that a tablet ever had: old entries were signed with old keys. */
+  tablet_keys: { tablet: string; public_key: string; since_ms: number };
+  one_time: { hash: string; purpose: string; detail: string; until_ms: number; used_ms: number | null };
+  sessions: {
+    hash: string;
+    tablet: string;
+    person: string;
+    role: string;
+    pin_checked: number;
+    until_ms: number;
+  };
+  tries: { person: string; wrong: number; locked_until_ms: number };
+  nonces: { nonce: string; until_ms: number };
+  snapshots: {
+    fold: string;
+    pos: number;
+    root: string;
+    tablet: string;
+    at_ms: number;
+    bytes: ColumnType<Uint8Array, Uint8Array, Uint8Array>;
+  };
+}
+
+/** Tables that a backup carries, in the order in which they are copied. Nonces and sessions do not outlive a restore. */
+export const backupTables = [
+  'meta',
+  'entries',
+  'chains',
+  'aside',
+  'tablets',
+  'tablet_keys',
+  'one_time',
+  'tries',
+  'snapshots',
+] as const;
+
+export type Dialect = 'sqlite' | 'postgres';
+
+/** One step forward of the schema. */
+export type Step = (db: Kysely<Tables>, dialect: Dialect) => Promise<void>;
+
+/** Every step, oldest first; the schema's version is how many were taken. */
+export const steps: readonly Step[] = [firstTables];
+
+async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
+  // SQLite keeps every integer in 64 bits under the name `integer`; PostgreSQL's `integer` has 32.
+  const whole = dialect === 'sqlite' ? sql`integer` : sql`bigint`;
+  const binary = dialect === 'sqlite' ? sql`blob` : sql`bytea`;
+  // Text is compared byte by byte in both, so that both sort alike.
+  const text = dialect === 'sqlite' ? sql`text` : sql`text collate "C"`;
+  const schema = db.schema;
+  await schema
+    .createTable('meta')
+    .addColumn('key', text, (c) => c.primaryKey())
+    .addColumn('value', text, (c) => c.notNull())
+    .execute();
+  await schema
+    .createTable('entries')
+    .addColumn('pos', whole, (c) => c.primaryKey())
+    .addColumn('tablet', text, (c) => c.notNull())
+    .addColumn('epoch', text, (c) => c.notNull())
+    .addColumn('seq', whole, (c) => c.notNull())
+    .addColumn('hash', text, (c) => c.notNull())
+    .addColumn('sig', text)
+    .addColumn('root', text, (c) => c.notNull())
+    .addColumn('kind', text, (c) => c.notNull())
+    .addColumn('at_ms', whole, (c) => c.notNull())
+    .addColumn('ahead_ms', whole, (c) => c.notNull())
+    .addColumn('received_ms', whole, (c) => c.notNull())
+    .addColumn('via', text)
+    .addColumn('body', text, (c) => c.notNull())
+    .addUniqueConstraint('entries_name', ['tablet', 'epoch', 'seq'])
+    .execute();
+  await schema.createIndex('entries_kind').on('entries').columns(['kind', 'pos']).execute();
+  await schema
+    .createTable('chains')
+    .addColumn('tablet', text, (c) => c.notNull())
+    .addColumn('epoch', text, (c) => c.notNull())
+    .addColumn('seq', whole, (c) => c.notNull())
+    .addColumn('hash', text, (c) => c.notNull())
+    .addPrimaryKeyConstraint('chains_name', ['tablet', 'epoch'])
+    .execute();
+  await schema
+    .createTable('aside')
+    .addColumn('id', text, (c) => c.notNull())
+    .addColumn('hash', text, (c) => c.notNull())
+    .addColumn('fault', text, (c) => c.notNull())
+    .addColumn('received_ms', whole, (c) => c.notNull())
+    .addColumn('via', text, (c) => c.notNull())
+    .addColumn('sig', text)
+    .addColumn('body', text, (c) => c.notNull())
+    .addPrimaryKeyConstraint('aside_name', ['id', 'hash'])
+    .execute();
+  await schema
+    .createTable('tablets')
+    .addColumn('tablet', text, (c) => c.primaryKey())
+    .addColumn('name', text, (c) => c.notNull())
+    .addColumn('public_key', text, (c) => c.notNull())
+    .addColumn('enrolled_ms', whole, (c) => c.notNull())
+    .addColumn('seen_ms', whole)
+    .addColumn('revoked_ms', whole)
+    .addColumn('clock_off_ms', whole)
+    .execute();
+  await schema
+    .createTable('tablet_keys')
+    .addColumn('tablet', text, (c) => c.notNull())
+    .addColumn('public_key', text, (c) => c.notNull())
+    .addColumn('since_ms', whole, (c) => c.notNull())
+    .addPrimaryKeyConstraint('tablet_keys_name', ['tablet', 'public_key'])
+    .execute();
+  await schema
+    .createTable('one_time')
+    .addColumn('hash', text, (c) => c.primaryKey())
+    .addColumn('purpose', text, (c) => c.notNull())
+    .addColumn('detail', text, (c) => c.notNull())
+    .addColumn('until_ms', whole, (c) => c.notNull())
+    .addColumn('used_ms', whole)
+    .execute();
+  await schema
+    .createTable('sessions')
+    .addColumn('hash', text, (c) => c.primaryKey())
+    .addColumn('tablet', text, (c) => c.notNull())
+    .addColumn('person', text, (c) => c.notNull())
+    .addColumn('role', text, (c) => c.notNull())
+    .addColumn('pin_checked', whole, (c) => c.notNull())
+    .addColumn('until_ms', whole, (c) => c.notNull())
+    .execute();
+  await schema
+    .createTable('tries')
+    .addColumn('person', text, (c) => c.primaryKey())
+    .addColumn('wrong', whole, (c) => c.notNull())
+    .addColumn('locked_until_ms', whole, (c) => c.notNull())
+    .execute();
+  await schema
+    .createTable('nonces')
+    .addColumn('nonce', text, (c) => c.primaryKey())
+    .addColumn('until_ms', whole, (c) => c.notNull())
+    .execute();
+  await schema
+    .createTable('snapshots')
+    .addColumn('fold', text, (c) => c.primaryKey())
+    .addColumn('pos', whole, (c) => c.notNull())
+    .addColumn('root', text, (c) => c.notNull())
+    .addColumn('tablet', text, (c) => c.notNull())
+    .addColumn('at_ms', whole, (c) => c.notNull())
+    .addColumn('bytes', binary, (c) => c.notNull())
+    .execute();
+}
