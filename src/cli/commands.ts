@@ -5,4 +5,5 @@ import type { Command } from './command.ts';
 /** Command name to the module that holds it. */
 export const commandLoaders: Readonly<Record<string, () => Promise<Command>>> = {
   sheet: async () => (await import('./commands/sheet.ts')).command,
+  serve: async () => (await import('./commands/serve.ts')).command,
 };
