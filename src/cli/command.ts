@@ -81,7 +81,8 @@ export function formatPath(path: readonly PropertyKey[]): string {
 
 /** One line for the first thing that a schema refused: path and what was expected. */
 export function formatIssue(error: z.core.$ZodError): string {
-  const issue = error.issues[0];
+  // A misspelt key also leaves the right key missing: the misspelt one is the cause.
+  const issue = error.issues.find((found) => found.code === 'unrecognized_keys') ?? error.issues[0];
   if (!issue) return '(document): not as expected';
   if (issue.code === 'unrecognized_keys') {
     return `${formatPath([...issue.path, issue.keys[0] ?? ''])}: key not known here`;

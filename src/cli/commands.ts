@@ -4,6 +4,7 @@ import type { Command } from './command.ts';
 
 /** Command name to the module that holds it. */
 export const commandLoaders: Readonly<Record<string, () => Promise<Command>>> = {
+  floorlife: async () => (await import('./commands/floorlife.ts')).command,
   sheet: async () => (await import('./commands/sheet.ts')).command,
   serve: async () => (await import('./commands/serve.ts')).command,
 };

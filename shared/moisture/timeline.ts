@@ -1,0 +1,129 @@
+// Where was the reel at every moment from the opening of its bag until now?
+// Method: the recorded stretches cut at all their ends; each piece takes the worst place that covers it, and a piece that nothing covers
+// counts as floor in the climate before. So order, gaps and overlaps of the record cannot lengthen a floor life.
+
+import { standardClimate } from './levels.ts';
+import { type FloorLifeNote, floorLifeNote } from './notes.ts';
+
+/** Where a reel can be once its bag is open. */
+export const reelPlaces = ['floor', 'dry', 'bake'] as const;
+
+/** One place. */
+export type ReelPlace = (typeof reelPlaces)[number];
+
+/** A climate: temperature in °C, relative humidity in %. */
+export interface Climate {
+  readonly celsius: number;
+  readonly humidity: number;
+}
+
+/** A recorded stretch of time in one place. Moments in ms since 1970. */
+export interface Stretch {
+  readonly fromMs: number;
+  /** Null: it still lasts. */
+  readonly toMs: number | null;
+  readonly where: ReelPlace;
+  /** °C; null = not recorded. */
+  readonly celsius: number | null;
+  /** % relative humidity; null = not recorded. */
+  readonly humidity: number | null;
+}
+
+/** A piece of the gapless timeline. */
+export interface Piece {
+  readonly fromMs: number;
+  readonly toMs: number;
+  readonly where: ReelPlace;
+  readonly celsius: number | null;
+  readonly humidity: number | null;
+  /** The stretch that it comes from; null for a gap. */
+  readonly stretch: Stretch | null;
+}
+
+/** The timeline and what had to be assumed to make it. */
+export interface Timeline {
+  readonly pieces: readonly Piece[];
+  readonly notes: readonly FloorLifeNote[];
+}
+
+const badness: Readonly<Record<ReelPlace, number>> = { floor: 2, dry: 1, bake: 0 };
+
+function isWorse(a: Stretch, b: Stretch): boolean {
+  if (a.where !== b.where) return badness[a.where] > badness[b.where];
+  const [humidityA, humidityB] = [a.humidity ?? 0, b.humidity ?? 0];
+  return humidityA !== humidityB ? humidityA > humidityB : (a.celsius ?? 0) > (b.celsius ?? 0);
+}
+
+function endOf(stretch: Stretch, nowMs: number): number {
+  return Math.min(stretch.toMs ?? nowMs, nowMs);
+}
+
+/** Joins neighbouring pieces that come from the same stretch. */
+function joinPieces(pieces: readonly Piece[]): Piece[] {
+  const joined: Piece[] = [];
+  for (const piece of pieces) {
+    const last = joined.at(-1);
+    if (last && last.stretch === piece.stretch && last.toMs === piece.fromMs) {
+      joined[joined.length - 1] = { ...last, toMs: piece.toMs };
+    } else joined.push(piece);
+  }
+  return joined;
+}
+
+function clipNotes(history: readonly Stretch[], openedMs: number, nowMs: number): FloorLifeNote[] {
+  const notes: FloorLifeNote[] = [];
+  if (history.some((stretch) => stretch.fromMs < openedMs)) notes.push(floorLifeNote('beforeOpening'));
+  if (history.some((stretch) => stretch.fromMs > nowMs || (stretch.toMs ?? nowMs) > nowMs)) {
+    notes.push(floorLifeNote('afterNow'));
+  }
+  return notes;
+}
+
+/**
+ * Makes the gapless timeline from `openedMs` to `nowMs`. `history` may be unsorted, overlap and have gaps. Floor is worse than dry
+ * storage, that than a bake; of two stretches in one place the moister, then the warmer, is worse. A gap before any floor
+ * stretch takes the climate of the first one, without any 30 °C and 60 %. Cost: pieces times stretches.
+ */
+export function makeTimeline(history: readonly Stretch[], openedMs: number, nowMs: number): Timeline {
+  const notes = clipNotes(history, openedMs, nowMs);
+  const inside = history.filter((stretch) => stretch.fromMs < nowMs && endOf(stretch, nowMs) > openedMs);
+  const cuts = new Set([openedMs, nowMs]);
+  for (const stretch of inside) {
+    cuts.add(Math.max(stretch.fromMs, openedMs));
+    cuts.add(endOf(stretch, nowMs));
+  }
+  const moments = [...cuts].sort((a, b) => a - b);
+  const firstFloor = [...inside]
+    .sort((a, b) => a.fromMs - b.fromMs)
+    .find((stretch) => stretch.where === 'floor' && stretch.celsius !== null && stretch.humidity !== null);
+  let climate: Climate = {
+    celsius: firstFloor?.celsius ?? standardClimate.celsius,
+    humidity: firstFloor?.humidity ?? standardClimate.humidity,
+  };
+  if (!firstFloor) notes.push(floorLifeNote('standardClimate'));
+  const pieces: Piece[] = [];
+  const overlaps: Piece[] = [];
+  for (let at = 0; at + 1 < moments.length; at++) {
+    const [fromMs = 0, toMs = 0] = [moments[at], moments[at + 1]];
+    const covering = inside.filter((stretch) => stretch.fromMs <= fromMs && endOf(stretch, nowMs) >= toMs);
+    const [first] = covering;
+    const worst = first && covering.reduce((a, b) => (isWorse(b, a) ? b : a), first);
+    if (worst?.where === 'floor') {
+      climate = { celsius: worst.celsius ?? climate.celsius, humidity: worst.humidity ?? climate.humidity };
+    }
+    const piece: Piece = worst
+      ? { fromMs, toMs, where: worst.where, celsius: worst.celsius, humidity: worst.humidity, stretch: worst }
+      : { fromMs, toMs, where: 'floor', ...climate, stretch: null };
+    pieces.push(worst?.where === 'floor' ? { ...piece, ...climate } : piece);
+    if (covering.length > 1) overlaps.push({ ...piece, stretch: null });
+  }
+  for (const { fromMs, toMs } of joinPieces(overlaps))
+    notes.push(floorLifeNote('overlap', { from: fromMs, to: toMs }));
+  const joined = joinPieces(pieces);
+  if (history.length > 0) {
+    for (const { stretch, fromMs, toMs } of joined) {
+      if (stretch === null) notes.push(floorLifeNote('gapAsFloor', { from: fromMs, to: toMs }));
+    }
+  }
+  return { pieces: joined, notes };
+}

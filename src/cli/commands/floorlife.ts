@@ -1,0 +1,163 @@
+// `reelward floorlife`: how much of its floor life a reel has used, how much is left and when it ends.
+// The arithmetic is in shared/moisture/; here the moments are read and written.
+
+import { z } from 'zod';
+import { type FloorLifeError, floorLife } from '../../../shared/moisture/floor-life.ts';
+import { packageClasses } from '../../../shared/moisture/levels.ts';
+import type { Stretch } from '../../../shared/moisture/timeline.ts';
+import { sheetMslLevels } from '../../../shared/setup/sheet-cells.ts';
+import { type Command, type CommandIo, NotUnderstood, parseCall, printJson, readJson } from '../command.ts';
+
+const help = `reelward floorlife FILE
+
+Reads one JSON document (FILE, or - for standard input):
+{"msl": "3", "thickness": 1.4, "openedAt": "2026-03-02T06:00:00+01:00", "now": "2026-03-03T06:00:00+01:00",
+ "history": [{"from": "...", "to": "...", "where": "floor", "celsius": 25, "humidity": 50},
+             {"from": "...", "to": "...", "where": "dry", "humidity": 5},
+             {"from": "...", "to": "...", "where": "bake", "celsius": 40}]}
+msl: ${sheetMslLevels.join(', ')}; thickness: body in mm, or null where not known. Optional: "class" (${packageClasses.join(', ')}),
+"timeOnLabel" (seconds, level 6). The last stretch may leave out "to". Gaps count as floor; of overlaps the worse counts.
+
+Prints {"usedSeconds", "leftSeconds", "expiresAt", "class", "notes", ...}. leftSeconds is null where there is no limit, expiresAt
+where the clock stands still. Exit 0 answered, 2 not understood.
+`;
+
+const momentForm =
+  /^(\d{4}-\d\d-\d\d)T([01]\d|2[0-3]):[0-5]\d(?::[0-5]\d(?:\.\d+)?)?(Z|[+-](?:[01]\d|2[0-3]):[0-5]\d)$/;
+
+function offsetMinutes(offset: string): number {
+  if (offset === 'Z') return 0;
+  const [hours = 0, minutes = 0] = offset.slice(1).split(':').map(Number);
+  return (offset.startsWith('-') ? -1 : 1) * (hours * 60 + minutes);
+}
+
+/** A moment that no calendar has, such as 30 February, is turned into another one by Date.parse: its day gives it away. */
+function isMoment(text: string): boolean {
+  const [, day, , offset = 'Z'] = momentForm.exec(text) ?? [];
+  const ms = Date.parse(text);
+  if (day === undefined || Number.isNaN(ms)) return false;
+  return new Date(ms + offsetMinutes(offset) * 60_000).toISOString().startsWith(day);
+}
+
+function formatMoment(ms: number, offset: string): string {
+  const local = new Date(Math.floor(ms / 1000) * 1000 + offsetMinutes(offset) * 60_000);
+  return local.toISOString().replace('.000Z', offset);
+}
+
+const momentSchema = z.string().refine(isMoment, {
+  error: 'expected a moment such as 2026-03-02T06:00:00+01:00, with its offset',
+});
+const celsiusSchema = z.number().min(-60).max(200);
+const humiditySchema = z.number().min(0).max(100);
+const fromTo = { from: momentSchema, to: momentSchema.nullish() };
+
+const stretchSchema = z.discriminatedUnion(
+  'where',
+  [
+    z.strictObject({
+      ...fromTo,
+      where: z.literal('floor'),
+      celsius: celsiusSchema,
+      humidity: humiditySchema,
+    }),
+    z.strictObject({
+      ...fromTo,
+      where: z.literal('dry'),
+      celsius: celsiusSchema.nullish(),
+      humidity: humiditySchema,
+    }),
+    z.strictObject({
+      ...fromTo,
+      where: z.literal('bake'),
+      celsius: celsiusSchema.nullish(),
+      humidity: humiditySchema.nullish(),
+    }),
+  ],
+  { error: 'expected an object with "where" floor, dry or bake' },
+);
+
+const inputSchema = z.strictObject({
+  msl: z.union([z.enum(sheetMslLevels), z.int().min(1).max(6)], {
+    error: `expected one of ${sheetMslLevels.join(', ')}`,
+  }),
+  thickness: z.number().positive().nullable(),
+  openedAt: momentSchema,
+  now: momentSchema,
+  history: z.array(stretchSchema),
+  class: z.enum(packageClasses).optional(),
+  timeOnLabel: z.number().positive().optional(),
+});
+
+type Input = z.output<typeof inputSchema>;
+
+function toStretch(entry: Input['history'][number]): Stretch {
+  return {
+    fromMs: Date.parse(entry.from),
+    toMs: entry.to === null || entry.to === undefined ? null : Date.parse(entry.to),
+    where: entry.where,
+    celsius: entry.celsius ?? null,
+    humidity: entry.humidity ?? null,
+  };
+}
+
+function sayError(error: FloorLifeError, input: Input): string {
+  switch (error.code) {
+    case 'openedAfterNow':
+      return `openedAt: expected a moment not after now (${input.now}), found ${input.openedAt}`;
+    case 'stretchEndsBeforeItStarts':
+      return `history[${error.index}].to: expected a moment not before from, found ${input.history[error.index]?.to}`;
+    case 'thicknessNotPositive':
+      return `thickness: expected mm above 0, found ${error.thicknessMm}`;
+    case 'humidityOutOfRange':
+      return `history[${error.index}].humidity: expected 0 to 100, found ${error.humidity}`;
+  }
+}
+
+/** Seconds to the millisecond: the sum of shares of floor lives carries more digits than any clock. */
+function seconds(value: number): number {
+  return Math.round(value * 1000) / 1000;
+}
+
+async function run(args: readonly string[], io: CommandIo): Promise<number> {
+  const { positionals } = parseCall(args, {}, { min: 1, max: 1, names: 'one FILE' });
+  const [file = '-'] = positionals;
+  const input = await readJson(file, inputSchema, io);
+  const level = sheetMslLevels.find((known) => known === String(input.msl));
+  if (level === undefined) throw new NotUnderstood(`msl: expected one of ${sheetMslLevels.join(', ')}`);
+  const answer = floorLife({
+    level,
+    thicknessMm: input.thickness,
+    openedMs: Date.parse(input.openedAt),
+    nowMs: Date.parse(input.now),
+    history: input.history.map(toStretch),
+    ...(input.class ? { packageClass: input.class } : {}),
+    ...(input.timeOnLabel === undefined ? {} : { timeOnLabelSeconds: input.timeOnLabel }),
+  });
+  if (!answer.ok) {
+    throw new NotUnderstood(`${file === '-' ? 'standard input' : file}: ${sayError(answer.error, input)}`);
+  }
+  const life = answer.value;
+  const offset = momentForm.exec(input.now)?.[3] ?? 'Z';
+  printJson(
+    {
+      usedSeconds: seconds(life.usedSeconds),
+      leftSeconds: life.leftSeconds === null ? null : seconds(life.leftSeconds),
+      expiresAt: life.expiresMs === null ? null : formatMoment(life.expiresMs, offset),
+      class: life.packageClass,
+      exceededSeconds: seconds(life.exceededSeconds),
+      running: life.running,
+      climate: life.climate,
+      notes: life.notes,
+    },
+    io,
+  );
+  return 0;
+}
+
+/** The command. */
+export const command: Command = {
+  name: 'floorlife',
+  summary: 'floor life used and left of a moisture-sensitive reel',
+  help,
+  run,
+};
