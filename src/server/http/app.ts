@@ -3,7 +3,7 @@
 import compress from '@fastify/compress';
 import helmet from '@fastify/helmet';
 import rateLimit from '@fastify/rate-limit';
-import Fastify, { type FastifyInstance } from 'fastify';
+import Fastify, { type FastifyInstance, LogController } from 'fastify';
 import { bodyBytes } from '../../../shared/wire/limits.ts';
 import type { ServerContext } from '../context.ts';
 import { addBodyParsers } from './body.ts';
@@ -100,7 +100,7 @@ function createFastify(context: ServerContext, tls: TlsFiles | null): FastifyIns
         }),
       },
     },
-    disableRequestLogging: logLevel !== 'debug',
+    logController: new LogController({ disableRequestLogging: logLevel !== 'debug' }),
     http: { headersTimeout: HEADER_MS, connectionsCheckingInterval: 2_000 },
   };
   if (!tls) return Fastify(options);

@@ -1,0 +1,17 @@
+// When to try again: full jitter, so that a plant's tablets do not all knock at once when power comes back.
+// Source: "Exponential Backoff and Jitter", Architecture Blog of a cloud provider, 2015 (full jitter variant).
+
+/** Longest wait, ms. */
+export const longestWaitMs = 60_000;
+const FIRST_MS = 500;
+
+/** The wait before try `failures + 1`: uniform from 0 to min(60 s, 0.5 s · 2^failures). `chance` is in [0, 1). */
+export function waitAfter(failures: number, chance: number): number {
+  return chance * Math.min(longestWaitMs, FIRST_MS * 2 ** Math.min(failures, 30));
+}
+
+/** `Retry-After` in seconds as ms; null where it is no number of seconds. */
+export function retryAfterMs(header: string | null): number | null {
+  if (header === null || !/^\d{1,6}$/.test(header.trim())) return null;
+  return Number(header.trim()) * 1000;
+}

@@ -1,0 +1,196 @@
+// One signed request: packs and hashes the body, signs, sends with a time limit, reads the answer or the refusal.
+// A wrong tablet clock costs one extra round: the server's refusal carries its time, and the request is signed again.
+
+import type { z } from 'zod';
+import { fail, ok, type Result } from '../../../shared/kit/result.ts';
+import type { WireCode } from '../../../shared/wire/codes.ts';
+import { personHeader, refusalSchema } from '../../../shared/wire/messages.ts';
+import { formatProof, requestText } from '../../../shared/wire/signing.ts';
+import { wireHeader, wireVersion } from '../../../shared/wire/version.ts';
+import { retryAfterMs } from './backoff.ts';
+import type { SyncKey, SyncWorld } from './ports.ts';
+
+/** Why there was no answer of use. */
+export interface CallFailure {
+  /** `unreachable`: no answer at all; `unreadable`: an answer that is none of ours, e.g. by something in between. */
+  readonly code: WireCode | 'unreachable' | 'unreadable';
+  readonly facts: Readonly<Record<string, string | number | boolean | null>>;
+  readonly retryAfterMs: number | null;
+}
+
+export interface CallOptions {
+  readonly method?: 'GET' | 'POST' | 'PUT';
+  /** Sent as gzip JSON. */
+  readonly json?: unknown;
+  /** Sent as they are. */
+  readonly bytes?: Uint8Array;
+  /** Token of a checked person. */
+  readonly person?: string;
+  readonly timeoutMs?: number;
+  readonly signal?: AbortSignal;
+}
+
+/** Sends signed requests for one tablet. */
+export interface Caller {
+  /** Sends and checks the answer against its schema. */
+  readonly call: <S extends z.ZodType>(
+    path: string,
+    schema: S,
+    options?: CallOptions,
+  ) => Promise<Result<z.output<S>, CallFailure>>;
+  /** Sends and hands back the raw answer. */
+  readonly open: (path: string, options?: CallOptions) => Promise<Result<Response, CallFailure>>;
+  /** The server's clock minus this tablet's, ms, as last seen. */
+  readonly clockOffMs: () => number;
+}
+
+const TIMEOUT_MS = 10_000;
+/** Smaller bodies do not gain from packing. */
+const PACK_FROM = 1024;
+
+/** Makes the caller. `clockOffMs`: as remembered. `onAnswer` is told of each answer by the server, a no included. */
+export function createCaller(
+  world: SyncWorld,
+  key: SyncKey,
+  options: { readonly clockOffMs?: number; readonly onAnswer?: () => void } = {},
+): Caller {
+  let clockOffMs = options.clockOffMs ?? 0;
+
+  /** One answer, a no included, with its time limit still running. */
+  const exchange = async (path: string, wish: CallOptions): Promise<Result<Exchange, CallFailure>> => {
+    const body = await packBody(wish);
+    for (let tries = 0; ; tries += 1) {
+      const sent = await send(path, wish, body);
+      if (!sent.ok) return sent;
+      const { response, clear } = sent.value;
+      options.onAnswer?.();
+      if (response.ok) return sent;
+      const failure = await readFailure(response);
+      clear();
+      if (failure.code !== 'time-off' || failure.serverMs === null || tries > 0) return fail(failure);
+      clockOffMs = failure.serverMs - world.nowMs();
+    }
+  };
+
+  const send = async (
+    path: string,
+    wish: CallOptions,
+    body: PackedBody,
+  ): Promise<Result<Exchange, CallFailure>> => {
+    const method = wish.method ?? (body.bytes ? 'POST' : 'GET');
+    const timeMs = Math.max(0, Math.round(world.nowMs() + clockOffMs));
+    const nonce = world.nonce();
+    const sig = await key.sign(requestText({ method, path, bodyHash: body.hash, timeMs, nonce }));
+    const headers: Record<string, string> = {
+      [wireHeader]: String(wireVersion),
+      authorization: formatProof({ tablet: key.tablet, timeMs, nonce, sig }),
+      ...body.headers,
+      ...(wish.person === undefined ? {} : { [personHeader]: wish.person }),
+    };
+    const limit = timeLimit(wish.timeoutMs ?? TIMEOUT_MS, wish.signal);
+    try {
+      const init: RequestInit = { method, headers, signal: limit.signal, cache: 'no-store' };
+      if (body.bytes) init.body = body.bytes as Uint8Array<ArrayBuffer>; // never shared memory
+      return ok({ response: await world.fetch(world.origin + path, init), clear: limit.clear });
+    } catch {
+      limit.clear();
+      return fail({ code: 'unreachable', facts: {}, retryAfterMs: null });
+    }
+  };
+
+  return {
+    clockOffMs: () => clockOffMs,
+    open: async (path, wish = {}) => {
+      const sent = await exchange(path, wish);
+      if (!sent.ok) return sent;
+      sent.value.clear();
+      return ok(sent.value.response);
+    },
+    call: async (path, schema, wish = {}) => {
+      const sent = await exchange(path, wish);
+      if (!sent.ok) return sent;
+      const value = await readJson(sent.value.response);
+      sent.value.clear();
+      const checked = schema.safeParse(value);
+      if (!checked.success) return fail({ code: 'unreadable', facts: {}, retryAfterMs: null });
+      const serverMs = (checked.data as { serverMs?: unknown }).serverMs; // answers carry the server's clock
+      if (typeof serverMs === 'number') clockOffMs = serverMs - world.nowMs();
+      return ok(checked.data);
+    },
+  };
+}
+
+interface Exchange {
+  readonly response: Response;
+  /** Ends the time limit: the answer was read, or is a stream that may last. */
+  readonly clear: () => void;
+}
+
+/** A time limit that a live stream can outlive: it is cleared when the headers are there. */
+function timeLimit(ms: number, outer: AbortSignal | undefined) {
+  const controller = new AbortController();
+  const abort = () => controller.abort();
+  const timer = setTimeout(abort, ms);
+  if (outer?.aborted) abort();
+  outer?.addEventListener('abort', abort);
+  return {
+    signal: controller.signal,
+    // The outer signal stays connected: it must also end a body that is still being read.
+    clear: () => clearTimeout(timer),
+  };
+}
+
+async function readJson(response: Response): Promise<unknown> {
+  try {
+    return await response.json();
+  } catch {
+    return undefined; // cut off or not JSON: no schema accepts it
+  }
+}
+
+async function readFailure(response: Response): Promise<CallFailure & { readonly serverMs: number | null }> {
+  const refusal = refusalSchema.safeParse(await readJson(response));
+  const again = retryAfterMs(response.headers.get('retry-after'));
+  if (!refusal.success) {
+    return { code: 'unreadable', facts: { status: response.status }, retryAfterMs: again, serverMs: null };
+  }
+  const { code, facts, serverMs } = refusal.data;
+  return { code, facts: facts ?? {}, retryAfterMs: again, serverMs: serverMs ?? null };
+}
+
+interface PackedBody {
+  readonly bytes: Uint8Array | null;
+  readonly hash: string;
+  readonly headers: Readonly<Record<string, string>>;
+}
+
+async function packBody(wish: CallOptions): Promise<PackedBody> {
+  if (wish.bytes) {
+    return {
+      bytes: wish.bytes,
+      hash: await hexHash(wish.bytes),
+      headers: { 'content-type': 'application/octet-stream' },
+    };
+  }
+  if (wish.json === undefined) return { bytes: null, hash: await hexHash(new Uint8Array()), headers: {} };
+  const plain = new TextEncoder().encode(JSON.stringify(wish.json));
+  const headers = { 'content-type': 'application/json' };
+  if (plain.length < PACK_FROM || typeof CompressionStream === 'undefined') {
+    return { bytes: plain, hash: await hexHash(plain), headers };
+  }
+  const bytes = await gzip(plain);
+  return { bytes, hash: await hexHash(bytes), headers: { ...headers, 'content-encoding': 'gzip' } };
+}
+
+/** Packs bytes. */
+export async function gzip(bytes: Uint8Array): Promise<Uint8Array> {
+  const stream = new Blob([bytes as Uint8Array<ArrayBuffer>])
+    .stream()
+    .pipeThrough(new CompressionStream('gzip'));
+  return new Uint8Array(await new Response(stream).arrayBuffer());
+}
+
+async function hexHash(bytes: Uint8Array): Promise<string> {
+  const digest = await crypto.subtle.digest('SHA-256', bytes as Uint8Array<ArrayBuffer>);
+  return [...new Uint8Array(digest)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}

@@ -1,0 +1,108 @@
+// Live: listens to the server's events and pushes own entries as they are written, until the stream ends or falls silent.
+
+import { liveSchema } from '../../../shared/wire/messages.ts';
+import { readEvents } from './events.ts';
+import type { Caller, CallFailure } from './http.ts';
+import type { SyncLog } from './ports.ts';
+import type { Rounds } from './rounds.ts';
+
+/** The server beats every 15 s; a stream silent for longer is dead, whatever the socket says. */
+const SILENT_MS = 40_000;
+/** A checkpoint this often while live, ms. */
+const CHECKPOINT_MS = 5 * 60_000;
+
+export interface LiveParts {
+  readonly log: SyncLog;
+  readonly rounds: Rounds;
+  readonly caller: Caller;
+  readonly signal: AbortSignal;
+  readonly onLive: () => void;
+}
+
+/** Returns the failure that ended it, or null where the stream just ended. */
+export async function listen(parts: LiveParts): Promise<CallFailure | null> {
+  const { rounds } = parts;
+  const ended = new AbortController();
+  const end = () => ended.abort();
+  parts.signal.addEventListener('abort', end);
+  if (parts.signal.aborted) end();
+  const opened = await parts.caller.open('/api/live', { signal: ended.signal });
+  if (!opened.ok) return opened.error;
+  const { body } = opened.value;
+  if (!body) return { code: 'unreadable', facts: {}, retryAfterMs: null };
+
+  let failure: CallFailure | null = null;
+  const stopWith = (cause: CallFailure | null) => {
+    if (cause === null) return;
+    failure ??= cause;
+    end();
+  };
+  // Steps run one after the other: two of them at once would write each other's memory over.
+  let queue: Promise<void> = Promise.resolve();
+  const inTurn = (step: () => Promise<CallFailure | null>) => {
+    queue = queue.then(async () => {
+      if (!ended.signal.aborted) stopWith(await step());
+    });
+    return queue;
+  };
+  const pushing = createOnce(() => inTurn(rounds.push));
+  const unwatch = parts.log.onAppend(pushing);
+  const checkpoints = setInterval(() => void inTurn(rounds.checkpoint), CHECKPOINT_MS);
+  let silence = setTimeout(end, SILENT_MS);
+
+  try {
+    parts.onLive();
+    void inTurn(rounds.checkpoint);
+    const nextHistory = () =>
+      void inTurn(async () => {
+        const got = await rounds.history();
+        if (got === null) nextHistory(); // in turn: what happens now goes before what happened once
+        return got === 'done' ? null : got;
+      });
+    nextHistory();
+    pushing(); // what was written between the last push and the watch
+    for await (const text of readEvents(body)) {
+      clearTimeout(silence);
+      silence = setTimeout(end, SILENT_MS);
+      if (text !== '') await inTurn(() => takeEvent(text, rounds));
+      if (ended.signal.aborted) break;
+    }
+  } catch {
+    // The stream broke: the loop begins anew.
+  } finally {
+    clearTimeout(silence);
+    clearInterval(checkpoints);
+    unwatch();
+    end();
+    parts.signal.removeEventListener('abort', end);
+    await queue;
+  }
+  return failure;
+}
+
+async function takeEvent(text: string, rounds: Rounds): Promise<CallFailure | null> {
+  const live = liveSchema.safeParse(readJson(text));
+  if (!live.success) return { code: 'unreadable', facts: {}, retryAfterMs: null };
+  return (await rounds.takeLive(live.data)) ? null : rounds.pull();
+}
+
+function readJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined; // no schema accepts it
+  }
+}
+
+/** Many calls while one waits become one. */
+function createOnce(run: () => Promise<void>): () => void {
+  let waits = false;
+  return () => {
+    if (waits) return;
+    waits = true;
+    queueMicrotask(() => {
+      waits = false;
+      void run();
+    });
+  };
+}

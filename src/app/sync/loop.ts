@@ -1,0 +1,126 @@
+// The sync loop of one tablet: offer, push, pull, listen; then again, after a wait where it failed. Never awaited by a
+// screen, and nothing here deletes anything: what the server has acknowledged only stops being offered.
+
+import { longestWaitMs, waitAfter } from './backoff.ts';
+import type { Caller, CallFailure } from './http.ts';
+import { createCaller } from './http.ts';
+import { listen } from './live.ts';
+import type { SyncKey, SyncLog, SyncStatus, SyncWorld } from './ports.ts';
+import { createRounds, type Rounds } from './rounds.ts';
+
+/** Codes that trying again later does not change: a person has to act first. */
+const FINAL = new Set<string>([
+  'tablet-unknown',
+  'tablet-revoked',
+  'signature-wrong',
+  'signature-missing',
+  'wire-too-old',
+  'wire-too-new',
+  'wire-unreadable',
+]);
+
+export interface SyncOptions {
+  readonly log: SyncLog;
+  readonly key: SyncKey;
+  readonly world: SyncWorld;
+  /** Told of every change of the status. */
+  readonly onStatus: (status: SyncStatus) => void;
+  /** Raised to stop for good. */
+  readonly signal: AbortSignal;
+}
+
+/** A running loop. */
+export interface SyncLoop {
+  /** Ends the present wait: the tablet became visible, came online, or a person asked. */
+  readonly now: () => void;
+  readonly done: Promise<void>;
+}
+
+/** Starts the loop; the caller holds the tablet's lock, so that one window syncs. */
+export function startSync(options: SyncOptions): SyncLoop {
+  let wake = () => {};
+  const status = createStatus(options);
+  const loop = async () => {
+    const memory = await options.log.readMemory();
+    if (!memory.enrolled) {
+      status({ phase: 'alone', reason: null, againMs: null });
+      return;
+    }
+    const caller = createCaller(options.world, options.key, {
+      clockOffMs: memory.clockOffMs,
+      onAnswer: () => status({ lastAnswerMs: options.world.nowMs() }),
+    });
+    const rounds = createRounds({ ...options, caller, memory, status });
+    for (let failures = 0; !options.signal.aborted; ) {
+      status({ phase: 'syncing', againMs: null });
+      const failure = await runOnce(options, {
+        rounds,
+        caller,
+        onLive: () => {
+          failures = 0;
+        },
+      });
+      status({ clockOffMs: caller.clockOffMs() });
+      if (options.signal.aborted) break;
+      const final = failure !== null && FINAL.has(failure.code);
+      const waitMs = waitFor(failure, failures, options.world.chance());
+      failures += 1;
+      status({
+        phase: final ? 'refused' : 'waiting',
+        reason: failure?.code ?? null,
+        againMs: options.world.nowMs() + waitMs,
+      });
+      await sleepUntilWoken(options, waitMs, (stop) => {
+        wake = stop;
+      });
+    }
+  };
+  return { now: () => wake(), done: loop() };
+}
+
+function waitFor(failure: CallFailure | null, failures: number, chance: number): number {
+  // A refusal is asked about again now and then: a lead may have let the tablet in meanwhile.
+  if (failure !== null && FINAL.has(failure.code)) return longestWaitMs * (0.5 + chance / 2);
+  const jittered = waitAfter(failures, chance);
+  return failure?.retryAfterMs == null ? jittered : Math.max(failure.retryAfterMs, jittered);
+}
+
+async function sleepUntilWoken(
+  { world, signal }: SyncOptions,
+  waitMs: number,
+  keep: (stop: () => void) => void,
+): Promise<void> {
+  const woken = new AbortController();
+  const stop = () => woken.abort();
+  keep(stop);
+  signal.addEventListener('abort', stop);
+  await world.sleep(waitMs, woken.signal);
+  signal.removeEventListener('abort', stop);
+}
+
+/** One go: all there is, then live until the stream ends. Null where the stream ended by itself. */
+async function runOnce(
+  options: SyncOptions,
+  parts: { readonly rounds: Rounds; readonly caller: Caller; readonly onLive: () => void },
+): Promise<CallFailure | null> {
+  const { rounds, caller } = parts;
+  const failure = (await rounds.start()) ?? (await rounds.push()) ?? (await rounds.pull());
+  if (failure) return failure;
+  return listen({ log: options.log, signal: options.signal, rounds, caller, onLive: parts.onLive });
+}
+
+function createStatus(options: SyncOptions): (change: Partial<SyncStatus>) => void {
+  let now: SyncStatus = {
+    phase: 'alone',
+    lastAnswerMs: null,
+    backlog: 0,
+    reason: null,
+    againMs: null,
+    clockOffMs: 0,
+    aside: [],
+  };
+  return (change) => {
+    now = { ...now, ...change };
+    options.onStatus(now);
+  };
+}

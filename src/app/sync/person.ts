@@ -1,0 +1,197 @@
+// Who stands at the tablet? The server is asked when it answers; else a person seen on this tablet before is checked against
+// what the log says, for a limited time, with five tries. Whatever was checked without the server says so.
+
+import { fail, ok, type Result } from '../../../shared/kit/result.ts';
+import { pinLockMs, pinTries } from '../../../shared/wire/limits.ts';
+import { checkedSchema, type PersonChecked, type Role } from '../../../shared/wire/messages.ts';
+import type { Caller } from './http.ts';
+
+/** A person as this tablet's log says. */
+export interface LocalPerson {
+  readonly person: string;
+  readonly name: string;
+  readonly role: Role;
+  readonly badge: string;
+  readonly pin: PinRecord | null;
+}
+
+/** A PIN as the log keeps it: PBKDF2 with SHA-256, 32 bytes, hex. */
+export interface PinRecord {
+  readonly salt: string;
+  readonly hash: string;
+  readonly rounds: number;
+}
+
+/** What this tablet remembers of the people it has seen. May be lost at any time: then the server must answer. */
+export interface SeenPeople {
+  readonly read: (person: string) => Promise<SeenPerson | null>;
+  readonly write: (person: string, seen: SeenPerson) => Promise<void>;
+}
+
+export interface SeenPerson {
+  /** When the server last confirmed this person on this tablet. */
+  readonly confirmedMs: number;
+  readonly wrong: number;
+  readonly lockedUntilMs: number;
+}
+
+/** How long a person once confirmed by the server may sign in without it, ms. Common practice: one to three days. */
+export const offlineLifeMs = 72 * 3_600_000;
+
+/** Who it is, and how that is known. */
+export interface CheckedPerson {
+  readonly person: string;
+  readonly name: string;
+  readonly role: Role;
+  readonly pinChecked: boolean;
+  readonly checkedOffline: boolean;
+  /** Proves the person to the server; null where it was not asked. */
+  readonly session: { readonly token: string; readonly untilMs: number } | null;
+}
+
+export const personFaults = [
+  'badge-unknown',
+  'badge-or-pin-wanted',
+  'pin-wrong',
+  'pin-not-set',
+  'locked',
+  'not-seen-here',
+  'seen-too-long-ago',
+] as const;
+export interface PersonFault {
+  readonly code: (typeof personFaults)[number];
+  readonly triesLeft: number | null;
+  readonly untilMs: number | null;
+}
+
+export interface PersonWish {
+  readonly badge: string | null;
+  readonly person: string | null;
+  readonly pin: string | null;
+}
+
+export interface PersonParts {
+  /** Null where the tablet is not enrolled: then this tablet's log is all there is to ask. */
+  readonly caller: Caller | null;
+  readonly people: readonly LocalPerson[];
+  readonly seen: SeenPeople;
+  readonly nowMs: () => number;
+  readonly derive?: typeof derivePin;
+}
+
+/** The server is given this long before the tablet checks by itself, ms. */
+const ASK_MS = 3_000;
+
+/** Checks a badge or a name, with a PIN where one is given. */
+export async function checkWho(
+  wish: PersonWish,
+  parts: PersonParts,
+): Promise<Result<CheckedPerson, PersonFault>> {
+  if (!parts.caller) return checkLocally(wish, parts, null);
+  const asked = await parts.caller.call('/api/people/check', checkedSchema, {
+    json: wish,
+    timeoutMs: ASK_MS,
+  });
+  if (asked.ok) {
+    await parts.seen.write(asked.value.person, { confirmedMs: parts.nowMs(), wrong: 0, lockedUntilMs: 0 });
+    return ok(fromServer(asked.value));
+  }
+  const { code, facts } = asked.error;
+  if (code === 'pin-wrong') return refuse('pin-wrong', { triesLeft: toNumber(facts['triesLeft']) });
+  if (code === 'person-locked') return refuse('locked', { untilMs: toNumber(facts['untilMs']) });
+  if (code === 'person-unproven' && !isNewHere(wish, parts)) return refuse('badge-unknown');
+  // No answer, or one that says nothing about the person: the tablet checks by itself.
+  return checkLocally(wish, parts, offlineLifeMs);
+}
+
+/** True where this tablet knows the person and the server may not have heard yet. */
+function isNewHere(wish: PersonWish, parts: PersonParts): boolean {
+  return findLocally(wish, parts) !== null;
+}
+
+function fromServer(checked: PersonChecked): CheckedPerson {
+  const { person, name, role, pinChecked, token, untilMs } = checked;
+  return { person, name, role, pinChecked, checkedOffline: false, session: { token, untilMs } };
+}
+
+function findLocally(wish: PersonWish, parts: PersonParts): LocalPerson | null {
+  const fits = (one: LocalPerson) =>
+    wish.badge === null ? one.person === wish.person : one.badge === wish.badge;
+  return parts.people.find(fits) ?? null;
+}
+
+async function checkLocally(
+  wish: PersonWish,
+  parts: PersonParts,
+  lifeMs: number | null,
+): Promise<Result<CheckedPerson, PersonFault>> {
+  const person = findLocally(wish, parts);
+  if (!person) return refuse('badge-unknown');
+  const nowMs = parts.nowMs();
+  const seen = await parts.seen.read(person.person);
+  if (seen && seen.lockedUntilMs > nowMs) return refuse('locked', { untilMs: seen.lockedUntilMs });
+  const found = {
+    name: person.name,
+    role: person.role,
+    person: person.person,
+    checkedOffline: true,
+    session: null,
+  };
+  if (wish.pin === null) {
+    return wish.badge === null ? refuse('badge-or-pin-wanted') : ok({ ...found, pinChecked: false });
+  }
+  if (!person.pin) return refuse('pin-not-set');
+  if (lifeMs !== null) {
+    if (!seen) return refuse('not-seen-here');
+    // A clock set back makes the last confirmation look like the future: no reason to trust it for longer.
+    if (Math.abs(nowMs - seen.confirmedMs) > lifeMs) return refuse('seen-too-long-ago');
+  }
+  return checkPinLocally(wish.pin, person.pin, { parts, seen, found });
+}
+
+async function checkPinLocally(
+  pin: string,
+  kept: PinRecord,
+  at: {
+    readonly parts: PersonParts;
+    readonly seen: SeenPerson | null;
+    readonly found: Omit<CheckedPerson, 'pinChecked'>;
+  },
+): Promise<Result<CheckedPerson, PersonFault>> {
+  const { parts, found } = at;
+  const nowMs = parts.nowMs();
+  const seen = at.seen ?? { confirmedMs: 0, wrong: 0, lockedUntilMs: 0 };
+  const before = seen.lockedUntilMs > 0 ? 0 : seen.wrong;
+  // Counted before it is looked at: pulling the plug after a wrong PIN does not give the try back.
+  const wrong = before + 1;
+  const lockedUntilMs = wrong >= pinTries ? nowMs + pinLockMs : 0;
+  await parts.seen.write(found.person, { ...seen, wrong, lockedUntilMs });
+  const derived = await (parts.derive ?? derivePin)(pin, kept.salt, kept.rounds);
+  if (derived !== kept.hash) {
+    return wrong >= pinTries
+      ? refuse('locked', { untilMs: lockedUntilMs })
+      : refuse('pin-wrong', { triesLeft: pinTries - wrong });
+  }
+  await parts.seen.write(found.person, { ...seen, wrong: 0, lockedUntilMs: 0 });
+  return ok({ ...found, pinChecked: true });
+}
+
+function refuse(code: PersonFault['code'], facts: Partial<PersonFault> = {}): Result<never, PersonFault> {
+  return fail({ code, triesLeft: null, untilMs: null, ...facts });
+}
+
+function toNumber(value: unknown): number | null {
+  return typeof value === 'number' ? value : null;
+}
+
+/** PBKDF2 with SHA-256 over the PIN's and the salt's UTF-8 bytes, 32 bytes, lower-case hex. */
+export async function derivePin(pin: string, salt: string, rounds: number): Promise<string> {
+  const bytes = (text: string) => new TextEncoder().encode(text);
+  const key = await crypto.subtle.importKey('raw', bytes(pin), 'PBKDF2', false, ['deriveBits']);
+  const derived = await crypto.subtle.deriveBits(
+    { name: 'PBKDF2', hash: 'SHA-256', salt: bytes(salt), iterations: rounds },
+    key,
+    256,
+  );
+  return [...new Uint8Array(derived)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}

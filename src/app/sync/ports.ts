@@ -1,0 +1,110 @@
+// What sync needs from the tablet: a log, a key, time, chance, a network. Small on purpose, so that tests hand in their own
+// and the loop runs in the page as it does in a test.
+
+import type { Entry } from '../../../shared/log/entry.ts';
+import type { Head, SignedCheckpoint } from '../../../shared/wire/messages.ts';
+
+/** What sync remembers between starts. Kept beside the log, in the same database. */
+export interface SyncMemory {
+  /** Set once enrolled. */
+  readonly enrolled: {
+    readonly plant: string;
+    readonly serverKey: string;
+  } | null;
+  /** Which life of the server the rest belongs to. */
+  readonly serverEpoch: string | null;
+  /** How far the server's log was read. */
+  readonly cursor: string | null;
+  /** Where the log's history still comes in, after a start from a snapshot; null where all of it is here. */
+  readonly history: { readonly at: string; readonly untilPos: number } | null;
+  /** `tablet/epoch` -> sequence number up to which the server holds that chain. */
+  readonly acked: Readonly<Record<string, number>>;
+  /** The server's clock minus this tablet's, ms, as last seen. */
+  readonly clockOffMs: number;
+}
+
+/** Before anything was ever synced. */
+export const emptyMemory: SyncMemory = {
+  enrolled: null,
+  serverEpoch: null,
+  cursor: null,
+  history: null,
+  acked: {},
+  clockOffMs: 0,
+};
+
+/** The tablet's log as sync sees it. Every promise resolves when the change is durable. */
+export interface SyncLog {
+  /** The end of every chain held here, own and others'. */
+  readonly heads: () => Promise<readonly Head[]>;
+  /** Entries of one chain after `seq`, ascending, without a gap, at most `limit`. */
+  readonly entriesAfter: (
+    chain: { readonly tablet: string; readonly epoch: string },
+    seq: number,
+    limit: number,
+  ) => Promise<readonly Entry[]>;
+  /** Adds entries that are not here yet; those already here change nothing. */
+  readonly takeIn: (entries: readonly Entry[]) => Promise<void>;
+  readonly readMemory: () => Promise<SyncMemory>;
+  readonly writeMemory: (memory: SyncMemory) => Promise<void>;
+  /** Keeps the server's newest checkpoint as evidence. */
+  readonly keepCheckpoint: (checkpoint: SignedCheckpoint) => Promise<void>;
+  /** Told after each own append; returns how to stop. */
+  readonly onAppend: (listener: () => void) => () => void;
+  /** Folded state for other tablets, and how to start from one; absent where the app does without. */
+  readonly snapshots?: SnapshotPort;
+}
+
+/** State folded up to a cursor. The bytes are the app's own business. */
+export interface SnapshotPort {
+  /** Names fold and shape: only a snapshot of the same name can be taken. */
+  readonly fold: string;
+  /** The state of all that this tablet holds; null where there is none to give now. */
+  readonly make: () => Promise<Uint8Array | null>;
+  /** True where the state was taken: the log before the cursor then comes in later, in the background. */
+  readonly take: (bytes: Uint8Array) => Promise<boolean>;
+}
+
+/** This tablet's name and key. */
+export interface SyncKey {
+  readonly tablet: string;
+  /** P-256 point, 65 bytes, base64url. */
+  readonly publicKey: string;
+  /** ECDSA P-256, SHA-256 over the text's UTF-8 bytes: 64 bytes, base64url. */
+  readonly sign: (text: string) => Promise<string>;
+}
+
+/** The outside world. */
+export interface SyncWorld {
+  /** Where the server is, without a slash at the end; empty for the page's own origin. */
+  readonly origin: string;
+  readonly fetch: typeof fetch;
+  readonly nowMs: () => number;
+  /** From 0 up to 1. */
+  readonly chance: () => number;
+  /** Resolves after `ms`, or at once when the signal is raised. */
+  readonly sleep: (ms: number, signal: AbortSignal) => Promise<void>;
+  /** Fresh every time: at least 16 letters, digits, - or _. */
+  readonly nonce: () => string;
+}
+
+/** What people are told about sync. */
+export interface SyncStatus {
+  readonly phase: SyncPhase;
+  /** When the server last answered, by this tablet's clock; null never. */
+  readonly lastAnswerMs: number | null;
+  /** Own entries that the server does not hold yet. */
+  readonly backlog: number;
+  /** Why it does not go on: a wire code, or `unreachable`; null while it does. */
+  readonly reason: string | null;
+  /** When it tries again; null where it does not by itself. */
+  readonly againMs: number | null;
+  /** The server's clock minus this tablet's, ms. */
+  readonly clockOffMs: number;
+  /** Own entries that the server kept aside: somebody has to look. */
+  readonly aside: readonly string[];
+}
+
+/** `alone`: not enrolled. `follower`: another window of this tablet syncs. `refused`: the server said no; a person must act. */
+export const syncPhases = ['alone', 'follower', 'syncing', 'live', 'waiting', 'refused'] as const;
+export type SyncPhase = (typeof syncPhases)[number];

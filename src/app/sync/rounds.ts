@@ -1,0 +1,224 @@
+// The steps of a sync round, each safe to repeat: names of entries decide what is new, at both ends. Memory is written only
+// after what it speaks of is durable, so that a crash in between repeats work and never skips any.
+
+import { chainId, type Entry } from '../../../shared/log/entry.ts';
+import { formatCursor, parseCursor, startCursor } from '../../../shared/wire/cursor.ts';
+import { pageEntries } from '../../../shared/wire/limits.ts';
+import {
+  checkpointSchema,
+  type Head,
+  type Live,
+  type Mark,
+  offeredSchema,
+  pulledSchema,
+  pushedSchema,
+} from '../../../shared/wire/messages.ts';
+import { takePage } from '../../../shared/wire/pages.ts';
+import { entryText } from '../../../shared/wire/signing.ts';
+import type { Caller, CallFailure } from './http.ts';
+import type { SyncKey, SyncLog, SyncMemory, SyncStatus, SyncWorld } from './ports.ts';
+import { giveSnapshot, takeSnapshot } from './snapshot.ts';
+
+export interface Rounds {
+  /** Asks how far the server holds what is here; after a restore on its side, that is less than before. */
+  readonly start: () => Promise<CallFailure | null>;
+  /** Pushes what the server lacks: own entries, and others' where the server lost them. */
+  readonly push: () => Promise<CallFailure | null>;
+  /** Pulls up to the end of the server's log. */
+  readonly pull: () => Promise<CallFailure | null>;
+  /** Takes in a live event; false where it does not go on from here, and a pull is due. */
+  readonly takeLive: (live: Live) => Promise<boolean>;
+  /** Pulls one page of the history that a snapshot stood in for; `done` where there is none left. */
+  readonly history: () => Promise<CallFailure | 'done' | null>;
+  /** Keeps the server's newest checkpoint. */
+  readonly checkpoint: () => Promise<CallFailure | null>;
+}
+
+export interface RoundParts {
+  readonly log: SyncLog;
+  readonly key: SyncKey;
+  readonly world: SyncWorld;
+  readonly caller: Caller;
+  readonly memory: SyncMemory;
+  readonly status: (change: Partial<SyncStatus>) => void;
+}
+
+/** Heads in one offer. */
+const OFFER_AT_ONCE = 2_000;
+
+/** Makes the steps around one memory. */
+export function createRounds(parts: RoundParts): Rounds {
+  const { log, caller, status } = parts;
+  let memory = parts.memory;
+  /** Chains with an entry that the server kept aside: pushing more of them would change nothing. */
+  const stuck = new Set<string>();
+
+  const remember = async (change: Partial<SyncMemory>) => {
+    memory = { ...memory, ...change, clockOffMs: Math.round(caller.clockOffMs()) };
+    await log.writeMemory(memory);
+  };
+
+  /** Another life of the server: what it acknowledged and where it was read up to are void. */
+  const meetEpoch = async (serverEpoch: string) => {
+    if (memory.serverEpoch === serverEpoch) return;
+    stuck.clear();
+    await remember({ serverEpoch, cursor: null, history: null, acked: {} });
+  };
+
+  const noteAcks = (acks: readonly Mark[]) =>
+    remember({
+      acked: { ...memory.acked, ...Object.fromEntries(acks.map((ack) => [chainId(ack), ack.seq])) },
+    });
+
+  const tellBacklog = async () => {
+    let backlog = 0;
+    for (const head of await log.heads()) {
+      if (head.tablet === parts.key.tablet)
+        backlog += Math.max(0, head.seq - (memory.acked[chainId(head)] ?? 0));
+    }
+    status({ backlog });
+  };
+
+  const start = async (): Promise<CallFailure | null> => {
+    const heads = await log.heads();
+    for (let at = 0; at === 0 || at < heads.length; at += OFFER_AT_ONCE) {
+      const json = { heads: heads.slice(at, at + OFFER_AT_ONCE) };
+      const offered = await caller.call('/api/offer', offeredSchema, { json });
+      if (!offered.ok) return offered.error;
+      await meetEpoch(offered.value.serverEpoch);
+      await noteAcks(offered.value.acks);
+    }
+    await tellBacklog();
+    return null;
+  };
+
+  const push = async (): Promise<CallFailure | null> => {
+    for (const head of await log.heads()) {
+      const failure = await pushChain(head);
+      if (failure) return failure;
+    }
+    await tellBacklog();
+    return null;
+  };
+
+  const pushChain = async (head: Head): Promise<CallFailure | null> => {
+    const id = chainId(head);
+    const own = head.tablet === parts.key.tablet;
+    while (!stuck.has(id)) {
+      const acked = memory.acked[id] ?? 0;
+      if (acked >= head.seq) return null;
+      const entries = takePage(await log.entriesAfter(head, acked, pageEntries));
+      if (entries.length === 0) return null;
+      const json = {
+        sentMs: parts.world.nowMs(),
+        entries: own ? await signAll(entries, parts.key) : entries,
+      };
+      const pushed = await caller.call('/api/push', pushedSchema, { json, timeoutMs: 30_000 });
+      if (!pushed.ok) return pushed.error;
+      const { serverEpoch, acks, faults, snapshotWanted } = pushed.value;
+      if (serverEpoch !== memory.serverEpoch) return start();
+      await noteAcks(acks);
+      if (faults.length > 0) {
+        stuck.add(id);
+        if (own) status({ aside: faults.map((fault) => `${fault.id} ${fault.fault}`) });
+      }
+      // No progress and no fault: another window moved the chain's end; the next round offers anew.
+      if ((memory.acked[id] ?? 0) <= acked) return null;
+      await tellBacklog();
+      if (snapshotWanted) wanted = true;
+    }
+    return null;
+  };
+  let wanted = false;
+
+  const pull = async (): Promise<CallFailure | null> => {
+    if (memory.cursor === null) {
+      const started = await takeSnapshot({ log, caller });
+      if (started !== null) {
+        const untilPos = parseCursor(started)?.pos ?? 0;
+        await remember({ cursor: started, history: { at: formatCursor(startCursor), untilPos } });
+      }
+    }
+    for (;;) {
+      const after = memory.cursor ?? formatCursor(startCursor);
+      const pulled = await caller.call(`/api/pull?after=${after}`, pulledSchema, { timeoutMs: 30_000 });
+      if (!pulled.ok) {
+        if (pulled.error.code !== 'epoch-changed') return pulled.error;
+        // The server's log does not hold this place any more: begin anew, and offer what is here.
+        await remember({ cursor: null, history: null, acked: {} });
+        return (await start()) ?? (await push()) ?? (await pullAgain());
+      }
+      await meetEpoch(pulled.value.serverEpoch);
+      await takeEntries(pulled.value.entries);
+      await remember({ cursor: pulled.value.cursor });
+      if (!pulled.value.more) break;
+    }
+    if (wanted) {
+      wanted = false;
+      await giveSnapshot({ log, caller, cursor: memory.cursor });
+    }
+    return null;
+  };
+
+  /** Once only: a server that forgets its place twice in a row is left for the next round. */
+  const pullAgain = async (): Promise<CallFailure | null> => {
+    const after = formatCursor(startCursor);
+    const pulled = await caller.call(`/api/pull?after=${after}`, pulledSchema, { timeoutMs: 30_000 });
+    if (!pulled.ok) return pulled.error;
+    await takeEntries(pulled.value.entries);
+    await remember({ cursor: pulled.value.cursor });
+    return pulled.value.more ? pull() : null;
+  };
+
+  const takeEntries = async (entries: readonly Entry[]) => {
+    if (entries.length > 0) await log.takeIn(entries);
+  };
+
+  return {
+    start,
+    push,
+    pull,
+    takeLive: async (live) => {
+      if (live.serverEpoch !== memory.serverEpoch || live.from !== memory.cursor) {
+        // An event that was pulled already is no gap.
+        return live.serverEpoch === memory.serverEpoch && isBehind(live.cursor, memory.cursor);
+      }
+      if (live.entries === null) return live.cursor === memory.cursor;
+      await takeEntries(live.entries);
+      await remember({ cursor: live.cursor });
+      return true;
+    },
+    history: async () => {
+      if (memory.history === null) return 'done';
+      const { at, untilPos } = memory.history;
+      const pulled = await caller.call(`/api/pull?after=${at}`, pulledSchema, { timeoutMs: 30_000 });
+      if (!pulled.ok) return pulled.error;
+      await takeEntries(pulled.value.entries);
+      const { cursor, more } = pulled.value;
+      const done = !more || (parseCursor(cursor)?.pos ?? untilPos) >= untilPos;
+      await remember({ history: done ? null : { at: cursor, untilPos } });
+      return done ? 'done' : null;
+    },
+    checkpoint: async () => {
+      const got = await caller.call('/api/checkpoint', checkpointSchema);
+      if (!got.ok) return got.error;
+      await log.keepCheckpoint(got.value);
+      return null;
+    },
+  };
+}
+
+function isBehind(cursor: string, held: string | null): boolean {
+  const pos = parseCursor(cursor)?.pos;
+  const heldPos = held === null ? undefined : parseCursor(held)?.pos;
+  return pos !== undefined && heldPos !== undefined && pos <= heldPos;
+}
+
+/** Own entries written before there was a key are signed when they are first sent. */
+function signAll(entries: readonly Entry[], key: SyncKey): Promise<readonly Entry[]> {
+  return Promise.all(
+    entries.map(async (entry) =>
+      entry.sig === null ? { ...entry, sig: await key.sign(entryText(entry.hash)) } : entry,
+    ),
+  );
+}

@@ -1,0 +1,94 @@
+// Sync as the page uses it: one window leads, the loop runs there, and it looks again when the tablet wakes or comes online.
+
+import { asLeader, type Locks } from './leader.ts';
+import { type SyncLoop, startSync } from './loop.ts';
+import type { SyncKey, SyncLog, SyncStatus, SyncWorld } from './ports.ts';
+
+export interface TabletSync {
+  /** Syncs now instead of when the wait is over. */
+  readonly now: () => void;
+  /** Begins anew, e.g. after the tablet was enrolled. */
+  readonly restart: () => void;
+  readonly stop: () => Promise<void>;
+}
+
+export interface TabletSyncOptions {
+  readonly log: SyncLog;
+  readonly key: SyncKey;
+  readonly world: SyncWorld;
+  readonly locks: Locks | null;
+  readonly onStatus: (status: SyncStatus) => void;
+  /** Told when the tablet becomes visible or comes online; returns how to stop. */
+  readonly onWake: (listener: () => void) => () => void;
+}
+
+const waitingForLead: SyncStatus = {
+  phase: 'follower',
+  lastAnswerMs: null,
+  backlog: 0,
+  reason: null,
+  againMs: null,
+  clockOffMs: 0,
+  aside: [],
+};
+
+/** Starts sync; it goes on until stopped. */
+export function startTabletSync(options: TabletSyncOptions): TabletSync {
+  let loop: SyncLoop | null = null;
+  let running = new AbortController();
+  let done: Promise<void> = Promise.resolve();
+  const begin = () => {
+    running = new AbortController();
+    const { signal } = running;
+    options.onStatus(waitingForLead);
+    const lead = asLeader(options.locks, signal, async () => {
+      loop = startSync({ ...options, signal });
+      await loop.done;
+      // Not enrolled: keeps the lead, so that no other window repeats the question.
+      if (!signal.aborted)
+        await new Promise<void>((resolve) => signal.addEventListener('abort', () => resolve()));
+    });
+    done = done.then(() => lead);
+  };
+  begin();
+  const unwatch = options.onWake(() => loop?.now());
+  return {
+    now: () => loop?.now(),
+    restart: () => {
+      running.abort();
+      begin();
+    },
+    stop: async () => {
+      unwatch();
+      running.abort();
+      await done;
+    },
+  };
+}
+
+/** The page's own wake-ups: shown again, or online again. */
+export function onPageWake(listener: () => void): () => void {
+  const shown = () => {
+    if (document.visibilityState === 'visible') listener();
+  };
+  document.addEventListener('visibilitychange', shown);
+  window.addEventListener('online', listener);
+  return () => {
+    document.removeEventListener('visibilitychange', shown);
+    window.removeEventListener('online', listener);
+  };
+}
+
+/** A wait that ends early when the signal is raised. */
+export function sleep(ms: number, signal: AbortSignal): Promise<void> {
+  return new Promise((resolve) => {
+    if (signal.aborted) return resolve();
+    const end = () => {
+      clearTimeout(timer);
+      signal.removeEventListener('abort', end);
+      resolve();
+    };
+    const timer = setTimeout(end, ms);
+    signal.addEventListener('abort', end);
+  });
+}
