@@ -140,7 +140,8 @@ function readHeader(text: string): Header | null {
   if (separator === '' && point !== undefined && !isAlphanumeric(point)) {
     separator = String.fromCodePoint(point);
   }
-  const damaged = !text.startsWith('[)>') || sign === '' || sign !== record;
+  const standIn = record !== '' && record === separator;
+  const damaged = !text.startsWith('[)>') || ((sign === '' || sign !== record) && !standIn);
   return { format, record, separator, bodyAt: at + separator.length, damaged };
 }
 
@@ -202,7 +203,7 @@ function splitFormats(body: string, header: Header): FormatEnvelope[] {
         elements: splitElements(part.slice(2 + separator.length), separator),
       });
     } else {
-      last.elements.push(...splitElements(part, separator));
+      for (const element of splitElements(part, separator)) last.elements.push(element);
     }
   }
   return formats;

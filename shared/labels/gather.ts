@@ -57,13 +57,17 @@ export function gather(basket: Basket): LabelReading {
 function best(basket: Basket, field: LabelFieldName): readonly LabelElement[] {
   let rank = Number.POSITIVE_INFINITY;
   let found: LabelElement[] = [];
+  let values: Set<string> | null = null;
   for (const element of basket.elements) {
     if (element.field !== field || element.rank > rank) continue;
     if (element.rank < rank) {
       rank = element.rank;
       found = [element];
-    } else if (!found.some((other) => other.value === element.value)) {
-      found.push(element);
+      values = null;
+    } else {
+      values ??= new Set(found.map((other) => other.value));
+      if (!values.has(element.value)) found.push(element);
+      values.add(element.value);
     }
   }
   return found;

@@ -200,10 +200,9 @@ export function collectGs1(text: string, basket: Basket): void {
 export function parseGs1Brackets(text: string): readonly LabelElement[] | null {
   const marks: { at: number; ai: string; from: number }[] = [];
   for (let at = text.indexOf('('); at !== -1; at = text.indexOf('(', at + 1)) {
-    const close = text.indexOf(')', at);
-    if (close === -1) break;
+    const close = at + text.slice(at, at + 6).indexOf(')');
     const ai = text.slice(at + 1, close);
-    if (ai.length > 4 || !allDigits(ai) || applicationLength(Number(ai.slice(0, 2))) !== ai.length) continue;
+    if (close < at || !allDigits(ai) || applicationLength(Number(ai.slice(0, 2))) !== ai.length) continue;
     marks.push({ at, ai, from: close + 1 });
   }
   if (marks[0]?.at !== 0) return null;

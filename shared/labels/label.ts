@@ -7,13 +7,19 @@ import { type Basket, emptyBasket } from './elements.ts';
 import { openEnvelope } from './envelope.ts';
 import { gather } from './gather.ts';
 import { collectGs1, parseGs1, parseGs1Brackets } from './gs1.ts';
+import { findKeyboardLayout } from './keyboard.ts';
 import { collectLoose } from './loose.ts';
-import { collectEnvelope } from './opened.ts';
+import { collectEnvelope, collectHeaderless } from './opened.ts';
+import { collectPieces } from './pieces.ts';
 import type { LabelExpectation, LabelReading } from './reading.ts';
+import { fitRule, type LabelRule, readsEnvelopes, ruleElement } from './rules.ts';
+import { collectWords } from './words.ts';
 
 /** What a reader may know beside the codes. */
 export interface LabelOptions {
   readonly expected?: LabelExpectation | undefined;
+  /** The site's approved rules; they read labels that follow no standard. */
+  readonly rules?: readonly LabelRule[] | undefined;
 }
 
 const GS1_MARKS = new Set([']C1', ']d2', ']Q3', ']e0', ']J1']);
@@ -39,24 +45,30 @@ function tidy(code: string): Tidied {
   return { text, gs1 };
 }
 
-/** Reads one code; what is left to be read in company with the others comes back. */
-function readCode({ text, gs1 }: Tidied, basket: Basket, options: LabelOptions): readonly string[] {
+/** Reads one code by its look; false = it has none, and is to be read in company with the others. */
+function readCode({ text, gs1 }: Tidied, basket: Basket, options: LabelOptions): boolean {
   const envelope = openEnvelope(text);
   if (envelope !== null) {
     collectEnvelope(envelope, basket, options.expected);
-    return [];
+    return true;
+  }
+  if (text.startsWith('[)')) {
+    basket.warnings.push({ code: 'header-damaged', found: text.slice(0, 12) });
+    basket.unidentified.push(text);
+    return true;
   }
   const unmarked = text[0] === '\x1d' ? text.slice(1) : text;
   if (gs1 || isGs1(unmarked, unmarked !== text)) {
     collectGs1(unmarked, basket);
-    return [];
+    return true;
   }
+  if (collectHeaderless(text, basket, options.expected)) return true;
   const brackets = text[0] === '(' ? parseGs1Brackets(text) : null;
   if (brackets !== null) {
-    basket.elements.push(...brackets);
-    return [];
+    for (const element of brackets) basket.elements.push(element);
+    return true;
   }
-  return [text];
+  return collectWords(text, basket, options.expected) || collectPieces(text, basket);
 }
 
 /** Whether a code without a GS1 mark is an element string all the same: FNC1 in front or inside, and read to its end. */
@@ -74,14 +86,61 @@ function isGs1(text: string, fnc1InFront: boolean): boolean {
  */
 export function parseLabel(codes: readonly string[], options: LabelOptions = {}): LabelReading {
   const basket = emptyBasket();
+  const tidied = tidyAll(codes);
+  if (refuseLayout(tidied, basket)) return gather(basket);
+  const ruled = applyRules(tidied, basket, options.rules);
   const loose: string[] = [];
-  const seen = new Set<string>();
-  for (const code of codes) {
-    const tidied = tidy(code);
-    if (tidied.text === '' || seen.has(tidied.text)) continue;
-    seen.add(tidied.text);
-    loose.push(...readCode(tidied, basket, options));
+  for (const [index, code] of tidied.entries()) {
+    if (ruled.has(index)) continue;
+    if (!readCode(code, basket, options)) loose.push(code.text);
   }
   if (loose.length > 0) collectLoose(loose, basket, options.expected);
   return gather(basket);
+}
+
+/** Every code once, without what scanners add. */
+function tidyAll(codes: readonly string[]): readonly Tidied[] {
+  const tidied = new Map<string, Tidied>();
+  for (const code of codes) {
+    const one = tidy(code);
+    if (one.text !== '' && !tidied.has(one.text)) tidied.set(one.text, one);
+  }
+  return [...tidied.values()];
+}
+
+/** A wrong keyboard layout shows in one code and spoils all that the same scanner typed: none is read. */
+function refuseLayout(codes: readonly Tidied[], basket: Basket): boolean {
+  let found = false;
+  for (const { text } of codes) {
+    if (text.startsWith('[)>\x1e')) continue;
+    const layout = findKeyboardLayout(text);
+    if (layout === null) continue;
+    found = true;
+    basket.warnings.push({ code: 'keyboard-layout', text, layout: layout.layout, meant: layout.meant });
+  }
+  if (found) for (const { text } of codes) basket.unidentified.push(text);
+  return found;
+}
+
+const NONE: ReadonlySet<number> = new Set();
+
+/** Lets every rule that fits read its codes; those codes are then read by nothing else. Rules that disagree show as a conflict. */
+function applyRules(
+  codes: readonly Tidied[],
+  basket: Basket,
+  rules: readonly LabelRule[] | undefined,
+): ReadonlySet<number> {
+  if (rules === undefined || rules.length === 0) return NONE;
+  const texts = codes.map((code) => code.text);
+  const standard = codes.some(({ text, gs1 }) => gs1 || openEnvelope(text) !== null);
+  const ruled = new Set<number>();
+  for (const rule of rules) {
+    if (standard && !readsEnvelopes(rule)) continue;
+    const fit = fitRule(rule, texts);
+    if (fit === null) continue;
+    for (const index of fit.used) ruled.add(index);
+    for (const piece of fit.named) basket.elements.push(ruleElement(rule, piece));
+    basket.rules.push(rule.rule);
+  }
+  return ruled;
 }

@@ -16,7 +16,7 @@ export type LabelWarning =
       readonly code: 'keyboard-layout';
       readonly layout: string;
       readonly text: string;
-      readonly meant: string;
+      readonly meant: string | null;
     }
   | { readonly code: 'identifier-lower-case'; readonly id: string }
   | { readonly code: 'identifier-unlisted'; readonly id: string }
@@ -29,6 +29,7 @@ export type LabelWarning =
   | { readonly code: 'identifier-unconfirmed'; readonly text: string }
   | { readonly code: 'confirmed-by-setup'; readonly field: LabelFieldName; readonly value: string }
   | { readonly code: 'conflict'; readonly field: LabelFieldName; readonly values: readonly string[] }
+  | { readonly code: 'second-lot'; readonly text: string }
   | { readonly code: 'quantity-unreadable'; readonly text: string }
   | { readonly code: 'quantity-marks'; readonly text: string; readonly quantity: number }
   | { readonly code: 'date-code-unclear'; readonly id: string; readonly text: string }
@@ -59,7 +60,7 @@ export function formatLabelWarning(warning: LabelWarning): string {
     case 'separators-lost':
       return `separators are missing in ${quote(warning.text)}: the scanner swallows them, so only what is certain was read`;
     case 'trailer-uncertain':
-      return `the last character of ${quote(warning.text)} may be the end mark of the envelope: not read`;
+      return `the last character of ${quote(warning.text)} may be the end mark of the envelope`;
     case 'keyboard-layout':
       return `the scanner types for another keyboard layout than the tablet's (${warning.layout}): ${quote(warning.text)} was not accepted; set the layout and scan again`;
     case 'identifier-lower-case':
@@ -84,6 +85,8 @@ export function formatLabelWarning(warning: LabelWarning): string {
       return `${warning.field} ${quote(warning.value)} was told apart by what the setup expects`;
     case 'conflict':
       return `the label states different values for ${warning.field}: ${warning.values.map(quote).join(', ')}`;
+    case 'second-lot':
+      return `the label states a second lot, ${quote(warning.text)}: the reel holds both`;
     case 'quantity-unreadable':
       return `quantity ${quote(warning.text)} is not a number that can be read without guessing`;
     case 'quantity-marks':

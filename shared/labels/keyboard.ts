@@ -1,0 +1,62 @@
+// Whether a scanner types for another keyboard layout than the tablet's, so that `[)>` arrives as `ü=:` and `-` as `ß`.
+// Method: the header mark and the brackets and colons of key lists as each layout alters them (US keys, national
+// layouts as printed on keyboards). Such text is named and never read: y and z may be exchanged in it unseen.
+
+/** A layout that alters what the scanner sends. */
+interface Layout {
+  readonly name: string;
+  /** `[)>` as this layout types it. */
+  readonly mark: string;
+  /** `{` and `:` as this layout types them. */
+  readonly brace: string;
+  readonly colon: string;
+}
+
+const LAYOUTS: readonly Layout[] = [
+  { name: 'German (QWERTZ)', mark: 'ü=:', brace: 'Ü', colon: 'Ö' },
+  { name: 'Nordic', mark: 'å=:', brace: 'Å', colon: 'ÖÆØ' },
+  { name: 'Italian', mark: 'è=:', brace: 'é', colon: 'ç' },
+  { name: 'Spanish', mark: '`=:', brace: '^', colon: 'Ñ' },
+  { name: 'French (AZERTY)', mark: '^0/', brace: '¨', colon: 'M' },
+];
+
+// What the German layout makes of the keys that a US scanner presses; the way back for the hint to a person.
+const GERMAN_TYPED = 'ß´ü+#öä-zyZY?`Ü*\'ÖÄ;:_"§&/()=';
+const GERMAN_MEANT = '-=[]\\;\'/yzYZ_+{}|:"<>?@#^&*()';
+
+/** A layout found, and the text as it was meant where that can be told. */
+export interface LayoutFinding {
+  readonly layout: string;
+  /** Null where the way back is not known. */
+  readonly meant: string | null;
+}
+
+/** Names the keyboard layout that altered a code, or null where none shows. */
+export function findKeyboardLayout(text: string): LayoutFinding | null {
+  for (const layout of LAYOUTS) {
+    const lower = text.slice(0, 3).toLowerCase();
+    const keyList = text[0] === layout.brace && colonsIn(text, layout.colon) > 0;
+    if (lower === layout.mark || (keyList && layout.name !== 'French (AZERTY)'))
+      return finding(layout.name, text);
+  }
+  // Upper-case text with ß: no part number or lot holds one, it is the German layout's hyphen. Keys before Ö: its colon.
+  const sharp = text.includes('ß') && !/[a-z]/.test(text);
+  const keys = /(?:^|[\s,;])[A-Za-z]{2,4}Ö[^\s\p{L}]/u.test(text);
+  return sharp || keys ? finding('German (QWERTZ)', text) : null;
+}
+
+function colonsIn(text: string, colons: string): number {
+  let count = 0;
+  for (const char of text) if (colons.includes(char)) count += 1;
+  return count;
+}
+
+function finding(layout: string, text: string): LayoutFinding {
+  if (layout !== 'German (QWERTZ)') return { layout, meant: null };
+  let meant = '';
+  for (const char of text) {
+    const at = GERMAN_TYPED.indexOf(char);
+    meant += at === -1 ? char : (GERMAN_MEANT[at] ?? char);
+  }
+  return { layout, meant };
+}

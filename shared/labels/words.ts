@@ -1,0 +1,252 @@
+// Lists of words and values: `{qty:100,pm:MK-1}` and `QTY:1000 MPN:MK-1 CoO:TH`.
+// Method: every colon or equals sign is looked at backwards for a word; the words found cut the text into values, and the
+// character that stands before the words tells whether a value may hold blanks or commas. Refused: splitting at commas
+// first, which cuts a value that holds one.
+
+import type { Basket, ElementKind, LabelElement } from './elements.ts';
+import { isRemark } from './pieces.ts';
+import { parseQuantity } from './quantity.ts';
+import type { LabelExpectation, LabelFieldName } from './reading.ts';
+
+type Word = readonly [title: string, field: LabelFieldName | null, kind?: ElementKind];
+
+const MAKERS_PART: Word = ["maker's part number", 'supplierPart'];
+const SITES_PART: Word = ["customer's part number", 'part'];
+const SOME_PART: Word = ['part number, the seller does not say whose', null];
+const LOT: Word = ['lot', 'lot'];
+const DATE: Word = ['date code', 'dateCode', 'code'];
+const EXPIRY: Word = ['expiry date', 'expires', 'YYYYMMDD'];
+const COUNTRY: Word = ['country of origin', 'country', 'country'];
+const ORDER: Word = ['purchase order', 'order'];
+const REEL: Word = ['package id', 'reel'];
+const MAKER: Word = ['maker', 'supplier'];
+const QUANTITY: Word = ['quantity', 'quantity', 'quantity'];
+const MSL: Word = ['moisture sensitivity level', 'msl', 'msl'];
+
+/** Words in upper case without marks between (common practice). */
+const WORDS: ReadonlyMap<string, Word> = new Map([
+  ['QTY', QUANTITY],
+  ['QUANTITY', QUANTITY],
+  ['MPN', MAKERS_PART],
+  ['MFRPN', MAKERS_PART],
+  ['MFGPN', MAKERS_PART],
+  ['MFRPARTNO', MAKERS_PART],
+  ['SPN', MAKERS_PART],
+  ['CPN', SITES_PART],
+  ['CUSTPN', SITES_PART],
+  ['IPN', SITES_PART],
+  ['PN', SOME_PART],
+  ['PARTNO', SOME_PART],
+  ['PARTNUMBER', SOME_PART],
+  ['LOT', LOT],
+  ['LOTNO', LOT],
+  ['LOTNUMBER', LOT],
+  ['BATCH', LOT],
+  ['BATCHNO', LOT],
+  ['DC', DATE],
+  ['DATECODE', DATE],
+  ['EXP', EXPIRY],
+  ['EXPIRY', EXPIRY],
+  ['EXPIRES', EXPIRY],
+  ['EXPDATE', EXPIRY],
+  ['COO', COUNTRY],
+  ['COUNTRY', COUNTRY],
+  ['ORIGIN', COUNTRY],
+  ['PO', ORDER],
+  ['PONO', ORDER],
+  ['ORDER', ORDER],
+  ['REEL', REEL],
+  ['REELID', REEL],
+  ['RID', REEL],
+  ['UID', REEL],
+  ['MFR', MAKER],
+  ['MFG', MAKER],
+  ['MANUFACTURER', MAKER],
+  ['VENDOR', MAKER],
+  ['SUPPLIER', MAKER],
+  ['MSL', MSL],
+  ['REV', ['revision', null]],
+  ['DESC', ['description', null]],
+  ['DESCRIPTION', ['description', null]],
+]);
+
+/** Short keys that only lists in braces use. */
+const BRACE_WORDS: ReadonlyMap<string, Word> = new Map([
+  ['PM', MAKERS_PART],
+  ['PC', ["distributor's own part number", null]],
+  ['ON', ['order', 'order']],
+  ['PBN', ['pick batch', null]],
+  ['MC', ["key of the distributor's own", null]],
+  ['CC', ["key of the distributor's own", null]],
+  ['PDI', ["key of the distributor's own", null]],
+  ['HP', ["key of the distributor's own", null]],
+  ['WC', ["key of the distributor's own", null]],
+]);
+
+interface Entry {
+  readonly key: string;
+  readonly word: Word | null;
+  /** Where the key begins, and where its value does. */
+  readonly at: number;
+  readonly from: number;
+}
+
+function isKeyChar(char: string): boolean {
+  return /[A-Za-z0-9/.#_'"-]/.test(char);
+}
+
+function nameOf(key: string): string {
+  return key.replace(/[^A-Za-z]/g, '').toUpperCase();
+}
+
+/** The word before a colon at `end`, up to two more words back where together they are one that is known. */
+function keyBefore(text: string, end: number, low: number, braced: boolean): Entry | null {
+  let last = end;
+  while (last > low && text[last - 1] === ' ') last -= 1;
+  let from = last;
+  let best: Entry | null = null;
+  for (let words = 0; words < 3; words += 1) {
+    while (from > low && last - from < 24 && isKeyChar(text[from - 1] ?? '')) from -= 1;
+    const key = text.slice(from, last);
+    if (key === '' || !/^["']?[A-Za-z]/.test(key)) break;
+    const name = nameOf(key);
+    const word = WORDS.get(name) ?? (braced ? BRACE_WORDS.get(name) : undefined) ?? null;
+    if (best === null || word !== null)
+      best = { key: key.replace(/["']/g, ''), word, at: from, from: end + 1 };
+    if (text[from - 1] !== ' ') break;
+    from -= 1;
+  }
+  return best;
+}
+
+/** A key counts only at the start, or behind a blank or a mark that separates entries. */
+function standsApart(text: string, at: number, braced: boolean): boolean {
+  if (at === 0) return true;
+  const before = text[at - 1] ?? '';
+  return braced ? before === ',' || before === ';' : /[\s;,|@]/.test(before);
+}
+
+function findEntries(text: string, braced: boolean): Entry[] {
+  const entries: Entry[] = [];
+  for (let at = 0; at < text.length; at += 1) {
+    const char = text[at];
+    if ((char !== ':' && char !== '=') || text.startsWith('//', at + 1)) continue;
+    const low = entries[entries.length - 1]?.from ?? 0;
+    const entry = keyBefore(text, at, low, braced);
+    if (entry === null || !standsApart(text, entry.at, braced)) continue;
+    // A word that is not known opens an entry only in braces: elsewhere it may stand inside a value.
+    if (entry.word !== null || braced) entries.push(entry);
+  }
+  return entries;
+}
+
+/** Reads a list of words and values; false = it is none. */
+export function collectWords(text: string, basket: Basket, expected: LabelExpectation | undefined): boolean {
+  const braced = text[0] === '{';
+  const inner = braced ? text.slice(1, text.endsWith('}') ? -1 : undefined) : text;
+  const entries = findEntries(inner, braced);
+  const known = entries.filter((entry) => entry.word !== null).length;
+  if (known === 0 || (entries[0]?.at ?? 0) > 0 || (braced && entries.length < 2)) return false;
+  const found: LabelElement[] = [];
+  for (const [index, entry] of entries.entries()) {
+    const next = entries[index + 1]?.at ?? inner.length;
+    readEntry(
+      entry,
+      inner.slice(entry.from, next),
+      { last: index === entries.length - 1, braced },
+      found,
+      basket,
+    );
+  }
+  settleSomePart(found, basket, expected);
+  basket.elements.push(...found);
+  return true;
+}
+
+interface Place {
+  readonly last: boolean;
+  readonly braced: boolean;
+}
+
+function unquote(value: string): string {
+  const quoted = value.length >= 2 && (value[0] === '"' || value[0] === "'") && value.endsWith(value[0]);
+  return quoted ? value.slice(1, -1) : value;
+}
+
+function readEntry(entry: Entry, slice: string, place: Place, found: LabelElement[], basket: Basket): void {
+  const trimmed = slice.trim();
+  const marked = !place.last && /[;,|@]$/.test(trimmed);
+  let value = (marked ? trimmed.slice(0, -1) : trimmed).trim();
+  const [title, field, kind = 'text'] = entry.word ?? ["key of the label's own", null];
+  const element = { id: entry.key, title, field, kind, rank: 0 };
+  const rests: string[] = [];
+  if (!place.braced && !marked) {
+    const cut = place.last ? /^[^;|]*/.exec(value)?.[0] : value;
+    if (cut !== undefined && cut.length < value.length) {
+      rests.push(...value.slice(cut.length).split(/[;|]/));
+      value = cut.trim();
+    }
+    const words = value.split(/\s+/);
+    if (words.length > 1 && !(kind === 'quantity' && parseQuantity(value) !== null) && field !== 'supplier') {
+      const tail = words.slice(1);
+      if (kind === 'text' && !tail.every(isRemark)) {
+        askAboutBlanks(entry.key, field, words[0] ?? '', value, basket);
+        return;
+      }
+      value = words[0] ?? '';
+      rests.push(...tail);
+    }
+  }
+  value = unquote(value);
+  if (value !== '') found.push({ ...element, value });
+  for (const rest of rests) if (rest.trim() !== '') keepText(rest.trim(), basket);
+}
+
+function keepText(text: string, basket: Basket): void {
+  basket.unidentified.push(text);
+  basket.warnings.push({ code: 'no-identifier', text });
+}
+
+function askAboutBlanks(
+  key: string,
+  field: LabelFieldName | null,
+  first: string,
+  whole: string,
+  basket: Basket,
+): void {
+  if (field === null) {
+    keepText(whole, basket);
+    return;
+  }
+  basket.warnings.push({ code: 'value-may-go-on', id: key, text: whole });
+  basket.ambiguous.push({
+    text: whole,
+    candidates: [
+      { field, value: first },
+      { field, value: whole },
+    ],
+  });
+}
+
+/** A part number of which the label does not say whose it is counts only where the setup knows it and no other is there. */
+function settleSomePart(found: LabelElement[], basket: Basket, expected: LabelExpectation | undefined): void {
+  const at = found.findIndex((element) => element.title === SOME_PART[0]);
+  const some = found[at];
+  if (some === undefined || found.some(({ field }) => field === 'part' || field === 'supplierPart')) return;
+  const isPart = expected?.parts.has(some.value) ?? false;
+  const isSupplierPart = expected?.supplierParts.has(some.value) ?? false;
+  if (isPart !== isSupplierPart) {
+    const field = isPart ? 'part' : 'supplierPart';
+    found[at] = { ...some, field };
+    basket.warnings.push({ code: 'confirmed-by-setup', field, value: some.value });
+    return;
+  }
+  basket.warnings.push({ code: 'identifier-unconfirmed', text: some.value });
+  basket.ambiguous.push({
+    text: some.value,
+    candidates: [
+      { field: 'part', value: some.value },
+      { field: 'supplierPart', value: some.value },
+    ],
+  });
+}
