@@ -3,7 +3,7 @@
 // filters and exports need no knowledge of the kind. A field's meaning never changes: a new meaning is a new field.
 
 import * as z from 'zod/mini';
-import type { Entry, JsonObject } from '../log/entry.ts';
+import type { Entry, Json, JsonObject } from '../log/entry.ts';
 import {
   countBases,
   roles,
@@ -54,7 +54,16 @@ const weekly = z.strictObject({
 });
 
 /** One reason of a verdict: a code and its facts. */
-export const reasonSchema = z.catchall(z.object({ code: id }), z.json());
+export interface VerdictReason {
+  readonly code: string;
+  readonly [fact: string]: Json;
+}
+
+/** The schema of a reason. */
+export const reasonSchema = z.catchall(
+  z.object({ code: id }),
+  z.json(),
+) as unknown as z.ZodMiniType<VerdictReason>; // same values, read only
 
 /** What one scan of a reel's label said, as a verdict entry keeps it. */
 const reelFacts = {
@@ -260,7 +269,6 @@ export const payloadSchemas = {
 export type EntryKind = keyof typeof payloadSchemas;
 export type PayloadOf<K extends EntryKind> = z.output<(typeof payloadSchemas)[K]>;
 export type SetupSlot = Readonly<z.output<typeof setupSlotSchema>>;
-export type VerdictReason = z.output<typeof reasonSchema>;
 
 /** All kinds, in the order of the table above. */
 export const entryKinds = Object.keys(payloadSchemas) as readonly EntryKind[]; // Object.keys forgets the key type

@@ -1,0 +1,186 @@
+// Runs the desk: takes scans, asks for the verdict when everything is there, writes it down, and only then shows it.
+
+import { type Signal, signal } from '@preact/signals';
+import { entryId } from '../../../shared/log/entry.ts';
+import { setupProgress } from '../../../shared/setup/progress.ts';
+import type { Recognised } from '../../../shared/setup/recognise.ts';
+import type { Verdict, VerifyAct } from '../../../shared/setup/vocabulary.ts';
+import type { Reason } from '../../../shared/verdict/reasons.ts';
+import { verifyReel } from '../../../shared/verdict/verify.ts';
+import type { App } from '../app.ts';
+import type { Scan } from '../scan/scan.ts';
+import {
+  answerMeaning,
+  type Desk,
+  type DeskView,
+  deskAct,
+  emptyDesk,
+  isDeskReady,
+  type ReelInHand,
+  takeKnown,
+  takeScan,
+} from './model.ts';
+
+/** A verdict as it is shown: its entry is durable. */
+export interface ShownVerdict {
+  readonly entry: string;
+  readonly act: VerifyAct;
+  readonly slot: string;
+  readonly feeder: string | null;
+  readonly reel: ReelInHand;
+  readonly verdict: Verdict;
+  readonly reasons: readonly Reason[];
+  readonly wanted: string | null;
+  /** The next slot in walking order after an accepted load. */
+  readonly next: string | null;
+}
+
+/** The running desk. */
+export interface DeskRun {
+  readonly desk: Signal<Desk>;
+  readonly shown: Signal<ShownVerdict | null>;
+  /** Set while an entry is being written: the wells wait. */
+  readonly busy: Signal<boolean>;
+  readonly view: () => DeskView | null;
+  readonly take: (scan: Scan) => boolean;
+  readonly chooseSlot: (slot: string | null) => void;
+  readonly chooseKnown: (known: Recognised) => void;
+  readonly chooseMeaning: (field: string, value: string) => void;
+  readonly setQuantity: (quantity: number) => void;
+  readonly skipOldReel: () => void;
+  readonly clear: () => void;
+  /** Ends the shown verdict: an accepted one goes on, a refused one keeps slot and feeder for the next reel. */
+  readonly goOn: () => void;
+  readonly undo: () => Promise<void>;
+}
+
+/** Makes the desk of an app. `onBadge` and `onPanel` get what is no part of a verdict. */
+export function createDesk(
+  app: App,
+  others: {
+    readonly onBadge: (person: string) => void;
+    readonly onPanel: (run: string, serial: string, scan: Scan) => void;
+  },
+): DeskRun {
+  const desk = signal<Desk>(emptyDesk);
+  const shown = signal<ShownVerdict | null>(null);
+  const busy = signal(false);
+  const waiting: Scan[] = [];
+
+  const view = (): DeskView | null => {
+    const line = app.line.value;
+    return line === null ? null : { floor: app.store.floor(), line };
+  };
+
+  function set(next: Desk): void {
+    desk.value = next;
+    const seen = view();
+    if (seen && !busy.value && shown.value === null && isDeskReady(next, seen)) void judge(next, seen);
+  }
+
+  async function judge(ready: Desk, seen: DeskView): Promise<void> {
+    const { slot, reel } = ready;
+    const setup = seen.floor.chosen.get(seen.line);
+    if (slot === null || reel === null || setup === undefined) return;
+    busy.value = true;
+    const act = deskAct(ready, seen);
+    const answer = verifyReel(seen.floor, {
+      ...{ act, line: seen.line, setup, slot, feeder: ready.feeder, reel },
+      today: new Date(app.clock.nowMs()).toISOString().slice(0, 10),
+    });
+    const run = seen.floor.current.get(seen.line) ?? null;
+    const wanted =
+      setupProgress(seen.floor, seen.line).slots.find((each) => each.slot === slot)?.wanted.part ?? null;
+    try {
+      const [entry] = await app.write([
+        {
+          kind: 'reel.verified',
+          payload: {
+            ...{ act, line: seen.line, setup, run, slot, feeder: ready.feeder },
+            ...{ reel: reel.reel, part: answer.part ?? reel.part, supplierPart: reel.supplierPart },
+            ...{ quantity: reel.quantity, lot: reel.lot, dateCode: reel.dateCode, codes: [...reel.codes] },
+            ...{ verdict: answer.verdict, reasons: answer.reasons.map((reason) => ({ ...reason })) },
+            panels: run === null ? 0 : (seen.floor.runs.get(run)?.done ?? 0),
+            via: reel.via,
+            basis: reel.basis,
+          },
+        },
+      ]);
+      const next = setupProgress(app.store.floor(), seen.line).next?.slot ?? null;
+      shown.value = {
+        ...{ entry: entry ? entryId(entry) : '', act, slot, feeder: ready.feeder, reel },
+        ...{ verdict: answer.verdict, reasons: answer.reasons, wanted, next },
+      };
+      if (answer.verdict === 'accepted') desk.value = { ...emptyDesk, mode: ready.mode };
+    } finally {
+      busy.value = false;
+    }
+    const late = waiting.shift();
+    if (late) take(late);
+  }
+
+  function take(scan: Scan): boolean {
+    const seen = view();
+    if (!seen) return false;
+    if (busy.value) {
+      waiting.push(scan);
+      return true;
+    }
+    // A new scan answers a shown verdict: nobody should have to tap between two reels.
+    if (shown.value) goOn();
+    const next = takeScan(desk.value, scan, seen);
+    if (next.told?.tell === 'badge') others.onBadge(next.told.person);
+    if (next.told?.tell === 'panel') others.onPanel(next.told.run, next.told.serial, scan);
+    set(next.told?.tell === 'badge' || next.told?.tell === 'panel' ? { ...next, told: null } : next);
+    return true;
+  }
+
+  function goOn(): void {
+    const last = shown.value;
+    shown.value = null;
+    if (last && last.verdict !== 'accepted') desk.value = { ...desk.value, reel: null };
+  }
+
+  return {
+    ...{ desk, shown, busy, view, take, goOn },
+    chooseSlot: (slot) => set({ ...desk.value, slot, atSlot: false, told: null, question: null }),
+    chooseKnown: (known) => set(takeKnown({ ...desk.value, question: null }, known)),
+    chooseMeaning: (field, value) => set(answerMeaning(desk.value, field, value)),
+    setQuantity: (quantity) => {
+      const last = shown.value;
+      const reel = last?.reel ?? desk.value.reel;
+      if (!reel) return;
+      const slot = last?.slot ?? desk.value.slot;
+      shown.value = null;
+      set({
+        ...desk.value,
+        slot,
+        atSlot: true,
+        feeder: last?.feeder ?? desk.value.feeder,
+        reel: { ...reel, quantity, basis: 'typed' },
+      });
+    },
+    skipOldReel: () => set({ ...desk.value, atSlot: true, told: null }),
+    clear: () => {
+      shown.value = null;
+      desk.value = { ...emptyDesk, mode: desk.value.mode };
+    },
+    undo: async () => {
+      const last = shown.value;
+      const seen = view();
+      if (!last || !seen) return;
+      await app.write([
+        {
+          kind: 'entry.corrected',
+          payload: {
+            of: last.entry,
+            line: seen.line,
+            slot: last.slot,
+            reason: 'taken back on the verdict screen',
+          },
+        },
+      ]);
+      shown.value = null;
+    },
+  };
+}

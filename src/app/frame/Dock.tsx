@@ -1,0 +1,101 @@
+// The dock never moves: whatever is scanned lands here, and the wells show what the task still wants.
+
+import { useApp, useFloor } from '../app.ts';
+import type { DeskRun } from '../desk/desk.ts';
+import { type Desk, deskAct, deskWells, type Well } from '../desk/model.ts';
+import { Button } from '../ui/Button.tsx';
+import { Icon } from '../ui/Icon.tsx';
+import { shellWords } from '../words/shell.ts';
+import { say } from '../words/words.ts';
+
+interface DockProps {
+  readonly desk: DeskRun;
+  readonly onCamera: () => void;
+  readonly onType: () => void;
+}
+
+function wellText(desk: Desk, well: Well): string | null {
+  switch (well) {
+    case 'slot':
+      return desk.slot;
+    case 'feeder':
+      return desk.feeder;
+    case 'old-reel':
+      return desk.atSlot ? '✓' : null;
+    case 'reel':
+      return desk.reel && (desk.reel.part ?? desk.reel.supplierPart ?? desk.reel.reel);
+  }
+}
+
+/** What was told that is no verdict, as a sentence; null where there is nothing. */
+function toldText(desk: Desk): string | null {
+  const words = say(shellWords);
+  switch (desk.told?.tell) {
+    case 'not-read':
+      return words.notRead;
+    case 'half-label':
+      return words.halfLabel;
+    case 'old-reel-differs':
+      return words.oldReelDiffers(desk.told.slot, desk.told.loaded ?? '–');
+    default:
+      return null;
+  }
+}
+
+export function Dock({ desk, onCamera, onType }: DockProps) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(shellWords);
+  const line = app.line.value;
+  const state = desk.desk.value;
+  const idle = state.slot === null && state.feeder === null && state.reel === null;
+  const told = toldText(state);
+  const view = line === null ? null : { floor, line };
+  const wells = view ? deskWells(state, view) : [];
+  const splicing = view !== null && state.slot !== null && deskAct(state, view) === 'splice';
+  const firstOpen = wells.find((well) => !well.filled)?.well;
+  return (
+    <section class="dock" aria-label={words.scanAnything} data-testid="dock">
+      {told !== null && (
+        <div class="well told" role="alert" data-testid="told">
+          <b>{told}</b>
+        </div>
+      )}
+      {told === null && idle && (
+        <div class="well" data-testid="well-idle">
+          <small>{words.scanAnything}</small>
+          <b>{words.scanAnythingHelp}</b>
+        </div>
+      )}
+      {told === null &&
+        !idle &&
+        wells.map(({ well, filled }) => {
+          const name = splicing && well === 'reel' ? 'new-reel' : well;
+          const text = wellText(state, well);
+          return (
+            <div
+              class={`well${filled ? ' in' : ''}${well === firstOpen ? ' next' : ''}`}
+              key={well}
+              data-testid={`well-${well}`}
+              data-filled={filled}
+            >
+              <small>{words.wells[name]}</small>
+              <b translate={false}>{text ?? words.wants[name]}</b>
+            </div>
+          );
+        })}
+      {!idle || told !== null ? (
+        <Button large onPress={desk.clear} testId="dock-clear">
+          {words.clear}
+        </Button>
+      ) : (
+        <Button large onPress={onType} testId="dock-type">
+          <Icon name="keyboard" /> {words.typeIt}
+        </Button>
+      )}
+      <Button large tone="act" onPress={onCamera} testId="dock-camera">
+        <Icon name="camera" /> {words.camera}
+      </Button>
+    </section>
+  );
+}

@@ -1,0 +1,198 @@
+// Dialogs in which a person is named: signing in, clearing a held reel, typing a quantity.
+
+import { useState } from 'preact/hooks';
+import type { Person } from '../../../shared/setup/state.ts';
+import { useApp, useFloor } from '../app.ts';
+import { Button } from '../ui/Button.tsx';
+import { Dialog } from '../ui/Dialog.tsx';
+import { peopleWords } from '../words/people.ts';
+import { shellWords } from '../words/shell.ts';
+import { verdictWords } from '../words/verdict.ts';
+import { say } from '../words/words.ts';
+import { ConfirmPerson } from './ConfirmPerson.tsx';
+import { PinPad } from './PinPad.tsx';
+import { reasonFacts } from './VerdictBand.tsx';
+
+/** Signs a person in: an operator by badge alone, everybody by name and PIN. */
+export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
+  const app = useApp();
+  const words = say(peopleWords);
+  const shell = say(shellWords);
+  const person = app.person.value;
+  return (
+    <Dialog title={words.whoTitle} onClose={onClose}>
+      <p class="soft">{shell.signInHelp}</p>
+      {person && (
+        <div class="row">
+          <span class="chip go">{shell.signedInAs(person.name)}</span>
+          <Button
+            onPress={() => {
+              app.preferences.value = { ...app.preferences.value, person: null };
+              app
+                .write([{ kind: 'person.signed-out', payload: { person: person.person } }])
+                .catch(() => undefined); // shown by the fault screen
+              onClose();
+            }}
+          >
+            {shell.signOut}
+          </Button>
+        </div>
+      )}
+      <ConfirmPerson
+        needs="operator"
+        badgeSuffices
+        onConfirmed={(confirmed, how) => {
+          signIn(app, confirmed, how);
+          onClose();
+        }}
+      />
+      <div class="acts">
+        <Button onPress={onClose}>{shell.close}</Button>
+      </div>
+    </Dialog>
+  );
+}
+
+/** Signs a person in on this tablet and writes it down. */
+export function signIn(
+  app: ReturnType<typeof useApp>,
+  person: Person,
+  how: 'badge' | 'pin' | 'badge-and-pin',
+): void {
+  app.preferences.value = {
+    ...app.preferences.value,
+    person: person.person,
+    signedInMs: app.clock.nowMs(),
+  };
+  app
+    .write([{ kind: 'person.signed-in', payload: { person: person.person, how, checked: 'tablet' } }])
+    .catch(() => undefined); // shown by the fault screen
+}
+
+/** A lead clears or declines a held reel: badge and PIN first, then the reason. */
+export function ClearDialog({
+  entry,
+  onClose,
+}: {
+  readonly entry: string;
+  readonly onClose: (cleared: boolean) => void;
+}) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(peopleWords);
+  const verdict = say(verdictWords);
+  const shell = say(shellWords);
+  const [lead, setLead] = useState<Person | null>(null);
+  const [reason, setReason] = useState('');
+  const hold = floor.holds.get(entry);
+  if (!hold) return null;
+  const { line, slot } = hold.facts;
+
+  async function decide(accept: boolean): Promise<void> {
+    if (!lead) return;
+    const facts = { of: entry, line, slot, reason: reason.trim(), by: lead.person };
+    await app.write([
+      accept
+        ? { kind: 'hold.cleared', payload: { ...facts, checked: 'tablet' } }
+        : { kind: 'hold.declined', payload: facts },
+    ]);
+    app.notice.value = accept
+      ? { tone: 'go', text: words.cleared(slot ?? '') }
+      : { tone: 'care', text: words.declined };
+    onClose(accept);
+  }
+
+  return (
+    <Dialog title={words.clearTitle} onClose={() => onClose(false)} tone="care">
+      <div class="stack">
+        {hold.reasons.map((each) => {
+          const known = verdict.reasons[each.code as keyof typeof verdict.reasons]; // older entries may carry codes that are gone
+          return known ? (
+            <p key={each.code}>
+              <b>{known.title}.</b> {known.say(reasonFacts(each as Parameters<typeof reasonFacts>[0]))}
+            </p>
+          ) : null;
+        })}
+        {!lead && (
+          <>
+            <p class="soft">{words.clearHelp}</p>
+            <ConfirmPerson needs="lead" badgeSuffices={false} onConfirmed={(person) => setLead(person)} />
+          </>
+        )}
+        {lead && (
+          <>
+            <h3>{words.clearReason}</h3>
+            <div class="choice">
+              {words.reasons.map((each) => (
+                <button
+                  type="button"
+                  key={each}
+                  aria-pressed={reason === each}
+                  onClick={() => setReason(each)}
+                >
+                  {each}
+                </button>
+              ))}
+            </div>
+            <label class="field">
+              <span>{words.otherReason}</span>
+              <input
+                data-typing
+                value={reason}
+                maxLength={200}
+                onInput={(event) => setReason(event.currentTarget.value)}
+              />
+            </label>
+            <div class="row">
+              <Button
+                tone="act"
+                large
+                testId="clear-accept"
+                disabledReason={reason.trim() === '' ? words.clearReason : null}
+                onPress={() => void decide(true)}
+              >
+                {words.accept}
+              </Button>
+              <Button
+                tone="stop"
+                large
+                disabledReason={reason.trim() === '' ? words.clearReason : null}
+                onPress={() => void decide(false)}
+              >
+                {words.decline}
+              </Button>
+            </div>
+          </>
+        )}
+        <Button onPress={() => onClose(false)}>{shell.cancel}</Button>
+      </div>
+    </Dialog>
+  );
+}
+
+/** Asks for a whole number of parts. */
+export function QuantityDialog(props: {
+  readonly onQuantity: (quantity: number) => void;
+  readonly onClose: () => void;
+}) {
+  const words = say(peopleWords);
+  const shell = say(shellWords);
+  const [wrong, setWrong] = useState<string | null>(null);
+  return (
+    <Dialog title={words.quantityTitle} onClose={props.onClose}>
+      <p class="soft">{words.quantityHelp}</p>
+      <PinPad
+        secret={false}
+        wrong={wrong}
+        onEnter={(digits) => {
+          const quantity = Number(digits);
+          if (digits === '' || quantity < 1) return setWrong(words.quantityWrong);
+          props.onQuantity(quantity);
+        }}
+      />
+      <div class="acts">
+        <Button onPress={props.onClose}>{shell.cancel}</Button>
+      </div>
+    </Dialog>
+  );
+}

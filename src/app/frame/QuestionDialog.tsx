@@ -1,0 +1,58 @@
+// One question at a time: a code that two lists know, or a text on the label whose meaning is not certain.
+
+import type { DeskRun } from '../desk/desk.ts';
+import type { DeskQuestion } from '../desk/model.ts';
+import { Button } from '../ui/Button.tsx';
+import { Dialog } from '../ui/Dialog.tsx';
+import { shellWords } from '../words/shell.ts';
+import { say } from '../words/words.ts';
+
+export function QuestionDialog({
+  desk,
+  question,
+}: {
+  readonly desk: DeskRun;
+  readonly question: DeskQuestion;
+}) {
+  const words = say(shellWords);
+  if (question.ask === 'which') {
+    return (
+      <Dialog title={words.whichTitle} onClose={desk.clear}>
+        <p>{words.whichText(question.text)}</p>
+        <div class="acts">
+          {question.options.map((option) => (
+            <Button key={option.is} large onPress={() => desk.chooseKnown(option)}>
+              {words.is[option.is]}
+            </Button>
+          ))}
+          <Button large tone="quiet" onPress={desk.clear}>
+            {words.cancel}
+          </Button>
+        </div>
+      </Dialog>
+    );
+  }
+  const { text, candidates } = question.question;
+  return (
+    <Dialog title={words.meaningTitle} onClose={desk.clear}>
+      <p>{words.meaningText(text)}</p>
+      <div class="acts">
+        {candidates.map((candidate) => (
+          <Button
+            key={`${candidate.field}${candidate.value}`}
+            large
+            onPress={() => desk.chooseMeaning(candidate.field, candidate.value)}
+          >
+            {candidate.field in words.fieldNames
+              ? words.fieldNames[candidate.field as keyof typeof words.fieldNames] // just looked up
+              : words.fieldNames.other}
+            : <span class="code">{candidate.value}</span>
+          </Button>
+        ))}
+        <Button large tone="quiet" onPress={desk.clear}>
+          {words.cancel}
+        </Button>
+      </div>
+    </Dialog>
+  );
+}

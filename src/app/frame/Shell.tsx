@@ -1,0 +1,152 @@
+// The frame of every screen: navigation, top bar, main area, dock, and what lies over them.
+
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import { useApp, useFloor } from '../app.ts';
+import type { DeskRun } from '../desk/desk.ts';
+import { address, place, type ScreenName, screens } from '../router.ts';
+import { Icon, type IconName } from '../ui/Icon.tsx';
+import { shellWords } from '../words/shell.ts';
+import { formatCount, say } from '../words/words.ts';
+import { CameraOverlay } from './CameraOverlay.tsx';
+import { Dock } from './Dock.tsx';
+import { Notices } from './Notices.tsx';
+import { ClearDialog, QuantityDialog, SignInDialog } from './PeopleDialogs.tsx';
+import { QuestionDialog } from './QuestionDialog.tsx';
+import { TypeDialog } from './TypeDialog.tsx';
+import { VerdictBand } from './VerdictBand.tsx';
+import '../ui/shell.css';
+
+const icons: Readonly<Record<ScreenName, IconName>> = {
+  line: 'line',
+  load: 'load',
+  change: 'change',
+  stock: 'reel',
+  log: 'log',
+  plant: 'plant',
+};
+
+/** What lies over the screen, one at a time. */
+type Over =
+  | { readonly over: 'camera' }
+  | { readonly over: 'type' }
+  | { readonly over: 'sign-in' }
+  | { readonly over: 'clear'; readonly entry: string }
+  | { readonly over: 'quantity' };
+
+interface ShellProps {
+  readonly desk: DeskRun;
+  /** Number shown beside a screen's name, e.g. warnings that wait. */
+  readonly counts: Readonly<Partial<Record<ScreenName, number>>>;
+  readonly banner: ComponentChildren;
+  readonly status: ComponentChildren;
+  readonly children: ComponentChildren;
+}
+
+export function Shell({ desk, counts, banner, status, children }: ShellProps) {
+  const words = say(shellWords);
+  const [over, setOver] = useState<Over | null>(null);
+  const close = () => setOver(null);
+  const shown = desk.shown.value;
+  const question = desk.desk.value.question;
+  return (
+    <div class="shell">
+      <nav aria-label="Reelward">
+        {screens.map((name) => (
+          <a
+            key={name}
+            href={address(name)}
+            {...(place.value.screen === name ? { 'aria-current': 'page' as const } : {})}
+            data-testid={`nav-${name}`}
+            onClick={() => {
+              close();
+              if (shown) desk.goOn();
+            }}
+          >
+            <Icon name={icons[name]} />
+            {words.nav[name]}
+            {(counts[name] ?? 0) > 0 && (
+              <span class={`count${name === 'line' ? '' : ' care'}`}>{counts[name]}</span>
+            )}
+          </a>
+        ))}
+      </nav>
+      <TopBar status={status} onSignIn={() => setOver({ over: 'sign-in' })} />
+      <main data-testid={`screen-${place.value.screen}`}>
+        {banner}
+        {children}
+        {over?.over === 'camera' && <CameraOverlay onClose={close} />}
+        {shown && (
+          <VerdictBand
+            desk={desk}
+            shown={shown}
+            onClear={(entry) => setOver({ over: 'clear', entry })}
+            onQuantity={() => setOver({ over: 'quantity' })}
+          />
+        )}
+      </main>
+      <Dock
+        desk={desk}
+        onCamera={() => setOver({ over: 'camera' })}
+        onType={() => setOver({ over: 'type' })}
+      />
+      <Notices />
+      {over?.over === 'type' && <TypeDialog onClose={close} />}
+      {over?.over === 'sign-in' && <SignInDialog onClose={close} />}
+      {over?.over === 'clear' && (
+        <ClearDialog
+          entry={over.entry}
+          onClose={(cleared) => {
+            close();
+            if (cleared) desk.clear();
+          }}
+        />
+      )}
+      {over?.over === 'quantity' && (
+        <QuantityDialog
+          onClose={close}
+          onQuantity={(quantity) => {
+            close();
+            desk.setQuantity(quantity);
+          }}
+        />
+      )}
+      {question && <QuestionDialog desk={desk} question={question} />}
+    </div>
+  );
+}
+
+function TopBar({ status, onSignIn }: { readonly status: ComponentChildren; readonly onSignIn: () => void }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(shellWords);
+  const line = floor.lines.get(app.line.value ?? '');
+  const setup = floor.setups.get(floor.chosen.get(app.line.value ?? '') ?? '');
+  const run = floor.runs.get(floor.current.get(app.line.value ?? '') ?? '');
+  const person = app.person.value;
+  return (
+    <header class="topbar">
+      <div class="place">
+        <b>{line?.name ?? words.noLine}</b>
+        <span>
+          {setup
+            ? `${setup.product} · ${words.side[setup.side]} · ${words.revision(setup.revision)}`
+            : line
+              ? words.noSetup
+              : ''}
+        </span>
+      </div>
+      {run && (
+        <span class={`chip wide ${run.phase === 'running' ? 'go' : 'care'}`} data-testid="run-chip">
+          <Icon name={run.phase === 'running' ? 'play' : 'pause'} size={18} />
+          {words.run(formatCount(run.done), formatCount(run.panelsWanted))}
+        </span>
+      )}
+      {status}
+      <button type="button" class="chip" onClick={onSignIn} data-testid="sign-in">
+        <Icon name="person" size={20} />
+        {person?.name ?? words.signIn}
+      </button>
+    </header>
+  );
+}

@@ -1,0 +1,56 @@
+// Typing is a scan like any other: each line is one code, and all lines are one label.
+
+import { useState } from 'preact/hooks';
+import { useApp } from '../app.ts';
+import { Button } from '../ui/Button.tsx';
+import { Dialog } from '../ui/Dialog.tsx';
+import { shellWords } from '../words/shell.ts';
+import { say } from '../words/words.ts';
+
+export function TypeDialog({ onClose }: { readonly onClose: () => void }) {
+  const app = useApp();
+  const words = say(shellWords);
+  const [text, setText] = useState('');
+  const codes = text
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
+  return (
+    <Dialog title={words.typeTitle} onClose={onClose}>
+      <label class="field">
+        <span>{words.typeHelp}</span>
+        <textarea
+          rows={4}
+          data-typing
+          data-testid="typed"
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          value={text}
+          onInput={(event) => setText(event.currentTarget.value)}
+        />
+      </label>
+      <div class="acts">
+        <Button
+          tone="act"
+          large
+          testId="typed-done"
+          onPress={() => {
+            onClose();
+            if (codes.length === 0) return;
+            app.scans.push({
+              codes: codes.map((code) => ({ text: code, format: null, symbologyId: null })),
+              via: 'typed',
+              atMs: app.clock.nowMs(),
+            });
+          }}
+        >
+          {words.done}
+        </Button>
+        <Button large onPress={onClose}>
+          {words.cancel}
+        </Button>
+      </div>
+    </Dialog>
+  );
+}

@@ -1,0 +1,29 @@
+// Loads a component when it is first drawn. Small on purpose: one promise, one state; `preact/compat` was refused for its size.
+
+import type { ComponentChildren, ComponentType, JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+
+/**
+ * A component whose code arrives with its first use; `waiting` stands in meanwhile. A load that failed is thrown into the
+ * next drawing, where the frame's own fault screen meets it.
+ */
+export function lazy<P extends object>(
+  load: () => Promise<ComponentType<P>>,
+  waiting: ComponentChildren = null,
+): (props: P) => JSX.Element {
+  let loaded: ComponentType<P> | null = null;
+  return function Lazy(props: P) {
+    const [ready, setReady] = useState(() => loaded);
+    const [error, setError] = useState<unknown>(null);
+    useEffect(() => {
+      if (loaded) return;
+      load().then((component) => {
+        loaded = component;
+        setReady(() => component);
+      }, setError);
+    }, []);
+    if (error) throw error;
+    const Ready = ready;
+    return Ready ? <Ready {...props} /> : <>{waiting}</>;
+  };
+}

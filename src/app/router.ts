@@ -1,0 +1,39 @@
+// Which screen: the part of the address after `#/`. A signal and one listener; a routing library was refused for six names.
+
+import { signal } from '@preact/signals';
+
+/** Screens that the navigation knows, in its order. */
+export const screens = ['line', 'load', 'change', 'stock', 'log', 'plant'] as const;
+export type ScreenName = (typeof screens)[number];
+
+/** Where we are: a screen and what follows it. */
+export interface Place {
+  readonly screen: ScreenName;
+  readonly rest: readonly string[];
+}
+
+function readPlace(): Place {
+  const [name, ...rest] = location.hash.replace(/^#\/?/, '').split('/').map(decodeURIComponent);
+  const screen = screens.find((known) => known === name) ?? 'line';
+  return { screen, rest: rest.filter((part) => part !== '') };
+}
+
+/** The place shown. */
+export const place = signal<Place>(readPlace());
+
+/** Follows the address bar. */
+export function followAddress(): void {
+  addEventListener('hashchange', () => {
+    place.value = readPlace();
+  });
+}
+
+/** The address of a place, for links. */
+export function address(screen: ScreenName, ...rest: readonly string[]): string {
+  return `#/${[screen, ...rest].map(encodeURIComponent).join('/')}`;
+}
+
+/** Goes to a place. */
+export function goTo(screen: ScreenName, ...rest: readonly string[]): void {
+  location.hash = address(screen, ...rest);
+}
