@@ -57,8 +57,8 @@ const STARVES: Readonly<Record<TakingPiece['takes'], readonly TakingPiece['takes
   any: ['digits', 'letters', 'alphanumeric', 'any'],
 };
 
-/** Index of the first piece behind which nothing could ever match, or -1. */
-function starvedPiece(pieces: readonly RulePiece[]): number {
+/** Index of the first piece that could never match as the open piece before it leaves nothing; -1 = none. */
+export function starvedPiece(pieces: readonly RulePiece[]): number {
   for (const [index, piece] of pieces.entries()) {
     const next = pieces[index + 1];
     if ('text' in piece || piece.length !== undefined || next === undefined || 'text' in next) continue;

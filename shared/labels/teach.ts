@@ -1,11 +1,21 @@
 // Makes a site rule from one label on which a person has tapped the pieces, and tries it against other labels.
 // Method: tapped pieces become named, marks and words without digits between them stay fixed text, other stretches are
-// skipped; where a tapped piece has no mark at its edge, its neighbour and itself get their lengths fixed.
+// skipped; lengths are fixed only where an open pattern would not read the taught label as it was tapped.
 
 import { fail, ok, type Result } from '../kit/result.ts';
 import { parseLabel } from './label.ts';
 import type { LabelReading } from './reading.ts';
-import { type CodePattern, fitRule, type LabelRule, type RuleField, type RulePiece } from './rules.ts';
+import {
+  type CodePattern,
+  fitRule,
+  isFit,
+  type LabelRule,
+  labelRuleSchema,
+  matchPattern,
+  type RuleField,
+  type RulePiece,
+  starvedPiece,
+} from './rules.ts';
 
 /** One tap: characters `from` (included) to `to` (not included) of one code are this field. */
 export interface LabelTap {
@@ -22,7 +32,12 @@ export type TeachProblem =
   | { readonly code: 'taps-overlap'; readonly tap: number }
   | { readonly code: 'field-tapped-twice'; readonly field: RuleField }
   /** The rule would fit almost every label: nothing in it is fixed. */
-  | { readonly code: 'too-loose' };
+  | { readonly code: 'too-loose' }
+  /** The label is longer than a rule can describe. */
+  | { readonly code: 'too-long' };
+
+// Longest fixed text in one piece, as the schema of rules has it.
+const LONGEST_TEXT = 100;
 
 /** What the rule is called; version 1 unless it replaces another. */
 export interface TeachOptions {
@@ -66,55 +81,64 @@ function runsOn(code: string, at: number): boolean {
   return at > 0 && at < code.length && isAlphanumeric(code[at - 1]) && isAlphanumeric(code[at]);
 }
 
-function tappedPiece(code: string, { from, to, field }: Stretch): RulePiece {
+/** A piece of the pattern in the making; `size`: the characters that it stands for in the taught label. */
+interface Draft {
+  readonly piece: RulePiece;
+  readonly size: number;
+}
+
+function takingDraft(code: string, { from, to, field }: Stretch): Draft {
   const text = code.slice(from, to);
-  const fixed = runsOn(code, from) || runsOn(code, to);
-  const takes = classOf(text);
-  return {
-    takes,
-    ...(fixed || (takes === 'any' && !isMark(code[to])) ? lengthUnlessLast(code, to, text) : {}),
-    ...(field === null ? {} : { field }),
-  };
+  const length = runsOn(code, from) || runsOn(code, to) ? { length: text.length } : {};
+  const piece = { takes: classOf(text), ...length, ...(field === null ? {} : { field }) };
+  return { piece, size: text.length };
 }
 
-function isMark(char: string | undefined): boolean {
-  return char === undefined || !isAlphanumeric(char);
-}
-
-function lengthUnlessLast(code: string, to: number, text: string): { length?: number } {
-  return to === code.length && !runsOn(code, to) && text.length === 0 ? {} : { length: text.length };
-}
-
-/** Pieces for a stretch that nobody tapped: marks and words stay, runs with digits in them are skipped. */
-function untappedPieces(code: string, { from, to }: Stretch): RulePiece[] {
-  const pieces: RulePiece[] = [];
-  let fixed = '';
+/** Drafts for a stretch that nobody tapped: marks and words stay, runs with digits in them are skipped. */
+function untappedDrafts(code: string, { from, to }: Stretch): Draft[] {
+  const drafts: Draft[] = [];
   for (let at = from; at < to; ) {
-    let end = at;
+    let end = at + 1;
     const alphanumeric = isAlphanumeric(code[at]);
-    while (end < to && isAlphanumeric(code[end]) === alphanumeric) end += 1;
+    while (end < to && end - at < LONGEST_TEXT && isAlphanumeric(code[end]) === alphanumeric) end += 1;
     const run = code.slice(at, end);
-    if (alphanumeric && /[0-9]/.test(run)) {
-      if (fixed !== '') pieces.push({ text: fixed });
-      fixed = '';
-      const open = !runsOn(code, at) && !runsOn(code, end);
-      pieces.push({ takes: classOf(run), ...(open ? {} : { length: run.length }) });
-    } else {
-      fixed += run;
-    }
+    if (alphanumeric && /[0-9]/.test(run)) drafts.push(takingDraft(code, { from: at, to: end, field: null }));
+    else drafts.push({ piece: { text: run }, size: run.length });
     at = end;
   }
-  if (fixed !== '') pieces.push({ text: fixed });
-  return pieces;
+  return drafts;
 }
 
-function patternOf(code: string, taps: readonly LabelTap[]): CodePattern {
-  const pieces: RulePiece[] = [];
-  for (const stretch of stretchesOf(code, taps)) {
-    if (stretch.field === null) for (const piece of untappedPieces(code, stretch)) pieces.push(piece);
-    else pieces.push(tappedPiece(code, stretch));
-  }
+/** Fixes the length of every taking piece that `which` picks. */
+function withLengths(drafts: readonly Draft[], which: (piece: RulePiece) => boolean): CodePattern {
+  const pieces = drafts.map(({ piece, size }): RulePiece => {
+    return 'text' in piece || !which(piece) ? piece : { ...piece, length: size };
+  });
   return { pieces };
+}
+
+/** Whether a pattern reads the taught code as it was tapped. */
+function readsTaps(pattern: CodePattern, code: string, taps: readonly LabelTap[]): boolean {
+  if (starvedPiece(pattern.pieces) !== -1) return false;
+  const match = matchPattern(pattern, code);
+  if (!isFit(match) || match.length !== taps.length) return false;
+  return taps.every(({ field, from, to }, index) => {
+    const named = match[index];
+    return named?.field === field && named.value === code.slice(from, to).trim();
+  });
+}
+
+/** The loosest pattern that reads the taught code as tapped: open pieces, then fixed `any`, then all lengths fixed. */
+function patternOf(code: string, taps: readonly LabelTap[]): CodePattern {
+  const drafts = stretchesOf(code, taps).flatMap((stretch) =>
+    stretch.field === null ? untappedDrafts(code, stretch) : [takingDraft(code, stretch)],
+  );
+  const choices = [() => false, (piece: RulePiece) => 'takes' in piece && piece.takes === 'any'];
+  for (const which of choices) {
+    const pattern = withLengths(drafts, which);
+    if (readsTaps(pattern, code, taps)) return pattern;
+  }
+  return withLengths(drafts, () => true);
 }
 
 function checkTaps(codes: readonly string[], taps: readonly LabelTap[]): TeachProblem | null {
@@ -129,8 +153,8 @@ function checkTaps(codes: readonly string[], taps: readonly LabelTap[]): TeachPr
     if (code.slice(tap.from, tap.to).trim() === '') return { code: 'tap-outside', tap: index };
     if (fields.has(tap.field)) return { code: 'field-tapped-twice', field: tap.field };
     fields.add(tap.field);
-    for (const [before, other] of taps.slice(0, index).entries()) {
-      if (other.code === tap.code && other.from < tap.to && tap.from < other.to && before < index) {
+    for (const other of taps.slice(0, index)) {
+      if (other.code === tap.code && other.from < tap.to && tap.from < other.to) {
         return { code: 'taps-overlap', tap: index };
       }
     }
@@ -160,12 +184,13 @@ export function deriveRule(
     for (const tap of mine) reads[tap.field] = code.slice(tap.from, tap.to).trim();
   }
   if (!isTight(patterns) && patterns.length < 2) return fail({ code: 'too-loose' });
-  return ok({
+  const rule = labelRuleSchema.safeParse({
     rule: options.rule,
     version: options.version ?? 1,
     codes: patterns,
-    examples: [{ codes: [...codes], reads }],
+    examples: [{ codes, reads }],
   });
+  return rule.success ? ok(rule.data) : fail({ code: 'too-long' });
 }
 
 /** What a rule does with one earlier label. `reading`: the label under this rule alone; null where the rule does not fit. */
