@@ -277,7 +277,6 @@ export function floorLife(input: FloorLifeInput): Result<FloorLife, FloorLifeErr
   };
   // Level 6 is spent from the start: only a bake opens its time on the label.
   const spent = input.level === '6';
-  const firstFloor = timeline.pieces.find((piece) => piece.where === 'floor');
   const clock: Clock = {
     usedSeconds: 0,
     fraction: spent ? Number.POSITIVE_INFINITY : 0,
@@ -286,10 +285,7 @@ export function floorLife(input: FloorLifeInput): Result<FloorLife, FloorLifeErr
     expiredMs: spent ? input.openedMs : null,
     exceededSeconds: 0,
     running: timeline.pieces.length === 0,
-    climate: {
-      celsius: firstFloor?.celsius ?? standardClimate.celsius,
-      humidity: firstFloor?.humidity ?? standardClimate.humidity,
-    },
+    climate: timeline.firstClimate,
     climates: new Set(),
   };
   const setting: Setting = {
@@ -300,6 +296,10 @@ export function floorLife(input: FloorLifeInput): Result<FloorLife, FloorLifeErr
     note,
   };
   runClock(timeline.pieces, clock, setting);
+  if (timeline.climateFromNow !== null) {
+    clock.climate = timeline.climateFromNow;
+    clock.running = true;
+  }
   const leftSeconds = leftOf(clock, part);
   for (const added of closingNotes(clock, input, leftSeconds)) note(added);
   const endMs = leftSeconds === null || !clock.running ? null : input.nowMs + leftSeconds * 1000;

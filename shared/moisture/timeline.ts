@@ -43,6 +43,10 @@ export interface Piece {
 /** The timeline and what had to be assumed to make it. */
 export interface Timeline {
   readonly pieces: readonly Piece[];
+  /** The climate of the first floor stretch, which holds before it; 30 °C and 60 % where none is recorded. */
+  readonly firstClimate: Climate;
+  /** The climate of a floor stretch that begins at this very moment; null where there is none. */
+  readonly climateFromNow: Climate | null;
   readonly notes: readonly FloorLifeNote[];
 }
 
@@ -56,6 +60,13 @@ function isWorse(a: Stretch, b: Stretch): boolean {
 
 function endOf(stretch: Stretch, nowMs: number): number {
   return Math.min(stretch.toMs ?? nowMs, nowMs);
+}
+
+function climateOf(stretch: Stretch | null): Climate {
+  return {
+    celsius: stretch?.celsius ?? standardClimate.celsius,
+    humidity: stretch?.humidity ?? standardClimate.humidity,
+  };
 }
 
 /** Joins neighbouring pieces that come from the same stretch. */
@@ -93,13 +104,12 @@ export function makeTimeline(history: readonly Stretch[], openedMs: number, nowM
     cuts.add(endOf(stretch, nowMs));
   }
   const moments = [...cuts].sort((a, b) => a - b);
-  const firstFloor = [...inside]
-    .sort((a, b) => a.fromMs - b.fromMs)
-    .find((stretch) => stretch.where === 'floor' && stretch.celsius !== null && stretch.humidity !== null);
-  let climate: Climate = {
-    celsius: firstFloor?.celsius ?? standardClimate.celsius,
-    humidity: firstFloor?.humidity ?? standardClimate.humidity,
-  };
+  const floors = history.filter(
+    ({ where, celsius, humidity }) => where === 'floor' && celsius !== null && humidity !== null,
+  );
+  const firstFloor = floors.length === 0 ? null : floors.reduce((a, b) => (b.fromMs < a.fromMs ? b : a));
+  const firstClimate = climateOf(firstFloor);
+  let climate = firstClimate;
   if (!firstFloor) notes.push(floorLifeNote('standardClimate'));
   const pieces: Piece[] = [];
   const overlaps: Piece[] = [];
@@ -125,5 +135,6 @@ export function makeTimeline(history: readonly Stretch[], openedMs: number, nowM
       if (stretch === null) notes.push(floorLifeNote('gapAsFloor', { from: fromMs, to: toMs }));
     }
   }
-  return { pieces: joined, notes };
+  const beginsNow = floors.find((stretch) => stretch.fromMs === nowMs);
+  return { pieces: joined, firstClimate, climateFromNow: beginsNow ? climateOf(beginsNow) : null, notes };
 }
