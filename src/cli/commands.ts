@@ -4,6 +4,8 @@ import type { Command } from './command.ts';
 
 /** Command name to the module that holds it. */
 export const commandLoaders: Readonly<Record<string, () => Promise<Command>>> = {
+  label: async () => (await import('./commands/label.ts')).command,
+  value: async () => (await import('./commands/value.ts')).command,
   floorlife: async () => (await import('./commands/floorlife.ts')).command,
   sheet: async () => (await import('./commands/sheet.ts')).command,
   serve: async () => (await import('./commands/serve.ts')).command,
