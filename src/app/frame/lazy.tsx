@@ -1,6 +1,6 @@
 // Loads a component when it is first drawn. Small on purpose: one promise, one state; `preact/compat` was refused for its size.
 
-import type { ComponentChildren, ComponentType, JSX } from 'preact';
+import type { ComponentChildren, ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
 /**
@@ -10,9 +10,9 @@ import { useEffect, useState } from 'preact/hooks';
 export function lazy<P extends object>(
   load: () => Promise<ComponentType<P>>,
   waiting: ComponentChildren = null,
-): (props: P) => JSX.Element {
+): (props: P) => ComponentChildren {
   let loaded: ComponentType<P> | null = null;
-  return function Lazy(props: P) {
+  return function Lazy(props: P): ComponentChildren {
     const [ready, setReady] = useState(() => loaded);
     const [error, setError] = useState<unknown>(null);
     useEffect(() => {
@@ -24,6 +24,6 @@ export function lazy<P extends object>(
     }, []);
     if (error) throw error;
     const Ready = ready;
-    return Ready ? <Ready {...props} /> : <>{waiting}</>;
+    return Ready ? <Ready {...props} /> : waiting;
   };
 }

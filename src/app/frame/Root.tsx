@@ -1,0 +1,70 @@
+// Which screen is shown, and what stands above all screens: faults, updates, warnings.
+
+import type { ReadonlySignal } from '@preact/signals';
+import { useApp, useFloor } from '../app.ts';
+import type { DeskRun } from '../desk/desk.ts';
+import type { Offline } from '../device/offline.ts';
+import { reserveBytes, roomLeft, type StorageHealth } from '../device/storage.ts';
+import { place } from '../router.ts';
+import { Load } from '../screens/load/Load.tsx';
+import type { StoreFault } from '../store/database.ts';
+import { Button } from '../ui/Button.tsx';
+import { Icon } from '../ui/Icon.tsx';
+import { shellWords } from '../words/shell.ts';
+import { say } from '../words/words.ts';
+import { FaultCurtain } from './FaultCurtain.tsx';
+import { Shell } from './Shell.tsx';
+
+interface RootProps {
+  readonly desk: DeskRun;
+  readonly offline: Offline;
+  readonly fault: ReadonlySignal<StoreFault | null>;
+  readonly storage: ReadonlySignal<StorageHealth>;
+}
+
+export function Root({ desk, offline, fault, storage }: RootProps) {
+  const floor = useFloor();
+  const app = useApp();
+  const words = say(shellWords);
+  if (fault.value) return <FaultCurtain fault={fault.value} />;
+  const holds = [...floor.holds.values()].filter((hold) => hold.facts.line === app.line.value).length;
+  const room = roomLeft(storage.value);
+  const idle = app.openTasks.value === 0 && desk.desk.value.slot === null && desk.desk.value.reel === null;
+  return (
+    <Shell
+      desk={desk}
+      counts={{ load: holds + floor.conflicts.size }}
+      status={
+        <span class="chip wide" data-testid="offline" data-state={offline.state.value}>
+          {offline.state.value === 'ready' ? `● ${words.offlineReady}` : `○ ${words.gettingReady}`}
+        </span>
+      }
+      banner={
+        <>
+          {room !== null && room < reserveBytes && (
+            <p class="banner stop" role="alert">
+              <Icon name="warn" /> {words.storageLow(String(Math.floor(room / 1_048_576)))}
+            </p>
+          )}
+          {offline.updateWaits.value && idle && (
+            <p class="banner act" data-testid="update">
+              {words.newVersion}
+              <Button onPress={() => void offline.update()}>{words.update}</Button>
+            </p>
+          )}
+        </>
+      }
+    >
+      <Screen desk={desk} />
+    </Shell>
+  );
+}
+
+function Screen({ desk }: { readonly desk: DeskRun }) {
+  switch (place.value.screen) {
+    case 'load':
+      return <Load desk={desk} />;
+    default:
+      return <Load desk={desk} />;
+  }
+}
