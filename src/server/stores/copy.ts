@@ -56,7 +56,6 @@ export async function fillFrom(file: string, target: Kysely<Tables>): Promise<{ 
       .select((eb) => eb.fn.countAll<number>().as('n'))
       .executeTakeFirstOrThrow();
     await target.transaction().execute(async (tx) => {
-      for (const table of backupTables) await tx.deleteFrom(table).execute();
       await copyTables(source, tx);
       const row = { key: 'server_epoch', value: newEpoch() };
       await tx
@@ -83,6 +82,7 @@ type Reader = Pick<Kysely<Tables>, 'selectFrom'>;
 
 async function copyTables(source: Reader, target: Transaction<Tables>): Promise<void> {
   for (const table of backupTables) {
+    await target.deleteFrom(table).execute();
     const [first, second] = keys[table] as readonly string[]; // at most two columns
     let last: Record<string, unknown> | null = null;
     for (;;) {

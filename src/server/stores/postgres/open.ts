@@ -35,13 +35,21 @@ const types: pg.CustomTypesConfig = {
       : pg.types.getTypeParser(id, format)) as pg.CustomTypesConfig['getTypeParser'], // same signature, one type changed
 };
 
+/** A pool of connections behind the query builder. */
+export function openPostgresDatabase(
+  url: string,
+  onFault: (error: Error) => void = () => undefined,
+): Kysely<Tables> {
+  const pool = new pg.Pool({ connectionString: url, types, max: 8, connectionTimeoutMillis: 5_000 });
+  // An idle connection that breaks emits here; without a listener it would end the process.
+  pool.on('error', onFault);
+  return new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
+}
+
 /** Opens the store, bringing its schema forward. */
 export async function openPostgres(options: PostgresOptions): Promise<Store> {
   const fault = options.onFault ?? (() => undefined);
-  const pool = new pg.Pool({ connectionString: options.url, types, max: 8, connectionTimeoutMillis: 5_000 });
-  // An idle connection that breaks emits here; without a listener it would end the process.
-  pool.on('error', fault);
-  const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
+  const db = openPostgresDatabase(options.url, fault);
   try {
     await migrate(db, 'postgres', {
       ...(options.steps ? { steps: options.steps } : {}),

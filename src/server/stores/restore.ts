@@ -1,0 +1,73 @@
+// Puts a backup back. Never over a store that holds entries unless that was asked for, and then a copy of it is kept.
+
+import { existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { Kysely, SqliteDialect } from 'kysely';
+import { fillFrom } from './copy.ts';
+import { migrate, StoreRefused } from './migrate.ts';
+import { openStore, type StoreChoice } from './open.ts';
+import { openPostgresDatabase } from './postgres/open.ts';
+import { logFile, openDatabase } from './sqlite/open.ts';
+import type { Tables } from './tables.ts';
+
+export interface RestoreWish extends StoreChoice {
+  readonly file: string;
+  /** Put it over a store that holds entries. */
+  readonly replace: boolean;
+}
+
+/** Puts the backup in; the caller makes sure that no server runs on the store. Returns how many entries it holds. */
+export async function restoreInto(
+  wish: RestoreWish,
+): Promise<{ readonly entries: number; readonly keptAt: string | null }> {
+  if (!existsSync(wish.file)) throw new StoreRefused(`${wish.file}: no such file`);
+  const keptAt = await keepPresent(wish);
+  if (wish.database !== null) {
+    const db = openPostgresDatabase(wish.database);
+    try {
+      return { ...(await fillFrom(wish.file, db)), keptAt };
+    } finally {
+      await db.destroy();
+    }
+  }
+  // Built beside the present file and put in its place when whole: a restore that fails half-way changes nothing.
+  const fresh = join(wish.folder, 'restoring.sqlite');
+  removeDatabase(fresh);
+  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: openDatabase(fresh) }) });
+  let filled: { readonly entries: number };
+  try {
+    await migrate(db, 'sqlite', { backup: async () => undefined });
+    filled = await fillFrom(wish.file, db);
+  } finally {
+    await db.destroy();
+  }
+  const place = join(wish.folder, logFile);
+  removeDatabase(place);
+  renameSync(fresh, place);
+  return { ...filled, keptAt };
+}
+
+/** Refuses, or copies away, what is there now. Opening also makes the tables of an empty store. */
+async function keepPresent(wish: RestoreWish): Promise<string | null> {
+  const present = await openStore(wish);
+  try {
+    const { pos } = await present.head();
+    if (pos === 0) return null;
+    if (!wish.replace) {
+      throw new StoreRefused(
+        `the store holds entries already (${pos}): add --replace to put the backup in their place`,
+      );
+    }
+    const folder = join(wish.folder, 'backups');
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    const keptAt = join(folder, `before-restore-${wish.nowMs()}-${process.hrtime.bigint()}.sqlite`);
+    await present.backupTo(keptAt);
+    return keptAt;
+  } finally {
+    await present.close();
+  }
+}
+
+function removeDatabase(file: string): void {
+  for (const end of ['', '-wal', '-shm']) rmSync(file + end, { force: true });
+}
