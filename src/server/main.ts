@@ -1,10 +1,14 @@
 // Composition root of the server: opens the store, builds what the routes use, listens, and stops in order.
 
+import type { Server } from 'node:http';
+import type { Server as SecureServer } from 'node:https';
 import { networkInterfaces } from 'node:os';
 import type { FastifyInstance } from 'fastify';
 import { createAppender } from './appender.ts';
+import { type KeptCertificate, keepCertificate } from './certificates/keep.ts';
 import type { ServerContext } from './context.ts';
 import { createApp } from './http/app.ts';
+import { createTrustServer } from './http/trust-page.ts';
 import { openServerKey } from './keys.ts';
 import { createLiveHub } from './live.ts';
 import { createMetrics } from './metrics.ts';
@@ -25,6 +29,8 @@ export interface RunningServer {
   readonly store: Store;
   readonly context: ServerContext;
   readonly app: FastifyInstance;
+  /** The plain page about the local authority, and its fingerprint; null without HTTPS or with an own certificate. */
+  readonly trust: { readonly url: string; readonly fingerprint: string } | null;
   /** Answers what it has begun, closes live connections, then the store. */
   readonly stop: () => Promise<void>;
 }
@@ -32,15 +38,59 @@ export interface RunningServer {
 /** How often what has run out is swept from the store, ms. */
 const SWEEP_MS = 60_000;
 
-/** Starts a server; rejects with `CannotStart` or `StoreRefused` where it must not run. */
+/** Starts a server; rejects with `CannotStart`, `StoreRefused` or `CertificateRefused` where it must not run. */
 export async function startServer(settings: ServerSettings): Promise<RunningServer> {
-  const unlock = settings.database === null ? takeFolder(settings.folder) : () => undefined;
+  // What was opened is closed again in reverse order, at the stop as after a start that failed.
+  const closers: (() => Promise<void> | void)[] = [];
+  const stop = async () => {
+    for (let close = closers.pop(); close; close = closers.pop()) await close();
+  };
   try {
-    return await startLocked(settings, unlock);
+    return await startParts(settings, { closers, stop });
   } catch (error) {
-    unlock();
+    await stop();
     throw error;
   }
+}
+
+interface Closing {
+  readonly closers: (() => Promise<void> | void)[];
+  readonly stop: () => Promise<void>;
+}
+
+async function startParts(settings: ServerSettings, { closers, stop }: Closing): Promise<RunningServer> {
+  const { nowMs } = settings.clock;
+  if (settings.database === null) closers.push(takeFolder(settings.folder));
+  let onFault = (_error: Error): void => undefined;
+  const fault = (error: Error) => onFault(error);
+  const certificate = settings.https ? await openCertificate(settings) : null;
+  const store = await openStore({
+    folder: settings.folder,
+    database: settings.database,
+    nowMs,
+    onFault: fault,
+  });
+  closers.push(store.close);
+  const context = await createContext(settings, { store, certificate, onFault: fault });
+  closers.push(context.appender.drained);
+  const app = await createApp(context, certificate?.pair() ?? null);
+  onFault = (error) => app.log.error({ err: error }, 'fault in the background');
+  closers.push(() => app.close());
+  // Live connections would hold the closing up: they end first.
+  closers.push(context.live.close);
+  await listen(
+    (port, host) => app.listen({ port, host, listenTextResolver: () => '' }),
+    settings.port,
+    settings.host,
+  );
+  const port = portOf(app.server) ?? settings.port;
+  const url = `${certificate ? 'https' : 'http'}://${shownHost(settings)}:${port}`;
+  const sweep = setInterval(() => void store.sweep(nowMs()).catch(fault), SWEEP_MS);
+  sweep.unref();
+  closers.push(() => clearInterval(sweep));
+  if (certificate) closers.push(renewing(app.server as unknown as SecureServer, certificate, fault)); // made with TLS
+  const trust = await startTrust(settings, { certificate, url, closers });
+  return { url, port, store, context, app, trust, stop };
 }
 
 function takeFolder(folder: string): () => void {
@@ -52,71 +102,91 @@ function takeFolder(folder: string): () => void {
   return unlock;
 }
 
-async function startLocked(settings: ServerSettings, unlock: () => void): Promise<RunningServer> {
-  const { nowMs } = settings.clock;
-  const startedMs = nowMs();
-  let onFault = (_error: Error): void => undefined;
-  const store = await openStore({
-    folder: settings.folder,
-    database: settings.database,
-    nowMs,
-    onFault: (error) => onFault(error),
-  });
-  try {
-    const serverEpoch = await store.serverEpoch();
-    const live = createLiveHub({
-      store,
-      serverEpoch,
-      start: await store.head(),
-      onFault: (error) => onFault(error),
-    });
-    const certificateEndsMs = () => null;
-    const context: ServerContext = {
-      settings,
-      store,
-      appender: createAppender(store, nowMs),
-      live,
-      key: await openServerKey(store),
-      people: createPeopleBook(store, settings.people),
-      metrics: createMetrics({ listeners: live.count, certificateEndsMs }),
-      serverEpoch,
-      nowMs,
-      startedMs,
-      certificateEndsMs,
-    };
-    const app = await createApp(context, null);
-    onFault = (error) => app.log.error({ err: error }, 'fault in the background');
-    await listen(app, settings);
-    const sweep = setInterval(() => void store.sweep(nowMs()).catch(onFault), SWEEP_MS);
-    sweep.unref();
-    const port = portOf(app) ?? settings.port;
-    return {
-      url: `http://${shownHost(settings.host)}:${port}`,
-      port,
-      store,
-      context,
-      app,
-      stop: async () => {
-        clearInterval(sweep);
-        live.close();
-        await app.close();
-        await context.appender.drained();
-        await store.close();
-        unlock();
-      },
-    };
-  } catch (error) {
-    await store.close();
-    throw error;
-  }
+function openCertificate(settings: ServerSettings): Promise<KeptCertificate> {
+  const { folder, plant, https, clock } = settings;
+  if (!https)
+    throw new TypeError('Cannot open a certificate as HTTPS must be asked for: current value is null');
+  return keepCertificate({ folder, plant, settings: https, nowMs: clock.nowMs, addresses: lanAddresses });
 }
 
-async function listen(app: FastifyInstance, settings: ServerSettings): Promise<void> {
-  const { host, port } = settings;
+/** Puts each renewed certificate to use without a restart. */
+function renewing(
+  server: SecureServer,
+  certificate: KeptCertificate,
+  onFault: (error: Error) => void,
+): () => void {
+  return certificate.watch((pair) => server.setSecureContext(pair), onFault);
+}
+
+async function createContext(
+  settings: ServerSettings,
+  parts: {
+    readonly store: Store;
+    readonly certificate: KeptCertificate | null;
+    readonly onFault: (error: Error) => void;
+  },
+): Promise<ServerContext> {
+  const { store, certificate, onFault } = parts;
+  const { nowMs } = settings.clock;
+  const serverEpoch = await store.serverEpoch();
+  const live = createLiveHub({ store, serverEpoch, start: await store.head(), onFault });
+  const certificateEndsMs = () => certificate?.endsMs() ?? null;
+  return {
+    settings,
+    store,
+    appender: createAppender(store, nowMs),
+    live,
+    key: await openServerKey(store),
+    people: createPeopleBook(store, settings.people),
+    metrics: createMetrics({ listeners: live.count, certificateEndsMs }),
+    serverEpoch,
+    nowMs,
+    startedMs: nowMs(),
+    certificateEndsMs,
+  };
+}
+
+async function startTrust(
+  settings: ServerSettings,
+  parts: {
+    readonly certificate: KeptCertificate | null;
+    readonly url: string;
+    readonly closers: (() => Promise<void> | void)[];
+  },
+): Promise<RunningServer['trust']> {
+  const authority = parts.certificate?.authority;
+  if (!authority || !settings.https) return null;
+  const pageUrl = `http://${shownHost(settings)}:${settings.https.trustPort}/ca`;
+  const server = createTrustServer({ authority, appUrl: parts.url, pageUrl });
+  parts.closers.push(() => closeServer(server));
+  await listen(
+    (port, host) =>
+      new Promise<void>((resolve, reject) => {
+        server.once('error', reject);
+        server.listen(port, host, resolve);
+      }),
+    settings.https.trustPort,
+    settings.host,
+  );
+  const url = `http://${shownHost(settings)}:${portOf(server) ?? settings.https.trustPort}/ca`;
+  return { url, fingerprint: authority.fingerprint };
+}
+
+function closeServer(server: Server): Promise<void> {
+  return new Promise((resolve) => {
+    server.closeAllConnections();
+    server.close(() => resolve());
+  });
+}
+
+async function listen(
+  start: (port: number, host: string) => Promise<unknown>,
+  port: number,
+  host: string,
+): Promise<void> {
   try {
-    await app.listen({ port, host: isLocal(host) ? host : '::', listenTextResolver: () => '' });
+    await start(port, isLocal(host) ? host : '::');
   } catch (error) {
-    await app.close();
     throw listenFault(error, host, port);
   }
 }
@@ -137,7 +207,7 @@ function isLocal(host: string): boolean {
   return host === '127.0.0.1' || host === 'localhost' || host === '::1';
 }
 
-function shownHost(host: string): string {
+function shownHost({ host }: ServerSettings): string {
   if (host === '0.0.0.0' || host === '::') return lanAddresses()[0] ?? 'localhost';
   return host.includes(':') ? `[${host}]` : host;
 }
@@ -151,7 +221,7 @@ export function lanAddresses(): readonly string[] {
     .map((one) => one.address);
 }
 
-function portOf(app: FastifyInstance): number | null {
-  const address = app.server.address();
+function portOf(server: Pick<Server, 'address'>): number | null {
+  const address = server.address();
   return address !== null && typeof address === 'object' ? address.port : null;
 }

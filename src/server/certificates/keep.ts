@@ -1,0 +1,175 @@
+// Which certificate is in use, and when it is renewed: read or made at the start, looked at every hour, renewed a month before
+// it ends or when the computer's addresses have changed. An own certificate is only read again when its file changes.
+
+import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { hostname } from 'node:os';
+import { join } from 'node:path';
+import type { HttpsSettings } from '../settings.ts';
+import { keyFits, makeAuthority, makeLeaf, type PemPair, readCertificate } from './authority.ts';
+
+/** A leaf is renewed, or its owner warned, this long before it ends, ms. */
+export const renewBeforeMs = 30 * 86_400_000;
+const LOOK_MS = 3_600_000;
+
+/** The certificate files are not what they must be: one line for the person who starts the server. */
+export class CertificateRefused extends Error {}
+
+/** The certificate in use. */
+export interface KeptCertificate {
+  readonly pair: () => PemPair;
+  readonly endsMs: () => number;
+  /** The local authority's certificate; null with an own certificate. */
+  readonly authority: { readonly pem: string; readonly der: Buffer; readonly fingerprint: string } | null;
+  /** Looks now; true where there is a new pair. */
+  readonly look: () => Promise<boolean>;
+  /** Calls back with each new pair, looking every hour. Returns how to stop. */
+  readonly watch: (onNew: (pair: PemPair) => void, onFault: (error: Error) => void) => () => void;
+}
+
+export interface KeepOptions {
+  readonly folder: string;
+  readonly plant: string;
+  readonly settings: HttpsSettings;
+  readonly nowMs: () => number;
+  /** The computer's addresses at this moment. */
+  readonly addresses: () => readonly string[];
+}
+
+/** Opens or makes what HTTPS needs. */
+export async function keepCertificate(options: KeepOptions): Promise<KeptCertificate> {
+  const { ownFiles } = options.settings;
+  return ownFiles ? keepOwn(ownFiles, options) : keepLocal(options);
+}
+
+async function keepLocal(options: KeepOptions): Promise<KeptCertificate> {
+  const folder = join(options.folder, 'certificates');
+  mkdirSync(folder, { recursive: true, mode: 0o700 });
+  const authority =
+    readPair(folder, 'authority') ??
+    writePair(folder, 'authority', await makeAuthority(options.plant, options.nowMs()));
+  const wantedNames = () => namesOf(options);
+  let leaf = readPair(folder, 'server');
+
+  const look = async (): Promise<boolean> => {
+    const names = wantedNames();
+    if (leaf && isFresh(leaf, names, options.nowMs())) return false;
+    leaf = writePair(folder, 'server', await makeLeaf(authority, names, options.nowMs()));
+    return true;
+  };
+  await look();
+  const facts = readCertificate(authority.cert);
+  return withWatch({
+    // `look` has set it.
+    pair: () => leaf as PemPair,
+    endsMs: () => readCertificate((leaf as PemPair).cert).endsMs,
+    authority: { pem: authority.cert, der: facts.der, fingerprint: facts.fingerprint },
+    look,
+  });
+}
+
+function isFresh(leaf: PemPair, names: readonly string[], nowMs: number): boolean {
+  if (!keyFits(leaf)) return false;
+  const facts = readCertificate(leaf.cert);
+  return facts.endsMs - nowMs > renewBeforeMs && names.every((name) => facts.fits(name));
+}
+
+async function keepOwn(
+  files: { readonly certFile: string; readonly keyFile: string },
+  options: KeepOptions,
+): Promise<KeptCertificate> {
+  const read = (): PemPair => {
+    const pair = { cert: readOwn(files.certFile, '--cert'), key: readOwn(files.keyFile, '--key') };
+    checkOwn(pair, files, options.nowMs());
+    return pair;
+  };
+  let pair = read();
+  return withWatch({
+    pair: () => pair,
+    endsMs: () => readCertificate(pair.cert).endsMs,
+    authority: null,
+    look: async () => {
+      const next = read();
+      if (next.cert === pair.cert && next.key === pair.key) return false;
+      pair = next;
+      return true;
+    },
+  });
+}
+
+function readOwn(file: string, option: string): string {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch (error) {
+    throw new CertificateRefused(
+      `${option} ${file}: cannot be read (${(error as NodeJS.ErrnoException).code})`,
+    );
+  }
+}
+
+function checkOwn(pair: PemPair, files: { certFile: string; keyFile: string }, nowMs: number): void {
+  let endsMs: number;
+  try {
+    endsMs = readCertificate(pair.cert).endsMs;
+  } catch {
+    throw new CertificateRefused(`--cert ${files.certFile}: expected a certificate as PEM`);
+  }
+  let fits: boolean;
+  try {
+    fits = keyFits(pair);
+  } catch {
+    throw new CertificateRefused(`--key ${files.keyFile}: expected an unencrypted private key as PEM`);
+  }
+  if (!fits)
+    throw new CertificateRefused(
+      `--key ${files.keyFile}: not the key of the certificate in ${files.certFile}`,
+    );
+  if (endsMs <= nowMs)
+    throw new CertificateRefused(`--cert ${files.certFile}: ended on ${new Date(endsMs).toISOString()}`);
+}
+
+function withWatch(kept: Omit<KeptCertificate, 'watch'>): KeptCertificate {
+  return {
+    ...kept,
+    watch: (onNew, onFault) => {
+      const timer = setInterval(() => {
+        kept.look().then(
+          (isNew) => {
+            if (isNew) onNew(kept.pair());
+          },
+          (error: Error) => onFault(error),
+        );
+      }, LOOK_MS);
+      timer.unref();
+      return () => clearInterval(timer);
+    },
+  };
+}
+
+/** Given names first: the first becomes the subject. */
+function namesOf(options: KeepOptions): readonly string[] {
+  const own = hostname().toLowerCase();
+  const names = [...options.settings.names, 'localhost', own, ...options.addresses(), '127.0.0.1', '::1'];
+  // A name must be one that DNS could carry; a computer's own may hold other signs.
+  return [...new Set(names)].filter((name) => /^[a-z0-9.:-]+$/i.test(name));
+}
+
+function readPair(folder: string, name: string): PemPair | null {
+  const certFile = join(folder, `${name}.cert.pem`);
+  const keyFile = join(folder, `${name}.key.pem`);
+  if (!existsSync(certFile) || !existsSync(keyFile)) return null;
+  return { cert: readFileSync(certFile, 'utf8'), key: readFileSync(keyFile, 'utf8') };
+}
+
+/** Key first, each under its name only when whole: a crash in between leaves a pair that does not fit, never half a file. */
+function writePair(folder: string, name: string, pair: PemPair): PemPair {
+  for (const [end, text] of [
+    ['key', pair.key],
+    ['cert', pair.cert],
+  ] as const) {
+    const file = join(folder, `${name}.${end}.pem`);
+    writeFileSync(`${file}.part`, text, { mode: 0o600 });
+    chmodSync(`${file}.part`, end === 'key' ? 0o600 : 0o644);
+    renameSync(`${file}.part`, file);
+  }
+  return pair;
+}
