@@ -2,10 +2,11 @@
 // Levels: IPC/JEDEC J-STD-020 table 5-1; 2a, 3 and 5 were checked against published data sheets, the others are from memory.
 // Package classes: J-STD-033 table 7-1 by body thickness; the packages named beside the thickness are from memory.
 
-import type { SheetMsl } from '../setup/sheet-cells.ts';
+/** The moisture sensitivity levels of IPC/JEDEC J-STD-020. */
+export const moistureLevels = ['1', '2', '2a', '3', '4', '5', '5a', '6'] as const;
 
-/** A moisture sensitivity level: 1, 2, 2a, 3, 4, 5, 5a or 6. */
-export type MoistureLevel = SheetMsl;
+/** One moisture sensitivity level. */
+export type MoistureLevel = (typeof moistureLevels)[number];
 
 const hourSeconds = 3600;
 

@@ -1,7 +1,9 @@
 // What does one cell say? Numbers with decimal commas and units, lists, yes and no, levels, sides, slot addresses.
 // Method: one small parser per kind of cell; null means "does not say it", and the caller words the problem.
 
+import { LABEL_MSL, type LabelMsl } from '../labels/reading.ts';
 import { cellText, type SheetCell } from './sheet-headers.ts';
+import type { Side } from './vocabulary.ts';
 
 const spaces = /[\s\u00a0\u2009\u202f']/g;
 
@@ -128,26 +130,14 @@ export function isNotFittedMark(text: string): boolean {
   return notFittedMark.test(text);
 }
 
-/** Moisture sensitivity levels of IPC/JEDEC J-STD-020 as labels write them. */
-export const sheetMslLevels = ['1', '2', '2a', '3', '4', '5', '5a', '6'] as const;
-
-/** One moisture sensitivity level. */
-export type SheetMsl = (typeof sheetMslLevels)[number];
-
 /** Reads a moisture sensitivity level ("3", "MSL 3", "MSL-2A", "Level 5a"); null otherwise. */
-export function parseMsl(text: string): SheetMsl | null {
+export function parseSheetMsl(text: string): LabelMsl | null {
   const bare = text
     .toLowerCase()
     .replace(/^(?:msl|level|stufe|klasse|nivel|niveau)?[\s:=-]*/, '')
     .replace(/\s+/g, '');
-  return sheetMslLevels.find((level) => level === bare) ?? null;
+  return LABEL_MSL.find((level) => level === bare) ?? null;
 }
-
-/** The two sides of a panel. */
-export const panelSides = ['top', 'bottom'] as const;
-
-/** One side of a panel. */
-export type PanelSide = (typeof panelSides)[number];
 
 const topWords =
   /^(?:t|top|top ?layer|top ?side|layer ?top|f\.?cu|front|component(?: ?side)?|comp|primary|ts|oben|oberseite|bestückseite|bs|vorderseite|superior|arriba|cara superior|dessus|face supérieure|supérieure?|1)$/i;
@@ -155,7 +145,7 @@ const bottomWords =
   /^(?:b|bot|bottom|bottom ?layer|bottom ?side|layer ?bottom|b\.?cu|back|solder(?: ?side)?|secondary|unten|unterseite|lötseite|ls|rückseite|inferior|abajo|cara inferior|dessous|face inférieure|inférieure?|2)$/i;
 
 /** Reads a side in four languages ("T", "Top", "TopLayer", "oben", "dessus"); null otherwise. */
-export function parseSide(text: string): PanelSide | null {
+export function parseSide(text: string): Side | null {
   return topWords.test(text) ? 'top' : bottomWords.test(text) ? 'bottom' : null;
 }
 
@@ -163,7 +153,7 @@ const frontWords = /^(?:f|front|v|vorn|vorne|vorderseite|delantero|delantera|fro
 const rearWords = /^(?:r|rear|back|h|hinten|rückseite|trasero|trasera|posterior|arrière|arriere|ar)$/i;
 
 /** A slot's address in its parts; a part that is not stated is null. `number` keeps a lane letter or lane number ("014", "014A", "014-2"). */
-export interface SlotAddress {
+export interface SheetAddress {
   readonly machine: string | null;
   readonly bank: string | null;
   readonly number: string;
@@ -178,7 +168,7 @@ function formatBank(text: string): string {
   return rearWords.test(text) ? 'R' : text.toUpperCase();
 }
 
-function parseAddressNumber(text: string): Pick<SlotAddress, 'number' | 'position' | 'lane'> | null {
+function parseAddressNumber(text: string): Pick<SheetAddress, 'number' | 'position' | 'lane'> | null {
   const match = /^(\d{1,5})(?:\.0+)?(?:([A-Za-z])|[-./](\d{1,2}))?$/.exec(text);
   const position = Number(match?.[1]);
   if (!match || position < 1) return null;
@@ -195,7 +185,7 @@ function parseAddressNumber(text: string): Pick<SlotAddress, 'number' | 'positio
  * Reads a slot's address: machine, bank and number joined by - / . _ : or spaces ("M1-F-014", "m1/front/14"), or run together
  * ("M1F14"), or bank and number, or the number alone. Null where the text is of no such form.
  */
-export function parseSlotAddress(text: string): SlotAddress | null {
+export function parseSheetAddress(text: string): SheetAddress | null {
   const parts = text.split(/[-/._:\s]+/).filter((part) => part !== '');
   if (parts.length === 1) {
     const joined = /^([A-Za-z]+\d+)([A-Za-z]+)(\d+)$/.exec(text) ?? /^()([A-Za-z]+)(\d+)$/.exec(text);
@@ -224,7 +214,7 @@ export function parseSlotAddress(text: string): SlotAddress | null {
 }
 
 /** Writes an address as `machine-bank-number`, leaving out what is not stated; the number has three digits at least. */
-export function formatSlotAddress(address: SlotAddress): string {
+export function formatSheetAddress(address: SheetAddress): string {
   return [address.machine, address.bank, address.number].filter((part) => part !== null).join('-');
 }
 

@@ -2,14 +2,7 @@
 // Method: separated text as in a setup sheet, or columns aligned with spaces (split at wide gaps, else at every gap, else where the header's
 // words begin); comment lines before and between are passed over. Fiducials and parts not fitted are counted as left out.
 
-import {
-  isBlankMark,
-  isNotFittedMark,
-  type PanelSide,
-  parseFlag,
-  parseNumber,
-  parseSide,
-} from './sheet-cells.ts';
+import { isBlankMark, isNotFittedMark, parseFlag, parseNumber, parseSide } from './sheet-cells.ts';
 import { type PlacementField, placementHeaderWords } from './sheet-fields.ts';
 import {
   type ColumnMap,
@@ -22,13 +15,14 @@ import {
 } from './sheet-headers.ts';
 import { listSheetProblems, type SheetProblem, sheetProblem } from './sheet-problems.ts';
 import { textToRows } from './sheet-text.ts';
+import type { Side } from './vocabulary.ts';
 
 /** One placement of the file. Coordinates in the file's own unit, rotation in degrees; null where not stated. */
 export interface Placement {
   readonly row: number;
   readonly designator: string;
   readonly part: string;
-  readonly side: PanelSide;
+  readonly side: Side;
   readonly x: number | null;
   readonly y: number | null;
   readonly rotation: number | null;
@@ -157,7 +151,7 @@ interface Reader {
   readonly header: (field: PlacementField) => string | null;
 }
 
-function sideOf(reader: Reader, problems: SheetProblem[]): PanelSide {
+function sideOf(reader: Reader, problems: SheetProblem[]): Side {
   const found = reader.text('side');
   const side = found === '' ? null : parseSide(found);
   if (side !== null) return side;

@@ -71,6 +71,12 @@ const kinds = {
   ),
   // Cells.
   slotMissing: error((f) => `The slot is empty although the row names part ${f['part']}. Fill it in.`),
+  textTooLong: error(
+    (f) => `The ${f['field']} "${f['found']}..." is longer than ${f['most']} characters. Shorten it.`,
+  ),
+  textCut: warning(
+    (f) => `The text is longer than ${f['most']} characters; the rest is left out. Shorten it.`,
+  ),
   slotUnclear: warning(
     (f) =>
       `The slot "${f['found']}" is not of the form machine-bank-number, such as M1-F-014; its neighbours cannot be checked. It is taken as written.`,

@@ -3,21 +3,10 @@
 // either a slot, ignored with a reason, or a problem: nothing is left out in silence. Nothing here takes a sheet in; the caller
 // does so once no problem is an error.
 
-import {
-  isBlankMark,
-  isNotFittedMark,
-  isNotTape,
-  parseCount,
-  parseDesignators,
-  parseFlag,
-  parseLengthMm,
-  parseList,
-  parseMsl,
-  parseSide,
-  parseTapePair,
-} from './sheet-cells.ts';
+import { isBlankMark } from './sheet-cells.ts';
 import { checkSheetSlots, type SheetCheckOptions } from './sheet-checks.ts';
-import { manyColumnFields, type SheetField, sheetFieldNames, sheetHeaderWords } from './sheet-fields.ts';
+import { checkColumns } from './sheet-columns.ts';
+import { manyColumnFields, type SheetField, sheetHeaderWords } from './sheet-fields.ts';
 import {
   type ColumnGuess,
   type ColumnMap,
@@ -29,14 +18,9 @@ import {
   scoreHeaderRow,
 } from './sheet-headers.ts';
 import type { PlacementReading } from './sheet-placements.ts';
-import {
-  listSheetProblems,
-  type SheetProblem,
-  type SheetProblemCode,
-  sheetProblem,
-} from './sheet-problems.ts';
+import { listSheetProblems, type SheetProblem, sheetProblem } from './sheet-problems.ts';
+import { isNotFitted, makeReader, type RowReader, readSlot } from './sheet-row.ts';
 import { type IgnoredReason, type IgnoredRow, joinSlotAddress, type SheetSlot } from './sheet-slot.ts';
-import { isTapeWidth, listedPitchesMm, tapeWidthsMm } from './sheet-tapes.ts';
 import { joinUsage, type PlacementScope } from './sheet-usage.ts';
 
 /** What a sheet says: columns, slots, problems, and the rows left out. */
@@ -72,166 +56,6 @@ export interface SheetOptions extends SheetCheckOptions {
   readonly mostProblems?: number;
 }
 
-/** Everything one row needs: where the columns are, and where problems go. */
-interface RowReader {
-  readonly row: number;
-  readonly cell: (field: SheetField) => SheetCell;
-  readonly text: (field: SheetField) => string;
-  readonly list: (field: SheetField) => readonly string[];
-  readonly has: (field: SheetField) => boolean;
-  readonly report: (
-    code: SheetProblemCode,
-    field: SheetField | null,
-    facts?: Readonly<Record<string, string | number>>,
-  ) => void;
-}
-
-function readUsage(reader: RowReader, designators: readonly string[], supplied: boolean): number | null {
-  const found = reader.text('perPanel');
-  if (found === '' || isBlankMark(found)) {
-    if (supplied) return null;
-    if (designators.length > 0) {
-      reader.report('usageFromDesignators', 'designators', { count: designators.length });
-      return designators.length;
-    }
-    if (reader.has('perPanel')) reader.report('usageMissing', 'perPanel');
-    return null;
-  }
-  const count = parseCount(reader.cell('perPanel'));
-  if (count === null || count < 0) {
-    reader.report('usageUnreadable', 'perPanel', { found });
-    return null;
-  }
-  if (count === 0) reader.report('usageZero', 'perPanel');
-  else if (designators.length > 0 && designators.length !== count) {
-    reader.report('designatorsDisagree', 'designators', { found: designators.length, wanted: count });
-  }
-  return count;
-}
-
-function readWidth(reader: RowReader): number | null {
-  const found = reader.text('tapeWidth');
-  if (found === '' || isBlankMark(found)) {
-    if (reader.has('tapeWidth')) reader.report('widthMissing', 'tapeWidth');
-    return null;
-  }
-  if (isNotTape(found)) {
-    reader.report('notTape', 'tapeWidth', { found });
-    return null;
-  }
-  const pair = reader.has('pitch') ? null : parseTapePair(reader.cell('tapeWidth'));
-  const width = pair?.widthMm ?? parseLengthMm(reader.cell('tapeWidth'));
-  if (width === null) reader.report('widthUnreadable', 'tapeWidth', { found });
-  else if (isTapeWidth(width)) return width;
-  else reader.report('widthUnknown', 'tapeWidth', { found: width, wanted: tapeWidthsMm.join(', ') });
-  return null;
-}
-
-function readPitch(reader: RowReader, widthMm: number | null): number | null {
-  const found = reader.text('pitch');
-  const field = reader.has('pitch') ? 'pitch' : 'tapeWidth';
-  const pitch = reader.has('pitch')
-    ? parseLengthMm(reader.cell('pitch'))
-    : (parseTapePair(reader.cell('tapeWidth'))?.pitchMm ?? null);
-  if (reader.has('pitch') && (found === '' || isBlankMark(found))) {
-    if (!isNotTape(reader.text('tapeWidth'))) reader.report('pitchMissing', 'pitch');
-    return null;
-  }
-  if (pitch === null || pitch <= 0) {
-    if (reader.has('pitch')) reader.report('pitchUnreadable', 'pitch', { found });
-    return null;
-  }
-  if (widthMm !== null) {
-    const wanted = listedPitchesMm(widthMm);
-    if (!wanted.includes(pitch)) {
-      reader.report('pitchUnusual', field, { found: pitch, width: widthMm, wanted: wanted.join(', ') });
-    }
-  }
-  return pitch;
-}
-
-/** Reads an optional cell: null where it is empty, and where it is not understood, which is reported under `code`. */
-function readOptional<T>(
-  reader: RowReader,
-  field: SheetField,
-  options: { readonly parse: (text: string, cell: SheetCell) => T | null; readonly code: SheetProblemCode },
-): T | null {
-  const found = reader.text(field);
-  if (found === '' || isBlankMark(found)) return null;
-  const value = options.parse(found, reader.cell(field));
-  if (value === null) reader.report(options.code, field, { found, taken: 'no' });
-  return value;
-}
-
-function positiveLength(_: string, cell: SheetCell): number | null {
-  const length = parseLengthMm(cell);
-  return length !== null && length > 0 ? length : null;
-}
-
-function positionCount(_: string, cell: SheetCell): number | null {
-  const count = parseCount(cell);
-  return count !== null && count >= 1 && count <= 60 ? count : null;
-}
-
-function readAlternates(reader: RowReader, part: string): readonly string[] {
-  const listed = reader.list('alternates');
-  if (listed.includes(part)) reader.report('alternateIsPart', 'alternates', { part });
-  return listed.filter((entry) => entry !== part);
-}
-
-function textOrNull(text: string): string | null {
-  return text === '' || isBlankMark(text) ? null : text;
-}
-
-function readSlot(
-  reader: RowReader,
-  where: ReturnType<typeof joinSlotAddress>,
-  supplied: boolean,
-): SheetSlot {
-  const part = reader.text('part');
-  const designators = parseDesignators(reader.text('designators'));
-  const perPanel = readUsage(reader, designators, supplied);
-  const tapeWidth = readWidth(reader);
-  return {
-    row: reader.row,
-    slot: where.slot,
-    address: where.address,
-    part,
-    perPanel,
-    tapeWidth,
-    pitch: readPitch(reader, tapeWidth),
-    alternates: readAlternates(reader, part),
-    supplierParts: reader.list('supplierParts'),
-    description: textOrNull(reader.text('description')),
-    package: textOrNull(reader.text('package')),
-    bodyThicknessMm: readOptional(reader, 'bodyThickness', {
-      parse: positiveLength,
-      code: 'thicknessUnreadable',
-    }),
-    msl: readOptional(reader, 'msl', { parse: parseMsl, code: 'mslUnknown' }),
-    polarity: textOrNull(reader.text('polarity')),
-    critical:
-      readOptional(reader, 'critical', { parse: (_, cell) => parseFlag(cell), code: 'flagUnreadable' }) ??
-      false,
-    positions: readOptional(reader, 'positions', { parse: positionCount, code: 'positionsUnreadable' }),
-    side: readOptional(reader, 'side', { parse: parseSide, code: 'sideUnknown' }),
-    designators,
-    note: textOrNull(reader.text('note')),
-  };
-}
-
-/** Whether a row says of itself that it is not fitted: by a flag either way round, or by a mark in part, usage or note. */
-function isNotFitted(reader: RowReader): boolean {
-  const fitted = reader.text('fitted');
-  if (fitted !== '' && (parseFlag(reader.cell('fitted')) === false || isNotFittedMark(fitted))) return true;
-  const notFitted = reader.text('notFitted');
-  if (notFitted !== '' && (parseFlag(reader.cell('notFitted')) === true || isNotFittedMark(notFitted)))
-    return true;
-  return (['part', 'perPanel', 'description', 'note'] as const).some((field) =>
-    isNotFittedMark(reader.text(field)),
-  );
-}
-
 const totalWords = /^(?:sub)?(?:total|totals|sum|summe|gesamt|gesamtsumme|suma|somme|totaux)\b/i;
 
 /** Why a row is to be left out, or null for a row to be read. */
@@ -255,65 +79,6 @@ function isEmptySlot(reader: RowReader, columns: readonly SheetColumn<SheetField
       reader.text(field) === '' ||
       isBlankMark(reader.text(field)),
   );
-}
-
-/** Problems of the header: what is missing, unused, doubled, or named by the map and not there. */
-function checkColumns(guess: ColumnGuess<SheetField>, supplied: boolean): SheetProblem[] {
-  const row = guess.headerRow;
-  const headers = guess.columns.map((column) => column.header).filter((header) => header !== '');
-  const found = headers.length === 0 ? '(nothing)' : headers.slice(0, 30).join(', ');
-  const fields = new Set(guess.columns.map((column) => column.field));
-  const problems: SheetProblem[] = guess.notFound.map(({ field, header }) =>
-    sheetProblem('columnNotFound', { row }, { wanted: header, field: sheetFieldNames[field], found }),
-  );
-  const missing = (field: SheetField) =>
-    sheetProblem('columnMissing', { row }, { wanted: sheetFieldNames[field], found });
-  if (!fields.has('slot') && !fields.has('number')) problems.push(missing('slot'));
-  if (!fields.has('part')) problems.push(missing('part'));
-  for (const field of ['perPanel', 'tapeWidth', 'pitch'] as const) {
-    const given = fields.has(field) || (field === 'perPanel' && (supplied || fields.has('designators')));
-    if (!given)
-      problems.push(sheetProblem('columnAbsent', { row }, { wanted: sheetFieldNames[field], found }));
-  }
-  for (const { index, header, field } of guess.columns) {
-    const rival = guess.rivals.find((entry) => entry.index === index);
-    if (header === '' || field !== null) continue;
-    if (rival) {
-      const used = guess.columns.find((column) => column.field === rival.field)?.header ?? '';
-      const facts = { found: header, field: sheetFieldNames[rival.field], used };
-      problems.push(sheetProblem('columnTwice', { row, column: header }, facts));
-    } else problems.push(sheetProblem('columnUnknown', { row, column: header }, { found: header }));
-  }
-  return problems;
-}
-
-function makeReader(
-  row: readonly SheetCell[],
-  rowNumber: number,
-  context: {
-    readonly indexesByField: ReadonlyMap<SheetField, readonly number[]>;
-    readonly headerOf: (field: SheetField) => string | null;
-    readonly problems: SheetProblem[];
-  },
-): RowReader {
-  const cell = (field: SheetField) => row[context.indexesByField.get(field)?.[0] ?? -1];
-  return {
-    row: rowNumber,
-    cell,
-    text: (field) => cellText(cell(field)),
-    list: (field) => [
-      ...new Set(
-        (context.indexesByField.get(field) ?? []).flatMap((index) =>
-          parseList(String(row[index] ?? ''), { careful: field === 'supplierParts' }),
-        ),
-      ),
-    ],
-    has: (field) => context.indexesByField.has(field),
-    report: (code, field, facts) => {
-      const column = field === null ? null : context.headerOf(field);
-      context.problems.push(sheetProblem(code, { row: rowNumber, column }, facts));
-    },
-  };
 }
 
 /** Reads the rows under the header into slots, problems and ignored rows. */

@@ -1,14 +1,14 @@
 // The row types of a setup sheet: one slot, an ignored row, and how the address of a slot is put together from its columns.
 
+import type { LabelMsl } from '../labels/reading.ts';
 import {
-  formatSlotAddress,
-  type PanelSide,
+  formatSheetAddress,
   parseBank,
   parseMachine,
-  parseSlotAddress,
-  type SheetMsl,
-  type SlotAddress,
+  parseSheetAddress,
+  type SheetAddress,
 } from './sheet-cells.ts';
+import type { Side } from './vocabulary.ts';
 
 /** What one row of a setup sheet wants on one slot. Null = the sheet does not say. */
 export interface SheetSlot {
@@ -17,7 +17,7 @@ export interface SheetSlot {
   /** `machine-bank-number` where the sheet gives that, else as written. */
   readonly slot: string;
   /** The address in its parts; null where the slot is not of that form. */
-  readonly address: SlotAddress | null;
+  readonly address: SheetAddress | null;
   /** The site's part number. */
   readonly part: string;
   /** Placements per panel from this slot, whole, >= 0. */
@@ -34,14 +34,14 @@ export interface SheetSlot {
   readonly package: string | null;
   /** Body thickness in mm, > 0 (for the floor life's package class). */
   readonly bodyThicknessMm: number | null;
-  readonly msl: SheetMsl | null;
+  readonly msl: LabelMsl | null;
   /** A sentence about polarity or pin 1. */
   readonly polarity: string | null;
   /** Whether the site marks the part as critical. */
   readonly critical: boolean;
   /** Feeder positions (8 mm steps) as the sheet states them, whole, >= 1. */
   readonly positions: number | null;
-  readonly side: PanelSide | null;
+  readonly side: Side | null;
   readonly designators: readonly string[];
   readonly note: string | null;
 }
@@ -66,13 +66,13 @@ export function joinSlotAddress(
   slotText: string,
   machineText: string,
   bankText: string,
-): { readonly slot: string; readonly address: SlotAddress | null } {
-  const stated = parseSlotAddress(slotText);
+): { readonly slot: string; readonly address: SheetAddress | null } {
+  const stated = parseSheetAddress(slotText);
   if (stated === null) return { slot: slotText, address: null };
-  const address: SlotAddress = {
+  const address: SheetAddress = {
     ...stated,
     machine: stated.machine ?? parseMachine(machineText),
     bank: stated.bank ?? parseBank(bankText),
   };
-  return { slot: formatSlotAddress(address), address };
+  return { slot: formatSheetAddress(address), address };
 }

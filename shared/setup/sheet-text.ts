@@ -34,6 +34,7 @@ export interface TextRows {
 
 const sniffBytes = 4096;
 const sampleChars = 32_768;
+const mostRareSeparators = 8;
 const commonSeparators = [',', ';', '\t', '|'];
 
 /** UTF-16 without a byte order mark: nearly every second byte of Western text is zero, on one side only. */
@@ -87,7 +88,7 @@ function splitRows(text: string, separator: string, preview?: number) {
   });
 }
 
-/** Characters that stand in at least half of the sample's lines and could separate cells. */
+/** Characters that could separate cells: the common ones, and of the others those that stand in the most lines. */
 function candidateSeparators(sample: string): readonly string[] {
   const lines = sample.split('\n').filter((line) => line.trim() !== '');
   const linesByCharacter = new Map<string, number>();
@@ -97,7 +98,9 @@ function candidateSeparators(sample: string): readonly string[] {
     }
   }
   const rare = [...linesByCharacter]
-    .filter(([character, count]) => count * 2 >= lines.length && !commonSeparators.includes(character))
+    .filter(([character]) => !commonSeparators.includes(character))
+    .sort((a, b) => b[1] - a[1])
+    .slice(0, mostRareSeparators)
     .map(([character]) => character);
   return [...commonSeparators, ...rare];
 }

@@ -3,9 +3,8 @@
 
 import { z } from 'zod';
 import { type FloorLifeError, floorLife } from '../../../shared/moisture/floor-life.ts';
-import { packageClasses } from '../../../shared/moisture/levels.ts';
+import { moistureLevels, packageClasses } from '../../../shared/moisture/levels.ts';
 import type { Stretch } from '../../../shared/moisture/timeline.ts';
-import { sheetMslLevels } from '../../../shared/setup/sheet-cells.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall, printJson, readJson } from '../command.ts';
 
 const help = `reelward floorlife FILE
@@ -15,7 +14,7 @@ Reads one JSON document (FILE, or - for standard input):
  "history": [{"from": "...", "to": "...", "where": "floor", "celsius": 25, "humidity": 50},
              {"from": "...", "to": "...", "where": "dry", "humidity": 5},
              {"from": "...", "to": "...", "where": "bake", "celsius": 40}]}
-msl: ${sheetMslLevels.join(', ')}; thickness: body in mm, or null where not known. Optional: "class" (${packageClasses.join(', ')}),
+msl: ${moistureLevels.join(', ')}; thickness: body in mm, or null where not known. Optional: "class" (${packageClasses.join(', ')}),
 "timeOnLabel" (seconds, level 6). The last stretch may leave out "to". Gaps count as floor; of overlaps the worse counts.
 
 Prints {"usedSeconds", "leftSeconds", "expiresAt", "class", "notes", ...}. leftSeconds is null where there is no limit, expiresAt
@@ -77,8 +76,8 @@ const stretchSchema = z.discriminatedUnion(
 );
 
 const inputSchema = z.strictObject({
-  msl: z.union([z.enum(sheetMslLevels), z.int().min(1).max(6)], {
-    error: `expected one of ${sheetMslLevels.join(', ')}`,
+  msl: z.union([z.enum(moistureLevels), z.int().min(1).max(6)], {
+    error: `expected one of ${moistureLevels.join(', ')}`,
   }),
   thickness: z.number().positive().nullable(),
   openedAt: momentSchema,
@@ -122,8 +121,8 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
   const { positionals } = parseCall(args, {}, { min: 1, max: 1, names: 'one FILE' });
   const [file = '-'] = positionals;
   const input = await readJson(file, inputSchema, io);
-  const level = sheetMslLevels.find((known) => known === String(input.msl));
-  if (level === undefined) throw new NotUnderstood(`msl: expected one of ${sheetMslLevels.join(', ')}`);
+  const level = moistureLevels.find((known) => known === String(input.msl));
+  if (level === undefined) throw new NotUnderstood(`msl: expected one of ${moistureLevels.join(', ')}`);
   const answer = floorLife({
     level,
     thicknessMm: input.thickness,
