@@ -63,6 +63,7 @@ export interface TapeMeasure {
   readonly sdOuterMm?: number;
   readonly sdHubMm?: number;
   readonly sdThicknessMm?: number;
+  readonly sdPitchMm?: number;
 }
 
 /**
@@ -77,6 +78,7 @@ export function countFromTape(measure: TapeMeasure): TapeCount {
     perMm * outerMm * (measure.sdOuterMm ?? 0),
     perMm * hubMm * (measure.sdHubMm ?? 0),
     (parts / thicknessMm) * (measure.sdThicknessMm ?? 0),
+    (parts / pitchMm) * (measure.sdPitchMm ?? 0),
   ]);
   return { parts, sd, basis: 'measured', thicknessMm };
 }

@@ -9,4 +9,7 @@ export const commandLoaders: Readonly<Record<string, () => Promise<Command>>> = 
   floorlife: async () => (await import('./commands/floorlife.ts')).command,
   sheet: async () => (await import('./commands/sheet.ts')).command,
   serve: async () => (await import('./commands/serve.ts')).command,
+  forecast: async () => (await import('./commands/forecast.ts')).command,
+  rounds: async () => (await import('./commands/rounds.ts')).command,
+  count: async () => (await import('./commands/count.ts')).command,
 };
