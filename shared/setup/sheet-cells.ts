@@ -78,6 +78,7 @@ export function isNotTape(text: string): boolean {
  */
 export function parseList(text: string, options: { readonly careful?: boolean } = {}): readonly string[] {
   const slash = options.careful ? / \/ / : /\//;
+  if (isBlankMark(text.trim())) return [];
   let pieces = [text];
   if (/[;|\n\r]/.test(text)) pieces = text.split(/[;|\n\r]+/);
   else if (text.includes(',')) {
@@ -101,6 +102,7 @@ export function isBlankMark(text: string): boolean {
 export function parseDesignators(text: string): readonly string[] {
   const tidy = text.replace(/\s*(?:-|–|\.\.|…|\bto\b|\bbis\b)\s*(?=[A-Za-z]*\d)/g, '-');
   const found: string[] = [];
+  if (isBlankMark(text.trim())) return found;
   for (const entry of tidy.split(/[\s;,/|]+/)) {
     const range = /^([A-Za-z_]+)(\d+)-([A-Za-z_]*)(\d+)$/.exec(entry);
     const [first, last] = [Number(range?.[2]), Number(range?.[4])];

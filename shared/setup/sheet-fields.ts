@@ -146,8 +146,8 @@ export const placementHeaderWords: HeaderWords<PlacementField> = {
     'package, footprint, case, pattern, shape, decal, geometry, encapsulado, huella, gehause, bauform, boitier, empreinte',
   side: 'side, layer, tb, top bottom, board side, mount side, mounting side, placement side, component side, pcb side, lado, cara, capa, seite, lage, bestuckseite, cote, face, couche',
   mirrored: 'mirror, mirrored, mirroring, espejo, gespiegelt, spiegelung, miroir',
-  x: 'x, pos x, mid x, center x, centre x, centroid x, ref x, x pos, x position, x coord, x coordinate, x center, x centre, x location, location x, x mm, coordenada x, posicion x, centro x, x koordinate, position x, mitte x, coordonnee x, centre x mm',
-  y: 'y, pos y, mid y, center y, centre y, centroid y, ref y, y pos, y position, y coord, y coordinate, y center, y centre, y location, location y, y mm, coordenada y, posicion y, centro y, y koordinate, position y, mitte y, coordonnee y, centre y mm',
+  x: 'x, pos x, mid x, center x, centre x, centroid x, ref x, x pos, x position, x coord, x coordinate, x center, x centre, x location, location x, coordenada x, posicion x, centro x, x koordinate, position x, mitte x, coordonnee x',
+  y: 'y, pos y, mid y, center y, centre y, centroid y, ref y, y pos, y position, y coord, y coordinate, y center, y centre, y location, location y, coordenada y, posicion y, centro y, y koordinate, position y, mitte y, coordonnee y',
   rotation:
     'rotation, rot, angle, theta, orientation, rotation deg, rotacion, angulo, giro, orientacion, drehung, winkel, drehwinkel, ausrichtung, angle de rotation',
   fitted: sheetHeaderWords.fitted,
