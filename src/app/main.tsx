@@ -4,12 +4,14 @@ import { computed, effect, signal } from '@preact/signals';
 import { render } from 'preact';
 import { type App, AppContext, type Notice, type Preferences } from './app.ts';
 import { createDesk } from './desk/desk.ts';
+import { createAlarm } from './device/alarm.ts';
 import { deviceClock } from './device/clock.ts';
 import { startOffline } from './device/offline.ts';
 import { askToKeep, readStorage, type StorageHealth } from './device/storage.ts';
 import { FaultCurtain } from './frame/FaultCurtain.tsx';
 import { signIn } from './frame/PeopleDialogs.tsx';
 import { Root } from './frame/Root.tsx';
+import { startWatch } from './outlook/watch.ts';
 import { followAddress } from './router.ts';
 import { createScanStream } from './scan/scan.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
@@ -110,9 +112,13 @@ async function start(): Promise<void> {
   addEventListener('pointerdown', () => void askToKeep().then(lookAtStorage), { once: true });
 
   await loadDemo(app);
+  const watch = startWatch(
+    app,
+    createAlarm(() => preferences.value.sound),
+  );
   render(
     <AppContext.Provider value={app}>
-      <Root desk={desk} offline={offline} fault={fault} storage={storage} />
+      <Root desk={desk} offline={offline} fault={fault} storage={storage} watch={watch} />
     </AppContext.Provider>,
     root,
   );

@@ -5,35 +5,40 @@ import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
 import type { Offline } from '../device/offline.ts';
 import { reserveBytes, roomLeft, type StorageHealth } from '../device/storage.ts';
+import { openWarnings } from '../outlook/model.ts';
+import type { Watch } from '../outlook/watch.ts';
 import { place } from '../router.ts';
-import { Load } from '../screens/load/Load.tsx';
 import type { StoreFault } from '../store/database.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
 import { FaultCurtain } from './FaultCurtain.tsx';
+import { lazy } from './lazy.tsx';
 import { Shell } from './Shell.tsx';
+import { WarningBanner } from './WarningBanner.tsx';
 
 interface RootProps {
   readonly desk: DeskRun;
   readonly offline: Offline;
   readonly fault: ReadonlySignal<StoreFault | null>;
   readonly storage: ReadonlySignal<StorageHealth>;
+  readonly watch: Watch;
 }
 
-export function Root({ desk, offline, fault, storage }: RootProps) {
+export function Root({ desk, offline, fault, storage, watch }: RootProps) {
   const floor = useFloor();
   const app = useApp();
   const words = say(shellWords);
   if (fault.value) return <FaultCurtain fault={fault.value} />;
   const holds = [...floor.holds.values()].filter((hold) => hold.facts.line === app.line.value).length;
   const room = roomLeft(storage.value);
+  const warnings = watch.outlook.value ? openWarnings(watch.outlook.value) : [];
   const idle = app.openTasks.value === 0 && desk.desk.value.slot === null && desk.desk.value.reel === null;
   return (
     <Shell
       desk={desk}
-      counts={{ load: holds + floor.conflicts.size }}
+      counts={{ load: holds + floor.conflicts.size, line: warnings.length }}
       status={
         <span class="chip wide" data-testid="offline" data-state={offline.state.value}>
           {offline.state.value === 'ready' ? `● ${words.offlineReady}` : `○ ${words.gettingReady}`}
@@ -46,6 +51,7 @@ export function Root({ desk, offline, fault, storage }: RootProps) {
               <Icon name="warn" /> {words.storageLow(String(Math.floor(room / 1_048_576)))}
             </p>
           )}
+          <WarningBanner warnings={warnings} watch={watch} />
           {offline.updateWaits.value && idle && (
             <p class="banner act" data-testid="update">
               {words.newVersion}
@@ -55,16 +61,19 @@ export function Root({ desk, offline, fault, storage }: RootProps) {
         </>
       }
     >
-      <Screen desk={desk} />
+      <Screen desk={desk} watch={watch} />
     </Shell>
   );
 }
 
-function Screen({ desk }: { readonly desk: DeskRun }) {
+const Line = lazy(() => import('../screens/line/Line.tsx').then((module) => module.Line));
+const Load = lazy(() => import('../screens/load/Load.tsx').then((module) => module.Load));
+
+function Screen({ desk, watch }: { readonly desk: DeskRun; readonly watch: Watch }) {
   switch (place.value.screen) {
     case 'load':
       return <Load desk={desk} />;
     default:
-      return <Load desk={desk} />;
+      return <Line desk={desk} watch={watch} />;
   }
 }

@@ -1,0 +1,225 @@
+// What is to come on a line: joins the setup's state with the forecast's arithmetic. Pure: floor and moment in, outlook out.
+
+import { calendarStops } from '../../../shared/forecast/calendar.ts';
+import { panelTimeEstimate } from '../../../shared/forecast/panel-time.ts';
+import { forecastSlot, type LinePace, type SlotForecast } from '../../../shared/forecast/run-out.ts';
+import { needWarning, type WarningLevel, type WarningState } from '../../../shared/forecast/warnings.ts';
+import { type WorkingTime, workingMoment, workingTime } from '../../../shared/forecast/working-time.ts';
+import { compareText } from '../../../shared/log/order.ts';
+import { compareSlots } from '../../../shared/setup/address.ts';
+import type { SetupSlot } from '../../../shared/setup/kinds.ts';
+import { type SlotLeft, slotLeft } from '../../../shared/setup/left.ts';
+import {
+  type FloorState,
+  type LineRules,
+  needKey,
+  type Run,
+  type SlotState,
+  slotKey,
+} from '../../../shared/setup/state.ts';
+
+/** One loaded slot that the run uses. */
+export interface SlotOutlook {
+  readonly slot: string;
+  readonly wanted: SetupSlot;
+  readonly loaded: SlotState;
+  readonly left: SlotLeft;
+  readonly forecast: SlotForecast;
+  /** Names the coming splice: the newest tape on the slot. */
+  readonly need: string;
+  readonly warning: WarningState & { readonly announce: boolean };
+  readonly acknowledged: WarningLevel | null;
+}
+
+/** A line's outlook. Moments in ms since 1970. */
+export interface Outlook {
+  readonly line: string;
+  readonly run: Run;
+  readonly rules: LineRules;
+  readonly calendar: WorkingTime;
+  readonly pace: LinePace;
+  /** Where the panel's time comes from. */
+  readonly paceFrom: 'seen' | 'nominal';
+  /** In order of need: expected run-out. */
+  readonly slots: readonly SlotOutlook[];
+  /** Slots whose count nobody knows: no run-out can be told. */
+  readonly unknown: readonly string[];
+  /** Slots that the setup uses and that carry nothing. */
+  readonly empty: readonly string[];
+  readonly panelsLeft: number;
+  /** Expected end of the run. */
+  readonly runEndMs: number;
+}
+
+const DAY_MS = 86_400_000;
+/** How far ahead the calendar is laid out. */
+const HORIZON_DAYS = 8;
+/** How far back, for the pace of panels already seen. */
+const LOOK_BACK_DAYS = 1;
+
+/** The line's working time around a moment, from its shifts, breaks and planned stops. */
+export function lineCalendar(floor: FloorState, line: string, nowMs: number): WorkingTime {
+  const rules = floor.rules.get(line);
+  const zone = floor.lines.get(line)?.zone ?? 'UTC';
+  if (!rules) return workingTime([]);
+  const plan = {
+    zone,
+    shifts: rules.shifts.map((shift) => ({ ...shift, breaks: breaksWithin(rules, shift) })),
+    closedDates: [],
+    plannedStops: rules.stops.map((stop) => ({ fromMs: Date.parse(stop.from), toMs: Date.parse(stop.to) })),
+  };
+  // Laid out from midnight to midnight (UTC), so that it is made once a day and not once a second.
+  const fromMs = Math.floor(nowMs / DAY_MS - LOOK_BACK_DAYS) * DAY_MS;
+  return workingTime(
+    calendarStops(plan, { fromMs, toMs: fromMs + (LOOK_BACK_DAYS + HORIZON_DAYS + 1) * DAY_MS }),
+  );
+}
+
+/** A shift's breaks: those of the line that begin within it on a day that it runs. */
+function breaksWithin(rules: LineRules, shift: LineRules['shifts'][number]): { from: string; to: string }[] {
+  const overnight = shift.to <= shift.from;
+  const within = (time: string) =>
+    overnight ? time >= shift.from || time < shift.to : time >= shift.from && time < shift.to;
+  return rules.breaks
+    .filter((pause) => within(pause.from) && pause.days.some((day) => shift.days.includes(day)))
+    .map(({ from, to }) => ({ from, to }));
+}
+
+/** The moments of a run's counts as the panel time wants them; its start counts as the first. */
+function countEvents(run: Run): { atMs: number; panels: number }[] {
+  const all = run.counts.filter(([, , add]) => add > 0).map(([, atMs, add]) => ({ atMs, panels: add }));
+  const seen = all.reduce((sum, event) => sum + event.panels, 0);
+  return seen >= run.done ? [{ atMs: run.startedMs, panels: 0 }, ...all] : all;
+}
+
+/** Working time of the line without the run's own stops: what the pace is measured in. */
+function measuringTime(calendar: WorkingTime, run: Run, nowMs: number): WorkingTime {
+  const stops = run.stops.map(([fromMs, toMs]) => ({ fromMs, toMs: toMs ?? nowMs }));
+  const planned = calendar.fromMs.map((fromMs, index) => ({ fromMs, toMs: calendar.toMs[index] ?? fromMs }));
+  return workingTime([...planned, ...stops.filter((stop) => stop.toMs > stop.fromMs)]);
+}
+
+/** The outlook of a line's run at a moment; null where nothing is being built. `calendar` from `lineCalendar`. */
+export function lineOutlook(
+  floor: FloorState,
+  line: string,
+  at: {
+    readonly nowMs: number;
+    readonly calendar: WorkingTime;
+    readonly remembered?: ReadonlyMap<string, WarningState>;
+  },
+): Outlook | null {
+  const run = floor.runs.get(floor.current.get(line) ?? '');
+  const rules = floor.rules.get(line);
+  const setup = run && floor.setups.get(run.setup);
+  if (!run || !rules || !setup) return null;
+  const { nowMs, calendar } = at;
+  const seen = panelTimeEstimate(countEvents(run), measuringTime(calendar, run, nowMs));
+  const panelsLeft = Math.max(0, run.panelsWanted - run.done);
+  const pace: LinePace = {
+    nowMs,
+    panelsLeft,
+    calendar,
+    panelSeconds: seen.seconds ?? run.panelSeconds,
+    panelSd: seen.seconds === null ? run.panelSd : seen.sd,
+    ...(seen.seconds === null ? {} : { panelMeanSd: seen.meanSd }),
+  };
+  const slots: SlotOutlook[] = [];
+  const unknown: string[] = [];
+  const empty: string[] = [];
+  for (const wanted of setup.slots) {
+    const loaded = floor.slots.get(slotKey(line, wanted.slot));
+    if (!loaded) empty.push(wanted.slot);
+    else if (wanted.perPanel > 0) {
+      const left = slotLeft(floor, loaded, rules.loss);
+      if (left.parts === null) unknown.push(wanted.slot);
+      else slots.push(slotOutlook(floor, { rules, pace, at }, { wanted, loaded, left, parts: left.parts }));
+    }
+  }
+  slots.sort(
+    (a, b) => a.forecast.runOutMs.expected - b.forecast.runOutMs.expected || compareText(a.slot, b.slot),
+  );
+  return {
+    ...{ line, run, rules, calendar, pace, slots, panelsLeft },
+    paceFrom: seen.seconds === null ? 'nominal' : 'seen',
+    unknown: unknown.sort(compareSlots),
+    empty: empty.sort(compareSlots),
+    runEndMs: workingMoment(calendar, nowMs, panelsLeft * pace.panelSeconds),
+  };
+}
+
+interface SlotFacts {
+  readonly wanted: SetupSlot;
+  readonly loaded: SlotState;
+  readonly left: SlotLeft;
+  readonly parts: number;
+}
+
+function slotOutlook(
+  floor: FloorState,
+  within: {
+    readonly rules: LineRules;
+    readonly pace: LinePace;
+    readonly at: { readonly nowMs: number; readonly remembered?: ReadonlyMap<string, WarningState> };
+  },
+  facts: SlotFacts,
+): SlotOutlook {
+  const { wanted, loaded, left, parts } = facts;
+  const { rules, pace, at } = within;
+  const hasLengths = wanted.pitchMm !== null && rules.hubToPickMm !== null && rules.intakeToPickMm !== null;
+  const forecast = forecastSlot(pace, {
+    slot: wanted.slot,
+    perPanel: wanted.perPanel,
+    left: parts,
+    sd: left.sd,
+    loss: rules.loss,
+    ...(hasLengths
+      ? {
+          pitchMm: wanted.pitchMm ?? 0,
+          hubToPickMm: rules.hubToPickMm ?? 0,
+          intakeToPickMm: rules.intakeToPickMm ?? 0,
+        }
+      : {}),
+  });
+  const need = loaded.tapes.at(-1)?.entry ?? loaded.entry;
+  const key = needKey(loaded.line, wanted.slot, need);
+  const raised = floor.raised.get(key);
+  const previous: WarningState | null =
+    at.remembered?.get(key) ??
+    (raised === undefined
+      ? null
+      : {
+          need: key,
+          level: raised.level,
+          reason: 'heldLevel',
+          sinceMs: raised.atMs,
+          announced: raised.level,
+        });
+  const warning = needWarning({
+    nowMs: at.nowMs,
+    need: key,
+    opensMs: forecast.windowMs?.opens ?? forecast.runOutMs.early,
+    closesMs: forecast.windowMs?.closes ?? forecast.runOutMs.expected,
+    risk: forecast.risk,
+    leadSeconds: rules.leadSeconds,
+    previous,
+  });
+  return {
+    ...{ slot: wanted.slot, wanted, loaded, left, forecast, need, warning },
+    acknowledged: floor.acknowledged.get(key)?.level ?? null,
+  };
+}
+
+/** Slots that somebody must go to before the run ends, in order of need. */
+export function dueSlots(outlook: Outlook): readonly SlotOutlook[] {
+  return outlook.slots.filter((slot) => !slot.forecast.outlasts);
+}
+
+/** Warnings that nobody has taken note of at their present level. */
+export function openWarnings(outlook: Outlook): readonly SlotOutlook[] {
+  const order: readonly WarningLevel[] = ['quiet', 'soon', 'due', 'late'];
+  const rank = (level: WarningLevel | null) => (level === null ? -1 : order.indexOf(level));
+  return outlook.slots.filter(
+    (slot) => slot.warning.level !== 'quiet' && rank(slot.acknowledged) < rank(slot.warning.level),
+  );
+}

@@ -1,0 +1,104 @@
+// Watches the line: a new outlook with every change and every few seconds; raises warnings once, in the log, so that neither a
+// reload nor another tablet forgets or repeats them; calls until somebody takes note.
+
+import { effect, type ReadonlySignal, signal } from '@preact/signals';
+import type { WarningState } from '../../../shared/forecast/warnings.ts';
+import type { WorkingTime } from '../../../shared/forecast/working-time.ts';
+import { needKey } from '../../../shared/setup/state.ts';
+import type { App } from '../app.ts';
+import type { Alarm } from '../device/alarm.ts';
+import { formatMoment } from '../device/clock.ts';
+import { lineCalendar, lineOutlook, type Outlook, openWarnings, type SlotOutlook } from './model.ts';
+
+/** A new look at the clock after this long. */
+const LOOK_EVERY_MS = 5000;
+/** An unacknowledged warning calls again after this long. */
+const CALL_EVERY_MS: Readonly<Record<'soon' | 'due' | 'late', number>> = {
+  soon: 120_000,
+  due: 45_000,
+  late: 15_000,
+};
+const DAY_MS = 86_400_000;
+
+/** The watch over the line in hand. */
+export interface Watch {
+  /** Null where nothing is being built. */
+  readonly outlook: ReadonlySignal<Outlook | null>;
+  /** A person took note of a warning. Resolves when that is durable. */
+  readonly acknowledge: (slot: SlotOutlook) => Promise<void>;
+}
+
+/** Starts the watch. */
+export function startWatch(app: App, alarm: Alarm): Watch {
+  const outlook = signal<Outlook | null>(null);
+  const remembered = new Map<string, WarningState>();
+  const calledAt = new Map<string, number>();
+  let calendar: { line: string; day: number; rules: unknown; time: WorkingTime } | null = null;
+  const raising = new Set<string>();
+
+  function calendarOf(line: string, nowMs: number): WorkingTime {
+    const floor = app.store.floor();
+    const rules = floor.rules.get(line);
+    const day = Math.floor(nowMs / DAY_MS);
+    if (calendar?.line !== line || calendar.day !== day || calendar.rules !== rules) {
+      calendar = { line, day, rules, time: lineCalendar(floor, line, nowMs) };
+    }
+    return calendar.time;
+  }
+
+  function look(): void {
+    const line = app.line.peek();
+    const nowMs = app.clock.nowMs();
+    const next =
+      line === null
+        ? null
+        : lineOutlook(app.store.floor(), line, { nowMs, calendar: calendarOf(line, nowMs), remembered });
+    outlook.value = next;
+    if (!next) return;
+    for (const slot of next.slots) {
+      const key = needKey(next.line, slot.slot, slot.need);
+      remembered.set(key, slot.warning);
+      if (slot.warning.announce && slot.warning.level !== 'quiet') void raise(next, slot);
+    }
+    for (const slot of openWarnings(next)) callFor(next, slot, nowMs);
+  }
+
+  /** Writes a warning down once a level; two tablets may both do so, which says the same thing twice. */
+  async function raise(next: Outlook, slot: SlotOutlook): Promise<void> {
+    const { level } = slot.warning;
+    const key = `${needKey(next.line, slot.slot, slot.need)}#${level}`;
+    if (raising.has(key)) return;
+    raising.add(key);
+    const due = formatMoment(Math.round(slot.forecast.windowMs?.closes ?? slot.forecast.runOutMs.expected));
+    const payload = { line: next.line, slot: slot.slot, need: slot.need, level, due };
+    await app.store.append([{ kind: 'warning.raised', payload }], null).catch(() => raising.delete(key)); // tried again at the next look
+  }
+
+  function callFor(next: Outlook, slot: SlotOutlook, nowMs: number): void {
+    const { level } = slot.warning;
+    if (level === 'quiet') return;
+    const key = `${needKey(next.line, slot.slot, slot.need)}#${level}`;
+    if (nowMs - (calledAt.get(key) ?? Number.NEGATIVE_INFINITY) < CALL_EVERY_MS[level]) return;
+    calledAt.set(key, nowMs);
+    alarm.call(level);
+  }
+
+  effect(() => {
+    app.tick.value;
+    app.line.value;
+    look();
+  });
+  setInterval(look, LOOK_EVERY_MS);
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') look();
+  });
+  return {
+    outlook,
+    acknowledge: async (slot) => {
+      const { line, need, slot: address } = { line: slot.loaded.line, need: slot.need, slot: slot.slot };
+      await app.write([
+        { kind: 'warning.acknowledged', payload: { line, slot: address, need, level: slot.warning.level } },
+      ]);
+    },
+  };
+}

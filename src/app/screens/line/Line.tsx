@@ -1,0 +1,102 @@
+// The running line: how far the run is, what runs out when, where to go next.
+
+import { useState } from 'preact/hooks';
+import { useApp, useFloor } from '../../app.ts';
+import type { DeskRun } from '../../desk/desk.ts';
+import { dueSlots, type Outlook } from '../../outlook/model.ts';
+import type { Watch } from '../../outlook/watch.ts';
+import { address } from '../../router.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Icon } from '../../ui/Icon.tsx';
+import { lineWords } from '../../words/line.ts';
+import { loadWords } from '../../words/load.ts';
+import { formatCount, formatTime, say } from '../../words/words.ts';
+import { RunBar } from './RunBar.tsx';
+import { StartDialog } from './StartDialog.tsx';
+import { Timeline } from './Timeline.tsx';
+import './line.css';
+
+export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: Watch }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(lineWords);
+  const [starting, setStarting] = useState(false);
+  const [all, setAll] = useState(false);
+  const line = app.line.value;
+  const outlook = watch.outlook.value;
+  if (line === null || !floor.chosen.has(line)) {
+    return (
+      <div class="empty">
+        <Icon name="line" size={56} />
+        <h2>{say(loadWords).noSetup}</h2>
+        <p>{say(loadWords).noSetupHelp}</p>
+        <div class="row">
+          <a class="button act large" href={address('plant', 'setups')}>
+            {say(loadWords).choose}
+          </a>
+          <a class="button large" href={address('plant', 'sheet')}>
+            {say(loadWords).bring}
+          </a>
+        </div>
+      </div>
+    );
+  }
+  if (!outlook) {
+    return (
+      <div class="empty">
+        <Icon name="line" size={56} />
+        <h2>{words.noRun}</h2>
+        <p>{words.noRunHelp}</p>
+        <Button tone="act" large onPress={() => setStarting(true)} testId="run-start">
+          <Icon name="play" /> {words.start}
+        </Button>
+        {starting && <StartDialog line={line} onClose={() => setStarting(false)} />}
+      </div>
+    );
+  }
+  const due = dueSlots(outlook);
+  const shown = all ? outlook.slots : due;
+  return (
+    <div class="stack">
+      <RunBar outlook={outlook} />
+      <div class="row">
+        <h2 class="grow">{words.dueTitle}</h2>
+        {outlook.unknown.length > 0 && (
+          <span class="chip care">? {words.unknown(outlook.unknown.length)}</span>
+        )}
+        {outlook.empty.length > 0 && (
+          <span class="chip care">{words.notLoaded(formatCount(outlook.empty.length))}</span>
+        )}
+        <Button onPress={() => setAll(!all)} testId="line-all">
+          {all ? words.less : words.more}
+        </Button>
+      </div>
+      {shown.length === 0 ? (
+        <p class="empty">{words.nothingDue}</p>
+      ) : (
+        <Timeline outlook={outlook} slots={shown} desk={desk} watch={watch} />
+      )}
+      <Summary outlook={outlook} due={due.length} zone={floor.lines.get(line)?.zone ?? 'UTC'} />
+      <p class="caution">
+        <Icon name="warn" />
+        {words.caution}
+      </p>
+    </div>
+  );
+}
+
+function Summary(props: { readonly outlook: Outlook; readonly due: number; readonly zone: string }) {
+  const words = say(lineWords);
+  const { outlook } = props;
+  return (
+    <p class="row soft" data-testid="line-summary">
+      <span>{words.outlast(outlook.slots.length - props.due)}</span>
+      <span>·</span>
+      <span>
+        {outlook.panelsLeft === 0 ? words.runDone : words.runEnds(formatTime(outlook.runEndMs, props.zone))}
+      </span>
+      <span>·</span>
+      <span>{words.pace[outlook.paceFrom](outlook.pace.panelSeconds.toFixed(1))}</span>
+    </p>
+  );
+}

@@ -1,0 +1,154 @@
+// The run in hand: count panels, stop with a reason, resume, end.
+
+import { useState } from 'preact/hooks';
+import { entryId } from '../../../../shared/log/entry.ts';
+import { stopReasons } from '../../../../shared/setup/vocabulary.ts';
+import { useApp } from '../../app.ts';
+import { PinPad } from '../../frame/PinPad.tsx';
+import type { Outlook } from '../../outlook/model.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Dialog } from '../../ui/Dialog.tsx';
+import { Icon } from '../../ui/Icon.tsx';
+import { lineWords } from '../../words/line.ts';
+import { shellWords } from '../../words/shell.ts';
+import { formatCount, formatSpan, say } from '../../words/words.ts';
+
+export function RunBar({ outlook }: { readonly outlook: Outlook }) {
+  const app = useApp();
+  const words = say(lineWords);
+  const [asking, setAsking] = useState<'stop' | 'many' | 'end' | null>(null);
+  const { run, line } = outlook;
+  const close = () => setAsking(null);
+
+  async function count(add: number): Promise<void> {
+    const [entry] = await app.write([
+      {
+        kind: 'panels.counted',
+        payload: { run: run.run, line, add, panels: run.done + add, serial: null, via: 'typed' },
+      },
+    ]);
+    if (!entry) return;
+    app.notice.value = {
+      tone: 'plain',
+      text: words.counted(formatCount(run.done + add)),
+      act: {
+        label: words.takeBack,
+        run: () => {
+          const payload = { of: entryId(entry), line, slot: null, reason: 'count taken back' };
+          app.write([{ kind: 'entry.corrected', payload }]).catch(() => undefined); // shown by the fault screen
+        },
+      },
+    };
+  }
+
+  return (
+    <section class="runbar" data-testid="runbar">
+      <div class="grow">
+        <b class="panels">{words.panels(formatCount(run.done), formatCount(run.panelsWanted))}</b>
+        <div class="progressbar">
+          <i style={{ width: `${Math.min(100, (100 * run.done) / Math.max(1, run.panelsWanted))}%` }} />
+        </div>
+        {run.phase === 'stopped' && (
+          <span class="chip care" data-testid="stopped">
+            <Icon name="pause" size={18} />
+            {words.stoppedSince(
+              words.stopReasons[run.stopReason ?? 'other'],
+              formatSpan((app.nowMs.value - run.sinceMs) / 1000),
+            )}
+          </span>
+        )}
+      </div>
+      {run.phase === 'running' ? (
+        <>
+          <Button tone="act" large onPress={() => void count(1)} testId="plus-one">
+            {words.plusOne}
+          </Button>
+          <Button large onPress={() => setAsking('many')} testId="plus-many">
+            {words.plusMany}
+          </Button>
+          <Button large tone="stop" onPress={() => setAsking('stop')} testId="run-stop">
+            <Icon name="pause" /> {words.stop}
+          </Button>
+        </>
+      ) : (
+        <>
+          <Button
+            tone="act"
+            large
+            testId="run-resume"
+            onPress={
+              () =>
+                void app
+                  .write([{ kind: 'run.resumed', payload: { run: run.run, line } }])
+                  .catch(() => undefined) // shown by the fault screen
+            }
+          >
+            <Icon name="play" /> {words.resume}
+          </Button>
+          <Button large onPress={() => setAsking('end')} testId="run-end">
+            {words.end}
+          </Button>
+        </>
+      )}
+      {asking === 'stop' && (
+        <Dialog title={words.stopTitle} onClose={close}>
+          <div class="choice">
+            {stopReasons.map((reason) => (
+              <Button
+                key={reason}
+                large
+                testId={`stop-${reason}`}
+                onPress={() => {
+                  const payload = { run: run.run, line, reason, note: '' };
+                  app.write([{ kind: 'run.stopped', payload }]).catch(() => undefined); // shown by the fault screen
+                  close();
+                }}
+              >
+                {words.stopReasons[reason]}
+              </Button>
+            ))}
+          </div>
+          <div class="acts">
+            <Button onPress={close}>{say(shellWords).cancel}</Button>
+          </div>
+        </Dialog>
+      )}
+      {asking === 'many' && (
+        <Dialog title={words.plusManyTitle} onClose={close}>
+          <PinPad
+            secret={false}
+            onEnter={(digits) => {
+              close();
+              if (Number(digits) > 0) void count(Number(digits));
+            }}
+          />
+          <div class="acts">
+            <Button onPress={close}>{say(shellWords).cancel}</Button>
+          </div>
+        </Dialog>
+      )}
+      {asking === 'end' && (
+        <Dialog title={words.endTitle} onClose={close}>
+          <p>{words.endText(formatCount(run.done), formatCount(run.panelsWanted))}</p>
+          <div class="acts">
+            <Button
+              tone="act"
+              large
+              testId="run-end-yes"
+              onPress={() => {
+                const payload = { run: run.run, line, panels: run.done, note: '' };
+                app.write([{ kind: 'run.ended', payload }]).catch(() => undefined); // shown by the fault screen
+                close();
+              }}
+            >
+              {words.end}
+            </Button>
+            <Button large onPress={close}>
+              {say(shellWords).cancel}
+            </Button>
+          </div>
+        </Dialog>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,102 @@
+// Starting a run: which setup, how many panels, the nominal pace until the line's own is seen.
+
+import { useState } from 'preact/hooks';
+import { setupProgress } from '../../../../shared/setup/progress.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { newId } from '../../device/ids.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Dialog } from '../../ui/Dialog.tsx';
+import { lineWords } from '../../words/line.ts';
+import { shellWords } from '../../words/shell.ts';
+import { formatCount, say } from '../../words/words.ts';
+
+export function StartDialog({ line, onClose }: { readonly line: string; readonly onClose: () => void }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(lineWords);
+  const shell = say(shellWords);
+  const setup = floor.setups.get(floor.chosen.get(line) ?? '');
+  const last = [...floor.runs.values()].filter((run) => run.line === line).at(-1);
+  const [panels, setPanels] = useState(String(last?.panelsWanted ?? 500));
+  const [seconds, setSeconds] = useState(String(last?.panelSeconds ?? 30));
+  const [prefix, setPrefix] = useState(last?.panelPrefix ?? '');
+  if (!setup) return null;
+  const progress = setupProgress(floor, line);
+  const missing = progress.slots.length - progress.verified;
+  const wrongPanels = !(Number.isInteger(Number(panels)) && Number(panels) > 0);
+  const wrongSeconds = !(Number(seconds.replace(',', '.')) > 0);
+
+  async function start(): Promise<void> {
+    if (!setup) return;
+    await app.write([
+      {
+        kind: 'run.started',
+        payload: {
+          run: newId(),
+          line,
+          setup: setup.setup,
+          product: setup.product,
+          panelsWanted: Number(panels),
+          panelSeconds: Number(seconds.replace(',', '.')),
+          panelSd: 0,
+          panelPrefix: prefix.trim() === '' ? null : prefix.trim(),
+        },
+      },
+    ]);
+    onClose();
+  }
+
+  return (
+    <Dialog title={words.startTitle} onClose={onClose}>
+      <div class="stack">
+        <p>
+          <b>{setup.product}</b> · {shell.side[setup.side]} · {shell.revision(setup.revision)}
+        </p>
+        {missing > 0 && <p class="chip care">{words.notLoaded(formatCount(missing))}</p>}
+        <label class="field">
+          <span>{words.panelsWanted}</span>
+          <input
+            data-typing
+            data-testid="panels-wanted"
+            inputMode="numeric"
+            value={panels}
+            aria-invalid={wrongPanels}
+            onInput={(event) => setPanels(event.currentTarget.value)}
+          />
+          {wrongPanels && <span class="wrong">{words.wrongNumber}</span>}
+        </label>
+        <label class="field">
+          <span>{words.panelSeconds}</span>
+          <input
+            data-typing
+            data-testid="panel-seconds"
+            inputMode="decimal"
+            value={seconds}
+            aria-invalid={wrongSeconds}
+            onInput={(event) => setSeconds(event.currentTarget.value)}
+          />
+          <small>{wrongSeconds ? words.wrongNumber : words.panelSecondsHelp}</small>
+        </label>
+        <label class="field">
+          <span>{words.panelPrefix}</span>
+          <input data-typing value={prefix} onInput={(event) => setPrefix(event.currentTarget.value)} />
+          <small>{words.panelPrefixHelp}</small>
+        </label>
+        <div class="row">
+          <Button
+            tone="act"
+            large
+            testId="run-start-yes"
+            disabledReason={wrongPanels || wrongSeconds ? words.wrongNumber : null}
+            onPress={() => void start()}
+          >
+            {missing > 0 ? words.startAnyway : words.start}
+          </Button>
+          <Button large onPress={onClose}>
+            {shell.cancel}
+          </Button>
+        </div>
+      </div>
+    </Dialog>
+  );
+}

@@ -1,0 +1,169 @@
+// Each slot's tape lies along the time axis and ends where it runs out, fading between the early and the late bound; the
+// bracket is the splice window. One look tells where to go next.
+
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { useApp, useFloor } from '../../app.ts';
+import type { DeskRun } from '../../desk/desk.ts';
+import type { Outlook, SlotOutlook } from '../../outlook/model.ts';
+import type { Watch } from '../../outlook/watch.ts';
+import { Button } from '../../ui/Button.tsx';
+import { TapeStrip } from '../../ui/TapeStrip.tsx';
+import { lineWords } from '../../words/line.ts';
+import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
+
+/** Hours that the axis may show. */
+const HORIZONS = [1, 2, 4, 8] as const;
+const HOUR_MS = 3_600_000;
+
+interface TimelineProps {
+  readonly outlook: Outlook;
+  readonly slots: readonly SlotOutlook[];
+  readonly desk: DeskRun;
+  readonly watch: Watch;
+}
+
+/** Moments at which the axis is labelled: whole steps of the clock, five or so across the width. */
+export function axisTicks(fromMs: number, hours: number): readonly number[] {
+  const stepMs = (hours * HOUR_MS) / 4;
+  const first = Math.ceil(fromMs / stepMs) * stepMs;
+  return [0, 1, 2, 3, 4].map((index) => first + index * stepMs).filter((ms) => ms < fromMs + hours * HOUR_MS);
+}
+
+export function Timeline({ outlook, slots, desk, watch }: TimelineProps) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(lineWords);
+  const [hours, setHours] = useState<number>(2);
+  const [width, setWidth] = useState(600);
+  const axis = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const element = axis.current;
+    if (!element) return;
+    const watcher = new ResizeObserver(() => setWidth(Math.max(120, Math.floor(element.clientWidth))));
+    watcher.observe(element);
+    return () => watcher.disconnect();
+  }, []);
+  const nowMs = app.nowMs.value;
+  const zone = floor.lines.get(outlook.line)?.zone ?? 'UTC';
+  const toX = (ms: number) => Math.max(0, ((ms - nowMs) / (hours * HOUR_MS)) * width);
+  const stops = outlook.calendar.fromMs
+    .map((fromMs, index) => ({ fromMs, toMs: outlook.calendar.toMs[index] ?? fromMs }))
+    .filter((stop) => stop.toMs > nowMs && stop.fromMs < nowMs + hours * HOUR_MS);
+  return (
+    <div class="timeline" data-testid="timeline">
+      <div class="axisrow">
+        <div class="choice">
+          {HORIZONS.map((each) => (
+            <button type="button" key={each} aria-pressed={hours === each} onClick={() => setHours(each)}>
+              {words.horizon(each)}
+            </button>
+          ))}
+        </div>
+        <div class="axis" ref={axis}>
+          <i style={{ left: 0 }}>{words.now}</i>
+          {axisTicks(nowMs + HOUR_MS * hours * 0.06, hours).map((ms) => (
+            <i key={ms} style={{ left: `${toX(ms)}px` }}>
+              {formatTime(ms, zone)}
+            </i>
+          ))}
+          {stops.map((stop) => (
+            <span
+              key={stop.fromMs}
+              class="standstill"
+              title={words.shiftBreak}
+              style={{
+                left: `${toX(stop.fromMs)}px`,
+                width: `${Math.min(width, toX(stop.toMs)) - toX(stop.fromMs)}px`,
+              }}
+            />
+          ))}
+        </div>
+      </div>
+      {slots.map((slot) => (
+        <SlotRow
+          key={slot.slot}
+          slot={slot}
+          geometry={{ nowMs, zone, width, toX }}
+          desk={desk}
+          watch={watch}
+        />
+      ))}
+    </div>
+  );
+}
+
+interface Geometry {
+  readonly nowMs: number;
+  readonly zone: string;
+  readonly width: number;
+  readonly toX: (ms: number) => number;
+}
+
+const tones = { quiet: 'plain', soon: 'care', due: 'care', late: 'stop' } as const;
+
+function SlotRow(props: {
+  readonly slot: SlotOutlook;
+  readonly geometry: Geometry;
+  readonly desk: DeskRun;
+  readonly watch: Watch;
+}) {
+  const words = say(lineWords);
+  const { slot, geometry, desk, watch } = props;
+  const { nowMs, zone, toX, width } = geometry;
+  const { forecast, warning } = slot;
+  const inSeconds = (forecast.runOutMs.expected - nowMs) / 1000;
+  const level = warning.level;
+  const waits = level !== 'quiet' && slot.acknowledged !== level;
+  const joint =
+    slot.left.runningIndex < slot.loaded.tapes.length - 1 && slot.left.running !== null && slot.left.parts;
+  const jointX =
+    joint && slot.left.running !== null
+      ? toX(nowMs + (forecast.runOutMs.expected - nowMs) * (slot.left.running / joint))
+      : null;
+  const { windowMs } = forecast;
+  return (
+    <div class={`slotrow ${level}`} data-testid={`row-${slot.slot}`} data-level={level}>
+      <div class="who">
+        <b class="code">{slot.slot}</b>
+        <span class="code">{slot.loaded.tapes.at(-1)?.part || slot.wanted.part}</span>
+      </div>
+      <div class="strip">
+        <TapeStrip
+          width={width}
+          early={toX(forecast.runOutMs.early)}
+          late={toX(forecast.runOutMs.late)}
+          opens={windowMs === null ? null : toX(windowMs.opens)}
+          closes={windowMs === null ? null : toX(windowMs.closes)}
+          joint={jointX}
+          tone={tones[level]}
+        />
+      </div>
+      <div class="due">
+        <b>{inSeconds <= 0 ? words.overdue : words.inTime(formatSpan(inSeconds))}</b>
+        <span>
+          {formatTime(forecast.runOutMs.expected, zone)} · {words.parts(formatCount(slot.left.parts ?? 0))}
+        </span>
+      </div>
+      <div class="acts">
+        {level !== 'quiet' && <span class={`chip ${tones[level]}`}>{words.levels[level]}</span>}
+        {waits && (
+          <Button onPress={() => void watch.acknowledge(slot)} testId={`ack-${slot.slot}`}>
+            {words.acknowledge}
+          </Button>
+        )}
+        <Button
+          tone={level === 'due' || level === 'late' ? 'act' : 'plain'}
+          onPress={() => desk.chooseSlot(slot.slot)}
+          testId={`splice-${slot.slot}`}
+        >
+          {words.splice}
+        </Button>
+      </div>
+      <p class="when">
+        {words.between(formatTime(forecast.runOutMs.early, zone), formatTime(forecast.runOutMs.late, zone))}
+        {windowMs !== null &&
+          ` · ${windowMs.opens <= nowMs ? words.windowNow(formatTime(windowMs.closes, zone)) : words.window(formatTime(windowMs.opens, zone), formatTime(windowMs.closes, zone))}`}
+      </p>
+    </div>
+  );
+}

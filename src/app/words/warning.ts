@@ -1,0 +1,21 @@
+import { area, plural } from './words.ts';
+
+/** The warning above every screen. */
+export const warningWords = area({
+  en: {
+    soon: (span: string, clock: string) => `runs out in ${span}, about ${clock}. Bring the next reel.`,
+    due: (span: string, clock: string) => `can be spliced now; runs out in ${span}, about ${clock}.`,
+    late: (_span: string, clock: string) => `is past its splice window; the tape ends about ${clock}.`,
+    more: (count: number) => plural(count, '1 more waits.', `${count} more wait.`),
+    show: 'Show',
+    acknowledge: 'I go',
+  },
+  es: {
+    soon: (span, clock) => `se acaba en ${span}, sobre las ${clock}. Traiga la bobina siguiente.`,
+    due: (span, clock) => `se puede empalmar ya; se acaba en ${span}, sobre las ${clock}.`,
+    late: (_span, clock) => `pasó su ventana de empalme; la cinta acaba sobre las ${clock}.`,
+    more: (count) => plural(count, 'Espera 1 más.', `Esperan ${count} más.`),
+    show: 'Ver',
+    acknowledge: 'Voy',
+  },
+});
