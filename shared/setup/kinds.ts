@@ -267,6 +267,7 @@ export const payloadSchemas = {
 } as const;
 
 export type EntryKind = keyof typeof payloadSchemas;
+/** The checked payload of a kind. */
 export type PayloadOf<K extends EntryKind> = z.output<(typeof payloadSchemas)[K]>;
 export type SetupSlot = Readonly<z.output<typeof setupSlotSchema>>;
 

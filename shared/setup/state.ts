@@ -6,6 +6,7 @@ import type { ClockReading } from '../log/entry.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
 import type { CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
+/** Who belongs to the plant; `pin` verifies a PIN away from the server, null where none is set. */
 export interface Person {
   readonly person: string;
   readonly name: string;
@@ -14,6 +15,7 @@ export interface Person {
   readonly pin: { readonly salt: string; readonly hash: string; readonly rounds: number } | null;
 }
 
+/** A tablet, and every life of its database that the log knows. */
 export interface Tablet {
   readonly tablet: string;
   readonly name: string;
@@ -21,14 +23,21 @@ export interface Tablet {
   readonly epochs: readonly string[];
 }
 
+/** A line as it was last described: machines, banks, positions. */
 export type Line = Readonly<PayloadOf<'line.defined'>>;
+/** The figures and rules of a line as they were last set. */
 export type LineRules = Readonly<PayloadOf<'line.ruled'>>;
+/** A feeder as it was last described. */
 export type Feeder = Readonly<PayloadOf<'feeder.known'>>;
+/** What one product side wants on each slot, in one revision; it never changes once taken. */
 export type Setup = Readonly<PayloadOf<'setup.taken'>> & { readonly takenMs: number };
+/** Material that must not be used: by reel, lot or part. */
 export type Block = Readonly<PayloadOf<'material.blocked'>>;
 
+/** Where a run stands. */
 export type RunPhase = 'running' | 'stopped' | 'ended';
 
+/** A job being built, and how far it is. */
 export interface Run {
   readonly run: string;
   readonly line: string;
@@ -92,6 +101,7 @@ export interface SlotState {
   readonly before: SlotState | null;
 }
 
+/** A reel as it was last seen, on a slot or off the line (`at` null). */
 export interface Reel {
   readonly reel: string;
   readonly part: string | null;
@@ -113,6 +123,7 @@ export interface Hold {
   readonly reasons: readonly VerdictReason[];
 }
 
+/** A walk that checks every loaded slot again; `seen` holds the slots checked so far. */
 export interface Sweep {
   readonly sweep: string;
   readonly line: string;
@@ -125,6 +136,7 @@ export interface Sweep {
 export const conflictKinds = ['slot-loaded-twice', 'reel-on-two-slots', 'cleared-though-blocked'] as const;
 export type ConflictKind = (typeof conflictKinds)[number];
 
+/** Two entries that cannot both be true, until a lead settles it. */
 export interface Conflict {
   readonly conflict: string;
   readonly kind: ConflictKind;
@@ -138,6 +150,7 @@ export interface Conflict {
   readonly atMs: number;
 }
 
+/** Who took note of a warning, and how loud it was then. */
 export interface Acknowledgement {
   readonly level: WarningLevel;
   readonly by: string | null;

@@ -70,6 +70,7 @@ export const enrolSchema = z.object({
 });
 export type Enrol = z.infer<typeof enrolSchema>;
 
+/** The answer to an enrolment: the plant, and the key that the server signs with. */
 export const enrolledSchema = z.object({
   tablet: tabletName,
   plant: words,
@@ -83,6 +84,7 @@ export type Enrolled = z.infer<typeof enrolledSchema>;
 export const offerSchema = z.object({ heads: z.array(headSchema).max(5_000) });
 export type Offer = z.infer<typeof offerSchema>;
 
+/** The answer to an offer: how far the server holds each chain. */
 export const offeredSchema = z.object({ serverEpoch: name, serverMs: ms, acks: z.array(markSchema) });
 export type Offered = z.infer<typeof offeredSchema>;
 
@@ -94,6 +96,7 @@ export const pushSchema = z.object({
 });
 export type Push = z.infer<typeof pushSchema>;
 
+/** The answer to a push: what is held now and what was kept aside. */
 export const pushedSchema = z.object({
   serverEpoch: name,
   serverMs: ms,
@@ -149,9 +152,11 @@ export const checkSchema = z.object({
 });
 export type PersonCheck = z.infer<typeof checkSchema>;
 
+/** What a person may do grows from left to right. */
 export const roles = ['operator', 'lead', 'engineer'] as const;
 export type Role = (typeof roles)[number];
 
+/** The answer to a check of a person: who it is and for how long that counts. */
 export const checkedSchema = z.object({
   person: z.string(),
   name: z.string(),
@@ -192,6 +197,7 @@ export const revokeSchema = z.object({ tablet: name });
 
 /** `POST /api/export`: for a lead or an engineer; answered by a path that may be fetched once. */
 export const exportFormats = ['csv', 'xlsx', 'json'] as const;
+/** What is wanted of an export: its format and what of the log. */
 export const exportSchema = z.object({
   format: z.enum(exportFormats),
   /** ISO 8601 with offset. */
@@ -200,6 +206,7 @@ export const exportSchema = z.object({
   line: z.string().min(1).max(64).nullable(),
 });
 export type ExportWish = z.infer<typeof exportSchema>;
+/** The answer to an export: where it is fetched, once and until when. */
 export const exportMadeSchema = z.object({ path: z.string(), untilMs: ms });
 export type ExportMade = z.infer<typeof exportMadeSchema>;
 

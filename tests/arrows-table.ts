@@ -1,0 +1,234 @@
+// Who may import whom, with a sentence of reason each. What is not listed is forbidden.
+
+/** What one folder may import. */
+export interface Arrow {
+  readonly room: string;
+  readonly may: readonly string[];
+  readonly why: string;
+}
+
+const core = [
+  ...['shared/kit', 'shared/labels', 'shared/log', 'shared/setup', 'shared/verdict', 'shared/forecast'],
+  ...['shared/changeover', 'shared/moisture', 'shared/trace', 'shared/wire'],
+];
+
+/** Every folder; the longest that fits a file counts. `!` in front forbids. */
+export const arrows: readonly Arrow[] = [
+  { room: 'shared/kit', may: [], why: 'The floor: it stands on nothing.' },
+  { room: 'shared/labels', may: ['shared/kit'], why: 'A label knows no setup.' },
+  {
+    room: 'shared/log',
+    may: ['shared/kit'],
+    why: 'The log knows no word of the floor, so the server can keep it.',
+  },
+  {
+    room: 'shared/setup',
+    may: ['shared/kit', 'shared/labels', 'shared/log'],
+    why: 'The state of a line is a fold of entries over what labels said.',
+  },
+  {
+    room: 'shared/verdict',
+    may: ['shared/kit', 'shared/labels', 'shared/log', 'shared/setup'],
+    why: 'A verdict compares a label with a setup; of the log it uses the order of texts only.',
+  },
+  {
+    room: 'shared/forecast',
+    may: ['shared/kit', 'shared/setup'],
+    why: 'It asks how long material lasts and knows none of the other questions.',
+  },
+  {
+    room: 'shared/changeover',
+    may: ['shared/kit', 'shared/setup'],
+    why: 'It asks what differs between setups and knows none of the other questions.',
+  },
+  {
+    room: 'shared/moisture',
+    may: ['shared/kit', 'shared/setup'],
+    why: 'It asks how much floor life is left and knows none of the other questions.',
+  },
+  {
+    room: 'shared/trace',
+    may: ['shared/kit', 'shared/log', 'shared/setup'],
+    why: 'It reads panels and lots out of entries and knows none of the other questions.',
+  },
+  {
+    room: 'shared/wire',
+    may: ['shared/kit', 'shared/log'],
+    why: 'It carries envelopes and treats payloads as opaque, so that new rules need no new server.',
+  },
+  { room: 'src/app/device', may: ['shared/kit'], why: 'Clock, ids and PINs of the tablet know no floor.' },
+  {
+    room: 'src/app/words',
+    may: [...core, 'src/app/scan'],
+    why: 'Sentences say what the core and the camera found; they fetch nothing.',
+  },
+  {
+    room: 'src/app/ui',
+    may: ['shared/kit', 'shared/setup', 'src/app/words'],
+    why: 'Widgets draw what they are given; of the floor they know its closed lists of words.',
+  },
+  {
+    room: 'src/app/store',
+    may: ['shared/kit', 'shared/log', 'shared/setup', 'src/app/device', 'src/app/app.ts'],
+    why: 'The one wall to the browser database keeps and folds the log.',
+  },
+  {
+    room: 'src/app/sync',
+    may: ['shared/kit', 'shared/log', 'shared/wire', 'src/app/store', 'src/app/device'],
+    why: 'Sync moves entries between store and server and never knows a screen.',
+  },
+  {
+    room: 'src/app/scan',
+    may: ['shared/kit', 'shared/labels', 'src/app/device', 'src/worker'],
+    why: 'Pixels and keys in, codes out; of the worker it knows the messages.',
+  },
+  {
+    room: 'src/app/desk',
+    may: ['shared', 'src/app/app.ts', 'src/app/device', 'src/app/scan', 'src/app/store'],
+    why: 'The task in hand joins scans, floor and verdict; it draws nothing.',
+  },
+  {
+    room: 'src/app/frame',
+    may: ['shared', 'src/app', 'src/worker'],
+    why: 'The shell stands around the screens and loads each by its name.',
+  },
+  {
+    room: 'src/app/screens',
+    may: ['shared', 'src/app', '!src/app/screens', 'src/worker'],
+    why: 'A screen can be taken out by deleting its folder: no other screen knows it.',
+  },
+  {
+    room: 'src/app',
+    may: ['shared', 'src/app', 'src/worker', 'demo'],
+    why: 'The composition root builds everything and hands it down.',
+  },
+  {
+    room: 'src/worker',
+    may: ['shared'],
+    why: 'The worker reckons and decodes; it stores nothing and draws nothing.',
+  },
+  { room: 'src/sw', may: ['shared/kit'], why: 'The service worker caches files, never data.' },
+  {
+    room: 'src/server/stores',
+    may: ['shared/kit', 'shared/log', 'shared/wire', 'src/server/stores', 'src/server/codes.ts'],
+    why: 'A store keeps entries and answers in the codes of the wire; it knows neither routes nor the floor.',
+  },
+  {
+    room: 'src/server/people',
+    may: [
+      ...['shared/kit', 'shared/log', 'shared/setup', 'shared/wire', 'src/server/stores'],
+      ...['src/server/settings.ts', 'src/server/http/refuse.ts'],
+    ],
+    why: 'The server reads who belongs to the plant out of the log, and nothing else of the floor.',
+  },
+  {
+    room: 'src/server',
+    may: [
+      'shared/kit',
+      'shared/log',
+      'shared/wire',
+      'shared/setup/people.ts',
+      'shared/setup/state.ts',
+      'src/server',
+    ],
+    why: 'The server keeps entries and their order; the rules of the floor are not its business.',
+  },
+  {
+    room: 'src/cli',
+    may: ['shared', 'src/server', 'demo'],
+    why: 'The command line puts the core and the server behind commands.',
+  },
+  {
+    room: 'demo',
+    may: ['shared', 'src/server', 'src/cli'],
+    why: 'The invented plant plays through the real core.',
+  },
+  {
+    room: 'tests',
+    may: [
+      'shared',
+      'src',
+      'demo',
+      'tests',
+      'vite.config.ts',
+      'vite.node.config.ts',
+      'vitest.config.ts',
+      'package.json',
+    ],
+    why: 'Tests may look at anything; nothing looks at tests.',
+  },
+];
+
+/** Where some packages may be imported. */
+export interface Wall {
+  /** Package name; `*` at the end stands for any ending. */
+  readonly packages: readonly string[];
+  readonly rooms: readonly string[];
+  readonly why: string;
+}
+
+/** Where packages may be imported; `tests` may import any of them, development packages are named where they are used. */
+export const walls: readonly Wall[] = [
+  { packages: ['dexie'], rooms: ['src/app/store'], why: 'One wall to the browser database.' },
+  {
+    packages: ['zxing-wasm', '@zxing/*'],
+    rooms: ['src/worker', 'src/app/scan'],
+    why: 'One wall to the decoder.',
+  },
+  { packages: ['better-sqlite3'], rooms: ['src/server/stores/sqlite'], why: 'A driver only in its store.' },
+  { packages: ['pg'], rooms: ['src/server/stores/postgres'], why: 'A driver only in its store.' },
+  { packages: ['kysely'], rooms: ['src/server/stores'], why: 'Queries are the stores’ business.' },
+  { packages: ['bwip-js'], rooms: ['demo'], why: 'It draws labels for practice and is far too big to ship.' },
+  { packages: ['zod'], rooms: ['shared', 'src', 'demo'], why: 'Checking input is everybody’s business.' },
+  {
+    packages: ['@noble/hashes', 'canonicalize'],
+    rooms: ['shared/log', 'shared/wire'],
+    why: 'The seal of an entry.',
+  },
+  { packages: ['papaparse'], rooms: ['shared/setup', 'shared/log'], why: 'Sheets and exports are CSV.' },
+  {
+    packages: ['read-excel-file', 'write-excel-file'],
+    rooms: ['src/app', 'src/cli'],
+    why: 'Workbooks are bytes: the core sees rows.',
+  },
+  { packages: ['preact', '@preact/signals'], rooms: ['src/app'], why: 'Only the page draws.' },
+  {
+    packages: ['workbox-window', 'virtual:pwa-register'],
+    rooms: ['src/app'],
+    why: 'Registers the service worker.',
+  },
+  { packages: ['workbox-precaching', 'workbox-routing'], rooms: ['src/sw'], why: 'Caches files.' },
+  {
+    packages: ['lean-qr'],
+    rooms: ['src/app', 'src/server', 'src/cli', 'demo'],
+    why: 'Enrolment by a code on a screen.',
+  },
+  {
+    packages: ['fastify', '@fastify/*', '@peculiar/x509', 'reflect-metadata', 'prom-client'],
+    rooms: ['src/server'],
+    why: 'Only the server serves.',
+  },
+  { packages: ['node:*'], rooms: ['src/server', 'src/cli', 'demo'], why: 'Only these run in Node.' },
+];
+
+/** What shared/ may not name: the compiler does not refuse these, or refuses them only by the absence of types. */
+export const bannedInCore: readonly { readonly words: readonly string[]; readonly why: string }[] = [
+  { words: ['Date', '.', 'now'], why: 'The clock comes in as an argument.' },
+  { words: ['new', 'Date', '(', ')'], why: 'The clock comes in as an argument.' },
+  { words: ['new', 'Date', ';'], why: 'The clock comes in as an argument.' },
+  { words: ['performance'], why: 'The clock comes in as an argument.' },
+  { words: ['Math', '.', 'random'], why: 'Chance comes in as an argument.' },
+  { words: ['crypto'], why: 'Ids and keys come in as arguments.' },
+  ...['console', 'process', 'globalThis'].map((word) => ({
+    words: [word],
+    why: 'The core talks to nobody.',
+  })),
+  ...['fetch', 'setTimeout', 'setInterval', 'queueMicrotask'].map((word) => ({
+    words: [word],
+    why: 'The core waits for nobody.',
+  })),
+  ...['localStorage', 'sessionStorage', 'indexedDB', 'document', 'window', 'navigator'].map((word) => ({
+    words: [word],
+    why: 'The core runs without a page.',
+  })),
+];
