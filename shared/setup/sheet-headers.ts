@@ -103,7 +103,13 @@ export function reduceHeader(header: string): string {
 
 interface Matcher<F extends string> {
   readonly whole: ReadonlyMap<string, readonly F[]>;
-  readonly partial: readonly { readonly words: readonly string[]; readonly field: F }[];
+  /** Phrases of several words and single words that stand in a longer header, by their first word. */
+  readonly partialByWord: ReadonlyMap<string, readonly Phrase<F>[]>;
+}
+
+interface Phrase<F extends string> {
+  readonly words: readonly string[];
+  readonly field: F;
 }
 
 const matchers = new WeakMap<object, Matcher<string>>();
@@ -112,16 +118,18 @@ function matcherFor<F extends string>(words: HeaderWords<F>): Matcher<F> {
   const known = matchers.get(words);
   if (known) return known as Matcher<F>; // stored below under the same words
   const whole = new Map<string, F[]>();
-  const partial: { words: string[]; field: F }[] = [];
+  const partialByWord = new Map<string, Phrase<F>[]>();
   for (const field of Object.keys(words) as F[]) {
     for (const phrase of [...words[field].split(',').map((text) => text.trim()), reduceHeader(field)]) {
       const key = phrase.replaceAll(' ', '');
       const fields = whole.get(key) ?? [];
       if (!fields.includes(field)) whole.set(key, [...fields, field]);
-      if (phrase.length >= 3) partial.push({ words: phrase.split(' '), field });
+      const [first = '', ...rest] = phrase.split(' ');
+      const phrases = partialByWord.get(first) ?? [];
+      if (phrase.length >= 3) partialByWord.set(first, [...phrases, { words: [first, ...rest], field }]);
     }
   }
-  const matcher: Matcher<F> = { whole, partial };
+  const matcher: Matcher<F> = { whole, partialByWord };
   matchers.set(words, matcher);
   return matcher;
 }
@@ -145,7 +153,7 @@ function matchHeader<F extends string>(
   const found = reduced.split(' ');
   let fields: F[] = [];
   let strength = 0;
-  for (const phrase of matcher.partial) {
+  for (const phrase of found.flatMap((word) => matcher.partialByWord.get(word) ?? [])) {
     const surplus = found.length - phrase.words.length;
     if (surplus < 1 || surplus > 2 || !phrase.words.every((word) => found.includes(word))) continue;
     const reached = phrase.words.length * 10 - surplus;

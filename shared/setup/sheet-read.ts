@@ -15,7 +15,6 @@ import {
   type SheetCell,
   type SheetColumn,
   type SheetRows,
-  scoreHeaderRow,
 } from './sheet-headers.ts';
 import type { PlacementReading } from './sheet-placements.ts';
 import { listSheetProblems, type SheetProblem, sheetProblem } from './sheet-problems.ts';
@@ -59,12 +58,20 @@ export interface SheetOptions extends SheetCheckOptions {
 const totalWords = /^(?:sub)?(?:total|totals|sum|summe|gesamt|gesamtsumme|suma|somme|totaux)\b/i;
 
 /** Why a row is to be left out, or null for a row to be read. */
-function reasonToIgnore(row: readonly SheetCell[], reader: RowReader): IgnoredReason | null {
-  const texts = row.map(cellText).filter((text) => text !== '');
-  if (/^(?:#|\/\/|\*\*)/.test(texts[0] ?? '')) return 'comment';
-  if (totalWords.test(texts[0] ?? '') && (reader.text('part') === '' || reader.text('slot') === ''))
-    return 'total';
-  if (scoreHeaderRow(row, sheetHeaderWords) >= Math.max(2, texts.length * 0.6)) return 'headerAgain';
+function reasonToIgnore(
+  row: readonly SheetCell[],
+  reader: RowReader,
+  columns: readonly SheetColumn<SheetField>[],
+): IgnoredReason | null {
+  const first = cellText(row.find((cell) => cellText(cell) !== ''));
+  if (/^(?:#|\/\/|\*\*)/.test(first)) return 'comment';
+  const partOrSlotEmpty = reader.text('part') === '' || reader.text('slot') === '';
+  if (partOrSlotEmpty && totalWords.test(first)) return 'total';
+  const part = columns.find((column) => column.field === 'part');
+  if (part !== undefined && reader.text('part') === part.header) {
+    const repeated = columns.filter(({ index, header }) => header !== '' && cellText(row[index]) === header);
+    if (repeated.length >= Math.max(2, columns.length * 0.6)) return 'headerAgain';
+  }
   return isNotFitted(reader) ? 'notFitted' : null;
 }
 
@@ -103,7 +110,7 @@ function readRows(rows: SheetRows, guess: ColumnGuess<SheetField>, supplied: boo
     if (row.every((cell) => cellText(cell) === '')) continue;
     filled++;
     const reader = makeReader(row, index + 1, { indexesByField, headerOf, problems });
-    const reason = reasonToIgnore(row, reader);
+    const reason = reasonToIgnore(row, reader, guess.columns);
     // Merged cells leave machine and bank blank below their first row.
     above.machine = reader.text('machine') || above.machine;
     above.bank = reader.text('bank') || above.bank;
