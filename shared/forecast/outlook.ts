@@ -1,0 +1,185 @@
+// After the next splice, when is the one after? Does what lies at the line last the run, and what must the store bring, by when?
+// Method: reels of one part on one slot are one long tape: each reel's run-out is the forecast of all parts up to its end, so that the
+// spread grows as the shift goes on. Reel-by-reel guesses from the last moment were refused: their spreads would not add up.
+
+import { placementsAt, riskOfFewerThan } from './placements.ts';
+import type { LinePace, MomentSpread, SlotForecast, SlotLoad } from './run-out.ts';
+import { forecastSlot } from './run-out.ts';
+
+/** A reel that waits at the line for a slot, in the order in which it will be spliced. */
+export interface WaitingReel {
+  readonly reel: string;
+  readonly parts: number;
+  readonly sd: number;
+}
+
+/** One reel's end: the splice onto the next. */
+export interface ReelEnd {
+  /** The reel's id; null for the one that is running. */
+  readonly reel: string | null;
+  readonly runOutMs: MomentSpread;
+  readonly windowMs: SlotForecast['windowMs'];
+  /** Probability that the run still needs parts when this reel ends. */
+  readonly risk: number;
+  /** True where the run ends first: this splice is not due. */
+  readonly outlasts: boolean;
+}
+
+/** What a slot needs for the rest of the run. */
+export interface SlotOutlook {
+  readonly slot: string;
+  readonly ends: readonly ReelEnd[];
+  /** True where running and waiting reels last the run (risk below 5 %). */
+  readonly lasts: boolean;
+  /** Null where it lasts; else what the store must bring. */
+  readonly bring: {
+    /** Parts missing so that the run is done with 95 % probability, rounded up. */
+    readonly parts: number;
+    /** When they must lie at the line: the early closing of the last reel's window, or its early run-out. */
+    readonly byMs: number;
+  } | null;
+}
+
+/** Parts up to the end of `upTo` waiting reels, as one load whose window is that of the last reel. */
+function joined(load: SlotLoad, waiting: readonly WaitingReel[], upTo: number): SlotLoad {
+  const reels = waiting.slice(0, upTo);
+  return {
+    ...load,
+    left: reels.reduce((sum, reel) => sum + reel.parts, load.left),
+    sd: Math.hypot(load.sd, ...reels.map((reel) => reel.sd)),
+  };
+}
+
+/** Fewest further parts with which the run is done with 95 % probability. */
+function partsShort(load: SlotLoad, wanted: number): number {
+  let high = 1;
+  const isShort = (parts: number) => riskOfFewerThan({ ...load, left: load.left + parts }, wanted) >= 0.05;
+  while (isShort(high)) high *= 2;
+  let low = high >> 1;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (isShort(middle)) low = middle + 1;
+    else high = middle;
+  }
+  return high;
+}
+
+/**
+ * The ends of the running reel and of those that wait, and what is missing. Splices themselves are taken to cost no parts.
+ * A loss of 1 (every part lost) throws: nothing would ever be enough.
+ */
+export function slotOutlook(pace: LinePace, load: SlotLoad, waiting: readonly WaitingReel[]): SlotOutlook {
+  if (load.loss >= 1)
+    throw new RangeError(`Cannot look ahead as loss must be below 1: current value is ${load.loss}`);
+  const ends: ReelEnd[] = [];
+  for (let upTo = 0; upTo <= waiting.length; upTo++) {
+    const forecast = forecastSlot(pace, joined(load, waiting, upTo));
+    const { runOutMs, windowMs, risk, outlasts } = forecast;
+    ends.push({
+      reel: upTo === 0 ? null : waiting[upTo - 1]!.reel,
+      runOutMs,
+      windowMs,
+      risk,
+      outlasts,
+    });
+  }
+  const last = ends[ends.length - 1]!;
+  if (last.outlasts) return { slot: load.slot, ends, lasts: true, bring: null };
+  const all = joined(load, waiting, waiting.length);
+  const closesEarlyMs =
+    last.windowMs === null
+      ? last.runOutMs.early
+      : last.windowMs.closes - (last.runOutMs.expected - last.runOutMs.early);
+  return {
+    slot: load.slot,
+    ends,
+    lasts: false,
+    bring: {
+      parts: partsShort(all, pace.panelsLeft * load.perPanel),
+      byMs: Math.max(pace.nowMs, Math.min(closesEarlyMs, last.runOutMs.early)),
+    },
+  };
+}
+
+/** Something to fetch from the store. */
+export interface PickNeed {
+  readonly part: string;
+  readonly slot: string;
+  readonly parts: number;
+  /** Parts on one reel of this part as the store keeps it. */
+  readonly reelQuantity: number;
+  readonly byMs: number;
+  /** Where it lies in the store, such as `R03-S12`. */
+  readonly place: string;
+}
+
+/** One stop on the way through the store. */
+export interface PickLine {
+  readonly place: string;
+  readonly part: string;
+  readonly reels: number;
+  readonly byMs: number;
+  readonly slots: readonly string[];
+}
+
+/** Places compared as people walk them: `R2` before `R10`. */
+function comparePlaces(a: string, b: string): number {
+  const steps = (text: string) => text.match(/\d+|\D+/g) ?? [];
+  const x = steps(a);
+  const y = steps(b);
+  for (let i = 0; i < Math.min(x.length, y.length); i++) {
+    const [left, right] = [x[i]!, y[i]!];
+    const numbers = Number(left) - Number(right);
+    if (!Number.isNaN(numbers) && numbers !== 0) return numbers;
+    if (Number.isNaN(numbers) && left !== right) return left < right ? -1 : 1;
+  }
+  return x.length - y.length;
+}
+
+/** The pick list in walking order: one line for a part at a place, reels for each slot rounded up (a reel cannot stand on two slots). */
+export function pickList(needs: readonly PickNeed[]): PickLine[] {
+  const lines = new Map<string, PickLine>();
+  for (const need of [...needs].sort((a, b) => (a.slot < b.slot ? -1 : a.slot > b.slot ? 1 : 0))) {
+    const key = JSON.stringify([need.place, need.part]);
+    const reels = Math.ceil(need.parts / need.reelQuantity);
+    const line = lines.get(key);
+    lines.set(key, {
+      place: need.place,
+      part: need.part,
+      reels: (line?.reels ?? 0) + reels,
+      byMs: Math.min(line?.byMs ?? Infinity, need.byMs),
+      slots: [...(line?.slots ?? []), need.slot],
+    });
+  }
+  return [...lines.values()].sort(
+    (a, b) => comparePlaces(a.place, b.place) || (a.part < b.part ? -1 : a.part > b.part ? 1 : 0),
+  );
+}
+
+/** How a machine uses several slots of one part: side by side in fixed shares, or one until it is dry, then the next. */
+export const SHARING_RULES = ['sideBySide', 'inTurn'] as const;
+export type SharingRule = (typeof SHARING_RULES)[number];
+
+/**
+ * Spreads a part's placements per panel over its slots. `sideBySide`: by `share` (any positive figures; they are scaled to their sum).
+ * `inTurn`: the first slot with parts takes all, so only it has a load now, and the part as a whole lasts as one long tape
+ * (`slotOutlook` with the other slots' reels as waiting). Loads come back in the slots' order, 0 for a slot that rests.
+ */
+export function sharedLoads(
+  perPanel: number,
+  slots: readonly { readonly slot: string; readonly share: number; readonly left: number }[],
+  rule: SharingRule,
+): { readonly slot: string; readonly perPanel: number }[] {
+  if (rule === 'inTurn') {
+    const active = slots.findIndex((slot) => slot.left > 0);
+    return slots.map((slot, i) => ({ slot: slot.slot, perPanel: i === active ? perPanel : 0 }));
+  }
+  const whole = slots.reduce((sum, slot) => sum + slot.share, 0);
+  return slots.map((slot) => ({ slot: slot.slot, perPanel: (perPanel * slot.share) / whole }));
+}
+
+/** Placements of a reel at the 5 % and 95 % points, for a screen that says "enough for … panels". */
+export function panelsCovered(load: SlotLoad): { readonly least: number; readonly most: number } {
+  const [least, most] = placementsAt(load, [0.05, 0.95], { variance: 0 });
+  return { least: Math.floor(least! / load.perPanel), most: Math.floor(most! / load.perPanel) };
+}
