@@ -112,13 +112,11 @@ async function start(): Promise<void> {
   addEventListener('pointerdown', () => void askToKeep().then(lookAtStorage), { once: true });
 
   await loadDemo(app);
-  const watch = startWatch(
-    app,
-    createAlarm(() => preferences.value.sound),
-  );
+  const alarm = createAlarm(() => preferences.value.sound);
+  const watch = startWatch(app, alarm);
   render(
     <AppContext.Provider value={app}>
-      <Root desk={desk} offline={offline} fault={fault} storage={storage} watch={watch} />
+      <Root desk={desk} offline={offline} fault={fault} storage={storage} watch={watch} alarm={alarm} />
     </AppContext.Provider>,
     root,
   );

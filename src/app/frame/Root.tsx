@@ -3,6 +3,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
+import type { Alarm } from '../device/alarm.ts';
 import type { Offline } from '../device/offline.ts';
 import { reserveBytes, roomLeft, type StorageHealth } from '../device/storage.ts';
 import { openWarnings } from '../outlook/model.ts';
@@ -24,9 +25,10 @@ interface RootProps {
   readonly fault: ReadonlySignal<StoreFault | null>;
   readonly storage: ReadonlySignal<StorageHealth>;
   readonly watch: Watch;
+  readonly alarm: Alarm;
 }
 
-export function Root({ desk, offline, fault, storage, watch }: RootProps) {
+export function Root({ desk, offline, fault, storage, watch, alarm }: RootProps) {
   const floor = useFloor();
   const app = useApp();
   const words = say(shellWords);
@@ -61,7 +63,7 @@ export function Root({ desk, offline, fault, storage, watch }: RootProps) {
         </>
       }
     >
-      <Screen desk={desk} watch={watch} />
+      <Screen desk={desk} watch={watch} offline={offline} alarm={alarm} />
     </Shell>
   );
 }
@@ -69,10 +71,14 @@ export function Root({ desk, offline, fault, storage, watch }: RootProps) {
 const Line = lazy(() => import('../screens/line/Line.tsx').then((module) => module.Line));
 const Load = lazy(() => import('../screens/load/Load.tsx').then((module) => module.Load));
 
-function Screen({ desk, watch }: { readonly desk: DeskRun; readonly watch: Watch }) {
+const Plant = lazy(() => import('../screens/plant/Plant.tsx').then((module) => module.Plant));
+
+function Screen({ desk, watch, offline, alarm }: Pick<RootProps, 'desk' | 'watch' | 'offline' | 'alarm'>) {
   switch (place.value.screen) {
     case 'load':
       return <Load desk={desk} />;
+    case 'plant':
+      return <Plant offline={offline} alarm={alarm} />;
     default:
       return <Line desk={desk} watch={watch} />;
   }

@@ -48,12 +48,17 @@ const TIMEOUT_MS = 10_000;
 /** Smaller bodies do not gain from packing. */
 const PACK_FROM = 1024;
 
-/** Makes the caller. `clockOffMs`: as remembered. `onAnswer` is told of each answer by the server, a no included. */
-export function createCaller(
-  world: SyncWorld,
-  key: SyncKey,
-  options: { readonly clockOffMs?: number; readonly onAnswer?: () => void } = {},
-): Caller {
+export interface CallerOptions {
+  /** As remembered. */
+  readonly clockOffMs?: number;
+  /** Told of each answer by the server, a no included. */
+  readonly onAnswer?: () => void;
+  /** Raised to end all calls. */
+  readonly signal?: AbortSignal;
+}
+
+/** Makes the caller. */
+export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOptions = {}): Caller {
   let clockOffMs = options.clockOffMs ?? 0;
 
   /** One answer, a no included, with its time limit still running. */
@@ -87,7 +92,7 @@ export function createCaller(
       ...body.headers,
       ...(wish.person === undefined ? {} : { [personHeader]: wish.person }),
     };
-    const limit = timeLimit(wish.timeoutMs ?? TIMEOUT_MS, wish.signal);
+    const limit = timeLimit(wish.timeoutMs ?? TIMEOUT_MS, wish.signal ?? options.signal);
     try {
       const init: RequestInit = { method, headers, signal: limit.signal, cache: 'no-store' };
       if (body.bytes) init.body = body.bytes as Uint8Array<ArrayBuffer>; // never shared memory
@@ -152,7 +157,14 @@ async function readFailure(response: Response): Promise<CallFailure & { readonly
   const refusal = refusalSchema.safeParse(await readJson(response));
   const again = retryAfterMs(response.headers.get('retry-after'));
   if (!refusal.success) {
-    return { code: 'unreadable', facts: { status: response.status }, retryAfterMs: again, serverMs: null };
+    // Something in between says that the server is not there.
+    const away = response.status >= 502 && response.status <= 504;
+    return {
+      code: away ? 'unreachable' : 'unreadable',
+      facts: { status: response.status },
+      retryAfterMs: again,
+      serverMs: null,
+    };
   }
   const { code, facts, serverMs } = refusal.data;
   return { code, facts: facts ?? {}, retryAfterMs: again, serverMs: serverMs ?? null };

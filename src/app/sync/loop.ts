@@ -48,6 +48,7 @@ export function startSync(options: SyncOptions): SyncLoop {
     }
     const caller = createCaller(options.world, options.key, {
       clockOffMs: memory.clockOffMs,
+      signal: options.signal,
       onAnswer: () => status({ lastAnswerMs: options.world.nowMs() }),
     });
     const rounds = createRounds({ ...options, caller, memory, status });

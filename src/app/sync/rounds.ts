@@ -76,7 +76,7 @@ export function createRounds(parts: RoundParts): Rounds {
       if (head.tablet === parts.key.tablet)
         backlog += Math.max(0, head.seq - (memory.acked[chainId(head)] ?? 0));
     }
-    status({ backlog });
+    status({ backlog, clockOffMs: Math.round(caller.clockOffMs()) });
   };
 
   const start = async (): Promise<CallFailure | null> => {

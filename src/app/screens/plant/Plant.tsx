@@ -1,0 +1,101 @@
+// What changes seldom: setups, people, rules, this tablet. One tile a subject; each subject is a page of its own.
+
+import type { ComponentChildren } from 'preact';
+import { type Act, mayDo } from '../../../../shared/setup/may.ts';
+import { useApp, useFloor } from '../../app.ts';
+import type { Alarm } from '../../device/alarm.ts';
+import type { Offline } from '../../device/offline.ts';
+import { address, place } from '../../router.ts';
+import { isDemo } from '../../store/demo.ts';
+import { Icon, type IconName } from '../../ui/Icon.tsx';
+import { plantWords } from '../../words/plant.ts';
+import { shellWords } from '../../words/shell.ts';
+import { say } from '../../words/words.ts';
+import { People } from './People.tsx';
+import { Practice } from './Practice.tsx';
+import { Rules } from './Rules.tsx';
+import { Setups } from './Setups.tsx';
+import { ThisTablet } from './ThisTablet.tsx';
+import './plant.css';
+
+type PageName = 'setups' | 'people' | 'rules' | 'practice' | 'tablet';
+
+const pages: readonly { readonly name: PageName; readonly icon: IconName; readonly act: Act }[] = [
+  { name: 'setups', icon: 'stock', act: 'look' },
+  { name: 'people', icon: 'person', act: 'manage-people' },
+  { name: 'rules', icon: 'line', act: 'rule-line' },
+  { name: 'practice', icon: 'load', act: 'look' },
+  { name: 'tablet', icon: 'plant', act: 'look' },
+];
+
+interface PlantProps {
+  readonly offline: Offline;
+  readonly alarm: Alarm;
+}
+
+export function Plant({ offline, alarm }: PlantProps) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(plantWords);
+  const shell = say(shellWords);
+  const wanted = place.value.rest[0];
+  const page = pages.find((each) => each.name === wanted);
+  if (!page) {
+    return (
+      <div class="tiles">
+        {pages
+          .filter((each) => each.name !== 'practice' || isDemo())
+          .map((each) => {
+            const may = mayDo(each.act, app.person.value, floor.people.size > 0);
+            return (
+              <a
+                key={each.name}
+                class="tile"
+                href={address('plant', each.name)}
+                data-testid={`tile-${each.name}`}
+              >
+                <Icon name={each.icon} size={32} />
+                <b>{words.tiles[each.name].title}</b>
+                <span>{words.tiles[each.name].text}</span>
+                {!may.may && <span class="chip">{words.needs(shell.roles[may.needs])}</span>}
+              </a>
+            );
+          })}
+      </div>
+    );
+  }
+  const may = mayDo(page.act, app.person.value, floor.people.size > 0);
+  return (
+    <div class="stack page">
+      <header class="row">
+        <a class="button quiet" href={address('plant')}>
+          <Icon name="left" /> {words.back}
+        </a>
+        <h1>{words.tiles[page.name].title}</h1>
+      </header>
+      {may.may ? (
+        contentOf(page.name, { offline, alarm })
+      ) : (
+        <p class="empty">
+          <Icon name="person" size={56} />
+          {words.needs(shell.roles[may.needs])}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function contentOf(page: PageName, { offline, alarm }: PlantProps): ComponentChildren {
+  switch (page) {
+    case 'setups':
+      return <Setups />;
+    case 'people':
+      return <People />;
+    case 'rules':
+      return <Rules />;
+    case 'practice':
+      return <Practice />;
+    case 'tablet':
+      return <ThisTablet offline={offline} alarm={alarm} />;
+  }
+}

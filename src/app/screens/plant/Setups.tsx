@@ -1,0 +1,68 @@
+// What each product wants, newest revision first; a lead chooses what the line is made ready for.
+
+import { mayDo } from '../../../../shared/setup/may.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { goTo } from '../../router.ts';
+import { Button } from '../../ui/Button.tsx';
+import { plantWords } from '../../words/plant.ts';
+import { shellWords } from '../../words/shell.ts';
+import { formatDay, say } from '../../words/words.ts';
+
+export function Setups() {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(plantWords);
+  const shell = say(shellWords);
+  const line = app.line.value;
+  const zone = floor.lines.get(line ?? '')?.zone ?? 'UTC';
+  const setups = [...floor.setups.values()]
+    .filter((setup) => setup.line === line)
+    .sort(
+      (a, b) => a.product.localeCompare(b.product) || a.side.localeCompare(b.side) || b.takenMs - a.takenMs,
+    );
+  const may = mayDo('choose-setup', app.person.value, floor.people.size > 0);
+  const blocked = !may.may
+    ? words.needs(shell.roles[may.needs])
+    : floor.current.has(line ?? '')
+      ? words.setups.runOpen
+      : null;
+  if (setups.length === 0 || line === null) return <p class="empty">{words.setups.none}</p>;
+  return (
+    <div>
+      {setups.map((setup) => {
+        const chosen = floor.chosen.get(line) === setup.setup;
+        return (
+          <div class="listed" key={setup.setup} data-testid={`setup-${setup.setup}`}>
+            <span class="grow">
+              <b>{setup.product}</b> · {shell.side[setup.side]} · {shell.revision(setup.revision)}
+              <br />
+              <span class="soft">
+                {words.setups.slots(setup.slots.length)} ·{' '}
+                {words.setups.taken(formatDay(setup.takenMs, zone))}
+              </span>
+            </span>
+            {chosen ? (
+              <span class="chip go">✓ {words.setups.chosen}</span>
+            ) : (
+              <Button
+                disabledReason={blocked}
+                testId={`choose-${setup.setup}`}
+                onPress={() => {
+                  app.write([{ kind: 'setup.chosen', payload: { line, setup: setup.setup } }]).then(
+                    () => {
+                      app.notice.value = { tone: 'go', text: words.setups.chosenNow(setup.product) };
+                      goTo('load');
+                    },
+                    () => undefined, // shown by the fault screen
+                  );
+                }}
+              >
+                {words.setups.choose}
+              </Button>
+            )}
+          </div>
+        );
+      })}
+    </div>
+  );
+}

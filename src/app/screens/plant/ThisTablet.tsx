@@ -1,0 +1,153 @@
+// This tablet's own business: name, language, theme, sound, storage, offline copy.
+
+import { useEffect, useState } from 'preact/hooks';
+import { useApp, useFloor } from '../../app.ts';
+import type { Alarm } from '../../device/alarm.ts';
+import type { Offline } from '../../device/offline.ts';
+import { askToKeep, readStorage, roomLeft, type StorageHealth } from '../../device/storage.ts';
+import { Button } from '../../ui/Button.tsx';
+import { plantWords } from '../../words/plant.ts';
+import { shellWords } from '../../words/shell.ts';
+import { formatCount, languageNames, languages, say } from '../../words/words.ts';
+
+const MEGABYTE = 1_048_576;
+
+export function ThisTablet({ offline, alarm }: { readonly offline: Offline; readonly alarm: Alarm }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(plantWords).tablet;
+  const shell = say(shellWords);
+  const { preferences } = app;
+  const [health, setHealth] = useState<StorageHealth | null>(null);
+  const own = floor.tablets.get(app.store.identity.tablet);
+  const [name, setName] = useState(own?.name ?? '');
+  const refresh = () => void readStorage().then(setHealth);
+  useEffect(refresh, []);
+  const room = health ? roomLeft(health) : null;
+  const kept = health?.kept === true ? 'yes' : health?.kept === false ? 'no' : 'unknown';
+  return (
+    <div class="form card">
+      <label class="field">
+        <span>{words.name}</span>
+        <input
+          data-typing
+          value={name}
+          maxLength={60}
+          onInput={(event) => setName(event.currentTarget.value)}
+        />
+        <Button
+          onPress={() => {
+            app.write([{ kind: 'tablet.named', payload: { name: name.trim() || 'tablet' } }]).then(
+              () => {
+                app.notice.value = { tone: 'go', text: words.saved };
+              },
+              () => undefined, // shown by the fault screen
+            );
+          }}
+        >
+          {words.saved.replace('.', '')}
+        </Button>
+      </label>
+      {floor.lines.size > 1 && (
+        <div class="field">
+          <span>{words.line}</span>
+          <div class="choice">
+            {[...floor.lines.values()].map((line) => (
+              <button
+                type="button"
+                key={line.line}
+                aria-pressed={app.line.value === line.line}
+                onClick={() => {
+                  preferences.value = { ...preferences.value, line: line.line };
+                }}
+              >
+                {line.name}
+              </button>
+            ))}
+          </div>
+        </div>
+      )}
+      <div class="field">
+        <span>{words.language}</span>
+        <div class="choice">
+          {languages.map((each) => (
+            <button
+              type="button"
+              key={each}
+              lang={each}
+              data-testid={`language-${each}`}
+              aria-pressed={preferences.value.language === each}
+              onClick={() => {
+                preferences.value = { ...preferences.value, language: each };
+              }}
+            >
+              {languageNames[each]}
+            </button>
+          ))}
+        </div>
+      </div>
+      <div class="field">
+        <span>{words.theme}</span>
+        <div class="choice">
+          {(['auto', 'light', 'dark'] as const).map((each) => (
+            <button
+              type="button"
+              key={each}
+              data-testid={`theme-${each}`}
+              aria-pressed={preferences.value.theme === each}
+              onClick={() => {
+                preferences.value = { ...preferences.value, theme: each };
+              }}
+            >
+              {words.themes[each]}
+            </button>
+          ))}
+        </div>
+      </div>
+      <div class="field">
+        <span>{words.sound}</span>
+        <div class="choice">
+          {[true, false].map((each) => (
+            <button
+              type="button"
+              key={String(each)}
+              aria-pressed={preferences.value.sound === each}
+              onClick={() => {
+                preferences.value = { ...preferences.value, sound: each };
+              }}
+            >
+              {each ? words.on : words.off}
+            </button>
+          ))}
+          <Button onPress={() => alarm.call('due')}>{words.test}</Button>
+        </div>
+        {!alarm.unlocked.value && <small>{shell.muted}</small>}
+      </div>
+      <div class="field">
+        <span>{words.storage}</span>
+        <p>
+          <span class={`chip ${kept === 'yes' ? 'go' : 'care'}`}>
+            {kept === 'yes' ? '✓' : '!'} {words.kept[kept]}
+          </span>
+        </p>
+        {health?.usedBytes != null && room !== null && (
+          <small>{words.room(formatCount(health.usedBytes / MEGABYTE), formatCount(room / MEGABYTE))}</small>
+        )}
+        {kept !== 'yes' && <Button onPress={() => void askToKeep().then(refresh)}>{words.askKeep}</Button>}
+      </div>
+      <div class="field">
+        <span>{words.offline}</span>
+        <p>
+          <span class={`chip ${offline.state.value === 'ready' ? 'go' : 'care'}`}>
+            {offline.state.value === 'ready' ? `✓ ${shell.offlineReady}` : shell.gettingReady}
+          </span>
+        </p>
+        <small>
+          {words.version} {app.version} · {words.entries(formatCount(app.store.count()))}
+          <br />
+          {words.id} <span class="code">{app.store.identity.tablet}</span>
+        </small>
+      </div>
+    </div>
+  );
+}

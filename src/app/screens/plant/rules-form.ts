@@ -1,0 +1,100 @@
+// The rules as texts in a form, and back; what does not fit is refused whole, nothing is clamped.
+
+import type { LineRules } from '../../../../shared/setup/state.ts';
+
+/** The form: numbers as typed. */
+export interface RulesForm {
+  readonly leadMinutes: string;
+  readonly walkSeconds: string;
+  readonly spliceSeconds: string;
+  readonly hubMm: string;
+  readonly intakeMm: string;
+  readonly lossPercent: string;
+  readonly shifts: LineRules['shifts'];
+  readonly breaks: LineRules['breaks'];
+  readonly ignoreCase: boolean;
+  readonly ignoreSpaces: boolean;
+  readonly ignoreDashes: boolean;
+  readonly suffixes: string;
+  readonly feedersKnown: boolean;
+}
+
+/** A line's rules before anybody set them. Common practice: ten minutes of warning, a minute a splice; tape lengths unknown. */
+export function firstRules(line: string): LineRules {
+  return {
+    ...{
+      line,
+      leadSeconds: 600,
+      walkSeconds: 60,
+      spliceSeconds: 60,
+      hubToPickMm: null,
+      intakeToPickMm: null,
+      loss: 0.003,
+    },
+    shifts: [],
+    breaks: [],
+    stops: [],
+    comparison: { ignoreCase: false, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: [] },
+    feedersKnown: false,
+  };
+}
+
+/** Rules as the form shows them. */
+export function rulesToForm(rules: LineRules): RulesForm {
+  const { ignoreCase, ignoreSpaces, ignoreDashes, packingSuffixes } = rules.comparison;
+  const { shifts, breaks, feedersKnown } = rules;
+  return {
+    ...{ shifts, breaks, feedersKnown, ignoreCase, ignoreSpaces, ignoreDashes },
+    leadMinutes: String(rules.leadSeconds / 60),
+    walkSeconds: String(rules.walkSeconds),
+    spliceSeconds: String(rules.spliceSeconds),
+    hubMm: rules.hubToPickMm === null ? '' : String(rules.hubToPickMm),
+    intakeMm: rules.intakeToPickMm === null ? '' : String(rules.intakeToPickMm),
+    lossPercent: String(Number((rules.loss * 100).toFixed(4))),
+    suffixes: packingSuffixes.join(' '),
+  };
+}
+
+/** Rules as typed over those that stood; null where a number does not fit. */
+export function formToRules(form: RulesForm, before: LineRules): LineRules | null {
+  const lead = read(form.leadMinutes);
+  const walk = read(form.walkSeconds);
+  const splice = read(form.spliceSeconds);
+  const hub = readLength(form.hubMm);
+  const intake = readLength(form.intakeMm);
+  const loss = read(form.lossPercent);
+  if (lead === null || walk === null || splice === null || loss === null || loss >= 100) return null;
+  if (hub === undefined || intake === undefined) return null;
+  if (hub !== null && intake !== null && hub < intake) return null;
+  return {
+    ...before,
+    leadSeconds: Math.round(lead * 60),
+    walkSeconds: Math.round(walk),
+    spliceSeconds: Math.round(splice),
+    hubToPickMm: hub,
+    intakeToPickMm: intake,
+    loss: loss / 100,
+    shifts: form.shifts,
+    breaks: form.breaks,
+    comparison: {
+      ignoreCase: form.ignoreCase,
+      ignoreSpaces: form.ignoreSpaces,
+      ignoreDashes: form.ignoreDashes,
+      packingSuffixes: form.suffixes.split(/\s+/).filter((suffix) => suffix !== ''),
+    },
+    feedersKnown: form.feedersKnown,
+  };
+}
+
+/** A number of zero or more, comma or point; null where it is none. */
+function read(text: string): number | null {
+  const value = Number(text.trim().replace(',', '.'));
+  return text.trim() !== '' && Number.isFinite(value) && value >= 0 ? value : null;
+}
+
+/** A length above zero, null where it is left empty, undefined where it is no number. */
+function readLength(text: string): number | null | undefined {
+  if (text.trim() === '') return null;
+  const value = read(text);
+  return value === null || value === 0 ? undefined : value;
+}
