@@ -43,6 +43,7 @@ export function createLiveHub(options: LiveOptions): LiveHub {
   let asked = false;
   let sentMs = 0;
   let timer: NodeJS.Timeout | null = null;
+  let closed = false;
 
   const send = (text: string) => {
     const frame = Buffer.from(text);
@@ -99,6 +100,8 @@ export function createLiveHub(options: LiveOptions): LiveHub {
 
   return {
     add: (tablet, response) => {
+      // Asked for while the server stops: the tablet finds another process, or waits.
+      if (closed) return void response.end();
       const listener = { tablet, response };
       listeners.add(listener);
       response.on('close', () => listeners.delete(listener));
@@ -110,6 +113,7 @@ export function createLiveHub(options: LiveOptions): LiveHub {
     },
     count: () => listeners.size,
     close: () => {
+      closed = true;
       unwatch();
       clearInterval(beat);
       if (timer) clearTimeout(timer);

@@ -75,7 +75,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   closers.push(context.appender.drained);
   const app = await createApp(context, certificate?.pair() ?? null);
   onFault = (error) => app.log.error({ err: error }, 'fault in the background');
-  closers.push(() => app.close());
+  closers.push(() => closeApp(app));
   // Live connections would hold the closing up: they end first.
   closers.push(context.live.close);
   await listen(
@@ -170,6 +170,15 @@ async function startTrust(
   );
   const url = `http://${shownHost(settings)}:${portOf(server) ?? settings.https.trustPort}/ca`;
   return { url, fingerprint: authority.fingerprint };
+}
+
+/** What is being answered may finish; whoever takes longer than this to read an answer is cut off, ms. */
+const GRACE_MS = 5_000;
+
+async function closeApp(app: FastifyInstance): Promise<void> {
+  const cut = setTimeout(() => app.server.closeAllConnections(), GRACE_MS);
+  await app.close();
+  clearTimeout(cut);
 }
 
 function closeServer(server: Server): Promise<void> {
