@@ -1,0 +1,109 @@
+// One invented plant, Brae Works: a line of three machines, its rules, people, feeders and three setups, as the entries that
+// an engineer would have written. Shifts and breaks are laid around the hour of the start, so that the line is always found
+// in the middle of a shift.
+
+import { checkPayload, type EntryKind, type PayloadOf } from '../shared/setup/kinds.ts';
+import { feeders } from './feeders.ts';
+import { people } from './people.ts';
+import { bankPositions, banks, lineId, machines, products, takenSetup } from './setups.ts';
+
+/** An entry that somebody wants written. */
+export type Wish = {
+  [K in EntryKind]: { readonly kind: K; readonly payload: PayloadOf<K> };
+}[EntryKind];
+
+/** Makes a wish, its payload checked. */
+export function wish<K extends EntryKind>(kind: K, payload: PayloadOf<K>): Wish {
+  checkPayload(kind, payload);
+  return { kind, payload } as unknown as Wish; // the pair is one of the union by construction
+}
+
+/** The plant's name, for the top of the label sheet. */
+export const plantName = 'Brae Works (invented)';
+
+/** When the line works: minutes after the start of its shift, on the plant's wall clock. */
+export const shiftMinutes = 480;
+export const breakSpans = [
+  { from: 105, minutes: 15 },
+  { from: 300, minutes: 30 },
+] as const;
+
+/** Rules that the simulated hands keep to as well. */
+export const lineFigures = {
+  leadSeconds: 600,
+  walkSeconds: 60,
+  spliceSeconds: 45,
+  hubToPickMm: 800,
+  intakeToPickMm: 260,
+  loss: 0.003,
+} as const;
+
+const everyDay = [1, 2, 3, 4, 5, 6, 7];
+
+function wallText(minutes: number): string {
+  const day = ((minutes % 1440) + 1440) % 1440;
+  return `${String(Math.floor(day / 60)).padStart(2, '0')}:${String(day % 60).padStart(2, '0')}`;
+}
+
+/** The line's rules. `shiftStart`: minute of the day, on the plant's wall clock, at which one of the three shifts begins. */
+export function lineRules(shiftStart: number): PayloadOf<'line.ruled'> {
+  const starts = [0, shiftMinutes, 2 * shiftMinutes].map((after) => shiftStart + after);
+  const { leadSeconds, walkSeconds, spliceSeconds, hubToPickMm, intakeToPickMm, loss } = lineFigures;
+  return {
+    ...{ line: lineId, leadSeconds, walkSeconds, spliceSeconds, hubToPickMm, intakeToPickMm, loss },
+    shifts: starts.map((from) => ({
+      days: [...everyDay],
+      from: wallText(from),
+      to: wallText(from + shiftMinutes),
+    })),
+    breaks: starts.flatMap((start) =>
+      breakSpans.map(({ from, minutes }) => ({
+        days: [...everyDay],
+        from: wallText(start + from),
+        to: wallText(start + from + minutes),
+      })),
+    ),
+    stops: [],
+    comparison: {
+      ignoreCase: true,
+      ignoreSpaces: true,
+      ignoreDashes: false,
+      packingSuffixes: ['-TR', '/R13'],
+    },
+    feedersKnown: true,
+  };
+}
+
+/** Everything that the plant knows before anybody loads a reel. */
+export function plantWishes(settings: {
+  readonly zone: string;
+  readonly shiftStart: number;
+}): readonly Wish[] {
+  return [
+    ...people.map((person) => wish('person.added', person)),
+    wish('line.defined', {
+      line: lineId,
+      name: 'Line 2',
+      zone: settings.zone,
+      machines: machines.map((machine) => ({
+        machine,
+        name: `Placer ${machine.slice(1)}`,
+        banks: banks.map((bank) => ({
+          bank,
+          name: bank === 'F' ? 'Front' : 'Rear',
+          positions: bankPositions,
+        })),
+      })),
+    }),
+    wish('line.ruled', lineRules(settings.shiftStart)),
+    ...feeders.map((feeder) => wish('feeder.known', feeder)),
+    ...products.map((product) => wish('setup.taken', takenSetup(product))),
+    wish('material.blocked', {
+      block: 'block-1',
+      reel: null,
+      lot: 'LT-7781-Q',
+      part: null,
+      reason: 'Supplier recall: parts rotated in their pockets',
+    }),
+  ];
+}
