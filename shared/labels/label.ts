@@ -138,6 +138,10 @@ function applyRules(
     if (standard && !readsEnvelopes(rule)) continue;
     const fit = fitRule(rule, texts);
     if (fit === null) continue;
+    if (fit.unclear) {
+      basket.warnings.push({ code: 'rule-unclear', rule: rule.rule });
+      continue;
+    }
     for (const index of fit.used) ruled.add(index);
     for (const piece of fit.named) basket.elements.push(ruleElement(rule, piece));
     basket.rules.push(rule.rule);

@@ -182,26 +182,67 @@ export function isFit(match: readonly NamedPiece[] | Misfit): match is readonly 
 export interface RuleFit {
   readonly named: readonly NamedPiece[];
   readonly used: ReadonlySet<number>;
+  /** The patterns fit the codes in more than one way: nothing is certain, and `named` is empty. */
+  readonly unclear: boolean;
 }
 
-/** Lays a rule over a label: each pattern takes the first code that it fits; all must find one, else null. */
+// More codes than any label has; keeps the work bounded.
+const MOST_CODES = 64;
+
+/** One way in which a pattern fits a code. */
+interface Choice {
+  readonly code: number;
+  readonly named: readonly NamedPiece[];
+}
+
+/**
+ * Lays a rule over a label: every pattern takes a code of its own; null where some pattern finds none. Method: bipartite
+ * matching by augmenting paths, then a search for a second matching, since codes come in any order.
+ */
 export function fitRule(rule: LabelRule, texts: readonly string[]): RuleFit | null {
-  const used = new Set<number>();
-  const named: NamedPiece[] = [];
+  if (texts.length > MOST_CODES) return null;
+  const choices: Choice[][] = [];
   for (const pattern of rule.codes) {
-    let fits = false;
-    for (const [index, text] of texts.entries()) {
-      if (used.has(index)) continue;
-      const match = matchPattern(pattern, text);
-      if (!isFit(match)) continue;
-      used.add(index);
-      for (const piece of match) named.push(piece);
-      fits = true;
-      break;
+    const fits: Choice[] = [];
+    for (const [code, text] of texts.entries()) {
+      const named = matchPattern(pattern, text);
+      if (isFit(named)) fits.push({ code, named });
     }
-    if (!fits) return null;
+    if (fits.length === 0) return null;
+    choices.push(fits);
   }
-  return { named, used };
+  const taken = matchAll(choices, null);
+  if (taken === null) return null;
+  const used = new Set(taken.map((choice) => choice.code));
+  const unclear = taken.some((choice, pattern) => {
+    return (choices[pattern]?.length ?? 0) > 1 && matchAll(choices, { pattern, code: choice.code }) !== null;
+  });
+  return { named: unclear ? [] : taken.flatMap((choice) => choice.named), used, unclear };
+}
+
+/** A code for every pattern, none twice, or null; `without` leaves one pairing out. */
+function matchAll(
+  choices: readonly (readonly Choice[])[],
+  without: { readonly pattern: number; readonly code: number } | null,
+): readonly Choice[] | null {
+  const holder = new Map<number, number>();
+  const chosen: Choice[] = [];
+  const place = (pattern: number, tried: Set<number>): boolean => {
+    for (const choice of choices[pattern] ?? []) {
+      if (tried.has(choice.code) || (without?.pattern === pattern && without.code === choice.code)) continue;
+      tried.add(choice.code);
+      const other = holder.get(choice.code);
+      if (other !== undefined && !place(other, tried)) continue;
+      holder.set(choice.code, pattern);
+      chosen[pattern] = choice;
+      return true;
+    }
+    return false;
+  };
+  for (let pattern = 0; pattern < choices.length; pattern += 1) {
+    if (!place(pattern, new Set())) return null;
+  }
+  return chosen;
 }
 
 /** Whether a rule was made for envelopes, so that it may read codes that otherwise a standard reads. */

@@ -38,6 +38,7 @@ export type LabelWarning =
   | { readonly code: 'day-not-printed'; readonly id: string; readonly text: string }
   | { readonly code: 'country-unlisted'; readonly text: string }
   | { readonly code: 'msl-unlisted'; readonly text: string }
+  | { readonly code: 'rule-unclear'; readonly rule: string }
   | { readonly code: 'gs1-unread'; readonly text: string }
   | { readonly code: 'gs1-check-digit'; readonly text: string };
 
@@ -103,6 +104,8 @@ export function formatLabelWarning(warning: LabelWarning): string {
       return `${quote(warning.text)} is no country code of ISO 3166`;
     case 'msl-unlisted':
       return `${quote(warning.text)} is no moisture sensitivity level`;
+    case 'rule-unclear':
+      return `site rule ${quote(warning.rule)} fits these codes in more than one way: not applied`;
     case 'gs1-unread':
       return `${quote(warning.text)} does not follow the GS1 identifiers known here: kept as text`;
     case 'gs1-check-digit':
