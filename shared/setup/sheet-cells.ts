@@ -12,6 +12,7 @@ const spaces = /[\s\u00a0\u2009\u202f']/g;
  * mark groups thousands (1234), for `length` it is the decimal mark (1.234). Null where the text is not a number.
  */
 export function parseNumber(text: string, kind: 'count' | 'length'): number | null {
+  if (/^\d{1,15}$/.test(text)) return Number(text);
   let plain = text.replace(spaces, '');
   if (!/^[+-]?[\d.,]*\d[\d.,]*$/.test(plain)) return null;
   const points = plain.split('.').length - 1;

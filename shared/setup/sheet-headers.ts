@@ -79,7 +79,14 @@ const unusedKeys = new Set(unusedPhrases.map((phrase) => phrase.replaceAll(' ', 
 export function cellText(cell: SheetCell): string {
   if (cell === null || cell === undefined) return '';
   if (typeof cell !== 'string') return String(cell);
-  return cell.replace(/[\s\u00a0\u200b\ufeff]+/g, ' ').trim();
+  return untidy.test(cell) ? tidyText(cell) : cell;
+}
+
+// Nearly every cell is tidy already: a look costs less than a replacement.
+const untidy = /^\s|\s$|\s\s|[^\S ]|\u200b/;
+
+function tidyText(text: string): string {
+  return text.replace(/[\s\u00a0\u200b\ufeff]+/g, ' ').trim();
 }
 
 /**

@@ -147,7 +147,7 @@ function readOneRow(
   const part = reader.text('part');
   const partBlank = part === '' || isBlankMark(part);
   if (partBlank && isEmptySlot(reader, context.columns)) return 'emptySlot';
-  if (slotText === '') {
+  if (slotText === '' || isBlankMark(slotText)) {
     reader.report('slotMissing', context.slotField, { part: partBlank ? '(empty)' : part });
     return null;
   }
