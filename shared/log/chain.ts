@@ -133,7 +133,11 @@ function walkChain(
     head = { tablet: entry.tablet, epoch: entry.epoch, seq, hash };
   }
   skip();
-  return { broken: null, head };
+  // A stretch said to be left out beyond a gap: what stood in between is gone.
+  const beyond = omitted.filter((stretch) => stretch.fromSeq > seq).sort((a, b) => a.fromSeq - b.fromSeq)[0];
+  if (!beyond) return { broken: null, head };
+  const fault = { fault: 'missing', wanted: String(seq + 1), found: String(beyond.fromSeq) } as const;
+  return { broken: { ...nameOf({ ...beyond, seq: beyond.fromSeq }), ...fault }, head };
 }
 
 function linkFault(

@@ -1,4 +1,4 @@
-/// <reference path="./sheet-papaparse.d.ts" />
+/// <reference path="../kit/papaparse.d.ts" />
 // From the bytes of a file, or from pasted text, to rows of cells.
 // Method: encoding from the byte order mark, then from where zero bytes stand (UTF-16), then UTF-8, then Windows-1252 with a warning;
 // the separator is the one under which a row reads most like a header; the rows come from papaparse.

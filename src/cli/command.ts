@@ -10,6 +10,8 @@ export interface CommandIo {
   readonly stdin: () => Promise<Uint8Array>;
   readonly stdout: (text: string) => void;
   readonly stderr: (text: string) => void;
+  /** Where bytes that are no text go; absent where the caller takes text only. */
+  readonly stdoutBytes?: (bytes: Uint8Array) => void;
 }
 
 /** One command of the command line. `run` returns the exit code. */

@@ -8,6 +8,7 @@ export const commandLoaders: Readonly<Record<string, () => Promise<Command>>> = 
   value: async () => (await import('./commands/value.ts')).command,
   floorlife: async () => (await import('./commands/floorlife.ts')).command,
   sheet: async () => (await import('./commands/sheet.ts')).command,
+  log: async () => (await import('./commands/log.ts')).command,
   serve: async () => (await import('./commands/serve.ts')).command,
   forecast: async () => (await import('./commands/forecast.ts')).command,
   rounds: async () => (await import('./commands/rounds.ts')).command,

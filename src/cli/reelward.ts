@@ -14,6 +14,7 @@ const processIo: CommandIo = {
   stdin: readStdin,
   stdout: (text) => void process.stdout.write(text),
   stderr: (text) => void process.stderr.write(text),
+  stdoutBytes: (bytes) => void process.stdout.write(bytes),
 };
 
 /** Runs one call of the command line and returns its exit code; never throws. */

@@ -1,0 +1,151 @@
+/// <reference path="../kit/papaparse.d.ts" />
+// Reads an export back, whatever its form, and says cell by cell what does not agree with the sealed record of its row.
+// Method: the column `entry` is the truth; the readable cells are reckoned from it again. A line or row that is no record is
+// told with its place, and the rest goes on.
+
+import Papa from 'papaparse/papaparse.min.js';
+import * as z from 'zod/mini';
+import type { Omitted } from './chain.ts';
+import { type Entry, entrySchema } from './entry.ts';
+import type { ExportItem } from './export.ts';
+import { exportColumns, guardFormula, itemToCells } from './export-rows.ts';
+
+/** Why a place of an export is not as it should be. */
+export const exportFaultCodes = ['not-json', 'not-a-record', 'no-entry-column', 'cell-differs'] as const;
+/** One of these reasons. */
+export type ExportFaultCode = (typeof exportFaultCodes)[number];
+
+/** What is wrong and where. `row`: line of JSON or row of a table, from 1, the header being row 1. */
+export interface ExportFault {
+  readonly row: number;
+  /** A column of a table, or the path within a record. */
+  readonly column: string;
+  readonly code: ExportFaultCode;
+  readonly wanted: string;
+  readonly found: string;
+  /** The entry that the row speaks of, as far as it says. */
+  readonly entry: { readonly tablet: string; readonly epoch: string; readonly seq: number } | null;
+}
+
+/** An export read back. */
+export interface ExportReading {
+  readonly entries: readonly Entry[];
+  readonly omitted: readonly Omitted[];
+  readonly faults: readonly ExportFault[];
+}
+
+const omittedSchema = z.strictObject({
+  omitted: z
+    .strictObject({
+      tablet: z.string().check(z.minLength(1)),
+      epoch: z.string().check(z.minLength(1)),
+      fromSeq: z.int().check(z.minimum(1)),
+      toSeq: z.int().check(z.minimum(1)),
+      hash: z.string().check(z.regex(/^[0-9a-f]{64}$/, 'expected 64 lower-case hex digits')),
+    })
+    .check(z.refine(({ fromSeq, toSeq }) => fromSeq <= toSeq, 'expected fromSeq not after toSeq')),
+});
+
+interface Basket {
+  readonly entries: Entry[];
+  readonly omitted: Omitted[];
+  readonly faults: ExportFault[];
+}
+
+/** Reads text: one JSON record a line where it begins with a brace, else CSV with any separator. */
+export function parseExport(text: string): ExportReading {
+  const body = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
+  if (/^\s*(\{|$)/.test(body)) return parseLines(body);
+  const first = body.slice(0, /[\r\n]/.exec(body)?.index ?? body.length);
+  const delimiter = /^"?at"?([^"a-z])/.exec(first)?.[1] ?? ',';
+  // A quoted cell may hold either line end; with an explicit one the parser leaves the other alone.
+  const { data } = Papa.parse(body.replace(/\r\n/g, '\n'), { delimiter, newline: '\n' });
+  return parseExportRows(data, { isGuarded: true });
+}
+
+function parseLines(body: string): ExportReading {
+  const basket: Basket = { entries: [], omitted: [], faults: [] };
+  for (const [index, line] of body.split('\n').entries()) {
+    if (line.trim() !== '') readRecord(line, { row: index + 1, column: '' }, basket);
+  }
+  return basket;
+}
+
+/**
+ * Reads the rows of a table, header first. `isGuarded`: texts that begin like a formula stand behind an apostrophe, as in CSV.
+ * Columns may stand in any order; those not known here are not looked at.
+ */
+export function parseExportRows(
+  rows: readonly (readonly string[])[],
+  options: { readonly isGuarded?: boolean } = {},
+): ExportReading {
+  const basket: Basket = { entries: [], omitted: [], faults: [] };
+  const header = (rows[0] ?? []).map((name) => name.trim());
+  const entryAt = header.indexOf('entry');
+  if (entryAt < 0) {
+    const place = { row: 1, column: 'entry', code: 'no-entry-column' as const, entry: null };
+    return { ...basket, faults: [{ ...place, wanted: 'entry', found: header.join(', ').slice(0, 200) }] };
+  }
+  const moreAt = header.flatMap((name, at) => (/^entry \d+$/.test(name) ? [at] : []));
+  for (const [index, row] of rows.entries()) {
+    if (index === 0 || row.every((cell) => cell === '')) continue;
+    const text = [entryAt, ...moreAt].map((at) => row[at] ?? '').join('');
+    const item = readRecord(text, { row: index + 1, column: 'entry' }, basket);
+    if (item === null) continue;
+    const cells = itemToCells(item);
+    for (const column of exportColumns) {
+      const at = header.indexOf(column);
+      if (column === 'entry' || at < 0) continue;
+      const wanted = options.isGuarded ? guardFormula(cells[column]) : cells[column];
+      const found = row[at] ?? '';
+      if (found === wanted) continue;
+      const place = { row: index + 1, column, code: 'cell-differs' as const };
+      basket.faults.push({ ...place, wanted, found, entry: nameIn(item) });
+    }
+  }
+  return basket;
+}
+
+function readRecord(
+  text: string,
+  place: { readonly row: number; readonly column: string },
+  basket: Basket,
+): ExportItem | null {
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch {
+    const found = text.trim().slice(0, 80);
+    basket.faults.push({ ...place, code: 'not-json', wanted: 'one JSON record', found, entry: null });
+    return null;
+  }
+  const isStretch = value !== null && typeof value === 'object' && Object.hasOwn(value, 'omitted');
+  const checked = isStretch ? z.safeParse(omittedSchema, value) : z.safeParse(entrySchema, value);
+  if (!checked.success) {
+    const issue = checked.error.issues[0];
+    const unknown = issue?.code === 'unrecognized_keys' ? issue.keys : [];
+    basket.faults.push({
+      row: place.row,
+      column: [...(issue?.path ?? []), ...unknown].map(String).join('.') || place.column,
+      code: 'not-a-record',
+      wanted: unknown.length > 0 ? 'no key of this name' : (issue?.message ?? 'an entry'),
+      found: text.trim().slice(0, 80),
+      entry: nameIn(value),
+    });
+    return null;
+  }
+  // The parsed value itself, not the checker's copy: the hash is over what stands in the file.
+  if (isStretch) basket.omitted.push((value as { omitted: Omitted }).omitted);
+  else basket.entries.push(value as Entry);
+  return value as ExportItem; // just checked
+}
+
+/** Which entry a value speaks of, as far as it says; null where it says too little. */
+function nameIn(value: unknown): ExportFault['entry'] {
+  if (value === null || typeof value !== 'object') return null;
+  const inner = (value as { omitted?: unknown }).omitted;
+  const { tablet, epoch, seq, fromSeq } = (inner ?? value) as Record<string, unknown>; // checked on the next line
+  const number = typeof seq === 'number' ? seq : fromSeq;
+  if (typeof tablet !== 'string' || typeof epoch !== 'string' || typeof number !== 'number') return null;
+  return { tablet, epoch, seq: number };
+}

@@ -1,0 +1,140 @@
+// An export as rows for people, and as lines for machines. Readable columns first; the last column holds the sealed record
+// itself, so that the readable ones can be reckoned again and compared. The core knows rows; bytes are the caller's.
+
+import type { Json } from './entry.ts';
+import { type ExportItem, isOmitted, payloadFact } from './export.ts';
+import { canonicalText } from './seal.ts';
+
+/** Columns that an entry's envelope fills. */
+export const envelopeColumns = ['at', 'tablet', 'epoch', 'seq', 'who', 'kind'] as const;
+
+/** Columns that common facts of a payload fill. */
+export const factColumns = [
+  ...(['line', 'slot', 'feeder', 'reel', 'part', 'supplierPart', 'lot', 'quantity', 'verdict'] as const),
+  ...(['reasons', 'run', 'panels', 'serial', 'reason', 'of', 'act', 'via'] as const),
+] as const;
+
+/** All columns in their order. */
+export const exportColumns = [...envelopeColumns, ...factColumns, 'prev', 'hash', 'sig', 'entry'] as const;
+/** One column. */
+export type ExportColumn = (typeof exportColumns)[number];
+
+/** What stands under `kind` in the row of a stretch left out. */
+export const omittedKind = '(left out)';
+
+/** A record as one line of JSON: the RFC 8785 text of the entry, or of the stretch left out. */
+export function itemToJson(item: ExportItem): string {
+  return canonicalText(isOmitted(item) ? { omitted: { ...item.omitted } } : item);
+}
+
+/** A record as texts by column, without any guard for spreadsheets; the column `entry` is exact. */
+export function itemToCells(item: ExportItem): Readonly<Record<ExportColumn, string>> {
+  const cells = Object.fromEntries(exportColumns.map((column) => [column, ''])) as Record<
+    ExportColumn,
+    string
+  >; // every column is set above
+  cells.entry = itemToJson(item);
+  if (isOmitted(item)) {
+    const { tablet, epoch, fromSeq, toSeq, hash } = item.omitted;
+    return { ...cells, tablet, epoch, seq: `${fromSeq}..${toSeq}`, kind: omittedKind, hash };
+  }
+  for (const column of factColumns) cells[column] = factText(payloadFact(item, column));
+  const { at, tablet, epoch, seq, who, kind, prev, hash, sig } = item;
+  return {
+    ...cells,
+    ...{ at, tablet, epoch, seq: String(seq), who: showControls(who ?? ''), kind, prev, hash },
+    sig: showControls(sig ?? ''),
+  };
+}
+
+/** A fact as a person reads it: a list of coded reasons as its codes. */
+function factText(value: Json): string {
+  if (value === null) return '';
+  if (typeof value === 'string') return showControls(value);
+  if (Array.isArray(value)) return value.map(codeText).join(' ');
+  return typeof value === 'object' ? canonicalText(value) : String(value);
+}
+
+function codeText(value: Json): string {
+  const code = value !== null && typeof value === 'object' && 'code' in value ? value['code'] : value;
+  return typeof code === 'string' ? showControls(code) : canonicalText(code ?? null);
+}
+
+/** Control characters as their pictures (U+2400 on): cells stay on one line and no cell holds what a workbook may not. */
+function showControls(text: string): string {
+  return text
+    .replace(/[\0-\x1f]/g, (control) => String.fromCharCode(0x2400 + control.charCodeAt(0)))
+    .replace(/\x7f/g, '\u2421')
+    .replace(/[\ufffe\uffff]/g, '\ufffd');
+}
+
+/**
+ * A cell that no spreadsheet takes for a formula: a text that begins like one gets an apostrophe in front. Source of the list:
+ * OWASP, "CSV Injection" (equals, plus, minus, at, tab, carriage return, line feed, and their full-width forms).
+ */
+export function guardFormula(text: string): string {
+  return /^[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]/.test(text) ? `'${text}` : text;
+}
+
+/** The header line of a CSV export, with its line end. */
+export function csvHeader(): string {
+  return `${exportColumns.join(',')}\r\n`;
+}
+
+/** A record as a line of CSV (RFC 4180), with its line end. */
+export function itemToCsv(item: ExportItem): string {
+  const cells = itemToCells(item);
+  return `${exportColumns.map((column) => quoted(guardFormula(cells[column]))).join(',')}\r\n`;
+}
+
+function quoted(text: string): string {
+  return /[",;\r\n']|^\s|\s$/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}
+
+/** A workbook's cell holds at most 32 767 characters; a margin stays for what escaping adds. */
+const CELL_MAX = 32_000;
+
+/** Rows of a workbook, all cells texts. `entryCells`: how many columns the widest record needs (see `entryCellsOf`). */
+export function itemToWorkbookRow(item: ExportItem, entryCells: number): readonly string[] {
+  const cells = itemToCells(item);
+  const readable = exportColumns.slice(0, -1).map((column) => escapeUnderscore(cells[column]));
+  const parts = workbookParts(cells.entry);
+  return [...readable, ...Array.from({ length: entryCells }, (_, at) => parts[at] ?? '')];
+}
+
+/** The header row of a workbook: `entry`, `entry 2`, `entry 3` … where a record is too long for one cell. */
+export function workbookHeader(entryCells: number): readonly string[] {
+  const more = Array.from({ length: Math.max(0, entryCells - 1) }, (_, at) => `entry ${at + 2}`);
+  return [...exportColumns, ...more];
+}
+
+/** How many cells a record's sealed text takes in a workbook. */
+export function entryCellsOf(item: ExportItem): number {
+  return workbookParts(itemToJson(item)).length;
+}
+
+/** Cuts JSON text into cells, never at a blank (readers trim), never within a character or an escape. */
+function workbookParts(json: string): readonly string[] {
+  const text = json
+    .replace(/[\x7f-\x9f\ufffe\uffff]/g, (char) => `\\u${char.charCodeAt(0).toString(16).padStart(4, '0')}`)
+    .replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '\\u005f');
+  const parts: string[] = [];
+  let from = 0;
+  while (text.length - from > CELL_MAX) {
+    let cut = from + CELL_MAX;
+    while (cut > from + 1 && !isCut(text, cut)) cut -= 1;
+    parts.push(text.slice(from, cut));
+    from = cut;
+  }
+  return [...parts, text.slice(from)];
+}
+
+function isCut(text: string, at: number): boolean {
+  const around = text.slice(at - 1, at + 1);
+  return !/\s/u.test(around) && !/[\ud800-\udbff][\udc00-\udfff]/.test(around);
+}
+
+/** A workbook reads `_x0041_` as one letter: the underscore itself is written that way. */
+function escapeUnderscore(text: string): string {
+  return text.replace(/_(?=x[0-9A-Fa-f]{4}_)/g, '_x005F_');
+}

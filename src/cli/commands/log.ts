@@ -1,0 +1,149 @@
+// `reelward log`: is an exported log as it was written, and a part of it in another form.
+
+import { writeFile } from 'node:fs/promises';
+import { z } from 'zod';
+import type { Checkpoint } from '../../../shared/log/chain.ts';
+import { isoMoment } from '../../../shared/log/entry.ts';
+import { type ExportFilter, exportLog } from '../../../shared/log/export.ts';
+import type { ExportFault, ExportReading } from '../../../shared/log/export-read.ts';
+import { type ExportBreak, verifyExport } from '../../../shared/log/export-verify.ts';
+import { type Command, type CommandIo, NotUnderstood, parseCall, printJson, readJson } from '../command.ts';
+import { checkSignatures, exportLines, exportWorkbook, logFormats, readLogFile } from '../log-file.ts';
+
+const help = `reelward log verify FILE [--heads FILE]
+reelward log export FILE --format ${logFormats.join('|')} [--from MOMENT] [--to MOMENT] [--line LINE] [--slot SLOT]
+                    [--who PERSON] [--verdict VERDICT] [--kind KIND ...] [--out FILE]
+
+FILE is an exported log: JSON lines (one entry a line), CSV or XLSX; - for standard input.
+
+verify walks every tablet's chain of hashes, checks the signatures where the chain's first entry names its key, compares the
+readable columns of a table with the sealed entry of each row, and prints one JSON document:
+{"entries", "tablets", "omitted", "ok", "firstBroken", "heads", "faults", "signatures"}. The order of lines does not matter.
+A cut-off end can only be seen with --heads: an earlier answer of verify (or its "heads"), kept elsewhere.
+Exit 0 whole, 1 broken (the first broken entry is also named on standard error), 2 not understood.
+
+export writes the wanted entries in folding order: text to standard output or --out, a workbook likewise. --from and --to are
+moments such as 2026-03-02T06:00:00+01:00, both included. Entries left out are stood for by records {"omitted": ...}, so that
+the export can still be verified. Exit 0 written, 2 not understood.
+`;
+
+const headsSchema = z.object({
+  heads: z.array(
+    z.strictObject({
+      tablet: z.string(),
+      epoch: z.string(),
+      seq: z.int().min(1),
+      hash: z.string().regex(/^[0-9a-f]{64}$/, 'expected 64 lower-case hex digits'),
+    }),
+  ),
+});
+
+/** Refuses what is no log at all; a record that only does not hold is the answer, not a refusal. */
+function refuseUnreadable(reading: ExportReading, file: string, strict: boolean): void {
+  const fault = reading.faults.find((each) => strict || each.entry === null);
+  if (!fault) return;
+  throw new NotUnderstood(`${file}: ${sayFault(fault)}`);
+}
+
+function sayFault(fault: ExportFault): string {
+  const where = fault.column === '' ? `line ${fault.row}` : `line ${fault.row}, ${fault.column}`;
+  return `${where}: expected ${fault.wanted}, found ${fault.found === '' ? 'nothing' : fault.found}`;
+}
+
+function sayBreak({ id, fault, column, wanted, found }: ExportBreak): string {
+  const where = column === null ? '' : ` in ${column}`;
+  return `entry ${id}: ${fault}${where}: expected ${wanted}, found ${found === '' ? 'nothing' : found}`;
+}
+
+async function verify(args: readonly string[], io: CommandIo): Promise<number> {
+  const options = { heads: { type: 'string' } } as const;
+  const { values, positionals } = parseCall(args, options, { min: 1, max: 1, names: 'one FILE' });
+  const [file = '-'] = positionals;
+  const reading = await readLogFile(file, io);
+  refuseUnreadable(reading, file, false);
+  const checkpoints: readonly Checkpoint[] =
+    values.heads === undefined ? [] : (await readJson(values.heads, headsSchema, io)).heads;
+  const signatures = await checkSignatures(reading.entries);
+  const report = verifyExport(reading, {
+    checkpoints,
+    signatureHolds: signatures.holds,
+    mustBeSigned: signatures.hasKey,
+  });
+  const { checked, withoutKey } = signatures;
+  printJson({ ...report, signatures: { checked, withoutKey } }, io);
+  if (report.ok) return 0;
+  if (report.firstBroken) io.stderr(`reelward log: ${sayBreak(report.firstBroken)}\n`);
+  return 1;
+}
+
+function momentOption(name: string, text: string | undefined): string | undefined {
+  if (text === undefined || isoMoment.safeParse(text).success) return text;
+  throw new NotUnderstood(`--${name}: expected a moment such as 2026-03-02T06:00:00+01:00, found ${text}`);
+}
+
+async function exportFile(args: readonly string[], io: CommandIo): Promise<number> {
+  const text = { type: 'string' } as const;
+  const { values, positionals } = parseCall(
+    args,
+    {
+      ...{ format: text, from: text, to: text, line: text, slot: text, who: text, verdict: text, out: text },
+      kind: { type: 'string', multiple: true },
+    },
+    { min: 1, max: 1, names: 'one FILE' },
+  );
+  const [file = '-'] = positionals;
+  const format = logFormats.find((known) => known === values.format);
+  if (format === undefined) {
+    throw new NotUnderstood(
+      `--format: expected one of ${logFormats.join(', ')}, found ${values.format ?? 'nothing'}`,
+    );
+  }
+  const from = momentOption('from', values.from);
+  const to = momentOption('to', values.to);
+  const filter: ExportFilter = {
+    ...(from === undefined ? {} : { from }),
+    ...(to === undefined ? {} : { to }),
+    ...(values.line === undefined ? {} : { line: values.line }),
+    ...(values.slot === undefined ? {} : { slot: values.slot }),
+    ...(values.who === undefined ? {} : { who: values.who }),
+    ...(values.verdict === undefined ? {} : { verdict: values.verdict }),
+    ...(values.kind === undefined ? {} : { kinds: values.kind }),
+  };
+  const reading = await readLogFile(file, io);
+  refuseUnreadable(reading, file, true);
+  const items = exportLog(reading.entries, filter, reading.omitted);
+  if (format === 'xlsx') {
+    const bytes = await exportWorkbook(items);
+    if (values.out !== undefined) await writeOut(values.out, bytes);
+    else if (io.stdoutBytes) io.stdoutBytes(bytes);
+    else throw new NotUnderstood('--out: expected a file for the workbook, found nothing');
+    return 0;
+  }
+  const lines = exportLines(items, format);
+  if (values.out !== undefined) await writeOut(values.out, lines.join(''));
+  else for (const line of lines) io.stdout(line);
+  return 0;
+}
+
+async function writeOut(file: string, content: string | Uint8Array): Promise<void> {
+  try {
+    await writeFile(file, content);
+  } catch (error) {
+    throw new NotUnderstood(`--out ${file}: cannot be written (${(error as NodeJS.ErrnoException).code})`);
+  }
+}
+
+async function run(args: readonly string[], io: CommandIo): Promise<number> {
+  const [act, ...rest] = args;
+  if (act === 'verify') return verify(rest, io);
+  if (act === 'export') return exportFile(rest, io);
+  throw new NotUnderstood(`expected verify or export, found ${act ?? 'nothing'}`);
+}
+
+/** The command. */
+export const command: Command = {
+  name: 'log',
+  summary: 'check an exported log; write a part of it as CSV, XLSX or JSON lines',
+  help,
+  run,
+};
