@@ -5,7 +5,7 @@
 
 import { type SheetField, sheetFieldNames } from './sheet-fields.ts';
 import { type SheetProblem, sheetProblem } from './sheet-problems.ts';
-import type { SheetSlot } from './sheet-slot.ts';
+import { type SheetSlot, slotKey } from './sheet-slot.ts';
 import { type PositionsByWidth, positionsForWidth } from './sheet-tapes.ts';
 
 /** What the checks between rows need to know of the site. */
@@ -28,9 +28,9 @@ function checkTwice(slots: readonly SheetSlot[], headerOf: HeaderOf) {
   const kept: SheetSlot[] = [];
   const column = headerOf('slot') ?? headerOf('number');
   for (const slot of slots) {
-    const first = firstBySlot.get(slot.slot.toUpperCase());
+    const first = firstBySlot.get(slotKey(slot));
     if (first === undefined) {
-      firstBySlot.set(slot.slot.toUpperCase(), slot);
+      firstBySlot.set(slotKey(slot), slot);
       kept.push(slot);
     } else {
       const facts = { slot: slot.slot, first: first.row, part: first.part };

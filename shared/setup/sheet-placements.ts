@@ -88,9 +88,9 @@ function findAlignedHeader(lines: readonly string[]): AlignedHeader | null {
       /^(\s*)(#+|\/\/|\*+|!|;)/,
       (_, before: string, mark: string) => before + ' '.repeat(mark.length),
     );
-    for (const pattern of [/\S+(?: \S+)*/g, /\S+/g]) {
+    for (const pattern of [/"[^"]*"|\S+(?: \S+)*/g, /"[^"]*"|\S+/g]) {
       const found = [...plain.matchAll(pattern)];
-      const words = found.map((match) => match[0]);
+      const words = found.map((match) => match[0].replace(/^"(.*)"$/, '$1'));
       const score = scoreHeaderRow(words, placementHeaderWords);
       if (score <= bestScore || score < 2) continue;
       bestScore = score;

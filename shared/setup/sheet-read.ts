@@ -151,7 +151,7 @@ function readOneRow(
     reader.report('slotMissing', context.slotField, { part: partBlank ? '(empty)' : part });
     return null;
   }
-  const where = joinSlotAddress(slotText, context.machine, context.bank);
+  const where = joinSlotAddress(slotText, context);
   if (partBlank) {
     reader.report('partMissing', 'part', { slot: where.slot });
     return null;

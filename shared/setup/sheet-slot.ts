@@ -59,20 +59,25 @@ export interface IgnoredRow {
 }
 
 /**
- * Puts an address together from the slot, machine and bank columns: what the slot text states itself comes first, the columns
- * fill what it leaves out. Gives the text as written, and a null address, where it is of no known form.
+ * Puts an address together: what the slot text states itself comes first, the machine and bank columns fill what it leaves out. An address
+ * of machine, bank and number is written as `M1-F-014`; one that lacks a part and gained none stays as written, since that is what
+ * the slot's own label says. `address` is null where the text is of no known form.
  */
 export function joinSlotAddress(
   slotText: string,
-  machineText: string,
-  bankText: string,
+  columns: { readonly machine: string; readonly bank: string },
 ): { readonly slot: string; readonly address: SheetAddress | null } {
   const stated = parseSheetAddress(slotText);
   if (stated === null) return { slot: slotText, address: null };
-  const address: SheetAddress = {
-    ...stated,
-    machine: stated.machine ?? parseMachine(machineText),
-    bank: stated.bank ?? parseBank(bankText),
-  };
-  return { slot: formatSheetAddress(address), address };
+  const machine = stated.machine ?? parseMachine(columns.machine);
+  const bank = stated.bank ?? parseBank(columns.bank);
+  const address: SheetAddress = { ...stated, machine, bank };
+  const partial = machine === null || bank === null;
+  const gained = machine !== stated.machine || bank !== stated.bank;
+  return { slot: partial && !gained ? slotText : formatSheetAddress(address), address };
+}
+
+/** What tells two slots of a sheet apart, however their addresses are written. */
+export function slotKey(slot: Pick<SheetSlot, 'slot' | 'address'>): string {
+  return slot.address === null ? slot.slot.toUpperCase() : formatSheetAddress(slot.address);
 }

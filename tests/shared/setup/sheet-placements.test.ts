@@ -102,6 +102,15 @@ describe('readPlacements()', () => {
     expect(readPlacements('# Ref,Part,Side\nR1,A,B\n').parts).toMatchObject([{ part: 'A', bottom: 1 }]);
   });
 
+  it('reads words in quotation marks as one where spaces separate', () => {
+    const text =
+      'Designator "Mid X" "Mid Y" Layer Rotation Comment\nC1 1mm 2,5mm T 90 "P 1"\nC2 3mm 4mm B 90 "P 1"\n';
+    const reading = readPlacements(text);
+    expect(reading.parts).toEqual([{ part: 'P 1', top: 1, bottom: 1, firstRow: 2 }]);
+    expect(reading.placements[0]).toMatchObject({ x: 1, y: 2.5 });
+    expect(reading.problems).toEqual([]);
+  });
+
   it('reports a row that does not line up with the header', () => {
     const reading = readPlacements(
       'Ref  Part  PosX  PosY  Side\nR1   A     1.0   2.0   top\nR2 A and so on 1.0\n',

@@ -265,6 +265,22 @@ describe('readSheet() rows and columns', () => {
     expect(reading.slots.map((slot) => slot.perPanel)).toEqual([4, 3]);
   });
 
+  it.each([
+    ['Slot,Part,Qty\nm1/front/4,A,1', 'M1-F-004', 'all three parts: written as the floor does'],
+    ['Slot,Part,Qty\nF4,A,1', 'F4', 'no machine: as on the slot itself'],
+    ['Slot,Part,Qty\n4,A,1', '4', 'the number alone: as on the slot itself'],
+    ['Machine,Slot,Part,Qty\n2,F4,A,1', 'M2-F-004', 'the machine from its column'],
+    ['Machine,Table,Track,Part,Qty\nM2,1,4,A,1', 'M2-1-004', 'a bank with a number'],
+    ['Machine,Track,Part,Qty\nM2,4,A,1', 'M2-004', 'machine and number, no bank'],
+  ])('names the slot of %j %s: %s', (text, wanted) => {
+    expect(readText(text).slots.map((slot) => slot.slot)).toEqual([wanted]);
+  });
+
+  it('knows a slot given twice however its address is written', () => {
+    const text = 'Slot,Part,Qty,Tape width,Pitch\nF4,A,1,8,4\nF-004,B,1,8,4\n';
+    expect(found(text).map((problem) => problem.code)).toEqual(['slotTwice']);
+  });
+
   it('reads width and pitch written together where there is no column for the pitch', () => {
     const reading = readText(
       'Slot,Part,Qty,Tape\nM1-F-001,A,1,8x4\nM1-F-003,B,1,W12P8\nM1-F-006,C,1,8 mm paper\n',
