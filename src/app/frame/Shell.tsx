@@ -126,7 +126,7 @@ function TopBar({ status, onSignIn }: { readonly status: ComponentChildren; read
   const person = app.person.value;
   return (
     <header class="topbar">
-      <div class="place">
+      <div class="whereabouts">
         <b>{line?.name ?? words.noLine}</b>
         <span>
           {setup

@@ -139,13 +139,15 @@ function SlotRow(props: {
         />
       </div>
       <div class="due">
-        <b>{inSeconds <= 0 ? words.overdue : words.inTime(formatSpan(inSeconds))}</b>
+        <b>
+          {level !== 'quiet' && <i>{words.levels[level]}</i>}
+          {inSeconds <= 0 ? words.overdue : words.inTime(formatSpan(inSeconds))}
+        </b>
         <span>
           {formatTime(forecast.runOutMs.expected, zone)} · {words.parts(formatCount(slot.left.parts ?? 0))}
         </span>
       </div>
       <div class="acts">
-        {level !== 'quiet' && <span class={`chip ${tones[level]}`}>{words.levels[level]}</span>}
         {waits && (
           <Button onPress={() => void watch.acknowledge(slot)} testId={`ack-${slot.slot}`}>
             {words.acknowledge}

@@ -33,7 +33,7 @@ export function SlotMap({ banks, next, chosen, onChoose }: SlotMapProps) {
                 type="button"
                 key={place.slot}
                 class={`place ${place.phase}${place.slot === next ? ' next' : ''}${place.slot === chosen ? ' chosen' : ''}${place.seen ? ' seen' : ''}`}
-                style={{ flexGrow: place.positions, flexBasis: `${place.positions * 48}px` }}
+                style={{ gridColumn: `span ${Math.min(place.positions, 4)}` }}
                 aria-label={`${place.slot}: ${place.seen ? words.legend.seen : words.legend[place.phase]}`}
                 onClick={() => onChoose(place.slot)}
               >
