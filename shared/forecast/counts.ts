@@ -105,7 +105,7 @@ export interface CalibratedTapeMeasure {
 export function countFromCalibratedTape(measure: CalibratedTapeMeasure): TapeCount {
   const { outerMm, hubMm, pitchMm, full } = measure;
   const fullArea = full.outerMm ** 2 - hubMm ** 2;
-  const parts = (full.parts * (outerMm ** 2 - hubMm ** 2)) / fullArea;
+  const parts = full.parts * ((outerMm ** 2 - hubMm ** 2) / fullArea);
   const sd = rootOfSquares([
     ((2 * full.parts * outerMm) / fullArea) * (measure.sdOuterMm ?? 0),
     ((2 * parts * full.outerMm) / fullArea) * (full.sdOuterMm ?? 0),
@@ -134,7 +134,7 @@ export interface WeightMeasure {
 export function countFromWeight(measure: WeightMeasure): Count {
   const { massG, emptyG, full } = measure;
   const net = full.massG - emptyG;
-  const parts = (full.parts * (massG - emptyG)) / net;
+  const parts = full.parts * ((massG - emptyG) / net);
   const sd = rootOfSquares([
     (full.parts / net) * (measure.sdMassG ?? 0),
     ((full.parts - parts) / net) * (measure.sdEmptyG ?? 0),

@@ -1,0 +1,143 @@
+// Learnt loss: the conjugate update, the published balance, and a rise told from bad luck on seeded reels.
+
+import fc from 'fast-check';
+import { jStat } from 'jstat';
+import { describe, expect, test } from 'vitest';
+import {
+  evidenceFromUnload,
+  type LossEvidence,
+  lossEvidence,
+  lossFor,
+  lossPrior,
+  risingLoss,
+  updateLoss,
+} from '../../../shared/forecast/loss.ts';
+import { seededChance } from '../../../shared/kit/chance.ts';
+
+describe('evidenceFromUnload()', () => {
+  const counted = { startSd: 0, endSd: 0 };
+
+  test('finds 200 of 10 200 lost, 1.96 %, when 12 000 came, 1800 went back and 10 000 were placed', () => {
+    const found = evidenceFromUnload({ ...counted, startParts: 12_000, endParts: 1800, placements: 10_000 });
+    expect(found).toEqual({ ok: true, value: { picks: 10_200, lost: 200, sd: 0 } });
+    expect(200 / 10_200).toBeCloseTo(0.0196, 4);
+  });
+
+  test('refuses with morePlacedThanGone when counts cannot explain it', () => {
+    const found = evidenceFromUnload({ ...counted, startParts: 4000, endParts: 3000, placements: 1200 });
+    expect(found).toEqual({ ok: false, error: { code: 'morePlacedThanGone', gone: 1000, placements: 1200 } });
+  });
+
+  test('takes the loss for none when the counts’ spread explains the excess', () => {
+    const found = evidenceFromUnload({
+      startParts: 4000,
+      startSd: 4,
+      endParts: 3000,
+      endSd: 3,
+      placements: 1010,
+    });
+    expect(found).toEqual({ ok: true, value: { picks: 1010, lost: 0, sd: 5 } });
+  });
+
+  test('refuses with noPicks when nothing happened', () => {
+    const found = evidenceFromUnload({ ...counted, startParts: 4000, endParts: 4000, placements: 0 });
+    expect(found).toEqual({ ok: false, error: { code: 'noPicks', gone: 0, placements: 0 } });
+  });
+});
+
+describe('updateLoss()', () => {
+  test('adds lost and kept to the Beta law', () => {
+    const learnt = updateLoss(lossPrior({ mean: 0.01, strength: 100 }), { picks: 4000, lost: 20 });
+    expect([learnt.alpha, learnt.beta]).toEqual([21, 4079]);
+    expect([learnt.reels, learnt.picks, learnt.lost]).toEqual([1, 4000, 20]);
+  });
+
+  test('weighs a reel less the less certain its counts are', () => {
+    const prior = lossPrior({ mean: 0.01, strength: 100 });
+    const strengths = [0, 5, 50].map(
+      (sd) => lossEvidence(updateLoss(prior, { picks: 4000, lost: 20, sd })).strength,
+    );
+    expect(strengths[0]).toBe(4100);
+    expect(strengths[1]).toBeLessThan(strengths[0]!);
+    expect(strengths[2]).toBeLessThan(strengths[1]!);
+    expect(strengths[2]).toBeGreaterThan(100);
+  });
+
+  test('asks no order of the reels when their counts are certain', () => {
+    const reelArb = fc
+      .nat(3000)
+      .chain((picks) => fc.record({ picks: fc.constant(picks), lost: fc.nat(picks) }));
+    fc.assert(
+      fc.property(fc.array(reelArb, { maxLength: 6 }), (reels) => {
+        const there = reels.reduce(updateLoss, lossPrior());
+        const back = [...reels].reverse().reduce(updateLoss, lossPrior());
+        expect(back.alpha).toBeCloseTo(there.alpha, 9);
+        expect(back.beta).toBeCloseTo(there.beta, 9);
+      }),
+    );
+  });
+
+  test('refuses more lost than picked', () => {
+    expect(() => updateLoss(lossPrior(), { picks: 10, lost: 11 })).toThrow(RangeError);
+  });
+});
+
+describe('lossEvidence()', () => {
+  test('gives the middle 90 % as jstat’s beta has it, with what it rests on', () => {
+    const learnt = updateLoss(lossPrior(), { picks: 5000, lost: 25 });
+    const shown = lossEvidence(learnt);
+    expect(shown.mean).toBeCloseTo((0.9 + 25) / 5300, 12);
+    expect(jStat.beta.cdf(shown.low, learnt.alpha, learnt.beta)).toBeCloseTo(0.05, 6);
+    expect(jStat.beta.cdf(shown.high, learnt.alpha, learnt.beta)).toBeCloseTo(0.95, 6);
+    expect([shown.reels, shown.picks, shown.lost]).toEqual([1, 5000, 25]);
+  });
+});
+
+describe('lossFor()', () => {
+  const place = { part: 'BW-1', feeder: 'F7', slot: 'M1-F-014' };
+  const many = (where: object, lost: number, times: number) =>
+    Array.from({ length: times }, () => ({ ...place, ...where, picks: 4000, lost }));
+
+  test('starts from what is known of the part and ends with what is seen here', () => {
+    const elsewhere = many({ feeder: 'F1' }, 4, 100);
+    const mean = (evidence: Parameters<typeof lossFor>[1]) => lossEvidence(lossFor(place, evidence)).mean;
+    expect(mean(elsewhere)).toBeCloseTo(0.001, 4);
+    expect(mean([...elsewhere, ...many({}, 40, 10)])).toBeCloseTo(0.01, 3);
+    expect(mean(many({ part: 'BW-2' }, 400, 10))).toBeCloseTo(0.003, 9);
+  });
+
+  test('trusts the same feeder in another slot before other feeders', () => {
+    const evidence = [...many({ feeder: 'F1' }, 4, 20), ...many({ slot: 'M1-F-020' }, 40, 3)];
+    expect(lossEvidence(lossFor(place, evidence)).mean).toBeGreaterThan(0.007);
+  });
+});
+
+describe('risingLoss()', () => {
+  const draw = (loss: number, reels: number, seed: number): LossEvidence[] => {
+    const chance = seededChance(seed);
+    return Array.from({ length: reels }, () => {
+      let lost = 0;
+      for (let i = 0; i < 3000; i++) if (chance() < loss) lost += 1;
+      return { picks: 3000, lost };
+    });
+  };
+  const earlier = draw(0.003, 12, 1).reduce(updateLoss, lossPrior());
+
+  test('stays silent for an unchanged feeder in at least 97 of 100 seeded cases', () => {
+    let alarms = 0;
+    for (let seed = 100; seed < 200; seed++)
+      if (risingLoss(earlier, draw(0.003, 2, seed))!.rising) alarms += 1;
+    expect(alarms).toBeLessThanOrEqual(3);
+  });
+
+  test('speaks for a feeder that loses three times as much in at least 95 of 100', () => {
+    let alarms = 0;
+    for (let seed = 300; seed < 400; seed++)
+      if (risingLoss(earlier, draw(0.009, 2, seed))!.rising) alarms += 1;
+    expect(alarms).toBeGreaterThanOrEqual(95);
+  });
+
+  test('has no answer without recent picks', () => {
+    expect(risingLoss(earlier, [])).toBeNull();
+  });
+});

@@ -1,0 +1,98 @@
+// Beyond the next splice: reels in a row, what is missing, the pick list, slots that share a part.
+
+import { describe, expect, test } from 'vitest';
+import {
+  panelsCovered,
+  pickList,
+  sharedLoads,
+  slotOutlook,
+  type WaitingReel,
+} from '../../../shared/forecast/outlook.ts';
+import { riskOfFewerThan } from '../../../shared/forecast/placements.ts';
+import { forecastSlot, type LinePace, type SlotLoad } from '../../../shared/forecast/run-out.ts';
+import { workingTime } from '../../../shared/forecast/working-time.ts';
+
+const pace: LinePace = { nowMs: 0, panelSeconds: 30, panelsLeft: 1000, calendar: workingTime([]) };
+const load: SlotLoad = { slot: 'M1-F-014', perPanel: 10, left: 2000, sd: 0, loss: 0 };
+const reel = (id: string, parts: number, sd = 0): WaitingReel => ({ reel: id, parts, sd });
+
+describe('slotOutlook()', () => {
+  test('adds reel after reel on one time line', () => {
+    const outlook = slotOutlook(pace, load, [reel('R1', 4000), reel('R2', 4000)]);
+    expect(outlook.ends.map((end) => end.runOutMs.expected / 1000)).toEqual([6000, 18_000, 30_000]);
+    expect(outlook.ends.map((end) => end.outlasts)).toEqual([false, false, true]);
+    expect([outlook.lasts, outlook.bring]).toEqual([true, null]);
+  });
+
+  test('says what is missing to the part when all is certain, and by when', () => {
+    const outlook = slotOutlook(pace, load, [reel('R1', 4000)]);
+    expect(outlook.lasts).toBe(false);
+    expect(outlook.bring).toEqual({ parts: 4000, byMs: 18_000_000 });
+  });
+
+  test('must bring it before the last window closes', () => {
+    const feeder = { pitchMm: 4, hubToPickMm: 700, intakeToPickMm: 250 };
+    const outlook = slotOutlook(pace, { ...load, ...feeder }, []);
+    expect(outlook.bring!.byMs).toBe(((2000 - 62) / 10) * 30_000);
+  });
+
+  test('brings just enough for a risk below 5 % when losses and counts vary', () => {
+    const lossy = { ...load, loss: 0.01, sd: 20 };
+    const outlook = slotOutlook(pace, lossy, [reel('R1', 4000, 50)]);
+    const all = { ...lossy, left: 6000, sd: Math.hypot(20, 50) };
+    const { parts } = outlook.bring!;
+    expect(riskOfFewerThan({ ...all, left: 6000 + parts }, 10_000)).toBeLessThan(0.05);
+    expect(riskOfFewerThan({ ...all, left: 6000 + parts - 1 }, 10_000)).toBeGreaterThanOrEqual(0.05);
+    expect(parts).toBeGreaterThan(4000);
+  });
+
+  test('has the running reel’s own forecast first', () => {
+    const outlook = slotOutlook(pace, { ...load, loss: 0.02 }, [reel('R1', 4000)]);
+    expect(outlook.ends[0]!.runOutMs).toEqual(forecastSlot(pace, { ...load, loss: 0.02 }).runOutMs);
+  });
+
+  test('throws when everything is lost', () => {
+    expect(() => slotOutlook(pace, { ...load, loss: 1 }, [])).toThrow(RangeError);
+  });
+});
+
+describe('pickList()', () => {
+  test('walks the store in order, whole reels, one line for a part at a place', () => {
+    const need = { reelQuantity: 5000, byMs: 100 };
+    const list = pickList([
+      { ...need, part: 'BW-9', slot: 'M1-F-001', parts: 5001, place: 'R10-S2' },
+      { ...need, part: 'BW-1', slot: 'M1-F-003', parts: 100, place: 'R2-S10' },
+      { ...need, part: 'BW-1', slot: 'M1-F-002', parts: 100, place: 'R2-S10', byMs: 50 },
+      { ...need, part: 'BW-4', slot: 'M1-F-004', parts: 5000, place: 'R2-S9' },
+    ]);
+    expect(list.map((line) => [line.place, line.part, line.reels, line.byMs, line.slots.join(' ')])).toEqual([
+      ['R2-S9', 'BW-4', 1, 100, 'M1-F-004'],
+      ['R2-S10', 'BW-1', 2, 50, 'M1-F-002 M1-F-003'],
+      ['R10-S2', 'BW-9', 2, 100, 'M1-F-001'],
+    ]);
+  });
+});
+
+describe('sharedLoads()', () => {
+  const slots = [
+    { slot: 'M1-F-001', share: 2, left: 0 },
+    { slot: 'M1-F-002', share: 1, left: 500 },
+  ];
+
+  test('splits by shares side by side', () => {
+    expect(sharedLoads(12, slots, 'sideBySide').map((slot) => slot.perPanel)).toEqual([8, 4]);
+  });
+
+  test('gives all to the first slot with parts in turn, none where all are dry', () => {
+    expect(sharedLoads(12, slots, 'inTurn').map((slot) => slot.perPanel)).toEqual([0, 12]);
+    expect(sharedLoads(12, [slots[0]!], 'inTurn').map((slot) => slot.perPanel)).toEqual([0]);
+  });
+});
+
+describe('panelsCovered()', () => {
+  test('is one figure when all is certain, a range when not', () => {
+    expect(panelsCovered(load)).toEqual({ least: 200, most: 200 });
+    const { least, most } = panelsCovered({ ...load, sd: 50 });
+    expect([least, most]).toEqual([191, 208]);
+  });
+});

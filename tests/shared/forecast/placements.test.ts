@@ -1,0 +1,138 @@
+// Placements still to come: exact where they can be, against seeded draws where they cannot, and without jumps between the two.
+
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  placementMoments,
+  placementsAt,
+  type ReelOutlook,
+  riskOfFewerThan,
+} from '../../../shared/forecast/placements.ts';
+import { type Chance, chanceNormal, seededChance } from '../../../shared/kit/chance.ts';
+
+const still = { variance: 0 };
+const seed = 20_261_124;
+
+/** One draw of the placements that a reel gives, pick by pick. */
+function draw(reel: ReelOutlook, chance: Chance): number {
+  const picks = Math.max(0, Math.round(chanceNormal(chance, reel.left, reel.sd)));
+  let kept = 0;
+  for (let i = 0; i < picks; i++) if (chance() >= reel.loss) kept += 1;
+  return kept;
+}
+
+describe('placementMoments()', () => {
+  test('gives mean (1-p)R and variance R p (1-p) + (1-p)² σ²', () => {
+    const { mean, variance } = placementMoments({ left: 2000, sd: 30, loss: 0.01 });
+    expect(mean).toBeCloseTo(1980, 9);
+    expect(variance).toBeCloseTo(2000 * 0.01 * 0.99 + 0.99 ** 2 * 900, 9);
+  });
+});
+
+describe('placementsAt()', () => {
+  test('is certain when neither count nor loss has a spread', () => {
+    expect(placementsAt({ left: 4000, sd: 0, loss: 0 }, [0.05, 0.95], still)).toEqual([4000, 4000]);
+  });
+
+  test('keeps the fraction of a part when the count has one', () => {
+    expect(placementsAt({ left: 10.5, sd: 0, loss: 0 }, [0.05, 0.95], still)).toEqual([10.5, 10.5]);
+  });
+
+  test.each([
+    { reason: 'a good count of many', reel: { left: 3000, sd: 40, loss: 0.004 } },
+    { reason: 'a poor count of few', reel: { left: 60, sd: 12, loss: 0.02 } },
+    { reason: 'a heavy loss', reel: { left: 500, sd: 8, loss: 0.15 } },
+    { reason: 'rare losses, nearly certain count', reel: { left: 300, sd: 0.6, loss: 0.003 } },
+  ])('holds nine draws of ten between its points with $reason', ({ reel }) => {
+    const chance = seededChance(seed);
+    const [early, late] = placementsAt(reel, [0.05, 0.95], still);
+    let below = 0;
+    let above = 0;
+    const draws = 6000;
+    for (let i = 0; i < draws; i++) {
+      const placements = draw(reel, chance);
+      if (placements < early! - 0.5) below += 1;
+      if (placements > late! + 0.5) above += 1;
+    }
+    // A point of a whole-number law may hold back up to one value's share: only "not more than 5 % and its error" is asked.
+    expect(below / draws).toBeLessThan(0.05 + 0.012);
+    expect(above / draws).toBeLessThan(0.05 + 0.012);
+    expect(below + above).toBeGreaterThan(0);
+  });
+
+  test('agrees between moments and summing where a law turns lopsided', () => {
+    // 0.4 is the skewness at which the method changes; on both sides the answers must be the same to a fraction of a part.
+    const points = [0.0025, 0.0026, 0.0027, 0.0028, 0.0029, 0.003].map(
+      (loss) => placementsAt({ left: 2400, sd: 0.3, loss }, [0.05], still)[0]!,
+    );
+    points.slice(1).forEach((point, i) => {
+      expect(Math.abs(point - points[i]!)).toBeLessThan(0.6);
+    });
+  });
+
+  test('passes into the exact answer as the count’s spread vanishes', () => {
+    for (const loss of [0.001, 0.01, 0.2]) {
+      const exact = placementsAt({ left: 1000, sd: 0, loss }, [0.05, 0.95], still);
+      const nearly = placementsAt({ left: 1000, sd: 1e-3, loss }, [0.05, 0.95], still);
+      exact.forEach((point, i) => {
+        expect(Math.abs(point - nearly[i]!)).toBeLessThan(1);
+      });
+    }
+  });
+
+  test('never promises fewer than nothing', () => {
+    expect(placementsAt({ left: 5, sd: 40, loss: 0 }, [0.05, 0.95], still)[0]).toBe(0);
+  });
+
+  test('widens when the loss is learnt rather than known', () => {
+    const known = placementsAt({ left: 4000, sd: 0, loss: 0.005 }, [0.05, 0.95], still);
+    const learnt = placementsAt({ left: 4000, sd: 0, loss: 0.005, lossStrength: 500 }, [0.05, 0.95], still);
+    expect(learnt[0]).toBeLessThan(known[0]!);
+    expect(learnt[1]).toBeGreaterThan(known[1]!);
+  });
+});
+
+describe('riskOfFewerThan()', () => {
+  test('is 0 or 1 without any spread, and exactly enough is enough', () => {
+    const reel = { left: 1200, sd: 0, loss: 0 };
+    expect(riskOfFewerThan(reel, 1200)).toBe(0);
+    expect(riskOfFewerThan(reel, 1201)).toBe(1);
+    expect(riskOfFewerThan(reel, 0)).toBe(0);
+    expect(riskOfFewerThan({ ...reel, left: 0 }, 1)).toBe(1);
+    expect(riskOfFewerThan({ ...reel, left: 0 }, 0)).toBe(0);
+  });
+
+  test('equals the share of seeded draws that give too few', () => {
+    for (const reel of [
+      { left: 600, sd: 0, loss: 0.01 },
+      { left: 600, sd: 5, loss: 0.01 },
+      { left: 600, sd: 0.4, loss: 0.002 },
+    ]) {
+      const chance = seededChance(seed);
+      const draws = 8000;
+      for (const wanted of [590, 595, 599]) {
+        let few = 0;
+        for (let i = 0; i < draws; i++) if (draw(reel, chance) < wanted) few += 1;
+        expect(Math.abs(riskOfFewerThan(reel, wanted) - few / draws)).toBeLessThan(0.025);
+      }
+    }
+  });
+
+  const reelArb = fc.record({
+    left: fc.nat(5000),
+    sd: fc.oneof(fc.constant(0), fc.double({ min: 0, max: 100, noNaN: true })),
+    loss: fc.oneof(fc.constant(0), fc.double({ min: 0, max: 0.3, noNaN: true })),
+  });
+
+  test('grows with what is wanted and shrinks with what is left', () => {
+    fc.assert(
+      fc.property(reelArb, fc.nat(5000), fc.nat(200), (reel, wanted, more) => {
+        const risk = riskOfFewerThan(reel, wanted);
+        expect(risk).toBeGreaterThanOrEqual(0);
+        expect(risk).toBeLessThanOrEqual(1);
+        expect(riskOfFewerThan(reel, wanted + more)).toBeGreaterThanOrEqual(risk - 1e-3);
+        expect(riskOfFewerThan({ ...reel, left: reel.left + more }, wanted)).toBeLessThanOrEqual(risk + 1e-3);
+      }),
+    );
+  });
+});

@@ -1,0 +1,99 @@
+// Warnings over a shift: each level announced once, no flicker, memory that outlives a reload.
+
+import { describe, expect, test } from 'vitest';
+import { needWarning, type WarningLook, type WarningState } from '../../../shared/forecast/warnings.ts';
+import { seededChance } from '../../../shared/kit/chance.ts';
+
+const minute = 60_000;
+const look: WarningLook = {
+  nowMs: 0,
+  need: 'M1-F-014/R1',
+  opensMs: 60 * minute,
+  closesMs: 70 * minute,
+  risk: 1,
+  leadSeconds: 900,
+  previous: null,
+};
+
+describe('needWarning()', () => {
+  test.each([
+    { at: 44, level: 'quiet', reason: 'farOff' },
+    { at: 45, level: 'soon', reason: 'withinLead' },
+    { at: 60, level: 'due', reason: 'windowOpen' },
+    { at: 70, level: 'due', reason: 'windowOpen' },
+    { at: 71, level: 'late', reason: 'pastClosing' },
+  ])('is $level at minute $at', ({ at, level, reason }) => {
+    expect(needWarning({ ...look, nowMs: at * minute })).toMatchObject({ level, reason });
+  });
+
+  test('is quiet when the run ends first', () => {
+    expect(needWarning({ ...look, nowMs: 65 * minute, risk: 0.01 })).toMatchObject({
+      level: 'quiet',
+      reason: 'runEndsFirst',
+      announce: false,
+    });
+  });
+
+  test('announces each level once over a shift whose forecast trembles', () => {
+    const chance = seededChance(3);
+    let previous: WarningState | null = null;
+    const announced: string[] = [];
+    const levels: string[] = [];
+    for (let second = 0; second < 75 * 60; second += 5) {
+      const tremble = (chance() - 0.5) * 240_000; // two minutes either way, inside the margin of 225 s
+      const state: ReturnType<typeof needWarning> = needWarning({
+        ...look,
+        nowMs: second * 1000,
+        opensMs: look.opensMs + tremble,
+        closesMs: look.closesMs + tremble,
+        previous: previous === null ? null : JSON.parse(JSON.stringify(previous)),
+      });
+      if (state.announce) announced.push(state.level);
+      if (levels.at(-1) !== state.level) levels.push(state.level);
+      previous = state;
+    }
+    expect(announced).toEqual(['soon', 'due', 'late']);
+    expect(levels).toEqual(['quiet', 'soon', 'due', 'late']);
+  });
+
+  test('falls when the moment has moved well away, and does not announce the same level again', () => {
+    const soon = needWarning({ ...look, nowMs: 46 * minute });
+    expect(soon).toMatchObject({ level: 'soon', announce: true });
+    const held = needWarning({ ...look, nowMs: 46 * minute, opensMs: 63 * minute, previous: soon });
+    expect(held).toMatchObject({
+      level: 'soon',
+      reason: 'heldLevel',
+      announce: false,
+      sinceMs: soon.sinceMs,
+    });
+    const fallen = needWarning({ ...look, nowMs: 46 * minute, opensMs: 90 * minute, previous: soon });
+    expect(fallen).toMatchObject({ level: 'quiet', announce: false });
+    const again = needWarning({
+      ...look,
+      nowMs: 76 * minute,
+      opensMs: 90 * minute,
+      closesMs: 99 * minute,
+      previous: fallen,
+    });
+    expect(again).toMatchObject({ level: 'soon', announce: false });
+  });
+
+  test('starts afresh for a new reel', () => {
+    const late = needWarning({ ...look, nowMs: 75 * minute });
+    const next = needWarning({
+      ...look,
+      need: 'M1-F-014/R2',
+      nowMs: 76 * minute,
+      opensMs: 80 * minute,
+      closesMs: 99 * minute,
+      previous: late,
+    });
+    expect(next).toMatchObject({ level: 'soon', announce: true });
+  });
+
+  test('holds a raised level while the risk trembles about its limit', () => {
+    const due = needWarning({ ...look, nowMs: 61 * minute, risk: 0.06 });
+    expect(needWarning({ ...look, nowMs: 62 * minute, risk: 0.045, previous: due }).level).toBe('due');
+    expect(needWarning({ ...look, nowMs: 62 * minute, risk: 0.02, previous: due }).level).toBe('quiet');
+  });
+});
