@@ -45,6 +45,7 @@ async function checkEntry(
     hash: entry.hash,
     sig: entry.sig,
     kind: entry.kind,
+    hlc: entry.hlc,
     atMs: Date.parse(entry.at),
     body,
     aheadMs: aheadMs(entry, carrier.nowMs),

@@ -69,7 +69,7 @@ export function makeChain(wish: ChainWish): Entry[] {
 
 /** An entry as the store takes it. */
 export function toChecked(entry: Entry, change: Partial<Checked> = {}): Checked {
-  const { tablet, epoch, seq, prev, hash, sig, kind } = entry;
+  const { tablet, epoch, seq, prev, hash, sig, kind, hlc } = entry;
   const body = canonicalText(draftOf(entry));
   const atMs = Date.parse(entry.at);
   return {
@@ -80,6 +80,7 @@ export function toChecked(entry: Entry, change: Partial<Checked> = {}): Checked 
     hash,
     sig,
     kind,
+    hlc,
     atMs,
     body,
     aheadMs: 0,

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type Entry, entryId, entrySchema } from '../../shared/log/entry.ts';
+import { compareEntries } from '../../shared/log/order.ts';
 import { hashDraft } from '../../shared/log/seal.ts';
 import { firstRoot, nextRoot } from '../../src/server/stores/append.ts';
 import { openStore } from '../../src/server/stores/open.ts';
@@ -183,12 +184,35 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s', (dialect) => {
     }
   });
 
-  it('`page()` goes on by position and can be bounded in time', async () => {
+  it('`page()` goes on by position', async () => {
     await push(makeChain({ tablet: 't1', count: 10 }));
     expect((await store.page(4, 3)).map((row) => row.pos)).toEqual([5, 6, 7]);
     expect((await store.page(10, 3)).length).toBe(0);
-    const some = await store.page(0, 100, { fromMs: startMs + 3_000, toMs: startMs + 6_000 });
-    expect(some.map((row) => row.pos)).toEqual([3, 4, 5]);
+  });
+
+  it('`orderedPage()` gives the folding order, whatever the order of arrival, up to a position', async () => {
+    const late = makeChain({ tablet: 'B', count: 7, atMs: startMs + 500 });
+    const twin = makeChain({ tablet: 'a', count: 7 });
+    const early = makeChain({ tablet: 'Z', count: 7 });
+    for (const chain of [late, twin, early]) await push(chain);
+    await push(makeChain({ tablet: 'after', count: 1, atMs: 0 }));
+    const wanted = [...late, ...twin, ...early].sort(compareEntries);
+    const read: Entry[] = [];
+    for (;;) {
+      const rows = await store.orderedPage(read.at(-1) ?? null, 4, 21);
+      if (rows.length === 0) break;
+      read.push(...rows.map((row) => JSON.parse(row.text) as Entry));
+    }
+    expect(read.map(entryId)).toEqual(wanted.map(entryId));
+  });
+
+  it('`longest()` tells the longest entry', async () => {
+    expect(await store.longest(10)).toBe(0);
+    const chain = makeChain({ tablet: 't1', count: 3, payload: (seq) => ({ text: 'x'.repeat(seq * 100) }) });
+    await push(chain);
+    const lengths = chain.map((entry) => toChecked(entry).body.length);
+    expect(await store.longest(10)).toBe(lengths[2]);
+    expect(await store.longest(2)).toBe(lengths[1]);
   });
 
   it('`ofKinds()`, `heads()` and `marks()` tell what the log holds', async () => {

@@ -7,6 +7,7 @@ import Fastify, { type FastifyInstance, LogController } from 'fastify';
 import { bodyBytes } from '../../../shared/wire/limits.ts';
 import type { ServerContext } from '../context.ts';
 import { addBodyParsers } from './body.ts';
+import { addExportRoutes } from './export-routes.ts';
 import { addPeopleRoutes } from './people-routes.ts';
 import { Refused, toRefusal, toRefused } from './refuse.ts';
 import { addStaticRoutes } from './static-routes.ts';
@@ -74,6 +75,7 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
   addOperationRoutes(app, context);
   addSyncRoutes(app, context);
   addPeopleRoutes(app, context);
+  addExportRoutes(app, context);
   await addStaticRoutes(app, context.settings.appRoot, context.nowMs);
   return app;
 }

@@ -158,6 +158,8 @@ function toRow(
     sig: entry.sig,
     root: place.root,
     kind: entry.kind,
+    hlc_ms: entry.hlc.ms,
+    hlc_n: entry.hlc.n,
     at_ms: entry.atMs,
     ahead_ms: entry.aheadMs,
     received_ms: place.nowMs,

@@ -1,7 +1,7 @@
 // The store's questions and small writes, worded once for every database through Kysely. What differs between databases
 // (the append lock, how others are told, nonces, backup) is handed in by the folder of that database.
 
-import type { Kysely, Transaction } from 'kysely';
+import { type Kysely, sql, type Transaction } from 'kysely';
 import { appendBatches, firstRoot, readHead } from './append.ts';
 import { newEpoch } from './migrate.ts';
 import type { Signal, Store, StoredEntry, Tablet } from './store.ts';
@@ -98,6 +98,8 @@ type LogPart = Pick<
   | 'head'
   | 'rootAt'
   | 'page'
+  | 'orderedPage'
+  | 'longest'
   | 'ofKinds'
   | 'heads'
   | 'marks'
@@ -121,16 +123,37 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
         null
       );
     },
-    page: async (pos, limit, options = {}) => {
-      let query = db
+    page: async (pos, limit) => {
+      const query = db.selectFrom('entries').select(entryColumns).where('pos', '>', pos);
+      return (await query.orderBy('pos').limit(limit).execute()).map(toStored);
+    },
+    orderedPage: async (after, limit, untilPos) => {
+      let query = db.selectFrom('entries').select(entryColumns).where('pos', '<=', untilPos);
+      if (after) {
+        const { hlc, tablet, epoch, seq } = after;
+        query = query.where((eb) =>
+          eb(
+            eb.refTuple('hlc_ms', 'hlc_n', 'tablet', 'epoch', 'seq'),
+            '>',
+            eb.tuple(hlc.ms, hlc.n, tablet, epoch, seq),
+          ),
+        );
+      }
+      const ordered = query
+        .orderBy('hlc_ms')
+        .orderBy('hlc_n')
+        .orderBy('tablet')
+        .orderBy('epoch')
+        .orderBy('seq');
+      return (await ordered.limit(limit).execute()).map(toStored);
+    },
+    longest: async (untilPos) => {
+      const row = await db
         .selectFrom('entries')
-        .select(entryColumns)
-        .where('pos', '>', pos)
-        .orderBy('pos')
-        .limit(limit);
-      if (options.fromMs !== undefined) query = query.where('at_ms', '>=', options.fromMs);
-      if (options.toMs !== undefined) query = query.where('at_ms', '<', options.toMs);
-      return (await query.execute()).map(toStored);
+        .select((eb) => eb.fn.max(sql<number>`length(body)`).as('most'))
+        .where('pos', '<=', untilPos)
+        .executeTakeFirst();
+      return Number(row?.most ?? 0);
     },
     ofKinds: async (kinds, afterPos) => {
       const rows = await db

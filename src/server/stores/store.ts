@@ -2,6 +2,8 @@
 // Appending is serialised and durable before it is answered; positions are 1, 2, 3 … in commit order, so that a reader
 // who has seen position n has been able to see all before it. The same test body runs on every store.
 
+import type { ClockReading } from '../../../shared/log/entry.ts';
+import type { OrderKey } from '../../../shared/log/order.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import type { Cursor } from '../../../shared/wire/cursor.ts';
 import type { Head, Mark } from '../../../shared/wire/messages.ts';
@@ -15,6 +17,7 @@ export interface Checked {
   readonly hash: string;
   readonly sig: string | null;
   readonly kind: string;
+  readonly hlc: ClockReading;
   readonly atMs: number;
   readonly body: string;
   /** How far its clock runs ahead of the server's beyond the limit, in ms; 0 within. */
@@ -117,11 +120,15 @@ export interface Store {
   /** The running hash at a position; null where the log does not reach it. */
   readonly rootAt: (pos: number) => Promise<string | null>;
   /** Entries after `pos` in commit order. */
-  readonly page: (
-    pos: number,
+  readonly page: (pos: number, limit: number) => Promise<readonly StoredEntry[]>;
+  /** Entries up to position `untilPos` in folding order, after a place in it; null for its start. */
+  readonly orderedPage: (
+    after: OrderKey | null,
     limit: number,
-    options?: { readonly fromMs?: number; readonly toMs?: number },
+    untilPos: number,
   ) => Promise<readonly StoredEntry[]>;
+  /** Longest entry up to `untilPos`, in characters of its hashed text; 0 without any. */
+  readonly longest: (untilPos: number) => Promise<number>;
   /** Entries of these kinds, in commit order. */
   readonly ofKinds: (kinds: readonly string[], afterPos: number) => Promise<readonly StoredEntry[]>;
   readonly heads: () => Promise<readonly Head[]>;

@@ -12,6 +12,8 @@ export interface EntriesTable {
   /** Running hash over all entries up to this one. */
   root: string;
   kind: string;
+  hlc_ms: number;
+  hlc_n: number;
   at_ms: number;
   ahead_ms: number;
   received_ms: number;
@@ -107,6 +109,8 @@ async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> 
     .addColumn('sig', text)
     .addColumn('root', text, (c) => c.notNull())
     .addColumn('kind', text, (c) => c.notNull())
+    .addColumn('hlc_ms', whole, (c) => c.notNull())
+    .addColumn('hlc_n', whole, (c) => c.notNull())
     .addColumn('at_ms', whole, (c) => c.notNull())
     .addColumn('ahead_ms', whole, (c) => c.notNull())
     .addColumn('received_ms', whole, (c) => c.notNull())
@@ -115,6 +119,12 @@ async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> 
     .addUniqueConstraint('entries_name', ['tablet', 'epoch', 'seq'])
     .execute();
   await schema.createIndex('entries_kind').on('entries').columns(['kind', 'pos']).execute();
+  // Folding order: exports read in it, page by page.
+  await schema
+    .createIndex('entries_order')
+    .on('entries')
+    .columns(['hlc_ms', 'hlc_n', 'tablet', 'epoch', 'seq'])
+    .execute();
   await schema
     .createTable('chains')
     .addColumn('tablet', text, (c) => c.notNull())

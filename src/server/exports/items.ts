@@ -1,0 +1,43 @@
+// The records of an export, read from the store page by page in folding order: memory does not grow with the log.
+// What is appended meanwhile is left for the next export, so that the file is the log as of one moment.
+
+import { setImmediate } from 'node:timers/promises';
+import type { Entry } from '../../../shared/log/entry.ts';
+import { createExporter, type ExportFilter, type ExportItem } from '../../../shared/log/export.ts';
+import type { ExportWish } from '../../../shared/wire/messages.ts';
+import type { Store } from '../stores/store.ts';
+
+const ENTRIES_AT_ONCE = 250;
+
+/** The wish as the log's filter. */
+export function wishToFilter(wish: ExportWish): ExportFilter {
+  const { from, to, line } = wish;
+  return {
+    ...(from === null ? {} : { from }),
+    ...(to === null ? {} : { to }),
+    ...(line === null ? {} : { line }),
+  };
+}
+
+/** Yields the records in small lots. */
+export async function* readItems(
+  store: Pick<Store, 'orderedPage'>,
+  filter: ExportFilter,
+  untilPos: number,
+): AsyncGenerator<readonly ExportItem[]> {
+  const exporter = createExporter(filter);
+  let last: Entry | null = null;
+  for (;;) {
+    const rows = await store.orderedPage(last, ENTRIES_AT_ONCE, untilPos);
+    if (rows.length === 0) break;
+    const items: ExportItem[] = [];
+    for (const row of rows) {
+      last = JSON.parse(row.text) as Entry; // the store holds checked entries only
+      items.push(...exporter.take(last));
+    }
+    yield items;
+    // The embedded store answers at once: others get their turn here.
+    await setImmediate();
+  }
+  yield exporter.end();
+}

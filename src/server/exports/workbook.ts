@@ -1,0 +1,139 @@
+// A workbook of any length, written while it is read: worksheets of inline texts inside a zip, a new sheet at the row limit.
+// Every cell is a text, so that no program turns a lot number into a date. Own writer for the sheet's XML, since the workbook
+// libraries at hand hold all rows in memory; the zip is a library's.
+// Source: ECMA-376 part 1 (SpreadsheetML, packaging), the least that a workbook needs.
+
+import { strToU8, Zip, ZipDeflate, ZipPassThrough } from 'fflate';
+import type { ExportItem } from '../../../shared/log/export.ts';
+import { itemToWorkbookRow, workbookHeader } from '../../../shared/log/export-rows.ts';
+
+/** Rows of a worksheet, header included (ECMA-376 applications' limit, 2^20). */
+export const sheetRows = 1_048_576;
+
+/** Cells that one record may take: a record of under 5 000 characters fits one even if every sign is escaped. */
+export function entryCellsFor(longest: number): number {
+  return longest < 5_000 ? 1 : Math.ceil((longest * 6) / 32_000) + 1;
+}
+
+export interface WorkbookOptions {
+  readonly entryCells: number;
+  /** Rows of a sheet, header included; a test makes it small. */
+  readonly rows?: number;
+}
+
+/** Yields the bytes of a workbook. */
+export async function* writeWorkbook(
+  lots: AsyncIterable<readonly ExportItem[]>,
+  options: WorkbookOptions,
+): AsyncGenerator<Uint8Array> {
+  const { entryCells, rows: most = sheetRows } = options;
+  let chunks: Uint8Array[] = [];
+  let fault: Error | null = null;
+  const zip = new Zip((error, chunk) => {
+    if (error) fault = error;
+    else chunks.push(chunk);
+  });
+  const taken = function* () {
+    if (fault) throw fault;
+    const some = chunks;
+    chunks = [];
+    yield* some;
+  };
+
+  let sheets = 0;
+  let rows = most;
+  let sheet: ZipDeflate | null = null;
+  const nextSheet = () => {
+    endSheet(sheet);
+    sheets += 1;
+    sheet = new ZipDeflate(`xl/worksheets/sheet${sheets}.xml`, { level: 3 });
+    zip.add(sheet);
+    sheet.push(strToU8(`${HEAD}<worksheet xmlns="${MAIN}"><sheetData>${rowXml(workbookHeader(entryCells))}`));
+    rows = 1;
+  };
+  nextSheet();
+  for await (const items of lots) {
+    let xml = '';
+    for (const item of items) {
+      if (rows === most) {
+        pushText(sheet, xml);
+        xml = '';
+        nextSheet();
+      }
+      xml += rowXml(itemToWorkbookRow(item, entryCells));
+      rows += 1;
+    }
+    pushText(sheet, xml);
+    yield* taken();
+  }
+  endSheet(sheet);
+  for (const [name, text] of packageParts(sheets)) {
+    const part = new ZipPassThrough(name);
+    zip.add(part);
+    part.push(strToU8(text), true);
+  }
+  zip.end();
+  yield* taken();
+}
+
+function pushText(sheet: ZipDeflate | null, xml: string): void {
+  if (xml !== '') sheet?.push(strToU8(xml));
+}
+
+function endSheet(sheet: ZipDeflate | null): void {
+  sheet?.push(strToU8('</sheetData></worksheet>'), true);
+}
+
+function rowXml(cells: readonly string[]): string {
+  let xml = '<row>';
+  for (const cell of cells) {
+    // An empty cell keeps its place.
+    xml +=
+      cell === '' ? '<c/>' : `<c t="inlineStr"><is><t xml:space="preserve">${escapeXml(cell)}</t></is></c>`;
+  }
+  return `${xml}</row>`;
+}
+
+/** Control characters were made visible before; what XML still forbids is replaced. */
+function escapeXml(text: string): string {
+  return text
+    .replace(/&/g, '&amp;')
+    .replace(/</g, '&lt;')
+    .replace(/>/g, '&gt;')
+    .replace(/[\0-\x08\x0b\x0c\x0e-\x1f\ufffe\uffff]/g, '\ufffd');
+}
+
+const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
+const MAIN = 'http://schemas.openxmlformats.org/spreadsheetml/2006/main';
+const OFFICE = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
+const PACKAGE = 'http://schemas.openxmlformats.org/package/2006';
+const TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml';
+
+function packageParts(sheets: number): readonly (readonly [string, string])[] {
+  const all = Array.from({ length: sheets }, (_, at) => at + 1);
+  const types = all.map(
+    (n) => `<Override PartName="/xl/worksheets/sheet${n}.xml" ContentType="${TYPE}.worksheet+xml"/>`,
+  );
+  const list = all.map((n) => `<sheet name="Log${n === 1 ? '' : ` ${n}`}" sheetId="${n}" r:id="rId${n}"/>`);
+  const links = all.map(
+    (n) => `<Relationship Id="rId${n}" Type="${OFFICE}/worksheet" Target="worksheets/sheet${n}.xml"/>`,
+  );
+  return [
+    [
+      '[Content_Types].xml',
+      `${HEAD}<Types xmlns="${PACKAGE}/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Override PartName="/xl/workbook.xml" ContentType="${TYPE}.sheet.main+xml"/>${types.join('')}</Types>`,
+    ],
+    [
+      '_rels/.rels',
+      `${HEAD}<Relationships xmlns="${PACKAGE}/relationships"><Relationship Id="rId1" Type="${OFFICE}/officeDocument" Target="xl/workbook.xml"/></Relationships>`,
+    ],
+    [
+      'xl/workbook.xml',
+      `${HEAD}<workbook xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheets>${list.join('')}</sheets></workbook>`,
+    ],
+    [
+      'xl/_rels/workbook.xml.rels',
+      `${HEAD}<Relationships xmlns="${PACKAGE}/relationships">${links.join('')}</Relationships>`,
+    ],
+  ];
+}

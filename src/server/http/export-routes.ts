@@ -1,0 +1,67 @@
+// An export as a download: a ticket that a lead or an engineer got is used up, then the log streams to the disk.
+
+import { Readable } from 'node:stream';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import type { ExportItem } from '../../../shared/log/export.ts';
+import { csvHeader, itemToCsv, itemToJson } from '../../../shared/log/export-rows.ts';
+import { type ExportWish, exportSchema } from '../../../shared/wire/messages.ts';
+import type { ServerContext } from '../context.ts';
+import { readItems, wishToFilter } from '../exports/items.ts';
+import { entryCellsFor, writeWorkbook } from '../exports/workbook.ts';
+import { hashOf } from '../keys.ts';
+import { Refused } from './refuse.ts';
+
+/** Adds the route. The ticket is the permission: a plain link can carry no signature. */
+export function addExportRoutes(app: FastifyInstance, context: ServerContext): void {
+  app.get('/export/:ticket/:file', (request, reply) => download(request, reply, context));
+}
+
+async function download(
+  request: FastifyRequest,
+  reply: FastifyReply,
+  context: ServerContext,
+): Promise<FastifyReply> {
+  const { ticket } = request.params as { ticket: string }; // named in the route
+  const taken = await context.store.takeOneTime(hashOf(ticket), 'export', context.nowMs());
+  if (!taken)
+    throw new Refused('not-found', 'this link is used or over a minute old: ask for the export again');
+  const wish = exportSchema.parse(JSON.parse(taken.detail));
+  const { pos } = await context.store.head();
+  const bytes = await exportBytes(wish, context, pos);
+  const ending = wish.format === 'json' ? 'ndjson' : wish.format;
+  const day = new Date(context.nowMs()).toISOString().slice(0, 10);
+  return reply
+    .type(types[wish.format])
+    .header('content-disposition', `attachment; filename="reelward-log-${day}.${ending}"`)
+    .header('cache-control', 'no-store')
+    .send(Readable.from(bytes, { objectMode: false }));
+}
+
+const types: Readonly<Record<ExportWish['format'], string>> = {
+  csv: 'text/csv; charset=utf-8',
+  json: 'application/x-ndjson; charset=utf-8',
+  xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
+};
+
+/** The bytes of an export of the log up to a position, as they are read. */
+export async function exportBytes(
+  wish: ExportWish,
+  context: Pick<ServerContext, 'store'>,
+  untilPos: number,
+): Promise<AsyncGenerator<Uint8Array>> {
+  const lots = readItems(context.store, wishToFilter(wish), untilPos);
+  if (wish.format === 'xlsx') {
+    return writeWorkbook(lots, { entryCells: entryCellsFor(await context.store.longest(untilPos)) });
+  }
+  if (wish.format === 'csv') return textBytes(lots, csvHeader(), itemToCsv);
+  return textBytes(lots, '', (item) => `${itemToJson(item)}\n`);
+}
+
+async function* textBytes(
+  lots: AsyncIterable<readonly ExportItem[]>,
+  head: string,
+  write: (item: ExportItem) => string,
+): AsyncGenerator<Uint8Array> {
+  if (head !== '') yield Buffer.from(head);
+  for await (const items of lots) if (items.length > 0) yield Buffer.from(items.map(write).join(''));
+}
