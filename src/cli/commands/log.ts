@@ -121,7 +121,7 @@ async function exportFile(args: readonly string[], io: CommandIo): Promise<numbe
   }
   const lines = exportLines(items, format);
   if (values.out !== undefined) await writeOut(values.out, lines.join(''));
-  else for (const line of lines) io.stdout(line);
+  else io.stdout(lines.join(''));
   return 0;
 }
 
