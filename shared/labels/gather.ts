@@ -23,22 +23,23 @@ type TextField = 'part' | 'supplierPart' | 'lot' | 'reel' | 'supplier' | 'order'
 /** Turns what the parsers found into a reading. */
 export function gather(basket: Basket): LabelReading {
   const { elements, unidentified, ambiguous, warnings, rules } = basket;
-  const quantity = gatherQuantity(basket);
-  const date = gatherDateCode(basket);
+  const best = findBest(elements);
+  const quantity = gatherQuantity(basket, best);
+  const date = gatherDateCode(basket, best);
   const reading: LabelReading = {
-    part: gatherText(basket, 'part'),
-    supplierPart: gatherText(basket, 'supplierPart'),
+    part: gatherText(basket, best, 'part'),
+    supplierPart: gatherText(basket, best, 'supplierPart'),
     quantity: quantity.quantity,
     unit: quantity.unit,
-    lot: gatherText(basket, 'lot'),
+    lot: gatherText(basket, best, 'lot'),
     dateCode: date.dateCode,
     made: date.made,
-    expires: gatherExpiry(basket),
-    reel: gatherText(basket, 'reel'),
-    supplier: gatherText(basket, 'supplier'),
-    country: gatherCountry(basket),
-    msl: gatherMsl(basket),
-    order: gatherText(basket, 'order'),
+    expires: gatherExpiry(basket, best),
+    reel: gatherText(basket, best, 'reel'),
+    supplier: gatherText(basket, best, 'supplier'),
+    country: gatherCountry(basket, best),
+    msl: gatherMsl(basket, best),
+    order: gatherText(basket, best, 'order'),
     fields: elements.map(({ id, title, value }) => ({ id, title, value })),
     unidentified,
     ambiguous,
@@ -53,30 +54,35 @@ export function gather(basket: Basket): LabelReading {
   return reading;
 }
 
-/** The elements of best rank for a field that differ from each other; most often one, or none. */
-function best(basket: Basket, field: LabelFieldName): readonly LabelElement[] {
-  let rank = Number.POSITIVE_INFINITY;
-  let found: LabelElement[] = [];
-  let values: Set<string> | null = null;
-  for (const element of basket.elements) {
-    if (element.field !== field || element.rank > rank) continue;
-    if (element.rank < rank) {
-      rank = element.rank;
-      found = [element];
-      values = null;
-    } else {
-      values ??= new Set(found.map((other) => other.value));
-      if (!values.has(element.value)) found.push(element);
-      values.add(element.value);
+/** The elements of best rank for each field that differ from each other; most often one, or none. */
+type Best = Partial<Record<LabelFieldName, LabelElement[]>>;
+
+function findBest(elements: readonly LabelElement[]): Best {
+  const best: Best = {};
+  const values = new Map<LabelFieldName, Set<string>>();
+  for (const element of elements) {
+    const { field, rank, value } = element;
+    if (field === null) continue;
+    const found = best[field];
+    const first = found?.[0];
+    if (found === undefined || first === undefined || rank < first.rank) {
+      best[field] = [element];
+      values.delete(field);
+    } else if (rank === first.rank && value !== first.value) {
+      const seen = values.get(field) ?? new Set([first.value]);
+      values.set(field, seen);
+      if (!seen.has(value)) found.push(element);
+      seen.add(value);
     }
   }
-  return found;
+  return best;
 }
 
 /** The one element that states a field; asks where several differ. */
-function only(basket: Basket, field: LabelFieldName): LabelElement | null {
-  const found = best(basket, field);
-  if (found.length <= 1) return found[0] ?? null;
+function only(basket: Basket, best: Best, field: LabelFieldName): LabelElement | null {
+  const found = best[field];
+  if (found === undefined) return null;
+  if (found.length === 1) return found[0] ?? null;
   const values = found.map((element) => element.value);
   basket.warnings.push({ code: 'conflict', field, values });
   basket.ambiguous.push({
@@ -86,12 +92,12 @@ function only(basket: Basket, field: LabelFieldName): LabelElement | null {
   return null;
 }
 
-function gatherText(basket: Basket, field: TextField): string | null {
-  return only(basket, field)?.value ?? null;
+function gatherText(basket: Basket, best: Best, field: TextField): string | null {
+  return only(basket, best, field)?.value ?? null;
 }
 
-function gatherQuantity(basket: Basket): { quantity: number | null; unit: string | null } {
-  const element = only(basket, 'quantity');
+function gatherQuantity(basket: Basket, best: Best): { quantity: number | null; unit: string | null } {
+  const element = only(basket, best, 'quantity');
   if (element === null) return { quantity: null, unit: null };
   const read = parseQuantity(element.value);
   if (read === null) {
@@ -138,8 +144,8 @@ function readMade(element: LabelElement): DateCodeReading {
   }
 }
 
-function gatherDateCode(basket: Basket): { dateCode: string | null; made: IsoWeek | null } {
-  const stated = only(basket, 'dateCode');
+function gatherDateCode(basket: Basket, best: Best): { dateCode: string | null; made: IsoWeek | null } {
+  const stated = only(basket, best, 'dateCode');
   let made: IsoWeek | null = null;
   let clash = false;
   const values: string[] = [];
@@ -167,8 +173,8 @@ function gatherDateCode(basket: Basket): { dateCode: string | null; made: IsoWee
   return { dateCode: stated?.value ?? null, made };
 }
 
-function gatherExpiry(basket: Basket): string | null {
-  const element = only(basket, 'expires');
+function gatherExpiry(basket: Basket, best: Best): string | null {
+  const element = only(basket, best, 'expires');
   if (element === null) return null;
   const { kind, value, id } = element;
   let date = parseIsoLikeDate(value);
@@ -191,16 +197,16 @@ function gatherExpiry(basket: Basket): string | null {
   return formatDate(date);
 }
 
-function gatherCountry(basket: Basket): string | null {
-  const element = only(basket, 'country');
+function gatherCountry(basket: Basket, best: Best): string | null {
+  const element = only(basket, best, 'country');
   if (element === null) return null;
   if (isCountryCode(element.value)) return element.value;
   basket.warnings.push({ code: 'country-unlisted', text: element.value });
   return null;
 }
 
-function gatherMsl(basket: Basket): LabelMsl | null {
-  const element = only(basket, 'msl');
+function gatherMsl(basket: Basket, best: Best): LabelMsl | null {
+  const element = only(basket, best, 'msl');
   if (element === null) return null;
   const level = parseMsl(element.value);
   if (level === null) basket.warnings.push({ code: 'msl-unlisted', text: element.value });

@@ -33,6 +33,8 @@ export interface LayoutFinding {
 
 /** Names the keyboard layout that altered a code, or null where none shows. */
 export function findKeyboardLayout(text: string): LayoutFinding | null {
+  // Every altered mark holds a letter beyond ASCII, or one of two accents in front.
+  if (/^[ -_a-~][ -~]*$/.test(text) && text[0] !== '^') return null;
   for (const layout of LAYOUTS) {
     const lower = text.slice(0, 3).toLowerCase();
     const keyList = text[0] === layout.brace && colonsIn(text, layout.colon) > 0;

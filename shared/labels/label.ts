@@ -47,6 +47,8 @@ function tidy(code: string): Tidied {
 
 /** Reads one code by its look; false = it has none, and is to be read in company with the others. */
 function readCode({ text, gs1 }: Tidied, basket: Basket, options: LabelOptions): boolean {
+  // Letters, digits and the marks of part numbers only: no look but that of a loose code.
+  if (!gs1 && /^[0-9A-Za-z./_-]*$/.test(text)) return false;
   const envelope = openEnvelope(text);
   if (envelope !== null) {
     collectEnvelope(envelope, basket, options.expected);

@@ -104,7 +104,7 @@ describe('reading dates', () => {
     ['2026-05-23', { made: { year: 2026, week: 21 }, problem: null }, 'as ISO 8601 writes days'],
     ['2644A', { made: null, problem: 'unclear' }, 'a letter with no known meaning'],
     ['', { made: null, problem: 'unclear' }, 'nothing'],
-  ])('`readDateCode()` of %s gives %o: %s', (text, reading) => {
+  ])('`readDateCode()` of %s gives %o: %s', (text, reading, _reason) => {
     expect(readDateCode(text)).toEqual(reading);
   });
 

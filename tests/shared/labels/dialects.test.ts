@@ -277,7 +277,7 @@ describe('parseLabel() where separators are gone', () => {
     ['[)>06Q501T123456', {}, '50 and 1T, or 501 and T'],
     ['[)>0610D2699Q50', {}, 'no such week'],
     ['[)>06', {}, 'nothing'],
-  ])('reads %s as %o: %s', (code, expected) => {
+  ])('reads %s as %o: %s', (code, expected, _reason) => {
     expect(stated(parseLabel([code]))).toEqual(expected);
   });
 

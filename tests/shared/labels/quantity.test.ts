@@ -19,7 +19,7 @@ describe('parseQuantity()', () => {
     ['5000NAR250', 5000.25, 'NAR', false, 'unit and three decimals that count'],
     ['10 M', 10, 'M', false, 'metres'],
     ['0', 0, null, false, 'an empty reel'],
-  ])('reads %s as %d %s (marks %s): %s', (text, quantity, unit, marks) => {
+  ])('reads %s as %d %s (marks %s): %s', (text, quantity, unit, marks, _reason) => {
     expect(parseQuantity(text)).toEqual({ quantity, unit, marks });
   });
 
