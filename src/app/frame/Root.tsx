@@ -73,10 +73,14 @@ const Load = lazy(() => import('../screens/load/Load.tsx').then((module) => modu
 
 const Plant = lazy(() => import('../screens/plant/Plant.tsx').then((module) => module.Plant));
 
+const Log = lazy(() => import('../screens/log/Log.tsx').then((module) => module.Log));
+
 function Screen({ desk, watch, offline, alarm }: Pick<RootProps, 'desk' | 'watch' | 'offline' | 'alarm'>) {
   switch (place.value.screen) {
     case 'load':
       return <Load desk={desk} />;
+    case 'log':
+      return <Log />;
     case 'plant':
       return <Plant offline={offline} alarm={alarm} />;
     default:

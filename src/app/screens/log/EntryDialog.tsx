@@ -1,0 +1,130 @@
+// One entry whole, with its seal; and taking it back, which is a new entry that names it.
+
+import { useState } from 'preact/hooks';
+import { type Entry, entryId } from '../../../../shared/log/entry.ts';
+import type { FloorState } from '../../../../shared/setup/state.ts';
+import { useApp } from '../../app.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Dialog } from '../../ui/Dialog.tsx';
+import { logWords } from '../../words/log.ts';
+import { shellWords } from '../../words/shell.ts';
+import { say } from '../../words/words.ts';
+import { kindName } from './EntryRow.tsx';
+
+interface EntryDialogProps {
+  readonly entry: Entry;
+  readonly floor: FloorState;
+  readonly onClose: () => void;
+}
+
+const correctable = ['reel.verified', 'reel.unloaded', 'panels.counted', 'hold.cleared', 'reel.counted'];
+
+/** True where taking the entry back would change what stands: nothing newer has been done to the same slot. */
+function isNewest(floor: FloorState, entry: Entry): boolean {
+  const id = entryId(entry);
+  if (entry.kind === 'panels.counted') {
+    for (const run of floor.runs.values())
+      if (run.phase !== 'ended' && run.counts.some(([of]) => of === id)) return true;
+    return false;
+  }
+  for (const slot of floor.slots.values()) if (slot.entry === id) return true;
+  for (const taken of floor.takenOff.values()) if (taken.entry === id) return true;
+  return floor.holds.has(id);
+}
+
+export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
+  const app = useApp();
+  const words = say(logWords);
+  const [reason, setReason] = useState('');
+  const id = entryId(entry);
+  const text = (name: string) => {
+    const value = entry.payload[name];
+    return typeof value === 'string' ? value : null;
+  };
+  const open = correctable.includes(entry.kind) && !floor.corrected.has(id);
+  return (
+    <Dialog title={kindName(entry)} onClose={onClose} wide>
+      <div class="stack">
+        <table class="plain">
+          <tbody>
+            <tr>
+              <th>{words.at}</th>
+              <td>{entry.at}</td>
+            </tr>
+            <tr>
+              <th>{words.who}</th>
+              <td>{entry.who === null ? words.nobody : (floor.people.get(entry.who)?.name ?? entry.who)}</td>
+            </tr>
+            <tr>
+              <th>{words.tablet}</th>
+              <td>
+                {floor.tablets.get(entry.tablet)?.name ?? entry.tablet} <small class="code soft">{id}</small>
+              </td>
+            </tr>
+            {Object.entries(entry.payload)
+              .filter(([name, value]) => name !== 'slots' && value !== null && value !== '')
+              .map(([name, value]) => (
+                <tr key={name}>
+                  <th class="code">{name}</th>
+                  <td class="code wrap">
+                    {typeof value === 'object' ? JSON.stringify(value) : String(value)}
+                  </td>
+                </tr>
+              ))}
+            <tr>
+              <th>{words.seal}</th>
+              <td class="code wrap">{entry.hash}</td>
+            </tr>
+            <tr>
+              <th>{words.prev}</th>
+              <td class="code wrap">{entry.prev}</td>
+            </tr>
+          </tbody>
+        </table>
+        {open && (
+          <label class="field">
+            <span>{words.correctWhy}</span>
+            <input
+              data-typing
+              data-testid="correct-why"
+              maxLength={200}
+              value={reason}
+              onInput={(event) => setReason(event.currentTarget.value)}
+            />
+          </label>
+        )}
+        <div class="row">
+          {open && (
+            <Button
+              tone="stop"
+              large
+              testId="correct"
+              disabledReason={
+                isNewest(floor, entry)
+                  ? reason.trim() === ''
+                    ? words.correctWhy
+                    : null
+                  : words.cannotCorrect
+              }
+              onPress={() => {
+                const payload = { of: id, line: text('line'), slot: text('slot'), reason: reason.trim() };
+                app.write([{ kind: 'entry.corrected', payload }]).then(
+                  () => {
+                    app.notice.value = { tone: 'plain', text: words.corrected };
+                    onClose();
+                  },
+                  () => undefined, // shown by the fault screen
+                );
+              }}
+            >
+              {words.correct}
+            </Button>
+          )}
+          <Button large onPress={onClose}>
+            {say(shellWords).close}
+          </Button>
+        </div>
+      </div>
+    </Dialog>
+  );
+}

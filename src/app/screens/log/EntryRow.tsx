@@ -1,0 +1,76 @@
+import { type Entry, entryId } from '../../../../shared/log/entry.ts';
+import { isEntryKind } from '../../../../shared/setup/kinds.ts';
+import type { FloorState } from '../../../../shared/setup/state.ts';
+import type { Verdict } from '../../../../shared/setup/vocabulary.ts';
+import { VerdictShape } from '../../ui/Shape.tsx';
+import { logWords } from '../../words/log.ts';
+import { verdictWords } from '../../words/verdict.ts';
+import { formatDay, say } from '../../words/words.ts';
+import { factsOf } from './model.ts';
+
+interface EntryRowProps {
+  readonly entry: Entry;
+  readonly floor: FloorState;
+  readonly onShow: () => void;
+}
+
+/** What an entry's kind is called, with its act where it has one. */
+export function kindName(entry: Entry): string {
+  const words = say(logWords);
+  if (!isEntryKind(entry.kind)) return entry.kind;
+  const act = entry.payload['act'];
+  const known =
+    typeof act === 'string' && act in words.acts ? words.acts[act as keyof typeof words.acts] : null; // just looked up
+  return known === null ? words.kinds[entry.kind] : `${words.kinds[entry.kind]} (${known})`;
+}
+
+/** The titles of a verdict's reasons. */
+export function reasonTitles(entry: Entry): readonly string[] {
+  const reasons = entry.payload['reasons'];
+  if (!Array.isArray(reasons)) return [];
+  const titles = say(verdictWords).reasons;
+  return reasons.map(
+    (reason: { code: string }) => titles[reason.code as keyof typeof titles]?.title ?? reason.code,
+  ); // older codes stay as they are
+}
+
+export function EntryRow({ entry, floor, onShow }: EntryRowProps) {
+  const words = say(logWords);
+  const verdict = entry.payload['verdict'] as Verdict | undefined; // checked when it was written
+  const line = entry.payload['line'];
+  const zone =
+    floor.lines.get(typeof line === 'string' ? line : '')?.zone ??
+    Intl.DateTimeFormat().resolvedOptions().timeZone;
+  return (
+    <button type="button" class="entry" onClick={onShow} data-testid="entry" data-kind={entry.kind}>
+      <span class="when">
+        {formatDay(Date.parse(entry.at), zone)}
+        <small>{entry.who === null ? words.nobody : (floor.people.get(entry.who)?.name ?? entry.who)}</small>
+      </span>
+      <span class="what">
+        <b>{kindName(entry)}</b>
+        <small>
+          {factsOf(entry).map(({ name, text }) => (
+            <span key={name} class="code">
+              {text}
+            </span>
+          ))}
+        </small>
+      </span>
+      <span class="marks">
+        {verdict && (
+          <span class={`chip ${verdict === 'accepted' ? 'go' : verdict === 'held' ? 'care' : 'stop'}`}>
+            <VerdictShape verdict={verdict} size={20} /> {words.verdicts[verdict]}
+          </span>
+        )}
+        {reasonTitles(entry).map((title) => (
+          <span key={title} class="soft">
+            {title}
+          </span>
+        ))}
+        {floor.corrected.has(entryId(entry)) && <span class="chip care">{words.takenBack}</span>}
+        {entry.payload['via'] === 'practice' && <span class="chip">{words.practice}</span>}
+      </span>
+    </button>
+  );
+}

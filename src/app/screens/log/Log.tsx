@@ -1,0 +1,234 @@
+// The log as people read it: newest first, filtered, each entry with its seal; and the export of what is shown.
+
+import { useEffect, useState } from 'preact/hooks';
+import { verifyChains } from '../../../../shared/log/chain.ts';
+import { type Entry, entryId } from '../../../../shared/log/entry.ts';
+import { filterToTest } from '../../../../shared/log/export.ts';
+import { mayDo } from '../../../../shared/setup/may.ts';
+import { verdicts } from '../../../../shared/setup/vocabulary.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { saveFile } from '../../device/save-file.ts';
+import { place } from '../../router.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Icon } from '../../ui/Icon.tsx';
+import { logWords } from '../../words/log.ts';
+import { plantWords } from '../../words/plant.ts';
+import { shellWords } from '../../words/shell.ts';
+import { say } from '../../words/words.ts';
+import { EntryDialog } from './EntryDialog.tsx';
+import { EntryRow } from './EntryRow.tsx';
+import { type ExportFormat, exportFormats, exportName, exportStore } from './export-log.ts';
+import { firstFilters, type LogFilters, type Span, spans, toExportFilter } from './model.ts';
+import './log.css';
+
+/** Rows shown at first and added by each press of "older". */
+const PAGE = 60;
+/** Entries read at once while looking for rows that fit. */
+const CHUNK = 400;
+
+export function Log() {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(logWords);
+  const [filters, setFilters] = useState<LogFilters>(firstFilters);
+  const [wanted, setWanted] = useState(PAGE);
+  const [rows, setRows] = useState<readonly Entry[]>([]);
+  const [more, setMore] = useState(false);
+  const [shown, setShown] = useState<Entry | null>(null);
+  const [busy, setBusy] = useState<string | null>(null);
+  const change = (part: Partial<LogFilters>) => {
+    setWanted(PAGE);
+    setFilters({ ...filters, ...part });
+  };
+
+  useEffect(() => {
+    let isOver = false;
+    readRows(app, filters, wanted).then(
+      (found) => {
+        if (isOver) return;
+        setRows(found.rows);
+        setMore(found.more);
+        const asked = found.rows.find((entry) => entryId(entry) === place.value.rest.join('/'));
+        if (asked) setShown(asked);
+      },
+      () => undefined, // a closed database is told by the fault screen
+    );
+    return () => {
+      isOver = true;
+    };
+  }, [filters, wanted, app.tick.value]);
+
+  const may = mayDo('export-log', app.person.value, floor.people.size > 0);
+  const refused = may.may ? null : say(plantWords).needs(say(shellWords).roles[may.needs]);
+
+  async function save(format: ExportFormat): Promise<void> {
+    setBusy(words.exporting);
+    const filter = toExportFilter(filters, app.clock.nowMs());
+    const { blob, rows: count } = await exportStore(app.store, filter, format);
+    const name = exportName(format, app.clock.nowMs());
+    saveFile(name, blob);
+    setBusy(null);
+    app.notice.value = { tone: 'go', text: words.exported(count, name) };
+    await app.write([
+      { kind: 'log.exported', payload: { format, filter: JSON.stringify(filter), rows: count } },
+    ]);
+  }
+
+  async function check(): Promise<void> {
+    setBusy(words.checking);
+    const all: Entry[] = [];
+    await app.store.readAll((entries) => void all.push(...entries));
+    const report = verifyChains(all);
+    setBusy(null);
+    app.notice.value = report.firstBroken
+      ? { tone: 'stop', text: words.broken(report.firstBroken.id) }
+      : { tone: 'go', text: words.checked(report.entries) };
+  }
+
+  return (
+    <div class="stack">
+      <Filters filters={filters} onChange={change} />
+      <div class="row">
+        <span class="soft">{words.exportTitle}:</span>
+        {exportFormats.map((format) => (
+          <Button
+            key={format}
+            disabledReason={refused}
+            testId={`export-${format}`}
+            onPress={() => void save(format)}
+          >
+            <Icon name="save" size={20} /> {words[format]}
+          </Button>
+        ))}
+        <span class="grow" />
+        <Button onPress={() => void check()} testId="check-seals">
+          {words.check}
+        </Button>
+      </div>
+      {busy !== null && (
+        <p class="chip" role="status">
+          {busy}
+        </p>
+      )}
+      {rows.length === 0 ? (
+        <p class="empty">{words.none}</p>
+      ) : (
+        <div class="entries" data-testid="entries">
+          {rows.map((entry) => (
+            <EntryRow key={entryId(entry)} entry={entry} floor={floor} onShow={() => setShown(entry)} />
+          ))}
+        </div>
+      )}
+      {more && (
+        <div>
+          <Button onPress={() => setWanted(wanted + PAGE)}>{words.more}</Button>
+        </div>
+      )}
+      <p class="soft">{words.exportHelp}</p>
+      {shown && <EntryDialog entry={shown} floor={floor} onClose={() => setShown(null)} />}
+    </div>
+  );
+}
+
+function Filters({
+  filters,
+  onChange,
+}: {
+  readonly filters: LogFilters;
+  readonly onChange: (part: Partial<LogFilters>) => void;
+}) {
+  const floor = useFloor();
+  const words = say(logWords);
+  return (
+    <div class="filters">
+      <div class="choice">
+        {(Object.keys(spans) as Span[]).map((span) => (
+          <button
+            type="button"
+            key={span}
+            aria-pressed={filters.span === span}
+            data-testid={`span-${span}`}
+            onClick={() => onChange({ span })}
+          >
+            {words.times[span]}
+          </button>
+        ))}
+      </div>
+      <div class="choice">
+        {verdicts.map((verdict) => (
+          <button
+            type="button"
+            key={verdict}
+            aria-pressed={filters.verdict === verdict}
+            data-testid={`verdict-${verdict}`}
+            onClick={() => onChange({ verdict: filters.verdict === verdict ? null : verdict })}
+          >
+            {words.verdicts[verdict]}
+          </button>
+        ))}
+      </div>
+      <label class="field">
+        <span>{words.filters.slot}</span>
+        <input
+          data-typing
+          data-testid="filter-slot"
+          placeholder={words.slotHelp}
+          value={filters.slot}
+          onInput={(event) => onChange({ slot: event.currentTarget.value })}
+        />
+      </label>
+      <label class="field">
+        <span>{words.filters.person}</span>
+        <select
+          value={filters.who ?? ''}
+          onChange={(event) => onChange({ who: event.currentTarget.value || null })}
+        >
+          <option value="">{words.filters.all}</option>
+          {[...floor.people.values()].map((person) => (
+            <option key={person.person} value={person.person}>
+              {person.name}
+            </option>
+          ))}
+        </select>
+      </label>
+      {floor.lines.size > 1 && (
+        <label class="field">
+          <span>{words.filters.line}</span>
+          <select
+            value={filters.line ?? ''}
+            onChange={(event) => onChange({ line: event.currentTarget.value || null })}
+          >
+            <option value="">{words.filters.all}</option>
+            {[...floor.lines.values()].map((line) => (
+              <option key={line.line} value={line.line}>
+                {line.name}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+    </div>
+  );
+}
+
+/** Looks backwards through the log until enough rows fit or the span's start is passed. */
+async function readRows(
+  app: ReturnType<typeof useApp>,
+  filters: LogFilters,
+  wanted: number,
+): Promise<{ rows: readonly Entry[]; more: boolean }> {
+  const filter = toExportFilter(filters, app.clock.nowMs());
+  const isKept = filterToTest(filter);
+  const fromMs = filter.from === undefined ? null : Date.parse(filter.from);
+  const rows: Entry[] = [];
+  let before: Entry | undefined;
+  for (;;) {
+    const chunk = await app.store.newest(CHUNK, before);
+    for (const entry of chunk) if (isKept(entry)) rows.push(entry);
+    before = chunk.at(-1);
+    if (rows.length > wanted) return { rows: rows.slice(0, wanted), more: true };
+    if (!before || chunk.length < CHUNK) return { rows, more: false };
+    // The order is the hybrid clock's, which never lies behind the wall clock by more than a clock set back.
+    if (fromMs !== null && before.hlc.ms < fromMs - 86_400_000) return { rows, more: false };
+  }
+}

@@ -1,0 +1,75 @@
+// Exports what the filters show, with the seal of every entry. Read in chunks, so that a long log does not fill the memory
+// before it is written; the workbook's writer is loaded only when one is wanted.
+
+import type { Entry } from '../../../../shared/log/entry.ts';
+import {
+  createExporter,
+  type ExportFilter,
+  type ExportItem,
+  isOmitted,
+} from '../../../../shared/log/export.ts';
+import {
+  csvHeader,
+  entryCellsOf,
+  itemToCsv,
+  itemToJson,
+  itemToWorkbookRow,
+  workbookHeader,
+} from '../../../../shared/log/export-rows.ts';
+import type { Store } from '../../store/store.ts';
+
+/** Forms that an export can take. */
+export const exportFormats = ['csv', 'xlsx', 'json'] as const;
+export type ExportFormat = (typeof exportFormats)[number];
+
+/** The exported file and how many entries it holds. */
+export interface ExportedFile {
+  readonly blob: Blob;
+  readonly rows: number;
+}
+
+const mediaTypes: Readonly<Record<ExportFormat, string>> = {
+  csv: 'text/csv;charset=utf-8',
+  xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
+  json: 'application/x-ndjson',
+};
+
+/** Builds the export of a tablet's log. */
+export async function exportStore(
+  store: Store,
+  filter: ExportFilter,
+  format: ExportFormat,
+): Promise<ExportedFile> {
+  const exporter = createExporter(filter);
+  const parts: string[] = [];
+  const items: ExportItem[] = [];
+  let rows = 0;
+  const put = (item: ExportItem) => {
+    if (!isOmitted(item)) rows += 1;
+    if (format === 'csv') parts.push(itemToCsv(item));
+    else if (format === 'json') parts.push(`${itemToJson(item)}\n`);
+    else items.push(item);
+  };
+  await store.readAll((entries: readonly Entry[]) => {
+    for (const entry of entries) for (const item of exporter.take(entry)) put(item);
+  });
+  for (const item of exporter.end()) put(item);
+  if (format === 'xlsx') return { blob: await workbook(items), rows };
+  // A byte order mark, so that spreadsheets take the CSV for UTF-8.
+  const head = format === 'csv' ? ['\ufeff', csvHeader()] : [];
+  return { blob: new Blob([...head, ...parts], { type: mediaTypes[format] }), rows };
+}
+
+async function workbook(items: readonly ExportItem[]): Promise<Blob> {
+  const { default: writeXlsxFile } = await import('write-excel-file/browser');
+  const entryCells = items.reduce((most, item) => Math.max(most, entryCellsOf(item)), 1);
+  const rows = [workbookHeader(entryCells), ...items.map((item) => itemToWorkbookRow(item, entryCells))];
+  const cells = rows.map((row) => row.map((text) => (text === '' ? null : { value: text, type: String })));
+  return writeXlsxFile(cells, { sheet: 'log', stickyRowsCount: 1 }).toBlob();
+}
+
+/** The file's name: what, from when. `nowMs`: ms since 1970. */
+export function exportName(format: ExportFormat, nowMs: number): string {
+  const stamp = new Date(nowMs).toISOString().slice(0, 16).replaceAll(/[-:]/g, '').replace('T', '-');
+  return `reelward-log-${stamp}.${format === 'json' ? 'ndjson' : format}`;
+}

@@ -1,0 +1,59 @@
+// What an entry says in one line, and which entries the filters want.
+
+import type { Entry } from '../../../../shared/log/entry.ts';
+import type { ExportFilter } from '../../../../shared/log/export.ts';
+
+/** Spans of time to choose from, in hours; null = all. */
+export const spans = { shift: 8, day: 24, week: 168, all: null } as const;
+export type Span = keyof typeof spans;
+
+/** The filters as chosen on the screen; null or '' does not narrow. */
+export interface LogFilters {
+  readonly span: Span;
+  readonly line: string | null;
+  readonly slot: string;
+  readonly who: string | null;
+  readonly verdict: string | null;
+}
+
+export const firstFilters: LogFilters = { span: 'shift', line: null, slot: '', who: null, verdict: null };
+
+/** The chosen filters as an export filter. */
+export function toExportFilter(filters: LogFilters, nowMs: number): ExportFilter {
+  const hours = spans[filters.span];
+  return {
+    ...(hours === null ? {} : { from: new Date(nowMs - hours * 3_600_000).toISOString() }),
+    ...(filters.line === null ? {} : { line: filters.line }),
+    ...(filters.slot.trim() === '' ? {} : { slot: filters.slot.trim().toUpperCase() }),
+    ...(filters.who === null ? {} : { who: filters.who }),
+    ...(filters.verdict === null ? {} : { verdict: filters.verdict }),
+  };
+}
+
+/** Facts worth a word in the list, in this order; others are seen in the entry itself. */
+const told = [
+  'slot',
+  'part',
+  'supplierPart',
+  'reel',
+  'lot',
+  'quantity',
+  'feeder',
+  'product',
+  'panels',
+  'serial',
+  'name',
+  'reason',
+  'missing',
+];
+
+/** What an entry says, as texts for the list; empty facts are left out. */
+export function factsOf(entry: Entry): readonly { readonly name: string; readonly text: string }[] {
+  return told.flatMap((name) => {
+    const value = Object.hasOwn(entry.payload, name) ? entry.payload[name] : null;
+    if (value === null || value === undefined || value === '') return [];
+    if (Array.isArray(value)) return value.length === 0 ? [] : [{ name, text: value.join(', ') }];
+    if (typeof value === 'object') return [];
+    return [{ name, text: String(value) }];
+  });
+}
