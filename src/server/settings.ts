@@ -1,5 +1,6 @@
 // What a server is started with. Everything that a test has to own (clock, folders, people's fold) comes in here.
 
+import type { FastifyInstance } from 'fastify';
 import type { Entry } from '../../shared/log/entry.ts';
 import type { Role } from '../../shared/wire/messages.ts';
 
@@ -37,6 +38,8 @@ export interface ServerSettings {
   readonly people: PeopleFold;
   readonly logLevel: 'debug' | 'info' | 'warn' | 'error' | 'silent';
   readonly https: HttpsSettings | null;
+  /** Routes beside the server's own; where they name the page itself, they win over it. */
+  readonly addRoutes?: (app: FastifyInstance) => void;
 }
 
 /** Either an own certificate, or the local authority's. */

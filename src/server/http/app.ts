@@ -76,6 +76,7 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
   addSyncRoutes(app, context);
   addPeopleRoutes(app, context);
   addExportRoutes(app, context);
+  context.settings.addRoutes?.(app);
   await addStaticRoutes(app, context.settings.appRoot, context.nowMs);
   return app;
 }
