@@ -109,19 +109,26 @@ interface Header {
   readonly damaged: boolean;
 }
 
-/** Length of the mark `[)>` in front, whole or with a part missing, a `>` before it included; 0 = none. */
+/** Length of the mark `[)>` in front, whole, with a part missing or with a `>` before it; 0 = none. */
 function markLength(text: string): number {
   let at = 0;
-  while (at < 2 && text[at] === '>') at += 1;
-  if (text.startsWith('[)', at)) at += 2;
-  else if (text[at] === ')') at += 1;
-  return text[at] === '>' ? at + 1 : at;
+  while (at < 4 && (text[at] === '>' || text[at] === '[' || text[at] === ')')) at += 1;
+  return at;
+}
+
+// Data Matrix macro codewords 236 and 237, which stand for the whole header of 05 and 06, sent as characters.
+const MACROS: Readonly<Record<string, string>> = { '\u00ec': '05', '\u00ed': '06' };
+
+function readMacro(text: string): Header | null {
+  const format = MACROS[text[0] ?? ''];
+  if (format === undefined || !text.includes(GS)) return null;
+  return { format, record: RS, separator: GS, bodyAt: 1, damaged: false };
 }
 
 /** Reads the header in front of `text`; null where two digits of a format do not follow the mark. */
 function readHeader(text: string): Header | null {
   const mark = markLength(text);
-  const marked = text.lastIndexOf('[)', 2) !== -1 && text.indexOf('[)') < mark;
+  const marked = text.slice(0, mark).includes('[)');
   let at = mark;
   let record = signAt(text, at, RS_SIGNS, RS_WORDS);
   const sign = record;
@@ -211,7 +218,7 @@ function splitFormats(body: string, header: Header): FormatEnvelope[] {
 
 /** Opens a message of ISO/IEC 15434; null where the text does not begin like one. Never throws; linear in the text. */
 export function openEnvelope(text: string): Envelope | null {
-  const header = readHeader(text);
+  const header = readMacro(text) ?? readHeader(text);
   if (header === null) return null;
   const warnings: LabelWarning[] = [];
   if (header.damaged) warnings.push({ code: 'header-damaged', found: text.slice(0, header.bodyAt) });

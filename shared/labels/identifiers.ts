@@ -5,7 +5,7 @@
 
 import type { LabelFieldName } from './reading.ts';
 
-/** How a value is written: `digits` of fixed length can be told from its neighbours, `text` cannot. */
+/** What kind of value follows an identifier. */
 export type IdentifierKind = 'text' | 'quantity' | 'date' | 'country' | 'msl';
 
 /** One identifier: meaning in short words, and the field of a reading that it fills. */

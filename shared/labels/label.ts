@@ -36,7 +36,9 @@ function tidy(code: string): Tidied {
   let gs1 = false;
   if (text[0] === ']' && text.length >= 3) {
     const mark = text.slice(0, 3);
-    if (SYMBOLOGY_LETTERS.includes(mark[1] ?? ' ') && /[0-9A-Za-z]/.test(mark[2] ?? ' ')) {
+    // Modifiers are digits; only Aztec Code goes on to C.
+    const modifier = mark[1] === 'z' ? /[0-9A-C]/ : /[0-9]/;
+    if (SYMBOLOGY_LETTERS.includes(mark[1] ?? ' ') && modifier.test(mark[2] ?? ' ')) {
       gs1 = GS1_MARKS.has(mark);
       text = text.slice(3).trim();
     }
@@ -54,17 +56,17 @@ function readCode({ text, gs1 }: Tidied, basket: Basket, options: LabelOptions):
     collectEnvelope(envelope, basket, options.expected);
     return true;
   }
-  if (text.startsWith('[)')) {
-    basket.warnings.push({ code: 'header-damaged', found: text.slice(0, 12) });
-    basket.unidentified.push(text);
-    return true;
-  }
   const unmarked = text[0] === '\x1d' ? text.slice(1) : text;
   if (gs1 || isGs1(unmarked, unmarked !== text)) {
     collectGs1(unmarked, basket);
     return true;
   }
   if (collectHeaderless(text, basket, options.expected)) return true;
+  if (text.startsWith('[)')) {
+    basket.warnings.push({ code: 'header-damaged', found: text.slice(0, 12) });
+    basket.unidentified.push(text);
+    return true;
+  }
   const brackets = text[0] === '(' ? parseGs1Brackets(text) : null;
   if (brackets !== null) {
     for (const element of brackets) basket.elements.push(element);

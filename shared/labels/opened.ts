@@ -59,7 +59,7 @@ export function collectMh10(
   expected: LabelExpectation | undefined,
 ): void {
   if (envelope.separator === GS) {
-    if (!collectTwoLetterTags(elements, basket, expected)) readElements(elements, false, basket);
+    if (!collectTwoLetterTags(elements, basket, expected)) readElements(elements, basket);
     return;
   }
   if (envelope.separator === ' ') {
@@ -77,29 +77,34 @@ export function collectMh10(
   if (collectTwoLetterTags(pieces, basket, expected)) return;
   // One long element, or separators that differ: others may have been swallowed inside the values.
   const inside = !envelope.sound && (strays.length > 0 || pieces.length === 1);
-  readElements(pieces, true, basket, { inside, end: !envelope.sound });
+  readElements(pieces, basket, { inside, gaps: !envelope.sound });
 }
 
-/** What a scanner that alters separators may have done to the values: `inside` swallowed some, `end` left a letter for EOT. */
+/** What a scanner that alters separators may have done: `gaps` it may have, so a value may hold another; `inside` it surely has. */
 interface Doubt {
   readonly inside: boolean;
-  readonly end: boolean;
+  readonly gaps: boolean;
 }
 
-const NO_DOUBT: Doubt = { inside: false, end: false };
+const NO_DOUBT: Doubt = { inside: false, gaps: false };
 
-function readElements(texts: readonly string[], anyCase: boolean, basket: Basket, doubtful = NO_DOUBT): void {
+function readElements(texts: readonly string[], basket: Basket, doubtful = NO_DOUBT): void {
   const read: LabelElement[] = [];
+  const ids = doubtful.gaps ? new Set(texts.map((text) => text.slice(0, identifierLength(text, 0)))) : null;
   for (const [index, text] of texts.entries()) {
-    let element = readMh10(text, anyCase, basket);
-    if (doubtful.end && index === texts.length - 1 && element !== null && element !== 'empty') {
+    let element = readMh10(text, basket);
+    if (doubtful.gaps && index === texts.length - 1 && element !== null && element !== 'empty') {
       element = withoutEndLetter(element, text, basket);
     }
     if (element === 'empty') continue;
     if (element === null) {
       basket.unidentified.push(text);
       basket.warnings.push({ code: 'no-identifier', text });
-    } else if (doubtful.inside && element.field !== null && hidesIdentifier(element.value)) {
+    } else if (
+      ids !== null &&
+      element.field !== null &&
+      hidesIdentifier(element.value, ids, doubtful.inside)
+    ) {
       basket.warnings.push({ code: 'separators-lost', text });
       basket.ambiguous.push({ text, candidates: [{ field: element.field, value: element.value }] });
     } else {
@@ -113,11 +118,11 @@ function readElements(texts: readonly string[], anyCase: boolean, basket: Basket
 }
 
 /** Reads one element: null = no identifier in front, `empty` = an identifier without a value, which states nothing. */
-function readMh10(text: string, anyCase: boolean, basket: Basket): LabelElement | 'empty' | null {
-  const blank = text.charCodeAt(0) === 32 ? text.length - text.trimStart().length : 0;
+function readMh10(text: string, basket: Basket): LabelElement | 'empty' | null {
+  const blank = text.charCodeAt(0) <= 32 ? text.length - text.trimStart().length : 0;
   let length = identifierLength(text, blank);
   let id = text.slice(blank, blank + length);
-  if (length === 0 && anyCase) {
+  if (length === 0) {
     // A scanner that types GS as Ctrl+] leaves the next letter in lower case.
     length = identifierLength(text, blank, true);
     const printed = text.slice(blank, blank + length);
@@ -189,9 +194,15 @@ function splitAtStrays(text: string, strays: string[]): string[] {
   return pieces.filter((piece) => piece !== '');
 }
 
-/** Whether a value looks as if another element had run into it. */
-function hidesIdentifier(value: string): boolean {
-  return /[^0-9](?:1P|1T|3S|4L|9D|1[0-6]D|13E|31P|4K|11K)\S/.test(value) || /.Q\d+$/.test(value);
+/**
+ * Whether a value looks as if another element had run into it: one that every label has and this one lacks, or any where
+ * separators are known to be swallowed.
+ */
+function hidesIdentifier(value: string, ids: ReadonlySet<string>, inside: boolean): boolean {
+  if (inside && /[^0-9](?:1P|1T|3S|4L|9D|1[0-6]D|13E|31P|4K|11K)\S/.test(value)) return true;
+  if (!ids.has('1P') && value.indexOf('1P', 1) !== -1) return true;
+  if (!ids.has('1T') && !ids.has('T') && value.indexOf('1T', 1) !== -1) return true;
+  return (inside || !ids.has('Q')) && /.Q\d+$/.test(value);
 }
 
 function withoutEndMarks(text: string): string {
@@ -213,6 +224,12 @@ export function collectHeaderless(
     .map(withoutEndMarks)
     .filter((piece) => piece !== '');
   const first = pieces[0] ?? '';
+  if (first.startsWith('[)')) {
+    if (!first.endsWith('06') || first.length > 12) return false;
+    basket.warnings.push({ code: 'header-damaged', found: first });
+    collectMh10(pieces.slice(1), { separator, sound: true }, basket, expected);
+    return true;
+  }
   const length = identifierLength(first, 0);
   if (length === 0 || !IDENTIFIERS.has(first.slice(0, length))) return false;
   basket.warnings.push({ code: 'header-damaged', found: '' });

@@ -1,6 +1,7 @@
 // `reelward label -`: what labels say, one label a line.
 
 import { z } from 'zod';
+import { DATE_FORMATS } from '../../../shared/labels/dates.ts';
 import { parseLabel } from '../../../shared/labels/label.ts';
 import { type LabelRule, labelRulesSchema } from '../../../shared/labels/rules.ts';
 import { formatLabelWarning } from '../../../shared/labels/warnings.ts';
@@ -14,7 +15,11 @@ Out: {"part", "supplierPart", "quantity", "unit", "lot", "dateCode", "made", "ex
       "msl", "order", "fields": [{"id","title","value"}], "unidentified": [...], "ambiguous": [...], "warnings": [...]}
      What the label does not state, or not without guessing, is null; "ambiguous" lists the readings that a person or
      the setup must choose from. A line that cannot be read gives {"error"}; the rest goes on.
---rules FILE: a JSON list of site rules for labels that follow no standard.`;
+--rules FILE: a JSON list of site rules for labels that follow no standard, each
+     {"rule": "name", "version": 1, "codes": [{"pieces": [{"text": "ART#"}, {"takes": "any", "field": "part"}, ...]}]}
+     A pattern must cover its code to the end. "takes": digits, letters, alphanumeric, or any (up to the next text);
+     with it "length" (exactly so many characters), "field" (what the piece is), "date" (how a date is printed:
+     ${DATE_FORMATS.join(', ')}).`;
 
 const lineSchema = z.strictObject({ codes: z.array(z.string()) });
 

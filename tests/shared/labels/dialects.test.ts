@@ -80,6 +80,10 @@ describe('parseLabel() on envelopes of format 06', () => {
     [`[)>|06|`, '|', '|', 'bars'],
     [`06${GS}`, GS, `${RS}${EOT}`, 'the mark missing'],
     ['', GS, `${RS}${EOT}`, 'the whole header missing'],
+    [`[>${RS}06${GS}`, GS, `${RS}${EOT}`, 'a bracket missing'],
+    [`[)>E06${GS}`, GS, '', 'RS as a letter'],
+    ['[)>\r\n06\r\n', '\r\n', '\r\n', 'line ends'],
+    ['\u00ed', GS, '', 'Data Matrix macro 06 sent as a character'],
   ])('reads %j with %j between and %j behind the same: %s', (header, separator, trailer) => {
     expect(stated(parseLabel([header + elements.join(separator) + trailer]))).toEqual(WHOLE);
   });
@@ -93,6 +97,25 @@ describe('parseLabel() on envelopes of format 06', () => {
     const reading = parseLabel(['[)>^06]PCU-77]q80]kPO-1^V']);
     expect(stated(reading)).toEqual({ part: 'CU-77', quantity: 80, order: 'PO-1' });
     expect(codesOf(reading)).toContain('identifier-lower-case');
+  });
+
+  it('reads them behind GS too', () => {
+    expect(stated(parseLabel([`[)>${RS}06${GS}PCU-77${GS}q80${GS}1tL7`]))).toEqual({
+      part: 'CU-77',
+      quantity: 80,
+      lot: 'L7',
+    });
+  });
+
+  it('asks where separators came as ] and a value holds what the label lacks elsewhere', () => {
+    const reading = parseLabel(['[)>06]PCU-771PMK-1]Q80']);
+    expect(stated(reading)).toEqual({ quantity: 80 });
+    expect(codesOf(reading)).toContain('separators-lost');
+    expect(stated(parseLabel(['[)>06]PCU-771P0]1PMK-1]Q80']))).toEqual({
+      part: 'CU-771P0',
+      supplierPart: 'MK-1',
+      quantity: 80,
+    });
   });
 
   it('takes a V off a last number, and asks about one behind a last text', () => {
@@ -532,6 +555,10 @@ describe('parseLabel() on lists in one code', () => {
     [
       'CPN: CU-1 | MPN: MK-1 | EXP: 2027-03-01 | REEL ID: R9',
       { part: 'CU-1', supplierPart: 'MK-1', expires: '2027-03-01', reel: 'R9' },
+    ],
+    [
+      'Cust P/N: CU-1; Mfr Part No.: MK-1; Qty: 5; Country of Origin: MY',
+      { part: 'CU-1', supplierPart: 'MK-1', quantity: 5, country: 'MY' },
     ],
     ['{"mpn":"MK-1","qty":100}', { supplierPart: 'MK-1', quantity: 100 }],
     ['MPN: MK-1\nQTY: 5\nCOO: CN', { supplierPart: 'MK-1', quantity: 5, country: 'CN' }],
