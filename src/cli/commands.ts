@@ -10,7 +10,10 @@ export const commandLoaders: Readonly<Record<string, () => Promise<Command>>> = 
   sheet: async () => (await import('./commands/sheet.ts')).command,
   log: async () => (await import('./commands/log.ts')).command,
   serve: async () => (await import('./commands/serve.ts')).command,
+  demo: async () => (await import('./commands/demo.ts')).command,
   forecast: async () => (await import('./commands/forecast.ts')).command,
   rounds: async () => (await import('./commands/rounds.ts')).command,
   count: async () => (await import('./commands/count.ts')).command,
+  changeover: async () => (await import('./commands/changeover.ts')).command,
+  order: async () => (await import('./commands/order.ts')).command,
 };

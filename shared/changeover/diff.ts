@@ -1,0 +1,145 @@
+// From what is loaded to what is wanted: what stays as it is, moves, comes out, goes in?
+// Method: a feeder is its part and its width. Equal on the same slot: keep. Wanted elsewhere: move, taking first the
+// feeders that are in somebody's way and must leave their place anyhow. What is left over comes out only where a wanted
+// feeder needs one of its positions. Handlings are fewest: each move saves one feeder put in and often one taken out.
+// Refused: clearing everything that the next job does not want.
+
+import { fail, ok, type Result } from '../kit/result.ts';
+import { isSameSlot, parseSlot, positionsOf, walkOrder } from './slots.ts';
+
+/** A feeder on a slot. */
+export interface PlacedFeeder {
+  readonly slot: string;
+  readonly part: string;
+  /** Positions taken, whole, >= 1. */
+  readonly width: number;
+}
+
+/** A feeder that changes its slot. */
+export interface FeederMove {
+  readonly part: string;
+  readonly from: string;
+  readonly to: string;
+  readonly width: number;
+}
+
+/** What has to be done, without its order. */
+export interface SetupDiff {
+  readonly keep: readonly PlacedFeeder[];
+  readonly move: readonly FeederMove[];
+  readonly takeOut: readonly PlacedFeeder[];
+  readonly putIn: readonly PlacedFeeder[];
+  /** Not wanted, in nobody's way: may stay. */
+  readonly stay: readonly PlacedFeeder[];
+}
+
+/** What is wrong with a setup. */
+export const setupFaultCodes = ['width', 'slot-twice', 'overlap', 'slot-unknown'] as const;
+/** One fault of one entry. */
+export interface SetupFault {
+  readonly code: (typeof setupFaultCodes)[number];
+  readonly side: 'loaded' | 'wanted';
+  /** Index of the entry in its list. */
+  readonly at: number;
+  readonly slot: string;
+  readonly part: string;
+  /** The entry that it clashes with. */
+  readonly with?: { readonly slot: string; readonly part: string };
+  /** Positions past the end of the bank. */
+  readonly over?: number;
+}
+
+/** Last position of each bank, by `machine-bank`; a bank that is not listed does not exist. */
+export type BankSizes = Readonly<Record<string, number>>;
+
+/** Every fault of a setup: a width that is no whole number >= 1, a slot twice, feeders that overlap, a slot that is not there. */
+export function setupFaults(
+  setup: readonly PlacedFeeder[],
+  side: 'loaded' | 'wanted',
+  banks?: BankSizes,
+): SetupFault[] {
+  const faults: SetupFault[] = [];
+  const taken = new Map<string, PlacedFeeder>();
+  setup.forEach((feeder, at) => {
+    const facts = { side, at, slot: feeder.slot, part: feeder.part };
+    if (!Number.isSafeInteger(feeder.width) || feeder.width < 1) {
+      faults.push({ code: 'width', ...facts });
+      return;
+    }
+    const place = parseSlot(feeder.slot);
+    if (banks !== undefined) {
+      const last = Object.hasOwn(banks, place.row) ? banks[place.row] : undefined;
+      const end = (place.number ?? 1) + (place.number === null ? 0 : feeder.width - 1);
+      if (last === undefined || (place.number ?? 1) < 1) faults.push({ code: 'slot-unknown', ...facts });
+      else if (end > last) faults.push({ code: 'slot-unknown', ...facts, over: end - last });
+    }
+    let clash: PlacedFeeder | undefined;
+    for (const position of positionsOf(feeder.slot, feeder.width)) {
+      clash ??= taken.get(position);
+      taken.set(position, feeder);
+    }
+    if (clash !== undefined) {
+      const code = isSameSlot(clash.slot, feeder.slot) ? 'slot-twice' : 'overlap';
+      faults.push({ code, ...facts, with: { slot: clash.slot, part: clash.part } });
+    }
+  });
+  return faults;
+}
+
+/** Parts on more than one slot, in walking order: allowed, but worth a word, since one of them is easily missed. */
+export function partsTwice(setup: readonly PlacedFeeder[]): { part: string; slots: string[] }[] {
+  const slots = new Map<string, string[]>();
+  for (const { part, slot } of setup) slots.set(part, [...(slots.get(part) ?? []), slot]);
+  return [...slots]
+    .filter(([, where]) => where.length > 1)
+    .map(([part, where]) => ({ part, slots: where.sort(walkOrder) }));
+}
+
+/** The difference between two setups, each list in walking order; every fault of either where there are any. */
+export function diffSetups(
+  loaded: readonly PlacedFeeder[],
+  wanted: readonly PlacedFeeder[],
+  banks?: BankSizes,
+): Result<SetupDiff, readonly SetupFault[]> {
+  const faults = [...setupFaults(loaded, 'loaded'), ...setupFaults(wanted, 'wanted', banks)];
+  if (faults.length > 0) return fail(faults);
+  const kindOf = (feeder: PlacedFeeder) => JSON.stringify([feeder.part, feeder.width]);
+  const loadedAt = new Map(loaded.map((feeder) => [positionsOf(feeder.slot, 1)[0], feeder]));
+  const keep: PlacedFeeder[] = [];
+  const open: PlacedFeeder[] = [];
+  const kept = new Set<PlacedFeeder>();
+  for (const feeder of wanted) {
+    const there = loadedAt.get(positionsOf(feeder.slot, 1)[0]);
+    if (there !== undefined && kindOf(there) === kindOf(feeder)) {
+      keep.push(feeder);
+      kept.add(there);
+    } else open.push(feeder);
+  }
+  const needed = new Set(wanted.flatMap((feeder) => positionsOf(feeder.slot, feeder.width)));
+  const isInTheWay = (feeder: PlacedFeeder) =>
+    positionsOf(feeder.slot, feeder.width).some((position) => needed.has(position));
+  const spare = new Map<string, PlacedFeeder[]>();
+  for (const feeder of loaded.filter((one) => !kept.has(one)).sort((x, y) => walkOrder(x.slot, y.slot))) {
+    const kind = kindOf(feeder);
+    const others = spare.get(kind);
+    if (others === undefined) spare.set(kind, [feeder]);
+    else others.push(feeder);
+  }
+  for (const list of spare.values()) list.sort((x, y) => Number(isInTheWay(y)) - Number(isInTheWay(x)));
+  const move: FeederMove[] = [];
+  const putIn: PlacedFeeder[] = [];
+  for (const feeder of open.sort((x, y) => walkOrder(x.slot, y.slot))) {
+    const source = spare.get(kindOf(feeder))?.shift();
+    if (source === undefined) putIn.push(feeder);
+    else move.push({ part: feeder.part, from: source.slot, to: feeder.slot, width: feeder.width });
+  }
+  const left = [...spare.values()].flat();
+  const bySlot = (x: PlacedFeeder, y: PlacedFeeder) => walkOrder(x.slot, y.slot);
+  return ok({
+    keep: keep.sort(bySlot),
+    move: move.sort((x, y) => walkOrder(x.from, y.from)),
+    takeOut: left.filter(isInTheWay).sort(bySlot),
+    putIn,
+    stay: left.filter((feeder) => !isInTheWay(feeder)).sort(bySlot),
+  });
+}

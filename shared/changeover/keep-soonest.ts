@@ -1,0 +1,272 @@
+// For a given order of jobs: how many feeders must be put in, when all feeders take the same room?
+// Method: keep needed soonest (Tang and Denardo 1988, Operations Research 36, 767), counted as pipes: a part kept from
+// its last use at place p to its next at k holds one free unit at every place strictly between. Pipes are taken by
+// increasing end, shortest first. The free units are held as counts by the place since which they have been free, so
+// that "does the pipe fit" is "is a unit free since p + 1 or before"; the youngest such unit is spent.
+// The state before each place is kept, so that a changed order is evaluated from its first changed place on.
+// Refused: playing the magazine part by part; the same count, several times slower.
+
+import type { OrderModel } from './order-problem.ts';
+
+/** Counts for one model; holds the state of one base sequence. */
+export interface UnitCounter {
+  /** Takes `sequence` as the base from place `from` on (before it the base must agree); returns feeders put in. */
+  readonly rebase: (sequence: Uint16Array, from: number) => number;
+  /**
+   * Feeders put in by `sequence`, which differs from the base only at places `from` … `to`. Gives up early, with a
+   * number above `limit`, when by a place after `to` it is more than `slack` worse than `limit` allows.
+   */
+  readonly count: (sequence: Uint16Array, from: number, to: number, limit: number, slack: number) => number;
+  /** Places evaluated since the start: the measure of work done. */
+  readonly work: () => number;
+}
+
+function bitCount(word: number): number {
+  let x = word - ((word >>> 1) & 0x55555555);
+  x = (x & 0x33333333) + ((x >>> 2) & 0x33333333);
+  return Math.imul((x + (x >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
+}
+
+/** Parts that more than one searched job needs, renumbered: only these can ever be kept. */
+function sharedParts(model: OrderModel): Int32Array {
+  const uses = new Int32Array(model.partCount);
+  for (const part of model.parts) uses[part] = (uses[part] ?? 0) + 1;
+  let next = 0;
+  return uses.map((count) => (count > 1 ? next++ : -1));
+}
+
+/** Makes a counter for a model whose feeders all take one unit (`model.isUnit`). */
+export function unitCounter(model: OrderModel): UnitCounter {
+  if (!model.isUnit) throw new TypeError('Cannot count by units as the feeders must all take the same room');
+  const shared = sharedParts(model);
+  const words = Math.max(1, Math.ceil((Math.max(-1, ...shared) + 1) / 32));
+  const bits = Array.from({ length: words }, () => new Int32Array(model.jobCount));
+  for (let job = 0; job < model.jobCount; job++) {
+    for (let i = model.starts[job]!; i < model.starts[job + 1]!; i++) {
+      const number = shared[model.parts[i]!]!;
+      if (number >= 0) bits[number >>> 5]![job]! |= 1 << (number & 31);
+    }
+  }
+  return words <= 2
+    ? narrowCounter(model, bits[0]!, bits[1] ?? new Int32Array(model.jobCount))
+    : wideCounter(model, bits);
+}
+
+// The two counters below are the same arithmetic; the first holds the parts of a place in two variables instead of an
+// array, which is worth a factor of two where it fits (up to 64 shared parts).
+// Indices stay inside arrays made for them; `!` spares the hot loops a test that cannot fail.
+
+function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Array): UnitCounter {
+  const n = model.jobCount;
+  const stride = n + 2;
+  const low = new Int32Array(n);
+  const high = new Int32Array(n);
+  const since = new Uint16Array(stride);
+  const sinceBefore = new Uint16Array((n + 1) * stride);
+  const freeBefore = new Int32Array(n + 1);
+  const keptBefore = new Int32Array(n + 1);
+  const total = model.partTotal;
+  const freeBeside = model.freeBeside;
+  let work = 0;
+
+  function run(
+    sequence: Uint16Array,
+    from: number,
+    to: number,
+    limit: number,
+    slack: number,
+    save: boolean,
+  ): number {
+    let free = 0;
+    let kept = 0;
+    let oldest = 0;
+    for (let k = 0; k < n; k++) {
+      const job = sequence[k]!;
+      low[k] = bitsLow[job]!;
+      high[k] = bitsHigh[job]!;
+    }
+    since.fill(0);
+    if (from > 0) {
+      const offset = from * stride;
+      for (let i = 0; i < from; i++) since[i] = sinceBefore[offset + i]!;
+      free = freeBefore[from]!;
+      kept = keptBefore[from]!;
+      while (oldest < from && since[oldest] === 0) oldest++;
+    }
+    const mayLose = keptBefore[n]! - (total - limit) + slack;
+    for (let k = from; k < n; k++) {
+      if (save) {
+        sinceBefore.set(since, k * stride);
+        freeBefore[k] = free;
+        keptBefore[k] = kept;
+      }
+      let restLow = low[k]!;
+      let restHigh = high[k]!;
+      if (k > 0) {
+        let foundLow = restLow & low[k - 1]!;
+        let foundHigh = restHigh & high[k - 1]!;
+        kept += bitCount(foundLow) + bitCount(foundHigh);
+        restLow &= ~foundLow;
+        restHigh &= ~foundHigh;
+        for (let p = k - 2; free > 0 && p >= 0 && p + 1 >= oldest && (restLow | restHigh) !== 0; p--) {
+          foundLow = restLow & low[p]!;
+          foundHigh = restHigh & high[p]!;
+          if ((foundLow | foundHigh) === 0) continue;
+          restLow &= ~foundLow;
+          restHigh &= ~foundHigh;
+          let want = bitCount(foundLow) + bitCount(foundHigh);
+          let q = p + 1;
+          while (want > 0 && q >= oldest) {
+            const there = since[q]!;
+            if (there > want) {
+              since[q] = there - want;
+              kept += want;
+              free -= want;
+              want = 0;
+            } else {
+              if (there > 0) {
+                since[q] = 0;
+                kept += there;
+                free -= there;
+                want -= there;
+              }
+              q--;
+            }
+          }
+          if (q <= oldest) while (oldest < k && since[oldest] === 0) oldest++;
+        }
+        if (k >= to && !save && keptBefore[k + 1]! - kept > mayLose) {
+          work += k - from + 1;
+          return limit + 1;
+        }
+      }
+      const beside = freeBeside[sequence[k]!]!;
+      if (free < beside) {
+        if (free === 0) oldest = k;
+        since[k] = beside - free;
+        free = beside;
+      } else {
+        for (let q = k - 1; free > beside; q--) {
+          const there = since[q]!;
+          const over = free - beside;
+          if (there > over) {
+            since[q] = there - over;
+            free = beside;
+          } else {
+            free -= there;
+            since[q] = 0;
+          }
+        }
+      }
+    }
+    work += n - from;
+    if (save) keptBefore[n] = kept;
+    return total - kept;
+  }
+
+  return {
+    rebase: (sequence, from) => run(sequence, from, n, 0, 0, true),
+    count: (sequence, from, to, limit, slack) => run(sequence, from, to, limit, slack, false),
+    work: () => work,
+  };
+}
+
+function wideCounter(model: OrderModel, bits: readonly Int32Array[]): UnitCounter {
+  const n = model.jobCount;
+  const words = bits.length;
+  const total = model.partTotal;
+  const byJob = new Int32Array(n * words);
+  for (let job = 0; job < n; job++) for (let w = 0; w < words; w++) byJob[job * words + w] = bits[w]![job]!;
+  const stride = n + 2;
+  const since = new Uint16Array(stride);
+  const sinceBefore = new Uint16Array((n + 1) * stride);
+  const freeBefore = new Int32Array(n + 1);
+  const keptBefore = new Int32Array(n + 1);
+  const rest = new Int32Array(words);
+  let work = 0;
+
+  /** Moves the parts of `rest` that job also has out of it and returns how many there were. */
+  function takeCommon(job: number): number {
+    let found = 0;
+    const offset = job * words;
+    for (let w = 0; w < words; w++) {
+      const common = rest[w]! & byJob[offset + w]!;
+      if (common !== 0) {
+        found += bitCount(common);
+        rest[w]! &= ~common;
+      }
+    }
+    return found;
+  }
+
+  function run(
+    sequence: Uint16Array,
+    from: number,
+    to: number,
+    limit: number,
+    slack: number,
+    save: boolean,
+  ): number {
+    let free = freeBefore[from]!;
+    let kept = keptBefore[from]!;
+    since.fill(0);
+    if (from === 0) {
+      free = 0;
+      kept = 0;
+    }
+    for (let i = 0; i < from; i++) since[i] = sinceBefore[from * stride + i]!;
+    const mayLose = keptBefore[n]! - (total - limit) + slack;
+    for (let k = from; k < n; k++) {
+      if (save) {
+        sinceBefore.set(since, k * stride);
+        freeBefore[k] = free;
+        keptBefore[k] = kept;
+      }
+      const job = sequence[k]!;
+      if (k > 0) {
+        let left = 0;
+        for (let w = 0; w < words; w++) {
+          rest[w] = byJob[job * words + w]!;
+          left += bitCount(rest[w]!);
+        }
+        const direct = takeCommon(sequence[k - 1]!);
+        kept += direct;
+        left -= direct;
+        for (let p = k - 2; p >= 0 && free > 0 && left > 0; p--) {
+          let want = takeCommon(sequence[p]!);
+          left -= want;
+          for (let q = p + 1; want > 0 && q >= 0; q--) {
+            const spent = Math.min(want, since[q]!);
+            since[q]! -= spent;
+            kept += spent;
+            free -= spent;
+            want -= spent;
+          }
+        }
+        if (k >= to && !save && keptBefore[k + 1]! - kept > mayLose) {
+          work += k - from + 1;
+          return limit + 1;
+        }
+      }
+      const beside = model.freeBeside[job]!;
+      if (free < beside) {
+        since[k] = beside - free;
+        free = beside;
+      }
+      for (let q = k - 1; free > beside; q--) {
+        const spent = Math.min(since[q]!, free - beside);
+        since[q]! -= spent;
+        free -= spent;
+      }
+    }
+    work += n - from;
+    if (save) keptBefore[n] = kept;
+    return total - kept;
+  }
+
+  return {
+    rebase: (sequence, from) => run(sequence, from, n, 0, 0, true),
+    count: (sequence, from, to, limit, slack) => run(sequence, from, to, limit, slack, false),
+    work: () => work,
+  };
+}

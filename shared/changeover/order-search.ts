@@ -1,0 +1,391 @@
+// Which order of the jobs needs the fewest feeders put in? The search by improvement.
+// Method: simulated annealing over sequences. A step moves a block of jobs (turned round or not) next to a job with much
+// in common, or turns a stretch round. Before a step is counted in full, the change in parts shared by neighbours is
+// looked at: steps that lose much of it are taken up only seldom, since nearly all of them would be refused.
+// Work is measured in places evaluated, never in time, so that the same seed and budget give the same answer anywhere.
+// Refused: restarts from scratch (one long slow cooling finds more), genetic search (needs many times the time).
+
+import { type Chance, seededChance } from '../kit/chance.ts';
+import { areaCounter } from './keep-by-area.ts';
+import { unitCounter } from './keep-soonest.ts';
+import type { OrderModel } from './order-problem.ts';
+
+/** The best found so far, while the search runs. */
+export interface OrderProgress {
+  /** Searched jobs in order; copy before keeping. */
+  readonly sequence: Uint16Array;
+  /** Minutes late summed over jobs with due times; 0 where none. */
+  readonly lateMinutes: number;
+  readonly changes: number;
+  /** Part of the budget used, 0 … 1. */
+  readonly share: number;
+}
+
+/** How a sequence is judged. */
+interface Judge {
+  readonly rebase: (sequence: Uint16Array, from: number) => number;
+  readonly count: (sequence: Uint16Array, from: number, to: number, limit: number, slack: number) => number;
+  readonly work: () => number;
+  /** Lateness of the last sequence taken by `rebase`. */
+  readonly late: () => number;
+  /** Feeders put in by the last sequence taken by `rebase`. */
+  readonly changes: () => number;
+}
+
+/** One minute late weighs as many feeders in the search; orders are compared by lateness first in the end. */
+const LATE_MINUTE = 0.5;
+const LATE_JOB = 4;
+
+/** Makes the judge that fits the model: units, widths, due times. */
+export function judgeFor(model: OrderModel): Judge {
+  if (model.isUnit && !model.isTimed) {
+    const counter = unitCounter(model);
+    let changes = 0;
+    return {
+      ...counter,
+      rebase: (sequence, from) => {
+        changes = counter.rebase(sequence, from);
+        return changes;
+      },
+      late: () => 0,
+      changes: () => changes,
+    };
+  }
+  const area = areaCounter(model);
+  const inAt = new Int32Array(model.jobCount);
+  let late = 0;
+  let changes = 0;
+  const judge = (sequence: Uint16Array): number => {
+    changes = area.count(sequence, inAt);
+    if (!model.isTimed) return changes;
+    const lateness = latenessOf(model, sequence, inAt);
+    late = lateness.minutes;
+    return changes + LATE_MINUTE * lateness.minutes + LATE_JOB * lateness.jobs;
+  };
+  return { rebase: judge, count: judge, work: area.work, late: () => late, changes: () => changes };
+}
+
+/** Minutes and jobs late, as estimated in the search: every feeder put in after the first load pushes one out. */
+function latenessOf(model: OrderModel, sequence: Uint16Array, inAt: Int32Array) {
+  const handling = model.question.handling ?? { putIn: 0, takeOut: 0, perChange: 0 };
+  let clock = 0;
+  let minutes = 0;
+  let jobs = 0;
+  for (let place = 0; place < sequence.length; place++) {
+    const job = model.question.jobs[model.jobAt[sequence[place]!]!];
+    if (job === undefined) continue;
+    const fresh = inAt[place]!;
+    if (fresh > 0)
+      clock += handling.perChange + fresh * (handling.putIn + (place > 0 ? handling.takeOut : 0));
+    clock += job.runMinutes ?? 0;
+    if (job.dueMinutes !== undefined && clock > job.dueMinutes) {
+      minutes += clock - job.dueMinutes;
+      jobs++;
+    }
+  }
+  return { minutes, jobs };
+}
+
+/** Parts that two searched jobs share, as a square table. */
+function sharedTable(model: OrderModel): Int16Array {
+  const n = model.jobCount;
+  const sets = Array.from(
+    { length: n },
+    (_, job) => new Set(model.parts.subarray(model.starts[job]!, model.starts[job + 1]!)),
+  );
+  const table = new Int16Array(n * n);
+  for (let x = 0; x < n; x++) {
+    for (let y = x + 1; y < n; y++) {
+      let common = 0;
+      for (const part of sets[x]!) if (sets[y]!.has(part)) common++;
+      table[x * n + y] = common;
+      table[y * n + x] = common;
+    }
+  }
+  return table;
+}
+
+/** Most alike first: for each job the jobs that share most with it. */
+function neighbourLists(model: OrderModel, shared: Int16Array, most: number): Uint16Array[] {
+  const n = model.jobCount;
+  return Array.from({ length: n }, (_, job) => {
+    const others = Array.from({ length: n }, (_, other) => other).filter(
+      (other) => other !== job && model.boundTo[other] === -1,
+    );
+    others.sort((x, y) => shared[job * n + y]! - shared[job * n + x]! || x - y);
+    return Uint16Array.from(others.slice(0, most));
+  });
+}
+
+/** A first order in no time: from each possible start the job that shares most comes next; bound jobs stand where bound. */
+export function greedySequence(model: OrderModel): Uint16Array {
+  const n = model.jobCount;
+  const shared = sharedTable(model);
+  const judge = judgeFor(model);
+  const bound = new Map<number, number>();
+  for (let job = 0; job < n; job++) if (model.boundTo[job]! >= 0) bound.set(model.boundTo[job]!, job);
+  let best = new Uint16Array(n);
+  let least = Number.POSITIVE_INFINITY;
+  const free = Array.from({ length: n }, (_, job) => job).filter((job) => model.boundTo[job] === -1);
+  const due = (job: number) => model.question.jobs[model.jobAt[job]!]?.dueMinutes ?? Number.POSITIVE_INFINITY;
+  const starts: (number | 'due')[] = model.isTimed ? ['due', ...free] : free.length === 0 ? [-1] : free;
+  for (const start of starts.slice(0, 64)) {
+    const left = new Set(free);
+    const sequence = new Uint16Array(n);
+    let previous = -1;
+    for (let place = 0; place < n; place++) {
+      let next = bound.get(place) ?? -1;
+      if (next < 0) {
+        if (left.size === free.length && typeof start === 'number') next = start;
+        else {
+          for (const job of left) {
+            if (next < 0) next = job;
+            else if (
+              start === 'due'
+                ? due(job) < due(next)
+                : shared[previous * n + job]! > shared[previous * n + next]!
+            )
+              next = job;
+          }
+        }
+        left.delete(next);
+      }
+      sequence[place] = next;
+      previous = next;
+    }
+    const cost = judge.rebase(sequence, 0);
+    if (cost < least) {
+      least = cost;
+      best = sequence;
+    }
+  }
+  return best;
+}
+
+/** How the search cools and steps; set by measurement on published instances. */
+export interface AnnealOptions {
+  readonly seed: number;
+  /** Places to evaluate in all. */
+  readonly budget: number;
+  /** Temperatures in feeders. */
+  readonly hot?: number;
+  readonly cold?: number;
+  /** Stop as soon as this many feeders are reached without lateness: it cannot be bettered. */
+  readonly floor?: number;
+  /** Where it starts. */
+  readonly start: Uint16Array;
+}
+
+/** Loss of shared parts that a step may have before it is looked at with probability 1 / e only. */
+const GLANCE = 3;
+const SLACK = 2;
+const GUIDED = 0.8;
+const BLOCKS = 0.6;
+const TURNS = 0.4;
+const LONGEST_BLOCK = 4;
+/** A step that is refused at a glance costs about a third of a place's evaluation. */
+const GLANCE_WORK = 1.5;
+const CHUNK = 20_000;
+
+/** Anneals; yields the best so far every so often and whenever it got better. */
+export function* annealOrder(
+  model: OrderModel,
+  options: AnnealOptions,
+): Generator<OrderProgress, OrderProgress> {
+  const n = model.jobCount;
+  const chance = seededChance(options.seed);
+  const judge = judgeFor(model);
+  const places = movablePlaces(model);
+  const isStraight = places.every((place, at) => place === (places[0] ?? 0) + at);
+  const shared = sharedTable(model);
+  const near = neighbourLists(model, shared, Math.max(6, Math.min(14, n >> 1)));
+  let current = options.start.slice();
+  let trial = current.slice();
+  let energy = judge.rebase(current, 0);
+  let best = { sequence: current.slice(), lateMinutes: judge.late(), changes: judge.changes() };
+  const placeOf = new Uint16Array(n);
+  for (let place = 0; place < n; place++) placeOf[current[place]!] = place;
+  const hot = options.hot ?? 0.35;
+  const cold = options.cold ?? 0.15;
+  let glances = 0;
+  let nextYield = CHUNK;
+  let share = 0;
+  let temperature = hot;
+  let sinceCooled = 0;
+  const m = places.length;
+  const first = places[0] ?? 0;
+  const progress = (): OrderProgress => ({ ...best, share });
+  if (m < 2) return { ...best, share: 1 };
+
+  for (;;) {
+    if (--sinceCooled < 0) {
+      sinceCooled = 64;
+      const done = judge.work() + glances * GLANCE_WORK;
+      share = Math.min(1, done / options.budget);
+      if (share >= 1 || (best.lateMinutes === 0 && best.changes <= (options.floor ?? -1))) return progress();
+      temperature = hot * (cold / hot) ** share;
+      if (done > nextYield) {
+        nextYield = done + CHUNK;
+        yield progress();
+      }
+    }
+    glances++;
+    const step = drawStep(chance, m, first, isStraight, current, near, placeOf);
+    if (step === null) continue;
+    if (isStraight) {
+      const change = sharedChange(shared, n, current, first, step);
+      if (change < 0 && chance() > Math.exp(change / GLANCE)) continue;
+      applyStraight(step, first, current, trial);
+    } else applyBound(step, places, current, trial);
+    const from = isStraight ? first + step.from : places[step.from]!;
+    const to = isStraight ? first + step.to : places[step.to]!;
+    const limit = energy - temperature * Math.log(chance() + 1e-12);
+    const found = judge.count(
+      trial,
+      from,
+      to,
+      model.isUnit && !model.isTimed ? Math.floor(limit) : limit,
+      SLACK,
+    );
+    if (found > limit) {
+      for (let place = from; place <= to; place++) trial[place] = current[place]!;
+      continue;
+    }
+    [current, trial] = [trial, current];
+    energy = judge.rebase(current, from);
+    for (let place = from; place <= to; place++) {
+      trial[place] = current[place]!;
+      placeOf[current[place]!] = place;
+    }
+    const late = judge.late();
+    const changes = judge.changes();
+    if (late < best.lateMinutes || (late === best.lateMinutes && changes < best.changes)) {
+      best = { sequence: current.slice(), lateMinutes: late, changes };
+    }
+  }
+}
+
+function movablePlaces(model: OrderModel): number[] {
+  const bound = new Set(model.boundTo);
+  return Array.from({ length: model.jobCount }, (_, place) => place).filter((place) => !bound.has(place));
+}
+
+/** One step over the movable places 0 … m - 1: a block moved (perhaps turned round), or a stretch turned round. */
+interface Step {
+  kind: 'block' | 'turn';
+  /** First and last movable place that change. */
+  from: number;
+  to: number;
+  /** Block: where it starts now, its length, where it starts after, whether it is turned round. */
+  at: number;
+  length: number;
+  target: number;
+  isTurned: boolean;
+}
+const stepDrawn: Step = { kind: 'block', from: 0, to: 0, at: 0, length: 1, target: 0, isTurned: false };
+
+/** Draws a step into one reused object; null where the draw leads nowhere. */
+function drawStep(
+  chance: Chance,
+  m: number,
+  first: number,
+  isStraight: boolean,
+  current: Uint16Array,
+  near: readonly Uint16Array[],
+  placeOf: Uint16Array,
+): Step | null {
+  const step = stepDrawn;
+  const isGuided = isStraight && chance() < GUIDED;
+  if (chance() < TURNS) {
+    let x = Math.floor(chance() * m);
+    let y: number;
+    if (isGuided) {
+      const list = near[current[first + x]!]!;
+      y = placeOf[list[Math.floor(chance() * list.length)]!]! - first;
+      if (y > x) x++;
+      else x--;
+    } else y = Math.floor(chance() * m);
+    if (x === y || x < 0 || x >= m) return null;
+    step.kind = 'turn';
+    step.from = Math.min(x, y);
+    step.to = Math.max(x, y);
+    return step;
+  }
+  let length = 1;
+  if (chance() < BLOCKS) length = 2 + Math.floor(chance() * (LONGEST_BLOCK - 1));
+  if (length > m - 1) length = 1;
+  const at = Math.floor(chance() * (m - length + 1));
+  let target: number;
+  if (isGuided) {
+    const isAfter = chance() < 0.5;
+    const list = near[current[first + (isAfter ? at : at + length - 1)]!]!;
+    const host = placeOf[list[Math.floor(chance() * list.length)]!]! - first;
+    if (host >= at && host < at + length) return null;
+    const left = host > at ? host - length : host;
+    target = isAfter ? left + 1 : left;
+  } else target = Math.floor(chance() * (m - length + 1));
+  if (target === at) return null;
+  step.kind = 'block';
+  step.at = at;
+  step.length = length;
+  step.target = target;
+  step.isTurned = length > 1 && chance() < 0.5;
+  step.from = Math.min(at, target);
+  step.to = Math.max(at, target) + length - 1;
+  return step;
+}
+
+/** Parts shared by neighbours: gained (or lost, negative) by a step. */
+function sharedChange(
+  shared: Int16Array,
+  n: number,
+  current: Uint16Array,
+  first: number,
+  step: Step,
+): number {
+  const pair = (x: number, y: number) => (x < 0 || y >= n ? 0 : shared[current[x]! * n + current[y]!]!);
+  const from = first + step.from;
+  const to = first + step.to;
+  if (step.kind === 'turn') {
+    return (
+      pair(from - 1, to) +
+      (to + 1 >= n || from < 0 ? 0 : pair(from, to + 1)) -
+      pair(from - 1, from) -
+      pair(to, to + 1)
+    );
+  }
+  const at = first + step.at;
+  const end = at + step.length - 1;
+  const head = step.isTurned ? end : at;
+  const tail = step.isTurned ? at : end;
+  const lost = pair(from - 1, from) + pair(to, to + 1);
+  if (step.target < step.at) {
+    return pair(from - 1, head) + pair(tail, from) + pair(at - 1, to + 1) - lost - pair(at - 1, at);
+  }
+  return pair(from - 1, end + 1) + pair(to, head) + pair(tail, to + 1) - lost - pair(end, end + 1);
+}
+
+function applyStraight(step: Step, first: number, current: Uint16Array, trial: Uint16Array): void {
+  const from = first + step.from;
+  const to = first + step.to;
+  if (step.kind === 'turn') {
+    for (let x = from, y = to; x <= to; x++, y--) trial[x] = current[y]!;
+    return;
+  }
+  const at = first + step.at;
+  const target = first + step.target;
+  const length = step.length;
+  if (target < at) for (let x = target; x < at; x++) trial[x + length] = current[x]!;
+  else for (let x = at + length; x < target + length; x++) trial[x - length] = current[x]!;
+  for (let x = 0; x < length; x++) trial[target + x] = current[step.isTurned ? at + length - 1 - x : at + x]!;
+}
+
+/** The same where bound jobs stand between the movable places: the step is done on the row of movable jobs. */
+function applyBound(step: Step, places: readonly number[], current: Uint16Array, trial: Uint16Array): void {
+  const row = Uint16Array.from(places, (place) => current[place]!);
+  const after = row.slice();
+  applyStraight(step, 0, row, after);
+  places.forEach((place, at) => {
+    trial[place] = after[at]!;
+  });
+}

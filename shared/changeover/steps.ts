@@ -1,0 +1,227 @@
+// In which order are the handlings of a changeover done, one feeder at a time?
+// Method: fewest feeders parked first (parking.ts; feeders of the same part may trade places to break a cycle for
+// nothing), then walks along the line: at each slot passed, whatever can be done there is done; a feeder whose new place
+// is still taken waits for the next walk. Taking out comes before putting in at the same slot.
+// Refused: all taking out before all putting in; it walks the line twice as often and fills every trolley at once.
+
+import type { FeederMove, PlacedFeeder, SetupDiff } from './diff.ts';
+import { fewestParked } from './parking.ts';
+import { positionsOf, walkOrder } from './slots.ts';
+
+/** What a hand does; `unpark` puts a parked feeder on its new slot. The order is the order at one slot. */
+export const stepActs = ['takeOut', 'park', 'move', 'unpark', 'putIn'] as const;
+/** One handling. */
+export interface ChangeStep {
+  readonly act: (typeof stepActs)[number];
+  /** Where the hand works: the slot left (takeOut, park, move) or filled (unpark, putIn). */
+  readonly slot: string;
+  readonly part: string;
+  /** Where the feeder ends: the slot for move and unpark, null else. */
+  readonly to: string | null;
+}
+
+/** The handlings in order. */
+export interface StepPlan {
+  readonly steps: readonly ChangeStep[];
+  /** Feeders parked off the machine on the way. */
+  readonly parked: number;
+  /** No order with fewer parked exists. */
+  readonly isProven: boolean;
+  /** The difference with moves traded between feeders of the same part, as the steps carry it out. */
+  readonly diff: SetupDiff;
+}
+
+/** Most ways of trading tried one by one; above it, trades are made as long as one helps. */
+const MOST_TRADES = 120;
+
+/** Puts a difference (from `diffSetups`) in an order that can be carried out, with the fewest feeders parked. */
+export function orderSteps(diff: SetupDiff): StepPlan {
+  const traded = tradeMoves(diff);
+  const { move, takeOut, putIn } = traded.diff;
+  const tasks: Task[] = [
+    ...takeOut.map((feeder) => task('takeOut', feeder.slot, null, feeder)),
+    ...putIn.map((feeder) => task('putIn', null, feeder.slot, feeder)),
+    ...move.map((one, at) => task(traded.parked.has(at) ? 'park' : 'move', one.from, one.to, one)),
+  ];
+  const steps = walk(tasks);
+  const parked = steps.filter((step) => step.act === 'park').length;
+  return { steps, parked, isProven: traded.isProven, diff: traded.diff };
+}
+
+interface Task {
+  readonly act: (typeof stepActs)[number];
+  readonly part: string;
+  readonly from: string | null;
+  readonly to: string | null;
+  readonly leaves: readonly string[];
+  readonly fills: readonly string[];
+}
+
+function task(
+  act: Task['act'],
+  from: string | null,
+  to: string | null,
+  feeder: { readonly part: string; readonly width: number },
+): Task {
+  const positions = (slot: string | null) => (slot === null ? [] : positionsOf(slot, feeder.width));
+  return { act, part: feeder.part, from, to, leaves: positions(from), fills: positions(to) };
+}
+
+const handSlot = (one: Task): string => (one.act === 'unpark' ? one.to : (one.from ?? one.to)) ?? '';
+
+function walk(tasks: readonly Task[]): ChangeStep[] {
+  const rank = (one: Task) => stepActs.indexOf(one.act);
+  const inOrder = (x: Task, y: Task) => walkOrder(handSlot(x), handSlot(y)) || rank(x) - rank(y);
+  const taken = new Map<string, Task>();
+  for (const one of tasks) for (const position of one.leaves) taken.set(position, one);
+  const steps: ChangeStep[] = [];
+  let waiting = [...tasks].sort(inOrder);
+  while (waiting.length > 0) {
+    const later: Task[] = [];
+    for (const one of waiting) {
+      const isClear = one.fills.every((position) => (taken.get(position) ?? one) === one);
+      if (!isClear && one.act !== 'park') {
+        later.push(one);
+        continue;
+      }
+      for (const position of one.leaves) if (taken.get(position) === one) taken.delete(position);
+      const act = one.act === 'park' && isClear ? 'move' : one.act;
+      const to = act === 'move' || act === 'unpark' ? one.to : null;
+      steps.push({ act, slot: handSlot(one), part: one.part, to });
+      if (act === 'park') later.push({ ...one, act: 'unpark', leaves: [] });
+      else if (one.act !== 'takeOut') for (const position of one.fills) taken.set(position, one);
+    }
+    if (later.length === waiting.length && later.every((one, at) => one === waiting[at])) {
+      throw new Error(
+        `Cannot order steps as every cycle of moves must have a parked feeder: ${later.length} are left`,
+      );
+    }
+    waiting = later.sort(inOrder);
+  }
+  return steps;
+}
+
+/** Moves, with the feeders of one kind free to trade: which source goes to which slot, and which is taken out instead. */
+function tradeMoves(diff: SetupDiff): { diff: SetupDiff; parked: Set<number>; isProven: boolean } {
+  let best = { diff, ...choose(diff.move) };
+  if (best.parked.size === 0) return best;
+  const groups = tradeGroups(diff);
+  const ways = groups.reduce(
+    (product, group) => product * permutationCount(group.sources.length, group.moves.length),
+    1,
+  );
+  const consider = (arranged: readonly (readonly string[])[]): boolean => {
+    const next = arrange(diff, groups, arranged);
+    const choice = choose(next.move);
+    if (choice.parked.size >= best.parked.size) return false;
+    best = { diff: next, ...choice };
+    return true;
+  };
+  if (ways <= 1) return best;
+  if (ways <= MOST_TRADES) {
+    for (const arranged of everyArrangement(groups)) if (best.parked.size > 0) consider(arranged);
+    return best;
+  }
+  const now = groups.map((group) => [...group.sources]);
+  for (let helped = true; helped && best.parked.size > 0; ) {
+    helped = false;
+    for (const [at, group] of groups.entries()) {
+      const list = now[at] ?? [];
+      for (let x = 0; x < group.moves.length; x++) {
+        for (let y = x + 1; y < list.length; y++) {
+          [list[x], list[y]] = [list[y] ?? '', list[x] ?? ''];
+          if (best.parked.size > 0 && consider(now)) helped = true;
+          else [list[x], list[y]] = [list[y] ?? '', list[x] ?? ''];
+        }
+      }
+    }
+  }
+  return { ...best, isProven: best.parked.size === 0 };
+}
+
+function choose(moves: readonly FeederMove[]): { parked: Set<number>; isProven: boolean } {
+  const holder = new Map<string, number>();
+  moves.forEach((one, at) => {
+    for (const position of positionsOf(one.from, one.width)) holder.set(position, at);
+  });
+  const waits = moves.map((one) =>
+    positionsOf(one.to, one.width).flatMap((position) => holder.get(position) ?? []),
+  );
+  const choice = fewestParked(waits);
+  return { parked: new Set(choice.parked), isProven: choice.isProven };
+}
+
+/** Moves of one kind with every source that they may come from: theirs first, then those to be taken out. */
+interface TradeGroup {
+  readonly moves: readonly number[];
+  readonly sources: readonly string[];
+}
+
+function tradeGroups(diff: SetupDiff): TradeGroup[] {
+  const groups = new Map<string, { moves: number[]; sources: string[] }>();
+  diff.move.forEach((one, at) => {
+    const kind = JSON.stringify([one.part, one.width]);
+    const group = groups.get(kind) ?? { moves: [], sources: [] };
+    groups.set(kind, group);
+    group.moves.push(at);
+    group.sources.push(one.from);
+  });
+  for (const feeder of diff.takeOut) {
+    groups.get(JSON.stringify([feeder.part, feeder.width]))?.sources.push(feeder.slot);
+  }
+  return [...groups.values()].filter((group) => group.sources.length > 1);
+}
+
+function permutationCount(from: number, take: number): number {
+  let count = 1;
+  for (let at = 0; at < take; at++) count *= from - at;
+  return count;
+}
+
+function* everyArrangement(groups: readonly TradeGroup[]): Generator<string[][]> {
+  const [first, ...rest] = groups;
+  if (first === undefined) {
+    yield [];
+    return;
+  }
+  for (const head of everyPermutation(first.sources, first.moves.length)) {
+    for (const tail of everyArrangement(rest)) yield [head, ...tail];
+  }
+}
+
+function* everyPermutation(sources: readonly string[], take: number): Generator<string[]> {
+  if (take === 0) {
+    yield [...sources];
+    return;
+  }
+  for (let at = 0; at < sources.length; at++) {
+    const head = sources[at] ?? '';
+    const others = sources.filter((_, other) => other !== at);
+    for (const tail of everyPermutation(others, take - 1)) yield [head, ...tail];
+  }
+}
+
+/** The difference with each group's sources in a new order: the first go to its moves, the rest is taken out. */
+function arrange(
+  diff: SetupDiff,
+  groups: readonly TradeGroup[],
+  arranged: readonly (readonly string[])[],
+): SetupDiff {
+  const move = [...diff.move];
+  const swapped = new Map<string, string>();
+  groups.forEach((group, at) => {
+    const list = arranged[at] ?? [];
+    group.moves.forEach((number, x) => {
+      const one = move[number];
+      if (one !== undefined) move[number] = { ...one, from: list[x] ?? one.from };
+    });
+    group.sources.slice(group.moves.length).forEach((slot, x) => {
+      swapped.set(slot, list[group.moves.length + x] ?? slot);
+    });
+  });
+  const takeOut = diff.takeOut.map(
+    (feeder): PlacedFeeder => ({ ...feeder, slot: swapped.get(feeder.slot) ?? feeder.slot }),
+  );
+  takeOut.sort((x, y) => walkOrder(x.slot, y.slot));
+  return { ...diff, move, takeOut };
+}

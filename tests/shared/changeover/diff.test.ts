@@ -1,0 +1,118 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { diffSetups, type PlacedFeeder, partsTwice, setupFaults } from '../../../shared/changeover/diff.ts';
+import { isSameSlot, parseSlot, positionsOf, walkOrder } from '../../../shared/changeover/slots.ts';
+
+const at = (slot: string, part: string, width = 1): PlacedFeeder => ({ slot, part, width });
+
+function diff(loaded: PlacedFeeder[], wanted: PlacedFeeder[]) {
+  const made = diffSetups(loaded, wanted);
+  if (!made.ok) throw new Error(JSON.stringify(made.error));
+  return made.value;
+}
+
+describe('parseSlot()', () => {
+  test.each<readonly [string, string, number | null, string]>([
+    ['M1-F-014', 'M1-F', 14, 'the usual address'],
+    ['LINE-2-M1-R-7', 'LINE-2-M1-R', 7, 'a machine with hyphens in its name'],
+    ['Z5', 'Z5', null, 'another form is a place of its own'],
+    ['F-14', 'F-14', null, 'no machine: another form'],
+  ])('takes %s apart: %s %s (%s)', (slot, row, number, _why) => {
+    expect(parseSlot(slot)).toMatchObject({ row, number });
+  });
+
+  test('positionsOf() covers the width on numbered slots only', () => {
+    expect(positionsOf('M1-F-014', 3)).toEqual(['M1-F#14', 'M1-F#15', 'M1-F#16']);
+    expect(positionsOf('Z5', 3)).toHaveLength(1);
+    expect(isSameSlot('M1-F-014', 'M1-F-14')).toBe(true);
+  });
+});
+
+describe('walkOrder()', () => {
+  test('goes machine by machine, front before rear, by number and not by spelling', () => {
+    const slots = ['M10-F-1', 'M2-R-001', 'M2-F-010', 'M2-F-9', 'M1-R-002'];
+    expect(slots.sort(walkOrder)).toEqual(['M1-R-002', 'M2-F-9', 'M2-F-010', 'M2-R-001', 'M10-F-1']);
+  });
+});
+
+describe('diffSetups()', () => {
+  test('keeps, moves, takes out and puts in', () => {
+    const made = diff(
+      [at('M1-F-001', 'A'), at('M1-F-002', 'B'), at('M1-F-003', 'C')],
+      [at('M1-F-001', 'A'), at('M1-F-003', 'B'), at('M1-F-004', 'D')],
+    );
+    expect(made.keep).toEqual([at('M1-F-001', 'A')]);
+    expect(made.move).toEqual([{ part: 'B', from: 'M1-F-002', to: 'M1-F-003', width: 1 }]);
+    expect(made.takeOut).toEqual([at('M1-F-003', 'C')]);
+    expect(made.putIn).toEqual([at('M1-F-004', 'D')]);
+    expect(made.stay).toEqual([]);
+  });
+
+  test('leaves a feeder that hinders nobody, takes out the one whose tail is in the way', () => {
+    const made = diff([at('M1-F-001', 'A', 2), at('M1-F-005', 'B')], [at('M1-F-002', 'C')]);
+    expect(made.takeOut).toEqual([at('M1-F-001', 'A', 2)]);
+    expect(made.stay).toEqual([at('M1-F-005', 'B')]);
+  });
+
+  test('moves the one of two equal feeders that is in the way', () => {
+    const made = diff([at('M1-F-001', 'A'), at('M1-F-002', 'A')], [at('M1-F-002', 'B'), at('M1-F-009', 'A')]);
+    expect(made.move).toEqual([{ part: 'A', from: 'M1-F-002', to: 'M1-F-009', width: 1 }]);
+    expect(made.takeOut).toEqual([]);
+    expect(made.stay).toEqual([at('M1-F-001', 'A')]);
+  });
+
+  test('changes the feeder where the same part is wanted in another width', () => {
+    const made = diff([at('M1-F-001', 'A')], [at('M1-F-001', 'A', 2)]);
+    expect(made).toMatchObject({
+      keep: [],
+      move: [],
+      takeOut: [at('M1-F-001', 'A')],
+      putIn: [at('M1-F-001', 'A', 2)],
+    });
+  });
+
+  test.each<readonly [PlacedFeeder[], string, string]>([
+    [[at('M1-F-001', 'A'), at('M1-F-1', 'B')], 'slot-twice', 'one slot in two spellings'],
+    [[at('M1-F-001', 'A', 2), at('M1-F-002', 'B')], 'overlap', 'a wide feeder over its neighbour'],
+    [[at('M1-F-001', 'A', 0)], 'width', 'no width'],
+  ])('refuses %j with %s (%s)', (wanted, code, _why) => {
+    const made = diffSetups([], wanted);
+    expect(made.ok ? [] : made.error.map((fault) => [fault.code, fault.side])).toEqual([[code, 'wanted']]);
+  });
+
+  test('setupFaults() names slots that the line does not have, and by how much a feeder is over the end', () => {
+    const faults = setupFaults([at('M1-F-039', 'A', 4), at('M2-F-001', 'B')], 'wanted', { 'M1-F': 40 });
+    expect(faults.map(({ code, slot, over }) => ({ code, slot, over }))).toEqual([
+      { code: 'slot-unknown', slot: 'M1-F-039', over: 2 },
+      { code: 'slot-unknown', slot: 'M2-F-001', over: undefined },
+    ]);
+  });
+
+  test('partsTwice() names a part on two slots', () => {
+    expect(partsTwice([at('M1-F-2', 'A'), at('M1-F-1', 'A'), at('M1-F-3', 'B')])).toEqual([
+      { part: 'A', slots: ['M1-F-1', 'M1-F-2'] },
+    ]);
+  });
+
+  test('accounts for every feeder exactly once', () => {
+    const layout = fc.uniqueArray(
+      fc.record({ n: fc.integer({ min: 1, max: 12 }), p: fc.integer({ min: 0, max: 6 }) }),
+      {
+        selector: (one) => one.n,
+      },
+    );
+    fc.assert(
+      fc.property(layout, layout, (one, two) => {
+        const loaded = one.map(({ n, p }) => at(`M1-F-${n}`, `P${p}`));
+        const wanted = two.map(({ n, p }) => at(`M1-F-${n}`, `P${p}`));
+        const made = diff(loaded, wanted);
+        const left = [...made.keep, ...made.takeOut, ...made.stay].map((f) => f.slot);
+        expect([...left, ...made.move.map((m) => m.from)].sort()).toEqual(loaded.map((f) => f.slot).sort());
+        const filled = [...made.keep, ...made.putIn].map((f) => `${f.slot} ${f.part}`);
+        expect([...filled, ...made.move.map((m) => `${m.to} ${m.part}`)].sort()).toEqual(
+          wanted.map((f) => `${f.slot} ${f.part}`).sort(),
+        );
+      }),
+    );
+  });
+});
