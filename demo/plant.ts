@@ -5,6 +5,7 @@
 import { checkPayload, type EntryKind, type PayloadOf } from '../shared/setup/kinds.ts';
 import { feeders } from './feeders.ts';
 import { people } from './people.ts';
+import { blockedLot } from './practice-groups.ts';
 import { bankPositions, banks, lineId, machines, products, takenSetup } from './setups.ts';
 
 /** An entry that somebody wants written. */
@@ -101,7 +102,7 @@ export function plantWishes(settings: {
     wish('material.blocked', {
       block: 'block-1',
       reel: null,
-      lot: 'LT-7781-Q',
+      lot: blockedLot,
       part: null,
       reason: 'Supplier recall: parts rotated in their pockets',
     }),

@@ -1,0 +1,58 @@
+// The demo's shift on the wall clock: which of its entries have happened by now, at real pace or faster.
+// Method: the whole shift is played once in advance; time only decides how much of it is told.
+
+import type { Entry } from '../shared/log/entry.ts';
+import { applyEntry } from '../shared/setup/fold.ts';
+import { emptyState, type FloorState } from '../shared/setup/state.ts';
+import { simulateShift } from './simulate.ts';
+
+/** How far the run is when the demo is opened, ms: after the first break, with a third of the job done. */
+const UNDER_WAY_MS = 140 * 60_000;
+/** Hours that are played in advance. */
+export const HOURS_AHEAD = 26;
+
+/** A shift that is being told. */
+export interface Playing {
+  /** Entries told so far, in order. */
+  readonly told: readonly Entry[];
+  /** The floor after them. */
+  readonly state: FloorState;
+  /** The plant's time. */
+  readonly plantMs: (realMs: number) => number;
+  readonly speed: number;
+  /** When the shift was opened, on the real clock, which is also its plant time then. */
+  readonly openedMs: number;
+  /** Tells what has happened up to a moment of the real clock; returns only what is new. */
+  readonly tell: (realMs: number) => readonly Entry[];
+}
+
+/** Opens a shift that is under way at `openedMs`. `speed`: plant seconds a real second, > 0. */
+export function openPlaying(settings: {
+  readonly seed: number;
+  readonly openedMs: number;
+  readonly speed: number;
+  readonly zone: string;
+}): Playing {
+  const { seed, openedMs, speed, zone } = settings;
+  const startMs = openedMs - UNDER_WAY_MS;
+  const { entries } = simulateShift({ seed, startMs, zone, hours: HOURS_AHEAD });
+  const told: Entry[] = [];
+  const state = emptyState();
+  const plantMs = (realMs: number) => openedMs + (realMs - openedMs) * speed;
+  return {
+    told,
+    state,
+    plantMs,
+    speed,
+    openedMs,
+    tell: (realMs) => {
+      const untilMs = plantMs(realMs);
+      const from = told.length;
+      for (let next = entries[told.length]; next && next.hlc.ms <= untilMs; next = entries[told.length]) {
+        told.push(next);
+        applyEntry(state, next);
+      }
+      return told.slice(from);
+    },
+  };
+}

@@ -1,0 +1,120 @@
+// What the demo serves beside the app: the plant's log up to now, what happens from now on, labels to practise with, and the
+// page with a mark that tells it where it is.
+
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { FastifyInstance, FastifyReply } from 'fastify';
+import type { Entry } from '../shared/log/entry.ts';
+import { logText } from './log.ts';
+import type { Playing } from './playing.ts';
+import { type PracticeLabel, practiceLabels } from './practice.ts';
+import { lineId } from './setups.ts';
+import { sheetPage, sheetStyle } from './sheet-page.ts';
+import { loadSymbols, SymbolsMissing } from './symbols.ts';
+
+/** What the routes need. */
+export interface DemoRoutes {
+  readonly playing: Playing;
+  readonly appRoot: string;
+  readonly nowMs: () => number;
+  /** Told of entries as they become known, to keep them on the server too. */
+  readonly onTold: (entries: readonly Entry[]) => Promise<void>;
+  /** True where the shift goes on by itself. */
+  readonly live: boolean;
+}
+
+/** Real ms between two looks at what has happened. */
+const LOOK_MS = 250;
+
+/** Adds the demo's routes; before the app's own, so that the marked page wins over the plain one. */
+export function addDemoRoutes(app: FastifyInstance, demo: DemoRoutes): void {
+  const tellMore = createTeller(demo);
+  const noStore = (reply: FastifyReply) => reply.header('cache-control', 'no-store');
+  const sendPage = async (_: unknown, reply: FastifyReply) =>
+    noStore(reply)
+      .type('text/html; charset=utf-8')
+      .send(await markedPage(demo));
+  app.get('/', sendPage);
+  app.get('/index.html', sendPage);
+  app.get('/demo/log.ndjson', async (_, reply) => {
+    await tellMore();
+    return noStore(reply).type('application/x-ndjson; charset=utf-8').send(logText(demo.playing.told));
+  });
+  app.get('/demo/labels.json', async (_, reply) => {
+    await tellMore();
+    return noStore(reply).send(labelsNow(demo));
+  });
+  app.get('/demo/labels', async (_, reply) => {
+    await tellMore();
+    try {
+      const page = sheetPage(labelsNow(demo), await loadSymbols());
+      return noStore(reply).type('text/html; charset=utf-8').send(page);
+    } catch (error) {
+      if (!(error instanceof SymbolsMissing)) throw error;
+      return reply.code(503).type('text/plain; charset=utf-8').send(`${error.message}\n`);
+    }
+  });
+  app.get('/demo/labels.css', async (_, reply) => reply.type('text/css; charset=utf-8').send(sheetStyle));
+  if (demo.live) addLive(app, demo, tellMore);
+}
+
+function labelsNow({ playing, nowMs }: DemoRoutes): readonly PracticeLabel[] {
+  const scene = { state: playing.state, line: lineId, nowMs: playing.plantMs(nowMs()) };
+  return practiceLabels(scene).map((practice) => practice.label);
+}
+
+/** Tells more of the shift, one caller after the other, so that the server keeps entries in their order. */
+function createTeller({ playing, nowMs, onTold }: DemoRoutes): () => Promise<void> {
+  let last = Promise.resolve();
+  return () => {
+    last = last.then(async () => {
+      const fresh = playing.tell(nowMs());
+      if (fresh.length > 0) await onTold(fresh);
+    });
+    return last;
+  };
+}
+
+/** The app's page with a mark: `speed`, and at which real moment plant and real clock agree. */
+async function markedPage({ appRoot, playing, live }: DemoRoutes): Promise<string> {
+  const page = await readFile(join(appRoot, 'index.html'), 'utf8');
+  const { speed, openedMs } = playing;
+  const mark = JSON.stringify({ live, speed, openedMs }).replaceAll('"', '&quot;');
+  return page.replace('</head>', `  <meta name="reelward-demo" content="${mark}" />\n  </head>`);
+}
+
+/** Server-sent events: each carries the entries that have happened since the one before, `?after=N` those after the first N. */
+function addLive(app: FastifyInstance, demo: DemoRoutes, tellMore: () => Promise<void>): void {
+  const open = new Set<() => void>();
+  app.get<{ Querystring: { after?: string } }>('/demo/live', (request, reply) => {
+    const resumed = Number(request.headers['last-event-id'] ?? request.query.after ?? 0);
+    let sent = Number.isSafeInteger(resumed) && resumed >= 0 ? resumed : 0;
+    reply.hijack();
+    const stream = reply.raw;
+    stream.writeHead(200, {
+      'content-type': 'text/event-stream; charset=utf-8',
+      'cache-control': 'no-store',
+      'x-content-type-options': 'nosniff',
+    });
+    stream.write('retry: 1000\n\n');
+    const look = setInterval(() => {
+      void tellMore().then(() => {
+        const { told } = demo.playing;
+        if (told.length <= sent || stream.writableEnded) return;
+        const fresh = told.slice(sent);
+        sent = told.length;
+        stream.write(`id: ${sent}\ndata: ${JSON.stringify(fresh)}\n\n`);
+      });
+    }, LOOK_MS);
+    const end = () => {
+      clearInterval(look);
+      open.delete(end);
+      stream.end();
+    };
+    open.add(end);
+    stream.on('close', end);
+  });
+  app.addHook('preClose', async () => {
+    for (const end of open) end();
+  });
+}
