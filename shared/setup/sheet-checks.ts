@@ -4,7 +4,7 @@
 // machine-dependent, so a clash is a warning, unless the tape would not fit even with positions twice the trade's 8 mm apart.
 
 import { type SheetField, sheetFieldNames } from './sheet-fields.ts';
-import { type SheetProblem, sheetProblem } from './sheet-problems.ts';
+import type { ProblemSink } from './sheet-problems.ts';
 import { type SheetSlot, slotKey } from './sheet-slot.ts';
 import { type PositionsByWidth, positionsForWidth } from './sheet-tapes.ts';
 
@@ -18,13 +18,16 @@ export interface SheetCheckOptions {
   readonly approved?: ReadonlyMap<string, readonly string[]>;
 }
 
-type HeaderOf = (field: SheetField) => string | null;
+/** Where the checks find a field's header, and where their problems go. */
+export interface SheetContext {
+  readonly headerOf: (field: SheetField) => string | null;
+  readonly sink: ProblemSink;
+}
 
 const coarsestStepMm = 16;
 
-function checkTwice(slots: readonly SheetSlot[], headerOf: HeaderOf) {
+function checkTwice(slots: readonly SheetSlot[], { headerOf, sink }: SheetContext) {
   const firstBySlot = new Map<string, SheetSlot>();
-  const problems: SheetProblem[] = [];
   const kept: SheetSlot[] = [];
   const column = headerOf('slot') ?? headerOf('number');
   for (const slot of slots) {
@@ -34,10 +37,10 @@ function checkTwice(slots: readonly SheetSlot[], headerOf: HeaderOf) {
       kept.push(slot);
     } else {
       const facts = { slot: slot.slot, first: first.row, part: first.part };
-      problems.push(sheetProblem('slotTwice', { row: slot.row, column }, facts));
+      sink.add('slotTwice', { row: slot.row, column }, facts);
     }
   }
-  return { kept, problems };
+  return kept;
 }
 
 function banksOf(slots: readonly SheetSlot[]): readonly SheetSlot[][] {
@@ -52,8 +55,11 @@ function banksOf(slots: readonly SheetSlot[]): readonly SheetSlot[][] {
   return [...slotsByBank.values()];
 }
 
-function checkRoom(slots: readonly SheetSlot[], headerOf: HeaderOf, options: SheetCheckOptions) {
-  const problems: SheetProblem[] = [];
+function checkRoom(
+  slots: readonly SheetSlot[],
+  { headerOf, sink }: SheetContext,
+  options: SheetCheckOptions,
+) {
   const turn = options.grows === 'down' ? -1 : 1;
   const position = (slot: SheetSlot) => (slot.address?.position ?? 0) * turn;
   for (const bank of banksOf(slots)) {
@@ -78,21 +84,17 @@ function checkRoom(slots: readonly SheetSlot[], headerOf: HeaderOf, options: She
         width: slot.tapeWidth ?? 0,
       };
       const column = headerOf(stated ? 'positions' : 'tapeWidth');
-      problems.push(
-        sheetProblem(stated || hopeless ? 'noRoom' : 'littleRoom', { row: slot.row, column }, facts),
-      );
+      sink.add(stated || hopeless ? 'noRoom' : 'littleRoom', { row: slot.row, column }, facts);
     }
   }
-  return problems;
 }
 
 /** One part has one list of approved supplier parts, one tape width and one pitch, on however many slots it stands. */
 function checkParts(
   slots: readonly SheetSlot[],
-  headerOf: HeaderOf,
+  { headerOf, sink }: SheetContext,
   approved: SheetCheckOptions['approved'],
 ) {
-  const problems: SheetProblem[] = [];
   const supplierPartsByPart = new Map<string, Set<string>>();
   const firstByPart = new Map<string, SheetSlot>();
   for (const slot of slots) {
@@ -105,7 +107,7 @@ function checkParts(
       const [found, wanted] = [slot[field], first[field]];
       if (found === null || wanted === null || found === wanted) continue;
       const facts = { part: slot.part, field: sheetFieldNames[field], found, wanted, first: first.row };
-      problems.push(sheetProblem('partDiffers', { row: slot.row, column: headerOf(field) }, facts));
+      sink.add('partDiffers', { row: slot.row, column: headerOf(field) }, facts);
     }
   }
   const joined = slots.map((slot) => ({
@@ -116,23 +118,23 @@ function checkParts(
   for (const slot of listed ? joined : []) {
     if (slot.supplierParts.length > 0 || firstByPart.get(slot.part)?.row !== slot.row) continue;
     const column = headerOf('supplierParts');
-    problems.push(sheetProblem('noApprovedReels', { row: slot.row, column }, { part: slot.part }));
+    sink.add('noApprovedReels', { row: slot.row, column }, { part: slot.part });
   }
-  return { slots: joined, problems };
+  return joined;
 }
 
 /**
  * Checks slots against each other: a slot given twice, a feeder wider than its neighbours leave room for, a part with different
- * tapes, and, where the sheet or the site lists supplier parts at all, a part without one. Gives the slots, each slot once, with the
- * supplier parts of their part joined.
+ * tapes, and, where the sheet or the site lists supplier parts at all, a part without one; problems go to the sink.
+ * Gives the slots, each slot once, with the supplier parts of their part joined.
  */
 export function checkSheetSlots(
   slots: readonly SheetSlot[],
-  headerOf: HeaderOf,
+  context: SheetContext,
   options: SheetCheckOptions = {},
-): { readonly slots: readonly SheetSlot[]; readonly problems: readonly SheetProblem[] } {
-  const once = checkTwice(slots, headerOf);
-  const parts = checkParts(once.kept, headerOf, options.approved);
-  const room = checkRoom(parts.slots, headerOf, options);
-  return { slots: parts.slots, problems: [...once.problems, ...room, ...parts.problems] };
+): readonly SheetSlot[] {
+  const once = checkTwice(slots, context);
+  const joined = checkParts(once, context, options.approved);
+  checkRoom(joined, context, options);
+  return joined;
 }

@@ -1,35 +1,51 @@
 // What is wrong with the header of a setup sheet: columns missing, unused, doubled, or named by hand and not there?
 
 import { type SheetField, sheetFieldNames } from './sheet-fields.ts';
-import type { ColumnGuess } from './sheet-headers.ts';
-import { type SheetProblem, sheetProblem } from './sheet-problems.ts';
+import { type ColumnGuess, reduceHeader } from './sheet-headers.ts';
+import type { ProblemSink } from './sheet-problems.ts';
 
-/** Problems of the header: what is missing, unused, doubled, or named by the map and not there. */
-export function checkColumns(guess: ColumnGuess<SheetField>, supplied: boolean): SheetProblem[] {
+const mostHeadersShown = 30;
+const mostHeaderCharacters = 40;
+
+/** The headers found, for a message: the first ones, shortened. */
+export function sayHeaders(headers: readonly string[]): string {
+  const shown = headers.filter((header) => header !== '').slice(0, mostHeadersShown);
+  return shown.map((header) => header.slice(0, mostHeaderCharacters)).join(', ') || '(nothing)';
+}
+
+const boardWords = /\b(?:boards?|pcb|platine|leiterplatte|placa|tarjeta|carte|circuit)\b/;
+
+/** Reports problems of the header: what is missing, unused, doubled, or named by the map and not there. */
+export function checkColumns(
+  guess: ColumnGuess<SheetField>,
+  options: { readonly supplied: boolean; readonly sink: ProblemSink },
+): void {
+  const { sink } = options;
   const row = guess.headerRow;
-  const headers = guess.columns.map((column) => column.header).filter((header) => header !== '');
-  const found = headers.length === 0 ? '(nothing)' : headers.slice(0, 30).join(', ');
+  const headers = sayHeaders(guess.columns.map((column) => column.header));
   const fields = new Set(guess.columns.map((column) => column.field));
-  const problems: SheetProblem[] = guess.notFound.map(({ field, header }) =>
-    sheetProblem('columnNotFound', { row }, { wanted: header, field: sheetFieldNames[field], found }),
-  );
-  const missing = (field: SheetField) =>
-    sheetProblem('columnMissing', { row }, { wanted: sheetFieldNames[field], found });
-  if (!fields.has('slot') && !fields.has('number')) problems.push(missing('slot'));
-  if (!fields.has('part')) problems.push(missing('part'));
+  for (const { field, header } of guess.notFound) {
+    sink.add('columnNotFound', { row }, { wanted: header, field: sheetFieldNames[field], headers });
+  }
+  const report = (code: 'columnMissing' | 'columnAbsent', field: SheetField) =>
+    sink.add(code, { row }, { wanted: sheetFieldNames[field], headers });
+  if (!fields.has('slot') && !fields.has('number')) report('columnMissing', 'slot');
+  if (!fields.has('part')) report('columnMissing', 'part');
   for (const field of ['perPanel', 'tapeWidth', 'pitch'] as const) {
-    const given = fields.has(field) || (field === 'perPanel' && (supplied || fields.has('designators')));
-    if (!given)
-      problems.push(sheetProblem('columnAbsent', { row }, { wanted: sheetFieldNames[field], found }));
+    const given = field === 'perPanel' && (options.supplied || fields.has('designators'));
+    if (!given && !fields.has(field)) report('columnAbsent', field);
   }
+  const rivalByIndex = new Map(guess.rivals.map(({ index, field }) => [index, field]));
   for (const { index, header, field } of guess.columns) {
-    const rival = guess.rivals.find((entry) => entry.index === index);
+    const rival = rivalByIndex.get(index);
+    const place = { row, column: header };
+    if (field === 'perPanel' && boardWords.test(reduceHeader(header))) {
+      sink.add('usagePerBoard', place, { found: header });
+    }
     if (header === '' || field !== null) continue;
-    if (rival) {
-      const used = guess.columns.find((column) => column.field === rival.field)?.header ?? '';
-      const facts = { found: header, field: sheetFieldNames[rival.field], used };
-      problems.push(sheetProblem('columnTwice', { row, column: header }, facts));
-    } else problems.push(sheetProblem('columnUnknown', { row, column: header }, { found: header }));
+    if (rival !== undefined) {
+      const used = guess.columns.find((column) => column.field === rival)?.header ?? '';
+      sink.add('columnTwice', place, { found: header, field: sheetFieldNames[rival], used });
+    } else sink.add('columnUnknown', place, { found: header });
   }
-  return problems;
 }

@@ -58,7 +58,7 @@ export type HeaderWords<F extends string> = Readonly<Record<F, string>>;
 /** Header words of setup sheets: English, Spanish, German, French. */
 export const sheetHeaderWords: HeaderWords<SheetField> = {
   slot:
-    'slot, slot address, slot id, slot name, address, feeder slot, feeder address, feeder location, feeder position, location, ' +
+    'slot, ort, slot address, slot id, slot name, address, feeder slot, feeder address, feeder location, feeder position, location, ' +
     'station, setup position, track address, feeder, ranura, direccion, direccion de ranura, ubicacion, posicion del alimentador, ' +
     'alimentador, steckplatz, stellplatz, rustplatz, platz, spur, adresse, feederplatz, feederposition, zufuhrung, emplacement, ' +
     'logement, position du chargeur, chargeur, adresse du chargeur, position feeder',
@@ -76,10 +76,11 @@ export const sheetHeaderWords: HeaderWords<SheetField> = {
     'artikel, artikelnummer, artikel nr, sachnummer, sach nr, materialnummer, material nr, piece, numero de piece, composant, ' +
     'reference, reference composant, code article, code composant, numero d article, reference article, ref article',
   perPanel:
-    'per panel, placements per panel, placements, placement count, usage, usage per panel, qty, quantity, qty per panel, ' +
+    'per panel, per board, qty per board, quantity per board, usage per board, placements per board, je platine, menge je platine, anzahl je platine, por placa, ' +
+    'cantidad por placa, par carte, quantite par carte, qte par carte, units per panel, unidades por panel, unites par panneau, placements per panel, placements, placement count, usage, usage per panel, qty, quantity, qty per panel, ' +
     'quantity per panel, qty panel, parts per panel, count, count per panel, pieces per panel, pcs per panel, pcs, number of placements, picks, picks per panel, ' +
     'placed per panel, amount, uses, por panel, cantidad, cantidad por panel, cant, cant por panel, colocaciones, colocaciones por panel, uso, uso por panel, ' +
-    'piezas por panel, montajes por panel, menge, menge je nutzen, menge pro nutzen, anzahl, anzahl je nutzen, anzahl pro nutzen, stuck, stuck je nutzen, ' +
+    'piezas por panel, montajes por panel, stk, menge, menge je nutzen, menge pro nutzen, anzahl, anzahl je nutzen, anzahl pro nutzen, stuck, stuck je nutzen, ' +
     'stuck pro nutzen, stuckzahl, bestuckungen, bestuckungen je nutzen, bestuckungen pro nutzen, verbrauch, verbrauch je nutzen, ' +
     'bedarf je nutzen, je nutzen, pro nutzen, anzahl je panel, menge je panel, par panneau, quantite, quantite par panneau, qte, qte par panneau, poses, ' +
     'poses par panneau, nombre, nombre par panneau, nombre de poses, usage par panneau, utilisation par panneau, quantite par flan, poses par flan',

@@ -15,7 +15,7 @@ export type SheetRows = readonly (readonly SheetCell[])[];
 export interface SheetColumn<F extends string> {
   /** 0 = first column. */
   readonly index: number;
-  /** The header as the sheet writes it, line breaks and outer spaces taken out. */
+  /** The header as the sheet writes it, line breaks and outer spaces taken out, at most 200 characters. */
   readonly header: string;
   readonly field: F | null;
 }
@@ -35,6 +35,8 @@ export interface ColumnGuess<F extends string> {
 
 const headerSearchRows = 60;
 const wholePhrase = 100;
+// A header row of a file that is no sheet can hold the whole file in one cell.
+const mostHeaderCharacters = 200;
 
 // Headers that name no field and yet contain a field's word.
 const unusedPhrases = [
@@ -193,7 +195,8 @@ function listed<F extends string>(map: ColumnMap<F>, field: F): readonly string[
 }
 
 function sameHeader(a: string, b: string): boolean {
-  return cellText(a).toLowerCase() === cellText(b).toLowerCase();
+  const reduced = (text: string) => cellText(text).slice(0, mostHeaderCharacters).toLowerCase();
+  return reduced(a) === reduced(b);
 }
 
 /** The index of the header's row: the first with the highest score; without any named field, the first row of most cells. */
@@ -260,7 +263,7 @@ export function guessColumns<F extends string>(
   const mappedFields = Object.keys(map) as F[]; // keys of a map by field
   const chosen = mappedFields.flatMap((field) => listed(map, field));
   const headerIndex = findHeaderRow(rows, words, chosen);
-  const headers = (rows[headerIndex] ?? []).map(cellText);
+  const headers = (rows[headerIndex] ?? []).map((cell) => cellText(cell).slice(0, mostHeaderCharacters));
   const fieldByIndex = new Map<number, F>();
   const notFound: { field: F; header: string }[] = [];
   for (const field of mappedFields) {

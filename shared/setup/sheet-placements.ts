@@ -3,8 +3,10 @@
 // words begin); comment lines before and between are passed over. Fiducials and parts not fitted are counted as left out.
 
 import { isBlankMark, isNotFittedMark, parseFlag, parseNumber, parseSide } from './sheet-cells.ts';
+import { sayHeaders } from './sheet-columns.ts';
 import { type PlacementField, placementHeaderWords } from './sheet-fields.ts';
 import {
+  type ColumnGuess,
   type ColumnMap,
   cellText,
   guessColumns,
@@ -13,7 +15,7 @@ import {
   type SheetRows,
   scoreHeaderRow,
 } from './sheet-headers.ts';
-import { listSheetProblems, type SheetProblem, sheetProblem } from './sheet-problems.ts';
+import { type ProblemSink, problemSink, type SheetProblem, sheetProblem } from './sheet-problems.ts';
 import { textToRows } from './sheet-text.ts';
 import type { Side } from './vocabulary.ts';
 
@@ -57,6 +59,8 @@ export interface PlacementOptions {
   readonly mostProblems?: number;
 }
 
+// More say nothing new, and a file of another kind has only such rows.
+const mostUnreadableRows = 1000;
 const commentMark = /^\s*(?:#|\/\/|\*|!|;|--|==|=+$)/;
 const fiducial = /^(?:fid|fd|fm|fidu|fiducial|passmarke|global ?fid|local ?fid)[ _-]?[a-z]?\d*$/i;
 
@@ -111,7 +115,9 @@ function alignedRows(text: string): { rows: SheetRows; problems: readonly SheetP
     const cells = splitAligned(line, header.starts);
     if (cells !== null) return cells;
     const facts = { found: line.trim().split(/\s+/).length, wanted: header.words.length };
-    problems.push(sheetProblem('rowUnreadable', { row: index + 1 }, facts));
+    if (problems.length < mostUnreadableRows) {
+      problems.push(sheetProblem('rowUnreadable', { row: index + 1 }, facts));
+    }
     return [];
   });
   return { rows, problems };
@@ -151,16 +157,14 @@ interface Reader {
   readonly header: (field: PlacementField) => string | null;
 }
 
-function sideOf(reader: Reader, problems: SheetProblem[]): Side {
+function sideOf(reader: Reader, sink: ProblemSink): Side {
   const found = reader.text('side');
   const side = found === '' ? null : parseSide(found);
   if (side !== null) return side;
   const mirrored = reader.text('mirrored');
   if (found === '' && mirrored !== '') return parseFlag(mirrored) === true ? 'bottom' : 'top';
   if (reader.header('side') !== null) {
-    problems.push(
-      sheetProblem('placementSideUnknown', { row: reader.row, column: reader.header('side') }, { found }),
-    );
+    sink.add('placementSideUnknown', { row: reader.row, column: reader.header('side') }, { found });
   }
   return 'top';
 }
@@ -180,7 +184,7 @@ function numberOf(text: string): number | null {
   return parseNumber(text.replace(/\s*(?:mm|mils?|in|°|deg)$/i, ''), 'length');
 }
 
-function readPlacement(reader: Reader, problems: SheetProblem[]): Placement | null {
+function readPlacement(reader: Reader, sink: ProblemSink): Placement | null {
   if (isLeftOut(reader)) return null;
   const designator = reader.text('designator');
   const stated = reader.text('part');
@@ -188,20 +192,14 @@ function readPlacement(reader: Reader, problems: SheetProblem[]): Placement | nu
   const part = stated === '' || isBlankMark(stated) ? reader.text('value') : stated;
   if (part === '' || isBlankMark(part)) {
     const column = reader.header('part') ?? reader.header('value');
-    problems.push(
-      sheetProblem(
-        'placementPartMissing',
-        { row: reader.row, column },
-        { designator: designator || '(none)' },
-      ),
-    );
+    sink.add('placementPartMissing', { row: reader.row, column }, { designator: designator || '(none)' });
     return null;
   }
   return {
     row: reader.row,
     designator,
     part,
-    side: sideOf(reader, problems),
+    side: sideOf(reader, sink),
     x: numberOf(reader.text('x')),
     y: numberOf(reader.text('y')),
     rotation: numberOf(reader.text('rotation')),
@@ -219,11 +217,7 @@ function totalsOf(placements: readonly Placement[]): readonly PlacementTotal[] {
 }
 
 /** A designator may stand several times (one board beside the other), but not twice at the same place on one side. */
-function isDoubled(
-  placement: Placement,
-  firstByPlace: Map<string, Placement>,
-  problems: SheetProblem[],
-): boolean {
+function isDoubled(placement: Placement, firstByPlace: Map<string, Placement>, sink: ProblemSink): boolean {
   const { designator, side, x, y } = placement;
   if (designator === '' || x === null || y === null) return false;
   const place = `${designator}\u0000${side}\u0000${x}\u0000${y}`;
@@ -232,26 +226,21 @@ function isDoubled(
     firstByPlace.set(place, placement);
     return false;
   }
-  problems.push(sheetProblem('placementTwice', { row: placement.row }, { designator, first: first.row }));
+  sink.add('placementTwice', { row: placement.row }, { designator, first: first.row });
   return true;
 }
 
-function missingColumns(columns: readonly SheetColumn<PlacementField>[], row: number): SheetProblem[] {
-  const fields = new Set(columns.map((column) => column.field));
-  const found =
-    columns
-      .map((column) => column.header)
-      .filter((header) => header !== '')
-      .join(', ') || '(nothing)';
-  const problems: SheetProblem[] = [];
-  if (!fields.has('part') && !fields.has('value')) {
-    problems.push(sheetProblem('columnMissing', { row }, { wanted: 'part', found }));
+function checkPlacementColumns(guess: ColumnGuess<PlacementField>, sink: ProblemSink): void {
+  const row = guess.headerRow;
+  const fields = new Set(guess.columns.map((column) => column.field));
+  const headers = sayHeaders(guess.columns.map((column) => column.header));
+  for (const { field, header } of guess.notFound) {
+    sink.add('columnNotFound', { row }, { wanted: header, field, headers });
   }
-  if (!fields.has('designator'))
-    problems.push(sheetProblem('columnAbsent', { row }, { wanted: 'designator', found }));
-  if (!fields.has('side') && !fields.has('mirrored'))
-    problems.push(sheetProblem('placementSideMissing', { row }));
-  return problems;
+  if (!fields.has('part') && !fields.has('value'))
+    sink.add('columnMissing', { row }, { wanted: 'part', headers });
+  if (!fields.has('designator')) sink.add('columnAbsent', { row }, { wanted: 'designator', headers });
+  if (!fields.has('side') && !fields.has('mirrored')) sink.add('placementSideMissing', { row });
 }
 
 /**
@@ -264,11 +253,9 @@ export function readPlacements(input: string | SheetRows, options: PlacementOpti
   const columnByField = new Map<PlacementField, SheetColumn<PlacementField>>();
   for (const column of guess.columns) if (column.field !== null) columnByField.set(column.field, column);
   const header = (field: PlacementField) => columnByField.get(field)?.header ?? null;
-  const problems = [
-    ...(options.textProblems ?? []),
-    ...source.problems,
-    ...missingColumns(guess.columns, guess.headerRow),
-  ];
+  const sink = problemSink(options.mostProblems ?? 1000);
+  sink.addAll([...(options.textProblems ?? []), ...source.problems]);
+  checkPlacementColumns(guess, sink);
   const canRead = columnByField.has('part') || columnByField.has('value');
   const placements: Placement[] = [];
   const firstByPlace = new Map<string, Placement>();
@@ -278,18 +265,17 @@ export function readPlacements(input: string | SheetRows, options: PlacementOpti
     const first = cellText(row.find((cell) => cellText(cell) !== ''));
     if (first === '' || commentMark.test(first)) continue;
     const text = (field: PlacementField) => cellText(row[columnByField.get(field)?.index ?? -1]);
-    const placement = readPlacement({ row: index + 1, text, header }, problems);
-    if (placement === null || isDoubled(placement, firstByPlace, problems)) ignored++;
+    const placement = readPlacement({ row: index + 1, text, header }, sink);
+    if (placement === null || isDoubled(placement, firstByPlace, sink)) ignored++;
     else placements.push(placement);
   }
-  if (canRead && placements.length + ignored === 0)
-    problems.push(sheetProblem('noRows', { row: guess.headerRow }));
+  if (canRead && placements.length + ignored === 0) sink.add('noRows', { row: guess.headerRow });
   return {
     headerRow: guess.headerRow,
     columns: guess.columns,
     parts: totalsOf(placements),
     placements,
-    problems: listSheetProblems(problems, options.mostProblems),
+    problems: sink.list(),
     ignored,
   };
 }

@@ -51,15 +51,16 @@ const kinds = {
   ),
   // Columns.
   columnMissing: error(
-    (f) => `No column for ${f['wanted']} was found among: ${f['found']}. Say by hand which column holds it.`,
+    (f) =>
+      `No column for ${f['wanted']} was found among: ${f['headers']}. Say by hand which column holds it.`,
   ),
   columnAbsent: warning(
     (f) =>
-      `No column for ${f['wanted']} was found among: ${f['found']}. Say by hand which column holds it, or go on without.`,
+      `No column for ${f['wanted']} was found among: ${f['headers']}. Say by hand which column holds it, or go on without.`,
   ),
   columnNotFound: error(
     (f) =>
-      `The column map names "${f['wanted']}" for ${f['field']}, which is not a header of this sheet. Its headers are: ${f['found']}. Correct the map.`,
+      `The column map names "${f['wanted']}" for ${f['field']}, which is not a header of this sheet. Its headers are: ${f['headers']}. Correct the map.`,
   ),
   columnUnknown: warning(
     (f) =>
@@ -68,6 +69,10 @@ const kinds = {
   columnTwice: warning(
     (f) =>
       `The column "${f['found']}" also looks like ${f['field']}; the column "${f['used']}" is used. Say by hand if the other is meant.`,
+  ),
+  usagePerBoard: warning(
+    (f) =>
+      `The column "${f['found']}" seems to count per board; it is taken as per panel. Where a panel holds several boards, multiply it.`,
   ),
   // Cells.
   slotMissing: error((f) => `The slot is empty although the row names part ${f['part']}. Fill it in.`),
@@ -218,38 +223,82 @@ export interface SheetProblem {
   readonly facts: Facts;
 }
 
-/** Makes a problem from its place, code and facts. */
-export function sheetProblem(
-  code: SheetProblemCode,
-  place: { readonly row: number | null; readonly column?: string | null },
-  facts: Facts = {},
-): SheetProblem {
+/** Where a problem is. */
+export interface ProblemPlace {
+  readonly row: number | null;
+  readonly column?: string | null;
+}
+
+const mostFactCharacters = 80;
+
+/** A cell may hold a whole file where quotation marks are broken; a message does not. */
+function shorten(text: string): string {
+  return text.length <= mostFactCharacters ? text : `${text.slice(0, mostFactCharacters - 3)}...`;
+}
+
+/** Makes a problem from its place, code and facts; long texts among the facts are shortened. */
+export function sheetProblem(code: SheetProblemCode, place: ProblemPlace, facts: Facts = {}): SheetProblem {
   const kind: Kind = kinds[code];
+  const short: Record<string, string | number> = {};
+  for (const [name, value] of Object.entries(facts)) {
+    short[name] = typeof value === 'string' && !longFacts.includes(name) ? shorten(value) : value;
+  }
   return {
     row: place.row,
     column: place.column ?? null,
     code,
     severity: kind.severity,
-    message: kind.say(facts),
-    facts,
+    message: kind.say(short),
+    facts: short,
   };
 }
+
+/** Lists of what there is are shortened where they are made. */
+const longFacts = ['headers', 'wanted'];
 
 /** Whether any problem keeps the sheet out. */
 export function hasSheetErrors(problems: readonly SheetProblem[]): boolean {
   return problems.some((problem) => problem.severity === 'error');
 }
 
+/** Takes problems in as they are found. */
+export interface ProblemSink {
+  readonly add: (code: SheetProblemCode, place: ProblemPlace, facts?: Facts) => void;
+  /** Takes over problems that were found elsewhere. */
+  readonly addAll: (problems: readonly SheetProblem[]) => void;
+  /** All problems kept, by row (those of no row last), and at the end how many were not kept. */
+  readonly list: () => readonly SheetProblem[];
+}
+
 /**
- * Orders problems by row (those of no row last) and cuts the list after `most`, saying how many are left out; a cut list
- * that hides errors still counts as an error.
+ * Makes a sink that keeps the first `most` problems and counts the rest, so that a sheet of a million bad rows costs no more than one of a
+ * thousand. Where errors are among those not kept, the last line of the list is an error too.
  */
-export function listSheetProblems(problems: readonly SheetProblem[], most = 1000): readonly SheetProblem[] {
-  const sorted = [...problems].sort(
-    (a, b) => (a.row ?? Number.POSITIVE_INFINITY) - (b.row ?? Number.POSITIVE_INFINITY) || 0,
-  );
-  if (sorted.length <= most) return sorted;
-  const hidden = sorted.slice(most);
-  const code = hasSheetErrors(hidden) ? 'moreErrors' : 'moreProblems';
-  return [...sorted.slice(0, most), sheetProblem(code, { row: null }, { count: hidden.length })];
+export function problemSink(most: number): ProblemSink {
+  const kept: SheetProblem[] = [];
+  let hidden = 0;
+  let hidesErrors = false;
+  const isFull = (severity: SheetSeverity) => {
+    if (kept.length < most) return false;
+    hidden++;
+    hidesErrors ||= severity === 'error';
+    return true;
+  };
+  return {
+    add: (code, place, facts) => {
+      if (!isFull(kinds[code].severity)) kept.push(sheetProblem(code, place, facts));
+    },
+    addAll: (problems) => {
+      for (const problem of problems) if (!isFull(problem.severity)) kept.push(problem);
+    },
+    list: () => {
+      const sorted = kept.sort((a, b) => rowOf(a) - rowOf(b) || 0);
+      const code = hidesErrors ? 'moreErrors' : 'moreProblems';
+      return hidden === 0 ? sorted : [...sorted, sheetProblem(code, { row: null }, { count: hidden })];
+    },
+  };
+}
+
+function rowOf(problem: SheetProblem): number {
+  return problem.row ?? Number.MAX_SAFE_INTEGER;
 }

@@ -17,7 +17,7 @@ import {
   type SheetRows,
 } from './sheet-headers.ts';
 import type { PlacementReading } from './sheet-placements.ts';
-import { listSheetProblems, type SheetProblem, sheetProblem } from './sheet-problems.ts';
+import { type ProblemSink, problemSink, type SheetProblem } from './sheet-problems.ts';
 import { isNotFitted, makeReader, type RowReader, readSlot } from './sheet-row.ts';
 import { type IgnoredReason, type IgnoredRow, joinSlotAddress, type SheetSlot } from './sheet-slot.ts';
 import { joinUsage, type PlacementScope } from './sheet-usage.ts';
@@ -89,7 +89,12 @@ function isEmptySlot(reader: RowReader, columns: readonly SheetColumn<SheetField
 }
 
 /** Reads the rows under the header into slots, problems and ignored rows. */
-function readRows(rows: SheetRows, guess: ColumnGuess<SheetField>, supplied: boolean) {
+function readRows(
+  rows: SheetRows,
+  guess: ColumnGuess<SheetField>,
+  options: { readonly supplied: boolean; readonly sink: ProblemSink },
+) {
+  const { supplied, sink } = options;
   const indexesByField = new Map<SheetField, number[]>();
   for (const { index, field } of guess.columns) {
     if (field === null) continue;
@@ -98,7 +103,6 @@ function readRows(rows: SheetRows, guess: ColumnGuess<SheetField>, supplied: boo
     else if (manyColumnFields.includes(field)) indexes.push(index);
   }
   const headerOf = (field: SheetField) => guess.columns[indexesByField.get(field)?.[0] ?? -1]?.header ?? null;
-  const problems: SheetProblem[] = [];
   const slots: SheetSlot[] = [];
   const ignoredRows: IgnoredRow[] = [];
   const canRead = indexesByField.has('part') && (indexesByField.has('slot') || indexesByField.has('number'));
@@ -109,7 +113,7 @@ function readRows(rows: SheetRows, guess: ColumnGuess<SheetField>, supplied: boo
     const row = rows[index] ?? [];
     if (row.every((cell) => cellText(cell) === '')) continue;
     filled++;
-    const reader = makeReader(row, index + 1, { indexesByField, headerOf, problems });
+    const reader = makeReader(row, index + 1, { indexesByField, headerOf, sink });
     const reason = reasonToIgnore(row, reader, guess.columns);
     // Merged cells leave machine and bank blank below their first row.
     above.machine = reader.text('machine') || above.machine;
@@ -123,8 +127,8 @@ function readRows(rows: SheetRows, guess: ColumnGuess<SheetField>, supplied: boo
     if (slot === 'emptySlot') ignoredRows.push({ row: index + 1, reason: slot });
     else if (slot !== null) slots.push(slot);
   }
-  if (canRead && filled === 0) problems.push(sheetProblem('noRows', { row: guess.headerRow }));
-  return { slots, problems, ignoredRows, headerOf };
+  if (canRead && filled === 0) sink.add('noRows', { row: guess.headerRow });
+  return { slots, ignoredRows, headerOf };
 }
 
 function checkRowLength(row: readonly SheetCell[], reader: RowReader, wanted: number): void {
@@ -170,24 +174,20 @@ function readOneRow(
  */
 export function readSheet(rows: SheetRows, options: SheetOptions = {}): SheetReading {
   const supplied = options.placements !== undefined;
+  const sink = problemSink(options.mostProblems ?? 1000);
   const guess = guessColumns(rows, sheetHeaderWords, options.columns);
-  const read = readRows(rows, guess, supplied);
-  const checked = checkSheetSlots(read.slots, read.headerOf, options);
+  sink.addAll(options.textProblems ?? []);
+  checkColumns(guess, { supplied, sink });
+  const read = readRows(rows, guess, { supplied, sink });
+  const checked = checkSheetSlots(read.slots, { headerOf: read.headerOf, sink }, options);
   const usage = options.placements
-    ? joinUsage(checked.slots, options.placements, { ...options, column: read.headerOf('perPanel') })
-    : { slots: checked.slots, problems: [], scope: null };
-  const problems = [
-    ...(options.textProblems ?? []),
-    ...checkColumns(guess, supplied),
-    ...read.problems,
-    ...checked.problems,
-    ...usage.problems,
-  ];
+    ? joinUsage(checked, options.placements, { ...options, column: read.headerOf('perPanel'), sink })
+    : { slots: checked, scope: null };
   return {
     headerRow: guess.headerRow,
     columns: guess.columns,
     slots: usage.slots,
-    problems: listSheetProblems(problems, options.mostProblems),
+    problems: sink.list(),
     ignored: read.ignoredRows.length,
     ignoredRows: read.ignoredRows,
     placementScope: usage.scope,

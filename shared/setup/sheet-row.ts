@@ -16,7 +16,7 @@ import {
 } from './sheet-cells.ts';
 import { type SheetField, sheetFieldNames } from './sheet-fields.ts';
 import { cellText, type SheetCell } from './sheet-headers.ts';
-import { type SheetProblem, type SheetProblemCode, sheetProblem } from './sheet-problems.ts';
+import type { ProblemSink, SheetProblemCode } from './sheet-problems.ts';
 import type { joinSlotAddress, SheetSlot } from './sheet-slot.ts';
 import { isTapeWidth, listedPitchesMm, tapeWidthsMm } from './sheet-tapes.ts';
 
@@ -213,7 +213,7 @@ export function makeReader(
   context: {
     readonly indexesByField: ReadonlyMap<SheetField, readonly number[]>;
     readonly headerOf: (field: SheetField) => string | null;
-    readonly problems: SheetProblem[];
+    readonly sink: ProblemSink;
   },
 ): RowReader {
   const cell = (field: SheetField) => row[context.indexesByField.get(field)?.[0] ?? -1];
@@ -231,7 +231,7 @@ export function makeReader(
     has: (field) => context.indexesByField.has(field),
     report: (code, field, facts) => {
       const column = field === null ? null : context.headerOf(field);
-      context.problems.push(sheetProblem(code, { row: rowNumber, column }, facts));
+      context.sink.add(code, { row: rowNumber, column }, facts);
     },
   };
 }

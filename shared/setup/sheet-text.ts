@@ -35,6 +35,7 @@ export interface TextRows {
 const sniffBytes = 4096;
 const sampleChars = 32_768;
 const mostRareSeparators = 8;
+const mostBrokenRows = 1000;
 const commonSeparators = [',', ';', '\t', '|'];
 
 /** UTF-16 without a byte order mark: nearly every second byte of Western text is zero, on one side only. */
@@ -158,6 +159,8 @@ export function textToRows(text: string, options: { readonly separator?: string 
   const rows = new Set(
     errors.filter((error) => error.code.includes('Quotes')).map((error) => error.row ?? 0),
   );
-  const problems = [...rows].map((row) => sheetProblem('quoteBroken', { row: row + 1 }, { row: row + 1 }));
+  const problems = [...rows]
+    .slice(0, mostBrokenRows)
+    .map((row) => sheetProblem('quoteBroken', { row: row + 1 }, { row: row + 1 }));
   return { rows: data, separator, problems };
 }

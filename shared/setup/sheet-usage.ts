@@ -5,7 +5,7 @@
 // has no slot at all is an error.
 
 import type { PlacementReading, PlacementTotal } from './sheet-placements.ts';
-import { type SheetProblem, sheetProblem } from './sheet-problems.ts';
+import type { ProblemSink } from './sheet-problems.ts';
 import type { SheetSlot } from './sheet-slot.ts';
 
 /** Which placements count. */
@@ -95,27 +95,25 @@ function bestScope(
 }
 
 /** Fills what the sheet lacks for one part, or says why it cannot. */
-function fillPart(usage: PartUsage, column: string | null, problems: SheetProblem[]): SheetSlot[] {
+function fillPart(usage: PartUsage, column: string | null, sink: ProblemSink): readonly SheetSlot[] {
   const { slots, placed } = usage;
   const [first] = slots;
   const part = first?.part ?? '';
+  const place = { row: first?.row ?? null, column };
   const open = slots.filter((slot) => slot.perPanel === null);
   const stated = slots.reduce((sum, slot) => sum + (slot.perPanel ?? 0), 0);
-  const report = (
-    code: 'usageDisagrees' | 'partNotPlaced' | 'usageSplitUnknown',
-    facts: Record<string, string | number>,
-  ) => problems.push(sheetProblem(code, { row: first?.row ?? null, column }, { part, ...facts }));
   if (placed === 0) {
-    if (open.length > 0 || stated > 0) report('partNotPlaced', {});
+    if (open.length > 0 || stated > 0) sink.add('partNotPlaced', place, { part });
     return slots;
   }
   if (open.length === 1 && placed > stated) {
     return slots.map((slot) => (slot.perPanel === null ? { ...slot, perPanel: placed - stated } : slot));
   }
   if (open.length > 1 && placed > stated) {
-    report('usageSplitUnknown', { wanted: placed - stated, found: open.length });
-  } else if (placed !== stated || open.length > 0)
-    report('usageDisagrees', { found: stated, wanted: placed });
+    sink.add('usageSplitUnknown', place, { part, wanted: placed - stated, found: open.length });
+  } else if (placed !== stated || open.length > 0) {
+    sink.add('usageDisagrees', place, { part, found: stated, wanted: placed });
+  }
   return slots;
 }
 
@@ -134,37 +132,35 @@ function commonRatio(usages: Iterable<PartUsage>): number | null {
   return parts >= 3 ? ratio : null;
 }
 
-/**
- * Supplies placements per panel that the sheet lacks and compares those that it states. `side`: which placements count, else the
- * sheet's own side column, else the scope that agrees best. `boardsPerPanel`: multiplies the file's counts (default 1).
- */
+/** How usage is to be joined, and where problems go. */
+export interface UsageOptions {
+  /** Which placements count; else the sheet's own side column, else the scope that agrees best. */
+  readonly side?: PlacementScope;
+  /** Multiplies the file's counts; default 1. */
+  readonly boardsPerPanel?: number;
+  /** The header of the sheet's column for placements per panel. */
+  readonly column: string | null;
+  readonly sink: ProblemSink;
+}
+
+/** Supplies placements per panel that the sheet lacks and compares those that it states; problems go to the sink. */
 export function joinUsage(
   slots: readonly SheetSlot[],
   placements: PlacementReading,
-  options: {
-    readonly side?: PlacementScope;
-    readonly boardsPerPanel?: number;
-    readonly column?: string | null;
-  } = {},
-): {
-  readonly slots: readonly SheetSlot[];
-  readonly problems: readonly SheetProblem[];
-  readonly scope: PlacementScope;
-} {
+  options: UsageOptions,
+): { readonly slots: readonly SheetSlot[]; readonly scope: PlacementScope } {
+  const { column, sink } = options;
   const boards = options.boardsPerPanel ?? 1;
   const scope = options.side ?? bestScope(slots, placements, boards);
   const { usageByPart, withoutSlot } = addPlacements(slots, placements.parts, { scope, boards });
-  const problems: SheetProblem[] = [];
   const filledByRow = new Map<number, SheetSlot>();
   for (const usage of usageByPart.values()) {
-    for (const slot of fillPart(usage, options.column ?? null, problems)) filledByRow.set(slot.row, slot);
+    for (const slot of fillPart(usage, column, sink)) filledByRow.set(slot.row, slot);
   }
   for (const { total, count } of withoutSlot) {
-    const facts = { part: total.part, found: count, first: total.firstRow };
-    problems.push(sheetProblem('partWithoutSlot', { row: null }, facts));
+    sink.add('partWithoutSlot', { row: null }, { part: total.part, found: count, first: total.firstRow });
   }
   const ratio = commonRatio(usageByPart.values());
-  if (ratio !== null)
-    problems.push(sheetProblem('usageRatio', { row: null, column: options.column ?? null }, { ratio }));
-  return { slots: slots.map((slot) => filledByRow.get(slot.row) ?? slot), problems, scope };
+  if (ratio !== null) sink.add('usageRatio', { row: null, column }, { ratio });
+  return { slots: slots.map((slot) => filledByRow.get(slot.row) ?? slot), scope };
 }
