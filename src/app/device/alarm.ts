@@ -36,7 +36,7 @@ export function createAlarm(isOn: () => boolean): Alarm {
     unlocked,
     call: (level) => {
       if (!isOn()) return;
-      navigator.vibrate?.(tones[level].map(() => TONE_S * 1000));
+      if (unlocked.value) navigator.vibrate?.(tones[level].map(() => TONE_S * 1000));
       if (context?.state !== 'running') return;
       tones[level].forEach((hertz, index) => {
         if (!context) return;

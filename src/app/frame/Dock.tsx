@@ -2,7 +2,7 @@
 
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
-import { type Desk, deskAct, deskWells, type Well } from '../desk/model.ts';
+import { type Desk, deskAct, deskWells, suggestedSlots, type Well } from '../desk/model.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { shellWords } from '../words/shell.ts';
@@ -25,6 +25,12 @@ function wellText(desk: Desk, well: Well): string | null {
     case 'reel':
       return desk.reel && (desk.reel.part ?? desk.reel.supplierPart ?? desk.reel.reel);
   }
+}
+
+/** Where a reel in hand belongs: the answer to "what is this" when no slot was scanned. */
+function slotHint(homes: readonly string[]): string {
+  const words = say(shellWords);
+  return homes.length === 0 ? words.belongsNowhere : words.belongs(homes.slice(0, 3).join(', '));
 }
 
 /** What was told that is no verdict, as a sentence; null where there is nothing. */
@@ -53,6 +59,7 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
   const view = line === null ? null : { floor, line };
   const wells = view ? deskWells(state, view) : [];
   const splicing = view !== null && state.slot !== null && deskAct(state, view) === 'splice';
+  const homes = view && state.slot === null ? suggestedSlots(state, view) : [];
   const firstOpen = wells.find((well) => !well.filled)?.well;
   return (
     <section class="dock" aria-label={words.scanAnything} data-testid="dock">
@@ -80,7 +87,9 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
               data-filled={filled}
             >
               <small>{words.wells[name]}</small>
-              <b translate={false}>{text ?? words.wants[name]}</b>
+              <b translate={false}>
+                {text ?? (well === 'slot' && state.reel ? slotHint(homes) : words.wants[name])}
+              </b>
             </div>
           );
         })}

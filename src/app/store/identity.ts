@@ -26,12 +26,23 @@ const rememberedKey = 'reelward-chain';
 export async function openIdentity(
   db: LogDatabase,
 ): Promise<{ identity: Identity; fresh: boolean; lost: Remembered | null }> {
-  const found = (await db.meta.get('identity'))?.value as Identity | undefined; // written below only
+  const found = await readIdentity(db);
   if (found) return { identity: found, fresh: false, lost: null };
   const lost = readRemembered();
   const identity: Identity = { tablet: lost?.tablet ?? newId(), epoch: newId(), keys: await newKeys() };
-  await db.meta.add({ key: 'identity', value: identity });
+  try {
+    await db.meta.add({ key: 'identity', value: identity });
+  } catch (error) {
+    // Another window of this tablet was first: its identity is the tablet's.
+    const other = await readIdentity(db);
+    if (!other) throw error;
+    return { identity: other, fresh: false, lost: null };
+  }
   return { identity, fresh: true, lost };
+}
+
+async function readIdentity(db: LogDatabase): Promise<Identity | undefined> {
+  return (await db.meta.get('identity'))?.value as Identity | undefined; // written above only
 }
 
 async function newKeys(): Promise<CryptoKeyPair | null> {

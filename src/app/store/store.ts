@@ -27,7 +27,7 @@ import { type Identity, openIdentity, publicKey, type Remembered } from './ident
 import { createWriter, type Writer } from './writer.ts';
 
 /** Bump when the fold or the state's shape changes: older snapshots are then folded anew. */
-const FOLD_VERSION = 1;
+const FOLD_VERSION = 2;
 /** A snapshot is written after this many entries at the latest. */
 const SNAPSHOT_EVERY = 200;
 const READ_CHUNK = 2000;
@@ -99,13 +99,30 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   }
   const { identity } = opened;
   const writer: Writer = createWriter(log, identity, options.clock);
-  let replica = await loadReplica(log, cache);
-  let keptCount = replica.count;
 
+  // Listening starts before the log is read: what another window writes meanwhile waits in `folding`, else it would be missed.
+  let folding: Promise<unknown> = Promise.resolve();
   const peers = new BroadcastChannel(`${log.name}-entries`);
   peers.onmessage = (message: MessageEvent<readonly Entry[]>) => void fold(message.data, true);
+  const loading = loadReplica(log, cache);
+  folding = loading.catch(() => undefined); // told below
+  let replica: Replica;
+  try {
+    replica = await loading;
+  } catch (error) {
+    peers.close();
+    throw new StoreError(storeFault(error), error);
+  }
+  let keptCount = replica.count;
 
-  async function fold(entries: readonly Entry[], told: boolean): Promise<void> {
+  /** One after the other: a fold from the start must not overtake entries that come in while it reads. */
+  function fold(entries: readonly Entry[], told: boolean): Promise<void> {
+    const result = folding.then(() => foldNow(entries, told));
+    folding = result.catch(tellFault.bind(null, 'unknown'));
+    return result;
+  }
+
+  async function foldNow(entries: readonly Entry[], told: boolean): Promise<void> {
     if (!foldIn(replica, entries)) replica = await foldAll(log);
     for (const entry of entries) if (entry.tablet !== identity.tablet) writer.sawClock(entry.hlc);
     if (!told) peers.postMessage(entries);

@@ -70,11 +70,6 @@ export const lineWords = area({
     horizon: (hours: number) => `${hours} h`,
     shiftBreak: 'no work',
     now: 'now',
-    reel: 'Reel',
-    lookTitle: 'What is this reel?',
-    belongs: (slots: string) => `Belongs on ${slots}.`,
-    belongsNowhere: 'No slot of this setup wants it.',
-    scanSlot: 'Scan the slot to load or splice it.',
   },
   es: {
     noRun: 'No se construye nada',
@@ -145,10 +140,5 @@ export const lineWords = area({
     horizon: (hours) => `${hours} h`,
     shiftBreak: 'sin trabajo',
     now: 'ahora',
-    reel: 'Bobina',
-    lookTitle: '¿Qué bobina es?',
-    belongs: (slots) => `Va en ${slots}.`,
-    belongsNowhere: 'Ninguna posición de este montaje la quiere.',
-    scanSlot: 'Escanee la posición para cargarla o empalmarla.',
   },
 });
