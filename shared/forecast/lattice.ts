@@ -64,14 +64,6 @@ function logProbability(law: LossLaw, lost: number): number {
   );
 }
 
-/** Probability of `lost + 1` over probability of `lost`. */
-function stepUp(law: LossLaw, lost: number): number {
-  const { picks: n, loss: p, strength: s } = law;
-  const ratio = (n - lost) / (lost + 1);
-  if (s === Infinity) return (ratio * p) / (1 - p);
-  return (ratio * (lost + p * s)) / (n - lost - 1 + (1 - p) * s);
-}
-
 /** Where summing starts: nothing that matters lies more than eight deviations below the mean. */
 function firstWorthSumming(law: LossLaw): number {
   const { mean, variance } = lossMoments(law);
@@ -83,19 +75,33 @@ export function isCertain(law: LossLaw): boolean {
   return law.picks === 0 || law.loss === 0 || law.loss === 1;
 }
 
+/** A loss learnt from more picks than this is taken as known: the law's spread differs by less than a millionth part, and log Γ would cancel. */
+const AS_KNOWN = 1e8;
+/** Beyond the mean, terms smaller than this change no answer. */
+const NEGLIGIBLE = 1e-18;
+
 /**
  * Calls `visit(lost, probability)` for every number lost that matters, rising, until `visit` returns false.
- * `picks` must be whole. Cost: about ten deviations of the law.
+ * `picks` must be whole. Cost: about sixteen deviations of the law.
  */
-export function visitLosses(law: LossLaw, visit: (lost: number, probability: number) => boolean): void {
+export function visitLosses(asked: LossLaw, visit: (lost: number, probability: number) => boolean): void {
+  const law = asked.strength > AS_KNOWN ? { ...asked, strength: Infinity } : asked;
+  const { picks, loss, strength } = law;
   if (isCertain(law)) {
-    visit(law.loss === 1 ? law.picks : 0, 1);
+    visit(loss === 1 ? picks : 0, 1);
     return;
   }
+  const isKnown = strength === Infinity;
+  const odds = loss / (1 - loss);
+  const a = loss * strength;
+  const b = (1 - loss) * strength;
+  const mean = picks * loss;
   let lost = firstWorthSumming(law);
   let probability = Math.exp(logProbability(law, lost));
-  while (lost <= law.picks && visit(lost, probability)) {
-    probability *= stepUp(law, lost);
+  while (lost <= picks && (probability > NEGLIGIBLE || lost <= mean) && visit(lost, probability)) {
+    const left = picks - lost;
+    // The next term over this one: (n-k) p / ((k+1) q), or (n-k)(k+a) / ((k+1)(n-k-1+b)) where the loss is learnt.
+    probability *= isKnown ? (left * odds) / (lost + 1) : (left * (lost + a)) / ((lost + 1) * (left - 1 + b));
     lost += 1;
   }
 }

@@ -139,7 +139,7 @@ function startsLater(a: HalfPlan, b: HalfPlan): boolean {
 /** Fewest half-plans kept in a layer, whatever the effort. */
 const LEAST_WIDTH = 4;
 /** In one wait no more than this many splices are let go, unless the effort is without bound. */
-const MOST_LET_GO = 8;
+const MOST_LET_GO = 1;
 
 /** One search with at most `mostMissed` splices missed. */
 interface Search {
@@ -331,9 +331,22 @@ function toShapes(axis: Axis, rules: SearchRules, last: HalfPlan): RoundShape[] 
 }
 
 /**
+ * How many missed splices to allow next. A proof doubles the number, then halves the gap: each step more costs far more. A bounded
+ * search, once none will not do, asks for any plan and then betters it one by one: it comes close at once.
+ */
+function nextAllowed(
+  most: number,
+  known: { readonly tooFew: number; readonly found: number | null; readonly effort: number },
+): number {
+  const { tooFew, found, effort } = known;
+  if (tooFew < 0) return 0;
+  if (effort !== Infinity) return found === null ? most : found - 1;
+  return found === null ? Math.min(most, tooFew < 1 ? tooFew + 1 : tooFew * 2) : (tooFew + found) >> 1;
+}
+
+/**
  * Finds the rounds. "Latest starts": the first round starts as late as it can, then the second as late as it can, and so on.
- * The fewest missed are found by doubling the number allowed, then halving the gap. Cost grows with how many windows overlap
- * rather than with their number; `effort` bounds it.
+ * Cost grows with how many windows overlap rather than with their number; `effort` bounds it.
  */
 export function searchRounds(splices: readonly SearchSplice[], rules: SearchRules): SearchAnswer {
   const axis = makeAxis(splices, rules);
@@ -343,10 +356,11 @@ export function searchRounds(splices: readonly SearchSplice[], rules: SearchRule
   let tooFew = -1;
   let best: HalfPlan | null = null;
   while (best === null || best.missed > tooFew + 1) {
-    const allowed: number =
-      best === null
-        ? Math.min(axis.due.length, tooFew < 1 ? tooFew + 1 : tooFew * 2)
-        : (tooFew + best.missed) >> 1;
+    const allowed = nextAllowed(axis.due.length, {
+      tooFew,
+      found: best?.missed ?? null,
+      effort: rules.effort,
+    });
     const { plan, whole } = searchWithin(axis, rules, allowed);
     if (plan === null && allowed === axis.due.length) {
       throw new Error(

@@ -57,16 +57,23 @@ export interface RoundsAsk {
   readonly previous?: readonly KnownRound[];
   /** A known start moves only where it must, or by at least this, s; default 60. */
   readonly holdSeconds?: number;
-  /** See `SearchRules`; default: proven up to 24 splices, about 50 ms for 200. */
+  /** See `SearchRules`; default by `usualEffort`. */
   readonly effort?: number;
 }
 
 /** Up to this many splices every plan is proven. */
 const PROVEN_SPLICES = 24;
-const EFFORT = 4000;
+/** Up to this many, most are proven in a few ms; beyond, the effort keeps 200 splices near 50 ms on a desk computer. */
+const MOSTLY_PROVEN_SPLICES = 80;
 const HOLD_SECONDS = 60;
 /** Times closer than this are equal, ms. */
 const SAME_MS = 1e-6;
+
+/** Search effort where none is given: without bound for a few splices, ample for some dozens, modest for hundreds. */
+export function usualEffort(splices: number): number {
+  if (splices <= PROVEN_SPLICES) return Infinity;
+  return splices <= MOSTLY_PROVEN_SPLICES ? 100_000 : 6000;
+}
 
 interface Times {
   readonly nowMs: number;
@@ -244,7 +251,7 @@ export function planRounds(ask: RoundsAsk): RoundsPlan {
       `Cannot plan rounds as walkSeconds and eachSeconds must be 0 or more: current value is ${ask.walkSeconds}, ${ask.eachSeconds}`,
     );
   }
-  const effort = ask.effort ?? (ask.splices.length <= PROVEN_SPLICES ? Infinity : EFFORT);
+  const effort = ask.effort ?? usualEffort(ask.splices.length);
   const answer = searchRounds(ask.splices, { ...times, effort });
   const known = ask.previous === undefined ? null : knownNeeds(ask.splices, ask.previous, times);
   if (known !== null && known.length <= answer.shapes.length) {

@@ -2,7 +2,7 @@
 // The planning is in shared/forecast/rounds.ts.
 
 import { z } from 'zod';
-import { planRounds } from '../../../shared/forecast/rounds.ts';
+import { planRounds, usualEffort } from '../../../shared/forecast/rounds.ts';
 import { type Command, type CommandIo, parseCall, printJson, readJson } from '../command.ts';
 import { formatMoment, momentSchema, offsetOf } from '../moment.ts';
 
@@ -32,6 +32,9 @@ const inputSchema = z.strictObject({
   splices: z.array(spliceSchema),
 });
 
+/** A batch may take its time: a tenth of a second more proves most plans. */
+const BATCH_EFFORT = 100_000;
+
 async function run(args: readonly string[], io: CommandIo): Promise<number> {
   const { positionals } = parseCall(args, {}, { min: 1, max: 1, names: 'one FILE, or -' });
   const input = await readJson(positionals[0] ?? '-', inputSchema, io);
@@ -39,6 +42,7 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
     nowMs: Date.parse(input.now),
     walkSeconds: input.walk,
     eachSeconds: input.each,
+    effort: Math.max(BATCH_EFFORT, usualEffort(input.splices.length)),
     splices: input.splices.map((splice) => ({
       slot: splice.slot,
       opensMs: Date.parse(splice.opens),
