@@ -93,9 +93,19 @@ export function createLiveHub(options: LiveOptions): LiveHub {
 
   const unwatch = store.watch((signal: Signal) => {
     if (signal.kind === 'appended') schedule();
-    else for (const listener of listeners) if (listener.tablet === signal.tablet) listener.response.end();
+    else endOf(signal.tablet);
   });
-  const beat = setInterval(() => send(': beat\n\n'), BEAT_MS);
+  /** Keeps streams alive, and ends those of tablets that were revoked where no signal reaches, e.g. from a terminal. */
+  const beatOnce = async () => {
+    send(': beat\n\n');
+    if (listeners.size === 0) return;
+    const revoked = (await store.listTablets()).filter((tablet) => tablet.revokedMs !== null);
+    for (const { tablet } of revoked) endOf(tablet);
+  };
+  const endOf = (tablet: string) => {
+    for (const listener of listeners) if (listener.tablet === tablet) listener.response.end();
+  };
+  const beat = setInterval(() => void beatOnce().catch(onFault), BEAT_MS);
   beat.unref();
 
   return {

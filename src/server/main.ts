@@ -194,19 +194,29 @@ async function listen(
   host: string,
 ): Promise<void> {
   try {
-    await start(port, isLocal(host) ? host : '::');
+    if (isLocal(host)) await start(port, host);
+    // Every address, of both families where the computer has both.
+    else
+      await start(port, '::').catch((error) =>
+        isFamilyFault(error) ? start(port, '0.0.0.0') : Promise.reject(error),
+      );
   } catch (error) {
     throw listenFault(error, host, port);
   }
+}
+
+function isFamilyFault(error: unknown): boolean {
+  const code = (error as NodeJS.ErrnoException).code;
+  return code === 'EAFNOSUPPORT' || code === 'EADDRNOTAVAIL';
 }
 
 /** Words a failure to listen for the person who started the server. */
 function listenFault(error: unknown, host: string, port: number): Error {
   const code = (error as NodeJS.ErrnoException).code;
   if (code === 'EADDRINUSE')
-    return new CannotStart(`port ${port} is taken by another process; stop it or name another with --port`);
+    return new CannotStart(`port ${port} is taken by another process; stop it or name another port`);
   if (code === 'EACCES')
-    return new CannotStart(`port ${port} may not be opened by this user; name one above 1023 with --port`);
+    return new CannotStart(`port ${port} may not be opened by this user; name one above 1023`);
   if (code === 'EADDRNOTAVAIL' || code === 'ENOTFOUND')
     return new CannotStart(`${host} is no address of this computer; see --host`);
   return error as Error; // as thrown by listen

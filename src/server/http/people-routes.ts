@@ -23,13 +23,15 @@ import { Refused } from './refuse.ts';
 /** How long a checked person may act on a tablet without being checked again. Common practice: a quarter of an hour. */
 const SESSION_MS = 15 * 60_000;
 
-/** Tries by one address in a minute where guessing would pay. */
-const guarded = { config: { rateLimit: { max: 30, timeWindow: '1 minute' } } };
+/** Tries by one address in a minute where guessing would pay. PINs have their own lock, by person. */
+const perMinute = (max: number) => ({ config: { rateLimit: { max, timeWindow: '1 minute' } } });
+const ENROL_TRIES = 30;
+const BADGE_TRIES = 120;
 
 /** Adds the routes. */
 export function addPeopleRoutes(app: FastifyInstance, context: ServerContext): void {
-  app.post('/api/enrol', guarded, (request) => enrol(request, context));
-  app.post('/api/people/check', guarded, (request) => check(request, context));
+  app.post('/api/enrol', perMinute(ENROL_TRIES), (request) => enrol(request, context));
+  app.post('/api/people/check', perMinute(BADGE_TRIES), (request) => check(request, context));
   app.post('/api/codes', (request) => newCode(request, context));
   app.get('/api/tablets', (request) => listTablets(request, context));
   app.post('/api/tablets/revoke', (request) => revoke(request, context));

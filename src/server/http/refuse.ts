@@ -38,6 +38,8 @@ const frameworkCodes: Readonly<Record<string, WireCode>> = {
 
 const statusCodes: Readonly<Record<number, WireCode>> = {
   400: 'bad-body',
+  // A path that leads out of the app's folder.
+  403: 'not-found',
   404: 'not-found',
   408: 'timed-out',
   413: 'body-too-large',

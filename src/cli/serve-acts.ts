@@ -1,0 +1,118 @@
+// What is done to a server's store from a terminal. A person who can do this has the data folder or the database anyway.
+
+import { generate } from 'lean-qr';
+import { makeCode } from '../server/codes.ts';
+import { StoreRefused } from '../server/stores/migrate.ts';
+import { openStore } from '../server/stores/open.ts';
+import { restoreInto } from '../server/stores/restore.ts';
+import { lockFolder } from '../server/stores/sqlite/lock.ts';
+import type { Store } from '../server/stores/store.ts';
+import { type CommandIo, NotUnderstood, printJson } from './command.ts';
+import { readPlace, type ServeValues } from './serve-settings.ts';
+
+/** For messages about the call. */
+export const actNames = 'enrol, tablets, revoke TABLET, backup FILE or restore FILE';
+
+const nowMs = () => Date.now();
+
+/** Runs one act. */
+export async function runAct(
+  positionals: readonly string[],
+  values: ServeValues,
+  io: CommandIo,
+): Promise<number> {
+  const [act = '', object] = positionals;
+  const place = { ...readPlace(values), nowMs };
+  if (act === 'restore' && object !== undefined)
+    return restore(object, { ...place, replace: values.replace ?? false }, io);
+  const work = findAct(act, object, { values, io });
+  if (!work) throw new NotUnderstood(`expected nothing or ${actNames}, found ${positionals.join(' ')}`);
+  const store = await openStore(place);
+  try {
+    return await work(store);
+  } finally {
+    await store.close();
+  }
+}
+
+function findAct(
+  act: string,
+  object: string | undefined,
+  { values, io }: { readonly values: ServeValues; readonly io: CommandIo },
+): ((store: Store) => Promise<number>) | null {
+  if (act === 'enrol' && object === undefined)
+    return (store) => enrol(store, values.url ?? 'http://localhost:8080', io);
+  if (act === 'tablets' && object === undefined) return (store) => tablets(store, io);
+  if (object === undefined) return null;
+  if (act === 'revoke') return (store) => revoke(store, object, io);
+  if (act === 'backup') return (store) => backup(store, object, io);
+  return null;
+}
+
+/** Dark modules on a light ground, whatever the terminal's colours: some readers do not take the inverse. */
+const darkOnLight = { on: '\u001b[40m  ', off: '\u001b[107m  ', lf: '\u001b[0m\n', pad: 3 };
+
+async function enrol(store: Store, url: string, io: CommandIo): Promise<number> {
+  const code = await makeCode(store, nowMs());
+  const link = `${url.replace(/\/$/, '')}${code.path}`;
+  if (process.stderr.isTTY) io.stderr(`${generate(link).toString(darkOnLight)}\u001b[0m\n`);
+  io.stderr(`Code ${code.code}, for one tablet within ten minutes. Or open on it: ${link}\n`);
+  return 0;
+}
+
+async function tablets(store: Store, io: CommandIo): Promise<number> {
+  const list = await store.listTablets();
+  const moment = (ms: number | null) => (ms === null ? null : new Date(ms).toISOString());
+  printJson(
+    list.map(({ tablet, name, enrolledMs, seenMs, revokedMs, clockOffMs }) => ({
+      tablet,
+      name,
+      enrolled: moment(enrolledMs),
+      seen: moment(seenMs),
+      revoked: moment(revokedMs),
+      clockOffSeconds: clockOffMs === null ? null : clockOffMs / 1000,
+    })),
+    io,
+  );
+  return 0;
+}
+
+async function revoke(store: Store, tablet: string, io: CommandIo): Promise<number> {
+  const revoked = await store.revokeTablet(tablet, nowMs());
+  // Another process that serves PostgreSQL hears this at once; one that serves the folder at the tablet's next request.
+  await store.tell({ kind: 'revoked', tablet });
+  io.stderr(revoked ? `${tablet} is shut out\n` : `${tablet}: no such tablet, or shut out already\n`);
+  return revoked ? 0 : 1;
+}
+
+async function backup(store: Store, file: string, io: CommandIo): Promise<number> {
+  try {
+    await store.backupTo(file);
+  } catch (error) {
+    throw new StoreRefused(`backup: ${(error as Error).message}`);
+  }
+  io.stderr(`Backed up to ${file}\n`);
+  return 0;
+}
+
+async function restore(
+  file: string,
+  place: {
+    readonly folder: string;
+    readonly database: string | null;
+    readonly replace: boolean;
+    readonly nowMs: () => number;
+  },
+  io: CommandIo,
+): Promise<number> {
+  const unlock = place.database === null ? lockFolder(place.folder) : () => undefined;
+  if (!unlock) throw new StoreRefused(`${place.folder}: a server runs on this data folder; stop it first`);
+  try {
+    const { entries, keptAt } = await restoreInto({ file, ...place });
+    if (keptAt !== null) io.stderr(`What was there is kept in ${keptAt}\n`);
+    io.stderr(`Restored ${entries} entries from ${file}; tablets offer again what they hold\n`);
+    return 0;
+  } finally {
+    unlock();
+  }
+}
