@@ -36,7 +36,9 @@ async function load(): Promise<FramePasses> {
     fireImmediately: true,
   });
   // Its declared type leaves out the memory members, which every build of it has.
-  return createFramePasses(createCodeReader(module as unknown as ReaderModule), () => performance.now());
+  return createFramePasses(createCodeReader(module as unknown as ReaderModule), {
+    nowMs: () => performance.now(),
+  });
 }
 
 const loading = load();
