@@ -149,7 +149,7 @@ const NO_SUCH_WEEK: DateCodeReading = { made: null, problem: 'no-such-week' };
 
 /**
  * Reads a date code whose format the label does not name. Stated are: four digits that are a week YYWW; six that are
- * a week YYYYWW and no day YYMMDD, DDMMYY or MMDDYY; eight that are a day YYYYMMDD; `YYYY-Www`, `YYYYWww`, `YYYY-MM-DD`.
+ * a week YYYYWW and no day YYMMDD, DDMMYY or MMDDYY; eight that are a day YYYYMMDD; `YYYY-Www`, `YYWww`, `YYYY-MM-DD`.
  * Everything else, five digits (YYDDD or YYWWD) among it, stays as printed.
  */
 export function readDateCode(text: string): DateCodeReading {
@@ -174,11 +174,12 @@ function readSixDigits(text: string): DateCodeReading {
   return alsoDay ? UNCLEAR : { made, problem: null };
 }
 
-/** `2026-W44` and `2026W44`, as ISO 8601 writes weeks. */
+/** `2026-W44` and `2026W44`, as ISO 8601 writes weeks, and the same with a short year. */
 function parseMarkedWeek(text: string): IsoWeek | null {
   const at = text.indexOf('W');
-  if (at !== 4 && !(at === 5 && text[4] === '-')) return null;
-  return text.length === at + 3 ? parseWeek(text.slice(0, 4) + text.slice(at + 1), 'YYYYWW') : null;
+  const yearDigits = text[at - 1] === '-' ? at - 1 : at;
+  if ((yearDigits !== 4 && yearDigits !== 2) || text.length !== at + 3) return null;
+  return parseWeek(text.slice(0, yearDigits) + text.slice(at + 1), yearDigits === 4 ? 'YYYYWW' : 'YYWW');
 }
 
 /** Reads a date code in the format that its identifier, or a site rule, fixes. */

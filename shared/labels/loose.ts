@@ -27,7 +27,8 @@ export function splitLoose(text: string): LooseCode {
   const length = identifierLength(text, from);
   if (length === 0 || (bracketed !== -1 && bracketed !== from + length)) return bare;
   const id = text.slice(from, from + length);
-  const value = text.slice(bracketed === -1 ? length : bracketed + 1).trim();
+  let value = text.slice(bracketed === -1 ? length : bracketed + 1).trim();
+  if (value[0] === ':' || value[0] === '=') value = value.slice(1).trim();
   return value !== '' && LOOSE_IDENTIFIERS.has(id) && isWellFormed(id, value) ? { text, id, value } : bare;
 }
 
@@ -123,7 +124,7 @@ function judgeCompany(codes: readonly LooseCode[], basket: Basket): Company {
     if (isTelling(code)) telling += 1;
   }
   return {
-    speaks: enveloped || (ids.size >= 2 && telling > 0),
+    speaks: enveloped || (ids.size >= 2 && telling > 0) || (ids.size >= 3 && ids.has('P')),
     partElsewhere: ids.has('P') || ids.has('1P') || enveloped || (bare > 0 && telling >= 2),
     others: codes.length - 1,
   };

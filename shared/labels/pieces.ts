@@ -6,7 +6,7 @@ import { type Basket, mh10Element } from './elements.ts';
 import { type LooseCode, splitLoose } from './loose.ts';
 import { collectOneLetterTags } from './tags.ts';
 
-const SEPARATORS = ['\n', '\r', '\t', ';', '|', ',', '@', ']', '~', '^', '#'];
+const SEPARATORS = ['\n', '\r', '\t', ';', '|', ',', '@', ']', '~', '^', '#', ' / '];
 
 /** At least two different identifiers, one of which says by its look that it is one, and the first piece has one. */
 function speaks(pieces: readonly LooseCode[]): boolean {

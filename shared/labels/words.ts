@@ -3,12 +3,20 @@
 // character that stands before the words tells whether a value may hold blanks or commas. Refused: splitting at commas
 // first, which cuts a value that holds one.
 
-import type { Basket, ElementKind, LabelElement } from './elements.ts';
+import { type Basket, type ElementKind, type LabelElement, mh10Element } from './elements.ts';
+import { LOOSE_IDENTIFIERS } from './identifiers.ts';
 import { isRemark } from './pieces.ts';
 import { parseQuantity } from './quantity.ts';
 import type { LabelExpectation, LabelFieldName } from './reading.ts';
 
-type Word = readonly [title: string, field: LabelFieldName | null, kind?: ElementKind];
+type Word = readonly [title: string, field: LabelFieldName | null, kind?: ElementKind, rank?: number];
+
+/** A data identifier that is used as a key, `1P:MK-1`, means what it means in front of a value. */
+function identifierWord(key: string): Word | undefined {
+  if (!LOOSE_IDENTIFIERS.has(key)) return undefined;
+  const { title, field, kind, rank } = mh10Element(key, '');
+  return [title, field, kind, rank];
+}
 
 const MAKERS_PART: Word = ["maker's part number", 'supplierPart'];
 const SITES_PART: Word = ["customer's part number", 'part'];
@@ -30,6 +38,10 @@ const WORDS: ReadonlyMap<string, Word> = new Map([
   ['QNTY', QUANTITY],
   ['MPN', MAKERS_PART],
   ['MFRPN', MAKERS_PART],
+  ['MFRPART', MAKERS_PART],
+  ['SUPPLIERPART', MAKERS_PART],
+  ['SUPPLIERPARTNO', MAKERS_PART],
+  ['MANUFACTURERPART', MAKERS_PART],
   ['MFGPN', MAKERS_PART],
   ['MFRPARTNO', MAKERS_PART],
   ['MFGPARTNO', MAKERS_PART],
@@ -40,11 +52,14 @@ const WORDS: ReadonlyMap<string, Word> = new Map([
   ['SPN', MAKERS_PART],
   ['CPN', SITES_PART],
   ['CUSTPN', SITES_PART],
+  ['CUSTPART', SITES_PART],
+  ['CUSTOMERPART', SITES_PART],
   ['CUSTOMERPN', SITES_PART],
   ['CUSTPARTNO', SITES_PART],
   ['CUSTOMERPARTNUMBER', SITES_PART],
   ['IPN', SITES_PART],
   ['PN', SOME_PART],
+  ['PART', SOME_PART],
   ['PARTNO', SOME_PART],
   ['PARTNUMBER', SOME_PART],
   ['LOT', LOT],
@@ -124,11 +139,12 @@ function keyBefore(text: string, end: number, low: number, braced: boolean): Ent
   for (let words = 0; words < 3; words += 1) {
     while (from > low && last - from < 24 && isKeyChar(text[from - 1] ?? '')) from -= 1;
     const key = text.slice(from, last);
-    if (key === '' || !/^["']?[A-Za-z]/.test(key)) break;
+    if (key === '' || !/^["']?\d{0,3}[A-Za-z]/.test(key)) break;
     const name = nameOf(key);
-    const word = WORDS.get(name) ?? (braced ? BRACE_WORDS.get(name) : undefined) ?? null;
-    if (best === null || word !== null)
-      best = { key: key.replace(/["']/g, ''), word, at: from, from: end + 1 };
+    const plain = key.replace(/["']/g, '');
+    const word =
+      identifierWord(plain) ?? WORDS.get(name) ?? (braced ? BRACE_WORDS.get(name) : undefined) ?? null;
+    if (best === null || word !== null) best = { key: plain, word, at: from, from: end + 1 };
     if (text[from - 1] !== ' ') break;
     from -= 1;
   }
@@ -163,6 +179,8 @@ export function collectWords(text: string, basket: Basket, expected: LabelExpect
   const entries = findEntries(inner, braced);
   const known = entries.filter((entry) => entry.word !== null).length;
   if (known === 0 || (entries[0]?.at ?? 0) > 0 || (braced && entries.length < 2)) return false;
+  // One letter and a colon is too little to be a list: `T:100` may be a bare number, read in company with the others.
+  if (entries.length === 1 && entries[0]?.key.length === 1) return false;
   const found: LabelElement[] = [];
   for (const [index, entry] of entries.entries()) {
     const next = entries[index + 1]?.at ?? inner.length;
@@ -193,13 +211,13 @@ function readEntry(entry: Entry, slice: string, place: Place, found: LabelElemen
   const trimmed = slice.trim();
   const marked = !place.last && /[;,|@]$/.test(trimmed);
   let value = (marked ? trimmed.slice(0, -1) : trimmed).trim();
-  const [title, field, kind = 'text'] = entry.word ?? ["key of the label's own", null];
-  const element = { id: entry.key, title, field, kind, rank: 0 };
+  const [title, field, kind = 'text', rank = 0] = entry.word ?? ["key of the label's own", null];
+  const element = { id: entry.key, title, field, kind, rank };
   const rests: string[] = [];
   if (!place.braced && !marked) {
-    const cut = place.last ? /^[^;|]*/.exec(value)?.[0] : value;
+    const cut = place.last ? /^[^;|@]*/.exec(value)?.[0] : value;
     if (cut !== undefined && cut.length < value.length) {
-      rests.push(...value.slice(cut.length).split(/[;|]/));
+      rests.push(...value.slice(cut.length).split(/[;|@]/));
       value = cut.trim();
     }
     const words = value.split(/\s+/);

@@ -101,6 +101,8 @@ describe('reading dates', () => {
     ['20260523', { made: { year: 2026, week: 21 }, problem: null }, 'a day YYYYMMDD'],
     ['2026-W44', { made: { year: 2026, week: 44 }, problem: null }, 'as ISO 8601 writes weeks'],
     ['2026W44', { made: { year: 2026, week: 44 }, problem: null }, 'as ISO 8601 writes weeks, short'],
+    ['26W44', { made: { year: 2026, week: 44 }, problem: null }, 'a week with its mark'],
+    ['27W53', { made: null, problem: 'unclear' }, 'a mark, but no such week'],
     ['2026-05-23', { made: { year: 2026, week: 21 }, problem: null }, 'as ISO 8601 writes days'],
     ['2644A', { made: null, problem: 'unclear' }, 'a letter with no known meaning'],
     ['', { made: null, problem: 'unclear' }, 'nothing'],

@@ -421,6 +421,24 @@ describe('parseLabel() on loose codes', () => {
     expect(stated(reading)).toEqual({ part: 'CU-77', quantity: 4000, lot: 'SV82', supplierPart: 'MK-1' });
   });
 
+  it('believes three different one-letter identifiers, P among them, but not two', () => {
+    expect(stated(parseLabel(['PCU-77', 'KPO-1', 'SR1']))).toEqual({
+      part: 'CU-77',
+      order: 'PO-1',
+      reel: 'R1',
+    });
+    expect(stated(parseLabel(['PCU-77', 'SR1']))).toEqual({});
+  });
+
+  it('takes a colon behind an identifier for no part of the value', () => {
+    expect(stated(parseLabel(['P:CU-77', 'Q:4000', '1T=L7']))).toEqual({
+      part: 'CU-77',
+      quantity: 4000,
+      lot: 'L7',
+    });
+    expect(stated(parseLabel(['T:100']))).toEqual({});
+  });
+
   it('takes the same code twice once, and asks about two different lots', () => {
     const codes = ['PX', 'PX', 'Q5', '1TA', '1TB'];
     const reading = parseLabel(codes);
@@ -461,7 +479,7 @@ describe('parseLabel() on lists in one code', () => {
     ]);
   });
 
-  it.each(['|', ';', '@', '\t', '\n', '\r\n'])('reads identifiers separated by %j', (separator) => {
+  it.each(['|', ';', '@', '\t', '\n', '\r\n', ' / '])('reads identifiers separated by %j', (separator) => {
     const reading = parseLabel([['PCU-77', '1PMK-1', 'Q4,000', '1TL77'].join(separator)]);
     expect(stated(reading)).toEqual({ part: 'CU-77', supplierPart: 'MK-1', quantity: 4000, lot: 'L77' });
   });
@@ -560,6 +578,15 @@ describe('parseLabel() on lists in one code', () => {
       'Cust P/N: CU-1; Mfr Part No.: MK-1; Qty: 5; Country of Origin: MY',
       { part: 'CU-1', supplierPart: 'MK-1', quantity: 5, country: 'MY' },
     ],
+    ['P:CU-77;Q:4000;1P:MK-1;1T:L1', { part: 'CU-77', quantity: 4000, supplierPart: 'MK-1', lot: 'L1' }],
+    [
+      'P=CU-77|Q=4000|1T=L7|9D=2644',
+      { part: 'CU-77', quantity: 4000, lot: 'L7', dateCode: '2644', made: { year: 2026, week: 44 } },
+    ],
+    ['{P:CU-77,Q:4000,1T:L7}', { part: 'CU-77', quantity: 4000, lot: 'L7' }],
+    ['MPN:MK-1@QTY:4000@LOT:A1', { supplierPart: 'MK-1', quantity: 4000, lot: 'A1' }],
+    ['MPN:MK-1,QTY:4000,LOT:A1', { supplierPart: 'MK-1', quantity: 4000, lot: 'A1' }],
+    ['supplierPart:MK-1@qty:4000@lot:A1', { supplierPart: 'MK-1', quantity: 4000, lot: 'A1' }],
     ['{"mpn":"MK-1","qty":100}', { supplierPart: 'MK-1', quantity: 100 }],
     ['MPN: MK-1\nQTY: 5\nCOO: CN', { supplierPart: 'MK-1', quantity: 5, country: 'CN' }],
   ])('reads %j', (code, expected) => {
