@@ -72,7 +72,7 @@ const SAME_MS = 1e-6;
 /** Search effort where none is given: without bound for a few splices, ample for some dozens, modest for hundreds. */
 export function usualEffort(splices: number): number {
   if (splices <= PROVEN_SPLICES) return Infinity;
-  return splices <= MOSTLY_PROVEN_SPLICES ? 100_000 : 6000;
+  return splices <= MOSTLY_PROVEN_SPLICES ? 100_000 : 4000;
 }
 
 interface Times {

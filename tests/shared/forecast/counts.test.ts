@@ -17,20 +17,111 @@ import {
 import { seededChance } from '../../../shared/kit/chance.ts';
 
 describe('woundOuterMm()', () => {
-  // Quantity, pitch, pocket depth and reel diameter as makers publish them; tape base 0.25 mm and cover 0.06 mm on top of the
-  // pocket depth where the depth is known, hubs 60 and 100 mm (from memory). The winding must stay inside the flange.
+  // Quantities, pitches, pocket depths and flanges as published in the sheet named beside each. One layer is the pocket depth plus
+  // 0.31 mm (base and cover, from memory); paper tapes' thickness and the hubs of 60 and 100 mm are from memory too. The winding
+  // must stay inside the flange.
   test.each([
-    { reel: '0402, 10 000 at 2 mm', parts: 10_000, pitch: 2, t: 0.6, hub: 60, outer: 137.4, flange: 178 },
-    { reel: '0603, 4000 at 4 mm', parts: 4000, pitch: 4, t: 0.95, hub: 60, outer: 151.5, flange: 178 },
-    { reel: '0603 thick, 4000 at 4 mm', parts: 4000, pitch: 4, t: 1.1, hub: 60, outer: 161.3, flange: 178 },
-    { reel: '0201, 15 000 at 2 mm', parts: 15_000, pitch: 2, t: 0.5, hub: 60, outer: 150.7, flange: 178 },
-    { reel: 'SOT-23-5, 3000 at 4 mm', parts: 3000, pitch: 4, t: 1.71, hub: 60, outer: 172.4, flange: 178 },
-    { reel: 'VSSOP-20, 5000 at 8 mm', parts: 5000, pitch: 8, t: 1.81, hub: 100, outer: 319.7, flange: 330 },
-    { reel: 'SSOP-14, 2000 at 12 mm', parts: 2000, pitch: 12, t: 2.76, hub: 100, outer: 307.1, flange: 330 },
-    { reel: 'SOIC-8, 2500 at 8 mm', parts: 2500, pitch: 8, t: 2.46, hub: 100, outer: 269.5, flange: 330 },
-    { reel: 'TO-263, 500 at 16 mm', parts: 500, pitch: 16, t: 5.36, hub: 100, outer: 254.2, flange: 330 },
-    { reel: '0402, 50 000 at 2 mm', parts: 50_000, pitch: 2, t: 0.75, hub: 60, outer: 314.8, flange: 330 },
-  ])('gives $outer mm for $reel, inside its flange', ({ parts, pitch, t, hub, outer, flange }) => {
+    {
+      reel: '0402, 10 000 at 2 mm',
+      parts: 10_000,
+      pitch: 2,
+      t: 0.6,
+      hub: 60,
+      outer: 137.4,
+      flange: 178,
+      source: 'Johanson 500R07S0R8BV4T',
+    },
+    {
+      reel: '0603, 4000 at 4 mm',
+      parts: 4000,
+      pitch: 4,
+      t: 0.95,
+      hub: 60,
+      outer: 151.5,
+      flange: 178,
+      source: 'Johanson 500R07S0R8BV4T',
+    },
+    {
+      reel: '0603 thick, 4000 at 4 mm',
+      parts: 4000,
+      pitch: 4,
+      t: 1.1,
+      hub: 60,
+      outer: 161.3,
+      flange: 178,
+      source: 'KEMET C1003, greatest thickness 1.1',
+    },
+    {
+      reel: '0201, 15 000 at 2 mm',
+      parts: 15_000,
+      pitch: 2,
+      t: 0.5,
+      hub: 60,
+      outer: 150.7,
+      flange: 178,
+      source: 'Johanson 500R07S0R8BV4T',
+    },
+    {
+      reel: 'SOT-23-5, 3000 at 4 mm',
+      parts: 3000,
+      pitch: 4,
+      t: 1.71,
+      hub: 60,
+      outer: 172.4,
+      flange: 178,
+      source: 'TI INA2180, packaging',
+    },
+    {
+      reel: 'VSSOP-20, 5000 at 8 mm',
+      parts: 5000,
+      pitch: 8,
+      t: 1.81,
+      hub: 100,
+      outer: 319.7,
+      flange: 330,
+      source: 'TI MSPM0L1303, packaging',
+    },
+    {
+      reel: 'SSOP-14, 2000 at 12 mm',
+      parts: 2000,
+      pitch: 12,
+      t: 2.76,
+      hub: 100,
+      outer: 307.1,
+      flange: 330,
+      source: 'TI SN74LVC00A, packaging',
+    },
+    {
+      reel: 'SOIC-8, 2500 at 8 mm',
+      parts: 2500,
+      pitch: 8,
+      t: 2.46,
+      hub: 100,
+      outer: 269.5,
+      flange: 330,
+      source: 'TI TL3845, packaging',
+    },
+    {
+      reel: 'TO-263, 500 at 16 mm',
+      parts: 500,
+      pitch: 16,
+      t: 5.36,
+      hub: 100,
+      outer: 254.2,
+      flange: 330,
+      source: 'TI LP2954A, packaging',
+    },
+    {
+      reel: '0402, 50 000 at 2 mm',
+      parts: 50_000,
+      pitch: 2,
+      t: 0.75,
+      hub: 60,
+      outer: 314.8,
+      flange: 330,
+      source: 'from memory',
+    },
+  ])('gives $outer mm for $reel ($source), inside its flange', ({ parts, pitch, t, hub, outer, flange }) => {
     const found = woundOuterMm({ lengthMm: parts * pitch, hubMm: hub, thicknessMm: t });
     expect(found).toBeCloseTo(outer, 1);
     expect(found).toBeLessThan(flange);

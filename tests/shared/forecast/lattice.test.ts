@@ -113,6 +113,23 @@ describe('placementPoints()', () => {
     }
   });
 
+  test('is the smallest number that exact fractions take to the share when the loss is learnt', () => {
+    for (const [picks, alpha, beta] of [
+      [40, 1, 199],
+      [300, 2, 998],
+      [60, 5, 5],
+    ] as const) {
+      const law = { picks, loss: alpha / (alpha + beta), strength: alpha + beta };
+      const lost = exactBetaBinomial(picks, alpha, beta);
+      const points = placementPoints(law, [0.05, 0.95]);
+      [0.05, 0.95].forEach((share, i) => {
+        let k = -1;
+        for (let sum = 0; sum < share; sum += lost[picks - k]!) k += 1;
+        expect(points[i]).toBe(k);
+      });
+    }
+  });
+
   test('is certain when nothing or everything is lost', () => {
     expect(placementPoints(binomial(40, 0), [0.05, 0.95])).toEqual([40, 40]);
     expect(placementPoints(binomial(40, 1), [0.05, 0.95])).toEqual([0, 0]);

@@ -12,6 +12,7 @@ import {
   wholeBelow,
 } from '../../../shared/forecast/run-out.ts';
 import { neverStopping, workingTime } from '../../../shared/forecast/working-time.ts';
+import { chanceNormal, seededChance } from '../../../shared/kit/chance.ts';
 
 const nowMs = Date.parse('2026-03-02T06:00:00+01:00');
 const pace: LinePace = { nowMs, panelSeconds: 30, panelsLeft: 2000, calendar: neverStopping };
@@ -48,6 +49,28 @@ describe('forecastSlot()', () => {
     const forecast = forecastSlot({ ...pace, panelSd: 6 }, { ...load, left: 1200 });
     expect(secondsTo(forecast.runOutMs.early)).toBeCloseTo(3000 - 1.6448536 * 6 * 10, 2);
     expect(secondsTo(forecast.runOutMs.late)).toBeCloseTo(3000 + 1.6448536 * 6 * 10, 2);
+  });
+
+  test('gives a doubtful mean the variance n²·sd²: it is the same for all panels', () => {
+    const forecast = forecastSlot({ ...pace, panelMeanSd: 0.5 }, { ...load, left: 1200 });
+    expect(secondsTo(forecast.runOutMs.late)).toBeCloseTo(3000 + 1.6448536 * 0.5 * 100, 2);
+  });
+
+  test('holds nine seeded runs of ten between early and late when count, loss and panels all vary', () => {
+    const reel = { ...load, left: 900, sd: 12, loss: 0.01 };
+    const { runOutMs } = forecastSlot({ ...pace, panelSd: 5 }, reel);
+    const chance = seededChance(20_261_124);
+    let inside = 0;
+    const runs = 4000;
+    for (let run = 0; run < runs; run++) {
+      let placements = 0;
+      const picks = Math.round(chanceNormal(chance, reel.left, reel.sd));
+      for (let i = 0; i < picks; i++) if (chance() >= reel.loss) placements += 1;
+      const panels = placements / reel.perPanel;
+      const seconds = chanceNormal(chance, panels * 30, 5 * Math.sqrt(panels));
+      if (seconds >= secondsTo(runOutMs.early) && seconds <= secondsTo(runOutMs.late)) inside += 1;
+    }
+    expect(Math.abs(inside / runs - 0.9)).toBeLessThan(0.02);
   });
 
   test('opens and closes the window at the whole parts left on the lengths', () => {
