@@ -94,8 +94,12 @@ function restart(clock: Clock): void {
   clock.climates.clear();
 }
 
-/** Lets the clock run for a piece at a climate. */
-function expose(clock: Clock, piece: Piece, climate: Climate, setting: Setting): void {
+/** A piece of time in a climate in which the clock runs. */
+type Exposure = Pick<Piece, 'fromMs' | 'toMs'> & Climate;
+
+/** Lets the clock run for a piece of time. */
+function expose(clock: Clock, piece: Exposure, setting: Setting): void {
+  const climate: Climate = { celsius: piece.celsius, humidity: piece.humidity };
   const seconds = (piece.toMs - piece.fromMs) / 1000;
   const life = climateLife(setting.part, climate);
   for (const note of life.notes) setting.note(note);
@@ -119,7 +123,7 @@ function exposeOnFloor(clock: Clock, piece: Piece, setting: Setting): void {
     celsius: piece.celsius ?? standardClimate.celsius,
     humidity: piece.humidity ?? standardClimate.humidity,
   };
-  expose(clock, piece, climate, setting);
+  expose(clock, { ...piece, ...climate }, setting);
   clock.exposureSeconds += (piece.toMs - piece.fromMs) / 1000;
   if (piece.where === 'floor') clock.climate = climate;
 }
@@ -140,7 +144,7 @@ function store(clock: Clock, run: Piece, setting: Setting): void {
     restart(clock);
     setting.note(floorLifeNote('resetByDryStorage', { at: run.fromMs + neededSeconds * 1000 }));
   } else if (rule.pauseHumidity === null) {
-    expose(clock, run, clock.climate, setting);
+    expose(clock, { ...run, ...clock.climate }, setting);
     if ((run.humidity ?? 100) > rule.undoHumidity) clock.exposureSeconds += (run.toMs - run.fromMs) / 1000;
     setting.note(floorLifeNote('noPause'));
   } else if (clock.expiredMs === null) setting.note(floorLifeNote('paused'));

@@ -128,6 +128,7 @@ function matcherFor<F extends string>(words: HeaderWords<F>): Matcher<F> {
   if (known) return known as Matcher<F>; // stored below under the same words
   const whole = new Map<string, F[]>();
   const partialByWord = new Map<string, Phrase<F>[]>();
+  // The keys of a table by field are its fields.
   for (const field of Object.keys(words) as F[]) {
     for (const phrase of [...words[field].split(',').map((text) => text.trim()), reduceHeader(field)]) {
       const key = phrase.replaceAll(' ', '');
