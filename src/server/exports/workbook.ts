@@ -48,7 +48,9 @@ export async function* writeWorkbook(
     sheets += 1;
     sheet = new ZipDeflate(`xl/worksheets/sheet${sheets}.xml`, { level: 3 });
     zip.add(sheet);
-    sheet.push(strToU8(`${HEAD}<worksheet xmlns="${MAIN}"><sheetData>${rowXml(workbookHeader(entryCells))}`));
+    sheet.push(
+      strToU8(`${HEAD}<worksheet xmlns="${MAIN}"><sheetData>${rowXml(workbookHeader(entryCells), 1)}`),
+    );
     rows = 1;
   };
   nextSheet();
@@ -60,8 +62,8 @@ export async function* writeWorkbook(
         xml = '';
         nextSheet();
       }
-      xml += rowXml(itemToWorkbookRow(item, entryCells));
       rows += 1;
+      xml += rowXml(itemToWorkbookRow(item, entryCells), rows);
     }
     pushText(sheet, xml);
     yield* taken();
@@ -84,14 +86,20 @@ function endSheet(sheet: ZipDeflate | null): void {
   sheet?.push(strToU8('</sheetData></worksheet>'), true);
 }
 
-function rowXml(cells: readonly string[]): string {
-  let xml = '<row>';
-  for (const cell of cells) {
-    // An empty cell keeps its place.
-    xml +=
-      cell === '' ? '<c/>' : `<c t="inlineStr"><is><t xml:space="preserve">${escapeXml(cell)}</t></is></c>`;
-  }
+/** A row; cells and rows carry their address, which some readers need, and empty cells are left out. */
+function rowXml(cells: readonly string[], row: number): string {
+  let xml = `<row r="${row}">`;
+  cells.forEach((cell, column) => {
+    if (cell === '') return;
+    xml += `<c r="${columnName(column)}${row}" t="inlineStr"><is><t xml:space="preserve">${escapeXml(cell)}</t></is></c>`;
+  });
   return `${xml}</row>`;
+}
+
+/** A, B … Z, AA … for 0, 1 … */
+function columnName(column: number): string {
+  const letter = String.fromCharCode(65 + (column % 26));
+  return column < 26 ? letter : columnName(Math.floor(column / 26) - 1) + letter;
 }
 
 /** Control characters were made visible before; what XML still forbids is replaced. */
