@@ -30,7 +30,10 @@ function checkNode() {
   const [is, least] = [numbers(process.versions.node), numbers(wanted)];
   const at = is.findIndex((value, index) => value !== least[index]);
   if (at >= 0 && is[at] < least[at]) {
-    stop(`Reelward needs Node ${wanted} or later, this is ${process.versions.node}: see https://nodejs.org`, 1);
+    stop(
+      `Reelward needs Node ${wanted} or later, this is ${process.versions.node}: see https://nodejs.org`,
+      1,
+    );
   }
 }
 
@@ -40,7 +43,10 @@ function newestMs(path) {
   const found = statSync(path);
   if (!found.isDirectory()) return found.mtimeMs;
   // A file taken out changes its folder's moment only.
-  return readdirSync(path).reduce((newest, name) => Math.max(newest, newestMs(join(path, name))), found.mtimeMs);
+  return readdirSync(path).reduce(
+    (newest, name) => Math.max(newest, newestMs(join(path, name))),
+    found.mtimeMs,
+  );
 }
 
 function isInstalled() {

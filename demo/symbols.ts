@@ -14,23 +14,27 @@ const names = {
   QRCode: 'qrcode',
 } as const satisfies Record<SymbolFormat, string>;
 
+/** How a symbol is drawn, in the words of the drawing library. */
+export function drawingOf({ text, format }: LabelSymbol) {
+  const flat = format === 'Code128';
+  // Code 128 asks for quiet zones of 10 modules, Data Matrix of 1, QR of 4 (ISO/IEC 15417, 16022, 18004): a little more is given.
+  const zone = flat ? 12 : 5;
+  return {
+    bcid: names[format],
+    text,
+    parse: false,
+    ...(flat ? { height: 9, includetext: false } : {}),
+    paddingwidth: zone,
+    paddingheight: flat ? 2 : zone,
+    backgroundcolor: 'ffffff',
+    scale: 2,
+  };
+}
+
 /** Loads the drawing library. */
 export async function loadSymbols(): Promise<DrawSymbol> {
   const { toSVG } = await importDrawing();
-  return ({ text, format }) => {
-    const flat = format === 'Code128';
-    // Code 128 asks for quiet zones of 10 modules, Data Matrix of 1, QR of 4 (ISO/IEC 15417, 16022, 18004): a little more is given.
-    const zone = flat ? 12 : 5;
-    return toSVG({
-      bcid: names[format],
-      text,
-      parse: false,
-      ...(flat ? { height: 9, includetext: false } : {}),
-      paddingwidth: zone,
-      paddingheight: flat ? 2 : zone,
-      scale: 2,
-    });
-  };
+  return (symbol) => toSVG(drawingOf(symbol));
 }
 
 async function importDrawing() {
