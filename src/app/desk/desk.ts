@@ -1,7 +1,8 @@
 // Runs the desk: takes scans, asks for the verdict when everything is there, writes it down, and only then shows it.
 
-import { type Signal, signal } from '@preact/signals';
+import { effect, type Signal, signal } from '@preact/signals';
 import { entryId } from '../../../shared/log/entry.ts';
+import { mayDo } from '../../../shared/setup/may.ts';
 import { setupProgress } from '../../../shared/setup/progress.ts';
 import type { Recognised } from '../../../shared/setup/recognise.ts';
 import type { Verdict, VerifyAct } from '../../../shared/setup/vocabulary.ts';
@@ -75,7 +76,10 @@ export function createDesk(
   function set(next: Desk): void {
     desk.value = next;
     const seen = view();
-    if (seen && !busy.value && shown.value === null && isDeskReady(next, seen)) void judge(next, seen);
+    if (!seen || busy.value || shown.value !== null || !isDeskReady(next, seen)) return;
+    // Everything is there, but the log must say who: the badge is the last thing wanted.
+    if (mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may) void judge(next, seen);
+    else desk.value = { ...next, told: { tell: 'sign-in' } };
   }
 
   async function judge(ready: Desk, seen: DeskView): Promise<void> {
@@ -134,6 +138,10 @@ export function createDesk(
     set(next.told?.tell === 'badge' || next.told?.tell === 'panel' ? { ...next, told: null } : next);
     return true;
   }
+
+  effect(() => {
+    if (app.person.value && desk.peek().told?.tell === 'sign-in') set({ ...desk.peek(), told: null });
+  });
 
   function goOn(): void {
     const last = shown.value;

@@ -36,6 +36,7 @@ export type DeskQuestion =
 /** Something worth telling that is no verdict. */
 export type DeskTold =
   | { readonly tell: 'not-read' }
+  | { readonly tell: 'sign-in' }
   | { readonly tell: 'half-label'; readonly text: string }
   | {
       readonly tell: 'old-reel-differs';

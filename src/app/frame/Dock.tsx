@@ -37,6 +37,8 @@ function slotHint(homes: readonly string[]): string {
 function toldText(desk: Desk): string | null {
   const words = say(shellWords);
   switch (desk.told?.tell) {
+    case 'sign-in':
+      return words.signInFirst;
     case 'not-read':
       return words.notRead;
     case 'half-label':
@@ -74,7 +76,7 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
           <b>{words.scanAnythingHelp}</b>
         </div>
       )}
-      {told === null &&
+      {(told === null || state.told?.tell === 'sign-in') &&
         !idle &&
         wells.map(({ well, filled }) => {
           const name = splicing && well === 'reel' ? 'new-reel' : well;

@@ -1,6 +1,7 @@
 // The loudest open warning, above every screen until somebody takes note; the line screen holds them all.
 
 import { useApp, useFloor } from '../app.ts';
+import { useRefusal } from '../may.ts';
 import type { SlotOutlook } from '../outlook/model.ts';
 import type { Watch } from '../outlook/watch.ts';
 import { goTo, place } from '../router.ts';
@@ -21,6 +22,7 @@ export function WarningBanner({
   const app = useApp();
   const floor = useFloor();
   const words = say(warningWords);
+  const refusal = useRefusal('acknowledge-warning');
   const loudest = [...warnings].sort(
     (a, b) => loudness.indexOf(b.warning.level) - loudness.indexOf(a.warning.level),
   )[0];
@@ -46,7 +48,12 @@ export function WarningBanner({
           {words.show}
         </Button>
       )}
-      <Button tone="act" onPress={() => void watch.acknowledge(loudest)} testId="warning-ack">
+      <Button
+        tone="act"
+        onPress={() => void watch.acknowledge(loudest)}
+        testId="warning-ack"
+        disabledReason={refusal}
+      >
         {words.acknowledge}
       </Button>
     </div>

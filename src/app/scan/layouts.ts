@@ -32,8 +32,8 @@ export const DEAD = '\ufffd';
 // A blank stands for a dead key. Rows: digits, upper, home, lower (from the extra key on).
 const ROWS: Readonly<Record<Layout, readonly [plain: readonly string[], shifted: readonly string[]]>> = {
   us: [
-    ['`1234567890-=', 'qwertyuiop[]\\', "asdfghjkl;'", '<zxcvbnm,./'],
-    ['~!@#$%^&*()_+', 'QWERTYUIOP{}|', 'ASDFGHJKL:"', '>ZXCVBNM<>?'],
+    ['`1234567890-=', 'qwertyuiop[]\\', "asdfghjkl;'", '\\zxcvbnm,./'],
+    ['~!@#$%^&*()_+', 'QWERTYUIOP{}|', 'ASDFGHJKL:"', '|ZXCVBNM<>?'],
   ],
   uk: [
     ['`1234567890-=', 'qwertyuiop[]#', "asdfghjkl;'", '\\zxcvbnm,./'],

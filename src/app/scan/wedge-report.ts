@@ -53,8 +53,9 @@ export function wedgeReport(received: WedgeScan | null): WedgeReport {
     findings.push(unknownCharacters(calibration.characters));
   }
   if (calibration.isCaseInverted) findings.push({ code: 'case-inverted' });
-  const isWhole = !findings.some((finding) => finding.code === 'half-arrived');
-  for (const { name, fate, by } of isWhole ? calibration.separators : []) {
+  // Half a code, or another one, says nothing about separators.
+  const isKnown = calibration.characters.kind !== 'unknown';
+  for (const { name, fate, by } of isKnown ? calibration.separators : []) {
     if (fate === 'lost') findings.push({ code: 'separator-lost', separator: name });
     if (fate === 'replaced') findings.push({ code: 'separator-replaced', separator: name, by: by ?? '' });
   }

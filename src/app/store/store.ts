@@ -103,9 +103,11 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   // Listening starts before the log is read: what another window writes meanwhile waits in `folding`, else it would be missed.
   let folding: Promise<unknown> = Promise.resolve();
   const peers = new BroadcastChannel(`${log.name}-entries`);
-  peers.onmessage = (message: MessageEvent<readonly Entry[]>) => void fold(message.data, true);
+  peers.onmessage = (message: MessageEvent<readonly Entry[]>) => {
+    fold(message.data, true).catch((error) => tellFault(storeFault(error)));
+  };
   const loading = loadReplica(log, cache);
-  folding = loading.catch(() => undefined); // told below
+  folding = loading.catch(() => undefined); // thrown below
   let replica: Replica;
   try {
     replica = await loading;
@@ -114,11 +116,13 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     throw new StoreError(storeFault(error), error);
   }
   let keptCount = replica.count;
+  // Own entries come after all that was ever seen here, also where this tablet's clock runs behind the others'.
+  if (replica.position) writer.sawClock(replica.position.hlc);
 
   /** One after the other: a fold from the start must not overtake entries that come in while it reads. */
   function fold(entries: readonly Entry[], told: boolean): Promise<void> {
     const result = folding.then(() => foldNow(entries, told));
-    folding = result.catch(tellFault.bind(null, 'unknown'));
+    folding = result.catch(() => undefined); // the caller gets the failure; the queue goes on
     return result;
   }
 

@@ -7,7 +7,7 @@ import type { SyncKey, SyncLog, SyncWorld } from './ports.ts';
 
 /** Reads a code from a link (`…/#enrol=ABCDE-FGHIJ`) or from typing; null where there is none. */
 export function readEnrolCode(text: string): string | null {
-  const code = /#enrol=([^&]+)/.exec(text)?.[1] ?? text;
+  const code = /#enrol=([0-9A-Za-z-]+)/.exec(text)?.[1] ?? text;
   const plain = code.toUpperCase().replace(/[\s-]/g, '');
   return /^[0-9A-Z]{10}$/.test(plain) ? `${plain.slice(0, 5)}-${plain.slice(5)}` : null;
 }

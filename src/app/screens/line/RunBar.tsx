@@ -5,6 +5,7 @@ import { entryId } from '../../../../shared/log/entry.ts';
 import { stopReasons } from '../../../../shared/setup/vocabulary.ts';
 import { useApp } from '../../app.ts';
 import { PinPad } from '../../frame/PinPad.tsx';
+import { useRefusal } from '../../may.ts';
 import type { Outlook } from '../../outlook/model.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
@@ -19,6 +20,7 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
   const [asking, setAsking] = useState<'stop' | 'many' | 'end' | null>(null);
   const { run, line } = outlook;
   const close = () => setAsking(null);
+  const refusal = useRefusal('count-panels');
 
   async function count(add: number): Promise<void> {
     const [entry] = await app.write([
@@ -60,13 +62,19 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
       </div>
       {run.phase === 'running' ? (
         <>
-          <Button tone="act" large onPress={() => void count(1)} testId="plus-one">
+          <Button tone="act" large onPress={() => void count(1)} testId="plus-one" disabledReason={refusal}>
             {words.plusOne}
           </Button>
-          <Button large onPress={() => setAsking('many')} testId="plus-many">
+          <Button large onPress={() => setAsking('many')} testId="plus-many" disabledReason={refusal}>
             {words.plusMany}
           </Button>
-          <Button large tone="stop" onPress={() => setAsking('stop')} testId="run-stop">
+          <Button
+            large
+            tone="stop"
+            onPress={() => setAsking('stop')}
+            testId="run-stop"
+            disabledReason={refusal}
+          >
             <Icon name="pause" /> {words.stop}
           </Button>
         </>
@@ -76,6 +84,7 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
             tone="act"
             large
             testId="run-resume"
+            disabledReason={refusal}
             onPress={
               () =>
                 void app
@@ -85,7 +94,7 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
           >
             <Icon name="play" /> {words.resume}
           </Button>
-          <Button large onPress={() => setAsking('end')} testId="run-end">
+          <Button large onPress={() => setAsking('end')} testId="run-end" disabledReason={refusal}>
             {words.end}
           </Button>
         </>

@@ -4,6 +4,7 @@ import { useState } from 'preact/hooks';
 import { setupProgress } from '../../../../shared/setup/progress.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
+import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { lineWords } from '../../words/line.ts';
@@ -19,6 +20,7 @@ export function StartDialog({ line, onClose }: { readonly line: string; readonly
   const last = [...floor.runs.values()].filter((run) => run.line === line).at(-1);
   const [panels, setPanels] = useState(String(last?.panelsWanted ?? 500));
   const [seconds, setSeconds] = useState(String(last?.panelSeconds ?? 30));
+  const refusal = useRefusal('start-run');
   const [prefix, setPrefix] = useState(last?.panelPrefix ?? '');
   if (!setup) return null;
   const progress = setupProgress(floor, line);
@@ -87,7 +89,7 @@ export function StartDialog({ line, onClose }: { readonly line: string; readonly
             tone="act"
             large
             testId="run-start-yes"
-            disabledReason={wrongPanels || wrongSeconds ? words.wrongNumber : null}
+            disabledReason={wrongPanels || wrongSeconds ? words.wrongNumber : refusal}
             onPress={() => void start()}
           >
             {missing > 0 ? words.startAnyway : words.start}

@@ -4,6 +4,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
+import { useRefusal } from '../../may.ts';
 import type { Outlook, SlotOutlook } from '../../outlook/model.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -113,6 +114,7 @@ function SlotRow(props: {
   const { forecast, warning } = slot;
   const inSeconds = (forecast.runOutMs.expected - nowMs) / 1000;
   const level = warning.level;
+  const refusal = useRefusal('acknowledge-warning');
   const waits = level !== 'quiet' && slot.acknowledged !== level;
   const joint =
     slot.left.runningIndex < slot.loaded.tapes.length - 1 && slot.left.running !== null && slot.left.parts;
@@ -149,7 +151,11 @@ function SlotRow(props: {
       </div>
       <div class="acts">
         {waits && (
-          <Button onPress={() => void watch.acknowledge(slot)} testId={`ack-${slot.slot}`}>
+          <Button
+            onPress={() => void watch.acknowledge(slot)}
+            testId={`ack-${slot.slot}`}
+            disabledReason={refusal}
+          >
             {words.acknowledge}
           </Button>
         )}

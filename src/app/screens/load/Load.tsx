@@ -7,6 +7,7 @@ import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { newId } from '../../device/ids.ts';
 import { ClearDialog } from '../../frame/PeopleDialogs.tsx';
+import { useRefusal } from '../../may.ts';
 import { address, goTo } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
@@ -23,6 +24,7 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
   const words = say(loadWords);
   const [shown, setShown] = useState<string | null>(null);
   const [clearing, setClearing] = useState<string | null>(null);
+  const refusal = useRefusal('verify-reel');
   const line = floor.lines.get(app.line.value ?? '');
   if (!line) return <NoSetup />;
   const progress = setupProgress(floor, line.line);
@@ -78,6 +80,7 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
         {!sweeping && (
           <Button
             testId="sweep-start"
+            disabledReason={refusal}
             onPress={() => {
               app
                 .write([{ kind: 'sweep.started', payload: { line: line.line, sweep: newId() } }])

@@ -7,6 +7,7 @@ import { slotKey } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { QuantityDialog } from '../../frame/PeopleDialogs.tsx';
+import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { loadWords } from '../../words/load.ts';
@@ -24,6 +25,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(loadWords);
+  const refusal = useRefusal('verify-reel');
   const [counting, setCounting] = useState(false);
   const line = app.line.value ?? '';
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
@@ -159,12 +161,18 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
             </Button>
           )}
           {loaded && (
-            <Button large onPress={() => setCounting(true)}>
+            <Button large onPress={() => setCounting(true)} disabledReason={refusal}>
               {words.correctCount}
             </Button>
           )}
           {loaded && (
-            <Button large tone="stop" testId="slot-unload" onPress={() => void unload()}>
+            <Button
+              large
+              tone="stop"
+              testId="slot-unload"
+              onPress={() => void unload()}
+              disabledReason={refusal}
+            >
               {words.takeOut}
             </Button>
           )}

@@ -4,6 +4,7 @@ import { useState } from 'preact/hooks';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import type { FloorState } from '../../../../shared/setup/state.ts';
 import { useApp } from '../../app.ts';
+import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { logWords } from '../../words/log.ts';
@@ -36,11 +37,17 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
   const app = useApp();
   const words = say(logWords);
   const [reason, setReason] = useState('');
+  const refusal = useRefusal('correct-own-entry');
   const id = entryId(entry);
   const text = (name: string) => {
     const value = entry.payload[name];
     return typeof value === 'string' ? value : null;
   };
+  const wrong = isNewest(floor, entry)
+    ? reason.trim() === ''
+      ? words.correctWhy
+      : null
+    : words.cannotCorrect;
   const open = correctable.includes(entry.kind) && !floor.corrected.has(id);
   return (
     <Dialog title={kindName(entry)} onClose={onClose} wide>

@@ -4,16 +4,14 @@ import { useEffect, useState } from 'preact/hooks';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { filterToTest } from '../../../../shared/log/export.ts';
-import { mayDo } from '../../../../shared/setup/may.ts';
 import { verdicts } from '../../../../shared/setup/vocabulary.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { saveFile } from '../../device/save-file.ts';
+import { useRefusal } from '../../may.ts';
 import { place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { logWords } from '../../words/log.ts';
-import { plantWords } from '../../words/plant.ts';
-import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
 import { EntryDialog } from './EntryDialog.tsx';
 import { EntryRow } from './EntryRow.tsx';
@@ -58,8 +56,7 @@ export function Log() {
     };
   }, [filters, wanted, app.tick.value]);
 
-  const may = mayDo('export-log', app.person.value, floor.people.size > 0);
-  const refused = may.may ? null : say(plantWords).needs(say(shellWords).roles[may.needs]);
+  const refused = useRefusal('export-log');
 
   async function save(format: ExportFormat): Promise<void> {
     setBusy(words.exporting);

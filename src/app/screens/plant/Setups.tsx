@@ -1,7 +1,7 @@
 // What each product wants, newest revision first; a lead chooses what the line is made ready for.
 
-import { mayDo } from '../../../../shared/setup/may.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { useRefusal } from '../../may.ts';
 import { goTo } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { plantWords } from '../../words/plant.ts';
@@ -20,12 +20,8 @@ export function Setups() {
     .sort(
       (a, b) => a.product.localeCompare(b.product) || a.side.localeCompare(b.side) || b.takenMs - a.takenMs,
     );
-  const may = mayDo('choose-setup', app.person.value, floor.people.size > 0);
-  const blocked = !may.may
-    ? words.needs(shell.roles[may.needs])
-    : floor.current.has(line ?? '')
-      ? words.setups.runOpen
-      : null;
+  const refusal = useRefusal('choose-setup');
+  const blocked = refusal ?? (floor.current.has(line ?? '') ? words.setups.runOpen : null);
   if (setups.length === 0 || line === null) return <p class="empty">{words.setups.none}</p>;
   return (
     <div>

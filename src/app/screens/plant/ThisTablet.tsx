@@ -45,7 +45,7 @@ export function ThisTablet({ offline, alarm }: { readonly offline: Offline; read
             );
           }}
         >
-          {words.saved.replace('.', '')}
+          {words.save}
         </Button>
       </label>
       {floor.lines.size > 1 && (

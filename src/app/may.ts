@@ -1,0 +1,18 @@
+// Whether the person signed in may do an act, as a sentence for a button that may not be pressed.
+
+import { type Act, mayDo } from '../../shared/setup/may.ts';
+import { useApp, useFloor } from './app.ts';
+import { shellWords } from './words/shell.ts';
+import { say } from './words/words.ts';
+
+/** Null where the act is allowed, else why not. */
+export function useRefusal(act: Act): string | null {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(shellWords);
+  const may = mayDo(act, app.person.value, floor.people.size > 0);
+  if (may.may) return null;
+  return may.why === 'nobody-signed-in' && may.needs === 'operator'
+    ? words.signInFirst
+    : words.needsRole(words.roles[may.needs]);
+}
