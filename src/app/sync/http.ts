@@ -67,11 +67,11 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
     for (let tries = 0; ; tries += 1) {
       const sent = await send(path, wish, body);
       if (!sent.ok) return sent;
-      const { response, clear } = sent.value;
+      const { response, release } = sent.value;
       options.onAnswer?.();
       if (response.ok) return sent;
       const failure = await readFailure(response);
-      clear();
+      release();
       if (failure.code !== 'time-off' || failure.serverMs === null || tries > 0) return fail(failure);
       clockOffMs = failure.serverMs - world.nowMs();
     }
@@ -96,9 +96,9 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
     try {
       const init: RequestInit = { method, headers, signal: limit.signal, cache: 'no-store' };
       if (body.bytes) init.body = body.bytes as Uint8Array<ArrayBuffer>; // never shared memory
-      return ok({ response: await world.fetch(world.origin + path, init), clear: limit.clear });
+      return ok({ response: await world.fetch(world.origin + path, init), ...limit });
     } catch {
-      limit.clear();
+      limit.release();
       return fail({ code: 'unreachable', facts: {}, retryAfterMs: null });
     }
   };
@@ -115,7 +115,7 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
       const sent = await exchange(path, wish);
       if (!sent.ok) return sent;
       const value = await readJson(sent.value.response);
-      sent.value.clear();
+      sent.value.release();
       const checked = schema.safeParse(value);
       if (!checked.success) return fail({ code: 'unreadable', facts: {}, retryAfterMs: null });
       const serverMs = (checked.data as { serverMs?: unknown }).serverMs; // answers carry the server's clock
@@ -127,8 +127,10 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
 
 interface Exchange {
   readonly response: Response;
-  /** Ends the time limit: the answer was read, or is a stream that may last. */
+  /** Ends the time limit only: the answer is a stream that may last, and that the outer signal must still end. */
   readonly clear: () => void;
+  /** The answer was read: neither time nor signal matter any more. */
+  readonly release: () => void;
 }
 
 /** A time limit that a live stream can outlive: it is cleared when the headers are there. */
@@ -138,10 +140,14 @@ function timeLimit(ms: number, outer: AbortSignal | undefined) {
   const timer = setTimeout(abort, ms);
   if (outer?.aborted) abort();
   outer?.addEventListener('abort', abort);
+  const clear = () => clearTimeout(timer);
   return {
     signal: controller.signal,
-    // The outer signal stays connected: it must also end a body that is still being read.
-    clear: () => clearTimeout(timer),
+    clear,
+    release: () => {
+      clear();
+      outer?.removeEventListener('abort', abort);
+    },
   };
 }
 

@@ -1,6 +1,8 @@
 // Brings a database to this program's schema: forward only, backed up first, refused when it is newer than the program.
 
 import { randomBytes } from 'node:crypto';
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { type Kysely, sql } from 'kysely';
 import { type Dialect, type Step, steps, type Tables } from './tables.ts';
 
@@ -64,4 +66,12 @@ export async function schemaVersion(db: Kysely<Tables>, dialect: Dialect): Promi
 /** A new random server epoch: at creation, and after a backup was put back. */
 export function newEpoch(): string {
   return randomBytes(12).toString('base64url');
+}
+
+/** A file name of its own for a copy made before something: two processes may do the same thing at once. */
+export function newBackupFile(folder: string, before: string, nowMs: number): string {
+  const backups = join(folder, 'backups');
+  mkdirSync(backups, { recursive: true, mode: 0o700 });
+  const moment = new Date(nowMs).toISOString().replaceAll(':', '-');
+  return join(backups, `before-${before}-${moment}-${randomBytes(3).toString('hex')}.sqlite`);
 }

@@ -1,10 +1,10 @@
 // Puts a backup back. Never over a store that holds entries unless that was asked for, and then a copy of it is kept.
 
-import { existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { existsSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { Kysely, SqliteDialect } from 'kysely';
 import { fillFrom } from './copy.ts';
-import { migrate, StoreRefused } from './migrate.ts';
+import { migrate, newBackupFile, StoreRefused } from './migrate.ts';
 import { openStore, type StoreChoice } from './open.ts';
 import { openPostgresDatabase } from './postgres/open.ts';
 import { logFile, openDatabase } from './sqlite/open.ts';
@@ -58,9 +58,7 @@ async function keepPresent(wish: RestoreWish): Promise<string | null> {
         `the store holds entries already (${pos}): add --replace to put the backup in their place`,
       );
     }
-    const folder = join(wish.folder, 'backups');
-    mkdirSync(folder, { recursive: true, mode: 0o700 });
-    const keptAt = join(folder, `before-restore-${wish.nowMs()}-${process.hrtime.bigint()}.sqlite`);
+    const keptAt = newBackupFile(wish.folder, 'restore', wish.nowMs());
     await present.backupTo(keptAt);
     return keptAt;
   } finally {

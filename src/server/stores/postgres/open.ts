@@ -2,12 +2,10 @@
 // commit first and a reader pass over the earlier one for ever), so appends take turns on one advisory lock that is held
 // until the commit. Guarding by transaction ids was refused: it stalls behind any long transaction.
 
-import { mkdirSync } from 'node:fs';
-import { join } from 'node:path';
 import { Kysely, PostgresDialect, sql } from 'kysely';
 import pg from 'pg';
 import { copyAll } from '../copy.ts';
-import { migrate } from '../migrate.ts';
+import { migrate, newBackupFile } from '../migrate.ts';
 import { createStore } from '../queries.ts';
 import type { Store } from '../store.ts';
 import type { Step, Tables } from '../tables.ts';
@@ -41,8 +39,9 @@ export function openPostgresDatabase(
   onFault: (error: Error) => void = () => undefined,
 ): Kysely<Tables> {
   const pool = new pg.Pool({ connectionString: url, types, max: 8, connectionTimeoutMillis: 5_000 });
-  // An idle connection that breaks emits here; without a listener it would end the process.
+  // A connection that breaks emits, the pool for idle ones, the client itself for one in use; unheard, it would end the process.
   pool.on('error', onFault);
+  pool.on('connect', (client) => client.on('error', onFault));
   return new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
 }
 
@@ -54,9 +53,7 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
     await migrate(db, 'postgres', {
       ...(options.steps ? { steps: options.steps } : {}),
       backup: async (from) => {
-        const folder = join(options.folder, 'backups');
-        mkdirSync(folder, { recursive: true, mode: 0o700 });
-        await copyAll(db, join(folder, `before-schema-step-${from + 1}-${options.nowMs()}.sqlite`));
+        await copyAll(db, newBackupFile(options.folder, `schema-step-${from + 1}`, options.nowMs()));
       },
     });
   } catch (error) {

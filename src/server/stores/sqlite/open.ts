@@ -5,7 +5,7 @@ import { existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { Kysely, SqliteDialect, sql, type Transaction } from 'kysely';
-import { migrate } from '../migrate.ts';
+import { migrate, newBackupFile } from '../migrate.ts';
 import { createStore } from '../queries.ts';
 import type { Signal, Store } from '../store.ts';
 import type { Step, Tables } from '../tables.ts';
@@ -30,9 +30,7 @@ export async function openSqlite(options: SqliteOptions): Promise<Store> {
     await migrate(db, 'sqlite', {
       ...(options.steps ? { steps: options.steps } : {}),
       backup: async (from) => {
-        const folder = join(options.folder, 'backups');
-        mkdirSync(folder, { recursive: true, mode: 0o700 });
-        copyInto(raw, join(folder, `before-schema-step-${from + 1}-${options.nowMs()}.sqlite`));
+        copyInto(raw, newBackupFile(options.folder, `schema-step-${from + 1}`, options.nowMs()));
       },
     });
   } catch (error) {

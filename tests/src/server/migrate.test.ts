@@ -1,0 +1,105 @@
+// The schema goes forward only, after a copy was made, and never half-way.
+
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import { sql } from 'kysely';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { openPostgres } from '../../../src/server/stores/postgres/open.ts';
+import { openSqlite } from '../../../src/server/stores/sqlite/open.ts';
+import { type Step, steps } from '../../../src/server/stores/tables.ts';
+import { newFolder, startPostgres, type TestPostgres } from '../../contract/databases.ts';
+import { makeChain, startMs, toChecked } from '../../contract/entries.ts';
+
+let postgres: TestPostgres | undefined;
+beforeAll(async () => {
+  postgres = await startPostgres();
+}, 120_000);
+afterAll(() => postgres?.stop());
+
+const addColumn: Step = async (db) => {
+  await db.schema.alterTable('tablets').addColumn('note', 'text').execute();
+};
+const failing: Step = async (db) => {
+  await db.schema.alterTable('tablets').addColumn('half', 'text').execute();
+  await sql`select * from nowhere`.execute(db);
+};
+
+describe.each(['sqlite', 'postgres'] as const)('`migrate()` on %s', (dialect) => {
+  let folder: ReturnType<typeof newFolder>;
+  let url: string;
+  beforeEach(async () => {
+    folder = newFolder();
+    url = dialect === 'postgres' ? ((await postgres?.newDatabase()) ?? '') : '';
+  });
+  afterEach(() => folder.remove());
+
+  const open = (some: readonly Step[]) => {
+    const common = { folder: folder.path, nowMs: () => startMs, steps: some };
+    return dialect === 'sqlite' ? openSqlite(common) : openPostgres({ ...common, url });
+  };
+  const fill = async () => {
+    const store = await open(steps);
+    const entries = makeChain({ tablet: 't1', count: 5 }).map((entry) => toChecked(entry));
+    await store.append([{ sender: 't1', entries }], startMs);
+    await store.close();
+  };
+  const backups = () => {
+    try {
+      return readdirSync(join(folder.path, 'backups'));
+    } catch {
+      return [];
+    }
+  };
+
+  it('brings an old store forward after copying it, and keeps every entry', async () => {
+    await fill();
+    expect(backups()).toEqual([]);
+    const store = await open([...steps, addColumn]);
+    expect((await store.head()).pos).toBe(5);
+    await store.close();
+    const [file] = backups();
+    expect(file).toMatch(
+      new RegExp(`^before-schema-step-${steps.length + 1}-2026-03-02T06-00-00.000Z-[0-9a-f]{6}\\.sqlite$`),
+    );
+    const copy = new Database(join(folder.path, 'backups', file ?? ''), { readonly: true });
+    expect(copy.prepare('select count(*) as n from entries').get()).toEqual({ n: 5 });
+    expect(copy.prepare("select value from meta where key = 'schema'").get()).toEqual({
+      value: String(steps.length),
+    });
+    copy.close();
+  });
+
+  it('that fails changes nothing, and the old program still starts', async () => {
+    await fill();
+    await expect(open([...steps, addColumn, failing])).rejects.toThrow('nowhere');
+    const store = await open(steps);
+    expect((await store.head()).pos).toBe(5);
+    await store.close();
+    const again = await open([...steps, addColumn]);
+    await again.close();
+  });
+
+  it('refuses a store made by a newer program', async () => {
+    await (await open([...steps, addColumn])).close();
+    await expect(open(steps)).rejects.toThrow(`the store has schema ${steps.length + 1}`);
+  });
+});
+
+it('`migrate()` by two processes on one PostgreSQL at once takes each step once', async () => {
+  const folder = newFolder();
+  const url = (await postgres?.newDatabase()) ?? '';
+  const open = (some: readonly Step[]) =>
+    openPostgres({ folder: folder.path, nowMs: () => startMs, steps: some, url });
+  await (await open(steps)).close();
+  const stores = await Promise.all([open([...steps, addColumn]), open([...steps, addColumn])]);
+  for (const store of stores) {
+    const [appended] = await store.append(
+      [{ sender: 'x', entries: makeChain({ tablet: 't1', count: 1 }).map((entry) => toChecked(entry)) }],
+      startMs,
+    );
+    expect(appended?.acks).toEqual([{ tablet: 't1', epoch: 'e1', seq: 1 }]);
+  }
+  for (const store of stores) await store.close();
+  folder.remove();
+});

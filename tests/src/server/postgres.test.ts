@@ -1,0 +1,168 @@
+// What only PostgreSQL can get wrong: a sequence is no commit order, and two processes share one log.
+
+import pg from 'pg';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Entry, entryId } from '../../../shared/log/entry.ts';
+import { offeredSchema } from '../../../shared/wire/messages.ts';
+import { createCaller } from '../../../src/app/sync/http.ts';
+import { openStore } from '../../../src/server/stores/open.ts';
+import { newFolder, startPostgres, type TestPostgres } from '../../contract/databases.ts';
+import { makeChain, startMs, toChecked } from '../../contract/entries.ts';
+import { enrolAt, newTablet, startTestServer, until } from './tablets.ts';
+
+let postgres: TestPostgres | undefined;
+beforeAll(async () => {
+  postgres = await startPostgres();
+}, 120_000);
+afterAll(() => postgres?.stop());
+
+async function newDatabase(): Promise<string> {
+  if (!postgres) throw new Error('PostgreSQL did not start');
+  return postgres.newDatabase();
+}
+
+async function connect(url: string): Promise<pg.Client> {
+  const client = new pg.Client({ connectionString: url });
+  await client.connect();
+  return client;
+}
+
+describe('commit order', () => {
+  it('of a plain sequence lets a reader miss a row for ever', async () => {
+    const url = await newDatabase();
+    const [first, second, reader] = await Promise.all([connect(url), connect(url), connect(url)]);
+    await reader.query('create table plain (id bigserial primary key, text text)');
+    await first.query('begin');
+    await first.query("insert into plain (text) values ('first')");
+    await second.query('begin');
+    await second.query("insert into plain (text) values ('second')");
+    await second.query('commit');
+    const seen = (await reader.query('select id, text from plain where id > 0 order by id')).rows;
+    await first.query('commit');
+    const next = (await reader.query('select text from plain where id > $1 order by id', [seen.at(-1)?.id]))
+      .rows;
+    // The gap: `first` has a smaller id than what was read already, and is never read.
+    expect(seen.map((row) => row.text)).toEqual(['second']);
+    expect(next).toEqual([]);
+    await Promise.all([first.end(), second.end(), reader.end()]);
+  });
+
+  it('of the log holds: a reader who goes on from the last position it saw reads every entry once', async () => {
+    const url = await newDatabase();
+    const folder = newFolder();
+    const open = () => openStore({ folder: folder.path, database: url, nowMs: () => startMs });
+    const [one, two, reader] = await Promise.all([open(), open(), open()]);
+    // A transaction of somebody else that stays open must not matter either.
+    const other = await connect(url);
+    await other.query('begin');
+    await other.query("insert into meta (key, value) values ('held', 'open')");
+    const chains = Array.from({ length: 10 }, (_, at) => makeChain({ tablet: `t${at}`, count: 30 }));
+    let writing = true;
+    const write = async (store: typeof one, some: readonly Entry[][]) => {
+      for (let at = 0; at < 30; at += 3) {
+        await Promise.all(
+          some.map((chain) =>
+            store.append(
+              [{ sender: 'x', entries: chain.slice(at, at + 3).map((entry) => toChecked(entry)) }],
+              startMs,
+            ),
+          ),
+        );
+      }
+    };
+    const writers = Promise.all([write(one, chains.slice(0, 5)), write(two, chains.slice(5))]).then(() => {
+      writing = false;
+    });
+    const seen: string[] = [];
+    let pos = 0;
+    while (writing || pos < 300) {
+      for (const row of await reader.page(pos, 7)) {
+        expect(row.pos).toBe(pos + 1);
+        pos = row.pos;
+        seen.push(entryId(JSON.parse(row.text) as Entry));
+      }
+    }
+    await writers;
+    expect([...seen].sort()).toEqual(chains.flat().map(entryId).sort());
+    await other.query('rollback');
+    await other.end();
+    await Promise.all([one.close(), two.close(), reader.close()]);
+    folder.remove();
+  });
+});
+
+describe('two server processes on one database', () => {
+  it('share the log, push to each other, and refuse a request that the other has seen', async () => {
+    const database = await newDatabase();
+    const [one, two] = await Promise.all([startTestServer({ database }), startTestServer({ database })]);
+    const a = await newTablet('a', one.running.url);
+    const b = await newTablet('b', two.running.url);
+    await enrolAt(one.running, a);
+    await enrolAt(two.running, b);
+    expect(one.running.context.serverEpoch).toBe(two.running.context.serverEpoch);
+    expect(one.running.context.key.publicKey).toBe(two.running.context.key.publicKey);
+    a.start();
+    b.start();
+    a.log.write(2);
+    b.log.write(3);
+    await until('all five on both', () => a.log.entries().length === 5 && b.log.entries().length === 5);
+    await until(
+      'live',
+      () => two.running.context.live.count() === 1 && one.running.context.live.count() === 1,
+    );
+    const seen = new Promise<number>((resolve) => b.log.onTaken(() => resolve(performance.now())));
+    const writtenMs = performance.now();
+    a.log.write(1);
+    expect((await seen) - writtenMs).toBeLessThan(1_000);
+
+    // A copied request is refused by the other process too.
+    const requests: [RequestInfo | URL, RequestInit | undefined][] = [];
+    const recorder = {
+      ...a.world,
+      fetch: (async (input, init) => {
+        requests.push([input as string, init]);
+        return fetch(input, init);
+      }) as typeof fetch,
+    };
+    const sent = await createCaller(recorder, a.key).call('/api/offer', offeredSchema, {
+      json: { heads: [] },
+    });
+    expect(sent.ok).toBe(true);
+    const [input, init] = requests[0] ?? [];
+    const { signal: _, ...copy } = init ?? {};
+    const replayed = await fetch(String(input).replace(one.running.url, two.running.url), copy);
+    expect([replayed.status, ((await replayed.json()) as { code: string }).code]).toEqual([
+      401,
+      'signature-replayed',
+    ]);
+
+    // Shut out at one process, its live stream at the other ends.
+    await one.running.store.revokeTablet('b', Date.now());
+    await one.running.store.tell({ kind: 'revoked', tablet: 'b' });
+    await until('the news', () => b.status()?.reason === 'tablet-revoked');
+    await Promise.all([a.stop(), b.stop()]);
+    await Promise.all([one.stop(), two.stop()]);
+  });
+
+  it('hear of each other again after the database was away', async () => {
+    const database = await newDatabase();
+    const [one, two] = await Promise.all([startTestServer({ database }), startTestServer({ database })]);
+    const a = await newTablet('a', one.running.url);
+    const b = await newTablet('b', two.running.url);
+    await enrolAt(one.running, a);
+    await enrolAt(two.running, b);
+    a.start();
+    b.start();
+    a.log.write(1);
+    await until('the first', () => b.log.entries().length === 1);
+    const admin = await connect(database);
+    await admin.query(
+      'select pg_terminate_backend(pid) from pg_stat_activity where datname = current_database() and pid <> pg_backend_pid()',
+    );
+    await admin.end();
+    a.log.write(2);
+    await until('the rest', () => b.log.entries().length === 3);
+    await Promise.all([a.stop(), b.stop()]);
+    await Promise.all([one.stop(), two.stop()]);
+  });
+});
