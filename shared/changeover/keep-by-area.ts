@@ -23,9 +23,17 @@ export interface AreaCounter {
   readonly count: (sequence: Uint16Array, inAt: Int32Array) => number;
   /** The same after exchanges, with what is kept. */
   readonly refine: (sequence: Uint16Array) => KeptPipes;
+  /**
+   * After `count(sequence, inAt)`: no way of keeping needs fewer feeders in this sequence. Stops as soon as `enough` is
+   * reached. Method: Lagrangian relaxation of the room at each place (a price per unit and place), prices by subgradient
+   * steps after Polyak 1969.
+   */
+  readonly least: (enough: number) => number;
   /** Places evaluated since the start: the measure of work done. */
   readonly work: () => number;
 }
+
+const MOST_PRICE_STEPS = 60;
 
 const MOST_BUCKETS = 8192;
 
@@ -44,6 +52,12 @@ export function areaCounter(model: OrderModel): AreaCounter {
   const isKept = new Uint8Array(parts.length);
   const lastUse = new Int32Array(model.partCount);
   const free = new Int32Array(n);
+  const price = new Float64Array(n);
+  const priceUpTo = new Float64Array(n + 1);
+  const held = new Float64Array(n + 1);
+  /** Feeders put in by the sequence counted last if no pipe were kept. */
+  let withoutPipes = 0;
+  let counted: Uint16Array = new Uint16Array(n);
   let pipes = 0;
   let work = 0;
 
@@ -57,6 +71,7 @@ export function areaCounter(model: OrderModel): AreaCounter {
 
   function count(sequence: Uint16Array, inAt: Int32Array): number {
     lastUse.fill(-1);
+    counted = sequence;
     pipes = 0;
     let topBucket = -1;
     for (let place = 0; place < n; place++) {
@@ -86,6 +101,8 @@ export function areaCounter(model: OrderModel): AreaCounter {
       inAt[place] = fresh;
     }
     let total = 0;
+    withoutPipes = 0;
+    for (let place = model.hasLoad ? 1 : 0; place < n; place++) withoutPipes += inAt[place]!;
     for (let bucket = 0; bucket <= topBucket; bucket++) {
       for (let pipe = head[bucket]!; pipe >= 0; pipe = next[pipe]!) {
         const width = widthOf[pipePart[pipe]!]!;
@@ -99,8 +116,53 @@ export function areaCounter(model: OrderModel): AreaCounter {
     }
     if (model.hasLoad) inAt[0] = 0;
     for (let place = 0; place < n; place++) total += inAt[place]!;
-    work += n + (parts.length >> 3);
+    work += n + (parts.length >> 2);
     return total;
+  }
+
+  /** Most pipes that the prices allow; leaves in `held` what the chosen pipes hold at each place. */
+  function pricedMost(sequence: Uint16Array): number {
+    let most = 0;
+    for (let place = 0; place < n; place++) {
+      priceUpTo[place + 1] = priceUpTo[place]! + price[place]!;
+      most += price[place]! * freeBeside[sequence[place]!]!;
+    }
+    held.fill(0);
+    for (let pipe = 0; pipe < pipes; pipe++) {
+      const width = widthOf[pipePart[pipe]!]!;
+      const from = pipeFrom[pipe]! + 1;
+      const to = pipeTo[pipe]!;
+      const gain = 1 - width * (priceUpTo[to]! - priceUpTo[from]!);
+      if (gain <= 0) continue;
+      most += gain;
+      held[from]! += width;
+      held[to]! -= width;
+    }
+    return most;
+  }
+
+  function least(enough: number): number {
+    price.fill(0);
+    let lowest = 0;
+    for (let step = 0; step < MOST_PRICE_STEPS; step++) {
+      const most = pricedMost(counted);
+      lowest = Math.max(lowest, withoutPipes - Math.floor(most + 1e-7));
+      if (lowest >= enough) break;
+      let sum = 0;
+      let square = 0;
+      for (let place = 0; place < n; place++) {
+        sum += held[place]!;
+        const spare = freeBeside[counted[place]!]! - sum;
+        free[place] = spare;
+        if (spare < 0 || price[place]! > 0) square += spare * spare;
+      }
+      if (square === 0) break;
+      const length = (most - (withoutPipes - enough + 0.9)) / square;
+      for (let place = 0; place < n; place++)
+        price[place] = Math.max(0, price[place]! - length * free[place]!);
+    }
+    work += (MOST_PRICE_STEPS * (n + pipes)) >> 5;
+    return lowest;
   }
 
   /** Tries to add refused pipes, smallest area first; returns those added. */
@@ -170,5 +232,5 @@ export function areaCounter(model: OrderModel): AreaCounter {
     return { changes, inAt, keptFrom };
   }
 
-  return { count, refine, work: () => work };
+  return { count, refine, least, work: () => work };
 }

@@ -17,6 +17,8 @@ export interface UnitCounter {
    * number above `limit`, when by a place after `to` it is more than `slack` worse than `limit` allows.
    */
   readonly count: (sequence: Uint16Array, from: number, to: number, limit: number, slack: number) => number;
+  /** Writes the feeders put in at each place of the base; 0 for a load before. */
+  readonly writeIn: (sequence: Uint16Array, inAt: Int32Array) => void;
   /** Places evaluated since the start: the measure of work done. */
   readonly work: () => number;
 }
@@ -25,6 +27,14 @@ function bitCount(word: number): number {
   let x = word - ((word >>> 1) & 0x55555555);
   x = (x & 0x33333333) + ((x >>> 2) & 0x33333333);
   return Math.imul((x + (x >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
+}
+
+function writeIn(model: OrderModel, keptBefore: Int32Array, sequence: Uint16Array, inAt: Int32Array): void {
+  for (let place = 0; place < model.jobCount; place++) {
+    const job = sequence[place]!;
+    const size = model.starts[job + 1]! - model.starts[job]!;
+    inAt[place] = model.hasLoad && place === 0 ? 0 : size - (keptBefore[place + 1]! - keptBefore[place]!);
+  }
 }
 
 /** Parts that more than one searched job needs, renumbered: only these can ever be kept. */
@@ -167,6 +177,7 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
   return {
     rebase: (sequence, from) => run(sequence, from, n, 0, 0, true),
     count: (sequence, from, to, limit, slack) => run(sequence, from, to, limit, slack, false),
+    writeIn: (sequence, inAt) => writeIn(model, keptBefore, sequence, inAt),
     work: () => work,
   };
 }
@@ -267,6 +278,7 @@ function wideCounter(model: OrderModel, bits: readonly Int32Array[]): UnitCounte
   return {
     rebase: (sequence, from) => run(sequence, from, n, 0, 0, true),
     count: (sequence, from, to, limit, slack) => run(sequence, from, to, limit, slack, false),
+    writeIn: (sequence, inAt) => writeIn(model, keptBefore, sequence, inAt),
     work: () => work,
   };
 }

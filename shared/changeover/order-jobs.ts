@@ -5,6 +5,7 @@
 
 import { fail, ok, type Result } from '../kit/result.ts';
 import { areaCounter } from './keep-by-area.ts';
+import { canTryEach, tryEachOrder } from './order-each.ts';
 import { canProve, lowestChanges, proveOrder } from './order-exact.ts';
 import { type OrderPlan, planOrder } from './order-plan.ts';
 import {
@@ -131,14 +132,29 @@ function* searchModel(model: OrderModel, search: OrderSearch): Generator<OrderSt
       }
     }
   }
-  if (best.changes > lowest || best.late > 0) {
+  let isTried = false;
+  if (canTryEach(model)) {
+    const trial = tryEachOrder(model, best.sequence, best.changes);
+    for (let step = trial.next(); ; step = trial.next()) {
+      if (step.done === true) {
+        best.sequence = step.value.sequence;
+        best.changes = step.value.changes;
+        lowest = Math.max(lowest, step.value.lowest);
+        isTried = true;
+        break;
+      }
+      if (step.value > search.budget) break;
+      yield state(step.value / search.budget);
+    }
+  }
+  if (!isTried && (best.changes > lowest || best.late > 0)) {
     const rest = Math.max(0, search.budget - spent);
     const rounds = isPlain && model.jobCount > 20 ? 1 : 3;
     for (let round = 0; round < rounds && (best.changes > lowest || best.late > 0); round++) {
       yield* anneal(rest / rounds, search.seed + 1 + round, isPlain ? {} : { hot: 1.5, cold: 0.2 });
     }
   }
-  if (!model.isUnit) refineWide(model, best);
+  if (!model.isUnit && !isTried) refineWide(model, best);
   return state(1);
 }
 

@@ -51,18 +51,29 @@ export function judgeFor(model: OrderModel): Judge {
       changes: () => changes,
     };
   }
+  const unit = model.isUnit ? unitCounter(model) : null;
   const area = areaCounter(model);
   const inAt = new Int32Array(model.jobCount);
   let late = 0;
   let changes = 0;
   const judge = (sequence: Uint16Array): number => {
-    changes = area.count(sequence, inAt);
+    if (unit === null) changes = area.count(sequence, inAt);
+    else {
+      changes = unit.rebase(sequence, 0);
+      unit.writeIn(sequence, inAt);
+    }
     if (!model.isTimed) return changes;
     const lateness = latenessOf(model, sequence, inAt);
     late = lateness.minutes;
     return changes + LATE_MINUTE * lateness.minutes + LATE_JOB * lateness.jobs;
   };
-  return { rebase: judge, count: judge, work: area.work, late: () => late, changes: () => changes };
+  return {
+    rebase: judge,
+    count: judge,
+    work: () => area.work() + 3 * (unit?.work() ?? 0),
+    late: () => late,
+    changes: () => changes,
+  };
 }
 
 /** Minutes and jobs late, as estimated in the search: every feeder put in after the first load pushes one out. */
