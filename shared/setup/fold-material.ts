@@ -4,7 +4,7 @@
 import { entryId } from '../log/entry.ts';
 import type { FloorEntry, PayloadOf } from './kinds.ts';
 import { slotLeft, usedPlacements, wantedOn } from './left.ts';
-import { type FloorState, type Reel, type SlotState, slotKey, type Tape } from './state.ts';
+import { type Conflict, type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
 
 type Verified = PayloadOf<'reel.verified'>;
 
@@ -39,6 +39,7 @@ export function foldMaterial(state: FloorState, entry: FloorEntry): void {
           kind: 'cleared-though-blocked',
           line: hold.facts.line,
           slots: hold.facts.slot === null ? [] : [hold.facts.slot],
+          lines: hold.facts.slot === null ? [] : [hold.facts.line],
           reel: hold.facts.reel,
           entries: [block, mark.entry],
           atMs: mark.atMs,
@@ -114,6 +115,7 @@ function place(state: FloorState, facts: Verified, mark: Mark): void {
       kind: 'slot-loaded-twice',
       line: facts.line,
       slots: [facts.slot],
+      lines: [facts.line],
       reel: null,
       entries: [there.entry, mark.entry],
       choices: [
@@ -123,6 +125,7 @@ function place(state: FloorState, facts: Verified, mark: Mark): void {
       atMs: mark.atMs,
     });
   }
+  if (there && facts.act === 'load') freeReels(state, there);
   state.slots.set(key, placed);
   seeInSweep(state, facts.line, facts.slot);
   putReel(state, tape, facts.line, facts.slot, mark);
@@ -130,6 +133,7 @@ function place(state: FloorState, facts: Verified, mark: Mark): void {
 
 function tapeOf(facts: Verified, mark: Mark, done: number): Omit<Tape, 'forPart'> {
   return {
+    setup: facts.setup,
     reel: facts.reel ?? `~${mark.entry}`,
     part: facts.part ?? '',
     supplierPart: facts.supplierPart,
@@ -153,7 +157,8 @@ function joinTape(state: FloorState, there: SlotState, tape: Tape, mark: Mark): 
     const count = tapes[0]?.count ?? null;
     if (count === null || count * (1 - loss) > used) break;
     used -= count * (1 - loss);
-    tapes.shift();
+    const gone = tapes.shift();
+    if (gone) emptyReel(state, gone, there);
   }
   const run = state.current.get(there.line) ?? null;
   return {
@@ -176,6 +181,7 @@ function putReel(state: FloorState, tape: Tape, line: string, slot: string, mark
         kind: 'reel-on-two-slots',
         line,
         slots: [there.at.slot, slot],
+        lines: [there.at.line, line],
         reel: tape.reel,
         entries: [other.entry, mark.entry],
         atMs: mark.atMs,
@@ -195,7 +201,8 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
   state.takenOff.set(key, { entry: mark.entry, was: { ...there, before: null } });
   for (const tape of there.tapes) {
     const reel = state.reels.get(tape.reel);
-    if (!reel) continue;
+    if (!reel || !isAt(reel.at, there)) continue;
+    // Joined tapes hang together: what is left goes with the last one.
     const last = tape === there.tapes.at(-1);
     const counted = last ? (facts.quantity ?? left.parts) : 0;
     state.reels.set(tape.reel, {
@@ -216,9 +223,13 @@ function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark
     const run = state.current.get(line) ?? null;
     const { runningIndex } = slotLeft(state, there, state.rules.get(line)?.loss ?? 0);
     const at = reel === null ? runningIndex : there.tapes.findIndex((tape) => tape.reel === reel);
-    const kept = there.tapes.slice(Math.max(0, at));
-    const [first, ...rest] = kept;
-    if (!first) return;
+    const [first, ...rest] = at < 0 ? [] : there.tapes.slice(at);
+    // A reel that is not on the slot was counted elsewhere: the slot stays as it is.
+    if (!first) {
+      recountReel(state, reel, facts);
+      return;
+    }
+    for (const gone of there.tapes.slice(0, at)) emptyReel(state, gone, there);
     const done = run === null ? 0 : (state.runs.get(run)?.done ?? 0);
     state.slots.set(slotKey(line, slot), {
       ...there,
@@ -230,42 +241,47 @@ function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark
       before: { ...there, before: null },
     });
   }
-  const id = reel ?? there?.tapes[0]?.reel;
-  const known = id === undefined ? undefined : state.reels.get(id);
+  const now = line === null || slot === null ? undefined : state.slots.get(slotKey(line, slot));
+  recountReel(state, reel ?? now?.tapes[0]?.reel ?? null, facts);
+}
+
+function recountReel(
+  state: FloorState,
+  id: string | null,
+  { quantity, sd, basis }: Pick<PayloadOf<'reel.counted'>, 'quantity' | 'sd' | 'basis'>,
+): void {
+  const known = id === null ? undefined : state.reels.get(id);
   if (known) state.reels.set(known.reel, { ...known, count: quantity, sd, basis });
+}
+
+/** A tape that the count says is used up: its reel is off the slot and empty. */
+function emptyReel(state: FloorState, tape: Tape, slot: SlotState): void {
+  const reel = state.reels.get(tape.reel);
+  if (reel && isAt(reel.at, slot))
+    state.reels.set(reel.reel, { ...reel, count: 0, sd: tape.sd, basis: 'counted-down', at: null });
 }
 
 /** A correction undoes what the named entry did to a slot, as long as nothing newer stands on it. */
 function takeBack(state: FloorState, of: string): void {
   state.holds.delete(of);
+  for (const [key, conflict] of state.conflicts) {
+    if (conflict.entries.includes(of)) state.conflicts.delete(key);
+  }
   for (const [key, slot] of state.slots) {
+    if (slot.before?.entry === of) state.slots.set(key, { ...slot, before: null });
     if (slot.entry !== of) continue;
-    if (slot.before) state.slots.set(key, slot.before);
-    else state.slots.delete(key);
-    for (const tape of slot.tapes) {
-      const still = slot.before?.tapes.some((other) => other.reel === tape.reel) ?? false;
-      const reel = state.reels.get(tape.reel);
-      if (!still && reel) state.reels.set(tape.reel, { ...reel, count: tape.count, sd: tape.sd, at: null });
-    }
-    dropConflicts(state, slot.line, slot.slot);
+    freeReels(state, slot);
+    if (slot.before) {
+      state.slots.set(key, slot.before);
+      holdReels(state, slot.before);
+    } else state.slots.delete(key);
     return;
   }
   for (const [key, taken] of state.takenOff) {
     if (taken.entry !== of || state.slots.has(key)) continue;
     state.slots.set(key, taken.was);
     state.takenOff.delete(key);
-    for (const tape of taken.was.tapes) {
-      const reel = state.reels.get(tape.reel);
-      if (reel) {
-        state.reels.set(tape.reel, {
-          ...reel,
-          count: tape.count,
-          sd: tape.sd,
-          basis: tape.basis,
-          at: taken.was,
-        });
-      }
-    }
+    holdReels(state, taken.was);
     return;
   }
 }
@@ -276,15 +292,7 @@ function seeInSweep(state: FloorState, line: string, slot: string): void {
   state.sweeps.set(line, { ...sweep, seen: [...sweep.seen, slot] });
 }
 
-interface NewConflict {
-  readonly kind: 'slot-loaded-twice' | 'reel-on-two-slots' | 'cleared-though-blocked';
-  readonly line: string;
-  readonly slots: readonly string[];
-  readonly reel: string | null;
-  readonly entries: readonly string[];
-  readonly choices?: readonly SlotState[];
-  readonly atMs: number;
-}
+type NewConflict = Omit<Conflict, 'conflict' | 'choices'> & { readonly choices?: readonly SlotState[] };
 
 function addConflict(state: FloorState, found: NewConflict): void {
   const conflict = `${found.kind}:${found.entries.join('+')}`;
@@ -293,40 +301,87 @@ function addConflict(state: FloorState, found: NewConflict): void {
 
 function dropConflicts(state: FloorState, line: string, slot: string): void {
   for (const [key, conflict] of state.conflicts) {
-    if (conflict.line === line && conflict.slots.includes(slot)) state.conflicts.delete(key);
+    if (conflict.slots.some((other, at) => other === slot && conflict.lines[at] === line))
+      state.conflicts.delete(key);
   }
 }
 
-/** A lead's word: the conflict is gone, and what was kept is what stands. */
+/** A lead's word: the conflict is gone, and what was kept is what stands. Without a word what to keep, all stays as it is. */
 function settle(state: FloorState, facts: PayloadOf<'conflict.settled'>, mark: Mark): void {
   const conflict = state.conflicts.get(facts.conflict);
   if (!conflict) return;
   state.conflicts.delete(facts.conflict);
-  const kept = conflict.choices.find((choice) => choice.entry === facts.keep);
-  if (conflict.kind === 'slot-loaded-twice' && kept) {
-    for (const choice of conflict.choices) if (choice !== kept) freeReels(state, choice);
-    state.slots.set(slotKey(kept.line, kept.slot), { ...kept, ...mark, before: null });
-    for (const tape of kept.tapes) {
-      const reel = state.reels.get(tape.reel);
-      if (reel) state.reels.set(tape.reel, { ...reel, at: { line: kept.line, slot: kept.slot } });
-    }
+  if (facts.keep === null || !conflict.entries.includes(facts.keep)) return;
+  if (conflict.kind === 'slot-loaded-twice') settleSlot(state, conflict, { keep: facts.keep, mark });
+  if (conflict.kind === 'reel-on-two-slots') settleReel(state, conflict, { keep: facts.keep, mark });
+}
+
+/** Which of two reels is on the slot. Tapes joined since then were joined to whichever it is. */
+function settleSlot(
+  state: FloorState,
+  conflict: Conflict,
+  { keep, mark }: { readonly keep: string; readonly mark: Mark },
+): void {
+  const kept = conflict.choices.find((choice) => choice.entry === keep);
+  const given = conflict.choices.find((choice) => choice.entry !== keep);
+  const now = kept && state.slots.get(slotKey(kept.line, kept.slot));
+  if (!kept || !given || !now) return;
+  const isOf = (choice: SlotState) => (tape: Tape) => choice.tapes.some(({ entry }) => entry === tape.entry);
+  if (now.tapes.some(isOf(kept))) return; // it stands already
+  freeReels(state, now);
+  const joined = now.tapes.filter((tape) => !isOf(given)(tape));
+  const settled = { ...kept, ...mark, tapes: [...kept.tapes, ...joined], before: null };
+  state.slots.set(slotKey(kept.line, kept.slot), settled);
+  holdReels(state, settled);
+}
+
+/** On which of two slots a reel is: it comes off the other, with the tapes joined to it left there. */
+function settleReel(
+  state: FloorState,
+  conflict: Conflict,
+  { keep, mark }: { readonly keep: string; readonly mark: Mark },
+): void {
+  const keptAt = conflict.entries.indexOf(keep);
+  for (const [at, slot] of conflict.slots.entries()) {
+    const key = slotKey(conflict.lines[at] ?? conflict.line, slot);
+    const there = state.slots.get(key);
+    if (!there || at === keptAt) continue;
+    const tapes = there.tapes.filter((tape) => tape.reel !== conflict.reel);
+    if (tapes.length === there.tapes.length) continue;
+    if (tapes.length === 0) state.slots.delete(key);
+    else state.slots.set(key, { ...there, tapes, ...mark, before: null });
   }
-  if (conflict.kind === 'reel-on-two-slots' && facts.keep !== null) {
-    for (const slot of conflict.slots) {
-      const there = state.slots.get(slotKey(conflict.line, slot));
-      if (!there) continue;
-      if (there.entry === facts.keep) {
-        const reel = conflict.reel === null ? undefined : state.reels.get(conflict.reel);
-        if (reel) state.reels.set(reel.reel, { ...reel, at: { line: conflict.line, slot } });
-      } else state.slots.delete(slotKey(conflict.line, slot));
-    }
+  const slot = conflict.slots[keptAt];
+  const line = conflict.lines[keptAt];
+  const reel = conflict.reel === null ? undefined : state.reels.get(conflict.reel);
+  if (reel && slot !== undefined && line !== undefined)
+    state.reels.set(reel.reel, { ...reel, at: { line, slot } });
+}
+
+function isAt(
+  at: { readonly line: string; readonly slot: string } | null,
+  slot: Pick<SlotState, 'line' | 'slot'>,
+): boolean {
+  return at !== null && at.line === slot.line && at.slot === slot.slot;
+}
+
+/** The reels of a slot are no longer there; a reel that another slot holds too is on that one. */
+function freeReels(state: FloorState, slot: SlotState): void {
+  for (const tape of slot.tapes) {
+    const reel = state.reels.get(tape.reel);
+    if (!reel || !isAt(reel.at, slot)) continue;
+    const other = [...state.slots.values()].find(
+      (each) => !isAt(each, slot) && each.tapes.some(({ reel: id }) => id === tape.reel),
+    );
+    const at = other ? { line: other.line, slot: other.slot } : null;
+    state.reels.set(tape.reel, { ...reel, count: tape.count, sd: tape.sd, at });
   }
 }
 
-function freeReels(state: FloorState, slot: SlotState): void {
-  for (const tape of slot.tapes) {
-    const reel: Reel | undefined = state.reels.get(tape.reel);
-    if (reel?.at?.line === slot.line && reel.at.slot === slot.slot)
-      state.reels.set(tape.reel, { ...reel, at: null });
+/** The reels of a slot are there, with what they had when they were joined. */
+function holdReels(state: FloorState, { line, slot, tapes }: SlotState): void {
+  for (const { reel: id, count, sd, basis } of tapes) {
+    const reel = state.reels.get(id);
+    if (reel) state.reels.set(id, { ...reel, count, sd, basis, at: { line, slot } });
   }
 }

@@ -3,7 +3,7 @@
 import { entryId } from '../log/entry.ts';
 import type { FloorEntry } from './kinds.ts';
 import { usedPlacements } from './left.ts';
-import type { FloorState, Run } from './state.ts';
+import type { FloorState, Run, SlotState } from './state.ts';
 
 /** Counts kept for the panel time and for taking one back. */
 const COUNTS_KEPT = 64;
@@ -32,9 +32,7 @@ export function foldRun(state: FloorState, entry: FloorEntry): void {
       state.runs.set(run, started);
       state.current.set(line, run);
       state.chosen.set(line, setup);
-      for (const [key, slot] of state.slots) {
-        if (slot.line === line) state.slots.set(key, { ...slot, sinceRun: run, sinceDone: 0 });
-      }
+      changeSlots(state, line, (slot) => ({ ...slot, sinceRun: run, sinceDone: 0 }));
       return;
     }
     case 'run.stopped': {
@@ -57,7 +55,7 @@ export function foldRun(state: FloorState, entry: FloorEntry): void {
         phase: 'running',
         sinceMs: entry.hlc.ms,
         stopReason: null,
-        stops: run.stops.map((stop) => (stop[1] === null ? ([stop[0], entry.hlc.ms] as const) : stop)),
+        stops: closeStops(run, entry.hlc.ms),
       });
       return;
     }
@@ -91,12 +89,33 @@ function endCurrent(state: FloorState, line: string, atMs: number): void {
   const id = state.current.get(line);
   const run = id === undefined ? undefined : state.runs.get(id);
   if (!run) return;
-  for (const [key, slot] of state.slots) {
-    if (slot.line !== line || slot.sinceRun !== run.run) continue;
-    state.slots.set(key, { ...slot, usedBefore: usedPlacements(state, slot), sinceRun: null, sinceDone: 0 });
-  }
-  state.runs.set(run.run, { ...run, phase: 'ended', sinceMs: atMs });
+  changeSlots(state, line, (slot) =>
+    slot.sinceRun === run.run
+      ? { ...slot, usedBefore: usedPlacements(state, slot), sinceRun: null, sinceDone: 0 }
+      : slot,
+  );
+  state.runs.set(run.run, { ...run, phase: 'ended', sinceMs: atMs, stops: closeStops(run, atMs) });
   state.current.delete(line);
+}
+
+/** Changes a line's slots, and with them what a correction or a lead's word may bring back later. */
+function changeSlots(state: FloorState, line: string, change: (slot: SlotState) => SlotState): void {
+  const changed = (slot: SlotState): SlotState => ({
+    ...change(slot),
+    before: slot.before && changed(slot.before),
+  });
+  for (const [key, slot] of state.slots) if (slot.line === line) state.slots.set(key, changed(slot));
+  for (const [key, { entry, was }] of state.takenOff) {
+    if (was.line === line) state.takenOff.set(key, { entry, was: changed(was) });
+  }
+  for (const [key, conflict] of state.conflicts) {
+    if (conflict.line === line)
+      state.conflicts.set(key, { ...conflict, choices: conflict.choices.map(changed) });
+  }
+}
+
+function closeStops(run: Run, atMs: number): Run['stops'] {
+  return run.stops.map((stop) => (stop[1] === null ? ([stop[0], atMs] as const) : stop));
 }
 
 function takeBackCount(state: FloorState, of: string): void {

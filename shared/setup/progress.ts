@@ -41,7 +41,8 @@ export function setupProgress(state: FloorState, line: string): SetupProgress {
     .sort((a, b) => compareSlots(a.slot, b.slot))
     .map((wanted): SlotProgress => {
       const loaded = state.slots.get(slotKey(line, wanted.slot)) ?? null;
-      return { slot: wanted.slot, wanted, loaded, phase: phaseOf(wanted, loaded, held.has(wanted.slot)) };
+      const phase = phaseOf(wanted, loaded, { setup: id, held: held.has(wanted.slot) });
+      return { slot: wanted.slot, wanted, loaded, phase };
     });
   const unwanted = [...state.slots.values()]
     .filter((slot) => slot.line === line && (id === null || wantedOn(state, id, slot.slot) === null))
@@ -56,10 +57,16 @@ export function setupProgress(state: FloorState, line: string): SetupProgress {
   };
 }
 
-function phaseOf(wanted: SetupSlot, loaded: SlotState | null, held: boolean): SlotPhase {
+function phaseOf(
+  wanted: SetupSlot,
+  loaded: SlotState | null,
+  { setup, held }: { readonly setup: string | null; readonly held: boolean },
+): SlotPhase {
   if (!loaded) return held ? 'held' : 'missing';
-  const part = loaded.tapes.at(-1)?.part;
-  return part === wanted.part || (part !== undefined && wanted.alternates.includes(part))
-    ? 'verified'
-    : 'other';
+  const tape = loaded.tapes.at(-1);
+  if (!tape) return 'missing';
+  const fits = tape.part === wanted.part || wanted.alternates.includes(tape.part);
+  // What was taken for the wanted part in this very setup stands: by rule, or by a lead's word. Another setup asks anew.
+  const stands = tape.setup === setup && tape.forPart === wanted.part;
+  return fits || stands ? 'verified' : 'other';
 }

@@ -40,7 +40,7 @@ export interface Snapshot {
 
 /** An empty replica, or one that goes on from a snapshot. */
 export function createReplica(snapshot?: Snapshot): Replica {
-  const state = snapshot ? snapshot.state : emptyState();
+  const state = snapshot ? copyState(snapshot.state) : emptyState();
   const position = snapshot?.position ?? null;
   const count = snapshot?.count ?? 0;
   return { state, position, count, marks: [{ state: copyState(state), position, count }], tail: [] };

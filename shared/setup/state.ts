@@ -67,8 +67,9 @@ export interface Tape {
   /** The reel's own id, else `~` and the id of the entry that first named it. */
   readonly reel: string;
   readonly part: string;
-  /** The part that the slot wanted then: a reel that a lead cleared stands in for it. */
+  /** The part that the slot wanted then, in `setup`: a reel that a lead cleared stands in for it there, and only there. */
   readonly forPart: string | null;
+  readonly setup: string;
   readonly supplierPart: string | null;
   readonly lot: string | null;
   readonly dateCode: string | null;
@@ -142,8 +143,10 @@ export interface Conflict {
   readonly kind: ConflictKind;
   readonly line: string;
   readonly slots: readonly string[];
+  /** The line of each of `slots`; one reel can be on slots of two lines. */
+  readonly lines: readonly string[];
   readonly reel: string | null;
-  /** The entries that contradict each other, in folding order. */
+  /** The entries that contradict each other, in folding order; for a reel on two slots, in the order of `slots`. */
   readonly entries: readonly string[];
   /** For a slot loaded twice: what either entry would leave there. */
   readonly choices: readonly SlotState[];
