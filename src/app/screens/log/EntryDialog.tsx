@@ -106,13 +106,7 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
               tone="stop"
               large
               testId="correct"
-              disabledReason={
-                isNewest(floor, entry)
-                  ? reason.trim() === ''
-                    ? words.correctWhy
-                    : null
-                  : words.cannotCorrect
-              }
+              disabledReason={refusal ?? wrong}
               onPress={() => {
                 const payload = { of: id, line: text('line'), slot: text('slot'), reason: reason.trim() };
                 app.write([{ kind: 'entry.corrected', payload }]).then(
