@@ -3,14 +3,17 @@
 
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { FastifyInstance, FastifyReply } from 'fastify';
 import type { Entry } from '../shared/log/entry.ts';
+import type { ServerSettings } from '../src/server/settings.ts';
 import { logText } from './log.ts';
 import type { Playing } from './playing.ts';
 import { type PracticeLabel, practiceLabels } from './practice.ts';
 import { lineId } from './setups.ts';
 import { sheetPage, sheetStyle } from './sheet-page.ts';
 import { loadSymbols, SymbolsMissing } from './symbols.ts';
+
+/** The server's own kind of app. */
+type App = Parameters<NonNullable<ServerSettings['addRoutes']>>[0];
 
 /** What the routes need. */
 export interface DemoRoutes {
@@ -27,34 +30,42 @@ export interface DemoRoutes {
 const LOOK_MS = 250;
 
 /** Adds the demo's routes; before the app's own, so that the marked page wins over the plain one. */
-export function addDemoRoutes(app: FastifyInstance, demo: DemoRoutes): void {
+export function addDemoRoutes(app: App, demo: DemoRoutes): void {
   const tellMore = createTeller(demo);
-  const noStore = (reply: FastifyReply) => reply.header('cache-control', 'no-store');
-  const sendPage = async (_: unknown, reply: FastifyReply) =>
-    noStore(reply)
-      .type('text/html; charset=utf-8')
-      .send(await markedPage(demo));
-  app.get('/', sendPage);
-  app.get('/index.html', sendPage);
+  app.addHook('onRequest', async (request, reply) => {
+    if (/^\/demo\//.test(request.url)) reply.header('cache-control', 'no-store');
+  });
+  for (const path of ['/', '/index.html']) {
+    app.get(path, async (_, reply) => {
+      reply.header('cache-control', 'no-store').type('text/html; charset=utf-8');
+      return markedPage(demo);
+    });
+  }
   app.get('/demo/log.ndjson', async (_, reply) => {
     await tellMore();
-    return noStore(reply).type('application/x-ndjson; charset=utf-8').send(logText(demo.playing.told));
+    reply.type('application/x-ndjson; charset=utf-8');
+    return logText(demo.playing.told);
   });
-  app.get('/demo/labels.json', async (_, reply) => {
+  app.get('/demo/labels.json', async () => {
     await tellMore();
-    return noStore(reply).send(labelsNow(demo));
+    return labelsNow(demo);
   });
   app.get('/demo/labels', async (_, reply) => {
     await tellMore();
     try {
       const page = sheetPage(labelsNow(demo), await loadSymbols());
-      return noStore(reply).type('text/html; charset=utf-8').send(page);
+      reply.type('text/html; charset=utf-8');
+      return page;
     } catch (error) {
       if (!(error instanceof SymbolsMissing)) throw error;
-      return reply.code(503).type('text/plain; charset=utf-8').send(`${error.message}\n`);
+      reply.code(503).type('text/plain; charset=utf-8');
+      return `${error.message}\n`;
     }
   });
-  app.get('/demo/labels.css', async (_, reply) => reply.type('text/css; charset=utf-8').send(sheetStyle));
+  app.get('/demo/labels.css', async (_, reply) => {
+    reply.type('text/css; charset=utf-8');
+    return sheetStyle;
+  });
   if (demo.live) addLive(app, demo, tellMore);
 }
 
@@ -84,7 +95,7 @@ async function markedPage({ appRoot, playing, live }: DemoRoutes): Promise<strin
 }
 
 /** Server-sent events: each carries the entries that have happened since the one before, `?after=N` those after the first N. */
-function addLive(app: FastifyInstance, demo: DemoRoutes, tellMore: () => Promise<void>): void {
+function addLive(app: App, demo: DemoRoutes, tellMore: () => Promise<void>): void {
   const open = new Set<() => void>();
   app.get<{ Querystring: { after?: string } }>('/demo/live', (request, reply) => {
     const resumed = Number(request.headers['last-event-id'] ?? request.query.after ?? 0);
