@@ -16,4 +16,5 @@ export const commandLoaders: Readonly<Record<string, () => Promise<Command>>> = 
   count: async () => (await import('./commands/count.ts')).command,
   changeover: async () => (await import('./commands/changeover.ts')).command,
   order: async () => (await import('./commands/order.ts')).command,
+  trace: async () => (await import('./commands/trace.ts')).command,
 };

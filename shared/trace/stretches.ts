@@ -1,0 +1,284 @@
+// Which lot was where, from which panel to which: the log folded into stretches of panels per tape.
+// Method: fold entry by entry (setup/fold.ts) and compare each touched slot before and after; a new tape opens a stretch, a
+// tape that is gone closes it, a run's start and end cut all of its line's stretches. Around a joint both lots are possible
+// over the panels that the count cannot decide (IPC-1782: where the exact board cannot be resolved, both are recorded).
+// Refused: searching the raw log at each question, which would repeat the fold's rules and grow with the plant's life.
+
+import type { Entry } from '../log/entry.ts';
+import { applyEntry } from '../setup/fold.ts';
+import { slotLeft, wantedOn } from '../setup/left.ts';
+import { emptyState, type FloorState, type SlotState, slotKey, type Tape } from '../setup/state.ts';
+
+/** A bound on panels: the tape surely gave parts to all panels inside `sure`, perhaps to those inside `possible`. */
+export interface PanelBound {
+  readonly sure: number;
+  readonly possible: number;
+}
+
+/** One tape on one slot during one run. Panels are counted from 1 within the run. */
+export interface Stretch {
+  readonly line: string;
+  readonly run: string;
+  readonly product: string;
+  readonly setup: string;
+  readonly slot: string;
+  readonly feeder: string | null;
+  /** The reel's own id; null where its label had none. */
+  readonly reel: string | null;
+  readonly part: string;
+  readonly supplierPart: string | null;
+  readonly lot: string | null;
+  readonly dateCode: string | null;
+  /** First panel: `possible` <= `sure`. */
+  readonly from: PanelBound;
+  /** Last panel: `sure` <= `possible`; null while the tape is still there and the run goes on. */
+  to: PanelBound | null;
+  /** The entry that put the tape on the slot, who wrote it and when. */
+  readonly entry: string;
+  readonly who: string | null;
+  readonly at: string;
+}
+
+/** A panel that was scanned: its code and its number within the run. */
+export interface SerialPanel {
+  readonly run: string;
+  readonly panel: number;
+  readonly serial: string;
+  readonly at: string;
+}
+
+/** The log as stretches; grows with `traceEntry`. */
+export interface TraceIndex {
+  readonly state: FloorState;
+  readonly stretches: Stretch[];
+  readonly serials: Map<string, SerialPanel>;
+  /** run -> panel number -> code. */
+  readonly serialByPanel: Map<string, Map<number, string>>;
+  /** `slotKey` -> stretches that are still open, by the tape's entry. */
+  readonly open: Map<string, Map<string, Stretch>>;
+}
+
+/** One-sided 5 % point of the normal law: the share of doubt that a bound leaves. */
+const DOUBT = 1.645;
+/** Deviation of a label's count where nobody counted, as a share of it. Common practice: half a percent. */
+const LABEL_SHARE = 0.005;
+
+/** An index before any entry. */
+export function emptyTrace(): TraceIndex {
+  return {
+    state: emptyState(),
+    stretches: [],
+    serials: new Map(),
+    serialByPanel: new Map(),
+    open: new Map(),
+  };
+}
+
+/** Builds the index of a log in folding order. */
+export function traceLog(entries: readonly Entry[]): TraceIndex {
+  const index = emptyTrace();
+  for (const entry of entries) traceEntry(index, entry);
+  return index;
+}
+
+/** Takes the next entry, in folding order, into the index. */
+export function traceEntry(index: TraceIndex, entry: Entry): void {
+  const { state } = index;
+  const touched = touchedSlots(state, entry);
+  const before = new Map(touched.map((key) => [key, snapshot(state, key)]));
+  const runBefore = runsOf(state, entry);
+  if (!applyEntry(state, entry)) return;
+  if (entry.kind === 'panels.counted') takeSerial(index, entry);
+  if (entry.kind === 'run.started' || entry.kind === 'run.ended') {
+    cutRun(index, entry, runBefore);
+    return;
+  }
+  for (const key of touched) compare(index, { key, was: before.get(key) ?? null, entry });
+}
+
+interface SlotBefore {
+  readonly slot: SlotState;
+  /** Parts left to the pick point and their deviation, null where a count is unknown. */
+  readonly left: { readonly parts: number; readonly sd: number } | null;
+}
+
+function snapshot(state: FloorState, key: string): SlotBefore | null {
+  const slot = state.slots.get(key);
+  if (!slot) return null;
+  const left = slotLeft(state, slot, state.rules.get(slot.line)?.loss ?? 0);
+  return { slot, left: left.parts === null ? null : { parts: left.parts, sd: left.sd + labelDoubt(slot) } };
+}
+
+function labelDoubt(slot: SlotState): number {
+  return slot.tapes.reduce(
+    (sum, tape) => sum + (tape.sd === 0 && tape.basis === 'label' ? (tape.count ?? 0) * LABEL_SHARE : 0),
+    0,
+  );
+}
+
+function touchedSlots(state: FloorState, entry: Entry): readonly string[] {
+  const line = text(entry, 'line');
+  const slot = text(entry, 'slot');
+  switch (entry.kind) {
+    case 'reel.verified':
+    case 'reel.unloaded':
+    case 'reel.counted':
+      return line !== null && slot !== null ? [slotKey(line, slot)] : [];
+    case 'hold.cleared': {
+      const hold = state.holds.get(text(entry, 'of') ?? '');
+      return hold?.facts.slot ? [slotKey(hold.facts.line, hold.facts.slot)] : [];
+    }
+    case 'entry.corrected':
+    case 'conflict.settled':
+      return [...new Set([...state.slots.keys(), ...state.takenOff.keys()])];
+    default:
+      return [];
+  }
+}
+
+function text(entry: Entry, name: string): string | null {
+  const value = entry.payload[name];
+  return typeof value === 'string' ? value : null;
+}
+
+function runsOf(state: FloorState, entry: Entry): string | null {
+  return state.current.get(text(entry, 'line') ?? '') ?? null;
+}
+
+/** Opens and closes stretches after one slot changed. */
+function compare(index: TraceIndex, change: { key: string; was: SlotBefore | null; entry: Entry }): void {
+  const { state } = index;
+  const { key, was, entry } = change;
+  const now = state.slots.get(key) ?? null;
+  const line = now?.line ?? was?.slot.line ?? '';
+  const run = state.runs.get(state.current.get(line) ?? '');
+  const done = run?.done ?? 0;
+  const isUndone = entry.kind === 'entry.corrected' || entry.kind === 'conflict.settled';
+  const there = new Set(now?.tapes.map((tape) => tape.entry) ?? []);
+  const open = index.open.get(key) ?? new Map<string, Stretch>();
+  const isJoin = was !== null && now !== null && was.slot.tapes.some((tape) => there.has(tape.entry));
+  for (const [tape, stretch] of open) {
+    if (there.has(tape)) continue;
+    open.delete(tape);
+    if (isUndone) index.stretches.splice(index.stretches.indexOf(stretch), 1);
+    else if (stretch.to === null) stretch.to = { sure: done, possible: done };
+  }
+  if (now && run && run.phase !== 'ended') {
+    const joint = isJoin ? jointPanels(state, was, now, done) : null;
+    const last = now.tapes.at(-1);
+    for (const tape of now.tapes) {
+      const known = open.get(tape.entry);
+      if (known) {
+        if (isUndone && known.to !== null && tape === last) known.to = null;
+        else if (joint && tape !== last && known.to === null)
+          known.to = { sure: joint.low, possible: joint.high };
+        continue;
+      }
+      const from =
+        joint && tape === last
+          ? { possible: joint.low + 1, sure: joint.high + 1 }
+          : { possible: done + 1, sure: done + 1 };
+      open.set(tape.entry, openStretch(index, { tape, slot: now, run: run.run, from, entry }));
+    }
+  }
+  if (open.size > 0) index.open.set(key, open);
+  else index.open.delete(key);
+}
+
+/** Last panels that the old tape surely (`low`) and perhaps (`high`) served, counted within the run. */
+function jointPanels(
+  state: FloorState,
+  was: SlotBefore,
+  now: SlotState,
+  done: number,
+): { readonly low: number; readonly high: number } {
+  const run = state.runs.get(state.current.get(now.line) ?? '');
+  const wanted = run ? wantedOn(state, run.setup, now.slot) : null;
+  const rules = state.rules.get(now.line);
+  const perPanel = wanted?.perPanel ?? 0;
+  if (perPanel <= 0) return { low: done, high: done };
+  const kept = 1 - (rules?.loss ?? 0);
+  let least = 0;
+  let most = Number.POSITIVE_INFINITY;
+  if (was.left) {
+    least = Math.max(0, was.left.parts - DOUBT * was.left.sd);
+    most = was.left.parts + DOUBT * was.left.sd;
+  }
+  if (rules?.hubToPickMm != null && rules.intakeToPickMm != null && wanted?.pitchMm != null) {
+    // The old tape's end was off the hub and not yet in the feeder when it was joined: that bounds what was left.
+    const opens = Math.floor(rules.hubToPickMm / wanted.pitchMm);
+    const closes = Math.floor(rules.intakeToPickMm / wanted.pitchMm);
+    const overlaps = least <= opens && most >= closes;
+    least = overlaps ? Math.max(least, closes) : closes;
+    most = overlaps ? Math.min(most, opens) : opens;
+  }
+  if (!Number.isFinite(most)) most = least;
+  return {
+    low: done + Math.floor((least * kept) / perPanel),
+    high: done + Math.ceil((most * kept) / perPanel),
+  };
+}
+
+function openStretch(
+  index: TraceIndex,
+  at: { tape: Tape; slot: SlotState; run: string; from: PanelBound; entry: Entry },
+): Stretch {
+  const { tape, slot, run } = at;
+  const running = index.state.runs.get(run);
+  const stretch: Stretch = {
+    ...{
+      line: slot.line,
+      run,
+      product: running?.product ?? '',
+      setup: running?.setup ?? '',
+      slot: slot.slot,
+      feeder: slot.feeder,
+    },
+    reel: tape.reel.startsWith('~') ? null : tape.reel,
+    ...{ part: tape.part, supplierPart: tape.supplierPart, lot: tape.lot, dateCode: tape.dateCode },
+    from: at.from,
+    to: null,
+    entry: tape.entry,
+    who: at.entry.who,
+    at: at.entry.at,
+  };
+  index.stretches.push(stretch);
+  return stretch;
+}
+
+/** A run's start or end cuts the stretches of its line: panels are counted within a run. */
+function cutRun(index: TraceIndex, entry: Entry, before: string | null): void {
+  const { state } = index;
+  const line = text(entry, 'line');
+  const doneBefore = before === null ? 0 : (state.runs.get(before)?.done ?? 0);
+  for (const [key, open] of [...index.open]) {
+    const [any] = open.values();
+    if (any?.line !== line) continue;
+    for (const stretch of open.values()) {
+      const to = stretch.to ?? { sure: doneBefore, possible: doneBefore };
+      stretch.to = { sure: Math.min(to.sure, doneBefore), possible: Math.min(to.possible, doneBefore) };
+    }
+    index.open.delete(key);
+  }
+  const run = entry.kind === 'run.started' ? (state.current.get(line ?? '') ?? null) : null;
+  if (run === null) return;
+  for (const [key, slot] of state.slots) {
+    if (slot.line !== line) continue;
+    const open = new Map<string, Stretch>();
+    for (const tape of slot.tapes) {
+      open.set(tape.entry, openStretch(index, { tape, slot, run, from: { possible: 1, sure: 1 }, entry }));
+    }
+    index.open.set(key, open);
+  }
+}
+
+function takeSerial(index: TraceIndex, entry: Entry): void {
+  const serial = text(entry, 'serial');
+  const run = text(entry, 'run');
+  if (serial === null || run === null) return;
+  const panel = index.state.runs.get(run)?.done ?? 0;
+  index.serials.set(serial, { run, panel, serial, at: entry.at });
+  const byPanel = index.serialByPanel.get(run) ?? new Map<number, string>();
+  byPanel.set(panel, serial);
+  index.serialByPanel.set(run, byPanel);
+}

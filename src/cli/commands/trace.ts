@@ -1,0 +1,79 @@
+// `reelward trace`: which panels carry a lot, and what is on a panel, from an exported log.
+
+import { isoMoment } from '../../../shared/log/entry.ts';
+import { compareEntries } from '../../../shared/log/order.ts';
+import { type TraceQuestion, tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
+import { traceLog } from '../../../shared/trace/stretches.ts';
+import { type Command, type CommandIo, NotUnderstood, parseCall, printJson } from '../command.ts';
+import { readLogFile } from '../log-file.ts';
+
+const help = `reelward trace FILE --lot LOT | --reel REEL | --part PART | --feeder FEEDER | --slot SLOT | --person PERSON [--run RUN]
+                    [--from MOMENT] [--to MOMENT]
+reelward trace FILE --panel CODE|NUMBER [--run RUN]
+
+FILE is an exported log (JSON lines, CSV or XLSX); - for standard input. The options of the first form can be joined.
+
+First form: {"question", "places": [{"line", "run", "product", "slot", "feeder", "reel", "part", "supplierPart", "lot", "dateCode",
+"sure": {"first", "last"} | null, "possible": {"first", "last"} | null, "serials": [...], "goesOn", "entry", "who", "at"}]}.
+Panels are numbers within the run. Around a splice both lots are possible: "sure" are the panels that surely carry it.
+
+Second form: {"panel": {"run", "line", "product", "panel", "serial", "slots": [{"slot", "part", "lots": [{"lot", "reel",
+"supplierPart", "sure"}]}]}}. A number needs --run where the log holds more than one run.
+
+Exit 0 found, 1 nothing found, 2 not understood.
+`;
+
+const text = { type: 'string' } as const;
+
+async function run(args: readonly string[], io: CommandIo): Promise<number> {
+  const { values, positionals } = parseCall(
+    args,
+    {
+      ...{ lot: text, reel: text, part: text, feeder: text, slot: text, person: text, run: text },
+      ...{ panel: text, from: text, to: text },
+    },
+    { min: 1, max: 1, names: 'one FILE' },
+  );
+  const [file = '-'] = positionals;
+  for (const name of ['from', 'to'] as const) {
+    const moment = values[name];
+    if (moment !== undefined && !isoMoment.safeParse(moment).success) {
+      throw new NotUnderstood(
+        `--${name}: expected a moment such as 2026-03-02T06:00:00+01:00, found ${moment}`,
+      );
+    }
+  }
+  const { lot, reel, part, feeder, slot, person, panel, from, to } = values;
+  const asked = { lot, reel, part, feeder, slot, who: person, run: values.run, from, to };
+  const question: TraceQuestion = Object.fromEntries(
+    Object.entries(asked).filter(([, value]) => value !== undefined),
+  );
+  const others = Object.keys(question).filter((name) => name !== 'run');
+  if (panel === undefined && Object.keys(question).length === 0) {
+    throw new NotUnderstood('expected --lot, --panel or another question, found none');
+  }
+  if (panel !== undefined && others.length > 0) {
+    throw new NotUnderstood(
+      `--panel: goes with --run only, found --${others[0] === 'who' ? 'person' : others[0]}`,
+    );
+  }
+  const reading = await readLogFile(file, io);
+  const broken = reading.faults.find((fault) => fault.entry === null);
+  if (broken) {
+    throw new NotUnderstood(
+      `${file}: line ${broken.row}: expected ${broken.wanted}, found ${broken.found || 'nothing'}`,
+    );
+  }
+  const index = traceLog([...reading.entries].sort(compareEntries));
+  if (panel !== undefined) {
+    const found = tracePanel(index, panel, values.run);
+    printJson({ panel: found }, io);
+    return found ? 0 : 1;
+  }
+  const places = tracePlaces(index, question);
+  printJson({ question, places }, io);
+  return places.length > 0 ? 0 : 1;
+}
+
+/** The command. */
+export const command: Command = { name: 'trace', summary: 'lot to panels, panel to lots', help, run };
