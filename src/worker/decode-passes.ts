@@ -78,6 +78,8 @@ export interface FramePasses {
 export function createFramePasses(reader: CodeReader, options: FramePassesOptions): FramePasses {
   const { nowMs, budgetMs = 90 } = options;
   let turn = 0;
+  // Where the last frame ran out of time: the next one goes on there, so that weak places are not starved.
+  let resumeAt = 0;
 
   function readWhole(image: GrayImage, formats: readonly CodeFormat[], effort: ReadEffort): FoundCode[] {
     const pass = effort === QUICK ? 'quick' : 'whole';
@@ -114,8 +116,16 @@ export function createFramePasses(reader: CodeReader, options: FramePassesOption
       const way = WAYS[turn % WAYS.length]!; // never empty
       turn += 1;
       const single = findPlaces(image, MOST_PLACES);
-      for (const place of [...single, ...joinPlaces(single)]) {
-        if (nowMs() - startMs >= budgetMs) break;
+      const places = [...single, ...joinPlaces(single)];
+      const start = resumeAt < places.length ? resumeAt : 0;
+      resumeAt = 0;
+      for (let step = 0; step < places.length; step++) {
+        const at = (start + step) % places.length;
+        if (nowMs() - startMs >= budgetMs) {
+          resumeAt = at;
+          break;
+        }
+        const place = places[at]!; // inside by the remainder
         if (coveredShare(place, found) < COVERED)
           found = withNew(found, readPlace(image, formats, { place, way }));
       }

@@ -65,8 +65,16 @@ function measureBlocks(image: GrayImage): Blocks {
       const right = Math.min(width - 1, (column + 1) * BLOCK);
       for (let y = top; y < bottom; y++) {
         for (let at = y * width + left, end = y * width + right; at < end; at++) {
-          const gx = data[at + 1]! - data[at - 1]!; // inside by the bounds above
-          const gy = data[at + width]! - data[at - width]!;
+          // Scharr's weights (3, 10, 3): plain differences lean up to 5 degrees towards the axes on fine bars.
+          const [above, below] = [at - width, at + width]; // inside by the bounds above
+          const gx =
+            (3 * (data[above + 1]! - data[above - 1]! + data[below + 1]! - data[below - 1]!) +
+              10 * (data[at + 1]! - data[at - 1]!)) /
+            16;
+          const gy =
+            (3 * (data[below - 1]! - data[above - 1]! + data[below + 1]! - data[above + 1]!) +
+              10 * (data[below]! - data[above]!)) /
+            16;
           const square = gx * gx + gy * gy;
           if (square === 0) continue;
           const cos = gx * gx - gy * gy;

@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import { createDecoder, type Decoder, type WorkerPort } from '../../../../src/app/scan/decoder.ts';
+import {
+  DEFAULT_FORMATS,
+  type DecodeReply,
+  type DecodeRequest,
+} from '../../../../src/worker/decode-protocol.ts';
+
+const frame = { width: 4, height: 4 } as ImageBitmap; // never drawn here
+const wishes = { formats: DEFAULT_FORMATS, isThorough: true };
+const script: Decoder = {
+  path: 'script',
+  decode: async () => ({ codes: [], width: 4, height: 4, spentMs: 0 }),
+  close() {},
+};
+
+function createWorker(onStart: (say: (reply: DecodeReply) => void) => void) {
+  const sent: DecodeRequest[] = [];
+  let isTerminated = false;
+  const port: WorkerPort = {
+    onmessage: null,
+    onerror: null,
+    postMessage: (message) => sent.push(message),
+    terminate: () => {
+      isTerminated = true;
+    },
+  };
+  const say = (reply: DecodeReply) => port.onmessage?.({ data: reply } as MessageEvent<DecodeReply>); // only `data` is read
+  queueMicrotask(() => onStart(say));
+  return { port, sent, say, isTerminated: () => isTerminated };
+}
+
+describe('createDecoder()', () => {
+  it('answers each frame with what the worker read in it', async () => {
+    const { port, sent, say } = createWorker((tell) => tell({ kind: 'ready' }));
+    const decoder = await createDecoder(() => port);
+    const answer = decoder.decode(frame, wishes);
+    say({ kind: 'read', id: sent[0]?.id ?? -1, codes: [], width: 9, height: 7, spentMs: 3 });
+    expect([decoder.path, (await answer).width]).toEqual(['worker', 9]);
+  });
+
+  it('rejects a second frame while one is in flight', async () => {
+    const { port } = createWorker((tell) => tell({ kind: 'ready' }));
+    const decoder = await createDecoder(() => port);
+    void decoder.decode(frame, wishes);
+    await expect(decoder.decode(frame, wishes)).rejects.toThrow(RangeError);
+  });
+
+  it('passes a failed frame on and reads the next', async () => {
+    const { port, sent, say } = createWorker((tell) => tell({ kind: 'ready' }));
+    const decoder = await createDecoder(() => port);
+    const failed = decoder.decode(frame, wishes);
+    say({ kind: 'failed', id: sent[0]?.id ?? -1, message: 'out of memory' });
+    await expect(failed).rejects.toThrow('out of memory');
+    const next = decoder.decode(frame, wishes);
+    say({ kind: 'read', id: sent[1]?.id ?? -1, codes: [], width: 4, height: 4, spentMs: 1 });
+    expect((await next).width).toBe(4);
+  });
+
+  it('loads the script reader when the worker cannot run the decoder', async () => {
+    const { port, isTerminated } = createWorker((tell) =>
+      tell({ kind: 'unable', message: 'WebAssembly is barred' }),
+    );
+    const decoder = await createDecoder(
+      () => port,
+      async () => script,
+    );
+    expect([decoder.path, isTerminated()]).toEqual(['script', true]);
+  });
+
+  it('loads the script reader when no worker can be started', async () => {
+    const decoder = await createDecoder(
+      () => {
+        throw new DOMException('no workers', 'SecurityError');
+      },
+      async () => script,
+    );
+    expect(decoder.path).toBe('script');
+  });
+
+  it('rejects what is in flight when it is closed', async () => {
+    const { port, isTerminated } = createWorker((tell) => tell({ kind: 'ready' }));
+    const decoder = await createDecoder(() => port);
+    const open = decoder.decode(frame, wishes);
+    decoder.close();
+    await expect(open).rejects.toThrow('closed');
+    expect(isTerminated()).toBe(true);
+  });
+});

@@ -1,0 +1,135 @@
+import { describe, expect, it } from 'vitest';
+import {
+  DEFAULT_GATHER_SETTINGS,
+  EMPTY_GATHER,
+  type GatherAnswer,
+  gatherAnswer,
+  gatherFrame,
+  type SeenCode,
+} from '../../../../src/app/scan/gather.ts';
+
+const ENVELOPE_A = '[)>\u001e06\u001dPA-1\u001dQ4000\u001e\u0004';
+const ENVELOPE_B = '[)>\u001e06\u001dPB-2\u001dQ4000\u001e\u0004';
+
+function code(
+  text: string,
+  x: number,
+  y: number,
+  more: { width?: number; height?: number; format?: string } = {},
+): SeenCode {
+  const { width = 60, height = 60, format = 'DataMatrix' } = more;
+  return {
+    text,
+    format,
+    symbologyId: null,
+    quad: [
+      { x, y },
+      { x: x + width, y },
+      { x: x + width, y: y + height },
+      { x, y: y + height },
+    ],
+  };
+}
+
+const bar = (text: string, x: number, y: number, format = 'Code128') =>
+  code(text, x, y, { width: 240, height: 40, format });
+
+function answerAfter(frames: readonly (readonly SeenCode[])[]): GatherAnswer {
+  return gatherAnswer(frames.reduce((state, codes) => gatherFrame(state, codes), EMPTY_GATHER));
+}
+
+const textsOf = (answer: GatherAnswer) =>
+  answer.kind === 'several'
+    ? answer.labels.map(({ codes }) => codes.map(({ text }) => text).sort())
+    : answer.kind === 'nothing'
+      ? []
+      : answer.label.codes.map(({ text }) => text).sort();
+
+describe('gatherAnswer()', () => {
+  it('is complete at the second look at a whole two-dimensional code', () => {
+    const one = [code(ENVELOPE_A, 100, 100)];
+    expect(answerAfter([one]).kind).toBe('gathering');
+    expect(answerAfter([one, one]).kind).toBe('complete');
+  });
+
+  it('gathers stripes that are read in different frames, and waits until nothing new comes', () => {
+    const frames = [
+      [bar('P1', 0, 0)],
+      [bar('P1', 2, 1), bar('Q5', 2, 61)],
+      [bar('Q5', 2, 61)],
+      [bar('L9', 2, 121), bar('Q5', 2, 61)],
+    ];
+    expect(answerAfter(frames).kind).toBe('gathering');
+    const quiet = [...frames, ...Array.from({ length: 4 }, () => [bar('P1', 0, 0)])];
+    const answer = answerAfter(quiet);
+    expect([answer.kind, textsOf(answer)]).toEqual(['complete', ['L9', 'P1', 'Q5']]);
+  });
+
+  it('carries a code along while the hand moves and turns', () => {
+    // 300 pixels to the right within a frame; the first stripe is not read again.
+    const answer = answerAfter([
+      [bar('P1', 100, 100), bar('Q5', 100, 160)],
+      [bar('Q5', 400, 160)],
+      ...Array.from({ length: 5 }, () => [bar('Q5', 400, 160)]),
+    ]);
+    expect([answer.kind, textsOf(answer)]).toEqual(['complete', ['P1', 'Q5']]);
+    if (answer.kind === 'complete')
+      expect(answer.label.codes.find(({ text }) => text === 'P1')?.quad[0].x).toBeCloseTo(400);
+  });
+
+  it('asks when two labels are far apart, and numbers them from left to right', () => {
+    const both = [code(ENVELOPE_B, 900, 100), code(ENVELOPE_A, 100, 100)];
+    const answer = answerAfter([both, both]);
+    expect([answer.kind, textsOf(answer)]).toEqual(['several', [[ENVELOPE_A], [ENVELOPE_B]]]);
+  });
+
+  it('asks when two labels touch but contradict each other', () => {
+    const both = [code(ENVELOPE_A, 100, 100), code(ENVELOPE_B, 170, 100)];
+    expect(answerAfter([both, both]).kind).toBe('several');
+  });
+
+  it('asks when the same text stands twice in view: two reels of one lot', () => {
+    const both = [code(ENVELOPE_A, 100, 100), code(ENVELOPE_A, 180, 100)];
+    expect(answerAfter([both, both]).kind).toBe('several');
+  });
+
+  it('gives stripes between two square codes to the nearer one', () => {
+    const frame = [code(ENVELOPE_A, 100, 100), bar('1PX', 180, 110), code(ENVELOPE_B, 560, 100)];
+    const answer = answerAfter([frame, frame]);
+    expect(textsOf(answer)).toEqual([['1PX', ENVELOPE_A].sort(), [ENVELOPE_B]]);
+  });
+
+  it('takes Code 39 only when two frames agree', () => {
+    const doubtful = [bar('PART-1', 0, 0, 'Code39')];
+    expect(answerAfter([doubtful]).kind).toBe('nothing');
+    expect(answerAfter([doubtful, doubtful]).kind).toBe('gathering');
+    const misread = answerAfter([doubtful, [bar('PART-7', 0, 0, 'Code39')], [], []]);
+    expect(misread.kind).toBe('nothing');
+  });
+
+  it('is not complete from a frame that also holds a contradicting code', () => {
+    const settings = {
+      ...DEFAULT_GATHER_SETTINGS,
+      claim: ({ text }: { text: string }) => (text.startsWith('1P') ? '1P' : null),
+    };
+    let state = EMPTY_GATHER;
+    for (let frame = 0; frame < 8; frame++)
+      state = gatherFrame(state, [bar('1PA', 0, 0), bar('1PB', 0, 60)], settings);
+    expect(gatherAnswer(state, settings).kind).toBe('several');
+  });
+
+  it('starts afresh after the label was taken away', () => {
+    const frames = [
+      [code(ENVELOPE_A, 100, 100)],
+      ...Array.from({ length: 6 }, () => []),
+      [code(ENVELOPE_B, 100, 100)],
+    ];
+    expect(textsOf(answerAfter(frames))).toEqual([ENVELOPE_B]);
+  });
+
+  it('drops a code that the camera has moved away from', () => {
+    const frames = [[bar('P1', 0, 0)], ...Array.from({ length: 20 }, () => [bar('P2', 900, 600)])];
+    const answer = answerAfter(frames);
+    expect([answer.kind, textsOf(answer)]).toEqual(['complete', ['P2']]);
+  });
+});

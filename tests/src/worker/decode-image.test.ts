@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest';
+import { boxMeanGray, quadToBox, rgbaToGray, sharpenGray } from '../../../src/worker/decode-image.ts';
+import type { GrayImage } from '../../../src/worker/decode-protocol.ts';
+
+const image = (width: number, values: readonly number[]): GrayImage => ({
+  data: Uint8Array.from(values),
+  width,
+  height: values.length / width,
+});
+
+describe('rgbaToGray()', () => {
+  it('weighs red, green and blue by ITU-R BT.601: 0.299, 0.587, 0.114', () => {
+    const rgba = new Uint8ClampedArray([255, 0, 0, 255, 0, 255, 0, 255, 0, 0, 255, 255, 255, 255, 255, 255]);
+    const { data } = rgbaToGray(rgba, 4, 1);
+    for (const [at, weight] of [0.299, 0.587, 0.114, 1].entries()) {
+      expect(Math.abs((data[at] ?? 0) - 255 * weight)).toBeLessThanOrEqual(1);
+    }
+  });
+});
+
+describe('boxMeanGray()', () => {
+  it('answers the mean of each window, the edge repeated', () => {
+    const values = [0, 30, 60, 90, 120, 150, 180, 210, 240];
+    // Each row's means first (10, 30, 50 and so on), then down.
+    expect([...boxMeanGray(image(3, values), 1).data]).toEqual([40, 60, 80, 100, 120, 140, 160, 180, 200]);
+  });
+
+  it('leaves a plain picture plain at any reach', () => {
+    const plain = image(
+      7,
+      Array.from({ length: 35 }, () => 77),
+    );
+    for (const reach of [1, 3, 9]) expect(new Set(boxMeanGray(plain, reach).data)).toEqual(new Set([77]));
+  });
+});
+
+describe('sharpenGray()', () => {
+  it('steepens an edge and leaves plain areas', () => {
+    const edge = image(
+      8,
+      Array.from({ length: 64 }, (_, at) => (at % 8 < 4 ? 80 : 160)),
+    );
+    const sharp = sharpenGray(edge, 1, 1);
+    const row = [...sharp.data.subarray(16, 24)];
+    expect([row[0], row[7]]).toEqual([80, 160]);
+    expect(row[3]).toBeLessThan(80);
+    expect(row[4]).toBeGreaterThan(160);
+  });
+});
+
+describe('quadToBox()', () => {
+  it('is the smallest upright box', () => {
+    const quad = [
+      { x: 5, y: 0 },
+      { x: 10, y: 5 },
+      { x: 5, y: 10 },
+      { x: 0, y: 5 },
+    ] as const;
+    expect(quadToBox(quad)).toEqual({ x: 0, y: 0, width: 10, height: 10 });
+  });
+});

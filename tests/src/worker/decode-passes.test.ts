@@ -1,0 +1,141 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { seededChance } from '../../../shared/kit/chance.ts';
+import { createFramePasses } from '../../../src/worker/decode-passes.ts';
+import { DEFAULT_FORMATS, type FoundCode, type GrayImage } from '../../../src/worker/decode-protocol.ts';
+import type { CodeReader } from '../../../src/worker/decode-reader.ts';
+import { takePicture } from '../../bench/frames-render.ts';
+import { makeCase } from '../../bench/frames-set.ts';
+import { drawCode, loadReader, mapPixels, onDesk } from './reader.ts';
+
+const ENVELOPE = '[)>\u001e06\u001dPCUST-0042\u001dQ4000\u001e\u0004';
+
+let reader: CodeReader;
+beforeAll(async () => {
+  reader = await loadReader();
+});
+
+// A clock that stands still: every look is taken, whatever this machine's pace.
+const allLooks = () => createFramePasses(reader, { nowMs: () => 0 });
+
+function readOver(frames: readonly GrayImage[]): readonly FoundCode[] {
+  const passes = allLooks();
+  return frames.flatMap((frame) => passes.read(frame, DEFAULT_FORMATS, true));
+}
+
+const textsOf = (codes: readonly FoundCode[]) => [...new Set(codes.map(({ text }) => text))];
+
+/** A printed code as the camera sees it at a turn, tilt and bend. */
+function photograph(
+  code: GrayImage,
+  more: { turnDeg?: number; tiltDeg?: number; bendMm?: number | null },
+): GrayImage {
+  const density = 16;
+  const sheet = {
+    image: code,
+    pixelsPerMm: density,
+    widthMm: code.width / density,
+    heightMm: code.height / density,
+    labels: [],
+  };
+  const shot = {
+    width: 960,
+    height: 540,
+    pixelsPerMm: 12,
+    turnDeg: 0,
+    tiltDeg: 0,
+    tiltTowardsDeg: 40,
+    offset: { x: 0, y: 0 },
+    bendMm: null,
+    blurPx: 0.5,
+    motionPx: 0,
+    motionDeg: 0,
+    noise: 3,
+    light: 0.9,
+    glare: 0,
+    glareAt: { x: 0, y: 0 },
+    ...more,
+  };
+  return takePicture(sheet, shot, seededChance(3));
+}
+
+describe('createFramePasses()', () => {
+  for (const turnDeg of [0, 17, 33, 45, 61, 90, 200, 305]) {
+    it(`reads stripes turned by ${turnDeg} degrees within two frames`, () => {
+      const frame = photograph(drawCode('code128', '1PABC-42', 4), { turnDeg });
+      expect(textsOf(readOver([frame, frame]))).toEqual(['1PABC-42']);
+    });
+  }
+
+  const ways = [
+    ['tilted by 40 degrees', { tiltDeg: 40, turnDeg: 25 }],
+    ['bent round a reel', { bendMm: 45, turnDeg: 70 }],
+  ] as const;
+  for (const [name, how] of ways) {
+    it(`reads a square code ${name}`, () => {
+      expect(textsOf(readOver([photograph(drawCode('datamatrix', ENVELOPE, 5), how)]))).toEqual([ENVELOPE]);
+    });
+  }
+
+  it('reads an inverted code', () => {
+    const code = drawCode('datamatrix', ENVELOPE, 4);
+    const inverted = mapPixels(code, (x, y) => 255 - (code.data[y * code.width + x] ?? 0));
+    expect(textsOf(readOver([onDesk(inverted, 640, 480, 40)]))).toEqual([ENVELOPE]);
+  });
+
+  it('reads a mirrored code', () => {
+    const code = drawCode('datamatrix', ENVELOPE, 4);
+    const mirrored = mapPixels(code, (x, y) => code.data[y * code.width + code.width - 1 - x] ?? 0);
+    expect(textsOf(readOver([onDesk(mirrored, 640, 480)]))).toEqual([ENVELOPE]);
+  });
+
+  it('tells where a code is, also when a cut read it', () => {
+    const frame = photograph(drawCode('code128', '1PABC-42', 4), { turnDeg: 40 });
+    const [code] = readOver([frame, frame]);
+    const middle = (axis: 'x' | 'y') => (code?.quad ?? []).reduce((sum, point) => sum + point[axis], 0) / 4;
+    expect(code?.pass).not.toBe('quick');
+    expect(Math.hypot(middle('x') - 480, middle('y') - 270)).toBeLessThan(25);
+  });
+
+  it('answers the same text once for one code and twice for two', () => {
+    const code = drawCode('datamatrix', ENVELOPE, 4);
+    const one = onDesk(code, 900, 400);
+    expect(readOver([one]).length).toBe(1);
+    const two = mapPixels(one, (x, y) => {
+      const row = y - Math.floor((400 - code.height) / 2);
+      const column = x < 450 ? x - 60 : x - 560;
+      const inside = row >= 0 && row < code.height && column >= 0 && column < code.width;
+      return inside ? (code.data[row * code.width + column] ?? 0) : 90;
+    });
+    expect(readOver([two]).length).toBe(2);
+  });
+
+  it('takes the quick look only when asked to, and stops when its time is up', () => {
+    let looks = 0;
+    const counting: CodeReader = () => {
+      looks += 1;
+      return [];
+    };
+    const frame = photograph(drawCode('code128', '1PABC-42', 4), { turnDeg: 40 });
+    createFramePasses(counting, { nowMs: () => 0 }).read(frame, DEFAULT_FORMATS, false);
+    expect(looks).toBe(1);
+    let nowMs = 0;
+    createFramePasses(counting, { nowMs: () => (nowMs += 1000) }).read(frame, DEFAULT_FORMATS, true);
+    expect(looks).toBe(2);
+  });
+
+  it('fully reads at least nine in ten labels of the easy half, and nothing wrong in either half', () => {
+    let [labels, full] = [0, 0];
+    for (const half of ['easy', 'hard'] as const) {
+      for (let seed = 501; seed <= 508; seed++) {
+        const made = makeCase(half, seed);
+        const truth = new Set(made.labels.flatMap(({ codes }) => codes.map(({ text }) => text)));
+        const seen = new Set(textsOf(readOver(made.frames)));
+        expect([...seen].filter((text) => !truth.has(text))).toEqual([]);
+        if (half === 'hard') continue;
+        labels += made.labels.length;
+        full += made.labels.filter(({ codes }) => codes.every(({ text }) => seen.has(text))).length;
+      }
+    }
+    expect(full / labels).toBeGreaterThanOrEqual(0.9);
+  });
+});
