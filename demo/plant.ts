@@ -5,7 +5,7 @@
 import { checkPayload, type EntryKind, type PayloadOf } from '../shared/setup/kinds.ts';
 import { feeders } from './feeders.ts';
 import { people } from './people.ts';
-import { blockedLot } from './practice-groups.ts';
+import { blockedLot } from './practice-label.ts';
 import { bankPositions, banks, lineId, machines, products, takenSetup } from './setups.ts';
 
 /** An entry that somebody wants written. */

@@ -7,7 +7,8 @@ import type { Entry } from '../shared/log/entry.ts';
 import type { ServerSettings } from '../src/server/settings.ts';
 import { logText } from './log.ts';
 import type { Playing } from './playing.ts';
-import { type PracticeLabel, practiceLabels } from './practice.ts';
+import { practiceLabels } from './practice.ts';
+import type { PracticeLabel } from './practice-label.ts';
 import { lineId } from './setups.ts';
 import { sheetPage, sheetStyle } from './sheet-page.ts';
 import { loadSymbols, SymbolsMissing } from './symbols.ts';
@@ -29,7 +30,10 @@ export interface DemoRoutes {
 /** Real ms between two looks at what has happened. */
 const LOOK_MS = 250;
 
-/** Adds the demo's routes; before the app's own, so that the marked page wins over the plain one. */
+/**
+ * Adds the demo's routes. `/demo/state.json` says whether the shift goes on by itself (`live`), and which plant time it is:
+ * `openedMs` + (real time - `openedMs`) × `speed`. They come before the app's own, so that the marked page wins over the plain
+ * one. */
 export function addDemoRoutes(app: App, demo: DemoRoutes): void {
   const tellMore = createTeller(demo);
   app.addHook('onRequest', async (request, reply) => {
@@ -41,6 +45,10 @@ export function addDemoRoutes(app: App, demo: DemoRoutes): void {
       return markedPage(demo);
     });
   }
+  app.get('/demo/state.json', async () => {
+    const { speed, openedMs } = demo.playing;
+    return { live: demo.live, speed, openedMs };
+  });
   app.get('/demo/log.ndjson', async (_, reply) => {
     await tellMore();
     reply.type('application/x-ndjson; charset=utf-8');
@@ -67,6 +75,11 @@ export function addDemoRoutes(app: App, demo: DemoRoutes): void {
     return sheetStyle;
   });
   if (demo.live) addLive(app, demo, tellMore);
+  // What the demo does not have is no page of the app either.
+  app.get('/demo/*', async (_, reply) => {
+    reply.code(404).type('text/plain; charset=utf-8');
+    return 'nothing is here\n';
+  });
 }
 
 function labelsNow({ playing, nowMs }: DemoRoutes): readonly PracticeLabel[] {
@@ -86,12 +99,12 @@ function createTeller({ playing, nowMs, onTold }: DemoRoutes): () => Promise<voi
   };
 }
 
-/** The app's page with a mark: `speed`, and at which real moment plant and real clock agree. */
-async function markedPage({ appRoot, playing, live }: DemoRoutes): Promise<string> {
+/** The app's page with a mark. The mark says no more than where it is: a page may come out of a cache, `/demo/state.json` does not. */
+async function markedPage({ appRoot }: DemoRoutes): Promise<string> {
   const page = await readFile(join(appRoot, 'index.html'), 'utf8');
-  const { speed, openedMs } = playing;
-  const mark = JSON.stringify({ live, speed, openedMs }).replaceAll('"', '&quot;');
-  return page.replace('</head>', `  <meta name="reelward-demo" content="${mark}" />\n  </head>`);
+  if (!page.includes('</head>'))
+    throw new TypeError('Cannot mark the page as it must have a head: current value has none');
+  return page.replace('</head>', '  <meta name="reelward-demo" content="plant" />\n  </head>');
 }
 
 /** Server-sent events: each carries the entries that have happened since the one before, `?after=N` those after the first N. */

@@ -2,8 +2,8 @@
 // and reels; a scanner reads them off paper or off another screen.
 
 import { plantName } from './plant.ts';
-import type { PracticeLabel } from './practice.ts';
-import { practiceGroups } from './practice-groups.ts';
+import type { PracticeLabel } from './practice-label.ts';
+import { practiceGroups } from './practice-label.ts';
 import type { DrawSymbol } from './symbols.ts';
 
 const escapes: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
@@ -61,8 +61,8 @@ h1 { font-size: 24px; margin: 0 0 4px; }
 h2 { font-size: 18px; margin: 28px 0 10px; border-bottom: 2px solid #14181d; padding-bottom: 4px; }
 h3 { font-size: 15px; margin: 0; overflow-wrap: anywhere; }
 p { margin: 2px 0 8px; color: #555c65; }
-ul { list-style: none; margin: 0; padding: 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(250px, 1fr)); gap: 10px; }
-.label { border: 1px dashed #8d8a80; border-radius: 6px; padding: 10px; break-inside: avoid; }
+ul { list-style: none; margin: 0; padding: 0; columns: 250px; column-gap: 10px; }
+.label { border: 1px dashed #8d8a80; border-radius: 6px; padding: 10px; margin: 0 0 10px; break-inside: avoid; }
 .codes { display: flex; flex-wrap: wrap; gap: 8px; }
 figure { margin: 0; }
 figcaption { font: 9px/1.2 ui-monospace, monospace; overflow-wrap: anywhere; max-width: 230px; }

@@ -2,8 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import { openPlaying } from '../../demo/playing.ts';
-import { type Practice, practiceLabels } from '../../demo/practice.ts';
-import { practiceGroups } from '../../demo/practice-groups.ts';
+import { practiceLabels } from '../../demo/practice.ts';
+import { type Practice, practiceGroups } from '../../demo/practice-label.ts';
 import { lineId } from '../../demo/setups.ts';
 import { parseLabel } from '../../shared/labels/label.ts';
 import { recognise } from '../../shared/setup/recognise.ts';
