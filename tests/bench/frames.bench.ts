@@ -1,6 +1,7 @@
 // How many labels are fully read within five frames, how fast, and is anything ever read wrong?
 // Baselines in the same run on the same frames: the plain call of the wasm reader (its defaults, plain text) and the
-// script port. Run with more cases: REELWARD_FRAME_CASES=1000 gives 10,000 frames.
+// script port. REELWARD_FRAME_CASES: cases a half, 1000 give 10,000 frames. REELWARD_FRAME_SCRIPT=0 leaves the port out,
+// REELWARD_FRAME_ONLY=ours everything but ours, for the long run that looks for wrong reads.
 
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -51,7 +52,8 @@ async function plainRead(image: GrayImage): Promise<readonly Read[]> {
   });
 }
 
-const contenders: readonly Contender[] = [
+const ONLY = process.env['REELWARD_FRAME_ONLY'];
+const all: readonly Contender[] = [
   {
     name: 'ours',
     start: () => {
@@ -71,6 +73,8 @@ const contenders: readonly Contender[] = [
     ? [{ name: 'script port', start: () => (image: GrayImage) => readWithScript(image, DEFAULT_FORMATS) }]
     : []),
 ];
+
+const contenders = all.filter(({ name }) => ONLY === undefined || name === ONLY);
 
 interface Score {
   labels: number;
@@ -112,11 +116,11 @@ async function runHalf(half: Half): Promise<void> {
     for (const [at, contender] of contenders.entries()) await runCase(made, contender, scores[at]!); // same length
   }
   console.log(`\n${half} half: ${CASES} cases, ${labels} labels, ${CASES * FRAMES_PER_CASE} frames`);
-  const plain = scores[contenders.findIndex(({ name }) => name === 'plain wasm call')]!; // always among them
+  const plainLabels = scores[contenders.findIndex(({ name }) => name === 'plain wasm call')]?.labels ?? 0;
   contenders.forEach(({ name }, at) => {
     const score = scores[at]!; // same length
     const share = ((100 * score.labels) / labels).toFixed(1);
-    const ratio = plain.labels === 0 ? '-' : (score.labels / plain.labels).toFixed(2);
+    const ratio = plainLabels === 0 ? '-' : (score.labels / plainLabels).toFixed(2);
     console.log(
       `${name.padEnd(22)} fully read ${share.padStart(5)} %  (${ratio} x plain)  median ${quantile(score.ms, 0.5).toFixed(1)} ms` +
         `  95 % ${quantile(score.ms, 0.95).toFixed(1)} ms  wrong reads ${score.wrong.length}`,

@@ -1,0 +1,141 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { type FakeCode, filmCodes } from './harness/scan/fake-camera.ts';
+import { type HarnessServer, POLICY, POLICY_WITHOUT_WASM, serveHarness } from './harness/scan/serve.ts';
+import { startBrowser, waitReady } from './support/browser.ts';
+
+// Separators of ISO/IEC 15434; data invented.
+const ENVELOPE = '[)>\u001e06\u001dPCUST-0042\u001dQ4000\u001d1TLOT77\u001e\u0004';
+const OTHER = '[)>\u001e06\u001dPCUST-0099\u001dQ1000\u001d1TLOT12\u001e\u0004';
+
+let server: HarnessServer;
+let plain: Browser;
+let browser: Browser | null = null;
+
+async function openBefore(codes: readonly FakeCode[], query = ''): Promise<Page> {
+  browser = await startBrowser(await filmCodes(plain, codes));
+  const page = await browser.newPage();
+  await page.goto(`${server.url}?camera${query}`);
+  await waitReady(page);
+  return page;
+}
+
+const scansOf = (page: Page) => page.evaluate(() => window.harness.scans);
+const statesOf = (page: Page) => page.evaluate(() => window.harness.states);
+
+beforeAll(async () => {
+  server = await serveHarness();
+  plain = await startBrowser();
+});
+afterEach(async () => {
+  await browser?.close();
+  browser = null;
+  server.setPolicy(POLICY);
+});
+afterAll(async () => {
+  await plain.close();
+  server.close();
+});
+
+describe('the camera in a browser', () => {
+  it('loads nothing of the decoder before the camera is opened', async () => {
+    server.asked.length = 0;
+    const page = await plain.newPage();
+    await page.goto(server.url);
+    await waitReady(page);
+    expect(server.asked.filter((name) => /wasm|decode|camera/i.test(name))).toEqual([]);
+    await page.close();
+  });
+
+  it('reads a whole label once, byte for byte, under a strict policy and from this server alone', async () => {
+    const page = await openBefore([
+      { bcid: 'datamatrix', text: ENVELOPE, x: 420, y: 200, scale: 4 },
+      { bcid: 'code128', text: '1PABC0603-103', x: 600, y: 210, scale: 1 },
+    ]);
+    const foreign: string[] = [];
+    page.on('request', (request) => {
+      if (!request.url().startsWith(server.url) && !request.url().startsWith('blob:'))
+        foreign.push(request.url());
+    });
+    await expect.poll(() => scansOf(page), { timeout: 15_000 }).not.toEqual([]);
+    await page.waitForTimeout(1500);
+    const scans = await scansOf(page);
+    expect(scans.length).toBe(1);
+    expect(scans[0]?.via).toBe('camera');
+    const envelope = scans[0]?.codes.find(({ format }) => format === 'DataMatrix')?.text ?? '';
+    expect([...envelope].map((char) => char.charCodeAt(0))).toEqual(
+      [...ENVELOPE].map((char) => char.charCodeAt(0)),
+    );
+    expect(scans[0]?.codes.map(({ text }) => text)).toContain('1PABC0603-103');
+    expect(
+      await page.evaluate(() => [window.harness.violations, window.harness.cameraRequests.length]),
+    ).toEqual([[], 1]);
+    expect(foreign).toEqual([]);
+    expect(await statesOf(page)).toContain('watching worker complete');
+    expect(await page.locator('.camera-region').count()).toBe(1);
+    await expect.poll(() => page.locator('.camera-outline.is-done').count()).toBeGreaterThanOrEqual(1);
+  });
+
+  it('reads stripes at an angle at which a straight scan line does not cross them', async () => {
+    const page = await openBefore([
+      { bcid: 'code128', text: '1PABC0603-103', x: 420, y: 300, turnDeg: 37, scale: 2 },
+    ]);
+    await expect.poll(() => scansOf(page), { timeout: 15_000 }).not.toEqual([]);
+    expect((await scansOf(page))[0]?.codes.map(({ text, format }) => [text, format])).toEqual([
+      ['1PABC0603-103', 'Code128'],
+    ]);
+  });
+
+  it('asks which of two labels is meant, outlines both and takes the one that is tapped', async () => {
+    const page = await openBefore([
+      { bcid: 'datamatrix', text: ENVELOPE, x: 200, y: 280, scale: 4 },
+      { bcid: 'datamatrix', text: OTHER, x: 860, y: 280, scale: 4 },
+    ]);
+    await page.getByRole('button', { name: 'Label 2' }).waitFor({ timeout: 15_000 });
+    expect(await page.locator('.camera-number').allTextContents()).toEqual(['1', '2']);
+    expect(await scansOf(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Label 2' }).click();
+    await page.waitForTimeout(1500);
+    expect((await scansOf(page)).map(({ codes }) => codes.map(({ text }) => text))).toEqual([[OTHER]]);
+  });
+
+  it('outlines a code where it is', async () => {
+    const page = await openBefore([{ bcid: 'datamatrix', text: ENVELOPE, x: 500, y: 250, scale: 5 }]);
+    await page.locator('.camera-outline').first().waitFor({ state: 'attached', timeout: 15_000 });
+    const [viewBox, points] = await page.evaluate(() => [
+      document.querySelector('.camera-overlay')?.getAttribute('viewBox') ?? '',
+      document.querySelector('.camera-outline')?.getAttribute('points') ?? '',
+    ]);
+    const [, , width = 0] = (viewBox ?? '').split(' ').map(Number);
+    const [x = 0, y = 0] = (points ?? '').split(/[ ,]/).map(Number);
+    const scale = 1280 / width;
+    expect(Math.hypot(x * scale - 500, y * scale - 250)).toBeLessThan(16);
+  });
+
+  it('stops by itself when nothing is read, and starts again on a tap', async () => {
+    const page = await openBefore([], '&idle=1500');
+    await expect
+      .poll(() => page.locator('.camera-status').textContent(), { timeout: 10_000 })
+      .toBe('Stopped by itself');
+    expect(await page.evaluate(() => document.querySelector('video')?.srcObject ?? null)).toBeNull();
+    await page.getByRole('button', { name: 'Start camera' }).click();
+    await expect.poll(async () => (await statesOf(page)).at(-1)).toContain('watching');
+  });
+
+  it('says so when there is no camera', async () => {
+    const page = await plain.newPage();
+    await page.goto(`${server.url}?camera`);
+    await expect
+      .poll(() => page.locator('.camera-status').textContent(), { timeout: 10_000 })
+      .toMatch(/No camera|Not allowed/);
+    await page.close();
+  });
+
+  it('reads by plain script where WebAssembly is barred', async () => {
+    server.setPolicy(POLICY_WITHOUT_WASM);
+    const page = await openBefore([{ bcid: 'datamatrix', text: ENVELOPE, x: 500, y: 250, scale: 5 }]);
+    await expect.poll(() => scansOf(page), { timeout: 20_000 }).not.toEqual([]);
+    expect((await scansOf(page))[0]?.codes[0]?.text).toBe(ENVELOPE);
+    expect(await statesOf(page)).toContain('watching script complete');
+  });
+});
