@@ -1,0 +1,425 @@
+// May this reel go on this slot? Every reason reached by a case, and a wrong part never accepted.
+
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { comparePartNumbers, type PartComparison } from '../../../shared/labels/part-numbers.ts';
+import type { FloorState } from '../../../shared/setup/state.ts';
+import { type ReasonCode, reasonCodes, reasonVerdicts, verdictOf } from '../../../shared/verdict/reasons.ts';
+import { slotsWanting, type VerifyQuestion, verifyReel } from '../../../shared/verdict/verify.ts';
+import { beginStory, brookSetup, type Story, tellPlant, verified, wantedSlot } from '../setup/story.ts';
+
+const reel = (more: Partial<VerifyQuestion['reel']> = {}): VerifyQuestion['reel'] => ({
+  ...{ reel: 'K-new', part: 'R-100', supplierPart: null, quantity: 5000, lot: 'lot-7' },
+  ...more,
+});
+const ask = (more: Partial<VerifyQuestion> = {}): VerifyQuestion => ({
+  ...{ act: 'load', line: 'L1', setup: 'brook-top-a', slot: 'M1-F-001', feeder: null, reel: reel() },
+  today: '2026-03-02',
+  ...more,
+});
+
+/** One case: what happened before, what is asked, what must be answered. */
+interface Case {
+  readonly why: string;
+  readonly before?: (story: Story) => void;
+  readonly rules?: Parameters<typeof tellPlant>[1];
+  readonly ask: VerifyQuestion;
+  /** The first reason, with facts. */
+  readonly reason: { readonly code: ReasonCode; readonly [fact: string]: unknown };
+  readonly part?: string | null;
+}
+
+const looseRules = {
+  rules: {
+    comparison: { ignoreCase: true, ignoreSpaces: true, ignoreDashes: true, packingSuffixes: ['-TR'] },
+  },
+};
+const loadK1 = (story: Story) =>
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'lot-1', feeder: 'F-1' }));
+
+const cases: readonly Case[] = [
+  {
+    why: 'the line has no such place',
+    ask: ask({ slot: 'M9-F-001' }),
+    reason: { code: 'unknown-slot', slot: 'M9-F-001' },
+  },
+  {
+    why: 'the place is beyond the end of the bank',
+    ask: ask({ slot: 'M1-F-021' }),
+    reason: { code: 'unknown-slot', slot: 'M1-F-021' },
+  },
+  {
+    why: 'the setup leaves this slot empty',
+    ask: ask({ slot: 'M1-F-020' }),
+    reason: { code: 'slot-not-in-setup', slot: 'M1-F-020' },
+  },
+  {
+    why: 'something is on the slot already',
+    before: loadK1,
+    ask: ask(),
+    reason: { code: 'slot-loaded', part: 'R-100', reel: 'K1' },
+  },
+  { why: 'a splice needs a tape to join', ask: ask({ act: 'splice' }), reason: { code: 'slot-empty' } },
+  { why: 'a sweep finds nothing loaded', ask: ask({ act: 'sweep' }), reason: { code: 'slot-empty' } },
+  {
+    why: 'the label names no part at all',
+    ask: ask({ reel: reel({ part: null }) }),
+    reason: { code: 'no-part', wanted: 'R-100' },
+    part: null,
+  },
+  {
+    why: 'the part belongs to another slot',
+    ask: ask({ reel: reel({ part: 'C-200' }) }),
+    reason: { code: 'wrong-part', wanted: 'R-100', found: 'C-200', goesTo: ['M1-F-002'] },
+  },
+  {
+    why: 'the part belongs to no slot of the setup',
+    ask: ask({ reel: reel({ part: 'X-1' }) }),
+    reason: { code: 'wrong-part', goesTo: [] },
+  },
+  {
+    why: 'the supplier part is approved, but for another part',
+    ask: ask({ reel: reel({ part: null, supplierPart: 'SUP-300' }) }),
+    reason: { code: 'wrong-part', found: 'U-300', goesTo: ['M1-F-010'] },
+    part: 'U-300',
+  },
+  {
+    why: 'an empty part number is no part number',
+    ask: ask({ reel: reel({ part: '' }) }),
+    reason: { code: 'wrong-part', found: '' },
+  },
+  {
+    why: 'the reel is on another slot',
+    before: loadK1,
+    ask: ask({ slot: 'M1-R-003', reel: reel({ reel: 'K1' }) }),
+    reason: { code: 'reel-elsewhere', slot: 'M1-F-001', line: 'L1' },
+  },
+  {
+    why: 'the reel scanned for the splice is the running one',
+    before: loadK1,
+    ask: ask({ act: 'splice', reel: reel({ reel: 'K1' }) }),
+    reason: { code: 'reel-here', slot: 'M1-F-001' },
+  },
+  {
+    why: 'the lot is blocked',
+    before: (story) =>
+      story.tell('material.blocked', { block: 'b', reel: null, lot: 'lot-7', part: null, reason: 'cracks' }),
+    ask: ask(),
+    reason: { code: 'reel-blocked', reason: 'cracks' },
+  },
+  {
+    why: 'the feeder carries another slot',
+    before: loadK1,
+    ask: ask({ slot: 'M1-R-003', feeder: 'F-1' }),
+    reason: { code: 'feeder-elsewhere', slot: 'M1-F-001' },
+  },
+  {
+    why: 'the feeder is for wider tape',
+    before: (story) =>
+      story.tell('feeder.known', { feeder: 'F-2', tapeWidthMm: 12, pitchesMm: [4], positions: 2 }),
+    ask: ask({ feeder: 'F-2' }),
+    reason: { code: 'feeder-width', wanted: 8, found: 12 },
+  },
+  {
+    why: 'the feeder cannot advance so far',
+    before: (story) =>
+      story.tell('feeder.known', { feeder: 'F-3', tapeWidthMm: 8, pitchesMm: [2, 8], positions: 1 }),
+    ask: ask({ feeder: 'F-3' }),
+    reason: { code: 'feeder-pitch', wanted: 4, found: '2 / 8' },
+  },
+  {
+    why: 'the line wants feeders that are known',
+    rules: { rules: { feedersKnown: true } },
+    ask: ask({ feeder: 'F-9' }),
+    reason: { code: 'feeder-unknown', feeder: 'F-9' },
+  },
+  {
+    why: 'the floor life is over',
+    ask: ask({ floorLife: { leftSeconds: 0, neededSeconds: null } }),
+    reason: { code: 'floor-life-over' },
+  },
+  {
+    why: 'the floor life ends before the reel does',
+    ask: ask({ floorLife: { leftSeconds: 100, neededSeconds: 101 } }),
+    reason: { code: 'floor-life-short', leftSeconds: 100, neededSeconds: 101 },
+  },
+  {
+    why: 'part and supplier part of the label stand for different parts',
+    ask: ask({ reel: reel({ supplierPart: 'SUP-300' }) }),
+    reason: { code: 'part-contradicts', part: 'R-100', approvedFor: ['U-300'] },
+  },
+  {
+    why: 'it is an alternate, but approved for another product',
+    before: (story) =>
+      story.tell('setup.taken', {
+        ...brookSetup,
+        ...{
+          setup: 'fell',
+          product: 'Fell',
+          slots: [wantedSlot('M1-F-001', 'R-100', { alternates: ['R-101'] })],
+        },
+      }),
+    ask: ask({ reel: reel({ part: 'R-101' }) }),
+    reason: { code: 'alternate-not-approved', wanted: 'R-100', found: 'R-101', approvedFor: ['Fell'] },
+  },
+  {
+    why: 'nobody approved the supplier part',
+    ask: ask({ reel: reel({ part: null, supplierPart: 'SUP-9' }) }),
+    reason: { code: 'supplier-part-not-approved', supplierPart: 'SUP-9', wanted: 'R-100' },
+    part: null,
+  },
+  {
+    why: 'nobody knows how many',
+    ask: ask({ reel: reel({ quantity: null }) }),
+    reason: { code: 'no-quantity' },
+  },
+  {
+    why: 'the label’s date has passed',
+    ask: ask({ reel: reel({ expires: '2026-03-01' }) }),
+    reason: { code: 'expired', expires: '2026-03-01' },
+  },
+  {
+    why: 'the sweep finds another reel than the log',
+    before: loadK1,
+    ask: ask({ act: 'sweep', reel: reel({ reel: 'K2' }) }),
+    reason: { code: 'not-the-loaded-reel', reel: 'K2', loaded: 'K1' },
+  },
+  {
+    why: 'the slot takes this alternate',
+    ask: ask({ slot: 'M1-F-002', reel: reel({ part: 'C-201' }) }),
+    reason: { code: 'by-alternate', wanted: 'C-200', found: 'C-201' },
+    part: 'C-201',
+  },
+  {
+    why: 'the supplier part is approved for the wanted part',
+    ask: ask({ slot: 'M1-F-010', reel: reel({ part: null, supplierPart: 'SUP-300' }) }),
+    reason: { code: 'by-supplier-part', part: 'U-300' },
+    part: 'U-300',
+  },
+  {
+    why: 'the site’s rules take case and packing as no difference',
+    rules: looseRules,
+    ask: ask({ reel: reel({ part: 'r-100' }) }),
+    reason: { code: 'by-comparison', rule: 'case', wanted: 'R-100', found: 'r-100' },
+    part: 'R-100',
+  },
+  {
+    why: 'the new tape is of another lot',
+    before: loadK1,
+    ask: ask({ act: 'splice' }),
+    reason: { code: 'mixed-lots', from: 'lot-1', to: 'lot-7' },
+  },
+];
+
+function floorOf({ before, rules }: Pick<Case, 'before' | 'rules'>): FloorState {
+  const story = beginStory();
+  tellPlant(story, rules);
+  before?.(story);
+  return story.floor();
+}
+
+function frozen<T>(value: T): T {
+  if (value === null || typeof value !== 'object' || Object.isFrozen(value)) return value;
+  if (value instanceof Map) for (const each of value.values()) frozen(each);
+  for (const each of Object.values(value)) frozen(each);
+  return Object.freeze(value);
+}
+
+/** Codes that no rule gives: a person’s act is noted under them. */
+const byOthers: readonly ReasonCode[] = ['quantity-corrected'];
+
+describe('verifyReel()', () => {
+  test('accepts the wanted part on its empty slot without any reason', () => {
+    expect(verifyReel(floorOf({}), ask())).toEqual({ verdict: 'accepted', reasons: [], part: 'R-100' });
+  });
+
+  test('gives the reason that is to act on first, with its facts, on frozen inputs', () => {
+    for (const { why, reason, part, ask: question, ...rest } of cases) {
+      const answer = verifyReel(frozen(floorOf(rest)), frozen(question));
+      expect(answer.reasons[0], why).toMatchObject(reason);
+      expect(answer.verdict, why).toBe(reasonVerdicts[reason.code]);
+      if (part !== undefined) expect(answer.part, why).toBe(part);
+    }
+  });
+
+  test('has a case for every reason that it gives', () => {
+    const reached = new Set(cases.map(({ reason }) => reason.code));
+    expect(reasonCodes.filter((code) => !reached.has(code))).toEqual(byOthers);
+  });
+
+  test('gives every reason at once, refusals before what a lead decides before notes', () => {
+    const floor = floorOf({ before: loadK1, rules: looseRules });
+    const answer = verifyReel(
+      floor,
+      ask({
+        slot: 'M1-R-003',
+        feeder: 'F-1',
+        reel: reel({ part: 'r-100', quantity: null, expires: '2020-01-01' }),
+      }),
+    );
+    expect(answer.reasons.map(({ code }) => code)).toEqual([
+      'feeder-elsewhere',
+      'no-quantity',
+      'expired',
+      'by-comparison',
+    ]);
+    expect(answer.verdict).toBe('refused');
+  });
+
+  test('takes what is on the edge: today’s expiry, floor life that just lasts, a count that the log knows', () => {
+    const floor = floorOf({
+      before: (story) => {
+        loadK1(story);
+        story.tell('reel.unloaded', {
+          ...{ line: 'L1', run: null, slot: 'M1-F-001', feeder: null, reel: 'K1', part: null, lot: null },
+          ...{ quantity: 300, basis: 'weighed', panels: 0, via: 'typed' },
+        });
+      },
+    });
+    const edge = ask({
+      reel: reel({ reel: 'K1', quantity: null, expires: '2026-03-02' }),
+      floorLife: { leftSeconds: 100, neededSeconds: 100 },
+    });
+    expect(verifyReel(floor, edge)).toMatchObject({ verdict: 'accepted', reasons: [] });
+    expect(verifyReel(floor, { ...edge, floorLife: { leftSeconds: 1, neededSeconds: null } }).verdict).toBe(
+      'accepted',
+    );
+  });
+
+  test('takes the site’s number where it stands in the supplier’s field', () => {
+    const answer = verifyReel(floorOf({}), ask({ reel: reel({ part: null, supplierPart: 'R-100' }) }));
+    expect(answer).toEqual({ verdict: 'accepted', reasons: [], part: 'R-100' });
+  });
+
+  test('accepts in a sweep the reel that the log knows, by its id or by part and lot, and by joined tapes too', () => {
+    const floor = floorOf({
+      before: (story) => {
+        loadK1(story);
+        story.tell(
+          'reel.verified',
+          verified('M1-F-001', 'R-100', { act: 'splice', reel: 'K2', lot: 'lot-2' }),
+        );
+        story.tell('reel.verified', verified('M1-R-003', 'R-100', { lot: 'lot-3' }));
+      },
+    });
+    const sweep = (slot: string, more: Parameters<typeof reel>[0]) =>
+      verifyReel(floor, ask({ act: 'sweep', slot, reel: reel(more) })).verdict;
+    expect(sweep('M1-F-001', { reel: 'K1' })).toBe('accepted');
+    expect(sweep('M1-F-001', { reel: 'K2' })).toBe('accepted');
+    expect(sweep('M1-F-001', { reel: null, lot: 'lot-2' })).toBe('accepted');
+    expect(sweep('M1-F-001', { reel: null, lot: 'lot-9' })).toBe('refused');
+    expect(sweep('M1-R-003', { reel: 'K9', lot: 'lot-3' })).toBe('accepted');
+    expect(sweep('M1-R-003', { reel: null, lot: 'lot-9' })).toBe('refused');
+  });
+
+  test('does not ask a splice for a feeder, and no verdict for the feeder of the slot itself', () => {
+    const before = (story: Story) => {
+      loadK1(story);
+      story.tell('feeder.known', { feeder: 'F-2', tapeWidthMm: 12, pitchesMm: [4], positions: 2 });
+    };
+    expect(verifyReel(floorOf({ before }), ask({ act: 'splice', feeder: 'F-2' })).verdict).toBe('accepted');
+  });
+
+  test('blocks by reel, by lot, by part, and by both together, and by nothing where a block names nothing', () => {
+    const rows: readonly (readonly [block: object, blocked: boolean])[] = [
+      [{ reel: 'K-new' }, true],
+      [{ reel: 'K-other' }, false],
+      [{ part: 'R-100' }, true],
+      [{ part: 'R-100', lot: 'lot-7' }, true],
+      [{ part: 'R-100', lot: 'lot-8' }, false],
+      [{}, false],
+    ];
+    for (const [named, blocked] of rows) {
+      const block = { block: 'b', reel: null, lot: null, part: null, reason: 'quality', ...named };
+      const floor = floorOf({ before: (story) => story.tell('material.blocked', block) });
+      expect(verifyReel(floor, ask()).verdict, JSON.stringify(named)).toBe(blocked ? 'refused' : 'accepted');
+    }
+  });
+});
+
+describe('a reel of a wrong part', () => {
+  // Few letters, so that numbers often nearly agree.
+  const number = fc.stringMatching(/^[AaB][- ]?[12](-TR|-tr)?$/);
+  const comparisonArb: fc.Arbitrary<PartComparison> = fc.record({
+    ignoreCase: fc.boolean(),
+    ignoreSpaces: fc.boolean(),
+    ignoreDashes: fc.boolean(),
+    packingSuffixes: fc.constantFrom([], ['-TR']),
+  });
+  const setupArb = fc.record({
+    part: number,
+    alternates: fc.array(number, { maxLength: 2 }),
+    approvals: fc.array(fc.tuple(number, number), { maxLength: 3 }),
+    comparison: comparisonArb,
+  });
+
+  test('is never accepted: neither wanted, nor alternate, nor approved, nor equal by a rule of the site', () => {
+    let accepted = 0;
+    let refused = 0;
+    fc.assert(
+      fc.property(
+        setupArb,
+        fc.option(number, { nil: null }),
+        fc.option(number, { nil: null }),
+        fc.constantFrom('load', 'splice', 'sweep'),
+        ({ part, alternates, approvals, comparison }, found, supplierPart, act) => {
+          const story = beginStory();
+          tellPlant(story, {
+            rules: { comparison: { ...comparison, packingSuffixes: [...comparison.packingSuffixes] } },
+          });
+          const slots = [wantedSlot('M1-F-001', part, { alternates })];
+          story.tell('setup.taken', { ...brookSetup, setup: 's', slots });
+          for (const [supplier, site] of approvals)
+            story.tell('supplier.approved', { supplierPart: supplier, part: site });
+          if (act !== 'load')
+            story.tell('reel.verified', verified('M1-F-001', part, { setup: 's', reel: 'K1' }));
+          const answer = verifyReel(
+            story.floor(),
+            ask({
+              act,
+              setup: 's',
+              reel: reel({ reel: act === 'sweep' ? 'K1' : 'K9', part: found, supplierPart }),
+            }),
+          );
+          const taken = [part, ...alternates];
+          const equals = (one: string, other: string) => comparePartNumbers(one, other, comparison) !== null;
+          const approved = approvals.some(
+            ([supplier, site]) =>
+              supplierPart !== null && equals(supplier, supplierPart) && taken.includes(site),
+          );
+          const named = [found, found === null ? supplierPart : null];
+          const direct = named.some((text) => text !== null && taken.some((each) => equals(each, text)));
+          // The site's own number on the label goes before the supplier's: a wrong one is wrong whatever else it says.
+          const right = direct || (found === null && approved);
+          if (!right) expect(answer.verdict).not.toBe('accepted');
+          if (answer.verdict === 'accepted') {
+            accepted += 1;
+            expect(taken).toContain(answer.part);
+          } else refused += 1;
+        },
+      ),
+      { numRuns: 1500 },
+    );
+    // Both sides were really visited.
+    expect(Math.min(accepted, refused)).toBeGreaterThan(100);
+  });
+});
+
+test('`slotsWanting()` names slots that want or take a part, in walking order', () => {
+  const floor = floorOf({});
+  expect(slotsWanting(floor, 'brook-top-a', 'R-100')).toEqual(['M1-F-001', 'M1-R-003']);
+  expect(slotsWanting(floor, 'brook-top-a', 'C-201')).toEqual(['M1-F-002']);
+  expect(slotsWanting(floor, 'brook-top-a', 'X-1')).toEqual([]);
+  expect(slotsWanting(floor, 'none', 'R-100')).toEqual([]);
+});
+
+test('`verdictOf()` lets a refusal win over a hold, a hold over an acceptance', () => {
+  expect(verdictOf([])).toBe('accepted');
+  for (const one of reasonCodes) {
+    for (const two of reasonCodes) {
+      const each = [reasonVerdicts[one], reasonVerdicts[two]];
+      const wanted = each.includes('refused') ? 'refused' : each.includes('held') ? 'held' : 'accepted';
+      expect(verdictOf([{ code: one }, { code: two }])).toBe(wanted);
+    }
+  }
+});
