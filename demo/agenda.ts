@@ -7,8 +7,6 @@ export interface Agenda {
   readonly at: (dueMs: number, act: (dueMs: number) => void) => void;
   /** Does all that falls due up to a moment, in order of time, then of entry. */
   readonly advance: (toMs: number) => void;
-  /** The last moment on the list; null where nothing waits. */
-  readonly lastMs: () => number | null;
 }
 
 /** An empty agenda. */
@@ -26,6 +24,5 @@ export function createAgenda(): Agenda {
         next.act(next.dueMs);
       }
     },
-    lastMs: () => waiting.at(-1)?.dueMs ?? null,
   };
 }

@@ -1,7 +1,7 @@
 // What the simulated people do with reels, and the entries that they leave: load, splice, unload, change over. Every reel is
 // put to the app's own verdict before it goes on; sometimes a hand takes the wrong reel first, and the log keeps the refusal.
 
-import { chanceBelow } from '../shared/kit/chance.ts';
+import { chanceBelow, chanceNormal } from '../shared/kit/chance.ts';
 import { entryId } from '../shared/log/entry.ts';
 import { compareSlots } from '../shared/setup/address.ts';
 import type { SetupSlot } from '../shared/setup/kinds.ts';
@@ -10,12 +10,19 @@ import type { VerifyAct } from '../shared/setup/vocabulary.ts';
 import { verifyReel } from '../shared/verdict/verify.ts';
 import type { Agenda } from './agenda.ts';
 import type { DemoLog } from './log.ts';
+import { familyOf } from './parts.ts';
 import { peopleOf } from './people.ts';
 import { placesOf } from './places.ts';
 import { wish } from './plant.ts';
 import { readSymbols } from './reels.ts';
 import { lineId } from './setups.ts';
 import { fetchReel, makeSlot, type StockReel, takeFeeder, takeNew, type World } from './world.ts';
+
+const DAY_MS = 86_400_000;
+/** Share of loads at which the wrong reel is taken first. */
+const WRONG_REEL = 0.02;
+/** Share of reels that the store weighs when they come back. */
+const WEIGHED = 0.3;
 
 /** Who works on the line, and when each is free. */
 export interface Hand {
@@ -30,6 +37,8 @@ export interface Floor {
   readonly agenda: Agenda;
   readonly hands: readonly Hand[];
   readonly lead: string;
+  /** Who minds the store. */
+  readonly handler: string;
   setup: string;
   run: string | null;
   panels: number;
@@ -51,7 +60,7 @@ export function verifyAndWrite(
     readonly feeder: string | null;
     readonly reel: StockReel;
   },
-  by: { readonly who: string; readonly atMs: number },
+  by: By,
 ): { readonly id: string; readonly verdict: 'accepted' | 'refused' | 'held' } {
   const { log } = floor;
   const facts = readSymbols(asked.reel.label.symbols);
@@ -86,70 +95,85 @@ export function verifyAndWrite(
   return { id: entryId(entry), verdict: answer.verdict };
 }
 
-/** Loads a slot; `quantity`: what is printed on a new reel, without it whatever the store hands out. */
+/** Who acts, and when. */
+export interface By {
+  readonly who: string;
+  readonly atMs: number;
+}
+
+/** Loads a slot; `quantity`: what is printed on a new reel, without it whatever the store hands out. `expired`: a lead must decide. */
 export function loadSlot(
   floor: Floor,
   wanted: SetupSlot,
-  by: { readonly who: string; readonly atMs: number; readonly quantity?: number },
+  by: By & { readonly quantity?: number; readonly expired?: boolean },
 ): void {
   const { world } = floor;
+  const { quantity, expired = false } = by;
   const feeder = takeFeeder(world, wanted);
+  const expires = new Date(by.atMs - 9 * DAY_MS).toISOString().slice(0, 10);
   const reel =
-    by.quantity === undefined ? fetchReel(world, wanted.part) : takeNew(world, wanted.part, by.quantity);
-  if (world.chance() < 0.02) takeWrongReel(floor, wanted, { ...by, feeder });
-  putOn(floor, { act: 'load', slot: wanted.slot, feeder, reel }, by);
-  const slot = makeSlot(world, wanted, feeder);
-  slot.tapes.push({ label: reel.label, left: reel.left, opensMs: null, closesMs: null });
-  world.slots.set(wanted.slot, slot);
-  world.truth.feeders.push({ slot: wanted.slot, feeder, loss: slot.loss });
+    quantity === undefined
+      ? fetchReel(world, wanted)
+      : takeNew(world, wanted.part, { quantity, ...(expired ? { expires } : {}) });
+  if (world.chance() < WRONG_REEL) takeWrongReel(floor, wanted, { ...by, feeder });
+  const { verdict, id } = verifyAndWrite(floor, { act: 'load', slot: wanted.slot, feeder, reel }, by);
+  const putOn = () => {
+    const slot = makeSlot(world, wanted, feeder);
+    slot.tapes.push({ label: reel.label, left: reel.left, opensMs: null, closesMs: null });
+    world.slots.set(wanted.slot, slot);
+    world.truth.feeders.push({ slot: wanted.slot, feeder, loss: slot.loss });
+  };
+  if (verdict === 'accepted') putOn();
+  else if (verdict === 'held' && expired) clearLater(floor, { id, slot: wanted.slot, atMs: by.atMs, putOn });
+  else throw notTaken(verdict, id);
+}
+
+/** The lead comes, looks and takes the reel. */
+function clearLater(
+  floor: Floor,
+  held: { readonly id: string; readonly slot: string; readonly atMs: number; readonly putOn: () => void },
+): void {
+  const { lead } = floor;
+  floor.agenda.at(held.atMs + (60 + 90 * floor.world.chance()) * 1000, (atMs) => {
+    floor.log.write(
+      wish('hold.cleared', {
+        ...{ of: held.id, line: lineId, slot: held.slot, by: lead, checked: 'tablet' },
+        reason: 'Solderability tried on ten parts, all wetted',
+      }),
+      { atMs, who: lead },
+    );
+    held.putOn();
+  });
+}
+
+function notTaken(verdict: string, id: string): RangeError {
+  return new RangeError(`Cannot load as reel must be accepted: current value is ${verdict} by ${id}`);
 }
 
 /** Joins a new reel's tape to the running one. */
-export function spliceSlot(
-  floor: Floor,
-  slot: string,
-  by: { readonly who: string; readonly atMs: number },
-): void {
+export function spliceSlot(floor: Floor, slot: string, by: By): void {
   const there = floor.world.slots.get(slot);
   if (!there) throw new RangeError(`Cannot splice as slot must be loaded: current value is ${slot}`);
-  const reel = fetchReel(floor.world, there.wanted.part);
-  putOn(floor, { act: 'splice', slot, feeder: null, reel }, by);
+  const reel = fetchReel(floor.world, there.wanted);
+  const { verdict, id } = verifyAndWrite(floor, { act: 'splice', slot, feeder: null, reel }, by);
+  if (verdict !== 'accepted') throw notTaken(verdict, id);
   there.tapes.push({ label: reel.label, left: reel.left, opensMs: null, closesMs: null });
 }
 
-/** A reel that must be right: anything but `accepted` is a fault of the plant's data. */
-function putOn(
-  floor: Floor,
-  asked: Parameters<typeof verifyAndWrite>[1],
-  by: { readonly who: string; readonly atMs: number },
-): void {
-  const { verdict, id } = verifyAndWrite(floor, asked, by);
-  if (verdict !== 'accepted')
-    throw new RangeError(`Cannot load as reel must be accepted: current value is ${verdict} by ${id}`);
-}
-
-function takeWrongReel(
-  floor: Floor,
-  wanted: SetupSlot,
-  by: { readonly who: string; readonly atMs: number; readonly feeder: string },
-): void {
+function takeWrongReel(floor: Floor, wanted: SetupSlot, by: By & { readonly feeder: string }): void {
   const others = placesOf(floor.log.state, floor.setup).filter(
     (slot) => slot.part !== wanted.part && slot.tapeWidthMm === wanted.tapeWidthMm,
   );
   const other = others[chanceBelow(floor.world.chance, others.length)];
   if (!other) return;
-  const label = floor.world.store.next(other.part, 1000);
+  const label = floor.world.store.next(other.part, { quantity: 1000 });
   const asked = { act: 'load', slot: wanted.slot, feeder: by.feeder, reel: { label, left: 1000 } } as const;
   const lastMs = floor.log.entries.at(-1)?.hlc.ms ?? 0;
   verifyAndWrite(floor, asked, { who: by.who, atMs: Math.max(lastMs, by.atMs - 12_000) });
 }
 
 /** Takes a slot's reel off; what is left on the running tape goes back to the store's opened reels. */
-export function unloadSlot(
-  floor: Floor,
-  slot: string,
-  by: { readonly who: string; readonly atMs: number; readonly empty: boolean },
-): void {
+export function unloadSlot(floor: Floor, slot: string, by: By & { readonly empty: boolean }): void {
   const { world, log } = floor;
   const there = log.state.slots.get(slotKey(lineId, slot));
   const truth = world.slots.get(slot);
@@ -175,9 +199,35 @@ export function unloadSlot(
   const feeder = log.state.feeders.get(truth.feeder);
   if (feeder) world.freeFeeders.push(feeder);
   const tape = truth.tapes.at(-1);
-  if (!tape || tape.left === 0) return;
+  // What a lead let through once is not put back for others to take.
+  if (!tape || tape.left === 0 || tape.label.expires) return;
   const part = truth.wanted.part;
-  world.stock.set(part, [...(world.stock.get(part) ?? []), { label: tape.label, left: tape.left }]);
+  const back: StockReel = { label: tape.label, left: tape.left };
+  world.stock.set(part, [...(world.stock.get(part) ?? []), back]);
+  if (world.chance() < WEIGHED) weighLater(floor, part, { back, atMs: by.atMs });
+}
+
+/** The store weighs a reel that came back, unless somebody took it again before. */
+function weighLater(
+  floor: Floor,
+  part: string,
+  from: { readonly back: StockReel; readonly atMs: number },
+): void {
+  const { world, log } = floor;
+  const { back } = from;
+  floor.agenda.at(from.atMs + (10 + 15 * world.chance()) * 60_000, (atMs) => {
+    if (!world.stock.get(part)?.includes(back)) return;
+    // A pocket scale on small parts: half a percent of a full reel, common practice.
+    const sd = Math.max(1, 0.005 * familyOf(part).full);
+    const quantity = Math.max(0, Math.round(chanceNormal(world.chance, back.left, sd)));
+    log.write(
+      wish('reel.counted', {
+        ...{ line: null, slot: null, reel: back.label.reel, part, lot: back.label.lot },
+        ...{ quantity, sd, basis: 'weighed', panels: floor.panels },
+      }),
+      { atMs, who: floor.handler, tablet: 'demo0-store' },
+    );
+  });
 }
 
 /** Slots to take off and to put on so that the line carries a setup, in walking order. */
@@ -200,7 +250,7 @@ export function changesFor(
 /** Lets all hands do a list of acts, the earliest free first. Returns when the last is done. */
 export function shareOut(
   floor: Floor,
-  acts: readonly ((by: { readonly who: string; readonly atMs: number }) => void)[],
+  acts: readonly ((by: By) => void)[],
   from: { readonly fromMs: number; readonly seconds: number },
 ): number {
   for (const hand of floor.hands) hand.freeMs = Math.max(hand.freeMs, from.fromMs);

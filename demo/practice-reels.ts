@@ -179,7 +179,8 @@ export function refused(reels: Maker, scene: PracticeScene, due: readonly DueSlo
   const how = { group: 'Reels that are refused', verdict: 'refused' } as const;
   const [first, second, third] = due.map((slot) => slot.wanted);
   const wrong = due.find(
-    (slot) => slot.wanted.part !== first?.part && slot.wanted.tapeWidthMm === first?.tapeWidthMm,
+    ({ wanted: { part, tapeWidthMm } }) =>
+      part !== first?.part && tapeWidthMm === first?.tapeWidthMm && !isAlternateSomewhere(scene, part),
   )?.wanted;
   if (first && wrong) {
     const title = `${wrong.part}, which belongs on ${wrong.slot}`;

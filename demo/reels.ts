@@ -88,8 +88,11 @@ export function dateCodeBefore(nowMs: number, weeks: number): string {
 export function createReelStore(chance: Chance, nowMs: number) {
   let last = 0;
   return {
-    /** A new reel of a part with a quantity printed on it. */
-    next: (part: string, quantity: number): LabelledReel => {
+    /** A new reel of a part with a quantity, and maybe an expiry date, printed on it. */
+    next: (
+      part: string,
+      { quantity, expires }: { readonly quantity: number; readonly expires?: string },
+    ): LabelledReel => {
       last += 1;
       const family = familyOf(part);
       const facts: ReelFacts = {
@@ -99,6 +102,7 @@ export function createReelStore(chance: Chance, nowMs: number) {
         quantity,
         lot: `LT-${1000 + chanceBelow(chance, 8000)}-${'ABCDEFGH'[chanceBelow(chance, 8)]}`,
         dateCode: dateCodeBefore(nowMs, 4 + chanceBelow(chance, 60)),
+        expires: expires ?? null,
         msl: family.msl ?? null,
       };
       const dialect = dialects[chanceBelow(chance, dialects.length)] ?? 'envelope';

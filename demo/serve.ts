@@ -47,7 +47,7 @@ export async function startDemo(settings: ServerSettings, play: DemoPlay): Promi
         }),
     });
     keep = async (entries) => {
-      await server.context.appender.append('demo', await checkImported(entries, server.store, nowMs()));
+      await server.context.appender.append('demo', await checkImported(entries, server.context, nowMs()));
     };
     playing.tell(nowMs());
     await keep(playing.told);

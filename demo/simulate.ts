@@ -46,6 +46,8 @@ export const panelSd = 1.2;
 export const jobPanels = [720, 480, 600] as const;
 /** Mean working seconds between two stops that nobody plans. */
 const SECONDS_BETWEEN_STOPS = 4500;
+/** Share of reels in the first kit whose date has passed. */
+const EXPIRED = 0.015;
 /** Seconds that one act at a slot takes when a line is loaded or changed over. */
 const LOAD_SECONDS = 34;
 const UNLOAD_SECONDS = 16;
@@ -58,7 +60,7 @@ interface Shift extends Floor {
   nowMs: number;
 }
 
-/** Plays a shift. The same settings give the same entries and the same truth. Cost: about half a second for eight hours. */
+/** Plays a shift. The same settings give the same entries and the same truth. Cost: about a tenth of a second for eight hours. */
 export function simulateShift(settings: ShiftSettings): SimulatedShift {
   const shift = openShift(settings);
   loadLine(shift, settings.startMs);
@@ -94,6 +96,7 @@ function openShift(settings: ShiftSettings): Shift {
       ...{ freeFeeders: [...feeders], losses: new Map(), truth: emptyTruth() },
     },
     ...{ log, agenda: createAgenda(), hands: shiftHands(), lead: peopleOf('lead')[0]?.person ?? '' },
+    handler: peopleOf('operator')[2]?.person ?? '',
     ...{ setup: products[0].setup, run: null, panels: 0 },
     ...{ policy: settings.policy ?? spliceByCount, inHand: new Set<string>() },
     breaks: breaksBetween(shiftStartMs, endMs),
@@ -117,17 +120,19 @@ function loadLine(shift: Shift, startMs: number): void {
   const { log, world } = shift;
   const wanted = placesOf(log.state, shift.setup).filter((slot) => slot.perPanel > 0);
   const fromMs = startMs - 600_000 - (wanted.length * LOAD_SECONDS * 1000 * 1.1) / shift.hands.length;
-  for (const person of [shift.lead, ...shift.hands.map((hand) => hand.person)]) {
+  for (const person of [shift.lead, shift.handler, ...shift.hands.map((hand) => hand.person)]) {
+    const tablet = person === shift.handler ? 'demo0-store' : 'demo0-line';
     log.write(wish('person.signed-in', { person, how: 'badge-and-pin', checked: 'tablet' }), {
-      atMs: fromMs,
-      who: person,
+      ...{ atMs: fromMs, who: person, tablet },
     });
   }
   log.write(wish('setup.chosen', { line: lineId, setup: shift.setup }), { atMs: fromMs, who: shift.lead });
   const loads = wanted.map((slot) => (by: { who: string; atMs: number }) => {
-    loadSlot(shift, slot, { ...by, quantity: startQuantity(world.chance, slot) });
+    const quantity = startQuantity(world.chance, slot);
+    loadSlot(shift, slot, { ...by, quantity, expired: world.chance() < EXPIRED });
   });
   shareOut(shift, loads, { fromMs, seconds: LOAD_SECONDS });
+  shift.agenda.advance(startMs);
   shift.nowMs = startMs;
 }
 
@@ -137,6 +142,7 @@ function playJob(shift: Shift, job: number): void {
   const wanted = jobPanels[job % jobPanels.length] ?? 500;
   const run = `run-${job + 1}`;
   const prefix = `${product.product.slice(0, 2).toUpperCase()}${4471 + job}-`;
+  shift.agenda.advance(shift.nowMs);
   shift.run = run;
   shift.panels = 0;
   shift.log.write(
@@ -185,18 +191,16 @@ function playPanel(shift: Shift, prefix: string): void {
 /** All picks of a panel; where a slot is dry the line stands until it is loaded anew. Moves the clock to the panel's end. */
 function pickPanel(shift: Shift, seconds: number): void {
   const { world } = shift;
-  const picking: Omit<Picking, 'fromMs' | 'toMs'> = {
+  const pickingFrom = (fromMs: number): Picking => ({
     ...{ chance: world.chance, truth: world.truth, run: shift.run ?? '', panels: shift.panels },
-  };
-  let lostMs = 0;
-  const startMs = shift.nowMs;
+    ...{ fromMs, toMs: fromMs + seconds * 1000 },
+  });
+  let picking = pickingFrom(shift.nowMs);
   for (const slot of [...world.slots.keys()]) {
     let wanted = world.slots.get(slot)?.wanted.perPanel ?? 0;
     while (wanted > 0) {
       const there = world.slots.get(slot);
-      if (!there) break;
-      const span = { fromMs: startMs + lostMs, toMs: startMs + lostMs + seconds * 1000 };
-      const dry = placeParts(there, wanted, { ...picking, ...span });
+      const dry = there ? placeParts(there, wanted, picking) : null;
       if (!dry) break;
       wanted = dry.lacking;
       shift.nowMs = Math.max(shift.nowMs, dry.atMs);
@@ -205,10 +209,11 @@ function pickPanel(shift: Shift, seconds: number): void {
         slot,
         resumeMs: (atMs) => reloadDry(shift, slot, { atMs, inHand: shift.inHand, panelSeconds }),
       });
-      lostMs += shift.nowMs - stoppedMs;
+      // The rest of the panel is placed as much later as the line stood.
+      picking = pickingFrom(picking.fromMs + shift.nowMs - stoppedMs);
     }
   }
-  shift.nowMs = startMs + lostMs + seconds * 1000;
+  shift.nowMs = picking.toMs;
 }
 
 /** Stops the line, lets the hands go on, and starts it again. */
@@ -248,9 +253,11 @@ function sendHands(shift: Shift): void {
 /** Takes the next job's setup onto the line. */
 function changeOver(shift: Shift, job: number): void {
   const product = products[job % products.length] ?? products[0];
-  const lastMs = shift.agenda.lastMs();
-  if (lastMs !== null) shift.nowMs = Math.max(shift.nowMs, lastMs);
-  shift.agenda.advance(shift.nowMs);
+  // Whoever is on a walk comes back first.
+  while (shift.hands.some((hand) => hand.freeMs === Number.POSITIVE_INFINITY)) {
+    shift.nowMs += 15_000;
+    shift.agenda.advance(shift.nowMs);
+  }
   shift.inHand.clear();
   for (const hand of shift.hands) hand.freeMs = Math.min(hand.freeMs, shift.nowMs);
   shift.setup = product.setup;

@@ -102,19 +102,30 @@ export function drawLoss(chance: Chance): number {
   return Math.min(0.05, typical * Math.exp(chanceNormal(chance, 0, 0.6)));
 }
 
-/** A new full or part reel from the store; its true count is off the label by a few. */
-export function takeNew(world: World, part: string, quantity: number): StockReel {
-  const label = world.store.next(part, quantity);
+/** A new full or part reel from the store; its true count is off the label by a few. `expires`: printed on it where given. */
+export function takeNew(
+  world: World,
+  part: string,
+  printed: { readonly quantity: number; readonly expires?: string },
+): StockReel {
+  const { quantity } = printed;
+  const label = world.store.next(part, printed);
   const deviation = Math.max(1.5, quantity * 0.002);
   const left = Math.max(0, Math.round(chanceNormal(world.chance, quantity, deviation)));
   world.truth.reels.push({ reel: label.reel ?? '', part, label: quantity, parts: left });
   return { label, left };
 }
 
-/** The reel that a hand fetches for a part: one that was opened before, else a full one. */
-export function fetchReel(world: World, part: string): StockReel {
-  const opened = world.stock.get(part)?.shift();
-  return opened ?? takeNew(world, part, familyOf(part).full);
+/** Panels for which an opened reel must last to be worth a walk. */
+const WORTH_PANELS = 40;
+
+/** The reel that a hand fetches for a slot: one that was opened before and is worth it, else a full one. */
+export function fetchReel(world: World, wanted: SetupSlot): StockReel {
+  const { part, perPanel } = wanted;
+  const opened = world.stock.get(part) ?? [];
+  const at = opened.findIndex((reel) => reel.left >= perPanel * WORTH_PANELS);
+  const [reel] = at < 0 ? [] : opened.splice(at, 1);
+  return reel ?? takeNew(world, part, { quantity: familyOf(part).full });
 }
 
 /** Takes a free feeder for a slot; throws where none is left, which would be a fault of the plant. */

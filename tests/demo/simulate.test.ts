@@ -10,6 +10,7 @@ import { panelSeconds, simulateShift } from '../../demo/simulate.ts';
 import { drawGoodPicks } from '../../demo/world.ts';
 import { seededChance } from '../../shared/kit/chance.ts';
 import { verifyChains } from '../../shared/log/chain.ts';
+import { entryId } from '../../shared/log/entry.ts';
 import { compareEntries } from '../../shared/log/order.ts';
 import { applyEntry } from '../../shared/setup/fold.ts';
 import { readFloorEntry } from '../../shared/setup/kinds.ts';
@@ -72,7 +73,19 @@ describe('simulateShift()', () => {
   test('keeps refusals of reels that were taken by mistake', () => {
     const verdicts = kindsOf('reel.verified').map((entry) => entry.payload['verdict']);
     expect(verdicts).toContain('refused');
-    expect(verdicts.filter((verdict) => verdict === 'held')).toEqual([]);
+  });
+
+  test('keeps reels that a lead had to clear, each cleared by one', () => {
+    const held = kindsOf('reel.verified').filter((entry) => entry.payload['verdict'] === 'held');
+    expect(held.length).toBeGreaterThan(0);
+    const cleared = kindsOf('hold.cleared').map((entry) => entry.payload['of']);
+    expect(cleared.sort()).toEqual(held.map(entryId).sort());
+  });
+
+  test('keeps the weighing of reels that came back, on the store’s tablet', () => {
+    const weighed = kindsOf('reel.counted');
+    expect(weighed.length).toBeGreaterThan(0);
+    expect(new Set(weighed.map((entry) => entry.tablet))).toEqual(new Set(['demo0-store']));
   });
 
   test('a short shift is the beginning of a longer one', () => {
