@@ -11,10 +11,16 @@ const OTHER = '[)>\u001e06\u001dPCUST-0099\u001dQ1000\u001d1TLOT12\u001e\u0004';
 let server: HarnessServer;
 let plain: Browser;
 let browser: Browser | null = null;
+let foreign: string[] = [];
 
 async function openBefore(codes: readonly FakeCode[], query = ''): Promise<Page> {
   browser = await startBrowser(await filmCodes(plain, codes));
   const page = await browser.newPage();
+  foreign = [];
+  page.on('request', (request) => {
+    if (!request.url().startsWith(server.url) && !request.url().startsWith('blob:'))
+      foreign.push(request.url());
+  });
   await page.goto(`${server.url}?camera${query}`);
   await waitReady(page);
   return page;
@@ -52,11 +58,6 @@ describe('the camera in a browser', () => {
       { bcid: 'datamatrix', text: ENVELOPE, x: 420, y: 200, scale: 4 },
       { bcid: 'code128', text: '1PABC0603-103', x: 600, y: 210, scale: 1 },
     ]);
-    const foreign: string[] = [];
-    page.on('request', (request) => {
-      if (!request.url().startsWith(server.url) && !request.url().startsWith('blob:'))
-        foreign.push(request.url());
-    });
     await expect.poll(() => scansOf(page), { timeout: 15_000 }).not.toEqual([]);
     await page.waitForTimeout(1500);
     const scans = await scansOf(page);
