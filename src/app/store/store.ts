@@ -88,6 +88,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     // A newer version of the app upgrades the database in another window: this one must not write with old code.
     log.close({ disableAutoOpen: true });
     tellFault('closed-by-newer');
+    return false; // else the library's own handler follows, which lets the next write open the database again
   });
 
   let opened: { identity: Identity; fresh: boolean; lost: Remembered | null };
