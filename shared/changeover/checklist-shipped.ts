@@ -1,0 +1,535 @@
+// The checklists that come with the tool: a sound start that an engineer edits to the site's own rules. Content is common
+// practice for placement lines (line clearance, stencil and paste, feeders, rails, program, first panel, release); the split into
+// what runs beside the old job and what needs the line to stand follows SMED's external and internal setup (Shingo 1985, from
+// memory). Cautions name the usual danger; local rules and trained staff come first.
+
+import type {
+  ChecklistStep,
+  ChecklistTemplate,
+  StepCondition,
+  StepKind,
+  StepTime,
+} from './checklist-steps.ts';
+
+type Words = readonly [en: string, es: string];
+
+interface Extra {
+  readonly condition?: StepCondition;
+  readonly optional?: boolean;
+  readonly caution?: Words;
+  readonly least?: number;
+  readonly most?: number;
+  readonly unit?: string;
+  readonly expects?: string;
+  readonly options?: readonly string[];
+  readonly right?: readonly string[];
+  readonly signatures?: number;
+}
+
+const texts = ([en, es]: Words) => ({ en, es });
+
+function step(
+  group: Words,
+  name: string,
+  asks: readonly [StepKind, StepTime, Words],
+  extra: Extra = {},
+): ChecklistStep {
+  const [kind, time, words] = asks;
+  return {
+    step: name,
+    group: texts(group),
+    text: texts(words),
+    caution: extra.caution ? texts(extra.caution) : null,
+    ...{ kind, time },
+    condition: extra.condition ?? 'always',
+    mandatory: !extra.optional,
+    least: extra.least ?? null,
+    most: extra.most ?? null,
+    unit: extra.unit ?? null,
+    expects: extra.expects ?? null,
+    options: [...(extra.options ?? [])],
+    right: [...(extra.right ?? [])],
+    signatures: extra.signatures ?? 1,
+  };
+}
+
+const hands: Words = [
+  'Stop the machine and wait until nothing moves before you open a cover or reach in. Follow the local lockout rule.',
+  'Pare la máquina y espere a que nada se mueva antes de abrir una cubierta o meter la mano. Siga la regla local de bloqueo.',
+];
+const blades: Words = [
+  'Blades and tape cutters cut: keep fingers out and cut away from you.',
+  'Las cuchillas cortan: aparte los dedos y corte hacia fuera.',
+];
+const paste: Words = [
+  'Wear gloves with paste, no food here, wash your hands after. Read the safety data sheet.',
+  'Guantes con la pasta, nada de comida, lávese las manos después. Lea la ficha de seguridad.',
+];
+const still: Words = [
+  'Wear the wrist strap or the right shoes: parts are sensitive to static.',
+  'Lleve la muñequera o el calzado adecuado: los componentes son sensibles a la estática.',
+];
+
+const prepare: Words = ['Make ready while the line runs', 'Preparar con la línea en marcha'];
+const clearance: Words = ['Line clearance', 'Despeje de línea'];
+const stencil: Words = ['Stencil and paste', 'Plantilla y pasta'];
+const feeders: Words = ['Feeders', 'Alimentadores'];
+const rails: Words = ['Rails and support pins', 'Carriles y apoyos'];
+const program: Words = ['Program and revision', 'Programa y revisión'];
+const first: Words = ['First panel', 'Primer panel'];
+const release: Words = ['Release', 'Liberación'];
+
+/** From the last panel of one product to the release of the next. */
+export const changeoverChecklist: ChecklistTemplate = {
+  template: 'changeover',
+  version: 1,
+  purpose: 'changeover',
+  title: { en: 'Changeover', es: 'Cambio de producto' },
+  steps: [
+    step(prepare, 'documents', [
+      'tick',
+      'running',
+      [
+        'Job papers, panel drawing and setup are at the line, in the right revision.',
+        'Papeles, plano del panel y montaje en la línea, en la revisión correcta.',
+      ],
+    ]),
+    step(
+      prepare,
+      'reels-pulled',
+      [
+        'tick',
+        'running',
+        [
+          'All reels of the pick list lie ready in walking order; shortfalls are told to the lead.',
+          'Todas las bobinas de la lista están listas en orden de recorrido; lo que falta está dicho al jefe.',
+        ],
+      ],
+      { caution: still },
+    ),
+    step(
+      prepare,
+      'carts-verified',
+      [
+        'tick',
+        'running',
+        [
+          'Feeders for the next product are loaded and verified off the line.',
+          'Alimentadores del siguiente producto cargados y verificados fuera de la línea.',
+        ],
+      ],
+      { caution: blades },
+    ),
+    step(
+      prepare,
+      'paste-warm',
+      [
+        'tick',
+        'running',
+        [
+          'Paste for the next product has come to room temperature, unopened, for as long as its sheet says.',
+          'La pasta del siguiente producto ha llegado a temperatura ambiente, cerrada, el tiempo de su ficha.',
+        ],
+      ],
+      { condition: 'product-changes' },
+    ),
+    step(
+      prepare,
+      'stencil-fetched',
+      [
+        'scan',
+        'running',
+        [
+          'Scan the next stencil: fetched, right revision, clean, no dent.',
+          'Escanee la plantilla siguiente: traída, revisión correcta, limpia, sin golpes.',
+        ],
+      ],
+      { condition: 'stencil-changes' },
+    ),
+    step(clearance, 'count-closed', [
+      'note',
+      'stopped',
+      [
+        'Panels good and scrapped of the old job, as counted.',
+        'Paneles buenos y rechazados del trabajo anterior, contados.',
+      ],
+    ]),
+    step(
+      clearance,
+      'panels-out',
+      [
+        'tick',
+        'stopped',
+        [
+          'No panel of the old job is left in printer, machines, buffers or oven.',
+          'No queda ningún panel anterior en impresora, máquinas, almacenes ni horno.',
+        ],
+      ],
+      { caution: hands },
+    ),
+    step(
+      clearance,
+      'bins-empty',
+      [
+        'tick',
+        'stopped',
+        [
+          'Reject bins and tape waste are emptied; loose parts are off the machine.',
+          'Cubos de rechazo y restos de cinta vaciados; sin componentes sueltos.',
+        ],
+      ],
+      { caution: hands },
+    ),
+    step(
+      clearance,
+      'labels-out',
+      [
+        'tick',
+        'stopped',
+        [
+          'Old labels, papers and reels are off the line.',
+          'Etiquetas, papeles y bobinas anteriores fuera de la línea.',
+        ],
+      ],
+      { condition: 'product-changes' },
+    ),
+    step(
+      stencil,
+      'stencil-in',
+      ['scan', 'stopped', ['Scan the stencil in the printer.', 'Escanee la plantilla en la impresora.']],
+      { condition: 'stencil-changes', caution: hands },
+    ),
+    step(
+      stencil,
+      'squeegee',
+      [
+        'tick',
+        'stopped',
+        [
+          'Squeegee blades are straight, clean and of the right length.',
+          'Rasquetas rectas, limpias y del largo correcto.',
+        ],
+      ],
+      { caution: blades },
+    ),
+    step(
+      stencil,
+      'paste-lot',
+      [
+        'scan',
+        'stopped',
+        [
+          'Scan the paste jar: alloy, lot and date fit.',
+          'Escanee el bote de pasta: aleación, lote y fecha correctos.',
+        ],
+      ],
+      { caution: paste },
+    ),
+    step(
+      stencil,
+      'print-height',
+      [
+        'measure',
+        'stopped',
+        [
+          'Paste height on the first print, middle of five places. Set the limits for your stencil.',
+          'Altura de pasta en la primera impresión, mediana de cinco puntos. Ajuste los límites a su plantilla.',
+        ],
+      ],
+      { least: 80, most: 180, unit: 'µm' },
+    ),
+    step(
+      feeders,
+      'feeders-done',
+      [
+        'tick',
+        'stopped',
+        [
+          'The change list is empty: every slot carries its verified reel.',
+          'La lista de cambios está vacía: cada posición lleva su bobina verificada.',
+        ],
+      ],
+      { caution: hands },
+    ),
+    step(
+      feeders,
+      'feeders-seated',
+      [
+        'tick',
+        'stopped',
+        [
+          'Every feeder sits flat and locked; tapes are threaded, cover tapes pulled away.',
+          'Cada alimentador asienta y está trabado; cintas enhebradas, tapas retiradas.',
+        ],
+      ],
+      { caution: hands },
+    ),
+    step(
+      feeders,
+      'look-alikes',
+      [
+        'sign',
+        'stopped',
+        [
+          'Two people have compared look-alike parts and polarity marks with the setup.',
+          'Dos personas han comparado componentes parecidos y polaridades con el montaje.',
+        ],
+      ],
+      { signatures: 2 },
+    ),
+    step(feeders, 'floor-life', [
+      'tick',
+      'stopped',
+      [
+        'Moisture-sensitive reels are within their floor life for this run.',
+        'Las bobinas sensibles a la humedad están dentro de su vida de suelo para esta tirada.',
+      ],
+    ]),
+    step(
+      rails,
+      'rail-width',
+      [
+        'measure',
+        'stopped',
+        [
+          'Rail width: panel width plus play, at both ends. Set the limits for your panel.',
+          'Ancho de carril: panel más holgura, en ambos extremos. Ajuste los límites a su panel.',
+        ],
+      ],
+      { condition: 'product-changes', least: 0.3, most: 1, unit: 'mm', caution: hands },
+    ),
+    step(
+      rails,
+      'pins',
+      [
+        'tick',
+        'stopped',
+        [
+          'Support pins stand as the drawing shows; none under a part of the other side.',
+          'Apoyos según el plano; ninguno bajo un componente de la otra cara.',
+        ],
+      ],
+      { condition: 'side-changes', caution: hands },
+    ),
+    step(
+      program,
+      'program',
+      [
+        'note',
+        'stopped',
+        [
+          'Program name and revision on every machine, as shown there.',
+          'Nombre y revisión del programa en cada máquina, tal como se ve.',
+        ],
+      ],
+      { condition: 'program-changes' },
+    ),
+    step(
+      program,
+      'oven',
+      [
+        'choice',
+        'stopped',
+        [
+          'Oven profile: loaded, reached, and verified with this product?',
+          'Perfil de horno: ¿cargado, alcanzado y verificado con este producto?',
+        ],
+      ],
+      { options: ['yes', 'no'], right: ['yes'] },
+    ),
+    step(
+      program,
+      'inspection',
+      [
+        'tick',
+        'stopped',
+        [
+          'Inspection programs are of this product, side and revision.',
+          'Programas de inspección de este producto, cara y revisión.',
+        ],
+      ],
+      { condition: 'program-changes' },
+    ),
+    step(first, 'first-placed', [
+      'tick',
+      'stopped',
+      [
+        'First panel: every part there, polarity and pin 1 as in the drawing.',
+        'Primer panel: todo colocado, polaridad y patilla 1 según el plano.',
+      ],
+    ]),
+    step(first, 'first-measured', [
+      'tick',
+      'stopped',
+      [
+        'Critical parts measured and within tolerance.',
+        'Componentes críticos medidos y dentro de tolerancia.',
+      ],
+    ]),
+    step(
+      first,
+      'first-picture',
+      ['photo', 'stopped', ['Picture of the first panel.', 'Foto del primer panel.']],
+      { optional: true },
+    ),
+    step(
+      release,
+      'released',
+      ['sign', 'stopped', ['Operator and lead release the run.', 'Operario y jefe liberan la tirada.']],
+      { signatures: 2 },
+    ),
+  ],
+};
+
+const joint: Words = ['Splice', 'Empalme'];
+
+/** Joining a new reel's tape to the running one. */
+export const spliceChecklist: ChecklistTemplate = {
+  template: 'splice',
+  version: 1,
+  purpose: 'splice',
+  title: { en: 'Splice', es: 'Empalme' },
+  steps: [
+    step(joint, 'verified', [
+      'tick',
+      'running',
+      ['The new reel was accepted for this slot.', 'La bobina nueva fue aceptada para esta posición.'],
+    ]),
+    step(
+      joint,
+      'leader-off',
+      [
+        'tick',
+        'running',
+        [
+          'The new tape’s empty leader is cut off, up to its first part.',
+          'Cortada la guía vacía de la cinta nueva, hasta su primer componente.',
+        ],
+      ],
+      { caution: blades },
+    ),
+    step(
+      joint,
+      'cut-square',
+      [
+        'tick',
+        'running',
+        [
+          'Both tapes are cut square, between pockets, so that the hole pitch runs on.',
+          'Ambas cintas cortadas a escuadra, entre alvéolos, para que siga el paso de agujeros.',
+        ],
+      ],
+      { caution: blades },
+    ),
+    step(
+      joint,
+      'joined',
+      [
+        'tick',
+        'running',
+        [
+          'Joined flat, holes in line, same side up, cover tape joined too.',
+          'Unidas planas, agujeros alineados, misma cara arriba, tapa unida también.',
+        ],
+      ],
+      { caution: hands },
+    ),
+    step(joint, 'same-way', [
+      'tick',
+      'running',
+      ['Parts lie the same way in both tapes.', 'Los componentes miran igual en ambas cintas.'],
+    ]),
+    step(
+      joint,
+      'watched',
+      [
+        'tick',
+        'running',
+        ['The first picks after the joint were watched.', 'Se vigilaron las primeras tomas tras la unión.'],
+      ],
+      { optional: true },
+    ),
+  ],
+};
+
+const shift: Words = ['Start of shift', 'Inicio de turno'];
+
+/** What a shift looks at before it builds. */
+export const shiftChecklist: ChecklistTemplate = {
+  template: 'shift-start',
+  version: 1,
+  purpose: 'shift-start',
+  title: { en: 'Start of shift', es: 'Inicio de turno' },
+  steps: [
+    step(shift, 'handover', [
+      'note',
+      'running',
+      ['What the shift before handed over.', 'Lo que entregó el turno anterior.'],
+    ]),
+    step(
+      shift,
+      'static',
+      [
+        'measure',
+        'running',
+        [
+          'Wrist strap or shoes at the tester. Limit: strap system below 35 MΩ (ANSI/ESD S20.20).',
+          'Muñequera o calzado en el comprobador. Límite: sistema de muñequera por debajo de 35 MΩ (ANSI/ESD S20.20).',
+        ],
+      ],
+      { most: 35, unit: 'MΩ' },
+    ),
+    step(
+      shift,
+      'guards',
+      [
+        'tick',
+        'running',
+        [
+          'Covers, guards and emergency stops are whole and free.',
+          'Cubiertas, protecciones y paros de emergencia enteros y libres.',
+        ],
+      ],
+      { caution: hands },
+    ),
+    step(shift, 'sweep', [
+      'tick',
+      'running',
+      [
+        'The loaded line was swept: every reel scanned once.',
+        'Línea repasada: cada bobina escaneada una vez.',
+      ],
+    ]),
+    step(
+      shift,
+      'paste-age',
+      [
+        'tick',
+        'running',
+        [
+          'Paste on the stencil is within its open time.',
+          'La pasta sobre la plantilla está dentro de su tiempo abierto.',
+        ],
+      ],
+      { caution: paste },
+    ),
+    step(shift, 'climate', ['measure', 'running', ['Humidity at the line.', 'Humedad en la línea.']], {
+      least: 30,
+      most: 60,
+      unit: '% RH',
+      optional: true,
+    }),
+    step(shift, 'sound', [
+      'tick',
+      'running',
+      ['Sound on this tablet is on and was heard.', 'El sonido de esta tableta está activo y se oyó.'],
+    ]),
+  ],
+};
+
+/** All that ship, in the order in which they are listed. */
+export const shippedChecklists: readonly ChecklistTemplate[] = [
+  changeoverChecklist,
+  spliceChecklist,
+  shiftChecklist,
+];
