@@ -3,12 +3,12 @@
 
 import { clockAhead, driftLimitMs } from '../../shared/log/clock.ts';
 import { type Entry, entryId, entrySchema } from '../../shared/log/entry.ts';
-import { canonicalText, draftOf } from '../../shared/log/seal.ts';
 import type { EntryFault } from '../../shared/wire/codes.ts';
 import { entryBytes } from '../../shared/wire/limits.ts';
-import { entryText } from '../../shared/wire/signing.ts';
+import { draftText } from './canonical.ts';
 import { Refused } from './http/refuse.ts';
-import { hashOf, signatureHolds } from './keys.ts';
+import { hashOf } from './keys.ts';
+import { type SignatureQueue, signatureFault } from './signatures.ts';
 import type { Checked, Store } from './stores/store.ts';
 
 /** Who brings the entries, and when. */
@@ -18,60 +18,101 @@ export interface Carrier {
   readonly nowMs: number;
 }
 
-/** Checks a page. The entries have passed the wire's schema; `raw` are the same as they were parsed. */
-export async function checkEntries(
-  raw: readonly Entry[],
-  carrier: Carrier,
-  store: Pick<Store, 'tabletKeys'>,
-): Promise<readonly Checked[]> {
-  const keys = new Map<string, readonly string[]>([[carrier.tablet, [carrier.publicKey]]]);
-  for (const { tablet } of raw) if (!keys.has(tablet)) keys.set(tablet, await store.tabletKeys(tablet));
-  return Promise.all(raw.map((entry) => checkEntry(entry, keys.get(entry.tablet) ?? [], { carrier, store })));
+export interface CheckParts {
+  readonly store: Pick<Store, 'tabletKeys'>;
+  readonly signatures: SignatureQueue;
 }
 
-async function checkEntry(
-  entry: Entry,
-  keys: readonly string[],
-  from: { readonly carrier: Carrier; readonly store: Pick<Store, 'tabletKeys'> },
-): Promise<Checked> {
-  const { carrier } = from;
-  const body = readBody(entry);
-  const own = entry.tablet === carrier.tablet;
-  const checked = {
-    tablet: entry.tablet,
-    epoch: entry.epoch,
-    seq: entry.seq,
-    prev: entry.prev,
-    hash: entry.hash,
-    sig: entry.sig,
-    kind: entry.kind,
-    hlc: entry.hlc,
-    atMs: Date.parse(entry.at),
-    body,
-    aheadMs: aheadMs(entry, carrier.nowMs),
-    via: own ? null : carrier.tablet,
-  };
-  if (hashOf(body) !== entry.hash) return { ...checked, fault: 'hash-differs' };
-  let fault = await signatureFault(entry, keys);
-  // Old entries of a tablet that lost its key since: signed with a key that it had before.
-  if (fault === 'signature-differs' && own) {
-    fault = await signatureFault(entry, await from.store.tabletKeys(entry.tablet));
+/**
+ * Checks a page whose entries have passed the wire's schema. Of a run of entries that follow each other by hash, the last
+ * signature is checked before the answer: through the hashes it vouches for all before it. The others are checked after.
+ */
+export async function checkEntries(
+  entries: readonly Entry[],
+  carrier: Carrier,
+  parts: CheckParts,
+): Promise<readonly Checked[]> {
+  const keys = new Map<string, readonly string[]>();
+  for (const { tablet } of entries) {
+    if (!keys.has(tablet)) keys.set(tablet, await keysOf(tablet, carrier, parts.store));
   }
-  return { ...checked, fault };
+  const checked = entries.map((entry) => toChecked(entry, carrier));
+  for (let end = checked.length - 1; end >= 0; ) {
+    const from = runStart(checked, end);
+    const run = checked.slice(from, end + 1);
+    const faults = await runFaults(run, keys.get(run[0]?.tablet ?? '') ?? [], parts.signatures);
+    faults.forEach((fault, at) => {
+      const one = checked[from + at];
+      if (one && fault) checked[from + at] = { ...one, fault };
+    });
+    end = from - 1;
+  }
+  return checked;
+}
+
+/** Every key of the tablet: old entries of one that lost its key since are signed with a key that it had before. */
+async function keysOf(
+  tablet: string,
+  carrier: Carrier,
+  store: CheckParts['store'],
+): Promise<readonly string[]> {
+  const kept = await store.tabletKeys(tablet);
+  return tablet === carrier.tablet && !kept.includes(carrier.publicKey) ? [carrier.publicKey, ...kept] : kept;
+}
+
+/** Where the run that ends at `end` begins: each entry names the hash of the one before it, and holds its own. */
+function runStart(checked: readonly Checked[], end: number): number {
+  let from = end;
+  for (; from > 0; from -= 1) {
+    const [before, after] = [checked[from - 1], checked[from]];
+    if (!before || !after || before.fault || after.fault || after.prev !== before.hash) break;
+    if (before.tablet !== after.tablet || before.epoch !== after.epoch || before.sig === null) break;
+  }
+  return from;
 }
 
 /** An entry of a tablet never enrolled here can only be vouched for by the tablet that brings it: `via` names that one. */
-async function signatureFault(entry: Entry, keys: readonly string[]): Promise<EntryFault | null> {
-  if (keys.length === 0) return null;
-  if (entry.sig === null) return 'signature-missing';
-  for (const key of keys) if (await signatureHolds(key, entryText(entry.hash), entry.sig)) return null;
-  return 'signature-differs';
+async function runFaults(
+  run: readonly Checked[],
+  keys: readonly string[],
+  signatures: SignatureQueue,
+): Promise<readonly (EntryFault | null)[]> {
+  const last = run.at(-1);
+  if (!last || keys.length === 0) return [];
+  const lastFault = last.fault ?? (await signatureFault(last, keys));
+  if (lastFault === null) {
+    signatures.add(run.slice(0, -1), keys);
+    return [];
+  }
+  // The end does not vouch for the rest: each for itself.
+  const others = run.slice(0, -1).map((entry) => entry.fault ?? signatureFault(entry, keys));
+  return [...(await Promise.all(others)), lastFault];
+}
+
+function toChecked(entry: Entry, carrier: Carrier): Checked {
+  const { tablet, epoch, seq, prev, hash, sig, kind, hlc } = entry;
+  const body = readBody(entry);
+  return {
+    tablet,
+    epoch,
+    seq,
+    prev,
+    hash,
+    sig,
+    kind,
+    hlc,
+    atMs: Date.parse(entry.at),
+    body,
+    aheadMs: aheadMs(entry, carrier.nowMs),
+    via: tablet === carrier.tablet ? null : carrier.tablet,
+    fault: hashOf(body) === hash ? null : 'hash-differs',
+  };
 }
 
 function readBody(entry: Entry): string {
   let body: string;
   try {
-    body = canonicalText(draftOf(entry));
+    body = draftText(entry);
   } catch (error) {
     // A lone surrogate or too deep a nesting: the app writes neither.
     throw new Refused('bad-entry', `${entryId(entry)}: ${(error as Error).message}`, { id: entryId(entry) });
@@ -88,11 +129,11 @@ function aheadMs(entry: Entry, nowMs: number): number {
 }
 
 /** Entries that came another way (a file, the demo's shift): hashed and checked alike, signatures where a key is known. */
-export async function checkImported(
+export function checkImported(
   entries: readonly Entry[],
-  store: Pick<Store, 'tabletKeys'>,
+  parts: CheckParts,
   nowMs: number,
 ): Promise<readonly Checked[]> {
   for (const entry of entries) entrySchema.parse(entry);
-  return checkEntries(entries, { tablet: '', publicKey: '', nowMs }, store);
+  return checkEntries(entries, { tablet: '', publicKey: '', nowMs }, parts);
 }

@@ -6,12 +6,14 @@ import type { LiveHub } from './live.ts';
 import type { Metrics } from './metrics.ts';
 import type { PeopleBook } from './people/book.ts';
 import type { ServerSettings } from './settings.ts';
+import type { SignatureQueue } from './signatures.ts';
 import type { Store } from './stores/store.ts';
 
 export interface ServerContext {
   readonly settings: ServerSettings;
   readonly store: Store;
   readonly appender: Appender;
+  readonly signatures: SignatureQueue;
   readonly live: LiveHub;
   readonly key: ServerKey;
   readonly people: PeopleBook;

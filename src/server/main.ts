@@ -14,6 +14,7 @@ import { createLiveHub } from './live.ts';
 import { createMetrics } from './metrics.ts';
 import { createPeopleBook } from './people/book.ts';
 import type { ServerSettings } from './settings.ts';
+import { createSignatureQueue } from './signatures.ts';
 import { openStore } from './stores/open.ts';
 import { lockFolder } from './stores/sqlite/lock.ts';
 import type { Store } from './stores/store.ts';
@@ -73,6 +74,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   closers.push(store.close);
   const context = await createContext(settings, { store, certificate, onFault: fault });
   closers.push(context.appender.drained);
+  closers.push(context.signatures.stop);
   const app = await createApp(context, certificate?.pair() ?? null);
   onFault = (error) => app.log.error({ err: error }, 'fault in the background');
   closers.push(() => closeApp(app));
@@ -131,14 +133,24 @@ async function createContext(
   const serverEpoch = await store.serverEpoch();
   const live = createLiveHub({ store, serverEpoch, start: await store.head(), onFault });
   const certificateEndsMs = () => certificate?.endsMs() ?? null;
+  const metrics = createMetrics({ listeners: live.count, certificateEndsMs });
   return {
     settings,
     store,
+    metrics,
+    signatures: createSignatureQueue((entry) => {
+      metrics.aside.inc({ fault: 'signature-differs' });
+      const { tablet, epoch, seq } = entry;
+      onFault(
+        new Error(
+          `the signature of ${tablet}/${epoch}/${seq} does not hold, though the chain's later ones do`,
+        ),
+      );
+    }),
     appender: createAppender(store, nowMs),
     live,
     key: await openServerKey(store),
     people: createPeopleBook(store, settings.people),
-    metrics: createMetrics({ listeners: live.count, certificateEndsMs }),
     serverEpoch,
     nowMs,
     startedMs: nowMs(),

@@ -206,13 +206,16 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s', (dialect) => {
     expect(read.map(entryId)).toEqual(wanted.map(entryId));
   });
 
-  it('`longest()` tells the longest entry', async () => {
-    expect(await store.longest(10)).toBe(0);
-    const chain = makeChain({ tablet: 't1', count: 3, payload: (seq) => ({ text: 'x'.repeat(seq * 100) }) });
+  it('`longPage()` finds entries by their length', async () => {
+    const chain = makeChain({
+      tablet: 't1',
+      count: 4,
+      payload: (seq) => ({ text: 'x'.repeat((seq % 2) * 500) }),
+    });
     await push(chain);
-    const lengths = chain.map((entry) => toChecked(entry).body.length);
-    expect(await store.longest(10)).toBe(lengths[2]);
-    expect(await store.longest(2)).toBe(lengths[1]);
+    expect((await store.longPage(0, 10, 500)).map((row) => row.pos)).toEqual([1, 3]);
+    expect((await store.longPage(1, 10, 500)).map((row) => row.pos)).toEqual([3]);
+    expect((await store.longPage(0, 1, 500)).map((row) => row.pos)).toEqual([1]);
   });
 
   it('`ofKinds()`, `heads()` and `marks()` tell what the log holds', async () => {

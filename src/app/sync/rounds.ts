@@ -43,6 +43,8 @@ export interface RoundParts {
   readonly status: (change: Partial<SyncStatus>) => void;
 }
 
+/** Pages of one chain on their way at the same time. */
+const PAGES_AT_ONCE = 2;
 /** Heads in one offer. */
 const OFFER_AT_ONCE = 2_000;
 
@@ -101,32 +103,51 @@ export function createRounds(parts: RoundParts): Rounds {
     return null;
   };
 
+  /**
+   * Two pages are on their way at a time: while the server writes one down, the next travels. Should the later one arrive
+   * first, it is a gap to the server, is not acknowledged, and goes out again.
+   */
   const pushChain = async (head: Head): Promise<CallFailure | null> => {
     const id = chainId(head);
-    const own = head.tablet === parts.key.tablet;
-    while (!stuck.has(id)) {
-      const acked = memory.acked[id] ?? 0;
-      if (acked >= head.seq) return null;
-      const entries = takePage(await log.entriesAfter(head, acked, pageEntries));
-      if (entries.length === 0) return null;
-      const json = {
-        sentMs: parts.world.nowMs(),
-        entries: own ? await signAll(entries, parts.key) : entries,
-      };
-      const pushed = await caller.call('/api/push', pushedSchema, { json, timeoutMs: 30_000 });
-      if (!pushed.ok) return pushed.error;
-      const { serverEpoch, acks, faults, snapshotWanted } = pushed.value;
-      if (serverEpoch !== memory.serverEpoch) return start();
-      await noteAcks(acks);
-      if (faults.length > 0) {
-        stuck.add(id);
-        if (own) status({ aside: faults.map((fault) => `${fault.id} ${fault.fault}`) });
+    const held = () => memory.acked[id] ?? 0;
+    const travelling: Promise<CallFailure | null>[] = [];
+    let failure: CallFailure | null = null;
+    let sent = held();
+    let before = sent;
+    for (;;) {
+      while (!failure && !stuck.has(id) && travelling.length < PAGES_AT_ONCE && sent < head.seq) {
+        const page = takePage(await log.entriesAfter(head, sent, pageEntries));
+        const last = page.at(-1);
+        if (!last) break;
+        sent = last.seq;
+        travelling.push(pushPage(page, head));
       }
-      // No progress and no fault: another window moved the chain's end; the next round offers anew.
-      if ((memory.acked[id] ?? 0) <= acked) return null;
-      await tellBacklog();
-      if (snapshotWanted) wanted = true;
+      const next = travelling.shift();
+      if (next) failure ??= await next;
+      else if (failure || stuck.has(id) || held() >= head.seq || held() <= before) return failure;
+      // All have arrived, and some of it was not taken: from there again, as long as there is progress.
+      else before = sent = held();
     }
+  };
+
+  const pushPage = async (entries: readonly Entry[], head: Head): Promise<CallFailure | null> => {
+    const own = head.tablet === parts.key.tablet;
+    const json = {
+      sentMs: parts.world.nowMs(),
+      entries: own ? await signAll(entries, parts.key) : entries,
+    };
+    const pushed = await caller.call('/api/push', pushedSchema, { json, timeoutMs: 30_000 });
+    if (!pushed.ok) return pushed.error;
+    const { serverEpoch, acks, faults, snapshotWanted } = pushed.value;
+    if (serverEpoch !== memory.serverEpoch) return start();
+    // Answers may overtake each other: what was acknowledged once stays so within one life of the server.
+    await noteAcks(acks.map((ack) => ({ ...ack, seq: Math.max(ack.seq, memory.acked[chainId(ack)] ?? 0) })));
+    if (faults.length > 0) {
+      stuck.add(chainId(head));
+      if (own) status({ aside: faults.map((fault) => `${fault.id} ${fault.fault}`) });
+    }
+    if (snapshotWanted) wanted = true;
+    await tellBacklog();
     return null;
   };
   let wanted = false;

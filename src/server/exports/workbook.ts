@@ -4,15 +4,29 @@
 // Source: ECMA-376 part 1 (SpreadsheetML, packaging), the least that a workbook needs.
 
 import { strToU8, Zip, ZipDeflate, ZipPassThrough } from 'fflate';
+import type { Entry } from '../../../shared/log/entry.ts';
 import type { ExportItem } from '../../../shared/log/export.ts';
-import { itemToWorkbookRow, workbookHeader } from '../../../shared/log/export-rows.ts';
+import { entryCellsOf, itemToWorkbookRow, workbookHeader } from '../../../shared/log/export-rows.ts';
+import type { Store } from '../stores/store.ts';
 
 /** Rows of a worksheet, header included (ECMA-376 applications' limit, 2^20). */
 export const sheetRows = 1_048_576;
 
-/** Cells that one record may take: a record of under 5 000 characters fits one even if every sign is escaped. */
-export function entryCellsFor(longest: number): number {
-  return longest < 5_000 ? 1 : Math.ceil((longest * 6) / 32_000) + 1;
+/** A record of at most this many characters fits one cell, even if every sign of it is escaped. */
+const ONE_CELL = 5_000;
+
+/** How many cells the longest record up to a position takes. */
+export async function entryCellsOfLog(store: Pick<Store, 'longPage'>, untilPos: number): Promise<number> {
+  let cells = 1;
+  for (let pos = 0; ; ) {
+    const rows = await store.longPage(pos, 20, ONE_CELL);
+    for (const row of rows) {
+      if (row.pos > untilPos) return cells;
+      cells = Math.max(cells, entryCellsOf(JSON.parse(row.text) as Entry)); // the store holds checked entries only
+      pos = row.pos;
+    }
+    if (rows.length === 0) return cells;
+  }
 }
 
 export interface WorkbookOptions {

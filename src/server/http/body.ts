@@ -1,6 +1,7 @@
 // How a body is read: the bytes as they travelled are hashed (the signature covers them), then unpacked within a bound,
 // then parsed. The framework's own JSON parser was passed over since it forgets the bytes.
 
+import { isUtf8 } from 'node:buffer';
 import { createHash } from 'node:crypto';
 import { promisify } from 'node:util';
 import { gunzip } from 'node:zlib';
@@ -61,10 +62,11 @@ async function unpackBody(raw: Buffer, encoding: string | undefined): Promise<Bu
 
 function parseJsonBytes(bytes: Buffer): unknown {
   try {
-    return JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+    if (isUtf8(bytes)) return JSON.parse(bytes.toString('utf8'));
   } catch {
-    throw new Refused('bad-body', 'the body is not JSON in UTF-8');
+    // Said below, like bytes that are no UTF-8.
   }
+  throw new Refused('bad-body', 'the body is not JSON in UTF-8');
 }
 
 /** Checks a body or query against its schema, or refuses naming the first path. */

@@ -7,7 +7,7 @@ import { csvHeader, itemToCsv, itemToJson } from '../../../shared/log/export-row
 import { type ExportWish, exportSchema } from '../../../shared/wire/messages.ts';
 import type { ServerContext } from '../context.ts';
 import { readItems, wishToFilter } from '../exports/items.ts';
-import { entryCellsFor, writeWorkbook } from '../exports/workbook.ts';
+import { entryCellsOfLog, writeWorkbook } from '../exports/workbook.ts';
 import { hashOf } from '../keys.ts';
 import { Refused } from './refuse.ts';
 
@@ -51,7 +51,7 @@ export async function exportBytes(
 ): Promise<AsyncGenerator<Uint8Array>> {
   const lots = readItems(context.store, wishToFilter(wish), untilPos);
   if (wish.format === 'xlsx') {
-    return writeWorkbook(lots, { entryCells: entryCellsFor(await context.store.longest(untilPos)) });
+    return writeWorkbook(lots, { entryCells: await entryCellsOfLog(context.store, untilPos) });
   }
   if (wish.format === 'csv') return textBytes(lots, csvHeader(), itemToCsv);
   return textBytes(lots, '', (item) => `${itemToJson(item)}\n`);

@@ -17,6 +17,7 @@ import { checkpointText } from '../../../shared/wire/signing.ts';
 import { wireFloor, wireVersion } from '../../../shared/wire/version.ts';
 import { checkEntries } from '../checked.ts';
 import type { ServerContext } from '../context.ts';
+import { isPlainEntry } from '../envelope.ts';
 import { hashOf } from '../keys.ts';
 import type { StoredEntry } from '../stores/store.ts';
 import { readAs } from './body.ts';
@@ -57,16 +58,11 @@ async function offer(request: FastifyRequest, context: ServerContext): Promise<O
 async function push(request: FastifyRequest, context: ServerContext): Promise<Pushed> {
   checkWire(request);
   const tablet = await requireTablet(request, context);
-  const { store, metrics, serverEpoch } = context;
-  const { sentMs } = readAs(pushSchema, request.body);
-  // The schema has passed; the parsed body itself goes on, since the hash covers what was sent, not what a schema copies.
-  const raw = (request.body as { entries: readonly Entry[] }).entries;
+  const { metrics, serverEpoch } = context;
+  const { sentMs, entries } = readPush(request.body);
   const nowMs = context.nowMs();
-  const checked = await checkEntries(
-    raw,
-    { tablet: tablet.tablet, publicKey: tablet.publicKey, nowMs },
-    store,
-  );
+  const carrier = { tablet: tablet.tablet, publicKey: tablet.publicKey, nowMs };
+  const checked = await checkEntries(entries, carrier, context);
   const done = metrics.appendSeconds.startTimer();
   const appended = await context.appender.append(tablet.tablet, checked);
   done();
@@ -89,6 +85,20 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
     })),
     snapshotWanted: appended.head.pos - last > snapshotEvery,
   };
+}
+
+/** The body itself goes on, not a schema's copy of it: the hash covers what was sent. */
+function readPush(body: unknown): { readonly sentMs: number; readonly entries: readonly Entry[] } {
+  const { sentMs, entries } = (body ?? {}) as { readonly sentMs?: unknown; readonly entries?: unknown }; // looked at below
+  const plain =
+    Number.isSafeInteger(sentMs) &&
+    (sentMs as number) >= 0 &&
+    Array.isArray(entries) &&
+    entries.length >= 1 &&
+    entries.length <= pageEntries &&
+    entries.every(isPlainEntry);
+  if (!plain) readAs(pushSchema, body);
+  return body as { readonly sentMs: number; readonly entries: readonly Entry[] }; // checked either way
 }
 
 /** Position of the newest snapshot, remembered per process: read once, then raised by each new one. */

@@ -2,7 +2,7 @@
 // (the append lock, how others are told, nonces, backup) is handed in by the folder of that database.
 
 import { type Kysely, sql, type Transaction } from 'kysely';
-import { appendBatches, firstRoot, readHead } from './append.ts';
+import { appendBatches, firstRoot, type InsertEntries, readHead } from './append.ts';
 import { newEpoch } from './migrate.ts';
 import type { Signal, Store, StoredEntry, Tablet } from './store.ts';
 import type { Dialect, Tables } from './tables.ts';
@@ -12,6 +12,7 @@ export interface StoreParts {
   readonly dialect: Dialect;
   /** Runs `work` in a durable transaction that no other append overlaps, in this process or another. */
   readonly appendTransaction: <T>(work: (tx: Transaction<Tables>) => Promise<T>) => Promise<T>;
+  readonly insertEntries: InsertEntries;
   readonly claimNonce: Store['claimNonce'];
   readonly tell: (signal: Signal) => Promise<void>;
   readonly watch: Store['watch'];
@@ -99,7 +100,7 @@ type LogPart = Pick<
   | 'rootAt'
   | 'page'
   | 'orderedPage'
-  | 'longest'
+  | 'longPage'
   | 'ofKinds'
   | 'heads'
   | 'marks'
@@ -111,7 +112,8 @@ type LogPart = Pick<
 function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
   return {
     append: async (batches, nowMs) => {
-      const results = await parts.appendTransaction((tx) => appendBatches(tx, batches, nowMs));
+      const { appendTransaction, insertEntries } = parts;
+      const results = await appendTransaction((tx) => appendBatches(tx, batches, { nowMs, insertEntries }));
       if (results.some((result) => result.added > 0)) await parts.tell({ kind: 'appended' });
       return results;
     },
@@ -147,13 +149,10 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
         .orderBy('seq');
       return (await ordered.limit(limit).execute()).map(toStored);
     },
-    longest: async (untilPos) => {
-      const row = await db
-        .selectFrom('entries')
-        .select((eb) => eb.fn.max(sql<number>`length(body)`).as('most'))
-        .where('pos', '<=', untilPos)
-        .executeTakeFirst();
-      return Number(row?.most ?? 0);
+    longPage: async (pos, limit, longerThan) => {
+      const query = db.selectFrom('entries').select(entryColumns).where('pos', '>', pos);
+      const long = query.where(sql<boolean>`length(body) > ${longerThan}`);
+      return (await long.orderBy('pos').limit(limit).execute()).map(toStored);
     },
     ofKinds: async (kinds, afterPos) => {
       const rows = await db

@@ -127,8 +127,8 @@ export interface Store {
     limit: number,
     untilPos: number,
   ) => Promise<readonly StoredEntry[]>;
-  /** Longest entry up to `untilPos`, in characters of its hashed text; 0 without any. */
-  readonly longest: (untilPos: number) => Promise<number>;
+  /** Entries after `pos` whose hashed text is longer than this many characters, by position. */
+  readonly longPage: (pos: number, limit: number, longerThan: number) => Promise<readonly StoredEntry[]>;
   /** Entries of these kinds, in commit order. */
   readonly ofKinds: (kinds: readonly string[], afterPos: number) => Promise<readonly StoredEntry[]>;
   readonly heads: () => Promise<readonly Head[]>;

@@ -21,6 +21,25 @@ export interface EntriesTable {
   body: string;
 }
 
+/** Columns of `entries` in the order in which rows are written. */
+export const entryColumns = [
+  'pos',
+  'tablet',
+  'epoch',
+  'seq',
+  'hash',
+  'sig',
+  'root',
+  'kind',
+  'hlc_ms',
+  'hlc_n',
+  'at_ms',
+  'ahead_ms',
+  'received_ms',
+  'via',
+  'body',
+] as const satisfies readonly (keyof EntriesTable)[];
+
 export interface Tables {
   meta: { key: string; value: string };
   entries: EntriesTable;

@@ -10,7 +10,7 @@ import { verifyExport } from '../../../shared/log/export-verify.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import type { ExportWish } from '../../../shared/wire/messages.ts';
 import { makeTicket } from '../../../src/server/codes.ts';
-import { entryCellsFor, writeWorkbook } from '../../../src/server/exports/workbook.ts';
+import { entryCellsOfLog, writeWorkbook } from '../../../src/server/exports/workbook.ts';
 import { makeChain, startMs, toChecked } from '../../contract/entries.ts';
 import { startTestServer, type TestServer } from './tablets.ts';
 
@@ -133,11 +133,17 @@ describe('an export', () => {
     expect((await fetch(`${server.running.url}/export/guess/log.csv`)).status).toBe(404);
   });
 
-  it.each([
-    [0, 1],
-    [4_999, 1],
-    [64_000, 13],
-  ])('`entryCellsFor(%i)` leaves room for %i cells', (longest, cells) => {
-    expect(entryCellsFor(longest)).toBe(cells);
+  it('`entryCellsOfLog()` counts the cells of the longest record, up to a position', async () => {
+    expect(await entryCellsOfLog(server.running.store, 600)).toBe(1);
+    const long = makeChain({ tablet: 'long', count: 1, payload: () => ({ note: 'word '.repeat(14_000) }) });
+    await server.running.store.append(
+      [{ sender: 'x', entries: long.map((entry) => toChecked(entry)) }],
+      startMs,
+    );
+    expect(await entryCellsOfLog(server.running.store, 620)).toBe(1);
+    expect(await entryCellsOfLog(server.running.store, 621)).toBe(3);
+    const bytes = Buffer.from(await (await fetchExport({ format: 'xlsx' })).arrayBuffer());
+    const [header] = (await readWorkbook(bytes))[0]?.data ?? [];
+    expect(header?.slice(exportColumns.length)).toEqual(['entry 2', 'entry 3']);
   });
 });

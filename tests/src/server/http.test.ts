@@ -9,7 +9,7 @@ import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { type WireCode, wireCodes } from '../../../shared/wire/codes.ts';
-import { unpackedBytes } from '../../../shared/wire/limits.ts';
+import { entryBytes, unpackedBytes } from '../../../shared/wire/limits.ts';
 import { pushedSchema, refusalSchema } from '../../../shared/wire/messages.ts';
 import { entryText, formatProof, requestText } from '../../../shared/wire/signing.ts';
 import { newNonce } from '../../../src/app/sync/key.ts';
@@ -294,12 +294,12 @@ describe('a request', () => {
     });
   });
 
-  it('with an entry over 64 kB or with half a character is refused as a whole, naming the entry', async () => {
+  it('with an entry over the limit or with half a character is refused as a whole, naming the entry', async () => {
     const [big] = makeChain({
       tablet: 't1',
       epoch: 'big',
       count: 1,
-      payload: () => ({ text: 'x'.repeat(70_000) }),
+      payload: () => ({ text: 'x'.repeat(entryBytes) }),
     });
     const response = await send({ body: page([await signed(big as Entry)]) });
     const refusal = refusalSchema.parse(await response.json());

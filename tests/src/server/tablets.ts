@@ -104,8 +104,9 @@ export function newMemoryLog(tablet: string, epoch = 'e1'): MemoryLog {
     if (byId.has(entryId(entry))) return false;
     byId.set(entryId(entry), entry);
     const chain = chains.get(chainId(entry)) ?? [];
+    const late = (chain.at(-1)?.seq ?? 0) > entry.seq;
     chain.push(entry);
-    chain.sort((a, b) => a.seq - b.seq);
+    if (late) chain.sort((a, b) => a.seq - b.seq);
     chains.set(chainId(entry), chain);
     return true;
   };
