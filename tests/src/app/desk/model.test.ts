@@ -1,0 +1,313 @@
+// The desk: what is scanned, in whatever order, ends in the same task; what is not understood is asked or told, never guessed.
+
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { FloorState } from '../../../../shared/setup/state.ts';
+import {
+  answerMeaning,
+  type Desk,
+  type DeskView,
+  deskAct,
+  deskWells,
+  emptyDesk,
+  isDeskReady,
+  suggestedSlots,
+  takeKnown,
+  takeScan,
+} from '../../../../src/app/desk/model.ts';
+import type { Scan } from '../../../../src/app/scan/scan.ts';
+import {
+  beginStory,
+  brookSetup,
+  type Story,
+  started,
+  tellPlant,
+  verified,
+  wantedSlot,
+} from '../../../shared/setup/story.ts';
+
+/** A label by ISO/IEC 15434 format 06 with the data identifiers of ANS MH10.8.2: P part, 1P supplier part, Q quantity, 1T lot, 3S package. */
+const envelope = (...elements: string[]) => `[)>\x1e06\x1d${elements.join('\x1d')}\x1e\x04`;
+const label = (part: string, reel: string) => envelope(`P${part}`, 'Q5000', '1TLOT7', `3S${reel}`);
+const scan = (...texts: string[]): Scan => ({
+  codes: texts.map((text) => ({ text, format: null, symbologyId: null })),
+  ...{ via: 'wedge', atMs: 0 },
+});
+
+function viewOf(before: (story: Story) => void = () => undefined, feedersKnown = false): DeskView {
+  const story = beginStory();
+  tellPlant(story, { rules: { feedersKnown } });
+  story.tell('feeder.known', { feeder: 'FD-07', tapeWidthMm: 8, pitchesMm: [4], positions: 1 });
+  before(story);
+  return { floor: story.floor(), line: 'L1' };
+}
+const loaded = (story: Story) =>
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K-OLD', lot: 'OLD', quantity: 1000 }));
+const play = (view: DeskView, scans: readonly Scan[], desk: Desk = emptyDesk) =>
+  scans.reduce((now, each) => takeScan(now, each, view), desk);
+
+function permutations<T>(list: readonly T[]): readonly (readonly T[])[] {
+  if (list.length <= 1) return [list];
+  return list.flatMap((each, at) =>
+    permutations(list.filter((_, other) => other !== at)).map((rest) => [each, ...rest]),
+  );
+}
+
+describe('a load', () => {
+  const pieces = ['M1-F-001', 'FD-07', label('R-100', 'K-NEW')];
+
+  test('is ready once slot, feeder and reel are scanned, in any order and not before', () => {
+    const view = viewOf(undefined, true);
+    for (const order of permutations(pieces)) {
+      let desk = emptyDesk;
+      order.forEach((text, at) => {
+        expect(isDeskReady(desk, view), order.join(' then ')).toBe(false);
+        desk = takeScan(desk, scan(text), view);
+        expect(deskWells(desk, view).filter(({ filled }) => filled)).toHaveLength(at + 1);
+      });
+      expect(isDeskReady(desk, view)).toBe(true);
+      expect(desk).toMatchObject({
+        ...{ slot: 'M1-F-001', feeder: 'FD-07', question: null, told: null, via: 'wedge' },
+        reel: { reel: 'K-NEW', part: 'R-100', quantity: 5000, basis: 'label', lot: 'LOT7' },
+      });
+      expect(deskAct(desk, view)).toBe('load');
+    }
+  });
+
+  test('takes everything from one look of the camera', () => {
+    const view = viewOf(undefined, true);
+    for (const order of permutations(pieces))
+      expect(isDeskReady(takeScan(emptyDesk, scan(...order), view), view)).toBe(true);
+  });
+
+  test('needs no feeder where the line does not know feeders, but keeps one that was scanned', () => {
+    const view = viewOf();
+    expect(isDeskReady(play(view, [scan('M1-F-001'), scan(label('R-100', 'K'))]), view)).toBe(true);
+    expect(play(view, [scan('FD-07'), scan('M1-F-001')]).feeder).toBe('FD-07');
+  });
+
+  test('starts over with another slot: the feeder of the first is not taken along', () => {
+    const desk = play(viewOf(), [scan('M1-F-001'), scan('FD-07'), scan('M1-F-002')]);
+    expect(desk).toMatchObject({ slot: 'M1-F-002', feeder: null });
+  });
+
+  test('lets a newer label replace the one in hand', () => {
+    const desk = play(viewOf(), [scan(label('R-100', 'K1')), scan(label('C-200', 'K2'))]);
+    expect(desk.reel).toMatchObject({ reel: 'K2', part: 'C-200' });
+  });
+});
+
+describe('a splice', () => {
+  test('follows from what is on the slot', () => {
+    const view = viewOf(loaded);
+    const desk = play(view, [scan('M1-F-001')]);
+    expect(deskAct(desk, view)).toBe('splice');
+    expect(deskWells(desk, view).map(({ well, filled }) => [well, filled])).toEqual([
+      ['slot', true],
+      ['old-reel', true],
+      ['reel', false],
+    ]);
+  });
+
+  test('from a slot chosen on the screen wants the old reel first, by id or by part and lot', () => {
+    const view = viewOf(loaded);
+    const chosen: Desk = { ...emptyDesk, slot: 'M1-F-001' };
+    const old = takeScan(chosen, scan(label('R-100', 'K-OLD')), view);
+    expect(old).toMatchObject({ atSlot: true, reel: null, told: null });
+    const done = takeScan(old, scan(label('R-100', 'K-NEW')), view);
+    expect(isDeskReady(done, view)).toBe(true);
+    expect(done.reel?.reel).toBe('K-NEW');
+    const nameless = viewOf((story) =>
+      story.tell('reel.verified', verified('M1-F-001', 'R-100', { lot: 'LOT7', quantity: 1000 })),
+    );
+    expect(takeScan(chosen, scan(label('R-100', 'K9')), nameless)).toMatchObject({
+      atSlot: true,
+      reel: null,
+    });
+  });
+
+  test('tells where another reel was scanned as the old one, and does not take it as the new one', () => {
+    const view = viewOf(loaded);
+    const desk = takeScan({ ...emptyDesk, slot: 'M1-F-001' }, scan(label('R-100', 'K-NEW')), view);
+    expect(desk).toMatchObject({
+      ...{ atSlot: false, reel: null },
+      told: { tell: 'old-reel-differs', slot: 'M1-F-001', found: 'K-NEW', loaded: 'K-OLD' },
+    });
+    expect(isDeskReady(desk, view)).toBe(false);
+  });
+
+  test('is none on what an earlier setup left: there a new reel is a load', () => {
+    const view = viewOf((story) => {
+      loaded(story);
+      story.tell('setup.taken', {
+        ...brookSetup,
+        setup: 'fell',
+        product: 'Fell',
+        slots: [wantedSlot('M1-F-001', 'C-900')],
+      });
+      story.tell('setup.chosen', { line: 'L1', setup: 'fell' });
+    });
+    expect(deskAct(play(view, [scan('M1-F-001')]), view)).toBe('load');
+  });
+});
+
+describe('a sweep', () => {
+  test('wants slot and reel, in either order, and no feeder', () => {
+    const view = viewOf(loaded, true);
+    for (const order of permutations(['M1-F-001', label('R-100', 'K-OLD')])) {
+      const desk = play(
+        view,
+        order.map((text) => scan(text)),
+        { ...emptyDesk, mode: 'sweep' },
+      );
+      expect(deskAct(desk, view)).toBe('sweep');
+      expect(isDeskReady(desk, view)).toBe(true);
+    }
+  });
+});
+
+describe('a text that is not plain', () => {
+  const both = (story: Story) =>
+    story.tell('person.added', { person: 'bo', name: 'Bo', role: 'operator', badge: 'FD-07', pin: null });
+
+  test('is asked where two lists know it, and goes on with the answer', () => {
+    const view = viewOf(both, true);
+    const desk = play(view, [scan('M1-F-001'), scan(label('R-100', 'K1')), scan('FD-07')]);
+    expect(desk).toMatchObject({ feeder: null, question: { ask: 'which', text: 'FD-07' } });
+    expect(isDeskReady(desk, view)).toBe(false);
+    const [first] = desk.question?.ask === 'which' ? desk.question.options : [];
+    if (!first) throw new TypeError('Cannot go on as the question must have options');
+    const answered = takeKnown({ ...desk, question: null }, first);
+    expect(answered.feeder).toBe('FD-07');
+    expect(isDeskReady(answered, view)).toBe(true);
+  });
+
+  test('is told where nobody can read it, and the desk keeps what it had', () => {
+    const view = viewOf();
+    const before = play(view, [scan('M1-F-001')]);
+    const desk = takeScan(before, scan('?????'), view);
+    expect(desk.told?.tell).toMatch(/^(not-read|half-label)$/);
+    expect({ ...desk, told: null }).toEqual(before);
+  });
+
+  test('is told where a label says something, but not which part', () => {
+    const desk = takeScan(emptyDesk, scan(envelope('Q5000')), viewOf());
+    expect(desk).toMatchObject({ reel: null, told: { tell: 'half-label' } });
+  });
+
+  test('is asked where a bare code may be a part number or carry an identifier', () => {
+    const view = viewOf();
+    const desk = takeScan(emptyDesk, scan('PX-4711'), view);
+    expect(desk.question).toMatchObject({ ask: 'meaning', question: { text: 'PX-4711' } });
+    expect(isDeskReady({ ...desk, slot: 'M1-F-001', atSlot: true }, view)).toBe(false);
+    const answered = answerMeaning(desk, 'part', 'X-4711');
+    expect(answered).toMatchObject({ question: null, reel: { part: 'X-4711' } });
+  });
+
+  test('is no question where the setup knows the part', () => {
+    expect(takeScan(emptyDesk, scan('R-100'), viewOf())).toMatchObject({
+      question: null,
+      reel: { part: 'R-100' },
+    });
+    expect(takeScan(emptyDesk, scan('PR-100'), viewOf())).toMatchObject({
+      question: null,
+      reel: { part: 'R-100' },
+    });
+  });
+
+  test('of a badge or a panel is told and leaves the task alone', () => {
+    const view = viewOf((story) => {
+      story.tell('person.added', { person: 'ana', name: 'Ana', role: 'lead', badge: 'B-100', pin: null });
+      story.tell('run.started', started('run-1', { panelPrefix: 'BW-' }));
+    });
+    const before = play(view, [scan('M1-F-001')]);
+    expect(takeScan(before, scan('B-100'), view)).toEqual({
+      ...before,
+      told: { tell: 'badge', person: 'ana' },
+    });
+    expect(takeScan(before, scan('BW-0042'), view)).toEqual({
+      ...before,
+      told: { tell: 'panel', serial: 'BW-0042', run: 'run-1' },
+    });
+  });
+});
+
+describe('a reel that the log knows', () => {
+  test('by its bare id stands with part, lot and the count that the log has', () => {
+    const view = viewOf((story) => {
+      loaded(story);
+      story.tell('reel.counted', {
+        ...{
+          line: null,
+          slot: null,
+          reel: 'K-OLD',
+          part: null,
+          lot: null,
+          quantity: 321,
+          sd: 0,
+          basis: 'weighed',
+          panels: 0,
+        },
+      });
+    });
+    expect(takeScan(emptyDesk, scan('K-OLD'), view).reel).toMatchObject({
+      ...{ reel: 'K-OLD', part: 'R-100', lot: 'OLD', quantity: 321, basis: 'weighed' },
+    });
+  });
+
+  test('a quantity in another unit than pieces is no count', () => {
+    const desk = takeScan(emptyDesk, scan(envelope('PR-100', 'Q100MTR')), viewOf());
+    expect(desk.reel).toMatchObject({ part: 'R-100', quantity: null });
+  });
+});
+
+describe('answerMeaning()', () => {
+  const held = (): Desk => takeScan(emptyDesk, scan(label('R-100', 'K1')), viewOf());
+
+  test('puts each answer where it belongs; a quantity that is no number changes none', () => {
+    const rows: readonly (readonly [field: string, value: string, reel: object])[] = [
+      ['part', 'X', { part: 'X' }],
+      ['supplierPart', 'X', { supplierPart: 'X', part: 'R-100' }],
+      ['lot', 'X', { lot: 'X' }],
+      ['reel', 'X', { reel: 'X' }],
+      ['quantity', '12', { quantity: 12 }],
+      ['quantity', 'many', { quantity: 5000 }],
+      ['country', 'DE', { part: 'R-100', lot: 'LOT7' }],
+    ];
+    for (const [field, value, reel] of rows)
+      expect(answerMeaning(held(), field, value).reel, field).toMatchObject(reel);
+  });
+
+  test('without a reel in hand only closes the question', () => {
+    expect(answerMeaning(emptyDesk, 'part', 'X')).toEqual(emptyDesk);
+  });
+});
+
+describe('suggestedSlots()', () => {
+  test('names the slots that take the reel in hand, missing ones first', () => {
+    const view = viewOf(loaded);
+    const inHand = (text: string, floor: FloorState = view.floor) =>
+      suggestedSlots(takeScan(emptyDesk, scan(text), { ...view, floor }), { ...view, floor });
+    expect(inHand(label('R-100', 'K1'))).toEqual(['M1-R-003', 'M1-F-001']);
+    expect(inHand(label('C-201', 'K1'))).toEqual(['M1-F-002']);
+    expect(inHand(envelope('1PSUP-300'))).toEqual(['M1-F-010']);
+    expect(inHand(label('X-1', 'K1'))).toEqual([]);
+    expect(suggestedSlots(emptyDesk, view)).toEqual([]);
+  });
+});
+
+test('`takeScan()` never throws and never changes the desk that it was given', () => {
+  const view = viewOf(loaded, true);
+  const text = fc.oneof(
+    fc.string({ maxLength: 30 }),
+    fc.constantFrom('M1-F-001', 'FD-07', 'K-OLD', 'R-100', 'PR-100', 'Q', label('R-100', 'K1'), '[)>\x1e06'),
+  );
+  fc.assert(
+    fc.property(fc.array(fc.array(text, { maxLength: 4 }), { maxLength: 6 }), (scans) => {
+      let desk: Desk = Object.freeze({ ...emptyDesk });
+      for (const texts of scans) desk = Object.freeze(takeScan(desk, scan(...texts), view));
+      expect(deskWells(desk, view).length).toBeGreaterThan(1);
+    }),
+    { numRuns: 300 },
+  );
+});

@@ -1,0 +1,93 @@
+// The tablet itself: its clock as a person reads it, its names, its PINs.
+
+import { pbkdf2Sync } from 'node:crypto';
+import { afterEach, describe, expect, test } from 'vitest';
+import { isoMoment } from '../../../../shared/log/entry.ts';
+import { formatMoment } from '../../../../src/app/device/clock.ts';
+import { newId } from '../../../../src/app/device/ids.ts';
+import { isPin, makePin } from '../../../../src/app/device/pin.ts';
+import {
+  afterWrong,
+  lockedMinutes,
+  noTries,
+  type Tries,
+  triesLeft,
+} from '../../../../src/app/device/tries.ts';
+
+const zone = process.env['TZ'];
+
+afterEach(() => {
+  if (zone === undefined) delete process.env['TZ'];
+  else process.env['TZ'] = zone;
+});
+
+describe('formatMoment()', () => {
+  test('writes the wall clock with its own offset, which names the same moment', () => {
+    const rows: readonly (readonly [zone: string, utc: string, text: string, why: string])[] = [
+      ['UTC', '2026-03-02T05:00:00.000Z', '2026-03-02T05:00:00.000+00:00', 'none'],
+      ['Europe/Berlin', '2026-03-02T05:00:00.007Z', '2026-03-02T06:00:00.007+01:00', 'winter'],
+      ['Europe/Berlin', '2026-07-02T05:00:00.000Z', '2026-07-02T07:00:00.000+02:00', 'summer'],
+      ['Asia/Kolkata', '2026-03-02T20:00:00.000Z', '2026-03-03T01:30:00.000+05:30', 'half an hour'],
+      [
+        'America/St_Johns',
+        '2026-03-02T02:00:00.000Z',
+        '2026-03-01T22:30:00.000-03:30',
+        'half an hour behind',
+      ],
+      ['Pacific/Marquesas', '2026-03-02T05:00:00.000Z', '2026-03-01T19:30:00.000-09:30', 'far behind'],
+    ];
+    for (const [place, utc, text, why] of rows) {
+      process.env['TZ'] = place;
+      const ms = Date.parse(utc);
+      expect(formatMoment(ms), why).toBe(text);
+      expect(Date.parse(formatMoment(ms)), why).toBe(ms);
+      expect(isoMoment.safeParse(text).success).toBe(true);
+    }
+  });
+});
+
+test('`newId()` gives 20 letters and digits without look-alikes, never the same twice', () => {
+  const ids = Array.from({ length: 2000 }, newId);
+  expect(new Set(ids).size).toBe(ids.length);
+  for (const id of ids) expect(id).toMatch(/^[0-9abcdefghjkmnpqrstvwxyz]{20}$/);
+});
+
+describe('makePin() and isPin()', () => {
+  test('know the PIN again and no other; the verifier is PBKDF2-HMAC-SHA-256 of RFC 8018', async () => {
+    const verifier = await makePin('4711');
+    expect(await isPin('4711', verifier)).toBe(true);
+    expect(await isPin('4712', verifier)).toBe(false);
+    const { salt, rounds, hash } = verifier;
+    expect(rounds).toBeGreaterThanOrEqual(600_000);
+    expect(pbkdf2Sync('4711', Buffer.from(salt, 'hex'), rounds, 32, 'sha256').toString('hex')).toBe(hash);
+    expect((await makePin('4711')).hash).not.toBe(hash);
+  });
+});
+
+describe('afterWrong()', () => {
+  const wrong = (count: number, nowMs = 0): Tries =>
+    Array.from({ length: count }).reduce<Tries>((tries) => afterWrong(tries, nowMs), noTries);
+
+  test('locks after every fifth wrong try, for longer each time', () => {
+    const rows: readonly (readonly [count: number, minutes: number, left: number])[] = [
+      [0, 0, 5],
+      [4, 0, 1],
+      [5, 1, 5],
+      [9, 1, 1],
+      [10, 5, 5],
+      [15, 15, 5],
+      [20, 15, 5],
+    ];
+    for (const [count, minutes, left] of rows) {
+      expect([lockedMinutes(wrong(count), 0), triesLeft(wrong(count))], `${count} wrong`).toEqual([
+        minutes,
+        left,
+      ]);
+    }
+  });
+
+  test('lets go when the time is over, rounded up to minutes before', () => {
+    const tries = wrong(5);
+    expect([0, 1, 59_999, 60_000].map((nowMs) => lockedMinutes(tries, nowMs))).toEqual([1, 1, 1, 0]);
+  });
+});
