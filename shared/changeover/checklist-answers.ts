@@ -1,16 +1,8 @@
 // How a checklist stands: which steps are answered, which answers fall short, what may be done next, whether it can be closed.
 
-import { type ChangeFacts, type ChecklistStep, type ChecklistTemplate, isAsked } from './checklist-steps.ts';
-
-/** What a person answered to one step. */
-export interface StepAnswer {
-  readonly value: string | number | null;
-  /** Who, in order; more than one where a step wants several signatures. */
-  readonly by: readonly string[];
-  readonly atMs: number;
-  /** The lead who let a mandatory step be skipped, and why; null where it was done. */
-  readonly skipped: { readonly by: string; readonly reason: string } | null;
-}
+import type { ChecklistStep, ChecklistTemplate } from '../setup/checklist.ts';
+import type { StepAnswer } from '../setup/state.ts';
+import { type ChangeFacts, isAsked } from './checklist-steps.ts';
 
 /** How one step stands. `short` = answered, but not within what it asks. */
 export const stepStates = ['open', 'waiting', 'done', 'short', 'skipped', 'not-asked'] as const;

@@ -3,8 +3,8 @@
 // what runs beside the old job and what needs the line to stand follows SMED's external and internal setup (Shingo 1985, from
 // memory). Cautions name the usual danger; local rules and trained staff come first.
 
+import type { ChecklistTemplate } from '../setup/checklist.ts';
 import { blades, hands, paste, step, still, type Words } from './checklist-shipped-words.ts';
-import type { ChecklistTemplate } from './checklist-steps.ts';
 
 const prepare: Words = ['Make ready while the line runs', 'Preparar con la línea en marcha'];
 const clearance: Words = ['Line clearance', 'Despeje de línea'];

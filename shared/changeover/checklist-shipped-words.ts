@@ -1,12 +1,6 @@
 // How the shipped templates are written down: a step with its texts, and the cautions that several steps share.
 
-import type {
-  ChecklistStep,
-  ChecklistTemplate,
-  StepCondition,
-  StepKind,
-  StepTime,
-} from './checklist-steps.ts';
+import type { ChecklistStep, StepCondition, StepKind, StepTime } from '../setup/checklist.ts';
 
 /** A text in the languages that ship. */
 export type Words = readonly [en: string, es: string];

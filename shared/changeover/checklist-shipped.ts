@@ -1,8 +1,8 @@
 // The shorter checklists that come with the tool, and the list of all; content is common practice, to be edited to the site's rules.
 
+import type { ChecklistTemplate } from '../setup/checklist.ts';
 import { changeoverChecklist } from './checklist-shipped-changeover.ts';
 import { blades, hands, paste, step, type Words } from './checklist-shipped-words.ts';
-import type { ChecklistTemplate } from './checklist-steps.ts';
 
 const joint: Words = ['Splice', 'Empalme'];
 

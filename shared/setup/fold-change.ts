@@ -1,0 +1,177 @@
+// Checklists, changeovers and carts: what is ticked, what is being changed, what stands ready off the line. Records are
+// replaced, never changed, as everywhere in the state. Docking a cart loads what it carries with the verdicts it had.
+
+import { entryId } from '../log/entry.ts';
+import { place } from './fold-material.ts';
+import type { FloorEntry } from './kinds.ts';
+import { type CartPlace, type Checklist, type FloorState, type StepAnswer, slotKey } from './state.ts';
+
+/** Applies one entry to checklists, changeovers and carts; other kinds change nothing. */
+export function foldChange(state: FloorState, entry: FloorEntry): void {
+  switch (entry.kind) {
+    case 'checklist.template': {
+      const { template, version, purpose, title, steps } = entry.payload;
+      const there = state.templates.get(template) ?? [];
+      if (there.some((known) => known.version === version)) return;
+      const versions = [...there, { template, version, purpose, title, steps }];
+      state.templates.set(
+        template,
+        versions.sort((a, b) => a.version - b.version),
+      );
+      return;
+    }
+    case 'checklist.opened':
+      if (state.checklists.has(entry.payload.checklist)) return;
+      state.checklists.set(entry.payload.checklist, {
+        ...entry.payload,
+        openedMs: entry.hlc.ms,
+        openedBy: entry.who,
+        tablet: entry.tablet,
+        answers: new Map(),
+        closedMs: null,
+      });
+      return;
+    case 'checklist.handed':
+      changeList(state, entry.payload.checklist, (list) => ({ ...list, tablet: entry.payload.to }));
+      return;
+    case 'checklist.closed':
+      changeList(state, entry.payload.checklist, (list) => ({ ...list, closedMs: entry.hlc.ms }));
+      return;
+    case 'step.answered':
+    case 'step.skipped':
+    case 'step.reopened':
+      changeList(state, entry.payload.checklist, (list) => answerStep(list, entry));
+      return;
+    case 'changeover.began':
+      if (state.changeovers.has(entry.payload.changeover)) return;
+      state.changeovers.set(entry.payload.changeover, {
+        ...entry.payload,
+        beganMs: entry.payload.lastPanel === null ? entry.hlc.ms : Date.parse(entry.payload.lastPanel),
+        releasedMs: null,
+        releasedBy: null,
+        measured: [],
+      });
+      state.changing.set(entry.payload.line, entry.payload.changeover);
+      return;
+    case 'changeover.released': {
+      const changeover = state.changeovers.get(entry.payload.changeover);
+      if (!changeover || changeover.releasedMs !== null) return;
+      state.changeovers.set(changeover.changeover, {
+        ...changeover,
+        releasedMs: entry.hlc.ms,
+        releasedBy: entry.payload.by,
+      });
+      endChange(state, entry.payload.line, changeover.changeover);
+      return;
+    }
+    case 'changeover.dropped':
+      state.changeovers.delete(entry.payload.changeover);
+      endChange(state, entry.payload.line, entry.payload.changeover);
+      return;
+    case 'panel.measured': {
+      const changeover = state.changeovers.get(entry.payload.changeover);
+      if (!changeover) return;
+      const measured = changeover.measured.filter((known) => known.slot !== entry.payload.slot);
+      state.changeovers.set(changeover.changeover, {
+        ...changeover,
+        measured: [...measured, { ...entry.payload, atMs: entry.hlc.ms, by: entry.who }],
+      });
+      return;
+    }
+    case 'cart.filled': {
+      const places = new Map(state.carts.get(entry.payload.cart));
+      places.set(entry.payload.slot, { ...entry.payload, atMs: entry.hlc.ms });
+      state.carts.set(entry.payload.cart, places);
+      return;
+    }
+    case 'cart.emptied': {
+      const places = new Map(state.carts.get(entry.payload.cart));
+      places.delete(entry.payload.slot);
+      setCart(state, entry.payload.cart, places);
+      return;
+    }
+    case 'cart.docked':
+      dock(state, entry);
+      return;
+    default:
+      return;
+  }
+}
+
+function changeList(state: FloorState, id: string, change: (list: Checklist) => Checklist): void {
+  const list = state.checklists.get(id);
+  if (list && list.closedMs === null) state.checklists.set(id, change(list));
+}
+
+function answerStep(
+  list: Checklist,
+  entry: Extract<FloorEntry, { kind: 'step.answered' | 'step.skipped' | 'step.reopened' }>,
+): Checklist {
+  const answers = new Map(list.answers);
+  const { step } = entry.payload;
+  if (entry.kind === 'step.reopened') {
+    answers.delete(step);
+    return { ...list, answers };
+  }
+  const there = answers.get(step);
+  const signer = entry.who ?? '';
+  const by =
+    there && there.skipped === null && !there.by.includes(signer)
+      ? [...there.by, signer]
+      : (there?.by ?? [signer]);
+  const answer: StepAnswer =
+    entry.kind === 'step.skipped'
+      ? {
+          value: null,
+          by: [signer],
+          atMs: entry.hlc.ms,
+          skipped: { by: entry.payload.by, reason: entry.payload.reason },
+        }
+      : { value: entry.payload.value, by, atMs: entry.hlc.ms, skipped: null };
+  answers.set(step, answer);
+  return { ...list, answers };
+}
+
+function endChange(state: FloorState, line: string, changeover: string): void {
+  if (state.changing.get(line) === changeover) state.changing.delete(line);
+}
+
+function setCart(state: FloorState, cart: string, places: ReadonlyMap<string, CartPlace>): void {
+  if (places.size === 0) state.carts.delete(cart);
+  else state.carts.set(cart, places);
+}
+
+/** Loads what the cart carries onto the slots named; a slot that still carries something keeps it. */
+function dock(state: FloorState, entry: Extract<FloorEntry, { kind: 'cart.docked' }>): void {
+  const { cart, line, setup, slots } = entry.payload;
+  const places = new Map(state.carts.get(cart));
+  const run = state.current.get(line) ?? null;
+  const done = run === null ? 0 : (state.runs.get(run)?.done ?? 0);
+  const mark = { entry: entryId(entry), atMs: entry.hlc.ms };
+  for (const slot of slots) {
+    const ready = places.get(slot);
+    if (!ready || state.slots.has(slotKey(line, slot))) continue;
+    const { feeder, reel, part, supplierPart, lot, dateCode, quantity } = ready;
+    const facts = {
+      ...{
+        act: 'load' as const,
+        line,
+        setup,
+        run,
+        slot,
+        feeder,
+        reel,
+        part,
+        supplierPart,
+        lot,
+        dateCode,
+        quantity,
+      },
+      ...{ codes: [], verdict: 'accepted' as const, reasons: [], panels: done, via: 'machine' as const },
+      basis: quantity === null ? null : ('label' as const),
+    };
+    place(state, facts, mark);
+    places.delete(slot);
+  }
+  setCart(state, cart, places);
+}

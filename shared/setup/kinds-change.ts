@@ -1,0 +1,84 @@
+// Entry kinds of a changeover: checklists, the change from one setup to the next, carts made ready off the line, the first panel.
+
+import * as z from 'zod/mini';
+import { checklistPurposes, checklistStepSchema } from './checklist.ts';
+
+const id = z.string().check(z.minLength(1), z.maxLength(64));
+const short = z.string().check(z.maxLength(200));
+const value = z.nullable(z.union([z.number(), z.string().check(z.maxLength(400_000))]));
+
+/** Payloads of the kinds named in the head. */
+export const changePayloadSchemas = {
+  'checklist.template': z.strictObject({
+    template: id,
+    version: z.int().check(z.minimum(1)),
+    purpose: z.enum(checklistPurposes),
+    title: z.record(z.string(), short),
+    steps: z.array(checklistStepSchema),
+  }),
+  'checklist.opened': z.strictObject({
+    checklist: id,
+    template: id,
+    version: z.int().check(z.minimum(1)),
+    line: id,
+    /** The changeover it belongs to; null where none. */
+    changeover: z.nullable(id),
+    slot: z.nullable(short),
+    /** What differs, for the steps' conditions. */
+    facts: z.strictObject({
+      sideChanges: z.boolean(),
+      stencilChanges: z.boolean(),
+      productChanges: z.boolean(),
+      programChanges: z.boolean(),
+    }),
+  }),
+  'step.answered': z.strictObject({ checklist: id, line: id, step: id, value, unit: z.nullable(short) }),
+  'step.skipped': z.strictObject({ checklist: id, line: id, step: id, by: id, reason: short }),
+  'step.reopened': z.strictObject({ checklist: id, line: id, step: id, reason: short }),
+  'checklist.handed': z.strictObject({ checklist: id, line: id, to: id }),
+  'checklist.closed': z.strictObject({ checklist: id, line: id, done: z.int(), asked: z.int(), note: short }),
+  /** From the last good panel of `from` on; `from` null where nothing was built before. */
+  'changeover.began': z.strictObject({
+    changeover: id,
+    line: id,
+    from: z.nullable(id),
+    setup: id,
+    product: short,
+    lastPanel: z.nullable(z.string().check(z.maxLength(40))),
+  }),
+  'changeover.released': z.strictObject({ changeover: id, line: id, by: id, reason: short }),
+  'changeover.dropped': z.strictObject({ changeover: id, line: id, reason: short }),
+  /** A feeder made ready off the line for a slot: its reel was verified as for that slot. */
+  'cart.filled': z.strictObject({
+    cart: id,
+    line: id,
+    setup: id,
+    slot: short,
+    feeder: z.nullable(id),
+    reel: z.nullable(id),
+    part: short,
+    supplierPart: z.nullable(short),
+    lot: z.nullable(short),
+    dateCode: z.nullable(short),
+    quantity: z.nullable(z.number().check(z.minimum(0))),
+    /** The verdict entry that let it on. */
+    of: id,
+  }),
+  'cart.emptied': z.strictObject({ cart: id, line: id, slot: short }),
+  /** The whole cart on the line: what it carries is loaded with the verdicts it had. */
+  'cart.docked': z.strictObject({ cart: id, line: id, setup: id, slots: z.array(short) }),
+  'panel.measured': z.strictObject({
+    changeover: id,
+    line: id,
+    setup: id,
+    slot: short,
+    part: short,
+    quantity: z.number(),
+    unit: short,
+    /** The meter's own uncertainty, in the same unit (95 %). */
+    uncertainty: z.number().check(z.minimum(0)),
+    least: z.number(),
+    most: z.number(),
+    verdict: z.enum(['accepted', 'refused', 'held']),
+  }),
+} as const;
