@@ -1,7 +1,7 @@
 // Practice reels by the verdict that they promise: taken, taken by a rule, held for a lead, refused. Every case is looked for in
 // the setup that the line is made ready for; what it offers no case for is left out.
 
-import { formatEnvelope } from '../shared/labels/envelope.ts';
+import { hashText } from '../shared/log/seal.ts';
 import type { SetupSlot } from '../shared/setup/kinds.ts';
 import type { Verdict, VerifyAct } from '../shared/setup/vocabulary.ts';
 import type { ReasonCode } from '../shared/verdict/reasons.ts';
@@ -10,45 +10,46 @@ import { familyOf, partRows, supplierPartsOf } from './parts.ts';
 import { blockedLot, type Practice, type PracticeLabel, type PracticeScene } from './practice-label.ts';
 import { type Dialect, dateCodeBefore, type LabelSymbol, labelReel, type ReelFacts } from './reels.ts';
 
-/** Makes reel labels with ids of their own. */
+/** What is asked of one practice reel. */
+interface Case {
+  readonly group: PracticeLabel['group'];
+  readonly title: string;
+  readonly act?: VerifyAct;
+  readonly dialect?: Dialect;
+  readonly feeder?: string | null;
+  readonly verdict: Verdict;
+  readonly reason: ReasonCode | null;
+  /** Writes the label, where no dialect does. */
+  readonly write?: (facts: ReelFacts) => readonly LabelSymbol[];
+}
+
+/** A reel's id made of all else on its label: two sheets printed at different hours never give one id to two reels. */
+function reelId(facts: ReelFacts): string {
+  return `R-8${String(Number.parseInt(hashText(JSON.stringify(facts)).slice(0, 12), 16) % 1_000_000).padStart(6, '0')}`;
+}
+
+/** Makes practice reels; facts without a reel id get one. */
 export function createMaker(scene: PracticeScene) {
-  let last = 0;
-  const nextReel = () => {
-    last += 1;
-    return `R-${880_000 + last}`;
-  };
   const factsOf = (part: string): ReelFacts => ({
-    reel: nextReel(),
+    reel: null,
     part,
     supplierPart: supplierPartsOf(part)[0],
     quantity: familyOf(part).full,
-    lot: `LT-${7000 + last}-P`,
+    lot: `LT-${7000 + partRows.findIndex((row) => row[0] === part)}-P`,
     dateCode: dateCodeBefore(scene.nowMs, 9),
     expires: null,
   });
-  const make = (
-    wanted: SetupSlot,
-    facts: ReelFacts,
-    how: {
-      readonly group: PracticeLabel['group'];
-      readonly title: string;
-      readonly act?: VerifyAct;
-      readonly dialect?: Dialect;
-      readonly feeder?: string | null;
-      readonly verdict: Verdict;
-      readonly reason: ReasonCode | null;
-      readonly codes?: readonly LabelSymbol[];
-    },
-  ): Practice => {
+  const make = (wanted: SetupSlot, stated: ReelFacts, how: Case): Practice => {
     const { act = 'splice', dialect = 'envelope', feeder = null, verdict, reason } = how;
+    const facts = { ...stated, reel: stated.reel ?? reelId(stated) };
     const where = feeder === null ? wanted.slot : `${wanted.slot} with feeder ${feeder}`;
     return {
       label: {
-        id: `reel-${last}`,
+        id: `reel-${facts.reel}-${wanted.slot}`,
         group: how.group,
         title: how.title,
         hint: `${act === 'splice' ? 'Splice' : 'Load'} on ${where}`,
-        codes: how.codes ?? labelReel(facts, dialect),
+        codes: how.write ? how.write(facts) : labelReel(facts, dialect),
       },
       promise: { act, slot: wanted.slot, feeder, facts, verdict, reason },
     };
@@ -95,27 +96,18 @@ export function noted(reels: Maker, due: readonly DueSlot[]): Practice[] {
   }
   if (third) {
     const facts = reels.factsOf(third.part);
-    const codes = [{ format: 'DataMatrix', text: withoutControl(facts) }] as const;
     const title = `${third.part}, separators replaced by the scanner`;
-    found.push(reels.make(third, facts, { ...how, title, codes, reason: null }));
+    found.push(reels.make(third, facts, { ...how, title, write: withoutControl, reason: null }));
   }
   return found;
 }
 
 /** The same envelope as a scanner sends it that cannot type control characters. */
-function withoutControl(facts: ReelFacts): string {
-  const fields = [
-    { id: 'P', value: facts.part ?? '' },
-    { id: '1P', value: facts.supplierPart ?? '' },
-    { id: 'Q', value: String(facts.quantity) },
-    { id: '1T', value: facts.lot ?? '' },
-    { id: '10D', value: facts.dateCode ?? '' },
-    { id: '3S', value: facts.reel ?? '' },
-  ];
-  return formatEnvelope({ format: '06', fields })
-    .replaceAll('\x1d', '<GS>')
-    .replaceAll('\x1e', '<RS>')
-    .replaceAll('\x04', '<EOT>');
+function withoutControl(facts: ReelFacts): readonly LabelSymbol[] {
+  return labelReel(facts, 'envelope').map(({ text, format }) => ({
+    format,
+    text: text.replaceAll('\x1d', '<GS>').replaceAll('\x1e', '<RS>').replaceAll('\x04', '<EOT>'),
+  }));
 }
 
 /** Reels that a lead must decide on. */

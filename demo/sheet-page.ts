@@ -61,12 +61,11 @@ h1 { font-size: 24px; margin: 0 0 4px; }
 h2 { font-size: 18px; margin: 28px 0 10px; border-bottom: 2px solid #14181d; padding-bottom: 4px; }
 h3 { font-size: 15px; margin: 0; overflow-wrap: anywhere; }
 p { margin: 2px 0 8px; color: #555c65; }
-ul { list-style: none; margin: 0; padding: 0; columns: 250px; column-gap: 10px; }
+ul { list-style: none; margin: 0; padding: 0; columns: 400px; column-gap: 10px; }
 .label { border: 1px dashed #8d8a80; border-radius: 6px; padding: 10px; margin: 0 0 10px; break-inside: avoid; }
 .codes { display: flex; flex-wrap: wrap; gap: 8px; }
 figure { margin: 0; }
-figcaption { font: 9px/1.2 ui-monospace, monospace; overflow-wrap: anywhere; max-width: 230px; }
-.DataMatrix svg, .QRCode svg { width: 92px; height: 92px; }
-.Code128 svg { max-width: 100%; height: 44px; }
-@media print { body { margin: 8mm; } h2 { break-after: avoid; } }
+figcaption { font: 9px/1.2 ui-monospace, monospace; overflow-wrap: anywhere; max-width: 380px; }
+svg { display: block; }
+@media print { body { margin: 0; zoom: 0.62; } h2 { break-after: avoid; } }
 `;

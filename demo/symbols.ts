@@ -14,27 +14,39 @@ const names = {
   QRCode: 'qrcode',
 } as const satisfies Record<SymbolFormat, string>;
 
+/**
+ * Quiet zones in the library's steps: one module of Code 128, half a module of the others. The standards ask for 10 modules
+ * (ISO/IEC 15417), 1 (ISO/IEC 16022) and 4 (ISO/IEC 18004); a little more is given.
+ */
+const quietZones = { Code128: 12, DataMatrix: 5, QRCode: 9 } as const satisfies Record<SymbolFormat, number>;
+
+/** Drawing units of one step: an even number, so that every edge falls on a whole unit. */
+const UNITS = 2;
+
 /** How a symbol is drawn, in the words of the drawing library. */
 export function drawingOf({ text, format }: LabelSymbol) {
   const flat = format === 'Code128';
-  // Code 128 asks for quiet zones of 10 modules, Data Matrix of 1, QR of 4 (ISO/IEC 15417, 16022, 18004): a little more is given.
-  const zone = flat ? 12 : 5;
   return {
     bcid: names[format],
     text,
     parse: false,
     ...(flat ? { height: 9, includetext: false } : {}),
-    paddingwidth: zone,
-    paddingheight: flat ? 2 : zone,
+    paddingwidth: quietZones[format],
+    paddingheight: flat ? 2 : quietZones[format],
     backgroundcolor: 'ffffff',
-    scale: 2,
+    scale: UNITS,
   };
 }
 
 /** Loads the drawing library. */
 export async function loadSymbols(): Promise<DrawSymbol> {
   const { toSVG } = await importDrawing();
-  return (symbol) => toSVG(drawingOf(symbol));
+  // Drawn one unit to the pixel: whole pixels a module on any screen, and edges that no smoothing blurs.
+  return (symbol) =>
+    toSVG(drawingOf(symbol)).replace(
+      /<svg viewBox="0 0 (\d+) (\d+)"/,
+      '<svg width="$1" height="$2" shape-rendering="crispEdges" viewBox="0 0 $1 $2"',
+    );
 }
 
 async function importDrawing() {
