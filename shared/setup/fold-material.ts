@@ -2,14 +2,17 @@
 // a lead cleared, puts a reel on a slot; a refused one changes nothing but stays in the log.
 
 import { entryId } from '../log/entry.ts';
+import { slotEstimate } from './estimate.ts';
+import { endLedger, openEvidence } from './fold-loss.ts';
 import type { FloorEntry, PayloadOf } from './kinds.ts';
-import { slotLeft, usedPlacements, wantedOn } from './left.ts';
+import { joinLedger, startLedger, windowOf } from './ledger.ts';
+import { usedPlacements, wantedOn } from './left.ts';
 import { type Conflict, type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
 
 type Verified = PayloadOf<'reel.verified'>;
 
 /** When and by which entry something was done. */
-interface Mark {
+export interface Mark {
   readonly entry: string;
   readonly atMs: number;
 }
@@ -84,7 +87,8 @@ export function blockOn(
   return null;
 }
 
-function place(state: FloorState, facts: Verified, mark: Mark): void {
+/** Puts an accepted reel where its verdict says: a new load, or a tape joined to the running one. */
+export function place(state: FloorState, facts: Verified, mark: Mark): void {
   if (facts.slot === null) return;
   if (facts.act === 'sweep') {
     seeInSweep(state, facts.line, facts.slot);
@@ -95,10 +99,10 @@ function place(state: FloorState, facts: Verified, mark: Mark): void {
   const run = state.current.get(facts.line) ?? null;
   const done = run === null ? 0 : (state.runs.get(run)?.done ?? 0);
   const forPart = wantedOn(state, facts.setup, facts.slot)?.part ?? null;
-  const tape: Tape = { ...tapeOf(facts, mark, done), forPart };
+  const tape: Tape = { ...tapeOf(facts, mark, done), ...knownSpread(state, facts), forPart };
   const placed =
     facts.act === 'splice' && there
-      ? joinTape(state, there, tape, mark)
+      ? joinTape(state, there, { tape, mark, cut: facts.cut ?? 0, setup: facts.setup })
       : {
           line: facts.line,
           slot: facts.slot,
@@ -107,6 +111,7 @@ function place(state: FloorState, facts: Verified, mark: Mark): void {
           usedBefore: 0,
           sinceRun: run,
           sinceDone: done,
+          ledger: startLedger([tape], mark.entry),
           ...mark,
           before: there ? { ...there, before: null } : null,
         };
@@ -148,15 +153,40 @@ function tapeOf(facts: Verified, mark: Mark, done: number): Omit<Tape, 'forPart'
   };
 }
 
-/** Joins a tape behind the running one; tapes that the count says are gone are dropped from the slot. */
-function joinTape(state: FloorState, there: SlotState, tape: Tape, mark: Mark): SlotState {
+/** The spread of a reel's count that the log knows already: what was counted down or measured keeps it. */
+function knownSpread(state: FloorState, facts: Verified): { sd?: number } {
+  const known = facts.reel === null ? undefined : state.reels.get(facts.reel);
+  const same = known !== undefined && known.count === facts.quantity && known.basis === facts.basis;
+  return same ? { sd: known.sd } : {};
+}
+
+/** Joins a tape behind the running one; tapes that the count or the splice itself says are gone are dropped from the slot. */
+function joinTape(
+  state: FloorState,
+  there: SlotState,
+  joining: { readonly tape: Tape; readonly mark: Mark; readonly cut: number; readonly setup: string },
+): SlotState {
+  const { tape, mark, cut } = joining;
   const loss = state.rules.get(there.line)?.loss ?? 0;
-  let used = usedPlacements(state, there);
+  const all = usedPlacements(state, there);
+  const placed = there.ledger.dropped + all;
+  const window = windowOf(state, there, joining.setup);
+  const ledger = joinLedger(there.ledger, tape, { placed, cut, window });
+  if (window !== null) {
+    endLedger(state, there, {
+      ...{ ...mark, placed, told: 'splice' },
+      endParts: (window.opens + window.closes) / 2 + cut,
+      endSd: (window.opens - window.closes) / Math.sqrt(12),
+    });
+  }
+  let used = all;
   const tapes = [...there.tapes];
   while (tapes.length > 1) {
     const count = tapes[0]?.count ?? null;
-    if (count === null || count * (1 - loss) > used) break;
-    used -= count * (1 - loss);
+    const behind = tapes.slice(1).reduce((sum, each) => sum + (each.count ?? 0), 0);
+    const pulledThrough = window !== null && behind >= window.opens;
+    if (!pulledThrough && (count === null || count * (1 - loss) > used)) break;
+    used = Math.max(0, used - (count ?? used) * (1 - loss));
     const gone = tapes.shift();
     if (gone) emptyReel(state, gone, there);
   }
@@ -164,6 +194,7 @@ function joinTape(state: FloorState, there: SlotState, tape: Tape, mark: Mark): 
   return {
     ...there,
     tapes: [...tapes, tape],
+    ledger: { ...ledger, dropped: placed - used },
     usedBefore: used,
     sinceRun: run,
     sinceDone: run === null ? 0 : (state.runs.get(run)?.done ?? 0),
@@ -196,7 +227,13 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
   const key = slotKey(facts.line, facts.slot);
   const there = state.slots.get(key);
   if (!there) return;
-  const left = slotLeft(state, there, state.rules.get(facts.line)?.loss ?? 0);
+  const left = slotEstimate(state, there);
+  const placed = there.ledger.dropped + usedPlacements(state, there);
+  if (facts.quantity !== null) {
+    endLedger(state, there, {
+      ...{ ...mark, placed, told: 'count', endParts: facts.quantity, endSd: facts.sd ?? 0 },
+    });
+  }
   state.slots.delete(key);
   state.takenOff.set(key, { entry: mark.entry, was: { ...there, before: null } });
   for (const tape of there.tapes) {
@@ -208,9 +245,10 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
     state.reels.set(tape.reel, {
       ...reel,
       count: counted === null ? null : Math.round(counted),
-      sd: facts.quantity === null ? left.sd : 0,
+      sd: facts.quantity === null ? left.sd : (facts.sd ?? 0),
       basis: facts.quantity === null ? 'counted-down' : (facts.basis ?? 'typed'),
       at: null,
+      cameOff: last && facts.quantity === null ? openEvidence(there, there.ledger, placed) : null,
     });
   }
   dropConflicts(state, facts.line, facts.slot);
@@ -221,7 +259,7 @@ function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark
   const there = line === null || slot === null ? undefined : state.slots.get(slotKey(line, slot));
   if (there && line !== null && slot !== null) {
     const run = state.current.get(line) ?? null;
-    const { runningIndex } = slotLeft(state, there, state.rules.get(line)?.loss ?? 0);
+    const { runningIndex } = slotEstimate(state, there);
     const at = reel === null ? runningIndex : there.tapes.findIndex((tape) => tape.reel === reel);
     const [first, ...rest] = at < 0 ? [] : there.tapes.slice(at);
     // A reel that is not on the slot was counted elsewhere: the slot stays as it is.
@@ -231,9 +269,16 @@ function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark
     }
     for (const gone of there.tapes.slice(0, at)) emptyReel(state, gone, there);
     const done = run === null ? 0 : (state.runs.get(run)?.done ?? 0);
+    const tapes = [{ ...first, count: quantity, sd, basis }, ...rest];
+    endLedger(state, there, {
+      ...{ ...mark, placed: there.ledger.dropped + usedPlacements(state, there), told: 'count' },
+      endParts: quantity + rest.reduce((sum, tape) => sum + (tape.count ?? 0), 0),
+      endSd: sd,
+    });
     state.slots.set(slotKey(line, slot), {
       ...there,
-      tapes: [{ ...first, count: quantity, sd, basis }, ...rest],
+      tapes,
+      ledger: startLedger(tapes, mark.entry),
       usedBefore: 0,
       sinceRun: run,
       sinceDone: done,
@@ -330,7 +375,9 @@ function settleSlot(
   if (now.tapes.some(isOf(kept))) return; // it stands already
   freeReels(state, now);
   const joined = now.tapes.filter((tape) => !isOf(given)(tape));
-  const settled = { ...kept, ...mark, tapes: [...kept.tapes, ...joined], before: null };
+  const tapes = [...kept.tapes, ...joined];
+  const ledger = joined.length === 0 ? kept.ledger : startLedger(tapes, mark.entry);
+  const settled = { ...kept, ...mark, tapes, ledger, before: null };
   state.slots.set(slotKey(kept.line, kept.slot), settled);
   holdReels(state, settled);
 }
@@ -349,7 +396,14 @@ function settleReel(
     const tapes = there.tapes.filter((tape) => tape.reel !== conflict.reel);
     if (tapes.length === there.tapes.length) continue;
     if (tapes.length === 0) state.slots.delete(key);
-    else state.slots.set(key, { ...there, tapes, ...mark, before: null });
+    else
+      state.slots.set(key, {
+        ...there,
+        tapes,
+        ledger: startLedger(tapes, mark.entry),
+        ...mark,
+        before: null,
+      });
   }
   const slot = conflict.slots[keptAt];
   const line = conflict.lines[keptAt];

@@ -3,6 +3,8 @@
 // it stays in the log, and what contradicts is kept as a conflict until a lead settles it.
 
 import type { Entry } from '../log/entry.ts';
+import { foldChange } from './fold-change.ts';
+import { foldLoss } from './fold-loss.ts';
 import { foldMaterial } from './fold-material.ts';
 import { foldRun } from './fold-run.ts';
 import { type FloorEntry, readFloorEntry } from './kinds.ts';
@@ -22,7 +24,9 @@ export function applyFloorEntry(state: FloorState, entry: FloorEntry): void {
   foldPeople(state.people, entry);
   foldPlant(state, entry);
   foldRun(state, entry);
+  foldLoss(state, entry);
   foldMaterial(state, entry);
+  foldChange(state, entry);
 }
 
 /** Applies entries that are already in folding order. */

@@ -4,6 +4,7 @@
 
 import * as z from 'zod/mini';
 import type { Entry, Json, JsonObject } from '../log/entry.ts';
+import { changePayloadSchemas } from './kinds-change.ts';
 import {
   countBases,
   roles,
@@ -216,6 +217,8 @@ export const payloadSchemas = {
     lot: orNull(short),
     /** Parts left on it, where somebody counted. */
     quantity: orNull(count),
+    /** One deviation of `quantity`, parts; absent where it was counted for certain. */
+    sd: z.optional(count),
     basis: orNull(z.enum(countBases)),
     panels: whole,
     via: z.enum(sources),
@@ -230,6 +233,17 @@ export const payloadSchemas = {
     sd: count,
     basis: z.enum(countBases),
     panels: whole,
+  }),
+  /** A full reel of a part, measured or weighed once: reels of the part are counted against it from then on. */
+  'reel.calibrated': z.strictObject({
+    part: short,
+    parts: positive,
+    /** Outer and hub diameter of the wound tape (not the flange); both or neither. */
+    outerMm: orNull(positive),
+    hubMm: orNull(positive),
+    /** Mass of the full reel and of an empty one; both or neither. */
+    massG: orNull(positive),
+    emptyG: orNull(count),
   }),
   'material.blocked': z.strictObject({
     block: id,
@@ -264,6 +278,7 @@ export const payloadSchemas = {
     by: id,
   }),
   'log.exported': z.strictObject({ format: short, filter: text, rows: whole }),
+  ...changePayloadSchemas,
 } as const;
 
 export type EntryKind = keyof typeof payloadSchemas;

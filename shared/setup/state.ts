@@ -3,6 +3,7 @@
 // A deep tree of nested maps was refused: copying it for every late entry of another tablet would cost more than folding.
 
 import type { ClockReading } from '../log/entry.ts';
+import type { ChecklistTemplate } from './checklist.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
 import type { CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
@@ -84,6 +85,56 @@ export interface Tape {
   readonly fromPanels: number;
 }
 
+/** What a splice showed: after `placed` placements the parts left up to the old tape's end lay between `low` and `high`. */
+export interface Joint {
+  readonly placed: number;
+  readonly low: number;
+  readonly high: number;
+  /** Parts on the tape joined then, null where nobody knows, and the variance of that. */
+  readonly tail: number | null;
+  readonly tailVariance: number;
+}
+
+/** Everything put on a slot since its last true count. */
+export interface Ledger {
+  /** Names the ledger: the entry of the load or of the count that began it. */
+  readonly chain: string;
+  /** Parts put on in all, null where a count is unknown; `variance` of that. */
+  readonly parts: number | null;
+  readonly variance: number;
+  /** Placements that the slot's own figures no longer hold; with `usedPlacements` they are all since the ledger began. */
+  readonly dropped: number;
+  /** The newest splice, where feeder lengths and pitch are known. */
+  readonly joint: Joint | null;
+}
+
+/** What a finished reel, or a chain of joined ones, showed of a feeder's losses: raw, so that the reckoning may change. */
+export interface Finished {
+  readonly chain: string;
+  /** The entry that told the end. */
+  readonly entry: string;
+  readonly atMs: number;
+  readonly line: string;
+  readonly slot: string;
+  /** Empty where feeders are not known. */
+  readonly feeder: string;
+  readonly part: string;
+  readonly startParts: number;
+  readonly startSd: number;
+  readonly endParts: number;
+  readonly endSd: number;
+  readonly placements: number;
+  /** How the end was told: a count, or a splice that bounds it. */
+  readonly told: 'count' | 'splice';
+}
+
+/** A reel's own figures for counting it by wound tape or by weight, learnt from a full one of its part. */
+export interface FullReel {
+  readonly part: string;
+  readonly measured: { readonly parts: number; readonly outerMm: number; readonly hubMm: number } | null;
+  readonly weighed: { readonly parts: number; readonly massG: number; readonly emptyG: number } | null;
+}
+
 /** What is on one slot. */
 export interface SlotState {
   readonly line: string;
@@ -95,6 +146,7 @@ export interface SlotState {
   readonly usedBefore: number;
   readonly sinceRun: string | null;
   readonly sinceDone: number;
+  readonly ledger: Ledger;
   /** The newest entry that changed this slot. */
   readonly entry: string;
   readonly atMs: number;
@@ -113,6 +165,8 @@ export interface Reel {
   readonly sd: number;
   readonly basis: CountBasis;
   readonly at: { readonly line: string; readonly slot: string } | null;
+  /** Set where it came off a slot uncounted: the next count of it tells what the feeder lost. */
+  readonly cameOff?: Omit<Finished, 'entry' | 'atMs' | 'endParts' | 'endSd' | 'told'> | null;
 }
 
 /** A verdict that waits for a lead. */
@@ -154,6 +208,41 @@ export interface Conflict {
 }
 
 /** Who took note of a warning, and how loud it was then. */
+/** What a person answered to one step of a checklist. */
+export interface StepAnswer {
+  readonly value: string | number | null;
+  /** Who, in order; more than one where a step wants several signatures. */
+  readonly by: readonly string[];
+  readonly atMs: number;
+  /** The lead who let a mandatory step be skipped, and why; null where it was done. */
+  readonly skipped: { readonly by: string; readonly reason: string } | null;
+}
+
+/** A checklist that was opened, with its answers. */
+export interface Checklist extends Readonly<PayloadOf<'checklist.opened'>> {
+  readonly openedMs: number;
+  readonly openedBy: string | null;
+  /** The tablet that has it in hand. */
+  readonly tablet: string;
+  readonly answers: ReadonlyMap<string, StepAnswer>;
+  readonly closedMs: number | null;
+}
+
+/** The change of a line from one setup to the next, from the last good panel to the release. */
+export interface Changeover extends Readonly<PayloadOf<'changeover.began'>> {
+  readonly beganMs: number;
+  readonly releasedMs: number | null;
+  readonly releasedBy: string | null;
+  /** Stops of the line for other reasons while it was open are told apart by the run's own stops. */
+  readonly measured: readonly (Readonly<PayloadOf<'panel.measured'>> & {
+    readonly atMs: number;
+    readonly by: string | null;
+  })[];
+}
+
+/** A feeder made ready off the line. */
+export type CartPlace = Readonly<PayloadOf<'cart.filled'>> & { readonly atMs: number };
+
 export interface Acknowledgement {
   readonly level: WarningLevel;
   readonly by: string | null;
@@ -189,6 +278,19 @@ export interface FloorState {
   /** `slotKey#need` -> loudest level raised so far and when it is due. */
   readonly raised: Map<string, { readonly level: WarningLevel; readonly atMs: number; readonly due: string }>;
   readonly corrected: Set<string>;
+  /** `template` -> its versions, oldest first. */
+  readonly templates: Map<string, readonly ChecklistTemplate[]>;
+  readonly checklists: Map<string, Checklist>;
+  /** All changeovers, oldest first. */
+  readonly changeovers: Map<string, Changeover>;
+  /** Line -> changeover that is not released. */
+  readonly changing: Map<string, string>;
+  /** Cart -> slot -> what is ready for it. */
+  readonly carts: Map<string, ReadonlyMap<string, CartPlace>>;
+  /** Part -> what finished reels showed of its losses, oldest first. */
+  readonly finished: Map<string, readonly Finished[]>;
+  /** Part -> a full reel of it, measured or weighed. */
+  readonly fullReels: Map<string, FullReel>;
 }
 
 /** The state before any entry. */
@@ -214,6 +316,13 @@ export function emptyState(): FloorState {
     acknowledged: new Map(),
     raised: new Map(),
     corrected: new Set(),
+    templates: new Map(),
+    checklists: new Map(),
+    changeovers: new Map(),
+    changing: new Map(),
+    carts: new Map(),
+    finished: new Map(),
+    fullReels: new Map(),
   };
 }
 

@@ -17,7 +17,15 @@ export const verdicts = ['accepted', 'refused', 'held'] as const;
 export type Verdict = (typeof verdicts)[number];
 
 /** How a count is known. */
-export const countBases = ['label', 'typed', 'machine', 'weighed', 'measured', 'counted-down'] as const;
+export const countBases = [
+  'label',
+  'typed',
+  'machine',
+  'weighed',
+  'measured',
+  'counted-down',
+  'combined',
+] as const;
 export type CountBasis = (typeof countBases)[number];
 
 /** Why a line stands. */

@@ -1,14 +1,15 @@
 // What is to come on a line: joins the setup's state with the forecast's arithmetic. Pure: floor and moment in, outlook out.
 
 import { calendarStops } from '../../../shared/forecast/calendar.ts';
+import { lossEvidence } from '../../../shared/forecast/loss.ts';
 import { panelTimeEstimate } from '../../../shared/forecast/panel-time.ts';
 import { forecastSlot, type LinePace, type SlotForecast } from '../../../shared/forecast/run-out.ts';
 import { needWarning, type WarningLevel, type WarningState } from '../../../shared/forecast/warnings.ts';
 import { type WorkingTime, workingMoment, workingTime } from '../../../shared/forecast/working-time.ts';
 import { compareText } from '../../../shared/log/order.ts';
 import { compareSlots } from '../../../shared/setup/address.ts';
+import { type SlotEstimate, slotEstimate } from '../../../shared/setup/estimate.ts';
 import type { SetupSlot } from '../../../shared/setup/kinds.ts';
-import { type SlotLeft, slotLeft } from '../../../shared/setup/left.ts';
 import {
   type FloorState,
   type LineRules,
@@ -23,7 +24,10 @@ export interface SlotOutlook {
   readonly slot: string;
   readonly wanted: SetupSlot;
   readonly loaded: SlotState;
-  readonly left: SlotLeft;
+  /** What is left, with its spread. */
+  readonly estimate: SlotEstimate;
+  /** The loss it is reckoned with, and what that rests on. */
+  readonly loss: ReturnType<typeof lossEvidence>;
   readonly forecast: SlotForecast;
   /** Names the coming splice: the newest tape on the slot. */
   readonly need: string;
@@ -131,9 +135,10 @@ export function lineOutlook(
     const loaded = floor.slots.get(slotKey(line, wanted.slot));
     if (!loaded) empty.push(wanted.slot);
     else if (wanted.perPanel > 0) {
-      const left = slotLeft(floor, loaded, rules.loss);
-      if (left.parts === null) unknown.push(wanted.slot);
-      else slots.push(slotOutlook(floor, { rules, pace, at }, { wanted, loaded, left, parts: left.parts }));
+      const estimate = slotEstimate(floor, loaded);
+      const { parts } = estimate;
+      if (parts === null) unknown.push(wanted.slot);
+      else slots.push(slotOutlook(floor, { rules, pace, at }, { wanted, loaded, estimate, parts }));
     }
   }
   slots.sort(
@@ -151,7 +156,7 @@ export function lineOutlook(
 interface SlotFacts {
   readonly wanted: SetupSlot;
   readonly loaded: SlotState;
-  readonly left: SlotLeft;
+  readonly estimate: SlotEstimate;
   readonly parts: number;
 }
 
@@ -164,15 +169,17 @@ function slotOutlook(
   },
   facts: SlotFacts,
 ): SlotOutlook {
-  const { wanted, loaded, left, parts } = facts;
+  const { wanted, loaded, estimate, parts } = facts;
   const { rules, pace, at } = within;
   const hasLengths = wanted.pitchMm !== null && rules.hubToPickMm !== null && rules.intakeToPickMm !== null;
+  const loss = lossEvidence(estimate.loss);
   const forecast = forecastSlot(pace, {
     slot: wanted.slot,
     perPanel: wanted.perPanel,
     left: parts,
-    sd: left.sd,
-    loss: rules.loss,
+    sd: estimate.sd,
+    loss: loss.mean,
+    lossStrength: loss.strength,
     ...(hasLengths
       ? {
           pitchMm: wanted.pitchMm ?? 0,
@@ -205,7 +212,7 @@ function slotOutlook(
     previous,
   });
   return {
-    ...{ slot: wanted.slot, wanted, loaded, left, forecast, need, warning },
+    ...{ slot: wanted.slot, wanted, loaded, estimate, loss, forecast, need, warning },
     acknowledged: floor.acknowledged.get(key)?.level ?? null,
   };
 }

@@ -3,16 +3,15 @@
 import fc from 'fast-check';
 import { jStat } from 'jstat';
 import { describe, expect, test } from 'vitest';
+import { lossEvidence, risingLoss } from '../../../shared/forecast/loss.ts';
+import { seededChance } from '../../../shared/kit/chance.ts';
 import {
   evidenceFromUnload,
   type LossEvidence,
-  lossEvidence,
   lossFor,
   lossPrior,
-  risingLoss,
   updateLoss,
-} from '../../../shared/forecast/loss.ts';
-import { seededChance } from '../../../shared/kit/chance.ts';
+} from '../../../shared/setup/loss.ts';
 
 describe('evidenceFromUnload()', () => {
   const counted = { startSd: 0, endSd: 0 };

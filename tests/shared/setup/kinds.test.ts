@@ -61,7 +61,7 @@ const examples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   }),
   'hold.cleared': { of: 'T1/e/1', line: 'L1', slot: null, reason: 'looked at', by: 'ana', checked: 'server' },
   'hold.declined': { of: 'T1/e/1', line: 'L1', slot: 'M1-F-001', by: null, reason: 'no' },
-  'reel.unloaded': unloaded('M1-F-001', { quantity: 12.5, basis: 'weighed' }),
+  'reel.unloaded': unloaded('M1-F-001', { quantity: 12.5, sd: 2, basis: 'weighed' }),
   'reel.counted': {
     ...{
       line: null,
@@ -74,6 +74,9 @@ const examples: { readonly [K in EntryKind]: PayloadOf<K> } = {
       basis: 'weighed',
       panels: 0,
     },
+  },
+  'reel.calibrated': {
+    ...{ part: 'R-100', parts: 10_000, outerMm: 137, hubMm: 60, massG: null, emptyG: 0 },
   },
   'material.blocked': { block: 'b', reel: null, lot: 'L-7', part: null, reason: 'quality' },
   'material.released': { block: 'b', reason: 'looked at', by: 'ana' },
@@ -117,7 +120,7 @@ describe('readFloorEntry()', () => {
   });
 
   test('answers null where a key is missing, unknown or of another type, for every kind and key', () => {
-    const optional: readonly string[] = ['reel.verified.cut'];
+    const optional: readonly string[] = ['reel.verified.cut', 'reel.unloaded.sd'];
     for (const kind of entryKinds) {
       const good = examples[kind] as Record<string, unknown>; // any payload is an object
       expect(readFloorEntry(entryOf(kind, { ...good, extra: 1 })), `${kind} with a key too many`).toBeNull();

@@ -117,10 +117,12 @@ function SlotRow(props: {
   const refusal = useRefusal('acknowledge-warning');
   const waits = level !== 'quiet' && slot.acknowledged !== level;
   const joint =
-    slot.left.runningIndex < slot.loaded.tapes.length - 1 && slot.left.running !== null && slot.left.parts;
+    slot.estimate.runningIndex < slot.loaded.tapes.length - 1 &&
+    slot.estimate.running !== null &&
+    slot.estimate.parts;
   const jointX =
-    joint && slot.left.running !== null
-      ? toX(nowMs + (forecast.runOutMs.expected - nowMs) * (slot.left.running / joint))
+    joint && slot.estimate.running !== null
+      ? toX(nowMs + (forecast.runOutMs.expected - nowMs) * (slot.estimate.running / joint))
       : null;
   const { windowMs } = forecast;
   return (
@@ -146,7 +148,8 @@ function SlotRow(props: {
           {inSeconds <= 0 ? words.overdue : words.inTime(formatSpan(inSeconds))}
         </b>
         <span>
-          {formatTime(forecast.runOutMs.expected, zone)} · {words.parts(formatCount(slot.left.parts ?? 0))}
+          {formatTime(forecast.runOutMs.expected, zone)} ·{' '}
+          {words.parts(formatCount(slot.estimate.parts ?? 0))}
         </span>
       </div>
       <div class="acts">

@@ -1,0 +1,68 @@
+// What was put on a slot since its last true count, and what the last splice showed: enough to reckon what is left at any time.
+// Method: sums are kept, not an estimate, so that a loss learnt later also betters what is said of earlier tapes; a splice tells
+// that the old tape's end then lay between hub and intake. Resetting the count at each splice was refused: errors would add up.
+
+import { wantedOn } from './left.ts';
+import type { FloorState, Joint, Ledger, SlotState, Tape } from './state.ts';
+
+/** One deviation of a label's quantity as a share of it, where nobody counted. Common practice: a few tenths of a percent. */
+export const LABEL_SHARE = 0.0025;
+
+/** One deviation of what a tape had when it was joined, parts. A count of its own spread keeps that; a label's gets the usual one. */
+export function tapeSd(tape: Pick<Tape, 'count' | 'sd' | 'basis'>): number {
+  const isPrinted = tape.basis === 'label' || tape.basis === 'typed';
+  return tape.sd === 0 && isPrinted ? Math.max(1, LABEL_SHARE * (tape.count ?? 0)) : tape.sd;
+}
+
+/** A ledger that begins with these tapes. `chain` names it: the entry of the load or of the count. */
+export function startLedger(tapes: readonly Tape[], chain: string): Ledger {
+  let parts: number | null = 0;
+  let variance = 0;
+  for (const tape of tapes) {
+    parts = parts === null || tape.count === null ? null : parts + tape.count;
+    variance += tapeSd(tape) ** 2;
+  }
+  return { chain, parts, variance, dropped: 0, joint: null };
+}
+
+/** Parts left at which a splice window opens and closes; null where the feeder's lengths or the pitch are not known. */
+export function windowOf(
+  state: FloorState,
+  slot: Pick<SlotState, 'line' | 'slot'>,
+  setup: string,
+): { readonly opens: number; readonly closes: number } | null {
+  const rules = state.rules.get(slot.line);
+  const pitchMm = wantedOn(state, setup, slot.slot)?.pitchMm ?? null;
+  if (rules?.hubToPickMm == null || rules.intakeToPickMm == null || pitchMm === null) return null;
+  return {
+    opens: Math.floor(rules.hubToPickMm / pitchMm + 1e-9),
+    closes: Math.floor(rules.intakeToPickMm / pitchMm + 1e-9),
+  };
+}
+
+/**
+ * The ledger after a tape was joined when `placed` placements had been taken in all. `cut`: parts of the old tape cut away.
+ * Wherever the old tape was cut, its end then lay between hub and intake: that bounds what was left on it.
+ */
+export function joinLedger(
+  ledger: Ledger,
+  tape: Tape,
+  at: {
+    readonly placed: number;
+    readonly cut: number;
+    readonly window: { readonly opens: number; readonly closes: number } | null;
+  },
+): Ledger {
+  const { placed, cut, window } = at;
+  const before = ledger.parts === null ? null : ledger.parts - cut;
+  const joint: Joint | null =
+    window === null
+      ? null
+      : { placed, low: window.closes, high: window.opens, tail: tape.count, tailVariance: tapeSd(tape) ** 2 };
+  return {
+    ...ledger,
+    parts: before === null || tape.count === null ? null : before + tape.count,
+    variance: ledger.variance + tapeSd(tape) ** 2,
+    joint,
+  };
+}

@@ -1,0 +1,241 @@
+// Which walks along the line serve the coming splices, who takes which, and what would save a missed one. Pure: an outlook in,
+// a plan out. Windows are narrowed by their own spread first: a walk that comes as the tape leaves the hub comes too early half the time.
+
+import { type CrewShare, shareRounds } from '../../../shared/forecast/crew.ts';
+import { type Cure, curesFor } from '../../../shared/forecast/cure.ts';
+import type {
+  KnownRound,
+  MissedSplice,
+  Round,
+  RoundsAsk,
+  SpliceNeed,
+} from '../../../shared/forecast/rounds.ts';
+import { planRounds } from '../../../shared/forecast/rounds.ts';
+import { workingMoment } from '../../../shared/forecast/working-time.ts';
+import { compareSlots } from '../../../shared/setup/address.ts';
+import type { Outlook, SlotOutlook } from './model.ts';
+
+/** How far ahead walks are laid out, ms: what lies beyond moves before anybody could go. */
+const HORIZON_MS = 4 * 3_600_000;
+/** Deviations by which a window is narrowed at its opening and at its closing. */
+const NARROW_OPENING = 0.5;
+const NARROW_CLOSING = 1;
+/** A window keeps at least this share of its length, around the point that leaves it safest. */
+const LEAST_SHARE = 0.35;
+/** Deviations between the mean and the 5 % point of a normal law. */
+const EARLY_DEVIATIONS = 1.645;
+
+/** One splice to do, with its slot. */
+export interface PlannedSplice {
+  readonly slot: SlotOutlook;
+  readonly beginsMs: number;
+}
+
+/** One walk. */
+export interface PlannedRound {
+  readonly operator: number;
+  readonly startMs: number;
+  readonly endMs: number;
+  readonly splices: readonly PlannedSplice[];
+}
+
+/** A splice that no walk reaches, and what would save it, cheapest first. */
+export interface PlannedMiss {
+  readonly slot: SlotOutlook;
+  readonly byMs: number;
+  readonly reason: MissedSplice['reason'];
+  readonly cures: readonly Cure[];
+}
+
+/** The walks of a line. */
+export interface WalkPlan {
+  readonly rounds: readonly PlannedRound[];
+  readonly missed: readonly PlannedMiss[];
+  /** What the next look takes as known, one list an operator. */
+  readonly known: readonly (readonly KnownRound[])[];
+}
+
+/** The working moment at which a slot's splice may begin and must be done, narrowed by the forecast's spread. */
+export function spliceNeed(slot: SlotOutlook): SpliceNeed {
+  const { runOutMs, windowMs } = slot.forecast;
+  const deviationMs = (runOutMs.expected - runOutMs.early) / EARLY_DEVIATIONS;
+  if (windowMs === null) {
+    // Nobody measured the feeder: from the early bound on, the tape may end at any time.
+    return { slot: slot.slot, opensMs: runOutMs.early - 2 * deviationMs, closesMs: runOutMs.early };
+  }
+  const lengthMs = windowMs.closes - windowMs.opens;
+  let opensMs = windowMs.opens + NARROW_OPENING * deviationMs;
+  let closesMs = windowMs.closes - NARROW_CLOSING * deviationMs;
+  const leastMs = LEAST_SHARE * lengthMs;
+  if (closesMs - opensMs < leastMs) {
+    const middleMs = windowMs.opens + (lengthMs * NARROW_OPENING) / (NARROW_OPENING + NARROW_CLOSING);
+    opensMs = middleMs - leastMs / 2;
+    closesMs = middleMs + leastMs / 2;
+  }
+  return { slot: slot.slot, opensMs, closesMs };
+}
+
+/** Slots that need a walk within the horizon: due before the run ends, and not joined already. */
+export function needsOf(outlook: Outlook): readonly SlotOutlook[] {
+  const untilMs = outlook.pace.nowMs + HORIZON_MS;
+  return outlook.slots.filter((slot) => {
+    const isJoined = slot.estimate.runningIndex < slot.loaded.tapes.length - 1;
+    return !slot.forecast.outlasts && !isJoined && slot.forecast.runOutMs.early < untilMs;
+  });
+}
+
+/**
+ * Lays out the walks of one or more operators. `known`: the plan last shown, which is held on to while it is as good.
+ * `cures`: whether missed splices are looked at closely, which costs some fifteen plans each.
+ */
+export function planWalks(
+  outlook: Outlook,
+  how: {
+    readonly operators: number;
+    readonly known?: readonly (readonly KnownRound[])[];
+    readonly cures?: boolean;
+  },
+): WalkPlan {
+  const slots = needsOf(outlook);
+  // A splice that lasts longer than its window still has to be tried: it begins as early as it may.
+  const eachSeconds = outlook.rules.spliceSeconds;
+  const needs = slots.map(spliceNeed).map((need) => ({
+    ...need,
+    closesMs: Math.max(need.closesMs, need.opensMs + eachSeconds * 1000),
+  }));
+  const ask: RoundsAsk = {
+    nowMs: outlook.pace.nowMs,
+    walkSeconds: outlook.rules.walkSeconds,
+    eachSeconds,
+    splices: needs,
+  };
+  const shares = shared(ask, how);
+  const rounds = shares
+    .flatMap((share, operator) => share.rounds.map((round) => toPlanned(round, slots, operator)))
+    .sort((a, b) => a.startMs - b.startMs || a.operator - b.operator);
+  const missed = shares.flatMap((share) => share.missed).sort((a, b) => a.byMs - b.byMs);
+  return {
+    rounds,
+    missed: missed.flatMap((miss) => {
+      const slot = slots[miss.need];
+      if (!slot) return [];
+      const cures = how.cures ? curesOf(outlook, { ask, miss, slot, operators: how.operators }) : [];
+      return [{ slot, byMs: miss.byMs, reason: miss.reason, cures }];
+    }),
+    known: shares.map((share) =>
+      share.rounds.map((round) => ({
+        startMs: round.startMs,
+        slots: round.splices.map((splice) => splice.slot),
+      })),
+    ),
+  };
+}
+
+interface Share {
+  readonly rounds: readonly Round[];
+  readonly missed: readonly MissedSplice[];
+}
+
+function shared(
+  ask: RoundsAsk,
+  how: { readonly operators: number; readonly known?: readonly (readonly KnownRound[])[] },
+): readonly Share[] {
+  const { known } = how;
+  if (how.operators <= 1) {
+    const previous = known?.[0];
+    return [planRounds(previous === undefined ? ask : { ...ask, previous })];
+  }
+  const held = known?.length === how.operators ? heldShares(ask, known) : null;
+  const names = Array.from({ length: how.operators }, (_, index) => String(index));
+  const walkingOrder = ask.splices.map((need) => need.slot).sort(compareSlots);
+  const fresh = shareRounds({ rounds: ask, operators: names, walkingOrder }).map(planOfShare);
+  if (held === null) return fresh;
+  return isWorse(held, fresh) ? fresh : held;
+}
+
+function planOfShare(share: CrewShare): Share {
+  return share.plan;
+}
+
+function isWorse(held: readonly Share[], fresh: readonly Share[]): boolean {
+  const sum = (shares: readonly Share[], of: (share: Share) => number) =>
+    shares.reduce((total, share) => total + of(share), 0);
+  const missed = sum(held, (share) => share.missed.length) - sum(fresh, (share) => share.missed.length);
+  const rounds = sum(held, (share) => share.rounds.length) - sum(fresh, (share) => share.rounds.length);
+  return missed > 0 || (missed === 0 && rounds > 0);
+}
+
+/** Each operator keeps the slots that were theirs; new ones go to whoever has a neighbour in the walking order. */
+function heldShares(ask: RoundsAsk, known: readonly (readonly KnownRound[])[]): readonly Share[] {
+  const owner = new Map<string, number>();
+  known.forEach((rounds, operator) => {
+    for (const slot of rounds.flatMap((round) => round.slots)) owner.set(slot, operator);
+  });
+  const order = [...new Set(ask.splices.map((need) => need.slot))].sort(compareSlots);
+  let last = 0;
+  for (const slot of order) {
+    const there = owner.get(slot);
+    if (there === undefined) owner.set(slot, last);
+    else last = there;
+  }
+  return known.map((previous, operator) => {
+    const mine = ask.splices
+      .map((_, need) => need)
+      .filter((need) => owner.get(ask.splices[need]?.slot ?? '') === operator);
+    const plan = planRounds({
+      ...ask,
+      splices: mine.flatMap((need) => ask.splices[need] ?? []),
+      previous,
+    });
+    const back = <T extends { readonly need: number }>(each: T): T => ({
+      ...each,
+      need: mine[each.need] ?? 0,
+    });
+    return {
+      rounds: plan.rounds.map((round) => ({ ...round, splices: round.splices.map(back) })),
+      missed: plan.missed.map(back),
+    };
+  });
+}
+
+function toPlanned(round: Round, slots: readonly SlotOutlook[], operator: number): PlannedRound {
+  return {
+    operator,
+    startMs: round.startMs,
+    endMs: round.endMs,
+    splices: round.splices.flatMap((splice) => {
+      const slot = slots[splice.need];
+      return slot ? [{ slot, beginsMs: splice.beginsMs }] : [];
+    }),
+  };
+}
+
+function curesOf(
+  outlook: Outlook,
+  about: {
+    readonly ask: RoundsAsk;
+    readonly miss: MissedSplice;
+    readonly slot: SlotOutlook;
+    readonly operators: number;
+  },
+): readonly Cure[] {
+  const { slot } = about;
+  const kept = 1 - slot.loss.mean;
+  return curesFor({
+    rounds: about.ask,
+    need: about.miss.need,
+    partsPerSecond: slot.wanted.perPanel / (kept * outlook.pace.panelSeconds),
+    secondPerson: true,
+    secondSlot: true,
+  });
+}
+
+/** When the work of a moment's walk would begin, were it begun now: for "go now". */
+export function isTimeToGo(round: PlannedRound, nowMs: number): boolean {
+  return round.startMs <= nowMs;
+}
+
+/** The moment after some seconds of the line's working time. */
+export function afterWork(outlook: Outlook, seconds: number): number {
+  return workingMoment(outlook.calendar, outlook.pace.nowMs, seconds);
+}
