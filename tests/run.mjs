@@ -11,6 +11,8 @@ const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '..');
 const OLDEST_NODE = [20, 19];
 const BROWSERS = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
 const reports = mkdtempSync(path.join(os.tmpdir(), 'reelward-checks-'));
+// Colours are for people at a screen; a log keeps the plain text.
+const isScreen = process.stdout.isTTY === true;
 const bin = (name) => path.join(root, 'node_modules', '.bin', name);
 
 let passed = 0;
@@ -22,7 +24,7 @@ function run(program, args, env = {}) {
   const { status, error } = spawnSync(program, args, {
     cwd: root,
     stdio: ['ignore', 'inherit', 'inherit'],
-    env: { ...process.env, ...env },
+    env: { ...process.env, ...(isScreen ? {} : { NO_COLOR: '1' }), ...env },
   });
   if (error) console.error(`${program}: ${error.message}`);
   return status === 0;
@@ -119,7 +121,7 @@ function vitest(project) {
 }
 
 const checks = [
-  ['format and lint', program(bin('biome'), ['ci', '.'])],
+  ['format and lint', program(bin('biome'), ['ci', '.', ...(isScreen ? [] : ['--colors=off'])])],
   ['types', program(process.execPath, ['tests/types.mjs'])],
   ['unit, property and server tests', vitest('unit')],
   ['build', program('npm', ['run', '--silent', 'build'])],
