@@ -30,12 +30,13 @@ function reelId(facts: ReelFacts): string {
 
 /** Makes practice reels; facts without a reel id get one. */
 export function createMaker(scene: PracticeScene) {
-  const factsOf = (part: string): ReelFacts => ({
+  /** A reel of a part; `batch` tells reels of one part apart that else would be the same. */
+  const factsOf = (part: string, batch = 'P'): ReelFacts => ({
     reel: null,
     part,
     supplierPart: supplierPartsOf(part)[0],
     quantity: familyOf(part).full,
-    lot: `LT-${7000 + partRows.findIndex((row) => row[0] === part)}-P`,
+    lot: `LT-${7000 + partRows.findIndex((row) => row[0] === part)}-${batch}`,
     dateCode: dateCodeBefore(scene.nowMs, 9),
     expires: null,
   });
@@ -95,7 +96,7 @@ export function noted(reels: Maker, due: readonly DueSlot[]): Practice[] {
     found.push(reels.make(second, facts, { ...how, title, dialect: 'loose', reason: 'by-comparison' }));
   }
   if (third) {
-    const facts = reels.factsOf(third.part);
+    const facts = reels.factsOf(third.part, 'S');
     const title = `${third.part}, separators replaced by the scanner`;
     found.push(reels.make(third, facts, { ...how, title, write: withoutControl, reason: null }));
   }
@@ -177,7 +178,12 @@ export function refused(reels: Maker, scene: PracticeScene, due: readonly DueSlo
   if (first && wrong) {
     const title = `${wrong.part}, which belongs on ${wrong.slot}`;
     found.push(
-      reels.make(first, reels.factsOf(wrong.part), { ...how, title, dialect: 'loose', reason: 'wrong-part' }),
+      reels.make(first, reels.factsOf(wrong.part, 'W'), {
+        ...how,
+        title,
+        dialect: 'loose',
+        reason: 'wrong-part',
+      }),
     );
   }
   const foreign = partRows.find(
@@ -186,7 +192,12 @@ export function refused(reels: Maker, scene: PracticeScene, due: readonly DueSlo
   if (third && foreign && !isAlternateSomewhere(scene, foreign[0])) {
     const title = `${foreign[0]}, on no slot of this setup`;
     found.push(
-      reels.make(third, reels.factsOf(foreign[0]), { ...how, title, dialect: 'words', reason: 'wrong-part' }),
+      reels.make(third, reels.factsOf(foreign[0], 'W'), {
+        ...how,
+        title,
+        dialect: 'words',
+        reason: 'wrong-part',
+      }),
     );
   }
   if (second) {

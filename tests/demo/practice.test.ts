@@ -99,6 +99,23 @@ describe('practiceLabels()', () => {
     for (const { promise } of loads) expect(promise.feeder).not.toBeNull();
   });
 
+  test('never gives one id to two reels, whatever the hour', () => {
+    const later = openPlaying({ seed: 1, openedMs, speed: 1, zone: 'Europe/London' });
+    const labels = new Map<string, string>();
+    for (let minutes = 0; minutes < 600; minutes += 20) {
+      const nowMs = openedMs + minutes * 60_000;
+      later.tell(nowMs);
+      for (const { promise } of practiceLabels({ state: later.state, line: lineId, nowMs })) {
+        // A reel that runs on the line is shown again on purpose.
+        if (!promise?.facts.reel || promise.reason === 'reel-elsewhere') continue;
+        const text = JSON.stringify(promise.facts);
+        expect(labels.get(promise.facts.reel) ?? text).toBe(text);
+        labels.set(promise.facts.reel, text);
+      }
+    }
+    expect(labels.size).toBeGreaterThan(60);
+  });
+
   test('keeps its promises on every product of the day, also in the night after', () => {
     const later = openPlaying({ seed: 4, openedMs, speed: 1, zone: 'Europe/London' });
     for (let hour = 1; hour <= 22; hour += 3) {
