@@ -5,7 +5,7 @@
 // Refused: clearing everything that the next job does not want.
 
 import { fail, ok, type Result } from '../kit/result.ts';
-import { isSameSlot, parseSlot, positionsOf, walkOrder } from './slots.ts';
+import { isSameSlot, parseSlot, positionsOf, sortByWalk, walkOrder } from './slots.ts';
 
 /** A feeder on a slot. */
 export interface PlacedFeeder {
@@ -116,10 +116,15 @@ export function diffSetups(
     } else open.push(feeder);
   }
   const needed = new Set(wanted.flatMap((feeder) => positionsOf(feeder.slot, feeder.width)));
-  const isInTheWay = (feeder: PlacedFeeder) =>
-    positionsOf(feeder.slot, feeder.width).some((position) => needed.has(position));
+  const inTheWay = new Set(
+    loaded.filter((feeder) =>
+      positionsOf(feeder.slot, feeder.width).some((position) => needed.has(position)),
+    ),
+  );
+  const isInTheWay = (feeder: PlacedFeeder) => inTheWay.has(feeder);
   const spare = new Map<string, PlacedFeeder[]>();
-  for (const feeder of loaded.filter((one) => !kept.has(one)).sort((x, y) => walkOrder(x.slot, y.slot))) {
+  const free = loaded.filter((one) => !kept.has(one));
+  for (const feeder of sortByWalk(free, (one) => one.slot)) {
     const kind = kindOf(feeder);
     const others = spare.get(kind);
     if (others === undefined) spare.set(kind, [feeder]);
@@ -128,18 +133,18 @@ export function diffSetups(
   for (const list of spare.values()) list.sort((x, y) => Number(isInTheWay(y)) - Number(isInTheWay(x)));
   const move: FeederMove[] = [];
   const putIn: PlacedFeeder[] = [];
-  for (const feeder of open.sort((x, y) => walkOrder(x.slot, y.slot))) {
+  for (const feeder of sortByWalk(open, (one) => one.slot)) {
     const source = spare.get(kindOf(feeder))?.shift();
     if (source === undefined) putIn.push(feeder);
     else move.push({ part: feeder.part, from: source.slot, to: feeder.slot, width: feeder.width });
   }
   const left = [...spare.values()].flat();
-  const bySlot = (x: PlacedFeeder, y: PlacedFeeder) => walkOrder(x.slot, y.slot);
+  const bySlot = (list: readonly PlacedFeeder[]) => sortByWalk(list, (feeder) => feeder.slot);
   return ok({
-    keep: keep.sort(bySlot),
-    move: move.sort((x, y) => walkOrder(x.from, y.from)),
-    takeOut: left.filter(isInTheWay).sort(bySlot),
+    keep: bySlot(keep),
+    move: sortByWalk(move, (one) => one.from),
+    takeOut: bySlot(left.filter(isInTheWay)),
     putIn,
-    stay: left.filter((feeder) => !isInTheWay(feeder)).sort(bySlot),
+    stay: bySlot(left.filter((feeder) => !isInTheWay(feeder))),
   });
 }

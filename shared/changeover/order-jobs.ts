@@ -1,8 +1,9 @@
 // Which order of the jobs, with what loads, and how good is it? The whole answer in steps that the caller drives.
-// Method: a first order at once; a short annealing; for few jobs the exact search; then one long annealing with what is
-// left of the budget. The best so far is at hand after every step; the caller stops by not asking for the next.
+// Method: a first order at once; a short annealing; for few jobs the exact search; then annealing with what is
+// left of the budget, in rounds from mixed starts. The best so far is at hand after every step; the caller stops by not asking for the next.
 // Refused: a clock in here; the budget is work, so that a seed gives the same answer on every machine.
 
+import { seededChance } from '../kit/chance.ts';
 import { fail, ok, type Result } from '../kit/result.ts';
 import { areaCounter } from './keep-by-area.ts';
 import { canTryEach, tryEachOrder } from './order-each.ts';
@@ -15,7 +16,7 @@ import {
   type OrderQuestion,
   toJobOrder,
 } from './order-problem.ts';
-import { annealOrder, greedySequence, judgeFor } from './order-search.ts';
+import { annealOrder, greedySequence, judgeFor, mixSequence } from './order-search.ts';
 
 /** How long and from which seed to search. */
 export interface OrderSearch {
@@ -90,8 +91,8 @@ function* searchModel(model: OrderModel, search: OrderSearch): Generator<OrderSt
     isProven: best.changes <= lowest && best.late === 0,
     lowest: Math.min(lowest, best.changes),
   });
-  function* anneal(budget: number, seed: number, heat: { hot?: number; cold?: number }) {
-    const run = annealOrder(model, { seed, budget, floor: lowest, start: best.sequence, ...heat });
+  function* anneal(budget: number, seed: number, start: Uint16Array, heat: { hot?: number; cold?: number }) {
+    const run = annealOrder(model, { seed, budget, floor: lowest, start, ...heat });
     for (let step = run.next(); ; step = run.next()) {
       const { sequence, lateMinutes, changes, share } = step.value;
       if (lateMinutes < best.late || (lateMinutes === best.late && changes < best.changes)) {
@@ -110,7 +111,7 @@ function* searchModel(model: OrderModel, search: OrderSearch): Generator<OrderSt
   const isSmall = canProve(model);
   const isPlain = model.isUnit && !model.isTimed;
   if (isSmall) {
-    yield* anneal(Math.min(search.budget * 0.1, model.jobCount * 30_000), search.seed, {});
+    yield* anneal(Math.min(search.budget * 0.1, model.jobCount * 30_000), search.seed, best.sequence, {});
     if (best.changes > lowest) {
       const proof = proveOrder(model, best.changes);
       const most = search.budget * 0.5;
@@ -149,9 +150,11 @@ function* searchModel(model: OrderModel, search: OrderSearch): Generator<OrderSt
   }
   if (!isTried && (best.changes > lowest || best.late > 0)) {
     const rest = Math.max(0, search.budget - spent);
-    const rounds = isPlain && model.jobCount > 20 ? 1 : 3;
+    const rounds = isPlain && model.jobCount > 32 ? 3 : 4;
+    const chance = seededChance(search.seed);
     for (let round = 0; round < rounds && (best.changes > lowest || best.late > 0); round++) {
-      yield* anneal(rest / rounds, search.seed + 1 + round, isPlain ? {} : { hot: 1.5, cold: 0.2 });
+      const from = round === 0 ? best.sequence : mixSequence(model, best.sequence, chance);
+      yield* anneal(rest / rounds, search.seed + 1 + round, from, isPlain ? {} : { hot: 1.5, cold: 0.2 });
     }
   }
   if (!model.isUnit && !isTried) refineWide(model, best);

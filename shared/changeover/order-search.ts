@@ -3,9 +3,10 @@
 // in common, or turns a stretch round. Before a step is counted in full, the change in parts shared by neighbours is
 // looked at: steps that lose much of it are taken up only seldom, since nearly all of them would be refused.
 // Work is measured in places evaluated, never in time, so that the same seed and budget give the same answer anywhere.
-// Refused: restarts from scratch (one long slow cooling finds more), genetic search (needs many times the time).
+// Refused: one long cooling (three or four shorter ones from mixed starts miss less), genetic search (needs many times
+// the time).
 
-import { type Chance, seededChance } from '../kit/chance.ts';
+import { type Chance, chanceBelow, seededChance } from '../kit/chance.ts';
 import { areaCounter } from './keep-by-area.ts';
 import { unitCounter } from './keep-soonest.ts';
 import type { OrderModel } from './order-problem.ts';
@@ -173,6 +174,19 @@ export function greedySequence(model: OrderModel): Uint16Array {
   return best;
 }
 
+/** The sequence with its movable jobs mixed: another place to start from. */
+export function mixSequence(model: OrderModel, sequence: Uint16Array, chance: Chance): Uint16Array {
+  const mixed = sequence.slice();
+  const places = movablePlaces(model);
+  for (let at = places.length - 1; at > 0; at--) {
+    const other = chanceBelow(chance, at + 1);
+    const x = places[at]!;
+    const y = places[other]!;
+    [mixed[x], mixed[y]] = [mixed[y]!, mixed[x]!];
+  }
+  return mixed;
+}
+
 /** How the search cools and steps; set by measurement on published instances. */
 export interface AnnealOptions {
   readonly seed: number;
@@ -181,6 +195,8 @@ export interface AnnealOptions {
   /** Temperatures in feeders. */
   readonly hot?: number;
   readonly cold?: number;
+  /** Loss of shared parts at which a step is looked at with probability 1 / e only. */
+  readonly glance?: number;
   /** Stop as soon as this many feeders are reached without lateness: it cannot be bettered. */
   readonly floor?: number;
   /** Where it starts. */
@@ -188,7 +204,7 @@ export interface AnnealOptions {
 }
 
 /** Loss of shared parts that a step may have before it is looked at with probability 1 / e only. */
-const GLANCE = 3;
+const GLANCE = 4;
 const SLACK = 2;
 const GUIDED = 0.8;
 const BLOCKS = 0.6;
@@ -216,8 +232,9 @@ export function* annealOrder(
   let best = { sequence: current.slice(), lateMinutes: judge.late(), changes: judge.changes() };
   const placeOf = new Uint16Array(n);
   for (let place = 0; place < n; place++) placeOf[current[place]!] = place;
-  const hot = options.hot ?? 0.35;
-  const cold = options.cold ?? 0.15;
+  const glance = options.glance ?? GLANCE;
+  const hot = options.hot ?? 0.3;
+  const cold = options.cold ?? 0.12;
   let glances = 0;
   let nextYield = CHUNK;
   let share = 0;
@@ -245,7 +262,7 @@ export function* annealOrder(
     if (step === null) continue;
     if (isStraight) {
       const change = sharedChange(shared, n, current, first, step);
-      if (change < 0 && chance() > Math.exp(change / GLANCE)) continue;
+      if (change < 0 && chance() > Math.exp(change / glance)) continue;
       applyStraight(step, first, current, trial);
     } else applyBound(step, places, current, trial);
     const from = isStraight ? first + step.from : places[step.from]!;

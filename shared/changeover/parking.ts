@@ -19,13 +19,41 @@ type Graph = Map<number, { readonly out: Set<number>; readonly into: Set<number>
  * may be listed and is ignored. `mostNodes` bounds the search (whole, >= 1); beyond it the best found is given unproven.
  */
 export function fewestParked(waits: readonly (readonly number[])[], mostNodes = 20_000): ParkingChoice {
-  const graph: Graph = new Map(waits.map((_, at) => [at, { out: new Set(), into: new Set() }]));
-  waits.forEach((list, at) => {
-    for (const other of list) if (other !== at) link(graph, at, other);
-  });
+  const core = movesOnCycles(waits);
+  const graph: Graph = new Map(core.map((at) => [at, { out: new Set(), into: new Set() }]));
+  for (const at of core) {
+    for (const other of waits[at] ?? []) if (other !== at && graph.has(other)) link(graph, at, other);
+  }
   const budget = { nodes: mostNodes };
   const parked = solve(graph, Number.POSITIVE_INFINITY, budget) ?? [];
   return { parked: parked.sort((x, y) => x - y), isProven: budget.nodes > 0 };
+}
+
+/** Moves that can be neither the first nor the last of any chain: they lie on cycles or between cycles. */
+export function movesOnCycles(waits: readonly (readonly number[])[]): number[] {
+  const awaited: number[][] = waits.map(() => []);
+  const outs = waits.map((list, at) => {
+    const others = new Set(list.filter((other) => other !== at));
+    for (const other of others) awaited[other]?.push(at);
+    return others.size;
+  });
+  const ins = awaited.map((list) => list.length);
+  const isGone = waits.map(() => false);
+  const queue = waits.map((_, at) => at);
+  for (let at = queue.pop(); at !== undefined; at = queue.pop()) {
+    if (isGone[at] === true || (outs[at] !== 0 && ins[at] !== 0)) continue;
+    isGone[at] = true;
+    for (const other of new Set(waits[at])) {
+      if (other === at) continue;
+      ins[other] = (ins[other] ?? 0) - 1;
+      queue.push(other);
+    }
+    for (const other of awaited[at] ?? []) {
+      outs[other] = (outs[other] ?? 0) - 1;
+      queue.push(other);
+    }
+  }
+  return waits.map((_, at) => at).filter((at) => isGone[at] === false);
 }
 
 function link(graph: Graph, from: number, to: number): void {

@@ -58,14 +58,21 @@ function compareWords(x: string, y: string): number {
   return xs.length - ys.length;
 }
 
-/** Order in which one walks past slots: machine, then bank, then number. A comparator for `sort`. */
+/** Order in which one walks past slots: machine, then bank, then number. A comparator for `sort`; for long lists `sortByWalk`. */
 export function walkOrder(x: string, y: string): number {
-  const a = parseSlot(x);
-  const b = parseSlot(y);
-  return (
-    compareWords(a.machine, b.machine) ||
-    compareWords(a.bank, b.bank) ||
-    (a.number ?? -1) - (b.number ?? -1) ||
-    (x < y ? -1 : x > y ? 1 : 0)
-  );
+  return comparePlaces(parseSlot(x), parseSlot(y));
+}
+
+function comparePlaces(a: SlotPlace, b: SlotPlace): number {
+  if (a.row === b.row) {
+    return (a.number ?? -1) - (b.number ?? -1) || (a.slot < b.slot ? -1 : a.slot > b.slot ? 1 : 0);
+  }
+  return compareWords(a.machine, b.machine) || compareWords(a.bank, b.bank) || (a.row < b.row ? -1 : 1);
+}
+
+/** A new list in walking order; each address is taken apart once. Equal slots keep their order. */
+export function sortByWalk<T>(items: readonly T[], slotOf: (item: T) => string): T[] {
+  const placed = items.map((item) => ({ item, place: parseSlot(slotOf(item)) }));
+  placed.sort((x, y) => comparePlaces(x.place, y.place));
+  return placed.map(({ item }) => item);
 }

@@ -5,8 +5,8 @@
 // Refused: all taking out before all putting in; it walks the line twice as often and fills every trolley at once.
 
 import type { FeederMove, PlacedFeeder, SetupDiff } from './diff.ts';
-import { fewestParked } from './parking.ts';
-import { positionsOf, walkOrder } from './slots.ts';
+import { fewestParked, movesOnCycles } from './parking.ts';
+import { positionsOf, sortByWalk } from './slots.ts';
 
 /** What a hand does; `unpark` puts a parked feeder on its new slot. The order is the order at one slot. */
 export const stepActs = ['takeOut', 'park', 'move', 'unpark', 'putIn'] as const;
@@ -70,14 +70,20 @@ function task(
 const handSlot = (one: Task): string => (one.act === 'unpark' ? one.to : (one.from ?? one.to)) ?? '';
 
 function walk(tasks: readonly Task[]): ChangeStep[] {
-  const rank = (one: Task) => stepActs.indexOf(one.act);
-  const inOrder = (x: Task, y: Task) => walkOrder(handSlot(x), handSlot(y)) || rank(x) - rank(y);
+  const rankOf = walkRanks(tasks);
   const taken = new Map<string, Task>();
   for (const one of tasks) for (const position of one.leaves) taken.set(position, one);
   const steps: ChangeStep[] = [];
-  let waiting = [...tasks].sort(inOrder);
+  const rank = (one: Task) => rankOf.get(`${one.act} ${handSlot(one)}`) ?? 0;
+  const inOrder = (list: readonly Task[]) =>
+    list
+      .map((one) => ({ one, rank: rank(one) }))
+      .sort((x, y) => x.rank - y.rank)
+      .map(({ one }) => one);
+  let waiting = inOrder(tasks);
   while (waiting.length > 0) {
     const later: Task[] = [];
+    let hasParked = false;
     for (const one of waiting) {
       const isClear = one.fills.every((position) => (taken.get(position) ?? one) === one);
       if (!isClear && one.act !== 'park') {
@@ -88,21 +94,38 @@ function walk(tasks: readonly Task[]): ChangeStep[] {
       const act = one.act === 'park' && isClear ? 'move' : one.act;
       const to = act === 'move' || act === 'unpark' ? one.to : null;
       steps.push({ act, slot: handSlot(one), part: one.part, to });
-      if (act === 'park') later.push({ ...one, act: 'unpark', leaves: [] });
-      else if (one.act !== 'takeOut') for (const position of one.fills) taken.set(position, one);
+      if (act === 'park') {
+        later.push({ ...one, act: 'unpark', leaves: [] });
+        hasParked = true;
+      } else if (one.act !== 'takeOut') for (const position of one.fills) taken.set(position, one);
     }
-    if (later.length === waiting.length && later.every((one, at) => one === waiting[at])) {
+    if (!hasParked && later.length === waiting.length) {
       throw new Error(
         `Cannot order steps as every cycle of moves must have a parked feeder: ${later.length} are left`,
       );
     }
-    waiting = later.sort(inOrder);
+    waiting = hasParked ? inOrder(later) : later;
   }
   return steps;
 }
 
+/** Where each act at each slot comes in one walk: by slot, then in the order of the acts. */
+function walkRanks(tasks: readonly Task[]): Map<string, number> {
+  const slots = new Set(tasks.flatMap((one) => [one.from, one.to].filter((slot) => slot !== null)));
+  const ranks = new Map<string, number>();
+  for (const slot of sortByWalk([...slots], (one) => one)) {
+    for (const act of stepActs) ranks.set(`${act} ${slot}`, ranks.size);
+  }
+  return ranks;
+}
+
 /** Moves, with the feeders of one kind free to trade: which source goes to which slot, and which is taken out instead. */
 function tradeMoves(diff: SetupDiff): { diff: SetupDiff; parked: Set<number>; isProven: boolean } {
+  const waitsOf = waitsFinder(diff);
+  const choose = (moves: readonly FeederMove[]) => {
+    const choice = fewestParked(waitsOf(moves));
+    return { parked: new Set(choice.parked), isProven: choice.isProven };
+  };
   let best = { diff, ...choose(diff.move) };
   if (best.parked.size === 0) return best;
   const groups = tradeGroups(diff);
@@ -123,32 +146,59 @@ function tradeMoves(diff: SetupDiff): { diff: SetupDiff; parked: Set<number>; is
     return best;
   }
   const now = groups.map((group) => [...group.sources]);
-  for (let helped = true; helped && best.parked.size > 0; ) {
-    helped = false;
+  const tradeOnce = (): boolean => {
+    const onCycles = new Set(movesOnCycles(waitsOf(best.diff.move)));
     for (const [at, group] of groups.entries()) {
       const list = now[at] ?? [];
-      for (let x = 0; x < group.moves.length; x++) {
-        for (let y = x + 1; y < list.length; y++) {
+      for (const [x, number] of group.moves.entries()) {
+        if (!onCycles.has(number)) continue;
+        for (let y = 0; y < list.length; y++) {
+          if (y === x) continue;
           [list[x], list[y]] = [list[y] ?? '', list[x] ?? ''];
-          if (best.parked.size > 0 && consider(now)) helped = true;
-          else [list[x], list[y]] = [list[y] ?? '', list[x] ?? ''];
+          if (consider(now)) return true;
+          [list[x], list[y]] = [list[y] ?? '', list[x] ?? ''];
         }
       }
     }
-  }
+    return false;
+  };
+  while (best.parked.size > 0 && tradeOnce());
   return { ...best, isProven: best.parked.size === 0 };
 }
 
-function choose(moves: readonly FeederMove[]): { parked: Set<number>; isProven: boolean } {
-  const holder = new Map<string, number>();
-  moves.forEach((one, at) => {
-    for (const position of positionsOf(one.from, one.width)) holder.set(position, at);
-  });
-  const waits = moves.map((one) =>
-    positionsOf(one.to, one.width).flatMap((position) => holder.get(position) ?? []),
-  );
-  const choice = fewestParked(waits);
-  return { parked: new Set(choice.parked), isProven: choice.isProven };
+/** Finds which moves each move waits for; positions are looked up once per slot. */
+function waitsFinder(diff: SetupDiff): (moves: readonly FeederMove[]) => number[][] {
+  const numbers = new Map<string, number>();
+  const bySlot = new Map<string, number[]>();
+  const positions = (slot: string, width: number): number[] => {
+    const key = `${width} ${slot}`;
+    const known = bySlot.get(key);
+    if (known !== undefined) return known;
+    const found = positionsOf(slot, width).map((position) => {
+      const number = numbers.get(position) ?? numbers.size;
+      numbers.set(position, number);
+      return number;
+    });
+    bySlot.set(key, found);
+    return found;
+  };
+  for (const one of diff.move) {
+    positions(one.from, one.width);
+    positions(one.to, one.width);
+  }
+  for (const feeder of diff.takeOut) positions(feeder.slot, feeder.width);
+  return (moves) => {
+    const holder = new Int32Array(numbers.size).fill(-1);
+    moves.forEach((one, at) => {
+      for (const position of positions(one.from, one.width)) holder[position] = at;
+    });
+    return moves.map((one) =>
+      positions(one.to, one.width).flatMap((position) => {
+        const at = holder[position] ?? -1;
+        return at < 0 ? [] : [at];
+      }),
+    );
+  };
 }
 
 /** Moves of one kind with every source that they may come from: theirs first, then those to be taken out. */
@@ -222,6 +272,5 @@ function arrange(
   const takeOut = diff.takeOut.map(
     (feeder): PlacedFeeder => ({ ...feeder, slot: swapped.get(feeder.slot) ?? feeder.slot }),
   );
-  takeOut.sort((x, y) => walkOrder(x.slot, y.slot));
-  return { ...diff, move, takeOut };
+  return { ...diff, move, takeOut: sortByWalk(takeOut, (feeder) => feeder.slot) };
 }
