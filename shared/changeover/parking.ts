@@ -56,6 +56,25 @@ export function movesOnCycles(waits: readonly (readonly number[])[]): number[] {
   return waits.map((_, at) => at).filter((at) => isGone[at] === false);
 }
 
+/** Number of the group of connected cycles that each move lies in; -1 where it lies in none. */
+export function cycleGroups(waits: readonly (readonly number[])[]): Int32Array {
+  const core = movesOnCycles(waits);
+  const groups = new Int32Array(waits.length).fill(-1);
+  for (const at of core) groups[at] = at;
+  const rootOf = (at: number): number => {
+    let root = at;
+    while (groups[root] !== root) root = groups[root] ?? root;
+    return root;
+  };
+  for (const at of core) {
+    for (const other of waits[at] ?? []) {
+      if ((groups[other] ?? -1) >= 0) groups[rootOf(other)] = rootOf(at);
+    }
+  }
+  for (const at of core) groups[at] = rootOf(at);
+  return groups;
+}
+
 function link(graph: Graph, from: number, to: number): void {
   graph.get(from)?.out.add(to);
   graph.get(to)?.into.add(from);

@@ -5,7 +5,7 @@
 // Refused: all taking out before all putting in; it walks the line twice as often and fills every trolley at once.
 
 import type { FeederMove, PlacedFeeder, SetupDiff } from './diff.ts';
-import { fewestParked, movesOnCycles } from './parking.ts';
+import { cycleGroups, fewestParked } from './parking.ts';
 import { positionsOf, sortByWalk } from './slots.ts';
 
 /** What a hand does; `unpark` puts a parked feeder on its new slot. The order is the order at one slot. */
@@ -147,13 +147,15 @@ function tradeMoves(diff: SetupDiff): { diff: SetupDiff; parked: Set<number>; is
   }
   const now = groups.map((group) => [...group.sources]);
   const tradeOnce = (): boolean => {
-    const onCycles = new Set(movesOnCycles(waitsOf(best.diff.move)));
+    const cycleOf = cycleGroups(waitsOf(best.diff.move));
     for (const [at, group] of groups.entries()) {
       const list = now[at] ?? [];
       for (const [x, number] of group.moves.entries()) {
-        if (!onCycles.has(number)) continue;
+        const cycle = cycleOf[number] ?? -1;
+        if (cycle < 0) continue;
         for (let y = 0; y < list.length; y++) {
-          if (y === x) continue;
+          // Two moves of one cycle that trade places split it, which hardly ever saves a feeder.
+          if (cycleOf[group.moves[y] ?? -1] === cycle) continue;
           [list[x], list[y]] = [list[y] ?? '', list[x] ?? ''];
           if (consider(now)) return true;
           [list[x], list[y]] = [list[y] ?? '', list[x] ?? ''];
