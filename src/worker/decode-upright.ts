@@ -20,13 +20,13 @@ export interface CutOptions {
   readonly meanReach: number;
 }
 
-/** Largest side of a cut; beyond it the factor is lowered. */
-const MOST_PIXELS = 1400;
+/** Largest area of a cut in pixels; beyond it the factor is lowered, so that one look stays short. */
+const MOST_PIXELS = 450_000;
 
 export function cutUpright(frame: GrayImage, place: Place, options: CutOptions): Cut {
   const lengthPx = place.length + 2 * options.marginAlong;
   const breadthPx = place.breadth + 2 * options.marginAcross;
-  const factor = Math.min(options.factor, MOST_PIXELS / Math.max(lengthPx, breadthPx));
+  const factor = Math.min(options.factor, Math.sqrt(MOST_PIXELS / (lengthPx * breadthPx)));
   const width = Math.max(8, Math.round(lengthPx * factor));
   const height = Math.max(8, Math.round(breadthPx * factor));
   const data = new Uint8ClampedArray(width * height);

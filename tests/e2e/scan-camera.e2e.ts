@@ -123,6 +123,21 @@ describe('the camera in a browser', () => {
     await expect.poll(async () => (await statesOf(page)).at(-1)).toContain('watching');
   });
 
+  it('lets go of the lens while the page is hidden, and takes it again when it is shown', async () => {
+    const page = await openBefore([]);
+    await expect.poll(async () => (await statesOf(page)).at(-1), { timeout: 10_000 }).toContain('watching');
+    const show = (state: string) =>
+      page.evaluate((visibility) => {
+        Object.defineProperty(document, 'visibilityState', { value: visibility, configurable: true });
+        document.dispatchEvent(new Event('visibilitychange'));
+      }, state);
+    await show('hidden');
+    expect(await page.locator('.camera-status').textContent()).toBe('Paused');
+    expect(await page.evaluate(() => document.querySelector('video')?.srcObject ?? null)).toBeNull();
+    await show('visible');
+    await expect.poll(async () => (await statesOf(page)).at(-1), { timeout: 10_000 }).toContain('watching');
+  });
+
   it('says so when there is no camera', async () => {
     const page = await plain.newPage();
     await page.goto(`${server.url}?camera`);

@@ -12,6 +12,7 @@ import {
   type GatherAnswer,
   type GatheredLabel,
   type GatherSettings,
+  type GatherState,
   gatherAnswer,
   gatherFrame,
   type SeenCode,
@@ -75,69 +76,123 @@ export interface CameraSession {
 /** A label counts as gone, and may be read again, after this many frames without it. */
 const AWAY_FRAMES = 10;
 
+/** Makes a session; nothing is opened until `start`. */
 export function createCameraSession(parts: CameraSessionParts): CameraSession {
-  const settings: GatherSettings = { ...DEFAULT_GATHER_SETTINGS, ...parts.gather };
-  const region = parts.region ?? DEFAULT_REGION;
-  let state: CameraState = { kind: 'off', why: 'not-started' };
-  let opening: Promise<Decoder> | null = null;
-  let endLoop = () => {};
-  let gathered = EMPTY_GATHER;
-  let done: { readonly keys: ReadonlySet<string>; readonly awayFrames: number } = {
+  return new Session(parts);
+}
+
+// A class, as it holds a lens, a worker and a listener that have to be closed.
+class Session implements CameraSession {
+  readonly #parts: CameraSessionParts;
+  readonly #settings: GatherSettings;
+  readonly #region: Region;
+  #state: CameraState = { kind: 'off', why: 'not-started' };
+  #decoder: Promise<Decoder> | null = null;
+  #endLoop = () => {};
+  #gathered: GatherState = EMPTY_GATHER;
+  /** Labels already given out, until they have been away for a while. */
+  #done: { readonly keys: ReadonlySet<string>; readonly awayFrames: number } = {
     keys: new Set(),
     awayFrames: 0,
   };
-  let attempt = 0;
+  /** Counts starts and stops, so that a lens that opens too late is closed again. */
+  #attempt = 0;
 
-  function tell(next: CameraState): void {
-    state = next;
-    parts.onState(next);
+  constructor(parts: CameraSessionParts) {
+    this.#parts = parts;
+    this.#settings = { ...DEFAULT_GATHER_SETTINGS, ...parts.gather };
+    this.#region = parts.region ?? DEFAULT_REGION;
+    document.addEventListener('visibilitychange', this.#onVisibility);
   }
 
-  function release(why: Extract<CameraState, { kind: 'off' }>['why']): void {
-    attempt += 1;
-    endLoop();
-    if (state.kind === 'watching') state.camera.stop();
-    parts.video.srcObject = null;
-    gathered = EMPTY_GATHER;
-    tell({ kind: 'off', why });
-  }
-
-  async function start(deviceId?: string): Promise<void> {
-    if (state.kind === 'opening') return;
-    if (state.kind === 'watching') release('stopped');
-    attempt += 1;
-    const mine = attempt;
-    tell({ kind: 'opening' });
-    opening ??= (parts.openDecoder ?? createDecoder)();
+  async start(deviceId?: string): Promise<void> {
+    if (this.#state.kind === 'opening') return;
+    if (this.#state.kind === 'watching') this.#release('stopped');
+    this.#attempt += 1;
+    const mine = this.#attempt;
+    this.#tell({ kind: 'opening' });
+    this.#decoder ??= (this.#parts.openDecoder ?? createDecoder)();
+    const { devices, memory } = this.#parts;
     const [opened, decoder] = await Promise.allSettled([
-      openCamera({
-        devices: parts.devices,
-        memory: parts.memory,
-        ...(deviceId === undefined ? {} : { deviceId }),
-      }),
-      opening,
+      openCamera({ devices, memory, ...(deviceId === undefined ? {} : { deviceId }) }),
+      this.#decoder,
     ]);
-    if (opened.status === 'rejected') return tellProblem(opened.reason);
-    if (!opened.value.ok) return tell({ kind: 'problem', problem: opened.value.error });
+    const isStale = mine !== this.#attempt;
+    if (opened.status === 'rejected') return isStale ? undefined : this.#tellFailure(opened.reason);
+    if (!opened.value.ok)
+      return isStale ? undefined : this.#tell({ kind: 'problem', problem: opened.value.error });
     const camera = opened.value.value;
-    if (mine !== attempt) return camera.stop();
+    if (isStale) return camera.stop();
     if (decoder.status === 'rejected') {
-      opening = null;
+      this.#decoder = null;
       camera.stop();
-      return tellProblem(decoder.reason);
+      return this.#tellFailure(decoder.reason);
     }
-    await watch(camera, decoder.value);
+    await this.#watch(camera, decoder.value);
   }
 
-  function tellProblem(reason: unknown): void {
-    tell({ kind: 'problem', problem: { code: 'failed', detail: String(reason) } });
+  stop(): void {
+    this.#release('stopped');
   }
 
-  async function watch(camera: Camera, decoder: Decoder): Promise<void> {
-    const { video } = parts;
+  // By the label that was shown and not by its number: the numbers may have changed between the picture and the tap.
+  choose(chosen: GatheredLabel): void {
+    if (this.#state.kind !== 'watching') return;
+    const { answer } = this.#state;
+    const labels = answer.kind === 'several' ? answer.labels : [chosen];
+    // The others were looked at and not meant: they are not asked about again while they stay in view.
+    const keys = labels.flatMap((label) => label.codes.map(keyOf));
+    this.#done = { keys: new Set([...this.#done.keys, ...keys]), awayFrames: 0 };
+    this.#deliver(chosen.codes);
+    this.#tell({ ...this.#state, answer: { kind: 'nothing' } });
+  }
+
+  async setTorch(isOn: boolean): Promise<void> {
+    if (this.#state.kind !== 'watching') return;
+    const { camera } = this.#state;
+    const hasDone = await camera.setTorch(isOn);
+    const now = this.#state as CameraState; // may have changed while the lamp was set
+    if (hasDone && now.kind === 'watching' && now.camera === camera) this.#tell({ ...now, isTorchOn: isOn });
+  }
+
+  async setZoom(zoom: number): Promise<void> {
+    if (this.#state.kind === 'watching') await this.#state.camera.setZoom(zoom);
+  }
+
+  close(): void {
+    document.removeEventListener('visibilitychange', this.#onVisibility);
+    this.#release('stopped');
+    void this.#decoder?.then(
+      (decoder) => decoder.close(),
+      () => {}, // it never opened: nothing to close
+    );
+  }
+
+  #tell(next: CameraState): void {
+    this.#state = next;
+    this.#parts.onState(next);
+  }
+
+  #tellFailure(reason: unknown): void {
+    this.#tell({ kind: 'problem', problem: { code: 'failed', detail: String(reason) } });
+  }
+
+  #release(why: Extract<CameraState, { kind: 'off' }>['why']): void {
+    this.#attempt += 1;
+    this.#endLoop();
+    if (this.#state.kind === 'watching') this.#state.camera.stop();
+    this.#parts.video.srcObject = null;
+    this.#gathered = EMPTY_GATHER;
+    this.#tell({ kind: 'off', why });
+  }
+
+  async #watch(camera: Camera, decoder: Decoder): Promise<void> {
+    const { video, idleMs } = this.#parts;
+    const mine = this.#attempt;
     video.srcObject = camera.stream;
     // A browser that will not play by itself shows the first picture only; the next tap plays it.
     await video.play().catch(() => {});
+    if (mine !== this.#attempt) return camera.stop();
     const picture = { width: video.videoWidth, height: video.videoHeight };
     const common = {
       kind: 'watching',
@@ -146,101 +201,76 @@ export function createCameraSession(parts: CameraSessionParts): CameraSession {
       picture,
       isTorchOn: false,
     } as const;
-    tell({ ...common, answer: { kind: 'nothing' }, outlines: [] });
-    endLoop = runFrameLoop({
-      look: () => look(decoder),
-      tell: takeAnswer,
-      onIdle: () => release('idle'),
+    this.#tell({ ...common, answer: { kind: 'nothing' }, outlines: [] });
+    this.#endLoop = runFrameLoop({
+      look: () => this.#look(decoder),
+      tell: (answer) => this.#take(answer),
+      onIdle: () => this.#release('idle'),
       onTrouble: (reason) => {
-        release('stopped');
-        tellProblem(reason);
+        this.#release('stopped');
+        this.#tellFailure(reason);
       },
       nowMs: () => performance.now(),
       after: (ms, then) => {
         const timer = setTimeout(then, ms);
         return () => clearTimeout(timer);
       },
-      ...(parts.idleMs === undefined ? {} : { idleMs: parts.idleMs }),
+      ...(idleMs === undefined ? {} : { idleMs }),
     });
   }
 
-  async function look(decoder: Decoder): Promise<DecodeAnswer | null> {
-    const { videoWidth, videoHeight, readyState } = parts.video;
+  async #look(decoder: Decoder): Promise<DecodeAnswer | null> {
+    const { video, formats } = this.#parts;
+    const { videoWidth, videoHeight, readyState } = video;
     if (readyState < HTMLMediaElement.HAVE_CURRENT_DATA || videoWidth === 0) return null;
+    const { x, y, width, height } = this.#region;
     const frame = await createImageBitmap(
-      parts.video,
-      Math.round(region.x * videoWidth),
-      Math.round(region.y * videoHeight),
-      Math.round(region.width * videoWidth),
-      Math.round(region.height * videoHeight),
+      video,
+      Math.round(x * videoWidth),
+      Math.round(y * videoHeight),
+      Math.round(width * videoWidth),
+      Math.round(height * videoHeight),
     );
-    return decoder.decode(frame, { formats: parts.formats ?? DEFAULT_FORMATS, isThorough: true });
+    return decoder.decode(frame, { formats: formats ?? DEFAULT_FORMATS, isThorough: true });
   }
 
-  function takeAnswer(answer: DecodeAnswer): boolean {
-    if (state.kind !== 'watching') return false;
-    const { videoWidth, videoHeight } = parts.video;
-    const codes = answer.codes.map((code) =>
-      toSeen(code, { x: region.x * videoWidth, y: region.y * videoHeight }),
-    );
-    const isDone = (code: SeenCode) => done.keys.has(keyOf(code));
+  #take(answer: DecodeAnswer): boolean {
+    if (this.#state.kind !== 'watching') return false;
+    const { videoWidth, videoHeight } = this.#parts.video;
+    const corner = {
+      x: Math.round(this.#region.x * videoWidth),
+      y: Math.round(this.#region.y * videoHeight),
+    };
+    const codes = answer.codes.map((code) => toSeen(code, corner));
+    const isDone = (code: SeenCode) => this.#done.keys.has(keyOf(code));
     const open = codes.filter((code) => !isDone(code));
-    const awayFrames = codes.some(isDone) ? 0 : done.awayFrames + 1;
-    done = awayFrames > AWAY_FRAMES ? { keys: new Set(), awayFrames: 0 } : { ...done, awayFrames };
-    const before = gathered;
-    gathered = gatherFrame(gathered, open, settings);
-    const said = gatherAnswer(gathered, settings);
-    if (said.kind === 'complete') deliver(said.label.codes);
+    const awayFrames = codes.some(isDone) ? 0 : this.#done.awayFrames + 1;
+    this.#done =
+      awayFrames > AWAY_FRAMES ? { keys: new Set(), awayFrames: 0 } : { ...this.#done, awayFrames };
+    this.#gathered = gatherFrame(this.#gathered, open, this.#settings);
+    const isNew = open.length > 0 && this.#gathered.quietFrames === 0;
+    const said = gatherAnswer(this.#gathered, this.#settings);
+    if (said.kind === 'complete') this.#deliver(said.label.codes);
     const outlines = codes.map(
       (code): Outline => ({ quad: code.quad, state: isDone(code) ? 'done' : 'read' }),
     );
-    tell({ ...state, answer: said, outlines, picture: { width: videoWidth, height: videoHeight } });
-    return open.length > 0 && (gathered.quietFrames === 0 || before === EMPTY_GATHER);
+    const picture = { width: videoWidth, height: videoHeight };
+    // Whoever got the codes may have stopped the camera.
+    if (this.#state.kind === 'watching') this.#tell({ ...this.#state, answer: said, outlines, picture });
+    return isNew || said.kind === 'several';
   }
 
-  function deliver(codes: readonly SeenCode[]): void {
-    done = { keys: new Set([...done.keys, ...codes.map(keyOf)]), awayFrames: 0 };
-    gathered = EMPTY_GATHER;
-    parts.onCodes(codes.map(({ text, format, symbologyId }) => ({ text, format, symbologyId })));
+  #deliver(codes: readonly SeenCode[]): void {
+    this.#done = { keys: new Set([...this.#done.keys, ...codes.map(keyOf)]), awayFrames: 0 };
+    this.#gathered = EMPTY_GATHER;
+    this.#parts.onCodes(codes.map(({ text, format, symbologyId }) => ({ text, format, symbologyId })));
   }
 
-  // By the label that was shown and not by its number: the numbers may have changed between the picture and the tap.
-  function choose(chosen: GatheredLabel): void {
-    if (state.kind !== 'watching') return;
-    const labels = state.answer.kind === 'several' ? state.answer.labels : [chosen];
-    // The others were looked at and not meant: they are not asked about again while they stay in view.
-    done = {
-      keys: new Set([...done.keys, ...labels.flatMap((label) => label.codes.map(keyOf))]),
-      awayFrames: 0,
-    };
-    deliver(chosen.codes);
-    tell({ ...state, answer: { kind: 'nothing' } });
-  }
-
-  function onVisibility(): void {
+  readonly #onVisibility = (): void => {
+    const { kind } = this.#state;
     if (document.visibilityState === 'hidden') {
-      if (state.kind === 'watching' || state.kind === 'opening') release('hidden');
-    } else if (state.kind === 'off' && state.why === 'hidden') void start();
-  }
-
-  document.addEventListener('visibilitychange', onVisibility);
-  return {
-    start,
-    stop: () => release('stopped'),
-    choose,
-    async setTorch(isOn) {
-      if (state.kind === 'watching' && (await state.camera.setTorch(isOn)) && state.kind === 'watching') {
-        tell({ ...state, isTorchOn: isOn });
-      }
-    },
-    async setZoom(zoom) {
-      if (state.kind === 'watching') await state.camera.setZoom(zoom);
-    },
-    close() {
-      document.removeEventListener('visibilitychange', onVisibility);
-      release('stopped');
-      void opening?.then((decoder) => decoder.close());
-    },
+      if (kind === 'watching' || kind === 'opening') this.#release('hidden');
+    } else if (this.#state.kind === 'off' && this.#state.why === 'hidden') void this.start();
   };
 }
 

@@ -22,7 +22,10 @@ export interface GatherSettings {
   readonly staleFrames: number;
   /** Gap between two codes of one label, at most this many times the longer side of the larger one. */
   readonly linkFactor: number;
-  /** Symbologies without a check character, which need two agreeing frames. */
+  /**
+   * Symbologies that need two agreeing frames: Code 39 and Interleaved 2 of 5 have no check character, and PDF417's error
+   * correction now and then turns a blurred symbol into another valid text (2 in 1,250 frames of the bench).
+   */
   readonly doubtful: readonly string[];
   /** Whether a code alone says all that a label says: by default a complete ISO/IEC 15434 envelope. */
   readonly isWhole: (code: ScannedCode) => boolean;
@@ -38,7 +41,7 @@ export const DEFAULT_GATHER_SETTINGS: GatherSettings = {
   forgetFrames: 6,
   staleFrames: 14,
   linkFactor: 1.2,
-  doubtful: ['Code39', 'ITF'],
+  doubtful: ['Code39', 'ITF', 'PDF417'],
   isWhole: ({ text }) => ENVELOPE.test(text),
   claim: ({ text }) => (ENVELOPE.test(text) ? 'envelope' : null),
 };
@@ -101,19 +104,24 @@ export function gatherFrame(
   return { tracks: [...seen, ...unseen], emptyFrames: 0, quietFrames: isNew ? 0 : state.quietFrames + 1 };
 }
 
+/** Codes that may be believed: those that check themselves, and the doubtful ones that two frames agree on. */
+export function sureCodes(
+  state: GatherState,
+  settings: GatherSettings = DEFAULT_GATHER_SETTINGS,
+): readonly SeenCode[] {
+  return state.tracks
+    .filter(({ code, frames }) => frames >= 2 || !settings.doubtful.includes(code.format ?? ''))
+    .map(({ code }) => code);
+}
+
 /** What can be said so far. Never `complete` while anything contradicts. */
 export function gatherAnswer(
   state: GatherState,
   settings: GatherSettings = DEFAULT_GATHER_SETTINGS,
 ): GatherAnswer {
-  const sure = state.tracks.filter(
-    ({ code, frames }) => frames >= 2 || !settings.doubtful.includes(code.format ?? ''),
-  );
+  const sure = sureCodes(state, settings);
   if (sure.length === 0) return { kind: 'nothing' };
-  const labels = groupByPlace(
-    sure.map(({ code }) => code),
-    settings,
-  ).map((codes) => ({ codes }));
+  const labels = groupByPlace(sure, settings).map((codes) => ({ codes }));
   const [label, ...others] = labels;
   if (label === undefined) return { kind: 'nothing' };
   if (others.length > 0) {

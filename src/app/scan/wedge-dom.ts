@@ -37,72 +37,99 @@ const HELD_UP_MS = 40;
 
 /** Starts listening. Answers how to stop. */
 export function attachWedge(page: Window, stream: ScanStream, options: WedgeOptions): () => void {
-  const { document } = page;
-  const settings = options.settings ?? (() => DEFAULT_WEDGE_SETTINGS);
-  const sink = (options.keepSink ?? /Android/.test(page.navigator.userAgent)) ? createSink(document) : null;
-  let state: WedgeState = EMPTY_WEDGE_STATE;
-  let heldFrom: Element | null = null;
-  let timer: number | undefined;
-  let isReleasing = false;
+  const listener = new WedgeListener(page, stream, options);
+  return () => listener.close();
+}
 
-  function step(event: WedgeEvent): WedgeStep {
-    const focused = deepFocus(document);
-    const wasIdle = state.phase === 'idle';
-    const result = assembleWedge(state, event, settings());
-    state = result.state;
+// A class, as it holds listeners, a timer and a hidden field that have to be let go.
+class WedgeListener {
+  readonly #page: Window;
+  readonly #stream: ScanStream;
+  readonly #options: WedgeOptions;
+  readonly #sink: HTMLInputElement | null;
+  #state: WedgeState = EMPTY_WEDGE_STATE;
+  #heldFrom: Element | null = null;
+  #timer: number | undefined;
+  #isReleasing = false;
+
+  constructor(page: Window, stream: ScanStream, options: WedgeOptions) {
+    this.#page = page;
+    this.#stream = stream;
+    this.#options = options;
+    const keepsSink = options.keepSink ?? /Android/.test(page.navigator.userAgent);
+    this.#sink = keepsSink ? createSink(page.document) : null;
+    page.addEventListener('keydown', this.#onKeyDown, true);
+    page.addEventListener('keyup', this.#onKeyUp, true);
+    page.addEventListener('input', this.#onInput, true);
+    page.addEventListener('click', this.#onClick);
+    if (this.#sink) focusSink(page.document, this.#sink);
+  }
+
+  close(): void {
+    const page = this.#page;
+    page.clearTimeout(this.#timer);
+    page.removeEventListener('keydown', this.#onKeyDown, true);
+    page.removeEventListener('keyup', this.#onKeyUp, true);
+    page.removeEventListener('input', this.#onInput, true);
+    page.removeEventListener('click', this.#onClick);
+    this.#sink?.remove();
+  }
+
+  #step(event: WedgeEvent): WedgeStep {
+    const focused = deepFocus(this.#page.document);
+    const wasIdle = this.#state.phase === 'idle';
+    const result = assembleWedge(this.#state, event, this.#options.settings?.() ?? DEFAULT_WEDGE_SETTINGS);
+    this.#state = result.state;
     // Anything given back belongs to the element that had the focus when the keys were held, not to a later one.
-    if (result.release !== undefined) release(result.release, heldFrom);
-    if (wasIdle || result.release !== undefined) heldFrom = focused;
-    if (result.takeBack !== undefined) putBack(result.takeBack, heldFrom);
-    if (sink && (result.scan ?? result.cut)) clearSink(sink);
-    if (result.cut) options.onCut?.(result.cut);
-    if (result.scan) deliver(result.scan);
-    arm(result.wakeAtMs);
+    if (result.release !== undefined) this.#release(result.release);
+    if (result.takeBack !== undefined) putBack(result.takeBack, this.#heldFrom);
+    if (wasIdle || result.release !== undefined) this.#heldFrom = focused;
+    if (this.#sink && (result.scan ?? result.cut)) this.#sink.value = '';
+    this.#arm(result.wakeAtMs);
+    if (result.cut) this.#options.onCut?.(result.cut);
+    if (result.scan) this.#deliver(result.scan);
     return result;
   }
 
-  function deliver(scan: WedgeScan): void {
-    if (options.onRaw?.(scan) === false) return;
-    stream.push({ codes: [textToScannedCode(scan.text)], via: 'wedge', atMs: options.nowMs() });
+  #deliver(scan: WedgeScan): void {
+    if (this.#options.onRaw?.(scan) === false) return;
+    const atMs = this.#options.nowMs();
+    this.#stream.push({ codes: [textToScannedCode(scan.text)], via: 'wedge', atMs });
   }
 
-  function release(text: string, target: Element | null): void {
+  #release(text: string): void {
+    const target = this.#heldFrom;
     if (!target?.isConnected) return;
-    isReleasing = true;
+    this.#isReleasing = true;
     try {
-      giveBackText(document, target, text);
+      giveBackText(this.#page.document, target, text);
     } finally {
-      isReleasing = false;
+      this.#isReleasing = false;
     }
   }
 
-  function arm(wakeAtMs: number | null, isSecond = false): void {
-    page.clearTimeout(timer);
+  #arm(wakeAtMs: number | null, isSecond = false): void {
+    const page = this.#page;
+    page.clearTimeout(this.#timer);
     if (wakeAtMs === null) return;
-    timer = page.setTimeout(
-      () => {
-        const lateMs = page.performance.now() - wakeAtMs;
-        if (lateMs > HELD_UP_MS && !isSecond) arm(page.performance.now() + 1, true);
-        else step({ type: 'tick', timeMs: Math.max(wakeAtMs, page.performance.now()) });
-      },
-      Math.max(0, wakeAtMs - page.performance.now()),
-    );
+    const waitMs = Math.max(0, wakeAtMs - page.performance.now());
+    this.#timer = page.setTimeout(() => {
+      const nowMs = page.performance.now();
+      // Held up: keys may be queued behind this timer that are older than it.
+      if (nowMs - wakeAtMs > HELD_UP_MS && !isSecond) this.#arm(nowMs + 1, true);
+      else this.#step({ type: 'tick', timeMs: Math.max(wakeAtMs, nowMs) });
+    }, waitMs);
   }
 
-  function targetOf(event: Event): WedgeTarget {
+  #targetOf(event: Event): WedgeTarget {
     const target = event.composedPath()[0];
-    if (sink !== null && target === sink) return 'sink';
+    if (this.#sink !== null && target === this.#sink) return 'sink';
     return isElement(target) && target.matches(FIELDS) ? 'field' : 'none';
   }
 
-  function keep(event: Event): void {
-    event.preventDefault();
-    event.stopImmediatePropagation();
-  }
-
-  function onKeyDown(event: KeyboardEvent): void {
-    const { key, code, repeat, timeStamp } = event;
-    const result = step({
+  readonly #onKeyDown = (event: KeyboardEvent): void => {
+    const { key, code, repeat } = event;
+    const result = this.#step({
       type: 'keydown',
       key,
       code,
@@ -112,44 +139,36 @@ export function attachWedge(page: Window, stream: ScanStream, options: WedgeOpti
       shift: event.shiftKey,
       meta: event.metaKey,
       altGraph: event.getModifierState('AltGraph'),
-      timeMs: timeStamp,
-      target: targetOf(event),
+      timeMs: event.timeStamp,
+      target: this.#targetOf(event),
       value: fieldValue(event),
     });
     if (result.swallow) keep(event);
-  }
+  };
 
-  function onKeyUp(event: KeyboardEvent): void {
-    if (step({ type: 'keyup', key: event.key, code: event.code, timeMs: event.timeStamp }).swallow)
-      keep(event);
-  }
+  readonly #onKeyUp = (event: KeyboardEvent): void => {
+    const { key, code, timeStamp } = event;
+    if (this.#step({ type: 'keyup', key, code, timeMs: timeStamp }).swallow) keep(event);
+  };
 
-  function onInput(event: Event): void {
-    if (isReleasing) return;
-    step({ type: 'input', timeMs: event.timeStamp, target: targetOf(event), value: fieldValue(event) });
-  }
+  readonly #onInput = (event: Event): void => {
+    if (this.#isReleasing) return;
+    const { timeStamp } = event;
+    this.#step({ type: 'input', timeMs: timeStamp, target: this.#targetOf(event), value: fieldValue(event) });
+  };
 
-  function onClick(event: MouseEvent): void {
+  readonly #onClick = (event: MouseEvent): void => {
     // A tapped button keeps the focus, and the next scanner's Enter would be aimed at it. A keyboard's click has detail 0.
+    const { document } = this.#page;
     const focused = deepFocus(document);
     if (event.detail > 0 && focused instanceof HTMLElement && !focused.matches(FIELDS)) focused.blur();
-    if (sink) focusSink(document, sink);
-  }
-
-  const capture = { capture: true };
-  page.addEventListener('keydown', onKeyDown, capture);
-  page.addEventListener('keyup', onKeyUp, capture);
-  page.addEventListener('input', onInput, capture);
-  page.addEventListener('click', onClick);
-  if (sink) focusSink(document, sink);
-  return () => {
-    page.clearTimeout(timer);
-    page.removeEventListener('keydown', onKeyDown, capture);
-    page.removeEventListener('keyup', onKeyUp, capture);
-    page.removeEventListener('input', onInput, capture);
-    page.removeEventListener('click', onClick);
-    sink?.remove();
+    if (this.#sink) focusSink(document, this.#sink);
   };
+}
+
+function keep(event: Event): void {
+  event.preventDefault();
+  event.stopImmediatePropagation();
 }
 
 function isElement(target: EventTarget | null | undefined): target is Element {
@@ -211,10 +230,6 @@ function createSink(document: Document): HTMLInputElement {
     border: '0',
   });
   return sink;
-}
-
-function clearSink(sink: HTMLInputElement): void {
-  sink.value = '';
 }
 
 /** Focuses the hidden field when nothing else has the focus; inside an open dialog, as the rest of the page is inert. */

@@ -107,6 +107,13 @@ describe('gatherAnswer()', () => {
     expect(misread.kind).toBe('nothing');
   });
 
+  it('takes PDF417 only when two frames agree, as its error correction can make up a text', () => {
+    const good = [code(ENVELOPE_A, 0, 0, { width: 240, format: 'PDF417' })];
+    const madeUp = [code('Yf\u0016\u001dP24', 0, 0, { width: 240, format: 'PDF417' })];
+    expect(answerAfter([madeUp]).kind).toBe('nothing');
+    expect(textsOf(answerAfter([good, madeUp, good]))).toEqual([ENVELOPE_A]);
+  });
+
   it('is not complete from a frame that also holds a contradicting code', () => {
     const settings = {
       ...DEFAULT_GATHER_SETTINGS,

@@ -1,0 +1,193 @@
+// The sheet worker's desk: bytes in, slots and problems out; what cannot be read is refused with a closed code.
+
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import readXlsxFile from 'read-excel-file/universal';
+import { describe, expect, test } from 'vitest';
+import writeXlsxFile from 'write-excel-file/node';
+import { createSheetDesk } from '../../../src/worker/sheet-desk.ts';
+import type {
+  SheetReply,
+  SheetRequest,
+  SheetSource,
+  SheetWishes,
+} from '../../../src/worker/sheet-protocol.ts';
+
+const wishes: SheetWishes = {
+  ...{ columns: null, placementColumns: null, remembered: {}, page: null, scope: null },
+  ...{ boardsPerPanel: 1, machine: '', bank: '', approved: [] },
+};
+const fixtures = path.resolve(import.meta.dirname, '../../fixtures/sheets');
+const fixture = (name: string): SheetSource => ({
+  ...{ number: 1, name },
+  content: new Blob([readFileSync(path.join(fixtures, name))]),
+});
+const text = (content: string, number = 1): SheetSource => ({ number, name: 'pasted', content });
+
+function newDesk() {
+  return createSheetDesk({
+    decode: (bytes, encoding) => {
+      try {
+        return new TextDecoder(encoding, { fatal: true }).decode(bytes);
+      } catch {
+        return null; // not of this encoding
+      }
+    },
+    readWorkbook: readXlsxFile,
+  });
+}
+
+async function ask(
+  sheet: SheetSource,
+  more: Partial<SheetRequest> = {},
+  desk = newDesk(),
+): Promise<SheetReply> {
+  return desk.read({ id: 7, sheet, placements: null, wishes, ...more }, () => undefined);
+}
+
+async function read(sheet: SheetSource, more: Partial<SheetRequest> = {}, desk = newDesk()) {
+  const reply = await ask(sheet, more, desk);
+  if (reply.kind !== 'read') throw new Error(JSON.stringify(reply));
+  return reply.summary;
+}
+
+describe('what can be read', () => {
+  test.each([
+    'en-comma-utf8-bom.csv',
+    'en-comma-utf16be-no-mark.csv',
+    'fr-tab-utf16le.txt',
+    'es-pipe-utf8.csv',
+    'de-semicolon-windows1252.csv',
+  ])('%s gives the same slots in every encoding and language', async (name) => {
+    const { slots } = await read(fixture(name));
+    expect(slots[0]).toMatchObject({
+      slot: 'M1-F-001',
+      part: 'BW-10023',
+      perPanel: 24,
+      tapeWidth: 8,
+      pitch: 4,
+    });
+  });
+
+  test('a title above the header is told, and columns come with what stands in them', async () => {
+    const summary = await read(fixture('en-comma-utf8-bom.csv'));
+    expect(summary.title).toEqual({ product: 'Heather board', revision: 'C', side: 'top' });
+    expect(summary.columns[0]).toMatchObject({ header: 'Slot', field: 'slot' });
+    expect(summary.columns[0]?.samples[0]).toBe('M1-F-001');
+  });
+
+  test('of a workbook the sheet that reads like a setup, or the one asked for', async () => {
+    const cells = (rows: readonly (readonly (string | number)[])[]) =>
+      rows.map((row) => row.map((value) => ({ value })));
+    const bytes = await writeXlsxFile([
+      { sheet: 'Cover', data: cells([['Brae Works'], ['Slot', 'Part'], ['M9-F-001', 'Z']]) },
+      {
+        sheet: 'Slots',
+        data: cells([
+          ['Slot', 'Part', 'Qty per panel', 'Tape width', 'Pitch'],
+          ['M1-F-001', 'A', 4, 8, 2],
+        ]),
+      },
+    ]).toBuffer();
+    const book: SheetSource = { number: 3, name: 'book.xlsx', content: new Blob([new Uint8Array(bytes)]) };
+    const summary = await read(book);
+    expect(summary.pages).toEqual(['Cover', 'Slots']);
+    expect(summary.page).toBe(1);
+    expect(summary.slots).toMatchObject([{ slot: 'M1-F-001', perPanel: 4, pitch: 2 }]);
+    const cover = await read(book, { wishes: { ...wishes, page: 0 } });
+    expect(cover.slots).toMatchObject([{ slot: 'M9-F-001', part: 'Z' }]);
+  });
+
+  test('placements fill what the sheet lacks, for the side that is asked for', async () => {
+    const sheet = text('Slot,Part\nM1-F-001,BW-10023\nM1-F-002,BW-10107\n');
+    const summary = await read(sheet, {
+      placements: fixture('placements-comma.csv'),
+      wishes: { ...wishes, scope: 'both', boardsPerPanel: 2 },
+    });
+    expect(summary.placements?.placements).toBeGreaterThan(0);
+    expect(summary.slots[0]?.perPanel).toBe(8); // four on one board, two boards
+    expect(summary.scope).toBe('both');
+  });
+
+  test('machine and bank of a sheet that names none', async () => {
+    const summary = await read(text('Slot,Part\n1,A\n14,B\n'), {
+      wishes: { ...wishes, machine: 'm2', bank: 'rear' },
+    });
+    expect(summary.slots.map(({ slot }) => slot)).toEqual(['M2-R-001', 'M2-R-014']);
+  });
+});
+
+describe('columns', () => {
+  const sheet = 'Address,Item,Units\nM1-F-001,A,4\n';
+
+  test('a choice by hand comes before the guess', async () => {
+    expect((await read(text(sheet))).slots[0]?.perPanel).toBeNull();
+    const columns = { slot: ['Address'], part: ['Item'], perPanel: ['Units'] };
+    expect((await read(text(sheet), { wishes: { ...wishes, columns } })).slots[0]?.perPanel).toBe(4);
+  });
+
+  test('what was remembered for these headers is used, and said', async () => {
+    const { key } = await read(text(sheet));
+    const remembered = { [key]: { slot: 'Address', part: 'Item', perPanel: 'Units' } };
+    const summary = await read(text(sheet), { wishes: { ...wishes, remembered } });
+    expect(summary.isRemembered).toBe(true);
+    expect(summary.slots[0]?.perPanel).toBe(4);
+    const other = await read(text(sheet.replace('Units', 'Amount')), { wishes: { ...wishes, remembered } });
+    expect(other.isRemembered).toBe(false);
+  });
+});
+
+describe('what cannot be read', () => {
+  test.each([
+    ['an empty file', new Blob([]), 'empty'],
+    ['an empty paste', '', 'empty'],
+    ['blank lines', '\n \n\n', 'blank'],
+    [
+      'a picture',
+      new Blob([new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0, 0, 0, 13, 0, 1, 255, 0])]),
+      'not-text',
+    ],
+    [
+      'a workbook of the old form',
+      new Blob([new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1])]),
+      'old-workbook',
+    ],
+    ['a torn workbook', new Blob([new Uint8Array([0x50, 0x4b, 3, 4, 9, 9, 9, 9])]), 'broken-workbook'],
+    [
+      'more slots than any line has',
+      `Slot,Part\n${Array.from({ length: 5001 }, (_, at) => `S${at},P`).join('\n')}`,
+      'too-many-slots',
+    ],
+  ] as const)('%s is refused', async (_, content, fault) => {
+    const reply = await ask({ number: 1, name: 'x', content });
+    expect(reply).toMatchObject({ kind: 'refused', id: 7, role: 'sheet', fault });
+  });
+
+  test('a bad placement file is named as such', async () => {
+    const reply = await ask(text('Slot,Part\nM1-F-001,A\n'), { placements: text('', 2) });
+    expect(reply).toMatchObject({ kind: 'refused', role: 'placements', fault: 'empty' });
+  });
+
+  test('broken quotation marks, unknown columns and missing rows are problems, not refusals', async () => {
+    const codes = async (content: string) => (await read(text(content))).problems.map(({ code }) => code);
+    expect(await codes('Slot,Part\n"M1-F-001,A\nM1-F-002,B')).toContain('quoteBroken');
+    expect(await codes('Aaa,Bbb\n1,2\n')).toContain('columnMissing');
+    expect(await codes('Slot,Part\n')).toContain('noRows');
+  });
+});
+
+test('a source is parsed once, and again where another took its place', async () => {
+  const steps: string[] = [];
+  const desk = newDesk();
+  const tell = async (sheet: SheetSource) => {
+    await desk.read({ id: 1, sheet, placements: null, wishes }, (reply) => {
+      if (reply.kind === 'step') steps.push(reply.step);
+    });
+    return steps.splice(0);
+  };
+  const one = text('Slot,Part\nM1-F-001,A\n', 1);
+  expect(await tell(one)).toEqual(['opening', 'splitting', 'checking']);
+  expect(await tell(one)).toEqual(['checking']);
+  expect(await tell(text('Slot,Part\nM1-F-001,B\n', 2))).toEqual(['opening', 'splitting', 'checking']);
+  expect(await tell(one)).toEqual(['opening', 'splitting', 'checking']);
+});
