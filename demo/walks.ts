@@ -26,7 +26,7 @@ export function startWalk(
   going: Walking & { readonly slots: readonly string[]; readonly nowMs: number },
 ): void {
   const { slots, nowMs, inHand } = going;
-  const walk: Walk = { leftMs: nowMs, slots, spliced: 0, vain: 0, late: 0 };
+  const walk: Walk = { leftMs: nowMs, slots, spliced: 0, vain: 0, late: 0, vainParts: 0 };
   floor.world.truth.walks.push(walk);
   for (const slot of slots) inHand.add(slot);
   hand.freeMs = Number.POSITIVE_INFINITY;
@@ -100,7 +100,12 @@ function giveUp(floor: Floor, found: Found, { slot, walk, inHand, atMs }: Servin
     walk.late += 1;
     return;
   }
-  if (found !== 'done') walk.vain += 1;
+  if (found !== 'done') {
+    walk.vain += 1;
+    const there = floor.world.slots.get(slot);
+    const { opens } = windowParts(there?.wanted.pitchMm ?? 4);
+    walk.vainParts += Math.max(0, (there?.tapes[0]?.left ?? opens) - opens);
+  }
   floor.agenda.at(atMs + LEAVE_MS, () => void inHand.delete(slot));
 }
 

@@ -67,6 +67,8 @@ export interface ShiftTruth {
     spliced: number;
     vain: number;
     late: number;
+    /** Parts still to come before the windows of the slots visited in vain opened: what cutting there would have wasted. */
+    vainParts: number;
   }[];
   readonly panelEndsMs: number[];
   readonly picks: Map<string, { placed: number; lost: number }>;

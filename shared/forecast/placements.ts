@@ -11,7 +11,7 @@ import {
   probabilityLostAtMost,
   visitLosses,
 } from './lattice.ts';
-import { type Moments, momentsBelow, momentsPoint, normalBelow, skewness } from './normal.ts';
+import { type Moments, momentsBelow, momentsPoint, normalBelow, normalHeight, skewness } from './normal.ts';
 
 /** What is known of one reel. */
 export interface ReelOutlook {
@@ -61,33 +61,61 @@ export function placementMoments(reel: ReelOutlook): Moments {
   return { mean: kept * left, variance: lost.variance + extra + kept * kept * count, third: -lost.third };
 }
 
-/** P(X <= x) for X = left - losses + normal noise of variance `noise`. */
-function smearedBelow(reel: ReelOutlook, noise: number, x: number): number {
+/** The law of losses written out once, with normal noise: placements if so many are lost, and how likely that is. */
+interface Smeared {
+  readonly means: readonly number[];
+  readonly shares: readonly number[];
+  readonly deviation: number;
+}
+
+/** What lies further out than this many deviations changes no answer. */
+const OUTSIDE = 8.5;
+
+function smeared(reel: ReelOutlook, noise: number): Smeared {
   const law = lossLaw(reel);
   const fraction = (reel.left - law.picks) * (1 - reel.loss);
-  const deviation = Math.sqrt(noise);
-  let share = 0;
+  const means: number[] = [];
+  const shares: number[] = [];
   let seen = 0;
   visitLosses(law, (lost, probability) => {
-    const mean = law.picks - lost + fraction;
-    share += probability * normalBelow((x - mean) / deviation);
+    means.push(law.picks - lost + fraction);
+    shares.push(probability);
     seen += probability;
     return seen < 1 - 1e-9;
   });
-  return share;
+  return { means, shares, deviation: Math.sqrt(noise) };
 }
 
-function smearedPoint(reel: ReelOutlook, noise: number, share: number): number {
+/** P(X <= x) for X = left - losses + normal noise, and its density there. */
+function smearedBelow({ means, shares, deviation }: Smeared, x: number): { share: number; density: number } {
+  let share = 0;
+  let density = 0;
+  for (let i = 0; i < means.length; i++) {
+    const z = (x - means[i]!) / deviation;
+    if (z < -OUTSIDE) continue;
+    share += shares[i]! * (z > OUTSIDE ? 1 : normalBelow(z));
+    density += shares[i]! * normalHeight(z);
+  }
+  return { share, density: density / deviation };
+}
+
+/** The point by Newton's steps, kept between bounds that close in; halving where a step would leave them. */
+function smearedPoint(reel: ReelOutlook, law: Smeared, share: number): number {
   const moments = placementMoments(reel);
-  const reach = 8 * Math.sqrt(moments.variance + noise) + 1;
+  const reach = 8 * Math.sqrt(moments.variance + law.deviation ** 2) + 1;
   let low = moments.mean - reach;
   let high = Math.max(reel.left + reach, moments.mean + reach);
-  for (let i = 0; i < 40; i++) {
-    const middle = (low + high) / 2;
-    if (smearedBelow(reel, noise, middle) < share) low = middle;
-    else high = middle;
+  let point = moments.mean;
+  for (let i = 0; i < 60 && high - low > 1e-9 * reach; i++) {
+    const at = smearedBelow(law, point);
+    if (at.share < share) low = point;
+    else high = point;
+    const step = point - (at.share - share) / at.density;
+    const next = step > low && step < high ? step : (low + high) / 2;
+    if (Math.abs(next - point) < 1e-9 * reach) return next;
+    point = next;
   }
-  return (low + high) / 2;
+  return point;
 }
 
 function isSummable(reel: ReelOutlook): boolean {
@@ -111,7 +139,8 @@ export function placementsAt(reel: ReelOutlook, shares: readonly number[], smear
   if (Math.abs(skewness(whole)) <= EVEN_SKEWNESS || !isSummable(reel)) {
     return shares.map((share) => Math.max(0, momentsPoint(whole, share)));
   }
-  return shares.map((share) => Math.max(0, smearedPoint(reel, noise, share)));
+  const written = smeared(reel, noise);
+  return shares.map((share) => Math.max(0, smearedPoint(reel, written, share)));
 }
 
 /**
@@ -131,5 +160,5 @@ export function riskOfFewerThan(reel: ReelOutlook, wanted: number): number {
   const moments = placementMoments(reel);
   if (Math.abs(skewness(moments)) <= EVEN_SKEWNESS || !isSummable(reel))
     return momentsBelow(moments, most + 0.5);
-  return smearedBelow(reel, kept * kept * reel.sd * reel.sd, most + 0.5);
+  return smearedBelow(smeared(reel, kept * kept * reel.sd * reel.sd), most + 0.5).share;
 }

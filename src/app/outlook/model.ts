@@ -1,7 +1,6 @@
 // What is to come on a line: joins the setup's state with the forecast's arithmetic. Pure: floor and moment in, outlook out.
 
 import { calendarStops } from '../../../shared/forecast/calendar.ts';
-import { lossEvidence } from '../../../shared/forecast/loss.ts';
 import { panelTimeEstimate } from '../../../shared/forecast/panel-time.ts';
 import { forecastSlot, type LinePace, type SlotForecast } from '../../../shared/forecast/run-out.ts';
 import { needWarning, type WarningLevel, type WarningState } from '../../../shared/forecast/warnings.ts';
@@ -27,7 +26,7 @@ export interface SlotOutlook {
   /** What is left, with its spread. */
   readonly estimate: SlotEstimate;
   /** The loss it is reckoned with, and what that rests on. */
-  readonly loss: ReturnType<typeof lossEvidence>;
+  readonly loss: { readonly mean: number; readonly strength: number; readonly reels: number };
   readonly forecast: SlotForecast;
   /** Names the coming splice: the newest tape on the slot. */
   readonly need: string;
@@ -172,7 +171,8 @@ function slotOutlook(
   const { wanted, loaded, estimate, parts } = facts;
   const { rules, pace, at } = within;
   const hasLengths = wanted.pitchMm !== null && rules.hubToPickMm !== null && rules.intakeToPickMm !== null;
-  const loss = lossEvidence(estimate.loss);
+  const { alpha, beta, reels } = estimate.loss;
+  const loss = { mean: alpha / (alpha + beta), strength: alpha + beta, reels };
   const forecast = forecastSlot(pace, {
     slot: wanted.slot,
     perPanel: wanted.perPanel,

@@ -11,7 +11,6 @@ import type {
   SpliceNeed,
 } from '../../../shared/forecast/rounds.ts';
 import { planRounds } from '../../../shared/forecast/rounds.ts';
-import { workingMoment } from '../../../shared/forecast/working-time.ts';
 import { compareSlots } from '../../../shared/setup/address.ts';
 import type { Outlook, SlotOutlook } from './model.ts';
 
@@ -75,6 +74,19 @@ export function spliceNeed(slot: SlotOutlook): SpliceNeed {
   return { slot: slot.slot, opensMs, closesMs };
 }
 
+/**
+ * A window that can only be reached outside its safe part is taken as far as it truly goes: coming late within it beats not
+ * coming. One that is shorter than the work is begun as it opens.
+ */
+function reachable(need: SpliceNeed, slot: SlotOutlook, outlook: Outlook): SpliceNeed {
+  const eachMs = outlook.rules.spliceSeconds * 1000;
+  const soonestMs = outlook.pace.nowMs + outlook.rules.walkSeconds * 1000 + eachMs;
+  const truly = slot.forecast.windowMs?.closes ?? slot.forecast.runOutMs.expected;
+  const closesMs =
+    need.closesMs < soonestMs ? Math.max(need.closesMs, Math.min(truly, soonestMs)) : need.closesMs;
+  return { ...need, closesMs: Math.max(closesMs, need.opensMs + eachMs) };
+}
+
 /** Slots that need a walk within the horizon: due before the run ends, and not joined already. */
 export function needsOf(outlook: Outlook): readonly SlotOutlook[] {
   const untilMs = outlook.pace.nowMs + HORIZON_MS;
@@ -94,20 +106,16 @@ export function planWalks(
     readonly operators: number;
     readonly known?: readonly (readonly KnownRound[])[];
     readonly cures?: boolean;
+    /** Slots that somebody sees to already. */
+    readonly without?: ReadonlySet<string>;
   },
 ): WalkPlan {
-  const slots = needsOf(outlook);
-  // A splice that lasts longer than its window still has to be tried: it begins as early as it may.
-  const eachSeconds = outlook.rules.spliceSeconds;
-  const needs = slots.map(spliceNeed).map((need) => ({
-    ...need,
-    closesMs: Math.max(need.closesMs, need.opensMs + eachSeconds * 1000),
-  }));
+  const slots = needsOf(outlook).filter((slot) => !how.without?.has(slot.slot));
   const ask: RoundsAsk = {
     nowMs: outlook.pace.nowMs,
     walkSeconds: outlook.rules.walkSeconds,
-    eachSeconds,
-    splices: needs,
+    eachSeconds: outlook.rules.spliceSeconds,
+    splices: slots.map((slot) => reachable(spliceNeed(slot), slot, outlook)),
   };
   const shares = shared(ask, how);
   const rounds = shares
@@ -228,14 +236,4 @@ function curesOf(
     secondPerson: true,
     secondSlot: true,
   });
-}
-
-/** When the work of a moment's walk would begin, were it begun now: for "go now". */
-export function isTimeToGo(round: PlannedRound, nowMs: number): boolean {
-  return round.startMs <= nowMs;
-}
-
-/** The moment after some seconds of the line's working time. */
-export function afterWork(outlook: Outlook, seconds: number): number {
-  return workingMoment(outlook.calendar, outlook.pace.nowMs, seconds);
 }

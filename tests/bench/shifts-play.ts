@@ -1,0 +1,180 @@
+// One simulated shift under a rule of whom to send when, with what was foreseen on the way. The app's own rule looks through the
+// app's own code (lineOutlook, needWarning within it, planWalks); the naive rule is a label's count over usage times nominal cycle.
+
+import type { SplicePolicy } from '../../demo/policy.ts';
+import { lineId } from '../../demo/setups.ts';
+import { panelSeconds, type SimulatedShift, simulateShift } from '../../demo/simulate.ts';
+import type { KnownRound } from '../../shared/forecast/rounds.ts';
+import type { WarningState } from '../../shared/forecast/warnings.ts';
+import { type WorkingTime, workingSeconds } from '../../shared/forecast/working-time.ts';
+import { compareSlots } from '../../shared/setup/address.ts';
+import { usedPlacements, wantedOn } from '../../shared/setup/left.ts';
+import { type FloorState, needKey } from '../../shared/setup/state.ts';
+import { lineCalendar, lineOutlook, type Outlook } from '../../src/app/outlook/model.ts';
+import { planWalks } from '../../src/app/outlook/rounds.ts';
+
+/** 2026-03-02T06:00:00Z, a Monday. */
+const startMs = 1_772_431_200_000;
+const hours = 8;
+/** Panels between two looks while nothing is near. */
+const LOOK_PANELS = 4;
+/** A walk that begins within this time makes every panel count. */
+const NEAR_MS = 150_000;
+
+/** A forecast as it was made, for comparison with what came. Seconds are of working time from then on. */
+export interface Foreseen {
+  readonly slot: string;
+  readonly reel: string;
+  readonly run: string;
+  readonly atMs: number;
+  readonly early: number;
+  readonly expected: number;
+  readonly late: number;
+  readonly clockEarlyMs: number;
+  readonly clockExpectedMs: number;
+  readonly clockLateMs: number;
+}
+
+/** When a slot and its newest reel were first spoken of. */
+export interface FirstWarning {
+  readonly slot: string;
+  readonly reel: string;
+  readonly atMs: number;
+  /** When the reel before it was known to need a successor: the slot was first seen with this reel as its newest. */
+  readonly seenMs: number;
+}
+
+/** A played shift. */
+export interface Played {
+  readonly shift: SimulatedShift;
+  readonly foreseen: readonly Foreseen[];
+  readonly warned: ReadonlyMap<string, FirstWarning>;
+  readonly lookMs: readonly number[];
+}
+
+/** Plays a shift by the app's rule. */
+export function playByApp(seed: number): Played {
+  const foreseen: Foreseen[] = [];
+  const remembered = new Map<string, WarningState>();
+  const warned = new Map<string, FirstWarning & { atMs: number }>();
+  const lookMs: number[] = [];
+  let known: readonly (readonly KnownRound[])[] | undefined;
+  let calendar: { day: number; time: WorkingTime } | null = null;
+  let lookedAt = -LOOK_PANELS;
+  let lookedRun = '';
+  let material = -1;
+  let nextMs = Number.NEGATIVE_INFINITY;
+
+  const policy: SplicePolicy = (view) => {
+    const run = view.state.runs.get(view.run);
+    if (!run) return [];
+    const day = Math.floor(view.nowMs / 86_400_000);
+    if (calendar?.day !== day) calendar = { day, time: lineCalendar(view.state, lineId, view.nowMs) };
+    const changed = materialMark(view.state);
+    const isDue = run.done - lookedAt >= LOOK_PANELS || view.run !== lookedRun || changed !== material;
+    if (!isDue && nextMs - view.nowMs > NEAR_MS) return [];
+    if (view.run !== lookedRun) known = undefined;
+    lookedAt = run.done;
+    lookedRun = view.run;
+    material = changed;
+    const began = performance.now();
+    const outlook = lineOutlook(view.state, lineId, {
+      nowMs: view.nowMs,
+      calendar: calendar.time,
+      remembered,
+    });
+    if (!outlook) return [];
+    remember(outlook, { foreseen, remembered, warned });
+    const how = { without: view.inHand, ...(known === undefined ? {} : { known }) };
+    let plan = planWalks(outlook, { ...how, operators: 1 });
+    if (plan.missed.length > 0 && view.freeHands > 1) {
+      const { known: _, ...fresh } = how;
+      const both = planWalks(outlook, { ...fresh, operators: 2 });
+      if (both.missed.length < plan.missed.length) plan = both;
+    }
+    lookMs.push(performance.now() - began);
+    known = plan.known.length === 1 ? plan.known : undefined;
+    nextMs = plan.rounds[0]?.startMs ?? Number.POSITIVE_INFINITY;
+    const gone = plan.rounds.filter((round) => round.startMs <= view.nowMs + (panelSeconds * 1000) / 2);
+    return gone.map((round) => round.splices.map((splice) => splice.slot.slot));
+  };
+  const shift = simulateShift({ seed, hours, startMs, policy });
+  return { shift, foreseen, warned, lookMs };
+}
+
+function materialMark(state: FloorState): number {
+  let newest = 0;
+  for (const slot of state.slots.values()) newest = Math.max(newest, slot.atMs);
+  return newest;
+}
+
+function remember(
+  outlook: Outlook,
+  into: {
+    readonly foreseen: Foreseen[];
+    readonly remembered: Map<string, WarningState>;
+    readonly warned: Map<string, FirstWarning & { atMs: number }>;
+  },
+): void {
+  const { nowMs } = outlook.pace;
+  for (const slot of outlook.slots) {
+    into.remembered.set(needKey(outlook.line, slot.slot, slot.need), slot.warning);
+    const reel = slot.loaded.tapes.at(-1)?.reel ?? '';
+    const key = `${slot.slot}/${reel}`;
+    const there = into.warned.get(key);
+    const isLoud = slot.warning.level !== 'quiet';
+    if (!there) {
+      const atMs = isLoud ? nowMs : Number.POSITIVE_INFINITY;
+      into.warned.set(key, { slot: slot.slot, reel, atMs, seenMs: nowMs });
+    } else if (isLoud && there.atMs === Number.POSITIVE_INFINITY) there.atMs = nowMs;
+    const { runOutMs } = slot.forecast;
+    into.foreseen.push({
+      ...{ slot: slot.slot, reel, run: outlook.run.run, atMs: nowMs },
+      early: workingSeconds(outlook.calendar, nowMs, runOutMs.early),
+      expected: slot.forecast.workSeconds,
+      late: workingSeconds(outlook.calendar, nowMs, runOutMs.late),
+      clockEarlyMs: runOutMs.early,
+      clockExpectedMs: runOutMs.expected,
+      clockLateMs: runOutMs.late,
+    });
+  }
+}
+
+/** What a naive list would do: walk to a slot as soon as its label count over usage times nominal cycle falls below a threshold. */
+export function naiveRule(thresholdSeconds: number, seen: Map<string, number> = new Map()): SplicePolicy {
+  return (view) => {
+    const called: string[] = [];
+    for (const loaded of view.state.slots.values()) {
+      if (loaded.line !== view.line || view.inHand.has(loaded.slot)) continue;
+      const wanted = wantedOn(view.state, view.setup, loaded.slot);
+      if (!wanted || wanted.perPanel === 0) continue;
+      const printed = loaded.tapes.reduce<number | null>(
+        (sum, tape) => (sum === null || tape.count === null ? null : sum + tape.count),
+        0,
+      );
+      if (printed === null) continue;
+      const left = printed - usedPlacements(view.state, loaded);
+      const seconds = (left / wanted.perPanel) * panelSeconds;
+      const run = view.state.runs.get(view.run);
+      if (!run || left / wanted.perPanel > run.panelsWanted - run.done) continue;
+      if (seconds > thresholdSeconds) continue;
+      const key = `${loaded.slot}/${loaded.tapes.at(-1)?.reel ?? ''}`;
+      if (!seen.has(key)) seen.set(key, view.nowMs);
+      called.push(loaded.slot);
+    }
+    return called.length === 0 ? [] : [called.sort(compareSlots)];
+  };
+}
+
+/** Plays a shift by the naive rule. */
+export function playNaively(seed: number, thresholdSeconds: number): SimulatedShift {
+  return simulateShift({ seed, hours, startMs, policy: naiveRule(thresholdSeconds) });
+}
+
+/** Seconds that the line truly worked between two moments: without breaks and without stops of any kind. */
+export function workedSeconds(shift: SimulatedShift, fromMs: number, toMs: number): number {
+  let stopped = 0;
+  for (const stop of shift.truth.stops)
+    stopped += Math.max(0, Math.min(stop.toMs, toMs) - Math.max(stop.fromMs, fromMs));
+  return (toMs - fromMs - stopped) / 1000;
+}
