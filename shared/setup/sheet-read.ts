@@ -47,6 +47,9 @@ export interface SheetOptions extends SheetCheckOptions {
   readonly placements?: PlacementReading;
   /** Which side of the placement file counts; found from the sheet where it is not given. */
   readonly side?: PlacementScope;
+  /** The machine and the bank of slots that name none, where a sheet leaves them out for the whole line. */
+  readonly machine?: string;
+  readonly bank?: string;
   /** Boards in one panel, where the placement file describes one board; default 1. */
   readonly boardsPerPanel?: number;
   /** Problems found while the rows were made (`textToRows`), to be listed with the others. */
@@ -92,7 +95,12 @@ function isEmptySlot(reader: RowReader, columns: readonly SheetColumn<SheetField
 function readRows(
   rows: SheetRows,
   guess: ColumnGuess<SheetField>,
-  options: { readonly supplied: boolean; readonly sink: ProblemSink },
+  options: {
+    readonly supplied: boolean;
+    readonly sink: ProblemSink;
+    readonly machine: string;
+    readonly bank: string;
+  },
 ) {
   const { supplied, sink } = options;
   const indexesByField = new Map<SheetField, number[]>();
@@ -107,7 +115,7 @@ function readRows(
   const ignoredRows: IgnoredRow[] = [];
   const canRead = indexesByField.has('part') && (indexesByField.has('slot') || indexesByField.has('number'));
   const slotField: SheetField = indexesByField.has('slot') ? 'slot' : 'number';
-  const above = { machine: '', bank: '' };
+  const above = { machine: options.machine, bank: options.bank };
   let filled = 0;
   for (let index = guess.headerRow; canRead && index < rows.length; index++) {
     const row = rows[index] ?? [];
@@ -178,7 +186,11 @@ export function readSheet(rows: SheetRows, options: SheetOptions = {}): SheetRea
   const guess = guessColumns(rows, sheetHeaderWords, options.columns);
   sink.addAll(options.textProblems ?? []);
   checkColumns(guess, { supplied, sink });
-  const read = readRows(rows, guess, { supplied, sink });
+  const read = readRows(rows, guess, {
+    ...{ supplied, sink },
+    machine: options.machine ?? '',
+    bank: options.bank ?? '',
+  });
   const checked = checkSheetSlots(read.slots, { headerOf: read.headerOf, sink }, options);
   const usage = options.placements
     ? joinUsage(checked, options.placements, { ...options, column: read.headerOf('perPanel'), sink })

@@ -1,6 +1,9 @@
-// From the slots of a sheet without errors to the slots of a setup, as the log takes them in.
+// From the slots of a sheet without errors to the slots of a setup, as the log takes them in; and back, so that a new sheet can be
+// compared with a setup that was taken in before.
 
+import { LABEL_MSL } from '../labels/reading.ts';
 import type { SetupSlot } from './kinds.ts';
+import { parseSheetAddress } from './sheet-cells.ts';
 import type { SheetSlot } from './sheet-slot.ts';
 import { type PositionsByWidth, positionsForWidth } from './sheet-tapes.ts';
 
@@ -30,4 +33,32 @@ export function toSetupSlots(
       ...(slot.msl === null ? {} : { msl: slot.msl }),
     };
   });
+}
+
+/**
+ * Slots of a setup as a sheet would give them, for `diffSheets`. What a setup does not keep (description, package, side, designators) is
+ * empty: compare two setups turned back, never one of them with a sheet as it was read.
+ */
+export function fromSetupSlots(slots: readonly SetupSlot[]): readonly SheetSlot[] {
+  return slots.map((slot, index) => ({
+    row: index + 1,
+    slot: slot.slot,
+    address: parseSheetAddress(slot.slot),
+    part: slot.part,
+    perPanel: slot.perPanel,
+    tapeWidth: slot.tapeWidthMm,
+    pitch: slot.pitchMm,
+    alternates: slot.alternates,
+    supplierParts: slot.supplierParts,
+    description: null,
+    package: null,
+    bodyThicknessMm: slot.bodyMm ?? null,
+    msl: LABEL_MSL.find((level) => level === slot.msl) ?? null,
+    polarity: slot.polarity ?? null,
+    critical: slot.critical ?? false,
+    positions: slot.positions,
+    side: null,
+    designators: [],
+    note: slot.note ?? null,
+  }));
 }

@@ -3,17 +3,12 @@
 
 import { z } from 'zod';
 import { diffSheets } from '../../../shared/setup/sheet-diff.ts';
-import {
-  manyColumnFields,
-  placementFields,
-  placementHeaderWords,
-  sheetFields,
-  sheetHeaderWords,
-} from '../../../shared/setup/sheet-fields.ts';
-import { type SheetCell, type SheetRows, scoreHeaderRow } from '../../../shared/setup/sheet-headers.ts';
+import { manyColumnFields, placementFields, sheetFields } from '../../../shared/setup/sheet-fields.ts';
+import type { SheetRows } from '../../../shared/setup/sheet-headers.ts';
 import { type PlacementReading, readPlacements } from '../../../shared/setup/sheet-placements.ts';
 import { hasSheetErrors, type SheetProblem } from '../../../shared/setup/sheet-problems.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../../../shared/setup/sheet-read.ts';
+import { pickSheet, sheetFileKind, toSheetCell } from '../../../shared/setup/sheet-source.ts';
 import { bytesToText, type DecodeBytes, textToRows } from '../../../shared/setup/sheet-text.ts';
 import { placementScopes } from '../../../shared/setup/sheet-usage.ts';
 import {
@@ -86,13 +81,6 @@ interface FileContent {
 
 const workbookHint = 'expected a CSV or XLSX file';
 
-/** A workbook's cell: dates become text, a type this reader does not know becomes its text. */
-function cellOf(cell: unknown): SheetCell {
-  if (cell instanceof Date) return cell.toISOString();
-  if (cell === null || cell === undefined) return null;
-  return typeof cell === 'number' || typeof cell === 'boolean' ? cell : String(cell);
-}
-
 /** Rows of the workbook's sheet whose rows read most like a header. */
 async function readWorkbook(bytes: Uint8Array, source: string): Promise<SheetRows> {
   const { default: readXlsxFile } = await import('read-excel-file/node');
@@ -104,32 +92,19 @@ async function readWorkbook(bytes: Uint8Array, source: string): Promise<SheetRow
       `${source}: ${workbookHint}, found a broken workbook: ${(error as Error).message}`,
     );
   }
-  let best: SheetRows = [];
-  let bestScore = -1;
-  for (const { data } of sheets) {
-    const rows = data.map((row) => row.map(cellOf));
-    for (const row of rows.slice(0, 60)) {
-      const score = Math.max(
-        scoreHeaderRow(row, sheetHeaderWords),
-        scoreHeaderRow(row, placementHeaderWords),
-      );
-      if (score <= bestScore) continue;
-      bestScore = score;
-      best = rows;
-    }
-  }
-  return best;
+  const rows = sheets.map(({ data }) => data.map((row) => row.map(toSheetCell)));
+  return rows[pickSheet(rows)] ?? [];
 }
 
 async function readContent(file: string, io: CommandIo): Promise<FileContent> {
   const source = file === '-' ? 'standard input' : file;
   const bytes = await readBytes(file, io);
-  if (bytes.length === 0) throw new NotUnderstood(`${source}: ${workbookHint}, found an empty file`);
-  const starts = (...start: readonly number[]) => start.every((byte, at) => bytes[at] === byte);
-  if (starts(0x50, 0x4b, 0x03, 0x04)) {
+  const kind = sheetFileKind(bytes);
+  if (kind === 'empty') throw new NotUnderstood(`${source}: ${workbookHint}, found an empty file`);
+  if (kind === 'workbook') {
     return { text: null, rows: await readWorkbook(bytes, source), problems: [] };
   }
-  if (starts(0xd0, 0xcf, 0x11, 0xe0)) {
+  if (kind === 'old-workbook') {
     throw new NotUnderstood(`${source}: ${workbookHint}, found an old workbook: save it as XLSX or CSV`);
   }
   const { text, problems } = bytesToText(bytes, decode);

@@ -5,6 +5,7 @@ import { type Act, mayDo } from '../../../../shared/setup/may.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { Alarm } from '../../device/alarm.ts';
 import type { Offline } from '../../device/offline.ts';
+import { lazy } from '../../frame/lazy.tsx';
 import { address, place } from '../../router.ts';
 import { isDemo } from '../../store/demo.ts';
 import { Icon, type IconName } from '../../ui/Icon.tsx';
@@ -18,10 +19,13 @@ import { Setups } from './Setups.tsx';
 import { ThisTablet } from './ThisTablet.tsx';
 import './plant.css';
 
-type PageName = 'setups' | 'people' | 'rules' | 'practice' | 'tablet';
+const Sheet = lazy(() => import('./sheet/Sheet.tsx').then((module) => module.Sheet));
+
+type PageName = 'setups' | 'sheet' | 'people' | 'rules' | 'practice' | 'tablet';
 
 const pages: readonly { readonly name: PageName; readonly icon: IconName; readonly act: Act }[] = [
   { name: 'setups', icon: 'stock', act: 'look' },
+  { name: 'sheet', icon: 'save', act: 'take-setup' },
   { name: 'people', icon: 'person', act: 'manage-people' },
   { name: 'rules', icon: 'line', act: 'rule-line' },
   { name: 'practice', icon: 'load', act: 'look' },
@@ -89,6 +93,8 @@ function contentOf(page: PageName, { offline, alarm }: PlantProps): ComponentChi
   switch (page) {
     case 'setups':
       return <Setups />;
+    case 'sheet':
+      return <Sheet />;
     case 'people':
       return <People />;
     case 'rules':

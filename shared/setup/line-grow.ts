@@ -1,0 +1,77 @@
+// Which machines, banks and positions must a line have for a setup's slots?
+// Method: every address of the setup is a place; a bank reaches as far as its last feeder does. What the line has already stays:
+// a setup that uses less takes nothing away. Slots without a full address are no places and are left to their own labels.
+
+import { compareText } from '../log/order.ts';
+import { compareSlots, formatSlot, parseSlot } from './address.ts';
+import type { SetupSlot } from './kinds.ts';
+import type { Line } from './state.ts';
+
+/** A bank that a setup needs longer than it is; `before` 0 = the bank or its machine is new. */
+export interface GrownBank {
+  readonly machine: string;
+  readonly bank: string;
+  readonly before: number;
+  readonly after: number;
+}
+
+/** The line with room for the setup, and what was added. */
+export interface GrownLine {
+  readonly line: Line;
+  /** In walking order; empty = the line has room for every slot. */
+  readonly grown: readonly GrownBank[];
+}
+
+/** How new machines and banks are to be called. */
+export interface PlaceNames {
+  readonly machine: (machine: string) => string;
+  readonly bank: (bank: string) => string;
+}
+
+/** The last position that each bank needs: machine -> bank -> position. */
+function neededPositions(slots: readonly SetupSlot[]): ReadonlyMap<string, ReadonlyMap<string, number>> {
+  const needed = new Map<string, Map<string, number>>();
+  for (const slot of slots) {
+    const address = parseSlot(slot.slot);
+    if (!address) continue;
+    const banks = needed.get(address.machine) ?? new Map<string, number>();
+    const last = address.position + slot.positions - 1;
+    banks.set(address.bank, Math.max(banks.get(address.bank) ?? 0, last));
+    needed.set(address.machine, banks);
+  }
+  return needed;
+}
+
+function byPlace(a: GrownBank, b: GrownBank): number {
+  return compareSlots(formatSlot({ ...a, position: 1 }), formatSlot({ ...b, position: 1 }));
+}
+
+/** Gives a line the places that a setup's slots need. Machines and banks that are new stand in walking order behind those there. */
+export function growLine(line: Line, slots: readonly SetupSlot[], names: PlaceNames): GrownLine {
+  const needed = neededPositions(slots);
+  const grown: GrownBank[] = [];
+  const known = new Set(line.machines.map(({ machine }) => machine));
+  const fresh = [...needed.keys()]
+    .filter((machine) => !known.has(machine))
+    .sort((a, b) => compareSlots(`${a}-F-1`, `${b}-F-1`))
+    .map((machine) => ({ machine, name: names.machine(machine), banks: [] }));
+  const machines = [...line.machines, ...fresh].map((machine) => {
+    const wanted = needed.get(machine.machine) ?? new Map<string, number>();
+    const banks = machine.banks.map((bank) => {
+      const after = wanted.get(bank.bank) ?? 0;
+      if (after <= bank.positions) return bank;
+      grown.push({ machine: machine.machine, bank: bank.bank, before: bank.positions, after });
+      return { ...bank, positions: after };
+    });
+    const there = new Set(banks.map(({ bank }) => bank));
+    const added = [...wanted]
+      .filter(([bank]) => !there.has(bank))
+      .sort(([a], [b]) => compareText(a, b))
+      .map(([bank, positions]) => {
+        grown.push({ machine: machine.machine, bank, before: 0, after: positions });
+        return { bank, name: names.bank(bank), positions };
+      });
+    return { ...machine, banks: [...banks, ...added] };
+  });
+  return { line: { ...line, machines }, grown: grown.sort(byPlace) };
+}

@@ -1,0 +1,157 @@
+// A setup sheet in: choose it, look at its columns and problems, say what it is, see what changes, take it in.
+
+import { keepChoice } from '../../../../../shared/setup/sheet-choice.ts';
+import { placementFields, sheetFields } from '../../../../../shared/setup/sheet-fields.ts';
+import { type App, useApp, useFloor } from '../../../app.ts';
+import { useRefusal } from '../../../may.ts';
+import { address, goTo } from '../../../router.ts';
+import { Button } from '../../../ui/Button.tsx';
+import { Icon } from '../../../ui/Icon.tsx';
+import { plantWords } from '../../../words/plant.ts';
+import { sheetWords } from '../../../words/sheet.ts';
+import { say } from '../../../words/words.ts';
+import { Columns } from './Columns.tsx';
+import { Problems } from './Problems.tsx';
+import { createSheetReader } from './reader.ts';
+import { ChooseSheet, SourceCard } from './Source.tsx';
+import { createSheetSession, type Remember, type SheetSession, type Taken } from './session.ts';
+import { TakeIn } from './TakeIn.tsx';
+import './sheet.css';
+
+let kept: SheetSession | null = null;
+
+/** The one sheet in hand of this window. */
+function sessionOf(app: App): SheetSession {
+  kept ??= createSheetSession(createSheetReader(), {
+    floor: app.store.floor,
+    line: () => app.line.value,
+    remembered: () => app.preferences.value.sheetColumns,
+  });
+  return kept;
+}
+
+export function Sheet() {
+  const app = useApp();
+  const words = say(sheetWords);
+  const session = sessionOf(app);
+  const inHand = session.inHand.value;
+  const form = session.form.value;
+  const taken = session.taken.value;
+  const remember = (choice: Remember | null) => {
+    if (!choice) return;
+    const { value } = app.preferences;
+    app.preferences.value = { ...value, sheetColumns: keepChoice(value.sheetColumns, choice) };
+  };
+  return (
+    <div class="stack sheet">
+      <Waiting session={session} />
+      {taken && <TakenCard taken={taken} session={session} />}
+      {!taken && !inHand && <ChooseSheet session={session} />}
+      {inHand && form && (
+        <>
+          <SourceCard session={session} inHand={inHand} />
+          <Columns
+            title={words.columnsTitle}
+            columns={inHand.summary.columns}
+            fields={sheetFields}
+            nameOf={(field) => words.fields[field]}
+            isRemembered={inHand.summary.isRemembered}
+            isLacking={inHand.summary.problems.some(
+              ({ code, role }) => role === 'sheet' && (code === 'columnMissing' || code === 'columnAbsent'),
+            )}
+            key={inHand.sheet.number}
+            onChoose={(index, field) => remember(session.chooseSheetColumn(index, field))}
+            testId="columns"
+          />
+          {inHand.summary.placements && (
+            <Columns
+              title={words.placementColumnsTitle}
+              columns={inHand.summary.placements.columns}
+              fields={placementFields}
+              nameOf={(field) => words.fields[field]}
+              isRemembered={false}
+              isLacking={true}
+              onChoose={(index, field) => remember(session.choosePlacementColumn(index, field))}
+              testId="placement-columns"
+            />
+          )}
+          <Problems summary={inHand.summary} />
+          <TakeIn session={session} inHand={inHand} form={form} />
+        </>
+      )}
+    </div>
+  );
+}
+
+/** Reading takes its time, or could not be done; what was there before stays below. */
+function Waiting({ session }: { readonly session: SheetSession }) {
+  const words = say(sheetWords);
+  const busy = session.busy.value;
+  const fault = session.fault.value;
+  if (busy) {
+    return (
+      <div class="reading" role="status" data-testid="reading">
+        <span>{words.steps[busy.step]}</span>
+        <span class="running" />
+        <Button onPress={session.giveUp}>{words.stop}</Button>
+      </div>
+    );
+  }
+  if (!fault) return null;
+  return (
+    <div class="caution fault" role="alert" data-testid="sheet-fault">
+      <Icon name="warn" />
+      <div>
+        <b translate={false}>{fault.name}</b>
+        <br />
+        {words.faults[fault.fault]}
+        {session.inHand.value && ` ${words.kept}`}
+      </div>
+    </div>
+  );
+}
+
+function TakenCard({ taken, session }: { readonly taken: Taken; readonly session: SheetSession }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(sheetWords);
+  const setups = say(plantWords).setups;
+  const refusal = useRefusal('choose-setup');
+  const blocked = refusal ?? (floor.current.has(taken.line) ? setups.runOpen : null);
+  return (
+    <section class="card stack taken" data-testid="sheet-taken">
+      <h2>
+        <Icon name="check" size={32} /> {words.taken(taken.product, taken.revision)}
+      </h2>
+      <div class="row">
+        <Button
+          tone="act"
+          large
+          disabledReason={blocked}
+          testId="sheet-build"
+          onPress={() => {
+            const { line, setup } = taken;
+            app.write([{ kind: 'setup.chosen', payload: { line, setup } }]).then(
+              () => {
+                app.preferences.value = { ...app.preferences.value, line };
+                app.notice.value = { tone: 'go', text: setups.chosenNow(taken.product) };
+                session.clear();
+                goTo('load');
+              },
+              () => undefined, // shown by the fault screen
+            );
+          }}
+        >
+          {words.build}
+        </Button>
+        <a class="button large" href={address('plant', 'setups')}>
+          {words.allSetups}
+        </a>
+        <Button large onPress={session.clear} testId="sheet-next">
+          {words.next}
+        </Button>
+      </div>
+      {blocked === null && <p class="soft">{words.buildHelp}</p>}
+    </section>
+  );
+}

@@ -1,0 +1,259 @@
+// Where the sheet comes from: a file, a drop, or pasted rows; and a placement file beside it.
+
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import type { SheetRole } from '../../../../worker/sheet-protocol.ts';
+import { Button } from '../../../ui/Button.tsx';
+import { Icon } from '../../../ui/Icon.tsx';
+import { sheetWords } from '../../../words/sheet.ts';
+import { formatCount, say } from '../../../words/words.ts';
+import { lacking } from './model.ts';
+import type { SheetInHand, SheetSession } from './session.ts';
+
+const accepted = '.csv,.tsv,.txt,.asc,.pos,.xlsx,text/csv,text/plain,text/tab-separated-values';
+
+/** A button that opens the device's own picker of files. */
+function FileButton(props: {
+  readonly input: SheetRole;
+  readonly session: SheetSession;
+  readonly tone: 'act' | 'plain';
+  readonly large?: boolean;
+  readonly children: ComponentChildren;
+}) {
+  return (
+    <label class={`button file ${props.tone}${props.large ? ' large' : ''}`}>
+      <Icon name={props.input === 'sheet' ? 'stock' : 'search'} />
+      <span>{props.children}</span>
+      <input
+        type="file"
+        class="hidden"
+        accept={accepted}
+        data-testid={`file-${props.input}`}
+        onChange={(event) => {
+          const input = event.currentTarget;
+          const file = input.files?.[0];
+          // Emptied, so that the same file, corrected meanwhile, can be chosen again.
+          if (file) void props.session.open(props.input, file.name, file);
+          input.value = '';
+        }}
+      />
+    </label>
+  );
+}
+
+export function ChooseSheet({ session }: { readonly session: SheetSession }) {
+  const words = say(sheetWords);
+  const [text, setText] = useState('');
+  const [over, setOver] = useState(false);
+  return (
+    <div class="stack">
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: a drop is a shortcut; the button inside does the same */}
+      <section
+        class={`card drop${over ? ' over' : ''}`}
+        onDragOver={(event) => {
+          event.preventDefault();
+          setOver(true);
+        }}
+        onDragLeave={() => setOver(false)}
+        onDrop={(event) => {
+          event.preventDefault();
+          setOver(false);
+          const file = event.dataTransfer?.files[0];
+          if (file) void session.open('sheet', file.name, file);
+        }}
+      >
+        <FileButton input="sheet" session={session} tone="act" large>
+          {words.choose}
+        </FileButton>
+        <p class="soft">{words.chooseHelp}</p>
+      </section>
+      <label class="field">
+        <span>{words.paste}</span>
+        <textarea
+          class="code"
+          rows={6}
+          data-typing
+          data-testid="sheet-paste"
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          placeholder={words.pasteHint}
+          value={text}
+          onInput={(event) => setText(event.currentTarget.value)}
+          onPaste={(event) => {
+            const pasted = event.clipboardData?.getData('text/plain') ?? '';
+            if (text !== '' || !pasted.includes('\n')) return;
+            // Rows go to be read at once: a text field of some megabytes would stop the page.
+            event.preventDefault();
+            void session.open('sheet', words.pasted, pasted);
+          }}
+        />
+      </label>
+      {text.trim() !== '' && (
+        <div>
+          <Button
+            tone="act"
+            testId="sheet-paste-read"
+            onPress={() => void session.open('sheet', words.pasted, text)}
+          >
+            {words.readPasted}
+          </Button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+export function SourceCard({
+  session,
+  inHand,
+}: {
+  readonly session: SheetSession;
+  readonly inHand: SheetInHand;
+}) {
+  const words = say(sheetWords);
+  const { sheet, placements, summary, choices } = inHand;
+  const ignored = Object.entries(summary.ignored).map(([reason, count]) =>
+    // The keys are those of the summary's own table.
+    words.ignored[reason as keyof typeof words.ignored](count),
+  );
+  return (
+    <section class="card stack">
+      <div class="row">
+        <div class="grow">
+          <b class="sheet-name" translate={false}>
+            {sheet.name}
+          </b>
+          <br />
+          <span class="soft" data-testid="sheet-count">
+            {words.slots(summary.slots.length, formatCount(summary.slots.length))}
+            {ignored.length > 0 && ` · ${words.leftOut(ignored.join(', '))}`}
+          </span>
+        </div>
+        <FileButton input="sheet" session={session} tone="plain">
+          {words.another}
+        </FileButton>
+      </div>
+      {summary.pages.length > 1 && (
+        <label class="field">
+          <span>{words.page}</span>
+          <select
+            data-testid="sheet-page"
+            value={summary.page}
+            onChange={(event) => void session.choose({ page: Number(event.currentTarget.value) })}
+          >
+            {summary.pages.map((page, index) => (
+              <option key={`${page}${index}`} value={index}>
+                {page}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {placements === null ? (
+        <div class="row">
+          <FileButton input="placements" session={session} tone="plain">
+            {words.addPlacements}
+          </FileButton>
+          <span class="soft grow">{words.placementsHelp}</span>
+        </div>
+      ) : (
+        <Placements session={session} inHand={inHand} />
+      )}
+      <Lacking session={session} inHand={inHand} key={choices.machine + choices.bank} />
+    </section>
+  );
+}
+
+function Placements({ session, inHand }: { readonly session: SheetSession; readonly inHand: SheetInHand }) {
+  const words = say(sheetWords);
+  const { placements, summary, choices } = inHand;
+  const [boards, setBoards] = useState(String(choices.boardsPerPanel));
+  const found = summary.placements;
+  return (
+    <div class="stack beside">
+      <div class="row">
+        <div class="grow">
+          <b translate={false}>{placements?.name}</b>
+          <br />
+          <span class="soft" data-testid="placement-count">
+            {found && words.placed(formatCount(found.placements), formatCount(found.parts))}
+          </span>
+        </div>
+        <FileButton input="placements" session={session} tone="plain">
+          {words.otherPlacements}
+        </FileButton>
+        <Button onPress={() => void session.dropPlacements()}>{words.removePlacements}</Button>
+      </div>
+      <div class="form">
+        <div class="field">
+          <span>{words.scope}</span>
+          <div class="choice">
+            {(['top', 'bottom', 'both'] as const).map((scope) => (
+              <button
+                type="button"
+                key={scope}
+                aria-pressed={summary.scope === scope}
+                onClick={() => void session.choose({ scope })}
+              >
+                {words.scopes[scope]}
+              </button>
+            ))}
+          </div>
+        </div>
+        <label class="field">
+          <span>{words.boards}</span>
+          <input
+            data-typing
+            data-testid="boards"
+            inputMode="numeric"
+            value={boards}
+            aria-invalid={!isBoards(boards)}
+            onInput={(event) => {
+              const typed = event.currentTarget.value;
+              setBoards(typed);
+              if (isBoards(typed)) void session.choose({ boardsPerPanel: Number(typed) });
+            }}
+          />
+          <small>{words.boardsHelp}</small>
+        </label>
+      </div>
+    </div>
+  );
+}
+
+function isBoards(typed: string): boolean {
+  return /^[1-9]\d{0,3}$/.test(typed);
+}
+
+/** Machine and bank for slots that name none; asked for only where some do not. */
+function Lacking({ session, inHand }: { readonly session: SheetSession; readonly inHand: SheetInHand }) {
+  const words = say(sheetWords);
+  const { choices, summary } = inHand;
+  const lacks = lacking(summary.slots);
+  const asked = [
+    { key: 'machine', label: words.lackMachine, hint: 'M1' },
+    { key: 'bank', label: words.lackBank, hint: 'F' },
+  ] as const;
+  const wanted = asked.filter(({ key }) => lacks[key] || choices[key] !== '');
+  if (wanted.length === 0) return null;
+  return (
+    <div class="form">
+      {wanted.map(({ key, label, hint }) => (
+        <label class="field" key={key}>
+          <span>{label}</span>
+          <input
+            data-typing
+            data-testid={`lack-${key}`}
+            class="code"
+            placeholder={hint}
+            maxLength={20}
+            value={choices[key]}
+            onChange={(event) => void session.choose({ [key]: event.currentTarget.value.trim() })}
+          />
+          <small>{words.lackHelp}</small>
+        </label>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,260 @@
+// What the sheet is: product, side, revision and line; what taking it in changes; and the one button that does it.
+
+import { useState } from 'preact/hooks';
+import type { SheetDiff } from '../../../../../shared/setup/sheet-diff.ts';
+import { useApp, useFloor } from '../../../app.ts';
+import { newId } from '../../../device/ids.ts';
+import { useRefusal } from '../../../may.ts';
+import { Button } from '../../../ui/Button.tsx';
+import { Icon } from '../../../ui/Icon.tsx';
+import { sheetWords } from '../../../words/sheet.ts';
+import { formatCount, say } from '../../../words/words.ts';
+import { obstacle, planTake, type TakeForm, type TakeObstacle, type TakePlan, takeWishes } from './model.ts';
+import type { SheetInHand, SheetSession } from './session.ts';
+
+type Words = ReturnType<typeof say<(typeof sheetWords)['en']>>;
+
+/** Why it cannot be taken in yet, as a sentence for the button. */
+function sayObstacle(words: Words, found: TakeObstacle): string {
+  const { obstacles } = words;
+  switch (found.code) {
+    case 'sheet-errors':
+      return obstacles[found.code](found.count);
+    case 'revision-there':
+      return obstacles[found.code](found.revision);
+    case 'line-there':
+      return obstacles[found.code](found.line);
+    case 'too-large':
+      return obstacles[found.code](found.slots);
+    default:
+      return obstacles[found.code];
+  }
+}
+
+export function TakeIn(props: {
+  readonly session: SheetSession;
+  readonly inHand: SheetInHand;
+  readonly form: TakeForm;
+}) {
+  const { session, inHand, form } = props;
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(sheetWords);
+  const refusal = useRefusal('take-setup');
+  const [writing, setWriting] = useState(false);
+  const { summary, sheet } = inHand;
+  const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const plan = planTake(form, summary.slots, { floor, zone, names: words });
+  const errors = summary.problems.filter(({ severity }) => severity === 'error').length;
+  const found = obstacle(form, plan, { floor, errors });
+
+  async function take(): Promise<void> {
+    setWriting(true);
+    const setup = newId();
+    try {
+      await app.write(takeWishes(form, plan, { setup, source: sheet.name }));
+      const { line } = plan.line;
+      if (plan.isNewLine) app.preferences.value = { ...app.preferences.value, line };
+      session.clear();
+      session.taken.value = { setup, line, product: form.product.trim(), revision: form.revision.trim() };
+    } finally {
+      setWriting(false);
+    }
+  }
+
+  return (
+    <>
+      <section class="card stack">
+        <h2>{words.whatTitle}</h2>
+        <Form form={form} plan={plan} zone={zone} onChange={(next) => (session.form.value = next)} />
+        <Growth plan={plan} />
+      </section>
+      {plan.diff && plan.before && <Changes diff={plan.diff} revision={plan.before.revision} />}
+      <div class="take">
+        <Button
+          tone="act"
+          large
+          testId="sheet-take"
+          disabledReason={refusal ?? (found ? sayObstacle(words, found) : writing ? '…' : null)}
+          onPress={() => {
+            take().catch(() => undefined); // shown by the fault screen
+          }}
+        >
+          {words.take}
+        </Button>
+        {!plan.diff && found === null && <span class="soft">{words.first}</span>}
+      </div>
+    </>
+  );
+}
+
+function Form(props: {
+  readonly form: TakeForm;
+  readonly plan: TakePlan;
+  readonly zone: string;
+  readonly onChange: (form: TakeForm) => void;
+}) {
+  const { form, plan, onChange } = props;
+  const words = say(sheetWords);
+  const floor = useFloor();
+  const lines = [...floor.lines.values()];
+  const text = (
+    key: 'product' | 'revision' | 'newLine' | 'newLineName',
+    label: string,
+    help: string | null = null,
+  ) => (
+    <label class="field" key={key}>
+      <span>{label}</span>
+      <input
+        data-typing
+        data-testid={`take-${key}`}
+        autocomplete="off"
+        maxLength={key === 'newLine' ? 20 : 120}
+        value={form[key]}
+        onInput={(event) => onChange({ ...form, [key]: event.currentTarget.value })}
+      />
+      {help !== null && <small>{help}</small>}
+    </label>
+  );
+  return (
+    <div class="form">
+      {text('product', words.product)}
+      {text('revision', words.revision, plan.before ? words.revisionHelp(plan.before.revision) : null)}
+      <div class="field">
+        <span>{words.side}</span>
+        <div class="choice">
+          {(['top', 'bottom'] as const).map((side) => (
+            <button
+              type="button"
+              key={side}
+              data-testid={`take-${side}`}
+              aria-pressed={form.side === side}
+              onClick={() => onChange({ ...form, side })}
+            >
+              {words.sides[side]}
+            </button>
+          ))}
+        </div>
+      </div>
+      {lines.length > 0 && (
+        <div class="field">
+          <span>{words.line}</span>
+          <div class="choice">
+            {lines.map((line) => (
+              <button
+                type="button"
+                key={line.line}
+                aria-pressed={form.line === line.line}
+                onClick={() => onChange({ ...form, line: line.line })}
+              >
+                {line.name}
+              </button>
+            ))}
+            <button
+              type="button"
+              data-testid="take-new-line"
+              aria-pressed={form.line === null}
+              onClick={() => onChange({ ...form, line: null })}
+            >
+              {words.newLine}
+            </button>
+          </div>
+        </div>
+      )}
+      {form.line === null && text('newLineName', words.newLineName, words.zone(props.zone))}
+      {form.line === null && text('newLine', words.newLineId)}
+    </div>
+  );
+}
+
+/** What taking it in adds to the line; a sheet for another line shows here before it does harm. */
+function Growth({ plan }: { readonly plan: TakePlan }) {
+  const words = say(sheetWords);
+  if (plan.grown.length === 0 && plan.elsewhere.length === 0) return null;
+  return (
+    <>
+      {plan.grown.length > 0 && (
+        <div class={plan.isNewLine ? 'told' : 'caution'} data-testid="growth">
+          {!plan.isNewLine && <Icon name="warn" />}
+          <div>
+            <b>{plan.isNewLine ? words.defines : words.grows}</b>
+            <ul>
+              {plan.grown.map(({ machine, bank, before, after }) => (
+                <li key={`${machine}${bank}`}>
+                  {before === 0
+                    ? words.newBank(machine, words.bank(bank), after)
+                    : words.longerBank(machine, words.bank(bank), before, after)}
+                </li>
+              ))}
+            </ul>
+          </div>
+        </div>
+      )}
+      {plan.elsewhere.length > 0 && (
+        <div class="caution">
+          <Icon name="warn" />
+          <div>
+            {words.elsewhere(plan.elsewhere.length)}{' '}
+            <span class="code" translate={false}>
+              {plan.elsewhere.slice(0, 8).join(', ')}
+              {plan.elsewhere.length > 8 ? ' …' : ''}
+            </span>
+          </div>
+        </div>
+      )}
+    </>
+  );
+}
+
+const FIRST_CHANGES = 12;
+
+function Changes({ diff, revision }: { readonly diff: SheetDiff; readonly revision: string }) {
+  const words = say(sheetWords);
+  const [opened, setOpened] = useState(false);
+  const show = (value: SheetDiff['changed'][number]['fields'][number]['before']): string => {
+    if (value === null || value === '') return words.nothing;
+    if (typeof value === 'boolean') return value ? words.yes : words.no;
+    if (typeof value === 'object') return value.length === 0 ? words.nothing : value.join(', ');
+    return String(value);
+  };
+  const rows = [
+    ...diff.changed.map(({ slot, fields }) => ({
+      ...{ slot, tone: 'care', mark: `△ ${words.changed}` },
+      text: fields
+        .map(({ field, before, after }) => `${words.fieldsChanged[field]} ${show(before)} → ${show(after)}`)
+        .join(' · '),
+    })),
+    ...diff.added.map(({ slot, part }) => ({ slot, tone: 'go', mark: `+ ${words.added}`, text: part })),
+    ...diff.removed.map(({ slot, part }) => ({ slot, tone: 'stop', mark: `− ${words.removed}`, text: part })),
+  ];
+  const shown = opened ? rows : rows.slice(0, FIRST_CHANGES);
+  return (
+    <section class="card stack" data-testid="changes">
+      <div class="row">
+        <h2>{words.changesTitle(revision)}</h2>
+        {rows.length === 0 && <span class="chip">{words.noChanges}</span>}
+      </div>
+      {shown.length > 0 && (
+        <div>
+          {shown.map((row) => (
+            <div class="change" key={`${row.mark}${row.slot}`}>
+              <span class={`chip ${row.tone}`}>{row.mark}</span>
+              <b class="code" translate={false}>
+                {row.slot}
+              </b>
+              <span>{row.text}</span>
+            </div>
+          ))}
+        </div>
+      )}
+      {rows.length > FIRST_CHANGES && (
+        <div>
+          <Button onPress={() => setOpened(!opened)}>
+            {opened ? words.fewer : words.more(rows.length - FIRST_CHANGES)}
+          </Button>
+        </div>
+      )}
+      <p class="soft">{words.same(formatCount(diff.same))}</p>
+    </section>
+  );
+}

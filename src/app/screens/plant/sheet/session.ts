@@ -1,0 +1,188 @@
+// The sheet in hand: which file, how its columns are read, what it said, what the person filled in. It lives as long as the page,
+// so that a look at another screen loses nothing. A new file takes the place of the old one only once it could be read.
+
+import { type Signal, signal } from '@preact/signals';
+import { chooseColumn, columnsToMap, mapToKept } from '../../../../../shared/setup/sheet-choice.ts';
+import {
+  type PlacementField,
+  placementFields,
+  type SheetField,
+  sheetFields,
+} from '../../../../../shared/setup/sheet-fields.ts';
+import type { ColumnMap } from '../../../../../shared/setup/sheet-headers.ts';
+import type { FloorState } from '../../../../../shared/setup/state.ts';
+import type {
+  SheetFault,
+  SheetRole,
+  SheetSource,
+  SheetStep,
+  SheetSummary,
+  SheetWishes,
+} from '../../../../worker/sheet-protocol.ts';
+import type { Preferences } from '../../../app.ts';
+import { approvedByPart, firstForm, type TakeForm } from './model.ts';
+import type { SheetReader } from './reader.ts';
+
+/** The person's part of the wishes; the rest comes from the floor and the preferences. */
+export type Choices = Omit<SheetWishes, 'remembered' | 'approved'>;
+
+const firstChoices: Choices = {
+  ...{ columns: null, placementColumns: null, page: null, scope: null },
+  ...{ boardsPerPanel: 1, machine: '', bank: '' },
+};
+
+/** A file that was asked for and cannot be read. */
+export interface SessionFault {
+  readonly role: SheetRole;
+  readonly fault: SheetFault;
+  readonly name: string;
+}
+
+/** The sheet as it was read, with what it was read from. */
+export interface SheetInHand {
+  readonly sheet: SheetSource;
+  readonly placements: SheetSource | null;
+  readonly choices: Choices;
+  readonly summary: SheetSummary;
+}
+
+/** A setup that was taken in just now. */
+export interface Taken {
+  readonly setup: string;
+  readonly line: string;
+  readonly product: string;
+  readonly revision: string;
+}
+
+/** What the session looks at besides the file. */
+export interface SessionWorld {
+  readonly floor: () => FloorState;
+  readonly line: () => string | null;
+  readonly remembered: () => Preferences['sheetColumns'];
+}
+
+export interface SheetSession {
+  readonly inHand: Signal<SheetInHand | null>;
+  readonly form: Signal<TakeForm | null>;
+  readonly busy: Signal<{ readonly role: SheetRole; readonly step: SheetStep } | null>;
+  readonly fault: Signal<SessionFault | null>;
+  readonly taken: Signal<Taken | null>;
+  readonly open: (role: SheetRole, name: string, content: Blob | string) => Promise<void>;
+  readonly dropPlacements: () => Promise<void>;
+  readonly choose: (choices: Partial<Choices>) => Promise<void>;
+  /** Takes a column for another field; answers what to remember of it. */
+  readonly chooseSheetColumn: (index: number, field: SheetField | null) => Remember | null;
+  readonly choosePlacementColumn: (index: number, field: PlacementField | null) => Remember | null;
+  readonly giveUp: () => void;
+  readonly clear: () => void;
+}
+
+/** A choice of columns to be kept for the next sheet with this header. */
+export interface Remember {
+  readonly key: string;
+  readonly kept: Readonly<Record<string, string>>;
+}
+
+type Asked = Omit<SheetInHand, 'summary'>;
+
+/** Makes a session. */
+export function createSheetSession(reader: SheetReader, world: SessionWorld): SheetSession {
+  const inHand = signal<SheetInHand | null>(null);
+  const form = signal<TakeForm | null>(null);
+  const busy: SheetSession['busy'] = signal(null);
+  const fault = signal<SessionFault | null>(null);
+  const taken = signal<Taken | null>(null);
+  let sources = 0;
+  let asks = 0;
+
+  async function ask(asked: Asked, isNew: boolean): Promise<void> {
+    asks += 1;
+    const mine = asks;
+    busy.value = { role: 'sheet', step: 'opening' };
+    const wishes: SheetWishes = {
+      ...asked.choices,
+      remembered: world.remembered(),
+      approved: approvedByPart(world.floor()),
+    };
+    const { sheet, placements } = asked;
+    const answer = await reader.ask({ sheet, placements, wishes }, (role, step) => {
+      if (mine === asks) busy.value = { role, step };
+    });
+    if (mine !== asks) return;
+    busy.value = null;
+    if (answer.is === 'refused') {
+      const name = answer.role === 'sheet' ? sheet.name : (placements?.name ?? '');
+      fault.value = { role: answer.role, fault: answer.fault, name };
+    }
+    if (answer.is !== 'read') return;
+    fault.value = null;
+    taken.value = null;
+    inHand.value = { ...asked, summary: answer.summary };
+    if (isNew || form.value === null)
+      form.value = firstForm(answer.summary, sheet.name, { floor: world.floor(), line: world.line() });
+  }
+
+  function open(role: SheetRole, name: string, content: Blob | string): Promise<void> {
+    sources += 1;
+    const source: SheetSource = { number: sources, name, content };
+    const now = inHand.value;
+    if (role === 'sheet') {
+      // A corrected sheet of the same name is the same work: what was filled in stays.
+      const isNew = now?.sheet.name !== name;
+      const placements = now?.placements ?? null;
+      return ask({ sheet: source, placements, choices: isNew ? firstChoices : sameChoices(now) }, isNew);
+    }
+    if (!now) return Promise.resolve();
+    const choices = { ...now.choices, placementColumns: null, scope: null };
+    return ask({ ...now, placements: source, choices }, false);
+  }
+
+  const choose = (choices: Partial<Choices>): Promise<void> => {
+    const now = inHand.value;
+    if (!now) return Promise.resolve();
+    const isOtherPage = choices.page !== undefined && choices.page !== now.summary.page;
+    const columns = isOtherPage ? { columns: null } : {};
+    return ask({ ...now, choices: { ...now.choices, ...choices, ...columns } }, isOtherPage);
+  };
+
+  return {
+    ...{ inHand, form, busy, fault, taken, open, choose },
+    dropPlacements: async () => {
+      const now = inHand.value;
+      if (now) await ask({ ...now, placements: null }, false);
+    },
+    chooseSheetColumn: (index, field) => {
+      const now = inHand.value;
+      if (!now) return null;
+      const map = columnsToMap(chooseColumn(now.summary.columns, index, field), sheetFields);
+      void choose({ columns: map });
+      return { key: now.summary.key, kept: mapToKept(map) };
+    },
+    choosePlacementColumn: (index, field) => {
+      const there = inHand.value?.summary.placements;
+      if (!there) return null;
+      const map: ColumnMap<PlacementField> = columnsToMap(
+        chooseColumn(there.columns, index, field),
+        placementFields,
+      );
+      void choose({ placementColumns: map });
+      return { key: there.key, kept: mapToKept(map) };
+    },
+    giveUp: () => {
+      asks += 1;
+      busy.value = null;
+      reader.giveUp();
+    },
+    clear: () => {
+      inHand.value = null;
+      form.value = null;
+      fault.value = null;
+      taken.value = null;
+    },
+  };
+}
+
+/** Columns are read anew, by what is remembered of their headers; machine and bank said by hand stay. */
+function sameChoices(now: SheetInHand | null): Choices {
+  return now ? { ...now.choices, columns: null } : firstChoices;
+}

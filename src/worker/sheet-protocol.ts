@@ -1,0 +1,115 @@
+// What the page and the sheet worker say to each other. Every request names its sources whole, so that a worker that was ended and
+// started again needs no history; the worker keeps what it has parsed by the source's number.
+
+import type { PlacementField, SheetField } from '../../shared/setup/sheet-fields.ts';
+import type { ColumnMap } from '../../shared/setup/sheet-headers.ts';
+import type { SheetProblem } from '../../shared/setup/sheet-problems.ts';
+import type { IgnoredReason, SheetSlot } from '../../shared/setup/sheet-slot.ts';
+import type { SheetTitle } from '../../shared/setup/sheet-source.ts';
+import type { PlacementScope } from '../../shared/setup/sheet-usage.ts';
+
+/** Most bytes of a file; a sheet of a whole plant is far smaller. */
+export const mostFileBytes = 64 * 1024 * 1024;
+
+/** Most slots handed to the page: more than the longest line has. */
+export const mostSlots = 5000;
+
+/** Which of the two inputs is meant. */
+export const sheetRoles = ['sheet', 'placements'] as const;
+export type SheetRole = (typeof sheetRoles)[number];
+
+/** A file or pasted text; `number` is its own, so that it is parsed once. */
+export interface SheetSource {
+  readonly number: number;
+  readonly name: string;
+  readonly content: Blob | string;
+}
+
+/** How the sheet is to be read. */
+export interface SheetWishes {
+  /** A person's choice; null = what was remembered for these headers, else the guess. */
+  readonly columns: ColumnMap<SheetField> | null;
+  readonly placementColumns: ColumnMap<PlacementField> | null;
+  /** Remembered choices by `headerKey`. */
+  readonly remembered: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  /** Which sheet of a workbook; null = the one that reads most like a setup. */
+  readonly page: number | null;
+  readonly scope: PlacementScope | null;
+  readonly boardsPerPanel: number;
+  /** Machine and bank of slots that name none; '' = none. */
+  readonly machine: string;
+  readonly bank: string;
+  /** Supplier parts approved elsewhere, by part. */
+  readonly approved: readonly (readonly [part: string, supplierParts: readonly string[]])[];
+}
+
+export interface SheetRequest {
+  readonly id: number;
+  readonly sheet: SheetSource;
+  readonly placements: SheetSource | null;
+  readonly wishes: SheetWishes;
+}
+
+/** What the worker is at. */
+export const sheetSteps = ['opening', 'splitting', 'checking'] as const;
+export type SheetStep = (typeof sheetSteps)[number];
+
+/** Why a file cannot be read at all. */
+export const sheetFaults = [
+  'empty',
+  'blank',
+  'not-text',
+  'old-workbook',
+  'broken-workbook',
+  'too-large',
+  'too-many-slots',
+  'failed',
+] as const;
+export type SheetFault = (typeof sheetFaults)[number];
+
+/** A column as it is shown: what it is taken for, and what stands in it. */
+export interface ShownColumn<F extends string> {
+  readonly index: number;
+  readonly header: string;
+  readonly field: F | null;
+  /** The first different entries below the header. */
+  readonly samples: readonly string[];
+}
+
+/** The placement file as it was read. */
+export interface PlacementSummary {
+  readonly columns: readonly ShownColumn<PlacementField>[];
+  readonly key: string;
+  readonly parts: number;
+  readonly placements: number;
+  readonly ignored: number;
+}
+
+/** The sheet as it was read. */
+export interface SheetSummary {
+  /** Names of a workbook's sheets; empty for text. */
+  readonly pages: readonly string[];
+  readonly page: number;
+  readonly title: SheetTitle;
+  readonly columns: readonly ShownColumn<SheetField>[];
+  /** Names this header among the remembered choices. */
+  readonly key: string;
+  /** True where the columns are as they were once corrected by hand. */
+  readonly isRemembered: boolean;
+  readonly slots: readonly SheetSlot[];
+  readonly ignored: Readonly<Partial<Record<IgnoredReason, number>>>;
+  readonly problems: readonly (SheetProblem & { readonly role: SheetRole })[];
+  readonly placements: PlacementSummary | null;
+  readonly scope: PlacementScope | null;
+}
+
+export type SheetReply =
+  | { readonly kind: 'step'; readonly id: number; readonly role: SheetRole; readonly step: SheetStep }
+  | { readonly kind: 'read'; readonly id: number; readonly summary: SheetSummary }
+  | {
+      readonly kind: 'refused';
+      readonly id: number;
+      readonly role: SheetRole;
+      readonly fault: SheetFault;
+      readonly detail: string;
+    };
