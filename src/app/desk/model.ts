@@ -4,6 +4,7 @@
 
 import { parseLabel } from '../../../shared/labels/label.ts';
 import type { LabelQuestion, LabelReading } from '../../../shared/labels/reading.ts';
+import { parseSlot } from '../../../shared/setup/address.ts';
 import { setupProgress } from '../../../shared/setup/progress.ts';
 import { type Recognised, recognise } from '../../../shared/setup/recognise.ts';
 import { type FloorState, slotKey } from '../../../shared/setup/state.ts';
@@ -31,12 +32,16 @@ export interface ReelInHand {
 /** What the desk asks before it goes on; at most one question at a time. */
 export type DeskQuestion =
   | { readonly ask: 'which'; readonly text: string; readonly options: readonly Recognised[] }
+  /** Nobody listed it, but a feeder is what the task still wants: a lead can decide on it once a person says that it is one. */
+  | { readonly ask: 'unlisted-feeder'; readonly text: string; readonly options: readonly Recognised[] }
   | { readonly ask: 'meaning'; readonly question: LabelQuestion };
 
 /** Something worth telling that is no verdict. */
 export type DeskTold =
-  | { readonly tell: 'not-read' }
+  | { readonly tell: 'unknown-slot'; readonly slot: string }
+  | { readonly tell: 'unknown-code'; readonly text: string }
   | { readonly tell: 'sign-in' }
+  | { readonly tell: 'take-out'; readonly slot: string }
   | { readonly tell: 'half-label'; readonly text: string }
   | {
       readonly tell: 'old-reel-differs';
@@ -159,12 +164,46 @@ export function takeLabel(desk: Desk, codes: readonly string[], via: Source, vie
     return { ...desk, reel, question: { ask: 'meaning', question: asked } };
   }
   if (reel.part === null && reel.supplierPart === null && reel.reel === null) {
-    const nothing = reading.fields.length === 0;
-    return { ...desk, told: nothing ? { tell: 'not-read' } : { tell: 'half-label', text: codes.join(' ') } };
+    if (reading.fields.length === 0) return takeUnknown(desk, codes, view);
+    return { ...desk, told: { tell: 'half-label', text: codes.join(' ') } };
   }
   if (desk.slot !== null && !desk.atSlot && deskAct(desk, view) === 'splice')
     return takeOldReel(desk, reel, view);
+  if (desk.slot !== null && comesOut(desk.slot, view) && isOnSlot(reel, desk.slot, view)) {
+    return { ...desk, told: { tell: 'take-out', slot: desk.slot } };
+  }
   return { ...desk, reel };
+}
+
+/** True where a changeover is open and the slot carries what the next product does not want there. */
+function comesOut(slot: string, view: DeskView): boolean {
+  if (!view.floor.changing.has(view.line) || !view.floor.slots.has(slotKey(view.line, slot))) return false;
+  const progress = setupProgress(view.floor, view.line).slots.find((each) => each.slot === slot);
+  return progress === undefined || progress.phase === 'other';
+}
+
+/** True where the label is of a reel that the log has on the slot; without an id, part and lot decide. */
+function isOnSlot(reel: ReelInHand, slot: string, view: DeskView): boolean {
+  const loaded = view.floor.slots.get(slotKey(view.line, slot))?.tapes ?? [];
+  return loaded.some(
+    (tape) =>
+      (reel.reel !== null && tape.reel === reel.reel) ||
+      (tape.reel.startsWith('~') &&
+        (tape.part === reel.part || tape.supplierPart === reel.supplierPart) &&
+        (reel.lot === null || tape.lot === null || reel.lot === tape.lot)),
+  );
+}
+
+/** Codes that no list knows and that are no label: what was scanned stays on the desk, and the code is told. */
+function takeUnknown(desk: Desk, codes: readonly string[], view: DeskView): Desk {
+  const text = codes.join(' ').trim();
+  if (parseSlot(text)) return { ...desk, told: { tell: 'unknown-slot', slot: text } };
+  const feederWanted = deskWells(desk, view).some(({ well, filled }) => well === 'feeder' && !filled);
+  if (desk.slot !== null && feederWanted && /^[\w./-]{2,24}$/.test(text)) {
+    const options = [{ is: 'feeder', feeder: text }] as const;
+    return { ...desk, question: { ask: 'unlisted-feeder', text, options } };
+  }
+  return { ...desk, told: { tell: 'unknown-code', text } };
 }
 
 /** A person's answer to what a text means. */
@@ -185,14 +224,7 @@ export function answerMeaning(desk: Desk, field: string, value: string): Desk {
 
 function takeOldReel(desk: Desk, reel: ReelInHand, view: DeskView): Desk {
   const loaded = view.floor.slots.get(slotKey(view.line, desk.slot ?? ''))?.tapes ?? [];
-  const fits = loaded.some(
-    (tape) =>
-      (reel.reel !== null && tape.reel === reel.reel) ||
-      (tape.reel.startsWith('~') &&
-        (tape.part === reel.part || tape.supplierPart === reel.supplierPart) &&
-        (reel.lot === null || tape.lot === null || reel.lot === tape.lot)),
-  );
-  if (fits) return { ...desk, atSlot: true };
+  if (isOnSlot(reel, desk.slot ?? '', view)) return { ...desk, atSlot: true };
   const last = loaded.at(-1);
   return {
     ...desk,

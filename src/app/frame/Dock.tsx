@@ -39,8 +39,12 @@ function toldText(desk: Desk): string | null {
   switch (desk.told?.tell) {
     case 'sign-in':
       return words.signInFirst;
-    case 'not-read':
-      return words.notRead;
+    case 'unknown-slot':
+      return words.unknownSlot(desk.told.slot);
+    case 'unknown-code':
+      return words.unknownCode(
+        desk.told.text.length > 40 ? `${desk.told.text.slice(0, 40)}…` : desk.told.text,
+      );
     case 'half-label':
       return words.halfLabel;
     case 'old-reel-differs':

@@ -15,10 +15,11 @@ export function QuestionDialog({
   readonly question: DeskQuestion;
 }) {
   const words = say(shellWords);
-  if (question.ask === 'which') {
+  if (question.ask !== 'meaning') {
+    const which = question.ask === 'which';
     return (
-      <Dialog title={words.whichTitle} onClose={desk.clear}>
-        <p>{words.whichText(question.text)}</p>
+      <Dialog title={which ? words.whichTitle : words.meaningTitle} onClose={desk.clear}>
+        <p>{which ? words.whichText(question.text) : words.unlistedFeeder(question.text)}</p>
         <div class="acts">
           {question.options.map((option) => (
             <Button key={option.is} large onPress={() => desk.chooseKnown(option)}>

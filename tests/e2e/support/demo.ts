@@ -11,8 +11,16 @@ export interface RunningDemo {
 }
 
 const root = path.resolve(import.meta.dirname, '../../..');
+/** Where the build lies: `app` and `cli` in it. */
+export const dist = path.resolve(process.env['REELWARD_DIST'] ?? path.join(root, 'dist'));
 
-async function freePort(): Promise<number> {
+/** The environment of a process that is no part of the test run: the command line runs only where no test imports it. */
+export function outside(): NodeJS.ProcessEnv {
+  const { VITEST: _, ...rest } = process.env;
+  return rest;
+}
+
+export async function freePort(): Promise<number> {
   return new Promise((resolve, reject) => {
     const probe = createServer();
     probe.once('error', reject);
@@ -28,8 +36,8 @@ export async function startDemo(args: readonly string[] = [], port?: number): Pr
   const wanted = port ?? (await freePort());
   const child = spawn(
     process.execPath,
-    [path.join(root, 'dist/cli/reelward.js'), 'demo', '--port', String(wanted), ...args],
-    { cwd: root, stdio: ['ignore', 'ignore', 'pipe'] },
+    [path.join(dist, 'cli/reelward.js'), 'demo', '--port', String(wanted), ...args],
+    { cwd: root, stdio: ['ignore', 'ignore', 'pipe'], env: outside() },
   );
   const url = `http://127.0.0.1:${wanted}/`;
   let told = '';

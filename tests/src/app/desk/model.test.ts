@@ -186,8 +186,22 @@ describe('a text that is not plain', () => {
     const view = viewOf();
     const before = play(view, [scan('M1-F-001')]);
     const desk = takeScan(before, scan('?????'), view);
-    expect(desk.told?.tell).toMatch(/^(not-read|half-label)$/);
+    expect(desk.told).toEqual({ tell: 'unknown-code', text: '?????' });
     expect({ ...desk, told: null }).toEqual(before);
+  });
+
+  test('is told as a slot that the line does not have where it is written like one', () => {
+    const desk = takeScan(emptyDesk, scan('M9-F-001'), viewOf());
+    expect(desk.told).toEqual({ tell: 'unknown-slot', slot: 'M9-F-001' });
+  });
+
+  test('is asked whether it is the feeder where nothing but a feeder is wanted from the plant', () => {
+    const view = viewOf(undefined, true);
+    expect(takeScan(emptyDesk, scan('FD-99'), view).told).toEqual({ tell: 'unknown-code', text: 'FD-99' });
+    const asked = play(view, [scan('M1-F-001'), scan('FD-99')]);
+    expect(asked.question).toMatchObject({ ask: 'unlisted-feeder', text: 'FD-99' });
+    const known = takeKnown({ ...asked, question: null }, { is: 'feeder', feeder: 'FD-99' });
+    expect(known).toMatchObject({ slot: 'M1-F-001', feeder: 'FD-99' });
   });
 
   test('is told where a label says something, but not which part', () => {

@@ -1,0 +1,400 @@
+// Loading the line of the demo plant, scanned as with a scanner: every verdict shows its reason and its next act, and whatever
+// was scanned is in the log before the verdict stands on the screen.
+
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { startBrowser } from './support/browser.ts';
+import { type RunningDemo, startDemo } from './support/demo.ts';
+import {
+  endRun,
+  expectWhole,
+  goOn,
+  goTo,
+  openTablet,
+  ownEntries,
+  pad,
+  readLog,
+  reelLabel,
+  scan,
+  scanAll,
+  seeVerdict,
+  signIn,
+  type Tablet,
+  type TabletOptions,
+} from './support/floor.ts';
+
+let demo: RunningDemo;
+let browser: Browser;
+
+beforeAll(async () => {
+  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await demo?.stop();
+});
+
+async function onTablet(work: (tablet: Tablet) => Promise<void>, options: TabletOptions = {}): Promise<void> {
+  const tablet = await openTablet(browser, demo.url, options);
+  await work(tablet);
+  expectWhole(await readLog(tablet.page));
+  await tablet.putAway();
+}
+
+/** The three slots that the demo leaves empty, with a feeder that fits and the part wanted. */
+const empty = [
+  { slot: 'M2-F-023', feeder: 'F-0112', part: '22-0603-B' },
+  { slot: 'M2-F-026', feeder: 'F-0113', part: '25-0023-113' },
+  { slot: 'M2-R-005', feeder: 'F-0114', part: '10-0603-3R3' },
+] as const;
+
+let lastReel = 900_000;
+const reelOf = (part: string, more: Readonly<Record<string, string>> = {}) =>
+  reelLabel({ P: part, Q: '4000', '1T': 'LT-9100-E', '3S': `R-${++lastReel}`, ...more });
+
+async function verifiedCount({ page }: Tablet): Promise<number> {
+  return (await ownEntries(page, 'reel.verified')).length;
+}
+
+describe('a reel that is right', () => {
+  it('is accepted in every order of slot, feeder and reel, and can be taken back', async () => {
+    await onTablet(async ({ page }) => {
+      const orders = ['SFR', 'SRF', 'FSR', 'FRS', 'RSF', 'RFS'];
+      for (const [index, order] of orders.entries()) {
+        const place = empty[index % 3];
+        if (!place) throw new TypeError('no place');
+        const codes = { S: place.slot, F: place.feeder, R: reelOf(place.part) } as Record<string, string>;
+        const seen = await scanAll(page, ...[...order].map((letter) => codes[letter] ?? ''));
+        expect(seen, order).toMatchObject({ verdict: 'accepted' });
+        expect(seen.text).toContain('Right reel');
+        const entry = (await ownEntries(page, 'reel.verified')).at(-1);
+        expect(entry?.payload).toMatchObject({
+          verdict: 'accepted',
+          act: 'load',
+          slot: place.slot,
+          feeder: place.feeder,
+          part: place.part,
+          quantity: 4000,
+          lot: 'LT-9100-E',
+          via: 'wedge',
+        });
+        expect(entry?.who).toBe('p-2201');
+        await page.getByTestId('verdict-undo').click();
+        await page.getByTestId('verdict').waitFor({ state: 'detached' });
+      }
+      expect(await ownEntries(page, 'entry.corrected')).toHaveLength(orders.length);
+      await goTo(page, 'load');
+      expect(await page.getByTestId('load-progress').textContent()).toBe('147 of 150 slots loaded');
+    });
+  });
+
+  it('is on the disk before its verdict is on the screen', async () => {
+    const context = await browser.newContext();
+    await context.addInitScript(() => {
+      const scope = globalThis as unknown as { story: string[] };
+      scope.story = [];
+      const { transaction } = IDBDatabase.prototype;
+      // Listens before anybody who waits for the same transaction, so that the order told is the order of events.
+      IDBDatabase.prototype.transaction = function (...asked: Parameters<typeof transaction>) {
+        const made = transaction.apply(this, asked);
+        if (made.mode === 'readwrite' && made.objectStoreNames.contains('entries')) {
+          scope.story.push(`write, ${made.durability}`);
+          made.addEventListener('complete', () => scope.story.push('complete'));
+        }
+        return made;
+      };
+      new MutationObserver(() => {
+        if (document.querySelector('[data-testid=verdict]')) scope.story.push('shown');
+      }).observe(document, { childList: true, subtree: true });
+    });
+    const tablet = await openTablet(browser, demo.url, { context });
+    await tablet.page.evaluate(() => {
+      (globalThis as unknown as { story: unknown[] }).story.length = 0; // the demo's own entries
+    });
+    const place = empty[0];
+    await scanAll(tablet.page, place.slot, place.feeder, reelOf(place.part));
+    const story = await tablet.page.evaluate(() => (globalThis as unknown as { story: string[] }).story);
+    // The verdict's entry is the last thing written before it shows.
+    expect(story.slice(0, story.indexOf('shown') + 1).slice(-3)).toEqual([
+      'write, strict',
+      'complete',
+      'shown',
+    ]);
+    await tablet.putAway();
+    await context.close();
+  });
+
+  it('moves the progress and the next slot on in walking order', async () => {
+    await onTablet(async ({ page }) => {
+      await goTo(page, 'load');
+      expect(await page.getByTestId('next-slot').textContent()).toContain('M2-F-023');
+      const [first, second] = empty;
+      expect((await scanAll(page, first.slot, first.feeder, reelOf(first.part))).text).toContain(
+        'Next: M2-F-026',
+      );
+      await goOn(page);
+      expect(await page.getByTestId('load-progress').textContent()).toBe('148 of 150 slots loaded');
+      expect(await page.getByTestId('next-slot').textContent()).toContain('M2-F-026');
+      expect((await scanAll(page, second.slot, second.feeder, reelOf(second.part))).text).toContain(
+        'Next: M2-R-005',
+      );
+      await page.reload();
+      await page.waitForSelector('html[data-ready]');
+      expect(await page.getByTestId('load-progress').textContent()).toBe('149 of 150 slots loaded');
+    });
+  });
+
+  it('is accepted on the first badge where nobody had signed in', async () => {
+    await onTablet(
+      async ({ page }) => {
+        const place = empty[0];
+        for (const code of [place.slot, place.feeder, reelOf(place.part)]) await scan(page, code);
+        await expect.poll(() => page.getByTestId('told').textContent()).toBe('Scan your badge first');
+        expect(await ownEntries(page, 'reel.verified')).toEqual([]);
+        await scan(page, 'BADGE-2203');
+        expect((await seeVerdict(page)).verdict).toBe('accepted');
+        expect((await ownEntries(page, 'reel.verified'))[0]?.who).toBe('p-2203');
+      },
+      { badge: null },
+    );
+  });
+});
+
+describe('a reel that is refused', () => {
+  const place = empty[0];
+  const cases = [
+    {
+      what: 'another part: the differing characters marked, where it goes, the next act',
+      codes: () => [place.slot, place.feeder, reelOf('22-0603-Y')],
+      says: ['Wrong part', 'M2-F-023 wants', 'the reel says', 'This reel goes to M2-F-022', 'Put it back'],
+      reason: 'wrong-part',
+      marks: ['B', 'Y'],
+    },
+    {
+      what: 'a reel that the log has on another slot',
+      codes: () => [place.slot, place.feeder, reelOf(place.part, { '3S': 'LOADED' })],
+      says: ['Reel is on another slot', 'unload it there first'],
+      reason: 'reel-elsewhere',
+      marks: [],
+    },
+    {
+      what: 'a feeder too wide for the tape',
+      codes: () => [place.slot, 'F-0186', reelOf(place.part)],
+      says: ['Feeder does not fit the tape', '24 mm tape; this slot wants 8 mm', 'right width'],
+      reason: 'feeder-width',
+      marks: [],
+    },
+    {
+      what: 'a lot on the block list',
+      codes: () => [place.slot, place.feeder, reelOf(place.part, { '1T': 'LT-7781-Q' })],
+      says: ['Reel is blocked', 'parts rotated in their pockets', 'Put it aside and fetch the lead'],
+      reason: 'reel-blocked',
+      marks: [],
+    },
+  ];
+
+  it.each(cases)('tells $what', async ({ codes, says, reason, marks }) => {
+    await onTablet(async (tablet) => {
+      const { page } = tablet;
+      const loaded = (await readLog(page))
+        .filter(
+          ({ kind, payload }) =>
+            kind === 'reel.verified' && payload['slot'] === 'M2-F-022' && payload['verdict'] === 'accepted',
+        )
+        .at(-1);
+      const texts = codes().map((code) => code.replace('LOADED', String(loaded?.payload['reel'])));
+      const seen = await scanAll(page, ...texts);
+      expect(seen.verdict).toBe('refused');
+      for (const text of says) expect(seen.text).toContain(text);
+      if (marks.length > 0) expect(seen.marks).toEqual(marks);
+      const entry = (await ownEntries(page, 'reel.verified')).at(-1);
+      expect(JSON.stringify(entry?.payload['reasons'])).toContain(`"code":"${reason}"`);
+      // Slot and feeder stay for the next reel.
+      await goOn(page);
+      expect(await page.getByTestId('well-slot').getAttribute('data-filled')).toBe('true');
+      await scan(page, place.feeder);
+      expect((await scanAll(page, reelOf(place.part))).verdict).toBe('accepted');
+      expect(await verifiedCount(tablet)).toBe(2);
+    });
+  });
+
+  it('tells a feeder whose pitch throws parts away', async () => {
+    await onTablet(async ({ page }) => {
+      await goTo(page, 'load');
+      await page.getByRole('button', { name: /^M1-F-001:/ }).click();
+      await page.getByTestId('slot-unload').click();
+      await expect.poll(() => page.getByTestId('notice').textContent()).toContain('M1-F-001 unloaded');
+      const seen = await scanAll(page, 'M1-F-001', 'F-0120', reelOf('10-0402-100'));
+      expect(seen.verdict).toBe('refused');
+      expect(seen.text).toContain('Feeder pitch does not fit');
+      expect(seen.text).toContain('advances 4 mm; this tape wants 2 mm');
+      expect(seen.text).toContain('Set the pitch or take another feeder');
+    });
+  });
+
+  it('tells a slot that still carries a reel of the setup before', async () => {
+    await onTablet(
+      async ({ page }) => {
+        await endRun(page);
+        await page.goto(`${demo.url}#/plant/setups`);
+        await page.getByTestId('choose-greenhouse-node-top-F').click();
+        await page.getByTestId('screen-load').waitFor();
+        const left = page.locator('button.place.other').first();
+        await left.waitFor();
+        const slot = (await left.getAttribute('aria-label'))?.split(':')[0] ?? '';
+        const chosen = (await readLog(page)).find(
+          ({ kind, payload }) => kind === 'setup.taken' && payload['setup'] === 'greenhouse-node-top-F',
+        );
+        const slots = chosen?.payload['slots'] as { slot: string; part: string }[]; // shape of the entry
+        const part = slots.find((each) => each.slot === slot)?.part ?? '';
+        const seen = await scanAll(page, slot, 'F-0112', reelOf(part));
+        expect(seen.verdict).toBe('refused');
+        expect(seen.text).toContain('Slot already loaded');
+        expect(seen.text).toContain('Unload that reel first');
+      },
+      { badge: 'BADGE-3301' },
+    );
+  });
+});
+
+describe('a slot that nobody knows', () => {
+  it('answers what was scanned, writes nothing and keeps what was in hand', async () => {
+    await onTablet(async ({ page }) => {
+      const place = empty[0];
+      await scan(page, place.feeder);
+      await scan(page, 'M9-F-001');
+      await expect
+        .poll(() => page.getByTestId('told').textContent())
+        .toBe('This line has no slot M9-F-001. Scan the slot’s code at the machine.');
+      expect(await ownEntries(page, 'reel.verified')).toEqual([]);
+      expect((await scanAll(page, place.slot, reelOf(place.part))).verdict).toBe('accepted');
+    });
+  });
+});
+
+describe('a reel that a lead decides on', () => {
+  it('is held as an alternate of another product, and cleared by badge, PIN and reason', async () => {
+    await onTablet(async ({ page }) => {
+      const seen = await scanAll(page, 'M2-R-010', reelOf('12-0603-105H'));
+      expect(seen.verdict).toBe('held');
+      expect(seen.text).toContain('Alternate not approved here');
+      expect(seen.text).toContain('A lead must decide');
+      await page.getByTestId('verdict-clear').click();
+      await scan(page, 'BADGE-2202');
+      await page.getByText('Needs: Shift lead').waitFor();
+      await scan(page, 'BADGE-3301');
+      await page.getByText('PIN of Morag').waitFor();
+      await pad(page, '1111');
+      await page.getByText('4 tries left').waitFor();
+      await pad(page, '3301');
+      await page.getByRole('button', { name: 'Checked and measured by hand' }).click();
+      await page.getByTestId('clear-accept').click();
+      await expect.poll(() => page.getByTestId('notice').textContent()).toContain('Cleared for M2-R-010');
+      const [held] = await ownEntries(page, 'reel.verified');
+      const [cleared] = await ownEntries(page, 'hold.cleared');
+      expect(cleared?.payload).toMatchObject({
+        of: `${held?.tablet}/${held?.epoch}/${held?.seq}`,
+        by: 'p-3301',
+        reason: 'Checked and measured by hand',
+        slot: 'M2-R-010',
+      });
+    });
+  });
+
+  it('waits on the load screen until a lead declines it', async () => {
+    await onTablet(async ({ page }) => {
+      await scanAll(page, 'M2-R-010', reelOf('12-0603-105H'));
+      await goTo(page, 'load');
+      const holds = page.getByTestId('holds');
+      expect(await holds.textContent()).toContain('M2-R-010');
+      await holds.getByRole('button').click();
+      await scan(page, 'BADGE-3302');
+      await pad(page, '3302');
+      await page.getByRole('button', { name: 'Counted by hand' }).click();
+      await page.getByRole('button', { name: 'Decline' }).click();
+      await holds.waitFor({ state: 'detached' });
+      expect(await ownEntries(page, 'hold.declined')).toHaveLength(1);
+    });
+  });
+
+  it('is held on a feeder that nobody listed, once a person says that it is one', async () => {
+    await onTablet(async ({ page }) => {
+      const place = empty[0];
+      await scan(page, place.slot);
+      await scan(page, 'F-9999');
+      await page.getByText('Is it the feeder?').waitFor();
+      await page.getByRole('button', { name: 'Feeder', exact: true }).click();
+      const seen = await scanAll(page, reelOf(place.part));
+      expect(seen.verdict).toBe('held');
+      expect(seen.text).toContain('Feeder not known');
+    });
+  });
+
+  it('asks for a quantity where the label has none, and is accepted with what was typed', async () => {
+    await onTablet(async ({ page }) => {
+      const place = empty[1];
+      const bare = reelLabel({ P: place.part, '1T': 'LT-9101-E', '3S': 'R-990001' });
+      const seen = await scanAll(page, place.slot, place.feeder, bare);
+      expect(seen.verdict).toBe('held');
+      expect(seen.text).toContain('No quantity');
+      await page.getByRole('button', { name: 'Type the quantity' }).click();
+      await pad(page, '2500');
+      await page.locator('[data-verdict=accepted]').waitFor();
+      const entries = await ownEntries(page, 'reel.verified');
+      expect(
+        entries.map(({ payload }) => [payload['verdict'], payload['quantity'], payload['basis']]),
+      ).toEqual([
+        ['held', null, null],
+        ['accepted', 2500, 'typed'],
+      ]);
+    });
+  });
+});
+
+describe('the sweep', () => {
+  it('names what was not seen', async () => {
+    await onTablet(async ({ page }) => {
+      await goTo(page, 'load');
+      await page.getByTestId('sweep-start').click();
+      await page.getByTestId('sweep-progress').waitFor();
+      const log = await readLog(page);
+      const loaded = log
+        .filter(
+          ({ kind, payload }) =>
+            kind === 'reel.verified' && payload['verdict'] === 'accepted' && payload['slot'] === 'M2-F-022',
+        )
+        .at(-1);
+      const seen = await scanAll(
+        page,
+        'M2-F-022',
+        reelLabel({ P: '22-0603-Y', Q: '4000', '3S': String(loaded?.payload['reel']) }),
+      );
+      expect(seen.verdict).toBe('accepted');
+      await goOn(page);
+      const wrong = await scanAll(page, 'M2-F-001', reelOf('10-0603-000'));
+      expect(wrong.verdict).toBe('refused');
+      expect(wrong.text).toContain('Not the reel of the log');
+      await goOn(page);
+      expect(await page.getByTestId('sweep-progress').textContent()).toContain('1 of 147 seen');
+      await page.getByTestId('sweep-end').click();
+      await expect.poll(() => page.getByTestId('notice').textContent()).toContain('146 not seen');
+      const [ended] = await ownEntries(page, 'sweep.ended');
+      expect(ended?.payload['seen']).toBe(1);
+      expect(ended?.payload['missing']).toHaveLength(146);
+      expect(ended?.payload['missing']).not.toContain('M2-F-022');
+    });
+  });
+});
+
+describe('signing in', () => {
+  it('changes hands with a badge, and each entry says whose it is', async () => {
+    await onTablet(async ({ page }) => {
+      const [first, second] = empty;
+      await scanAll(page, first.slot, first.feeder, reelOf(first.part));
+      await signIn(page, 'BADGE-2204');
+      await scanAll(page, second.slot, second.feeder, reelOf(second.part));
+      expect((await ownEntries(page, 'reel.verified')).map(({ who }) => who)).toEqual(['p-2201', 'p-2204']);
+      expect(await ownEntries(page, 'person.signed-in')).toHaveLength(2);
+    });
+  });
+});

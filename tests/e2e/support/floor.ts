@@ -1,0 +1,227 @@
+// A tablet of the demo plant in a browser: signed in by a scanned badge, scanned at like a scanner does, its log read straight
+// from the browser's database, behind the app's back. What the page must never do (throw, break its own policy, ask a third
+// party) is written down from the first moment and told when the tablet is put away.
+
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { formatEnvelope } from '../../../shared/labels/envelope.ts';
+import { verifyChains } from '../../../shared/log/chain.ts';
+import type { Entry } from '../../../shared/log/entry.ts';
+import { waitReady } from './browser.ts';
+
+/** A page with what it did wrong. */
+export interface Tablet {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  /** Closes it; fails where the page threw, broke its policy or asked a third party. */
+  readonly putAway: () => Promise<void>;
+}
+
+/** How a tablet is opened. */
+export interface TabletOptions {
+  readonly width?: number;
+  readonly height?: number;
+  readonly dark?: boolean;
+  /** Badge scanned at once; null = nobody signs in. */
+  readonly badge?: string | null;
+  readonly hash?: string;
+  readonly context?: BrowserContext;
+}
+
+/** Opens the app on a tablet of its own (or in a given context) and signs an operator in. */
+export async function openTablet(
+  browser: Browser,
+  url: string,
+  options: TabletOptions = {},
+): Promise<Tablet> {
+  const context =
+    options.context ??
+    (await browser.newContext({
+      viewport: { width: options.width ?? 1280, height: options.height ?? 800 },
+      colorScheme: options.dark ? 'dark' : 'light',
+      acceptDownloads: true,
+    }));
+  const page = await context.newPage();
+  const wrongs = watchPage(page, url);
+  await page.goto(`${url}${options.hash ?? ''}`);
+  await waitReady(page);
+  const { badge = 'BADGE-2201' } = options;
+  if (badge !== null) await signIn(page, badge);
+  return {
+    page,
+    context,
+    putAway: async () => {
+      const policy = await page.evaluate(
+        () => (globalThis as { policyBroken?: string[] }).policyBroken ?? [],
+      );
+      if (options.context) await page.close();
+      else await context.close();
+      expect([...wrongs, ...policy]).toEqual([]);
+    },
+  };
+}
+
+/** Collects what a page throws and whom it asks. */
+export function watchPage(page: Page, url: string): string[] {
+  const wrongs: string[] = [];
+  const home = new URL(url).origin;
+  page.on('pageerror', (error) => wrongs.push(`thrown: ${error.message}`));
+  page.on('request', (request) => {
+    const { origin, protocol } = new URL(request.url());
+    if (origin !== home && !['data:', 'blob:'].includes(protocol)) wrongs.push(`asked: ${request.url()}`);
+  });
+  void page.addInitScript(() => {
+    const scope = globalThis as { policyBroken?: string[] };
+    scope.policyBroken = [];
+    addEventListener('securitypolicyviolation', (event) => {
+      scope.policyBroken?.push(
+        `${event.violatedDirective}: ${event.blockedURI} ${event.sourceFile}:${event.lineNumber}`,
+      );
+    });
+  });
+  return wrongs;
+}
+
+const controlKeys: Readonly<Record<number, readonly [key: string, code: string]>> = {
+  4: ['d', 'KeyD'],
+  28: ['\\', 'Backslash'],
+  29: [']', 'BracketRight'],
+  30: ['^', 'Digit6'],
+  31: ['_', 'Minus'],
+};
+
+/** One scan: all keys sent without waiting for the page in between, as a scanner does, and Enter. */
+export async function scan(page: Page, text: string): Promise<void> {
+  const session = await page.context().newCDPSession(page);
+  const sent: Promise<unknown>[] = [];
+  const send = (event: Parameters<typeof session.send<'Input.dispatchKeyEvent'>>[1]) =>
+    sent.push(session.send('Input.dispatchKeyEvent', event));
+  for (const char of text) {
+    const control = controlKeys[char.charCodeAt(0)];
+    if (control) {
+      const [key, code] = control;
+      send({ type: 'rawKeyDown', modifiers: 2, key: 'Control', code: 'ControlLeft' });
+      send({ type: 'rawKeyDown', modifiers: 2, key, code });
+      send({ type: 'keyUp', modifiers: 2, key, code });
+      send({ type: 'keyUp', key: 'Control', code: 'ControlLeft' });
+    } else {
+      const code = /[a-z]/i.test(char) ? `Key${char.toUpperCase()}` : /\d/.test(char) ? `Digit${char}` : '';
+      send({ type: 'keyDown', key: char, code, text: char });
+      send({ type: 'keyUp', key: char, code });
+    }
+  }
+  send({ type: 'keyDown', key: 'Enter', code: 'Enter', text: '\r', windowsVirtualKeyCode: 13 });
+  send({ type: 'keyUp', key: 'Enter', code: 'Enter', windowsVirtualKeyCode: 13 });
+  await Promise.all(sent);
+  await session.detach();
+}
+
+/** Scans a badge and waits until its holder is signed in. */
+export async function signIn(page: Page, badge: string): Promise<void> {
+  const before = await page.getByTestId('sign-in').textContent();
+  await scan(page, badge);
+  await page.waitForFunction(
+    (old) => document.querySelector('[data-testid=sign-in]')?.textContent !== old,
+    before,
+  );
+}
+
+/** A reel's label as one Data Matrix (ISO/IEC 15434 format 06), by data identifier. */
+export function reelLabel(fields: Readonly<Record<string, string>>): string {
+  return formatEnvelope({
+    format: '06',
+    fields: Object.entries(fields).map(([id, value]) => ({ id, value })),
+  });
+}
+
+/** A verdict as it stands on the screen. */
+export interface SeenVerdict {
+  readonly verdict: string | null;
+  readonly text: string;
+  /** Marked characters of the two part numbers. */
+  readonly marks: readonly string[];
+}
+
+/** Waits for a verdict on the screen, reads it. */
+export async function seeVerdict(page: Page): Promise<SeenVerdict> {
+  const band = page.getByTestId('verdict');
+  await band.waitFor();
+  return {
+    verdict: await band.getAttribute('data-verdict'),
+    text: ((await band.textContent()) ?? '').replace(/\s+/g, ' '),
+    marks: await band.locator('mark').allTextContents(),
+  };
+}
+
+/** Scans several codes one after the other and reads the verdict that follows. */
+export async function scanAll(page: Page, ...texts: readonly string[]): Promise<SeenVerdict> {
+  for (const text of texts) await scan(page, text);
+  return seeVerdict(page);
+}
+
+/** Goes on from a shown verdict. */
+export async function goOn(page: Page): Promise<void> {
+  await page.getByTestId('verdict-go-on').click();
+  await page.getByTestId('verdict').waitFor({ state: 'detached' });
+}
+
+/** Every entry of the tablet's log, in folding order, read from the database itself. */
+export async function readLog(page: Page): Promise<readonly Entry[]> {
+  const rows = await page.evaluate(
+    () =>
+      new Promise<{ entry: unknown }[]>((resolve, reject) => {
+        const opening = indexedDB.open('reelward-log');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const db = opening.result;
+          const all = db
+            .transaction('entries')
+            .objectStore('entries')
+            .index('[ms+n+tablet+epoch+seq]')
+            .getAll();
+          all.onerror = () => reject(all.error);
+          all.onsuccess = () => {
+            db.close();
+            resolve(all.result as { entry: unknown }[]);
+          };
+        };
+      }),
+  );
+  return rows.map((row) => row.entry as Entry); // the store checked them when they were written
+}
+
+/** The entries that this tablet wrote, oldest first; kinds may be narrowed. */
+export async function ownEntries(page: Page, ...kinds: readonly string[]): Promise<readonly Entry[]> {
+  const own = (await readLog(page)).filter((entry) => !entry.tablet.startsWith('demo0'));
+  return kinds.length === 0 ? own : own.filter((entry) => kinds.includes(entry.kind));
+}
+
+/** Fails unless every chain of the log holds. */
+export function expectWhole(entries: readonly Entry[]): void {
+  const report = verifyChains(entries);
+  expect(report.firstBroken).toBeNull();
+  expect(report.ok).toBe(true);
+}
+
+/** Types a PIN or a number on the pad and enters it. */
+export async function pad(page: Page, digits: string): Promise<void> {
+  for (const digit of digits)
+    await page.locator('.pinpad').getByRole('button', { name: digit, exact: true }).click();
+  await page.getByTestId('pin-enter').click();
+}
+
+/** Goes to a screen by its navigation. */
+export async function goTo(page: Page, screen: string): Promise<void> {
+  await page.getByTestId(`nav-${screen}`).click();
+  await page.getByTestId(`screen-${screen}`).waitFor();
+}
+
+/** Ends the demo's run, as its screens ask for it. */
+export async function endRun(page: Page): Promise<void> {
+  await goTo(page, 'line');
+  await page.getByTestId('run-stop').click();
+  await page.getByTestId('stop-break').click();
+  await page.getByTestId('run-end').click();
+  await page.getByTestId('run-end-yes').click();
+  await page.getByTestId('run-start').waitFor();
+}
