@@ -69,6 +69,8 @@ async function start(): Promise<void> {
     notice: signal<Notice | null>(null),
   };
   const desk = createDesk(app, {
+    onTakeOut: (slot, scan) =>
+      void import('./desk/take-out.ts').then(({ takeOut }) => takeOut(app, slot, scan.via)),
     onBadge: (id) => {
       const person = store.floor().people.get(id);
       if (person) signIn(app, person, 'badge');

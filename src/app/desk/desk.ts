@@ -61,6 +61,8 @@ export function createDesk(
   others: {
     readonly onBadge: (person: string) => void;
     readonly onPanel: (run: string, serial: string, scan: Scan) => void;
+    /** A reel that the next product does not want was scanned on its slot: it comes out. */
+    readonly onTakeOut: (slot: string, scan: Scan) => void;
   },
 ): DeskRun {
   const desk = signal<Desk>(emptyDesk);
@@ -135,6 +137,11 @@ export function createDesk(
     const next = takeScan(desk.value, scan, seen);
     if (next.told?.tell === 'badge') others.onBadge(next.told.person);
     if (next.told?.tell === 'panel') others.onPanel(next.told.run, next.told.serial, scan);
+    if (next.told?.tell === 'take-out') {
+      desk.value = { ...emptyDesk, mode: next.mode };
+      others.onTakeOut(next.told.slot, scan);
+      return true;
+    }
     set(next.told?.tell === 'badge' || next.told?.tell === 'panel' ? { ...next, told: null } : next);
     return true;
   }

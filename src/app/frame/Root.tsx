@@ -73,12 +73,15 @@ const Load = lazy(() => import('../screens/load/Load.tsx').then((module) => modu
 
 const Plant = lazy(() => import('../screens/plant/Plant.tsx').then((module) => module.Plant));
 
+const Change = lazy(() => import('../screens/change/Change.tsx').then((module) => module.Change));
 const Log = lazy(() => import('../screens/log/Log.tsx').then((module) => module.Log));
 
 function Screen({ desk, watch, offline, alarm }: Pick<RootProps, 'desk' | 'watch' | 'offline' | 'alarm'>) {
   switch (place.value.screen) {
     case 'load':
       return <Load desk={desk} />;
+    case 'change':
+      return <Change />;
     case 'log':
       return <Log />;
     case 'plant':

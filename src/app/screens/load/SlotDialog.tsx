@@ -1,11 +1,11 @@
 // One slot from near: what it wants, what is on it, and what can be done there.
 
 import { useState } from 'preact/hooks';
-import { entryId } from '../../../../shared/log/entry.ts';
 import { slotLeft, wantedOn } from '../../../../shared/setup/left.ts';
 import { slotKey } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
+import { takeOut } from '../../desk/take-out.ts';
 import { QuantityDialog } from '../../frame/PeopleDialogs.tsx';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -37,39 +37,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   const tape = loaded?.tapes.at(-1);
 
   async function unload(): Promise<void> {
-    if (!loaded) return;
-    const [entry] = await app.write([
-      {
-        kind: 'reel.unloaded',
-        payload: {
-          ...{
-            line,
-            run,
-            slot,
-            feeder: loaded.feeder,
-            panels,
-            via: 'typed' as const,
-            quantity: null,
-            basis: null,
-          },
-          reel: tape === undefined || tape.reel.startsWith('~') ? null : tape.reel,
-          part: tape?.part ?? null,
-          lot: tape?.lot ?? null,
-        },
-      },
-    ]);
-    app.notice.value = {
-      tone: 'plain',
-      text: words.unloaded(slot),
-      act: {
-        label: words.undo,
-        run: () => {
-          if (!entry) return;
-          const payload = { of: entryId(entry), line, slot, reason: 'taken back after unloading' };
-          app.write([{ kind: 'entry.corrected', payload }]).catch(() => undefined); // shown by the fault screen
-        },
-      },
-    };
+    await takeOut(app, slot, 'typed');
     onClose();
   }
 

@@ -1,0 +1,58 @@
+// Takes a reel off its slot: one entry, told at the foot of the screen, with a way back.
+
+import { entryId } from '../../../shared/log/entry.ts';
+import { slotKey } from '../../../shared/setup/state.ts';
+import type { CountBasis, Source } from '../../../shared/setup/vocabulary.ts';
+import type { App } from '../app.ts';
+import { loadWords } from '../words/load.ts';
+import { say } from '../words/words.ts';
+
+/** What somebody counted on the reel that comes off; null where nobody did. */
+export interface CountedLeft {
+  readonly quantity: number;
+  readonly basis: CountBasis;
+}
+
+/** Writes the unload of a slot. Resolves when durable; a failed write is shown by the fault screen. */
+export async function takeOut(
+  app: App,
+  slot: string,
+  via: Source,
+  counted: CountedLeft | null = null,
+): Promise<void> {
+  const line = app.line.value ?? '';
+  const floor = app.store.floor();
+  const loaded = floor.slots.get(slotKey(line, slot));
+  if (!loaded) return;
+  const tape = loaded.tapes.at(-1);
+  const run = floor.current.get(line) ?? null;
+  const words = say(loadWords);
+  const [entry] = await app
+    .write([
+      {
+        kind: 'reel.unloaded',
+        payload: {
+          ...{ line, run, slot, feeder: loaded.feeder, via },
+          reel: tape === undefined || tape.reel.startsWith('~') ? null : tape.reel,
+          part: tape?.part ?? null,
+          lot: tape?.lot ?? null,
+          quantity: counted?.quantity ?? null,
+          basis: counted?.basis ?? null,
+          panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
+        },
+      },
+    ])
+    .catch(() => []); // the fault screen has told
+  if (!entry) return;
+  app.notice.value = {
+    tone: 'plain',
+    text: words.unloaded(slot),
+    act: {
+      label: words.undo,
+      run: () => {
+        const payload = { of: entryId(entry), line, slot, reason: 'taken back after unloading' };
+        app.write([{ kind: 'entry.corrected', payload }]).catch(() => undefined); // shown by the fault screen
+      },
+    },
+  };
+}

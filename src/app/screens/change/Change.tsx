@@ -1,0 +1,34 @@
+// From the last panel of one product to the release of the next: what can be made ready while the line runs, what must wait until
+// it stands, and what is still open.
+
+import { useApp, useFloor } from '../../app.ts';
+import { Icon } from '../../ui/Icon.tsx';
+import { changeWords } from '../../words/change.ts';
+import { say } from '../../words/words.ts';
+import { ChangeOpen } from './ChangeOpen.tsx';
+import { ChooseNext } from './ChooseNext.tsx';
+import './change.css';
+
+export function Change() {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(changeWords);
+  const line = app.line.value;
+  const setup = floor.setups.get(floor.chosen.get(line ?? '') ?? '');
+  if (line === null) return null;
+  const changeover = floor.changeovers.get(floor.changing.get(line) ?? '');
+  if (changeover) return <ChangeOpen changeover={changeover} />;
+  return (
+    <div class="stack">
+      <div class="row">
+        <Icon name="change" size={32} />
+        <div class="grow">
+          <h1>{words.none}</h1>
+          <p class="soft">{setup ? words.running(setup.product) : words.nothing}</p>
+        </div>
+      </div>
+      <p>{words.noneHelp}</p>
+      <ChooseNext line={line} />
+    </div>
+  );
+}

@@ -1,0 +1,190 @@
+// A changeover in hand: where it stands, its feeders, its checklist, and the release.
+
+import { useState } from 'preact/hooks';
+import type { Changeover } from '../../../../shared/setup/state.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { newId } from '../../device/ids.ts';
+import { useRefusal } from '../../may.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Dialog } from '../../ui/Dialog.tsx';
+import { Icon } from '../../ui/Icon.tsx';
+import { changeWords } from '../../words/change.ts';
+import { checklistWords } from '../../words/checklist.ts';
+import { shellWords } from '../../words/shell.ts';
+import { formatCount, formatSpan, say } from '../../words/words.ts';
+import { ChecklistPanel } from './ChecklistPanel.tsx';
+import { changeFacts, checklistOf, templateFor } from './checklist-desk.ts';
+import { FeederList } from './FeederList.tsx';
+import { stoppedMs } from './model.ts';
+import { ReleaseDialog } from './ReleaseDialog.tsx';
+
+const tabs = ['feeders', 'checklist'] as const;
+type Tab = (typeof tabs)[number];
+
+export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(changeWords);
+  const refusal = useRefusal('verify-reel');
+  const leadRefusal = useRefusal('choose-setup');
+  const [tab, setTab] = useState<Tab>('feeders');
+  const [asking, setAsking] = useState<'last' | 'drop' | 'release' | null>(null);
+  const { line } = changeover;
+  const from = floor.setups.get(changeover.from ?? '');
+  const sinceMs = stoppedMs(floor, changeover);
+  const list = checklistOf(floor, changeover);
+  const close = () => setAsking(null);
+  return (
+    <div class="stack">
+      <header class="change-head" data-testid="changeover">
+        <div class="grow">
+          <h1>{words.fromTo(from?.product ?? '–', changeover.product)}</h1>
+          <p class={`chip ${sinceMs === null ? 'go' : 'care'}`}>
+            <Icon name={sinceMs === null ? 'play' : 'pause'} size={18} />
+            {sinceMs === null
+              ? words.preparing
+              : `${words.standing} ${words.since(formatSpan(Math.max(0, (app.nowMs.value - sinceMs) / 1000)))}`}
+          </p>
+        </div>
+        {sinceMs === null ? (
+          <Button
+            tone="act"
+            large
+            disabledReason={refusal}
+            onPress={() => setAsking('last')}
+            testId="last-panel"
+          >
+            {words.lastPanel}
+          </Button>
+        ) : (
+          <Button
+            tone="act"
+            large
+            disabledReason={leadRefusal}
+            onPress={() => setAsking('release')}
+            testId="release"
+          >
+            {words.release}
+          </Button>
+        )}
+        <Button large tone="quiet" disabledReason={leadRefusal} onPress={() => setAsking('drop')}>
+          {words.drop}
+        </Button>
+      </header>
+      <div class="choice" role="tablist">
+        {tabs.map((each) => (
+          <button
+            type="button"
+            role="tab"
+            key={each}
+            aria-selected={tab === each}
+            data-testid={`tab-${each}`}
+            onClick={() => setTab(each)}
+          >
+            {words.tabs[each]}
+          </button>
+        ))}
+      </div>
+      {tab === 'feeders' && <FeederList changeover={changeover} />}
+      {tab === 'checklist' &&
+        (list ? (
+          <ChecklistPanel list={list} />
+        ) : (
+          <div>
+            <Button
+              tone="act"
+              large
+              disabledReason={refusal}
+              testId="checklist-open"
+              onPress={() => {
+                const template = templateFor(floor, 'changeover');
+                if (!template) return;
+                const facts = changeFacts(floor, changeover.from, changeover.setup);
+                const { template: name, version } = template;
+                const payload = {
+                  ...{ checklist: newId(), template: name, version, line, facts },
+                  ...{ changeover: changeover.changeover, slot: null },
+                };
+                app.write([{ kind: 'checklist.opened', payload }]).catch(() => undefined); // shown by the fault screen
+              }}
+            >
+              {say(checklistWords).open}
+            </Button>
+          </div>
+        ))}
+      <p class="caution">
+        <Icon name="warn" />
+        {words.caution}
+      </p>
+      {asking === 'last' && <LastPanelDialog changeover={changeover} onClose={close} />}
+      {asking === 'release' && <ReleaseDialog changeover={changeover} onClose={close} />}
+      {asking === 'drop' && (
+        <Dialog title={words.dropTitle} onClose={close}>
+          <p>{words.dropText}</p>
+          <div class="acts">
+            <Button
+              tone="stop"
+              large
+              onPress={() => {
+                const payload = { changeover: changeover.changeover, line, reason: '' };
+                app.write([{ kind: 'changeover.dropped', payload }]).then(close, () => undefined); // shown by the fault screen
+              }}
+            >
+              {words.drop}
+            </Button>
+            <Button large onPress={close}>
+              {say(shellWords).cancel}
+            </Button>
+          </div>
+        </Dialog>
+      )}
+    </div>
+  );
+}
+
+/** The last good panel: the run ends and the line is set up for the next product, in one write. */
+function LastPanelDialog({
+  changeover,
+  onClose,
+}: {
+  readonly changeover: Changeover;
+  readonly onClose: () => void;
+}) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(changeWords);
+  const { line, setup } = changeover;
+  const run = floor.runs.get(floor.current.get(line) ?? '');
+  return (
+    <Dialog title={words.lastPanelTitle} onClose={onClose}>
+      <p>{words.lastPanelText(formatCount(run?.done ?? 0), formatCount(run?.panelsWanted ?? 0))}</p>
+      <div class="acts">
+        <Button
+          tone="act"
+          large
+          testId="last-panel-yes"
+          onPress={() => {
+            app
+              .write([
+                ...(run
+                  ? [
+                      {
+                        kind: 'run.ended' as const,
+                        payload: { run: run.run, line, panels: run.done, note: '' },
+                      },
+                    ]
+                  : []),
+                { kind: 'setup.chosen', payload: { line, setup } },
+              ])
+              .then(onClose, () => undefined); // shown by the fault screen
+          }}
+        >
+          {words.lastPanel}
+        </Button>
+        <Button large onPress={onClose}>
+          {say(shellWords).cancel}
+        </Button>
+      </div>
+    </Dialog>
+  );
+}

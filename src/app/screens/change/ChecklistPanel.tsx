@@ -1,0 +1,107 @@
+// A checklist in hand: steps under their headings, those that can be done beside the running line first; what is not asked is
+// folded away. Every answer is an entry; a reload or another tablet goes on where this one left.
+
+import { useState } from 'preact/hooks';
+import { inLanguage } from '../../../../shared/changeover/checklist-steps.ts';
+import type { Checklist } from '../../../../shared/setup/state.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { useRefusal } from '../../may.ts';
+import { Button } from '../../ui/Button.tsx';
+import { checklistWords } from '../../words/checklist.ts';
+import { language, say } from '../../words/words.ts';
+import { standingOf, templateOf } from './checklist-desk.ts';
+import { SkipDialog } from './SkipDialog.tsx';
+import { StepCard } from './StepCard.tsx';
+
+export function ChecklistPanel({ list }: { readonly list: Checklist }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(checklistWords);
+  const refusal = useRefusal('tick-checklist');
+  const [skipping, setSkipping] = useState<string | null>(null);
+  const template = templateOf(floor, list);
+  if (!template) return null;
+  const view = standingOf(floor, list, template);
+  const isHere = list.tablet === app.store.identity.tablet;
+  const { checklist, line } = list;
+  const write = (wish: Parameters<typeof app.write>[0][number]) => {
+    app.write([wish]).catch(() => undefined); // shown by the fault screen
+  };
+  const groups = [...new Set(view.steps.map((each) => inLanguage(each.step.group, language.value)))];
+  return (
+    <section class="stack" data-testid="checklist">
+      <div class="row">
+        <h2>{inLanguage(template.title, language.value)}</h2>
+        <span class="chip">{words.progress(String(view.done), String(view.asked))}</span>
+        {!isHere && list.closedMs === null && (
+          <>
+            <span class="chip care">
+              {words.elsewhere(floor.tablets.get(list.tablet)?.name ?? list.tablet)}
+            </span>
+            <Button
+              disabledReason={refusal}
+              onPress={() =>
+                write({
+                  kind: 'checklist.handed',
+                  payload: { checklist, line, to: app.store.identity.tablet },
+                })
+              }
+            >
+              {words.takeOver}
+            </Button>
+          </>
+        )}
+      </div>
+      {groups.map((group) => (
+        <div key={group} class="stepgroup">
+          <h3>{group}</h3>
+          {view.steps
+            .filter(
+              (each) => inLanguage(each.step.group, language.value) === group && each.state !== 'not-asked',
+            )
+            .map((each) => (
+              <StepCard
+                key={each.step.step}
+                view={each}
+                locked={list.closedMs !== null || !isHere}
+                refusal={refusal}
+                onAnswer={(value) =>
+                  write({
+                    kind: 'step.answered',
+                    payload: { checklist, line, step: each.step.step, value, unit: each.step.unit },
+                  })
+                }
+                onReopen={() =>
+                  write({
+                    kind: 'step.reopened',
+                    payload: { checklist, line, step: each.step.step, reason: '' },
+                  })
+                }
+                onSkip={() => setSkipping(each.step.step)}
+              />
+            ))}
+        </div>
+      ))}
+      {list.closedMs === null && isHere && (
+        <div>
+          <Button
+            tone="act"
+            large
+            testId="checklist-close"
+            disabledReason={refusal ?? (view.canClose ? null : words.missing(view.missing.length))}
+            onPress={() => {
+              write({
+                kind: 'checklist.closed',
+                payload: { checklist, line, done: view.done, asked: view.asked, note: '' },
+              });
+              app.notice.value = { tone: 'go', text: words.closed };
+            }}
+          >
+            {words.close}
+          </Button>
+        </div>
+      )}
+      {skipping !== null && <SkipDialog list={list} step={skipping} onClose={() => setSkipping(null)} />}
+    </section>
+  );
+}

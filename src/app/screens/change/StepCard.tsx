@@ -1,0 +1,221 @@
+// One step: what is asked, the caution where hands go, and the way to answer it.
+
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { StepView } from '../../../../shared/changeover/checklist-answers.ts';
+import { inLanguage } from '../../../../shared/changeover/checklist-steps.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Icon } from '../../ui/Icon.tsx';
+import { checklistWords } from '../../words/checklist.ts';
+import { formatTime, language, say } from '../../words/words.ts';
+import { shrinkPicture } from './picture.ts';
+
+interface StepCardProps {
+  readonly view: StepView;
+  readonly locked: boolean;
+  readonly refusal: string | null;
+  readonly onAnswer: (value: string | number) => void;
+  readonly onReopen: () => void;
+  readonly onSkip: () => void;
+}
+
+const marks = { open: '○', waiting: '◌', done: '✓', short: '✕', skipped: '⇥', 'not-asked': '' } as const;
+
+export function StepCard(props: StepCardProps) {
+  const floor = useFloor();
+  const words = say(checklistWords);
+  const { view, locked } = props;
+  const { step, state, answer } = view;
+  const isOpen = state === 'open' || state === 'short';
+  const names = answer?.by.map((who) => floor.people.get(who)?.name ?? who).join(', ');
+  return (
+    <article class={`step ${state}`} data-testid={`step-${step.step}`} data-state={state}>
+      <span class="mark" aria-hidden="true">
+        {marks[state]}
+      </span>
+      <div class="asked">
+        <p>{inLanguage(step.text, language.value)}</p>
+        <p class="soft">
+          {words.states[state]} · {words.times[step.time]}
+          {!step.mandatory && ` · ${words.optional}`}
+          {names && ` · ${names}`}
+          {answer && ` · ${formatTime(answer.atMs, Intl.DateTimeFormat().resolvedOptions().timeZone)}`}
+          {answer?.skipped && ` · ${answer.skipped.reason}`}
+        </p>
+        {answer &&
+          step.kind !== 'tick' &&
+          step.kind !== 'sign' &&
+          step.kind !== 'photo' &&
+          answer.value !== null && (
+            <p class="code">
+              {answer.value} {step.unit}
+            </p>
+          )}
+        {answer && step.kind === 'photo' && typeof answer.value === 'string' && (
+          <img src={answer.value} alt={inLanguage(step.text, language.value)} />
+        )}
+        {step.caution && isOpen && (
+          <p class="caution">
+            <Icon name="warn" size={22} />
+            {inLanguage(step.caution, language.value)}
+          </p>
+        )}
+        {isOpen && !locked && <Answer {...props} />}
+      </div>
+      {!locked && answer !== null && step.kind !== 'sign' && (
+        <Button tone="quiet" onPress={props.onReopen}>
+          {words.reopen}
+        </Button>
+      )}
+      {!locked && isOpen && step.mandatory && (
+        <Button tone="quiet" onPress={props.onSkip} testId={`skip-${step.step}`}>
+          {words.skip}
+        </Button>
+      )}
+    </article>
+  );
+}
+
+function Answer(props: StepCardProps) {
+  const words = say(checklistWords);
+  const { step, answer } = props.view;
+  switch (step.kind) {
+    case 'tick':
+      return (
+        <Button
+          tone="act"
+          disabledReason={props.refusal}
+          onPress={() => props.onAnswer('done')}
+          testId={`tick-${step.step}`}
+        >
+          ✓ {words.tick}
+        </Button>
+      );
+    case 'sign':
+      return (
+        <div class="row">
+          <span>{words.sign(step.signatures - new Set(answer?.by ?? []).size)}</span>
+          <Button
+            tone="act"
+            disabledReason={props.refusal}
+            onPress={() => props.onAnswer('signed')}
+            testId={`sign-${step.step}`}
+          >
+            {words.signNow}
+          </Button>
+        </div>
+      );
+    case 'choice':
+      return (
+        <div class="choice">
+          {step.options.map((option) => (
+            <Button key={option} disabledReason={props.refusal} onPress={() => props.onAnswer(option)}>
+              {option in words.choices ? words.choices[option as keyof typeof words.choices] : option}
+            </Button>
+          ))}
+        </div>
+      );
+    case 'photo':
+      return <Photo onAnswer={props.onAnswer} refusal={props.refusal} />;
+    case 'measure':
+      return <Typed {...props} isNumber />;
+    case 'scan':
+    case 'note':
+      return <Typed {...props} isNumber={false} />;
+  }
+}
+
+/** A value, a note or a scanned text; while a scan step has the focus, the next scan answers it. */
+function Typed(props: StepCardProps & { readonly isNumber: boolean }) {
+  const app = useApp();
+  const words = say(checklistWords);
+  const { step } = props.view;
+  const [text, setText] = useState('');
+  const [wrong, setWrong] = useState(false);
+  const [isActive, setIsActive] = useState(false);
+  useEffect(() => {
+    if (!isActive || step.kind !== 'scan') return;
+    return app.scans.take((scan) => {
+      const code = scan.codes[0];
+      if (code && props.refusal === null) props.onAnswer(code.text.trim());
+      return true;
+    });
+  }, [isActive]);
+  const hint =
+    step.kind === 'scan'
+      ? step.expects === null
+        ? ''
+        : words.expects(step.expects)
+      : step.least !== null && step.most !== null
+        ? words.limits(String(step.least), String(step.most))
+        : step.least !== null
+          ? words.atLeast(String(step.least))
+          : step.most !== null
+            ? words.atMost(String(step.most))
+            : '';
+  return (
+    <div class="row">
+      <label class="field">
+        <span>
+          {step.kind === 'measure'
+            ? words.value(step.unit ?? '')
+            : step.kind === 'scan'
+              ? words.scan
+              : words.note}
+        </span>
+        <input
+          data-typing
+          data-testid={`value-${step.step}`}
+          inputMode={props.isNumber ? 'decimal' : 'text'}
+          maxLength={400}
+          value={text}
+          onFocus={() => setIsActive(true)}
+          onBlur={() => setIsActive(false)}
+          onInput={(event) => {
+            setWrong(false);
+            setText(event.currentTarget.value);
+          }}
+        />
+        {wrong ? <span class="wrong">{words.notNumber}</span> : hint !== '' && <small>{hint}</small>}
+      </label>
+      <Button
+        tone="act"
+        testId={`keep-${step.step}`}
+        disabledReason={props.refusal}
+        onPress={() => {
+          const trimmed = text.trim();
+          if (trimmed === '') return;
+          if (!props.isNumber) return props.onAnswer(trimmed);
+          const value = Number(trimmed.replace(',', '.'));
+          if (!Number.isFinite(value)) return setWrong(true);
+          props.onAnswer(value);
+        }}
+      >
+        {words.keep}
+      </Button>
+    </div>
+  );
+}
+
+function Photo(props: { readonly onAnswer: (value: string) => void; readonly refusal: string | null }) {
+  const words = say(checklistWords);
+  const input = useRef<HTMLInputElement>(null);
+  return (
+    <>
+      <input
+        ref={input}
+        hidden
+        type="file"
+        accept="image/*"
+        capture="environment"
+        onChange={(event) => {
+          const file = event.currentTarget.files?.[0];
+          if (file) shrinkPicture(file).then(props.onAnswer, () => undefined); // no picture, no answer: the step stays open
+        }}
+      />
+      <Button disabledReason={props.refusal} onPress={() => input.current?.click()}>
+        <Icon name="camera" size={22} /> {words.photo}
+      </Button>
+    </>
+  );
+}

@@ -1,0 +1,48 @@
+// Finds a checklist's template and how it stands; shared by the changeover, the splice and the start of a shift.
+
+import { type ChecklistView, viewChecklist } from '../../../../shared/changeover/checklist-answers.ts';
+import { shippedChecklists } from '../../../../shared/changeover/checklist-shipped.ts';
+import type { ChecklistPurpose, ChecklistTemplate } from '../../../../shared/setup/checklist.ts';
+import type { Changeover, Checklist, FloorState } from '../../../../shared/setup/state.ts';
+
+/** The newest version of the template for a purpose: the site's own, else the shipped one; null where neither is. */
+export function templateFor(floor: FloorState, purpose: ChecklistPurpose): ChecklistTemplate | null {
+  const own = [...floor.templates.values()]
+    .map((versions) => versions.at(-1))
+    .find((newest) => newest?.purpose === purpose);
+  return own ?? shippedChecklists.find((shipped) => shipped.purpose === purpose) ?? null;
+}
+
+/** The template of an opened checklist in the version in which it was opened; a later edit does not change it. */
+export function templateOf(floor: FloorState, list: Checklist): ChecklistTemplate | null {
+  const fits = (template: ChecklistTemplate) =>
+    template.template === list.template && template.version === list.version;
+  return floor.templates.get(list.template)?.find(fits) ?? shippedChecklists.find(fits) ?? null;
+}
+
+/** How an opened checklist stands. The line stands while no run of it is running. */
+export function standingOf(floor: FloorState, list: Checklist, template: ChecklistTemplate): ChecklistView {
+  const run = floor.runs.get(floor.current.get(list.line) ?? '');
+  return viewChecklist(template, list.answers, { facts: list.facts, isStopped: run?.phase !== 'running' });
+}
+
+/** The open (or last) checklist of a changeover. */
+export function checklistOf(floor: FloorState, changeover: Changeover): Checklist | null {
+  const lists = [...floor.checklists.values()].filter((list) => list.changeover === changeover.changeover);
+  return lists.find((list) => list.closedMs === null) ?? lists.at(-1) ?? null;
+}
+
+/** What differs between two setups, for the steps' conditions; everything differs where nothing was built before. */
+export function changeFacts(floor: FloorState, from: string | null, to: string) {
+  const before = floor.setups.get(from ?? '');
+  const after = floor.setups.get(to);
+  const sideChanges = !before || before.side !== after?.side;
+  const productChanges = !before || before.product !== after?.product;
+  return {
+    sideChanges,
+    productChanges,
+    // A stencil is made for one side of one product; a program for one revision of it.
+    stencilChanges: sideChanges || productChanges,
+    programChanges: sideChanges || productChanges || before?.revision !== after?.revision,
+  };
+}

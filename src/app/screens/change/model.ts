@@ -1,0 +1,75 @@
+// A line against the setup that comes next: what stays, moves, comes out, goes in; in which order of hands.
+
+import {
+  type BankSizes,
+  diffSetups,
+  type PlacedFeeder,
+  partsTwice,
+  type SetupDiff,
+  type SetupFault,
+} from '../../../../shared/changeover/diff.ts';
+import { orderSteps, type StepPlan } from '../../../../shared/changeover/steps.ts';
+import { compareSlots } from '../../../../shared/setup/address.ts';
+import { wantedOn } from '../../../../shared/setup/left.ts';
+import type { Changeover, FloorState, Setup, SlotState } from '../../../../shared/setup/state.ts';
+
+/** What a change to a setup takes, or why it cannot be. */
+export type ChangePlan =
+  | {
+      readonly fits: true;
+      readonly diff: SetupDiff;
+      readonly steps: StepPlan;
+      readonly twice: readonly { readonly part: string; readonly slots: readonly string[] }[];
+    }
+  | { readonly fits: false; readonly faults: readonly SetupFault[] };
+
+/** The feeders on a line as the difference wants them; a feeder's width comes from its own record, else from the setup it was loaded for. */
+export function loadedFeeders(floor: FloorState, line: string): readonly PlacedFeeder[] {
+  const chosen = floor.chosen.get(line) ?? '';
+  return [...floor.slots.values()]
+    .filter((slot) => slot.line === line)
+    .map((slot) => ({
+      slot: slot.slot,
+      part: standsFor(slot),
+      width:
+        floor.feeders.get(slot.feeder ?? '')?.positions ?? wantedOn(floor, chosen, slot.slot)?.positions ?? 1,
+    }));
+}
+
+/** The part that a slot's reel stands for: an alternate or a cleared reel counts as what its slot wanted. */
+function standsFor(slot: SlotState): string {
+  const tape = slot.tapes.at(-1);
+  return tape?.forPart ?? tape?.part ?? '';
+}
+
+/** Positions of each bank of a line. */
+export function bankSizes(floor: FloorState, line: string): BankSizes {
+  const banks = floor.lines
+    .get(line)
+    ?.machines.flatMap((machine) =>
+      machine.banks.map((bank) => [`${machine.machine}-${bank.bank}`, bank.positions] as const),
+    );
+  return Object.fromEntries(banks ?? []);
+}
+
+/** What changing a line to a setup takes. */
+export function planChange(floor: FloorState, line: string, setup: Setup): ChangePlan {
+  const wanted = setup.slots.map(({ slot, part, positions }) => ({ slot, part, width: positions }));
+  const found = diffSetups(loadedFeeders(floor, line), wanted, bankSizes(floor, line));
+  if (!found.ok) return { fits: false, faults: found.error };
+  return { fits: true, diff: found.value, steps: orderSteps(found.value), twice: partsTwice(wanted) };
+}
+
+/** Slots that were changed since a changeover began, newest first: the ticks of its list. */
+export function doneSlots(floor: FloorState, changeover: Changeover): readonly SlotState[] {
+  return [...floor.slots.values()]
+    .filter((slot) => slot.line === changeover.line && slot.atMs >= changeover.beganMs)
+    .sort((a, b) => b.atMs - a.atMs || compareSlots(a.slot, b.slot));
+}
+
+/** When the line stopped building the old product: its last counted panel, else the run's end; null while it runs. */
+export function stoppedMs(floor: FloorState, changeover: Changeover): number | null {
+  if (floor.current.has(changeover.line)) return null;
+  const last = [...floor.runs.values()].filter((run) => run.line === changeover.line).at(-1);
+  return last ? (last.counts.at(-1)?.[1] ?? last.sinceMs) : changeover.beganMs;
+}
