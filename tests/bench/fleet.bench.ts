@@ -9,6 +9,7 @@ import { openStore } from '../../src/server/stores/open.ts';
 import { freePort, newFolder, startPostgres } from '../contract/databases.ts';
 import { type FleetTablet, newCounts, newFleetTablet, type SentTimes } from './fleet-tablet.ts';
 import {
+  cpuSeconds,
   isServerProcess,
   parameter,
   quantile,
@@ -77,9 +78,11 @@ async function measure(count: number, seconds: number, place: Place) {
   counts.forgiving = true;
   await load(tablets, WARM_SECONDS);
   counts.forgiving = false;
+  const before = { server: await server.cpuSeconds(), fleet: cpuSeconds() };
   await load(tablets, seconds);
+  const used = { server: (await server.cpuSeconds()) - before.server, fleet: cpuSeconds() - before.fleet };
   await settle(tablets);
-  return { counts, tablets, server, port };
+  return { counts, tablets, server, port, used };
 }
 
 interface Place {
@@ -108,6 +111,10 @@ async function run(dialect: string, newPlace: (prefix: string) => Promise<Place>
   const live = counts.liveMs;
   console.log(
     `live p50 / p95 / p99     ${liveQuantile(live, 0.5)} / ${liveQuantile(live, 0.95)} / ${liveQuantile(live, 0.99)} ms over ${live.reduce((sum, n) => sum + n, 0)} deliveries   (wanted: p95 at most 250 ms)`,
+  );
+  const { used } = fleet;
+  console.log(
+    `processor, of one core    server ${((100 * used.server) / SECONDS).toFixed(0)} %, tablets ${((100 * used.fleet) / SECONDS).toFixed(0)} %`,
   );
   console.log(`server's memory at most  ${(peak / 1e6).toFixed(0)} MB`);
 

@@ -20,6 +20,8 @@ export interface ServerProcess {
   readonly code: () => Promise<string>;
   /** Most memory used so far, bytes. */
   readonly peakBytes: () => Promise<number>;
+  /** Processor time used so far, seconds. */
+  readonly cpuSeconds: () => Promise<number>;
   readonly stop: () => Promise<void>;
   readonly kill: () => Promise<void>;
 }
@@ -36,6 +38,7 @@ export async function isServerProcess(): Promise<boolean> {
     if (ask === 'code') process.send?.({ code: (await makeCode(running.store, Date.now())).code });
     // maxRSS is in kilobytes.
     if (ask === 'peak') process.send?.({ peak: process.resourceUsage().maxRSS * 1024 });
+    if (ask === 'cpu') process.send?.({ cpu: cpuSeconds() });
     if (ask === 'stop') {
       await running.stop();
       process.exit(0);
@@ -83,6 +86,11 @@ export async function startServerProcess(
       child.send('peak');
       return peak as Promise<number>;
     },
+    cpuSeconds: () => {
+      const cpu = next('cpu');
+      child.send('cpu');
+      return cpu as Promise<number>;
+    },
     stop: async () => {
       child.send('stop');
       await ended;
@@ -92,6 +100,12 @@ export async function startServerProcess(
       await ended;
     },
   };
+}
+
+/** Processor time that this process has used, seconds. */
+export function cpuSeconds(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1e6;
 }
 
 /** The value below which a share of the samples lies. */

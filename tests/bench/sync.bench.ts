@@ -9,7 +9,13 @@ import { enrolTablet } from '../../src/app/sync/enrol.ts';
 import { newFolder } from '../contract/databases.ts';
 import { makeChain } from '../contract/entries.ts';
 import { newTablet, until } from '../src/server/tablets.ts';
-import { isServerProcess, parameter, startServerProcess, verdictPayload } from './server-process.ts';
+import {
+  cpuSeconds,
+  isServerProcess,
+  parameter,
+  startServerProcess,
+  verdictPayload,
+} from './server-process.ts';
 
 /** Seconds that replicating the documents takes. */
 async function baseline(docs: readonly object[]): Promise<number> {
@@ -36,10 +42,12 @@ async function main(): Promise<void> {
   for (const entry of chain) entries.push({ ...entry, sig: await tablet.key.sign(entry.hash) });
   await tablet.log.takeIn(entries);
 
+  const before = { tablet: cpuSeconds(), server: await server.cpuSeconds() };
   const startMs = performance.now();
   tablet.start();
   await until('the backlog', () => tablet.log.memory.acked['bench/e1'] === count, 300_000);
   const seconds = (performance.now() - startMs) / 1000;
+  const cpu = { tablet: cpuSeconds() - before.tablet, server: (await server.cpuSeconds()) - before.server };
   await tablet.stop();
   const health = (await (await fetch(`${server.url}/health`)).json()) as { entries: number };
   if (health.entries !== count) throw new Error(`the server holds ${health.entries} of ${count}`);
@@ -49,7 +57,9 @@ async function main(): Promise<void> {
 
   const bytes = JSON.stringify(entries).length;
   const docs = entries.map((entry) => ({ _id: entryId(entry), ...entry }));
+  const pouchBefore = cpuSeconds();
   const pouch = await baseline(docs);
+  const pouchCpu = cpuSeconds() - pouchBefore;
   console.log(`entries                         ${count} (${(bytes / count).toFixed(0)} bytes each as JSON)`);
   console.log(
     `sync to durable SQLite          ${seconds.toFixed(2)} s   ${(count / seconds).toFixed(0)} entries/s   (wanted: at most ${(20 * count) / 50_000} s)`,
@@ -57,6 +67,9 @@ async function main(): Promise<void> {
   console.log(`server's memory at most         ${(peak / 1e6).toFixed(0)} MB`);
   console.log(
     `PouchDB, memory to memory       ${pouch.toFixed(2)} s   ${(count / pouch).toFixed(0)} entries/s`,
+  );
+  console.log(
+    `processor time                  server ${cpu.server.toFixed(2)} s, tablet ${cpu.tablet.toFixed(2)} s, PouchDB (filling included) ${pouchCpu.toFixed(2)} s`,
   );
   console.log(`ratio                           ${(pouch / seconds).toFixed(1)} x   (wanted: at least 5 x)`);
 }

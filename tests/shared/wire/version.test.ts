@@ -1,0 +1,55 @@
+// The version speaks for the messages: whoever changes a message meets this test.
+
+import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import type { Json } from '../../../shared/log/entry.ts';
+import { canonicalText, hashText } from '../../../shared/log/seal.ts';
+import { wireMessages } from '../../../shared/wire/messages.ts';
+import { judgeWire, wireFloor, wireHistory, wireVersion } from '../../../shared/wire/version.ts';
+
+/** Hash of all messages' JSON schemas, by version. A change that readers must know of needs a new version and a line here. */
+const hashes: Readonly<Record<number, string>> = {
+  1: 'c38b17668f7c0de51328dc585f0c66dc4b46e93bf5a61af85c7d8d03c3b89d60',
+};
+
+function messagesHash(): string {
+  const schemas = Object.fromEntries(
+    Object.entries(wireMessages).map(([name, schema]) => [
+      name,
+      z.toJSONSchema(schema, { unrepresentable: 'any' }),
+    ]),
+  );
+  return hashText(canonicalText(JSON.parse(JSON.stringify(schemas)) as Json));
+}
+
+describe('the version of the wire', () => {
+  it('is bumped when a message changes', () => {
+    expect(messagesHash(), 'a message has changed: add a version to the history, then its hash here').toBe(
+      hashes[wireVersion],
+    );
+  });
+
+  it('has a history without a gap, up to today', () => {
+    expect(wireHistory.map((step) => step.version)).toEqual(
+      Array.from({ length: wireVersion }, (_, at) => at + 1),
+    );
+    for (const step of wireHistory) expect(step.change.length).toBeGreaterThan(10);
+    expect(wireFloor).toBeGreaterThanOrEqual(1);
+    expect(wireFloor).toBeLessThanOrEqual(wireVersion);
+  });
+
+  it.each([
+    [String(wireVersion), 'spoken'],
+    [String(wireVersion + 1), 'too-new'],
+    ['999999', 'too-new'],
+    ['0', 'unreadable'],
+    ['01', 'unreadable'],
+    ['1.0', 'unreadable'],
+    ['-1', 'unreadable'],
+    ['', 'unreadable'],
+    [undefined, 'unreadable'],
+    ['1 or 1=1', 'unreadable'],
+  ])('`judgeWire(%j)` is %s', (text, verdict) => {
+    expect(judgeWire(text)).toBe(verdict);
+  });
+});

@@ -1,0 +1,145 @@
+// The quick ways of the server say the same as the plain ones they stand for.
+
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Entry, entrySchema, type Json } from '../../../shared/log/entry.ts';
+import { canonicalText, draftOf } from '../../../shared/log/seal.ts';
+import { createAppender } from '../../../src/server/appender.ts';
+import { draftText } from '../../../src/server/canonical.ts';
+import { isPlainEntry } from '../../../src/server/envelope.ts';
+import { createSignatureQueue } from '../../../src/server/signatures.ts';
+import type { Appended } from '../../../src/server/stores/store.ts';
+import { makeChain, newKey, toChecked } from '../../contract/entries.ts';
+
+const [entry] = makeChain({ tablet: 't1', count: 1 });
+const good = entry as Entry;
+
+describe('`draftText()`', () => {
+  const keys = fc.oneof(
+    fc.constantFrom('10', '9', '__proto__', '', 'é', '\ud83d\ude00', '\ufb33', 'constructor'),
+    fc.string({ unit: 'binary', maxLength: 4 }),
+  );
+  const value = fc.letrec((tie) => ({
+    any: fc.oneof(
+      { depthSize: 'small' },
+      fc.string({ unit: 'binary' }),
+      fc.double(),
+      fc.boolean(),
+      fc.constant(null),
+      fc.array(tie('any')),
+      fc.dictionary(keys, tie('any')),
+    ),
+  })).any;
+
+  it('writes what the general writer writes, and throws where it throws', () => {
+    fc.assert(
+      fc.property(fc.dictionary(keys, value), (payload) => {
+        const parsed = JSON.parse(JSON.stringify({ ...good, payload })) as Entry;
+        let wanted: string | null = null;
+        try {
+          wanted = canonicalText(draftOf(parsed));
+        } catch {
+          expect(() => draftText(parsed)).toThrow();
+        }
+        if (wanted !== null) expect(draftText(parsed)).toBe(wanted);
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
+
+describe('`isPlainEntry()`', () => {
+  it('accepts what a tablet writes', () => {
+    for (const one of makeChain({ tablet: 't1', count: 3 })) expect(isPlainEntry(one)).toBe(true);
+  });
+
+  it('accepts nothing that the schema refuses', () => {
+    const anything = fc.oneof(
+      fc.anything(),
+      fc.constantFrom<Json>(
+        '',
+        'x',
+        'a b',
+        0,
+        1,
+        -1,
+        1.5,
+        2 ** 53,
+        null,
+        {},
+        [],
+        '2026-02-30T00:00:00Z',
+        '2026-13-01T00:00:00Z',
+        'f'.repeat(64),
+        'é'.repeat(65),
+      ),
+    );
+    const field = fc.constantFrom(...Object.keys(good), 'hlc.ms', 'hlc.n', 'extra');
+    fc.assert(
+      fc.property(field, anything, (name, value) => {
+        const changed = name.startsWith('hlc.')
+          ? { ...good, hlc: { ...good.hlc, [name.slice(4)]: value } }
+          : { ...good, [name]: value };
+        const parsed: unknown = JSON.parse(JSON.stringify(changed) ?? 'null');
+        if (isPlainEntry(parsed)) expect(entrySchema.safeParse(parsed).success).toBe(true);
+      }),
+      { numRuns: 1_000 },
+    );
+  });
+});
+
+describe('`createSignatureQueue()`', () => {
+  it('tells of each signature that does not hold, and of no other', async () => {
+    const key = newKey();
+    const chain = makeChain({ tablet: 't1', count: 6, key }).map((one) => toChecked(one));
+    const bad = chain.map((one) => (one.seq === 3 ? { ...one, sig: 'A'.repeat(86) } : one));
+    const told: number[] = [];
+    const queue = createSignatureQueue((one) => told.push(one.seq));
+    queue.add(bad, [newKey().publicKey, key.publicKey]);
+    expect(queue.length()).toBe(6);
+    await queue.drained();
+    expect(told).toEqual([3]);
+    expect(queue.length()).toBe(0);
+    queue.stop();
+  });
+});
+
+describe('`createAppender()`', () => {
+  const answer = (sender: string): Appended => ({
+    acks: [{ tablet: sender, epoch: 'e1', seq: 1 }],
+    faults: [],
+    head: { pos: 1, root: '' },
+    added: 1,
+  });
+
+  it('joins what waits at the same time into one append, and answers each by itself', async () => {
+    const sizes: number[] = [];
+    const store = {
+      append: async (batches: readonly { readonly sender: string }[]) => {
+        sizes.push(batches.length);
+        return batches.map(({ sender }) => answer(sender));
+      },
+    };
+    const appender = createAppender(store, () => 0);
+    const names = Array.from({ length: 50 }, (_, at) => `t${at}`);
+    const answers = await Promise.all(names.map((name) => appender.append(name, [toChecked(good)])));
+    expect(answers.map((one) => one.acks[0]?.tablet)).toEqual(names);
+    expect(sizes).toEqual([50]);
+  });
+
+  it('that fails tells all who waited, and goes on with the next', async () => {
+    let fails = true;
+    const store = {
+      append: async (batches: readonly { readonly sender: string }[]) => {
+        if (fails) throw new Error('disk full');
+        return batches.map(({ sender }) => answer(sender));
+      },
+    };
+    const appender = createAppender(store, () => 0);
+    const both = await Promise.allSettled([appender.append('a', []), appender.append('b', [])]);
+    expect(both.map((one) => one.status)).toEqual(['rejected', 'rejected']);
+    fails = false;
+    expect((await appender.append('c', [])).acks[0]?.tablet).toBe('c');
+    await appender.drained();
+  });
+});
