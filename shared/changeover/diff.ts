@@ -52,7 +52,7 @@ export interface SetupFault {
 /** Last position of each bank, by `machine-bank`; a bank that is not listed does not exist. */
 export type BankSizes = Readonly<Record<string, number>>;
 
-/** Every fault of a setup: a width that is no whole number >= 1, a slot twice, feeders that overlap, a slot that is not there. */
+/** Every fault of a setup: no whole width >= 1, a slot twice, feeders that overlap, a slot that is not there. */
 export function setupFaults(
   setup: readonly PlacedFeeder[],
   side: 'loaded' | 'wanted',

@@ -116,7 +116,7 @@ export function areaCounter(model: OrderModel): AreaCounter {
     }
     if (model.hasLoad) inAt[0] = 0;
     for (let place = 0; place < n; place++) total += inAt[place]!;
-    work += n + (parts.length >> 2);
+    work += n + (parts.length >> 3);
     return total;
   }
 

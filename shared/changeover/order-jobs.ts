@@ -1,6 +1,7 @@
 // Which order of the jobs, with what loads, and how good is it? The whole answer in steps that the caller drives.
 // Method: a first order at once; a short annealing; for few jobs the exact search; then annealing with what is
-// left of the budget, in rounds from mixed starts. The best so far is at hand after every step; the caller stops by not asking for the next.
+// left of the budget, in rounds from mixed starts. The best so far is at hand after every step; the caller stops by not
+// asking for the next.
 // Refused: a clock in here; the budget is work, so that a seed gives the same answer on every machine.
 
 import { seededChance } from '../kit/chance.ts';

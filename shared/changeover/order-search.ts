@@ -9,6 +9,14 @@
 import { type Chance, chanceBelow, seededChance } from '../kit/chance.ts';
 import { areaCounter } from './keep-by-area.ts';
 import { unitCounter } from './keep-soonest.ts';
+import {
+  applyBound,
+  applyStraight,
+  drawStep,
+  neighbourLists,
+  sharedChange,
+  sharedTable,
+} from './order-moves.ts';
 import type { OrderModel } from './order-problem.ts';
 
 /** The best found so far, while the search runs. */
@@ -98,37 +106,6 @@ function latenessOf(model: OrderModel, sequence: Uint16Array, inAt: Int32Array) 
   return { minutes, jobs };
 }
 
-/** Parts that two searched jobs share, as a square table. */
-function sharedTable(model: OrderModel): Int16Array {
-  const n = model.jobCount;
-  const sets = Array.from(
-    { length: n },
-    (_, job) => new Set(model.parts.subarray(model.starts[job]!, model.starts[job + 1]!)),
-  );
-  const table = new Int16Array(n * n);
-  for (let x = 0; x < n; x++) {
-    for (let y = x + 1; y < n; y++) {
-      let common = 0;
-      for (const part of sets[x]!) if (sets[y]!.has(part)) common++;
-      table[x * n + y] = common;
-      table[y * n + x] = common;
-    }
-  }
-  return table;
-}
-
-/** Most alike first: for each job the jobs that share most with it. */
-function neighbourLists(model: OrderModel, shared: Int16Array, most: number): Uint16Array[] {
-  const n = model.jobCount;
-  return Array.from({ length: n }, (_, job) => {
-    const others = Array.from({ length: n }, (_, other) => other).filter(
-      (other) => other !== job && model.boundTo[other] === -1,
-    );
-    others.sort((x, y) => shared[job * n + y]! - shared[job * n + x]! || x - y);
-    return Uint16Array.from(others.slice(0, most));
-  });
-}
-
 /** A first order in no time: from each possible start the job that shares most comes next; bound jobs stand where bound. */
 export function greedySequence(model: OrderModel): Uint16Array {
   const n = model.jobCount;
@@ -206,10 +183,6 @@ export interface AnnealOptions {
 /** Loss of shared parts that a step may have before it is looked at with probability 1 / e only. */
 const GLANCE = 4;
 const SLACK = 2;
-const GUIDED = 0.8;
-const BLOCKS = 0.6;
-const TURNS = 0.4;
-const LONGEST_BLOCK = 4;
 /** A step that is refused at a glance costs about a third of a place's evaluation. */
 const GLANCE_WORK = 1.5;
 const CHUNK = 20_000;
@@ -296,124 +269,4 @@ export function* annealOrder(
 function movablePlaces(model: OrderModel): number[] {
   const bound = new Set(model.boundTo);
   return Array.from({ length: model.jobCount }, (_, place) => place).filter((place) => !bound.has(place));
-}
-
-/** One step over the movable places 0 … m - 1: a block moved (perhaps turned round), or a stretch turned round. */
-interface Step {
-  kind: 'block' | 'turn';
-  /** First and last movable place that change. */
-  from: number;
-  to: number;
-  /** Block: where it starts now, its length, where it starts after, whether it is turned round. */
-  at: number;
-  length: number;
-  target: number;
-  isTurned: boolean;
-}
-const stepDrawn: Step = { kind: 'block', from: 0, to: 0, at: 0, length: 1, target: 0, isTurned: false };
-
-/** Draws a step into one reused object; null where the draw leads nowhere. */
-function drawStep(
-  chance: Chance,
-  m: number,
-  first: number,
-  isStraight: boolean,
-  current: Uint16Array,
-  near: readonly Uint16Array[],
-  placeOf: Uint16Array,
-): Step | null {
-  const step = stepDrawn;
-  const isGuided = isStraight && chance() < GUIDED;
-  if (chance() < TURNS) {
-    let x = Math.floor(chance() * m);
-    let y: number;
-    if (isGuided) {
-      const list = near[current[first + x]!]!;
-      y = placeOf[list[Math.floor(chance() * list.length)]!]! - first;
-      if (y > x) x++;
-      else x--;
-    } else y = Math.floor(chance() * m);
-    if (x === y || x < 0 || x >= m) return null;
-    step.kind = 'turn';
-    step.from = Math.min(x, y);
-    step.to = Math.max(x, y);
-    return step;
-  }
-  let length = 1;
-  if (chance() < BLOCKS) length = 2 + Math.floor(chance() * (LONGEST_BLOCK - 1));
-  if (length > m - 1) length = 1;
-  const at = Math.floor(chance() * (m - length + 1));
-  let target: number;
-  if (isGuided) {
-    const isAfter = chance() < 0.5;
-    const list = near[current[first + (isAfter ? at : at + length - 1)]!]!;
-    const host = placeOf[list[Math.floor(chance() * list.length)]!]! - first;
-    if (host >= at && host < at + length) return null;
-    const left = host > at ? host - length : host;
-    target = isAfter ? left + 1 : left;
-  } else target = Math.floor(chance() * (m - length + 1));
-  if (target === at) return null;
-  step.kind = 'block';
-  step.at = at;
-  step.length = length;
-  step.target = target;
-  step.isTurned = length > 1 && chance() < 0.5;
-  step.from = Math.min(at, target);
-  step.to = Math.max(at, target) + length - 1;
-  return step;
-}
-
-/** Parts shared by neighbours: gained (or lost, negative) by a step. */
-function sharedChange(
-  shared: Int16Array,
-  n: number,
-  current: Uint16Array,
-  first: number,
-  step: Step,
-): number {
-  const pair = (x: number, y: number) => (x < 0 || y >= n ? 0 : shared[current[x]! * n + current[y]!]!);
-  const from = first + step.from;
-  const to = first + step.to;
-  if (step.kind === 'turn') {
-    return (
-      pair(from - 1, to) +
-      (to + 1 >= n || from < 0 ? 0 : pair(from, to + 1)) -
-      pair(from - 1, from) -
-      pair(to, to + 1)
-    );
-  }
-  const at = first + step.at;
-  const end = at + step.length - 1;
-  const head = step.isTurned ? end : at;
-  const tail = step.isTurned ? at : end;
-  const lost = pair(from - 1, from) + pair(to, to + 1);
-  if (step.target < step.at) {
-    return pair(from - 1, head) + pair(tail, from) + pair(at - 1, to + 1) - lost - pair(at - 1, at);
-  }
-  return pair(from - 1, end + 1) + pair(to, head) + pair(tail, to + 1) - lost - pair(end, end + 1);
-}
-
-function applyStraight(step: Step, first: number, current: Uint16Array, trial: Uint16Array): void {
-  const from = first + step.from;
-  const to = first + step.to;
-  if (step.kind === 'turn') {
-    for (let x = from, y = to; x <= to; x++, y--) trial[x] = current[y]!;
-    return;
-  }
-  const at = first + step.at;
-  const target = first + step.target;
-  const length = step.length;
-  if (target < at) for (let x = target; x < at; x++) trial[x + length] = current[x]!;
-  else for (let x = at + length; x < target + length; x++) trial[x - length] = current[x]!;
-  for (let x = 0; x < length; x++) trial[target + x] = current[step.isTurned ? at + length - 1 - x : at + x]!;
-}
-
-/** The same where bound jobs stand between the movable places: the step is done on the row of movable jobs. */
-function applyBound(step: Step, places: readonly number[], current: Uint16Array, trial: Uint16Array): void {
-  const row = Uint16Array.from(places, (place) => current[place]!);
-  const after = row.slice();
-  applyStraight(step, 0, row, after);
-  places.forEach((place, at) => {
-    trial[place] = after[at]!;
-  });
 }

@@ -58,7 +58,7 @@ function compareWords(x: string, y: string): number {
   return xs.length - ys.length;
 }
 
-/** Order in which one walks past slots: machine, then bank, then number. A comparator for `sort`; for long lists `sortByWalk`. */
+/** Order in which one walks past slots: machine, bank, number. For `sort`; `sortByWalk` is faster on long lists. */
 export function walkOrder(x: string, y: string): number {
   return comparePlaces(parseSlot(x), parseSlot(y));
 }
