@@ -73,6 +73,11 @@ export const arrows: readonly Arrow[] = [
     why: 'The one wall to the browser database keeps and folds the log.',
   },
   {
+    room: 'src/app/demo',
+    may: ['shared/log', 'src/app/app.ts', 'src/app/device', 'src/app/store', 'src/app/words'],
+    why: 'The demo is a plant like any other: it is taken in, followed and never leaked into the rest.',
+  },
+  {
     room: 'src/app/sync',
     may: ['shared/kit', 'shared/log', 'shared/wire', 'src/app/store', 'src/app/device'],
     why: 'Sync moves entries between store and server and never knows a screen.',
@@ -84,7 +89,7 @@ export const arrows: readonly Arrow[] = [
   },
   {
     room: 'src/app/desk',
-    may: ['shared', 'src/app/app.ts', 'src/app/device', 'src/app/scan', 'src/app/store'],
+    may: ['shared', 'src/app/app.ts', 'src/app/device', 'src/app/scan', 'src/app/store', 'src/app/words'],
     why: 'The task in hand joins scans, floor and verdict; it draws nothing.',
   },
   {

@@ -3,9 +3,10 @@
 import { computed, effect, signal } from '@preact/signals';
 import { render } from 'preact';
 import { type App, AppContext, type Notice, type Preferences } from './app.ts';
+import { demoStoreName, isDemo, loadDemo } from './demo/demo.ts';
+import { demoClock, readDemoState } from './demo/play.ts';
 import { createDesk } from './desk/desk.ts';
 import { createAlarm } from './device/alarm.ts';
-import { deviceClock } from './device/clock.ts';
 import { startOffline } from './device/offline.ts';
 import { askToKeep, readStorage, type StorageHealth } from './device/storage.ts';
 import { FaultCurtain } from './frame/FaultCurtain.tsx';
@@ -16,7 +17,6 @@ import { followAddress } from './router.ts';
 import { createScanStream } from './scan/scan.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
 import type { StoreFault } from './store/database.ts';
-import { loadDemo } from './store/demo.ts';
 import { keepPreferences, readPreferences } from './store/preferences.ts';
 import { openStore, StoreError } from './store/store.ts';
 import { language } from './words/words.ts';
@@ -27,10 +27,13 @@ declare const __APP_VERSION__: string;
 const root = document.getElementById('app') as HTMLElement; // in index.html
 
 async function start(): Promise<void> {
+  const demo = isDemo() ? await readDemoState() : null;
+  const clock = demoClock(demo);
   const store = await openStore({
-    clock: deviceClock,
+    clock,
     appVersion: __APP_VERSION__,
     tabletName: navigator.platform || 'tablet',
+    ...(isDemo() ? { name: demoStoreName } : {}),
   });
   const preferences = signal<Preferences>(await readPreferences(store.cache));
   const fault = signal<StoreFault | null>(null);
@@ -41,15 +44,15 @@ async function start(): Promise<void> {
   store.onChange(() => {
     tick.value += 1;
   });
-  const nowMs = signal(deviceClock.nowMs());
+  const nowMs = signal(clock.nowMs());
   setInterval(() => {
-    if (document.visibilityState === 'visible') nowMs.value = deviceClock.nowMs();
+    if (document.visibilityState === 'visible') nowMs.value = clock.nowMs();
   }, 1000);
   const openTasks = signal(0);
   const app: App = {
     store,
     scans: createScanStream(),
-    clock: deviceClock,
+    clock,
     version: __APP_VERSION__,
     tick,
     nowMs,
@@ -85,7 +88,7 @@ async function start(): Promise<void> {
     },
   });
   app.scans.take((scan) => desk.take(scan));
-  attachWedge(window, app.scans, { nowMs: deviceClock.nowMs });
+  attachWedge(window, app.scans, { nowMs: clock.nowMs });
   followAddress();
 
   effect(() => {
@@ -113,7 +116,7 @@ async function start(): Promise<void> {
   setInterval(() => void lookAtStorage(), 60_000);
   addEventListener('pointerdown', () => void askToKeep().then(lookAtStorage), { once: true });
 
-  await loadDemo(app);
+  await loadDemo(app, demo);
   const alarm = createAlarm(() => preferences.value.sound);
   const watch = startWatch(app, alarm);
   render(

@@ -21,6 +21,8 @@ const NARROW_OPENING = 0.5;
 const NARROW_CLOSING = 1;
 /** A window keeps at least this share of its length, around the point that leaves it safest. */
 const LEAST_SHARE = 0.35;
+/** Splices are planned to take this much longer than the line's rule says: a round is late as a whole where one hand was slow. */
+const WORK_MARGIN = 1.15;
 /** Deviations between the mean and the 5 % point of a normal law. */
 const EARLY_DEVIATIONS = 1.645;
 
@@ -79,7 +81,7 @@ export function spliceNeed(slot: SlotOutlook): SpliceNeed {
  * coming. One that is shorter than the work is begun as it opens.
  */
 function reachable(need: SpliceNeed, slot: SlotOutlook, outlook: Outlook): SpliceNeed {
-  const eachMs = outlook.rules.spliceSeconds * 1000;
+  const eachMs = WORK_MARGIN * outlook.rules.spliceSeconds * 1000;
   const soonestMs = outlook.pace.nowMs + outlook.rules.walkSeconds * 1000 + eachMs;
   const truly = slot.forecast.windowMs?.closes ?? slot.forecast.runOutMs.expected;
   const closesMs =
@@ -114,7 +116,7 @@ export function planWalks(
   const ask: RoundsAsk = {
     nowMs: outlook.pace.nowMs,
     walkSeconds: outlook.rules.walkSeconds,
-    eachSeconds: outlook.rules.spliceSeconds,
+    eachSeconds: WORK_MARGIN * outlook.rules.spliceSeconds,
     splices: slots.map((slot) => reachable(spliceNeed(slot), slot, outlook)),
   };
   const shares = shared(ask, how);
@@ -154,6 +156,8 @@ function shared(
     return [planRounds(previous === undefined ? ask : { ...ask, previous })];
   }
   const held = known?.length === how.operators ? heldShares(ask, known) : null;
+  // Sharing anew costs a hundred plans: only where somebody would be missed.
+  if (held?.every((share) => share.missed.length === 0)) return held;
   const names = Array.from({ length: how.operators }, (_, index) => String(index));
   const walkingOrder = ask.splices.map((need) => need.slot).sort(compareSlots);
   const fresh = shareRounds({ rounds: ask, operators: names, walkingOrder }).map(planOfShare);

@@ -170,7 +170,7 @@ export async function readLog(page: Page): Promise<readonly Entry[]> {
   const rows = await page.evaluate(
     () =>
       new Promise<{ entry: unknown }[]>((resolve, reject) => {
-        const opening = indexedDB.open('reelward-log');
+        const opening = indexedDB.open('reelward-demo');
         opening.onerror = () => reject(opening.error);
         opening.onsuccess = () => {
           const db = opening.result;

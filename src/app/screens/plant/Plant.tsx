@@ -3,11 +3,11 @@
 import type { ComponentChildren } from 'preact';
 import { type Act, mayDo } from '../../../../shared/setup/may.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { isDemo } from '../../demo/demo.ts';
 import type { Alarm } from '../../device/alarm.ts';
 import type { Offline } from '../../device/offline.ts';
 import { lazy } from '../../frame/lazy.tsx';
 import { address, place } from '../../router.ts';
-import { isDemo } from '../../store/demo.ts';
 import { Icon, type IconName } from '../../ui/Icon.tsx';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';

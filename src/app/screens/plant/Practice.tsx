@@ -2,7 +2,7 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { useApp } from '../../app.ts';
-import { type PracticeLabel, practiceLabels } from '../../store/demo.ts';
+import { type PracticeLabel, practiceLabels } from '../../demo/demo.ts';
 
 export function Practice() {
   const app = useApp();

@@ -1,0 +1,82 @@
+// On the demo server the plant's log is taken in once, as another tablet's entries, and the practice labels are kept beside it.
+
+import * as z from 'zod/mini';
+import { entrySchema } from '../../../shared/log/entry.ts';
+import type { App } from '../app.ts';
+import { keep, readKept } from '../store/preferences.ts';
+import { demoWords } from '../words/demo.ts';
+import { say } from '../words/words.ts';
+import { type DemoState, followPlay } from './play.ts';
+
+const labelsSchema = z.array(
+  z.strictObject({
+    id: z.string(),
+    group: z.string(),
+    title: z.string(),
+    hint: z.string(),
+    codes: z.array(z.strictObject({ text: z.string(), format: z.nullable(z.string()) })),
+  }),
+);
+
+/** A label on the screen to practise with. */
+export type PracticeLabel = Readonly<z.output<typeof labelsSchema>[number]>;
+
+/** The demo keeps a log of its own: what is practised must never reach a real plant's server from the same address. */
+export const demoStoreName = 'reelward-demo';
+
+const labelsKey = 'practice-labels';
+const openedKey = 'demo-opened';
+/** A demo that was opened anew this much later plays another shift; the log kept here is yesterday's. */
+const STALE_MS = 3_600_000;
+
+/** True where this page was served by the demo. */
+export function isDemo(): boolean {
+  return document.querySelector('meta[name="reelward-demo"]') !== null;
+}
+
+/** Takes the demo plant in where the log knows no line yet, and follows it where it plays; a failure leaves what is here. */
+export async function loadDemo(app: App, state: DemoState | null): Promise<void> {
+  if (!isDemo() || state === null) return;
+  try {
+    const isFresh = app.store.floor().lines.size === 0;
+    if (!isFresh) await offerFreshStart(app, state);
+    if (!isFresh && !state.live) return;
+    const lines = (await (await fetch('/demo/log.ndjson')).text()).split('\n').filter((line) => line !== '');
+    await app.store.takeIn(lines.map((line) => z.parse(entrySchema, JSON.parse(line))));
+    if (isFresh) {
+      await keep(app.store.cache, openedKey, state.openedMs);
+      const labels = z.parse(labelsSchema, await (await fetch('/demo/labels.json')).json());
+      await keep(app.store.cache, labelsKey, labels);
+    }
+    if (state.live) followPlay(app, lines.length);
+  } catch (error) {
+    app.notice.value = { tone: 'care', text: say(demoWords).failed(String(error)) };
+  }
+}
+
+/** Where the demo was started anew since, offers its fresh shift; the old practice log goes with it. */
+async function offerFreshStart(app: App, state: DemoState): Promise<void> {
+  const kept = await readKept<number>(app.store.cache, openedKey);
+  if (kept !== null && state.openedMs - kept < STALE_MS) return;
+  const words = say(demoWords);
+  app.notice.value = {
+    tone: 'plain',
+    text: words.stale,
+    act: {
+      label: words.fresh,
+      run: () => {
+        const remove = async () => {
+          await app.store.close();
+          await Promise.all([app.store.log.delete(), app.store.cache.delete()]);
+          location.reload();
+        };
+        remove().catch(() => location.reload()); // another window holds it: the reload asks again
+      },
+    },
+  };
+}
+
+/** The practice labels; empty outside the demo. */
+export async function practiceLabels(app: App): Promise<readonly PracticeLabel[]> {
+  return (await readKept<readonly PracticeLabel[]>(app.store.cache, labelsKey)) ?? [];
+}

@@ -1,0 +1,41 @@
+// A demo that plays by itself: its entries arrive as they happen, and the plant's clock runs as fast as the play.
+
+import * as z from 'zod/mini';
+import { entrySchema } from '../../../shared/log/entry.ts';
+import type { App } from '../app.ts';
+import { type Clock, deviceClock } from '../device/clock.ts';
+
+const stateSchema = z.object({ live: z.boolean(), speed: z.number(), openedMs: z.number() });
+
+/** What the demo says of itself. */
+export type DemoState = Readonly<z.output<typeof stateSchema>>;
+
+/** A demo that does not answer within this time is taken for offline: the app must not wait for a network. */
+const WAIT_MS = 1500;
+
+/** Asks the demo how it plays; null where it does not answer (offline). */
+export async function readDemoState(): Promise<DemoState | null> {
+  try {
+    return z.parse(
+      stateSchema,
+      await (await fetch('/demo/state.json', { signal: AbortSignal.timeout(WAIT_MS) })).json(),
+    );
+  } catch {
+    return null; // offline: the log kept here goes on at the clock's own pace
+  }
+}
+
+/** The plant's clock: the device's, or as fast as the play since the demo was opened. */
+export function demoClock(state: DemoState | null): Clock {
+  if (!state?.live) return deviceClock;
+  return { nowMs: () => state.openedMs + (deviceClock.nowMs() - state.openedMs) * state.speed };
+}
+
+/** Takes in what the play writes, from the entry after `after` on; goes on by itself after a break. */
+export function followPlay(app: App, after: number): void {
+  const source = new EventSource(`/demo/live?after=${after}`);
+  source.onmessage = (message: MessageEvent<string>) => {
+    const entries = z.safeParse(z.array(entrySchema), JSON.parse(message.data));
+    if (entries.success) app.store.takeIn(entries.data).catch(() => undefined); // shown by the fault screen
+  };
+}
