@@ -7,7 +7,9 @@ import { useContext } from 'preact/hooks';
 import type { Entry } from '../../shared/log/entry.ts';
 import type { FloorState, Person } from '../../shared/setup/state.ts';
 import type { Clock } from './device/clock.ts';
+import type { RawScans } from './scan/raw.ts';
 import type { ScanStream } from './scan/scan.ts';
+import type { WedgeSettings } from './scan/wedge.ts';
 import type { Store, Wish } from './store/store.ts';
 
 /** This tablet's own preferences; they are not part of the log. */
@@ -22,12 +24,15 @@ export interface Preferences {
   readonly signedInMs: number | null;
   /** How columns of sheets with these headers were mapped by hand: header line -> field -> column. */
   readonly sheetColumns: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  /** Pace and ending of this tablet's scanner as its self-test found them; null = the usual ones. */
+  readonly scanner: Partial<WedgeSettings> | null;
 }
 
 /** What the composition root hands down. */
 export interface App {
   readonly store: Store;
   readonly scans: ScanStream;
+  readonly rawScans: RawScans;
   readonly clock: Clock;
   readonly version: string;
   /** Grows with every change of the floor; reading it makes a component follow. */

@@ -14,7 +14,9 @@ import { signIn } from './frame/PeopleDialogs.tsx';
 import { Root } from './frame/Root.tsx';
 import { startWatch } from './outlook/watch.ts';
 import { followAddress } from './router.ts';
+import { createRawScans } from './scan/raw.ts';
 import { createScanStream } from './scan/scan.ts';
+import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
 import type { StoreFault } from './store/database.ts';
 import { keepPreferences, readPreferences } from './store/preferences.ts';
@@ -52,6 +54,7 @@ async function start(): Promise<void> {
   const app: App = {
     store,
     scans: createScanStream(),
+    rawScans: createRawScans(),
     clock,
     version: __APP_VERSION__,
     tick,
@@ -88,7 +91,11 @@ async function start(): Promise<void> {
     },
   });
   app.scans.take((scan) => desk.take(scan));
-  attachWedge(window, app.scans, { nowMs: clock.nowMs });
+  attachWedge(window, app.scans, {
+    nowMs: clock.nowMs,
+    settings: () => ({ ...DEFAULT_WEDGE_SETTINGS, ...preferences.peek().scanner }),
+    onRaw: (scan) => app.rawScans.push(scan),
+  });
   followAddress();
 
   effect(() => {

@@ -12,6 +12,7 @@ export const firstPreferences: Preferences = {
   sound: true,
   signedInMs: null,
   sheetColumns: {},
+  scanner: null,
 };
 
 /** Reads the preferences; what is missing or unreadable is as on the first day. */

@@ -19,15 +19,17 @@ import { Setups } from './Setups.tsx';
 import { ThisTablet } from './ThisTablet.tsx';
 import './plant.css';
 
+const Scanner = lazy(() => import('./scanner/Scanner.tsx').then((module) => module.Scanner));
 const Sheet = lazy(() => import('./sheet/Sheet.tsx').then((module) => module.Sheet));
 
-type PageName = 'setups' | 'sheet' | 'people' | 'rules' | 'practice' | 'tablet';
+type PageName = 'setups' | 'sheet' | 'people' | 'rules' | 'scanner' | 'practice' | 'tablet';
 
 const pages: readonly { readonly name: PageName; readonly icon: IconName; readonly act: Act }[] = [
   { name: 'setups', icon: 'stock', act: 'look' },
   { name: 'sheet', icon: 'save', act: 'take-setup' },
   { name: 'people', icon: 'person', act: 'manage-people' },
   { name: 'rules', icon: 'line', act: 'rule-line' },
+  { name: 'scanner', icon: 'keyboard', act: 'look' },
   { name: 'practice', icon: 'load', act: 'look' },
   { name: 'tablet', icon: 'plant', act: 'look' },
 ];
@@ -99,6 +101,8 @@ function contentOf(page: PageName, { offline, alarm }: PlantProps): ComponentChi
       return <People />;
     case 'rules':
       return <Rules />;
+    case 'scanner':
+      return <Scanner />;
     case 'practice':
       return <Practice />;
     case 'tablet':

@@ -1,5 +1,6 @@
 // A setup sheet in: choose it, look at its columns and problems, say what it is, see what changes, take it in.
 
+import { effect } from '@preact/signals';
 import { keepChoice } from '../../../../../shared/setup/sheet-choice.ts';
 import { placementFields, sheetFields } from '../../../../../shared/setup/sheet-fields.ts';
 import { type App, useApp, useFloor } from '../../../app.ts';
@@ -22,12 +23,24 @@ let kept: SheetSession | null = null;
 
 /** The one sheet in hand of this window. */
 function sessionOf(app: App): SheetSession {
-  kept ??= createSheetSession(createSheetReader(), {
+  if (kept) return kept;
+  kept = createSheetSession(createSheetReader(), {
     floor: app.store.floor,
     line: () => app.line.value,
     remembered: () => app.preferences.value.sheetColumns,
   });
+  holdTask(app, kept);
   return kept;
+}
+
+/** A sheet in hand is a task that an update of the app must not end. */
+function holdTask(app: App, { inHand }: SheetSession): void {
+  let isHeld = false;
+  effect(() => {
+    const holds = inHand.value !== null;
+    if (holds !== isHeld) app.openTasks.value = app.openTasks.peek() + (holds ? 1 : -1);
+    isHeld = holds;
+  });
 }
 
 export function Sheet() {
