@@ -8,15 +8,19 @@ import { verdicts } from '../../../../shared/setup/vocabulary.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { saveFile } from '../../device/save-file.ts';
 import { useRefusal } from '../../may.ts';
-import { place } from '../../router.ts';
+import { address, place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { logWords } from '../../words/log.ts';
+import { shellWords } from '../../words/shell.ts';
+import { traceWords } from '../../words/trace.ts';
 import { say } from '../../words/words.ts';
+import { Conflicts } from './Conflicts.tsx';
 import { EntryDialog } from './EntryDialog.tsx';
 import { EntryRow } from './EntryRow.tsx';
 import { type ExportFormat, exportFormats, exportName, exportStore } from './export-log.ts';
 import { firstFilters, type LogFilters, type Span, spans, toExportFilter } from './model.ts';
+import { Trace } from './Trace.tsx';
 import './log.css';
 
 /** Rows shown at first and added by each press of "older". */
@@ -24,7 +28,37 @@ const PAGE = 60;
 /** Entries read at once while looking for rows that fit. */
 const CHUNK = 400;
 
+const pages = ['entries', 'trace', 'conflicts'] as const;
+
+/** The log screen: its entries, what can be asked of them, and what tablets disagree about. */
 export function Log() {
+  const floor = useFloor();
+  const words = say(traceWords);
+  const page = pages.find((each) => each === place.value.rest[0]) ?? 'entries';
+  return (
+    <div class="stack">
+      <nav class="choice" aria-label={say(shellWords).nav.log}>
+        {pages.map((each) => (
+          <a
+            key={each}
+            class={`button${page === each ? ' chosen' : ''}`}
+            href={each === 'entries' ? address('log') : address('log', each)}
+            data-testid={`log-${each}`}
+            {...(page === each ? { 'aria-current': 'page' as const } : {})}
+          >
+            {words[each]}
+            {each === 'conflicts' && floor.conflicts.size > 0 && ` (${floor.conflicts.size})`}
+          </a>
+        ))}
+      </nav>
+      {page === 'entries' && <Entries />}
+      {page === 'trace' && <Trace />}
+      {page === 'conflicts' && <Conflicts />}
+    </div>
+  );
+}
+
+function Entries() {
   const app = useApp();
   const floor = useFloor();
   const words = say(logWords);

@@ -1,0 +1,214 @@
+// Quality's question, answered from the log on this tablet: which panels carry a lot, what is on a panel.
+
+import { useEffect, useState } from 'preact/hooks';
+import { guardFormula } from '../../../../shared/log/export-rows.ts';
+import { type TracedPanel, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
+import { emptyTrace, type TraceIndex, traceEntry } from '../../../../shared/trace/stretches.ts';
+import { useApp } from '../../app.ts';
+import { saveFile } from '../../device/save-file.ts';
+import { useRefusal } from '../../may.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Icon } from '../../ui/Icon.tsx';
+import { traceWords } from '../../words/trace.ts';
+import { formatCount, say } from '../../words/words.ts';
+
+const kinds = ['lot', 'reel', 'part', 'feeder', 'panel'] as const;
+type Kind = (typeof kinds)[number];
+
+/** What was found, with the question it answers. */
+type Found =
+  | { readonly kind: 'places'; readonly text: string; readonly places: readonly TracedPlace[] }
+  | { readonly kind: 'panel'; readonly text: string; readonly panel: TracedPanel | null };
+
+export function Trace() {
+  const app = useApp();
+  const words = say(traceWords);
+  const refusal = useRefusal('export-log');
+  const [kind, setKind] = useState<Kind>('lot');
+  const [text, setText] = useState('');
+  const [read, setRead] = useState<number | null>(null);
+  const [found, setFound] = useState<Found | null>(null);
+  useEffect(
+    () =>
+      app.scans.take((scan) => {
+        const code = scan.codes[0];
+        if (code) setText(code.text.trim());
+        return true;
+      }),
+    [],
+  );
+
+  async function ask(): Promise<void> {
+    const wanted = text.trim();
+    if (wanted === '') return;
+    const index = await readIndex(app, setRead);
+    setRead(null);
+    setFound(
+      kind === 'panel'
+        ? { kind: 'panel', text: wanted, panel: tracePanel(index, wanted) }
+        : { kind: 'places', text: wanted, places: tracePlaces(index, { [kind]: wanted }) },
+    );
+  }
+
+  return (
+    <div class="stack">
+      <p class="soft">{words.help}</p>
+      <div class="filters">
+        <div class="choice">
+          {kinds.map((each) => (
+            <button
+              type="button"
+              key={each}
+              aria-pressed={kind === each}
+              data-testid={`trace-${each}`}
+              onClick={() => setKind(each)}
+            >
+              {words.kinds[each]}
+            </button>
+          ))}
+        </div>
+        <label class="field">
+          <span>{words.text}</span>
+          <input
+            data-typing
+            data-testid="trace-text"
+            value={text}
+            onInput={(event) => setText(event.currentTarget.value)}
+          />
+        </label>
+        <Button tone="act" onPress={() => void ask()} testId="trace-ask">
+          <Icon name="search" size={22} /> {words.ask}
+        </Button>
+      </div>
+      {read !== null && (
+        <p class="chip" role="status">
+          {words.reading(formatCount(read))}
+        </p>
+      )}
+      {found?.kind === 'places' &&
+        (found.places.length === 0 ? (
+          <p class="empty">{words.nothing(found.text)}</p>
+        ) : (
+          <div data-testid="trace-places">
+            {found.places.map((place) => (
+              <Place key={`${place.entry}${place.run}${place.slot}`} place={place} />
+            ))}
+            <p class="soft">{words.why}</p>
+            <Button
+              disabledReason={refusal}
+              onPress={() =>
+                saveFile(
+                  `trace-${found.text}.csv`,
+                  new Blob([placesToCsv(found.places)], { type: 'text/csv' }),
+                )
+              }
+            >
+              <Icon name="save" size={20} /> {words.save}
+            </Button>
+          </div>
+        ))}
+      {found?.kind === 'panel' && <Panel text={found.text} panel={found.panel} />}
+    </div>
+  );
+}
+
+/** Builds the index from the whole log, chunk by chunk, so that the page stays alive meanwhile. */
+async function readIndex(
+  app: ReturnType<typeof useApp>,
+  tell: (entries: number) => void,
+): Promise<TraceIndex> {
+  const index = emptyTrace();
+  let read = 0;
+  await app.store.readAll(async (entries) => {
+    for (const entry of entries) traceEntry(index, entry);
+    read += entries.length;
+    tell(read);
+    await new Promise((resolve) => setTimeout(resolve));
+  });
+  return index;
+}
+
+function Place({ place }: { readonly place: TracedPlace }) {
+  const words = say(traceWords);
+  const span = (panels: { first: number; last: number }) =>
+    [formatCount(panels.first), formatCount(panels.last)] as const;
+  return (
+    <article class="traced">
+      <b>{words.run(place.product, place.run)}</b>
+      <p>
+        <span class="code">{words.onSlot(place.slot, place.feeder ?? '')}</span> ·{' '}
+        <span class="code">{place.part}</span> · <span class="code">{place.lot ?? words.noLot}</span>
+        {place.reel !== null && (
+          <>
+            {' '}
+            · <span class="code">{place.reel}</span>
+          </>
+        )}
+      </p>
+      <p>
+        {place.possible === null ? (
+          words.none
+        ) : (
+          <>
+            {place.sure !== null && <b>{words.sure(...span(place.sure))}</b>}
+            {(place.sure === null ||
+              place.sure.first !== place.possible.first ||
+              place.sure.last !== place.possible.last) && (
+              <span class="soft"> · {words.possible(...span(place.possible))}</span>
+            )}
+          </>
+        )}
+        {place.goesOn && <span class="chip go">{words.goesOn}</span>}
+      </p>
+      {place.serials.length > 0 && (
+        <details>
+          <summary>{words.serials(place.serials.length)}</summary>
+          <p class="code wrap">{place.serials.join(' ')}</p>
+        </details>
+      )}
+    </article>
+  );
+}
+
+function Panel({ text, panel }: { readonly text: string; readonly panel: TracedPanel | null }) {
+  const words = say(traceWords);
+  if (!panel) return <p class="empty">{words.nothing(text)}</p>;
+  return (
+    <div data-testid="trace-panel">
+      <h2>{words.panelTitle(panel.serial ?? String(panel.panel), panel.product)}</h2>
+      <p class="soft">{words.why}</p>
+      <table class="plain">
+        <tbody>
+          {panel.slots.map((slot) => (
+            <tr key={slot.slot}>
+              <th class="code">{slot.slot}</th>
+              <td class="code">{slot.part}</td>
+              <td class="code">
+                {slot.lots.length > 1 && `${words.either} `}
+                {slot.lots.map((each) => each.lot ?? words.noLot).join(' / ')}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** The answer for a spreadsheet; cells that look like formulas are guarded. */
+function placesToCsv(places: readonly TracedPlace[]): string {
+  const rows = places.map((place) => [
+    ...[place.line, place.run, place.product, place.slot, place.feeder ?? '', place.reel ?? '', place.part],
+    ...[place.supplierPart ?? '', place.lot ?? '', place.dateCode ?? ''],
+    ...[
+      place.sure?.first ?? '',
+      place.sure?.last ?? '',
+      place.possible?.first ?? '',
+      place.possible?.last ?? '',
+    ].map(String),
+    place.serials.join(' '),
+  ]);
+  const head =
+    'line,run,product,slot,feeder,reel,part,supplierPart,lot,dateCode,sureFirst,sureLast,possibleFirst,possibleLast,serials';
+  return `\ufeff${head}\r\n${rows.map((row) => row.map((cell) => `"${guardFormula(cell).replaceAll('"', '""')}"`).join(',')).join('\r\n')}\r\n`;
+}
