@@ -127,6 +127,7 @@ describe('arrows', () => {
         'imports shared/verdict',
       ],
       ['src/app/store/a.ts', "import { x } from '../sync/loop.ts';", 'imports src/app/sync/loop.ts'],
+      ['src/app/demo/a.ts', "import { x } from '../sync/loop.ts';", 'imports src/app/sync/loop.ts'],
       ['src/app/sync/a.ts', "import { x } from '../screens/load/Load.tsx';", 'imports src/app/screens/load'],
       ['src/app/scan/a.ts', "import { x } from '../store/store.ts';", 'imports src/app/store/store.ts'],
       ['src/app/desk/a.ts', "import { x } from '../frame/Shell.tsx';", 'imports src/app/frame/Shell.tsx'],

@@ -2,20 +2,16 @@
 // a lead cleared, puts a reel on a slot; a refused one changes nothing but stays in the log.
 
 import { entryId } from '../log/entry.ts';
+import { addConflict, dropConflicts, settle } from './conflicts.ts';
 import { slotEstimate } from './estimate.ts';
 import { endLedger, openEvidence } from './fold-loss.ts';
 import type { FloorEntry, PayloadOf } from './kinds.ts';
 import { joinLedger, startLedger, windowOf } from './ledger.ts';
 import { usedPlacements, wantedOn } from './left.ts';
-import { type Conflict, type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
+import { freeReels, holdReels, isAt, type Mark } from './reel-places.ts';
+import { type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
 
 type Verified = PayloadOf<'reel.verified'>;
-
-/** When and by which entry something was done. */
-export interface Mark {
-  readonly entry: string;
-  readonly atMs: number;
-}
 
 /** Applies one entry to the material; other kinds change nothing. */
 export function foldMaterial(state: FloorState, entry: FloorEntry): void {
@@ -335,107 +331,4 @@ function seeInSweep(state: FloorState, line: string, slot: string): void {
   const sweep = state.sweeps.get(line);
   if (!sweep || sweep.endedMs !== null || sweep.seen.includes(slot)) return;
   state.sweeps.set(line, { ...sweep, seen: [...sweep.seen, slot] });
-}
-
-type NewConflict = Omit<Conflict, 'conflict' | 'choices'> & { readonly choices?: readonly SlotState[] };
-
-function addConflict(state: FloorState, found: NewConflict): void {
-  const conflict = `${found.kind}:${found.entries.join('+')}`;
-  state.conflicts.set(conflict, { ...found, conflict, choices: found.choices ?? [] });
-}
-
-function dropConflicts(state: FloorState, line: string, slot: string): void {
-  for (const [key, conflict] of state.conflicts) {
-    if (conflict.slots.some((other, at) => other === slot && conflict.lines[at] === line))
-      state.conflicts.delete(key);
-  }
-}
-
-/** A lead's word: the conflict is gone, and what was kept is what stands. Without a word what to keep, all stays as it is. */
-function settle(state: FloorState, facts: PayloadOf<'conflict.settled'>, mark: Mark): void {
-  const conflict = state.conflicts.get(facts.conflict);
-  if (!conflict) return;
-  state.conflicts.delete(facts.conflict);
-  if (facts.keep === null || !conflict.entries.includes(facts.keep)) return;
-  if (conflict.kind === 'slot-loaded-twice') settleSlot(state, conflict, { keep: facts.keep, mark });
-  if (conflict.kind === 'reel-on-two-slots') settleReel(state, conflict, { keep: facts.keep, mark });
-}
-
-/** Which of two reels is on the slot. Tapes joined since then were joined to whichever it is. */
-function settleSlot(
-  state: FloorState,
-  conflict: Conflict,
-  { keep, mark }: { readonly keep: string; readonly mark: Mark },
-): void {
-  const kept = conflict.choices.find((choice) => choice.entry === keep);
-  const given = conflict.choices.find((choice) => choice.entry !== keep);
-  const now = kept && state.slots.get(slotKey(kept.line, kept.slot));
-  if (!kept || !given || !now) return;
-  const isOf = (choice: SlotState) => (tape: Tape) => choice.tapes.some(({ entry }) => entry === tape.entry);
-  if (now.tapes.some(isOf(kept))) return; // it stands already
-  freeReels(state, now);
-  const joined = now.tapes.filter((tape) => !isOf(given)(tape));
-  const tapes = [...kept.tapes, ...joined];
-  const ledger = joined.length === 0 ? kept.ledger : startLedger(tapes, mark.entry);
-  const settled = { ...kept, ...mark, tapes, ledger, before: null };
-  state.slots.set(slotKey(kept.line, kept.slot), settled);
-  holdReels(state, settled);
-}
-
-/** On which of two slots a reel is: it comes off the other, with the tapes joined to it left there. */
-function settleReel(
-  state: FloorState,
-  conflict: Conflict,
-  { keep, mark }: { readonly keep: string; readonly mark: Mark },
-): void {
-  const keptAt = conflict.entries.indexOf(keep);
-  for (const [at, slot] of conflict.slots.entries()) {
-    const key = slotKey(conflict.lines[at] ?? conflict.line, slot);
-    const there = state.slots.get(key);
-    if (!there || at === keptAt) continue;
-    const tapes = there.tapes.filter((tape) => tape.reel !== conflict.reel);
-    if (tapes.length === there.tapes.length) continue;
-    if (tapes.length === 0) state.slots.delete(key);
-    else
-      state.slots.set(key, {
-        ...there,
-        tapes,
-        ledger: startLedger(tapes, mark.entry),
-        ...mark,
-        before: null,
-      });
-  }
-  const slot = conflict.slots[keptAt];
-  const line = conflict.lines[keptAt];
-  const reel = conflict.reel === null ? undefined : state.reels.get(conflict.reel);
-  if (reel && slot !== undefined && line !== undefined)
-    state.reels.set(reel.reel, { ...reel, at: { line, slot } });
-}
-
-function isAt(
-  at: { readonly line: string; readonly slot: string } | null,
-  slot: Pick<SlotState, 'line' | 'slot'>,
-): boolean {
-  return at !== null && at.line === slot.line && at.slot === slot.slot;
-}
-
-/** The reels of a slot are no longer there; a reel that another slot holds too is on that one. */
-function freeReels(state: FloorState, slot: SlotState): void {
-  for (const tape of slot.tapes) {
-    const reel = state.reels.get(tape.reel);
-    if (!reel || !isAt(reel.at, slot)) continue;
-    const other = [...state.slots.values()].find(
-      (each) => !isAt(each, slot) && each.tapes.some(({ reel: id }) => id === tape.reel),
-    );
-    const at = other ? { line: other.line, slot: other.slot } : null;
-    state.reels.set(tape.reel, { ...reel, count: tape.count, sd: tape.sd, at });
-  }
-}
-
-/** The reels of a slot are there, with what they had when they were joined. */
-function holdReels(state: FloorState, { line, slot, tapes }: SlotState): void {
-  for (const { reel: id, count, sd, basis } of tapes) {
-    const reel = state.reels.get(id);
-    if (reel) state.reels.set(id, { ...reel, count, sd, basis, at: { line, slot } });
-  }
 }

@@ -207,7 +207,6 @@ export interface Conflict {
   readonly atMs: number;
 }
 
-/** Who took note of a warning, and how loud it was then. */
 /** What a person answered to one step of a checklist. */
 export interface StepAnswer {
   readonly value: string | number | null;
@@ -243,6 +242,7 @@ export interface Changeover extends Readonly<PayloadOf<'changeover.began'>> {
 /** A feeder made ready off the line. */
 export type CartPlace = Readonly<PayloadOf<'cart.filled'>> & { readonly atMs: number };
 
+/** Who took note of a warning, and how loud it was then. */
 export interface Acknowledgement {
   readonly level: WarningLevel;
   readonly by: string | null;

@@ -1,0 +1,84 @@
+// What contradicts: two reels on one slot, one reel on two, a block that was overlooked. Kept until a lead settles it or one of the
+// two is taken back. Method: entries name a conflict, so that every tablet finds the same one; nothing is decided by the clock.
+
+import type { PayloadOf } from './kinds.ts';
+import { startLedger } from './ledger.ts';
+import { freeReels, holdReels, type Mark } from './reel-places.ts';
+import { type Conflict, type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
+
+type NewConflict = Omit<Conflict, 'conflict' | 'choices'> & { readonly choices?: readonly SlotState[] };
+
+/** Keeps two entries that cannot both be true; the same two give the same conflict on every tablet. */
+export function addConflict(state: FloorState, found: NewConflict): void {
+  const conflict = `${found.kind}:${found.entries.join('+')}`;
+  state.conflicts.set(conflict, { ...found, conflict, choices: found.choices ?? [] });
+}
+
+/** Forgets what contradicted on a slot that is empty now. */
+export function dropConflicts(state: FloorState, line: string, slot: string): void {
+  for (const [key, conflict] of state.conflicts) {
+    if (conflict.slots.some((other, at) => other === slot && conflict.lines[at] === line))
+      state.conflicts.delete(key);
+  }
+}
+
+/** A lead's word: the conflict is gone, and what was kept is what stands. Without a word what to keep, all stays as it is. */
+export function settle(state: FloorState, facts: PayloadOf<'conflict.settled'>, mark: Mark): void {
+  const conflict = state.conflicts.get(facts.conflict);
+  if (!conflict) return;
+  state.conflicts.delete(facts.conflict);
+  if (facts.keep === null || !conflict.entries.includes(facts.keep)) return;
+  if (conflict.kind === 'slot-loaded-twice') settleSlot(state, conflict, { keep: facts.keep, mark });
+  if (conflict.kind === 'reel-on-two-slots') settleReel(state, conflict, { keep: facts.keep, mark });
+}
+
+/** Which of two reels is on the slot. Tapes joined since then were joined to whichever it is. */
+function settleSlot(
+  state: FloorState,
+  conflict: Conflict,
+  { keep, mark }: { readonly keep: string; readonly mark: Mark },
+): void {
+  const kept = conflict.choices.find((choice) => choice.entry === keep);
+  const given = conflict.choices.find((choice) => choice.entry !== keep);
+  const now = kept && state.slots.get(slotKey(kept.line, kept.slot));
+  if (!kept || !given || !now) return;
+  const isOf = (choice: SlotState) => (tape: Tape) => choice.tapes.some(({ entry }) => entry === tape.entry);
+  if (now.tapes.some(isOf(kept))) return; // it stands already
+  freeReels(state, now);
+  const joined = now.tapes.filter((tape) => !isOf(given)(tape));
+  const tapes = [...kept.tapes, ...joined];
+  const ledger = joined.length === 0 ? kept.ledger : startLedger(tapes, mark.entry);
+  const settled = { ...kept, ...mark, tapes, ledger, before: null };
+  state.slots.set(slotKey(kept.line, kept.slot), settled);
+  holdReels(state, settled);
+}
+
+/** On which of two slots a reel is: it comes off the other, with the tapes joined to it left there. */
+function settleReel(
+  state: FloorState,
+  conflict: Conflict,
+  { keep, mark }: { readonly keep: string; readonly mark: Mark },
+): void {
+  const keptAt = conflict.entries.indexOf(keep);
+  for (const [at, slot] of conflict.slots.entries()) {
+    const key = slotKey(conflict.lines[at] ?? conflict.line, slot);
+    const there = state.slots.get(key);
+    if (!there || at === keptAt) continue;
+    const tapes = there.tapes.filter((tape) => tape.reel !== conflict.reel);
+    if (tapes.length === there.tapes.length) continue;
+    if (tapes.length === 0) state.slots.delete(key);
+    else
+      state.slots.set(key, {
+        ...there,
+        tapes,
+        ledger: startLedger(tapes, mark.entry),
+        ...mark,
+        before: null,
+      });
+  }
+  const slot = conflict.slots[keptAt];
+  const line = conflict.lines[keptAt];
+  const reel = conflict.reel === null ? undefined : state.reels.get(conflict.reel);
+  if (reel && slot !== undefined && line !== undefined)
+    state.reels.set(reel.reel, { ...reel, at: { line, slot } });
+}

@@ -1,0 +1,38 @@
+// Where reels are, kept in step with what is on the slots. A reel is on the slot that named it last.
+
+import type { FloorState, SlotState } from './state.ts';
+
+/** When and by which entry something was done. */
+export interface Mark {
+  readonly entry: string;
+  readonly atMs: number;
+}
+
+/** True where a place is this slot. */
+export function isAt(
+  at: { readonly line: string; readonly slot: string } | null,
+  slot: Pick<SlotState, 'line' | 'slot'>,
+): boolean {
+  return at !== null && at.line === slot.line && at.slot === slot.slot;
+}
+
+/** The reels of a slot are no longer there; a reel that another slot holds too is on that one. */
+export function freeReels(state: FloorState, slot: SlotState): void {
+  for (const tape of slot.tapes) {
+    const reel = state.reels.get(tape.reel);
+    if (!reel || !isAt(reel.at, slot)) continue;
+    const other = [...state.slots.values()].find(
+      (each) => !isAt(each, slot) && each.tapes.some(({ reel: id }) => id === tape.reel),
+    );
+    const at = other ? { line: other.line, slot: other.slot } : null;
+    state.reels.set(tape.reel, { ...reel, count: tape.count, sd: tape.sd, at });
+  }
+}
+
+/** The reels of a slot are there, with what they had when they were joined. */
+export function holdReels(state: FloorState, { line, slot, tapes }: SlotState): void {
+  for (const { reel: id, count, sd, basis } of tapes) {
+    const reel = state.reels.get(id);
+    if (reel) state.reels.set(id, { ...reel, count, sd, basis, at: { line, slot } });
+  }
+}
