@@ -55,19 +55,53 @@ export interface Step {
   target: number;
   isTurned: boolean;
 }
-const stepDrawn: Step = { kind: 'block', from: 0, to: 0, at: 0, length: 1, target: 0, isTurned: false };
 
-/** Draws a step into one reused object; null where the draw leads nowhere. */
-export function drawStep(
-  chance: Chance,
-  m: number,
-  first: number,
-  isStraight: boolean,
-  current: Uint16Array,
-  near: readonly Uint16Array[],
-  placeOf: Uint16Array,
-): Step | null {
-  const step = stepDrawn;
+/** The sequence that the search stands at, with what its steps look up. `current` is replaced from step to step. */
+export interface SearchRow {
+  readonly n: number;
+  /** Movable places, and the first of them; `isStraight`: they lie side by side. */
+  readonly m: number;
+  readonly first: number;
+  readonly isStraight: boolean;
+  readonly shared: Int16Array;
+  readonly near: readonly Uint16Array[];
+  /** Place of each job in `current`. */
+  readonly placeOf: Uint16Array;
+  current: Uint16Array;
+  /** The step drawn last, written over by the next: one object spares the loop a million of them a second. */
+  readonly step: Step;
+}
+
+/** The row for a search that stands at `current`. */
+export function searchRow(model: OrderModel, current: Uint16Array): SearchRow {
+  const n = model.jobCount;
+  const places = movablePlaces(model);
+  const first = places[0] ?? 0;
+  const shared = sharedTable(model);
+  const placeOf = new Uint16Array(n);
+  for (let place = 0; place < n; place++) placeOf[current[place]!] = place;
+  return {
+    n,
+    m: places.length,
+    first,
+    isStraight: places.every((place, at) => place === first + at),
+    shared,
+    near: neighbourLists(model, shared, Math.max(6, Math.min(14, n >> 1))),
+    placeOf,
+    current,
+    step: { kind: 'block', from: 0, to: 0, at: 0, length: 1, target: 0, isTurned: false },
+  };
+}
+
+/** Places that no job is bound to, ascending. */
+export function movablePlaces(model: OrderModel): number[] {
+  const bound = new Set(model.boundTo);
+  return Array.from({ length: model.jobCount }, (_, place) => place).filter((place) => !bound.has(place));
+}
+
+/** Draws a step into `row.step`; null where the draw leads nowhere. */
+export function drawStep(chance: Chance, row: SearchRow): Step | null {
+  const { m, first, isStraight, current, near, placeOf, step } = row;
   const isGuided = isStraight && chance() < GUIDED;
   if (chance() < TURNS) {
     let x = Math.floor(chance() * m);
@@ -109,13 +143,8 @@ export function drawStep(
 }
 
 /** Parts shared by neighbours: gained (or lost, negative) by a step. */
-export function sharedChange(
-  shared: Int16Array,
-  n: number,
-  current: Uint16Array,
-  first: number,
-  step: Step,
-): number {
+export function sharedChange(row: SearchRow, step: Step): number {
+  const { shared, n, current, first } = row;
   const pair = (x: number, y: number) => (x < 0 || y >= n ? 0 : shared[current[x]! * n + current[y]!]!);
   const from = first + step.from;
   const to = first + step.to;
@@ -138,7 +167,14 @@ export function sharedChange(
   return pair(from - 1, end + 1) + pair(to, head) + pair(tail, to + 1) - lost - pair(end, end + 1);
 }
 
-export function applyStraight(step: Step, first: number, current: Uint16Array, trial: Uint16Array): void {
+/** A sequence and the one that a step makes of it; they agree before the step. */
+export interface StepRows {
+  readonly current: Uint16Array;
+  readonly trial: Uint16Array;
+}
+
+/** Writes what the step makes of `current` into `trial`; `first` is the first movable place. */
+export function applyStraight(step: Step, first: number, { current, trial }: StepRows): void {
   const from = first + step.from;
   const to = first + step.to;
   if (step.kind === 'turn') {
@@ -154,15 +190,10 @@ export function applyStraight(step: Step, first: number, current: Uint16Array, t
 }
 
 /** The same where bound jobs stand between the movable places: the step is done on the row of movable jobs. */
-export function applyBound(
-  step: Step,
-  places: readonly number[],
-  current: Uint16Array,
-  trial: Uint16Array,
-): void {
+export function applyBound(step: Step, places: readonly number[], { current, trial }: StepRows): void {
   const row = Uint16Array.from(places, (place) => current[place]!);
   const after = row.slice();
-  applyStraight(step, 0, row, after);
+  applyStraight(step, 0, { current: row, trial: after });
   places.forEach((place, at) => {
     trial[place] = after[at]!;
   });

@@ -13,7 +13,8 @@ import {
   applyBound,
   applyStraight,
   drawStep,
-  neighbourLists,
+  movablePlaces,
+  searchRow,
   sharedChange,
   sharedTable,
 } from './order-moves.ts';
@@ -192,19 +193,16 @@ export function* annealOrder(
   model: OrderModel,
   options: AnnealOptions,
 ): Generator<OrderProgress, OrderProgress> {
-  const n = model.jobCount;
   const chance = seededChance(options.seed);
   const judge = judgeFor(model);
   const places = movablePlaces(model);
-  const isStraight = places.every((place, at) => place === (places[0] ?? 0) + at);
-  const shared = sharedTable(model);
-  const near = neighbourLists(model, shared, Math.max(6, Math.min(14, n >> 1)));
   let current = options.start.slice();
   let trial = current.slice();
+  const row = searchRow(model, current);
+  const { m, first, isStraight, placeOf } = row;
   let energy = judge.rebase(current, 0);
   let best = { sequence: current.slice(), lateMinutes: judge.late(), changes: judge.changes() };
-  const placeOf = new Uint16Array(n);
-  for (let place = 0; place < n; place++) placeOf[current[place]!] = place;
+  const isWhole = model.isUnit && !model.isTimed;
   const glance = options.glance ?? GLANCE;
   const hot = options.hot ?? 0.3;
   const cold = options.cold ?? 0.12;
@@ -213,8 +211,6 @@ export function* annealOrder(
   let share = 0;
   let temperature = hot;
   let sinceCooled = 0;
-  const m = places.length;
-  const first = places[0] ?? 0;
   const progress = (): OrderProgress => ({ ...best, share });
   if (m < 2) return { ...best, share: 1 };
 
@@ -231,28 +227,23 @@ export function* annealOrder(
       }
     }
     glances++;
-    const step = drawStep(chance, m, first, isStraight, current, near, placeOf);
+    const step = drawStep(chance, row);
     if (step === null) continue;
     if (isStraight) {
-      const change = sharedChange(shared, n, current, first, step);
+      const change = sharedChange(row, step);
       if (change < 0 && chance() > Math.exp(change / glance)) continue;
-      applyStraight(step, first, current, trial);
-    } else applyBound(step, places, current, trial);
+      applyStraight(step, first, { current, trial });
+    } else applyBound(step, places, { current, trial });
     const from = isStraight ? first + step.from : places[step.from]!;
     const to = isStraight ? first + step.to : places[step.to]!;
     const limit = energy - temperature * Math.log(chance() + 1e-12);
-    const found = judge.count(
-      trial,
-      from,
-      to,
-      model.isUnit && !model.isTimed ? Math.floor(limit) : limit,
-      SLACK,
-    );
+    const found = judge.count(trial, from, to, isWhole ? Math.floor(limit) : limit, SLACK);
     if (found > limit) {
       for (let place = from; place <= to; place++) trial[place] = current[place]!;
       continue;
     }
     [current, trial] = [trial, current];
+    row.current = current;
     energy = judge.rebase(current, from);
     for (let place = from; place <= to; place++) {
       trial[place] = current[place]!;
@@ -264,9 +255,4 @@ export function* annealOrder(
       best = { sequence: current.slice(), lateMinutes: late, changes };
     }
   }
-}
-
-function movablePlaces(model: OrderModel): number[] {
-  const bound = new Set(model.boundTo);
-  return Array.from({ length: model.jobCount }, (_, place) => place).filter((place) => !bound.has(place));
 }
