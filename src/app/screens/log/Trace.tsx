@@ -2,6 +2,7 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { guardFormula } from '../../../../shared/log/export-rows.ts';
+import { personByBadge } from '../../../../shared/setup/people.ts';
 import { type TracedPanel, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
 import { emptyTrace, type TraceIndex, traceEntry } from '../../../../shared/trace/stretches.ts';
 import { useApp } from '../../app.ts';
@@ -31,8 +32,10 @@ export function Trace() {
   useEffect(
     () =>
       app.scans.take((scan) => {
-        const code = scan.codes[0];
-        if (code) setText(code.text.trim());
+        const code = scan.codes[0]?.text.trim();
+        if (code === undefined) return false;
+        if (personByBadge(app.store.floor().people, code)) return false; // a badge signs in, here as anywhere
+        setText(code);
         return true;
       }),
     [],
