@@ -3,7 +3,8 @@
 import { generate } from 'lean-qr';
 import { toSvgPath } from 'lean-qr/extras/svg';
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { useApp } from '../../../app.ts';
+import { recognise } from '../../../../../shared/setup/recognise.ts';
+import { useApp, useFloor } from '../../../app.ts';
 import { calibrationText } from '../../../scan/calibration.ts';
 import type { WedgeScan } from '../../../scan/wedge.ts';
 import { type WedgeReport, wedgeReport } from '../../../scan/wedge-report.ts';
@@ -11,6 +12,7 @@ import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { VerdictShape } from '../../../ui/Shape.tsx';
 import { scannerWords } from '../../../words/scanner.ts';
+import { shellWords } from '../../../words/shell.ts';
 import { say } from '../../../words/words.ts';
 import {
   type Fitness,
@@ -184,7 +186,11 @@ function Finding({ finding }: { readonly finding: ToldFinding }) {
 }
 
 function Arrived({ scan }: { readonly scan: WedgeScan }) {
+  const app = useApp();
+  const floor = useFloor();
   const words = say(scannerWords);
+  const things = say(shellWords).is;
+  const known = recognise(floor, app.line.value, scan.text).map(({ is }) => things[is]);
   const read = isCalibration(scan.text) ? null : readAs(scan, []);
   return (
     <div class="arrived" data-testid="arrived">
@@ -205,8 +211,9 @@ function Arrived({ scan }: { readonly scan: WedgeScan }) {
       {read && (
         <p>
           <span class="soft">{words.reads} </span>
+          {known.length > 0 && <b>{known.join(', ')} </b>}
           {read.length === 0
-            ? words.readsNothing
+            ? known.length === 0 && words.readsNothing
             : read.map(({ field, value }) => (
                 <span key={field} class="read">
                   <span class="soft">{words.fields[field]}</span> <b translate={false}>{value}</b>

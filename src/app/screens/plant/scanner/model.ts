@@ -10,6 +10,8 @@ import type { WedgeFinding, WedgeReport } from '../../../scan/wedge-report.ts';
 const LEAST_CHARACTERS = 20;
 /** A foreign layout still leaves this share of the characters in their place. */
 const LEAST_SHARE = 0.35;
+/** So many characters in a row are found in no label; a lost or added one elsewhere then does not matter. */
+const SURE_RUN = 12;
 
 /** True where the scan is the calibration code, however a layout or a lost separator has changed it. */
 export function isCalibration(text: string): boolean {
@@ -19,7 +21,13 @@ export function isCalibration(text: string): boolean {
   const length = Math.min(found.length, wanted.length);
   let same = 0;
   for (let at = 0; at < length; at++) if (found[at] === wanted[at]) same += 1;
-  return same / length >= LEAST_SHARE;
+  return same / length >= LEAST_SHARE || hasRun(found.join(''), wanted);
+}
+
+function hasRun(found: string, wanted: readonly string[]): boolean {
+  for (let at = 0; at + SURE_RUN <= wanted.length; at++)
+    if (found.includes(wanted.slice(at, at + SURE_RUN).join(''))) return true;
+  return false;
 }
 
 /** A stretch of what arrived; control characters stand alone, by their name. */
