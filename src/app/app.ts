@@ -7,10 +7,12 @@ import { useContext } from 'preact/hooks';
 import type { Entry } from '../../shared/log/entry.ts';
 import type { FloorState, Person } from '../../shared/setup/state.ts';
 import type { Clock } from './device/clock.ts';
+import type { Connection } from './frame/connect.ts';
 import type { RawScans } from './scan/raw.ts';
 import type { ScanStream } from './scan/scan.ts';
 import type { WedgeSettings } from './scan/wedge.ts';
 import type { Store, Wish } from './store/store.ts';
+import type { SyncStatus } from './sync/ports.ts';
 
 /** This tablet's own preferences; they are not part of the log. */
 export interface Preferences {
@@ -48,6 +50,10 @@ export interface App {
   readonly write: (wishes: readonly Wish[]) => Promise<readonly Entry[]>;
   /** How many tasks are open that an update or a reload would disturb. */
   readonly openTasks: Signal<number>;
+  /** How sync stands; null before it was looked at. */
+  readonly sync: Signal<SyncStatus | null>;
+  /** The tie to the server; null until it is loaded, and on pages without a key. */
+  readonly connection: Signal<Connection | null>;
   /** A short word at the foot of the screen; the newest replaces the older. */
   readonly notice: Signal<Notice | null>;
 }

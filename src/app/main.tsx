@@ -9,6 +9,7 @@ import { createDesk } from './desk/desk.ts';
 import { createAlarm } from './device/alarm.ts';
 import { startOffline } from './device/offline.ts';
 import { askToKeep, readStorage, type StorageHealth } from './device/storage.ts';
+import type { Connection } from './frame/connect.ts';
 import { FaultCurtain } from './frame/FaultCurtain.tsx';
 import { signIn } from './frame/PeopleDialogs.tsx';
 import { Root } from './frame/Root.tsx';
@@ -21,6 +22,7 @@ import { attachWedge } from './scan/wedge-dom.ts';
 import type { StoreFault } from './store/database.ts';
 import { keepPreferences, readPreferences } from './store/preferences.ts';
 import { openStore, StoreError } from './store/store.ts';
+import type { SyncStatus } from './sync/ports.ts';
 import { language } from './words/words.ts';
 import './ui/theme.css';
 
@@ -72,6 +74,8 @@ async function start(): Promise<void> {
     }),
     write: (wishes) => store.append(wishes, app.person.value?.person ?? null),
     openTasks,
+    sync: signal<SyncStatus | null>(null),
+    connection: signal<Connection | null>(null),
     notice: signal<Notice | null>(null),
   };
   const desk = createDesk(app, {
@@ -133,6 +137,8 @@ async function start(): Promise<void> {
     root,
   );
   document.documentElement.dataset['ready'] = 'true';
+  const { connect } = await import('./frame/connect.ts');
+  app.connection.value = await connect(app);
 }
 
 const deskOpen = signal(0);

@@ -1,0 +1,52 @@
+// Joins the tablet to its plant's server, where it was enrolled; loaded after the first screen, since nothing waits for it.
+
+import type { Result } from '../../../shared/kit/result.ts';
+import type { App } from '../app.ts';
+import { createSyncLog } from '../store/sync-log.ts';
+import { enrolTablet } from '../sync/enrol.ts';
+import { type Caller, type CallFailure, createCaller } from '../sync/http.ts';
+import { createSyncKey, newNonce } from '../sync/key.ts';
+import type { SyncWorld } from '../sync/ports.ts';
+import { onPageWake, sleep, startTabletSync } from '../sync/tablet.ts';
+
+/** The tablet's tie to its server. */
+export interface Connection {
+  /** Signed calls; null where the tablet is not enrolled or has no key. */
+  readonly caller: () => Promise<Caller | null>;
+  readonly enrol: (code: string, name: string) => Promise<Result<{ readonly plant: string }, CallFailure>>;
+  readonly syncNow: () => void;
+}
+
+/** Starts sync; answers null where the page is not secure and so has no key to sign with. */
+export async function connect(app: App): Promise<Connection | null> {
+  const { keys, tablet } = app.store.identity;
+  if (!keys) return null;
+  const log = createSyncLog(app.store);
+  const key = await createSyncKey(tablet, keys);
+  const world: SyncWorld = {
+    origin: '',
+    fetch: (input, init) => fetch(input, init),
+    nowMs: () => Date.now(),
+    chance: () => Math.random(),
+    sleep,
+    nonce: newNonce,
+  };
+  const sync = startTabletSync({
+    ...{ log, key, world, locks: navigator.locks ?? null, onWake: onPageWake },
+    onStatus: (status) => {
+      app.sync.value = status;
+    },
+  });
+  return {
+    caller: async () => {
+      const memory = await log.readMemory();
+      return memory.enrolled ? createCaller(world, key, { clockOffMs: memory.clockOffMs }) : null;
+    },
+    enrol: async (code, name) => {
+      const enrolled = await enrolTablet({ log, key, world }, { code, name });
+      if (enrolled.ok) sync.restart();
+      return enrolled;
+    },
+    syncNow: sync.now,
+  };
+}
