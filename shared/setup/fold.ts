@@ -4,6 +4,7 @@
 
 import type { Entry } from '../log/entry.ts';
 import { foldChange } from './fold-change.ts';
+import { foldLabels } from './fold-labels.ts';
 import { foldLoss } from './fold-loss.ts';
 import { foldMaterial } from './fold-material.ts';
 import { foldRun } from './fold-run.ts';
@@ -23,6 +24,7 @@ export function applyEntry(state: FloorState, entry: Entry): boolean {
 export function applyFloorEntry(state: FloorState, entry: FloorEntry): void {
   foldPeople(state.people, entry);
   foldPlant(state, entry);
+  foldLabels(state, entry);
   foldRun(state, entry);
   foldLoss(state, entry);
   foldMaterial(state, entry);

@@ -3,6 +3,7 @@
 // filters and exports need no knowledge of the kind. A field's meaning never changes: a new meaning is a new field.
 
 import * as z from 'zod/mini';
+import { labelRuleSchema } from '../labels/rules.ts';
 import type { Entry, Json, JsonObject } from '../log/entry.ts';
 import { changePayloadSchemas } from './kinds-change.ts';
 import {
@@ -277,6 +278,15 @@ export const payloadSchemas = {
     reason: short,
     by: id,
   }),
+  /** A site rule for labels that follow no standard, with the labels that it was made from. A later version takes its place. */
+  'label.taught': z.strictObject({
+    rule: id,
+    version: z.int().check(z.minimum(1)),
+    definition: labelRuleSchema,
+    /** The lead who approved it, null where the plant has no people yet. */
+    by: orNull(id),
+  }),
+  'label.withdrawn': z.strictObject({ rule: id, reason: short, by: orNull(id) }),
   'log.exported': z.strictObject({ format: short, filter: text, rows: whole }),
   ...changePayloadSchemas,
 } as const;

@@ -2,6 +2,7 @@
 // Method: maps of frozen records; the fold replaces records and never changes one, so that a copy of the maps is a snapshot.
 // A deep tree of nested maps was refused: copying it for every late entry of another tablet would cost more than folding.
 
+import type { LabelRule } from '../labels/rules.ts';
 import type { ClockReading } from '../log/entry.ts';
 import type { ChecklistTemplate } from './checklist.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
@@ -34,6 +35,13 @@ export type Feeder = Readonly<PayloadOf<'feeder.known'>>;
 export type Setup = Readonly<PayloadOf<'setup.taken'>> & { readonly takenMs: number };
 /** Material that must not be used: by reel, lot or part. */
 export type Block = Readonly<PayloadOf<'material.blocked'>>;
+
+/** A site rule for labels, and who approved it when. */
+export interface TaughtRule {
+  readonly rule: LabelRule;
+  readonly by: string | null;
+  readonly atMs: number;
+}
 
 /** Where a run stands. */
 export type RunPhase = 'running' | 'stopped' | 'ended';
@@ -256,6 +264,8 @@ export interface FloorState {
   readonly lines: Map<string, Line>;
   readonly rules: Map<string, LineRules>;
   readonly feeders: Map<string, Feeder>;
+  /** Rule -> the newest version of a site rule for labels that follow no standard. */
+  readonly labelRules: Map<string, TaughtRule>;
   /** Supplier part -> site parts that it is approved for. */
   readonly approvals: Map<string, readonly string[]>;
   readonly setups: Map<string, Setup>;
@@ -301,6 +311,7 @@ export function emptyState(): FloorState {
     lines: new Map(),
     rules: new Map(),
     feeders: new Map(),
+    labelRules: new Map(),
     approvals: new Map(),
     setups: new Map(),
     chosen: new Map(),

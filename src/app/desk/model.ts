@@ -5,6 +5,7 @@
 import { parseLabel } from '../../../shared/labels/label.ts';
 import type { LabelQuestion, LabelReading } from '../../../shared/labels/reading.ts';
 import { parseSlot } from '../../../shared/setup/address.ts';
+import { siteRules } from '../../../shared/setup/fold-labels.ts';
 import { setupProgress } from '../../../shared/setup/progress.ts';
 import { type Recognised, recognise } from '../../../shared/setup/recognise.ts';
 import { type FloorState, slotKey } from '../../../shared/setup/state.ts';
@@ -157,7 +158,10 @@ export function takeKnown(desk: Desk, known: Recognised): Desk {
 
 /** Puts a label's codes on the desk: as the old reel where one is wanted, else as the reel in hand. */
 export function takeLabel(desk: Desk, codes: readonly string[], via: Source, view: DeskView): Desk {
-  const reading = parseLabel(codes, { expected: expectation(view) });
+  const reading = parseLabel(codes, {
+    expected: expectation(view),
+    rules: siteRules(view.floor),
+  });
   const reel = reelInHand(reading, codes, via, view);
   const asked = reel.questions[0];
   if (asked && reel.part === null && reel.supplierPart === null) {

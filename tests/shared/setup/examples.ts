@@ -80,6 +80,15 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   },
   'entry.corrected': { of: 'T1/e/1', line: null, slot: null, reason: 'slip' },
   'conflict.settled': { conflict: 'c', line: 'L1', slot: null, keep: null, reason: 'seen', by: 'ana' },
+  'label.taught': {
+    ...{ rule: 'Glen labels', version: 2, by: 'ana' },
+    definition: {
+      ...{ rule: 'Glen labels', version: 2 },
+      codes: [{ pieces: [{ text: 'ART#' }, { takes: 'any', field: 'part' }] }],
+      examples: [{ codes: ['ART#R-100'], reads: { part: 'R-100' } }],
+    },
+  },
+  'label.withdrawn': { rule: 'Glen labels', reason: 'supplier prints MH10.8.2 now', by: 'ana' },
   'log.exported': { format: 'csv', filter: '{}', rows: 10 },
   'checklist.template': {
     ...{ template: 'changeover-brae', version: 2, purpose: 'changeover' },

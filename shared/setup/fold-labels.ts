@@ -1,0 +1,21 @@
+// From entries to the site's rules for labels: the newest version of each that was not withdrawn.
+// An older version that comes in late changes nothing; two tablets that taught the same version end with the later one.
+
+import type { LabelRule } from '../labels/rules.ts';
+import type { FloorEntry } from './kinds.ts';
+import type { FloorState } from './state.ts';
+
+/** Applies one entry to the rules for labels; other kinds change nothing. */
+export function foldLabels(state: FloorState, entry: FloorEntry): void {
+  if (entry.kind === 'label.withdrawn') state.labelRules.delete(entry.payload.rule);
+  if (entry.kind !== 'label.taught') return;
+  const { rule, definition, by } = entry.payload;
+  const there = state.labelRules.get(rule);
+  if (there && there.rule.version > definition.version) return;
+  state.labelRules.set(rule, { rule: { ...definition, rule }, by, atMs: entry.hlc.ms });
+}
+
+/** The site's rules, in the order of their names, as the reader of labels wants them. */
+export function siteRules(state: FloorState): readonly LabelRule[] {
+  return [...state.labelRules.values()].map(({ rule }) => rule).sort((a, b) => (a.rule < b.rule ? -1 : 1));
+}
