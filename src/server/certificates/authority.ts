@@ -13,8 +13,11 @@ import {
 import { isIP } from 'node:net';
 import * as x509 from '@peculiar/x509';
 
+// Node's and the page's declarations of the same object differ in small print; the library wants the page's.
+type LibraryCrypto = NonNullable<Parameters<typeof x509.SubjectKeyIdentifierExtension.create>[2]>;
 const crypto = webcrypto;
-x509.cryptoProvider.set(webcrypto);
+const libraryCrypto = webcrypto as unknown as LibraryCrypto;
+x509.cryptoProvider.set(libraryCrypto);
 
 const DAY_MS = 86_400_000;
 /** Life of the authority. Common practice for a local root: ten years. */
@@ -47,7 +50,7 @@ export async function makeAuthority(plant: string, nowMs: number): Promise<PemPa
     extensions: [
       new x509.BasicConstraintsExtension(true, 0, true),
       new x509.KeyUsagesExtension(x509.KeyUsageFlags.keyCertSign | x509.KeyUsageFlags.cRLSign, true),
-      await x509.SubjectKeyIdentifierExtension.create(keys.publicKey, false, crypto),
+      await x509.SubjectKeyIdentifierExtension.create(keys.publicKey, false, libraryCrypto),
     ],
   });
   return { cert: cert.toString('pem'), key: await exportKey(keys.privateKey) };
@@ -79,7 +82,7 @@ export async function makeLeaf(
         names.map((value) => ({ type: isIP(value) ? ('ip' as const) : ('dns' as const), value })),
         false,
       ),
-      await x509.SubjectKeyIdentifierExtension.create(keys.publicKey, false, crypto),
+      await x509.SubjectKeyIdentifierExtension.create(keys.publicKey, false, libraryCrypto),
       await x509.AuthorityKeyIdentifierExtension.create(issuer, false, crypto),
     ],
   });
