@@ -25,7 +25,7 @@ export type PanelTime =
   | { readonly seconds: null; readonly reason: 'tooFewCounts' };
 
 /** Counts looked back on. */
-const LOOK_BACK = 31;
+const LOOK_BACK = 121;
 /** The newest counts that may speak for a changed rate. */
 const NEWEST = 7;
 /** Fewest intervals for an answer. */
@@ -35,7 +35,7 @@ const MAD_TO_SD = 1.4826;
 /** Robust deviations beyond which an interval is a stop (Iglewicz & Hoaglin 1993: 3.5). */
 const STOP_DEVIATIONS = 3.5;
 /** Counts closer to the middle than this share of it are never stops: a steady line would have no spread at all. */
-const ALWAYS_KEPT = 0.1;
+const ALWAYS_KEPT = 0.4;
 
 interface Interval {
   readonly seconds: number;

@@ -20,6 +20,8 @@ export interface SlotEstimate {
   /** Which of the slot's tapes runs. */
   readonly runningIndex: number;
   readonly loss: LossLearnt;
+  /** Placements counted down with that loss since the last count or splice: the doubt of the loss runs through all of them. */
+  readonly reckoned: number;
   /** True where the count says that the old tape's end cannot have been where it was spliced. */
   readonly contradicts: boolean;
 }
@@ -125,6 +127,7 @@ export function slotEstimate(state: FloorState, slot: SlotState): SlotEstimate {
     running: isJoined ? toJoint.mean : all === null ? null : Math.max(0, all),
     runningIndex: isJoined ? last - 1 : last,
     loss,
+    reckoned: placed - joint.placed,
     contradicts: !bounded.believed,
   };
 }
@@ -151,6 +154,7 @@ function plainEstimate(
     running: law === null ? null : Math.max(0, law.mean - behind),
     runningIndex,
     loss,
+    reckoned: placed,
     contradicts: false,
   };
 }

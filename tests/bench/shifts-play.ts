@@ -86,14 +86,9 @@ export function playByApp(seed: number): Played {
     if (!outlook) return [];
     remember(outlook, { foreseen, remembered, warned });
     const how = { without: view.inHand, ...(known === undefined ? {} : { known }) };
-    let plan = planWalks(outlook, { ...how, operators: 1 });
-    if (plan.missed.length > 0 && view.freeHands > 1) {
-      const { known: _, ...fresh } = how;
-      const both = planWalks(outlook, { ...fresh, operators: 2 });
-      if (both.missed.length < plan.missed.length) plan = both;
-    }
+    const plan = planWalks(outlook, { ...how, operators: 2 });
     lookMs.push(performance.now() - began);
-    known = plan.known.length === 1 ? plan.known : undefined;
+    known = plan.known;
     nextMs = plan.rounds[0]?.startMs ?? Number.POSITIVE_INFINITY;
     const gone = plan.rounds.filter((round) => round.startMs <= view.nowMs + (panelSeconds * 1000) / 2);
     return gone.map((round) => round.splices.map((splice) => splice.slot.slot));

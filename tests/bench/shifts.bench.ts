@@ -22,6 +22,8 @@ interface Tally {
   late: number;
   vainParts: number;
   dry: number;
+  /** Of those: the run began with the old tape already past its window, kept from the job before. */
+  kept: number;
   stoppedSeconds: number;
   panels: number;
 }
@@ -35,12 +37,21 @@ function emptyTally(): Tally {
     late: 0,
     vainParts: 0,
     dry: 0,
+    kept: 0,
     stoppedSeconds: 0,
     panels: 0,
   };
 }
 
-function addShift(tally: Tally, { truth }: SimulatedShift): void {
+/** When each run began. */
+function runStarts({ entries }: SimulatedShift): ReadonlyMap<string, number> {
+  const started = entries.filter((entry) => entry.kind === 'run.started');
+  return new Map(started.map((entry) => [String(entry.payload['run']), entry.hlc.ms]));
+}
+
+function addShift(tally: Tally, shift: SimulatedShift): void {
+  const { truth } = shift;
+  const starts = runStarts(shift);
   tally.walks += truth.walks.length;
   tally.panels += truth.panelEndsMs.length;
   for (const walk of truth.walks) {
@@ -53,6 +64,11 @@ function addShift(tally: Tally, { truth }: SimulatedShift): void {
   for (const stop of truth.stops) {
     if (stop.reason !== 'run-out') continue;
     tally.dry += 1;
+    const end = truth.ends.find(
+      (each) => each.slot === stop.slot && Math.abs(each.atMs - stop.fromMs) < 1000,
+    );
+    const startMs = starts.get(end?.run ?? '') ?? 0;
+    if (end && end.closesMs !== null && end.closesMs <= startMs + 2 * panelSeconds * 1000) tally.kept += 1;
     tally.stoppedSeconds += (stop.toMs - stop.fromMs) / 1000;
   }
 }
@@ -105,6 +121,8 @@ interface Leads {
   inTime: number;
   /** Nobody could know: the reel came with less than the lead and a window left, or its count was not known. */
   shortReel: number;
+  /** The run began with less than the lead left on a tape kept from the job before. */
+  keptReel: number;
   /** Warned, but less than the lead ahead. */
   tooLate: number;
   never: number;
@@ -112,11 +130,14 @@ interface Leads {
 
 function compareWarnings(played: Played, leads: Leads): void {
   const leadMs = lineFigures.leadSeconds * 1000;
+  const starts = runStarts(played.shift);
   for (const end of played.shift.truth.ends) {
+    const begunMs = starts.get(end.run) ?? 0;
     const warning = played.warned.get(`${end.slot}/${end.reel}`);
     leads.ends += 1;
     if (warning && end.atMs - warning.atMs >= leadMs) leads.inTime += 1;
     else if (!warning || end.atMs - warning.seenMs < leadMs + 5 * panelSeconds * 1000) leads.shortReel += 1;
+    else if (end.atMs - begunMs < leadMs + 5 * panelSeconds * 1000) leads.keptReel += 1;
     else if (warning.atMs < end.atMs) leads.tooLate += 1;
     else leads.never += 1;
   }
@@ -131,7 +152,7 @@ const bands: Bands = {
   ...{ inside: new Map(), early: new Map(), all: new Map(), clockInside: new Map() },
   ...{ errors: [], shares: [], clockErrors: [] },
 };
-const leads: Leads = { ends: 0, inTime: 0, shortReel: 0, tooLate: 0, never: 0 };
+const leads: Leads = { ends: 0, inTime: 0, shortReel: 0, keptReel: 0, tooLate: 0, never: 0 };
 const ours = emptyTally();
 const naive = new Map(naiveThresholds.map((threshold) => [threshold, emptyTally()]));
 const lookMs: number[] = [];
@@ -171,17 +192,18 @@ console.log(
 console.log(`\nWarned at least ${lineFigures.leadSeconds} s before the run-out`);
 console.log(
   `  ${leads.ends} tape ends: ${leads.inTime} in time, ${leads.shortReel} where nobody could know (put on with less than that left), ` +
+    `${leads.keptReel} where the run began with less than that left on a kept reel, ` +
     `${leads.tooLate} too late, ${leads.never} never`,
 );
 console.log('\nSame shifts, by rule');
 console.log(
-  '  rule            walks  slots a walk  splices  came in vain  came too late  run dry  stood s  wasted if cut  panels',
+  '  rule            walks  slots a walk  splices  came in vain  came too late  run dry  of these kept  stood s  wasted if cut  panels',
 );
 function row(name: string, tally: Tally): void {
   console.log(
     `  ${name.padEnd(13)} ${String(tally.walks).padStart(7)}  ${(tally.visits / Math.max(1, tally.walks)).toFixed(2).padStart(12)}` +
       `  ${String(tally.spliced).padStart(7)}  ${String(tally.vain).padStart(12)}  ${String(tally.late).padStart(13)}` +
-      `  ${String(tally.dry).padStart(7)}  ${tally.stoppedSeconds.toFixed(0).padStart(7)}  ${String(tally.vainParts).padStart(13)}  ${String(tally.panels).padStart(6)}`,
+      `  ${String(tally.dry).padStart(7)}  ${String(tally.kept).padStart(13)}  ${tally.stoppedSeconds.toFixed(0).padStart(7)}  ${String(tally.vainParts).padStart(13)}  ${String(tally.panels).padStart(6)}`,
   );
 }
 row('rounds', ours);

@@ -177,7 +177,7 @@ function slotOutlook(
     slot: wanted.slot,
     perPanel: wanted.perPanel,
     left: parts,
-    sd: estimate.sd,
+    sd: spreadWithLoss(estimate.sd, { parts, reckoned: estimate.reckoned, loss }),
     loss: loss.mean,
     lossStrength: loss.strength,
     ...(hasLengths
@@ -215,6 +215,23 @@ function slotOutlook(
     ...{ slot: wanted.slot, wanted, loaded, estimate, loss, forecast, need, warning },
     acknowledged: floor.acknowledged.get(key)?.level ?? null,
   };
+}
+
+/**
+ * The spread of a count for a forecast: a loss that is higher than believed has taken more so far and will take more to come, so
+ * the two doubts go together (covariance U · R · var p).
+ */
+function spreadWithLoss(
+  sd: number,
+  by: {
+    readonly parts: number;
+    readonly reckoned: number;
+    readonly loss: { readonly mean: number; readonly strength: number };
+  },
+): number {
+  const { mean, strength } = by.loss;
+  const doubt = (mean * (1 - mean)) / (strength + 1);
+  return Math.sqrt(sd * sd + 2 * by.reckoned * by.parts * doubt);
 }
 
 /** Slots that somebody must go to before the run ends, in order of need. */

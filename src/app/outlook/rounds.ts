@@ -17,12 +17,14 @@ import type { Outlook, SlotOutlook } from './model.ts';
 /** How far ahead walks are laid out, ms: what lies beyond moves before anybody could go. */
 const HORIZON_MS = 4 * 3_600_000;
 /** Deviations by which a window is narrowed at its opening and at its closing. */
-const NARROW_OPENING = 0.5;
-const NARROW_CLOSING = 1;
+const NARROW_OPENING = 0.2;
+const NARROW_CLOSING = 3;
 /** A window keeps at least this share of its length, around the point that leaves it safest. */
-const LEAST_SHARE = 0.35;
+const LEAST_SHARE = 0.3;
+/** What lies in the last part of a window is left to what nobody foresees: a worn feeder's first reel, a slow hand. */
+const MOST_SHARE = 0.5;
 /** Splices are planned to take this much longer than the line's rule says: a round is late as a whole where one hand was slow. */
-const WORK_MARGIN = 1.15;
+const WORK_MARGIN = 1.25;
 /** Deviations between the mean and the 5 % point of a normal law. */
 const EARLY_DEVIATIONS = 1.645;
 
@@ -66,7 +68,10 @@ export function spliceNeed(slot: SlotOutlook): SpliceNeed {
   }
   const lengthMs = windowMs.closes - windowMs.opens;
   let opensMs = windowMs.opens + NARROW_OPENING * deviationMs;
-  let closesMs = windowMs.closes - NARROW_CLOSING * deviationMs;
+  let closesMs = Math.min(
+    windowMs.closes - NARROW_CLOSING * deviationMs,
+    windowMs.opens + MOST_SHARE * lengthMs,
+  );
   const leastMs = LEAST_SHARE * lengthMs;
   if (closesMs - opensMs < leastMs) {
     const middleMs = windowMs.opens + (lengthMs * NARROW_OPENING) / (NARROW_OPENING + NARROW_CLOSING);
