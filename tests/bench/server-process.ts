@@ -44,6 +44,8 @@ export async function isServerProcess(): Promise<boolean> {
       process.exit(0);
     }
   });
+  // The bench that started it is gone: nobody would stop it.
+  process.on('disconnect', () => process.exit(1));
   process.send?.({ port: running.port });
   return true;
 }

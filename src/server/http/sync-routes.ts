@@ -44,7 +44,8 @@ export function addSyncRoutes(app: FastifyInstance, context: ServerContext): voi
   app.get('/api/live', (request, reply) => live(request, reply, context));
   app.get('/api/checkpoint', (request) => checkpoint(request, context));
   app.put('/api/snapshot', { bodyLimit: snapshotBytes }, (request) => putSnapshot(request, context));
-  app.get('/api/snapshot', (request, reply) => getSnapshot(request, reply, context));
+  // Packed bytes as they are: packed for travel they would arrive unpacked, which is not what the app expects.
+  app.get('/api/snapshot', { compress: false }, (request, reply) => getSnapshot(request, reply, context));
 }
 
 async function offer(request: FastifyRequest, context: ServerContext): Promise<Offered> {

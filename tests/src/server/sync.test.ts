@@ -218,7 +218,12 @@ describe('startSync()', () => {
     await until('700 entries', async () => (await server.running.store.head()).pos === 700);
     const { pos, root } = await server.running.store.head();
     const { gzipSync } = await import('node:zlib');
-    const bytes = gzipSync(JSON.stringify({ folded: 700 }));
+    const state = {
+      folded: 700,
+      slots: Array.from({ length: 900 }, (_, slot) => ({ slot, lot: slot * 7_919 })),
+    };
+    const bytes = gzipSync(JSON.stringify(state));
+    expect(bytes.length).toBeGreaterThan(2_000);
     await server.running.store.putSnapshot({
       fold: 'f1',
       cursor: { pos, root },
@@ -247,7 +252,7 @@ describe('startSync()', () => {
     await enrolAt(server.running, b);
     b.start();
     await all(703);
-    expect(taken).toEqual([{ folded: 700 }]);
+    expect(taken).toEqual([state]);
     expect(ids(first ?? [])).toEqual(['a/e1/701', 'a/e1/702', 'a/e1/703']);
     await until('the history', () => b.log.memory.history === null);
   });
