@@ -60,12 +60,14 @@ const WAYS: readonly Way[] = [
 /** Every so many frames the whole frame gets a thorough look, for what no place was found for. */
 const WHOLE_EVERY = 5;
 const MOST_PLACES = 12;
+/** So many places are looked at in each frame, whatever the time: on a slow tablet the picture rate gives way, not the reading. */
+const LEAST_LOOKS = 3;
 /** Share of a place that is covered by codes already read, from which it needs no further look. */
 const COVERED = 0.55;
 
 export interface FramePassesOptions {
   readonly nowMs: () => number;
-  /** Time for the looks after the quick one; the look under way is finished. */
+  /** Time for the looks at places; the look under way is finished. */
   readonly budgetMs?: number;
 }
 
@@ -110,24 +112,26 @@ export function createFramePasses(reader: CodeReader, options: FramePassesOption
 
   return {
     read(image, formats, isThorough) {
-      const startMs = nowMs();
       let found: readonly FoundCode[] = readWhole(image, formats, QUICK);
       if (!isThorough) return found;
       const way = WAYS[turn % WAYS.length]!; // never empty
       turn += 1;
       const single = findPlaces(image, MOST_PLACES);
       const places = [...single, ...joinPlaces(single)];
+      const startMs = nowMs();
+      let looks = 0;
       const start = resumeAt < places.length ? resumeAt : 0;
       resumeAt = 0;
       for (let step = 0; step < places.length; step++) {
         const at = (start + step) % places.length;
-        if (nowMs() - startMs >= budgetMs) {
+        if (looks >= LEAST_LOOKS && nowMs() - startMs >= budgetMs) {
           resumeAt = at;
           break;
         }
         const place = places[at]!; // inside by the remainder
-        if (coveredShare(place, found) < COVERED)
-          found = withNew(found, readPlace(image, formats, { place, way }));
+        if (coveredShare(place, found) >= COVERED) continue;
+        looks += 1;
+        found = withNew(found, readPlace(image, formats, { place, way }));
       }
       if (turn % WHOLE_EVERY === 0 && nowMs() - startMs < budgetMs) {
         found = withNew(found, readWhole(image, formats, WHOLE));
