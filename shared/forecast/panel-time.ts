@@ -25,7 +25,7 @@ export type PanelTime =
   | { readonly seconds: null; readonly reason: 'tooFewCounts' };
 
 /** Counts looked back on. */
-const LOOK_BACK = 121;
+const LOOK_BACK = 181;
 /** The newest counts that may speak for a changed rate. */
 const NEWEST = 7;
 /** Fewest intervals for an answer. */
@@ -76,7 +76,7 @@ function toIntervals(events: readonly CountEvent[], calendar: WorkingTime): Inte
 }
 
 /**
- * Working seconds per panel from the counts of this run, oldest first (the first only starts the clock). Looks back on 31 counts at
+ * Working seconds per panel from the counts of this run, oldest first (the first only starts the clock). Looks back on 181 counts at
  * most: cost does not grow with the run. Stops are ignored: they belong to the calendar or come unforeseen, and an early forecast is the safe one.
  */
 export function panelTimeEstimate(events: readonly CountEvent[], calendar: WorkingTime): PanelTime {

@@ -6,7 +6,7 @@ import { usedPlacements } from './left.ts';
 import type { FloorState, Run, SlotState } from './state.ts';
 
 /** Counts kept for the panel time and for taking one back. */
-const COUNTS_KEPT = 128;
+const COUNTS_KEPT = 192;
 /** Stops kept for the panel time. */
 const STOPS_KEPT = 64;
 

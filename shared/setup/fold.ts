@@ -60,6 +60,9 @@ function foldPlant(state: FloorState, entry: FloorEntry): void {
     case 'line.ruled':
       state.rules.set(entry.payload.line, entry.payload);
       return;
+    case 'line.crewed':
+      state.crews.set(entry.payload.line, entry.payload.operators);
+      return;
     case 'feeder.known':
       state.feeders.set(entry.payload.feeder, entry.payload);
       return;

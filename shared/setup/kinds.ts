@@ -254,6 +254,8 @@ export const payloadSchemas = {
     reason: short,
   }),
   'material.released': z.strictObject({ block: id, reason: short, by: id }),
+  /** How many people share the line's splices now. */
+  'line.crewed': z.strictObject({ line: id, operators: z.int().check(z.minimum(1), z.maximum(6)) }),
   'sweep.started': z.strictObject({ line: id, sweep: id }),
   'sweep.ended': z.strictObject({ line: id, sweep: id, seen: whole, missing: z.array(short) }),
   'warning.acknowledged': z.strictObject({

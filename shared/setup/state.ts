@@ -240,8 +240,12 @@ export interface Changeover extends Readonly<PayloadOf<'changeover.began'>> {
   readonly beganMs: number;
   readonly releasedMs: number | null;
   readonly releasedBy: string | null;
-  /** Stops of the line for other reasons while it was open are told apart by the run's own stops. */
+  /** Newest measurement and newest look of each slot. */
   readonly measured: readonly (Readonly<PayloadOf<'panel.measured'>> & {
+    readonly atMs: number;
+    readonly by: string | null;
+  })[];
+  readonly looked: readonly (Readonly<PayloadOf<'panel.looked'>> & {
     readonly atMs: number;
     readonly by: string | null;
   })[];
@@ -288,6 +292,8 @@ export interface FloorState {
   /** `slotKey#need` -> loudest level raised so far and when it is due. */
   readonly raised: Map<string, { readonly level: WarningLevel; readonly atMs: number; readonly due: string }>;
   readonly corrected: Set<string>;
+  /** Line -> people who share its splices; one where nobody said. */
+  readonly crews: Map<string, number>;
   /** `template` -> its versions, oldest first. */
   readonly templates: Map<string, readonly ChecklistTemplate[]>;
   readonly checklists: Map<string, Checklist>;
@@ -327,6 +333,7 @@ export function emptyState(): FloorState {
     acknowledged: new Map(),
     raised: new Map(),
     corrected: new Set(),
+    crews: new Map(),
     templates: new Map(),
     checklists: new Map(),
     changeovers: new Map(),

@@ -10,6 +10,7 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'person.signed-out': 'Signed out',
   'line.defined': 'Line defined',
   'line.ruled': 'Line rules set',
+  'line.crewed': 'Operators on the line',
   'feeder.known': 'Feeder listed',
   'feeder.withdrawn': 'Feeder withdrawn',
   'supplier.approved': 'Supplier part approved',
@@ -52,6 +53,7 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'cart.emptied': 'Feeder taken off a cart',
   'cart.docked': 'Cart docked',
   'panel.measured': 'First panel measured',
+  'panel.looked': 'First panel looked at',
 };
 
 const kindsEs: Readonly<Record<EntryKind, string>> = {
@@ -63,6 +65,7 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'person.signed-out': 'Salida',
   'line.defined': 'Línea definida',
   'line.ruled': 'Reglas de línea',
+  'line.crewed': 'Operadores en la línea',
   'feeder.known': 'Alimentador dado de alta',
   'feeder.withdrawn': 'Alimentador retirado',
   'supplier.approved': 'Referencia de proveedor aprobada',
@@ -105,6 +108,7 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'cart.emptied': 'Alimentador retirado de un carro',
   'cart.docked': 'Carro acoplado',
   'panel.measured': 'Primer panel medido',
+  'panel.looked': 'Primer panel mirado',
 };
 
 /** The log: list, filters, export. */

@@ -1,0 +1,89 @@
+// What finished reels have taught about each feeder, and which feeder is getting worse. Pure: the floor in, lines of a table out.
+
+import { lossEvidence, risingLoss } from '../../../shared/forecast/loss.ts';
+import { compareText } from '../../../shared/log/order.ts';
+import { ASSUMED_STRENGTH, toEvidence } from '../../../shared/setup/estimate.ts';
+import { lossPrior, type PlacedEvidence, updateLoss } from '../../../shared/setup/loss.ts';
+import type { Finished, FloorState } from '../../../shared/setup/state.ts';
+
+/** Reels that count as recent. */
+const RECENT = 3;
+/** A feeder is compared with the others once it has shown this many picks. */
+const FEWEST_PICKS = 500;
+
+/** What one feeder's finished reels show. Shares are of picks. */
+export interface FeederLoss {
+  readonly feeder: string;
+  /** Where it was last. */
+  readonly slot: string;
+  readonly parts: readonly string[];
+  readonly mean: number;
+  readonly low: number;
+  readonly high: number;
+  readonly reels: number;
+  readonly picks: number;
+  readonly lost: number;
+  /** Loss of all other feeders together; null where there are none. */
+  readonly others: number | null;
+  /** True where the newest reels lost more than the ones before, or than the other feeders, beyond bad luck. */
+  readonly rising: boolean;
+  readonly recentMean: number | null;
+  /** Newest first, for whoever wants to see what it rests on. */
+  readonly evidence: readonly (PlacedEvidence & { readonly from: Finished })[];
+}
+
+/** What a line's feeders lose, worst first. */
+export function feederLosses(floor: FloorState, line: string): readonly FeederLoss[] {
+  const byFeeder = new Map<string, (PlacedEvidence & { readonly from: Finished })[]>();
+  for (const reels of floor.finished.values()) {
+    for (const reel of reels) {
+      const shown = reel.line === line ? toEvidence(reel) : null;
+      if (!shown || shown.feeder === '') continue;
+      const list = byFeeder.get(shown.feeder);
+      if (list) list.push(shown);
+      else byFeeder.set(shown.feeder, [shown]);
+    }
+  }
+  const assumed = Math.max(1e-4, floor.rules.get(line)?.loss ?? 0);
+  const prior = lossPrior({ mean: assumed, strength: ASSUMED_STRENGTH });
+  const all = [...byFeeder.values()].flat();
+  return [...byFeeder.entries()]
+    .map(([feeder, reels]): FeederLoss => {
+      const inOrder = [...reels].sort((a, b) => a.from.atMs - b.from.atMs);
+      const shown = lossEvidence(inOrder.reduce(updateLoss, prior));
+      const elsewhere = all.filter((reel) => reel.feeder !== feeder);
+      const others = elsewhere.length === 0 ? null : lossEvidence(elsewhere.reduce(updateLoss, prior));
+      const earlier = inOrder.slice(0, -RECENT).reduce(updateLoss, others ? carried(others) : prior);
+      const recent = certain(inOrder.slice(-RECENT));
+      const rise = shown.picks < FEWEST_PICKS ? null : risingLoss(earlier, recent);
+      return {
+        feeder,
+        slot: inOrder.at(-1)?.slot ?? '',
+        parts: [...new Set(inOrder.map((reel) => reel.part))].sort(compareText),
+        ...{ mean: shown.mean, low: shown.low, high: shown.high },
+        ...{ reels: shown.reels, picks: shown.picks, lost: shown.lost },
+        others: others?.mean ?? null,
+        rising: rise?.rising ?? false,
+        recentMean: rise?.recentMean ?? null,
+        evidence: inOrder.reverse(),
+      };
+    })
+    .sort(
+      (a, b) => Number(b.rising) - Number(a.rising) || b.mean - a.mean || compareText(a.feeder, b.feeder),
+    );
+}
+
+/** What all other feeders show, as the start for one feeder, with no more weight than a few reels. */
+function carried(others: { readonly mean: number }) {
+  return lossPrior({ mean: Math.max(1e-4, others.mean), strength: 2000 });
+}
+
+/** Only what the counts surely show is held against a feeder: two deviations of the counts are taken off. */
+function certain(reels: readonly PlacedEvidence[]) {
+  return reels.map((reel) => ({ picks: reel.picks, lost: Math.max(0, reel.lost - 2 * (reel.sd ?? 0)) }));
+}
+
+/** Feeders whose loss is rising. */
+export function risingFeeders(losses: readonly FeederLoss[]): readonly FeederLoss[] {
+  return losses.filter((loss) => loss.rising);
+}

@@ -1,0 +1,114 @@
+// What the run still needs beyond what is on the line: slot by slot how long reels last, and the store's pick list. Pure.
+
+import { type PickLine, pickList, slotOutlook, type WaitingReel } from '../../../shared/forecast/outlook.ts';
+import { compareText } from '../../../shared/log/order.ts';
+import type { FloorState, Reel } from '../../../shared/setup/state.ts';
+import type { Outlook, SlotOutlook } from './model.ts';
+
+/** Parts on a full reel where the log has never seen one of the part. */
+const USUAL_REEL = 5000;
+
+/** One slot's reels to the end of the run. */
+export interface SlotSupply {
+  readonly slot: SlotOutlook;
+  readonly ends: ReturnType<typeof slotOutlook>['ends'];
+  readonly lasts: boolean;
+  readonly bring: ReturnType<typeof slotOutlook>['bring'];
+  readonly waiting: readonly Reel[];
+}
+
+/** The line's supply. */
+export interface Supply {
+  /** Slots that need at least one reel more, soonest first. */
+  readonly slots: readonly SlotSupply[];
+  readonly picks: readonly PickLine[];
+}
+
+/** Opened or waiting reels of a part that are off the line, fullest first, blocked ones left out. */
+export function waitingReels(floor: FloorState, part: string): readonly Reel[] {
+  const blocks = [...floor.blocks.values()];
+  return [...floor.reels.values()]
+    .filter((reel) => reel.at === null && reel.part === part && (reel.count ?? 0) > 0)
+    .filter((reel) => !blocks.some((block) => isUnder(block, reel)))
+    .sort((a, b) => (b.count ?? 0) - (a.count ?? 0) || compareText(a.reel, b.reel));
+}
+
+/** True where a block names the reel, its lot or its part. */
+export function isUnder(
+  block: { readonly reel: string | null; readonly lot: string | null; readonly part: string | null },
+  reel: Pick<Reel, 'reel' | 'lot' | 'part'>,
+): boolean {
+  const named = block.reel !== null || block.lot !== null || block.part !== null;
+  const fits = (wanted: string | null, found: string | null) => wanted === null || wanted === found;
+  return named && fits(block.reel, reel.reel) && fits(block.lot, reel.lot) && fits(block.part, reel.part);
+}
+
+/** Parts on a full reel of a part, as the log has seen them: the largest count. */
+export function fullReelOf(floor: FloorState, part: string): number {
+  let largest = floor.fullReels.get(part)?.measured?.parts ?? floor.fullReels.get(part)?.weighed?.parts ?? 0;
+  for (const reel of floor.reels.values())
+    if (reel.part === part) largest = Math.max(largest, reel.count ?? 0);
+  for (const slot of floor.slots.values())
+    for (const tape of slot.tapes) if (tape.part === part) largest = Math.max(largest, tape.count ?? 0);
+  return largest > 0 ? largest : USUAL_REEL;
+}
+
+/** What must come, by when. Reels known to lie off the line are counted on, each for one slot. */
+export function lineSupply(floor: FloorState, outlook: Outlook): Supply {
+  const taken = new Set<string>();
+  const slots = outlook.slots
+    .filter((slot) => !slot.forecast.outlasts)
+    .map((slot): SlotSupply => {
+      const { part } = slot.wanted;
+      const waiting: Reel[] = [];
+      let supply = supplyOf(outlook, slot, waiting);
+      for (const reel of waitingReels(floor, part)) {
+        if (supply.lasts) break;
+        if (taken.has(reel.reel)) continue;
+        taken.add(reel.reel);
+        waiting.push(reel);
+        supply = supplyOf(outlook, slot, waiting);
+      }
+      return { slot, waiting, ...supply };
+    });
+  const needs = slots.flatMap(({ slot, bring }) =>
+    bring === null
+      ? []
+      : [
+          {
+            part: slot.wanted.part,
+            slot: slot.slot,
+            parts: bring.parts,
+            reelQuantity: fullReelOf(floor, slot.wanted.part),
+            byMs: bring.byMs,
+            place: '',
+          },
+        ],
+  );
+  return { slots, picks: pickList(needs) };
+}
+
+function supplyOf(
+  outlook: Outlook,
+  slot: SlotOutlook,
+  waiting: readonly Reel[],
+): Pick<SlotSupply, 'ends' | 'lasts' | 'bring'> {
+  const reels = waiting.map(
+    (reel): WaitingReel => ({ reel: reel.reel, parts: reel.count ?? 0, sd: reel.sd }),
+  );
+  const { rules } = outlook;
+  const pitchMm = slot.wanted.pitchMm;
+  const lengths =
+    pitchMm !== null && rules.hubToPickMm !== null && rules.intakeToPickMm !== null
+      ? { pitchMm, hubToPickMm: rules.hubToPickMm, intakeToPickMm: rules.intakeToPickMm }
+      : {};
+  const { ends, lasts, bring } = slotOutlook(
+    outlook.pace,
+    {
+      ...{ slot: slot.slot, perPanel: slot.wanted.perPanel, left: slot.estimate.parts ?? 0 },
+      ...{ sd: slot.estimate.sd, loss: slot.loss.mean, lossStrength: slot.loss.strength, ...lengths },
+    },
+    reels,
+  );
+  return { ends, lasts, bring };
+}
