@@ -208,6 +208,8 @@ async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> 
     .addColumn('nonce', text, (c) => c.primaryKey())
     .addColumn('until_ms', whole, (c) => c.notNull())
     .execute();
+  // Nonces live for two minutes: they need no journal, and are forgotten when the database crashes.
+  if (dialect === 'postgres') await sql`alter table nonces set unlogged`.execute(db);
   await schema
     .createTable('snapshots')
     .addColumn('fold', text, (c) => c.primaryKey())

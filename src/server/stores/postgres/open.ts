@@ -39,8 +39,10 @@ const wholeColumns = new Set<string>(['pos', 'seq', 'hlc_ms', 'hlc_n', 'at_ms', 
 export function openPostgresDatabase(
   url: string,
   onFault: (error: Error) => void = () => undefined,
+  change: Partial<pg.PoolConfig> = {},
 ): Kysely<Tables> {
-  const pool = new pg.Pool({ connectionString: url, types, max: 8, connectionTimeoutMillis: 5_000 });
+  const settings = { connectionString: url, types, max: 8, connectionTimeoutMillis: 5_000 };
+  const pool = new pg.Pool({ ...settings, ...change });
   // A connection that breaks emits, the pool for idle ones, the client itself for one in use; unheard, it would end the process.
   pool.on('error', onFault);
   pool.on('connect', (client) => client.on('error', onFault));
@@ -62,7 +64,12 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
     await db.destroy();
     throw error;
   }
-  const watching = await watchDatabase(options.url, fault);
+  // For nonces only: a commit that is not awaited on the disk, since losing one costs nothing.
+  const hasty = openPostgresDatabase(options.url, fault, { max: 3, options: '-c synchronous_commit=off' });
+  const watching = await watchDatabase(options.url, fault).catch(async (error: unknown) => {
+    await Promise.all([hasty.destroy(), db.destroy()]);
+    throw error;
+  });
   return createStore(db, {
     dialect: 'postgres',
     appendTransaction: (work) =>
@@ -81,7 +88,7 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
       await sql`insert into entries (${columns}) select * from unnest(${sql.join(arrays)})`.execute(tx);
     },
     claimNonce: async (nonce, _nowMs, untilMs) => {
-      const added = await db
+      const added = await hasty
         .insertInto('nonces')
         .values({ nonce, until_ms: untilMs })
         .onConflict((conflict) => conflict.column('nonce').doNothing())
@@ -95,6 +102,7 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
     backupTo: (file) => copyAll(db, file),
     close: async () => {
       await watching.close();
+      await hasty.destroy();
       await db.destroy();
     },
   });
