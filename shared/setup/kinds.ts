@@ -98,7 +98,8 @@ export const payloadSchemas = {
   'person.removed': z.strictObject({ person: id }),
   'person.signed-in': z.strictObject({
     person: id,
-    how: z.enum(['badge', 'pin', 'badge-and-pin']),
+    /** `name`: chosen from the list by somebody without a PIN, which proves nothing. */
+    how: z.enum(['badge', 'pin', 'badge-and-pin', 'name']),
     checked: z.enum(['tablet', 'server']),
   }),
   'person.signed-out': z.strictObject({ person: id }),

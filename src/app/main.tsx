@@ -83,7 +83,7 @@ async function start(): Promise<void> {
       void import('./desk/take-out.ts').then(({ takeOut }) => takeOut(app, slot, scan.via)),
     onBadge: (id) => {
       const person = store.floor().people.get(id);
-      if (person) signIn(app, person, 'badge');
+      if (person) signIn(app, person, { how: 'badge', checked: 'tablet' });
     },
     onPanel: (run, serial, scan) => {
       const line = app.line.value;

@@ -13,25 +13,19 @@ const ROUNDS = 600_000;
 /** Makes the verifier of a PIN. Needs a secure page. */
 export async function makePin(pin: string): Promise<PinVerifier> {
   const salt = toHex(crypto.getRandomValues(new Uint8Array(16)));
-  return { salt, rounds: ROUNDS, hash: await derive(pin, salt, ROUNDS) };
+  return { salt, rounds: ROUNDS, hash: await derivePin(pin, salt, ROUNDS) };
 }
 
-/** True where the PIN is the one that the verifier was made of. */
-export async function isPin(pin: string, verifier: PinVerifier): Promise<boolean> {
-  return (await derive(pin, verifier.salt, verifier.rounds)) === verifier.hash;
-}
-
-async function derive(pin: string, saltHex: string, rounds: number): Promise<string> {
-  const key = await crypto.subtle.importKey('raw', new TextEncoder().encode(pin), 'PBKDF2', false, [
-    'deriveBits',
-  ]);
-  const salt = Uint8Array.from(saltHex.match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));
-  const bits = await crypto.subtle.deriveBits(
-    { name: 'PBKDF2', hash: 'SHA-256', salt, iterations: rounds },
+/** PBKDF2 with SHA-256 over the PIN's and the salt's UTF-8 bytes, 32 bytes, lower-case hex. The server reckons the same. */
+export async function derivePin(pin: string, salt: string, rounds: number): Promise<string> {
+  const bytes = (text: string) => new TextEncoder().encode(text);
+  const key = await crypto.subtle.importKey('raw', bytes(pin), 'PBKDF2', false, ['deriveBits']);
+  const derived = await crypto.subtle.deriveBits(
+    { name: 'PBKDF2', hash: 'SHA-256', salt: bytes(salt), iterations: rounds },
     key,
     256,
   );
-  return toHex(new Uint8Array(bits));
+  return toHex(new Uint8Array(derived));
 }
 
 function toHex(bytes: Uint8Array): string {

@@ -1,23 +1,32 @@
-// Who says so? Badge or name, then the PIN. Used for signing in and for what takes a lead.
+// Who says so? Badge or name, then the PIN: asked of the server where it answers, else of this tablet, and told which.
+// Used for signing in and for what takes a lead.
 
 import { useEffect, useState } from 'preact/hooks';
 import { personByBadge } from '../../../shared/setup/people.ts';
 import type { Person } from '../../../shared/setup/state.ts';
 import { isAtLeast, type Role } from '../../../shared/setup/vocabulary.ts';
 import { useApp, useFloor } from '../app.ts';
-import { isPin } from '../device/pin.ts';
-import { afterWrong, lockedMinutes, noTries, type Tries, triesLeft } from '../device/tries.ts';
-import { keep, readKept } from '../store/preferences.ts';
+import { deviceClock } from '../device/clock.ts';
+import type { CheckedPerson, PersonFault } from '../sync/person.ts';
 import { Button } from '../ui/Button.tsx';
 import { peopleWords } from '../words/people.ts';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
 import { PinPad } from './PinPad.tsx';
 
+/** How a person was made sure of. */
+export interface Confirmed {
+  readonly how: 'badge' | 'pin' | 'badge-and-pin' | 'name';
+  /** Who checked it: the tablet alone where the server did not answer. */
+  readonly checked: 'server' | 'tablet';
+  /** Proves the person to the server; null where it was not asked. */
+  readonly session: CheckedPerson['session'];
+}
+
 interface ConfirmPersonProps {
   /** Least role of the person asked for. */
   readonly needs: Role;
-  readonly onConfirmed: (person: Person, how: 'badge' | 'pin' | 'badge-and-pin') => void;
+  readonly onConfirmed: (person: Person, confirmed: Confirmed) => void;
   /** True where a scanned badge is enough, as for an operator's sign-in. */
   readonly badgeSuffices: boolean;
 }
@@ -28,6 +37,7 @@ export function ConfirmPerson({ needs, onConfirmed, badgeSuffices }: ConfirmPers
   const words = say(peopleWords);
   const shell = say(shellWords);
   const [chosen, setChosen] = useState<{ person: Person; byBadge: boolean } | null>(null);
+  const [asking, setAsking] = useState(false);
   const [wrong, setWrong] = useState<string | null>(null);
   const [badge, setBadge] = useState('');
   const people = [...floor.people.values()]
@@ -36,7 +46,8 @@ export function ConfirmPerson({ needs, onConfirmed, badgeSuffices }: ConfirmPers
 
   function choose(person: Person, byBadge: boolean): void {
     setWrong(null);
-    if (badgeSuffices && (byBadge || person.pin === null)) onConfirmed(person, byBadge ? 'badge' : 'pin');
+    if (badgeSuffices && (byBadge || person.pin === null))
+      onConfirmed(person, { how: byBadge ? 'badge' : 'name', checked: 'tablet', session: null });
     else if (person.pin === null) setWrong(words.noPin(person.name));
     else setChosen({ person, byBadge });
   }
@@ -57,21 +68,44 @@ export function ConfirmPerson({ needs, onConfirmed, badgeSuffices }: ConfirmPers
     [],
   );
 
-  async function enter(digits: string): Promise<void> {
-    const person = chosen?.person;
-    if (!person?.pin) return;
-    const key = `tries-${person.person}`;
-    const tries = (await readKept<Tries>(app.store.cache, key)) ?? noTries;
-    const minutes = lockedMinutes(tries, app.clock.nowMs());
-    if (minutes > 0) return setWrong(words.pinLocked(minutes));
-    if (await isPin(digits, person.pin)) {
-      await keep(app.store.cache, key, noTries);
-      return onConfirmed(person, chosen?.byBadge ? 'badge-and-pin' : 'pin');
+  async function enter(pin: string): Promise<void> {
+    if (!chosen || asking) return;
+    if (!globalThis.crypto?.subtle) return setWrong(words.pinUnsafe);
+    const { person, byBadge } = chosen;
+    setWrong(null);
+    setAsking(true);
+    try {
+      const { checkPerson } = await import('./who.ts');
+      const wish = { badge: byBadge ? person.badge : null, person: person.person, pin };
+      const found = await checkPerson(app, wish);
+      if (!found.ok) return setWrong(sayFault(found.error, person));
+      const { checkedOffline, session, role } = found.value;
+      if (!isAtLeast(role, needs)) return setWrong(words.needsRole(shell.roles[needs]));
+      onConfirmed(person, {
+        how: byBadge ? 'badge-and-pin' : 'pin',
+        checked: checkedOffline ? 'tablet' : 'server',
+        session,
+      });
+    } finally {
+      setAsking(false);
     }
-    const next = afterWrong(tries, app.clock.nowMs());
-    await keep(app.store.cache, key, next);
-    const locked = lockedMinutes(next, app.clock.nowMs());
-    setWrong(locked > 0 ? words.pinLocked(locked) : words.pinLeft(triesLeft(next)));
+  }
+
+  function sayFault({ code, triesLeft, untilMs }: PersonFault, person: Person): string {
+    switch (code) {
+      case 'pin-wrong':
+        return triesLeft === null ? words.pinWrong : words.pinLeft(triesLeft);
+      case 'locked':
+        return words.pinLocked(Math.max(1, Math.ceil(((untilMs ?? 0) - deviceClock.nowMs()) / 60_000)));
+      case 'pin-not-set':
+        return words.noPin(person.name);
+      case 'not-seen-here':
+        return words.notSeenHere(person.name);
+      case 'seen-too-long-ago':
+        return words.seenTooLongAgo(person.name);
+      default:
+        return words.badgeUnknown;
+    }
   }
 
   if (chosen) {
@@ -79,6 +113,7 @@ export function ConfirmPerson({ needs, onConfirmed, badgeSuffices }: ConfirmPers
       <div class="stack">
         <h3>{words.pinTitle(chosen.person.name)}</h3>
         <PinPad onEnter={(digits) => void enter(digits)} wrong={wrong} />
+        {asking && <p role="status">{words.asking}</p>}
       </div>
     );
   }

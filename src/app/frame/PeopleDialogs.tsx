@@ -9,7 +9,7 @@ import { peopleWords } from '../words/people.ts';
 import { shellWords } from '../words/shell.ts';
 import { verdictWords } from '../words/verdict.ts';
 import { say } from '../words/words.ts';
-import { ConfirmPerson } from './ConfirmPerson.tsx';
+import { type Confirmed, ConfirmPerson } from './ConfirmPerson.tsx';
 import { PinPad } from './PinPad.tsx';
 import { reasonFacts } from './VerdictBand.tsx';
 
@@ -41,8 +41,8 @@ export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
       <ConfirmPerson
         needs="operator"
         badgeSuffices
-        onConfirmed={(confirmed, how) => {
-          signIn(app, confirmed, how);
+        onConfirmed={(someone, confirmed) => {
+          signIn(app, someone, confirmed);
           onClose();
         }}
       />
@@ -57,7 +57,7 @@ export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
 export function signIn(
   app: ReturnType<typeof useApp>,
   person: Person,
-  how: 'badge' | 'pin' | 'badge-and-pin',
+  { how, checked }: Pick<Confirmed, 'how' | 'checked'>,
 ): void {
   app.preferences.value = {
     ...app.preferences.value,
@@ -65,7 +65,7 @@ export function signIn(
     signedInMs: app.clock.nowMs(),
   };
   app
-    .write([{ kind: 'person.signed-in', payload: { person: person.person, how, checked: 'tablet' } }])
+    .write([{ kind: 'person.signed-in', payload: { person: person.person, how, checked } }])
     .catch(() => undefined); // shown by the fault screen
 }
 
@@ -82,7 +82,7 @@ export function ClearDialog({
   const words = say(peopleWords);
   const verdict = say(verdictWords);
   const shell = say(shellWords);
-  const [lead, setLead] = useState<Person | null>(null);
+  const [lead, setLead] = useState<{ person: Person; checked: Confirmed['checked'] } | null>(null);
   const [reason, setReason] = useState('');
   const hold = floor.holds.get(entry);
   if (!hold) return null;
@@ -90,10 +90,10 @@ export function ClearDialog({
 
   async function decide(accept: boolean): Promise<void> {
     if (!lead) return;
-    const facts = { of: entry, line, slot, reason: reason.trim(), by: lead.person };
+    const facts = { of: entry, line, slot, reason: reason.trim(), by: lead.person.person };
     await app.write([
       accept
-        ? { kind: 'hold.cleared', payload: { ...facts, checked: 'tablet' } }
+        ? { kind: 'hold.cleared', payload: { ...facts, checked: lead.checked } }
         : { kind: 'hold.declined', payload: facts },
     ]);
     app.notice.value = accept
@@ -116,7 +116,11 @@ export function ClearDialog({
         {!lead && (
           <>
             <p class="soft">{words.clearHelp}</p>
-            <ConfirmPerson needs="lead" badgeSuffices={false} onConfirmed={(person) => setLead(person)} />
+            <ConfirmPerson
+              needs="lead"
+              badgeSuffices={false}
+              onConfirmed={(person, { checked }) => setLead({ person, checked })}
+            />
           </>
         )}
         {lead && (

@@ -4,6 +4,7 @@
 import { fail, ok, type Result } from '../../../shared/kit/result.ts';
 import { pinLockMs, pinTries } from '../../../shared/wire/limits.ts';
 import { checkedSchema, type PersonChecked, type Role } from '../../../shared/wire/messages.ts';
+import { derivePin } from '../device/pin.ts';
 import type { Caller } from './http.ts';
 
 /** A person as this tablet's log says. */
@@ -182,16 +183,4 @@ function refuse(code: PersonFault['code'], facts: Partial<PersonFault> = {}): Re
 
 function toNumber(value: unknown): number | null {
   return typeof value === 'number' ? value : null;
-}
-
-/** PBKDF2 with SHA-256 over the PIN's and the salt's UTF-8 bytes, 32 bytes, lower-case hex. */
-export async function derivePin(pin: string, salt: string, rounds: number): Promise<string> {
-  const bytes = (text: string) => new TextEncoder().encode(text);
-  const key = await crypto.subtle.importKey('raw', bytes(pin), 'PBKDF2', false, ['deriveBits']);
-  const derived = await crypto.subtle.deriveBits(
-    { name: 'PBKDF2', hash: 'SHA-256', salt: bytes(salt), iterations: rounds },
-    key,
-    256,
-  );
-  return [...new Uint8Array(derived)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }

@@ -9,6 +9,12 @@ export const peopleWords = area({
     pinWrong: 'That is not the PIN.',
     pinLeft: (left: number) => `That is not the PIN. ${left} tries left.`,
     pinLocked: (minutes: number) => `Too many tries. Locked for ${minutes} min.`,
+    pinUnsafe: 'A PIN can only be checked on a secure page. Open the app by its https address.',
+    notSeenHere: (name: string) =>
+      `${name} was not confirmed on this tablet yet, and the server does not answer. Try where it does.`,
+    seenTooLongAgo: (name: string) =>
+      `${name} was last confirmed here over three days ago, and the server does not answer. Try where it does.`,
+    asking: 'Checking…',
     enter: 'Enter',
     erase: 'Erase',
     nobody: 'Nobody is known on this tablet yet. An engineer adds people under Plant.',
@@ -42,6 +48,12 @@ export const peopleWords = area({
     pinWrong: 'Ese no es el PIN.',
     pinLeft: (left) => `Ese no es el PIN. Quedan ${left} intentos.`,
     pinLocked: (minutes) => `Demasiados intentos. Bloqueado ${minutes} min.`,
+    pinUnsafe: 'Un PIN solo se comprueba en una página segura. Abra la aplicación por su dirección https.',
+    notSeenHere: (name) =>
+      `A ${name} aún no se le confirmó en esta tableta y el servidor no responde. Inténtelo donde responda.`,
+    seenTooLongAgo: (name) =>
+      `A ${name} se le confirmó aquí hace más de tres días y el servidor no responde. Inténtelo donde responda.`,
+    asking: 'Comprobando…',
     enter: 'Entrar',
     erase: 'Borrar',
     nobody: 'Aún no se conoce a nadie en esta tableta. Un ingeniero añade personas en Planta.',

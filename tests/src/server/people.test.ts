@@ -12,14 +12,9 @@ import {
   type Role,
   tabletsSchema,
 } from '../../../shared/wire/messages.ts';
+import { derivePin } from '../../../src/app/device/pin.ts';
 import { enrolTablet, readEnrolCode } from '../../../src/app/sync/enrol.ts';
-import {
-  checkWho,
-  derivePin,
-  offlineLifeMs,
-  type PersonParts,
-  type SeenPerson,
-} from '../../../src/app/sync/person.ts';
+import { checkWho, offlineLifeMs, type PersonParts, type SeenPerson } from '../../../src/app/sync/person.ts';
 import { makeCode } from '../../../src/server/codes.ts';
 import { pinFits } from '../../../src/server/people/pin.ts';
 import {

@@ -5,14 +5,8 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { isoMoment } from '../../../../shared/log/entry.ts';
 import { formatMoment } from '../../../../src/app/device/clock.ts';
 import { newId } from '../../../../src/app/device/ids.ts';
-import { isPin, makePin } from '../../../../src/app/device/pin.ts';
-import {
-  afterWrong,
-  lockedMinutes,
-  noTries,
-  type Tries,
-  triesLeft,
-} from '../../../../src/app/device/tries.ts';
+import { makePin } from '../../../../src/app/device/pin.ts';
+import { pinFits } from '../../../../src/server/people/pin.ts';
 
 const zone = process.env['TZ'];
 
@@ -52,42 +46,14 @@ test('`newId()` gives 20 letters and digits without look-alikes, never the same 
   for (const id of ids) expect(id).toMatch(/^[0-9abcdefghjkmnpqrstvwxyz]{20}$/);
 });
 
-describe('makePin() and isPin()', () => {
-  test('know the PIN again and no other; the verifier is PBKDF2-HMAC-SHA-256 of RFC 8018', async () => {
+describe('makePin()', () => {
+  test('makes a verifier that the server knows again, and no other: PBKDF2-HMAC-SHA-256 of RFC 8018', async () => {
     const verifier = await makePin('4711');
-    expect(await isPin('4711', verifier)).toBe(true);
-    expect(await isPin('4712', verifier)).toBe(false);
+    expect(await pinFits('4711', verifier)).toBe(true);
+    expect(await pinFits('4712', verifier)).toBe(false);
     const { salt, rounds, hash } = verifier;
     expect(rounds).toBeGreaterThanOrEqual(600_000);
-    expect(pbkdf2Sync('4711', Buffer.from(salt, 'hex'), rounds, 32, 'sha256').toString('hex')).toBe(hash);
+    expect(pbkdf2Sync('4711', salt, rounds, 32, 'sha256').toString('hex')).toBe(hash);
     expect((await makePin('4711')).hash).not.toBe(hash);
-  });
-});
-
-describe('afterWrong()', () => {
-  const wrong = (count: number, nowMs = 0): Tries =>
-    Array.from({ length: count }).reduce<Tries>((tries) => afterWrong(tries, nowMs), noTries);
-
-  test('locks after every fifth wrong try, for longer each time', () => {
-    const rows: readonly (readonly [count: number, minutes: number, left: number])[] = [
-      [0, 0, 5],
-      [4, 0, 1],
-      [5, 1, 5],
-      [9, 1, 1],
-      [10, 5, 5],
-      [15, 15, 5],
-      [20, 15, 5],
-    ];
-    for (const [count, minutes, left] of rows) {
-      expect([lockedMinutes(wrong(count), 0), triesLeft(wrong(count))], `${count} wrong`).toEqual([
-        minutes,
-        left,
-      ]);
-    }
-  });
-
-  test('lets go when the time is over, rounded up to minutes before', () => {
-    const tries = wrong(5);
-    expect([0, 1, 59_999, 60_000].map((nowMs) => lockedMinutes(tries, nowMs))).toEqual([1, 1, 1, 0]);
   });
 });

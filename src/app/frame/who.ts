@@ -1,0 +1,33 @@
+// Who stands here? The badge or name and PIN go to the server where it answers; else this tablet checks by itself for a while.
+// What it remembers of people it has seen lies in the cache: lost with it, and then the server must answer.
+
+import type { Result } from '../../../shared/kit/result.ts';
+import type { App } from '../app.ts';
+import { deviceClock } from '../device/clock.ts';
+import { keep, readKept } from '../store/preferences.ts';
+import {
+  type CheckedPerson,
+  checkWho,
+  type PersonFault,
+  type PersonWish,
+  type SeenPeople,
+  type SeenPerson,
+} from '../sync/person.ts';
+
+/** Checks a person for this tablet. */
+export async function checkPerson(app: App, wish: PersonWish): Promise<Result<CheckedPerson, PersonFault>> {
+  return checkWho(wish, {
+    caller: (await app.connection.value?.caller()) ?? null,
+    people: [...app.store.floor().people.values()],
+    seen: seenPeople(app),
+    nowMs: deviceClock.nowMs,
+  });
+}
+
+function seenPeople(app: App): SeenPeople {
+  const name = (person: string) => `seen-${person}`;
+  return {
+    read: (person) => readKept<SeenPerson>(app.store.cache, name(person)),
+    write: (person, seen) => keep(app.store.cache, name(person), seen),
+  };
+}
