@@ -16,8 +16,8 @@ export const plantWords = area({
         text: 'Shifts, breaks, warning lead time, tape lengths, how part numbers compare.',
       },
       parts: {
-        title: 'Approved parts',
-        text: 'Supplier numbers that stand for your own part numbers; blocks.',
+        title: 'Parts and feeders',
+        text: 'Supplier numbers that stand for your own; feeders and their tapes; blocks.',
       },
       labels: { title: 'Labels', text: 'Teach a label that follows no standard.' },
       scanner: { title: 'Scanner', text: 'Test the scanner; print its calibration codes.' },
@@ -127,8 +127,8 @@ export const plantWords = area({
         text: 'Turnos, descansos, antelación de avisos, largos de cinta, cómo se comparan referencias.',
       },
       parts: {
-        title: 'Componentes aprobados',
-        text: 'Referencias de proveedor que valen por las propias; bloqueos.',
+        title: 'Componentes y alimentadores',
+        text: 'Referencias de proveedor que valen por las propias; alimentadores y sus cintas; bloqueos.',
       },
       labels: { title: 'Etiquetas', text: 'Enseñe una etiqueta que no sigue ninguna norma.' },
       scanner: { title: 'Lector', text: 'Pruebe el lector; imprima sus códigos de calibración.' },

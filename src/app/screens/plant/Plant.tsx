@@ -19,16 +19,18 @@ import { Setups } from './Setups.tsx';
 import { ThisTablet } from './ThisTablet.tsx';
 import './plant.css';
 
+const Parts = lazy(() => import('./parts/Parts.tsx').then((module) => module.Parts));
 const Scanner = lazy(() => import('./scanner/Scanner.tsx').then((module) => module.Scanner));
 const Sheet = lazy(() => import('./sheet/Sheet.tsx').then((module) => module.Sheet));
 
-type PageName = 'setups' | 'sheet' | 'people' | 'rules' | 'scanner' | 'practice' | 'tablet';
+type PageName = 'setups' | 'sheet' | 'people' | 'rules' | 'parts' | 'scanner' | 'practice' | 'tablet';
 
 const pages: readonly { readonly name: PageName; readonly icon: IconName; readonly act: Act }[] = [
   { name: 'setups', icon: 'stock', act: 'look' },
   { name: 'sheet', icon: 'save', act: 'take-setup' },
   { name: 'people', icon: 'person', act: 'manage-people' },
   { name: 'rules', icon: 'line', act: 'rule-line' },
+  { name: 'parts', icon: 'reel', act: 'look' },
   { name: 'scanner', icon: 'keyboard', act: 'look' },
   { name: 'practice', icon: 'load', act: 'look' },
   { name: 'tablet', icon: 'plant', act: 'look' },
@@ -101,6 +103,8 @@ function contentOf(page: PageName, { offline, alarm }: PlantProps): ComponentChi
       return <People />;
     case 'rules':
       return <Rules />;
+    case 'parts':
+      return <Parts />;
     case 'scanner':
       return <Scanner />;
     case 'practice':

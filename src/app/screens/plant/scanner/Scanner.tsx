@@ -3,6 +3,7 @@
 import { generate } from 'lean-qr';
 import { toSvgPath } from 'lean-qr/extras/svg';
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { siteRules } from '../../../../../shared/setup/fold-labels.ts';
 import { recognise } from '../../../../../shared/setup/recognise.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { calibrationText } from '../../../scan/calibration.ts';
@@ -191,7 +192,7 @@ function Arrived({ scan }: { readonly scan: WedgeScan }) {
   const words = say(scannerWords);
   const things = say(shellWords).is;
   const known = recognise(floor, app.line.value, scan.text).map(({ is }) => things[is]);
-  const read = isCalibration(scan.text) ? null : readAs(scan, []);
+  const read = isCalibration(scan.text) ? null : readAs(scan, siteRules(floor));
   return (
     <div class="arrived" data-testid="arrived">
       <p class="code" translate={false}>

@@ -1,0 +1,200 @@
+// Supplier numbers that stand for the site's own part numbers. An engineer approves and withdraws; everybody may look.
+
+import { useState } from 'preact/hooks';
+import { useApp, useFloor } from '../../../app.ts';
+import { useRefusal } from '../../../may.ts';
+import { Button } from '../../../ui/Button.tsx';
+import { partsWords } from '../../../words/parts.ts';
+import { say } from '../../../words/words.ts';
+import { type ApprovedPart, approvedParts, approveObstacle, matches } from './model.ts';
+import { Longlist, SearchField, useScans } from './shared.tsx';
+
+interface Draft {
+  readonly part: string;
+  readonly supplierPart: string;
+}
+
+export function Approvals() {
+  const floor = useFloor();
+  const all = say(partsWords);
+  const words = all.approved;
+  const refusal = useRefusal('approve-supplier');
+  const [search, setSearch] = useState('');
+  const [draft, setDraft] = useState<Draft | null>(null);
+  useScans(({ raw, part, supplierPart }) => {
+    if (!draft) return setSearch(supplierPart ?? part ?? raw);
+    const isOwn = part !== null && supplierPart === null;
+    setDraft(
+      isOwn ? { ...draft, part } : { part: draft.part || (part ?? ''), supplierPart: supplierPart ?? raw },
+    );
+  });
+  const parts = approvedParts(floor);
+  const found = parts.filter(({ part, supplierParts }) => matches(search, [part, ...supplierParts]));
+  const known = parts.some(({ part }) => part.toLowerCase() === search.trim().toLowerCase());
+  return (
+    <div class="stack">
+      {draft ? (
+        <ApproveForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />
+      ) : (
+        <div class="row">
+          <SearchField value={search} onChange={setSearch} />
+          <Button
+            tone="act"
+            disabledReason={refusal}
+            testId="approve-add"
+            onPress={() => setDraft({ part: known ? search.trim() : '', supplierPart: '' })}
+          >
+            {words.add}
+          </Button>
+        </div>
+      )}
+      {parts.length === 0 && (
+        <p class="empty">
+          {words.none}
+          <br />
+          {words.noneHelp}
+        </p>
+      )}
+      {parts.length > 0 && found.length === 0 && (
+        <div class="empty">
+          {words.noMatch(search)}
+          {!draft && (
+            <Button
+              disabledReason={refusal}
+              onPress={() => setDraft({ part: '', supplierPart: search.trim() })}
+            >
+              {words.approveIt}
+            </Button>
+          )}
+        </div>
+      )}
+      <Longlist
+        key={search}
+        items={found}
+        draw={(part) => <PartRow key={part.part} part={part} refusal={refusal} />}
+      />
+    </div>
+  );
+}
+
+function PartRow({ part, refusal }: { readonly part: ApprovedPart; readonly refusal: string | null }) {
+  const app = useApp();
+  const words = say(partsWords).approved;
+  function withdraw(supplierPart: string): void {
+    const payload = { supplierPart, part: part.part };
+    app.write([{ kind: 'supplier.withdrawn', payload }]).then(
+      () => {
+        app.notice.value = {
+          tone: 'plain',
+          text: words.withdrawn(supplierPart, part.part),
+          act: {
+            label: words.undo,
+            run: () => void app.write([{ kind: 'supplier.approved', payload }]).catch(() => undefined), // fault screen
+          },
+        };
+      },
+      () => undefined, // shown by the fault screen
+    );
+  }
+  return (
+    <div class="listed" data-testid={`part-${part.part}`}>
+      <span class="own">
+        <b class="code" translate={false}>
+          {part.part}
+        </b>
+        {part.slots > 0 && <span class="soft"> {words.wantedBy(part.slots)}</span>}
+      </span>
+      <span class="supplier">
+        {part.supplierParts.length === 0 && <span class="soft">–</span>}
+        {part.supplierParts.map((supplierPart) => (
+          <span key={supplierPart} class="number">
+            <span class="code" translate={false}>
+              {supplierPart}
+            </span>
+            {refusal === null && (
+              <Button
+                tone="quiet"
+                label={`${words.withdraw} ${supplierPart}`}
+                testId={`withdraw-${supplierPart}`}
+                onPress={() => withdraw(supplierPart)}
+              >
+                {words.withdraw}
+              </Button>
+            )}
+          </span>
+        ))}
+      </span>
+    </div>
+  );
+}
+
+function ApproveForm(props: {
+  readonly draft: Draft;
+  readonly onChange: (draft: Draft) => void;
+  readonly onClose: () => void;
+}) {
+  const app = useApp();
+  const floor = useFloor();
+  const all = say(partsWords);
+  const words = all.approved;
+  const { draft, onChange } = props;
+  const obstacle = approveObstacle(floor, draft.part, draft.supplierPart);
+  const payload = { supplierPart: draft.supplierPart.trim(), part: draft.part.trim() };
+  return (
+    <section class="card form">
+      <label class="field">
+        <span>{words.supplierPart}</span>
+        <input
+          data-typing
+          data-testid="approve-supplier"
+          class="code"
+          autocomplete="off"
+          maxLength={64}
+          value={draft.supplierPart}
+          onInput={(event) => onChange({ ...draft, supplierPart: event.currentTarget.value })}
+        />
+        <small>{words.formHelp}</small>
+      </label>
+      <label class="field">
+        <span>{words.part}</span>
+        <input
+          data-typing
+          data-testid="approve-part"
+          class="code"
+          autocomplete="off"
+          maxLength={64}
+          list="site-parts"
+          value={draft.part}
+          onInput={(event) => onChange({ ...draft, part: event.currentTarget.value })}
+        />
+        <datalist id="site-parts">
+          {approvedParts(floor).map(({ part }) => (
+            <option key={part} value={part} />
+          ))}
+        </datalist>
+      </label>
+      <div class="whole row">
+        <Button
+          tone="act"
+          large
+          testId="approve-save"
+          disabledReason={obstacle && words[obstacle]}
+          onPress={() => {
+            app.write([{ kind: 'supplier.approved', payload }]).then(
+              () => {
+                app.notice.value = { tone: 'go', text: words.saved(payload.supplierPart, payload.part) };
+                props.onClose();
+              },
+              () => undefined, // shown by the fault screen
+            );
+          }}
+        >
+          {words.save}
+        </Button>
+        <Button large onPress={props.onClose}>
+          {all.cancel}
+        </Button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,237 @@
+// Material that must not be used: one reel, a lot or a part, and why. What is loaded already is named, as a block does not stop it.
+
+import { useState } from 'preact/hooks';
+import type { Block } from '../../../../../shared/setup/state.ts';
+import { useApp, useFloor } from '../../../app.ts';
+import { newId } from '../../../device/ids.ts';
+import { useRefusal } from '../../../may.ts';
+import { Button } from '../../../ui/Button.tsx';
+import { Icon } from '../../../ui/Icon.tsx';
+import { partsWords } from '../../../words/parts.ts';
+import { say } from '../../../words/words.ts';
+import {
+  type BlockKind,
+  blockedSlots,
+  blockKinds,
+  blockObstacle,
+  blockTarget,
+  matches,
+  type ScannedThing,
+} from './model.ts';
+import { Longlist, SearchField, useScans, WhyDialog } from './shared.tsx';
+
+interface Draft {
+  readonly kind: BlockKind;
+  readonly values: Readonly<Record<BlockKind, string>>;
+  readonly reason: string;
+}
+
+const emptyDraft: Draft = { kind: 'lot', values: { reel: '', lot: '', part: '' }, reason: '' };
+
+/** A scanned label fills every field that it states; a bare code fills the field in hand. */
+function fillDraft(draft: Draft, { raw, reel, lot, part }: ScannedThing): Draft {
+  const values = { reel: reel ?? '', lot: lot ?? '', part: part ?? '' };
+  if (reel === null && lot === null && part === null) values[draft.kind] = raw;
+  return { ...draft, values };
+}
+
+export function Blocks() {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(partsWords).blocks;
+  const refusal = useRefusal('block-material');
+  const [search, setSearch] = useState('');
+  const [draft, setDraft] = useState<Draft | null>(null);
+  const [lifting, setLifting] = useState<Block | null>(null);
+  useScans((thing) => {
+    if (draft) return setDraft(fillDraft(draft, thing));
+    const blocks = [...floor.blocks.values()];
+    const hit = [thing.reel, thing.lot, thing.part].find(
+      (text) => text !== null && blocks.some((block) => blockTarget(block).value === text),
+    );
+    setSearch(hit ?? thing.reel ?? thing.lot ?? thing.part ?? thing.raw);
+  });
+  const blocks = [...floor.blocks.values()].reverse();
+  const found = blocks.filter(({ reel, lot, part, reason }) => matches(search, [reel, lot, part, reason]));
+  const by = app.person.value?.person ?? app.store.identity.tablet;
+  return (
+    <div class="stack">
+      {draft ? (
+        <BlockForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />
+      ) : (
+        <div class="row">
+          <SearchField value={search} onChange={setSearch} />
+          <Button tone="act" disabledReason={refusal} testId="block-add" onPress={() => setDraft(emptyDraft)}>
+            {words.add}
+          </Button>
+        </div>
+      )}
+      {blocks.length === 0 && <p class="empty">{words.none}</p>}
+      {blocks.length > 0 && found.length === 0 && <p class="empty">{words.noMatch(search)}</p>}
+      <Longlist
+        key={search}
+        items={found}
+        draw={(block) => (
+          <BlockRow
+            key={block.block}
+            block={block}
+            slots={blockedSlots(floor, block)}
+            refusal={refusal}
+            onLift={() => setLifting(block)}
+          />
+        )}
+      />
+      {lifting && (
+        <WhyDialog
+          title={words.liftTitle(blockTarget(lifting).value)}
+          label={words.liftWhy}
+          act={words.lift}
+          onClose={() => setLifting(null)}
+          onDone={(reason) => {
+            setLifting(null);
+            app.write([{ kind: 'material.released', payload: { block: lifting.block, reason, by } }]).then(
+              () => {
+                app.notice.value = { tone: 'plain', text: words.lifted(blockTarget(lifting).value) };
+              },
+              () => undefined, // shown by the fault screen
+            );
+          }}
+        />
+      )}
+    </div>
+  );
+}
+
+function BlockRow(props: {
+  readonly block: Block;
+  readonly slots: readonly string[];
+  readonly refusal: string | null;
+  readonly onLift: () => void;
+}) {
+  const words = say(partsWords).blocks;
+  const { kind, value } = blockTarget(props.block);
+  return (
+    <div class="listed" data-testid={`block-${value}`}>
+      <span class="grow">
+        <span class="soft">{words.values[kind]}</span>{' '}
+        <b class="code" translate={false}>
+          {value}
+        </b>
+        <br />
+        {props.block.reason}
+        {props.slots.length > 0 && (
+          <span class="loaded">
+            <span class="chip stop">✕ {words.onLine(props.slots.join(', '))}</span>{' '}
+            <span class="soft">{words.onLineHelp}</span>
+          </span>
+        )}
+      </span>
+      <Button disabledReason={props.refusal} onPress={props.onLift} testId={`lift-${value}`}>
+        {words.lift}
+      </Button>
+    </div>
+  );
+}
+
+function BlockForm(props: {
+  readonly draft: Draft;
+  readonly onChange: (draft: Draft) => void;
+  readonly onClose: () => void;
+}) {
+  const app = useApp();
+  const floor = useFloor();
+  const all = say(partsWords);
+  const words = all.blocks;
+  const { draft, onChange } = props;
+  const { kind, values, reason } = draft;
+  const value = values[kind].trim();
+  const obstacle = blockObstacle(floor, kind, { value, reason });
+  const block: Block = {
+    block: newId(),
+    reel: null,
+    lot: null,
+    part: null,
+    reason: reason.trim(),
+    [kind]: value,
+  };
+  const loaded = value === '' ? [] : blockedSlots(floor, block);
+  return (
+    <section class="card form">
+      <div class="field whole">
+        <span>{words.what}</span>
+        <div class="choice">
+          {blockKinds.map((each) => (
+            <button
+              type="button"
+              key={each}
+              data-testid={`block-kind-${each}`}
+              aria-pressed={kind === each}
+              onClick={() => onChange({ ...draft, kind: each })}
+            >
+              {words.kinds[each]}
+              {values[each] !== '' && <span class="code"> {values[each]}</span>}
+            </button>
+          ))}
+        </div>
+      </div>
+      <label class="field">
+        <span>{words.values[kind]}</span>
+        <input
+          data-typing
+          data-testid="block-value"
+          class="code"
+          autocomplete="off"
+          maxLength={64}
+          value={values[kind]}
+          onInput={(event) =>
+            onChange({ ...draft, values: { ...values, [kind]: event.currentTarget.value } })
+          }
+        />
+        <small>{words.formHelp}</small>
+      </label>
+      <label class="field">
+        <span>{words.reason}</span>
+        <input
+          data-typing
+          data-testid="block-reason"
+          maxLength={200}
+          value={reason}
+          onInput={(event) => onChange({ ...draft, reason: event.currentTarget.value })}
+        />
+        <small>{words.reasonHelp}</small>
+      </label>
+      {loaded.length > 0 && (
+        <div class="caution whole">
+          <Icon name="warn" />
+          <div>
+            <b>{words.onLine(loaded.join(', '))}</b>
+            <br />
+            {words.onLineHelp}
+          </div>
+        </div>
+      )}
+      <div class="whole row">
+        <Button
+          tone="act"
+          large
+          testId="block-save"
+          disabledReason={obstacle && words[obstacle]}
+          onPress={() => {
+            app.write([{ kind: 'material.blocked', payload: block }]).then(
+              () => {
+                app.notice.value = { tone: 'go', text: words.saved(value) };
+                props.onClose();
+              },
+              () => undefined, // shown by the fault screen
+            );
+          }}
+        >
+          {words.save}
+        </Button>
+        <Button large onPress={props.onClose}>
+          {all.cancel}
+        </Button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,38 @@
+// What parts may be used, and on which feeders: supplier parts, feeders, blocks. Each list has an address of its own.
+
+import { useFloor } from '../../../app.ts';
+import { address, place } from '../../../router.ts';
+import { partsWords } from '../../../words/parts.ts';
+import { formatCount, say } from '../../../words/words.ts';
+import { Approvals } from './Approvals.tsx';
+import { Blocks } from './Blocks.tsx';
+import { Feeders } from './Feeders.tsx';
+import './parts.css';
+
+const tabs = ['approved', 'feeders', 'blocks'] as const;
+
+export function Parts() {
+  const floor = useFloor();
+  const words = say(partsWords);
+  const tab = tabs.find((each) => each === place.value.rest[1]) ?? 'approved';
+  const counts = { approved: floor.approvals.size, feeders: floor.feeders.size, blocks: floor.blocks.size };
+  return (
+    <div class="stack parts">
+      <nav class="choice" aria-label={words.tabs[tab]}>
+        {tabs.map((each) => (
+          <a
+            key={each}
+            href={address('plant', 'parts', each)}
+            data-testid={`parts-${each}`}
+            {...(each === tab ? { 'aria-current': 'page' as const } : {})}
+          >
+            {words.tabs[each]} <span class="soft">{formatCount(counts[each])}</span>
+          </a>
+        ))}
+      </nav>
+      {tab === 'approved' && <Approvals />}
+      {tab === 'feeders' && <Feeders />}
+      {tab === 'blocks' && <Blocks />}
+    </div>
+  );
+}
