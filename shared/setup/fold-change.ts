@@ -50,6 +50,7 @@ export function foldChange(state: FloorState, entry: FloorEntry): void {
         releasedMs: null,
         releasedBy: null,
         measured: [],
+        looked: [],
       });
       state.changing.set(entry.payload.line, entry.payload.changeover);
       return;
@@ -75,6 +76,16 @@ export function foldChange(state: FloorState, entry: FloorEntry): void {
       state.changeovers.set(changeover.changeover, {
         ...changeover,
         measured: [...measured, { ...entry.payload, atMs: entry.hlc.ms, by: entry.who }],
+      });
+      return;
+    }
+    case 'panel.looked': {
+      const changeover = state.changeovers.get(entry.payload.changeover);
+      if (!changeover) return;
+      const looked = changeover.looked.filter((known) => known.slot !== entry.payload.slot);
+      state.changeovers.set(changeover.changeover, {
+        ...changeover,
+        looked: [...looked, { ...entry.payload, atMs: entry.hlc.ms, by: entry.who }],
       });
       return;
     }

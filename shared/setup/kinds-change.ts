@@ -7,6 +7,9 @@ const id = z.string().check(z.minLength(1), z.maxLength(64));
 const short = z.string().check(z.maxLength(200));
 const value = z.nullable(z.union([z.number(), z.string().check(z.maxLength(400_000))]));
 
+/** Who checked the lead: the tablet alone where the server did not answer. */
+const checked = z.enum(['tablet', 'server']);
+
 /** Payloads of the kinds named in the head. */
 export const changePayloadSchemas = {
   'checklist.template': z.strictObject({
@@ -33,7 +36,10 @@ export const changePayloadSchemas = {
     }),
   }),
   'step.answered': z.strictObject({ checklist: id, line: id, step: id, value, unit: z.nullable(short) }),
-  'step.skipped': z.strictObject({ checklist: id, line: id, step: id, by: id, reason: short }),
+  'step.skipped': z.strictObject({
+    ...{ checklist: id, line: id, step: id, by: id, reason: short },
+    checked: z.optional(checked),
+  }),
   'step.reopened': z.strictObject({ checklist: id, line: id, step: id, reason: short }),
   'checklist.handed': z.strictObject({ checklist: id, line: id, to: id }),
   'checklist.closed': z.strictObject({ checklist: id, line: id, done: z.int(), asked: z.int(), note: short }),
@@ -46,7 +52,10 @@ export const changePayloadSchemas = {
     product: short,
     lastPanel: z.nullable(z.string().check(z.maxLength(40))),
   }),
-  'changeover.released': z.strictObject({ changeover: id, line: id, by: id, reason: short }),
+  'changeover.released': z.strictObject({
+    ...{ changeover: id, line: id, by: id, reason: short },
+    checked: z.optional(checked),
+  }),
   'changeover.dropped': z.strictObject({ changeover: id, line: id, reason: short }),
   /** A feeder made ready off the line for a slot: its reel was verified as for that slot. */
   'cart.filled': z.strictObject({
@@ -80,5 +89,15 @@ export const changePayloadSchemas = {
     least: z.number(),
     most: z.number(),
     verdict: z.enum(['accepted', 'refused', 'held']),
+  }),
+  /** Somebody looked at a part on the first panel: right part, right way round, or not. */
+  'panel.looked': z.strictObject({
+    changeover: id,
+    line: id,
+    setup: id,
+    slot: short,
+    part: short,
+    right: z.boolean(),
+    note: short,
   }),
 } as const;

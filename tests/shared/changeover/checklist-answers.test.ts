@@ -9,7 +9,7 @@ const answered = (value: StepAnswer['value'], by: readonly string[] = ['ana']): 
   ...{ value, by, atMs: 0, skipped: null },
 });
 const limits = { kind: 'measure', least: 2, most: 3, unit: 'mm' } as const;
-const choice = { kind: 'choice', options: ['yes', 'no'] } as const;
+const choice = { kind: 'choice' as const, options: ['yes', 'no'] };
 
 describe('answerFits()', () => {
   test.each<[string, Partial<ChecklistStep>, StepAnswer, boolean]>([

@@ -40,12 +40,12 @@ describe('isAsked()', () => {
 });
 
 describe('inLanguage()', () => {
-  test.each([
+  test.each<[Record<string, string>, string, string, string]>([
     [{ en: 'a', es: 'b' }, 'es', 'b', 'its own language'],
     [{ en: 'a' }, 'es', 'a', 'English where it is missing'],
     [{ fr: 'c' }, 'es', 'c', 'what there is where English is missing too'],
     [{}, 'es', '', 'nothing where there is nothing'],
-  ])('gives of %j in %s %j: %s', (texts, language, expected) => {
+  ])('gives of %j in %s %j: %s', (texts, language, expected, _why) => {
     expect(inLanguage(texts, language)).toBe(expected);
   });
 });

@@ -140,6 +140,9 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   },
   'cart.emptied': { cart: 'C1', line: 'L1', slot: 'M1-F-001' },
   'cart.docked': { cart: 'C1', line: 'L1', setup: 's', slots: ['M1-F-001'] },
+  'panel.looked': {
+    ...{ changeover: 'x', line: 'L1', setup: 's', slot: 'M1-F-001', part: 'R-100', right: true, note: '' },
+  },
   'panel.measured': {
     ...{
       changeover: 'x',

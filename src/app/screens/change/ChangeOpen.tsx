@@ -15,10 +15,11 @@ import { formatCount, formatSpan, say } from '../../words/words.ts';
 import { ChecklistPanel } from './ChecklistPanel.tsx';
 import { changeFacts, checklistOf, templateFor } from './checklist-desk.ts';
 import { FeederList } from './FeederList.tsx';
+import { FirstPanel } from './FirstPanel.tsx';
 import { stoppedMs } from './model.ts';
 import { ReleaseDialog } from './ReleaseDialog.tsx';
 
-const tabs = ['feeders', 'checklist'] as const;
+const tabs = ['feeders', 'checklist', 'first', 'times'] as const;
 type Tab = (typeof tabs)[number];
 
 export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) {
@@ -48,6 +49,7 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
         </div>
         {sinceMs === null ? (
           <Button
+            key="last"
             tone="act"
             large
             disabledReason={refusal}
@@ -58,6 +60,7 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
           </Button>
         ) : (
           <Button
+            key="release"
             tone="act"
             large
             disabledReason={leadRefusal}
@@ -85,6 +88,7 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
           </button>
         ))}
       </div>
+      {tab === 'first' && <FirstPanel changeover={changeover} />}
       {tab === 'feeders' && <FeederList changeover={changeover} />}
       {tab === 'checklist' &&
         (list ? (

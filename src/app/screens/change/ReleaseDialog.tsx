@@ -1,9 +1,10 @@
 // The release: a lead with badge and PIN; whatever is still open is said, and then it takes a reason.
 
 import { useState } from 'preact/hooks';
+import { panelChecks } from '../../../../shared/changeover/first-panel.ts';
 import type { Changeover, Person } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
-import { ConfirmPerson } from '../../frame/ConfirmPerson.tsx';
+import { type Confirmed, ConfirmPerson } from '../../frame/ConfirmPerson.tsx';
 import { goTo } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
@@ -23,7 +24,7 @@ export function ReleaseDialog({
   const app = useApp();
   const floor = useFloor();
   const words = say(changeWords);
-  const [lead, setLead] = useState<Person | null>(null);
+  const [lead, setLead] = useState<{ person: Person; checked: Confirmed['checked'] } | null>(null);
   const [reason, setReason] = useState('');
   const setup = floor.setups.get(changeover.setup);
   const plan = setup ? planChange(floor, changeover.line, setup) : null;
@@ -31,11 +32,9 @@ export function ReleaseDialog({
   const list = checklistOf(floor, changeover);
   const template = list ? templateOf(floor, list) : null;
   const steps = list && template ? standingOf(floor, list, template).missing.length : 0;
-  const critical = setup?.slots.filter((slot) => slot.critical).map((slot) => slot.slot) ?? [];
-  const measured = new Set(
-    changeover.measured.filter((each) => each.verdict === 'accepted').map((each) => each.slot),
-  );
-  const parts = critical.filter((slot) => !measured.has(slot)).length;
+  const parts = setup
+    ? panelChecks(setup, changeover).filter((check) => check.isCritical && check.state !== 'accepted').length
+    : 0;
   const open = [
     handlings > 0 ? words.openHandlings(handlings) : null,
     steps > 0 ? words.openSteps(steps) : null,
@@ -56,7 +55,11 @@ export function ReleaseDialog({
           </div>
         )}
         {lead === null ? (
-          <ConfirmPerson needs="lead" badgeSuffices={false} onConfirmed={(person) => setLead(person)} />
+          <ConfirmPerson
+            needs="lead"
+            badgeSuffices={false}
+            onConfirmed={(person, { checked }) => setLead({ person, checked })}
+          />
         ) : (
           <>
             {open.length > 0 && (
@@ -78,7 +81,13 @@ export function ReleaseDialog({
               disabledReason={open.length > 0 && reason.trim() === '' ? words.releaseReason : null}
               onPress={() => {
                 const { changeover: name, line } = changeover;
-                const payload = { changeover: name, line, by: lead.person, reason: reason.trim() };
+                const payload = {
+                  changeover: name,
+                  line,
+                  by: lead.person.person,
+                  reason: reason.trim(),
+                  checked: lead.checked,
+                };
                 app.write([{ kind: 'changeover.released', payload }]).then(
                   () => {
                     app.notice.value = { tone: 'go', text: words.released };

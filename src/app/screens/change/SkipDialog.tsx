@@ -3,7 +3,7 @@
 import { useState } from 'preact/hooks';
 import type { Checklist, Person } from '../../../../shared/setup/state.ts';
 import { useApp } from '../../app.ts';
-import { ConfirmPerson } from '../../frame/ConfirmPerson.tsx';
+import { type Confirmed, ConfirmPerson } from '../../frame/ConfirmPerson.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { checklistWords } from '../../words/checklist.ts';
@@ -19,12 +19,16 @@ interface SkipDialogProps {
 export function SkipDialog({ list, step, onClose }: SkipDialogProps) {
   const app = useApp();
   const words = say(checklistWords);
-  const [lead, setLead] = useState<Person | null>(null);
+  const [lead, setLead] = useState<{ person: Person; checked: Confirmed['checked'] } | null>(null);
   const [reason, setReason] = useState('');
   return (
     <Dialog title={words.skipTitle} onClose={onClose} tone="care">
       {lead === null ? (
-        <ConfirmPerson needs="lead" badgeSuffices={false} onConfirmed={(person) => setLead(person)} />
+        <ConfirmPerson
+          needs="lead"
+          badgeSuffices={false}
+          onConfirmed={(person, { checked }) => setLead({ person, checked })}
+        />
       ) : (
         <label class="field">
           <span>{words.skipReason}</span>
@@ -46,7 +50,14 @@ export function SkipDialog({ list, step, onClose }: SkipDialogProps) {
             disabledReason={reason.trim() === '' ? words.skipReason : null}
             onPress={() => {
               const { checklist, line } = list;
-              const payload = { checklist, line, step, by: lead.person, reason: reason.trim() };
+              const payload = {
+                checklist,
+                line,
+                step,
+                by: lead.person.person,
+                reason: reason.trim(),
+                checked: lead.checked,
+              };
               app.write([{ kind: 'step.skipped', payload }]).then(onClose, () => undefined); // shown by the fault screen
             }}
           >

@@ -11,7 +11,9 @@ import {
 import { orderSteps, type StepPlan } from '../../../../shared/changeover/steps.ts';
 import { compareSlots } from '../../../../shared/setup/address.ts';
 import { wantedOn } from '../../../../shared/setup/left.ts';
+import { type ValueUnit, valueUnits } from '../../../../shared/setup/part-value.ts';
 import type { Changeover, FloorState, Setup, SlotState } from '../../../../shared/setup/state.ts';
+import { locale } from '../../words/words.ts';
 
 /** What a change to a setup takes, or why it cannot be. */
 export type ChangePlan =
@@ -72,4 +74,30 @@ export function stoppedMs(floor: FloorState, changeover: Changeover): number | n
   if (floor.current.has(changeover.line)) return null;
   const last = [...floor.runs.values()].filter((run) => run.line === changeover.line).at(-1);
   return last ? (last.counts.at(-1)?.[1] ?? last.sinceMs) : changeover.beganMs;
+}
+
+/** A number that a person typed, comma or point; null where it is none. */
+export function readFigure(text: string): number | null {
+  const trimmed = text.trim().replace(',', '.');
+  if (trimmed === '') return null;
+  const value = Number(trimmed);
+  return Number.isFinite(value) ? value : null;
+}
+
+/** A measured figure for people: five figures that count. */
+export function formatFigure(value: number): string {
+  return new Intl.NumberFormat(locale(), { maximumSignificantDigits: 5, useGrouping: false }).format(value);
+}
+
+/** The newest measurement of a part in any changeover, where its unit is one that is offered. */
+export function lastMeasured(
+  floor: FloorState,
+  part: string,
+): { readonly least: number; readonly most: number; readonly unit: ValueUnit } | null {
+  const all = [...floor.changeovers.values()]
+    .flatMap((changeover) => changeover.measured)
+    .filter((each) => each.part === part && Object.hasOwn(valueUnits, each.unit))
+    .sort((a, b) => b.atMs - a.atMs);
+  const newest = all[0];
+  return newest ? { least: newest.least, most: newest.most, unit: newest.unit as ValueUnit } : null; // filtered above
 }

@@ -1,0 +1,115 @@
+// What a part should measure, read out of what people wrote: a note on the setup sheet, or a code typed by hand.
+// Method: every word of the text is tried as a value code (labels/value-codes.ts) and as a number with a unit; all readings are
+// given and a person picks. Refused: reading the site's part number by itself, which may end in figures that are no value.
+
+import { readValueCode } from '../labels/value-codes.ts';
+
+/** Units in which values are typed, and what one of them is in SI. */
+export const valueUnits = {
+  mΩ: 1e-3,
+  Ω: 1,
+  kΩ: 1e3,
+  MΩ: 1e6,
+  pF: 1e-12,
+  nF: 1e-9,
+  µF: 1e-6,
+  nH: 1e-9,
+  µH: 1e-6,
+  mH: 1e-3,
+  mV: 1e-3,
+  V: 1,
+} as const;
+export type ValueUnit = keyof typeof valueUnits;
+
+/** A value with its limits; `plusPercent` and `minusPercent` null where the text states none (a jumper has none). */
+export interface ExpectedValue {
+  readonly nominal: number;
+  readonly unit: ValueUnit;
+  readonly plusPercent: number | null;
+  readonly minusPercent: number | null;
+}
+
+const scales: Readonly<Record<'Ω' | 'F', readonly ValueUnit[]>> = {
+  Ω: ['MΩ', 'kΩ', 'Ω', 'mΩ'],
+  F: ['µF', 'nF', 'pF'],
+};
+
+/** A value in SI in the unit in which people say it: 4700 Ω is 4.7 kΩ. */
+export function inPlainUnit(
+  value: number,
+  si: 'Ω' | 'F',
+): { readonly quantity: number; readonly unit: ValueUnit } {
+  const units = scales[si];
+  const unit =
+    value === 0
+      ? si === 'Ω'
+        ? 'Ω'
+        : 'pF'
+      : (units.find((each) => value / valueUnits[each] >= 0.999_999) ?? (si === 'Ω' ? 'mΩ' : 'pF'));
+  // Twelve figures: what a division by a power of ten leaves behind them is no part of the value.
+  return { quantity: Number((value / valueUnits[unit]).toPrecision(12)), unit };
+}
+
+const unitWords: Readonly<Record<string, ValueUnit>> = {
+  ...{ mohm: 'mΩ', ohm: 'Ω', ohms: 'Ω', kohm: 'kΩ', Mohm: 'MΩ', uF: 'µF', uH: 'µH' },
+};
+
+function readUnit(text: string): ValueUnit | null {
+  if (Object.hasOwn(valueUnits, text)) return text as ValueUnit; // just looked up
+  return Object.hasOwn(unitWords, text) ? (unitWords[text] ?? null) : null;
+}
+
+const numberWithUnit =
+  /(?<![\w.,-])(\d+(?:[.,]\d+)?)\s*(mΩ|kΩ|MΩ|Ω|mohm|kohm|Mohm|ohms?|pF|nF|µF|uF|nH|µH|uH|mH|mV|V)(?!\w)/g;
+const percentMark = /±\s*(\d+(?:[.,]\d+)?)\s*%/;
+/** In a note, `R5` is a place on the board and `100` may be anything: only figures before the letter are a value there. */
+const plainCode = /^\d+[kKMRrnpuµ]\d*[A-Z]?$/;
+
+/**
+ * Every value that a text may state; empty where it states none. The first `± … %` of the text counts for all of them.
+ * `isNote`: the text is free, so only what can hardly be anything else counts.
+ */
+export function expectedValues(
+  written: string,
+  { isNote = false }: { readonly isNote?: boolean } = {},
+): readonly ExpectedValue[] {
+  // The ohm and micro signs each have two characters; one of each is left.
+  const text = written.normalize('NFKC').replaceAll('\u03bc', 'µ');
+  const stated = percentMark.exec(text)?.[1];
+  const percent = stated === undefined ? null : Number(stated.replace(',', '.'));
+  const found: ExpectedValue[] = [];
+  for (const [, figure = '', word = ''] of text.matchAll(numberWithUnit)) {
+    const unit = readUnit(word);
+    if (unit === null) continue;
+    const nominal = Number(figure.replace(',', '.'));
+    found.push({ nominal, unit, plusPercent: percent, minusPercent: percent });
+  }
+  for (const word of text.split(/[\s,;()]+/)) {
+    if (isNote && !plainCode.test(word)) continue;
+    for (const { value, unit: si, tolerance } of readValueCode(word)) {
+      const { quantity, unit } = inPlainUnit(value, si);
+      const limits = tolerance === null ? null : toPercent(tolerance, value);
+      found.push({
+        ...{ nominal: quantity, unit },
+        plusPercent: percent ?? limits?.plus ?? null,
+        minusPercent: percent ?? limits?.minus ?? null,
+      });
+    }
+  }
+  const seen = new Set<string>();
+  return found.filter((each) => {
+    const key = `${each.nominal} ${each.unit} ${each.plusPercent}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+function toPercent(
+  tolerance: { readonly plus: number; readonly minus: number; readonly unit: '%' | 'pF' },
+  value: number,
+): { plus: number; minus: number } {
+  if (tolerance.unit === '%') return tolerance;
+  const share = (picofarads: number) => Number((((picofarads * 1e-12) / value) * 100).toPrecision(12));
+  return { plus: share(tolerance.plus), minus: share(tolerance.minus) };
+}
