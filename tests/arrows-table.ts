@@ -69,8 +69,11 @@ export const arrows: readonly Arrow[] = [
   },
   {
     room: 'src/app/store',
-    may: ['shared/kit', 'shared/log', 'shared/setup', 'src/app/device', 'src/app/app.ts'],
-    why: 'The one wall to the browser database keeps and folds the log.',
+    may: [
+      ...['shared/kit', 'shared/log', 'shared/setup', 'shared/wire'],
+      ...['src/app/device', 'src/app/app.ts', 'src/app/sync/ports.ts'],
+    ],
+    why: 'The one wall to the browser database keeps and folds the log, and offers it to sync through sync’s own port.',
   },
   {
     room: 'src/app/demo',

@@ -83,7 +83,7 @@ export async function makeLeaf(
         false,
       ),
       await x509.SubjectKeyIdentifierExtension.create(keys.publicKey, false, libraryCrypto),
-      await x509.AuthorityKeyIdentifierExtension.create(issuer, false, crypto),
+      await x509.AuthorityKeyIdentifierExtension.create(issuer, false, libraryCrypto),
     ],
   });
   return { cert: cert.toString('pem'), key: await exportKey(keys.privateKey) };
