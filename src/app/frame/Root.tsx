@@ -17,6 +17,7 @@ import { say } from '../words/words.ts';
 import { FaultCurtain } from './FaultCurtain.tsx';
 import { lazy } from './lazy.tsx';
 import { Shell } from './Shell.tsx';
+import { SyncChip } from './SyncChip.tsx';
 import { WarningBanner } from './WarningBanner.tsx';
 
 interface RootProps {
@@ -41,11 +42,7 @@ export function Root({ desk, offline, fault, storage, watch, alarm }: RootProps)
     <Shell
       desk={desk}
       counts={{ load: holds + floor.conflicts.size, line: warnings.length }}
-      status={
-        <span class="chip wide" data-testid="offline" data-state={offline.state.value}>
-          {offline.state.value === 'ready' ? `● ${words.offlineReady}` : `○ ${words.gettingReady}`}
-        </span>
-      }
+      status={<SyncChip offline={offline.state} />}
       banner={
         <>
           {room !== null && room < reserveBytes && (
@@ -73,6 +70,7 @@ const Load = lazy(() => import('../screens/load/Load.tsx').then((module) => modu
 
 const Plant = lazy(() => import('../screens/plant/Plant.tsx').then((module) => module.Plant));
 
+const Stock = lazy(() => import('../screens/stock/Stock.tsx').then((module) => module.Stock));
 const Change = lazy(() => import('../screens/change/Change.tsx').then((module) => module.Change));
 const Log = lazy(() => import('../screens/log/Log.tsx').then((module) => module.Log));
 
@@ -82,6 +80,8 @@ function Screen({ desk, watch, offline, alarm }: Pick<RootProps, 'desk' | 'watch
       return <Load desk={desk} />;
     case 'change':
       return <Change />;
+    case 'stock':
+      return <Stock watch={watch} />;
     case 'log':
       return <Log />;
     case 'plant':

@@ -9,6 +9,7 @@ import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 import { formatMoment } from '../device/clock.ts';
 import { lineCalendar, lineOutlook, type Outlook, openWarnings, type SlotOutlook } from './model.ts';
+import { planWalks, type WalkPlan } from './rounds.ts';
 
 /** A new look at the clock after this long. */
 const LOOK_EVERY_MS = 5000;
@@ -24,6 +25,8 @@ const DAY_MS = 86_400_000;
 export interface Watch {
   /** Null where nothing is being built. */
   readonly outlook: ReadonlySignal<Outlook | null>;
+  /** The walks that serve the coming splices; null where nothing is being built. */
+  readonly walks: ReadonlySignal<WalkPlan | null>;
   /** A person took note of a warning. Resolves when that is durable. */
   readonly acknowledge: (slot: SlotOutlook) => Promise<void>;
 }
@@ -31,6 +34,9 @@ export interface Watch {
 /** Starts the watch. */
 export function startWatch(app: App, alarm: Alarm): Watch {
   const outlook = signal<Outlook | null>(null);
+  const walks = signal<WalkPlan | null>(null);
+  let planned: { run: string; operators: number } | null = null;
+  let planWaits = false;
   const remembered = new Map<string, WarningState>();
   const calledAt = new Map<string, number>();
   let calendar: { line: string; day: number; rules: unknown; time: WorkingTime } | null = null;
@@ -54,6 +60,7 @@ export function startWatch(app: App, alarm: Alarm): Watch {
         ? null
         : lineOutlook(app.store.floor(), line, { nowMs, calendar: calendarOf(line, nowMs), remembered });
     outlook.value = next;
+    planSoon();
     if (!next) return;
     for (const slot of next.slots) {
       const key = needKey(next.line, slot.slot, slot.need);
@@ -61,6 +68,30 @@ export function startWatch(app: App, alarm: Alarm): Watch {
       if (slot.warning.announce && slot.warning.level !== 'quiet') void raise(next, slot);
     }
     for (const slot of openWarnings(next)) callFor(next, slot, nowMs);
+  }
+
+  /** Plans after what is shown has been drawn; several changes in a row make one plan. */
+  function planSoon(): void {
+    if (planWaits) return;
+    planWaits = true;
+    setTimeout(() => {
+      planWaits = false;
+      plan();
+    }, 0);
+  }
+
+  function plan(): void {
+    const now = outlook.peek();
+    if (!now) {
+      walks.value = null;
+      planned = null;
+      return;
+    }
+    const operators = app.store.floor().crews.get(now.line) ?? 1;
+    const isSame = planned?.run === now.run.run && planned.operators === operators;
+    const known = isSame ? walks.peek()?.known : undefined;
+    planned = { run: now.run.run, operators };
+    walks.value = planWalks(now, { operators, cures: true, ...(known === undefined ? {} : { known }) });
   }
 
   /** Writes a warning down once a level; two tablets may both do so, which says the same thing twice. */
@@ -94,6 +125,7 @@ export function startWatch(app: App, alarm: Alarm): Watch {
   });
   return {
     outlook,
+    walks,
     acknowledge: async (slot) => {
       const { line, need, slot: address } = { line: slot.loaded.line, need: slot.need, slot: slot.slot };
       await app.write([

@@ -1,4 +1,4 @@
-import { area } from './words.ts';
+import { area, plural } from './words.ts';
 
 /** Loading a line for its setup, and the sweep over a loaded line. */
 export const loadWords = area({
@@ -50,7 +50,11 @@ export const loadWords = area({
     since: (time: string, who: string) => `since ${time}${who ? `, ${who}` : ''}`,
     left: (count: string) => `about ${count} left`,
     unknownCount: 'count not known',
-    correctCount: 'Correct the count',
+    lossIs: (share: string, reels: number) =>
+      reels === 0
+        ? `loss ${share}, assumed`
+        : `loss ${share}, learnt from ${plural(reels, '1 reel', `${reels} reels`)}`,
+    correctCount: 'Count',
     counted: (slot: string, count: string) => `${slot}: count is now ${count}.`,
     list: 'List',
     map: 'Map',
@@ -103,7 +107,11 @@ export const loadWords = area({
     since: (time, who) => `desde ${time}${who ? `, ${who}` : ''}`,
     left: (count) => `quedan unos ${count}`,
     unknownCount: 'cantidad desconocida',
-    correctCount: 'Corregir la cantidad',
+    lossIs: (share, reels) =>
+      reels === 0
+        ? `pérdida ${share}, supuesta`
+        : `pérdida ${share}, aprendida de ${plural(reels, '1 bobina', `${reels} bobinas`)}`,
+    correctCount: 'Contar',
     counted: (slot, count) => `${slot}: ahora hay ${count}.`,
     list: 'Lista',
     map: 'Mapa',

@@ -48,6 +48,13 @@ export function formatCount(value: number): string {
   return new Intl.NumberFormat(locale(), { maximumFractionDigits: 0, useGrouping: true }).format(value);
 }
 
+/** A share with two digits that count, e.g. `0.31 %`, `2.1 %`. `share`: 0..1. */
+export function formatShare(share: number): string {
+  const percent = share * 100;
+  const digits = percent < 1 ? 2 : percent < 10 ? 1 : 0;
+  return `${new Intl.NumberFormat(locale(), { maximumFractionDigits: digits }).format(percent)} %`;
+}
+
 /** Chooses the sentence for a number: `one` for 1, else `many`. */
 export function plural(value: number, one: string, many: string): string {
   return new Intl.PluralRules(locale()).select(value) === 'one' ? one : many;

@@ -11,9 +11,11 @@ import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { loadWords } from '../../words/load.ts';
 import { formatCount, formatTime, say } from '../../words/words.ts';
+import { Losses, RisingLosses } from './Losses.tsx';
 import { RunBar } from './RunBar.tsx';
 import { StartDialog } from './StartDialog.tsx';
 import { Timeline } from './Timeline.tsx';
+import { Walks } from './Walks.tsx';
 import './line.css';
 
 export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: Watch }) {
@@ -59,6 +61,8 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
   return (
     <div class="stack">
       <RunBar outlook={outlook} />
+      <Walks outlook={outlook} walks={watch.walks.value} />
+      <RisingLosses line={line} />
       <div class="row">
         <h2 class="grow">{words.dueTitle}</h2>
         {outlook.unknown.length > 0 && (
@@ -74,13 +78,14 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
       {shown.length === 0 ? (
         <p class="empty">{words.nothingDue}</p>
       ) : (
-        <Timeline outlook={outlook} slots={shown} desk={desk} watch={watch} />
+        <Timeline outlook={outlook} slots={shown} desk={desk} watch={watch} walks={watch.walks.value} />
       )}
       <Summary outlook={outlook} due={due.length} zone={floor.lines.get(line)?.zone ?? 'UTC'} />
       <p class="caution">
         <Icon name="warn" />
         {words.caution}
       </p>
+      <Losses line={line} />
     </div>
   );
 }

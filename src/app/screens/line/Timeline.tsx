@@ -6,11 +6,12 @@ import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { useRefusal } from '../../may.ts';
 import type { Outlook, SlotOutlook } from '../../outlook/model.ts';
+import type { WalkPlan } from '../../outlook/rounds.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { Button } from '../../ui/Button.tsx';
 import { TapeStrip } from '../../ui/TapeStrip.tsx';
 import { lineWords } from '../../words/line.ts';
-import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
+import { formatCount, formatShare, formatSpan, formatTime, say } from '../../words/words.ts';
 
 /** Hours that the axis may show. */
 const HORIZONS = [1, 2, 4, 8] as const;
@@ -21,6 +22,7 @@ interface TimelineProps {
   readonly slots: readonly SlotOutlook[];
   readonly desk: DeskRun;
   readonly watch: Watch;
+  readonly walks: WalkPlan | null;
 }
 
 /** Moments at which the axis is labelled: whole steps of the clock, five or so across the width. */
@@ -30,7 +32,7 @@ export function axisTicks(fromMs: number, hours: number): readonly number[] {
   return [0, 1, 2, 3, 4].map((index) => first + index * stepMs).filter((ms) => ms < fromMs + hours * HOUR_MS);
 }
 
-export function Timeline({ outlook, slots, desk, watch }: TimelineProps) {
+export function Timeline({ outlook, slots, desk, watch, walks }: TimelineProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(lineWords);
@@ -85,12 +87,26 @@ export function Timeline({ outlook, slots, desk, watch }: TimelineProps) {
           key={slot.slot}
           slot={slot}
           geometry={{ nowMs, zone, width, toX }}
+          band={bandOf(walks, slot.slot)}
           desk={desk}
           watch={watch}
         />
       ))}
     </div>
   );
+}
+
+/** The walk that serves a slot: its number in the list, and when. */
+interface Band {
+  readonly number: number;
+  readonly startMs: number;
+  readonly endMs: number;
+}
+
+function bandOf(walks: WalkPlan | null, slot: string): Band | null {
+  const at = walks?.rounds.findIndex((round) => round.splices.some((splice) => splice.slot.slot === slot));
+  const round = at === undefined || at < 0 ? undefined : walks?.rounds[at];
+  return at === undefined || !round ? null : { number: at + 1, startMs: round.startMs, endMs: round.endMs };
 }
 
 interface Geometry {
@@ -105,11 +121,12 @@ const tones = { quiet: 'plain', soon: 'care', due: 'care', late: 'stop' } as con
 function SlotRow(props: {
   readonly slot: SlotOutlook;
   readonly geometry: Geometry;
+  readonly band: Band | null;
   readonly desk: DeskRun;
   readonly watch: Watch;
 }) {
   const words = say(lineWords);
-  const { slot, geometry, desk, watch } = props;
+  const { slot, geometry, band, desk, watch } = props;
   const { nowMs, zone, toX, width } = geometry;
   const { forecast, warning } = slot;
   const inSeconds = (forecast.runOutMs.expected - nowMs) / 1000;
@@ -132,6 +149,18 @@ function SlotRow(props: {
         <span class="code">{slot.loaded.tapes.at(-1)?.part || slot.wanted.part}</span>
       </div>
       <div class="strip">
+        {band !== null && toX(band.startMs) < width && (
+          <span
+            class="walkband"
+            title={words.round(band.number)}
+            style={{
+              left: `${toX(band.startMs)}px`,
+              width: `${Math.max(14, Math.min(width, toX(band.endMs)) - toX(band.startMs))}px`,
+            }}
+          >
+            {band.number}
+          </span>
+        )}
         <TapeStrip
           width={width}
           early={toX(forecast.runOutMs.early)}
@@ -149,7 +178,9 @@ function SlotRow(props: {
         </b>
         <span>
           {formatTime(forecast.runOutMs.expected, zone)} ·{' '}
-          {words.parts(formatCount(slot.estimate.parts ?? 0))}
+          {words.parts(
+            `${formatCount(slot.estimate.parts ?? 0)} ± ${formatCount(Math.max(1, slot.estimate.sd))}`,
+          )}
         </span>
       </div>
       <div class="acts">
@@ -172,6 +203,7 @@ function SlotRow(props: {
       </div>
       <p class="when">
         {words.between(formatTime(forecast.runOutMs.early, zone), formatTime(forecast.runOutMs.late, zone))}
+        {` · ${words.lossIs(formatShare(slot.loss.mean))}`}
         {windowMs !== null &&
           ` · ${windowMs.opens <= nowMs ? words.windowNow(formatTime(windowMs.closes, zone)) : words.window(formatTime(windowMs.opens, zone), formatTime(windowMs.closes, zone))}`}
       </p>

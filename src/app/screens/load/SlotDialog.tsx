@@ -1,19 +1,21 @@
 // One slot from near: what it wants, what is on it, and what can be done there.
 
 import { useState } from 'preact/hooks';
-import { slotLeft, wantedOn } from '../../../../shared/setup/left.ts';
+import { slotEstimate } from '../../../../shared/setup/estimate.ts';
+import { wantedOn } from '../../../../shared/setup/left.ts';
 import { slotKey } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
-import { takeOut } from '../../desk/take-out.ts';
-import { QuantityDialog } from '../../frame/PeopleDialogs.tsx';
+import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
+import { countWords } from '../../words/count.ts';
 import { loadWords } from '../../words/load.ts';
 import { shellWords } from '../../words/shell.ts';
 import { verdictWords } from '../../words/verdict.ts';
-import { formatCount, formatTime, say } from '../../words/words.ts';
+import { formatCount, formatShare, formatTime, say } from '../../words/words.ts';
+import { UnloadDialog } from './Unload.tsx';
 
 interface SlotDialogProps {
   readonly slot: string;
@@ -27,48 +29,47 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   const words = say(loadWords);
   const refusal = useRefusal('verify-reel');
   const [counting, setCounting] = useState(false);
+  const [unloading, setUnloading] = useState(false);
   const line = app.line.value ?? '';
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
   const wanted = wantedOn(floor, floor.chosen.get(line) ?? '', slot);
   const loaded = floor.slots.get(slotKey(line, slot));
   const run = floor.current.get(line) ?? null;
   const panels = run === null ? 0 : (floor.runs.get(run)?.done ?? 0);
-  const left = loaded ? slotLeft(floor, loaded, floor.rules.get(line)?.loss ?? 0) : null;
+  const left = loaded ? slotEstimate(floor, loaded) : null;
   const tape = loaded?.tapes.at(-1);
 
-  async function unload(): Promise<void> {
-    await takeOut(app, slot, 'typed');
-    onClose();
+  /** The count is of all that the slot still has, joined tapes included: it stands on the newest reel. */
+  function recount({ quantity, sd, basis, calibration }: TakenCount): void {
+    const reel = tape === undefined || tape.reel.startsWith('~') ? null : tape.reel;
+    const facts = { line, slot, reel, part: tape?.part ?? null, lot: tape?.lot ?? null, panels };
+    app
+      .write([
+        { kind: 'reel.counted', payload: { ...facts, quantity, sd, basis } },
+        ...(calibration ? [{ kind: 'reel.calibrated' as const, payload: calibration }] : []),
+      ])
+      .then(
+        () => {
+          const text = say(countWords).saved(slot, formatCount(quantity), spread(sd));
+          app.notice.value = { tone: 'plain', text };
+        },
+        () => undefined, // shown by the fault screen
+      );
   }
 
+  if (unloading && loaded) return <UnloadDialog loaded={loaded} onClose={onClose} />;
   if (counting && loaded) {
     return (
-      <QuantityDialog
+      <CountDialog
+        what={slot}
+        part={tape?.part ?? null}
+        pitchMm={wanted?.pitchMm ?? null}
+        before={left?.parts == null ? null : { parts: left.parts, sd: left.sd, basis: 'counted-down' }}
+        fullReel={floor.fullReels.get(tape?.part ?? '') ?? null}
+        fullParts={tape?.basis === 'label' ? tape.count : null}
         onClose={() => setCounting(false)}
-        onQuantity={(quantity) => {
-          app
-            .write([
-              {
-                kind: 'reel.counted',
-                payload: {
-                  line,
-                  slot,
-                  reel: null,
-                  part: tape?.part ?? null,
-                  lot: tape?.lot ?? null,
-                  quantity,
-                  sd: 0,
-                  basis: 'typed',
-                  panels,
-                },
-              },
-            ])
-            .then(
-              () => {
-                app.notice.value = { tone: 'plain', text: words.counted(slot, formatCount(quantity)) };
-              },
-              () => undefined, // shown by the fault screen
-            );
+        onCount={(taken) => {
+          recount(taken);
           onClose();
         }}
       />
@@ -111,7 +112,24 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
         ))}
         {left && (
           <p>
-            <b>{left.parts === null ? words.unknownCount : words.left(formatCount(left.parts))}</b>
+            <b>
+              {left.parts === null
+                ? words.unknownCount
+                : words.left(`${formatCount(left.parts)} ± ${spread(left.sd)}`)}
+            </b>
+            <br />
+            <span class="soft">
+              {words.lossIs(
+                formatShare(left.loss.alpha / (left.loss.alpha + left.loss.beta)),
+                left.loss.reels,
+              )}
+            </span>
+            {left.contradicts && (
+              <>
+                <br />
+                <span class="chip care">{say(countWords).spliceDiffers}</span>
+              </>
+            )}
           </p>
         )}
         <div class="row">
@@ -129,7 +147,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
             </Button>
           )}
           {loaded && (
-            <Button large onPress={() => setCounting(true)} disabledReason={refusal}>
+            <Button large testId="slot-count" onPress={() => setCounting(true)} disabledReason={refusal}>
               {words.correctCount}
             </Button>
           )}
@@ -138,7 +156,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
               large
               tone="stop"
               testId="slot-unload"
-              onPress={() => void unload()}
+              onPress={() => setUnloading(true)}
               disabledReason={refusal}
             >
               {words.takeOut}

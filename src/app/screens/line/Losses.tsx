@@ -1,0 +1,93 @@
+// What feeders throw away, as finished reels have shown: a rising one is said at once, the rest waits in a fold.
+
+import { useState } from 'preact/hooks';
+import { useFloor } from '../../app.ts';
+import { type FeederLoss, feederLosses, risingFeeders } from '../../outlook/losses.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Icon } from '../../ui/Icon.tsx';
+import { countWords } from '../../words/count.ts';
+import { formatCount, formatDay, formatShare, say } from '../../words/words.ts';
+
+/** Feeders listed; the worst come first. */
+const SHOWN = 12;
+
+function risingText(loss: FeederLoss): string {
+  const words = say(countWords);
+  const share = formatShare(loss.recentMean ?? loss.mean);
+  return loss.others === null
+    ? words.risingAlone(loss.feeder, share)
+    : words.rising(loss.feeder, share, formatShare(loss.others));
+}
+
+/** Feeders whose loss rises, as warnings. */
+export function RisingLosses({ line }: { readonly line: string }) {
+  const floor = useFloor();
+  const words = say(countWords);
+  const rising = risingFeeders(feederLosses(floor, line));
+  if (rising.length === 0) return null;
+  return (
+    <div class="rising" role="status" data-testid="rising-losses">
+      {rising.map((loss) => (
+        <p key={loss.feeder}>
+          <Icon name="warn" />
+          <span>
+            <b>{risingText(loss)}</b> <span class="code">{loss.slot}</span>
+            <br />
+            <span class="soft">{words.risingAct}</span>
+          </span>
+        </p>
+      ))}
+    </div>
+  );
+}
+
+/** All learnt losses, with what they rest on. */
+export function Losses({ line }: { readonly line: string }) {
+  const floor = useFloor();
+  const words = say(countWords);
+  const [open, setOpen] = useState<string | null>(null);
+  const zone = floor.lines.get(line)?.zone ?? 'UTC';
+  const losses = feederLosses(floor, line);
+  return (
+    <details class="card losses" data-testid="losses">
+      <summary>
+        {words.lossTitle} <span class="soft">({formatCount(losses.length)})</span>
+      </summary>
+      {losses.length === 0 && <p class="soft">{words.lossNone}</p>}
+      {losses.slice(0, SHOWN).map((loss) => (
+        <div class="listed" key={loss.feeder} data-testid={`loss-${loss.feeder}`}>
+          <b class="code">{loss.feeder}</b>
+          <span class="code soft">{loss.slot}</span>
+          <span class={loss.rising ? 'chip care' : ''}>
+            {words.lossRow(formatShare(loss.mean), formatShare(loss.low), formatShare(loss.high))}
+          </span>
+          <span class="soft grow">
+            {words.lossEvidence(formatCount(loss.reels), formatCount(loss.lost), formatCount(loss.picks))}
+          </span>
+          <Button
+            tone="quiet"
+            onPress={() => setOpen(open === loss.feeder ? null : loss.feeder)}
+            testId={`evidence-${loss.feeder}`}
+          >
+            {open === loss.feeder ? words.hideEvidence : words.showEvidence}
+          </Button>
+          {open === loss.feeder && (
+            <ul class="evidence">
+              {loss.evidence.slice(0, 20).map(({ from, lost, picks }) => (
+                <li key={from.chain}>
+                  {formatDay(from.atMs, zone)} · <span class="code">{from.part}</span> ·{' '}
+                  {words.evidenceLine(
+                    `${formatCount(from.startParts)} ± ${formatCount(from.startSd)}`,
+                    `${formatCount(from.endParts)} ± ${formatCount(from.endSd)}`,
+                    formatCount(from.placements),
+                  )}{' '}
+                  ({words.told[from.told]}) · {formatShare(lost / picks)}
+                </li>
+              ))}
+            </ul>
+          )}
+        </div>
+      ))}
+    </details>
+  );
+}

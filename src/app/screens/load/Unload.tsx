@@ -1,0 +1,146 @@
+// Taking a reel off: what is left on it is asked once, and what that says of the feeder's losses is told at once.
+
+import { useState } from 'preact/hooks';
+import { entryId } from '../../../../shared/log/entry.ts';
+import { slotEstimate, toEvidence } from '../../../../shared/setup/estimate.ts';
+import { wantedOn } from '../../../../shared/setup/left.ts';
+import type { SlotState } from '../../../../shared/setup/state.ts';
+import { type App, useApp, useFloor } from '../../app.ts';
+import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
+import { Button } from '../../ui/Button.tsx';
+import { Dialog } from '../../ui/Dialog.tsx';
+import { countWords } from '../../words/count.ts';
+import { loadWords } from '../../words/load.ts';
+import { shellWords } from '../../words/shell.ts';
+import { formatCount, formatShare, say } from '../../words/words.ts';
+
+interface Left {
+  readonly quantity: number | null;
+  readonly sd: number;
+  readonly basis: TakenCount['basis'] | null;
+  readonly calibration: TakenCount['calibration'];
+}
+
+/** Writes an unload and tells what the finished reel shows; offers to take it back. */
+async function unload(app: App, loaded: SlotState, left: Left): Promise<void> {
+  const floor = app.store.floor();
+  const { line, slot } = loaded;
+  const run = floor.current.get(line) ?? null;
+  const tape = loaded.tapes.at(-1);
+  const [entry] = await app.write([
+    {
+      kind: 'reel.unloaded',
+      payload: {
+        ...{ line, run, slot, feeder: loaded.feeder, via: 'typed' as const },
+        panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
+        reel: tape === undefined || tape.reel.startsWith('~') ? null : tape.reel,
+        part: tape?.part ?? null,
+        lot: tape?.lot ?? null,
+        quantity: left.quantity,
+        ...(left.quantity !== null && left.sd > 0 ? { sd: left.sd } : {}),
+        basis: left.basis,
+      },
+    },
+    ...(left.calibration ? [{ kind: 'reel.calibrated' as const, payload: left.calibration }] : []),
+  ]);
+  const words = say(loadWords);
+  const shown = entry ? lossSentence(app, entryId(entry)) : null;
+  app.notice.value = {
+    tone: shown?.isWrong ? 'care' : 'plain',
+    text: [words.unloaded(slot), shown?.text ?? ''].join(' ').trim(),
+    act: {
+      label: words.undo,
+      run: () => {
+        if (!entry) return;
+        const payload = { of: entryId(entry), line, slot, reason: 'taken back after unloading' };
+        app.write([{ kind: 'entry.corrected', payload }]).catch(() => undefined); // shown by the fault screen
+      },
+    },
+  };
+}
+
+/** What an entry showed of losses, as a sentence; null where it showed nothing. */
+function lossSentence(app: App, entry: string): { readonly text: string; readonly isWrong: boolean } | null {
+  const words = say(countWords);
+  for (const reels of app.store.floor().finished.values()) {
+    const reel = reels.find((each) => each.entry === entry);
+    if (!reel) continue;
+    const shown = toEvidence(reel);
+    if (!shown) return { text: words.moreThanGone, isWrong: true };
+    const share = formatShare(shown.lost / shown.picks);
+    const feeder = reel.feeder === '' ? reel.slot : reel.feeder;
+    return {
+      text: words.lost(feeder, formatCount(shown.lost), formatCount(shown.picks), share),
+      isWrong: false,
+    };
+  }
+  return null;
+}
+
+export function UnloadDialog({
+  loaded,
+  onClose,
+}: {
+  readonly loaded: SlotState;
+  readonly onClose: () => void;
+}) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(countWords);
+  const [counting, setCounting] = useState(false);
+  const estimate = slotEstimate(floor, loaded);
+  const part = loaded.tapes.at(-1)?.part ?? null;
+  const finish = (left: Left) => {
+    unload(app, loaded, left).catch(() => undefined); // shown by the fault screen
+    onClose();
+  };
+  if (counting) {
+    return (
+      <CountDialog
+        what={loaded.slot}
+        part={part}
+        pitchMm={wantedOn(floor, floor.chosen.get(loaded.line) ?? '', loaded.slot)?.pitchMm ?? null}
+        before={
+          estimate.parts === null ? null : { parts: estimate.parts, sd: estimate.sd, basis: 'counted-down' }
+        }
+        fullReel={floor.fullReels.get(part ?? '') ?? null}
+        fullParts={null}
+        onClose={() => setCounting(false)}
+        onCount={finish}
+      />
+    );
+  }
+  const nothing = { sd: 0, calibration: null };
+  return (
+    <Dialog title={words.leftTitle(loaded.slot)} onClose={onClose}>
+      <div class="stack">
+        <p class="soft">{words.leftHelp}</p>
+        <div class="row">
+          <Button tone="act" large testId="unload-count" onPress={() => setCounting(true)}>
+            {words.leftCount}
+          </Button>
+          <Button
+            large
+            testId="unload-empty"
+            onPress={() => finish({ ...nothing, quantity: 0, basis: 'typed' })}
+          >
+            {words.leftEmpty}
+          </Button>
+          <Button
+            large
+            testId="unload-uncounted"
+            onPress={() => finish({ ...nothing, quantity: null, basis: null })}
+          >
+            {estimate.parts === null
+              ? words.leftUnknownPlain
+              : words.leftUnknown(`${formatCount(estimate.parts)} ± ${spread(estimate.sd)}`)}
+          </Button>
+        </div>
+        <p class="soft">{say(loadWords).caution}</p>
+        <Button tone="quiet" onPress={onClose}>
+          {say(shellWords).cancel}
+        </Button>
+      </div>
+    </Dialog>
+  );
+}

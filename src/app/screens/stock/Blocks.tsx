@@ -1,0 +1,133 @@
+// Material that must not be used: what is blocked, and blocking a reel or its whole lot.
+
+import { useState } from 'preact/hooks';
+import type { Reel } from '../../../../shared/setup/state.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { newId } from '../../device/ids.ts';
+import { useRefusal } from '../../may.ts';
+import { isUnder } from '../../outlook/supply.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Dialog } from '../../ui/Dialog.tsx';
+import { shellWords } from '../../words/shell.ts';
+import { stockWords } from '../../words/stock.ts';
+import { say } from '../../words/words.ts';
+
+export function Blocks() {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(stockWords);
+  const refusal = useRefusal('block-material');
+  if (floor.blocks.size === 0) return <p class="empty">{words.blocksNone}</p>;
+  return (
+    <section data-testid="blocks">
+      {[...floor.blocks.values()].map((block) => {
+        const there = [...floor.slots.values()].filter((slot) =>
+          slot.tapes.some((tape) => isUnder(block, tape)),
+        );
+        return (
+          <div class="block-row" key={block.block}>
+            <div>
+              <b class="code">
+                {[block.reel, block.lot, block.part].filter((each) => each !== null).join(' · ')}
+              </b>
+              <p>{block.reason}</p>
+              {there.length > 0 && (
+                <p class="chip stop">{words.blockOnLine(there.map((slot) => slot.slot).join(', '))}</p>
+              )}
+            </div>
+            <Button
+              disabledReason={refusal}
+              onPress={() => {
+                const by = app.person.value?.person ?? '';
+                const payload = { block: block.block, reason: words.liftReason, by };
+                app.write([{ kind: 'material.released', payload }]).then(
+                  () => {
+                    app.notice.value = { tone: 'plain', text: words.lifted };
+                  },
+                  () => undefined, // shown by the fault screen
+                );
+              }}
+            >
+              {words.lift}
+            </Button>
+          </div>
+        );
+      })}
+    </section>
+  );
+}
+
+export function BlockDialog({ reel, onClose }: { readonly reel: Reel; readonly onClose: () => void }) {
+  const app = useApp();
+  const words = say(stockWords);
+  const [wholeLot, setWholeLot] = useState(reel.lot !== null);
+  const [reason, setReason] = useState('');
+  const { lot } = reel;
+  const refusal = useRefusal('block-material');
+  const block = () => {
+    const what = wholeLot && lot !== null ? { reel: null, lot } : { reel: reel.reel, lot: null };
+    app
+      .write([
+        {
+          kind: 'material.blocked',
+          payload: { block: newId(), ...what, part: wholeLot ? reel.part : null, reason: reason.trim() },
+        },
+      ])
+      .then(
+        () => {
+          app.notice.value = { tone: 'care', text: words.blockedNow(what.lot ?? what.reel ?? '') };
+        },
+        () => undefined, // shown by the fault screen
+      );
+    onClose();
+  };
+  return (
+    <Dialog title={words.blockTitle} onClose={onClose} tone="stop">
+      <div class="stack">
+        <p class="soft">{words.blockHelp}</p>
+        <h3>{words.blockWhat}</h3>
+        <div class="choice">
+          {lot !== null && (
+            <button type="button" aria-pressed={wholeLot} onClick={() => setWholeLot(true)}>
+              {words.blockLot(lot)}
+            </button>
+          )}
+          <button type="button" aria-pressed={!wholeLot} onClick={() => setWholeLot(false)}>
+            {words.blockReel(reel.reel)}
+          </button>
+        </div>
+        <h3>{words.blockReason}</h3>
+        <div class="choice">
+          {words.blockReasons.map((each) => (
+            <button type="button" key={each} aria-pressed={reason === each} onClick={() => setReason(each)}>
+              {each}
+            </button>
+          ))}
+        </div>
+        <label class="field">
+          <span>{words.blockOther}</span>
+          <input
+            data-typing
+            maxLength={200}
+            value={reason}
+            onInput={(event) => setReason(event.currentTarget.value)}
+          />
+        </label>
+        <div class="acts">
+          <Button
+            tone="stop"
+            large
+            testId="block-yes"
+            disabledReason={refusal ?? (reason.trim() === '' ? words.blockReason : null)}
+            onPress={block}
+          >
+            {words.blockYes}
+          </Button>
+          <Button large onPress={onClose}>
+            {say(shellWords).cancel}
+          </Button>
+        </div>
+      </div>
+    </Dialog>
+  );
+}

@@ -1,0 +1,192 @@
+// Every reel that the log knows: where it is, how many parts it still has and how surely, its lot; counted or blocked from here.
+
+import { useState } from 'preact/hooks';
+import { compareText } from '../../../../shared/log/order.ts';
+import { slotEstimate } from '../../../../shared/setup/estimate.ts';
+import { type FloorState, type Reel, slotKey } from '../../../../shared/setup/state.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
+import { useRefusal } from '../../may.ts';
+import { isUnder } from '../../outlook/supply.ts';
+import { Button } from '../../ui/Button.tsx';
+import { countWords } from '../../words/count.ts';
+import { stockWords } from '../../words/stock.ts';
+import { formatCount, say } from '../../words/words.ts';
+import { BlockDialog } from './Blocks.tsx';
+
+/** Reels drawn at once; a search narrows the rest. */
+const SHOWN = 60;
+
+interface Listed {
+  readonly reel: Reel;
+  readonly parts: number | null;
+  readonly sd: number;
+  readonly isBlocked: boolean;
+}
+
+/** What is left on a reel now: the newest tape of a slot carries what the whole slot still has. */
+function leftOn(floor: FloorState, reel: Reel): { readonly parts: number | null; readonly sd: number } {
+  const slot = reel.at && floor.slots.get(slotKey(reel.at.line, reel.at.slot));
+  if (!slot || slot.tapes.at(-1)?.reel !== reel.reel) return { parts: reel.count, sd: reel.sd };
+  const { parts, sd, running, runningIndex } = slotEstimate(floor, slot);
+  if (runningIndex === slot.tapes.length - 1) return { parts, sd };
+  return { parts: parts === null ? null : parts - (running ?? 0), sd };
+}
+
+function matches(reel: Reel, query: string): boolean {
+  const words = query
+    .toLowerCase()
+    .split(/\s+/)
+    .filter((word) => word !== '');
+  const text = [reel.reel, reel.part, reel.supplierPart, reel.lot, reel.dateCode, reel.at?.slot]
+    .join(' ')
+    .toLowerCase();
+  return words.every((word) => text.includes(word));
+}
+
+export function Reels(props: { readonly query: string; readonly onQuery: (query: string) => void }) {
+  const floor = useFloor();
+  const words = say(stockWords);
+  const [counting, setCounting] = useState<Listed | null>(null);
+  const [blocking, setBlocking] = useState<Reel | null>(null);
+  if (floor.reels.size === 0) return <p class="empty">{words.noReels}</p>;
+  const found = [...floor.reels.values()]
+    .filter((reel) => matches(reel, props.query))
+    .sort((a, b) => compareText(a.part ?? '', b.part ?? '') || compareText(a.reel, b.reel));
+  const blocks = [...floor.blocks.values()];
+  return (
+    <section class="stack">
+      <label class="field no-print">
+        <span>{words.search}</span>
+        <input
+          data-typing
+          data-testid="reel-search"
+          type="search"
+          autocomplete="off"
+          value={props.query}
+          onInput={(event) => props.onQuery(event.currentTarget.value)}
+        />
+        <small>
+          {words.searchHelp} {words.found(found.length)}
+        </small>
+      </label>
+      {found.length === 0 && <p class="empty">{words.none}</p>}
+      <div class="reel-list" data-testid="reel-list">
+        {found.slice(0, SHOWN).map((reel) => (
+          <ReelRow
+            key={reel.reel}
+            listed={{
+              ...{ reel, isBlocked: blocks.some((block) => isUnder(block, reel)) },
+              ...leftOn(floor, reel),
+            }}
+            onCount={setCounting}
+            onBlock={setBlocking}
+          />
+        ))}
+      </div>
+      {found.length > SHOWN && <p class="soft">{words.more(found.length - SHOWN)}</p>}
+      {counting && <ReelCount listed={counting} onClose={() => setCounting(null)} />}
+      {blocking && <BlockDialog reel={blocking} onClose={() => setBlocking(null)} />}
+    </section>
+  );
+}
+
+function ReelRow(props: {
+  readonly listed: Listed;
+  readonly onCount: (listed: Listed) => void;
+  readonly onBlock: (reel: Reel) => void;
+}) {
+  const words = say(stockWords);
+  const { reel, parts, sd, isBlocked } = props.listed;
+  const verify = useRefusal('verify-reel');
+  const block = useRefusal('block-material');
+  const isEmpty = parts !== null && Math.round(parts) === 0;
+  return (
+    <div class={`reel-row${isEmpty ? ' gone' : ''}`} data-testid={`reel-${reel.reel}`}>
+      <div class="names">
+        <b class="code">{reel.reel.startsWith('~') ? '–' : reel.reel}</b>
+        <span class="code">{reel.part ?? reel.supplierPart}</span>
+        {isBlocked && <span class="chip stop">✕ {words.blocked}</span>}
+      </div>
+      <span class="soft">
+        {reel.lot !== null && (
+          <>
+            {words.lot} <span class="code">{reel.lot}</span>
+            {reel.dateCode !== null && ` · ${reel.dateCode}`}
+          </>
+        )}
+      </span>
+      <span>{reel.at ? words.onSlot(reel.at.slot) : isEmpty ? '' : words.offLine}</span>
+      <span class="left">
+        {parts === null ? (
+          words.unknown
+        ) : isEmpty ? (
+          words.empty
+        ) : (
+          <>
+            <b>{formatCount(parts)}</b>
+            {sd > 0 && <span class="soft"> ± {spread(sd)}</span>}
+            <br />
+            <small class="soft">{say(countWords).bases[reel.basis]}</small>
+          </>
+        )}
+      </span>
+      <span class="acts no-print">
+        <Button
+          onPress={() => props.onCount(props.listed)}
+          disabledReason={verify}
+          testId={`count-${reel.reel}`}
+        >
+          {words.recount}
+        </Button>
+        {!isBlocked && (
+          <Button
+            tone="stop"
+            onPress={() => props.onBlock(reel)}
+            disabledReason={block}
+            testId={`block-${reel.reel}`}
+          >
+            {words.block}
+          </Button>
+        )}
+      </span>
+    </div>
+  );
+}
+
+function ReelCount({ listed, onClose }: { readonly listed: Listed; readonly onClose: () => void }) {
+  const app = useApp();
+  const floor = useFloor();
+  const { reel, parts, sd } = listed;
+  const setup = floor.setups.get(floor.chosen.get(app.line.value ?? '') ?? '');
+  const take = ({ quantity, sd: newSd, basis, calibration }: TakenCount) => {
+    const at = reel.at ?? { line: null, slot: null };
+    const run = at.line === null ? null : floor.runs.get(floor.current.get(at.line) ?? '');
+    const facts = { ...at, reel: reel.reel, part: reel.part, lot: reel.lot, panels: run?.done ?? 0 };
+    app
+      .write([
+        { kind: 'reel.counted', payload: { ...facts, quantity, sd: newSd, basis } },
+        ...(calibration ? [{ kind: 'reel.calibrated' as const, payload: calibration }] : []),
+      ])
+      .then(
+        () => {
+          const text = say(countWords).saved(reel.reel, formatCount(quantity), spread(newSd));
+          app.notice.value = { tone: 'plain', text };
+        },
+        () => undefined, // shown by the fault screen
+      );
+    onClose();
+  };
+  return (
+    <CountDialog
+      what={reel.reel}
+      part={reel.part}
+      pitchMm={setup?.slots.find((slot) => slot.part === reel.part)?.pitchMm ?? null}
+      before={parts === null ? null : { parts, sd, basis: reel.at ? 'counted-down' : reel.basis }}
+      fullReel={floor.fullReels.get(reel.part ?? '') ?? null}
+      fullParts={reel.basis === 'label' ? reel.count : null}
+      onCount={take}
+      onClose={onClose}
+    />
+  );
+}

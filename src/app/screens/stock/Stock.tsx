@@ -1,0 +1,155 @@
+// Reels: what the store must bring for the run, how long each slot's reels last, every reel that the log knows, what is blocked.
+
+import { useEffect, useState } from 'preact/hooks';
+import { parseLabel } from '../../../../shared/labels/label.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { lineSupply, type Supply } from '../../outlook/supply.ts';
+import type { Watch } from '../../outlook/watch.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Icon } from '../../ui/Icon.tsx';
+import { stockWords } from '../../words/stock.ts';
+import { formatCount, formatDay, formatSpan, formatTime, say } from '../../words/words.ts';
+import { Blocks } from './Blocks.tsx';
+import { Reels } from './Reels.tsx';
+import './stock.css';
+
+const tabs = ['bring', 'outlook', 'reels', 'blocks'] as const;
+type Tab = (typeof tabs)[number];
+
+export function Stock({ watch }: { readonly watch: Watch }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(stockWords);
+  const [tab, setTab] = useState<Tab>('bring');
+  const [query, setQuery] = useState('');
+  useEffect(
+    () =>
+      app.scans.take((scan) => {
+        // A badge, a slot or a panel is not ours: whoever is next in line takes it.
+        const reading = parseLabel(scan.codes.map((code) => code.text));
+        const only = scan.codes[0]?.text.trim() ?? '';
+        const found = reading.reel ?? (app.store.floor().reels.has(only) ? only : (reading.lot ?? null));
+        if (found === null) return false;
+        setTab('reels');
+        setQuery(found);
+        return true;
+      }),
+    [app],
+  );
+  const outlook = watch.outlook.value;
+  const line = floor.lines.get(app.line.value ?? '');
+  const zone = line?.zone ?? 'UTC';
+  const supply = outlook === null ? null : lineSupply(floor, outlook);
+  return (
+    <div class="stack stock">
+      <p class="print-head">{words.printed(line?.name ?? '', formatDay(app.nowMs.value, zone))}</p>
+      <div class="row no-print">
+        <div class="choice grow">
+          {tabs.map((each) => (
+            <button
+              type="button"
+              key={each}
+              aria-pressed={tab === each}
+              data-testid={`stock-${each}`}
+              onClick={() => setTab(each)}
+            >
+              {words.tabs[each]}
+            </button>
+          ))}
+        </div>
+        <Button onPress={() => window.print()} testId="stock-print">
+          <Icon name="print" /> {words.print}
+        </Button>
+      </div>
+      {tab === 'bring' && <Bring supply={supply} zone={zone} />}
+      {tab === 'outlook' && <ReelByReel supply={supply} zone={zone} />}
+      {tab === 'reels' && <Reels query={query} onQuery={setQuery} />}
+      {tab === 'blocks' && <Blocks />}
+    </div>
+  );
+}
+
+function Bring({ supply, zone }: { readonly supply: Supply | null; readonly zone: string }) {
+  const app = useApp();
+  const words = say(stockWords);
+  if (!supply) return <p class="empty">{words.noRun}</p>;
+  const waiting = supply.slots.flatMap((each) =>
+    each.waiting.map((reel) => ({ reel, slot: each.slot.slot })),
+  );
+  if (supply.picks.length === 0 && waiting.length === 0) return <p class="empty">{words.noPick}</p>;
+  return (
+    <section class="stack" data-testid="pick-list">
+      <div>
+        <h2>{words.pickTitle}</h2>
+        <p class="soft">{words.pickHelp}</p>
+      </div>
+      <div class="picks">
+        {waiting.map(({ reel, slot }) => (
+          <div class="pick onhand" key={reel.reel}>
+            <span class="tick" aria-hidden="true" />
+            <b class="code part">{reel.part}</b>
+            <b class="code">{reel.reel}</b>
+            <span>
+              {words.onHand} {formatCount(reel.count ?? 0)}
+            </span>
+            <span class="code slots">{slot}</span>
+          </div>
+        ))}
+        {supply.picks.map((pick) => {
+          const inSeconds = (pick.byMs - app.nowMs.value) / 1000;
+          return (
+            <div class="pick" key={pick.part} data-testid={`pick-${pick.part}`}>
+              <span class="tick" aria-hidden="true" />
+              <b class="code part">{pick.part}</b>
+              <b>{words.reels(pick.reels)}</b>
+              <span class={inSeconds < 1800 ? 'soon' : ''}>
+                {inSeconds <= 60
+                  ? words.bySoon
+                  : words.by(formatTime(pick.byMs, zone), formatSpan(inSeconds))}
+              </span>
+              <span class="code slots">{pick.slots.join(' ')}</span>
+            </div>
+          );
+        })}
+      </div>
+    </section>
+  );
+}
+
+function ReelByReel({ supply, zone }: { readonly supply: Supply | null; readonly zone: string }) {
+  const words = say(stockWords);
+  if (!supply) return <p class="empty">{words.noRun}</p>;
+  if (supply.slots.length === 0) return <p class="empty">{words.noPick}</p>;
+  return (
+    <section class="stack" data-testid="reel-outlook">
+      <p class="soft">{words.outlookHelp}</p>
+      <div class="picks">
+        {supply.slots.map(({ slot, ends, lasts, bring }) => (
+          <div class="chain" key={slot.slot}>
+            <div>
+              <b class="code">{slot.slot}</b>
+              <span class="code soft">{slot.wanted.part}</span>
+            </div>
+            <ol>
+              {ends.map((end) => (
+                <li key={end.reel ?? ''}>
+                  <span class={end.reel === null ? 'soft' : 'code'}>{end.reel ?? words.now}</span>{' '}
+                  {end.outlasts
+                    ? words.lasts
+                    : words.runsOut(
+                        formatTime(end.runOutMs.expected, zone),
+                        formatTime(end.runOutMs.early, zone),
+                        formatTime(end.runOutMs.late, zone),
+                      )}
+                </li>
+              ))}
+              {!lasts && bring && (
+                <li class="needs">{words.needs(formatCount(bring.parts), formatTime(bring.byMs, zone))}</li>
+              )}
+            </ol>
+          </div>
+        ))}
+      </div>
+    </section>
+  );
+}
