@@ -19,11 +19,23 @@ import { Setups } from './Setups.tsx';
 import { ThisTablet } from './ThisTablet.tsx';
 import './plant.css';
 
+const Labels = lazy(() => import('./labels/Labels.tsx').then((module) => module.Labels));
 const Parts = lazy(() => import('./parts/Parts.tsx').then((module) => module.Parts));
 const Scanner = lazy(() => import('./scanner/Scanner.tsx').then((module) => module.Scanner));
+const Server = lazy(() => import('./server/Server.tsx').then((module) => module.Server));
 const Sheet = lazy(() => import('./sheet/Sheet.tsx').then((module) => module.Sheet));
 
-type PageName = 'setups' | 'sheet' | 'people' | 'rules' | 'parts' | 'scanner' | 'practice' | 'tablet';
+type PageName =
+  | 'setups'
+  | 'sheet'
+  | 'people'
+  | 'rules'
+  | 'parts'
+  | 'labels'
+  | 'scanner'
+  | 'practice'
+  | 'server'
+  | 'tablet';
 
 const pages: readonly { readonly name: PageName; readonly icon: IconName; readonly act: Act }[] = [
   { name: 'setups', icon: 'stock', act: 'look' },
@@ -31,8 +43,10 @@ const pages: readonly { readonly name: PageName; readonly icon: IconName; readon
   { name: 'people', icon: 'person', act: 'manage-people' },
   { name: 'rules', icon: 'line', act: 'rule-line' },
   { name: 'parts', icon: 'reel', act: 'look' },
+  { name: 'labels', icon: 'search', act: 'look' },
   { name: 'scanner', icon: 'keyboard', act: 'look' },
   { name: 'practice', icon: 'load', act: 'look' },
+  { name: 'server', icon: 'cloud', act: 'look' },
   { name: 'tablet', icon: 'plant', act: 'look' },
 ];
 
@@ -105,10 +119,14 @@ function contentOf(page: PageName, { offline, alarm }: PlantProps): ComponentChi
       return <Rules />;
     case 'parts':
       return <Parts />;
+    case 'labels':
+      return <Labels />;
     case 'scanner':
       return <Scanner />;
     case 'practice':
       return <Practice />;
+    case 'server':
+      return <Server />;
     case 'tablet':
       return <ThisTablet offline={offline} alarm={alarm} />;
   }

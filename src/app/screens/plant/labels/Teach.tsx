@@ -1,0 +1,253 @@
+// One label taught: scan it, tap its pieces, see what the rule reads here and in the log, have a lead approve it.
+
+import { useEffect, useState } from 'preact/hooks';
+import { DATE_FORMATS } from '../../../../../shared/labels/dates.ts';
+import { parseLabel } from '../../../../../shared/labels/label.ts';
+import type { LabelRule } from '../../../../../shared/labels/rules.ts';
+import { siteRules } from '../../../../../shared/setup/fold-labels.ts';
+import { recognise } from '../../../../../shared/setup/recognise.ts';
+import { useApp, useFloor } from '../../../app.ts';
+import { ConfirmPerson } from '../../../frame/ConfirmPerson.tsx';
+import { Button } from '../../../ui/Button.tsx';
+import { Dialog } from '../../../ui/Dialog.tsx';
+import { shellWords } from '../../../words/shell.ts';
+import { teachWords } from '../../../words/teach.ts';
+import { say } from '../../../words/words.ts';
+import { type Taught, type Teaching, teach } from './model.ts';
+import { Pattern, Reading } from './parts.tsx';
+import { addCodes, firstTeaching, teaching } from './session.ts';
+import { TapCodes } from './TapCodes.tsx';
+import { Trial } from './Trial.tsx';
+
+export function Teach() {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(teachWords);
+  const shell = say(shellWords);
+  const [approving, setApproving] = useState<LabelRule | null>(null);
+  const now = teaching.value ?? firstTeaching;
+  const change = (part: Partial<Teaching>) => {
+    teaching.value = { ...now, ...part };
+  };
+  useEffect(() => {
+    app.openTasks.value += 1;
+    const release = app.scans.take((scan) => {
+      const codes = scan.codes.map(({ text }) => text);
+      const isBadge = (text: string) =>
+        recognise(app.store.floor(), app.line.value, text).some(({ is }) => is === 'person');
+      if (codes.some(isBadge)) return false;
+      teaching.value = addCodes(teaching.value ?? firstTeaching, codes);
+      return true;
+    });
+    return () => {
+      app.openTasks.value -= 1;
+      release();
+    };
+  }, []);
+  const known = floor.labelRules.get(now.name.trim())?.rule ?? null;
+  const taught = teach(now, known);
+  return (
+    <>
+      <section class="card stack">
+        <h2>{words.codesTitle}</h2>
+        <p class="soft">{now.codes.length === 0 ? words.codesHelp : words.tapHelp}</p>
+        {now.codes.length === 0 ? (
+          <>
+            <p class="well next" role="status">
+              {words.waiting}
+            </p>
+            <TypeCode />
+          </>
+        ) : (
+          <TapCodes teaching={now} onChange={change} />
+        )}
+        <AlreadyRead codes={now.codes} />
+      </section>
+      {now.codes.length > 0 && <RuleForm teaching={now} taught={taught} known={known} onChange={change} />}
+      {taught.is === 'rule' && <Trial rule={taught.rule} />}
+      <div class="row">
+        <Button
+          tone="act"
+          large
+          testId="teach-approve"
+          disabledReason={missing(taught, now, words)}
+          onPress={() => {
+            if (taught.is === 'rule') setApproving(taught.rule);
+          }}
+        >
+          {words.approve}
+        </Button>
+        <Button large onPress={() => (teaching.value = null)} testId="teach-cancel">
+          {shell.cancel}
+        </Button>
+      </div>
+      {approving && <ApproveDialog rule={approving} onClose={() => setApproving(null)} />}
+    </>
+  );
+}
+
+function missing(
+  taught: Taught,
+  { name }: Teaching,
+  words: ReturnType<typeof say<(typeof teachWords)['en']>>,
+) {
+  if (taught.is === 'missing')
+    return taught.code === 'does-not-read' ? words.doesNotRead : words.problems[taught.code];
+  return name.trim() === '' ? words.nameMissing : null;
+}
+
+/** Says where a label needs no teaching. */
+function AlreadyRead({ codes }: { readonly codes: readonly string[] }) {
+  const floor = useFloor();
+  const words = say(teachWords);
+  if (codes.length === 0) return null;
+  const reading = parseLabel(codes, { rules: siteRules(floor) });
+  if ((reading.part ?? reading.supplierPart) === null) return null;
+  const [rule] = reading.rules;
+  return (
+    <div class="told stack">
+      <b>{rule === undefined ? words.alreadyRead : words.readBy(rule)}</b>
+      <Reading reading={reading} />
+    </div>
+  );
+}
+
+/** Typing stands in for a scanner that is not at hand. */
+function TypeCode() {
+  const words = say(teachWords);
+  const shell = say(shellWords);
+  const [text, setText] = useState('');
+  return (
+    <div class="type-code">
+      <label class="field grow">
+        <span>{words.addTyped}</span>
+        <input
+          data-typing
+          data-testid="teach-typed"
+          class="code"
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          value={text}
+          onInput={(event) => setText(event.currentTarget.value)}
+        />
+      </label>
+      <Button
+        disabledReason={null}
+        testId="teach-typed-add"
+        onPress={() => {
+          teaching.value = addCodes(teaching.value ?? firstTeaching, [text]);
+          setText('');
+        }}
+      >
+        {shell.done}
+      </Button>
+    </div>
+  );
+}
+
+function RuleForm(props: {
+  readonly teaching: Teaching;
+  readonly taught: Taught;
+  readonly known: LabelRule | null;
+  readonly onChange: (part: Partial<Teaching>) => void;
+}) {
+  const { teaching: now, taught, known, onChange } = props;
+  const words = say(teachWords);
+  const dated = (['dateCode', 'expires'] as const).filter((field) =>
+    now.taps.some((tap) => tap.field === field),
+  );
+  return (
+    <section class="card stack">
+      <h2>{words.ruleTitle}</h2>
+      <div class="form">
+        <label class="field">
+          <span>{words.name}</span>
+          <input
+            data-typing
+            data-testid="teach-name"
+            autocomplete="off"
+            maxLength={64}
+            value={now.name}
+            onInput={(event) => onChange({ name: event.currentTarget.value })}
+          />
+          <small>{known ? words.replaces(known.version) : words.nameHelp}</small>
+        </label>
+        {dated.map((field) => (
+          <label class="field" key={field}>
+            <span>{words.datePrinted(words.fields[field])}</span>
+            <select
+              data-testid={`teach-${field}`}
+              value={now.dates[field] ?? ''}
+              onChange={(event) => {
+                const format = DATE_FORMATS.find((each) => each === event.currentTarget.value);
+                const { [field]: _, ...others } = now.dates;
+                onChange({ dates: format === undefined ? others : { ...others, [field]: format } });
+              }}
+            >
+              <option value="">{words.asPrinted}</option>
+              {DATE_FORMATS.map((format) => (
+                <option key={format} value={format}>
+                  {format}
+                </option>
+              ))}
+            </select>
+          </label>
+        ))}
+      </div>
+      {taught.is === 'rule' && (
+        <>
+          <h3>{words.reads}</h3>
+          <Reading reading={taught.reading} testId="teach-reading" />
+          <h3>{words.pattern}</h3>
+          {taught.rule.codes.map((pattern, index) => (
+            <Pattern key={`${index}`} pattern={pattern} />
+          ))}
+          {taught.rule.codes.length > 1 && <p class="soft">{words.needsAll(taught.rule.codes.length)}</p>}
+          {taught.lostExamples > 0 && <p class="warned">△ {words.lostExamples(taught.lostExamples)}</p>}
+        </>
+      )}
+    </section>
+  );
+}
+
+/** A lead says so, with badge and PIN; then every tablet reads by it. */
+function ApproveDialog({ rule, onClose }: { readonly rule: LabelRule; readonly onClose: () => void }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(teachWords);
+  const shell = say(shellWords);
+  function approve(by: string | null): void {
+    app
+      .write([
+        {
+          kind: 'label.taught',
+          payload: { rule: rule.rule, version: rule.version, definition: rule, by },
+        },
+      ])
+      .then(
+        () => {
+          app.notice.value = { tone: 'go', text: words.approved(rule.rule) };
+          teaching.value = null;
+        },
+        () => undefined, // shown by the fault screen
+      );
+  }
+  return (
+    <Dialog title={words.approveTitle(rule.rule)} onClose={onClose}>
+      <div class="stack">
+        <p>{words.approveHelp}</p>
+        {floor.people.size > 0 ? (
+          <ConfirmPerson needs="lead" badgeSuffices={false} onConfirmed={({ person }) => approve(person)} />
+        ) : (
+          <Button tone="act" large onPress={() => approve(null)}>
+            {words.approve}
+          </Button>
+        )}
+      </div>
+      <div class="acts">
+        <Button onPress={onClose}>{shell.cancel}</Button>
+      </div>
+    </Dialog>
+  );
+}

@@ -1,0 +1,65 @@
+// Pieces that the list and the teaching share: what a label reads, how a pattern looks, text with its control characters shown.
+
+import type { LabelReading } from '../../../../../shared/labels/reading.ts';
+import type { CodePattern } from '../../../../../shared/labels/rules.ts';
+import { labelWarningWords } from '../../../words/label-warnings.ts';
+import { teachWords } from '../../../words/teach.ts';
+import { say } from '../../../words/words.ts';
+import { statedFields } from './model.ts';
+
+/** Control characters as Unicode's Control Pictures, so that they can be seen and counted. */
+export function visible(text: string): string {
+  return text.replace(/[\u0000-\u001f]/g, (char) => String.fromCharCode(0x2400 + char.charCodeAt(0)));
+}
+
+/** What a reading states, and what to know about it. */
+export function Reading({ reading, testId }: { readonly reading: LabelReading; readonly testId?: string }) {
+  const words = say(teachWords);
+  const warnings = say(labelWarningWords);
+  return (
+    <div class="stack reads" {...(testId === undefined ? {} : { 'data-testid': testId })}>
+      <dl>
+        {statedFields(reading).map(({ field, value }) => (
+          <div key={field}>
+            <dt>{words.fields[field]}</dt>
+            <dd class="code" translate={false}>
+              {value}
+            </dd>
+          </div>
+        ))}
+      </dl>
+      {reading.warnings
+        // A rule may well read a label without a part number: the desk asks for it.
+        .filter(({ code }) => code !== 'no-identifier')
+        .map((warning) => (
+          <p key={`${warning.code}${JSON.stringify(warning)}`} class="warned">
+            △ {warnings.say(warning)}
+          </p>
+        ))}
+    </div>
+  );
+}
+
+/** A pattern as people read it: fixed text as it is, named pieces by their names, the rest by what it takes. */
+export function Pattern({ pattern }: { readonly pattern: CodePattern }) {
+  const words = say(teachWords);
+  return (
+    <p class="pattern">
+      {pattern.pieces.map((piece, index) => {
+        if ('text' in piece) {
+          return (
+            <span key={`${index}`} class="fixed code" translate={false}>
+              {visible(piece.text).replaceAll(' ', '␣')}
+            </span>
+          );
+        }
+        const takes = words.pieces[piece.takes](piece.length ?? null);
+        return (
+          <span key={`${index}`} class={piece.field === undefined ? 'skip' : 'named'}>
+            {piece.field === undefined ? words.skipped : words.fields[piece.field]} <small>{takes}</small>
+          </span>
+        );
+      })}
+    </p>
+  );
+}
