@@ -20,9 +20,9 @@ const HORIZON_MS = 4 * 3_600_000;
 const NARROW_OPENING = 0.2;
 const NARROW_CLOSING = 3;
 /** A window keeps at least this share of its length, around the point that leaves it safest. */
-const LEAST_SHARE = 0.3;
+const LEAST_SHARE = 0.25;
 /** What lies in the last part of a window is left to what nobody foresees: a worn feeder's first reel, a slow hand. */
-const MOST_SHARE = 0.5;
+const MOST_SHARE = 0.3;
 /** Splices are planned to take this much longer than the line's rule says: a round is late as a whole where one hand was slow. */
 const WORK_MARGIN = 1.25;
 /** Deviations between the mean and the 5 % point of a normal law. */

@@ -24,7 +24,8 @@ export function Walks({ outlook, walks }: { readonly outlook: Outlook; readonly 
   return (
     <section class="walks" data-testid="walks" aria-label={words.walksTitle}>
       <div class="row">
-        <h2 class="grow">{words.walksTitle}</h2>
+        <h2>{words.walksTitle}</h2>
+        <span class="soft grow">{rounds.length > SHOWN && words.walkMore(rounds.length - SHOWN)}</span>
         <CrewChoice line={outlook.line} operators={operators} />
       </div>
       {rounds.length === 0 && <p class="soft">{words.walkNone}</p>}
@@ -38,7 +39,6 @@ export function Walks({ outlook, walks }: { readonly outlook: Outlook; readonly 
           />
         ))}
       </ol>
-      {rounds.length > SHOWN && <p class="soft">{words.walkMore(rounds.length - SHOWN)}</p>}
       {walks && walks.missed.length > 0 && <Misses missed={walks.missed} zone={zone} />}
     </section>
   );
@@ -94,7 +94,7 @@ function Walk(props: {
         </span>
       </span>
       <span class="stops code" translate={false}>
-        {slots.slice(0, SLOTS_SHOWN).join(' + ')}
+        {slots.slice(0, SLOTS_SHOWN).join(' ')}
         {slots.length > SLOTS_SHOWN && ` + ${formatCount(slots.length - SLOTS_SHOWN)}`}
       </span>
     </li>

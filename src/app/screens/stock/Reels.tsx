@@ -116,7 +116,7 @@ function ReelRow(props: {
           </>
         )}
       </span>
-      <span>{reel.at ? words.onSlot(reel.at.slot) : isEmpty ? '' : words.offLine}</span>
+      <span class="where">{reel.at ? words.onSlot(reel.at.slot) : isEmpty ? '' : words.offLine}</span>
       <span class="left">
         {parts === null ? (
           words.unknown
