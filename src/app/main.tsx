@@ -2,6 +2,7 @@
 
 import { computed, effect, signal } from '@preact/signals';
 import { render } from 'preact';
+import * as z from 'zod/mini';
 import { type App, AppContext, type Notice, type Preferences } from './app.ts';
 import { demoStoreName, isDemo, loadDemo } from './demo/demo.ts';
 import { demoClock, readDemoState } from './demo/play.ts';
@@ -27,6 +28,9 @@ import { language } from './words/words.ts';
 import './ui/theme.css';
 
 declare const __APP_VERSION__: string;
+
+// Checks of input are compiled from text otherwise, which the page's own policy forbids.
+z.config({ jitless: true });
 
 const root = document.getElementById('app') as HTMLElement; // in index.html
 
