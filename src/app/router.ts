@@ -12,7 +12,12 @@ export interface Place {
   readonly rest: readonly string[];
 }
 
+/** A link by which a tablet joins its plant's server: `/#enrol=ABCDE-FGHJK`. */
+const enrolLink = /^#enrol=([0-9A-Za-z-]+)$/;
+
 function readPlace(): Place {
+  const code = enrolLink.exec(location.hash)?.[1];
+  if (code !== undefined) return { screen: 'plant', rest: ['server', code] };
   const [name, ...rest] = location.hash.replace(/^#\/?/, '').split('/').map(decodeURIComponent);
   const screen = screens.find((known) => known === name) ?? 'line';
   return { screen, rest: rest.filter((part) => part !== '') };

@@ -3,6 +3,7 @@
 import { effect, type Signal, signal } from '@preact/signals';
 import { entryId } from '../../../shared/log/entry.ts';
 import { mayDo } from '../../../shared/setup/may.ts';
+import { personByBadge } from '../../../shared/setup/people.ts';
 import { setupProgress } from '../../../shared/setup/progress.ts';
 import type { Recognised } from '../../../shared/setup/recognise.ts';
 import type { Verdict, VerifyAct } from '../../../shared/setup/vocabulary.ts';
@@ -125,9 +126,20 @@ export function createDesk(
     if (late) take(late);
   }
 
+  /** Before there is a line, badges are all that can be scanned: the first engineer signs in to bring a setup in. */
+  function takeBadge(scan: Scan): boolean {
+    for (const code of scan.codes) {
+      const person = personByBadge(app.store.floor().people, code.text.trim());
+      if (!person) continue;
+      others.onBadge(person.person);
+      return true;
+    }
+    return false;
+  }
+
   function take(scan: Scan): boolean {
     const seen = view();
-    if (!seen) return false;
+    if (!seen) return takeBadge(scan);
     if (busy.value) {
       waiting.push(scan);
       return true;

@@ -15,6 +15,8 @@ export interface Connection {
   readonly caller: () => Promise<Caller | null>;
   readonly enrol: (code: string, name: string) => Promise<Result<{ readonly plant: string }, CallFailure>>;
   readonly syncNow: () => void;
+  /** The plant that this tablet was enrolled at; null where it was not. */
+  readonly plant: () => Promise<string | null>;
 }
 
 /** Starts sync; answers null where the page is not secure and so has no key to sign with. */
@@ -48,5 +50,6 @@ export async function connect(app: App): Promise<Connection | null> {
       return enrolled;
     },
     syncNow: sync.now,
+    plant: async () => (await log.readMemory()).enrolled?.plant ?? null,
   };
 }

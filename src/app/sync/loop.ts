@@ -59,6 +59,7 @@ export function startSync(options: SyncOptions): SyncLoop {
         caller,
         onLive: () => {
           failures = 0;
+          status({ phase: 'live', reason: null });
         },
       });
       status({ clockOffMs: caller.clockOffMs() });

@@ -22,6 +22,10 @@ export const plantWords = area({
       labels: { title: 'Labels', text: 'Teach a label that follows no standard.' },
       scanner: { title: 'Scanner', text: 'Test the scanner; print its calibration codes.' },
       practice: { title: 'Practice labels', text: 'Tap a label instead of scanning one.' },
+      server: {
+        title: 'Tablets and server',
+        text: 'Join the plant’s server; what waits to be sent; let tablets in.',
+      },
       tablet: { title: 'This tablet', text: 'Storage, offline copy, language, theme, sound.' },
     },
     back: 'Plant',
@@ -133,6 +137,10 @@ export const plantWords = area({
       labels: { title: 'Etiquetas', text: 'Enseñe una etiqueta que no sigue ninguna norma.' },
       scanner: { title: 'Lector', text: 'Pruebe el lector; imprima sus códigos de calibración.' },
       practice: { title: 'Etiquetas de práctica', text: 'Toque una etiqueta en vez de escanearla.' },
+      server: {
+        title: 'Tabletas y servidor',
+        text: 'Unirse al servidor de la planta; qué espera envío; admitir tabletas.',
+      },
       tablet: { title: 'Esta tableta', text: 'Memoria, copia sin red, idioma, tema, sonido.' },
     },
     back: 'Planta',

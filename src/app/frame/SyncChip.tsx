@@ -1,0 +1,66 @@
+// The tablet and its server in one chip: a word, a shape and a colour. A tap leads to the page that says more.
+
+import type { ReadonlySignal } from '@preact/signals';
+import { useApp } from '../app.ts';
+import { deviceClock } from '../device/clock.ts';
+import type { OfflineState } from '../device/offline.ts';
+import { address } from '../router.ts';
+import type { SyncStatus } from '../sync/ports.ts';
+import { shellWords } from '../words/shell.ts';
+import { syncWords } from '../words/sync.ts';
+import { formatCount, formatSpan, say } from '../words/words.ts';
+
+/** What the chip says: `wide` chips give way where the screen is narrow. */
+interface ChipText {
+  readonly tone: '' | 'go' | 'care' | 'stop';
+  readonly text: string;
+  readonly wide: boolean;
+}
+
+export function SyncChip({ offline }: { readonly offline: ReadonlySignal<OfflineState> }) {
+  const app = useApp();
+  app.nowMs.value; // the span since the last answer grows
+  const status = app.sync.value;
+  const { tone, text, wide } = sayStatus(status) ?? sayOffline(offline.value);
+  return (
+    <a
+      class={`chip ${tone} ${wide ? 'wide' : ''}`}
+      href={address('plant', 'server')}
+      data-testid="offline"
+      data-state={offline.value}
+      data-sync={status?.phase ?? 'alone'}
+      data-backlog={status?.backlog ?? 0}
+    >
+      {text}
+    </a>
+  );
+}
+
+function sayOffline(state: OfflineState): ChipText {
+  const words = say(shellWords);
+  const text = state === 'ready' ? `● ${words.offlineReady}` : `○ ${words.gettingReady}`;
+  return { tone: '', text, wide: true };
+}
+
+/** Null where this tablet has no server of its own to speak of, or another window speaks with it. */
+function sayStatus(status: SyncStatus | null): ChipText | null {
+  if (!status || status.phase === 'alone' || status.phase === 'follower') return null;
+  const words = say(syncWords);
+  if (status.phase === 'refused') return { tone: 'stop', text: `✕ ${words.refused}`, wide: false };
+  if (status.aside.length > 0)
+    return { tone: 'care', text: `! ${words.aside(status.aside.length)}`, wide: false };
+  const isAway = status.reason === 'unreachable' || status.reason === 'unreadable';
+  if (status.phase === 'waiting' && isAway) {
+    const { lastAnswerMs } = status;
+    const span = lastAnswerMs === null ? null : (deviceClock.nowMs() - lastAnswerMs) / 1000;
+    const away = `◌ ${words.unreached(span === null ? null : formatSpan(Math.max(0, span)))}`;
+    const text = status.backlog > 0 ? `${away} · ${words.toSend(formatCount(status.backlog))}` : away;
+    return { tone: 'care', text, wide: true };
+  }
+  if (status.backlog > 0)
+    return { tone: 'care', text: `↑ ${words.toSend(formatCount(status.backlog))}`, wide: true };
+  if (status.phase === 'live') return { tone: 'go', text: `● ${words.live}`, wide: true };
+  // A wait without a reason is the moment between two streams.
+  const waits = status.phase === 'waiting' && status.reason !== null;
+  return { tone: '', text: `◌ ${waits ? words.waits : words.syncing}`, wide: true };
+}

@@ -1,0 +1,104 @@
+// This tablet and its plant's server: how sync stands, joining by a one-time code, and what a lead does with other tablets.
+
+import { useEffect, useState } from 'preact/hooks';
+import { useApp } from '../../../app.ts';
+import { deviceClock } from '../../../device/clock.ts';
+import { place } from '../../../router.ts';
+import type { SyncStatus } from '../../../sync/ports.ts';
+import { Button } from '../../../ui/Button.tsx';
+import { Icon } from '../../../ui/Icon.tsx';
+import { sayCause, serverWords } from '../../../words/server.ts';
+import { formatSpan, say } from '../../../words/words.ts';
+import { Join } from './Join.tsx';
+import { Lead } from './Lead.tsx';
+import './server.css';
+
+/** A new code is what helps against these. */
+const joinHelps = ['tablet-unknown', 'tablet-revoked', 'signature-wrong', 'signature-missing'];
+
+export function Server() {
+  const app = useApp();
+  const words = say(serverWords);
+  const [plant, setPlant] = useState<string | null>(null);
+  const connection = app.connection.value;
+  const status = app.sync.value;
+  const phase = status?.phase ?? null;
+  useEffect(() => {
+    connection?.plant().then(setPlant, () => setPlant(null)); // then shown as not joined
+  }, [connection, phase]);
+  if (app.store.identity.keys === null) {
+    return (
+      <div class="caution" data-testid="no-key">
+        <Icon name="warn" />
+        <div>
+          <b>{words.noKey}</b>
+          <p>{words.noKeyHelp}</p>
+        </div>
+      </div>
+    );
+  }
+  const code = place.value.rest[1] ?? '';
+  const isShut = phase === 'refused' && joinHelps.includes(status?.reason ?? '');
+  return (
+    <div class="stack">
+      {status && phase !== 'alone' && <Standing status={status} plant={plant} />}
+      {connection && (plant === null || isShut || code !== '') && (
+        <Join connection={connection} code={code} again={plant !== null} />
+      )}
+      {connection && plant !== null && !isShut && <Lead connection={connection} />}
+    </div>
+  );
+}
+
+function Standing({ status, plant }: { readonly status: SyncStatus; readonly plant: string | null }) {
+  const app = useApp();
+  const words = say(serverWords);
+  app.nowMs.value; // the span since the last answer grows
+  const { lastAnswerMs, backlog, clockOffMs, reason, aside, phase } = status;
+  const ago = lastAnswerMs === null ? null : Math.max(0, (deviceClock.nowMs() - lastAnswerMs) / 1000);
+  const isOff = Math.abs(clockOffMs) >= 30_000;
+  const off = formatSpan(Math.abs(clockOffMs) / 1000);
+  return (
+    <section class="card stack" data-testid="standing" data-phase={phase}>
+      <h2>{words.standing}</h2>
+      <p>
+        <b>{words.phases[phase]}</b>
+      </p>
+      <dl class="standing">
+        {plant !== null && (
+          <>
+            <dt>{words.plant}</dt>
+            <dd>{plant}</dd>
+          </>
+        )}
+        <dt>{words.lastAnswer}</dt>
+        <dd>{ago === null ? words.never : words.ago(formatSpan(ago))}</dd>
+        <dt>{words.backlog}</dt>
+        <dd data-testid="backlog">{backlog === 0 ? words.nothing : words.entries(backlog)}</dd>
+        <dt>{words.clock}</dt>
+        <dd>{!isOff ? words.clockRight : clockOffMs > 0 ? words.clockBehind(off) : words.clockAhead(off)}</dd>
+        {reason !== null && (
+          <>
+            <dt>{words.why}</dt>
+            <dd data-testid="reason">{sayCause(words, reason)}</dd>
+          </>
+        )}
+      </dl>
+      {aside.length > 0 && (
+        <div class="caution" data-testid="aside">
+          <Icon name="warn" />
+          <div>
+            <b>{words.aside}</b>
+            <p>{words.asideHelp}</p>
+            <p class="code">{aside.join(', ')}</p>
+          </div>
+        </div>
+      )}
+      <div>
+        <Button testId="sync-now" onPress={() => app.connection.value?.syncNow()}>
+          {words.now}
+        </Button>
+      </div>
+    </section>
+  );
+}
