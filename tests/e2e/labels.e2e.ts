@@ -1,0 +1,162 @@
+// A label that follows no standard is taught once on a tablet of the demo plant: scanned, its pieces tapped, the rule tried on
+// the log and approved by a lead; then the line reads it. The rules leave the tablet as a file that the command line takes.
+
+import { readFileSync } from 'node:fs';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { call } from '../cli/call.ts';
+import { startBrowser } from './support/browser.ts';
+import { type RunningDemo, startDemo } from './support/demo.ts';
+import {
+  expectWhole,
+  goTo,
+  openTablet,
+  ownEntries,
+  pad,
+  readLog,
+  scan,
+  scanAll,
+  seeVerdict,
+  type Tablet,
+} from './support/floor.ts';
+
+let demo: RunningDemo;
+let browser: Browser;
+
+beforeAll(async () => {
+  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await demo?.stop();
+});
+
+async function onTablet(work: (tablet: Tablet) => Promise<void>, badge = 'BADGE-2201'): Promise<void> {
+  const tablet = await openTablet(browser, demo.url, { badge, hash: '#/plant/labels' });
+  await tablet.page.getByTestId('teach').waitFor();
+  await work(tablet);
+  expectWhole(await readLog(tablet.page));
+  await tablet.putAway();
+}
+
+/** A label of the demo's empty slot M2-F-023 as no standard has it. */
+const labelOf = (part: string, quantity: number, lot: string) =>
+  `ART#${part}#MENGE#${quantity}#CH#${lot}#2618`;
+const slot = 'M2-F-023';
+const feeder = 'F-0112';
+const part = '22-0603-B';
+
+async function name(page: Page, text: string, field: string): Promise<void> {
+  await page.locator('.token', { hasText: text }).first().click();
+  await page.getByTestId(`name-${field}`).click();
+}
+
+/** Taps part, quantity and lot of the label on the page, names the rule, and has Morag approve it. */
+async function teachRule(page: Page, rule: string): Promise<void> {
+  await name(page, part, 'part');
+  await name(page, '4000', 'quantity');
+  await name(page, 'GL-1', 'lot');
+  await page.getByTestId('teach-name').fill(rule);
+  await page.getByTestId('trial').waitFor();
+  await page.getByTestId('teach-approve').click();
+  await page.getByTestId('badge').fill('BADGE-3301');
+  await page.getByTestId('badge-enter').click();
+  await pad(page, '3301');
+  await page.getByTestId(`rule-${rule}`).waitFor();
+}
+
+describe('a label that follows no standard', () => {
+  it('is not read, is taught once, and then loads', async () => {
+    await onTablet(async ({ page }) => {
+      await scan(page, labelOf(part, 4000, 'GL-1'));
+      expect(await page.getByTestId('scanned').textContent()).toContain('Nothing on it is read');
+      await page.getByTestId('teach-scanned').click();
+      await teachRule(page, 'Glen');
+      const [taught] = await ownEntries(page, 'label.taught');
+      expect(taught?.payload).toMatchObject({
+        ...{ rule: 'Glen', version: 1, by: 'p-3301' },
+        definition: { rule: 'Glen', examples: [{ reads: { part, quantity: '4000', lot: 'GL-1' } }] },
+      });
+
+      await goTo(page, 'load');
+      const seen = await scanAll(page, slot, feeder, labelOf(part, 3500, 'GL-2'));
+      expect(seen.verdict).toBe('accepted');
+      const loaded = (await ownEntries(page, 'reel.verified')).at(-1);
+      expect(loaded?.payload).toMatchObject({ slot, part, quantity: 3500, lot: 'GL-2', verdict: 'accepted' });
+    });
+  });
+
+  it('still refuses a wrong part that the rule reads', async () => {
+    await onTablet(async ({ page }) => {
+      await scan(page, labelOf(part, 4000, 'GL-1'));
+      await page.getByTestId('teach-scanned').click();
+      await teachRule(page, 'Glen');
+      await goTo(page, 'load');
+      for (const code of [slot, feeder, labelOf('99-9999-X', 3500, 'GL-2')]) await scan(page, code);
+      expect(await seeVerdict(page)).toMatchObject({ verdict: 'refused' });
+    });
+  });
+
+  it('is stretched to the character where nothing separates its pieces, and keeps what was tapped elsewhere', async () => {
+    await onTablet(async ({ page }) => {
+      await page.getByTestId('teach').click();
+      await scan(page, `K${part}/Q4000`);
+      await page.locator('.token', { hasText: part }).click();
+      await page.getByTestId('from-later').click();
+      expect(await page.getByTestId('teach-piece').textContent()).toBe(part);
+      await page.getByTestId('name-part').click();
+      await page.locator('.token', { hasText: 'Q4000' }).click();
+      await page.waitForTimeout(450); // a second tap within 400 ms would be a tremble of the hand
+      await page.getByTestId('from-later').click();
+      await page.getByTestId('name-quantity').click();
+      expect(await page.getByTestId('teach-reading').textContent()).toContain('4000');
+      await page.getByTestId('nav-log').click();
+      await page.getByTestId('screen-log').waitFor();
+      await page.goBack();
+      expect(await page.getByTestId('teach-reading').textContent()).toContain(part);
+    });
+  });
+
+  it('cannot be approved by an operator', async () => {
+    await onTablet(async ({ page }) => {
+      await scan(page, labelOf(part, 4000, 'GL-1'));
+      await page.getByTestId('teach-scanned').click();
+      await name(page, part, 'part');
+      await page.getByTestId('teach-name').fill('Mine');
+      await page.getByTestId('teach-approve').click();
+      await page.getByTestId('badge').fill('BADGE-2201');
+      await page.getByTestId('badge-enter').click();
+      expect(await page.getByRole('dialog').textContent()).toContain('Shift lead');
+      expect(await ownEntries(page, 'label.taught')).toEqual([]);
+    });
+  });
+});
+
+describe('the rules', () => {
+  it('leave as a file that the command line reads labels by; a withdrawn rule reads nothing', async () => {
+    await onTablet(async ({ page }) => {
+      await scan(page, labelOf(part, 4000, 'GL-1'));
+      await page.getByTestId('teach-scanned').click();
+      await teachRule(page, 'Glen');
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByTestId('rules-export').click(),
+      ]);
+      const file = await download.path();
+      expect(JSON.parse(readFileSync(file, 'utf8'))).toMatchObject([{ rule: 'Glen', version: 1 }]);
+      const line = JSON.stringify({ codes: [labelOf('22-0603-C', 12, 'GL-9')] });
+      const read = await call(['label', '-', '--rules', file], line);
+      expect(read.code).toBe(0);
+      expect(JSON.parse(read.out)).toMatchObject({ part: '22-0603-C', quantity: 12, lot: 'GL-9' });
+
+      await scan(page, labelOf('22-0603-C', 12, 'GL-9'));
+      expect(await page.getByTestId('scanned').textContent()).toContain('22-0603-C');
+      await page.getByTestId('withdraw-Glen').click();
+      await page.getByTestId('withdraw-why').fill('they print a standard label now');
+      await page.getByTestId('withdraw-yes').click();
+      await page.getByTestId('rule-Glen').waitFor({ state: 'detached' });
+      await scan(page, labelOf(part, 12, 'GL-9'));
+      expect(await page.getByTestId('scanned').textContent()).toContain('Nothing on it is read');
+    }, 'BADGE-3301');
+  });
+});
