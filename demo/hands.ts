@@ -162,7 +162,10 @@ export function spliceSlot(floor: Floor, slot: string, by: By): void {
 
 function takeWrongReel(floor: Floor, wanted: SetupSlot, by: By & { readonly feeder: string }): void {
   const others = placesOf(floor.log.state, floor.setup).filter(
-    (slot) => slot.part !== wanted.part && slot.tapeWidthMm === wanted.tapeWidthMm,
+    (slot) =>
+      slot.part !== wanted.part &&
+      !wanted.alternates.includes(slot.part) &&
+      slot.tapeWidthMm === wanted.tapeWidthMm,
   );
   const other = others[chanceBelow(floor.world.chance, others.length)];
   if (!other) return;

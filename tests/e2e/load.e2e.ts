@@ -223,6 +223,7 @@ describe('a reel that is refused', () => {
       await goTo(page, 'load');
       await page.getByRole('button', { name: /^M1-F-001:/ }).click();
       await page.getByTestId('slot-unload').click();
+      await page.getByTestId('unload-uncounted').click();
       await expect.poll(() => page.getByTestId('notice').textContent()).toContain('M1-F-001 unloaded');
       const seen = await scanAll(page, 'M1-F-001', 'F-0120', reelOf('10-0402-100'));
       expect(seen.verdict).toBe('refused');

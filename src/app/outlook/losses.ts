@@ -23,6 +23,8 @@ export interface FeederLoss {
   readonly reels: number;
   readonly picks: number;
   readonly lost: number;
+  /** One deviation of `lost`: counts and splices that were not certain. */
+  readonly lostSd: number;
   /** Loss of all other feeders together; null where there are none. */
   readonly others: number | null;
   /** True where the newest reels lost more than the ones before, or than the other feeders, beyond bad luck. */
@@ -62,6 +64,7 @@ export function feederLosses(floor: FloorState, line: string): readonly FeederLo
         parts: [...new Set(inOrder.map((reel) => reel.part))].sort(compareText),
         ...{ mean: shown.mean, low: shown.low, high: shown.high },
         ...{ reels: shown.reels, picks: shown.picks, lost: shown.lost },
+        lostSd: Math.hypot(...inOrder.map((reel) => reel.sd ?? 0)),
         others: others?.mean ?? null,
         rising: rise?.rising ?? false,
         recentMean: rise?.recentMean ?? null,

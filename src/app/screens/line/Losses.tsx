@@ -62,7 +62,11 @@ export function Losses({ line }: { readonly line: string }) {
             {words.lossRow(formatShare(loss.mean), formatShare(loss.low), formatShare(loss.high))}
           </span>
           <span class="soft grow">
-            {words.lossEvidence(formatCount(loss.reels), formatCount(loss.lost), formatCount(loss.picks))}
+            {words.lossEvidence(
+              formatCount(loss.reels),
+              `${formatCount(loss.lost)}${loss.lostSd >= 1 ? ` ± ${formatCount(loss.lostSd)}` : ''}`,
+              formatCount(loss.picks),
+            )}
           </span>
           <Button
             tone="quiet"

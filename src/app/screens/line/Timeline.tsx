@@ -178,9 +178,7 @@ function SlotRow(props: {
         </b>
         <span>
           {formatTime(forecast.runOutMs.expected, zone)} ·{' '}
-          {words.parts(
-            `${formatCount(slot.estimate.parts ?? 0)} ± ${formatCount(Math.max(1, slot.estimate.sd))}`,
-          )}
+          {words.parts(formatCount(slot.estimate.parts ?? 0))} ± {formatCount(Math.max(1, slot.estimate.sd))}
         </span>
       </div>
       <div class="acts">

@@ -127,7 +127,7 @@ function ReelRow(props: {
             <b>{formatCount(parts)}</b>
             {sd > 0 && <span class="soft"> ± {spread(sd)}</span>}
             <br />
-            <small class="soft">{say(countWords).bases[reel.basis]}</small>
+            <small class="soft">{say(countWords).bases[reel.at ? 'counted-down' : reel.basis]}</small>
           </>
         )}
       </span>
