@@ -7,7 +7,7 @@ import { createExporter, type ExportFilter, type ExportItem } from '../../../sha
 import type { ExportWish } from '../../../shared/wire/messages.ts';
 import type { Store } from '../stores/store.ts';
 
-const ENTRIES_AT_ONCE = 250;
+const ENTRIES_AT_ONCE = 100;
 
 /** The wish as the log's filter. */
 export function wishToFilter(wish: ExportWish): ExportFilter {
