@@ -42,6 +42,7 @@ export async function openTablet(
       acceptDownloads: true,
     }));
   const page = await context.newPage();
+  page.setDefaultTimeout(20_000);
   const wrongs = watchPage(page, url);
   await page.goto(`${url}${options.hash ?? ''}`);
   await waitReady(page);
@@ -172,6 +173,7 @@ export async function readLog(page: Page): Promise<readonly Entry[]> {
       new Promise<{ entry: unknown }[]>((resolve, reject) => {
         const opening = indexedDB.open('reelward-demo');
         opening.onerror = () => reject(opening.error);
+        opening.onupgradeneeded = () => opening.transaction?.abort(); // looking must not make it
         opening.onsuccess = () => {
           const db = opening.result;
           const all = db

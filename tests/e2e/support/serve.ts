@@ -1,0 +1,100 @@
+// `reelward serve` on a data folder of its own: started, killed without warning, started again on what it left behind.
+
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { dist, freePort, outside } from './demo.ts';
+
+/** A plant's server. */
+export interface PlantServer {
+  readonly url: string;
+  readonly folder: string;
+  /** The code that the server told at its first start. */
+  readonly firstCode: string;
+  /** A fresh one-time code, made in the terminal. */
+  readonly newCode: () => Promise<string>;
+  /** Runs an act of the command line on the server's store; fails where it fails. */
+  readonly act: (...args: readonly string[]) => Promise<string>;
+  /** Ends it as a power cut does. */
+  readonly kill: () => Promise<void>;
+  /** Starts it again on the same folder and port. */
+  readonly start: () => Promise<void>;
+  /** Stops it and takes its folder away. */
+  readonly stop: () => Promise<void>;
+}
+
+const cli = path.join(dist, 'cli/reelward.js');
+
+/** Starts a server with nothing in it. */
+export async function startServe(): Promise<PlantServer> {
+  const folder = await mkdtemp(path.join(tmpdir(), 'reelward-serve-'));
+  const port = await freePort();
+  const data = path.join(folder, 'data');
+  let child: ChildProcess | null = null;
+  const start = async () => {
+    const started = await launch(['serve', '--port', String(port), '--data', data, '--plant', 'Brae Works']);
+    child = started.child;
+    return started.told();
+  };
+  const end = async (signal: NodeJS.Signals) => {
+    if (!child || child.exitCode !== null) return;
+    const over = new Promise((resolve) => child?.once('exit', resolve));
+    child.kill(signal);
+    await over;
+    child = null;
+  };
+  const act = (...args: readonly string[]) => call(['serve', ...args, '--data', data]);
+  const told = await start();
+  return {
+    url: `http://127.0.0.1:${port}/`,
+    folder,
+    firstCode: codeIn(told),
+    newCode: async () => codeIn(await act('enrol')),
+    act,
+    kill: () => end('SIGKILL'),
+    start: async () => void (await start()),
+    stop: async () => {
+      await end('SIGTERM');
+      await rm(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+function codeIn(text: string): string {
+  const code = /\b[0-9A-Z]{5}-[0-9A-Z]{5}\b/.exec(text)?.[0];
+  if (!code) throw new Error(`Cannot join as a code must be told: current value is ${text || 'nothing'}`);
+  return code;
+}
+
+async function launch(args: readonly string[]): Promise<{ child: ChildProcess; told: () => string }> {
+  const child = spawn(process.execPath, [cli, ...args], {
+    stdio: ['ignore', 'ignore', 'pipe'],
+    env: outside(),
+  });
+  let told = '';
+  child.stderr?.on('data', (chunk) => {
+    told += String(chunk);
+  });
+  for (let tries = 0; tries < 300; tries++) {
+    if (child.exitCode !== null) throw new Error(`The server did not start: ${told}`);
+    // The greeting is one write, after the address: a code or none.
+    if (told.includes('serves at')) {
+      await new Promise((resolve) => setTimeout(resolve, 300));
+      return { child, told: () => told };
+    }
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+  throw new Error(`The server does not answer: ${told}`);
+}
+
+function call(args: readonly string[]): Promise<string> {
+  return new Promise((resolve, reject) => {
+    const child = spawn(process.execPath, [cli, ...args], { env: outside() });
+    let told = '';
+    for (const stream of [child.stdout, child.stderr]) stream.on('data', (chunk) => (told += String(chunk)));
+    child.on('close', (code) =>
+      code === 0 ? resolve(told) : reject(new Error(`${args.join(' ')} ended with ${code}: ${told}`)),
+    );
+  });
+}
