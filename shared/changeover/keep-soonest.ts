@@ -66,6 +66,9 @@ export function unitCounter(model: OrderModel): UnitCounter {
 // array, which is worth a factor of two where it fits (up to 64 shared parts).
 // Indices stay inside arrays made for them; `!` spares the hot loops a test that cannot fail.
 
+/** Work of looking one place back for parts, against that of a place. */
+const LOOK_WORK = 0.1;
+
 function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Array): UnitCounter {
   const n = model.jobCount;
   const stride = n + 2;
@@ -90,6 +93,7 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
     let free = 0;
     let kept = 0;
     let oldest = 0;
+    let looks = 0;
     for (let k = 0; k < n; k++) {
       const job = sequence[k]!;
       low[k] = bitsLow[job]!;
@@ -119,6 +123,7 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
         restLow &= ~foundLow;
         restHigh &= ~foundHigh;
         for (let p = k - 2; free > 0 && p >= 0 && p + 1 >= oldest && (restLow | restHigh) !== 0; p--) {
+          looks++;
           foundLow = restLow & low[p]!;
           foundHigh = restHigh & high[p]!;
           if ((foundLow | foundHigh) === 0) continue;
@@ -146,7 +151,7 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
           if (q <= oldest) while (oldest < k && since[oldest] === 0) oldest++;
         }
         if (k >= to && !save && keptBefore[k + 1]! - kept > mayLose) {
-          work += k - from + 1;
+          work += k - from + 1 + looks * LOOK_WORK;
           return limit + 1;
         }
       }
@@ -169,7 +174,7 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
         }
       }
     }
-    work += n - from;
+    work += n - from + looks * LOOK_WORK;
     if (save) keptBefore[n] = kept;
     return total - kept;
   }

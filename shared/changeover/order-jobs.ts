@@ -49,7 +49,7 @@ export interface OrderAnswer extends OrderState {
   readonly late: readonly { readonly job: string; readonly minutes: number }[];
 }
 
-const WORK_PER_SECOND = 12_000_000;
+const WORK_PER_SECOND = 18_000_000;
 /** Work of one node of the exact search, of one evaluation by area per part. */
 const NODE_WORK = 60;
 
