@@ -1,0 +1,143 @@
+// Supplier parts, feeders and blocks kept on a tablet of the demo plant, and what the line makes of them; the scanner's own test.
+
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { calibrationText } from '../../src/app/scan/calibration.ts';
+import { startBrowser } from './support/browser.ts';
+import { type RunningDemo, startDemo } from './support/demo.ts';
+import {
+  expectWhole,
+  goOn,
+  goTo,
+  openTablet,
+  ownEntries,
+  readLog,
+  reelLabel,
+  scan,
+  scanAll,
+  type Tablet,
+} from './support/floor.ts';
+
+let demo: RunningDemo;
+let browser: Browser;
+
+beforeAll(async () => {
+  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await demo?.stop();
+});
+
+async function onTablet(
+  options: { readonly badge?: string; readonly hash: string },
+  work: (tablet: Tablet) => Promise<void>,
+): Promise<void> {
+  const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-4401', ...options });
+  await work(tablet);
+  expectWhole(await readLog(tablet.page));
+  await tablet.putAway();
+}
+
+const slot = 'M2-F-023';
+const feeder = 'F-0112';
+const part = '22-0603-B';
+const supplierLabel = (reel: string) =>
+  reelLabel({ '1P': 'NEW-SUP-77', Q: '4000', '1T': 'LT-9300', '3S': reel });
+
+it('a supplier part is approved by scanning it, and its reel then loads', async () => {
+  await onTablet({ hash: '#/plant/parts' }, async ({ page }) => {
+    await scan(page, supplierLabel('R-970001'));
+    expect(await page.getByTestId('search').inputValue()).toBe('NEW-SUP-77');
+    await page.getByTestId('search').fill('');
+    await page.getByTestId('approve-add').click();
+    await scan(page, supplierLabel('R-970001'));
+    expect(await page.getByTestId('approve-supplier').inputValue()).toBe('NEW-SUP-77');
+    await page.getByTestId('approve-part').fill(part);
+    await page.getByTestId('approve-save').click();
+    await page.getByTestId('approve-save').waitFor({ state: 'detached' });
+    await goTo(page, 'load');
+    expect((await scanAll(page, slot, feeder, supplierLabel('R-970002'))).verdict).toBe('accepted');
+  });
+});
+
+it('a lot is blocked by scanning it and is refused from then on, until a lead lifts the block', async () => {
+  await onTablet({ badge: 'BADGE-3301', hash: '#/plant/parts/blocks' }, async ({ page }) => {
+    const label = (reel: string) => reelLabel({ P: part, Q: '4000', '1T': 'LT-9400', '3S': reel });
+    await page.getByTestId('block-add').click();
+    await scan(page, label('R-970010'));
+    expect(await page.getByTestId('block-value').inputValue()).toBe('LT-9400');
+    await page.getByTestId('block-reason').fill('Terminations look dull');
+    await page.getByTestId('block-save').click();
+    await page.getByTestId('block-LT-9400').waitFor();
+    await goTo(page, 'load');
+    const seen = await scanAll(page, slot, feeder, label('R-970011'));
+    expect(seen.verdict).toBe('refused');
+    expect(seen.text).toContain('Terminations look dull');
+    await goOn(page);
+    await page.goto(`${demo.url}#/plant/parts/blocks`);
+    await page.getByTestId('lift-LT-9400').click();
+    await page.getByTestId('why').fill('Checked under the lens');
+    await page.getByTestId('why-done').click();
+    await page.getByTestId('block-LT-9400').waitFor({ state: 'detached' });
+    const [released] = await ownEntries(page, 'material.released');
+    expect(released?.payload).toMatchObject({ reason: 'Checked under the lens', by: 'p-3301' });
+  });
+});
+
+it('feeders are taken in from pasted rows, wrong rows are named, and one is withdrawn with its reason', async () => {
+  await onTablet({ hash: '#/plant/parts/feeders' }, async ({ page }) => {
+    await page.getByTestId('feeder-paste').click();
+    await page
+      .getByTestId('feeder-rows')
+      .fill('Feeder;Tape width;Pitch\nF-9001;8;2/4\nF-9002;9;4\nF-0001;8;2/4\n');
+    expect(await page.getByTestId('feeder-found').textContent()).toContain('1 new');
+    expect(await page.locator('.faults').textContent()).toContain('Row 3');
+    await page.getByTestId('feeder-take').click();
+    await page.getByTestId('feeder-take').waitFor({ state: 'detached' });
+    await scan(page, 'F-9001');
+    const row = page.getByTestId('feeder-F-9001');
+    expect(await row.textContent()).toContain('8 mm tape');
+    await row.getByRole('button', { name: 'Withdraw' }).click();
+    await page.getByRole('button', { name: 'In repair' }).click();
+    await page.getByTestId('why-done').click();
+    await row.waitFor({ state: 'detached' });
+    const written = await ownEntries(page, 'feeder.known', 'feeder.withdrawn');
+    expect(written.map(({ kind, payload }) => [kind, payload['feeder']])).toEqual([
+      ['feeder.known', 'F-9001'],
+      ['feeder.withdrawn', 'F-9001'],
+    ]);
+  });
+});
+
+it('an operator may look but not change', async () => {
+  await onTablet({ badge: 'BADGE-2201', hash: '#/plant/parts' }, async ({ page }) => {
+    expect(await page.getByTestId('approve-add').getAttribute('aria-disabled')).toBe('true');
+    await page.getByTestId('parts-blocks').click();
+    expect(await page.getByTestId('block-add').getAttribute('aria-disabled')).toBe('true');
+  });
+});
+
+it('the scanner is told right from wrong, and its test scans go nowhere else', async () => {
+  await onTablet({ badge: 'BADGE-2201', hash: '#/plant/scanner' }, async ({ page }) => {
+    await page.getByTestId('calibration-code').first().waitFor();
+    await scan(page, calibrationText);
+    const outcome = page.getByTestId('scanner-outcome');
+    await outcome.waitFor();
+    expect(await outcome.getAttribute('data-fitness')).toBe('right');
+    await scan(page, calibrationText.replaceAll(/[\u0000-\u001f]/g, ''));
+    await page.waitForFunction(
+      () =>
+        document.querySelector('[data-testid=scanner-outcome]')?.getAttribute('data-fitness') ===
+        'plain-only',
+    );
+    expect(await outcome.textContent()).toContain('GS');
+    // A slot scanned here is shown, and does not begin a load.
+    await scan(page, slot);
+    expect(await page.getByTestId('arrived').first().textContent()).toContain('Slot');
+    await page.getByTestId('scanner-keep').click();
+    await goTo(page, 'load');
+    await scan(page, slot);
+    await page.getByText('scan the feeder').waitFor();
+  });
+});
