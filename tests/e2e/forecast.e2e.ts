@@ -1,0 +1,157 @@
+// Forecasting on the tablet: walks laid out, counts with their spread, losses shown with what they rest on, what the store must
+// bring, blocking; and a demo that plays moves the line by itself. Counts are checked against the tape's area, reckoned here.
+
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { startBrowser } from './support/browser.ts';
+import { type RunningDemo, startDemo } from './support/demo.ts';
+import { expectWhole, goTo, openTablet, ownEntries, readLog, scan, type Tablet } from './support/floor.ts';
+
+let demo: RunningDemo;
+let browser: Browser;
+
+beforeAll(async () => {
+  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await demo?.stop();
+});
+
+async function onTablet(work: (tablet: Tablet) => Promise<void>, badge = 'BADGE-2201'): Promise<void> {
+  const tablet = await openTablet(browser, demo.url, { badge });
+  await work(tablet);
+  expectWhole(await readLog(tablet.page));
+  await tablet.putAway();
+}
+
+describe('walks', () => {
+  it('shows the next walks with their slots, and bands over the tapes', async () => {
+    await onTablet(async ({ page }) => {
+      await page.getByTestId('walk-1').waitFor();
+      const stops = (await page.getByTestId('walk-1').locator('.stops').textContent()) ?? '';
+      const first = /[A-Z]\d-[FR]-\d{3}/.exec(stops)?.[0] ?? '';
+      await page.getByTestId(`row-${first}`).locator('.walkband').waitFor();
+      expect(await page.getByTestId(`row-${first}`).locator('.walkband').textContent()).toBe('1');
+      const slots = [...stops.matchAll(/[A-Z]\d-[FR]-\d{3}/g)].map(([slot]) => slot);
+      expect(new Set(slots).size).toBe(slots.length);
+    });
+  });
+
+  it('stay put while nothing happens, and are shared when a second person comes', async () => {
+    await onTablet(async ({ page }) => {
+      await page.getByTestId('walk-1').waitFor();
+      const before = await page.getByTestId('walk-2').locator('.stops').textContent();
+      await page.waitForTimeout(11_000); // two looks of the watch
+      expect(await page.getByTestId('walk-2').locator('.stops').textContent()).toBe(before);
+      await page.getByTestId('crew-2').click();
+      await expect.poll(() => page.getByTestId('walk-1').textContent()).toMatch(/Person [12]/);
+      const crewed = await ownEntries(page, 'line.crewed');
+      expect(crewed.map(({ payload }) => payload['operators'])).toEqual([2]);
+      await page.reload();
+      await expect.poll(() => page.getByTestId('crew-2').getAttribute('aria-pressed')).toBe('true');
+    });
+  });
+});
+
+describe('counts', () => {
+  it('reckons wound tape, warns of the flange, and writes the count with its spread', async () => {
+    await onTablet(async ({ page }) => {
+      await goTo(page, 'stock');
+      await page.getByTestId('stock-reels').click();
+      const row = page.locator('.reel-row').first();
+      const reel = ((await row.getAttribute('data-testid')) ?? '').replace(/^reel-/, '');
+      await page.getByTestId(`count-${reel}`).click();
+      await page.getByTestId('count-measured').click();
+      const type = (field: string, text: string) => page.getByTestId(`count-field-${field}`).fill(text);
+      await type('outerMm', '178');
+      await type('hubMm', '60');
+      await type('pitchMm', '2');
+      await type('fullOuterMm', '137');
+      await type('fullParts', '10000');
+      await expect
+        .poll(() => page.getByTestId('count-take').textContent())
+        .toContain('larger than a full reel');
+      await type('outerMm', '105');
+      const parts = Math.round((10_000 * (105 ** 2 - 60 ** 2)) / (137 ** 2 - 60 ** 2));
+      await expect
+        .poll(async () => (await page.getByTestId('count-result').textContent())?.replaceAll(',', ''))
+        .toMatch(new RegExp(`^${parts} ± \\d+ parts$`));
+      await page.getByTestId('count-take').click();
+      await expect.poll(() => page.getByTestId('notice').textContent()).toContain(reel);
+      const [written] = await ownEntries(page, 'reel.counted');
+      expect(written?.payload).toMatchObject({ reel, quantity: parts, basis: 'measured' });
+      expect(Number(written?.payload['sd'])).toBeGreaterThan(20);
+      // The full reel's figures are remembered for the part.
+      await page.getByTestId(`count-${reel}`).click();
+      await page.getByTestId('count-measured').click();
+      expect(await page.getByTestId('count-field-fullOuterMm').inputValue()).toBe('137');
+    });
+  });
+
+  it('says what a feeder lost when a counted reel comes off, and shows what that rests on', async () => {
+    await onTablet(async ({ page }) => {
+      await page.getByTestId('timeline').waitFor();
+      const slot = ((await page.locator('.slotrow').first().getAttribute('data-testid')) ?? '').slice(4);
+      const feeder = (await readLog(page))
+        .filter(({ kind, payload }) => kind === 'reel.verified' && payload['slot'] === slot)
+        .flatMap(({ payload }) => (typeof payload['feeder'] === 'string' ? [payload['feeder']] : []))
+        .at(-1);
+      await goTo(page, 'load');
+      await page.getByRole('button', { name: new RegExp(`^${slot}:`) }).click();
+      await page.getByTestId('slot-unload').click();
+      await page.getByTestId('unload-empty').click();
+      await expect
+        .poll(() => page.getByTestId('notice').textContent())
+        .toMatch(new RegExp(`${slot} unloaded\\. ${feeder} lost [\\d,]+ of [\\d,]+ picks`));
+      await goTo(page, 'line');
+      await page.getByTestId('losses').locator('summary').click();
+      const row = page.getByTestId(`loss-${feeder}`);
+      await row.waitFor();
+      await page.getByTestId(`evidence-${feeder}`).click();
+      expect(await row.locator('.evidence li').first().textContent()).toMatch(/left 0|0 ± 0 left/);
+    });
+  });
+});
+
+describe('reels', () => {
+  it('lists what the store must bring, finds a reel by scan, and a lead blocks its lot', async () => {
+    await onTablet(async ({ page }) => {
+      await goTo(page, 'stock');
+      await page.getByTestId('pick-list').waitFor();
+      expect(await page.locator('.pick').count()).toBeGreaterThan(3);
+      await page.getByTestId('stock-outlook').click();
+      expect(await page.getByTestId('reel-outlook').locator('.chain').count()).toBeGreaterThan(3);
+      const known = (await readLog(page)).find(
+        ({ kind, payload }) =>
+          kind === 'reel.verified' && payload['verdict'] === 'accepted' && payload['lot'] !== null,
+      )?.payload;
+      await scan(page, String(known?.['reel']));
+      await page.getByTestId(`reel-${known?.['reel']}`).waitFor();
+      expect(await page.locator('.reel-row').count()).toBe(1);
+      await page.getByTestId(`block-${known?.['reel']}`).click();
+      await page.getByRole('button', { name: 'Supplier recall' }).click();
+      await page.getByTestId('block-yes').click();
+      await expect.poll(() => page.locator('.reel-row .chip.stop').count()).toBe(1);
+      const [blocked] = await ownEntries(page, 'material.blocked');
+      expect(blocked?.payload).toMatchObject({ lot: known?.['lot'], reel: null, reason: 'Supplier recall' });
+      await page.getByTestId('stock-blocks').click();
+      expect(await page.getByTestId('blocks').textContent()).toContain(String(known?.['lot']));
+    }, 'BADGE-3301');
+  });
+});
+
+describe('a demo that plays', () => {
+  it('moves the line by itself: panels count up and a slot’s parts go down, with nobody touching it', async () => {
+    const playing = await startDemo(['--play', '120']);
+    const tablet = await openTablet(browser, playing.url, { badge: null });
+    const { page } = tablet;
+    const done = async () =>
+      Number(/^([\d,]+)/.exec((await page.locator('.runbar .panels').textContent()) ?? '')?.[1] ?? 0);
+    await page.getByTestId('walk-1').waitFor();
+    const before = await done();
+    await expect.poll(done, { timeout: 30_000 }).toBeGreaterThan(before + 4);
+    await tablet.putAway();
+    await playing.stop();
+  });
+});
