@@ -4,27 +4,21 @@ import { computed, effect, signal } from '@preact/signals';
 import { render } from 'preact';
 import * as z from 'zod/mini';
 import { type App, AppContext, type Notice, type Preferences } from './app.ts';
-import { demoStoreName, isDemo, loadDemo } from './demo/demo.ts';
-import { demoClock, readDemoState } from './demo/play.ts';
-import { createDesk } from './desk/desk.ts';
-import { createAlarm } from './device/alarm.ts';
-import { startOffline } from './device/offline.ts';
+import { demoStoreName, isDemo } from './demo/is-demo.ts';
+import { deviceClock } from './device/clock.ts';
 import { askToKeep, readStorage, type StorageHealth } from './device/storage.ts';
 import type { Connection } from './frame/connect.ts';
 import { FaultCurtain } from './frame/FaultCurtain.tsx';
-import { signIn } from './frame/PeopleDialogs.tsx';
 import { Root } from './frame/Root.tsx';
-import { startWatch } from './outlook/watch.ts';
 import { followAddress } from './router.ts';
 import { createRawScans } from './scan/raw.ts';
 import { createScanStream } from './scan/scan.ts';
-import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
-import { attachWedge } from './scan/wedge-dom.ts';
 import type { StoreFault } from './store/database.ts';
 import { keepPreferences, readPreferences } from './store/preferences.ts';
 import { openStore, StoreError } from './store/store.ts';
 import type { SyncStatus } from './sync/ports.ts';
 import { language } from './words/words.ts';
+import type { Work } from './work.ts';
 import './ui/theme.css';
 
 declare const __APP_VERSION__: string;
@@ -35,8 +29,11 @@ z.config({ jitless: true });
 const root = document.getElementById('app') as HTMLElement; // in index.html
 
 async function start(): Promise<void> {
-  const demo = isDemo() ? await readDemoState() : null;
-  const clock = demoClock(demo);
+  // Fetched while the log opens.
+  const workModule = import('./work.ts');
+  const play = isDemo() ? await import('./demo/play.ts') : null;
+  const demo = play ? await play.readDemoState() : null;
+  const clock = play ? play.demoClock(demo) : deviceClock;
   const store = await openStore({
     clock,
     appVersion: __APP_VERSION__,
@@ -82,28 +79,6 @@ async function start(): Promise<void> {
     connection: signal<Connection | null>(null),
     notice: signal<Notice | null>(null),
   };
-  const desk = createDesk(app, {
-    onTakeOut: (slot, scan) =>
-      void import('./desk/take-out.ts').then(({ takeOut }) => takeOut(app, slot, scan.via)),
-    onBadge: (id) => {
-      const person = store.floor().people.get(id);
-      if (person) signIn(app, person, { how: 'badge', checked: 'tablet' });
-    },
-    onPanel: (run, serial, scan) => {
-      const line = app.line.value;
-      if (line === null) return;
-      const panels = (store.floor().runs.get(run)?.done ?? 0) + 1;
-      app
-        .write([{ kind: 'panels.counted', payload: { run, line, add: 1, panels, serial, via: scan.via } }])
-        .catch(() => undefined); // shown by the fault screen
-    },
-  });
-  app.scans.take((scan) => desk.take(scan));
-  attachWedge(window, app.scans, {
-    nowMs: clock.nowMs,
-    settings: () => ({ ...DEFAULT_WEDGE_SETTINGS, ...preferences.peek().scanner }),
-    onRaw: (scan) => app.rawScans.push(scan),
-  });
   followAddress();
 
   effect(() => {
@@ -118,11 +93,6 @@ async function start(): Promise<void> {
   };
   effect(showTheme);
   dark.addEventListener('change', showTheme);
-  effect(() => {
-    const busy = desk.desk.value.slot !== null || desk.desk.value.reel !== null || desk.busy.value;
-    deskOpen.value = busy ? 1 : 0;
-  });
-  const offline = startOffline(() => openTasks.value + deskOpen.value);
   const storage = signal<StorageHealth>({ kept: null, usedBytes: null, quotaBytes: null });
   const lookAtStorage = async () => {
     storage.value = await readStorage();
@@ -131,21 +101,19 @@ async function start(): Promise<void> {
   setInterval(() => void lookAtStorage(), 60_000);
   addEventListener('pointerdown', () => void askToKeep().then(lookAtStorage), { once: true });
 
-  await loadDemo(app, demo);
-  const alarm = createAlarm(() => preferences.value.sound);
-  const watch = startWatch(app, alarm);
+  if (isDemo()) await (await import('./demo/demo.ts')).loadDemo(app, demo);
+  const work = signal<Work | null>(null);
   render(
     <AppContext.Provider value={app}>
-      <Root desk={desk} offline={offline} fault={fault} storage={storage} watch={watch} alarm={alarm} />
+      <Root work={work} fault={fault} storage={storage} />
     </AppContext.Provider>,
     root,
   );
+  work.value = (await workModule).startWork(app);
   document.documentElement.dataset['ready'] = 'true';
   const { connect } = await import('./frame/connect.ts');
   app.connection.value = await connect(app);
 }
-
-const deskOpen = signal(0);
 
 start().catch((error: unknown) => {
   const fault = error instanceof StoreError ? error.fault : 'unknown';

@@ -21,22 +21,14 @@ const labelsSchema = z.array(
 /** A label on the screen to practise with. */
 export type PracticeLabel = Readonly<z.output<typeof labelsSchema>[number]>;
 
-/** The demo keeps a log of its own: what is practised must never reach a real plant's server from the same address. */
-export const demoStoreName = 'reelward-demo';
-
 const labelsKey = 'practice-labels';
 const openedKey = 'demo-opened';
 /** A demo that was opened anew this much later plays another shift; the log kept here is yesterday's. */
 const STALE_MS = 3_600_000;
 
-/** True where this page was served by the demo. */
-export function isDemo(): boolean {
-  return document.querySelector('meta[name="reelward-demo"]') !== null;
-}
-
 /** Takes the demo plant in where the log knows no line yet, and follows it where it plays; a failure leaves what is here. */
 export async function loadDemo(app: App, state: DemoState | null): Promise<void> {
-  if (!isDemo() || state === null) return;
+  if (state === null) return;
   try {
     const isFresh = app.store.floor().lines.size === 0;
     if (!isFresh) await offerFreshStart(app, state);

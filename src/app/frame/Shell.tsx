@@ -8,14 +8,19 @@ import { address, place, type ScreenName, screens } from '../router.ts';
 import { Icon, type IconName } from '../ui/Icon.tsx';
 import { shellWords } from '../words/shell.ts';
 import { formatCount, say } from '../words/words.ts';
-import { CameraOverlay } from './CameraOverlay.tsx';
-import { Dock } from './Dock.tsx';
+import { lazy } from './lazy.tsx';
 import { Notices } from './Notices.tsx';
-import { ClearDialog, QuantityDialog, SignInDialog } from './PeopleDialogs.tsx';
-import { QuestionDialog } from './QuestionDialog.tsx';
-import { TypeDialog } from './TypeDialog.tsx';
-import { VerdictBand } from './VerdictBand.tsx';
 import '../ui/shell.css';
+
+// None of these is needed to draw the first screen.
+const Dock = lazy(() => import('./Dock.tsx').then((module) => module.Dock), <section class="dock" />);
+const VerdictBand = lazy(() => import('./VerdictBand.tsx').then((module) => module.VerdictBand));
+const CameraOverlay = lazy(() => import('./CameraOverlay.tsx').then((module) => module.CameraOverlay));
+const TypeDialog = lazy(() => import('./TypeDialog.tsx').then((module) => module.TypeDialog));
+const QuestionDialog = lazy(() => import('./QuestionDialog.tsx').then((module) => module.QuestionDialog));
+const SignInDialog = lazy(() => import('./PeopleDialogs.tsx').then((module) => module.SignInDialog));
+const ClearDialog = lazy(() => import('./PeopleDialogs.tsx').then((module) => module.ClearDialog));
+const QuantityDialog = lazy(() => import('./PeopleDialogs.tsx').then((module) => module.QuantityDialog));
 
 const icons: Readonly<Record<ScreenName, IconName>> = {
   line: 'line',
@@ -35,7 +40,8 @@ type Over =
   | { readonly over: 'quantity' };
 
 interface ShellProps {
-  readonly desk: DeskRun;
+  /** Null for the moment until its chunk is there. */
+  readonly desk: DeskRun | null;
   /** Number shown beside a screen's name, e.g. warnings that wait. */
   readonly counts: Readonly<Partial<Record<ScreenName, number>>>;
   readonly banner: ComponentChildren;
@@ -47,8 +53,8 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
   const words = say(shellWords);
   const [over, setOver] = useState<Over | null>(null);
   const close = () => setOver(null);
-  const shown = desk.shown.value;
-  const question = desk.desk.value.question;
+  const shown = desk?.shown.value ?? null;
+  const question = desk?.desk.value.question ?? null;
   return (
     <div class="shell">
       <nav aria-label="Reelward">
@@ -60,7 +66,7 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
             data-testid={`nav-${name}`}
             onClick={() => {
               close();
-              if (shown) desk.goOn();
+              if (shown) desk?.goOn();
             }}
           >
             <Icon name={icons[name]} />
@@ -76,7 +82,7 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
         {banner}
         {children}
         {over?.over === 'camera' && <CameraOverlay onClose={close} />}
-        {shown && (
+        {desk && shown && (
           <VerdictBand
             desk={desk}
             shown={shown}
@@ -85,11 +91,15 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
           />
         )}
       </main>
-      <Dock
-        desk={desk}
-        onCamera={() => setOver({ over: 'camera' })}
-        onType={() => setOver({ over: 'type' })}
-      />
+      {desk ? (
+        <Dock
+          desk={desk}
+          onCamera={() => setOver({ over: 'camera' })}
+          onType={() => setOver({ over: 'type' })}
+        />
+      ) : (
+        <section class="dock" />
+      )}
       <Notices />
       {over?.over === 'type' && <TypeDialog onClose={close} />}
       {over?.over === 'sign-in' && <SignInDialog onClose={close} />}
@@ -98,7 +108,7 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
           entry={over.entry}
           onClose={(cleared) => {
             close();
-            if (cleared) desk.clear();
+            if (cleared) desk?.clear();
           }}
         />
       )}
@@ -107,11 +117,11 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
           onClose={close}
           onQuantity={(quantity) => {
             close();
-            desk.setQuantity(quantity);
+            desk?.setQuantity(quantity);
           }}
         />
       )}
-      {question && <QuestionDialog desk={desk} question={question} />}
+      {desk && question && <QuestionDialog desk={desk} question={question} />}
     </div>
   );
 }

@@ -113,6 +113,8 @@ export function planWalks(
     readonly operators: number;
     readonly known?: readonly (readonly KnownRound[])[];
     readonly cures?: boolean;
+    /** Keeps who does what even where somebody is missed: sharing anew costs a hundred plans. */
+    readonly keepShares?: boolean;
     /** Slots that somebody sees to already. */
     readonly without?: ReadonlySet<string>;
   },
@@ -153,7 +155,11 @@ interface Share {
 
 function shared(
   ask: RoundsAsk,
-  how: { readonly operators: number; readonly known?: readonly (readonly KnownRound[])[] },
+  how: {
+    readonly operators: number;
+    readonly known?: readonly (readonly KnownRound[])[];
+    readonly keepShares?: boolean;
+  },
 ): readonly Share[] {
   const { known } = how;
   if (how.operators <= 1) {
@@ -162,7 +168,7 @@ function shared(
   }
   const held = known?.length === how.operators ? heldShares(ask, known) : null;
   // Sharing anew costs a hundred plans: only where somebody would be missed.
-  if (held?.every((share) => share.missed.length === 0)) return held;
+  if (held !== null && (how.keepShares || held.every((share) => share.missed.length === 0))) return held;
   const names = Array.from({ length: how.operators }, (_, index) => String(index));
   const walkingOrder = ask.splices.map((need) => need.slot).sort(compareSlots);
   const fresh = shareRounds({ rounds: ask, operators: names, walkingOrder }).map(planOfShare);

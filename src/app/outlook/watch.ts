@@ -1,7 +1,7 @@
 // Watches the line: a new outlook with every change and every few seconds; raises warnings once, in the log, so that neither a
 // reload nor another tablet forgets or repeats them; calls until somebody takes note.
 
-import { effect, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import type { WarningState } from '../../../shared/forecast/warnings.ts';
 import type { WorkingTime } from '../../../shared/forecast/working-time.ts';
 import { needKey } from '../../../shared/setup/state.ts';
@@ -13,6 +13,8 @@ import { planWalks, type WalkPlan } from './rounds.ts';
 
 /** A new look at the clock after this long. */
 const LOOK_EVERY_MS = 5000;
+/** Splices are shared anew among several people no more often than this. */
+const SHARE_EVERY_MS = 60_000;
 /** An unacknowledged warning calls again after this long. */
 const CALL_EVERY_MS: Readonly<Record<'soon' | 'due' | 'late', number>> = {
   soon: 120_000,
@@ -25,6 +27,8 @@ const DAY_MS = 86_400_000;
 export interface Watch {
   /** Null where nothing is being built. */
   readonly outlook: ReadonlySignal<Outlook | null>;
+  /** Warnings that nobody has taken note of at their present level. */
+  readonly warnings: ReadonlySignal<readonly SlotOutlook[]>;
   /** The walks that serve the coming splices; null where nothing is being built. */
   readonly walks: ReadonlySignal<WalkPlan | null>;
   /** A person took note of a warning. Resolves when that is durable. */
@@ -37,6 +41,7 @@ export function startWatch(app: App, alarm: Alarm): Watch {
   const walks = signal<WalkPlan | null>(null);
   let planned: { run: string; operators: number } | null = null;
   let planWaits = false;
+  let sharedMs = Number.NEGATIVE_INFINITY;
   const remembered = new Map<string, WarningState>();
   const calledAt = new Map<string, number>();
   let calendar: { line: string; day: number; rules: unknown; time: WorkingTime } | null = null;
@@ -91,7 +96,14 @@ export function startWatch(app: App, alarm: Alarm): Watch {
     const isSame = planned?.run === now.run.run && planned.operators === operators;
     const known = isSame ? walks.peek()?.known : undefined;
     planned = { run: now.run.run, operators };
-    walks.value = planWalks(now, { operators, cures: true, ...(known === undefined ? {} : { known }) });
+    const keepShares = known !== undefined && Math.abs(now.pace.nowMs - sharedMs) < SHARE_EVERY_MS;
+    if (!keepShares) sharedMs = now.pace.nowMs;
+    walks.value = planWalks(now, {
+      operators,
+      cures: true,
+      keepShares,
+      ...(known === undefined ? {} : { known }),
+    });
   }
 
   /** Writes a warning down once a level; two tablets may both do so, which says the same thing twice. */
@@ -125,6 +137,7 @@ export function startWatch(app: App, alarm: Alarm): Watch {
   });
   return {
     outlook,
+    warnings: computed(() => (outlook.value ? openWarnings(outlook.value) : [])),
     walks,
     acknowledge: async (slot) => {
       const { line, need, slot: address } = { line: slot.loaded.line, need: slot.need, slot: slot.slot };

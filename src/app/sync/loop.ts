@@ -52,6 +52,11 @@ export function startSync(options: SyncOptions): SyncLoop {
       onAnswer: () => status({ lastAnswerMs: options.world.nowMs() }),
     });
     const rounds = createRounds({ ...options, caller, memory, status });
+    // Counted also while the server is away: that is when people ask what waits.
+    const count = () => void rounds.tellBacklog().catch(() => undefined); // a log that fails tells so itself
+    const unwatch = options.log.onAppend(count);
+    options.signal.addEventListener('abort', unwatch);
+    count();
     for (let failures = 0; !options.signal.aborted; ) {
       status({ phase: 'syncing', againMs: null });
       const failure = await runOnce(options, {

@@ -30,6 +30,8 @@ export interface Rounds {
   readonly takeLive: (live: Live) => Promise<boolean>;
   /** Pulls one page of the history that a snapshot stood in for; `done` where there is none left. */
   readonly history: () => Promise<CallFailure | 'done' | null>;
+  /** Counts own entries that the server does not hold yet; asks nobody. */
+  readonly tellBacklog: () => Promise<void>;
   /** Keeps the server's newest checkpoint. */
   readonly checkpoint: () => Promise<CallFailure | null>;
 }
@@ -199,6 +201,7 @@ export function createRounds(parts: RoundParts): Rounds {
     start,
     push,
     pull,
+    tellBacklog,
     takeLive: async (live) => {
       if (live.serverEpoch !== memory.serverEpoch || live.from !== memory.cursor) {
         // An event that was pulled already is no gap.

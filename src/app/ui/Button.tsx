@@ -28,11 +28,12 @@ export function Button(props: ButtonProps) {
       {...(props.testId === undefined ? {} : { 'data-testid': props.testId })}
       onClick={(event) => {
         const button = event.currentTarget;
+        if (event.detail > 0) button.blur(); // by pointer; a keyboard user keeps the place
+        if (disabledReason !== null) return;
         const last = Number(button.dataset['pressed'] ?? -REPEAT_MS);
         if (event.timeStamp - last < REPEAT_MS) return;
         button.dataset['pressed'] = String(event.timeStamp);
-        if (event.detail > 0) button.blur(); // by pointer; a keyboard user keeps the place
-        if (disabledReason === null) props.onPress();
+        props.onPress();
       }}
     >
       <span>

@@ -3,7 +3,7 @@
 import type { ComponentChildren } from 'preact';
 import { type Act, mayDo } from '../../../../shared/setup/may.ts';
 import { useApp, useFloor } from '../../app.ts';
-import { isDemo } from '../../demo/demo.ts';
+import { isDemo } from '../../demo/is-demo.ts';
 import type { Alarm } from '../../device/alarm.ts';
 import type { Offline } from '../../device/offline.ts';
 import { lazy } from '../../frame/lazy.tsx';

@@ -1,0 +1,57 @@
+// What the first screen does not need to be drawn: the desk, the scanner, the watch over the line, the offline copy. A chunk of
+// its own that is fetched while the log opens, so that the page shows itself early and works a moment later.
+
+import { effect, type Signal, signal } from '@preact/signals';
+import type { App } from './app.ts';
+import { createDesk, type DeskRun } from './desk/desk.ts';
+import { type Alarm, createAlarm } from './device/alarm.ts';
+import { type Offline, startOffline } from './device/offline.ts';
+import { startWatch, type Watch } from './outlook/watch.ts';
+import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
+import { attachWedge } from './scan/wedge-dom.ts';
+
+/** The working parts of the page. */
+export interface Work {
+  readonly desk: DeskRun;
+  readonly watch: Watch;
+  readonly alarm: Alarm;
+  readonly offline: Offline;
+}
+
+/** Starts the working parts. */
+export function startWork(app: App): Work {
+  const desk = createDesk(app, {
+    onTakeOut: (slot, scan) =>
+      void import('./desk/take-out.ts').then(({ takeOut }) => takeOut(app, slot, scan.via)),
+    onBadge: (id) => {
+      const person = app.store.floor().people.get(id);
+      if (!person) return;
+      void import('./frame/PeopleDialogs.tsx').then(({ signIn }) =>
+        signIn(app, person, { how: 'badge', checked: 'tablet' }),
+      );
+    },
+    onPanel: (run, serial, scan) => {
+      const line = app.line.value;
+      if (line === null) return;
+      const panels = (app.store.floor().runs.get(run)?.done ?? 0) + 1;
+      app
+        .write([{ kind: 'panels.counted', payload: { run, line, add: 1, panels, serial, via: scan.via } }])
+        .catch(() => undefined); // shown by the fault screen
+    },
+  });
+  app.scans.take((scan) => desk.take(scan));
+  attachWedge(window, app.scans, {
+    nowMs: app.clock.nowMs,
+    settings: () => ({ ...DEFAULT_WEDGE_SETTINGS, ...app.preferences.peek().scanner }),
+    onRaw: (scan) => app.rawScans.push(scan),
+  });
+  const isBusy: Signal<boolean> = signal(false);
+  effect(() => {
+    isBusy.value = desk.desk.value.slot !== null || desk.desk.value.reel !== null || desk.busy.value;
+  });
+  const offline = startOffline(() => app.openTasks.value + (isBusy.value ? 1 : 0));
+  const alarm = createAlarm(() => app.preferences.value.sound);
+  // The first verdict must not wait for its own screen.
+  void import('./frame/VerdictBand.tsx');
+  return { desk, alarm, offline, watch: startWatch(app, alarm) };
+}
