@@ -58,6 +58,7 @@ describe('gatherAnswer()', () => {
       [bar('P1', 2, 1), bar('Q5', 2, 61)],
       [bar('Q5', 2, 61)],
       [bar('L9', 2, 121), bar('Q5', 2, 61)],
+      [bar('L9', 2, 121), bar('P1', 2, 1)],
     ];
     expect(answerAfter(frames).kind).toBe('gathering');
     const quiet = [...frames, ...Array.from({ length: 4 }, () => [bar('P1', 0, 0)])];
@@ -68,6 +69,7 @@ describe('gatherAnswer()', () => {
   it('carries a code along while the hand moves and turns', () => {
     // 300 pixels to the right within a frame; the first stripe is not read again.
     const answer = answerAfter([
+      [bar('P1', 100, 100), bar('Q5', 100, 160)],
       [bar('P1', 100, 100), bar('Q5', 100, 160)],
       [bar('Q5', 400, 160)],
       ...Array.from({ length: 5 }, () => [bar('Q5', 400, 160)]),
@@ -95,15 +97,15 @@ describe('gatherAnswer()', () => {
 
   it('gives stripes between two square codes to the nearer one', () => {
     const frame = [code(ENVELOPE_A, 100, 100), bar('1PX', 180, 110), code(ENVELOPE_B, 560, 100)];
-    const answer = answerAfter([frame, frame]);
+    const answer = answerAfter([frame, frame, frame]);
     expect(textsOf(answer)).toEqual([['1PX', ENVELOPE_A].sort(), [ENVELOPE_B]]);
   });
 
-  it('takes Code 39 only when two frames agree', () => {
-    const doubtful = [bar('PART-1', 0, 0, 'Code39')];
+  it.each(['Code39', 'Code128', 'ITF'])('takes %s only when two frames agree', (format) => {
+    const doubtful = [bar('PART-1', 0, 0, format)];
     expect(answerAfter([doubtful]).kind).toBe('nothing');
     expect(answerAfter([doubtful, doubtful]).kind).toBe('gathering');
-    const misread = answerAfter([doubtful, [bar('PART-7', 0, 0, 'Code39')], [], []]);
+    const misread = answerAfter([doubtful, [bar('PART-7', 0, 0, format)], [], []]);
     expect(misread.kind).toBe('nothing');
   });
 
@@ -135,7 +137,11 @@ describe('gatherAnswer()', () => {
   });
 
   it('drops a code that the camera has moved away from', () => {
-    const frames = [[bar('P1', 0, 0)], ...Array.from({ length: 20 }, () => [bar('P2', 900, 600)])];
+    const frames = [
+      [bar('P1', 0, 0)],
+      [bar('P1', 0, 0)],
+      ...Array.from({ length: 20 }, () => [bar('P2', 900, 600)]),
+    ];
     const answer = answerAfter(frames);
     expect([answer.kind, textsOf(answer)]).toEqual(['complete', ['P2']]);
   });
