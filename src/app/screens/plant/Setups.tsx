@@ -2,7 +2,7 @@
 
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
-import { goTo } from '../../router.ts';
+import { address, goTo } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
@@ -22,7 +22,16 @@ export function Setups() {
     );
   const refusal = useRefusal('choose-setup');
   const blocked = refusal ?? (floor.current.has(line ?? '') ? words.setups.runOpen : null);
-  if (setups.length === 0 || line === null) return <p class="empty">{words.setups.none}</p>;
+  if (setups.length === 0 || line === null) {
+    return (
+      <div class="empty">
+        {words.setups.none}
+        <a class="button" href={address('plant', 'sheet')}>
+          {words.tiles.sheet.title}
+        </a>
+      </div>
+    );
+  }
   return (
     <div>
       {setups.map((setup) => {
