@@ -1,6 +1,7 @@
 // A changeover in hand: where it stands, its feeders, its checklist, and the release.
 
 import { useState } from 'preact/hooks';
+import { lastGoodPanelMs } from '../../../../shared/changeover/times.ts';
 import type { Changeover } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
@@ -16,8 +17,8 @@ import { ChecklistPanel } from './ChecklistPanel.tsx';
 import { changeFacts, checklistOf, templateFor } from './checklist-desk.ts';
 import { FeederList } from './FeederList.tsx';
 import { FirstPanel } from './FirstPanel.tsx';
-import { stoppedMs } from './model.ts';
 import { ReleaseDialog } from './ReleaseDialog.tsx';
+import { TimesPanel } from './TimesPanel.tsx';
 
 const tabs = ['feeders', 'checklist', 'first', 'times'] as const;
 type Tab = (typeof tabs)[number];
@@ -32,7 +33,7 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
   const [asking, setAsking] = useState<'last' | 'drop' | 'release' | null>(null);
   const { line } = changeover;
   const from = floor.setups.get(changeover.from ?? '');
-  const sinceMs = stoppedMs(floor, changeover);
+  const sinceMs = lastGoodPanelMs(floor, changeover);
   const list = checklistOf(floor, changeover);
   const close = () => setAsking(null);
   return (
@@ -88,6 +89,7 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
           </button>
         ))}
       </div>
+      {tab === 'times' && <TimesPanel changeover={changeover} />}
       {tab === 'first' && <FirstPanel changeover={changeover} />}
       {tab === 'feeders' && <FeederList changeover={changeover} />}
       {tab === 'checklist' &&

@@ -69,13 +69,6 @@ export function doneSlots(floor: FloorState, changeover: Changeover): readonly S
     .sort((a, b) => b.atMs - a.atMs || compareSlots(a.slot, b.slot));
 }
 
-/** When the line stopped building the old product: its last counted panel, else the run's end; null while it runs. */
-export function stoppedMs(floor: FloorState, changeover: Changeover): number | null {
-  if (floor.current.has(changeover.line)) return null;
-  const last = [...floor.runs.values()].filter((run) => run.line === changeover.line).at(-1);
-  return last ? (last.counts.at(-1)?.[1] ?? last.sinceMs) : changeover.beganMs;
-}
-
 /** A number that a person typed, comma or point; null where it is none. */
 export function readFigure(text: string): number | null {
   const trimmed = text.trim().replace(',', '.');

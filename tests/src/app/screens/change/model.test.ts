@@ -14,15 +14,11 @@ import {
   doneSlots,
   loadedFeeders,
   planChange,
-  stoppedMs,
 } from '../../../../../src/app/screens/change/model.ts';
 import {
   beginStory,
   brookSetup,
-  counted,
   type Story,
-  started,
-  startMs,
   tellPlant,
   unloaded,
   verified,
@@ -125,18 +121,6 @@ describe('doneSlots()', () => {
     story.tell('reel.verified', verified('M1-F-005', 'C-200', { setup: 'fern-bottom-b' }), { at: 100 });
     story.tell('reel.verified', verified('M1-F-006', 'C-200', { setup: 'fern-bottom-b' }), { at: 200 });
     expect(doneSlots(story.floor(), changeover).map((each) => each.slot)).toEqual(['M1-F-006', 'M1-F-005']);
-  });
-});
-
-describe('stoppedMs()', () => {
-  test('is null while the line runs, then the last counted panel', () => {
-    const story = tellLoaded();
-    story.tell('run.started', started('run-1'));
-    const changeover = tellBegan(story);
-    expect(stoppedMs(story.floor(), changeover)).toBeNull();
-    story.tell('panels.counted', counted('run-1', 5), { at: 300 });
-    story.tell('run.ended', { run: 'run-1', line: 'L1', panels: 5, note: '' }, { at: 400 });
-    expect(stoppedMs(story.floor(), changeover)).toBe(startMs + 300_000);
   });
 });
 

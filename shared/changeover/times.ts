@@ -1,0 +1,216 @@
+// How long did a changeover take, whose hands and which steps took it, and what could have been done while the line still ran?
+// Method: every answer and every handling is a mark; the time up to a mark since the same person's mark before is that mark's, less
+// breaks and planned stops. External and internal setup as in SMED (Shingo 1985, from memory).
+// Refused: asking people to start and stop a clock for each step.
+
+import type { ChecklistStep } from '../setup/checklist.ts';
+import type { FloorEntry } from '../setup/kinds.ts';
+import type { Changeover, FloorState } from '../setup/state.ts';
+
+/** A span that is nobody's changeover: a break, a planned stop. Moments in ms. */
+export interface Pause {
+  readonly fromMs: number;
+  readonly toMs: number;
+}
+
+/** What a mark was. */
+export const markKinds = ['step', 'skip', 'load', 'unload', 'measure', 'look'] as const;
+export type MarkKind = (typeof markKinds)[number];
+
+/** One thing done in a changeover. */
+export interface TimeMark {
+  readonly kind: MarkKind;
+  /** The step's id, or the slot. */
+  readonly what: string;
+  readonly who: string | null;
+  readonly atMs: number;
+  /** Working seconds since the same person's mark before, or since the changeover began. */
+  readonly seconds: number;
+  /** Done while the line stood. */
+  readonly wasStanding: boolean;
+}
+
+/** A changeover in figures; seconds of working time. */
+export interface ChangeTimes {
+  /** The last good panel; null while the old product still runs. */
+  readonly stoodMs: number | null;
+  readonly endMs: number;
+  /** Made ready beside the running line. */
+  readonly externalSeconds: number;
+  /** From the last good panel to the release, breaks and planned stops left out. */
+  readonly standingSeconds: number;
+  /** Breaks and planned stops in that time. */
+  readonly pausedSeconds: number;
+  readonly marks: readonly TimeMark[];
+  readonly persons: readonly {
+    readonly who: string | null;
+    readonly seconds: number;
+    readonly marks: number;
+  }[];
+}
+
+/** Seconds from one moment to another that no pause covers. */
+export function unpausedSeconds(fromMs: number, toMs: number, pauses: readonly Pause[]): number {
+  if (toMs <= fromMs) return 0;
+  let covered = 0;
+  let reachedMs = fromMs;
+  for (const pause of [...pauses].sort((a, b) => a.fromMs - b.fromMs)) {
+    const start = Math.max(reachedMs, pause.fromMs);
+    const end = Math.min(toMs, pause.toMs);
+    if (end <= start) continue;
+    covered += end - start;
+    reachedMs = end;
+  }
+  return (toMs - fromMs - covered) / 1000;
+}
+
+/**
+ * The last good panel of the product before: the last count of the run that was going as the changeover was planned, else that
+ * run's end; where nothing ran, the beginning itself. Null while that run goes on.
+ */
+export function lastGoodPanelMs(state: FloorState, changeover: Changeover): number | null {
+  const before = [...state.runs.values()].filter(
+    (run) =>
+      run.line === changeover.line &&
+      run.startedMs <= changeover.beganMs &&
+      (run.phase !== 'ended' || run.sinceMs >= changeover.beganMs),
+  );
+  const run = before.at(-1);
+  if (!run) return changeover.beganMs;
+  if (run.phase !== 'ended') return null;
+  return run.counts.at(-1)?.[1] ?? run.sinceMs;
+}
+
+/** The marks of a changeover out of the log's entries (any order, others are left alone). */
+function marksOf(changeover: Changeover, entries: readonly FloorEntry[], lists: ReadonlySet<string>) {
+  const marks: { kind: MarkKind; what: string; who: string | null; atMs: number }[] = [];
+  const endMs = changeover.releasedMs ?? Number.POSITIVE_INFINITY;
+  for (const entry of entries) {
+    const atMs = entry.hlc.ms;
+    if (atMs < changeover.beganMs || atMs > endMs) continue;
+    const add = (kind: MarkKind, what: string) => marks.push({ kind, what, who: entry.who, atMs });
+    switch (entry.kind) {
+      case 'step.answered':
+        if (lists.has(entry.payload.checklist)) add('step', entry.payload.step);
+        break;
+      case 'step.skipped':
+        if (lists.has(entry.payload.checklist)) add('skip', entry.payload.step);
+        break;
+      case 'reel.verified': {
+        const { act, verdict, line, setup, slot } = entry.payload;
+        const isLoad = act === 'load' && verdict === 'accepted' && setup === changeover.setup;
+        if (isLoad && line === changeover.line && slot !== null) add('load', slot);
+        break;
+      }
+      case 'reel.unloaded':
+        if (entry.payload.line === changeover.line) add('unload', entry.payload.slot);
+        break;
+      case 'cart.docked':
+        if (entry.payload.setup === changeover.setup) add('load', entry.payload.cart);
+        break;
+      case 'panel.measured':
+        if (entry.payload.changeover === changeover.changeover) add('measure', entry.payload.slot);
+        break;
+      case 'panel.looked':
+        if (entry.payload.changeover === changeover.changeover) add('look', entry.payload.slot);
+        break;
+      default:
+        break;
+    }
+  }
+  return marks.sort((a, b) => a.atMs - b.atMs);
+}
+
+/** A changeover's times so far. `entries`: the log since it began; `nowMs` ends what is not released. */
+export function changeTimes(
+  state: FloorState,
+  changeover: Changeover,
+  more: {
+    readonly entries: readonly FloorEntry[];
+    readonly pauses: readonly Pause[];
+    readonly nowMs: number;
+  },
+): ChangeTimes {
+  const { entries, pauses, nowMs } = more;
+  const stoodMs = lastGoodPanelMs(state, changeover);
+  const endMs = changeover.releasedMs ?? nowMs;
+  const lists = new Set(
+    [...state.checklists.values()]
+      .filter((list) => list.changeover === changeover.changeover)
+      .map((list) => list.checklist),
+  );
+  const lastOf = new Map<string | null, number>();
+  const marks = marksOf(changeover, entries, lists).map((mark): TimeMark => {
+    const fromMs = lastOf.get(mark.who) ?? changeover.beganMs;
+    lastOf.set(mark.who, mark.atMs);
+    return {
+      ...mark,
+      seconds: unpausedSeconds(fromMs, mark.atMs, pauses),
+      wasStanding: stoodMs !== null && mark.atMs >= stoodMs,
+    };
+  });
+  const persons = new Map<string | null, { seconds: number; marks: number }>();
+  for (const mark of marks) {
+    const known = persons.get(mark.who) ?? { seconds: 0, marks: 0 };
+    persons.set(mark.who, { seconds: known.seconds + mark.seconds, marks: known.marks + 1 });
+  }
+  const standingSeconds = stoodMs === null ? 0 : unpausedSeconds(stoodMs, endMs, pauses);
+  return {
+    ...{ stoodMs, endMs, marks, standingSeconds },
+    externalSeconds: unpausedSeconds(changeover.beganMs, stoodMs ?? endMs, pauses),
+    pausedSeconds: stoodMs === null ? 0 : Math.max(0, (endMs - stoodMs) / 1000 - standingSeconds),
+    persons: [...persons].map(([who, sums]) => ({ who, ...sums })).sort((a, b) => b.seconds - a.seconds),
+  };
+}
+
+/** A step that cost standing time and need not have. */
+export interface Outside {
+  readonly step: string;
+  readonly seconds: number;
+  /** `late` = it can be done beside the running line and was not; `candidate` = it waits for the line to stand, but no hand goes in. */
+  readonly why: 'late' | 'candidate';
+}
+
+/** Which steps done while the line stood could be done before, longest first. Common practice after SMED, to be judged by people. */
+export function couldBeOutside(times: ChangeTimes, steps: readonly ChecklistStep[]): readonly Outside[] {
+  const byId = new Map(steps.map((step) => [step.step, step]));
+  return times.marks
+    .filter((mark) => mark.kind === 'step' && mark.wasStanding)
+    .flatMap((mark): Outside[] => {
+      const step = byId.get(mark.what);
+      if (!step) return [];
+      if (step.time === 'running') return [{ step: mark.what, seconds: mark.seconds, why: 'late' }];
+      const needsNoHand = step.caution === null && ['tick', 'note', 'scan', 'photo'].includes(step.kind);
+      return needsNoHand ? [{ step: mark.what, seconds: mark.seconds, why: 'candidate' }] : [];
+    })
+    .sort((a, b) => b.seconds - a.seconds);
+}
+
+/** Earlier changeovers of the same line between the same product sides, newest first, released ones only. */
+export function earlierOfPair(state: FloorState, changeover: Changeover): readonly Changeover[] {
+  const side = (setup: string | null) => {
+    const taken = state.setups.get(setup ?? '');
+    return taken ? `${taken.product}/${taken.side}` : (setup ?? '');
+  };
+  const pair = (each: Changeover) => `${each.line}|${side(each.from)}|${side(each.setup)}`;
+  return [...state.changeovers.values()]
+    .filter((each) => each.changeover !== changeover.changeover && each.releasedMs !== null)
+    .filter((each) => pair(each) === pair(changeover) && each.beganMs < changeover.beganMs)
+    .sort((a, b) => b.beganMs - a.beganMs);
+}
+
+/** Handling times learnt from marks, in minutes: the median time of a load and of an unload; null where fewer than five were seen. */
+export function learnHandling(marks: readonly TimeMark[]): {
+  readonly putIn: number | null;
+  readonly takeOut: number | null;
+} {
+  const median = (kind: MarkKind): number | null => {
+    const all = marks
+      .filter((mark) => mark.kind === kind)
+      .map((mark) => mark.seconds)
+      .sort((a, b) => a - b);
+    const middle = all[Math.floor(all.length / 2)];
+    return all.length < 5 || middle === undefined ? null : middle / 60;
+  };
+  return { putIn: median('load'), takeOut: median('unload') };
+}

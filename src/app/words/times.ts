@@ -1,0 +1,53 @@
+import { area, plural } from './words.ts';
+
+/** Where the time of a changeover went. */
+export const timesWords = area({
+  en: {
+    loading: 'Reading the log…',
+    running: 'The line still runs: time counts from the last good panel on.',
+    standing: 'Line stood',
+    external: 'Made ready beside the running line',
+    paused: (span: string) => `${span} of breaks and planned stops are left out.`,
+    before: 'Compared with earlier changeovers of this pair',
+    noneBefore: 'No earlier changeover between these two products is in the log.',
+    thisOne: 'this one',
+    people: 'By person',
+    nobody: 'nobody signed in',
+    marks: (count: number) => plural(count, '1 act', `${count} acts`),
+    steps: 'Longest acts',
+    kinds: {
+      ...{ step: 'checklist', skip: 'skipped', load: 'put in', unload: 'taken out', measure: 'measured' },
+      look: 'looked at',
+    },
+    none: 'Nothing is ticked or scanned in this changeover yet.',
+    outside: 'Could be done while the line still runs',
+    late: 'was asked for beside the running line, done while it stood',
+    candidate: 'no hand goes in: judge whether it can be done before',
+    noneOutside: 'Every act done while the line stood needs it to stand.',
+    how: 'An act’s time runs from the same person’s act before.',
+  },
+  es: {
+    loading: 'Leyendo el registro…',
+    running: 'La línea sigue en marcha: el tiempo cuenta desde el último panel bueno.',
+    standing: 'Línea parada',
+    external: 'Preparado con la línea en marcha',
+    paused: (span) => `No cuentan ${span} de pausas y paradas previstas.`,
+    before: 'Comparado con cambios anteriores de este par',
+    noneBefore: 'No hay en el registro otro cambio entre estos dos productos.',
+    thisOne: 'este',
+    people: 'Por persona',
+    nobody: 'sin identificar',
+    marks: (count) => plural(count, '1 acto', `${count} actos`),
+    steps: 'Actos más largos',
+    kinds: {
+      ...{ step: 'lista', skip: 'omitido', load: 'metido', unload: 'sacado', measure: 'medido' },
+      look: 'mirado',
+    },
+    none: 'Aún no hay nada marcado ni escaneado en este cambio.',
+    outside: 'Se podría hacer con la línea en marcha',
+    late: 'se pedía con la línea en marcha y se hizo parada',
+    candidate: 'no entra la mano: juzgue si se puede hacer antes',
+    noneOutside: 'Todo lo hecho con la línea parada la necesita parada.',
+    how: 'El tiempo de un acto va desde el acto anterior de la misma persona.',
+  },
+});
