@@ -25,6 +25,8 @@ const LEAST_SHARE = 0.25;
 const MOST_SHARE = 0.3;
 /** Splices are planned to take this much longer than the line's rule says: a round is late as a whole where one hand was slow. */
 const WORK_MARGIN = 1.25;
+/** Missed splices whose cures are looked for, soonest first: each costs some fifteen plans. */
+export const CURED = 3;
 /** Deviations between the mean and the 5 % point of a normal law. */
 const EARLY_DEVIATIONS = 1.645;
 
@@ -105,7 +107,7 @@ export function needsOf(outlook: Outlook): readonly SlotOutlook[] {
 
 /**
  * Lays out the walks of one or more operators. `known`: the plan last shown, which is held on to while it is as good.
- * `cures`: whether missed splices are looked at closely, which costs some fifteen plans each.
+ * `cures`: whether the soonest missed splices are looked at closely.
  */
 export function planWalks(
   outlook: Outlook,
@@ -133,10 +135,11 @@ export function planWalks(
   const missed = shares.flatMap((share) => share.missed).sort((a, b) => a.byMs - b.byMs);
   return {
     rounds,
-    missed: missed.flatMap((miss) => {
+    missed: missed.flatMap((miss, at) => {
       const slot = slots[miss.need];
       if (!slot) return [];
-      const cures = how.cures ? curesOf(outlook, { ask, miss, slot, operators: how.operators }) : [];
+      const isNear = how.cures === true && at < CURED;
+      const cures = isNear ? curesOf(outlook, { ask, miss, slot, operators: how.operators }) : [];
       return [{ slot, byMs: miss.byMs, reason: miss.reason, cures }];
     }),
     known: shares.map((share) =>

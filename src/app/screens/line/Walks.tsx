@@ -4,7 +4,7 @@ import type { Cure } from '../../../../shared/forecast/cure.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import type { Outlook } from '../../outlook/model.ts';
-import type { PlannedMiss, PlannedRound, WalkPlan } from '../../outlook/rounds.ts';
+import { CURED, type PlannedMiss, type PlannedRound, type WalkPlan } from '../../outlook/rounds.ts';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
@@ -106,18 +106,21 @@ function Misses({ missed, zone }: { readonly missed: readonly PlannedMiss[]; rea
   return (
     <div class="misses" data-testid="misses" role="status">
       <h3>▲ {words.missTitle}</h3>
-      {missed.map((miss) => (
+      {missed.slice(0, CURED).map((miss) => (
         <div class="listed" key={miss.slot.slot}>
           <b class="code">{miss.slot.slot}</b>
           <span>{words.miss[miss.reason](formatTime(miss.byMs, zone))}</span>
           <ul>
-            {miss.cures.map((cure) => (
-              <li key={cure.kind}>{cureText(cure, zone)}</li>
+            {miss.cures.map((cure, at) => (
+              <li key={cure.kind}>
+                {at === 0 ? <b>{cureText(cure, zone)}</b> : words.orCure(cureText(cure, zone))}
+              </li>
             ))}
             {miss.cures.length === 0 && <li>{words.noCure}</li>}
           </ul>
         </div>
       ))}
+      {missed.length > CURED && <p>{words.missMore(missed.length - CURED)}</p>}
     </div>
   );
 }
