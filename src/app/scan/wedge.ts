@@ -30,7 +30,7 @@ export interface WedgeSettings extends KeyReading {
   /** How long after a scan a stray terminator still belongs to it. */
   readonly lateMs: number;
   readonly terminators: readonly ('Enter' | 'Tab')[];
-  /** `terminator`: always comes. `silence`: never comes. `learn`: expected from the first time it was seen. */
+  /** `terminator`: always comes. `silence`: never comes. `learn`: expected from the first time it was seen, waited for until two scans came without. */
   readonly ending: 'terminator' | 'silence' | 'learn';
   /** What the scanner sends before each scan, or empty. */
   readonly prefix: string;
@@ -50,6 +50,8 @@ export const DEFAULT_WEDGE_SETTINGS: WedgeSettings = {
 
 /** This many keys at scanner pace are a scan even inside a field. */
 const BURST_KEYS = 4;
+/** So many scans in a row without a terminator teach that none will come. */
+const SILENT_ENDS = 2;
 /** Fewest characters with a terminator: one alone may be a person's key before Enter. */
 const LEAST_ENDED = 2;
 
@@ -82,6 +84,8 @@ export interface WedgeState {
   /** Value to put back into a field if what was typed into it turns out to be a scan. */
   readonly fieldBefore: string | null;
   readonly terminatorSeen: boolean;
+  /** Scans in a row that ended by silence. */
+  readonly silentEnds: number;
   readonly endedMs: number | null;
   readonly lastCut: string | null;
 }
@@ -115,6 +119,7 @@ export const EMPTY_WEDGE_STATE: WedgeState = {
   valueBefore: null,
   fieldBefore: null,
   terminatorSeen: false,
+  silentEnds: 0,
   endedMs: null,
   lastCut: null,
 };
@@ -146,12 +151,15 @@ function expectsTerminator(state: WedgeState, settings: WedgeSettings): boolean 
 
 function silenceMs(state: WedgeState, settings: WedgeSettings): number {
   if (state.phase === 'undecided' && state.target === 'field') return settings.fastGapMs;
-  return state.phase === 'burst' && expectsTerminator(state, settings) ? settings.stallMs : settings.gapMs;
+  if (state.phase !== 'burst' || settings.ending === 'silence') return settings.gapMs;
+  // Until it has been learnt that no terminator comes, a pause may be a stall in the middle of a label.
+  const mayStall = expectsTerminator(state, settings) || state.silentEnds < SILENT_ENDS;
+  return mayStall ? settings.stallMs : settings.gapMs;
 }
 
 function toIdle(state: WedgeState): WedgeState {
-  const { swallowedCodes, terminatorSeen, endedMs, lastCut } = state;
-  return { ...EMPTY_WEDGE_STATE, swallowedCodes, terminatorSeen, endedMs, lastCut };
+  const { swallowedCodes, terminatorSeen, silentEnds, endedMs, lastCut } = state;
+  return { ...EMPTY_WEDGE_STATE, swallowedCodes, terminatorSeen, silentEnds, endedMs, lastCut };
 }
 
 function toScan(state: WedgeState, endedBy: WedgeScan['endedBy'], prefix: string): WedgeScan {
@@ -168,14 +176,19 @@ function toScan(state: WedgeState, endedBy: WedgeScan['endedBy'], prefix: string
 }
 
 function finishBySilence(state: WedgeState, settings: WedgeSettings): Outcome {
-  const idle = { ...toIdle(state), endedMs: state.lastMs };
+  const idle = { ...toIdle(state), endedMs: state.lastMs + silenceMs(state, settings) };
   const takeBack = state.fieldBefore === null ? {} : { takeBack: state.fieldBefore };
   if (state.phase !== 'burst' || state.keys < LEAST_ENDED) return giveBack(state);
   const scan = toScan(state, 'silence', settings.prefix);
   // The same text cut twice is no stall: this scanner sends no terminator.
   const isWhole = !expectsTerminator(state, settings) || state.lastCut === scan.text;
   if (!isWhole) return { state: { ...idle, lastCut: scan.text }, swallow: false, cut: scan, ...takeBack };
-  return { state: { ...idle, terminatorSeen: false, lastCut: null }, swallow: false, scan, ...takeBack };
+  return {
+    state: { ...idle, terminatorSeen: false, silentEnds: state.silentEnds + 1, lastCut: null },
+    swallow: false,
+    scan,
+    ...takeBack,
+  };
 }
 
 /** Back to idle; what was held goes back to the person who typed it. */
@@ -259,7 +272,13 @@ function takeEnd(
   const isTerminator = settings.terminators.includes(end.by);
   if (isTerminator && state.phase !== 'idle' && [...state.text].length >= LEAST_ENDED) {
     const scan = toScan(state, end.by, settings.prefix);
-    const idle = { ...toIdle(state), terminatorSeen: true, endedMs: end.timeMs, lastCut: null };
+    const idle = {
+      ...toIdle(state),
+      terminatorSeen: true,
+      silentEnds: 0,
+      endedMs: end.timeMs,
+      lastCut: null,
+    };
     const takeBack = state.fieldBefore === null ? {} : { takeBack: state.fieldBefore };
     return { ...swallowing(idle, end.code), scan, ...takeBack };
   }

@@ -100,10 +100,29 @@ describe('assembleWedge() on scanner streams', () => {
     expect([again.scans.map(({ text }) => text), again.cuts]).toEqual([['REEL-77'], []]);
   });
 
-  it('swallows a terminator that comes late, so that it presses nothing', () => {
-    const events = [...scannerEvents('REEL-77', { end: null }), keyDown('Enter', 1035 + 500)];
-    const { scans, passed } = run(events);
-    expect([scans.length, passed]).toEqual([1, []]);
+  it('joins a first scan that stalls, before anything was learnt about the scanner', () => {
+    const stalled = [...scannerEvents('REEL-', { end: null }), ...scannerEvents('77', { startMs: 1600 })];
+    expect(run(stalled).scans.map(({ text }) => text)).toEqual(['REEL-77']);
+  });
+
+  it('learns from two silent ends that no terminator comes, and waits no longer than a gap from then on', () => {
+    const pair = [
+      ...scannerEvents('REEL-1', { end: null }),
+      ...scannerEvents('REEL-2', { startMs: 5000, end: null }),
+    ];
+    const { state } = run(pair);
+    const third = scannerEvents('REEL-3', { startMs: 9000, end: null });
+    const last = third.reduce(
+      (step, event) => assembleWedge(step.state, event),
+      assembleWedge(state, { type: 'tick', timeMs: 8000 }),
+    );
+    expect(last.wakeAtMs).toBe(9000 + 5 * 5 + DEFAULT_WEDGE_SETTINGS.gapMs);
+  });
+
+  it('swallows a terminator that comes after the scan was given out, so that it presses nothing', () => {
+    const atMs = 1030 + DEFAULT_WEDGE_SETTINGS.stallMs + 500;
+    const { scans, passed } = run([...scannerEvents('REEL-77', { end: null }), keyDown('Enter', atMs)]);
+    expect([scans.map(({ endedBy }) => endedBy), passed]).toEqual([['silence'], []]);
   });
 
   it('takes the prefix off and knows a scan by it even in a field at any pace', () => {
