@@ -20,6 +20,7 @@ export default defineConfig({
           name: 'e2e',
           include: ['tests/e2e/**/*.e2e.ts'],
           fileParallelism: false,
+          expect: { poll: { timeout: 10_000, interval: 50 } },
           testTimeout: 180_000,
           hookTimeout: 180_000,
         },

@@ -53,7 +53,15 @@ export function Root({ work, fault, storage }: RootProps) {
           {ready?.offline.updateWaits.value && idle && (
             <p class="banner act" data-testid="update">
               {words.newVersion}
-              <Button onPress={() => void ready.offline.update()}>{words.update}</Button>
+              <Button
+                onPress={() =>
+                  void ready.offline.update().then((moves) => {
+                    if (!moves) app.notice.value = { tone: 'care', text: words.updateLater };
+                  })
+                }
+              >
+                {words.update}
+              </Button>
             </p>
           )}
         </>
