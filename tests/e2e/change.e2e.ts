@@ -196,3 +196,86 @@ describe('a changeover', () => {
     await tablet.putAway();
   });
 });
+
+describe('the order of jobs', () => {
+  it('is searched, proven for few jobs, kept over a reload, and names what comes late by how much', async () => {
+    const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-3301', hash: '#/change/order' });
+    const { page } = tablet;
+    for (const [setup, panels] of [
+      ['pump-driver-bottom-B', '900'],
+      ['tide-gauge-top-C', '100'],
+      ['greenhouse-node-top-F', '200'],
+    ] as const) {
+      await page.getByTestId('job-setup').selectOption(setup);
+      await page.getByTestId('job-panels').fill(panels);
+      await page.getByTestId('job-add').click();
+    }
+    await page.getByTestId('job-2').waitFor();
+    const changes = async () =>
+      Number.parseInt((await page.getByTestId('order-total').textContent()) ?? '', 10);
+    const before = await changes();
+    await page.getByTestId('order-find').click();
+    await page.getByText('No order needs fewer.').waitFor();
+    expect(await changes()).toBeLessThanOrEqual(before);
+    const orderOf = () =>
+      page
+        .locator('[data-testid^=job-][data-setup]')
+        .evaluateAll((all) => all.map((one) => one.getAttribute('data-setup')));
+    const order = await orderOf();
+    await page.reload();
+    await waitReady(page);
+    await page.getByTestId('job-2').waitFor();
+    expect(await orderOf()).toEqual(order);
+
+    await page.getByTestId('down-0').click();
+    await expect.poll(orderOf).toEqual([order[1], order[0], order[2]]);
+    await page.getByTestId('hold-0').click();
+    await page.getByTestId('order-find').click();
+    await page.getByTestId('order-find').waitFor();
+    await expect.poll(orderOf).toContain(order[0]);
+    expect((await orderOf())[0]).toBe(order[1]);
+
+    await page.getByTestId('job-panels').fill('5000');
+    await page.getByTestId('job-due').fill('2026-01-01T08:00');
+    await page.getByTestId('job-add').click();
+    await expect.poll(() => page.getByTestId('late-3').textContent()).toMatch(/late by \d+ h/);
+    await tablet.putAway();
+  });
+});
+
+describe('the first panel', () => {
+  it('keeps what was looked at and measured, and what the meter proves', async () => {
+    const tablet = await planned();
+    const { page } = tablet;
+    await page.getByTestId('tab-first').click();
+    const first = page.locator('[data-testid^=check-]').first();
+    await first.getByRole('button', { name: 'Right' }).click();
+    await expect.poll(() => first.getAttribute('data-state')).toBe('accepted');
+    await page.getByTestId('measure-other').selectOption({ index: 1 });
+    await page.getByTestId('measure-code').fill('4k7');
+    await page.getByRole('button', { name: '4.7 kΩ' }).click();
+    await page.getByTestId('measure-tolerance').fill('1');
+    for (const [reading, verdict] of [
+      ['4.7', 'accepted'],
+      ['4.66', 'held'],
+      ['4,5', 'refused'],
+    ] as const) {
+      await page.getByTestId('measure-reading').fill(reading);
+      await expect.poll(() => page.getByTestId('measure-outcome').getAttribute('data-verdict')).toBe(verdict);
+    }
+    await page.getByTestId('measure-keep').click();
+    await expect.poll(async () => (await ownEntries(page, 'panel.measured')).length).toBe(1);
+    const [measured] = await ownEntries(page, 'panel.measured');
+    expect(measured?.payload).toMatchObject({
+      quantity: 4.5,
+      unit: 'kΩ',
+      least: 4.653,
+      most: 4.747,
+      verdict: 'refused',
+    });
+    expect((await ownEntries(page, 'panel.looked'))[0]?.payload['right']).toBe(true);
+    await page.getByTestId('tab-times').click();
+    expect(await page.getByTestId('times').textContent()).toContain('measured');
+    await tablet.putAway();
+  });
+});

@@ -2,11 +2,14 @@
 // it stands, and what is still open.
 
 import { useApp, useFloor } from '../../app.ts';
+import { address, place } from '../../router.ts';
 import { Icon } from '../../ui/Icon.tsx';
 import { changeWords } from '../../words/change.ts';
+import { orderWords } from '../../words/order.ts';
 import { say } from '../../words/words.ts';
 import { ChangeOpen } from './ChangeOpen.tsx';
 import { ChooseNext } from './ChooseNext.tsx';
+import { Order } from './Order.tsx';
 import './change.css';
 
 export function Change() {
@@ -16,6 +19,7 @@ export function Change() {
   const line = app.line.value;
   const setup = floor.setups.get(floor.chosen.get(line ?? '') ?? '');
   if (line === null) return null;
+  if (place.value.rest[0] === 'order') return <Order line={line} />;
   const changeover = floor.changeovers.get(floor.changing.get(line) ?? '');
   if (changeover) return <ChangeOpen changeover={changeover} />;
   return (
@@ -29,6 +33,11 @@ export function Change() {
       </div>
       <p>{words.noneHelp}</p>
       <ChooseNext line={line} />
+      <div class="row">
+        <a class="button large" href={address('change', 'order')} data-testid="order-open">
+          {say(orderWords).open}
+        </a>
+      </div>
     </div>
   );
 }

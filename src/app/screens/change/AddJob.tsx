@@ -1,0 +1,101 @@
+// One more job for the list: product side, panels, pace, due time.
+
+import { useState } from 'preact/hooks';
+import { useFloor } from '../../app.ts';
+import { newId } from '../../device/ids.ts';
+import { useRefusal } from '../../may.ts';
+import { Button } from '../../ui/Button.tsx';
+import { orderWords } from '../../words/order.ts';
+import { shellWords } from '../../words/shell.ts';
+import { say } from '../../words/words.ts';
+import { readFigure } from './model.ts';
+import type { ListedJob } from './order-model.ts';
+
+interface AddJobProps {
+  readonly line: string;
+  readonly onAdd: (job: ListedJob) => void;
+}
+
+export function AddJob({ line, onAdd }: AddJobProps) {
+  const floor = useFloor();
+  const words = say(orderWords);
+  const shell = say(shellWords);
+  const refusal = useRefusal('choose-setup');
+  const setups = [...floor.setups.values()].filter((setup) => setup.line === line);
+  const [setup, setSetup] = useState(setups[0]?.setup ?? '');
+  const last = [...floor.runs.values()].filter((run) => run.line === line).at(-1);
+  const [panels, setPanels] = useState(String(last?.panelsWanted ?? 500));
+  const [seconds, setSeconds] = useState(String(last?.panelSeconds ?? 30));
+  const [due, setDue] = useState('');
+  const panelCount = readFigure(panels);
+  const panelSeconds = readFigure(seconds);
+  const isWrong = !((panelCount ?? 0) > 0 && (panelSeconds ?? 0) > 0 && setup !== '');
+  return (
+    <section class="card stack">
+      <div class="form">
+        <label class="field">
+          <span>{words.setup}</span>
+          <select
+            data-typing
+            data-testid="job-setup"
+            value={setup}
+            onChange={(event) => setSetup(event.currentTarget.value)}
+          >
+            {setups.map((each) => (
+              <option key={each.setup} value={each.setup}>
+                {each.product} · {shell.side[each.side]} · {shell.revision(each.revision)}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label class="field">
+          <span>{words.panels}</span>
+          <input
+            data-typing
+            data-testid="job-panels"
+            inputMode="numeric"
+            value={panels}
+            onInput={(event) => setPanels(event.currentTarget.value)}
+          />
+        </label>
+        <label class="field">
+          <span>{words.seconds}</span>
+          <input
+            data-typing
+            data-testid="job-seconds"
+            inputMode="decimal"
+            value={seconds}
+            onInput={(event) => setSeconds(event.currentTarget.value)}
+          />
+        </label>
+        <label class="field">
+          <span>{words.due}</span>
+          <input
+            data-typing
+            data-testid="job-due"
+            type="datetime-local"
+            value={due}
+            onInput={(event) => setDue(event.currentTarget.value)}
+          />
+          <small>{words.dueHelp}</small>
+        </label>
+      </div>
+      <div>
+        <Button
+          large
+          testId="job-add"
+          disabledReason={refusal ?? (isWrong ? words.wrong : null)}
+          onPress={() => {
+            const dueMs = due === '' ? null : new Date(due).getTime();
+            onAdd({
+              ...{ id: newId(), setup, panels: Math.round(panelCount ?? 0), panelSeconds: panelSeconds ?? 0 },
+              ...{ dueMs: dueMs !== null && Number.isFinite(dueMs) ? dueMs : null, isHeld: false },
+            });
+          }}
+        >
+          {words.add}
+        </Button>
+      </div>
+    </section>
+  );
+}

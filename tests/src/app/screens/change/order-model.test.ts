@@ -1,0 +1,98 @@
+import { describe, expect, test } from 'vitest';
+import { planOrder } from '../../../../../shared/changeover/order-plan.ts';
+import { neverStopping, workingTime } from '../../../../../shared/forecast/working-time.ts';
+import {
+  emptyList,
+  inOrder,
+  type ListedJob,
+  linePositions,
+  moveJob,
+  toQuestion,
+} from '../../../../../src/app/screens/change/order-model.ts';
+import {
+  beginStory,
+  brookSetup,
+  startMs,
+  tellPlant,
+  verified,
+  wantedSlot,
+} from '../../../../shared/setup/story.ts';
+
+function floorOf() {
+  const story = beginStory();
+  tellPlant(story);
+  story.tell('setup.taken', {
+    ...{ ...brookSetup, setup: 'fern', product: 'Fern' },
+    slots: [
+      wantedSlot('M1-F-001', 'R-100'),
+      wantedSlot('M1-F-005', 'L-400', { positions: 3 }),
+      wantedSlot('M1-F-009', 'X-1', { perPanel: 0 }),
+    ],
+  });
+  story.tell('reel.verified', verified('M1-F-001', 'R-100'));
+  return story.floor();
+}
+
+const job = (id: string, setup: string, more: Partial<ListedJob> = {}): ListedJob => ({
+  ...{ id, setup, panels: 60, panelSeconds: 30, dueMs: null, isHeld: false, ...more },
+});
+const list = { ...emptyList, jobs: [job('a', 'brook-top-a'), job('b', 'fern', { isHeld: true })] };
+
+describe('toQuestion()', () => {
+  test('asks for placed parts once, with the widest feeder, beside what is loaded', () => {
+    const question = toQuestion(floorOf(), 'L1', { list, calendar: neverStopping, nowMs: startMs });
+    expect(question).toMatchObject({
+      ...{ capacity: 40, loaded: ['R-100'], locks: [{ job: 'b', place: 1 }] },
+      jobs: [
+        { id: 'a', parts: ['R-100', 'C-200', 'U-300'], runMinutes: 30 },
+        { id: 'b', parts: ['R-100', 'L-400'], runMinutes: 30 },
+      ],
+    });
+    expect(question.widths?.['L-400']).toBe(3);
+    const plan = planOrder(question, [0, 1]);
+    expect(plan.ok && plan.value.changes).toBe(3);
+  });
+
+  test('counts working minutes to the due time, none where it is past', () => {
+    const calendar = workingTime([{ fromMs: startMs + 600_000, toMs: startMs + 1_200_000 }]);
+    const dueIn = (seconds: number) =>
+      toQuestion(floorOf(), 'L1', {
+        list: { ...emptyList, jobs: [job('a', 'fern', { dueMs: startMs + seconds * 1000 })] },
+        ...{ calendar, nowMs: startMs },
+      }).jobs[0]?.dueMinutes;
+    expect(dueIn(1800)).toBe(20);
+    expect(dueIn(-60)).toBe(0);
+  });
+
+  test('names a product that does not fit, by how many positions', () => {
+    const floor = floorOf();
+    floor.setups.set('wide', {
+      ...{ ...brookSetup, setup: 'wide', takenMs: 0 },
+      slots: [wantedSlot('M1-F-001', 'BIG', { positions: 43 })],
+    });
+    const question = toQuestion(floor, 'L1', {
+      list: { ...emptyList, jobs: [job('w', 'wide')] },
+      ...{ calendar: neverStopping, nowMs: startMs },
+    });
+    const plan = planOrder(question, [0]);
+    expect(plan).toMatchObject({
+      ok: false,
+      error: [{ code: 'job-too-wide', job: 'w', over: 3, parts: ['BIG'] }],
+    });
+  });
+});
+
+describe('linePositions()', () => {
+  test('adds up all banks', () => {
+    expect(linePositions(floorOf(), 'L1')).toBe(40);
+  });
+});
+
+describe('moveJob() and inOrder()', () => {
+  test('swap neighbours, and nothing at the ends', () => {
+    expect(moveJob(list, 0, 1).jobs.map((each) => each.id)).toEqual(['b', 'a']);
+    expect(moveJob(list, 0, -1)).toBe(list);
+    expect(moveJob(list, 1, 1)).toBe(list);
+    expect(inOrder(list, [1, 0]).jobs.map((each) => each.id)).toEqual(['b', 'a']);
+  });
+});
