@@ -2,6 +2,7 @@
 
 import { type PickLine, pickList, slotOutlook, type WaitingReel } from '../../../shared/forecast/outlook.ts';
 import { compareText } from '../../../shared/log/order.ts';
+import { tapeSd } from '../../../shared/setup/ledger.ts';
 import type { FloorState, Reel } from '../../../shared/setup/state.ts';
 import type { Outlook, SlotOutlook } from './model.ts';
 
@@ -94,7 +95,7 @@ function supplyOf(
   waiting: readonly Reel[],
 ): Pick<SlotSupply, 'ends' | 'lasts' | 'bring'> {
   const reels = waiting.map(
-    (reel): WaitingReel => ({ reel: reel.reel, parts: reel.count ?? 0, sd: reel.sd }),
+    (reel): WaitingReel => ({ reel: reel.reel, parts: reel.count ?? 0, sd: tapeSd(reel) }),
   );
   const { rules } = outlook;
   const pitchMm = slot.wanted.pitchMm;

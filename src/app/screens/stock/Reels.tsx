@@ -3,6 +3,7 @@
 import { useState } from 'preact/hooks';
 import { compareText } from '../../../../shared/log/order.ts';
 import { slotEstimate } from '../../../../shared/setup/estimate.ts';
+import { tapeSd } from '../../../../shared/setup/ledger.ts';
 import { type FloorState, type Reel, slotKey } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
@@ -27,7 +28,9 @@ interface Listed {
 /** What is left on a reel now: the newest tape of a slot carries what the whole slot still has. */
 function leftOn(floor: FloorState, reel: Reel): { readonly parts: number | null; readonly sd: number } {
   const slot = reel.at && floor.slots.get(slotKey(reel.at.line, reel.at.slot));
-  if (!slot || slot.tapes.at(-1)?.reel !== reel.reel) return { parts: reel.count, sd: reel.sd };
+  if (!slot || slot.tapes.at(-1)?.reel !== reel.reel) {
+    return { parts: reel.count, sd: tapeSd(reel) };
+  }
   const { parts, sd, running, runningIndex } = slotEstimate(floor, slot);
   if (runningIndex === slot.tapes.length - 1) return { parts, sd };
   return { parts: parts === null ? null : parts - (running ?? 0), sd };
