@@ -5,7 +5,7 @@ import type { Server as SecureServer } from 'node:https';
 import { networkInterfaces } from 'node:os';
 import type { FastifyInstance } from 'fastify';
 import { createAppender } from './appender.ts';
-import { type KeptCertificate, keepCertificate } from './certificates/keep.ts';
+import type { KeptCertificate } from './certificates/keep.ts';
 import type { ServerContext } from './context.ts';
 import { createApp } from './http/app.ts';
 import { createTrustServer } from './http/trust-page.ts';
@@ -104,10 +104,12 @@ function takeFolder(folder: string): () => void {
   return unlock;
 }
 
-function openCertificate(settings: ServerSettings): Promise<KeptCertificate> {
+async function openCertificate(settings: ServerSettings): Promise<KeptCertificate> {
   const { folder, plant, https, clock } = settings;
   if (!https)
     throw new TypeError('Cannot open a certificate as HTTPS must be asked for: current value is null');
+  // Loaded when wanted only: what makes certificates is large.
+  const { keepCertificate } = await import('./certificates/keep.ts');
   return keepCertificate({ folder, plant, settings: https, nowMs: clock.nowMs, addresses: lanAddresses });
 }
 

@@ -8,7 +8,7 @@ import { logText } from '../../../demo/log.ts';
 import { findFreePort, startDemo } from '../../../demo/serve.ts';
 import { simulateShift } from '../../../demo/simulate.ts';
 import { isoMoment } from '../../../shared/log/entry.ts';
-import { CertificateRefused } from '../../server/certificates/keep.ts';
+import { CertificateRefused } from '../../server/certificates/refused.ts';
 import { CannotStart, type RunningServer } from '../../server/main.ts';
 import type { ServerSettings } from '../../server/settings.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall } from '../command.ts';

@@ -1,7 +1,7 @@
 // `reelward serve`: the app and the sync server in one process, and the few things that are done to it from a terminal.
 // Standard output stays empty while serving; what a person must know goes to standard error.
 
-import { CertificateRefused } from '../../server/certificates/keep.ts';
+import { CertificateRefused } from '../../server/certificates/refused.ts';
 import { makeCode } from '../../server/codes.ts';
 import { CannotStart, type RunningServer, startServer } from '../../server/main.ts';
 import type { ServerSettings } from '../../server/settings.ts';

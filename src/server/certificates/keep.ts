@@ -6,13 +6,11 @@ import { hostname } from 'node:os';
 import { join } from 'node:path';
 import type { HttpsSettings } from '../settings.ts';
 import { keyFits, makeAuthority, makeLeaf, type PemPair, readCertificate } from './authority.ts';
+import { CertificateRefused } from './refused.ts';
 
 /** A leaf is renewed, or its owner warned, this long before it ends, ms. */
 export const renewBeforeMs = 30 * 86_400_000;
 const LOOK_MS = 3_600_000;
-
-/** The certificate files are not what they must be: one line for the person who starts the server. */
-export class CertificateRefused extends Error {}
 
 /** The certificate in use. */
 export interface KeptCertificate {

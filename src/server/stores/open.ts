@@ -1,6 +1,5 @@
 // Which store a server uses, from its settings.
 
-import { openPostgres } from './postgres/open.ts';
 import { openSqlite } from './sqlite/open.ts';
 import type { Store } from './store.ts';
 
@@ -13,8 +12,10 @@ export interface StoreChoice {
 }
 
 /** Opens the store that the settings name. */
-export function openStore(choice: StoreChoice): Promise<Store> {
+export async function openStore(choice: StoreChoice): Promise<Store> {
   const { folder, database, nowMs, onFault } = choice;
   if (database === null) return openSqlite({ folder, nowMs });
+  // Loaded when wanted only: a server with the embedded store need not hold the other's driver.
+  const { openPostgres } = await import('./postgres/open.ts');
   return openPostgres({ url: database, folder, nowMs, ...(onFault ? { onFault } : {}) });
 }

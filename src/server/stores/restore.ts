@@ -6,7 +6,6 @@ import { Kysely, SqliteDialect } from 'kysely';
 import { fillFrom } from './copy.ts';
 import { migrate, newBackupFile, StoreRefused } from './migrate.ts';
 import { openStore, type StoreChoice } from './open.ts';
-import { openPostgresDatabase } from './postgres/open.ts';
 import { logFile, openDatabase } from './sqlite/open.ts';
 import type { Tables } from './tables.ts';
 
@@ -23,6 +22,7 @@ export async function restoreInto(
   if (!existsSync(wish.file)) throw new StoreRefused(`${wish.file}: no such file`);
   const keptAt = await keepPresent(wish);
   if (wish.database !== null) {
+    const { openPostgresDatabase } = await import('./postgres/open.ts');
     const db = openPostgresDatabase(wish.database);
     try {
       return { ...(await fillFrom(wish.file, db)), keptAt };
