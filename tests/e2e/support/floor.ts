@@ -2,8 +2,8 @@
 // from the browser's database, behind the app's back. What the page must never do (throw, break its own policy, ask a third
 // party) is written down from the first moment and told when the tablet is put away.
 
+import assert from 'node:assert/strict';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { expect } from 'vitest';
 import { formatEnvelope } from '../../../shared/labels/envelope.ts';
 import { verifyChains } from '../../../shared/log/chain.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
@@ -57,7 +57,7 @@ export async function openTablet(
       );
       if (options.context) await page.close();
       else await context.close();
-      expect([...wrongs, ...policy]).toEqual([]);
+      assert.deepEqual([...wrongs, ...policy], []);
     },
   };
 }
@@ -201,8 +201,8 @@ export async function ownEntries(page: Page, ...kinds: readonly string[]): Promi
 /** Fails unless every chain of the log holds. */
 export function expectWhole(entries: readonly Entry[]): void {
   const report = verifyChains(entries);
-  expect(report.firstBroken).toBeNull();
-  expect(report.ok).toBe(true);
+  assert.equal(report.firstBroken, null);
+  assert.equal(report.ok, true);
 }
 
 /** Types a PIN or a number on the pad and enters it. */

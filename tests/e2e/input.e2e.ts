@@ -1,0 +1,234 @@
+// Where a scan goes and where it does not: to the task in hand, never into the field or onto the button that has the focus; and
+// what the app says to codes that are none of its business.
+
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { startBrowser } from './support/browser.ts';
+import { type RunningDemo, startDemo } from './support/demo.ts';
+import {
+  expectWhole,
+  goTo,
+  openTablet,
+  ownEntries,
+  readLog,
+  reelLabel,
+  scan,
+  scanAll,
+  seeVerdict,
+  type Tablet,
+} from './support/floor.ts';
+
+let demo: RunningDemo;
+let browser: Browser;
+
+beforeAll(async () => {
+  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await demo?.stop();
+});
+
+async function onTablet(badge: string, work: (tablet: Tablet) => Promise<void>): Promise<void> {
+  const tablet = await openTablet(browser, demo.url, { badge });
+  await work(tablet);
+  expectWhole(await readLog(tablet.page));
+  await tablet.putAway();
+}
+
+/** Counts clicks that reach the page from now on. */
+async function countClicks(page: Page): Promise<() => Promise<number>> {
+  await page.evaluate(() => {
+    const scope = globalThis as { clicks?: number };
+    scope.clicks = 0;
+    addEventListener('click', () => (scope.clicks = (scope.clicks ?? 0) + 1), true);
+  });
+  return () => page.evaluate(() => (globalThis as { clicks?: number }).clicks ?? 0);
+}
+
+describe('a scan', () => {
+  it('in the middle of a dialog goes to the task, and the focused field stays as it was', async () => {
+    await onTablet('BADGE-2201', async ({ page }) => {
+      await page.getByTestId('dock-type').click();
+      const field = page.getByTestId('typed');
+      await field.fill('half a word');
+      await field.focus();
+      await scan(page, 'M2-F-023');
+      await expect.poll(() => page.getByTestId('well-slot').textContent()).toContain('M2-F-023');
+      expect(await field.inputValue()).toBe('half a word');
+      await scan(page, 'F-0112');
+      expect((await scanAll(page, reelLabel({ P: '22-0603-B', Q: '4000', '3S': 'R-950001' }))).verdict).toBe(
+        'accepted',
+      );
+      expect(await field.inputValue()).toBe('half a word');
+    });
+  });
+
+  it('of a badge fills the form of a person, whichever field has the focus', async () => {
+    await onTablet('BADGE-4401', async ({ page }) => {
+      await page.goto(`${demo.url}#/plant/people`);
+      await page.getByTestId('person-add').click();
+      await page.getByTestId('person-name').fill('Sorcha');
+      await page.getByTestId('person-name').focus();
+      await scan(page, 'BADGE-7701');
+      await expect.poll(() => page.getByTestId('person-badge').inputValue()).toBe('BADGE-7701');
+      expect(await page.getByTestId('person-name').inputValue()).toBe('Sorcha');
+      await page.getByTestId('person-save').click();
+      await page.getByText('Sorcha saved.').waitFor();
+      expect((await ownEntries(page, 'person.added')).at(-1)?.payload).toMatchObject({
+        name: 'Sorcha',
+        badge: 'BADGE-7701',
+      });
+    });
+  });
+
+  it.each(['line', 'load', 'log', 'plant'])(
+    'presses nothing that has the focus on the %s screen',
+    async (screen) => {
+      await onTablet('BADGE-2201', async ({ page }) => {
+        await goTo(page, screen);
+        const clicks = await countClicks(page);
+        const buttons = page.locator('main button, main a, .dock button, nav a, .topbar button');
+        const count = await buttons.count();
+        expect(count).toBeGreaterThan(8);
+        // Of the many alike, every seventh; of the few that stand alone, each.
+        const chosen = Array.from({ length: count }, (_, index) => index).filter(
+          (i) => count < 40 || i % 7 === 0,
+        );
+        for (const index of chosen) {
+          const focused = await buttons.nth(index).evaluate((element) => {
+            (element as HTMLElement).focus();
+            return document.activeElement === element;
+          });
+          if (!focused) continue;
+          await scan(page, 'BADGE-2201');
+        }
+        expect(await clicks()).toBe(0);
+      });
+    },
+  );
+
+  it('presses no button of a dialog', async () => {
+    await onTablet('BADGE-2201', async ({ page }) => {
+      await page.getByTestId('run-stop').click();
+      const clicks = await countClicks(page);
+      for (const name of ['stop-jam', 'stop-other']) {
+        await page.getByTestId(name).focus();
+        await scan(page, 'M2-F-023');
+      }
+      expect(await clicks()).toBe(0);
+      expect((await ownEntries(page, 'run.stopped')).length).toBe(0);
+    });
+  });
+});
+
+describe('a person', () => {
+  it('types into a field, space and Enter included', async () => {
+    await onTablet('BADGE-2201', async ({ page }) => {
+      await goTo(page, 'log');
+      const field = page.getByTestId('filter-slot');
+      await field.focus();
+      await page.keyboard.type('m2-f-023', { delay: 90 });
+      await expect.poll(() => field.inputValue()).toBe('m2-f-023');
+      await page.keyboard.press('Backspace');
+      await page.waitForTimeout(60);
+      expect(await field.inputValue()).toBe('m2-f-02');
+      await page.getByTestId('dock-type').click();
+      const typed = page.getByTestId('typed');
+      await typed.focus();
+      await page.keyboard.type('M2-F-023', { delay: 90 });
+      await page.waitForTimeout(300);
+      await page.keyboard.press('Enter');
+      await page.waitForTimeout(100);
+      await page.keyboard.type('F-0112', { delay: 90 });
+      await expect.poll(() => typed.inputValue()).toBe('M2-F-023\nF-0112');
+      await page.getByTestId('typed-done').click();
+      await expect.poll(() => page.getByTestId('well-feeder').textContent()).toContain('F-0112');
+      expect(await page.getByTestId('well-slot').textContent()).toContain('M2-F-023');
+    });
+  });
+
+  it('presses a focused button with Enter and with the space bar', async () => {
+    await onTablet('BADGE-2201', async ({ page }) => {
+      await page.waitForTimeout(900); // later than a scanner's stray Enter
+      await page.getByTestId('line-all').focus();
+      const before = await page.getByTestId('line-all').textContent();
+      await page.keyboard.press('Enter');
+      await expect.poll(() => page.getByTestId('line-all').textContent()).not.toBe(before);
+      await page.waitForTimeout(450);
+      await page.keyboard.press('Space');
+      await expect.poll(() => page.getByTestId('line-all').textContent()).toBe(before);
+    });
+  });
+
+  it('types a whole label by hand', async () => {
+    await onTablet('BADGE-2201', async ({ page }) => {
+      await page.getByTestId('dock-type').click();
+      await page.getByTestId('typed').fill('M2-F-023\nF-0112\nP22-0603-B\nQ3500\n1TLT-9300-G\n3SR-950002');
+      await page.getByTestId('typed-done').click();
+      expect((await seeVerdict(page)).verdict).toBe('accepted');
+      const [entry] = await ownEntries(page, 'reel.verified');
+      expect(entry?.payload).toMatchObject({
+        part: '22-0603-B',
+        quantity: 3500,
+        lot: 'LT-9300-G',
+        via: 'typed',
+      });
+    });
+  });
+});
+
+describe('a code that is not what is wanted', () => {
+  const told = (page: Page) => page.getByTestId('told').textContent();
+
+  it.each([
+    {
+      what: 'half a label',
+      text: '[)>\u001e06\u001dQ4000\u001d1TLT-1',
+      says: 'Only part of the label was read',
+    },
+    {
+      // GS1 General Specifications, 3.2 and 3.4.1: (01) GTIN, (17) use by, (10) batch; the GTIN is GS1's own example.
+      what: 'a food label',
+      text: '0109506000134352172612311\u001d10AB12',
+      says: null,
+    },
+    {
+      what: 'an address on the web',
+      text: 'https://example.org/menu?table=4',
+      says: 'is no slot, feeder, badge',
+    },
+    { what: 'a ticket', text: 'M1DOE/JANE EABC123', says: 'is no slot, feeder, badge' },
+  ])('is told as such and changes nothing: $what', async ({ text, says }) => {
+    await onTablet('BADGE-2201', async ({ page }) => {
+      await scan(page, 'M2-F-022');
+      await scan(page, text);
+      if (says === null) await expect.poll(() => told(page)).toMatch(/Only part of the label|is no slot/);
+      else await expect.poll(() => told(page)).toContain(says);
+      expect(await ownEntries(page, 'reel.verified')).toEqual([]);
+      // The slot stays in hand.
+      const good = reelLabel({ P: '22-0603-Y', Q: '4000', '3S': 'R-950003' });
+      expect((await scanAll(page, good)).verdict).toBe('accepted');
+    });
+  });
+
+  it('is asked about where two lists know it', async () => {
+    await onTablet('BADGE-4401', async ({ page }) => {
+      await page.goto(`${demo.url}#/plant/people`);
+      await page.getByTestId('person-add').click();
+      await page.getByTestId('person-name').fill('Two of a kind');
+      await page.getByTestId('person-badge').fill('F-0112');
+      await page.getByTestId('person-save').click();
+      await page.getByText('Two of a kind saved.').waitFor();
+      await goTo(page, 'load');
+      await scan(page, 'M2-F-023');
+      await scan(page, 'F-0112');
+      const dialog = page.locator('dialog[open]');
+      await dialog.getByText('That code is known twice').waitFor();
+      expect(await dialog.getByRole('button').allTextContents()).toEqual(['Feeder', 'Badge', 'Cancel']);
+      await dialog.getByRole('button', { name: 'Feeder' }).click();
+      await expect.poll(() => page.getByTestId('well-feeder').textContent()).toContain('F-0112');
+      expect(await page.getByTestId('sign-in').textContent()).toContain('Elif');
+    });
+  });
+});
