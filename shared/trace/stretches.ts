@@ -6,10 +6,11 @@
 
 import type { Entry } from '../log/entry.ts';
 import { applyEntry } from '../setup/fold.ts';
+import { windowOf } from '../setup/ledger.ts';
 import { slotLeft, wantedOn } from '../setup/left.ts';
 import { emptyState, type FloorState, type SlotState, slotKey, type Tape } from '../setup/state.ts';
 
-/** A bound on panels: the tape surely gave parts to all panels inside `sure`, perhaps to those inside `possible`. */
+/** A bound on panels: the tape surely gave parts to all panels inside `sure`, perhaps to those inside `possible`; Infinity where nothing bounds it. */
 export interface PanelBound {
   readonly sure: number;
   readonly possible: number;
@@ -204,19 +205,50 @@ function jointPanels(
     least = Math.max(0, was.left.parts - DOUBT * was.left.sd);
     most = was.left.parts + DOUBT * was.left.sd;
   }
-  if (rules?.hubToPickMm != null && rules.intakeToPickMm != null && wanted?.pitchMm != null) {
+  const window = run ? windowOf(state, now, run.setup) : null;
+  if (window) {
     // The old tape's end was off the hub and not yet in the feeder when it was joined: that bounds what was left.
-    const opens = Math.floor(rules.hubToPickMm / wanted.pitchMm);
-    const closes = Math.floor(rules.intakeToPickMm / wanted.pitchMm);
+    const { opens, closes } = window;
     const overlaps = least <= opens && most >= closes;
     least = overlaps ? Math.max(least, closes) : closes;
     most = overlaps ? Math.min(most, opens) : opens;
   }
-  if (!Number.isFinite(most)) most = least;
+  return toPanels({ least, most }, { done, kept, perPanel });
+}
+
+/** Parts as panels. Nothing known of the end leaves it open: the old tape may then serve any later panel. */
+function toPanels(
+  parts: { readonly least: number; readonly most: number },
+  at: { readonly done: number; readonly kept: number; readonly perPanel: number },
+): { readonly low: number; readonly high: number } {
+  const { done, kept, perPanel } = at;
   return {
-    low: done + Math.floor((least * kept) / perPanel),
-    high: done + Math.ceil((most * kept) / perPanel),
+    low: done + Math.floor((parts.least * kept) / perPanel),
+    high: done + Math.ceil((parts.most * kept) / perPanel),
   };
+}
+
+/** Where the joints of a slot's tapes will come in a run that starts now, one for each tape but the last. */
+function startJoints(
+  state: FloorState,
+  slot: SlotState,
+  setup: string,
+): readonly { readonly low: number; readonly high: number }[] {
+  const perPanel = wantedOn(state, setup, slot.slot)?.perPanel ?? 0;
+  const loss = state.rules.get(slot.line)?.loss ?? 0;
+  const left = slotLeft(state, slot, loss);
+  const doubt = DOUBT * (left.sd + labelDoubt(slot));
+  const most = windowOf(state, slot, setup)?.opens ?? Number.POSITIVE_INFINITY;
+  let before: number | null = -left.used / (1 - loss);
+  return slot.tapes.slice(0, -1).map((tape) => {
+    before = before === null || tape.count === null ? null : before + tape.count;
+    if (perPanel <= 0) return { low: 0, high: 0 };
+    const parts =
+      before === null
+        ? { least: 0, most }
+        : { least: Math.max(0, before - doubt), most: Math.max(0, before + doubt) };
+    return toPanels(parts, { done: 0, kept: 1 - loss, perPanel });
+  });
 }
 
 function openStretch(
@@ -265,9 +297,15 @@ function cutRun(index: TraceIndex, entry: Entry, before: string | null): void {
   for (const [key, slot] of state.slots) {
     if (slot.line !== line) continue;
     const open = new Map<string, Stretch>();
-    for (const tape of slot.tapes) {
-      open.set(tape.entry, openStretch(index, { tape, slot, run, from: { possible: 1, sure: 1 }, entry }));
-    }
+    const joints = startJoints(state, slot, state.runs.get(run)?.setup ?? '');
+    slot.tapes.forEach((tape, at) => {
+      const [came, goes] = [joints[at - 1], joints[at]];
+      if (goes && goes.high <= 0) return; // used up before this run
+      const from = { possible: (came?.low ?? 0) + 1, sure: (came?.high ?? 0) + 1 };
+      const stretch = openStretch(index, { tape, slot, run, from, entry });
+      if (goes) stretch.to = { sure: goes.low, possible: goes.high };
+      open.set(tape.entry, stretch);
+    });
     index.open.set(key, open);
   }
 }

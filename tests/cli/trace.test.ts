@@ -1,0 +1,74 @@
+// The command `trace` from an exported log to its answer.
+
+import { beforeAll, describe, expect, test } from 'vitest';
+import { beginStory, counted, started, tellPlant, verified } from '../shared/setup/story.ts';
+import { call } from './call.ts';
+
+let log = '';
+
+beforeAll(() => {
+  const story = beginStory();
+  tellPlant(story);
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'LA', quantity: 100 }));
+  story.tell('run.started', started('r1'));
+  story.tell('panels.counted', counted('r1', 30, 'SN-30'));
+  log = story.entries.map((entry) => JSON.stringify(entry)).join('\n');
+});
+
+const ask = (...args: readonly string[]) => call(['trace', '-', ...args], log);
+
+describe('reelward trace', () => {
+  test('finds the panels of a lot', async () => {
+    const { code, out, err } = await ask('--lot', 'LA');
+    expect([code, err]).toEqual([0, '']);
+    const { question, places } = JSON.parse(out);
+    expect(question).toEqual({ lot: 'LA' });
+    expect(places).toMatchObject([
+      {
+        ...{ line: 'L1', run: 'r1', product: 'Brook', slot: 'M1-F-001', reel: 'K1', part: 'R-100' },
+        ...{ sure: { first: 1, last: 30 }, possible: { first: 1, last: 30 }, serials: ['SN-30'] },
+        ...{ goesOn: true, who: 'ana' },
+      },
+    ]);
+  });
+
+  test('finds what is on a panel, by number and by code', async () => {
+    for (const panel of ['30', 'SN-30']) {
+      const { code, out } = await ask('--panel', panel);
+      expect(code).toBe(0);
+      expect(JSON.parse(out).panel).toMatchObject({
+        ...{ run: 'r1', panel: 30, serial: 'SN-30' },
+        slots: [{ slot: 'M1-F-001', lots: [{ lot: 'LA', reel: 'K1', sure: true }] }],
+      });
+    }
+  });
+
+  test('reads the entries in the log’s order, whatever the order of the file', async () => {
+    const backwards = log.split('\n').reverse().join('\n');
+    expect((await call(['trace', '-', '--lot', 'LA'], backwards)).out).toBe((await ask('--lot', 'LA')).out);
+  });
+
+  test('says no where nothing is found', async () => {
+    expect(await ask('--lot', 'LX')).toMatchObject({ code: 1, err: '' });
+    expect(JSON.parse((await ask('--panel', '31')).out)).toEqual({ panel: null });
+    expect((await ask('--panel', '31')).code).toBe(1);
+  });
+
+  test('refuses a question that it does not understand, in one line', async () => {
+    const rows: readonly (readonly [args: readonly string[], says: string])[] = [
+      [[], 'expected --lot, --panel or another question, found none'],
+      [['--panel', '1', '--lot', 'LA'], '--panel: goes with --run only, found --lot'],
+      [['--lot', 'LA', '--from', 'yesterday'], '--from: expected a moment'],
+      [['--colour', 'red'], 'colour'],
+    ];
+    for (const [args, says] of rows) {
+      const { code, out, err } = await ask(...args);
+      expect([code, out], says).toEqual([2, '']);
+      expect(err).toContain(says);
+      expect(err.trim().split('\n')).toHaveLength(1);
+    }
+    const cut = await call(['trace', '-', '--lot', 'LA'], `${log}\n{"v":1,`);
+    expect([cut.code, cut.out]).toEqual([2, '']);
+    expect(cut.err).toContain('line');
+  });
+});
