@@ -201,16 +201,18 @@ describe('the order of jobs', () => {
   it('is searched, proven for few jobs, kept over a reload, and names what comes late by how much', async () => {
     const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-3301', hash: '#/change/order' });
     const { page } = tablet;
-    for (const [setup, panels] of [
+    const asked = [
       ['pump-driver-bottom-B', '900'],
       ['tide-gauge-top-C', '100'],
       ['greenhouse-node-top-F', '200'],
-    ] as const) {
+    ] as const;
+    for (const [index, [setup, panels]] of asked.entries()) {
       await page.getByTestId('job-setup').selectOption(setup);
       await page.getByTestId('job-panels').fill(panels);
       await page.getByTestId('job-add').click();
+      await page.getByTestId(`job-${index}`).waitFor();
+      await page.waitForTimeout(450); // a second tap sooner is taken for a tremble
     }
-    await page.getByTestId('job-2').waitFor();
     const changes = async () =>
       Number.parseInt((await page.getByTestId('order-total').textContent()) ?? '', 10);
     const before = await changes();
@@ -276,6 +278,42 @@ describe('the first panel', () => {
     expect((await ownEntries(page, 'panel.looked'))[0]?.payload['right']).toBe(true);
     await page.getByTestId('tab-times').click();
     expect(await page.getByTestId('times').textContent()).toContain('measured');
+    await tablet.putAway();
+  });
+});
+
+describe('a cart', () => {
+  it('is filled off the line by the same verdict and docked at once when the line stands', async () => {
+    const tablet = await planned();
+    const { page } = tablet;
+    const loaded = new Set(
+      (await readLog(page)).flatMap(({ kind, payload }) =>
+        kind === 'reel.verified' && payload['verdict'] === 'accepted' ? [payload['slot']] : [],
+      ),
+    );
+    const place = (await wantedNext(page)).find((each) => each.tapeWidthMm === 8 && !loaded.has(each.slot));
+    if (!place) throw new TypeError('The next product puts nothing on an empty 8 mm slot');
+    await page.getByTestId('tab-kit').click();
+    expect(await page.getByTestId(`pick-${place.part}`).textContent()).toContain(place.slot);
+    await page.getByTestId('cart-code').fill('CART-1');
+    await page.getByTestId('cart-use').click();
+    await page.getByTestId('cart-filling').waitFor();
+    const reel = (part: string, id: string) => reelLabel({ P: part, Q: '4000', '1T': 'LT-8', '3S': id });
+    for (const text of [place.slot, 'F-0113', reel('10-0402-nothing', 'R-990200')]) await scan(page, text);
+    await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain('Not this reel');
+    await scan(page, reel(place.part, 'R-990201'));
+    await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain(`ready for ${place.slot}`);
+    expect(await page.getByTestId('dock-CART-1').getAttribute('aria-disabled')).toBe('true');
+    await lastPanel(page);
+    await page.getByTestId('dock-CART-1').click();
+    await expect.poll(() => page.getByTestId('notice').textContent()).toContain('CART-1 docked');
+    const [docked] = await ownEntries(page, 'cart.docked');
+    expect(docked?.payload['slots']).toEqual([place.slot]);
+    await page.getByTestId('tab-feeders').click();
+    expect(await page.locator('.handlings li.done').allTextContents()).toEqual([
+      expect.stringContaining(place.slot),
+    ]);
+    expectWhole(await readLog(page));
     await tablet.putAway();
   });
 });

@@ -38,7 +38,13 @@ export const changeWords = area({
     drop: 'Give it up',
     dropTitle: 'Give this changeover up?',
     dropText: 'What was loaded stays loaded; what was ticked stays in the log.',
-    tabs: { feeders: 'Feeders', checklist: 'Checklist', first: 'First panel', times: 'Times' },
+    tabs: {
+      feeders: 'Feeders',
+      kit: 'Make ready',
+      checklist: 'Checklist',
+      first: 'First panel',
+      times: 'Times',
+    },
     stepsLeft: (count: number) => plural(count, '1 handling left', `${count} handlings left`),
     stepsDone: 'Every slot is as the next product wants it.',
     acts: {
@@ -100,7 +106,13 @@ export const changeWords = area({
     drop: 'Abandonarlo',
     dropTitle: '¿Abandonar este cambio?',
     dropText: 'Lo cargado queda cargado; lo marcado queda en el registro.',
-    tabs: { feeders: 'Alimentadores', checklist: 'Lista', first: 'Primer panel', times: 'Tiempos' },
+    tabs: {
+      feeders: 'Alimentadores',
+      kit: 'Preparar',
+      checklist: 'Lista',
+      first: 'Primer panel',
+      times: 'Tiempos',
+    },
     stepsLeft: (count) => plural(count, 'queda 1 manejo', `quedan ${count} manejos`),
     stepsDone: 'Cada posición está como la quiere el producto siguiente.',
     acts: {

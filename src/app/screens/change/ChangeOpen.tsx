@@ -17,10 +17,11 @@ import { ChecklistPanel } from './ChecklistPanel.tsx';
 import { changeFacts, checklistOf, templateFor } from './checklist-desk.ts';
 import { FeederList } from './FeederList.tsx';
 import { FirstPanel } from './FirstPanel.tsx';
+import { KitPanel } from './KitPanel.tsx';
 import { ReleaseDialog } from './ReleaseDialog.tsx';
 import { TimesPanel } from './TimesPanel.tsx';
 
-const tabs = ['feeders', 'checklist', 'first', 'times'] as const;
+const tabs = ['feeders', 'kit', 'checklist', 'first', 'times'] as const;
 type Tab = (typeof tabs)[number];
 
 export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) {
@@ -90,6 +91,7 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
         ))}
       </div>
       {tab === 'times' && <TimesPanel changeover={changeover} />}
+      {tab === 'kit' && <KitPanel changeover={changeover} />}
       {tab === 'first' && <FirstPanel changeover={changeover} />}
       {tab === 'feeders' && <FeederList changeover={changeover} />}
       {tab === 'checklist' &&

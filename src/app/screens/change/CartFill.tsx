@@ -1,0 +1,157 @@
+// Fills a cart off the line: slot, feeder and reel in any order, through the same verdict as at the line, asked for the next setup on
+// an empty line. While a cart is in hand, scans go to it.
+
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { entryId } from '../../../../shared/log/entry.ts';
+import { mayDo } from '../../../../shared/setup/may.ts';
+import type { Changeover } from '../../../../shared/setup/state.ts';
+import { verifyReel } from '../../../../shared/verdict/verify.ts';
+import { useApp } from '../../app.ts';
+import { type Desk, type DeskView, deskWells, emptyDesk, isDeskReady, takeScan } from '../../desk/model.ts';
+import type { Scan } from '../../scan/scan.ts';
+import { Button } from '../../ui/Button.tsx';
+import { kitWords } from '../../words/kit.ts';
+import { verdictWords } from '../../words/verdict.ts';
+import { say } from '../../words/words.ts';
+
+interface Told {
+  readonly tone: 'go' | 'care' | 'stop';
+  readonly text: string;
+}
+
+export function CartFill({ changeover }: { readonly changeover: Changeover }) {
+  const app = useApp();
+  const words = say(kitWords);
+  const [cart, setCart] = useState<string | null>(null);
+  const [typed, setTyped] = useState('');
+  const [desk, setDesk] = useState<Desk>(emptyDesk);
+  const [told, setTold] = useState<Told | null>(null);
+  const deskNow = useRef<Desk>(emptyDesk);
+  const { line, setup } = changeover;
+
+  /** The floor as the next setup will find it: nothing on the line, so that each reel is asked for its empty slot. */
+  const view = (): DeskView => {
+    const floor = app.store.floor();
+    const chosen = new Map(floor.chosen).set(line, setup);
+    return { line, floor: { ...floor, chosen, slots: new Map(), changing: new Map() } };
+  };
+  const show = (next: Desk) => {
+    deskNow.current = next;
+    setDesk(next);
+  };
+
+  async function judge(ready: Desk, seen: DeskView, name: string): Promise<void> {
+    const { slot, reel, feeder } = ready;
+    if (slot === null || reel === null) return;
+    const asked = { act: 'load' as const, line, setup, slot, feeder, reel };
+    const today = new Date(app.clock.nowMs()).toISOString().slice(0, 10);
+    const answer = verifyReel(seen.floor, { ...asked, today });
+    const places = [...seen.floor.carts.values()].flatMap((each) => [...each.values()]);
+    const isTaken = places.some(
+      (place) => place.slot === slot || (reel.reel !== null && place.reel === reel.reel),
+    );
+    if (isTaken) {
+      setTold({ tone: 'care', text: words.twice(slot) });
+      return show(emptyDesk);
+    }
+    if (answer.verdict === 'held') {
+      setTold({ tone: 'care', text: words.held });
+      return show(emptyDesk);
+    }
+    const facts = {
+      ...{ line, setup, feeder, reel: reel.reel, supplierPart: reel.supplierPart, lot: reel.lot },
+      ...{ dateCode: reel.dateCode, quantity: reel.quantity },
+    };
+    const [entry] = await app.write([
+      {
+        kind: 'reel.verified',
+        payload: {
+          // The slot is named where the reel is refused; an accepted reel stands on the cart, not on the line.
+          ...{ ...facts, act: 'load', run: null, slot: answer.verdict === 'accepted' ? null : slot },
+          ...{ part: answer.part ?? reel.part, codes: [...reel.codes], verdict: answer.verdict },
+          ...{ reasons: answer.reasons.map((reason) => ({ ...reason })), panels: 0 },
+          ...{ via: reel.via, basis: reel.basis },
+        },
+      },
+    ]);
+    if (answer.verdict === 'refused') {
+      const code = answer.reasons[0]?.code;
+      setTold({ tone: 'stop', text: words.refused(code ? say(verdictWords).reasons[code].title : '') });
+      return show({ ...deskNow.current, reel: null });
+    }
+    const of = entry ? entryId(entry) : '';
+    const part = answer.part ?? reel.part ?? '';
+    await app.write([{ kind: 'cart.filled', payload: { ...facts, cart: name, slot, part, of } }]);
+    setTold({ tone: 'go', text: words.accepted(slot) });
+    show(emptyDesk);
+  }
+
+  function take(scan: Scan, name: string): boolean {
+    const seen = view();
+    const next = takeScan(deskNow.current, scan, seen);
+    // Badges go to the desk of the line, which signs people in.
+    if (next.told?.tell === 'badge') return false;
+    setTold(null);
+    if (!mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may) {
+      setTold({ tone: 'care', text: words.signIn });
+      return true;
+    }
+    show(next);
+    if (isDeskReady(next, seen)) judge(next, seen, name).catch(() => undefined); // shown by the fault screen
+    return true;
+  }
+
+  useEffect(() => (cart === null ? undefined : app.scans.take((scan) => take(scan, cart))), [cart]);
+
+  if (cart === null) {
+    const name = typed.trim();
+    return (
+      <div class="row">
+        <label class="field">
+          <span>{words.cart}</span>
+          <input
+            data-typing
+            data-testid="cart-code"
+            maxLength={64}
+            value={typed}
+            onInput={(event) => setTyped(event.currentTarget.value)}
+          />
+          <small>{words.cartHelp}</small>
+        </label>
+        <Button
+          tone="act"
+          large
+          testId="cart-use"
+          disabledReason={name === '' ? words.cartHelp : null}
+          onPress={() => setCart(name)}
+        >
+          {words.use}
+        </Button>
+      </div>
+    );
+  }
+  const next = deskWells(desk, view()).find((well) => !well.filled);
+  return (
+    <div class="card stack" data-testid="cart-filling">
+      <div class="row">
+        <h3 class="grow">{words.filling(cart)}</h3>
+        <Button onPress={() => setCart(null)}>{words.leave}</Button>
+      </div>
+      <p>
+        {[desk.slot, desk.feeder, desk.reel?.part ?? desk.reel?.supplierPart]
+          .filter((text) => typeof text === 'string')
+          .map((text) => (
+            <span key={text} class="chip code" translate={false}>
+              ✓ {text}
+            </span>
+          ))}{' '}
+        <b data-testid="cart-wants">{next ? words.wanted[next.well] : ''}</b>
+      </p>
+      {told !== null && (
+        <p class={`chip ${told.tone}`} role="status" data-testid="cart-told">
+          {told.text}
+        </p>
+      )}
+    </div>
+  );
+}

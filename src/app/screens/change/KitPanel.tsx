@@ -1,0 +1,173 @@
+// Making ready off the line: what to fetch for the next setup, and the carts on which feeders stand verified.
+
+import { useState } from 'preact/hooks';
+import { dockingOf, type KitRow, kitList } from '../../../../shared/changeover/kit.ts';
+import { lastGoodPanelMs } from '../../../../shared/changeover/times.ts';
+import {
+  type MoistureLevel,
+  moistureLevels,
+  standardLifeSeconds,
+} from '../../../../shared/moisture/levels.ts';
+import type { Changeover } from '../../../../shared/setup/state.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { useRefusal } from '../../may.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Icon } from '../../ui/Icon.tsx';
+import { kitWords } from '../../words/kit.ts';
+import { formatCount, formatSpan, say } from '../../words/words.ts';
+import { CartFill } from './CartFill.tsx';
+import { readFigure } from './model.ts';
+
+export function KitPanel({ changeover }: { readonly changeover: Changeover }) {
+  const floor = useFloor();
+  const words = say(kitWords);
+  const { line } = changeover;
+  const setup = floor.setups.get(changeover.setup);
+  const last = [...floor.runs.values()].filter((run) => run.line === line).at(-1);
+  const [panels, setPanels] = useState(String(last?.panelsWanted ?? 500));
+  const wanted = readFigure(panels);
+  if (!setup) return null;
+  const loss = floor.rules.get(line)?.loss ?? 0;
+  const rows = wanted === null || wanted <= 0 ? [] : kitList(floor, setup, { panels: wanted, loss });
+  const short = rows.filter((row) => row.short > 0).length;
+  return (
+    <section class="stack" data-testid="kit">
+      <h2>{words.carts}</h2>
+      <CartFill changeover={changeover} />
+      {[...floor.carts.keys()].map((cart) => (
+        <CartCard key={cart} cart={cart} changeover={changeover} />
+      ))}
+      <h2>{words.list}</h2>
+      <label class="field other-part">
+        <span>{words.panels}</span>
+        <input
+          data-typing
+          data-testid="kit-panels"
+          inputMode="numeric"
+          value={panels}
+          onInput={(event) => setPanels(event.currentTarget.value)}
+        />
+      </label>
+      {short > 0 && <p class="chip care">? {words.shortfalls(short)}</p>}
+      <div>
+        {rows.map((row) => (
+          <PickRow key={row.part} row={row} />
+        ))}
+      </div>
+    </section>
+  );
+}
+
+function PickRow({ row }: { readonly row: KitRow }) {
+  const words = say(kitWords);
+  const level = moistureLevels.find((each) => each === row.msl) ?? null;
+  return (
+    <div class="listed" data-testid={`pick-${row.part}`}>
+      <span class="grow checked-part">
+        <span>
+          <b class="code" translate={false}>
+            {row.part}
+          </b>{' '}
+          {words.needed(formatCount(row.needed))}
+        </span>
+        <span class="code soft" translate={false}>
+          {row.slots.join(' · ')}
+        </span>
+        <span>
+          {row.reels.map((reel) => `${reel.reel} (${formatCount(reel.count ?? 0)})`).join(', ') ||
+            (row.isOnLine ? words.onLine : words.none)}
+          {row.uncounted > 0 && ` · ${words.uncounted(row.uncounted)}`}
+        </span>
+        {row.msl !== null && row.msl !== '1' && (
+          <span class="soft">
+            {words.msl(row.msl)}
+            {lifeOf(level)}
+          </span>
+        )}
+      </span>
+      {row.short > 0 ? (
+        <span class="chip care">? {words.short(formatCount(row.short))}</span>
+      ) : (
+        <span class="chip go">✓ {words.enough}</span>
+      )}
+    </div>
+  );
+}
+
+function lifeOf(level: MoistureLevel | null): string {
+  const seconds = level === null ? null : standardLifeSeconds[level];
+  return seconds === null ? '' : ` · ${say(kitWords).life(formatSpan(seconds))}`;
+}
+
+interface CartCardProps {
+  readonly cart: string;
+  readonly changeover: Changeover;
+}
+
+function CartCard({ cart, changeover }: CartCardProps) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(kitWords);
+  const refusal = useRefusal('verify-reel');
+  const { line, setup } = changeover;
+  const places = [...(floor.carts.get(cart)?.values() ?? [])].filter((each) => each.setup === setup);
+  const { ready, blocked } = dockingOf(floor, cart, line);
+  if (places.length === 0) return null;
+  const isStanding = lastGoodPanelMs(floor, changeover) !== null;
+  return (
+    <div class="card stack" data-testid={`cart-${cart}`}>
+      <div class="row">
+        <h3 class="grow">
+          <span class="code" translate={false}>
+            {cart}
+          </span>{' '}
+          · {words.places(places.length)}
+        </h3>
+        <Button
+          tone="act"
+          large
+          testId={`dock-${cart}`}
+          disabledReason={
+            refusal ??
+            (isStanding
+              ? blocked.length > 0
+                ? words.blocked(blocked.slice(0, 6).join(', '))
+                : null
+              : words.notStanding)
+          }
+          onPress={() => {
+            const payload = { cart, line, setup, slots: [...ready] };
+            app.write([{ kind: 'cart.docked', payload }]).then(
+              () => {
+                app.notice.value = { tone: 'go', text: words.docked(cart, ready.length) };
+              },
+              () => undefined, // shown by the fault screen
+            );
+          }}
+        >
+          <Icon name="right" /> {words.dock} · {words.dockable(ready.length)}
+        </Button>
+      </div>
+      {places.map((place) => (
+        <div class="listed" key={place.slot}>
+          <b class="code" translate={false}>
+            {place.slot}
+          </b>
+          <span class="grow code" translate={false}>
+            {place.part} · {place.feeder ?? '–'} · {place.reel ?? place.lot ?? '–'}
+          </span>
+          <Button
+            tone="quiet"
+            disabledReason={refusal}
+            onPress={() => {
+              const payload = { cart, line, slot: place.slot };
+              app.write([{ kind: 'cart.emptied', payload }]).catch(() => undefined); // shown by the fault screen
+            }}
+          >
+            {words.empty}
+          </Button>
+        </div>
+      ))}
+    </div>
+  );
+}

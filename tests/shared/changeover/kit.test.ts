@@ -1,0 +1,73 @@
+import { describe, expect, test } from 'vitest';
+import { dockingOf, kitList } from '../../../shared/changeover/kit.ts';
+import type { Setup } from '../../../shared/setup/state.ts';
+import { beginStory, type Story, tellPlant, unloaded, verified } from '../setup/story.ts';
+
+const setupOf = (story: Story) => story.floor().setups.get('brook-top-a') as Setup; // told by tellPlant()
+
+/** A reel that the log knows off the line: loaded once, then taken off counted. */
+function tellFree(story: Story, reel: string, part: string, quantity: number): void {
+  story.tell('reel.verified', verified('M1-F-002', part, { reel, quantity }));
+  story.tell('reel.unloaded', unloaded('M1-F-002', { reel, part, quantity, basis: 'weighed' }));
+}
+
+const rowOf = (story: Story, part: string, panels = 100, loss = 0) =>
+  kitList(story.floor(), setupOf(story), { panels, loss }).find((row) => row.part === part);
+
+describe('kitList()', () => {
+  test('sums usage over all slots of a part, lost picks included', () => {
+    const story = beginStory();
+    tellPlant(story);
+    expect(rowOf(story, 'R-100')).toMatchObject({
+      ...{ slots: ['M1-F-001', 'M1-R-003'], needed: 600, short: 600, isOnLine: false, reels: [] },
+    });
+    expect(rowOf(story, 'R-100', 100, 0.25)?.needed).toBe(800);
+  });
+
+  test('takes the fullest reels first, and no more than are needed', () => {
+    const story = beginStory();
+    tellPlant(story);
+    tellFree(story, 'K-1', 'C-200', 50);
+    tellFree(story, 'K-2', 'C-200', 180);
+    tellFree(story, 'K-3', 'C-200', 30);
+    const row = rowOf(story, 'C-200');
+    expect(row?.reels.map((reel) => reel.reel)).toEqual(['K-2', 'K-1']);
+    expect(row).toMatchObject({ needed: 200, found: 230, short: 0 });
+  });
+
+  test('wants a reel for each slot even where one reel would last', () => {
+    const story = beginStory();
+    tellPlant(story);
+    tellFree(story, 'K-1', 'R-100', 5000);
+    tellFree(story, 'K-2', 'R-100', 100);
+    expect(rowOf(story, 'R-100')?.reels.map((reel) => reel.reel)).toEqual(['K-1', 'K-2']);
+  });
+
+  test('counts what stands on its slot already, and tells what is short', () => {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('reel.verified', verified('M1-F-002', 'C-200', { reel: 'K-9', quantity: 150 }));
+    expect(rowOf(story, 'C-200')).toMatchObject({ isOnLine: true, found: 150, short: 50, reels: [] });
+  });
+});
+
+describe('dockingOf()', () => {
+  test('tells slots that still carry a reel from those that are free', () => {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('reel.verified', verified('M1-F-001', 'R-100'));
+    for (const slot of ['M1-F-002', 'M1-F-001'])
+      story.tell('cart.filled', {
+        ...{ cart: 'C', line: 'L1', setup: 'brook-top-a', slot, feeder: null, reel: null, part: 'R-100' },
+        ...{ supplierPart: null, lot: null, dateCode: null, quantity: 1, of: 'x' },
+      });
+    expect(dockingOf(story.floor(), 'C', 'L1')).toEqual({ ready: ['M1-F-002'], blocked: ['M1-F-001'] });
+  });
+
+  test('a verdict for a cart loads nothing on the line', () => {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('reel.verified', verified(null, 'R-100', { reel: 'K-1' }));
+    expect(story.floor().slots.size).toBe(0);
+  });
+});
