@@ -9,6 +9,7 @@ import { findFreePort, startDemo } from '../../../demo/serve.ts';
 import { simulateShift } from '../../../demo/simulate.ts';
 import { isoMoment } from '../../../shared/log/entry.ts';
 import { CertificateRefused } from '../../server/certificates/refused.ts';
+import { makeCode } from '../../server/codes.ts';
 import { CannotStart, type RunningServer } from '../../server/main.ts';
 import type { ServerSettings } from '../../server/settings.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall } from '../command.ts';
@@ -141,6 +142,8 @@ async function serveDemo(
     const { zone } = { zone: Intl.DateTimeFormat().resolvedOptions().timeZone };
     const demo = await startDemo(settings, { seed, speed, zone });
     announce(demo.server, speed, io);
+    const code = await makeCode(demo.server.store, settings.clock.nowMs());
+    io.stderr(`To join a tablet, within ten minutes: ${demo.server.url}${code.path}\n`);
     await stopping;
     await demo.stop();
   } catch (error) {

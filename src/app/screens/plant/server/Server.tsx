@@ -43,7 +43,7 @@ export function Server() {
     <div class="stack">
       {status && phase !== 'alone' && <Standing status={status} plant={plant} />}
       {connection && (plant === null || isShut || code !== '') && (
-        <Join connection={connection} code={code} again={plant !== null} />
+        <Join key={code} connection={connection} code={code} again={plant !== null} />
       )}
       {connection && plant !== null && !isShut && <Lead connection={connection} />}
     </div>
