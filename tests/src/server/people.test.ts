@@ -137,7 +137,7 @@ describe('revocation', () => {
     const lost = await newTablet('n4', server.running.url, clock);
     await enrolAt(server.running, lost);
     lost.start();
-    await until('live', () => lost.status()?.phase === 'syncing' && server.running.context.live.count() > 0);
+    await until('live', () => lost.status()?.phase === 'live' && server.running.context.live.count() > 0);
     const person = await tokenOf('B-2', '2222');
     const json = { tablet: 'n4' };
     const { z } = await import('zod');

@@ -62,7 +62,7 @@ describe('startSync()', () => {
     a.start();
     b.start();
     await all(5);
-    await until('live', () => a.status()?.phase === 'syncing' && b.status()?.phase === 'syncing');
+    await until('live', () => a.status()?.phase === 'live' && b.status()?.phase === 'live');
     const seen = new Promise<number>((resolve) => b.log.onTaken(() => resolve(performance.now())));
     const writtenMs = performance.now();
     a.log.write(1);
