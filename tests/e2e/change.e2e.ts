@@ -16,6 +16,7 @@ import {
   reelLabel,
   scan,
   scanAll,
+  signIn,
   type Tablet,
 } from './support/floor.ts';
 
@@ -314,6 +315,35 @@ describe('a cart', () => {
       expect.stringContaining(place.slot),
     ]);
     expectWhole(await readLog(page));
+    await tablet.putAway();
+  });
+});
+
+describe('a checklist template', () => {
+  it('is edited to a next version, and an open checklist keeps the one it was opened with', async () => {
+    const tablet = await planned();
+    const { page } = tablet;
+    await openChecklist(page);
+    await signIn(page, 'BADGE-4401');
+    await page.goto(`${demo.url}#/plant/checklists`);
+    await page.getByTestId('edit-changeover').click();
+    await page.getByTestId('step-add').click();
+    expect(await page.getByTestId('template-save').getAttribute('aria-disabled')).toBe('true');
+    const text = page.getByTestId('step-form').getByLabel('Text, English');
+    await text.fill('Lamp over the table is on.');
+    await text.blur();
+    await page.getByTestId('template-save').click();
+    await expect.poll(() => page.getByTestId('notice').textContent()).toContain('Version 2');
+    const [written] = await ownEntries(page, 'checklist.template');
+    expect(written?.payload).toMatchObject({ template: 'changeover', version: 2 });
+    await goTo(page, 'change');
+    await page.getByTestId('tab-checklist').click();
+    await page.getByTestId('checklist').waitFor();
+    expect(await page.getByTestId('checklist').textContent()).not.toContain('Lamp over the table');
+    await page.goto(`${demo.url}#/change/list/shift-start`);
+    await page.getByTestId('list-open').click();
+    await page.getByTestId('checklist').waitFor();
+    expect(await page.getByTestId('checklist').textContent()).toContain('swept');
     await tablet.putAway();
   });
 });

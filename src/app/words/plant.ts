@@ -19,6 +19,10 @@ export const plantWords = area({
         title: 'Parts and feeders',
         text: 'Supplier numbers that stand for your own; feeders and their tapes; blocks.',
       },
+      checklists: {
+        title: 'Checklists',
+        text: 'What is asked at a changeover, a splice, the start of a shift.',
+      },
       labels: { title: 'Labels', text: 'Teach a label that follows no standard.' },
       scanner: { title: 'Scanner', text: 'Test the scanner; print its calibration codes.' },
       practice: { title: 'Practice labels', text: 'Tap a label instead of scanning one.' },
@@ -134,6 +138,7 @@ export const plantWords = area({
         title: 'Componentes y alimentadores',
         text: 'Referencias de proveedor que valen por las propias; alimentadores y sus cintas; bloqueos.',
       },
+      checklists: { title: 'Listas', text: 'Qué se pide en un cambio, un empalme, al empezar el turno.' },
       labels: { title: 'Etiquetas', text: 'Enseñe una etiqueta que no sigue ninguna norma.' },
       scanner: { title: 'Lector', text: 'Pruebe el lector; imprima sus códigos de calibración.' },
       practice: { title: 'Etiquetas de práctica', text: 'Toque una etiqueta en vez de escanearla.' },

@@ -10,6 +10,7 @@ import { say } from '../../words/words.ts';
 import { ChangeOpen } from './ChangeOpen.tsx';
 import { ChooseNext } from './ChooseNext.tsx';
 import { Order } from './Order.tsx';
+import { OtherList } from './OtherList.tsx';
 import './change.css';
 
 export function Change() {
@@ -19,7 +20,9 @@ export function Change() {
   const line = app.line.value;
   const setup = floor.setups.get(floor.chosen.get(line ?? '') ?? '');
   if (line === null) return null;
-  if (place.value.rest[0] === 'order') return <Order line={line} />;
+  const [page, purpose, slot] = place.value.rest;
+  if (page === 'list') return <OtherList line={line} purpose={purpose ?? ''} slot={slot ?? null} />;
+  if (page === 'order') return <Order line={line} />;
   const changeover = floor.changeovers.get(floor.changing.get(line) ?? '');
   if (changeover) return <ChangeOpen changeover={changeover} />;
   return (
@@ -36,6 +39,12 @@ export function Change() {
       <div class="row">
         <a class="button large" href={address('change', 'order')} data-testid="order-open">
           {say(orderWords).open}
+        </a>
+        <a class="button large" href={address('change', 'list', 'shift-start')}>
+          {words.shiftStart}
+        </a>
+        <a class="button large" href={address('change', 'list', 'splice')}>
+          {words.splice}
         </a>
       </div>
     </div>

@@ -11,6 +11,7 @@ import { useRefusal } from '../../may.ts';
 import { address, goTo } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
+import { changeWords } from '../../words/change.ts';
 import { loadWords } from '../../words/load.ts';
 import { verdictWords } from '../../words/verdict.ts';
 import { formatCount, say } from '../../words/words.ts';
@@ -94,6 +95,9 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
         {sweeping && <SweepBar line={line.line} desk={desk} />}
         <a class="button" href={address('plant', 'setups')}>
           {words.choose}
+        </a>
+        <a class="button" href={address('change', 'list', 'shift-start')}>
+          {say(changeWords).shiftStart}
         </a>
       </div>
       <p class="caution">

@@ -19,6 +19,7 @@ import { Setups } from './Setups.tsx';
 import { ThisTablet } from './ThisTablet.tsx';
 import './plant.css';
 
+const Checklists = lazy(() => import('./checklists/Checklists.tsx').then((module) => module.Checklists));
 const Labels = lazy(() => import('./labels/Labels.tsx').then((module) => module.Labels));
 const Parts = lazy(() => import('./parts/Parts.tsx').then((module) => module.Parts));
 const Scanner = lazy(() => import('./scanner/Scanner.tsx').then((module) => module.Scanner));
@@ -31,6 +32,7 @@ type PageName =
   | 'people'
   | 'rules'
   | 'parts'
+  | 'checklists'
   | 'labels'
   | 'scanner'
   | 'practice'
@@ -43,6 +45,7 @@ const pages: readonly { readonly name: PageName; readonly icon: IconName; readon
   { name: 'people', icon: 'person', act: 'manage-people' },
   { name: 'rules', icon: 'line', act: 'rule-line' },
   { name: 'parts', icon: 'reel', act: 'look' },
+  { name: 'checklists', icon: 'check', act: 'edit-checklist' },
   { name: 'labels', icon: 'search', act: 'look' },
   { name: 'scanner', icon: 'keyboard', act: 'look' },
   { name: 'practice', icon: 'load', act: 'look' },
@@ -117,6 +120,8 @@ function contentOf(page: PageName, { offline, alarm }: PlantProps): ComponentChi
       return <People />;
     case 'rules':
       return <Rules />;
+    case 'checklists':
+      return <Checklists />;
     case 'parts':
       return <Parts />;
     case 'labels':

@@ -1,0 +1,112 @@
+// The fields of one step; which of them stand depends on how it is answered.
+
+import {
+  type ChecklistStep,
+  stepConditions,
+  stepKinds,
+  stepTimes,
+} from '../../../../../shared/setup/checklist.ts';
+import { templateWords } from '../../../words/template.ts';
+import { say } from '../../../words/words.ts';
+import { setText, splitOptions } from './model.ts';
+
+interface StepFormProps {
+  readonly step: ChecklistStep;
+  readonly onChange: (step: ChecklistStep) => void;
+}
+
+export function StepForm({ step, onChange }: StepFormProps) {
+  const words = say(templateWords);
+  const set = (part: Partial<ChecklistStep>) => onChange({ ...step, ...part });
+  const setCaution = (name: string, text: string) => {
+    const caution = setText(step.caution, name, text);
+    set({ caution: Object.values(caution).every((each) => each.trim() === '') ? null : caution });
+  };
+  const number = (text: string): number | null => {
+    const value = Number(text.replace(',', '.'));
+    return text.trim() === '' || !Number.isFinite(value) ? null : value;
+  };
+  const field = (label: string, value: string, onText: (text: string) => void) => (
+    <label class="field" key={label}>
+      <span>{label}</span>
+      <input
+        data-typing
+        maxLength={500}
+        value={value}
+        onChange={(event) => onText(event.currentTarget.value)}
+      />
+    </label>
+  );
+  const pick = <T extends string>(
+    label: string,
+    all: readonly T[],
+    more: {
+      readonly value: T;
+      readonly names: Readonly<Record<T, string>>;
+      readonly onPick: (value: T) => void;
+    },
+  ) => (
+    <label class="field" key={label}>
+      <span>{label}</span>
+      <select
+        data-typing
+        value={more.value}
+        onChange={(event) => more.onPick(event.currentTarget.value as T)} // one of the options below
+      >
+        {all.map((each) => (
+          <option key={each} value={each}>
+            {more.names[each]}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+  return (
+    <div class="form step-form" data-testid="step-form">
+      {field(words.text, step.text['en'] ?? '', (text) => set({ text: setText(step.text, 'en', text) }))}
+      {field(words.textEs, step.text['es'] ?? '', (text) => set({ text: setText(step.text, 'es', text) }))}
+      {field(words.group, step.group['en'] ?? '', (text) => set({ group: setText(step.group, 'en', text) }))}
+      {field(words.groupEs, step.group['es'] ?? '', (text) =>
+        set({ group: setText(step.group, 'es', text) }),
+      )}
+      {field(words.caution, step.caution?.['en'] ?? '', (text) => setCaution('en', text))}
+      {field(words.cautionEs, step.caution?.['es'] ?? '', (text) => setCaution('es', text))}
+      {pick(words.kind, stepKinds, {
+        ...{ value: step.kind, names: words.kinds, onPick: (kind) => set({ kind }) },
+      })}
+      {pick(words.time, stepTimes, {
+        ...{ value: step.time, names: words.times, onPick: (time) => set({ time }) },
+      })}
+      {pick(words.condition, stepConditions, {
+        ...{ value: step.condition, names: words.conditions, onPick: (condition) => set({ condition }) },
+      })}
+      <label class="row">
+        <input
+          type="checkbox"
+          checked={step.mandatory}
+          onChange={(event) => set({ mandatory: event.currentTarget.checked })}
+        />
+        {words.mandatory}
+      </label>
+      {step.kind === 'measure' && (
+        <>
+          {field(words.least, String(step.least ?? ''), (text) => set({ least: number(text) }))}
+          {field(words.most, String(step.most ?? ''), (text) => set({ most: number(text) }))}
+          {field(words.unit, step.unit ?? '', (text) => set({ unit: text.trim().slice(0, 20) || null }))}
+        </>
+      )}
+      {step.kind === 'scan' &&
+        field(words.expects, step.expects ?? '', (text) => set({ expects: text.trim() || null }))}
+      {step.kind === 'choice' && (
+        <>
+          {field(words.options, step.options.join(', '), (text) => set({ options: splitOptions(text) }))}
+          {field(words.right, step.right.join(', '), (text) => set({ right: splitOptions(text) }))}
+        </>
+      )}
+      {step.kind === 'sign' &&
+        field(words.signatures, String(step.signatures), (text) =>
+          set({ signatures: Math.min(3, Math.max(1, Math.round(number(text) ?? 1))) }),
+        )}
+    </div>
+  );
+}

@@ -1,0 +1,56 @@
+// A template while it is edited: the newest versions to start from, and steps added, moved and removed.
+
+import { shippedChecklists } from '../../../../../shared/changeover/checklist-shipped.ts';
+import type { ChecklistStep, ChecklistTemplate } from '../../../../../shared/setup/checklist.ts';
+import type { FloorState } from '../../../../../shared/setup/state.ts';
+
+/** The newest version of every template: the site's own, and the shipped ones that nobody edited. */
+export function newestTemplates(floor: FloorState): readonly ChecklistTemplate[] {
+  const own = [...floor.templates.values()].flatMap((versions) => versions.at(-1) ?? []);
+  const names = new Set(own.map((template) => template.template));
+  return [...shippedChecklists.filter((shipped) => !names.has(shipped.template)), ...own];
+}
+
+/** The next version, with these steps; what is already used never changes. */
+export function nextVersion(template: ChecklistTemplate, steps: readonly ChecklistStep[]): ChecklistTemplate {
+  return { ...template, version: template.version + 1, steps };
+}
+
+/** A plain step to fill in, under the heading of the last one. */
+export function blankStep(
+  id: string,
+  steps: readonly ChecklistStep[],
+  heading: Record<string, string>,
+): ChecklistStep {
+  return {
+    ...{ step: id, group: steps.at(-1)?.group ?? heading, text: { en: '' }, caution: null, kind: 'tick' },
+    ...{ time: 'stopped', condition: 'always', mandatory: true, least: null, most: null, unit: null },
+    ...{ expects: null, options: [], right: [], signatures: 1 },
+  };
+}
+
+/** Swaps a step with its neighbour; nothing changes at the ends. */
+export function moveStep(steps: readonly ChecklistStep[], at: number, by: -1 | 1): readonly ChecklistStep[] {
+  const one = steps[at];
+  const other = steps[at + by];
+  if (!one || !other) return steps;
+  return steps.map((step, index) => (index === at ? other : index === at + by ? one : step));
+}
+
+/** A text in one language set; an empty one is left out, so that the other language stands in. */
+export function setText(
+  texts: Record<string, string> | null,
+  language: string,
+  text: string,
+): Record<string, string> {
+  const { [language]: _, ...rest } = texts ?? {};
+  return text.trim() === '' && language !== 'en' ? rest : { ...rest, [language]: text };
+}
+
+/** Options typed with commas between. */
+export function splitOptions(text: string): string[] {
+  return text
+    .split(',')
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+}

@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import { shippedChecklists } from '../../../../../../shared/changeover/checklist-shipped.ts';
+import { checkTemplate } from '../../../../../../shared/changeover/checklist-steps.ts';
+import { emptyState } from '../../../../../../shared/setup/state.ts';
+import {
+  blankStep,
+  moveStep,
+  newestTemplates,
+  nextVersion,
+  setText,
+  splitOptions,
+} from '../../../../../../src/app/screens/plant/checklists/model.ts';
+import { makeStep } from '../../../../../shared/changeover/checklist-step.ts';
+
+const steps = [makeStep('a'), makeStep('b'), makeStep('c')];
+
+describe('newestTemplates()', () => {
+  test('lists what ships until the site has its own version of it', () => {
+    const floor = emptyState();
+    expect(newestTemplates(floor).map((each) => each.version)).toEqual([1, 1, 1]);
+    const [first] = shippedChecklists;
+    if (!first) throw new TypeError('ships by construction');
+    const own = nextVersion(first, steps);
+    floor.templates.set(first.template, [own]);
+    expect(newestTemplates(floor)).toHaveLength(3);
+    expect(newestTemplates(floor)).toContain(own);
+    expect(own.version).toBe(2);
+    expect(first.version).toBe(1);
+  });
+});
+
+describe('blankStep()', () => {
+  test('stands under the last heading and is no sound step before it has a text', () => {
+    const blank = blankStep('new', steps, { en: 'More' });
+    expect(blank.group).toEqual({ en: 'Group' });
+    const template = { ...{ template: 't', version: 1, purpose: 'other', title: { en: 'T' } } } as const;
+    expect(checkTemplate({ ...template, steps: [...steps, blank] })).toEqual([
+      { code: 'no-text', step: 'new' },
+    ]);
+  });
+});
+
+describe('moveStep()', () => {
+  test.each([
+    [0, 1, 'bac'],
+    [2, -1, 'acb'],
+    [0, -1, 'abc'],
+    [2, 1, 'abc'],
+  ] as const)('from %s by %s gives %s', (at, by, order) => {
+    expect(
+      moveStep(steps, at, by)
+        .map((each) => each.step)
+        .join(''),
+    ).toBe(order);
+  });
+});
+
+describe('setText() and splitOptions()', () => {
+  test('leave an empty translation out, so that English stands in', () => {
+    expect(setText({ en: 'a', es: 'b' }, 'es', ' ')).toEqual({ en: 'a' });
+    expect(setText(null, 'en', '')).toEqual({ en: '' });
+    expect(splitOptions(' yes, no ,, ')).toEqual(['yes', 'no']);
+  });
+});
