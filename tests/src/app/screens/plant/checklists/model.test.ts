@@ -33,7 +33,7 @@ describe('blankStep()', () => {
   test('stands under the last heading and is no sound step before it has a text', () => {
     const blank = blankStep('new', steps, { en: 'More' });
     expect(blank.group).toEqual({ en: 'Group' });
-    const template = { ...{ template: 't', version: 1, purpose: 'other', title: { en: 'T' } } } as const;
+    const template = { template: 't', version: 1, purpose: 'other' as const, title: { en: 'T' } };
     expect(checkTemplate({ ...template, steps: [...steps, blank] })).toEqual([
       { code: 'no-text', step: 'new' },
     ]);
