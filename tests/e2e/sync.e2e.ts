@@ -314,8 +314,9 @@ describe('two tablets and their server', () => {
       verdict: 'accepted',
     });
     await goOn(two.page);
-    await two.page.getByTestId('enrol-code').fill(code);
-    await two.page.getByTestId('enrol').click();
+    // The link of the code, followed where the page is open already.
+    await two.page.goto(`${server.url}#enrol=${code}`);
+    await enrol(two.page, code, 'Line rear');
     await untilSent(two.page);
     const floor = await expectSame();
     expect(floor.slots.get(slotKey('L1', 'K1-F-002'))?.tapes.at(-1)?.reel).toBe('R-951');
