@@ -3,15 +3,19 @@
 // its last use at place p to its next at k holds one free unit at every place strictly between. Pipes are taken by
 // increasing end, shortest first. The free units are held as counts by the place since which they have been free, so
 // that "does the pipe fit" is "is a unit free since p + 1 or before"; the youngest such unit is spent.
-// The state before each place is kept, so that a changed order is evaluated from its first changed place on.
+// The state before each place is kept, so that a changed order is evaluated from its first changed place on, and only
+// until it has come back to the base: the same units free, all of them since after the last changed place.
 // Refused: playing the magazine part by part; the same count, several times slower.
 
 import type { OrderModel } from './order-problem.ts';
 
 /** Counts for one model; holds the state of one base sequence. */
 export interface UnitCounter {
-  /** Takes `sequence` as the base from place `from` on (before it the base must agree); returns feeders put in. */
-  readonly rebase: (sequence: Uint16Array, from: number) => number;
+  /**
+   * Takes `sequence` as the base; from the base before it differs only at places `from` … `to` (left out: to the end; the
+   * first call: 0 to the end). Returns feeders put in.
+   */
+  readonly rebase: (sequence: Uint16Array, from: number, to?: number) => number;
   /**
    * Feeders put in by `sequence`, which differs from the base only at places `from` … `to`. Gives up early, with a
    * number above `limit`, when by a place after `to` it is more than `slack` worse than `limit` allows.
@@ -72,64 +76,76 @@ const LOOK_WORK = 0.1;
 function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Array): UnitCounter {
   const n = model.jobCount;
   const stride = n + 2;
+  // Parts at each place of the base; while a changed sequence is counted its places stand here, and go back after.
   const low = new Int32Array(n);
   const high = new Int32Array(n);
-  const since = new Uint16Array(stride);
-  const sinceBefore = new Uint16Array((n + 1) * stride);
+  const since = new Int32Array(stride);
+  const sinceBefore = new Int32Array((n + 1) * stride);
+  const oldestBefore = new Int32Array(n + 1);
   const freeBefore = new Int32Array(n + 1);
   const keptBefore = new Int32Array(n + 1);
+  // The base itself, and the units free beside each of its jobs.
+  const held = new Uint16Array(n);
+  const beside = new Int32Array(n);
   const total = model.partTotal;
-  const freeBeside = model.freeBeside;
+  const freeBeside = Int32Array.from(model.freeBeside);
   let work = 0;
 
-  function run(
-    sequence: Uint16Array,
-    from: number,
-    to: number,
-    limit: number,
-    slack: number,
-    save: boolean,
-  ): number {
-    let free = 0;
-    let kept = 0;
-    let oldest = 0;
+  /** Whether all goes on from place k as in the base: no unit free there has been so since `to` or before. */
+  function isBack(k: number, to: number, free: number, oldest: number): boolean {
+    if (free === 0) return true;
+    if (oldest <= to + 1 || oldest !== oldestBefore[k]!) return false;
+    for (let i = oldest, at = k * stride + oldest; i < k; i++, at++) {
+      if (since[i] !== sinceBefore[at]) return false;
+    }
+    return true;
+  }
+
+  function run(sequence: Uint16Array, from: number, to: number, mayLose: number, save: boolean): number {
+    let free = freeBefore[from]!;
+    let kept = keptBefore[from]!;
+    let oldest = oldestBefore[from]!;
     let looks = 0;
-    for (let k = 0; k < n; k++) {
-      const job = sequence[k]!;
-      low[k] = bitsLow[job]!;
-      high[k] = bitsHigh[job]!;
-    }
-    since.fill(0);
-    if (from > 0) {
-      const offset = from * stride;
-      for (let i = 0; i < from; i++) since[i] = sinceBefore[offset + i]!;
-      free = freeBefore[from]!;
-      kept = keptBefore[from]!;
-      while (oldest < from && since[oldest] === 0) oldest++;
-    }
-    const mayLose = keptBefore[n]! - (total - limit) + slack;
+    for (let i = oldest, at = from * stride + oldest; i < from; i++, at++) since[i] = sinceBefore[at]!;
     for (let k = from; k < n; k++) {
+      if (k > to + 1 && free === freeBefore[k]! && isBack(k, to, free, oldest)) {
+        work += k - from + looks * LOOK_WORK;
+        const gained = kept - keptBefore[k]!;
+        if (save && gained !== 0) for (let i = k; i <= n; i++) keptBefore[i]! += gained;
+        return save ? keptBefore[n]! : keptBefore[n]! + gained;
+      }
       if (save) {
-        sinceBefore.set(since, k * stride);
+        for (let i = oldest, at = k * stride + oldest; i < k; i++, at++) sinceBefore[at] = since[i]!;
         freeBefore[k] = free;
         keptBefore[k] = kept;
+        oldestBefore[k] = oldest;
       }
       let restLow = low[k]!;
       let restHigh = high[k]!;
+      let room: number;
+      if (k <= to) {
+        const job = sequence[k]!;
+        restLow = bitsLow[job]!;
+        restHigh = bitsHigh[job]!;
+        low[k] = restLow;
+        high[k] = restHigh;
+        room = freeBeside[job]!;
+        if (save) beside[k] = room;
+      } else room = beside[k]!;
       if (k > 0) {
-        let foundLow = restLow & low[k - 1]!;
-        let foundHigh = restHigh & high[k - 1]!;
+        const foundLow = restLow & low[k - 1]!;
+        const foundHigh = restHigh & high[k - 1]!;
         kept += bitCount(foundLow) + bitCount(foundHigh);
-        restLow &= ~foundLow;
-        restHigh &= ~foundHigh;
-        for (let p = k - 2; free > 0 && p >= 0 && p + 1 >= oldest && (restLow | restHigh) !== 0; p--) {
+        restLow ^= foundLow;
+        restHigh ^= foundHigh;
+        for (let p = k - 2; free > 0 && p + 1 >= oldest && (restLow | restHigh) !== 0 && p >= 0; p--) {
           looks++;
-          foundLow = restLow & low[p]!;
-          foundHigh = restHigh & high[p]!;
-          if ((foundLow | foundHigh) === 0) continue;
-          restLow &= ~foundLow;
-          restHigh &= ~foundHigh;
-          let want = bitCount(foundLow) + bitCount(foundHigh);
+          const commonLow = restLow & low[p]!;
+          const commonHigh = restHigh & high[p]!;
+          if ((commonLow | commonHigh) === 0) continue;
+          restLow ^= commonLow;
+          restHigh ^= commonHigh;
+          let want = bitCount(commonLow) + bitCount(commonHigh);
           let q = p + 1;
           while (want > 0 && q >= oldest) {
             const there = since[q]!;
@@ -152,36 +168,47 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
         }
         if (k >= to && !save && keptBefore[k + 1]! - kept > mayLose) {
           work += k - from + 1 + looks * LOOK_WORK;
-          return limit + 1;
+          return -1;
         }
       }
-      const beside = freeBeside[sequence[k]!]!;
-      if (free < beside) {
+      if (free < room) {
         if (free === 0) oldest = k;
-        since[k] = beside - free;
-        free = beside;
+        since[k] = room - free;
+        free = room;
       } else {
-        for (let q = k - 1; free > beside; q--) {
+        since[k] = 0;
+        for (let q = k - 1; free > room; q--) {
           const there = since[q]!;
-          const over = free - beside;
+          const over = free - room;
           if (there > over) {
             since[q] = there - over;
-            free = beside;
+            free = room;
           } else {
             free -= there;
             since[q] = 0;
           }
         }
+        if (free === 0) oldest = k + 1;
       }
     }
     work += n - from + looks * LOOK_WORK;
     if (save) keptBefore[n] = kept;
-    return total - kept;
+    return kept;
   }
 
   return {
-    rebase: (sequence, from) => run(sequence, from, n, 0, 0, true),
-    count: (sequence, from, to, limit, slack) => run(sequence, from, to, limit, slack, false),
+    rebase: (sequence, from, to = n - 1) => {
+      for (let place = from; place <= to; place++) held[place] = sequence[place]!;
+      return total - run(sequence, from, to, 0, true);
+    },
+    count: (sequence, from, to, limit, slack) => {
+      const kept = run(sequence, from, to, keptBefore[n]! - (total - limit) + slack, false);
+      for (let place = from; place <= to; place++) {
+        low[place] = bitsLow[held[place]!]!;
+        high[place] = bitsHigh[held[place]!]!;
+      }
+      return kept < 0 ? limit + 1 : total - kept;
+    },
     writeIn: (sequence, inAt) => writeIn(model, keptBefore, sequence, inAt),
     work: () => work,
   };

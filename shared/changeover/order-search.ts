@@ -33,7 +33,7 @@ export interface OrderProgress {
 
 /** How a sequence is judged. */
 interface Judge {
-  readonly rebase: (sequence: Uint16Array, from: number) => number;
+  readonly rebase: (sequence: Uint16Array, from: number, to?: number) => number;
   readonly count: (sequence: Uint16Array, from: number, to: number, limit: number, slack: number) => number;
   readonly work: () => number;
   /** Lateness of the last sequence taken by `rebase`. */
@@ -53,8 +53,8 @@ export function judgeFor(model: OrderModel): Judge {
     let changes = 0;
     return {
       ...counter,
-      rebase: (sequence, from) => {
-        changes = counter.rebase(sequence, from);
+      rebase: (sequence, from, to) => {
+        changes = counter.rebase(sequence, from, to);
         return changes;
       },
       late: () => 0,
@@ -244,7 +244,7 @@ export function* annealOrder(
     }
     [current, trial] = [trial, current];
     row.current = current;
-    energy = judge.rebase(current, from);
+    energy = judge.rebase(current, from, to);
     for (let place = from; place <= to; place++) {
       trial[place] = current[place]!;
       placeOf[current[place]!] = place;

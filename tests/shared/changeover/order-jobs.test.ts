@@ -208,4 +208,34 @@ describe('unitCounter()', () => {
       }
     }
   });
+
+  test('counts as the plan does after taking changed stretches as the base one upon another', () => {
+    const chance = seededChance(37);
+    for (const [partCount, capacity] of [
+      [20, 6],
+      [60, 12],
+      [60, 25],
+      [150, 12],
+    ] as const) {
+      const question = { ...randomQuestion(chance, 20, partCount, capacity), loaded: [] };
+      const locks = question.jobs.map((job, place) => ({ job: job.id, place }));
+      const model = modelOrder({ ...question, locks });
+      if (!model.ok) throw new Error('must fit');
+      const counter = unitCounter(model.value);
+      let base = Uint16Array.from(question.jobs, (_, job) => job);
+      counter.rebase(base, 0);
+      for (let round = 0; round < 150; round++) {
+        const from = chanceBelow(chance, 18);
+        const to = Math.min(19, from + 1 + chanceBelow(chance, 6));
+        const turned = base.slice();
+        turned.subarray(from, to + 1).reverse();
+        const plan = planOrder(question, [...turned]);
+        const expected = plan.ok ? plan.value.changes : -1;
+        expect(counter.count(turned, from, to, 1e9, 0), `round ${round}`).toBe(expected);
+        if (round % 3 === 0) continue;
+        expect(counter.rebase(turned, from, to), `round ${round}`).toBe(expected);
+        base = turned;
+      }
+    }
+  });
 });
