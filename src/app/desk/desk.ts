@@ -81,7 +81,8 @@ export function createDesk(
     const seen = view();
     if (!seen || busy.value || shown.value !== null || !isDeskReady(next, seen)) return;
     // Everything is there, but the log must say who: the badge is the last thing wanted.
-    if (mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may) void judge(next, seen);
+    if (mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may)
+      judge(next, seen).catch(() => undefined); // shown by the fault screen
     else desk.value = { ...next, told: { tell: 'sign-in' } };
   }
 

@@ -34,7 +34,7 @@ export function SlotMap({ banks, next, chosen, onChoose }: SlotMapProps) {
                 key={place.slot}
                 class={`place ${place.phase}${place.slot === next ? ' next' : ''}${place.slot === chosen ? ' chosen' : ''}${place.seen ? ' seen' : ''}`}
                 style={{ gridColumn: `span ${Math.min(place.positions, 4)}` }}
-                aria-label={`${place.slot}: ${place.seen ? words.legend.seen : words.legend[place.phase]}`}
+                aria-label={`${place.slot}: ${place.seen ? words.legend.seen : words.legend[place.phase]}, ${place.position}`}
                 onClick={() => onChoose(place.slot)}
               >
                 <span>{place.position}</span>
