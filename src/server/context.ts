@@ -5,6 +5,7 @@ import type { ServerKey } from './keys.ts';
 import type { LiveHub } from './live.ts';
 import type { Metrics } from './metrics.ts';
 import type { PeopleBook } from './people/book.ts';
+import type { SeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
 import type { SignatureQueue } from './signatures.ts';
 import type { Store } from './stores/store.ts';
@@ -14,6 +15,7 @@ export interface ServerContext {
   readonly store: Store;
   readonly appender: Appender;
   readonly signatures: SignatureQueue;
+  readonly seen: SeenBook;
   readonly live: LiveHub;
   readonly key: ServerKey;
   readonly people: PeopleBook;

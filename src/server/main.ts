@@ -13,6 +13,7 @@ import { openServerKey } from './keys.ts';
 import { createLiveHub } from './live.ts';
 import { createMetrics } from './metrics.ts';
 import { createPeopleBook } from './people/book.ts';
+import { createSeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
 import { createSignatureQueue } from './signatures.ts';
 import { openStore } from './stores/open.ts';
@@ -75,6 +76,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   const context = await createContext(settings, { store, certificate, onFault: fault });
   closers.push(context.appender.drained);
   closers.push(context.signatures.stop);
+  closers.push(context.seen.stop);
   const app = await createApp(context, certificate?.pair() ?? null);
   onFault = (error) => app.log.error({ err: error }, 'fault in the background');
   closers.push(() => closeApp(app));
@@ -150,6 +152,7 @@ async function createContext(
       );
     }),
     appender: createAppender(store, nowMs),
+    seen: createSeenBook(store, onFault),
     live,
     key: await openServerKey(store),
     people: createPeopleBook(store, settings.people),

@@ -276,7 +276,11 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s', (dialect) => {
     await store.enrolTablet({ tablet: 't1', name: 'again', publicKey: 'k2' }, startMs + 3);
     expect(await store.findTablet('t1')).toMatchObject({ revokedMs: null, publicKey: 'k2', name: 'again' });
     expect(await store.tabletKeys('t1')).toEqual(['k2', 'k1']);
-    await store.touchTablet('t1', startMs + 4, -5);
+    await store.touchTablets([
+      { tablet: 't9', seenMs: startMs, clockOffMs: null },
+      { tablet: 't1', seenMs: startMs + 3, clockOffMs: -5 },
+    ]);
+    await store.touchTablets([{ tablet: 't1', seenMs: startMs + 4, clockOffMs: null }]);
     expect(await store.listTablets()).toMatchObject([{ tablet: 't1', seenMs: startMs + 4, clockOffMs: -5 }]);
   });
 

@@ -91,6 +91,7 @@ async function listTablets(request: FastifyRequest, context: ServerContext): Pro
   checkWire(request);
   const tablet = await requireTablet(request, context);
   await requireRole(request, tablet, { roles: ['lead', 'engineer'], context });
+  await context.seen.write();
   const tablets = await context.store.listTablets();
   return { tablets: tablets.map(({ publicKey: _, ...shown }) => shown) };
 }

@@ -72,7 +72,7 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
     metrics.aside.inc({ fault });
     request.log.warn({ entry: id, fault, tablet: tablet.tablet }, 'entry kept aside');
   }
-  await noteTablet(tablet, { nowMs, clockOffMs: sentMs - nowMs, context });
+  context.seen.note(tablet.tablet, nowMs, sentMs - nowMs);
   const ahead = checked.filter((entry) => entry.aheadMs > 0).slice(0, 20);
   const last = await lastSnapshot(context);
   return {
@@ -113,17 +113,6 @@ async function lastSnapshot(context: ServerContext): Promise<number> {
   return pos;
 }
 
-/** How old "last seen" may get, ms: written seldom, since it costs a flush. */
-const SEEN_EVERY_MS = 60_000;
-
-async function noteTablet(
-  tablet: { readonly tablet: string; readonly seenMs: number | null },
-  at: { readonly nowMs: number; readonly clockOffMs: number | null; readonly context: ServerContext },
-): Promise<void> {
-  if (tablet.seenMs !== null && at.nowMs - tablet.seenMs < SEEN_EVERY_MS) return;
-  await at.context.store.touchTablet(tablet.tablet, at.nowMs, at.clockOffMs);
-}
-
 /** Reads `after` and makes sure that it names a place in this very log. */
 async function readPlace(request: FastifyRequest, context: ServerContext): Promise<Cursor> {
   const after = (request.query as Record<string, unknown>)['after'];
@@ -152,7 +141,7 @@ async function pull(
   const after = await readPlace(request, context);
   const { rows, more } = fitPage(await context.store.page(after.pos, pageEntries + 1));
   const end = rows.at(-1) ?? after;
-  await noteTablet(tablet, { nowMs: context.nowMs(), clockOffMs: null, context });
+  context.seen.note(tablet.tablet, context.nowMs(), null);
   const entries = rows.map((row) => row.text).join(',');
   const answer = `{"serverEpoch":"${context.serverEpoch}","serverMs":${context.nowMs()},"cursor":"${formatCursor(end)}","more":${more},"entries":[${entries}]}`;
   return reply.type('application/json; charset=utf-8').send(answer);

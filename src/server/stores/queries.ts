@@ -2,6 +2,7 @@
 // (the append lock, how others are told, nonces, backup) is handed in by the folder of that database.
 
 import { type Kysely, sql, type Transaction } from 'kysely';
+import { compareText } from '../../../shared/log/order.ts';
 import { appendBatches, firstRoot, type InsertEntries, readHead } from './append.ts';
 import { newEpoch } from './migrate.ts';
 import type { Signal, Store, StoredEntry, Tablet } from './store.ts';
@@ -212,7 +213,7 @@ type TabletPart = Pick<
   | 'tabletKeys'
   | 'findTablet'
   | 'listTablets'
-  | 'touchTablet'
+  | 'touchTablets'
   | 'revokeTablet'
   | 'addOneTime'
   | 'takeOneTime'
@@ -254,13 +255,18 @@ function tabletQueries(db: Kysely<Tables>): TabletPart {
       (await db.selectFrom('tablets').selectAll().orderBy('enrolled_ms').orderBy('tablet').execute()).map(
         toTablet,
       ),
-    touchTablet: async (tablet, seenMs, clockOffMs) => {
-      await db
-        .updateTable('tablets')
-        .set({ seen_ms: seenMs, ...(clockOffMs === null ? {} : { clock_off_ms: clockOffMs }) })
-        .where('tablet', '=', tablet)
-        .execute();
-    },
+    touchTablets: (seen) =>
+      db.transaction().execute(async (tx) => {
+        // In one order, so that two processes that write the same tablets do not wait for each other in a circle.
+        const ordered = [...seen].sort((one, other) => compareText(one.tablet, other.tablet));
+        for (const { tablet, seenMs, clockOffMs } of ordered) {
+          await tx
+            .updateTable('tablets')
+            .set({ seen_ms: seenMs, ...(clockOffMs === null ? {} : { clock_off_ms: clockOffMs }) })
+            .where('tablet', '=', tablet)
+            .execute();
+        }
+      }),
     revokeTablet: async (tablet, nowMs) => {
       const changed = await db
         .updateTable('tablets')

@@ -60,6 +60,13 @@ export interface Tablet {
   readonly clockOffMs: number | null;
 }
 
+/** That a tablet was heard of; `clockOffMs` null leaves what is known. */
+export interface Seen {
+  readonly tablet: string;
+  readonly seenMs: number;
+  readonly clockOffMs: number | null;
+}
+
 /** A one-time code or ticket, kept as its hash. */
 export interface OneTime {
   readonly hash: string;
@@ -144,7 +151,7 @@ export interface Store {
   readonly tabletKeys: (tablet: string) => Promise<readonly string[]>;
   readonly findTablet: (tablet: string) => Promise<Tablet | null>;
   readonly listTablets: () => Promise<readonly Tablet[]>;
-  readonly touchTablet: (tablet: string, seenMs: number, clockOffMs: number | null) => Promise<void>;
+  readonly touchTablets: (seen: readonly Seen[]) => Promise<void>;
   /** False where there is none of that name, or it is revoked already. */
   readonly revokeTablet: (tablet: string, nowMs: number) => Promise<boolean>;
 

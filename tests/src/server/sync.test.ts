@@ -207,6 +207,7 @@ describe('startSync()', () => {
     a.start();
     await until('the entry', async () => (await onServer()).length === 1);
     await until('the offset', () => Math.abs((a.status()?.clockOffMs ?? 0) + 86_400_000) < 60_000);
+    await server.running.context.seen.write();
     const [told] = await server.running.store.listTablets();
     expect(Math.abs((told?.clockOffMs ?? 0) - 86_400_000)).toBeLessThan(60_000);
   });
