@@ -151,7 +151,7 @@ function* searchModel(model: OrderModel, search: OrderSearch): Generator<OrderSt
   }
   if (!isTried && (best.changes > lowest || best.late > 0)) {
     const rest = Math.max(0, search.budget - spent);
-    const rounds = isPlain && model.jobCount > 32 ? 3 : 4;
+    const rounds = isPlain ? 2 : 4;
     const chance = seededChance(search.seed);
     for (let round = 0; round < rounds && (best.changes > lowest || best.late > 0); round++) {
       const from = round === 0 ? best.sequence : mixSequence(model, best.sequence, chance);

@@ -3,8 +3,8 @@
 // in common, or turns a stretch round. Before a step is counted in full, the change in parts shared by neighbours is
 // looked at: steps that lose much of it are taken up only seldom, since nearly all of them would be refused.
 // Work is measured in places evaluated, never in time, so that the same seed and budget give the same answer anywhere.
-// Refused: one long cooling (three or four shorter ones from mixed starts miss less), genetic search (needs many times
-// the time).
+// Refused: one long cooling (two shorter ones, the second from a mixed start, miss less); leaving out steps that change
+// many places (more steps a second, worse orders); genetic search (needs many times the time).
 
 import { type Chance, chanceBelow, seededChance } from '../kit/chance.ts';
 import { areaCounter } from './keep-by-area.ts';
@@ -204,8 +204,8 @@ export function* annealOrder(
   let best = { sequence: current.slice(), lateMinutes: judge.late(), changes: judge.changes() };
   const isWhole = model.isUnit && !model.isTimed;
   const glance = options.glance ?? GLANCE;
-  const hot = options.hot ?? 0.3;
-  const cold = options.cold ?? 0.12;
+  const hot = options.hot ?? 0.4;
+  const cold = options.cold ?? 0.15;
   let glances = 0;
   let nextYield = CHUNK;
   let share = 0;
