@@ -44,6 +44,9 @@ export function startWork(app: App): Work {
     nowMs: app.clock.nowMs,
     settings: () => ({ ...DEFAULT_WEDGE_SETTINGS, ...app.preferences.peek().scanner }),
     onRaw: (scan) => app.rawScans.push(scan),
+    onCut: ({ text }) => {
+      desk.desk.value = { ...desk.desk.value, told: { tell: 'half-label', text } };
+    },
   });
   const isBusy: Signal<boolean> = signal(false);
   effect(() => {
