@@ -75,7 +75,7 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
         </div>
       )}
       {told === null && idle && (
-        <div class="well" data-testid="well-idle">
+        <div class="well" data-testid="well-idle" data-idle>
           <small>{words.scanAnything}</small>
           <b>{words.scanAnythingHelp}</b>
         </div>
