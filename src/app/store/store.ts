@@ -31,6 +31,8 @@ const FOLD_VERSION = 7;
 /** A snapshot is written after this many entries at the latest. */
 const SNAPSHOT_EVERY = 200;
 const READ_CHUNK = 2000;
+/** How long after a start that folded much its snapshot is written: by then the first screen stands. */
+const SNAPSHOT_AFTER_MS = 3000;
 
 /** One thing to write down. */
 export type Wish = { [K in EntryKind]: { readonly kind: K; readonly payload: PayloadOf<K> } }[EntryKind];
@@ -110,13 +112,16 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   const loading = loadReplica(log, cache);
   folding = loading.catch(() => undefined); // thrown below
   let replica: Replica;
+  let keptCount: number;
   try {
-    replica = await loading;
+    ({ replica, keptCount } = await loading);
   } catch (error) {
     peers.close();
     throw new StoreError(storeFault(error), error);
   }
-  let keptCount = replica.count;
+  // A start that had to fold much is slow once, not every time until enough is written.
+  let keeping: ReturnType<typeof setTimeout> | undefined;
+  if (replica.count - keptCount >= SNAPSHOT_EVERY) keeping = setTimeout(keepSnapshot, SNAPSHOT_AFTER_MS);
   // Own entries come after all that was ever seen here, also where this tablet's clock runs behind the others'.
   if (replica.position) writer.sawClock(replica.position.hlc);
 
@@ -187,6 +192,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     },
     readAll: (each) => readFrom(log, null, each),
     close: async () => {
+      clearTimeout(keeping);
       peers.close();
       log.close();
       cache.close();
@@ -260,22 +266,25 @@ async function foldAll(log: LogDatabase): Promise<Replica> {
   return replica;
 }
 
-/** Goes on from the snapshot where it still fits the log, else folds all. */
-async function loadReplica(log: LogDatabase, cache: CacheDatabase): Promise<Replica> {
+/** Goes on from the snapshot where it still fits the log, else folds all. `keptCount`: entries in the snapshot gone on from. */
+async function loadReplica(
+  log: LogDatabase,
+  cache: CacheDatabase,
+): Promise<{ readonly replica: Replica; readonly keptCount: number }> {
   const kept = await cache.kept
     .get('snapshot')
     .then((row) => row?.value as { version: number; snapshot: Snapshot } | undefined) // written by keepSnapshot only
     .catch(() => undefined); // a broken cache is no reason not to start
-  if (kept?.version !== FOLD_VERSION) return foldAll(log);
+  if (kept?.version !== FOLD_VERSION) return { replica: await foldAll(log), keptCount: 0 };
   const { position, count } = kept.snapshot;
   const before = await log.entries
     .where(orderIndex)
     .between([Dexie.minKey], orderKey(position), true, true)
     .count();
-  if (before !== count) return foldAll(log); // entries came in late after it was kept
+  if (before !== count) return { replica: await foldAll(log), keptCount: 0 }; // entries came in late after it was kept
   const replica = createReplica(kept.snapshot);
   await readFrom(log, position, (entries) => {
     foldIn(replica, [...entries].sort(compareEntries));
   });
-  return replica;
+  return { replica, keptCount: count };
 }

@@ -41,13 +41,13 @@ export interface VersionServer {
   readonly stop: () => Promise<void>;
 }
 
-/** Serves a build with the demo's mark; `/demo/` is answered by the demo at `demoUrl`. */
-export async function serveVersions(first: string, demoUrl: string): Promise<VersionServer> {
+/** Serves a build. With `demoUrl` it carries the demo's mark, and `/demo/` is answered by that demo; null = the app as a plant gets it. */
+export async function serveVersions(first: string, demoUrl: string | null): Promise<VersionServer> {
   let folder = first;
   const port = await freePort();
   const server = createServer(async (request, reply) => {
-    const { pathname } = new URL(request.url ?? '/', demoUrl);
-    if (pathname.startsWith('/demo/')) {
+    const { pathname } = new URL(request.url ?? '/', 'http://127.0.0.1');
+    if (demoUrl !== null && pathname.startsWith('/demo/')) {
       const answer = await fetch(new URL(pathname, demoUrl));
       reply.writeHead(answer.status, { 'content-type': answer.headers.get('content-type') ?? '' });
       reply.end(Buffer.from(await answer.arrayBuffer()));
@@ -56,7 +56,7 @@ export async function serveVersions(first: string, demoUrl: string): Promise<Ver
     const name = pathname === '/' ? 'index.html' : pathname.slice(1);
     try {
       const content = await readFile(path.join(folder, name));
-      const marked = name === 'index.html';
+      const marked = name === 'index.html' && demoUrl !== null;
       reply.writeHead(200, {
         'content-type': types[path.extname(name)] ?? 'application/octet-stream',
         'cache-control': name.startsWith('assets/') ? 'public, max-age=31536000, immutable' : 'no-cache',
