@@ -31,7 +31,7 @@ export interface Stretch {
   readonly lot: string | null;
   readonly dateCode: string | null;
   /** First panel: `possible` <= `sure`. */
-  readonly from: PanelBound;
+  from: PanelBound;
   /** Last panel: `sure` <= `possible`; null while the tape is still there and the run goes on. */
   to: PanelBound | null;
   /** The entry that put the tape on the slot, who wrote it and when. */
@@ -162,28 +162,74 @@ function compare(index: TraceIndex, change: { key: string; was: SlotBefore | nul
     if (there.has(tape)) continue;
     open.delete(tape);
     if (isUndone) index.stretches.splice(index.stretches.indexOf(stretch), 1);
-    else if (stretch.to === null) stretch.to = { sure: done, possible: done };
+    else stretch.to = earlierOf(stretch.to, { low: done, high: done });
   }
   if (now && run && run.phase !== 'ended') {
-    const joint = isJoin ? jointPanels(state, was, now, done) : null;
-    const last = now.tapes.at(-1);
-    for (const tape of now.tapes) {
+    const newest = isJoin && !isUndone ? jointPanels(state, was, now, done) : null;
+    const joints = jointsOf({
+      state,
+      slot: now,
+      setup: run.setup,
+      done,
+      newest: hasJoined(open, now) ? null : newest,
+    });
+    now.tapes.forEach((tape, at) => {
+      const [came, goes] = [joints[at - 1], joints[at]];
       const known = open.get(tape.entry);
-      if (known) {
-        if (isUndone && known.to !== null && tape === last) known.to = null;
-        else if (joint && tape !== last && known.to === null)
-          known.to = { sure: joint.low, possible: joint.high };
-        continue;
-      }
-      const from =
-        joint && tape === last
-          ? { possible: joint.low + 1, sure: joint.high + 1 }
-          : { possible: done + 1, sure: done + 1 };
-      open.set(tape.entry, openStretch(index, { tape, slot: now, run: run.run, from, entry }));
-    }
+      const begins = came ?? { low: done, high: done };
+      const from = { possible: begins.low + 1, sure: begins.high + 1 };
+      const stretch = known ?? openStretch(index, { tape, slot: now, run: run.run, from, entry });
+      // What has surely begun stays begun; what is still to come follows the newest reckoning.
+      if (known && known.from.sure > done) known.from = from;
+      const after = open.get(now.tapes[at + 1]?.entry ?? '');
+      const hasEnded = after !== undefined && after.from.sure <= done && stretch.to !== null;
+      if (!hasEnded) stretch.to = goes ? { sure: goes.low, possible: goes.high } : null;
+      open.set(tape.entry, stretch);
+    });
   }
   if (open.size > 0) index.open.set(key, open);
   else index.open.delete(key);
+}
+
+/** True where every tape on the slot has its stretch already: nothing was joined. */
+function hasJoined(open: ReadonlyMap<string, Stretch>, slot: SlotState): boolean {
+  return slot.tapes.every((tape) => open.has(tape.entry));
+}
+
+/** The earlier of a bound and a joint. */
+function earlierOf(to: PanelBound | null, joint: Joint): PanelBound {
+  if (to === null) return { sure: joint.low, possible: joint.high };
+  return { sure: Math.min(to.sure, joint.low), possible: Math.min(to.possible, joint.high) };
+}
+
+/** Where one tape ends and the next begins: last panels that the first surely and perhaps serves. */
+interface Joint {
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * Where the joints of a slot's tapes lie, one for each tape but the last, as reckoned now; the newest joint by what its splice
+ * showed. A tape's end bounds the ends of the tapes before it.
+ */
+function jointsOf(at: {
+  readonly state: FloorState;
+  readonly slot: SlotState;
+  readonly setup: string;
+  readonly done: number;
+  readonly newest: Joint | null;
+}): readonly Joint[] {
+  const joints = startJoints(at.state, at.slot, at.setup).map(({ low, high }) => ({
+    low: at.done + low,
+    high: at.done + high,
+  }));
+  if (at.newest && joints.length > 0) joints[joints.length - 1] = { ...at.newest };
+  for (let i = joints.length - 2; i >= 0; i--) {
+    const next = joints[i + 1] as Joint; // i + 1 is within bounds
+    const own = joints[i] as Joint;
+    joints[i] = { low: Math.min(own.low, next.low), high: Math.min(own.high, next.high) };
+  }
+  return joints;
 }
 
 /** Last panels that the old tape surely (`low`) and perhaps (`high`) served, counted within the run. */
@@ -297,7 +343,7 @@ function cutRun(index: TraceIndex, entry: Entry, before: string | null): void {
   for (const [key, slot] of state.slots) {
     if (slot.line !== line) continue;
     const open = new Map<string, Stretch>();
-    const joints = startJoints(state, slot, state.runs.get(run)?.setup ?? '');
+    const joints = jointsOf({ state, slot, setup: state.runs.get(run)?.setup ?? '', done: 0, newest: null });
     slot.tapes.forEach((tape, at) => {
       const [came, goes] = [joints[at - 1], joints[at]];
       if (goes && goes.high <= 0) return; // used up before this run
