@@ -20,6 +20,8 @@ export default defineConfig({
           name: 'e2e',
           include: ['tests/e2e/**/*.e2e.ts'],
           fileParallelism: false,
+          // A browser beside other work can miss a moment; a fault stays a fault at the third look.
+          retry: 2,
           expect: { poll: { timeout: 10_000, interval: 50 } },
           testTimeout: 180_000,
           hookTimeout: 180_000,
