@@ -6,6 +6,7 @@ import * as z from 'zod/mini';
 import { type App, AppContext, type Notice, type Preferences } from './app.ts';
 import { demoStoreName, isDemo } from './demo/is-demo.ts';
 import { deviceClock } from './device/clock.ts';
+import { later } from './device/later.ts';
 import { askToKeep, readStorage, type StorageHealth } from './device/storage.ts';
 import type { Connection } from './frame/connect.ts';
 import { FaultCurtain } from './frame/FaultCurtain.tsx';
@@ -111,8 +112,11 @@ async function start(): Promise<void> {
   );
   work.value = (await workModule).startWork(app);
   document.documentElement.dataset['ready'] = 'true';
-  const { connect } = await import('./frame/connect.ts');
-  app.connection.value = await connect(app);
+  later(() => {
+    void import('./frame/connect.ts').then(async ({ connect }) => {
+      app.connection.value = await connect(app);
+    });
+  });
 }
 
 start().catch((error: unknown) => {

@@ -5,6 +5,7 @@ import { effect, type Signal, signal } from '@preact/signals';
 import type { App } from './app.ts';
 import { createDesk, type DeskRun } from './desk/desk.ts';
 import { type Alarm, createAlarm } from './device/alarm.ts';
+import { later } from './device/later.ts';
 import { type Offline, startOffline } from './device/offline.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
@@ -54,7 +55,10 @@ export function startWork(app: App): Work {
   });
   const offline = startOffline(() => app.openTasks.value + (isBusy.value ? 1 : 0));
   const alarm = createAlarm(() => app.preferences.value.sound);
-  // The first verdict must not wait for its own screen.
-  void import('./frame/VerdictBand.tsx');
+  // The first scan must not wait for its judge, nor the first verdict for its own screen.
+  later(() => {
+    void import('./frame/VerdictBand.tsx');
+    desk.getReady().catch(() => undefined); // asked again by the first scan
+  });
   return { desk, alarm, offline, watch: startWatch(app, alarm) };
 }

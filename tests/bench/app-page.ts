@@ -17,7 +17,7 @@ export const line = 'L2';
 export function wideSlots(count: number): readonly SetupSlot[] {
   return Array.from({ length: count }, (_, index) => ({
     slot: formatSlot({
-      machine: `M${1 + Math.floor(index / 120)}`,
+      machine: `M${5 + Math.floor(index / 120)}`,
       bank: Math.floor(index / 60) % 2 === 0 ? 'F' : 'R',
       position: 1 + (index % 60),
     }),

@@ -84,7 +84,9 @@ describe('a reel that is right', () => {
       }
       expect(await ownEntries(page, 'entry.corrected')).toHaveLength(orders.length);
       await goTo(page, 'load');
-      expect(await page.getByTestId('load-progress').textContent()).toBe('147 of 150 slots loaded');
+      await expect
+        .poll(() => page.getByTestId('load-progress').textContent())
+        .toBe('147 of 150 slots loaded');
     });
   });
 
@@ -127,20 +129,24 @@ describe('a reel that is right', () => {
   it('moves the progress and the next slot on in walking order', async () => {
     await onTablet(async ({ page }) => {
       await goTo(page, 'load');
-      expect(await page.getByTestId('next-slot').textContent()).toContain('M2-F-023');
+      await expect.poll(() => page.getByTestId('next-slot').textContent()).toContain('M2-F-023');
       const [first, second] = empty;
       expect((await scanAll(page, first.slot, first.feeder, reelOf(first.part))).text).toContain(
         'Next: M2-F-026',
       );
       await goOn(page);
-      expect(await page.getByTestId('load-progress').textContent()).toBe('148 of 150 slots loaded');
-      expect(await page.getByTestId('next-slot').textContent()).toContain('M2-F-026');
+      await expect
+        .poll(() => page.getByTestId('load-progress').textContent())
+        .toBe('148 of 150 slots loaded');
+      await expect.poll(() => page.getByTestId('next-slot').textContent()).toContain('M2-F-026');
       expect((await scanAll(page, second.slot, second.feeder, reelOf(second.part))).text).toContain(
         'Next: M2-R-005',
       );
       await page.reload();
       await page.waitForSelector('html[data-ready]');
-      expect(await page.getByTestId('load-progress').textContent()).toBe('149 of 150 slots loaded');
+      await expect
+        .poll(() => page.getByTestId('load-progress').textContent())
+        .toBe('149 of 150 slots loaded');
     });
   });
 
@@ -281,6 +287,7 @@ describe('a reel that a lead decides on', () => {
       expect(seen.text).toContain('Alternate not approved here');
       expect(seen.text).toContain('A lead must decide');
       await page.getByTestId('verdict-clear').click();
+      await page.getByTestId('badge').waitFor();
       await scan(page, 'BADGE-2202');
       await page.getByText('Needs: Shift lead').waitFor();
       await scan(page, 'BADGE-3301');
@@ -309,6 +316,7 @@ describe('a reel that a lead decides on', () => {
       const holds = page.getByTestId('holds');
       expect(await holds.textContent()).toContain('M2-R-010');
       await holds.getByRole('button').click();
+      await page.getByTestId('badge').waitFor();
       await scan(page, 'BADGE-3302');
       await pad(page, '3302');
       await page.getByRole('button', { name: 'Counted by hand' }).click();
@@ -376,7 +384,7 @@ describe('the sweep', () => {
       expect(wrong.verdict).toBe('refused');
       expect(wrong.text).toContain('Not the reel of the log');
       await goOn(page);
-      expect(await page.getByTestId('sweep-progress').textContent()).toContain('1 of 147 seen');
+      await expect.poll(() => page.getByTestId('sweep-progress').textContent()).toContain('1 of 147 seen');
       await page.getByTestId('sweep-end').click();
       await expect.poll(() => page.getByTestId('notice').textContent()).toContain('146 not seen');
       const [ended] = await ownEntries(page, 'sweep.ended');

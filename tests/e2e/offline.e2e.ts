@@ -82,9 +82,9 @@ describe('without a network', () => {
     await context.setOffline(true);
     await page.reload();
     await waitReady(page);
-    expect(await page.getByTestId('load-progress').textContent()).toBe('147 of 150 slots loaded');
+    await expect.poll(() => page.getByTestId('load-progress').textContent()).toBe('147 of 150 slots loaded');
     await loadAll(page);
-    expect(await page.getByTestId('load-progress').textContent()).toBe('150 of 150 slots loaded');
+    await expect.poll(() => page.getByTestId('load-progress').textContent()).toBe('150 of 150 slots loaded');
     await page.getByText('Every slot carries its reel.').waitFor();
     for (const screen of ['line', 'change', 'stock', 'log', 'plant']) await goTo(page, screen);
     await page.getByTestId('tile-tablet').click();

@@ -8,7 +8,6 @@ import { setupProgress } from '../../../shared/setup/progress.ts';
 import type { Recognised } from '../../../shared/setup/recognise.ts';
 import type { Verdict, VerifyAct } from '../../../shared/setup/vocabulary.ts';
 import type { Reason } from '../../../shared/verdict/reasons.ts';
-import { verifyReel } from '../../../shared/verdict/verify.ts';
 import type { App } from '../app.ts';
 import type { Scan } from '../scan/scan.ts';
 import {
@@ -20,7 +19,6 @@ import {
   isDeskReady,
   type ReelInHand,
   takeKnown,
-  takeScan,
 } from './model.ts';
 
 /** A verdict as it is shown: its entry is durable. */
@@ -37,6 +35,20 @@ export interface ShownVerdict {
   readonly next: string | null;
 }
 
+/** Reads labels and judges reels: code that no screen needs to be drawn, so it comes in after the first one. */
+interface Judgement {
+  readonly takeScan: typeof import('./take-scan.ts').takeScan;
+  readonly verifyReel: typeof import('../../../shared/verdict/verify.ts').verifyReel;
+}
+
+async function loadJudgement(): Promise<Judgement> {
+  const [{ takeScan }, { verifyReel }] = await Promise.all([
+    import('./take-scan.ts'),
+    import('../../../shared/verdict/verify.ts'),
+  ]);
+  return { takeScan, verifyReel };
+}
+
 /** The running desk. */
 export interface DeskRun {
   readonly desk: Signal<Desk>;
@@ -45,6 +57,8 @@ export interface DeskRun {
   readonly busy: Signal<boolean>;
   readonly view: () => DeskView | null;
   readonly take: (scan: Scan) => boolean;
+  /** Fetches what reads labels and judges reels; scans wait for it. */
+  readonly getReady: () => Promise<void>;
   readonly chooseSlot: (slot: string | null) => void;
   readonly chooseKnown: (known: Recognised) => void;
   readonly chooseMeaning: (field: string, value: string) => void;
@@ -69,7 +83,32 @@ export function createDesk(
   const desk = signal<Desk>(emptyDesk);
   const shown = signal<ShownVerdict | null>(null);
   const busy = signal(false);
+  /** Scans that came while an entry was being written, or before labels can be read. */
   const waiting: Scan[] = [];
+  let judgement: Judgement | null = null;
+  let loading: Promise<void> | null = null;
+
+  function getReady(): Promise<void> {
+    loading ??= loadJudgement().then(
+      (loaded) => {
+        judgement = loaded;
+        takeWaiting();
+      },
+      (error) => {
+        loading = null; // the next scan asks again
+        throw error;
+      },
+    );
+    return loading;
+  }
+
+  function takeWaiting(): void {
+    while (!busy.value && judgement !== null) {
+      const late = waiting.shift();
+      if (!late) return;
+      take(late);
+    }
+  }
 
   const view = (): DeskView | null => {
     const line = app.line.value;
@@ -89,10 +128,10 @@ export function createDesk(
   async function judge(ready: Desk, seen: DeskView): Promise<void> {
     const { slot, reel } = ready;
     const setup = seen.floor.chosen.get(seen.line);
-    if (slot === null || reel === null || setup === undefined) return;
+    if (slot === null || reel === null || setup === undefined || judgement === null) return;
     busy.value = true;
     const act = deskAct(ready, seen);
-    const answer = verifyReel(seen.floor, {
+    const answer = judgement.verifyReel(seen.floor, {
       ...{ act, line: seen.line, setup, slot, feeder: ready.feeder, reel },
       today: new Date(app.clock.nowMs()).toISOString().slice(0, 10),
     });
@@ -123,8 +162,7 @@ export function createDesk(
     } finally {
       busy.value = false;
     }
-    const late = waiting.shift();
-    if (late) take(late);
+    takeWaiting();
   }
 
   /** Before there is a line, badges are all that can be scanned: the first engineer signs in to bring a setup in. */
@@ -141,13 +179,14 @@ export function createDesk(
   function take(scan: Scan): boolean {
     const seen = view();
     if (!seen) return takeBadge(scan);
-    if (busy.value) {
+    if (busy.value || judgement === null) {
       waiting.push(scan);
+      if (judgement === null) getReady().catch(() => undefined); // offline and not kept: the next scan asks again
       return true;
     }
     // A new scan answers a shown verdict: nobody should have to tap between two reels.
     if (shown.value) goOn();
-    const next = takeScan(desk.value, scan, seen);
+    const next = judgement.takeScan(desk.value, scan, seen);
     if (next.told?.tell === 'badge') others.onBadge(next.told.person);
     if (next.told?.tell === 'panel') others.onPanel(next.told.run, next.told.serial, scan);
     if (next.told?.tell === 'take-out') {
@@ -170,7 +209,7 @@ export function createDesk(
   }
 
   return {
-    ...{ desk, shown, busy, view, take, goOn },
+    ...{ desk, shown, busy, view, take, goOn, getReady },
     chooseSlot: (slot) => set({ ...desk.value, slot, atSlot: false, told: null, question: null }),
     chooseKnown: (known) => set(takeKnown({ ...desk.value, question: null }, known)),
     chooseMeaning: (field, value) => set(answerMeaning(desk.value, field, value)),

@@ -1,7 +1,8 @@
 // Ready for offline, and updates: a new version is offered when no task is open in any window, never forced.
 
 import { type ReadonlySignal, signal } from '@preact/signals';
-import { Workbox } from 'workbox-window';
+import type { Workbox } from 'workbox-window';
+import { later } from './later.ts';
 
 /** What the page knows about its own offline copy. */
 export type OfflineState = 'unsupported' | 'getting-ready' | 'ready';
@@ -25,31 +26,38 @@ export function startOffline(openTasks: () => number): Offline {
   const updateWaits = signal(false);
   if (state.value === 'unsupported') return { state, updateWaits, update: async () => false };
 
-  const worker = new Workbox('/sw.js', { updateViaCache: 'none' });
   const windows = new BroadcastChannel('reelward-update');
+  let worker: Workbox | null = null;
   let accepted = false;
   windows.onmessage = (message: MessageEvent<string>) => {
     if (message.data === 'busy?' && openTasks() > 0) windows.postMessage('busy');
     if (message.data === 'moving') accepted = true;
   };
-  worker.addEventListener('waiting', () => {
-    updateWaits.value = true;
-  });
-  worker.addEventListener('controlling', () => {
-    // The first visit is taken over without a reload; only an accepted update needs the new code at once.
-    if (accepted) location.reload();
-  });
   navigator.serviceWorker.ready.then(
     () => {
       state.value = 'ready';
     },
     () => undefined, // stays "getting ready", which is the truth
   );
-  worker.register().catch(() => {
-    state.value = 'unsupported'; // a page that is not served securely has no worker
+  const look = () => void worker?.update().catch(() => undefined); // offline: the next look will do
+  async function register(): Promise<void> {
+    const { Workbox } = await import('workbox-window');
+    worker = new Workbox('/sw.js', { updateViaCache: 'none' });
+    worker.addEventListener('waiting', () => {
+      updateWaits.value = true;
+    });
+    worker.addEventListener('controlling', () => {
+      // The first visit is taken over without a reload; only an accepted update needs the new code at once.
+      if (accepted) location.reload();
+    });
+    await worker.register();
+    setInterval(look, HOUR_MS);
+  }
+  later(() => {
+    register().catch(() => {
+      state.value = 'unsupported'; // a page that is not served securely has no worker
+    });
   });
-  const look = () => void worker.update().catch(() => undefined); // offline: the next look will do
-  setInterval(look, HOUR_MS);
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') look();
   });
@@ -77,7 +85,7 @@ export function startOffline(openTasks: () => number): Offline {
       if (openTasks() > 0 || (await othersBusy())) return false;
       accepted = true;
       windows.postMessage('moving');
-      worker.messageSkipWaiting();
+      worker?.messageSkipWaiting();
       return true;
     },
   };

@@ -34,6 +34,25 @@ export interface FeederLoss {
   readonly evidence: readonly (PlacedEvidence & { readonly from: Finished })[];
 }
 
+let remembered: { readonly key: string; readonly losses: readonly FeederLoss[] } | null = null;
+
+/** `feederLosses`, reckoned anew only where a reel was finished or a rule changed: screens ask with every entry. */
+export function knownLosses(floor: FloorState, line: string): readonly FeederLoss[] {
+  let reels = 0;
+  let moments = 0;
+  let parts = 0;
+  for (const list of floor.finished.values()) {
+    for (const reel of list) {
+      reels += 1;
+      moments += reel.atMs;
+      parts += reel.startParts + reel.endParts + reel.placements;
+    }
+  }
+  const key = JSON.stringify([line, floor.rules.get(line)?.loss, reels, moments, parts]);
+  if (remembered?.key !== key) remembered = { key, losses: feederLosses(floor, line) };
+  return remembered.losses;
+}
+
 /** What a line's feeders lose, worst first. */
 export function feederLosses(floor: FloorState, line: string): readonly FeederLoss[] {
   const byFeeder = new Map<string, (PlacedEvidence & { readonly from: Finished })[]>();

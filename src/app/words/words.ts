@@ -43,43 +43,57 @@ export function locale(): string {
   return language.value === 'es' ? 'es' : 'en-GB';
 }
 
+/** Makes a formatter once for each language and zone: making one costs a hundred times more than using it. */
+function kept<F>(make: (locale: string, zone: string) => F): (zone?: string) => F {
+  const made = new Map<string, F>();
+  return (zone = '') => {
+    const key = `${locale()} ${zone}`;
+    let formatter = made.get(key);
+    if (formatter === undefined) {
+      formatter = make(locale(), zone);
+      made.set(key, formatter);
+    }
+    return formatter;
+  };
+}
+
+const counts = kept((name) => new Intl.NumberFormat(name, { maximumFractionDigits: 0, useGrouping: true }));
+const shares = [0, 1, 2].map((digits) =>
+  kept((name) => new Intl.NumberFormat(name, { maximumFractionDigits: digits })),
+);
+const plurals = kept((name) => new Intl.PluralRules(name));
+const wallClock = { hour: '2-digit', minute: '2-digit', hour12: false } as const;
+const times = kept((name, timeZone) => new Intl.DateTimeFormat(name, { ...wallClock, timeZone }));
+const days = kept(
+  (name, timeZone) =>
+    new Intl.DateTimeFormat(name, { day: 'numeric', month: 'short', ...wallClock, timeZone }),
+);
+
 /** A whole number with thousands marks, e.g. `12 400`. */
 export function formatCount(value: number): string {
-  return new Intl.NumberFormat(locale(), { maximumFractionDigits: 0, useGrouping: true }).format(value);
+  return counts().format(value);
 }
 
 /** A share with two digits that count, e.g. `0.31 %`, `2.1 %`. `share`: 0..1. */
 export function formatShare(share: number): string {
   const percent = share * 100;
   const digits = percent < 1 ? 2 : percent < 10 ? 1 : 0;
-  return `${new Intl.NumberFormat(locale(), { maximumFractionDigits: digits }).format(percent)} %`;
+  return `${shares[digits]?.().format(percent)} %`;
 }
 
 /** Chooses the sentence for a number: `one` for 1, else `many`. */
 export function plural(value: number, one: string, many: string): string {
-  return new Intl.PluralRules(locale()).select(value) === 'one' ? one : many;
+  return plurals().select(value) === 'one' ? one : many;
 }
 
 /** Wall clock of a moment in a zone, e.g. `14:07`. */
 export function formatTime(ms: number, zone: string): string {
-  return new Intl.DateTimeFormat(locale(), {
-    hour: '2-digit',
-    minute: '2-digit',
-    hour12: false,
-    timeZone: zone,
-  }).format(ms);
+  return times(zone).format(ms);
 }
 
 /** Date and wall clock of a moment in a zone, e.g. `2 Mar 14:07`. */
 export function formatDay(ms: number, zone: string): string {
-  return new Intl.DateTimeFormat(locale(), {
-    day: 'numeric',
-    month: 'short',
-    hour: '2-digit',
-    minute: '2-digit',
-    hour12: false,
-    timeZone: zone,
-  }).format(ms);
+  return days(zone).format(ms);
 }
 
 /** A length of time for people, rounded to what matters: `45 s`, `23 min`, `1 h 04`. `seconds` >= 0. */

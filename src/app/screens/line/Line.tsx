@@ -3,6 +3,7 @@
 import { useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
+import { lazy } from '../../frame/lazy.tsx';
 import { dueSlots, type Outlook } from '../../outlook/model.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { address } from '../../router.ts';
@@ -11,12 +12,15 @@ import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { loadWords } from '../../words/load.ts';
 import { formatCount, formatTime, say } from '../../words/words.ts';
-import { Losses, RisingLosses } from './Losses.tsx';
 import { RunBar } from './RunBar.tsx';
-import { StartDialog } from './StartDialog.tsx';
 import { Timeline } from './Timeline.tsx';
 import { Walks } from './Walks.tsx';
 import './line.css';
+
+// What the first look at the line does not need.
+const StartDialog = lazy(() => import('./StartDialog.tsx').then((module) => module.StartDialog));
+const RisingLosses = lazy(() => import('./Losses.tsx').then((module) => module.RisingLosses));
+const Losses = lazy(() => import('./Losses.tsx').then((module) => module.Losses));
 
 export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: Watch }) {
   const app = useApp();

@@ -2,7 +2,7 @@
 
 import { useState } from 'preact/hooks';
 import { useFloor } from '../../app.ts';
-import { type FeederLoss, feederLosses, risingFeeders } from '../../outlook/losses.ts';
+import { type FeederLoss, knownLosses, risingFeeders } from '../../outlook/losses.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { countWords } from '../../words/count.ts';
@@ -23,7 +23,7 @@ function risingText(loss: FeederLoss): string {
 export function RisingLosses({ line }: { readonly line: string }) {
   const floor = useFloor();
   const words = say(countWords);
-  const rising = risingFeeders(feederLosses(floor, line));
+  const rising = risingFeeders(knownLosses(floor, line));
   if (rising.length === 0) return null;
   return (
     <div class="rising" role="status" data-testid="rising-losses">
@@ -45,16 +45,21 @@ export function RisingLosses({ line }: { readonly line: string }) {
 export function Losses({ line }: { readonly line: string }) {
   const floor = useFloor();
   const words = say(countWords);
+  const [unfolded, setUnfolded] = useState(false);
   const [open, setOpen] = useState<string | null>(null);
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
-  const losses = feederLosses(floor, line);
+  const losses = knownLosses(floor, line);
   return (
-    <details class="card losses" data-testid="losses">
+    <details
+      class="card losses"
+      data-testid="losses"
+      onToggle={(event) => setUnfolded(event.currentTarget.open)}
+    >
       <summary>
         {words.lossTitle} <span class="soft">({formatCount(losses.length)})</span>
       </summary>
       {losses.length === 0 && <p class="soft">{words.lossNone}</p>}
-      {losses.slice(0, SHOWN).map((loss) => (
+      {(unfolded ? losses.slice(0, SHOWN) : []).map((loss) => (
         <div class="listed" key={loss.feeder} data-testid={`loss-${loss.feeder}`}>
           <b class="code">{loss.feeder}</b>
           <span class="code soft">{loss.slot}</span>

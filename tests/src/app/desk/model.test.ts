@@ -13,8 +13,8 @@ import {
   isDeskReady,
   suggestedSlots,
   takeKnown,
-  takeScan,
 } from '../../../../src/app/desk/model.ts';
+import { takeScan } from '../../../../src/app/desk/take-scan.ts';
 import type { Scan } from '../../../../src/app/scan/scan.ts';
 import {
   beginStory,
