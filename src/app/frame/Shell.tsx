@@ -1,7 +1,7 @@
 // The frame of every screen: navigation, top bar, main area, dock, and what lies over them.
 
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
 import { address, place, type ScreenName, screens } from '../router.ts';
@@ -49,10 +49,16 @@ interface ShellProps {
   readonly children: ComponentChildren;
 }
 
+/** Fetched once the first screen stands: a dialog that opens late would miss the badge that is scanned into it. */
+const preloaded = [VerdictBand, SignInDialog, ClearDialog, QuantityDialog, TypeDialog, QuestionDialog];
+
 export function Shell({ desk, counts, banner, status, children }: ShellProps) {
   const words = say(shellWords);
   const [over, setOver] = useState<Over | null>(null);
   const close = () => setOver(null);
+  useEffect(() => {
+    for (const part of preloaded) part.preload();
+  }, []);
   const shown = desk?.shown.value ?? null;
   const question = desk?.desk.value.question ?? null;
   return (

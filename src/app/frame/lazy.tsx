@@ -10,20 +10,24 @@ import { useEffect, useState } from 'preact/hooks';
 export function lazy<P extends object>(
   load: () => Promise<ComponentType<P>>,
   waiting: ComponentChildren = null,
-): (props: P) => ComponentChildren {
+): ((props: P) => ComponentChildren) & { readonly preload: () => void } {
   let loaded: ComponentType<P> | null = null;
-  return function Lazy(props: P): ComponentChildren {
+  const fetched = () =>
+    load().then((component) => {
+      loaded = component;
+      return component;
+    });
+  function Lazy(props: P): ComponentChildren {
     const [ready, setReady] = useState(() => loaded);
     const [error, setError] = useState<unknown>(null);
     useEffect(() => {
       if (loaded) return;
-      load().then((component) => {
-        loaded = component;
-        setReady(() => component);
-      }, setError);
+      fetched().then((component) => setReady(() => component), setError);
     }, []);
     if (error) throw error;
     const Ready = ready;
     return Ready ? <Ready {...props} /> : waiting;
-  };
+  }
+  // A part that was fetched before stands at once when it is first drawn.
+  return Object.assign(Lazy, { preload: () => void fetched().catch(() => undefined) }); // the first drawing asks again
 }
