@@ -129,6 +129,30 @@ function checkLoad(load: SlotLoad): void {
   }
 }
 
+/** What takes the time of a forecast: points and risk of the law of placements, which do not depend on the moment. */
+interface Law {
+  readonly early: number;
+  readonly late: number;
+  readonly risk: number;
+}
+
+/** Laws asked for last, by all that goes into them: a line is looked at every few seconds, and few reels differ each time. */
+const laws = new Map<string, Law>();
+/** Laws remembered: a few looks at a long line. */
+const LAWS_KEPT = 2000;
+
+function lawOf(load: SlotLoad, asked: { readonly variance: number; readonly wanted: number }): Law {
+  const { left, sd, loss, lossStrength } = load;
+  const key = `${left} ${sd} ${loss} ${lossStrength} ${asked.variance} ${asked.wanted}`;
+  const known = laws.get(key);
+  if (known) return known;
+  const [early = 0, late = 0] = placementsAt(load, SPREAD_SHARES, asked);
+  const law = { early, late, risk: riskOfFewerThan(load, asked.wanted) };
+  if (laws.size >= LAWS_KEPT) laws.clear();
+  laws.set(key, law);
+  return law;
+}
+
 /**
  * Forecast of one slot. Early and late are the 5 % and 95 % points of the working time to run-out: placements, count, learnt
  * loss and panel time together. Throws RangeError for values out of range: check input before.
@@ -141,8 +165,10 @@ export function forecastSlot(pace: LinePace, load: SlotLoad): SlotForecast {
   const momentOfPlacements = (placements: number) =>
     workingMoment(pace.calendar, pace.nowMs, placements * secondsPerPlacement);
   const moments = placementMoments(load);
-  const [early, late] = placementsAt(load, SPREAD_SHARES, { variance: timeSmear(pace, load, moments) });
-  const risk = riskOfFewerThan(load, pace.panelsLeft * load.perPanel);
+  const { early, late, risk } = lawOf(load, {
+    variance: timeSmear(pace, load, moments),
+    wanted: pace.panelsLeft * load.perPanel,
+  });
   return {
     slot: load.slot,
     fullPanels: wholeBelow(moments.mean / load.perPanel),

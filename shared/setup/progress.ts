@@ -30,6 +30,27 @@ export interface SetupProgress {
   readonly unwanted: readonly SlotState[];
 }
 
+/** A setup's slots in walking order, sorted once: a setup never changes once it was taken in. */
+const orders = new WeakMap<object, readonly SetupSlot[]>();
+
+function walkingOrder(setup: { readonly slots: readonly SetupSlot[] } | undefined): readonly SetupSlot[] {
+  if (!setup) return [];
+  const known = orders.get(setup);
+  if (known) return known;
+  const sorted = [...setup.slots].sort((a, b) => compareSlots(a.slot, b.slot));
+  orders.set(setup, sorted);
+  return sorted;
+}
+
+/** What one slot of the line's setup still needs; null where the setup does not use it. The same as in `setupProgress`. */
+export function slotPhase(state: FloorState, line: string, slot: string): SlotPhase | null {
+  const setup = state.chosen.get(line) ?? null;
+  const wanted = setup === null ? null : wantedOn(state, setup, slot);
+  if (!wanted) return null;
+  const held = [...state.holds.values()].some(({ facts }) => facts.line === line && facts.slot === slot);
+  return phaseOf(wanted, state.slots.get(slotKey(line, slot)) ?? null, { setup, held });
+}
+
 /** Compares a line with the setup chosen for it. Cost: linear in slots, and their sorting. */
 export function setupProgress(state: FloorState, line: string): SetupProgress {
   const id = state.chosen.get(line) ?? null;
@@ -37,13 +58,11 @@ export function setupProgress(state: FloorState, line: string): SetupProgress {
   const held = new Set(
     [...state.holds.values()].filter((hold) => hold.facts.line === line).map((hold) => hold.facts.slot),
   );
-  const slots = [...(setup?.slots ?? [])]
-    .sort((a, b) => compareSlots(a.slot, b.slot))
-    .map((wanted): SlotProgress => {
-      const loaded = state.slots.get(slotKey(line, wanted.slot)) ?? null;
-      const phase = phaseOf(wanted, loaded, { setup: id, held: held.has(wanted.slot) });
-      return { slot: wanted.slot, wanted, loaded, phase };
-    });
+  const slots = walkingOrder(setup).map((wanted): SlotProgress => {
+    const loaded = state.slots.get(slotKey(line, wanted.slot)) ?? null;
+    const phase = phaseOf(wanted, loaded, { setup: id, held: held.has(wanted.slot) });
+    return { slot: wanted.slot, wanted, loaded, phase };
+  });
   const unwanted = [...state.slots.values()]
     .filter((slot) => slot.line === line && (id === null || wantedOn(state, id, slot.slot) === null))
     .sort((a, b) => compareSlots(a.slot, b.slot));

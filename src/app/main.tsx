@@ -5,6 +5,7 @@ import { render } from 'preact';
 import * as z from 'zod/mini';
 import { type App, AppContext, type Notice, type Preferences } from './app.ts';
 import { demoStoreName, isDemo } from './demo/is-demo.ts';
+import { afterPaint } from './device/after-paint.ts';
 import { deviceClock } from './device/clock.ts';
 import { later } from './device/later.ts';
 import { askToKeep, readStorage, type StorageHealth } from './device/storage.ts';
@@ -47,8 +48,15 @@ async function start(): Promise<void> {
     fault.value = found;
   });
   const tick = signal(0);
+  let tickWaits = false;
   store.onChange(() => {
-    tick.value += 1;
+    // A verdict is drawn before the lists under it; several entries in a row make one change of the screen.
+    if (tickWaits) return;
+    tickWaits = true;
+    afterPaint(() => {
+      tickWaits = false;
+      tick.value += 1;
+    });
   });
   const nowMs = signal(clock.nowMs());
   setInterval(() => {

@@ -2,6 +2,7 @@
 
 import { effect, type Signal, signal } from '@preact/signals';
 import { entryId } from '../../../shared/log/entry.ts';
+import { wantedOn } from '../../../shared/setup/left.ts';
 import { mayDo } from '../../../shared/setup/may.ts';
 import { personByBadge } from '../../../shared/setup/people.ts';
 import { setupProgress } from '../../../shared/setup/progress.ts';
@@ -136,8 +137,7 @@ export function createDesk(
       today: new Date(app.clock.nowMs()).toISOString().slice(0, 10),
     });
     const run = seen.floor.current.get(seen.line) ?? null;
-    const wanted =
-      setupProgress(seen.floor, seen.line).slots.find((each) => each.slot === slot)?.wanted.part ?? null;
+    const wanted = wantedOn(seen.floor, setup, slot)?.part ?? null;
     try {
       const [entry] = await app.write([
         {

@@ -3,7 +3,7 @@
 // slot. Refused: one form a screen, as a scan would then depend on which screen happens to be open.
 
 import type { LabelQuestion } from '../../../shared/labels/reading.ts';
-import { setupProgress } from '../../../shared/setup/progress.ts';
+import { slotPhase } from '../../../shared/setup/progress.ts';
 import type { Recognised } from '../../../shared/setup/recognise.ts';
 import { type FloorState, slotKey } from '../../../shared/setup/state.ts';
 import type { CountBasis, Source, VerifyAct } from '../../../shared/setup/vocabulary.ts';
@@ -90,7 +90,7 @@ export function deskAct(desk: Desk, view: DeskView): VerifyAct {
 
 /** True where what is on the slot belongs to an earlier setup: a new reel there is a load, and must wait for the unload. */
 function isLeftOver(slot: string, view: DeskView): boolean {
-  return setupProgress(view.floor, view.line).slots.find((each) => each.slot === slot)?.phase === 'other';
+  return slotPhase(view.floor, view.line, slot) === 'other';
 }
 
 /** A thing that the task still needs. */

@@ -5,7 +5,7 @@ import { parseLabel } from '../../../shared/labels/label.ts';
 import type { LabelReading } from '../../../shared/labels/reading.ts';
 import { parseSlot } from '../../../shared/setup/address.ts';
 import { siteRules } from '../../../shared/setup/fold-labels.ts';
-import { setupProgress } from '../../../shared/setup/progress.ts';
+import { slotPhase } from '../../../shared/setup/progress.ts';
 import { recognise } from '../../../shared/setup/recognise.ts';
 import { slotKey } from '../../../shared/setup/state.ts';
 import type { Source } from '../../../shared/setup/vocabulary.ts';
@@ -52,8 +52,8 @@ export function takeLabel(desk: Desk, codes: readonly string[], via: Source, vie
 /** True where a changeover is open and the slot carries what the next product does not want there. */
 function comesOut(slot: string, view: DeskView): boolean {
   if (!view.floor.changing.has(view.line) || !view.floor.slots.has(slotKey(view.line, slot))) return false;
-  const progress = setupProgress(view.floor, view.line).slots.find((each) => each.slot === slot);
-  return progress === undefined || progress.phase === 'other';
+  const phase = slotPhase(view.floor, view.line, slot);
+  return phase === null || phase === 'other';
 }
 
 /** True where the label is of a reel that the log has on the slot; without an id, part and lot decide. */

@@ -102,16 +102,29 @@ function measuringTime(calendar: WorkingTime, run: Run, nowMs: number): WorkingT
   return workingTime([...planned, ...stops.filter((stop) => stop.toMs > stop.fromMs)]);
 }
 
-/** The outlook of a line's run at a moment; null where nothing is being built. `calendar` from `lineCalendar`. */
-export function lineOutlook(
+/** When a line is looked at. */
+interface LookAt {
+  readonly nowMs: number;
+  /** From `lineCalendar`. */
+  readonly calendar: WorkingTime;
+  readonly remembered?: ReadonlyMap<string, WarningState>;
+}
+
+/** The outlook of a line's run at a moment; null where nothing is being built. */
+export function lineOutlook(floor: FloorState, line: string, at: LookAt): Outlook | null {
+  const steps = outlookSteps(floor, line, at);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** `lineOutlook` slot by slot, so that a slow tablet can do something else in between. The floor must not change meanwhile. */
+export function* outlookSteps(
   floor: FloorState,
   line: string,
-  at: {
-    readonly nowMs: number;
-    readonly calendar: WorkingTime;
-    readonly remembered?: ReadonlyMap<string, WarningState>;
-  },
-): Outlook | null {
+  at: LookAt,
+): Generator<undefined, Outlook | null> {
   const run = floor.runs.get(floor.current.get(line) ?? '');
   const rules = floor.rules.get(line);
   const setup = run && floor.setups.get(run.setup);
@@ -131,6 +144,7 @@ export function lineOutlook(
   const unknown: string[] = [];
   const empty: string[] = [];
   for (const wanted of setup.slots) {
+    yield;
     const loaded = floor.slots.get(slotKey(line, wanted.slot));
     if (!loaded) empty.push(wanted.slot);
     else if (wanted.perPanel > 0) {

@@ -8,9 +8,13 @@ import { needKey } from '../../../shared/setup/state.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 import { formatMoment } from '../device/clock.ts';
-import { lineCalendar, lineOutlook, type Outlook, openWarnings, type SlotOutlook } from './model.ts';
+import { lineCalendar, type Outlook, openWarnings, outlookSteps, type SlotOutlook } from './model.ts';
 import { planWalks, type WalkPlan } from './rounds.ts';
 
+/** A look goes on for this long at a time: well below what a person notices. */
+const SLICE_MS = 8;
+/** This often a look may begin anew because something changed. */
+const RESTARTS = 3;
 /** A new look at the clock after this long. */
 const LOOK_EVERY_MS = 5000;
 /** Splices are shared anew among several people no more often than this. */
@@ -35,6 +39,14 @@ export interface Watch {
   readonly acknowledge: (slot: SlotOutlook) => Promise<void>;
 }
 
+/** A look under way. */
+interface Looking {
+  readonly nowMs: number;
+  /** Entries in the log when it began. */
+  readonly seen: number;
+  readonly steps: Generator<undefined, Outlook | null>;
+}
+
 /** Starts the watch. */
 export function startWatch(app: App, alarm: Alarm): Watch {
   const outlook = signal<Outlook | null>(null);
@@ -46,6 +58,9 @@ export function startWatch(app: App, alarm: Alarm): Watch {
   const calledAt = new Map<string, number>();
   let calendar: { line: string; day: number; rules: unknown; time: WorkingTime } | null = null;
   const raising = new Set<string>();
+  let looking: Looking | null = null;
+  let restarts = 0;
+  let slice: ReturnType<typeof setTimeout> | undefined;
 
   function calendarOf(line: string, nowMs: number): WorkingTime {
     const floor = app.store.floor();
@@ -57,13 +72,46 @@ export function startWatch(app: App, alarm: Alarm): Watch {
     return calendar.time;
   }
 
-  function look(): void {
+  function stepsNow(): Looking | null {
     const line = app.line.peek();
     const nowMs = app.clock.nowMs();
-    const next =
-      line === null
-        ? null
-        : lineOutlook(app.store.floor(), line, { nowMs, calendar: calendarOf(line, nowMs), remembered });
+    if (line === null) return null;
+    const at = { nowMs, calendar: calendarOf(line, nowMs), remembered };
+    return { nowMs, seen: app.store.count(), steps: outlookSteps(app.store.floor(), line, at) };
+  }
+
+  /** Looks in slices, so that a scan in between need not wait; what changed meanwhile is looked at anew. */
+  function look(): void {
+    clearTimeout(slice);
+    if (looking !== null) restarts += 1;
+    looking = stepsNow();
+    if (looking === null) take(null, app.clock.nowMs());
+    else lookOn();
+  }
+
+  function lookOn(): void {
+    if (looking !== null && looking.seen !== app.store.count()) {
+      restarts += 1;
+      looking = stepsNow();
+    }
+    if (looking === null) return;
+    // Where entries come faster than a look takes, it is made in one go, else there would never be one.
+    const until = restarts > RESTARTS ? Number.POSITIVE_INFINITY : performance.now() + SLICE_MS;
+    for (;;) {
+      const step = looking.steps.next();
+      if (step.done) {
+        take(step.value, looking.nowMs);
+        return;
+      }
+      if (performance.now() < until) continue;
+      slice = setTimeout(lookOn, 0);
+      return;
+    }
+  }
+
+  function take(next: Outlook | null, nowMs: number): void {
+    looking = null;
+    restarts = 0;
     outlook.value = next;
     planSoon();
     if (!next) return;

@@ -20,23 +20,43 @@ export interface TapeStripProps {
 }
 
 const PITCH = 13;
+/** Where the first pocket stands. */
+const FIRST = 6;
+
+/** Sprocket holes and pockets from `x` on, `count` of them. */
+function pocketPaths(x: number, count: number, height: number): { holes: string; pockets: string } {
+  const top = height * 0.43;
+  const depth = height * 0.34;
+  let holes = '';
+  let pockets = '';
+  for (let at = 0; at < count; at++) {
+    const middle = x + at * PITCH;
+    holes += `M${middle - 2.4} ${height * 0.24}a2.4 2.4 0 1 0 4.8 0a2.4 2.4 0 1 0-4.8 0`;
+    pockets += `M${middle - 4} ${top}h8v${depth}h-8z`;
+  }
+  return { holes, pockets };
+}
 
 /** Draws the strip. Hidden from readers of the screen: the row beside it says the same in words. */
 export function TapeStrip(props: TapeStripProps) {
   const { width, height = 44, tone = 'plain' } = props;
   const late = Math.min(props.late, width);
   const early = Math.min(props.early, late);
-  const pockets = [];
-  for (let x = 6; x < late; x += PITCH) {
-    const share = x <= early ? 1 : late > early ? 1 - (x - early) / (late - early) : 0;
+  // Whole pockets are one drawing; only those that may be gone already stand alone, as each fades differently.
+  const whole = Math.max(0, Math.floor((Math.min(early, late - 0.01) - FIRST) / PITCH) + 1);
+  const fading = [];
+  for (let x = FIRST + whole * PITCH; x < late; x += PITCH) {
+    const share = late > early ? 1 - (x - early) / (late - early) : 0;
     if (share <= 0.02) continue;
-    pockets.push(
+    const { holes, pockets } = pocketPaths(x, 1, height);
+    fading.push(
       <g key={x} opacity={0.2 + 0.8 * share}>
-        <circle cx={x} cy={height * 0.24} r={2.4} class="hole" />
-        <rect x={x - 4} y={height * 0.43} width={8} height={height * 0.34} rx={1.5} class="pocket" />
+        <path d={holes} class="hole" />
+        <path d={pockets} class="pocket" />
       </g>,
     );
   }
+  const { holes, pockets } = pocketPaths(FIRST, whole, height);
   const { opens = null, closes = null, joint = null } = props;
   const bracket =
     opens !== null && closes !== null && opens < width
@@ -52,7 +72,9 @@ export function TapeStrip(props: TapeStripProps) {
       aria-hidden="true"
     >
       <rect x={0} y={4} width={Math.max(late, 3)} height={height - 8} rx={4} class="band" />
-      {pockets}
+      <path d={holes} class="hole" />
+      <path d={pockets} class="pocket" />
+      {fading}
       {joint !== null && joint < width && <path d={`M${joint} 3v${height - 6}`} class="joint" />}
       {bracket !== null && <path d={bracket} class="window" />}
     </svg>

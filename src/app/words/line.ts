@@ -52,6 +52,7 @@ export const lineWords = area({
     overdue: 'now',
     parts: (count: string) => `${count} parts`,
     dueTitle: 'Splices to come',
+    firstOf: (shown: string, all: string) => `the first ${shown} of ${all}`,
     outlast: (count: number) => plural(count, '1 slot outlasts the run', `${count} slots outlast the run`),
     unknown: (count: number) => plural(count, '1 slot without a count', `${count} slots without a count`),
     nothingDue: 'No reel runs out before the run ends.',
@@ -148,6 +149,7 @@ export const lineWords = area({
     overdue: 'ya',
     parts: (count) => `${count} componentes`,
     dueTitle: 'Empalmes por hacer',
+    firstOf: (shown, all) => `las primeras ${shown} de ${all}`,
     outlast: (count) =>
       plural(count, '1 posición dura toda la tirada', `${count} posiciones duran toda la tirada`),
     unknown: (count) => plural(count, '1 posición sin cantidad', `${count} posiciones sin cantidad`),

@@ -17,6 +17,9 @@ import { Timeline } from './Timeline.tsx';
 import { Walks } from './Walks.tsx';
 import './line.css';
 
+/** Rows of what is due; nobody walks to the rest before these are done. */
+const FIRST_DUE = 40;
+
 // What the first look at the line does not need.
 const StartDialog = lazy(() => import('./StartDialog.tsx').then((module) => module.StartDialog));
 const RisingLosses = lazy(() => import('./Losses.tsx').then((module) => module.RisingLosses));
@@ -47,6 +50,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
       </div>
     );
   }
+  if (!outlook && floor.current.has(line)) return null; // the first look is under way
   if (!outlook) {
     return (
       <div class="empty">
@@ -61,7 +65,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
     );
   }
   const due = dueSlots(outlook);
-  const shown = all ? outlook.slots : due;
+  const shown = all ? outlook.slots : due.slice(0, FIRST_DUE);
   return (
     <div class="stack">
       <RunBar outlook={outlook} />
@@ -74,6 +78,9 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
         )}
         {outlook.empty.length > 0 && (
           <span class="chip care">{words.notLoaded(formatCount(outlook.empty.length))}</span>
+        )}
+        {!all && due.length > FIRST_DUE && (
+          <span class="soft">{words.firstOf(formatCount(FIRST_DUE), formatCount(due.length))}</span>
         )}
         <Button onPress={() => setAll(!all)} testId="line-all">
           {all ? words.less : words.more}

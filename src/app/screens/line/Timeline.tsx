@@ -2,7 +2,7 @@
 // bracket is the splice window. One look tells where to go next.
 
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { useApp, useFloor } from '../../app.ts';
+import { useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { useRefusal } from '../../may.ts';
 import type { Outlook, SlotOutlook } from '../../outlook/model.ts';
@@ -33,7 +33,6 @@ export function axisTicks(fromMs: number, hours: number): readonly number[] {
 }
 
 export function Timeline({ outlook, slots, desk, watch, walks }: TimelineProps) {
-  const app = useApp();
   const floor = useFloor();
   const words = say(lineWords);
   const [hours, setHours] = useState<number>(2);
@@ -46,7 +45,8 @@ export function Timeline({ outlook, slots, desk, watch, walks }: TimelineProps) 
     watcher.observe(element);
     return () => watcher.disconnect();
   }, []);
-  const nowMs = app.nowMs.value;
+  // Rows move with each look, not each second: they say the same, and a slow tablet has better things to do.
+  const { nowMs } = outlook.pace;
   const zone = floor.lines.get(outlook.line)?.zone ?? 'UTC';
   const toX = (ms: number) => Math.max(0, ((ms - nowMs) / (hours * HOUR_MS)) * width);
   const stops = outlook.calendar.fromMs
