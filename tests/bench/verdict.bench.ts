@@ -14,6 +14,8 @@ const ENTRIES = Number(process.env['REELWARD_ENTRIES'] ?? 20_000);
 const SLOTS = 240;
 const TIMES = Number(process.env['REELWARD_TIMES'] ?? 60);
 const SLOWER = 6;
+/** A USB keyboard reports a key each 8 ms at full speed, a fast scanner each 2 ms. */
+const KEY_GAP_MS = 2;
 
 interface Moments {
   keyMs: number;
@@ -51,7 +53,7 @@ async function noteMoments(page: Page): Promise<void> {
 async function verdictTime(page: Page, codes: readonly string[]): Promise<number> {
   for (const code of codes.slice(0, -1)) await scan(page, code);
   await page.waitForTimeout(150); // the hand turns the reel
-  await scan(page, codes.at(-1) ?? '');
+  await scan(page, codes.at(-1) ?? '', KEY_GAP_MS);
   await page.waitForFunction(() => {
     const { shownMs } = (globalThis as unknown as { moments: Moments }).moments;
     return shownMs !== null && !Number.isNaN(shownMs);

@@ -91,8 +91,11 @@ const controlKeys: Readonly<Record<number, readonly [key: string, code: string]>
   31: ['_', 'Minus'],
 };
 
-/** One scan: all keys sent without waiting for the page in between, as a scanner does, and Enter. */
-export async function scan(page: Page, text: string): Promise<void> {
+/**
+ * One scan: all keys sent without waiting for the page in between, as a scanner does, and Enter. `gapMs`: pause between two
+ * characters; 0 is faster than any scanner.
+ */
+export async function scan(page: Page, text: string, gapMs = 0): Promise<void> {
   const session = await page.context().newCDPSession(page);
   const sent: Promise<unknown>[] = [];
   const send = (event: Parameters<typeof session.send<'Input.dispatchKeyEvent'>>[1]) =>
@@ -110,6 +113,7 @@ export async function scan(page: Page, text: string): Promise<void> {
       send({ type: 'keyDown', key: char, code, text: char });
       send({ type: 'keyUp', key: char, code });
     }
+    if (gapMs > 0) await new Promise((resolve) => setTimeout(resolve, gapMs));
   }
   send({ type: 'keyDown', key: 'Enter', code: 'Enter', text: '\r', windowsVirtualKeyCode: 13 });
   send({ type: 'keyUp', key: 'Enter', code: 'Enter', windowsVirtualKeyCode: 13 });

@@ -1,9 +1,10 @@
 // The running line: how far the run is, what runs out when, where to go next.
 
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { lazy } from '../../frame/lazy.tsx';
+import { useRefusal } from '../../may.ts';
 import { dueSlots, type Outlook } from '../../outlook/model.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { address } from '../../router.ts';
@@ -33,6 +34,15 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
   const [all, setAll] = useState(false);
   const line = app.line.value;
   const outlook = watch.outlook.value;
+  const refusal = useRefusal('acknowledge-warning');
+  const walks = watch.walks.value;
+  // Many rows: drawn anew with each look at the line, not with each entry.
+  const rows = useMemo(() => {
+    if (!outlook) return null;
+    const shown = all ? outlook.slots : dueSlots(outlook).slice(0, FIRST_DUE);
+    if (shown.length === 0) return null;
+    return <Timeline slots={shown} {...{ outlook, desk, watch, walks, refusal }} />;
+  }, [outlook, walks, all, refusal]);
   if (line === null || !floor.chosen.has(line)) {
     return (
       <div class="empty">
@@ -65,11 +75,10 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
     );
   }
   const due = dueSlots(outlook);
-  const shown = all ? outlook.slots : due.slice(0, FIRST_DUE);
   return (
     <div class="stack">
       <RunBar outlook={outlook} />
-      <Walks outlook={outlook} walks={watch.walks.value} />
+      <Walks outlook={outlook} walks={walks} />
       <RisingLosses line={line} />
       <div class="row">
         <h2 class="grow">{words.dueTitle}</h2>
@@ -86,11 +95,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
           {all ? words.less : words.more}
         </Button>
       </div>
-      {shown.length === 0 ? (
-        <p class="empty">{words.nothingDue}</p>
-      ) : (
-        <Timeline outlook={outlook} slots={shown} desk={desk} watch={watch} walks={watch.walks.value} />
-      )}
+      {rows ?? <p class="empty">{words.nothingDue}</p>}
       <Summary outlook={outlook} due={due.length} zone={floor.lines.get(line)?.zone ?? 'UTC'} />
       <p class="caution">
         <Icon name="warn" />

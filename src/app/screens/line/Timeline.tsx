@@ -2,9 +2,8 @@
 // bracket is the splice window. One look tells where to go next.
 
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { useFloor } from '../../app.ts';
+import { useApp } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
-import { useRefusal } from '../../may.ts';
 import type { Outlook, SlotOutlook } from '../../outlook/model.ts';
 import type { WalkPlan } from '../../outlook/rounds.ts';
 import type { Watch } from '../../outlook/watch.ts';
@@ -22,6 +21,8 @@ interface TimelineProps {
   readonly slots: readonly SlotOutlook[];
   readonly desk: DeskRun;
   readonly watch: Watch;
+  /** Why warnings may not be taken note of; null where they may. */
+  readonly refusal: string | null;
   readonly walks: WalkPlan | null;
 }
 
@@ -32,8 +33,8 @@ export function axisTicks(fromMs: number, hours: number): readonly number[] {
   return [0, 1, 2, 3, 4].map((index) => first + index * stepMs).filter((ms) => ms < fromMs + hours * HOUR_MS);
 }
 
-export function Timeline({ outlook, slots, desk, watch, walks }: TimelineProps) {
-  const floor = useFloor();
+export function Timeline({ outlook, slots, desk, watch, refusal, walks }: TimelineProps) {
+  const app = useApp();
   const words = say(lineWords);
   const [hours, setHours] = useState<number>(2);
   const [width, setWidth] = useState(600);
@@ -47,7 +48,7 @@ export function Timeline({ outlook, slots, desk, watch, walks }: TimelineProps) 
   }, []);
   // Rows move with each look, not each second: they say the same, and a slow tablet has better things to do.
   const { nowMs } = outlook.pace;
-  const zone = floor.lines.get(outlook.line)?.zone ?? 'UTC';
+  const zone = app.store.floor().lines.get(outlook.line)?.zone ?? 'UTC';
   const toX = (ms: number) => Math.max(0, ((ms - nowMs) / (hours * HOUR_MS)) * width);
   const stops = outlook.calendar.fromMs
     .map((fromMs, index) => ({ fromMs, toMs: outlook.calendar.toMs[index] ?? fromMs }))
@@ -90,6 +91,7 @@ export function Timeline({ outlook, slots, desk, watch, walks }: TimelineProps) 
           band={bandOf(walks, slot.slot)}
           desk={desk}
           watch={watch}
+          refusal={refusal}
         />
       ))}
     </div>
@@ -124,14 +126,14 @@ function SlotRow(props: {
   readonly band: Band | null;
   readonly desk: DeskRun;
   readonly watch: Watch;
+  readonly refusal: string | null;
 }) {
   const words = say(lineWords);
-  const { slot, geometry, band, desk, watch } = props;
+  const { slot, geometry, band, desk, watch, refusal } = props;
   const { nowMs, zone, toX, width } = geometry;
   const { forecast, warning } = slot;
   const inSeconds = (forecast.runOutMs.expected - nowMs) / 1000;
   const level = warning.level;
-  const refusal = useRefusal('acknowledge-warning');
   const waits = level !== 'quiet' && slot.acknowledged !== level;
   const joint =
     slot.estimate.runningIndex < slot.loaded.tapes.length - 1 &&
