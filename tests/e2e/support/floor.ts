@@ -211,6 +211,8 @@ export function expectWhole(entries: readonly Entry[]): void {
 
 /** Types a PIN or a number on the pad and enters it. */
 export async function pad(page: Page, digits: string): Promise<void> {
+  // A hand is slower than this; a second press of one button within 400 ms counts as a tremble.
+  await page.waitForTimeout(450);
   for (const digit of digits)
     await page.locator('.pinpad').getByRole('button', { name: digit, exact: true }).click();
   await page.getByTestId('pin-enter').click();
