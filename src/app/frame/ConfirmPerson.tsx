@@ -1,7 +1,7 @@
 // Who says so? Badge or name, then the PIN: asked of the server where it answers, else of this tablet, and told which.
 // Used for signing in and for what takes a lead.
 
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { personByBadge } from '../../../shared/setup/people.ts';
 import type { Person } from '../../../shared/setup/state.ts';
 import { isAtLeast, type Role } from '../../../shared/setup/vocabulary.ts';
@@ -59,7 +59,7 @@ export function ConfirmPerson({ needs, onConfirmed, badgeSuffices }: ConfirmPers
     else choose(person, true);
   }
 
-  useEffect(
+  useLayoutEffect(
     () =>
       app.scans.take((scan) => {
         for (const code of scan.codes) takeBadge(code.text);

@@ -96,6 +96,8 @@ const controlKeys: Readonly<Record<number, readonly [key: string, code: string]>
  * characters; 0 is faster than any scanner.
  */
 export async function scan(page: Page, text: string, gapMs = 0): Promise<void> {
+  // A hand needs longer than this from a tap to the trigger.
+  await page.waitForTimeout(60);
   const session = await page.context().newCDPSession(page);
   const sent: Promise<unknown>[] = [];
   const send = (event: Parameters<typeof session.send<'Input.dispatchKeyEvent'>>[1]) =>

@@ -1,7 +1,7 @@
 // Fills a cart off the line: slot, feeder and reel in any order, through the same verdict as at the line, asked for the next setup on
 // an empty line. While a cart is in hand, scans go to it.
 
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { entryId } from '../../../../shared/log/entry.ts';
 import { mayDo } from '../../../../shared/setup/may.ts';
 import type { Changeover } from '../../../../shared/setup/state.ts';
@@ -102,7 +102,7 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
     return true;
   }
 
-  useEffect(() => (cart === null ? undefined : app.scans.take((scan) => take(scan, cart))), [cart]);
+  useLayoutEffect(() => (cart === null ? undefined : app.scans.take((scan) => take(scan, cart))), [cart]);
 
   if (cart === null) {
     const name = typed.trim();

@@ -1,6 +1,6 @@
 // One step: what is asked, the caution where hands go, and the way to answer it.
 
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { StepView } from '../../../../shared/changeover/checklist-answers.ts';
 import { inLanguage } from '../../../../shared/changeover/checklist-steps.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -133,7 +133,7 @@ function Typed(props: StepCardProps & { readonly isNumber: boolean }) {
   const [text, setText] = useState('');
   const [wrong, setWrong] = useState(false);
   const [isActive, setIsActive] = useState(false);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (!isActive || step.kind !== 'scan') return;
     return app.scans.take((scan) => {
       const code = scan.codes[0];

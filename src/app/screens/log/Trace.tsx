@@ -1,6 +1,6 @@
 // Quality's question, answered from the log on this tablet: which panels carry a lot, what is on a panel.
 
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { guardFormula } from '../../../../shared/log/export-rows.ts';
 import { personByBadge } from '../../../../shared/setup/people.ts';
 import { type TracedPanel, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
@@ -29,7 +29,7 @@ export function Trace() {
   const [text, setText] = useState('');
   const [read, setRead] = useState<number | null>(null);
   const [found, setFound] = useState<Found | null>(null);
-  useEffect(
+  useLayoutEffect(
     () =>
       app.scans.take((scan) => {
         const code = scan.codes[0]?.text.trim();

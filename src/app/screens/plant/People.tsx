@@ -1,6 +1,6 @@
 // Who works here. The first engineer is added by whoever sets the tablet up; from then on a lead or engineer adds people.
 
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import type { Person } from '../../../../shared/setup/state.ts';
 import { type Role, roles } from '../../../../shared/setup/vocabulary.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -75,7 +75,7 @@ function PersonForm({ person, onDone }: { readonly person: Person | null; readon
   const [wrong, setWrong] = useState<string | null>(null);
 
   // A badge scanned while this form is open is the badge in the form.
-  useEffect(
+  useLayoutEffect(
     () =>
       app.scans.take((scan) => {
         const code = scan.codes[0];

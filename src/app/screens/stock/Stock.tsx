@@ -1,6 +1,6 @@
 // Reels: what the store must bring for the run, how long each slot's reels last, every reel that the log knows, what is blocked.
 
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { parseLabel } from '../../../../shared/labels/label.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { lineSupply, type Supply } from '../../outlook/supply.ts';
@@ -22,7 +22,7 @@ export function Stock({ watch }: { readonly watch: Watch }) {
   const words = say(stockWords);
   const [tab, setTab] = useState<Tab>('bring');
   const [query, setQuery] = useState('');
-  useEffect(
+  useLayoutEffect(
     () =>
       app.scans.take((scan) => {
         // A badge, a slot or a panel is not ours: whoever is next in line takes it.

@@ -1,6 +1,6 @@
 // Labels that follow no standard: the rules that were taught, what they read, and what a scan reads now.
 
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
 import { failedExamples } from '../../../../../shared/labels/teach.ts';
@@ -35,7 +35,7 @@ function RuleList() {
   const words = say(teachWords);
   const [scanned, setScanned] = useState<readonly string[] | null>(null);
   const [leaving, setLeaving] = useState<string | null>(null);
-  useEffect(
+  useLayoutEffect(
     () =>
       app.scans.take((scan) => {
         const codes = scan.codes.map(({ text }) => text);

@@ -1,6 +1,6 @@
 // One label taught: scan it, tap its pieces, see what the rule reads here and in the log, have a lead approve it.
 
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { DATE_FORMATS } from '../../../../../shared/labels/dates.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
@@ -29,7 +29,7 @@ export function Teach() {
   const change = (part: Partial<Teaching>) => {
     teaching.value = { ...now, ...part };
   };
-  useEffect(() => {
+  useLayoutEffect(() => {
     app.openTasks.value += 1;
     const release = app.scans.take((scan) => {
       const codes = scan.codes.map(({ text }) => text);

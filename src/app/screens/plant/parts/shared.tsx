@@ -1,7 +1,7 @@
 // What the three lists have in common: the search that a scan fills, long lists shown bit by bit, and a dialog that asks why.
 
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { useApp } from '../../../app.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Dialog } from '../../../ui/Dialog.tsx';
@@ -16,7 +16,7 @@ export function useScans(take: (thing: ScannedThing) => void): void {
   const app = useApp();
   const newest = useRef(take);
   newest.current = take;
-  useEffect(
+  useLayoutEffect(
     () =>
       app.scans.take((scan) => {
         const thing = readScan(app.store.floor(), app.line.value, scan);

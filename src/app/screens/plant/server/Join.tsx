@@ -1,6 +1,6 @@
 // Joining: a code typed, scanned, or brought by a link; the name by which a lead knows the tablet.
 
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../../app.ts';
 import type { Connection } from '../../../frame/connect.ts';
 import { goTo } from '../../../router.ts';
@@ -26,7 +26,7 @@ export function Join({ connection, code: brought, again }: JoinProps) {
   const [joining, setJoining] = useState(false);
   const [wrong, setWrong] = useState<string | null>(null);
 
-  useEffect(
+  useLayoutEffect(
     () =>
       app.scans.take((scan) => {
         const link = scan.codes.find(({ text }) => text.includes('#enrol='));
