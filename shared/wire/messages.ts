@@ -2,38 +2,36 @@
 // Fields not named here are dropped on receipt, so that a newer sender does not break an older reader; entries alone are
 // strict, since their hash covers every field.
 
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import { entrySchema } from '../log/entry.ts';
 import { entryFaults, type WireCode, wireCodes } from './codes.ts';
 import { pageEntries } from './limits.ts';
 
-const name = z
-  .string()
-  .min(1)
-  .max(64)
-  .regex(/^[\x21-\x7e]+$/);
+const name = z.string().check(z.minLength(1), z.maxLength(64), z.regex(/^[\x21-\x7e]+$/));
 /** Tablets travel in a header's comma list. */
-const tabletName = name.regex(/^[^,]+$/, 'expected no comma');
-const hash = z.string().regex(/^[0-9a-f]{64}$/);
-const ms = z.int().min(0);
-const cursor = z.string().regex(/^\d{1,16}\.[0-9a-f]{16}$/);
+const tabletName = name.check(z.regex(/^[^,]+$/, 'expected no comma'));
+const hash = z.string().check(z.regex(/^[0-9a-f]{64}$/));
+const ms = z.int().check(z.minimum(0));
+const cursor = z.string().check(z.regex(/^\d{1,16}\.[0-9a-f]{16}$/));
 /** A name for people: no control characters, which some databases cannot hold. */
 const words = z
   .string()
-  .min(1)
-  .max(120)
-  .regex(/^[^\u0000-\u001f\u007f]+$/, 'expected text without control characters');
+  .check(
+    z.minLength(1),
+    z.maxLength(120),
+    z.regex(/^[^\u0000-\u001f\u007f]+$/, 'expected text without control characters'),
+  );
 
 /** P-256 public key: the uncompressed point (65 bytes), base64url. */
-export const publicKey = z.string().regex(/^[A-Za-z0-9_-]{87}$/, 'expected 65 bytes, base64url');
-const signature = z.string().regex(/^[A-Za-z0-9_-]{86}$/, 'expected 64 bytes, base64url');
+export const publicKey = z.string().check(z.regex(/^[A-Za-z0-9_-]{87}$/, 'expected 65 bytes, base64url'));
+const signature = z.string().check(z.regex(/^[A-Za-z0-9_-]{86}$/, 'expected 64 bytes, base64url'));
 
 /** A chain and how far it is held. */
-export const markSchema = z.object({ tablet: name, epoch: name, seq: z.int().min(0) });
+export const markSchema = z.object({ tablet: name, epoch: name, seq: z.int().check(z.minimum(0)) });
 export type Mark = z.infer<typeof markSchema>;
 
 /** The end of a chain with its hash. */
-export const headSchema = z.object({ tablet: name, epoch: name, seq: z.int().min(1), hash });
+export const headSchema = z.object({ tablet: name, epoch: name, seq: z.int().check(z.minimum(1)), hash });
 export type Head = z.infer<typeof headSchema>;
 
 /** Said with every no. `facts` are for the log and for words with numbers in them. */
@@ -41,8 +39,8 @@ export const refusalSchema = z.object({
   code: z.enum(wireCodes as readonly [WireCode, ...WireCode[]]), // not empty by construction
   message: z.string(),
   /** The server's clock, so that a tablet with a wrong clock can sign again. */
-  serverMs: ms.optional(),
-  facts: z.record(z.string(), z.union([z.string(), z.number(), z.boolean(), z.null()])).optional(),
+  serverMs: z.optional(ms),
+  facts: z.optional(z.record(z.string(), z.union([z.string(), z.number(), z.boolean(), z.null()]))),
 });
 export type Refusal = z.infer<typeof refusalSchema>;
 
@@ -56,13 +54,13 @@ export const infoSchema = z.object({
   /** Signs checkpoints. */
   serverKey: publicKey,
   /** When the HTTPS certificate ends; null where the server does not hold one. */
-  certificateEndsMs: ms.nullable(),
+  certificateEndsMs: z.nullable(ms),
 });
 export type Info = z.infer<typeof infoSchema>;
 
 /** `POST /api/enrol`, signed by the key that it brings. */
 export const enrolSchema = z.object({
-  code: z.string().min(1).max(40),
+  code: z.string().check(z.minLength(1), z.maxLength(40)),
   tablet: tabletName,
   publicKey,
   /** What people call it, e.g. "Line 2 front". */
@@ -81,7 +79,7 @@ export const enrolledSchema = z.object({
 export type Enrolled = z.infer<typeof enrolledSchema>;
 
 /** `POST /api/offer`: "this is what I hold"; answered by how far the server holds each chain. */
-export const offerSchema = z.object({ heads: z.array(headSchema).max(5_000) });
+export const offerSchema = z.object({ heads: z.array(headSchema).check(z.maxLength(5_000)) });
 export type Offer = z.infer<typeof offerSchema>;
 
 /** The answer to an offer: how far the server holds each chain. */
@@ -92,7 +90,7 @@ export type Offered = z.infer<typeof offeredSchema>;
 export const pushSchema = z.object({
   /** The tablet's own clock when it sent the page: shows how far that clock is off. */
   sentMs: ms,
-  entries: z.array(entrySchema).min(1).max(pageEntries),
+  entries: z.array(entrySchema).check(z.minLength(1), z.maxLength(pageEntries)),
 });
 export type Push = z.infer<typeof pushSchema>;
 
@@ -125,14 +123,14 @@ export const liveSchema = z.object({
   serverEpoch: name,
   from: cursor,
   cursor,
-  entries: z.array(entrySchema).nullable(),
+  entries: z.nullable(z.array(entrySchema)),
 });
 export type Live = z.infer<typeof liveSchema>;
 
 /** `GET /api/checkpoint`: how far the server's log reached, signed; kept by tablets as evidence. */
 export const checkpointSchema = z.object({
   serverEpoch: name,
-  pos: z.int().min(0),
+  pos: z.int().check(z.minimum(0)),
   root: hash,
   atMs: ms,
   heads: z.array(headSchema),
@@ -146,9 +144,9 @@ export type SnapshotName = z.infer<typeof snapshotSchema>;
 
 /** `POST /api/people/check`: who stands there. By badge or by person, with a PIN where there is one. */
 export const checkSchema = z.object({
-  badge: z.string().min(1).max(120).nullable(),
-  person: z.string().min(1).max(64).nullable(),
-  pin: z.string().min(1).max(32).nullable(),
+  badge: z.nullable(z.string().check(z.minLength(1), z.maxLength(120))),
+  person: z.nullable(z.string().check(z.minLength(1), z.maxLength(64))),
+  pin: z.nullable(z.string().check(z.minLength(1), z.maxLength(32))),
 });
 export type PersonCheck = z.infer<typeof checkSchema>;
 
@@ -183,10 +181,10 @@ export const tabletsSchema = z.object({
       tablet: name,
       name: words,
       enrolledMs: ms,
-      seenMs: ms.nullable(),
-      revokedMs: ms.nullable(),
+      seenMs: z.nullable(ms),
+      revokedMs: z.nullable(ms),
       /** How far its clock was off when it last pushed, in ms; positive is ahead. */
-      clockOffMs: z.int().nullable(),
+      clockOffMs: z.nullable(z.int()),
     }),
   ),
 });
@@ -201,9 +199,9 @@ export const exportFormats = ['csv', 'xlsx', 'json'] as const;
 export const exportSchema = z.object({
   format: z.enum(exportFormats),
   /** ISO 8601 with offset. */
-  from: z.iso.datetime({ offset: true }).nullable(),
-  to: z.iso.datetime({ offset: true }).nullable(),
-  line: z.string().min(1).max(64).nullable(),
+  from: z.nullable(z.iso.datetime({ offset: true })),
+  to: z.nullable(z.iso.datetime({ offset: true })),
+  line: z.nullable(z.string().check(z.minLength(1), z.maxLength(64))),
 });
 export type ExportWish = z.infer<typeof exportSchema>;
 /** The answer to an export: where it is fetched, once and until when. */

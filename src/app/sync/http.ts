@@ -1,7 +1,7 @@
 // One signed request: packs and hashes the body, signs, sends with a time limit, reads the answer or the refusal.
 // A wrong tablet clock costs one extra round: the server's refusal carries its time, and the request is signed again.
 
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import { fail, ok, type Result } from '../../../shared/kit/result.ts';
 import type { WireCode } from '../../../shared/wire/codes.ts';
 import { personHeader, refusalSchema } from '../../../shared/wire/messages.ts';
@@ -33,7 +33,7 @@ export interface CallOptions {
 /** Sends signed requests for one tablet. */
 export interface Caller {
   /** Sends and checks the answer against its schema. */
-  readonly call: <S extends z.ZodType>(
+  readonly call: <S extends z.ZodMiniType>(
     path: string,
     schema: S,
     options?: CallOptions,

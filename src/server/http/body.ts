@@ -6,7 +6,7 @@ import { createHash } from 'node:crypto';
 import { promisify } from 'node:util';
 import { gunzip } from 'node:zlib';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import { unpackedBytes } from '../../../shared/wire/limits.ts';
 import { Refused } from './refuse.ts';
 
@@ -70,7 +70,7 @@ function parseJsonBytes(bytes: Buffer): unknown {
 }
 
 /** Checks a body or query against its schema, or refuses naming the first path. */
-export function readAs<S extends z.ZodType>(
+export function readAs<S extends z.ZodMiniType>(
   schema: S,
   value: unknown,
   code: 'bad-body' | 'bad-query' = 'bad-body',

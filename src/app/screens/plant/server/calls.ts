@@ -1,7 +1,7 @@
 // A lead's calls to the server, each with the proof of the person. A tablet that lost its key or was never joined gets the
 // answer that it would get from the server.
 
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import { fail, ok, type Result } from '../../../../../shared/kit/result.ts';
 import {
   type CodeMade,
@@ -14,7 +14,7 @@ import type { CallFailure, CallOptions } from '../../../sync/http.ts';
 
 const notJoined: CallFailure = { code: 'tablet-unknown', facts: {}, retryAfterMs: null };
 
-async function call<S extends z.ZodType>(
+async function call<S extends z.ZodMiniType>(
   connection: Connection,
   path: string,
   ask: CallOptions & { readonly schema: S },
