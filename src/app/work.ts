@@ -55,9 +55,8 @@ export function startWork(app: App): Work {
   });
   const offline = startOffline(() => app.openTasks.value + (isBusy.value ? 1 : 0));
   const alarm = createAlarm(() => app.preferences.value.sound);
-  // The first scan must not wait for its judge, nor the first verdict for its own screen.
+  // The first scan must not wait for its judge.
   later(() => {
-    void import('./frame/VerdictBand.tsx');
     desk.getReady().catch(() => undefined); // asked again by the first scan
   });
   return { desk, alarm, offline, watch: startWatch(app, alarm) };

@@ -1,7 +1,10 @@
 // Which screen is shown, and what stands above all screens: faults, updates, warnings.
 
 import { type ReadonlySignal, signal } from '@preact/signals';
+import type { ComponentType } from 'preact';
+import { useEffect } from 'preact/hooks';
 import { useApp, useFloor } from '../app.ts';
+import { screenStands } from '../device/later.ts';
 import type { OfflineState } from '../device/offline.ts';
 import { reserveBytes, roomLeft, type StorageHealth } from '../device/storage.ts';
 import { place } from '../router.ts';
@@ -73,14 +76,26 @@ export function Root({ work, fault, storage }: RootProps) {
 }
 
 const WarningBanner = lazy(() => import('./WarningBanner.tsx').then((module) => module.WarningBanner));
+/** A screen whose code arrives with its first use; the first one that is drawn lets the rest of the app be fetched. */
+function screen<P extends object>(load: () => Promise<ComponentType<P>>) {
+  return lazy<P>(() =>
+    load().then(
+      (Shown) =>
+        function Standing(props: P) {
+          useEffect(screenStands, []);
+          return <Shown {...props} />;
+        },
+    ),
+  );
+}
+
+// The line tells by itself, as it is drawn before its first look is done.
 const Line = lazy(() => import('../screens/line/Line.tsx').then((module) => module.Line));
-const Load = lazy(() => import('../screens/load/Load.tsx').then((module) => module.Load));
-
-const Plant = lazy(() => import('../screens/plant/Plant.tsx').then((module) => module.Plant));
-
-const Stock = lazy(() => import('../screens/stock/Stock.tsx').then((module) => module.Stock));
-const Change = lazy(() => import('../screens/change/Change.tsx').then((module) => module.Change));
-const Log = lazy(() => import('../screens/log/Log.tsx').then((module) => module.Log));
+const Load = screen(() => import('../screens/load/Load.tsx').then((module) => module.Load));
+const Plant = screen(() => import('../screens/plant/Plant.tsx').then((module) => module.Plant));
+const Stock = screen(() => import('../screens/stock/Stock.tsx').then((module) => module.Stock));
+const Change = screen(() => import('../screens/change/Change.tsx').then((module) => module.Change));
+const Log = screen(() => import('../screens/log/Log.tsx').then((module) => module.Log));
 
 function Screen({ desk, watch, offline, alarm }: Work) {
   switch (place.value.screen) {

@@ -4,6 +4,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
+import { later } from '../device/later.ts';
 import { address, place, type ScreenName, screens } from '../router.ts';
 import { Icon, type IconName } from '../ui/Icon.tsx';
 import { shellWords } from '../words/shell.ts';
@@ -57,7 +58,9 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
   const [over, setOver] = useState<Over | null>(null);
   const close = () => setOver(null);
   useEffect(() => {
-    for (const part of preloaded) part.preload();
+    later(() => {
+      for (const part of preloaded) part.preload();
+    });
   }, []);
   const shown = desk?.shown.value ?? null;
   const question = desk?.desk.value.question ?? null;

@@ -1,8 +1,9 @@
 // The running line: how far the run is, what runs out when, where to go next.
 
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
+import { hasScreen, later, screenStands } from '../../device/later.ts';
 import { lazy } from '../../frame/lazy.tsx';
 import { useRefusal } from '../../may.ts';
 import { dueSlots, type Outlook } from '../../outlook/model.ts';
@@ -36,6 +37,13 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
   const outlook = watch.outlook.value;
   const refusal = useRefusal('acknowledge-warning');
   const walks = watch.walks.value;
+  const isLooking = line !== null && !outlook && floor.current.has(line);
+  const [withLosses, setWithLosses] = useState(hasScreen);
+  useEffect(() => {
+    if (isLooking) return;
+    screenStands();
+    later(() => setWithLosses(true));
+  }, [isLooking]);
   // Many rows: drawn anew with each look at the line, not with each entry.
   const rows = useMemo(() => {
     if (!outlook) return null;
@@ -60,7 +68,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
       </div>
     );
   }
-  if (!outlook && floor.current.has(line)) return null; // the first look is under way
+  if (isLooking) return null;
   if (!outlook) {
     return (
       <div class="empty">
@@ -79,7 +87,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
     <div class="stack">
       <RunBar outlook={outlook} />
       <Walks outlook={outlook} walks={walks} />
-      <RisingLosses line={line} />
+      {withLosses && <RisingLosses line={line} />}
       <div class="row">
         <h2 class="grow">{words.dueTitle}</h2>
         {outlook.unknown.length > 0 && (
@@ -101,7 +109,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
         <Icon name="warn" />
         {words.caution}
       </p>
-      <Losses line={line} />
+      {withLosses && <Losses line={line} />}
     </div>
   );
 }
