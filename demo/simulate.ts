@@ -227,7 +227,7 @@ function stopLine(
   const fromMs = shift.nowMs;
   agenda.advance(fromMs);
   const stopped = wish('run.stopped', { run, line: lineId, reason, note: how.slot ?? '' });
-  log.write(stopped, { atMs: fromMs, who: null });
+  log.write(stopped, { atMs: fromMs, who: shift.hands[0]?.person ?? null });
   const toMs = how.resumeMs(fromMs);
   agenda.advance(toMs);
   log.write(wish('run.resumed', { run, line: lineId }), { atMs: toMs, who: shift.hands[0]?.person ?? null });

@@ -19,7 +19,10 @@ export interface ReelFacts {
   /** The site's part number. */
   readonly part: string | null;
   readonly supplierPart: string | null;
+  /** Parts on it as far as anybody knows: counted, typed, or from the label. */
   readonly quantity: number | null;
+  /** What the label itself says, null where it says nothing; absent where only one figure is known. */
+  readonly labelQuantity?: number | null;
   readonly lot: string | null;
   /** `YYYY-MM-DD` after which the parts must not be used, null where the label says none. */
   readonly expires?: string | null;
@@ -265,6 +268,9 @@ function reelReasons(state: FloorState, question: VerifyQuestion): Reason[] {
         reasons.push({ code: 'reel-elsewhere', reel: known.reel, slot: known.at.slot, line: known.at.line });
     }
     if (reel.quantity === null && (known?.count ?? null) === null) reasons.push({ code: 'no-quantity' });
+    const { quantity, labelQuantity } = reel;
+    if (quantity !== null && labelQuantity !== undefined && quantity !== labelQuantity)
+      reasons.push({ code: 'quantity-corrected', label: labelQuantity, quantity });
     const last = there?.tapes.at(-1);
     if (act === 'splice' && last?.lot && reel.lot && last.lot !== reel.lot) {
       reasons.push({ code: 'mixed-lots', from: last.lot, to: reel.lot });

@@ -8,6 +8,7 @@ import { type RunningDemo, startDemo } from './support/demo.ts';
 import {
   expectWhole,
   goTo,
+  keepRunning,
   openTablet,
   ownEntries,
   readLog,
@@ -110,6 +111,7 @@ describe('a scan', () => {
 
   it('presses no button of a dialog', async () => {
     await onTablet('BADGE-2201', async ({ page }) => {
+      await keepRunning(page);
       await page.getByTestId('run-stop').click();
       const clicks = await countClicks(page);
       for (const name of ['stop-jam', 'stop-other']) {

@@ -10,6 +10,7 @@ import {
   expectWhole,
   goOn,
   goTo,
+  keepRunning,
   openTablet,
   ownEntries,
   pad,
@@ -161,6 +162,7 @@ describe('the forecast', () => {
       if (!first || !slot) throw new TypeError('no slot to bring into its window');
       // 800 mm of tape from hub to pick point: within them the window is open.
       const opens = Math.floor(800 / slot.pitchMm);
+      await keepRunning(page);
       await page.getByTestId('plus-many').click();
       await pad(page, String(Math.ceil((first.parts - 0.85 * opens) / slot.perPanel)));
       const row = page.getByTestId(`row-${first.slot}`);
@@ -254,6 +256,42 @@ describe('a splice', () => {
       });
       await goTo(page, 'log');
       await page.getByText('taken back', { exact: true }).first().waitFor();
+    });
+  });
+
+  it('takes old reel, new reel and slot in any order; what comes after the verdict leaves it there', async () => {
+    await onTablet(async ({ page }) => {
+      const rows = await shownRows(page);
+      for (const [index, order] of ['ONS', 'OSN', 'NOS', 'NSO', 'SON', 'SNO'].entries()) {
+        const slot = rows[index + 2]?.slot ?? '';
+        const { part, reel } = await runningReel(page, slot);
+        const codes: Readonly<Record<string, string>> = {
+          O: reelLabel({ P: part, Q: '4000', '3S': reel }),
+          N: reelLabel({ P: part, Q: '4000', '1T': 'LT-NEW-3', '3S': `R-91100${index}` }),
+          S: slot,
+        };
+        for (const letter of order) await scan(page, codes[letter] ?? '');
+        const seen = await seeVerdict(page);
+        expect(seen, order).toMatchObject({ verdict: 'accepted' });
+        expect(seen.text).toContain(slot);
+        await page.waitForTimeout(300); // a scan too much would have taken the verdict away by now
+        expect((await seeVerdict(page)).text).toBe(seen.text);
+        await goOn(page);
+        await page.getByTestId('well-idle').waitFor();
+        const spliced = await ownEntries(page, 'reel.verified');
+        expect(spliced).toHaveLength(index + 1);
+        expect(spliced.at(-1)?.payload).toMatchObject({ act: 'splice', slot, reel: `R-91100${index}` });
+      }
+    });
+  });
+
+  it('refuses a running reel in front of another slot', async () => {
+    await onTablet(async ({ page }) => {
+      const [first, second] = await shownRows(page);
+      const { part, reel } = await runningReel(page, first?.slot ?? '');
+      const seen = await scanAll(page, reelLabel({ P: part, Q: '4000', '3S': reel }), second?.slot ?? '');
+      expect(seen.verdict).toBe('refused');
+      expect(seen.text).toContain(first?.slot);
     });
   });
 

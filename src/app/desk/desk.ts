@@ -12,7 +12,6 @@ import type { Reason } from '../../../shared/verdict/reasons.ts';
 import type { App } from '../app.ts';
 import type { Scan } from '../scan/scan.ts';
 import {
-  answerMeaning,
   type Desk,
   type DeskView,
   deskAct,
@@ -38,16 +37,16 @@ export interface ShownVerdict {
 
 /** Reads labels and judges reels: code that no screen needs to be drawn, so it comes in after the first one. */
 interface Judgement {
-  readonly takeScan: typeof import('./take-scan.ts').takeScan;
+  readonly scans: typeof import('./take-scan.ts');
   readonly verifyReel: typeof import('../../../shared/verdict/verify.ts').verifyReel;
 }
 
 async function loadJudgement(): Promise<Judgement> {
-  const [{ takeScan }, { verifyReel }] = await Promise.all([
+  const [scans, { verifyReel }] = await Promise.all([
     import('./take-scan.ts'),
     import('../../../shared/verdict/verify.ts'),
   ]);
-  return { takeScan, verifyReel };
+  return { scans, verifyReel };
 }
 
 /** The running desk. */
@@ -63,12 +62,29 @@ export interface DeskRun {
   readonly chooseSlot: (slot: string | null) => void;
   readonly chooseKnown: (known: Recognised) => void;
   readonly chooseMeaning: (field: string, value: string) => void;
+  /** Leaves a question without an answer: what it was about is dropped, the rest of the task stays. */
+  readonly leaveQuestion: () => void;
   readonly setQuantity: (quantity: number) => void;
   readonly skipOldReel: () => void;
   readonly clear: () => void;
   /** Ends the shown verdict: an accepted one goes on, a refused one keeps slot and feeder for the next reel. */
   readonly goOn: () => void;
   readonly undo: () => Promise<void>;
+}
+
+/**
+ * True where a scan says no more than a shown splice has: its slot, or a reel that is on it now. Old reel, new reel and slot may
+ * come in any order, so the last of the three comes after the verdict.
+ */
+function isSameSplice(shown: ShownVerdict, scanned: Desk): boolean {
+  return (
+    shown.act === 'splice' &&
+    scanned.slot === shown.slot &&
+    scanned.question === null &&
+    scanned.told === null &&
+    scanned.feeder === null &&
+    scanned.reel === null
+  );
 }
 
 /** Makes the desk of an app. `onBadge` and `onPanel` get what is no part of a verdict. */
@@ -185,17 +201,23 @@ export function createDesk(
       return true;
     }
     // A new scan answers a shown verdict: nobody should have to tap between two reels.
+    if (shown.value && isSameSplice(shown.value, judgement.scans.takeScan(emptyDesk, scan, seen)))
+      return true;
     if (shown.value) goOn();
-    const next = judgement.takeScan(desk.value, scan, seen);
+    settle(judgement.scans.takeScan(desk.value, scan, seen), scan);
+    return true;
+  }
+
+  /** Hands on what is no part of a verdict; the rest stays on the desk. */
+  function settle(next: Desk, scan: Scan): void {
     if (next.told?.tell === 'badge') others.onBadge(next.told.person);
     if (next.told?.tell === 'panel') others.onPanel(next.told.run, next.told.serial, scan);
     if (next.told?.tell === 'take-out') {
       desk.value = { ...emptyDesk, mode: next.mode };
       others.onTakeOut(next.told.slot, scan);
-      return true;
+      return;
     }
     set(next.told?.tell === 'badge' || next.told?.tell === 'panel' ? { ...next, told: null } : next);
-    return true;
   }
 
   effect(() => {
@@ -210,9 +232,25 @@ export function createDesk(
 
   return {
     ...{ desk, shown, busy, view, take, goOn, getReady },
-    chooseSlot: (slot) => set({ ...desk.value, slot, atSlot: false, told: null, question: null }),
-    chooseKnown: (known) => set(takeKnown({ ...desk.value, question: null }, known)),
-    chooseMeaning: (field, value) => set(answerMeaning(desk.value, field, value)),
+    chooseSlot: (slot) => set({ ...desk.value, slot, atSlot: false, old: null, told: null, question: null }),
+    chooseKnown: (known) => {
+      const { question } = desk.value;
+      const seen = view();
+      if (question?.ask === 'which' && seen && judgement)
+        settle(judgement.scans.answerWhich(desk.value, known, seen), question.rest);
+      else set(takeKnown({ ...desk.value, question: null }, known));
+    },
+    chooseMeaning: (field, value) => {
+      const seen = view();
+      const via = desk.value.reel?.via;
+      if (!seen || !judgement || via === undefined || via === 'machine') return;
+      const next = judgement.scans.answerMeaning(desk.value, field, value, seen);
+      settle(next, { codes: [], via, atMs: app.clock.nowMs() });
+    },
+    leaveQuestion: () => {
+      const { question, reel } = desk.value;
+      set({ ...desk.value, question: null, reel: question?.ask === 'meaning' ? null : reel });
+    },
     setQuantity: (quantity) => {
       const last = shown.value;
       const reel = last?.reel ?? desk.value.reel;

@@ -8,6 +8,7 @@ import type { Recognised } from '../../../shared/setup/recognise.ts';
 import { type FloorState, slotKey } from '../../../shared/setup/state.ts';
 import type { CountBasis, Source, VerifyAct } from '../../../shared/setup/vocabulary.ts';
 import { slotsWanting } from '../../../shared/verdict/verify.ts';
+import type { Scan } from '../scan/scan.ts';
 
 /** A label in hand. */
 export interface ReelInHand {
@@ -16,7 +17,10 @@ export interface ReelInHand {
   readonly reel: string | null;
   readonly part: string | null;
   readonly supplierPart: string | null;
+  /** Parts on it as far as the log or a person knows; else what the label says. */
   readonly quantity: number | null;
+  /** What the label itself says, null where it says nothing. */
+  readonly labelQuantity: number | null;
   readonly basis: CountBasis | null;
   readonly lot: string | null;
   readonly dateCode: string | null;
@@ -28,7 +32,13 @@ export interface ReelInHand {
 
 /** What the desk asks before it goes on; at most one question at a time. */
 export type DeskQuestion =
-  | { readonly ask: 'which'; readonly text: string; readonly options: readonly Recognised[] }
+  | {
+      readonly ask: 'which';
+      readonly text: string;
+      readonly options: readonly Recognised[];
+      /** The other codes of the same scan that wait for the answer. */
+      readonly rest: Scan;
+    }
   /** Nobody listed it, but a feeder is what the task still wants: a lead can decide on it once a person says that it is one. */
   | { readonly ask: 'unlisted-feeder'; readonly text: string; readonly options: readonly Recognised[] }
   | { readonly ask: 'meaning'; readonly question: LabelQuestion };
@@ -55,6 +65,8 @@ export interface Desk {
   readonly slot: string | null;
   /** True where the slot's own code was scanned or the reel on it was: the operator stands in front of it. */
   readonly atSlot: boolean;
+  /** The running reel where it was scanned before its slot: it says which splice this is, until the slot's own code does. */
+  readonly old: ReelInHand | null;
   readonly feeder: string | null;
   readonly reel: ReelInHand | null;
   readonly via: Source | null;
@@ -66,6 +78,7 @@ export const emptyDesk: Desk = {
   mode: 'work',
   slot: null,
   atSlot: false,
+  old: null,
   feeder: null,
   reel: null,
   via: null,
@@ -126,7 +139,7 @@ export function isDeskReady(desk: Desk, view: DeskView): boolean {
 export function takeKnown(desk: Desk, known: Recognised): Desk {
   switch (known.is) {
     case 'slot':
-      return { ...desk, slot: known.slot, atSlot: true, feeder: desk.slot === null ? desk.feeder : null };
+      return takeSlot(desk, known.slot);
     case 'feeder':
       return { ...desk, feeder: known.feeder };
     case 'person':
@@ -138,20 +151,11 @@ export function takeKnown(desk: Desk, known: Recognised): Desk {
   }
 }
 
-/** A person's answer to what a text means. */
-export function answerMeaning(desk: Desk, field: string, value: string): Desk {
-  if (!desk.reel) return { ...desk, question: null };
-  const quantity = field === 'quantity' ? Number(value) : desk.reel.quantity;
-  const reel: ReelInHand = {
-    ...desk.reel,
-    part: field === 'part' ? value : desk.reel.part,
-    supplierPart: field === 'supplierPart' ? value : desk.reel.supplierPart,
-    lot: field === 'lot' ? value : desk.reel.lot,
-    reel: field === 'reel' ? value : desk.reel.reel,
-    quantity: Number.isFinite(quantity) ? quantity : desk.reel.quantity,
-    questions: desk.reel.questions.slice(1),
-  };
-  return { ...desk, reel, question: null };
+function takeSlot(desk: Desk, slot: string): Desk {
+  const at = { ...desk, slot, atSlot: true, old: null };
+  if (desk.slot === null || desk.slot === slot) return at;
+  // The reel that named another slot is in front of this one: the verdict must refuse it, not forget it.
+  return { ...at, feeder: null, reel: desk.old ?? desk.reel };
 }
 
 /** Slots that the reel in hand may go to; those still missing first. */

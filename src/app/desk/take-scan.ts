@@ -6,24 +6,67 @@ import type { LabelReading } from '../../../shared/labels/reading.ts';
 import { parseSlot } from '../../../shared/setup/address.ts';
 import { siteRules } from '../../../shared/setup/fold-labels.ts';
 import { slotPhase } from '../../../shared/setup/progress.ts';
-import { recognise } from '../../../shared/setup/recognise.ts';
+import { type Recognised, recognise } from '../../../shared/setup/recognise.ts';
 import { slotKey } from '../../../shared/setup/state.ts';
 import type { Source } from '../../../shared/setup/vocabulary.ts';
-import type { Scan } from '../scan/scan.ts';
+import type { Scan, ScannedCode } from '../scan/scan.ts';
 import { type Desk, type DeskView, deskAct, deskWells, type ReelInHand, takeKnown } from './model.ts';
 
-/** Puts a scan on the desk. Every code of the scan is looked at; what the plant knows goes first, the rest is one label. */
+/**
+ * Puts a scan on the desk. Every code of the scan is looked at; what the plant knows goes first, the rest is one label. Where a
+ * code may be two things, a person is asked, and what is still uncertain waits for the answer; a scan in the meantime joins it.
+ */
 export function takeScan(desk: Desk, scan: Scan, view: DeskView): Desk {
   let next: Desk = { ...desk, told: null, question: null, via: scan.via };
-  const label: string[] = [];
-  for (const code of scan.codes) {
-    const known = recognise(view.floor, view.line, code.text).filter((each) => each.is !== 'reel');
-    if (known.length > 1) return { ...next, question: { ask: 'which', text: code.text, options: known } };
+  const label: ScannedCode[] = [];
+  const unsure: { readonly code: ScannedCode; readonly options: readonly Recognised[] }[] = [];
+  for (const code of codesInHand(desk, scan, view)) {
+    const known = recognised(code, view);
     const only = known[0];
-    if (only) next = takeKnown(next, only);
-    else label.push(code.text);
+    if (known.length > 1) unsure.push({ code, options: known });
+    else if (only) next = takeKnown(next, only);
+    else label.push(code);
   }
-  return label.length > 0 ? takeLabel(next, label, scan.via, view) : next;
+  const [asked, ...others] = unsure;
+  if (asked) {
+    const rest = { ...scan, codes: [...others.map(({ code }) => code), ...label] };
+    return { ...next, question: { ask: 'which', text: asked.code.text, options: asked.options, rest } };
+  }
+  return label.length > 0
+    ? takeLabel(
+        next,
+        label.map(({ text }) => text),
+        scan.via,
+        view,
+      )
+    : next;
+}
+
+/** A person's answer to what a code is; what waited for it goes on. */
+export function answerWhich(desk: Desk, known: Recognised, view: DeskView): Desk {
+  const rest = desk.question?.ask === 'which' ? desk.question.rest : null;
+  const next = takeKnown({ ...desk, told: null, question: null }, known);
+  if (rest === null || rest.codes.length === 0) return next;
+  const after = takeScan(next, rest, view);
+  return after.told === null ? { ...after, told: next.told } : after;
+}
+
+/** What a code may be besides a reel, which is a label's matter. */
+function recognised(code: ScannedCode, view: DeskView): readonly Recognised[] {
+  return recognise(view.floor, view.line, code.text).filter((each) => each.is !== 'reel');
+}
+
+/** The scan's codes, and before them those that an open question keeps waiting; a newer label replaces the one that waits. */
+function codesInHand(desk: Desk, scan: Scan, view: DeskView): readonly ScannedCode[] {
+  if (desk.question?.ask !== 'which') return scan.codes;
+  const { text, rest } = desk.question;
+  const isLabel = (code: ScannedCode) => recognised(code, view).length === 0;
+  const newer = scan.codes.some(isLabel);
+  const waiting = [
+    { text, format: null, symbologyId: null },
+    ...rest.codes.filter((code) => !(newer && isLabel(code))),
+  ];
+  return [...waiting.filter((code) => scan.codes.every((each) => each.text !== code.text)), ...scan.codes];
 }
 
 /** Puts a label's codes on the desk: as the old reel where one is wanted, else as the reel in hand. */
@@ -41,12 +84,54 @@ export function takeLabel(desk: Desk, codes: readonly string[], via: Source, vie
     if (reading.fields.length === 0) return takeUnknown(desk, codes, view);
     return { ...desk, told: { tell: 'half-label', text: codes.join(' ') } };
   }
+  return takeReel(desk, reel, view);
+}
+
+/** A person's answer to what a text on the label means. */
+export function answerMeaning(desk: Desk, field: string, value: string, view: DeskView): Desk {
+  if (!desk.reel) return { ...desk, question: null };
+  const known = field === 'reel' ? view.floor.reels.get(value) : undefined;
+  const quantity = field === 'quantity' && Number.isFinite(Number(value)) ? Number(value) : null;
+  const reel: ReelInHand = {
+    ...desk.reel,
+    part: field === 'part' ? value : (desk.reel.part ?? known?.part ?? null),
+    supplierPart: field === 'supplierPart' ? value : desk.reel.supplierPart,
+    lot: field === 'lot' ? value : (desk.reel.lot ?? known?.lot ?? null),
+    reel: field === 'reel' ? value : desk.reel.reel,
+    quantity: known?.count ?? quantity ?? desk.reel.quantity,
+    labelQuantity: quantity ?? desk.reel.labelQuantity,
+    basis: known?.count != null ? known.basis : quantity === null ? desk.reel.basis : 'label',
+    questions: desk.reel.questions.slice(1),
+  };
+  const asked = reel.questions[0];
+  if (asked && reel.part === null && reel.supplierPart === null)
+    return { ...desk, reel, question: { ask: 'meaning', question: asked } };
+  return takeReel({ ...desk, reel: null, question: null }, reel, view);
+}
+
+/** A reel whose label is read: the old one of a splice, one that comes out, or the reel in hand. */
+function takeReel(desk: Desk, reel: ReelInHand, view: DeskView): Desk {
   if (desk.slot !== null && !desk.atSlot && deskAct(desk, view) === 'splice')
     return takeOldReel(desk, reel, view);
   if (desk.slot !== null && comesOut(desk.slot, view) && isOnSlot(reel, desk.slot, view)) {
     return { ...desk, told: { tell: 'take-out', slot: desk.slot } };
   }
+  const runs = runsOn(reel, desk, view);
+  if (runs !== null && desk.slot === null) return { ...desk, slot: runs, atSlot: true, old: reel };
+  if (runs !== null && desk.slot === runs) return { ...desk, atSlot: true };
   return { ...desk, reel };
+}
+
+/**
+ * The slot that a reel runs on and would be spliced on, null where there is none. Only by the reel's own id: a new reel without
+ * one may carry the part and lot of the reel before it.
+ */
+function runsOn(reel: ReelInHand, desk: Desk, view: DeskView): string | null {
+  const at = reel.reel === null ? null : (view.floor.reels.get(reel.reel)?.at ?? null);
+  if (desk.mode === 'sweep' || at === null || at.line !== view.line || comesOut(at.slot, view)) return null;
+  return deskAct({ ...desk, slot: at.slot }, view) === 'splice' && isOnSlot(reel, at.slot, view)
+    ? at.slot
+    : null;
 }
 
 /** True where a changeover is open and the slot carries what the next product does not want there. */
@@ -116,14 +201,16 @@ function reelInHand(
   const id = reading.reel ?? knownId;
   const known = id === null ? undefined : view.floor.reels.get(id);
   const isPieces = reading.unit === null || /^(pcs?|pce|ea|nar|st|stk|c62)$/i.test(reading.unit);
+  const labelQuantity = isPieces ? reading.quantity : null;
   return {
     codes,
     via,
     reel: id,
     part: reading.part ?? known?.part ?? null,
     supplierPart: reading.supplierPart ?? known?.supplierPart ?? null,
-    quantity: known?.count ?? (isPieces ? reading.quantity : null),
-    basis: known?.count != null ? known.basis : reading.quantity === null ? null : 'label',
+    quantity: known?.count ?? labelQuantity,
+    labelQuantity,
+    basis: known?.count != null ? known.basis : labelQuantity === null ? null : 'label',
     lot: reading.lot ?? known?.lot ?? null,
     dateCode: reading.dateCode ?? known?.dateCode ?? null,
     expires: reading.expires,

@@ -21,7 +21,7 @@ function wellText(desk: Desk, well: Well): string | null {
     case 'feeder':
       return desk.feeder;
     case 'old-reel':
-      return desk.atSlot ? '✓' : null;
+      return desk.atSlot ? (desk.old?.reel ?? '✓') : null;
     case 'reel':
       return desk.reel && (desk.reel.part ?? desk.reel.supplierPart ?? desk.reel.reel);
   }

@@ -18,7 +18,7 @@ export function QuestionDialog({
   if (question.ask !== 'meaning') {
     const which = question.ask === 'which';
     return (
-      <Dialog title={which ? words.whichTitle : words.meaningTitle} onClose={desk.clear}>
+      <Dialog title={which ? words.whichTitle : words.meaningTitle} onClose={desk.leaveQuestion}>
         <p>{which ? words.whichText(question.text) : words.unlistedFeeder(question.text)}</p>
         <div class="acts">
           {question.options.map((option) => (
@@ -26,7 +26,7 @@ export function QuestionDialog({
               {words.is[option.is]}
             </Button>
           ))}
-          <Button large tone="quiet" onPress={desk.clear}>
+          <Button large tone="quiet" onPress={desk.leaveQuestion}>
             {words.cancel}
           </Button>
         </div>
@@ -35,7 +35,7 @@ export function QuestionDialog({
   }
   const { text, candidates } = question.question;
   return (
-    <Dialog title={words.meaningTitle} onClose={desk.clear}>
+    <Dialog title={words.meaningTitle} onClose={desk.leaveQuestion}>
       <p>{words.meaningText(text)}</p>
       <div class="acts">
         {candidates.map((candidate) => (
@@ -50,7 +50,7 @@ export function QuestionDialog({
             : <span class="code">{candidate.value}</span>
           </Button>
         ))}
-        <Button large tone="quiet" onPress={desk.clear}>
+        <Button large tone="quiet" onPress={desk.leaveQuestion}>
           {words.cancel}
         </Button>
       </div>

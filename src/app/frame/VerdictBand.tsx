@@ -77,7 +77,10 @@ export function VerdictBand(props: {
     : shown.verdict === 'accepted'
       ? words.accepted[shown.act]
       : words[shown.verdict];
-  const others = against ? rest : shown.reasons;
+  // Notes in favour of a reel are no help beside what speaks against it.
+  const others = against
+    ? rest.filter((reason) => reasonVerdicts[reason.code] !== 'accepted')
+    : shown.reasons;
   return (
     <section
       class={`verdict ${shown.verdict}`}

@@ -131,7 +131,7 @@ export const logWords = area({
     exported: (rows: number, name: string) =>
       plural(rows, `1 entry saved as ${name}.`, `${rows} entries saved as ${name}.`),
     exporting: 'Gathering entries…',
-    nobody: 'nobody signed in',
+    actors: { tablet: 'Tablet', machine: 'Machine', nobody: 'nobody signed in' },
     detail: 'Entry',
     seal: 'Seal',
     prev: 'Seal before it',
@@ -176,7 +176,7 @@ export const logWords = area({
     exported: (rows, name) =>
       plural(rows, `1 apunte guardado como ${name}.`, `${rows} apuntes guardados como ${name}.`),
     exporting: 'Reuniendo apuntes…',
-    nobody: 'sin identificar',
+    actors: { tablet: 'Tableta', machine: 'Máquina', nobody: 'sin identificar' },
     detail: 'Apunte',
     seal: 'Sello',
     prev: 'Sello anterior',

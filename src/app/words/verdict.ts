@@ -141,8 +141,11 @@ const reasonsEn: ReasonWords = {
     act: '',
   },
   'quantity-corrected': {
-    title: 'Quantity typed by hand',
-    say: (f) => `Now ${f['quantity']}.`,
+    title: 'Not the label’s quantity',
+    say: (f) =>
+      f['label'] === ''
+        ? `The label says none; the log goes on with ${f['quantity']}.`
+        : `The label says ${f['label']}; the log goes on with ${f['quantity']}.`,
     act: '',
   },
 };
@@ -279,8 +282,11 @@ const reasonsEs: ReasonWords = {
     act: '',
   },
   'quantity-corrected': {
-    title: 'Cantidad tecleada',
-    say: (f) => `Ahora ${f['quantity']}.`,
+    title: 'No es la cantidad de la etiqueta',
+    say: (f) =>
+      f['label'] === ''
+        ? `La etiqueta no dice ninguna; el registro sigue con ${f['quantity']}.`
+        : `La etiqueta dice ${f['label']}; el registro sigue con ${f['quantity']}.`,
     act: '',
   },
 };

@@ -226,9 +226,18 @@ export async function goTo(page: Page, screen: string): Promise<void> {
   await page.getByTestId(`screen-${screen}`).waitFor();
 }
 
+/** Goes to the line and sees to it that the run is running: the demo's shift has stops of its own, as a real one has. */
+export async function keepRunning(page: Page): Promise<void> {
+  await goTo(page, 'line');
+  await page.getByTestId('runbar').waitFor();
+  const resume = page.getByTestId('run-resume');
+  if (await resume.isVisible()) await resume.click();
+  await page.getByTestId('run-stop').waitFor();
+}
+
 /** Ends the demo's run, as its screens ask for it. */
 export async function endRun(page: Page): Promise<void> {
-  await goTo(page, 'line');
+  await keepRunning(page);
   await page.getByTestId('run-stop').click();
   await page.getByTestId('stop-break').click();
   await page.getByTestId('run-end').click();

@@ -1,7 +1,7 @@
 // A walk through every screen, page, verdict and dialog of the app, each by its own way in: for checks that hold everywhere.
 
 import type { Page } from 'playwright-core';
-import { goOn, goTo, reelLabel, scan, scanAll } from './floor.ts';
+import { goOn, goTo, keepRunning, reelLabel, scan, scanAll } from './floor.ts';
 
 /** A place of the app and how it is left again. */
 export interface Stop {
@@ -86,7 +86,7 @@ async function* dialogs(page: Page): AsyncGenerator<Stop> {
     await page.getByTestId(testId).click();
     await page.locator('dialog[open]').waitFor();
   };
-  await goTo(page, 'line');
+  await keepRunning(page);
   await open('run-stop');
   yield { name: 'stop', leave };
   await open('plus-many');

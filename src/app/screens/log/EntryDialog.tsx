@@ -10,7 +10,7 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { logWords } from '../../words/log.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
-import { kindName } from './EntryRow.tsx';
+import { actorName, kindName } from './EntryRow.tsx';
 
 interface EntryDialogProps {
   readonly entry: Entry;
@@ -60,7 +60,7 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
             </tr>
             <tr>
               <th>{words.who}</th>
-              <td>{entry.who === null ? words.nobody : (floor.people.get(entry.who)?.name ?? entry.who)}</td>
+              <td>{actorName(entry, floor)}</td>
             </tr>
             <tr>
               <th>{words.tablet}</th>

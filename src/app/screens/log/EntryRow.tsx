@@ -6,7 +6,7 @@ import { VerdictShape } from '../../ui/Shape.tsx';
 import { logWords } from '../../words/log.ts';
 import { verdictWords } from '../../words/verdict.ts';
 import { formatDay, say } from '../../words/words.ts';
-import { factsOf } from './model.ts';
+import { actorOf, factsOf } from './model.ts';
 
 interface EntryRowProps {
   readonly entry: Entry;
@@ -22,6 +22,13 @@ export function kindName(entry: Entry): string {
   const known =
     typeof act === 'string' && act in words.acts ? words.acts[act as keyof typeof words.acts] : null; // just looked up
   return known === null ? words.kinds[entry.kind] : `${words.kinds[entry.kind]} (${known})`;
+}
+
+/** Who acted, by name. */
+export function actorName(entry: Entry, floor: FloorState): string {
+  const actor = actorOf(entry);
+  if (typeof actor === 'object') return floor.people.get(actor.person)?.name ?? actor.person;
+  return say(logWords).actors[actor];
 }
 
 /** The titles of a verdict's reasons. */
@@ -45,7 +52,7 @@ export function EntryRow({ entry, floor, onShow }: EntryRowProps) {
     <button type="button" class="entry" onClick={onShow} data-testid="entry" data-kind={entry.kind}>
       <span class="when">
         {formatDay(Date.parse(entry.at), zone)}
-        <small>{entry.who === null ? words.nobody : (floor.people.get(entry.who)?.name ?? entry.who)}</small>
+        <small>{actorName(entry, floor)}</small>
       </span>
       <span class="what">
         <b>{kindName(entry)}</b>

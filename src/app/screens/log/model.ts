@@ -2,6 +2,7 @@
 
 import type { Entry } from '../../../../shared/log/entry.ts';
 import type { ExportFilter } from '../../../../shared/log/export.ts';
+import type { EntryKind } from '../../../../shared/setup/kinds.ts';
 
 /** Spans of time to choose from, in hours; null = all. */
 export const spans = { shift: 8, day: 24, week: 168, all: null } as const;
@@ -28,6 +29,16 @@ export function toExportFilter(filters: LogFilters, nowMs: number): ExportFilter
     ...(filters.who === null ? {} : { who: filters.who }),
     ...(filters.verdict === null ? {} : { verdict: filters.verdict }),
   };
+}
+
+/** Kinds that the app writes by itself: no person acts, whoever is signed in. */
+const ownKinds: readonly string[] = ['tablet.opened', 'warning.raised'] satisfies readonly EntryKind[];
+
+/** Who or what acted: the person's id, the tablet itself, the machine, or somebody who had not signed in. */
+export function actorOf(entry: Entry): { readonly person: string } | 'tablet' | 'machine' | 'nobody' {
+  if (entry.who !== null) return { person: entry.who };
+  if (entry.payload['via'] === 'machine') return 'machine';
+  return ownKinds.includes(entry.kind) ? 'tablet' : 'nobody';
 }
 
 /** Facts worth a word in the list, in this order; others are seen in the entry itself. */

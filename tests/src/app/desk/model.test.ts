@@ -3,8 +3,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { FloorState } from '../../../../shared/setup/state.ts';
+import { verifyReel } from '../../../../shared/verdict/verify.ts';
 import {
-  answerMeaning,
   type Desk,
   type DeskView,
   deskAct,
@@ -14,7 +14,7 @@ import {
   suggestedSlots,
   takeKnown,
 } from '../../../../src/app/desk/model.ts';
-import { takeScan } from '../../../../src/app/desk/take-scan.ts';
+import { answerMeaning, answerWhich, takeScan } from '../../../../src/app/desk/take-scan.ts';
 import type { Scan } from '../../../../src/app/scan/scan.ts';
 import {
   beginStory,
@@ -126,6 +126,77 @@ describe('a splice', () => {
     });
   });
 
+  test('is ready with old reel and new reel, in any order of the two and with the slot anywhere between', () => {
+    const view = viewOf(loaded);
+    const old = label('R-100', 'K-OLD');
+    const fresh = label('R-100', 'K-NEW');
+    for (const order of permutations(['M1-F-001', old, fresh])) {
+      let desk = emptyDesk;
+      const seen: (string | null)[] = [];
+      for (const text of order) {
+        desk = takeScan(desk, scan(text), view);
+        seen.push(isDeskReady(desk, view) ? (desk.reel?.reel ?? null) : null);
+      }
+      const told = order.join(' then ');
+      expect(seen[0], told).toBeNull();
+      expect(seen[2], told).toBe('K-NEW'); // the slot is certain, and never is the running reel taken for the new one
+      expect(seen[1], told).toBe(seen[1] === null ? null : 'K-NEW');
+      expect(desk, told).toMatchObject({ slot: 'M1-F-001', atSlot: true, told: null, question: null });
+      expect(deskAct(desk, view)).toBe('splice');
+    }
+  });
+
+  test('is refused where the reel that named it is in front of another slot', () => {
+    const view = viewOf((story) => {
+      loaded(story);
+      story.tell('reel.verified', verified('M1-R-003', 'R-100', { reel: 'K-3', lot: 'L3', quantity: 900 }));
+    });
+    const desk = play(view, [scan(label('R-100', 'K-OLD')), scan('M1-R-003')]);
+    expect(desk).toMatchObject({ slot: 'M1-R-003', old: null, reel: { reel: 'K-OLD' } });
+    expect(isDeskReady(desk, view)).toBe(true);
+    const { reel, slot } = desk;
+    if (!reel || slot === null) throw new TypeError('Cannot judge as the desk must hold slot and reel');
+    const question = {
+      act: deskAct(desk, view),
+      line: 'L1',
+      setup: brookSetup.setup,
+      slot,
+      feeder: null,
+      reel,
+    };
+    expect(verifyReel(view.floor, { ...question, today: '2026-03-02' })).toMatchObject({
+      verdict: 'refused',
+      reasons: [
+        { code: 'reel-elsewhere', slot: 'M1-F-001' },
+        { code: 'quantity-corrected' },
+        { code: 'mixed-lots' },
+      ],
+    });
+    // A reel of another slot scanned as the new one is refused too, not taken for the old one.
+    const other = play(view, [scan(label('R-100', 'K-OLD')), scan(label('R-100', 'K-3'))]);
+    expect(other).toMatchObject({ slot: 'M1-F-001', reel: { reel: 'K-3' } });
+  });
+
+  test('takes a reel without an id for the new one, even where part and lot are those that run', () => {
+    const nameless = viewOf((story) =>
+      story.tell('reel.verified', verified('M1-F-001', 'R-100', { lot: 'LOT7', quantity: 1000 })),
+    );
+    const desk = play(nameless, [scan('M1-F-001'), scan(envelope('PR-100', 'Q5000', '1TLOT7'))]);
+    expect(isDeskReady(desk, nameless)).toBe(true);
+  });
+
+  test('knows the old reel by an answer about its label as by the label', () => {
+    const view = viewOf((story) =>
+      story.tell('reel.verified', verified('M1-F-001', 'X-4711', { reel: 'K-X', lot: null, quantity: 1000 })),
+    );
+    const chosen: Desk = { ...emptyDesk, slot: 'M1-F-001' };
+    const asked = takeScan(chosen, scan('PX-4711'), view);
+    expect(asked.question).toMatchObject({ ask: 'meaning' });
+    const other = answerMeaning(asked, 'part', 'PX-4711', view);
+    expect(other).toMatchObject({ reel: null, atSlot: false, told: { tell: 'old-reel-differs' } });
+    expect(answerMeaning(asked, 'reel', 'K-X', view)).toMatchObject({ reel: null, atSlot: true, told: null });
+  });
+
   test('tells where another reel was scanned as the old one, and does not take it as the new one', () => {
     const view = viewOf(loaded);
     const desk = takeScan({ ...emptyDesk, slot: 'M1-F-001' }, scan(label('R-100', 'K-NEW')), view);
@@ -177,9 +248,31 @@ describe('a text that is not plain', () => {
     expect(isDeskReady(desk, view)).toBe(false);
     const [first] = desk.question?.ask === 'which' ? desk.question.options : [];
     if (!first) throw new TypeError('Cannot go on as the question must have options');
-    const answered = takeKnown({ ...desk, question: null }, first);
+    const answered = answerWhich(desk, first, view);
     expect(answered.feeder).toBe('FD-07');
     expect(isDeskReady(answered, view)).toBe(true);
+  });
+
+  test('keeps the other codes of its scan until the answer, wherever it stands among them', () => {
+    const view = viewOf(both, true);
+    for (const order of permutations(['M1-F-001', 'FD-07', label('R-100', 'K1')])) {
+      const desk = takeScan(emptyDesk, scan(...order), view);
+      expect(desk).toMatchObject({ slot: 'M1-F-001', question: { ask: 'which', text: 'FD-07' } });
+      const answered = answerWhich(desk, { is: 'feeder', feeder: 'FD-07' }, view);
+      expect(answered).toMatchObject({ feeder: 'FD-07', question: null, reel: { reel: 'K1' } });
+      expect(isDeskReady(answered, view)).toBe(true);
+      const badge = answerWhich(desk, { is: 'person', person: 'bo' }, view);
+      expect(badge).toMatchObject({ told: { tell: 'badge' }, feeder: null, reel: { reel: 'K1' } });
+    }
+  });
+
+  test('stays asked while other codes are scanned, and a newer label replaces the one that waits', () => {
+    const view = viewOf(both, true);
+    const asked = takeScan(emptyDesk, scan('FD-07', label('R-100', 'K1')), view);
+    const later = play(view, [scan('M1-F-001'), scan(label('R-100', 'K2')), scan('FD-07')], asked);
+    expect(later).toMatchObject({ slot: 'M1-F-001', question: { ask: 'which', text: 'FD-07' } });
+    const answered = answerWhich(later, { is: 'feeder', feeder: 'FD-07' }, view);
+    expect(answered).toMatchObject({ feeder: 'FD-07', question: null, reel: { reel: 'K2' } });
   });
 
   test('is told where nobody can read it, and the desk keeps what it had', () => {
@@ -214,7 +307,7 @@ describe('a text that is not plain', () => {
     const desk = takeScan(emptyDesk, scan('PX-4711'), view);
     expect(desk.question).toMatchObject({ ask: 'meaning', question: { text: 'PX-4711' } });
     expect(isDeskReady({ ...desk, slot: 'M1-F-001', atSlot: true }, view)).toBe(false);
-    const answered = answerMeaning(desk, 'part', 'X-4711');
+    const answered = answerMeaning(desk, 'part', 'X-4711', view);
     expect(answered).toMatchObject({ question: null, reel: { part: 'X-4711' } });
   });
 
@@ -264,8 +357,11 @@ describe('a reel that the log knows', () => {
         },
       });
     });
-    expect(takeScan(emptyDesk, scan('K-OLD'), view).reel).toMatchObject({
-      ...{ reel: 'K-OLD', part: 'R-100', lot: 'OLD', quantity: 321, basis: 'weighed' },
+    expect(takeScan(emptyDesk, scan('K-OLD'), view).old).toMatchObject({
+      ...{ reel: 'K-OLD', part: 'R-100', lot: 'OLD', quantity: 321, labelQuantity: null, basis: 'weighed' },
+    });
+    expect(takeScan(emptyDesk, scan(label('R-100', 'K-OLD')), view).old).toMatchObject({
+      ...{ quantity: 321, labelQuantity: 5000, basis: 'weighed' },
     });
   });
 
@@ -289,11 +385,11 @@ describe('answerMeaning()', () => {
       ['country', 'DE', { part: 'R-100', lot: 'LOT7' }],
     ];
     for (const [field, value, reel] of rows)
-      expect(answerMeaning(held(), field, value).reel, field).toMatchObject(reel);
+      expect(answerMeaning(held(), field, value, viewOf()).reel, field).toMatchObject(reel);
   });
 
   test('without a reel in hand only closes the question', () => {
-    expect(answerMeaning(emptyDesk, 'part', 'X')).toEqual(emptyDesk);
+    expect(answerMeaning(emptyDesk, 'part', 'X', viewOf())).toEqual(emptyDesk);
   });
 });
 
