@@ -57,6 +57,7 @@ export const orderWords = area({
       ),
     byHand: 'Set by hand. Empty the field to take it back.',
     usual: 'A usual value: this line has not shown its own yet.',
+    usualOnly: 'A usual value, not learnt: set what your line takes.',
   },
   es: {
     title: 'Orden de trabajos',
@@ -113,5 +114,6 @@ export const orderWords = area({
       ),
     byHand: 'Puesto a mano. Vacíe el campo para deshacerlo.',
     usual: 'Un valor habitual: esta línea aún no ha mostrado el suyo.',
+    usualOnly: 'Un valor habitual, no aprendido: ponga lo que tarda su línea.',
   },
 });

@@ -45,7 +45,9 @@ export function HandlingForm({ handling, onSet }: HandlingFormProps) {
                   ? words.learnt(learnt.changeovers, formatCount(learnt.handlings))
                   : from === 'hand'
                     ? words.byHand
-                    : words.usual}
+                    : name === 'perChange'
+                      ? words.usualOnly
+                      : words.usual}
               </small>
             </label>
           );

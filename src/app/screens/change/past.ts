@@ -25,7 +25,12 @@ export async function learnFromLog(
   return learnHandling(
     newest.map((each) => {
       const nowMs = each.releasedMs ?? each.beganMs;
-      return changeTimes(floor, each, { entries, nowMs, pauses: pausesOf(floor, line, each.beganMs) }).marks;
+      const pauses = pausesOf(floor, line, each.beganMs);
+      const slots = new Set(floor.setups.get(each.setup)?.slots.map(({ slot }) => slot));
+      // A docked cart is a load of many feeders at once, marked by its code: it tells nothing of one feeder.
+      return changeTimes(floor, each, { entries, nowMs, pauses }).marks.filter(
+        ({ kind, what }) => kind !== 'load' || slots.has(what),
+      );
     }),
   );
 }

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { Entry } from '../../../../../shared/log/entry.ts';
 import { learnFromLog } from '../../../../../src/app/screens/change/past.ts';
 import type { Store } from '../../../../../src/app/store/store.ts';
-import { beginStory, type Story, tellPlant, verified } from '../../../../shared/setup/story.ts';
+import { beginStory, brookSetup, type Story, tellPlant, verified } from '../../../../shared/setup/story.ts';
 
 /** A changeover on a line that stands: one load each `pace` seconds. */
 function tellChange(story: Story, name: string, more: { at: number; loads: number; pace: number }): void {
@@ -16,11 +16,13 @@ function tellChange(story: Story, name: string, more: { at: number; loads: numbe
     { at },
   );
   for (let index = 1; index <= loads; index++) {
-    const place = `M1-F-${String(index).padStart(3, '0')}`;
+    const place = brookSetup.slots[index - 1]?.slot ?? '';
     story.tell('reel.verified', verified(place, 'R-100', { reel: `${name}-${index}` }), {
       at: at + index * pace,
     });
   }
+  const docked = { cart: 'CART-1', line: 'L1', setup: 'brook-top-a', slots: [] };
+  story.tell('cart.docked', docked, { at: at + loads * pace + 1 });
   story.tell('changeover.released', { ...change, by: 'lea', reason: '' }, { at: at + (loads + 1) * pace });
 }
 
