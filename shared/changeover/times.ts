@@ -199,18 +199,34 @@ export function earlierOfPair(state: FloorState, changeover: Changeover): readon
     .sort((a, b) => b.beganMs - a.beganMs);
 }
 
-/** Handling times learnt from marks, in minutes: the median time of a load and of an unload; null where fewer than five were seen. */
-export function learnHandling(marks: readonly TimeMark[]): {
-  readonly putIn: number | null;
-  readonly takeOut: number | null;
+/** A handling time learnt from the floor. */
+export interface Learnt {
+  /** The median, working minutes. */
+  readonly minutes: number;
+  readonly handlings: number;
+  /** Changeovers in which those handlings were seen, at least 1. */
+  readonly changeovers: number;
+}
+
+/** Handlings that must have been seen before their median is believed. Chosen here: the median then bears two that went wrong. */
+const LEAST_HANDLINGS = 5;
+
+/**
+ * Handling times learnt from the marks of changeovers (one list each): the median time of a load and of an unload; null where
+ * fewer than five were seen. Only work while the line stood counts: beside a running line nobody hurries.
+ */
+export function learnHandling(changeovers: readonly (readonly TimeMark[])[]): {
+  readonly putIn: Learnt | null;
+  readonly takeOut: Learnt | null;
 } {
-  const median = (kind: MarkKind): number | null => {
-    const all = marks
-      .filter((mark) => mark.kind === kind)
-      .map((mark) => mark.seconds)
-      .sort((a, b) => a - b);
+  const learn = (kind: MarkKind): Learnt | null => {
+    const each = changeovers
+      .map((marks) => marks.filter((mark) => mark.kind === kind && mark.wasStanding))
+      .filter((marks) => marks.length > 0);
+    const all = each.flatMap((marks) => marks.map((mark) => mark.seconds)).sort((a, b) => a - b);
     const middle = all[Math.floor(all.length / 2)];
-    return all.length < 5 || middle === undefined ? null : middle / 60;
+    if (all.length < LEAST_HANDLINGS || middle === undefined) return null;
+    return { minutes: middle / 60, handlings: all.length, changeovers: each.length };
   };
-  return { putIn: median('load'), takeOut: median('unload') };
+  return { putIn: learn('load'), takeOut: learn('unload') };
 }

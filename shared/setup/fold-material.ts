@@ -9,7 +9,7 @@ import type { FloorEntry, PayloadOf } from './kinds.ts';
 import { joinLedger, startLedger, windowOf } from './ledger.ts';
 import { usedPlacements, wantedOn } from './left.ts';
 import { freeReels, holdReels, isAt, type Mark } from './reel-places.ts';
-import { type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
+import { type FloorState, type Hold, type SlotState, slotKey, type Tape } from './state.ts';
 
 type Verified = PayloadOf<'reel.verified'>;
 
@@ -44,7 +44,8 @@ export function foldMaterial(state: FloorState, entry: FloorEntry): void {
           atMs: mark.atMs,
         });
       }
-      place(state, hold.facts, mark);
+      if (hold.facts.cart === undefined) place(state, hold.facts, mark);
+      else putOnCart(state, hold.facts.cart, hold);
       return;
     }
     case 'hold.declined':
@@ -130,6 +131,15 @@ export function place(state: FloorState, facts: Verified, mark: Mark): void {
   state.slots.set(key, placed);
   seeInSweep(state, facts.line, facts.slot);
   putReel(state, tape, facts.line, facts.slot, mark);
+}
+
+/** Puts a held reel that a lead has cleared where it was to go: onto its cart, by the verdict that held it. */
+function putOnCart(state: FloorState, cart: string, hold: Hold): void {
+  const { line, setup, slot, feeder, reel, part, supplierPart, lot, dateCode, quantity } = hold.facts;
+  if (slot === null) return;
+  const facts = { line, setup, slot, feeder, reel, part: part ?? '', supplierPart, lot, dateCode, quantity };
+  const places = new Map(state.carts.get(cart));
+  state.carts.set(cart, places.set(slot, { ...facts, cart, of: hold.entry, atMs: hold.atMs }));
 }
 
 function tapeOf(facts: Verified, mark: Mark, done: number): Omit<Tape, 'forPart'> {

@@ -17,6 +17,7 @@ export const reasonVerdicts = {
   'reel-here': 'refused',
   'reel-blocked': 'refused',
   'feeder-elsewhere': 'refused',
+  'feeder-on-cart': 'refused',
   'feeder-width': 'refused',
   'feeder-pitch': 'refused',
   'floor-life-over': 'refused',

@@ -240,7 +240,17 @@ function feederReasons(state: FloorState, question: VerifyQuestion, wanted: Setu
       reasons.push({ code: 'feeder-elsewhere', feeder, slot: other.slot, line: other.line });
     }
   }
+  if (act === 'load') reasons.push(...onCarts(state, feeder, slotKey(line, slot)));
   return reasons;
+}
+
+/** Carts that carry the feeder for another slot than the one asked for; its own slot is the cart's load done by hand. */
+function onCarts(state: FloorState, feeder: string, asked: string): Reason[] {
+  return [...state.carts].flatMap(([cart, places]) =>
+    [...places.values()]
+      .filter((place) => place.feeder === feeder && slotKey(place.line, place.slot) !== asked)
+      .map((place): Reason => ({ code: 'feeder-on-cart', feeder, cart, slot: place.slot })),
+  );
 }
 
 function reelReasons(state: FloorState, question: VerifyQuestion): Reason[] {

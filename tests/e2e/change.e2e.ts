@@ -238,6 +238,17 @@ describe('the order of jobs', () => {
     await expect.poll(orderOf).toContain(order[0]);
     expect((await orderOf())[0]).toBe(order[1]);
 
+    const said = (what: string) => page.getByTestId(`handling-${what}`);
+    expect(await said('putIn-from').textContent()).toContain('has not shown its own');
+    const minutes = await page.getByTestId('order-total').textContent();
+    await said('putIn').fill('30');
+    await said('putIn').blur();
+    await expect.poll(() => said('putIn-from').textContent()).toContain('Set by hand');
+    expect(await page.getByTestId('order-total').textContent()).not.toBe(minutes);
+    await said('putIn').fill('');
+    await said('putIn').blur();
+    await expect.poll(() => said('putIn').inputValue()).toBe('2');
+
     await page.getByTestId('job-panels').fill('5000');
     await page.getByTestId('job-due').fill('2026-01-01T08:00');
     await page.getByTestId('job-add').click();
@@ -301,7 +312,24 @@ describe('a cart', () => {
     await page.getByTestId('cart-filling').waitFor();
     const reel = (part: string, id: string) => reelLabel({ P: part, Q: '4000', '1T': 'LT-8', '3S': id });
     for (const text of [place.slot, 'F-0113', reel('10-0402-nothing', 'R-990200')]) await scan(page, text);
-    await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain('Not this reel');
+    await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain('Do not put it on');
+    const inUse = await loadedOn(page, [...loaded][0] as string); // the demo's line is loaded
+    await page.getByRole('button', { name: 'Leave the cart' }).click();
+    await page.getByTestId('cart-use').click();
+    for (const text of [place.slot, inUse.feeder, reel(place.part, 'R-990201')]) await scan(page, text);
+    await expect
+      .poll(() => page.getByTestId('cart-told').textContent())
+      .toContain(`feeder ${inUse.feeder} on`);
+    const refused = (await ownEntries(page, 'reel.verified')).at(-1);
+    expect(refused?.payload['reasons']).toEqual([expect.objectContaining({ code: 'feeder-elsewhere' })]);
+
+    await scan(page, 'F-0113');
+    await scan(page, reelLabel({ P: place.part, '1T': 'LT-8', '3S': 'R-990202' }));
+    await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain('Held:');
+    const held = (await ownEntries(page, 'reel.verified')).at(-1);
+    expect(held?.payload).toMatchObject({ verdict: 'held', cart: 'CART-1', slot: place.slot });
+
+    for (const text of [place.slot, 'F-0113']) await scan(page, text);
     await scan(page, reel(place.part, 'R-990201'));
     await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain(`ready for ${place.slot}`);
     expect(await page.getByTestId('dock-CART-1').getAttribute('aria-disabled')).toBe('true');

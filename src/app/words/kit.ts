@@ -13,7 +13,8 @@ export const kitWords = area({
     uncounted: (count: number) => plural(count, '1 reel uncounted', `${count} reels uncounted`),
     none: 'no reel known off the line',
     msl: (level: string) => `MSL ${level}: mind the floor life`,
-    life: (span: string) => `${span} out of the bag`,
+    life: (span: string) =>
+      `${span} out of the bag by the standard, full life; time already out is not in the log`,
     shortfalls: (count: number) =>
       plural(count, '1 part is short: tell whoever buys.', `${count} parts are short: tell whoever buys.`),
     carts: 'Carts',
@@ -29,8 +30,9 @@ export const kitWords = area({
       reel: 'Scan the reel',
     },
     accepted: (slot: string) => `Right: ready for ${slot}.`,
-    refused: (why: string) => `Not this reel: ${why}`,
-    held: 'A lead must decide: load this one at the line.',
+    refused: (why: string) => `Do not put it on: ${why}`,
+    held: (why: string) =>
+      `Held: ${why}. Set it aside; a lead decides on the Load screen, then it stands on this cart.`,
     twice: (slot: string) => `A cart carries this reel or one for ${slot} already: take it off first.`,
     places: (count: number) => plural(count, '1 place ready', `${count} places ready`),
     empty: 'Take off',
@@ -53,7 +55,8 @@ export const kitWords = area({
     uncounted: (count) => plural(count, '1 bobina sin contar', `${count} bobinas sin contar`),
     none: 'ninguna bobina conocida fuera de la línea',
     msl: (level) => `MSL ${level}: vigile la vida en planta`,
-    life: (span) => `${span} fuera de la bolsa`,
+    life: (span) =>
+      `${span} fuera de la bolsa según la norma, vida completa; el tiempo ya gastado no está en el registro`,
     shortfalls: (count) =>
       plural(count, 'Falta 1 componente: avise a compras.', `Faltan ${count} componentes: avise a compras.`),
     carts: 'Carros',
@@ -67,8 +70,9 @@ export const kitWords = area({
       ...{ 'old-reel': '', reel: 'Escanee la bobina' },
     },
     accepted: (slot) => `Correcta: lista para ${slot}.`,
-    refused: (why) => `Esta bobina no: ${why}`,
-    held: 'Debe decidir un jefe: cargue esta en la línea.',
+    refused: (why) => `No la ponga: ${why}`,
+    held: (why) =>
+      `Retenida: ${why}. Apártela; un jefe decide en la pantalla Cargar y entonces queda en este carro.`,
     twice: (slot) => `Un carro ya lleva esta bobina u otra para ${slot}: quítela antes.`,
     places: (count) => plural(count, '1 sitio listo', `${count} sitios listos`),
     empty: 'Quitar',

@@ -48,6 +48,16 @@ export const orderWords = area({
     putIn: 'Minutes to put one feeder in',
     takeOut: 'Minutes to take one out',
     perChange: 'Minutes for every changeover',
+    handling: 'Minutes reckoned with',
+    learnt: (changeovers: number, handlings: string) =>
+      plural(
+        changeovers,
+        `Learnt from 1 changeover of this line (median of ${handlings}).`,
+        `Learnt from ${changeovers} changeovers of this line (median of ${handlings}).`,
+      ),
+    byHand: 'Set by hand. Empty the field to take it back.',
+    usual: 'A usual value: this line has not shown its own yet.',
+    usualOnly: 'A usual value, not learnt: set what your line takes.',
   },
   es: {
     title: 'Orden de trabajos',
@@ -95,5 +105,15 @@ export const orderWords = area({
     putIn: 'Minutos para meter un alimentador',
     takeOut: 'Minutos para sacar uno',
     perChange: 'Minutos para cada cambio',
+    handling: 'Minutos con los que se calcula',
+    learnt: (changeovers, handlings) =>
+      plural(
+        changeovers,
+        `Aprendido de 1 cambio de esta línea (mediana de ${handlings}).`,
+        `Aprendido de ${changeovers} cambios de esta línea (mediana de ${handlings}).`,
+      ),
+    byHand: 'Puesto a mano. Vacíe el campo para deshacerlo.',
+    usual: 'Un valor habitual: esta línea aún no ha mostrado el suyo.',
+    usualOnly: 'Un valor habitual, no aprendido: ponga lo que tarda su línea.',
   },
 });

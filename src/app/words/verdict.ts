@@ -65,6 +65,11 @@ const reasonsEn: ReasonWords = {
     say: (f) => `The log has feeder ${f['feeder']} on ${f['slot']}.`,
     act: 'Check the feeder’s code, or unload it there first.',
   },
+  'feeder-on-cart': {
+    title: 'Feeder is on a cart',
+    say: (f) => `The log has feeder ${f['feeder']} on cart ${f['cart']}, ready for ${f['slot']}.`,
+    act: 'Check the feeder’s code, or take it off the cart under Make ready first.',
+  },
   'feeder-width': {
     title: 'Feeder does not fit the tape',
     say: (f) => `Feeder ${f['feeder']} is for ${f['found']} mm tape; this slot wants ${f['wanted']} mm.`,
@@ -203,6 +208,12 @@ const reasonsEs: ReasonWords = {
     title: 'El alimentador está en otra posición',
     say: (f) => `El registro tiene el alimentador ${f['feeder']} en ${f['slot']}.`,
     act: 'Compruebe el código o descárguelo allí primero.',
+  },
+  'feeder-on-cart': {
+    title: 'El alimentador está en un carro',
+    say: (f) =>
+      `El registro tiene el alimentador ${f['feeder']} en el carro ${f['cart']}, listo para ${f['slot']}.`,
+    act: 'Compruebe el código o quítelo antes del carro en Preparar.',
   },
   'feeder-width': {
     title: 'El alimentador no admite la cinta',

@@ -6,6 +6,7 @@ import {
   earlierOfPair,
   lastGoodPanelMs,
   learnHandling,
+  type TimeMark,
   unpausedSeconds,
 } from '../../../shared/changeover/times.ts';
 import { type FloorEntry, readFloorEntry } from '../../../shared/setup/kinds.ts';
@@ -205,11 +206,24 @@ describe('earlierOfPair()', () => {
 });
 
 describe('learnHandling()', () => {
-  test('takes the median of at least five, else nothing', () => {
-    const marks = [30, 60, 90, 3000, 45].map((seconds) => ({
-      ...{ kind: 'load' as const, what: 's', who: 'a', atMs: 0, seconds, wasStanding: true },
-    }));
-    expect(learnHandling(marks)).toEqual({ putIn: 1, takeOut: null });
-    expect(learnHandling(marks.slice(1))).toEqual({ putIn: null, takeOut: null });
+  const load = (seconds: number, more: Partial<TimeMark> = {}): TimeMark => ({
+    ...{ kind: 'load', what: 's', who: 'a', atMs: 0, seconds, wasStanding: true, ...more },
+  });
+
+  test('takes the median of at least five, and says how many changeovers they come from', () => {
+    const marks = [30, 60, 90, 3000, 45].map((seconds) => load(seconds));
+    const learnt = { putIn: { minutes: 1, handlings: 5, changeovers: 2 }, takeOut: null };
+    expect(learnHandling([marks.slice(0, 2), [], marks.slice(2)])).toEqual(learnt);
+    expect(learnHandling([marks.slice(1)])).toEqual({ putIn: null, takeOut: null });
+    expect(learnHandling([])).toEqual({ putIn: null, takeOut: null });
+  });
+
+  test('learns nothing from what was done beside the running line', () => {
+    const marks = [30, 60, 90, 80, 45].map((seconds) => load(seconds, { wasStanding: false }));
+    expect(learnHandling([marks]).putIn).toBeNull();
+    const out = [10, 20, 30, 40, 50].map((seconds) => load(seconds, { kind: 'unload' }));
+    expect(learnHandling([marks, out])).toEqual({
+      ...{ putIn: null, takeOut: { minutes: 0.5, handlings: 5, changeovers: 1 } },
+    });
   });
 });

@@ -193,6 +193,26 @@ describe('foldChange() with carts', () => {
     expect([...(floor.carts.get('CART-1')?.keys() ?? [])]).toEqual(['M1-F-001']);
   });
 
+  test('a reel held at a cart goes onto the cart once a lead clears it, never onto the line', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const held = story.tell('reel.verified', {
+      ...verified('M1-F-001', 'R-100', { reel: 'K-5', feeder: 'F-5', verdict: 'held' }),
+      ...{ reasons: [{ code: 'no-quantity' }], cart: 'CART-1' },
+    });
+    expect(story.floor().holds.get(entryId(held))?.facts.cart).toBe('CART-1');
+    expect(story.floor().carts.size).toBe(0);
+    story.tell('hold.cleared', {
+      ...{ of: entryId(held), line: 'L1', slot: 'M1-F-001', reason: 'counted', by: 'lea', checked: 'tablet' },
+    });
+    const floor = story.floor();
+    expect(floor.holds.size).toBe(0);
+    expect(floor.slots.size).toBe(0);
+    expect(floor.carts.get('CART-1')?.get('M1-F-001')).toMatchObject({
+      ...{ reel: 'K-5', feeder: 'F-5', part: 'R-100', of: entryId(held) },
+    });
+  });
+
   test('counts placements from the panel at which it was docked', () => {
     const story = beginStory();
     tellPlant(story);

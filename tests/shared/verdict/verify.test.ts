@@ -37,6 +37,12 @@ const looseRules = {
 const loadK1 = (story: Story) =>
   story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'lot-1', feeder: 'F-1' }));
 
+const fillCart = (story: Story) =>
+  story.tell('cart.filled', {
+    ...{ cart: 'CART-1', line: 'L1', setup: 'brook-top-a', slot: 'M1-R-003', feeder: 'F-9', reel: 'K-9' },
+    ...{ part: 'R-100', supplierPart: null, lot: null, dateCode: null, quantity: 100, of: 'e' },
+  });
+
 const cases: readonly Case[] = [
   {
     why: 'the line has no such place',
@@ -112,6 +118,12 @@ const cases: readonly Case[] = [
     before: loadK1,
     ask: ask({ slot: 'M1-R-003', feeder: 'F-1' }),
     reason: { code: 'feeder-elsewhere', slot: 'M1-F-001' },
+  },
+  {
+    why: 'the feeder stands ready on a cart for another slot',
+    before: fillCart,
+    ask: ask({ feeder: 'F-9' }),
+    reason: { code: 'feeder-on-cart', feeder: 'F-9', cart: 'CART-1', slot: 'M1-R-003' },
   },
   {
     why: 'the feeder is for wider tape',

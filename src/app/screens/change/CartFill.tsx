@@ -5,10 +5,11 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { entryId } from '../../../../shared/log/entry.ts';
 import { mayDo } from '../../../../shared/setup/may.ts';
 import type { Changeover } from '../../../../shared/setup/state.ts';
-import { verifyReel } from '../../../../shared/verdict/verify.ts';
+import { floorWhenDocked, verifyForCart } from '../../../../shared/verdict/verify-cart.ts';
 import { useApp } from '../../app.ts';
 import { type Desk, type DeskView, deskWells, emptyDesk, isDeskReady } from '../../desk/model.ts';
 import { takeScan } from '../../desk/take-scan.ts';
+import { reasonFacts } from '../../frame/VerdictBand.tsx';
 import type { Scan } from '../../scan/scan.ts';
 import { Button } from '../../ui/Button.tsx';
 import { kitWords } from '../../words/kit.ts';
@@ -30,33 +31,26 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
   const deskNow = useRef<Desk>(emptyDesk);
   const { line, setup } = changeover;
 
-  /** The floor as the next setup will find it: nothing on the line, so that each reel is asked for its empty slot. */
-  const view = (): DeskView => {
-    const floor = app.store.floor();
-    const chosen = new Map(floor.chosen).set(line, setup);
-    return { line, floor: { ...floor, chosen, slots: new Map(), changing: new Map() } };
-  };
+  /** Nothing on the line, so that each reel is asked for its empty slot. */
+  const view = (): DeskView => ({ line, floor: floorWhenDocked(app.store.floor(), line, setup) });
   const show = (next: Desk) => {
     deskNow.current = next;
     setDesk(next);
   };
 
-  async function judge(ready: Desk, seen: DeskView, name: string): Promise<void> {
+  async function judge(ready: Desk, name: string): Promise<void> {
     const { slot, reel, feeder } = ready;
     if (slot === null || reel === null) return;
+    const floor = app.store.floor();
     const asked = { act: 'load' as const, line, setup, slot, feeder, reel };
     const today = new Date(app.clock.nowMs()).toISOString().slice(0, 10);
-    const answer = verifyReel(seen.floor, { ...asked, today });
-    const places = [...seen.floor.carts.values()].flatMap((each) => [...each.values()]);
+    const answer = verifyForCart(floor, { ...asked, today });
+    const places = [...floor.carts.values()].flatMap((each) => [...each.values()]);
     const isTaken = places.some(
       (place) => place.slot === slot || (reel.reel !== null && place.reel === reel.reel),
     );
     if (isTaken) {
       setTold({ tone: 'care', text: words.twice(slot) });
-      return show(emptyDesk);
-    }
-    if (answer.verdict === 'held') {
-      setTold({ tone: 'care', text: words.held });
       return show(emptyDesk);
     }
     const facts = {
@@ -67,18 +61,27 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
       {
         kind: 'reel.verified',
         payload: {
-          // The slot is named where the reel is refused; an accepted reel stands on the cart, not on the line.
+          // The slot is named where the reel is refused or held; an accepted reel stands on the cart, not on the line.
           ...{ ...facts, act: 'load', run: null, slot: answer.verdict === 'accepted' ? null : slot },
           ...{ part: answer.part ?? reel.part, codes: [...reel.codes], verdict: answer.verdict },
           ...{ reasons: answer.reasons.map((reason) => ({ ...reason })), panels: 0 },
           ...{ via: reel.via, basis: reel.basis },
+          ...(answer.verdict === 'held' ? { cart: name } : {}),
         },
       },
     ]);
+    const why = answer.reasons[0];
+    const reason = why ? say(verdictWords).reasons[why.code] : null;
+    if (answer.verdict === 'held') {
+      setTold({ tone: 'care', text: words.held(reason?.title ?? '') });
+      return show(emptyDesk);
+    }
     if (answer.verdict === 'refused') {
-      const code = answer.reasons[0]?.code;
-      setTold({ tone: 'stop', text: words.refused(code ? say(verdictWords).reasons[code].title : '') });
-      return show({ ...deskNow.current, reel: null });
+      const more = why && reason ? `${reason.title}. ${reason.say(reasonFacts(why))} ${reason.act}` : '';
+      setTold({ tone: 'stop', text: words.refused(more) });
+      // A feeder that cannot be is let go as well; otherwise only the reel is asked for again.
+      const isFeeder = why?.code.startsWith('feeder-') ?? false;
+      return show({ ...deskNow.current, reel: null, ...(isFeeder ? { feeder: null } : {}) });
     }
     const of = entry ? entryId(entry) : '';
     const part = answer.part ?? reel.part ?? '';
@@ -98,7 +101,7 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
       return true;
     }
     show(next);
-    if (isDeskReady(next, seen)) judge(next, seen, name).catch(() => undefined); // shown by the fault screen
+    if (isDeskReady(next, seen)) judge(next, name).catch(() => undefined); // shown by the fault screen
     return true;
   }
 
@@ -136,7 +139,15 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
     <div class="card stack" data-testid="cart-filling">
       <div class="row">
         <h3 class="grow">{words.filling(cart)}</h3>
-        <Button onPress={() => setCart(null)}>{words.leave}</Button>
+        <Button
+          onPress={() => {
+            setCart(null);
+            setTold(null);
+            show(emptyDesk);
+          }}
+        >
+          {words.leave}
+        </Button>
       </div>
       <p>
         {[desk.slot, desk.feeder, desk.reel?.part ?? desk.reel?.supplierPart]

@@ -154,7 +154,7 @@ function CartCard({ cart, changeover }: CartCardProps) {
             {place.slot}
           </b>
           <span class="grow code" translate={false}>
-            {place.part} · {place.feeder ?? '–'} · {place.reel ?? place.lot ?? '–'}
+            {place.part || place.supplierPart} · {place.feeder ?? '–'} · {place.reel ?? place.lot ?? '–'}
           </span>
           <Button
             tone="quiet"

@@ -17,8 +17,20 @@ import { Icon } from '../../ui/Icon.tsx';
 import { orderWords } from '../../words/order.ts';
 import { formatCount, formatDay, formatSpan, say } from '../../words/words.ts';
 import { AddJob } from './AddJob.tsx';
-import { formatFigure, readFigure } from './model.ts';
-import { emptyList, inOrder, type ListedJob, moveJob, type OrderList, toQuestion } from './order-model.ts';
+import { HandlingForm } from './HandlingForm.tsx';
+import { formatFigure } from './model.ts';
+import {
+  emptyList,
+  handlingOf,
+  inOrder,
+  type LearntHandling,
+  type ListedJob,
+  moveJob,
+  type OrderList,
+  setByHand,
+  toQuestion,
+} from './order-model.ts';
+import { learnFromLog } from './past.ts';
 
 const SEARCH_SECONDS = 4;
 
@@ -28,6 +40,7 @@ export function Order({ line }: { readonly line: string }) {
   const words = say(orderWords);
   const refusal = useRefusal('choose-setup');
   const [list, setList] = useState<OrderList>(emptyList);
+  const [learnt, setLearnt] = useState<LearntHandling | null>(null);
   const [answer, setAnswer] = useState<OrderAnswer | null>(null);
   const [searching, setSearching] = useState<{ readonly share: number } | null>(null);
   const [found, setFound] = useState<readonly OrderProblem[]>([]);
@@ -37,10 +50,14 @@ export function Order({ line }: { readonly line: string }) {
     readKept<OrderList>(app.store.cache, key).then((kept) => kept && setList(kept));
     return () => worker.current?.terminate();
   }, []);
+  const released = [...floor.changeovers.values()].filter((each) => each.releasedMs !== null).length;
+  useEffect(() => {
+    learnFromLog(app.store, app.store.floor(), line).then(setLearnt, () => undefined); // a failed read is shown by the fault screen
+  }, [line, released]);
   const nowMs = Math.floor(app.nowMs.value / 60_000) * 60_000;
   const calendar = lineCalendar(floor, line, nowMs);
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
-  const question = toQuestion(floor, line, { list, calendar, nowMs });
+  const question = toQuestion(floor, line, { list, calendar, nowMs, learnt });
   const planned = planOrder(
     question,
     list.jobs.map((_, place) => place),
@@ -174,23 +191,10 @@ export function Order({ line }: { readonly line: string }) {
         })}
       </ol>
       <AddJob line={line} onAdd={(job) => change({ ...list, jobs: [...list.jobs, job] })} />
-      <div class="form">
-        {(['putIn', 'takeOut', 'perChange'] as const).map((name) => (
-          <label class="field" key={name}>
-            <span>{words[name]}</span>
-            <input
-              data-typing
-              inputMode="decimal"
-              defaultValue={String(list[name])}
-              key={`${name}${list[name]}`}
-              onChange={(event) => {
-                const value = readFigure(event.currentTarget.value);
-                if (value !== null && value >= 0) change({ ...list, [name]: value });
-              }}
-            />
-          </label>
-        ))}
-      </div>
+      <HandlingForm
+        handling={handlingOf(list, learnt)}
+        onSet={(name, minutes) => change(setByHand(list, name, minutes))}
+      />
     </div>
   );
 }

@@ -10,14 +10,13 @@ import {
   type TimeMark,
   unpausedSeconds,
 } from '../../../../shared/changeover/times.ts';
-import { type FloorEntry, readFloorEntry } from '../../../../shared/setup/kinds.ts';
+import type { FloorEntry } from '../../../../shared/setup/kinds.ts';
 import type { Changeover } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
-import { lineCalendar } from '../../outlook/model.ts';
-import type { Store } from '../../store/store.ts';
 import { timesWords } from '../../words/times.ts';
 import { formatDay, formatSpan, language, say } from '../../words/words.ts';
 import { checklistOf, templateOf } from './checklist-desk.ts';
+import { pausesOf, readSince } from './past.ts';
 
 /** Rows shown of a list that may be long. */
 const MOST_ROWS = 8;
@@ -138,25 +137,4 @@ function Bars({ rows }: { readonly rows: readonly Row[] }) {
       ))}
     </div>
   );
-}
-
-function pausesOf(floor: ReturnType<typeof useFloor>, line: string, atMs: number) {
-  const { fromMs, toMs } = lineCalendar(floor, line, atMs);
-  return Array.from(fromMs, (start, index) => ({ fromMs: start, toMs: toMs[index] ?? start }));
-}
-
-/** The log's entries from a moment on. */
-async function readSince(store: Store, sinceMs: number): Promise<readonly FloorEntry[]> {
-  const found: FloorEntry[] = [];
-  let before: Parameters<Store['newest']>[1];
-  for (;;) {
-    const page = await store.newest(500, before);
-    for (const entry of page) {
-      const checked = entry.hlc.ms >= sinceMs ? readFloorEntry(entry) : null;
-      if (checked) found.push(checked);
-    }
-    const last = page.at(-1);
-    if (!last || page.length < 500 || last.hlc.ms < sinceMs) return found;
-    before = last;
-  }
 }

@@ -1,6 +1,7 @@
 // A list of jobs as the question that the search answers: parts of a product side, positions of the line, working minutes to the due time.
 
 import type { OrderQuestion } from '../../../../shared/changeover/order-problem.ts';
+import type { Learnt, learnHandling } from '../../../../shared/changeover/times.ts';
 import { type WorkingTime, workingSeconds } from '../../../../shared/forecast/working-time.ts';
 import type { FloorState } from '../../../../shared/setup/state.ts';
 import { bankSizes, loadedFeeders } from './model.ts';
@@ -18,13 +19,50 @@ export interface ListedJob {
 /** What a lead keeps of the list. */
 export interface OrderList {
   readonly jobs: readonly ListedJob[];
-  readonly putIn: number;
-  readonly takeOut: number;
-  readonly perChange: number;
+  /** Minutes that the lead set by hand; they go before what was learnt. */
+  readonly byHand?: Partial<Record<HandlingName, number>>;
 }
 
+export const emptyList: OrderList = { jobs: [] };
+
+/** Minutes that a changeover is reckoned with. */
+export const handlingNames = ['putIn', 'takeOut', 'perChange'] as const;
+export type HandlingName = (typeof handlingNames)[number];
+
 /** Common practice until the floor has shown its own: minutes to put a feeder in, to take one out, for every changeover. */
-export const emptyList: OrderList = { jobs: [], putIn: 2, takeOut: 1, perChange: 15 };
+export const usualMinutes: Readonly<Record<HandlingName, number>> = { putIn: 2, takeOut: 1, perChange: 15 };
+
+/** What the floor has shown; nothing is learnt for `perChange`. */
+export type LearntHandling = ReturnType<typeof learnHandling>;
+
+/** Minutes with where they come from. */
+export interface HandlingMinutes {
+  readonly minutes: number;
+  readonly from: 'hand' | 'learnt' | 'usual';
+  /** The evidence, where learnt. */
+  readonly learnt: Learnt | null;
+}
+
+/** The minutes to reckon with: set by hand, else learnt, else common practice. */
+export function handlingOf(
+  list: OrderList,
+  learnt: LearntHandling | null,
+): Readonly<Record<HandlingName, HandlingMinutes>> {
+  const one = (name: HandlingName): HandlingMinutes => {
+    const hand = list.byHand?.[name];
+    if (hand !== undefined) return { minutes: hand, from: 'hand', learnt: null };
+    const seen = name === 'perChange' ? null : (learnt?.[name] ?? null);
+    if (seen) return { minutes: seen.minutes, from: 'learnt', learnt: seen };
+    return { minutes: usualMinutes[name], from: 'usual', learnt: null };
+  };
+  return { putIn: one('putIn'), takeOut: one('takeOut'), perChange: one('perChange') };
+}
+
+/** The list with minutes set by hand; null takes them back to what is learnt or usual. */
+export function setByHand(list: OrderList, name: HandlingName, minutes: number | null): OrderList {
+  const { [name]: _, ...others } = list.byHand ?? {};
+  return { ...list, byHand: minutes === null ? others : { ...others, [name]: minutes } };
+}
 
 /** Positions of a whole line. */
 export function linePositions(floor: FloorState, line: string): number {
@@ -35,9 +73,15 @@ export function linePositions(floor: FloorState, line: string): number {
 export function toQuestion(
   floor: FloorState,
   line: string,
-  more: { readonly list: OrderList; readonly calendar: WorkingTime; readonly nowMs: number },
+  more: {
+    readonly list: OrderList;
+    readonly calendar: WorkingTime;
+    readonly nowMs: number;
+    readonly learnt?: LearntHandling | null;
+  },
 ): OrderQuestion {
   const { list, calendar, nowMs } = more;
+  const { putIn, takeOut, perChange } = handlingOf(list, more.learnt ?? null);
   const widths: Record<string, number> = {};
   const jobs = list.jobs.map((job) => {
     const slots = (floor.setups.get(job.setup)?.slots ?? []).filter((slot) => slot.perPanel > 0);
@@ -55,7 +99,7 @@ export function toQuestion(
   return {
     ...{ capacity: Math.max(1, linePositions(floor, line)), jobs, widths },
     loaded: [...new Set(loaded.map((feeder) => feeder.part))],
-    handling: { putIn: list.putIn, takeOut: list.takeOut, perChange: list.perChange },
+    handling: { putIn: putIn.minutes, takeOut: takeOut.minutes, perChange: perChange.minutes },
     locks: list.jobs.flatMap((job, place) => (job.isHeld ? [{ job: job.id, place }] : [])),
   };
 }

@@ -53,7 +53,7 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
           {holds.map((hold) => (
             <div class="row" key={hold.entry}>
               <span class="chip care">
-                ? <span class="code">{hold.facts.slot}</span>
+                ? <span class="code">{[hold.facts.cart, hold.facts.slot].filter(Boolean).join(' → ')}</span>
               </span>
               <span class="grow">
                 <span class="code">{hold.facts.part ?? hold.facts.supplierPart}</span> ·{' '}

@@ -3,11 +3,14 @@ import { planOrder } from '../../../../../shared/changeover/order-plan.ts';
 import { neverStopping, workingTime } from '../../../../../shared/forecast/working-time.ts';
 import {
   emptyList,
+  handlingOf,
   inOrder,
   type ListedJob,
   linePositions,
   moveJob,
+  setByHand,
   toQuestion,
+  usualMinutes,
 } from '../../../../../src/app/screens/change/order-model.ts';
 import {
   beginStory,
@@ -79,6 +82,38 @@ describe('toQuestion()', () => {
       ok: false,
       error: [{ code: 'job-too-wide', job: 'w', over: 3, parts: ['BIG'] }],
     });
+  });
+});
+
+describe('handlingOf() and setByHand()', () => {
+  const learnt = { putIn: { minutes: 0.75, handlings: 12, changeovers: 3 }, takeOut: null };
+
+  test('go by what was learnt, else by what is usual, and say which', () => {
+    expect(handlingOf(list, learnt)).toEqual({
+      putIn: { minutes: 0.75, from: 'learnt', learnt: learnt.putIn },
+      takeOut: { minutes: usualMinutes.takeOut, from: 'usual', learnt: null },
+      perChange: { minutes: usualMinutes.perChange, from: 'usual', learnt: null },
+    });
+    expect(handlingOf(list, null).putIn).toMatchObject({ minutes: usualMinutes.putIn, from: 'usual' });
+  });
+
+  test('let the hand go first, 0 too, until it is taken back', () => {
+    const set = setByHand(setByHand(list, 'putIn', 0), 'takeOut', 4);
+    expect(handlingOf(set, learnt)).toMatchObject({
+      putIn: { minutes: 0, from: 'hand' },
+      takeOut: { minutes: 4 },
+    });
+    expect(handlingOf(setByHand(set, 'putIn', null), learnt)).toMatchObject({
+      ...{ putIn: { from: 'learnt' }, takeOut: { minutes: 4, from: 'hand' } },
+    });
+  });
+
+  test('are what the question is asked with', () => {
+    const question = toQuestion(floorOf(), 'L1', {
+      list: setByHand(list, 'takeOut', 4),
+      ...{ calendar: neverStopping, nowMs: startMs, learnt },
+    });
+    expect(question.handling).toEqual({ putIn: 0.75, takeOut: 4, perChange: usualMinutes.perChange });
   });
 });
 

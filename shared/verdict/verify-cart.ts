@@ -1,0 +1,27 @@
+// May this reel go on a cart, for a slot of the setup that comes next? Method: the line's own rules, asked as if the line stood
+// empty, since it will by the time the cart docks. Refused: leaving the line out altogether; a feeder that stands on it now cannot
+// be on a cart as well, so one of the two codes is wrong.
+
+import type { FloorState } from '../setup/state.ts';
+import { type Reason, verdictOf } from './reasons.ts';
+import { type VerifyAnswer, type VerifyQuestion, verifyReel } from './verify.ts';
+
+/** The floor as the next setup will find it: that setup chosen, nothing on any slot, no changeover open. */
+export function floorWhenDocked(state: FloorState, line: string, setup: string): FloorState {
+  const chosen = new Map(state.chosen).set(line, setup);
+  return { ...state, chosen, slots: new Map(), changing: new Map() };
+}
+
+/** Answers for a place on a cart as `verifyReel` does for a slot; a feeder in use on any line is refused, the slot's own included. */
+export function verifyForCart(state: FloorState, question: VerifyQuestion): VerifyAnswer {
+  const answer = verifyReel(floorWhenDocked(state, question.line, question.setup), question);
+  const inUse = [...state.slots.values()]
+    .filter((slot) => question.feeder !== null && slot.feeder === question.feeder)
+    .map(
+      (slot): Reason => ({
+        ...{ code: 'feeder-elsewhere', feeder: slot.feeder, slot: slot.slot, line: slot.line },
+      }),
+    );
+  const reasons = [...inUse, ...answer.reasons];
+  return { ...answer, reasons, verdict: verdictOf(reasons) };
+}
