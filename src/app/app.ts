@@ -56,6 +56,8 @@ export interface App {
   readonly connection: Signal<Connection | null>;
   /** A short word at the foot of the screen; the newest replaces the older. */
   readonly notice: Signal<Notice | null>;
+  /** Codes of a label that nothing here reads, on the way to the page where it can be taught. */
+  readonly unreadLabel: Signal<readonly string[] | null>;
 }
 
 /** A passing message; `act` may offer to take something back. */

@@ -87,6 +87,7 @@ async function start(): Promise<void> {
     sync: signal<SyncStatus | null>(null),
     connection: signal<Connection | null>(null),
     notice: signal<Notice | null>(null),
+    unreadLabel: signal<readonly string[] | null>(null),
   };
   followAddress();
 

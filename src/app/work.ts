@@ -46,7 +46,7 @@ export function startWork(app: App): Work {
     settings: () => ({ ...DEFAULT_WEDGE_SETTINGS, ...app.preferences.peek().scanner }),
     onRaw: (scan) => app.rawScans.push(scan),
     onCut: ({ text }) => {
-      desk.desk.value = { ...desk.desk.value, told: { tell: 'half-label', text } };
+      desk.desk.value = { ...desk.desk.value, told: { tell: 'half-label', text, codes: [] } };
     },
   });
   const isBusy: Signal<boolean> = signal(false);

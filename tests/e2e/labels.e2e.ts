@@ -86,6 +86,24 @@ describe('a label that follows no standard', () => {
     });
   });
 
+  it('that the line cannot read is taken along to be taught', async () => {
+    await onTablet(async ({ page }) => {
+      await goTo(page, 'load');
+      await scan(page, slot);
+      await page.getByTestId('well-slot').waitFor();
+      await scan(page, feeder);
+      await scan(page, labelOf(part, 4000, 'GL-1'));
+      await page.getByTestId('dock-teach').click();
+      expect(await page.getByTestId('scanned').textContent()).toContain(labelOf(part, 4000, 'GL-1'));
+      await page.getByTestId('teach-scanned').click();
+      await teachRule(page, 'Glen');
+      await goTo(page, 'load');
+      // The slot and the feeder are still in hand.
+      await scan(page, labelOf(part, 3500, 'GL-2'));
+      expect(await seeVerdict(page)).toMatchObject({ verdict: 'accepted' });
+    });
+  });
+
   it('still refuses a wrong part that the rule reads', async () => {
     await onTablet(async ({ page }) => {
       await scan(page, labelOf(part, 4000, 'GL-1'));

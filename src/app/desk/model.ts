@@ -46,10 +46,11 @@ export type DeskQuestion =
 /** Something worth telling that is no verdict. */
 export type DeskTold =
   | { readonly tell: 'unknown-slot'; readonly slot: string }
-  | { readonly tell: 'unknown-code'; readonly text: string }
+  | { readonly tell: 'unknown-code'; readonly text: string; readonly codes: readonly string[] }
   | { readonly tell: 'sign-in' }
   | { readonly tell: 'take-out'; readonly slot: string }
-  | { readonly tell: 'half-label'; readonly text: string }
+  /** `codes`: the whole codes that were read; none where the scanner was cut off in the middle of one. */
+  | { readonly tell: 'half-label'; readonly text: string; readonly codes: readonly string[] }
   | {
       readonly tell: 'old-reel-differs';
       readonly slot: string;

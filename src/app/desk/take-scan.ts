@@ -82,7 +82,7 @@ export function takeLabel(desk: Desk, codes: readonly string[], via: Source, vie
   }
   if (reel.part === null && reel.supplierPart === null && reel.reel === null) {
     if (reading.fields.length === 0) return takeUnknown(desk, codes, view);
-    return { ...desk, told: { tell: 'half-label', text: codes.join(' ') } };
+    return { ...desk, told: { tell: 'half-label', text: codes.join(' '), codes } };
   }
   return takeReel(desk, reel, view);
 }
@@ -162,7 +162,7 @@ function takeUnknown(desk: Desk, codes: readonly string[], view: DeskView): Desk
     const options = [{ is: 'feeder', feeder: text }] as const;
     return { ...desk, question: { ask: 'unlisted-feeder', text, options } };
   }
-  return { ...desk, told: { tell: 'unknown-code', text } };
+  return { ...desk, told: { tell: 'unknown-code', text, codes } };
 }
 
 function takeOldReel(desk: Desk, reel: ReelInHand, view: DeskView): Desk {

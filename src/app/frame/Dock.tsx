@@ -3,6 +3,7 @@
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
 import { type Desk, deskAct, deskWells, suggestedSlots, type Well } from '../desk/model.ts';
+import { goTo } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { shellWords } from '../words/shell.ts';
@@ -54,6 +55,13 @@ function toldText(desk: Desk): string | null {
   }
 }
 
+/** The codes of a label that nothing here reads, where somebody could teach it; null else. */
+function unreadLabel(desk: Desk): readonly string[] | null {
+  const told = desk.told;
+  if (told?.tell !== 'unknown-code' && told?.tell !== 'half-label') return null;
+  return told.codes.length > 0 ? told.codes : null;
+}
+
 export function Dock({ desk, onCamera, onType }: DockProps) {
   const app = useApp();
   const floor = useFloor();
@@ -62,6 +70,7 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
   const state = desk.desk.value;
   const idle = state.slot === null && state.feeder === null && state.reel === null;
   const told = toldText(state);
+  const unread = unreadLabel(state);
   const view = line === null ? null : { floor, line };
   const wells = view ? deskWells(state, view) : [];
   const splicing = view !== null && state.slot !== null && deskAct(state, view) === 'splice';
@@ -72,6 +81,18 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
       {told !== null && (
         <div class="well told" role="alert" data-testid="told">
           <b>{told}</b>
+          {unread !== null && (
+            <Button
+              testId="dock-teach"
+              onPress={() => {
+                app.unreadLabel.value = unread;
+                desk.desk.value = { ...state, told: null };
+                goTo('plant', 'labels');
+              }}
+            >
+              {words.teachLabel}
+            </Button>
+          )}
         </div>
       )}
       {told === null && idle && (

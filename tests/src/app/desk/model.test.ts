@@ -279,7 +279,7 @@ describe('a text that is not plain', () => {
     const view = viewOf();
     const before = play(view, [scan('M1-F-001')]);
     const desk = takeScan(before, scan('?????'), view);
-    expect(desk.told).toEqual({ tell: 'unknown-code', text: '?????' });
+    expect(desk.told).toEqual({ tell: 'unknown-code', text: '?????', codes: ['?????'] });
     expect({ ...desk, told: null }).toEqual(before);
   });
 
@@ -290,7 +290,11 @@ describe('a text that is not plain', () => {
 
   test('is asked whether it is the feeder where nothing but a feeder is wanted from the plant', () => {
     const view = viewOf(undefined, true);
-    expect(takeScan(emptyDesk, scan('FD-99'), view).told).toEqual({ tell: 'unknown-code', text: 'FD-99' });
+    expect(takeScan(emptyDesk, scan('FD-99'), view).told).toEqual({
+      tell: 'unknown-code',
+      text: 'FD-99',
+      codes: ['FD-99'],
+    });
     const asked = play(view, [scan('M1-F-001'), scan('FD-99')]);
     expect(asked.question).toMatchObject({ ask: 'unlisted-feeder', text: 'FD-99' });
     const known = takeKnown({ ...asked, question: null }, { is: 'feeder', feeder: 'FD-99' });

@@ -33,8 +33,12 @@ function RuleList() {
   const app = useApp();
   const floor = useFloor();
   const words = say(teachWords);
-  const [scanned, setScanned] = useState<readonly string[] | null>(null);
+  // A label that the line could not read comes along; it is taken over once.
+  const [scanned, setScanned] = useState(app.unreadLabel.peek());
   const [leaving, setLeaving] = useState<string | null>(null);
+  useLayoutEffect(() => {
+    app.unreadLabel.value = null;
+  }, []);
   useLayoutEffect(
     () =>
       app.scans.take((scan) => {
