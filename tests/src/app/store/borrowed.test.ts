@@ -198,7 +198,9 @@ describe('snapshots', () => {
     await fresh.log.meta
       .where('key')
       .equals('borrowed')
-      .modify((row) => Object.assign(row, { value: { ...(row.value as object), fold: 'floor-1' } }));
+      .modify((row) => {
+        Object.assign(row, { value: { ...(row.value as object), fold: 'floor-1' } });
+      });
     await close(fresh);
     const again = await open(names.fresh);
     await again.takeIn(await all(old));
