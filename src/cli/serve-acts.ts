@@ -1,5 +1,6 @@
 // What is done to a server's store from a terminal. A person who can do this has the data folder or the database anyway.
 
+import { writeFileSync } from 'node:fs';
 import { generate } from 'lean-qr';
 import { makeCode } from '../server/codes.ts';
 import { StoreRefused } from '../server/stores/migrate.ts';
@@ -11,7 +12,7 @@ import { type CommandIo, NotUnderstood, printJson } from './command.ts';
 import { readPlace, type ServeValues } from './serve-settings.ts';
 
 /** For messages about the call. */
-export const actNames = 'enrol, tablets, revoke TABLET, backup FILE or restore FILE';
+export const actNames = 'enrol, tablets, revoke TABLET, aside [FILE], backup FILE or restore FILE';
 
 const nowMs = () => Date.now();
 
@@ -43,6 +44,7 @@ function findAct(
   if (act === 'enrol' && object === undefined)
     return (store) => enrol(store, values.url ?? 'http://localhost:8080', io);
   if (act === 'tablets' && object === undefined) return (store) => tablets(store, io);
+  if (act === 'aside') return (store) => aside(store, object, io);
   if (object === undefined) return null;
   if (act === 'revoke') return (store) => revoke(store, object, io);
   if (act === 'backup') return (store) => backup(store, object, io);
@@ -83,6 +85,34 @@ async function revoke(store: Store, tablet: string, io: CommandIo): Promise<numb
   await store.tell({ kind: 'revoked', tablet });
   io.stderr(revoked ? `${tablet} is shut out\n` : `${tablet}: no such tablet, or shut out already\n`);
   return revoked ? 0 : 1;
+}
+
+/** What was kept aside: who brought it, when and why it is no part of the log; with a file, the entries themselves too. */
+async function aside(store: Store, file: string | undefined, io: CommandIo): Promise<number> {
+  const list = await store.asides();
+  const facts = list.map(({ id, hash, fault, receivedMs, via }) => ({
+    id,
+    hash,
+    fault,
+    received: new Date(receivedMs).toISOString(),
+    via,
+  }));
+  if (file === undefined) {
+    printJson(facts, io);
+    return 0;
+  }
+  const lines = list.map(({ text }, at) => `${JSON.stringify({ ...facts[at], entry: JSON.parse(text) })}\n`);
+  try {
+    // Never over what is there: it may be the only copy of an earlier look.
+    writeFileSync(file, lines.join(''), { flag: 'wx' });
+  } catch (error) {
+    const { code, message } = error as NodeJS.ErrnoException;
+    const why = code === 'EEXIST' ? `${file} exists already: name a file that does not` : message;
+    throw new StoreRefused(`aside: ${why}`);
+  }
+  const told = list.length === 1 ? '1 entry kept aside was' : `${list.length} entries kept aside were`;
+  io.stderr(`${told} written to ${file}; the server keeps them too\n`);
+  return 0;
 }
 
 async function backup(store: Store, file: string, io: CommandIo): Promise<number> {

@@ -1,7 +1,7 @@
 // `reelward serve` from outside: what it prints, what it refuses, and that a killed server loses nothing it acknowledged.
 
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
-import { existsSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { join } from 'node:path';
 import { build } from 'vite';
@@ -10,6 +10,7 @@ import { type Entry, entryId } from '../../shared/log/entry.ts';
 import { enrolTablet, readEnrolCode } from '../../src/app/sync/enrol.ts';
 import { openStore } from '../../src/server/stores/open.ts';
 import { freePort, newFolder } from '../contract/databases.ts';
+import { makeChain, toChecked } from '../contract/entries.ts';
 import { newTablet, until } from '../src/server/tablets.ts';
 import { call } from './call.ts';
 
@@ -212,6 +213,34 @@ describe('reelward serve', () => {
     expect(JSON.parse(after.out)).toMatchObject([{ tablet: 't1', revoked: null }]);
   });
 
+  it('lists what was kept aside, and writes it to a new file', async () => {
+    const data = ['--data', join(folder.path, 'data')];
+    expect((await call(['serve', 'aside', ...data])).out).toBe('[]\n');
+    const chain = makeChain({ tablet: 't1', count: 2 });
+    const other = makeChain({ tablet: 't1', count: 1, payload: () => ({ text: '<b>another "story"</b>' }) });
+    const store = await openStore({ folder: join(folder.path, 'data'), database: null, nowMs: Date.now });
+    const receivedMs = Date.UTC(2026, 2, 2, 6);
+    for (const entries of [chain, other])
+      await store.append([{ sender: 't2', entries: entries.map((entry) => toChecked(entry)) }], receivedMs);
+    await store.close();
+
+    const listed = await call(['serve', 'aside', ...data]);
+    const facts = {
+      ...{ id: 't1/e1/1', hash: other[0]?.hash, fault: 'name-taken' },
+      ...{ received: '2026-03-02T06:00:00.000Z', via: 't2' },
+    };
+    expect([listed.code, JSON.parse(listed.out)]).toEqual([0, [facts]]);
+    const file = join(folder.path, 'aside.jsonl');
+    const written = await call(['serve', 'aside', file, ...data]);
+    expect([written.code, written.out]).toEqual([0, '']);
+    expect(written.err).toContain(`1 entry kept aside was written to ${file}`);
+    const lines = readFileSync(file, 'utf8').split('\n');
+    expect(lines.map((line) => line && JSON.parse(line))).toEqual([{ ...facts, entry: other[0] }, '']);
+    const twice = await call(['serve', 'aside', file, ...data]);
+    expect(twice.code).toBe(2);
+    expect(twice.err).toContain(`${file} exists already: name a file that does not`);
+  });
+
   it.each([
     [['--port', '70000'], '--port: expected a whole number from 0 to 65535, found 70000'],
     [['--port', 'x'], '--port: expected a whole number from 0 to 65535, found x'],
@@ -227,11 +256,11 @@ describe('reelward serve', () => {
     [['--wrong'], "Unknown option '--wrong'"],
     [
       ['dance'],
-      'expected nothing or enrol, tablets, revoke TABLET, backup FILE or restore FILE, found dance',
+      'expected nothing or enrol, tablets, revoke TABLET, aside [FILE], backup FILE or restore FILE, found dance',
     ],
     [
       ['revoke'],
-      'expected nothing or enrol, tablets, revoke TABLET, backup FILE or restore FILE, found revoke',
+      'expected nothing or enrol, tablets, revoke TABLET, aside [FILE], backup FILE or restore FILE, found revoke',
     ],
     [['restore', '/nowhere.sqlite'], '/nowhere.sqlite: no such file'],
     [['restore', 'package.json'], 'package.json: not a backup of this program (file is not a database)'],

@@ -10,28 +10,39 @@ import { shellWords } from '../words/shell.ts';
 import { syncWords } from '../words/sync.ts';
 import { formatCount, formatSpan, say } from '../words/words.ts';
 
-/** What the chip says: `wide` chips give way where the screen is narrow. */
+/** What the chip says: `wide` chips give way where the screen is narrow, to `brief` where there is one. */
 interface ChipText {
   readonly tone: '' | 'go' | 'care' | 'stop';
   readonly text: string;
   readonly wide: boolean;
+  readonly brief?: string;
 }
 
 export function SyncChip({ offline }: { readonly offline: ReadonlySignal<OfflineState> }) {
   const app = useApp();
   app.nowMs.value; // the span since the last answer grows
   const status = app.sync.value;
-  const { tone, text, wide } = sayStatus(status) ?? sayOffline(offline.value);
+  const { tone, text, wide, brief } = sayStatus(status) ?? sayOffline(offline.value);
   return (
     <a
-      class={`chip ${tone} ${wide ? 'wide' : ''}`}
+      class={`chip ${tone} ${wide && brief === undefined ? 'wide' : ''}`}
       href={address('plant', 'server')}
       data-testid="offline"
       data-state={offline.value}
       data-sync={status?.phase ?? 'alone'}
       data-backlog={status?.backlog ?? 0}
     >
-      {text}
+      {brief === undefined ? (
+        text
+      ) : (
+        <>
+          <span class="wide">{text}</span>
+          {/* A mark and a number alone say little to those who hear the screen. */}
+          <span class="narrow" role="img" aria-label={text}>
+            {brief}
+          </span>
+        </>
+      )}
     </a>
   );
 }
@@ -54,11 +65,14 @@ function sayStatus(status: SyncStatus | null): ChipText | null {
     const { lastAnswerMs } = status;
     const span = lastAnswerMs === null ? null : (deviceClock.nowMs() - lastAnswerMs) / 1000;
     const away = `◌ ${words.unreached(span === null ? null : formatSpan(Math.max(0, span)))}`;
-    const text = status.backlog > 0 ? `${away} · ${words.toSend(formatCount(status.backlog))}` : away;
-    return { tone: 'care', text, wide: true };
+    if (status.backlog === 0) return { tone: 'care', text: away, wide: true };
+    const count = formatCount(status.backlog);
+    return { tone: 'care', text: `${away} · ${words.toSend(count)}`, wide: true, brief: `◌ ↑ ${count}` };
   }
-  if (status.backlog > 0)
-    return { tone: 'care', text: `↑ ${words.toSend(formatCount(status.backlog))}`, wide: true };
+  if (status.backlog > 0) {
+    const count = formatCount(status.backlog);
+    return { tone: 'care', text: `↑ ${words.toSend(count)}`, wide: true, brief: `↑ ${count}` };
+  }
   if (status.phase === 'live') return { tone: 'go', text: `● ${words.live}`, wide: true };
   // A wait without a reason is the moment between two streams.
   const waits = status.phase === 'waiting' && status.reason !== null;

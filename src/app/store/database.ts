@@ -5,6 +5,7 @@
 
 import Dexie, { type Table } from 'dexie';
 import type { Entry } from '../../../shared/log/entry.ts';
+import type { OrderKey } from '../../../shared/log/order.ts';
 
 /** An entry as it is stored: flat order keys beside it, since an index cannot look inside the clock. */
 export interface EntryRow {
@@ -51,6 +52,11 @@ export function entryToRow(entry: Entry): EntryRow {
 
 /** Index of the folding order. */
 export const orderIndex = '[ms+n+tablet+epoch+seq]';
+
+/** Where a position stands in that index. */
+export function orderKey(position: OrderKey): (string | number)[] {
+  return [position.hlc.ms, position.hlc.n, position.tablet, position.epoch, position.seq];
+}
 
 /** Why the store cannot go on, as far as people can do something about it. */
 export const storeFaults = ['disk-full', 'closed-by-newer', 'lost', 'unknown'] as const;

@@ -15,19 +15,33 @@ import {
 import type { FloorState, FoldPosition } from '../../../shared/setup/state.ts';
 import type { Clock } from '../device/clock.ts';
 import {
+  type Borrowed,
+  type ChainEnd,
+  countMissing,
+  giveBack,
+  handOn,
+  isIn,
+  keepBorrowed,
+  readBorrowed,
+} from './borrowed.ts';
+import {
   CacheDatabase,
   type EntryRow,
   entryToRow,
   LogDatabase,
   orderIndex,
+  orderKey,
   type StoreFault,
   storeFault,
 } from './database.ts';
 import { type Identity, openIdentity, publicKey, type Remembered } from './identity.ts';
+import type { Handed } from './pack.ts';
 import { createWriter, type Writer } from './writer.ts';
 
 /** Bump when the fold or the state's shape changes: older snapshots are then folded anew. */
 const FOLD_VERSION = 7;
+/** Names the fold to other tablets: only a state of the same name can be handed on. */
+export const foldName = `floor-${FOLD_VERSION}`;
 /** A snapshot is written after this many entries at the latest. */
 const SNAPSHOT_EVERY = 200;
 const READ_CHUNK = 2000;
@@ -50,6 +64,10 @@ export interface Store {
   readonly append: (wishes: readonly Wish[], who: string | null) => Promise<readonly Entry[]>;
   /** Takes in entries of other tablets; those already here change nothing. Resolves when durable and folded. */
   readonly takeIn: (entries: readonly Entry[]) => Promise<void>;
+  /** The folded state for another tablet, `heads` being the ends of all chains here; null where it is not whole just now. */
+  readonly handOn: (heads: () => Promise<readonly ChainEnd[]>) => Promise<Handed | null>;
+  /** Goes on from a state folded elsewhere; false where it does not suit. Resolves when durable and in use. */
+  readonly borrow: (handed: Handed) => Promise<boolean>;
   readonly onChange: (listener: (entries: readonly Entry[]) => void) => () => void;
   /** A fault that stops work until somebody acts, told once to each listener. */
   readonly onFault: (listener: (fault: StoreFault) => void) => () => void;
@@ -106,15 +124,19 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   // Listening starts before the log is read: what another window writes meanwhile waits in `folding`, else it would be missed.
   let folding: Promise<unknown> = Promise.resolve();
   const peers = new BroadcastChannel(`${log.name}-entries`);
-  peers.onmessage = (message: MessageEvent<readonly Entry[]>) => {
-    fold(message.data, true).catch((error) => tellFault(storeFault(error)));
+  peers.onmessage = (message: MessageEvent<readonly Entry[] | 'borrowed'>) => {
+    const work = message.data === 'borrowed' ? inTurn(reload) : fold(message.data, true);
+    work.catch((error) => tellFault(storeFault(error)));
   };
   const loading = loadReplica(log, cache);
   folding = loading.catch(() => undefined); // thrown below
   let replica: Replica;
   let keptCount: number;
+  let borrowed: Borrowed | null;
+  /** Entries of the borrowed state that are not here yet. */
+  let missing: number;
   try {
-    ({ replica, keptCount } = await loading);
+    ({ replica, keptCount, borrowed, missing } = await loading);
   } catch (error) {
     peers.close();
     throw new StoreError(storeFault(error), error);
@@ -126,14 +148,41 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   if (replica.position) writer.sawClock(replica.position.hlc);
 
   /** One after the other: a fold from the start must not overtake entries that come in while it reads. */
-  function fold(entries: readonly Entry[], told: boolean): Promise<void> {
-    const result = folding.then(() => foldNow(entries, told));
+  function inTurn<T>(work: () => Promise<T>): Promise<T> {
+    const result = folding.then(work);
     folding = result.catch(() => undefined); // the caller gets the failure; the queue goes on
     return result;
   }
 
+  function fold(entries: readonly Entry[], told: boolean): Promise<void> {
+    return inTurn(() => foldNow(entries, told));
+  }
+
+  /** Another window of this tablet borrowed a state. */
+  async function reload(): Promise<void> {
+    ({ replica, keptCount, borrowed, missing } = await loadReplica(log, cache));
+    if (replica.position) writer.sawClock(replica.position.hlc);
+    for (const listener of [...changeListeners]) listener([]);
+  }
+
+  /** The entries to fold: those that a borrowed state holds, or that belong before it, are only counted. */
+  async function afterBorrowed(entries: readonly Entry[]): Promise<readonly Entry[]> {
+    if (!borrowed) return entries;
+    const { position } = borrowed;
+    const behind = entries.filter((entry) => compareEntries(entry, position) <= 0);
+    for (const entry of behind) if (isIn(borrowed, entry)) missing -= 1;
+    // Told by another window while this one counted, some may have been taken off twice.
+    if (missing <= 0) missing = await countMissing(log, borrowed);
+    if (missing > 0) return entries.filter((entry) => compareEntries(entry, position) > 0);
+    const anew = (await giveBack(log, borrowed)) || borrowed.fold !== foldName;
+    borrowed = null;
+    if (anew) replica = await foldAll(log, null);
+    // Folded anew all are in already; a second time changes nothing.
+    return entries.filter((entry) => compareEntries(entry, position) > 0);
+  }
+
   async function foldNow(entries: readonly Entry[], told: boolean): Promise<void> {
-    if (!foldIn(replica, entries)) replica = await foldAll(log);
+    if (!foldIn(replica, await afterBorrowed(entries))) replica = await foldAll(log, borrowed);
     for (const entry of entries) if (entry.tablet !== identity.tablet) writer.sawClock(entry.hlc);
     if (!told) peers.postMessage(entries);
     if (replica.count - keptCount >= SNAPSHOT_EVERY) keepSnapshot();
@@ -141,6 +190,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   }
 
   function keepSnapshot(): void {
+    if (borrowed) return; // a start goes on from that
     keptCount = replica.count;
     const snapshot = snapshotOf(replica);
     if (!snapshot) return;
@@ -176,6 +226,19 @@ export async function openStore(options: StoreOptions): Promise<Store> {
         const fresh = await addMissing(log, entries);
         if (fresh.length > 0) await fold(fresh, false);
       }),
+    handOn: (heads) =>
+      // In turn with folding: state and ends must speak of the same moment.
+      inTurn(async () => (borrowed ? null : handOn(foldName, replica, await heads()))),
+    borrow: (handed) =>
+      guarded(() =>
+        inTurn(async () => {
+          writer.sawClock((handed.tail.at(-1) ?? handed.borrowed.position).hlc);
+          if (borrowed || !(await keepBorrowed(log, identity.tablet, handed))) return false;
+          await reload();
+          peers.postMessage('borrowed');
+          return true;
+        }),
+      ),
     onChange: (listener) => {
       changeListeners.add(listener);
       return () => changeListeners.delete(listener);
@@ -222,10 +285,6 @@ function checkWish(wish: Wish): JsonObject {
   return checkPayload(wish.kind, wish.payload as PayloadOf<typeof wish.kind>); // the pair is kept together by `Wish`
 }
 
-function orderKey(position: FoldPosition): (string | number)[] {
-  return [position.hlc.ms, position.hlc.n, position.tablet, position.epoch, position.seq];
-}
-
 /** Adds entries whose name is free; one whose name is taken by another hash is kept out and reported by its absence. */
 async function addMissing(log: LogDatabase, entries: readonly Entry[]): Promise<readonly Entry[]> {
   return log.transaction('rw', log.entries, async () => {
@@ -258,33 +317,49 @@ async function readFrom(
   }
 }
 
-async function foldAll(log: LogDatabase): Promise<Replica> {
-  const replica = createReplica();
-  await readFrom(log, null, (entries) => {
+/** Folds the whole log, or what comes after a borrowed state. */
+async function foldAll(log: LogDatabase, borrowed: Borrowed | null): Promise<Replica> {
+  // Borrowed of an older fold it is of no use: what is here is folded, and the rest once all is.
+  const from = borrowed?.fold === foldName ? borrowed : null;
+  const replica = from ? createReplica(from) : createReplica();
+  await readFrom(log, from?.position ?? null, (entries) => {
     foldIn(replica, entries);
   });
   return replica;
 }
 
-/** Goes on from the snapshot where it still fits the log, else folds all. `keptCount`: entries in the snapshot gone on from. */
-async function loadReplica(
-  log: LogDatabase,
-  cache: CacheDatabase,
-): Promise<{ readonly replica: Replica; readonly keptCount: number }> {
+interface Loaded {
+  readonly replica: Replica;
+  /** Entries in the snapshot gone on from. */
+  readonly keptCount: number;
+  readonly borrowed: Borrowed | null;
+  readonly missing: number;
+}
+
+/** Goes on from a borrowed state while there is one, else from the snapshot where it still fits the log, else folds all. */
+async function loadReplica(log: LogDatabase, cache: CacheDatabase): Promise<Loaded> {
+  const whole = { borrowed: null, missing: 0 };
+  const borrowed = await readBorrowed(log);
+  if (borrowed) {
+    const missing = await countMissing(log, borrowed);
+    const anew = missing === 0 && (await giveBack(log, borrowed));
+    const replica = await foldAll(log, anew ? null : borrowed);
+    return { replica, keptCount: replica.count, borrowed: missing === 0 ? null : borrowed, missing };
+  }
   const kept = await cache.kept
     .get('snapshot')
     .then((row) => row?.value as { version: number; snapshot: Snapshot } | undefined) // written by keepSnapshot only
     .catch(() => undefined); // a broken cache is no reason not to start
-  if (kept?.version !== FOLD_VERSION) return { replica: await foldAll(log), keptCount: 0 };
+  if (kept?.version !== FOLD_VERSION) return { replica: await foldAll(log, null), keptCount: 0, ...whole };
   const { position, count } = kept.snapshot;
   const before = await log.entries
     .where(orderIndex)
     .between([Dexie.minKey], orderKey(position), true, true)
     .count();
-  if (before !== count) return { replica: await foldAll(log), keptCount: 0 }; // entries came in late after it was kept
+  if (before !== count) return { replica: await foldAll(log, null), keptCount: 0, ...whole }; // entries came in late after it was kept
   const replica = createReplica(kept.snapshot);
   await readFrom(log, position, (entries) => {
     foldIn(replica, [...entries].sort(compareEntries));
   });
-  return { replica, keptCount: count };
+  return { replica, keptCount: count, ...whole };
 }

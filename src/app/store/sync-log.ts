@@ -1,14 +1,16 @@
 // The tablet's log as sync sees it: its chains, what comes after a number, and what sync remembers.
 
 import Dexie from 'dexie';
+import { chainId } from '../../../shared/log/entry.ts';
 import type { Head, SignedCheckpoint } from '../../../shared/wire/messages.ts';
 import { emptyMemory, type SyncLog, type SyncMemory } from '../sync/ports.ts';
-import type { Store } from './store.ts';
+import { packHanded, unpackHanded } from './pack.ts';
+import { foldName, type Store } from './store.ts';
 
 /** Wraps the store for sync. */
 export function createSyncLog(store: Store): SyncLog {
   const { entries, meta } = store.log;
-  return {
+  const log: SyncLog = {
     heads: async () => {
       const heads: Head[] = [];
       // From chain to chain: two look-ups each, however long the chains are.
@@ -32,7 +34,9 @@ export function createSyncLog(store: Store): SyncLog {
         .between([tablet, epoch, seq], [tablet, epoch, Dexie.maxKey], false, true)
         .limit(limit)
         .toArray();
-      return rows.map((row) => row.entry);
+      // While history still comes in there may be a hole: what lies behind it is not to be offered yet.
+      const hole = rows.findIndex((row, at) => row.seq !== seq + 1 + at);
+      return (hole < 0 ? rows : rows.slice(0, hole)).map((row) => row.entry);
     },
     takeIn: store.takeIn,
     readMemory: async () => ({
@@ -49,5 +53,22 @@ export function createSyncLog(store: Store): SyncLog {
       store.onChange((added) => {
         if (added.some((entry) => entry.tablet === store.identity.tablet)) listener();
       }),
+    snapshots: {
+      fold: foldName,
+      make: async () => {
+        const { acked } = await log.readMemory();
+        const handed = await store.handOn(log.heads);
+        if (!handed) return null;
+        // What the server does not hold yet would be in the state, and in the next tablet's log perhaps never.
+        const own = (await log.heads()).filter((head) => head.tablet === store.identity.tablet);
+        if (own.some((head) => (acked[chainId(head)] ?? 0) < head.seq)) return null;
+        return packHanded(handed);
+      },
+      take: async (bytes) => {
+        const handed = unpackHanded(bytes, foldName);
+        return handed !== null && (await store.borrow(handed));
+      },
+    },
   };
+  return log;
 }

@@ -11,7 +11,7 @@ import { actNames, runAct } from '../serve-acts.ts';
 import { readSettings, serveOptions } from '../serve-settings.ts';
 
 const help = `reelward serve [--port N] [--data DIR] [--database URL] [--host NAME] [--https]
-reelward serve enrol | tablets | revoke TABLET | backup FILE | restore FILE [--replace]
+reelward serve enrol | tablets | revoke TABLET | aside [FILE] | backup FILE | restore FILE [--replace]
 
 Serves the app and keeps the log of all tablets. Tablets go on without it and sync when it is back.
 
@@ -35,6 +35,9 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
   enrol            prints a one-time code for a tablet, good for ten minutes
   tablets          lists the tablets as JSON
   revoke TABLET    shuts a tablet out at once
+  aside [FILE]     lists as JSON the entries that the server kept aside, with who brought
+                   them and why they are no part of the log; with FILE, writes them
+                   whole to that new file, one JSON object a line
   backup FILE      writes the whole store to one new file, also while the server runs
   restore FILE     puts a backup into an empty store, of either kind; the server must be
                    stopped. --replace: over what is there, after copying that away

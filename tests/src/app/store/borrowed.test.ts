@@ -1,0 +1,245 @@
+// A new tablet that starts from another tablet's folded state: of use at once, whole later, and never wrong in between.
+
+import './browser.ts';
+
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { simulateShift } from '../../../../demo/simulate.ts';
+import { verifyChains } from '../../../../shared/log/chain.ts';
+import { chainId, type Entry, firstPrev } from '../../../../shared/log/entry.ts';
+import { compareEntries } from '../../../../shared/log/order.ts';
+import { sealEntry } from '../../../../shared/log/seal.ts';
+import { applyAll } from '../../../../shared/setup/fold.ts';
+import { emptyState } from '../../../../shared/setup/state.ts';
+import { packHanded, unpackHanded } from '../../../../src/app/store/pack.ts';
+import { foldName, openStore, type Store } from '../../../../src/app/store/store.ts';
+import { createSyncLog } from '../../../../src/app/store/sync-log.ts';
+import { emptyMemory, type SnapshotPort } from '../../../../src/app/sync/ports.ts';
+
+const startMs = 1_772_431_200_000;
+const shift = [...simulateShift({ seed: 5, hours: 2, startMs }).entries].sort(compareEntries);
+const before = Math.floor(shift.length * 0.7);
+const after = Math.floor(shift.length * 0.9);
+const fold = (entries: readonly Entry[]) => applyAll(emptyState(), [...entries].sort(compareEntries));
+
+let turn = 0;
+let names: Record<'old' | 'fresh', string>;
+let stores: Store[] = [];
+/** Later than the shift, as a new tablet's clock is. */
+let nowMs = 0;
+
+async function open(name: string): Promise<Store> {
+  const store = await openStore({
+    clock: { nowMs: () => nowMs++ },
+    ...{ appVersion: '0.1.0', tabletName: name, name },
+  });
+  stores.push(store);
+  return store;
+}
+
+async function close(store: Store): Promise<void> {
+  stores = stores.filter((each) => each !== store);
+  await store.close();
+}
+
+async function all(store: Store): Promise<Entry[]> {
+  const entries: Entry[] = [];
+  await store.readAll((chunk) => void entries.push(...chunk));
+  return entries;
+}
+
+const portOf = (store: Store) => createSyncLog(store).snapshots as SnapshotPort;
+
+/** A tablet that knows the shift up to `after`, its own entries acknowledged, and went on from its own snapshot at `before`. */
+async function openOld(): Promise<Store> {
+  const first = await open(names.old);
+  await first.takeIn(shift.slice(0, before));
+  await close(first);
+  const old = await open(names.old);
+  await old.takeIn(shift.slice(before, after));
+  const acked = { [chainId(old.identity)]: 1 };
+  await createSyncLog(old).writeMemory({ ...emptyMemory, acked });
+  return old;
+}
+
+async function given(old: Store): Promise<Uint8Array> {
+  const bytes = await portOf(old).make();
+  if (!bytes) throw new Error('no state was given');
+  return bytes;
+}
+
+beforeEach(() => {
+  turn += 1;
+  names = { old: `old-${turn}`, fresh: `fresh-${turn}` };
+  nowMs = startMs - 86_400_000;
+});
+afterEach(async () => {
+  for (const store of stores) await store.close();
+  stores = [];
+});
+
+describe('snapshots', () => {
+  test('a new tablet has the floor at once, what comes after it, and the whole log in the end', async () => {
+    const old = await openOld();
+    const bytes = await given(old);
+    nowMs = startMs + 86_400_000;
+    const fresh = await open(names.fresh);
+    const own = (await all(fresh)).at(-1) as Entry;
+    expect(await portOf(fresh).take(bytes)).toBe(true);
+    const oldOnes = await all(old);
+    expect(fresh.floor()).toEqual(fold([...oldOnes, own]));
+    expect((await all(fresh)).length).toBeLessThan(shift.length - before + 3);
+
+    // The tail overlaps what the state holds already: nothing counts twice.
+    await fresh.takeIn(shift.slice(after - 50));
+    expect(fresh.floor()).toEqual(fold([...oldOnes, ...shift.slice(after), own]));
+
+    // Restarted half way through the history, and more written meanwhile.
+    await fresh.takeIn(shift.slice(0, 100));
+    await close(fresh);
+    const again = await open(names.fresh);
+    expect(again.floor()).toEqual(fold([...oldOnes, ...shift.slice(after), own]));
+    await again.append([{ kind: 'tablet.named', payload: { name: 'rear' } }], null);
+    expect(await portOf(again).make()).toBeNull();
+    await again.takeIn(shift.slice(100, after));
+    await again.takeIn(oldOnes); // the old tablet's own
+    const entries = await all(again);
+    expect(entries).toHaveLength(shift.length + 3);
+    expect(verifyChains(entries)).toMatchObject({ ok: true, firstBroken: null });
+    expect(again.floor()).toEqual(fold(entries));
+    expect(again.count()).toBe(entries.length);
+    await close(again);
+    expect((await open(names.fresh)).floor()).toEqual(fold(entries));
+  });
+
+  test('an entry from before the state waits for the history, is kept, and then counts', async () => {
+    const old = await openOld();
+    const bytes = await given(old);
+    nowMs = startMs + 86_400_000;
+    const fresh = await open(names.fresh);
+    const { payload } = (await all(fresh))[0] as Entry;
+    const { v, epoch, at, hlc, who } = shift[0] as Entry;
+    const draft = { v, tablet: 'offline', epoch, seq: 1, at, hlc, who, prev: firstPrev };
+    const lost = sealEntry({ ...draft, kind: 'tablet.opened', payload });
+    await portOf(fresh).take(bytes);
+    const floor = fresh.floor();
+    await fresh.takeIn([lost]);
+    expect(fresh.floor()).toEqual(floor);
+    expect(await all(fresh)).toContainEqual(lost);
+    await fresh.takeIn(shift);
+    await fresh.takeIn(await all(old));
+    const entries = await all(fresh);
+    expect(entries).toHaveLength(shift.length + 3);
+    expect(fresh.floor().tablets.has('offline')).toBe(true);
+    expect(fresh.floor()).toEqual(fold(entries));
+  });
+
+  test('a tablet opened before the state was folded takes it; one that wrote more alone does not', async () => {
+    const bytes = await given(await openOld());
+    nowMs = startMs - 86_400_000;
+    const fresh = await open(names.fresh);
+    const own = (await all(fresh)).at(-1) as Entry;
+    expect(await portOf(fresh).take(bytes)).toBe(true);
+    expect(fresh.floor().tablets.has(own.tablet)).toBe(true);
+
+    nowMs = startMs - 86_400_000;
+    const busy = await open(`busy-${turn}`);
+    await busy.append([{ kind: 'tablet.named', payload: { name: 'mine' } }], null);
+    expect(await portOf(busy).take(bytes)).toBe(false);
+    expect(await all(busy)).toHaveLength(2);
+    await busy.takeIn(shift);
+    expect(busy.floor()).toEqual(fold(await all(busy)));
+  });
+
+  test('neither a state of another fold nor a broken one is taken, and the tablet goes on as if there were none', async () => {
+    const old = await openOld();
+    const bytes = await given(old);
+    const text = new TextDecoder().decode(bytes);
+    const changed = (change: (value: Record<string, unknown>) => void) => {
+      const value = JSON.parse(text) as Record<string, unknown>;
+      change(value);
+      return new TextEncoder().encode(JSON.stringify(value));
+    };
+    const tail = JSON.parse(text).tail as Entry[];
+    const broken: Record<string, Uint8Array> = {
+      fold: changed((value) => Object.assign(value, { fold: 'floor-1' })),
+      'cut off': bytes.slice(0, bytes.length >> 1),
+      empty: new Uint8Array(),
+      null: new TextEncoder().encode('null'),
+      'a map missing': changed((value) => delete (value['state'] as Record<string, unknown>)['slots']),
+      'a list for a map': changed((value) => Object.assign(value['state'] as object, { slots: [] })),
+      'count off': changed((value) => Object.assign(value, { count: 1 })),
+      'no heads': changed((value) => Object.assign(value, { heads: null })),
+      'no position': changed((value) => Object.assign(value, { position: null })),
+      'a hole in the tail': changed((value) => Object.assign(value, { tail: tail.slice(1) })),
+      'a changed entry': changed((value) =>
+        Object.assign(value, { tail: [...tail.slice(0, -1), { ...tail.at(-1), who: 'nobody' }] }),
+      ),
+    };
+    const fresh = await open(names.fresh);
+    const floor = fresh.floor();
+    for (const [what, wrong] of Object.entries(broken))
+      expect(await portOf(fresh).take(wrong), what).toBe(false);
+    expect(fresh.floor()).toEqual(floor);
+    await fresh.takeIn(shift);
+    expect(fresh.floor()).toEqual(fold(await all(fresh)));
+  });
+
+  test('gives no state that holds what the server does not', async () => {
+    const old = await openOld();
+    await old.append([{ kind: 'tablet.named', payload: { name: 'front' } }], null);
+    expect(await portOf(old).make()).toBeNull();
+  });
+
+  test('after a change of the fold the log counts, not what was borrowed under the older one', async () => {
+    const old = await openOld();
+    const bytes = await given(old);
+    const fresh = await open(names.fresh);
+    await portOf(fresh).take(bytes);
+    await fresh.log.meta
+      .where('key')
+      .equals('borrowed')
+      .modify((row) => {
+        Object.assign(row, { value: { ...(row.value as object), fold: 'floor-1' } });
+      });
+    await close(fresh);
+    const again = await open(names.fresh);
+    await again.takeIn(await all(old));
+    expect(again.floor()).toEqual(fold(await all(again)));
+    expect(await again.log.meta.get('borrowed')).toBeUndefined();
+  });
+
+  test('another window of the tablet goes on from it too', async () => {
+    const bytes = await given(await openOld());
+    nowMs = startMs + 86_400_000;
+    const [one, two] = [await open(names.fresh), await open(names.fresh)];
+    const told = new Promise<void>((resolve) => two.onChange(() => resolve()));
+    await portOf(one).take(bytes);
+    await told;
+    expect(two.floor()).toEqual(one.floor());
+  });
+
+  test('keeps a chain’s hole out of what is offered', async () => {
+    const bytes = await given(await openOld());
+    const fresh = await open(names.fresh);
+    await portOf(fresh).take(bytes);
+    const log = createSyncLog(fresh);
+    const head = (await log.heads()).find((one) => one.tablet !== fresh.identity.tablet && one.seq > 20);
+    if (!head) throw new Error('no chain of another tablet');
+    expect(await log.entriesAfter(head, 0, 10)).toEqual([]);
+    expect(await log.entriesAfter(head, head.seq - 1, 10)).toHaveLength(1);
+  });
+});
+
+describe('packHanded()', () => {
+  test('comes back as it was, with a key that looks like the mark', () => {
+    const state = fold(shift);
+    state.crews.set('L$', { $: 'map', of: [] } as unknown as number);
+    const last = shift.at(-1) as Entry;
+    const ends = new Map(shift.map((entry) => [chainId(entry), entry]));
+    const heads = [...ends.values()].map(({ tablet, epoch, seq }) => ({ tablet, epoch, seq }));
+    const position = { hlc: last.hlc, tablet: last.tablet, epoch: last.epoch, seq: last.seq };
+    const borrowed = { fold: foldName, state, position, count: shift.length, heads };
+    const back = unpackHanded(packHanded({ borrowed, tail: [] }), foldName);
+    expect(back).toEqual({ borrowed, tail: [] });
+  });
+});
