@@ -81,18 +81,6 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
       {told !== null && (
         <div class="well told" role="alert" data-testid="told">
           <b>{told}</b>
-          {unread !== null && (
-            <Button
-              testId="dock-teach"
-              onPress={() => {
-                app.unreadLabel.value = unread;
-                desk.desk.value = { ...state, told: null };
-                goTo('plant', 'labels');
-              }}
-            >
-              {words.teachLabel}
-            </Button>
-          )}
         </div>
       )}
       {told === null && idle && (
@@ -120,6 +108,19 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
             </div>
           );
         })}
+      {unread !== null && (
+        <Button
+          large
+          testId="dock-teach"
+          onPress={() => {
+            app.unreadLabel.value = unread;
+            desk.desk.value = { ...state, told: null };
+            goTo('plant', 'labels');
+          }}
+        >
+          {words.teachLabel}
+        </Button>
+      )}
       {!idle || told !== null ? (
         <Button large onPress={desk.clear} testId="dock-clear">
           {words.clear}

@@ -84,7 +84,7 @@ export const shellWords = area({
     storageLow: (megabytes: string) => `Only ${megabytes} MB left for the log on this tablet.`,
     unknownSlot: (slot: string) => `This line has no slot ${slot}. Scan the slot’s code at the machine.`,
     unknownCode: (text: string) => `“${text}” is no slot, feeder, badge, panel or reel that is known here.`,
-    teachLabel: 'Teach this label',
+    teachLabel: 'Teach it',
     unlistedFeeder: (text: string) => `“${text}” is on no list of this plant. Is it the feeder?`,
     halfLabel: 'Only part of the label was read. Scan the whole label again.',
     oldReelDiffers: (slot: string, loaded: string) => `That is not the reel on ${slot}. Wanted: ${loaded}.`,
@@ -187,7 +187,7 @@ export const shellWords = area({
     unknownSlot: (slot) => `Esta línea no tiene la posición ${slot}. Escanee su código en la máquina.`,
     unknownCode: (text) =>
       `«${text}» no es aquí posición, alimentador, tarjeta, panel ni bobina que se conozca.`,
-    teachLabel: 'Enseñar esta etiqueta',
+    teachLabel: 'Enseñarla',
     unlistedFeeder: (text) => `«${text}» no está en ninguna lista de la planta. ¿Es el alimentador?`,
     halfLabel: 'Solo se leyó parte de la etiqueta. Escanee la etiqueta entera otra vez.',
     oldReelDiffers: (slot, loaded) => `Esa no es la bobina de ${slot}. Se espera: ${loaded}.`,
