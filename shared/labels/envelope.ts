@@ -74,8 +74,10 @@ const GS_SIGNS = [GS, '\u241d', '\u2194'];
 const RS_SIGNS = [RS, '\u241e', '\u25b2'];
 const EOT_SIGNS = [EOT, '\u2404', '\u2666'];
 
+/** Every word begins with a mark, which has no other case; most texts are told apart there. */
 function startsWithAnyCase(text: string, at: number, word: string): boolean {
-  for (let index = 0; index < word.length; index += 1) {
+  if (text.charCodeAt(at) !== word.charCodeAt(0)) return false;
+  for (let index = 1; index < word.length; index += 1) {
     const found = text[at + index];
     const wanted = word[index];
     if (found !== wanted && found?.toLowerCase() !== wanted?.toLowerCase()) return false;
@@ -85,7 +87,7 @@ function startsWithAnyCase(text: string, at: number, word: string): boolean {
 
 function signAt(text: string, at: number, signs: readonly string[], words: readonly string[]): string {
   const char = text[at];
-  if (char === undefined) return '';
+  if (char === undefined || isAlphanumeric(text.charCodeAt(at))) return '';
   if (signs.includes(char)) return char;
   for (const word of words) {
     if (startsWithAnyCase(text, at, word)) return text.slice(at, at + word.length);
@@ -152,9 +154,11 @@ function readHeader(text: string): Header | null {
   return { format, record, separator, bodyAt: at + separator.length, damaged };
 }
 
+const SOUND_SEPARATORS = [...GS_SIGNS, '{GS}', '<GS>', '^]', '\\x1d'];
+
 /** The separator in the text that no value of a label holds: GS or one of its whole stand-ins; empty = none. */
 export function findSoundSeparator(text: string): string {
-  for (const sign of [...GS_SIGNS, '{GS}', '<GS>', '^]', '\\x1d']) if (text.includes(sign)) return sign;
+  for (const sign of SOUND_SEPARATORS) if (text.includes(sign)) return sign;
   return '';
 }
 

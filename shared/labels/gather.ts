@@ -55,11 +55,30 @@ export function gather(basket: Basket): LabelReading {
 }
 
 /** The elements of best rank for each field that differ from each other; most often one, or none. */
-type Best = Partial<Record<LabelFieldName, LabelElement[]>>;
+type Best = Record<LabelFieldName, LabelElement[] | undefined>;
+
+/** All fields from the start: an object that grows by one field after another costs more than the fields. */
+function noneBest(): Best {
+  return {
+    part: undefined,
+    supplierPart: undefined,
+    quantity: undefined,
+    lot: undefined,
+    dateCode: undefined,
+    made: undefined,
+    expires: undefined,
+    reel: undefined,
+    supplier: undefined,
+    country: undefined,
+    msl: undefined,
+    order: undefined,
+  };
+}
 
 function findBest(elements: readonly LabelElement[]): Best {
-  const best: Best = {};
-  const values = new Map<LabelFieldName, Set<string>>();
+  const best = noneBest();
+  // Values that differ are rare: most labels need no memory of them.
+  let values: Map<LabelFieldName, Set<string>> | null = null;
   for (const element of elements) {
     const { field, rank, value } = element;
     if (field === null) continue;
@@ -67,9 +86,10 @@ function findBest(elements: readonly LabelElement[]): Best {
     const first = found?.[0];
     if (found === undefined || first === undefined || rank < first.rank) {
       best[field] = [element];
-      values.delete(field);
+      values?.delete(field);
     } else if (rank === first.rank && value !== first.value) {
-      const seen = values.get(field) ?? new Set([first.value]);
+      values ??= new Map();
+      const seen: Set<string> = values.get(field) ?? new Set([first.value]);
       values.set(field, seen);
       if (!seen.has(value)) found.push(element);
       seen.add(value);

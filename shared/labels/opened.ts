@@ -67,7 +67,10 @@ export function collectMh10(
     return;
   }
   const strays: string[] = [];
-  const pieces = envelope.sound ? elements : elements.flatMap((text) => splitAtStrays(text, strays));
+  const pieces =
+    envelope.sound || elements.every(isPrintableAscii)
+      ? elements
+      : elements.flatMap((text) => splitAtStrays(text, strays));
   if (strays.length > 0) {
     basket.warnings.push({
       code: 'separators-mixed',
@@ -90,7 +93,7 @@ const NO_DOUBT: Doubt = { inside: false, gaps: false };
 
 function readElements(texts: readonly string[], basket: Basket, doubtful = NO_DOUBT): void {
   const read: LabelElement[] = [];
-  const ids = doubtful.gaps ? new Set(texts.map((text) => text.slice(0, identifierLength(text, 0)))) : null;
+  const present = doubtful.gaps ? findPresent(texts) : null;
   for (const [index, text] of texts.entries()) {
     let element = readMh10(text, basket);
     if (doubtful.gaps && index === texts.length - 1 && element !== null && element !== 'empty') {
@@ -101,9 +104,9 @@ function readElements(texts: readonly string[], basket: Basket, doubtful = NO_DO
       basket.unidentified.push(text);
       basket.warnings.push({ code: 'no-identifier', text });
     } else if (
-      ids !== null &&
+      present !== null &&
       element.field !== null &&
-      hidesIdentifier(element.value, ids, doubtful.inside)
+      hidesIdentifier(element.value, present, doubtful.inside)
     ) {
       basket.warnings.push({ code: 'separators-lost', text });
       basket.ambiguous.push({ text, candidates: [{ field: element.field, value: element.value }] });
@@ -176,9 +179,17 @@ function qualifiedDate(value: string): LabelElement {
 // Signs beyond ASCII that values may hold; any other that is no letter or digit is a mangled separator.
 const VALUE_SIGNS = '°±²³®™µΩ€§';
 
+function isPrintableAscii(text: string): boolean {
+  for (let at = 0; at < text.length; at += 1) {
+    const char = text.charCodeAt(at);
+    if (char < 32 || char > 126) return false;
+  }
+  return true;
+}
+
 /** Cuts at characters that no value holds, where a known identifier follows. Fills `strays` with what it cut at. */
 function splitAtStrays(text: string, strays: string[]): string[] {
-  if (!/[^ -~]/.test(text)) return [text];
+  if (isPrintableAscii(text)) return [text];
   const pieces: string[] = [];
   let from = 0;
   for (let at = 0; at < text.length; at += 1) {
@@ -194,15 +205,32 @@ function splitAtStrays(text: string, strays: string[]): string[] {
   return pieces.filter((piece) => piece !== '');
 }
 
+/** Which of the identifiers that every label has stand in front of an element. */
+interface Present {
+  supplierPart: boolean;
+  lot: boolean;
+  quantity: boolean;
+}
+
+function findPresent(texts: readonly string[]): Present {
+  const present = { supplierPart: false, lot: false, quantity: false };
+  for (const text of texts) {
+    if (text.startsWith('1P')) present.supplierPart = true;
+    else if (text[0] === 'T' || text.startsWith('1T')) present.lot = true;
+    else if (text[0] === 'Q') present.quantity = true;
+  }
+  return present;
+}
+
 /**
  * Whether a value looks as if another element had run into it: one that every label has and this one lacks, or any where
  * separators are known to be swallowed.
  */
-function hidesIdentifier(value: string, ids: ReadonlySet<string>, inside: boolean): boolean {
+function hidesIdentifier(value: string, present: Present, inside: boolean): boolean {
   if (inside && /[^0-9](?:1P|1T|3S|4L|9D|1[0-6]D|13E|31P|4K|11K)\S/.test(value)) return true;
-  if (!ids.has('1P') && value.indexOf('1P', 1) !== -1) return true;
-  if (!ids.has('1T') && !ids.has('T') && value.indexOf('1T', 1) !== -1) return true;
-  return (inside || !ids.has('Q')) && /.Q\d+$/.test(value);
+  if (!present.supplierPart && value.indexOf('1P', 1) !== -1) return true;
+  if (!present.lot && value.indexOf('1T', 1) !== -1) return true;
+  return (inside || !present.quantity) && /.Q\d+$/.test(value);
 }
 
 function withoutEndMarks(text: string): string {

@@ -114,6 +114,20 @@ const BRACE_WORDS: ReadonlyMap<string, Word> = new Map([
   ['WC', ["key of the distributor's own", null]],
 ]);
 
+/** A number for a name, made from its last letter to its first, so that it grows as a key is followed backwards. */
+function mix(hash: number, letter: number): number {
+  return (Math.imul(hash, 31) + letter) | 0;
+}
+
+function hashOf(name: string): number {
+  let hash = 0;
+  for (let at = name.length - 1; at >= 0; at -= 1) hash = mix(hash, name.charCodeAt(at));
+  return hash;
+}
+
+/** Numbers of all names: a key whose number is not here is no word, and its name need not be made. */
+const HASHES: ReadonlySet<number> = new Set([...WORDS.keys(), ...BRACE_WORDS.keys()].map(hashOf));
+
 interface Entry {
   readonly key: string;
   readonly word: Word | null;
@@ -122,12 +136,39 @@ interface Entry {
   readonly from: number;
 }
 
-function isKeyChar(char: string): boolean {
-  return /[A-Za-z0-9/.#_'"-]/.test(char);
+function isLetter(char: number): boolean {
+  return (char >= 65 && char <= 90) || (char >= 97 && char <= 122);
+}
+
+function isDigit(char: number): boolean {
+  return char >= 48 && char <= 57;
+}
+
+function isQuote(char: number): boolean {
+  return char === 34 || char === 39;
+}
+
+const KEY_MARKS = new Set(Array.from('/.#_-', (mark) => mark.charCodeAt(0)));
+
+/** Whether a character other than a letter or a quote may stand in a key. */
+function isKeyMark(char: number): boolean {
+  return isDigit(char) || KEY_MARKS.has(char);
+}
+
+/** A key begins with a letter, with up to three digits or a quote in front. */
+function beginsLikeKey(text: string, from: number, end: number): boolean {
+  let at = isQuote(text.charCodeAt(from)) ? from + 1 : from;
+  for (let digits = 0; digits < 3 && isDigit(text.charCodeAt(at)); digits += 1) at += 1;
+  return at < end && isLetter(text.charCodeAt(at));
 }
 
 function nameOf(key: string): string {
+  if (WORDS.has(key)) return key;
   return key.replace(/[^A-Za-z]/g, '').toUpperCase();
+}
+
+function wordOf(name: string, braced: boolean): Word | null {
+  return WORDS.get(name) ?? (braced ? BRACE_WORDS.get(name) : undefined) ?? null;
 }
 
 /** The word before a colon at `end`, up to two more words back where together they are one that is known. */
@@ -136,15 +177,24 @@ function keyBefore(text: string, end: number, low: number, braced: boolean): Ent
   while (last > low && text[last - 1] === ' ') last -= 1;
   let from = last;
   let best: Entry | null = null;
+  let hash = 0;
+  let quoted = false;
   for (let words = 0; words < 3; words += 1) {
-    while (from > low && last - from < 24 && isKeyChar(text[from - 1] ?? '')) from -= 1;
-    const key = text.slice(from, last);
-    if (key === '' || !/^["']?\d{0,3}[A-Za-z]/.test(key)) break;
-    const name = nameOf(key);
-    const plain = key.replace(/["']/g, '');
-    const word =
-      identifierWord(plain) ?? WORDS.get(name) ?? (braced ? BRACE_WORDS.get(name) : undefined) ?? null;
-    if (best === null || word !== null) best = { key: plain, word, at: from, from: end + 1 };
+    for (; from > low && last - from < 24; from -= 1) {
+      const char = text.charCodeAt(from - 1);
+      if (isLetter(char)) hash = mix(hash, char & ~32);
+      else if (isQuote(char)) quoted = true;
+      else if (!isKeyMark(char)) break;
+    }
+    if (!beginsLikeKey(text, from, last)) break;
+    // Only identifiers are as short as three characters, and only names have a number that is known.
+    const named = HASHES.has(hash);
+    if (best === null || named || quoted || last - from <= 3) {
+      const key = text.slice(from, last);
+      const plain = quoted ? key.replace(/["']/g, '') : key;
+      const word = identifierWord(plain) ?? (named ? wordOf(nameOf(key), braced) : null);
+      if (best === null || word !== null) best = { key: plain, word, at: from, from: end + 1 };
+    }
     if (text[from - 1] !== ' ') break;
     from -= 1;
   }
@@ -155,14 +205,15 @@ function keyBefore(text: string, end: number, low: number, braced: boolean): Ent
 function standsApart(text: string, at: number, braced: boolean): boolean {
   if (at === 0) return true;
   const before = text[at - 1] ?? '';
-  return braced ? before === ',' || before === ';' : /[\s;,|@]/.test(before);
+  if (before === ',' || before === ';') return true;
+  return !braced && (before === ' ' || /[\s|@]/.test(before));
 }
 
 function findEntries(text: string, braced: boolean): Entry[] {
   const entries: Entry[] = [];
   for (let at = 0; at < text.length; at += 1) {
-    const char = text[at];
-    if ((char !== ':' && char !== '=') || text.startsWith('//', at + 1)) continue;
+    const char = text.charCodeAt(at);
+    if ((char !== 58 && char !== 61) || text.startsWith('//', at + 1)) continue;
     const low = entries[entries.length - 1]?.from ?? 0;
     const entry = keyBefore(text, at, low, braced);
     if (entry === null || !standsApart(text, entry.at, braced)) continue;
@@ -177,23 +228,24 @@ export function collectWords(text: string, basket: Basket, expected: LabelExpect
   const braced = text[0] === '{';
   const inner = braced ? text.slice(1, text.endsWith('}') ? -1 : undefined) : text;
   const entries = findEntries(inner, braced);
-  const known = entries.filter((entry) => entry.word !== null).length;
-  if (known === 0 || (entries[0]?.at ?? 0) > 0 || (braced && entries.length < 2)) return false;
+  if (
+    entries.every((entry) => entry.word === null) ||
+    (entries[0]?.at ?? 0) > 0 ||
+    (braced && entries.length < 2)
+  )
+    return false;
   // One letter and a colon is too little to be a list: `T:100` may be a bare number, read in company with the others.
   if (entries.length === 1 && entries[0]?.key.length === 1) return false;
   const found: LabelElement[] = [];
-  for (const [index, entry] of entries.entries()) {
-    const next = entries[index + 1]?.at ?? inner.length;
-    readEntry(
-      entry,
-      inner.slice(entry.from, next),
-      { last: index === entries.length - 1, braced },
-      found,
-      basket,
-    );
+  let index = 0;
+  for (const entry of entries) {
+    index += 1;
+    const next = entries[index]?.at ?? inner.length;
+    const place = { last: index === entries.length, braced };
+    readEntry(entry, inner.slice(entry.from, next), place, found, basket);
   }
   settleSomePart(found, basket, expected);
-  basket.elements.push(...found);
+  for (const element of found) basket.elements.push(element);
   return true;
 }
 
@@ -207,14 +259,26 @@ function unquote(value: string): string {
   return quoted ? value.slice(1, -1) : value;
 }
 
+const OWN_KEY: Word = ["key of the label's own", null];
+
+/** Whether a value surely holds no blank and no mark between entries: plain ASCII without them. */
+function isOnePiece(value: string): boolean {
+  for (let at = 0; at < value.length; at += 1) {
+    const char = value.charCodeAt(at);
+    if (char <= 32 || char >= 127 || char === 59 || char === 64 || char === 124) return false;
+  }
+  return true;
+}
+
 function readEntry(entry: Entry, slice: string, place: Place, found: LabelElement[], basket: Basket): void {
   const trimmed = slice.trim();
-  const marked = !place.last && /[;,|@]$/.test(trimmed);
+  const marked = !place.last && ';,|@'.includes(trimmed.at(-1) ?? ' ');
   let value = (marked ? trimmed.slice(0, -1) : trimmed).trim();
-  const [title, field, kind = 'text', rank = 0] = entry.word ?? ["key of the label's own", null];
-  const element = { id: entry.key, title, field, kind, rank };
+  const word = entry.word ?? OWN_KEY;
+  const field = word[1];
+  const kind = word[2] ?? 'text';
   const rests: string[] = [];
-  if (!place.braced && !marked) {
+  if (!place.braced && !marked && !isOnePiece(value)) {
     const cut = place.last ? /^[^;|@]*/.exec(value)?.[0] : value;
     if (cut !== undefined && cut.length < value.length) {
       rests.push(...value.slice(cut.length).split(/[;|@]/));
@@ -232,7 +296,7 @@ function readEntry(entry: Entry, slice: string, place: Place, found: LabelElemen
     }
   }
   value = unquote(value);
-  if (value !== '') found.push({ ...element, value });
+  if (value !== '') found.push({ id: entry.key, title: word[0], value, field, rank: word[3] ?? 0, kind });
   for (const rest of rests) if (rest.trim() !== '') keepText(rest.trim(), basket);
 }
 
