@@ -25,7 +25,13 @@ import './labels.css';
 const fileName = 'reelward-label-rules.json';
 
 export function Labels() {
+  const app = useApp();
   const isTeaching = teaching.value !== null;
+  useLayoutEffect(() => {
+    const unread = app.unreadLabel.peek();
+    if (unread !== null && teaching.value !== null) teaching.value = addCodes(teaching.value, unread);
+    app.unreadLabel.value = null;
+  }, []);
   return <div class="stack labels">{isTeaching ? <Teach /> : <RuleList />}</div>;
 }
 
@@ -36,9 +42,6 @@ function RuleList() {
   // A label that the line could not read comes along; it is taken over once.
   const [scanned, setScanned] = useState(app.unreadLabel.peek());
   const [leaving, setLeaving] = useState<string | null>(null);
-  useLayoutEffect(() => {
-    app.unreadLabel.value = null;
-  }, []);
   useLayoutEffect(
     () =>
       app.scans.take((scan) => {
