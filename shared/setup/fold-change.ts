@@ -161,7 +161,9 @@ function dock(state: FloorState, entry: Extract<FloorEntry, { kind: 'cart.docked
   const mark = { entry: entryId(entry), atMs: entry.hlc.ms };
   for (const slot of slots) {
     const ready = places.get(slot);
-    if (!ready || state.slots.has(slotKey(line, slot))) continue;
+    // A place filled anew for another setup in the meantime has another verdict.
+    if (!ready || ready.line !== line || ready.setup !== setup) continue;
+    if (state.slots.has(slotKey(line, slot))) continue;
     const { feeder, reel, part, supplierPart, lot, dateCode, quantity } = ready;
     const facts = {
       ...{

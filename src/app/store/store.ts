@@ -27,7 +27,7 @@ import { type Identity, openIdentity, publicKey, type Remembered } from './ident
 import { createWriter, type Writer } from './writer.ts';
 
 /** Bump when the fold or the state's shape changes: older snapshots are then folded anew. */
-const FOLD_VERSION = 7;
+const FOLD_VERSION = 8;
 /** A snapshot is written after this many entries at the latest. */
 const SNAPSHOT_EVERY = 200;
 const READ_CHUNK = 2000;
