@@ -225,11 +225,26 @@ describe('the order of jobs', () => {
         .locator('[data-testid^=job-][data-setup]')
         .evaluateAll((all) => all.map((one) => one.getAttribute('data-setup')));
     const order = await orderOf();
+    const kept = page.getByTestId('order-kept');
+    expect(await kept.textContent()).toContain('nobody has kept an order');
+    await page.getByTestId('order-keep').click();
+    await expect.poll(() => kept.textContent()).toContain('The order shown is the one kept.');
+    const [plan] = await ownEntries(page, 'plan.kept');
+    const jobs = plan?.payload['jobs'] as { setup: string }[] | undefined; // shape of the entry
+    expect(jobs?.map(({ setup }) => setup)).toEqual(order);
+    expect(await page.getByText('No order needs fewer.').count()).toBe(1);
     await page.reload();
     await waitReady(page);
     await page.getByTestId('job-2').waitFor();
     expect(await orderOf()).toEqual(order);
 
+    await page.getByTestId('down-0').click();
+    await expect.poll(orderOf).toEqual([order[1], order[0], order[2]]);
+    expect(await kept.textContent()).toMatch(/^Kept by .*Changed since/);
+    expect(await ownEntries(page, 'plan.kept')).toHaveLength(1);
+    await page.getByTestId('order-take-kept').click();
+    await page.getByTestId('order-take-yes').click();
+    await expect.poll(orderOf).toEqual(order);
     await page.getByTestId('down-0').click();
     await expect.poll(orderOf).toEqual([order[1], order[0], order[2]]);
     await page.getByTestId('hold-0').click();
