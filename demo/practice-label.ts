@@ -14,12 +14,16 @@ export const practiceGroups = [
   'Reels that are refused',
   'Slots',
   'Feeders',
+  'Carts',
   'Badges',
   'Panels',
 ] as const;
 
 /** Every reel of this lot is refused. */
 export const blockedLot = 'LT-7781-Q';
+
+/** The plant's feeder carts. */
+export const carts = ['CART-1', 'CART-2', 'CART-3'] as const;
 
 /** A label on the screen or on the sheet. */
 export interface PracticeLabel {

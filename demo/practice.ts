@@ -5,7 +5,7 @@ import type { SetupSlot } from '../shared/setup/kinds.ts';
 import { setupProgress } from '../shared/setup/progress.ts';
 import type { FloorState } from '../shared/setup/state.ts';
 import { type DueSlot, dueSlots } from './due.ts';
-import type { Practice, PracticeLabel, PracticeScene } from './practice-label.ts';
+import { carts, type Practice, type PracticeLabel, type PracticeScene } from './practice-label.ts';
 import { createMaker, held, noted, refused } from './practice-reels.ts';
 import { dialects } from './reels.ts';
 
@@ -38,6 +38,7 @@ export function practiceLabels(scene: PracticeScene): readonly Practice[] {
     ...refused(reels, scene, due),
     ...placeLabels([...splices.map((slot) => slot.wanted), ...missing.map((slot) => slot.wanted)], due),
     ...feederLabels(scene.state, feeders),
+    ...cartLabels(scene.state),
     ...peopleLabels(scene.state),
     ...panelLabels(scene),
   ];
@@ -90,6 +91,15 @@ function feederLabels(state: FloorState, fitting: readonly string[]): Practice[]
   return shown.map(({ feeder, hint }) =>
     plain(`feeder-${feeder}`, 'Feeders', { title: feeder, hint, text: feeder }),
   );
+}
+
+function cartLabels(state: FloorState): Practice[] {
+  return carts.map((cart) => {
+    const count = state.carts.get(cart)?.size ?? 0;
+    const hint =
+      count === 0 ? 'Empty: fill it under Change, Make ready' : `Carries ${count}: scan it in Change to dock`;
+    return plain(`cart-${cart}`, 'Carts', { title: cart, hint, text: cart });
+  });
 }
 
 function peopleLabels(state: FloorState): Practice[] {

@@ -84,14 +84,3 @@ function carries(state: FloorState, setup: Setup, { slot, part }: { slot: string
 function countOn(state: FloorState, line: string, slot: string): number {
   return (state.slots.get(`${line}/${slot}`)?.tapes ?? []).reduce((sum, tape) => sum + (tape.count ?? 0), 0);
 }
-
-/** What docking a cart would load, and the slots that still carry a reel and so would keep it. In walking order. */
-export function dockingOf(
-  state: FloorState,
-  cart: string,
-  line: string,
-): { readonly ready: readonly string[]; readonly blocked: readonly string[] } {
-  const slots = [...(state.carts.get(cart)?.keys() ?? [])].sort(compareSlots);
-  const isTaken = (slot: string) => state.slots.has(`${line}/${slot}`);
-  return { ready: slots.filter((slot) => !isTaken(slot)), blocked: slots.filter(isTaken) };
-}

@@ -103,7 +103,9 @@ function marksOf(changeover: Changeover, entries: readonly FloorEntry[], lists: 
         break;
       }
       case 'reel.unloaded':
-        if (entry.payload.line === changeover.line) add('unload', entry.payload.slot);
+        // What went off as a cart docked is the cart's handling, marked once.
+        if (entry.payload.line === changeover.line && entry.payload.cart === undefined)
+          add('unload', entry.payload.slot);
         break;
       case 'cart.docked':
         if (entry.payload.setup === changeover.setup) add('load', entry.payload.cart);

@@ -6,7 +6,7 @@ import { place } from './fold-material.ts';
 import type { FloorEntry } from './kinds.ts';
 import { type CartPlace, type Checklist, type FloorState, type StepAnswer, slotKey } from './state.ts';
 
-/** Applies one entry to checklists, changeovers and carts; other kinds change nothing. */
+/** Applies one entry to checklists, changeovers, carts and kept orders of jobs; other kinds change nothing. */
 export function foldChange(state: FloorState, entry: FloorEntry): void {
   switch (entry.kind) {
     case 'checklist.template': {
@@ -101,6 +101,9 @@ export function foldChange(state: FloorState, entry: FloorEntry): void {
       setCart(state, entry.payload.cart, places);
       return;
     }
+    case 'plan.kept':
+      state.plans.set(entry.payload.line, { ...entry.payload, by: entry.who, atMs: entry.hlc.ms });
+      return;
     case 'cart.docked':
       dock(state, entry);
       return;
@@ -161,7 +164,9 @@ function dock(state: FloorState, entry: Extract<FloorEntry, { kind: 'cart.docked
   const mark = { entry: entryId(entry), atMs: entry.hlc.ms };
   for (const slot of slots) {
     const ready = places.get(slot);
-    if (!ready || state.slots.has(slotKey(line, slot))) continue;
+    // A place filled anew for another setup in the meantime has another verdict.
+    if (!ready || ready.line !== line || ready.setup !== setup) continue;
+    if (state.slots.has(slotKey(line, slot))) continue;
     const { feeder, reel, part, supplierPart, lot, dateCode, quantity } = ready;
     const facts = {
       ...{

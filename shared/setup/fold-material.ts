@@ -133,12 +133,16 @@ export function place(state: FloorState, facts: Verified, mark: Mark): void {
   putReel(state, tape, facts.line, facts.slot, mark);
 }
 
-/** Puts a held reel that a lead has cleared where it was to go: onto its cart, by the verdict that held it. */
+/**
+ * Puts a held reel that a lead has cleared where it was to go: onto its cart, by the verdict that held it. A place that the cart got
+ * for the slot in between stays; the held reel then stands nowhere.
+ */
 function putOnCart(state: FloorState, cart: string, hold: Hold): void {
   const { line, setup, slot, feeder, reel, part, supplierPart, lot, dateCode, quantity } = hold.facts;
   if (slot === null) return;
   const facts = { line, setup, slot, feeder, reel, part: part ?? '', supplierPart, lot, dateCode, quantity };
   const places = new Map(state.carts.get(cart));
+  if (places.has(slot)) return;
   state.carts.set(cart, places.set(slot, { ...facts, cart, of: hold.entry, atMs: hold.atMs }));
 }
 

@@ -1,10 +1,12 @@
-// Entry kinds of a changeover: checklists, the change from one setup to the next, carts made ready off the line, the first panel.
+// Entry kinds of a changeover: checklists, the change from one setup to the next, carts made ready off the line, the first panel,
+// the order of jobs that a lead keeps.
 
 import * as z from 'zod/mini';
 import { checklistPurposes, checklistStepSchema } from './checklist.ts';
 
 const id = z.string().check(z.minLength(1), z.maxLength(64));
 const short = z.string().check(z.maxLength(200));
+const minutes = z.number().check(z.minimum(0));
 const value = z.nullable(z.union([z.number(), z.string().check(z.maxLength(400_000))]));
 
 /** Who checked the lead: the tablet alone where the server did not answer. */
@@ -76,6 +78,30 @@ export const changePayloadSchemas = {
   'cart.emptied': z.strictObject({ cart: id, line: id, slot: short }),
   /** The whole cart on the line: what it carries is loaded with the verdicts it had. */
   'cart.docked': z.strictObject({ cart: id, line: id, setup: id, slots: z.array(short) }),
+  /** The order of jobs of a line, as a lead kept it; the newest counts. */
+  'plan.kept': z.strictObject({
+    line: id,
+    jobs: z
+      .array(
+        z.strictObject({
+          id,
+          setup: id,
+          panels: z.number().check(z.positive()),
+          panelSeconds: z.number().check(z.positive()),
+          /** When it must be done, ms since 1970; null where it does not matter. */
+          dueMs: z.nullable(z.number()),
+          /** Holds its place in the order. */
+          isHeld: z.boolean(),
+        }),
+      )
+      .check(z.maxLength(500)),
+    /** Minutes of handling that the lead set by hand; absent where they are learnt or usual. */
+    byHand: z.strictObject({
+      putIn: z.optional(minutes),
+      takeOut: z.optional(minutes),
+      perChange: z.optional(minutes),
+    }),
+  }),
   'panel.measured': z.strictObject({
     changeover: id,
     line: id,

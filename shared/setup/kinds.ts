@@ -226,6 +226,8 @@ export const payloadSchemas = {
     basis: orNull(z.enum(countBases)),
     panels: whole,
     via: z.enum(sources),
+    /** Where it went off with the bank that this cart replaced: many at once, so it tells nothing of one handling. */
+    cart: z.optional(id),
   }),
   'reel.counted': z.strictObject({
     line: orNull(id),

@@ -15,6 +15,7 @@ export const actRoles = {
   'start-run': 'operator',
   'end-run': 'operator',
   'choose-setup': 'lead',
+  'keep-plan': 'lead',
   'clear-hold': 'lead',
   'block-material': 'lead',
   'settle-conflict': 'lead',

@@ -1,4 +1,4 @@
-// What is this scanned text: a slot, a feeder, a badge, a panel of the run, or something on a reel's label?
+// What is this scanned text: a slot, a feeder, a badge, a cart, a panel of the run, or something on a reel's label?
 // Only what the plant knows is recognised, and only when the whole text matches; nothing is told from its first letters.
 // A text that two lists know is both, and a person is asked.
 
@@ -11,6 +11,8 @@ export type Recognised =
   | { readonly is: 'feeder'; readonly feeder: string }
   | { readonly is: 'person'; readonly person: string }
   | { readonly is: 'reel'; readonly reel: string }
+  /** A cart that carries something, as far as the log says. */
+  | { readonly is: 'cart'; readonly cart: string }
   | { readonly is: 'panel'; readonly run: string; readonly serial: string };
 
 /** All that a text may name on this line; empty for texts that are not known. Blanks around the text do not count. */
@@ -24,6 +26,7 @@ export function recognise(state: FloorState, line: string | null, scanned: strin
     if (person.badge === text) found.push({ is: 'person', person: person.person });
   }
   if (state.reels.has(text) && !text.startsWith('~')) found.push({ is: 'reel', reel: text });
+  if (state.carts.has(text)) found.push({ is: 'cart', cart: text });
   const run = line === null ? undefined : state.runs.get(state.current.get(line) ?? '');
   if (run?.panelPrefix && text.startsWith(run.panelPrefix) && text.length > run.panelPrefix.length) {
     found.push({ is: 'panel', run: run.run, serial: text });

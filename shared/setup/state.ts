@@ -254,6 +254,12 @@ export interface Changeover extends Readonly<PayloadOf<'changeover.began'>> {
 /** A feeder made ready off the line. */
 export type CartPlace = Readonly<PayloadOf<'cart.filled'>> & { readonly atMs: number };
 
+/** The order of jobs that somebody kept for a line, who and when. */
+export type KeptPlan = Readonly<PayloadOf<'plan.kept'>> & {
+  readonly by: string | null;
+  readonly atMs: number;
+};
+
 /** Who took note of a warning, and how loud it was then. */
 export interface Acknowledgement {
   readonly level: WarningLevel;
@@ -303,6 +309,8 @@ export interface FloorState {
   readonly changing: Map<string, string>;
   /** Cart -> slot -> what is ready for it. */
   readonly carts: Map<string, ReadonlyMap<string, CartPlace>>;
+  /** Line -> the newest order of jobs kept. */
+  readonly plans: Map<string, KeptPlan>;
   /** Part -> what finished reels showed of its losses, oldest first. */
   readonly finished: Map<string, readonly Finished[]>;
   /** Part -> a full reel of it, measured or weighed. */
@@ -339,6 +347,7 @@ export function emptyState(): FloorState {
     changeovers: new Map(),
     changing: new Map(),
     carts: new Map(),
+    plans: new Map(),
     finished: new Map(),
     fullReels: new Map(),
   };

@@ -129,6 +129,10 @@ function touchedSlots(state: FloorState, entry: Entry): readonly string[] {
       const hold = state.holds.get(text(entry, 'of') ?? '');
       return hold?.facts.slot ? [slotKey(hold.facts.line, hold.facts.slot)] : [];
     }
+    case 'cart.docked': {
+      const slots = entry.payload['slots'];
+      return line === null || !Array.isArray(slots) ? [] : slots.map((each) => slotKey(line, String(each)));
+    }
     case 'entry.corrected':
     case 'conflict.settled':
       return [...new Set([...state.slots.keys(), ...state.takenOff.keys()])];

@@ -74,8 +74,14 @@ describe('practiceLabels()', () => {
     if (reason !== null) expect(answer.reasons.map((given) => given.code)).toContain(reason);
   });
 
-  test('slots, feeders, badges and panels are recognised as what they are, and one feeder as nothing', () => {
-    const kinds = { Slots: 'slot', Feeders: 'feeder', Badges: 'person', Panels: 'panel' } as const;
+  test('slots, feeders, badges and panels are recognised as what they are; one feeder and empty carts as nothing', () => {
+    const kinds = {
+      Slots: 'slot',
+      Feeders: 'feeder',
+      Carts: 'cart',
+      Badges: 'person',
+      Panels: 'panel',
+    } as const;
     const unknown: string[] = [];
     for (const practice of all) {
       if (practice.promise) continue;
@@ -90,7 +96,7 @@ describe('practiceLabels()', () => {
           ).toEqual([kind]);
       }
     }
-    expect(unknown).toEqual(['F-9999']);
+    expect(unknown).toEqual(['F-9999', 'CART-1', 'CART-2', 'CART-3']);
   });
 
   test('feeders offered for the slots to load fit them', () => {

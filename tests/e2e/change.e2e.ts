@@ -225,11 +225,26 @@ describe('the order of jobs', () => {
         .locator('[data-testid^=job-][data-setup]')
         .evaluateAll((all) => all.map((one) => one.getAttribute('data-setup')));
     const order = await orderOf();
+    const kept = page.getByTestId('order-kept');
+    expect(await kept.textContent()).toContain('nobody has kept an order');
+    await page.getByTestId('order-keep').click();
+    await expect.poll(() => kept.textContent()).toContain('The order shown is the one kept.');
+    const [plan] = await ownEntries(page, 'plan.kept');
+    const jobs = plan?.payload['jobs'] as { setup: string }[] | undefined; // shape of the entry
+    expect(jobs?.map(({ setup }) => setup)).toEqual(order);
+    expect(await page.getByText('No order needs fewer.').count()).toBe(1);
     await page.reload();
     await waitReady(page);
     await page.getByTestId('job-2').waitFor();
     expect(await orderOf()).toEqual(order);
 
+    await page.getByTestId('down-0').click();
+    await expect.poll(orderOf).toEqual([order[1], order[0], order[2]]);
+    expect(await kept.textContent()).toMatch(/^Kept by .*Changed since/);
+    expect(await ownEntries(page, 'plan.kept')).toHaveLength(1);
+    await page.getByTestId('order-take-kept').click();
+    await page.getByTestId('order-take-yes').click();
+    await expect.poll(orderOf).toEqual(order);
     await page.getByTestId('down-0').click();
     await expect.poll(orderOf).toEqual([order[1], order[0], order[2]]);
     await page.getByTestId('hold-0').click();
@@ -332,16 +347,34 @@ describe('a cart', () => {
     for (const text of [place.slot, 'F-0113']) await scan(page, text);
     await scan(page, reel(place.part, 'R-990201'));
     await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain(`ready for ${place.slot}`);
+    // A slot that the line still fills: what stands there goes off as the cart docks.
+    const taken = (await wantedNext(page)).find((each) => each.tapeWidthMm === 8 && loaded.has(each.slot));
+    if (!taken) throw new TypeError('The next product wants no 8 mm slot that is loaded now');
+    for (const text of [taken.slot, 'F-0114', reel(taken.part, 'R-990203')]) await scan(page, text);
+    await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain(`ready for ${taken.slot}`);
+    await scan(page, 'CART-1');
+    await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain('CART-1 is in hand');
     expect(await page.getByTestId('dock-CART-1').getAttribute('aria-disabled')).toBe('true');
+    await page.getByRole('button', { name: 'Leave the cart' }).click();
     await lastPanel(page);
     await page.getByTestId('dock-CART-1').click();
-    await expect.poll(() => page.getByTestId('notice').textContent()).toContain('CART-1 docked');
-    const [docked] = await ownEntries(page, 'cart.docked');
-    expect(docked?.payload['slots']).toEqual([place.slot]);
+    await page.getByTestId('dock-question').waitFor();
+    await page.getByRole('button', { name: 'Cancel' }).click();
+    expect(await ownEntries(page, 'cart.docked')).toEqual([]);
+
     await page.getByTestId('tab-feeders').click();
-    expect(await page.locator('.handlings li.done').allTextContents()).toEqual([
-      expect.stringContaining(place.slot),
-    ]);
+    const before = await loadedOn(page, taken.slot);
+    await scan(page, 'CART-1');
+    const question = page.getByTestId('dock-question');
+    await question.waitFor();
+    expect(await page.getByTestId('dock-off').textContent()).toContain(`${taken.slot} ${before.feeder}`);
+    expect(await question.textContent()).toContain('2 slots are loaded');
+    await page.getByTestId('dock-yes').click();
+    await expect.poll(() => page.getByTestId('notice').textContent()).toContain('CART-1 docked');
+    const [off, docked] = await ownEntries(page, 'reel.unloaded', 'cart.docked');
+    expect(off?.payload).toMatchObject({ slot: taken.slot, feeder: before.feeder, cart: 'CART-1' });
+    expect(new Set(docked?.payload['slots'] as string[])).toEqual(new Set([place.slot, taken.slot])); // shape of the entry
+    expect((await page.locator('.handlings li.done').allTextContents()).join()).toContain(place.slot);
     expectWhole(await readLog(page));
     await tablet.putAway();
   });

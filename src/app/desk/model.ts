@@ -57,6 +57,7 @@ export type DeskTold =
       readonly found: string | null;
       readonly loaded: string | null;
     }
+  | { readonly tell: 'cart'; readonly cart: string }
   | { readonly tell: 'badge'; readonly person: string }
   | { readonly tell: 'panel'; readonly serial: string; readonly run: string };
 
@@ -147,6 +148,8 @@ export function takeKnown(desk: Desk, known: Recognised): Desk {
       return { ...desk, told: { tell: 'badge', person: known.person } };
     case 'panel':
       return { ...desk, told: { tell: 'panel', serial: known.serial, run: known.run } };
+    case 'cart':
+      return { ...desk, told: { tell: 'cart', cart: known.cart } };
     case 'reel':
       return desk;
   }

@@ -46,6 +46,8 @@ function toldText(desk: Desk): string | null {
       return words.unknownCode(
         desk.told.text.length > 40 ? `${desk.told.text.slice(0, 40)}…` : desk.told.text,
       );
+    case 'cart':
+      return words.cartHere(desk.told.cart);
     case 'half-label':
       return words.halfLabel;
     case 'old-reel-differs':

@@ -86,7 +86,17 @@ export function ClearDialog({
   const [reason, setReason] = useState('');
   const hold = floor.holds.get(entry);
   if (!hold) return null;
-  const { line, slot } = hold.facts;
+  const { line, slot, cart, reel } = hold.facts;
+  // What the cart got for the slot in between stays there.
+  const between = cart === undefined ? undefined : floor.carts.get(cart)?.get(slot ?? '');
+  const kept = between
+    ? words.cartKept({
+        cart: between.cart,
+        slot: between.slot,
+        carries: between.reel ?? between.part,
+        held: reel ?? hold.facts.part ?? '',
+      })
+    : null;
 
   async function decide(accept: boolean): Promise<void> {
     if (!lead) return;
@@ -97,7 +107,7 @@ export function ClearDialog({
         : { kind: 'hold.declined', payload: facts },
     ]);
     app.notice.value = accept
-      ? { tone: 'go', text: words.cleared(slot ?? '') }
+      ? { tone: kept === null ? 'go' : 'care', text: kept ?? words.cleared(slot ?? '') }
       : { tone: 'care', text: words.declined };
     onClose(accept);
   }
@@ -113,6 +123,11 @@ export function ClearDialog({
             </p>
           ) : null;
         })}
+        {kept !== null && (
+          <p class="chip care" data-testid="hold-kept">
+            ? {kept}
+          </p>
+        )}
         {!lead && (
           <>
             <p class="soft">{words.clearHelp}</p>

@@ -1,5 +1,11 @@
 import { area, plural } from './words.ts';
 
+/** What was put elsewhere since a cart was filled, and where. */
+interface UnfitFacts {
+  readonly thing: string;
+  readonly at: string;
+}
+
 /** Making ready off the line: pick list and carts. */
 export const kitWords = area({
   en: {
@@ -37,12 +43,43 @@ export const kitWords = area({
     places: (count: number) => plural(count, '1 place ready', `${count} places ready`),
     empty: 'Take off',
     dock: 'Dock',
+    dockTitle: (cart: string) => `Dock ${cart}?`,
+    dockCaution:
+      'Stop the machine first and wait until everything stands. Keep hands clear of clamp, head and cutter.',
+    willLoad: (count: number, product: string) =>
+      plural(
+        count,
+        `1 slot is loaded for ${product}, with the verdict it had:`,
+        `${count} slots are loaded for ${product}, with the verdicts they had:`,
+      ),
+    goesOff: (count: number) =>
+      plural(count, 'Stands there now and goes off:', `${count} stand there now and go off:`),
+    doesNotFit: (count: number) =>
+      plural(
+        count,
+        '1 place no longer fits and is left out:',
+        `${count} places no longer fit and are left out:`,
+      ),
+    unfit: {
+      'feeder-loaded': (f: UnfitFacts) => `Feeder ${f.thing} was put on ${f.at} since.`,
+      'reel-loaded': (f: UnfitFacts) => `Reel ${f.thing} was put on ${f.at} since.`,
+      blocked: (f: UnfitFacts) => `${f.thing} was blocked since. Take it off the cart.`,
+    },
+    others: (count: number) =>
+      plural(
+        count,
+        '1 place is for another setup and stays.',
+        `${count} places are for another setup and stay.`,
+      ),
+    nothingFits: 'Nothing on this cart can be loaded for this changeover.',
+    noChangeover: 'No changeover is open on this line: plan one first.',
+    knownCart: (cart: string) => `${cart} is in hand now.`,
     dockable: (count: number) => plural(count, 'loads 1 slot', `loads ${count} slots`),
-    blocked: (slots: string) => `Still loaded, take these out first: ${slots}`,
     notStanding: 'Dock once the last panel is built.',
     docked: (cart: string, count: number) =>
       plural(count, `${cart} docked: 1 slot loaded.`, `${cart} docked: ${count} slots loaded.`),
     signIn: 'Scan your badge first.',
+    unknown: (text: string) => `Nobody knows ${text.slice(0, 40)}. To fill a new cart, leave this one first.`,
   },
   es: {
     open: 'Lista de picking y carros',
@@ -77,8 +114,33 @@ export const kitWords = area({
     places: (count) => plural(count, '1 sitio listo', `${count} sitios listos`),
     empty: 'Quitar',
     dock: 'Acoplar',
+    dockTitle: (cart) => `¿Acoplar ${cart}?`,
+    dockCaution:
+      'Pare antes la máquina y espere a que todo esté quieto. Manos lejos del anclaje, el cabezal y la cuchilla.',
+    willLoad: (count, product) =>
+      plural(
+        count,
+        `Se carga 1 posición para ${product}, con el veredicto que tenía:`,
+        `Se cargan ${count} posiciones para ${product}, con los veredictos que tenían:`,
+      ),
+    goesOff: (count) => plural(count, 'Está ahí ahora y sale:', `${count} están ahí ahora y salen:`),
+    doesNotFit: (count) =>
+      plural(count, '1 sitio ya no encaja y queda fuera:', `${count} sitios ya no encajan y quedan fuera:`),
+    unfit: {
+      'feeder-loaded': (f) => `El alimentador ${f.thing} se puso entretanto en ${f.at}.`,
+      'reel-loaded': (f) => `La bobina ${f.thing} se puso entretanto en ${f.at}.`,
+      blocked: (f) => `${f.thing} se bloqueó entretanto. Quítela del carro.`,
+    },
+    others: (count) =>
+      plural(
+        count,
+        '1 sitio es para otro montaje y se queda.',
+        `${count} sitios son para otro montaje y se quedan.`,
+      ),
+    nothingFits: 'Nada de este carro se puede cargar para este cambio.',
+    noChangeover: 'No hay ningún cambio abierto en esta línea: planee uno antes.',
+    knownCart: (cart) => `${cart} está ahora en mano.`,
     dockable: (count) => plural(count, 'carga 1 posición', `carga ${count} posiciones`),
-    blocked: (slots) => `Siguen cargadas, sáquelas antes: ${slots}`,
     notStanding: 'Acople cuando esté hecho el último panel.',
     docked: (cart, count) =>
       plural(
@@ -87,5 +149,6 @@ export const kitWords = area({
         `${cart} acoplado: ${count} posiciones cargadas.`,
       ),
     signIn: 'Escanee primero su tarjeta.',
+    unknown: (text) => `Nadie conoce ${text.slice(0, 40)}. Para llenar un carro nuevo, deje antes este.`,
   },
 });

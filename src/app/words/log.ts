@@ -52,6 +52,7 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'cart.filled': 'Feeder ready on a cart',
   'cart.emptied': 'Feeder taken off a cart',
   'cart.docked': 'Cart docked',
+  'plan.kept': 'Order of jobs kept',
   'panel.measured': 'First panel measured',
   'panel.looked': 'First panel looked at',
 };
@@ -107,6 +108,7 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'cart.filled': 'Alimentador listo en un carro',
   'cart.emptied': 'Alimentador retirado de un carro',
   'cart.docked': 'Carro acoplado',
+  'plan.kept': 'Orden de trabajos guardado',
   'panel.measured': 'Primer panel medido',
   'panel.looked': 'Primer panel mirado',
 };

@@ -34,6 +34,12 @@ export const peopleWords = area({
     otherReason: 'Other reason',
     accept: 'Accept the reel',
     decline: 'Decline',
+    cartKept: (f: {
+      readonly cart: string;
+      readonly slot: string;
+      readonly carries: string;
+      readonly held: string;
+    }) => `${f.cart} got ${f.carries} for ${f.slot} in between and keeps it; ${f.held} stays off the cart.`,
     cleared: (slot: string) => `Cleared for ${slot}.`,
     declined: 'Declined. The reel stays off the line.',
     needsRole: (role: string) => `Needs: ${role}`,
@@ -73,6 +79,8 @@ export const peopleWords = area({
     otherReason: 'Otro motivo',
     accept: 'Aceptar la bobina',
     decline: 'Rechazar',
+    cartKept: (f) =>
+      `${f.cart} recibió entretanto ${f.carries} para ${f.slot} y lo conserva; ${f.held} queda fuera del carro.`,
     cleared: (slot) => `Liberada para ${slot}.`,
     declined: 'Rechazada. La bobina queda fuera de la línea.',
     needsRole: (role) => `Necesita: ${role}`,

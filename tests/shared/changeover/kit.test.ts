@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { dockingOf, kitList } from '../../../shared/changeover/kit.ts';
+import { kitList } from '../../../shared/changeover/kit.ts';
 import type { Setup } from '../../../shared/setup/state.ts';
 import { beginStory, type Story, tellPlant, unloaded, verified } from '../setup/story.ts';
 
@@ -48,26 +48,5 @@ describe('kitList()', () => {
     tellPlant(story);
     story.tell('reel.verified', verified('M1-F-002', 'C-200', { reel: 'K-9', quantity: 150 }));
     expect(rowOf(story, 'C-200')).toMatchObject({ isOnLine: true, found: 150, short: 50, reels: [] });
-  });
-});
-
-describe('dockingOf()', () => {
-  test('tells slots that still carry a reel from those that are free', () => {
-    const story = beginStory();
-    tellPlant(story);
-    story.tell('reel.verified', verified('M1-F-001', 'R-100'));
-    for (const slot of ['M1-F-002', 'M1-F-001'])
-      story.tell('cart.filled', {
-        ...{ cart: 'C', line: 'L1', setup: 'brook-top-a', slot, feeder: null, reel: null, part: 'R-100' },
-        ...{ supplierPart: null, lot: null, dateCode: null, quantity: 1, of: 'x' },
-      });
-    expect(dockingOf(story.floor(), 'C', 'L1')).toEqual({ ready: ['M1-F-002'], blocked: ['M1-F-001'] });
-  });
-
-  test('a verdict for a cart loads nothing on the line', () => {
-    const story = beginStory();
-    tellPlant(story);
-    story.tell('reel.verified', verified(null, 'R-100', { reel: 'K-1' }));
-    expect(story.floor().slots.size).toBe(0);
   });
 });

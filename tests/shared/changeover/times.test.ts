@@ -142,6 +142,20 @@ describe('lastGoodPanelMs()', () => {
 });
 
 describe('changeTimes()', () => {
+  test('a docked cart is one mark, whatever goes off with the bank it replaces', () => {
+    const story = beginStory();
+    tellPlant(story);
+    began(story, 'ch-1', 100);
+    for (const slot of ['M1-F-001', 'M1-F-002'])
+      story.tell('reel.unloaded', unloaded(slot, { cart: 'CART-1' }), { at: 300, who: 'bea' });
+    story.tell(
+      'cart.docked',
+      { cart: 'CART-1', line: 'L1', setup: 'fern', slots: ['M1-F-001', 'M1-F-002'] },
+      { at: 300, who: 'bea' },
+    );
+    expect(timesOf(story).marks.map(({ kind, what }) => [kind, what])).toEqual([['load', 'CART-1']]);
+  });
+
   test('tells standing, making ready and pauses apart', () => {
     expect(timesOf(tellChange())).toMatchObject({
       ...{ stoodMs: startMs + 400_000, endMs: startMs + 1_600_000 },

@@ -141,6 +141,10 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   },
   'cart.emptied': { cart: 'C1', line: 'L1', slot: 'M1-F-001' },
   'cart.docked': { cart: 'C1', line: 'L1', setup: 's', slots: ['M1-F-001'] },
+  'plan.kept': {
+    ...{ line: 'L1', byHand: { putIn: 2.5 } },
+    jobs: [{ id: 'j', setup: 's', panels: 100, panelSeconds: 30, dueMs: null, isHeld: true }],
+  },
   'panel.looked': {
     ...{ changeover: 'x', line: 'L1', setup: 's', slot: 'M1-F-001', part: 'R-100', right: true, note: '' },
   },

@@ -213,6 +213,30 @@ describe('foldChange() with carts', () => {
     });
   });
 
+  test('a cleared hold keeps what the cart got for the slot in between', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const held = story.tell('reel.verified', {
+      ...verified('M1-F-001', 'R-100', { reel: 'K-5', feeder: 'F-5', verdict: 'held' }),
+      ...{ reasons: [{ code: 'no-quantity' }], cart: 'CART-1' },
+    });
+    fill(story, 'M1-F-001', { reel: 'K-6', feeder: 'F-6' });
+    story.tell('hold.cleared', {
+      ...{ of: entryId(held), line: 'L1', slot: 'M1-F-001', reason: 'counted', by: 'lea', checked: 'tablet' },
+    });
+    expect(story.floor().holds.size).toBe(0);
+    expect(story.floor().carts.get('CART-1')?.get('M1-F-001')?.reel).toBe('K-6');
+  });
+
+  test('a place filled for another setup is not loaded by a docking for this one', () => {
+    const story = beginStory();
+    tellPlant(story);
+    fill(story, 'M1-F-001', { setup: 'other' });
+    story.tell('cart.docked', { cart: 'CART-1', line: 'L1', setup: 'brook-top-a', slots: ['M1-F-001'] });
+    expect(story.floor().slots.size).toBe(0);
+    expect(story.floor().carts.get('CART-1')?.has('M1-F-001')).toBe(true);
+  });
+
   test('counts placements from the panel at which it was docked', () => {
     const story = beginStory();
     tellPlant(story);

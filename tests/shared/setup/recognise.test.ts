@@ -13,6 +13,18 @@ function floorOf() {
   story.tell('person.added', { person: 'bo', name: 'Bo', role: 'operator', badge: 'F-7', pin: null });
   story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', feeder: 'F-9' }));
   story.tell('reel.verified', verified('M1-F-002', 'C-200'));
+  story.tell('cart.filled', {
+    ...{
+      cart: 'CART-1',
+      line: 'L1',
+      setup: 'brook-top-a',
+      slot: 'M1-F-001',
+      feeder: null,
+      reel: null,
+      part: 'R-100',
+    },
+    ...{ supplierPart: null, lot: null, dateCode: null, quantity: 1, of: 'x' },
+  });
   story.tell('run.started', started('run-1', { panelPrefix: 'BW-' }));
   return story.floor();
 }
@@ -26,6 +38,8 @@ describe('recognise()', () => {
       [' M1-F-001\r', [{ is: 'slot', line: 'L1', slot: 'M1-F-001' }]],
       ['F-9', [{ is: 'feeder', feeder: 'F-9' }]],
       ['B-100', [{ is: 'person', person: 'ana' }]],
+      ['CART-1', [{ is: 'cart', cart: 'CART-1' }]],
+      ['CART-2', []],
       ['K1', [{ is: 'reel', reel: 'K1' }]],
       ['BW-0001', [{ is: 'panel', run: 'run-1', serial: 'BW-0001' }]],
     ];

@@ -1,7 +1,7 @@
 // Fills a cart off the line: slot, feeder and reel in any order, through the same verdict as at the line, asked for the next setup on
 // an empty line. While a cart is in hand, scans go to it.
 
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { entryId } from '../../../../shared/log/entry.ts';
 import { mayDo } from '../../../../shared/setup/may.ts';
 import type { Changeover } from '../../../../shared/setup/state.ts';
@@ -15,10 +15,18 @@ import { Button } from '../../ui/Button.tsx';
 import { kitWords } from '../../words/kit.ts';
 import { verdictWords } from '../../words/verdict.ts';
 import { say } from '../../words/words.ts';
+import { cartIn } from './cart-model.ts';
+import { oneAtATime } from './one-at-a-time.ts';
 
 interface Told {
   readonly tone: 'go' | 'care' | 'stop';
   readonly text: string;
+}
+
+/** The same label read twice, not two scans that mean something. */
+function isSameScan(one: Scan, other: Scan): boolean {
+  const textOf = (scan: Scan) => scan.codes.map(({ text }) => text).join('\n');
+  return textOf(one) === textOf(other);
 }
 
 export function CartFill({ changeover }: { readonly changeover: Changeover }) {
@@ -29,6 +37,7 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
   const [desk, setDesk] = useState<Desk>(emptyDesk);
   const [told, setTold] = useState<Told | null>(null);
   const deskNow = useRef<Desk>(emptyDesk);
+  const cartNow = useRef<string | null>(null);
   const { line, setup } = changeover;
 
   /** Nothing on the line, so that each reel is asked for its empty slot. */
@@ -90,22 +99,53 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
     show(emptyDesk);
   }
 
-  function take(scan: Scan, name: string): boolean {
+  /** One scan, from its desk to what is written for it; the next waits meanwhile. */
+  async function work(scan: Scan): Promise<void> {
+    const name = cartNow.current;
+    if (name === null) return;
+    const known = cartIn(app.store.floor(), line, scan);
+    if (known !== null) {
+      use(known);
+      return setTold({ tone: 'go', text: words.knownCart(known) });
+    }
     const seen = view();
     const next = takeScan(deskNow.current, scan, seen);
-    // Badges go to the desk of the line, which signs people in.
-    if (next.told?.tell === 'badge') return false;
     setTold(null);
     if (!mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may) {
-      setTold({ tone: 'care', text: words.signIn });
+      return setTold({ tone: 'care', text: words.signIn });
+    }
+    if (next.told?.tell === 'unknown-code') setTold({ tone: 'care', text: words.unknown(next.told.text) });
+    show(next);
+    if (isDeskReady(next, seen)) await judge(next, name); // a failure is shown by the fault screen
+  }
+
+  function use(name: string | null): void {
+    cartNow.current = name;
+    setCart(name);
+    setTold(null);
+    show(emptyDesk);
+  }
+
+  function take(scan: Scan): boolean {
+    const { told: tells } = takeScan(deskNow.current, scan, view());
+    // Badges go to the desk of the line, which signs people in.
+    if (tells?.tell === 'badge') return false;
+    if (cartNow.current !== null) {
+      inbox.give(scan);
       return true;
     }
-    show(next);
-    if (isDeskReady(next, seen)) judge(next, name).catch(() => undefined); // shown by the fault screen
+    // No cart in hand: a code that nobody knows may be a new cart's, which a person says; all else is not for here.
+    if (tells?.tell !== 'unknown-code') return false;
+    setTyped(tells.text.slice(0, 64));
     return true;
   }
 
-  useLayoutEffect(() => (cart === null ? undefined : app.scans.take((scan) => take(scan, cart))), [cart]);
+  const workNow = useRef(work);
+  const takeNow = useRef(take);
+  const inbox = useMemo(() => oneAtATime<Scan>((scan) => workNow.current(scan), isSameScan), []);
+  workNow.current = work;
+  takeNow.current = take;
+  useLayoutEffect(() => app.scans.take((scan) => takeNow.current(scan)), []);
 
   if (cart === null) {
     const name = typed.trim();
@@ -127,7 +167,7 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
           large
           testId="cart-use"
           disabledReason={name === '' ? words.cartHelp : null}
-          onPress={() => setCart(name)}
+          onPress={() => use(name)}
         >
           {words.use}
         </Button>
@@ -141,9 +181,8 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
         <h3 class="grow">{words.filling(cart)}</h3>
         <Button
           onPress={() => {
-            setCart(null);
-            setTold(null);
-            show(emptyDesk);
+            inbox.clear();
+            use(null);
           }}
         >
           {words.leave}

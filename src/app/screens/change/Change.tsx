@@ -9,17 +9,26 @@ import { orderWords } from '../../words/order.ts';
 import { say } from '../../words/words.ts';
 import { ChangeOpen } from './ChangeOpen.tsx';
 import { ChooseNext } from './ChooseNext.tsx';
+import { DockByScan } from './DockCart.tsx';
 import { Order } from './Order.tsx';
 import { OtherList } from './OtherList.tsx';
 import './change.css';
 
 export function Change() {
-  const app = useApp();
+  const line = useApp().line.value;
+  if (line === null) return null;
+  return (
+    <>
+      <DockByScan key={line} line={line} />
+      <ChangePage line={line} />
+    </>
+  );
+}
+
+function ChangePage({ line }: { readonly line: string }) {
   const floor = useFloor();
   const words = say(changeWords);
-  const line = app.line.value;
-  const setup = floor.setups.get(floor.chosen.get(line ?? '') ?? '');
-  if (line === null) return null;
+  const setup = floor.setups.get(floor.chosen.get(line) ?? '');
   const [page, purpose, slot] = place.value.rest;
   if (page === 'list') return <OtherList line={line} purpose={purpose ?? ''} slot={slot ?? null} />;
   if (page === 'order') return <Order line={line} />;

@@ -1,7 +1,8 @@
 // Making ready off the line: what to fetch for the next setup, and the carts on which feeders stand verified.
 
 import { useState } from 'preact/hooks';
-import { dockingOf, type KitRow, kitList } from '../../../../shared/changeover/kit.ts';
+import { dockingOf } from '../../../../shared/changeover/docking.ts';
+import { type KitRow, kitList } from '../../../../shared/changeover/kit.ts';
 import { lastGoodPanelMs } from '../../../../shared/changeover/times.ts';
 import {
   type MoistureLevel,
@@ -16,6 +17,7 @@ import { Icon } from '../../ui/Icon.tsx';
 import { kitWords } from '../../words/kit.ts';
 import { formatCount, formatSpan, say } from '../../words/words.ts';
 import { CartFill } from './CartFill.tsx';
+import { DockDialog } from './DockCart.tsx';
 import { readFigure } from './model.ts';
 
 export function KitPanel({ changeover }: { readonly changeover: Changeover }) {
@@ -110,8 +112,8 @@ function CartCard({ cart, changeover }: CartCardProps) {
   const words = say(kitWords);
   const refusal = useRefusal('verify-reel');
   const { line, setup } = changeover;
-  const places = [...(floor.carts.get(cart)?.values() ?? [])].filter((each) => each.setup === setup);
-  const { ready, blocked } = dockingOf(floor, cart, line);
+  const [isAsking, setAsking] = useState(false);
+  const { places, ready, unfit } = dockingOf(floor, cart, { line, setup });
   if (places.length === 0) return null;
   const isStanding = lastGoodPanelMs(floor, changeover) !== null;
   return (
@@ -127,23 +129,8 @@ function CartCard({ cart, changeover }: CartCardProps) {
           tone="act"
           large
           testId={`dock-${cart}`}
-          disabledReason={
-            refusal ??
-            (isStanding
-              ? blocked.length > 0
-                ? words.blocked(blocked.slice(0, 6).join(', '))
-                : null
-              : words.notStanding)
-          }
-          onPress={() => {
-            const payload = { cart, line, setup, slots: [...ready] };
-            app.write([{ kind: 'cart.docked', payload }]).then(
-              () => {
-                app.notice.value = { tone: 'go', text: words.docked(cart, ready.length) };
-              },
-              () => undefined, // shown by the fault screen
-            );
-          }}
+          disabledReason={isStanding ? refusal : words.notStanding}
+          onPress={() => setAsking(true)}
         >
           <Icon name="right" /> {words.dock} · {words.dockable(ready.length)}
         </Button>
@@ -168,6 +155,12 @@ function CartCard({ cart, changeover }: CartCardProps) {
           </Button>
         </div>
       ))}
+      {unfit.length > 0 && (
+        <p class="chip care">
+          ? {words.doesNotFit(unfit.length)} {unfit.map(({ place }) => place.slot).join(' · ')}
+        </p>
+      )}
+      {isAsking && <DockDialog cart={cart} line={line} onClose={() => setAsking(false)} />}
     </div>
   );
 }

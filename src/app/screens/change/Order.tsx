@@ -19,13 +19,16 @@ import { formatCount, formatDay, formatSpan, say } from '../../words/words.ts';
 import { AddJob } from './AddJob.tsx';
 import { HandlingForm } from './HandlingForm.tsx';
 import { formatFigure } from './model.ts';
+import { OrderKept } from './OrderKept.tsx';
 import {
-  emptyList,
   handlingOf,
   inOrder,
+  isSameList,
+  keptList,
   type LearntHandling,
   type ListedJob,
   moveJob,
+  type OrderDraft,
   type OrderList,
   setByHand,
   toQuestion,
@@ -39,15 +42,21 @@ export function Order({ line }: { readonly line: string }) {
   const floor = useFloor();
   const words = say(orderWords);
   const refusal = useRefusal('choose-setup');
-  const [list, setList] = useState<OrderList>(emptyList);
+  const [draft, setDraft] = useState<OrderDraft | null>(null);
+  const plan = floor.plans.get(line);
+  const [best, setBest] = useState<{ readonly list: OrderList; readonly answer: OrderAnswer } | null>(null);
+  const draftNow = useRef(draft);
+  draftNow.current = draft;
+  const list: OrderList = draft ?? keptList(plan);
+  // Another tablet may keep another order at any time: what was proven holds for its own list only.
+  const answer = best && isSameList(best.list, list) ? best.answer : null;
   const [learnt, setLearnt] = useState<LearntHandling | null>(null);
-  const [answer, setAnswer] = useState<OrderAnswer | null>(null);
   const [searching, setSearching] = useState<{ readonly share: number } | null>(null);
   const [found, setFound] = useState<readonly OrderProblem[]>([]);
   const worker = useRef<Worker | null>(null);
   const key = `order-${line}`;
   useEffect(() => {
-    readKept<OrderList>(app.store.cache, key).then((kept) => kept && setList(kept));
+    readKept<OrderDraft>(app.store.cache, key).then(setDraft);
     return () => worker.current?.terminate();
   }, []);
   const released = [...floor.changeovers.values()].filter((each) => each.releasedMs !== null).length;
@@ -66,10 +75,31 @@ export function Order({ line }: { readonly line: string }) {
 
   function change(next: OrderList): void {
     stop();
-    setAnswer(null);
     setFound([]);
-    setList(next);
+    show(next);
+  }
+
+  /** Shows a list that differs from the kept one until somebody keeps it; this tablet remembers it. */
+  function show(next: OrderList): void {
+    const now = app.store.floor().plans.get(line);
+    const from = draftNow.current;
+    const changed: OrderDraft = { ...next, sinceMs: from ? from.sinceMs : (now?.atMs ?? null) };
+    hold(isSameList(changed, keptList(now)) ? null : changed);
+  }
+
+  function hold(next: OrderDraft | null): void {
+    draftNow.current = next;
+    setDraft(next);
     void keep(app.store.cache, key, next);
+  }
+
+  /** Back to the kept order; what was changed while it was being kept stays. */
+  function settle(kept: OrderList | null): void {
+    const now = draftNow.current;
+    if (kept !== null && now !== null && !isSameList(now, kept)) return;
+    stop();
+    setFound([]);
+    hold(null);
   }
 
   function stop(): void {
@@ -94,10 +124,9 @@ export function Order({ line }: { readonly line: string }) {
         setFound(data.problems);
         return stop();
       }
-      const best = inOrder(asked, data.answer.order);
-      setAnswer(data.answer);
-      setList(best);
-      void keep(app.store.cache, key, best);
+      const ordered = inOrder(asked, data.answer.order);
+      setBest({ list: ordered, answer: data.answer });
+      show(ordered);
       if (data.kind === 'done') stop();
       else setSearching({ share: data.answer.share });
     };
@@ -142,6 +171,7 @@ export function Order({ line }: { readonly line: string }) {
           )}
         </div>
       )}
+      <OrderKept line={line} list={list} draft={draft} onSettle={settle} isSearching={searching !== null} />
       <ol class="jobs">
         {list.jobs.map((job, place) => {
           const load = planned.ok ? planned.value.loads[place] : undefined;

@@ -3,7 +3,8 @@
 import type { OrderQuestion } from '../../../../shared/changeover/order-problem.ts';
 import type { Learnt, learnHandling } from '../../../../shared/changeover/times.ts';
 import { type WorkingTime, workingSeconds } from '../../../../shared/forecast/working-time.ts';
-import type { FloorState } from '../../../../shared/setup/state.ts';
+import type { PayloadOf } from '../../../../shared/setup/kinds.ts';
+import type { FloorState, KeptPlan } from '../../../../shared/setup/state.ts';
 import { bankSizes, loadedFeeders } from './model.ts';
 
 /** One job of the list, in the order shown. */
@@ -24,6 +25,40 @@ export interface OrderList {
 }
 
 export const emptyList: OrderList = { jobs: [] };
+
+/** A list that was changed on this tablet and is not kept; `sinceMs`: the kept order that it was changed from, null where none. */
+export interface OrderDraft extends OrderList {
+  readonly sinceMs: number | null;
+}
+
+/** The kept order as a list; empty where nobody kept one. */
+export function keptList(plan: KeptPlan | undefined): OrderList {
+  return plan ? { jobs: plan.jobs, byHand: definedOnly(plan.byHand) } : emptyList;
+}
+
+/** The list as the log keeps it. */
+export function keptPayload(line: string, list: OrderList): PayloadOf<'plan.kept'> {
+  const jobs = list.jobs.map(({ id, setup, panels, panelSeconds, dueMs, isHeld }) => ({
+    ...{ id, setup, panels, panelSeconds, dueMs, isHeld },
+  }));
+  return { line, jobs, byHand: definedOnly(list.byHand ?? {}) };
+}
+
+/** True where two lists say the same: jobs, their order, places held, minutes set by hand. */
+export function isSameList(one: OrderList, other: OrderList): boolean {
+  const textOf = (list: OrderList) => JSON.stringify(keptPayload('', list));
+  return textOf(one) === textOf(other);
+}
+
+/** Minutes set by hand, those that are set, always in the same order. */
+function definedOnly(byHand: { readonly [name in HandlingName]?: number | undefined }) {
+  const set: { [name in HandlingName]?: number } = {};
+  for (const name of handlingNames) {
+    const minutes = byHand[name];
+    if (minutes !== undefined) set[name] = minutes;
+  }
+  return set;
+}
 
 /** Minutes that a changeover is reckoned with. */
 export const handlingNames = ['putIn', 'takeOut', 'perChange'] as const;

@@ -1,0 +1,52 @@
+// What happens when a cart docks: which of its places load, what stands on the line in those slots and goes off, and what the log has
+// put elsewhere since the cart was filled. Only places made ready for the setup asked for count; a verdict for another setup says nothing.
+
+import { compareSlots } from '../setup/address.ts';
+import { blockOn } from '../setup/fold-material.ts';
+import { type CartPlace, type FloorState, type SlotState, slotKey } from '../setup/state.ts';
+
+/** A place that no longer fits: its feeder or reel stands on a slot, or its material was blocked. `at` null where it was blocked. */
+export interface UnfitPlace {
+  readonly place: CartPlace;
+  readonly why: 'feeder-loaded' | 'reel-loaded' | 'blocked';
+  readonly at: { readonly line: string; readonly slot: string } | null;
+}
+
+/** What docking would do; all lists in walking order. */
+export interface Docking {
+  /** Every place of the cart for this line and setup. */
+  readonly places: readonly CartPlace[];
+  readonly ready: readonly CartPlace[];
+  /** What stands in the slots of `ready` now: it goes off with the bank that the cart replaces. */
+  readonly off: readonly SlotState[];
+  readonly unfit: readonly UnfitPlace[];
+  /** Places for another setup or line; they stay on the cart. */
+  readonly others: number;
+}
+
+/** Tells what docking a cart on a line would do, for one setup. A cart that the log does not know has no places. */
+export function dockingOf(
+  state: FloorState,
+  cart: string,
+  more: { readonly line: string; readonly setup: string },
+): Docking {
+  const all = [...(state.carts.get(cart)?.values() ?? [])];
+  const places = all
+    .filter((place) => place.line === more.line && place.setup === more.setup)
+    .sort((a, b) => compareSlots(a.slot, b.slot));
+  const unfit = places.flatMap((place) => unfitOf(state, place) ?? []);
+  const out = new Set(unfit.map(({ place }) => place));
+  const ready = places.filter((place) => !out.has(place));
+  const off = ready.flatMap((place) => state.slots.get(slotKey(more.line, place.slot)) ?? []);
+  return { places, ready, off, unfit, others: all.length - places.length };
+}
+
+function unfitOf(state: FloorState, place: CartPlace): UnfitPlace | null {
+  for (const { line, slot, feeder, tapes } of state.slots.values()) {
+    const at = { line, slot };
+    if (place.feeder !== null && place.feeder === feeder) return { place, why: 'feeder-loaded', at };
+    if (place.reel !== null && tapes.some((tape) => tape.reel === place.reel))
+      return { place, why: 'reel-loaded', at };
+  }
+  return blockOn(state, place) === null ? null : { place, why: 'blocked', at: null };
+}

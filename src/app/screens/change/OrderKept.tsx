@@ -1,0 +1,96 @@
+// Who kept the order of jobs for all tablets and when, whether what is shown has changed since, and keeping it anew.
+
+import { useState } from 'preact/hooks';
+import { useApp, useFloor } from '../../app.ts';
+import { useRefusal } from '../../may.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Dialog } from '../../ui/Dialog.tsx';
+import { orderWords } from '../../words/order.ts';
+import { shellWords } from '../../words/shell.ts';
+import { formatDay, say } from '../../words/words.ts';
+import { keptPayload, type OrderDraft, type OrderList } from './order-model.ts';
+
+interface OrderKeptProps {
+  readonly line: string;
+  readonly list: OrderList;
+  /** What differs from the kept order; null where the kept one is shown. */
+  readonly draft: OrderDraft | null;
+  /** The kept order is to show: the list just kept, null where the draft is dropped whatever it says. */
+  readonly onSettle: (kept: OrderList | null) => void;
+  readonly isSearching: boolean;
+}
+
+export function OrderKept({ line, list, draft, onSettle, isSearching }: OrderKeptProps) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(orderWords);
+  const refusal = useRefusal('keep-plan');
+  const [isAsking, setAsking] = useState(false);
+  const plan = floor.plans.get(line);
+  if (!plan && draft === null) return null;
+  const zone = floor.lines.get(line)?.zone ?? 'UTC';
+  const name = plan?.by ? (floor.people.get(plan.by)?.name ?? plan.by) : words.somebody;
+  const isNewer = plan !== undefined && draft !== null && draft.sinceMs !== plan.atMs;
+
+  async function keepIt(): Promise<void> {
+    await app.write([{ kind: 'plan.kept', payload: keptPayload(line, list) }]);
+    onSettle(list);
+    app.notice.value = { tone: 'go', text: words.keptNow };
+  }
+
+  return (
+    <div class="stack" data-testid="order-kept">
+      <p>
+        {plan && <b>{words.keptBy(name, formatDay(plan.atMs, zone))} </b>}
+        {draft === null ? (
+          <span class="soft">✓ {words.asKept}</span>
+        ) : (
+          <span class="chip care">
+            ? {plan ? words.changed : words.neverKept} {isNewer && words.newer}
+          </span>
+        )}
+      </p>
+      {draft !== null && (
+        <div class="row">
+          <Button
+            large
+            tone="act"
+            testId="order-keep"
+            disabledReason={refusal ?? (isSearching ? words.keepLater : null)}
+            onPress={() => {
+              keepIt().catch(() => undefined); // shown by the fault screen
+            }}
+          >
+            {words.keep}
+          </Button>
+          {plan && (
+            <Button large testId="order-take-kept" onPress={() => setAsking(true)}>
+              {words.takeKept}
+            </Button>
+          )}
+        </div>
+      )}
+      {isAsking && (
+        <Dialog title={words.takeTitle} onClose={() => setAsking(false)}>
+          <p>{words.takeText}</p>
+          <div class="acts">
+            <Button
+              tone="act"
+              large
+              testId="order-take-yes"
+              onPress={() => {
+                setAsking(false);
+                onSettle(null);
+              }}
+            >
+              {words.takeKept}
+            </Button>
+            <Button large onPress={() => setAsking(false)}>
+              {say(shellWords).cancel}
+            </Button>
+          </div>
+        </Dialog>
+      )}
+    </div>
+  );
+}

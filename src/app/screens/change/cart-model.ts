@@ -1,0 +1,45 @@
+// Carts as scans name them, and what docking one writes.
+
+import type { Docking } from '../../../../shared/changeover/docking.ts';
+import { recognise } from '../../../../shared/setup/recognise.ts';
+import type { FloorState } from '../../../../shared/setup/state.ts';
+import type { App } from '../../app.ts';
+import type { Scan } from '../../scan/scan.ts';
+
+/** The cart that a scan names; null where it names none that the log knows, or may name something else as well. */
+export function cartIn(floor: FloorState, line: string, scan: Pick<Scan, 'codes'>): string | null {
+  const [code, ...others] = scan.codes;
+  if (!code || others.length > 0) return null;
+  const [known, ...more] = recognise(floor, line, code.text);
+  return known?.is === 'cart' && more.length === 0 ? known.cart : null;
+}
+
+type Wanted = Parameters<App['write']>[0];
+
+/** What docking writes, in one go: each reel that goes off, uncounted, then the cart. */
+export function dockingEntries(
+  floor: FloorState,
+  cart: string,
+  more: { readonly line: string; readonly setup: string; readonly docking: Docking },
+): Wanted {
+  const { line, setup, docking } = more;
+  const run = floor.current.get(line) ?? null;
+  const panels = run === null ? 0 : (floor.runs.get(run)?.done ?? 0);
+  return [
+    ...docking.off.map(({ slot, feeder, tapes }) => {
+      const tape = tapes.at(-1);
+      return {
+        kind: 'reel.unloaded' as const,
+        payload: {
+          ...{ line, run, slot, feeder, panels, cart, via: 'machine' as const },
+          reel: tape === undefined || tape.reel.startsWith('~') ? null : tape.reel,
+          ...{ part: tape?.part ?? null, lot: tape?.lot ?? null, quantity: null, basis: null },
+        },
+      };
+    }),
+    {
+      kind: 'cart.docked' as const,
+      payload: { cart, line, setup, slots: docking.ready.map(({ slot }) => slot) },
+    },
+  ];
+}

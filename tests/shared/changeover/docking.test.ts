@@ -1,0 +1,84 @@
+// Before a cart docks: what loads, what goes off, what was put elsewhere since it was filled. From memory of how banks are changed.
+
+import { describe, expect, test } from 'vitest';
+import { dockingOf } from '../../../shared/changeover/docking.ts';
+import type { PayloadOf } from '../../../shared/setup/kinds.ts';
+import { beginStory, type Story, tellPlant, verified } from '../setup/story.ts';
+
+const asked = { line: 'L1', setup: 'brook-top-a' };
+
+function begin(): Story {
+  const story = beginStory();
+  tellPlant(story);
+  return story;
+}
+
+function fill(story: Story, slot: string, more: Partial<PayloadOf<'cart.filled'>> = {}): void {
+  story.tell('cart.filled', {
+    ...{ cart: 'C', line: 'L1', setup: 'brook-top-a', slot, feeder: null, reel: null, part: 'R-100' },
+    ...{ supplierPart: null, lot: null, dateCode: null, quantity: 1, of: 'x', ...more },
+  });
+}
+
+const seen = (story: Story, more = asked) => {
+  const { ready, off, unfit, others } = dockingOf(story.floor(), 'C', more);
+  return {
+    ...{ ready: ready.map(({ slot }) => slot), off: off.map(({ slot }) => slot), others },
+    unfit: unfit.map(({ place, why, at }) => [place.slot, why, at?.slot ?? null]),
+  };
+};
+
+describe('dockingOf()', () => {
+  test('loads every place, and names what stands in those slots and goes off', () => {
+    const story = begin();
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'OLD' }));
+    story.tell('reel.verified', verified('M1-R-003', 'R-100', { reel: 'STAYS' }));
+    for (const slot of ['M1-F-002', 'M1-F-001']) fill(story, slot);
+    expect(seen(story)).toEqual({ ready: ['M1-F-001', 'M1-F-002'], off: ['M1-F-001'], unfit: [], others: 0 });
+  });
+
+  test('leaves places of another setup or line on the cart', () => {
+    const story = begin();
+    fill(story, 'M1-F-001');
+    fill(story, 'M1-F-002', { setup: 'other' });
+    fill(story, 'M1-F-010', { line: 'L2' });
+    expect(seen(story)).toEqual({ ready: ['M1-F-001'], off: [], unfit: [], others: 2 });
+    expect(seen(story, { ...asked, setup: 'other' })).toMatchObject({ ready: ['M1-F-002'], others: 2 });
+  });
+
+  test('notices a feeder and a reel that were put on a line since, and their slots keep what they carry', () => {
+    const story = begin();
+    fill(story, 'M1-F-001', { feeder: 'F-1', reel: 'K-1' });
+    fill(story, 'M1-F-002', { feeder: 'F-2', reel: 'K-2' });
+    fill(story, 'M1-F-010', { feeder: 'F-3', reel: 'K-3' });
+    story.tell('reel.verified', verified('M1-F-010', 'R-100', { feeder: 'F-1', reel: 'K-8' }));
+    story.tell('reel.verified', verified('M1-F-002', 'R-100', { feeder: 'F-9', reel: 'K-2' }));
+    expect(seen(story)).toEqual({
+      ...{ ready: ['M1-F-010'], off: ['M1-F-010'], others: 0 },
+      unfit: [
+        ['M1-F-001', 'feeder-loaded', 'M1-F-010'],
+        ['M1-F-002', 'reel-loaded', 'M1-F-002'],
+      ],
+    });
+  });
+
+  test('leaves out what was blocked since', () => {
+    const story = begin();
+    fill(story, 'M1-F-001', { lot: 'BAD' });
+    fill(story, 'M1-F-002', { lot: 'GOOD' });
+    story.tell('material.blocked', { block: 'b', reel: null, lot: 'BAD', part: null, reason: 'x' });
+    expect(seen(story)).toMatchObject({ ready: ['M1-F-002'], unfit: [['M1-F-001', 'blocked', null]] });
+  });
+
+  test('knows nothing of a cart that the log does not know', () => {
+    expect(seen(begin())).toEqual({ ready: [], off: [], unfit: [], others: 0 });
+  });
+});
+
+describe('a verdict for a cart', () => {
+  test('loads nothing on the line', () => {
+    const story = begin();
+    story.tell('reel.verified', verified(null, 'R-100', { reel: 'K-1' }));
+    expect(story.floor().slots.size).toBe(0);
+  });
+});
