@@ -23,9 +23,13 @@ export interface TimeMark {
   /** The step's id, or the slot. */
   readonly what: string;
   readonly who: string | null;
+  /** The same person's mark before, or the beginning of the changeover. */
+  readonly fromMs: number;
   readonly atMs: number;
-  /** Working seconds since the same person's mark before, or since the changeover began. */
+  /** Working seconds from `fromMs` to `atMs`. */
   readonly seconds: number;
+  /** Those of them in which the line stood. */
+  readonly standingSeconds: number;
   /** Done while the line stood. */
   readonly wasStanding: boolean;
 }
@@ -146,8 +150,9 @@ export function changeTimes(
     const fromMs = lastOf.get(mark.who) ?? changeover.beganMs;
     lastOf.set(mark.who, mark.atMs);
     return {
-      ...mark,
+      ...{ ...mark, fromMs },
       seconds: unpausedSeconds(fromMs, mark.atMs, pauses),
+      standingSeconds: stoodMs === null ? 0 : unpausedSeconds(Math.max(stoodMs, fromMs), mark.atMs, pauses),
       wasStanding: stoodMs !== null && mark.atMs >= stoodMs,
     };
   });
@@ -168,24 +173,62 @@ export function changeTimes(
 /** A step that cost standing time and need not have. */
 export interface Outside {
   readonly step: string;
+  /** Working seconds that it took while the line stood. */
   readonly seconds: number;
   /** `late` = it can be done beside the running line and was not; `candidate` = it waits for the line to stand, but no hand goes in. */
   readonly why: 'late' | 'candidate';
 }
 
-/** Which steps done while the line stood could be done before, longest first. Common practice after SMED, to be judged by people. */
+/**
+ * Which internal steps (done while the line stood) could be external (done before), longest first; a step answered again counts
+ * once, with all its time. Common practice after SMED, to be judged by people.
+ */
 export function couldBeOutside(times: ChangeTimes, steps: readonly ChecklistStep[]): readonly Outside[] {
-  const byId = new Map(steps.map((step) => [step.step, step]));
-  return times.marks
-    .filter((mark) => mark.kind === 'step' && mark.wasStanding)
-    .flatMap((mark): Outside[] => {
-      const step = byId.get(mark.what);
-      if (!step) return [];
-      if (step.time === 'running') return [{ step: mark.what, seconds: mark.seconds, why: 'late' }];
-      const needsNoHand = step.caution === null && ['tick', 'note', 'scan', 'photo'].includes(step.kind);
-      return needsNoHand ? [{ step: mark.what, seconds: mark.seconds, why: 'candidate' }] : [];
-    })
+  return [...outsideMarks(times, steps)]
+    .map(([step, { why, marks }]) => ({
+      ...{ step, why, seconds: marks.reduce((sum, mark) => sum + mark.standingSeconds, 0) },
+    }))
     .sort((a, b) => b.seconds - a.seconds);
+}
+
+/**
+ * Seconds that the line would at most have stood less, had those steps been done before: working time in which at least one of
+ * them was in hand. People who work side by side save it once. At most, since somebody else may have needed that time anyhow.
+ */
+export function savedAtMost(
+  times: ChangeTimes,
+  steps: readonly ChecklistStep[],
+  pauses: readonly Pause[],
+): number {
+  const { stoodMs, endMs } = times;
+  if (stoodMs === null) return 0;
+  const spans = [...outsideMarks(times, steps).values()].flatMap(({ marks }) =>
+    marks.map((mark) => ({ fromMs: Math.max(stoodMs, mark.fromMs), toMs: mark.atMs })),
+  );
+  return unpausedSeconds(stoodMs, endMs, pauses) - unpausedSeconds(stoodMs, endMs, [...pauses, ...spans]);
+}
+
+/** The standing marks of each step that need not have waited. */
+function outsideMarks(times: ChangeTimes, steps: readonly ChecklistStep[]) {
+  const byId = new Map(steps.map((step) => [step.step, step]));
+  const found = new Map<string, { why: Outside['why']; marks: TimeMark[] }>();
+  for (const mark of times.marks) {
+    const step = mark.kind === 'step' && mark.wasStanding ? byId.get(mark.what) : undefined;
+    if (!step) continue;
+    const needsNoHand = step.caution === null && ['tick', 'note', 'scan', 'photo'].includes(step.kind);
+    if (step.time !== 'running' && !needsNoHand) continue;
+    const why = step.time === 'running' ? 'late' : 'candidate';
+    found.set(mark.what, { why, marks: [...(found.get(mark.what)?.marks ?? []), mark] });
+  }
+  return found;
+}
+
+/** The middle of a list of times, the mean of the middle two where the list is even; null for none. */
+export function medianOf(seconds: readonly number[]): number | null {
+  const sorted = [...seconds].sort((a, b) => a - b);
+  const upper = sorted[Math.floor(sorted.length / 2)];
+  const lower = sorted[Math.floor((sorted.length - 1) / 2)];
+  return upper === undefined || lower === undefined ? null : (lower + upper) / 2;
 }
 
 /** Earlier changeovers of the same line between the same product sides, newest first, released ones only. */

@@ -23,11 +23,17 @@ export const changeWords = area({
     faults: {
       width: (slot: string, part: string) => `${part} on ${slot}: its width is no whole number of positions.`,
       'slot-twice': (slot: string, part: string) => `${slot} is wanted twice, once for ${part}.`,
-      overlap: (slot: string, part: string) => `${part} on ${slot} reaches into its neighbour’s place.`,
+      overlap: (slot: string, part: string, neighbour: string) =>
+        `${part} on ${slot} reaches into the place of ${neighbour}.`,
       'slot-unknown': (slot: string, part: string) => `This line has no place ${slot} for ${part}.`,
-      over: (positions: number) =>
-        plural(positions, 'One position too many.', `${positions} positions too many.`),
+      over: (slot: string, part: string, positions: number) =>
+        plural(
+          positions,
+          `${part} on ${slot} reaches one position past the end of its bank.`,
+          `${part} on ${slot} reaches ${positions} positions past the end of its bank.`,
+        ),
     },
+    moreFaults: (count: number) => plural(count, 'and 1 more', `and ${count} more`),
     twice: (part: string, slots: string) => `${part} is wanted on ${slots}: do not miss one.`,
     fromTo: (from: string, to: string) => `${from} → ${to}`,
     preparing: 'Making ready, the line still runs',
@@ -94,10 +100,16 @@ export const changeWords = area({
     faults: {
       width: (slot, part) => `${part} en ${slot}: su ancho no es un número entero de posiciones.`,
       'slot-twice': (slot, part) => `${slot} se pide dos veces, una para ${part}.`,
-      overlap: (slot, part) => `${part} en ${slot} invade el sitio de su vecino.`,
+      overlap: (slot, part, neighbour) => `${part} en ${slot} invade el sitio de ${neighbour}.`,
       'slot-unknown': (slot, part) => `Esta línea no tiene el sitio ${slot} para ${part}.`,
-      over: (positions) => plural(positions, 'Una posición de más.', `${positions} posiciones de más.`),
+      over: (slot, part, positions) =>
+        plural(
+          positions,
+          `${part} en ${slot} sobrepasa en una posición el final de su banco.`,
+          `${part} en ${slot} sobrepasa en ${positions} posiciones el final de su banco.`,
+        ),
     },
+    moreFaults: (count) => plural(count, 'y 1 más', `y ${count} más`),
     twice: (part, slots) => `${part} se pide en ${slots}: no olvide ninguna.`,
     fromTo: (from, to) => `${from} → ${to}`,
     preparing: 'Preparando, la línea sigue en marcha',

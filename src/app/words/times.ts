@@ -20,6 +20,21 @@ export const timesWords = area({
       look: 'looked at',
     },
     none: 'Nothing is ticked or scanned in this changeover yet.',
+    where: 'Where the minutes went',
+    axis: 'min',
+    legend: { act: 'act', outside: 'could be external', stop: 'break or planned stop' },
+    median: (count: number, span: string) =>
+      plural(count, `The one before took ${span}.`, `The median of ${count} earlier ones is ${span}.`),
+    longer: (span: string) => `This one stood ${span} longer.`,
+    shorter: (span: string) => `This one stood ${span} less.`,
+    asMedian: 'This one stood about as long.',
+    medianMark: (span: string) => `median of the earlier ones, ${span}`,
+    saved: (steps: number, span: string) =>
+      plural(
+        steps,
+        `1 internal step could be external: done before the last panel, the line would have stood up to ${span} less.`,
+        `${steps} internal steps could be external: done before the last panel, the line would have stood up to ${span} less.`,
+      ),
     outside: 'Could be done while the line still runs',
     late: 'was asked for beside the running line, done while it stood',
     candidate: 'no hand goes in: judge whether it can be done before',
@@ -44,6 +59,21 @@ export const timesWords = area({
       look: 'mirado',
     },
     none: 'Aún no hay nada marcado ni escaneado en este cambio.',
+    where: 'En qué se fueron los minutos',
+    axis: 'min',
+    legend: { act: 'acto', outside: 'podría ser externo', stop: 'pausa o parada prevista' },
+    median: (count, span) =>
+      plural(count, `El anterior duró ${span}.`, `La mediana de ${count} anteriores es ${span}.`),
+    longer: (span) => `Este paró ${span} más.`,
+    shorter: (span) => `Este paró ${span} menos.`,
+    asMedian: 'Este paró más o menos lo mismo.',
+    medianMark: (span) => `mediana de los anteriores, ${span}`,
+    saved: (steps, span) =>
+      plural(
+        steps,
+        `1 paso interno podría ser externo: hecho antes del último panel, la línea habría parado hasta ${span} menos.`,
+        `${steps} pasos internos podrían ser externos: hechos antes del último panel, la línea habría parado hasta ${span} menos.`,
+      ),
     outside: 'Se podría hacer con la línea en marcha',
     late: 'se pedía con la línea en marcha y se hizo parada',
     candidate: 'no entra la mano: juzgue si se puede hacer antes',

@@ -6,6 +6,8 @@ import {
   earlierOfPair,
   lastGoodPanelMs,
   learnHandling,
+  medianOf,
+  savedAtMost,
   type TimeMark,
   unpausedSeconds,
 } from '../../../shared/changeover/times.ts';
@@ -191,10 +193,32 @@ describe('couldBeOutside()', () => {
     ];
     expect(couldBeOutside(timesOf(tellChange()), steps)).toEqual([
       { step: 'rails', seconds: 500, why: 'candidate' },
-      { step: 'paste', seconds: 340, why: 'late' },
+      { step: 'paste', seconds: 100, why: 'late' },
     ]);
     const withHand = steps.map((step) => ({ ...step, caution: { en: 'Stop the machine' } }));
     expect(couldBeOutside(timesOf(tellChange()), withHand).map((each) => each.step)).toEqual(['paste']);
+  });
+
+  test('says how long the line would at most have stood less: only its standing time, no break, nothing twice', () => {
+    const times = timesOf(tellChange());
+    const late = [makeStep('paste')];
+    expect(savedAtMost(times, late, pauses)).toBe(100);
+    const both = [...late, makeStep('rails', { time: 'stopped', caution: null, kind: 'tick' })];
+    expect(savedAtMost(times, both, pauses)).toBe(600);
+    const twins = { ...times, marks: times.marks.flatMap((mark) => [mark, { ...mark, who: 'bea' }]) };
+    expect(savedAtMost(twins, both, pauses)).toBe(600);
+    expect(savedAtMost({ ...times, stoodMs: null }, both, pauses)).toBe(0);
+  });
+});
+
+describe('medianOf()', () => {
+  test.each([
+    [[], null],
+    [[7], 7],
+    [[9, 1, 5], 5],
+    [[4, 1, 10, 2], 3],
+  ])('of %j is %s', (list, expected) => {
+    expect(medianOf(list)).toBe(expected);
   });
 });
 
@@ -221,7 +245,8 @@ describe('earlierOfPair()', () => {
 
 describe('learnHandling()', () => {
   const load = (seconds: number, more: Partial<TimeMark> = {}): TimeMark => ({
-    ...{ kind: 'load', what: 's', who: 'a', atMs: 0, seconds, wasStanding: true, ...more },
+    ...{ kind: 'load', what: 's', who: 'a', fromMs: 0, atMs: 0, seconds, standingSeconds: seconds },
+    ...{ wasStanding: true, ...more },
   });
 
   test('takes the median of at least five, and says how many changeovers they come from', () => {

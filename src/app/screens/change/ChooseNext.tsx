@@ -1,6 +1,5 @@
 // What could come next, each with what it takes: the cheapest change is seen at a glance.
 
-import type { SetupFault } from '../../../../shared/changeover/diff.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';
@@ -8,7 +7,11 @@ import { Button } from '../../ui/Button.tsx';
 import { changeWords } from '../../words/change.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
+import { faultText } from './fault-text.ts';
 import { type ChangePlan, planChange } from './model.ts';
+
+/** Faults said one by one; more are counted. */
+const MOST_FAULTS = 6;
 
 export function ChooseNext({ line }: { readonly line: string }) {
   const app = useApp();
@@ -69,11 +72,14 @@ export function Counts({ plan }: { readonly plan: ChangePlan }) {
   if (!plan.fits) {
     return (
       <span class="stack">
-        {plan.faults.slice(0, 6).map((fault) => (
+        {plan.faults.slice(0, MOST_FAULTS).map((fault) => (
           <span class="chip stop" key={`${fault.code}${fault.slot}${fault.part}`}>
-            ✕ {faultText(fault, words)}
+            ✕ {faultText(fault)}
           </span>
         ))}
+        {plan.faults.length > MOST_FAULTS && (
+          <span>{words.moreFaults(plan.faults.length - MOST_FAULTS)}</span>
+        )}
       </span>
     );
   }
@@ -87,9 +93,4 @@ export function Counts({ plan }: { readonly plan: ChangePlan }) {
       {steps.parked > 0 && <span>{words.parked(steps.parked)}</span>}
     </span>
   );
-}
-
-function faultText(fault: SetupFault, words: typeof changeWords.en): string {
-  const said = words.faults[fault.code](fault.slot, fault.part);
-  return fault.over === undefined || fault.over === 0 ? said : `${said} ${words.faults.over(fault.over)}`;
 }

@@ -7,6 +7,9 @@ import {
   couldBeOutside,
   earlierOfPair,
   lastGoodPanelMs,
+  type MarkKind,
+  medianOf,
+  savedAtMost,
   type TimeMark,
   unpausedSeconds,
 } from '../../../../shared/changeover/times.ts';
@@ -17,6 +20,7 @@ import { timesWords } from '../../words/times.ts';
 import { formatDay, formatSpan, language, say } from '../../words/words.ts';
 import { checklistOf, templateOf } from './checklist-desk.ts';
 import { pausesOf, readSince } from './past.ts';
+import { TimesPicture } from './TimesPicture.tsx';
 
 /** Rows shown of a list that may be long. */
 const MOST_ROWS = 8;
@@ -32,27 +36,32 @@ export function TimesPanel({ changeover }: { readonly changeover: Changeover }) 
   }, [changeover.changeover, tick.value]);
   if (entries === null) return <p class="soft">{words.loading}</p>;
   const nowMs = app.nowMs.value;
-  const times = changeTimes(floor, changeover, {
-    ...{ entries, nowMs, pauses: pausesOf(floor, changeover.line, nowMs) },
-  });
+  const pauses = pausesOf(floor, changeover.line, changeover.releasedMs ?? nowMs);
+  const times = changeTimes(floor, changeover, { entries, nowMs, pauses });
   const list = checklistOf(floor, changeover);
   const template = list ? templateOf(floor, list) : null;
   const steps = template?.steps ?? [];
-  const nameOf = (what: string) => {
-    const step = steps.find((each) => each.step === what);
-    return step ? inLanguage(step.text, language.value) : what;
+  const nameOf = ({ kind, what }: { readonly kind: MarkKind; readonly what: string }) => {
+    const step = kind === 'step' || kind === 'skip' ? steps.find((each) => each.step === what) : undefined;
+    return step ? inLanguage(step.text, language.value) : `${what} · ${words.kinds[kind]}`;
   };
+  const personOf = (who: string | null) => floor.people.get(who ?? '')?.name ?? who ?? words.nobody;
   const outside = couldBeOutside(times, steps);
+  const isOutside = (mark: TimeMark) =>
+    mark.kind === 'step' && mark.wasStanding && outside.some((each) => each.step === mark.what);
+  const saved = savedAtMost(times, steps, pauses);
   const zone = floor.lines.get(changeover.line)?.zone ?? 'UTC';
-  const earlier = earlierOfPair(floor, changeover)
-    .slice(0, MOST_ROWS)
-    .map((each) => {
-      const pauses = pausesOf(floor, each.line, each.beganMs);
-      const fromMs = lastGoodPanelMs(floor, each) ?? each.beganMs;
-      const seconds = unpausedSeconds(fromMs, each.releasedMs ?? fromMs, pauses);
-      return { key: each.changeover, label: formatDay(each.beganMs, zone), seconds };
-    });
-  const longest = [...times.marks].sort((a, b) => b.seconds - a.seconds).slice(0, MOST_ROWS);
+  const earlier = earlierOfPair(floor, changeover).map((each) => {
+    const fromMs = lastGoodPanelMs(floor, each) ?? each.beganMs;
+    const toMs = each.releasedMs ?? fromMs;
+    const seconds = unpausedSeconds(fromMs, toMs, pausesOf(floor, each.line, toMs));
+    return { key: each.changeover, label: formatDay(each.beganMs, zone), seconds };
+  });
+  const median = medianOf(earlier.map((each) => each.seconds));
+  const longest = times.marks
+    .filter((mark) => mark.wasStanding === (times.stoodMs !== null))
+    .sort((a, b) => b.seconds - a.seconds)
+    .slice(0, MOST_ROWS);
   return (
     <section class="stack" data-testid="times">
       {times.stoodMs === null && <p>{words.running}</p>}
@@ -63,46 +72,42 @@ export function TimesPanel({ changeover }: { readonly changeover: Changeover }) 
         ]}
       />
       {times.pausedSeconds > 0 && <p class="soft">{words.paused(formatSpan(times.pausedSeconds))}</p>}
-      <h2>{words.before}</h2>
-      {earlier.length === 0 ? (
-        <p class="soft">{words.noneBefore}</p>
-      ) : (
-        <Bars
-          rows={[
-            { key: 'this', label: words.thisOne, seconds: times.standingSeconds, tone: 'care' },
-            ...earlier.map((each) => ({ ...each, tone: 'plain' as const })),
-          ]}
-        />
-      )}
-      <h2>{words.people}</h2>
-      {times.persons.length === 0 ? (
+      <h2>{words.where}</h2>
+      {longest.length === 0 ? (
         <p class="soft">{words.none}</p>
       ) : (
-        <Bars
-          rows={times.persons.map(({ who, seconds, marks }) => ({
-            ...{ key: who ?? '', seconds, tone: 'plain' as const },
-            label: `${floor.people.get(who ?? '')?.name ?? who ?? words.nobody} · ${words.marks(marks)}`,
-          }))}
-        />
-      )}
-      {longest.length > 0 && (
         <>
-          <h2>{words.steps}</h2>
-          <Bars
-            rows={longest.map((mark) => ({
-              ...{ key: `${mark.kind}${mark.what}${mark.atMs}`, seconds: mark.seconds },
-              ...{ label: `${nameOf(mark.what)} · ${words.kinds[mark.kind]}`, tone: toneOf(mark) },
-            }))}
+          <TimesPicture
+            {...{ times, pauses, isOutside, nameOf, personOf }}
+            beganMs={changeover.beganMs}
+            listed={longest}
           />
+          <h3>{words.steps}</h3>
+          <ol class="act-list">
+            {longest.map((mark) => (
+              <li key={`${mark.kind}${mark.what}${mark.atMs}`}>
+                <span>
+                  {nameOf(mark)} <span class="soft">· {personOf(mark.who)}</span>
+                  {isOutside(mark) && <span class="soft"> · ◇ {words.legend.outside}</span>}
+                </span>
+                <b>{formatSpan(mark.seconds)}</b>
+              </li>
+            ))}
+          </ol>
           <p class="soft">{words.how}</p>
+        </>
+      )}
+      {times.stoodMs !== null && longest.length > 0 && (
+        <>
           <h2>{words.outside}</h2>
-          {outside.length === 0 ? (
-            <p class="soft">{words.noneOutside}</p>
-          ) : (
+          <p data-testid="times-saved">
+            {outside.length === 0 ? words.noneOutside : words.saved(outside.length, formatSpan(saved))}
+          </p>
+          {outside.length > 0 && (
             <ul class="outside" data-testid="times-outside">
               {outside.slice(0, MOST_ROWS).map((each) => (
                 <li key={each.step}>
-                  <b>{formatSpan(each.seconds)}</b> {nameOf(each.step)}{' '}
+                  <b>{formatSpan(each.seconds)}</b> {nameOf({ kind: 'step', what: each.step })}{' '}
                   <span class="soft">{words[each.why]}</span>
                 </li>
               ))}
@@ -110,11 +115,47 @@ export function TimesPanel({ changeover }: { readonly changeover: Changeover }) 
           )}
         </>
       )}
+      <h2>{words.before}</h2>
+      {median === null ? (
+        <p class="soft">{words.noneBefore}</p>
+      ) : (
+        <>
+          {times.stoodMs !== null && (
+            <p data-testid="times-median">
+              {words.median(earlier.length, formatSpan(median))} {sayAgainst(times.standingSeconds - median)}
+            </p>
+          )}
+          <Bars
+            median={median}
+            rows={[
+              { key: 'this', label: words.thisOne, seconds: times.standingSeconds, tone: 'care' },
+              ...earlier.slice(0, MOST_ROWS).map((each) => ({ ...each, tone: 'plain' as const })),
+            ]}
+          />
+        </>
+      )}
+      {times.persons.length > 0 && (
+        <>
+          <h2>{words.people}</h2>
+          <Bars
+            rows={times.persons.map(({ who, seconds, marks }) => ({
+              ...{ key: who ?? '', seconds, tone: 'plain' as const },
+              label: `${personOf(who)} · ${words.marks(marks)}`,
+            }))}
+          />
+        </>
+      )}
     </section>
   );
 }
 
-const toneOf = (mark: TimeMark) => (mark.wasStanding ? ('care' as const) : ('go' as const));
+/** Longer or shorter than the median, by how much. */
+function sayAgainst(seconds: number): string {
+  const words = say(timesWords);
+  if (Math.abs(seconds) < 30) return words.asMedian;
+  const span = formatSpan(Math.abs(seconds));
+  return seconds > 0 ? words.longer(span) : words.shorter(span);
+}
 
 interface Row {
   readonly key: string;
@@ -123,18 +164,23 @@ interface Row {
   readonly tone: 'plain' | 'go' | 'care';
 }
 
-/** Lengths of time side by side, to one scale. */
-function Bars({ rows }: { readonly rows: readonly Row[] }) {
-  const longest = Math.max(1, ...rows.map((row) => row.seconds));
+/** Lengths of time side by side, to one scale; a line across where the median is. */
+function Bars({ rows, median }: { readonly rows: readonly Row[]; readonly median?: number }) {
+  const longest = Math.max(1, median ?? 0, ...rows.map((row) => row.seconds));
+  const share = (seconds: number) => `${(seconds / longest) * 100}%`;
   return (
     <div class="bars">
       {rows.map((row) => (
         <div class="bar" key={row.key}>
           <span>{row.label}</span>
           <b>{formatSpan(row.seconds)}</b>
-          <i class={row.tone} style={{ width: `${(row.seconds / longest) * 100}%` }} />
+          <span class="full">
+            <i class={row.tone} style={{ width: share(row.seconds) }} />
+            {median !== undefined && <i class="median" style={{ left: share(median) }} />}
+          </span>
         </div>
       ))}
+      {median !== undefined && <p class="soft">┃ {say(timesWords).medianMark(formatSpan(median))}</p>}
     </div>
   );
 }

@@ -131,3 +131,23 @@ describe('moveJob() and inOrder()', () => {
     expect(inOrder(list, [1, 0]).jobs.map((each) => each.id)).toEqual(['b', 'a']);
   });
 });
+
+describe('due times that cannot be met, and products that do not fit', () => {
+  test('name the job and by how much: minutes late, positions over', () => {
+    const due = { jobs: [job('a', 'brook-top-a', { dueMs: startMs + 600_000 }), job('b', 'fern')] };
+    const asked = toQuestion(floorOf(), 'L1', { list: due, calendar: neverStopping, nowMs: startMs });
+    const plan = planOrder(asked, [0, 1]);
+    if (!plan.ok) throw new Error('fits by construction');
+    const [first, second] = plan.value.loads;
+    expect(first?.lateMinutes).toBeCloseTo((first?.endMinutes ?? 0) - 10, 9);
+    expect(first?.lateMinutes).toBeGreaterThan(20);
+    expect(second?.lateMinutes).toBe(0);
+    expect(planOrder({ ...asked, capacity: 2 }, [0, 1])).toMatchObject({
+      ok: false,
+      error: [
+        { code: 'job-too-wide', job: 'a', over: 1 },
+        { code: 'job-too-wide', job: 'b', over: 2 },
+      ],
+    });
+  });
+});
