@@ -1,7 +1,8 @@
 // How long does one panel take now, from the panels seen in this run?
 // Method: working seconds per panel between counts; the middle value (median) with its spread (median absolute deviation) throws out
 // stops, the mean of the rest is the answer; where the newest few differ from those before, only they count, so that a changed rate is followed
-// within seven counts. A plain or exponential average was refused: one ten-minute stop would bend it for an hour.
+// within seven counts. Counts made at a hand's pace, or many times as fast as the line runs, are somebody catching up: one lump over the
+// time since the count before. A plain or exponential average was refused: one ten-minute stop would bend it for an hour.
 
 import { type WorkingTime, workingSeconds } from './working-time.ts';
 
@@ -63,24 +64,79 @@ function isChanged(before: readonly Interval[], newest: readonly Interval[]): bo
   return Math.abs(now.middle - old.middle) > Math.max(allowed, 0.03 * old.middle);
 }
 
+/** No line makes panels this fast, s: carrying one board out and the next in takes longer (common practice). Fingers do. */
+const HAND_SECONDS = 2;
+/** Nor does a line suddenly run this many times as fast as it did. */
+const IMPLAUSIBLY_FAST = 4;
+
+/** Joins to each interval the ones right after it that took less than `least` seconds a panel. */
+function lumped(intervals: readonly Interval[], least: number): Interval[] {
+  const lumps: Interval[] = [];
+  for (const interval of intervals) {
+    const before = lumps.at(-1);
+    if (before === undefined || interval.seconds >= least) {
+      lumps.push(interval);
+      continue;
+    }
+    const panels = before.panels + interval.panels;
+    const seconds = before.seconds * before.panels + interval.seconds * interval.panels;
+    lumps[lumps.length - 1] = { seconds: seconds / panels, panels };
+  }
+  return lumps;
+}
+
+/** The seconds a panel below and above which half of the time went by: quick counts weigh next to nothing. */
+function middleOfTime(intervals: readonly Interval[]): number {
+  const sorted = [...intervals].sort((a, b) => a.seconds - b.seconds);
+  const whole = sorted.reduce((sum, interval) => sum + interval.seconds * interval.panels, 0);
+  let sum = 0;
+  for (const interval of sorted) {
+    sum += interval.seconds * interval.panels;
+    if (sum >= whole / 2) return interval.seconds;
+  }
+  return 0;
+}
+
 function toIntervals(events: readonly CountEvent[], calendar: WorkingTime): Interval[] {
   const intervals: Interval[] = [];
-  for (let i = Math.max(1, events.length - LOOK_BACK); i < events.length; i++) {
+  let quick = 0;
+  // From the newest back, until enough counts are seen that are not one lump.
+  for (let i = events.length - 1; i > 0 && intervals.length - quick < LOOK_BACK - 1; i--) {
     const event = events[i]!;
     const seconds = workingSeconds(calendar, events[i - 1]!.atMs, event.atMs);
-    if (event.panels > 0 && seconds > 0) {
-      intervals.push({ seconds: seconds / event.panels, panels: event.panels });
-    }
+    const isQuick = event.atMs - events[i - 1]!.atMs < HAND_SECONDS * 1000 * event.panels;
+    // Panels of a line that runs on through a planned stop tell nothing: their working time is none.
+    if (event.panels <= 0 || (seconds <= 0 && !isQuick)) continue;
+    const each = seconds / event.panels;
+    if (isQuick) quick += 1;
+    intervals.push({ seconds: each, panels: event.panels });
   }
-  return intervals;
+  return intervals.reverse();
+}
+
+/** Intervals that a line can have made. A first one that is too quick has no known start and is left out. */
+function plausible(all: readonly Interval[], nominalSeconds: number): Interval[] {
+  if (all.length === 0) return [];
+  const byHand = lumped(all, HAND_SECONDS);
+  // Any of them may be far off: the middles after long stops or many quick counts, the nominal time by a slip of whoever typed it.
+  const middles = [middleOfTime(byHand), median(byHand.map((interval) => interval.seconds))];
+  const usual = Math.min(nominalSeconds, ...middles);
+  const least = Math.max(HAND_SECONDS, usual / IMPLAUSIBLY_FAST);
+  return lumped(byHand, least).filter((interval, i) => i > 0 || interval.seconds >= least);
 }
 
 /**
  * Working seconds per panel from the counts of this run, oldest first (the first only starts the clock). Looks back on 181 counts at
- * most: cost does not grow with the run. Stops are ignored: they belong to the calendar or come unforeseen, and an early forecast is the safe one.
+ * most (a burst of counts is one): cost does not grow with the run. Stops are ignored: they belong to the calendar or come unforeseen, and
+ * an early forecast is the safe one. `nominalSeconds`: what the run was planned with, s per panel; tells a burst from a change of rate.
+ * Example: twenty counts within ten seconds, ten minutes after the count before, are twenty panels of 30.5 s.
  */
-export function panelTimeEstimate(events: readonly CountEvent[], calendar: WorkingTime): PanelTime {
-  const all = toIntervals(events, calendar);
+export function panelTimeEstimate(
+  events: readonly CountEvent[],
+  calendar: WorkingTime,
+  nominalSeconds = Number.POSITIVE_INFINITY,
+): PanelTime {
+  const all = plausible(toIntervals(events, calendar), nominalSeconds);
   if (all.length < FEWEST) return { seconds: null, reason: 'tooFewCounts' };
   const newest = all.slice(-NEWEST);
   const changed = isChanged(all.slice(0, -NEWEST), newest);

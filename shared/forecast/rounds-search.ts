@@ -5,6 +5,8 @@
 // splices to do are compared and one is dropped. While a layer's work stays within `effort` nothing else is dropped and the answer is proven;
 // beyond that the least promising go. Plain "earliest closing first" was refused: it splits rounds that a later start would join.
 
+import { begins, isHandled, openJobs, SAME_MS } from './rounds-begins.ts';
+
 /** A splice as the search sees it: window in ms on one axis. */
 export interface SearchSplice {
   readonly opensMs: number;
@@ -33,9 +35,6 @@ export interface SearchAnswer {
   readonly proven: boolean;
 }
 
-/** Times closer than this are equal, ms. */
-const SAME_MS = 1e-6;
-
 /**
  * The search's axis runs backwards from the last closing: `ready` = where a splice may first stand (its closing), `due` = where its work
  * may last begin. Splices stand sorted by `due`.
@@ -44,8 +43,6 @@ interface Axis {
   readonly originMs: number;
   readonly ready: Float64Array;
   readonly due: Float64Array;
-  /** Smallest `ready` from here on: lets a scan stop early. */
-  readonly readyFrom: Float64Array;
 }
 
 /** A half-plan: the rounds chosen so far, from the last one back. */
@@ -54,6 +51,8 @@ interface HalfPlan {
   readonly free: number;
   readonly missed: number;
   readonly handled: Uint32Array;
+  /** `keyOf(handled)`. */
+  readonly key: number;
   /** All splices before this place are handled. */
   readonly first: number;
   readonly from: HalfPlan | null;
@@ -71,13 +70,7 @@ function makeAxis(splices: readonly SearchSplice[], rules: SearchRules): Axis {
     .map((splice) => ({ ready: originMs - splice.closes, due: originMs - splice.opens - rules.eachMs }))
     .sort((a, b) => a.due - b.due || a.ready - b.ready);
   const ready = Float64Array.from(jobs, (job) => job.ready);
-  const readyFrom = Float64Array.from(ready);
-  for (let i = readyFrom.length - 2; i >= 0; i--) readyFrom[i] = Math.min(readyFrom[i]!, readyFrom[i + 1]!);
-  return { originMs, ready, due: Float64Array.from(jobs, (job) => job.due), readyFrom };
-}
-
-function isHandled(handled: Uint32Array, job: number): boolean {
-  return ((handled[job >>> 5]! >>> (job & 31)) & 1) === 1;
+  return { originMs, ready, due: Float64Array.from(jobs, (job) => job.due) };
 }
 
 function markHandled(handled: Uint32Array, job: number): void {
@@ -93,35 +86,6 @@ function lastBegin(axis: Axis, plan: HalfPlan, spare: number): number {
     left -= 1;
   }
   return axis.due[axis.due.length - 1]!;
-}
-
-/**
- * Begins worth trying: at once, or so that some splice stands exactly where it may first stand, with 0, 1, 2, … others before it
- * (any other begin can be moved until one of these holds, and nothing is lost).
- */
-function begins(axis: Axis, plan: HalfPlan, limits: { eachMs: number; last: number }): number[] {
-  const { eachMs, last } = limits;
-  const tries = [plan.free];
-  let waiting = 0;
-  for (let job = plan.first; job < axis.due.length; job++) {
-    if (!isHandled(plan.handled, job)) waiting += 1;
-  }
-  for (let job = plan.first; job < axis.due.length; job++) {
-    if (isHandled(plan.handled, job)) continue;
-    let begin = axis.ready[job]!;
-    if (begin <= plan.free) continue;
-    if (eachMs === 0) {
-      if (begin <= last + SAME_MS) tries.push(begin);
-      continue;
-    }
-    const skipped = Math.max(0, Math.ceil((begin - last - SAME_MS) / eachMs));
-    begin -= skipped * eachMs;
-    for (let before = skipped; before < waiting && begin > plan.free + SAME_MS; before++) {
-      if (begin <= last + SAME_MS) tries.push(begin);
-      begin -= eachMs;
-    }
-  }
-  return tries.sort((a, b) => a - b).filter((begin, i, all) => i === 0 || begin - all[i - 1]! > SAME_MS);
 }
 
 /** Whether half-plan `a` starts later than `b`: first round first, then the second, and so on. */
@@ -151,29 +115,40 @@ interface Search {
   /** Places tried so far. */
   tried: number;
   /** Best half-plans by what they leave to do; several where one misses fewer and another is further along. */
-  readonly seen: Map<string, HalfPlan[]>;
+  readonly seen: Map<number, HalfPlan[]>;
 }
 
-function keyOf(plan: HalfPlan): string {
-  return String.fromCharCode(...new Uint16Array(plan.handled.buffer));
+/** One word over `handled` (the FNV-1a steps on whole words); equal half-plans have equal keys, others are told apart below. */
+function keyOf(handled: Uint32Array): number {
+  let key = 0x811c9dc5;
+  for (const word of handled)
+    key = Math.imul(Math.imul(key ^ (word & 0xffff), 0x01000193) ^ (word >>> 16), 0x01000193);
+  return key;
+}
+
+function leavesSame(a: HalfPlan, b: HalfPlan): boolean {
+  for (let i = 0; i < a.handled.length; i++) if (a.handled[i] !== b.handled[i]) return false;
+  return true;
 }
 
 /** Enters a half-plan unless a known one is as good; true where it is new. */
 function enter(search: Search, plan: HalfPlan): boolean {
-  const key = keyOf(plan);
-  const known = search.seen.get(key);
+  const known = search.seen.get(plan.key);
   if (known === undefined) {
-    search.seen.set(key, [plan]);
+    search.seen.set(plan.key, [plan]);
     return true;
   }
   for (const other of known) {
+    if (!leavesSame(other, plan)) continue;
     if (other.missed <= plan.missed && (other.free < plan.free - SAME_MS || !startsLater(plan, other))) {
       if (other.free <= plan.free + SAME_MS) return false;
     }
   }
-  const kept = known.filter((other) => !(plan.missed <= other.missed && plan.free <= other.free + SAME_MS));
+  const kept = known.filter(
+    (other) => !(plan.missed <= other.missed && plan.free <= other.free + SAME_MS && leavesSame(other, plan)),
+  );
   kept.push(plan);
-  search.seen.set(key, kept);
+  search.seen.set(plan.key, kept);
   return true;
 }
 
@@ -196,7 +171,10 @@ function close(
     markHandled(handled, job);
   }
   while (first < axis.due.length && isHandled(handled, first)) first += 1;
-  return { free, missed, handled, first, from: plan, begin: round.begin, size: round.served.length };
+  return {
+    ...{ free, missed, handled, key: keyOf(handled), first, from: plan },
+    ...{ begin: round.begin, size: round.served.length },
+  };
 }
 
 /** All half-plans with one round more. */
@@ -205,36 +183,39 @@ function extend(search: Search, plan: HalfPlan, emit: (next: HalfPlan) => void):
   const spare = search.mostMissed - plan.missed;
   const letGo = rules.effort === Infinity ? spare : Math.min(spare, MOST_LET_GO);
   if (letGo < spare) search.whole = false;
-  const limits = { eachMs: rules.eachMs, last: lastBegin(axis, plan, letGo) };
-  for (const begin of begins(axis, plan, limits)) {
+  const open = openJobs(axis, plan);
+  const { jobs, ready, due, readyFrom } = open;
+  const limits = { free: plan.free, eachMs: rules.eachMs, last: lastBegin(axis, plan, letGo) };
+  // Which try served a splice last: cheaper than a fresh list for each.
+  const servedIn = new Int32Array(jobs.length).fill(-1);
+  begins(open, limits).forEach(({ begin, places }, tryNumber) => {
     const served: number[] = [];
-    const handled = plan.handled.slice();
     let tight = begin <= plan.free + SAME_MS;
+    let from = 0;
     let lost = 0;
-    for (let at = begin; ; at += rules.eachMs) {
+    for (let at = begin; tight || served.length <= places; at += rules.eachMs) {
       let chosen = -1;
-      lost = 0;
       search.tried += 1;
-      for (let job = plan.first; job < axis.due.length && axis.readyFrom[job]! <= at + SAME_MS; job++) {
-        if (isHandled(handled, job)) continue;
-        if (axis.due[job]! < at - SAME_MS) {
-          lost += 1;
-          continue;
-        }
-        if (axis.ready[job]! <= at + SAME_MS) {
-          chosen = job;
+      // What is lost now stays lost: it is stepped over for good.
+      while (from < jobs.length && (servedIn[from] === tryNumber || due[from]! < at - SAME_MS)) {
+        if (servedIn[from] !== tryNumber) lost += 1;
+        from += 1;
+      }
+      for (let i = from; i < jobs.length && readyFrom[i]! <= at + SAME_MS; i++) {
+        if (servedIn[i] !== tryNumber && ready[i]! <= at + SAME_MS) {
+          chosen = i;
           break;
         }
       }
       if (chosen < 0 || lost > spare) break;
-      markHandled(handled, chosen);
-      served.push(chosen);
-      if (axis.ready[chosen]! >= at - SAME_MS) tight = true;
+      servedIn[chosen] = tryNumber;
+      served.push(jobs[chosen]!);
+      if (ready[chosen]! >= at - SAME_MS) tight = true;
       if (!tight) continue;
       const next = close(search, plan, { begin, end: at + rules.eachMs, served });
       if (next !== null) emit(next);
     }
-  }
+  });
 }
 
 /** Keeps the most promising: those whose next splice to be missed lies furthest off, then with fewest left to do before it. */
@@ -243,7 +224,7 @@ function narrow(search: Search, layer: readonly HalfPlan[], width: number): Half
   const judged = layer.map((plan) => {
     const frontier = axis.due[plan.first] ?? Infinity;
     let waiting = 0;
-    for (let job = plan.first; job < axis.due.length && axis.readyFrom[job]! <= frontier; job++) {
+    for (let job = plan.first; job < axis.due.length; job++) {
       if (!isHandled(plan.handled, job) && axis.ready[job]! <= frontier) waiting += 1;
     }
     return { plan, frontier, waiting };
@@ -258,11 +239,10 @@ function narrow(search: Search, layer: readonly HalfPlan[], width: number): Half
   search.whole = false;
   // What is dropped must not bar the way to what comes later.
   for (const { plan } of judged.slice(width)) {
-    const key = keyOf(plan);
-    const known = search.seen.get(key);
+    const known = search.seen.get(plan.key);
     if (known !== undefined) {
       search.seen.set(
-        key,
+        plan.key,
         known.filter((other) => other !== plan),
       );
     }
@@ -276,7 +256,7 @@ function isDone(axis: Axis, plan: HalfPlan): boolean {
 
 /** Whether `seen` still holds this half-plan (a better one may have taken its place after it was entered). */
 function isCurrent(search: Search, plan: HalfPlan): boolean {
-  return search.seen.get(keyOf(plan))?.includes(plan) ?? false;
+  return search.seen.get(plan.key)?.includes(plan) ?? false;
 }
 
 /** One layer more: the best finished plan in it, if any, and the half-plans to go on from. */
@@ -309,7 +289,10 @@ function searchWithin(
 ): { readonly plan: HalfPlan | null; readonly whole: boolean } {
   const search: Search = { axis, rules, mostMissed, whole: true, tried: 0, seen: new Map() };
   const handled = new Uint32Array(Math.ceil(axis.due.length / 32));
-  let layer: readonly HalfPlan[] = [{ free: 0, missed: 0, handled, first: 0, from: null, begin: 0, size: 0 }];
+  const key = keyOf(handled);
+  let layer: readonly HalfPlan[] = [
+    { free: 0, missed: 0, handled, key, first: 0, from: null, begin: 0, size: 0 },
+  ];
   while (layer.length > 0) {
     const triedBefore = search.tried;
     const { done, next } = nextLayer(search, layer);

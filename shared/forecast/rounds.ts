@@ -63,7 +63,7 @@ export interface RoundsAsk {
 
 /** Up to this many splices every plan is proven. */
 const PROVEN_SPLICES = 24;
-/** Up to this many, most are proven in a few ms; beyond, the effort keeps 200 splices near 50 ms on a desk computer. */
+/** Up to this many, most are proven in a few ms; beyond, the effort keeps 200 splices below 50 ms on a desk computer. */
 const MOSTLY_PROVEN_SPLICES = 80;
 const HOLD_SECONDS = 60;
 /** Times closer than this are equal, ms. */
@@ -72,7 +72,7 @@ const SAME_MS = 1e-6;
 /** Search effort where none is given: without bound for a few splices, ample for some dozens, modest for hundreds. */
 export function usualEffort(splices: number): number {
   if (splices <= PROVEN_SPLICES) return Infinity;
-  return splices <= MOSTLY_PROVEN_SPLICES ? 100_000 : 4000;
+  return splices <= MOSTLY_PROVEN_SPLICES ? 100_000 : 1000;
 }
 
 interface Times {

@@ -1,5 +1,6 @@
 // Panel time from seeded lines: steady, with stops, with a changed rate.
 
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type CountEvent, panelTimeEstimate } from '../../../shared/forecast/panel-time.ts';
 import { neverStopping, workingTime } from '../../../shared/forecast/working-time.ts';
@@ -87,5 +88,72 @@ describe('panelTimeEstimate()', () => {
     const events = play([{ panels: 40, seconds: 30 }], { sd: 1 });
     const byFours = events.filter((_, i) => i % 4 === 0).map((event) => ({ ...event, panels: 4 }));
     expect(Math.abs(seconds(byFours)! - 30)).toBeLessThan(0.6);
+  });
+});
+
+/** The same panels as somebody counts them who now and then lets some go by and then taps them in, `tapMs` apart. */
+function caughtUp(
+  events: readonly CountEvent[],
+  { from, panels, tapMs }: { from: number; panels: number; tapMs: number },
+): CountEvent[] {
+  const last = events[from + panels - 1]?.atMs ?? 0;
+  return events.map((event, i) =>
+    i >= from && i < from + panels ? { ...event, atMs: last - (from + panels - 1 - i) * tapMs } : event,
+  );
+}
+
+describe('panelTimeEstimate() of counts tapped in at once', () => {
+  test('takes twenty taps within seconds for twenty panels over the time since the count before', () => {
+    const events = caughtUp(play([{ panels: 24, seconds: 30 }]), { from: 4, panels: 20, tapMs: 400 });
+    const estimate = panelTimeEstimate(events, neverStopping, 30);
+    expect(estimate).toMatchObject({ basis: { used: 5, ignored: 0, changed: false } });
+    expect(estimate.seconds).toBeCloseTo(30, 9);
+  });
+
+  test('takes taps a few seconds apart for one lump where the line was planned, or seen, to be slower', () => {
+    const events = caughtUp(play([{ panels: 40, seconds: 30 }], { sd: 0.5 }), {
+      ...{ from: 20, panels: 20, tapMs: 4000 },
+    });
+    expect(Math.abs(panelTimeEstimate(events, neverStopping, 30).seconds! - 30)).toBeLessThan(0.5);
+    expect(Math.abs(seconds(events)! - 30)).toBeLessThan(0.5);
+  });
+
+  test('has no answer where nothing but one burst was seen', () => {
+    const burst = caughtUp(play([{ panels: 20, seconds: 30 }]), { from: 1, panels: 20, tapMs: 300 });
+    expect(panelTimeEstimate(burst, neverStopping, 30)).toEqual({ seconds: null, reason: 'tooFewCounts' });
+    expect(panelTimeEstimate(burst.slice(1), neverStopping, 30).seconds).toBeNull();
+  });
+
+  test('believes a quick line that was planned far too slow', () => {
+    const events = play([{ panels: 40, seconds: 6 }], { sd: 0.2 });
+    expect(Math.abs(panelTimeEstimate(events, neverStopping, 60).seconds! - 6)).toBeLessThan(0.2);
+  });
+
+  test('stops before a burst change nothing: a stop is no reason to take the panels after it for a burst', () => {
+    const events = play([{ panels: 20, seconds: 30 }], { sd: 0.5, stops: { 3: 7200 } });
+    expect(Math.abs(panelTimeEstimate(events, neverStopping, 30).seconds! - 30)).toBeLessThan(0.5);
+  });
+
+  test('comes near the line however the panels were caught up with, at any pace of fingers', () => {
+    fc.assert(
+      fc.property(
+        fc.record({
+          seed: fc.integer({ min: 1, max: 1e6 }),
+          cycle: fc.integer({ min: 12, max: 90 }),
+          tapMs: fc.integer({ min: 0, max: 1900 }),
+          bursts: fc.array(fc.integer({ min: 2, max: 25 }), { minLength: 1, maxLength: 4 }),
+        }),
+        ({ seed, cycle, tapMs, bursts }) => {
+          const plain = play([{ panels: 140, seconds: cycle }], { sd: cycle / 60, seed });
+          let events = plain;
+          bursts.forEach((panels, i) => {
+            events = caughtUp(events, { from: 6 + 33 * i, panels, tapMs: Math.min(tapMs, cycle * 80) });
+          });
+          const estimate = panelTimeEstimate(events, neverStopping, cycle);
+          expect(Math.abs(estimate.seconds! / seconds(plain)! - 1)).toBeLessThan(0.03);
+        },
+      ),
+      { seed: 20_261_126 },
+    );
   });
 });
