@@ -136,18 +136,29 @@ interface Law {
   readonly risk: number;
 }
 
-/** Laws asked for last, by all that goes into them: a line is looked at every few seconds, and few reels differ each time. */
-const laws = new Map<string, Law>();
-/** Laws remembered: a few looks at a long line. */
+/**
+ * Laws that a caller keeps between looks at the same line, by all that goes into them: made empty by the caller, filled here. It
+ * changes no answer, only the time: between two panels a look differs in the moment alone.
+ */
+export type LawMemory = Map<string, Law>;
+/** Laws kept: a few looks at a long line. */
 const LAWS_KEPT = 2000;
 
-function lawOf(load: SlotLoad, asked: { readonly variance: number; readonly wanted: number }): Law {
+function lawOf(
+  load: SlotLoad,
+  asked: { readonly variance: number; readonly wanted: number },
+  laws: LawMemory | undefined,
+): Law {
+  const reckoned = (): Law => {
+    const [early = 0, late = 0] = placementsAt(load, SPREAD_SHARES, asked);
+    return { early, late, risk: riskOfFewerThan(load, asked.wanted) };
+  };
+  if (laws === undefined) return reckoned();
   const { left, sd, loss, lossStrength } = load;
   const key = `${left} ${sd} ${loss} ${lossStrength} ${asked.variance} ${asked.wanted}`;
   const known = laws.get(key);
   if (known) return known;
-  const [early = 0, late = 0] = placementsAt(load, SPREAD_SHARES, asked);
-  const law = { early, late, risk: riskOfFewerThan(load, asked.wanted) };
+  const law = reckoned();
   if (laws.size >= LAWS_KEPT) laws.clear();
   laws.set(key, law);
   return law;
@@ -155,29 +166,27 @@ function lawOf(load: SlotLoad, asked: { readonly variance: number; readonly want
 
 /**
  * Forecast of one slot. Early and late are the 5 % and 95 % points of the working time to run-out: placements, count, learnt
- * loss and panel time together. Throws RangeError for values out of range: check input before.
+ * loss and panel time together. `laws`: kept by the caller between looks, if at all. Throws RangeError for values out of range: check input before.
  * Example: 4000 parts, 12 per panel, 30 s per panel, no loss: 333 full panels, run-out after 10 000 s of work.
  */
-export function forecastSlot(pace: LinePace, load: SlotLoad): SlotForecast {
+export function forecastSlot(pace: LinePace, load: SlotLoad, laws?: LawMemory): SlotForecast {
   checkPace(pace);
   checkLoad(load);
   const secondsPerPlacement = pace.panelSeconds / load.perPanel;
   const momentOfPlacements = (placements: number) =>
     workingMoment(pace.calendar, pace.nowMs, placements * secondsPerPlacement);
   const moments = placementMoments(load);
-  const { early, late, risk } = lawOf(load, {
-    variance: timeSmear(pace, load, moments),
-    wanted: pace.panelsLeft * load.perPanel,
-  });
+  const asked = { variance: timeSmear(pace, load, moments), wanted: pace.panelsLeft * load.perPanel };
+  const { early, late, risk } = lawOf(load, asked, laws);
   return {
     slot: load.slot,
     fullPanels: wholeBelow(moments.mean / load.perPanel),
     placements: { mean: moments.mean, sd: Math.sqrt(moments.variance) },
     workSeconds: moments.mean * secondsPerPlacement,
     runOutMs: {
-      early: momentOfPlacements(early!),
+      early: momentOfPlacements(early),
       expected: momentOfPlacements(moments.mean),
-      late: momentOfPlacements(late!),
+      late: momentOfPlacements(late),
     },
     ...spliceWindow(load, momentOfPlacements),
     risk,

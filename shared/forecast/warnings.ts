@@ -43,6 +43,8 @@ export interface WarningLook {
   readonly risk: number;
   /** How long before opening to speak: fetch, walk, prepare. The line's own setting, s. */
   readonly leadSeconds: number;
+  /** How much before `opensMs` the window may open already (5 % point), s; default 0. The lead is reckoned from there. */
+  readonly earlySeconds?: number;
   readonly previous: WarningState | null;
   /** How far a moment must move away before the level falls, s; default a quarter of the lead. */
   readonly marginSeconds?: number;
@@ -58,7 +60,8 @@ function levelAt(look: WarningLook, earlierMs: number, quietRisk: number): [Warn
   const now = look.nowMs + earlierMs;
   if (now > look.closesMs) return ['late', 'pastClosing'];
   if (now >= look.opensMs) return ['due', 'windowOpen'];
-  if (now >= look.opensMs - look.leadSeconds * 1000) return ['soon', 'withinLead'];
+  if (now >= look.opensMs - (look.leadSeconds + (look.earlySeconds ?? 0)) * 1000)
+    return ['soon', 'withinLead'];
   return ['quiet', 'farOff'];
 }
 

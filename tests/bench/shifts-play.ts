@@ -33,6 +33,14 @@ export interface Foreseen {
   readonly clockEarlyMs: number;
   readonly clockExpectedMs: number;
   readonly clockLateMs: number;
+  readonly opensMs: number;
+  readonly risk: number;
+  readonly level: WarningState['level'];
+  readonly reason: WarningState['reason'];
+  readonly parts: number;
+  readonly sd: number;
+  readonly tapes: number;
+  readonly panelsLeft: number;
 }
 
 /** When a slot and its newest reel were first spoken of. */
@@ -131,6 +139,11 @@ function remember(
       clockEarlyMs: runOutMs.early,
       clockExpectedMs: runOutMs.expected,
       clockLateMs: runOutMs.late,
+      opensMs: slot.forecast.windowMs?.opens ?? runOutMs.early,
+      risk: slot.forecast.risk,
+      ...{ level: slot.warning.level, reason: slot.warning.reason },
+      ...{ parts: slot.estimate.parts ?? 0, sd: slot.estimate.sd, tapes: slot.loaded.tapes.length },
+      panelsLeft: outlook.panelsLeft,
     });
   }
 }

@@ -2,7 +2,12 @@
 
 import { calendarStops } from '../../../shared/forecast/calendar.ts';
 import { panelTimeEstimate } from '../../../shared/forecast/panel-time.ts';
-import { forecastSlot, type LinePace, type SlotForecast } from '../../../shared/forecast/run-out.ts';
+import {
+  forecastSlot,
+  type LawMemory,
+  type LinePace,
+  type SlotForecast,
+} from '../../../shared/forecast/run-out.ts';
 import { needWarning, type WarningLevel, type WarningState } from '../../../shared/forecast/warnings.ts';
 import { type WorkingTime, workingMoment, workingTime } from '../../../shared/forecast/working-time.ts';
 import { compareText } from '../../../shared/log/order.ts';
@@ -108,6 +113,8 @@ interface LookAt {
   /** From `lineCalendar`. */
   readonly calendar: WorkingTime;
   readonly remembered?: ReadonlyMap<string, WarningState>;
+  /** Kept by whoever looks again and again. */
+  readonly laws?: LawMemory;
 }
 
 /** The outlook of a line's run at a moment; null where nothing is being built. */
@@ -130,7 +137,7 @@ export function* outlookSteps(
   const setup = run && floor.setups.get(run.setup);
   if (!run || !rules || !setup) return null;
   const { nowMs, calendar } = at;
-  const seen = panelTimeEstimate(countEvents(run), measuringTime(calendar, run, nowMs));
+  const seen = panelTimeEstimate(countEvents(run), measuringTime(calendar, run, nowMs), run.panelSeconds);
   const panelsLeft = Math.max(0, run.panelsWanted - run.done);
   const pace: LinePace = {
     nowMs,
@@ -178,7 +185,7 @@ function slotOutlook(
   within: {
     readonly rules: LineRules;
     readonly pace: LinePace;
-    readonly at: { readonly nowMs: number; readonly remembered?: ReadonlyMap<string, WarningState> };
+    readonly at: LookAt;
   },
   facts: SlotFacts,
 ): SlotOutlook {
@@ -187,7 +194,7 @@ function slotOutlook(
   const hasLengths = wanted.pitchMm !== null && rules.hubToPickMm !== null && rules.intakeToPickMm !== null;
   const { alpha, beta, reels } = estimate.loss;
   const loss = { mean: alpha / (alpha + beta), strength: alpha + beta, reels };
-  const forecast = forecastSlot(pace, {
+  const load = {
     slot: wanted.slot,
     perPanel: wanted.perPanel,
     left: parts,
@@ -201,7 +208,8 @@ function slotOutlook(
           intakeToPickMm: rules.intakeToPickMm ?? 0,
         }
       : {}),
-  });
+  };
+  const forecast = forecastSlot(pace, load, at.laws);
   const need = loaded.tapes.at(-1)?.entry ?? loaded.entry;
   const key = needKey(loaded.line, wanted.slot, need);
   const raised = floor.raised.get(key);
@@ -223,6 +231,11 @@ function slotOutlook(
     closesMs: forecast.windowMs?.closes ?? forecast.runOutMs.expected,
     risk: forecast.risk,
     leadSeconds: rules.leadSeconds,
+    // Without feeder lengths the early run-out stands for the opening: its spread is in it.
+    earlySeconds:
+      forecast.windowMs === null
+        ? 0
+        : Math.max(0, forecast.runOutMs.expected - forecast.runOutMs.early) / 1000,
     previous,
   });
   return {

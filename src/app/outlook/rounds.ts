@@ -1,16 +1,9 @@
 // Which walks along the line serve the coming splices, who takes which, and what would save a missed one. Pure: an outlook in,
 // a plan out. Windows are narrowed by their own spread first: a walk that comes as the tape leaves the hub comes too early half the time.
 
-import { type CrewShare, shareRounds } from '../../../shared/forecast/crew.ts';
-import { type Cure, curesFor } from '../../../shared/forecast/cure.ts';
-import type {
-  KnownRound,
-  MissedSplice,
-  Round,
-  RoundsAsk,
-  SpliceNeed,
-} from '../../../shared/forecast/rounds.ts';
-import { planRounds } from '../../../shared/forecast/rounds.ts';
+import type { Cure } from '../../../shared/forecast/cure.ts';
+import type { KnownRound, MissedSplice, Round, SpliceNeed } from '../../../shared/forecast/rounds.ts';
+import { answerWalks, type WalkAnswer, type WalkQuestion } from '../../../shared/forecast/walks.ts';
 import { compareSlots } from '../../../shared/setup/address.ts';
 import type { Outlook, SlotOutlook } from './model.ts';
 
@@ -105,30 +98,46 @@ export function needsOf(outlook: Outlook): readonly SlotOutlook[] {
   });
 }
 
-/**
- * Lays out the walks of one or more operators. `known`: the plan last shown, which is held on to while it is as good.
- * `cures`: whether the soonest missed splices are looked at closely.
- */
-export function planWalks(
+/** How walks are asked for. */
+export interface WalkWish {
+  readonly operators: number;
+  /** The plan last shown, which is held on to while it is as good. */
+  readonly known?: readonly (readonly KnownRound[])[];
+  /** Whether the soonest missed splices are looked at closely. */
+  readonly cures?: boolean;
+  /** Keeps who does what even where somebody is missed: sharing anew costs a hundred plans. */
+  readonly keepShares?: boolean;
+  /** Slots that somebody sees to already. */
+  readonly without?: ReadonlySet<string>;
+}
+
+/** What an outlook asks of the planning: figures alone, so that a worker can do it. `slots`: in the order of the question's splices. */
+export function walkQuestion(
   outlook: Outlook,
-  how: {
-    readonly operators: number;
-    readonly known?: readonly (readonly KnownRound[])[];
-    readonly cures?: boolean;
-    /** Keeps who does what even where somebody is missed: sharing anew costs a hundred plans. */
-    readonly keepShares?: boolean;
-    /** Slots that somebody sees to already. */
-    readonly without?: ReadonlySet<string>;
-  },
-): WalkPlan {
-  const slots = needsOf(outlook).filter((slot) => !how.without?.has(slot.slot));
-  const ask: RoundsAsk = {
-    nowMs: outlook.pace.nowMs,
-    walkSeconds: outlook.rules.walkSeconds,
-    eachSeconds: WORK_MARGIN * outlook.rules.spliceSeconds,
-    splices: slots.map((slot) => reachable(spliceNeed(slot), slot, outlook)),
+  wish: WalkWish,
+): { readonly question: WalkQuestion; readonly slots: readonly SlotOutlook[] } {
+  const slots = needsOf(outlook).filter((slot) => !wish.without?.has(slot.slot));
+  const question: WalkQuestion = {
+    rounds: {
+      nowMs: outlook.pace.nowMs,
+      walkSeconds: outlook.rules.walkSeconds,
+      eachSeconds: WORK_MARGIN * outlook.rules.spliceSeconds,
+      splices: slots.map((slot) => reachable(spliceNeed(slot), slot, outlook)),
+    },
+    operators: wish.operators,
+    walkingOrder: slots.map((slot) => slot.slot).sort(compareSlots),
+    partsPerSecond: slots.map(
+      (slot) => slot.wanted.perPanel / ((1 - slot.loss.mean) * outlook.pace.panelSeconds),
+    ),
+    cured: wish.cures === true ? CURED : 0,
+    keepShares: wish.keepShares === true,
+    ...(wish.known === undefined ? {} : { known: wish.known }),
   };
-  const shares = shared(ask, how);
+  return { question, slots };
+}
+
+/** The planning's answer, with the slots that it speaks of. */
+export function toWalkPlan({ shares, cures }: WalkAnswer, slots: readonly SlotOutlook[]): WalkPlan {
   const rounds = shares
     .flatMap((share, operator) => share.rounds.map((round) => toPlanned(round, slots, operator)))
     .sort((a, b) => a.startMs - b.startMs || a.operator - b.operator);
@@ -137,10 +146,7 @@ export function planWalks(
     rounds,
     missed: missed.flatMap((miss, at) => {
       const slot = slots[miss.need];
-      if (!slot) return [];
-      const isNear = how.cures === true && at < CURED;
-      const cures = isNear ? curesOf(outlook, { ask, miss, slot, operators: how.operators }) : [];
-      return [{ slot, byMs: miss.byMs, reason: miss.reason, cures }];
+      return slot ? [{ slot, byMs: miss.byMs, reason: miss.reason, cures: cures[at] ?? [] }] : [];
     }),
     known: shares.map((share) =>
       share.rounds.map((round) => ({
@@ -151,77 +157,10 @@ export function planWalks(
   };
 }
 
-interface Share {
-  readonly rounds: readonly Round[];
-  readonly missed: readonly MissedSplice[];
-}
-
-function shared(
-  ask: RoundsAsk,
-  how: {
-    readonly operators: number;
-    readonly known?: readonly (readonly KnownRound[])[];
-    readonly keepShares?: boolean;
-  },
-): readonly Share[] {
-  const { known } = how;
-  if (how.operators <= 1) {
-    const previous = known?.[0];
-    return [planRounds(previous === undefined ? ask : { ...ask, previous })];
-  }
-  const held = known?.length === how.operators ? heldShares(ask, known) : null;
-  // Sharing anew costs a hundred plans: only where somebody would be missed.
-  if (held !== null && (how.keepShares || held.every((share) => share.missed.length === 0))) return held;
-  const names = Array.from({ length: how.operators }, (_, index) => String(index));
-  const walkingOrder = ask.splices.map((need) => need.slot).sort(compareSlots);
-  const fresh = shareRounds({ rounds: ask, operators: names, walkingOrder }).map(planOfShare);
-  if (held === null) return fresh;
-  return isWorse(held, fresh) ? fresh : held;
-}
-
-function planOfShare(share: CrewShare): Share {
-  return share.plan;
-}
-
-function isWorse(held: readonly Share[], fresh: readonly Share[]): boolean {
-  const sum = (shares: readonly Share[], of: (share: Share) => number) =>
-    shares.reduce((total, share) => total + of(share), 0);
-  const missed = sum(held, (share) => share.missed.length) - sum(fresh, (share) => share.missed.length);
-  const rounds = sum(held, (share) => share.rounds.length) - sum(fresh, (share) => share.rounds.length);
-  return missed > 0 || (missed === 0 && rounds > 0);
-}
-
-/** Each operator keeps the slots that were theirs; new ones go to whoever has a neighbour in the walking order. */
-function heldShares(ask: RoundsAsk, known: readonly (readonly KnownRound[])[]): readonly Share[] {
-  const owner = new Map<string, number>();
-  known.forEach((rounds, operator) => {
-    for (const slot of rounds.flatMap((round) => round.slots)) owner.set(slot, operator);
-  });
-  const order = [...new Set(ask.splices.map((need) => need.slot))].sort(compareSlots);
-  let last = 0;
-  for (const slot of order) {
-    const there = owner.get(slot);
-    if (there === undefined) owner.set(slot, last);
-    else last = there;
-  }
-  return known.map((previous, operator) => {
-    const mine = ask.splices
-      .map((_, need) => need)
-      .filter((need) => owner.get(ask.splices[need]?.slot ?? '') === operator);
-    const plan = planRounds({
-      ...ask,
-      splices: mine.flatMap((need) => ask.splices[need] ?? []),
-      previous,
-    });
-    const back = <T extends { readonly need: number }>(each: T): T => ({
-      ...each,
-      need: mine[each.need] ?? 0,
-    });
-    return {
-      rounds: plan.rounds.map((round) => ({ ...round, splices: round.splices.map(back) })),
-      missed: plan.missed.map(back),
-    };
-  });
+/** Lays out the walks of one or more operators at once. */
+export function planWalks(outlook: Outlook, wish: WalkWish): WalkPlan {
+  const { question, slots } = walkQuestion(outlook, wish);
+  return toWalkPlan(answerWalks(question), slots);
 }
 
 function toPlanned(round: Round, slots: readonly SlotOutlook[], operator: number): PlannedRound {
@@ -234,24 +173,4 @@ function toPlanned(round: Round, slots: readonly SlotOutlook[], operator: number
       return slot ? [{ slot, beginsMs: splice.beginsMs }] : [];
     }),
   };
-}
-
-function curesOf(
-  outlook: Outlook,
-  about: {
-    readonly ask: RoundsAsk;
-    readonly miss: MissedSplice;
-    readonly slot: SlotOutlook;
-    readonly operators: number;
-  },
-): readonly Cure[] {
-  const { slot } = about;
-  const kept = 1 - slot.loss.mean;
-  return curesFor({
-    rounds: about.ask,
-    need: about.miss.need,
-    partsPerSecond: slot.wanted.perPanel / (kept * outlook.pace.panelSeconds),
-    secondPerson: true,
-    secondSlot: true,
-  });
 }

@@ -2,6 +2,7 @@
 // reload nor another tablet forgets or repeats them; calls until somebody takes note.
 
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import type { LawMemory } from '../../../shared/forecast/run-out.ts';
 import type { WarningState } from '../../../shared/forecast/warnings.ts';
 import type { WorkingTime } from '../../../shared/forecast/working-time.ts';
 import { needKey } from '../../../shared/setup/state.ts';
@@ -9,7 +10,8 @@ import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 import { formatMoment } from '../device/clock.ts';
 import { lineCalendar, type Outlook, openWarnings, outlookSteps, type SlotOutlook } from './model.ts';
-import { planWalks, type WalkPlan } from './rounds.ts';
+import { startPlanner } from './planner.ts';
+import { toWalkPlan, type WalkPlan, walkQuestion } from './rounds.ts';
 
 /** A look goes on for this long at a time: well below what a person notices. */
 const SLICE_MS = 8;
@@ -53,8 +55,10 @@ export function startWatch(app: App, alarm: Alarm): Watch {
   const walks = signal<WalkPlan | null>(null);
   let planned: { run: string; operators: number } | null = null;
   let planWaits = false;
+  const planner = startPlanner();
   let sharedMs = Number.NEGATIVE_INFINITY;
   const remembered = new Map<string, WarningState>();
+  const laws: LawMemory = new Map();
   const calledAt = new Map<string, number>();
   let calendar: { line: string; day: number; rules: unknown; time: WorkingTime } | null = null;
   const raising = new Set<string>();
@@ -76,7 +80,7 @@ export function startWatch(app: App, alarm: Alarm): Watch {
     const line = app.line.peek();
     const nowMs = app.clock.nowMs();
     if (line === null) return null;
-    const at = { nowMs, calendar: calendarOf(line, nowMs), remembered };
+    const at = { nowMs, calendar: calendarOf(line, nowMs), remembered, laws };
     return { nowMs, seen: app.store.count(), steps: outlookSteps(app.store.floor(), line, at) };
   }
 
@@ -143,14 +147,19 @@ export function startWatch(app: App, alarm: Alarm): Watch {
     const operators = app.store.floor().crews.get(now.line) ?? 1;
     const isSame = planned?.run === now.run.run && planned.operators === operators;
     const known = isSame ? walks.peek()?.known : undefined;
-    planned = { run: now.run.run, operators };
+    if (!isSame) planned = { run: now.run.run, operators };
     const keepShares = known !== undefined && Math.abs(now.pace.nowMs - sharedMs) < SHARE_EVERY_MS;
     if (!keepShares) sharedMs = now.pace.nowMs;
-    walks.value = planWalks(now, {
+    const { question, slots } = walkQuestion(now, {
       operators,
       cures: true,
       keepShares,
       ...(known === undefined ? {} : { known }),
+    });
+    const asked = planned;
+    planner(question, (answer) => {
+      // Another run, another crew or none by now: this plan is nobody's.
+      if (planned === asked) walks.value = toWalkPlan(answer, slots);
     });
   }
 

@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest';
 import {
   forecastLine,
   forecastSlot,
+  type LawMemory,
   type LinePace,
   panelSecondsFromRate,
   type SlotLoad,
@@ -27,6 +28,29 @@ describe('forecastSlot()', () => {
     expect(333 * 30).toBe(2 * 3600 + 46 * 60 + 30); // the last whole panel, 2 h 46 min 30 s
     expect(forecast.runOutMs.early).toBe(forecast.runOutMs.expected);
     expect(forecast.runOutMs.late).toBe(forecast.runOutMs.expected);
+  });
+
+  test('answers the same with laws kept by the caller, also after one figure of the load or the pace changed', () => {
+    const laws: LawMemory = new Map();
+    const spread = { ...load, sd: 12, loss: 0.004, lossStrength: 800 };
+    const changes: [Partial<LinePace>, Partial<SlotLoad>][] = [
+      [{}, {}],
+      [{ nowMs: nowMs + 5000 }, {}],
+      [{ panelsLeft: 340 }, {}],
+      [{ panelMeanSd: 0.4 }, {}],
+      [{}, { left: 3990 }],
+      [{}, { sd: 13 }],
+      [{}, { loss: 0.005 }],
+      [{}, { lossStrength: 900 }],
+    ];
+    for (const [line, slot] of [...changes, ...changes]) {
+      const asked = [
+        { ...pace, ...line },
+        { ...spread, ...slot },
+      ] as const;
+      expect(forecastSlot(...asked, laws)).toEqual(forecastSlot(...asked));
+    }
+    expect(laws.size).toBe(changes.length - 1);
   });
 
   test('lasts 2.764 h when half a percent is lost', () => {

@@ -26,6 +26,14 @@ describe('needWarning()', () => {
     expect(needWarning({ ...look, nowMs: at * minute })).toMatchObject({ level, reason });
   });
 
+  test('speaks a lead time before the moment at which the window may open already', () => {
+    const spread = { ...look, earlySeconds: 240 };
+    expect(needWarning({ ...spread, nowMs: 40 * minute }).level).toBe('quiet');
+    expect(needWarning({ ...spread, nowMs: 41 * minute })).toMatchObject({ level: 'soon' });
+    expect(needWarning({ ...spread, nowMs: 59 * minute })).toMatchObject({ level: 'soon' });
+    expect(needWarning({ ...spread, nowMs: 60 * minute })).toMatchObject({ level: 'due' });
+  });
+
   test('is quiet when the run ends first', () => {
     expect(needWarning({ ...look, nowMs: 65 * minute, risk: 0.01 })).toMatchObject({
       level: 'quiet',
