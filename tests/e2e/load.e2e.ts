@@ -380,6 +380,10 @@ describe('the sweep', () => {
       );
       expect(seen.verdict).toBe('accepted');
       await goOn(page);
+      // A reload ends no sweep; whether this tablet goes on with it, a person says.
+      await page.reload();
+      await page.getByTestId('sweep-resume').click();
+      await page.getByTestId('sweep-resume').waitFor({ state: 'detached' });
       const wrong = await scanAll(page, 'M2-F-001', reelOf('10-0603-000'));
       expect(wrong.verdict).toBe('refused');
       expect(wrong.text).toContain('Not the reel of the log');

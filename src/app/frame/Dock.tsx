@@ -87,7 +87,7 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
       )}
       {told === null && idle && (
         <div class="well" data-testid="well-idle" data-idle>
-          <small>{words.scanAnything}</small>
+          <small>{state.mode === 'sweep' ? words.sweepOn : words.scanAnything}</small>
           <b>{words.scanAnythingHelp}</b>
         </div>
       )}

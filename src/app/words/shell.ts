@@ -85,6 +85,7 @@ export const shellWords = area({
     unknownSlot: (slot: string) => `This line has no slot ${slot}. Scan the slot’s code at the machine.`,
     unknownCode: (text: string) => `“${text}” is no slot, feeder, badge, panel or reel that is known here.`,
     teachLabel: 'Teach it',
+    sweepOn: 'The sweep is on: each slot and its reel',
     unlistedFeeder: (text: string) => `“${text}” is on no list of this plant. Is it the feeder?`,
     cartHere: (cart: string) => `${cart} is a cart: open Change to dock it.`,
     halfLabel: 'Only part of the label was read. Scan the whole label again.',
@@ -189,6 +190,7 @@ export const shellWords = area({
     unknownCode: (text) =>
       `«${text}» no es aquí posición, alimentador, tarjeta, panel ni bobina que se conozca.`,
     teachLabel: 'Enseñarla',
+    sweepOn: 'Repaso en curso: cada posición y su bobina',
     unlistedFeeder: (text) => `«${text}» no está en ninguna lista de la planta. ¿Es el alimentador?`,
     cartHere: (cart) => `${cart} es un carro: abra Cambio para acoplarlo.`,
     halfLabel: 'Solo se leyó parte de la etiqueta. Escanee la etiqueta entera otra vez.',

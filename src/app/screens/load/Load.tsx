@@ -150,7 +150,24 @@ function SweepBar({ line, desk }: { readonly line: string; readonly desk: DeskRu
       <span class="chip" data-testid="sweep-progress">
         ◉ {words.sweepRunning(formatCount(all - missing.length), formatCount(all))}
       </span>
-      {missing.length > 0 && <span class="chip care code">{missing.slice(0, 3).join(' · ')}…</span>}
+      {missing.length > 0 && (
+        <span class="chip care code">
+          {missing.slice(0, 3).join(' · ')}
+          {missing.length > 3 ? '…' : ''}
+        </span>
+      )}
+      {/* After a reload, or begun on another tablet: scans here are no part of the sweep until a person says so. */}
+      {desk.desk.value.mode !== 'sweep' && (
+        <Button
+          tone="act"
+          testId="sweep-resume"
+          onPress={() => {
+            desk.desk.value = { ...desk.desk.value, mode: 'sweep' };
+          }}
+        >
+          <Icon name="search" /> {words.sweepResume}
+        </Button>
+      )}
       <Button
         testId="sweep-end"
         onPress={async () => {
