@@ -225,8 +225,15 @@ describe('a splice', () => {
       });
       expect(old.lot).toMatch(/^LT-/);
 
+      // The checklist of this very splice is a tap away, and the verdict's page is not in its way.
+      await page.getByTestId('verdict-checklist').click();
+      await page.getByTestId('list-open').click();
+      await page.getByTestId('checklist').waitFor();
+      const [opened] = await ownEntries(page, 'checklist.opened');
+      expect(opened?.payload).toMatchObject({ slot, changeover: null });
+
       // The forecast goes on with the joined tape.
-      await goOn(page);
+      await goTo(page, 'line');
       await page.getByTestId('line-all').click();
       const joined = (await shownRows(page)).find((row) => row.slot === slot);
       expect(joined?.parts).toBeGreaterThan(4000);

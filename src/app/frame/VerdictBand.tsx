@@ -4,8 +4,10 @@ import { differingCharacters } from '../../../shared/labels/part-numbers.ts';
 import type { Reason } from '../../../shared/verdict/reasons.ts';
 import { reasonVerdicts } from '../../../shared/verdict/reasons.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';
+import { address } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
+import { changeWords } from '../words/change.ts';
 import { type ReasonFacts, verdictWords } from '../words/verdict.ts';
 import { formatSpan, say } from '../words/words.ts';
 import './verdict.css';
@@ -146,6 +148,18 @@ export function VerdictBand(props: {
           )}
         </div>
         {shown.act === 'splice' && shown.verdict === 'accepted' && <p class="mind">{words.spliceCaution}</p>}
+        {shown.act === 'splice' && shown.verdict === 'accepted' && shown.slot !== null && (
+          <p>
+            <a
+              class="button quiet"
+              href={address('change', 'list', 'splice', shown.slot)}
+              onClick={desk.goOn}
+              data-testid="verdict-checklist"
+            >
+              {say(changeWords).splice}
+            </a>
+          </p>
+        )}
         {shown.act === 'load' && shown.verdict === 'accepted' && <p class="mind">{words.loadCaution}</p>}
       </div>
     </section>
