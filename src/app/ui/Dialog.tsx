@@ -18,6 +18,8 @@ export function Dialog({ title, children, onClose, wide = false, tone = 'plain' 
     const dialog = element.current;
     if (dialog && !dialog.open) dialog.showModal();
     dialog?.focus();
+    // The platform goes to the first field of a modal, wherever it stands; people begin at the title.
+    if (dialog) dialog.scrollTop = 0;
     return () => dialog?.close();
   }, []);
   return (

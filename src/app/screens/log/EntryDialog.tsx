@@ -3,14 +3,17 @@
 import { useState } from 'preact/hooks';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import type { FloorState } from '../../../../shared/setup/state.ts';
+import type { CountBasis, Source, Verdict } from '../../../../shared/setup/vocabulary.ts';
 import { useApp } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
+import { visible } from '../../ui/visible.ts';
+import { countWords } from '../../words/count.ts';
 import { logWords } from '../../words/log.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
-import { actorName, kindName } from './EntryRow.tsx';
+import { actorName, kindName, reasonTitles } from './EntryRow.tsx';
 
 interface EntryDialogProps {
   readonly entry: Entry;
@@ -31,6 +34,20 @@ function isNewest(floor: FloorState, entry: Entry): boolean {
   for (const slot of floor.slots.values()) if (slot.entry === id) return true;
   for (const taken of floor.takenOff.values()) if (taken.entry === id) return true;
   return floor.holds.has(id);
+}
+
+/** A fact as a person reads it; what has no words of its own stands as it is kept. */
+function factText(name: string, value: unknown, entry: Entry, floor: FloorState): string {
+  const words = say(logWords);
+  if (name === 'reasons') return reasonTitles(entry).join(' · ') || '–';
+  if (name === 'act') return words.acts[value as keyof typeof words.acts] ?? String(value); // older acts stay as they are
+  if (name === 'verdict') return words.verdicts[value as Verdict] ?? String(value);
+  if (name === 'via') return words.sources[value as Source] ?? String(value);
+  if (name === 'basis') return say(countWords).bases[value as CountBasis] ?? String(value);
+  if (name === 'by') return floor.people.get(String(value))?.name ?? String(value);
+  if (Array.isArray(value) && value.every((each) => typeof each === 'string'))
+    return value.map(visible).join(' · ') || '–';
+  return typeof value === 'object' ? JSON.stringify(value) : visible(String(value));
 }
 
 export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
@@ -72,10 +89,8 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
               .filter(([name, value]) => name !== 'slots' && value !== null && value !== '')
               .map(([name, value]) => (
                 <tr key={name}>
-                  <th class="code">{name}</th>
-                  <td class="code wrap">
-                    {typeof value === 'object' ? JSON.stringify(value) : String(value)}
-                  </td>
+                  {words.facts[name] ? <th>{words.facts[name]}</th> : <th class="code">{name}</th>}
+                  <td class="code wrap">{factText(name, value, entry, floor)}</td>
                 </tr>
               ))}
             <tr>

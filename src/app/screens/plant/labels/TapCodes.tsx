@@ -4,10 +4,10 @@ import { useState } from 'preact/hooks';
 import { RULE_FIELDS } from '../../../../../shared/labels/rules.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
+import { visible } from '../../../ui/visible.ts';
 import { teachWords } from '../../../words/teach.ts';
 import { say } from '../../../words/words.ts';
 import { dropCode, moveEnd, nameSpan, type Span, type Teaching, tapToken, tokensOf } from './model.ts';
-import { visible } from './parts.tsx';
 
 interface TapCodesProps {
   readonly teaching: Teaching;

@@ -3,10 +3,10 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
 import { useApp } from '../../../app.ts';
+import { visible } from '../../../ui/visible.ts';
 import { teachWords } from '../../../words/teach.ts';
 import { formatCount, say } from '../../../words/words.ts';
 import { createGatherer, type LogLabel, tryOnLog } from './model.ts';
-import { visible } from './parts.tsx';
 
 /** Labels looked at: some weeks of a busy line. */
 const MOST_LABELS = 5000;

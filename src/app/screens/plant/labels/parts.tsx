@@ -2,15 +2,11 @@
 
 import type { LabelReading } from '../../../../../shared/labels/reading.ts';
 import type { CodePattern } from '../../../../../shared/labels/rules.ts';
+import { visible } from '../../../ui/visible.ts';
 import { labelWarningWords } from '../../../words/label-warnings.ts';
 import { teachWords } from '../../../words/teach.ts';
 import { say } from '../../../words/words.ts';
 import { statedFields } from './model.ts';
-
-/** Control characters as Unicode's Control Pictures, so that they can be seen and counted. */
-export function visible(text: string): string {
-  return text.replace(/[\u0000-\u001f]/g, (char) => String.fromCharCode(0x2400 + char.charCodeAt(0)));
-}
 
 /** What a reading states, and what to know about it. */
 export function Reading({ reading, testId }: { readonly reading: LabelReading; readonly testId?: string }) {
