@@ -78,7 +78,6 @@ export interface DeskRun {
  */
 function isSameSplice(shown: ShownVerdict, scanned: Desk): boolean {
   return (
-    shown.act === 'splice' &&
     scanned.slot === shown.slot &&
     scanned.question === null &&
     scanned.told === null &&
@@ -201,8 +200,10 @@ export function createDesk(
       return true;
     }
     // A new scan answers a shown verdict: nobody should have to tap between two reels.
-    if (shown.value && isSameSplice(shown.value, judgement.scans.takeScan(emptyDesk, scan, seen)))
-      return true;
+    if (shown.value?.act === 'splice') {
+      const alone = judgement.scans.takeScan(emptyDesk, scan, seen);
+      if (isSameSplice(shown.value, alone)) return true;
+    }
     if (shown.value) goOn();
     settle(judgement.scans.takeScan(desk.value, scan, seen), scan);
     return true;
