@@ -6,6 +6,7 @@ import type { CountBasis, Source } from '../../../shared/setup/vocabulary.ts';
 import type { App } from '../app.ts';
 import { loadWords } from '../words/load.ts';
 import { say } from '../words/words.ts';
+import { unloadedFacts } from './unloaded.ts';
 
 /** What somebody counted on the reel that comes off; null where nobody did. */
 export interface CountedLeft {
@@ -24,21 +25,16 @@ export async function takeOut(
   const floor = app.store.floor();
   const loaded = floor.slots.get(slotKey(line, slot));
   if (!loaded) return;
-  const tape = loaded.tapes.at(-1);
-  const run = floor.current.get(line) ?? null;
   const words = say(loadWords);
   const [entry] = await app
     .write([
       {
         kind: 'reel.unloaded',
         payload: {
-          ...{ line, run, slot, feeder: loaded.feeder, via },
-          reel: tape === undefined || tape.reel.startsWith('~') ? null : tape.reel,
-          part: tape?.part ?? null,
-          lot: tape?.lot ?? null,
+          ...unloadedFacts(floor, loaded),
+          via,
           quantity: counted?.quantity ?? null,
           basis: counted?.basis ?? null,
-          panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
         },
       },
     ])

@@ -4,6 +4,7 @@ import type { Docking } from '../../../../shared/changeover/docking.ts';
 import { recognise } from '../../../../shared/setup/recognise.ts';
 import type { FloorState } from '../../../../shared/setup/state.ts';
 import type { App } from '../../app.ts';
+import { unloadedFacts } from '../../desk/unloaded.ts';
 import type { Scan } from '../../scan/scan.ts';
 
 /** The cart that a scan names; null where it names none that the log knows, or may name something else as well. */
@@ -23,20 +24,14 @@ export function dockingEntries(
   more: { readonly line: string; readonly setup: string; readonly docking: Docking },
 ): Wanted {
   const { line, setup, docking } = more;
-  const run = floor.current.get(line) ?? null;
-  const panels = run === null ? 0 : (floor.runs.get(run)?.done ?? 0);
   return [
-    ...docking.off.map(({ slot, feeder, tapes }) => {
-      const tape = tapes.at(-1);
-      return {
-        kind: 'reel.unloaded' as const,
-        payload: {
-          ...{ line, run, slot, feeder, panels, cart, via: 'machine' as const },
-          reel: tape === undefined || tape.reel.startsWith('~') ? null : tape.reel,
-          ...{ part: tape?.part ?? null, lot: tape?.lot ?? null, quantity: null, basis: null },
-        },
-      };
-    }),
+    ...docking.off.map((loaded) => ({
+      kind: 'reel.unloaded' as const,
+      payload: {
+        ...unloadedFacts(floor, loaded),
+        ...{ cart, via: 'machine' as const, quantity: null, basis: null },
+      },
+    })),
     {
       kind: 'cart.docked' as const,
       payload: { cart, line, setup, slots: docking.ready.map(({ slot }) => slot) },
