@@ -3,6 +3,7 @@
 // separator or its stand-in); the stand-in found right after the format is that label's separator. Refused: replacing
 // every known stand-in everywhere first, which cuts part numbers that hold `]`, `@` or `|`.
 
+import { isAlphanumeric, isDigit } from './characters.ts';
 import type { LabelWarning } from './warnings.ts';
 
 const GS = '\x1d';
@@ -93,14 +94,6 @@ function signAt(text: string, at: number, signs: readonly string[], words: reado
     if (startsWithAnyCase(text, at, word)) return text.slice(at, at + word.length);
   }
   return '';
-}
-
-function isAlphanumeric(char: number): boolean {
-  return (char >= 48 && char <= 57) || (char >= 65 && char <= 90) || (char >= 97 && char <= 122);
-}
-
-function isDigit(char: number): boolean {
-  return char >= 48 && char <= 57;
 }
 
 interface Header {

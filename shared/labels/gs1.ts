@@ -3,6 +3,7 @@
 // closed list of identifiers (GS1 General Specifications, "element strings with predefined length"); all others end at
 // FNC1, which scanners send as GS (0x1D), or at the end. Refused: guessing where a value ends after a lost FNC1.
 
+import { isDigit } from './characters.ts';
 import type { Basket, ElementKind, LabelElement } from './elements.ts';
 import type { LabelFieldName } from './reading.ts';
 
@@ -98,10 +99,6 @@ function predefinedLength(two: number): number {
   if (two === 20) return 2;
   if (two >= 31 && two <= 36) return 6;
   return two === 41 ? 13 : 0;
-}
-
-function isDigit(char: number): boolean {
-  return char >= 48 && char <= 57;
 }
 
 function allDigits(text: string): boolean {

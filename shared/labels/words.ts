@@ -3,6 +3,7 @@
 // character that stands before the words tells whether a value may hold blanks or commas. Refused: splitting at commas
 // first, which cuts a value that holds one.
 
+import { isDigit, isLetter } from './characters.ts';
 import { type Basket, type ElementKind, type LabelElement, mh10Element } from './elements.ts';
 import { LOOSE_IDENTIFIERS } from './identifiers.ts';
 import { isRemark } from './pieces.ts';
@@ -134,14 +135,6 @@ interface Entry {
   /** Where the key begins, and where its value does. */
   readonly at: number;
   readonly from: number;
-}
-
-function isLetter(char: number): boolean {
-  return (char >= 65 && char <= 90) || (char >= 97 && char <= 122);
-}
-
-function isDigit(char: number): boolean {
-  return char >= 48 && char <= 57;
 }
 
 function isQuote(char: number): boolean {
