@@ -2,6 +2,7 @@
 // Method: the search (rounds-search.ts) gives the rounds' starts and sizes; the places are filled by "earliest closing first"; a plan that the
 // operator already knows is kept while it is as good. A fresh plan at every look was refused: rounds that jump about are not trusted.
 
+import { SAME_MS } from './rounds-begins.ts';
 import { type RoundShape, searchRounds } from './rounds-search.ts';
 
 /** One splice to do: its work begins at or after `opensMs` and ends at or before `closesMs`, ms since 1970. */
@@ -66,8 +67,6 @@ const PROVEN_SPLICES = 24;
 /** Up to this many, most are proven in a few ms; beyond, the effort keeps 200 splices below 50 ms on a desk computer. */
 const MOSTLY_PROVEN_SPLICES = 80;
 const HOLD_SECONDS = 60;
-/** Times closer than this are equal, ms. */
-const SAME_MS = 1e-6;
 
 /** Search effort where none is given: without bound for a few splices, ample for some dozens, modest for hundreds. */
 export function usualEffort(splices: number): number {

@@ -48,3 +48,8 @@ function isFeederInUse(state: FloorState, text: string): boolean {
   for (const slot of state.slots.values()) if (slot.feeder === text) return true;
   return false;
 }
+
+/** True where one of the texts may be somebody's badge, whatever else it may be. */
+export function holdsBadge(state: FloorState, line: string | null, texts: readonly string[]): boolean {
+  return texts.some((text) => recognise(state, line, text).some(({ is }) => is === 'person'));
+}

@@ -147,18 +147,22 @@ export function VerdictBand(props: {
             </Button>
           )}
         </div>
-        {shown.act === 'splice' && shown.verdict === 'accepted' && <p class="mind">{words.spliceCaution}</p>}
-        {shown.act === 'splice' && shown.verdict === 'accepted' && shown.slot !== null && (
-          <p>
-            <a
-              class="button quiet"
-              href={address('change', 'list', 'splice', shown.slot)}
-              onClick={desk.goOn}
-              data-testid="verdict-checklist"
-            >
-              {say(changeWords).splice}
-            </a>
-          </p>
+        {shown.act === 'splice' && shown.verdict === 'accepted' && (
+          <>
+            <p class="mind">{words.spliceCaution}</p>
+            {shown.slot !== null && (
+              <p>
+                <a
+                  class="button quiet"
+                  href={address('change', 'list', 'splice', shown.slot)}
+                  onClick={desk.goOn}
+                  data-testid="verdict-checklist"
+                >
+                  {say(changeWords).splice}
+                </a>
+              </p>
+            )}
+          </>
         )}
         {shown.act === 'load' && shown.verdict === 'accepted' && <p class="mind">{words.loadCaution}</p>}
       </div>

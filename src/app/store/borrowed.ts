@@ -4,13 +4,12 @@
 // state" is one number a chain. It lies in the log's database until every entry that it stands for is here: a cache may be lost,
 // and the part of the log that is here would then be taken for the whole.
 
-import Dexie from 'dexie';
 import { chainId, type Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { applyEntry } from '../../../shared/setup/fold.ts';
 import type { Replica } from '../../../shared/setup/replica.ts';
 import type { FloorState, FoldPosition } from '../../../shared/setup/state.ts';
-import { entryToRow, type LogDatabase, orderIndex, orderKey } from './database.ts';
+import { countUpTo, entryToRow, type LogDatabase } from './database.ts';
 import type { Handed } from './pack.ts';
 
 /** A chain, and how far it goes. */
@@ -114,10 +113,7 @@ export async function countMissing(log: LogDatabase, borrowed: Borrowed): Promis
 
 /** All that the state stands for is here: true where more than that is, so that the log must be folded anew. */
 export async function giveBack(log: LogDatabase, borrowed: Borrowed): Promise<boolean> {
-  const before = await log.entries
-    .where(orderIndex)
-    .between([Dexie.minKey], orderKey(borrowed.position), true, true)
-    .count();
+  const before = await countUpTo(log, borrowed.position);
   await log.meta.delete(KEY);
   return before !== borrowed.count;
 }

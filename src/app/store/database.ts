@@ -58,6 +58,11 @@ export function orderKey(position: OrderKey): (string | number)[] {
   return [position.hlc.ms, position.hlc.n, position.tablet, position.epoch, position.seq];
 }
 
+/** Entries up to and including a position of the folding order. */
+export function countUpTo(log: LogDatabase, position: OrderKey): Promise<number> {
+  return log.entries.where(orderIndex).between([Dexie.minKey], orderKey(position), true, true).count();
+}
+
 /** Why the store cannot go on, as far as people can do something about it. */
 export const storeFaults = ['disk-full', 'closed-by-newer', 'lost', 'unknown'] as const;
 export type StoreFault = (typeof storeFaults)[number];

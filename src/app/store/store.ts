@@ -1,7 +1,6 @@
 // The tablet's log and the floor as it says: opened once, appended to, folded, told to the other windows of this tablet.
 // A screen that shows a verdict awaits `append`; lists read `floor` and are told of changes by `onChange`.
 
-import Dexie from 'dexie';
 import type { Entry, JsonObject } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { checkPayload, type EntryKind, type PayloadOf } from '../../../shared/setup/kinds.ts';
@@ -26,6 +25,7 @@ import {
 } from './borrowed.ts';
 import {
   CacheDatabase,
+  countUpTo,
   type EntryRow,
   entryToRow,
   LogDatabase,
@@ -352,10 +352,7 @@ async function loadReplica(log: LogDatabase, cache: CacheDatabase): Promise<Load
     .catch(() => undefined); // a broken cache is no reason not to start
   if (kept?.version !== FOLD_VERSION) return { replica: await foldAll(log, null), keptCount: 0, ...whole };
   const { position, count } = kept.snapshot;
-  const before = await log.entries
-    .where(orderIndex)
-    .between([Dexie.minKey], orderKey(position), true, true)
-    .count();
+  const before = await countUpTo(log, position);
   if (before !== count) return { replica: await foldAll(log, null), keptCount: 0, ...whole }; // entries came in late after it was kept
   const replica = createReplica(kept.snapshot);
   await readFrom(log, position, (entries) => {

@@ -4,7 +4,7 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { type Docking, dockingOf } from '../../../../shared/changeover/docking.ts';
 import { lastGoodPanelMs } from '../../../../shared/changeover/times.ts';
-import { recognise } from '../../../../shared/setup/recognise.ts';
+import { holdsBadge } from '../../../../shared/setup/recognise.ts';
 import type { Changeover, SlotState } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
@@ -52,8 +52,10 @@ export function DockDialog({ cart, line, onClose }: DockDialogProps) {
     () =>
       app.scans.take(
         ({ codes }: Scan) =>
-          !codes.some(({ text }) =>
-            recognise(app.store.floor(), line, text).some(({ is }) => is === 'person'),
+          !holdsBadge(
+            app.store.floor(),
+            line,
+            codes.map(({ text }) => text),
           ),
       ),
     [line],

@@ -5,7 +5,7 @@ import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
 import { failedExamples } from '../../../../../shared/labels/teach.ts';
 import { siteRules } from '../../../../../shared/setup/fold-labels.ts';
-import { recognise } from '../../../../../shared/setup/recognise.ts';
+import { holdsBadge } from '../../../../../shared/setup/recognise.ts';
 import type { TaughtRule } from '../../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { saveFile } from '../../../device/save-file.ts';
@@ -47,9 +47,7 @@ function RuleList() {
     () =>
       app.scans.take((scan) => {
         const codes = scan.codes.map(({ text }) => text);
-        const isBadge = (text: string) =>
-          recognise(app.store.floor(), app.line.value, text).some(({ is }) => is === 'person');
-        if (codes.some(isBadge)) return false;
+        if (holdsBadge(app.store.floor(), app.line.value, codes)) return false;
         setScanned(codes);
         return true;
       }),

@@ -5,7 +5,7 @@ import { DATE_FORMATS } from '../../../../../shared/labels/dates.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
 import { siteRules } from '../../../../../shared/setup/fold-labels.ts';
-import { recognise } from '../../../../../shared/setup/recognise.ts';
+import { holdsBadge } from '../../../../../shared/setup/recognise.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { ConfirmPerson } from '../../../frame/ConfirmPerson.tsx';
 import { Button } from '../../../ui/Button.tsx';
@@ -33,9 +33,7 @@ export function Teach() {
     app.openTasks.value += 1;
     const release = app.scans.take((scan) => {
       const codes = scan.codes.map(({ text }) => text);
-      const isBadge = (text: string) =>
-        recognise(app.store.floor(), app.line.value, text).some(({ is }) => is === 'person');
-      if (codes.some(isBadge)) return false;
+      if (holdsBadge(app.store.floor(), app.line.value, codes)) return false;
       teaching.value = addCodes(teaching.value ?? firstTeaching, codes);
       return true;
     });

@@ -3,7 +3,7 @@
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import { compareText } from '../../../../../shared/log/order.ts';
 import { siteRules } from '../../../../../shared/setup/fold-labels.ts';
-import { recognise } from '../../../../../shared/setup/recognise.ts';
+import { holdsBadge } from '../../../../../shared/setup/recognise.ts';
 import type { Block, Feeder, FloorState } from '../../../../../shared/setup/state.ts';
 import type { Scan } from '../../../scan/scan.ts';
 
@@ -19,7 +19,7 @@ export interface ScannedThing {
 /** Reads a scan; null for a badge, which signs in whatever page is open, and for nothing. */
 export function readScan(floor: FloorState, line: string | null, scan: Scan): ScannedThing | null {
   const raw = scan.codes[0]?.text.trim() ?? '';
-  if (raw === '' || recognise(floor, line, raw).some(({ is }) => is === 'person')) return null;
+  if (raw === '' || holdsBadge(floor, line, [raw])) return null;
   const sitesParts = new Set(
     [...floor.setups.values()].flatMap(({ slots }) => slots.map(({ part }) => part)),
   );
