@@ -1,5 +1,5 @@
 // One simulated shift under a rule of whom to send when, with what was foreseen on the way. The app's own rule looks through the
-// app's own code (lineOutlook, needWarning within it, planWalks); the naive rule is a label's count over usage times nominal cycle.
+// app's own code (lineOutlook, needWarning within it, walkQuestion); the naive rule is a label's count over usage times nominal cycle.
 
 import type { SplicePolicy } from '../../demo/policy.ts';
 import { lineId } from '../../demo/setups.ts';
@@ -11,7 +11,7 @@ import { compareSlots } from '../../shared/setup/address.ts';
 import { usedPlacements, wantedOn } from '../../shared/setup/left.ts';
 import { type FloorState, needKey } from '../../shared/setup/state.ts';
 import { lineCalendar, lineOutlook, type Outlook } from '../../src/app/outlook/model.ts';
-import { planWalks } from '../../src/app/outlook/rounds.ts';
+import { planWalks } from '../src/app/outlook/plan-walks.ts';
 
 /** 2026-03-02T06:00:00Z, a Monday. */
 const startMs = 1_772_431_200_000;

@@ -1,7 +1,8 @@
 // Plans walks off the page's thread: one question at a time, only the newest waits. Where no worker starts, the page plans itself:
 // late walks beat none.
 
-import { answerWalks, type WalkAnswer, type WalkQuestion } from '../../../shared/forecast/walks.ts';
+import type { WalkAnswer, WalkQuestion } from '../../../shared/forecast/walks.ts';
+import { later } from '../device/later.ts';
 
 interface Asked {
   readonly question: WalkQuestion;
@@ -43,14 +44,24 @@ export function startPlanner(): Planner {
     return started;
   }
 
+  async function planHere({ question, take }: Asked): Promise<void> {
+    const { answerWalks } = await import('../../../shared/forecast/walks.ts');
+    const answer = answerWalks(question);
+    goOn();
+    take(answer);
+  }
+
   function ask(asked: Asked): void {
+    busy = asked;
     if (isBroken) {
-      asked.take(answerWalks(asked.question));
+      void planHere(asked);
       return;
     }
-    busy = asked;
-    worker ??= start();
-    worker.postMessage(asked.question);
+    later(() => {
+      // Nobody walks by the list before the first screen stands; the worker is not to compete with it.
+      worker ??= start();
+      worker.postMessage(asked.question);
+    });
   }
 
   return (question, take) => {

@@ -1,9 +1,10 @@
-// Which walks along the line serve the coming splices, who takes which, and what would save a missed one. Pure: an outlook in,
-// a plan out. Windows are narrowed by their own spread first: a walk that comes as the tape leaves the hub comes too early half the time.
+// Which walks along the line serve the coming splices, who takes which, and what would save a missed one. Pure: an outlook
+// becomes figures to plan with, and the answer a plan; the planning itself is heavy and done elsewhere. Windows are narrowed by
+// their own spread first: a walk that comes as the tape leaves the hub comes too early half the time.
 
 import type { Cure } from '../../../shared/forecast/cure.ts';
 import type { KnownRound, MissedSplice, Round, SpliceNeed } from '../../../shared/forecast/rounds.ts';
-import { answerWalks, type WalkAnswer, type WalkQuestion } from '../../../shared/forecast/walks.ts';
+import type { WalkAnswer, WalkQuestion } from '../../../shared/forecast/walks.ts';
 import { compareSlots } from '../../../shared/setup/address.ts';
 import type { Outlook, SlotOutlook } from './model.ts';
 
@@ -155,12 +156,6 @@ export function toWalkPlan({ shares, cures }: WalkAnswer, slots: readonly SlotOu
       })),
     ),
   };
-}
-
-/** Lays out the walks of one or more operators at once. */
-export function planWalks(outlook: Outlook, wish: WalkWish): WalkPlan {
-  const { question, slots } = walkQuestion(outlook, wish);
-  return toWalkPlan(answerWalks(question), slots);
 }
 
 function toPlanned(round: Round, slots: readonly SlotOutlook[], operator: number): PlannedRound {

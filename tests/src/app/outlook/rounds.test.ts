@@ -7,8 +7,9 @@ import { applyEntry } from '../../../../shared/setup/fold.ts';
 import { emptyState, type FloorState } from '../../../../shared/setup/state.ts';
 import { feederLosses } from '../../../../src/app/outlook/losses.ts';
 import { lineCalendar, lineOutlook, type Outlook } from '../../../../src/app/outlook/model.ts';
-import { needsOf, planWalks, spliceNeed } from '../../../../src/app/outlook/rounds.ts';
+import { needsOf, spliceNeed } from '../../../../src/app/outlook/rounds.ts';
 import { fullReelOf, lineSupply, waitingReels } from '../../../../src/app/outlook/supply.ts';
+import { planWalks } from './plan-walks.ts';
 
 const startMs = 1_772_431_200_000;
 const floor: FloorState = emptyState();
