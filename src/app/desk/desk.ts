@@ -1,6 +1,6 @@
 // Runs the desk: takes scans, asks for the verdict when everything is there, writes it down, and only then shows it.
 
-import { effect, type Signal, signal } from '@preact/signals';
+import { batch, effect, type Signal, signal } from '@preact/signals';
 import { entryId } from '../../../shared/log/entry.ts';
 import { wantedOn } from '../../../shared/setup/left.ts';
 import { mayDo } from '../../../shared/setup/may.ts';
@@ -48,6 +48,9 @@ async function loadJudgement(): Promise<Judgement> {
   ]);
   return { scans, verifyReel };
 }
+
+/** A write that takes longer shows the filled wells meanwhile; before that, drawing them would only delay the verdict. */
+const SLOW_WRITE_MS = 150;
 
 /** The running desk. */
 export interface DeskRun {
@@ -132,11 +135,10 @@ export function createDesk(
   };
 
   function set(next: Desk): void {
-    desk.value = next;
     const seen = view();
-    if (!seen || busy.value || shown.value !== null || !isDeskReady(next, seen)) return;
+    if (!seen || busy.value || shown.value !== null || !isDeskReady(next, seen)) desk.value = next;
     // Everything is there, but the log must say who: the badge is the last thing wanted.
-    if (mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may)
+    else if (mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may)
       judge(next, seen).catch(() => undefined); // shown by the fault screen
     else desk.value = { ...next, told: { tell: 'sign-in' } };
   }
@@ -144,8 +146,14 @@ export function createDesk(
   async function judge(ready: Desk, seen: DeskView): Promise<void> {
     const { slot, reel } = ready;
     const setup = seen.floor.chosen.get(seen.line);
-    if (slot === null || reel === null || setup === undefined || judgement === null) return;
+    if (slot === null || reel === null || setup === undefined || judgement === null) {
+      desk.value = ready;
+      return;
+    }
     busy.value = true;
+    const slow = setTimeout(() => {
+      desk.value = ready;
+    }, SLOW_WRITE_MS);
     const act = deskAct(ready, seen);
     const answer = judgement.verifyReel(seen.floor, {
       ...{ act, line: seen.line, setup, slot, feeder: ready.feeder, reel },
@@ -169,12 +177,19 @@ export function createDesk(
         },
       ]);
       const next = setupProgress(app.store.floor(), seen.line).next?.slot ?? null;
-      shown.value = {
-        ...{ entry: entry ? entryId(entry) : '', act, slot, feeder: ready.feeder, reel },
-        ...{ verdict: answer.verdict, reasons: answer.reasons, wanted, next },
-      };
-      if (answer.verdict === 'accepted') desk.value = { ...emptyDesk, mode: ready.mode };
+      batch(() => {
+        shown.value = {
+          ...{ entry: entry ? entryId(entry) : '', act, slot, feeder: ready.feeder, reel },
+          ...{ verdict: answer.verdict, reasons: answer.reasons, wanted, next },
+        };
+        desk.value = answer.verdict === 'accepted' ? { ...emptyDesk, mode: ready.mode } : ready;
+        busy.value = false;
+      });
+    } catch (error) {
+      desk.value = ready; // nothing scanned is lost
+      throw error;
     } finally {
+      clearTimeout(slow);
       busy.value = false;
     }
     takeWaiting();

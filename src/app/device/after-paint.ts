@@ -1,9 +1,9 @@
 // After the frame that is being made: what a person waits for is drawn first, the rest of the screen follows.
 
-/** A hidden page draws no frames; then it is done after this long. */
-const HIDDEN_MS = 100;
+/** A page that draws no frames, or is never idle, goes on after this long. */
+const LATEST_MS = 100;
 
-/** Does something once the next frame has been drawn. */
+/** Does something once the next frame has been drawn and nothing that a person waits for is to be done. */
 export function afterPaint(work: () => void): void {
   let isDone = false;
   const once = () => {
@@ -12,6 +12,9 @@ export function afterPaint(work: () => void): void {
     clearTimeout(timer);
     work();
   };
-  const timer = setTimeout(once, HIDDEN_MS);
-  requestAnimationFrame(() => setTimeout(once, 0));
+  const timer = setTimeout(once, LATEST_MS);
+  requestAnimationFrame(() => {
+    if ('requestIdleCallback' in globalThis) requestIdleCallback(once);
+    else setTimeout(once, 0); // not every browser tells when it is idle
+  });
 }

@@ -1,4 +1,4 @@
-// Appends to the log. Method: read the chain's head, seal and sign outside any transaction, then in one transaction make sure
+// Appends to the log. Method: take the chain's head, seal and sign outside any transaction, then in one transaction make sure
 // that the head still is what it was, add the entries and move the head; else start over. A foreign wait inside a
 // transaction would commit half of it, and a second window may write at the same time: both are met by this.
 
@@ -39,6 +39,8 @@ export interface Writer {
 export function createWriter(db: LogDatabase, identity: Identity, clock: Clock): Writer {
   let queue: Promise<unknown> = Promise.resolve();
   let seen: ClockReading | null = null;
+  /** The head as last written here: saves a look before each append; another window's append is noticed within. */
+  let lastHead: Head | null = null;
 
   async function readHead(): Promise<Head> {
     return ((await db.meta.get('head'))?.value as Head | undefined) ?? emptyHead; // written below only
@@ -68,21 +70,21 @@ export function createWriter(db: LogDatabase, identity: Identity, clock: Clock):
 
   async function write(wishes: readonly EntryWish[], who: string | null): Promise<readonly Entry[]> {
     for (let tries = 0; tries < TRIES; tries++) {
-      const head = await readHead();
+      const head: Head = lastHead ?? (await readHead());
       const sealed = await seal(head, wishes, who);
       const last = sealed.at(-1);
       if (!last) return [];
+      const written: Head = { seq: last.seq, hash: last.hash, hlc: last.hlc };
+      lastHead = null; // until it is known to be durable
       const done = await db.transaction('rw', db.entries, db.meta, async () => {
         const now = await readHead();
         if (now.seq !== head.seq || now.hash !== head.hash) return false;
         await db.entries.bulkAdd(sealed.map(entryToRow));
-        await db.meta.put({
-          key: 'head',
-          value: { seq: last.seq, hash: last.hash, hlc: last.hlc } satisfies Head,
-        });
+        await db.meta.put({ key: 'head', value: written });
         return true;
       });
       if (!done) continue;
+      lastHead = written;
       rememberChain({ tablet: last.tablet, epoch: last.epoch, seq: last.seq });
       return sealed;
     }
