@@ -145,7 +145,7 @@ export function ConfirmPerson({ needs, onConfirmed, badgeSuffices }: ConfirmPers
   return (
     <div class="stack">
       {people.length === 0 && <p>{words.nobody}</p>}
-      <div class="choice">
+      <div class="evenly">
         {people.map((person) => (
           <Button
             key={person.person}

@@ -21,31 +21,33 @@ export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
   const person = app.person.value;
   return (
     <Dialog title={words.whoTitle} onClose={onClose}>
-      <p class="soft">{shell.signInHelp}</p>
-      {person && (
-        <div class="row">
-          <span class="chip go">{shell.signedInAs(person.name)}</span>
-          <Button
-            onPress={() => {
-              app.preferences.value = { ...app.preferences.value, person: null };
-              app
-                .write([{ kind: 'person.signed-out', payload: { person: person.person } }])
-                .catch(() => undefined); // shown by the fault screen
-              onClose();
-            }}
-          >
-            {shell.signOut}
-          </Button>
-        </div>
-      )}
-      <ConfirmPerson
-        needs="operator"
-        badgeSuffices
-        onConfirmed={(someone, confirmed) => {
-          signIn(app, someone, confirmed);
-          onClose();
-        }}
-      />
+      <div class="stack">
+        <p class="soft">{shell.signInHelp}</p>
+        {person && (
+          <div class="row">
+            <span class="chip go">{shell.signedInAs(person.name)}</span>
+            <Button
+              onPress={() => {
+                app.preferences.value = { ...app.preferences.value, person: null };
+                app
+                  .write([{ kind: 'person.signed-out', payload: { person: person.person } }])
+                  .catch(() => undefined); // shown by the fault screen
+                onClose();
+              }}
+            >
+              {shell.signOut}
+            </Button>
+          </div>
+        )}
+        <ConfirmPerson
+          needs="operator"
+          badgeSuffices
+          onConfirmed={(someone, confirmed) => {
+            signIn(app, someone, confirmed);
+            onClose();
+          }}
+        />
+      </div>
       <div class="acts">
         <Button onPress={onClose}>{shell.close}</Button>
       </div>

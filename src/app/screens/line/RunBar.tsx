@@ -101,7 +101,7 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
       )}
       {asking === 'stop' && (
         <Dialog title={words.stopTitle} onClose={close}>
-          <div class="choice">
+          <div class="evenly">
             {stopReasons.map((reason) => (
               <Button
                 key={reason}

@@ -26,6 +26,9 @@ interface TimelineProps {
   readonly walks: WalkPlan | null;
 }
 
+/** What the word for now and half a time of day need beside each other, px. */
+const NOW_WIDTH = 64;
+
 /** Moments at which the axis is labelled: whole steps of the clock, five or so across the width. */
 export function axisTicks(fromMs: number, hours: number): readonly number[] {
   const stepMs = (hours * HOUR_MS) / 4;
@@ -65,11 +68,13 @@ export function Timeline({ outlook, slots, desk, watch, refusal, walks }: Timeli
         </div>
         <div class="axis" ref={axis}>
           <i style={{ left: 0 }}>{words.now}</i>
-          {axisTicks(nowMs + HOUR_MS * hours * 0.06, hours).map((ms) => (
-            <i key={ms} style={{ left: `${toX(ms)}px` }}>
-              {formatTime(ms, zone)}
-            </i>
-          ))}
+          {axisTicks(nowMs + (HOUR_MS * hours * NOW_WIDTH) / width, hours)
+            .filter((ms) => toX(ms) < width - NOW_WIDTH / 2)
+            .map((ms) => (
+              <i key={ms} style={{ left: `${toX(ms)}px` }}>
+                {formatTime(ms, zone)}
+              </i>
+            ))}
           {stops.map((stop) => (
             <span
               key={stop.fromMs}

@@ -12,8 +12,8 @@ import { visible } from '../../ui/visible.ts';
 import { countWords } from '../../words/count.ts';
 import { logWords } from '../../words/log.ts';
 import { shellWords } from '../../words/shell.ts';
-import { say } from '../../words/words.ts';
-import { actorName, kindName, reasonTitles } from './EntryRow.tsx';
+import { formatDay, say } from '../../words/words.ts';
+import { actorName, entryZone, kindName, reasonTitles } from './EntryRow.tsx';
 
 interface EntryDialogProps {
   readonly entry: Entry;
@@ -73,7 +73,10 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
           <tbody>
             <tr>
               <th>{words.at}</th>
-              <td>{entry.at}</td>
+              <td>
+                {formatDay(Date.parse(entry.at), entryZone(entry, floor))}{' '}
+                <small class="code soft">{entry.at}</small>
+              </td>
             </tr>
             <tr>
               <th>{words.who}</th>

@@ -41,13 +41,19 @@ export function reasonTitles(entry: Entry): readonly string[] {
   ); // older codes stay as they are
 }
 
+/** The zone in which an entry's moment is told: its line's, else the tablet's. */
+export function entryZone(entry: Entry, floor: FloorState): string {
+  const line = entry.payload['line'];
+  return (
+    floor.lines.get(typeof line === 'string' ? line : '')?.zone ??
+    Intl.DateTimeFormat().resolvedOptions().timeZone
+  );
+}
+
 export function EntryRow({ entry, floor, onShow }: EntryRowProps) {
   const words = say(logWords);
   const verdict = entry.payload['verdict'] as Verdict | undefined; // checked when it was written
-  const line = entry.payload['line'];
-  const zone =
-    floor.lines.get(typeof line === 'string' ? line : '')?.zone ??
-    Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const zone = entryZone(entry, floor);
   return (
     <button type="button" class="entry" onClick={onShow} data-testid="entry" data-kind={entry.kind}>
       <span class="when">

@@ -43,20 +43,22 @@ export function People() {
               <span class="soft code">{person.badge}</span>{' '}
               <span class="soft">· {person.pin ? words.hasPin : words.noPin}</span>
             </span>
-            <Button onPress={() => setEditing(person)}>{words.edit}</Button>
-            <Button
-              tone="stop"
-              onPress={() => {
-                app.write([{ kind: 'person.removed', payload: { person: person.person } }]).then(
-                  () => {
-                    app.notice.value = { tone: 'plain', text: words.removed(person.name) };
-                  },
-                  () => undefined, // shown by the fault screen
-                );
-              }}
-            >
-              {words.remove}
-            </Button>
+            <span class="row">
+              <Button onPress={() => setEditing(person)}>{words.edit}</Button>
+              <Button
+                tone="stop"
+                onPress={() => {
+                  app.write([{ kind: 'person.removed', payload: { person: person.person } }]).then(
+                    () => {
+                      app.notice.value = { tone: 'plain', text: words.removed(person.name) };
+                    },
+                    () => undefined, // shown by the fault screen
+                  );
+                }}
+              >
+                {words.remove}
+              </Button>
+            </span>
           </div>
         ))}
       </div>
