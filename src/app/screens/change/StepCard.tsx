@@ -36,7 +36,8 @@ export function StepCard(props: StepCardProps) {
       <div class="asked">
         <p>{inLanguage(step.text, language.value)}</p>
         <p class="soft">
-          {words.states[state]} · {words.times[step.time]}
+          {words.states[state]}
+          {state !== 'waiting' && ` · ${words.times[step.time]}`}
           {!step.mandatory && ` · ${words.optional}`}
           {names && ` · ${names}`}
           {answer && ` · ${formatTime(answer.atMs, Intl.DateTimeFormat().resolvedOptions().timeZone)}`}
