@@ -51,7 +51,8 @@ export function startWork(app: App): Work {
   });
   const isBusy: Signal<boolean> = signal(false);
   effect(() => {
-    isBusy.value = desk.desk.value.slot !== null || desk.desk.value.reel !== null || desk.busy.value;
+    const { slot, reel, partial } = desk.desk.value;
+    isBusy.value = slot !== null || reel !== null || partial !== null || desk.busy.value;
   });
   const offline = startOffline(() => app.openTasks.value + (isBusy.value ? 1 : 0));
   const alarm = createAlarm(() => app.preferences.value.sound);

@@ -360,6 +360,31 @@ describe('a reel that a lead decides on', () => {
   });
 });
 
+describe('a label whose bar codes are scanned one by one', () => {
+  it('is judged once part, quantity and lot are there, or a person says that this is all', async () => {
+    await onTablet(async ({ page }) => {
+      const [place, other] = empty;
+      for (const code of [place.slot, place.feeder, `P${place.part}`, 'Q4000']) await scan(page, code);
+      await expect
+        .poll(() => page.getByTestId('well-reel').textContent())
+        .toBe(`Reel${place.part}: scan its lot too`);
+      expect(await ownEntries(page, 'reel.verified')).toEqual([]);
+      expect((await scanAll(page, '1TLT-9102-E')).verdict).toBe('accepted');
+
+      for (const code of [other.slot, other.feeder, `P${other.part}`, '1TLT-9103-E']) await scan(page, code);
+      await page.getByTestId('dock-enough').click();
+      expect(await seeVerdict(page)).toMatchObject({ verdict: 'held' });
+      const entries = await ownEntries(page, 'reel.verified');
+      expect(
+        entries.map(({ payload: { part, quantity, lot, codes } }) => [part, quantity, lot, codes]),
+      ).toEqual([
+        [place.part, 4000, 'LT-9102-E', [`P${place.part}`, 'Q4000', '1TLT-9102-E']],
+        [other.part, null, 'LT-9103-E', [`P${other.part}`, '1TLT-9103-E']],
+      ]);
+    });
+  });
+});
+
 describe('the sweep', () => {
   it('names what was not seen', async () => {
     await onTablet(async ({ page }) => {

@@ -68,6 +68,8 @@ export interface DeskRun {
   /** Leaves a question without an answer: what it was about is dropped, the rest of the task stays. */
   readonly leaveQuestion: () => void;
   readonly setQuantity: (quantity: number) => void;
+  /** The label that comes code by code has no more: it is judged as it is. */
+  readonly takeEnough: () => void;
   readonly skipOldReel: () => void;
   readonly clear: () => void;
   /** Ends the shown verdict: an accepted one goes on, a refused one keeps slot and feeder for the next reel. */
@@ -280,6 +282,10 @@ export function createDesk(
         feeder: last?.feeder ?? desk.value.feeder,
         reel: { ...reel, quantity, basis: 'typed' },
       });
+    },
+    takeEnough: () => {
+      const seen = view();
+      if (seen && judgement) set(judgement.scans.takeEnough(desk.value, seen));
     },
     skipOldReel: () => set({ ...desk.value, atSlot: true, told: null }),
     clear: () => {

@@ -71,6 +71,8 @@ export interface Desk {
   readonly old: ReelInHand | null;
   readonly feeder: string | null;
   readonly reel: ReelInHand | null;
+  /** A label that comes code by code, as far as it has come: no reel in hand yet. */
+  readonly partial: ReelInHand | null;
   readonly via: Source | null;
   readonly question: DeskQuestion | null;
   readonly told: DeskTold | null;
@@ -83,6 +85,7 @@ export const emptyDesk: Desk = {
   old: null,
   feeder: null,
   reel: null,
+  partial: null,
   via: null,
   question: null,
   told: null,
@@ -162,11 +165,23 @@ function takeSlot(desk: Desk, slot: string): Desk {
   return { ...at, feeder: null, reel: desk.old ?? desk.reel };
 }
 
+/** What the label of a reel is asked for where it comes code by code. */
+export type LabelPiece = 'quantity' | 'lot';
+
+/** What the label of a named part has not said yet, in the order in which it is asked for. */
+export function missingPieces(reel: ReelInHand): readonly LabelPiece[] {
+  const missing: LabelPiece[] = [];
+  if (reel.quantity === null) missing.push('quantity');
+  if (reel.lot === null) missing.push('lot');
+  return missing;
+}
+
 /** Slots that the reel in hand may go to; those still missing first. */
 export function suggestedSlots(desk: Desk, view: DeskView): readonly string[] {
   const setup = view.floor.chosen.get(view.line);
-  if (!desk.reel || setup === undefined) return [];
-  const { part, supplierPart } = desk.reel;
+  const inHand = desk.reel ?? desk.partial;
+  if (!inHand || setup === undefined) return [];
+  const { part, supplierPart } = inHand;
   const parts = part !== null ? [part] : (view.floor.approvals.get(supplierPart ?? '') ?? []);
   const slots = parts.flatMap((each) => slotsWanting(view.floor, setup, each));
   const isMissing = (slot: string) => !view.floor.slots.has(slotKey(view.line, slot));

@@ -10,7 +10,16 @@ import { type Recognised, recognise } from '../../../shared/setup/recognise.ts';
 import { slotKey } from '../../../shared/setup/state.ts';
 import type { Source } from '../../../shared/setup/vocabulary.ts';
 import type { Scan, ScannedCode } from '../scan/scan.ts';
-import { type Desk, type DeskView, deskAct, deskWells, type ReelInHand, takeKnown } from './model.ts';
+import {
+  type Desk,
+  type DeskView,
+  deskAct,
+  deskWells,
+  missingPieces,
+  type ReelInHand,
+  takeKnown,
+} from './model.ts';
+import { arePieces, joinPieces } from './pieces.ts';
 
 /**
  * Puts a scan on the desk. Every code of the scan is looked at; what the plant knows goes first, the rest is one label. Where a
@@ -70,21 +79,42 @@ function codesInHand(desk: Desk, scan: Scan, view: DeskView): readonly ScannedCo
 }
 
 /** Puts a label's codes on the desk: as the old reel where one is wanted, else as the reel in hand. */
-export function takeLabel(desk: Desk, codes: readonly string[], via: Source, view: DeskView): Desk {
-  const reading = parseLabel(codes, {
-    expected: expectation(view),
-    rules: siteRules(view.floor),
-  });
+export function takeLabel(desk: Desk, scanned: readonly string[], via: Source, view: DeskView): Desk {
+  // Only a scanner sends a label code by code: the camera gathers by itself, and who types says when it is all.
+  const before = via === 'wedge' ? ((desk.partial ?? desk.reel)?.codes ?? []) : [];
+  const joined = before.length > 0 ? joinPieces(before, scanned) : null;
+  const codes = joined ?? scanned;
+  const reading = parseLabel(codes, { expected: expectation(view), rules: siteRules(view.floor) });
   const reel = reelInHand(reading, codes, via, view);
+  const next = { ...desk, partial: null };
+  if (via === 'wedge' && (joined || scanned.length === 1) && arePieces(codes, reading)) {
+    if (reel.part === null && reel.supplierPart === null) return takeHalf(next, codes);
+    if (missingPieces(reel).length > 0) return { ...next, reel: null, partial: reel };
+  }
+  return takeWhole(next, reel, reading, view);
+}
+
+/** A person says that the label in hand has no more codes. */
+export function takeEnough(desk: Desk, view: DeskView): Desk {
+  return desk.partial === null ? desk : takeReel({ ...desk, partial: null, told: null }, desk.partial, view);
+}
+
+/** Puts a label that is all there on the desk. */
+function takeWhole(desk: Desk, reel: ReelInHand, reading: LabelReading, view: DeskView): Desk {
+  const { codes } = reel;
   const asked = reel.questions[0];
   if (asked && reel.part === null && reel.supplierPart === null) {
     return { ...desk, reel, question: { ask: 'meaning', question: asked } };
   }
   if (reel.part === null && reel.supplierPart === null && reel.reel === null) {
-    if (reading.fields.length === 0) return takeUnknown(desk, codes, view);
-    return { ...desk, told: { tell: 'half-label', text: codes.join(' '), codes } };
+    return reading.fields.length === 0 ? takeUnknown(desk, codes, view) : takeHalf(desk, codes);
   }
   return takeReel(desk, reel, view);
+}
+
+/** A label that names no part: told, and nothing that was scanned before is touched. */
+function takeHalf(desk: Desk, codes: readonly string[]): Desk {
+  return { ...desk, told: { tell: 'half-label', text: codes.join(' '), codes } };
 }
 
 /** A person's answer to what a text on the label means. */

@@ -2,7 +2,15 @@
 
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
-import { type Desk, deskAct, deskWells, suggestedSlots, type Well } from '../desk/model.ts';
+import {
+  type Desk,
+  deskAct,
+  deskWells,
+  missingPieces,
+  type ReelInHand,
+  suggestedSlots,
+  type Well,
+} from '../desk/model.ts';
 import { goTo } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
@@ -24,8 +32,18 @@ function wellText(desk: Desk, well: Well): string | null {
     case 'old-reel':
       return desk.atSlot ? (desk.old?.reel ?? '✓') : null;
     case 'reel':
-      return desk.reel && (desk.reel.part ?? desk.reel.supplierPart ?? desk.reel.reel);
+      return desk.reel ? reelName(desk.reel) : partialText(desk);
   }
+}
+
+const reelName = (reel: ReelInHand) => reel.part ?? reel.supplierPart ?? reel.reel;
+
+/** A label that comes code by code: what it has named, and what to scan besides. */
+function partialText({ partial }: Desk): string | null {
+  if (partial === null) return null;
+  const words = say(shellWords);
+  const wanted = missingPieces(partial).map((piece) => words.pieces[piece]);
+  return words.scanAlso(reelName(partial) ?? '', wanted.join(', '));
 }
 
 /** Where a reel in hand belongs: the answer to "what is this" when no slot was scanned. */
@@ -70,7 +88,7 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
   const words = say(shellWords);
   const line = app.line.value;
   const state = desk.desk.value;
-  const idle = state.slot === null && state.feeder === null && state.reel === null;
+  const idle = state.slot === null && state.feeder === null && state.reel === null && state.partial === null;
   const told = toldText(state);
   const unread = unreadLabel(state);
   const view = line === null ? null : { floor, line };
@@ -105,7 +123,8 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
             >
               <small>{words.wells[name]}</small>
               <b translate={false}>
-                {text ?? (well === 'slot' && state.reel ? slotHint(homes) : words.wants[name])}
+                {text ??
+                  (well === 'slot' && (state.reel ?? state.partial) ? slotHint(homes) : words.wants[name])}
               </b>
             </div>
           );
@@ -121,6 +140,11 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
           }}
         >
           {words.teachLabel}
+        </Button>
+      )}
+      {state.partial !== null && told === null && (
+        <Button large onPress={desk.takeEnough} testId="dock-enough">
+          {words.enough}
         </Button>
       )}
       {!idle || told !== null ? (

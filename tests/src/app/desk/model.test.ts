@@ -11,10 +11,12 @@ import {
   deskWells,
   emptyDesk,
   isDeskReady,
+  missingPieces,
+  type ReelInHand,
   suggestedSlots,
   takeKnown,
 } from '../../../../src/app/desk/model.ts';
-import { answerMeaning, answerWhich, takeScan } from '../../../../src/app/desk/take-scan.ts';
+import { answerMeaning, answerWhich, takeEnough, takeScan } from '../../../../src/app/desk/take-scan.ts';
 import type { Scan } from '../../../../src/app/scan/scan.ts';
 import {
   beginStory,
@@ -322,7 +324,7 @@ describe('a text that is not plain', () => {
     });
     expect(takeScan(emptyDesk, scan('PR-100'), viewOf())).toMatchObject({
       question: null,
-      reel: { part: 'R-100' },
+      partial: { part: 'R-100' },
     });
   });
 
@@ -407,6 +409,62 @@ describe('suggestedSlots()', () => {
     expect(inHand(envelope('1PSUP-300'))).toEqual(['M1-F-010']);
     expect(inHand(label('X-1', 'K1'))).toEqual([]);
     expect(suggestedSlots(emptyDesk, view)).toEqual([]);
+  });
+});
+
+describe('a label that comes code by code', () => {
+  const view = viewOf();
+  const atSlot = play(view, [scan('M1-F-001')]);
+  const codes = (reel: Desk['reel']) => reel?.codes;
+
+  test('is judged once part, quantity and lot are there, whatever comes between', () => {
+    const first = play(view, [scan('PR-100')], atSlot);
+    expect(first).toMatchObject({ reel: null, partial: { part: 'R-100', quantity: null } });
+    expect(isDeskReady(first, view)).toBe(false);
+    const most = play(view, [scan('3SK-NEW'), scan('Q5000'), scan('Q5000')], first);
+    expect(missingPieces(most.partial as ReelInHand)).toEqual(['lot']); // a second beep at one code changes nothing
+    const whole = play(view, [scan('1TLOT7')], most);
+    expect(whole).toMatchObject({
+      partial: null,
+      reel: { part: 'R-100', quantity: 5000, lot: 'LOT7', reel: 'K-NEW' },
+    });
+    expect(isDeskReady(whole, view)).toBe(true);
+  });
+
+  test('waits for the slot too where the label comes first', () => {
+    const label = [scan('PR-100'), scan('Q5000')];
+    const desk = play(view, [...label, scan('M1-F-001'), scan('1TLOT7')]);
+    expect(desk).toMatchObject({ slot: 'M1-F-001', reel: { lot: 'LOT7', quantity: 5000 } });
+    expect(suggestedSlots(play(view, label), view)).toContain('M1-F-001');
+  });
+
+  test('is judged as it is where a person says that this is all', () => {
+    const desk = takeEnough(play(view, [scan('PR-100'), scan('1TLOT7')], atSlot), view);
+    expect(desk).toMatchObject({ partial: null, reel: { part: 'R-100', lot: 'LOT7', quantity: null } });
+    expect(takeEnough(atSlot, view)).toBe(atSlot);
+  });
+
+  test('begins anew with each part, so that no code of one reel is taken for another', () => {
+    const two = play(view, [scan('PR-100'), scan('Q100'), scan('1TOLD'), scan('3SK-OLD')], emptyDesk);
+    expect(two).toMatchObject({ reel: { lot: 'OLD', reel: 'K-OLD' }, partial: null });
+    const next = play(view, [scan('PR-100'), scan('Q200')], two);
+    expect(next).toMatchObject({ reel: null, partial: { quantity: 200, lot: null, reel: null } });
+    const again = play(view, [scan('PR-100'), scan('Q100'), scan('PR-100')], atSlot);
+    expect(codes(again.partial)).toEqual(['PR-100']);
+    const differs = play(view, [scan('PR-100'), scan('Q100'), scan('Q200')], atSlot);
+    expect(differs).toMatchObject({ partial: null, told: { tell: 'half-label' } });
+    const other = play(view, [scan('PR-100'), scan(label('R-100', 'K-NEW'))], atSlot);
+    expect(other).toMatchObject({ partial: null, reel: { reel: 'K-NEW', lot: 'LOT7' } });
+  });
+
+  test('does not open with a lot or a quantity, which may trail from the label before', () => {
+    for (const text of ['Q5000', '1TLOT7', '3SK-12345'])
+      expect(play(view, [scan(text)], atSlot)).toMatchObject({ partial: null, told: { tell: 'half-label' } });
+  });
+
+  test('is no matter of the camera, which gathers by itself', () => {
+    const seen: Scan = { ...scan('PR-100'), via: 'camera' };
+    expect(takeScan(atSlot, seen, view)).toMatchObject({ partial: null, reel: { part: 'R-100' } });
   });
 });
 
