@@ -7,6 +7,7 @@ import {
   type LawMemory,
   type LinePace,
   type SlotForecast,
+  type SlotLoad,
 } from '../../../shared/forecast/run-out.ts';
 import { needWarning, type WarningLevel, type WarningState } from '../../../shared/forecast/warnings.ts';
 import { type WorkingTime, workingMoment, workingTime } from '../../../shared/forecast/working-time.ts';
@@ -191,24 +192,9 @@ function slotOutlook(
 ): SlotOutlook {
   const { wanted, loaded, estimate, parts } = facts;
   const { rules, pace, at } = within;
-  const hasLengths = wanted.pitchMm !== null && rules.hubToPickMm !== null && rules.intakeToPickMm !== null;
   const { alpha, beta, reels } = estimate.loss;
   const loss = { mean: alpha / (alpha + beta), strength: alpha + beta, reels };
-  const load = {
-    slot: wanted.slot,
-    perPanel: wanted.perPanel,
-    left: parts,
-    sd: spreadWithLoss(estimate.sd, { parts, reckoned: estimate.reckoned, loss }),
-    loss: loss.mean,
-    lossStrength: loss.strength,
-    ...(hasLengths
-      ? {
-          pitchMm: wanted.pitchMm ?? 0,
-          hubToPickMm: rules.hubToPickMm ?? 0,
-          intakeToPickMm: rules.intakeToPickMm ?? 0,
-        }
-      : {}),
-  };
+  const load = loadOf(rules, { wanted, estimate, parts, loss });
   const forecast = forecastSlot(pace, load, at.laws);
   const need = loaded.tapes.at(-1)?.entry ?? loaded.entry;
   const key = needKey(loaded.line, wanted.slot, need);
@@ -244,21 +230,29 @@ function slotOutlook(
   };
 }
 
-/**
- * The spread of a count for a forecast: a loss that is higher than believed has taken more so far and will take more to come, so
- * the two doubts go together (covariance U · R · var p).
- */
-function spreadWithLoss(
-  sd: number,
-  by: {
+/** A slot as the forecast's arithmetic wants it. */
+export function loadOf(
+  rules: LineRules,
+  {
+    wanted,
+    estimate,
+    parts,
+    loss,
+  }: {
+    readonly wanted: SetupSlot;
+    readonly estimate: SlotEstimate;
     readonly parts: number;
-    readonly reckoned: number;
     readonly loss: { readonly mean: number; readonly strength: number };
   },
-): number {
-  const { mean, strength } = by.loss;
-  const doubt = (mean * (1 - mean)) / (strength + 1);
-  return Math.sqrt(sd * sd + 2 * by.reckoned * by.parts * doubt);
+): SlotLoad {
+  const { pitchMm } = wanted;
+  const { hubToPickMm, intakeToPickMm } = rules;
+  const hasLengths = pitchMm !== null && hubToPickMm !== null && intakeToPickMm !== null;
+  return {
+    ...{ slot: wanted.slot, perPanel: wanted.perPanel, left: parts },
+    ...{ sd: estimate.countSd, taken: estimate.reckoned, loss: loss.mean, lossStrength: loss.strength },
+    ...(hasLengths ? { pitchMm, hubToPickMm, intakeToPickMm } : {}),
+  };
 }
 
 /** Slots that somebody must go to before the run ends, in order of need. */
