@@ -6,7 +6,7 @@ import { addConflict, dropConflicts, settle } from './conflicts.ts';
 import { slotEstimate } from './estimate.ts';
 import { endLedger, openEvidence } from './fold-loss.ts';
 import type { FloorEntry, PayloadOf } from './kinds.ts';
-import { joinLedger, startLedger, windowOf } from './ledger.ts';
+import { joinLedger, labelShareOf, startLedger, windowOf } from './ledger.ts';
 import { usedPlacements, wantedOn } from './left.ts';
 import { freeReels, holdReels, isAt, type Mark } from './reel-places.ts';
 import { type FloorState, type Hold, type SlotState, slotKey, type Tape } from './state.ts';
@@ -108,7 +108,7 @@ export function place(state: FloorState, facts: Verified, mark: Mark): void {
           usedBefore: 0,
           sinceRun: run,
           sinceDone: done,
-          ledger: startLedger([tape], mark.entry),
+          ledger: startLedger([tape], mark.entry, labelShareOf(state, facts.line)),
           ...mark,
           before: there ? { ...there, before: null } : null,
         };
@@ -181,7 +181,9 @@ function joinTape(
   const all = usedPlacements(state, there);
   const placed = there.ledger.dropped + all;
   const window = windowOf(state, there, joining.setup);
-  const ledger = joinLedger(there.ledger, tape, { placed, cut, window });
+  const ledger = joinLedger(there.ledger, tape, {
+    ...{ placed, cut, window, labelShare: labelShareOf(state, there.line) },
+  });
   if (window !== null) {
     endLedger(state, there, {
       ...{ ...mark, placed, told: 'splice' },
@@ -288,7 +290,7 @@ function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark
     state.slots.set(slotKey(line, slot), {
       ...there,
       tapes,
-      ledger: startLedger(tapes, mark.entry),
+      ledger: startLedger(tapes, mark.entry, labelShareOf(state, line)),
       usedBefore: 0,
       sinceRun: run,
       sinceDone: done,

@@ -127,6 +127,8 @@ export const payloadSchemas = {
     intakeToPickMm: orNull(positive),
     /** Loss assumed until it is learnt, as a fraction. */
     loss: z.number().check(z.minimum(0), z.lt(1)),
+    /** One deviation of a printed quantity as a fraction of it; absent: the usual one (`LABEL_SHARE` in ledger.ts). */
+    labelShare: z.optional(z.number().check(z.minimum(0), z.lt(1))),
     shifts: z.array(weekly),
     breaks: z.array(weekly),
     stops: z.array(z.strictObject({ from: moment, to: moment, note: short })),

@@ -6,7 +6,7 @@
 
 import type { Entry } from '../log/entry.ts';
 import { applyEntry } from '../setup/fold.ts';
-import { windowOf } from '../setup/ledger.ts';
+import { isPrinted, labelShareOf, tapeSd, windowOf } from '../setup/ledger.ts';
 import { slotLeft, wantedOn } from '../setup/left.ts';
 import { emptyState, type FloorState, type SlotState, slotKey, type Tape } from '../setup/state.ts';
 
@@ -61,8 +61,6 @@ export interface TraceIndex {
 
 /** One-sided 5 % point of the normal law: the share of doubt that a bound leaves. */
 const DOUBT = 1.645;
-/** Deviation of a label's count where nobody counted, as a share of it. Common practice: half a percent. */
-const LABEL_SHARE = 0.005;
 
 /** An index before any entry. */
 export function emptyTrace(): TraceIndex {
@@ -107,14 +105,16 @@ function snapshot(state: FloorState, key: string): SlotBefore | null {
   const slot = state.slots.get(key);
   if (!slot) return null;
   const left = slotLeft(state, slot, state.rules.get(slot.line)?.loss ?? 0);
-  return { slot, left: left.parts === null ? null : { parts: left.parts, sd: left.sd + labelDoubt(slot) } };
+  return {
+    slot,
+    left: left.parts === null ? null : { parts: left.parts, sd: left.sd + labelDoubt(state, slot) },
+  };
 }
 
-function labelDoubt(slot: SlotState): number {
-  return slot.tapes.reduce(
-    (sum, tape) => sum + (tape.sd === 0 && tape.basis === 'label' ? (tape.count ?? 0) * LABEL_SHARE : 0),
-    0,
-  );
+/** What printed counts may be off, added up: a bound of what was where errs on the wide side. */
+function labelDoubt(state: FloorState, slot: SlotState): number {
+  const share = labelShareOf(state, slot.line);
+  return slot.tapes.filter(isPrinted).reduce((sum, tape) => sum + tapeSd(tape, share), 0);
 }
 
 function touchedSlots(state: FloorState, entry: Entry): readonly string[] {
@@ -287,7 +287,7 @@ function startJoints(
   const perPanel = wantedOn(state, setup, slot.slot)?.perPanel ?? 0;
   const loss = state.rules.get(slot.line)?.loss ?? 0;
   const left = slotLeft(state, slot, loss);
-  const doubt = DOUBT * (left.sd + labelDoubt(slot));
+  const doubt = DOUBT * (left.sd + labelDoubt(state, slot));
   const most = windowOf(state, slot, setup)?.opens ?? Number.POSITIVE_INFINITY;
   let before: number | null = -left.used / (1 - loss);
   return slot.tapes.slice(0, -1).map((tape) => {

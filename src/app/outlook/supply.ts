@@ -2,9 +2,9 @@
 
 import { type PickLine, pickList, slotOutlook, type WaitingReel } from '../../../shared/forecast/outlook.ts';
 import { compareText } from '../../../shared/log/order.ts';
-import { tapeSd } from '../../../shared/setup/ledger.ts';
+import { labelShareOf, tapeSd } from '../../../shared/setup/ledger.ts';
 import type { FloorState, Reel } from '../../../shared/setup/state.ts';
-import type { Outlook, SlotOutlook } from './model.ts';
+import { loadOf, type Outlook, type SlotOutlook } from './model.ts';
 
 /** Parts on a full reel where the log has never seen one of the part. */
 const USUAL_REEL = 5000;
@@ -57,18 +57,19 @@ export function fullReelOf(floor: FloorState, part: string): number {
 /** What must come, by when. Reels known to lie off the line are counted on, each for one slot. */
 export function lineSupply(floor: FloorState, outlook: Outlook): Supply {
   const taken = new Set<string>();
+  const labelShare = labelShareOf(floor, outlook.line);
   const slots = outlook.slots
     .filter((slot) => !slot.forecast.outlasts)
     .map((slot): SlotSupply => {
       const { part } = slot.wanted;
       const waiting: Reel[] = [];
-      let supply = supplyOf(outlook, slot, waiting);
+      let supply = supplyOf(outlook, slot, { waiting, labelShare });
       for (const reel of waitingReels(floor, part)) {
         if (supply.lasts) break;
         if (taken.has(reel.reel)) continue;
         taken.add(reel.reel);
         waiting.push(reel);
-        supply = supplyOf(outlook, slot, waiting);
+        supply = supplyOf(outlook, slot, { waiting, labelShare });
       }
       return { slot, waiting, ...supply };
     });
@@ -92,24 +93,13 @@ export function lineSupply(floor: FloorState, outlook: Outlook): Supply {
 function supplyOf(
   outlook: Outlook,
   slot: SlotOutlook,
-  waiting: readonly Reel[],
+  { waiting, labelShare }: { readonly waiting: readonly Reel[]; readonly labelShare: number },
 ): Pick<SlotSupply, 'ends' | 'lasts' | 'bring'> {
   const reels = waiting.map(
-    (reel): WaitingReel => ({ reel: reel.reel, parts: reel.count ?? 0, sd: tapeSd(reel) }),
+    (reel): WaitingReel => ({ reel: reel.reel, parts: reel.count ?? 0, sd: tapeSd(reel, labelShare) }),
   );
-  const { rules } = outlook;
-  const pitchMm = slot.wanted.pitchMm;
-  const lengths =
-    pitchMm !== null && rules.hubToPickMm !== null && rules.intakeToPickMm !== null
-      ? { pitchMm, hubToPickMm: rules.hubToPickMm, intakeToPickMm: rules.intakeToPickMm }
-      : {};
-  const { ends, lasts, bring } = slotOutlook(
-    outlook.pace,
-    {
-      ...{ slot: slot.slot, perPanel: slot.wanted.perPanel, left: slot.estimate.parts ?? 0 },
-      ...{ sd: slot.estimate.sd, loss: slot.loss.mean, lossStrength: slot.loss.strength, ...lengths },
-    },
-    reels,
-  );
+  const { wanted, estimate, loss } = slot;
+  const load = loadOf(outlook.rules, { wanted, estimate, parts: estimate.parts ?? 0, loss });
+  const { ends, lasts, bring } = slotOutlook(outlook.pace, load, reels);
   return { ends, lasts, bring };
 }

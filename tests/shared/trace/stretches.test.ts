@@ -73,11 +73,11 @@ describe('traceLog()', () => {
     build(story, 480);
     splice(story, 'K2');
     build(story, 100);
-    // 1000 - 480 × 2 = 40 parts left; the label's half percent (common practice) times 1.645 is 8.2 parts either way:
-    // ⌊31.8 ÷ 2⌋ = 15 panels surely, ⌈48.2 ÷ 2⌉ = 25 panels perhaps.
+    // 1000 - 480 × 2 = 40 parts left; the label's quarter percent (common practice) times 1.645 is 4.1 parts either way:
+    // ⌊35.9 ÷ 2⌋ = 17 panels surely, ⌈44.1 ÷ 2⌉ = 23 panels perhaps.
     expect(shapes(story)).toEqual([
-      { reel: 'K1', run: 'r1', from: at(1), to: { sure: 495, possible: 505 } },
-      { reel: 'K2', run: 'r1', from: { possible: 496, sure: 506 }, to: null },
+      { reel: 'K1', run: 'r1', from: at(1), to: { sure: 497, possible: 503 } },
+      { reel: 'K2', run: 'r1', from: { possible: 498, sure: 504 }, to: null },
     ]);
   });
 
@@ -133,10 +133,10 @@ describe('traceLog()', () => {
     story.tell('run.started', started('r2'));
     build(story, 100, 'r2');
     const next = shapes(story).filter(({ run }) => run === 'r2');
-    // 40 parts left at two a panel; the doubt of both labels (0.5 % of 1000 each, times 1.645) is 16.5 parts.
+    // 40 parts left at two a panel; the doubt of both labels (0.25 % of 1000 each, times 1.645) is 8.2 parts.
     expect(next).toEqual([
-      { reel: 'K1', run: 'r2', from: at(1), to: { sure: 11, possible: 29 } },
-      { reel: 'K2', run: 'r2', from: { possible: 12, sure: 30 }, to: null },
+      { reel: 'K1', run: 'r2', from: at(1), to: { sure: 15, possible: 25 } },
+      { reel: 'K2', run: 'r2', from: { possible: 16, sure: 26 }, to: null },
     ]);
   });
 

@@ -3,7 +3,7 @@
 import { useState } from 'preact/hooks';
 import { compareText } from '../../../../shared/log/order.ts';
 import { slotEstimate } from '../../../../shared/setup/estimate.ts';
-import { tapeSd } from '../../../../shared/setup/ledger.ts';
+import { labelShareOf, tapeSd } from '../../../../shared/setup/ledger.ts';
 import { type FloorState, type Reel, slotKey } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
@@ -29,7 +29,7 @@ interface Listed {
 function leftOn(floor: FloorState, reel: Reel): { readonly parts: number | null; readonly sd: number } {
   const slot = reel.at && floor.slots.get(slotKey(reel.at.line, reel.at.slot));
   if (!slot || slot.tapes.at(-1)?.reel !== reel.reel) {
-    return { parts: reel.count, sd: tapeSd(reel) };
+    return { parts: reel.count, sd: tapeSd(reel, labelShareOf(floor, reel.at?.line ?? null)) };
   }
   const { parts, sd, running, runningIndex } = slotEstimate(floor, slot);
   if (runningIndex === slot.tapes.length - 1) return { parts, sd };
