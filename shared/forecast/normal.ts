@@ -21,19 +21,20 @@ const TAIL_OVER_BOTTOM = [
 /** Where Hart's form hands over to the continued fraction. */
 const FRACTION_FROM = 7.07106781186547;
 
+/** The tail beyond `size` over the curve's height there, size >= 0: with the height at hand, the cheapest way to the tail. */
+export function tailOverHeight(size: number): number {
+  if (size < FRACTION_FROM)
+    return (ROOT_TWO_PI * polynomial(TAIL_OVER_TOP, size)) / polynomial(TAIL_OVER_BOTTOM, size);
+  let fraction = size + 0.65;
+  for (let i = 4; i >= 1; i--) fraction = size + i / fraction;
+  return 1 / fraction;
+}
+
 /** Probability that a standard normal value is at most z; absolute error below 1e-14. */
 export function normalBelow(z: number): number {
   const size = Math.abs(z);
   if (size > 39) return z < 0 ? 0 : 1;
-  let tail: number;
-  if (size < FRACTION_FROM) {
-    tail =
-      (Math.exp(-0.5 * size * size) * polynomial(TAIL_OVER_TOP, size)) / polynomial(TAIL_OVER_BOTTOM, size);
-  } else {
-    let fraction = size + 0.65;
-    for (let i = 4; i >= 1; i--) fraction = size + i / fraction;
-    tail = normalHeight(size) / fraction;
-  }
+  const tail = normalHeight(size) * tailOverHeight(size);
   return z < 0 ? tail : 1 - tail;
 }
 
@@ -54,7 +55,7 @@ const TAIL_BOTTOM = [
 
 function polynomial(coefficients: readonly number[], x: number): number {
   let sum = 0;
-  for (const coefficient of coefficients) sum = sum * x + coefficient;
+  for (let i = 0; i < coefficients.length; i++) sum = sum * x + coefficients[i]!;
   return sum;
 }
 

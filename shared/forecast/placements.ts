@@ -10,9 +10,16 @@ import {
   lossMoments,
   placementPoints,
   probabilityLostAtMost,
-  visitLosses,
+  visitLossSteps,
 } from './lattice.ts';
-import { type Moments, momentsBelow, momentsPoint, normalBelow, normalHeight, skewness } from './normal.ts';
+import {
+  type Moments,
+  momentsBelow,
+  momentsPoint,
+  normalHeight,
+  skewness,
+  tailOverHeight,
+} from './normal.ts';
 
 /** What is known of one reel. */
 export interface ReelOutlook {
@@ -84,43 +91,38 @@ interface Written {
 }
 
 /** What lies further out than this many deviations changes no answer. */
-const OUTSIDE = 6.5;
+const OUTSIDE = 5.5;
 /** Steps as wide as this share of the noise's deviation: the answer differs by less than a ten-thousandth part of its spread. */
-const STEP = 0.6;
+const STEP = 0.75;
 /** Losses less likely than this in all are taken for the last step. */
-const REST = 1e-7;
+const REST = 1e-6;
 
-function writtenOut(reel: ReelOutlook, deviation: number): Written {
+/** How far a law is written out: until so much of it is seen, and as far as the noise reaches beyond the loss asked about. */
+interface Reach {
+  readonly seen: number;
+  readonly lost: number;
+}
+
+function writtenOut(reel: ReelOutlook, deviation: number, reach: Reach): Written {
   const law = lossLaw(reel);
   const fraction = (allPicks(reel) - law.picks) * (1 - reel.loss) - (reel.taken ?? 0);
   const step = Math.max(1, Math.floor(STEP * deviation));
+  const beyond = 2 * OUTSIDE * deviation;
   const means: number[] = [];
   const shares: number[] = [];
+  let end = Number.POSITIVE_INFINITY;
   let seen = 0;
-  let share = 0;
-  let weighted = 0;
-  let open = step;
-  const close = (): void => {
-    if (share > 0) {
-      means.push(law.picks + fraction - weighted / share);
-      shares.push(share);
-    }
-    share = 0;
-    weighted = 0;
-    open = step;
-  };
-  visitLosses(law, (lost, probability) => {
-    share += probability;
-    weighted += probability * lost;
-    seen += probability;
-    open -= 1;
-    if (open === 0) close();
-    return seen < 1 - REST;
+  visitLossSteps(law, step, (mean, share, last) => {
+    means.push(law.picks + fraction - mean);
+    shares.push(share);
+    seen += share;
+    if (end === Number.POSITIVE_INFINITY && seen >= reach.seen) end = last + beyond;
+    return seen < 1 - REST && (last < end || last < reach.lost);
   });
-  close();
-  const beyond = new Array<number>(shares.length + 1).fill(0);
-  for (let i = shares.length - 1; i >= 0; i--) beyond[i] = beyond[i + 1]! + shares[i]!;
-  return { means, shares, beyond, within: (step * step - 1) / 12 };
+  // What was not written loses more than all that is asked about.
+  const sums = new Array<number>(shares.length + 1).fill(Math.max(0, 1 - seen));
+  for (let i = shares.length - 1; i >= 0; i--) sums[i] = sums[i + 1]! + shares[i]!;
+  return { means, shares, beyond: sums, within: (step * step - 1) / 12 };
 }
 
 /** P(X <= x) for X = left - losses + normal noise, and its density there. */
@@ -142,11 +144,16 @@ function smearedBelow(
   let i = low;
   for (; i < means.length && means[i]! > x - near; i++) {
     const z = (x - means[i]!) / deviation;
-    share += shares[i]! * normalBelow(z);
-    density += shares[i]! * normalHeight(z);
+    const height = shares[i]! * normalHeight(z);
+    const tail = height * tailOverHeight(Math.abs(z));
+    share += z < 0 ? tail : shares[i]! - tail;
+    density += height;
   }
   return { share: share + beyond[i]!, density: density / deviation };
 }
+
+/** A step of Newton's shorter than this share of the noise's deviation is the last: what remains is about its square. */
+const NEAR = 0.01;
 
 /** The point by Newton's steps, kept between bounds that close in; halving where a step would leave them. */
 function smearedPoint(
@@ -165,7 +172,7 @@ function smearedPoint(
     else high = point;
     const step = point - (at.share - share) / at.density;
     const next = step > low && step < high ? step : (low + high) / 2;
-    if (Math.abs(next - point) < 1e-4 * deviation) return next;
+    if (Math.abs(next - point) < NEAR * deviation) return next;
     point = next;
   }
   return point;
@@ -173,6 +180,14 @@ function smearedPoint(
 
 function isSummable(law: LossLaw): boolean {
   return lossMoments(law).variance <= SUMMED_SD * SUMMED_SD;
+}
+
+/** The shares that are asked for most. */
+const SPREAD = [0.05, 0.95];
+
+/** How much of the law must be seen for these points of placements: the smallest share is the largest loss. */
+function seenFor(shares: readonly number[]): number {
+  return 1 - 0.8 * Math.min(...shares);
 }
 
 /** The law of one reel's placements, written out at most once for all that is asked of it. */
@@ -192,11 +207,15 @@ export function placementLaw(reel: ReelOutlook): PlacementLaw {
   const moments = placementMoments(reel);
   const isExact = isCertain(law) || isSummable(law);
   const taken = reel.taken ?? 0;
-  let known: { readonly written: Written; readonly noise: number } | null = null;
-  const written = (noise: number): Written => {
+  let known: { readonly written: Written; readonly noise: number; readonly reach: Reach } | null = null;
+  const written = (noise: number, reach: Reach): Written => {
     // Steps that suit a small noise suit a large one.
-    if (known === null || known.noise > noise * 1.001)
-      known = { written: writtenOut(reel, Math.sqrt(noise)), noise };
+    const fits =
+      known !== null &&
+      known.noise <= noise * 1.001 &&
+      known.reach.seen >= reach.seen &&
+      known.reach.lost >= reach.lost;
+    if (known === null || !fits) known = { written: writtenOut(reel, Math.sqrt(noise), reach), noise, reach };
     return known.written;
   };
 
@@ -210,7 +229,7 @@ export function placementLaw(reel: ReelOutlook): PlacementLaw {
     if (Math.abs(skewness(whole)) <= EVEN_SKEWNESS || !isExact) {
       return shares.map((share) => Math.max(0, momentsPoint(whole, share)));
     }
-    const steps = written(noise);
+    const steps = written(noise, { seen: seenFor(shares), lost: 0 });
     const within = { moments: whole, deviation: Math.sqrt(noise + steps.within), most: reel.left };
     return shares.map((share) => Math.max(0, smearedPoint(steps, share, within)));
   }
@@ -224,7 +243,8 @@ export function placementLaw(reel: ReelOutlook): PlacementLaw {
       return Math.min(1, Math.max(0, 1 - probabilityLostAtMost(law, leastLost - 1)));
     }
     if (Math.abs(skewness(moments)) <= EVEN_SKEWNESS || !isExact) return momentsBelow(moments, most + 0.5);
-    const steps = written(count);
+    const lost = law.picks - taken - most + OUTSIDE * Math.sqrt(count);
+    const steps = written(count, { seen: seenFor(SPREAD), lost });
     return Math.min(1, smearedBelow(steps, most + 0.5, Math.sqrt(count + steps.within)).share);
   }
 
