@@ -3,6 +3,7 @@
 // Refused: counting reels that stand on a line as free; they come off only with the changeover.
 
 import { compareSlots } from '../setup/address.ts';
+import { comparePlaces, placeOf } from '../setup/fold-places.ts';
 import type { FloorState, Reel, Setup } from '../setup/state.ts';
 
 /** One part of the pick list. */
@@ -25,7 +26,7 @@ export interface KitRow {
   readonly msl: string | null;
 }
 
-/** The pick list of a setup for a number of panels. `loss`: share of picks lost, 0 <= loss < 1. In walking order of the first slot. */
+/** The pick list of a setup for a number of panels. `loss`: share of picks lost, 0 <= loss < 1. In walking order of the store, then of the first slot. */
 export function kitList(
   state: FloorState,
   setup: Setup,
@@ -61,7 +62,14 @@ export function kitList(
         msl: slots.find((slot) => slot.msl !== undefined)?.msl ?? null,
       };
     })
-    .sort((a, b) => compareSlots(a.slots[0] ?? '', b.slots[0] ?? ''));
+    .sort(
+      (a, b) => comparePlaces(placeIn(a), placeIn(b)) || compareSlots(a.slots[0] ?? '', b.slots[0] ?? ''),
+    );
+}
+
+/** Where the first of a row's reels lies that has a place; empty where none has. */
+function placeIn(row: Pick<KitRow, 'reels'>): string {
+  return row.reels.map((reel) => placeOf(reel) ?? '').sort(comparePlaces)[0] ?? '';
 }
 
 /** Reels that stand on no slot, by part. */

@@ -2,6 +2,7 @@
 // Method: reels of one part on one slot are one long tape: each reel's run-out is the forecast of all parts up to its end, so that the
 // spread grows as the shift goes on. Reel-by-reel guesses from the last moment were refused: their spreads would not add up.
 
+import { comparePlaces } from '../setup/fold-places.ts';
 import { placementsAt, riskOfFewerThan } from './placements.ts';
 import type { LinePace, MomentSpread, SlotForecast, SlotLoad } from './run-out.ts';
 import { forecastSlot } from './run-out.ts';
@@ -109,7 +110,7 @@ export interface PickNeed {
   /** Parts on one reel of this part as the store keeps it. */
   readonly reelQuantity: number;
   readonly byMs: number;
-  /** Where it lies in the store, such as `R03-S12`. */
+  /** Where it lies in the store, such as `R03-S12`; empty where nobody said. */
   readonly place: string;
 }
 
@@ -120,20 +121,6 @@ export interface PickLine {
   readonly reels: number;
   readonly byMs: number;
   readonly slots: readonly string[];
-}
-
-/** Places compared as people walk them: `R2` before `R10`. */
-function comparePlaces(a: string, b: string): number {
-  const steps = (text: string) => text.match(/\d+|\D+/g) ?? [];
-  const x = steps(a);
-  const y = steps(b);
-  for (let i = 0; i < Math.min(x.length, y.length); i++) {
-    const [left, right] = [x[i]!, y[i]!];
-    const numbers = Number(left) - Number(right);
-    if (!Number.isNaN(numbers) && numbers !== 0) return numbers;
-    if (Number.isNaN(numbers) && left !== right) return left < right ? -1 : 1;
-  }
-  return x.length - y.length;
 }
 
 /** The pick list in walking order: one line for a part at a place, reels for each slot rounded up (a reel cannot stand on two slots). */

@@ -242,6 +242,8 @@ export const payloadSchemas = {
     basis: z.enum(countBases),
     panels: whole,
   }),
+  /** A reel was put away: where it lies now, with what its label says, so that a reel never seen before is known from then on. */
+  'reel.put': z.strictObject({ ...reelFacts, reel: id, place: id, via: z.enum(sources) }),
   /** A full reel of a part, measured or weighed once: reels of the part are counted against it from then on. */
   'reel.calibrated': z.strictObject({
     part: short,

@@ -2,6 +2,7 @@
 
 import { type PickLine, pickList, slotOutlook, type WaitingReel } from '../../../shared/forecast/outlook.ts';
 import { compareText } from '../../../shared/log/order.ts';
+import { comparePlaces } from '../../../shared/setup/fold-places.ts';
 import { labelShareOf, tapeSd } from '../../../shared/setup/ledger.ts';
 import type { FloorState, Reel } from '../../../shared/setup/state.ts';
 import { loadOf, type Outlook, type SlotOutlook } from './model.ts';
@@ -83,11 +84,19 @@ export function lineSupply(floor: FloorState, outlook: Outlook): Supply {
             parts: bring.parts,
             reelQuantity: fullReelOf(floor, slot.wanted.part),
             byMs: bring.byMs,
-            place: '',
+            place: uncountedPlace(floor, slot.wanted.part),
           },
         ],
   );
   return { slots, picks: pickList(needs) };
+}
+
+/** Where a reel of a part lies whose count nobody knows, so that it could not be counted on; empty where none does. */
+function uncountedPlace(floor: FloorState, part: string): string {
+  const places = [...floor.reels.values()]
+    .filter((reel) => reel.part === part && reel.at === null && reel.count === null)
+    .map((reel) => reel.place ?? '');
+  return places.sort(comparePlaces)[0] ?? '';
 }
 
 function supplyOf(
