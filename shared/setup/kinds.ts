@@ -45,6 +45,8 @@ export const setupSlotSchema = z.strictObject({
   msl: z.optional(short),
   /** Set where several slots with the same part share the load: placements of the group per panel in `perPanel` are this slot's own. */
   shares: z.optional(id),
+  /** Where slots of the same part are used in turn: the place of this one; the first that has parts feeds, and takes `perPanel` alone. */
+  turn: z.optional(z.int().check(z.minimum(1))),
 });
 
 const weekly = z.strictObject({
