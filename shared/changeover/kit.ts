@@ -5,6 +5,7 @@
 import { compareSlots } from '../setup/address.ts';
 import { comparePlaces, placeOf } from '../setup/fold-places.ts';
 import type { FloorState, Reel, Setup } from '../setup/state.ts';
+import { partPerPanel } from '../setup/turns.ts';
 
 /** One part of the pick list. */
 export interface KitRow {
@@ -40,7 +41,7 @@ export function kitList(
   return [...byPart]
     .map(([part, slots]): KitRow => {
       const names = slots.map((slot) => slot.slot).sort(compareSlots);
-      const perPanel = slots.reduce((sum, slot) => sum + slot.perPanel, 0);
+      const perPanel = partPerPanel(slots);
       const needed = Math.ceil((perPanel * more.panels) / (1 - more.loss) - 1e-9);
       const loaded = names.filter((slot) => carries(state, setup, { slot, part }));
       const onLine = loaded.reduce((sum, slot) => sum + countOn(state, setup.line, slot), 0);

@@ -7,7 +7,7 @@ import { slotEstimate } from './estimate.ts';
 import { endLedger, openEvidence } from './fold-loss.ts';
 import type { FloorEntry, PayloadOf } from './kinds.ts';
 import { joinLedger, labelShareOf, startLedger, windowOf } from './ledger.ts';
-import { usedPlacements, wantedOn } from './left.ts';
+import { settleTurns, usedPlacements, wantedOn } from './left.ts';
 import { freeReels, holdReels, isAt, type Mark } from './reel-places.ts';
 import { type FloorState, type Hold, type SlotState, slotKey, type Tape } from './state.ts';
 
@@ -91,6 +91,7 @@ export function place(state: FloorState, facts: Verified, mark: Mark): void {
     seeInSweep(state, facts.line, facts.slot);
     return;
   }
+  settleTurns(state, facts.line, facts.slot);
   const key = slotKey(facts.line, facts.slot);
   const there = state.slots.get(key);
   const run = state.current.get(facts.line) ?? null;
@@ -239,6 +240,7 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
   const key = slotKey(facts.line, facts.slot);
   const there = state.slots.get(key);
   if (!there) return;
+  settleTurns(state, facts.line, facts.slot);
   const left = slotEstimate(state, there);
   const placed = there.ledger.dropped + usedPlacements(state, there);
   if (facts.quantity !== null) {
@@ -279,6 +281,7 @@ function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark
       recountReel(state, reel, facts);
       return;
     }
+    settleTurns(state, line, slot);
     for (const gone of there.tapes.slice(0, at)) emptyReel(state, gone, there);
     const done = run === null ? 0 : (state.runs.get(run)?.done ?? 0);
     const tapes = [{ ...first, count: quantity, sd, basis }, ...rest];
