@@ -143,28 +143,6 @@ export function pickList(needs: readonly PickNeed[]): PickLine[] {
   );
 }
 
-/** How a machine uses several slots of one part: side by side in fixed shares, or one until it is dry, then the next. */
-export const SHARING_RULES = ['sideBySide', 'inTurn'] as const;
-export type SharingRule = (typeof SHARING_RULES)[number];
-
-/**
- * Spreads a part's placements per panel over its slots. `sideBySide`: by `share` (any positive figures; they are scaled to their sum).
- * `inTurn`: the first slot with parts takes all, so only it has a load now, and the part as a whole lasts as one long tape
- * (`slotOutlook` with the other slots' reels as waiting). Loads come back in the slots' order, 0 for a slot that rests.
- */
-export function sharedLoads(
-  perPanel: number,
-  slots: readonly { readonly slot: string; readonly share: number; readonly left: number }[],
-  rule: SharingRule,
-): { readonly slot: string; readonly perPanel: number }[] {
-  if (rule === 'inTurn') {
-    const active = slots.findIndex((slot) => slot.left > 0);
-    return slots.map((slot, i) => ({ slot: slot.slot, perPanel: i === active ? perPanel : 0 }));
-  }
-  const whole = slots.reduce((sum, slot) => sum + slot.share, 0);
-  return slots.map((slot) => ({ slot: slot.slot, perPanel: (perPanel * slot.share) / whole }));
-}
-
 /** Placements of a reel at the 5 % and 95 % points, for a screen that says "enough for … panels". */
 export function panelsCovered(load: SlotLoad): { readonly least: number; readonly most: number } {
   const [least, most] = placementsAt(load, [0.05, 0.95], { variance: 0 });

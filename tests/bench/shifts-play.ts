@@ -11,7 +11,7 @@ import { type WorkingTime, workingSeconds } from '../../shared/forecast/working-
 import { compareSlots } from '../../shared/setup/address.ts';
 import { usedPlacements, wantedOn } from '../../shared/setup/left.ts';
 import { type FloorState, needKey } from '../../shared/setup/state.ts';
-import { lineCalendar, lineOutlook, loadOf, type Outlook } from '../../src/app/outlook/model.ts';
+import { lineCalendar, lineOutlook, type Outlook } from '../../src/app/outlook/model.ts';
 import { planWalks } from '../../src/app/outlook/rounds.ts';
 
 /** 2026-03-02T06:00:00Z, a Monday. */
@@ -150,7 +150,7 @@ function remember(
       ...{ parts: slot.estimate.parts ?? 0, sd: slot.estimate.sd, tapes: slot.loaded.tapes.length },
       panelsLeft: outlook.panelsLeft,
       ...{ feeder: slot.loaded.feeder ?? '', pace: outlook.pace },
-      load: loadOf(outlook.rules, { ...slot, parts: slot.estimate.parts ?? 0 }),
+      load: slot.load,
     });
   }
 }

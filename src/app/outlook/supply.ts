@@ -5,7 +5,8 @@ import { compareText } from '../../../shared/log/order.ts';
 import { comparePlaces } from '../../../shared/setup/fold-places.ts';
 import { labelShareOf, tapeSd } from '../../../shared/setup/ledger.ts';
 import type { FloorState, Reel } from '../../../shared/setup/state.ts';
-import { loadOf, type Outlook, type SlotOutlook } from './model.ts';
+import { turnGroup } from '../../../shared/setup/turns.ts';
+import type { Outlook, SlotOutlook } from './model.ts';
 
 /** Parts on a full reel where the log has never seen one of the part. */
 const USUAL_REEL = 5000;
@@ -60,7 +61,8 @@ export function lineSupply(floor: FloorState, outlook: Outlook): Supply {
   const taken = new Set<string>();
   const labelShare = labelShareOf(floor, outlook.line);
   const slots = outlook.slots
-    .filter((slot) => !slot.forecast.outlasts)
+    // Slots used in turn are one long tape: what they need is asked of the last that has parts.
+    .filter((slot) => !slot.forecast.outlasts && slot.turn?.backup == null)
     .map((slot): SlotSupply => {
       const { part } = slot.wanted;
       const waiting: Reel[] = [];
@@ -80,7 +82,7 @@ export function lineSupply(floor: FloorState, outlook: Outlook): Supply {
       : [
           {
             part: slot.wanted.part,
-            slot: slot.slot,
+            slot: slotNames(floor, outlook, slot),
             parts: bring.parts,
             reelQuantity: fullReelOf(floor, slot.wanted.part),
             byMs: bring.byMs,
@@ -89,6 +91,13 @@ export function lineSupply(floor: FloorState, outlook: Outlook): Supply {
         ],
   );
   return { slots, picks: pickList(needs) };
+}
+
+/** The slot; where it is used in turn, all slots of its part, since a reel may go to any. */
+function slotNames(floor: FloorState, outlook: Outlook, { slot }: SlotOutlook): string {
+  const setup = floor.setups.get(outlook.run.setup);
+  const group = setup ? turnGroup(setup, slot) : [];
+  return group.length === 0 ? slot : group.map((each) => each.slot).join(' ');
 }
 
 /** Where a reel of a part lies whose count nobody knows, so that it could not be counted on; empty where none does. */
@@ -107,8 +116,6 @@ function supplyOf(
   const reels = waiting.map(
     (reel): WaitingReel => ({ reel: reel.reel, parts: reel.count ?? 0, sd: tapeSd(reel, labelShare) }),
   );
-  const { wanted, estimate, loss } = slot;
-  const load = loadOf(outlook.rules, { wanted, estimate, parts: estimate.parts ?? 0, loss });
-  const { ends, lasts, bring } = slotOutlook(outlook.pace, load, reels);
+  const { ends, lasts, bring } = slotOutlook(outlook.pace, slot.load, reels);
   return { ends, lasts, bring };
 }
