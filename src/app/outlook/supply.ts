@@ -1,6 +1,11 @@
 // What the run still needs beyond what is on the line: slot by slot how long reels last, and the store's pick list. Pure.
 
-import { type PickLine, pickList, slotOutlook, type WaitingReel } from '../../../shared/forecast/outlook.ts';
+import { type PickLine, pickList, type WaitingReel } from '../../../shared/forecast/outlook.ts';
+import {
+  answerSupply,
+  type SlotSupply as SlotAnswer,
+  type SupplyQuestion,
+} from '../../../shared/forecast/supply.ts';
 import { compareText } from '../../../shared/log/order.ts';
 import { comparePlaces } from '../../../shared/setup/fold-places.ts';
 import { labelShareOf, tapeSd } from '../../../shared/setup/ledger.ts';
@@ -14,9 +19,9 @@ const USUAL_REEL = 5000;
 /** One slot's reels to the end of the run. */
 export interface SlotSupply {
   readonly slot: SlotOutlook;
-  readonly ends: ReturnType<typeof slotOutlook>['ends'];
+  readonly ends: SlotAnswer['ends'];
   readonly lasts: boolean;
-  readonly bring: ReturnType<typeof slotOutlook>['bring'];
+  readonly bring: SlotAnswer['bring'];
   readonly waiting: readonly Reel[];
 }
 
@@ -56,26 +61,41 @@ export function fullReelOf(floor: FloorState, part: string): number {
   return largest > 0 ? largest : USUAL_REEL;
 }
 
-/** What must come, by when. Reels known to lie off the line are counted on, each for one slot. */
-export function lineSupply(floor: FloorState, outlook: Outlook): Supply {
-  const taken = new Set<string>();
+/** What the line's supply asks, as figures alone, so that a worker can answer it. `slots`: in the order of the question's. */
+export function supplyQuestion(
+  floor: FloorState,
+  outlook: Outlook,
+): { readonly question: SupplyQuestion; readonly slots: readonly SlotOutlook[] } {
+  // Slots used in turn are one long tape: what they need is asked of the last that has parts.
+  const slots = outlook.slots.filter((slot) => !slot.forecast.outlasts && slot.turn?.backup == null);
   const labelShare = labelShareOf(floor, outlook.line);
-  const slots = outlook.slots
-    // Slots used in turn are one long tape: what they need is asked of the last that has parts.
-    .filter((slot) => !slot.forecast.outlasts && slot.turn?.backup == null)
-    .map((slot): SlotSupply => {
-      const { part } = slot.wanted;
-      const waiting: Reel[] = [];
-      let supply = supplyOf(outlook, slot, { waiting, labelShare });
-      for (const reel of waitingReels(floor, part)) {
-        if (supply.lasts) break;
-        if (taken.has(reel.reel)) continue;
-        taken.add(reel.reel);
-        waiting.push(reel);
-        supply = supplyOf(outlook, slot, { waiting, labelShare });
-      }
-      return { slot, waiting, ...supply };
-    });
+  const parts = new Set(slots.map((slot) => slot.wanted.part));
+  const waiting = new Map(
+    [...parts].map((part): [string, readonly WaitingReel[]] => [
+      part,
+      waitingReels(floor, part).map((reel) => ({
+        ...{ reel: reel.reel, parts: reel.count ?? 0, sd: tapeSd(reel, labelShare) },
+      })),
+    ]),
+  );
+  const loads = slots.map((slot) => ({ load: slot.load, part: slot.wanted.part }));
+  return { question: { pace: outlook.pace, slots: loads, waiting }, slots };
+}
+
+/** The answer, with the slots and reels that it speaks of; a reel that is gone by now is left out. */
+export function toSupply(
+  floor: FloorState,
+  outlook: Outlook,
+  of: { readonly answer: readonly SlotAnswer[]; readonly slots: readonly SlotOutlook[] },
+): Supply {
+  const slots = of.slots.flatMap((slot, at): SlotSupply[] => {
+    const found = of.answer[at];
+    if (!found) return [];
+    const { ends, lasts, bring } = found;
+    return [
+      { slot, ends, lasts, bring, waiting: found.takes.flatMap((reel) => floor.reels.get(reel) ?? []) },
+    ];
+  });
   const needs = slots.flatMap(({ slot, bring }) =>
     bring === null
       ? []
@@ -93,6 +113,12 @@ export function lineSupply(floor: FloorState, outlook: Outlook): Supply {
   return { slots, picks: pickList(needs) };
 }
 
+/** What must come, by when, reckoned at once. Reels known to lie off the line are counted on, each for one slot. */
+export function lineSupply(floor: FloorState, outlook: Outlook): Supply {
+  const { question, slots } = supplyQuestion(floor, outlook);
+  return toSupply(floor, outlook, { answer: answerSupply(question), slots });
+}
+
 /** The slot; where it is used in turn, all slots of its part, since a reel may go to any. */
 function slotNames(floor: FloorState, outlook: Outlook, { slot }: SlotOutlook): string {
   const setup = floor.setups.get(outlook.run.setup);
@@ -106,16 +132,4 @@ function uncountedPlace(floor: FloorState, part: string): string {
     .filter((reel) => reel.part === part && reel.at === null && reel.count === null)
     .map((reel) => reel.place ?? '');
   return places.sort(comparePlaces)[0] ?? '';
-}
-
-function supplyOf(
-  outlook: Outlook,
-  slot: SlotOutlook,
-  { waiting, labelShare }: { readonly waiting: readonly Reel[]; readonly labelShare: number },
-): Pick<SlotSupply, 'ends' | 'lasts' | 'bring'> {
-  const reels = waiting.map(
-    (reel): WaitingReel => ({ reel: reel.reel, parts: reel.count ?? 0, sd: tapeSd(reel, labelShare) }),
-  );
-  const { ends, lasts, bring } = slotOutlook(outlook.pace, slot.load, reels);
-  return { ends, lasts, bring };
 }

@@ -11,6 +11,7 @@ export const stockWords = area({
     none: 'The log knows no such reel.',
     noReels: 'The log knows no reel yet. Reels are known once they have been verified.',
     noRun: 'Nothing is being built, so nothing need be brought.',
+    reckoning: 'Reckoning what the run still needs …',
     noPick: 'What lies at the line lasts the run.',
     pickTitle: 'What the store must bring',
     pickHelp:
@@ -74,6 +75,7 @@ export const stockWords = area({
     none: 'El registro no conoce esa bobina.',
     noReels: 'El registro aún no conoce ninguna bobina. Se conocen al verificarlas.',
     noRun: 'No se construye nada: no hay nada que traer.',
+    reckoning: 'Calculando lo que falta para la tirada …',
     noPick: 'Lo que está en la línea dura toda la tirada.',
     pickTitle: 'Lo que debe traer el almacén',
     pickHelp:

@@ -1,10 +1,10 @@
 // Reels: what the store must bring for the run, how long each slot's reels last, every reel that the log knows, what is blocked.
 
-import { useLayoutEffect, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { parseLabel } from '../../../../shared/labels/label.ts';
 import { comparePlaces, isPlaceInUse, placeOf } from '../../../../shared/setup/fold-places.ts';
 import { useApp, useFloor } from '../../app.ts';
-import { lineSupply, type Supply } from '../../outlook/supply.ts';
+import type { Supply } from '../../outlook/supply.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
@@ -44,7 +44,19 @@ export function Stock({ watch }: { readonly watch: Watch }) {
   const outlook = watch.outlook.value;
   const line = floor.lines.get(app.line.value ?? '');
   const zone = line?.zone ?? 'UTC';
-  const supply = outlook === null ? null : lineSupply(floor, outlook);
+  const [supply, setSupply] = useState<Supply | 'asked'>('asked');
+  useEffect(() => {
+    let isShown = true;
+    if (outlook !== null) {
+      watch.askSupply(outlook, (answer) => {
+        if (isShown) setSupply(answer);
+      });
+    }
+    return () => {
+      isShown = false;
+    };
+  }, [outlook, watch]);
+  const known = outlook === null ? null : supply;
   return (
     <div class="stack stock">
       <p class="print-head">{words.printed(line?.name ?? '', formatDay(app.nowMs.value, zone))}</p>
@@ -66,8 +78,8 @@ export function Stock({ watch }: { readonly watch: Watch }) {
           <Icon name="print" /> {words.print}
         </Button>
       </div>
-      {tab === 'bring' && <Bring supply={supply} zone={zone} />}
-      {tab === 'outlook' && <ReelByReel supply={supply} zone={zone} />}
+      {tab === 'bring' && <Bring supply={known} zone={zone} />}
+      {tab === 'outlook' && <ReelByReel supply={known} zone={zone} />}
       {tab === 'reels' && <Reels query={query} onQuery={setQuery} scanned={scanned} />}
       {tab === 'blocks' && <Blocks />}
     </div>
@@ -80,10 +92,17 @@ function putFacts(read: ReturnType<typeof parseLabel>): Omit<PutReel, 'reel'> {
   return { part, supplierPart, quantity, lot, dateCode };
 }
 
-function Bring({ supply, zone }: { readonly supply: Supply | null; readonly zone: string }) {
+interface SupplyProps {
+  /** Null where nothing is being built. */
+  readonly supply: Supply | 'asked' | null;
+  readonly zone: string;
+}
+
+function Bring({ supply, zone }: SupplyProps) {
   const app = useApp();
   const words = say(stockWords);
   if (!supply) return <p class="empty">{words.noRun}</p>;
+  if (supply === 'asked') return <p class="empty">{words.reckoning}</p>;
   const waiting = supply.slots
     .flatMap((each) => each.waiting.map((reel) => ({ reel, slot: each.slot.slot })))
     .sort((a, b) => comparePlaces(placeOf(a.reel) ?? '', placeOf(b.reel) ?? ''));
@@ -141,9 +160,10 @@ function Bring({ supply, zone }: { readonly supply: Supply | null; readonly zone
   );
 }
 
-function ReelByReel({ supply, zone }: { readonly supply: Supply | null; readonly zone: string }) {
+function ReelByReel({ supply, zone }: SupplyProps) {
   const words = say(stockWords);
   if (!supply) return <p class="empty">{words.noRun}</p>;
+  if (supply === 'asked') return <p class="empty">{words.reckoning}</p>;
   if (supply.slots.length === 0) return <p class="empty">{words.noPick}</p>;
   return (
     <section class="stack" data-testid="reel-outlook">
