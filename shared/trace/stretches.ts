@@ -9,6 +9,7 @@ import { applyEntry } from '../setup/fold.ts';
 import { isPrinted, labelShareOf, tapeSd, windowOf } from '../setup/ledger.ts';
 import { slotLeft, wantedOn } from '../setup/left.ts';
 import { emptyState, type FloorState, type SlotState, slotKey, type Tape } from '../setup/state.ts';
+import { turnGroup } from '../setup/turns.ts';
 
 /** A bound on panels: the tape surely gave parts to all panels inside `sure`, perhaps to those inside `possible`; Infinity where nothing bounds it. */
 export interface PanelBound {
@@ -177,14 +178,18 @@ function compare(index: TraceIndex, change: { key: string; was: SlotBefore | nul
       done,
       newest: hasJoined(open, now) ? null : newest,
     });
+    const rests = mayRest(state, run.setup, now.slot);
     now.tapes.forEach((tape, at) => {
       const [came, goes] = [joints[at - 1], joints[at]];
       const known = open.get(tape.entry);
-      const begins = came ?? { low: done, high: done };
+      const begins = came ?? { low: done, high: rests ? Number.POSITIVE_INFINITY : done };
       const from = { possible: begins.low + 1, sure: begins.high + 1 };
       const stretch = known ?? openStretch(index, { tape, slot: now, run: run.run, from, entry });
       // What has surely begun stays begun; what is still to come follows the newest reckoning.
-      if (known && known.from.sure > done) known.from = from;
+      if (known && known.from.sure > done) {
+        const possible = rests ? Math.min(known.from.possible, from.possible) : from.possible;
+        known.from = { ...from, possible };
+      }
       const after = open.get(now.tapes[at + 1]?.entry ?? '');
       const hasEnded = after !== undefined && after.from.sure <= done && stretch.to !== null;
       if (!hasEnded) stretch.to = goes ? { sure: goes.low, possible: goes.high } : null;
@@ -193,6 +198,15 @@ function compare(index: TraceIndex, change: { key: string; was: SlotBefore | nul
   }
   if (open.size > 0) index.open.set(key, open);
   else index.open.delete(key);
+}
+
+/**
+ * True where the slot is used in turn with others: when it feeds follows from counts alone, so no panel is surely its, and its tapes
+ * may last longer than if it fed all the time.
+ */
+function mayRest(state: FloorState, setup: string, slot: string): boolean {
+  const taken = state.setups.get(setup);
+  return taken !== undefined && turnGroup(taken, slot).length > 0;
 }
 
 /** True where every tape on the slot has its stretch already: nothing was joined. */
@@ -223,10 +237,12 @@ function jointsOf(at: {
   readonly done: number;
   readonly newest: Joint | null;
 }): readonly Joint[] {
+  const rests = mayRest(at.state, at.setup, at.slot.slot);
   const joints = startJoints(at.state, at.slot, at.setup).map(({ low, high }) => ({
     low: at.done + low,
-    high: at.done + high,
+    high: rests ? Number.POSITIVE_INFINITY : at.done + high,
   }));
+  if (rests) return joints;
   if (at.newest && joints.length > 0) joints[joints.length - 1] = { ...at.newest };
   for (let i = joints.length - 2; i >= 0; i--) {
     const next = joints[i + 1] as Joint; // i + 1 is within bounds
@@ -347,11 +363,16 @@ function cutRun(index: TraceIndex, entry: Entry, before: string | null): void {
   for (const [key, slot] of state.slots) {
     if (slot.line !== line) continue;
     const open = new Map<string, Stretch>();
-    const joints = jointsOf({ state, slot, setup: state.runs.get(run)?.setup ?? '', done: 0, newest: null });
+    const setup = state.runs.get(run)?.setup ?? '';
+    const joints = jointsOf({ state, slot, setup, done: 0, newest: null });
+    const rests = mayRest(state, setup, slot.slot);
     slot.tapes.forEach((tape, at) => {
       const [came, goes] = [joints[at - 1], joints[at]];
       if (goes && goes.high <= 0) return; // used up before this run
-      const from = { possible: (came?.low ?? 0) + 1, sure: (came?.high ?? 0) + 1 };
+      const from = {
+        possible: (came?.low ?? 0) + 1,
+        sure: (came?.high ?? (rests ? Number.POSITIVE_INFINITY : 0)) + 1,
+      };
       const stretch = openStretch(index, { tape, slot, run, from, entry });
       if (goes) stretch.to = { sure: goes.low, possible: goes.high };
       open.set(tape.entry, stretch);

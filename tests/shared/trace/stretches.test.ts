@@ -18,6 +18,7 @@ import {
   tellPlant,
   unloaded,
   verified,
+  wantedSlot,
 } from '../setup/story.ts';
 
 const slot = 'M1-F-001';
@@ -79,6 +80,32 @@ describe('traceLog()', () => {
       { reel: 'K1', run: 'r1', from: at(1), to: { sure: 497, possible: 503 } },
       { reel: 'K2', run: 'r1', from: { possible: 498, sure: 504 }, to: null },
     ]);
+  });
+
+  test('holds every lot of slots used in turn for possible, none for sure', () => {
+    const story = begun();
+    const [one, two] = ['M1-F-001', 'M1-F-002'] as const;
+    story.tell('setup.taken', {
+      ...{ setup: 'turns', product: 'Brook', side: 'top', revision: 'B', line: 'L1', source: 'test' },
+      slots: [wantedSlot(one, 'R-100', { turn: 1 }), wantedSlot(two, 'R-100', { turn: 2 })],
+    });
+    story.tell('setup.chosen', { line: 'L1', setup: 'turns' });
+    const put = (at: string, reel: string, quantity: number, act: 'load' | 'splice' = 'load') => {
+      const facts = verified(at, 'R-100', { reel, lot: `LOT-${reel}`, quantity, act });
+      story.tell('reel.verified', { ...facts, setup: 'turns' });
+    };
+    put(one, 'K1', 100);
+    put(two, 'K2', 40);
+    story.tell('run.started', started('r1', { setup: 'turns' }));
+    build(story, 10);
+    put(two, 'K3', 500, 'splice');
+    build(story, 90); // 200 placements: 100 of the first, 100 of the second, which is on its second tape by then
+    const lots = (panel: number) =>
+      tracePanel(indexOf(story), String(panel), 'r1')?.slots.map(({ lots: found }) =>
+        found.map(({ lot, sure }) => `${lot}${sure ? '!' : ''}`),
+      );
+    expect(lots(1)).toEqual([['LOT-K1'], ['LOT-K2']]);
+    expect(lots(99)).toEqual([['LOT-K1'], ['LOT-K2', 'LOT-K3']]);
   });
 
   test('lets the splice window bound a joint whose count says little', () => {
