@@ -16,6 +16,7 @@ import { placesOf } from './places.ts';
 import { wish } from './plant.ts';
 import { readSymbols } from './reels.ts';
 import { lineId } from './setups.ts';
+import { shelfOf } from './shelves.ts';
 import { fetchReel, makeSlot, type StockReel, takeFeeder, takeNew, type World } from './world.ts';
 
 const DAY_MS = 86_400_000;
@@ -23,6 +24,9 @@ const DAY_MS = 86_400_000;
 const WRONG_REEL = 0.02;
 /** Share of reels that the store weighs when they come back. */
 const WEIGHED = 0.3;
+
+/** How long after it came off a reel lies on its shelf again. */
+const PUT_AWAY_MS = 8 * 60_000;
 
 /** Who works on the line, and when each is free. */
 export interface Hand {
@@ -207,7 +211,26 @@ export function unloadSlot(floor: Floor, slot: string, by: By & { readonly empty
   const part = truth.wanted.part;
   const back: StockReel = { label: tape.label, left: tape.left };
   world.stock.set(part, [...(world.stock.get(part) ?? []), back]);
+  putAwayLater(floor, part, { back, atMs: by.atMs });
   if (world.chance() < WEIGHED) weighLater(floor, part, { back, atMs: by.atMs });
+}
+
+/** The store puts a reel that came back on its shelf, unless somebody took it again before. */
+function putAwayLater(
+  floor: Floor,
+  part: string,
+  from: { readonly back: StockReel; readonly atMs: number },
+): void {
+  const { world, log } = floor;
+  const place = shelfOf(part);
+  const { reel, supplierPart, lot, dateCode } = readSymbols(from.back.label.symbols);
+  if (place === null || reel === null) return;
+  floor.agenda.at(from.atMs + PUT_AWAY_MS, (atMs) => {
+    if (!world.stock.get(part)?.includes(from.back)) return;
+    const facts = { reel, part, supplierPart, lot, dateCode, quantity: null, place };
+    const put = wish('reel.put', { ...facts, via: 'wedge' });
+    log.write(put, { atMs, who: floor.handler, tablet: 'demo0-store' });
+  });
 }
 
 /** The store weighs a reel that came back, unless somebody took it again before. */

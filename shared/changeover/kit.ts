@@ -3,7 +3,9 @@
 // Refused: counting reels that stand on a line as free; they come off only with the changeover.
 
 import { compareSlots } from '../setup/address.ts';
+import { comparePlaces, placeOf } from '../setup/fold-places.ts';
 import type { FloorState, Reel, Setup } from '../setup/state.ts';
+import { partPerPanel } from '../setup/turns.ts';
 
 /** One part of the pick list. */
 export interface KitRow {
@@ -25,7 +27,7 @@ export interface KitRow {
   readonly msl: string | null;
 }
 
-/** The pick list of a setup for a number of panels. `loss`: share of picks lost, 0 <= loss < 1. In walking order of the first slot. */
+/** The pick list of a setup for a number of panels. `loss`: share of picks lost, 0 <= loss < 1. In walking order of the store, then of the first slot. */
 export function kitList(
   state: FloorState,
   setup: Setup,
@@ -39,7 +41,7 @@ export function kitList(
   return [...byPart]
     .map(([part, slots]): KitRow => {
       const names = slots.map((slot) => slot.slot).sort(compareSlots);
-      const perPanel = slots.reduce((sum, slot) => sum + slot.perPanel, 0);
+      const perPanel = partPerPanel(slots);
       const needed = Math.ceil((perPanel * more.panels) / (1 - more.loss) - 1e-9);
       const loaded = names.filter((slot) => carries(state, setup, { slot, part }));
       const onLine = loaded.reduce((sum, slot) => sum + countOn(state, setup.line, slot), 0);
@@ -61,7 +63,14 @@ export function kitList(
         msl: slots.find((slot) => slot.msl !== undefined)?.msl ?? null,
       };
     })
-    .sort((a, b) => compareSlots(a.slots[0] ?? '', b.slots[0] ?? ''));
+    .sort(
+      (a, b) => comparePlaces(placeIn(a), placeIn(b)) || compareSlots(a.slots[0] ?? '', b.slots[0] ?? ''),
+    );
+}
+
+/** Where the first of a row's reels lies that has a place; empty where none has. */
+function placeIn(row: Pick<KitRow, 'reels'>): string {
+  return row.reels.map((reel) => placeOf(reel) ?? '').sort(comparePlaces)[0] ?? '';
 }
 
 /** Reels that stand on no slot, by part. */

@@ -85,10 +85,23 @@ const NEGLIGIBLE = 1e-18;
  * `picks` must be whole. Cost: about sixteen deviations of the law.
  */
 export function visitLosses(asked: LossLaw, visit: (lost: number, probability: number) => boolean): void {
+  visitLossSteps(asked, 1, visit);
+}
+
+/**
+ * The same by steps of `step` numbers lost: calls `visit(mean, probability, last)` with the mean number lost within a step, how likely
+ * the step is, and its largest number. The last step may be shorter.
+ */
+export function visitLossSteps(
+  asked: LossLaw,
+  step: number,
+  visit: (mean: number, probability: number, last: number) => boolean,
+): void {
   const law = asked.strength > AS_KNOWN ? { ...asked, strength: Infinity } : asked;
   const { picks, loss, strength } = law;
   if (isCertain(law)) {
-    visit(loss === 1 ? picks : 0, 1);
+    const lost = loss === 1 ? picks : 0;
+    visit(lost, 1, lost);
     return;
   }
   const isKnown = strength === Infinity;
@@ -98,11 +111,21 @@ export function visitLosses(asked: LossLaw, visit: (lost: number, probability: n
   const mean = picks * loss;
   let lost = firstWorthSumming(law);
   let probability = Math.exp(logProbability(law, lost));
-  while (lost <= picks && (probability > NEGLIGIBLE || lost <= mean) && visit(lost, probability)) {
-    const left = picks - lost;
-    // The next term over this one: (n-k) p / ((k+1) q), or (n-k)(k+a) / ((k+1)(n-k-1+b)) where the loss is learnt.
-    probability *= isKnown ? (left * odds) / (lost + 1) : (left * (lost + a)) / ((lost + 1) * (left - 1 + b));
-    lost += 1;
+  while (lost <= picks && (probability > NEGLIGIBLE || lost <= mean)) {
+    const first = lost;
+    const end = Math.min(picks + 1, lost + step);
+    let share = 0;
+    let weighted = 0;
+    for (; lost < end; lost++) {
+      share += probability;
+      weighted += probability * (lost - first);
+      const left = picks - lost;
+      // The next term over this one: (n-k) p / ((k+1) q), or (n-k)(k+a) / ((k+1)(n-k-1+b)) where the loss is learnt.
+      probability *= isKnown
+        ? (left * odds) / (lost + 1)
+        : (left * (lost + a)) / ((lost + 1) * (left - 1 + b));
+    }
+    if (!visit(share > 0 ? first + weighted / share : first, share, lost - 1)) return;
   }
 }
 

@@ -2,6 +2,7 @@
 // Method: reels of one part on one slot are one long tape: each reel's run-out is the forecast of all parts up to its end, so that the
 // spread grows as the shift goes on. Reel-by-reel guesses from the last moment were refused: their spreads would not add up.
 
+import { comparePlaces } from '../setup/fold-places.ts';
 import { placementsAt, riskOfFewerThan } from './placements.ts';
 import type { LinePace, MomentSpread, SlotForecast, SlotLoad } from './run-out.ts';
 import { forecastSlot } from './run-out.ts';
@@ -109,7 +110,7 @@ export interface PickNeed {
   /** Parts on one reel of this part as the store keeps it. */
   readonly reelQuantity: number;
   readonly byMs: number;
-  /** Where it lies in the store, such as `R03-S12`. */
+  /** Where it lies in the store, such as `R03-S12`; empty where nobody said. */
   readonly place: string;
 }
 
@@ -120,20 +121,6 @@ export interface PickLine {
   readonly reels: number;
   readonly byMs: number;
   readonly slots: readonly string[];
-}
-
-/** Places compared as people walk them: `R2` before `R10`. */
-function comparePlaces(a: string, b: string): number {
-  const steps = (text: string) => text.match(/\d+|\D+/g) ?? [];
-  const x = steps(a);
-  const y = steps(b);
-  for (let i = 0; i < Math.min(x.length, y.length); i++) {
-    const [left, right] = [x[i]!, y[i]!];
-    const numbers = Number(left) - Number(right);
-    if (!Number.isNaN(numbers) && numbers !== 0) return numbers;
-    if (Number.isNaN(numbers) && left !== right) return left < right ? -1 : 1;
-  }
-  return x.length - y.length;
 }
 
 /** The pick list in walking order: one line for a part at a place, reels for each slot rounded up (a reel cannot stand on two slots). */
@@ -154,28 +141,6 @@ export function pickList(needs: readonly PickNeed[]): PickLine[] {
   return [...lines.values()].sort(
     (a, b) => comparePlaces(a.place, b.place) || (a.part < b.part ? -1 : a.part > b.part ? 1 : 0),
   );
-}
-
-/** How a machine uses several slots of one part: side by side in fixed shares, or one until it is dry, then the next. */
-export const SHARING_RULES = ['sideBySide', 'inTurn'] as const;
-export type SharingRule = (typeof SHARING_RULES)[number];
-
-/**
- * Spreads a part's placements per panel over its slots. `sideBySide`: by `share` (any positive figures; they are scaled to their sum).
- * `inTurn`: the first slot with parts takes all, so only it has a load now, and the part as a whole lasts as one long tape
- * (`slotOutlook` with the other slots' reels as waiting). Loads come back in the slots' order, 0 for a slot that rests.
- */
-export function sharedLoads(
-  perPanel: number,
-  slots: readonly { readonly slot: string; readonly share: number; readonly left: number }[],
-  rule: SharingRule,
-): { readonly slot: string; readonly perPanel: number }[] {
-  if (rule === 'inTurn') {
-    const active = slots.findIndex((slot) => slot.left > 0);
-    return slots.map((slot, i) => ({ slot: slot.slot, perPanel: i === active ? perPanel : 0 }));
-  }
-  const whole = slots.reduce((sum, slot) => sum + slot.share, 0);
-  return slots.map((slot) => ({ slot: slot.slot, perPanel: (perPanel * slot.share) / whole }));
 }
 
 /** Placements of a reel at the 5 % and 95 % points, for a screen that says "enough for … panels". */

@@ -3,7 +3,7 @@
 // working time; the shift calendar turns that into moments. Clock time without the calendar was refused: a break is not work.
 
 import type { Moments } from './normal.ts';
-import { placementMoments, placementsAt, type ReelOutlook, riskOfFewerThan } from './placements.ts';
+import { type PlacementLaw, placementLaw, type ReelOutlook } from './placements.ts';
 import { type WorkingTime, workingMoment } from './working-time.ts';
 
 /** One slot: what it uses, what its reel holds, and the feeder's tape lengths where they are known (all three or none). */
@@ -146,16 +146,18 @@ const LAWS_KEPT = 2000;
 
 function lawOf(
   load: SlotLoad,
-  asked: { readonly variance: number; readonly wanted: number },
+  asked: { readonly of: PlacementLaw; readonly variance: number; readonly wanted: number },
   laws: LawMemory | undefined,
 ): Law {
   const reckoned = (): Law => {
-    const [early = 0, late = 0] = placementsAt(load, SPREAD_SHARES, asked);
-    return { early, late, risk: riskOfFewerThan(load, asked.wanted) };
+    // The risk first: its law is the finer one, and serves both.
+    const risk = asked.of.riskOfFewerThan(asked.wanted);
+    const [early = 0, late = 0] = asked.of.at(SPREAD_SHARES, asked);
+    return { early, late, risk };
   };
   if (laws === undefined) return reckoned();
-  const { left, sd, loss, lossStrength } = load;
-  const key = `${left} ${sd} ${loss} ${lossStrength} ${asked.variance} ${asked.wanted}`;
+  const { left, sd, taken, loss, lossStrength } = load;
+  const key = `${left} ${sd} ${taken} ${loss} ${lossStrength} ${asked.variance} ${asked.wanted}`;
   const known = laws.get(key);
   if (known) return known;
   const law = reckoned();
@@ -175,8 +177,13 @@ export function forecastSlot(pace: LinePace, load: SlotLoad, laws?: LawMemory): 
   const secondsPerPlacement = pace.panelSeconds / load.perPanel;
   const momentOfPlacements = (placements: number) =>
     workingMoment(pace.calendar, pace.nowMs, placements * secondsPerPlacement);
-  const moments = placementMoments(load);
-  const asked = { variance: timeSmear(pace, load, moments), wanted: pace.panelsLeft * load.perPanel };
+  const law = placementLaw(load);
+  const { moments } = law;
+  const asked = {
+    of: law,
+    variance: timeSmear(pace, load, moments),
+    wanted: pace.panelsLeft * load.perPanel,
+  };
   const { early, late, risk } = lawOf(load, asked, laws);
   return {
     slot: load.slot,

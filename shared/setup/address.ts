@@ -34,7 +34,8 @@ export function compareSlots(a: string, b: string): number {
   );
 }
 
-function compareNatural(a: string, b: string): number {
+/** Order of names with numbers in them, as people walk past them: `R2` before `R10`. */
+export function compareNatural(a: string, b: string): number {
   const piecesA = a.match(/\d+|\D+/g) ?? [];
   const piecesB = b.match(/\d+|\D+/g) ?? [];
   for (let i = 0; i < Math.min(piecesA.length, piecesB.length); i++) {

@@ -2,7 +2,7 @@
 // two is taken back. Method: entries name a conflict, so that every tablet finds the same one; nothing is decided by the clock.
 
 import type { PayloadOf } from './kinds.ts';
-import { startLedger } from './ledger.ts';
+import { labelShareOf, startLedger } from './ledger.ts';
 import { freeReels, holdReels, type Mark } from './reel-places.ts';
 import { type Conflict, type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
 
@@ -47,7 +47,8 @@ function settleSlot(
   freeReels(state, now);
   const joined = now.tapes.filter((tape) => !isOf(given)(tape));
   const tapes = [...kept.tapes, ...joined];
-  const ledger = joined.length === 0 ? kept.ledger : startLedger(tapes, mark.entry);
+  const ledger =
+    joined.length === 0 ? kept.ledger : startLedger(tapes, mark.entry, labelShareOf(state, kept.line));
   const settled = { ...kept, ...mark, tapes, ledger, before: null };
   state.slots.set(slotKey(kept.line, kept.slot), settled);
   holdReels(state, settled);
@@ -71,7 +72,7 @@ function settleReel(
       state.slots.set(key, {
         ...there,
         tapes,
-        ledger: startLedger(tapes, mark.entry),
+        ledger: startLedger(tapes, mark.entry, labelShareOf(state, there.line)),
         ...mark,
         before: null,
       });

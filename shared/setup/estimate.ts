@@ -7,7 +7,7 @@ import { evidenceFromUnload, type LossLearnt, lossFor, lossPrior, type PlacedEvi
 import type { Finished, FloorState, SlotState } from './state.ts';
 
 /** Weight of the line's assumed loss, in picks, until reels have taught better. */
-export const ASSUMED_STRENGTH = 300;
+export const ASSUMED_STRENGTH = 150;
 /** A line that assumes no loss at all still cannot know it: the least that is assumed. */
 const LEAST_ASSUMED = 1e-4;
 
@@ -15,6 +15,8 @@ const LEAST_ASSUMED = 1e-4;
 export interface SlotEstimate {
   readonly parts: number | null;
   readonly sd: number;
+  /** Deviation of the count that this was reckoned from, without what losses since have added. Parts. */
+  readonly countSd: number;
   /** Parts left on the running tape alone; null where that is unknown. */
   readonly running: number | null;
   /** Which of the slot's tapes runs. */
@@ -33,15 +35,31 @@ export function toEvidence(reel: Finished): (PlacedEvidence & { readonly from: F
   return { ...found.value, part: reel.part, feeder: reel.feeder, slot: reel.slot, from: reel };
 }
 
-/** The loss to expect on a slot: the line's assumption, bettered by what finished reels have shown. */
+/** Losses reckoned for a part's list of finished reels, by place: a list never changes, a new reel makes a new one. */
+const reckonedLosses = new WeakMap<readonly Finished[], Map<string, LossLearnt>>();
+
+/** The loss to expect on a slot: the line's assumption, bettered by what finished reels have shown. Reckoned once for each new reel. */
 export function lossOn(
   state: FloorState,
   place: { readonly line: string; readonly part: string; readonly feeder: string; readonly slot: string },
 ): LossLearnt {
   const assumed = Math.max(LEAST_ASSUMED, state.rules.get(place.line)?.loss ?? 0);
   const prior = lossPrior({ mean: assumed, strength: ASSUMED_STRENGTH });
-  const evidence = (state.finished.get(place.part) ?? []).flatMap((reel) => toEvidence(reel) ?? []);
-  return lossFor(place, evidence, prior);
+  const finished = state.finished.get(place.part);
+  if (finished === undefined) return prior;
+  let known = reckonedLosses.get(finished);
+  if (known === undefined) {
+    known = new Map();
+    reckonedLosses.set(finished, known);
+  }
+  const key = JSON.stringify([assumed, place.feeder, place.slot]);
+  let loss = known.get(key);
+  if (loss === undefined) {
+    const evidence = finished.flatMap((reel) => toEvidence(reel) ?? []);
+    loss = lossFor(place, evidence, prior);
+    known.set(key, loss);
+  }
+  return loss;
 }
 
 interface Normal {
@@ -124,6 +142,7 @@ export function slotEstimate(state: FloorState, slot: SlotState): SlotEstimate {
   return {
     parts: all === null ? null : Math.max(0, all),
     sd: Math.sqrt(toJoint.variance + joint.tailVariance),
+    countSd: Math.sqrt(bounded.variance + joint.tailVariance),
     running: isJoined ? toJoint.mean : all === null ? null : Math.max(0, all),
     runningIndex: isJoined ? last - 1 : last,
     loss,
@@ -151,6 +170,7 @@ function plainEstimate(
   return {
     parts: law === null ? null : Math.max(0, law.mean),
     sd: law === null ? 0 : Math.sqrt(law.variance),
+    countSd: Math.sqrt(ledger.variance),
     running: law === null ? null : Math.max(0, law.mean - behind),
     runningIndex,
     loss,

@@ -6,8 +6,8 @@ import { addConflict, dropConflicts, settle } from './conflicts.ts';
 import { slotEstimate } from './estimate.ts';
 import { endLedger, openEvidence } from './fold-loss.ts';
 import type { FloorEntry, PayloadOf } from './kinds.ts';
-import { joinLedger, startLedger, windowOf } from './ledger.ts';
-import { usedPlacements, wantedOn } from './left.ts';
+import { joinLedger, labelShareOf, startLedger, windowOf } from './ledger.ts';
+import { settleTurns, usedPlacements, wantedOn } from './left.ts';
 import { freeReels, holdReels, isAt, type Mark } from './reel-places.ts';
 import { type FloorState, type Hold, type SlotState, slotKey, type Tape } from './state.ts';
 
@@ -91,6 +91,7 @@ export function place(state: FloorState, facts: Verified, mark: Mark): void {
     seeInSweep(state, facts.line, facts.slot);
     return;
   }
+  settleTurns(state, facts.line, facts.slot);
   const key = slotKey(facts.line, facts.slot);
   const there = state.slots.get(key);
   const run = state.current.get(facts.line) ?? null;
@@ -108,7 +109,7 @@ export function place(state: FloorState, facts: Verified, mark: Mark): void {
           usedBefore: 0,
           sinceRun: run,
           sinceDone: done,
-          ledger: startLedger([tape], mark.entry),
+          ledger: startLedger([tape], mark.entry, labelShareOf(state, facts.line)),
           ...mark,
           before: there ? { ...there, before: null } : null,
         };
@@ -181,7 +182,9 @@ function joinTape(
   const all = usedPlacements(state, there);
   const placed = there.ledger.dropped + all;
   const window = windowOf(state, there, joining.setup);
-  const ledger = joinLedger(there.ledger, tape, { placed, cut, window });
+  const ledger = joinLedger(there.ledger, tape, {
+    ...{ placed, cut, window, labelShare: labelShareOf(state, there.line) },
+  });
   if (window !== null) {
     endLedger(state, there, {
       ...{ ...mark, placed, told: 'splice' },
@@ -237,6 +240,7 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
   const key = slotKey(facts.line, facts.slot);
   const there = state.slots.get(key);
   if (!there) return;
+  settleTurns(state, facts.line, facts.slot);
   const left = slotEstimate(state, there);
   const placed = there.ledger.dropped + usedPlacements(state, there);
   if (facts.quantity !== null) {
@@ -277,6 +281,7 @@ function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark
       recountReel(state, reel, facts);
       return;
     }
+    settleTurns(state, line, slot);
     for (const gone of there.tapes.slice(0, at)) emptyReel(state, gone, there);
     const done = run === null ? 0 : (state.runs.get(run)?.done ?? 0);
     const tapes = [{ ...first, count: quantity, sd, basis }, ...rest];
@@ -288,7 +293,7 @@ function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark
     state.slots.set(slotKey(line, slot), {
       ...there,
       tapes,
-      ledger: startLedger(tapes, mark.entry),
+      ledger: startLedger(tapes, mark.entry, labelShareOf(state, line)),
       usedBefore: 0,
       sinceRun: run,
       sinceDone: done,

@@ -89,9 +89,11 @@ function endCurrent(state: FloorState, line: string, atMs: number): void {
   const id = state.current.get(line);
   const run = id === undefined ? undefined : state.runs.get(id);
   if (!run) return;
+  // What one slot took may depend on another, so all are looked at as they were.
+  const before = { ...state, slots: new Map(state.slots) };
   changeSlots(state, line, (slot) =>
     slot.sinceRun === run.run
-      ? { ...slot, usedBefore: usedPlacements(state, slot), sinceRun: null, sinceDone: 0 }
+      ? { ...slot, usedBefore: usedPlacements(before, slot), sinceRun: null, sinceDone: 0 }
       : slot,
   );
   state.runs.set(run.run, { ...run, phase: 'ended', sinceMs: atMs, stops: closeStops(run, atMs) });

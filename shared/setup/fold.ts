@@ -7,6 +7,7 @@ import { foldChange } from './fold-change.ts';
 import { foldLabels } from './fold-labels.ts';
 import { foldLoss } from './fold-loss.ts';
 import { foldMaterial } from './fold-material.ts';
+import { foldPlaces } from './fold-places.ts';
 import { foldRun } from './fold-run.ts';
 import { type FloorEntry, readFloorEntry } from './kinds.ts';
 import { foldPeople } from './people.ts';
@@ -28,6 +29,7 @@ export function applyFloorEntry(state: FloorState, entry: FloorEntry): void {
   foldRun(state, entry);
   foldLoss(state, entry);
   foldMaterial(state, entry);
+  foldPlaces(state, entry);
   foldChange(state, entry);
 }
 

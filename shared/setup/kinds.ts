@@ -45,6 +45,8 @@ export const setupSlotSchema = z.strictObject({
   msl: z.optional(short),
   /** Set where several slots with the same part share the load: placements of the group per panel in `perPanel` are this slot's own. */
   shares: z.optional(id),
+  /** Where slots of the same part are used in turn: the place of this one; the first that has parts feeds, and takes `perPanel` alone. */
+  turn: z.optional(z.int().check(z.minimum(1))),
 });
 
 const weekly = z.strictObject({
@@ -127,6 +129,8 @@ export const payloadSchemas = {
     intakeToPickMm: orNull(positive),
     /** Loss assumed until it is learnt, as a fraction. */
     loss: z.number().check(z.minimum(0), z.lt(1)),
+    /** One deviation of a printed quantity as a fraction of it; absent: the usual one (`LABEL_SHARE` in ledger.ts). */
+    labelShare: z.optional(z.number().check(z.minimum(0), z.lt(1))),
     shifts: z.array(weekly),
     breaks: z.array(weekly),
     stops: z.array(z.strictObject({ from: moment, to: moment, note: short })),
@@ -240,6 +244,8 @@ export const payloadSchemas = {
     basis: z.enum(countBases),
     panels: whole,
   }),
+  /** A reel was put away: where it lies now, with what its label says, so that a reel never seen before is known from then on. */
+  'reel.put': z.strictObject({ ...reelFacts, reel: id, place: id, via: z.enum(sources) }),
   /** A full reel of a part, measured or weighed once: reels of the part are counted against it from then on. */
   'reel.calibrated': z.strictObject({
     part: short,

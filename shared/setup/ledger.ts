@@ -5,22 +5,31 @@
 import { wantedOn } from './left.ts';
 import type { FloorState, Joint, Ledger, SlotState, Tape } from './state.ts';
 
-/** One deviation of a label's quantity as a share of it, where nobody counted. Common practice: a few tenths of a percent. */
+/** One deviation of a label's quantity as a share of it, where no rule of the line says otherwise. Common practice: a few tenths of a percent. */
 export const LABEL_SHARE = 0.0025;
 
-/** One deviation of what a tape had when it was joined, parts. A count of its own spread keeps that; a label's gets the usual one. */
-export function tapeSd(tape: Pick<Tape, 'count' | 'sd' | 'basis'>): number {
-  const isPrinted = tape.basis === 'label' || tape.basis === 'typed';
-  return tape.sd === 0 && isPrinted ? Math.max(1, LABEL_SHARE * (tape.count ?? 0)) : tape.sd;
+/** The share that a line goes by; null: a reel that is on no line. */
+export function labelShareOf(state: Pick<FloorState, 'rules'>, line: string | null): number {
+  return (line === null ? undefined : state.rules.get(line)?.labelShare) ?? LABEL_SHARE;
 }
 
-/** A ledger that begins with these tapes. `chain` names it: the entry of the load or of the count. */
-export function startLedger(tapes: readonly Tape[], chain: string): Ledger {
+/** True where nobody counted the tape: its figure was printed or typed, and nothing says how good it is. */
+export function isPrinted(tape: Pick<Tape, 'sd' | 'basis'>): boolean {
+  return tape.sd === 0 && (tape.basis === 'label' || tape.basis === 'typed');
+}
+
+/** One deviation of what a tape had when it was joined, parts. A count of its own spread keeps that; a printed one gets the line's share. */
+export function tapeSd(tape: Pick<Tape, 'count' | 'sd' | 'basis'>, labelShare: number): number {
+  return isPrinted(tape) ? Math.max(1, labelShare * (tape.count ?? 0)) : tape.sd;
+}
+
+/** A ledger that begins with these tapes. `chain` names it: the entry of the load or of the count; `labelShare`: `labelShareOf()`. */
+export function startLedger(tapes: readonly Tape[], chain: string, labelShare: number): Ledger {
   let parts: number | null = 0;
   let variance = 0;
   for (const tape of tapes) {
     parts = parts === null || tape.count === null ? null : parts + tape.count;
-    variance += tapeSd(tape) ** 2;
+    variance += tapeSd(tape, labelShare) ** 2;
   }
   return { chain, parts, variance, dropped: 0, joint: null };
 }
@@ -51,18 +60,20 @@ export function joinLedger(
     readonly placed: number;
     readonly cut: number;
     readonly window: { readonly opens: number; readonly closes: number } | null;
+    readonly labelShare: number;
   },
 ): Ledger {
   const { placed, cut, window } = at;
+  const tailVariance = tapeSd(tape, at.labelShare) ** 2;
   const before = ledger.parts === null ? null : ledger.parts - cut;
   const joint: Joint | null =
     window === null
       ? null
-      : { placed, low: window.closes, high: window.opens, tail: tape.count, tailVariance: tapeSd(tape) ** 2 };
+      : { placed, low: window.closes, high: window.opens, tail: tape.count, tailVariance };
   return {
     ...ledger,
     parts: before === null || tape.count === null ? null : before + tape.count,
-    variance: ledger.variance + tapeSd(tape) ** 2,
+    variance: ledger.variance + tailVariance,
     joint,
   };
 }

@@ -74,8 +74,9 @@ export function evidenceFromUnload(reel: {
 }
 
 /**
- * The law after one more reel: alpha + lost, beta + kept. Where `lost` is uncertain, the reel weighs less, by the share of
- * its spread that stems from picking itself: n p q / (n p q + sd²).
+ * The law after one more reel: alpha + lost, beta + kept, where `lost` is certain. Where it is not, the Beta law with the mean and
+ * deviation that Bayes' rule gives for a normal reading of `lost` (deviation `sd` and the picking's own, n p q): a reading that the law
+ * so far cannot explain moves it far, one that it can moves it little.
  */
 export function updateLoss(learnt: LossLearnt, reel: LossEvidence): LossLearnt {
   if (!(reel.lost >= 0 && reel.lost <= reel.picks)) {
@@ -83,25 +84,70 @@ export function updateLoss(learnt: LossLearnt, reel: LossEvidence): LossLearnt {
       `Cannot learn from reel as lost must lie in 0..picks: current value is ${reel.lost} of ${reel.picks}`,
     );
   }
-  const mean = learnt.alpha / (learnt.alpha + learnt.beta);
-  const picking = reel.picks * mean * (1 - mean);
   const sd = reel.sd ?? 0;
-  const weight = sd === 0 ? 1 : picking / (picking + sd * sd);
+  const law =
+    sd === 0
+      ? { alpha: learnt.alpha + reel.lost, beta: learnt.beta + (reel.picks - reel.lost) }
+      : lawByReading(learnt, { ...reel, sd });
   return {
-    alpha: learnt.alpha + weight * reel.lost,
-    beta: learnt.beta + weight * (reel.picks - reel.lost),
+    ...law,
     reels: learnt.reels + 1,
     picks: learnt.picks + reel.picks,
     lost: learnt.lost + reel.lost,
   };
 }
 
-/** How much of what is known of the part (or of the part on the feeder) is carried to a narrower place, in picks. */
+/** Points over which Bayes' rule is summed: few to find where the weight lies, more within. */
+const COARSE = 48;
+const FINE = 96;
+/** A weight this far below the largest (in logarithms) is none. */
+const NO_WEIGHT = 10;
+
+/** The Beta law by moments after a normal reading; summed over the logarithm of the loss, in which the law has no pole. */
+function lawByReading(
+  { alpha, beta }: LossLearnt,
+  reel: Required<LossEvidence>,
+): { readonly alpha: number; readonly beta: number } {
+  const logWeight = (u: number): number => {
+    const p = Math.exp(u);
+    const variance = reel.sd * reel.sd + reel.picks * p * (1 - p);
+    const off = reel.lost - reel.picks * p;
+    return alpha * u + (beta - 1) * Math.log1p(-p) - (off * off) / (2 * variance) - Math.log(variance) / 2;
+  };
+  const most = -1e-3;
+  const width = 10 * (1 / alpha + 1 / Math.sqrt(alpha));
+  let low = Math.log(alpha / (alpha + beta)) - width;
+  let high = most;
+  const at = (count: number, index: number) => low + ((high - low) * (index + 0.5)) / count;
+  const coarse = Array.from({ length: COARSE }, (_, index) => logWeight(at(COARSE, index)));
+  const largest = Math.max(...coarse);
+  const weighty = coarse.flatMap((weight, index) => (weight > largest - NO_WEIGHT ? [index] : []));
+  const [first = 0, last = first] = [weighty[0], weighty.at(-1)];
+  [low, high] = [at(COARSE, first - 1), Math.min(most, at(COARSE, last + 1))];
+  let weights = 0;
+  let sum = 0;
+  let squares = 0;
+  for (let index = 0; index < FINE; index++) {
+    const u = at(FINE, index);
+    const weight = Math.exp(logWeight(u) - largest);
+    const p = Math.exp(u);
+    weights += weight;
+    sum += weight * p;
+    squares += weight * p * p;
+  }
+  const mean = sum / weights;
+  const strength = (mean * (1 - mean)) / (squares / weights - mean * mean) - 1;
+  return { alpha: mean * strength, beta: (1 - mean) * strength };
+}
+
+/** How much of what other feeders have shown of a part is carried to one, in picks: feeders differ as much as they did at first. */
+const OTHERS_STRENGTH = 150;
+/** How much of what a feeder has shown in other slots is carried to one, in picks. */
 const CARRIED_STRENGTH = 2000;
 
-function carried(learnt: LossLearnt): LossLearnt {
+function carried(learnt: LossLearnt, most: number): LossLearnt {
   const strength = learnt.alpha + learnt.beta;
-  const share = Math.min(1, CARRIED_STRENGTH / strength);
+  const share = Math.min(1, most / strength);
   return { ...learnt, alpha: learnt.alpha * share, beta: learnt.beta * share };
 }
 
@@ -120,6 +166,6 @@ export function lossFor(
   const onFeeder = ofPart.filter((reel) => reel.feeder === place.feeder && reel.slot !== place.slot);
   const here = ofPart.filter((reel) => reel.feeder === place.feeder && reel.slot === place.slot);
   const part = elsewhere.reduce(updateLoss, prior);
-  const feeder = onFeeder.reduce(updateLoss, carried(part));
-  return here.reduce(updateLoss, carried(feeder));
+  const feeder = onFeeder.reduce(updateLoss, carried(part, OTHERS_STRENGTH));
+  return here.reduce(updateLoss, carried(feeder, CARRIED_STRENGTH));
 }

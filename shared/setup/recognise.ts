@@ -1,7 +1,8 @@
-// What is this scanned text: a slot, a feeder, a badge, a cart, a panel of the run, or something on a reel's label?
+// What is this scanned text: a slot, a feeder, a badge, a cart, a place in the store, a panel of the run, or something on a reel's label?
 // Only what the plant knows is recognised, and only when the whole text matches; nothing is told from its first letters.
 // A text that two lists know is both, and a person is asked.
 
+import { isPlaceInUse } from './fold-places.ts';
 import { isOnLinePlace } from './place.ts';
 import type { FloorState } from './state.ts';
 
@@ -13,6 +14,8 @@ export type Recognised =
   | { readonly is: 'reel'; readonly reel: string }
   /** A cart that carries something, as far as the log says. */
   | { readonly is: 'cart'; readonly cart: string }
+  /** A place in the store at which a reel lies, as far as the log says. */
+  | { readonly is: 'place'; readonly place: string }
   | { readonly is: 'panel'; readonly run: string; readonly serial: string };
 
 /** All that a text may name on this line; empty for texts that are not known. Blanks around the text do not count. */
@@ -27,6 +30,7 @@ export function recognise(state: FloorState, line: string | null, scanned: strin
   }
   if (state.reels.has(text) && !text.startsWith('~')) found.push({ is: 'reel', reel: text });
   if (state.carts.has(text)) found.push({ is: 'cart', cart: text });
+  if (isPlaceInUse(state, text)) found.push({ is: 'place', place: text });
   const run = line === null ? undefined : state.runs.get(state.current.get(line) ?? '');
   if (run?.panelPrefix && text.startsWith(run.panelPrefix) && text.length > run.panelPrefix.length) {
     found.push({ is: 'panel', run: run.run, serial: text });

@@ -152,6 +152,17 @@ export function parseSide(text: string): Side | null {
   return topWords.test(text) ? 'top' : bottomWords.test(text) ? 'bottom' : null;
 }
 
+const splitWords =
+  /^(?:split|shared?|side by side|parallel|both|geteilt|aufgeteilt|nebeneinander|parallele?|repartid[oa]|a la vez|paralelo|reparti|réparti|ensemble)$/i;
+const turnWords =
+  /^(?:in turn|turn|one after (?:the )?(?:other|another)|alternate|alternating|nacheinander|der reihe nach|abwechselnd|por turnos?|uno tras otro|alterno|tour à tour|à tour de rôle|a tour de role|l'un après l'autre)$/i;
+
+/** Reads how slots of one part share it ("split", "in turn", "nacheinander", "por turno"); null otherwise. */
+export function parseSharing(text: string): 'split' | 'inTurn' | null {
+  const plain = text.trim();
+  return splitWords.test(plain) ? 'split' : turnWords.test(plain) ? 'inTurn' : null;
+}
+
 const frontWords = /^(?:f|front|v|vorn|vorne|vorderseite|delantero|delantera|frontal|avant|av)$/i;
 const rearWords = /^(?:r|rear|back|h|hinten|rückseite|trasero|trasera|posterior|arrière|arriere|ar)$/i;
 

@@ -9,6 +9,7 @@ export const slotChangeFields = [
   'perPanel',
   'tapeWidth',
   'pitch',
+  'sharing',
   'alternates',
   'supplierParts',
   'description',

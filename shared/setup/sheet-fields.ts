@@ -12,6 +12,7 @@ export const sheetFields = [
   'perPanel',
   'tapeWidth',
   'pitch',
+  'sharing',
   'alternates',
   'supplierParts',
   'description',
@@ -91,6 +92,9 @@ export const sheetHeaderWords: HeaderWords<SheetField> = {
   pitch:
     'pitch, tape pitch, pocket pitch, feed pitch, feeder pitch, part pitch, advance, feed, paso, paso de cinta, paso cinta, avance, teilung, ' +
     'gurtteilung, gurt teilung, taschenabstand, vorschub, schrittweite, abstand, raster, pas, pas de bande, pas bande, pas du ruban, avance bande, pas d avance',
+  sharing:
+    'sharing, share, load sharing, slot sharing, use of slots, slot use, feed order, turn, reparto, reparto de carga, uso de posiciones, ' +
+    'turno, aufteilung, verteilung, lastverteilung, reihenfolge der platze, partage, repartition, partage des emplacements',
   alternates:
     'alternates, alternate, alternative, alternatives, alternate part, alternate parts, alternate part number, alternate part numbers, alternative part, ' +
     'alternative parts, alternative part number, alt, alt part, alt parts, alts, alt pn, ' +
@@ -165,6 +169,7 @@ export const sheetFieldNames: Readonly<Record<SheetField, string>> = {
   perPanel: 'placements per panel',
   tapeWidth: 'tape width',
   pitch: 'pitch',
+  sharing: 'sharing among slots',
   alternates: 'alternates',
   supplierParts: 'supplier parts',
   description: 'description',

@@ -141,6 +141,14 @@ const kinds = {
     (f) =>
       `"${f['found']}" is not a moisture sensitivity level (1, 2, 2a, 3, 4, 5, 5a, 6); it is left out. Correct it.`,
   ),
+  sharingUnknown: error(
+    (f) =>
+      `"${f['found']}" does not say how the slots of this part share it. Write "split" where each takes its own placements, "in turn" where one feeds until it is empty.`,
+  ),
+  turnUsageDiffers: error(
+    (f) =>
+      `Part ${f['part']} is used in turn, so each of its slots takes all ${f['wanted']} placements while it feeds; this row says ${f['found']}. Write the same figure in each row.`,
+  ),
   sideUnknown: warning((f) => `"${f['found']}" is neither top nor bottom; the side is left out. Correct it.`),
   flagUnreadable: warning(
     (f) => `"${f['found']}" is neither yes nor no; it is taken as ${f['taken']}. Correct it.`,

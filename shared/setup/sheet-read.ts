@@ -19,6 +19,7 @@ import {
 import type { PlacementReading } from './sheet-placements.ts';
 import { type ProblemSink, problemSink, type SheetProblem } from './sheet-problems.ts';
 import { isNotFitted, makeReader, type RowReader, readSlot } from './sheet-row.ts';
+import { resolveSharing } from './sheet-sharing.ts';
 import { type IgnoredReason, type IgnoredRow, joinSlotAddress, type SheetSlot } from './sheet-slot.ts';
 import { joinUsage, type PlacementScope } from './sheet-usage.ts';
 
@@ -191,7 +192,8 @@ export function readSheet(rows: SheetRows, options: SheetOptions = {}): SheetRea
     machine: options.machine ?? '',
     bank: options.bank ?? '',
   });
-  const checked = checkSheetSlots(read.slots, { headerOf: read.headerOf, sink }, options);
+  const shared = resolveSharing(read.slots, { column: read.headerOf('perPanel'), sink });
+  const checked = checkSheetSlots(shared, { headerOf: read.headerOf, sink }, options);
   const usage = options.placements
     ? joinUsage(checked, options.placements, { ...options, column: read.headerOf('perPanel'), sink })
     : { slots: checked, scope: null };

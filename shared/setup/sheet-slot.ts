@@ -10,6 +10,12 @@ import {
 } from './sheet-cells.ts';
 import type { Side } from './vocabulary.ts';
 
+/** How slots of one part share its placements: side by side, each its own; or in turn, the first that has parts taking all. */
+export const sheetSharings = ['split', 'inTurn'] as const;
+
+/** One of the two. */
+export type SheetSharing = (typeof sheetSharings)[number];
+
 /** What one row of a setup sheet wants on one slot. Null = the sheet does not say. */
 export interface SheetSlot {
   /** The row as a spreadsheet numbers it, 1 = first. */
@@ -26,6 +32,8 @@ export interface SheetSlot {
   readonly tapeWidth: number | null;
   /** Pocket pitch in mm, > 0. */
   readonly pitch: number | null;
+  /** Whether slots of the same part share the load or are used one after the other, in the order of their rows. */
+  readonly sharing: SheetSharing | null;
   /** The site's part numbers that may stand in for `part`. */
   readonly alternates: readonly string[];
   /** Makers' numbers approved for `part`. */

@@ -15,7 +15,11 @@ export function toSetupSlots(
   slots: readonly SheetSlot[],
   positionsByWidth: PositionsByWidth = {},
 ): readonly SetupSlot[] {
+  const turns = new Map<string, number>();
   return slots.map((slot) => {
+    const part = slot.part.toUpperCase();
+    const turn = slot.sharing === 'inTurn' ? (turns.get(part) ?? 0) + 1 : null;
+    if (turn !== null) turns.set(part, turn);
     const derived = slot.tapeWidth === null ? null : positionsForWidth(slot.tapeWidth, positionsByWidth);
     return {
       slot: slot.slot,
@@ -27,6 +31,7 @@ export function toSetupSlots(
       alternates: [...slot.alternates],
       supplierParts: [...slot.supplierParts],
       critical: slot.critical,
+      ...(turn === null ? {} : { turn }),
       ...(slot.note === null ? {} : { note: slot.note }),
       ...(slot.polarity === null ? {} : { polarity: slot.polarity }),
       ...(slot.bodyThicknessMm === null ? {} : { bodyMm: slot.bodyThicknessMm }),
@@ -48,6 +53,7 @@ export function fromSetupSlots(slots: readonly SetupSlot[]): readonly SheetSlot[
     perPanel: slot.perPanel,
     tapeWidth: slot.tapeWidthMm,
     pitch: slot.pitchMm,
+    sharing: slot.turn === undefined ? null : 'inTurn',
     alternates: slot.alternates,
     supplierParts: slot.supplierParts,
     description: null,

@@ -6,6 +6,7 @@
 
 import type { PlacementReading, PlacementTotal } from './sheet-placements.ts';
 import type { ProblemSink } from './sheet-problems.ts';
+import { statedUsage } from './sheet-sharing.ts';
 import type { SheetSlot } from './sheet-slot.ts';
 
 /** Which placements count. */
@@ -58,15 +59,6 @@ function addPlacements(
   return { usageByPart, withoutSlot };
 }
 
-function statedUsage(usage: PartUsage): number | null {
-  let sum = 0;
-  for (const slot of usage.slots) {
-    if (slot.perPanel === null) return null;
-    sum += slot.perPanel;
-  }
-  return sum;
-}
-
 /** The scope that agrees best: most parts with the same usage, then fewest parts that only one of the two names; both before one side. */
 function bestScope(
   slots: readonly SheetSlot[],
@@ -84,7 +76,7 @@ function bestScope(
     let score = -withoutSlot.length;
     for (const usage of usageByPart.values()) {
       if (usage.placed === 0) score -= 1;
-      else if (usage.placed === statedUsage(usage)) score += 3;
+      else if (usage.placed === statedUsage(usage.slots)) score += 3;
     }
     if (score > bestScore) {
       bestScore = score;
@@ -101,12 +93,13 @@ function fillPart(usage: PartUsage, column: string | null, sink: ProblemSink): r
   const part = first?.part ?? '';
   const place = { row: first?.row ?? null, column };
   const open = slots.filter((slot) => slot.perPanel === null);
-  const stated = slots.reduce((sum, slot) => sum + (slot.perPanel ?? 0), 0);
+  const stated = statedUsage(slots.map((slot) => ({ ...slot, perPanel: slot.perPanel ?? 0 }))) ?? 0;
   if (placed === 0) {
     if (open.length > 0 || stated > 0) sink.add('partNotPlaced', place, { part });
     return slots;
   }
-  if (open.length === 1 && placed > stated) {
+  const isInTurn = open.length > 0 && open.every(({ sharing }) => sharing === 'inTurn');
+  if ((open.length === 1 || isInTurn) && placed > stated) {
     return slots.map((slot) => (slot.perPanel === null ? { ...slot, perPanel: placed - stated } : slot));
   }
   if (open.length > 1 && placed > stated) {
@@ -122,7 +115,7 @@ function commonRatio(usages: Iterable<PartUsage>): number | null {
   let ratio: number | null = null;
   let parts = 0;
   for (const usage of usages) {
-    const stated = statedUsage(usage);
+    const stated = statedUsage(usage.slots);
     if (stated === null || usage.placed === 0) return null;
     const found = stated / usage.placed;
     if (!Number.isInteger(found) || found < 2 || (ratio !== null && found !== ratio)) return null;

@@ -173,6 +173,8 @@ export interface Reel {
   readonly sd: number;
   readonly basis: CountBasis;
   readonly at: { readonly line: string; readonly slot: string } | null;
+  /** Where it was put off the line; absent where nobody said. Does not count while it stands on a slot. */
+  readonly place?: string;
   /** Set where it came off a slot uncounted: the next count of it tells what the feeder lost. */
   readonly cameOff?: Omit<Finished, 'entry' | 'atMs' | 'endParts' | 'endSd' | 'told'> | null;
 }

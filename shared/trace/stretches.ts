@@ -6,9 +6,10 @@
 
 import type { Entry } from '../log/entry.ts';
 import { applyEntry } from '../setup/fold.ts';
-import { windowOf } from '../setup/ledger.ts';
+import { isPrinted, labelShareOf, tapeSd, windowOf } from '../setup/ledger.ts';
 import { slotLeft, wantedOn } from '../setup/left.ts';
 import { emptyState, type FloorState, type SlotState, slotKey, type Tape } from '../setup/state.ts';
+import { turnGroup } from '../setup/turns.ts';
 
 /** A bound on panels: the tape surely gave parts to all panels inside `sure`, perhaps to those inside `possible`; Infinity where nothing bounds it. */
 export interface PanelBound {
@@ -61,8 +62,6 @@ export interface TraceIndex {
 
 /** One-sided 5 % point of the normal law: the share of doubt that a bound leaves. */
 const DOUBT = 1.645;
-/** Deviation of a label's count where nobody counted, as a share of it. Common practice: half a percent. */
-const LABEL_SHARE = 0.005;
 
 /** An index before any entry. */
 export function emptyTrace(): TraceIndex {
@@ -107,14 +106,16 @@ function snapshot(state: FloorState, key: string): SlotBefore | null {
   const slot = state.slots.get(key);
   if (!slot) return null;
   const left = slotLeft(state, slot, state.rules.get(slot.line)?.loss ?? 0);
-  return { slot, left: left.parts === null ? null : { parts: left.parts, sd: left.sd + labelDoubt(slot) } };
+  return {
+    slot,
+    left: left.parts === null ? null : { parts: left.parts, sd: left.sd + labelDoubt(state, slot) },
+  };
 }
 
-function labelDoubt(slot: SlotState): number {
-  return slot.tapes.reduce(
-    (sum, tape) => sum + (tape.sd === 0 && tape.basis === 'label' ? (tape.count ?? 0) * LABEL_SHARE : 0),
-    0,
-  );
+/** What printed counts may be off, added up: a bound of what was where errs on the wide side. */
+function labelDoubt(state: FloorState, slot: SlotState): number {
+  const share = labelShareOf(state, slot.line);
+  return slot.tapes.filter(isPrinted).reduce((sum, tape) => sum + tapeSd(tape, share), 0);
 }
 
 function touchedSlots(state: FloorState, entry: Entry): readonly string[] {
@@ -177,14 +178,18 @@ function compare(index: TraceIndex, change: { key: string; was: SlotBefore | nul
       done,
       newest: hasJoined(open, now) ? null : newest,
     });
+    const rests = mayRest(state, run.setup, now.slot);
     now.tapes.forEach((tape, at) => {
       const [came, goes] = [joints[at - 1], joints[at]];
       const known = open.get(tape.entry);
-      const begins = came ?? { low: done, high: done };
+      const begins = came ?? { low: done, high: rests ? Number.POSITIVE_INFINITY : done };
       const from = { possible: begins.low + 1, sure: begins.high + 1 };
       const stretch = known ?? openStretch(index, { tape, slot: now, run: run.run, from, entry });
       // What has surely begun stays begun; what is still to come follows the newest reckoning.
-      if (known && known.from.sure > done) known.from = from;
+      if (known && known.from.sure > done) {
+        const possible = rests ? Math.min(known.from.possible, from.possible) : from.possible;
+        known.from = { ...from, possible };
+      }
       const after = open.get(now.tapes[at + 1]?.entry ?? '');
       const hasEnded = after !== undefined && after.from.sure <= done && stretch.to !== null;
       if (!hasEnded) stretch.to = goes ? { sure: goes.low, possible: goes.high } : null;
@@ -193,6 +198,15 @@ function compare(index: TraceIndex, change: { key: string; was: SlotBefore | nul
   }
   if (open.size > 0) index.open.set(key, open);
   else index.open.delete(key);
+}
+
+/**
+ * True where the slot is used in turn with others: when it feeds follows from counts alone, so no panel is surely its, and its tapes
+ * may last longer than if it fed all the time.
+ */
+function mayRest(state: FloorState, setup: string, slot: string): boolean {
+  const taken = state.setups.get(setup);
+  return taken !== undefined && turnGroup(taken, slot).length > 0;
 }
 
 /** True where every tape on the slot has its stretch already: nothing was joined. */
@@ -223,10 +237,12 @@ function jointsOf(at: {
   readonly done: number;
   readonly newest: Joint | null;
 }): readonly Joint[] {
+  const rests = mayRest(at.state, at.setup, at.slot.slot);
   const joints = startJoints(at.state, at.slot, at.setup).map(({ low, high }) => ({
     low: at.done + low,
-    high: at.done + high,
+    high: rests ? Number.POSITIVE_INFINITY : at.done + high,
   }));
+  if (rests) return joints;
   if (at.newest && joints.length > 0) joints[joints.length - 1] = { ...at.newest };
   for (let i = joints.length - 2; i >= 0; i--) {
     const next = joints[i + 1] as Joint; // i + 1 is within bounds
@@ -287,7 +303,7 @@ function startJoints(
   const perPanel = wantedOn(state, setup, slot.slot)?.perPanel ?? 0;
   const loss = state.rules.get(slot.line)?.loss ?? 0;
   const left = slotLeft(state, slot, loss);
-  const doubt = DOUBT * (left.sd + labelDoubt(slot));
+  const doubt = DOUBT * (left.sd + labelDoubt(state, slot));
   const most = windowOf(state, slot, setup)?.opens ?? Number.POSITIVE_INFINITY;
   let before: number | null = -left.used / (1 - loss);
   return slot.tapes.slice(0, -1).map((tape) => {
@@ -347,11 +363,16 @@ function cutRun(index: TraceIndex, entry: Entry, before: string | null): void {
   for (const [key, slot] of state.slots) {
     if (slot.line !== line) continue;
     const open = new Map<string, Stretch>();
-    const joints = jointsOf({ state, slot, setup: state.runs.get(run)?.setup ?? '', done: 0, newest: null });
+    const setup = state.runs.get(run)?.setup ?? '';
+    const joints = jointsOf({ state, slot, setup, done: 0, newest: null });
+    const rests = mayRest(state, setup, slot.slot);
     slot.tapes.forEach((tape, at) => {
       const [came, goes] = [joints[at - 1], joints[at]];
       if (goes && goes.high <= 0) return; // used up before this run
-      const from = { possible: (came?.low ?? 0) + 1, sure: (came?.high ?? 0) + 1 };
+      const from = {
+        possible: (came?.low ?? 0) + 1,
+        sure: (came?.high ?? (rests ? Number.POSITIVE_INFINITY : 0)) + 1,
+      };
       const stretch = openStretch(index, { tape, slot, run, from, entry });
       if (goes) stretch.to = { sure: goes.low, possible: goes.high };
       open.set(tape.entry, stretch);

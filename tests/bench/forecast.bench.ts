@@ -70,6 +70,11 @@ const kinds: readonly (readonly [string, LinePace, SlotLoad[]])[] = [
     makeLoads((i) => (i % 3 === 0 ? {} : i % 3 === 1 ? { lossStrength: 2000 } : { sd: 40 })),
   ],
   ['learnt loss, certain counts', pace, makeLoads(() => ({ lossStrength: 2000 }))],
+  [
+    'first reels: assumed loss, label counts, counted down',
+    { ...pace, panelSd: 2, panelMeanSd: 0.1 },
+    makeLoads((i) => ({ loss: 0.003, lossStrength: 150, sd: 5 + (i % 20), taken: (i * 37) % 8000 })),
+  ],
 ];
 
 for (const [what, linePace, loads] of kinds) {
@@ -77,6 +82,6 @@ for (const [what, linePace, loads] of kinds) {
   const plain = median(() => quotient(loads));
   const drawn = median(() => simulation(loads));
   console.log(
-    `${what.padEnd(52)} ${ms.toFixed(2).padStart(7)} ms for ${slots} slots   ${(ms / plain).toFixed(1)} x plain quotient (${plain.toFixed(2)} ms)   1/${(drawn / ms).toFixed(0)} of 1000 draws a slot (${drawn.toFixed(0)} ms)`,
+    `${what.padEnd(54)} ${ms.toFixed(2).padStart(7)} ms for ${slots} slots   ${(ms / plain).toFixed(1)} x plain quotient (${plain.toFixed(2)} ms)   1/${(drawn / ms).toFixed(0)} of 1000 draws a slot (${drawn.toFixed(0)} ms)`,
   );
 }

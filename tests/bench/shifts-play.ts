@@ -5,13 +5,14 @@ import type { SplicePolicy } from '../../demo/policy.ts';
 import { lineId } from '../../demo/setups.ts';
 import { panelSeconds, type SimulatedShift, simulateShift } from '../../demo/simulate.ts';
 import type { KnownRound } from '../../shared/forecast/rounds.ts';
+import type { LinePace, SlotLoad } from '../../shared/forecast/run-out.ts';
 import type { WarningState } from '../../shared/forecast/warnings.ts';
 import { type WorkingTime, workingSeconds } from '../../shared/forecast/working-time.ts';
 import { compareSlots } from '../../shared/setup/address.ts';
 import { usedPlacements, wantedOn } from '../../shared/setup/left.ts';
 import { type FloorState, needKey } from '../../shared/setup/state.ts';
 import { lineCalendar, lineOutlook, type Outlook } from '../../src/app/outlook/model.ts';
-import { planWalks } from '../src/app/outlook/plan-walks.ts';
+import { planWalks } from '../src/app/outlook/reckon.ts';
 
 /** 2026-03-02T06:00:00Z, a Monday. */
 const startMs = 1_772_431_200_000;
@@ -41,6 +42,10 @@ export interface Foreseen {
   readonly sd: number;
   readonly tapes: number;
   readonly panelsLeft: number;
+  readonly feeder: string;
+  /** What the forecast was made from. */
+  readonly pace: LinePace;
+  readonly load: SlotLoad;
 }
 
 /** When a slot and its newest reel were first spoken of. */
@@ -144,6 +149,8 @@ function remember(
       ...{ level: slot.warning.level, reason: slot.warning.reason },
       ...{ parts: slot.estimate.parts ?? 0, sd: slot.estimate.sd, tapes: slot.loaded.tapes.length },
       panelsLeft: outlook.panelsLeft,
+      ...{ feeder: slot.loaded.feeder ?? '', pace: outlook.pace },
+      load: slot.load,
     });
   }
 }

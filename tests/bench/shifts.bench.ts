@@ -5,6 +5,8 @@
 
 import { lineFigures } from '../../demo/plant.ts';
 import { panelSeconds, type SimulatedShift } from '../../demo/simulate.ts';
+import { forecastSlot } from '../../shared/forecast/run-out.ts';
+import { needWarning } from '../../shared/forecast/warnings.ts';
 import {
   type FirstWarning,
   type Foreseen,
@@ -131,10 +133,12 @@ interface Leads {
   inTime: number;
   /** Nobody could know: the reel came with less than the lead and a window left, or its count was not known. */
   shortReel: number;
-  /** The run began with less than the lead left on a tape kept from the job before. */
+  /** The run's first panel came with less than the lead left on a tape kept from the job before. */
   keptReel: number;
-  /** The tape ended sooner than 199 of 200 readings of its count and loss, by the last look a lead time ahead: the forecast's own spread was too narrow for it. */
-  beyondSpread: number;
+  /** Nobody could know: the same rule, told the feeder's true loss, would not have warned in time either; the label's count or chance was too far off. */
+  notByTruth: number;
+  /** The feeder loses otherwise than was learnt by then: told its true loss, the same rule would have warned in time. */
+  notLearnt: number;
   /** Kept quiet because the run's end was expected first (risk below 5 %), and the run-out came within that risk. */
   quietRisk: number;
   unexplained: number;
@@ -144,7 +148,8 @@ function compareWarnings(played: Played, leads: Leads, seed: number): void {
   const leadMs = lineFigures.leadSeconds * 1000;
   const starts = runStarts(played.shift);
   for (const end of played.shift.truth.ends) {
-    const begunMs = starts.get(end.run) ?? 0;
+    const seen = played.foreseen.find((each) => isOf(each, end));
+    const begunMs = Math.max(starts.get(end.run) ?? 0, seen?.atMs ?? 0);
     const warning = played.warned.get(`${end.slot}/${end.reel}`);
     leads.ends += 1;
     if (warning && end.atMs - warning.atMs >= leadMs) leads.inTime += 1;
@@ -153,10 +158,8 @@ function compareWarnings(played: Played, leads: Leads, seed: number): void {
     else {
       const ahead = played.foreseen.filter((each) => isOf(each, end) && each.atMs <= end.atMs - leadMs);
       const looked = ahead.at(-1);
-      const reason = looked ? reasonOf(looked, end.atMs, played) : 'unexplained';
-      if (reason === 'beyondSpread') leads.beyondSpread += 1;
-      else if (reason === 'quietRisk') leads.quietRisk += 1;
-      else leads.unexplained += 1;
+      const reason = looked ? reasonOf(looked, played) : 'unexplained';
+      leads[reason] += 1;
       console.log(`  seed ${seed} ${caseLine(end, { looked, warning, leadMs })}: ${reason}`);
     }
   }
@@ -166,19 +169,30 @@ function isOf(each: Foreseen, end: { slot: string; reel: string; run: string }):
   return each.slot === end.slot && each.reel === end.reel && each.run === end.run;
 }
 
-/** Deviations before the expected end that 1 in 200 readings pass on this side, by the forecast itself. Not proof that nobody could know. */
-const BEYOND_DEVIATIONS = 2.576;
-
-/** Why a tape ended without a warning a lead time ahead, by what the last look before that moment foresaw. */
+/** Why a tape ended without a warning a lead time ahead, by the last look before that moment. */
 function reasonOf(
   looked: Foreseen,
-  endMs: number,
   { shift }: Played,
-): 'beyondSpread' | 'quietRisk' | 'unexplained' {
-  const truth = workedSeconds(shift, looked.atMs, endMs);
-  const deviation = (looked.expected - looked.early) / 1.645;
-  if (truth < looked.expected - BEYOND_DEVIATIONS * deviation) return 'beyondSpread';
-  return looked.reason === 'runEndsFirst' ? 'quietRisk' : 'unexplained';
+): 'notByTruth' | 'notLearnt' | 'quietRisk' | 'unexplained' {
+  const feeder = shift.truth.feeders.find((each) => each.feeder === looked.feeder);
+  if (feeder === undefined) return 'unexplained';
+  if (!isWarnedOf(looked, feeder.loss)) return 'notByTruth';
+  if (looked.reason === 'runEndsFirst') return 'quietRisk';
+  return isWarnedOf(looked, looked.load.loss) ? 'unexplained' : 'notLearnt';
+}
+
+/** Would the rule have warned at this look, had it known the feeder's loss? The count and its spread stay as the log has them. */
+function isWarnedOf({ load, pace }: Foreseen, loss: number): boolean {
+  const { lossStrength: _, taken = 0, ...known } = load;
+  const left = Math.max(0, load.left + taken / (1 - load.loss) - taken / (1 - loss));
+  const { windowMs, runOutMs, risk } = forecastSlot(pace, { ...known, taken, left, loss });
+  const warning = needWarning({
+    ...{ nowMs: pace.nowMs, need: load.slot, risk, leadSeconds: lineFigures.leadSeconds, previous: null },
+    opensMs: windowMs?.opens ?? runOutMs.early,
+    closesMs: windowMs?.closes ?? runOutMs.expected,
+    earlySeconds: windowMs === null ? 0 : Math.max(0, runOutMs.expected - runOutMs.early) / 1000,
+  });
+  return warning.level !== 'quiet';
 }
 
 function caseLine(
@@ -214,7 +228,8 @@ const leads: Leads = {
   inTime: 0,
   shortReel: 0,
   keptReel: 0,
-  beyondSpread: 0,
+  notByTruth: 0,
+  notLearnt: 0,
   quietRisk: 0,
   unexplained: 0,
 };
@@ -258,7 +273,8 @@ console.log(`\nWarned at least ${lineFigures.leadSeconds} s before the run-out`)
 console.log(
   `  ${leads.ends} tape ends: ${leads.inTime} in time, ${leads.shortReel} where nobody could know (put on with less than that left), ` +
     `${leads.keptReel} where the run began with less than that left on a kept reel, ` +
-    `${leads.beyondSpread} beyond the forecast's spread (sooner than 199 of 200 readings of its count and loss), ` +
+    `${leads.notByTruth} where nobody could know (told the feeder's true loss, the same rule would not have warned in time either), ` +
+    `${leads.notLearnt} where a feeder lost more than was learnt by then, ` +
     `${leads.quietRisk} within the 5 % in which the run's end was expected first, ${leads.unexplained} unexplained`,
 );
 console.log('\nSame shifts, by rule');

@@ -6,6 +6,7 @@ import { windowParts } from '../../demo/placing.ts';
 import { lineFigures } from '../../demo/plant.ts';
 import { type SplicePolicy, spliceByCount } from '../../demo/policy.ts';
 import { lineId, products } from '../../demo/setups.ts';
+import { shelfOf } from '../../demo/shelves.ts';
 import { panelSeconds, simulateShift } from '../../demo/simulate.ts';
 import { drawGoodPicks } from '../../demo/world.ts';
 import { seededChance } from '../../shared/kit/chance.ts';
@@ -86,6 +87,13 @@ describe('simulateShift()', () => {
     const weighed = kindsOf('reel.counted');
     expect(weighed.length).toBeGreaterThan(0);
     expect(new Set(weighed.map((entry) => entry.tablet))).toEqual(new Set(['demo0-store']));
+  });
+
+  test('puts reels that came back on the shelves of their parts', () => {
+    const put = kindsOf('reel.put');
+    expect(put.length).toBeGreaterThan(0);
+    expect(new Set(put.map((entry) => entry.tablet))).toEqual(new Set(['demo0-store']));
+    for (const { payload } of put) expect(payload['place']).toBe(shelfOf(String(payload['part'])));
   });
 
   test('a short shift is the beginning of a longer one', () => {

@@ -139,6 +139,29 @@ describe('reels', () => {
       expect(await page.getByTestId('blocks').textContent()).toContain(String(known?.['lot']));
     }, 'BADGE-3301');
   });
+
+  it('takes a new reel’s place by scan, shows where it lies, and finds what lies at a place', async () => {
+    await onTablet(async ({ page }) => {
+      await goTo(page, 'stock');
+      await scan(page, '3SR-990001');
+      await page.getByTestId('put-new').click();
+      await scan(page, 'A2-S10');
+      const row = page.getByTestId('reel-R-990001');
+      await expect.poll(() => row.locator('.where').textContent()).toBe('A2-S10');
+      await page.getByTestId('put-R-990001').click();
+      await page.getByTestId('put-place').fill('A2-S11');
+      await page.getByTestId('put-yes').click();
+      await expect.poll(() => row.locator('.where').textContent()).toBe('A2-S11');
+      await page.getByTestId('reel-search').fill('');
+      await scan(page, 'A2-S11');
+      await expect.poll(() => page.locator('.reel-row').count()).toBe(1);
+      const written = await ownEntries(page, 'reel.put');
+      expect(written.map(({ payload }) => [payload['place'], payload['via']])).toEqual([
+        ['A2-S10', 'wedge'],
+        ['A2-S11', 'typed'],
+      ]);
+    });
+  });
 });
 
 describe('a demo that plays', () => {

@@ -58,6 +58,7 @@ export type DeskTold =
       readonly loaded: string | null;
     }
   | { readonly tell: 'cart'; readonly cart: string }
+  | { readonly tell: 'place'; readonly place: string }
   | { readonly tell: 'badge'; readonly person: string }
   | { readonly tell: 'panel'; readonly serial: string; readonly run: string };
 
@@ -153,6 +154,8 @@ export function takeKnown(desk: Desk, known: Recognised): Desk {
       return { ...desk, told: { tell: 'panel', serial: known.serial, run: known.run } };
     case 'cart':
       return { ...desk, told: { tell: 'cart', cart: known.cart } };
+    case 'place':
+      return { ...desk, told: { tell: 'place', place: known.place } };
     case 'reel':
       return desk;
   }

@@ -66,6 +66,8 @@ function toldText(desk: Desk): string | null {
       );
     case 'cart':
       return words.cartHere(desk.told.cart);
+    case 'place':
+      return words.placeHere(desk.told.place);
     case 'half-label':
       return words.halfLabel;
     case 'old-reel-differs':

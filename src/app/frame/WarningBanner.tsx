@@ -28,12 +28,13 @@ export function WarningBanner({
   )[0];
   if (!loudest || loudest.warning.level === 'quiet') return null;
   const { level } = loudest.warning;
+  const backup = loudest.turn?.backup ?? null;
   const zone = floor.lines.get(loudest.loaded.line)?.zone ?? 'UTC';
   const runOut = loudest.forecast.runOutMs.expected;
   const inSeconds = Math.max(0, (runOut - app.nowMs.value) / 1000);
   return (
     <div
-      class={`banner ${level === 'late' ? 'stop' : 'care'}`}
+      class={`banner ${level === 'late' && backup === null ? 'stop' : 'care'}`}
       role="alert"
       data-testid="warning"
       data-level={level}
@@ -41,6 +42,7 @@ export function WarningBanner({
       <Icon name="bell" />
       <span class="grow">
         <b class="code">{loudest.slot}</b> {words[level](formatSpan(inSeconds), formatTime(runOut, zone))}
+        {backup !== null && ` ${words.backup(backup)}`}
         {warnings.length > 1 && ` ${words.more(warnings.length - 1)}`}
       </span>
       {place.value.screen !== 'line' && (

@@ -67,13 +67,18 @@ export function feederLosses(floor: FloorState, line: string): readonly FeederLo
   }
   const assumed = Math.max(1e-4, floor.rules.get(line)?.loss ?? 0);
   const prior = lossPrior({ mean: assumed, strength: ASSUMED_STRENGTH });
-  const all = [...byFeeder.values()].flat();
+  const all = sumOf([...byFeeder.values()].flat());
   return [...byFeeder.entries()]
     .map(([feeder, reels]): FeederLoss => {
       const inOrder = [...reels].sort((a, b) => a.from.atMs - b.from.atMs);
       const shown = lossEvidence(inOrder.reduce(updateLoss, prior));
-      const elsewhere = all.filter((reel) => reel.feeder !== feeder);
-      const others = elsewhere.length === 0 ? null : lossEvidence(elsewhere.reduce(updateLoss, prior));
+      const own = sumOf(reels);
+      const others =
+        all.reels === own.reels
+          ? null
+          : {
+              mean: (prior.alpha + all.lost - own.lost) / (ASSUMED_STRENGTH + all.picks - own.picks),
+            };
       const earlier = inOrder.slice(0, -RECENT).reduce(updateLoss, others ? carried(others) : prior);
       const recent = certain(inOrder.slice(-RECENT));
       const rise = shown.picks < FEWEST_PICKS ? null : risingLoss(earlier, recent);
@@ -93,6 +98,16 @@ export function feederLosses(floor: FloorState, line: string): readonly FeederLo
     .sort(
       (a, b) => Number(b.rising) - Number(a.rising) || b.mean - a.mean || compareText(a.feeder, b.feeder),
     );
+}
+
+function sumOf(reels: readonly PlacedEvidence[]): {
+  readonly reels: number;
+  readonly picks: number;
+  readonly lost: number;
+} {
+  const sum = (figure: (reel: PlacedEvidence) => number) =>
+    reels.reduce((all, reel) => all + figure(reel), 0);
+  return { reels: reels.length, picks: sum((reel) => reel.picks), lost: sum((reel) => reel.lost) };
 }
 
 /** What all other feeders show, as the start for one feeder, with no more weight than a few reels. */

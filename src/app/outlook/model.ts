@@ -7,7 +7,9 @@ import {
   type LawMemory,
   type LinePace,
   type SlotForecast,
+  type SlotLoad,
 } from '../../../shared/forecast/run-out.ts';
+import { loadInTurn } from '../../../shared/forecast/turns.ts';
 import { needWarning, type WarningLevel, type WarningState } from '../../../shared/forecast/warnings.ts';
 import { type WorkingTime, workingMoment, workingTime } from '../../../shared/forecast/working-time.ts';
 import { compareText } from '../../../shared/log/order.ts';
@@ -19,9 +21,11 @@ import {
   type LineRules,
   needKey,
   type Run,
+  type Setup,
   type SlotState,
   slotKey,
 } from '../../../shared/setup/state.ts';
+import { turnGroup } from '../../../shared/setup/turns.ts';
 
 /** One loaded slot that the run uses. */
 export interface SlotOutlook {
@@ -32,11 +36,15 @@ export interface SlotOutlook {
   readonly estimate: SlotEstimate;
   /** The loss it is reckoned with, and what that rests on. */
   readonly loss: { readonly mean: number; readonly strength: number; readonly reels: number };
+  /** What the forecast was made from. */
+  readonly load: SlotLoad;
   readonly forecast: SlotForecast;
   /** Names the coming splice: the newest tape on the slot. */
   readonly need: string;
   readonly warning: WarningState & { readonly announce: boolean };
   readonly acknowledged: WarningLevel | null;
+  /** Where slots of the part are used in turn: which feeds before this one, and which takes over after it; null where none with parts does. */
+  readonly turn: { readonly after: string | null; readonly backup: string | null } | null;
 }
 
 /** A line's outlook. Moments in ms since 1970. */
@@ -157,8 +165,10 @@ export function* outlookSteps(
     else if (wanted.perPanel > 0) {
       const estimate = slotEstimate(floor, loaded);
       const { parts } = estimate;
-      if (parts === null) unknown.push(wanted.slot);
-      else slots.push(slotOutlook(floor, { rules, pace, at }, { wanted, loaded, estimate, parts }));
+      const turn = turnsOf(floor, { line, setup, rules }, wanted);
+      // What feeds after a slot whose count nobody knows has no run-out to tell either.
+      if (parts === null || turn === 'unknown') unknown.push(wanted.slot);
+      else slots.push(slotOutlook(floor, { rules, pace, at }, { wanted, loaded, estimate, parts, turn }));
     }
   }
   slots.sort(
@@ -173,11 +183,48 @@ export function* outlookSteps(
   };
 }
 
+interface Turns {
+  readonly before: readonly SlotLoad[];
+  readonly after: string | null;
+  readonly backup: string | null;
+}
+
+/** What feeds before a slot and what takes over from it; null where it is not used in turn. */
+function turnsOf(
+  floor: FloorState,
+  on: { readonly line: string; readonly setup: Setup; readonly rules: LineRules },
+  wanted: SetupSlot,
+): Turns | 'unknown' | null {
+  const group = turnGroup(on.setup, wanted.slot);
+  if (group.length === 0) return null;
+  const before: SlotLoad[] = [];
+  let isPast = false;
+  let backup: string | null = null;
+  for (const each of group) {
+    const loaded = floor.slots.get(slotKey(on.line, each.slot));
+    if (each.slot === wanted.slot) isPast = true;
+    else if (loaded) {
+      const estimate = slotEstimate(floor, loaded);
+      const { parts } = estimate;
+      if (isPast && (parts === null || parts >= each.perPanel)) backup ??= each.slot;
+      else if (!isPast && parts === null) return 'unknown';
+      else if (!isPast && parts !== null && parts > 0)
+        before.push(loadOf(on.rules, { wanted: each, estimate, parts, loss: lossOf(estimate) }));
+    }
+  }
+  return { before, after: before.at(-1)?.slot ?? null, backup };
+}
+
+function lossOf({ loss: { alpha, beta, reels } }: SlotEstimate): SlotOutlook['loss'] {
+  return { mean: alpha / (alpha + beta), strength: alpha + beta, reels };
+}
+
 interface SlotFacts {
   readonly wanted: SetupSlot;
   readonly loaded: SlotState;
   readonly estimate: SlotEstimate;
   readonly parts: number;
+  readonly turn: Turns | null;
 }
 
 function slotOutlook(
@@ -189,26 +236,10 @@ function slotOutlook(
   },
   facts: SlotFacts,
 ): SlotOutlook {
-  const { wanted, loaded, estimate, parts } = facts;
+  const { wanted, loaded, estimate, parts, turn } = facts;
   const { rules, pace, at } = within;
-  const hasLengths = wanted.pitchMm !== null && rules.hubToPickMm !== null && rules.intakeToPickMm !== null;
-  const { alpha, beta, reels } = estimate.loss;
-  const loss = { mean: alpha / (alpha + beta), strength: alpha + beta, reels };
-  const load = {
-    slot: wanted.slot,
-    perPanel: wanted.perPanel,
-    left: parts,
-    sd: spreadWithLoss(estimate.sd, { parts, reckoned: estimate.reckoned, loss }),
-    loss: loss.mean,
-    lossStrength: loss.strength,
-    ...(hasLengths
-      ? {
-          pitchMm: wanted.pitchMm ?? 0,
-          hubToPickMm: rules.hubToPickMm ?? 0,
-          intakeToPickMm: rules.intakeToPickMm ?? 0,
-        }
-      : {}),
-  };
+  const loss = lossOf(estimate);
+  const load = loadInTurn(loadOf(rules, { wanted, estimate, parts, loss }), turn?.before ?? []);
   const forecast = forecastSlot(pace, load, at.laws);
   const need = loaded.tapes.at(-1)?.entry ?? loaded.entry;
   const key = needKey(loaded.line, wanted.slot, need);
@@ -239,26 +270,35 @@ function slotOutlook(
     previous,
   });
   return {
-    ...{ slot: wanted.slot, wanted, loaded, estimate, loss, forecast, need, warning },
+    ...{ slot: wanted.slot, wanted, loaded, estimate, loss, load, forecast, need, warning },
+    turn: turn && { after: turn.after, backup: turn.backup },
     acknowledged: floor.acknowledged.get(key)?.level ?? null,
   };
 }
 
-/**
- * The spread of a count for a forecast: a loss that is higher than believed has taken more so far and will take more to come, so
- * the two doubts go together (covariance U · R · var p).
- */
-function spreadWithLoss(
-  sd: number,
-  by: {
+/** A slot as the forecast's arithmetic wants it. */
+function loadOf(
+  rules: LineRules,
+  {
+    wanted,
+    estimate,
+    parts,
+    loss,
+  }: {
+    readonly wanted: SetupSlot;
+    readonly estimate: SlotEstimate;
     readonly parts: number;
-    readonly reckoned: number;
     readonly loss: { readonly mean: number; readonly strength: number };
   },
-): number {
-  const { mean, strength } = by.loss;
-  const doubt = (mean * (1 - mean)) / (strength + 1);
-  return Math.sqrt(sd * sd + 2 * by.reckoned * by.parts * doubt);
+): SlotLoad {
+  const { pitchMm } = wanted;
+  const { hubToPickMm, intakeToPickMm } = rules;
+  const hasLengths = pitchMm !== null && hubToPickMm !== null && intakeToPickMm !== null;
+  return {
+    ...{ slot: wanted.slot, perPanel: wanted.perPanel, left: parts },
+    ...{ sd: estimate.countSd, taken: estimate.reckoned, loss: loss.mean, lossStrength: loss.strength },
+    ...(hasLengths ? { pitchMm, hubToPickMm, intakeToPickMm } : {}),
+  };
 }
 
 /** Slots that somebody must go to before the run ends, in order of need. */

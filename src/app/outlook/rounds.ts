@@ -5,6 +5,7 @@
 import type { Cure } from '../../../shared/forecast/cure.ts';
 import type { KnownRound, MissedSplice, Round, SpliceNeed } from '../../../shared/forecast/rounds.ts';
 import type { WalkAnswer, WalkQuestion } from '../../../shared/forecast/walks.ts';
+import { type WorkingTime, workingMoment, workingSeconds } from '../../../shared/forecast/working-time.ts';
 import { compareSlots } from '../../../shared/setup/address.ts';
 import type { Outlook, SlotOutlook } from './model.ts';
 
@@ -54,40 +55,57 @@ export interface WalkPlan {
   readonly known: readonly (readonly KnownRound[])[];
 }
 
-/** The working moment at which a slot's splice may begin and must be done, narrowed by the forecast's spread. */
-export function spliceNeed(slot: SlotOutlook): SpliceNeed {
+/**
+ * The moments at which a slot's splice may begin and must be done, narrowed by the forecast's spread. Reckoned in working time: in a
+ * break the tape stands, so a break makes a window longer but not safer.
+ */
+export function spliceNeed(slot: SlotOutlook, calendar: WorkingTime): SpliceNeed {
   const { runOutMs, windowMs } = slot.forecast;
-  const deviationMs = (runOutMs.expected - runOutMs.early) / EARLY_DEVIATIONS;
+  const deviationMs = (workingSeconds(calendar, runOutMs.early, runOutMs.expected) * 1000) / EARLY_DEVIATIONS;
   if (windowMs === null) {
     // Nobody measured the feeder: from the early bound on, the tape may end at any time.
     return { slot: slot.slot, opensMs: runOutMs.early - 2 * deviationMs, closesMs: runOutMs.early };
   }
-  const lengthMs = windowMs.closes - windowMs.opens;
-  let opensMs = windowMs.opens + NARROW_OPENING * deviationMs;
-  let closesMs = Math.min(
-    windowMs.closes - NARROW_CLOSING * deviationMs,
-    windowMs.opens + MOST_SHARE * lengthMs,
-  );
-  const leastMs = LEAST_SHARE * lengthMs;
-  if (closesMs - opensMs < leastMs) {
-    const middleMs = windowMs.opens + (lengthMs * NARROW_OPENING) / (NARROW_OPENING + NARROW_CLOSING);
-    opensMs = middleMs - leastMs / 2;
-    closesMs = middleMs + leastMs / 2;
+  const lengthMs = workingSeconds(calendar, windowMs.opens, windowMs.closes) * 1000;
+  let opens = NARROW_OPENING * deviationMs;
+  let closes = Math.min(lengthMs - NARROW_CLOSING * deviationMs, MOST_SHARE * lengthMs);
+  const least = LEAST_SHARE * lengthMs;
+  if (closes - opens < least) {
+    const middle = (lengthMs * NARROW_OPENING) / (NARROW_OPENING + NARROW_CLOSING);
+    opens = middle - least / 2;
+    closes = middle + least / 2;
   }
-  return { slot: slot.slot, opensMs, closesMs };
+  const after = (workMs: number) =>
+    workMs <= 0 ? windowMs.opens + workMs : workingMoment(calendar, windowMs.opens, workMs / 1000);
+  return { slot: slot.slot, opensMs: after(opens), closesMs: after(closes) };
 }
 
 /**
  * A window that can only be reached outside its safe part is taken as far as it truly goes: coming late within it beats not
- * coming. One that is shorter than the work is begun as it opens.
+ * coming. One that is shorter than the work is begun as it opens. Nobody walks in a break: a window that one cuts is served before
+ * it where there is time, else after it.
  */
 function reachable(need: SpliceNeed, slot: SlotOutlook, outlook: Outlook): SpliceNeed {
+  const { calendar, pace } = outlook;
   const eachMs = WORK_MARGIN * outlook.rules.spliceSeconds * 1000;
-  const soonestMs = outlook.pace.nowMs + outlook.rules.walkSeconds * 1000 + eachMs;
+  const walkMs = outlook.rules.walkSeconds * 1000;
   const truly = slot.forecast.windowMs?.closes ?? slot.forecast.runOutMs.expected;
-  const closesMs =
-    need.closesMs < soonestMs ? Math.max(need.closesMs, Math.min(truly, soonestMs)) : need.closesMs;
-  return { ...need, closesMs: Math.max(closesMs, need.opensMs + eachMs) };
+  const by = (opensMs: number, doneMs: number): SpliceNeed => {
+    const closesMs =
+      need.closesMs < doneMs ? Math.max(need.closesMs, Math.min(truly, doneMs)) : need.closesMs;
+    return { ...need, opensMs, closesMs: Math.max(closesMs, opensMs + eachMs) };
+  };
+  const soonestMs = pace.nowMs + walkMs;
+  const whole = by(need.opensMs, soonestMs + eachMs);
+  const next = calendar.toMs.findIndex((toMs) => toMs + walkMs > Math.max(need.opensMs, pace.nowMs));
+  const [breakFromMs = Number.POSITIVE_INFINITY, breakToMs = 0] = [
+    calendar.fromMs[next],
+    calendar.toMs[next],
+  ];
+  if (whole.closesMs <= breakFromMs) return whole;
+  if (breakFromMs - Math.max(need.opensMs, soonestMs) >= eachMs) return { ...whole, closesMs: breakFromMs };
+  const backMs = Math.max(need.opensMs, breakToMs + walkMs);
+  return by(backMs, backMs + eachMs);
 }
 
 /** Slots that need a walk within the horizon: due before the run ends, and not joined already. */
@@ -123,7 +141,7 @@ export function walkQuestion(
       nowMs: outlook.pace.nowMs,
       walkSeconds: outlook.rules.walkSeconds,
       eachSeconds: WORK_MARGIN * outlook.rules.spliceSeconds,
-      splices: slots.map((slot) => reachable(spliceNeed(slot), slot, outlook)),
+      splices: slots.map((slot) => reachable(spliceNeed(slot, outlook.calendar), slot, outlook)),
     },
     operators: wish.operators,
     walkingOrder: slots.map((slot) => slot.slot).sort(compareSlots),

@@ -1,9 +1,12 @@
 // What the run still needs beyond what is on the line: slot by slot how long reels last, and the store's pick list. Pure.
 
-import { type PickLine, pickList, slotOutlook, type WaitingReel } from '../../../shared/forecast/outlook.ts';
+import { type PickLine, pickList, type WaitingReel } from '../../../shared/forecast/outlook.ts';
+import type { SlotSupply as SlotAnswer, SupplyQuestion } from '../../../shared/forecast/supply.ts';
 import { compareText } from '../../../shared/log/order.ts';
-import { tapeSd } from '../../../shared/setup/ledger.ts';
+import { comparePlaces } from '../../../shared/setup/fold-places.ts';
+import { labelShareOf, tapeSd } from '../../../shared/setup/ledger.ts';
 import type { FloorState, Reel } from '../../../shared/setup/state.ts';
+import { turnGroup } from '../../../shared/setup/turns.ts';
 import type { Outlook, SlotOutlook } from './model.ts';
 
 /** Parts on a full reel where the log has never seen one of the part. */
@@ -12,9 +15,9 @@ const USUAL_REEL = 5000;
 /** One slot's reels to the end of the run. */
 export interface SlotSupply {
   readonly slot: SlotOutlook;
-  readonly ends: ReturnType<typeof slotOutlook>['ends'];
+  readonly ends: SlotAnswer['ends'];
   readonly lasts: boolean;
-  readonly bring: ReturnType<typeof slotOutlook>['bring'];
+  readonly bring: SlotAnswer['bring'];
   readonly waiting: readonly Reel[];
 }
 
@@ -54,62 +57,69 @@ export function fullReelOf(floor: FloorState, part: string): number {
   return largest > 0 ? largest : USUAL_REEL;
 }
 
-/** What must come, by when. Reels known to lie off the line are counted on, each for one slot. */
-export function lineSupply(floor: FloorState, outlook: Outlook): Supply {
-  const taken = new Set<string>();
-  const slots = outlook.slots
-    .filter((slot) => !slot.forecast.outlasts)
-    .map((slot): SlotSupply => {
-      const { part } = slot.wanted;
-      const waiting: Reel[] = [];
-      let supply = supplyOf(outlook, slot, waiting);
-      for (const reel of waitingReels(floor, part)) {
-        if (supply.lasts) break;
-        if (taken.has(reel.reel)) continue;
-        taken.add(reel.reel);
-        waiting.push(reel);
-        supply = supplyOf(outlook, slot, waiting);
-      }
-      return { slot, waiting, ...supply };
-    });
+/** What the line's supply asks, as figures alone, so that a worker can answer it. `slots`: in the order of the question's. */
+export function supplyQuestion(
+  floor: FloorState,
+  outlook: Outlook,
+): { readonly question: SupplyQuestion; readonly slots: readonly SlotOutlook[] } {
+  // Slots used in turn are one long tape: what they need is asked of the last that has parts.
+  const slots = outlook.slots.filter((slot) => !slot.forecast.outlasts && slot.turn?.backup == null);
+  const labelShare = labelShareOf(floor, outlook.line);
+  const parts = new Set(slots.map((slot) => slot.wanted.part));
+  const waiting = new Map(
+    [...parts].map((part): [string, readonly WaitingReel[]] => [
+      part,
+      waitingReels(floor, part).map((reel) => ({
+        ...{ reel: reel.reel, parts: reel.count ?? 0, sd: tapeSd(reel, labelShare) },
+      })),
+    ]),
+  );
+  const loads = slots.map((slot) => ({ load: slot.load, part: slot.wanted.part }));
+  return { question: { pace: outlook.pace, slots: loads, waiting }, slots };
+}
+
+/** The answer, with the slots and reels that it speaks of; a reel that is gone by now is left out. */
+export function toSupply(
+  floor: FloorState,
+  outlook: Outlook,
+  of: { readonly answer: readonly SlotAnswer[]; readonly slots: readonly SlotOutlook[] },
+): Supply {
+  const slots = of.slots.flatMap((slot, at): SlotSupply[] => {
+    const found = of.answer[at];
+    if (!found) return [];
+    const { ends, lasts, bring } = found;
+    return [
+      { slot, ends, lasts, bring, waiting: found.takes.flatMap((reel) => floor.reels.get(reel) ?? []) },
+    ];
+  });
   const needs = slots.flatMap(({ slot, bring }) =>
     bring === null
       ? []
       : [
           {
             part: slot.wanted.part,
-            slot: slot.slot,
+            slot: slotNames(floor, outlook, slot),
             parts: bring.parts,
             reelQuantity: fullReelOf(floor, slot.wanted.part),
             byMs: bring.byMs,
-            place: '',
+            place: uncountedPlace(floor, slot.wanted.part),
           },
         ],
   );
   return { slots, picks: pickList(needs) };
 }
 
-function supplyOf(
-  outlook: Outlook,
-  slot: SlotOutlook,
-  waiting: readonly Reel[],
-): Pick<SlotSupply, 'ends' | 'lasts' | 'bring'> {
-  const reels = waiting.map(
-    (reel): WaitingReel => ({ reel: reel.reel, parts: reel.count ?? 0, sd: tapeSd(reel) }),
-  );
-  const { rules } = outlook;
-  const pitchMm = slot.wanted.pitchMm;
-  const lengths =
-    pitchMm !== null && rules.hubToPickMm !== null && rules.intakeToPickMm !== null
-      ? { pitchMm, hubToPickMm: rules.hubToPickMm, intakeToPickMm: rules.intakeToPickMm }
-      : {};
-  const { ends, lasts, bring } = slotOutlook(
-    outlook.pace,
-    {
-      ...{ slot: slot.slot, perPanel: slot.wanted.perPanel, left: slot.estimate.parts ?? 0 },
-      ...{ sd: slot.estimate.sd, loss: slot.loss.mean, lossStrength: slot.loss.strength, ...lengths },
-    },
-    reels,
-  );
-  return { ends, lasts, bring };
+/** The slot; where it is used in turn, all slots of its part, since a reel may go to any. */
+function slotNames(floor: FloorState, outlook: Outlook, { slot }: SlotOutlook): string {
+  const setup = floor.setups.get(outlook.run.setup);
+  const group = setup ? turnGroup(setup, slot) : [];
+  return group.length === 0 ? slot : group.map((each) => each.slot).join(' ');
+}
+
+/** Where a reel of a part lies whose count nobody knows, so that it could not be counted on; empty where none does. */
+function uncountedPlace(floor: FloorState, part: string): string {
+  const places = [...floor.reels.values()]
+    .filter((reel) => reel.part === part && reel.at === null && reel.count === null)
+    .map((reel) => reel.place ?? '');
+  return places.sort(comparePlaces)[0] ?? '';
 }

@@ -10,8 +10,9 @@ import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 import { formatMoment } from '../device/clock.ts';
 import { lineCalendar, type Outlook, openWarnings, outlookSteps, type SlotOutlook } from './model.ts';
-import { startPlanner } from './planner.ts';
+import { startPlanner, startSupplier } from './planner.ts';
 import { toWalkPlan, type WalkPlan, walkQuestion } from './rounds.ts';
+import { type Supply, supplyQuestion, toSupply } from './supply.ts';
 
 /** A look goes on for this long at a time: well below what a person notices. */
 const SLICE_MS = 8;
@@ -37,6 +38,8 @@ export interface Watch {
   readonly warnings: ReadonlySignal<readonly SlotOutlook[]>;
   /** The walks that serve the coming splices; null where nothing is being built. */
   readonly walks: ReadonlySignal<WalkPlan | null>;
+  /** Has the line's supply reckoned for an outlook; the answer comes by `take`, unless a newer question took its place. */
+  readonly askSupply: (of: Outlook, take: (supply: Supply) => void) => void;
   /** A person took note of a warning. Resolves when that is durable. */
   readonly acknowledge: (slot: SlotOutlook) => Promise<void>;
 }
@@ -56,6 +59,7 @@ export function startWatch(app: App, alarm: Alarm): Watch {
   let planned: { run: string; operators: number } | null = null;
   let planWaits = false;
   const planner = startPlanner();
+  const supplier = startSupplier();
   let sharedMs = Number.NEGATIVE_INFINITY;
   const remembered = new Map<string, WarningState>();
   const laws: LawMemory = new Map();
@@ -196,6 +200,10 @@ export function startWatch(app: App, alarm: Alarm): Watch {
     outlook,
     warnings: computed(() => (outlook.value ? openWarnings(outlook.value) : [])),
     walks,
+    askSupply: (of, answered) => {
+      const { question, slots } = supplyQuestion(app.store.floor(), of);
+      supplier(question, (answer) => answered(toSupply(app.store.floor(), of, { answer, slots })));
+    },
     acknowledge: async (slot) => {
       const { line, need, slot: address } = { line: slot.loaded.line, need: slot.need, slot: slot.slot };
       await app.write([

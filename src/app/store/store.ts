@@ -39,7 +39,7 @@ import type { Handed } from './pack.ts';
 import { createWriter, type Writer } from './writer.ts';
 
 /** Bump when the fold or the state's shape changes: older snapshots are then folded anew. */
-const FOLD_VERSION = 8;
+const FOLD_VERSION = 9;
 /** Names the fold to other tablets: only a state of the same name can be handed on. */
 export const foldName = `floor-${FOLD_VERSION}`;
 /** A snapshot is written after this many entries at the latest. */

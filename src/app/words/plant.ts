@@ -74,6 +74,9 @@ export const plantWords = area({
       lengthHelp:
         'Measure on your feeders: the splice window opens and closes by these. Leave empty if not known.',
       loss: 'Parts lost at picking, until learnt',
+      label: 'A printed quantity is usually off by',
+      labelHelp:
+        'One deviation, as a share of the quantity. Reels that were counted keep the spread of their count.',
       shifts: 'Shifts',
       breaks: 'Breaks',
       from: 'from',
@@ -189,6 +192,9 @@ export const plantWords = area({
       intake: 'Cinta de la entrada al punto de toma',
       lengthHelp: 'Mídalo en sus alimentadores: abren y cierran la ventana de empalme. Vacío si no se sabe.',
       loss: 'Componentes perdidos al tomar, hasta aprenderlo',
+      label: 'Una cantidad impresa suele desviarse',
+      labelHelp:
+        'Una desviación típica, como parte de la cantidad. Las bobinas contadas guardan la dispersión de su recuento.',
       shifts: 'Turnos',
       breaks: 'Descansos',
       from: 'de',

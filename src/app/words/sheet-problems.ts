@@ -16,6 +16,7 @@ const fieldsEs: Readonly<Record<SheetField, string>> = {
   perPanel: 'colocaciones por panel',
   tapeWidth: 'ancho de cinta',
   pitch: 'paso',
+  sharing: 'reparto entre posiciones',
   alternates: 'alternativas',
   supplierParts: 'referencias de proveedor',
   description: 'descripción',
@@ -100,6 +101,10 @@ const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `El espesor «${f['found']}» no es un número de mm mayor que 0; se omite. Corríjalo.`,
   mslUnknown: (f) =>
     `«${f['found']}» no es un nivel de sensibilidad a la humedad (1, 2, 2a, 3, 4, 5, 5a, 6); se omite. Corríjalo.`,
+  sharingUnknown: (f) =>
+    `«${f['found']}» no dice cómo comparten el componente sus posiciones. Escriba «repartido» si cada una toma lo suyo, «por turno» si una alimenta hasta agotarse.`,
+  turnUsageDiffers: (f) =>
+    `${f['part']} se usa por turno: cada posición toma las ${f['wanted']} colocaciones mientras alimenta; esta fila dice ${f['found']}. Escriba la misma cifra en cada fila.`,
   sideUnknown: (f) => `«${f['found']}» no es cara superior ni inferior; se omite. Corríjala.`,
   flagUnreadable: (f) => `«${f['found']}» no es sí ni no; se toma como ${f['taken']}. Corríjalo.`,
   alternateIsPart: (f) => `${f['part']} figura como alternativa de sí mismo. Se omite.`,

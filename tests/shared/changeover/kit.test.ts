@@ -43,6 +43,23 @@ describe('kitList()', () => {
     expect(rowOf(story, 'R-100')?.reels.map((reel) => reel.reel)).toEqual(['K-1', 'K-2']);
   });
 
+  test('walks the store by its places; what has none comes after, by slot', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const order = () =>
+      kitList(story.floor(), setupOf(story), { panels: 100, loss: 0 }).map((row) => row.part);
+    const [first, second] = order();
+    expect([first, second]).toEqual(['R-100', 'C-200']);
+    const put = (reel: string, part: string, place: string) =>
+      story.tell('reel.put', {
+        ...{ reel, part, place, supplierPart: null, quantity: 5000, lot: null, dateCode: null, via: 'typed' },
+      });
+    put('K-2', 'C-200', 'A10');
+    expect(order().slice(0, 2)).toEqual(['C-200', 'R-100']);
+    put('K-1', 'R-100', 'A9');
+    expect(order().slice(0, 2)).toEqual(['R-100', 'C-200']);
+  });
+
   test('counts what stands on its slot already, and tells what is short', () => {
     const story = beginStory();
     tellPlant(story);

@@ -62,6 +62,39 @@ describe('updateLoss()', () => {
     expect(strengths[2]).toBeGreaterThan(100);
   });
 
+  test.each([
+    { mean: 0.003, strength: 150, picks: 5000, lost: 150, sd: 41 },
+    { mean: 0.003, strength: 150, picks: 5000, lost: 0, sd: 41 },
+    { mean: 0.003, strength: 2000, picks: 10_000, lost: 100, sd: 3 },
+    { mean: 0.01, strength: 5000, picks: 800, lost: 20, sd: 12 },
+  ])('follows Bayes’ rule for an uncertain reading, summed in 400 000 steps: %o', (law) => {
+    const [a, b] = [law.mean * law.strength, (1 - law.mean) * law.strength];
+    let [weights, sum, squares] = [0, 0, 0];
+    // Steps of the fourth root: the Beta law may have a pole at 0.
+    for (let i = 0; i < 400_000; i++) {
+      const root = (i + 0.5) / 400_000;
+      const p = root ** 4;
+      const variance = law.sd ** 2 + law.picks * p * (1 - p);
+      const reading = Math.exp(-((law.lost - law.picks * p) ** 2) / (2 * variance)) / Math.sqrt(variance);
+      const weight = p ** (a - 1) * (1 - p) ** (b - 1) * reading * 4 * root ** 3;
+      weights += weight;
+      sum += weight * p;
+      squares += weight * p * p;
+    }
+    const mean = sum / weights;
+    const shown = lossEvidence(updateLoss(lossPrior(law), law));
+    expect(shown.mean / mean).toBeCloseTo(1, 2);
+    expect(shown.sd / Math.sqrt(squares / weights - mean * mean)).toBeCloseTo(1, 2);
+  });
+
+  test('believes a splice that shows many lost, though its window is wide', () => {
+    // 5000 picks, 150 ± 41 lost: no feeder of the usual kind does that.
+    const shown = lossEvidence(
+      updateLoss(lossPrior({ mean: 0.003, strength: 150 }), { picks: 5000, lost: 150, sd: 41 }),
+    );
+    expect(shown.mean).toBeGreaterThan(0.015);
+  });
+
   test('asks no order of the reels when their counts are certain', () => {
     const reelArb = fc
       .nat(3000)

@@ -1,13 +1,7 @@
 // Beyond the next splice: reels in a row, what is missing, the pick list, slots that share a part.
 
 import { describe, expect, test } from 'vitest';
-import {
-  panelsCovered,
-  pickList,
-  sharedLoads,
-  slotOutlook,
-  type WaitingReel,
-} from '../../../shared/forecast/outlook.ts';
+import { panelsCovered, pickList, slotOutlook, type WaitingReel } from '../../../shared/forecast/outlook.ts';
 import { riskOfFewerThan } from '../../../shared/forecast/placements.ts';
 import { forecastSlot, type LinePace, type SlotLoad } from '../../../shared/forecast/run-out.ts';
 import { workingTime } from '../../../shared/forecast/working-time.ts';
@@ -70,22 +64,6 @@ describe('pickList()', () => {
       ['R2-S10', 'BW-1', 2, 50, 'M1-F-002 M1-F-003'],
       ['R10-S2', 'BW-9', 2, 100, 'M1-F-001'],
     ]);
-  });
-});
-
-describe('sharedLoads()', () => {
-  const slots = [
-    { slot: 'M1-F-001', share: 2, left: 0 },
-    { slot: 'M1-F-002', share: 1, left: 500 },
-  ];
-
-  test('splits by shares side by side', () => {
-    expect(sharedLoads(12, slots, 'sideBySide').map((slot) => slot.perPanel)).toEqual([8, 4]);
-  });
-
-  test('gives all to the first slot with parts in turn, none where all are dry', () => {
-    expect(sharedLoads(12, slots, 'inTurn').map((slot) => slot.perPanel)).toEqual([0, 12]);
-    expect(sharedLoads(12, [slots[0]!], 'inTurn').map((slot) => slot.perPanel)).toEqual([0]);
   });
 });
 

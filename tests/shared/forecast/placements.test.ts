@@ -1,7 +1,9 @@
 // Placements still to come: exact where they can be, against seeded draws where they cannot, and without jumps between the two.
 
 import fc from 'fast-check';
+import { jStat } from 'jstat';
 import { describe, expect, test } from 'vitest';
+import { visitLosses } from '../../../shared/forecast/lattice.ts';
 import {
   placementMoments,
   placementsAt,
@@ -89,6 +91,54 @@ describe('placementsAt()', () => {
     const learnt = placementsAt({ left: 4000, sd: 0, loss: 0.005, lossStrength: 500 }, [0.05, 0.95], still);
     expect(learnt[0]).toBeLessThan(known[0]!);
     expect(learnt[1]).toBeGreaterThan(known[1]!);
+  });
+});
+
+describe('a tape that was counted down', () => {
+  test('gives what its whole law gives, less what was placed', () => {
+    // 4000 parts by a certain count, 1990 placed since at an expected loss of 0.5 %: 2000 parts are left.
+    const law = { sd: 0, loss: 0.005, lossStrength: 400 };
+    const whole = placementsAt({ ...law, left: 4000 }, [0.05, 0.95], still);
+    const rest = placementsAt({ ...law, left: 2000, taken: 1990 }, [0.05, 0.95], still);
+    rest.forEach((point, i) => {
+      expect(point).toBeCloseTo(whole[i]! - 1990, 9);
+    });
+    expect(riskOfFewerThan({ ...law, left: 2000, taken: 1990 }, 1985)).toBeCloseTo(
+      riskOfFewerThan({ ...law, left: 4000 }, 3975),
+      12,
+    );
+  });
+
+  test('keeps the mean, and all of the doubt of its loss', () => {
+    const { mean, variance } = placementMoments({
+      ...{ left: 100, taken: 4950, sd: 0, loss: 0.01, lossStrength: 200 },
+    });
+    expect(mean).toBeCloseTo(99, 9);
+    // Beta-binomial of 5100 picks (Johnson, Kemp & Kotz §6.2.2).
+    expect(variance).toBeCloseTo((5100 * 0.01 * 0.99 * (200 + 5100)) / 201, 6);
+  });
+
+  test.each([
+    { left: 5000, sd: 12, loss: 0.003, lossStrength: 150 },
+    { left: 300, taken: 9000, sd: 25, loss: 0.003, lossStrength: 150 },
+    { left: 900, taken: 1200, sd: 40, loss: 0.02, lossStrength: 60 },
+    { left: 8000, sd: 1.5, loss: 0.002, lossStrength: 900 },
+  ])('lies where the sum over every single loss puts it: %o', (reel) => {
+    const picks = Math.floor(reel.left + (reel.taken ?? 0) / (1 - reel.loss));
+    const fraction = (reel.left + (reel.taken ?? 0) / (1 - reel.loss) - picks) * (1 - reel.loss);
+    const deviation = (1 - reel.loss) * reel.sd;
+    const below = (x: number) => {
+      let sum = 0;
+      visitLosses({ picks, loss: reel.loss, strength: reel.lossStrength }, (lost, share) => {
+        sum += share * jStat.normal.cdf(x, picks - lost + fraction - (reel.taken ?? 0), deviation);
+        return true;
+      });
+      return sum;
+    };
+    const [early, late] = placementsAt(reel, [0.05, 0.95], still);
+    expect(below(early!)).toBeCloseTo(0.05, 3);
+    expect(below(late!)).toBeCloseTo(0.95, 3);
+    expect(riskOfFewerThan(reel, Math.ceil(early!))).toBeCloseTo(below(Math.ceil(early!) - 0.5), 3);
   });
 });
 

@@ -64,6 +64,10 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
       panels: 0,
     },
   },
+  'reel.put': {
+    ...{ reel: 'K9', part: 'R-100', supplierPart: null, quantity: 5000, lot: 'L-7', dateCode: null },
+    ...{ place: 'A2-S10', via: 'wedge' },
+  },
   'reel.calibrated': {
     ...{ part: 'R-100', parts: 10_000, outerMm: 137, hubMm: 60, massG: null, emptyG: 0 },
   },

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { lossOn, slotEstimate, toEvidence, truncated } from '../../../shared/setup/estimate.ts';
 import type { PayloadOf } from '../../../shared/setup/kinds.ts';
-import { tapeSd } from '../../../shared/setup/ledger.ts';
+import { LABEL_SHARE, tapeSd } from '../../../shared/setup/ledger.ts';
 import type { FloorState, SlotState } from '../../../shared/setup/state.ts';
 import { beginStory, counted, idOf, type Story, started, tellPlant, unloaded, verified } from './story.ts';
 
@@ -117,6 +117,18 @@ describe('finished reels', () => {
 });
 
 describe('slotEstimate()', () => {
+  test('spreads a printed count by the line’s rule, and by the usual share where it has none', () => {
+    for (const [rules, countSd] of [
+      [lengths, 1000 * LABEL_SHARE],
+      [{ ...lengths, labelShare: 0.02 }, 20],
+    ] as const) {
+      const story = begun(rules);
+      load(story, 'K1');
+      const estimate = slotEstimate(story.floor(), slotOf(story.floor()));
+      expect([estimate.parts, estimate.countSd]).toEqual([1000, countSd]);
+    }
+  });
+
   test('with a splice, bounds what was left by the window and forgets the count’s error', () => {
     const story = begun({ ...lengths, loss: 0.003 });
     load(story, 'K1', { quantity: 1000 });
@@ -149,7 +161,7 @@ describe('slotEstimate()', () => {
     const estimate = slotEstimate(story.floor(), slotOf(story.floor()));
     expect(estimate.parts).toBeCloseTo(3132.5, 9);
     expect(estimate.sd).toBeCloseTo(
-      Math.hypot(135 / Math.sqrt(12), tapeSd({ count: 3000, sd: 0, basis: 'label' })),
+      Math.hypot(135 / Math.sqrt(12), tapeSd({ count: 3000, sd: 0, basis: 'label' }, LABEL_SHARE)),
       9,
     );
   });

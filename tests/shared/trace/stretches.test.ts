@@ -18,6 +18,7 @@ import {
   tellPlant,
   unloaded,
   verified,
+  wantedSlot,
 } from '../setup/story.ts';
 
 const slot = 'M1-F-001';
@@ -73,12 +74,38 @@ describe('traceLog()', () => {
     build(story, 480);
     splice(story, 'K2');
     build(story, 100);
-    // 1000 - 480 × 2 = 40 parts left; the label's half percent (common practice) times 1.645 is 8.2 parts either way:
-    // ⌊31.8 ÷ 2⌋ = 15 panels surely, ⌈48.2 ÷ 2⌉ = 25 panels perhaps.
+    // 1000 - 480 × 2 = 40 parts left; the label's quarter percent (common practice) times 1.645 is 4.1 parts either way:
+    // ⌊35.9 ÷ 2⌋ = 17 panels surely, ⌈44.1 ÷ 2⌉ = 23 panels perhaps.
     expect(shapes(story)).toEqual([
-      { reel: 'K1', run: 'r1', from: at(1), to: { sure: 495, possible: 505 } },
-      { reel: 'K2', run: 'r1', from: { possible: 496, sure: 506 }, to: null },
+      { reel: 'K1', run: 'r1', from: at(1), to: { sure: 497, possible: 503 } },
+      { reel: 'K2', run: 'r1', from: { possible: 498, sure: 504 }, to: null },
     ]);
+  });
+
+  test('holds every lot of slots used in turn for possible, none for sure', () => {
+    const story = begun();
+    const [one, two] = ['M1-F-001', 'M1-F-002'] as const;
+    story.tell('setup.taken', {
+      ...{ setup: 'turns', product: 'Brook', side: 'top', revision: 'B', line: 'L1', source: 'test' },
+      slots: [wantedSlot(one, 'R-100', { turn: 1 }), wantedSlot(two, 'R-100', { turn: 2 })],
+    });
+    story.tell('setup.chosen', { line: 'L1', setup: 'turns' });
+    const put = (at: string, reel: string, quantity: number, act: 'load' | 'splice' = 'load') => {
+      const facts = verified(at, 'R-100', { reel, lot: `LOT-${reel}`, quantity, act });
+      story.tell('reel.verified', { ...facts, setup: 'turns' });
+    };
+    put(one, 'K1', 100);
+    put(two, 'K2', 40);
+    story.tell('run.started', started('r1', { setup: 'turns' }));
+    build(story, 10);
+    put(two, 'K3', 500, 'splice');
+    build(story, 90); // 200 placements: 100 of the first, 100 of the second, which is on its second tape by then
+    const lots = (panel: number) =>
+      tracePanel(indexOf(story), String(panel), 'r1')?.slots.map(({ lots: found }) =>
+        found.map(({ lot, sure }) => `${lot}${sure ? '!' : ''}`),
+      );
+    expect(lots(1)).toEqual([['LOT-K1'], ['LOT-K2']]);
+    expect(lots(99)).toEqual([['LOT-K1'], ['LOT-K2', 'LOT-K3']]);
   });
 
   test('lets the splice window bound a joint whose count says little', () => {
@@ -133,10 +160,10 @@ describe('traceLog()', () => {
     story.tell('run.started', started('r2'));
     build(story, 100, 'r2');
     const next = shapes(story).filter(({ run }) => run === 'r2');
-    // 40 parts left at two a panel; the doubt of both labels (0.5 % of 1000 each, times 1.645) is 16.5 parts.
+    // 40 parts left at two a panel; the doubt of both labels (0.25 % of 1000 each, times 1.645) is 8.2 parts.
     expect(next).toEqual([
-      { reel: 'K1', run: 'r2', from: at(1), to: { sure: 11, possible: 29 } },
-      { reel: 'K2', run: 'r2', from: { possible: 12, sure: 30 }, to: null },
+      { reel: 'K1', run: 'r2', from: at(1), to: { sure: 15, possible: 25 } },
+      { reel: 'K2', run: 'r2', from: { possible: 16, sure: 26 }, to: null },
     ]);
   });
 

@@ -9,7 +9,8 @@ import {
   moistureLevels,
   standardLifeSeconds,
 } from '../../../../shared/moisture/levels.ts';
-import type { Changeover } from '../../../../shared/setup/state.ts';
+import { placeOf } from '../../../../shared/setup/fold-places.ts';
+import type { Changeover, Reel } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -76,8 +77,7 @@ function PickRow({ row }: { readonly row: KitRow }) {
           {row.slots.join(' · ')}
         </span>
         <span>
-          {row.reels.map((reel) => `${reel.reel} (${formatCount(reel.count ?? 0)})`).join(', ') ||
-            (row.isOnLine ? words.onLine : words.none)}
+          {row.reels.map(reelText).join(', ') || (row.isOnLine ? words.onLine : words.none)}
           {row.uncounted > 0 && ` · ${words.uncounted(row.uncounted)}`}
         </span>
         {row.msl !== null && row.msl !== '1' && (
@@ -94,6 +94,12 @@ function PickRow({ row }: { readonly row: KitRow }) {
       )}
     </div>
   );
+}
+
+function reelText(reel: Reel): string {
+  const place = placeOf(reel);
+  const text = `${reel.reel} (${formatCount(reel.count ?? 0)})`;
+  return place === null ? text : `${place}: ${text}`;
 }
 
 function lifeOf(level: MoistureLevel | null): string {

@@ -209,6 +209,8 @@ function SlotRow(props: {
       <p class="when">
         {words.between(formatTime(forecast.runOutMs.early, zone), formatTime(forecast.runOutMs.late, zone))}
         {` · ${words.lossIs(formatShare(slot.loss.mean))}`}
+        {slot.turn?.after != null && ` · ${words.feedsAfter(slot.turn.after)}`}
+        {slot.turn?.backup != null && ` · ${words.backup(slot.turn.backup)}`}
         {windowMs !== null &&
           ` · ${windowMs.opens <= nowMs ? words.windowNow(formatTime(windowMs.closes, zone)) : words.window(formatTime(windowMs.opens, zone), formatTime(windowMs.closes, zone))}`}
       </p>

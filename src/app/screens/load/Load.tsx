@@ -126,6 +126,7 @@ function NextCard({ next }: { readonly next: SlotProgress }) {
             wanted.tapeWidthMm === null ? '' : words.tape(String(wanted.tapeWidthMm)),
             wanted.pitchMm === null ? '' : words.pitch(String(wanted.pitchMm)),
             words.perPanel(String(wanted.perPanel)),
+            wanted.turn === undefined ? '' : words.inTurn(wanted.turn),
             wanted.alternates.length === 0 ? '' : words.alternates(wanted.alternates.join(', ')),
           ]
             .filter((text) => text !== '')

@@ -87,6 +87,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
             <br />
             <span class="soft">
               {words.perPanel(String(wanted.perPanel))}
+              {wanted.turn !== undefined && ` · ${words.inTurn(wanted.turn)}`}
               {wanted.tapeWidthMm !== null && ` · ${words.tape(String(wanted.tapeWidthMm))}`}
               {wanted.pitchMm !== null && ` · ${words.pitch(String(wanted.pitchMm))}`}
               {wanted.polarity !== undefined && ` · ${wanted.polarity}`}

@@ -22,7 +22,14 @@ export function Rules() {
     setForm({ ...form, ...part });
   };
   const number = (
-    key: 'leadMinutes' | 'walkSeconds' | 'spliceSeconds' | 'hubMm' | 'intakeMm' | 'lossPercent',
+    key:
+      | 'leadMinutes'
+      | 'walkSeconds'
+      | 'spliceSeconds'
+      | 'hubMm'
+      | 'intakeMm'
+      | 'lossPercent'
+      | 'labelPercent',
     unit: string,
     label: string,
     help?: string,
@@ -50,6 +57,7 @@ export function Rules() {
       {number('hubMm', 'mm', words.hub, words.lengthHelp)}
       {number('intakeMm', 'mm', words.intake, words.lengthHelp)}
       {number('lossPercent', '%', words.loss)}
+      {number('labelPercent', '%', words.label, words.labelHelp)}
       <WeeklyField label={words.shifts} rows={form.shifts} onChange={(shifts) => change({ shifts })} />
       <WeeklyField label={words.breaks} rows={form.breaks} onChange={(breaks) => change({ breaks })} />
       <div class="field whole">

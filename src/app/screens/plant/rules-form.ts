@@ -1,5 +1,6 @@
 // The rules as texts in a form, and back; what does not fit is refused whole, nothing is clamped.
 
+import { LABEL_SHARE } from '../../../../shared/setup/ledger.ts';
 import type { LineRules } from '../../../../shared/setup/state.ts';
 
 /** The form: numbers as typed. */
@@ -10,6 +11,7 @@ export interface RulesForm {
   readonly hubMm: string;
   readonly intakeMm: string;
   readonly lossPercent: string;
+  readonly labelPercent: string;
   readonly shifts: LineRules['shifts'];
   readonly breaks: LineRules['breaks'];
   readonly ignoreCase: boolean;
@@ -50,7 +52,8 @@ export function rulesToForm(rules: LineRules): RulesForm {
     spliceSeconds: String(rules.spliceSeconds),
     hubMm: rules.hubToPickMm === null ? '' : String(rules.hubToPickMm),
     intakeMm: rules.intakeToPickMm === null ? '' : String(rules.intakeToPickMm),
-    lossPercent: String(Number((rules.loss * 100).toFixed(4))),
+    lossPercent: percentText(rules.loss),
+    labelPercent: percentText(rules.labelShare ?? LABEL_SHARE),
     suffixes: packingSuffixes.join(' '),
   };
 }
@@ -63,7 +66,9 @@ export function formToRules(form: RulesForm, before: LineRules): LineRules | nul
   const hub = readLength(form.hubMm);
   const intake = readLength(form.intakeMm);
   const loss = read(form.lossPercent);
+  const label = read(form.labelPercent);
   if (lead === null || walk === null || splice === null || loss === null || loss >= 100) return null;
+  if (label === null || label >= 100) return null;
   if (hub === undefined || intake === undefined) return null;
   if (hub !== null && intake !== null && hub < intake) return null;
   return {
@@ -74,6 +79,7 @@ export function formToRules(form: RulesForm, before: LineRules): LineRules | nul
     hubToPickMm: hub,
     intakeToPickMm: intake,
     loss: loss / 100,
+    labelShare: label / 100,
     shifts: form.shifts,
     breaks: form.breaks,
     comparison: {
@@ -84,6 +90,10 @@ export function formToRules(form: RulesForm, before: LineRules): LineRules | nul
     },
     feedersKnown: form.feedersKnown,
   };
+}
+
+function percentText(share: number): string {
+  return String(Number((share * 100).toFixed(4)));
 }
 
 /** A number of zero or more, comma or point; null where it is none. */

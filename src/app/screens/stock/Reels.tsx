@@ -3,7 +3,8 @@
 import { useState } from 'preact/hooks';
 import { compareText } from '../../../../shared/log/order.ts';
 import { slotEstimate } from '../../../../shared/setup/estimate.ts';
-import { tapeSd } from '../../../../shared/setup/ledger.ts';
+import { placeOf } from '../../../../shared/setup/fold-places.ts';
+import { labelShareOf, tapeSd } from '../../../../shared/setup/ledger.ts';
 import { type FloorState, type Reel, slotKey } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
@@ -14,6 +15,7 @@ import { countWords } from '../../words/count.ts';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { BlockDialog } from './Blocks.tsx';
+import { PutAway, type PutReel } from './PutAway.tsx';
 
 /** Reels drawn at once; a search narrows the rest. */
 const SHOWN = 60;
@@ -29,7 +31,7 @@ interface Listed {
 function leftOn(floor: FloorState, reel: Reel): { readonly parts: number | null; readonly sd: number } {
   const slot = reel.at && floor.slots.get(slotKey(reel.at.line, reel.at.slot));
   if (!slot || slot.tapes.at(-1)?.reel !== reel.reel) {
-    return { parts: reel.count, sd: tapeSd(reel) };
+    return { parts: reel.count, sd: tapeSd(reel, labelShareOf(floor, reel.at?.line ?? null)) };
   }
   const { parts, sd, running, runningIndex } = slotEstimate(floor, slot);
   if (runningIndex === slot.tapes.length - 1) return { parts, sd };
@@ -41,18 +43,36 @@ function matches(reel: Reel, query: string): boolean {
     .toLowerCase()
     .split(/\s+/)
     .filter((word) => word !== '');
-  const text = [reel.reel, reel.part, reel.supplierPart, reel.lot, reel.dateCode, reel.at?.slot]
+  const text = [
+    reel.reel,
+    reel.part,
+    reel.supplierPart,
+    reel.lot,
+    reel.dateCode,
+    reel.at?.slot,
+    placeOf(reel),
+  ]
     .join(' ')
     .toLowerCase();
   return words.every((word) => text.includes(word));
 }
 
-export function Reels(props: { readonly query: string; readonly onQuery: (query: string) => void }) {
+interface ReelsProps {
+  readonly query: string;
+  readonly onQuery: (query: string) => void;
+  /** The reel whose label was scanned last, null where none was. */
+  readonly scanned: PutReel | null;
+}
+
+export function Reels(props: ReelsProps) {
   const floor = useFloor();
   const words = say(stockWords);
   const [counting, setCounting] = useState<Listed | null>(null);
   const [blocking, setBlocking] = useState<Reel | null>(null);
-  if (floor.reels.size === 0) return <p class="empty">{words.noReels}</p>;
+  const [putting, setPutting] = useState<PutReel | null>(null);
+  const isNew =
+    props.scanned !== null && props.scanned.reel === props.query && !floor.reels.has(props.scanned.reel);
+  if (floor.reels.size === 0 && !isNew) return <p class="empty">{words.noReels}</p>;
   const found = [...floor.reels.values()]
     .filter((reel) => matches(reel, props.query))
     .sort((a, b) => compareText(a.part ?? '', b.part ?? '') || compareText(a.reel, b.reel));
@@ -74,6 +94,13 @@ export function Reels(props: { readonly query: string; readonly onQuery: (query:
         </small>
       </label>
       {found.length === 0 && <p class="empty">{words.none}</p>}
+      {isNew && (
+        <div>
+          <Button tone="act" large testId="put-new" onPress={() => setPutting(props.scanned)}>
+            {words.putNew}
+          </Button>
+        </div>
+      )}
       <div class="reel-list" data-testid="reel-list">
         {found.slice(0, SHOWN).map((reel) => (
           <ReelRow
@@ -84,11 +111,19 @@ export function Reels(props: { readonly query: string; readonly onQuery: (query:
             }}
             onCount={setCounting}
             onBlock={setBlocking}
+            onPut={setPutting}
           />
         ))}
       </div>
       {found.length > SHOWN && <p class="soft">{words.more(found.length - SHOWN)}</p>}
       {counting && <ReelCount listed={counting} onClose={() => setCounting(null)} />}
+      {putting && (
+        <PutAway
+          reel={putting}
+          before={floor.reels.get(putting.reel)?.place ?? ''}
+          onClose={() => setPutting(null)}
+        />
+      )}
       {blocking && <BlockDialog reel={blocking} onClose={() => setBlocking(null)} />}
     </section>
   );
@@ -98,6 +133,7 @@ function ReelRow(props: {
   readonly listed: Listed;
   readonly onCount: (listed: Listed) => void;
   readonly onBlock: (reel: Reel) => void;
+  readonly onPut: (reel: PutReel) => void;
 }) {
   const words = say(stockWords);
   const { reel, parts, sd, isBlocked } = props.listed;
@@ -119,7 +155,9 @@ function ReelRow(props: {
           </>
         )}
       </span>
-      <span class="where">{reel.at ? words.onSlot(reel.at.slot) : isEmpty ? '' : words.offLine}</span>
+      <span class="where">
+        {reel.at ? words.onSlot(reel.at.slot) : isEmpty ? '' : (placeOf(reel) ?? words.offLine)}
+      </span>
       <span class="left">
         {parts === null ? (
           words.unknown
@@ -142,6 +180,15 @@ function ReelRow(props: {
         >
           {words.recount}
         </Button>
+        {reel.at === null && !isEmpty && !reel.reel.startsWith('~') && (
+          <Button
+            onPress={() => props.onPut(putOf(reel))}
+            disabledReason={verify}
+            testId={`put-${reel.reel}`}
+          >
+            {words.put}
+          </Button>
+        )}
         {!isBlocked && (
           <Button
             tone="stop"
@@ -155,6 +202,10 @@ function ReelRow(props: {
       </span>
     </div>
   );
+}
+
+function putOf({ reel, part, supplierPart, lot, dateCode, count }: Reel): PutReel {
+  return { reel, part, supplierPart, lot, dateCode, quantity: count };
 }
 
 function ReelCount({ listed, onClose }: { readonly listed: Listed; readonly onClose: () => void }) {

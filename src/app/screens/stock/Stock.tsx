@@ -1,15 +1,17 @@
 // Reels: what the store must bring for the run, how long each slot's reels last, every reel that the log knows, what is blocked.
 
-import { useLayoutEffect, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { parseLabel } from '../../../../shared/labels/label.ts';
+import { comparePlaces, isPlaceInUse, placeOf } from '../../../../shared/setup/fold-places.ts';
 import { useApp, useFloor } from '../../app.ts';
-import { lineSupply, type Supply } from '../../outlook/supply.ts';
+import type { Supply } from '../../outlook/supply.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, formatDay, formatSpan, formatTime, say } from '../../words/words.ts';
 import { Blocks } from './Blocks.tsx';
+import type { PutReel } from './PutAway.tsx';
 import { Reels } from './Reels.tsx';
 import './stock.css';
 
@@ -22,13 +24,16 @@ export function Stock({ watch }: { readonly watch: Watch }) {
   const words = say(stockWords);
   const [tab, setTab] = useState<Tab>('bring');
   const [query, setQuery] = useState('');
+  const [scanned, setScanned] = useState<PutReel | null>(null);
   useLayoutEffect(
     () =>
       app.scans.take((scan) => {
         // A badge, a slot or a panel is not ours: whoever is next in line takes it.
         const reading = parseLabel(scan.codes.map((code) => code.text));
         const only = scan.codes[0]?.text.trim() ?? '';
-        const found = reading.reel ?? (app.store.floor().reels.has(only) ? only : (reading.lot ?? null));
+        const isKnown = app.store.floor().reels.has(only) || isPlaceInUse(app.store.floor(), only);
+        const found = reading.reel ?? (isKnown ? only : (reading.lot ?? null));
+        setScanned(reading.reel === null ? null : { ...putFacts(reading), reel: reading.reel });
         if (found === null) return false;
         setTab('reels');
         setQuery(found);
@@ -39,7 +44,19 @@ export function Stock({ watch }: { readonly watch: Watch }) {
   const outlook = watch.outlook.value;
   const line = floor.lines.get(app.line.value ?? '');
   const zone = line?.zone ?? 'UTC';
-  const supply = outlook === null ? null : lineSupply(floor, outlook);
+  const [supply, setSupply] = useState<Supply | 'asked'>('asked');
+  useEffect(() => {
+    let isShown = true;
+    if (outlook !== null) {
+      watch.askSupply(outlook, (answer) => {
+        if (isShown) setSupply(answer);
+      });
+    }
+    return () => {
+      isShown = false;
+    };
+  }, [outlook, watch]);
+  const known = outlook === null ? null : supply;
   return (
     <div class="stack stock">
       <p class="print-head">{words.printed(line?.name ?? '', formatDay(app.nowMs.value, zone))}</p>
@@ -61,21 +78,34 @@ export function Stock({ watch }: { readonly watch: Watch }) {
           <Icon name="print" /> {words.print}
         </Button>
       </div>
-      {tab === 'bring' && <Bring supply={supply} zone={zone} />}
-      {tab === 'outlook' && <ReelByReel supply={supply} zone={zone} />}
-      {tab === 'reels' && <Reels query={query} onQuery={setQuery} />}
+      {tab === 'bring' && <Bring supply={known} zone={zone} />}
+      {tab === 'outlook' && <ReelByReel supply={known} zone={zone} />}
+      {tab === 'reels' && <Reels query={query} onQuery={setQuery} scanned={scanned} />}
       {tab === 'blocks' && <Blocks />}
     </div>
   );
 }
 
-function Bring({ supply, zone }: { readonly supply: Supply | null; readonly zone: string }) {
+/** What a label says of a reel that is put away. */
+function putFacts(read: ReturnType<typeof parseLabel>): Omit<PutReel, 'reel'> {
+  const { part, supplierPart, quantity, lot, dateCode } = read;
+  return { part, supplierPart, quantity, lot, dateCode };
+}
+
+interface SupplyProps {
+  /** Null where nothing is being built. */
+  readonly supply: Supply | 'asked' | null;
+  readonly zone: string;
+}
+
+function Bring({ supply, zone }: SupplyProps) {
   const app = useApp();
   const words = say(stockWords);
   if (!supply) return <p class="empty">{words.noRun}</p>;
-  const waiting = supply.slots.flatMap((each) =>
-    each.waiting.map((reel) => ({ reel, slot: each.slot.slot })),
-  );
+  if (supply === 'asked') return <p class="empty">{words.reckoning}</p>;
+  const waiting = supply.slots
+    .flatMap((each) => each.waiting.map((reel) => ({ reel, slot: each.slot.slot })))
+    .sort((a, b) => comparePlaces(placeOf(a.reel) ?? '', placeOf(b.reel) ?? ''));
   if (supply.picks.length === 0 && waiting.length === 0) return <p class="empty">{words.noPick}</p>;
   return (
     <section class="stack" data-testid="pick-list">
@@ -88,7 +118,14 @@ function Bring({ supply, zone }: { readonly supply: Supply | null; readonly zone
           <div class="pick onhand" key={reel.reel}>
             <span class="tick" aria-hidden="true" />
             <b class="code part">{reel.part}</b>
-            <b class="code">{reel.reel}</b>
+            <b class="code">
+              {reel.reel}
+              {placeOf(reel) !== null && (
+                <span class="chip plain" translate={false}>
+                  {placeOf(reel)}
+                </span>
+              )}
+            </b>
             <span>
               {words.onHand} {formatCount(reel.count ?? 0)}
             </span>
@@ -101,7 +138,14 @@ function Bring({ supply, zone }: { readonly supply: Supply | null; readonly zone
             <div class="pick" key={pick.part} data-testid={`pick-${pick.part}`}>
               <span class="tick" aria-hidden="true" />
               <b class="code part">{pick.part}</b>
-              <b>{words.reels(pick.reels)}</b>
+              <b>
+                {words.reels(pick.reels)}
+                {pick.place !== '' && (
+                  <span class="chip plain code" translate={false}>
+                    {pick.place}
+                  </span>
+                )}
+              </b>
               <span class={inSeconds < 1800 ? 'soon' : ''}>
                 {inSeconds <= 60
                   ? words.bySoon
@@ -116,9 +160,10 @@ function Bring({ supply, zone }: { readonly supply: Supply | null; readonly zone
   );
 }
 
-function ReelByReel({ supply, zone }: { readonly supply: Supply | null; readonly zone: string }) {
+function ReelByReel({ supply, zone }: SupplyProps) {
   const words = say(stockWords);
   if (!supply) return <p class="empty">{words.noRun}</p>;
+  if (supply === 'asked') return <p class="empty">{words.reckoning}</p>;
   if (supply.slots.length === 0) return <p class="empty">{words.noPick}</p>;
   return (
     <section class="stack" data-testid="reel-outlook">

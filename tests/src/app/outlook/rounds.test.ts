@@ -3,13 +3,14 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { lineId } from '../../../../demo/setups.ts';
 import { simulateShift } from '../../../../demo/simulate.ts';
+import { workingTime } from '../../../../shared/forecast/working-time.ts';
 import { applyEntry } from '../../../../shared/setup/fold.ts';
 import { emptyState, type FloorState } from '../../../../shared/setup/state.ts';
 import { feederLosses } from '../../../../src/app/outlook/losses.ts';
 import { lineCalendar, lineOutlook, type Outlook } from '../../../../src/app/outlook/model.ts';
 import { needsOf, spliceNeed } from '../../../../src/app/outlook/rounds.ts';
-import { fullReelOf, lineSupply, waitingReels } from '../../../../src/app/outlook/supply.ts';
-import { planWalks } from './plan-walks.ts';
+import { fullReelOf, waitingReels } from '../../../../src/app/outlook/supply.ts';
+import { lineSupply, planWalks } from './reckon.ts';
 
 const startMs = 1_772_431_200_000;
 const floor: FloorState = emptyState();
@@ -46,8 +47,35 @@ describe('planWalks()', () => {
     for (const round of planWalks(outlook, { operators: 1 }).rounds) {
       for (const { slot, beginsMs } of round.splices) {
         const { windowMs } = slot.forecast;
-        expect(beginsMs).toBeGreaterThanOrEqual(spliceNeed(slot).opensMs - 1);
+        expect(beginsMs).toBeGreaterThanOrEqual(spliceNeed(slot, outlook.calendar).opensMs - 1);
         expect(beginsMs).toBeLessThanOrEqual((windowMs?.closes ?? 0) + 1);
+      }
+    }
+  });
+
+  test('sends nobody in a break, and serves a window that it cuts before or after', () => {
+    const cut = needsOf(outlook)
+      .filter((slot) => slot.forecast.windowMs !== null)
+      .slice(0, 8);
+    expect(cut.length).toBeGreaterThan(4);
+    for (const { slot, forecast } of cut) {
+      const { opens, closes } = forecast.windowMs ?? { opens: 0, closes: 0 };
+      for (const share of [0.02, 0.15, 0.6]) {
+        const fromMs = opens + share * (closes - opens);
+        const stop = { fromMs, toMs: fromMs + 1_800_000 };
+        const later = lineOutlook(floor, lineId, {
+          nowMs: outlook.pace.nowMs,
+          calendar: workingTime([stop]),
+        });
+        if (!later) throw new TypeError('Cannot go on as the line must run');
+        const { rounds, missed } = planWalks(later, { operators: 2 });
+        expect(
+          rounds.filter((round) => round.startMs < stop.toMs - 1 && round.endMs > stop.fromMs + 1),
+        ).toEqual([]);
+        const at = rounds.flatMap((round) => round.splices).find((splice) => splice.slot.slot === slot);
+        const truly = later.slots.find((each) => each.slot === slot)?.forecast.windowMs;
+        if (at === undefined) expect(missed.map((miss) => miss.slot.slot)).toContain(slot);
+        else expect(at.beginsMs).toBeLessThan(truly?.closes ?? 0);
       }
     }
   });

@@ -1,0 +1,34 @@
+// Where a reel lies in the store, as people last said. A reel that goes onto a slot leaves its place; coming off the line it has none
+// until somebody puts it away. A list of places that must exist first was refused: a shelf is named by the first reel put there.
+
+import { compareNatural } from './address.ts';
+import type { FloorEntry } from './kinds.ts';
+import type { FloorState } from './state.ts';
+
+/** Applies one entry to reels' places; other kinds change nothing. A reel on a slot stays there: it must come off first. */
+export function foldPlaces(state: FloorState, entry: FloorEntry): void {
+  if (entry.kind !== 'reel.put') return;
+  const { place, reel, part, supplierPart, quantity, lot, dateCode } = entry.payload;
+  const there = state.reels.get(reel);
+  if (there && there.at !== null) return;
+  const known = there ?? {
+    ...{ reel, part, supplierPart, lot, dateCode, count: quantity, sd: 0, basis: 'label' as const, at: null },
+  };
+  state.reels.set(reel, { ...known, place });
+}
+
+/** True where a reel lies at a place of this name. */
+export function isPlaceInUse(state: FloorState, text: string): boolean {
+  for (const reel of state.reels.values()) if (reel.place === text) return true;
+  return false;
+}
+
+/** Where a reel lies, null where nobody said or it stands on a slot. */
+export function placeOf(reel: { readonly at: unknown; readonly place?: string }): string | null {
+  return reel.at === null ? (reel.place ?? null) : null;
+}
+
+/** Walking order of the store: places by name, numbers within them by value (`R2` before `R10`); what has no place (empty) comes last. */
+export function comparePlaces(a: string, b: string): number {
+  return a === '' || b === '' ? Number(a === '') - Number(b === '') : compareNatural(a, b);
+}

@@ -1,0 +1,74 @@
+// Slots of one part used one after the other: which of them feeds, and what has each taken so far?
+// Method: the first slot in turn that has parts takes all; what a slot has taken follows from what those before it could give since the
+// last entry that touched one of them. Asking the machine was refused: nothing tells the log when it changes over.
+
+import type { SetupSlot } from './kinds.ts';
+import type { FloorState, Setup, SlotState } from './state.ts';
+import { slotKey } from './state.ts';
+
+// A setup's record never changes, so its groups are made once and go with it.
+const groupsBySetup = new WeakMap<Setup, ReadonlyMap<string, readonly SetupSlot[]>>();
+
+/** The slots of a setup that are used in turn with this one, itself among them, first in turn first; empty where it shares otherwise. */
+export function turnGroup(setup: Setup, slot: string): readonly SetupSlot[] {
+  let groups = groupsBySetup.get(setup);
+  if (!groups) {
+    const byPart = new Map<string, SetupSlot[]>();
+    for (const each of setup.slots) {
+      if (each.turn === undefined) continue;
+      const part = each.part.toUpperCase();
+      byPart.set(part, [...(byPart.get(part) ?? []), each]);
+    }
+    const found = new Map<string, readonly SetupSlot[]>();
+    for (const group of byPart.values()) {
+      group.sort((a, b) => (a.turn ?? 0) - (b.turn ?? 0));
+      if (group.length > 1) for (const each of group) found.set(each.slot, group);
+    }
+    groups = found;
+    groupsBySetup.set(setup, groups);
+  }
+  return groups.get(slot) ?? [];
+}
+
+/** Placements that a slot's tapes could still give when its figures were last set; Infinity where a count is unknown. */
+function capacity(slot: SlotState, loss: number): number {
+  let parts = 0;
+  for (const tape of slot.tapes) {
+    if (tape.count === null) return Number.POSITIVE_INFINITY;
+    parts += tape.count;
+  }
+  return Math.max(0, parts * (1 - loss) - slot.usedBefore);
+}
+
+/**
+ * Placements that a slot has taken since its figures were set, out of `all` that its group took meanwhile: what is left by the slots
+ * before it, and no more than it has where another waits behind it.
+ */
+export function takenInTurn(
+  state: FloorState,
+  slot: SlotState,
+  of: { readonly group: readonly SetupSlot[]; readonly all: number; readonly perPanel: number },
+): number {
+  const loss = state.rules.get(slot.line)?.loss ?? 0;
+  const own = of.group.findIndex((each) => each.slot === slot.slot);
+  let left = of.all;
+  for (const { slot: address } of of.group.slice(0, own)) {
+    const other = state.slots.get(slotKey(slot.line, address));
+    if (!other) continue;
+    const early = other.sinceRun === slot.sinceRun ? Math.max(0, slot.sinceDone - other.sinceDone) : 0;
+    left -= Math.max(0, capacity(other, loss) - early * of.perPanel);
+  }
+  const isFollowed = of.group.slice(own + 1).some((each) => state.slots.has(slotKey(slot.line, each.slot)));
+  return Math.max(0, isFollowed ? Math.min(left, capacity(slot, loss)) : left);
+}
+
+/** Placements per panel of one part over its slots: those used side by side add up, of those used in turn one feeds at a time. */
+export function partPerPanel(slots: readonly Pick<SetupSlot, 'perPanel' | 'turn'>[]): number {
+  let beside = 0;
+  let inTurn = 0;
+  for (const { perPanel, turn } of slots) {
+    if (turn === undefined) beside += perPanel;
+    else inTurn = Math.max(inTurn, perPanel);
+  }
+  return beside + inTurn;
+}

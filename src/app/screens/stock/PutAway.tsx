@@ -1,0 +1,98 @@
+// Where a reel is put away: its place in the store, scanned or typed; the next scan answers it.
+
+import { useLayoutEffect, useState } from 'preact/hooks';
+import type { PayloadOf } from '../../../../shared/setup/kinds.ts';
+import { recognise } from '../../../../shared/setup/recognise.ts';
+import { useApp } from '../../app.ts';
+import { useRefusal } from '../../may.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Dialog } from '../../ui/Dialog.tsx';
+import { shellWords } from '../../words/shell.ts';
+import { stockWords } from '../../words/stock.ts';
+import { say } from '../../words/words.ts';
+
+/** What is known of a reel that is put away. */
+export type PutReel = Omit<PayloadOf<'reel.put'>, 'place' | 'via'>;
+
+/** The longest name of a place. */
+const LONGEST = 64;
+
+interface PutAwayProps {
+  readonly reel: PutReel;
+  /** Where it lay before; empty where nobody said. */
+  readonly before: string;
+  readonly onClose: () => void;
+}
+
+export function PutAway({ reel, before, onClose }: PutAwayProps) {
+  const app = useApp();
+  const words = say(stockWords);
+  const refusal = useRefusal('verify-reel');
+  const [place, setPlace] = useState(before);
+  const [wrong, setWrong] = useState<string | null>(null);
+
+  function put(text: string, via: PayloadOf<'reel.put'>['via']): void {
+    app.write([{ kind: 'reel.put', payload: { ...reel, place: text, via } }]).then(
+      () => {
+        app.notice.value = { tone: 'plain', text: words.putAt(reel.reel, text) };
+      },
+      () => undefined, // shown by the fault screen
+    );
+    onClose();
+  }
+
+  useLayoutEffect(
+    () =>
+      app.scans.take((scan) => {
+        const text = scan.codes[0]?.text.trim() ?? '';
+        const isElse = recognise(app.store.floor(), app.line.value, text).some(({ is }) => is !== 'place');
+        if (text === '' || text.length > LONGEST || scan.codes.length > 1 || isElse)
+          setWrong(words.noPlace(text));
+        else if (refusal === null) put(text, scan.via);
+        else setPlace(text);
+        return true;
+      }),
+    [refusal],
+  );
+
+  return (
+    <Dialog title={words.putTitle(reel.reel)} onClose={onClose}>
+      <div class="stack">
+        <label class="field">
+          <span>{words.place}</span>
+          <input
+            data-typing
+            data-testid="put-place"
+            autocomplete="off"
+            maxLength={LONGEST}
+            value={place}
+            onInput={(event) => {
+              setWrong(null);
+              setPlace(event.currentTarget.value);
+            }}
+          />
+          <small>{words.placeHelp}</small>
+        </label>
+        {wrong !== null && (
+          <p class="chip stop" role="alert">
+            {wrong}
+          </p>
+        )}
+        <div class="acts">
+          <Button
+            tone="act"
+            large
+            testId="put-yes"
+            disabledReason={refusal ?? (place.trim() === '' ? words.placeHelp : null)}
+            onPress={() => put(place.trim(), 'typed')}
+          >
+            {words.putYes}
+          </Button>
+          <Button large onPress={onClose}>
+            {say(shellWords).cancel}
+          </Button>
+        </div>
+      </div>
+    </Dialog>
+  );
+}
