@@ -62,7 +62,8 @@ function goesOn({ position, heads }: Borrowed, tail: readonly Entry[]): boolean 
   });
 }
 
-function packValue(value: unknown): unknown {
+/** A value as JSON can hold it: maps and sets marked. */
+export function packValue(value: unknown): unknown {
   if (value instanceof Map)
     return { [MARK]: 'map', of: [...value].map(([key, item]) => [key, packValue(item)]) };
   if (value instanceof Set) return { [MARK]: 'set', of: [...value].map(packValue) };
