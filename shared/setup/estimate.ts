@@ -26,11 +26,33 @@ export interface SlotEstimate {
   readonly contradicts: boolean;
 }
 
+/** What a finished reel showed, and which it was. */
+type Evidence = PlacedEvidence & { readonly from: Finished };
+
 /** A finished reel as the law of losses wants it; null where its figures contradict each other and teach nothing. */
-export function toEvidence(reel: Finished): (PlacedEvidence & { readonly from: Finished }) | null {
+export function toEvidence(reel: Finished): Evidence | null {
   const found = evidenceFromUnload(reel);
   if (!found.ok) return null;
   return { ...found.value, part: reel.part, feeder: reel.feeder, slot: reel.slot, from: reel };
+}
+
+/** What a part's finished reels show; lists never change, and every unload asks again. */
+const shown = new WeakMap<readonly Finished[], readonly Evidence[]>();
+const shownBy = new WeakMap<Finished, readonly Evidence[]>();
+
+function evidenceOf(reels: readonly Finished[]): readonly Evidence[] {
+  const known = shown.get(reels);
+  if (known) return known;
+  const evidence = reels.flatMap((reel) => {
+    const there = shownBy.get(reel);
+    if (there) return there;
+    const found = toEvidence(reel);
+    const one = found ? [found] : [];
+    shownBy.set(reel, one);
+    return one;
+  });
+  shown.set(reels, evidence);
+  return evidence;
 }
 
 /** The loss to expect on a slot: the line's assumption, bettered by what finished reels have shown. */
@@ -40,8 +62,7 @@ export function lossOn(
 ): LossLearnt {
   const assumed = Math.max(LEAST_ASSUMED, state.rules.get(place.line)?.loss ?? 0);
   const prior = lossPrior({ mean: assumed, strength: ASSUMED_STRENGTH });
-  const evidence = (state.finished.get(place.part) ?? []).flatMap((reel) => toEvidence(reel) ?? []);
-  return lossFor(place, evidence, prior);
+  return lossFor(place, evidenceOf(state.finished.get(place.part) ?? []), prior);
 }
 
 interface Normal {

@@ -37,8 +37,9 @@ const FOLD_VERSION = 8;
 /** Names the fold to other tablets: only a state of the same name can be handed on. */
 export const foldName = `floor-${FOLD_VERSION}`;
 const thisFold = { version: FOLD_VERSION, name: foldName };
-/** A snapshot is written after this many entries at the latest. */
+/** A snapshot is written after this many entries; on a long log after this share of it, since the state to write grows too. */
 const SNAPSHOT_EVERY = 200;
+const SNAPSHOT_SHARE = 1 / 1000;
 /** How long after a start that folded much its snapshot is written: by then the first screen stands. */
 const SNAPSHOT_AFTER_MS = 3000;
 
@@ -149,7 +150,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   }
   // A start that had to fold much is slow once, not every time until enough is written.
   let keeping: ReturnType<typeof setTimeout> | undefined;
-  if (replica.count - keptCount >= SNAPSHOT_EVERY) keeping = setTimeout(keepSnapshot, SNAPSHOT_AFTER_MS);
+  if (isSnapshotDue()) keeping = setTimeout(keepSnapshot, SNAPSHOT_AFTER_MS);
   // Own entries come after all that was ever seen here, also where this tablet's clock runs behind the others'.
   if (replica.position) writer.sawClock(replica.position.hlc);
 
@@ -230,8 +231,12 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     if (!foldIn(replica, await afterBorrowed(entries))) replica = await foldAll(log, borrowed, thisFold);
     for (const entry of entries) if (entry.tablet !== identity.tablet) writer.sawClock(entry.hlc);
     if (!told) peers.postMessage(entries);
-    if (replica.count - keptCount >= SNAPSHOT_EVERY) keepSnapshot();
+    if (isSnapshotDue()) keepSnapshot();
     for (const listener of [...changeListeners]) listener(entries);
+  }
+
+  function isSnapshotDue(): boolean {
+    return replica.count - keptCount >= Math.max(SNAPSHOT_EVERY, replica.count * SNAPSHOT_SHARE);
   }
 
   function keepSnapshot(): void {

@@ -6,6 +6,7 @@ import { personByBadge } from '../../../../shared/setup/people.ts';
 import { type TracedPanel, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
 import { emptyTrace, type TraceIndex, traceEntry } from '../../../../shared/trace/stretches.ts';
 import { useApp } from '../../app.ts';
+import { useNotWhole } from '../../behind.ts';
 import { saveFile } from '../../device/save-file.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -25,6 +26,7 @@ export function Trace() {
   const app = useApp();
   const words = say(traceWords);
   const refusal = useRefusal('export-log');
+  const notWhole = useNotWhole();
   const [kind, setKind] = useState<Kind>('lot');
   const [text, setText] = useState('');
   const [read, setRead] = useState<number | null>(null);
@@ -79,7 +81,7 @@ export function Trace() {
             onInput={(event) => setText(event.currentTarget.value)}
           />
         </label>
-        <Button tone="act" onPress={() => void ask()} testId="trace-ask">
+        <Button tone="act" disabledReason={notWhole} onPress={() => void ask()} testId="trace-ask">
           <Icon name="search" size={22} /> {words.ask}
         </Button>
       </div>
