@@ -3,11 +3,11 @@
 // new entries. Trusting the state for good was refused: a tablet that folded wrongly, or was made to, would pass its error on to
 // every tablet that comes after it, and no seal of the log would show it.
 
+import { packValue } from '../../../shared/kit/pack.ts';
 import { applyEntry } from '../../../shared/setup/fold.ts';
 import { emptyState, type FloorState } from '../../../shared/setup/state.ts';
 import { type Borrowed, isIn } from './borrowed.ts';
 import { countUpTo, type LogDatabase, orderIndex, orderKey } from './database.ts';
-import { packValue } from './pack.ts';
 
 /** The log up to the borrowed state's place, as folded here. */
 export interface OwnFold {

@@ -3,6 +3,7 @@
 
 import type { Entry, JsonObject } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
+import { FOLD_VERSION } from '../../../shared/setup/fold-version.ts';
 import { checkPayload, type EntryKind, type PayloadOf } from '../../../shared/setup/kinds.ts';
 import { createReplica, foldIn, type Replica, snapshotOf } from '../../../shared/setup/replica.ts';
 import type { FloorState, FoldPosition } from '../../../shared/setup/state.ts';
@@ -32,14 +33,14 @@ import { foldAll, loadReplica, readFrom } from './load.ts';
 import type { Handed } from './pack.ts';
 import { createWriter, type Writer } from './writer.ts';
 
-/** Bump when the fold or the state's shape changes: older snapshots are then folded anew. */
-const FOLD_VERSION = 8;
 /** Names the fold to other tablets: only a state of the same name can be handed on. */
 export const foldName = `floor-${FOLD_VERSION}`;
 const thisFold = { version: FOLD_VERSION, name: foldName };
 /** A snapshot is written after this many entries; on a long log after this share of it, since the state to write grows too. */
 const SNAPSHOT_EVERY = 200;
 const SNAPSHOT_SHARE = 1 / 1000;
+/** How far the history is, is told each time so many more of its entries are here. */
+const TELL_EVERY = 5000;
 /** How long after a start that folded much its snapshot is written: by then the first screen stands. */
 const SNAPSHOT_AFTER_MS = 3000;
 
@@ -140,6 +141,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   let borrowed: Borrowed | null;
   /** Entries of the borrowed state that are not here yet. */
   let missing: number;
+  let toldMissing = 0;
   let checking: Promise<void> | null = null;
   let isClosed = false;
   try {
@@ -232,7 +234,17 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     for (const entry of entries) if (entry.tablet !== identity.tablet) writer.sawClock(entry.hlc);
     if (!told) peers.postMessage(entries);
     if (isSnapshotDue()) keepSnapshot();
+    if (isOnlyHistory(entries)) return;
     for (const listener of [...changeListeners]) listener(entries);
+  }
+
+  /** Pages of history change nothing on the floor: how far they are is told now and then. */
+  function isOnlyHistory(entries: readonly Entry[]): boolean {
+    const lent = borrowed;
+    if (!lent || missing <= 0 || entries.some((entry) => !isIn(lent, entry))) return false;
+    if (toldMissing - missing < TELL_EVERY && toldMissing >= missing) return true;
+    toldMissing = missing;
+    return false;
   }
 
   function isSnapshotDue(): boolean {
