@@ -19,6 +19,7 @@ import { createSignatureQueue } from './signatures.ts';
 import { openStore } from './stores/open.ts';
 import { lockFolder } from './stores/sqlite/lock.ts';
 import type { Store } from './stores/store.ts';
+import { createTraceKeeper } from './trace/keeper.ts';
 
 /** The server cannot start, for a reason that a person can act on: one line. */
 export class CannotStart extends Error {}
@@ -77,6 +78,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   closers.push(context.appender.drained);
   closers.push(context.signatures.stop);
   closers.push(context.seen.stop);
+  closers.push(context.trace.stop);
   const app = await createApp(context, certificate?.pair() ?? null);
   onFault = (error) => app.log.error({ err: error }, 'fault in the background');
   closers.push(() => closeApp(app));
@@ -156,6 +158,7 @@ async function createContext(
     live,
     key: await openServerKey(store),
     people: createPeopleBook(store, settings.people),
+    trace: createTraceKeeper({ store, nowMs, onFault }),
     serverEpoch,
     nowMs,
     startedMs: nowMs(),
