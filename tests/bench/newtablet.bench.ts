@@ -4,7 +4,7 @@
 // same join where the server has no folded state, on a log of a tenth or of 20,000 entries, reckoned for the whole.
 // BENCH_ENTRIES, BENCH_TAIL, BENCH_WATCH_SECONDS (how long the history is watched) change the size; BENCH_FOLDER keeps filled data.
 
-import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
@@ -30,12 +30,20 @@ const PLAIN = Math.min(20_000, Math.round(COUNT / 10));
 
 const seconds = (ms: number) => `${(ms / 1000).toFixed(2)} s`;
 
-/** Folds the server's log up to a position as a tablet that followed it, and gives the state as that tablet would. */
-async function give(folder: string, server: ServerProcess, untilPos: number): Promise<void> {
+/** What a tablet that followed the server's log up to a position would hand on. */
+async function stateOf(
+  folder: string,
+  untilPos: number,
+): Promise<{ readonly bytes: Uint8Array; readonly cursor: string }> {
   const store = await openStore({ folder, database: null, nowMs: Date.now });
+  const cursor = formatCursor({ pos: untilPos, root: (await store.rootAt(untilPos)) ?? '' });
+  const kept = path.join(process.env['BENCH_FOLDER'] ?? folder, `state-${COUNT}-${untilPos}-${foldName}`);
+  if (existsSync(kept)) {
+    await store.close();
+    return { bytes: readFileSync(kept), cursor };
+  }
   const replica = createReplica();
   const heads = new Map<string, { tablet: string; epoch: string; seq: number }>();
-  let cursor = '';
   let startMs = performance.now();
   for (let pos = 0; pos < untilPos; ) {
     const rows = await store.page(pos, Math.min(500, untilPos - pos));
@@ -45,7 +53,6 @@ async function give(folder: string, server: ServerProcess, untilPos: number): Pr
     const last = rows.at(-1);
     if (!last) throw new Error(`the store ends at ${pos}`);
     pos = last.pos;
-    cursor = formatCursor(last);
   }
   await store.close();
   console.log(`fold of ${untilPos} entries       ${seconds(performance.now() - startMs)}`);
@@ -56,10 +63,22 @@ async function give(folder: string, server: ServerProcess, untilPos: number): Pr
   console.log(
     `folded state packed            ${seconds(performance.now() - startMs)}, ${(bytes.length / 1e6).toFixed(1)} MB`,
   );
+  if (process.env['BENCH_FOLDER'] !== undefined) writeFileSync(kept, bytes);
+  return { bytes, cursor };
+}
+
+/** Gives the state as that tablet would. */
+async function give(folder: string, server: ServerProcess, untilPos: number): Promise<void> {
+  const { bytes, cursor } = await stateOf(folder, untilPos);
   const old = await newTablet('old', server.url);
   await enrolTablet(old, { code: await server.code(), name: 'Old' });
   const snapshots = { fold: foldName, make: async () => bytes, take: async () => false };
   await giveSnapshot({ log: { ...old.log, snapshots }, caller: old.caller, cursor });
+  const got = await old.caller.open(`/api/snapshot?fold=${foldName}`);
+  if (!got.ok) throw new Error(`the server keeps no state: ${JSON.stringify(got.error)}`);
+  console.log(
+    `on the wire                    ${((await got.value.arrayBuffer()).byteLength / 1e6).toFixed(1)} MB`,
+  );
 }
 
 interface Joined {
@@ -70,7 +89,7 @@ interface Joined {
 }
 
 /** A new tablet, from the tap that joins it until the line's screen shows the run. */
-async function join(server: ServerProcess): Promise<Joined> {
+async function join(server: ServerProcess, withState: boolean): Promise<Joined> {
   const profile = mkdtempSync(path.join(tmpdir(), 'reelward-bench-tablet-'));
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: chromiumPath(),
@@ -87,6 +106,8 @@ async function join(server: ServerProcess): Promise<Joined> {
   await page.getByTestId('enrol').click();
   await page.getByTestId('nav-line').click();
   await page.getByTestId('runbar').waitFor();
+  const behind = await page.getByTestId('offline').getAttribute('data-behind');
+  if (withState && !(Number(behind) > 0)) throw new Error(`the tablet did not take the state: ${behind}`);
   return { context, page, profile, lineMs: performance.now() - startMs };
 }
 
@@ -122,7 +143,7 @@ async function main(): Promise<void> {
   const server = await startServerProcess(import.meta.url, { folder, appRoot: path.join(dist, 'app') });
   await give(folder, server, COUNT - TAIL);
 
-  const joined = await join(server);
+  const joined = await join(server, true);
   console.log(`entries                        ${COUNT}, state of ${COUNT - TAIL} and a tail of ${TAIL}`);
   console.log(`new tablet's line stands after  ${seconds(joined.lineMs)}   (wanted: at most 10 s)`);
   const from = await countOf(joined.page);
@@ -161,7 +182,7 @@ async function main(): Promise<void> {
     folder: plainFolder,
     appRoot: path.join(dist, 'app'),
   });
-  const slow = await join(plain);
+  const slow = await join(plain, false);
   const startMs = performance.now();
   while ((await countOf(slow.page)) < PLAIN) await slow.page.waitForTimeout(100);
   const wholeMs = slow.lineMs + performance.now() - startMs;
