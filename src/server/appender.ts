@@ -6,6 +6,9 @@ import type { Appended, Checked, Store } from './stores/store.ts';
 
 /** Entries in one transaction at most: bounds how long a flush holds the others up. */
 const ENTRIES_AT_ONCE = 4_000;
+/** A page of this many entries is of a backlog, whose next pages come at once: a flush waits this long for them, ms. */
+const BACKLOG_ENTRIES = 250;
+const BACKLOG_MS = 6;
 /** How long a page waits for the one before it, ms: pages of a backlog overtake each other on the way by less. */
 const PARKED_MS = 400;
 /** Chains whose end is remembered. */
@@ -70,9 +73,12 @@ export function createAppender(store: Pick<Store, 'append' | 'marks'>, nowMs: ()
   };
 
   const run = async () => {
-    // Those who ask within the same turn go together.
-    await new Promise<void>((resolve) => setImmediate(resolve));
     while (waiting.length > 0) {
+      // Those who ask within the same turn go together; of a backlog, the pages that are being read just now too.
+      const isBacklog = waiting.some((one) => one.entries.length >= BACKLOG_ENTRIES);
+      await new Promise<void>((resolve) =>
+        isBacklog ? setTimeout(resolve, BACKLOG_MS) : setImmediate(resolve),
+      );
       const some = takeSome();
       try {
         const results = await store.append(some, nowMs());

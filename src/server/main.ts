@@ -19,7 +19,8 @@ import { createSignatureQueue } from './signatures.ts';
 import { openStore } from './stores/open.ts';
 import { lockFolder } from './stores/sqlite/lock.ts';
 import type { Store } from './stores/store.ts';
-import { createTraceKeeper } from './trace/keeper.ts';
+import { createLocalDesk, type TraceDesk } from './trace/desk.ts';
+import { createRemoteDesk } from './trace/remote.ts';
 
 /** The server cannot start, for a reason that a person can act on: one line. */
 export class CannotStart extends Error {}
@@ -158,12 +159,18 @@ async function createContext(
     live,
     key: await openServerKey(store),
     people: createPeopleBook(store, settings.people),
-    trace: createTraceKeeper({ store, nowMs, onFault }),
+    trace: openDesk(settings, store, onFault),
     serverEpoch,
     nowMs,
     startedMs: nowMs(),
     certificateEndsMs,
   };
+}
+
+function openDesk(settings: ServerSettings, store: Store, onFault: (error: Error) => void): TraceDesk {
+  const { traceProgram: program, folder, database, clock } = settings;
+  if (program === undefined) return createLocalDesk({ store, nowMs: clock.nowMs, onFault });
+  return createRemoteDesk({ program, folder, database, store, onFault });
 }
 
 async function startTrust(

@@ -2,6 +2,8 @@
 
 import { type ChildProcess, fork } from 'node:child_process';
 import { startServer } from '../../src/server/main.ts';
+import { keepTraceAsChild } from '../../src/server/trace/child.ts';
+import { traceRole } from '../../src/server/trace/protocol.ts';
 import { settingsFor } from '../src/server/tablets.ts';
 
 /** What the child is told on start. */
@@ -32,12 +34,16 @@ const ROLE = 'server-process';
 
 /** True in the child: then the bundle only serves. Call before anything else. */
 export async function isServerProcess(): Promise<boolean> {
+  if (process.argv[2] === traceRole) return keepTraceAsChild();
   if (process.argv[2] !== ROLE) return false;
   const wish = JSON.parse(process.argv[3] ?? '{}') as Wish; // written by startServerProcess
   const { makeCode } = await import('../../src/server/codes.ts');
   const { database, port, appRoot } = wish;
   const running = await startServer(
-    settingsFor(wish.folder, { database, port, ...(appRoot === null ? {} : { appRoot }) }),
+    settingsFor(wish.folder, {
+      ...{ database, port, traceProgram: process.argv[1] ?? '' },
+      ...(appRoot === null ? {} : { appRoot }),
+    }),
   );
   process.on('message', async (ask) => {
     if (ask === 'code') process.send?.({ code: (await makeCode(running.store, Date.now())).code });

@@ -8,6 +8,7 @@ import type { Entry } from '../../shared/log/entry.ts';
 import { draftText } from '../../src/server/canonical.ts';
 import { openStore } from '../../src/server/stores/open.ts';
 import type { Store } from '../../src/server/stores/store.ts';
+import { createTraceKeeper } from '../../src/server/trace/keeper.ts';
 import { newFolder } from '../contract/databases.ts';
 import { toChecked } from '../contract/entries.ts';
 
@@ -43,7 +44,21 @@ export async function fillYear(folder: string, database: string | null, count: n
   const store = await openStore({ folder, database, nowMs: Date.now });
   for (let at = 0; at < count; at += AT_ONCE)
     await appendAll(store, entries.slice(at, Math.min(count, at + AT_ONCE)));
+  await keepTrace(store);
   await store.close();
+}
+
+/** Makes the trace's index, as the plant's server has it after a year. */
+async function keepTrace(store: Store): Promise<void> {
+  const keeper = createTraceKeeper({
+    store,
+    nowMs: Date.now,
+    onFault: (error) => {
+      throw error;
+    },
+  });
+  await keeper.caughtUp();
+  await keeper.stop();
 }
 
 async function appendAll(store: Store, entries: readonly Entry[]): Promise<void> {

@@ -54,19 +54,23 @@ export function handOn(fold: string, replica: Replica, heads: readonly ChainEnd[
 }
 
 /**
- * Keeps a borrowed state and its tail, durably; false where it does not suit this tablet: it knows others already, or wrote
- * things alone that belong before the state and that nobody may miss meanwhile.
+ * Keeps a borrowed state and its tail, durably, and answers it as it was kept; null where it does not suit this tablet: it knows
+ * others already, or wrote things alone that belong before the state and that nobody may miss meanwhile.
  */
-export async function keepBorrowed(log: LogDatabase, tablet: string, handed: Handed): Promise<boolean> {
+export async function keepBorrowed(
+  log: LogDatabase,
+  tablet: string,
+  handed: Handed,
+): Promise<Borrowed | null> {
   const { tail } = handed;
   let { borrowed } = handed;
   return log.transaction('rw', log.entries, log.meta, async () => {
     const rows = await log.entries.limit(OWN_AT_MOST + 1).toArray();
     const own = rows.map((row) => row.entry).sort(compareEntries);
-    if (own.length > OWN_AT_MOST || own.some((entry) => entry.tablet !== tablet)) return false;
+    if (own.length > OWN_AT_MOST || own.some((entry) => entry.tablet !== tablet)) return null;
     for (const entry of own) {
       if (compareEntries(entry, borrowed.position) > 0 || isIn(borrowed, entry)) continue;
-      if (entry.kind !== 'tablet.opened' || entry.seq !== 1) return false;
+      if (entry.kind !== 'tablet.opened' || entry.seq !== 1) return null;
       // That it was opened says nothing about the floor: it goes in as if it had been told in time.
       applyEntry(borrowed.state, entry);
       const heads = [...borrowed.heads, { tablet, epoch: entry.epoch, seq: 1 }];
@@ -76,7 +80,7 @@ export async function keepBorrowed(log: LogDatabase, tablet: string, handed: Han
     const fresh = tail.filter((entry) => !there.has(`${chainId(entry)}/${entry.seq}`));
     await log.entries.bulkAdd(fresh.map(entryToRow));
     await log.meta.put({ key: KEY, value: borrowed });
-    return true;
+    return borrowed;
   });
 }
 

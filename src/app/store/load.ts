@@ -76,11 +76,7 @@ export async function loadReplica(
 ): Promise<Loaded> {
   const whole = { borrowed: null, missing: 0 };
   const borrowed = await readBorrowed(log);
-  if (borrowed) {
-    const missing = await countMissing(log, borrowed);
-    const replica = await foldAll(log, borrowed, fold);
-    return { replica, keptCount: replica.count, borrowed, missing };
-  }
+  if (borrowed) return loadFrom(log, borrowed, fold);
   const kept = await cache.kept
     .get('snapshot')
     .then((row) => row?.value as { version: number; snapshot: Snapshot } | undefined) // written by keepSnapshot only
@@ -95,4 +91,11 @@ export async function loadReplica(
     foldIn(replica, [...entries].sort(compareEntries));
   });
   return { replica, keptCount: count, ...whole };
+}
+
+/** Goes on from a borrowed state. */
+export async function loadFrom(log: LogDatabase, borrowed: Borrowed, fold: FoldVersion): Promise<Loaded> {
+  const missing = await countMissing(log, borrowed);
+  const replica = await foldAll(log, borrowed, fold);
+  return { replica, keptCount: replica.count, borrowed, missing };
 }

@@ -29,7 +29,7 @@ import {
   storeFault,
 } from './database.ts';
 import { type Identity, openIdentity, publicKey, type Remembered } from './identity.ts';
-import { foldAll, loadReplica, readFrom } from './load.ts';
+import { foldAll, type Loaded, loadFrom, loadReplica, readFrom } from './load.ts';
 import type { Handed } from './pack.ts';
 import { createWriter, type Writer } from './writer.ts';
 
@@ -169,7 +169,11 @@ export async function openStore(options: StoreOptions): Promise<Store> {
 
   /** Another window of this tablet borrowed a state, or gave one back. */
   async function reload(): Promise<void> {
-    ({ replica, keptCount, borrowed, missing } = await loadReplica(log, cache, thisFold));
+    goOnFrom(await loadReplica(log, cache, thisFold));
+  }
+
+  function goOnFrom(loaded: Loaded): void {
+    ({ replica, keptCount, borrowed, missing } = loaded);
     if (replica.position) writer.sawClock(replica.position.hlc);
     for (const listener of [...changeListeners]) listener([]);
   }
@@ -295,8 +299,10 @@ export async function openStore(options: StoreOptions): Promise<Store> {
       guarded(() =>
         inTurn(async () => {
           writer.sawClock((handed.tail.at(-1) ?? handed.borrowed.position).hlc);
-          if (borrowed || !(await keepBorrowed(log, identity.tablet, handed))) return false;
-          await reload();
+          const kept = borrowed ? null : await keepBorrowed(log, identity.tablet, handed);
+          if (!kept) return false;
+          // Not read back: a state of a year takes seconds to read.
+          goOnFrom(await loadFrom(log, kept, thisFold));
           peers.postMessage('borrowed');
           return true;
         }),
