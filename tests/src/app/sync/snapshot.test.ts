@@ -39,20 +39,19 @@ interface RealTablet {
 let opened = 0;
 const running = new Set<RealTablet>();
 
+const openReal = (name: string) =>
+  openStore({ clock: { nowMs: Date.now }, ...{ appVersion: '0.1.0', tabletName: name, name } });
+
 /** A tablet with the app's own store, joined and syncing. */
-async function join(): Promise<RealTablet> {
-  opened += 1;
-  const store = await openStore({
-    clock: { nowMs: Date.now },
-    ...{ appVersion: '0.1.0', tabletName: `real-${opened}`, name: `real-${opened}` },
-  });
+async function join(name = `real-${++opened}`): Promise<RealTablet> {
+  const store = await openReal(name);
   const { keys, tablet } = store.identity;
   if (!keys) throw new Error('no keys');
   const log = createSyncLog(store);
   const key = await createSyncKey(tablet, keys);
   const world = newWorld(server.running.url);
   const { code } = await makeCode(server.running.store, Date.now());
-  const enrolled = await enrolTablet({ log, key, world }, { code, name: `real-${opened}` });
+  const enrolled = await enrolTablet({ log, key, world }, { code, name });
   if (!enrolled.ok) throw new Error(enrolled.error.code);
   const controller = new AbortController();
   const loop = startSync({ log, key, world, onStatus: () => undefined, signal: controller.signal });
@@ -94,7 +93,12 @@ const cursorPos = async ({ log }: RealTablet) => Number((await log.readMemory())
 
 beforeAll(async () => {
   server = await startTestServer();
-  old = await join();
+  // Started twice: the second time it goes on from what it had folded, which is the state that it can hand on.
+  const first = await openReal('old');
+  await first.takeIn(shift.slice(0, 400));
+  await until('its own snapshot', async () => (await first.cache.kept.get('snapshot')) !== undefined);
+  await first.close();
+  old = await join('old');
   await old.store.takeIn(shift);
   await old.store.append([{ kind: 'tablet.named', payload: { name: 'front' } }], null);
   await until('the shift on the server', async () => (await posOf()) === shift.length + 2, 60_000);
