@@ -22,8 +22,9 @@ const SETTLE_MS = 60 * 60_000;
 const TIP_AT_MOST = 4_000;
 /** Settled again after that many entries at the earliest: each time the tip is folded anew. */
 const SETTLE_EVERY = 500;
-/** Least time between two looks at what was appended, ms. */
-const PACE_MS = 500;
+/** What was appended is looked at when nothing more has come for so long, ms, or after so long at the latest: a backlog goes first. */
+const PACE_MS = 1_000;
+const LATEST_MS = 10_000;
 
 /** The index at one moment. */
 export interface TraceTip {
@@ -61,8 +62,12 @@ export function createTraceKeeper({ store, nowMs, onFault }: KeeperParts): Trace
   let isLoaded = false;
   let isStopped = false;
   let timer: NodeJS.Timeout | null = null;
+  /** When the oldest append that was not looked at was told. */
+  let firstMs: number | null = null;
   let running: Promise<void> | null = null;
   let wanted = false;
+  /** What ended the last look. */
+  let fault: Error | null = null;
 
   /** The index as the store has it. */
   const load = async () => {
@@ -192,11 +197,14 @@ export function createTraceKeeper({ store, nowMs, onFault }: KeeperParts): Trace
 
   const begin = () => {
     timer = null;
+    firstMs = null;
     if (isStopped) return;
+    if (!running) fault = null;
     running ??= run()
       .catch((error) => {
         isLoaded = false;
-        if (!isStopped) onFault(error as Error);
+        fault = error as Error;
+        if (!isStopped) onFault(fault);
       })
       .finally(() => {
         running = null;
@@ -205,8 +213,10 @@ export function createTraceKeeper({ store, nowMs, onFault }: KeeperParts): Trace
   };
   const schedule = () => {
     wanted = true;
-    if (timer || running || isStopped) return;
-    timer = setTimeout(begin, PACE_MS);
+    if (running || isStopped) return;
+    firstMs ??= performance.now();
+    if (timer) clearTimeout(timer);
+    timer = setTimeout(begin, Math.max(0, Math.min(PACE_MS, firstMs + LATEST_MS - performance.now())));
     timer.unref();
   };
   const unwatch = store.watch((signal) => {
@@ -219,6 +229,7 @@ export function createTraceKeeper({ store, nowMs, onFault }: KeeperParts): Trace
       if (timer) clearTimeout(timer);
       begin();
       await running;
+      if (fault) throw fault;
       if (isLoaded && tipPlace.untilPos === (await store.head()).pos) return;
       await turn();
     }
@@ -227,8 +238,8 @@ export function createTraceKeeper({ store, nowMs, onFault }: KeeperParts): Trace
     caughtUp,
     tip: async () => {
       const { pos } = await store.head();
-      // A moment behind is caught up with here; more than that is said.
-      if (isLoaded && !running && pos - tipPlace.untilPos <= AT_ONCE) await caughtUp();
+      // A little behind is caught up with here; more than that is said.
+      if (isLoaded && pos - tipPlace.count <= TIP_AT_MOST) await caughtUp();
       return { index: tip, behind: Math.max(0, pos - tipPlace.count) };
     },
     stop: async () => {
