@@ -101,7 +101,8 @@ describe.each(['sqlite', 'postgres'] as const)('the kept trace on %s', (dialect)
   it('holds the newest hour in memory, so that entries may come late', async () => {
     // The line's tablet was out of reach for the half hour before the store room's newest entry.
     const line = shift.find((entry) => entry.kind === 'panels.counted')?.tablet;
-    const log = shift.slice(0, shift.findLastIndex((entry) => entry.tablet !== line) + 1);
+    const storeRoom = shift.filter((entry) => entry.tablet !== line).at(-1);
+    const log = shift.slice(0, storeRoom ? shift.indexOf(storeRoom) + 1 : 0);
     nowMs = log.at(-1)?.hlc.ms ?? 0;
     const late = log.filter((entry) => entry.tablet === line && entry.hlc.ms > nowMs - 1_800_000);
     expect(late.length).toBeGreaterThan(10);
