@@ -4,6 +4,7 @@
 // every tablet that comes after it, and no seal of the log would show it.
 
 import { packValue } from '../../../shared/kit/pack.ts';
+import { compareText } from '../../../shared/log/order.ts';
 import { applyEntry } from '../../../shared/setup/fold.ts';
 import { emptyState, type FloorState } from '../../../shared/setup/state.ts';
 import { type Borrowed, isIn } from './borrowed.ts';
@@ -65,7 +66,10 @@ async function foldUpTo(
   }
 }
 
-/** Parts of the state that differ. What was lent went through JSON, so both are compared as JSON. */
+/**
+ * Parts of the state that differ. What was lent went through JSON, so both are compared as JSON; with keys in order, since an entry
+ * that came from the server has them in another order than where it was written.
+ */
 async function differences(own: FloorState, lent: FloorState): Promise<readonly string[]> {
   const names: string[] = [];
   const lentParts = new Map<string, unknown>(Object.entries(lent));
@@ -91,5 +95,9 @@ async function isSame(
 }
 
 function textOf(value: unknown): string {
-  return JSON.stringify(packValue(value));
+  return JSON.stringify(packValue(value), (_, item: unknown) =>
+    typeof item === 'object' && item !== null && !Array.isArray(item)
+      ? Object.fromEntries(Object.entries(item).sort(([a], [b]) => compareText(a, b)))
+      : item,
+  );
 }

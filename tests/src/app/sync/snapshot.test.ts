@@ -26,6 +26,8 @@ const shift = [...simulateShift({ seed: 4, hours: 3, startMs: Date.now() - 4 * 3
   compareEntries,
 );
 
+const openedMs = Date.now() - 86_400_000;
+
 let server: TestServer;
 let old: RealTablet;
 
@@ -39,11 +41,17 @@ interface RealTablet {
 let opened = 0;
 const running = new Set<RealTablet>();
 
+/** The old tablet was opened before the shift: its clock goes on with what it sees. */
 const openReal = (name: string) =>
-  openStore({ clock: { nowMs: Date.now }, ...{ appVersion: '0.1.0', tabletName: name, name } });
+  openStore({
+    clock: { nowMs: name === 'old' ? () => openedMs : Date.now },
+    ...{ appVersion: '0.1.0', tabletName: name, name },
+  });
 
 /** A tablet with the app's own store, joined and syncing. */
 async function join(name = `real-${++opened}`): Promise<RealTablet> {
+  // Another device: it remembers nothing of the one before.
+  if (name !== 'old') localStorage.clear();
   const store = await openReal(name);
   const { keys, tablet } = store.identity;
   if (!keys) throw new Error('no keys');
@@ -125,6 +133,8 @@ describe('a new tablet', () => {
       60_000,
     );
     await until('the log', async () => (await cursorPos(fresh)) === (await posOf()));
+    // A difference would be told right after.
+    await new Promise((resolve) => setTimeout(resolve, 300));
     const entries = await all(fresh.store);
     expect(verifyChains(entries)).toMatchObject({ ok: true, firstBroken: null });
     expect(entries.filter((entry) => entry.kind === 'state.differed')).toEqual([]);
