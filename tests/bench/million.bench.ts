@@ -1,7 +1,8 @@
 // A year of a plant: a million entries on the server. Exported to CSV as a stream, read by a client that keeps nothing; and traced
 // by lot over the network. Wanted: at most 150 MB of memory for the export, and at most 200 ms for the trace of one lot. The
 // baselines of the same run: an export that holds all rows at once, and a trace that folds the log at each question, both on a
-// part and reckoned for the whole. BENCH_ENTRIES and BENCH_STORES (sqlite,postgres) change the size; BENCH_FOLDER keeps the year.
+// part and reckoned for the whole. BENCH_ENTRIES and BENCH_STORES (sqlite,postgres) change the size; BENCH_FOLDER keeps the
+// year, and with BENCH_KEEP_TRACE the index that it has is not made anew.
 
 import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -88,7 +89,8 @@ async function measure(
   console.log(`\n${dialect}: ${COUNT} entries`);
 
   // Made anew, to see how long that takes; the year's folder has it already.
-  await store.moveTrace({ from: null, to: '{}', put: [], drop: [], stretches: [], serials: [] });
+  if (process.env['BENCH_KEEP_TRACE'] === undefined)
+    await store.moveTrace({ from: null, to: '{}', put: [], drop: [], stretches: [], serials: [] });
   let server = await startServerProcess(import.meta.url, place);
   const tablet = await newTablet('bench', server.url);
   await enrolTablet(tablet, { code: await server.code(), name: 'Bench' });
