@@ -53,6 +53,9 @@ export function knownLosses(floor: FloorState, line: string): readonly FeederLos
   return remembered.losses;
 }
 
+/** Finished reels of other feeders that one feeder is compared with. */
+const OTHERS_AT_MOST = 2_000;
+
 /** What a line's feeders lose, worst first. */
 export function feederLosses(floor: FloorState, line: string): readonly FeederLoss[] {
   const byFeeder = new Map<string, (PlacedEvidence & { readonly from: Finished })[]>();
@@ -68,11 +71,13 @@ export function feederLosses(floor: FloorState, line: string): readonly FeederLo
   const assumed = Math.max(1e-4, floor.rules.get(line)?.loss ?? 0);
   const prior = lossPrior({ mean: assumed, strength: ASSUMED_STRENGTH });
   const all = [...byFeeder.values()].flat();
+  // Of a year's reels the newest say what the other feeders lose: looked through once for each feeder, all would take seconds.
+  const newest = all.length > OTHERS_AT_MOST ? newestOf(all) : all;
   return [...byFeeder.entries()]
     .map(([feeder, reels]): FeederLoss => {
       const inOrder = [...reels].sort((a, b) => a.from.atMs - b.from.atMs);
       const shown = lossEvidence(inOrder.reduce(updateLoss, prior));
-      const elsewhere = all.filter((reel) => reel.feeder !== feeder);
+      const elsewhere = newest.filter((reel) => reel.feeder !== feeder);
       const others = elsewhere.length === 0 ? null : lossEvidence(elsewhere.reduce(updateLoss, prior));
       const earlier = inOrder.slice(0, -RECENT).reduce(updateLoss, others ? carried(others) : prior);
       const recent = certain(inOrder.slice(-RECENT));
@@ -93,6 +98,10 @@ export function feederLosses(floor: FloorState, line: string): readonly FeederLo
     .sort(
       (a, b) => Number(b.rising) - Number(a.rising) || b.mean - a.mean || compareText(a.feeder, b.feeder),
     );
+}
+
+function newestOf<T extends { readonly from: Finished }>(reels: readonly T[]): readonly T[] {
+  return [...reels].sort((a, b) => b.from.atMs - a.from.atMs).slice(0, OTHERS_AT_MOST);
 }
 
 /** What all other feeders show, as the start for one feeder, with no more weight than a few reels. */
