@@ -122,6 +122,11 @@ export const arrows: readonly Arrow[] = [
     why: 'A store keeps entries and answers in the codes of the wire; it knows neither routes nor the floor.',
   },
   {
+    room: 'src/server/trace',
+    may: ['shared/kit', 'shared/log', 'shared/setup', 'shared/trace', 'src/server/stores'],
+    why: 'The trace of a year is folded once and kept in the store: the one place of the server that knows the floor.',
+  },
+  {
     room: 'src/server/people',
     may: [
       ...['shared/kit', 'shared/log', 'shared/setup', 'shared/wire', 'src/server/stores'],

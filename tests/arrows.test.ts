@@ -145,6 +145,7 @@ describe('arrows', () => {
       ['src/worker/a.ts', "import { x } from '../app/app.ts';", 'imports src/app/app.ts'],
       ['src/sw/a.ts', "import { x } from '../app/app.ts';", 'imports src/app/app.ts'],
       ['src/server/stores/a.ts', "import { x } from '../http/app.ts';", 'imports src/server/http/app.ts'],
+      ['src/server/trace/a.ts', "import { x } from '../http/app.ts';", 'imports src/server/http/app.ts'],
       ['src/server/people/a.ts', "import { x } from '../http/app.ts';", 'imports src/server/http/app.ts'],
       [
         'src/server/http/a.ts',

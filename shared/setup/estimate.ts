@@ -28,11 +28,33 @@ export interface SlotEstimate {
   readonly contradicts: boolean;
 }
 
+/** What a finished reel showed, and which it was. */
+type Evidence = PlacedEvidence & { readonly from: Finished };
+
 /** A finished reel as the law of losses wants it; null where its figures contradict each other and teach nothing. */
-export function toEvidence(reel: Finished): (PlacedEvidence & { readonly from: Finished }) | null {
+export function toEvidence(reel: Finished): Evidence | null {
   const found = evidenceFromUnload(reel);
   if (!found.ok) return null;
   return { ...found.value, part: reel.part, feeder: reel.feeder, slot: reel.slot, from: reel };
+}
+
+/** What a part's finished reels show; lists never change, and every unload asks again. */
+const shown = new WeakMap<readonly Finished[], readonly Evidence[]>();
+const shownBy = new WeakMap<Finished, readonly Evidence[]>();
+
+function evidenceOf(reels: readonly Finished[]): readonly Evidence[] {
+  const known = shown.get(reels);
+  if (known) return known;
+  const evidence = reels.flatMap((reel) => {
+    const there = shownBy.get(reel);
+    if (there) return there;
+    const found = toEvidence(reel);
+    const one = found ? [found] : [];
+    shownBy.set(reel, one);
+    return one;
+  });
+  shown.set(reels, evidence);
+  return evidence;
 }
 
 /** Losses reckoned for a part's list of finished reels, by place: a list never changes, a new reel makes a new one. */
@@ -55,8 +77,7 @@ export function lossOn(
   const key = JSON.stringify([assumed, place.feeder, place.slot]);
   let loss = known.get(key);
   if (loss === undefined) {
-    const evidence = finished.flatMap((reel) => toEvidence(reel) ?? []);
-    loss = lossFor(place, evidence, prior);
+    loss = lossFor(place, evidenceOf(finished), prior);
     known.set(key, loss);
   }
   return loss;

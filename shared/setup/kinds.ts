@@ -301,6 +301,8 @@ export const payloadSchemas = {
   }),
   'label.withdrawn': z.strictObject({ rule: id, reason: short, by: orNull(id) }),
   'log.exported': z.strictObject({ format: short, filter: text, rows: whole }),
+  // A state that another tablet folded was used till the history behind it was here, and is not what that history folds to.
+  'state.differed': z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),
   ...changePayloadSchemas,
 } as const;
 

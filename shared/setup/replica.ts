@@ -2,7 +2,7 @@
 // already. Method: copies of the state every few hundred entries (cheap, see state.ts); a late entry goes back to the newest
 // copy before it and folds on from there. Folding all from the start each time was refused: it grows with the plant's life.
 
-import type { Entry } from '../log/entry.ts';
+import { type Entry, entryId } from '../log/entry.ts';
 import { compareEntries } from '../log/order.ts';
 import { applyEntry } from './fold.ts';
 import { copyState, emptyState, type FloorState, type FoldPosition } from './state.ts';
@@ -82,7 +82,8 @@ function foldOne(replica: Replica, entry: Entry): void {
 
 function foldLate(replica: Replica, added: readonly Entry[]): boolean {
   const first = added[0] as Entry; // the caller saw it
-  const fresh = added.filter((entry) => !replica.tail.some((there) => compareEntries(there, entry) === 0));
+  const there = new Set(replica.tail.map(entryId));
+  const fresh = added.filter((entry) => !there.has(entryId(entry)));
   const later = replica.marks.findIndex(
     (mark) => mark.position !== null && compareEntries(mark.position, first) >= 0,
   );

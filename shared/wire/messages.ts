@@ -208,6 +208,72 @@ export type ExportWish = z.infer<typeof exportSchema>;
 export const exportMadeSchema = z.object({ path: z.string(), untilMs: ms });
 export type ExportMade = z.infer<typeof exportMadeSchema>;
 
+const asked = z.optional(z.string().check(z.minLength(1), z.maxLength(200)));
+/** `POST /api/trace`: which panels carry some material (every field given must fit), or what one panel carries. */
+export const traceSchema = z.object({
+  lot: asked,
+  reel: asked,
+  part: asked,
+  feeder: asked,
+  slot: asked,
+  who: asked,
+  run: asked,
+  /** Stretches that began within these moments, ISO 8601 with offset. */
+  from: z.optional(z.iso.datetime({ offset: true })),
+  to: z.optional(z.iso.datetime({ offset: true })),
+  /** A panel's code, or its number within `run`; then only `run` goes with it. */
+  panel: asked,
+});
+export type TraceWish = z.infer<typeof traceSchema>;
+
+const panels = z.nullable(z.object({ first: z.int(), last: z.int() }));
+const known = z.nullable(z.string());
+/** The answer to a trace: places for material, a panel for a panel. */
+export const tracedSchema = z.object({
+  places: z.array(
+    z.object({
+      line: z.string(),
+      run: z.string(),
+      product: z.string(),
+      slot: z.string(),
+      feeder: known,
+      reel: known,
+      part: z.string(),
+      supplierPart: known,
+      lot: known,
+      dateCode: known,
+      sure: panels,
+      possible: panels,
+      serials: z.array(z.string()),
+      goesOn: z.boolean(),
+      entry: z.string(),
+      who: known,
+      at: z.string(),
+    }),
+  ),
+  panel: z.nullable(
+    z.object({
+      run: z.string(),
+      line: z.string(),
+      product: z.string(),
+      panel: z.int(),
+      serial: known,
+      slots: z.array(
+        z.object({
+          slot: z.string(),
+          part: z.string(),
+          lots: z.array(z.object({ lot: known, reel: known, supplierPart: known, sure: z.boolean() })),
+        }),
+      ),
+    }),
+  ),
+  /** True where there are more places than are answered. */
+  more: z.boolean(),
+  /** Entries of the log that are not in the answer yet: more than none only while the server makes its index. */
+  behind: z.int().check(z.minimum(0)),
+});
+export type Traced = z.infer<typeof tracedSchema>;
+
 /** Every message by name: what the version speaks for. */
 export const wireMessages = {
   refusal: refusalSchema,
@@ -229,4 +295,6 @@ export const wireMessages = {
   revoke: revokeSchema,
   export: exportSchema,
   exportMade: exportMadeSchema,
+  trace: traceSchema,
+  traced: tracedSchema,
 } as const;

@@ -14,10 +14,11 @@ export const wireHistory: readonly WireStep[] = [
     version: 1,
     change: 'first messages: enrol, offer, push, pull, live, checkpoint, snapshot, people, export',
   },
+  { version: 2, change: 'the server answers a trace; what version 1 says is unchanged' },
 ];
 
 /** The version spoken by this code. */
-export const wireVersion = 1;
+export const wireVersion = 2;
 
 /** The oldest version that a server with this code still answers. */
 export const wireFloor = 1;

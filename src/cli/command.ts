@@ -12,6 +12,8 @@ export interface CommandIo {
   readonly stderr: (text: string) => void;
   /** Where bytes that are no text go; absent where the caller takes text only. */
   readonly stdoutBytes?: (bytes: Uint8Array) => void;
+  /** The file of this program, where it may be started again in another role; absent where a test calls. */
+  readonly program?: string;
 }
 
 /** One command of the command line. `run` returns the exit code. */

@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 // Entry point of the command line: finds the command, turns what it throws into one line and an exit code.
 
+import { traceRole } from '../server/trace/protocol.ts';
 import { type CommandIo, NotUnderstood } from './command.ts';
 import { commandLoaders } from './commands.ts';
 
@@ -15,6 +16,7 @@ const processIo: CommandIo = {
   stdout: (text) => void process.stdout.write(text),
   stderr: (text) => void process.stderr.write(text),
   stdoutBytes: (bytes) => void process.stdout.write(bytes),
+  ...(process.argv[1] === undefined ? {} : { program: process.argv[1] }),
 };
 
 /** Runs one call of the command line and returns its exit code; never throws. */
@@ -50,5 +52,8 @@ export async function runReelward(args: readonly string[], io: CommandIo): Promi
 }
 
 if (process.env['VITEST'] === undefined) {
-  process.exitCode = await runReelward(process.argv.slice(2), processIo);
+  const args = process.argv.slice(2);
+  // No command of its own: the server starts this file again in that role.
+  if (args[0] === traceRole) await (await import('../server/trace/child.ts')).keepTraceAsChild();
+  process.exitCode = await runReelward(args, processIo);
 }

@@ -1,10 +1,18 @@
 // Joins appends that wait at the same time into one transaction: one flush to the disk for all of them. A plant of three
 // hundred tablets then costs a few flushes a second instead of three hundred.
 
+import { chainId } from '../../shared/log/entry.ts';
 import type { Appended, Checked, Store } from './stores/store.ts';
 
 /** Entries in one transaction at most: bounds how long a flush holds the others up. */
 const ENTRIES_AT_ONCE = 4_000;
+/** A page of this many entries is of a backlog, whose next pages come at once: a flush waits this long for them, ms. */
+const BACKLOG_ENTRIES = 250;
+const BACKLOG_MS = 6;
+/** How long a page waits for the one before it, ms: pages of a backlog overtake each other on the way by less. */
+const PARKED_MS = 400;
+/** Chains whose end is remembered. */
+const CHAINS_KNOWN = 5_000;
 
 interface Waiting {
   readonly sender: string;
@@ -21,9 +29,35 @@ export interface Appender {
 }
 
 /** The one door through which a process appends. */
-export function createAppender(store: Pick<Store, 'append'>, nowMs: () => number): Appender {
+export function createAppender(store: Pick<Store, 'append' | 'marks'>, nowMs: () => number): Appender {
   let waiting: Waiting[] = [];
   let running: Promise<void> | null = null;
+  /** Pages that came before their predecessor: appended now they would be a gap, and would travel again. */
+  let parked: Waiting[] = [];
+  /** Chain -> number up to which pages have come in here. A hint only: the store judges. */
+  const ends = new Map<string, number>();
+
+  const put = (next: Waiting) => {
+    const [first, last] = [next.entries[0], next.entries.at(-1)];
+    const end = first && ends.get(chainId(first));
+    if (first && last && end !== undefined && first.seq <= end + 1) {
+      ends.set(chainId(first), Math.max(last.seq, end));
+    }
+    waiting.push(next);
+    running ??= run();
+  };
+
+  const isEarly = ({ entries: [first] }: Waiting) =>
+    first !== undefined && first.seq > (ends.get(chainId(first)) ?? 0) + 1;
+
+  /** Takes out of the parked those that `isDue`, oldest first. */
+  const release = (isDue: (one: Waiting) => boolean) => {
+    for (let next = parked.find(isDue); next; next = parked.find(isDue)) {
+      const taken = next;
+      parked = parked.filter((one) => one !== taken);
+      put(taken);
+    }
+  };
 
   const takeSome = (): readonly Waiting[] => {
     let count = 0;
@@ -39,9 +73,12 @@ export function createAppender(store: Pick<Store, 'append'>, nowMs: () => number
   };
 
   const run = async () => {
-    // Those who ask within the same turn go together.
-    await new Promise<void>((resolve) => setImmediate(resolve));
     while (waiting.length > 0) {
+      // Those who ask within the same turn go together; of a backlog, the pages that are being read just now too.
+      const isBacklog = waiting.some((one) => one.entries.length >= BACKLOG_ENTRIES);
+      await new Promise<void>((resolve) =>
+        isBacklog ? setTimeout(resolve, BACKLOG_MS) : setImmediate(resolve),
+      );
       const some = takeSome();
       try {
         const results = await store.append(some, nowMs());
@@ -57,13 +94,38 @@ export function createAppender(store: Pick<Store, 'append'>, nowMs: () => number
     running = null;
   };
 
+  const park = (next: Waiting) => {
+    parked.push(next);
+    parked.sort((a, b) => (a.entries[0]?.seq ?? 0) - (b.entries[0]?.seq ?? 0));
+    setTimeout(() => release((one) => one === next), PARKED_MS).unref();
+    const [first] = next.entries;
+    if (!first) return;
+    // What came before may be in the store since an earlier life, or since another process took it in.
+    store.marks([first]).then(
+      ([mark]) => {
+        if (mark) {
+          if (ends.size >= CHAINS_KNOWN) ends.clear();
+          ends.set(chainId(mark), Math.max(mark.seq, ends.get(chainId(mark)) ?? 0));
+        }
+        release((one) => !isEarly(one));
+      },
+      () => undefined, // the append itself meets the same fault, and tells it
+    );
+  };
+
   return {
     append: (sender, entries) =>
       new Promise((resolve, reject) => {
-        waiting.push({ sender, entries, resolve, reject });
-        running ??= run();
+        const next = { sender, entries, resolve, reject };
+        const [first] = entries;
+        if (first && (isEarly(next) || !ends.has(chainId(first)))) park(next);
+        else {
+          put(next);
+          release((one) => !isEarly(one));
+        }
       }),
     drained: async () => {
+      release(() => true);
       while (running) await running;
     },
   };

@@ -9,6 +9,7 @@ import type { SeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
 import type { SignatureQueue } from './signatures.ts';
 import type { Store } from './stores/store.ts';
+import type { TraceDesk } from './trace/desk.ts';
 
 export interface ServerContext {
   readonly settings: ServerSettings;
@@ -19,6 +20,7 @@ export interface ServerContext {
   readonly live: LiveHub;
   readonly key: ServerKey;
   readonly people: PeopleBook;
+  readonly trace: TraceDesk;
   readonly metrics: Metrics;
   readonly serverEpoch: string;
   readonly nowMs: () => number;

@@ -2,10 +2,10 @@
 // Checks run on the thread pool, so that a page of five hundred signatures does not hold up everybody else.
 
 import {
-  createHash,
   createPrivateKey,
   createPublicKey,
   generateKeyPairSync,
+  hash,
   type KeyObject,
   randomBytes,
   sign,
@@ -72,7 +72,7 @@ export async function openServerKey(store: Store): Promise<ServerKey> {
 
 /** SHA-256 of a text, lower-case hex. */
 export function hashOf(text: string): string {
-  return createHash('sha256').update(text).digest('hex');
+  return hash('sha256', text, 'hex');
 }
 
 /** A random text of `bytes` bytes, base64url. */

@@ -19,6 +19,8 @@ import { createSignatureQueue } from './signatures.ts';
 import { openStore } from './stores/open.ts';
 import { lockFolder } from './stores/sqlite/lock.ts';
 import type { Store } from './stores/store.ts';
+import { createLocalDesk, type TraceDesk } from './trace/desk.ts';
+import { createRemoteDesk } from './trace/remote.ts';
 
 /** The server cannot start, for a reason that a person can act on: one line. */
 export class CannotStart extends Error {}
@@ -77,6 +79,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   closers.push(context.appender.drained);
   closers.push(context.signatures.stop);
   closers.push(context.seen.stop);
+  closers.push(context.trace.stop);
   const app = await createApp(context, certificate?.pair() ?? null);
   onFault = (error) => app.log.error({ err: error }, 'fault in the background');
   closers.push(() => closeApp(app));
@@ -156,11 +159,18 @@ async function createContext(
     live,
     key: await openServerKey(store),
     people: createPeopleBook(store, settings.people),
+    trace: openDesk(settings, store, onFault),
     serverEpoch,
     nowMs,
     startedMs: nowMs(),
     certificateEndsMs,
   };
+}
+
+function openDesk(settings: ServerSettings, store: Store, onFault: (error: Error) => void): TraceDesk {
+  const { traceProgram: program, folder, database, clock } = settings;
+  if (program === undefined) return createLocalDesk({ store, nowMs: clock.nowMs, onFault });
+  return createRemoteDesk({ program, folder, database, store, onFault });
 }
 
 async function startTrust(

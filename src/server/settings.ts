@@ -38,6 +38,8 @@ export interface ServerSettings {
   readonly people: PeopleFold;
   readonly logLevel: 'debug' | 'info' | 'warn' | 'error' | 'silent';
   readonly https: HttpsSettings | null;
+  /** The program that keeps the trace in a process of its own; absent, the server's own process does. */
+  readonly traceProgram?: string;
   /** Routes beside the server's own; where they name the page itself, they win over it. */
   readonly addRoutes?: (app: FastifyInstance) => void;
 }

@@ -2,6 +2,8 @@
 
 import { type ChildProcess, fork } from 'node:child_process';
 import { startServer } from '../../src/server/main.ts';
+import { keepTraceAsChild } from '../../src/server/trace/child.ts';
+import { traceRole } from '../../src/server/trace/protocol.ts';
 import { settingsFor } from '../src/server/tablets.ts';
 
 /** What the child is told on start. */
@@ -9,6 +11,8 @@ interface Wish {
   readonly folder: string;
   readonly database: string | null;
   readonly port: number;
+  /** The built page; null where none is wanted. */
+  readonly appRoot: string | null;
 }
 
 /** A server in another process. */
@@ -30,10 +34,17 @@ const ROLE = 'server-process';
 
 /** True in the child: then the bundle only serves. Call before anything else. */
 export async function isServerProcess(): Promise<boolean> {
+  if (process.argv[2] === traceRole) return keepTraceAsChild();
   if (process.argv[2] !== ROLE) return false;
   const wish = JSON.parse(process.argv[3] ?? '{}') as Wish; // written by startServerProcess
   const { makeCode } = await import('../../src/server/codes.ts');
-  const running = await startServer(settingsFor(wish.folder, { database: wish.database, port: wish.port }));
+  const { database, port, appRoot } = wish;
+  const running = await startServer(
+    settingsFor(wish.folder, {
+      ...{ database, port, traceProgram: process.argv[1] ?? '' },
+      ...(appRoot === null ? {} : { appRoot }),
+    }),
+  );
   process.on('message', async (ask) => {
     if (ask === 'code') process.send?.({ code: (await makeCode(running.store, Date.now())).code });
     // maxRSS is in kilobytes.
@@ -53,9 +64,9 @@ export async function isServerProcess(): Promise<boolean> {
 /** Starts a server; `entry` is the bundle's own `import.meta.url`. */
 export async function startServerProcess(
   entry: string,
-  wish: { readonly folder: string; readonly database?: string | null; readonly port?: number },
+  wish: Partial<Wish> & Pick<Wish, 'folder'>,
 ): Promise<ServerProcess> {
-  const full: Wish = { folder: wish.folder, database: wish.database ?? null, port: wish.port ?? 0 };
+  const full: Wish = { database: null, port: 0, appRoot: null, ...wish };
   const child = fork(new URL(entry).pathname, [ROLE, JSON.stringify(full)], {
     stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
   });

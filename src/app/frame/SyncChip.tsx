@@ -2,9 +2,11 @@
 
 import type { ReadonlySignal } from '@preact/signals';
 import { useApp } from '../app.ts';
+import { sayShare, useBehind } from '../behind.ts';
 import { deviceClock } from '../device/clock.ts';
 import type { OfflineState } from '../device/offline.ts';
 import { address } from '../router.ts';
+import type { Behind } from '../store/store.ts';
 import type { SyncStatus } from '../sync/ports.ts';
 import { shellWords } from '../words/shell.ts';
 import { syncWords } from '../words/sync.ts';
@@ -22,7 +24,9 @@ export function SyncChip({ offline }: { readonly offline: ReadonlySignal<Offline
   const app = useApp();
   app.nowMs.value; // the span since the last answer grows
   const status = app.sync.value;
-  const { tone, text, wide, brief } = sayStatus(status) ?? sayOffline(offline.value);
+  const behind = useBehind();
+  const { tone, text, wide, brief } =
+    sayStatus(status, behind) ?? sayHistory(behind) ?? sayOffline(offline.value);
   return (
     <a
       class={`chip ${tone} ${wide && brief === undefined ? 'wide' : ''}`}
@@ -31,6 +35,7 @@ export function SyncChip({ offline }: { readonly offline: ReadonlySignal<Offline
       data-state={offline.value}
       data-sync={status?.phase ?? 'alone'}
       data-backlog={status?.backlog ?? 0}
+      data-behind={behind ? behind.missing : 'no'}
     >
       {brief === undefined ? (
         text
@@ -53,8 +58,17 @@ function sayOffline(state: OfflineState): ChipText {
   return { tone: '', text, wide: true };
 }
 
+/** Null where the log is whole. */
+function sayHistory(behind: Behind | null): ChipText | null {
+  if (!behind) return null;
+  const words = say(syncWords);
+  if (behind.missing === 0) return { tone: '', text: `◌ ${words.historyChecked}`, wide: true };
+  const share = sayShare(behind);
+  return { tone: 'care', text: `◌ ${words.history(share)}`, wide: true, brief: `◌ ↓ ${share}` };
+}
+
 /** Null where this tablet has no server of its own to speak of, or another window speaks with it. */
-function sayStatus(status: SyncStatus | null): ChipText | null {
+function sayStatus(status: SyncStatus | null, behind: Behind | null): ChipText | null {
   if (!status || status.phase === 'alone' || status.phase === 'follower') return null;
   const words = say(syncWords);
   if (status.phase === 'refused') return { tone: 'stop', text: `✕ ${words.refused}`, wide: false };
@@ -73,6 +87,7 @@ function sayStatus(status: SyncStatus | null): ChipText | null {
     const count = formatCount(status.backlog);
     return { tone: 'care', text: `↑ ${words.toSend(count)}`, wide: true, brief: `↑ ${count}` };
   }
+  if (behind) return null;
   if (status.phase === 'live') return { tone: 'go', text: `● ${words.live}`, wide: true };
   // A wait without a reason is the moment between two streams.
   const waits = status.phase === 'waiting' && status.reason !== null;

@@ -1,15 +1,15 @@
 // A new tablet of an old plant: it starts from the state that another tablet folded, is of use at once, and takes the
 // entries behind that state in later. Method: the state as it was some thousand entries ago, and those entries themselves,
 // which fold as ever; what comes late may belong between them. Each chain is folded in its own order, so that "what is in the
-// state" is one number a chain. It lies in the log's database until every entry that it stands for is here: a cache may be lost,
-// and the part of the log that is here would then be taken for the whole.
+// state" is one number a chain. It lies in the log's database until every entry that it stands for is here and was folded here
+// too: a cache may be lost, and the part of the log that is here would then be taken for the whole.
 
 import { chainId, type Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { applyEntry } from '../../../shared/setup/fold.ts';
 import type { Replica } from '../../../shared/setup/replica.ts';
 import type { FloorState, FoldPosition } from '../../../shared/setup/state.ts';
-import { countUpTo, entryToRow, type LogDatabase } from './database.ts';
+import { entryToRow, type LogDatabase } from './database.ts';
 import type { Handed } from './pack.ts';
 
 /** A chain, and how far it goes. */
@@ -29,6 +29,8 @@ export interface Borrowed {
   readonly count: number;
   /** Up to where each chain is in it. */
   readonly heads: readonly ChainEnd[];
+  /** The tablet that folded it, as the server says; null or absent where that is not known. */
+  readonly from?: string | null;
 }
 
 const KEY = 'borrowed';
@@ -52,19 +54,23 @@ export function handOn(fold: string, replica: Replica, heads: readonly ChainEnd[
 }
 
 /**
- * Keeps a borrowed state and its tail, durably; false where it does not suit this tablet: it knows others already, or wrote
- * things alone that belong before the state and that nobody may miss meanwhile.
+ * Keeps a borrowed state and its tail, durably, and answers it as it was kept; null where it does not suit this tablet: it knows
+ * others already, or wrote things alone that belong before the state and that nobody may miss meanwhile.
  */
-export async function keepBorrowed(log: LogDatabase, tablet: string, handed: Handed): Promise<boolean> {
+export async function keepBorrowed(
+  log: LogDatabase,
+  tablet: string,
+  handed: Handed,
+): Promise<Borrowed | null> {
   const { tail } = handed;
   let { borrowed } = handed;
   return log.transaction('rw', log.entries, log.meta, async () => {
     const rows = await log.entries.limit(OWN_AT_MOST + 1).toArray();
     const own = rows.map((row) => row.entry).sort(compareEntries);
-    if (own.length > OWN_AT_MOST || own.some((entry) => entry.tablet !== tablet)) return false;
+    if (own.length > OWN_AT_MOST || own.some((entry) => entry.tablet !== tablet)) return null;
     for (const entry of own) {
       if (compareEntries(entry, borrowed.position) > 0 || isIn(borrowed, entry)) continue;
-      if (entry.kind !== 'tablet.opened' || entry.seq !== 1) return false;
+      if (entry.kind !== 'tablet.opened' || entry.seq !== 1) return null;
       // That it was opened says nothing about the floor: it goes in as if it had been told in time.
       applyEntry(borrowed.state, entry);
       const heads = [...borrowed.heads, { tablet, epoch: entry.epoch, seq: 1 }];
@@ -74,7 +80,7 @@ export async function keepBorrowed(log: LogDatabase, tablet: string, handed: Han
     const fresh = tail.filter((entry) => !there.has(`${chainId(entry)}/${entry.seq}`));
     await log.entries.bulkAdd(fresh.map(entryToRow));
     await log.meta.put({ key: KEY, value: borrowed });
-    return true;
+    return borrowed;
   });
 }
 
@@ -111,9 +117,7 @@ export async function countMissing(log: LogDatabase, borrowed: Borrowed): Promis
   return missing;
 }
 
-/** All that the state stands for is here: true where more than that is, so that the log must be folded anew. */
-export async function giveBack(log: LogDatabase, borrowed: Borrowed): Promise<boolean> {
-  const before = await countUpTo(log, borrowed.position);
+/** What the state stands for is here and folded: it is needed no more. */
+export async function giveBack(log: LogDatabase): Promise<void> {
   await log.meta.delete(KEY);
-  return before !== borrowed.count;
 }

@@ -1,6 +1,6 @@
-// The folded state as bytes for another tablet, and back. Method: JSON in which maps and sets are marked. The browser's own
-// structured clone was passed over: it has no bytes that may leave the page.
+// The folded state as bytes for another tablet, and back.
 
+import { packValue, unpackValue } from '../../../shared/kit/pack.ts';
 import { chainId, type Entry, entrySchema } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { hashDraft } from '../../../shared/log/seal.ts';
@@ -12,9 +12,6 @@ export interface Handed {
   readonly borrowed: Borrowed;
   readonly tail: readonly Entry[];
 }
-
-/** Marks an object that stands for something else; a plain object with a key of this name is wrapped. */
-const MARK = '$';
 
 /** Bytes of a state. */
 export function packHanded({ borrowed, tail }: Handed): Uint8Array {
@@ -60,32 +57,6 @@ function goesOn({ position, heads }: Borrowed, tail: readonly Entry[]): boolean 
       hashDraft(entry) === entry.hash
     );
   });
-}
-
-function packValue(value: unknown): unknown {
-  if (value instanceof Map)
-    return { [MARK]: 'map', of: [...value].map(([key, item]) => [key, packValue(item)]) };
-  if (value instanceof Set) return { [MARK]: 'set', of: [...value].map(packValue) };
-  if (Array.isArray(value)) return value.map(packValue);
-  if (typeof value !== 'object' || value === null) return value;
-  const packed: Record<string, unknown> = {};
-  for (const [key, item] of Object.entries(value)) packed[key] = packValue(item);
-  return MARK in packed ? { [MARK]: 'plain', of: packed } : packed;
-}
-
-function unpackValue(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(unpackValue);
-  if (typeof value !== 'object' || value === null) return value;
-  const { [MARK]: mark, of } = value as Record<string, unknown>; // an object out of JSON
-  if (mark === undefined) return unpackObject(value);
-  if (mark === 'plain') return unpackObject(of as object); // written above; anything else throws or fails the checks
-  if (!Array.isArray(of)) throw new TypeError('Cannot read a state: a map or set must hold a list');
-  if (mark === 'set') return new Set(of.map(unpackValue));
-  return new Map(of.map(([key, item]: [unknown, unknown]) => [key, unpackValue(item)]));
-}
-
-function unpackObject(value: object): object {
-  return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, unpackValue(item)]));
 }
 
 /** The same containers under the same names as an empty state; what is in them is as the sender's fold made it. */

@@ -3,14 +3,9 @@
 
 import type { Entry, JsonObject } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
+import { FOLD_VERSION } from '../../../shared/setup/fold-version.ts';
 import { checkPayload, type EntryKind, type PayloadOf } from '../../../shared/setup/kinds.ts';
-import {
-  createReplica,
-  foldIn,
-  type Replica,
-  type Snapshot,
-  snapshotOf,
-} from '../../../shared/setup/replica.ts';
+import { createReplica, foldIn, type Replica, snapshotOf } from '../../../shared/setup/replica.ts';
 import type { FloorState, FoldPosition } from '../../../shared/setup/state.ts';
 import type { Clock } from '../device/clock.ts';
 import {
@@ -21,12 +16,11 @@ import {
   handOn,
   isIn,
   keepBorrowed,
-  readBorrowed,
 } from './borrowed.ts';
+import { foldBehind, type OwnFold } from './borrowed-check.ts';
 import {
   CacheDatabase,
   countUpTo,
-  type EntryRow,
   entryToRow,
   LogDatabase,
   orderIndex,
@@ -35,16 +29,18 @@ import {
   storeFault,
 } from './database.ts';
 import { type Identity, openIdentity, publicKey, type Remembered } from './identity.ts';
+import { foldAll, type Loaded, loadFrom, loadReplica, readFrom } from './load.ts';
 import type { Handed } from './pack.ts';
 import { createWriter, type Writer } from './writer.ts';
 
-/** Bump when the fold or the state's shape changes: older snapshots are then folded anew. */
-const FOLD_VERSION = 9;
 /** Names the fold to other tablets: only a state of the same name can be handed on. */
 export const foldName = `floor-${FOLD_VERSION}`;
-/** A snapshot is written after this many entries at the latest. */
+const thisFold = { version: FOLD_VERSION, name: foldName };
+/** A snapshot is written after this many entries; on a long log after this share of it, since the state to write grows too. */
 const SNAPSHOT_EVERY = 200;
-const READ_CHUNK = 2000;
+const SNAPSHOT_SHARE = 1 / 1000;
+/** How far the history is, is told each time so many more of its entries are here. */
+const TELL_EVERY = 5000;
 /** How long after a start that folded much its snapshot is written: by then the first screen stands. */
 const SNAPSHOT_AFTER_MS = 3000;
 
@@ -68,6 +64,8 @@ export interface Store {
   readonly handOn: (heads: () => Promise<readonly ChainEnd[]>) => Promise<Handed | null>;
   /** Goes on from a state folded elsewhere; false where it does not suit. Resolves when durable and in use. */
   readonly borrow: (handed: Handed) => Promise<boolean>;
+  /** While a borrowed state stands in for history: how much of that is not here yet; null where the log is whole and was folded here. */
+  readonly behind: () => Behind | null;
   readonly onChange: (listener: (entries: readonly Entry[]) => void) => () => void;
   /** A fault that stops work until somebody acts, told once to each listener. */
   readonly onFault: (listener: (fault: StoreFault) => void) => () => void;
@@ -76,6 +74,14 @@ export interface Store {
   /** Reads the whole log in folding order, chunk by chunk. */
   readonly readAll: (each: (entries: readonly Entry[]) => void | Promise<void>) => Promise<void>;
   readonly close: () => Promise<void>;
+}
+
+/** History that a borrowed state stands in for. */
+export interface Behind {
+  /** Entries of it that are not here yet; 0 while all are, and are being folded here. */
+  readonly missing: number;
+  /** Entries in the borrowed state. */
+  readonly of: number;
 }
 
 /** A write that failed; nothing of it was kept. */
@@ -124,17 +130,20 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   // Listening starts before the log is read: what another window writes meanwhile waits in `folding`, else it would be missed.
   let folding: Promise<unknown> = Promise.resolve();
   const peers = new BroadcastChannel(`${log.name}-entries`);
-  peers.onmessage = (message: MessageEvent<readonly Entry[] | 'borrowed'>) => {
-    const work = message.data === 'borrowed' ? inTurn(reload) : fold(message.data, true);
+  peers.onmessage = (message: MessageEvent<readonly Entry[] | 'borrowed' | 'given-back'>) => {
+    const work = typeof message.data === 'string' ? inTurn(reload) : fold(message.data, true);
     work.catch((error) => tellFault(storeFault(error)));
   };
-  const loading = loadReplica(log, cache);
+  const loading = loadReplica(log, cache, thisFold);
   folding = loading.catch(() => undefined); // thrown below
   let replica: Replica;
   let keptCount: number;
   let borrowed: Borrowed | null;
   /** Entries of the borrowed state that are not here yet. */
   let missing: number;
+  let toldMissing = 0;
+  let checking: Promise<void> | null = null;
+  let isClosed = false;
   try {
     ({ replica, keptCount, borrowed, missing } = await loading);
   } catch (error) {
@@ -143,7 +152,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   }
   // A start that had to fold much is slow once, not every time until enough is written.
   let keeping: ReturnType<typeof setTimeout> | undefined;
-  if (replica.count - keptCount >= SNAPSHOT_EVERY) keeping = setTimeout(keepSnapshot, SNAPSHOT_AFTER_MS);
+  if (isSnapshotDue()) keeping = setTimeout(keepSnapshot, SNAPSHOT_AFTER_MS);
   // Own entries come after all that was ever seen here, also where this tablet's clock runs behind the others'.
   if (replica.position) writer.sawClock(replica.position.hlc);
 
@@ -158,9 +167,13 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     return inTurn(() => foldNow(entries, told));
   }
 
-  /** Another window of this tablet borrowed a state. */
+  /** Another window of this tablet borrowed a state, or gave one back. */
   async function reload(): Promise<void> {
-    ({ replica, keptCount, borrowed, missing } = await loadReplica(log, cache));
+    goOnFrom(await loadReplica(log, cache, thisFold));
+  }
+
+  function goOnFrom(loaded: Loaded): void {
+    ({ replica, keptCount, borrowed, missing } = loaded);
     if (replica.position) writer.sawClock(replica.position.hlc);
     for (const listener of [...changeListeners]) listener([]);
   }
@@ -173,20 +186,73 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     for (const entry of behind) if (isIn(borrowed, entry)) missing -= 1;
     // Told by another window while this one counted, some may have been taken off twice.
     if (missing <= 0) missing = await countMissing(log, borrowed);
-    if (missing > 0) return entries.filter((entry) => compareEntries(entry, position) > 0);
-    const anew = (await giveBack(log, borrowed)) || borrowed.fold !== foldName;
-    borrowed = null;
-    if (anew) replica = await foldAll(log, null);
-    // Folded anew all are in already; a second time changes nothing.
+    if (missing <= 0) checkLater();
     return entries.filter((entry) => compareEntries(entry, position) > 0);
   }
 
+  /** The history is here: folds it beside the work in hand, and then goes on from what this tablet folded itself. */
+  function checkLater(): void {
+    const lent = borrowed;
+    if (checking || !lent || isClosed) return;
+    checking = checkBorrowed(lent)
+      .catch((error) => tellFault(storeFault(error)))
+      .finally(() => {
+        checking = null;
+      });
+  }
+
+  async function checkBorrowed(lent: Borrowed): Promise<void> {
+    const isOver = () => isClosed || borrowed !== lent;
+    for (let isDone = false; !isDone && !isOver(); ) {
+      const own = await foldBehind(log, lent, { isSameFold: lent.fold === foldName, isOver });
+      if (!own) return;
+      isDone = await inTurn(() => putInPlace(lent, own));
+      if (isDone && own.differs.length > 0) await tellDifference(lent, own.differs);
+    }
+  }
+
+  /** False where an entry came in late meanwhile, so that it must be folded once more. */
+  async function putInPlace(lent: Borrowed, own: OwnFold): Promise<boolean> {
+    if (isClosed || borrowed !== lent) return true;
+    if ((await countUpTo(log, lent.position)) !== own.count) return false;
+    replica = createReplica({ state: own.state, position: lent.position, count: own.count });
+    await readFrom(log, lent.position, (entries) => {
+      foldIn(replica, entries);
+    });
+    await giveBack(log);
+    borrowed = null;
+    peers.postMessage('given-back');
+    keepSnapshot();
+    for (const listener of [...changeListeners]) listener([]);
+    return true;
+  }
+
+  /** What was lent was wrong: the log keeps who folded it and what was otherwise. */
+  async function tellDifference({ from, count }: Borrowed, parts: readonly string[]): Promise<void> {
+    const payload = { from: from ?? null, entries: count, parts: [...parts] };
+    await store.append([{ kind: 'state.differed', payload }], null);
+  }
+
   async function foldNow(entries: readonly Entry[], told: boolean): Promise<void> {
-    if (!foldIn(replica, await afterBorrowed(entries))) replica = await foldAll(log, borrowed);
+    if (!foldIn(replica, await afterBorrowed(entries))) replica = await foldAll(log, borrowed, thisFold);
     for (const entry of entries) if (entry.tablet !== identity.tablet) writer.sawClock(entry.hlc);
     if (!told) peers.postMessage(entries);
-    if (replica.count - keptCount >= SNAPSHOT_EVERY) keepSnapshot();
+    if (isSnapshotDue()) keepSnapshot();
+    if (isOnlyHistory(entries)) return;
     for (const listener of [...changeListeners]) listener(entries);
+  }
+
+  /** Pages of history change nothing on the floor: how far they are is told now and then. */
+  function isOnlyHistory(entries: readonly Entry[]): boolean {
+    const lent = borrowed;
+    if (!lent || missing <= 0 || entries.some((entry) => !isIn(lent, entry))) return false;
+    if (toldMissing - missing < TELL_EVERY && toldMissing >= missing) return true;
+    toldMissing = missing;
+    return false;
+  }
+
+  function isSnapshotDue(): boolean {
+    return replica.count - keptCount >= Math.max(SNAPSHOT_EVERY, replica.count * SNAPSHOT_SHARE);
   }
 
   function keepSnapshot(): void {
@@ -233,12 +299,15 @@ export async function openStore(options: StoreOptions): Promise<Store> {
       guarded(() =>
         inTurn(async () => {
           writer.sawClock((handed.tail.at(-1) ?? handed.borrowed.position).hlc);
-          if (borrowed || !(await keepBorrowed(log, identity.tablet, handed))) return false;
-          await reload();
+          const kept = borrowed ? null : await keepBorrowed(log, identity.tablet, handed);
+          if (!kept) return false;
+          // Not read back: a state of a year takes seconds to read.
+          goOnFrom(await loadFrom(log, kept, thisFold));
           peers.postMessage('borrowed');
           return true;
         }),
       ),
+    behind: () => borrowed && { missing: Math.max(0, missing), of: borrowed.count },
     onChange: (listener) => {
       changeListeners.add(listener);
       return () => changeListeners.delete(listener);
@@ -255,7 +324,9 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     },
     readAll: (each) => readFrom(log, null, each),
     close: async () => {
+      isClosed = true;
       clearTimeout(keeping);
+      await checking;
       peers.close();
       log.close();
       cache.close();
@@ -278,6 +349,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
       null,
     );
   }
+  if (borrowed && missing <= 0) checkLater();
   return store;
 }
 
@@ -294,69 +366,4 @@ async function addMissing(log: LogDatabase, entries: readonly Entry[]): Promise<
     await log.entries.bulkAdd(fresh.map(entryToRow));
     return fresh;
   });
-}
-
-async function readFrom(
-  log: LogDatabase,
-  after: FoldPosition | null,
-  each: (entries: readonly Entry[]) => void | Promise<void>,
-): Promise<void> {
-  let from = after === null ? null : orderKey(after);
-  for (;;) {
-    const rows: EntryRow[] = await (from === null
-      ? log.entries.orderBy(orderIndex)
-      : log.entries.where(orderIndex).above(from)
-    )
-      .limit(READ_CHUNK)
-      .toArray();
-    const last = rows.at(-1);
-    if (!last) return;
-    await each(rows.map((row) => row.entry));
-    if (rows.length < READ_CHUNK) return;
-    from = [last.ms, last.n, last.tablet, last.epoch, last.seq];
-  }
-}
-
-/** Folds the whole log, or what comes after a borrowed state. */
-async function foldAll(log: LogDatabase, borrowed: Borrowed | null): Promise<Replica> {
-  // Borrowed of an older fold it is of no use: what is here is folded, and the rest once all is.
-  const from = borrowed?.fold === foldName ? borrowed : null;
-  const replica = from ? createReplica(from) : createReplica();
-  await readFrom(log, from?.position ?? null, (entries) => {
-    foldIn(replica, entries);
-  });
-  return replica;
-}
-
-interface Loaded {
-  readonly replica: Replica;
-  /** Entries in the snapshot gone on from. */
-  readonly keptCount: number;
-  readonly borrowed: Borrowed | null;
-  readonly missing: number;
-}
-
-/** Goes on from a borrowed state while there is one, else from the snapshot where it still fits the log, else folds all. */
-async function loadReplica(log: LogDatabase, cache: CacheDatabase): Promise<Loaded> {
-  const whole = { borrowed: null, missing: 0 };
-  const borrowed = await readBorrowed(log);
-  if (borrowed) {
-    const missing = await countMissing(log, borrowed);
-    const anew = missing === 0 && (await giveBack(log, borrowed));
-    const replica = await foldAll(log, anew ? null : borrowed);
-    return { replica, keptCount: replica.count, borrowed: missing === 0 ? null : borrowed, missing };
-  }
-  const kept = await cache.kept
-    .get('snapshot')
-    .then((row) => row?.value as { version: number; snapshot: Snapshot } | undefined) // written by keepSnapshot only
-    .catch(() => undefined); // a broken cache is no reason not to start
-  if (kept?.version !== FOLD_VERSION) return { replica: await foldAll(log, null), keptCount: 0, ...whole };
-  const { position, count } = kept.snapshot;
-  const before = await countUpTo(log, position);
-  if (before !== count) return { replica: await foldAll(log, null), keptCount: 0, ...whole }; // entries came in late after it was kept
-  const replica = createReplica(kept.snapshot);
-  await readFrom(log, position, (entries) => {
-    foldIn(replica, [...entries].sort(compareEntries));
-  });
-  return { replica, keptCount: count, ...whole };
 }

@@ -64,9 +64,10 @@ export function createSyncLog(store: Store): SyncLog {
         if (own.some((head) => (acked[chainId(head)] ?? 0) < head.seq)) return null;
         return packHanded(handed);
       },
-      take: async (bytes) => {
+      take: async (bytes, from) => {
         const handed = unpackHanded(bytes, foldName);
-        return handed !== null && (await store.borrow(handed));
+        if (!handed) return false;
+        return store.borrow({ ...handed, borrowed: { ...handed.borrowed, from } });
       },
     },
   };

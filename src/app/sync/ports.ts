@@ -61,8 +61,8 @@ export interface SnapshotPort {
   readonly fold: string;
   /** The state of all that this tablet holds; null where there is none to give now. */
   readonly make: () => Promise<Uint8Array | null>;
-  /** True where the state was taken: the log before the cursor then comes in later, in the background. */
-  readonly take: (bytes: Uint8Array) => Promise<boolean>;
+  /** True where the state was taken: the log before the cursor then comes in later, in the background. `from`: the tablet that folded it. */
+  readonly take: (bytes: Uint8Array, from: string | null) => Promise<boolean>;
 }
 
 /** This tablet's name and key. */

@@ -45,8 +45,8 @@ export interface RoundParts {
   readonly status: (change: Partial<SyncStatus>) => void;
 }
 
-/** Pages of one chain on their way at the same time. */
-const PAGES_AT_ONCE = 2;
+/** Pages of one chain on their way at the same time: the server flushes those that wait together in one go. */
+const PAGES_AT_ONCE = 4;
 /** Heads in one offer. */
 const OFFER_AT_ONCE = 2_000;
 
@@ -106,29 +106,36 @@ export function createRounds(parts: RoundParts): Rounds {
   };
 
   /**
-   * Two pages are on their way at a time: while the server writes one down, the next travels. Should the later one arrive
+   * Some pages are on their way at a time: while the server writes one down, the next travel. Should a later one arrive
    * first, it is a gap to the server, is not acknowledged, and goes out again.
    */
   const pushChain = async (head: Head): Promise<CallFailure | null> => {
     const id = chainId(head);
     const held = () => memory.acked[id] ?? 0;
-    const travelling: Promise<CallFailure | null>[] = [];
+    const travelling: { readonly end: number; readonly answer: Promise<CallFailure | null> }[] = [];
     let failure: CallFailure | null = null;
     let sent = held();
     let before = sent;
+    let isGap = false;
     for (;;) {
-      while (!failure && !stuck.has(id) && travelling.length < PAGES_AT_ONCE && sent < head.seq) {
+      while (!failure && !isGap && !stuck.has(id) && travelling.length < PAGES_AT_ONCE && sent < head.seq) {
         const page = takePage(await log.entriesAfter(head, sent, pageEntries));
         const last = page.at(-1);
         if (!last) break;
         sent = last.seq;
-        travelling.push(pushPage(page, head));
+        travelling.push({ end: sent, answer: pushPage(page, head) });
       }
       const next = travelling.shift();
-      if (next) failure ??= await next;
-      else if (failure || stuck.has(id) || held() >= head.seq || held() <= before) return failure;
+      if (next) {
+        failure ??= await next.answer;
+        // Not taken whole: what would be sent now is a gap too, until what is missing went out again.
+        if (held() < next.end) isGap = true;
+        continue;
+      }
+      if (failure || stuck.has(id) || held() >= head.seq || held() <= before) return failure;
       // All have arrived, and some of it was not taken: from there again, as long as there is progress.
-      else before = sent = held();
+      before = sent = held();
+      isGap = false;
     }
   };
 

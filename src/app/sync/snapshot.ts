@@ -1,5 +1,6 @@
 // A new tablet starts from another tablet's folded state instead of from a year of entries. The server only keeps the bytes:
-// it knows no fold. Trust is the plant's own: snapshots come from enrolled tablets only.
+// it knows no fold. Trust is the plant's own: snapshots come from enrolled tablets only, and once the history behind one is here
+// the tablet folds it itself and compares.
 
 import { ok, type Result } from '../../../shared/kit/result.ts';
 import { parseCursor } from '../../../shared/wire/cursor.ts';
@@ -25,7 +26,7 @@ export async function takeSnapshot({ log, caller }: SnapshotParts): Promise<stri
   if (cursor === null || parseCursor(cursor) === null) return null;
   const bytes = await unpack(got.value);
   if (!bytes.ok) return null;
-  return (await port.take(bytes.value)) ? cursor : null;
+  return (await port.take(bytes.value, got.value.headers.get('reelward-snapshot-by'))) ? cursor : null;
 }
 
 /** Gives this tablet's state to the server, for the next new tablet. A failure costs nothing: somebody else will give one. */

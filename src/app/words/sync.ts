@@ -11,6 +11,15 @@ export const syncWords = area({
     waits: 'The server asks to wait',
     refused: 'The server says no',
     aside: (count: number) => plural(count, '1 entry kept aside', `${count} entries kept aside`),
+    history: (share: string) => `History coming in: ${share}`,
+    historyChecked: 'Checking the history',
+    historyTitle: 'History',
+    stillMissing: (missing: string, of: string) => `${missing} of ${of} older entries are not here yet.`,
+    checkedHelp: 'All entries are here. This tablet now works the state out itself and compares.',
+    historyHelp:
+      'This tablet began with the state that another tablet worked out. Loading and checking go on as ever; the log, its exports and traces are not whole here until the rest is in.',
+    notWhole: (missing: string) =>
+      `${missing} older entries are still coming in: the answer would not be whole. The server has them all.`,
   },
   es: {
     live: 'Al día con el servidor',
@@ -21,5 +30,14 @@ export const syncWords = area({
     waits: 'El servidor pide esperar',
     refused: 'El servidor dice que no',
     aside: (count) => plural(count, '1 apunte apartado', `${count} apuntes apartados`),
+    history: (share) => `Llega el historial: ${share}`,
+    historyChecked: 'Comprobando el historial',
+    historyTitle: 'Historial',
+    stillMissing: (missing, of) => `${missing} de ${of} apuntes anteriores aún no están aquí.`,
+    checkedHelp: 'Todos los apuntes están aquí. Esta tableta calcula ahora el estado por sí misma y compara.',
+    historyHelp:
+      'Esta tableta empezó con el estado que calculó otra. Cargar y verificar siguen como siempre; el registro, sus exportaciones y rastreos no están completos aquí hasta que llegue el resto.',
+    notWhole: (missing) =>
+      `Aún llegan ${missing} apuntes anteriores: la respuesta no sería completa. El servidor los tiene todos.`,
   },
 });

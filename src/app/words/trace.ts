@@ -25,6 +25,8 @@ export const traceWords = area({
     noLot: 'no lot on the label',
     save: 'Save as CSV',
     why: 'Around a splice the count cannot tell the exact panel: both lots are given there.',
+    by: { server: 'Answered by the server.', tablet: 'Answered from the log on this tablet.' },
+    more: (count: string) => `Only the oldest ${count} are shown: ask more narrowly, e.g. by lot or reel.`,
     conflictKinds: {
       'slot-loaded-twice': (slots: string) => `${slots} was loaded by two tablets`,
       'reel-on-two-slots': (slots: string) => `One reel is on ${slots}`,
@@ -62,6 +64,9 @@ export const traceWords = area({
     noLot: 'sin lote en la etiqueta',
     save: 'Guardar como CSV',
     why: 'Junto a un empalme la cuenta no decide el panel exacto: allí se dan los dos lotes.',
+    by: { server: 'Respuesta del servidor.', tablet: 'Respuesta del registro de esta tableta.' },
+    more: (count) =>
+      `Solo se muestran los ${count} más antiguos: pregunte por menos, p. ej. por lote o bobina.`,
     conflictKinds: {
       'slot-loaded-twice': (slots) => `${slots} la cargaron dos tabletas`,
       'reel-on-two-slots': (slots) => `Una bobina está en ${slots}`,

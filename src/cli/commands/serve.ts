@@ -88,7 +88,8 @@ function databaseFault(error: unknown): NotUnderstood | null {
 
 async function serve(settings: ServerSettings, io: CommandIo): Promise<number> {
   const stopping = untilAsked();
-  const server = await startServer(settings);
+  const { program } = io;
+  const server = await startServer(program === undefined ? settings : { ...settings, traceProgram: program });
   io.stderr(`Reelward serves at ${server.url}\n`);
   if (server.trust) {
     io.stderr(`How to trust it on a tablet: ${server.trust.url}\nFingerprint: ${server.trust.fingerprint}\n`);

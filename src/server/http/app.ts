@@ -12,6 +12,7 @@ import { addPeopleRoutes } from './people-routes.ts';
 import { Refused, toRefusal, toRefused } from './refuse.ts';
 import { addStaticRoutes } from './static-routes.ts';
 import { addSyncRoutes } from './sync-routes.ts';
+import { addTraceRoutes } from './trace-routes.ts';
 
 /** Key and certificate as PEM. */
 export interface TlsFiles {
@@ -76,6 +77,7 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
   addSyncRoutes(app, context);
   addPeopleRoutes(app, context);
   addExportRoutes(app, context);
+  addTraceRoutes(app, context);
   context.settings.addRoutes?.(app);
   await addStaticRoutes(app, context.settings.appRoot, context.nowMs);
   return app;

@@ -57,12 +57,18 @@ export async function fillFrom(file: string, target: Kysely<Tables>): Promise<{ 
       .executeTakeFirstOrThrow();
     await target.transaction().execute(async (tx) => {
       await copyTables(source, tx);
-      const row = { key: 'server_epoch', value: newEpoch() };
-      await tx
-        .insertInto('meta')
-        .values(row)
-        .onConflict((conflict) => conflict.column('key').doUpdateSet({ value: row.value }))
-        .execute();
+      // Made out of another log.
+      for (const table of ['trace_state', 'trace_stretches', 'trace_serials'] as const)
+        await tx.deleteFrom(table).execute();
+      // The backup may be of an older schema; the tables that it was put into are this program's.
+      const rows = { server_epoch: newEpoch(), schema: String(steps.length) };
+      for (const [key, value] of Object.entries(rows)) {
+        await tx
+          .insertInto('meta')
+          .values({ key, value })
+          .onConflict((conflict) => conflict.column('key').doUpdateSet({ value }))
+          .execute();
+      }
     });
     return { entries: Number(count.n) };
   } finally {

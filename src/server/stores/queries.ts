@@ -7,6 +7,7 @@ import { appendBatches, firstRoot, type InsertEntries, readHead } from './append
 import { newEpoch } from './migrate.ts';
 import type { Signal, Store, StoredEntry, Tablet } from './store.ts';
 import type { Dialect, Tables } from './tables.ts';
+import { traceQueries } from './trace-queries.ts';
 
 /** What a database's own folder adds. */
 export interface StoreParts {
@@ -63,6 +64,7 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
     ...logQueries(db, parts),
     ...tabletQueries(db),
     ...peopleQueries(db),
+    ...traceQueries(db, parts.appendTransaction),
     claimNonce: parts.claimNonce,
     tell: parts.tell,
     watch: parts.watch,

@@ -108,6 +108,59 @@ export interface Aside {
   readonly text: string;
 }
 
+/** A piece of the state that the trace's index was folded to. */
+export interface TraceRow {
+  readonly part: string;
+  readonly key: string;
+  readonly value: string;
+}
+
+/** A stretch of panels that a tape served, told once nothing can change it any more. `body` is the whole as JSON. */
+export interface TraceStretch {
+  readonly run: string;
+  readonly slot: string;
+  readonly feeder: string | null;
+  readonly reel: string | null;
+  readonly part: string;
+  readonly lot: string | null;
+  readonly who: string | null;
+  readonly atMs: number;
+  readonly body: string;
+}
+
+/** A scanned panel: its code, and its number within the run. */
+export interface TraceSerial {
+  readonly serial: string;
+  readonly run: string;
+  readonly panel: number;
+  readonly at: string;
+}
+
+/** How the trace's index goes on from one place of the log to the next; all of it or nothing is kept. */
+export interface TraceChange {
+  /** The place that it goes on from; null for an index that begins anew, whatever was there before. */
+  readonly from: string | null;
+  readonly to: string;
+  readonly put: readonly TraceRow[];
+  readonly drop: readonly Pick<TraceRow, 'part' | 'key'>[];
+  readonly stretches: readonly TraceStretch[];
+  readonly serials: readonly TraceSerial[];
+}
+
+/** Which stretches are asked for: every field given must fit. */
+export interface TraceWanted {
+  readonly run?: string;
+  readonly slot?: string;
+  readonly feeder?: string;
+  readonly reel?: string;
+  readonly part?: string;
+  readonly lot?: string;
+  readonly who?: string;
+  /** When they began, ms since 1970, both included. */
+  readonly fromMs?: number;
+  readonly toMs?: number;
+}
+
 /** What other processes on the same database are told. */
 export type Signal = { readonly kind: 'appended' } | { readonly kind: 'revoked'; readonly tablet: string };
 
@@ -171,6 +224,20 @@ export interface Store {
   readonly clearTries: (person: string) => Promise<void>;
   readonly putSnapshot: (snapshot: Snapshot) => Promise<void>;
   readonly snapshot: (fold: string | null) => Promise<Snapshot | null>;
+  /** The place of the log that the trace's index was made up to; null where there is none. */
+  readonly tracePlace: () => Promise<string | null>;
+  /** The index's state, some rows at a time, after a row in the order of part and key. */
+  readonly traceState: (
+    after: Pick<TraceRow, 'part' | 'key'> | null,
+    limit: number,
+  ) => Promise<readonly TraceRow[]>;
+  /** False, and nothing done, where the index is not at `from`: another process moved it. */
+  readonly moveTrace: (change: TraceChange) => Promise<boolean>;
+  /** Bodies of the stretches wanted, oldest first. */
+  readonly traceStretches: (wanted: TraceWanted, limit: number) => Promise<readonly string[]>;
+  /** Scanned panels of some runs, in the order in which they were scanned. */
+  readonly traceSerials: (runs: readonly string[]) => Promise<readonly TraceSerial[]>;
+  readonly traceSerial: (serial: string) => Promise<TraceSerial | null>;
   /** Drops what has run out: codes, sessions, nonces. */
   readonly sweep: (nowMs: number) => Promise<void>;
 

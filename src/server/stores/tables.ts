@@ -83,9 +83,26 @@ export interface Tables {
     at_ms: number;
     bytes: ColumnType<Uint8Array, Uint8Array, Uint8Array>;
   };
+  trace_state: { part: string; key: string; value: string };
+  trace_stretches: StretchesTable;
+  trace_serials: { serial: string; run: string; panel: number; at: string };
 }
 
-/** Tables that a backup carries, in the order in which they are copied. Nonces and sessions do not outlive a restore. */
+/** Where material was, one row for each time: what a question may name, and the whole as JSON. */
+export interface StretchesTable {
+  id: number;
+  run: string;
+  slot: string;
+  feeder: string | null;
+  reel: string | null;
+  part: string;
+  lot: string | null;
+  who: string | null;
+  at_ms: number;
+  body: string;
+}
+
+/** Tables that a backup carries, in the order in which they are copied. Nonces and sessions do not outlive a restore; the trace's index is made anew. */
 export const backupTables = [
   'meta',
   'entries',
@@ -104,7 +121,7 @@ export type Dialect = 'sqlite' | 'postgres';
 export type Step = (db: Kysely<Tables>, dialect: Dialect) => Promise<void>;
 
 /** Every step, oldest first; the schema's version is how many were taken. */
-export const steps: readonly Step[] = [firstTables];
+export const steps: readonly Step[] = [firstTables, traceTables];
 
 async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
   // SQLite keeps every integer in 64 bits under the name `integer`; PostgreSQL's `integer` has 32.
@@ -219,4 +236,45 @@ async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> 
     .addColumn('at_ms', whole, (c) => c.notNull())
     .addColumn('bytes', binary, (c) => c.notNull())
     .execute();
+}
+
+/** The log as an index for questions: made out of `entries`, and made anew where it is lost. */
+async function traceTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
+  const whole = dialect === 'sqlite' ? sql`integer` : sql`bigint`;
+  const text = dialect === 'sqlite' ? sql`text` : sql`text collate "C"`;
+  const { schema } = db;
+  await schema
+    .createTable('trace_state')
+    .addColumn('part', text, (c) => c.notNull())
+    .addColumn('key', text, (c) => c.notNull())
+    .addColumn('value', text, (c) => c.notNull())
+    .addPrimaryKeyConstraint('trace_state_name', ['part', 'key'])
+    .execute();
+  await schema
+    .createTable('trace_stretches')
+    .addColumn('id', whole, (c) => c.primaryKey())
+    .addColumn('run', text, (c) => c.notNull())
+    .addColumn('slot', text, (c) => c.notNull())
+    .addColumn('feeder', text)
+    .addColumn('reel', text)
+    .addColumn('part', text, (c) => c.notNull())
+    .addColumn('lot', text)
+    .addColumn('who', text)
+    .addColumn('at_ms', whole, (c) => c.notNull())
+    .addColumn('body', text, (c) => c.notNull())
+    .execute();
+  for (const column of ['run', 'slot', 'feeder', 'reel', 'part', 'lot', 'who', 'at_ms'] as const)
+    await schema
+      .createIndex(`trace_stretches_${column}`)
+      .on('trace_stretches')
+      .columns([column, 'id'])
+      .execute();
+  await schema
+    .createTable('trace_serials')
+    .addColumn('serial', text, (c) => c.primaryKey())
+    .addColumn('run', text, (c) => c.notNull())
+    .addColumn('panel', whole, (c) => c.notNull())
+    .addColumn('at', text, (c) => c.notNull())
+    .execute();
+  await schema.createIndex('trace_serials_run').on('trace_serials').columns(['run', 'panel']).execute();
 }

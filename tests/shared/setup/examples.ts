@@ -95,6 +95,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   },
   'label.withdrawn': { rule: 'Glen labels', reason: 'supplier prints MH10.8.2 now', by: 'ana' },
   'log.exported': { format: 'csv', filter: '{}', rows: 10 },
+  'state.differed': { from: 'b7-front', entries: 1200, parts: ['slots', 'reels'] },
   'checklist.template': {
     ...{ template: 'changeover-brae', version: 2, purpose: 'changeover' },
     title: { en: 'Changeover', es: 'Cambio' },

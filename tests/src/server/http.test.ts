@@ -12,6 +12,7 @@ import { type WireCode, wireCodes } from '../../../shared/wire/codes.ts';
 import { entryBytes, unpackedBytes } from '../../../shared/wire/limits.ts';
 import { pushedSchema, refusalSchema } from '../../../shared/wire/messages.ts';
 import { entryText, formatProof, requestText } from '../../../shared/wire/signing.ts';
+import { wireVersion } from '../../../shared/wire/version.ts';
 import { newNonce } from '../../../src/app/sync/key.ts';
 import { makeChain } from '../../contract/entries.ts';
 import { enrolAt, newTablet, startTestServer, type TestServer, type TestTablet } from './tablets.ts';
@@ -96,7 +97,7 @@ describe('a request', () => {
   const good = page(makeChain({ tablet: 't9', count: 1 }));
   const rows: readonly (readonly [string, Signed, number, WireCode])[] = [
     ['in no version', { headers: { 'reelward-wire': '' } }, 400, 'wire-unreadable'],
-    ['in a version to come', { headers: { 'reelward-wire': '2' } }, 426, 'wire-too-new'],
+    ['in a version to come', { headers: { 'reelward-wire': String(wireVersion + 1) } }, 426, 'wire-too-new'],
     [
       'in a version that never was',
       { headers: { 'reelward-wire': '1; drop table' } },

@@ -8,7 +8,7 @@ import { createAppender } from '../../../src/server/appender.ts';
 import { draftText } from '../../../src/server/canonical.ts';
 import { isPlainEntry } from '../../../src/server/envelope.ts';
 import { createSignatureQueue } from '../../../src/server/signatures.ts';
-import type { Appended } from '../../../src/server/stores/store.ts';
+import type { Appended, Checked } from '../../../src/server/stores/store.ts';
 import { makeChain, newKey, toChecked } from '../../contract/entries.ts';
 
 const [entry] = makeChain({ tablet: 't1', count: 1 });
@@ -115,6 +115,7 @@ describe('`createAppender()`', () => {
   it('joins what waits at the same time into one append, and answers each by itself', async () => {
     const sizes: number[] = [];
     const store = {
+      marks: async () => [],
       append: async (batches: readonly { readonly sender: string }[]) => {
         sizes.push(batches.length);
         return batches.map(({ sender }) => answer(sender));
@@ -130,6 +131,7 @@ describe('`createAppender()`', () => {
   it('that fails tells all who waited, and goes on with the next', async () => {
     let fails = true;
     const store = {
+      marks: async () => [],
       append: async (batches: readonly { readonly sender: string }[]) => {
         if (fails) throw new Error('disk full');
         return batches.map(({ sender }) => answer(sender));
@@ -141,5 +143,33 @@ describe('`createAppender()`', () => {
     fails = false;
     expect((await appender.append('c', [])).acks[0]?.tablet).toBe('c');
     await appender.drained();
+  });
+
+  it('lets a page that overtook the one before it wait for that, and one without such a page for a moment only', async () => {
+    const taken: number[] = [];
+    const store = {
+      marks: async () => [{ tablet: 't1', epoch: 'e1', seq: taken.at(-1) ?? 0 }],
+      append: async (
+        batches: readonly { readonly sender: string; readonly entries: readonly Checked[] }[],
+      ) => {
+        for (const { entries } of batches) taken.push(...entries.map((one) => one.seq));
+        return batches.map(({ sender }) => answer(sender));
+      },
+    };
+    const pages = makeChain({ tablet: 't1', count: 8 }).map((one) => toChecked(one));
+    const page = (from: number) => pages.slice(from, from + 2);
+    const appender = createAppender(store, () => 0);
+    await appender.append('t1', page(0));
+    await Promise.all([6, 4, 2].map((from) => appender.append('t1', page(from))));
+    expect(taken).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
+    // What another process took in meanwhile is asked for; what nobody has goes to the store, which calls it a gap.
+    taken.push(20);
+    const late = makeChain({ tablet: 't1', count: 31 }).map((one) => toChecked(one));
+    await appender.append('t1', late.slice(20, 22));
+    await appender.append('t1', late.slice(29, 30));
+    expect(taken.slice(-3)).toEqual([21, 22, 30]);
+    const stopped = appender.append('t1', late.slice(30));
+    await appender.drained();
+    await stopped;
   });
 });

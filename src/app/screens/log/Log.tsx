@@ -6,6 +6,7 @@ import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { filterToTest } from '../../../../shared/log/export.ts';
 import { verdicts } from '../../../../shared/setup/vocabulary.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { useNotWhole } from '../../behind.ts';
 import { saveFile } from '../../device/save-file.ts';
 import { useRefusal } from '../../may.ts';
 import { address, place } from '../../router.ts';
@@ -20,6 +21,7 @@ import { EntryDialog } from './EntryDialog.tsx';
 import { EntryRow } from './EntryRow.tsx';
 import { type ExportFormat, exportFormats, exportName, exportStore } from './export-log.ts';
 import { firstFilters, type LogFilters, type Span, spans, toExportFilter } from './model.ts';
+import { NotWhole } from './NotWhole.tsx';
 import { Trace } from './Trace.tsx';
 import './log.css';
 
@@ -51,6 +53,7 @@ export function Log() {
           </a>
         ))}
       </nav>
+      <NotWhole />
       {page === 'entries' && <Entries />}
       {page === 'trace' && <Trace />}
       {page === 'conflicts' && <Conflicts />}
@@ -90,7 +93,8 @@ function Entries() {
     };
   }, [filters, wanted, app.tick.value]);
 
-  const refused = useRefusal('export-log');
+  const notWhole = useNotWhole();
+  const refused = useRefusal('export-log') ?? notWhole;
 
   async function save(format: ExportFormat): Promise<void> {
     setBusy(words.exporting);
@@ -132,7 +136,7 @@ function Entries() {
           </Button>
         ))}
         <span class="grow" />
-        <Button onPress={() => void check()} testId="check-seals">
+        <Button onPress={() => void check()} disabledReason={notWhole} testId="check-seals">
           {words.check}
         </Button>
       </div>

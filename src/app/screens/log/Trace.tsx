@@ -1,11 +1,14 @@
-// Quality's question, answered from the log on this tablet: which panels carry a lot, what is on a panel.
+// Quality's question: which panels carry a lot, what is on a panel. Answered by the server where it is reached, since it keeps an
+// index of the plant's whole log; else from the log on this tablet.
 
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { guardFormula } from '../../../../shared/log/export-rows.ts';
 import { personByBadge } from '../../../../shared/setup/people.ts';
 import { type TracedPanel, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
 import { emptyTrace, type TraceIndex, traceEntry } from '../../../../shared/trace/stretches.ts';
+import { tracedSchema } from '../../../../shared/wire/messages.ts';
 import { useApp } from '../../app.ts';
+import { useNotWhole } from '../../behind.ts';
 import { saveFile } from '../../device/save-file.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -17,14 +20,16 @@ const kinds = ['lot', 'reel', 'part', 'feeder', 'panel'] as const;
 type Kind = (typeof kinds)[number];
 
 /** What was found, with the question it answers. */
-type Found =
-  | { readonly kind: 'places'; readonly text: string; readonly places: readonly TracedPlace[] }
-  | { readonly kind: 'panel'; readonly text: string; readonly panel: TracedPanel | null };
+type Found = { readonly text: string; readonly by: 'server' | 'tablet' } & (
+  | { readonly kind: 'places'; readonly places: readonly TracedPlace[]; readonly more: boolean }
+  | { readonly kind: 'panel'; readonly panel: TracedPanel | null }
+);
 
 export function Trace() {
   const app = useApp();
   const words = say(traceWords);
   const refusal = useRefusal('export-log');
+  const notWhole = useNotWhole();
   const [kind, setKind] = useState<Kind>('lot');
   const [text, setText] = useState('');
   const [read, setRead] = useState<number | null>(null);
@@ -44,13 +49,20 @@ export function Trace() {
   async function ask(): Promise<void> {
     const wanted = text.trim();
     if (wanted === '') return;
+    setFound((await askServer(app, kind, wanted)) ?? (await askTablet(wanted)));
+  }
+
+  async function askTablet(wanted: string): Promise<Found | null> {
+    if (notWhole !== null) {
+      app.notice.value = { tone: 'care', text: notWhole };
+      return null;
+    }
     const index = await readIndex(app, setRead);
     setRead(null);
-    setFound(
-      kind === 'panel'
-        ? { kind: 'panel', text: wanted, panel: tracePanel(index, wanted) }
-        : { kind: 'places', text: wanted, places: tracePlaces(index, { [kind]: wanted }) },
-    );
+    const common = { text: wanted, by: 'tablet' } as const;
+    return kind === 'panel'
+      ? { ...common, kind, panel: tracePanel(index, wanted) }
+      : { ...common, kind: 'places', places: tracePlaces(index, { [kind]: wanted }), more: false };
   }
 
   return (
@@ -96,7 +108,10 @@ export function Trace() {
             {found.places.map((place) => (
               <Place key={`${place.entry}${place.run}${place.slot}`} place={place} />
             ))}
-            <p class="soft">{words.why}</p>
+            {found.more && <p class="caution">{words.more(formatCount(found.places.length))}</p>}
+            <p class="soft">
+              {words.why} {words.by[found.by]}
+            </p>
             <Button
               disabledReason={refusal}
               onPress={() =>
@@ -113,6 +128,18 @@ export function Trace() {
       {found?.kind === 'panel' && <Panel text={found.text} panel={found.panel} />}
     </div>
   );
+}
+
+/** The server's answer: it keeps an index of the whole log. Null where it does not answer, or has not all of the log in it yet. */
+async function askServer(app: ReturnType<typeof useApp>, kind: Kind, text: string): Promise<Found | null> {
+  const caller = (await app.connection.value?.caller()) ?? null;
+  // What is written here and not sent yet would be missing in the answer.
+  if (!caller || (app.sync.value?.backlog ?? 1) > 0) return null;
+  const answer = await caller.call('/api/trace', tracedSchema, { json: { [kind]: text } });
+  if (!answer.ok || answer.value.behind > 0) return null;
+  const { places, panel, more } = answer.value;
+  const common = { text, by: 'server' } as const;
+  return kind === 'panel' ? { ...common, kind, panel } : { ...common, kind: 'places', places, more };
 }
 
 /** Builds the index from the whole log, chunk by chunk, so that the page stays alive meanwhile. */

@@ -2,13 +2,15 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { useApp } from '../../../app.ts';
+import { sayShare, useBehind } from '../../../behind.ts';
 import { deviceClock } from '../../../device/clock.ts';
 import { place } from '../../../router.ts';
 import type { SyncStatus } from '../../../sync/ports.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { sayCause, serverWords } from '../../../words/server.ts';
-import { formatSpan, say } from '../../../words/words.ts';
+import { syncWords } from '../../../words/sync.ts';
+import { formatCount, formatSpan, say } from '../../../words/words.ts';
 import { Join } from './Join.tsx';
 import { Lead } from './Lead.tsx';
 import './server.css';
@@ -53,6 +55,8 @@ export function Server() {
 function Standing({ status, plant }: { readonly status: SyncStatus; readonly plant: string | null }) {
   const app = useApp();
   const words = say(serverWords);
+  const history = say(syncWords);
+  const behind = useBehind();
   app.nowMs.value; // the span since the last answer grows
   const { lastAnswerMs, backlog, clockOffMs, reason, aside, phase } = status;
   const ago = lastAnswerMs === null ? null : Math.max(0, (deviceClock.nowMs() - lastAnswerMs) / 1000);
@@ -75,6 +79,16 @@ function Standing({ status, plant }: { readonly status: SyncStatus; readonly pla
         <dd>{ago === null ? words.never : words.ago(formatSpan(ago))}</dd>
         <dt>{words.backlog}</dt>
         <dd data-testid="backlog">{backlog === 0 ? words.nothing : words.entries(backlog)}</dd>
+        {behind && (
+          <>
+            <dt>{history.historyTitle}</dt>
+            <dd data-testid="behind">
+              {behind.missing > 0
+                ? `${history.history(sayShare(behind))}. ${history.stillMissing(formatCount(behind.missing), formatCount(behind.of))} ${history.historyHelp}`
+                : history.checkedHelp}
+            </dd>
+          </>
+        )}
         <dt>{words.clock}</dt>
         <dd>{!isOff ? words.clockRight : clockOffMs > 0 ? words.clockBehind(off) : words.clockAhead(off)}</dd>
         {reason !== null && (

@@ -1,0 +1,95 @@
+// Answers to quality's questions out of the kept index: what the store holds of it and what the keeper holds, joined for the
+// material or the panel asked for, and then asked as any index is.
+
+import { emptyState } from '../../../shared/setup/state.ts';
+import {
+  type TracedPanel,
+  type TracedPlace,
+  type TraceQuestion,
+  tracePanel,
+  tracePlaces,
+} from '../../../shared/trace/ask.ts';
+import { addSettled } from '../../../shared/trace/parts.ts';
+import {
+  emptyTrace,
+  type SerialPanel,
+  type Stretch,
+  type TraceIndex,
+} from '../../../shared/trace/stretches.ts';
+import type { Store } from '../stores/store.ts';
+import { fromBody } from './fold.ts';
+import type { TraceKeeper } from './keeper.ts';
+
+/** Places in one answer; a common part of a year has more, and each can name hundreds of panels. */
+const PLACES_AT_MOST = 300;
+
+/** An answer, and how far the index was behind the log, in entries. */
+export interface TraceAnswer {
+  readonly places: readonly TracedPlace[];
+  /** True where there are more than are answered. */
+  readonly more: boolean;
+  readonly behind: number;
+}
+
+interface Parts {
+  readonly store: Pick<Store, 'traceStretches' | 'traceSerials' | 'traceSerial'>;
+  readonly keeper: TraceKeeper;
+}
+
+/** Where material was. */
+export async function answerPlaces({ store, keeper }: Parts, question: TraceQuestion): Promise<TraceAnswer> {
+  const { index, behind } = await keeper.tip();
+  const { from, to, ...named } = question;
+  const wanted = {
+    ...named,
+    ...(from === undefined ? {} : { fromMs: Date.parse(from) }),
+    ...(to === undefined ? {} : { toMs: Date.parse(to) }),
+  };
+  const bodies = await store.traceStretches(wanted, PLACES_AT_MOST + 1);
+  const kept = bodies.slice(0, PLACES_AT_MOST).map(fromBody);
+  const newest = index.stretches.filter((stretch) =>
+    (['lot', 'reel', 'part', 'feeder', 'slot', 'who', 'run'] as const).every(
+      (name) => question[name] === undefined || stretch[name] === question[name],
+    ),
+  );
+  const joined = await join({ store, index }, [...kept, ...newest]);
+  return { places: tracePlaces(joined, question), more: bodies.length > PLACES_AT_MOST, behind };
+}
+
+/** What is on one panel: by its code, or by its number within `run`. */
+export async function answerPanel(
+  { store, keeper }: Parts,
+  panel: string,
+  run: string | undefined,
+): Promise<{ readonly panel: TracedPanel | null; readonly behind: number }> {
+  const { index, behind } = await keeper.tip();
+  const scanned = index.serials.get(panel) ?? (await store.traceSerial(panel));
+  const runs = [...index.state.runs.keys()];
+  const wanted = scanned?.run ?? run ?? (runs.length === 1 ? runs[0] : undefined);
+  if (wanted === undefined) return { panel: null, behind };
+  const kept = (await store.traceStretches({ run: wanted }, Number.MAX_SAFE_INTEGER)).map(fromBody);
+  const newest = index.stretches.filter((stretch) => stretch.run === wanted);
+  const joined = await join({ store, index }, [...kept, ...newest], [wanted]);
+  return { panel: tracePanel(joined, panel, wanted), behind };
+}
+
+/** An index of these stretches, with their runs and scanned panels. */
+async function join(
+  { store, index }: Pick<Parts, 'store'> & { readonly index: TraceIndex },
+  stretches: readonly Stretch[],
+  named: readonly string[] = [],
+): Promise<TraceIndex> {
+  const runs = [...new Set([...named, ...stretches.map((stretch) => stretch.run)])];
+  const joined = { ...emptyTrace(), state: emptyState() };
+  const serials: SerialPanel[] = [...(await store.traceSerials(runs))];
+  for (const run of runs) {
+    const known = index.state.runs.get(run);
+    if (known) joined.state.runs.set(run, known);
+    for (const serial of index.serialByPanel.get(run)?.values() ?? []) {
+      const scanned = index.serials.get(serial);
+      if (scanned) serials.push(scanned);
+    }
+  }
+  addSettled(joined, { stretches, serials });
+  return joined;
+}
