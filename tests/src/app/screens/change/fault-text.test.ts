@@ -11,10 +11,10 @@ const said = (...feeders: (readonly [slot: string, part: string, width: number])
   ).map(faultText);
 
 describe('faultText()', () => {
-  test('says which feeder is past the end of its bank and by how many positions, each on its own', () => {
+  test('tells a feeder that reaches past the end of its bank from a slot that the bank does not have', () => {
     expect(said(['M1-F-020', 'L-400', 3], ['M1-F-019', 'C-9', 1], ['M1-F-021', 'R-1', 1])).toEqual([
       'L-400 on M1-F-020 reaches 2 positions past the end of its bank.',
-      'R-1 on M1-F-021 reaches one position past the end of its bank.',
+      'There is no M1-F-021 for R-1: its bank has 20 slots.',
       'R-1 on M1-F-021 reaches into the place of L-400 (M1-F-020).',
     ]);
   });
