@@ -1,6 +1,6 @@
 import { area, plural } from './words.ts';
 
-/** What was put elsewhere since a cart was filled, and where. */
+/** What of a cart does not fit, and the slot that keeps it out. */
 interface UnfitFacts {
   readonly thing: string;
   readonly at: string;
