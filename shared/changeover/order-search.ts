@@ -207,6 +207,8 @@ export function* annealOrder(
   let energy = judge.rebase(current, 0);
   let best = { sequence: current.slice(), lateMinutes: judge.late(), changes: judge.changes() };
   const isWhole = model.isUnit && !model.isTimed;
+  // With much room feeders stay for long, and jobs a few places apart tell little.
+  const isTight = isWhole && 2 * model.room <= model.partCount;
   const glance = options.glance ?? GLANCE;
   const hot = options.hot ?? 0.4;
   const cold = options.cold ?? 0.15;
@@ -238,7 +240,7 @@ export function* annealOrder(
       const change = sharedChange(row, step);
       if (change < 0 && chance() > Math.exp(change / glance)) continue;
       applyStraight(step, first, { current, trial });
-      if (isWhole) {
+      if (isTight) {
         looks++;
         const over = nearLoss(row, step, trial) - HOPELESS;
         if (over > 0 && chance() > Math.exp(-over)) {
