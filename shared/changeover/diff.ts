@@ -45,8 +45,10 @@ export interface SetupFault {
   readonly part: string;
   /** The entry that it clashes with. */
   readonly with?: { readonly slot: string; readonly part: string };
-  /** Positions past the end of the bank. */
+  /** Positions past the end of the bank, where the slot itself exists. */
   readonly over?: number;
+  /** Last slot of the bank, where the bank exists and the slot lies past it. */
+  readonly last?: number;
 }
 
 /** Last position of each bank, by `machine-bank`; a bank that is not listed does not exist. */
@@ -69,8 +71,10 @@ export function setupFaults(
     const place = parseSlot(feeder.slot);
     if (banks !== undefined) {
       const last = Object.hasOwn(banks, place.row) ? banks[place.row] : undefined;
-      const end = (place.number ?? 1) + (place.number === null ? 0 : feeder.width - 1);
-      if (last === undefined || (place.number ?? 1) < 1) faults.push({ code: 'slot-unknown', ...facts });
+      const start = place.number ?? 1;
+      const end = start + (place.number === null ? 0 : feeder.width - 1);
+      if (last === undefined || start < 1) faults.push({ code: 'slot-unknown', ...facts });
+      else if (start > last) faults.push({ code: 'slot-unknown', ...facts, last });
       else if (end > last) faults.push({ code: 'slot-unknown', ...facts, over: end - last });
     }
     let clash: PlacedFeeder | undefined;

@@ -1,14 +1,20 @@
 // What happens when a cart docks: which of its places load, what stands on the line in those slots and goes off, and what the log has
-// put elsewhere since the cart was filled. Only places made ready for the setup asked for count; a verdict for another setup says nothing.
+// put elsewhere since the cart was filled, and which wide feeders would stand in another's place. Only places made ready for the setup
+// asked for count; a verdict for another setup says nothing.
 
 import { compareSlots } from '../setup/address.ts';
 import { blockOn } from '../setup/fold-material.ts';
 import { type CartPlace, type FloorState, type SlotState, slotKey } from '../setup/state.ts';
+import { loadedFeeders, widthOf } from './loaded.ts';
+import { positionsOf } from './slots.ts';
 
-/** A place that no longer fits: its feeder or reel stands on a slot, or its material was blocked. `at` null where it was blocked. */
+/**
+ * A place that does not fit: its feeder or reel stands on a slot (`at`), its material was blocked (`at` null), or its feeder takes
+ * a position of one that stands there and stays, or of one that the cart brings too (`neighbour`, which stands on `at`).
+ */
 export interface UnfitPlace {
   readonly place: CartPlace;
-  readonly why: 'feeder-loaded' | 'reel-loaded' | 'blocked';
+  readonly why: 'feeder-loaded' | 'reel-loaded' | 'blocked' | 'neighbour';
   readonly at: { readonly line: string; readonly slot: string } | null;
 }
 
@@ -36,9 +42,37 @@ export function dockingOf(
     .sort((a, b) => compareSlots(a.slot, b.slot));
   const unfit = places.flatMap((place) => unfitOf(state, place) ?? []);
   const out = new Set(unfit.map(({ place }) => place));
-  const ready = places.filter((place) => !out.has(place));
+  let ready = places.filter((place) => !out.has(place));
+  // What is left out leaves its slot as it is, which may be in the way of the next.
+  for (;;) {
+    const clash = firstClash(state, ready, more);
+    if (clash === null) break;
+    unfit.push(clash);
+    ready = ready.filter((place) => place !== clash.place);
+  }
+  unfit.sort((a, b) => compareSlots(a.place.slot, b.place.slot));
   const off = ready.flatMap((place) => state.slots.get(slotKey(more.line, place.slot)) ?? []);
   return { places, ready, off, unfit, others: all.length - places.length };
+}
+
+/** The first place whose feeder takes a position of a neighbour; as in `setupFaults`, only addresses with numbers have neighbours. */
+function firstClash(
+  state: FloorState,
+  ready: readonly CartPlace[],
+  { line, setup }: { readonly line: string; readonly setup: string },
+): UnfitPlace | null {
+  const replaced = new Set(ready.map(({ slot }) => slot));
+  const taken = new Map<string, string>();
+  for (const { slot, width } of loadedFeeders(state, line)) {
+    if (!replaced.has(slot)) for (const position of positionsOf(slot, width)) taken.set(position, slot);
+  }
+  for (const place of ready) {
+    const positions = positionsOf(place.slot, widthOf(state, place, [setup]));
+    const neighbour = positions.map((position) => taken.get(position)).find((slot) => slot !== undefined);
+    if (neighbour !== undefined) return { place, why: 'neighbour', at: { line, slot: neighbour } };
+    for (const position of positions) taken.set(position, place.slot);
+  }
+  return null;
 }
 
 function unfitOf(state: FloorState, place: CartPlace): UnfitPlace | null {

@@ -84,6 +84,12 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
   const oldestBefore = new Int32Array(n + 1);
   const freeBefore = new Int32Array(n + 1);
   const keptBefore = new Int32Array(n + 1);
+  // Parts used before each place of the base: nothing else is worth looking back for.
+  const seenLowBefore = new Int32Array(n + 1);
+  const seenHighBefore = new Int32Array(n + 1);
+  // Parts that a job could keep at the very most, and their sum before each place of the base.
+  const most = bitsLow.map((word, job) => bitCount(word) + bitCount(bitsHigh[job]!));
+  const mostBefore = new Int32Array(n + 1);
   // The base itself, and the units free beside each of its jobs.
   const held = new Uint16Array(n);
   const beside = new Int32Array(n);
@@ -106,6 +112,11 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
     let kept = keptBefore[from]!;
     let oldest = oldestBefore[from]!;
     let looks = 0;
+    let seenLow = seenLowBefore[from]!;
+    let seenHigh = seenHighBefore[from]!;
+    // What the changed places ahead could keep at the very most, and what must be kept after them for the step to stand a chance.
+    let still = mostBefore[to + 1]! - mostBefore[from]!;
+    let need = keptBefore[to + 1]! - mayLose;
     for (let i = oldest, at = from * stride + oldest; i < from; i++, at++) since[i] = sinceBefore[at]!;
     for (let k = from; k < n; k++) {
       if (k > to + 1 && free === freeBefore[k]! && isBack(k, to, free, oldest)) {
@@ -117,6 +128,8 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
       if (save) {
         for (let i = oldest, at = k * stride + oldest; i < k; i++, at++) sinceBefore[at] = since[i]!;
         freeBefore[k] = free;
+        seenLowBefore[k] = seenLow;
+        seenHighBefore[k] = seenHigh;
         keptBefore[k] = kept;
         oldestBefore[k] = oldest;
       }
@@ -130,15 +143,21 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
         low[k] = restLow;
         high[k] = restHigh;
         room = freeBeside[job]!;
-        if (save) beside[k] = room;
+        still -= most[job]!;
+        if (save) {
+          beside[k] = room;
+          mostBefore[k + 1] = mostBefore[k]! + most[job]!;
+        }
       } else room = beside[k]!;
+      const hereLow = restLow;
+      const hereHigh = restHigh;
       if (k > 0) {
         const foundLow = restLow & low[k - 1]!;
         const foundHigh = restHigh & high[k - 1]!;
         kept += bitCount(foundLow) + bitCount(foundHigh);
-        restLow ^= foundLow;
-        restHigh ^= foundHigh;
-        for (let p = k - 2; free > 0 && p + 1 >= oldest && (restLow | restHigh) !== 0 && p >= 0; p--) {
+        restLow = (restLow ^ foundLow) & seenLow;
+        restHigh = (restHigh ^ foundHigh) & seenHigh;
+        for (let p = k - 2; p >= 0 && free > 0 && p + 1 >= oldest && (restLow | restHigh) !== 0; p--) {
           looks++;
           const commonLow = restLow & low[p]!;
           const commonHigh = restHigh & high[p]!;
@@ -166,11 +185,14 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
           }
           if (q <= oldest) while (oldest < k && since[oldest] === 0) oldest++;
         }
-        if (k >= to && !save && keptBefore[k + 1]! - kept > mayLose) {
+        if (k > to) need = keptBefore[k + 1]! - mayLose;
+        if (!save && kept + still < need) {
           work += k - from + 1 + looks * LOOK_WORK;
           return -1;
         }
       }
+      seenLow |= hereLow;
+      seenHigh |= hereHigh;
       if (free < room) {
         if (free === 0) oldest = k;
         since[k] = room - free;

@@ -1,7 +1,8 @@
 // The steps by which the search for an order of jobs changes a sequence.
 // Method: a block of up to four jobs moves next to a job that has much in common with its first or last one, perhaps turned
 // round; or a stretch is turned round so that two such jobs meet. Some steps are drawn blindly, so that every order can be
-// reached. What a step does to the parts shared by neighbours is read off a table, without counting.
+// reached. What a step does to the parts shared by neighbours, and by jobs up to three places apart, is read off a table, without
+// counting.
 // Refused: exchanging two jobs; a block of one moved twice does the same.
 
 import type { Chance } from '../kit/chance.ts';
@@ -197,4 +198,48 @@ export function applyBound(step: Step, places: readonly number[], { current, tri
   places.forEach((place, at) => {
     trial[place] = after[at]!;
   });
+}
+
+/**
+ * Feeders that two jobs save for each part they share, one, two and three places apart: a straight line through counted steps of the
+ * published 40-job instances.
+ */
+const SAVED_BY_DISTANCE = [0.9, 0.5, 0.3] as const;
+
+/** Feeders saved by parts that jobs share across the seam before place `start`, those after it taken up to place `end` only. */
+function savedAcross(row: SearchRow, sequence: Uint16Array, start: number, end: number): number {
+  const { shared, n } = row;
+  const [next, second, third] = SAVED_BY_DISTANCE;
+  if (start < 1 || start >= n) return 0;
+  const left = sequence[start - 1]!;
+  const right = sequence[start]! * n;
+  let saved = next * shared[right + left]!;
+  if (start > 1) saved += second * shared[right + sequence[start - 2]!]!;
+  if (start > 2) saved += third * shared[right + sequence[start - 3]!]!;
+  if (start >= end) return saved;
+  const after = sequence[start + 1]! * n;
+  saved += second * shared[after + left]!;
+  if (start > 1) saved += third * shared[after + sequence[start - 2]!]!;
+  if (start + 1 < end) saved += third * shared[sequence[start + 2]! * n + left]!;
+  return saved;
+}
+
+/** About so many feeders more by a step that has made `trial` of `current`, told from the jobs near its seams. */
+export function nearLoss(row: SearchRow, step: Step, trial: Uint16Array): number {
+  const { current, first, n } = row;
+  const from = first + step.from;
+  const to = first + step.to;
+  const saved = savedAcross(row, current, to + 1, n - 1) - savedAcross(row, trial, to + 1, n - 1);
+  if (step.kind === 'turn')
+    return saved + savedAcross(row, current, from, to) - savedAcross(row, trial, from, to);
+  const { length, target, at } = step;
+  const before = first + (target < at ? at : at + length);
+  const after = first + (target < at ? target + length : target);
+  return (
+    saved +
+    savedAcross(row, current, from, before - 1) +
+    savedAcross(row, current, before, to) -
+    savedAcross(row, trial, from, after - 1) -
+    savedAcross(row, trial, after, to)
+  );
 }

@@ -1,7 +1,8 @@
 // Which order of the jobs needs the fewest feeders put in? The search by improvement.
 // Method: simulated annealing over sequences. A step moves a block of jobs (turned round or not) next to a job with much
 // in common, or turns a stretch round. Before a step is counted in full, the change in parts shared by neighbours is
-// looked at: steps that lose much of it are taken up only seldom, since nearly all of them would be refused.
+// looked at, and then that in parts shared a few places apart: steps that lose much are counted only seldom, since nearly all of
+// them would be refused.
 // Work is measured in places evaluated, never in time, so that the same seed and budget give the same answer anywhere.
 // Refused: one long cooling (two shorter ones, the second from a mixed start, miss less); leaving out steps that change
 // many places (more steps a second, worse orders); genetic search (needs many times the time).
@@ -14,6 +15,7 @@ import {
   applyStraight,
   drawStep,
   movablePlaces,
+  nearLoss,
   searchRow,
   sharedChange,
   sharedTable,
@@ -183,8 +185,10 @@ export interface AnnealOptions {
 
 /** Loss of shared parts that a step may have before it is looked at with probability 1 / e only. */
 const GLANCE = 4;
+/** Feeders that a step may lose by a look at the jobs near its seams; each further one makes it e times less likely to be counted. */
+const HOPELESS = 5;
 const SLACK = 2;
-/** A step that is refused at a glance costs about a third of a place's evaluation. */
+/** A step that is refused at a glance, or after a closer look, costs about as much as so many places. */
 const GLANCE_WORK = 1.5;
 const CHUNK = 20_000;
 
@@ -203,10 +207,13 @@ export function* annealOrder(
   let energy = judge.rebase(current, 0);
   let best = { sequence: current.slice(), lateMinutes: judge.late(), changes: judge.changes() };
   const isWhole = model.isUnit && !model.isTimed;
+  // With much room feeders stay for long, and jobs a few places apart tell little.
+  const isTight = isWhole && 2 * model.room <= model.partCount;
   const glance = options.glance ?? GLANCE;
   const hot = options.hot ?? 0.4;
   const cold = options.cold ?? 0.15;
   let glances = 0;
+  let looks = 0;
   let nextYield = CHUNK;
   let share = 0;
   let temperature = hot;
@@ -217,7 +224,7 @@ export function* annealOrder(
   for (;;) {
     if (--sinceCooled < 0) {
       sinceCooled = 64;
-      const done = judge.work() + glances * GLANCE_WORK;
+      const done = judge.work() + (glances + looks) * GLANCE_WORK;
       share = Math.min(1, done / options.budget);
       if (share >= 1 || (best.lateMinutes === 0 && best.changes <= (options.floor ?? -1))) return progress();
       temperature = hot * (cold / hot) ** share;
@@ -233,6 +240,15 @@ export function* annealOrder(
       const change = sharedChange(row, step);
       if (change < 0 && chance() > Math.exp(change / glance)) continue;
       applyStraight(step, first, { current, trial });
+      if (isTight) {
+        looks++;
+        const over = nearLoss(row, step, trial) - HOPELESS;
+        if (over > 0 && chance() > Math.exp(-over)) {
+          for (let place = first + step.from, to = first + step.to; place <= to; place++)
+            trial[place] = current[place]!;
+          continue;
+        }
+      }
     } else applyBound(step, places, { current, trial });
     const from = isStraight ? first + step.from : places[step.from]!;
     const to = isStraight ? first + step.to : places[step.to]!;

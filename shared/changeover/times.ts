@@ -3,6 +3,7 @@
 // breaks and planned stops. External and internal setup as in SMED (Shingo 1985, from memory).
 // Refused: asking people to start and stop a clock for each step.
 
+import { median } from '../kit/median.ts';
 import type { ChecklistStep } from '../setup/checklist.ts';
 import type { FloorEntry } from '../setup/kinds.ts';
 import type { Changeover, FloorState } from '../setup/state.ts';
@@ -223,14 +224,6 @@ function outsideMarks(times: ChangeTimes, steps: readonly ChecklistStep[]) {
   return found;
 }
 
-/** The middle of a list of times, the mean of the middle two where the list is even; null for none. */
-export function medianOf(seconds: readonly number[]): number | null {
-  const sorted = [...seconds].sort((a, b) => a - b);
-  const upper = sorted[Math.floor(sorted.length / 2)];
-  const lower = sorted[Math.floor((sorted.length - 1) / 2)];
-  return upper === undefined || lower === undefined ? null : (lower + upper) / 2;
-}
-
 /** Earlier changeovers of the same line between the same product sides, newest first, released ones only. */
 export function earlierOfPair(state: FloorState, changeover: Changeover): readonly Changeover[] {
   const side = (setup: string | null) => {
@@ -268,9 +261,9 @@ export function learnHandling(changeovers: readonly (readonly TimeMark[])[]): {
     const each = changeovers
       .map((marks) => marks.filter((mark) => mark.kind === kind && mark.wasStanding))
       .filter((marks) => marks.length > 0);
-    const all = each.flatMap((marks) => marks.map((mark) => mark.seconds)).sort((a, b) => a - b);
-    const middle = all[Math.floor(all.length / 2)];
-    if (all.length < LEAST_HANDLINGS || middle === undefined) return null;
+    const all = each.flatMap((marks) => marks.map((mark) => mark.seconds));
+    const middle = median(all);
+    if (all.length < LEAST_HANDLINGS || middle === null) return null;
     return { minutes: middle / 60, handlings: all.length, changeovers: each.length };
   };
   return { putIn: learn('load'), takeOut: learn('unload') };

@@ -4,6 +4,7 @@
 // within seven counts. Counts made at a hand's pace, or many times as fast as the line runs, are somebody catching up: one lump over the
 // time since the count before. A plain or exponential average was refused: one ten-minute stop would bend it for an hour.
 
+import { median } from '../kit/median.ts';
 import { type WorkingTime, workingSeconds } from './working-time.ts';
 
 /** A count of panels: at this moment `panels` more had been done since the event before. */
@@ -43,16 +44,10 @@ interface Interval {
   readonly panels: number;
 }
 
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const middle = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
-}
-
 function middleAndSpread(intervals: readonly Interval[]): { middle: number; spread: number } {
   const values = intervals.map((interval) => interval.seconds);
-  const middle = median(values);
-  return { middle, spread: MAD_TO_SD * median(values.map((value) => Math.abs(value - middle))) };
+  const middle = median(values) ?? 0;
+  return { middle, spread: MAD_TO_SD * (median(values.map((value) => Math.abs(value - middle))) ?? 0) };
 }
 
 /** True where the newest intervals no longer fit those before: the middles differ by more than four deviations and 3 %. */
@@ -119,7 +114,7 @@ function plausible(all: readonly Interval[], nominalSeconds: number): Interval[]
   if (all.length === 0) return [];
   const byHand = lumped(all, HAND_SECONDS);
   // Any of them may be far off: the middles after long stops or many quick counts, the nominal time by a slip of whoever typed it.
-  const middles = [middleOfTime(byHand), median(byHand.map((interval) => interval.seconds))];
+  const middles = [middleOfTime(byHand), median(byHand.map((interval) => interval.seconds)) ?? 0];
   const usual = Math.min(nominalSeconds, ...middles);
   const least = Math.max(HAND_SECONDS, usual / IMPLAUSIBLY_FAST);
   return lumped(byHand, least).filter((interval, i) => i > 0 || interval.seconds >= least);

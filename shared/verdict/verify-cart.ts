@@ -12,8 +12,11 @@ export function floorWhenDocked(state: FloorState, line: string, setup: string):
   return { ...state, chosen, slots: new Map(), changing: new Map() };
 }
 
-/** Answers for a place on a cart as `verifyReel` does for a slot; a feeder in use on any line is refused, the slot's own included. */
-export function verifyForCart(state: FloorState, question: VerifyQuestion): VerifyAnswer {
+/**
+ * Answers for a place on `cart` as `verifyReel` does for a slot; a feeder in use on any line is refused, the slot's own
+ * included, and so is whatever a cart carries already: this slot of this setup, this reel, this feeder.
+ */
+export function verifyForCart(state: FloorState, question: VerifyQuestion, cart: string): VerifyAnswer {
   const answer = verifyReel(floorWhenDocked(state, question.line, question.setup), question);
   const inUse = [...state.slots.values()]
     .filter((slot) => question.feeder !== null && slot.feeder === question.feeder)
@@ -22,6 +25,25 @@ export function verifyForCart(state: FloorState, question: VerifyQuestion): Veri
         ...{ code: 'feeder-elsewhere', feeder: slot.feeder, slot: slot.slot, line: slot.line },
       }),
     );
-  const reasons = [...inUse, ...answer.reasons];
+  const reasons = [...inUse, ...sameSlotOnCarts(state, question, cart), ...answer.reasons];
   return { ...answer, reasons, verdict: verdictOf(reasons) };
+}
+
+/** What carts carry for the slot asked for; what they carry for other slots is among the line's own rules. */
+function sameSlotOnCarts(state: FloorState, question: VerifyQuestion, asked: string): Reason[] {
+  const { line, setup, slot, feeder, reel } = question;
+  return [...state.carts].flatMap(([cart, places]) =>
+    [...places.values()].flatMap((place): Reason[] => {
+      if (place.slot !== slot) return [];
+      const isSamePlace = place.line === line;
+      if (isSamePlace && reel.reel !== null && place.reel === reel.reel)
+        return [{ code: 'reel-on-cart', reel: reel.reel, cart, slot }];
+      // A cart has one place for a slot, whatever setup it is for.
+      if (cart === asked || (isSamePlace && place.setup === setup))
+        return [{ code: 'slot-on-cart', cart, slot }];
+      if (isSamePlace && feeder !== null && place.feeder === feeder)
+        return [{ code: 'feeder-on-cart', feeder, cart, slot }];
+      return [];
+    }),
+  );
 }

@@ -8,7 +8,7 @@ import { blockOn } from '../setup/fold-material.ts';
 import type { SetupSlot } from '../setup/kinds.ts';
 import { wantedOn } from '../setup/left.ts';
 import { isOnLinePlace } from '../setup/place.ts';
-import { type FloorState, slotKey } from '../setup/state.ts';
+import { type CartPlace, type FloorState, slotKey } from '../setup/state.ts';
 import type { Verdict, VerifyAct } from '../setup/vocabulary.ts';
 import { type Reason, verdictOf } from './reasons.ts';
 
@@ -240,16 +240,24 @@ function feederReasons(state: FloorState, question: VerifyQuestion, wanted: Setu
       reasons.push({ code: 'feeder-elsewhere', feeder, slot: other.slot, line: other.line });
     }
   }
-  if (act === 'load') reasons.push(...onCarts(state, feeder, slotKey(line, slot)));
+  if (act === 'load') {
+    const carried = onOtherPlaces(state, line, slot).filter(({ place }) => place.feeder === feeder);
+    reasons.push(
+      ...carried.map(
+        ({ cart, place }): Reason => ({ code: 'feeder-on-cart', feeder, cart, slot: place.slot }),
+      ),
+    );
+  }
   return reasons;
 }
 
-/** Carts that carry the feeder for another slot than the one asked for; its own slot is the cart's load done by hand. */
-function onCarts(state: FloorState, feeder: string, asked: string): Reason[] {
+/** What carts carry for other slots than the one asked for; a place for that slot is the cart's load done by hand. */
+function onOtherPlaces(state: FloorState, line: string, slot: string): { cart: string; place: CartPlace }[] {
+  const asked = slotKey(line, slot);
   return [...state.carts].flatMap(([cart, places]) =>
     [...places.values()]
-      .filter((place) => place.feeder === feeder && slotKey(place.line, place.slot) !== asked)
-      .map((place): Reason => ({ code: 'feeder-on-cart', feeder, cart, slot: place.slot })),
+      .filter((place) => slotKey(place.line, place.slot) !== asked)
+      .map((place) => ({ cart, place })),
   );
 }
 
@@ -276,6 +284,14 @@ function reelReasons(state: FloorState, question: VerifyQuestion): Reason[] {
       if (here) reasons.push({ code: 'reel-here', reel: known.reel, slot });
       else
         reasons.push({ code: 'reel-elsewhere', reel: known.reel, slot: known.at.slot, line: known.at.line });
+    }
+    if (act === 'load' && reel.reel !== null) {
+      const carried = onOtherPlaces(state, line, slot).filter(({ place }) => place.reel === reel.reel);
+      reasons.push(
+        ...carried.map(
+          ({ cart, place }): Reason => ({ code: 'reel-on-cart', reel: reel.reel, cart, slot: place.slot }),
+        ),
+      );
     }
     if (reel.quantity === null && (known?.count ?? null) === null) reasons.push({ code: 'no-quantity' });
     const { quantity, labelQuantity } = reel;

@@ -361,6 +361,16 @@ describe('a cart', () => {
     await page.getByTestId('dock-question').waitFor();
     await page.getByRole('button', { name: 'Cancel' }).click();
     expect(await ownEntries(page, 'cart.docked')).toEqual([]);
+    // Scanned on any other screen, the cart's code leads to the same question in one tap.
+    await page.evaluate(() => {
+      location.hash = '#/stock';
+    });
+    await page.getByTestId('stock-print').waitFor();
+    await scan(page, 'CART-1');
+    await page.getByTestId('dock-cart').click();
+    await page.getByTestId('dock-question').waitFor();
+    await page.getByRole('button', { name: 'Cancel' }).click();
+    await page.getByTestId('dock-question').waitFor({ state: 'detached' });
 
     await page.getByTestId('tab-feeders').click();
     const before = await loadedOn(page, taken.slot);

@@ -84,6 +84,23 @@ function unreadLabel(desk: Desk): readonly string[] | null {
   return told.codes.length > 0 ? told.codes : null;
 }
 
+/** One tap from a cart's code to the question whether to dock it. */
+function CartDoor({ cart, onGo }: { readonly cart: string; readonly onGo: () => void }) {
+  return (
+    <Button
+      tone="act"
+      large
+      testId="dock-cart"
+      onPress={() => {
+        onGo();
+        goTo('change', 'dock', cart);
+      }}
+    >
+      {say(shellWords).cartDoor(cart)}
+    </Button>
+  );
+}
+
 export function Dock({ desk, onCamera, onType }: DockProps) {
   const app = useApp();
   const floor = useFloor();
@@ -131,6 +148,14 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
             </div>
           );
         })}
+      {state.told?.tell === 'cart' && (
+        <CartDoor
+          cart={state.told.cart}
+          onGo={() => {
+            desk.desk.value = { ...state, told: null };
+          }}
+        />
+      )}
       {unread !== null && (
         <Button
           large

@@ -26,6 +26,12 @@ export const changeWords = area({
       overlap: (slot: string, part: string, neighbour: string) =>
         `${part} on ${slot} reaches into the place of ${neighbour}.`,
       'slot-unknown': (slot: string, part: string) => `This line has no place ${slot} for ${part}.`,
+      pastEnd: (slot: string, part: string, last: number) =>
+        plural(
+          last,
+          `There is no ${slot} for ${part}: its bank has 1 slot.`,
+          `There is no ${slot} for ${part}: its bank has ${last} slots.`,
+        ),
       over: (slot: string, part: string, positions: number) =>
         plural(
           positions,
@@ -102,6 +108,12 @@ export const changeWords = area({
       'slot-twice': (slot, part) => `${slot} se pide dos veces, una para ${part}.`,
       overlap: (slot, part, neighbour) => `${part} en ${slot} invade el sitio de ${neighbour}.`,
       'slot-unknown': (slot, part) => `Esta línea no tiene el sitio ${slot} para ${part}.`,
+      pastEnd: (slot, part, last) =>
+        plural(
+          last,
+          `No existe ${slot} para ${part}: su banco tiene 1 posición.`,
+          `No existe ${slot} para ${part}: su banco tiene ${last} posiciones.`,
+        ),
       over: (slot, part, positions) =>
         plural(
           positions,

@@ -1,6 +1,6 @@
 import { area, plural } from './words.ts';
 
-/** What was put elsewhere since a cart was filled, and where. */
+/** What of a cart does not fit, and the slot that keeps it out. */
 interface UnfitFacts {
   readonly thing: string;
   readonly at: string;
@@ -39,7 +39,6 @@ export const kitWords = area({
     refused: (why: string) => `Do not put it on: ${why}`,
     held: (why: string) =>
       `Held: ${why}. Set it aside; a lead decides on the Load screen, then it stands on this cart.`,
-    twice: (slot: string) => `A cart carries this reel or one for ${slot} already: take it off first.`,
     places: (count: number) => plural(count, '1 place ready', `${count} places ready`),
     empty: 'Take off',
     dock: 'Dock',
@@ -55,14 +54,12 @@ export const kitWords = area({
     goesOff: (count: number) =>
       plural(count, 'Stands there now and goes off:', `${count} stand there now and go off:`),
     doesNotFit: (count: number) =>
-      plural(
-        count,
-        '1 place no longer fits and is left out:',
-        `${count} places no longer fit and are left out:`,
-      ),
+      plural(count, '1 place does not fit and is left out:', `${count} places do not fit and are left out:`),
     unfit: {
       'feeder-loaded': (f: UnfitFacts) => `Feeder ${f.thing} was put on ${f.at} since.`,
       'reel-loaded': (f: UnfitFacts) => `Reel ${f.thing} was put on ${f.at} since.`,
+      neighbour: (f: UnfitFacts) =>
+        `Feeder ${f.thing} reaches into the place of ${f.at}. Take one of the two off first.`,
       blocked: (f: UnfitFacts) => `${f.thing} was blocked since. Take it off the cart.`,
     },
     others: (count: number) =>
@@ -110,7 +107,6 @@ export const kitWords = area({
     refused: (why) => `No la ponga: ${why}`,
     held: (why) =>
       `Retenida: ${why}. Apártela; un jefe decide en la pantalla Cargar y entonces queda en este carro.`,
-    twice: (slot) => `Un carro ya lleva esta bobina u otra para ${slot}: quítela antes.`,
     places: (count) => plural(count, '1 sitio listo', `${count} sitios listos`),
     empty: 'Quitar',
     dock: 'Acoplar',
@@ -125,10 +121,11 @@ export const kitWords = area({
       ),
     goesOff: (count) => plural(count, 'Está ahí ahora y sale:', `${count} están ahí ahora y salen:`),
     doesNotFit: (count) =>
-      plural(count, '1 sitio ya no encaja y queda fuera:', `${count} sitios ya no encajan y quedan fuera:`),
+      plural(count, '1 sitio no encaja y queda fuera:', `${count} sitios no encajan y quedan fuera:`),
     unfit: {
       'feeder-loaded': (f) => `El alimentador ${f.thing} se puso entretanto en ${f.at}.`,
       'reel-loaded': (f) => `La bobina ${f.thing} se puso entretanto en ${f.at}.`,
+      neighbour: (f) => `El alimentador ${f.thing} invade el sitio de ${f.at}. Quite antes uno de los dos.`,
       blocked: (f) => `${f.thing} se bloqueó entretanto. Quítela del carro.`,
     },
     others: (count) =>

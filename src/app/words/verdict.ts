@@ -50,6 +50,16 @@ const reasonsEn: ReasonWords = {
     say: (f) => `The log has reel ${f['reel']} on ${f['slot']}.`,
     act: 'If it really left that slot, unload it there first.',
   },
+  'reel-on-cart': {
+    title: 'Reel is on a cart',
+    say: (f) => `The log has reel ${f['reel']} on cart ${f['cart']}, ready for ${f['slot']}.`,
+    act: 'Take another reel, or take it off the cart under Make ready first.',
+  },
+  'slot-on-cart': {
+    title: 'Slot is ready on a cart',
+    say: (f) => `Cart ${f['cart']} has a reel ready for ${f['slot']} already.`,
+    act: 'Scan another slot, or take that place off the cart first.',
+  },
   'reel-here': {
     title: 'Reel is already here',
     say: (f) => `Reel ${f['reel']} is on ${f['slot']} already.`,
@@ -193,6 +203,16 @@ const reasonsEs: ReasonWords = {
     title: 'La bobina está en otra posición',
     say: (f) => `El registro tiene la bobina ${f['reel']} en ${f['slot']}.`,
     act: 'Si de verdad salió de allí, descárguela primero.',
+  },
+  'reel-on-cart': {
+    title: 'La bobina está en un carro',
+    say: (f) => `El registro tiene la bobina ${f['reel']} en el carro ${f['cart']}, lista para ${f['slot']}.`,
+    act: 'Tome otra bobina o quítela antes del carro en Preparar.',
+  },
+  'slot-on-cart': {
+    title: 'La posición está lista en un carro',
+    say: (f) => `El carro ${f['cart']} ya tiene una bobina lista para ${f['slot']}.`,
+    act: 'Escanee otra posición o quite antes ese sitio del carro.',
   },
   'reel-here': {
     title: 'La bobina ya está aquí',

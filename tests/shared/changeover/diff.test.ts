@@ -81,10 +81,12 @@ describe('diffSetups()', () => {
   });
 
   test('setupFaults() names slots that the line does not have, and by how much a feeder is over the end', () => {
-    const faults = setupFaults([at('M1-F-039', 'A', 4), at('M2-F-001', 'B')], 'wanted', { 'M1-F': 40 });
-    expect(faults.map(({ code, slot, over }) => ({ code, slot, over }))).toEqual([
-      { code: 'slot-unknown', slot: 'M1-F-039', over: 2 },
-      { code: 'slot-unknown', slot: 'M2-F-001', over: undefined },
+    const wanted = [at('M1-F-039', 'A', 4), at('M2-F-001', 'B'), at('M1-F-043', 'C', 2)];
+    const faults = setupFaults(wanted, 'wanted', { 'M1-F': 40 });
+    expect(faults.map(({ code, slot, over, last }) => ({ code, slot, over, last }))).toEqual([
+      { code: 'slot-unknown', slot: 'M1-F-039', over: 2, last: undefined },
+      { code: 'slot-unknown', slot: 'M2-F-001', over: undefined, last: undefined },
+      { code: 'slot-unknown', slot: 'M1-F-043', over: undefined, last: 40 },
     ]);
   });
 

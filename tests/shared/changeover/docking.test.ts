@@ -70,6 +70,44 @@ describe('dockingOf()', () => {
     expect(seen(story)).toMatchObject({ ready: ['M1-F-002'], unfit: [['M1-F-001', 'blocked', null]] });
   });
 
+  const beginWide = () => {
+    const story = begin();
+    story.tell('feeder.known', { feeder: 'W-2', tapeWidthMm: 16, pitchesMm: [4], positions: 2 });
+    return story;
+  };
+
+  test('leaves out a wide feeder that reaches into one that stands there and stays', () => {
+    const story = beginWide();
+    fill(story, 'M1-F-001', { feeder: 'W-2' });
+    fill(story, 'M1-F-010');
+    expect(seen(story)).toMatchObject({ ready: ['M1-F-001', 'M1-F-010'], unfit: [] });
+    story.tell('reel.verified', verified('M1-F-002', 'C-200', { reel: 'STAYS' }));
+    const unfit = [['M1-F-001', 'neighbour', 'M1-F-002']];
+    expect(seen(story)).toMatchObject({ ready: ['M1-F-010'], off: [], unfit });
+  });
+
+  test('leaves out the second of two on the cart that cannot stand side by side', () => {
+    const story = beginWide();
+    fill(story, 'M1-F-001', { feeder: 'W-2' });
+    fill(story, 'M1-F-002');
+    expect(seen(story)).toMatchObject({
+      ready: ['M1-F-001'],
+      unfit: [['M1-F-002', 'neighbour', 'M1-F-001']],
+    });
+    // The second being left out, what stands in its slot stays, and is in the way of the first.
+    story.tell('reel.verified', verified('M1-F-002', 'C-200', { reel: 'STAYS' }));
+    expect(seen(story)).toMatchObject({ ready: [], off: [] });
+  });
+
+  test('leaves out a feeder in the reach of a wide one that stands and stays', () => {
+    const story = beginWide();
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'STAYS', feeder: 'W-2' }));
+    fill(story, 'M1-F-002');
+    expect(seen(story)).toMatchObject({ ready: [], unfit: [['M1-F-002', 'neighbour', 'M1-F-001']] });
+    fill(story, 'M1-F-001');
+    expect(seen(story)).toMatchObject({ ready: ['M1-F-001', 'M1-F-002'], off: ['M1-F-001'], unfit: [] });
+  });
+
   test('knows nothing of a cart that the log does not know', () => {
     expect(seen(begin())).toEqual({ ready: [], off: [], unfit: [], others: 0 });
   });

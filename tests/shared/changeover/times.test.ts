@@ -6,7 +6,6 @@ import {
   earlierOfPair,
   lastGoodPanelMs,
   learnHandling,
-  medianOf,
   savedAtMost,
   type TimeMark,
   unpausedSeconds,
@@ -208,17 +207,6 @@ describe('couldBeOutside()', () => {
     const twins = { ...times, marks: times.marks.flatMap((mark) => [mark, { ...mark, who: 'bea' }]) };
     expect(savedAtMost(twins, both, pauses)).toBe(600);
     expect(savedAtMost({ ...times, stoodMs: null }, both, pauses)).toBe(0);
-  });
-});
-
-describe('medianOf()', () => {
-  test.each([
-    [[], null],
-    [[7], 7],
-    [[9, 1, 5], 5],
-    [[4, 1, 10, 2], 3],
-  ])('of %j is %s', (list, expected) => {
-    expect(medianOf(list)).toBe(expected);
   });
 });
 

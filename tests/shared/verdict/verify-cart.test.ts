@@ -1,6 +1,7 @@
 // A cart's place is judged as the slot it is for, yet a feeder that is in use elsewhere is never taken for free.
 
 import { describe, expect, test } from 'vitest';
+import type { PayloadOf } from '../../../shared/setup/kinds.ts';
 import type { VerifyQuestion } from '../../../shared/verdict/verify.ts';
 import { verifyForCart } from '../../../shared/verdict/verify-cart.ts';
 import { beginStory, type Story, tellPlant, verified } from '../setup/story.ts';
@@ -19,32 +20,59 @@ function loaded(): Story {
 
 describe('verifyForCart()', () => {
   test('asks for the slot as if the line stood empty', () => {
-    expect(verifyForCart(loaded().floor(), ask('F-2')).verdict).toBe('accepted');
-    expect(verifyForCart(loaded().floor(), ask(null)).verdict).toBe('accepted');
+    expect(verifyForCart(loaded().floor(), ask('F-2'), 'CART-1').verdict).toBe('accepted');
+    expect(verifyForCart(loaded().floor(), ask(null), 'CART-1').verdict).toBe('accepted');
   });
 
   test.each(['M1-F-001', 'M1-R-003'])('refuses a feeder that is on the line now, for %s', (slot) => {
-    const answer = verifyForCart(loaded().floor(), ask('F-1', slot));
+    const answer = verifyForCart(loaded().floor(), ask('F-1', slot), 'CART-1');
     expect(answer).toMatchObject({
       verdict: 'refused',
       reasons: [{ code: 'feeder-elsewhere', feeder: 'F-1', slot: 'M1-F-001', line: 'L1' }],
     });
   });
 
-  test('refuses a feeder that another cart carries', () => {
+  const filled = (more: Partial<PayloadOf<'cart.filled'>> = {}) => {
     const story = loaded();
     story.tell('cart.filled', {
       ...{ cart: 'CART-1', line: 'L1', setup: 'brook-top-a', slot: 'M1-R-003', feeder: 'F-9', reel: 'K-9' },
-      ...{ part: 'R-100', supplierPart: null, lot: null, dateCode: null, quantity: 100, of: 'e' },
+      ...{ part: 'R-100', supplierPart: null, lot: null, dateCode: null, quantity: 100, of: 'e', ...more },
     });
-    expect(verifyForCart(story.floor(), ask('F-9')).reasons[0]).toEqual({
-      ...{ code: 'feeder-on-cart', feeder: 'F-9', cart: 'CART-1', slot: 'M1-R-003' },
-    });
+    return story.floor();
+  };
+  const firstReason = (more: Partial<PayloadOf<'cart.filled'>>, question: VerifyQuestion, cart = 'CART-2') =>
+    verifyForCart(filled(more), question, cart).reasons[0];
+  const carried = { ...ask(null), reel: { ...ask(null).reel, reel: 'K-9' } };
+
+  test('refuses a feeder that another cart carries', () => {
+    const reason = { code: 'feeder-on-cart', feeder: 'F-9', cart: 'CART-1' };
+    expect(firstReason({}, ask('F-9'))).toEqual({ ...reason, slot: 'M1-R-003' });
+    const otherSetup = { slot: 'M1-F-001', setup: 'other' };
+    expect(firstReason(otherSetup, ask('F-9'))).toEqual({ ...reason, slot: 'M1-F-001' });
+  });
+
+  test('refuses a reel that lies on a cart already, whatever slot it is for', () => {
+    const reason = { code: 'reel-on-cart', reel: 'K-9', cart: 'CART-1' };
+    expect(firstReason({}, carried)).toEqual({ ...reason, slot: 'M1-R-003' });
+    expect(firstReason({ slot: 'M1-F-001' }, carried)).toEqual({ ...reason, slot: 'M1-F-001' });
+    expect(verifyForCart(filled(), carried, 'CART-2').verdict).toBe('refused');
+  });
+
+  test('refuses a slot that a cart has ready for this setup; one for another setup only on the same cart', () => {
+    const place = { slot: 'M1-F-001' };
+    const reason = { code: 'slot-on-cart', cart: 'CART-1', slot: 'M1-F-001' };
+    expect(firstReason(place, ask(null))).toEqual(reason);
+    expect(firstReason({ ...place, setup: 'other' }, ask(null))).toBeUndefined();
+    expect(firstReason({ ...place, setup: 'other' }, ask(null), 'CART-1')).toEqual(reason);
   });
 
   test('refuses the reel that is on the line', () => {
     const question = ask('F-2', 'M1-R-003');
-    const answer = verifyForCart(loaded().floor(), { ...question, reel: { ...question.reel, reel: 'K1' } });
+    const answer = verifyForCart(
+      loaded().floor(),
+      { ...question, reel: { ...question.reel, reel: 'K1' } },
+      'CART-1',
+    );
     expect(answer.reasons.map(({ code }) => code)).toContain('reel-elsewhere');
   });
 });

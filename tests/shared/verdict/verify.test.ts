@@ -126,6 +126,12 @@ const cases: readonly Case[] = [
     reason: { code: 'feeder-on-cart', feeder: 'F-9', cart: 'CART-1', slot: 'M1-R-003' },
   },
   {
+    why: 'the reel lies ready on a cart for another slot',
+    before: fillCart,
+    ask: ask({ reel: reel({ reel: 'K-9' }) }),
+    reason: { code: 'reel-on-cart', reel: 'K-9', cart: 'CART-1', slot: 'M1-R-003' },
+  },
+  {
     why: 'the feeder is for wider tape',
     before: (story) =>
       story.tell('feeder.known', { feeder: 'F-2', tapeWidthMm: 12, pitchesMm: [4], positions: 2 }),
@@ -262,7 +268,8 @@ describe('verifyReel()', () => {
   });
 
   test('has a case for every reason that it gives', () => {
-    const reached = new Set(cases.map(({ reason }) => reason.code));
+    // `slot-on-cart` is for places on carts alone: verify-cart.test.ts.
+    const reached = new Set<string>(['slot-on-cart', ...cases.map(({ reason }) => reason.code)]);
     expect(reasonCodes.filter((code) => !reached.has(code))).toEqual([]);
   });
 

@@ -4,6 +4,7 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { entryId } from '../../../../shared/log/entry.ts';
 import { mayDo } from '../../../../shared/setup/may.ts';
+import { holdsBadge } from '../../../../shared/setup/recognise.ts';
 import type { Changeover } from '../../../../shared/setup/state.ts';
 import { floorWhenDocked, verifyForCart } from '../../../../shared/verdict/verify-cart.ts';
 import { useApp } from '../../app.ts';
@@ -53,15 +54,7 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
     const floor = app.store.floor();
     const asked = { act: 'load' as const, line, setup, slot, feeder, reel };
     const today = new Date(app.clock.nowMs()).toISOString().slice(0, 10);
-    const answer = verifyForCart(floor, { ...asked, today });
-    const places = [...floor.carts.values()].flatMap((each) => [...each.values()]);
-    const isTaken = places.some(
-      (place) => place.slot === slot || (reel.reel !== null && place.reel === reel.reel),
-    );
-    if (isTaken) {
-      setTold({ tone: 'care', text: words.twice(slot) });
-      return show(emptyDesk);
-    }
+    const answer = verifyForCart(floor, { ...asked, today }, name);
     const facts = {
       ...{ line, setup, feeder, reel: reel.reel, supplierPart: reel.supplierPart, lot: reel.lot },
       ...{ dateCode: reel.dateCode, quantity: reel.quantity },
@@ -88,7 +81,8 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
     if (answer.verdict === 'refused') {
       const more = why && reason ? `${reason.title}. ${reason.say(reasonFacts(why))} ${reason.act}` : '';
       setTold({ tone: 'stop', text: words.refused(more) });
-      // A feeder that cannot be is let go as well; otherwise only the reel is asked for again.
+      // A slot or a feeder that cannot be is let go as well; otherwise only the reel is asked for again.
+      if (why?.code === 'slot-on-cart') return show(emptyDesk);
       const isFeeder = why?.code.startsWith('feeder-') ?? false;
       return show({ ...deskNow.current, reel: null, ...(isFeeder ? { feeder: null } : {}) });
     }
@@ -127,13 +121,14 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
   }
 
   function take(scan: Scan): boolean {
-    const { told: tells } = takeScan(deskNow.current, scan, view());
-    // Badges go to the desk of the line, which signs people in.
-    if (tells?.tell === 'badge') return false;
     if (cartNow.current !== null) {
+      // Badges go to the desk of the line, which signs people in.
+      const texts = scan.codes.map(({ text }) => text);
+      if (holdsBadge(app.store.floor(), line, texts)) return false;
       inbox.give(scan);
       return true;
     }
+    const { told: tells } = takeScan(deskNow.current, scan, view());
     // No cart in hand: a code that nobody knows may be a new cart's, which a person says; all else is not for here.
     if (tells?.tell !== 'unknown-code') return false;
     setTyped(tells.text.slice(0, 64));

@@ -6,12 +6,12 @@ import type { Changeover } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';
+import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { changeWords } from '../../words/change.ts';
 import { checklistWords } from '../../words/checklist.ts';
-import { shellWords } from '../../words/shell.ts';
 import { formatCount, formatSpan, say } from '../../words/words.ts';
 import { ChecklistPanel } from './ChecklistPanel.tsx';
 import { changeFacts, checklistOf, templateFor } from './checklist-desk.ts';
@@ -129,21 +129,16 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
       {asking === 'drop' && (
         <Dialog title={words.dropTitle} onClose={close}>
           <p>{words.dropText}</p>
-          <div class="acts">
-            <Button
-              tone="stop"
-              large
-              onPress={() => {
-                const payload = { changeover: changeover.changeover, line, reason: '' };
-                app.write([{ kind: 'changeover.dropped', payload }]).then(close, () => undefined); // shown by the fault screen
-              }}
-            >
-              {words.drop}
-            </Button>
-            <Button large onPress={close}>
-              {say(shellWords).cancel}
-            </Button>
-          </div>
+          <AskFeet
+            tone="stop"
+            onYes={() => {
+              const payload = { changeover: changeover.changeover, line, reason: '' };
+              app.write([{ kind: 'changeover.dropped', payload }]).then(close, () => undefined); // shown by the fault screen
+            }}
+            onNo={close}
+          >
+            {words.drop}
+          </AskFeet>
         </Dialog>
       )}
     </div>
@@ -166,33 +161,27 @@ function LastPanelDialog({
   return (
     <Dialog title={words.lastPanelTitle} onClose={onClose}>
       <p>{words.lastPanelText(formatCount(run?.done ?? 0), formatCount(run?.panelsWanted ?? 0))}</p>
-      <div class="acts">
-        <Button
-          tone="act"
-          large
-          testId="last-panel-yes"
-          onPress={() => {
-            app
-              .write([
-                ...(run
-                  ? [
-                      {
-                        kind: 'run.ended' as const,
-                        payload: { run: run.run, line, panels: run.done, note: '' },
-                      },
-                    ]
-                  : []),
-                { kind: 'setup.chosen', payload: { line, setup } },
-              ])
-              .then(onClose, () => undefined); // shown by the fault screen
-          }}
-        >
-          {words.lastPanel}
-        </Button>
-        <Button large onPress={onClose}>
-          {say(shellWords).cancel}
-        </Button>
-      </div>
+      <AskFeet
+        testId="last-panel-yes"
+        onYes={() => {
+          app
+            .write([
+              ...(run
+                ? [
+                    {
+                      kind: 'run.ended' as const,
+                      payload: { run: run.run, line, panels: run.done, note: '' },
+                    },
+                  ]
+                : []),
+              { kind: 'setup.chosen', payload: { line, setup } },
+            ])
+            .then(onClose, () => undefined); // shown by the fault screen
+        }}
+        onNo={onClose}
+      >
+        {words.lastPanel}
+      </AskFeet>
     </Dialog>
   );
 }

@@ -1,5 +1,5 @@
-// Docks a whole cart: its code scanned anywhere in Change, or its button, asks once what will happen; one confirmation writes what
-// goes off and what goes on. Refused: docking at the scan itself, since a hand then stands at the machine and reads nothing.
+// Docks a whole cart: its code scanned anywhere in Change, its address, or its button, asks once what will happen; one confirmation
+// writes what goes off and what goes on. Refused: docking at the scan itself, since a hand then stands at the machine and reads nothing.
 
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { type Docking, dockingOf } from '../../../../shared/changeover/docking.ts';
@@ -8,19 +8,25 @@ import { holdsBadge } from '../../../../shared/setup/recognise.ts';
 import type { Changeover, SlotState } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
+import { goTo, place } from '../../router.ts';
 import type { Scan } from '../../scan/scan.ts';
-import { Button } from '../../ui/Button.tsx';
+import { AskFeet } from '../../ui/Ask.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { kitWords } from '../../words/kit.ts';
-import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
 import { cartIn, dockingEntries } from './cart-model.ts';
 
-/** Takes the code of a cart that the log knows, below every other task of the screen, and asks. */
+/** Takes the code of a cart that the log knows, below every other task of the screen, or the one in the address, and asks. */
 export function DockByScan({ line }: { readonly line: string }) {
   const app = useApp();
-  const [cart, setCart] = useState<string | null>(null);
+  const [scanned, setCart] = useState<string | null>(null);
+  const [page, addressed] = place.value.rest;
+  const cart = scanned ?? (page === 'dock' ? (addressed ?? null) : null);
+  const close = () => {
+    setCart(null);
+    if (page === 'dock') goTo('change');
+  };
   useLayoutEffect(
     () =>
       app.scans.take((scan) => {
@@ -31,7 +37,7 @@ export function DockByScan({ line }: { readonly line: string }) {
       }),
     [line],
   );
-  return cart === null ? null : <DockDialog cart={cart} line={line} onClose={() => setCart(null)} />;
+  return cart === null ? null : <DockDialog cart={cart} line={line} onClose={close} />;
 }
 
 interface DockDialogProps {
@@ -89,22 +95,16 @@ export function DockDialog({ cart, line, onClose }: DockDialogProps) {
           <Icon name="warn" />
           {words.dockCaution}
         </p>
-        <div class="acts">
-          <Button
-            tone="act"
-            large
-            testId="dock-yes"
-            disabledReason={why ?? (isWriting ? words.dock : null)}
-            onPress={() => {
-              if (changeover) dock(changeover).catch(() => setWriting(false)); // shown by the fault screen
-            }}
-          >
-            {words.dock} · {words.dockable(docking.ready.length)}
-          </Button>
-          <Button large onPress={onClose}>
-            {say(shellWords).cancel}
-          </Button>
-        </div>
+        <AskFeet
+          testId="dock-yes"
+          disabledReason={why ?? (isWriting ? words.dock : null)}
+          onYes={() => {
+            if (changeover) dock(changeover).catch(() => setWriting(false)); // shown by the fault screen
+          }}
+          onNo={onClose}
+        >
+          {words.dock} · {words.dockable(docking.ready.length)}
+        </AskFeet>
       </div>
     </Dialog>
   );
@@ -148,7 +148,9 @@ function WhatHappens({ docking, product }: { readonly docking: Docking; readonly
                   {place.slot}
                 </b>{' '}
                 {words.unfit[why]({
-                  thing: (why === 'feeder-loaded' ? place.feeder : place.reel) ?? place.part,
+                  thing:
+                    (why === 'feeder-loaded' || why === 'neighbour' ? place.feeder : place.reel) ??
+                    place.part,
                   at: at === null ? '' : `${at.line} ${at.slot}`,
                 })}
               </li>

@@ -3,10 +3,10 @@
 import { useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
+import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { orderWords } from '../../words/order.ts';
-import { shellWords } from '../../words/shell.ts';
 import { formatDay, say } from '../../words/words.ts';
 import { keptPayload, type OrderDraft, type OrderList } from './order-model.ts';
 
@@ -73,22 +73,16 @@ export function OrderKept({ line, list, draft, onSettle, isSearching }: OrderKep
       {isAsking && (
         <Dialog title={words.takeTitle} onClose={() => setAsking(false)}>
           <p>{words.takeText}</p>
-          <div class="acts">
-            <Button
-              tone="act"
-              large
-              testId="order-take-yes"
-              onPress={() => {
-                setAsking(false);
-                onSettle(null);
-              }}
-            >
-              {words.takeKept}
-            </Button>
-            <Button large onPress={() => setAsking(false)}>
-              {say(shellWords).cancel}
-            </Button>
-          </div>
+          <AskFeet
+            testId="order-take-yes"
+            onYes={() => {
+              setAsking(false);
+              onSettle(null);
+            }}
+            onNo={() => setAsking(false)}
+          >
+            {words.takeKept}
+          </AskFeet>
         </Dialog>
       )}
     </div>

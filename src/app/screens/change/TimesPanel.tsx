@@ -8,11 +8,11 @@ import {
   earlierOfPair,
   lastGoodPanelMs,
   type MarkKind,
-  medianOf,
   savedAtMost,
   type TimeMark,
   unpausedSeconds,
 } from '../../../../shared/changeover/times.ts';
+import { median } from '../../../../shared/kit/median.ts';
 import type { FloorEntry } from '../../../../shared/setup/kinds.ts';
 import type { Changeover } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -57,7 +57,7 @@ export function TimesPanel({ changeover }: { readonly changeover: Changeover }) 
     const seconds = unpausedSeconds(fromMs, toMs, pausesOf(floor, each.line, toMs));
     return { key: each.changeover, label: formatDay(each.beganMs, zone), seconds };
   });
-  const median = medianOf(earlier.map((each) => each.seconds));
+  const middle = median(earlier.map((each) => each.seconds));
   const longest = times.marks
     .filter((mark) => mark.wasStanding === (times.stoodMs !== null))
     .sort((a, b) => b.seconds - a.seconds)
@@ -116,17 +116,17 @@ export function TimesPanel({ changeover }: { readonly changeover: Changeover }) 
         </>
       )}
       <h2>{words.before}</h2>
-      {median === null ? (
+      {middle === null ? (
         <p class="soft">{words.noneBefore}</p>
       ) : (
         <>
           {times.stoodMs !== null && (
             <p data-testid="times-median">
-              {words.median(earlier.length, formatSpan(median))} {sayAgainst(times.standingSeconds - median)}
+              {words.median(earlier.length, formatSpan(middle))} {sayAgainst(times.standingSeconds - middle)}
             </p>
           )}
           <Bars
-            median={median}
+            median={middle}
             rows={[
               { key: 'this', label: words.thisOne, seconds: times.standingSeconds, tone: 'care' },
               ...earlier.slice(0, MOST_ROWS).map((each) => ({ ...each, tone: 'plain' as const })),

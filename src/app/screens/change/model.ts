@@ -3,14 +3,13 @@
 import {
   type BankSizes,
   diffSetups,
-  type PlacedFeeder,
   partsTwice,
   type SetupDiff,
   type SetupFault,
 } from '../../../../shared/changeover/diff.ts';
+import { loadedFeeders } from '../../../../shared/changeover/loaded.ts';
 import { orderSteps, type StepPlan } from '../../../../shared/changeover/steps.ts';
 import { compareSlots } from '../../../../shared/setup/address.ts';
-import { wantedOn } from '../../../../shared/setup/left.ts';
 import { type ValueUnit, valueUnits } from '../../../../shared/setup/part-value.ts';
 import type { Changeover, FloorState, Setup, SlotState } from '../../../../shared/setup/state.ts';
 import { locale } from '../../words/words.ts';
@@ -24,25 +23,6 @@ export type ChangePlan =
       readonly twice: readonly { readonly part: string; readonly slots: readonly string[] }[];
     }
   | { readonly fits: false; readonly faults: readonly SetupFault[] };
-
-/** The feeders on a line as the difference wants them; a feeder's width comes from its own record, else from the setup it was loaded for. */
-export function loadedFeeders(floor: FloorState, line: string): readonly PlacedFeeder[] {
-  const chosen = floor.chosen.get(line) ?? '';
-  return [...floor.slots.values()]
-    .filter((slot) => slot.line === line)
-    .map((slot) => ({
-      slot: slot.slot,
-      part: standsFor(slot),
-      width:
-        floor.feeders.get(slot.feeder ?? '')?.positions ?? wantedOn(floor, chosen, slot.slot)?.positions ?? 1,
-    }));
-}
-
-/** The part that a slot's reel stands for: an alternate or a cleared reel counts as what its slot wanted. */
-function standsFor(slot: SlotState): string {
-  const tape = slot.tapes.at(-1);
-  return tape?.forPart ?? tape?.part ?? '';
-}
 
 /** Positions of each bank of a line. */
 export function bankSizes(floor: FloorState, line: string): BankSizes {

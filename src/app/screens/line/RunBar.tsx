@@ -7,6 +7,7 @@ import { useApp } from '../../app.ts';
 import { PinPad } from '../../frame/PinPad.tsx';
 import { useRefusal } from '../../may.ts';
 import type { Outlook } from '../../outlook/model.ts';
+import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
@@ -139,23 +140,17 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
       {asking === 'end' && (
         <Dialog title={words.endTitle} onClose={close}>
           <p>{words.endText(formatCount(run.done), formatCount(run.panelsWanted))}</p>
-          <div class="acts">
-            <Button
-              tone="act"
-              large
-              testId="run-end-yes"
-              onPress={() => {
-                const payload = { run: run.run, line, panels: run.done, note: '' };
-                app.write([{ kind: 'run.ended', payload }]).catch(() => undefined); // shown by the fault screen
-                close();
-              }}
-            >
-              {words.end}
-            </Button>
-            <Button large onPress={close}>
-              {say(shellWords).cancel}
-            </Button>
-          </div>
+          <AskFeet
+            testId="run-end-yes"
+            onYes={() => {
+              const payload = { run: run.run, line, panels: run.done, note: '' };
+              app.write([{ kind: 'run.ended', payload }]).catch(() => undefined); // shown by the fault screen
+              close();
+            }}
+            onNo={close}
+          >
+            {words.end}
+          </AskFeet>
         </Dialog>
       )}
     </section>

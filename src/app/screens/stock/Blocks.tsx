@@ -6,9 +6,9 @@ import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';
 import { isUnder } from '../../outlook/supply.ts';
+import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
-import { shellWords } from '../../words/shell.ts';
 import { stockWords } from '../../words/stock.ts';
 import { say } from '../../words/words.ts';
 
@@ -113,20 +113,15 @@ export function BlockDialog({ reel, onClose }: { readonly reel: Reel; readonly o
             onInput={(event) => setReason(event.currentTarget.value)}
           />
         </label>
-        <div class="acts">
-          <Button
-            tone="stop"
-            large
-            testId="block-yes"
-            disabledReason={refusal ?? (reason.trim() === '' ? words.blockReason : null)}
-            onPress={block}
-          >
-            {words.blockYes}
-          </Button>
-          <Button large onPress={onClose}>
-            {say(shellWords).cancel}
-          </Button>
-        </div>
+        <AskFeet
+          tone="stop"
+          testId="block-yes"
+          disabledReason={refusal ?? (reason.trim() === '' ? words.blockReason : null)}
+          onYes={block}
+          onNo={onClose}
+        >
+          {words.blockYes}
+        </AskFeet>
       </div>
     </Dialog>
   );

@@ -10,11 +10,11 @@ import type { TaughtRule } from '../../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { saveFile } from '../../../device/save-file.ts';
 import { useRefusal } from '../../../may.ts';
+import { AskFeet } from '../../../ui/Ask.tsx';
 import { Button } from '../../../ui/Button.tsx';
 import { Dialog } from '../../../ui/Dialog.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { visible } from '../../../ui/visible.ts';
-import { shellWords } from '../../../words/shell.ts';
 import { teachWords } from '../../../words/teach.ts';
 import { formatDay, say } from '../../../words/words.ts';
 import { rulesDocument } from './model.ts';
@@ -175,7 +175,6 @@ function RuleCard({ taught, onLeave }: { readonly taught: TaughtRule; readonly o
 function WithdrawDialog({ rule, onClose }: { readonly rule: string; readonly onClose: () => void }) {
   const app = useApp();
   const words = say(teachWords);
-  const shell = say(shellWords);
   const [reason, setReason] = useState('');
   return (
     <Dialog title={words.withdrawTitle(rule)} onClose={onClose}>
@@ -189,29 +188,24 @@ function WithdrawDialog({ rule, onClose }: { readonly rule: string; readonly onC
           onInput={(event) => setReason(event.currentTarget.value)}
         />
       </label>
-      <div class="acts">
-        <Button
-          tone="stop"
-          large
-          testId="withdraw-yes"
-          disabledReason={reason.trim() === '' ? words.withdrawWhy : null}
-          onPress={() => {
-            const by = app.person.value?.person ?? null;
-            app.write([{ kind: 'label.withdrawn', payload: { rule, reason: reason.trim(), by } }]).then(
-              () => {
-                app.notice.value = { tone: 'plain', text: words.withdrawn(rule) };
-                onClose();
-              },
-              () => undefined, // shown by the fault screen
-            );
-          }}
-        >
-          {words.withdraw}
-        </Button>
-        <Button large onPress={onClose}>
-          {shell.cancel}
-        </Button>
-      </div>
+      <AskFeet
+        tone="stop"
+        testId="withdraw-yes"
+        disabledReason={reason.trim() === '' ? words.withdrawWhy : null}
+        onYes={() => {
+          const by = app.person.value?.person ?? null;
+          app.write([{ kind: 'label.withdrawn', payload: { rule, reason: reason.trim(), by } }]).then(
+            () => {
+              app.notice.value = { tone: 'plain', text: words.withdrawn(rule) };
+              onClose();
+            },
+            () => undefined, // shown by the fault screen
+          );
+        }}
+        onNo={onClose}
+      >
+        {words.withdraw}
+      </AskFeet>
     </Dialog>
   );
 }

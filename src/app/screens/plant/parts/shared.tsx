@@ -3,11 +3,11 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { useApp } from '../../../app.ts';
+import { AskFeet } from '../../../ui/Ask.tsx';
 import { Button } from '../../../ui/Button.tsx';
 import { Dialog } from '../../../ui/Dialog.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { partsWords } from '../../../words/parts.ts';
-import { shellWords } from '../../../words/shell.ts';
 import { formatCount, say } from '../../../words/words.ts';
 import { readScan, type ScannedThing } from './model.ts';
 
@@ -83,7 +83,6 @@ export function WhyDialog(props: {
   readonly onClose: () => void;
   readonly onDone: (reason: string) => void;
 }) {
-  const shell = say(shellWords);
   const [reason, setReason] = useState('');
   return (
     <Dialog title={props.title} onClose={props.onClose}>
@@ -113,20 +112,14 @@ export function WhyDialog(props: {
           />
         </label>
       </div>
-      <div class="acts">
-        <Button
-          tone="act"
-          large
-          testId="why-done"
-          disabledReason={reason.trim() === '' ? props.label : null}
-          onPress={() => props.onDone(reason.trim())}
-        >
-          {props.act}
-        </Button>
-        <Button large onPress={props.onClose}>
-          {shell.cancel}
-        </Button>
-      </div>
+      <AskFeet
+        testId="why-done"
+        disabledReason={reason.trim() === '' ? props.label : null}
+        onYes={() => props.onDone(reason.trim())}
+        onNo={props.onClose}
+      >
+        {props.act}
+      </AskFeet>
     </Dialog>
   );
 }

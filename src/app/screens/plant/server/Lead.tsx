@@ -8,10 +8,10 @@ import { deviceClock } from '../../../device/clock.ts';
 import { ConfirmPerson } from '../../../frame/ConfirmPerson.tsx';
 import type { Connection } from '../../../frame/connect.ts';
 import type { CallFailure } from '../../../sync/http.ts';
+import { AskFeet } from '../../../ui/Ask.tsx';
 import { Button } from '../../../ui/Button.tsx';
 import { Dialog } from '../../../ui/Dialog.tsx';
 import { sayCause, serverWords } from '../../../words/server.ts';
-import { shellWords } from '../../../words/shell.ts';
 import { formatSpan, say } from '../../../words/words.ts';
 import { listTablets, makeCode, revokeTablet } from './calls.ts';
 import { Qr } from './Qr.tsx';
@@ -120,14 +120,14 @@ function Desk({ connection, token, onFailure, onFine }: DeskProps) {
       {going && (
         <Dialog title={words.revokeTitle(going.name)} onClose={() => setGoing(null)} tone="care">
           <p>{words.revokeHelp}</p>
-          <div class="acts">
-            <Button tone="stop" large testId="revoke-yes" onPress={() => void shutOut(going)}>
-              {words.revoke}
-            </Button>
-            <Button large onPress={() => setGoing(null)}>
-              {say(shellWords).cancel}
-            </Button>
-          </div>
+          <AskFeet
+            tone="stop"
+            testId="revoke-yes"
+            onYes={() => void shutOut(going)}
+            onNo={() => setGoing(null)}
+          >
+            {words.revoke}
+          </AskFeet>
         </Dialog>
       )}
     </div>

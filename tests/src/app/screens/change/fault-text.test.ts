@@ -1,6 +1,14 @@
-import { describe, expect, test } from 'vitest';
-import { setupFaults } from '../../../../../shared/changeover/diff.ts';
+// A setup that a line cannot take, in words: each fault with its slot and its figures.
+
+import { afterEach, describe, expect, test } from 'vitest';
+import { partsTwice, setupFaults } from '../../../../../shared/changeover/diff.ts';
 import { faultText } from '../../../../../src/app/screens/change/fault-text.ts';
+import { changeWords } from '../../../../../src/app/words/change.ts';
+import { language, say } from '../../../../../src/app/words/words.ts';
+
+afterEach(() => {
+  language.value = 'en';
+});
 
 const banks = { 'M1-F': 20 };
 const said = (...feeders: (readonly [slot: string, part: string, width: number])[]) =>
@@ -11,10 +19,10 @@ const said = (...feeders: (readonly [slot: string, part: string, width: number])
   ).map(faultText);
 
 describe('faultText()', () => {
-  test('says which feeder is past the end of its bank and by how many positions, each on its own', () => {
+  test('tells a feeder that reaches past the end of its bank from a slot that the bank does not have', () => {
     expect(said(['M1-F-020', 'L-400', 3], ['M1-F-019', 'C-9', 1], ['M1-F-021', 'R-1', 1])).toEqual([
       'L-400 on M1-F-020 reaches 2 positions past the end of its bank.',
-      'R-1 on M1-F-021 reaches one position past the end of its bank.',
+      'There is no M1-F-021 for R-1: its bank has 20 slots.',
       'R-1 on M1-F-021 reaches into the place of L-400 (M1-F-020).',
     ]);
   });
@@ -27,5 +35,26 @@ describe('faultText()', () => {
     expect(said(['M1-F-001', 'L-4', 1], ['M1-F-001', 'R-1', 1])).toEqual([
       'M1-F-001 is wanted twice, once for R-1.',
     ]);
+  });
+
+  test('says the same in Spanish', () => {
+    language.value = 'es';
+    expect(said(['M1-F-021', 'R-1', 1], ['M1-F-020', 'L-400', 3], ['M7-F-001', 'C-9', 1])).toEqual([
+      'No existe M1-F-021 para R-1: su banco tiene 20 posiciones.',
+      'L-400 en M1-F-020 sobrepasa en 2 posiciones el final de su banco.',
+      'L-400 en M1-F-020 invade el sitio de R-1 (M1-F-021).',
+      'Esta línea no tiene el sitio M7-F-001 para C-9.',
+    ]);
+  });
+
+  test.each([
+    ['en', 'R-1 is wanted on M1-F-002, M1-F-010: do not miss one.'],
+    ['es', 'R-1 se pide en M1-F-002, M1-F-010: no olvide ninguna.'],
+  ] as const)('names each slot of a part that is wanted on more than one (%s)', (code, sentence) => {
+    language.value = code;
+    const wanted = ['M1-F-010', 'M1-F-002'].map((slot) => ({ slot, part: 'R-1', width: 1 }));
+    expect(
+      partsTwice(wanted).map(({ part, slots }) => say(changeWords).twice(part, slots.join(', '))),
+    ).toEqual([sentence]);
   });
 });

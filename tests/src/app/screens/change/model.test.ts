@@ -9,18 +9,12 @@ import {
   templateFor,
   templateOf,
 } from '../../../../../src/app/screens/change/checklist-desk.ts';
-import {
-  bankSizes,
-  doneSlots,
-  loadedFeeders,
-  planChange,
-} from '../../../../../src/app/screens/change/model.ts';
+import { bankSizes, doneSlots, planChange } from '../../../../../src/app/screens/change/model.ts';
 import {
   beginStory,
   brookSetup,
   type Story,
   tellPlant,
-  unloaded,
   verified,
   wantedSlot,
 } from '../../../../shared/setup/story.ts';
@@ -55,21 +49,6 @@ function tellBegan(story: Story): Changeover {
   });
   return story.floor().changeovers.get('ch-1') as Changeover; // told just now
 }
-
-describe('loadedFeeders()', () => {
-  test('counts an alternate as the part that its slot wanted', () => {
-    const feeders = loadedFeeders(tellLoaded().floor(), 'L1');
-    expect(feeders.find((each) => each.slot === 'M1-F-002')?.part).toBe('C-200');
-  });
-
-  test('takes a feeder’s width from its own record before the setup’s', () => {
-    const story = tellLoaded();
-    story.tell('feeder.known', { feeder: 'F-9', tapeWidthMm: 24, pitchesMm: [4], positions: 3 });
-    story.tell('reel.unloaded', unloaded('M1-R-003'));
-    story.tell('reel.verified', verified('M1-R-003', 'R-100', { feeder: 'F-9' }));
-    expect(loadedFeeders(story.floor(), 'L1').find((each) => each.slot === 'M1-R-003')?.width).toBe(3);
-  });
-});
 
 describe('planChange()', () => {
   test('keeps, moves, takes out and puts in what the next product asks for', () => {

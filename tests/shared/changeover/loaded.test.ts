@@ -1,0 +1,44 @@
+// Which feeders stand on a line and how wide is each, with and without a record of the feeder? From memory of how slots are used.
+
+import { describe, expect, test } from 'vitest';
+import { loadedFeeders } from '../../../shared/changeover/loaded.ts';
+import { beginStory, brookSetup, type Story, tellPlant, verified, wantedSlot } from '../setup/story.ts';
+
+function tellLoaded(): Story {
+  const story = beginStory();
+  tellPlant(story);
+  story.tell('setup.taken', {
+    ...brookSetup,
+    ...{ setup: 'fern-bottom-b', slots: [wantedSlot('M1-F-010', 'L-400', { positions: 2 })] },
+  });
+  story.tell('reel.verified', verified('M1-F-002', 'C-201'));
+  return story;
+}
+
+describe('loadedFeeders()', () => {
+  test('counts an alternate as the part that its slot wanted', () => {
+    expect(loadedFeeders(tellLoaded().floor(), 'L1')).toEqual([
+      { slot: 'M1-F-002', part: 'C-200', width: 1 },
+    ]);
+  });
+
+  test('takes a feeder’s width from its own record before the setup’s', () => {
+    const story = tellLoaded();
+    story.tell('feeder.known', { feeder: 'F-9', tapeWidthMm: 24, pitchesMm: [4], positions: 3 });
+    story.tell('reel.verified', verified('M1-R-003', 'R-100', { feeder: 'F-9' }));
+    expect(loadedFeeders(story.floor(), 'L1').find((each) => each.slot === 'M1-R-003')?.width).toBe(3);
+  });
+
+  test('knows how wide a feeder is by the setup that a changeover comes from', () => {
+    const story = tellLoaded();
+    story.tell('setup.chosen', { line: 'L1', setup: 'fern-bottom-b' });
+    story.tell('reel.verified', verified('M1-F-010', 'L-400', { setup: 'fern-bottom-b' }));
+    story.tell('changeover.began', {
+      ...{ changeover: 'ch-1', line: 'L1', from: 'fern-bottom-b', setup: 'brook-top-a', product: 'Brook' },
+      lastPanel: null,
+    });
+    story.tell('setup.chosen', { line: 'L1', setup: 'brook-top-a' });
+    // Brook wants one position there; the feeder that stands there was loaded for Fern and takes two.
+    expect(loadedFeeders(story.floor(), 'L1').find((each) => each.slot === 'M1-F-010')?.width).toBe(2);
+  });
+});
