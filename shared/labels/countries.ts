@@ -16,5 +16,5 @@ const COUNTRIES = new Set(
 
 /** Whether these two letters, in either case, are a country code of ISO 3166-1 or one that labels use beside it (AA, EU, UK, XK). */
 export function isCountryCode(text: string): boolean {
-  return text.length === 2 && COUNTRIES.has(text.toUpperCase());
+  return text.length === 2 && (COUNTRIES.has(text) || COUNTRIES.has(text.toUpperCase()));
 }

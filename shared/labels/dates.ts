@@ -2,6 +2,7 @@
 // Method: the count of days in the proleptic Gregorian calendar, weeks by the Thursday rule (ISO 8601: week 1 holds the
 // year's first Thursday). Refused: the host's Date, whose time zone moves a day.
 
+import { isDigits } from './characters.ts';
 import type { IsoWeek } from './reading.ts';
 
 /** A day of the calendar. */
@@ -83,12 +84,11 @@ function two(number: number): string {
   return number < 10 ? `0${number}` : String(number);
 }
 
-function isDigits(text: string): boolean {
-  for (let at = 0; at < text.length; at += 1) {
-    const char = text.charCodeAt(at);
-    if (char < 48 || char > 57) return false;
-  }
-  return text.length > 0;
+/** The number that `length` digits make, of a text known to hold digits there. */
+function numberIn(text: string, from: number, length: number): number {
+  let number = 0;
+  for (let at = from; at < from + length; at += 1) number = number * 10 + text.charCodeAt(at) - 48;
+  return number;
 }
 
 /** The full year of a two-digit one: 70 to 99 is 19xx, else 20xx (labels name no century; the pivot is POSIX's, near enough). */
@@ -100,9 +100,9 @@ export function fullYear(short: number): number {
 export function parseWeek(text: string, format: 'YYWW' | 'YYYYWW'): IsoWeek | null {
   const yearDigits = format === 'YYWW' ? 2 : 4;
   if (text.length !== yearDigits + 2 || !isDigits(text)) return null;
-  const printed = Number(text.slice(0, yearDigits));
+  const printed = numberIn(text, 0, yearDigits);
   const year = yearDigits === 2 ? fullYear(printed) : printed;
-  const week = Number(text.slice(yearDigits));
+  const week = numberIn(text, yearDigits, 2);
   if (year < FIRST_YEAR || year > LAST_YEAR || !isIsoWeek(year, week)) return null;
   return { year, week };
 }
@@ -112,12 +112,12 @@ export function parseDate(text: string, format: Exclude<DateFormat, 'YYWW' | 'YY
   if (text.length !== format.length || !isDigits(text)) return null;
   const yearAt = format.indexOf('Y');
   const yearDigits = format.includes('YYYY') ? 4 : 2;
-  const printed = Number(text.slice(yearAt, yearAt + yearDigits));
+  const printed = numberIn(text, yearAt, yearDigits);
   const year = yearDigits === 2 ? fullYear(printed) : printed;
   if (year < FIRST_YEAR || year > LAST_YEAR) return null;
-  if (format === 'YYDDD') return parseOrdinal(year, Number(text.slice(2)));
-  const month = Number(text.slice(format.indexOf('M'), format.indexOf('M') + 2));
-  const day = Number(text.slice(format.indexOf('D'), format.indexOf('D') + 2));
+  if (format === 'YYDDD') return parseOrdinal(year, numberIn(text, 2, 3));
+  const month = numberIn(text, format.indexOf('M'), 2);
+  const day = numberIn(text, format.indexOf('D'), 2);
   return day >= 1 && day <= daysInMonth(year, month) ? { year, month, day } : null;
 }
 

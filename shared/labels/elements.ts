@@ -1,7 +1,7 @@
 // One identified piece of a label on its way into a reading, and the basket that parsers put what they find into.
 // Parsers only identify; what the values mean together is decided in one place, gather.ts.
 
-import { IDENTIFIERS, identifierTitle } from './identifiers.ts';
+import { IDENTIFIERS, type Identifier, identifierTitle } from './identifiers.ts';
 import type { LabelField, LabelFieldName, LabelQuestion } from './reading.ts';
 import type { LabelWarning } from './warnings.ts';
 
@@ -66,25 +66,15 @@ const DATE_KINDS: Readonly<Record<string, ElementKind>> = {
   '25D': 'YYYYMMDD',
 };
 
-interface Template {
-  readonly title: string;
-  readonly field: LabelFieldName | null;
-  readonly rank: number;
-  readonly kind: ElementKind;
+/** Makes an element of an MH10.8.2 identifier of the table and its value. */
+export function identifiedElement(identifier: Identifier, value: string): LabelElement {
+  const { id, title, field, rank, kind } = identifier;
+  return { id, title, value, field, rank, kind: kind === 'date' ? (DATE_KINDS[id] ?? 'text') : kind };
 }
-
-const TEMPLATES: ReadonlyMap<string, Template> = new Map(
-  [...IDENTIFIERS.values()].map(({ id, title, field, rank, kind }) => [
-    id,
-    { title, field, rank, kind: kind === 'date' ? (DATE_KINDS[id] ?? 'text') : kind },
-  ]),
-);
 
 /** Makes an element of an MH10.8.2 identifier and its value; one that is not in the table fills no field. */
 export function mh10Element(id: string, value: string): LabelElement {
-  const known = TEMPLATES.get(id);
-  if (known === undefined) {
-    return { id, title: identifierTitle(id), value, field: null, rank: 0, kind: 'text' };
-  }
-  return { id, title: known.title, value, field: known.field, rank: known.rank, kind: known.kind };
+  const known = IDENTIFIERS.get(id);
+  if (known !== undefined) return identifiedElement(known, value);
+  return { id, title: identifierTitle(id), value, field: null, rank: 0, kind: 'text' };
 }

@@ -149,8 +149,21 @@ function readHeader(text: string): Header | null {
 
 const SOUND_SEPARATORS = [...GS_SIGNS, '{GS}', '<GS>', '^]', '\\x1d'];
 
+const SOUND_MARKS = new Set(SOUND_SEPARATORS.map((sign) => sign.charCodeAt(0)));
+
+/** Whether a character stands in the text that begins a sound separator: most texts hold none, told in one pass. */
+function holdsSoundMark(text: string): boolean {
+  for (let at = 0; at < text.length; at += 1) {
+    const char = text.charCodeAt(at);
+    // Letters and digits, most of a label, begin none.
+    if (!isAlphanumeric(char) && SOUND_MARKS.has(char)) return true;
+  }
+  return false;
+}
+
 /** The separator in the text that no value of a label holds: GS or one of its whole stand-ins; empty = none. */
 export function findSoundSeparator(text: string): string {
+  if (!holdsSoundMark(text)) return '';
   for (const sign of SOUND_SEPARATORS) if (text.includes(sign)) return sign;
   return '';
 }
@@ -190,8 +203,8 @@ function splitElements(text: string, separator: string): string[] {
 }
 
 /** Splits a body into its format envelopes; a record separator that opens no format only separates. */
-function splitFormats(body: string, header: Header): FormatEnvelope[] {
-  const { separator, record } = header;
+function splitFormats(body: string, header: Header, separator: string): FormatEnvelope[] {
+  const { record } = header;
   const between = body.includes(RS) ? RS : record.length > 1 || RS_SIGNS.includes(record) ? record : '';
   if (between === '' || between === separator || !body.includes(between)) {
     return [{ format: header.format, elements: splitElements(body, separator) }];
@@ -227,7 +240,7 @@ export function openEnvelope(text: string): Envelope | null {
   }
   if (separator !== GS) warnings.push({ code: 'separators-replaced', found: separator });
   const sound = GS_SIGNS.includes(separator) || separator.length > 1;
-  const formats = splitFormats(body, { ...header, separator });
+  const formats = splitFormats(body, header, separator);
   return { formats, lostBody: null, format: header.format, sound, separator, warnings };
 }
 

@@ -16,31 +16,37 @@ import {
 } from './dates.ts';
 import type { Basket, LabelElement } from './elements.ts';
 import { parseQuantity } from './quantity.ts';
-import { type IsoWeek, LABEL_MSL, type LabelFieldName, type LabelMsl, type LabelReading } from './reading.ts';
+import {
+  type IsoWeek,
+  LABEL_MSL,
+  type LabelField,
+  type LabelFieldName,
+  type LabelMsl,
+  type LabelReading,
+} from './reading.ts';
 
 type TextField = 'part' | 'supplierPart' | 'lot' | 'reel' | 'supplier' | 'order';
 
 /** Turns what the parsers found into a reading. */
 export function gather(basket: Basket): LabelReading {
   const { elements, unidentified, ambiguous, warnings, rules } = basket;
-  const best = findBest(elements);
-  const quantity = gatherQuantity(basket, best);
-  const date = gatherDateCode(basket, best);
+  const quantity = gatherQuantity(basket);
+  const date = gatherDateCode(basket);
   const reading: LabelReading = {
-    part: gatherText(basket, best, 'part'),
-    supplierPart: gatherText(basket, best, 'supplierPart'),
+    part: gatherText(basket, 'part'),
+    supplierPart: gatherText(basket, 'supplierPart'),
     quantity: quantity.quantity,
     unit: quantity.unit,
-    lot: gatherText(basket, best, 'lot'),
+    lot: gatherText(basket, 'lot'),
     dateCode: date.dateCode,
     made: date.made,
-    expires: gatherExpiry(basket, best),
-    reel: gatherText(basket, best, 'reel'),
-    supplier: gatherText(basket, best, 'supplier'),
-    country: gatherCountry(basket, best),
-    msl: gatherMsl(basket, best),
-    order: gatherText(basket, best, 'order'),
-    fields: elements.map(({ id, title, value }) => ({ id, title, value })),
+    expires: gatherExpiry(basket),
+    reel: gatherText(basket, 'reel'),
+    supplier: gatherText(basket, 'supplier'),
+    country: gatherCountry(basket),
+    msl: gatherMsl(basket),
+    order: gatherText(basket, 'order'),
+    fields: fieldsOf(elements),
     unidentified,
     ambiguous,
     warnings,
@@ -54,70 +60,45 @@ export function gather(basket: Basket): LabelReading {
   return reading;
 }
 
-/** The elements of best rank for each field that differ from each other; most often one, or none. */
-type Best = Record<LabelFieldName, LabelElement[] | undefined>;
-
-/** All fields from the start: an object that grows by one field after another costs more than the fields. */
-function noneBest(): Best {
-  return {
-    part: undefined,
-    supplierPart: undefined,
-    quantity: undefined,
-    lot: undefined,
-    dateCode: undefined,
-    made: undefined,
-    expires: undefined,
-    reel: undefined,
-    supplier: undefined,
-    country: undefined,
-    msl: undefined,
-    order: undefined,
-  };
+function fieldsOf(elements: readonly LabelElement[]): LabelField[] {
+  const fields: LabelField[] = [];
+  for (const { id, title, value } of elements) fields.push({ id, title, value });
+  return fields;
 }
 
-function findBest(elements: readonly LabelElement[]): Best {
-  const best = noneBest();
-  // Values that differ are rare: most labels need no memory of them.
-  let values: Map<LabelFieldName, Set<string>> | null = null;
-  for (const element of elements) {
-    const { field, rank, value } = element;
-    if (field === null) continue;
-    const found = best[field];
-    const first = found?.[0];
-    if (found === undefined || first === undefined || rank < first.rank) {
-      best[field] = [element];
-      values?.delete(field);
-    } else if (rank === first.rank && value !== first.value) {
-      values ??= new Map();
-      const seen: Set<string> = values.get(field) ?? new Set([first.value]);
-      values.set(field, seen);
-      if (!seen.has(value)) found.push(element);
-      seen.add(value);
+/**
+ * The one element of best rank that states a field; asks where several differ. Every field looks through all elements:
+ * a label has a handful of either, and a table of them costs more than it saves.
+ */
+function only(basket: Basket, field: LabelFieldName): LabelElement | null {
+  let best: LabelElement | null = null;
+  let values: Set<string> | null = null;
+  for (const element of basket.elements) {
+    if (element.field !== field) continue;
+    if (best === null || element.rank < best.rank) {
+      best = element;
+      values = null;
+    } else if (element.rank === best.rank && element.value !== best.value) {
+      values ??= new Set([best.value]);
+      values.add(element.value);
     }
   }
-  return best;
-}
-
-/** The one element that states a field; asks where several differ. */
-function only(basket: Basket, best: Best, field: LabelFieldName): LabelElement | null {
-  const found = best[field];
-  if (found === undefined) return null;
-  if (found.length === 1) return found[0] ?? null;
-  const values = found.map((element) => element.value);
-  basket.warnings.push({ code: 'conflict', field, values });
+  if (values === null) return best;
+  const differing = [...values];
+  basket.warnings.push({ code: 'conflict', field, values: differing });
   basket.ambiguous.push({
-    text: values.join(' '),
-    candidates: values.map((value) => ({ field, value })),
+    text: differing.join(' '),
+    candidates: differing.map((value) => ({ field, value })),
   });
   return null;
 }
 
-function gatherText(basket: Basket, best: Best, field: TextField): string | null {
-  return only(basket, best, field)?.value ?? null;
+function gatherText(basket: Basket, field: TextField): string | null {
+  return only(basket, field)?.value ?? null;
 }
 
-function gatherQuantity(basket: Basket, best: Best): { quantity: number | null; unit: string | null } {
-  const element = only(basket, best, 'quantity');
+function gatherQuantity(basket: Basket): { quantity: number | null; unit: string | null } {
+  const element = only(basket, 'quantity');
   if (element === null) return { quantity: null, unit: null };
   const read = parseQuantity(element.value);
   if (read === null) {
@@ -164,8 +145,8 @@ function readMade(element: LabelElement): DateCodeReading {
   }
 }
 
-function gatherDateCode(basket: Basket, best: Best): { dateCode: string | null; made: IsoWeek | null } {
-  const stated = only(basket, best, 'dateCode');
+function gatherDateCode(basket: Basket): { dateCode: string | null; made: IsoWeek | null } {
+  const stated = only(basket, 'dateCode');
   let made: IsoWeek | null = null;
   let clash = false;
   const values: string[] = [];
@@ -193,8 +174,8 @@ function gatherDateCode(basket: Basket, best: Best): { dateCode: string | null; 
   return { dateCode: stated?.value ?? null, made };
 }
 
-function gatherExpiry(basket: Basket, best: Best): string | null {
-  const element = only(basket, best, 'expires');
+function gatherExpiry(basket: Basket): string | null {
+  const element = only(basket, 'expires');
   if (element === null) return null;
   const { kind, value, id } = element;
   let date = parseIsoLikeDate(value);
@@ -217,16 +198,16 @@ function gatherExpiry(basket: Basket, best: Best): string | null {
   return formatDate(date);
 }
 
-function gatherCountry(basket: Basket, best: Best): string | null {
-  const element = only(basket, best, 'country');
+function gatherCountry(basket: Basket): string | null {
+  const element = only(basket, 'country');
   if (element === null) return null;
   if (isCountryCode(element.value)) return element.value;
   basket.warnings.push({ code: 'country-unlisted', text: element.value });
   return null;
 }
 
-function gatherMsl(basket: Basket, best: Best): LabelMsl | null {
-  const element = only(basket, best, 'msl');
+function gatherMsl(basket: Basket): LabelMsl | null {
+  const element = only(basket, 'msl');
   if (element === null) return null;
   const level = parseMsl(element.value);
   if (level === null) basket.warnings.push({ code: 'msl-unlisted', text: element.value });
@@ -235,6 +216,7 @@ function gatherMsl(basket: Basket, best: Best): LabelMsl | null {
 
 /** Reads a moisture sensitivity level as labels print it: `3`, `2a`, `2A`, `MSL 3`, `LEVEL 3`; null where it is none. */
 export function parseMsl(printed: string): LabelMsl | null {
+  for (const level of LABEL_MSL) if (level === printed) return level;
   let text = printed.trim().toLowerCase();
   for (const word of ['msl', 'level']) {
     if (text.startsWith(word)) text = text.slice(word.length).trim();

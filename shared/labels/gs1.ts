@@ -3,7 +3,7 @@
 // closed list of identifiers (GS1 General Specifications, "element strings with predefined length"); all others end at
 // FNC1, which scanners send as GS (0x1D), or at the end. Refused: guessing where a value ends after a lost FNC1.
 
-import { isDigit } from './characters.ts';
+import { isDigit, isDigits } from './characters.ts';
 import type { Basket, ElementKind, LabelElement } from './elements.ts';
 import type { LabelFieldName } from './reading.ts';
 
@@ -101,14 +101,9 @@ function predefinedLength(two: number): number {
   return two === 41 ? 13 : 0;
 }
 
-function allDigits(text: string): boolean {
-  for (let at = 0; at < text.length; at += 1) if (!isDigit(text.charCodeAt(at))) return false;
-  return text.length > 0;
-}
-
 /** Whether a GTIN, SSCC or GLN ends in the check digit that GS1 prescribes (weights 3, 1 from the right). */
 export function hasGs1CheckDigit(digits: string): boolean {
-  if (!allDigits(digits)) return false;
+  if (!isDigits(digits)) return false;
   let sum = 0;
   for (let at = 0; at < digits.length - 1; at += 1) {
     sum += (digits.charCodeAt(digits.length - 2 - at) - 48) * (at % 2 === 0 ? 3 : 1);
@@ -144,7 +139,7 @@ function readElement(text: string, at: number): { element: LabelElement; end: nu
   const two = Number(text.slice(at, at + 2));
   const length = applicationLength(two);
   const ai = text.slice(at, at + length);
-  if (length === 0 || ai.length !== length || !allDigits(ai)) return null;
+  if (length === 0 || ai.length !== length || !isDigits(ai)) return null;
   const from = at + length;
   const fixed = predefinedLength(two);
   let end = text.indexOf(GS, from);
@@ -162,7 +157,7 @@ export function gs1Element(ai: string, value: string, predefined = false): Label
   const known = APPLICATIONS.get(ai);
   const max = known?.max ?? (predefined ? value.length : 90);
   if (value === '' || value.length > max) return null;
-  if ((known?.digits === true || predefined) && !allDigits(value)) return null;
+  if ((known?.digits === true || predefined) && !isDigits(value)) return null;
   return {
     id: ai,
     title: known?.title ?? 'application identifier not in the table',
@@ -173,9 +168,8 @@ export function gs1Element(ai: string, value: string, predefined = false): Label
   };
 }
 
-/** Reads an element string into the basket; what follows no rule is kept as text, with a warning. */
-export function collectGs1(text: string, basket: Basket): void {
-  const { elements, end } = parseGs1(text);
+/** Puts what of an element string was read into the basket; what follows no rule is kept as text, with a warning. */
+export function collectGs1(text: string, { elements, end }: Gs1Parse, basket: Basket): void {
   for (const element of elements) {
     const checked = element.id === '00' || element.id === '01' || element.id === '02';
     if (checked && !hasGs1CheckDigit(element.value)) {
@@ -199,7 +193,7 @@ export function parseGs1Brackets(text: string): readonly LabelElement[] | null {
   for (let at = text.indexOf('('); at !== -1; at = text.indexOf('(', at + 1)) {
     const close = at + text.slice(at, at + 6).indexOf(')');
     const ai = text.slice(at + 1, close);
-    if (close < at || !allDigits(ai) || applicationLength(Number(ai.slice(0, 2))) !== ai.length) continue;
+    if (close < at || !isDigits(ai) || applicationLength(Number(ai.slice(0, 2))) !== ai.length) continue;
     marks.push({ at, ai, from: close + 1 });
   }
   if (marks[0]?.at !== 0) return null;

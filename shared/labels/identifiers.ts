@@ -19,6 +19,8 @@ export interface Identifier {
   readonly rank: number;
   /** Length of the value where the standard fixes it, else 0. */
   readonly length: number;
+  /** Whether a loose code may carry it: it is one of reel labels whose look is not that of a common part number. */
+  readonly loose: boolean;
 }
 
 type Row = readonly [
@@ -147,20 +149,39 @@ const ROWS: readonly Row[] = [
   ['2Z', 'as agreed between the parties'],
 ];
 
-/** The identifiers of MH10.8.2 known here, by id. */
-export const IDENTIFIERS: ReadonlyMap<string, Identifier> = new Map(
-  ROWS.map(([id, title, kind = 'text', field, rank = 0, length = 0]) => [
-    id,
-    { id, title, kind, field: field ?? null, rank, length },
-  ]),
-);
-
-/** Identifiers that a loose code may carry: those of reel labels whose look is not that of a common part number. */
-export const LOOSE_IDENTIFIERS: ReadonlySet<string> = new Set(
+const LOOSE: ReadonlySet<string> = new Set(
   'P 1P 2P 30P 31P 33P Q 7Q 13Q S 3S 4S 5S T 1T K 1K 4K 11K 15K 16K V 1V 18V L 4L 20L 21L 22L 23L D 6D 9D 10D 11D 12D 13D 14D 15D 16D 17D E 13E'.split(
     ' ',
   ),
 );
+
+/** The identifiers of MH10.8.2 known here, by id. */
+export const IDENTIFIERS: ReadonlyMap<string, Identifier> = new Map(
+  ROWS.map(([id, title, kind = 'text', field, rank = 0, length = 0]) => [
+    id,
+    { id, title, kind, field: field ?? null, rank, length, loose: LOOSE.has(id) },
+  ]),
+);
+
+/** A number for an identifier: its digits and its letter. A lookup by it needs no text cut out of the label. */
+function numberOf(text: string, at: number, length: number): number {
+  let digits = 0;
+  for (let index = at; index < at + length - 1; index += 1)
+    digits = digits * 10 + text.charCodeAt(index) - 48;
+  return digits * 128 + text.charCodeAt(at + length - 1);
+}
+
+const BY_NUMBER: ReadonlyMap<number, Identifier> = new Map(
+  [...IDENTIFIERS.values()].map((identifier) => [
+    numberOf(identifier.id, 0, identifier.id.length),
+    identifier,
+  ]),
+);
+
+/** The known identifier of this length at `at`, as identifierLength() found it; undefined = it is not in the table. */
+export function identifierAt(text: string, at: number, length: number): Identifier | undefined {
+  return BY_NUMBER.get(numberOf(text, at, length));
+}
 
 /**
  * Length of the identifier that stands at `at`: up to three digits without a leading zero, then one capital letter

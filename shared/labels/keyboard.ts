@@ -2,6 +2,8 @@
 // Method: the header mark and the brackets and colons of key lists as each layout alters them (US keys, national
 // layouts as printed on keyboards). Such text is named and never read: y and z may be exchanged in it unseen.
 
+import { isAscii } from './characters.ts';
+
 /** A layout that alters what the scanner sends. */
 interface Layout {
   readonly name: string;
@@ -33,8 +35,8 @@ export interface LayoutFinding {
 
 /** Names the keyboard layout that altered a code, or null where none shows. */
 export function findKeyboardLayout(text: string): LayoutFinding | null {
-  // Every altered mark holds a letter beyond ASCII, or one of two accents in front.
-  if (/^[ -_a-~][ -~]*$/.test(text) && text[0] !== '^') return null;
+  // Every altered text holds a letter beyond ASCII, or one of two accents in front.
+  if (text[0] !== '`' && text[0] !== '^' && isAscii(text)) return null;
   for (const layout of LAYOUTS) {
     const lower = text.slice(0, 3).toLowerCase();
     const keyList = text[0] === layout.brace && colonsIn(text, layout.colon) > 0;

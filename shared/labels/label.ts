@@ -3,10 +3,11 @@
 // look's parser; all put what they find into one basket. A standard goes first; site rules read what follows none.
 // Linear in the length of the codes; never throws.
 
+import { isAlphanumeric, isDigit } from './characters.ts';
 import { type Basket, emptyBasket } from './elements.ts';
 import { openEnvelope } from './envelope.ts';
 import { gather } from './gather.ts';
-import { collectGs1, parseGs1, parseGs1Brackets } from './gs1.ts';
+import { collectGs1, type Gs1Parse, parseGs1, parseGs1Brackets } from './gs1.ts';
 import { findKeyboardLayout } from './keyboard.ts';
 import { collectLoose } from './loose.ts';
 import { collectEnvelope, collectHeaderless } from './opened.ts';
@@ -43,22 +44,32 @@ function tidy(code: string): Tidied {
       text = text.slice(3).trim();
     }
   }
-  if (text.length > 2 && text[0] === '*' && text.endsWith('*')) text = text.slice(1, -1).trim();
+  if (text[0] === '*' && text.length > 2 && text.endsWith('*')) text = text.slice(1, -1).trim();
   return { text, gs1 };
+}
+
+/** Letters, digits and the marks of part numbers only: no look but that of a loose code. */
+function looksLoose(text: string): boolean {
+  for (let at = 0; at < text.length; at += 1) {
+    const char = text.charCodeAt(at);
+    // `-`, `.`, `/` and `_`.
+    if (!isAlphanumeric(char) && !(char >= 45 && char <= 47) && char !== 95) return false;
+  }
+  return true;
 }
 
 /** Reads one code by its look; false = it has none, and is to be read in company with the others. */
 function readCode({ text, gs1 }: Tidied, basket: Basket, options: LabelOptions): boolean {
-  // Letters, digits and the marks of part numbers only: no look but that of a loose code.
-  if (!gs1 && /^[0-9A-Za-z./_-]*$/.test(text)) return false;
+  if (!gs1 && looksLoose(text)) return false;
   const envelope = openEnvelope(text);
   if (envelope !== null) {
     collectEnvelope(envelope, basket, options.expected);
     return true;
   }
   const unmarked = text[0] === '\x1d' ? text.slice(1) : text;
-  if (gs1 || isGs1(unmarked, unmarked !== text)) {
-    collectGs1(unmarked, basket);
+  const parsed = gs1 ? parseGs1(unmarked) : parseUnmarkedGs1(unmarked, unmarked !== text);
+  if (parsed !== null) {
+    collectGs1(unmarked, parsed, basket);
     return true;
   }
   if (collectHeaderless(text, basket, options.expected)) return true;
@@ -75,13 +86,11 @@ function readCode({ text, gs1 }: Tidied, basket: Basket, options: LabelOptions):
   return collectWords(text, basket, options.expected) || collectPieces(text, basket);
 }
 
-/** Whether a code without a GS1 mark is an element string all the same: FNC1 in front or inside, and read to its end. */
-function isGs1(text: string, fnc1InFront: boolean): boolean {
-  if (!fnc1InFront && !text.includes('\x1d')) return false;
-  const first = text.charCodeAt(0);
-  if (!(first >= 48 && first <= 57)) return false;
-  const { elements, end } = parseGs1(text);
-  return elements.length > 0 && end === text.length;
+/** A code without a GS1 mark that is an element string all the same: FNC1 in front or inside, and read to its end. */
+function parseUnmarkedGs1(text: string, fnc1InFront: boolean): Gs1Parse | null {
+  if (!isDigit(text.charCodeAt(0)) || !(fnc1InFront || text.includes('\x1d'))) return null;
+  const parsed = parseGs1(text);
+  return parsed.elements.length > 0 && parsed.end === text.length ? parsed : null;
 }
 
 /**
@@ -94,9 +103,10 @@ export function parseLabel(codes: readonly string[], options: LabelOptions = {})
   if (refuseLayout(tidied, basket)) return gather(basket);
   const ruled = applyRules(tidied, basket, options.rules);
   const loose: string[] = [];
-  for (const [index, code] of tidied.entries()) {
-    if (ruled.has(index)) continue;
-    if (!readCode(code, basket, options)) loose.push(code.text);
+  let index = 0;
+  for (const code of tidied) {
+    if (!ruled.has(index) && !readCode(code, basket, options)) loose.push(code.text);
+    index += 1;
   }
   if (loose.length > 0) collectLoose(loose, basket, options.expected);
   return gather(basket);
@@ -104,6 +114,11 @@ export function parseLabel(codes: readonly string[], options: LabelOptions = {})
 
 /** Every code once, without what scanners add. */
 function tidyAll(codes: readonly string[]): readonly Tidied[] {
+  const [only] = codes;
+  if (codes.length === 1 && only !== undefined) {
+    const one = tidy(only);
+    return one.text === '' ? [] : [one];
+  }
   const tidied = new Map<string, Tidied>();
   for (const code of codes) {
     const one = tidy(code);
@@ -116,7 +131,7 @@ function tidyAll(codes: readonly string[]): readonly Tidied[] {
 function refuseLayout(codes: readonly Tidied[], basket: Basket): boolean {
   let found = false;
   for (const { text } of codes) {
-    if (text.startsWith('[)>\x1e')) continue;
+    if (text[0] === '[' && text.startsWith('[)>\x1e')) continue;
     const layout = findKeyboardLayout(text);
     if (layout === null) continue;
     found = true;

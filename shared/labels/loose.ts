@@ -5,9 +5,9 @@
 
 import { isCountryCode } from './countries.ts';
 import { readDateAs } from './dates.ts';
-import { type Basket, mh10Element } from './elements.ts';
+import { type Basket, identifiedElement } from './elements.ts';
 import { parseMsl } from './gather.ts';
-import { IDENTIFIERS, identifierLength, LOOSE_IDENTIFIERS } from './identifiers.ts';
+import { type Identifier, identifierAt, identifierLength } from './identifiers.ts';
 import { parseQuantity } from './quantity.ts';
 import type { LabelCandidate, LabelExpectation } from './reading.ts';
 
@@ -16,25 +16,30 @@ export interface LooseCode {
   readonly text: string;
   /** Null where no identifier of reel labels fits. */
   readonly id: string | null;
+  readonly identifier: Identifier | null;
   readonly value: string;
 }
 
 /** Splits a loose code into identifier and value where the value is what the identifier promises. */
 export function splitLoose(text: string): LooseCode {
   const bracketed = text[0] === '(' ? text.indexOf(')') : -1;
-  const bare = { text, id: null, value: text };
   const from = bracketed === -1 ? 0 : 1;
   const length = identifierLength(text, from);
-  if (length === 0 || (bracketed !== -1 && bracketed !== from + length)) return bare;
-  const id = text.slice(from, from + length);
+  if (length === 0 || (bracketed !== -1 && bracketed !== from + length)) return bareCode(text);
+  const identifier = identifierAt(text, from, length);
+  if (identifier === undefined || !identifier.loose) return bareCode(text);
   let value = text.slice(bracketed === -1 ? length : bracketed + 1).trim();
   if (value[0] === ':' || value[0] === '=') value = value.slice(1).trim();
-  return value !== '' && LOOSE_IDENTIFIERS.has(id) && isWellFormed(id, value) ? { text, id, value } : bare;
+  if (value === '' || !isWellFormed(identifier, value)) return bareCode(text);
+  return { text, id: identifier.id, identifier, value };
 }
 
-function isWellFormed(id: string, value: string): boolean {
-  const identifier = IDENTIFIERS.get(id);
-  switch (identifier?.kind) {
+function bareCode(text: string): LooseCode {
+  return { text, id: null, identifier: null, value: text };
+}
+
+function isWellFormed(identifier: Identifier, value: string): boolean {
+  switch (identifier.kind) {
     case 'quantity':
       return parseQuantity(value) !== null;
     case 'country':
@@ -47,7 +52,7 @@ function isWellFormed(id: string, value: string): boolean {
         (identifier.length === 0 || value.length === identifier.length)
       );
     default:
-      if (id === 'E') return /^[eE]?\d$/.test(value) || /^[A-Za-z]{2}$/.test(value);
+      if (identifier.id === 'E') return /^[eE]?\d$/.test(value) || /^[A-Za-z]{2}$/.test(value);
       return value.length <= 60;
   }
 }
@@ -73,11 +78,7 @@ function bareCandidates(text: string): LabelCandidate[] {
 }
 
 /** What the setup says about a code: its value after the identifier, the whole code, both, or nothing. */
-function askSetup(
-  code: LooseCode,
-  expected: LabelExpectation | undefined,
-): 'value' | 'whole' | 'both' | 'nothing' {
-  if (expected === undefined) return 'nothing';
+function askSetup(code: LooseCode, expected: LabelExpectation): 'value' | 'whole' | 'both' | 'nothing' {
   const whole = expected.parts.has(code.text) || expected.supplierParts.has(code.text);
   const value =
     (code.id === 'P' && expected.parts.has(code.value)) ||
@@ -98,7 +99,7 @@ function pushBare(text: string, expected: LabelExpectation, basket: Basket): voi
 }
 
 function ask(code: LooseCode, basket: Basket): void {
-  const field = code.id === null ? null : mh10Element(code.id, code.value).field;
+  const field = code.identifier?.field ?? null;
   const asIdentified: LabelCandidate[] = field === null ? [] : [{ field, value: code.value }];
   basket.ambiguous.push({ text: code.text, candidates: [...asIdentified, ...bareCandidates(code.text)] });
   basket.warnings.push({ code: 'identifier-unconfirmed', text: code.text });
@@ -114,7 +115,8 @@ interface Company {
 }
 
 function judgeCompany(codes: readonly LooseCode[], basket: Basket): Company {
-  const ids = new Set(basket.elements.map((element) => element.id));
+  const ids = new Set<string>();
+  for (const element of basket.elements) ids.add(element.id);
   const enveloped = ids.size > 0;
   let telling = 0;
   let bare = 0;
@@ -147,16 +149,16 @@ export function collectLoose(
   const codes = texts.map(splitLoose);
   const company = judgeCompany(codes, basket);
   for (const code of codes) {
-    const setup = askSetup(code, expected);
+    const setup = expected === undefined ? 'nothing' : askSetup(code, expected);
     if (setup === 'whole' && expected !== undefined) {
       pushBare(code.text, expected, basket);
     } else if (setup === 'both') {
       ask(code, basket);
     } else if (
-      code.id !== null &&
+      code.identifier !== null &&
       (setup === 'value' || isBelieved(code, company) || isQuantityForSetup(code, expected))
     ) {
-      basket.elements.push(mh10Element(code.id, code.value));
+      basket.elements.push(identifiedElement(code.identifier, code.value));
     } else if (code.id !== null) {
       ask(code, basket);
     } else {

@@ -3,10 +3,11 @@
 // Method: the dialect is told from all elements together before any is read. Refused: reading element by element, which
 // turns the tag `PN` into identifier P.
 
-import { type Basket, type LabelElement, mh10Element } from './elements.ts';
+import { isDigits, isPrintableAscii } from './characters.ts';
+import { type Basket, identifiedElement, type LabelElement, mh10Element } from './elements.ts';
 import { type Envelope, findSoundSeparator } from './envelope.ts';
-import { collectGs1 } from './gs1.ts';
-import { IDENTIFIERS, identifierLength } from './identifiers.ts';
+import { collectGs1, parseGs1 } from './gs1.ts';
+import { IDENTIFIERS, type Identifier, identifierAt, identifierLength } from './identifiers.ts';
 import { collectLostGs1, collectLostMh10 } from './lost.ts';
 import { asMatLabel, SECOND_LOT } from './mat-label.ts';
 import { collectSpaced } from './pieces.ts';
@@ -22,13 +23,13 @@ export function collectEnvelope(
   basket: Basket,
   expected: LabelExpectation | undefined,
 ): void {
-  basket.warnings.push(...envelope.warnings);
+  for (const warning of envelope.warnings) basket.warnings.push(warning);
   if (envelope.lostBody !== null) {
     collectLost(envelope.format, envelope.lostBody, basket, expected);
     return;
   }
   for (const { format, elements } of envelope.formats) {
-    if (format === '05') for (const element of elements) collectGs1(element, basket);
+    if (format === '05') for (const element of elements) collectGs1(element, parseGs1(element), basket);
     else if (format === '06') collectMh10(elements, envelope, basket, expected);
     else if (format === '12') collectTextElements(elements, basket);
     else {
@@ -94,7 +95,8 @@ const NO_DOUBT: Doubt = { inside: false, gaps: false };
 function readElements(texts: readonly string[], basket: Basket, doubtful = NO_DOUBT): void {
   const read: LabelElement[] = [];
   const present = doubtful.gaps ? findPresent(texts) : null;
-  for (const [index, text] of texts.entries()) {
+  for (let index = 0; index < texts.length; index += 1) {
+    const text = texts[index] ?? '';
     let element = readMh10(text, basket);
     if (doubtful.gaps && index === texts.length - 1 && element !== null && element !== 'empty') {
       element = withoutEndLetter(element, text, basket);
@@ -124,20 +126,27 @@ function readElements(texts: readonly string[], basket: Basket, doubtful = NO_DO
 function readMh10(text: string, basket: Basket): LabelElement | 'empty' | null {
   const blank = text.charCodeAt(0) <= 32 ? text.length - text.trimStart().length : 0;
   let length = identifierLength(text, blank);
-  let id = text.slice(blank, blank + length);
-  if (length === 0) {
+  let identifier: Identifier | undefined;
+  if (length > 0) {
+    identifier = identifierAt(text, blank, length);
+  } else {
     // A scanner that types GS as Ctrl+] leaves the next letter in lower case.
-    length = identifierLength(text, blank, true);
-    const printed = text.slice(blank, blank + length);
-    id = printed.toUpperCase();
-    if (!IDENTIFIERS.has(id)) length = 0;
-    if (length > 0) basket.warnings.push({ code: 'identifier-lower-case', id: printed });
+    const printed = text.slice(blank, blank + identifierLength(text, blank, true));
+    identifier = IDENTIFIERS.get(printed.toUpperCase());
+    if (identifier !== undefined) {
+      length = printed.length;
+      basket.warnings.push({ code: 'identifier-lower-case', id: printed });
+    }
   }
   if (length === 0) return text.trim() === '' ? 'empty' : null;
   const value = text.slice(blank + length).trim();
   if (value === '') return 'empty';
-  if (!IDENTIFIERS.has(id)) basket.warnings.push({ code: 'identifier-unlisted', id });
-  return id === '6D' ? qualifiedDate(value) : mh10Element(id, value);
+  if (identifier === undefined) {
+    const id = text.slice(blank, blank + length);
+    basket.warnings.push({ code: 'identifier-unlisted', id });
+    return mh10Element(id, value);
+  }
+  return identifier.id === '6D' ? qualifiedDate(value) : identifiedElement(identifier, value);
 }
 
 /**
@@ -145,10 +154,11 @@ function readMh10(text: string, basket: Basket): LabelElement | 'empty' | null {
  * text is left to a person where lower-case identifiers show that this scanner alters control characters.
  */
 function withoutEndLetter(element: LabelElement, text: string, basket: Basket): LabelElement | 'empty' {
-  if (!/[Vv]$/.test(element.value)) return element;
+  const last = element.value.at(-1);
+  if (last !== 'V' && last !== 'v') return element;
   const value = element.value.slice(0, -1);
   if (element.kind !== 'text') {
-    if (!/^\d+$/.test(value)) return element;
+    if (!isDigits(value)) return element;
     basket.warnings.push({ code: 'trailer-uncertain', text });
     return { ...element, value };
   }
@@ -179,14 +189,6 @@ function qualifiedDate(value: string): LabelElement {
 // Signs beyond ASCII that values may hold; any other that is no letter or digit is a mangled separator.
 const VALUE_SIGNS = '°±²³®™µΩ€§';
 
-function isPrintableAscii(text: string): boolean {
-  for (let at = 0; at < text.length; at += 1) {
-    const char = text.charCodeAt(at);
-    if (char < 32 || char > 126) return false;
-  }
-  return true;
-}
-
 /** Cuts at characters that no value holds, where a known identifier follows. Fills `strays` with what it cut at. */
 function splitAtStrays(text: string, strays: string[]): string[] {
   if (isPrintableAscii(text)) return [text];
@@ -215,9 +217,11 @@ interface Present {
 function findPresent(texts: readonly string[]): Present {
   const present = { supplierPart: false, lot: false, quantity: false };
   for (const text of texts) {
-    if (text.startsWith('1P')) present.supplierPart = true;
-    else if (text[0] === 'T' || text.startsWith('1T')) present.lot = true;
-    else if (text[0] === 'Q') present.quantity = true;
+    const numbered = text[0] === '1';
+    const letter = text[numbered ? 1 : 0];
+    if (letter === 'T') present.lot = true;
+    else if (letter === 'P' && numbered) present.supplierPart = true;
+    else if (letter === 'Q' && !numbered) present.quantity = true;
   }
   return present;
 }
@@ -259,7 +263,7 @@ export function collectHeaderless(
     return true;
   }
   const length = identifierLength(first, 0);
-  if (length === 0 || !IDENTIFIERS.has(first.slice(0, length))) return false;
+  if (length === 0 || identifierAt(first, 0, length) === undefined) return false;
   basket.warnings.push({ code: 'header-damaged', found: '' });
   if (separator !== GS) basket.warnings.push({ code: 'separators-replaced', found: separator });
   collectMh10(pieces, { separator, sound: true }, basket, expected);

@@ -3,7 +3,9 @@
 // Method: a dialect is recognised only where a reading as MH10.8.2 is impossible for some piece (a quantity that begins
 // with T, a date of four digits after D); where both readings stand, the piece is a question.
 
+import { isDigit } from './characters.ts';
 import type { Basket, ElementKind, LabelElement } from './elements.ts';
+import { identifierLength } from './identifiers.ts';
 import type { LabelExpectation, LabelFieldName } from './reading.ts';
 
 type Tag = readonly [title: string, field: LabelFieldName | null, kind: ElementKind];
@@ -35,7 +37,7 @@ function breaksMh10(text: string): boolean {
 
 /** Whether an element can only be MH10.8.2: digits before the letter, or a quantity in digits. */
 function provesMh10(text: string): boolean {
-  return /^[1-9]\d{0,2}[A-Z]/.test(text) || /^Q\d/.test(text);
+  return identifierLength(text, 0) > 1 || (text[0] === 'Q' && isDigit(text.charCodeAt(1)));
 }
 
 /**
@@ -47,10 +49,10 @@ export function collectTwoLetterTags(
   basket: Basket,
   expected: LabelExpectation | undefined,
 ): boolean {
+  if (texts.some(provesMh10)) return false;
   let tagged = 0;
   let broken = false;
   for (const text of texts) {
-    if (provesMh10(text)) return false;
     if (tagOf(text) !== null) tagged += 1;
     if (breaksMh10(text)) broken = true;
   }

@@ -10,8 +10,8 @@ export const VALUE_KINDS = ['resistor', 'capacitor'] as const;
 /** A resistor or a capacitor. */
 export type ValueKind = (typeof VALUE_KINDS)[number];
 
-/** How a value is coded. */
-export const VALUE_SYSTEMS = ['IEC 60062', '3-digit', '4-digit', 'EIA-96'] as const;
+/** How a value is coded; `plain` = a number with its unit, in no code (plain-values.ts). */
+export const VALUE_SYSTEMS = ['IEC 60062', '3-digit', '4-digit', 'EIA-96', 'plain'] as const;
 
 /** One system of value codes. */
 export type ValueSystem = (typeof VALUE_SYSTEMS)[number];

@@ -4,8 +4,8 @@
 // first, which cuts a value that holds one.
 
 import { isDigit, isLetter } from './characters.ts';
-import { type Basket, type ElementKind, type LabelElement, mh10Element } from './elements.ts';
-import { LOOSE_IDENTIFIERS } from './identifiers.ts';
+import { type Basket, type ElementKind, identifiedElement, type LabelElement } from './elements.ts';
+import { identifierAt, identifierLength } from './identifiers.ts';
 import { isRemark } from './pieces.ts';
 import { parseQuantity } from './quantity.ts';
 import type { LabelExpectation, LabelFieldName } from './reading.ts';
@@ -14,8 +14,10 @@ type Word = readonly [title: string, field: LabelFieldName | null, kind?: Elemen
 
 /** A data identifier that is used as a key, `1P:MK-1`, means what it means in front of a value. */
 function identifierWord(key: string): Word | undefined {
-  if (!LOOSE_IDENTIFIERS.has(key)) return undefined;
-  const { title, field, kind, rank } = mh10Element(key, '');
+  const length = identifierLength(key, 0);
+  const identifier = length > 0 && length === key.length ? identifierAt(key, 0, length) : undefined;
+  if (identifier === undefined || !identifier.loose) return undefined;
+  const { title, field, kind, rank } = identifiedElement(identifier, '');
   return [title, field, kind, rank];
 }
 
@@ -155,12 +157,10 @@ function beginsLikeKey(text: string, from: number, end: number): boolean {
   return at < end && isLetter(text.charCodeAt(at));
 }
 
-function nameOf(key: string): string {
-  if (WORDS.has(key)) return key;
-  return key.replace(/[^A-Za-z]/g, '').toUpperCase();
-}
-
-function wordOf(name: string, braced: boolean): Word | null {
+function wordOf(key: string, braced: boolean): Word | null {
+  const word = WORDS.get(key);
+  if (word !== undefined) return word;
+  const name = key.replace(/[^A-Za-z]/g, '').toUpperCase();
   return WORDS.get(name) ?? (braced ? BRACE_WORDS.get(name) : undefined) ?? null;
 }
 
@@ -185,7 +185,7 @@ function keyBefore(text: string, end: number, low: number, braced: boolean): Ent
     if (best === null || named || quoted || last - from <= 3) {
       const key = text.slice(from, last);
       const plain = quoted ? key.replace(/["']/g, '') : key;
-      const word = identifierWord(plain) ?? (named ? wordOf(nameOf(key), braced) : null);
+      const word = identifierWord(plain) ?? (named ? wordOf(key, braced) : null);
       if (best === null || word !== null) best = { key: plain, word, at: from, from: end + 1 };
     }
     if (text[from - 1] !== ' ') break;
@@ -222,8 +222,8 @@ export function collectWords(text: string, basket: Basket, expected: LabelExpect
   const inner = braced ? text.slice(1, text.endsWith('}') ? -1 : undefined) : text;
   const entries = findEntries(inner, braced);
   if (
-    entries.every((entry) => entry.word === null) ||
     (entries[0]?.at ?? 0) > 0 ||
+    !entries.some((entry) => entry.word !== null) ||
     (braced && entries.length < 2)
   )
     return false;
@@ -266,7 +266,7 @@ function isOnePiece(value: string): boolean {
 function readEntry(entry: Entry, slice: string, place: Place, found: LabelElement[], basket: Basket): void {
   const trimmed = slice.trim();
   const marked = !place.last && ';,|@'.includes(trimmed.at(-1) ?? ' ');
-  let value = (marked ? trimmed.slice(0, -1) : trimmed).trim();
+  let value = marked ? trimmed.slice(0, -1).trim() : trimmed;
   const word = entry.word ?? OWN_KEY;
   const field = word[1];
   const kind = word[2] ?? 'text';
@@ -321,9 +321,14 @@ function askAboutBlanks(
 
 /** A part number of which the label does not say whose it is counts only where the setup knows it and no other is there. */
 function settleSomePart(found: LabelElement[], basket: Basket, expected: LabelExpectation | undefined): void {
-  const at = found.findIndex((element) => element.title === SOME_PART[0]);
+  let at = -1;
+  for (let index = 0; index < found.length; index += 1) {
+    const element = found[index];
+    if (element?.field === 'part' || element?.field === 'supplierPart') return;
+    if (at === -1 && element?.title === SOME_PART[0]) at = index;
+  }
   const some = found[at];
-  if (some === undefined || found.some(({ field }) => field === 'part' || field === 'supplierPart')) return;
+  if (some === undefined) return;
   const isPart = expected?.parts.has(some.value) ?? false;
   const isSupplierPart = expected?.supplierParts.has(some.value) ?? false;
   if (isPart !== isSupplierPart) {

@@ -3,6 +3,7 @@
 // no value, knows no dialect and asks nothing.
 
 import { formatEnvelope } from '../../shared/labels/envelope.ts';
+import { formatGs1 } from '../../shared/labels/gs1.ts';
 import { parseLabel } from '../../shared/labels/label.ts';
 import type { LabelRule } from '../../shared/labels/rules.ts';
 
@@ -26,6 +27,20 @@ const labels = Array.from({ length: COUNT }, (_, at) => fieldsOf(at));
 const envelopes = labels.map((fields) => [formatEnvelope({ format: '06', fields })]);
 const wedge = envelopes.map(([text = '']) => [
   text.replaceAll('\x1d', ']').replace('\x1e\x04', '^').replace('\x1e', '^'),
+]);
+const wordsForGs = envelopes.map(([text = '']) => [
+  text.replaceAll('\x1d', '{GS}').replaceAll('\x1e', '{RS}').replace('\x04', '{EOT}'),
+]);
+const gs1 = labels.map((fields, at) => [
+  formatGs1([
+    { id: '01', value: '09501101530003' },
+    { id: '10', value: fields[3]?.value ?? '' },
+    { id: '11', value: `26${String(1 + (at % 12)).padStart(2, '0')}05` },
+    { id: '21', value: fields[7]?.value ?? '' },
+    { id: '240', value: fields[1]?.value ?? '' },
+    { id: '241', value: fields[0]?.value ?? '' },
+    { id: '30', value: fields[2]?.value ?? '' },
+  ]),
 ]);
 const loose = labels.map((fields) => fields.map(({ id, value }) => id + value));
 const run = labels.map((fields) => [`[)>06${fields.map(({ id, value }) => id + value).join('')}`]);
@@ -97,6 +112,8 @@ console.log(
 for (const [name, sets, options] of [
   ['envelopes', envelopes, {}],
   ['envelopes with ] and ^ for GS and RS', wedge, {}],
+  ['envelopes with {GS}, {RS} and {EOT}', wordsForGs, {}],
+  ['GS1 element strings, no mark in front', gs1, {}],
   ['loose codes', loose, {}],
   ['envelopes without separators', run, {}],
   ['words with colons', words, {}],

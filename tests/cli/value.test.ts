@@ -39,6 +39,17 @@ describe('reelward value', () => {
     expect(err).toContain('hello');
   });
 
+  it('reads a value in plain, and says why where there is none', async () => {
+    expect(JSON.parse((await call(['value', '4,7 kΩ'])).out)).toMatchObject({
+      readings: [{ kind: 'resistor', value: 4700, unit: 'Ω', tolerance: null, code: 'plain' }],
+    });
+    const coil = await call(['value', '10 µH']);
+    expect(coil.code).toBe(1);
+    expect(JSON.parse(coil.out)).toEqual({ readings: [] });
+    expect(coil.err).toContain('a value in H');
+    expect((await call(['value', '4k7', '--kind', 'capacitor'])).err).toContain('of a resistor only');
+  });
+
   it('refuses a call that it does not understand', async () => {
     expect((await call(['value'])).code).toBe(2);
     expect((await call(['value', '10R', '--kind', 'coil'])).err).toContain('resistor or capacitor');

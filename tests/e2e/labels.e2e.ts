@@ -1,5 +1,6 @@
 // A label that follows no standard is taught once on a tablet of the demo plant: scanned, its pieces tapped, the rule tried on
-// the log and approved by a lead; then the line reads it. The rules leave the tablet as a file that the command line takes.
+// the log and approved by a lead; then the line reads it. The rules leave the tablet as a file that the command line takes,
+// and come back out of it.
 
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
@@ -59,10 +60,14 @@ async function teachRule(page: Page, rule: string): Promise<void> {
   await page.getByTestId('teach-name').fill(rule);
   await page.getByTestId('trial').waitFor();
   await page.getByTestId('teach-approve').click();
+  await approve(page);
+  await page.getByTestId(`rule-${rule}`).waitFor();
+}
+
+async function approve(page: Page): Promise<void> {
   await page.getByTestId('badge').fill('BADGE-3301');
   await page.getByTestId('badge-enter').click();
   await pad(page, '3301');
-  await page.getByTestId(`rule-${rule}`).waitFor();
 }
 
 describe('a label that follows no standard', () => {
@@ -175,6 +180,14 @@ describe('the rules', () => {
       await page.getByTestId('rule-Glen').waitFor({ state: 'detached' });
       await scan(page, labelOf(part, 12, 'GL-9'));
       expect(await page.getByTestId('scanned').textContent()).toContain('Nothing on it is read');
+
+      await page.getByTestId('rules-import').setInputFiles(file);
+      await page.getByTestId('import-Glen').waitFor();
+      expect(await page.getByTestId('import-Glen').getAttribute('data-status')).toBe('new');
+      await page.getByTestId('import-take').click();
+      await approve(page);
+      await page.getByTestId('rule-Glen').waitFor();
+      expect(await page.getByTestId('scanned').textContent()).toContain('GL-9');
     }, 'BADGE-3301');
   });
 });

@@ -59,6 +59,33 @@ export const teachWords = area({
     teach: 'Teach a label',
     export: 'Save the rules as a file',
     exported: (name: string) => `Saved as ${name}.`,
+    import: 'Take rules from a file',
+    importTitle: 'Rules in this file',
+    importFailed: 'This file was not taken in',
+    importAgain:
+      'Nothing was changed. Correct the file, or save the rules anew where they come from, and choose it again.',
+    importProblems: {
+      'not-json': 'The file is not readable as JSON: it is cut off, or it is another kind of file.',
+      'no-list': 'The file holds no list of rules.',
+      empty: 'The list in the file is empty.',
+      'not-a-rule': (rule: string, at: string) =>
+        `Rule “${rule}” is not as a rule must be${at === '' ? '' : `: look at ${at}`}.`,
+      twice: (rule: string) => `Rule “${rule}” is in the file twice: keep one.`,
+    },
+    importStatus: {
+      new: (version: number, _here: number) => `+ new, version ${version}`,
+      newer: (version: number, here: number) => `↑ version ${version} takes the place of ${here}`,
+      same: (version: number, _here: number) => `= the same here, version ${version}`,
+      older: (version: number, here: number) => `△ version ${version} is older than ${here} here: stays out`,
+      differs: (version: number, _here: number) =>
+        `△ another rule is version ${version} here: stays out until the file gives it a higher version`,
+      fails: (version: number, _here: number) =>
+        `✕ version ${version} does not read its own examples: stays out`,
+    },
+    importTry: 'Try it on the log',
+    importNothing: 'No rule in this file is new or newer.',
+    importTake: (count: number) => (count === 1 ? 'Take in 1 rule' : `Take in ${count} rules`),
+    imported: (count: number) => (count === 1 ? '1 rule taken in.' : `${count} rules taken in.`),
     none: 'No label has been taught yet.',
     noneHelp:
       'Labels by the usual standards are read without any rule. Scan one that is not, then teach it once.',
@@ -140,6 +167,32 @@ export const teachWords = area({
     teach: 'Enseñar una etiqueta',
     export: 'Guardar las reglas en un archivo',
     exported: (name) => `Guardado como ${name}.`,
+    import: 'Tomar reglas de un archivo',
+    importTitle: 'Reglas de este archivo',
+    importFailed: 'Este archivo no se ha tomado',
+    importAgain:
+      'No se ha cambiado nada. Corrija el archivo, o guarde de nuevo las reglas donde vienen, y elíjalo otra vez.',
+    importProblems: {
+      'not-json': 'El archivo no se puede leer como JSON: está cortado o es de otro tipo.',
+      'no-list': 'El archivo no contiene una lista de reglas.',
+      empty: 'La lista del archivo está vacía.',
+      'not-a-rule': (rule, at) =>
+        `La regla «${rule}» no es como debe ser una regla${at === '' ? '' : `: mire en ${at}`}.`,
+      twice: (rule) => `La regla «${rule}» está dos veces en el archivo: deje una.`,
+    },
+    importStatus: {
+      new: (version) => `+ nueva, versión ${version}`,
+      newer: (version, here) => `↑ la versión ${version} sustituye a la ${here}`,
+      same: (version) => `= igual aquí, versión ${version}`,
+      older: (version, here) => `△ la versión ${version} es anterior a la ${here} de aquí: queda fuera`,
+      differs: (version) =>
+        `△ otra regla es aquí la versión ${version}: queda fuera hasta que el archivo le dé una versión mayor`,
+      fails: (version) => `✕ la versión ${version} no lee sus propios ejemplos: queda fuera`,
+    },
+    importTry: 'Probarla con el registro',
+    importNothing: 'Ninguna regla de este archivo es nueva ni posterior.',
+    importTake: (count) => (count === 1 ? 'Tomar 1 regla' : `Tomar ${count} reglas`),
+    imported: (count) => (count === 1 ? '1 regla tomada.' : `${count} reglas tomadas.`),
     none: 'Aún no se ha enseñado ninguna etiqueta.',
     noneHelp:
       'Las etiquetas según las normas usuales se leen sin regla. Escanee una que no lo sea y enséñela una vez.',

@@ -1,5 +1,6 @@
 // `reelward value CODE`: every reading of a component's value code.
 
+import { type NoValueReason, readPlainValue, whyNoValue } from '../../../shared/labels/plain-values.ts';
 import {
   readValueCode,
   VALUE_KINDS,
@@ -10,13 +11,13 @@ import { type Command, type CommandIo, NotUnderstood, parseCall, printJson } fro
 
 const help = `reelward value CODE [--kind resistor|capacitor]
 
-Reads a component's value code: letter codes of IEC 60062, three and four digits, EIA-96.
+Reads a component's value: letter codes of IEC 60062, three and four digits, EIA-96, and values in plain (4.7k, 4,7 kΩ, 100 nF).
 Out: {"readings": [{"kind", "value", "unit", "tolerance", "code", "series"}]}, every reading that the code allows.
   value      in ohms (Ω) or farads (F)
   tolerance  percent where it is the same up and down; {"plus","minus","unit"} where it is not, or is in pF; null where none is stated
-  code       the system: IEC 60062, 3-digit, 4-digit, EIA-96
+  code       the system: IEC 60062, 3-digit, 4-digit, EIA-96, plain
   series     series of IEC 60063 that hold the value
-Exit 1 where the code has no reading.`;
+Exit 1 where the code has no reading; why not stands on the error output.`;
 
 function isKind(text: string): text is ValueKind {
   return (VALUE_KINDS as readonly string[]).includes(text);
@@ -25,6 +26,21 @@ function isKind(text: string): text is ValueKind {
 function toleranceToJson(tolerance: ValueTolerance | null): number | ValueTolerance | null {
   if (tolerance === null) return null;
   return tolerance.unit === '%' && tolerance.plus === tolerance.minus ? tolerance.plus : tolerance;
+}
+
+function sayReason(reason: NoValueReason): string {
+  switch (reason.code) {
+    case 'empty':
+      return 'expected a value code, found none';
+    case 'too-long':
+      return `longer than ${reason.longest} characters, which no value is`;
+    case 'another-quantity':
+      return `a value in ${reason.unit}: only resistors and capacitors are read`;
+    case 'another-kind':
+      return `it can be read as the value of a ${reason.kind} only`;
+    case 'no-value':
+      return 'no value code known here, and no number with a prefix or unit';
+  }
 }
 
 async function run(args: readonly string[], io: CommandIo): Promise<number> {
@@ -37,9 +53,10 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
   if (kind !== undefined && !isKind(kind)) {
     throw new NotUnderstood(`--kind: expected ${VALUE_KINDS.join(' or ')}, found ${kind}`);
   }
-  const readings = readValueCode(positionals[0] ?? '', kind);
+  const text = positionals[0] ?? '';
+  const readings = [...readValueCode(text, kind), ...readPlainValue(text, kind)];
   printJson({ readings: readings.map((one) => ({ ...one, tolerance: toleranceToJson(one.tolerance) })) }, io);
-  if (readings.length === 0) io.stderr(`reelward value: ${positionals[0]}: no value code known here\n`);
+  if (readings.length === 0) io.stderr(`reelward value: ${text}: ${sayReason(whyNoValue(text, kind))}\n`);
   return readings.length === 0 ? 1 : 0;
 }
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import {
   IDENTIFIERS,
+  identifierAt,
   identifierLength,
   identifierTitle,
-  LOOSE_IDENTIFIERS,
 } from '../../../shared/labels/identifiers.ts';
 
 describe('identifierLength()', () => {
@@ -59,9 +59,12 @@ describe('the table of identifiers', () => {
     expect(IDENTIFIERS.get('1T')?.rank).toBeLessThan(IDENTIFIERS.get('T')?.rank ?? 0);
   });
 
-  it('has every loose identifier, none twice, each a possible one', () => {
-    for (const id of LOOSE_IDENTIFIERS) expect(IDENTIFIERS.has(id), id).toBe(true);
-    for (const id of IDENTIFIERS.keys()) expect(identifierLength(id, 0), id).toBe(id.length);
+  it('has only possible identifiers, each found again by its place in a text', () => {
+    for (const [id, identifier] of IDENTIFIERS) {
+      expect(identifierLength(id, 0), id).toBe(id.length);
+      expect(identifierAt(`xx${id}77`, 2, id.length), id).toBe(identifier);
+    }
+    expect(identifierAt('99Z1', 0, 3)).toBeUndefined();
   });
 
   it('`identifierTitle()` names the category of one that it does not know', () => {

@@ -17,6 +17,8 @@ import { Icon } from '../../../ui/Icon.tsx';
 import { visible } from '../../../ui/visible.ts';
 import { teachWords } from '../../../words/teach.ts';
 import { formatDay, say } from '../../../words/words.ts';
+import { Import, ImportButton } from './Import.tsx';
+import type { RulesImport } from './import.ts';
 import { rulesDocument } from './model.ts';
 import { Pattern, Reading } from './parts.tsx';
 import { addCodes, firstTeaching, teaching } from './session.ts';
@@ -42,6 +44,7 @@ function RuleList() {
   const words = say(teachWords);
   // A label that the line could not read comes along; it is taken over once.
   const [scanned, setScanned] = useState(app.unreadLabel.peek());
+  const [imported, setImported] = useState<RulesImport | null>(null);
   const [leaving, setLeaving] = useState<string | null>(null);
   useLayoutEffect(
     () =>
@@ -61,6 +64,7 @@ function RuleList() {
           {words.teach}
         </Button>
         <span class="soft grow">{words.listHelp}</span>
+        <ImportButton known={rules} onRead={setImported} />
         {rules.length > 0 && (
           <Button
             testId="rules-export"
@@ -73,6 +77,7 @@ function RuleList() {
           </Button>
         )}
       </div>
+      {imported && <Import read={imported} onClose={() => setImported(null)} />}
       {scanned && <Scanned codes={scanned} rules={rules} onClear={() => setScanned(null)} />}
       {rules.length === 0 && !scanned && (
         <p class="empty">

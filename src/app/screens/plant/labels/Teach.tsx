@@ -7,12 +7,11 @@ import type { LabelRule } from '../../../../../shared/labels/rules.ts';
 import { siteRules } from '../../../../../shared/setup/fold-labels.ts';
 import { holdsBadge } from '../../../../../shared/setup/recognise.ts';
 import { useApp, useFloor } from '../../../app.ts';
-import { ConfirmPerson } from '../../../frame/ConfirmPerson.tsx';
 import { Button } from '../../../ui/Button.tsx';
-import { Dialog } from '../../../ui/Dialog.tsx';
 import { shellWords } from '../../../words/shell.ts';
 import { teachWords } from '../../../words/teach.ts';
 import { say } from '../../../words/words.ts';
+import { ApproveDialog } from './ApproveDialog.tsx';
 import { type Taught, type Teaching, teach } from './model.ts';
 import { Pattern, Reading } from './parts.tsx';
 import { addCodes, firstTeaching, teaching } from './session.ts';
@@ -79,7 +78,17 @@ export function Teach() {
           {shell.cancel}
         </Button>
       </div>
-      {approving && <ApproveDialog rule={approving} onClose={() => setApproving(null)} />}
+      {approving && (
+        <ApproveDialog
+          rules={[approving]}
+          title={words.approveTitle(approving.rule)}
+          onApproved={() => {
+            app.notice.value = { tone: 'go', text: words.approved(approving.rule) };
+            teaching.value = null;
+          }}
+          onClose={() => setApproving(null)}
+        />
+      )}
     </>
   );
 }
@@ -206,46 +215,5 @@ function RuleForm(props: {
         </>
       )}
     </section>
-  );
-}
-
-/** A lead says so, with badge and PIN; then every tablet reads by it. */
-function ApproveDialog({ rule, onClose }: { readonly rule: LabelRule; readonly onClose: () => void }) {
-  const app = useApp();
-  const floor = useFloor();
-  const words = say(teachWords);
-  const shell = say(shellWords);
-  function approve(by: string | null): void {
-    app
-      .write([
-        {
-          kind: 'label.taught',
-          payload: { rule: rule.rule, version: rule.version, definition: rule, by },
-        },
-      ])
-      .then(
-        () => {
-          app.notice.value = { tone: 'go', text: words.approved(rule.rule) };
-          teaching.value = null;
-        },
-        () => undefined, // shown by the fault screen
-      );
-  }
-  return (
-    <Dialog title={words.approveTitle(rule.rule)} onClose={onClose}>
-      <div class="stack">
-        <p>{words.approveHelp}</p>
-        {floor.people.size > 0 ? (
-          <ConfirmPerson needs="lead" badgeSuffices={false} onConfirmed={({ person }) => approve(person)} />
-        ) : (
-          <Button tone="act" large onPress={() => approve(null)}>
-            {words.approve}
-          </Button>
-        )}
-      </div>
-      <div class="acts">
-        <Button onPress={onClose}>{shell.cancel}</Button>
-      </div>
-    </Dialog>
   );
 }

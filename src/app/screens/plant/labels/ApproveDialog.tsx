@@ -1,0 +1,54 @@
+// A lead says so, with badge and PIN; then every tablet reads by these rules.
+
+import type { LabelRule } from '../../../../../shared/labels/rules.ts';
+import { useApp, useFloor } from '../../../app.ts';
+import { ConfirmPerson } from '../../../frame/ConfirmPerson.tsx';
+import { Button } from '../../../ui/Button.tsx';
+import { Dialog } from '../../../ui/Dialog.tsx';
+import { shellWords } from '../../../words/shell.ts';
+import { teachWords } from '../../../words/teach.ts';
+import { say } from '../../../words/words.ts';
+
+interface ApproveDialogProps {
+  readonly rules: readonly LabelRule[];
+  readonly title: string;
+  readonly onApproved: () => void;
+  readonly onClose: () => void;
+}
+
+export function ApproveDialog({ rules, title, onApproved, onClose }: ApproveDialogProps) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(teachWords);
+  const shell = say(shellWords);
+  function approve(by: string | null): void {
+    app
+      .write(
+        rules.map((rule) => ({
+          kind: 'label.taught',
+          payload: { rule: rule.rule, version: rule.version, definition: rule, by },
+        })),
+      )
+      .then(
+        onApproved,
+        () => undefined, // shown by the fault screen
+      );
+  }
+  return (
+    <Dialog title={title} onClose={onClose}>
+      <div class="stack">
+        <p>{words.approveHelp}</p>
+        {floor.people.size > 0 ? (
+          <ConfirmPerson needs="lead" badgeSuffices={false} onConfirmed={({ person }) => approve(person)} />
+        ) : (
+          <Button tone="act" large onPress={() => approve(null)}>
+            {words.approve}
+          </Button>
+        )}
+      </div>
+      <div class="acts">
+        <Button onPress={onClose}>{shell.cancel}</Button>
+      </div>
+    </Dialog>
+  );
+}

@@ -1,0 +1,146 @@
+// Rules out of a file: what is new, what stays as it is and why, what the log says to each, and a lead's word to take them in.
+
+import { useState } from 'preact/hooks';
+import type { LabelRule } from '../../../../../shared/labels/rules.ts';
+import { useApp } from '../../../app.ts';
+import { Button } from '../../../ui/Button.tsx';
+import { Icon } from '../../../ui/Icon.tsx';
+import { shellWords } from '../../../words/shell.ts';
+import { teachWords } from '../../../words/teach.ts';
+import { say } from '../../../words/words.ts';
+import { ApproveDialog } from './ApproveDialog.tsx';
+import {
+  type ImportProblem,
+  type ImportStatus,
+  type RulesImport,
+  readRulesFile,
+  rulesToTake,
+} from './import.ts';
+import { Pattern } from './parts.tsx';
+import { Trial } from './Trial.tsx';
+
+export function ImportButton(props: {
+  readonly known: readonly LabelRule[];
+  readonly onRead: (read: RulesImport) => void;
+}) {
+  const words = say(teachWords);
+  return (
+    <label class="button file plain">
+      <Icon name="search" size={20} />
+      <span>{words.import}</span>
+      <input
+        type="file"
+        class="hidden"
+        accept=".json,application/json"
+        data-testid="rules-import"
+        onChange={(event) => {
+          const input = event.currentTarget;
+          const file = input.files?.[0];
+          const unreadable: RulesImport = { ok: false, problem: { code: 'not-json' } };
+          file?.text().then(
+            (text) => props.onRead(readRulesFile(text, props.known)),
+            () => props.onRead(unreadable),
+          );
+          // Emptied, so that the same file, corrected meanwhile, can be chosen again.
+          input.value = '';
+        }}
+      />
+    </label>
+  );
+}
+
+const tones = {
+  new: 'go',
+  newer: 'go',
+  same: 'plain',
+  older: 'care',
+  differs: 'care',
+  fails: 'stop',
+} as const satisfies Readonly<Record<ImportStatus, string>>;
+
+export function Import({ read, onClose }: { readonly read: RulesImport; readonly onClose: () => void }) {
+  const app = useApp();
+  const words = say(teachWords);
+  const shell = say(shellWords);
+  const [approving, setApproving] = useState(false);
+  const [tried, setTried] = useState<string | null>(null);
+  if (!read.ok) {
+    return (
+      <section class="card stack" role="alert" data-testid="import-problem">
+        <h2>{words.importFailed}</h2>
+        <p>✕ {sayProblem(read.problem)}</p>
+        <p class="soft">{words.importAgain}</p>
+        <div class="row">
+          <Button onPress={onClose}>{shell.cancel}</Button>
+        </div>
+      </section>
+    );
+  }
+  const taken = rulesToTake(read.rules);
+  return (
+    <section class="card stack" data-testid="import">
+      <h2>{words.importTitle}</h2>
+      {read.rules.map(({ rule, status, knownVersion }) => (
+        <div key={rule.rule} class="stack" data-testid={`import-${rule.rule}`} data-status={status}>
+          <div class="row">
+            <h3 class="grow" translate={false}>
+              {rule.rule}
+            </h3>
+            <span class={`chip ${tones[status]}`}>
+              {words.importStatus[status](rule.version, knownVersion ?? 0)}
+            </span>
+          </div>
+          {taken.includes(rule) && (
+            <>
+              {rule.codes.map((pattern, index) => (
+                <Pattern key={`${index}`} pattern={pattern} />
+              ))}
+              {tried === rule.rule ? (
+                <Trial rule={rule} />
+              ) : (
+                <div>
+                  <Button onPress={() => setTried(rule.rule)}>{words.importTry}</Button>
+                </div>
+              )}
+            </>
+          )}
+        </div>
+      ))}
+      <div class="row">
+        <Button
+          tone="act"
+          large
+          testId="import-take"
+          disabledReason={taken.length === 0 ? words.importNothing : null}
+          onPress={() => setApproving(true)}
+        >
+          {words.importTake(taken.length)}
+        </Button>
+        <Button onPress={onClose}>{shell.cancel}</Button>
+      </div>
+      {approving && (
+        <ApproveDialog
+          rules={taken}
+          title={words.importTake(taken.length)}
+          onApproved={() => {
+            app.notice.value = { tone: 'go', text: words.imported(taken.length) };
+            onClose();
+          }}
+          onClose={() => setApproving(false)}
+        />
+      )}
+    </section>
+  );
+}
+
+function sayProblem(problem: ImportProblem): string {
+  const { importProblems } = say(teachWords);
+  switch (problem.code) {
+    case 'not-a-rule':
+      return importProblems['not-a-rule'](problem.rule, problem.at);
+    case 'twice':
+      return importProblems.twice(problem.rule);
+    default:
+      return importProblems[problem.code];
+  }
+}
