@@ -2,20 +2,13 @@
 
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
-import {
-  type Desk,
-  deskAct,
-  deskWells,
-  missingPieces,
-  type ReelInHand,
-  suggestedSlots,
-  type Well,
-} from '../desk/model.ts';
+import { type Desk, deskAct, deskWells, suggestedSlots, type Well } from '../desk/model.ts';
 import { goTo } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
+import { labelSoFar, reelName } from './label-so-far.ts';
 
 interface DockProps {
   readonly desk: DeskRun;
@@ -32,18 +25,8 @@ function wellText(desk: Desk, well: Well): string | null {
     case 'old-reel':
       return desk.atSlot ? (desk.old?.reel ?? '✓') : null;
     case 'reel':
-      return desk.reel ? reelName(desk.reel) : partialText(desk);
+      return desk.reel ? reelName(desk.reel) : labelSoFar(desk);
   }
-}
-
-const reelName = (reel: ReelInHand) => reel.part ?? reel.supplierPart ?? reel.reel;
-
-/** A label that comes code by code: what it has named, and what to scan besides. */
-function partialText({ partial }: Desk): string | null {
-  if (partial === null) return null;
-  const words = say(shellWords);
-  const wanted = missingPieces(partial).map((piece) => words.pieces[piece]);
-  return words.scanAlso(reelName(partial) ?? '', wanted.join(', '));
 }
 
 /** Where a reel in hand belongs: the answer to "what is this" when no slot was scanned. */

@@ -9,11 +9,13 @@ import type { Changeover } from '../../../../shared/setup/state.ts';
 import { floorWhenDocked, verifyForCart } from '../../../../shared/verdict/verify-cart.ts';
 import { useApp } from '../../app.ts';
 import { type Desk, type DeskView, deskWells, emptyDesk, isDeskReady } from '../../desk/model.ts';
-import { takeScan } from '../../desk/take-scan.ts';
+import { takeEnough, takeScan } from '../../desk/take-scan.ts';
+import { labelSoFar } from '../../frame/label-so-far.ts';
 import { reasonFacts } from '../../frame/VerdictBand.tsx';
 import type { Scan } from '../../scan/scan.ts';
 import { Button } from '../../ui/Button.tsx';
 import { kitWords } from '../../words/kit.ts';
+import { shellWords } from '../../words/shell.ts';
 import { verdictWords } from '../../words/verdict.ts';
 import { say } from '../../words/words.ts';
 import { cartIn } from './cart-model.ts';
@@ -109,6 +111,11 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
       return setTold({ tone: 'care', text: words.signIn });
     }
     if (next.told?.tell === 'unknown-code') setTold({ tone: 'care', text: words.unknown(next.told.text) });
+    if (next.told?.tell === 'half-label') setTold({ tone: 'care', text: say(shellWords).halfLabel });
+    await settle(next, seen, name);
+  }
+
+  async function settle(next: Desk, seen: DeskView, name: string): Promise<void> {
     show(next);
     if (isDeskReady(next, seen)) await judge(next, name); // a failure is shown by the fault screen
   }
@@ -191,8 +198,22 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
               ✓ {text}
             </span>
           ))}{' '}
-        <b data-testid="cart-wants">{next ? words.wanted[next.well] : ''}</b>
+        <b data-testid="cart-wants">{labelSoFar(desk) ?? (next ? words.wanted[next.well] : '')}</b>
       </p>
+      {desk.partial !== null && (
+        <div>
+          <Button
+            large
+            testId="cart-enough"
+            onPress={() => {
+              const seen = view();
+              settle(takeEnough(deskNow.current, seen), seen, cart).catch(() => undefined); // shown by the fault screen
+            }}
+          >
+            {say(shellWords).enough}
+          </Button>
+        </div>
+      )}
       {told !== null && (
         <p class={`chip ${told.tone}`} role="status" data-testid="cart-told">
           {told.text}
