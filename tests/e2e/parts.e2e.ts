@@ -30,7 +30,7 @@ afterAll(async () => {
 });
 
 async function onTablet(
-  options: { readonly badge?: string; readonly hash: string },
+  options: { readonly badge?: string; readonly hash?: string },
   work: (tablet: Tablet) => Promise<void>,
 ): Promise<void> {
   const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-4401', ...options });
