@@ -365,9 +365,7 @@ describe('a label whose bar codes are scanned one by one', () => {
     await onTablet(async ({ page }) => {
       const [place, other] = empty;
       for (const code of [place.slot, place.feeder, `P${place.part}`, 'Q4000']) await scan(page, code);
-      await expect
-        .poll(() => page.getByTestId('well-reel').textContent())
-        .toBe(`Reel${place.part}: scan its lot too`);
+      await expect.poll(() => page.getByTestId('well-reel').textContent()).toBe(`Reel ${place.part}lot?`);
       expect(await ownEntries(page, 'reel.verified')).toEqual([]);
       expect((await scanAll(page, '1TLT-9102-E')).verdict).toBe('accepted');
 

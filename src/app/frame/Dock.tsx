@@ -8,7 +8,7 @@ import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
-import { labelSoFar, reelName } from './label-so-far.ts';
+import { nextPiece, reelName } from './label-so-far.ts';
 
 interface DockProps {
   readonly desk: DeskRun;
@@ -25,7 +25,7 @@ function wellText(desk: Desk, well: Well): string | null {
     case 'old-reel':
       return desk.atSlot ? (desk.old?.reel ?? '✓') : null;
     case 'reel':
-      return desk.reel ? reelName(desk.reel) : labelSoFar(desk);
+      return desk.reel ? reelName(desk.reel) : nextPiece(desk);
   }
 }
 
@@ -123,7 +123,10 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
               data-testid={`well-${well}`}
               data-filled={filled}
             >
-              <small>{words.wells[name]}</small>
+              <small>
+                {words.wells[name]}
+                {well === 'reel' && state.partial && ` ${reelName(state.partial)}`}
+              </small>
               <b translate={false}>
                 {text ??
                   (well === 'slot' && (state.reel ?? state.partial) ? slotHint(homes) : words.wants[name])}

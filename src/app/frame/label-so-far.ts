@@ -7,6 +7,12 @@ import { say } from '../words/words.ts';
 /** What a reel in hand is called: by its part, else by what else its label says. */
 export const reelName = (reel: ReelInHand): string | null => reel.part ?? reel.supplierPart ?? reel.reel;
 
+/** The next code to scan of the label in hand, in a word; null where none comes code by code. */
+export function nextPiece({ partial }: Desk): string | null {
+  const piece = partial && missingPieces(partial)[0];
+  return piece ? say(shellWords).pieceWanted[piece] : null;
+}
+
 /** What is still to be scanned of the label in hand; null where none comes code by code. */
 export function labelSoFar({ partial }: Desk): string | null {
   if (partial === null) return null;
