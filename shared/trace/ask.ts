@@ -62,19 +62,24 @@ export interface TracedPanel {
   }[];
 }
 
-/** Where material was: by lot, reel, part, feeder, slot, person, run or time. Cost: linear in stretches. */
-export function tracePlaces(index: TraceIndex, question: TraceQuestion): readonly TracedPlace[] {
+/** Which stretches a question asks for: every field given must fit, and the moment at which they began. */
+export function isAskedFor(question: TraceQuestion): (stretch: Stretch) => boolean {
   const fromMs = question.from === undefined ? Number.NEGATIVE_INFINITY : Date.parse(question.from);
   const toMs = question.to === undefined ? Number.POSITIVE_INFINITY : Date.parse(question.to);
   const names = (['lot', 'reel', 'part', 'feeder', 'slot', 'who', 'run'] as const).filter(
     (name) => question[name] !== undefined,
   );
+  return (stretch) => {
+    if (!names.every((name) => stretch[name] === question[name])) return false;
+    const atMs = Date.parse(stretch.at);
+    return atMs >= fromMs && atMs <= toMs;
+  };
+}
+
+/** Where material was: by lot, reel, part, feeder, slot, person, run or time. Cost: linear in stretches. */
+export function tracePlaces(index: TraceIndex, question: TraceQuestion): readonly TracedPlace[] {
   return index.stretches
-    .filter((stretch) => {
-      if (!names.every((name) => stretch[name] === question[name])) return false;
-      const atMs = Date.parse(stretch.at);
-      return atMs >= fromMs && atMs <= toMs;
-    })
+    .filter(isAskedFor(question))
     .map((stretch) => toPlace(index, stretch))
     .sort(
       (a, b) =>

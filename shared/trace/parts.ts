@@ -2,7 +2,7 @@
 // log to come changes it.
 
 import { copyState } from '../setup/state.ts';
-import type { SerialPanel, Stretch, TraceIndex } from './stretches.ts';
+import { addSerial, type SerialPanel, type Stretch, type TraceIndex } from './stretches.ts';
 
 /** A copy that can go on by itself; what never changes is shared. Cost: linear in open stretches and the state's maps. */
 export function copyTrace(index: TraceIndex): TraceIndex {
@@ -45,10 +45,5 @@ export function addSettled(
   settled: { readonly stretches: readonly Stretch[]; readonly serials: readonly SerialPanel[] },
 ): void {
   index.stretches.push(...settled.stretches);
-  for (const scanned of settled.serials) {
-    index.serials.set(scanned.serial, scanned);
-    const panels = index.serialByPanel.get(scanned.run) ?? new Map<number, string>();
-    panels.set(scanned.panel, scanned.serial);
-    index.serialByPanel.set(scanned.run, panels);
-  }
+  for (const scanned of settled.serials) addSerial(index, scanned);
 }

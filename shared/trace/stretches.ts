@@ -386,8 +386,13 @@ function takeSerial(index: TraceIndex, entry: Entry): void {
   const run = text(entry, 'run');
   if (serial === null || run === null) return;
   const panel = index.state.runs.get(run)?.done ?? 0;
-  index.serials.set(serial, { run, panel, serial, at: entry.at });
-  const byPanel = index.serialByPanel.get(run) ?? new Map<number, string>();
-  byPanel.set(panel, serial);
-  index.serialByPanel.set(run, byPanel);
+  addSerial(index, { run, panel, serial, at: entry.at });
+}
+
+/** Puts a scanned panel under its code and under its number. */
+export function addSerial(index: TraceIndex, scanned: SerialPanel): void {
+  index.serials.set(scanned.serial, scanned);
+  const byPanel = index.serialByPanel.get(scanned.run) ?? new Map<number, string>();
+  byPanel.set(scanned.panel, scanned.serial);
+  index.serialByPanel.set(scanned.run, byPanel);
 }

@@ -5,7 +5,7 @@ import { existsSync, renameSync, rmSync } from 'node:fs';
 import { Kysely, SqliteDialect, type Transaction } from 'kysely';
 import { migrate, newEpoch, StoreRefused, schemaVersion } from './migrate.ts';
 import { openDatabase } from './sqlite/open.ts';
-import { backupTables, steps, type Tables } from './tables.ts';
+import { backupTables, steps, type Tables, traceTableNames } from './tables.ts';
 
 const ROWS_AT_ONCE = 500;
 
@@ -58,8 +58,7 @@ export async function fillFrom(file: string, target: Kysely<Tables>): Promise<{ 
     await target.transaction().execute(async (tx) => {
       await copyTables(source, tx);
       // Made out of another log.
-      for (const table of ['trace_state', 'trace_stretches', 'trace_serials'] as const)
-        await tx.deleteFrom(table).execute();
+      for (const table of traceTableNames) await tx.deleteFrom(table).execute();
       // The backup may be of an older schema; the tables that it was put into are this program's.
       const rows = { server_epoch: newEpoch(), schema: String(steps.length) };
       for (const [key, value] of Object.entries(rows)) {

@@ -115,6 +115,9 @@ export const backupTables = [
   'snapshots',
 ] as const;
 
+/** Tables of the trace's index: made out of `entries`. */
+export const traceTableNames = ['trace_state', 'trace_stretches', 'trace_serials'] as const;
+
 export type Dialect = 'sqlite' | 'postgres';
 
 /** One step forward of the schema. */

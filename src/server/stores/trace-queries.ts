@@ -3,7 +3,7 @@
 
 import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Store, TraceChange } from './store.ts';
-import type { StretchesTable, Tables } from './tables.ts';
+import { type StretchesTable, type Tables, traceTableNames } from './tables.ts';
 
 /** Rows in one INSERT: 32,766 parameters at most on SQLite. */
 const ROWS_AT_ONCE = 1_000;
@@ -66,8 +66,7 @@ async function readPlace(db: Pick<Transaction<Tables>, 'selectFrom'>): Promise<s
 
 async function move(tx: Transaction<Tables>, change: TraceChange): Promise<boolean> {
   if (change.from === null) {
-    for (const table of ['trace_state', 'trace_stretches', 'trace_serials'] as const)
-      await tx.deleteFrom(table).execute();
+    for (const table of traceTableNames) await tx.deleteFrom(table).execute();
   } else if ((await readPlace(tx)) !== change.from) return false;
   for (const { part, key } of change.drop)
     await tx.deleteFrom('trace_state').where('part', '=', part).where('key', '=', key).execute();

@@ -3,6 +3,7 @@
 
 import { emptyState } from '../../../shared/setup/state.ts';
 import {
+  isAskedFor,
   type TracedPanel,
   type TracedPlace,
   type TraceQuestion,
@@ -31,6 +32,12 @@ export interface TraceAnswer {
   readonly behind: number;
 }
 
+/** What is on one panel, and how far the index was behind the log, in entries. */
+export interface PanelAnswer {
+  readonly panel: TracedPanel | null;
+  readonly behind: number;
+}
+
 interface Parts {
   readonly store: Pick<Store, 'traceStretches' | 'traceSerials' | 'traceSerial'>;
   readonly keeper: TraceKeeper;
@@ -47,11 +54,7 @@ export async function answerPlaces({ store, keeper }: Parts, question: TraceQues
   };
   const bodies = await store.traceStretches(wanted, PLACES_AT_MOST + 1);
   const kept = bodies.slice(0, PLACES_AT_MOST).map(fromBody);
-  const newest = index.stretches.filter((stretch) =>
-    (['lot', 'reel', 'part', 'feeder', 'slot', 'who', 'run'] as const).every(
-      (name) => question[name] === undefined || stretch[name] === question[name],
-    ),
-  );
+  const newest = index.stretches.filter(isAskedFor(question));
   const joined = await join({ store, index }, [...kept, ...newest]);
   return { places: tracePlaces(joined, question), more: bodies.length > PLACES_AT_MOST, behind };
 }
@@ -61,7 +64,7 @@ export async function answerPanel(
   { store, keeper }: Parts,
   panel: string,
   run: string | undefined,
-): Promise<{ readonly panel: TracedPanel | null; readonly behind: number }> {
+): Promise<PanelAnswer> {
   const { index, behind } = await keeper.tip();
   const scanned = index.serials.get(panel) ?? (await store.traceSerial(panel));
   const runs = [...index.state.runs.keys()];

@@ -2,16 +2,10 @@
 // small log; and in a process of its own (child.ts), since a plant's state of a year weighs a few hundred megabytes and folding
 // must hold up nobody who appends.
 
-import type { TracedPanel, TraceQuestion } from '../../../shared/trace/ask.ts';
+import type { TraceQuestion } from '../../../shared/trace/ask.ts';
 import type { Store } from '../stores/store.ts';
-import { answerPanel, answerPlaces, type TraceAnswer } from './answer.ts';
+import { answerPanel, answerPlaces, type PanelAnswer, type TraceAnswer } from './answer.ts';
 import { createTraceKeeper } from './keeper.ts';
-
-/** What is on one panel, and how far the index was behind the log, in entries. */
-export interface PanelAnswer {
-  readonly panel: TracedPanel | null;
-  readonly behind: number;
-}
 
 export interface TraceDesk {
   readonly places: (question: TraceQuestion) => Promise<TraceAnswer>;

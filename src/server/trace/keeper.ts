@@ -7,7 +7,7 @@
 import { setImmediate as turn } from 'node:timers/promises';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import { emptyState } from '../../../shared/setup/state.ts';
+import { copyState } from '../../../shared/setup/state.ts';
 import { copyTrace, takeSettled } from '../../../shared/trace/parts.ts';
 import { emptyTrace, type TraceIndex, traceEntry } from '../../../shared/trace/stretches.ts';
 import type { Store } from '../stores/store.ts';
@@ -85,14 +85,15 @@ export function createTraceKeeper({ store, nowMs, onFault }: KeeperParts): Trace
       }
     }
     written = asWritten(settled);
-    await newTip();
+    tipAnew();
+    await foldTip();
     isLoaded = true;
   };
 
-  const newTip = async () => {
+  /** The tip begins where the settled part ends. */
+  const tipAnew = () => {
     tip = copyTrace(settled);
     tipPlace = place;
-    await foldTip();
   };
 
   const foldTip = async () => {
@@ -126,19 +127,16 @@ export function createTraceKeeper({ store, nowMs, onFault }: KeeperParts): Trace
     const isBefore = ({ position }: TracePlace) =>
       position !== null && fresh.some((entry) => compareEntries(entry, position) <= 0);
     const beginsAnew = isBefore(place);
-    const tipAnew = beginsAnew || isBefore(tipPlace);
+    const isTipOld = beginsAnew || isBefore(tipPlace);
     if (beginsAnew) {
       settled = emptyTrace();
-      written = { state: emptyState(), open: new Map() };
+      written = asWritten(settled);
       place = start;
       base = null;
     }
     place = { ...place, untilPos: last.pos };
     tipPlace = { ...tipPlace, untilPos: last.pos };
-    if (tipAnew) {
-      tip = copyTrace(settled);
-      tipPlace = place;
-    }
+    if (isTipOld) tipAnew();
     return true;
   };
 
@@ -171,9 +169,8 @@ export function createTraceKeeper({ store, nowMs, onFault }: KeeperParts): Trace
       return;
     }
     base = to;
-    written = { ...asWritten(settled), open };
-    tip = copyTrace(settled);
-    tipPlace = place;
+    written = { state: copyState(settled.state), open };
+    tipAnew();
   };
 
   const isSettlingDue = async () => {

@@ -2,8 +2,7 @@
 // on a command line that others can list.
 
 import type { TraceQuestion } from '../../../shared/trace/ask.ts';
-import type { TraceAnswer } from './answer.ts';
-import type { PanelAnswer } from './desk.ts';
+import type { PanelAnswer, TraceAnswer } from './answer.ts';
 
 /** First argument of a process that keeps the trace. */
 export const traceRole = 'trace-process';

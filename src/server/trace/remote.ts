@@ -2,8 +2,8 @@
 
 import { type ChildProcess, fork } from 'node:child_process';
 import type { Store } from '../stores/store.ts';
-import type { TraceAnswer } from './answer.ts';
-import type { PanelAnswer, TraceDesk } from './desk.ts';
+import type { PanelAnswer, TraceAnswer } from './answer.ts';
+import type { TraceDesk } from './desk.ts';
 import { type FromChild, type ToChild, traceRole } from './protocol.ts';
 
 /** Least time between two words of appends, ms. */
