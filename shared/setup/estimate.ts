@@ -38,23 +38,24 @@ export function toEvidence(reel: Finished): Evidence | null {
   return { ...found.value, part: reel.part, feeder: reel.feeder, slot: reel.slot, from: reel };
 }
 
-/** What a part's finished reels show; lists never change, and every unload asks again. */
-const shown = new WeakMap<readonly Finished[], readonly Evidence[]>();
+/** What each finished reel shows: it never changes, and every unload of the part asks again. */
 const shownBy = new WeakMap<Finished, readonly Evidence[]>();
 
 function evidenceOf(reels: readonly Finished[]): readonly Evidence[] {
-  const known = shown.get(reels);
-  if (known) return known;
-  const evidence = reels.flatMap((reel) => {
-    const there = shownBy.get(reel);
-    if (there) return there;
+  return reels.flatMap((reel) => {
+    const known = shownBy.get(reel);
+    if (known) return known;
     const found = toEvidence(reel);
-    const one = found ? [found] : [];
-    shownBy.set(reel, one);
-    return one;
+    const shown = found ? [found] : [];
+    shownBy.set(reel, shown);
+    return shown;
   });
-  shown.set(reels, evidence);
-  return evidence;
+}
+
+/** The loss that a line assumes until reels have taught better. */
+export function assumedLoss(state: FloorState, line: string): LossLearnt {
+  const mean = Math.max(LEAST_ASSUMED, state.rules.get(line)?.loss ?? 0);
+  return lossPrior({ mean, strength: ASSUMED_STRENGTH });
 }
 
 /** Losses reckoned for a part's list of finished reels, by place: a list never changes, a new reel makes a new one. */
@@ -65,8 +66,7 @@ export function lossOn(
   state: FloorState,
   place: { readonly line: string; readonly part: string; readonly feeder: string; readonly slot: string },
 ): LossLearnt {
-  const assumed = Math.max(LEAST_ASSUMED, state.rules.get(place.line)?.loss ?? 0);
-  const prior = lossPrior({ mean: assumed, strength: ASSUMED_STRENGTH });
+  const prior = assumedLoss(state, place.line);
   const finished = state.finished.get(place.part);
   if (finished === undefined) return prior;
   let known = reckonedLosses.get(finished);
@@ -74,7 +74,7 @@ export function lossOn(
     known = new Map();
     reckonedLosses.set(finished, known);
   }
-  const key = JSON.stringify([assumed, place.feeder, place.slot]);
+  const key = JSON.stringify([prior.alpha, place.feeder, place.slot]);
   let loss = known.get(key);
   if (loss === undefined) {
     loss = lossFor(place, evidenceOf(finished), prior);

@@ -49,15 +49,19 @@ export function startAside<Q, A>(
   }
 
   async function reckonHere({ question, take }: Asked<Q, A>): Promise<void> {
-    const answer = (await here())(question);
-    goOn();
+    let answer: A;
+    try {
+      answer = (await here())(question);
+    } finally {
+      goOn();
+    }
     take(answer);
   }
 
   function ask(asked: Asked<Q, A>): void {
     busy = asked;
     if (isBroken) {
-      reckonHere(asked).catch(goOn); // offline and not kept: the next question asks again
+      reckonHere(asked).catch(() => undefined); // offline and not kept: the next question asks again
       return;
     }
     later(() => {

@@ -2,7 +2,7 @@
 
 import { lossEvidence, risingLoss } from '../../../shared/forecast/loss.ts';
 import { compareText } from '../../../shared/log/order.ts';
-import { ASSUMED_STRENGTH, toEvidence } from '../../../shared/setup/estimate.ts';
+import { ASSUMED_STRENGTH, assumedLoss, toEvidence } from '../../../shared/setup/estimate.ts';
 import { lossPrior, type PlacedEvidence, updateLoss } from '../../../shared/setup/loss.ts';
 import type { Finished, FloorState } from '../../../shared/setup/state.ts';
 
@@ -65,8 +65,7 @@ export function feederLosses(floor: FloorState, line: string): readonly FeederLo
       else byFeeder.set(shown.feeder, [shown]);
     }
   }
-  const assumed = Math.max(1e-4, floor.rules.get(line)?.loss ?? 0);
-  const prior = lossPrior({ mean: assumed, strength: ASSUMED_STRENGTH });
+  const prior = assumedLoss(floor, line);
   const all = sumOf([...byFeeder.values()].flat());
   return [...byFeeder.entries()]
     .map(([feeder, reels]): FeederLoss => {
