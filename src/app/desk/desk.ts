@@ -189,10 +189,10 @@ export function createDesk(
       });
     } catch (error) {
       desk.value = ready; // nothing scanned is lost
+      busy.value = false;
       throw error;
     } finally {
       clearTimeout(slow);
-      busy.value = false;
     }
     takeWaiting();
   }

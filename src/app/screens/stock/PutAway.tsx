@@ -5,9 +5,8 @@ import type { PayloadOf } from '../../../../shared/setup/kinds.ts';
 import { recognise } from '../../../../shared/setup/recognise.ts';
 import { useApp } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
-import { Button } from '../../ui/Button.tsx';
+import { AskFeet } from '../../ui/Ask.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
-import { shellWords } from '../../words/shell.ts';
 import { stockWords } from '../../words/stock.ts';
 import { say } from '../../words/words.ts';
 
@@ -78,20 +77,14 @@ export function PutAway({ reel, before, onClose }: PutAwayProps) {
             {wrong}
           </p>
         )}
-        <div class="acts">
-          <Button
-            tone="act"
-            large
-            testId="put-yes"
-            disabledReason={refusal ?? (place.trim() === '' ? words.placeHelp : null)}
-            onPress={() => put(place.trim(), 'typed')}
-          >
-            {words.putYes}
-          </Button>
-          <Button large onPress={onClose}>
-            {say(shellWords).cancel}
-          </Button>
-        </div>
+        <AskFeet
+          testId="put-yes"
+          disabledReason={refusal ?? (place.trim() === '' ? words.placeHelp : null)}
+          onYes={() => put(place.trim(), 'typed')}
+          onNo={onClose}
+        >
+          {words.putYes}
+        </AskFeet>
       </div>
     </Dialog>
   );

@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
 import { useApp } from '../../../app.ts';
 import { Button } from '../../../ui/Button.tsx';
-import { Icon } from '../../../ui/Icon.tsx';
+import { FileButton } from '../../../ui/FileButton.tsx';
 import { shellWords } from '../../../words/shell.ts';
 import { teachWords } from '../../../words/teach.ts';
 import { say } from '../../../words/words.ts';
@@ -25,27 +25,21 @@ export function ImportButton(props: {
 }) {
   const words = say(teachWords);
   return (
-    <label class="button file plain">
-      <Icon name="search" size={20} />
-      <span>{words.import}</span>
-      <input
-        type="file"
-        class="hidden"
-        accept=".json,application/json"
-        data-testid="rules-import"
-        onChange={(event) => {
-          const input = event.currentTarget;
-          const file = input.files?.[0];
-          const unreadable: RulesImport = { ok: false, problem: { code: 'not-json' } };
-          file?.text().then(
-            (text) => props.onRead(readRulesFile(text, props.known)),
-            () => props.onRead(unreadable),
-          );
-          // Emptied, so that the same file, corrected meanwhile, can be chosen again.
-          input.value = '';
-        }}
-      />
-    </label>
+    <FileButton
+      icon="search"
+      tone="plain"
+      accept=".json,application/json"
+      testId="rules-import"
+      onFile={(file) => {
+        const unreadable: RulesImport = { ok: false, problem: { code: 'not-json' } };
+        file.text().then(
+          (text) => props.onRead(readRulesFile(text, props.known)),
+          () => props.onRead(unreadable),
+        );
+      }}
+    >
+      {words.import}
+    </FileButton>
   );
 }
 

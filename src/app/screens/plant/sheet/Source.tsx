@@ -4,7 +4,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { SheetRole } from '../../../../worker/sheet-protocol.ts';
 import { Button } from '../../../ui/Button.tsx';
-import { Icon } from '../../../ui/Icon.tsx';
+import { FileButton } from '../../../ui/FileButton.tsx';
 import { sheetWords } from '../../../words/sheet.ts';
 import { formatCount, say } from '../../../words/words.ts';
 import { lacking } from './model.ts';
@@ -13,7 +13,7 @@ import type { SheetInHand, SheetSession } from './session.ts';
 const accepted = '.csv,.tsv,.txt,.asc,.pos,.xlsx,text/csv,text/plain,text/tab-separated-values';
 
 /** A button that opens the device's own picker of files. */
-function FileButton(props: {
+function SourceButton(props: {
   readonly input: SheetRole;
   readonly session: SheetSession;
   readonly tone: 'act' | 'plain';
@@ -21,23 +21,16 @@ function FileButton(props: {
   readonly children: ComponentChildren;
 }) {
   return (
-    <label class={`button file ${props.tone}${props.large ? ' large' : ''}`}>
-      <Icon name={props.input === 'sheet' ? 'stock' : 'search'} />
-      <span>{props.children}</span>
-      <input
-        type="file"
-        class="hidden"
-        accept={accepted}
-        data-testid={`file-${props.input}`}
-        onChange={(event) => {
-          const input = event.currentTarget;
-          const file = input.files?.[0];
-          // Emptied, so that the same file, corrected meanwhile, can be chosen again.
-          if (file) void props.session.open(props.input, file.name, file);
-          input.value = '';
-        }}
-      />
-    </label>
+    <FileButton
+      icon={props.input === 'sheet' ? 'stock' : 'search'}
+      tone={props.tone}
+      {...(props.large ? { large: true } : {})}
+      accept={accepted}
+      testId={`file-${props.input}`}
+      onFile={(file) => void props.session.open(props.input, file.name, file)}
+    >
+      {props.children}
+    </FileButton>
   );
 }
 
@@ -62,9 +55,9 @@ export function ChooseSheet({ session }: { readonly session: SheetSession }) {
           if (file) void session.open('sheet', file.name, file);
         }}
       >
-        <FileButton input="sheet" session={session} tone="act" large>
+        <SourceButton input="sheet" session={session} tone="act" large>
           {words.choose}
-        </FileButton>
+        </SourceButton>
         <p class="soft">{words.chooseHelp}</p>
       </section>
       <label class="field">
@@ -130,9 +123,9 @@ export function SourceCard({
             {ignored.length > 0 && ` · ${words.leftOut(ignored.join(', '))}`}
           </span>
         </div>
-        <FileButton input="sheet" session={session} tone="plain">
+        <SourceButton input="sheet" session={session} tone="plain">
           {words.another}
-        </FileButton>
+        </SourceButton>
       </div>
       {summary.pages.length > 1 && (
         <label class="field">
@@ -152,9 +145,9 @@ export function SourceCard({
       )}
       {placements === null ? (
         <div class="row">
-          <FileButton input="placements" session={session} tone="plain">
+          <SourceButton input="placements" session={session} tone="plain">
             {words.addPlacements}
-          </FileButton>
+          </SourceButton>
           <span class="soft grow">{words.placementsHelp}</span>
         </div>
       ) : (
@@ -180,9 +173,9 @@ function Placements({ session, inHand }: { readonly session: SheetSession; reado
             {found && words.placed(formatCount(found.placements), formatCount(found.parts))}
           </span>
         </div>
-        <FileButton input="placements" session={session} tone="plain">
+        <SourceButton input="placements" session={session} tone="plain">
           {words.otherPlacements}
-        </FileButton>
+        </SourceButton>
         <Button onPress={() => void session.dropPlacements()}>{words.removePlacements}</Button>
       </div>
       <div class="form">
