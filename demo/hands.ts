@@ -3,8 +3,11 @@
 
 import { chanceBelow, chanceNormal } from '../shared/kit/chance.ts';
 import { entryId } from '../shared/log/entry.ts';
+import { moistureOfSlot, reelLife } from '../shared/moisture/reel-life.ts';
 import { compareSlots } from '../shared/setup/address.ts';
+import { isLimited } from '../shared/setup/airing.ts';
 import type { SetupSlot } from '../shared/setup/kinds.ts';
+import { wantedOn } from '../shared/setup/left.ts';
 import { slotKey } from '../shared/setup/state.ts';
 import type { VerifyAct } from '../shared/setup/vocabulary.ts';
 import { verifyReel } from '../shared/verdict/verify.ts';
@@ -73,6 +76,7 @@ export function verifyAndWrite(
     ...{ act: asked.act, line: lineId, setup: floor.setup, slot: asked.slot, feeder: asked.feeder },
     reel: facts,
     today: new Date(by.atMs).toISOString().slice(0, 10),
+    floorLife: leftOfLife(floor, { slot: asked.slot, reel: facts.reel, atMs: by.atMs }),
   });
   const counted = known?.count ?? null;
   const entry = log.write(
@@ -97,6 +101,16 @@ export function verifyAndWrite(
     { atMs: by.atMs, who: by.who },
   );
   return { id: entryId(entry), verdict: answer.verdict };
+}
+
+/** What is left of a reel's floor life; null where its parts bear any time out of the bag. */
+function leftOfLife(
+  { log, setup }: Floor,
+  at: { readonly slot: string; readonly reel: string | null; readonly atMs: number },
+) {
+  const part = moistureOfSlot(wantedOn(log.state, setup, at.slot));
+  const left = reelLife(log.state, at.reel, { part, nowMs: at.atMs })?.leftSeconds ?? null;
+  return left === null ? null : { leftSeconds: left, neededSeconds: null };
 }
 
 /** Who acts, and when. */
@@ -229,7 +243,12 @@ function putAwayLater(
     if (!world.stock.get(part)?.includes(from.back)) return;
     const facts = { reel, part, supplierPart, lot, dateCode, quantity: null, place };
     const put = wish('reel.put', { ...facts, via: 'wedge' });
-    log.write(put, { atMs, who: floor.handler, tablet: 'demo0-store' });
+    const by = { atMs, who: floor.handler, tablet: 'demo0-store' } as const;
+    log.write(put, by);
+    if (!isLimited(familyOf(part).msl)) return;
+    const dry = { air: 'dry', from: new Date(atMs).toISOString(), celsius: null, humidity: 5 } as const;
+    const { place: _shelf, ...reelFacts } = facts;
+    log.write(wish('reel.aired', { ...reelFacts, ...dry, via: 'wedge' }), by);
   });
 }
 

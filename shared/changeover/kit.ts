@@ -21,17 +21,26 @@ export interface KitRow {
   readonly found: number;
   /** Parts missing in all reels found and on the line; 0 where there is enough. */
   readonly short: number;
+  /** Reels of the part off the line that may not be used as they are; they count as none. */
+  readonly spent: readonly Reel[];
   /** Reels of the part off the line whose count nobody knows. */
   readonly uncounted: number;
   /** Moisture level as the setup states it; null where it states none. */
   readonly msl: string | null;
 }
 
-/** The pick list of a setup for a number of panels. `loss`: share of picks lost, 0 <= loss < 1. In walking order of the store, then of the first slot. */
+/**
+ * The pick list of a setup for a number of panels. `loss`: share of picks lost, 0 <= loss < 1. `isSpent`: whether a reel may not be used
+ * as it is (its floor life is over, say). In walking order of the store, then of the first slot.
+ */
 export function kitList(
   state: FloorState,
   setup: Setup,
-  more: { readonly panels: number; readonly loss: number },
+  more: {
+    readonly panels: number;
+    readonly loss: number;
+    readonly isSpent?: (reel: Reel, part: string) => boolean;
+  },
 ): readonly KitRow[] {
   const byPart = new Map<string, Setup['slots'][number][]>();
   for (const slot of setup.slots) {
@@ -45,7 +54,9 @@ export function kitList(
       const needed = Math.ceil((perPanel * more.panels) / (1 - more.loss) - 1e-9);
       const loaded = names.filter((slot) => carries(state, setup, { slot, part }));
       const onLine = loaded.reduce((sum, slot) => sum + countOn(state, setup.line, slot), 0);
-      const all = free.get(part) ?? [];
+      const known = free.get(part) ?? [];
+      const spent = known.filter((reel) => reel.count !== 0 && (more.isSpent?.(reel, part) ?? false));
+      const all = known.filter((reel) => !spent.includes(reel));
       const counted = all
         .filter((reel) => (reel.count ?? 0) > 0)
         .sort((a, b) => (b.count ?? 0) - (a.count ?? 0));
@@ -58,6 +69,7 @@ export function kitList(
       }
       return {
         ...{ part, slots: names, needed, reels, found, short: Math.max(0, needed - found) },
+        spent,
         isOnLine: loaded.length === names.length,
         uncounted: all.filter((reel) => reel.count === null).length,
         msl: slots.find((slot) => slot.msl !== undefined)?.msl ?? null,

@@ -2,14 +2,9 @@
 // Method: the recorded stretches cut at all their ends; each piece takes the worst place that covers it, and a piece that nothing covers
 // counts as floor in the climate before. So order, gaps and overlaps of the record cannot lengthen a floor life.
 
+import type { Air } from '../setup/vocabulary.ts';
 import { standardClimate } from './levels.ts';
 import { type FloorLifeNote, floorLifeNote } from './notes.ts';
-
-/** Where a reel can be once its bag is open. */
-export const reelPlaces = ['floor', 'dry', 'bake'] as const;
-
-/** One place. */
-export type ReelPlace = (typeof reelPlaces)[number];
 
 /** A climate: temperature in °C, relative humidity in %. */
 export interface Climate {
@@ -22,7 +17,7 @@ export interface Stretch {
   readonly fromMs: number;
   /** Null: it still lasts. */
   readonly toMs: number | null;
-  readonly where: ReelPlace;
+  readonly where: Air;
   /** °C; null = not recorded. */
   readonly celsius: number | null;
   /** % relative humidity; null = not recorded. */
@@ -33,7 +28,7 @@ export interface Stretch {
 export interface Piece {
   readonly fromMs: number;
   readonly toMs: number;
-  readonly where: ReelPlace;
+  readonly where: Air;
   readonly celsius: number | null;
   readonly humidity: number | null;
   /** The stretch that it comes from; null for a gap. */
@@ -50,7 +45,7 @@ export interface Timeline {
   readonly notes: readonly FloorLifeNote[];
 }
 
-const badness: Readonly<Record<ReelPlace, number>> = { floor: 2, dry: 1, bake: 0 };
+const badness: Readonly<Record<Air, number>> = { floor: 2, dry: 1, bake: 0 };
 
 function isWorse(a: Stretch, b: Stretch): boolean {
   if (a.where !== b.where) return badness[a.where] > badness[b.where];

@@ -3,6 +3,7 @@
 // it stays in the log, and what contradicts is kept as a conflict until a lead settles it.
 
 import type { Entry } from '../log/entry.ts';
+import { foldAirings } from './fold-airings.ts';
 import { foldChange } from './fold-change.ts';
 import { foldLabels } from './fold-labels.ts';
 import { foldLoss } from './fold-loss.ts';
@@ -28,6 +29,7 @@ export function applyFloorEntry(state: FloorState, entry: FloorEntry): void {
   foldLabels(state, entry);
   foldRun(state, entry);
   foldLoss(state, entry);
+  foldAirings(state, entry); // before the material: a hold that is cleared is gone after it
   foldMaterial(state, entry);
   foldPlaces(state, entry);
   foldChange(state, entry);

@@ -7,6 +7,7 @@ import { labelRuleSchema } from '../labels/rules.ts';
 import type { Entry, Json, JsonObject } from '../log/entry.ts';
 import { changePayloadSchemas } from './kinds-change.ts';
 import {
+  airs,
   countBases,
   roles,
   sides,
@@ -203,6 +204,8 @@ export const payloadSchemas = {
     basis: orNull(z.enum(countBases)),
     /** Parts of the old tape cut away at a splice. */
     cut: z.optional(count),
+    /** Moisture level that the label states. */
+    msl: z.optional(short),
     /** Where it was held at a cart, for this slot: clearing it puts it on the cart and not on the line. */
     cart: z.optional(id),
   }),
@@ -246,6 +249,18 @@ export const payloadSchemas = {
   }),
   /** A reel was put away: where it lies now, with what its label says, so that a reel never seen before is known from then on. */
   'reel.put': z.strictObject({ ...reelFacts, reel: id, place: id, via: z.enum(sources) }),
+  /** Since when a moisture-sensitive reel lies open, in dry storage or in the oven; the air there, where it is known. */
+  'reel.aired': z.strictObject({
+    ...reelFacts,
+    reel: id,
+    air: z.enum(airs),
+    from: moment,
+    celsius: orNull(z.number().check(z.minimum(-60), z.maximum(200))),
+    humidity: orNull(z.number().check(z.minimum(0), z.maximum(100))),
+    /** Moisture level that the label states. */
+    msl: z.optional(short),
+    via: z.enum(sources),
+  }),
   /** A full reel of a part, measured or weighed once: reels of the part are counted against it from then on. */
   'reel.calibrated': z.strictObject({
     part: short,

@@ -4,6 +4,7 @@
 
 import type { LabelRule } from '../labels/rules.ts';
 import type { ClockReading } from '../log/entry.ts';
+import type { Airing } from './airing.ts';
 import type { ChecklistTemplate } from './checklist.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
 import type { CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
@@ -291,6 +292,8 @@ export interface FloorState {
   /** `slotKey` -> what the newest unload took off, for taking it back. */
   readonly takenOff: Map<string, { readonly entry: string; readonly was: SlotState }>;
   readonly reels: Map<string, Reel>;
+  /** Reel -> its floor life so far; reels that are not moisture-sensitive are absent. */
+  readonly airings: Map<string, Airing>;
   readonly holds: Map<string, Hold>;
   readonly blocks: Map<string, Block>;
   readonly sweeps: Map<string, Sweep>;
@@ -336,6 +339,7 @@ export function emptyState(): FloorState {
     slots: new Map(),
     takenOff: new Map(),
     reels: new Map(),
+    airings: new Map(),
     holds: new Map(),
     blocks: new Map(),
     sweeps: new Map(),

@@ -28,6 +28,10 @@ export const countBases = [
 ] as const;
 export type CountBasis = (typeof countBases)[number];
 
+/** Where a moisture-sensitive reel is, as its floor life counts: open on the floor, in dry storage (cabinet or sealed bag), in the oven. */
+export const airs = ['floor', 'dry', 'bake'] as const;
+export type Air = (typeof airs)[number];
+
 /** Why a line stands. */
 export const stopReasons = [
   'run-out',

@@ -4,6 +4,7 @@
 import type { SplicePolicy } from '../../demo/policy.ts';
 import { lineId } from '../../demo/setups.ts';
 import { panelSeconds, type SimulatedShift, simulateShift } from '../../demo/simulate.ts';
+import { lineCalendar } from '../../shared/forecast/line-calendar.ts';
 import type { KnownRound } from '../../shared/forecast/rounds.ts';
 import type { LinePace, SlotLoad } from '../../shared/forecast/run-out.ts';
 import type { WarningState } from '../../shared/forecast/warnings.ts';
@@ -11,7 +12,7 @@ import { type WorkingTime, workingSeconds } from '../../shared/forecast/working-
 import { compareSlots } from '../../shared/setup/address.ts';
 import { usedPlacements, wantedOn } from '../../shared/setup/left.ts';
 import { type FloorState, needKey } from '../../shared/setup/state.ts';
-import { lineCalendar, lineOutlook, type Outlook } from '../../src/app/outlook/model.ts';
+import { lineOutlook, type Outlook } from '../../src/app/outlook/model.ts';
 import { planWalks } from '../src/app/outlook/reckon.ts';
 
 /** 2026-03-02T06:00:00Z, a Monday. */

@@ -39,14 +39,16 @@ export interface ShownVerdict {
 interface Judgement {
   readonly scans: typeof import('./take-scan.ts');
   readonly verifyReel: typeof import('../../../shared/verdict/verify.ts').verifyReel;
+  readonly floorLifeOf: typeof import('./floor-life.ts').floorLifeOf;
 }
 
 async function loadJudgement(): Promise<Judgement> {
-  const [scans, { verifyReel }] = await Promise.all([
+  const [scans, { verifyReel }, { floorLifeOf }] = await Promise.all([
     import('./take-scan.ts'),
     import('../../../shared/verdict/verify.ts'),
+    import('./floor-life.ts'),
   ]);
-  return { scans, verifyReel };
+  return { scans, verifyReel, floorLifeOf };
 }
 
 /** A write that takes longer shows the filled wells meanwhile; before that, drawing them would only delay the verdict. */
@@ -157,9 +159,12 @@ export function createDesk(
       desk.value = ready;
     }, SLOW_WRITE_MS);
     const act = deskAct(ready, seen);
+    const nowMs = app.clock.nowMs();
+    const asked = { act, line: seen.line, setup, slot, reel };
     const answer = judgement.verifyReel(seen.floor, {
-      ...{ act, line: seen.line, setup, slot, feeder: ready.feeder, reel },
-      today: new Date(app.clock.nowMs()).toISOString().slice(0, 10),
+      ...{ ...asked, feeder: ready.feeder },
+      today: new Date(nowMs).toISOString().slice(0, 10),
+      floorLife: judgement.floorLifeOf(seen.floor, asked, nowMs),
     });
     const run = seen.floor.current.get(seen.line) ?? null;
     const wanted = wantedOn(seen.floor, setup, slot)?.part ?? null;
@@ -175,6 +180,7 @@ export function createDesk(
             panels: run === null ? 0 : (seen.floor.runs.get(run)?.done ?? 0),
             via: reel.via,
             basis: reel.basis,
+            ...(reel.msl === null ? {} : { msl: reel.msl }),
           },
         },
       ]);

@@ -2,6 +2,7 @@
 // reload nor another tablet forgets or repeats them; calls until somebody takes note.
 
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import type { LawMemory } from '../../../shared/forecast/run-out.ts';
 import type { WarningState } from '../../../shared/forecast/warnings.ts';
 import type { WorkingTime } from '../../../shared/forecast/working-time.ts';
@@ -9,7 +10,7 @@ import { needKey } from '../../../shared/setup/state.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 import { formatMoment } from '../device/clock.ts';
-import { lineCalendar, type Outlook, openWarnings, outlookSteps, type SlotOutlook } from './model.ts';
+import { type Outlook, openWarnings, outlookSteps, type SlotOutlook } from './model.ts';
 import { startPlanner, startSupplier } from './planner.ts';
 import { toWalkPlan, type WalkPlan, walkQuestion } from './rounds.ts';
 import { type Supply, supplyQuestion, toSupply } from './supply.ts';

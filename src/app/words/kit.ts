@@ -19,8 +19,6 @@ export const kitWords = area({
     uncounted: (count: number) => plural(count, '1 reel uncounted', `${count} reels uncounted`),
     none: 'no reel known off the line',
     msl: (level: string) => `MSL ${level}: mind the floor life`,
-    life: (span: string) =>
-      `${span} out of the bag by the standard, full life; time already out is not in the log`,
     shortfalls: (count: number) =>
       plural(count, '1 part is short: tell whoever buys.', `${count} parts are short: tell whoever buys.`),
     carts: 'Carts',
@@ -89,8 +87,6 @@ export const kitWords = area({
     uncounted: (count) => plural(count, '1 bobina sin contar', `${count} bobinas sin contar`),
     none: 'ninguna bobina conocida fuera de la línea',
     msl: (level) => `MSL ${level}: vigile la vida en planta`,
-    life: (span) =>
-      `${span} fuera de la bolsa según la norma, vida completa; el tiempo ya gastado no está en el registro`,
     shortfalls: (count) =>
       plural(count, 'Falta 1 componente: avise a compras.', `Faltan ${count} componentes: avise a compras.`),
     carts: 'Carros',

@@ -247,7 +247,7 @@ const reasonsEs: ReasonWords = {
     act: 'Ajuste el paso o tome otro. Un paso erróneo tira componentes sin que se note.',
   },
   'floor-life-over': {
-    title: 'Vida de suelo agotada',
+    title: 'Vida en planta agotada',
     say: () => 'Esta bobina ha estado demasiado tiempo fuera de su bolsa seca.',
     act: 'No la use; envíela a secar según sus reglas.',
   },
@@ -288,8 +288,8 @@ const reasonsEs: ReasonWords = {
     act: 'Debe decidir un jefe de turno.',
   },
   'floor-life-short': {
-    title: 'La vida de suelo acaba antes que la bobina',
-    say: (f) => `Su vida de suelo acaba en ${f['leftSeconds']}; la bobina dura ${f['neededSeconds']}.`,
+    title: 'La vida en planta acaba antes que la bobina',
+    say: (f) => `Su vida en planta acaba en ${f['leftSeconds']}; la bobina dura ${f['neededSeconds']}.`,
     act: 'Debe decidir un jefe de turno.',
   },
   'by-alternate': {

@@ -66,4 +66,17 @@ describe('kitList()', () => {
     story.tell('reel.verified', verified('M1-F-002', 'C-200', { reel: 'K-9', quantity: 150 }));
     expect(rowOf(story, 'C-200')).toMatchObject({ isOnLine: true, found: 150, short: 50, reels: [] });
   });
+
+  test('a reel that may not be used as it is counts as none, and is named', () => {
+    const story = beginStory();
+    tellPlant(story);
+    tellFree(story, 'K-1', 'C-200', 180);
+    tellFree(story, 'K-2', 'C-200', 50);
+    const isSpent = (reel: { reel: string }, part: string) => reel.reel === 'K-1' && part === 'C-200';
+    const rows = kitList(story.floor(), setupOf(story), { panels: 100, loss: 0, isSpent });
+    const row = rows.find(({ part }) => part === 'C-200');
+    expect(row).toMatchObject({ found: 50, short: 150 });
+    expect(row?.reels.map(({ reel }) => reel)).toEqual(['K-2']);
+    expect(row?.spent.map(({ reel }) => reel)).toEqual(['K-1']);
+  });
 });

@@ -3,18 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { type FloorLifeInput, floorLife, floorLifeAt } from '../../../shared/moisture/floor-life.ts';
 import type { MoistureLevel } from '../../../shared/moisture/levels.ts';
 import type { FloorLifeNoteCode } from '../../../shared/moisture/notes.ts';
-import type { ReelPlace, Stretch } from '../../../shared/moisture/timeline.ts';
+import type { Stretch } from '../../../shared/moisture/timeline.ts';
+import type { Air } from '../../../shared/setup/vocabulary.ts';
 
 const hour = 3_600_000;
 // Monday 2 March 2026, 08:00 UTC.
 const monday = Date.parse('2026-03-02T08:00:00Z');
 
-type Step = readonly [
-  hours: number,
-  where: ReelPlace | 'gap',
-  celsius?: number | null,
-  humidity?: number | null,
-];
+type Step = readonly [hours: number, where: Air | 'gap', celsius?: number | null, humidity?: number | null];
 
 /** Stretches one after the other from Monday 08:00 on; hours, place, climate. */
 function historyOf(steps: readonly Step[]): { history: Stretch[]; nowMs: number } {
@@ -457,7 +453,7 @@ describe('floorLife()', () => {
 
 const stepArbitrary = fc.tuple(
   fc.integer({ min: 1, max: 40 }),
-  fc.constantFrom('floor', 'floor', 'dry', 'gap', 'bake') as fc.Arbitrary<ReelPlace | 'gap'>,
+  fc.constantFrom('floor', 'floor', 'dry', 'gap', 'bake') as fc.Arbitrary<Air | 'gap'>,
   fc.integer({ min: 15, max: 36 }),
   fc.integer({ min: 3, max: 92 }),
 );

@@ -8,6 +8,7 @@ import { holdsBadge } from '../../../../shared/setup/recognise.ts';
 import type { Changeover } from '../../../../shared/setup/state.ts';
 import { floorWhenDocked, verifyForCart } from '../../../../shared/verdict/verify-cart.ts';
 import { useApp } from '../../app.ts';
+import { floorLifeOf } from '../../desk/floor-life.ts';
 import { type Desk, type DeskView, deskWells, emptyDesk, isDeskReady } from '../../desk/model.ts';
 import { takeEnough, takeScan } from '../../desk/take-scan.ts';
 import { labelSoFar } from '../../frame/label-so-far.ts';
@@ -55,8 +56,10 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
     if (slot === null || reel === null) return;
     const floor = app.store.floor();
     const asked = { act: 'load' as const, line, setup, slot, feeder, reel };
-    const today = new Date(app.clock.nowMs()).toISOString().slice(0, 10);
-    const answer = verifyForCart(floor, { ...asked, today }, name);
+    const nowMs = app.clock.nowMs();
+    const today = new Date(nowMs).toISOString().slice(0, 10);
+    const floorLife = floorLifeOf(floor, asked, nowMs);
+    const answer = verifyForCart(floor, { ...asked, today, floorLife }, name);
     const facts = {
       ...{ line, setup, feeder, reel: reel.reel, supplierPart: reel.supplierPart, lot: reel.lot },
       ...{ dateCode: reel.dateCode, quantity: reel.quantity },
@@ -69,7 +72,7 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
           ...{ ...facts, act: 'load', run: null, slot: answer.verdict === 'accepted' ? null : slot },
           ...{ part: answer.part ?? reel.part, codes: [...reel.codes], verdict: answer.verdict },
           ...{ reasons: answer.reasons.map((reason) => ({ ...reason })), panels: 0 },
-          ...{ via: reel.via, basis: reel.basis },
+          ...{ via: reel.via, basis: reel.basis, ...(reel.msl === null ? {} : { msl: reel.msl }) },
           ...(answer.verdict === 'held' ? { cart: name } : {}),
         },
       },

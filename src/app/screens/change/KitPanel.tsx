@@ -1,22 +1,20 @@
 // Making ready off the line: what to fetch for the next setup, and the carts on which feeders stand verified.
 
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { dockingOf } from '../../../../shared/changeover/docking.ts';
 import { type KitRow, kitList } from '../../../../shared/changeover/kit.ts';
 import { lastGoodPanelMs } from '../../../../shared/changeover/times.ts';
-import {
-  type MoistureLevel,
-  moistureLevels,
-  standardLifeSeconds,
-} from '../../../../shared/moisture/levels.ts';
+import { moistureOfParts, type PartMoistureKnown, reelLife } from '../../../../shared/moisture/reel-life.ts';
 import { placeOf } from '../../../../shared/setup/fold-places.ts';
 import type { Changeover, Reel } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { lifeText } from '../../frame/life-text.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { kitWords } from '../../words/kit.ts';
-import { formatCount, formatSpan, say } from '../../words/words.ts';
+import { moistureWords } from '../../words/moisture.ts';
+import { formatCount, say } from '../../words/words.ts';
 import { CartFill } from './CartFill.tsx';
 import { DockDialog } from './DockCart.tsx';
 import { readFigure } from './model.ts';
@@ -29,9 +27,14 @@ export function KitPanel({ changeover }: { readonly changeover: Changeover }) {
   const last = [...floor.runs.values()].filter((run) => run.line === line).at(-1);
   const [panels, setPanels] = useState(String(last?.panelsWanted ?? 500));
   const wanted = readFigure(panels);
+  const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size]);
+  const app = useApp();
+  const nowMs = app.clock.nowMs();
   if (!setup) return null;
   const loss = floor.rules.get(line)?.loss ?? 0;
-  const rows = wanted === null || wanted <= 0 ? [] : kitList(floor, setup, { panels: wanted, loss });
+  const isSpent = (reel: Reel, part: string) =>
+    reelLife(floor, reel.reel, { part: moist.get(part) ?? null, nowMs })?.leftSeconds === 0;
+  const rows = wanted === null || wanted <= 0 ? [] : kitList(floor, setup, { panels: wanted, loss, isSpent });
   const short = rows.filter((row) => row.short > 0).length;
   return (
     <section class="stack" data-testid="kit">
@@ -54,16 +57,23 @@ export function KitPanel({ changeover }: { readonly changeover: Changeover }) {
       {short > 0 && <p class="chip care">? {words.shortfalls(short)}</p>}
       <div>
         {rows.map((row) => (
-          <PickRow key={row.part} row={row} />
+          <PickRow key={row.part} row={row} moist={moist.get(row.part) ?? null} />
         ))}
       </div>
     </section>
   );
 }
 
-function PickRow({ row }: { readonly row: KitRow }) {
+function PickRow({ row, moist }: { readonly row: KitRow; readonly moist: PartMoistureKnown | null }) {
+  const app = useApp();
+  const floor = useFloor();
   const words = say(kitWords);
-  const level = moistureLevels.find((each) => each === row.msl) ?? null;
+  const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
+  const nowMs = app.clock.nowMs();
+  const lives = row.reels.flatMap((reel) => {
+    const life = reelLife(floor, reel.reel, { part: moist, nowMs });
+    return life ? [{ reel, ...lifeText(life, floor.airings.get(reel.reel), zone) }] : [];
+  });
   return (
     <div class="listed" data-testid={`pick-${row.part}`}>
       <span class="grow checked-part">
@@ -80,10 +90,17 @@ function PickRow({ row }: { readonly row: KitRow }) {
           {row.reels.map(reelText).join(', ') || (row.isOnLine ? words.onLine : words.none)}
           {row.uncounted > 0 && ` · ${words.uncounted(row.uncounted)}`}
         </span>
-        {row.msl !== null && row.msl !== '1' && (
-          <span class="soft">
-            {words.msl(row.msl)}
-            {lifeOf(level)}
+        {lives.map(({ reel, text, tone }) => (
+          <span key={reel.reel} class={tone === null ? 'soft' : `chip ${tone}`} data-testid="pick-life">
+            {reel.reel}: {text}
+          </span>
+        ))}
+        {lives.length === 0 && row.msl !== null && row.msl !== '1' && (
+          <span class="soft">{words.msl(row.msl)}</span>
+        )}
+        {row.spent.length > 0 && (
+          <span class="chip stop" data-testid="pick-spent">
+            {say(moistureWords).toBake(row.spent.map((reel) => reel.reel).join(', '))}
           </span>
         )}
       </span>
@@ -100,11 +117,6 @@ function reelText(reel: Reel): string {
   const place = placeOf(reel);
   const text = `${reel.reel} (${formatCount(reel.count ?? 0)})`;
   return place === null ? text : `${place}: ${text}`;
-}
-
-function lifeOf(level: MoistureLevel | null): string {
-  const seconds = level === null ? null : standardLifeSeconds[level];
-  return seconds === null ? '' : ` · ${say(kitWords).life(formatSpan(seconds))}`;
 }
 
 interface CartCardProps {

@@ -25,6 +25,7 @@ const FIRST_DUE = 40;
 // What the first look at the line does not need.
 const StartDialog = lazy(() => import('./StartDialog.tsx').then((module) => module.StartDialog));
 const RisingLosses = lazy(() => import('./Losses.tsx').then((module) => module.RisingLosses));
+const LifeEnds = lazy(() => import('./LifeEnds.tsx').then((module) => module.LifeEnds));
 const Losses = lazy(() => import('./Losses.tsx').then((module) => module.Losses));
 
 export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: Watch }) {
@@ -88,6 +89,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
       <RunBar outlook={outlook} />
       <Walks outlook={outlook} walks={walks} />
       {withLosses && <RisingLosses line={line} />}
+      {withLosses && <LifeEnds outlook={outlook} />}
       <div class="row">
         <h2 class="grow">{words.dueTitle}</h2>
         {outlook.unknown.length > 0 && (

@@ -1,17 +1,21 @@
 // One slot from near: what it wants, what is on it, and what can be done there.
 
 import { useState } from 'preact/hooks';
+import { moistureOfSlot, reelLife } from '../../../../shared/moisture/reel-life.ts';
 import { slotEstimate } from '../../../../shared/setup/estimate.ts';
 import { wantedOn } from '../../../../shared/setup/left.ts';
-import { slotKey } from '../../../../shared/setup/state.ts';
+import { slotKey, type Tape } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
+import { AirDialog, type AiredReel } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
+import { lifeText } from '../../frame/life-text.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { countWords } from '../../words/count.ts';
 import { loadWords } from '../../words/load.ts';
+import { moistureWords } from '../../words/moisture.ts';
 import { shellWords } from '../../words/shell.ts';
 import { verdictWords } from '../../words/verdict.ts';
 import { formatCount, formatShare, formatTime, say } from '../../words/words.ts';
@@ -30,6 +34,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   const refusal = useRefusal('verify-reel');
   const [counting, setCounting] = useState(false);
   const [unloading, setUnloading] = useState(false);
+  const [airing, setAiring] = useState(false);
   const line = app.line.value ?? '';
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
   const wanted = wantedOn(floor, floor.chosen.get(line) ?? '', slot);
@@ -38,6 +43,14 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   const panels = run === null ? 0 : (floor.runs.get(run)?.done ?? 0);
   const left = loaded ? slotEstimate(floor, loaded) : null;
   const tape = loaded?.tapes.at(-1);
+  const life = tape
+    ? reelLife(floor, tape.reel, {
+        part: moistureOfSlot(wanted),
+        openedMs: tape.atMs,
+        nowMs: app.clock.nowMs(),
+      })
+    : null;
+  const shown = life && tape ? lifeText(life, floor.airings.get(tape.reel), zone) : null;
 
   /** The count is of all that the slot still has, joined tapes included: it stands on the newest reel. */
   function recount({ quantity, sd, basis, calibration }: TakenCount): void {
@@ -58,6 +71,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   }
 
   if (unloading && loaded) return <UnloadDialog loaded={loaded} onClose={onClose} />;
+  if (airing && tape) return <AirDialog reel={airedOf(tape)} before={shown} onClose={onClose} />;
   if (counting && loaded) {
     return (
       <CountDialog
@@ -133,6 +147,11 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
             )}
           </p>
         )}
+        {shown && (
+          <p data-testid="slot-life">
+            <span class={shown.tone === null ? 'soft' : `chip ${shown.tone}`}>{shown.text}</span>
+          </p>
+        )}
         <div class="row">
           {wanted && (
             <Button
@@ -150,6 +169,11 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
           {loaded && (
             <Button large testId="slot-count" onPress={() => setCounting(true)} disabledReason={refusal}>
               {words.correctCount}
+            </Button>
+          )}
+          {shown && tape && !tape.reel.startsWith('~') && (
+            <Button large testId="slot-air" onPress={() => setAiring(true)} disabledReason={refusal}>
+              {say(moistureWords).open}
             </Button>
           )}
           {loaded && (
@@ -171,4 +195,8 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
       </div>
     </Dialog>
   );
+}
+
+function airedOf({ reel, part, supplierPart, lot, dateCode, count }: Tape): AiredReel {
+  return { reel, part, supplierPart, lot, dateCode, quantity: count };
 }

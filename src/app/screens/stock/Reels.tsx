@@ -1,17 +1,21 @@
 // Every reel that the log knows: where it is, how many parts it still has and how surely, its lot; counted or blocked from here.
 
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { compareText } from '../../../../shared/log/order.ts';
+import { moistureOfParts, reelLife } from '../../../../shared/moisture/reel-life.ts';
 import { slotEstimate } from '../../../../shared/setup/estimate.ts';
 import { placeOf } from '../../../../shared/setup/fold-places.ts';
 import { labelShareOf, tapeSd } from '../../../../shared/setup/ledger.ts';
 import { type FloorState, type Reel, slotKey } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { AirDialog, type AiredReel } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
+import { type LifeText, lifeText } from '../../frame/life-text.ts';
 import { useRefusal } from '../../may.ts';
 import { isUnder } from '../../outlook/supply.ts';
 import { Button } from '../../ui/Button.tsx';
 import { countWords } from '../../words/count.ts';
+import { moistureWords } from '../../words/moisture.ts';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { BlockDialog } from './Blocks.tsx';
@@ -25,6 +29,8 @@ interface Listed {
   readonly parts: number | null;
   readonly sd: number;
   readonly isBlocked: boolean;
+  /** Null where its parts bear any time out of the bag. */
+  readonly life: LifeText | null;
 }
 
 /** What is left on a reel now: the newest tape of a slot carries what the whole slot still has. */
@@ -70,6 +76,15 @@ export function Reels(props: ReelsProps) {
   const [counting, setCounting] = useState<Listed | null>(null);
   const [blocking, setBlocking] = useState<Reel | null>(null);
   const [putting, setPutting] = useState<PutReel | null>(null);
+  const [airing, setAiring] = useState<Listed | null>(null);
+  const app = useApp();
+  const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size]);
+  const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
+  const nowMs = app.clock.nowMs();
+  const lifeOf = (reel: Reel): LifeText | null => {
+    const life = reelLife(floor, reel.reel, { part: moist.get(reel.part ?? '') ?? null, nowMs });
+    return life && lifeText(life, floor.airings.get(reel.reel), zone);
+  };
   const isNew =
     props.scanned !== null && props.scanned.reel === props.query && !floor.reels.has(props.scanned.reel);
   if (floor.reels.size === 0 && !isNew) return <p class="empty">{words.noReels}</p>;
@@ -108,7 +123,9 @@ export function Reels(props: ReelsProps) {
             listed={{
               ...{ reel, isBlocked: blocks.some((block) => isUnder(block, reel)) },
               ...leftOn(floor, reel),
+              life: lifeOf(reel),
             }}
+            onAir={setAiring}
             onCount={setCounting}
             onBlock={setBlocking}
             onPut={setPutting}
@@ -124,6 +141,7 @@ export function Reels(props: ReelsProps) {
           onClose={() => setPutting(null)}
         />
       )}
+      {airing && <AirDialog reel={putOf(airing.reel)} before={airing.life} onClose={() => setAiring(null)} />}
       {blocking && <BlockDialog reel={blocking} onClose={() => setBlocking(null)} />}
     </section>
   );
@@ -134,9 +152,10 @@ function ReelRow(props: {
   readonly onCount: (listed: Listed) => void;
   readonly onBlock: (reel: Reel) => void;
   readonly onPut: (reel: PutReel) => void;
+  readonly onAir: (listed: Listed) => void;
 }) {
   const words = say(stockWords);
-  const { reel, parts, sd, isBlocked } = props.listed;
+  const { reel, parts, sd, isBlocked, life } = props.listed;
   const verify = useRefusal('verify-reel');
   const block = useRefusal('block-material');
   const isEmpty = parts !== null && Math.round(parts) === 0;
@@ -152,6 +171,14 @@ function ReelRow(props: {
           <>
             {words.lot} <span class="code">{reel.lot}</span>
             {reel.dateCode !== null && ` · ${reel.dateCode}`}
+          </>
+        )}
+        {life !== null && !isEmpty && (
+          <>
+            <br />
+            <span class={life.tone === null ? '' : `chip ${life.tone}`} data-testid={`life-${reel.reel}`}>
+              {life.text}
+            </span>
           </>
         )}
       </span>
@@ -189,6 +216,15 @@ function ReelRow(props: {
             {words.put}
           </Button>
         )}
+        {life !== null && !isEmpty && !reel.reel.startsWith('~') && (
+          <Button
+            onPress={() => props.onAir(props.listed)}
+            disabledReason={verify}
+            testId={`air-${reel.reel}`}
+          >
+            {say(moistureWords).open}
+          </Button>
+        )}
         {!isBlocked && (
           <Button
             tone="stop"
@@ -204,7 +240,7 @@ function ReelRow(props: {
   );
 }
 
-function putOf({ reel, part, supplierPart, lot, dateCode, count }: Reel): PutReel {
+function putOf({ reel, part, supplierPart, lot, dateCode, count }: Reel): PutReel & AiredReel {
   return { reel, part, supplierPart, lot, dateCode, quantity: count };
 }
 

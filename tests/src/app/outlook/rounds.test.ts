@@ -3,11 +3,12 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { lineId } from '../../../../demo/setups.ts';
 import { simulateShift } from '../../../../demo/simulate.ts';
+import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
 import { workingTime } from '../../../../shared/forecast/working-time.ts';
 import { applyEntry } from '../../../../shared/setup/fold.ts';
 import { emptyState, type FloorState } from '../../../../shared/setup/state.ts';
 import { feederLosses } from '../../../../src/app/outlook/losses.ts';
-import { lineCalendar, lineOutlook, type Outlook } from '../../../../src/app/outlook/model.ts';
+import { lineOutlook, type Outlook } from '../../../../src/app/outlook/model.ts';
 import { needsOf, spliceNeed } from '../../../../src/app/outlook/rounds.ts';
 import { fullReelOf, waitingReels } from '../../../../src/app/outlook/supply.ts';
 import { lineSupply, planWalks } from './reckon.ts';

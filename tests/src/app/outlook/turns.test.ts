@@ -1,7 +1,8 @@
 // A line on which two slots of one part are used in turn: what the outlook, the warnings and the store's list say of them.
 
 import { describe, expect, test } from 'vitest';
-import { lineCalendar, lineOutlook } from '../../../../src/app/outlook/model.ts';
+import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
+import { lineOutlook } from '../../../../src/app/outlook/model.ts';
 import {
   beginStory,
   counted,

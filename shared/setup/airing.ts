@@ -1,0 +1,26 @@
+// What the log knows of a reel's floor life: where it was since its bag was opened.
+
+import type { Air } from './vocabulary.ts';
+
+/** From `fromMs` until the next stay: where the reel was, and the air there (degrees Celsius, % relative humidity; null: not known). */
+export interface Stay {
+  readonly air: Air;
+  readonly fromMs: number;
+  readonly celsius: number | null;
+  readonly humidity: number | null;
+  /** The entry that told it. */
+  readonly entry: string;
+}
+
+/** What the log knows of a reel's floor life. */
+export interface Airing {
+  /** Moisture level on its label, null where that states none. */
+  readonly msl: string | null;
+  /** By time; the first is the opening of its bag, or the first that anybody told. */
+  readonly stays: readonly Stay[];
+}
+
+/** True where a stated moisture level limits the time out of the bag (J-STD-020: all but level 1). */
+export function isLimited(msl: string | null | undefined): boolean {
+  return msl !== null && msl !== undefined && msl !== '' && msl !== '1';
+}

@@ -1,0 +1,82 @@
+// Where moisture-sensitive reels were, stay by stay, for their floor life: as people told, and from the log itself: whoever loads
+// a reel or makes it ready on a cart has opened its bag. What is no longer told (an entry taken back) never was.
+
+import { entryId } from '../log/entry.ts';
+import { type Airing, isLimited, type Stay } from './airing.ts';
+import type { FloorEntry, PayloadOf } from './kinds.ts';
+import { wantedOn } from './left.ts';
+import type { FloorState } from './state.ts';
+
+/** A reel that goes where its bag must be open. */
+type Opened = Pick<PayloadOf<'reel.verified'>, 'act' | 'setup' | 'slot' | 'reel' | 'msl'>;
+
+/** Applies one entry to the reels' stays; other kinds change nothing. Must see a hold before its clearing takes it away. */
+export function foldAirings(state: FloorState, entry: FloorEntry): void {
+  const of = entryId(entry);
+  switch (entry.kind) {
+    case 'reel.aired':
+      tell(state, entry.payload, { entry: of, atMs: entry.hlc.ms });
+      return;
+    case 'reel.verified':
+      if (entry.payload.verdict === 'accepted') open(state, entry.payload, { entry: of, atMs: entry.hlc.ms });
+      return;
+    case 'cart.filled':
+      open(state, { ...entry.payload, act: 'load' }, { entry: of, atMs: entry.hlc.ms });
+      return;
+    case 'hold.cleared': {
+      const hold = state.holds.get(entry.payload.of);
+      if (hold) open(state, hold.facts, { entry: of, atMs: entry.hlc.ms });
+      return;
+    }
+    case 'entry.corrected':
+      takeBack(state, entry.payload.of);
+      return;
+    default:
+      return;
+  }
+}
+
+interface Told {
+  readonly entry: string;
+  readonly atMs: number;
+}
+
+function tell(state: FloorState, facts: PayloadOf<'reel.aired'>, told: Told): void {
+  const { reel, part, supplierPart, quantity, lot, dateCode, air, celsius, humidity } = facts;
+  const fromMs = Date.parse(facts.from);
+  if (Number.isNaN(fromMs)) return;
+  if (!state.reels.has(reel)) {
+    const known = { reel, part, supplierPart, lot, dateCode, count: quantity, sd: 0, at: null };
+    state.reels.set(reel, { ...known, basis: 'label' });
+  }
+  // Nobody can tell what is still to come; a clock that runs ahead is not believed.
+  const stay = { air, celsius, humidity, fromMs: Math.min(fromMs, told.atMs), entry: told.entry };
+  add(state, reel, facts.msl, stay);
+}
+
+/** A reel that goes onto a slot or a cart is out on the floor, since then at the latest. */
+function open(state: FloorState, facts: Opened, told: Told): void {
+  if (facts.act === 'sweep') return;
+  const wanted = facts.slot === null ? null : wantedOn(state, facts.setup, facts.slot);
+  const reel = facts.reel ?? `~${told.entry}`;
+  if (!isLimited(facts.msl) && !isLimited(wanted?.msl) && !state.airings.has(reel)) return;
+  if (state.airings.get(reel)?.stays.at(-1)?.air === 'floor') return;
+  const stay = { air: 'floor' as const, celsius: null, humidity: null, fromMs: told.atMs, entry: told.entry };
+  add(state, reel, facts.msl, stay);
+}
+
+function add(state: FloorState, reel: string, msl: string | undefined, stay: Stay): void {
+  const there: Airing = state.airings.get(reel) ?? { msl: null, stays: [] };
+  // What is told later of the same moment is the newer word.
+  const stays = [...there.stays, stay].sort((a, b) => a.fromMs - b.fromMs);
+  state.airings.set(reel, { msl: msl ?? there.msl, stays });
+}
+
+function takeBack(state: FloorState, of: string): void {
+  for (const [reel, airing] of state.airings) {
+    const stays = airing.stays.filter((stay) => stay.entry !== of);
+    if (stays.length === airing.stays.length) continue;
+    if (stays.length === 0) state.airings.delete(reel);
+    else state.airings.set(reel, { ...airing, stays });
+  }
+}

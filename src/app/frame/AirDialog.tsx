@@ -1,0 +1,140 @@
+// Since when does a moisture-sensitive reel lie open, in dry storage or in the oven? One question, for the store and for a slot.
+
+import { useState } from 'preact/hooks';
+import type { PayloadOf } from '../../../shared/setup/kinds.ts';
+import { type Air, airs } from '../../../shared/setup/vocabulary.ts';
+import { useApp } from '../app.ts';
+import { formatMoment } from '../device/clock.ts';
+import { useRefusal } from '../may.ts';
+import { AskFeet } from '../ui/Ask.tsx';
+import { Dialog } from '../ui/Dialog.tsx';
+import { moistureWords } from '../words/moisture.ts';
+import { say } from '../words/words.ts';
+import type { LifeText } from './life-text.ts';
+
+/** What is known of the reel. */
+export type AiredReel = Pick<
+  PayloadOf<'reel.aired'>,
+  'reel' | 'part' | 'supplierPart' | 'quantity' | 'lot' | 'dateCode'
+>;
+
+interface AirDialogProps {
+  readonly reel: AiredReel;
+  /** How it stands before, null where nobody knows. */
+  readonly before: LifeText | null;
+  readonly onClose: () => void;
+}
+
+/** Humidities of dry storage that the rules tell apart, % (J-STD-033, from memory). */
+const DRY_HUMIDITIES = [5, 10] as const;
+const HOUR_MS = 3_600_000;
+
+function figure(text: string): number {
+  return text.trim() === '' ? Number.NaN : Number(text.trim().replace(',', '.'));
+}
+
+export function AirDialog({ reel, before, onClose }: AirDialogProps) {
+  const app = useApp();
+  const words = say(moistureWords);
+  const refusal = useRefusal('verify-reel');
+  const [air, setAir] = useState<Air>('floor');
+  const [hours, setHours] = useState('0');
+  const [humidity, setHumidity] = useState<number>(DRY_HUMIDITIES[0]);
+  const [celsius, setCelsius] = useState('40');
+  const ago = figure(hours);
+  const heat = figure(celsius);
+  const wrong = !(ago >= 0 && ago <= 9999)
+    ? words.badHours
+    : air === 'bake' && !(heat >= 30 && heat <= 150)
+      ? words.badCelsius
+      : null;
+
+  function write(): void {
+    const payload: PayloadOf<'reel.aired'> = {
+      ...{ ...reel, air, via: 'typed' },
+      from: formatMoment(app.clock.nowMs() - Math.round(ago * HOUR_MS)),
+      celsius: air === 'bake' ? heat : null,
+      humidity: air === 'dry' ? humidity : null,
+    };
+    app.write([{ kind: 'reel.aired', payload }]).then(
+      () => {
+        app.notice.value = { tone: 'plain', text: words.written(reel.reel) };
+      },
+      () => undefined, // shown by the fault screen
+    );
+    onClose();
+  }
+
+  return (
+    <Dialog title={words.title(reel.reel)} onClose={onClose}>
+      <div class="stack">
+        {before && <p class={before.tone === null ? 'soft' : `chip ${before.tone}`}>{before.text}</p>}
+        <div class="field">
+          <span>{words.where}</span>
+          <div class="choice">
+            {airs.map((each) => (
+              <button
+                type="button"
+                key={each}
+                aria-pressed={air === each}
+                data-testid={`air-${each}`}
+                onClick={() => setAir(each)}
+              >
+                {words.airs[each]}
+              </button>
+            ))}
+          </div>
+        </div>
+        {air === 'dry' && (
+          <div class="field">
+            <span>{words.humidity}</span>
+            <div class="choice">
+              {DRY_HUMIDITIES.map((each) => (
+                <button
+                  type="button"
+                  key={each}
+                  aria-pressed={humidity === each}
+                  data-testid={`air-humidity-${each}`}
+                  onClick={() => setHumidity(each)}
+                >
+                  {words.humidities[each]}
+                </button>
+              ))}
+            </div>
+          </div>
+        )}
+        {air === 'bake' && (
+          <>
+            <label class="field">
+              <span>{words.celsius}</span>
+              <input
+                data-typing
+                data-testid="air-celsius"
+                inputMode="decimal"
+                value={celsius}
+                onInput={(event) => setCelsius(event.currentTarget.value)}
+              />
+              <small>{words.celsiusHelp}</small>
+            </label>
+            <p class="soft">{words.resetHelp}</p>
+            <p class="caution">{words.bakeCaution}</p>
+          </>
+        )}
+        <label class="field">
+          <span>{words.hours}</span>
+          <input
+            data-typing
+            data-testid="air-hours"
+            inputMode="decimal"
+            value={hours}
+            onInput={(event) => setHours(event.currentTarget.value)}
+          />
+          <small>{words.hoursHelp}</small>
+        </label>
+        <AskFeet testId="air-yes" disabledReason={refusal ?? wrong} onYes={write} onNo={onClose}>
+          {words.yes}
+        </AskFeet>
+      </div>
+    </Dialog>
+  );
+}

@@ -1,0 +1,37 @@
+// A reel's floor life in a few words, and whether it needs somebody's eye.
+
+import type { ReelLife } from '../../../shared/moisture/reel-life.ts';
+import type { Airing } from '../../../shared/setup/airing.ts';
+import { moistureWords } from '../words/moisture.ts';
+import { formatDay, formatSpan, say } from '../words/words.ts';
+
+/** Less than this left is shown as something to mind. */
+const SHORT_SECONDS = 12 * 3600;
+
+/** The words; `tone` null where nobody need mind. */
+export interface LifeText {
+  readonly text: string;
+  readonly tone: 'care' | 'stop' | null;
+}
+
+/** Says what is left of a floor life. `zone`: the plant's. */
+export function lifeText(life: ReelLife, airing: Airing | undefined, zone: string): LifeText {
+  const words = say(moistureWords);
+  const air = airing?.stays.at(-1)?.air;
+  const level = words.level(life.level);
+  const told = (text: string, tone: LifeText['tone'] = null) => ({ text: `${level} · ${text}`, tone });
+  if (life.leftSeconds === 0) {
+    if (air === 'bake') return told(words.baking, 'care');
+    return told(
+      life.expiresMs === null ? words.over : words.overSince(formatDay(life.expiresMs, zone)),
+      'stop',
+    );
+  }
+  if (life.leftSeconds === null) return told(words.open);
+  const span = formatSpan(life.leftSeconds);
+  if (!life.isOpened) return told(words.unopened(span));
+  if (air === 'bake') return told(words.baking);
+  if (!life.running || life.expiresMs === null) return told(`${words.left(span)}, ${words.dry}`);
+  const tone = life.leftSeconds < SHORT_SECONDS ? 'care' : null;
+  return told(words.leftUntil(span, formatDay(life.expiresMs, zone)), tone);
+}

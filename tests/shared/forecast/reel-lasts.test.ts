@@ -1,0 +1,51 @@
+// How long a reel would last on its slot: usage, pace, what is there already, breaks, the run's end.
+
+import { describe, expect, test } from 'vitest';
+import { type ReelComing, reelLastsSeconds } from '../../../shared/forecast/reel-lasts.ts';
+import { beginStory, counted, started, startMs, tellPlant, verified } from '../setup/story.ts';
+
+const coming = (more: Partial<ReelComing> = {}): ReelComing => ({
+  ...{ act: 'load', line: 'L1', setup: 'brook-top-a', slot: 'M1-F-001', quantity: 400, ...more },
+});
+
+function begun(panelsWanted = 5000) {
+  const story = beginStory();
+  tellPlant(story, {
+    rules: { breaks: [], stops: [{ from: '2026-03-02T07:00:00Z', to: '2026-03-02T08:00:00Z', note: '' }] },
+  });
+  story.tell('run.started', started('run-1', { panelsWanted, panelSeconds: 30 }));
+  return story;
+}
+
+describe('reelLastsSeconds()', () => {
+  test('400 parts at 2 a panel and 30 s are 100 minutes, and the planned hour besides', () => {
+    expect(reelLastsSeconds(begun().floor(), coming(), startMs)).toBeCloseTo(200 * 30 + 3600, 3);
+  });
+
+  test('the run’s end comes first', () => {
+    expect(reelLastsSeconds(begun(50).floor(), coming(), startMs)).toBeCloseTo(50 * 30, 3);
+  });
+
+  test('a spliced reel begins where the running one ends', () => {
+    const story = begun();
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', quantity: 100, run: 'run-1' }));
+    story.tell('panels.counted', counted('run-1', 10));
+    const splice = reelLastsSeconds(story.floor(), coming({ act: 'splice' }), startMs);
+    expect(splice).toBeCloseTo((80 / 2 + 200) * 30 + 3600, 0);
+  });
+
+  test('the newest run of the setup tells the pace where none is in hand, and then no run’s end counts', () => {
+    const story = begun(50);
+    story.tell('run.ended', { run: 'run-1', line: 'L1', panels: 50, note: '' });
+    expect(reelLastsSeconds(story.floor(), coming(), startMs)).toBeCloseTo(200 * 30 + 3600, 3);
+  });
+
+  test('null where count, usage or pace is not known', () => {
+    const story = beginStory();
+    tellPlant(story);
+    expect(reelLastsSeconds(story.floor(), coming(), startMs)).toBeNull();
+    const floor = begun().floor();
+    expect(reelLastsSeconds(floor, coming({ quantity: null }), startMs)).toBeNull();
+    expect(reelLastsSeconds(floor, coming({ slot: 'M1-F-019' }), startMs)).toBeNull();
+  });
+});

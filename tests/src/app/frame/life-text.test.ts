@@ -1,0 +1,52 @@
+// A floor life in words: closed, running, paused, short, over, in the oven.
+
+import { expect, test } from 'vitest';
+import { reelLife } from '../../../../shared/moisture/reel-life.ts';
+import type { Air } from '../../../../shared/setup/vocabulary.ts';
+import { lifeText } from '../../../../src/app/frame/life-text.ts';
+import { beginStory, startMs, tellPlant } from '../../../shared/setup/story.ts';
+
+function textAt(hours: number, stays: readonly (readonly [Air, number])[]) {
+  const story = beginStory();
+  tellPlant(story);
+  for (const [air, hour] of stays) {
+    story.tell(
+      'reel.aired',
+      {
+        ...{ reel: 'K1', part: 'U-1', supplierPart: null, quantity: 9, lot: null, dateCode: null, msl: '3' },
+        ...{ air, from: new Date(startMs + hour * 3_600_000).toISOString(), via: 'typed' },
+        ...{ celsius: air === 'bake' ? 125 : null, humidity: air === 'dry' ? 5 : null },
+      },
+      { at: hour * 3600 },
+    );
+  }
+  const floor = story.floor();
+  const part = { level: '3', bodyMm: 1 } as const;
+  const life = reelLife(floor, 'K1', { part, nowMs: startMs + hours * 3_600_000 });
+  if (life === null) throw new TypeError('Cannot go on as level 3 has a limit');
+  return lifeText(life, floor.airings.get('K1'), 'UTC');
+}
+
+test('says what is left, and until when', () => {
+  expect(textAt(0, [])).toEqual({ text: 'MSL 3 · not opened yet: 168 h 00 of floor life', tone: null });
+  expect(textAt(20, [['floor', 0]])).toEqual({
+    ...{ text: 'MSL 3 · 148 h 00 of floor life left, until 9 Mar, 06:00', tone: null },
+  });
+  const stored = textAt(30, [
+    ['floor', 0],
+    ['dry', 20],
+  ]);
+  expect(stored).toEqual({ text: 'MSL 3 · 148 h 00 of floor life left, in dry storage', tone: null });
+});
+
+test('wants an eye where little is left or nothing', () => {
+  expect(textAt(160, [['floor', 0]])).toMatchObject({ tone: 'care' });
+  expect(textAt(170, [['floor', 0]])).toEqual({
+    ...{ text: 'MSL 3 · floor life over since 9 Mar, 06:00', tone: 'stop' },
+  });
+  const baked = textAt(175, [
+    ['floor', 0],
+    ['bake', 171],
+  ]);
+  expect(baked).toEqual({ text: 'MSL 3 · in the oven', tone: 'care' });
+});

@@ -1,0 +1,54 @@
+// Which reels of a running line outlast their floor life.
+
+import { expect, test } from 'vitest';
+import { lineCalendar } from '../../../../../shared/forecast/line-calendar.ts';
+import { lineOutlook } from '../../../../../src/app/outlook/model.ts';
+import { lifeEnds } from '../../../../../src/app/screens/line/LifeEnds.tsx';
+import {
+  beginStory,
+  counted,
+  started,
+  startMs,
+  tellPlant,
+  verified,
+} from '../../../../shared/setup/story.ts';
+
+const hourMs = 3_600_000;
+
+function endsAfter(hours: number, panelsWanted: number) {
+  const story = beginStory();
+  tellPlant(story);
+  story.tell('run.started', started('run-1', { panelsWanted, panelSeconds: 60 }));
+  const load = (slot: string, reel: string, msl?: string) =>
+    story.tell(
+      'reel.verified',
+      verified(slot, slot === 'M1-F-001' ? 'R-100' : 'U-300', {
+        ...{ reel, quantity: 30_000, run: 'run-1', ...(msl === undefined ? {} : { msl }) },
+      }),
+      { at: 60 },
+    );
+  load('M1-F-001', 'K1', '3');
+  load('M1-F-010', 'K2');
+  story.tell('panels.counted', counted('run-1', 1), { at: 120 });
+  const floor = story.floor();
+  const nowMs = startMs + hours * hourMs;
+  const outlook = lineOutlook(floor, 'L1', { nowMs, calendar: lineCalendar(floor, 'L1', nowMs) });
+  if (!outlook) throw new TypeError('Cannot go on as the line must run');
+  return lifeEnds(floor, outlook);
+}
+
+test('a reel that lasts 250 h with 168 h of floor life is named with both moments; one without a level never', () => {
+  const [end, ...more] = endsAfter(0.1, 50_000);
+  expect(more).toEqual([]);
+  expect(end).toMatchObject({ slot: 'M1-F-001', reel: 'K1', isOver: false });
+  expect(end?.endsMs).toBe(startMs + 60_000 + 168 * hourMs);
+  expect(((end?.lastsMs ?? 0) - startMs) / hourMs).toBeCloseTo(250, -1);
+});
+
+test('a run that ends before says nothing', () => {
+  expect(endsAfter(0.1, 600)).toEqual([]);
+});
+
+test('once it is over it is said, whatever the run has left', () => {
+  expect(endsAfter(170, 600)).toMatchObject([{ slot: 'M1-F-001', isOver: true }]);
+});
