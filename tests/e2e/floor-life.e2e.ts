@@ -1,0 +1,127 @@
+// Floor life on the tablet: a reel that lay open too long is refused at its slot, a bake gives it its life back, and the line says
+// where a floor life ends before the reel does. 672 h at level 2a by J-STD-020.
+
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { startBrowser } from './support/browser.ts';
+import { type RunningDemo, startDemo } from './support/demo.ts';
+import {
+  expectWhole,
+  goTo,
+  openTablet,
+  ownEntries,
+  readLog,
+  reelLabel,
+  scan,
+  scanAll,
+  type Tablet,
+} from './support/floor.ts';
+
+let demo: RunningDemo;
+let browser: Browser;
+
+beforeAll(async () => {
+  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await demo?.stop();
+});
+
+async function onTablet(work: (tablet: Tablet) => Promise<void>): Promise<void> {
+  const tablet = await openTablet(browser, demo.url);
+  await work(tablet);
+  expectWhole(await readLog(tablet.page));
+  await tablet.putAway();
+}
+
+// A slot that the demo leaves empty; its setup states level 2a.
+const [slot, feeder, part] = ['M2-F-023', 'F-0112', '22-0603-B'] as const;
+
+describe('a reel that lay open too long', () => {
+  it('is refused, has its life back after a bake, and shows what is left on its slot', async () => {
+    await onTablet(async ({ page }) => {
+      const label = reelLabel({ P: part, Q: '4000', '1T': 'LT-9100-E', '3S': 'R-970001' });
+      const life = page.getByTestId('life-R-970001');
+      const told = async (fill: () => Promise<void>) => {
+        await page.waitForTimeout(500); // a button takes a second tap of a trembling hand for none
+        await page.getByTestId('air-R-970001').click();
+        await fill();
+        await page.getByTestId('air-yes').click();
+      };
+      await goTo(page, 'stock');
+      await scan(page, label);
+      await page.getByTestId('put-new').click();
+      await scan(page, 'A2-S10');
+      await expect.poll(() => life.textContent()).toBe('MSL 2a · not opened yet: 672 h 00 of floor life');
+      await told(() => page.getByTestId('air-hours').fill('700'));
+      await expect.poll(() => life.textContent()).toContain('floor life over since');
+
+      await goTo(page, 'load');
+      const refused = await scanAll(page, slot, feeder, label);
+      expect(refused.verdict).toBe('refused');
+      expect(refused.text).toContain('Floor life is over');
+
+      await goTo(page, 'stock');
+      await scan(page, label);
+      await told(async () => {
+        await page.getByTestId('air-bake').click();
+        await page.getByTestId('air-celsius').fill('900');
+        expect(await page.getByTestId('air-yes').getAttribute('aria-disabled')).toBe('true');
+        await page.getByTestId('air-celsius').fill('125');
+        await page.getByTestId('air-hours').fill('20');
+      });
+      await expect.poll(() => life.textContent()).toContain('in the oven');
+      await told(() => page.getByTestId('air-floor').click());
+      await expect.poll(() => life.textContent()).toContain('672 h 00 of floor life left, until');
+      const aired = await ownEntries(page, 'reel.aired');
+      expect(aired.map(({ payload }) => [payload['air'], payload['celsius']])).toEqual([
+        ['floor', null],
+        ['bake', 125],
+        ['floor', null],
+      ]);
+
+      await goTo(page, 'load');
+      const accepted = await scanAll(page, slot, feeder, label);
+      expect(accepted.verdict).toBe('accepted');
+      await page.reload();
+      await goTo(page, 'load');
+      await page.getByRole('button', { name: `${slot}: ` }).click();
+      await expect.poll(() => page.getByTestId('slot-life').textContent()).toContain('floor life left');
+    });
+  });
+});
+
+describe('the running line', () => {
+  it('says which reel’s floor life ends before the reel does, and when it is over', async () => {
+    await onTablet(async ({ page }) => {
+      const loaded = (await readLog(page)).findLast(
+        ({ kind, payload }) =>
+          kind === 'reel.verified' &&
+          payload['verdict'] === 'accepted' &&
+          payload['slot'] !== null &&
+          /^(22-0603|32-00)/.test(String(payload['part'])),
+      );
+      const at = String(loaded?.payload['slot']);
+      const hoursOf = String(loaded?.payload['part']).startsWith('22') ? 672 : 168;
+      const openedAgo = async (hours: number) => {
+        await goTo(page, 'load');
+        await page.getByRole('button', { name: `${at}: ` }).click();
+        await page.getByTestId('slot-air').click();
+        await page.getByTestId('air-hours').fill(String(hours));
+        await page.getByTestId('air-yes').click();
+        await goTo(page, 'line');
+      };
+      await page.getByTestId('timeline').waitFor();
+      expect(await page.getByTestId('life-ends').count()).toBe(0);
+      await openedAgo(hoursOf - 0.1);
+      await expect
+        .poll(() => page.getByTestId('life-ends').textContent())
+        .toContain(`${at}: floor life ends`);
+      await openedAgo(hoursOf + 5);
+      await expect
+        .poll(() => page.getByTestId('life-ends').textContent())
+        .toContain(`${at}: floor life is over`);
+    });
+  });
+});
