@@ -95,13 +95,15 @@ describe('a reel that lay open too long', () => {
 describe('the running line', () => {
   it('says which reel’s floor life ends before the reel does, and when it is over', async () => {
     await onTablet(async ({ page }) => {
-      const loaded = (await readLog(page)).findLast(
-        ({ kind, payload }) =>
-          kind === 'reel.verified' &&
-          payload['verdict'] === 'accepted' &&
-          payload['slot'] !== null &&
-          /^(22-0603|32-00)/.test(String(payload['part'])),
-      );
+      const loaded = [...(await readLog(page))]
+        .reverse()
+        .find(
+          ({ kind, payload }) =>
+            kind === 'reel.verified' &&
+            payload['verdict'] === 'accepted' &&
+            payload['slot'] !== null &&
+            /^(22-0603|32-00)/.test(String(payload['part'])),
+        );
       const at = String(loaded?.payload['slot']);
       const hoursOf = String(loaded?.payload['part']).startsWith('22') ? 672 : 168;
       const openedAgo = async (hours: number) => {

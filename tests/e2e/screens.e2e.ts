@@ -101,6 +101,21 @@ describe('every screen, page, verdict and dialog', () => {
   );
 });
 
+describe('another screen', () => {
+  it('begins at its top, however far down the last one was read', async () => {
+    const { page, putAway } = await openTablet(browser, demo.url, { width: 800, height: 1280 });
+    const main = page.locator('main');
+    const scrolled = () => main.evaluate((element) => element.scrollTop);
+    await goTo(page, 'load');
+    await page.getByRole('button', { name: /^M3-R-031:/ }).scrollIntoViewIfNeeded();
+    expect(await scrolled()).toBeGreaterThan(100);
+    await goTo(page, 'line');
+    await page.getByTestId('timeline').waitFor();
+    expect(await scrolled()).toBe(0);
+    await putAway();
+  });
+});
+
 describe('the language', () => {
   it('changes to Spanish and back, and is still there after a reload', async () => {
     const tablet = await openTablet(browser, demo.url);

@@ -1,7 +1,7 @@
 // The frame of every screen: navigation, top bar, main area, dock, and what lies over them.
 
 import type { ComponentChildren } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
 import { later } from '../device/later.ts';
@@ -62,6 +62,11 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
       for (const part of preloaded) part.preload();
     });
   }, []);
+  const main = useRef<HTMLElement>(null);
+  // Another screen begins at its top, however far down the last one was read.
+  useLayoutEffect(() => {
+    if (main.current) main.current.scrollTop = 0;
+  }, [place.value]);
   const shown = desk?.shown.value ?? null;
   const question = desk?.desk.value.question ?? null;
   return (
@@ -87,7 +92,7 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
         ))}
       </nav>
       <TopBar status={status} onSignIn={() => setOver({ over: 'sign-in' })} />
-      <main data-testid={`screen-${place.value.screen}`}>
+      <main ref={main} data-testid={`screen-${place.value.screen}`}>
         {banner}
         {children}
         {over?.over === 'camera' && <CameraOverlay onClose={close} />}

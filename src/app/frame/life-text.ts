@@ -27,7 +27,7 @@ export function lifeText(life: ReelLife, airing: Airing | undefined, zone: strin
       'stop',
     );
   }
-  if (life.leftSeconds === null) return told(words.open);
+  if (life.leftSeconds === null) return told(words.noLimit);
   const span = formatSpan(life.leftSeconds);
   if (!life.isOpened) return told(words.unopened(span));
   if (air === 'bake') return told(words.baking);

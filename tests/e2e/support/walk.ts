@@ -96,9 +96,16 @@ async function* dialogs(page: Page): AsyncGenerator<Stop> {
   await open('sign-in');
   yield { name: 'sign in', leave };
   await goTo(page, 'load');
-  await page.getByRole('button', { name: /^M2-F-022:/ }).click();
-  await page.locator('dialog[open]').waitFor();
+  const openSlot = async () => {
+    await page.getByRole('button', { name: /^M2-F-022:/ }).click();
+    await page.locator('dialog[open]').waitFor();
+  };
+  await openSlot();
   yield { name: 'slot', leave };
+  await openSlot();
+  await open('slot-air');
+  await page.getByTestId('air-bake').click();
+  yield { name: 'floor life', leave };
   await goTo(page, 'log');
   await page.getByTestId('entry').first().click();
   await page.locator('dialog[open]').waitFor();
