@@ -2,7 +2,7 @@
 
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { calibrationText } from '../../src/app/scan/calibration.ts';
+import { fullCalibration, stripedCalibration } from '../../src/app/scan/calibration.ts';
 import { startBrowser } from './support/browser.ts';
 import { type RunningDemo, startDemo } from './support/demo.ts';
 import {
@@ -123,17 +123,23 @@ it('the scanner is told right from wrong, and its test scans go nowhere else', a
     // Opened after the badge: this page keeps every scan to itself.
     await page.goto(`${demo.url}#/plant/scanner`);
     await page.getByTestId('calibration-code').first().waitFor();
-    await scan(page, calibrationText);
+    await scan(page, fullCalibration.text);
     const outcome = page.getByTestId('scanner-outcome');
     await outcome.waitFor();
     expect(await outcome.getAttribute('data-fitness')).toBe('right');
-    await scan(page, calibrationText.replaceAll(/[\u0000-\u001f]/g, ''));
+    await scan(page, fullCalibration.text.replaceAll(/[\u0000-\u001f]/g, ''));
     await page.waitForFunction(
       () =>
         document.querySelector('[data-testid=scanner-outcome]')?.getAttribute('data-fitness') ===
         'plain-only',
     );
     expect(await outcome.textContent()).toContain('GS');
+    await page.locator('.striped summary').click();
+    await page.getByTestId('calibration-bars').first().waitFor();
+    await scan(page, stripedCalibration.text);
+    await page.waitForFunction(
+      () => document.querySelector('[data-testid=scanner-outcome]')?.getAttribute('data-fitness') === 'right',
+    );
     // A slot scanned here is shown, and does not begin a load.
     await scan(page, slot);
     expect(await page.getByTestId('arrived').first().textContent()).toContain('Slot');

@@ -4,21 +4,85 @@
 
 import { DEAD, LAYOUTS, type Layout, throughLayouts } from './layouts.ts';
 
-const LETTERS_DIGITS_SIGNS =
-  'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-/_:;@#"+.,()*$%&=?![]\\';
+/** A separator of ISO/IEC 15434 between two letters, so that a lost one shows. */
+interface SeparatorPlace {
+  readonly name: SeparatorName;
+  readonly char: string;
+  readonly before: string;
+  readonly after: string;
+}
+export type SeparatorName = 'RS' | 'GS' | 'EOT';
 
-/** The separators of ISO/IEC 15434, each between two letters, so that a lost one shows. */
-const SEPARATORS = [
-  { name: 'RS', char: '\u001e', before: 'R', after: 'G' },
-  { name: 'GS', char: '\u001d', before: 'G', after: 'E' },
-  { name: 'EOT', char: '\u0004', before: 'E', after: 'Z' },
-] as const;
-export type SeparatorName = (typeof SEPARATORS)[number]['name'];
+/** A text that is printed to be scanned back. */
+export interface CalibrationCode {
+  /** Letters, digits and signs. */
+  readonly body: string;
+  readonly separators: readonly SeparatorPlace[];
+  /** All of it, as printed. */
+  readonly text: string;
+  /** Shorter scans are never this code, not even half of it. */
+  readonly leastCharacters: number;
+}
 
-const SEPARATOR_TAIL = 'R\u001eG\u001dE\u0004Z';
+/** Everything, for readers of 2D codes: as QR or Data Matrix. */
+export const fullCalibration: CalibrationCode = {
+  body: 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-/_:;@#"+.,()*$%&=?![]\\',
+  separators: [
+    { name: 'RS', char: '\u001e', before: 'R', after: 'G' },
+    { name: 'GS', char: '\u001d', before: 'G', after: 'E' },
+    { name: 'EOT', char: '\u0004', before: 'E', after: 'Z' },
+  ],
+  text: 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-/_:;@#"+.,()*$%&=?![]\\R\u001eG\u001dE\u0004Z',
+  leastCharacters: 20,
+};
 
-/** What the calibration code holds: letters, digits, signs, then the separators. Print it as Data Matrix or QR. */
-export const calibrationText: string = LETTERS_DIGITS_SIGNS + SEPARATOR_TAIL;
+/** What tells the layouts apart and the one separator that bar codes carry, short enough for Code 128. */
+export const stripedCalibration: CalibrationCode = {
+  body: 'AaQqWwZzYyMm09-/_:;#+=*[]@"',
+  separators: [{ name: 'GS', char: '\u001d', before: 'G', after: 'E' }],
+  text: 'AaQqWwZzYyMm09-/_:;#+=*[]@"G\u001dE',
+  leastCharacters: 10,
+};
+
+/** This share of the characters stands in its place once the right layout is thought of; dead keys and a lost end cost some. */
+const LEAST_SHARE = 0.6;
+/** So many characters in a row are found in no label; a lost or added one elsewhere then does not matter. */
+const SURE_RUN = 12;
+
+/** The calibration code that a scan is, however a layout or a lost separator has changed it; null where it is another code. */
+export function calibrationOf(text: string): CalibrationCode | null {
+  const found = [...text.replace(/^\][A-Za-z][0-9A-Za-z](?=[AaQq])/, '').toLowerCase()];
+  let best: { readonly code: CalibrationCode; readonly share: number } | null = null;
+  for (const code of [fullCalibration, stripedCalibration]) {
+    if (found.length < code.leastCharacters || found.length > code.text.length * 1.3) continue;
+    const printed = [...code.text.toLowerCase()];
+    const share = hasRun(found.join(''), printed) ? 1 : Math.max(...arrivals(code).map(sameAs(found)));
+    if (share >= LEAST_SHARE && share > (best?.share ?? 0)) best = { code, share };
+  }
+  return best?.code ?? null;
+}
+
+/** How a code may arrive: as printed, and through each pair of layouts. */
+function arrivals(code: CalibrationCode): readonly (readonly string[])[] {
+  const texts = LAYOUTS.flatMap((layout) => [
+    throughLayouts(code.text, 'us', layout),
+    throughLayouts(code.text, layout, 'us'),
+  ]);
+  return [code.text, ...texts].map((text) => [...text.toLowerCase()]);
+}
+
+function sameAs(found: readonly string[]) {
+  return (wanted: readonly string[]) => {
+    const length = Math.min(found.length, wanted.length);
+    return wanted.filter((char, at) => at < length && found[at] === char).length / length;
+  };
+}
+
+function hasRun(found: string, wanted: readonly string[]): boolean {
+  for (let at = 0; at + SURE_RUN <= wanted.length; at++)
+    if (found.includes(wanted.slice(at, at + SURE_RUN).join(''))) return true;
+  return false;
+}
 
 export type CalibrationCharacters =
   | { readonly kind: 'equal' }
@@ -42,14 +106,17 @@ export interface Calibration {
   readonly separators: readonly CalibrationSeparator[];
 }
 
-/** Compares what arrived for the calibration code. `received`: the scan's text with its control characters. */
-export function checkCalibration(received: string): Calibration {
+/** Compares what arrived for a calibration code. `received`: the scan's text with its control characters. */
+export function checkCalibration(
+  received: string,
+  code: CalibrationCode = calibrationOf(received) ?? fullCalibration,
+): Calibration {
   const chars = [...received];
-  const body = chars.slice(0, LETTERS_DIGITS_SIGNS.length).join('');
-  const tail = chars.slice(LETTERS_DIGITS_SIGNS.length).join('');
-  const { characters, isCaseInverted } = compareCharacters(body);
-  const separators = compareSeparators(tail);
-  const isEqual = characters.kind === 'equal' && !isCaseInverted && received === calibrationText;
+  const body = chars.slice(0, code.body.length).join('');
+  const tail = chars.slice(code.body.length).join('');
+  const { characters, isCaseInverted } = compareCharacters(code.body, body);
+  const separators = compareSeparators(code.separators, tail);
+  const isEqual = characters.kind === 'equal' && !isCaseInverted && received === code.text;
   return { isEqual, characters, isCaseInverted, separators };
 }
 
@@ -60,13 +127,16 @@ export function invertCase(text: string): string {
   );
 }
 
-function compareCharacters(body: string): {
+function compareCharacters(
+  printed: string,
+  body: string,
+): {
   readonly characters: CalibrationCharacters;
   readonly isCaseInverted: boolean;
 } {
   for (const isCaseInverted of [false, true]) {
     const seen = isCaseInverted ? invertCase(body) : body;
-    if (seen === LETTERS_DIGITS_SIGNS) return { characters: { kind: 'equal' }, isCaseInverted };
+    if (seen === printed) return { characters: { kind: 'equal' }, isCaseInverted };
   }
   const pairs = LAYOUTS.flatMap((layout) =>
     layout === 'us'
@@ -77,7 +147,7 @@ function compareCharacters(body: string): {
         ],
   );
   const scored = pairs.flatMap((pair) => {
-    const wanted = throughLayouts(LETTERS_DIGITS_SIGNS, pair.scanner, pair.tablet);
+    const wanted = throughLayouts(printed, pair.scanner, pair.tablet);
     return [false, true].map((isCaseInverted) => ({
       pair,
       isCaseInverted,
@@ -89,7 +159,7 @@ function compareCharacters(body: string): {
     return { characters: { kind: 'layout', ...best.pair }, isCaseInverted: best.isCaseInverted };
   }
   return {
-    characters: { kind: 'unknown', wanted: LETTERS_DIGITS_SIGNS, found: body },
+    characters: { kind: 'unknown', wanted: printed, found: body },
     isCaseInverted: false,
   };
 }
@@ -109,8 +179,8 @@ function missesOf(wanted: string, found: string): number {
   return misses;
 }
 
-function compareSeparators(tail: string): readonly CalibrationSeparator[] {
-  return SEPARATORS.map(({ name, char, before, after }) => {
+function compareSeparators(places: readonly SeparatorPlace[], tail: string): readonly CalibrationSeparator[] {
+  return places.map(({ name, char, before, after }) => {
     const pattern = new RegExp(`${before}([^A-Za-z]*)${after}`, 'i');
     const between = pattern.exec(tail)?.[1];
     if (between === char) return { name, fate: 'kept', by: null };

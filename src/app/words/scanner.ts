@@ -31,6 +31,11 @@ export const scannerWords = area({
     title: 'Scan this code with the scanner',
     help: 'Off this screen, off another one, or off the printed sheet. While this page is open, scans go nowhere else.',
     codeLabel: 'Calibration code',
+    striped: 'A scanner that reads bar codes only',
+    stripedLabel: 'Calibration bar code',
+    stripedHelp:
+      'Too wide for a small screen: there, print the sheet. Bar codes carry one separator, so only that one is tested.',
+    stripedSheet: 'For a scanner that reads bar codes only:',
     print: 'Print the sheet',
     waiting: 'Waiting for a scan…',
     right: 'This scanner is set right.',
@@ -101,6 +106,11 @@ export const scannerWords = area({
     title: 'Escanee este código con el lector',
     help: 'De esta pantalla, de otra o de la hoja impresa. Con esta página abierta, lo escaneado no va a otro sitio.',
     codeLabel: 'Código de calibración',
+    striped: 'Un escáner que solo lee códigos de barras',
+    stripedLabel: 'Código de barras de calibración',
+    stripedHelp:
+      'Demasiado ancho para una pantalla pequeña: allí, imprima la hoja. Los códigos de barras llevan un separador; solo ese se prueba.',
+    stripedSheet: 'Para un escáner que solo lee códigos de barras:',
     print: 'Imprimir la hoja',
     waiting: 'Esperando un escaneo…',
     right: 'Este lector está bien ajustado.',

@@ -6,10 +6,11 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { siteRules } from '../../../../../shared/setup/fold-labels.ts';
 import { recognise } from '../../../../../shared/setup/recognise.ts';
 import { useApp, useFloor } from '../../../app.ts';
-import { calibrationText } from '../../../scan/calibration.ts';
+import { calibrationOf, fullCalibration, stripedCalibration } from '../../../scan/calibration.ts';
 import type { WedgeScan } from '../../../scan/wedge.ts';
 import { type WedgeReport, wedgeReport } from '../../../scan/wedge-report.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { code128Bars } from '../../../ui/code128.ts';
 import { Icon } from '../../../ui/Icon.tsx';
 import { VerdictShape } from '../../../ui/Shape.tsx';
 import { scannerWords } from '../../../words/scanner.ts';
@@ -18,7 +19,6 @@ import { say } from '../../../words/words.ts';
 import {
   type Fitness,
   fitnessOf,
-  isCalibration,
   isKept,
   readAs,
   type ToldFinding,
@@ -39,7 +39,7 @@ export function Scanner() {
     () =>
       app.rawScans.take((scan) => {
         setScans((before) => [scan, ...before].slice(0, MOST_SHOWN));
-        if (isCalibration(scan.text)) setReport(wedgeReport(scan));
+        if (calibrationOf(scan.text) !== null) setReport(wedgeReport(scan));
       }),
     [],
   );
@@ -59,6 +59,11 @@ export function Scanner() {
               </p>
             )}
           </div>
+          <details class="striped">
+            <summary>{words.striped}</summary>
+            <CalibrationBars />
+            <p class="soft">{words.stripedHelp}</p>
+          </details>
         </section>
         <section class="card stack">
           <h2>{words.arrived}</h2>
@@ -87,7 +92,7 @@ export function Scanner() {
 function CalibrationCode() {
   const words = say(scannerWords);
   const { size, path } = useMemo(() => {
-    const code = generate(calibrationText);
+    const code = generate(fullCalibration.text);
     return { size: code.size, path: toSvgPath(code) };
   }, []);
   return (
@@ -100,6 +105,28 @@ function CalibrationCode() {
     >
       <rect x="-4" y="-4" width={size + 8} height={size + 8} fill="#fff" />
       <path d={path} fill="#000" shape-rendering="crispEdges" />
+    </svg>
+  );
+}
+
+/** The same for readers that see bar codes only; two pixels a module, so that no edge falls between a screen's dots. */
+function CalibrationBars({ isPrinted = false }: { readonly isPrinted?: boolean }) {
+  const words = say(scannerWords);
+  const { bars, width } = useMemo(() => code128Bars(stripedCalibration.text), []);
+  return (
+    <svg
+      class="calibration-bars"
+      {...(isPrinted ? {} : { style: { width: `${2 * width}px` } })}
+      viewBox={`0 0 ${width} 60`}
+      preserveAspectRatio="none"
+      role="img"
+      aria-label={words.stripedLabel}
+      data-testid="calibration-bars"
+    >
+      <rect width={width} height="60" fill="#fff" />
+      {bars.map((bar) => (
+        <rect key={bar.from} x={bar.from} y="4" width={bar.width} height="52" shape-rendering="crispEdges" />
+      ))}
     </svg>
   );
 }
@@ -192,7 +219,7 @@ function Arrived({ scan }: { readonly scan: WedgeScan }) {
   const words = say(scannerWords);
   const things = say(shellWords).is;
   const known = recognise(floor, app.line.value, scan.text).map(({ is }) => things[is]);
-  const read = isCalibration(scan.text) ? null : readAs(scan, siteRules(floor));
+  const read = calibrationOf(scan.text) !== null ? null : readAs(scan, siteRules(floor));
   return (
     <div class="arrived" data-testid="arrived">
       <p class="code" translate={false}>
@@ -264,14 +291,23 @@ function PrintedSheet() {
       <h1>{words.sheetTitle}</h1>
       <p>{words.sheetText}</p>
       <CalibrationCode />
-      <p>{words.sheetHolds}</p>
-      <p class="code" translate={false}>
-        {visibleStretches(calibrationText).map((stretch, index) =>
-          stretch.isControl ? <i key={`${index}`}>{stretch.text}</i> : stretch.text,
-        )}
-      </p>
+      <Holds text={fullCalibration.text} />
+      <p>{words.stripedSheet}</p>
+      <CalibrationBars isPrinted />
+      <Holds text={stripedCalibration.text} />
       <h2>{words.settingsTitle}</h2>
       <Settings />
     </div>
+  );
+}
+
+function Holds({ text }: { readonly text: string }) {
+  return (
+    <p class="code" translate={false}>
+      <small>{say(scannerWords).sheetHolds} </small>
+      {visibleStretches(text).map((stretch, index) =>
+        stretch.isControl ? <i key={`${index}`}>{stretch.text}</i> : stretch.text,
+      )}
+    </p>
   );
 }

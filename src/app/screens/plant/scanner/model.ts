@@ -1,34 +1,9 @@
-// What one scan says about the scanner: whether it was the calibration code, which characters to show, what was read of it.
+// What one scan says about the scanner: what is told of it, which characters to show, what was read of it.
 
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
-import { calibrationText } from '../../../scan/calibration.ts';
 import type { WedgeScan, WedgeSettings } from '../../../scan/wedge.ts';
 import type { WedgeFinding, WedgeReport } from '../../../scan/wedge-report.ts';
-
-/** Shorter scans are never the calibration code, not even half of it. */
-const LEAST_CHARACTERS = 20;
-/** A foreign layout still leaves this share of the characters in their place. */
-const LEAST_SHARE = 0.35;
-/** So many characters in a row are found in no label; a lost or added one elsewhere then does not matter. */
-const SURE_RUN = 12;
-
-/** True where the scan is the calibration code, however a layout or a lost separator has changed it. */
-export function isCalibration(text: string): boolean {
-  const found = [...text.replace(/^\][A-Za-z][0-9A-Za-z](?=[AaQq])/, '').toLowerCase()];
-  const wanted = [...calibrationText.toLowerCase()];
-  if (found.length < LEAST_CHARACTERS || found.length > wanted.length * 1.3) return false;
-  const length = Math.min(found.length, wanted.length);
-  let same = 0;
-  for (let at = 0; at < length; at++) if (found[at] === wanted[at]) same += 1;
-  return same / length >= LEAST_SHARE || hasRun(found.join(''), wanted);
-}
-
-function hasRun(found: string, wanted: readonly string[]): boolean {
-  for (let at = 0; at + SURE_RUN <= wanted.length; at++)
-    if (found.includes(wanted.slice(at, at + SURE_RUN).join(''))) return true;
-  return false;
-}
 
 /** A stretch of what arrived; control characters stand alone, by their name. */
 export interface Stretch {

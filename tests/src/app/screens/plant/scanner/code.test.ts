@@ -2,12 +2,12 @@
 
 import { generate } from 'lean-qr';
 import { expect, test } from 'vitest';
-import { calibrationText } from '../../../../../../src/app/scan/calibration.ts';
+import { fullCalibration } from '../../../../../../src/app/scan/calibration.ts';
 import { createFramePasses } from '../../../../../../src/worker/decode-passes.ts';
 import { loadReader } from '../../../../worker/reader.ts';
 
 test('the code holds the calibration text, control characters included', async () => {
-  const code = generate(calibrationText);
+  const code = generate(fullCalibration.text);
   const [scale, margin] = [4, 4];
   const width = (code.size + 2 * margin) * scale;
   const data = new Uint8Array(width * width).fill(255);
@@ -18,5 +18,5 @@ test('the code holds the calibration text, control characters included', async (
   }
   const passes = createFramePasses(await loadReader(), { nowMs: () => 0 });
   const found = passes.read({ data, width, height: width }, ['QRCode'], true);
-  expect(found.map(({ text }) => text)).toEqual([calibrationText]);
+  expect(found.map(({ text }) => text)).toEqual([fullCalibration.text]);
 });

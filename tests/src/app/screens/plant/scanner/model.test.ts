@@ -1,12 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { calibrationText } from '../../../../../../src/app/scan/calibration.ts';
-import { LAYOUTS, throughLayouts } from '../../../../../../src/app/scan/layouts.ts';
+import { fullCalibration } from '../../../../../../src/app/scan/calibration.ts';
+import { throughLayouts } from '../../../../../../src/app/scan/layouts.ts';
 import { createRawScans } from '../../../../../../src/app/scan/raw.ts';
 import type { WedgeScan } from '../../../../../../src/app/scan/wedge.ts';
 import { wedgeReport } from '../../../../../../src/app/scan/wedge-report.ts';
 import {
   fitnessOf,
-  isCalibration,
   isKept,
   readAs,
   tellFindings,
@@ -18,33 +17,6 @@ const scanOf = (text: string, more: Partial<WedgeScan> = {}): WedgeScan => ({
   ...more,
 });
 const label = '[)>\u001e06\u001dPBW-10023\u001dQ4000\u001d1TLT-0123456789\u001dABCDEFG\u001e\u0004';
-
-describe('isCalibration()', () => {
-  const pairs = LAYOUTS.flatMap((layout) => [[layout, 'us'] as const, ['us', layout] as const]);
-
-  test.each(pairs)('knows the code through a scanner set to %s and a tablet set to %s', (scanner, tablet) => {
-    expect(isCalibration(throughLayouts(calibrationText, scanner, tablet))).toBe(true);
-  });
-
-  test.each([
-    ['capitals swapped', calibrationText.toLowerCase()],
-    ['separators lost', calibrationText.replace(/[\u0000-\u001f]/g, '')],
-    ['half of it', calibrationText.slice(0, 30)],
-    ['the kind of code in front', `]Q1${calibrationText}`],
-    ['a character too many near the front', `AB*${calibrationText.slice(2)}`],
-  ])('knows it with %s', (_, text) => {
-    expect(isCalibration(text)).toBe(true);
-  });
-
-  test.each([
-    ['a label', label],
-    ['a slot', 'M1-F-014'],
-    ['a long number', '0123456789'.repeat(5)],
-    ['twice the code', calibrationText + calibrationText],
-  ])('does not take %s for it', (_, text) => {
-    expect(isCalibration(text)).toBe(false);
-  });
-});
 
 test('`visibleStretches()` shows every control character by its name and loses nothing', () => {
   expect(visibleStretches('A\u001d\u001eB\u0001\ufffd')).toEqual([
@@ -59,25 +31,25 @@ test('`visibleStretches()` shows every control character by its name and loses n
 
 describe('the report in words', () => {
   test('a scanner that is set right has nothing to tell', () => {
-    const report = wedgeReport(scanOf(calibrationText));
+    const report = wedgeReport(scanOf(fullCalibration.text));
     expect(fitnessOf(report)).toBe('right');
     expect(tellFindings(report)).toEqual([]);
   });
 
   test('lost separators are told once, together', () => {
-    const report = wedgeReport(scanOf(calibrationText.replace(/[\u0000-\u001f]/g, '')));
+    const report = wedgeReport(scanOf(fullCalibration.text.replace(/[\u0000-\u001f]/g, '')));
     expect(fitnessOf(report)).toBe('plain-only');
     expect(tellFindings(report)).toEqual([{ code: 'separators-lost', names: ['RS', 'GS', 'EOT'] }]);
   });
 
   test('another keyboard is named and nothing is trusted', () => {
-    const report = wedgeReport(scanOf(throughLayouts(calibrationText, 'us', 'german')));
+    const report = wedgeReport(scanOf(throughLayouts(fullCalibration.text, 'us', 'german')));
     expect(fitnessOf(report)).toBe('wrong');
     expect(tellFindings(report)).toContainEqual({ code: 'layout-differs', tablet: 'german', scanner: 'us' });
   });
 
   test('a missing Enter and a slow pace are told beside a scanner that is right', () => {
-    const report = wedgeReport(scanOf(calibrationText, { endedBy: 'silence', paceMs: 60 }));
+    const report = wedgeReport(scanOf(fullCalibration.text, { endedBy: 'silence', paceMs: 60 }));
     expect(fitnessOf(report)).toBe('right');
     expect(tellFindings(report).map(({ code }) => code)).toEqual(['terminator-missing', 'slow']);
   });
@@ -93,7 +65,7 @@ test('`readAs()` says what a label says, and nothing of what is none', () => {
 });
 
 test('`isKept()` compares pace and ending', () => {
-  const { settings } = wedgeReport(scanOf(calibrationText));
+  const { settings } = wedgeReport(scanOf(fullCalibration.text));
   expect(isKept(null, settings)).toBe(false);
   expect(isKept(settings, settings)).toBe(true);
   expect(isKept(settings, { ...settings, ending: 'silence' })).toBe(false);
