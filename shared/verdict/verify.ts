@@ -268,8 +268,8 @@ function reelReasons(state: FloorState, question: VerifyQuestion): Reason[] {
   const block = blockOn(state, reel);
   if (block !== null) reasons.push({ code: 'reel-blocked', reason: state.blocks.get(block)?.reason ?? '' });
   const there = state.slots.get(slotKey(line, slot));
+  const loaded = there?.tapes.find((tape) => sameReel(tape, reel));
   if (act === 'sweep') {
-    const loaded = there?.tapes.some((tape) => sameReel(tape, reel)) ?? false;
     if (there && !loaded) {
       reasons.push({
         code: 'not-the-loaded-reel',
@@ -302,10 +302,15 @@ function reelReasons(state: FloorState, question: VerifyQuestion): Reason[] {
       reasons.push({ code: 'mixed-lots', from: last.lot, to: reel.lot });
     }
   }
-  if (reel.expires && reel.expires < question.today) reasons.push({ code: 'expired', expires: reel.expires });
+  // What stood on the slot with its date passed was let there by a lead: a sweep need not call for that again, nor for a floor life
+  // that is short: the line says so all along.
+  const since = act === 'sweep' && loaded ? new Date(loaded.atMs).toISOString().slice(0, 10) : null;
+  const decided = reel.expires && since !== null && reel.expires < since;
+  if (reel.expires && reel.expires < question.today && !decided)
+    reasons.push({ code: 'expired', expires: reel.expires });
   const life = question.floorLife ?? null;
   if (life && life.leftSeconds <= 0) reasons.push({ code: 'floor-life-over' });
-  else if (life && life.neededSeconds !== null && life.leftSeconds < life.neededSeconds) {
+  else if (act !== 'sweep' && life && life.neededSeconds !== null && life.leftSeconds < life.neededSeconds) {
     reasons.push({
       code: 'floor-life-short',
       leftSeconds: life.leftSeconds,

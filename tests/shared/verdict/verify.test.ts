@@ -317,6 +317,27 @@ describe('verifyReel()', () => {
     expect(answer).toEqual({ verdict: 'accepted', reasons: [], part: 'R-100' });
   });
 
+  test('asks no lead again in a sweep for what one has let onto the slot; what has passed since, it asks', () => {
+    const story = beginStory();
+    tellPlant(story);
+    loadK1(story); // on 2026-03-02
+    const sweep = (expires: string, more: Partial<VerifyQuestion> = {}) =>
+      verifyReel(
+        story.floor(),
+        ask({
+          act: 'sweep',
+          today: '2026-03-09',
+          reel: reel({ reel: 'K1', lot: 'lot-1', expires }),
+          ...more,
+        }),
+      );
+    expect(sweep('2026-03-01').reasons).toEqual([]);
+    expect(sweep('2026-03-05').reasons).toEqual([{ code: 'expired', expires: '2026-03-05' }]);
+    const life = (leftSeconds: number) =>
+      sweep('2026-12-31', { floorLife: { leftSeconds, neededSeconds: 500 } }).reasons.map(({ code }) => code);
+    expect([life(400), life(0)]).toEqual([[], ['floor-life-over']]);
+  });
+
   test('accepts in a sweep the reel that the log knows, by its id or by part and lot, and by joined tapes too', () => {
     const floor = floorOf({
       before: (story) => {
