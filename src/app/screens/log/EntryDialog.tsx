@@ -3,7 +3,7 @@
 import { useState } from 'preact/hooks';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import type { FloorState } from '../../../../shared/setup/state.ts';
-import type { CountBasis, Source, Verdict } from '../../../../shared/setup/vocabulary.ts';
+import type { Air, CountBasis, Source, Verdict } from '../../../../shared/setup/vocabulary.ts';
 import { useApp } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -11,6 +11,7 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { visible } from '../../ui/visible.ts';
 import { countWords } from '../../words/count.ts';
 import { logWords } from '../../words/log.ts';
+import { moistureWords } from '../../words/moisture.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatDay, say } from '../../words/words.ts';
 import { actorName, entryZone, kindName, reasonTitles } from './EntryRow.tsx';
@@ -21,7 +22,10 @@ interface EntryDialogProps {
   readonly onClose: () => void;
 }
 
-const correctable = ['reel.verified', 'reel.unloaded', 'panels.counted', 'hold.cleared', 'reel.counted'];
+const correctable = [
+  ...['reel.verified', 'reel.unloaded', 'panels.counted', 'hold.cleared', 'reel.counted'],
+  'reel.aired',
+];
 
 /** True where taking the entry back would change what stands: nothing newer has been done to the same slot. */
 function isNewest(floor: FloorState, entry: Entry): boolean {
@@ -31,6 +35,9 @@ function isNewest(floor: FloorState, entry: Entry): boolean {
       if (run.phase !== 'ended' && run.counts.some(([of]) => of === id)) return true;
     return false;
   }
+  // A stay is one of many that stand by their time: each can be taken out.
+  if (entry.kind === 'reel.aired')
+    return [...floor.airings.values()].some(({ stays }) => stays.some((stay) => stay.entry === id));
   for (const slot of floor.slots.values()) if (slot.entry === id) return true;
   for (const taken of floor.takenOff.values()) if (taken.entry === id) return true;
   return floor.holds.has(id);
@@ -44,6 +51,7 @@ function factText(name: string, value: unknown, entry: Entry, floor: FloorState)
   if (name === 'verdict') return words.verdicts[value as Verdict] ?? String(value);
   if (name === 'via') return words.sources[value as Source] ?? String(value);
   if (name === 'basis') return say(countWords).bases[value as CountBasis] ?? String(value);
+  if (name === 'air') return say(moistureWords).airs[value as Air] ?? String(value);
   if (name === 'by') return floor.people.get(String(value))?.name ?? String(value);
   if (Array.isArray(value) && value.every((each) => typeof each === 'string'))
     return value.map(visible).join(' · ') || '–';
