@@ -19,7 +19,12 @@ export function lifeText(life: ReelLife, airing: Airing | undefined, zone: strin
   const words = say(moistureWords);
   const air = airing?.stays.at(-1)?.air;
   const level = words.level(life.level);
-  const told = (text: string, tone: LifeText['tone'] = null) => ({ text: `${level} · ${text}`, tone });
+  // A bake counts as told; one that the table calls too short is said with all that follows from it.
+  const isShort = life.notes.some(({ code }) => code === 'bakeShort');
+  const told = (text: string, tone: LifeText['tone'] = null): LifeText =>
+    isShort
+      ? { text: `${level} · ${text}, ${words.bakeShort}`, tone: tone ?? 'care' }
+      : { text: `${level} · ${text}`, tone };
   if (life.leftSeconds === 0) {
     if (air === 'bake') return told(words.baking, 'care');
     return told(
