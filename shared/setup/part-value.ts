@@ -1,8 +1,9 @@
 // What a part should measure, read out of what people wrote: a note on the setup sheet, or a code typed by hand.
-// Method: every word of the text is tried as a value code (labels/value-codes.ts) and as a number with a unit; all readings are
-// given and a person picks. Refused: reading the site's part number by itself, which may end in figures that are no value.
+// Method: every word of the text is tried as a value code (labels/value-codes.ts) and as a number with a unit or printed
+// in plain (labels/plain-values.ts); all readings are given and a person picks. Refused: reading the site's part number by itself, which may end in figures that are no value.
 
-import { readValueCode } from '../labels/value-codes.ts';
+import { readPlainValue } from '../labels/plain-values.ts';
+import { readValueCode, type ValueReading } from '../labels/value-codes.ts';
 
 /** Units in which values are typed, and what one of them is in SI. */
 export const valueUnits = {
@@ -64,6 +65,9 @@ const numberWithUnit =
 const percentMark = /±\s*(\d+(?:[.,]\d+)?)\s*%/;
 /** In a note, `R5` is a place on the board and `100` may be anything: only figures before the letter are a value there. */
 const plainCode = /^\d+[kKMRrnpuµ]\d*[A-Z]?$/;
+/** Values printed in plain that a note may hold: a decimal mark and a prefix right behind, or the ohm written out. */
+const plainInNote =
+  /(?<![\w.,-])\d+(?:[.,]\d+[kKMGRpnuµ](?:[Oo]hms?)?|(?:[.,]\d+)?\s*[kKMG]?\s*[Oo]hms?)(?![\w,.]*\w)/g;
 
 /**
  * Every value that a text may state; empty where it states none. The first `± … %` of the text counts for all of them.
@@ -75,8 +79,13 @@ export function expectedValues(
 ): readonly ExpectedValue[] {
   // The ohm and micro signs each have two characters; one of each is left.
   const text = written.normalize('NFKC').replaceAll('\u03bc', 'µ');
+  const plain = isNote
+    ? [...text.matchAll(plainInNote)].flatMap(([part]) => readPlainValue(part))
+    : readPlainValue(text);
   const stated = percentMark.exec(text)?.[1];
-  const percent = stated === undefined ? null : Number(stated.replace(',', '.'));
+  // A bare `5 %` behind the value counts too, where the whole text is a value.
+  const plainPercent = isNote ? null : (plain[0]?.tolerance?.plus ?? null);
+  const percent = stated === undefined ? plainPercent : Number(stated.replace(',', '.'));
   const found: ExpectedValue[] = [];
   for (const [, figure = '', word = ''] of text.matchAll(numberWithUnit)) {
     const unit = readUnit(word);
@@ -84,18 +93,19 @@ export function expectedValues(
     const nominal = Number(figure.replace(',', '.'));
     found.push({ nominal, unit, plusPercent: percent, minusPercent: percent });
   }
-  for (const word of text.split(/[\s,;()]+/)) {
-    if (isNote && !plainCode.test(word)) continue;
-    for (const { value, unit: si, tolerance } of readValueCode(word)) {
-      const { quantity, unit } = inPlainUnit(value, si);
-      const limits = tolerance === null ? null : toPercent(tolerance, value);
-      found.push({
-        ...{ nominal: quantity, unit },
-        plusPercent: percent ?? limits?.plus ?? null,
-        minusPercent: percent ?? limits?.minus ?? null,
-      });
-    }
-  }
+  const add = ({ value, unit: si, tolerance }: ValueReading) => {
+    const { quantity, unit } = inPlainUnit(value, si);
+    const limits = tolerance === null ? null : toPercent(tolerance, value);
+    found.push({
+      ...{ nominal: quantity, unit },
+      plusPercent: percent ?? limits?.plus ?? null,
+      minusPercent: percent ?? limits?.minus ?? null,
+    });
+  };
+  // A number with its unit stays in the unit that it was written in.
+  plain.filter((reading) => !found.some((each) => isSame(each, reading))).forEach(add);
+  for (const word of isNote || plain.length === 0 ? wordsBeside(text, isNote) : [])
+    readValueCode(word).forEach(add);
   const seen = new Set<string>();
   return found.filter((each) => {
     const key = `${each.nominal} ${each.unit} ${each.plusPercent}`;
@@ -103,6 +113,18 @@ export function expectedValues(
     seen.add(key);
     return true;
   });
+}
+
+/** The words of the text that are no part of a number with its unit: the `100` of `100 nF` is no code. */
+function wordsBeside(text: string, isNote: boolean): readonly string[] {
+  const rest = text.replace(numberWithUnit, ' ').replace(isNote ? plainInNote : '', ' ');
+  return rest.split(/[\s,;()]+/).filter((word) => !isNote || plainCode.test(word));
+}
+
+function isSame({ nominal, unit }: ExpectedValue, reading: ValueReading): boolean {
+  const wanted = inPlainUnit(reading.value, reading.unit);
+  const inSi = nominal * valueUnits[unit];
+  return unit.at(-1) === wanted.unit.at(-1) && Math.abs(inSi - reading.value) <= 1e-9 * reading.value;
 }
 
 function toPercent(

@@ -23,6 +23,17 @@ describe('expectedValues()', () => {
     ['0.01 ohm', ['0.01 Ω'], 'a word for the unit'],
     ['103', ['10 kΩ', '10 nF'], 'three digits may be either'],
     ['nothing', [], 'no value'],
+    ['100 nF', ['100 nF'], 'the figures of a number with its unit are no code'],
+    ['100 µH', ['100 µH'], 'nor with a unit that no code has'],
+    ['4.7k', ['4.7 kΩ'], 'a decimal mark and a prefix'],
+    ['4,7 kOhm', ['4.7 kΩ'], 'a comma and the unit written out'],
+    ['10 kOhm 5 %', ['10 kΩ +5 -5'], 'limits without their sign'],
+    ['10 kΩ 5 %', ['10 kΩ +5 -5'], 'the same with the sign of the ohm'],
+    ['4.7k ±1 %', ['4.7 kΩ +1 -1'], 'limits with their sign'],
+    ['0.1uF', ['0.1 µF'], 'kept in the unit that it was written in'],
+    ['47', ['47 Ω', '47 pF', '47 µF'], 'a bare number may be any of them'],
+    ['4,700 Ω', ['4.7 Ω', '4.7 kΩ'], 'a decimal comma or one of thousands'],
+    ['4,700k', ['4.7 kΩ', '4.7 MΩ'], 'the same without a unit, and never the code 700k'],
   ])('reads %s as %j: %s', (text, expected) => {
     expect(asText(text)).toEqual(expected);
   });
@@ -32,6 +43,12 @@ describe('expectedValues()', () => {
     ['4k7 on both boards', ['4.7 kΩ'], 'figures before the letter are'],
     ['Variant S only: not placed on this order', [], 'plain words'],
     ['47 µH ±20 %', ['47 µH +20 -20'], 'number and unit'],
+    ['R5: 4.7k', ['4.7 kΩ'], 'a decimal mark and a prefix'],
+    ['R5 1,5k ±1 %, turned', ['1.5 kΩ +1 -1'], 'a decimal comma, and never the code 5k'],
+    ['use 4,7 kOhm', ['4.7 kΩ'], 'the unit written out'],
+    ['0.01 ohm shunt', ['0.01 Ω'], 'once, in the unit that it was written in'],
+    ['47 pieces a panel, rev 1.2, 0.5m apart', [], 'numbers and metres are no values'],
+    ['File 4.7k.2 and V1.5K', [], 'pieces of names are none'],
   ])('reads the note %j as %j: %s', (text, expected) => {
     expect(asText(text, true)).toEqual(expected);
   });
