@@ -42,9 +42,19 @@ export interface FoundCode {
   readonly pass: string;
 }
 
+/** The part of a picture that is read, in its pixels. */
+export interface Crop {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
 export interface DecodeRequest {
   readonly id: number;
-  readonly frame: ImageBitmap | GrayImage;
+  readonly frame: ImageBitmap | VideoFrame;
+  /** What is read of the frame; corners are told from its top left. */
+  readonly crop: Crop;
   readonly formats: readonly CodeFormat[];
   /** Whether passes after the quick one are worth their time on this frame. */
   readonly isThorough: boolean;

@@ -17,16 +17,14 @@ const port = self as unknown as {
 
 let canvas: OffscreenCanvas | null = null;
 
-function toGray(frame: DecodeRequest['frame']): GrayImage {
-  if ('data' in frame) return frame;
-  const { width, height } = frame;
+function toGray({ frame, crop }: DecodeRequest): GrayImage {
+  const { x, y, width, height } = crop;
   if (canvas === null || canvas.width !== width || canvas.height !== height)
     canvas = new OffscreenCanvas(width, height);
   const context = canvas.getContext('2d', { willReadFrequently: true });
   if (context === null)
     throw new TypeError('Cannot read frame as a 2D canvas must be there: current value is null');
-  context.drawImage(frame, 0, 0);
-  frame.close();
+  context.drawImage(frame, x, y, width, height, 0, 0, width, height);
   return rgbaToGray(context.getImageData(0, 0, width, height).data, width, height);
 }
 
@@ -51,7 +49,9 @@ port.onmessage = async ({ data: request }) => {
   const startMs = performance.now();
   try {
     const passes = await loading;
-    const image = toGray(request.frame);
+    const image = toGray(request);
+    // A lens has few pictures to lend: this one goes back before it is read.
+    request.frame.close();
     const codes = passes.read(image, request.formats, request.isThorough);
     const { width, height } = image;
     port.postMessage({
@@ -63,6 +63,7 @@ port.onmessage = async ({ data: request }) => {
       spentMs: performance.now() - startMs,
     });
   } catch (reason) {
+    request.frame.close();
     port.postMessage({ kind: 'failed', id: request.id, message: String(reason) });
   }
 };

@@ -17,6 +17,7 @@ import {
   gatherFrame,
   type SeenCode,
 } from './gather.ts';
+import { grabFrame } from './grab.ts';
 import type { ScannedCode } from './scan.ts';
 
 /** The part of the picture that is read, as shares of width and height. */
@@ -224,14 +225,13 @@ class Session implements CameraSession {
     const { videoWidth, videoHeight, readyState } = video;
     if (readyState < HTMLMediaElement.HAVE_CURRENT_DATA || videoWidth === 0) return null;
     const { x, y, width, height } = this.#region;
-    const frame = await createImageBitmap(
-      video,
-      Math.round(x * videoWidth),
-      Math.round(y * videoHeight),
-      Math.round(width * videoWidth),
-      Math.round(height * videoHeight),
-    );
-    return decoder.decode(frame, { formats: formats ?? DEFAULT_FORMATS, isThorough: true });
+    const grabbed = await grabFrame(video, {
+      x: Math.round(x * videoWidth),
+      y: Math.round(y * videoHeight),
+      width: Math.round(width * videoWidth),
+      height: Math.round(height * videoHeight),
+    });
+    return decoder.decode(grabbed, { formats: formats ?? DEFAULT_FORMATS, isThorough: true });
   }
 
   #take(answer: DecodeAnswer): boolean {

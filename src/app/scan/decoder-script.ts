@@ -13,6 +13,7 @@ import {
 import { rgbaToGray } from '../../worker/decode-image.ts';
 import type { CodeFormat, FoundCode, GrayImage, Quad } from '../../worker/decode-protocol.ts';
 import type { DecodeAnswer, Decoder, DecodeWishes } from './decoder.ts';
+import type { GrabbedFrame } from './grab.ts';
 
 const SCRIPT_FORMATS: Readonly<Partial<Record<CodeFormat, BarcodeFormat>>> = {
   DataMatrix: BarcodeFormat.DATA_MATRIX,
@@ -67,15 +68,15 @@ export function createScriptDecoder(): Decoder {
   const canvas = document.createElement('canvas');
   return {
     path: 'script',
-    async decode(frame: ImageBitmap, wishes: DecodeWishes): Promise<DecodeAnswer> {
+    async decode({ frame, crop }: GrabbedFrame, wishes: DecodeWishes): Promise<DecodeAnswer> {
       const startMs = performance.now();
-      const { width, height } = frame;
+      const { x, y, width, height } = crop;
       canvas.width = width;
       canvas.height = height;
       const context = canvas.getContext('2d', { willReadFrequently: true });
       if (context === null)
         throw new TypeError('Cannot read frame as a 2D canvas must be there: current value is null');
-      context.drawImage(frame, 0, 0);
+      context.drawImage(frame, x, y, width, height, 0, 0, width, height);
       frame.close();
       const image = rgbaToGray(context.getImageData(0, 0, width, height).data, width, height);
       const codes = readWithScript(image, wishes.formats);

@@ -3,6 +3,7 @@
 // slower and reads one code a frame. Refused: a queue of frames, which would show the past.
 
 import type { CodeFormat, DecodeReply, DecodeRequest, FoundCode } from '../../worker/decode-protocol.ts';
+import type { GrabbedFrame } from './grab.ts';
 
 export interface DecodeAnswer {
   readonly codes: readonly FoundCode[];
@@ -19,7 +20,7 @@ export interface DecodeWishes {
 export interface Decoder {
   readonly path: 'worker' | 'script';
   /** Reads one frame and uses it up. Rejects while another is in flight. */
-  decode(frame: ImageBitmap, wishes: DecodeWishes): Promise<DecodeAnswer>;
+  decode(grabbed: GrabbedFrame, wishes: DecodeWishes): Promise<DecodeAnswer>;
   close(): void;
 }
 
@@ -78,13 +79,13 @@ function openWorker(worker: WorkerPort): Promise<Decoder> {
     };
     const decoder: Decoder = {
       path: 'worker',
-      decode(frame, wishes) {
+      decode({ frame, crop }, wishes) {
         if (waiting !== null)
           return Promise.reject(
             new RangeError('Cannot decode as one frame must be in flight at most: current value is 1'),
           );
         id += 1;
-        worker.postMessage({ id, frame, ...wishes }, [frame]);
+        worker.postMessage({ id, frame, crop, ...wishes }, [frame]);
         return new Promise((answer, refuse) => {
           waiting = { resolve: answer, reject: refuse };
         });

@@ -6,7 +6,8 @@ import {
   type DecodeRequest,
 } from '../../../../src/worker/decode-protocol.ts';
 
-const frame = { width: 4, height: 4 } as ImageBitmap; // never drawn here
+// never drawn here
+const frame = { frame: { width: 4, height: 4 } as ImageBitmap, crop: { x: 0, y: 0, width: 4, height: 4 } };
 const wishes = { formats: DEFAULT_FORMATS, isThorough: true };
 const script: Decoder = {
   path: 'script',
