@@ -184,7 +184,10 @@ describe('the rules', () => {
       await page.getByTestId('rules-import').setInputFiles(file);
       await page.getByTestId('import-Glen').waitFor();
       expect(await page.getByTestId('import-Glen').getAttribute('data-status')).toBe('new');
+      // What it does to the labels of the log stands there before anybody is asked to approve it.
+      expect(await page.getByTestId('import-trial-Glen').textContent()).toContain('labels in the log');
       await page.getByTestId('import-take').click();
+      expect(await page.getByTestId('approve-trial-Glen').textContent()).toContain('It fits');
       await approve(page);
       await page.getByTestId('rule-Glen').waitFor();
       expect(await page.getByTestId('scanned').textContent()).toContain('GL-9');

@@ -82,7 +82,6 @@ export const teachWords = area({
       fails: (version: number, _here: number) =>
         `✕ version ${version} does not read its own examples: stays out`,
     },
-    importTry: 'Try it on the log',
     importNothing: 'No rule in this file is new or newer.',
     importTake: (count: number) => (count === 1 ? 'Take in 1 rule' : `Take in ${count} rules`),
     imported: (count: number) => (count === 1 ? '1 rule taken in.' : `${count} rules taken in.`),
@@ -146,6 +145,18 @@ export const teachWords = area({
         '1 was read otherwise before. Make the rule tighter.',
         `${count} were read otherwise before. Make the rule tighter.`,
       ),
+    fitsAlso: (rule: string, count: number) =>
+      plural(
+        count,
+        `The rule “${rule}” fits 1 of them too.`,
+        `The rule “${rule}” fits ${count} of them too.`,
+      ),
+    disagrees: (rule: string, count: number) =>
+      plural(
+        count,
+        `The rule “${rule}” fits 1 of them too and reads it differently. Make one of the two tighter.`,
+        `The rule “${rule}” fits ${count} of them too and reads them differently. Make one of the two tighter.`,
+      ),
     before: 'before',
     now: 'with this rule',
     lostExamples: (count: number) =>
@@ -189,7 +200,6 @@ export const teachWords = area({
         `△ otra regla es aquí la versión ${version}: queda fuera hasta que el archivo le dé una versión mayor`,
       fails: (version) => `✕ la versión ${version} no lee sus propios ejemplos: queda fuera`,
     },
-    importTry: 'Probarla con el registro',
     importNothing: 'Ninguna regla de este archivo es nueva ni posterior.',
     importTake: (count) => (count === 1 ? 'Tomar 1 regla' : `Tomar ${count} reglas`),
     imported: (count) => (count === 1 ? '1 regla tomada.' : `${count} reglas tomadas.`),
@@ -251,6 +261,18 @@ export const teachWords = area({
         count,
         '1 se leyó antes de otro modo. Haga la regla más estrecha.',
         `${count} se leyeron antes de otro modo. Haga la regla más estrecha.`,
+      ),
+    fitsAlso: (rule, count) =>
+      plural(
+        count,
+        `La regla «${rule}» también encaja en 1 de ellas.`,
+        `La regla «${rule}» también encaja en ${count} de ellas.`,
+      ),
+    disagrees: (rule, count) =>
+      plural(
+        count,
+        `La regla «${rule}» también encaja en 1 de ellas y la lee de otro modo. Haga una de las dos más estrecha.`,
+        `La regla «${rule}» también encaja en ${count} de ellas y las lee de otro modo. Haga una de las dos más estrecha.`,
       ),
     before: 'antes',
     now: 'con esta regla',

@@ -1,5 +1,6 @@
 // A lead says so, with badge and PIN; then every tablet reads by these rules.
 
+import type { ComponentChildren } from 'preact';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { ConfirmPerson } from '../../../frame/ConfirmPerson.tsx';
@@ -14,9 +15,11 @@ interface ApproveDialogProps {
   readonly title: string;
   readonly onApproved: () => void;
   readonly onClose: () => void;
+  /** What the approval is about to do, shown above it. */
+  readonly children?: ComponentChildren;
 }
 
-export function ApproveDialog({ rules, title, onApproved, onClose }: ApproveDialogProps) {
+export function ApproveDialog({ rules, title, onApproved, onClose, children }: ApproveDialogProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(teachWords);
@@ -37,6 +40,7 @@ export function ApproveDialog({ rules, title, onApproved, onClose }: ApproveDial
   return (
     <Dialog title={title} onClose={onClose}>
       <div class="stack">
+        {children}
         <p>{words.approveHelp}</p>
         {floor.people.size > 0 ? (
           <ConfirmPerson needs="lead" badgeSuffices={false} onConfirmed={({ person }) => approve(person)} />

@@ -1,8 +1,9 @@
 // Rules out of a file: what is new, what stays as it is and why, what the log says to each, and a lead's word to take them in.
 
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
-import { useApp } from '../../../app.ts';
+import { siteRules } from '../../../../../shared/setup/fold-labels.ts';
+import { useApp, useFloor } from '../../../app.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { FileButton } from '../../../ui/FileButton.tsx';
 import { shellWords } from '../../../words/shell.ts';
@@ -10,14 +11,16 @@ import { teachWords } from '../../../words/teach.ts';
 import { say } from '../../../words/words.ts';
 import { ApproveDialog } from './ApproveDialog.tsx';
 import {
+  type ImportedRule,
   type ImportProblem,
   type ImportStatus,
   type RulesImport,
   readRulesFile,
   rulesToTake,
 } from './import.ts';
+import { trialOnLog } from './model.ts';
 import { Pattern } from './parts.tsx';
-import { Trial } from './Trial.tsx';
+import { Trial, TrialOutcome, useLogLabels } from './Trial.tsx';
 
 export function ImportButton(props: {
   readonly known: readonly LabelRule[];
@@ -53,28 +56,43 @@ const tones = {
 } as const satisfies Readonly<Record<ImportStatus, string>>;
 
 export function Import({ read, onClose }: { readonly read: RulesImport; readonly onClose: () => void }) {
+  const words = say(teachWords);
+  const shell = say(shellWords);
+  if (read.ok) return <ImportRules rules={read.rules} onClose={onClose} />;
+  return (
+    <section class="card stack" role="alert" data-testid="import-problem">
+      <h2>{words.importFailed}</h2>
+      <p>✕ {sayProblem(read.problem)}</p>
+      <p class="soft">{words.importAgain}</p>
+      <div class="row">
+        <Button onPress={onClose}>{shell.cancel}</Button>
+      </div>
+    </section>
+  );
+}
+
+/** The rules of a file, each tried on the log before anybody can approve it. */
+function ImportRules(props: { readonly rules: readonly ImportedRule[]; readonly onClose: () => void }) {
+  const { rules, onClose } = props;
   const app = useApp();
+  const floor = useFloor();
   const words = say(teachWords);
   const shell = say(shellWords);
   const [approving, setApproving] = useState(false);
-  const [tried, setTried] = useState<string | null>(null);
-  if (!read.ok) {
-    return (
-      <section class="card stack" role="alert" data-testid="import-problem">
-        <h2>{words.importFailed}</h2>
-        <p>✕ {sayProblem(read.problem)}</p>
-        <p class="soft">{words.importAgain}</p>
-        <div class="row">
-          <Button onPress={onClose}>{shell.cancel}</Button>
-        </div>
-      </section>
-    );
-  }
-  const taken = rulesToTake(read.rules);
+  const labels = useLogLabels();
+  const taken = useMemo(() => rulesToTake(rules), [rules]);
+  const trials = useMemo(() => {
+    if (labels === null) return null;
+    const names = new Set(taken.map(({ rule }) => rule));
+    // The rules as they will stand afterwards.
+    const all = [...siteRules(floor).filter(({ rule }) => !names.has(rule)), ...taken];
+    return new Map(taken.map((rule) => [rule.rule, trialOnLog(rule, all, labels)]));
+  }, [taken, labels, floor.labelRules]);
+  const waiting = trials === null ? words.trying : null;
   return (
     <section class="card stack" data-testid="import">
       <h2>{words.importTitle}</h2>
-      {read.rules.map(({ rule, status, knownVersion }) => (
+      {rules.map(({ rule, status, knownVersion }) => (
         <div key={rule.rule} class="stack" data-testid={`import-${rule.rule}`} data-status={status}>
           <div class="row">
             <h3 class="grow" translate={false}>
@@ -89,13 +107,7 @@ export function Import({ read, onClose }: { readonly read: RulesImport; readonly
               {rule.codes.map((pattern, index) => (
                 <Pattern key={`${index}`} pattern={pattern} />
               ))}
-              {tried === rule.rule ? (
-                <Trial rule={rule} />
-              ) : (
-                <div>
-                  <Button onPress={() => setTried(rule.rule)}>{words.importTry}</Button>
-                </div>
-              )}
+              <Trial trial={trials?.get(rule.rule) ?? null} testId={`import-trial-${rule.rule}`} />
             </>
           )}
         </div>
@@ -105,7 +117,7 @@ export function Import({ read, onClose }: { readonly read: RulesImport; readonly
           tone="act"
           large
           testId="import-take"
-          disabledReason={taken.length === 0 ? words.importNothing : null}
+          disabledReason={taken.length === 0 ? words.importNothing : waiting}
           onPress={() => setApproving(true)}
         >
           {words.importTake(taken.length)}
@@ -121,7 +133,14 @@ export function Import({ read, onClose }: { readonly read: RulesImport; readonly
             onClose();
           }}
           onClose={() => setApproving(false)}
-        />
+        >
+          {[...(trials ?? [])].map(([rule, trial]) => (
+            <div key={rule} data-testid={`approve-trial-${rule}`}>
+              <b translate={false}>{rule}</b>
+              <TrialOutcome trial={trial} />
+            </div>
+          ))}
+        </ApproveDialog>
       )}
     </section>
   );

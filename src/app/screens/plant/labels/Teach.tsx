@@ -1,6 +1,6 @@
 // One label taught: scan it, tap its pieces, see what the rule reads here and in the log, have a lead approve it.
 
-import { useLayoutEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
 import { DATE_FORMATS } from '../../../../../shared/labels/dates.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
@@ -12,11 +12,11 @@ import { shellWords } from '../../../words/shell.ts';
 import { teachWords } from '../../../words/teach.ts';
 import { say } from '../../../words/words.ts';
 import { ApproveDialog } from './ApproveDialog.tsx';
-import { type Taught, type Teaching, teach } from './model.ts';
+import { type Taught, type Teaching, teach, trialOnLog } from './model.ts';
 import { Pattern, Reading } from './parts.tsx';
 import { addCodes, firstTeaching, teaching } from './session.ts';
 import { TapCodes } from './TapCodes.tsx';
-import { Trial } from './Trial.tsx';
+import { Trial, useLogLabels } from './Trial.tsx';
 
 export function Teach() {
   const app = useApp();
@@ -43,6 +43,14 @@ export function Teach() {
   }, []);
   const known = floor.labelRules.get(now.name.trim())?.rule ?? null;
   const taught = teach(now, known);
+  const labels = useLogLabels();
+  // The rule is made anew at each drawing; what it fits depends on its name and patterns alone.
+  const patterns = taught.is === 'rule' ? JSON.stringify([taught.rule.rule, taught.rule.codes]) : null;
+  const trial = useMemo(
+    () =>
+      taught.is === 'rule' && labels !== null ? trialOnLog(taught.rule, siteRules(floor), labels) : null,
+    [patterns, labels, floor.labelRules],
+  );
   return (
     <>
       <section class="card stack">
@@ -61,13 +69,13 @@ export function Teach() {
         <AlreadyRead codes={now.codes} />
       </section>
       {now.codes.length > 0 && <RuleForm teaching={now} taught={taught} known={known} onChange={change} />}
-      {taught.is === 'rule' && <Trial rule={taught.rule} />}
+      {taught.is === 'rule' && <Trial trial={trial} testId="trial" />}
       <div class="row">
         <Button
           tone="act"
           large
           testId="teach-approve"
-          disabledReason={missing(taught, now, words)}
+          disabledReason={missing(taught, now, words) ?? (trial === null ? words.trying : null)}
           onPress={() => {
             if (taught.is === 'rule') setApproving(taught.rule);
           }}

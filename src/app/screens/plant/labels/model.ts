@@ -1,6 +1,7 @@
 // Taps on a label, the rule that follows from them, and what it does to the labels in the log.
 
 import type { DateFormat } from '../../../../../shared/labels/dates.ts';
+import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelReading } from '../../../../../shared/labels/reading.ts';
 import type { LabelRule, RuleField } from '../../../../../shared/labels/rules.ts';
 import {
@@ -199,6 +200,47 @@ export function tryOnLog(rule: LabelRule, labels: readonly LogLabel[]): readonly
       return [{ label, reading, isOtherwise }];
     })
     .sort((a, b) => Number(b.isOtherwise) - Number(a.isOtherwise));
+}
+
+/** Another rule that fits labels which a rule fits too. */
+export interface Collision {
+  readonly rule: string;
+  readonly labels: number;
+  /** Of these, labels that the two read differently: such a label is refused until one of the rules gives way. */
+  readonly disagreeing: number;
+}
+
+/** What a rule does to the labels of the log, and which others it meets there. */
+export interface LogTrial {
+  readonly labels: number;
+  readonly fitted: readonly Fitted[];
+  readonly otherwise: number;
+  readonly collisions: readonly Collision[];
+}
+
+/** Tries a rule on the labels of the log beside `others`; those of its own name do not count, as it takes their place. */
+export function trialOnLog(
+  rule: LabelRule,
+  others: readonly LabelRule[],
+  labels: readonly LogLabel[],
+): LogTrial {
+  const fitted = tryOnLog(rule, labels);
+  const collisions = others.flatMap((other): Collision[] => {
+    if (other.rule === rule.rule) return [];
+    const readings = fitted
+      .map(({ label }) => parseLabel(label.codes, { rules: [rule, other] }))
+      .filter(({ rules }) => rules.includes(other.rule));
+    const disagreeing = readings.filter(({ warnings }) => warnings.some((each) => each.code === 'conflict'));
+    return readings.length === 0
+      ? []
+      : [{ rule: other.rule, labels: readings.length, disagreeing: disagreeing.length }];
+  });
+  return {
+    labels: labels.length,
+    fitted,
+    otherwise: fitted.filter(({ isOtherwise }) => isOtherwise).length,
+    collisions,
+  };
 }
 
 /** What a reading states, by field, as texts; the fields that a rule can name. */

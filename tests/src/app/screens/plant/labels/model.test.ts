@@ -16,6 +16,7 @@ import {
   tapToken,
   teach,
   tokensOf,
+  trialOnLog,
   tryOnLog,
 } from '../../../../../../src/app/screens/plant/labels/model.ts';
 import { addCodes, firstTeaching } from '../../../../../../src/app/screens/plant/labels/session.ts';
@@ -220,5 +221,34 @@ describe('the labels in the log', () => {
       ['X7', true],
       ['X9', false],
     ]);
+  });
+});
+
+describe('trialOnLog()', () => {
+  const { rule } = ruleOf(full);
+  const label = (codes: string): Parameters<typeof trialOnLog>[2][number] => ({
+    ...{ codes: [codes], part: null, supplierPart: null, lot: null },
+  });
+  const labels = [label('ART#X7#MENGE#5#CH#B-1#DC#2618'), label(code), label('SLOT-7')];
+  /** The same labels with lot and part named the other way round. */
+  const swapped = ruleOf(teachingOf({ lot: '22-0603-B', part: 'A-4711' }, { name: 'Swapped' })).rule;
+
+  test('counts what it fits, and names no other rule where none meets it', () => {
+    const trial = trialOnLog(rule, [], labels);
+    expect([trial.labels, trial.fitted.length, trial.otherwise, trial.collisions]).toEqual([3, 2, 0, []]);
+  });
+
+  test('names a rule that fits the same labels, and how many the two read differently', () => {
+    const twin = { ...rule, rule: 'Twin' };
+    expect(trialOnLog(rule, [twin, swapped], labels).collisions).toEqual([
+      { rule: 'Twin', labels: 2, disagreeing: 0 },
+      { rule: 'Swapped', labels: 2, disagreeing: 2 },
+    ]);
+  });
+
+  test('leaves out the version that it takes the place of, and rules that fit other labels', () => {
+    const older = { ...swapped, rule: rule.rule };
+    const far = { ...rule, rule: 'Far', codes: [{ pieces: [{ text: 'SLOT-7' }] }] };
+    expect(trialOnLog(rule, [older, far], labels).collisions).toEqual([]);
   });
 });
