@@ -24,7 +24,12 @@ function toGray({ frame, crop }: DecodeRequest): GrayImage {
   const context = canvas.getContext('2d', { willReadFrequently: true });
   if (context === null)
     throw new TypeError('Cannot read frame as a 2D canvas must be there: current value is null');
-  context.drawImage(frame, x, y, width, height, 0, 0, width, height);
+  try {
+    context.drawImage(frame, x, y, width, height, 0, 0, width, height);
+  } finally {
+    // A lens has few pictures to lend: this one goes back before it is read, and where it cannot be.
+    frame.close();
+  }
   return rgbaToGray(context.getImageData(0, 0, width, height).data, width, height);
 }
 
@@ -50,8 +55,6 @@ port.onmessage = async ({ data: request }) => {
   try {
     const passes = await loading;
     const image = toGray(request);
-    // A lens has few pictures to lend: this one goes back before it is read.
-    request.frame.close();
     const codes = passes.read(image, request.formats, request.isThorough);
     const { width, height } = image;
     port.postMessage({
