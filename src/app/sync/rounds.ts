@@ -13,7 +13,7 @@ import {
   pulledSchema,
   pushedSchema,
 } from '../../../shared/wire/messages.ts';
-import { takePage } from '../../../shared/wire/pages.ts';
+import { type Page, takePage } from '../../../shared/wire/pages.ts';
 import { entryText } from '../../../shared/wire/signing.ts';
 import type { Caller, CallFailure } from './http.ts';
 import type { SyncKey, SyncLog, SyncMemory, SyncStatus, SyncWorld } from './ports.ts';
@@ -120,7 +120,7 @@ export function createRounds(parts: RoundParts): Rounds {
     for (;;) {
       while (!failure && !isGap && !stuck.has(id) && travelling.length < PAGES_AT_ONCE && sent < head.seq) {
         const page = takePage(await log.entriesAfter(head, sent, pageEntries));
-        const last = page.at(-1);
+        const last = page.entries.at(-1);
         if (!last) break;
         sent = last.seq;
         travelling.push({ end: sent, answer: pushPage(page, head) });
@@ -139,13 +139,13 @@ export function createRounds(parts: RoundParts): Rounds {
     }
   };
 
-  const pushPage = async (entries: readonly Entry[], head: Head): Promise<CallFailure | null> => {
+  const pushPage = async (page: Page, head: Head): Promise<CallFailure | null> => {
     const own = head.tablet === parts.key.tablet;
-    const json = {
-      sentMs: parts.world.nowMs(),
-      entries: own ? await signAll(entries, parts.key) : entries,
-    };
-    const pushed = await caller.call('/api/push', pushedSchema, { json, timeoutMs: 30_000 });
+    const isSigned = !own || page.entries.every((entry) => entry.sig !== null);
+    // The text that measured the page is the text that travels: writing it again would double the tablet's work.
+    const entries = isSigned ? page.text : JSON.stringify(await signAll(page.entries, parts.key));
+    const text = `{"sentMs":${parts.world.nowMs()},"entries":${entries}}`;
+    const pushed = await caller.call('/api/push', pushedSchema, { text, timeoutMs: 30_000 });
     if (!pushed.ok) return pushed.error;
     const { serverEpoch, acks, faults, snapshotWanted } = pushed.value;
     if (serverEpoch !== memory.serverEpoch) return start();
