@@ -47,6 +47,8 @@ export interface RoundParts {
 
 /** Pages of one chain on their way at the same time: the server flushes those that wait together in one go. */
 const PAGES_AT_ONCE = 4;
+/** Entries of the history written down in one go: the page gets its turn in between. */
+const HISTORY_AT_ONCE = 100;
 /** Heads in one offer. */
 const OFFER_AT_ONCE = 2_000;
 
@@ -224,7 +226,9 @@ export function createRounds(parts: RoundParts): Rounds {
       const { at, untilPos } = memory.history;
       const pulled = await caller.call(`/api/pull?after=${at}`, pulledSchema, { timeoutMs: 30_000 });
       if (!pulled.ok) return pulled.error;
-      await takeEntries(pulled.value.entries);
+      const { entries } = pulled.value;
+      for (let from = 0; from < entries.length; from += HISTORY_AT_ONCE)
+        await takeEntries(entries.slice(from, from + HISTORY_AT_ONCE));
       const { cursor, more } = pulled.value;
       const done = !more || (parseCursor(cursor)?.pos ?? untilPos) >= untilPos;
       await remember({ history: done ? null : { at: cursor, untilPos } });
