@@ -11,17 +11,28 @@ export interface PageBounds {
   readonly bytes?: number;
 }
 
-/** The longest run from the start of `entries` that fits a page. Cost: linear in what is returned. */
-export function takePage(entries: readonly Entry[], bounds: PageBounds = {}): readonly Entry[] {
+/** A page as it travels. */
+export interface Page {
+  readonly entries: readonly Entry[];
+  /** The entries as one JSON array. */
+  readonly text: string;
+}
+
+/** The longest run from the start of `entries` that fits a page, with its JSON. Cost: each entry is written once where all fit. */
+export function takePage(entries: readonly Entry[], bounds: PageBounds = {}): Page {
   const { entries: most = pageEntries, bytes: mostBytes = pageBytes } = bounds;
   // Mostly all of it fits: one writing of the whole is cheaper than one for each.
-  if (entries.length <= most && JSON.stringify(entries).length <= mostBytes) return entries;
-  let bytes = 0;
-  let count = 0;
-  for (const entry of entries) {
-    bytes += JSON.stringify(entry).length + 1;
-    if (count > 0 && (count >= most || bytes > mostBytes)) break;
-    count += 1;
+  if (entries.length <= most) {
+    const text = JSON.stringify(entries);
+    if (text.length <= mostBytes) return { entries, text };
   }
-  return entries.slice(0, count);
+  const texts: string[] = [];
+  let bytes = 0;
+  for (const entry of entries) {
+    const text = JSON.stringify(entry);
+    bytes += text.length + 1;
+    if (texts.length > 0 && (texts.length >= most || bytes > mostBytes)) break;
+    texts.push(text);
+  }
+  return { entries: entries.slice(0, texts.length), text: `[${texts.join(',')}]` };
 }

@@ -13,7 +13,7 @@ import {
   pulledSchema,
   pushedSchema,
 } from '../../../shared/wire/messages.ts';
-import { takePage } from '../../../shared/wire/pages.ts';
+import { type Page, takePage } from '../../../shared/wire/pages.ts';
 import { entryText } from '../../../shared/wire/signing.ts';
 import type { Caller, CallFailure } from './http.ts';
 import type { SyncKey, SyncLog, SyncMemory, SyncStatus, SyncWorld } from './ports.ts';
@@ -47,6 +47,8 @@ export interface RoundParts {
 
 /** Pages of one chain on their way at the same time: the server flushes those that wait together in one go. */
 const PAGES_AT_ONCE = 4;
+/** Entries of the history written down in one go: the page gets its turn in between. */
+const HISTORY_AT_ONCE = 100;
 /** Heads in one offer. */
 const OFFER_AT_ONCE = 2_000;
 
@@ -120,7 +122,7 @@ export function createRounds(parts: RoundParts): Rounds {
     for (;;) {
       while (!failure && !isGap && !stuck.has(id) && travelling.length < PAGES_AT_ONCE && sent < head.seq) {
         const page = takePage(await log.entriesAfter(head, sent, pageEntries));
-        const last = page.at(-1);
+        const last = page.entries.at(-1);
         if (!last) break;
         sent = last.seq;
         travelling.push({ end: sent, answer: pushPage(page, head) });
@@ -139,13 +141,13 @@ export function createRounds(parts: RoundParts): Rounds {
     }
   };
 
-  const pushPage = async (entries: readonly Entry[], head: Head): Promise<CallFailure | null> => {
+  const pushPage = async (page: Page, head: Head): Promise<CallFailure | null> => {
     const own = head.tablet === parts.key.tablet;
-    const json = {
-      sentMs: parts.world.nowMs(),
-      entries: own ? await signAll(entries, parts.key) : entries,
-    };
-    const pushed = await caller.call('/api/push', pushedSchema, { json, timeoutMs: 30_000 });
+    const isSigned = !own || page.entries.every((entry) => entry.sig !== null);
+    // The text that measured the page is the text that travels: writing it again would double the tablet's work.
+    const entries = isSigned ? page.text : JSON.stringify(await signAll(page.entries, parts.key));
+    const text = `{"sentMs":${parts.world.nowMs()},"entries":${entries}}`;
+    const pushed = await caller.call('/api/push', pushedSchema, { text, timeoutMs: 30_000 });
     if (!pushed.ok) return pushed.error;
     const { serverEpoch, acks, faults, snapshotWanted } = pushed.value;
     if (serverEpoch !== memory.serverEpoch) return start();
@@ -224,7 +226,9 @@ export function createRounds(parts: RoundParts): Rounds {
       const { at, untilPos } = memory.history;
       const pulled = await caller.call(`/api/pull?after=${at}`, pulledSchema, { timeoutMs: 30_000 });
       if (!pulled.ok) return pulled.error;
-      await takeEntries(pulled.value.entries);
+      const { entries } = pulled.value;
+      for (let from = 0; from < entries.length; from += HISTORY_AT_ONCE)
+        await takeEntries(entries.slice(from, from + HISTORY_AT_ONCE));
       const { cursor, more } = pulled.value;
       const done = !more || (parseCursor(cursor)?.pos ?? untilPos) >= untilPos;
       await remember({ history: done ? null : { at: cursor, untilPos } });

@@ -110,7 +110,8 @@ describe('`takePage()`', () => {
         fc.integer({ min: 1, max: 8_000 }),
         (from, entries, bytes) => {
           const rest = chain.slice(from);
-          const page = takePage(rest, { entries, bytes });
+          const { entries: page, text } = takePage(rest, { entries, bytes });
+          expect(text).toBe(JSON.stringify(page));
           expect(page).toEqual(rest.slice(0, page.length));
           expect(page.length).toBeLessThanOrEqual(entries);
           if (rest.length > 0) expect(page.length).toBeGreaterThan(0);
