@@ -236,6 +236,7 @@ export function* annealOrder(
     glances++;
     const step = drawStep(chance, row);
     if (step === null) continue;
+    let isHopeless = false;
     if (isStraight) {
       const change = sharedChange(row, step);
       if (change < 0 && chance() > Math.exp(change / glance)) continue;
@@ -243,18 +244,13 @@ export function* annealOrder(
       if (isTight) {
         looks++;
         const over = nearLoss(row, step, trial) - HOPELESS;
-        if (over > 0 && chance() > Math.exp(-over)) {
-          for (let place = first + step.from, to = first + step.to; place <= to; place++)
-            trial[place] = current[place]!;
-          continue;
-        }
+        isHopeless = over > 0 && chance() > Math.exp(-over);
       }
     } else applyBound(step, places, { current, trial });
     const from = isStraight ? first + step.from : places[step.from]!;
     const to = isStraight ? first + step.to : places[step.to]!;
-    const limit = energy - temperature * Math.log(chance() + 1e-12);
-    const found = judge.count(trial, from, to, isWhole ? Math.floor(limit) : limit, SLACK);
-    if (found > limit) {
+    const limit = isHopeless ? 0 : energy - temperature * Math.log(chance() + 1e-12);
+    if (isHopeless || judge.count(trial, from, to, isWhole ? Math.floor(limit) : limit, SLACK) > limit) {
       for (let place = from; place <= to; place++) trial[place] = current[place]!;
       continue;
     }
