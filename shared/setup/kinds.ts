@@ -309,6 +309,7 @@ export const payloadSchemas = {
 export type EntryKind = keyof typeof payloadSchemas;
 /** The checked payload of a kind. */
 export type PayloadOf<K extends EntryKind> = z.output<(typeof payloadSchemas)[K]>;
+/** One slot of a setup, without keys that mean nothing any more. */
 export type SetupSlot = Readonly<Omit<z.output<typeof setupSlotSchema>, 'shares'>>;
 
 /** All kinds, in the order of the table above. */
