@@ -44,8 +44,8 @@ export const setupSlotSchema = z.strictObject({
   polarity: z.optional(short),
   bodyMm: z.optional(positive),
   msl: z.optional(short),
-  /** Set where several slots with the same part share the load: placements of the group per panel in `perPanel` are this slot's own. */
-  shares: z.optional(id),
+  /** Means nothing and is written by nobody: an old log that carries it is still read. */
+  shares: z.optional(z.unknown()),
   /** Where slots of the same part are used in turn: the place of this one; the first that has parts feeds, and takes `perPanel` alone. */
   turn: z.optional(z.int().check(z.minimum(1))),
 });
@@ -324,7 +324,8 @@ export const payloadSchemas = {
 export type EntryKind = keyof typeof payloadSchemas;
 /** The checked payload of a kind. */
 export type PayloadOf<K extends EntryKind> = z.output<(typeof payloadSchemas)[K]>;
-export type SetupSlot = Readonly<z.output<typeof setupSlotSchema>>;
+/** One slot of a setup, without keys that mean nothing any more. */
+export type SetupSlot = Readonly<Omit<z.output<typeof setupSlotSchema>, 'shares'>>;
 
 /** All kinds, in the order of the table above. */
 export const entryKinds = Object.keys(payloadSchemas) as readonly EntryKind[]; // Object.keys forgets the key type

@@ -10,8 +10,10 @@ import type { LinePace, SlotLoad } from '../../shared/forecast/run-out.ts';
 import type { WarningState } from '../../shared/forecast/warnings.ts';
 import { type WorkingTime, workingSeconds } from '../../shared/forecast/working-time.ts';
 import { compareSlots } from '../../shared/setup/address.ts';
+import { applyEntry } from '../../shared/setup/fold.ts';
 import { usedPlacements, wantedOn } from '../../shared/setup/left.ts';
-import { type FloorState, needKey } from '../../shared/setup/state.ts';
+import { emptyState, type FloorState, needKey } from '../../shared/setup/state.ts';
+import { beginsShort } from '../../src/app/outlook/begin.ts';
 import { lineOutlook, type Outlook } from '../../src/app/outlook/model.ts';
 import { planWalks } from '../src/app/outlook/reckon.ts';
 
@@ -64,6 +66,8 @@ export interface Played {
   readonly foreseen: readonly Foreseen[];
   readonly warned: ReadonlyMap<string, FirstWarning>;
   readonly lookMs: readonly number[];
+  /** By run: slots and reels (`slot/reel`) that were said to begin short before it began. */
+  readonly toldBefore: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
 /** Plays a shift by the app's rule. */
@@ -108,7 +112,34 @@ export function playByApp(seed: number): Played {
     return gone.map((round) => round.splices.map((splice) => splice.slot.slot));
   };
   const shift = simulateShift({ seed, hours, startMs, policy });
-  return { shift, foreseen, warned, lookMs };
+  return { shift, foreseen, warned, lookMs, toldBefore: toldBeforeRuns(shift) };
+}
+
+/** What the line's screen says between two runs: looked at after the last act of the changeover, while the first panel is looked over. */
+function toldBeforeRuns({ entries }: SimulatedShift): ReadonlyMap<string, ReadonlySet<string>> {
+  const state = emptyState();
+  const told = new Map<string, ReadonlySet<string>>();
+  let nowMs = startMs;
+  for (const entry of entries) {
+    if (entry.kind === 'run.started') {
+      const planned = {
+        panelsWanted: Number(entry.payload['panelsWanted']),
+        panelSeconds: Number(entry.payload['panelSeconds']),
+      };
+      const short = beginsShort(state, lineId, {
+        nowMs,
+        planned,
+        calendar: lineCalendar(state, lineId, nowMs),
+      });
+      told.set(
+        String(entry.payload['run']),
+        new Set(short.map(({ slot, loaded }) => `${slot}/${loaded.tapes.at(-1)?.reel ?? ''}`)),
+      );
+    }
+    applyEntry(state, entry);
+    nowMs = entry.hlc.ms;
+  }
+  return told;
 }
 
 function materialMark(state: FloorState): number {

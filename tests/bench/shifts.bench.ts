@@ -133,6 +133,8 @@ interface Leads {
   inTime: number;
   /** Nobody could know: the reel came with less than the lead and a window left, or its count was not known. */
   shortReel: number;
+  /** Less than the lead was left when the run began, and that was said before it began. */
+  toldBefore: number;
   /** The run's first panel came with less than the lead left on a tape kept from the job before. */
   keptReel: number;
   /** Nobody could know: the same rule, told the feeder's true loss, would not have warned in time either; the label's count or chance was too far off. */
@@ -144,6 +146,19 @@ interface Leads {
   unexplained: number;
 }
 
+/** Reels said to begin short, and those of them that did end in that run. */
+const begun = { told: 0, ended: 0 };
+
+function compareBegins({ shift, toldBefore }: Played): void {
+  for (const [run, slots] of toldBefore) {
+    begun.told += slots.size;
+    const ends = new Set(
+      shift.truth.ends.filter((end) => end.run === run).map((end) => `${end.slot}/${end.reel}`),
+    );
+    for (const slot of slots) if (ends.has(slot)) begun.ended += 1;
+  }
+}
+
 function compareWarnings(played: Played, leads: Leads, seed: number): void {
   const leadMs = lineFigures.leadSeconds * 1000;
   const starts = runStarts(played.shift);
@@ -153,6 +168,7 @@ function compareWarnings(played: Played, leads: Leads, seed: number): void {
     const warning = played.warned.get(`${end.slot}/${end.reel}`);
     leads.ends += 1;
     if (warning && end.atMs - warning.atMs >= leadMs) leads.inTime += 1;
+    else if (played.toldBefore.get(end.run)?.has(`${end.slot}/${end.reel}`)) leads.toldBefore += 1;
     else if (!warning || end.atMs - warning.seenMs < leadMs + 5 * panelSeconds * 1000) leads.shortReel += 1;
     else if (end.atMs - begunMs < leadMs + 5 * panelSeconds * 1000) leads.keptReel += 1;
     else {
@@ -227,6 +243,7 @@ const leads: Leads = {
   ends: 0,
   inTime: 0,
   shortReel: 0,
+  toldBefore: 0,
   keptReel: 0,
   notByTruth: 0,
   notLearnt: 0,
@@ -241,6 +258,7 @@ for (let index = 0; index < shifts; index += 1) {
   const played = playByApp(seed);
   compareForecasts(played, bands);
   compareWarnings(played, leads, seed);
+  compareBegins(played);
   addShift(ours, played.shift);
   lookMs.push(...played.lookMs);
   for (const [threshold, tally] of naive) addShift(tally, playNaively(seed, threshold));
@@ -272,10 +290,14 @@ console.log(
 console.log(`\nWarned at least ${lineFigures.leadSeconds} s before the run-out`);
 console.log(
   `  ${leads.ends} tape ends: ${leads.inTime} in time, ${leads.shortReel} where nobody could know (put on with less than that left), ` +
-    `${leads.keptReel} where the run began with less than that left on a kept reel, ` +
+    `${leads.toldBefore} said to begin short before the run began, ` +
+    `${leads.keptReel} where the run began with less than that left on a kept reel and nobody was told before, ` +
     `${leads.notByTruth} where nobody could know (told the feeder's true loss, the same rule would not have warned in time either), ` +
     `${leads.notLearnt} where a feeder lost more than was learnt by then, ` +
     `${leads.quietRisk} within the 5 % in which the run's end was expected first, ${leads.unexplained} unexplained`,
+);
+console.log(
+  `  said to begin short before a run: ${begun.told} reels, of which ${begun.ended} did end in that run`,
 );
 console.log('\nSame shifts, by rule');
 console.log(

@@ -5,7 +5,20 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startBrowser } from './support/browser.ts';
 import { type RunningDemo, startDemo } from './support/demo.ts';
-import { expectWhole, goTo, openTablet, ownEntries, readLog, scan, type Tablet } from './support/floor.ts';
+import {
+  endRun,
+  expectWhole,
+  goOn,
+  goTo,
+  openTablet,
+  ownEntries,
+  pad,
+  readLog,
+  reelLabel,
+  scan,
+  scanAll,
+  type Tablet,
+} from './support/floor.ts';
 
 let demo: RunningDemo;
 let browser: Browser;
@@ -176,5 +189,55 @@ describe('a demo that plays', () => {
     await expect.poll(done, { timeout: 30_000 }).toBeGreaterThan(before + 4);
     await tablet.putAway();
     await playing.stop();
+  });
+});
+
+describe('slots in turn, from the sheet to the line', () => {
+  it('are taken in as such, said to begin short before the run, and take over from each other while it runs', async () => {
+    const [one, two] = [
+      { slot: 'M2-F-023', feeder: 'F-0112', parts: 60 },
+      { slot: 'M2-F-026', feeder: 'F-0113', parts: 3000 },
+    ] as const; // the demo leaves both empty
+    const row = ({ slot }: { slot: string }) => `${slot},BW-7,6,8,4,in turn`;
+    const sheet = `Product:,Glen relay,Revision:,A,Side:,Top\n\nSlot,Part,Qty per panel,Tape width,Pitch,Sharing\n${row(one)}\n${row(two)}\n`;
+    await onTablet(async ({ page }) => {
+      await endRun(page);
+      await page.goto(`${demo.url}#/plant/sheet`);
+      const buffer = Buffer.from(sheet);
+      await page
+        .getByTestId('file-sheet')
+        .first()
+        .setInputFiles({ name: 'glen.csv', mimeType: 'text/csv', buffer });
+      await page.getByTestId('sheet-take').click();
+      await page.getByTestId('sheet-build').click();
+      await page.getByTestId('screen-load').waitFor();
+      for (const { slot, feeder, parts } of [one, two]) {
+        const reel = reelLabel({ P: 'BW-7', Q: String(parts), '1T': 'LT-7', '3S': `R-7-${slot}` });
+        expect(await scanAll(page, slot, feeder, reel)).toMatchObject({ verdict: 'accepted' });
+        await goOn(page);
+      }
+
+      // 60 parts at 6 a panel are 10 panels, 5 min of 30 s: less than the line's lead. 3060 are 510 panels.
+      await goTo(page, 'line');
+      await page.getByTestId(`short-${one.slot}`).waitFor();
+      expect(await page.getByTestId(`short-${two.slot}`).count()).toBe(0);
+      await page.getByTestId('run-start').click();
+      await page.getByTestId('panels-wanted').fill('8');
+      await page.getByTestId('panel-seconds').fill('30');
+      await page.getByTestId('begins-short').waitFor({ state: 'detached' }); // 8 panels need 48 parts
+      await page.getByTestId('panels-wanted').fill('900');
+      await page.getByTestId('begins-short').waitFor();
+      await page.getByTestId('run-start-yes').click();
+
+      const said = (slot: string) => page.getByTestId(`row-${slot}`).textContent();
+      await expect.poll(() => said(one.slot)).toContain(`then ${two.slot} feeds, no stop`);
+      expect(await said(two.slot)).toContain(`rests until ${one.slot} is empty`);
+      expect(await said(two.slot)).toContain('3,000 parts');
+      await page.getByTestId('plus-many').click();
+      await pad(page, '20');
+      // 20 panels took the first's 60 parts and 60 of the second's, and what the feeders lost.
+      await expect.poll(() => said(two.slot)).not.toContain('rests until');
+      expect(await said(two.slot)).toMatch(/2,9[34]\d parts/);
+    }, 'BADGE-4401');
   });
 });

@@ -80,11 +80,13 @@ function measuringTime(calendar: WorkingTime, run: Run, nowMs: number): WorkingT
   return workingTime([...planned, ...stops.filter((stop) => stop.toMs > stop.fromMs)]);
 }
 
-/** When a line is looked at. */
-interface LookAt {
+/** When a line is looked at, and at which run. */
+export interface LookAt {
   readonly nowMs: number;
   /** From `lineCalendar`. */
   readonly calendar: WorkingTime;
+  /** The run looked at; absent: what the line builds now. A run that is only planned is foretold as if it began now. */
+  readonly run?: Run;
   readonly remembered?: ReadonlyMap<string, WarningState>;
   /** Kept by whoever looks again and again. */
   readonly laws?: LawMemory;
@@ -105,7 +107,7 @@ export function* outlookSteps(
   line: string,
   at: LookAt,
 ): Generator<undefined, Outlook | null> {
-  const run = floor.runs.get(floor.current.get(line) ?? '');
+  const run = at.run ?? floor.runs.get(floor.current.get(line) ?? '');
   const rules = floor.rules.get(line);
   const setup = run && floor.setups.get(run.setup);
   if (!run || !rules || !setup) return null;
@@ -120,6 +122,7 @@ export function* outlookSteps(
     panelSd: seen.seconds === null ? run.panelSd : seen.sd,
     ...(seen.seconds === null ? {} : { panelMeanSd: seen.meanSd }),
   };
+  const estimateOf = estimatesOnce(floor);
   const slots: SlotOutlook[] = [];
   const unknown: string[] = [];
   const empty: string[] = [];
@@ -128,9 +131,9 @@ export function* outlookSteps(
     const loaded = floor.slots.get(slotKey(line, wanted.slot));
     if (!loaded) empty.push(wanted.slot);
     else if (wanted.perPanel > 0) {
-      const estimate = slotEstimate(floor, loaded);
+      const estimate = estimateOf(loaded);
       const { parts } = estimate;
-      const turn = turnsOf(floor, { line, setup, rules }, wanted);
+      const turn = turnsOf(floor, { line, setup, rules, estimateOf }, wanted);
       // What feeds after a slot whose count nobody knows has no run-out to tell either.
       if (parts === null || turn === 'unknown') unknown.push(wanted.slot);
       else slots.push(slotOutlook(floor, { rules, pace, at }, { wanted, loaded, estimate, parts, turn }));
@@ -148,6 +151,19 @@ export function* outlookSteps(
   };
 }
 
+/** Estimates each slot once in a look: of slots in turn every one is asked for by all of its group. */
+function estimatesOnce(floor: FloorState): (loaded: SlotState) => SlotEstimate {
+  const known = new Map<SlotState, SlotEstimate>();
+  return (loaded) => {
+    let estimate = known.get(loaded);
+    if (estimate === undefined) {
+      estimate = slotEstimate(floor, loaded);
+      known.set(loaded, estimate);
+    }
+    return estimate;
+  };
+}
+
 interface Turns {
   readonly before: readonly SlotLoad[];
   readonly after: string | null;
@@ -157,7 +173,12 @@ interface Turns {
 /** What feeds before a slot and what takes over from it; null where it is not used in turn. */
 function turnsOf(
   floor: FloorState,
-  on: { readonly line: string; readonly setup: Setup; readonly rules: LineRules },
+  on: {
+    readonly line: string;
+    readonly setup: Setup;
+    readonly rules: LineRules;
+    readonly estimateOf: (loaded: SlotState) => SlotEstimate;
+  },
   wanted: SetupSlot,
 ): Turns | 'unknown' | null {
   const group = turnGroup(on.setup, wanted.slot);
@@ -169,7 +190,7 @@ function turnsOf(
     const loaded = floor.slots.get(slotKey(on.line, each.slot));
     if (each.slot === wanted.slot) isPast = true;
     else if (loaded) {
-      const estimate = slotEstimate(floor, loaded);
+      const estimate = on.estimateOf(loaded);
       const { parts } = estimate;
       if (isPast && (parts === null || parts >= each.perPanel)) backup ??= each.slot;
       else if (!isPast && parts === null) return 'unknown';

@@ -14,6 +14,7 @@ import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { loadWords } from '../../words/load.ts';
 import { formatCount, formatTime, say } from '../../words/words.ts';
+import { BeginsShort } from './BeginsShort.tsx';
 import { RunBar } from './RunBar.tsx';
 import { Timeline } from './Timeline.tsx';
 import { Walks } from './Walks.tsx';
@@ -76,6 +77,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
         <Icon name="line" size={56} />
         <h2>{words.noRun}</h2>
         <p>{words.noRunHelp}</p>
+        {!starting && <BeginsShort line={line} onSplice={desk.chooseSlot} />}
         <Button tone="act" large onPress={() => setStarting(true)} testId="run-start">
           <Icon name="play" /> {words.start}
         </Button>

@@ -5,11 +5,13 @@ import { setupProgress } from '../../../../shared/setup/progress.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';
+import { lastRunLike } from '../../outlook/begin.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { lineWords } from '../../words/line.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, say } from '../../words/words.ts';
+import { BeginsShort } from './BeginsShort.tsx';
 
 export function StartDialog({ line, onClose }: { readonly line: string; readonly onClose: () => void }) {
   const app = useApp();
@@ -17,7 +19,7 @@ export function StartDialog({ line, onClose }: { readonly line: string; readonly
   const words = say(lineWords);
   const shell = say(shellWords);
   const setup = floor.setups.get(floor.chosen.get(line) ?? '');
-  const last = [...floor.runs.values()].filter((run) => run.line === line).at(-1);
+  const last = lastRunLike(floor, line);
   const [panels, setPanels] = useState(String(last?.panelsWanted ?? 500));
   const [seconds, setSeconds] = useState(String(last?.panelSeconds ?? 30));
   const refusal = useRefusal('start-run');
@@ -27,6 +29,7 @@ export function StartDialog({ line, onClose }: { readonly line: string; readonly
   const missing = progress.slots.length - progress.verified;
   const wrongPanels = !(Number.isInteger(Number(panels)) && Number(panels) > 0);
   const wrongSeconds = !(Number(seconds.replace(',', '.')) > 0);
+  const planned = { panelsWanted: Number(panels), panelSeconds: Number(seconds.replace(',', '.')) };
 
   async function start(): Promise<void> {
     if (!setup) return;
@@ -38,8 +41,7 @@ export function StartDialog({ line, onClose }: { readonly line: string; readonly
           line,
           setup: setup.setup,
           product: setup.product,
-          panelsWanted: Number(panels),
-          panelSeconds: Number(seconds.replace(',', '.')),
+          ...planned,
           panelSd: 0,
           panelPrefix: prefix.trim() === '' ? null : prefix.trim(),
         },
@@ -55,6 +57,7 @@ export function StartDialog({ line, onClose }: { readonly line: string; readonly
           <b>{setup.product}</b> · {shell.side[setup.side]} · {shell.revision(setup.revision)}
         </p>
         {missing > 0 && <p class="chip care">{words.notLoaded(formatCount(missing))}</p>}
+        {!wrongPanels && !wrongSeconds && <BeginsShort line={line} planned={planned} />}
         <label class="field">
           <span>{words.panelsWanted}</span>
           <input
