@@ -10,6 +10,7 @@ import { AskFeet } from '../ui/Ask.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { moistureWords } from '../words/moisture.ts';
 import { say } from '../words/words.ts';
+import { readFigure } from './count-model.ts';
 import type { LifeText } from './life-text.ts';
 
 /** What is known of the reel. */
@@ -29,10 +30,6 @@ interface AirDialogProps {
 const DRY_HUMIDITIES = [5, 10] as const;
 const HOUR_MS = 3_600_000;
 
-function figure(text: string): number {
-  return text.trim() === '' ? Number.NaN : Number(text.trim().replace(',', '.'));
-}
-
 export function AirDialog({ reel, before, onClose }: AirDialogProps) {
   const app = useApp();
   const words = say(moistureWords);
@@ -41,8 +38,8 @@ export function AirDialog({ reel, before, onClose }: AirDialogProps) {
   const [hours, setHours] = useState('0');
   const [humidity, setHumidity] = useState<number>(DRY_HUMIDITIES[0]);
   const [celsius, setCelsius] = useState('40');
-  const ago = figure(hours);
-  const heat = figure(celsius);
+  const ago = readFigure(hours) ?? Number.NaN;
+  const heat = readFigure(celsius) ?? Number.NaN;
   const wrong = !(ago >= 0 && ago <= 9999)
     ? words.badHours
     : air === 'bake' && !(heat >= 30 && heat <= 150)
