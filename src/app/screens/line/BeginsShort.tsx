@@ -7,11 +7,12 @@ import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { formatCount, formatSpan, say } from '../../words/words.ts';
+import './begins-short.css';
 
 /** Slots listed; the soonest come first. */
 const SHOWN = 12;
 
-/** `planned`: the run as it is being entered; absent: one like the last. `onSplice`: absent where a dialog stands before the slots. */
+/** `planned`: the run as it is being entered; absent: one like the last. `onSplice`: absent where a dialog stands before the slots, which names them only. */
 export function BeginsShort(props: {
   readonly line: string;
   readonly planned?: PlannedRun;
@@ -35,23 +36,30 @@ export function BeginsShort(props: {
           <span class="soft">{words.beginsShortAct}</span>
         </span>
       </p>
-      <ul>
-        {short.slice(0, SHOWN).map(({ slot, wanted, loaded, forecast, estimate }) => (
-          <li key={slot} data-testid={`short-${slot}`}>
-            <b class="code">{slot}</b>
-            <span class="code">{loaded.tapes.at(-1)?.part || wanted.part}</span>
-            <span class="grow">
-              {words.parts(formatCount(estimate.parts ?? 0))} ·{' '}
-              {words.shortAfter(formatSpan(Math.max(0, forecast.runOutMs.expected - nowMs) / 1000))}
-            </span>
-            {onSplice && (
+      {onSplice ? (
+        <ul>
+          {short.slice(0, SHOWN).map(({ slot, wanted, loaded, forecast, estimate }) => (
+            <li key={slot} data-testid={`short-${slot}`}>
+              <span>
+                <b class="code">{slot}</b>{' '}
+                <span class="code">{loaded.tapes.at(-1)?.part || wanted.part}</span>
+                <br />
+                {words.parts(formatCount(estimate.parts ?? 0))} ·{' '}
+                {words.shortAfter(formatSpan(Math.max(0, forecast.runOutMs.expected - nowMs) / 1000))}
+              </span>
               <Button onPress={() => onSplice(slot)} testId={`short-splice-${slot}`}>
                 {words.splice}
               </Button>
-            )}
-          </li>
-        ))}
-      </ul>
+            </li>
+          ))}
+        </ul>
+      ) : (
+        <p class="code">
+          {short.slice(0, SHOWN).map(({ slot }) => (
+            <span key={slot}>{slot}</span>
+          ))}
+        </p>
+      )}
       {short.length > SHOWN && (
         <p class="soft">{words.firstOf(formatCount(SHOWN), formatCount(short.length))}</p>
       )}

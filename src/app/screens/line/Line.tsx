@@ -77,10 +77,10 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
         <Icon name="line" size={56} />
         <h2>{words.noRun}</h2>
         <p>{words.noRunHelp}</p>
-        {!starting && <BeginsShort line={line} onSplice={desk.chooseSlot} />}
         <Button tone="act" large onPress={() => setStarting(true)} testId="run-start">
           <Icon name="play" /> {words.start}
         </Button>
+        {!starting && <BeginsShort line={line} onSplice={desk.chooseSlot} />}
         {starting && <StartDialog line={line} onClose={() => setStarting(false)} />}
       </div>
     );
