@@ -8,7 +8,7 @@ import { wantedOn } from './left.ts';
 import type { FloorState } from './state.ts';
 
 /** A reel that goes where its bag must be open. */
-type Opened = Pick<PayloadOf<'reel.verified'>, 'act' | 'setup' | 'slot' | 'reel' | 'msl'>;
+type Opened = Pick<PayloadOf<'reel.verified'>, 'act' | 'setup' | 'slot' | 'reel'>;
 
 /** Applies one entry to the reels' stays; other kinds change nothing. Must see a hold before its clearing takes it away. */
 export function foldAirings(state: FloorState, entry: FloorEntry): void {
@@ -59,10 +59,10 @@ function open(state: FloorState, facts: Opened, told: Told): void {
   if (facts.act === 'sweep') return;
   const wanted = facts.slot === null ? null : wantedOn(state, facts.setup, facts.slot);
   const reel = facts.reel ?? `~${told.entry}`;
-  if (!isLimited(facts.msl) && !isLimited(wanted?.msl) && !state.airings.has(reel)) return;
+  if (!isLimited(wanted?.msl) && !state.airings.has(reel)) return;
   if (state.airings.get(reel)?.stays.at(-1)?.air === 'floor') return;
   const stay = { air: 'floor' as const, celsius: null, humidity: null, fromMs: told.atMs, entry: told.entry };
-  add(state, reel, facts.msl, stay);
+  add(state, reel, undefined, stay);
 }
 
 function add(state: FloorState, reel: string, msl: string | undefined, stay: Stay): void {

@@ -204,8 +204,6 @@ export const payloadSchemas = {
     basis: orNull(z.enum(countBases)),
     /** Parts of the old tape cut away at a splice. */
     cut: z.optional(count),
-    /** Moisture level that the label states. */
-    msl: z.optional(short),
     /** Where it was held at a cart, for this slot: clearing it puts it on the cart and not on the line. */
     cart: z.optional(id),
   }),

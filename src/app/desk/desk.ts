@@ -40,15 +40,16 @@ interface Judgement {
   readonly scans: typeof import('./take-scan.ts');
   readonly verifyReel: typeof import('../../../shared/verdict/verify.ts').verifyReel;
   readonly floorLifeOf: typeof import('./floor-life.ts').floorLifeOf;
+  readonly openedWishes: typeof import('./floor-life.ts').openedWishes;
 }
 
 async function loadJudgement(): Promise<Judgement> {
-  const [scans, { verifyReel }, { floorLifeOf }] = await Promise.all([
+  const [scans, { verifyReel }, { floorLifeOf, openedWishes }] = await Promise.all([
     import('./take-scan.ts'),
     import('../../../shared/verdict/verify.ts'),
     import('./floor-life.ts'),
   ]);
-  return { scans, verifyReel, floorLifeOf };
+  return { scans, verifyReel, floorLifeOf, openedWishes };
 }
 
 /** A write that takes longer shows the filled wells meanwhile; before that, drawing them would only delay the verdict. */
@@ -180,9 +181,13 @@ export function createDesk(
             panels: run === null ? 0 : (seen.floor.runs.get(run)?.done ?? 0),
             via: reel.via,
             basis: reel.basis,
-            ...(reel.msl === null ? {} : { msl: reel.msl }),
           },
         },
+        ...judgement.openedWishes(
+          seen.floor,
+          { act, verdict: answer.verdict, reel, part: answer.part },
+          nowMs,
+        ),
       ]);
       const next = setupProgress(app.store.floor(), seen.line).next?.slot ?? null;
       batch(() => {

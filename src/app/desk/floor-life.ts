@@ -1,10 +1,15 @@
-// What a verdict is asked of a reel's floor life: what is left of it, and how long the reel is to stand on its slot.
+// What a verdict is asked of a reel's floor life: what is left of it, and how long the reel is to stand on its slot; and what the log
+// is told of it where only the label knows that it has one.
 
 import { type ReelComing, reelLastsSeconds } from '../../../shared/forecast/reel-lasts.ts';
 import { moistureOfSlot, reelLife } from '../../../shared/moisture/reel-life.ts';
+import { isLimited } from '../../../shared/setup/airing.ts';
 import { wantedOn } from '../../../shared/setup/left.ts';
 import type { FloorState } from '../../../shared/setup/state.ts';
+import type { Verdict, VerifyAct } from '../../../shared/setup/vocabulary.ts';
 import type { VerifyQuestion } from '../../../shared/verdict/verify.ts';
+import { formatMoment } from '../device/clock.ts';
+import type { Wish } from '../store/store.ts';
 import type { ReelInHand } from './model.ts';
 
 /** The floor-life part of a verdict's question; null where the reel's time out of the bag has no limit. */
@@ -19,4 +24,27 @@ export function floorLifeOf(
   if (life === null || life.leftSeconds === null) return null;
   const neededSeconds = reelLastsSeconds(floor, { ...coming, quantity: reel.quantity }, nowMs);
   return { leftSeconds: life.leftSeconds, neededSeconds };
+}
+
+/**
+ * What is written beside a verdict: that the bag is open, where the label states a limiting level and the log does not have the reel on
+ * the floor yet. An entry of its own, since a tablet of an older version must still read the verdict. A refused reel stays in its bag.
+ */
+export function openedWishes(
+  floor: FloorState,
+  judged: {
+    readonly act: VerifyAct;
+    readonly verdict: Verdict;
+    readonly reel: ReelInHand;
+    readonly part: string | null;
+  },
+  nowMs: number,
+): readonly Wish[] {
+  const { act, verdict, reel: inHand, part } = judged;
+  const { reel, msl, supplierPart, quantity, lot, dateCode, via } = inHand;
+  if (reel === null || msl === null || !isLimited(msl) || act === 'sweep' || verdict === 'refused') return [];
+  if (floor.airings.get(reel)?.stays.at(-1)?.air === 'floor') return [];
+  const facts = { reel, part: part ?? inHand.part, supplierPart, quantity, lot, dateCode, msl, via };
+  const air = { air: 'floor', from: formatMoment(nowMs), celsius: null, humidity: null } as const;
+  return [{ kind: 'reel.aired', payload: { ...facts, ...air } }];
 }

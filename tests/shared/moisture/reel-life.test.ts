@@ -105,9 +105,13 @@ describe('what setups say', () => {
   });
 });
 
-test('a load alone opens the bag in the log', () => {
+test('a load alone opens the bag in the log, where the setup states a level', () => {
   const { story } = begun();
-  story.tell('reel.verified', verified(slot, 'R-100', { reel: 'K1', msl: '3' }), { at: 3600 });
-  const life = reelLife(story.floor(), 'K1', { part: null, nowMs: startMs + 8 * hourMs });
+  const slots = [wantedSlot(slot, 'R-100', { msl: '3' })];
+  story.tell('setup.taken', {
+    ...{ setup: 'moist', product: 'Brook', side: 'top', revision: 'B', line: 'L1', source: 'test', slots },
+  });
+  story.tell('reel.verified', verified(slot, 'R-100', { reel: 'K1', setup: 'moist' }), { at: 3600 });
+  const life = reelLife(story.floor(), 'K1', { part: level3, nowMs: startMs + 8 * hourMs });
   expect(life).toMatchObject({ isOpened: true, leftSeconds: 161 * 3600 });
 });

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { applyAll } from '../../../shared/setup/fold.ts';
 import type { PayloadOf } from '../../../shared/setup/kinds.ts';
 import { emptyState, type FloorState } from '../../../shared/setup/state.ts';
-import { beginStory, idOf, startMs, tellPlant, verified } from './story.ts';
+import { beginStory, idOf, startMs, tellPlant, verified, wantedSlot } from './story.ts';
 
 const slot = 'M1-R-003';
 
@@ -69,24 +69,32 @@ describe('reel.aired', () => {
 
 describe('a reel that goes onto a slot', () => {
   const load = (more: Partial<PayloadOf<'reel.verified'>> = {}) =>
-    verified(slot, 'R-100', { reel: 'K1', feeder: 'F-1', ...more });
-
-  test('has its bag open since then, where its label states a level', () => {
+    verified(slot, 'R-100', { reel: 'K1', feeder: 'F-1', setup: 'moist', ...more });
+  const begunMoist = (msl = '3') => {
     const story = begun();
-    story.tell('reel.verified', load({ msl: '3' }), { at: 3600 });
+    const slots = [wantedSlot(slot, 'R-100', { msl })];
+    story.tell('setup.taken', {
+      ...{ setup: 'moist', product: 'Brook', side: 'top', revision: 'B', line: 'L1', source: 'test', slots },
+    });
+    return story;
+  };
+
+  test('has its bag open since then, where its setup states a level', () => {
+    const story = begunMoist();
+    story.tell('reel.verified', load(), { at: 3600 });
     expect(staysOf(story.floor())).toEqual([['floor', 1]]);
   });
 
   test('is of no concern without a level, or at level 1', () => {
-    const story = begun();
-    story.tell('reel.verified', load({ msl: '1' }));
+    const story = begunMoist('1');
+    story.tell('reel.verified', load());
     expect(story.floor().airings.size).toBe(0);
   });
 
   test('has it open only once a lead has cleared it, where it was held; refused, it stays in its bag', () => {
-    const story = begun();
-    story.tell('reel.verified', load({ msl: '3', verdict: 'refused' }), { at: 1800 });
-    const held = story.tell('reel.verified', load({ msl: '3', verdict: 'held' }), { at: 3600 });
+    const story = begunMoist();
+    story.tell('reel.verified', load({ verdict: 'refused' }), { at: 1800 });
+    const held = story.tell('reel.verified', load({ verdict: 'held' }), { at: 3600 });
     expect(story.floor().airings.size).toBe(0);
     story.tell(
       'hold.cleared',
@@ -97,7 +105,7 @@ describe('a reel that goes onto a slot', () => {
   });
 
   test('comes out of dry storage; one that lies open already gets no new stay', () => {
-    const story = begun();
+    const story = begunMoist();
     story.tell('reel.aired', aired('floor', 0), { at: 600 });
     story.tell('reel.aired', aired('dry', 1, { humidity: 5 }), { at: 3600 });
     story.tell('reel.verified', load(), { at: 7200 });
@@ -111,15 +119,15 @@ describe('a reel that goes onto a slot', () => {
   });
 
   test('is in its bag again where the load is taken back', () => {
-    const story = begun();
-    const told = story.tell('reel.verified', load({ msl: '3' }));
+    const story = begunMoist();
+    const told = story.tell('reel.verified', load());
     story.tell('entry.corrected', { of: idOf(told), line: 'L1', slot, reason: 'wrong slot' });
     expect(story.floor().airings.size).toBe(0);
   });
 
   test('without an id of its own it is the entry’s reel', () => {
-    const story = begun();
-    const told = story.tell('reel.verified', load({ reel: null, msl: '3' }));
+    const story = begunMoist();
+    const told = story.tell('reel.verified', load({ reel: null }));
     expect([...story.floor().airings.keys()]).toEqual([`~${idOf(told)}`]);
   });
 });

@@ -8,7 +8,7 @@ import { holdsBadge } from '../../../../shared/setup/recognise.ts';
 import type { Changeover } from '../../../../shared/setup/state.ts';
 import { floorWhenDocked, verifyForCart } from '../../../../shared/verdict/verify-cart.ts';
 import { useApp } from '../../app.ts';
-import { floorLifeOf } from '../../desk/floor-life.ts';
+import { floorLifeOf, openedWishes } from '../../desk/floor-life.ts';
 import { type Desk, type DeskView, deskWells, emptyDesk, isDeskReady } from '../../desk/model.ts';
 import { takeEnough, takeScan } from '../../desk/take-scan.ts';
 import { labelSoFar } from '../../frame/label-so-far.ts';
@@ -72,10 +72,11 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
           ...{ ...facts, act: 'load', run: null, slot: answer.verdict === 'accepted' ? null : slot },
           ...{ part: answer.part ?? reel.part, codes: [...reel.codes], verdict: answer.verdict },
           ...{ reasons: answer.reasons.map((reason) => ({ ...reason })), panels: 0 },
-          ...{ via: reel.via, basis: reel.basis, ...(reel.msl === null ? {} : { msl: reel.msl }) },
+          ...{ via: reel.via, basis: reel.basis },
           ...(answer.verdict === 'held' ? { cart: name } : {}),
         },
       },
+      ...openedWishes(floor, { act: 'load', verdict: answer.verdict, reel, part: answer.part }, nowMs),
     ]);
     const why = answer.reasons[0];
     const reason = why ? say(verdictWords).reasons[why.code] : null;

@@ -2,7 +2,8 @@
 
 import { expect, test } from 'vitest';
 import { verifyReel } from '../../../../shared/verdict/verify.ts';
-import { floorLifeOf } from '../../../../src/app/desk/floor-life.ts';
+import { floorLifeOf, openedWishes } from '../../../../src/app/desk/floor-life.ts';
+import type { ReelInHand } from '../../../../src/app/desk/model.ts';
 import { beginStory, started, startMs, tellPlant } from '../../../shared/setup/story.ts';
 
 const hourMs = 3_600_000;
@@ -48,4 +49,32 @@ test('a part that bears any time out of the bag has none', () => {
   const reel = { reel: 'K2', quantity: 10, msl: '1' };
   const asked = { act: 'load', line: 'L1', setup: 'brook-top-a', slot: 'M1-F-001', reel } as const;
   expect(floorLifeOf(story.floor(), asked, startMs)).toBeNull();
+});
+
+test('where only the label states a level, the opened bag is an entry beside the verdict, once', () => {
+  const story = beginStory();
+  tellPlant(story);
+  const reel: ReelInHand = {
+    ...{ codes: [], via: 'wedge', reel: 'K1', part: null, supplierPart: 'SUP-9', quantity: 10, msl: '3' },
+    ...{ labelQuantity: 10, basis: 'label', lot: 'L-7', dateCode: null, expires: null, questions: [] },
+  };
+  const judged = { act: 'load', verdict: 'accepted', reel, part: 'R-100' } as const;
+  const wishes = (more: Partial<Parameters<typeof openedWishes>[1]> = {}) =>
+    openedWishes(story.floor(), { ...judged, ...more }, startMs);
+  const [wish, ...others] = wishes();
+  expect(others).toEqual([]);
+  expect(wish).toMatchObject({
+    kind: 'reel.aired',
+    payload: { reel: 'K1', part: 'R-100', air: 'floor', msl: '3' },
+  });
+  expect(wishes({ verdict: 'held' })).toHaveLength(1);
+  for (const none of [
+    { verdict: 'refused' },
+    { act: 'sweep' },
+    { reel: { ...reel, msl: '1' } },
+    { reel: { ...reel, reel: null } },
+  ] as const)
+    expect(wishes(none)).toEqual([]);
+  if (wish?.kind === 'reel.aired') story.tell('reel.aired', wish.payload);
+  expect(wishes()).toEqual([]);
 });

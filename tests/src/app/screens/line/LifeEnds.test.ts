@@ -19,16 +19,24 @@ function endsAfter(hours: number, panelsWanted: number) {
   const story = beginStory();
   tellPlant(story);
   story.tell('run.started', started('run-1', { panelsWanted, panelSeconds: 60 }));
-  const load = (slot: string, reel: string, msl?: string) =>
+  const load = (slot: string, reel: string) =>
     story.tell(
       'reel.verified',
-      verified(slot, slot === 'M1-F-001' ? 'R-100' : 'U-300', {
-        ...{ reel, quantity: 30_000, run: 'run-1', ...(msl === undefined ? {} : { msl }) },
-      }),
+      verified(slot, slot === 'M1-F-001' ? 'R-100' : 'U-300', { reel, quantity: 30_000, run: 'run-1' }),
       { at: 60 },
     );
-  load('M1-F-001', 'K1', '3');
+  load('M1-F-001', 'K1');
   load('M1-F-010', 'K2');
+  // Only its label states a level.
+  story.tell(
+    'reel.aired',
+    {
+      ...{ reel: 'K1', part: 'R-100', supplierPart: null, quantity: null, lot: null, dateCode: null },
+      ...{ air: 'floor', from: new Date(startMs + 60_000).toISOString(), celsius: null, humidity: null },
+      ...{ msl: '3', via: 'wedge' },
+    },
+    { at: 60 },
+  );
   story.tell('panels.counted', counted('run-1', 1), { at: 120 });
   const floor = story.floor();
   const nowMs = startMs + hours * hourMs;
