@@ -26,7 +26,7 @@ export function SyncChip({ offline }: { readonly offline: ReadonlySignal<Offline
   const status = app.sync.value;
   const behind = useBehind();
   const { tone, text, wide, brief } =
-    sayStatus(status, behind) ?? sayHistory(behind) ?? sayOffline(offline.value);
+    sayStatus(status, behind) ?? sayHistory(behind, status?.backlog ?? 0) ?? sayOffline(offline.value);
   return (
     <a
       class={`chip ${tone} ${wide && brief === undefined ? 'wide' : ''}`}
@@ -59,12 +59,13 @@ function sayOffline(state: OfflineState): ChipText {
 }
 
 /** Null where the log is whole. */
-function sayHistory(behind: Behind | null): ChipText | null {
+function sayHistory(behind: Behind | null, backlog: number): ChipText | null {
   if (!behind) return null;
   const words = say(syncWords);
   if (behind.missing === 0) return { tone: '', text: `◌ ${words.historyChecked}`, wide: true };
   const share = sayShare(behind);
-  return { tone: 'care', text: `◌ ${words.history(share)}`, wide: true, brief: `◌ ↓ ${share}` };
+  const toSend = backlog > 0 ? ` · ${words.toSend(formatCount(backlog))}` : '';
+  return { tone: 'care', text: `◌ ${words.history(share)}${toSend}`, wide: true, brief: `◌ ↓ ${share}` };
 }
 
 /** Null where this tablet has no server of its own to speak of, or another window speaks with it. */
@@ -83,11 +84,11 @@ function sayStatus(status: SyncStatus | null, behind: Behind | null): ChipText |
     const count = formatCount(status.backlog);
     return { tone: 'care', text: `${away} · ${words.toSend(count)}`, wide: true, brief: `◌ ↑ ${count}` };
   }
+  if (behind) return null;
   if (status.backlog > 0) {
     const count = formatCount(status.backlog);
     return { tone: 'care', text: `↑ ${words.toSend(count)}`, wide: true, brief: `↑ ${count}` };
   }
-  if (behind) return null;
   if (status.phase === 'live') return { tone: 'go', text: `● ${words.live}`, wide: true };
   // A wait without a reason is the moment between two streams.
   const waits = status.phase === 'waiting' && status.reason !== null;
