@@ -17,12 +17,11 @@ export interface ReelComing {
   readonly quantity: number | null;
 }
 
-/** The run in hand where it builds the setup, else the newest run that did. */
-function paceOf(state: FloorState, line: string, setup: string): { run: Run; isOpen: boolean } | null {
-  const current = state.runs.get(state.current.get(line) ?? '');
-  if (current?.setup === setup) return { run: current, isOpen: true };
-  const before = [...state.runs.values()].filter((run) => run.setup === setup && run.line === line).at(-1);
-  return before ? { run: before, isOpen: false } : null;
+/** The newest run of a setup on a line, the one in hand included; null where there was none. */
+export function newestRun(state: FloorState, line: string, setup: string | undefined): Run | null {
+  let newest: Run | null = null;
+  for (const run of state.runs.values()) if (run.line === line && run.setup === setup) newest = run;
+  return newest;
 }
 
 /**
@@ -32,13 +31,13 @@ function paceOf(state: FloorState, line: string, setup: string): { run: Run; isO
 export function reelLastsSeconds(state: FloorState, coming: ReelComing, nowMs: number): number | null {
   const { line, setup, slot, quantity, act } = coming;
   const perPanel = perPanelOf(state, setup, slot);
-  const pace = paceOf(state, line, setup);
-  if (quantity === null || perPanel <= 0 || pace === null) return null;
+  const run = newestRun(state, line, setup);
+  if (quantity === null || perPanel <= 0 || run === null) return null;
   const there = state.slots.get(slotKey(line, slot));
   const before = act === 'splice' && there ? (slotEstimate(state, there).parts ?? 0) : 0;
   const loss = state.rules.get(line)?.loss ?? 0;
   const panels = ((before + quantity) * (1 - loss)) / perPanel;
-  const left = pace.isOpen ? Math.max(0, pace.run.panelsWanted - pace.run.done) : Number.POSITIVE_INFINITY;
-  const workSeconds = Math.min(panels, left) * pace.run.panelSeconds;
+  const left = run.phase === 'ended' ? Number.POSITIVE_INFINITY : Math.max(0, run.panelsWanted - run.done);
+  const workSeconds = Math.min(panels, left) * run.panelSeconds;
   return (workingMoment(lineCalendar(state, line, nowMs), nowMs, workSeconds) - nowMs) / 1000;
 }

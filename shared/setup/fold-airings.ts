@@ -5,6 +5,7 @@ import { entryId } from '../log/entry.ts';
 import { type Airing, isLimited, type Stay } from './airing.ts';
 import type { FloorEntry, PayloadOf } from './kinds.ts';
 import { wantedOn } from './left.ts';
+import { reelByLabel } from './reel-places.ts';
 import type { FloorState } from './state.ts';
 
 /** A reel that goes where its bag must be open. */
@@ -42,13 +43,10 @@ interface Told {
 }
 
 function tell(state: FloorState, facts: PayloadOf<'reel.aired'>, told: Told): void {
-  const { reel, part, supplierPart, quantity, lot, dateCode, air, celsius, humidity } = facts;
+  const { reel, air, celsius, humidity } = facts;
   const fromMs = Date.parse(facts.from);
   if (Number.isNaN(fromMs)) return;
-  if (!state.reels.has(reel)) {
-    const known = { reel, part, supplierPart, lot, dateCode, count: quantity, sd: 0, at: null };
-    state.reels.set(reel, { ...known, basis: 'label' });
-  }
+  if (!state.reels.has(reel)) state.reels.set(reel, reelByLabel(facts));
   // Nobody can tell what is still to come; a clock that runs ahead is not believed.
   const stay = { air, celsius, humidity, fromMs: Math.min(fromMs, told.atMs), entry: told.entry };
   add(state, reel, facts.msl, stay);

@@ -3,17 +3,16 @@
 
 import { compareNatural } from './address.ts';
 import type { FloorEntry } from './kinds.ts';
+import { reelByLabel } from './reel-places.ts';
 import type { FloorState } from './state.ts';
 
 /** Applies one entry to reels' places; other kinds change nothing. A reel on a slot stays there: it must come off first. */
 export function foldPlaces(state: FloorState, entry: FloorEntry): void {
   if (entry.kind !== 'reel.put') return;
-  const { place, reel, part, supplierPart, quantity, lot, dateCode } = entry.payload;
+  const { place, reel } = entry.payload;
   const there = state.reels.get(reel);
   if (there && there.at !== null) return;
-  const known = there ?? {
-    ...{ reel, part, supplierPart, lot, dateCode, count: quantity, sd: 0, basis: 'label' as const, at: null },
-  };
+  const known = there ?? reelByLabel(entry.payload);
   state.reels.set(reel, { ...known, place });
 }
 

@@ -1,6 +1,7 @@
 // Where reels are, kept in step with what is on the slots. A reel is on the slot that named it last.
 
-import type { FloorState, SlotState } from './state.ts';
+import type { PayloadOf } from './kinds.ts';
+import type { FloorState, Reel, SlotState } from './state.ts';
 
 /** When and by which entry something was done. */
 export interface Mark {
@@ -14,6 +15,12 @@ export function isAt(
   slot: Pick<SlotState, 'line' | 'slot'>,
 ): boolean {
   return at !== null && at.line === slot.line && at.slot === slot.slot;
+}
+
+/** A reel that nobody has verified yet, off the line, by what its label says. */
+export function reelByLabel(facts: Omit<PayloadOf<'reel.put'>, 'place' | 'via'>): Reel {
+  const { reel, part, supplierPart, lot, dateCode, quantity } = facts;
+  return { reel, part, supplierPart, lot, dateCode, count: quantity, sd: 0, basis: 'label', at: null };
 }
 
 /** The reels of a slot are no longer there; a reel that another slot holds too is on that one. */

@@ -2,6 +2,7 @@
 
 import { useState } from 'preact/hooks';
 import type { PayloadOf } from '../../../shared/setup/kinds.ts';
+import type { Reel } from '../../../shared/setup/state.ts';
 import { type Air, airs } from '../../../shared/setup/vocabulary.ts';
 import { useApp } from '../app.ts';
 import { formatMoment } from '../device/clock.ts';
@@ -13,14 +14,9 @@ import { say } from '../words/words.ts';
 import { readFigure } from './count-model.ts';
 import type { LifeText } from './life-text.ts';
 
-/** What is known of the reel. */
-export type AiredReel = Pick<
-  PayloadOf<'reel.aired'>,
-  'reel' | 'part' | 'supplierPart' | 'quantity' | 'lot' | 'dateCode'
->;
-
 interface AirDialogProps {
-  readonly reel: AiredReel;
+  /** A reel of the store or a tape on a slot. */
+  readonly reel: Pick<Reel, 'reel' | 'part' | 'supplierPart' | 'count' | 'lot' | 'dateCode'>;
   /** How it stands before, null where nobody knows. */
   readonly before: LifeText | null;
   readonly onClose: () => void;
@@ -47,8 +43,9 @@ export function AirDialog({ reel, before, onClose }: AirDialogProps) {
       : null;
 
   function write(): void {
+    const { part, supplierPart, count, lot, dateCode } = reel;
     const payload: PayloadOf<'reel.aired'> = {
-      ...{ ...reel, air, via: 'typed' },
+      ...{ reel: reel.reel, part, supplierPart, quantity: count, lot, dateCode, air, via: 'typed' },
       from: formatMoment(app.clock.nowMs() - Math.round(ago * HOUR_MS)),
       celsius: air === 'bake' ? heat : null,
       humidity: air === 'dry' ? humidity : null,

@@ -1,7 +1,8 @@
 // A reel's floor life in a few words, and whether it needs somebody's eye.
 
-import type { ReelLife } from '../../../shared/moisture/reel-life.ts';
+import { type PartMoistureKnown, type ReelLife, reelLife } from '../../../shared/moisture/reel-life.ts';
 import type { Airing } from '../../../shared/setup/airing.ts';
+import type { FloorState } from '../../../shared/setup/state.ts';
 import { moistureWords } from '../words/moisture.ts';
 import { formatDay, formatSpan, say } from '../words/words.ts';
 
@@ -39,4 +40,19 @@ export function lifeText(life: ReelLife, airing: Airing | undefined, zone: strin
   if (!life.running || life.expiresMs === null) return told(`${words.left(span)}, ${words.dry}`);
   const tone = life.leftSeconds < SHORT_SECONDS ? 'care' : null;
   return told(words.leftUntil(span, formatDay(life.expiresMs, zone)), tone);
+}
+
+/** The same for a reel of the log; null where its parts bear any time out of the bag. `openedMs`: as `reelLife` takes it. */
+export function reelLifeText(
+  floor: FloorState,
+  reel: string,
+  more: {
+    readonly part: PartMoistureKnown | null;
+    readonly openedMs?: number;
+    readonly nowMs: number;
+    readonly zone: string;
+  },
+): LifeText | null {
+  const life = reelLife(floor, reel, more);
+  return life && lifeText(life, floor.airings.get(reel), more.zone);
 }

@@ -2,6 +2,7 @@
 // Method: the outlook of the planned run, as if it began now; what would be warned of at its first panel begins short. Waiting for the
 // run was refused: a reel kept from the last one may be gone before anybody can get there.
 
+import { newestRun } from '../../../shared/forecast/reel-lasts.ts';
 import type { FloorState, Run } from '../../../shared/setup/state.ts';
 import { type LookAt, lineOutlook, type SlotOutlook } from './model.ts';
 
@@ -18,15 +19,8 @@ const USUAL: PlannedRun = { panelsWanted: 500, panelSeconds: 30 };
 
 /** The run to take for the next one: the newest of this setup on the line, else the newest on the line; null where there was none. */
 export function lastRunLike(floor: FloorState, line: string): Run | null {
-  const setup = floor.chosen.get(line);
-  let newest: Run | null = null;
-  let alike: Run | null = null;
-  for (const run of floor.runs.values()) {
-    if (run.line !== line) continue;
-    newest = run;
-    if (run.setup === setup) alike = run;
-  }
-  return alike ?? newest;
+  const ofLine = [...floor.runs.values()].filter((run) => run.line === line);
+  return newestRun(floor, line, floor.chosen.get(line)) ?? ofLine.at(-1) ?? null;
 }
 
 /**

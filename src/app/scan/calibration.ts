@@ -24,25 +24,34 @@ export interface CalibrationCode {
   readonly leastCharacters: number;
 }
 
+/** The code of a body and its separators, which follow each other by the letters between them. */
+function makeCode(
+  body: string,
+  separators: readonly SeparatorPlace[],
+  leastCharacters: number,
+): CalibrationCode {
+  const tail =
+    separators.map(({ before, char }) => before + char).join('') + (separators.at(-1)?.after ?? '');
+  return { body, separators, text: body + tail, leastCharacters };
+}
+
 /** Everything, for readers of 2D codes: as QR or Data Matrix. */
-export const fullCalibration: CalibrationCode = {
-  body: 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-/_:;@#"+.,()*$%&=?![]\\',
-  separators: [
+export const fullCalibration = makeCode(
+  'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-/_:;@#"+.,()*$%&=?![]\\',
+  [
     { name: 'RS', char: '\u001e', before: 'R', after: 'G' },
     { name: 'GS', char: '\u001d', before: 'G', after: 'E' },
     { name: 'EOT', char: '\u0004', before: 'E', after: 'Z' },
   ],
-  text: 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-/_:;@#"+.,()*$%&=?![]\\R\u001eG\u001dE\u0004Z',
-  leastCharacters: 20,
-};
+  20,
+);
 
 /** What tells the layouts apart and the one separator that bar codes carry, short enough for Code 128. */
-export const stripedCalibration: CalibrationCode = {
-  body: 'AaQqWwZzYyMm09-/_:;#+=*[]@"',
-  separators: [{ name: 'GS', char: '\u001d', before: 'G', after: 'E' }],
-  text: 'AaQqWwZzYyMm09-/_:;#+=*[]@"G\u001dE',
-  leastCharacters: 10,
-};
+export const stripedCalibration = makeCode(
+  'AaQqWwZzYyMm09-/_:;#+=*[]@"',
+  [{ name: 'GS', char: '\u001d', before: 'G', after: 'E' }],
+  10,
+);
 
 /** This share of the characters stands in its place once the right layout is thought of; dead keys and a lost end cost some. */
 const LEAST_SHARE = 0.6;

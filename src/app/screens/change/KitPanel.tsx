@@ -8,7 +8,7 @@ import { moistureOfParts, type PartMoistureKnown, reelLife } from '../../../../s
 import { placeOf } from '../../../../shared/setup/fold-places.ts';
 import type { Changeover, Reel } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
-import { lifeText } from '../../frame/life-text.ts';
+import { reelLifeText } from '../../frame/life-text.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
@@ -71,8 +71,8 @@ function PickRow({ row, moist }: { readonly row: KitRow; readonly moist: PartMoi
   const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
   const nowMs = app.clock.nowMs();
   const lives = row.reels.flatMap((reel) => {
-    const life = reelLife(floor, reel.reel, { part: moist, nowMs });
-    return life ? [{ reel, ...lifeText(life, floor.airings.get(reel.reel), zone) }] : [];
+    const life = reelLifeText(floor, reel.reel, { part: moist, nowMs, zone });
+    return life ? [{ reel, ...life }] : [];
   });
   return (
     <div class="listed" data-testid={`pick-${row.part}`}>

@@ -1,15 +1,15 @@
 // One slot from near: what it wants, what is on it, and what can be done there.
 
 import { useState } from 'preact/hooks';
-import { moistureOfSlot, reelLife } from '../../../../shared/moisture/reel-life.ts';
+import { moistureOfSlot } from '../../../../shared/moisture/reel-life.ts';
 import { slotEstimate } from '../../../../shared/setup/estimate.ts';
 import { wantedOn } from '../../../../shared/setup/left.ts';
-import { slotKey, type Tape } from '../../../../shared/setup/state.ts';
+import { slotKey } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
-import { AirDialog, type AiredReel } from '../../frame/AirDialog.tsx';
+import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
-import { lifeText } from '../../frame/life-text.ts';
+import { reelLifeText } from '../../frame/life-text.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
@@ -44,13 +44,10 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   const left = loaded ? slotEstimate(floor, loaded) : null;
   const tape = loaded?.tapes.at(-1);
   const life = tape
-    ? reelLife(floor, tape.reel, {
-        part: moistureOfSlot(wanted),
-        openedMs: tape.atMs,
-        nowMs: app.clock.nowMs(),
+    ? reelLifeText(floor, tape.reel, {
+        ...{ part: moistureOfSlot(wanted), openedMs: tape.atMs, nowMs: app.clock.nowMs(), zone },
       })
     : null;
-  const shown = life && tape ? lifeText(life, floor.airings.get(tape.reel), zone) : null;
 
   /** The count is of all that the slot still has, joined tapes included: it stands on the newest reel. */
   function recount({ quantity, sd, basis, calibration }: TakenCount): void {
@@ -71,7 +68,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   }
 
   if (unloading && loaded) return <UnloadDialog loaded={loaded} onClose={onClose} />;
-  if (airing && tape) return <AirDialog reel={airedOf(tape)} before={shown} onClose={onClose} />;
+  if (airing && tape) return <AirDialog reel={tape} before={life} onClose={onClose} />;
   if (counting && loaded) {
     return (
       <CountDialog
@@ -147,9 +144,9 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
             )}
           </p>
         )}
-        {shown && (
+        {life && (
           <p data-testid="slot-life">
-            <span class={shown.tone === null ? 'soft' : `chip ${shown.tone}`}>{shown.text}</span>
+            <span class={life.tone === null ? 'soft' : `chip ${life.tone}`}>{life.text}</span>
           </p>
         )}
         <div class="row">
@@ -171,7 +168,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
               {words.correctCount}
             </Button>
           )}
-          {shown && tape && !tape.reel.startsWith('~') && (
+          {life && tape && !tape.reel.startsWith('~') && (
             <Button large testId="slot-air" onPress={() => setAiring(true)} disabledReason={refusal}>
               {say(moistureWords).open}
             </Button>
@@ -195,8 +192,4 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
       </div>
     </Dialog>
   );
-}
-
-function airedOf({ reel, part, supplierPart, lot, dateCode, count }: Tape): AiredReel {
-  return { reel, part, supplierPart, lot, dateCode, quantity: count };
 }

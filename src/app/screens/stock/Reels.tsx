@@ -2,15 +2,15 @@
 
 import { useMemo, useState } from 'preact/hooks';
 import { compareText } from '../../../../shared/log/order.ts';
-import { moistureOfParts, reelLife } from '../../../../shared/moisture/reel-life.ts';
+import { moistureOfParts } from '../../../../shared/moisture/reel-life.ts';
 import { slotEstimate } from '../../../../shared/setup/estimate.ts';
 import { placeOf } from '../../../../shared/setup/fold-places.ts';
 import { labelShareOf, tapeSd } from '../../../../shared/setup/ledger.ts';
 import { type FloorState, type Reel, slotKey } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
-import { AirDialog, type AiredReel } from '../../frame/AirDialog.tsx';
+import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
-import { type LifeText, lifeText } from '../../frame/life-text.ts';
+import { type LifeText, reelLifeText } from '../../frame/life-text.ts';
 import { useRefusal } from '../../may.ts';
 import { isUnder } from '../../outlook/supply.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -81,10 +81,6 @@ export function Reels(props: ReelsProps) {
   const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size]);
   const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
   const nowMs = app.clock.nowMs();
-  const lifeOf = (reel: Reel): LifeText | null => {
-    const life = reelLife(floor, reel.reel, { part: moist.get(reel.part ?? '') ?? null, nowMs });
-    return life && lifeText(life, floor.airings.get(reel.reel), zone);
-  };
   const isNew =
     props.scanned !== null && props.scanned.reel === props.query && !floor.reels.has(props.scanned.reel);
   if (floor.reels.size === 0 && !isNew) return <p class="empty">{words.noReels}</p>;
@@ -123,7 +119,9 @@ export function Reels(props: ReelsProps) {
             listed={{
               ...{ reel, isBlocked: blocks.some((block) => isUnder(block, reel)) },
               ...leftOn(floor, reel),
-              life: lifeOf(reel),
+              life: reelLifeText(floor, reel.reel, {
+                ...{ part: moist.get(reel.part ?? '') ?? null, nowMs, zone },
+              }),
             }}
             onAir={setAiring}
             onCount={setCounting}
@@ -141,7 +139,7 @@ export function Reels(props: ReelsProps) {
           onClose={() => setPutting(null)}
         />
       )}
-      {airing && <AirDialog reel={putOf(airing.reel)} before={airing.life} onClose={() => setAiring(null)} />}
+      {airing && <AirDialog reel={airing.reel} before={airing.life} onClose={() => setAiring(null)} />}
       {blocking && <BlockDialog reel={blocking} onClose={() => setBlocking(null)} />}
     </section>
   );
@@ -240,7 +238,7 @@ function ReelRow(props: {
   );
 }
 
-function putOf({ reel, part, supplierPart, lot, dateCode, count }: Reel): PutReel & AiredReel {
+function putOf({ reel, part, supplierPart, lot, dateCode, count }: Reel): PutReel {
   return { reel, part, supplierPart, lot, dateCode, quantity: count };
 }
 
