@@ -6,7 +6,7 @@ import type { FloorState } from '../../../shared/setup/state.ts';
 import { moistureWords } from '../words/moisture.ts';
 import { formatDay, formatSpan, say } from '../words/words.ts';
 
-/** Less than this left is shown as something to mind. */
+/** Less than this left is shown as something to mind: a shift and the way there, our own choice. */
 const SHORT_SECONDS = 12 * 3600;
 
 /** The words; `tone` null where nobody need mind. */
