@@ -51,13 +51,30 @@ export function slotPhase(state: FloorState, line: string, slot: string): SlotPh
   return phaseOf(wanted, state.slots.get(slotKey(line, slot)) ?? null, { setup, held });
 }
 
+/** Slots of a line that wait for a lead. */
+function heldSlots(state: FloorState, line: string): ReadonlySet<string | null> {
+  const held = new Set<string | null>();
+  for (const { facts } of state.holds.values()) if (facts.line === line) held.add(facts.slot);
+  return held;
+}
+
+/** The first slot in walking order that still needs a reel; null where there is none. The same as `setupProgress(…).next`. */
+export function nextMissing(state: FloorState, line: string): string | null {
+  const id = state.chosen.get(line) ?? null;
+  if (id === null) return null;
+  const held = heldSlots(state, line);
+  for (const wanted of walkingOrder(state.setups.get(id))) {
+    const loaded = state.slots.get(slotKey(line, wanted.slot)) ?? null;
+    if (phaseOf(wanted, loaded, { setup: id, held: held.has(wanted.slot) }) === 'missing') return wanted.slot;
+  }
+  return null;
+}
+
 /** Compares a line with the setup chosen for it. Cost: linear in slots, and their sorting. */
 export function setupProgress(state: FloorState, line: string): SetupProgress {
   const id = state.chosen.get(line) ?? null;
   const setup = id === null ? undefined : state.setups.get(id);
-  const held = new Set(
-    [...state.holds.values()].filter((hold) => hold.facts.line === line).map((hold) => hold.facts.slot),
-  );
+  const held = heldSlots(state, line);
   const slots = walkingOrder(setup).map((wanted): SlotProgress => {
     const loaded = state.slots.get(slotKey(line, wanted.slot)) ?? null;
     const phase = phaseOf(wanted, loaded, { setup: id, held: held.has(wanted.slot) });

@@ -5,21 +5,13 @@ import { entryId } from '../../../shared/log/entry.ts';
 import { wantedOn } from '../../../shared/setup/left.ts';
 import { mayDo } from '../../../shared/setup/may.ts';
 import { personByBadge } from '../../../shared/setup/people.ts';
-import { setupProgress } from '../../../shared/setup/progress.ts';
+import { nextMissing } from '../../../shared/setup/progress.ts';
 import type { Recognised } from '../../../shared/setup/recognise.ts';
 import type { Verdict, VerifyAct } from '../../../shared/setup/vocabulary.ts';
 import type { Reason } from '../../../shared/verdict/reasons.ts';
 import type { App } from '../app.ts';
 import type { Scan } from '../scan/scan.ts';
-import {
-  type Desk,
-  type DeskView,
-  deskAct,
-  emptyDesk,
-  isDeskReady,
-  type ReelInHand,
-  takeKnown,
-} from './model.ts';
+import { type Desk, type DeskView, emptyDesk, isDeskReady, type ReelInHand, takeKnown } from './model.ts';
 
 /** A verdict as it is shown: its entry is durable. */
 export interface ShownVerdict {
@@ -35,23 +27,6 @@ export interface ShownVerdict {
   readonly next: string | null;
 }
 
-/** Reads labels and judges reels: code that no screen needs to be drawn, so it comes in after the first one. */
-interface Judgement {
-  readonly scans: typeof import('./take-scan.ts');
-  readonly verifyReel: typeof import('../../../shared/verdict/verify.ts').verifyReel;
-  readonly floorLifeOf: typeof import('./floor-life.ts').floorLifeOf;
-  readonly openedWishes: typeof import('./floor-life.ts').openedWishes;
-}
-
-async function loadJudgement(): Promise<Judgement> {
-  const [scans, { verifyReel }, { floorLifeOf, openedWishes }] = await Promise.all([
-    import('./take-scan.ts'),
-    import('../../../shared/verdict/verify.ts'),
-    import('./floor-life.ts'),
-  ]);
-  return { scans, verifyReel, floorLifeOf, openedWishes };
-}
-
 /** A write that takes longer shows the filled wells meanwhile; before that, drawing them would only delay the verdict. */
 const SLOW_WRITE_MS = 150;
 
@@ -65,6 +40,8 @@ export interface DeskRun {
   readonly take: (scan: Scan) => boolean;
   /** Fetches what reads labels and judges reels; scans wait for it. */
   readonly getReady: () => Promise<void>;
+  /** Goes through a verdict without showing or writing one, so that the first is as quick as the tenth. */
+  readonly rehearse: () => Promise<void>;
   readonly chooseSlot: (slot: string | null) => void;
   readonly chooseKnown: (known: Recognised) => void;
   readonly chooseMeaning: (field: string, value: string) => void;
@@ -109,11 +86,12 @@ export function createDesk(
   const busy = signal(false);
   /** Scans that came while an entry was being written, or before labels can be read. */
   const waiting: Scan[] = [];
-  let judgement: Judgement | null = null;
+  /** Reads labels and judges reels: code that no screen needs to be drawn, so it comes in after the first one. */
+  let judgement: typeof import('./judgement.ts') | null = null;
   let loading: Promise<void> | null = null;
 
   function getReady(): Promise<void> {
-    loading ??= loadJudgement().then(
+    loading ??= import('./judgement.ts').then(
       (loaded) => {
         judgement = loaded;
         takeWaiting();
@@ -159,37 +137,11 @@ export function createDesk(
     const slow = setTimeout(() => {
       desk.value = ready;
     }, SLOW_WRITE_MS);
-    const act = deskAct(ready, seen);
-    const nowMs = app.clock.nowMs();
-    const asked = { act, line: seen.line, setup, slot, reel };
-    const answer = judgement.verifyReel(seen.floor, {
-      ...{ ...asked, feeder: ready.feeder },
-      today: new Date(nowMs).toISOString().slice(0, 10),
-      floorLife: judgement.floorLifeOf(seen.floor, asked, nowMs),
-    });
-    const run = seen.floor.current.get(seen.line) ?? null;
+    const { act, answer, wishes } = judgement.judgeReel(seen, { ...ready, slot, reel }, app.clock.nowMs());
     const wanted = wantedOn(seen.floor, setup, slot)?.part ?? null;
     try {
-      const [entry] = await app.write([
-        {
-          kind: 'reel.verified',
-          payload: {
-            ...{ act, line: seen.line, setup, run, slot, feeder: ready.feeder },
-            ...{ reel: reel.reel, part: answer.part ?? reel.part, supplierPart: reel.supplierPart },
-            ...{ quantity: reel.quantity, lot: reel.lot, dateCode: reel.dateCode, codes: [...reel.codes] },
-            ...{ verdict: answer.verdict, reasons: answer.reasons.map((reason) => ({ ...reason })) },
-            panels: run === null ? 0 : (seen.floor.runs.get(run)?.done ?? 0),
-            via: reel.via,
-            basis: reel.basis,
-          },
-        },
-        ...judgement.openedWishes(
-          seen.floor,
-          { act, verdict: answer.verdict, reel, part: answer.part },
-          nowMs,
-        ),
-      ]);
-      const next = setupProgress(app.store.floor(), seen.line).next?.slot ?? null;
+      const [entry] = await app.write(wishes);
+      const next = nextMissing(app.store.floor(), seen.line);
       batch(() => {
         shown.value = {
           ...{ entry: entry ? entryId(entry) : '', act, slot, feeder: ready.feeder, reel },
@@ -229,11 +181,11 @@ export function createDesk(
     }
     // A new scan answers a shown verdict: nobody should have to tap between two reels.
     if (shown.value?.act === 'splice') {
-      const alone = judgement.scans.takeScan(emptyDesk, scan, seen);
+      const alone = judgement.takeScan(emptyDesk, scan, seen);
       if (isSameSplice(shown.value, alone)) return true;
     }
     if (shown.value) goOn();
-    settle(judgement.scans.takeScan(desk.value, scan, seen), scan);
+    settle(judgement.takeScan(desk.value, scan, seen), scan);
     return true;
   }
 
@@ -261,19 +213,24 @@ export function createDesk(
 
   return {
     ...{ desk, shown, busy, view, take, goOn, getReady },
+    rehearse: async () => {
+      const seen = view();
+      if (seen && judgement && !busy.value)
+        await app.store.rehearse(judgement.rehearseVerdict(seen, app.clock.nowMs()));
+    },
     chooseSlot: (slot) => set({ ...desk.value, slot, atSlot: false, old: null, told: null, question: null }),
     chooseKnown: (known) => {
       const { question } = desk.value;
       const seen = view();
       if (question?.ask === 'which' && seen && judgement)
-        settle(judgement.scans.answerWhich(desk.value, known, seen), question.rest);
+        settle(judgement.answerWhich(desk.value, known, seen), question.rest);
       else set(takeKnown({ ...desk.value, question: null }, known));
     },
     chooseMeaning: (field, value) => {
       const seen = view();
       const via = desk.value.reel?.via;
       if (!seen || !judgement || via === undefined || via === 'machine') return;
-      const next = judgement.scans.answerMeaning(desk.value, field, value, seen);
+      const next = judgement.answerMeaning(desk.value, field, value, seen);
       settle(next, { codes: [], via, atMs: app.clock.nowMs() });
     },
     leaveQuestion: () => {
@@ -296,7 +253,7 @@ export function createDesk(
     },
     takeEnough: () => {
       const seen = view();
-      if (seen && judgement) set(judgement.scans.takeEnough(desk.value, seen));
+      if (seen && judgement) set(judgement.takeEnough(desk.value, seen));
     },
     skipOldReel: () => set({ ...desk.value, atSlot: true, told: null }),
     clear: () => {

@@ -37,9 +37,6 @@ export function Root({ work, fault, storage }: RootProps) {
   const room = roomLeft(storage.value);
   const ready = work.value;
   const warnings = ready?.watch.warnings.value ?? [];
-  const inHand = ready?.desk.desk.value;
-  const idle =
-    app.openTasks.value === 0 && (inHand?.slot ?? null) === null && (inHand?.reel ?? null) === null;
   return (
     <Shell
       desk={ready?.desk ?? null}
@@ -53,25 +50,29 @@ export function Root({ work, fault, storage }: RootProps) {
             </p>
           )}
           {ready && warnings.length > 0 && <WarningBanner warnings={warnings} watch={ready.watch} />}
-          {ready?.offline.updateWaits.value && idle && (
-            <p class="banner act" data-testid="update">
-              {words.newVersion}
-              <Button
-                onPress={() =>
-                  void ready.offline.update().then((moves) => {
-                    if (!moves) app.notice.value = { tone: 'care', text: words.updateLater };
-                  })
-                }
-              >
-                {words.update}
-              </Button>
-            </p>
-          )}
+          {ready?.offline.updateWaits.value && <UpdateBanner {...ready} />}
         </>
       }
     >
       {ready && <Screen {...ready} />}
     </Shell>
+  );
+}
+
+/** Offers the new version while no task is open. Apart from the frame, which must not be drawn anew with each scan. */
+function UpdateBanner({ desk, offline }: Work) {
+  const app = useApp();
+  const words = say(shellWords);
+  const { slot, reel } = desk.desk.value;
+  if (app.openTasks.value > 0 || slot !== null || reel !== null) return null;
+  const update = async () => {
+    if (!(await offline.update())) app.notice.value = { tone: 'care', text: words.updateLater };
+  };
+  return (
+    <p class="banner act" data-testid="update">
+      {words.newVersion}
+      <Button onPress={() => void update()}>{words.update}</Button>
+    </p>
   );
 }
 

@@ -67,8 +67,6 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
   useLayoutEffect(() => {
     if (main.current) main.current.scrollTop = 0;
   }, [place.value]);
-  const shown = desk?.shown.value ?? null;
-  const question = desk?.desk.value.question ?? null;
   return (
     <div class="shell">
       <nav aria-label="Reelward">
@@ -80,7 +78,7 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
             data-testid={`nav-${name}`}
             onClick={() => {
               close();
-              if (shown) desk?.goOn();
+              if (desk?.shown.peek()) desk.goOn();
             }}
           >
             <Icon name={icons[name]} />
@@ -96,10 +94,9 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
         {banner}
         {children}
         {over?.over === 'camera' && <CameraOverlay onClose={close} />}
-        {desk && shown && (
-          <VerdictBand
+        {desk && (
+          <ShownVerdictBand
             desk={desk}
-            shown={shown}
             onClear={(entry) => setOver({ over: 'clear', entry })}
             onQuantity={() => setOver({ over: 'quantity' })}
           />
@@ -135,9 +132,25 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
           }}
         />
       )}
-      {desk && question && <QuestionDialog desk={desk} question={question} />}
+      {desk && <OpenQuestion desk={desk} />}
     </div>
   );
+}
+
+// The two below read the desk in the frame's stead: a scan draws them anew, and neither the navigation nor the screen.
+
+function ShownVerdictBand(props: {
+  readonly desk: DeskRun;
+  readonly onClear: (entry: string) => void;
+  readonly onQuantity: () => void;
+}) {
+  const shown = props.desk.shown.value;
+  return shown && <VerdictBand {...props} shown={shown} />;
+}
+
+function OpenQuestion({ desk }: { readonly desk: DeskRun }) {
+  const { question } = desk.desk.value;
+  return question && <QuestionDialog desk={desk} question={question} />;
 }
 
 function TopBar({ status, onSignIn }: { readonly status: ComponentChildren; readonly onSignIn: () => void }) {

@@ -1,7 +1,7 @@
 // The tablet's log and the floor as it says: opened once, appended to, folded, told to the other windows of this tablet.
 // A screen that shows a verdict awaits `append`; lists read `floor` and are told of changes by `onChange`.
 
-import type { Entry, JsonObject } from '../../../shared/log/entry.ts';
+import type { Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { FOLD_VERSION } from '../../../shared/setup/fold-version.ts';
 import { checkPayload, type EntryKind, type PayloadOf } from '../../../shared/setup/kinds.ts';
@@ -31,7 +31,7 @@ import {
 import { type Identity, openIdentity, publicKey, type Remembered } from './identity.ts';
 import { foldAll, type Loaded, loadFrom, loadReplica, readFrom } from './load.ts';
 import type { Handed } from './pack.ts';
-import { createWriter, type Writer } from './writer.ts';
+import { createWriter, type EntryWish, type Writer } from './writer.ts';
 
 /** Names the fold to other tablets: only a state of the same name can be handed on. */
 export const foldName = `floor-${FOLD_VERSION}`;
@@ -58,6 +58,8 @@ export interface Store {
   readonly count: () => number;
   /** Writes entries, all or none; resolves when they are durable and folded. Rejects with `StoreError`. */
   readonly append: (wishes: readonly Wish[], who: string | null) => Promise<readonly Entry[]>;
+  /** Checks and seals as `append` does, and writes nothing: makes ready for the first append. */
+  readonly rehearse: (wishes: readonly Wish[]) => Promise<void>;
   /** Takes in entries of other tablets; those already here change nothing. Resolves when durable and folded. */
   readonly takeIn: (entries: readonly Entry[]) => Promise<void>;
   /** The folded state for another tablet, `heads` being the ends of all chains here; null where it is not whole just now. */
@@ -282,11 +284,11 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     count: () => replica.count,
     append: (wishes, who) =>
       guarded(async () => {
-        const checked = wishes.map((wish) => ({ kind: wish.kind, payload: checkWish(wish) }));
-        const entries = await writer.append(checked, who);
+        const entries = await writer.append(wishes.map(checkWish), who);
         await fold(entries, false);
         return entries;
       }),
+    rehearse: async (wishes) => writer.rehearse(wishes.map(checkWish)),
     takeIn: (entries) =>
       guarded(async () => {
         const fresh = await addMissing(log, entries);
@@ -353,8 +355,8 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   return store;
 }
 
-function checkWish(wish: Wish): JsonObject {
-  return checkPayload(wish.kind, wish.payload as PayloadOf<typeof wish.kind>); // the pair is kept together by `Wish`
+function checkWish({ kind, payload }: Wish): EntryWish {
+  return { kind, payload: checkPayload(kind, payload as PayloadOf<typeof kind>) }; // the pair is kept together by `Wish`
 }
 
 /** Adds entries whose name is free; one whose name is taken by another hash is kept out and reported by its absence. */

@@ -1,7 +1,7 @@
 // A line against its setup, slot by slot.
 
 import { describe, expect, test } from 'vitest';
-import { setupProgress } from '../../../shared/setup/progress.ts';
+import { nextMissing, setupProgress } from '../../../shared/setup/progress.ts';
 import { beginStory, brookSetup, idOf, type Story, tellPlant, verified, wantedSlot } from './story.ts';
 
 const walk = ['M1-F-001', 'M1-F-002', 'M1-F-010', 'M1-R-003'];
@@ -35,6 +35,10 @@ describe('setupProgress()', () => {
     const progress = setupProgress(story.floor(), 'L1');
     expect(progress.slots.map(({ phase }) => phase)).toEqual(['verified', 'verified', 'held', 'missing']);
     expect(progress).toMatchObject({ verified: 2, held: 1, next: { slot: 'M1-R-003' } });
+    expect(nextMissing(story.floor(), 'L1')).toBe('M1-R-003');
+    story.tell('reel.verified', verified('M1-R-003', 'R-100'));
+    expect(nextMissing(story.floor(), 'L1')).toBe(setupProgress(story.floor(), 'L1').next?.slot ?? null);
+    expect(nextMissing(story.floor(), 'L9')).toBeNull();
     expect(progress.unwanted.map(({ slot }) => slot)).toEqual(['M1-F-020']);
   });
 

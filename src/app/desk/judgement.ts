@@ -1,0 +1,79 @@
+// Reading labels and judging reels, in one piece that comes in after the first screen. A verdict and what the log is told of it are made
+// here; pure, so that it can be rehearsed.
+
+import type { SetupSlot } from '../../../shared/setup/kinds.ts';
+import type { VerifyAct } from '../../../shared/setup/vocabulary.ts';
+import { type VerifyAnswer, verifyReel } from '../../../shared/verdict/verify.ts';
+import type { Wish } from '../store/store.ts';
+import { floorLifeOf, openedWishes } from './floor-life.ts';
+import { type Desk, type DeskView, deskAct, emptyDesk, type ReelInHand } from './model.ts';
+import { takeScan } from './take-scan.ts';
+
+export { answerMeaning, answerWhich, takeEnough, takeScan } from './take-scan.ts';
+
+/** A desk with all that a verdict wants. */
+export interface ReadyDesk extends Desk {
+  readonly slot: string;
+  readonly reel: ReelInHand;
+}
+
+/** A verdict, and the entries that make it last; the first of them is the verdict's own. */
+export interface Judged {
+  readonly act: VerifyAct;
+  readonly answer: VerifyAnswer;
+  readonly wishes: readonly Wish[];
+}
+
+/** Judges the reel in hand. The line must have a setup chosen, else throws `TypeError`. */
+export function judgeReel(seen: DeskView, ready: ReadyDesk, nowMs: number): Judged {
+  const { slot, reel, feeder } = ready;
+  const { floor, line } = seen;
+  const setup = floor.chosen.get(line);
+  if (setup === undefined) throw new TypeError(`Cannot judge as line ${line} must have a setup chosen`);
+  const act = deskAct(ready, seen);
+  const asked = { act, line, setup, slot, reel };
+  const answer = verifyReel(floor, {
+    ...{ ...asked, feeder },
+    today: new Date(nowMs).toISOString().slice(0, 10),
+    floorLife: floorLifeOf(floor, asked, nowMs),
+  });
+  const run = floor.current.get(line) ?? null;
+  const wishes: Wish[] = [
+    {
+      kind: 'reel.verified',
+      payload: {
+        ...{ act, line, setup, run, slot, feeder },
+        ...{ reel: reel.reel, part: answer.part ?? reel.part, supplierPart: reel.supplierPart },
+        ...{ quantity: reel.quantity, lot: reel.lot, dateCode: reel.dateCode, codes: [...reel.codes] },
+        ...{ verdict: answer.verdict, reasons: answer.reasons.map((reason) => ({ ...reason })) },
+        panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
+        via: reel.via,
+        basis: reel.basis,
+      },
+    },
+    ...openedWishes(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
+  ];
+  return { act, answer, wishes };
+}
+
+/** A label as a reel of a slot's part would carry it, for a rehearsal. */
+function labelFor({ part }: SetupSlot): string {
+  return `[)>\x1e06\x1dP${part}\x1dQ1000\x1d1TREHEARSAL\x1d3SREHEARSAL\x1e\x04`;
+}
+
+/**
+ * Reads a label and judges its reel as a scan would, and drops the answer: code that has run before answers several times sooner,
+ * and the first scan of a shift is to be as quick as the tenth. Answers what would have been written; empty where there is nothing to judge.
+ */
+export function rehearseVerdict(seen: DeskView, nowMs: number): readonly Wish[] {
+  const { floor, line } = seen;
+  const wanted = floor.setups.get(floor.chosen.get(line) ?? '')?.slots[0];
+  if (!wanted) return [];
+  const scan = (text: string) => ({
+    codes: [{ text, format: null, symbologyId: null }],
+    ...{ via: 'wedge' as const, atMs: nowMs },
+  });
+  const atSlot = takeScan(emptyDesk, scan(wanted.slot), seen);
+  const { reel } = takeScan({ ...atSlot, atSlot: true }, scan(labelFor(wanted)), seen);
+  return reel ? judgeReel(seen, { ...atSlot, slot: wanted.slot, reel }, nowMs).wishes : [];
+}
