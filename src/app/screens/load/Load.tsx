@@ -1,5 +1,6 @@
 // The line being made ready: how far it is, where to go next, the map of its slots, what waits for a lead, the sweep.
 
+import { useComputed } from '@preact/signals';
 import { useState } from 'preact/hooks';
 import { entryId } from '../../../../shared/log/entry.ts';
 import { type SlotProgress, setupProgress } from '../../../../shared/setup/progress.ts';
@@ -26,6 +27,7 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
   const [shown, setShown] = useState<string | null>(null);
   const [clearing, setClearing] = useState<string | null>(null);
   const refusal = useRefusal('verify-reel');
+  const chosen = useComputed(() => desk.desk.value.slot);
   const line = floor.lines.get(app.line.value ?? '');
   if (!line) return <NoSetup />;
   const progress = setupProgress(floor, line.line);
@@ -73,7 +75,7 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
       <SlotMap
         banks={mapBanks(line, progress, sweep)}
         next={progress.next?.slot ?? null}
-        chosen={desk.desk.value.slot}
+        chosen={chosen}
         onChoose={setShown}
       />
       <Legend />
@@ -86,7 +88,7 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
               app
                 .write([{ kind: 'sweep.started', payload: { line: line.line, sweep: newId() } }])
                 .catch(() => undefined); // shown by the fault screen
-              desk.desk.value = { ...desk.desk.value, mode: 'sweep' };
+              desk.desk.value = { ...desk.desk.peek(), mode: 'sweep' };
             }}
           >
             <Icon name="search" /> {words.sweep}
@@ -141,6 +143,7 @@ function SweepBar({ line, desk }: { readonly line: string; readonly desk: DeskRu
   const app = useApp();
   const floor = useFloor();
   const words = say(loadWords);
+  const isSweeping = useComputed(() => desk.desk.value.mode === 'sweep').value;
   const sweep = floor.sweeps.get(line);
   if (!sweep) return null;
   const progress = setupProgress(floor, line);
@@ -158,12 +161,12 @@ function SweepBar({ line, desk }: { readonly line: string; readonly desk: DeskRu
         </span>
       )}
       {/* After a reload, or begun on another tablet: scans here are no part of the sweep until a person says so. */}
-      {desk.desk.value.mode !== 'sweep' && (
+      {!isSweeping && (
         <Button
           tone="act"
           testId="sweep-resume"
           onPress={() => {
-            desk.desk.value = { ...desk.desk.value, mode: 'sweep' };
+            desk.desk.value = { ...desk.desk.peek(), mode: 'sweep' };
           }}
         >
           <Icon name="search" /> {words.sweepResume}
@@ -178,7 +181,7 @@ function SweepBar({ line, desk }: { readonly line: string; readonly desk: DeskRu
               payload: { line, sweep: sweep.sweep, seen: all - missing.length, missing: [...missing] },
             },
           ]);
-          desk.desk.value = { ...desk.desk.value, mode: 'work' };
+          desk.desk.value = { ...desk.desk.peek(), mode: 'work' };
           app.notice.value =
             missing.length === 0
               ? { tone: 'go', text: words.sweepAll }

@@ -1,5 +1,7 @@
 // The line as places in a row. Status by mark, border and word of the legend; colour only repeats it.
 
+import { type ReadonlySignal, useComputed } from '@preact/signals';
+import { parseSlot } from '../../../../shared/setup/address.ts';
 import { loadWords } from '../../words/load.ts';
 import { say } from '../../words/words.ts';
 import type { MapBank, MapPlace } from './model.ts';
@@ -8,7 +10,8 @@ import './slotmap.css';
 interface SlotMapProps {
   readonly banks: readonly MapBank[];
   readonly next: string | null;
-  readonly chosen: string | null;
+  /** Slot on the desk. */
+  readonly chosen: ReadonlySignal<string | null>;
   readonly onChoose: (slot: string) => void;
 }
 
@@ -20,31 +23,42 @@ const marks: Readonly<Record<MapPlace['phase'], string>> = {
   unused: '',
 };
 
-export function SlotMap({ banks, next, chosen, onChoose }: SlotMapProps) {
-  const words = say(loadWords);
+export function SlotMap({ banks, ...props }: SlotMapProps) {
   return (
     <div class="slotmap">
       {banks.map((bank) => (
-        <section key={`${bank.machine}${bank.bank}`} class="bank">
-          <h3>{words.banks(bank.machineName, bank.bankName)}</h3>
-          <div class="places">
-            {bank.places.map((place) => (
-              <button
-                type="button"
-                key={place.slot}
-                class={`place ${place.phase}${place.slot === next ? ' next' : ''}${place.slot === chosen ? ' chosen' : ''}${place.seen ? ' seen' : ''}`}
-                style={{ gridColumn: `span ${Math.min(place.positions, 4)}` }}
-                aria-label={`${place.slot}: ${place.seen ? words.legend.seen : words.legend[place.phase]}, ${place.position}`}
-                onClick={() => onChoose(place.slot)}
-              >
-                <span>{place.position}</span>
-                <b aria-hidden="true">{place.seen ? '◉' : marks[place.phase]}</b>
-              </button>
-            ))}
-          </div>
-        </section>
+        <Bank key={`${bank.machine}${bank.bank}`} bank={bank} {...props} />
       ))}
     </div>
+  );
+}
+
+/** One bank; a scan of a slot draws its own bank anew and no other. */
+function Bank({ bank, next, chosen, onChoose }: Omit<SlotMapProps, 'banks'> & { readonly bank: MapBank }) {
+  const words = say(loadWords);
+  const chosenHere = useComputed(() => {
+    const address = chosen.value === null ? null : parseSlot(chosen.value);
+    return address?.machine === bank.machine && address.bank === bank.bank ? chosen.value : null;
+  }).value;
+  return (
+    <section class="bank">
+      <h3>{words.banks(bank.machineName, bank.bankName)}</h3>
+      <div class="places">
+        {bank.places.map((place) => (
+          <button
+            type="button"
+            key={place.slot}
+            class={`place ${place.phase}${place.slot === next ? ' next' : ''}${place.slot === chosenHere ? ' chosen' : ''}${place.seen ? ' seen' : ''}`}
+            style={{ gridColumn: `span ${Math.min(place.positions, 4)}` }}
+            aria-label={`${place.slot}: ${place.seen ? words.legend.seen : words.legend[place.phase]}, ${place.position}`}
+            onClick={() => onChoose(place.slot)}
+          >
+            <span>{place.position}</span>
+            <b aria-hidden="true">{place.seen ? '◉' : marks[place.phase]}</b>
+          </button>
+        ))}
+      </div>
+    </section>
   );
 }
 
