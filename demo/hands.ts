@@ -109,7 +109,7 @@ function leftOfLife(
   at: { readonly slot: string; readonly reel: string | null; readonly atMs: number },
 ) {
   const part = moistureOfSlot(wantedOn(log.state, setup, at.slot));
-  const left = reelLife(log.state, at.reel, { part, nowMs: at.atMs })?.leftSeconds ?? null;
+  const left = reelLife(log.state, at.reel, { line: lineId, part, nowMs: at.atMs })?.leftSeconds ?? null;
   return left === null ? null : { leftSeconds: left, neededSeconds: null };
 }
 

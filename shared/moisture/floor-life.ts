@@ -26,6 +26,8 @@ export interface FloorLifeInput {
   readonly packageClass?: PackageClass;
   /** Level 6 only: the time on the label in seconds. */
   readonly timeOnLabelSeconds?: number;
+  /** The floor's climate wherever none is recorded; absent: 30 °C and 60 %, which is noted. */
+  readonly climate?: Climate;
   readonly openedMs: number;
   readonly nowMs: number;
   /** In any order; gaps and overlaps are settled to the worse side and noted. */
@@ -74,6 +76,8 @@ interface Clock {
 }
 
 interface Setting {
+  /** The floor's climate where none is recorded. */
+  readonly usual: Climate;
   readonly part: PartMoisture;
   readonly rule: DryRule | null;
   readonly nowMs: number;
@@ -120,8 +124,8 @@ function expose(clock: Clock, piece: Exposure, setting: Setting): void {
 
 function exposeOnFloor(clock: Clock, piece: Piece, setting: Setting): void {
   const climate = {
-    celsius: piece.celsius ?? standardClimate.celsius,
-    humidity: piece.humidity ?? standardClimate.humidity,
+    celsius: piece.celsius ?? setting.usual.celsius,
+    humidity: piece.humidity ?? setting.usual.humidity,
   };
   expose(clock, { ...piece, ...climate }, setting);
   clock.exposureSeconds += (piece.toMs - piece.fromMs) / 1000;
@@ -274,7 +278,7 @@ export function floorLife(input: FloorLifeInput): Result<FloorLife, FloorLifeErr
     packageClass,
     timeOnLabelSeconds: input.timeOnLabelSeconds ?? null,
   };
-  const timeline = makeTimeline(input.history, input.openedMs, input.nowMs);
+  const timeline = makeTimeline(input.history, input.openedMs, input.nowMs, input.climate);
   const notes: FloorLifeNote[] = [...classNotes(input, packageClass), ...timeline.notes];
   const note = (added: FloorLifeNote) => {
     if (!notes.some((known) => known.message === added.message)) notes.push(added);
@@ -295,6 +299,7 @@ export function floorLife(input: FloorLifeInput): Result<FloorLife, FloorLifeErr
   const setting: Setting = {
     part,
     rule: dryRuleOf(input.level),
+    usual: input.climate ?? standardClimate,
     nowMs: input.nowMs,
     thicknessMm: input.thicknessMm,
     note,

@@ -5,6 +5,7 @@ import type { SetupSlot } from '../setup/kinds.ts';
 import type { FloorState } from '../setup/state.ts';
 import { type FloorLife, floorLife } from './floor-life.ts';
 import { type MoistureLevel, moistureLevels } from './levels.ts';
+import { lineClimate } from './line-climate.ts';
 
 /** What a part's floor life hangs on. */
 export interface PartMoistureKnown {
@@ -64,6 +65,8 @@ export function reelLife(
   state: FloorState,
   reel: string | null,
   more: {
+    /** The line whose floor's climate counts, null where there is none. */
+    readonly line: string | null;
     readonly part: PartMoistureKnown | null;
     readonly label?: string | null;
     readonly openedMs?: number;
@@ -76,7 +79,7 @@ export function reelLife(
   if (level === null) return null;
   const stays = (airing?.stays ?? []).filter((stay) => stay.fromMs <= nowMs);
   const answer = floorLife({
-    ...{ level, nowMs, thicknessMm: part?.bodyMm ?? null },
+    ...{ level, nowMs, thicknessMm: part?.bodyMm ?? null, climate: lineClimate(state, more.line).reckoned },
     openedMs: Math.min(stays[0]?.fromMs ?? more.openedMs ?? nowMs, nowMs),
     history: stays.map(({ air, fromMs, celsius, humidity }, at) => ({
       ...{ where: air, fromMs, celsius, humidity, toMs: stays[at + 1]?.fromMs ?? null },

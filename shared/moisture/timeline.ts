@@ -38,7 +38,7 @@ export interface Piece {
 /** The timeline and what had to be assumed to make it. */
 export interface Timeline {
   readonly pieces: readonly Piece[];
-  /** The climate of the first floor stretch, which holds before it; 30 °C and 60 % where none is recorded. */
+  /** The climate of the first floor stretch, which holds before it; 30 °C and 60 % or the usual one where none is recorded. */
   readonly firstClimate: Climate;
   /** The climate of a floor stretch that begins at this very moment; null where there is none. */
   readonly climateFromNow: Climate | null;
@@ -57,10 +57,10 @@ function endOf(stretch: Stretch, nowMs: number): number {
   return Math.min(stretch.toMs ?? nowMs, nowMs);
 }
 
-function climateOf(stretch: Stretch | null): Climate {
+function climateOf(stretch: Stretch | null, usual: Climate): Climate {
   return {
-    celsius: stretch?.celsius ?? standardClimate.celsius,
-    humidity: stretch?.humidity ?? standardClimate.humidity,
+    celsius: stretch?.celsius ?? usual.celsius,
+    humidity: stretch?.humidity ?? usual.humidity,
   };
 }
 
@@ -88,9 +88,14 @@ function clipNotes(history: readonly Stretch[], openedMs: number, nowMs: number)
 /**
  * Makes the gapless timeline from `openedMs` to `nowMs`. `history` may be unsorted, overlap and have gaps. Floor is worse than dry
  * storage, that than a bake; of two stretches in one place the moister, then the warmer, is worse. A gap before any floor
- * stretch takes the climate of the first one, without any 30 °C and 60 %. Cost: pieces times stretches.
+ * stretch takes the climate of the first one, without any `usual` (null: 30 °C and 60 %, which is noted). Cost: pieces times stretches.
  */
-export function makeTimeline(history: readonly Stretch[], openedMs: number, nowMs: number): Timeline {
+export function makeTimeline(
+  history: readonly Stretch[],
+  openedMs: number,
+  nowMs: number,
+  usual: Climate | null = null,
+): Timeline {
   const notes = clipNotes(history, openedMs, nowMs);
   const inside = history.filter((stretch) => stretch.fromMs < nowMs && endOf(stretch, nowMs) > openedMs);
   const cuts = new Set([openedMs, nowMs]);
@@ -103,9 +108,9 @@ export function makeTimeline(history: readonly Stretch[], openedMs: number, nowM
     ({ where, celsius, humidity }) => where === 'floor' && celsius !== null && humidity !== null,
   );
   const firstFloor = floors.length === 0 ? null : floors.reduce((a, b) => (b.fromMs < a.fromMs ? b : a));
-  const firstClimate = climateOf(firstFloor);
+  const firstClimate = climateOf(firstFloor, usual ?? standardClimate);
   let climate = firstClimate;
-  if (!firstFloor) notes.push(floorLifeNote('standardClimate'));
+  if (!firstFloor && usual === null) notes.push(floorLifeNote('standardClimate'));
   const pieces: Piece[] = [];
   const overlaps: Piece[] = [];
   for (let at = 0; at + 1 < moments.length; at++) {
@@ -131,5 +136,10 @@ export function makeTimeline(history: readonly Stretch[], openedMs: number, nowM
     }
   }
   const beginsNow = floors.find((stretch) => stretch.fromMs === nowMs);
-  return { pieces: joined, firstClimate, climateFromNow: beginsNow ? climateOf(beginsNow) : null, notes };
+  return {
+    pieces: joined,
+    firstClimate,
+    climateFromNow: beginsNow ? climateOf(beginsNow, usual ?? standardClimate) : null,
+    notes,
+  };
 }

@@ -64,6 +64,11 @@ function foldPlant(state: FloorState, entry: FloorEntry): void {
     case 'line.ruled':
       state.rules.set(entry.payload.line, entry.payload);
       return;
+    case 'line.climate-ruled': {
+      const { line, celsius, humidity } = entry.payload;
+      state.climates.set(line, { celsius, humidity });
+      return;
+    }
     case 'line.crewed':
       state.crews.set(entry.payload.line, entry.payload.operators);
       return;

@@ -278,6 +278,15 @@ export const payloadSchemas = {
     reason: short,
   }),
   'material.released': z.strictObject({ block: id, reason: short, by: id }),
+  /**
+   * The highest temperature (°C) and relative humidity (%) of a line's floor. Beside the line's rules and not in them, since a tablet of
+   * an older version must still read those.
+   */
+  'line.climate-ruled': z.strictObject({
+    line: id,
+    celsius: z.number().check(z.minimum(0), z.maximum(60)),
+    humidity: z.number().check(z.minimum(0), z.maximum(100)),
+  }),
   /** How many people share the line's splices now. */
   'line.crewed': z.strictObject({ line: id, operators: z.int().check(z.minimum(1), z.maximum(6)) }),
   'sweep.started': z.strictObject({ line: id, sweep: id }),

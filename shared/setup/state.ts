@@ -276,6 +276,8 @@ export interface FloorState {
   readonly people: Map<string, Person>;
   readonly lines: Map<string, Line>;
   readonly rules: Map<string, LineRules>;
+  /** Line -> the highest temperature (°C) and relative humidity (%) of its floor, where somebody entered them. */
+  readonly climates: Map<string, { readonly celsius: number; readonly humidity: number }>;
   readonly feeders: Map<string, Feeder>;
   /** Rule -> the newest version of a site rule for labels that follow no standard. */
   readonly labelRules: Map<string, TaughtRule>;
@@ -329,6 +331,7 @@ export function emptyState(): FloorState {
     people: new Map(),
     lines: new Map(),
     rules: new Map(),
+    climates: new Map(),
     feeders: new Map(),
     labelRules: new Map(),
     approvals: new Map(),

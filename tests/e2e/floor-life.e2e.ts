@@ -14,6 +14,7 @@ import {
   reelLabel,
   scan,
   scanAll,
+  signIn,
   type Tablet,
 } from './support/floor.ts';
 
@@ -124,6 +125,49 @@ describe('the running line', () => {
       await expect
         .poll(() => page.getByTestId('life-ends').textContent())
         .toContain(`${at}: floor life is over`);
+    });
+  });
+});
+
+describe('the climate of a line’s floor', () => {
+  // Level 2a, body unknown: the shortest of the classes, class C, has 1 day at 30 °C / 70 % and half a day at 35 °C / 90 % (J-STD-033).
+  it('is entered with the line’s rules, and floor life is reckoned for it, beyond the table by its worst', async () => {
+    await onTablet(async ({ page }) => {
+      const label = reelLabel({ P: part, Q: '4000', '1T': 'LT-9101-E', '3S': 'R-970002' });
+      const life = page.getByTestId('life-R-970002');
+      const enter = async (celsius: string, humidity: string) => {
+        await goTo(page, 'plant');
+        await page.getByTestId('tile-rules').click();
+        await page.getByTestId('rule-floorCelsius').fill(celsius);
+        await page.getByTestId('rule-floorHumidity').fill(humidity);
+        await page.getByTestId('rules-save').click();
+      };
+      await signIn(page, 'BADGE-4401');
+      await goTo(page, 'stock');
+      await scan(page, label);
+      await page.getByTestId('put-new').click();
+      await scan(page, 'A2-S11');
+      await expect.poll(() => life.textContent()).toContain('672 h 00 of floor life');
+
+      await enter('80', '70');
+      await expect.poll(() => page.getByTestId('rules-wrong').textContent()).toContain('0 to 60 °C');
+      expect(await ownEntries(page, 'line.climate-ruled')).toHaveLength(0);
+      await enter('30', '70');
+      await expect.poll(() => ownEntries(page, 'line.climate-ruled')).toHaveLength(1);
+      await goTo(page, 'stock');
+      await scan(page, label);
+      await expect.poll(() => life.textContent()).toContain('24 h 00 of floor life');
+      await page.getByTestId('air-R-970002').click();
+      await expect.poll(() => page.getByTestId('air-climate').textContent()).toContain('30 °C and 70 %');
+      await page.keyboard.press('Escape');
+
+      await enter('38', '70');
+      await expect.poll(() => ownEntries(page, 'line.climate-ruled')).toHaveLength(2);
+      await goTo(page, 'stock');
+      await scan(page, label);
+      await expect.poll(() => life.textContent()).toContain('12 h 00 of floor life');
+      await page.getByTestId('air-R-970002').click();
+      await expect.poll(() => page.getByTestId('air-climate').textContent()).toContain('beyond the table');
     });
   });
 });

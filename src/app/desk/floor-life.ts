@@ -20,7 +20,7 @@ export function floorLifeOf(
 ): NonNullable<VerifyQuestion['floorLife']> | null {
   const { reel, ...coming } = asked;
   const part = moistureOfSlot(wantedOn(floor, asked.setup, asked.slot));
-  const life = reelLife(floor, reel.reel, { part, label: reel.msl, nowMs });
+  const life = reelLife(floor, reel.reel, { line: asked.line, part, label: reel.msl, nowMs });
   if (life === null || life.leftSeconds === null) return null;
   const neededSeconds = reelLastsSeconds(floor, { ...coming, quantity: reel.quantity }, nowMs);
   return { leftSeconds: life.leftSeconds, neededSeconds };

@@ -1,10 +1,11 @@
 // Since when does a moisture-sensitive reel lie open, in dry storage or in the oven? One question, for the store and for a slot.
 
 import { useState } from 'preact/hooks';
+import { lineClimate } from '../../../shared/moisture/line-climate.ts';
 import type { PayloadOf } from '../../../shared/setup/kinds.ts';
 import type { Reel } from '../../../shared/setup/state.ts';
 import { type Air, airs } from '../../../shared/setup/vocabulary.ts';
-import { useApp } from '../app.ts';
+import { useApp, useFloor } from '../app.ts';
 import { formatMoment } from '../device/clock.ts';
 import { useRefusal } from '../may.ts';
 import { AskFeet } from '../ui/Ask.tsx';
@@ -17,6 +18,8 @@ import type { LifeText } from './life-text.ts';
 interface AirDialogProps {
   /** A reel of the store or a tape on a slot. */
   readonly reel: Pick<Reel, 'reel' | 'part' | 'supplierPart' | 'count' | 'lot' | 'dateCode'>;
+  /** The line whose floor's climate counts, null where there is none. */
+  readonly line: string | null;
   /** How it stands before, null where nobody knows. */
   readonly before: LifeText | null;
   readonly onClose: () => void;
@@ -26,9 +29,10 @@ interface AirDialogProps {
 const DRY_HUMIDITIES = [5, 10] as const;
 const HOUR_MS = 3_600_000;
 
-export function AirDialog({ reel, before, onClose }: AirDialogProps) {
+export function AirDialog({ reel, line, before, onClose }: AirDialogProps) {
   const app = useApp();
   const words = say(moistureWords);
+  const climate = lineClimate(useFloor(), line);
   const refusal = useRefusal('verify-reel');
   const [air, setAir] = useState<Air>('floor');
   const [hours, setHours] = useState('0');
@@ -63,6 +67,9 @@ export function AirDialog({ reel, before, onClose }: AirDialogProps) {
     <Dialog title={words.title(reel.reel)} onClose={onClose}>
       <div class="stack">
         {before && <p class={before.tone === null ? 'soft' : `chip ${before.tone}`}>{before.text}</p>}
+        <p class="soft" data-testid="air-climate">
+          {words.climate(climate)}
+        </p>
         <div class="field">
           <span>{words.where}</span>
           <div class="choice">

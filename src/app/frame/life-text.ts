@@ -47,6 +47,7 @@ export function reelLifeText(
   floor: FloorState,
   reel: string,
   more: {
+    readonly line: string | null;
     readonly part: PartMoistureKnown | null;
     readonly openedMs?: number;
     readonly nowMs: number;

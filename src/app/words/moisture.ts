@@ -1,3 +1,4 @@
+import type { LineClimate } from '../../../shared/moisture/line-climate.ts';
 import { area } from './words.ts';
 
 /** Floor life of moisture-sensitive reels: what is left, since when they lie open, drying and baking. */
@@ -28,6 +29,12 @@ export const moistureWords = area({
       'A bake counts from here until the reel is said to be out again. How long it must be is for the bag’s label.',
     badHours: 'A number of hours from 0 to 9999, please.',
     badCelsius: 'A temperature from 30 to 150 °C, please.',
+    climate: (f: LineClimate) =>
+      f.reckoned !== f.entered
+        ? `The floor’s ${f.entered.celsius} °C and ${f.entered.humidity} % lie beyond the table: reckoned with its worst, ${f.reckoned.celsius} °C and ${f.reckoned.humidity} %. Ask the process engineer.`
+        : f.isEntered
+          ? `Reckoned for a floor of up to ${f.entered.celsius} °C and ${f.entered.humidity} % humidity, from the line rules.`
+          : `Reckoned for a floor of up to ${f.entered.celsius} °C and ${f.entered.humidity} % humidity, as nobody entered the line’s own.`,
     yes: 'Write it down',
     written: (reel: string) => `${reel}: written down.`,
     ends: (slot: string, life: string, out: string) =>
@@ -64,6 +71,12 @@ export const moistureWords = area({
       'El horneado cuenta desde aquí hasta que se diga que la bobina está fuera. Cuánto debe durar lo dice la etiqueta de la bolsa.',
     badHours: 'Un número de horas de 0 a 9999, por favor.',
     badCelsius: 'Una temperatura de 30 a 150 °C, por favor.',
+    climate: (f) =>
+      f.reckoned !== f.entered
+        ? `Los ${f.entered.celsius} °C y ${f.entered.humidity} % de la planta quedan fuera de la tabla: se calcula con lo peor de ella, ${f.reckoned.celsius} °C y ${f.reckoned.humidity} %. Pregunte al ingeniero de proceso.`
+        : f.isEntered
+          ? `Calculado para una planta de hasta ${f.entered.celsius} °C y ${f.entered.humidity} % de humedad, según las reglas de línea.`
+          : `Calculado para una planta de hasta ${f.entered.celsius} °C y ${f.entered.humidity} % de humedad: nadie ha puesto los de la línea.`,
     yes: 'Anotarlo',
     written: (reel) => `${reel}: anotado.`,
     ends: (slot, life, out) => `${slot}: la vida en planta acaba ${life}, la bobina duraría hasta ${out}.`,

@@ -13,7 +13,7 @@ export const plantWords = area({
       people: { title: 'People', text: 'Who works here, badges and PINs.' },
       rules: {
         title: 'Line rules',
-        text: 'Shifts, breaks, warning lead time, tape lengths, how part numbers compare.',
+        text: 'Shifts, breaks, warning lead time, tape lengths, floor climate, how part numbers compare.',
       },
       parts: {
         title: 'Parts and feeders',
@@ -77,6 +77,12 @@ export const plantWords = area({
       label: 'A printed quantity is usually off by',
       labelHelp:
         'One deviation, as a share of the quantity. Reels that were counted keep the spread of their count.',
+      floorCelsius: 'The floor gets as warm as',
+      floorHumidity: 'Its air gets as humid as',
+      climateHelp:
+        'The floor life of moisture-sensitive reels is reckoned for it. 30 °C and 60 % until you enter your own.',
+      climateBeyond:
+        'The floor-life table ends at 35 °C and 90 %. Beyond it, its worst row counts for all reels: ask the process engineer.',
       shifts: 'Shifts',
       breaks: 'Breaks',
       from: 'from',
@@ -93,6 +99,7 @@ export const plantWords = area({
       save: 'Save the rules',
       saved: 'Rules saved.',
       wrong: 'Numbers above zero are needed here.',
+      wrongClimate: 'The floor’s climate: enter 0 to 60 °C and 0 to 100 % humidity, then save again.',
       noLine: 'There is no line yet. It comes with the first setup sheet.',
     },
     tablet: {
@@ -135,7 +142,7 @@ export const plantWords = area({
       people: { title: 'Personas', text: 'Quién trabaja aquí, tarjetas y PIN.' },
       rules: {
         title: 'Reglas de línea',
-        text: 'Turnos, descansos, antelación de avisos, largos de cinta, cómo se comparan referencias.',
+        text: 'Turnos, descansos, antelación de avisos, largos de cinta, clima de la planta, cómo se comparan referencias.',
       },
       parts: {
         title: 'Componentes y alimentadores',
@@ -195,6 +202,12 @@ export const plantWords = area({
       label: 'Una cantidad impresa suele desviarse',
       labelHelp:
         'Una desviación típica, como parte de la cantidad. Las bobinas contadas guardan la dispersión de su recuento.',
+      floorCelsius: 'La planta llega a estar a',
+      floorHumidity: 'Su aire llega a una humedad de',
+      climateHelp:
+        'Para ello se calcula la vida en planta de las bobinas sensibles a la humedad. 30 °C y 60 % mientras no ponga los suyos.',
+      climateBeyond:
+        'La tabla de vida en planta acaba en 35 °C y 90 %. Más allá cuenta su peor fila para todas las bobinas: pregunte al ingeniero de proceso.',
       shifts: 'Turnos',
       breaks: 'Descansos',
       from: 'de',
@@ -211,6 +224,7 @@ export const plantWords = area({
       save: 'Guardar las reglas',
       saved: 'Reglas guardadas.',
       wrong: 'Aquí hacen falta números mayores que cero.',
+      wrongClimate: 'El clima de la planta: ponga de 0 a 60 °C y de 0 a 100 % de humedad y guarde otra vez.',
       noLine: 'Aún no hay línea. Llega con la primera hoja de montaje.',
     },
     tablet: {

@@ -28,20 +28,20 @@ function begun() {
 describe('reelLife()', () => {
   test('of a part without a level is no concern', () => {
     const { story } = begun();
-    expect(reelLife(story.floor(), 'K1', { part: null, nowMs: startMs })).toBeNull();
-    expect(reelLife(story.floor(), null, { part: null, label: '1', nowMs: startMs })).toBeNull();
+    expect(reelLife(story.floor(), 'K1', { line: 'L1', part: null, nowMs: startMs })).toBeNull();
+    expect(reelLife(story.floor(), null, { line: 'L1', part: null, label: '1', nowMs: startMs })).toBeNull();
   });
 
   test('is whole while the bag is closed', () => {
     const { story } = begun();
-    const life = reelLife(story.floor(), 'K1', { part: level3, nowMs: startMs });
+    const life = reelLife(story.floor(), 'K1', { line: 'L1', part: level3, nowMs: startMs });
     expect(life).toMatchObject({ isOpened: false, leftSeconds: 168 * 3600 });
   });
 
   test('of a reel that stands on a slot without more words has run since it was put there', () => {
     const { story } = begun();
     const nowMs = startMs + 10 * hourMs;
-    const life = reelLife(story.floor(), '~x', { part: level3, openedMs: startMs, nowMs });
+    const life = reelLife(story.floor(), '~x', { line: 'L1', part: level3, openedMs: startMs, nowMs });
     expect(life).toMatchObject({ isOpened: true, leftSeconds: 158 * 3600 });
   });
 
@@ -49,35 +49,40 @@ describe('reelLife()', () => {
     const { story, air } = begun();
     air('floor', 0);
     air('dry', 20, { humidity: 5 });
-    const inDry = reelLife(story.floor(), 'K1', { part: level3, nowMs: startMs + 50 * hourMs });
+    const inDry = reelLife(story.floor(), 'K1', { line: 'L1', part: level3, nowMs: startMs + 50 * hourMs });
     expect(inDry).toMatchObject({ leftSeconds: 148 * 3600, running: false, expiresMs: null });
     air('floor', 60);
-    const life = reelLife(story.floor(), 'K1', { part: level3, nowMs: startMs + 64 * hourMs });
+    const life = reelLife(story.floor(), 'K1', { line: 'L1', part: level3, nowMs: startMs + 64 * hourMs });
     expect(life).toMatchObject({ leftSeconds: 144 * 3600, expiresMs: startMs + 208 * hourMs });
   });
 
   test('a bake begins it anew; before that it is over', () => {
     const { story, air } = begun();
     air('floor', 0);
-    const over = reelLife(story.floor(), 'K1', { part: level3, nowMs: startMs + 170 * hourMs });
+    const over = reelLife(story.floor(), 'K1', { line: 'L1', part: level3, nowMs: startMs + 170 * hourMs });
     expect(over).toMatchObject({ leftSeconds: 0, expiresMs: startMs + 168 * hourMs });
     air('bake', 171, { celsius: 125 });
     air('floor', 200);
-    const life = reelLife(story.floor(), 'K1', { part: level3, nowMs: startMs + 201 * hourMs });
+    const life = reelLife(story.floor(), 'K1', { line: 'L1', part: level3, nowMs: startMs + 201 * hourMs });
     expect(life?.leftSeconds).toBe(167 * 3600);
   });
 
   test('the worse of label and setup counts', () => {
     const { story } = begun();
     const left = (setup: '2a' | '3', label: string) =>
-      reelLife(story.floor(), null, { part: { level: setup, bodyMm: null }, label, nowMs: startMs })?.level;
+      reelLife(story.floor(), null, {
+        line: 'L1',
+        part: { level: setup, bodyMm: null },
+        label,
+        nowMs: startMs,
+      })?.level;
     expect([left('2a', '3'), left('3', '2a'), left('3', 'nonsense')]).toEqual(['3', '3', '3']);
   });
 
   test('what the log was told for a later moment does not count yet', () => {
     const { story, air } = begun();
     air('floor', 30);
-    expect(reelLife(story.floor(), 'K1', { part: level3, nowMs: startMs })?.isOpened).toBe(false);
+    expect(reelLife(story.floor(), 'K1', { line: 'L1', part: level3, nowMs: startMs })?.isOpened).toBe(false);
   });
 });
 
@@ -112,6 +117,6 @@ test('a load alone opens the bag in the log, where the setup states a level', ()
     ...{ setup: 'moist', product: 'Brook', side: 'top', revision: 'B', line: 'L1', source: 'test', slots },
   });
   story.tell('reel.verified', verified(slot, 'R-100', { reel: 'K1', setup: 'moist' }), { at: 3600 });
-  const life = reelLife(story.floor(), 'K1', { part: level3, nowMs: startMs + 8 * hourMs });
+  const life = reelLife(story.floor(), 'K1', { line: 'L1', part: level3, nowMs: startMs + 8 * hourMs });
   expect(life).toMatchObject({ isOpened: true, leftSeconds: 161 * 3600 });
 });

@@ -33,7 +33,7 @@ export function KitPanel({ changeover }: { readonly changeover: Changeover }) {
   if (!setup) return null;
   const loss = floor.rules.get(line)?.loss ?? 0;
   const isSpent = (reel: Reel, part: string) =>
-    reelLife(floor, reel.reel, { part: moist.get(part) ?? null, nowMs })?.leftSeconds === 0;
+    reelLife(floor, reel.reel, { line, part: moist.get(part) ?? null, nowMs })?.leftSeconds === 0;
   const rows = wanted === null || wanted <= 0 ? [] : kitList(floor, setup, { panels: wanted, loss, isSpent });
   const short = rows.filter((row) => row.short > 0).length;
   return (
@@ -71,7 +71,7 @@ function PickRow({ row, moist }: { readonly row: KitRow; readonly moist: PartMoi
   const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
   const nowMs = app.clock.nowMs();
   const lives = row.reels.flatMap((reel) => {
-    const life = reelLifeText(floor, reel.reel, { part: moist, nowMs, zone });
+    const life = reelLifeText(floor, reel.reel, { line: app.line.value, part: moist, nowMs, zone });
     return life ? [{ reel, ...life }] : [];
   });
   return (

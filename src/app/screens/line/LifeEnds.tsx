@@ -1,5 +1,6 @@
 // Reels on the line whose floor life is over, or ends before they run out or the run does: said as long as something can be done.
 
+import { lineClimate } from '../../../../shared/moisture/line-climate.ts';
 import { moistureOfSlot, reelLife } from '../../../../shared/moisture/reel-life.ts';
 import type { FloorState } from '../../../../shared/setup/state.ts';
 import { useFloor } from '../../app.ts';
@@ -26,7 +27,7 @@ export function lifeEnds(floor: FloorState, outlook: Outlook): readonly LifeEnd[
       const lastsMs = Math.min(forecast.runOutMs.expected, outlook.runEndMs);
       const part = moistureOfSlot(wanted);
       return loaded.tapes.flatMap((tape, at) => {
-        const life = reelLife(floor, tape.reel, { part, openedMs: tape.atMs, nowMs });
+        const life = reelLife(floor, tape.reel, { line: outlook.line, part, openedMs: tape.atMs, nowMs });
         if (life === null || life.expiresMs === null) return [];
         const isOver = life.leftSeconds === 0;
         // Tapes joined before the last one end earlier than the slot does.
@@ -59,6 +60,7 @@ export function LifeEnds({ outlook }: { readonly outlook: Outlook }) {
           </span>
         </p>
       ))}
+      <span class="soft">{words.climate(lineClimate(floor, outlook.line))}</span>
     </div>
   );
 }

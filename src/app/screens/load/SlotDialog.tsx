@@ -45,7 +45,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   const tape = loaded?.tapes.at(-1);
   const life = tape
     ? reelLifeText(floor, tape.reel, {
-        ...{ part: moistureOfSlot(wanted), openedMs: tape.atMs, nowMs: app.clock.nowMs(), zone },
+        ...{ line, part: moistureOfSlot(wanted), openedMs: tape.atMs, nowMs: app.clock.nowMs(), zone },
       })
     : null;
 
@@ -68,7 +68,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   }
 
   if (unloading && loaded) return <UnloadDialog loaded={loaded} onClose={onClose} />;
-  if (airing && tape) return <AirDialog reel={tape} before={life} onClose={onClose} />;
+  if (airing && tape) return <AirDialog reel={tape} line={line} before={life} onClose={onClose} />;
   if (counting && loaded) {
     return (
       <CountDialog

@@ -1,12 +1,13 @@
 // The line's rules: what a shift lead or engineer would otherwise keep on a sheet beside the machine.
 
 import { useState } from 'preact/hooks';
+import { isBeyondTable, lineClimate } from '../../../../shared/moisture/line-climate.ts';
 import type { LineRules } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
 import { plantWords } from '../../words/plant.ts';
 import { say } from '../../words/words.ts';
-import { firstRules, formToRules, type RulesForm, rulesToForm } from './rules-form.ts';
+import { firstRules, formToClimate, formToRules, type RulesForm, rulesToForm } from './rules-form.ts';
 
 export function Rules() {
   const app = useApp();
@@ -14,11 +15,15 @@ export function Rules() {
   const words = say(plantWords).rules;
   const line = app.line.value;
   const rules = line === null ? null : (floor.rules.get(line) ?? firstRules(line));
-  const [form, setForm] = useState<RulesForm | null>(rules ? rulesToForm(rules) : null);
-  const [wrong, setWrong] = useState(false);
+  const [form, setForm] = useState<RulesForm | null>(
+    rules ? rulesToForm(rules, lineClimate(floor, line).entered) : null,
+  );
+  const [wrong, setWrong] = useState<string | null>(null);
   if (!form || !rules || line === null) return <p class="empty">{words.noLine}</p>;
+  const climate = formToClimate(form);
+  const climateHelp = climate && isBeyondTable(climate) ? words.climateBeyond : words.climateHelp;
   const change = (part: Partial<RulesForm>) => {
-    setWrong(false);
+    setWrong(null);
     setForm({ ...form, ...part });
   };
   const number = (
@@ -29,7 +34,9 @@ export function Rules() {
       | 'hubMm'
       | 'intakeMm'
       | 'lossPercent'
-      | 'labelPercent',
+      | 'labelPercent'
+      | 'floorCelsius'
+      | 'floorHumidity',
     unit: string,
     label: string,
     help?: string,
@@ -58,6 +65,8 @@ export function Rules() {
       {number('intakeMm', 'mm', words.intake, words.lengthHelp)}
       {number('lossPercent', '%', words.loss)}
       {number('labelPercent', '%', words.label, words.labelHelp)}
+      {number('floorCelsius', '°C', words.floorCelsius, climateHelp)}
+      {number('floorHumidity', '%', words.floorHumidity, climateHelp)}
       <WeeklyField label={words.shifts} rows={form.shifts} onChange={(shifts) => change({ shifts })} />
       <WeeklyField label={words.breaks} rows={form.breaks} onChange={(breaks) => change({ breaks })} />
       <div class="field whole">
@@ -99,13 +108,17 @@ export function Rules() {
           testId="rules-save"
           onPress={() => {
             const next: LineRules | null = formToRules(form, rules);
-            if (!next) return setWrong(true);
+            if (!next) return setWrong(words.wrong);
+            if (!climate) return setWrong(words.wrongClimate);
+            const { entered } = lineClimate(floor, line);
+            const isSame = entered.celsius === climate.celsius && entered.humidity === climate.humidity;
             app
               .write([
                 {
                   kind: 'line.ruled',
                   payload: { ...next, shifts: [...next.shifts], breaks: [...next.breaks] },
                 },
+                ...(isSame ? [] : [{ kind: 'line.climate-ruled' as const, payload: { line, ...climate } }]),
               ])
               .then(
                 () => {
@@ -117,9 +130,9 @@ export function Rules() {
         >
           {words.save}
         </Button>
-        {wrong && (
-          <span class="chip stop" role="alert">
-            {words.wrong}
+        {wrong !== null && (
+          <span class="chip stop" role="alert" data-testid="rules-wrong">
+            {wrong}
           </span>
         )}
       </div>

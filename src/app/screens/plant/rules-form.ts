@@ -1,5 +1,7 @@
 // The rules as texts in a form, and back; what does not fit is refused whole, nothing is clamped.
 
+import { standardClimate } from '../../../../shared/moisture/levels.ts';
+import type { Climate } from '../../../../shared/moisture/timeline.ts';
 import { LABEL_SHARE } from '../../../../shared/setup/ledger.ts';
 import type { LineRules } from '../../../../shared/setup/state.ts';
 
@@ -12,6 +14,9 @@ export interface RulesForm {
   readonly intakeMm: string;
   readonly lossPercent: string;
   readonly labelPercent: string;
+  /** The floor's highest, °C and % relative humidity. */
+  readonly floorCelsius: string;
+  readonly floorHumidity: string;
   readonly shifts: LineRules['shifts'];
   readonly breaks: LineRules['breaks'];
   readonly ignoreCase: boolean;
@@ -41,8 +46,8 @@ export function firstRules(line: string): LineRules {
   };
 }
 
-/** Rules as the form shows them. */
-export function rulesToForm(rules: LineRules): RulesForm {
+/** Rules as the form shows them. `climate`: the floor's, where somebody entered it. */
+export function rulesToForm(rules: LineRules, climate: Climate = standardClimate): RulesForm {
   const { ignoreCase, ignoreSpaces, ignoreDashes, packingSuffixes } = rules.comparison;
   const { shifts, breaks, feedersKnown } = rules;
   return {
@@ -54,6 +59,8 @@ export function rulesToForm(rules: LineRules): RulesForm {
     intakeMm: rules.intakeToPickMm === null ? '' : String(rules.intakeToPickMm),
     lossPercent: percentText(rules.loss),
     labelPercent: percentText(rules.labelShare ?? LABEL_SHARE),
+    floorCelsius: String(climate.celsius),
+    floorHumidity: String(climate.humidity),
     suffixes: packingSuffixes.join(' '),
   };
 }
@@ -90,6 +97,14 @@ export function formToRules(form: RulesForm, before: LineRules): LineRules | nul
     },
     feedersKnown: form.feedersKnown,
   };
+}
+
+/** The floor's climate as typed; null where it is none from 0 to 60 °C and from 0 to 100 %. */
+export function formToClimate(form: Pick<RulesForm, 'floorCelsius' | 'floorHumidity'>): Climate | null {
+  const celsius = read(form.floorCelsius);
+  const humidity = read(form.floorHumidity);
+  if (celsius === null || humidity === null || celsius > 60 || humidity > 100) return null;
+  return { celsius, humidity };
 }
 
 function percentText(share: number): string {

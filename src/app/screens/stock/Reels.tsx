@@ -71,13 +71,15 @@ interface ReelsProps {
 }
 
 export function Reels(props: ReelsProps) {
+  const app = useApp();
   const floor = useFloor();
+  // A reel of the store lies open where this tablet's line is.
+  const lineOf = (reel: Reel) => reel.at?.line ?? app.line.value;
   const words = say(stockWords);
   const [counting, setCounting] = useState<Listed | null>(null);
   const [blocking, setBlocking] = useState<Reel | null>(null);
   const [putting, setPutting] = useState<PutReel | null>(null);
   const [airing, setAiring] = useState<Listed | null>(null);
-  const app = useApp();
   const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size]);
   const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
   const nowMs = app.clock.nowMs();
@@ -120,7 +122,7 @@ export function Reels(props: ReelsProps) {
               ...{ reel, isBlocked: blocks.some((block) => isUnder(block, reel)) },
               ...leftOn(floor, reel),
               life: reelLifeText(floor, reel.reel, {
-                ...{ part: moist.get(reel.part ?? '') ?? null, nowMs, zone },
+                ...{ line: lineOf(reel), part: moist.get(reel.part ?? '') ?? null, nowMs, zone },
               }),
             }}
             onAir={setAiring}
@@ -139,7 +141,14 @@ export function Reels(props: ReelsProps) {
           onClose={() => setPutting(null)}
         />
       )}
-      {airing && <AirDialog reel={airing.reel} before={airing.life} onClose={() => setAiring(null)} />}
+      {airing && (
+        <AirDialog
+          reel={airing.reel}
+          line={lineOf(airing.reel)}
+          before={airing.life}
+          onClose={() => setAiring(null)}
+        />
+      )}
       {blocking && <BlockDialog reel={blocking} onClose={() => setBlocking(null)} />}
     </section>
   );

@@ -22,7 +22,7 @@ function textAt(hours: number, stays: readonly (readonly [Air, number])[]) {
   }
   const floor = story.floor();
   const part = { level: '3', bodyMm: 1 } as const;
-  const life = reelLife(floor, 'K1', { part, nowMs: startMs + hours * 3_600_000 });
+  const life = reelLife(floor, 'K1', { line: 'L1', part, nowMs: startMs + hours * 3_600_000 });
   if (life === null) throw new TypeError('Cannot go on as level 3 has a limit');
   return lifeText(life, floor.airings.get('K1'), 'UTC');
 }

@@ -2,7 +2,12 @@
 
 import { describe, expect, test } from 'vitest';
 import { LABEL_SHARE } from '../../../../../shared/setup/ledger.ts';
-import { firstRules, formToRules, rulesToForm } from '../../../../../src/app/screens/plant/rules-form.ts';
+import {
+  firstRules,
+  formToClimate,
+  formToRules,
+  rulesToForm,
+} from '../../../../../src/app/screens/plant/rules-form.ts';
 
 const before = firstRules('L1');
 
@@ -23,5 +28,24 @@ describe('formToRules()', () => {
 
   test.each(['', 'some', '-1', '100'])('refuses %j', (labelPercent) => {
     expect(formToRules({ ...rulesToForm(before), labelPercent }, before)).toBeNull();
+  });
+});
+
+describe('formToClimate()', () => {
+  test('stands at 30 °C and 60 % until another was entered, and gives that back', () => {
+    expect(formToClimate(rulesToForm(before))).toEqual({ celsius: 30, humidity: 60 });
+    const entered = { celsius: 27.5, humidity: 70 };
+    expect(formToClimate(rulesToForm(before, entered))).toEqual(entered);
+  });
+
+  test.each([
+    ['', '60'],
+    ['warm', '60'],
+    ['61', '60'],
+    ['-1', '60'],
+    ['30', ''],
+    ['30', '101'],
+  ])('refuses %j °C with %j %%', (floorCelsius, floorHumidity) => {
+    expect(formToClimate({ floorCelsius, floorHumidity })).toBeNull();
   });
 });
