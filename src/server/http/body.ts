@@ -10,6 +10,13 @@ import type * as z from 'zod/mini';
 import { unpackedBytes } from '../../../shared/wire/limits.ts';
 import { Refused } from './refuse.ts';
 
+declare module 'fastify' {
+  interface FastifyContextConfig {
+    /** How a route reads the bytes of JSON, known to be UTF-8; parsed where it does not say. */
+    readonly bodyReader?: (bytes: Buffer) => unknown;
+  }
+}
+
 const unpack = promisify(gunzip);
 
 /** Entries as JSON pack to about a fifth: a buffer of so many times the packed size takes a page in one go. */
@@ -34,7 +41,10 @@ export function addBodyParsers(app: FastifyInstance): void {
     { parseAs: 'buffer' },
     async (request: FastifyRequest, raw: Buffer) => {
       bodyHashes.set(request, createHash('sha256').update(raw).digest('hex'));
-      return parseJsonBytes(await unpackBody(raw, request.headers['content-encoding']));
+      const { bodyReader = parseJsonBytes } = request.routeOptions.config;
+      const bytes = await unpackBody(raw, request.headers['content-encoding']);
+      if (isUtf8(bytes)) return bodyReader(bytes);
+      throw notJson();
     },
   );
   app.addContentTypeParser(
@@ -66,13 +76,17 @@ async function unpackBody(raw: Buffer, encoding: string | undefined): Promise<Bu
   }
 }
 
-function parseJsonBytes(bytes: Buffer): unknown {
+/** The value of JSON in UTF-8. */
+export function parseJsonBytes(bytes: Buffer): unknown {
   try {
-    if (isUtf8(bytes)) return JSON.parse(bytes.toString('utf8'));
+    return JSON.parse(bytes.toString('utf8'));
   } catch {
-    // Said below, like bytes that are no UTF-8.
+    throw notJson();
   }
-  throw new Refused('bad-body', 'the body is not JSON in UTF-8');
+}
+
+function notJson(): Refused {
+  return new Refused('bad-body', 'the body is not JSON in UTF-8');
 }
 
 /** Checks a body or query against its schema, or refuses naming the first path. */
