@@ -30,9 +30,13 @@ export function hashDraft(draft: EntryDraft): string {
   return hashText(canonicalText(draftOf(draft)));
 }
 
-/** Seals a draft; the signature, if any, is added by whoever holds the key. */
+/**
+ * Seals a draft; the signature, if any, is added by whoever holds the key. The entry's keys stand in the order of the text that
+ * the hash covers: written as JSON it holds that very text, and a server need not write it anew to check it.
+ */
 export function sealEntry(draft: EntryDraft): Entry {
-  return { ...draftOf(draft), hash: hashDraft(draft), sig: null };
+  const text = canonicalText(draftOf(draft));
+  return { ...(JSON.parse(text) as EntryDraft), hash: hashText(text), sig: null }; // the text of a draft
 }
 
 /** Replaces lone surrogates, which RFC 8785 refuses, by U+FFFD in every text of a JSON value. */

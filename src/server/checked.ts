@@ -8,6 +8,7 @@ import { entryBytes } from '../../shared/wire/limits.ts';
 import { draftText } from './canonical.ts';
 import { Refused } from './http/refuse.ts';
 import { hashOf } from './keys.ts';
+import type { ReadEntry } from './page.ts';
 import { type SignatureQueue, signatureFault } from './signatures.ts';
 import type { Checked, Store } from './stores/store.ts';
 
@@ -24,11 +25,11 @@ export interface CheckParts {
 }
 
 /**
- * Checks a page whose entries have passed the wire's schema. Of a run of entries that follow each other by hash, the last
+ * Checks a page whose entries were read. Of a run of entries that follow each other by hash, the last
  * signature is checked before the answer: through the hashes it vouches for all before it. The others are checked after.
  */
 export async function checkEntries(
-  entries: readonly Entry[],
+  entries: readonly ReadEntry[],
   carrier: Carrier,
   parts: CheckParts,
 ): Promise<readonly Checked[]> {
@@ -89,9 +90,8 @@ async function runFaults(
   return [...(await Promise.all(others)), lastFault];
 }
 
-function toChecked(entry: Entry, carrier: Carrier): Checked {
-  const { tablet, epoch, seq, prev, hash, sig, kind, hlc } = entry;
-  const body = readBody(entry);
+function toChecked(entry: ReadEntry, carrier: Carrier): Checked {
+  const { tablet, epoch, seq, prev, hash, sig, kind, hlc, atMs, body } = entry;
   return {
     tablet,
     epoch,
@@ -101,12 +101,19 @@ function toChecked(entry: Entry, carrier: Carrier): Checked {
     sig,
     kind,
     hlc,
-    atMs: Date.parse(entry.at),
+    atMs,
     body,
     aheadMs: aheadMs(entry, carrier.nowMs),
     via: tablet === carrier.tablet ? null : carrier.tablet,
     fault: hashOf(body) === hash ? null : 'hash-differs',
   };
+}
+
+/** Reads an entry that has passed the wire's schema. */
+export function readEntry(entry: Entry): ReadEntry {
+  const { tablet, epoch, seq, prev, hash, sig, kind, hlc } = entry;
+  const atMs = Date.parse(entry.at);
+  return { tablet, epoch, seq, prev, hash, sig, kind, hlc, atMs, body: readBody(entry) };
 }
 
 function readBody(entry: Entry): string {
@@ -123,7 +130,7 @@ function readBody(entry: Entry): string {
   return body;
 }
 
-function aheadMs(entry: Entry, nowMs: number): number {
+function aheadMs(entry: ReadEntry, nowMs: number): number {
   const ahead = clockAhead(entry.hlc, nowMs);
   return ahead > driftLimitMs ? ahead : 0;
 }
@@ -135,5 +142,5 @@ export function checkImported(
   nowMs: number,
 ): Promise<readonly Checked[]> {
   for (const entry of entries) entrySchema.parse(entry);
-  return checkEntries(entries, { tablet: '', publicKey: '', nowMs }, parts);
+  return checkEntries(entries.map(readEntry), { tablet: '', publicKey: '', nowMs }, parts);
 }

@@ -19,8 +19,7 @@ export function isPlainEntry(value: unknown): boolean {
     isCount(seq) &&
     seq >= 1 &&
     typeof at === 'string' &&
-    MOMENT.test(at) &&
-    !Number.isNaN(Date.parse(at)) &&
+    isMoment(at) &&
     isPlainObject(hlc) &&
     Object.keys(hlc).length === 2 &&
     isCount(hlc['ms']) &&
@@ -31,6 +30,11 @@ export function isPlainEntry(value: unknown): boolean {
     isHash(hash) &&
     (sig === null || (typeof sig === 'string' && sig.length <= 128))
   );
+}
+
+/** True for a wall clock reading of a date that exists. */
+export function isMoment(text: string): boolean {
+  return MOMENT.test(text) && !Number.isNaN(Date.parse(text));
 }
 
 function isPlainObject(value: unknown): value is Record<string, unknown> {

@@ -16,11 +16,18 @@ export async function signatureFault(
   return 'signature-differs';
 }
 
-type Queued = Pick<Checked, 'tablet' | 'epoch' | 'seq' | 'hash' | 'sig'> & {
+/** Entries of one chain that wait. As one text: tens of thousands of small objects would be moved about by the engine until then. */
+interface WaitingRun {
+  readonly tablet: string;
+  readonly epoch: string;
   readonly keys: readonly string[];
-};
+  readonly count: number;
+  /** JSON of number, hash and signature of each in turn. */
+  readonly text: string;
+}
 
 export interface SignatureQueue {
+  /** Takes in entries of one chain. */
   readonly add: (entries: readonly Checked[], keys: readonly string[]) => void;
   /** How many wait. */
   readonly length: () => number;
@@ -36,18 +43,31 @@ const IDLE_MS = 500;
 const MOST = 200_000;
 
 /** Makes the queue; `onFault` is told of each signature that does not hold. */
-export function createSignatureQueue(onFault: (entry: Queued) => void): SignatureQueue {
-  let waiting: Queued[] = [];
+export function createSignatureQueue(
+  onFault: (entry: Pick<Checked, 'tablet' | 'epoch' | 'seq'>) => void,
+): SignatureQueue {
+  let waiting: WaitingRun[] = [];
+  let count = 0;
   let timer: NodeJS.Timeout | null = null;
   let running: Promise<void> | null = null;
   let stopped = false;
 
-  const run = async () => {
-    while (waiting.length > 0 && !stopped) {
-      const next = waiting.pop();
-      if (next && (await signatureFault(next, next.keys)) !== null) onFault(next);
+  const check = async ({ tablet, epoch, keys, text }: WaitingRun) => {
+    const facts = JSON.parse(text) as readonly (number | string | null)[]; // written by `add`
+    for (let at = facts.length - 3; at >= 0 && !stopped; at -= 3) {
+      const [seq, hash, sig] = facts.slice(at, at + 3) as [number, string, string | null]; // as above
+      count -= 1;
+      if ((await signatureFault({ hash, sig }, keys)) !== null) onFault({ tablet, epoch, seq });
     }
+  };
+  const run = async () => {
+    for (let next = waiting.pop(); next && !stopped; next = waiting.pop()) await check(next);
     running = null;
+  };
+  const forgetOldest = () => {
+    let from = 0;
+    for (; count > MOST / 2; from += 1) count -= waiting[from]?.count ?? count;
+    waiting = waiting.slice(from);
   };
   const begin = () => {
     timer = null;
@@ -55,17 +75,20 @@ export function createSignatureQueue(onFault: (entry: Queued) => void): Signatur
   };
   return {
     add: (entries, keys) => {
-      if (stopped || entries.length === 0) return;
-      for (const { tablet, epoch, seq, hash, sig } of entries)
-        waiting.push({ tablet, epoch, seq, hash, sig, keys });
-      if (waiting.length > MOST) waiting = waiting.slice(-MOST / 2);
+      const [first] = entries;
+      if (stopped || !first) return;
+      const { tablet, epoch } = first;
+      const text = JSON.stringify(entries.flatMap(({ seq, hash, sig }) => [seq, hash, sig]));
+      waiting.push({ tablet, epoch, keys, count: entries.length, text });
+      count += entries.length;
+      if (count > MOST) forgetOldest();
       if (timer) timer.refresh();
       else {
         timer = setTimeout(begin, IDLE_MS);
         timer.unref();
       }
     },
-    length: () => waiting.length,
+    length: () => count,
     drained: async () => {
       if (timer) clearTimeout(timer);
       begin();
@@ -75,6 +98,7 @@ export function createSignatureQueue(onFault: (entry: Queued) => void): Signatur
       stopped = true;
       if (timer) clearTimeout(timer);
       waiting = [];
+      count = 0;
     },
   };
 }

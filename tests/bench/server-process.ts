@@ -26,6 +26,8 @@ export interface ServerProcess {
   readonly peakBytes: () => Promise<number>;
   /** Processor time used so far, seconds. */
   readonly cpuSeconds: () => Promise<number>;
+  /** Resolves when all signatures that wait were checked. */
+  readonly allSigned: () => Promise<void>;
   readonly stop: () => Promise<void>;
   readonly kill: () => Promise<void>;
 }
@@ -50,6 +52,10 @@ export async function isServerProcess(): Promise<boolean> {
     // maxRSS is in kilobytes.
     if (ask === 'peak') process.send?.({ peak: process.resourceUsage().maxRSS * 1024 });
     if (ask === 'cpu') process.send?.({ cpu: cpuSeconds() });
+    if (ask === 'signed') {
+      await running.context.signatures.drained();
+      process.send?.({ signed: true });
+    }
     if (ask === 'stop') {
       await running.stop();
       process.exit(0);
@@ -103,6 +109,11 @@ export async function startServerProcess(
       const cpu = next('cpu');
       child.send('cpu');
       return cpu as Promise<number>;
+    },
+    allSigned: async () => {
+      const signed = next('signed');
+      child.send('signed');
+      await signed;
     },
     stop: async () => {
       child.send('stop');

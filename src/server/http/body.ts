@@ -10,9 +10,16 @@ import type * as z from 'zod/mini';
 import { unpackedBytes } from '../../../shared/wire/limits.ts';
 import { Refused } from './refuse.ts';
 
+declare module 'fastify' {
+  interface FastifyContextConfig {
+    /** How a route reads the bytes of JSON, known to be UTF-8; parsed where it does not say. */
+    readonly bodyReader?: (bytes: Buffer) => unknown;
+  }
+}
+
 const unpack = promisify(gunzip);
 
-/** Entries as JSON pack to about a fifth: a buffer of so many times the packed size takes a page in one go. */
+/** Entries as JSON pack to about a fifth: no more than so many times the packed size is set aside for a page. */
 const UNPACKS_TO = 8;
 const CHUNK_AT_LEAST = 16 * 1024;
 
@@ -34,7 +41,10 @@ export function addBodyParsers(app: FastifyInstance): void {
     { parseAs: 'buffer' },
     async (request: FastifyRequest, raw: Buffer) => {
       bodyHashes.set(request, createHash('sha256').update(raw).digest('hex'));
-      return parseJsonBytes(await unpackBody(raw, request.headers['content-encoding']));
+      const { bodyReader = parseJsonBytes } = request.routeOptions.config;
+      const bytes = await unpackBody(raw, request.headers['content-encoding']);
+      if (isUtf8(bytes)) return bodyReader(bytes);
+      throw notJson();
     },
   );
   app.addContentTypeParser(
@@ -55,9 +65,7 @@ async function unpackBody(raw: Buffer, encoding: string | undefined): Promise<Bu
   }
   if (encoding !== 'gzip') throw new Refused('media-type', 'a body is plain or gzip');
   try {
-    // In pieces of the default size a page would cross to the thread pool and back a score of times.
-    const chunkSize = Math.min(unpackedBytes, Math.max(CHUNK_AT_LEAST, UNPACKS_TO * raw.length));
-    return await unpack(raw, { chunkSize, maxOutputLength: unpackedBytes });
+    return await unpack(raw, { chunkSize: chunkSizeOf(raw), maxOutputLength: unpackedBytes });
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === 'ERR_BUFFER_TOO_LARGE') {
       throw new Refused('body-too-large', `the body unpacks to over ${unpackedBytes} bytes`);
@@ -66,13 +74,27 @@ async function unpackBody(raw: Buffer, encoding: string | undefined): Promise<Bu
   }
 }
 
-function parseJsonBytes(bytes: Buffer): unknown {
+/**
+ * In pieces of the default size a page would cross to the thread pool and back a score of times; a larger buffer than wanted
+ * has the engine look for garbage sooner. The last four bytes tell the size (RFC 1952); they are believed within bounds only.
+ */
+function chunkSizeOf(raw: Buffer): number {
+  const told = raw.length >= 4 ? raw.readUInt32LE(raw.length - 4) + 1 : 0; // one more: a full buffer asks for another
+  const most = Math.min(unpackedBytes, UNPACKS_TO * raw.length);
+  return Math.max(CHUNK_AT_LEAST, Math.min(told, most));
+}
+
+/** The value of JSON in UTF-8. */
+export function parseJsonBytes(bytes: Buffer): unknown {
   try {
-    if (isUtf8(bytes)) return JSON.parse(bytes.toString('utf8'));
+    return JSON.parse(bytes.toString('utf8'));
   } catch {
-    // Said below, like bytes that are no UTF-8.
+    throw notJson();
   }
-  throw new Refused('bad-body', 'the body is not JSON in UTF-8');
+}
+
+function notJson(): Refused {
+  return new Refused('bad-body', 'the body is not JSON in UTF-8');
 }
 
 /** Checks a body or query against its schema, or refuses naming the first path. */

@@ -15,12 +15,13 @@ import {
 } from '../../../shared/wire/messages.ts';
 import { checkpointText } from '../../../shared/wire/signing.ts';
 import { wireFloor, wireVersion } from '../../../shared/wire/version.ts';
-import { checkEntries } from '../checked.ts';
+import { checkEntries, readEntry } from '../checked.ts';
 import type { ServerContext } from '../context.ts';
 import { isPlainEntry } from '../envelope.ts';
 import { hashOf } from '../keys.ts';
+import { type ReadEntry, ReadPage, readPage } from '../page.ts';
 import type { StoredEntry } from '../stores/store.ts';
-import { readAs } from './body.ts';
+import { parseJsonBytes, readAs } from './body.ts';
 import { checkWire, requireTablet } from './proof.ts';
 import { Refused } from './refuse.ts';
 
@@ -39,7 +40,8 @@ export function addSyncRoutes(app: FastifyInstance, context: ServerContext): voi
     }),
   );
   app.post('/api/offer', (request) => offer(request, context));
-  app.post('/api/push', (request) => push(request, context));
+  const bodyReader = (bytes: Buffer) => readPage(bytes) ?? parseJsonBytes(bytes);
+  app.post('/api/push', { config: { bodyReader } }, (request) => push(request, context));
   app.get('/api/pull', (request, reply) => pull(request, reply, context));
   app.get('/api/live', (request, reply) => live(request, reply, context));
   app.get('/api/checkpoint', (request) => checkpoint(request, context));
@@ -88,8 +90,9 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
   };
 }
 
-/** The body itself goes on, not a schema's copy of it: the hash covers what was sent. */
-function readPush(body: unknown): { readonly sentMs: number; readonly entries: readonly Entry[] } {
+/** What the quick walk did not read goes the long way. The body itself goes on, not a schema's copy of it: the hash covers what was sent. */
+function readPush(body: unknown): { readonly sentMs: number; readonly entries: readonly ReadEntry[] } {
+  if (body instanceof ReadPage) return body;
   const { sentMs, entries } = (body ?? {}) as { readonly sentMs?: unknown; readonly entries?: unknown }; // looked at below
   const plain =
     Number.isSafeInteger(sentMs) &&
@@ -99,7 +102,8 @@ function readPush(body: unknown): { readonly sentMs: number; readonly entries: r
     entries.length <= pageEntries &&
     entries.every(isPlainEntry);
   if (!plain) readAs(pushSchema, body);
-  return body as { readonly sentMs: number; readonly entries: readonly Entry[] }; // checked either way
+  const push = body as { readonly sentMs: number; readonly entries: readonly Entry[] }; // checked either way
+  return { sentMs: push.sentMs, entries: push.entries.map(readEntry) };
 }
 
 /** Position of the newest snapshot, remembered per process: read once, then raised by each new one. */

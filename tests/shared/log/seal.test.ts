@@ -181,6 +181,13 @@ describe('`sealEntry()`', () => {
     for (const change of changes) expect(hashDraft({ ...draft, ...change })).not.toBe(sealed.hash);
   });
 
+  it('writes as JSON the very text that the hash covers, with hash and signature behind it', () => {
+    const sealed = sealEntry({ ...draft, payload: { slot: 'M1-F-014', lot: { b: [1], a: 'ü' } } });
+    const text = canonicalText(draftOf(sealed));
+    expect(JSON.stringify(sealed)).toBe(`${text.slice(0, -1)},"hash":"${sealed.hash}","sig":null}`);
+    expect(text).toContain('"payload":{"lot":{"a":"ü","b":[1]},"slot":"M1-F-014"}');
+  });
+
   it('drops what is not part of a draft', () => {
     const extra = { ...draft, note: 'x' } as EntryDraft;
     expect(sealEntry(extra)).toEqual(sealEntry(draft));

@@ -312,6 +312,14 @@ describe('a request', () => {
     expect(await codeOf(await send({ body: half }))).toBe('bad-entry');
   });
 
+  it('is taken in whatever order and with whatever blanks its keys are written', async () => {
+    const [entry] = makeChain({ tablet: 't1', epoch: 'older', count: 1, payload: () => ({ b: 1, a: 2 }) });
+    const { payload: _, v, ...rest } = await signed(entry as Entry);
+    const body = JSON.stringify({ entries: [{ v, payload: { b: 1, a: 2 }, ...rest }], sentMs: 1 }, null, 2);
+    const pushed = pushedSchema.parse(await (await send({ body })).json());
+    expect(pushed).toMatchObject({ acks: [{ epoch: 'older', seq: 1 }], faults: [] });
+  });
+
   it('dated ten minutes ahead is taken, and told', async () => {
     const [entry] = makeChain({ tablet: 't1', epoch: 'ahead', count: 1, atMs: Date.now() + 600_000 });
     const response = await send({ body: page([await signed(entry as Entry)]) });

@@ -83,7 +83,11 @@ function createSqliteStore(raw: Database.Database, db: Kysely<Tables>): Store {
       }),
     // A prepared statement: the rows of a page as one built query cost twice as much to write down as to run.
     insertEntries: async (_, rows) => {
-      for (const row of rows) insert.run(entryColumns.map((column) => row[column]));
+      const values: unknown[] = []; // one list for all rows: each is read at once
+      for (const row of rows) {
+        for (let at = 0; at < entryColumns.length; at += 1) values[at] = row[entryColumns[at] ?? 'pos'];
+        insert.run(values);
+      }
     },
     claimNonce: nonces,
     tell: async (signal) => {
