@@ -33,6 +33,17 @@ function bitCount(word: number): number {
   return Math.imul((x + (x >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
 }
 
+/** Bits set in two words together; cheaper than one after the other. */
+function bitCountOfTwo(low: number, high: number): number {
+  let x = low - ((low >>> 1) & 0x55555555);
+  let y = high - ((high >>> 1) & 0x55555555);
+  x = (x & 0x33333333) + ((x >>> 2) & 0x33333333);
+  y = (y & 0x33333333) + ((y >>> 2) & 0x33333333);
+  x += y;
+  x = (x & 0x0f0f0f0f) + ((x >>> 4) & 0x0f0f0f0f);
+  return Math.imul(x, 0x01010101) >>> 24;
+}
+
 function writeIn(model: OrderModel, keptBefore: Int32Array, sequence: Uint16Array, inAt: Int32Array): void {
   for (let place = 0; place < model.jobCount; place++) {
     const job = sequence[place]!;
@@ -88,14 +99,15 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
   const seenLowBefore = new Int32Array(n + 1);
   const seenHighBefore = new Int32Array(n + 1);
   // Parts that a job could keep at the very most, and their sum before each place of the base.
-  const most = bitsLow.map((word, job) => bitCount(word) + bitCount(bitsHigh[job]!));
+  const most = bitsLow.map((word, job) => bitCountOfTwo(word, bitsHigh[job]!));
   const mostBefore = new Int32Array(n + 1);
   // The base itself, and the units free beside each of its jobs.
   const held = new Uint16Array(n);
   const beside = new Int32Array(n);
   const total = model.partTotal;
   const freeBeside = Int32Array.from(model.freeBeside);
-  let work = 0;
+  // Places, looks back: in an array, since a plain variable that is no small whole number is a new object with every sum.
+  const done = new Float64Array(2);
 
   /** Whether all goes on from place k as in the base: no unit free there has been so since `to` or before. */
   function isBack(k: number, to: number, free: number, oldest: number): boolean {
@@ -120,7 +132,8 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
     for (let i = oldest, at = from * stride + oldest; i < from; i++, at++) since[i] = sinceBefore[at]!;
     for (let k = from; k < n; k++) {
       if (k > to + 1 && free === freeBefore[k]! && isBack(k, to, free, oldest)) {
-        work += k - from + looks * LOOK_WORK;
+        done[0]! += k - from;
+        done[1]! += looks;
         const gained = kept - keptBefore[k]!;
         if (save && gained !== 0) for (let i = k; i <= n; i++) keptBefore[i]! += gained;
         return save ? keptBefore[n]! : keptBefore[n]! + gained;
@@ -154,7 +167,7 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
       if (k > 0) {
         const foundLow = restLow & low[k - 1]!;
         const foundHigh = restHigh & high[k - 1]!;
-        kept += bitCount(foundLow) + bitCount(foundHigh);
+        kept += bitCountOfTwo(foundLow, foundHigh);
         restLow = (restLow ^ foundLow) & seenLow;
         restHigh = (restHigh ^ foundHigh) & seenHigh;
         for (let p = k - 2; p >= 0 && free > 0 && p + 1 >= oldest && (restLow | restHigh) !== 0; p--) {
@@ -164,7 +177,7 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
           if ((commonLow | commonHigh) === 0) continue;
           restLow ^= commonLow;
           restHigh ^= commonHigh;
-          let want = bitCount(commonLow) + bitCount(commonHigh);
+          let want = bitCountOfTwo(commonLow, commonHigh);
           let q = p + 1;
           while (want > 0 && q >= oldest) {
             const there = since[q]!;
@@ -187,7 +200,8 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
         }
         if (k > to) need = keptBefore[k + 1]! - mayLose;
         if (!save && kept + still < need) {
-          work += k - from + 1 + looks * LOOK_WORK;
+          done[0]! += k - from + 1;
+          done[1]! += looks;
           return -1;
         }
       }
@@ -213,7 +227,8 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
         if (free === 0) oldest = k + 1;
       }
     }
-    work += n - from + looks * LOOK_WORK;
+    done[0]! += n - from;
+    done[1]! += looks;
     if (save) keptBefore[n] = kept;
     return kept;
   }
@@ -232,7 +247,7 @@ function narrowCounter(model: OrderModel, bitsLow: Int32Array, bitsHigh: Int32Ar
       return kept < 0 ? limit + 1 : total - kept;
     },
     writeIn: (sequence, inAt) => writeIn(model, keptBefore, sequence, inAt),
-    work: () => work,
+    work: () => done[0]! + done[1]! * LOOK_WORK,
   };
 }
 

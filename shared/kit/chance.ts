@@ -7,10 +7,11 @@ export type Chance = () => number;
 
 /** Makes a source of numbers in [0, 1). `seed`: any integer; the same seed gives the same numbers. */
 export function seededChance(seed: number): Chance {
-  let state = seed >>> 0;
+  // In an array of its own: a plain variable above 2^31 would be a new object with every number drawn.
+  const state = Int32Array.of(seed);
   return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = state;
+    let mixed = (state[0]! + 0x6d2b79f5) | 0;
+    state[0] = mixed;
     mixed = Math.imul(mixed ^ (mixed >>> 15), mixed | 1);
     mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
     return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
