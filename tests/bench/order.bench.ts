@@ -9,6 +9,7 @@ import { orderJobs, startOrder, workOfSeconds } from '../../shared/changeover/or
 import { planOrder } from '../../shared/changeover/order-plan.ts';
 import type { OrderQuestion } from '../../shared/changeover/order-problem.ts';
 import { type Chance, chanceBelow, seededChance } from '../../shared/kit/chance.ts';
+import { median } from '../../shared/kit/median.ts';
 
 interface Instance {
   name: string;
@@ -64,7 +65,7 @@ function given(question: OrderQuestion): number {
 
 function published(seconds: number): void {
   console.log(`\nPublished sets, ${seconds} s: switches over best known (as given: the order of the file)`);
-  console.log('set              jobs  C   n  gap %  as given %  best  proven  cpu s  first ms');
+  console.log('set              jobs  C   n  gap %  as given %  best  proven  cpu s median  most  first ms');
   const rows = new Map<
     string,
     {
@@ -74,7 +75,7 @@ function published(seconds: number): void {
       given: number;
       hit: number;
       proven: number;
-      cpu: number;
+      cpu: number[];
       first: number;
       jobs: number;
     }
@@ -89,7 +90,7 @@ function published(seconds: number): void {
         given: 0,
         hit: 0,
         proven: 0,
-        cpu: 0,
+        cpu: [],
         first: 0,
         jobs: one.jobs,
       };
@@ -103,24 +104,29 @@ function published(seconds: number): void {
       row.given += given(question) - first;
       row.hit += found.changes - first <= one.bestKnown ? 1 : 0;
       row.proven += found.isProven ? 1 : 0;
-      row.cpu += found.seconds;
+      row.cpu.push(found.seconds);
       row.first = Math.max(row.first, firstAnswerMs(question));
     }
   }
   let gaps = 0;
   let large = 0;
+  const cpu: number[] = [];
   for (const [key, row] of rows) {
     const gap = 100 * (row.found / row.best - 1);
+    cpu.push(...row.cpu);
     if (row.jobs >= 30) {
       gaps += gap;
       large++;
     }
     const cells = [gap.toFixed(2).padStart(5), (100 * (row.given / row.best - 1)).toFixed(1).padStart(10)];
     console.log(
-      `${key}  ${String(row.n).padStart(2)}  ${cells.join('  ')}  ${String(row.hit).padStart(4)}  ${String(row.proven).padStart(6)}  ${(row.cpu / row.n).toFixed(2).padStart(5)}  ${row.first.toFixed(1).padStart(8)}`,
+      `${key}  ${String(row.n).padStart(2)}  ${cells.join('  ')}  ${String(row.hit).padStart(4)}  ${String(row.proven).padStart(6)}  ${(median(row.cpu) ?? 0).toFixed(2).padStart(12)}  ${Math.max(...row.cpu).toFixed(2)}  ${row.first.toFixed(1).padStart(8)}`,
     );
   }
   console.log(`mean gap over the ${large} sets of 30 and 40 jobs: ${(gaps / large).toFixed(3)} %`);
+  console.log(
+    `processor seconds of an answer: median ${(median(cpu) ?? 0).toFixed(2)}, most ${Math.max(...cpu).toFixed(2)}`,
+  );
 }
 
 /** A shift's jobs on a bank of 120 positions: common parts most jobs use, and parts of their own; widths 1-4. */
@@ -220,13 +226,13 @@ async function wide(seconds: number): Promise<void> {
   ];
   console.log(`\nWide feeders (1-4 positions), ${seconds} s: feeders put in`);
   console.log(
-    'set         n  proven  reached  we prove  worst over %  as given over %  over best known of the rest  most cpu s  first ms',
+    'set         n  proven  reached  we prove  worst over %  as given over %  over best known of the rest  median cpu s  most cpu s  first ms',
   );
   for (const [name, cases] of sets) {
     let reached = 0;
     let proved = 0;
     let worst = 0;
-    let cpu = 0;
+    const cpu: number[] = [];
     let first = 0;
     let asGiven = 0;
     let rest = 0;
@@ -241,11 +247,11 @@ async function wide(seconds: number): Promise<void> {
         worst = Math.max(worst, over);
         asGiven += (100 * (given(one.question) / one.best - 1)) / provenCases;
       } else rest += found.changes - one.best;
-      cpu = Math.max(cpu, found.seconds);
+      cpu.push(found.seconds);
       first = Math.max(first, firstAnswerMs(one.question));
     }
     console.log(
-      `${name.padEnd(10)} ${cases.length}  ${provenCases}  ${reached}  ${proved}  ${worst.toFixed(2)}  ${asGiven.toFixed(1)}  ${rest}  ${cpu.toFixed(2)}  ${first.toFixed(1)}`,
+      `${name.padEnd(10)} ${cases.length}  ${provenCases}  ${reached}  ${proved}  ${worst.toFixed(2)}  ${asGiven.toFixed(1)}  ${rest}  ${(median(cpu) ?? 0).toFixed(2)}  ${Math.max(...cpu).toFixed(2)}  ${first.toFixed(1)}`,
     );
   }
 }
