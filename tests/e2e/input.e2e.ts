@@ -234,3 +234,30 @@ describe('a code that is not what is wanted', () => {
     });
   });
 });
+
+describe('who works here', () => {
+  it('goes off the list only after the question, and not where nobody could add people afterwards', async () => {
+    await onTablet('BADGE-4401', async ({ page }) => {
+      await page.goto(`${demo.url}#/plant/people`);
+      await page.getByTestId('person-remove-BADGE-2201').click();
+      const dialog = page.locator('dialog[open]');
+      await dialog.getByText('BADGE-2201').waitFor();
+      await dialog.getByRole('button', { name: 'Cancel' }).click();
+      expect(await ownEntries(page, 'person.removed')).toEqual([]);
+      // Everybody who may add people goes, but the last one stays.
+      const leads = await page
+        .locator('[data-testid^="person-remove-BADGE-3"], [data-testid^="person-remove-BADGE-4"]')
+        .evaluateAll((all) => all.map((one) => one.getAttribute('data-testid') ?? ''));
+      const others = leads.filter((id) => !id.endsWith('BADGE-4401'));
+      for (const id of others) {
+        await page.getByTestId(id).click();
+        await page.getByTestId('person-remove-yes').click();
+        await dialog.waitFor({ state: 'detached' });
+      }
+      await page.getByTestId('person-remove-BADGE-4401').click();
+      expect(await page.getByTestId('person-remove-yes').getAttribute('aria-disabled')).toBe('true');
+      await dialog.getByText('Nobody else here may add people').waitFor();
+      expect(await ownEntries(page, 'person.removed')).toHaveLength(others.length);
+    });
+  });
+});

@@ -55,6 +55,11 @@ export const plantWords = area({
       save: 'Save',
       remove: 'Remove',
       removed: (name: string) => `${name} removed.`,
+      removeTitle: (name: string) => `Remove ${name}?`,
+      removeHelp: (badge: string) =>
+        `Badge ${badge} then signs nobody in, and the PIN no longer counts. What this person did stays in the log under this name.`,
+      removeSelf: 'This is you: you are signed out at once.',
+      removeLast: 'Nobody else here may add people. Give another person the role of lead or engineer first.',
       saved: (name: string) => `${name} saved.`,
       nameMissing: 'A name is needed.',
       badgeTaken: (name: string) => `That badge belongs to ${name}.`,
@@ -181,6 +186,12 @@ export const plantWords = area({
       save: 'Guardar',
       remove: 'Retirar',
       removed: (name) => `${name}: retirado.`,
+      removeTitle: (name) => `¿Retirar a ${name}?`,
+      removeHelp: (badge) =>
+        `La tarjeta ${badge} ya no identificará a nadie y el PIN dejará de valer. Lo que hizo esta persona sigue en el registro con su nombre.`,
+      removeSelf: 'Es usted: su sesión se cierra enseguida.',
+      removeLast:
+        'Nadie más puede añadir personas aquí. Dé antes a otra persona la función de jefe o ingeniero.',
       saved: (name) => `${name}: guardado.`,
       nameMissing: 'Hace falta un nombre.',
       badgeTaken: (name) => `Esa tarjeta es de ${name}.`,

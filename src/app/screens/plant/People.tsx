@@ -1,22 +1,25 @@
 // Who works here. The first engineer is added by whoever sets the tablet up; from then on a lead or engineer adds people.
 
 import { useLayoutEffect, useState } from 'preact/hooks';
+import { mayDo } from '../../../../shared/setup/may.ts';
 import type { Person } from '../../../../shared/setup/state.ts';
 import { type Role, roles } from '../../../../shared/setup/vocabulary.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { makePin } from '../../device/pin.ts';
+import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
+import { Dialog } from '../../ui/Dialog.tsx';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
 
 export function People() {
-  const app = useApp();
   const floor = useFloor();
   const words = say(plantWords).people;
   const shell = say(shellWords);
   const [editing, setEditing] = useState<Person | 'new' | null>(null);
+  const [going, setGoing] = useState<Person | null>(null);
   const people = [...floor.people.values()].sort((a, b) => a.name.localeCompare(b.name));
   return (
     <div class="stack">
@@ -45,24 +48,50 @@ export function People() {
             </span>
             <span class="row">
               <Button onPress={() => setEditing(person)}>{words.edit}</Button>
-              <Button
-                tone="stop"
-                onPress={() => {
-                  app.write([{ kind: 'person.removed', payload: { person: person.person } }]).then(
-                    () => {
-                      app.notice.value = { tone: 'plain', text: words.removed(person.name) };
-                    },
-                    () => undefined, // shown by the fault screen
-                  );
-                }}
-              >
+              <Button tone="stop" onPress={() => setGoing(person)} testId={`person-remove-${person.badge}`}>
                 {words.remove}
               </Button>
             </span>
           </div>
         ))}
       </div>
+      {going && <RemoveDialog person={going} onClose={() => setGoing(null)} />}
     </div>
+  );
+}
+
+/** True where nobody else could add people afterwards. */
+function isLastToAdd(person: Person, people: Iterable<Person>): boolean {
+  return (
+    mayDo('manage-people', person, true).may &&
+    ![...people].some((other) => other.person !== person.person && mayDo('manage-people', other, true).may)
+  );
+}
+
+/** Asks before a badge stops working: nothing here is undone by one tap. */
+function RemoveDialog({ person, onClose }: { readonly person: Person; readonly onClose: () => void }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(plantWords).people;
+  const remove = async () => {
+    await app.write([{ kind: 'person.removed', payload: { person: person.person } }]);
+    app.notice.value = { tone: 'plain', text: words.removed(person.name) };
+    onClose();
+  };
+  return (
+    <Dialog title={words.removeTitle(person.name)} onClose={onClose} tone="care">
+      <p>{words.removeHelp(person.badge)}</p>
+      {app.person.value?.person === person.person && <p>{words.removeSelf}</p>}
+      <AskFeet
+        tone="stop"
+        testId="person-remove-yes"
+        disabledReason={isLastToAdd(person, floor.people.values()) ? words.removeLast : null}
+        onYes={() => void remove().catch(() => undefined)} // shown by the fault screen
+        onNo={onClose}
+      >
+        {words.remove}
+      </AskFeet>
+    </Dialog>
   );
 }
 
