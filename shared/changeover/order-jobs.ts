@@ -50,10 +50,10 @@ export interface OrderAnswer extends OrderState {
 }
 
 /**
- * Places that a core evaluates in a second. Set on a core of its own; on a two-core machine with twice to three times as many busy
- * programs as cores the same work took 1.3 to 1.6 s of processor time.
+ * Places that a core evaluates in a second, set so that an answer keeps within it: on a two-core virtual machine the published sets of
+ * 30 and 40 jobs take 0.8 to 1.0 s of processor time.
  */
-const WORK_PER_SECOND = 18_000_000;
+const WORK_PER_SECOND = 13_000_000;
 /** Work of one node of the exact search, of one evaluation by area per part. */
 const NODE_WORK = 60;
 

@@ -198,7 +198,7 @@ const HOPELESS = 5;
 const SLACK = 2;
 /** A step that is refused at a glance, or after a closer look, costs about as much as so many places. */
 const GLANCE_WORK = 1.5;
-const CHUNK = 20_000;
+const CHUNK = 14_000;
 
 /** Anneals; yields the best so far every so often and whenever it got better. */
 export function* annealOrder(
