@@ -174,6 +174,8 @@ export const payloadSchemas = {
     /** Text with which every panel's own code begins; null where panels carry no code. */
     panelPrefix: orNull(short),
   }),
+  /** Slots whose reel must be spliced as soon as the run begins; it was begun all the same. Beside the start, which older tablets must read. */
+  'run.began-short': z.strictObject({ run: id, line: id, short: z.array(short).check(z.minLength(1)) }),
   'run.stopped': z.strictObject({ run: id, line: id, reason: z.enum(stopReasons), note: short }),
   'run.resumed': z.strictObject({ run: id, line: id }),
   'run.ended': z.strictObject({ run: id, line: id, panels: whole, note: short }),

@@ -228,6 +228,10 @@ describe('slots in turn, from the sheet to the line', () => {
       await page.getByTestId('panels-wanted').fill('900');
       await page.getByTestId('begins-short').waitFor();
       await page.getByTestId('run-start-yes').click();
+      // Begun all the same: the log says with what.
+      await expect
+        .poll(async () => (await ownEntries(page, 'run.began-short')).map(({ payload }) => payload['short']))
+        .toEqual([[one.slot]]);
 
       const said = (slot: string) => page.getByTestId(`row-${slot}`).textContent();
       await expect.poll(() => said(one.slot)).toContain(`then ${two.slot} feeds, no stop`);

@@ -43,6 +43,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   'run.started': started('run-1'),
   'run.stopped': { run: 'run-1', line: 'L1', reason: 'jam', note: '' },
   'run.resumed': { run: 'run-1', line: 'L1' },
+  'run.began-short': { run: 'run-1', line: 'L1', short: ['M1-F-001'] },
   'run.ended': { run: 'run-1', line: 'L1', panels: 5, note: '' },
   'panels.counted': counted('run-1', -1),
   'reel.verified': verified('M1-F-001', 'R-100', {

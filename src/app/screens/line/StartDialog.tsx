@@ -1,11 +1,12 @@
 // Starting a run: which setup, how many panels, the nominal pace until the line's own is seen.
 
 import { useState } from 'preact/hooks';
+import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
 import { setupProgress } from '../../../../shared/setup/progress.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';
-import { lastRunLike } from '../../outlook/begin.ts';
+import { beginsShort, lastRunLike } from '../../outlook/begin.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { lineWords } from '../../words/line.ts';
@@ -33,11 +34,15 @@ export function StartDialog({ line, onClose }: { readonly line: string; readonly
 
   async function start(): Promise<void> {
     if (!setup) return;
+    const run = newId();
+    const nowMs = app.clock.nowMs();
+    const calendar = lineCalendar(floor, line, nowMs);
+    const short = beginsShort(floor, line, { nowMs, calendar, planned }).map(({ slot }) => slot);
     await app.write([
       {
         kind: 'run.started',
         payload: {
-          run: newId(),
+          run,
           line,
           setup: setup.setup,
           product: setup.product,
@@ -46,6 +51,7 @@ export function StartDialog({ line, onClose }: { readonly line: string; readonly
           panelPrefix: prefix.trim() === '' ? null : prefix.trim(),
         },
       },
+      ...(short.length > 0 ? [{ kind: 'run.began-short' as const, payload: { run, line, short } }] : []),
     ]);
     onClose();
   }

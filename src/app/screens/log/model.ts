@@ -56,6 +56,7 @@ const told = [
   'name',
   'reason',
   'missing',
+  'short',
 ];
 
 /** What an entry says, as texts for the list; empty facts are left out. */
