@@ -2,25 +2,13 @@
 // and written anew. Only what a tablet writes today is read so, key by key in its order; null for anything else, which then goes
 // the long way: parsed, held against the wire's schema, written canonically. A property test holds both ways together.
 
-import type { ClockReading } from '../../shared/log/entry.ts';
 import { entryBytes, pageEntries } from '../../shared/wire/limits.ts';
 import { CanonicalReader } from './canonical-bytes.ts';
 import { isMoment } from './envelope.ts';
+import type { Checked } from './stores/store.ts';
 
-/** What is asked of an entry on its way into the log. */
-export interface ReadEntry {
-  readonly tablet: string;
-  readonly epoch: string;
-  readonly seq: number;
-  readonly prev: string;
-  readonly hash: string;
-  readonly sig: string | null;
-  readonly kind: string;
-  readonly hlc: ClockReading;
-  readonly atMs: number;
-  /** The RFC 8785 text that the hash covers. */
-  readonly body: string;
-}
+/** What is asked of an entry on its way into the log, before it is judged. */
+export type ReadEntry = Omit<Checked, 'aheadMs' | 'via' | 'fault'>;
 
 /** A page whose entries were read. */
 export class ReadPage {
