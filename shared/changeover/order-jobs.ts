@@ -17,7 +17,7 @@ import {
   type OrderQuestion,
   toJobOrder,
 } from './order-problem.ts';
-import { annealOrder, greedySequence, judgeFor, mixSequence } from './order-search.ts';
+import { type AnnealOptions, annealOrder, greedySequence, judgeFor, mixSequence } from './order-search.ts';
 
 /** How long and from which seed to search. */
 export interface OrderSearch {
@@ -62,6 +62,8 @@ export function workOfSeconds(seconds: number): number {
   return Math.max(1, Math.round(seconds * WORK_PER_SECOND));
 }
 
+type AnnealHow = Pick<AnnealOptions, 'hot' | 'cold' | 'slack'>;
+
 interface Best {
   sequence: Uint16Array;
   late: number;
@@ -96,8 +98,8 @@ function* searchModel(model: OrderModel, search: OrderSearch): Generator<OrderSt
     isProven: best.changes <= lowest && best.late === 0,
     lowest: Math.min(lowest, best.changes),
   });
-  function* anneal(budget: number, seed: number, start: Uint16Array, heat: { hot?: number; cold?: number }) {
-    const run = annealOrder(model, { seed, budget, floor: lowest, start, ...heat });
+  function* anneal(budget: number, seed: number, start: Uint16Array, how: AnnealHow) {
+    const run = annealOrder(model, { seed, budget, floor: lowest, start, ...how });
     for (let step = run.next(); ; step = run.next()) {
       const { sequence, lateMinutes, changes, share } = step.value;
       if (lateMinutes < best.late || (lateMinutes === best.late && changes < best.changes)) {
@@ -159,7 +161,9 @@ function* searchModel(model: OrderModel, search: OrderSearch): Generator<OrderSt
     const chance = seededChance(search.seed);
     for (let round = 0; round < rounds && (best.changes > lowest || best.late > 0); round++) {
       const from = round === 0 ? best.sequence : mixSequence(model, best.sequence, chance);
-      yield* anneal(rest / rounds, search.seed + 1 + round, from, isPlain ? {} : { hot: 1.5, cold: 0.2 });
+      // Two ways of giving up find different orders.
+      const how: AnnealHow = isPlain ? (round === 0 ? { slack: 0 } : {}) : { hot: 1.5, cold: 0.2 };
+      yield* anneal(rest / rounds, search.seed + 1 + round, from, how);
     }
   }
   if (!model.isUnit && !isTried) refineWide(model, best);

@@ -177,6 +177,8 @@ export interface AnnealOptions {
   readonly cold?: number;
   /** Loss of shared parts at which a step is looked at with probability 1 / e only. */
   readonly glance?: number;
+  /** With much room: feeders that a step may be behind before its counting is given up; what is behind there mostly stays behind. */
+  readonly slack?: number;
   /** Stop as soon as this many feeders are reached without lateness: it cannot be bettered. */
   readonly floor?: number;
   /** Where it starts. */
@@ -187,16 +189,16 @@ export interface AnnealOptions {
  * Temperatures, in feeders, where the machine holds up to half of all parts, and where it holds more: there an order needs few feeders
  * and most steps change nothing, so that a cooler search gets further (published sets of 30 jobs with
  * room for 25 of 40 parts: short rounds on the eight hard ones reached the best known 22 times in 96 against 11 in 88; whole answers of a
- * second, three seeds, were 7 feeders over it against 11 in one set and 7 against 6 in the other). `slack`: feeders that a step may be
- * behind at a place after it before its counting is given up. With much room what is behind stays behind (the four published orders of
- * 30 jobs that were missed: 6 times in 12 against 12).
+ * second, three seeds, were 7 feeders over it against 11 in one set and 7 against 6 in the other).
  */
-const TIGHT = { hot: 0.4, cold: 0.15, slack: 2 } as const;
-const ROOMY = { hot: 0.3, cold: 0.12, slack: 0 } as const;
+const TIGHT = { hot: 0.4, cold: 0.15 } as const;
+const ROOMY = { hot: 0.3, cold: 0.12 } as const;
 /** Loss of shared parts that a step may have before it is looked at with probability 1 / e only. */
 const GLANCE = 4;
 /** Feeders that a step may lose by a look at the jobs near its seams; each further one makes it e times less likely to be counted. */
 const HOPELESS = 5;
+/** Feeders that a step may be behind at a place after it before its counting is given up. */
+const SLACK = 2;
 /** A step that is refused at a glance, or after a closer look, costs about as much as so many places. */
 const GLANCE_WORK = 1.5;
 const CHUNK = 14_000;
@@ -218,6 +220,7 @@ export function* annealOrder(
   const isWhole = model.isUnit && !model.isTimed;
   // With much room feeders stay for long, and jobs a few places apart tell little.
   const isTight = isWhole && 2 * model.room <= model.partCount;
+  const slack = isTight ? SLACK : (options.slack ?? SLACK);
   const glance = options.glance ?? GLANCE;
   const heat = isWhole && !isTight ? ROOMY : TIGHT;
   const hot = options.hot ?? heat.hot;
@@ -260,7 +263,7 @@ export function* annealOrder(
     const from = isStraight ? first + step.from : places[step.from]!;
     const to = isStraight ? first + step.to : places[step.to]!;
     const limit = isHopeless ? 0 : energy - temperature * Math.log(chance() + 1e-12);
-    if (isHopeless || judge.count(trial, from, to, isWhole ? Math.floor(limit) : limit, heat.slack) > limit) {
+    if (isHopeless || judge.count(trial, from, to, isWhole ? Math.floor(limit) : limit, slack) > limit) {
       for (let place = from; place <= to; place++) trial[place] = current[place]!;
       continue;
     }
