@@ -64,6 +64,11 @@ export function workOfSeconds(seconds: number): number {
 
 type AnnealHow = Pick<AnnealOptions, 'hot' | 'cold' | 'slack'>;
 
+/** The rounds of a search, each from another start. Two ways of giving up find different orders. */
+const PLAIN_ROUNDS: readonly AnnealHow[] = [{ slack: 0 }, {}];
+/** The same with due times or wide feeders. */
+const OTHER_ROUNDS: readonly AnnealHow[] = Array.from({ length: 4 }, () => ({ hot: 1.5, cold: 0.2 }));
+
 interface Best {
   sequence: Uint16Array;
   late: number;
@@ -157,13 +162,12 @@ function* searchModel(model: OrderModel, search: OrderSearch): Generator<OrderSt
   }
   if (!isTried && (best.changes > lowest || best.late > 0)) {
     const rest = Math.max(0, search.budget - spent);
-    const rounds = isPlain ? 2 : 4;
+    const rounds = isPlain ? PLAIN_ROUNDS : OTHER_ROUNDS;
     const chance = seededChance(search.seed);
-    for (let round = 0; round < rounds && (best.changes > lowest || best.late > 0); round++) {
+    for (const [round, how] of rounds.entries()) {
+      if (best.changes <= lowest && best.late === 0) break;
       const from = round === 0 ? best.sequence : mixSequence(model, best.sequence, chance);
-      // Two ways of giving up find different orders.
-      const how: AnnealHow = isPlain ? (round === 0 ? { slack: 0 } : {}) : { hot: 1.5, cold: 0.2 };
-      yield* anneal(rest / rounds, search.seed + 1 + round, from, how);
+      yield* anneal(rest / rounds.length, search.seed + 1 + round, from, how);
     }
   }
   if (!model.isUnit && !isTried) refineWide(model, best);

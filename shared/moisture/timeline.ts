@@ -108,7 +108,8 @@ export function makeTimeline(
     ({ where, celsius, humidity }) => where === 'floor' && celsius !== null && humidity !== null,
   );
   const firstFloor = floors.length === 0 ? null : floors.reduce((a, b) => (b.fromMs < a.fromMs ? b : a));
-  const firstClimate = climateOf(firstFloor, usual ?? standardClimate);
+  const otherwise = usual ?? standardClimate;
+  const firstClimate = climateOf(firstFloor, otherwise);
   let climate = firstClimate;
   if (!firstFloor && usual === null) notes.push(floorLifeNote('standardClimate'));
   const pieces: Piece[] = [];
@@ -139,7 +140,7 @@ export function makeTimeline(
   return {
     pieces: joined,
     firstClimate,
-    climateFromNow: beginsNow ? climateOf(beginsNow, usual ?? standardClimate) : null,
+    climateFromNow: beginsNow ? climateOf(beginsNow, otherwise) : null,
     notes,
   };
 }

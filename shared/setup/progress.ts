@@ -42,44 +42,41 @@ function walkingOrder(setup: { readonly slots: readonly SetupSlot[] } | undefine
   return sorted;
 }
 
+/** Looks at slots of a line's setup, one by one: what is on them, and what they still need. */
+function slotLook(
+  state: FloorState,
+  line: string,
+  setup: string | null,
+): (wanted: SetupSlot) => SlotProgress {
+  const held = new Set<string | null>();
+  for (const { facts } of state.holds.values()) if (facts.line === line) held.add(facts.slot);
+  return (wanted) => {
+    const { slot } = wanted;
+    const loaded = state.slots.get(slotKey(line, slot)) ?? null;
+    return { slot, wanted, loaded, phase: phaseOf(wanted, loaded, { setup, held: held.has(slot) }) };
+  };
+}
+
 /** What one slot of the line's setup still needs; null where the setup does not use it. The same as in `setupProgress`. */
 export function slotPhase(state: FloorState, line: string, slot: string): SlotPhase | null {
   const setup = state.chosen.get(line) ?? null;
   const wanted = setup === null ? null : wantedOn(state, setup, slot);
-  if (!wanted) return null;
-  const held = [...state.holds.values()].some(({ facts }) => facts.line === line && facts.slot === slot);
-  return phaseOf(wanted, state.slots.get(slotKey(line, slot)) ?? null, { setup, held });
-}
-
-/** Slots of a line that wait for a lead. */
-function heldSlots(state: FloorState, line: string): ReadonlySet<string | null> {
-  const held = new Set<string | null>();
-  for (const { facts } of state.holds.values()) if (facts.line === line) held.add(facts.slot);
-  return held;
+  return wanted && slotLook(state, line, setup)(wanted).phase;
 }
 
 /** The first slot in walking order that still needs a reel; null where there is none. The same as `setupProgress(…).next`. */
 export function nextMissing(state: FloorState, line: string): string | null {
   const id = state.chosen.get(line) ?? null;
-  if (id === null) return null;
-  const held = heldSlots(state, line);
-  for (const wanted of walkingOrder(state.setups.get(id))) {
-    const loaded = state.slots.get(slotKey(line, wanted.slot)) ?? null;
-    if (phaseOf(wanted, loaded, { setup: id, held: held.has(wanted.slot) }) === 'missing') return wanted.slot;
-  }
-  return null;
+  const look = slotLook(state, line, id);
+  const order = walkingOrder(id === null ? undefined : state.setups.get(id));
+  return order.find((wanted) => look(wanted).phase === 'missing')?.slot ?? null;
 }
 
 /** Compares a line with the setup chosen for it. Cost: linear in slots, and their sorting. */
 export function setupProgress(state: FloorState, line: string): SetupProgress {
   const id = state.chosen.get(line) ?? null;
   const setup = id === null ? undefined : state.setups.get(id);
-  const held = heldSlots(state, line);
-  const slots = walkingOrder(setup).map((wanted): SlotProgress => {
-    const loaded = state.slots.get(slotKey(line, wanted.slot)) ?? null;
-    const phase = phaseOf(wanted, loaded, { setup: id, held: held.has(wanted.slot) });
-    return { slot: wanted.slot, wanted, loaded, phase };
-  });
+  const slots = walkingOrder(setup).map(slotLook(state, line, id));
   const unwanted = [...state.slots.values()]
     .filter((slot) => slot.line === line && (id === null || wantedOn(state, id, slot.slot) === null))
     .sort((a, b) => compareSlots(a.slot, b.slot));

@@ -152,22 +152,19 @@ describe('the climate of a line’s floor', () => {
       await enter('80', '70');
       await expect.poll(() => page.getByTestId('rules-wrong').textContent()).toContain('0 to 60 °C');
       expect(await ownEntries(page, 'line.climate-ruled')).toHaveLength(0);
+      const reckonsWith = async (entries: number, left: string, climate: string) => {
+        await expect.poll(() => ownEntries(page, 'line.climate-ruled')).toHaveLength(entries);
+        await goTo(page, 'stock');
+        await scan(page, label);
+        await expect.poll(() => life.textContent()).toContain(left);
+        await page.getByTestId('air-R-970002').click();
+        await expect.poll(() => page.getByTestId('air-climate').textContent()).toContain(climate);
+        await page.keyboard.press('Escape');
+      };
       await enter('30', '70');
-      await expect.poll(() => ownEntries(page, 'line.climate-ruled')).toHaveLength(1);
-      await goTo(page, 'stock');
-      await scan(page, label);
-      await expect.poll(() => life.textContent()).toContain('24 h 00 of floor life');
-      await page.getByTestId('air-R-970002').click();
-      await expect.poll(() => page.getByTestId('air-climate').textContent()).toContain('30 °C and 70 %');
-      await page.keyboard.press('Escape');
-
+      await reckonsWith(1, '24 h 00 of floor life', '30 °C and 70 %');
       await enter('38', '70');
-      await expect.poll(() => ownEntries(page, 'line.climate-ruled')).toHaveLength(2);
-      await goTo(page, 'stock');
-      await scan(page, label);
-      await expect.poll(() => life.textContent()).toContain('12 h 00 of floor life');
-      await page.getByTestId('air-R-970002').click();
-      await expect.poll(() => page.getByTestId('air-climate').textContent()).toContain('beyond the table');
+      await reckonsWith(2, '12 h 00 of floor life', 'beyond the table');
     });
   });
 });

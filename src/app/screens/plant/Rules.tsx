@@ -65,7 +65,7 @@ export function Rules() {
       {number('intakeMm', 'mm', words.intake, words.lengthHelp)}
       {number('lossPercent', '%', words.loss)}
       {number('labelPercent', '%', words.label, words.labelHelp)}
-      {number('floorCelsius', '°C', words.floorCelsius, climateHelp)}
+      {number('floorCelsius', '°C', words.floorCelsius)}
       {number('floorHumidity', '%', words.floorHumidity, climateHelp)}
       <WeeklyField label={words.shifts} rows={form.shifts} onChange={(shifts) => change({ shifts })} />
       <WeeklyField label={words.breaks} rows={form.breaks} onChange={(breaks) => change({ breaks })} />
