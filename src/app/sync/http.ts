@@ -205,10 +205,11 @@ async function packBody(wish: CallOptions): Promise<PackedBody> {
 
 /** Packs bytes. */
 export async function gzip(bytes: Uint8Array): Promise<Uint8Array> {
-  const stream = new Blob([bytes as Uint8Array<ArrayBuffer>])
-    .stream()
-    .pipeThrough(new CompressionStream('gzip'));
-  return new Uint8Array(await new Response(stream).arrayBuffer());
+  const { readable, writable } = new CompressionStream('gzip');
+  const writer = writable.getWriter();
+  const written = writer.write(bytes as Uint8Array<ArrayBuffer>).then(() => writer.close());
+  const [packed] = await Promise.all([new Response(readable).arrayBuffer(), written]);
+  return new Uint8Array(packed);
 }
 
 async function hexHash(bytes: Uint8Array): Promise<string> {

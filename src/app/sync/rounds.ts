@@ -46,7 +46,7 @@ export interface RoundParts {
 }
 
 /** Pages of one chain on their way at the same time: the server flushes those that wait together in one go. */
-const PAGES_AT_ONCE = 4;
+const PAGES_AT_ONCE = 8;
 /** Entries of the history written down in one go: the page gets its turn in between. */
 const HISTORY_AT_ONCE = 100;
 /** Heads in one offer. */
