@@ -54,6 +54,14 @@ export class CanonicalReader {
     return true;
   }
 
+  /** Over the same bytes as the `length` ones that begin at `from`. */
+  repeats(from: number, length: number): boolean {
+    const { bytes, at } = this;
+    for (let i = 0; i < length; i += 1) if (bytes[at + i] !== bytes[from + i]) return false;
+    this.at = at + length;
+    return true;
+  }
+
   /** Over a text's characters and its closing quote, from behind its opening one. */
   text(): boolean {
     const { bytes } = this;

@@ -3,13 +3,11 @@
 
 import { clockAhead, driftLimitMs } from '../../shared/log/clock.ts';
 import { type Entry, entryId, entrySchema } from '../../shared/log/entry.ts';
-import type { EntryFault } from '../../shared/wire/codes.ts';
 import { entryBytes } from '../../shared/wire/limits.ts';
+import { ArrivedEntry } from './arrived.ts';
 import { draftText } from './canonical.ts';
 import { Refused } from './http/refuse.ts';
-import { hashOf } from './keys.ts';
-import type { ReadEntry } from './page.ts';
-import { type SignatureQueue, signatureFault } from './signatures.ts';
+import { type SignatureWalk, signatureFault } from './signatures.ts';
 import type { Checked, Store } from './stores/store.ts';
 
 /** Who brings the entries, and when. */
@@ -21,15 +19,15 @@ export interface Carrier {
 
 export interface CheckParts {
   readonly store: Pick<Store, 'tabletKeys'>;
-  readonly signatures: SignatureQueue;
+  readonly signatures: Pick<SignatureWalk, 'proved'>;
 }
 
 /**
  * Checks a page whose entries were read. Of a run of entries that follow each other by hash, the last
- * signature is checked before the answer: through the hashes it vouches for all before it. The others are checked after.
+ * signature is checked before the answer: through the hashes it vouches for all before it. The others are checked once they are in the log.
  */
 export async function checkEntries(
-  entries: readonly ReadEntry[],
+  entries: readonly ArrivedEntry[],
   carrier: Carrier,
   parts: CheckParts,
 ): Promise<readonly Checked[]> {
@@ -37,18 +35,14 @@ export async function checkEntries(
   for (const { tablet } of entries) {
     if (!keys.has(tablet)) keys.set(tablet, await keysOf(tablet, carrier, parts.store));
   }
-  const checked = entries.map((entry) => toChecked(entry, carrier));
-  for (let end = checked.length - 1; end >= 0; ) {
-    const from = runStart(checked, end);
-    const run = checked.slice(from, end + 1);
-    const faults = await runFaults(run, keys.get(run[0]?.tablet ?? '') ?? [], parts.signatures);
-    faults.forEach((fault, at) => {
-      const one = checked[from + at];
-      if (one && fault) checked[from + at] = { ...one, fault };
-    });
+  for (const entry of entries) judge(entry, carrier);
+  for (let end = entries.length - 1; end >= 0; ) {
+    const from = runStart(entries, end);
+    const run = entries.slice(from, end + 1);
+    await judgeSignatures(run, keys.get(run[0]?.tablet ?? '') ?? [], parts);
     end = from - 1;
   }
-  return checked;
+  return entries;
 }
 
 /** Every key of the tablet: old entries of one that lost its key since are signed with a key that it had before. */
@@ -62,10 +56,10 @@ async function keysOf(
 }
 
 /** Where the run that ends at `end` begins: each entry names the hash of the one before it, and holds its own. */
-function runStart(checked: readonly Checked[], end: number): number {
+function runStart(entries: readonly Checked[], end: number): number {
   let from = end;
   for (; from > 0; from -= 1) {
-    const [before, after] = [checked[from - 1], checked[from]];
+    const [before, after] = [entries[from - 1], entries[from]];
     if (!before || !after || before.fault || after.fault || after.prev !== before.hash) break;
     if (before.tablet !== after.tablet || before.epoch !== after.epoch || before.sig === null) break;
   }
@@ -73,50 +67,40 @@ function runStart(checked: readonly Checked[], end: number): number {
 }
 
 /** An entry of a tablet never enrolled here can only be vouched for by the tablet that brings it: `via` names that one. */
-async function runFaults(
-  run: readonly Checked[],
+async function judgeSignatures(
+  run: readonly ArrivedEntry[],
   keys: readonly string[],
-  signatures: SignatureQueue,
-): Promise<readonly (EntryFault | null)[]> {
+  { signatures }: CheckParts,
+): Promise<void> {
   const last = run.at(-1);
-  if (!last || keys.length === 0) return [];
-  const lastFault = last.fault ?? (await signatureFault(last, keys));
-  if (lastFault === null) {
-    signatures.add(run.slice(0, -1), keys);
-    return [];
+  if (!last || keys.length === 0) return;
+  last.fault ??= await signatureFault(last, keys);
+  if (last.fault === null) {
+    signatures.proved(last.hash);
+    return;
   }
   // The end does not vouch for the rest: each for itself.
-  const others = run.slice(0, -1).map((entry) => entry.fault ?? signatureFault(entry, keys));
-  return [...(await Promise.all(others)), lastFault];
+  await Promise.all(
+    run.map(async (entry) => {
+      entry.fault ??= await signatureFault(entry, keys);
+    }),
+  );
 }
 
-function toChecked(entry: ReadEntry, carrier: Carrier): Checked {
-  const { tablet, epoch, seq, prev, hash, sig, kind, hlc, atMs, body } = entry;
-  return {
-    tablet,
-    epoch,
-    seq,
-    prev,
-    hash,
-    sig,
-    kind,
-    hlc,
-    atMs,
-    body,
-    aheadMs: aheadMs(entry, carrier.nowMs),
-    via: tablet === carrier.tablet ? null : carrier.tablet,
-    fault: hashOf(body) === hash ? null : 'hash-differs',
-  };
+function judge(entry: ArrivedEntry, carrier: Carrier): void {
+  entry.aheadMs = aheadMs(entry, carrier.nowMs);
+  entry.via = entry.tablet === carrier.tablet ? null : carrier.tablet;
+  entry.fault = entry.bodyHash() === entry.hash ? null : 'hash-differs';
 }
 
 /** Reads an entry that has passed the wire's schema. */
-export function readEntry(entry: Entry): ReadEntry {
-  const { tablet, epoch, seq, prev, hash, sig, kind, hlc } = entry;
-  const atMs = Date.parse(entry.at);
-  return { tablet, epoch, seq, prev, hash, sig, kind, hlc, atMs, body: readBody(entry) };
+export function readEntry(entry: Entry): ArrivedEntry {
+  const bytes = readBody(entry);
+  const place = { bytes, from: 0, end: bytes.length, isAscii: false };
+  return new ArrivedEntry({ ...entry, atMs: Date.parse(entry.at) }, place);
 }
 
-function readBody(entry: Entry): string {
+function readBody(entry: Entry): Buffer {
   let body: string;
   try {
     body = draftText(entry);
@@ -124,13 +108,12 @@ function readBody(entry: Entry): string {
     // A lone surrogate or too deep a nesting: the app writes neither.
     throw new Refused('bad-entry', `${entryId(entry)}: ${(error as Error).message}`, { id: entryId(entry) });
   }
-  if (Buffer.byteLength(body) > entryBytes) {
-    throw new Refused('bad-entry', `${entryId(entry)}: over ${entryBytes} bytes`, { id: entryId(entry) });
-  }
-  return body;
+  const bytes = Buffer.from(body);
+  if (bytes.length <= entryBytes) return bytes;
+  throw new Refused('bad-entry', `${entryId(entry)}: over ${entryBytes} bytes`, { id: entryId(entry) });
 }
 
-function aheadMs(entry: ReadEntry, nowMs: number): number {
+function aheadMs(entry: ArrivedEntry, nowMs: number): number {
   const ahead = clockAhead(entry.hlc, nowMs);
   return ahead > driftLimitMs ? ahead : 0;
 }

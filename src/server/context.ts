@@ -7,7 +7,7 @@ import type { Metrics } from './metrics.ts';
 import type { PeopleBook } from './people/book.ts';
 import type { SeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
-import type { SignatureQueue } from './signatures.ts';
+import type { SignatureWalk } from './signatures.ts';
 import type { Store } from './stores/store.ts';
 import type { TraceDesk } from './trace/desk.ts';
 
@@ -15,7 +15,7 @@ export interface ServerContext {
   readonly settings: ServerSettings;
   readonly store: Store;
   readonly appender: Appender;
-  readonly signatures: SignatureQueue;
+  readonly signatures: SignatureWalk;
   readonly seen: SeenBook;
   readonly live: LiveHub;
   readonly key: ServerKey;

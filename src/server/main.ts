@@ -15,7 +15,7 @@ import { createMetrics } from './metrics.ts';
 import { createPeopleBook } from './people/book.ts';
 import { createSeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
-import { createSignatureQueue } from './signatures.ts';
+import { createSignatureWalk } from './signatures.ts';
 import { openStore } from './stores/open.ts';
 import { lockFolder } from './stores/sqlite/lock.ts';
 import type { Store } from './stores/store.ts';
@@ -141,19 +141,20 @@ async function createContext(
   const live = createLiveHub({ store, serverEpoch, start: await store.head(), onFault });
   const certificateEndsMs = () => certificate?.endsMs() ?? null;
   const metrics = createMetrics({ listeners: live.count, certificateEndsMs });
+  const signatures = createSignatureWalk({
+    store,
+    onFault,
+    onDiffers: ({ tablet, epoch, seq }) => {
+      metrics.aside.inc({ fault: 'signature-differs' });
+      const id = `${tablet}/${epoch}/${seq}`;
+      onFault(new Error(`the signature of ${id} does not hold, though the chain's later ones do`));
+    },
+  });
   return {
     settings,
     store,
     metrics,
-    signatures: createSignatureQueue((entry) => {
-      metrics.aside.inc({ fault: 'signature-differs' });
-      const { tablet, epoch, seq } = entry;
-      onFault(
-        new Error(
-          `the signature of ${tablet}/${epoch}/${seq} does not hold, though the chain's later ones do`,
-        ),
-      );
-    }),
+    signatures,
     appender: createAppender(store, nowMs),
     seen: createSeenBook(store, onFault),
     live,

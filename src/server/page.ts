@@ -3,19 +3,16 @@
 // the long way: parsed, held against the wire's schema, written canonically. A property test holds both ways together.
 
 import { entryBytes, pageEntries } from '../../shared/wire/limits.ts';
+import { ArrivedEntry, type TextPlace } from './arrived.ts';
 import { CanonicalReader } from './canonical-bytes.ts';
 import { isMoment } from './envelope.ts';
-import type { Checked } from './stores/store.ts';
-
-/** What is asked of an entry on its way into the log, before it is judged. */
-export type ReadEntry = Omit<Checked, 'aheadMs' | 'via' | 'fault'>;
 
 /** A page whose entries were read. */
 export class ReadPage {
   readonly sentMs: number;
-  readonly entries: readonly ReadEntry[];
+  readonly entries: readonly ArrivedEntry[];
 
-  constructor(sentMs: number, entries: readonly ReadEntry[]) {
+  constructor(sentMs: number, entries: readonly ArrivedEntry[]) {
     this.sentMs = sentMs;
     this.entries = entries;
   }
@@ -49,57 +46,100 @@ const words = {
   close: Buffer.from('}'),
 };
 
-/** Reads a page of a push; null where the long way has to. `bytes` are known to be UTF-8, and are as before afterwards. */
+/** A text that repeats from entry to entry is made once: as long as the same bytes come again, the last one is handed out. */
+class Repeated {
+  private readonly read: (reader: CanonicalReader) => string | null;
+  private from = 0;
+  private length = 0;
+  private text: string | null = null;
+
+  constructor(read: (reader: CanonicalReader) => string | null) {
+    this.read = read;
+  }
+
+  /** The text at the reader's place; null where it is none. */
+  take(reader: CanonicalReader): string | null {
+    if (this.text !== null && reader.repeats(this.from, this.length)) return this.text;
+    this.from = reader.at;
+    this.text = this.read(reader);
+    this.length = reader.at - this.from;
+    return this.text;
+  }
+}
+
+/** What repeats within a page. */
+interface Repeats {
+  readonly tablet: Repeated;
+  readonly epoch: Repeated;
+  readonly kind: Repeated;
+  /** An entry's hash is the next one's `prev`. */
+  readonly hash: Repeated;
+}
+
+/**
+ * Reads a page of a push; null where the long way has to. `bytes` are known to be UTF-8. Where it answers null they are as
+ * before; else they belong to the page, whose entries have their texts in them.
+ */
 export function readPage(bytes: Buffer): ReadPage | null {
   const reader = new CanonicalReader(bytes);
   if (!reader.literal(words.sent) || !reader.wholeNumber()) return null;
   const sentMs = reader.whole;
   if (!reader.literal(words.entries)) return null;
-  const entries: ReadEntry[] = [];
+  const entries: ArrivedEntry[] = [];
+  const ends: number[] = [];
+  const repeats: Repeats = {
+    tablet: new Repeated(readName),
+    epoch: new Repeated(readName),
+    kind: new Repeated(readName),
+    hash: new Repeated(readHash),
+  };
   do {
-    const entry = readEntry(reader);
+    const entry = readEntry(reader, repeats, ends);
     if (!entry || entries.length === pageEntries) return null;
     entries.push(entry);
   } while (reader.literal(words.comma));
   if (!reader.literal(words.end) || reader.at !== bytes.length) return null;
+  for (const end of ends) bytes[end] = CLOSE;
   return new ReadPage(sentMs, entries);
 }
 
-function readEntry(reader: CanonicalReader): ReadEntry | null {
+/** Reads one entry; `ends` takes in where its draft's closing brace belongs, over the comma before its hash. */
+function readEntry(reader: CanonicalReader, repeats: Repeats, ends: number[]): ArrivedEntry | null {
   const from = reader.at;
   reader.seen = 0;
   if (!reader.literal(words.at)) return null;
   const at = readText(reader, NAME_LONGEST);
   if (at === null || !isMoment(at) || !reader.literal(words.epoch)) return null;
-  const epoch = readName(reader);
+  const epoch = repeats.epoch.take(reader);
   if (epoch === null || !reader.literal(words.ms) || !reader.wholeNumber()) return null;
   const ms = reader.whole;
   if (!reader.literal(words.n) || !reader.wholeNumber()) return null;
   const n = reader.whole;
-  const kind = reader.literal(words.kind) ? readName(reader) : null;
+  const kind = reader.literal(words.kind) ? repeats.kind.take(reader) : null;
   if (kind === null || !reader.literal(words.payload) || !reader.object()) return null;
-  const prev = reader.literal(words.prev) ? readHash(reader) : null;
+  const prev = reader.literal(words.prev) ? repeats.hash.take(reader) : null;
   if (prev === null || !reader.literal(words.seq) || !reader.wholeNumber()) return null;
   const seq = reader.whole;
-  const tablet = seq >= 1 && reader.literal(words.tablet) ? readName(reader) : null;
+  const tablet = seq >= 1 && reader.literal(words.tablet) ? repeats.tablet.take(reader) : null;
   if (tablet === null || !reader.literal(words.who) || !passWho(reader)) return null;
-  const body = cutBody(reader, from);
-  const hash = body !== null && reader.literal(words.hash) ? readHash(reader) : null;
-  if (body === null || hash === null || !reader.literal(words.sig)) return null;
+  const place = textPlace(reader, from);
+  const hash = place !== null && reader.literal(words.hash) ? repeats.hash.take(reader) : null;
+  if (place === null || hash === null || !reader.literal(words.sig)) return null;
   const sig = reader.literal(words.null) ? null : readSig(reader);
   if (sig === undefined || !reader.literal(words.close)) return null;
-  return { tablet, epoch, seq, prev, hash, sig, kind, hlc: { ms, n }, atMs: Date.parse(at), body };
+  ends.push(place.end - 1);
+  return new ArrivedEntry(
+    { tablet, epoch, seq, prev, hash, sig, kind, hlc: { ms, n }, atMs: Date.parse(at) },
+    place,
+  );
 }
 
-/** The draft's text: what stands before the comma here, closed. */
-function cutBody(reader: CanonicalReader, from: number): string | null {
+/** The draft's text: what stands before the comma here, with a brace for it. */
+function textPlace(reader: CanonicalReader, from: number): TextPlace | null {
   const { bytes, at, seen } = reader;
   if (bytes[at] !== COMMA || at + 1 - from > entryBytes) return null;
-  bytes[at] = CLOSE;
-  const body = seen < 0x80 ? bytes.toString('latin1', from, at + 1) : bytes.toString('utf8', from, at + 1);
-  bytes[at] = COMMA;
   reader.at = at + 1;
-  return body;
+  return { bytes, from, end: at + 1, isAscii: seen < 0x80 };
 }
 
 /** A text of 1 to `longest` ASCII characters without escapes. */

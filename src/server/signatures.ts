@@ -1,10 +1,11 @@
-// Signatures of entries: one at a time before an answer, and a queue for those that a later one in the chain already vouches
-// for. The queue works when nothing else asks, so that a backlog is taken in at the speed of the disk.
+// Signatures of entries: one at a time before an answer, and afterwards those that a later one in the chain already vouches
+// for. The second is a walk along the log itself, from where it last came to, so that a backlog is taken in at the speed of the
+// disk, nothing waits in memory, and a stop forgets nothing.
 
 import type { EntryFault } from '../../shared/wire/codes.ts';
 import { entryText } from '../../shared/wire/signing.ts';
 import { signatureHolds } from './keys.ts';
-import type { Checked } from './stores/store.ts';
+import type { Checked, SignedEntry, Store } from './stores/store.ts';
 
 /** What is wrong with an entry's signature by any of the tablet's keys. */
 export async function signatureFault(
@@ -16,89 +17,111 @@ export async function signatureFault(
   return 'signature-differs';
 }
 
-/** Entries of one chain that wait. As one text: tens of thousands of small objects would be moved about by the engine until then. */
-interface WaitingRun {
-  readonly tablet: string;
-  readonly epoch: string;
-  readonly keys: readonly string[];
-  readonly count: number;
-  /** JSON of number, hash and signature of each in turn. */
-  readonly text: string;
-}
-
-export interface SignatureQueue {
-  /** Takes in entries of one chain. */
-  readonly add: (entries: readonly Checked[], keys: readonly string[]) => void;
-  /** How many wait. */
-  readonly length: () => number;
-  /** Resolves when all that wait were checked. */
+/** The walk along the log. */
+export interface SignatureWalk {
+  /** Something was appended: the walk goes on when nothing more has come for a while. */
+  readonly look: () => void;
+  /** The signature over this hash was found to hold before its answer: the walk need not check it again. */
+  readonly proved: (hash: string) => void;
+  /** Resolves when the walk has come to the log's end. */
   readonly drained: () => Promise<void>;
-  /** Forgets the rest: it can be checked at any time from the log itself. */
-  readonly stop: () => void;
+  readonly stop: () => Promise<void>;
 }
 
-/** The queue begins this long after entries were last added, ms. */
+export interface WalkParts {
+  readonly store: Pick<Store, 'signedPage' | 'tabletKeys' | 'readMeta' | 'writeMeta'>;
+  /** Told of each signature that does not hold. */
+  readonly onDiffers: (entry: SignedEntry) => void;
+  readonly onFault: (error: Error) => void;
+}
+
+/** The walk goes on when nothing has come for so long, ms, or after so long at the latest. */
 const IDLE_MS = 500;
-/** Beyond this many the oldest are forgotten: memory matters more than checking early what the log keeps anyway. */
-const MOST = 200_000;
+const LATEST_MS = 10_000;
+const ROWS_AT_ONCE = 200;
+/** Entries after which the walk's place is kept: what was checked since is checked again after a stop. */
+const KEEP_EVERY = 2_000;
+/** Hashes of proved signatures remembered; some seconds of a busy plant. */
+const PROVED_KEPT = 20_000;
+/** Name of the kept place: the position up to which every signature was checked. */
+const PLACE = 'signatures_to';
 
-/** Makes the queue; `onFault` is told of each signature that does not hold. */
-export function createSignatureQueue(
-  onFault: (entry: Pick<Checked, 'tablet' | 'epoch' | 'seq'>) => void,
-): SignatureQueue {
-  let waiting: WaitingRun[] = [];
-  let count = 0;
+/** Starts the walk; what an earlier process left is gone on with. */
+export function createSignatureWalk({ store, onDiffers, onFault }: WalkParts): SignatureWalk {
+  const proved = new Set<string>();
   let timer: NodeJS.Timeout | null = null;
+  let firstMs: number | null = null;
   let running: Promise<void> | null = null;
-  let stopped = false;
+  let wanted = false;
+  let isStopped = false;
 
-  const check = async ({ tablet, epoch, keys, text }: WaitingRun) => {
-    const facts = JSON.parse(text) as readonly (number | string | null)[]; // written by `add`
-    for (let at = facts.length - 3; at >= 0 && !stopped; at -= 3) {
-      const [seq, hash, sig] = facts.slice(at, at + 3) as [number, string, string | null]; // as above
-      count -= 1;
-      if ((await signatureFault({ hash, sig }, keys)) !== null) onFault({ tablet, epoch, seq });
+  const check = async (entry: SignedEntry, keys: readonly string[]) => {
+    // Without a key of its tablet, or written before there was one: the chain alone vouches for it.
+    if (proved.delete(entry.hash) || keys.length === 0 || entry.sig === null) return;
+    if ((await signatureFault(entry, keys)) !== null) onDiffers(entry);
+  };
+  const walk = async () => {
+    const keys = new Map<string, readonly string[]>();
+    let pos = Number((await store.readMeta(PLACE)) ?? 0);
+    let kept = pos;
+    const keep = async () => {
+      if (pos > kept) await store.writeMeta(PLACE, String(pos));
+      kept = pos;
+    };
+    while (!isStopped) {
+      const rows = await store.signedPage(pos, ROWS_AT_ONCE);
+      for (const row of rows) {
+        if (isStopped) return;
+        const known = keys.get(row.tablet) ?? (await store.tabletKeys(row.tablet));
+        keys.set(row.tablet, known);
+        await check(row, known);
+        pos = row.pos;
+      }
+      const isEnd = rows.length < ROWS_AT_ONCE;
+      if (isEnd || pos - kept >= KEEP_EVERY) await keep();
+      if (isEnd) return;
     }
   };
-  const run = async () => {
-    for (let next = waiting.pop(); next && !stopped; next = waiting.pop()) await check(next);
+  const go = async () => {
+    try {
+      do {
+        wanted = false;
+        await walk();
+      } while (wanted && !isStopped);
+    } catch (error) {
+      onFault(error as Error); // the store's: the next look begins where the walk was kept
+    }
     running = null;
   };
-  const forgetOldest = () => {
-    let from = 0;
-    for (; count > MOST / 2; from += 1) count -= waiting[from]?.count ?? count;
-    waiting = waiting.slice(from);
-  };
   const begin = () => {
+    if (timer) clearTimeout(timer);
     timer = null;
-    running ??= run();
+    firstMs = null;
+    if (isStopped) return;
+    wanted = true;
+    running ??= go();
   };
+  const look = () => {
+    if (isStopped) return;
+    firstMs ??= performance.now();
+    if (timer && performance.now() - firstMs < LATEST_MS) timer.refresh();
+    timer ??= setTimeout(begin, IDLE_MS).unref();
+  };
+  look();
   return {
-    add: (entries, keys) => {
-      const [first] = entries;
-      if (stopped || !first) return;
-      const { tablet, epoch } = first;
-      const text = JSON.stringify(entries.flatMap(({ seq, hash, sig }) => [seq, hash, sig]));
-      waiting.push({ tablet, epoch, keys, count: entries.length, text });
-      count += entries.length;
-      if (count > MOST) forgetOldest();
-      if (timer) timer.refresh();
-      else {
-        timer = setTimeout(begin, IDLE_MS);
-        timer.unref();
-      }
+    look,
+    proved: (hash) => {
+      if (proved.size >= PROVED_KEPT) proved.clear();
+      proved.add(hash);
     },
-    length: () => count,
     drained: async () => {
-      if (timer) clearTimeout(timer);
       begin();
       while (running) await running;
     },
-    stop: () => {
-      stopped = true;
+    stop: async () => {
+      isStopped = true;
       if (timer) clearTimeout(timer);
-      waiting = [];
-      count = 0;
+      await running;
     },
   };
 }

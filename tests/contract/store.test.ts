@@ -332,6 +332,8 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s', (dialect) => {
   it('`keepMeta()` keeps the first value, and the server epoch stays', async () => {
     expect(await store.keepMeta('k', 'one')).toBe('one');
     expect(await store.keepMeta('k', 'two')).toBe('one');
+    await store.writeMeta('k', 'three');
+    expect(await store.readMeta('k')).toBe('three');
     const epoch = await store.serverEpoch();
     await store.close();
     store = await openStore({ folder: folder.path, database, nowMs });

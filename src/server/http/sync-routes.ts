@@ -15,11 +15,12 @@ import {
 } from '../../../shared/wire/messages.ts';
 import { checkpointText } from '../../../shared/wire/signing.ts';
 import { wireFloor, wireVersion } from '../../../shared/wire/version.ts';
+import type { ArrivedEntry } from '../arrived.ts';
 import { checkEntries, readEntry } from '../checked.ts';
 import type { ServerContext } from '../context.ts';
 import { isPlainEntry } from '../envelope.ts';
 import { hashOf } from '../keys.ts';
-import { type ReadEntry, ReadPage, readPage } from '../page.ts';
+import { ReadPage, readPage } from '../page.ts';
 import type { StoredEntry } from '../stores/store.ts';
 import { parseJsonBytes, readAs } from './body.ts';
 import { checkWire, requireTablet } from './proof.ts';
@@ -70,6 +71,7 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
   const appended = await context.appender.append(tablet.tablet, checked);
   done();
   metrics.entries.inc(appended.added);
+  context.signatures.look();
   for (const { id, fault } of appended.faults) {
     metrics.aside.inc({ fault });
     request.log.warn({ entry: id, fault, tablet: tablet.tablet }, 'entry kept aside');
@@ -91,7 +93,7 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
 }
 
 /** What the quick walk did not read goes the long way. The body itself goes on, not a schema's copy of it: the hash covers what was sent. */
-function readPush(body: unknown): { readonly sentMs: number; readonly entries: readonly ReadEntry[] } {
+function readPush(body: unknown): { readonly sentMs: number; readonly entries: readonly ArrivedEntry[] } {
   if (body instanceof ReadPage) return body;
   const { sentMs, entries } = (body ?? {}) as { readonly sentMs?: unknown; readonly entries?: unknown }; // looked at below
   const plain =

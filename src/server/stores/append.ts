@@ -6,7 +6,7 @@ import type { Transaction } from 'kysely';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import type { Mark } from '../../../shared/wire/messages.ts';
 import type { Appended, Checked, LogHead } from './store.ts';
-import type { EntriesTable, Tables } from './tables.ts';
+import type { Tables } from './tables.ts';
 
 /** Running hash before the first entry. */
 export const firstRoot = '0'.repeat(64);
@@ -45,8 +45,19 @@ export async function readHead(db: Pick<Transaction<Tables>, 'selectFrom'>): Pro
   return row ?? { pos: 0, root: firstRoot };
 }
 
-/** Adds rows to the log's table, in the way that is fastest on a database. */
-export type InsertEntries = (tx: Transaction<Tables>, rows: readonly EntriesTable[]) => Promise<void>;
+/** An entry with its place in the log. */
+export interface Placed {
+  readonly entry: Checked;
+  readonly pos: number;
+  readonly root: string;
+}
+
+/** Adds entries to the log's table, in the way that is fastest on a database. */
+export type InsertEntries = (
+  tx: Transaction<Tables>,
+  placed: readonly Placed[],
+  receivedMs: number,
+) => Promise<void>;
 
 /** Appends all batches; the caller holds the append lock and commits. */
 export async function appendBatches(
@@ -56,21 +67,23 @@ export async function appendBatches(
 ): Promise<readonly Appended[]> {
   const chains = await loadChains(tx, batches);
   let { pos, root } = await readHead(tx);
-  const rows: EntriesTable[] = [];
+  const placed: Placed[] = [];
   const asides: Tables['aside'][] = [];
   const results: Omit<Appended, 'head'>[] = [];
   for (const { sender, entries } of batches) {
     const faults: { id: string; fault: EntryFault }[] = [];
     const touched = new Set<Chain>();
     let added = 0;
+    let chain: Chain | null = null;
     for (const entry of entries) {
-      const chain = chainOf(chains, entry);
+      // Mostly all are of one chain.
+      if (chain === null || !isOf(chain, entry)) chain = chainOf(chains, entry);
       touched.add(chain);
       const verdict = judge(chain, entry);
       if (verdict === 'next') {
         pos += 1;
         root = nextRoot(root, entry.hash);
-        rows.push(toRow(entry, { pos, root, nowMs }));
+        placed.push({ entry, pos, root });
         chain.seq = entry.seq;
         chain.hash = entry.hash;
         chain.held.set(entry.seq, entry.hash);
@@ -85,7 +98,7 @@ export async function appendBatches(
     }
     results.push({ acks: [...touched].map(toMark), faults, added });
   }
-  await insertEntries(tx, rows);
+  await insertEntries(tx, placed, nowMs);
   await writeAll(tx, { asides, chains: [...chains.values()].filter((chain) => chain.moved) });
   return results.map((result) => ({ ...result, head: { pos, root } }));
 }
@@ -99,17 +112,33 @@ function judge(chain: Chain, entry: Checked): 'next' | 'held' | 'gap' | EntryFau
   return entry.prev === chain.hash ? 'next' : 'prev-differs';
 }
 
-async function loadChains(tx: Transaction<Tables>, batches: readonly Batch[]): Promise<Map<string, Chain>> {
-  const asked = new Map<string, { tablet: string; epoch: string; low: number; high: number }>();
-  for (const entry of batches.flatMap((batch) => batch.entries)) {
-    const id = `${entry.tablet}/${entry.epoch}`;
-    const range = asked.get(id);
-    if (!range) asked.set(id, { tablet: entry.tablet, epoch: entry.epoch, low: entry.seq, high: entry.seq });
-    else {
-      range.low = Math.min(range.low, entry.seq);
-      range.high = Math.max(range.high, entry.seq);
+/** A stretch of a chain that an append speaks of. */
+interface Range {
+  readonly tablet: string;
+  readonly epoch: string;
+  low: number;
+  high: number;
+}
+
+function askedOf(batches: readonly Batch[]): ReadonlyMap<string, Range> {
+  const asked = new Map<string, Range>();
+  let range: Range | undefined;
+  for (const { entries } of batches)
+    for (const entry of entries) {
+      const { tablet, epoch, seq } = entry;
+      if (!range || !isOf(range, entry)) {
+        const id = `${tablet}/${epoch}`;
+        range = asked.get(id) ?? { tablet, epoch, low: seq, high: seq };
+        asked.set(id, range);
+      }
+      range.low = Math.min(range.low, seq);
+      range.high = Math.max(range.high, seq);
     }
-  }
+  return asked;
+}
+
+async function loadChains(tx: Transaction<Tables>, batches: readonly Batch[]): Promise<Map<string, Chain>> {
+  const asked = askedOf(batches);
   const chains = new Map<string, Chain>();
   if (asked.size === 0) return chains;
   const tablets = [...new Set([...asked.values()].map((range) => range.tablet))];
@@ -145,31 +174,34 @@ function chainOf(chains: Map<string, Chain>, entry: Checked): Chain {
   return chain;
 }
 
+function isOf(chain: Pick<Chain, 'tablet' | 'epoch'>, entry: Checked): boolean {
+  return chain.tablet === entry.tablet && chain.epoch === entry.epoch;
+}
+
 function toMark(chain: Chain): Mark {
   return { tablet: chain.tablet, epoch: chain.epoch, seq: chain.seq };
 }
 
-function toRow(
-  entry: Checked,
-  place: { readonly pos: number; readonly root: string; readonly nowMs: number },
-): EntriesTable {
-  return {
-    pos: place.pos,
-    tablet: entry.tablet,
-    epoch: entry.epoch,
-    seq: entry.seq,
-    hash: entry.hash,
-    sig: entry.sig,
-    root: place.root,
-    kind: entry.kind,
-    hlc_ms: entry.hlc.ms,
-    hlc_n: entry.hlc.n,
-    at_ms: entry.atMs,
-    ahead_ms: entry.aheadMs,
-    received_ms: place.nowMs,
-    via: entry.via,
-    body: entry.body,
-  };
+/** The entry's row, in the order of `entryColumns`. */
+export function rowOf({ entry, pos, root }: Placed, receivedMs: number): readonly (string | number | null)[] {
+  const { tablet, epoch, seq, hash, sig, kind, hlc, atMs, aheadMs, via, body } = entry;
+  return [
+    pos,
+    tablet,
+    epoch,
+    seq,
+    hash,
+    sig,
+    root,
+    kind,
+    hlc.ms,
+    hlc.n,
+    atMs,
+    aheadMs,
+    receivedMs,
+    via,
+    body,
+  ];
 }
 
 async function writeAll(

@@ -78,7 +78,7 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
   };
 }
 
-function metaQueries(db: Kysely<Tables>): Pick<Store, 'serverEpoch' | 'readMeta' | 'keepMeta'> {
+function metaQueries(db: Kysely<Tables>): Pick<Store, 'serverEpoch' | 'readMeta' | 'keepMeta' | 'writeMeta'> {
   const readMeta = async (key: string) =>
     (await db.selectFrom('meta').select('value').where('key', '=', key).executeTakeFirst())?.value ?? null;
   const keepMeta = async (key: string, value: string) => {
@@ -92,6 +92,13 @@ function metaQueries(db: Kysely<Tables>): Pick<Store, 'serverEpoch' | 'readMeta'
   return {
     readMeta,
     keepMeta,
+    writeMeta: async (key, value) => {
+      await db
+        .insertInto('meta')
+        .values({ key, value })
+        .onConflict((conflict) => conflict.column('key').doUpdateSet({ value }))
+        .execute();
+    },
     serverEpoch: () => keepMeta('server_epoch', newEpoch()),
   };
 }
@@ -102,6 +109,7 @@ type LogPart = Pick<
   | 'head'
   | 'rootAt'
   | 'page'
+  | 'signedPage'
   | 'orderedPage'
   | 'longPage'
   | 'ofKinds'
@@ -132,6 +140,14 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
       const query = db.selectFrom('entries').select(entryColumns).where('pos', '>', pos);
       return (await query.orderBy('pos').limit(limit).execute()).map(toStored);
     },
+    signedPage: (pos, limit) =>
+      db
+        .selectFrom('entries')
+        .select(['pos', 'tablet', 'epoch', 'seq', 'hash', 'sig'])
+        .where('pos', '>', pos)
+        .orderBy('pos')
+        .limit(limit)
+        .execute(),
     orderedPage: async (after, limit, untilPos) => {
       let query = db.selectFrom('entries').select(entryColumns).where('pos', '<=', untilPos);
       if (after) {

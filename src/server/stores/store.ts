@@ -50,6 +50,11 @@ export interface StoredEntry {
   readonly text: string;
 }
 
+/** What is known of an entry's signature. */
+export type SignedEntry = Pick<Checked, 'tablet' | 'epoch' | 'seq' | 'hash' | 'sig'> & {
+  readonly pos: number;
+};
+
 export interface Tablet {
   readonly tablet: string;
   readonly name: string;
@@ -171,6 +176,8 @@ export interface Store {
   readonly readMeta: (key: string) => Promise<string | null>;
   /** Keeps the first value given for a key, and returns the one kept. */
   readonly keepMeta: (key: string, value: string) => Promise<string>;
+  /** Keeps a value in place of the one before it. */
+  readonly writeMeta: (key: string, value: string) => Promise<void>;
   /** Appends batches in one durable transaction, one after the other. `sender` is the tablet that brought each. */
   readonly append: (
     batches: readonly { readonly sender: string; readonly entries: readonly Checked[] }[],
@@ -181,6 +188,8 @@ export interface Store {
   readonly rootAt: (pos: number) => Promise<string | null>;
   /** Entries after `pos` in commit order. */
   readonly page: (pos: number, limit: number) => Promise<readonly StoredEntry[]>;
+  /** Signatures of the entries after `pos`, in commit order. */
+  readonly signedPage: (pos: number, limit: number) => Promise<readonly SignedEntry[]>;
   /** Entries up to position `untilPos` in folding order, after a place in it; null for its start. */
   readonly orderedPage: (
     after: OrderKey | null,

@@ -7,9 +7,8 @@ import { canonicalText, draftOf } from '../../../shared/log/seal.ts';
 import { createAppender } from '../../../src/server/appender.ts';
 import { draftText } from '../../../src/server/canonical.ts';
 import { isPlainEntry } from '../../../src/server/envelope.ts';
-import { createSignatureQueue } from '../../../src/server/signatures.ts';
 import type { Appended, Checked } from '../../../src/server/stores/store.ts';
-import { makeChain, newKey, toChecked } from '../../contract/entries.ts';
+import { makeChain, toChecked } from '../../contract/entries.ts';
 
 const [entry] = makeChain({ tablet: 't1', count: 1 });
 const good = entry as Entry;
@@ -85,22 +84,6 @@ describe('`isPlainEntry()`', () => {
       }),
       { numRuns: 1_000 },
     );
-  });
-});
-
-describe('`createSignatureQueue()`', () => {
-  it('tells of each signature that does not hold, and of no other', async () => {
-    const key = newKey();
-    const chain = makeChain({ tablet: 't1', count: 6, key }).map((one) => toChecked(one));
-    const bad = chain.map((one) => (one.seq === 3 ? { ...one, sig: 'A'.repeat(86) } : one));
-    const told: number[] = [];
-    const queue = createSignatureQueue((one) => told.push(one.seq));
-    queue.add(bad, [newKey().publicKey, key.publicKey]);
-    expect(queue.length()).toBe(6);
-    await queue.drained();
-    expect(told).toEqual([3]);
-    expect(queue.length()).toBe(0);
-    queue.stop();
   });
 });
 

@@ -4,6 +4,7 @@
 
 import { Kysely, PostgresDialect, sql } from 'kysely';
 import pg from 'pg';
+import { rowOf } from '../append.ts';
 import { copyAll } from '../copy.ts';
 import { migrate, newBackupFile } from '../migrate.ts';
 import { createStore } from '../queries.ts';
@@ -78,10 +79,11 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
         return work(tx);
       }),
     // One array a column: a parameter for each value of each row costs several times as much.
-    insertEntries: async (tx, rows) => {
-      if (rows.length === 0) return;
-      const arrays = entryColumns.map((column) => {
-        const values = rows.map((row) => row[column]);
+    insertEntries: async (tx, placed, receivedMs) => {
+      if (placed.length === 0) return;
+      const rows = placed.map((one) => rowOf(one, receivedMs));
+      const arrays = entryColumns.map((column, at) => {
+        const values = rows.map((row) => row[at]);
         return sql`${values}::${sql.raw(wholeColumns.has(column) ? 'bigint' : 'text')}[]`;
       });
       const columns = sql.join(entryColumns.map((column) => sql.ref(column)));
