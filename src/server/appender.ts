@@ -5,10 +5,10 @@ import { chainId } from '../../shared/log/entry.ts';
 import type { Appended, Checked, Store } from './stores/store.ts';
 
 /** Entries in one transaction at most: bounds how long a flush holds the others up. */
-const ENTRIES_AT_ONCE = 4_000;
+const ENTRIES_AT_ONCE = 2_000;
 /** A page of this many entries is of a backlog, whose next pages come at once: a flush waits this long for them, ms. */
 const BACKLOG_ENTRIES = 250;
-const BACKLOG_MS = 6;
+const BACKLOG_MS = 2;
 /** How long a page waits for the one before it, ms: pages of a backlog overtake each other on the way by less. */
 const PARKED_MS = 400;
 /** Chains whose end is remembered. */

@@ -8,6 +8,7 @@ import { personHeader, refusalSchema } from '../../../shared/wire/messages.ts';
 import { formatProof, requestText } from '../../../shared/wire/signing.ts';
 import { wireHeader, wireVersion } from '../../../shared/wire/version.ts';
 import { retryAfterMs } from './backoff.ts';
+import { type PackedBody, packBody, type Wished } from './pack.ts';
 import type { SyncKey, SyncWorld } from './ports.ts';
 
 /** Why there was no answer of use. */
@@ -18,14 +19,8 @@ export interface CallFailure {
   readonly retryAfterMs: number | null;
 }
 
-export interface CallOptions {
+export interface CallOptions extends Wished {
   readonly method?: 'GET' | 'POST' | 'PUT';
-  /** Sent as gzip JSON. */
-  readonly json?: unknown;
-  /** JSON that is written already; sent as gzip JSON. */
-  readonly text?: string;
-  /** Sent as they are. */
-  readonly bytes?: Uint8Array;
   /** Token of a checked person. */
   readonly person?: string;
   readonly timeoutMs?: number;
@@ -47,8 +42,6 @@ export interface Caller {
 }
 
 const TIMEOUT_MS = 10_000;
-/** Smaller bodies do not gain from packing. */
-const PACK_FROM = 1024;
 
 export interface CallerOptions {
   /** As remembered. */
@@ -176,43 +169,4 @@ async function readFailure(response: Response): Promise<CallFailure & { readonly
   }
   const { code, facts, serverMs } = refusal.data;
   return { code, facts: facts ?? {}, retryAfterMs: again, serverMs: serverMs ?? null };
-}
-
-interface PackedBody {
-  readonly bytes: Uint8Array | null;
-  readonly hash: string;
-  readonly headers: Readonly<Record<string, string>>;
-}
-
-async function packBody(wish: CallOptions): Promise<PackedBody> {
-  if (wish.bytes) {
-    return {
-      bytes: wish.bytes,
-      hash: await hexHash(wish.bytes),
-      headers: { 'content-type': 'application/octet-stream' },
-    };
-  }
-  const text = wish.text ?? (wish.json === undefined ? undefined : JSON.stringify(wish.json));
-  if (text === undefined) return { bytes: null, hash: await hexHash(new Uint8Array()), headers: {} };
-  const plain = new TextEncoder().encode(text);
-  const headers = { 'content-type': 'application/json' };
-  if (plain.length < PACK_FROM || typeof CompressionStream === 'undefined') {
-    return { bytes: plain, hash: await hexHash(plain), headers };
-  }
-  const bytes = await gzip(plain);
-  return { bytes, hash: await hexHash(bytes), headers: { ...headers, 'content-encoding': 'gzip' } };
-}
-
-/** Packs bytes. */
-export async function gzip(bytes: Uint8Array): Promise<Uint8Array> {
-  const { readable, writable } = new CompressionStream('gzip');
-  const writer = writable.getWriter();
-  const written = writer.write(bytes as Uint8Array<ArrayBuffer>).then(() => writer.close());
-  const [packed] = await Promise.all([new Response(readable).arrayBuffer(), written]);
-  return new Uint8Array(packed);
-}
-
-async function hexHash(bytes: Uint8Array): Promise<string> {
-  const digest = await crypto.subtle.digest('SHA-256', bytes as Uint8Array<ArrayBuffer>);
-  return [...new Uint8Array(digest)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }

@@ -145,9 +145,9 @@ export function createRounds(parts: RoundParts): Rounds {
     const own = head.tablet === parts.key.tablet;
     const isSigned = !own || page.entries.every((entry) => entry.sig !== null);
     // The text that measured the page is the text that travels: writing it again would double the tablet's work.
-    const entries = isSigned ? page.text : JSON.stringify(await signAll(page.entries, parts.key));
-    const text = `{"sentMs":${parts.world.nowMs()},"entries":${entries}}`;
-    const pushed = await caller.call('/api/push', pushedSchema, { text, timeoutMs: 30_000 });
+    const entries = isSigned ? page.texts : [JSON.stringify(await signAll(page.entries, parts.key))];
+    const texts = [`{"sentMs":${parts.world.nowMs()},"entries":`, ...entries, '}'];
+    const pushed = await caller.call('/api/push', pushedSchema, { texts, timeoutMs: 30_000 });
     if (!pushed.ok) return pushed.error;
     const { serverEpoch, acks, faults, snapshotWanted } = pushed.value;
     if (serverEpoch !== memory.serverEpoch) return start();

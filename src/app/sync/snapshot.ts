@@ -5,7 +5,8 @@
 import { ok, type Result } from '../../../shared/kit/result.ts';
 import { parseCursor } from '../../../shared/wire/cursor.ts';
 import { snapshotBytes } from '../../../shared/wire/limits.ts';
-import { type Caller, type CallFailure, gzip } from './http.ts';
+import type { Caller, CallFailure } from './http.ts';
+import { gzip } from './pack.ts';
 import type { SyncLog } from './ports.ts';
 
 interface SnapshotParts {

@@ -19,7 +19,7 @@ const [first] = chain as [Entry, Entry, Entry];
 
 /** A page as a tablet writes it. */
 function written(entries: readonly Entry[]): string {
-  return `{"sentMs":17,"entries":${takePage(entries).text}}`;
+  return `{"sentMs":17,"entries":${takePage(entries).texts.join('')}}`;
 }
 
 function read(text: string) {
