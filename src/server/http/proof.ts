@@ -55,7 +55,7 @@ export async function checkProof(
     timeMs: proof.timeMs,
     nonce: proof.nonce,
   });
-  if (!(await signatureHolds(publicKey, text, proof.sig))) {
+  if (!signatureHolds(publicKey, text, proof.sig)) {
     throw new Refused('signature-wrong', 'the signature does not fit this request and this tablet');
   }
   const nowMs = context.nowMs();

@@ -79,7 +79,7 @@ describe('startSync()', () => {
     a.start();
     await until('4 entries', async () => (await onServer()).length === 4);
     for (const entry of await onServer()) {
-      expect(await signatureHolds(a.key.publicKey, entryText(entry.hash), entry.sig ?? '')).toBe(true);
+      expect(signatureHolds(a.key.publicKey, entryText(entry.hash), entry.sig ?? '')).toBe(true);
     }
   });
 
@@ -171,8 +171,8 @@ describe('startSync()', () => {
     if (!point) throw new Error('no checkpoint');
     const text = checkpointText({ ...point, headsHash: hashOf(canonicalText(point.heads)) });
     const serverKey = a.log.memory.enrolled?.serverKey ?? '';
-    expect(await signatureHolds(serverKey, text, point.sig)).toBe(true);
-    expect(await signatureHolds(serverKey, text.replace('5', '6'), point.sig)).toBe(false);
+    expect(signatureHolds(serverKey, text, point.sig)).toBe(true);
+    expect(signatureHolds(serverKey, text.replace('5', '6'), point.sig)).toBe(false);
     const log = await onServer();
     expect(verifyChains(log, { checkpoints: point.heads }).ok).toBe(true);
     expect(verifyChains(log.slice(0, 4), { checkpoints: point.heads }).firstBroken?.fault).toBe('truncated');

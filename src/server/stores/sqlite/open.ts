@@ -15,7 +15,7 @@ import { entryColumns, type Step, type Tables } from '../tables.ts';
 export const logFile = 'log.sqlite';
 
 const PAGE_BYTES = 16_384;
-const JOURNAL_BYTES = 16_384_000;
+const JOURNAL_BYTES = 65_536_000;
 
 export interface SqliteOptions {
   /** The data folder; made when missing. */
@@ -89,7 +89,7 @@ function createSqliteStore(raw: Database.Database, db: Kysely<Tables>): Store {
       }),
     // A prepared statement: the rows of a page as one built query cost twice as much to write down as to run.
     insertEntries: async (_, placed, receivedMs) => {
-      for (const one of placed) insert.run(rowOf(one, receivedMs));
+      for (const one of placed) insert.run(...rowOf(one, receivedMs));
     },
     claimNonce: nonces,
     tell: async (signal) => {
