@@ -6,6 +6,7 @@ import { type Entry, entryId } from '../../../shared/log/entry.ts';
 import { offeredSchema } from '../../../shared/wire/messages.ts';
 import { createCaller } from '../../../src/app/sync/http.ts';
 import { openStore } from '../../../src/server/stores/open.ts';
+import { LeanClient } from '../../../src/server/stores/postgres/client.ts';
 import { newFolder, startPostgres, type TestPostgres } from '../../contract/databases.ts';
 import { makeChain, startMs, toChecked } from '../../contract/entries.ts';
 import { enrolAt, newTablet, startTestServer, until } from './tablets.ts';
@@ -26,6 +27,24 @@ async function connect(url: string): Promise<pg.Client> {
   await client.connect();
   return client;
 }
+
+describe('`LeanClient`', () => {
+  it('answers as the driver does: by promise, by callback, from a query object, and with its errors', async () => {
+    const client = new LeanClient({ connectionString: await newDatabase() });
+    await client.connect();
+    const rows = [{ one: 1, two: 'b' }];
+    const text = 'select $1::int as one, $2::text as two';
+    expect((await client.query(text, [1, 'b'])).rows).toEqual(rows);
+    expect((await client.query({ text, values: [1, 'b'] })).rows).toEqual(rows);
+    expect((await client.query('select 1 as one')).rows).toEqual([{ one: 1 }]);
+    const called = await new Promise<pg.QueryResult>((resolve, reject) => {
+      client.query(text, [1, 'b'], (error, result) => (error ? reject(error) : resolve(result)));
+    });
+    expect(called.rows).toEqual(rows);
+    await expect(client.query('select 1 / $1::int', [0])).rejects.toMatchObject({ code: '22012' });
+    await client.end();
+  });
+});
 
 describe('commit order', () => {
   it('of a plain sequence lets a reader miss a row for ever', async () => {

@@ -10,6 +10,7 @@ import { migrate, newBackupFile } from '../migrate.ts';
 import { createStore } from '../queries.ts';
 import type { Store } from '../store.ts';
 import { entryColumns, type Step, type Tables } from '../tables.ts';
+import { LeanClient } from './client.ts';
 import { watchDatabase } from './watch.ts';
 
 /** Key of the append lock: any number that nothing else in the database uses. */
@@ -42,7 +43,13 @@ export function openPostgresDatabase(
   onFault: (error: Error) => void = () => undefined,
   change: Partial<pg.PoolConfig> = {},
 ): Kysely<Tables> {
-  const settings = { connectionString: url, types, max: 8, connectionTimeoutMillis: 5_000 };
+  const settings = {
+    connectionString: url,
+    types,
+    max: 8,
+    connectionTimeoutMillis: 5_000,
+    Client: LeanClient,
+  };
   const pool = new pg.Pool({ ...settings, ...change });
   // A connection that breaks emits, the pool for idle ones, the client itself for one in use; unheard, it would end the process.
   pool.on('error', onFault);
