@@ -21,8 +21,8 @@ export function signatureFault(
 export interface SignatureWalk {
   /** Something was appended: the walk goes on when nothing more has come for a while. */
   readonly look: () => void;
-  /** The signature over this hash was found to hold before its answer: the walk need not check it again. */
-  readonly proved: (hash: string) => void;
+  /** This signature was found to hold before its answer: the walk need not check it again. */
+  readonly proved: (entry: Pick<Checked, 'hash' | 'sig'>) => void;
   /** Resolves when the walk has come to the log's end. */
   readonly drained: () => Promise<void>;
   readonly stop: () => Promise<void>;
@@ -41,10 +41,15 @@ const LATEST_MS = 10_000;
 const ROWS_AT_ONCE = 200;
 /** Entries after which the walk's place is kept: what was checked since is checked again after a stop. */
 const KEEP_EVERY = 2_000;
-/** Hashes of proved signatures remembered; some seconds of a busy plant. */
+/** Proved signatures remembered; some seconds of a busy plant. */
 const PROVED_KEPT = 20_000;
 /** Name of the kept place: the position up to which every signature was checked. */
 const PLACE = 'signatures_to';
+
+/** The same words may come again with another signature. */
+function nameOf({ hash, sig }: Pick<Checked, 'hash' | 'sig'>): string {
+  return `${hash} ${sig}`;
+}
 
 /** Starts the walk; what an earlier process left is gone on with. */
 export function createSignatureWalk({ store, onDiffers, onFault }: WalkParts): SignatureWalk {
@@ -57,7 +62,7 @@ export function createSignatureWalk({ store, onDiffers, onFault }: WalkParts): S
 
   const check = async (entry: SignedEntry, keys: readonly string[]) => {
     // Without a key of its tablet, or written before there was one: the chain alone vouches for it.
-    if (proved.delete(entry.hash) || keys.length === 0 || entry.sig === null) return;
+    if (proved.delete(nameOf(entry)) || keys.length === 0 || entry.sig === null) return;
     if (signatureFault(entry, keys) !== null) onDiffers(entry);
     await turn(); // the tablets go first
   };
@@ -111,9 +116,9 @@ export function createSignatureWalk({ store, onDiffers, onFault }: WalkParts): S
   look();
   return {
     look,
-    proved: (hash) => {
+    proved: (entry) => {
       if (proved.size >= PROVED_KEPT) proved.clear();
-      proved.add(hash);
+      proved.add(nameOf(entry));
     },
     drained: async () => {
       begin();

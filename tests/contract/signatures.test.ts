@@ -82,11 +82,12 @@ describe.each(['sqlite', 'postgres'] as const)('`createSignatureWalk()` on %s', 
     expect(told).toEqual(['t1/e1/2', 't1/e1/5']);
   });
 
-  it('passes over what was proved before its answer', async () => {
+  it('passes over what was proved before its answer, and not over the same words with another signature', async () => {
     const chain = chainWith(3, [1, 2, 3]);
     await append(chain);
     const walk = startWalk();
-    walk.proved(chain[1]?.hash ?? '');
+    walk.proved({ hash: chain[0]?.hash ?? '', sig: 'B'.repeat(86) });
+    walk.proved({ hash: chain[1]?.hash ?? '', sig: forged });
     await walk.drained();
     await walk.stop();
     expect(told).toEqual(['t1/e1/1', 't1/e1/3']);
