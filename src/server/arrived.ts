@@ -1,16 +1,13 @@
 // An entry on its way into the log. Its text stays in the bytes that it came in until it is written down: a backlog's pages wait
 // for the disk by the thousand, and as texts of their own the engine would move them about meanwhile.
 
-import { hash as hashAtOnce } from 'node:crypto';
 import type { ClockReading } from '../../shared/log/entry.ts';
 import type { EntryFault } from '../../shared/wire/codes.ts';
+import { hashOf } from './keys.ts';
 import type { Checked } from './stores/store.ts';
 
 /** What is read out of an entry's text besides. */
-export type EntryFacts = Pick<
-  Checked,
-  'tablet' | 'epoch' | 'seq' | 'prev' | 'hash' | 'sig' | 'kind' | 'hlc' | 'atMs'
->;
+export type EntryFacts = Omit<Checked, 'body' | 'aheadMs' | 'via' | 'fault'>;
 
 /** Where an entry's RFC 8785 text stands. */
 export interface TextPlace {
@@ -63,6 +60,6 @@ export class ArrivedEntry implements Checked {
 
   /** SHA-256 over the text's bytes, lower-case hex. */
   bodyHash(): string {
-    return hashAtOnce('sha256', this.bytes.subarray(this.from, this.end), 'hex');
+    return hashOf(this.bytes.subarray(this.from, this.end));
   }
 }

@@ -67,9 +67,9 @@ export async function openServerKey(store: Store): Promise<ServerKey> {
   };
 }
 
-/** SHA-256 of a text, lower-case hex. */
-export function hashOf(text: string): string {
-  return hash('sha256', text, 'hex');
+/** SHA-256 of bytes, or of a text's UTF-8 bytes, lower-case hex. */
+export function hashOf(content: string | Uint8Array): string {
+  return hash('sha256', content, 'hex');
 }
 
 /** A random text of `bytes` bytes, base64url. */

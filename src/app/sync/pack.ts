@@ -55,7 +55,7 @@ export function encodeAll(texts: readonly string[]): Uint8Array {
     bytes = wider;
     at += rest.length;
   }
-  return bytes.slice(0, at);
+  return bytes.subarray(0, at);
 }
 
 /** Packs bytes. */

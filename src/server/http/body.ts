@@ -2,12 +2,12 @@
 // then parsed. The framework's own JSON parser was passed over since it forgets the bytes.
 
 import { isUtf8 } from 'node:buffer';
-import { createHash } from 'node:crypto';
 import { promisify } from 'node:util';
 import { gunzip } from 'node:zlib';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import type * as z from 'zod/mini';
 import { unpackedBytes } from '../../../shared/wire/limits.ts';
+import { hashOf } from '../keys.ts';
 import { Refused } from './refuse.ts';
 
 declare module 'fastify' {
@@ -26,7 +26,7 @@ const CHUNK_AT_LEAST = 16 * 1024;
 /** What is kept of a body besides its value. */
 const bodyHashes = new WeakMap<FastifyRequest, string>();
 
-const emptyHash = createHash('sha256').digest('hex');
+const emptyHash = hashOf('');
 
 /** SHA-256 of the body's bytes as they travelled. */
 export function bodyHash(request: FastifyRequest): string {
@@ -40,7 +40,7 @@ export function addBodyParsers(app: FastifyInstance): void {
     'application/json',
     { parseAs: 'buffer' },
     async (request: FastifyRequest, raw: Buffer) => {
-      bodyHashes.set(request, createHash('sha256').update(raw).digest('hex'));
+      bodyHashes.set(request, hashOf(raw));
       const { bodyReader = parseJsonBytes } = request.routeOptions.config;
       const bytes = await unpackBody(raw, request.headers['content-encoding']);
       if (isUtf8(bytes)) return bodyReader(bytes);
@@ -51,7 +51,7 @@ export function addBodyParsers(app: FastifyInstance): void {
     'application/octet-stream',
     { parseAs: 'buffer' },
     async (request: FastifyRequest, raw: Buffer) => {
-      bodyHashes.set(request, createHash('sha256').update(raw).digest('hex'));
+      bodyHashes.set(request, hashOf(raw));
       return raw;
     },
   );
