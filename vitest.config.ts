@@ -1,6 +1,11 @@
 import { defineConfig } from 'vitest/config';
+import { aheadOf } from './tests/e2e/support/hour.ts';
 
-/** Two projects: `unit` in Node, `e2e` in a real browser one file after the other. */
+// The browser tests run at any hour: REELWARD_AT=23:50 puts the clock of tests, servers and pages there, TZ the zone.
+const at = process.env['REELWARD_AT'];
+if (at) process.env['REELWARD_AHEAD_MS'] ??= String(aheadOf(at, new Date()));
+
+/** Two projects: `unit` in Node, `e2e` in a real browser, two files at a time, each with a server and a browser of its own. */
 export default defineConfig({
   test: {
     projects: [
@@ -19,10 +24,9 @@ export default defineConfig({
         test: {
           name: 'e2e',
           include: ['tests/e2e/**/*.e2e.ts'],
-          fileParallelism: false,
-          // A browser beside other work can miss a moment; a fault stays a fault at the third look.
-          retry: 2,
-          expect: { poll: { timeout: 10_000, interval: 50 } },
+          setupFiles: ['tests/e2e/support/ahead.mjs'],
+          maxWorkers: 2,
+          expect: { poll: { timeout: 30_000, interval: 50 } },
           testTimeout: 180_000,
           hookTimeout: 180_000,
         },

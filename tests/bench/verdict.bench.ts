@@ -6,7 +6,7 @@ import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { startBrowser, waitReady } from '../e2e/support/browser.ts';
 import { dist } from '../e2e/support/demo.ts';
-import { reelLabel, scan, signIn } from '../e2e/support/floor.ts';
+import { reelLabel, scan, scannerKeys, signIn } from '../e2e/support/floor.ts';
 import { serveVersions } from '../e2e/support/versions.ts';
 import { fillLog, longLog, openOffline, percentile, slowDown, spread, wideSlots } from './app-page.ts';
 
@@ -50,10 +50,22 @@ async function noteMoments(page: Page): Promise<void> {
   });
 }
 
+/** A scan whose keys come when a scanner sends them. */
+async function scanAtPace(page: Page, text: string): Promise<void> {
+  const session = await page.context().newCDPSession(page);
+  const sent: Promise<unknown>[] = [];
+  for (const strokes of scannerKeys(text)) {
+    for (const stroke of strokes) sent.push(session.send('Input.dispatchKeyEvent', stroke));
+    await new Promise((resolve) => setTimeout(resolve, KEY_GAP_MS));
+  }
+  await Promise.all(sent);
+  await session.detach();
+}
+
 async function verdictTime(page: Page, codes: readonly string[]): Promise<number> {
   for (const code of codes.slice(0, -1)) await scan(page, code);
   await page.waitForTimeout(150); // the hand turns the reel
-  await scan(page, codes.at(-1) ?? '', KEY_GAP_MS);
+  await scanAtPace(page, codes.at(-1) ?? '');
   await page.waitForFunction(() => {
     const { shownMs } = (globalThis as unknown as { moments: Moments }).moments;
     return shownMs !== null && !Number.isNaN(shownMs);

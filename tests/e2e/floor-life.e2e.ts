@@ -1,40 +1,13 @@
 // Floor life on the tablet: a reel that lay open too long is refused at its slot, a bake gives it its life back, and the line says
 // where a floor life ends before the reel does. 672 h at level 2a by J-STD-020.
 
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { startBrowser } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
-import {
-  expectWhole,
-  goTo,
-  openTablet,
-  ownEntries,
-  readLog,
-  reelLabel,
-  scan,
-  scanAll,
-  signIn,
-  type Tablet,
-} from './support/floor.ts';
+import { describe, expect, it } from 'vitest';
+import { goTo, ownEntries, readLog, reelLabel, scan, scanAll, signIn, steady } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
+const demo = useDemo();
 
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
-
-async function onTablet(work: (tablet: Tablet) => Promise<void>): Promise<void> {
-  const tablet = await openTablet(browser, demo.url);
-  await work(tablet);
-  expectWhole(await readLog(tablet.page));
-  await tablet.putAway();
-}
+const { onTablet } = demo;
 
 // A slot that the demo leaves empty; its setup states level 2a.
 const [slot, feeder, part] = ['M2-F-023', 'F-0112', '22-0603-B'] as const;
@@ -45,7 +18,7 @@ describe('a reel that lay open too long', () => {
       const label = reelLabel({ P: part, Q: '4000', '1T': 'LT-9100-E', '3S': 'R-970001' });
       const life = page.getByTestId('life-R-970001');
       const told = async (fill: () => Promise<void>) => {
-        await page.waitForTimeout(500); // a button takes a second tap of a trembling hand for none
+        await steady(page);
         await page.getByTestId('air-R-970001').click();
         await fill();
         await page.getByTestId('air-yes').click();

@@ -1,15 +1,13 @@
 // Forecasting on the tablet: walks laid out, counts with their spread, losses shown with what they rest on, what the store must
 // bring, blocking; and a demo that plays moves the line by itself. Counts are checked against the tape's area, reckoned here.
 
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { startBrowser } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
+import { describe, expect, it } from 'vitest';
+import { startDemo } from './support/demo.ts';
 import {
   endRun,
-  expectWhole,
   goOn,
   goTo,
+  lookAgain,
   openTablet,
   ownEntries,
   pad,
@@ -19,24 +17,12 @@ import {
   scanAll,
   type Tablet,
 } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
+const demo = useDemo();
 
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
-
-async function onTablet(work: (tablet: Tablet) => Promise<void>, badge = 'BADGE-2201'): Promise<void> {
-  const tablet = await openTablet(browser, demo.url, { badge });
-  await work(tablet);
-  expectWhole(await readLog(tablet.page));
-  await tablet.putAway();
-}
+const onTablet = (work: (tablet: Tablet) => Promise<void>, badge = 'BADGE-2201') =>
+  demo.onTablet(work, { badge });
 
 describe('walks', () => {
   it('shows the next walks with their slots, and bands over the tapes', async () => {
@@ -55,7 +41,7 @@ describe('walks', () => {
     await onTablet(async ({ page }) => {
       await page.getByTestId('walk-1').waitFor();
       const before = await page.getByTestId('walk-2').locator('.stops').textContent();
-      await page.waitForTimeout(11_000); // two looks of the watch
+      for (const _ of [1, 2]) await lookAgain(page);
       expect(await page.getByTestId('walk-2').locator('.stops').textContent()).toBe(before);
       await page.getByTestId('crew-2').click();
       await expect.poll(() => page.getByTestId('walk-1').textContent()).toMatch(/Person [12]/);
@@ -180,7 +166,7 @@ describe('reels', () => {
 describe('a demo that plays', () => {
   it('moves the line by itself: panels count up and a slot’s parts go down, with nobody touching it', async () => {
     const playing = await startDemo(['--play', '120']);
-    const tablet = await openTablet(browser, playing.url, { badge: null });
+    const tablet = await openTablet(demo.browser, playing.url, { badge: null });
     const { page } = tablet;
     const done = async () =>
       Number(/^([\d,]+)/.exec((await page.locator('.runbar .panels').textContent()) ?? '')?.[1] ?? 0);

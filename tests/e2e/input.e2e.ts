@@ -1,41 +1,27 @@
 // Where a scan goes and where it does not: to the task in hand, never into the field or onto the button that has the focus; and
 // what the app says to codes that are none of its business.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { startBrowser } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { pass } from './support/clock.ts';
 import {
-  expectWhole,
+  drawn,
   goTo,
   keepRunning,
-  openTablet,
   ownEntries,
-  readLog,
   reelLabel,
   scan,
   scanAll,
   seeVerdict,
+  steady,
   type Tablet,
+  typeByHand,
 } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
+const demo = useDemo();
 
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
-
-async function onTablet(badge: string, work: (tablet: Tablet) => Promise<void>): Promise<void> {
-  const tablet = await openTablet(browser, demo.url, { badge });
-  await work(tablet);
-  expectWhole(await readLog(tablet.page));
-  await tablet.putAway();
-}
+const onTablet = (badge: string, work: (tablet: Tablet) => Promise<void>) => demo.onTablet(work, { badge });
 
 /** Counts clicks that reach the page from now on. */
 async function countClicks(page: Page): Promise<() => Promise<number>> {
@@ -130,19 +116,16 @@ describe('a person', () => {
       await goTo(page, 'log');
       const field = page.getByTestId('filter-slot');
       await field.focus();
-      await page.keyboard.type('m2-f-023', { delay: 90 });
+      await typeByHand(page, 'm2-f-023');
       await expect.poll(() => field.inputValue()).toBe('m2-f-023');
       await page.keyboard.press('Backspace');
-      await page.waitForTimeout(60);
-      expect(await field.inputValue()).toBe('m2-f-02');
+      await expect.poll(() => field.inputValue()).toBe('m2-f-02');
       await page.getByTestId('dock-type').click();
       const typed = page.getByTestId('typed');
       await typed.focus();
-      await page.keyboard.type('M2-F-023', { delay: 90 });
-      await page.waitForTimeout(300);
+      await typeByHand(page, 'M2-F-023');
       await page.keyboard.press('Enter');
-      await page.waitForTimeout(100);
-      await page.keyboard.type('F-0112', { delay: 90 });
+      await typeByHand(page, 'F-0112');
       await expect.poll(() => typed.inputValue()).toBe('M2-F-023\nF-0112');
       await page.getByTestId('typed-done').click();
       await expect.poll(() => page.getByTestId('well-feeder').textContent()).toContain('F-0112');
@@ -150,14 +133,49 @@ describe('a person', () => {
     });
   });
 
+  it('finds a question open as soon as it stands there, and keeps the field that was taken in hand', async () => {
+    await onTablet('BADGE-2201', async ({ page }) => {
+      const seen = await page.evaluate(
+        () =>
+          new Promise<boolean>((resolve) => {
+            new MutationObserver((_, observer) => {
+              const dialog = document.querySelector('dialog');
+              if (!dialog) return;
+              observer.disconnect();
+              dialog.querySelector('textarea')?.focus();
+              resolve(dialog.open);
+            }).observe(document, { childList: true, subtree: true });
+            document.querySelector<HTMLElement>('[data-testid=dock-type]')?.click();
+          }),
+      );
+      expect(seen).toBe(true);
+      await drawn(page);
+      await typeByHand(page, 'M2-F-023');
+      await expect.poll(() => page.getByTestId('typed').inputValue()).toBe('M2-F-023');
+    });
+  });
+
+  it('leaves a question at once by Escape, and one that the browser closed is gone for the app too', async () => {
+    await onTablet('BADGE-2201', async ({ page }) => {
+      const left = () => page.locator('dialog').waitFor({ state: 'detached' });
+      await page.getByTestId('dock-type').click();
+      await page.keyboard.press('Escape');
+      await left();
+      await steady(page);
+      await page.getByTestId('dock-type').click();
+      await page.locator('dialog').evaluate((dialog: HTMLDialogElement) => dialog.close());
+      await left();
+    });
+  });
+
   it('presses a focused button with Enter and with the space bar', async () => {
     await onTablet('BADGE-2201', async ({ page }) => {
-      await page.waitForTimeout(900); // later than a scanner's stray Enter
+      await pass(page, 900); // later than a scanner's stray Enter
       await page.getByTestId('line-all').focus();
       const before = await page.getByTestId('line-all').textContent();
       await page.keyboard.press('Enter');
       await expect.poll(() => page.getByTestId('line-all').textContent()).not.toBe(before);
-      await page.waitForTimeout(450);
+      await steady(page);
       await page.keyboard.press('Space');
       await expect.poll(() => page.getByTestId('line-all').textContent()).toBe(before);
     });

@@ -19,7 +19,7 @@ afterAll(async () => {
 it('keeps every acknowledged entry and a whole chain through kills at chance moments', async () => {
   const report = await killAgainAndAgain(demo.url, {
     kills: KILLS,
-    longestMs: 2500,
+    mostActs: 24,
     chance: seededChance(20),
   });
   expect(report).toMatchObject({ kills: KILLS, lost: 0, whole: true });

@@ -3,42 +3,22 @@
 // and come back out of it.
 
 import { readFileSync } from 'node:fs';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { call } from '../cli/call.ts';
-import { startBrowser } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
-import {
-  expectWhole,
-  goTo,
-  openTablet,
-  ownEntries,
-  pad,
-  readLog,
-  scan,
-  scanAll,
-  seeVerdict,
-  type Tablet,
-} from './support/floor.ts';
+import { goTo, ownEntries, pad, scan, scanAll, seeVerdict, steady, type Tablet } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
+const demo = useDemo({ hash: '#/plant/labels' });
 
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
-
-async function onTablet(work: (tablet: Tablet) => Promise<void>, badge = 'BADGE-2201'): Promise<void> {
-  const tablet = await openTablet(browser, demo.url, { badge, hash: '#/plant/labels' });
-  await tablet.page.getByTestId('teach').waitFor();
-  await work(tablet);
-  expectWhole(await readLog(tablet.page));
-  await tablet.putAway();
-}
+const onTablet = (work: (tablet: Tablet) => Promise<void>, badge = 'BADGE-2201') =>
+  demo.onTablet(
+    async (tablet) => {
+      await tablet.page.getByTestId('teach').waitFor();
+      await work(tablet);
+    },
+    { badge },
+  );
 
 /** A label of the demo's empty slot M2-F-023 as no standard has it. */
 const labelOf = (part: string, quantity: number, lot: string) =>
@@ -129,7 +109,7 @@ describe('a label that follows no standard', () => {
       expect(await page.getByTestId('teach-piece').textContent()).toBe(part);
       await page.getByTestId('name-part').click();
       await page.locator('.token', { hasText: 'Q4000' }).click();
-      await page.waitForTimeout(450); // a second tap within 400 ms would be a tremble of the hand
+      await steady(page);
       await page.getByTestId('from-later').click();
       await page.getByTestId('name-quantity').click();
       expect(await page.getByTestId('teach-reading').textContent()).toContain('4000');

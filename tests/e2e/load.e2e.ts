@@ -1,13 +1,9 @@
 // Loading the line of the demo plant, scanned as with a scanner: every verdict shows its reason and its next act, and whatever
 // was scanned is in the log before the verdict stands on the screen.
 
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { startBrowser } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
+import { describe, expect, it } from 'vitest';
 import {
   endRun,
-  expectWhole,
   goOn,
   goTo,
   openTablet,
@@ -20,26 +16,12 @@ import {
   seeVerdict,
   signIn,
   type Tablet,
-  type TabletOptions,
 } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
+const demo = useDemo();
 
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
-
-async function onTablet(work: (tablet: Tablet) => Promise<void>, options: TabletOptions = {}): Promise<void> {
-  const tablet = await openTablet(browser, demo.url, options);
-  await work(tablet);
-  expectWhole(await readLog(tablet.page));
-  await tablet.putAway();
-}
+const { onTablet } = demo;
 
 /** The three slots that the demo leaves empty, with a feeder that fits and the part wanted. */
 const empty = [
@@ -91,7 +73,7 @@ describe('a reel that is right', () => {
   });
 
   it('is on the disk before its verdict is on the screen', async () => {
-    const context = await browser.newContext();
+    const context = await demo.browser.newContext();
     await context.addInitScript(() => {
       const scope = globalThis as unknown as { story: string[] };
       scope.story = [];
@@ -109,7 +91,7 @@ describe('a reel that is right', () => {
         if (document.querySelector('[data-testid=verdict]')) scope.story.push('shown');
       }).observe(document, { childList: true, subtree: true });
     });
-    const tablet = await openTablet(browser, demo.url, { context });
+    const tablet = await openTablet(demo.browser, demo.url, { context });
     await tablet.page.evaluate(() => {
       (globalThis as unknown as { story: unknown[] }).story.length = 0; // the demo's own entries
     });

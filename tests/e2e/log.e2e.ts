@@ -5,11 +5,11 @@ import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import Papa from 'papaparse';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { startBrowser } from './support/browser.ts';
-import { dist, outside, type RunningDemo, startDemo } from './support/demo.ts';
+import { dist, outside } from './support/demo.ts';
 import {
+  drawn,
   goOn,
   goTo,
   openTablet,
@@ -18,17 +18,17 @@ import {
   reelLabel,
   scanAll,
   type Tablet,
+  tap,
 } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
+const demo = useDemo();
 let folder: string;
 let tablet: Tablet;
 
 beforeAll(async () => {
   folder = await mkdtemp(path.join(tmpdir(), 'reelward-log-'));
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-  tablet = await openTablet(browser, demo.url, { badge: 'BADGE-4401' });
+  tablet = await openTablet(demo.browser, demo.url, { badge: 'BADGE-4401' });
   const { page } = tablet;
   await scanAll(page, 'M2-R-010', reelLabel({ P: '12-0603-105H', Q: '4000', '3S': 'R-920001' }));
   await goOn(page);
@@ -50,8 +50,6 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   await tablet?.putAway();
-  await browser?.close();
-  await demo?.stop();
   await rm(folder, { recursive: true, force: true });
 });
 
@@ -186,16 +184,17 @@ describe('an export', () => {
   });
 
   it('is a lead’s: an operator is told so and gets no file', async () => {
-    const other = await openTablet(browser, demo.url);
+    const other = await openTablet(demo.browser, demo.url);
     await openLog(other.page);
     const button = other.page.getByTestId('export-csv');
     expect(await button.getAttribute('aria-disabled')).toBe('true');
     expect(await button.textContent()).toContain('Needs: Shift lead');
     let downloads = 0;
     other.page.on('download', () => downloads++);
-    await button.click({ force: true });
-    await other.page.waitForTimeout(300);
+    await tap(button);
+    await drawn(other.page);
     expect(downloads).toBe(0);
+    expect(await ownEntries(other.page, 'log.exported')).toEqual([]);
     await other.putAway();
   });
 });

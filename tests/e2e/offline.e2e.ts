@@ -6,11 +6,12 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { createServer, type Server } from 'node:net';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { startBrowser, waitReady } from './support/browser.ts';
-import { dist, type RunningDemo, startDemo } from './support/demo.ts';
+import { waitReady } from './support/browser.ts';
+import { dist, startDemo } from './support/demo.ts';
 import {
+  drawn,
   expectWhole,
   goOn,
   goTo,
@@ -21,19 +22,16 @@ import {
   scan,
   scanAll,
 } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 import { buildVersion, serveVersions } from './support/versions.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
+const demo = useDemo();
 let folder: string;
 
 beforeAll(async () => {
   folder = await mkdtemp(path.join(tmpdir(), 'reelward-versions-'));
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
 });
 afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
   await rm(folder, { recursive: true, force: true });
 });
 
@@ -58,6 +56,15 @@ async function loadAll(page: Page): Promise<void> {
   await goOn(page);
 }
 
+/** Something to wait for, opened by hand. */
+function gate(): { readonly passed: Promise<void>; readonly open: () => void } {
+  let open = () => {};
+  const passed = new Promise<void>((resolve) => {
+    open = resolve;
+  });
+  return { passed, open: () => open() };
+}
+
 /** Takes calls and never answers. */
 function startTarpit(port: number): Promise<Server> {
   const pit = createServer();
@@ -66,7 +73,7 @@ function startTarpit(port: number): Promise<Server> {
 
 describe('without a network', () => {
   it('works after the first visit alone, once it says so: reload, every screen, a whole load', async () => {
-    const tablet = await openTablet(browser, demo.url, { hash: '#/load' });
+    const tablet = await openTablet(demo.browser, demo.url, { hash: '#/load' });
     const { page, context } = tablet;
     await untilReady(page);
     const kept = await page.evaluate(async () => {
@@ -110,19 +117,23 @@ describe('without a network', () => {
   });
 
   it('does not say that it is ready while its copy is not complete', async () => {
-    const context = await browser.newContext();
-    let release: () => void = () => undefined;
-    const held = new Promise<void>((resolve) => {
-      release = resolve;
-    });
+    const context = await demo.browser.newContext();
+    const [asked, held] = [gate(), gate()];
     await context.route('**/*.wasm*', async (route) => {
-      await held;
+      asked.open();
+      await held.passed;
       await route.continue();
     });
-    const tablet = await openTablet(browser, demo.url, { context });
-    await tablet.page.waitForTimeout(2500);
+    const tablet = await openTablet(demo.browser, demo.url, { context });
+    await asked.passed;
+    const worker = await tablet.page.evaluate(async () => {
+      const registration = await navigator.serviceWorker.getRegistration();
+      return { installing: registration?.installing?.state, active: registration?.active?.state };
+    });
+    expect(worker).toEqual({ installing: 'installing', active: undefined });
+    await drawn(tablet.page);
     expect(await tablet.page.getByTestId('offline').getAttribute('data-state')).toBe('getting-ready');
-    release();
+    held.open();
     await untilReady(tablet.page);
     await tablet.putAway();
     await context.close();
@@ -132,7 +143,7 @@ describe('without a network', () => {
     'starts and verifies where %s, though the browser believes to be online',
     async (how) => {
       const own = await startDemo();
-      const tablet = await openTablet(browser, own.url);
+      const tablet = await openTablet(demo.browser, own.url);
       const { page } = tablet;
       await untilReady(page);
       await own.stop();
@@ -163,10 +174,10 @@ describe('a newer version', () => {
     const next = path.join(folder, 'next');
     await buildVersion('0.0.2', next);
     const server = await serveVersions(old, demo.url);
-    const context: BrowserContext = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-    const one = await openTablet(browser, server.url, { context });
+    const context: BrowserContext = await demo.browser.newContext({ viewport: { width: 1280, height: 800 } });
+    const one = await openTablet(demo.browser, server.url, { context });
     await untilReady(one.page);
-    const two = await openTablet(browser, server.url, { context, badge: null });
+    const two = await openTablet(demo.browser, server.url, { context, badge: null });
     await untilReady(two.page);
     const first = await versionOf(one.page);
     expect(first).not.toBe('0.0.2');
@@ -210,8 +221,8 @@ describe('a newer version', () => {
   });
 
   it('that takes the database in another window stops this one, which then writes nothing', async () => {
-    const context = await browser.newContext();
-    const one = await openTablet(browser, demo.url, { context });
+    const context = await demo.browser.newContext();
+    const one = await openTablet(demo.browser, demo.url, { context });
     const two = await context.newPage();
     await two.goto(`${demo.url}demo/labels.css`);
     const before = (await readLog(one.page)).length;
@@ -235,7 +246,7 @@ describe('a newer version', () => {
     expect(await fault.textContent()).toContain('All that was accepted is safe');
     for (const code of [empty[0].slot, empty[0].feeder, reelLabel({ P: empty[0].part, Q: '1', '3S': 'R-9' })])
       await scan(one.page, code);
-    await one.page.waitForTimeout(500);
+    await drawn(one.page);
     expect(await one.page.getByTestId('verdict').count()).toBe(0);
     expect(await readLog(two)).toHaveLength(before);
     await context.close();
@@ -244,9 +255,9 @@ describe('a newer version', () => {
 
 describe('a second window', () => {
   it('shows what the first writes, and both keep one whole chain while both write', async () => {
-    const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-    const one = await openTablet(browser, demo.url, { context });
-    const two = await openTablet(browser, demo.url, { context, badge: null, hash: '#/load' });
+    const context = await demo.browser.newContext({ viewport: { width: 1280, height: 800 } });
+    const one = await openTablet(demo.browser, demo.url, { context });
+    const two = await openTablet(demo.browser, demo.url, { context, badge: null, hash: '#/load' });
     await scanAll(
       one.page,
       empty[0].slot,

@@ -1,43 +1,23 @@
 // Supplier parts, feeders and blocks kept on a tablet of the demo plant, and what the line makes of them; the scanner's own test.
 
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { fullCalibration, stripedCalibration } from '../../src/app/scan/calibration.ts';
-import { startBrowser } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
 import {
-  expectWhole,
   goOn,
   goTo,
-  openTablet,
   ownEntries,
-  readLog,
   reelLabel,
   scan,
   scanAll,
   type Tablet,
+  type TabletOptions,
 } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
+const demo = useDemo({ badge: 'BADGE-4401' });
 
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
-
-async function onTablet(
-  options: { readonly badge?: string; readonly hash?: string },
-  work: (tablet: Tablet) => Promise<void>,
-): Promise<void> {
-  const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-4401', ...options });
-  await work(tablet);
-  expectWhole(await readLog(tablet.page));
-  await tablet.putAway();
-}
+const onTablet = (options: TabletOptions, work: (tablet: Tablet) => Promise<void>) =>
+  demo.onTablet(work, options);
 
 const slot = 'M2-F-023';
 const feeder = 'F-0112';

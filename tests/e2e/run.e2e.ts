@@ -1,17 +1,16 @@
 // The running line: counting, stopping, the forecast and its warnings, splicing. Order of need is checked against plain
 // division (parts left ÷ parts a panel), which knows nothing of the app's forecast.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { startBrowser, waitReady } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { waitReady } from './support/browser.ts';
 import {
+  drawn,
   endRun,
-  expectWhole,
   goOn,
   goTo,
   keepRunning,
-  openTablet,
+  lookAgain,
   ownEntries,
   pad,
   readLog,
@@ -19,26 +18,14 @@ import {
   scan,
   scanAll,
   seeVerdict,
-  type Tablet,
+  steady,
+  tap,
 } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
+const demo = useDemo();
 
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
-
-async function onTablet(work: (tablet: Tablet) => Promise<void>): Promise<void> {
-  const tablet = await openTablet(browser, demo.url);
-  await work(tablet);
-  expectWhole(await readLog(tablet.page));
-  await tablet.putAway();
-}
+const { onTablet } = demo;
 
 interface WantedSlot {
   readonly slot: string;
@@ -93,7 +80,7 @@ describe('a run', () => {
       await endRun(page);
       await page.getByTestId('run-start').click();
       await page.getByTestId('panels-wanted').fill('zero');
-      await page.getByTestId('run-start-yes').click({ force: true });
+      await tap(page.getByTestId('run-start-yes'));
       expect(await ownEntries(page, 'run.started')).toEqual([]);
       await page.getByTestId('panels-wanted').fill('300');
       await page.getByTestId('panel-seconds').fill('20');
@@ -113,7 +100,7 @@ describe('a run', () => {
       await expect.poll(() => page.getByTestId('stopped').textContent()).toContain('Stopped: Jam');
       await page.getByTestId('run-resume').click();
       await page.getByTestId('stopped').waitFor({ state: 'detached' });
-      await page.waitForTimeout(450); // a second tap on the same place is a tremble until then
+      await steady(page);
 
       await page.getByTestId('plus-one').click();
       await expect.poll(() => panelsText(page)).toBe('15 of 300 panels');
@@ -185,7 +172,7 @@ describe('the forecast', () => {
       await page.reload();
       await waitReady(page);
       await expect.poll(() => row.getAttribute('data-level')).toBe('due');
-      await page.waitForTimeout(5500); // one more look of the watch
+      await lookAgain(page);
       expect(await page.getByTestId(`ack-${first.slot}`).count()).toBe(0);
       expect(await raised()).toHaveLength(1);
     });
@@ -281,7 +268,7 @@ describe('a splice', () => {
         const seen = await seeVerdict(page);
         expect(seen, order).toMatchObject({ verdict: 'accepted' });
         expect(seen.text).toContain(slot);
-        await page.waitForTimeout(300); // a scan too much would have taken the verdict away by now
+        await drawn(page);
         expect((await seeVerdict(page)).text).toBe(seen.text);
         await goOn(page);
         await page.getByTestId('well-idle').waitFor();

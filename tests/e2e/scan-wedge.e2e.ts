@@ -1,7 +1,9 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type HarnessServer, serveHarness } from './harness/scan/serve.ts';
-import { startBrowser, waitReady, wedge } from './support/browser.ts';
+import { startBrowser, waitReady } from './support/browser.ts';
+import { giveClock, pass } from './support/clock.ts';
+import { scan, steady, typeByHand } from './support/floor.ts';
 
 // Separators of ISO/IEC 15434; data invented.
 const ENVELOPE = '[)>\u001e06\u001dPCUST-0042\u001dQ4000\u001d1TLOT 77\u001e\u0004';
@@ -12,6 +14,7 @@ let page: Page;
 
 async function open(query = ''): Promise<void> {
   page = await browser.newPage();
+  await giveClock(page.context());
   await page.goto(server.url + query);
   await waitReady(page);
 }
@@ -36,7 +39,7 @@ afterAll(async () => {
 describe('the wedge in a browser', () => {
   it('reads an envelope with its control characters, and opens no bookmark or reload on the way', async () => {
     await open();
-    await wedge(page, ENVELOPE);
+    await scan(page, ENVELOPE);
     expect(await scanned()).toEqual([ENVELOPE]);
   });
 
@@ -57,9 +60,9 @@ describe('the wedge in a browser', () => {
       const role = name === 'Slot map' ? 'link' : name === 'Check' ? 'checkbox' : 'button';
       const control = page.getByRole(role, { name, exact: true });
       await control.focus();
-      await wedge(page, ' R 00 17 ');
+      await scan(page, ' R 00 17 ');
       await control.focus();
-      await wedge(page, ENVELOPE);
+      await scan(page, ENVELOPE);
       expect(await scanned()).toEqual([' R 00 17 ', ENVELOPE]);
       expect(await clicks()).toEqual([]);
       expect(await page.locator('dialog[open], .camera').count()).toBe(0);
@@ -71,7 +74,7 @@ describe('the wedge in a browser', () => {
     await open();
     await page.getByRole('button', { name: 'Confirm' }).focus();
     await page.keyboard.press('Enter');
-    await page.waitForTimeout(300);
+    await steady(page);
     await page.keyboard.press('Space');
     await expect.poll(clicks).toEqual(['Confirm', 'Confirm']);
   });
@@ -80,7 +83,7 @@ describe('the wedge in a browser', () => {
     await open();
     await page.getByRole('button', { name: 'Open dialog' }).click();
     await page.getByRole('button', { name: 'In dialog' }).focus();
-    await wedge(page, 'SLOT M1-F-014');
+    await scan(page, 'SLOT M1-F-014');
     expect(await scanned()).toEqual(['SLOT M1-F-014']);
     expect(await clicks()).toEqual([]);
   });
@@ -89,11 +92,11 @@ describe('the wedge in a browser', () => {
     await open();
     const note = page.getByLabel('Note');
     await note.focus();
-    await page.keyboard.type('bin 7', { delay: 90 });
-    await page.waitForTimeout(250);
-    await wedge(page, 'REEL-000123');
-    await page.waitForTimeout(250);
-    await page.keyboard.type(' ok', { delay: 90 });
+    await typeByHand(page, 'bin 7');
+    await pass(page, 250);
+    await scan(page, 'REEL-000123');
+    await pass(page, 250);
+    await typeByHand(page, ' ok');
     await expect.poll(() => note.inputValue()).toBe('bin 7 ok');
     expect(await page.locator('output').textContent()).toBe('bin 7 ok');
     expect(await scanned()).toEqual(['REEL-000123']);
@@ -103,10 +106,9 @@ describe('the wedge in a browser', () => {
     await open();
     const note = page.getByLabel('Note');
     await note.focus();
-    await page.keyboard.type('ac', { delay: 80 });
-    await page.waitForTimeout(100);
+    await typeByHand(page, 'ac');
     await page.keyboard.press('ArrowLeft');
-    await page.keyboard.type('b', { delay: 80 });
+    await typeByHand(page, 'b');
     await expect.poll(() => note.inputValue()).toBe('abc');
     await page.keyboard.press('Control+z');
     await expect.poll(() => note.inputValue()).not.toBe('abc');
@@ -122,7 +124,7 @@ describe('the wedge in a browser', () => {
   it('reads a label of 300 characters', async () => {
     await open();
     const text = 'X1-'.repeat(100);
-    await wedge(page, text);
+    await scan(page, text);
     expect(await scanned()).toEqual([text]);
   });
 

@@ -3,25 +3,19 @@
 
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { startBrowser, waitReady } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { waitReady } from './support/browser.ts';
 import { goTo, openTablet } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 import { walkEverywhere } from './support/walk.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
+const demo = useDemo();
 let axe: string;
 
 beforeAll(async () => {
   const root = path.resolve(import.meta.dirname, '../..');
   axe = await readFile(path.join(root, 'node_modules/axe-core/axe.min.js'), 'utf8');
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
 });
 
 interface AxeScope {
@@ -86,7 +80,7 @@ describe('every screen, page, verdict and dialog', () => {
   it.each(looks)(
     'at $width × $height, dark: $dark, is fit for eyes and fingers',
     async ({ rules, ...look }) => {
-      const tablet = await openTablet(browser, demo.url, { ...look, badge: 'BADGE-4401' });
+      const tablet = await openTablet(demo.browser, demo.url, { ...look, badge: 'BADGE-4401' });
       const wrong: string[] = [];
       let seen = 0;
       await walkEverywhere(tablet.page, demo.url, async (name) => {
@@ -103,7 +97,7 @@ describe('every screen, page, verdict and dialog', () => {
 
 describe('another screen', () => {
   it('begins at its top, however far down the last one was read', async () => {
-    const { page, putAway } = await openTablet(browser, demo.url, { width: 800, height: 1280 });
+    const { page, putAway } = await openTablet(demo.browser, demo.url, { width: 800, height: 1280 });
     const main = page.locator('main');
     const scrolled = () => main.evaluate((element) => element.scrollTop);
     await goTo(page, 'load');
@@ -118,7 +112,7 @@ describe('another screen', () => {
 
 describe('the language', () => {
   it('changes to Spanish and back, and is still there after a reload', async () => {
-    const tablet = await openTablet(browser, demo.url);
+    const tablet = await openTablet(demo.browser, demo.url);
     const { page } = tablet;
     await page.goto(`${demo.url}#/plant/tablet`);
     await page.getByTestId('language-es').click();

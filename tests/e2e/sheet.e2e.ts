@@ -1,31 +1,19 @@
 // An engineer brings setup sheets in on a tablet of the demo plant: as CSV and as XLSX, with columns corrected and errors that
 // block; and what cannot be read costs nothing of what was there.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import writeXlsxFile from 'write-excel-file/node';
-import { startBrowser } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
-import { endRun, expectWhole, openTablet, ownEntries, readLog, type Tablet } from './support/floor.ts';
+import { drawn, endRun, ownEntries, type Tablet } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
+const demo = useDemo({ badge: 'BADGE-4401', hash: '#/plant/sheet' });
 
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
-
-async function onTablet(work: (tablet: Tablet) => Promise<void>): Promise<void> {
-  const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-4401', hash: '#/plant/sheet' });
-  await tablet.page.getByTestId('file-sheet').waitFor({ state: 'attached' });
-  await work(tablet);
-  expectWhole(await readLog(tablet.page));
-  await tablet.putAway();
-}
+const onTablet = (work: (tablet: Tablet) => Promise<void>) =>
+  demo.onTablet(async (tablet) => {
+    await tablet.page.getByTestId('file-sheet').waitFor({ state: 'attached' });
+    await work(tablet);
+  });
 
 const header = 'Address,Item,Units,Carrier,Pitch,Maker ref\n';
 const rowOf = (at: number) => `M1-F-${String(at).padStart(3, '0')},BW-${1000 + at},${at},8,4,AC-${at}\n`;
@@ -37,13 +25,13 @@ async function give(page: Page, name: string, content: string | Buffer, input = 
   const buffer = typeof content === 'string' ? Buffer.from(content) : content;
   const mimeType = 'application/octet-stream';
   await page.getByTestId(`file-${input}`).first().setInputFiles({ name, mimeType, buffer });
-  await page.waitForTimeout(50);
+  await drawn(page);
   await page.getByTestId('reading').waitFor({ state: 'detached', timeout: 60_000 });
 }
 
 async function choose(page: Page, index: number, field: string): Promise<void> {
   await page.getByTestId(`columns-${index}`).locator('select').selectOption(field);
-  await page.waitForTimeout(50);
+  await drawn(page);
   await page.getByTestId('reading').waitFor({ state: 'detached' });
 }
 

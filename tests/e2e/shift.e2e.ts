@@ -6,10 +6,9 @@ import { spawn } from 'node:child_process';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { startBrowser } from './support/browser.ts';
-import { dist, outside, type RunningDemo, startDemo } from './support/demo.ts';
+import { dist, outside } from './support/demo.ts';
 import {
   endRun,
   expectWhole,
@@ -24,18 +23,15 @@ import {
   scanAll,
   signIn,
 } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
+const demo = useDemo();
 let folder: string;
 
 beforeAll(async () => {
   folder = await mkdtemp(path.join(tmpdir(), 'reelward-shift-'));
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
 });
 afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
   await rm(folder, { recursive: true, force: true });
 });
 
@@ -82,7 +78,7 @@ async function clearHeld(page: Page): Promise<void> {
 
 describe('a shift without a network', () => {
   it('goes from the sheet to the exported log, and nothing of it is lost', async () => {
-    const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-4401' });
+    const tablet = await openTablet(demo.browser, demo.url, { badge: 'BADGE-4401' });
     const { page, context } = tablet;
     await expect
       .poll(() => page.getByTestId('offline').getAttribute('data-state'), { timeout: 60_000 })

@@ -4,10 +4,9 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { type Browser, chromium } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { chromiumPath, quietSwitches, startBrowser, waitReady } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
+import { chromium } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { chromiumPath, quietSwitches, waitReady } from './support/browser.ts';
 import {
   expectWhole,
   goOn,
@@ -20,26 +19,18 @@ import {
   scanAll,
   signIn,
 } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
-
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
+const demo = useDemo();
 
 const load = (n: number) => reelLabel({ P: '22-0603-B', Q: '4000', '1T': 'LT-9500-J', '3S': `R-98000${n}` });
 
 it('stops visibly when the tablet is full; all that was accepted is there afterwards', async () => {
-  const tablet = await openTablet(browser, demo.url);
+  const tablet = await openTablet(demo.browser, demo.url);
   const { page, context } = tablet;
   await scanAll(page, 'M2-F-023', 'F-0112', load(1));
   await goOn(page);
-  await page.waitForTimeout(1500); // the worker's copy is complete
+  await expect.poll(() => page.getByTestId('offline').getAttribute('data-state')).toBe('ready');
   const before = await ownEntries(page);
   const session = await context.newCDPSession(page);
   const origin = new URL(demo.url).origin;
@@ -51,7 +42,6 @@ it('stops visibly when the tablet is full; all that was accepted is there afterw
   const until = Date.now() + 75_000;
   for (let n = 1; Date.now() < until && (await fault.count()) === 0; n++) {
     await scan(page, `BADGE-220${1 + (n % 6)}`);
-    await page.waitForTimeout(30);
   }
   for (const code of ['M2-F-026', 'F-0113', reelLabel({ P: '25-0023-113', Q: '3000', '3S': 'R-980009' })])
     await scan(page, code);
@@ -76,12 +66,12 @@ it('stops visibly when the tablet is full; all that was accepted is there afterw
 });
 
 it('goes on in order after its clock was set back a day', async () => {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  const context = await demo.browser.newContext({ viewport: { width: 1280, height: 800 } });
   await context.addInitScript(() => {
     const real = Date.now.bind(Date);
     Date.now = () => real() + Number(localStorage.getItem('test-clock-off') ?? 0);
   });
-  const { page, putAway } = await openTablet(browser, demo.url, { context });
+  const { page, putAway } = await openTablet(demo.browser, demo.url, { context });
   await scanAll(page, 'M2-F-023', 'F-0112', load(2));
   await page.evaluate(() => localStorage.setItem('test-clock-off', String(-86_400_000)));
   await page.reload();
@@ -121,7 +111,6 @@ it('gives a database that was deleted behind its back a new life, tells the old 
   await scanAll(page, 'M2-F-023', 'F-0112', load(3));
   const before = await ownEntries(page);
   const last = before.at(-1);
-  await page.waitForTimeout(1000);
   await first.close();
   await rm(path.join(folder, 'Default', 'IndexedDB'), { recursive: true });
 

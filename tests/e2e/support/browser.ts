@@ -3,6 +3,7 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { giveClock } from './clock.ts';
 
 const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
 
@@ -48,6 +49,7 @@ export async function openApp(
           colorScheme: options.dark ? 'dark' : 'light',
         })
       : browser;
+  await giveClock(context);
   const page = await context.newPage();
   await page.goto(url);
   await waitReady(page);
@@ -57,24 +59,4 @@ export async function openApp(
 /** Waits until the app has opened its log and drawn its first screen. */
 export async function waitReady(page: Page): Promise<void> {
   await page.waitForSelector('html[data-ready]', { timeout: 30_000 });
-}
-
-/** Types as a scanner does: a burst of keys and Enter; control characters as Ctrl with a key, as scanners send them. */
-export async function wedge(page: Page, text: string): Promise<void> {
-  for (const char of text) await page.keyboard.press(keyOf(char));
-  await page.keyboard.press('Enter');
-}
-
-const controlKeys: Readonly<Record<number, string>> = {
-  4: 'Control+d',
-  28: 'Control+\\',
-  29: 'Control+]',
-  30: 'Control+^',
-  31: 'Control+_',
-};
-
-function keyOf(char: string): string {
-  const control = controlKeys[char.charCodeAt(0)];
-  if (control) return control;
-  return char === ' ' ? 'Space' : char;
 }

@@ -3,6 +3,8 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { createServer } from 'node:net';
 import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { aheadMs } from './clock.ts';
 
 /** A running demo. */
 export interface RunningDemo {
@@ -14,10 +16,29 @@ const root = path.resolve(import.meta.dirname, '../../..');
 /** Where the build lies: `app` and `cli` in it. */
 export const dist = path.resolve(process.env['REELWARD_DIST'] ?? path.join(root, 'dist'));
 
-/** The environment of a process that is no part of the test run: the command line runs only where no test imports it. */
+const aheadModule = pathToFileURL(path.join(import.meta.dirname, 'ahead.mjs')).href;
+
+/**
+ * The environment of a process that is no part of the test run: the command line runs only where no test imports it. Its clock is
+ * as far ahead as that of the tests.
+ */
 export function outside(): NodeJS.ProcessEnv {
   const { VITEST: _, ...rest } = process.env;
-  return rest;
+  if (aheadMs === 0) return rest;
+  return { ...rest, NODE_OPTIONS: `${rest['NODE_OPTIONS'] ?? ''} --import ${aheadModule}`.trim() };
+}
+
+/** Waits until a process has told something on its error output; what it has told until then. Rejects where it ends before. */
+export function untilTold(child: ChildProcess, wanted: RegExp): Promise<string> {
+  return new Promise((resolve, reject) => {
+    let told = '';
+    child.stderr?.on('data', (chunk) => {
+      told += String(chunk);
+      if (wanted.test(told)) resolve(told);
+    });
+    child.once('error', reject);
+    child.once('exit', () => reject(new Error(`It ended before it said ${wanted}: ${told}`)));
+  });
 }
 
 export async function freePort(): Promise<number> {
@@ -31,7 +52,7 @@ export async function freePort(): Promise<number> {
   });
 }
 
-/** Starts `reelward demo` from the build and waits until it answers. */
+/** Starts `reelward demo` from the build and waits until it says where it serves. */
 export async function startDemo(args: readonly string[] = [], port?: number): Promise<RunningDemo> {
   const wanted = port ?? (await freePort());
   const child = spawn(
@@ -39,21 +60,8 @@ export async function startDemo(args: readonly string[] = [], port?: number): Pr
     [path.join(dist, 'cli/reelward.js'), 'demo', '--port', String(wanted), ...args],
     { cwd: root, stdio: ['ignore', 'ignore', 'pipe'], env: outside() },
   );
-  const url = `http://127.0.0.1:${wanted}/`;
-  let told = '';
-  child.stderr?.on('data', (chunk) => {
-    told += String(chunk);
-  });
-  for (let tries = 0; tries < 200; tries++) {
-    if (child.exitCode !== null) throw new Error(`The demo did not start: ${told}`);
-    const answers = await fetch(url).then(
-      (response) => response.ok,
-      () => false, // not listening yet
-    );
-    if (answers) return { url, stop: () => end(child) };
-    await new Promise((resolve) => setTimeout(resolve, 100));
-  }
-  throw new Error(`The demo does not answer: ${told}`);
+  await untilTold(child, /^Ctrl-C ends it/m);
+  return { url: `http://127.0.0.1:${wanted}/`, stop: () => end(child) };
 }
 
 async function end(child: ChildProcess): Promise<void> {

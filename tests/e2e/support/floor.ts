@@ -3,11 +3,12 @@
 // party) is written down from the first moment and told when the tablet is put away.
 
 import assert from 'node:assert/strict';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import { formatEnvelope } from '../../../shared/labels/envelope.ts';
 import { verifyChains } from '../../../shared/log/chain.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { waitReady } from './browser.ts';
+import { giveClock, pass, withoutTimers } from './clock.ts';
 
 /** A page with what it did wrong. */
 export interface Tablet {
@@ -41,8 +42,9 @@ export async function openTablet(
       colorScheme: options.dark ? 'dark' : 'light',
       acceptDownloads: true,
     }));
+  await giveClock(context);
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(60_000); // a busy machine is slow, not wrong
   const wrongs = watchPage(page, url);
   await page.goto(`${url}${options.hash ?? ''}`);
   await waitReady(page);
@@ -62,6 +64,12 @@ export async function openTablet(
   };
 }
 
+/** Questions to the page's workers and their answers: every look of the watch ends in one. */
+interface Counted {
+  readonly asked: number;
+  readonly answered: number;
+}
+
 /** Collects what a page throws and whom it asks. */
 export function watchPage(page: Page, url: string): string[] {
   const wrongs: string[] = [];
@@ -72,8 +80,18 @@ export function watchPage(page: Page, url: string): string[] {
     if (origin !== home && !['data:', 'blob:'].includes(protocol)) wrongs.push(`asked: ${request.url()}`);
   });
   void page.addInitScript(() => {
-    const scope = globalThis as { policyBroken?: string[] };
+    const scope = globalThis as { policyBroken?: string[]; counted?: Counted };
     scope.policyBroken = [];
+    const counted = { asked: 0, answered: 0 };
+    scope.counted = counted;
+    const { postMessage } = Worker.prototype;
+    const known = new WeakSet<Worker>();
+    Worker.prototype.postMessage = function (...given: unknown[]) {
+      counted.asked += 1;
+      if (!known.has(this)) this.addEventListener('message', () => counted.answered++);
+      known.add(this);
+      return Reflect.apply(postMessage, this, given);
+    };
     addEventListener('securitypolicyviolation', (event) => {
       scope.policyBroken?.push(
         `${event.violatedDirective}: ${event.blockedURI} ${event.sourceFile}:${event.lineNumber}`,
@@ -91,36 +109,116 @@ const controlKeys: Readonly<Record<number, readonly [key: string, code: string]>
   31: ['_', 'Minus'],
 };
 
-/**
- * One scan: all keys sent without waiting for the page in between, as a scanner does, and Enter. `gapMs`: pause between two
- * characters; 0 is faster than any scanner.
- */
-export async function scan(page: Page, text: string, gapMs = 0): Promise<void> {
-  // A hand needs longer than this from a tap to the trigger.
-  await page.waitForTimeout(60);
-  const session = await page.context().newCDPSession(page);
-  const sent: Promise<unknown>[] = [];
-  const send = (event: Parameters<typeof session.send<'Input.dispatchKeyEvent'>>[1]) =>
-    sent.push(session.send('Input.dispatchKeyEvent', event));
-  for (const char of text) {
-    const control = controlKeys[char.charCodeAt(0)];
-    if (control) {
-      const [key, code] = control;
-      send({ type: 'rawKeyDown', modifiers: 2, key: 'Control', code: 'ControlLeft' });
-      send({ type: 'rawKeyDown', modifiers: 2, key, code });
-      send({ type: 'keyUp', modifiers: 2, key, code });
-      send({ type: 'keyUp', key: 'Control', code: 'ControlLeft' });
-    } else {
-      const code = /[a-z]/i.test(char) ? `Key${char.toUpperCase()}` : /\d/.test(char) ? `Digit${char}` : '';
-      send({ type: 'keyDown', key: char, code, text: char });
-      send({ type: 'keyUp', key: char, code });
+/** Waits until what the last act did has been drawn, and what follows from it in the page has been done. */
+export async function drawn(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    for (let frame = 0; frame < 2; frame++) {
+      await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 0)));
     }
-    if (gapMs > 0) await new Promise((resolve) => setTimeout(resolve, gapMs));
-  }
-  send({ type: 'keyDown', key: 'Enter', code: 'Enter', text: '\r', windowsVirtualKeyCode: 13 });
-  send({ type: 'keyUp', key: 'Enter', code: 'Enter', windowsVirtualKeyCode: 13 });
-  await Promise.all(sent);
+  });
+}
+
+/** Between two characters of a scanner on a cable, ms. */
+const SCANNER_GAP_MS = 1;
+
+/**
+ * One scan: all keys sent without waiting for the page in between, as a scanner does, and Enter. The keys carry the moments at which
+ * a scanner sends them, so that its pace does not hang on how busy this machine is. A hand scans after it has seen what it did last.
+ */
+export async function scan(page: Page, text: string): Promise<void> {
+  await drawn(page);
+  const session = await page.context().newCDPSession(page);
+  const startMs = performance.timeOrigin + performance.now();
+  await withoutTimers(page, () =>
+    Promise.all(
+      scannerKeys(text).flatMap((strokes, at) => {
+        const timestamp = (startMs + at * SCANNER_GAP_MS) / 1000;
+        return strokes.map((stroke) => session.send('Input.dispatchKeyEvent', { ...stroke, timestamp }));
+      }),
+    ),
+  );
   await session.detach();
+}
+
+/** A key going down or up, as the browser's debugging protocol takes it. */
+export interface Stroke {
+  readonly type: 'rawKeyDown' | 'keyDown' | 'keyUp';
+  readonly key: string;
+  readonly code: string;
+  readonly text?: string;
+  readonly modifiers?: number;
+  readonly windowsVirtualKeyCode?: number;
+}
+
+/** What a scanner sends for a text: the strokes of each character, those of Enter last. */
+export function scannerKeys(text: string): readonly (readonly Stroke[])[] {
+  const enter = { key: 'Enter', code: 'Enter', windowsVirtualKeyCode: 13 };
+  return [
+    ...[...text].map(strokesOf),
+    [
+      { ...enter, type: 'keyDown', text: '\r' },
+      { ...enter, type: 'keyUp' },
+    ],
+  ];
+}
+
+function strokesOf(char: string): readonly Stroke[] {
+  const control = controlKeys[char.charCodeAt(0)];
+  if (control) {
+    const [key, code] = control;
+    return [
+      { type: 'rawKeyDown', modifiers: 2, key: 'Control', code: 'ControlLeft' },
+      { type: 'rawKeyDown', modifiers: 2, key, code },
+      { type: 'keyUp', modifiers: 2, key, code },
+      { type: 'keyUp', key: 'Control', code: 'ControlLeft' },
+    ];
+  }
+  const code = /[a-z]/i.test(char) ? `Key${char.toUpperCase()}` : /\d/.test(char) ? `Digit${char}` : '';
+  return [
+    { type: 'keyDown', key: char, code, text: char },
+    { type: 'keyUp', key: char, code },
+  ];
+}
+
+/** Between two keys of a person who types, ms: slower than any scanner that sends at an even pace. */
+const TYPIST_GAP_MS = 90;
+
+/** Types as a person does: between two keys the tablet's clock goes on. */
+export async function typeByHand(page: Page, text: string): Promise<void> {
+  for (const char of text) {
+    await page.keyboard.press(char === ' ' ? 'Space' : char);
+    await pass(page, TYPIST_GAP_MS);
+  }
+}
+
+/** A button takes a second tap on the same place for a tremble of the hand until this long after the first, ms. */
+const TREMBLE_MS = 400;
+
+/** Takes the time that a hand takes between two acts on the same place. */
+export async function steady(page: Page): Promise<void> {
+  await pass(page, TREMBLE_MS + 50);
+}
+
+/** Taps where something stands, whether it takes taps or not: a finger does not ask. */
+export async function tap(target: Locator): Promise<void> {
+  await target.scrollIntoViewIfNeeded();
+  const box = await target.boundingBox();
+  assert.ok(box, 'nothing to tap at');
+  await target.page().mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+}
+
+/** The watch over the line looks at the clock this often, ms. */
+const LOOK_EVERY_MS = 5000;
+
+/** Lets the watch over the line look once more, and waits until what followed from that look has been reckoned. */
+export async function lookAgain(page: Page): Promise<void> {
+  const before = await page.evaluate(() => (globalThis as { counted?: Counted }).counted?.asked ?? 0);
+  await pass(page, LOOK_EVERY_MS);
+  await page.waitForFunction((old) => {
+    const { asked, answered } = (globalThis as { counted?: Counted }).counted ?? { asked: 0, answered: 0 };
+    return asked > old && answered === asked;
+  }, before);
+  await drawn(page);
 }
 
 /** Scans a badge and waits until its holder is signed in. */
@@ -213,8 +311,7 @@ export function expectWhole(entries: readonly Entry[]): void {
 
 /** Types a PIN or a number on the pad and enters it. */
 export async function pad(page: Page, digits: string): Promise<void> {
-  // A hand is slower than this; a second press of one button within 400 ms counts as a tremble.
-  await page.waitForTimeout(450);
+  await steady(page);
   for (const digit of digits)
     await page.locator('.pinpad').getByRole('button', { name: digit, exact: true }).click();
   await page.getByTestId('pin-enter').click();

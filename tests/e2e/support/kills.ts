@@ -57,28 +57,29 @@ async function open(folder: string, url: string): Promise<{ context: BrowserCont
   return { context, page };
 }
 
-/** Loads and splices until killed; every verdict seen on the screen is told by its reel. */
-async function workUntilKilled(
-  page: Page,
-  nextReel: () => string,
-  seen: (reel: string) => void,
-): Promise<void> {
+/** Loads and splices, one act of a person after the other: the scans of a reel, then a look at its verdict. */
+async function* work(page: Page, nextReel: () => string, seen: (reel: string) => void) {
   for (let round = 0; ; round++) {
     const place = places[round % places.length];
     if (!place) return;
     const reel = nextReel();
     const codes = [place.slot, place.feeder, reelLabel({ P: place.part, Q: '4000', '3S': reel })];
     // Where the slot carries a reel by now, the same scans are a splice: slot and new reel.
-    for (const code of codes) await scan(page, code);
-    await page.locator('[data-testid=verdict] .facts', { hasText: reel }).waitFor({ timeout: 10_000 });
-    seen(reel);
+    for (const code of codes) yield () => scan(page, code);
+    yield async () => {
+      await page.locator('[data-testid=verdict] .facts', { hasText: reel }).waitFor();
+      seen(reel);
+    };
   }
 }
 
-/** Kills the browser `kills` times at chance moments up to `longestMs` after work began. `chance` in [0, 1). */
+/**
+ * Kills the browser `kills` times, each in the middle of a chance act, the `mostActs`th at most: at its start, so that keys are under
+ * way, or an entry is being written. `chance` in [0, 1).
+ */
 export async function killAgainAndAgain(
   url: string,
-  options: { readonly kills: number; readonly longestMs: number; readonly chance: () => number },
+  options: { readonly kills: number; readonly mostActs: number; readonly chance: () => number },
 ): Promise<KillReport> {
   const folder = await mkdtemp(path.join(tmpdir(), 'reelward-kill-'));
   const shown = new Set<string>();
@@ -87,10 +88,18 @@ export async function killAgainAndAgain(
   for (let kill = 0; kill < options.kills; kill++) {
     const { page } = await open(folder, url);
     if (kill === 0) await signIn(page, 'BADGE-2201');
-    const work = workUntilKilled(page, nextReel, (reel) => shown.add(reel)).catch(() => undefined); // the kill ends it
-    await new Promise((resolve) => setTimeout(resolve, 300 + options.chance() * options.longestMs));
-    killAll(folder);
-    await work;
+    let left = 1 + Math.floor(options.chance() * options.mostActs);
+    for await (const act of work(page, nextReel, (reel) => shown.add(reel))) {
+      left -= 1;
+      const done = act();
+      if (left > 0) {
+        await done;
+        continue;
+      }
+      killAll(folder);
+      await done.catch(() => undefined); // the kill ends it
+      break;
+    }
   }
   const { context, page } = await open(folder, url);
   const log: readonly Entry[] = await readLog(page);

@@ -4,7 +4,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { dist, freePort, outside } from './demo.ts';
+import { dist, freePort, outside, untilTold } from './demo.ts';
 
 /** A plant's server. */
 export interface PlantServer {
@@ -32,10 +32,11 @@ export async function startServe(): Promise<PlantServer> {
   const port = await freePort();
   const data = path.join(folder, 'data');
   let child: ChildProcess | null = null;
-  const start = async () => {
-    const started = await launch(['serve', '--port', String(port), '--data', data, '--plant', 'Brae Works']);
+  const start = async (isFirst: boolean) => {
+    const args = ['serve', '--port', String(port), '--data', data, '--plant', 'Brae Works'];
+    const started = await launch(args, isFirst);
     child = started.child;
-    return started.told();
+    return started.told;
   };
   const end = async (signal: NodeJS.Signals) => {
     if (!child || child.exitCode !== null) return;
@@ -45,7 +46,7 @@ export async function startServe(): Promise<PlantServer> {
     child = null;
   };
   const act = (...args: readonly string[]) => call(['serve', ...args, '--data', data]);
-  const told = await start();
+  const told = await start(true);
   return {
     url: `http://127.0.0.1:${port}/`,
     folder,
@@ -53,7 +54,7 @@ export async function startServe(): Promise<PlantServer> {
     newCode: async () => codeIn(await act('enrol')),
     act,
     kill: () => end('SIGKILL'),
-    start: async () => void (await start()),
+    start: async () => void (await start(false)),
     stop: async () => {
       await end('SIGTERM');
       await rm(folder, { recursive: true, force: true });
@@ -67,25 +68,16 @@ function codeIn(text: string): string {
   return code;
 }
 
-async function launch(args: readonly string[]): Promise<{ child: ChildProcess; told: () => string }> {
+/** Starts a command that serves until it is ended, and waits for the address and the greeting that follows where nobody is enrolled. */
+async function launch(
+  args: readonly string[],
+  isFirst: boolean,
+): Promise<{ child: ChildProcess; told: string }> {
   const child = spawn(process.execPath, [cli, ...args], {
     stdio: ['ignore', 'ignore', 'pipe'],
     env: outside(),
   });
-  let told = '';
-  child.stderr?.on('data', (chunk) => {
-    told += String(chunk);
-  });
-  for (let tries = 0; tries < 300; tries++) {
-    if (child.exitCode !== null) throw new Error(`The server did not start: ${told}`);
-    // The greeting is one write, after the address: a code or none.
-    if (told.includes('serves at')) {
-      await new Promise((resolve) => setTimeout(resolve, 300));
-      return { child, told: () => told };
-    }
-    await new Promise((resolve) => setTimeout(resolve, 50));
-  }
-  throw new Error(`The server does not answer: ${told}`);
+  return { child, told: await untilTold(child, isFirst ? /Later codes:/ : /serves at/) };
 }
 
 function call(args: readonly string[]): Promise<string> {

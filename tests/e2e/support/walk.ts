@@ -1,7 +1,7 @@
 // A walk through every screen, page, verdict and dialog of the app, each by its own way in: for checks that hold everywhere.
 
 import type { Page } from 'playwright-core';
-import { goOn, goTo, keepRunning, reelLabel, scan, scanAll } from './floor.ts';
+import { drawn, goOn, goTo, keepRunning, reelLabel, scan, scanAll } from './floor.ts';
 
 /** A place of the app and how it is left again. */
 export interface Stop {
@@ -18,7 +18,7 @@ export async function walkEverywhere(
   look: (name: string) => Promise<void>,
 ): Promise<void> {
   for await (const { name, leave } of stops(page, url)) {
-    await page.waitForTimeout(150); // a screen that is still coming in
+    await drawn(page);
     await look(name);
     await leave();
   }
