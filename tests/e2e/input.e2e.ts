@@ -3,9 +3,8 @@
 
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { pass } from './support/clock.ts';
+import { drawn, pass } from './support/clock.ts';
 import {
-  drawn,
   goTo,
   keepRunning,
   ownEntries,

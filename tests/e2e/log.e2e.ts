@@ -7,9 +7,9 @@ import path from 'node:path';
 import Papa from 'papaparse';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { drawn } from './support/clock.ts';
 import { dist, outside } from './support/demo.ts';
 import {
-  drawn,
   goOn,
   goTo,
   openTablet,

@@ -9,9 +9,9 @@ import path from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { waitReady } from './support/browser.ts';
+import { drawn } from './support/clock.ts';
 import { dist, startDemo } from './support/demo.ts';
 import {
-  drawn,
   expectWhole,
   goOn,
   goTo,

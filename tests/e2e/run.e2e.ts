@@ -4,8 +4,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { waitReady } from './support/browser.ts';
+import { drawn } from './support/clock.ts';
 import {
-  drawn,
   endRun,
   goOn,
   goTo,

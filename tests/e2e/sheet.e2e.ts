@@ -4,7 +4,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import writeXlsxFile from 'write-excel-file/node';
-import { drawn, endRun, ownEntries, type Tablet } from './support/floor.ts';
+import { drawn } from './support/clock.ts';
+import { endRun, ownEntries, type Tablet } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo({ badge: 'BADGE-4401', hash: '#/plant/sheet' });

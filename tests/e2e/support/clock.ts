@@ -138,6 +138,15 @@ export async function pass(page: Page, ms: number): Promise<void> {
   await Promise.all(context.pages().map((each) => tell(each, 'pass', ms)));
 }
 
+/** Waits until what the last act did has been drawn, and what follows from it in the page has been done. */
+export async function drawn(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    for (let frame = 0; frame < 2; frame++) {
+      await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 0)));
+    }
+  });
+}
+
 /** Does something that is quicker than any timer of the page, however busy the machine is. */
 export async function withoutTimers<T>(page: Page, act: () => Promise<T>): Promise<T> {
   await tell(page, 'hold');

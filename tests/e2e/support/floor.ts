@@ -8,7 +8,7 @@ import { formatEnvelope } from '../../../shared/labels/envelope.ts';
 import { verifyChains } from '../../../shared/log/chain.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { waitReady } from './browser.ts';
-import { giveClock, pass, withoutTimers } from './clock.ts';
+import { drawn, giveClock, pass, withoutTimers } from './clock.ts';
 
 /** A page with what it did wrong. */
 export interface Tablet {
@@ -108,15 +108,6 @@ const controlKeys: Readonly<Record<number, readonly [key: string, code: string]>
   30: ['^', 'Digit6'],
   31: ['_', 'Minus'],
 };
-
-/** Waits until what the last act did has been drawn, and what follows from it in the page has been done. */
-export async function drawn(page: Page): Promise<void> {
-  await page.evaluate(async () => {
-    for (let frame = 0; frame < 2; frame++) {
-      await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 0)));
-    }
-  });
-}
 
 /** Between two characters of a scanner on a cable, ms. */
 const SCANNER_GAP_MS = 1;

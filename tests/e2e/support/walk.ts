@@ -1,7 +1,8 @@
 // A walk through every screen, page, verdict and dialog of the app, each by its own way in: for checks that hold everywhere.
 
 import type { Page } from 'playwright-core';
-import { drawn, goOn, goTo, keepRunning, reelLabel, scan, scanAll } from './floor.ts';
+import { drawn } from './clock.ts';
+import { goOn, goTo, keepRunning, reelLabel, scan, scanAll } from './floor.ts';
 
 /** A place of the app and how it is left again. */
 export interface Stop {

@@ -1,0 +1,51 @@
+// A browser test waits for what it means, never for a time, and is looked at once: a fixed wait is too short on a busy machine and
+// too long on every other, and a second try hides what happens to people only sometimes. `support/clock.ts` moves the page's clock.
+
+import { expect, test } from 'vitest';
+import { lineAt, readSources, type SourceFile, scanTokens } from './source-scan.ts';
+
+/** What may not stand in a browser test, and what to do instead. */
+const banned: ReadonlyMap<string, string> = new Map([
+  ['waitForTimeout', 'wait for what is meant, or let the clock go on: pass()'],
+  ['setTimeout', 'wait for what is meant, or let the clock go on: pass()'],
+  ['setInterval', 'wait for what is meant: expect.poll()'],
+  ['retry', 'a test that fails now and then has found something'],
+  ['delay', 'a person types by typeByHand()'],
+]);
+
+/** The page's own timers are made there. */
+const CLOCK = 'tests/e2e/support/clock.ts';
+
+/** Waits for a time, retries and forced clicks of a file, as `path:line what: instead`. */
+function findWaits({ path, source }: SourceFile): readonly string[] {
+  const tokens = scanTokens(source);
+  return tokens.flatMap(({ kind, text, at }, index) => {
+    if (kind !== 'word') return [];
+    const isForced = text === 'force' && ['click', 'tap', 'fill'].includes(tokens[index - 3]?.text ?? '');
+    const instead = isForced ? 'a finger does not ask: tap()' : banned.get(text);
+    return instead === undefined ? [] : [`${path}:${lineAt(source, at)} ${text}: ${instead}`];
+  });
+}
+
+test('no browser test waits for a time, is tried again, or clicks through what a finger cannot reach', () => {
+  const files = readSources(['']).filter(
+    ({ path }) => /^(tests\/e2e\/|vitest\.config\.ts$)/.test(path) && path !== CLOCK,
+  );
+  expect(files.length).toBeGreaterThan(20);
+  expect(files.flatMap(findWaits)).toEqual([]);
+});
+
+test.each([
+  ['await page.waitForTimeout(60);', 'waitForTimeout'],
+  ['await new Promise((resolve) => setTimeout(resolve, 300));', 'setTimeout'],
+  ['export default { test: { retry: 2 } };', 'retry'],
+  ["await page.keyboard.type('ab', { delay: 90 });", 'delay'],
+  ['await button.click({ force: true });', 'force'],
+])('the check finds %s', (source, what) => {
+  expect(findWaits({ path: 'x.ts', source })).toEqual([expect.stringContaining(`x.ts:1 ${what}: `)]);
+});
+
+test('the check leaves a removed folder and a comment alone', () => {
+  const source = '// no setTimeout\nawait rm(folder, { recursive: true, force: true });';
+  expect(findWaits({ path: 'x.ts', source })).toEqual([]);
+});
