@@ -12,14 +12,15 @@ export type DemoState = Readonly<z.output<typeof stateSchema>>;
 
 /** A demo that does not answer within this time is taken for offline: the app must not wait for a network. */
 const WAIT_MS = 1500;
+/** A page that came over the network just now has a server, which may be busy: without its answer the plant would be empty. */
+const SERVED_WAIT_MS = 30_000;
 
 /** Asks the demo how it plays; null where it does not answer (offline). */
 export async function readDemoState(): Promise<DemoState | null> {
+  const isKept = navigator.serviceWorker?.controller != null; // else this page came from the server itself
+  const signal = AbortSignal.timeout(isKept ? WAIT_MS : SERVED_WAIT_MS);
   try {
-    return z.parse(
-      stateSchema,
-      await (await fetch('/demo/state.json', { signal: AbortSignal.timeout(WAIT_MS) })).json(),
-    );
+    return z.parse(stateSchema, await (await fetch('/demo/state.json', { signal })).json());
   } catch {
     return null; // offline: the log kept here goes on at the clock's own pace
   }

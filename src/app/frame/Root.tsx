@@ -15,7 +15,7 @@ import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
 import type { Work } from '../work.ts';
 import { FaultCurtain } from './FaultCurtain.tsx';
-import { lazy } from './lazy.tsx';
+import { lazy, lazyTask } from './lazy.tsx';
 import { Shell } from './Shell.tsx';
 import { SyncChip } from './SyncChip.tsx';
 
@@ -79,7 +79,7 @@ function UpdateBanner({ desk, offline }: Work) {
 const WarningBanner = lazy(() => import('./WarningBanner.tsx').then((module) => module.WarningBanner));
 /** A screen whose code arrives with its first use; the first one that is drawn lets the rest of the app be fetched. */
 function screen<P extends object>(load: () => Promise<ComponentType<P>>) {
-  return lazy<P>(() =>
+  return lazyTask<P>(() =>
     load().then(
       (Shown) =>
         function Standing(props: P) {

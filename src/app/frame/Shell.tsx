@@ -9,7 +9,7 @@ import { address, place, type ScreenName, screens } from '../router.ts';
 import { Icon, type IconName } from '../ui/Icon.tsx';
 import { shellWords } from '../words/shell.ts';
 import { formatCount, say } from '../words/words.ts';
-import { lazy } from './lazy.tsx';
+import { lazy, lazyTask } from './lazy.tsx';
 import { Notices } from './Notices.tsx';
 import '../ui/shell.css';
 
@@ -19,9 +19,9 @@ const VerdictBand = lazy(() => import('./VerdictBand.tsx').then((module) => modu
 const CameraOverlay = lazy(() => import('./CameraOverlay.tsx').then((module) => module.CameraOverlay));
 const TypeDialog = lazy(() => import('./TypeDialog.tsx').then((module) => module.TypeDialog));
 const QuestionDialog = lazy(() => import('./QuestionDialog.tsx').then((module) => module.QuestionDialog));
-const SignInDialog = lazy(() => import('./PeopleDialogs.tsx').then((module) => module.SignInDialog));
-const ClearDialog = lazy(() => import('./PeopleDialogs.tsx').then((module) => module.ClearDialog));
-const QuantityDialog = lazy(() => import('./PeopleDialogs.tsx').then((module) => module.QuantityDialog));
+const SignInDialog = lazyTask(() => import('./PeopleDialogs.tsx').then((module) => module.SignInDialog));
+const ClearDialog = lazyTask(() => import('./PeopleDialogs.tsx').then((module) => module.ClearDialog));
+const QuantityDialog = lazyTask(() => import('./PeopleDialogs.tsx').then((module) => module.QuantityDialog));
 
 const icons: Readonly<Record<ScreenName, IconName>> = {
   line: 'line',

@@ -1,7 +1,9 @@
 // Loads a component when it is first drawn. Small on purpose: one promise, one state; `preact/compat` was refused for its size.
 
 import type { ComponentChildren, ComponentType } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
+import { useApp } from '../app.ts';
+import type { Scan } from '../scan/scan.ts';
 
 /**
  * A component whose code arrives with its first use; `waiting` stands in meanwhile. A load that failed is thrown into the
@@ -30,4 +32,27 @@ export function lazy<P extends object>(
   }
   // A part that was fetched before stands at once when it is first drawn.
   return Object.assign(Lazy, { preload: () => void fetched().catch(() => undefined) }); // the first drawing asks again
+}
+
+/** A part that takes scans: what is scanned between the tap and its arrival is kept for it, not taken by what lies below. */
+export function lazyTask<P extends object>(
+  load: () => Promise<ComponentType<P>>,
+): ReturnType<typeof lazy<P>> {
+  return lazy(load, <KeepScans />);
+}
+
+function KeepScans() {
+  const app = useApp();
+  useLayoutEffect(() => {
+    const kept: Scan[] = [];
+    const release = app.scans.take((scan) => kept.push(scan));
+    return () => {
+      release();
+      // The part that takes this place is in hand once the drawing under way is done.
+      queueMicrotask(() => {
+        for (const scan of kept) app.scans.push(scan);
+      });
+    };
+  }, [app]);
+  return null;
 }

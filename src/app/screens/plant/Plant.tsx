@@ -6,7 +6,7 @@ import { useApp, useFloor } from '../../app.ts';
 import { isDemo } from '../../demo/is-demo.ts';
 import type { Alarm } from '../../device/alarm.ts';
 import type { Offline } from '../../device/offline.ts';
-import { lazy } from '../../frame/lazy.tsx';
+import { lazyTask } from '../../frame/lazy.tsx';
 import { address, place } from '../../router.ts';
 import { Icon, type IconName } from '../../ui/Icon.tsx';
 import { plantWords } from '../../words/plant.ts';
@@ -19,12 +19,12 @@ import { Setups } from './Setups.tsx';
 import { ThisTablet } from './ThisTablet.tsx';
 import './plant.css';
 
-const Checklists = lazy(() => import('./checklists/Checklists.tsx').then((module) => module.Checklists));
-const Labels = lazy(() => import('./labels/Labels.tsx').then((module) => module.Labels));
-const Parts = lazy(() => import('./parts/Parts.tsx').then((module) => module.Parts));
-const Scanner = lazy(() => import('./scanner/Scanner.tsx').then((module) => module.Scanner));
-const Server = lazy(() => import('./server/Server.tsx').then((module) => module.Server));
-const Sheet = lazy(() => import('./sheet/Sheet.tsx').then((module) => module.Sheet));
+const Checklists = lazyTask(() => import('./checklists/Checklists.tsx').then((module) => module.Checklists));
+const Labels = lazyTask(() => import('./labels/Labels.tsx').then((module) => module.Labels));
+const Parts = lazyTask(() => import('./parts/Parts.tsx').then((module) => module.Parts));
+const Scanner = lazyTask(() => import('./scanner/Scanner.tsx').then((module) => module.Scanner));
+const Server = lazyTask(() => import('./server/Server.tsx').then((module) => module.Server));
+const Sheet = lazyTask(() => import('./sheet/Sheet.tsx').then((module) => module.Sheet));
 
 type PageName =
   | 'setups'
