@@ -9,6 +9,8 @@ import { fileURLToPath } from 'node:url';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '..');
 const OLDEST_NODE = [20, 19];
+/** So many slow files are told at the end. */
+const SLOWEST = 10;
 const BROWSERS = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
 const reports = mkdtempSync(path.join(os.tmpdir(), 'reelward-checks-'));
 // Colours are for people at a screen; a log keeps the plain text.
@@ -18,6 +20,8 @@ const bin = (name) => path.join(root, 'node_modules', '.bin', name);
 let passed = 0;
 let failed = 0;
 let skipped = 0;
+/** Test files with the time they took, of all projects. */
+const took = [];
 
 /** Runs a program with its output passed on; true where it ended well. */
 function run(program, args, env = {}) {
@@ -115,6 +119,8 @@ function vitest(project) {
     const failures = report?.numFailedTests ?? 0;
     passed += report?.numPassedTests ?? 0;
     skipped += (report?.numPendingTests ?? 0) + (report?.numTodoTests ?? 0);
+    for (const { name, startTime, endTime } of report?.testResults ?? [])
+      took.push({ file: path.relative(root, name), seconds: (endTime - startTime) / 1000 });
     failed += ok ? failures : Math.max(1, failures);
     return ok && failures === 0;
   };
@@ -150,7 +156,17 @@ function main() {
   return true;
 }
 
+/** The files to look at where the checks take too long. */
+function tellSlowest() {
+  if (took.length === 0) return;
+  took.sort((a, b) => b.seconds - a.seconds);
+  console.log('--- slowest files');
+  for (const { file, seconds } of took.slice(0, SLOWEST))
+    console.log(`${seconds.toFixed(1).padStart(7)} s  ${file}`);
+}
+
 const good = main();
+tellSlowest();
 rmSync(reports, { recursive: true, force: true });
 if (!good && failed === 0) failed = 1;
 if (skipped > 0) console.log(`--- skipped: ${skipped}`);

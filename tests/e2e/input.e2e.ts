@@ -7,6 +7,7 @@ import { drawn, pass } from './support/clock.ts';
 import {
   goTo,
   keepRunning,
+  openTablet,
   ownEntries,
   reelLabel,
   scan,
@@ -48,6 +49,26 @@ describe('a scan', () => {
       );
       expect(await field.inputValue()).toBe('half a word');
     });
+  });
+
+  it('made while a screen is still coming in is that screen’s', async () => {
+    const context = await demo.browser.newContext({ serviceWorkers: 'block' });
+    let arrive = () => {};
+    const arrived = new Promise<void>((resolve) => {
+      arrive = resolve;
+    });
+    await context.route(/\/assets\/Stock-[^/]*\.js/, async (route) => {
+      await arrived;
+      await route.continue();
+    });
+    const { page, putAway } = await openTablet(demo.browser, demo.url, { context });
+    await goTo(page, 'stock');
+    await scan(page, reelLabel({ P: '22-0603-B', Q: '4000', '3S': 'R-950004' }));
+    arrive();
+    await page.getByTestId('put-new').waitFor();
+    await page.getByTestId('well-idle').waitFor(); // not taken by the line's task as well
+    await putAway();
+    await context.close();
   });
 
   it('of a badge fills the form of a person, whichever field has the focus', async () => {

@@ -9,7 +9,7 @@ import path from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { waitReady } from './support/browser.ts';
-import { drawn } from './support/clock.ts';
+import { drawn, giveClock, pass } from './support/clock.ts';
 import { dist, startDemo } from './support/demo.ts';
 import {
   expectWhole,
@@ -157,6 +157,27 @@ describe('without a network', () => {
       pit?.close();
     },
   );
+});
+
+describe('a first visit', () => {
+  it('waits for a server that is slow to answer, as without it there is no plant', async () => {
+    const context = await demo.browser.newContext();
+    await giveClock(context);
+    const page = await context.newPage();
+    const [asked, held] = [gate(), gate()];
+    await page.route('**/demo/state.json', async (route) => {
+      asked.open();
+      await held.passed;
+      await route.continue();
+    });
+    await page.goto(`${demo.url}#/load`);
+    await asked.passed;
+    await pass(page, 10_000);
+    held.open();
+    await waitReady(page);
+    await expect.poll(() => page.getByTestId('load-progress').textContent()).toBe('147 of 150 slots loaded');
+    await context.close();
+  });
 });
 
 describe('a newer version', () => {

@@ -84,6 +84,11 @@ function installClock({ ahead, symbol }: { ahead: number; symbol: string }): voi
   scope['setTimeout'] = (task: Task, ms = 0, ...args: unknown[]) => add(() => task(...args), ms || 0, null);
   scope['setInterval'] = (task: Task, ms = 0, ...args: unknown[]) =>
     add(() => task(...args), ms || 0, Math.max(1, ms || 0));
+  AbortSignal.timeout = (ms) => {
+    const controller = new AbortController();
+    add(() => controller.abort(new DOMException('signal timed out', 'TimeoutError')), ms, null);
+    return controller.signal;
+  };
   scope['clearTimeout'] = drop;
   scope['clearInterval'] = drop;
   /** Timers in the order in which they are due, as the page would have met them. */
