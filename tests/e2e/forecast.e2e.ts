@@ -31,7 +31,7 @@ describe('walks', () => {
       const stops = (await page.getByTestId('walk-1').locator('.stops').textContent()) ?? '';
       const first = /[A-Z]\d-[FR]-\d{3}/.exec(stops)?.[0] ?? '';
       await page.getByTestId(`row-${first}`).locator('.walkband').waitFor();
-      expect(await page.getByTestId(`row-${first}`).locator('.walkband').textContent()).toBe('1');
+      await expect.poll(() => page.getByTestId(`row-${first}`).locator('.walkband').textContent()).toBe('1');
       const slots = [...stops.matchAll(/[A-Z]\d-[FR]-\d{3}/g)].map(([slot]) => slot);
       expect(new Set(slots).size).toBe(slots.length);
     });
@@ -84,7 +84,7 @@ describe('counts', () => {
       // The full reel's figures are remembered for the part.
       await page.getByTestId(`count-${reel}`).click();
       await page.getByTestId('count-measured').click();
-      expect(await page.getByTestId('count-field-fullOuterMm').inputValue()).toBe('137');
+      await expect.poll(() => page.getByTestId('count-field-fullOuterMm').inputValue()).toBe('137');
     });
   });
 
@@ -108,7 +108,7 @@ describe('counts', () => {
       const row = page.getByTestId(`loss-${feeder}`);
       await row.waitFor();
       await page.getByTestId(`evidence-${feeder}`).click();
-      expect(await row.locator('.evidence li').first().textContent()).toMatch(/left 0|0 ± 0 left/);
+      await expect.poll(() => row.locator('.evidence li').first().textContent()).toMatch(/left 0|0 ± 0 left/);
     });
   });
 });
@@ -118,16 +118,16 @@ describe('reels', () => {
     await onTablet(async ({ page }) => {
       await goTo(page, 'stock');
       await page.getByTestId('pick-list').waitFor();
-      expect(await page.locator('.pick').count()).toBeGreaterThan(3);
+      await expect.poll(() => page.locator('.pick').count()).toBeGreaterThan(3);
       await page.getByTestId('stock-outlook').click();
-      expect(await page.getByTestId('reel-outlook').locator('.chain').count()).toBeGreaterThan(3);
+      await expect.poll(() => page.getByTestId('reel-outlook').locator('.chain').count()).toBeGreaterThan(3);
       const known = (await readLog(page)).find(
         ({ kind, payload }) =>
           kind === 'reel.verified' && payload['verdict'] === 'accepted' && payload['lot'] !== null,
       )?.payload;
       await scan(page, String(known?.['reel']));
       await page.getByTestId(`reel-${known?.['reel']}`).waitFor();
-      expect(await page.locator('.reel-row').count()).toBe(1);
+      await expect.poll(() => page.locator('.reel-row').count()).toBe(1);
       await page.getByTestId(`block-${known?.['reel']}`).click();
       await page.getByRole('button', { name: 'Supplier recall' }).click();
       await page.getByTestId('block-yes').click();
@@ -135,7 +135,7 @@ describe('reels', () => {
       const [blocked] = await ownEntries(page, 'material.blocked');
       expect(blocked?.payload).toMatchObject({ lot: known?.['lot'], reel: null, reason: 'Supplier recall' });
       await page.getByTestId('stock-blocks').click();
-      expect(await page.getByTestId('blocks').textContent()).toContain(String(known?.['lot']));
+      await expect.poll(() => page.getByTestId('blocks').textContent()).toContain(String(known?.['lot']));
     }, 'BADGE-3301');
   });
 

@@ -54,7 +54,7 @@ describe('a label that follows no standard', () => {
   it('is not read, is taught once, and then loads', async () => {
     await onTablet(async ({ page }) => {
       await scan(page, labelOf(part, 4000, 'GL-1'));
-      expect(await page.getByTestId('scanned').textContent()).toContain('Nothing on it is read');
+      await expect.poll(() => page.getByTestId('scanned').textContent()).toContain('Nothing on it is read');
       await page.getByTestId('teach-scanned').click();
       await teachRule(page, 'Glen');
       const [taught] = await ownEntries(page, 'label.taught');
@@ -79,7 +79,9 @@ describe('a label that follows no standard', () => {
       await scan(page, feeder);
       await scan(page, labelOf(part, 4000, 'GL-1'));
       await page.getByTestId('dock-teach').click();
-      expect(await page.getByTestId('scanned').textContent()).toContain(labelOf(part, 4000, 'GL-1'));
+      await expect
+        .poll(() => page.getByTestId('scanned').textContent())
+        .toContain(labelOf(part, 4000, 'GL-1'));
       await page.getByTestId('teach-scanned').click();
       await teachRule(page, 'Glen');
       await goTo(page, 'load');
@@ -106,17 +108,17 @@ describe('a label that follows no standard', () => {
       await scan(page, `K${part}/Q4000`);
       await page.locator('.token', { hasText: part }).click();
       await page.getByTestId('from-later').click();
-      expect(await page.getByTestId('teach-piece').textContent()).toBe(part);
+      await expect.poll(() => page.getByTestId('teach-piece').textContent()).toBe(part);
       await page.getByTestId('name-part').click();
       await page.locator('.token', { hasText: 'Q4000' }).click();
       await steady(page);
       await page.getByTestId('from-later').click();
       await page.getByTestId('name-quantity').click();
-      expect(await page.getByTestId('teach-reading').textContent()).toContain('4000');
+      await expect.poll(() => page.getByTestId('teach-reading').textContent()).toContain('4000');
       await page.getByTestId('nav-log').click();
       await page.getByTestId('screen-log').waitFor();
       await page.goBack();
-      expect(await page.getByTestId('teach-reading').textContent()).toContain(part);
+      await expect.poll(() => page.getByTestId('teach-reading').textContent()).toContain(part);
     });
   });
 
@@ -129,7 +131,7 @@ describe('a label that follows no standard', () => {
       await page.getByTestId('teach-approve').click();
       await page.getByTestId('badge').fill('BADGE-2201');
       await page.getByTestId('badge-enter').click();
-      expect(await page.getByRole('dialog').textContent()).toContain('Shift lead');
+      await expect.poll(() => page.getByRole('dialog').textContent()).toContain('Shift lead');
       expect(await ownEntries(page, 'label.taught')).toEqual([]);
     });
   });
@@ -153,24 +155,26 @@ describe('the rules', () => {
       expect(JSON.parse(read.out)).toMatchObject({ part: '22-0603-C', quantity: 12, lot: 'GL-9' });
 
       await scan(page, labelOf('22-0603-C', 12, 'GL-9'));
-      expect(await page.getByTestId('scanned').textContent()).toContain('22-0603-C');
+      await expect.poll(() => page.getByTestId('scanned').textContent()).toContain('22-0603-C');
       await page.getByTestId('withdraw-Glen').click();
       await page.getByTestId('withdraw-why').fill('they print a standard label now');
       await page.getByTestId('withdraw-yes').click();
       await page.getByTestId('rule-Glen').waitFor({ state: 'detached' });
       await scan(page, labelOf(part, 12, 'GL-9'));
-      expect(await page.getByTestId('scanned').textContent()).toContain('Nothing on it is read');
+      await expect.poll(() => page.getByTestId('scanned').textContent()).toContain('Nothing on it is read');
 
       await page.getByTestId('rules-import').setInputFiles(file);
       await page.getByTestId('import-Glen').waitFor();
-      expect(await page.getByTestId('import-Glen').getAttribute('data-status')).toBe('new');
+      await expect.poll(() => page.getByTestId('import-Glen').getAttribute('data-status')).toBe('new');
       // What it does to the labels of the log stands there before anybody is asked to approve it.
-      expect(await page.getByTestId('import-trial-Glen').textContent()).toContain('labels in the log');
+      await expect
+        .poll(() => page.getByTestId('import-trial-Glen').textContent())
+        .toContain('labels in the log');
       await page.getByTestId('import-take').click();
-      expect(await page.getByTestId('approve-trial-Glen').textContent()).toContain('It fits');
+      await expect.poll(() => page.getByTestId('approve-trial-Glen').textContent()).toContain('It fits');
       await approve(page);
       await page.getByTestId('rule-Glen').waitFor();
-      expect(await page.getByTestId('scanned').textContent()).toContain('GL-9');
+      await expect.poll(() => page.getByTestId('scanned').textContent()).toContain('GL-9');
     }, 'BADGE-3301');
   });
 });

@@ -199,7 +199,7 @@ describe('a reel that is refused', () => {
       expect(JSON.stringify(entry?.payload['reasons'])).toContain(`"code":"${reason}"`);
       // Slot and feeder stay for the next reel.
       await goOn(page);
-      expect(await page.getByTestId('well-slot').getAttribute('data-filled')).toBe('true');
+      await expect.poll(() => page.getByTestId('well-slot').getAttribute('data-filled')).toBe('true');
       await scan(page, place.feeder);
       expect((await scanAll(page, reelOf(place.part))).verdict).toBe('accepted');
       expect(await verifiedCount(tablet)).toBe(2);

@@ -91,10 +91,10 @@ describe('the log on the screen', () => {
     await page.getByTestId('verdict-held').click();
     const verdictsShown = async () => new Set(await page.locator('.entry .marks .chip').allTextContents());
     await expect.poll(verdictsShown).toEqual(new Set([' held']));
-    expect(await page.getByTestId('entries').textContent()).toContain('M2-R-010');
+    await expect.poll(() => page.getByTestId('entries').textContent()).toContain('M2-R-010');
     await page.getByTestId('verdict-refused').click();
     await expect.poll(verdictsShown).toEqual(new Set([' refused']));
-    expect(await page.getByTestId('entries').textContent()).toContain('Wrong part');
+    await expect.poll(() => page.getByTestId('entries').textContent()).toContain('Wrong part');
     await page.getByTestId('verdict-refused').click();
     await page.getByTestId('filter-slot').fill('m2-f-023');
     await expect.poll(async () => new Set(await kindsShown(page))).toEqual(new Set(['reel.verified']));

@@ -13,6 +13,7 @@ import { enrolTablet } from '../../src/app/sync/enrol.ts';
 import { giveSnapshot } from '../../src/app/sync/snapshot.ts';
 import { newTablet, until } from '../src/server/tablets.ts';
 import { startBrowser, waitReady } from './support/browser.ts';
+import { giveClock } from './support/clock.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
 const shift = [...simulateShift({ seed: 6, hours: 4, startMs: Date.now() - 5 * 3_600_000 }).entries].sort(
@@ -59,8 +60,9 @@ const chip = (page: Page) => page.getByTestId('offline');
 describe('a new tablet', () => {
   it('works at once, and says how much history is still to come', async () => {
     const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+    await giveClock(context);
     const page = await context.newPage();
-    page.setDefaultTimeout(15_000);
+    page.setDefaultTimeout(60_000);
     let letGo = () => {};
     const held = new Promise<void>((resolve) => {
       letGo = resolve;
@@ -89,7 +91,7 @@ describe('a new tablet', () => {
     letGo();
     await expect.poll(() => chip(page).getAttribute('data-behind'), { timeout: 60_000 }).toBe('no');
     await page.getByTestId('log-behind').waitFor({ state: 'detached' });
-    expect(await page.getByTestId('check-seals').getAttribute('aria-disabled')).toBe('false');
+    await expect.poll(() => page.getByTestId('check-seals').getAttribute('aria-disabled')).toBe('false');
     await page.getByTestId('check-seals').click();
     await page
       .getByText(/All \d+ seals hold/)

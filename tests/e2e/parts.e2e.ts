@@ -28,11 +28,11 @@ const supplierLabel = (reel: string) =>
 it('a supplier part is approved by scanning it, and its reel then loads', async () => {
   await onTablet({ hash: '#/plant/parts' }, async ({ page }) => {
     await scan(page, supplierLabel('R-970001'));
-    expect(await page.getByTestId('search').inputValue()).toBe('NEW-SUP-77');
+    await expect.poll(() => page.getByTestId('search').inputValue()).toBe('NEW-SUP-77');
     await page.getByTestId('search').fill('');
     await page.getByTestId('approve-add').click();
     await scan(page, supplierLabel('R-970001'));
-    expect(await page.getByTestId('approve-supplier').inputValue()).toBe('NEW-SUP-77');
+    await expect.poll(() => page.getByTestId('approve-supplier').inputValue()).toBe('NEW-SUP-77');
     await page.getByTestId('approve-part').fill(part);
     await page.getByTestId('approve-save').click();
     await page.getByTestId('approve-save').waitFor({ state: 'detached' });
@@ -46,7 +46,7 @@ it('a lot is blocked by scanning it and is refused from then on, until a lead li
     const label = (reel: string) => reelLabel({ P: part, Q: '4000', '1T': 'LT-9400', '3S': reel });
     await page.getByTestId('block-add').click();
     await scan(page, label('R-970010'));
-    expect(await page.getByTestId('block-value').inputValue()).toBe('LT-9400');
+    await expect.poll(() => page.getByTestId('block-value').inputValue()).toBe('LT-9400');
     await page.getByTestId('block-reason').fill('Terminations look dull');
     await page.getByTestId('block-save').click();
     await page.getByTestId('block-LT-9400').waitFor();
@@ -71,8 +71,8 @@ it('feeders are taken in from pasted rows, wrong rows are named, and one is with
     await page
       .getByTestId('feeder-rows')
       .fill('Feeder;Tape width;Pitch\nF-9001;8;2/4\nF-9002;9;4\nF-0001;8;2/4\n');
-    expect(await page.getByTestId('feeder-found').textContent()).toContain('1 new');
-    expect(await page.locator('.faults').textContent()).toContain('Row 3');
+    await expect.poll(() => page.getByTestId('feeder-found').textContent()).toContain('1 new');
+    await expect.poll(() => page.locator('.faults').textContent()).toContain('Row 3');
     await page.getByTestId('feeder-take').click();
     await page.getByTestId('feeder-take').waitFor({ state: 'detached' });
     await scan(page, 'F-9001');
@@ -92,9 +92,9 @@ it('feeders are taken in from pasted rows, wrong rows are named, and one is with
 
 it('an operator may look but not change', async () => {
   await onTablet({ badge: 'BADGE-2201', hash: '#/plant/parts' }, async ({ page }) => {
-    expect(await page.getByTestId('approve-add').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('approve-add').getAttribute('aria-disabled')).toBe('true');
     await page.getByTestId('parts-blocks').click();
-    expect(await page.getByTestId('block-add').getAttribute('aria-disabled')).toBe('true');
+    await expect.poll(() => page.getByTestId('block-add').getAttribute('aria-disabled')).toBe('true');
   });
 });
 
@@ -122,7 +122,7 @@ it('the scanner is told right from wrong, and its test scans go nowhere else', a
     );
     // A slot scanned here is shown, and does not begin a load.
     await scan(page, slot);
-    expect(await page.getByTestId('arrived').first().textContent()).toContain('Slot');
+    await expect.poll(() => page.getByTestId('arrived').first().textContent()).toContain('Slot');
     await page.getByTestId('scanner-keep').click();
     await goTo(page, 'load');
     await scan(page, slot);

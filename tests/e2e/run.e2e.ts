@@ -186,7 +186,7 @@ describe('a splice', () => {
       const slot = first?.slot ?? '';
       const old = await runningReel(page, slot);
       await page.getByTestId(`splice-${slot}`).click();
-      expect(await page.getByTestId('well-old-reel').getAttribute('data-filled')).toBe('false');
+      await expect.poll(() => page.getByTestId('well-old-reel').getAttribute('data-filled')).toBe('false');
       await scan(page, reelLabel({ P: old.part, Q: '100', '3S': 'R-910001' }));
       await expect.poll(() => page.getByTestId('told').textContent()).toContain(`not the reel on ${slot}`);
       expect(await ownEntries(page, 'reel.verified')).toEqual([]);

@@ -42,12 +42,12 @@ describe('a CSV sheet', () => {
   it('has its columns corrected, is taken in, compared with the next revision, and built', async () => {
     await onTablet(async ({ page }) => {
       await give(page, 'loch.csv', good);
-      expect(await page.getByTestId('take-product').inputValue()).toBe('Loch sensor');
+      await expect.poll(() => page.getByTestId('take-product').inputValue()).toBe('Loch sensor');
       // "Units", "Carrier" and "Maker ref" are no words of the trade for what they hold: said by hand.
       await choose(page, 2, 'perPanel');
       await choose(page, 3, 'tapeWidth');
       await choose(page, 5, 'supplierParts');
-      expect(await page.getByTestId('problems').textContent()).toContain('Nothing to correct');
+      await expect.poll(() => page.getByTestId('problems').textContent()).toContain('Nothing to correct');
       await page.getByTestId('sheet-take').click();
       await page.getByTestId('sheet-taken').waitFor();
       const [taken] = await ownEntries(page, 'setup.taken');
@@ -66,7 +66,9 @@ describe('a CSV sheet', () => {
         good.replace(',A,Side', ',B,Side').replace(rowOf(3), rowOf(3).replace('BW-1003', 'BW-2003')),
       );
       // The header is the same: its columns are read as they were corrected.
-      expect(await page.getByTestId('columns').textContent()).toContain('as you set them last time');
+      await expect
+        .poll(() => page.getByTestId('columns').textContent())
+        .toContain('as you set them last time');
       const changes = (await page.getByTestId('changes').textContent()) ?? '';
       expect(changes).toContain('revision A');
       expect(changes).toContain('BW-1003 → BW-2003');
@@ -101,10 +103,10 @@ describe('a CSV sheet', () => {
       expect(told).toContain('Row 10');
       expect(told).toContain('"seven"');
       expect(await isBlocked(page)).toBe('true');
-      expect(await page.getByTestId('sheet-take').textContent()).toContain('Correct the 2 errors');
+      await expect.poll(() => page.getByTestId('sheet-take').textContent()).toContain('Correct the 2 errors');
       await page.getByTestId('take-revision').fill('Q');
       await give(page, 'loch.csv', good);
-      expect(await page.getByTestId('take-revision').inputValue()).toBe('Q');
+      await expect.poll(() => page.getByTestId('take-revision').inputValue()).toBe('Q');
       expect(await isBlocked(page)).toBe('false');
       expect(await ownEntries(page, 'setup.taken')).toEqual([]);
     });
@@ -120,7 +122,7 @@ describe('a CSV sheet', () => {
       await page.getByTestId('take-revision').fill('1');
       await page.getByTestId('take-bottom').click();
       await page.getByTestId('take-new-line').click();
-      expect(await page.getByTestId('growth').textContent()).toContain('K1 Front: 3 positions');
+      await expect.poll(() => page.getByTestId('growth').textContent()).toContain('K1 Front: 3 positions');
       await page.getByTestId('sheet-take').click();
       await page.getByTestId('sheet-taken').waitFor();
       const written = await ownEntries(page, 'line.defined', 'line.ruled', 'setup.taken');
@@ -153,10 +155,12 @@ describe('an XLSX sheet', () => {
     ]).toBuffer();
     await onTablet(async ({ page }) => {
       await give(page, 'glen.xlsx', book);
-      expect(await page.getByTestId('sheet-count').textContent()).toContain('2 slots');
+      await expect.poll(() => page.getByTestId('sheet-count').textContent()).toContain('2 slots');
       const placed = ['R1,BW-1,1,1,Top', 'R2,BW-1,2,1,Top', 'R3,BW-2,3,1,Top'].join('\n');
       await give(page, 'glen-xy.csv', `Designator,Part,X,Y,Side\n${placed}\n`, 'placements');
-      expect(await page.getByTestId('placement-count').textContent()).toContain('3 placements of 2 parts');
+      await expect
+        .poll(() => page.getByTestId('placement-count').textContent())
+        .toContain('3 placements of 2 parts');
       await page.getByTestId('take-revision').fill('1');
       await page.getByTestId('take-top').click();
       await page.getByTestId('sheet-take').click();
@@ -194,13 +198,13 @@ describe('what cannot be read', () => {
         const told = (await page.getByTestId('sheet-fault').textContent()) ?? '';
         expect(told, name).toContain(sentence);
         expect(told, name).toContain('still here');
-        expect(await page.locator('.sheet-name').textContent()).toBe('loch.csv');
-        expect(await page.getByTestId('take-revision').inputValue()).toBe('Z9');
+        await expect.poll(() => page.locator('.sheet-name').textContent()).toBe('loch.csv');
+        await expect.poll(() => page.getByTestId('take-revision').inputValue()).toBe('Z9');
       }
       await page.getByTestId('nav-log').click();
       await page.getByTestId('screen-log').waitFor();
       await page.goBack();
-      expect(await page.getByTestId('take-revision').inputValue()).toBe('Z9');
+      await expect.poll(() => page.getByTestId('take-revision').inputValue()).toBe('Z9');
     });
   });
 
@@ -232,9 +236,9 @@ describe('what cannot be read', () => {
         .setInputFiles({ name: 'big.csv', mimeType: 'text/csv', buffer });
       await page.getByTestId('reading').getByRole('button').click();
       await page.getByTestId('reading').waitFor({ state: 'detached' });
-      expect(await page.locator('.sheet-name').textContent()).toBe('loch.csv');
+      await expect.poll(() => page.locator('.sheet-name').textContent()).toBe('loch.csv');
       await give(page, 'loch.csv', good);
-      expect(await page.getByTestId('sheet-count').textContent()).toContain('24 slots');
+      await expect.poll(() => page.getByTestId('sheet-count').textContent()).toContain('24 slots');
     });
   });
 });

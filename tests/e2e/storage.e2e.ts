@@ -7,6 +7,7 @@ import path from 'node:path';
 import { chromium } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { chromiumPath, quietSwitches, waitReady } from './support/browser.ts';
+import { giveClock } from './support/clock.ts';
 import {
   expectWhole,
   goOn,
@@ -101,8 +102,14 @@ it('goes on in order after its clock was set back a day', async () => {
 
 it('gives a database that was deleted behind its back a new life, tells the old one, and uses no name twice', async () => {
   const folder = await mkdtemp(path.join(tmpdir(), 'reelward-wiped-'));
-  const open = () =>
-    chromium.launchPersistentContext(folder, { executablePath: chromiumPath(), args: [...quietSwitches] });
+  const open = async () => {
+    const context = await chromium.launchPersistentContext(folder, {
+      executablePath: chromiumPath(),
+      args: [...quietSwitches],
+    });
+    await giveClock(context);
+    return context;
+  };
   const first = await open();
   const page = first.pages()[0] ?? (await first.newPage());
   await page.goto(demo.url);

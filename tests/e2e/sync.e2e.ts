@@ -9,6 +9,7 @@ import { compareEntries } from '../../shared/log/order.ts';
 import { createReplica, foldIn } from '../../shared/setup/replica.ts';
 import { type FloorState, slotKey } from '../../shared/setup/state.ts';
 import { startBrowser, waitReady } from './support/browser.ts';
+import { giveClock } from './support/clock.ts';
 import { expectWhole, goOn, goTo, pad, reelLabel, scanAll, signIn } from './support/floor.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
@@ -36,8 +37,9 @@ afterAll(async () => {
 /** Opens the app by the link of a code, as a scanned code does, and joins. */
 async function join(code: string, name: string): Promise<Joined> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  await giveClock(context);
   const page = await context.newPage();
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(60_000);
   await page.goto(`${server.url}#enrol=${code}`);
   await waitReady(page);
   await enrol(page, code, name);

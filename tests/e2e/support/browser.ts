@@ -58,5 +58,5 @@ export async function openApp(
 
 /** Waits until the app has opened its log and drawn its first screen. */
 export async function waitReady(page: Page): Promise<void> {
-  await page.waitForSelector('html[data-ready]', { timeout: 30_000 });
+  await page.waitForSelector('html[data-ready]', { timeout: 60_000 });
 }

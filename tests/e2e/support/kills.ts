@@ -9,6 +9,7 @@ import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { verifyChains } from '../../../shared/log/chain.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { chromiumPath, quietSwitches, waitReady } from './browser.ts';
+import { giveClock } from './clock.ts';
 import { readLog, reelLabel, scan, signIn } from './floor.ts';
 
 /** What came of it. */
@@ -50,8 +51,9 @@ async function open(folder: string, url: string): Promise<{ context: BrowserCont
     args: [...quietSwitches],
     viewport: { width: 1280, height: 800 },
   });
+  await giveClock(context);
   const page = context.pages()[0] ?? (await context.newPage());
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(60_000);
   await page.goto(url);
   await waitReady(page);
   return { context, page };
