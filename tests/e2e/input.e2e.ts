@@ -62,7 +62,8 @@ describe('a scan', () => {
       await route.continue();
     });
     const { page, putAway } = await openTablet(demo.browser, demo.url, { context });
-    await goTo(page, 'stock');
+    await page.getByTestId('nav-stock').click();
+    await page.locator('main [data-coming]').waitFor({ state: 'attached' });
     await scan(page, reelLabel({ P: '22-0603-B', Q: '4000', '3S': 'R-950004' }));
     arrive();
     await page.getByTestId('put-new').waitFor();

@@ -54,5 +54,5 @@ function KeepScans() {
       });
     };
   }, [app]);
-  return null;
+  return <span data-coming hidden />;
 }

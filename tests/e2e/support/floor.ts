@@ -308,10 +308,16 @@ export async function pad(page: Page, digits: string): Promise<void> {
   await page.getByTestId('pin-enter').click();
 }
 
+/** Waits until no screen or question is still being fetched. */
+export async function arrived(page: Page): Promise<void> {
+  await page.locator('[data-coming]').first().waitFor({ state: 'detached' });
+}
+
 /** Goes to a screen by its navigation. */
 export async function goTo(page: Page, screen: string): Promise<void> {
   await page.getByTestId(`nav-${screen}`).click();
   await page.getByTestId(`screen-${screen}`).waitFor();
+  await arrived(page);
 }
 
 /** Goes to the line and sees to it that the run is running: the demo's shift has stops of its own, as a real one has. */

@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { drawn } from './clock.ts';
-import { goOn, goTo, keepRunning, reelLabel, scan, scanAll } from './floor.ts';
+import { arrived, goOn, goTo, keepRunning, reelLabel, scan, scanAll } from './floor.ts';
 
 /** A place of the app and how it is left again. */
 export interface Stop {
@@ -19,6 +19,7 @@ export async function walkEverywhere(
   look: (name: string) => Promise<void>,
 ): Promise<void> {
   for await (const { name, leave } of stops(page, url)) {
+    await arrived(page);
     await drawn(page);
     await look(name);
     await leave();
@@ -31,6 +32,7 @@ async function* stops(page: Page, url: string): AsyncGenerator<Stop> {
     await page.locator('main').getByRole('button').or(page.locator('main a')).first().waitFor();
     yield { name: screen, leave: stay };
   }
+  await page.locator('[data-testid^=tile-]').first().waitFor();
   const pages = await page
     .locator('[data-testid^=tile-]')
     .evaluateAll((tiles) => tiles.map((tile) => tile.getAttribute('href') ?? ''));
