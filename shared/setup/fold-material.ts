@@ -5,6 +5,7 @@ import { entryId } from '../log/entry.ts';
 import { addConflict, dropConflicts, settle } from './conflicts.ts';
 import { slotEstimate } from './estimate.ts';
 import { endLedger, openEvidence } from './fold-loss.ts';
+import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
 import type { FloorEntry, PayloadOf } from './kinds.ts';
 import { joinLedger, labelShareOf, startLedger, windowOf } from './ledger.ts';
 import { settleTurns, usedPlacements, wantedOn } from './left.ts';
@@ -18,6 +19,7 @@ export function foldMaterial(state: FloorState, entry: FloorEntry): void {
   const mark: Mark = { entry: entryId(entry), atMs: entry.hlc.ms };
   switch (entry.kind) {
     case 'reel.verified':
+      closeAnswered(state, entry.payload);
       if (entry.payload.verdict === 'accepted') place(state, entry.payload, mark);
       else if (entry.payload.verdict === 'held') {
         state.holds.set(mark.entry, {
@@ -44,8 +46,9 @@ export function foldMaterial(state: FloorState, entry: FloorEntry): void {
           atMs: mark.atMs,
         });
       }
-      if (hold.facts.cart === undefined) place(state, hold.facts, mark);
-      else putOnCart(state, hold.facts.cart, hold);
+      const facts = clearedFacts(state, hold.facts);
+      if (facts.cart === undefined) place(state, facts, { ...mark, cleared: hold.entry });
+      else putOnCart(state, facts.cart, { ...hold, facts });
       return;
     }
     case 'hold.declined':
@@ -84,11 +87,23 @@ export function blockOn(
   return null;
 }
 
-/** Puts an accepted reel where its verdict says: a new load, or a tape joined to the running one. */
-export function place(state: FloorState, facts: Verified, mark: Mark): void {
+/**
+ * Puts an accepted reel where its verdict says: a new load, or a tape joined to the running one. A reel that stands there already by an
+ * earlier entry stays as it is. `cleared`: the verdict that had held it.
+ */
+export function place(
+  state: FloorState,
+  facts: Verified,
+  { cleared, ...mark }: Mark & { readonly cleared?: string },
+): void {
   if (facts.slot === null) return;
   if (facts.act === 'sweep') {
     seeInSweep(state, facts.line, facts.slot);
+    return;
+  }
+  const same = sameReelThere(state, facts, mark);
+  if (same !== null) {
+    stayOn(state, same);
     return;
   }
   settleTurns(state, facts.line, facts.slot);
@@ -97,7 +112,10 @@ export function place(state: FloorState, facts: Verified, mark: Mark): void {
   const run = state.current.get(facts.line) ?? null;
   const done = run === null ? 0 : (state.runs.get(run)?.done ?? 0);
   const forPart = wantedOn(state, facts.setup, facts.slot)?.part ?? null;
-  const tape: Tape = { ...tapeOf(facts, mark, done), ...knownSpread(state, facts), forPart };
+  const tape: Tape = {
+    ...{ ...tapeOf(facts, mark, done), ...knownSpread(state, facts), forPart },
+    ...(cleared === undefined ? {} : { cleared }),
+  };
   const placed =
     facts.act === 'splice' && there
       ? joinTape(state, there, { tape, mark, cut: facts.cut ?? 0, setup: facts.setup })
@@ -132,6 +150,16 @@ export function place(state: FloorState, facts: Verified, mark: Mark): void {
   state.slots.set(key, placed);
   seeInSweep(state, facts.line, facts.slot);
   putReel(state, tape, facts.line, facts.slot, mark);
+}
+
+/** A reel that is on its slot already stays there, with what is known of it by now. */
+function stayOn(state: FloorState, slot: SlotState): void {
+  const last = slot.tapes.at(-1);
+  const reel = state.reels.get(last?.reel ?? '');
+  state.slots.set(slotKey(slot.line, slot.slot), slot);
+  seeInSweep(state, slot.line, slot.slot);
+  if (last && reel)
+    state.reels.set(reel.reel, { ...reel, count: last.count, sd: last.sd, basis: last.basis });
 }
 
 /**

@@ -92,6 +92,8 @@ export interface Tape {
   readonly atMs: number;
   /** Panels done in the run when it was joined. */
   readonly fromPanels: number;
+  /** The verdict that held it, where a lead cleared it; absent for a reel that was accepted. */
+  readonly cleared?: string;
 }
 
 /** What a splice showed: after `placed` placements the parts left up to the old tape's end lay between `low` and `high`. */
