@@ -2,7 +2,8 @@
 // a lead cleared, puts a reel on a slot; a refused one changes nothing but stays in the log.
 
 import { entryId } from '../log/entry.ts';
-import { addConflict, dropConflicts, settle } from './conflicts.ts';
+import { blockOn } from './blocks.ts';
+import { addConflict, dropConflicts, dropEmptied, isOlderTape, settle } from './conflicts.ts';
 import { slotEstimate } from './estimate.ts';
 import { endLedger, openEvidence } from './fold-loss.ts';
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
@@ -71,22 +72,6 @@ export function foldMaterial(state: FloorState, entry: FloorEntry): void {
   }
 }
 
-/** The block that a reel falls under, null where none does. */
-export function blockOn(
-  state: FloorState,
-  reel: { readonly reel: string | null; readonly lot: string | null; readonly part: string | null },
-): string | null {
-  for (const block of state.blocks.values()) {
-    const named = block.reel !== null || block.lot !== null || block.part !== null;
-    const fits =
-      (block.reel === null || block.reel === reel.reel) &&
-      (block.lot === null || block.lot === reel.lot) &&
-      (block.part === null || block.part === reel.part);
-    if (named && fits) return block.block;
-  }
-  return null;
-}
-
 /**
  * Puts an accepted reel where its verdict says: a new load, or a tape joined to the running one. A reel that stands there already by an
  * earlier entry stays as it is. `cleared`: the verdict that had held it.
@@ -148,6 +133,19 @@ export function place(
   }
   if (there && facts.act === 'load') freeReels(state, there);
   state.slots.set(key, placed);
+  const off = state.takenOff.get(key);
+  if (facts.act === 'load') dropEmptied(state, facts.line, facts.slot);
+  else if (!there && off) {
+    addConflict(state, {
+      ...{ kind: 'spliced-though-unloaded', line: facts.line, slots: [facts.slot], lines: [facts.line] },
+      ...{
+        reel: null,
+        entries: [off.entry, mark.entry],
+        choices: [{ ...placed, before: null }],
+        atMs: mark.atMs,
+      },
+    });
+  }
   seeInSweep(state, facts.line, facts.slot);
   putReel(state, tape, facts.line, facts.slot, mark);
 }
@@ -294,6 +292,18 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
     });
   }
   dropConflicts(state, facts.line, facts.slot);
+  const last = there.tapes.at(-1);
+  if (last && isOlderTape(there, facts)) {
+    addConflict(state, {
+      ...{ kind: 'spliced-though-unloaded', line: facts.line, slots: [facts.slot], lines: [facts.line] },
+      ...{
+        reel: null,
+        entries: [last.entry, mark.entry],
+        choices: [{ ...there, before: null }],
+        atMs: mark.atMs,
+      },
+    });
+  }
 }
 
 function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark): void {

@@ -4,7 +4,7 @@
 import { type ComparedBy, comparePartNumbers, type PartComparison } from '../labels/part-numbers.ts';
 import { compareText } from '../log/order.ts';
 import { compareSlots } from '../setup/address.ts';
-import { blockOn } from '../setup/fold-material.ts';
+import { blockOn } from '../setup/blocks.ts';
 import type { SetupSlot } from '../setup/kinds.ts';
 import { wantedOn } from '../setup/left.ts';
 import { isOnLinePlace } from '../setup/place.ts';

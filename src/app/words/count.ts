@@ -63,6 +63,10 @@ export const countWords = area({
     lost: (feeder: string, lost: string, picks: string, share: string) =>
       `${feeder} lost ${lost} of ${picks} picks (${share}).`,
     moreThanGone: 'More was placed than is gone: a count is wrong. Nothing was learnt from it.',
+    unlikely: (feeder: string, share: string, bound: string) =>
+      `${feeder} would have lost ${share}. That is unlikely (more than ${bound}): one of the counts is wrong. It was set aside, nothing was learnt from it.`,
+    setAside: (count: string, bound: string) =>
+      `Set aside, not learnt: ${count}. More than ${bound} lost is unlikely (0.1–3 % is common practice; the bound itself is our own).`,
     lossTitle: 'Lost picks',
     lossNone: 'No reel has been finished with a known count yet. Until then the line’s assumed loss is used.',
     lossRow: (share: string, low: string, high: string) => `${share} (${low} to ${high})`,
@@ -143,6 +147,10 @@ export const countWords = area({
     leftUnknownPlain: 'Sin contar',
     lost: (feeder, lost, picks, share) => `${feeder} perdió ${lost} de ${picks} tomas (${share}).`,
     moreThanGone: 'Se colocó más de lo que falta: alguna cuenta está mal. No se aprendió nada.',
+    unlikely: (feeder, share, bound) =>
+      `${feeder} habría perdido ${share}. Es improbable (más de ${bound}): una de las cuentas está mal. Se dejó aparte, no se aprendió nada.`,
+    setAside: (count, bound) =>
+      `Dejadas aparte, sin aprender: ${count}. Perder más de ${bound} es improbable (0,1–3 % es lo usual; el límite es nuestro).`,
     lossTitle: 'Tomas perdidas',
     lossNone:
       'Aún no se ha terminado ninguna bobina con cuenta conocida. Hasta entonces vale la pérdida supuesta de la línea.',

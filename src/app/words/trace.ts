@@ -31,6 +31,8 @@ export const traceWords = area({
       'slot-loaded-twice': (slots: string) => `${slots} was loaded by two tablets`,
       'reel-on-two-slots': (slots: string) => `One reel is on ${slots}`,
       'cleared-though-blocked': (slots: string) => `A blocked reel was cleared for ${slots}`,
+      'spliced-though-unloaded': (slots: string) =>
+        `${slots} was spliced on one tablet and unloaded on another`,
     },
     noConflicts: 'The tablets agree.',
     settle: 'Settle',
@@ -71,6 +73,7 @@ export const traceWords = area({
       'slot-loaded-twice': (slots) => `${slots} la cargaron dos tabletas`,
       'reel-on-two-slots': (slots) => `Una bobina está en ${slots}`,
       'cleared-though-blocked': (slots) => `Se liberó una bobina bloqueada para ${slots}`,
+      'spliced-though-unloaded': (slots) => `${slots} se empalmó en una tableta y se descargó en otra`,
     },
     noConflicts: 'Las tabletas coinciden.',
     settle: 'Resolver',

@@ -104,7 +104,7 @@ describe('a label without quantity', () => {
             const more = { tablet, at, ...(start ? { seen: start } : {}) };
             const facts = is === 'held' ? held : is === 'refused' ? { verdict: 'refused' as const } : typed;
             if (is === 'cleared' || is === 'declined') {
-              const of = story.entries.findLast((entry) => entry.payload['verdict'] === 'held');
+              const of = story.entries.filter((entry) => entry.payload['verdict'] === 'held').at(-1);
               if (!of) continue;
               if (is === 'cleared') clear(story, of, more);
               else {
@@ -127,7 +127,7 @@ describe('a label without quantity', () => {
           // No hold stands beside a later verdict on the same reel.
           const verdicts = [...entries].sort(compareEntries).filter(({ kind }) => kind === 'reel.verified');
           for (const hold of wanted.holds.values()) {
-            const newest = verdicts.findLast(({ payload }) => payload['reel'] === hold.facts.reel);
+            const newest = verdicts.filter(({ payload }) => payload['reel'] === hold.facts.reel).at(-1);
             expect(newest && idOf(newest)).toBe(hold.entry);
           }
         },
