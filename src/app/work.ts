@@ -7,6 +7,7 @@ import { createDesk, type DeskRun } from './desk/desk.ts';
 import { type Alarm, createAlarm } from './device/alarm.ts';
 import { later } from './device/later.ts';
 import { type Offline, startOffline } from './device/offline.ts';
+import { callForBlocked } from './frame/blocked-call.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
@@ -68,6 +69,7 @@ export function startWork(app: App): Work {
   });
   const offline = startOffline(() => app.openTasks.value + (isBusy.value ? 1 : 0));
   const alarm = createAlarm(() => app.preferences.value.sound);
+  callForBlocked(app, alarm);
   // The first scan must not wait for its judge.
   later(() => {
     desk
