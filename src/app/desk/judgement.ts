@@ -3,13 +3,15 @@
 
 import type { SetupSlot } from '../../../shared/setup/kinds.ts';
 import type { VerifyAct } from '../../../shared/setup/vocabulary.ts';
+import { refusedAlready } from '../../../shared/verdict/early.ts';
 import { type VerifyAnswer, verifyReel } from '../../../shared/verdict/verify.ts';
 import type { Wish } from '../store/store.ts';
 import { floorLifeOf, openedWishes } from './floor-life.ts';
 import { type Desk, type DeskView, deskAct, emptyDesk, type ReelInHand } from './model.ts';
 import { takeScan } from './take-scan.ts';
 
-export { answerMeaning, answerWhich, takeEnough, takeScan } from './take-scan.ts';
+export { continuesLabel } from './pieces.ts';
+export { answerMeaning, answerRunsHere, answerWhich, takeEnough, takeScan } from './take-scan.ts';
 
 /** A desk with all that a verdict wants. */
 export interface ReadyDesk extends Desk {
@@ -37,23 +39,72 @@ export function judgeReel(seen: DeskView, ready: ReadyDesk, nowMs: number): Judg
     today: new Date(nowMs).toISOString().slice(0, 10),
     floorLife: floorLifeOf(floor, asked, nowMs),
   });
-  const run = floor.current.get(line) ?? null;
   const wishes: Wish[] = [
-    {
-      kind: 'reel.verified',
-      payload: {
-        ...{ act, line, setup, run, slot, feeder },
-        ...{ reel: reel.reel, part: answer.part ?? reel.part, supplierPart: reel.supplierPart },
-        ...{ quantity: reel.quantity, lot: reel.lot, dateCode: reel.dateCode, codes: [...reel.codes] },
-        ...{ verdict: answer.verdict, reasons: answer.reasons.map((reason) => ({ ...reason })) },
-        panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
-        via: reel.via,
-        basis: reel.basis,
-      },
-    },
+    verdictWish(seen, { act, setup, slot, feeder, reel }, answer),
     ...openedWishes(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
   ];
   return { act, answer, wishes };
+}
+
+/** The verdict's own entry. */
+function verdictWish(
+  { floor, line }: DeskView,
+  judged: {
+    readonly act: VerifyAct;
+    readonly setup: string;
+    readonly slot: string | null;
+    readonly feeder: string | null;
+    readonly reel: ReelInHand;
+  },
+  answer: VerifyAnswer,
+): Wish {
+  const { act, setup, slot, feeder, reel } = judged;
+  const run = floor.current.get(line) ?? null;
+  return {
+    kind: 'reel.verified',
+    payload: {
+      ...{ act, line, setup, run, slot, feeder },
+      ...{ reel: reel.reel, part: answer.part ?? reel.part, supplierPart: reel.supplierPart },
+      ...{ quantity: reel.quantity, lot: reel.lot, dateCode: reel.dateCode, codes: [...reel.codes] },
+      ...{ verdict: answer.verdict, reasons: answer.reasons.map((reason) => ({ ...reason })) },
+      panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
+      via: reel.via,
+      basis: reel.basis,
+    },
+  };
+}
+
+/** No label in hand: what a refusal says of a reel where slot and feeder alone decide it. */
+const noReel: ReelInHand = {
+  ...{ codes: [], via: 'typed', reel: null, part: null, supplierPart: null, quantity: null },
+  ...{ labelQuantity: null, basis: null, lot: null, dateCode: null, expires: null, msl: null, questions: [] },
+};
+
+/**
+ * The refusal that stands already while other things are still wanted, as one entry; null where nothing scanned so far refuses, or
+ * something is still asked.
+ */
+export function judgeEarly(
+  seen: DeskView,
+  desk: Desk,
+  nowMs: number,
+): (Judged & { readonly reel: ReelInHand }) | null {
+  const { floor, line } = seen;
+  const setup = floor.chosen.get(line);
+  const inHand = desk.reel ?? desk.partial;
+  if (setup === undefined || desk.question !== null || (inHand === null && desk.feeder === null)) return null;
+  const { slot, feeder } = desk;
+  const act = deskAct(desk, seen);
+  if (act === 'splice' && !desk.atSlot) return null;
+  const reel = inHand ?? { ...noReel, via: desk.via ?? 'typed' };
+  const answer = refusedAlready(floor, {
+    ...{ act, line, setup, slot, feeder, reel: inHand, isPartial: desk.partial !== null },
+    today: new Date(nowMs).toISOString().slice(0, 10),
+    floorLife:
+      slot === null || inHand === null ? null : floorLifeOf(floor, { act, line, setup, slot, reel }, nowMs),
+  });
+  if (answer === null) return null;
+  return { act, answer, reel, wishes: [verdictWish(seen, { act, setup, slot, feeder, reel }, answer)] };
 }
 
 /** A label as a reel of a slot's part would carry it, for a rehearsal. */

@@ -7,6 +7,7 @@ import { goTo } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { shellWords } from '../words/shell.ts';
+import { verdictWords } from '../words/verdict.ts';
 import { say } from '../words/words.ts';
 import { nextPiece, reelName } from './label-so-far.ts';
 
@@ -97,7 +98,8 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
   const wells = view ? deskWells(state, view) : [];
   const splicing = view !== null && state.slot !== null && deskAct(state, view) === 'splice';
   const homes = view && state.slot === null ? suggestedSlots(state, view) : [];
-  const firstOpen = wells.find((well) => !well.filled)?.well;
+  const refused = desk.shown.value?.verdict === 'refused' ? desk.shown.value : null;
+  const firstOpen = refused ? undefined : wells.find((well) => !well.filled)?.well;
   return (
     <section class="dock" aria-label={words.scanAnything} data-testid="dock">
       {told !== null && (
@@ -118,17 +120,19 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
           const text = wellText(state, well);
           return (
             <div
-              class={`well${filled ? ' in' : ''}${well === firstOpen ? ' next' : ''}`}
+              class={`well${filled ? ' in' : ''}${well === firstOpen ? ' next' : ''}${well === refused?.bad ? ' bad' : ''}`}
               key={well}
               data-testid={`well-${well}`}
               data-filled={filled}
             >
               <small>
+                {well === refused?.bad && '✕ '}
                 {words.wells[name]}
                 {well === 'reel' && state.partial && ` ${reelName(state.partial)}`}
               </small>
               <b translate={false}>
                 {text ??
+                  (refused && !filled && well !== 'reel' ? say(verdictWords).notNow : null) ??
                   (well === 'slot' && (state.reel ?? state.partial) ? slotHint(homes) : words.wants[name])}
               </b>
             </div>

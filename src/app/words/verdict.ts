@@ -1,5 +1,5 @@
 import type { ReasonCode } from '../../../shared/verdict/reasons.ts';
-import { area, formatCount } from './words.ts';
+import { area, formatCount, plural } from './words.ts';
 
 /** Facts of a reason as words need them: everything as text. */
 export interface ReasonFacts {
@@ -44,6 +44,23 @@ const reasonsEn: ReasonWords = {
     say: (f) =>
       f['goesTo'] ? `This reel goes to ${f['goesTo']}.` : 'No slot of this setup wants this part.',
     act: 'Put it back and scan another reel.',
+  },
+  'not-in-setup': {
+    title: 'Not in this setup',
+    say: (f) =>
+      f['slot'] ? `No slot wants this reel. The closest is ${f['slot']}.` : 'No slot wants this reel.',
+    act: 'Leave it on the cart, or put it back in the store.',
+  },
+  'bake-short': {
+    title: 'Baked too short',
+    say: (f) =>
+      `Baked ${f['hours']} h${f['celsius'] ? ` at ${f['celsius']} °C` : ''}. ${f['wanted'] ? `The table wants ${f['wanted']} h there` : 'The table has no row for that'}, so it gave no floor life back: ${f['leftSeconds']} left. (Table from memory; a body that nobody stated counts as the thickest.)`,
+    act: 'A lead must decide.',
+  },
+  'same-label': {
+    title: 'A second reel with the same label',
+    say: () => 'A person said so: the label reads like that of the reel that runs here.',
+    act: '',
   },
   'reel-elsewhere': {
     title: 'Reel is on another slot',
@@ -199,6 +216,25 @@ const reasonsEs: ReasonWords = {
         : 'Ninguna posición de este montaje quiere este componente.',
     act: 'Devuélvala y escanee otra bobina.',
   },
+  'not-in-setup': {
+    title: 'No es de este montaje',
+    say: (f) =>
+      f['slot']
+        ? `Ninguna posición quiere esta bobina. La más parecida es ${f['slot']}.`
+        : 'Ninguna posición quiere esta bobina.',
+    act: 'Déjela en el carro o devuélvala al almacén.',
+  },
+  'bake-short': {
+    title: 'Horneado demasiado corto',
+    say: (f) =>
+      `Horneada ${f['hours']} h${f['celsius'] ? ` a ${f['celsius']} °C` : ''}. ${f['wanted'] ? `La tabla pide ${f['wanted']} h` : 'La tabla no tiene fila para eso'}: no devolvió vida en planta, quedan ${f['leftSeconds']}. (Tabla de memoria; un cuerpo sin indicar cuenta como el más grueso.)`,
+    act: 'Debe decidir un jefe de turno.',
+  },
+  'same-label': {
+    title: 'Otra bobina con la misma etiqueta',
+    say: () => 'Lo dijo una persona: la etiqueta es como la de la bobina que trabaja aquí.',
+    act: '',
+  },
   'reel-elsewhere': {
     title: 'La bobina está en otra posición',
     say: (f) => `El registro tiene la bobina ${f['reel']} en ${f['slot']}.`,
@@ -345,6 +381,35 @@ export const verdictWords = area({
     spliceCaution:
       'Join the tapes with the machine stopped, or with the feeder outside the guarded zone as its manual says. Cut away from your fingers. Local rules come first.',
     loadCaution: 'Stop the machine and wait for the head before reaching in. Local rules come first.',
+    inLog: (clock: string) => `${clock}, in the log`,
+    nothingLoaded: 'Nothing is loaded.',
+    closest: 'closest wanted',
+    characters: (count: number) =>
+      plural(count, '1 character differs.', `${formatCount(count)} characters differ.`),
+    belongsAt: 'This reel belongs at',
+    belongsNowhere: 'No slot here wants it.',
+    lacksReel: 'No reel there now.',
+    hasReel: 'A reel is there now.',
+    onLine: (slot: string, line: string) => `${slot} on ${line}`,
+    rightReel: (slot: string) => `${slot} needs`,
+    rightReelNone: 'The log knows no reel of it in the store.',
+    rightReelAt: (reel: string, more: number) =>
+      more === 0 ? reel : `${reel} and ${plural(more, '1 more', `${formatCount(more)} more`)}`,
+    feederToFetch: 'Feeder to fetch',
+    feederNone: 'No free feeder of that size is on the list.',
+    tape: (mm: string) => `${mm} mm tape`,
+    anotherFeeder: 'Scan another feeder',
+    carryOn: (slot: string) => `Take it to ${slot}`,
+    unload: (slot: string) => `Unload ${slot}`,
+    reachIn: 'Stop the machine before you reach in.',
+    notNow: 'not needed yet',
+    runsHere: {
+      title: 'That reel runs here',
+      text: (slot: string) =>
+        `This label reads like the reel that runs on ${slot}. Is it a second reel with the same label?`,
+      same: 'No, it is that reel',
+      second: 'Yes, a second reel',
+    },
     reasons: reasonsEn,
   },
   es: {
@@ -369,6 +434,34 @@ export const verdictWords = area({
       'Empalme con la máquina parada, o con el alimentador fuera de la zona protegida como dice su manual. Corte lejos de los dedos. Las reglas locales van primero.',
     loadCaution:
       'Pare la máquina y espere al cabezal antes de meter la mano. Las reglas locales van primero.',
+    inLog: (clock) => `${clock}, en el registro`,
+    nothingLoaded: 'No se cargó nada.',
+    closest: 'la más parecida',
+    characters: (count) => plural(count, 'Difiere 1 carácter.', `Difieren ${formatCount(count)} caracteres.`),
+    belongsAt: 'Esta bobina va en',
+    belongsNowhere: 'Aquí no la pide ninguna posición.',
+    lacksReel: 'Ahora no hay bobina.',
+    hasReel: 'Ahora hay una bobina.',
+    onLine: (slot, line) => `${slot} en ${line}`,
+    rightReel: (slot) => `${slot} necesita`,
+    rightReelNone: 'El registro no conoce ninguna en el almacén.',
+    rightReelAt: (reel, more) =>
+      more === 0 ? reel : `${reel} y ${plural(more, '1 más', `${formatCount(more)} más`)}`,
+    feederToFetch: 'Alimentador que traer',
+    feederNone: 'No hay en la lista ninguno libre de ese tamaño.',
+    tape: (mm) => `cinta de ${mm} mm`,
+    anotherFeeder: 'Escanear otro alimentador',
+    carryOn: (slot) => `Llevarla a ${slot}`,
+    unload: (slot) => `Descargar ${slot}`,
+    reachIn: 'Pare la máquina antes de meter la mano.',
+    notNow: 'aún no hace falta',
+    runsHere: {
+      title: 'Esa bobina ya trabaja aquí',
+      text: (slot) =>
+        `La etiqueta es como la de la bobina de ${slot}. ¿Es otra bobina con la misma etiqueta?`,
+      same: 'No, es esa bobina',
+      second: 'Sí, otra bobina',
+    },
     reasons: reasonsEs,
   },
 });
