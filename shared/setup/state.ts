@@ -7,7 +7,7 @@ import type { ClockReading } from '../log/entry.ts';
 import type { Airing } from './airing.ts';
 import type { ChecklistTemplate } from './checklist.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
-import type { CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
+import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
 /** Who belongs to the plant; `pin` verifies a PIN away from the server, null where none is set. */
 export interface Person {
@@ -207,15 +207,6 @@ export interface Sweep {
   readonly seen: readonly string[];
   readonly endedMs: number | null;
 }
-
-/** Two entries that cannot both be true. */
-export const conflictKinds = [
-  'slot-loaded-twice',
-  'reel-on-two-slots',
-  'cleared-though-blocked',
-  'spliced-though-unloaded',
-] as const;
-export type ConflictKind = (typeof conflictKinds)[number];
 
 /** Two entries that cannot both be true, until a lead settles it. */
 export interface Conflict {

@@ -6,8 +6,8 @@ import { type Desk, deskAct, deskWells, suggestedSlots, type Well } from '../des
 import { goTo } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
+import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
-import { verdictWords } from '../words/verdict.ts';
 import { say } from '../words/words.ts';
 import { nextPiece, reelName } from './label-so-far.ts';
 
@@ -132,7 +132,7 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
               </small>
               <b translate={false}>
                 {text ??
-                  (refused && !filled && well !== 'reel' ? say(verdictWords).notNow : null) ??
+                  (refused && !filled && well !== 'reel' ? say(refusalWords).notNow : null) ??
                   (well === 'slot' && (state.reel ?? state.partial) ? slotHint(homes) : words.wants[name])}
               </b>
             </div>

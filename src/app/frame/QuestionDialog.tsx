@@ -4,8 +4,8 @@ import type { DeskRun } from '../desk/desk.ts';
 import type { DeskQuestion } from '../desk/model.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
+import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
-import { verdictWords } from '../words/verdict.ts';
 import { say } from '../words/words.ts';
 
 export function QuestionDialog({
@@ -17,7 +17,7 @@ export function QuestionDialog({
 }) {
   const words = say(shellWords);
   if (question.ask === 'runs-here') {
-    const { title, text, same, second } = say(verdictWords).runsHere;
+    const { title, text, same, second } = say(refusalWords).runsHere;
     return (
       <Dialog title={title} onClose={() => desk.chooseRunsHere(false)} tone="care">
         <p data-testid="runs-here">{text(question.slot)}</p>

@@ -10,6 +10,7 @@ import type { DeskRun, ShownVerdict } from '../desk/desk.ts';
 import { UnloadDialog } from '../screens/load/Unload.tsx';
 import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
+import { refusalWords } from '../words/refusal.ts';
 import { verdictWords } from '../words/verdict.ts';
 import { formatTime, say } from '../words/words.ts';
 import { reasonFacts } from './reason-facts.ts';
@@ -40,6 +41,7 @@ function Characters({ wanted, found }: { readonly wanted: string; readonly found
 
 function Comparison({ shown, compared }: { readonly shown: ShownVerdict; readonly compared: Compared }) {
   const words = say(verdictWords);
+  const more = say(refusalWords);
   const { wanted, found, isClosest, unit } = compared;
   const rows = Characters({ wanted, found });
   const differ = rows.pieces.reduce(
@@ -53,7 +55,7 @@ function Comparison({ shown, compared }: { readonly shown: ShownVerdict; readonl
   return (
     <div class={`pair${long ? ' long' : ''}`}>
       <p>
-        {isClosest && `${words.closest}: `}
+        {isClosest && `${more.closest}: `}
         {words.wants(isClosest ? String(shown.reasons[0]?.['slot'] ?? '') : (shown.slot ?? ''))}
       </p>
       <p class="code chars" translate={false}>
@@ -68,7 +70,7 @@ function Comparison({ shown, compared }: { readonly shown: ShownVerdict; readonl
         {unit === 'mm' ? <mark>{found} mm</mark> : rows.found}
       </p>
       <p>{unit === 'mm' ? shown.feeder : words.says}</p>
-      {unit === 'part' && <p class="soft">{words.characters(differ)}</p>}
+      {unit === 'part' && <p class="soft">{more.characters(differ)}</p>}
     </div>
   );
 }
@@ -77,15 +79,15 @@ function Comparison({ shown, compared }: { readonly shown: ShownVerdict; readonl
 function WhereTo({ shown }: { readonly shown: ShownVerdict }) {
   const app = useApp();
   const floor = useFloor();
-  const words = say(verdictWords);
+  const more = say(refusalWords);
   const line = app.line.value ?? '';
   if (shown.bad === 'feeder') {
     const feeder = feederFor(floor, line, shown.slot);
     return (
       <div class="go">
         <section>
-          <small>{words.feederToFetch}</small>
-          {feeder === null ? <span>{words.feederNone}</span> : <b class="code">{feeder}</b>}
+          <small>{more.feederToFetch}</small>
+          {feeder === null ? <span>{more.feederNone}</span> : <b class="code">{feeder}</b>}
         </section>
       </div>
     );
@@ -94,28 +96,28 @@ function WhereTo({ shown }: { readonly shown: ShownVerdict }) {
   const right = rightReelFor(floor, line, shown.slot);
   const [first] = homes;
   const nameOf = (home: (typeof homes)[number]) =>
-    home.line === null ? home.slot : words.onLine(home.slot, floor.lines.get(home.line)?.name ?? home.line);
+    home.line === null ? home.slot : more.onLine(home.slot, floor.lines.get(home.line)?.name ?? home.line);
   return (
     <div class="go">
       <section>
-        <small>{words.belongsAt}</small>
+        <small>{more.belongsAt}</small>
         {first === undefined ? (
-          <span>{words.belongsNowhere}</span>
+          <span>{more.belongsNowhere}</span>
         ) : (
           <>
             <b class="code">{homes.slice(0, HOMES_SHOWN).map(nameOf).join(', ')}</b>
-            <span>{first.isLoaded ? words.hasReel : words.lacksReel}</span>
+            <span>{first.isLoaded ? more.hasReel : more.lacksReel}</span>
           </>
         )}
       </section>
       {right !== null && shown.slot !== null && (
         <section>
-          <small>{words.rightReel(shown.slot)}</small>
+          <small>{more.rightReel(shown.slot)}</small>
           <b class="code">{right.part}</b>
           <span class={right.reel === null ? '' : 'code'}>
             {right.reel === null
-              ? words.rightReelNone
-              : [right.place, words.rightReelAt(right.reel, right.more)].filter(Boolean).join(' · ')}
+              ? more.rightReelNone
+              : [right.place, more.rightReelAt(right.reel, right.more)].filter(Boolean).join(' · ')}
           </span>
         </section>
       )}
@@ -127,6 +129,7 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
   const app = useApp();
   const floor = useFloor();
   const words = say(verdictWords);
+  const more = say(refusalWords);
   const line = app.line.value ?? '';
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
   const [unloading, setUnloading] = useState<string | null>(null);
@@ -147,10 +150,10 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
           <p class="kind">{words.refused}</p>
           <h1>{words.reasons[first.code].title}</h1>
           <p>
-            {words.reasons[first.code].act} {shown.act === 'load' && words.nothingLoaded}
+            {words.reasons[first.code].act} {shown.act === 'load' && more.nothingLoaded}
           </p>
         </div>
-        <small>{words.inLog(formatTime(shown.atMs, zone))}</small>
+        <small>{more.inLog(formatTime(shown.atMs, zone))}</small>
       </header>
       <div class="why">
         <div class="cmp">
@@ -166,19 +169,19 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
         <WhereTo shown={shown} />
       </div>
       <footer>
-        <p class="mind">⚠ {words.reachIn}</p>
+        <p class="mind">⚠ {more.reachIn}</p>
         <div class="acts">
           {inTheWay !== null && floor.slots.has(slotKey(line, inTheWay)) && (
             <Button tone="act" large testId="verdict-unload" onPress={() => setUnloading(inTheWay)}>
-              {words.unload(inTheWay)}
+              {more.unload(inTheWay)}
             </Button>
           )}
           <Button tone={inTheWay === null ? 'act' : 'plain'} large onPress={desk.goOn} testId="verdict-go-on">
-            {shown.bad === 'feeder' ? words.anotherFeeder : words.another}
+            {shown.bad === 'feeder' ? more.anotherFeeder : words.another}
           </Button>
           {home !== undefined && !home.isLoaded && goesOn && inTheWay === null && (
             <Button large onPress={desk.carryOn} testId="verdict-carry-on">
-              {words.carryOn(home.slot)}
+              {more.carryOn(home.slot)}
             </Button>
           )}
         </div>

@@ -1,7 +1,7 @@
 // The facts of a verdict's reason as texts for its sentence.
 
 import type { Reason } from '../../../shared/verdict/reasons.ts';
-import type { ReasonFacts } from '../words/verdict.ts';
+import type { ReasonFacts } from '../words/reason-words.ts';
 import { formatSpan } from '../words/words.ts';
 
 /** Spans in words, figures as people write them, lists with commas; what is not known is empty. */

@@ -1,17 +1,5 @@
-import type { ReasonCode } from '../../../shared/verdict/reasons.ts';
-import { area, formatCount, plural } from './words.ts';
-
-/** Facts of a reason as words need them: everything as text. */
-export interface ReasonFacts {
-  readonly [fact: string]: string;
-}
-
-type ReasonWords = Readonly<
-  Record<
-    ReasonCode,
-    { readonly title: string; readonly say: (f: ReasonFacts) => string; readonly act: string }
-  >
->;
+import type { ReasonWords } from './reason-words.ts';
+import { area, formatCount } from './words.ts';
 
 const reasonsEn: ReasonWords = {
   'unknown-slot': {
@@ -381,35 +369,6 @@ export const verdictWords = area({
     spliceCaution:
       'Join the tapes with the machine stopped, or with the feeder outside the guarded zone as its manual says. Cut away from your fingers. Local rules come first.',
     loadCaution: 'Stop the machine and wait for the head before reaching in. Local rules come first.',
-    inLog: (clock: string) => `${clock}, in the log`,
-    nothingLoaded: 'Nothing is loaded.',
-    closest: 'closest wanted',
-    characters: (count: number) =>
-      plural(count, '1 character differs.', `${formatCount(count)} characters differ.`),
-    belongsAt: 'This reel belongs at',
-    belongsNowhere: 'No slot here wants it.',
-    lacksReel: 'No reel there now.',
-    hasReel: 'A reel is there now.',
-    onLine: (slot: string, line: string) => `${slot} on ${line}`,
-    rightReel: (slot: string) => `${slot} needs`,
-    rightReelNone: 'The log knows no reel of it in the store.',
-    rightReelAt: (reel: string, more: number) =>
-      more === 0 ? reel : `${reel} and ${plural(more, '1 more', `${formatCount(more)} more`)}`,
-    feederToFetch: 'Feeder to fetch',
-    feederNone: 'No free feeder of that size is on the list.',
-    tape: (mm: string) => `${mm} mm tape`,
-    anotherFeeder: 'Scan another feeder',
-    carryOn: (slot: string) => `Take it to ${slot}`,
-    unload: (slot: string) => `Unload ${slot}`,
-    reachIn: 'Stop the machine before you reach in.',
-    notNow: 'not needed yet',
-    runsHere: {
-      title: 'That reel runs here',
-      text: (slot: string) =>
-        `This label reads like the reel that runs on ${slot}. Is it a second reel with the same label?`,
-      same: 'No, it is that reel',
-      second: 'Yes, a second reel',
-    },
     reasons: reasonsEn,
   },
   es: {
@@ -434,34 +393,6 @@ export const verdictWords = area({
       'Empalme con la máquina parada, o con el alimentador fuera de la zona protegida como dice su manual. Corte lejos de los dedos. Las reglas locales van primero.',
     loadCaution:
       'Pare la máquina y espere al cabezal antes de meter la mano. Las reglas locales van primero.',
-    inLog: (clock) => `${clock}, en el registro`,
-    nothingLoaded: 'No se cargó nada.',
-    closest: 'la más parecida',
-    characters: (count) => plural(count, 'Difiere 1 carácter.', `Difieren ${formatCount(count)} caracteres.`),
-    belongsAt: 'Esta bobina va en',
-    belongsNowhere: 'Aquí no la pide ninguna posición.',
-    lacksReel: 'Ahora no hay bobina.',
-    hasReel: 'Ahora hay una bobina.',
-    onLine: (slot, line) => `${slot} en ${line}`,
-    rightReel: (slot) => `${slot} necesita`,
-    rightReelNone: 'El registro no conoce ninguna en el almacén.',
-    rightReelAt: (reel, more) =>
-      more === 0 ? reel : `${reel} y ${plural(more, '1 más', `${formatCount(more)} más`)}`,
-    feederToFetch: 'Alimentador que traer',
-    feederNone: 'No hay en la lista ninguno libre de ese tamaño.',
-    tape: (mm) => `cinta de ${mm} mm`,
-    anotherFeeder: 'Escanear otro alimentador',
-    carryOn: (slot) => `Llevarla a ${slot}`,
-    unload: (slot) => `Descargar ${slot}`,
-    reachIn: 'Pare la máquina antes de meter la mano.',
-    notNow: 'aún no hace falta',
-    runsHere: {
-      title: 'Esa bobina ya trabaja aquí',
-      text: (slot) =>
-        `La etiqueta es como la de la bobina de ${slot}. ¿Es otra bobina con la misma etiqueta?`,
-      same: 'No, es esa bobina',
-      second: 'Sí, otra bobina',
-    },
     reasons: reasonsEs,
   },
 });
