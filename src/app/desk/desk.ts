@@ -53,6 +53,8 @@ export interface DeskRun {
   readonly chooseRunsHere: (isSecond: boolean) => void;
   /** The refused reel stays in hand and goes to another slot, whose code is wanted then. */
   readonly carryOn: () => void;
+  /** Goes on with what came back after a reload. */
+  readonly goOnWith: () => void;
   /** Asks for the verdict again, on what is in hand: what stood in its way was put right. */
   readonly again: () => void;
   readonly chooseMeaning: (field: string, value: string) => void;
@@ -266,6 +268,7 @@ export function createDesk(
       const { mode, via } = desk.value;
       desk.value = { ...emptyDesk, mode, via, reel: last.reel };
     },
+    goOnWith: () => set({ ...desk.value, told: null }),
     again: () => {
       shown.value = null;
       set({ ...desk.value });

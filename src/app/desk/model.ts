@@ -61,6 +61,8 @@ export type DeskTold =
   | { readonly tell: 'unknown-slot'; readonly slot: string }
   | { readonly tell: 'unknown-code'; readonly text: string; readonly codes: readonly string[] }
   | { readonly tell: 'sign-in' }
+  /** What was in hand when the browser closed, from this moment. */
+  | { readonly tell: 'came-back'; readonly atMs: number }
   | { readonly tell: 'take-out'; readonly slot: string }
   /** `codes`: the whole codes that were read; none where the scanner was cut off in the middle of one. */
   | { readonly tell: 'half-label'; readonly text: string; readonly codes: readonly string[] }

@@ -8,7 +8,7 @@ import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
-import { say } from '../words/words.ts';
+import { formatTime, say } from '../words/words.ts';
 import { nextPiece, reelName } from './label-so-far.ts';
 
 interface DockProps {
@@ -37,11 +37,13 @@ function slotHint(homes: readonly string[]): string {
 }
 
 /** What was told that is no verdict, as a sentence; null where there is nothing. */
-function toldText(desk: Desk): string | null {
+function toldText(desk: Desk, zone: string): string | null {
   const words = say(shellWords);
   switch (desk.told?.tell) {
     case 'sign-in':
       return words.signInFirst;
+    case 'came-back':
+      return say(refusalWords).cameBack(formatTime(desk.told.atMs, zone));
     case 'unknown-slot':
       return words.unknownSlot(desk.told.slot);
     case 'unknown-code':
@@ -92,7 +94,7 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
   const line = app.line.value;
   const state = desk.desk.value;
   const idle = state.slot === null && state.feeder === null && state.reel === null && state.partial === null;
-  const told = toldText(state);
+  const told = toldText(state, floor.lines.get(line ?? '')?.zone ?? 'UTC');
   const unread = unreadLabel(state);
   const view = line === null ? null : { floor, line };
   const wells = view ? deskWells(state, view) : [];
@@ -113,7 +115,7 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
           <b>{words.scanAnythingHelp}</b>
         </div>
       )}
-      {(told === null || state.told?.tell === 'sign-in') &&
+      {(told === null || state.told?.tell === 'sign-in' || state.told?.tell === 'came-back') &&
         !idle &&
         wells.map(({ well, filled }) => {
           const name = splicing && well === 'reel' ? 'new-reel' : well;
@@ -162,6 +164,11 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
       {state.partial !== null && told === null && (
         <Button large onPress={desk.takeEnough} testId="dock-enough">
           {words.enough}
+        </Button>
+      )}
+      {state.told?.tell === 'came-back' && (
+        <Button large tone="act" onPress={desk.goOnWith} testId="dock-go-on">
+          {say(refusalWords).goOnWith}
         </Button>
       )}
       {!idle || told !== null ? (

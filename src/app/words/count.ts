@@ -38,8 +38,10 @@ export const countWords = area({
     result: (parts: string, sd: string) => `${parts} ± ${sd} parts`,
     before: (parts: string, sd: string, basis: string) => `The log says ${parts} ± ${sd} (${basis}).`,
     beforeUnknown: 'The log knows no count.',
+    printed: (share: string, least: string, isEntered: boolean) =>
+      `A printed or typed figure is taken to be good to ± ${share}${isEntered ? ' (from the line rules)' : ' (common practice)'}, and to ± ${least} parts at best (common practice).`,
     agree: 'Both agree; together:',
-    contradicts: 'These contradict each other by more than chance. Check which reel this is, then choose.',
+    contradicts: 'These two do not fit together. Check that it is the right reel, then choose.',
     takeNew: 'Take the new count',
     takeBoth: 'Take both together',
     take: 'Take this count',
@@ -123,8 +125,10 @@ export const countWords = area({
     result: (parts, sd) => `${parts} ± ${sd} componentes`,
     before: (parts, sd, basis) => `El registro dice ${parts} ± ${sd} (${basis}).`,
     beforeUnknown: 'El registro no sabe cuántos hay.',
+    printed: (share, least, isEntered) =>
+      `Una cifra impresa o tecleada vale ± ${share}${isEntered ? ' (de las reglas de línea)' : ' (práctica común)'} y ± ${least} componentes como mínimo (práctica común).`,
     agree: 'Coinciden; juntos:',
-    contradicts: 'Se contradicen más de lo que explica el azar. Compruebe qué bobina es y elija.',
+    contradicts: 'Las dos cuentas no casan. Compruebe que es la bobina correcta y elija.',
     takeNew: 'Tomar la cuenta nueva',
     takeBoth: 'Tomar las dos juntas',
     take: 'Tomar esta cuenta',

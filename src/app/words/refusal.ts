@@ -24,6 +24,8 @@ export const refusalWords = area({
     unload: (slot: string) => `Unload ${slot}`,
     reachIn: 'Stop the machine before you reach in.',
     notNow: 'not needed yet',
+    cameBack: (clock: string) => `This was in hand at ${clock}. Go on with it, or clear it.`,
+    goOnWith: 'Go on',
     runsHere: {
       title: 'That reel runs here',
       text: (slot: string) =>
@@ -53,6 +55,8 @@ export const refusalWords = area({
     unload: (slot) => `Descargar ${slot}`,
     reachIn: 'Pare la máquina antes de meter la mano.',
     notNow: 'aún no hace falta',
+    cameBack: (clock) => `Esto estaba en curso a las ${clock}. Siga o bórrelo.`,
+    goOnWith: 'Seguir',
     runsHere: {
       title: 'Esa bobina ya trabaja aquí',
       text: (slot) =>
