@@ -58,6 +58,9 @@ test('a bake shorter than J-STD-033 asks for gives no life back, and is said', (
       ['bake', 171],
       ['floor', 171 + bakedHours],
     ]);
-  expect(after(1)).toMatchObject({ tone: 'stop', text: expect.stringMatching(/floor life over since .*baked shorter/) });
+  expect(after(1)).toMatchObject({
+    tone: 'stop',
+    text: expect.stringMatching(/floor life over since .*baked shorter/),
+  });
   expect(after(60)).toMatchObject({ tone: null, text: expect.not.stringContaining('baked shorter') });
 });
