@@ -45,6 +45,19 @@ export function refusedAlready(state: FloorState, question: EarlyQuestion): Veri
   return only(answer, (code) => !isPartial || !ofOldReel.has(code));
 }
 
+/** What nothing still wanted can take away from a lead's decision: it hangs on the reel and its slot alone. */
+const ofReel: ReadonlySet<ReasonCode> = new Set<ReasonCode>([
+  ...(['expired', 'floor-life-short', 'bake-short', 'part-contradicts'] as const),
+  ...(['alternate-not-approved', 'supplier-part-not-approved'] as const),
+]);
+
+/** The first reason for which a lead must decide on the reel in hand, known before all is there; null where there is none. */
+export function heldAlready(state: FloorState, question: EarlyQuestion): Reason | null {
+  const { slot, reel, isPartial, ...rest } = question;
+  if (question.act === 'sweep' || slot === null || reel === null || isPartial) return null;
+  return verifyReel(state, { ...rest, slot, reel }).reasons.find(({ code }) => ofReel.has(code)) ?? null;
+}
+
 function only(answer: VerifyAnswer, counts: (code: ReasonCode) => boolean): VerifyAnswer | null {
   const reasons = answer.reasons.filter(({ code }) => reasonVerdicts[code] === 'refused' && counts(code));
   return reasons.length === 0 ? null : { ...answer, verdict: 'refused', reasons };

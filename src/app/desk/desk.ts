@@ -133,11 +133,18 @@ export function createDesk(
   function set(next: Desk): void {
     const seen = view();
     const judged = seen && !busy.value && shown.value === null ? judgedNow(next, seen) : null;
-    if (!seen || judged === null) desk.value = next;
+    if (!seen || judged === null) desk.value = seen ? withWarning(next, seen) : next;
     // All that decides is there, but the log must say who: the badge is the last thing wanted.
     else if (mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may)
       keep(next, seen, judged).catch(() => undefined); // shown by the fault screen
     else desk.value = { ...next, told: { tell: 'sign-in' } };
+  }
+
+  /** Says at once that a lead must decide, where that is known before all is there. */
+  function withWarning(next: Desk, seen: DeskView): Desk {
+    if (next.told !== null || shown.peek() !== null || judgement === null) return next;
+    const reason = judgement.leadWanted(seen, next, app.clock.nowMs());
+    return reason === null ? next : { ...next, told: { tell: 'lead-wanted', reason } };
   }
 
   /** The verdict, where everything is there; before that a refusal that nothing still wanted can take away. */

@@ -3,7 +3,8 @@
 
 import type { SetupSlot } from '../../../shared/setup/kinds.ts';
 import type { VerifyAct } from '../../../shared/setup/vocabulary.ts';
-import { refusedAlready } from '../../../shared/verdict/early.ts';
+import { type EarlyQuestion, heldAlready, refusedAlready } from '../../../shared/verdict/early.ts';
+import type { Reason } from '../../../shared/verdict/reasons.ts';
 import { type VerifyAnswer, verifyReel } from '../../../shared/verdict/verify.ts';
 import type { Wish } from '../store/store.ts';
 import { floorLifeOf, openedWishes } from './floor-life.ts';
@@ -80,6 +81,29 @@ const noReel: ReelInHand = {
   ...{ labelQuantity: null, basis: null, lot: null, dateCode: null, expires: null, msl: null, questions: [] },
 };
 
+/** What is asked of a desk on which something is still wanted; null where nothing can be said yet. */
+function earlyQuestion(seen: DeskView, desk: Desk, nowMs: number): EarlyQuestion | null {
+  const { floor, line } = seen;
+  const setup = floor.chosen.get(line);
+  const reel = desk.reel ?? desk.partial;
+  if (setup === undefined || desk.question !== null || (reel === null && desk.feeder === null)) return null;
+  const { slot, feeder } = desk;
+  const act = deskAct(desk, seen);
+  if (act === 'splice' && !desk.atSlot) return null;
+  return {
+    ...{ act, line, setup, slot, feeder, reel, isPartial: desk.partial !== null },
+    today: new Date(nowMs).toISOString().slice(0, 10),
+    floorLife:
+      slot === null || reel === null ? null : floorLifeOf(floor, { act, line, setup, slot, reel }, nowMs),
+  };
+}
+
+/** Why a lead must decide on the reel in hand, as soon as it is known; null where there is no reason, or not yet. */
+export function leadWanted(seen: DeskView, desk: Desk, nowMs: number): Reason | null {
+  const question = earlyQuestion(seen, desk, nowMs);
+  return question && heldAlready(seen.floor, question);
+}
+
 /**
  * The refusal that stands already while other things are still wanted, as one entry; null where nothing scanned so far refuses, or
  * something is still asked.
@@ -89,21 +113,11 @@ export function judgeEarly(
   desk: Desk,
   nowMs: number,
 ): (Judged & { readonly reel: ReelInHand }) | null {
-  const { floor, line } = seen;
-  const setup = floor.chosen.get(line);
-  const inHand = desk.reel ?? desk.partial;
-  if (setup === undefined || desk.question !== null || (inHand === null && desk.feeder === null)) return null;
-  const { slot, feeder } = desk;
-  const act = deskAct(desk, seen);
-  if (act === 'splice' && !desk.atSlot) return null;
-  const reel = inHand ?? { ...noReel, via: desk.via ?? 'typed' };
-  const answer = refusedAlready(floor, {
-    ...{ act, line, setup, slot, feeder, reel: inHand, isPartial: desk.partial !== null },
-    today: new Date(nowMs).toISOString().slice(0, 10),
-    floorLife:
-      slot === null || inHand === null ? null : floorLifeOf(floor, { act, line, setup, slot, reel }, nowMs),
-  });
-  if (answer === null) return null;
+  const question = earlyQuestion(seen, desk, nowMs);
+  const answer = question && refusedAlready(seen.floor, question);
+  if (question === null || answer === null) return null;
+  const { act, setup, slot, feeder } = question;
+  const reel = desk.reel ?? desk.partial ?? { ...noReel, via: desk.via ?? 'typed' };
   return { act, answer, reel, wishes: [verdictWish(seen, { act, setup, slot, feeder, reel }, answer)] };
 }
 

@@ -7,6 +7,7 @@ import { slotPhase } from '../../../shared/setup/progress.ts';
 import type { Recognised } from '../../../shared/setup/recognise.ts';
 import { type FloorState, slotKey } from '../../../shared/setup/state.ts';
 import type { CountBasis, Source, VerifyAct } from '../../../shared/setup/vocabulary.ts';
+import type { Reason } from '../../../shared/verdict/reasons.ts';
 import { slotsWanting } from '../../../shared/verdict/verify.ts';
 import type { Scan } from '../scan/scan.ts';
 
@@ -63,6 +64,8 @@ export type DeskTold =
   | { readonly tell: 'sign-in' }
   /** What was in hand when the browser closed, from this moment. */
   | { readonly tell: 'came-back'; readonly atMs: number }
+  /** The reel in hand is one for a lead, whatever is still wanted. */
+  | { readonly tell: 'lead-wanted'; readonly reason: Reason }
   | { readonly tell: 'take-out'; readonly slot: string }
   /** `codes`: the whole codes that were read; none where the scanner was cut off in the middle of one. */
   | { readonly tell: 'half-label'; readonly text: string; readonly codes: readonly string[] }

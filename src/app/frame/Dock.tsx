@@ -8,6 +8,7 @@ import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
+import { verdictWords } from '../words/verdict.ts';
 import { formatTime, say } from '../words/words.ts';
 import { nextPiece, reelName } from './label-so-far.ts';
 
@@ -36,12 +37,17 @@ function slotHint(homes: readonly string[]): string {
   return homes.length === 0 ? words.belongsNowhere : words.belongs(homes.slice(0, 3).join(', '));
 }
 
+/** Told beside the wells and not instead of them: the task goes on. */
+const besideWells: ReadonlySet<string> = new Set(['sign-in', 'came-back', 'lead-wanted']);
+
 /** What was told that is no verdict, as a sentence; null where there is nothing. */
 function toldText(desk: Desk, zone: string): string | null {
   const words = say(shellWords);
   switch (desk.told?.tell) {
     case 'sign-in':
       return words.signInFirst;
+    case 'lead-wanted':
+      return `? ${say(verdictWords).reasons[desk.told.reason.code].title}. ${say(refusalWords).leadWanted}`;
     case 'came-back':
       return say(refusalWords).cameBack(formatTime(desk.told.atMs, zone));
     case 'unknown-slot':
@@ -115,7 +121,7 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
           <b>{words.scanAnythingHelp}</b>
         </div>
       )}
-      {(told === null || state.told?.tell === 'sign-in' || state.told?.tell === 'came-back') &&
+      {(told === null || (state.told !== null && besideWells.has(state.told.tell))) &&
         !idle &&
         wells.map(({ well, filled }) => {
           const name = splicing && well === 'reel' ? 'new-reel' : well;

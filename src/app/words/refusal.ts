@@ -26,6 +26,7 @@ export const refusalWords = area({
     notNow: 'not needed yet',
     cameBack: (clock: string) => `This was in hand at ${clock}. Go on with it, or clear it.`,
     goOnWith: 'Go on',
+    leadWanted: 'A lead must decide on this reel.',
     runsHere: {
       title: 'That reel runs here',
       text: (slot: string) =>
@@ -57,6 +58,7 @@ export const refusalWords = area({
     notNow: 'aún no hace falta',
     cameBack: (clock) => `Esto estaba en curso a las ${clock}. Siga o bórrelo.`,
     goOnWith: 'Seguir',
+    leadWanted: 'Sobre esta bobina debe decidir un jefe.',
     runsHere: {
       title: 'Esa bobina ya trabaja aquí',
       text: (slot) =>

@@ -2,7 +2,7 @@
 // as a place.
 
 import { describe, expect, test } from 'vitest';
-import { continuesLabel, judgeEarly } from '../../../../src/app/desk/judgement.ts';
+import { continuesLabel, judgeEarly, leadWanted } from '../../../../src/app/desk/judgement.ts';
 import { type DeskView, emptyDesk, isDeskReady } from '../../../../src/app/desk/model.ts';
 import { answerMeaning, answerRunsHere, takeScan } from '../../../../src/app/desk/take-scan.ts';
 import type { Scan } from '../../../../src/app/scan/scan.ts';
@@ -53,6 +53,15 @@ describe('judgeEarly()', () => {
       ['PX-4711'],
     ])
       expect(judgeEarly(view, play(view, ...codes), startMs), codes.join(' then ')).toBeNull();
+  });
+
+  test('says at the scan of an expired reel that a lead must decide, while the feeder is still wanted', () => {
+    const view = viewOf();
+    const desk = play(view, 'M1-F-001', envelope('PR-100', 'Q500', '1TLOT7', '14D20260101'));
+    expect(judgeEarly(view, desk, startMs)).toBeNull();
+    expect(leadWanted(view, desk, startMs)).toMatchObject({ code: 'expired', expires: '2026-01-01' });
+    const fine = play(view, 'M1-F-001', envelope('PR-100', 'Q500', '1TLOT7', '14D20270101'));
+    expect(leadWanted(view, fine, startMs)).toBeNull();
   });
 
   test('takes what trails of a refused label for no new reel', () => {
