@@ -219,8 +219,7 @@ export function createDesk(
     }
     // What trails of a label that was refused at its first code is no new reel.
     const last = shown.value;
-    const texts = scan.codes.map(({ text }) => text);
-    if (last?.verdict === 'refused' && judgement.continuesLabel(last.reel.codes, texts)) return true;
+    if (last?.verdict === 'refused' && judgement.isTrailing(seen, last.reel, scan)) return true;
     if (last) goOn();
     settle(judgement.takeScan(desk.value, scan, seen), scan);
     return true;

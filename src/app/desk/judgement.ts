@@ -2,16 +2,18 @@
 // here; pure, so that it can be rehearsed.
 
 import type { SetupSlot } from '../../../shared/setup/kinds.ts';
+import { recognise } from '../../../shared/setup/recognise.ts';
 import type { VerifyAct } from '../../../shared/setup/vocabulary.ts';
 import { type EarlyQuestion, heldAlready, refusedAlready } from '../../../shared/verdict/early.ts';
 import type { Reason } from '../../../shared/verdict/reasons.ts';
 import { type VerifyAnswer, verifyReel } from '../../../shared/verdict/verify.ts';
+import type { Scan } from '../scan/scan.ts';
 import type { Wish } from '../store/store.ts';
 import { floorLifeOf, openedWishes } from './floor-life.ts';
 import { type Desk, type DeskView, deskAct, emptyDesk, type ReelInHand } from './model.ts';
+import { continuesLabel } from './pieces.ts';
 import { takeScan } from './take-scan.ts';
 
-export { continuesLabel } from './pieces.ts';
 export { answerMeaning, answerRunsHere, answerWhich, takeEnough, takeScan } from './take-scan.ts';
 
 /** A desk with all that a verdict wants. */
@@ -80,6 +82,13 @@ const noReel: ReelInHand = {
   ...{ codes: [], via: 'typed', reel: null, part: null, supplierPart: null, quantity: null },
   ...{ labelQuantity: null, basis: null, lot: null, dateCode: null, expires: null, msl: null, questions: [] },
 };
+
+/** True where a scan only goes on with the label of a reel that was judged already: nothing that the plant knows, and no new part. */
+export function isTrailing(seen: DeskView, judged: ReelInHand, scan: Scan): boolean {
+  const texts = scan.codes.map(({ text }) => text);
+  const isKnown = texts.some((text) => recognise(seen.floor, seen.line, text).length > 0);
+  return !isKnown && continuesLabel(judged.codes, texts);
+}
 
 /** What is asked of a desk on which something is still wanted; null where nothing can be said yet. */
 function earlyQuestion(seen: DeskView, desk: Desk, nowMs: number): EarlyQuestion | null {

@@ -2,7 +2,7 @@
 // as a place.
 
 import { describe, expect, test } from 'vitest';
-import { continuesLabel, judgeEarly, leadWanted } from '../../../../src/app/desk/judgement.ts';
+import { isTrailing, judgeEarly, leadWanted } from '../../../../src/app/desk/judgement.ts';
 import { type DeskView, emptyDesk, isDeskReady } from '../../../../src/app/desk/model.ts';
 import { answerMeaning, answerRunsHere, takeScan } from '../../../../src/app/desk/take-scan.ts';
 import type { Scan } from '../../../../src/app/scan/scan.ts';
@@ -65,13 +65,16 @@ describe('judgeEarly()', () => {
   });
 
   test('takes what trails of a refused label for no new reel', () => {
-    const judged = ['PC-200'];
-    expect(continuesLabel(judged, ['Q500'])).toBe(true);
-    expect(continuesLabel(judged, ['1TLOT7'])).toBe(true);
-    expect(continuesLabel(judged, ['PR-100'])).toBe(false);
-    expect(continuesLabel([...judged, 'Q500'], ['Q900'])).toBe(false);
-    expect(continuesLabel(judged, ['M1-F-001'])).toBe(false);
-    expect(continuesLabel([], ['Q500'])).toBe(false);
+    const view = viewOf();
+    const { partial } = play(view, 'M1-F-001', 'PC-200');
+    if (!partial) throw new TypeError('Cannot go on as a label must have begun');
+    const goesOn = (text: string, codes: readonly string[] = partial.codes) =>
+      isTrailing(view, { ...partial, codes }, scan(text));
+    expect([goesOn('Q500'), goesOn('1TLOT7')]).toEqual([true, true]);
+    for (const other of ['PR-100', 'M1-F-001', 'FD-24', envelope('PR-100', 'Q5', '1TL')])
+      expect(goesOn(other), other).toBe(false);
+    expect(goesOn('Q900', ['PC-200', 'Q500'])).toBe(false);
+    expect(goesOn('Q500', [])).toBe(false);
   });
 });
 
