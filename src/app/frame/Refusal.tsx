@@ -20,7 +20,7 @@ import { type Compared, comparedBy, feederFor, homesOf, rightReelFor, unloadFirs
 const HOMES_SHOWN = 3;
 
 /** Two part numbers one above the other: what differs is marked, with a sign between. Shorter pieces are filled up, so that columns stay. */
-function Characters({ wanted, found }: { readonly wanted: string; readonly found: string }) {
+function characterRows({ wanted, found }: { readonly wanted: string; readonly found: string }) {
   const pieces = differingCharacters(wanted, found);
   const fill = (text: string, other: string) => '\u00b7'.repeat(Math.max(0, other.length - text.length));
   const row = (side: 'wanted' | 'found') =>
@@ -43,7 +43,7 @@ function Comparison({ shown, compared }: { readonly shown: ShownVerdict; readonl
   const words = say(verdictWords);
   const more = say(refusalWords);
   const { wanted, found, isClosest, unit } = compared;
-  const rows = Characters({ wanted, found });
+  const rows = characterRows({ wanted, found });
   const differ = rows.pieces.reduce(
     (sum, piece) => sum + (piece.same ? 0 : Math.max(piece.wanted.length, piece.found.length)),
     0,
