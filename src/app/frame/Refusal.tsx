@@ -1,7 +1,7 @@
 // A refusal takes the screen: band, octagon and word; what differs, character by character or by size; where this reel belongs and what
 // is right here; what to do, with the caution where the hand goes.
 
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { differingCharacters } from '../../../shared/labels/part-numbers.ts';
 import { slotKey } from '../../../shared/setup/state.ts';
 import { reasonVerdicts } from '../../../shared/verdict/reasons.ts';
@@ -133,13 +133,19 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
   const line = app.line.value ?? '';
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
   const [unloading, setUnloading] = useState<string | null>(null);
+  const inTheWay = unloadFirst(line, shown);
+  const wasInTheWay = useRef(inTheWay !== null && floor.slots.has(slotKey(line, inTheWay)));
+  const isOutOfTheWay = wasInTheWay.current && inTheWay !== null && !floor.slots.has(slotKey(line, inTheWay));
+  // What stood in the way is off, as far as the log says: the reel in hand is judged anew.
+  useEffect(() => {
+    if (isOutOfTheWay) desk.again();
+  }, [isOutOfTheWay]);
   const [first, ...rest] = shown.reasons;
   if (!first) return null;
   const compared = comparedBy(shown);
   const others = rest.filter(({ code }) => reasonVerdicts[code] !== 'accepted');
   const home =
     shown.bad === 'reel' ? homesOf(floor, line, shown).find((each) => each.line === null) : undefined;
-  const inTheWay = unloadFirst(line, shown);
   const loaded = unloading === null ? undefined : floor.slots.get(slotKey(line, unloading));
   const goesOn = first.code === 'wrong-part' || first.code === 'reel-elsewhere';
   return (
@@ -186,15 +192,7 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
           )}
         </div>
       </footer>
-      {loaded && (
-        <UnloadDialog
-          loaded={loaded}
-          onClose={() => {
-            setUnloading(null);
-            if (!app.store.floor().slots.has(slotKey(line, loaded.slot))) desk.again();
-          }}
-        />
-      )}
+      {loaded && <UnloadDialog loaded={loaded} onClose={() => setUnloading(null)} />}
     </section>
   );
 }
