@@ -146,6 +146,7 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
   const others = rest.filter(({ code }) => reasonVerdicts[code] !== 'accepted');
   const home =
     shown.bad === 'reel' ? homesOf(floor, line, shown).find((each) => each.line === null) : undefined;
+  const canUnload = inTheWay !== null && floor.slots.has(slotKey(line, inTheWay));
   const loaded = unloading === null ? undefined : floor.slots.get(slotKey(line, unloading));
   const goesOn = first.code === 'wrong-part' || first.code === 'reel-elsewhere';
   return (
@@ -177,15 +178,15 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
       <footer>
         <p class="mind">⚠ {more.reachIn}</p>
         <div class="acts">
-          {inTheWay !== null && floor.slots.has(slotKey(line, inTheWay)) && (
+          {inTheWay !== null && canUnload && (
             <Button tone="act" large testId="verdict-unload" onPress={() => setUnloading(inTheWay)}>
               {more.unload(inTheWay)}
             </Button>
           )}
-          <Button tone={inTheWay === null ? 'act' : 'plain'} large onPress={desk.goOn} testId="verdict-go-on">
+          <Button tone={canUnload ? 'plain' : 'act'} large onPress={desk.goOn} testId="verdict-go-on">
             {shown.bad === 'feeder' ? more.anotherFeeder : words.another}
           </Button>
-          {home !== undefined && !home.isLoaded && goesOn && inTheWay === null && (
+          {home !== undefined && !home.isLoaded && goesOn && !canUnload && (
             <Button large onPress={desk.carryOn} testId="verdict-carry-on">
               {more.carryOn(home.slot)}
             </Button>
