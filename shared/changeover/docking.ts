@@ -3,7 +3,7 @@
 // asked for count; a verdict for another setup says nothing.
 
 import { compareSlots } from '../setup/address.ts';
-import { blockOn } from '../setup/fold-material.ts';
+import { blockOn } from '../setup/blocks.ts';
 import { type CartPlace, type FloorState, type SlotState, slotKey } from '../setup/state.ts';
 import { loadedFeeders, widthOf } from './loaded.ts';
 import { positionsOf } from './slots.ts';

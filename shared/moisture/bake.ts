@@ -1,6 +1,6 @@
 // How long must a part be baked so that its floor life starts again?
 // Source: IPC/JEDEC J-STD-033 table 4-1 (user bake), from memory throughout: shown as advice beside the word of the supplier and the
-// site's own rule, never used to refuse. Parts on tape and reel cannot usually stand 125 °C.
+// site's own rule, never used to refuse; a bake shorter than it is held for a lead. Parts on tape and reel cannot usually stand 125 °C.
 
 import type { MoistureLevel } from './levels.ts';
 

@@ -51,7 +51,16 @@ export interface FloorLife {
   readonly climate: Climate;
   /** Whether the clock runs at `nowMs`. */
   readonly running: boolean;
+  /** The newest bake, where it was shorter than the table grants and so has reset nothing; null else. */
+  readonly shortBake: ShortBake | null;
   readonly notes: readonly FloorLifeNote[];
+}
+
+/** A bake that was too short: what was told of it, and the hours that the table wants at that temperature (null: it gives none). */
+export interface ShortBake {
+  readonly hours: number;
+  readonly celsius: number | null;
+  readonly wanted: number | null;
 }
 
 /** Why a question cannot be answered: `index` is the stretch's place in `history`. */
@@ -71,6 +80,7 @@ interface Clock {
   expiredMs: number | null;
   exceededSeconds: number;
   running: boolean;
+  shortBake: ShortBake | null;
   climate: Climate;
   readonly climates: Set<string>;
 }
@@ -163,27 +173,36 @@ function bake(clock: Clock, piece: Piece, setting: Setting): void {
   }
   // A bake that the record also has on the floor in part ends where its own entry ends.
   if (piece.toMs !== endMs) return;
-  const hours = (piece.toMs - piece.fromMs) / 3_600_000;
-  const options =
-    setting.thicknessMm === null
-      ? null
-      : bakeOptions(setting.part.level, setting.thicknessMm, clock.exceededSeconds);
-  const { celsius } = piece;
-  if (celsius === null) setting.note(floorLifeNote('bakeUnknown'));
-  else if (options !== null) {
-    const fitting = options.find((option) => celsius >= option.celsius);
-    const wanted = fitting?.hours ?? Number.POSITIVE_INFINITY;
-    if (hours < wanted) {
-      const facts = {
-        hours: Math.round(hours * 10) / 10,
-        celsius,
-        wanted: fitting ? wanted : 'more than any',
-      };
-      setting.note(floorLifeNote('bakeShort', facts));
-    }
+  const short = shortBake(piece, setting, clock.exceededSeconds);
+  clock.shortBake = short;
+  if (short !== null) {
+    const facts = {
+      hours: Math.round(short.hours * 10) / 10,
+      celsius: short.celsius ?? '?',
+      wanted: short.wanted ?? 'more than any',
+    };
+    setting.note(short.celsius === null ? floorLifeNote('bakeUnknown') : floorLifeNote('bakeShort', facts));
+    return;
   }
   restart(clock);
   setting.note(floorLifeNote('resetByBake', { at: endMs }));
+}
+
+/** Bodies of the table's three rows, thickest first: a body that nobody stated may be any of them. */
+const ROW_BODIES_MM = [4.5, 2, 1.4] as const;
+
+/**
+ * What a bake is short of, null where it is as long as its row of the table grants. Where nobody stated the body, the longest row counts;
+ * level 6 has no row, and its bake counts as told.
+ */
+function shortBake(piece: Piece, { part, thicknessMm }: Setting, exceededSeconds: number): ShortBake | null {
+  const options = bakeOptions(part.level, thicknessMm ?? ROW_BODIES_MM[0], exceededSeconds);
+  if (options === null && (part.level === '6' || part.level === '1')) return null;
+  const { celsius } = piece;
+  const hours = (piece.toMs - piece.fromMs) / 3_600_000;
+  const fitting = celsius === null ? undefined : options?.find((option) => celsius >= option.celsius);
+  if (fitting && hours >= fitting.hours) return null;
+  return { hours, celsius, wanted: fitting?.hours ?? null };
 }
 
 /** Joins neighbouring dry pieces that the rule treats alike: a cabinet changed for another is one storage. */
@@ -293,6 +312,7 @@ export function floorLife(input: FloorLifeInput): Result<FloorLife, FloorLifeErr
     expiredMs: spent ? input.openedMs : null,
     exceededSeconds: 0,
     running: timeline.pieces.length === 0,
+    shortBake: null,
     climate: timeline.firstClimate,
     climates: new Set(),
   };
@@ -321,6 +341,7 @@ export function floorLife(input: FloorLifeInput): Result<FloorLife, FloorLifeErr
     packageClass,
     climate: clock.climate,
     running: clock.running,
+    shortBake: clock.shortBake,
     notes,
   });
 }

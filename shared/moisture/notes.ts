@@ -40,9 +40,9 @@ const sentences = {
     `The exposure was short and dry storage long enough: the floor life started again at ${f['at']}.`,
   resetByBake: (f: Facts) => `The floor life started again after the bake that ended at ${f['at']}.`,
   bakeShort: (f: Facts) =>
-    `The bake of ${f['hours']} h at ${f['celsius']} °C is shorter than the ${f['wanted']} h of the standard's table (from memory). It counts as a bake: make sure that the supplier or the site allows it.`,
+    `The bake of ${f['hours']} h at ${f['celsius']} °C is shorter than the ${f['wanted']} h of the standard's table (from memory). It resets nothing by itself: a lead decides.`,
   bakeUnknown: () =>
-    'The bake states no temperature, so it cannot be compared with the table. It counts as a bake.',
+    'The bake states no temperature, so it cannot be compared with the table. It resets nothing by itself: a lead decides.',
   bakeRunning: () => 'The bake has not ended: the floor life starts again only when it has.',
   exceeded: (f: Facts) =>
     `The floor life ended ${f['hours']} h of exposure ago. Do not reflow: bake first. Dry storage does not undo it.`,

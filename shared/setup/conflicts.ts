@@ -22,6 +22,27 @@ export function dropConflicts(state: FloorState, line: string, slot: string): vo
   }
 }
 
+/** Forgets a splice that met an empty slot: somebody has loaded it since. */
+export function dropEmptied(state: FloorState, line: string, slot: string): void {
+  for (const [key, { kind, slots, lines }] of state.conflicts) {
+    if (kind === 'spliced-though-unloaded' && slots[0] === slot && lines[0] === line)
+      state.conflicts.delete(key);
+  }
+}
+
+/** True where an unload names a tape behind which another was joined by then: who took it off did not know of the splice. */
+export function isOlderTape(
+  there: Pick<SlotState, 'tapes'>,
+  unloaded: { readonly reel: string | null; readonly part: string | null; readonly lot: string | null },
+): boolean {
+  const isNamed = (tape: Tape) =>
+    unloaded.reel === null
+      ? tape.reel.startsWith('~') && tape.part === unloaded.part && tape.lot === unloaded.lot
+      : tape.reel === unloaded.reel;
+  const last = there.tapes.at(-1);
+  return last !== undefined && !isNamed(last) && there.tapes.some(isNamed);
+}
+
 /** A lead's word: the conflict is gone, and what was kept is what stands. Without a word what to keep, all stays as it is. */
 export function settle(state: FloorState, facts: PayloadOf<'conflict.settled'>, mark: Mark): void {
   const conflict = state.conflicts.get(facts.conflict);
@@ -30,6 +51,7 @@ export function settle(state: FloorState, facts: PayloadOf<'conflict.settled'>, 
   if (facts.keep === null || !conflict.entries.includes(facts.keep)) return;
   if (conflict.kind === 'slot-loaded-twice') settleSlot(state, conflict, { keep: facts.keep, mark });
   if (conflict.kind === 'reel-on-two-slots') settleReel(state, conflict, { keep: facts.keep, mark });
+  if (conflict.kind === 'spliced-though-unloaded') settleEmptied(state, conflict, { keep: facts.keep, mark });
 }
 
 /** Which of two reels is on the slot. Tapes joined since then were joined to whichever it is. */
@@ -52,6 +74,28 @@ function settleSlot(
   const settled = { ...kept, ...mark, tapes, ledger, before: null };
   state.slots.set(slotKey(kept.line, kept.slot), settled);
   holdReels(state, settled);
+}
+
+/** Whether the spliced reel is on its slot, or the slot is empty as the unload says. */
+function settleEmptied(
+  state: FloorState,
+  conflict: Conflict,
+  { keep, mark }: { readonly keep: string; readonly mark: Mark },
+): void {
+  const [spliced] = conflict.choices;
+  if (!spliced) return;
+  const key = slotKey(spliced.line, spliced.slot);
+  const now = state.slots.get(key);
+  if (spliced.tapes.some((tape) => tape.entry === keep)) {
+    if (now) return; // it stands already, or another reel was loaded since
+    const settled = { ...spliced, ...mark, before: null };
+    state.slots.set(key, settled);
+    holdReels(state, settled);
+  } else if (now?.tapes.some((tape) => spliced.tapes.some(({ entry }) => entry === tape.entry))) {
+    freeReels(state, now);
+    state.slots.delete(key);
+    state.takenOff.set(key, { entry: mark.entry, was: { ...now, before: null } });
+  }
 }
 
 /** On which of two slots a reel is: it comes off the other, with the tapes joined to it left there. */

@@ -31,11 +31,17 @@ export interface SlotEstimate {
 /** What a finished reel showed, and which it was. */
 type Evidence = PlacedEvidence & { readonly from: Finished };
 
-/** A finished reel as the law of losses wants it; null where its figures contradict each other and teach nothing. */
+/** A finished reel as the law of losses wants it; null where its figures contradict each other, or show more than any feeder loses: they teach nothing. */
 export function toEvidence(reel: Finished): Evidence | null {
   const found = evidenceFromUnload(reel);
   if (!found.ok) return null;
   return { ...found.value, part: reel.part, feeder: reel.feeder, slot: reel.slot, from: reel };
+}
+
+/** The share of picks that a finished reel would show as lost, where that is more than any feeder loses; null else. */
+export function unlikelyLoss(reel: Finished): number | null {
+  const found = evidenceFromUnload(reel);
+  return found.ok || found.error.code !== 'unlikelyLoss' ? null : found.error.lost / found.error.gone;
 }
 
 /** What each finished reel shows: it never changes, and every unload of the part asks again. */

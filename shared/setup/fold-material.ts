@@ -2,9 +2,11 @@
 // a lead cleared, puts a reel on a slot; a refused one changes nothing but stays in the log.
 
 import { entryId } from '../log/entry.ts';
-import { addConflict, dropConflicts, settle } from './conflicts.ts';
+import { blockOn } from './blocks.ts';
+import { addConflict, dropConflicts, dropEmptied, isOlderTape, settle } from './conflicts.ts';
 import { slotEstimate } from './estimate.ts';
 import { endLedger, openEvidence } from './fold-loss.ts';
+import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
 import type { FloorEntry, PayloadOf } from './kinds.ts';
 import { joinLedger, labelShareOf, startLedger, windowOf } from './ledger.ts';
 import { settleTurns, usedPlacements, wantedOn } from './left.ts';
@@ -18,6 +20,7 @@ export function foldMaterial(state: FloorState, entry: FloorEntry): void {
   const mark: Mark = { entry: entryId(entry), atMs: entry.hlc.ms };
   switch (entry.kind) {
     case 'reel.verified':
+      closeAnswered(state, entry.payload);
       if (entry.payload.verdict === 'accepted') place(state, entry.payload, mark);
       else if (entry.payload.verdict === 'held') {
         state.holds.set(mark.entry, {
@@ -44,8 +47,9 @@ export function foldMaterial(state: FloorState, entry: FloorEntry): void {
           atMs: mark.atMs,
         });
       }
-      if (hold.facts.cart === undefined) place(state, hold.facts, mark);
-      else putOnCart(state, hold.facts.cart, hold);
+      const facts = clearedFacts(state, hold.facts);
+      if (facts.cart === undefined) place(state, facts, { ...mark, cleared: hold.entry });
+      else putOnCart(state, facts.cart, { ...hold, facts });
       return;
     }
     case 'hold.declined':
@@ -68,27 +72,23 @@ export function foldMaterial(state: FloorState, entry: FloorEntry): void {
   }
 }
 
-/** The block that a reel falls under, null where none does. */
-export function blockOn(
+/**
+ * Puts an accepted reel where its verdict says: a new load, or a tape joined to the running one. A reel that stands there already by an
+ * earlier entry stays as it is. `cleared`: the verdict that had held it.
+ */
+export function place(
   state: FloorState,
-  reel: { readonly reel: string | null; readonly lot: string | null; readonly part: string | null },
-): string | null {
-  for (const block of state.blocks.values()) {
-    const named = block.reel !== null || block.lot !== null || block.part !== null;
-    const fits =
-      (block.reel === null || block.reel === reel.reel) &&
-      (block.lot === null || block.lot === reel.lot) &&
-      (block.part === null || block.part === reel.part);
-    if (named && fits) return block.block;
-  }
-  return null;
-}
-
-/** Puts an accepted reel where its verdict says: a new load, or a tape joined to the running one. */
-export function place(state: FloorState, facts: Verified, mark: Mark): void {
+  facts: Verified,
+  { cleared, ...mark }: Mark & { readonly cleared?: string },
+): void {
   if (facts.slot === null) return;
   if (facts.act === 'sweep') {
     seeInSweep(state, facts.line, facts.slot);
+    return;
+  }
+  const same = sameReelThere(state, facts, mark);
+  if (same !== null) {
+    stayOn(state, same);
     return;
   }
   settleTurns(state, facts.line, facts.slot);
@@ -97,7 +97,10 @@ export function place(state: FloorState, facts: Verified, mark: Mark): void {
   const run = state.current.get(facts.line) ?? null;
   const done = run === null ? 0 : (state.runs.get(run)?.done ?? 0);
   const forPart = wantedOn(state, facts.setup, facts.slot)?.part ?? null;
-  const tape: Tape = { ...tapeOf(facts, mark, done), ...knownSpread(state, facts), forPart };
+  const tape: Tape = {
+    ...{ ...tapeOf(facts, mark, done), ...knownSpread(state, facts), forPart },
+    ...(cleared === undefined ? {} : { cleared }),
+  };
   const placed =
     facts.act === 'splice' && there
       ? joinTape(state, there, { tape, mark, cut: facts.cut ?? 0, setup: facts.setup })
@@ -130,8 +133,31 @@ export function place(state: FloorState, facts: Verified, mark: Mark): void {
   }
   if (there && facts.act === 'load') freeReels(state, there);
   state.slots.set(key, placed);
+  const off = state.takenOff.get(key);
+  if (facts.act === 'load') dropEmptied(state, facts.line, facts.slot);
+  else if (!there && off) {
+    addConflict(state, {
+      ...{ kind: 'spliced-though-unloaded', line: facts.line, slots: [facts.slot], lines: [facts.line] },
+      ...{
+        reel: null,
+        entries: [off.entry, mark.entry],
+        choices: [{ ...placed, before: null }],
+        atMs: mark.atMs,
+      },
+    });
+  }
   seeInSweep(state, facts.line, facts.slot);
   putReel(state, tape, facts.line, facts.slot, mark);
+}
+
+/** A reel that is on its slot already stays there, with what is known of it by now. */
+function stayOn(state: FloorState, slot: SlotState): void {
+  const last = slot.tapes.at(-1);
+  const reel = state.reels.get(last?.reel ?? '');
+  state.slots.set(slotKey(slot.line, slot.slot), slot);
+  seeInSweep(state, slot.line, slot.slot);
+  if (last && reel)
+    state.reels.set(reel.reel, { ...reel, count: last.count, sd: last.sd, basis: last.basis });
 }
 
 /**
@@ -266,6 +292,18 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
     });
   }
   dropConflicts(state, facts.line, facts.slot);
+  const last = there.tapes.at(-1);
+  if (last && isOlderTape(there, facts)) {
+    addConflict(state, {
+      ...{ kind: 'spliced-though-unloaded', line: facts.line, slots: [facts.slot], lines: [facts.line] },
+      ...{
+        reel: null,
+        entries: [last.entry, mark.entry],
+        choices: [{ ...there, before: null }],
+        atMs: mark.atMs,
+      },
+    });
+  }
 }
 
 function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark): void {

@@ -3,6 +3,7 @@
 // it stays in the log, and what contradicts is kept as a conflict until a lead settles it.
 
 import type { Entry } from '../log/entry.ts';
+import { foldBlocks } from './blocks.ts';
 import { foldAirings } from './fold-airings.ts';
 import { foldChange } from './fold-change.ts';
 import { foldLabels } from './fold-labels.ts';
@@ -31,6 +32,7 @@ export function applyFloorEntry(state: FloorState, entry: FloorEntry): void {
   foldLoss(state, entry);
   foldAirings(state, entry); // before the material: a hold that is cleared is gone after it
   foldMaterial(state, entry);
+  foldBlocks(state, entry);
   foldPlaces(state, entry);
   foldChange(state, entry);
 }
@@ -97,12 +99,6 @@ function foldPlant(state: FloorState, entry: FloorEntry): void {
       return;
     case 'setup.chosen':
       if (state.setups.has(entry.payload.setup)) state.chosen.set(entry.payload.line, entry.payload.setup);
-      return;
-    case 'material.blocked':
-      state.blocks.set(entry.payload.block, entry.payload);
-      return;
-    case 'material.released':
-      state.blocks.delete(entry.payload.block);
       return;
     case 'sweep.started':
       state.sweeps.set(entry.payload.line, {

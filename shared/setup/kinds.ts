@@ -280,6 +280,16 @@ export const payloadSchemas = {
     reason: short,
   }),
   'material.released': z.strictObject({ block: id, reason: short, by: id }),
+  /** A lead lets a blocked reel run on where it stands, for a reason; `of`: the entry that put it there. The block itself stays. */
+  'blocked.let-run': z.strictObject({
+    block: id,
+    line: id,
+    slot: short,
+    of: id,
+    reason: short,
+    by: id,
+    checked: z.enum(['tablet', 'server']),
+  }),
   /**
    * The highest temperature (°C) and relative humidity (%) of a line's floor. Beside the line's rules and not in them, since a tablet of
    * an older version must still read those.

@@ -30,6 +30,12 @@ export interface PlacedEvidence extends LossEvidence {
 /** Loss before any reel is finished: 0.3 % with the weight of 300 picks (common practice is 0.1-3 % in steady runs; a site may set its own). */
 export const FIRST_GUESS = { mean: 0.003, strength: 300 } as const;
 
+/**
+ * A share of picks that no feeder loses for a whole reel: beyond it a count is wrong, or tape was pulled through, and nothing is learnt.
+ * Common practice is 0.1-3 % in steady runs; the bound itself is ours, made up, several times that.
+ */
+export const UNLIKELY_LOSS = 0.1;
+
 /** A starting law. `mean`: expected loss, above 0 and below 1; `strength`: how many picks it weighs, above 0. */
 export function lossPrior(
   guess: { readonly mean: number; readonly strength: number } = FIRST_GUESS,
@@ -44,17 +50,20 @@ export function lossPrior(
 }
 
 /** Why a finished reel teaches nothing. */
-export const LOSS_REFUSALS = ['noPicks', 'morePlacedThanGone'] as const;
+export const LOSS_REFUSALS = ['noPicks', 'morePlacedThanGone', 'unlikelyLoss'] as const;
 export type LossRefusal = {
   readonly code: (typeof LOSS_REFUSALS)[number];
   readonly gone: number;
   readonly placements: number;
+  /** `gone` less `placements`, parts: below 0 where more was placed than is gone. */
+  readonly lost: number;
 };
 
 /**
  * What a reel shows when its true count is known again at unload: gone = start − end parts, lost = gone − placements.
  * Refused, with the figures, where nothing was picked, or where more was placed than is gone beyond what the counts'
  * deviations explain: then a count or the bookkeeping is wrong, and a person must look. Within them, lost is 0.
+ * Refused too where more than `UNLIKELY_LOSS` of the picks are lost beyond three deviations of the counts.
  * Example: 12 000 at start, 1800 at the end, 10 000 placed: 200 of 10 200 lost, 1.96 %.
  */
 export function evidenceFromUnload(reel: {
@@ -67,9 +76,11 @@ export function evidenceFromUnload(reel: {
   const gone = reel.startParts - reel.endParts;
   const sd = Math.hypot(reel.startSd, reel.endSd);
   const lost = gone - reel.placements;
-  const facts = { gone, placements: reel.placements };
+  const facts = { gone, placements: reel.placements, lost };
   if (gone <= 0 && reel.placements === 0) return fail({ code: 'noPicks', ...facts });
   if (lost < -3 * sd - 1e-9) return fail({ code: 'morePlacedThanGone', ...facts });
+  if (lost - 3 * sd > UNLIKELY_LOSS * Math.max(gone, reel.placements))
+    return fail({ code: 'unlikelyLoss', ...facts });
   return ok({ picks: Math.max(gone, reel.placements), lost: Math.max(0, lost), sd });
 }
 

@@ -7,7 +7,7 @@ import type { ClockReading } from '../log/entry.ts';
 import type { Airing } from './airing.ts';
 import type { ChecklistTemplate } from './checklist.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
-import type { CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
+import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
 /** Who belongs to the plant; `pin` verifies a PIN away from the server, null where none is set. */
 export interface Person {
@@ -35,7 +35,15 @@ export type Feeder = Readonly<PayloadOf<'feeder.known'>>;
 /** What one product side wants on each slot, in one revision; it never changes once taken. */
 export type Setup = Readonly<PayloadOf<'setup.taken'>> & { readonly takenMs: number };
 /** Material that must not be used: by reel, lot or part. */
-export type Block = Readonly<PayloadOf<'material.blocked'>>;
+export type BlockFacts = Readonly<PayloadOf<'material.blocked'>>;
+/** A block that stands. */
+export interface Block extends BlockFacts {
+  readonly atMs: number;
+  /** Panels done then in each run that was being built. */
+  readonly done: readonly (readonly [run: string, panels: number])[];
+  /** Tapes, by the entry that put them on their slot, that a lead let run there all the same. */
+  readonly letRun: readonly string[];
+}
 
 /** A site rule for labels, and who approved it when. */
 export interface TaughtRule {
@@ -92,6 +100,8 @@ export interface Tape {
   readonly atMs: number;
   /** Panels done in the run when it was joined. */
   readonly fromPanels: number;
+  /** The verdict that held it, where a lead cleared it; absent for a reel that was accepted. */
+  readonly cleared?: string;
 }
 
 /** What a splice showed: after `placed` placements the parts left up to the old tape's end lay between `low` and `high`. */
@@ -198,10 +208,6 @@ export interface Sweep {
   readonly endedMs: number | null;
 }
 
-/** Two entries that cannot both be true. */
-export const conflictKinds = ['slot-loaded-twice', 'reel-on-two-slots', 'cleared-though-blocked'] as const;
-export type ConflictKind = (typeof conflictKinds)[number];
-
 /** Two entries that cannot both be true, until a lead settles it. */
 export interface Conflict {
   readonly conflict: string;
@@ -213,7 +219,7 @@ export interface Conflict {
   readonly reel: string | null;
   /** The entries that contradict each other, in folding order; for a reel on two slots, in the order of `slots`. */
   readonly entries: readonly string[];
-  /** For a slot loaded twice: what either entry would leave there. */
+  /** For a slot loaded twice: what either entry would leave there; for a splice onto a slot that was unloaded: what the splice left. */
   readonly choices: readonly SlotState[];
   readonly atMs: number;
 }

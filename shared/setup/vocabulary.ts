@@ -59,3 +59,12 @@ export type WarningLevel = (typeof warningLevels)[number];
 export function isAtLeast(role: Role, needed: Role): boolean {
   return roles.indexOf(role) >= roles.indexOf(needed);
 }
+
+/** Two entries that cannot both be true. */
+export const conflictKinds = [
+  'slot-loaded-twice',
+  'reel-on-two-slots',
+  'cleared-though-blocked',
+  'spliced-though-unloaded',
+] as const;
+export type ConflictKind = (typeof conflictKinds)[number];

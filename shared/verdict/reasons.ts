@@ -14,6 +14,7 @@ export const reasonVerdicts = {
   'slot-on-cart': 'refused',
   'no-part': 'refused',
   'wrong-part': 'refused',
+  'not-in-setup': 'refused',
   'reel-elsewhere': 'refused',
   'reel-here': 'refused',
   'reel-on-cart': 'refused',
@@ -30,11 +31,13 @@ export const reasonVerdicts = {
   'feeder-unknown': 'held',
   expired: 'held',
   'floor-life-short': 'held',
+  'bake-short': 'held',
   'not-the-loaded-reel': 'refused',
   'by-alternate': 'accepted',
   'by-supplier-part': 'accepted',
   'by-comparison': 'accepted',
   'mixed-lots': 'accepted',
+  'same-label': 'accepted',
   'quantity-corrected': 'accepted',
 } as const satisfies Record<string, Verdict>;
 

@@ -4,7 +4,7 @@
 import { type ComparedBy, comparePartNumbers, type PartComparison } from '../labels/part-numbers.ts';
 import { compareText } from '../log/order.ts';
 import { compareSlots } from '../setup/address.ts';
-import { blockOn } from '../setup/fold-material.ts';
+import { blockOn } from '../setup/blocks.ts';
 import type { SetupSlot } from '../setup/kinds.ts';
 import { wantedOn } from '../setup/left.ts';
 import { isOnLinePlace } from '../setup/place.ts';
@@ -26,6 +26,15 @@ export interface ReelFacts {
   readonly lot: string | null;
   /** `YYYY-MM-DD` after which the parts must not be used, null where the label says none. */
   readonly expires?: string | null;
+  /** True where a person said that it is a second reel, though its label reads like that of the reel that runs there. */
+  readonly isSecond?: boolean;
+}
+
+/** A bake that was too short: hours and degrees Celsius as told (null: not told), and the hours that the table wants (null: it gives none). */
+export interface ShortBake {
+  readonly hours: number;
+  readonly celsius: number | null;
+  readonly wanted: number | null;
 }
 
 /** What is asked. */
@@ -40,7 +49,12 @@ export interface VerifyQuestion {
   /** Today in the plant, `YYYY-MM-DD`, for expiry. */
   readonly today: string;
   /** Seconds of floor life left and seconds until the reel is expected to run out; null where not known or not limited. */
-  readonly floorLife?: { readonly leftSeconds: number; readonly neededSeconds: number | null } | null;
+  readonly floorLife?: {
+    readonly leftSeconds: number;
+    readonly neededSeconds: number | null;
+    /** The last bake that was shorter than the table grants; it has reset nothing. */
+    readonly shortBake?: ShortBake | null;
+  } | null;
 }
 
 /** The answer, the reasons in order of importance, and the site part that the reel is taken for. */
@@ -85,6 +99,32 @@ export function slotsWanting(state: FloorState, setup: string, part: string): re
     .filter((slot) => slot.part === part || slot.alternates.includes(part))
     .map((slot) => slot.slot)
     .sort(compareSlots);
+}
+
+/**
+ * The site part that a reel stands for and whether any slot of the setup takes it, by the line's rules or by a lead's leave; null where the
+ * label names no part that is known.
+ */
+export function wantsAnywhere(
+  state: FloorState,
+  line: string,
+  setup: string,
+  reel: Pick<ReelFacts, 'part' | 'supplierPart'>,
+): { readonly part: string; readonly isWanted: boolean } | null {
+  const slots = state.setups.get(setup)?.slots;
+  if (slots === undefined) return null;
+  const comparison = state.rules.get(line)?.comparison ?? exactly;
+  // Some labels carry the site's number in the supplier's field.
+  const parts = reel.part === null ? approvedParts(state, reel.supplierPart, comparison) : [reel.part];
+  const [part] = parts;
+  if (part === undefined) return null;
+  const isWanted = slots.some((wanted) =>
+    parts.some(
+      (each) =>
+        takes(wanted, each, comparison) !== null || alternateFor(state, setup, wanted, each).length > 0,
+    ),
+  );
+  return { part, isWanted };
 }
 
 function slotReasons(state: FloorState, question: VerifyQuestion, wanted: SetupSlot | null): Reason[] {
@@ -297,6 +337,7 @@ function reelReasons(state: FloorState, question: VerifyQuestion): Reason[] {
     const { quantity, labelQuantity } = reel;
     if (quantity !== null && labelQuantity !== undefined && quantity !== labelQuantity)
       reasons.push({ code: 'quantity-corrected', label: labelQuantity, quantity });
+    if (act === 'splice' && reel.isSecond) reasons.push({ code: 'same-label', slot });
     const last = there?.tapes.at(-1);
     if (act === 'splice' && last?.lot && reel.lot && last.lot !== reel.lot) {
       reasons.push({ code: 'mixed-lots', from: last.lot, to: reel.lot });
@@ -309,7 +350,10 @@ function reelReasons(state: FloorState, question: VerifyQuestion): Reason[] {
   if (reel.expires && reel.expires < question.today && !decided)
     reasons.push({ code: 'expired', expires: reel.expires });
   const life = question.floorLife ?? null;
-  if (life && life.leftSeconds <= 0) reasons.push({ code: 'floor-life-over' });
+  // A lead decides whether such a bake counts, also where the floor life was over before it.
+  if (act !== 'sweep' && life?.shortBake)
+    reasons.push({ code: 'bake-short', leftSeconds: life.leftSeconds, ...life.shortBake });
+  else if (life && life.leftSeconds <= 0) reasons.push({ code: 'floor-life-over' });
   else if (act !== 'sweep' && life && life.neededSeconds !== null && life.leftSeconds < life.neededSeconds) {
     reasons.push({
       code: 'floor-life-short',

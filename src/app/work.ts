@@ -4,9 +4,11 @@
 import { effect, type Signal, signal } from '@preact/signals';
 import type { App } from './app.ts';
 import { createDesk, type DeskRun } from './desk/desk.ts';
+import { keepDesk } from './desk/kept.ts';
 import { type Alarm, createAlarm } from './device/alarm.ts';
 import { later } from './device/later.ts';
 import { type Offline, startOffline } from './device/offline.ts';
+import { callForBlocked } from './frame/blocked-call.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
@@ -68,6 +70,8 @@ export function startWork(app: App): Work {
   });
   const offline = startOffline(() => app.openTasks.value + (isBusy.value ? 1 : 0));
   const alarm = createAlarm(() => app.preferences.value.sound);
+  callForBlocked(app, alarm);
+  void keepDesk(app, desk);
   // The first scan must not wait for its judge.
   later(() => {
     desk

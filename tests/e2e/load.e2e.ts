@@ -166,8 +166,8 @@ describe('a reel that is refused', () => {
       marks: [],
     },
     {
-      what: 'a feeder too wide for the tape',
-      codes: () => [place.slot, 'F-0186', reelOf(place.part)],
+      what: 'a feeder too wide for the tape, at its own scan',
+      codes: () => [place.slot, 'F-0186'],
       says: ['Feeder does not fit the tape', '24 mm tape; this slot wants 8 mm', 'right width'],
       reason: 'feeder-width',
       marks: [],
@@ -213,7 +213,7 @@ describe('a reel that is refused', () => {
       await page.getByTestId('slot-unload').click();
       await page.getByTestId('unload-uncounted').click();
       await expect.poll(() => page.getByTestId('notice').textContent()).toContain('M1-F-001 unloaded');
-      const seen = await scanAll(page, 'M1-F-001', 'F-0120', reelOf('10-0402-100'));
+      const seen = await scanAll(page, 'M1-F-001', 'F-0120');
       expect(seen.verdict).toBe('refused');
       expect(seen.text).toContain('Feeder pitch does not fit');
       expect(seen.text).toContain('advances 4 mm; this tape wants 2 mm');

@@ -11,15 +11,20 @@ import type { Verdict, VerifyAct } from '../../../shared/setup/vocabulary.ts';
 import type { Reason } from '../../../shared/verdict/reasons.ts';
 import type { App } from '../app.ts';
 import type { Scan } from '../scan/scan.ts';
+import type { Judged } from './judgement.ts';
 import { type Desk, type DeskView, emptyDesk, isDeskReady, type ReelInHand, takeKnown } from './model.ts';
 
 /** A verdict as it is shown: its entry is durable. */
 export interface ShownVerdict {
   readonly entry: string;
   readonly act: VerifyAct;
-  readonly slot: string;
+  /** Null where a reel was refused before any slot was scanned. */
+  readonly slot: string | null;
   readonly feeder: string | null;
   readonly reel: ReelInHand;
+  /** What must be another one before the task goes on. */
+  readonly bad: 'reel' | 'feeder';
+  readonly atMs: number;
   readonly verdict: Verdict;
   readonly reasons: readonly Reason[];
   readonly wanted: string | null;
@@ -44,6 +49,14 @@ export interface DeskRun {
   readonly rehearse: () => Promise<void>;
   readonly chooseSlot: (slot: string | null) => void;
   readonly chooseKnown: (known: Recognised) => void;
+  /** What a label is that reads like the running reel's: that reel, or a second one. */
+  readonly chooseRunsHere: (isSecond: boolean) => void;
+  /** The refused reel stays in hand and goes to another slot, whose code is wanted then. */
+  readonly carryOn: () => void;
+  /** Goes on with what came back after a reload. */
+  readonly goOnWith: () => void;
+  /** Asks for the verdict again, on what is in hand: what stood in its way was put right. */
+  readonly again: () => void;
   readonly chooseMeaning: (field: string, value: string) => void;
   /** Leaves a question without an answer: what it was about is dropped, the rest of the task stays. */
   readonly leaveQuestion: () => void;
@@ -119,26 +132,44 @@ export function createDesk(
 
   function set(next: Desk): void {
     const seen = view();
-    if (!seen || busy.value || shown.value !== null || !isDeskReady(next, seen)) desk.value = next;
-    // Everything is there, but the log must say who: the badge is the last thing wanted.
+    const judged = seen && !busy.value && shown.value === null ? judgedNow(next, seen) : null;
+    if (!seen || judged === null) desk.value = seen ? withWarning(next, seen) : next;
+    // All that decides is there, but the log must say who: the badge is the last thing wanted.
     else if (mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may)
-      judge(next, seen).catch(() => undefined); // shown by the fault screen
+      keep(next, seen, judged).catch(() => undefined); // shown by the fault screen
     else desk.value = { ...next, told: { tell: 'sign-in' } };
   }
 
-  async function judge(ready: Desk, seen: DeskView): Promise<void> {
-    const { slot, reel } = ready;
-    const setup = seen.floor.chosen.get(seen.line);
-    if (slot === null || reel === null || setup === undefined || judgement === null) {
-      desk.value = ready;
-      return;
-    }
+  /** Says at once that a lead must decide, where that is known before all is there. */
+  function withWarning(next: Desk, seen: DeskView): Desk {
+    if (next.told !== null || shown.peek() !== null || judgement === null) return next;
+    const reason = judgement.leadWanted(seen, next, app.clock.nowMs());
+    return reason === null ? next : { ...next, told: { tell: 'lead-wanted', reason } };
+  }
+
+  /** The verdict, where everything is there; before that a refusal that nothing still wanted can take away. */
+  function judgedNow(next: Desk, seen: DeskView): (Judged & { readonly reel: ReelInHand }) | null {
+    const { slot, reel } = next;
+    if (judgement === null || !seen.floor.chosen.has(seen.line)) return null;
+    if (!isDeskReady(next, seen)) return judgement.judgeEarly(seen, next, app.clock.nowMs());
+    if (slot === null || reel === null) return null;
+    return { ...judgement.judgeReel(seen, { ...next, slot, reel }, app.clock.nowMs()), reel };
+  }
+
+  async function keep(
+    ready: Desk,
+    seen: DeskView,
+    judged: Judged & { readonly reel: ReelInHand },
+  ): Promise<void> {
+    const { slot } = ready;
+    const setup = seen.floor.chosen.get(seen.line) ?? '';
     busy.value = true;
     const slow = setTimeout(() => {
       desk.value = ready;
     }, SLOW_WRITE_MS);
-    const { act, answer, wishes } = judgement.judgeReel(seen, { ...ready, slot, reel }, app.clock.nowMs());
-    const wanted = wantedOn(seen.floor, setup, slot)?.part ?? null;
+    const { act, answer, wishes, reel } = judged;
+    const wanted = slot === null ? null : (wantedOn(seen.floor, setup, slot)?.part ?? null);
+    const isFeeder = answer.verdict === 'refused' && answer.reasons[0]?.code.startsWith('feeder-') === true;
     try {
       const [entry] = await app.write(wishes);
       const next = nextMissing(app.store.floor(), seen.line);
@@ -146,6 +177,8 @@ export function createDesk(
         shown.value = {
           ...{ entry: entry ? entryId(entry) : '', act, slot, feeder: ready.feeder, reel },
           ...{ verdict: answer.verdict, reasons: answer.reasons, wanted, next },
+          bad: isFeeder ? 'feeder' : 'reel',
+          atMs: app.clock.nowMs(),
         };
         desk.value = answer.verdict === 'accepted' ? { ...emptyDesk, mode: ready.mode } : ready;
         busy.value = false;
@@ -184,7 +217,10 @@ export function createDesk(
       const alone = judgement.takeScan(emptyDesk, scan, seen);
       if (isSameSplice(shown.value, alone)) return true;
     }
-    if (shown.value) goOn();
+    // What trails of a label that was refused at its first code is no new reel.
+    const last = shown.value;
+    if (last?.verdict === 'refused' && judgement.isTrailing(seen, last.reel, scan)) return true;
+    if (last) goOn();
     settle(judgement.takeScan(desk.value, scan, seen), scan);
     return true;
   }
@@ -208,7 +244,9 @@ export function createDesk(
   function goOn(): void {
     const last = shown.value;
     shown.value = null;
-    if (last && last.verdict !== 'accepted') desk.value = { ...desk.value, reel: null };
+    if (!last || last.verdict === 'accepted') return;
+    const rest = last.bad === 'feeder' ? { feeder: null } : { reel: null, partial: null };
+    desk.value = { ...desk.value, ...rest };
   }
 
   return {
@@ -225,6 +263,21 @@ export function createDesk(
       if (question?.ask === 'which' && seen && judgement)
         settle(judgement.answerWhich(desk.value, known, seen), question.rest);
       else set(takeKnown({ ...desk.value, question: null }, known));
+    },
+    chooseRunsHere: (isSecond) => {
+      if (judgement) set(judgement.answerRunsHere(desk.value, isSecond));
+    },
+    carryOn: () => {
+      const last = shown.value;
+      if (!last) return;
+      shown.value = null;
+      const { mode, via } = desk.value;
+      desk.value = { ...emptyDesk, mode, via, reel: last.reel };
+    },
+    goOnWith: () => set({ ...desk.value, told: null }),
+    again: () => {
+      shown.value = null;
+      set({ ...desk.value });
     },
     chooseMeaning: (field, value) => {
       const seen = view();

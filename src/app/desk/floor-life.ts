@@ -23,7 +23,7 @@ export function floorLifeOf(
   const life = reelLife(floor, reel.reel, { line: asked.line, part, label: reel.msl, nowMs });
   if (life === null || life.leftSeconds === null) return null;
   const neededSeconds = reelLastsSeconds(floor, { ...coming, quantity: reel.quantity }, nowMs);
-  return { leftSeconds: life.leftSeconds, neededSeconds };
+  return { leftSeconds: life.leftSeconds, neededSeconds, shortBake: life.shortBake };
 }
 
 /**

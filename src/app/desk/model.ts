@@ -7,6 +7,7 @@ import { slotPhase } from '../../../shared/setup/progress.ts';
 import type { Recognised } from '../../../shared/setup/recognise.ts';
 import { type FloorState, slotKey } from '../../../shared/setup/state.ts';
 import type { CountBasis, Source, VerifyAct } from '../../../shared/setup/vocabulary.ts';
+import type { Reason } from '../../../shared/verdict/reasons.ts';
 import { slotsWanting } from '../../../shared/verdict/verify.ts';
 import type { Scan } from '../scan/scan.ts';
 
@@ -26,8 +27,19 @@ export interface ReelInHand {
   readonly dateCode: string | null;
   readonly expires: string | null;
   readonly msl: string | null;
+  /** True where a person said that it is a second reel, though its label reads like that of the reel that runs there. */
+  readonly isSecond?: boolean;
   /** What the label says that a person must decide. */
   readonly questions: readonly LabelQuestion[];
+}
+
+/** What a text on a label may mean; a text that looks like a place's name may be that too. */
+export interface MeaningQuestion {
+  readonly text: string;
+  readonly candidates: readonly {
+    readonly field: LabelQuestion['candidates'][number]['field'] | 'place';
+    readonly value: string;
+  }[];
 }
 
 /** What the desk asks before it goes on; at most one question at a time. */
@@ -41,13 +53,19 @@ export type DeskQuestion =
     }
   /** Nobody listed it, but a feeder is what the task still wants: a lead can decide on it once a person says that it is one. */
   | { readonly ask: 'unlisted-feeder'; readonly text: string; readonly options: readonly Recognised[] }
-  | { readonly ask: 'meaning'; readonly question: LabelQuestion };
+  | { readonly ask: 'meaning'; readonly question: MeaningQuestion }
+  /** The label in hand reads like that of the reel that runs on the slot: is it that reel, or a second one? */
+  | { readonly ask: 'runs-here'; readonly slot: string; readonly reel: ReelInHand };
 
 /** Something worth telling that is no verdict. */
 export type DeskTold =
   | { readonly tell: 'unknown-slot'; readonly slot: string }
   | { readonly tell: 'unknown-code'; readonly text: string; readonly codes: readonly string[] }
   | { readonly tell: 'sign-in' }
+  /** What was in hand when the browser closed, from this moment. */
+  | { readonly tell: 'came-back'; readonly atMs: number }
+  /** The reel in hand is one for a lead, whatever is still wanted. */
+  | { readonly tell: 'lead-wanted'; readonly reason: Reason }
   | { readonly tell: 'take-out'; readonly slot: string }
   /** `codes`: the whole codes that were read; none where the scanner was cut off in the middle of one. */
   | { readonly tell: 'half-label'; readonly text: string; readonly codes: readonly string[] }
@@ -70,6 +88,8 @@ export interface Desk {
   readonly atSlot: boolean;
   /** The running reel where it was scanned before its slot: it says which splice this is, until the slot's own code does. */
   readonly old: ReelInHand | null;
+  /** True once the running reel's own label was scanned at its slot: the next scan of it asks. */
+  readonly oldSeen: boolean;
   readonly feeder: string | null;
   readonly reel: ReelInHand | null;
   /** A label that comes code by code, as far as it has come: no reel in hand yet. */
@@ -84,6 +104,7 @@ export const emptyDesk: Desk = {
   slot: null,
   atSlot: false,
   old: null,
+  oldSeen: false,
   feeder: null,
   reel: null,
   partial: null,
@@ -165,7 +186,7 @@ function takeSlot(desk: Desk, slot: string): Desk {
   const at = { ...desk, slot, atSlot: true, old: null };
   if (desk.slot === null || desk.slot === slot) return at;
   // The reel that named another slot is in front of this one: the verdict must refuse it, not forget it.
-  return { ...at, feeder: null, reel: desk.old ?? desk.reel };
+  return { ...at, oldSeen: false, feeder: null, reel: desk.old ?? desk.reel };
 }
 
 /** What the label of a reel is asked for where it comes code by code. */

@@ -29,3 +29,10 @@ export function joinPieces(before: readonly string[], codes: readonly string[]):
   if (ids.has(null)) return null;
   return added.some((text) => isOther(splitLoose(text).id)) ? null : [...before, ...added];
 }
+
+/** True where codes that come now are of a label that has been judged already: identifiers that it had not named, and no new part. */
+export function continuesLabel(judged: readonly string[], codes: readonly string[]): boolean {
+  if (judged.length === 0 || codes.length === 0 || codes.some((text) => splitLoose(text).id === null))
+    return false;
+  return joinPieces(judged, codes) !== null;
+}

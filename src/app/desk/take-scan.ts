@@ -2,9 +2,10 @@
 // labels is much code that no screen needs to be drawn. Pure: a scan and the floor in, the next desk out.
 
 import { parseLabel } from '../../../shared/labels/label.ts';
-import type { LabelReading } from '../../../shared/labels/reading.ts';
+import type { LabelQuestion, LabelReading } from '../../../shared/labels/reading.ts';
 import { parseSlot } from '../../../shared/setup/address.ts';
 import { siteRules } from '../../../shared/setup/fold-labels.ts';
+import { isSameLabel } from '../../../shared/setup/holds.ts';
 import { slotPhase } from '../../../shared/setup/progress.ts';
 import { type Recognised, recognise } from '../../../shared/setup/recognise.ts';
 import { slotKey } from '../../../shared/setup/state.ts';
@@ -15,6 +16,7 @@ import {
   type DeskView,
   deskAct,
   deskWells,
+  type MeaningQuestion,
   missingPieces,
   type ReelInHand,
   takeKnown,
@@ -104,12 +106,29 @@ function takeWhole(desk: Desk, reel: ReelInHand, reading: LabelReading, view: De
   const { codes } = reel;
   const asked = reel.questions[0];
   if (asked && reel.part === null && reel.supplierPart === null) {
-    return { ...desk, reel, question: { ask: 'meaning', question: asked } };
+    return { ...desk, reel, question: { ask: 'meaning', question: withPlace(asked) } };
   }
   if (reel.part === null && reel.supplierPart === null && reel.reel === null) {
     return reading.fields.length === 0 ? takeUnknown(desk, codes, view) : takeHalf(desk, codes);
   }
   return takeReel(desk, reel, view);
+}
+
+/** A word and a number behind it, as shelves, racks and bins are named. */
+const PLACE_LOOK = /^\p{L}{3,}[-_./ ]?\p{L}{0,2}\d[\p{L}\d./-]*$/u;
+
+/**
+ * The question with what a code that looks like a place's name may be besides: that place, or a reel of that whole name. A data identifier
+ * that is one letter (`S`, `P`) is the first letter of many a word, so it is never cut off unasked.
+ */
+function withPlace(question: LabelQuestion): MeaningQuestion {
+  const { text, candidates } = question;
+  if (!PLACE_LOOK.test(text)) return question;
+  const whole = [
+    { field: 'place', value: text },
+    { field: 'reel', value: text },
+  ] as const;
+  return { ...question, candidates: [...whole, ...candidates] };
 }
 
 /** A label that names no part: told, and nothing that was scanned before is touched. */
@@ -120,6 +139,8 @@ function takeHalf(desk: Desk, codes: readonly string[]): Desk {
 /** A person's answer to what a text on the label means. */
 export function answerMeaning(desk: Desk, field: string, value: string, view: DeskView): Desk {
   if (!desk.reel) return { ...desk, question: null };
+  if (field === 'place')
+    return { ...desk, reel: null, question: null, told: { tell: 'place', place: value } };
   const known = field === 'reel' ? view.floor.reels.get(value) : undefined;
   const quantity = field === 'quantity' && Number.isFinite(Number(value)) ? Number(value) : null;
   const reel: ReelInHand = {
@@ -147,8 +168,15 @@ function takeReel(desk: Desk, reel: ReelInHand, view: DeskView): Desk {
     return { ...desk, told: { tell: 'take-out', slot: desk.slot } };
   }
   const runs = runsOn(reel, desk, view);
-  if (runs !== null && desk.slot === null) return { ...desk, slot: runs, atSlot: true, old: reel };
-  if (runs !== null && desk.slot === runs) return { ...desk, atSlot: true };
+  if (runs !== null && desk.slot === null)
+    return { ...desk, slot: runs, atSlot: true, old: reel, oldSeen: true };
+  if (runs !== null && desk.slot === runs) {
+    return desk.oldSeen && desk.atSlot
+      ? { ...desk, question: { ask: 'runs-here', slot: runs, reel } }
+      : { ...desk, atSlot: true, oldSeen: true };
+  }
+  if (desk.slot !== null && readsAsRunning(reel, desk, view))
+    return { ...desk, question: { ask: 'runs-here', slot: desk.slot, reel } };
   return { ...desk, reel };
 }
 
@@ -162,6 +190,34 @@ function runsOn(reel: ReelInHand, desk: Desk, view: DeskView): string | null {
   return deskAct({ ...desk, slot: at.slot }, view) === 'splice' && isOnSlot(reel, at.slot, view)
     ? at.slot
     : null;
+}
+
+/** A person says whether the label in hand is of the reel that runs there, or of a second reel with the same label. */
+export function answerRunsHere(desk: Desk, isSecond: boolean): Desk {
+  const { question } = desk;
+  if (question?.ask !== 'runs-here') return desk;
+  const next = { ...desk, question: null };
+  return isSecond
+    ? { ...next, reel: { ...question.reel, isSecond: true } }
+    : { ...next, atSlot: true, oldSeen: true };
+}
+
+/**
+ * True where the label, without an id, reads like that of a tape that runs on the slot: same part, lot and date code, and no other
+ * quantity than the tape's own label had.
+ */
+function readsAsRunning(reel: ReelInHand, desk: Desk, view: DeskView): boolean {
+  if (desk.slot === null || reel.reel !== null || reel.isSecond || deskAct(desk, view) !== 'splice')
+    return false;
+  const loaded = view.floor.slots.get(slotKey(view.line, desk.slot))?.tapes ?? [];
+  return loaded.some((tape) => {
+    const isOther =
+      tape.basis === 'label' &&
+      tape.count !== null &&
+      reel.labelQuantity !== null &&
+      tape.count !== reel.labelQuantity;
+    return !isOther && tape.reel.startsWith('~') && isSameLabel({ ...tape, reel: null }, reel);
+  });
 }
 
 /** True where a changeover is open and the slot carries what the next product does not want there. */
@@ -197,7 +253,7 @@ function takeUnknown(desk: Desk, codes: readonly string[], view: DeskView): Desk
 
 function takeOldReel(desk: Desk, reel: ReelInHand, view: DeskView): Desk {
   const loaded = view.floor.slots.get(slotKey(view.line, desk.slot ?? ''))?.tapes ?? [];
-  if (isOnSlot(reel, desk.slot ?? '', view)) return { ...desk, atSlot: true };
+  if (isOnSlot(reel, desk.slot ?? '', view)) return { ...desk, atSlot: true, oldSeen: true };
   const last = loaded.at(-1);
   return {
     ...desk,

@@ -4,19 +4,23 @@
 import { useState } from 'preact/hooks';
 import type { Count } from '../../../shared/forecast/counts.ts';
 import type { PayloadOf } from '../../../shared/setup/kinds.ts';
+import { LABEL_SHARE } from '../../../shared/setup/ledger.ts';
 import type { FullReel } from '../../../shared/setup/state.ts';
 import type { CountBasis } from '../../../shared/setup/vocabulary.ts';
+import { useApp, useFloor } from '../app.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { countWords } from '../words/count.ts';
 import { shellWords } from '../words/shell.ts';
-import { formatCount, say } from '../words/words.ts';
+import { formatCount, formatShare, say } from '../words/words.ts';
 import {
   basisOf,
   type CountField,
   type CountForm,
   type CountWay,
   countWays,
+  PRINTED_LEAST,
+  printedSd,
   reckonCount,
   startForm,
   weigh,
@@ -60,9 +64,10 @@ export function CountDialog(props: CountDialogProps) {
   const [form, setForm] = useState<CountForm>(() =>
     startForm(props.fullReel, { pitchMm: props.pitchMm, fullParts: props.fullParts }),
   );
-  const answer = reckonCount(way, form, { part: props.part });
-  const before: Count | null =
-    props.before === null ? null : { parts: props.before.parts, sd: props.before.sd, basis: 'countedDown' };
+  const rules = useFloor().rules.get(useApp().line.value ?? '');
+  const labelShare = rules?.labelShare ?? LABEL_SHARE;
+  const answer = reckonCount(way, form, { part: props.part, labelShare });
+  const before = props.before && withSpread(props.before, labelShare);
   return (
     <Dialog title={words.title(props.what)} onClose={props.onClose} wide={way === 'measured'}>
       <div class="stack">
@@ -114,10 +119,19 @@ export function CountDialog(props: CountDialogProps) {
             ? words.beforeUnknown
             : words.before(
                 formatCount(props.before.parts),
-                spread(props.before.sd),
+                spread(before?.sd ?? 0),
                 words.bases[props.before.basis],
               )}
         </p>
+        {(way === 'typed' || (props.before !== null && before?.sd !== props.before.sd)) && (
+          <p class="soft" data-testid="count-printed">
+            {words.printed(
+              formatShare(labelShare),
+              formatCount(PRINTED_LEAST),
+              rules?.labelShare !== undefined,
+            )}
+          </p>
+        )}
         <Answer
           {...{ answer, before, way }}
           part={props.part}
@@ -127,6 +141,13 @@ export function CountDialog(props: CountDialogProps) {
       </div>
     </Dialog>
   );
+}
+
+/** What the log thought, with the spread that a printed figure has though nobody wrote it down. */
+function withSpread(before: NonNullable<CountDialogProps['before']>, labelShare: number): Count {
+  const isPrinted = before.sd === 0 && (before.basis === 'label' || before.basis === 'typed');
+  const sd = isPrinted ? printedSd(before.parts, labelShare) : before.sd;
+  return { parts: before.parts, sd, basis: 'countedDown' };
 }
 
 /** A deviation as it is shown: never 0 where there is one. */

@@ -6,8 +6,10 @@ import { type Desk, deskAct, deskWells, suggestedSlots, type Well } from '../des
 import { goTo } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
+import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
-import { say } from '../words/words.ts';
+import { verdictWords } from '../words/verdict.ts';
+import { formatTime, say } from '../words/words.ts';
 import { nextPiece, reelName } from './label-so-far.ts';
 
 interface DockProps {
@@ -35,12 +37,19 @@ function slotHint(homes: readonly string[]): string {
   return homes.length === 0 ? words.belongsNowhere : words.belongs(homes.slice(0, 3).join(', '));
 }
 
+/** Told beside the wells and not instead of them: the task goes on. */
+const besideWells: ReadonlySet<string> = new Set(['sign-in', 'came-back', 'lead-wanted']);
+
 /** What was told that is no verdict, as a sentence; null where there is nothing. */
-function toldText(desk: Desk): string | null {
+function toldText(desk: Desk, zone: string): string | null {
   const words = say(shellWords);
   switch (desk.told?.tell) {
     case 'sign-in':
       return words.signInFirst;
+    case 'lead-wanted':
+      return `? ${say(verdictWords).reasons[desk.told.reason.code].title}. ${say(refusalWords).leadWanted}`;
+    case 'came-back':
+      return say(refusalWords).cameBack(formatTime(desk.told.atMs, zone));
     case 'unknown-slot':
       return words.unknownSlot(desk.told.slot);
     case 'unknown-code':
@@ -91,13 +100,14 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
   const line = app.line.value;
   const state = desk.desk.value;
   const idle = state.slot === null && state.feeder === null && state.reel === null && state.partial === null;
-  const told = toldText(state);
+  const told = toldText(state, floor.lines.get(line ?? '')?.zone ?? 'UTC');
   const unread = unreadLabel(state);
   const view = line === null ? null : { floor, line };
   const wells = view ? deskWells(state, view) : [];
   const splicing = view !== null && state.slot !== null && deskAct(state, view) === 'splice';
   const homes = view && state.slot === null ? suggestedSlots(state, view) : [];
-  const firstOpen = wells.find((well) => !well.filled)?.well;
+  const refused = desk.shown.value?.verdict === 'refused' ? desk.shown.value : null;
+  const firstOpen = refused ? undefined : wells.find((well) => !well.filled)?.well;
   return (
     <section class="dock" aria-label={words.scanAnything} data-testid="dock">
       {told !== null && (
@@ -111,24 +121,26 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
           <b>{words.scanAnythingHelp}</b>
         </div>
       )}
-      {(told === null || state.told?.tell === 'sign-in') &&
+      {(told === null || (state.told !== null && besideWells.has(state.told.tell))) &&
         !idle &&
         wells.map(({ well, filled }) => {
           const name = splicing && well === 'reel' ? 'new-reel' : well;
           const text = wellText(state, well);
           return (
             <div
-              class={`well${filled ? ' in' : ''}${well === firstOpen ? ' next' : ''}`}
+              class={`well${filled ? ' in' : ''}${well === firstOpen ? ' next' : ''}${well === refused?.bad ? ' bad' : ''}`}
               key={well}
               data-testid={`well-${well}`}
               data-filled={filled}
             >
               <small>
+                {well === refused?.bad && '✕ '}
                 {words.wells[name]}
                 {well === 'reel' && state.partial && ` ${reelName(state.partial)}`}
               </small>
               <b translate={false}>
                 {text ??
+                  (refused && !filled && well !== 'reel' ? say(refusalWords).notNow : null) ??
                   (well === 'slot' && (state.reel ?? state.partial) ? slotHint(homes) : words.wants[name])}
               </b>
             </div>
@@ -158,6 +170,11 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
       {state.partial !== null && told === null && (
         <Button large onPress={desk.takeEnough} testId="dock-enough">
           {words.enough}
+        </Button>
+      )}
+      {state.told?.tell === 'came-back' && (
+        <Button large tone="act" onPress={desk.goOnWith} testId="dock-go-on">
+          {say(refusalWords).goOnWith}
         </Button>
       )}
       {!idle || told !== null ? (

@@ -11,7 +11,7 @@ import { verdictWords } from '../words/verdict.ts';
 import { say } from '../words/words.ts';
 import { type Confirmed, ConfirmPerson } from './ConfirmPerson.tsx';
 import { PinPad } from './PinPad.tsx';
-import { reasonFacts } from './VerdictBand.tsx';
+import { reasonFacts } from './reason-facts.ts';
 
 /** Signs a person in: an operator by badge alone, everybody by name and PIN. */
 export function SignInDialog({ onClose }: { readonly onClose: () => void }) {

@@ -4,6 +4,7 @@ import type { DeskRun } from '../desk/desk.ts';
 import type { DeskQuestion } from '../desk/model.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
+import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
 
@@ -15,6 +16,22 @@ export function QuestionDialog({
   readonly question: DeskQuestion;
 }) {
   const words = say(shellWords);
+  if (question.ask === 'runs-here') {
+    const { title, text, same, second } = say(refusalWords).runsHere;
+    return (
+      <Dialog title={title} onClose={() => desk.chooseRunsHere(false)} tone="care">
+        <p data-testid="runs-here">{text(question.slot)}</p>
+        <div class="acts">
+          <Button tone="act" large testId="runs-here-same" onPress={() => desk.chooseRunsHere(false)}>
+            {same}
+          </Button>
+          <Button large testId="runs-here-second" onPress={() => desk.chooseRunsHere(true)}>
+            {second}
+          </Button>
+        </div>
+      </Dialog>
+    );
+  }
   if (question.ask !== 'meaning') {
     const which = question.ask === 'which';
     return (

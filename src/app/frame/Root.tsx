@@ -3,6 +3,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
+import { blockedTapes } from '../../../shared/setup/blocks.ts';
 import { useApp, useFloor } from '../app.ts';
 import { screenStands } from '../device/later.ts';
 import type { OfflineState } from '../device/offline.ts';
@@ -34,13 +35,14 @@ export function Root({ work, fault, storage }: RootProps) {
   const words = say(shellWords);
   if (fault.value) return <FaultCurtain fault={fault.value} />;
   const holds = [...floor.holds.values()].filter((hold) => hold.facts.line === app.line.value).length;
+  const blocked = blockedTapes(floor, app.line.value ?? '').length;
   const room = roomLeft(storage.value);
   const ready = work.value;
   const warnings = ready?.watch.warnings.value ?? [];
   return (
     <Shell
       desk={ready?.desk ?? null}
-      counts={{ load: holds + floor.conflicts.size, line: warnings.length }}
+      counts={{ load: holds + floor.conflicts.size, line: warnings.length + blocked }}
       status={<SyncChip offline={ready?.offline.state ?? notYet} />}
       banner={
         <>
@@ -49,6 +51,7 @@ export function Root({ work, fault, storage }: RootProps) {
               <Icon name="warn" /> {words.storageLow(String(Math.floor(room / 1_048_576)))}
             </p>
           )}
+          {blocked > 0 && <BlockedBanner />}
           {ready && warnings.length > 0 && <WarningBanner warnings={warnings} watch={ready.watch} />}
           {ready?.offline.updateWaits.value && <UpdateBanner {...ready} />}
         </>
@@ -76,6 +79,7 @@ function UpdateBanner({ desk, offline }: Work) {
   );
 }
 
+const BlockedBanner = lazy(() => import('./BlockedBanner.tsx').then((module) => module.BlockedBanner));
 const WarningBanner = lazy(() => import('./WarningBanner.tsx').then((module) => module.WarningBanner));
 /** A screen whose code arrives with its first use; the first one that is drawn lets the rest of the app be fetched. */
 function screen<P extends object>(load: () => Promise<ComponentType<P>>) {

@@ -1,52 +1,16 @@
-// A verdict takes the whole screen: shape and word first, then the part numbers with what differs, then the next act.
+// A verdict takes the whole screen: shape and word first, then what was decided on, then the next act. A refusal has a face of its own.
 
-import { differingCharacters } from '../../../shared/labels/part-numbers.ts';
-import type { Reason } from '../../../shared/verdict/reasons.ts';
 import { reasonVerdicts } from '../../../shared/verdict/reasons.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';
 import { address } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
 import { changeWords } from '../words/change.ts';
-import { type ReasonFacts, verdictWords } from '../words/verdict.ts';
-import { formatSpan, say } from '../words/words.ts';
+import { verdictWords } from '../words/verdict.ts';
+import { say } from '../words/words.ts';
+import { Refusal } from './Refusal.tsx';
+import { reasonFacts } from './reason-facts.ts';
 import './verdict.css';
-
-/** The facts of a reason as texts for its sentence. */
-export function reasonFacts(reason: Reason): ReasonFacts {
-  const facts: Record<string, string> = {};
-  for (const [key, value] of Object.entries(reason)) {
-    if (key.endsWith('Seconds') && typeof value === 'number') facts[key] = formatSpan(Math.max(0, value));
-    else facts[key] = Array.isArray(value) ? value.join(', ') : value === null ? '' : String(value);
-  }
-  return facts;
-}
-
-/** The two part numbers, the differing characters marked. */
-export function PartPair({
-  wanted,
-  found,
-  slot,
-}: {
-  readonly wanted: string;
-  readonly found: string;
-  readonly slot: string;
-}) {
-  const words = say(verdictWords);
-  const pieces = differingCharacters(wanted, found);
-  return (
-    <dl class="pair">
-      <dt>{words.wants(slot)}</dt>
-      <dd class="code" translate={false}>
-        {pieces.map((piece) => (piece.same ? piece.wanted : <mark key={piece.wanted}>{piece.wanted}</mark>))}
-      </dd>
-      <dt>{words.says}</dt>
-      <dd class="code" translate={false}>
-        {pieces.map((piece) => (piece.same ? piece.found : <mark key={piece.found}>{piece.found}</mark>))}
-      </dd>
-    </dl>
-  );
-}
 
 function Facts({ shown }: { readonly shown: ShownVerdict }) {
   const words = say(verdictWords);
@@ -63,13 +27,23 @@ function Facts({ shown }: { readonly shown: ShownVerdict }) {
   );
 }
 
-/** Shows a durable verdict. `onClear` opens the lead's clearing, `onQuantity` asks for the count. */
-export function VerdictBand(props: {
+interface BandProps {
   readonly desk: DeskRun;
   readonly shown: ShownVerdict;
   readonly onClear: (entry: string) => void;
   readonly onQuantity: () => void;
-}) {
+}
+
+/** Shows a durable verdict. `onClear` opens the lead's clearing, `onQuantity` asks for the count. */
+export function VerdictBand(props: BandProps) {
+  return props.shown.verdict === 'refused' ? (
+    <Refusal desk={props.desk} shown={props.shown} />
+  ) : (
+    <AcceptedOrHeld {...props} />
+  );
+}
+
+function AcceptedOrHeld(props: BandProps) {
   const { desk, shown } = props;
   const words = say(verdictWords);
   const [first, ...rest] = shown.reasons;
@@ -94,11 +68,7 @@ export function VerdictBand(props: {
       <div class="told">
         <p class="kind">{shown.verdict === 'accepted' ? <>&nbsp;</> : words[shown.verdict]}</p>
         <h1>{title}</h1>
-        {against?.code === 'wrong-part' ? (
-          <PartPair wanted={String(against['wanted'])} found={String(against['found'])} slot={shown.slot} />
-        ) : (
-          <Facts shown={shown} />
-        )}
+        <Facts shown={shown} />
         {against && <p class="say">{words.reasons[against.code].say(reasonFacts(against))}</p>}
         {others.map((reason) => (
           <p class="also" key={reason.code}>
@@ -122,7 +92,7 @@ export function VerdictBand(props: {
             onPress={desk.goOn}
             testId="verdict-go-on"
           >
-            {shown.verdict === 'refused' ? words.another : words.goOn}
+            {words.goOn}
           </Button>
           {shown.verdict === 'held' && shown.reasons.some((reason) => reason.code === 'no-quantity') && (
             <Button tone="act" large onPress={props.onQuantity}>

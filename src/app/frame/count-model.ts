@@ -60,6 +60,14 @@ const SD_MACHINE_SHARE = 0.001;
 /** A full reel's own count, as its label says. */
 const SD_FULL_SHARE = 0.0025;
 
+/** The least deviation of a printed or typed figure, parts: a few go with the leader or are miscounted on any reel (common practice). */
+export const PRINTED_LEAST = 3;
+
+/** One deviation of a printed or typed figure, parts. `share`: the line's, or the usual one; nothing at all is certain. */
+export function printedSd(parts: number, share: number): number {
+  return parts === 0 ? 0 : Math.max(PRINTED_LEAST, share * parts);
+}
+
 /** A figure as typed: comma or point. */
 export function readFigure(text: string): number | null {
   const plain = text
@@ -92,7 +100,7 @@ function reader(form: CountForm): Reader {
 export function reckonCount(
   way: CountWay,
   form: CountForm,
-  about: { readonly part: string | null },
+  about: { readonly part: string | null; readonly labelShare?: number },
 ): { readonly ok: true; readonly value: Reckoned } | { readonly ok: false; readonly wrong: CountWrong } {
   const figures = reader(form);
   const no = (wrong: CountWrong) => ({ ok: false, wrong }) as const;
@@ -101,8 +109,8 @@ export function reckonCount(
     const wrong = figures.wrong();
     if (wrong) return no(wrong);
     if (!Number.isInteger(parts)) return no({ field: 'parts', code: 'notNumber' });
-    const share = way === 'machine' ? SD_MACHINE_SHARE : SD_FULL_SHARE;
-    const sd = parts === 0 ? 0 : Math.max(1, share * parts);
+    const byMachine = parts === 0 ? 0 : Math.max(1, SD_MACHINE_SHARE * parts);
+    const sd = way === 'machine' ? byMachine : printedSd(parts, about.labelShare ?? SD_FULL_SHARE);
     return { ok: true, value: { count: countFromMachine(parts, sd), calibration: null } };
   }
   return way === 'weighed' ? reckonWeight(form, about.part) : reckonTape(form, about.part);

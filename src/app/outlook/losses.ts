@@ -2,7 +2,7 @@
 
 import { lossEvidence, risingLoss } from '../../../shared/forecast/loss.ts';
 import { compareText } from '../../../shared/log/order.ts';
-import { ASSUMED_STRENGTH, assumedLoss, toEvidence } from '../../../shared/setup/estimate.ts';
+import { ASSUMED_STRENGTH, assumedLoss, toEvidence, unlikelyLoss } from '../../../shared/setup/estimate.ts';
 import { lossPrior, type PlacedEvidence, updateLoss } from '../../../shared/setup/loss.ts';
 import type { Finished, FloorState } from '../../../shared/setup/state.ts';
 
@@ -117,6 +117,20 @@ function carried(others: { readonly mean: number }) {
 /** Only what the counts surely show is held against a feeder: two deviations of the counts are taken off. */
 function certain(reels: readonly PlacedEvidence[]) {
   return reels.map((reel) => ({ picks: reel.picks, lost: Math.max(0, reel.lost - 2 * (reel.sd ?? 0)) }));
+}
+
+/** Finished reels of a line that showed more than any feeder loses, newest first: set aside, nothing was learnt from them. */
+export function asideLosses(
+  floor: FloorState,
+  line: string,
+): readonly { readonly from: Finished; readonly share: number }[] {
+  return [...floor.finished.values()]
+    .flat()
+    .flatMap((from) => {
+      const share = from.line === line ? unlikelyLoss(from) : null;
+      return share === null ? [] : [{ from, share }];
+    })
+    .sort((a, b) => b.from.atMs - a.from.atMs);
 }
 
 /** Feeders whose loss is rising. */

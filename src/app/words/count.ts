@@ -38,8 +38,10 @@ export const countWords = area({
     result: (parts: string, sd: string) => `${parts} ± ${sd} parts`,
     before: (parts: string, sd: string, basis: string) => `The log says ${parts} ± ${sd} (${basis}).`,
     beforeUnknown: 'The log knows no count.',
+    printed: (share: string, least: string, isEntered: boolean) =>
+      `A printed or typed figure is taken to be good to ± ${share}${isEntered ? ' (from the line rules)' : ' (common practice)'}, and to ± ${least} parts at best (common practice).`,
     agree: 'Both agree; together:',
-    contradicts: 'These contradict each other by more than chance. Check which reel this is, then choose.',
+    contradicts: 'These two do not fit together. Check that it is the right reel, then choose.',
     takeNew: 'Take the new count',
     takeBoth: 'Take both together',
     take: 'Take this count',
@@ -63,6 +65,10 @@ export const countWords = area({
     lost: (feeder: string, lost: string, picks: string, share: string) =>
       `${feeder} lost ${lost} of ${picks} picks (${share}).`,
     moreThanGone: 'More was placed than is gone: a count is wrong. Nothing was learnt from it.',
+    unlikely: (feeder: string, share: string, bound: string) =>
+      `${feeder} would have lost ${share}. That is unlikely (more than ${bound}): one of the counts is wrong. It was set aside, nothing was learnt from it.`,
+    setAside: (count: string, bound: string) =>
+      `Set aside, not learnt: ${count}. More than ${bound} lost is unlikely (0.1–3 % is common practice; the bound itself is our own).`,
     lossTitle: 'Lost picks',
     lossNone: 'No reel has been finished with a known count yet. Until then the line’s assumed loss is used.',
     lossRow: (share: string, low: string, high: string) => `${share} (${low} to ${high})`,
@@ -119,8 +125,10 @@ export const countWords = area({
     result: (parts, sd) => `${parts} ± ${sd} componentes`,
     before: (parts, sd, basis) => `El registro dice ${parts} ± ${sd} (${basis}).`,
     beforeUnknown: 'El registro no sabe cuántos hay.',
+    printed: (share, least, isEntered) =>
+      `Una cifra impresa o tecleada vale ± ${share}${isEntered ? ' (de las reglas de línea)' : ' (práctica común)'} y ± ${least} componentes como mínimo (práctica común).`,
     agree: 'Coinciden; juntos:',
-    contradicts: 'Se contradicen más de lo que explica el azar. Compruebe qué bobina es y elija.',
+    contradicts: 'Las dos cuentas no casan. Compruebe que es la bobina correcta y elija.',
     takeNew: 'Tomar la cuenta nueva',
     takeBoth: 'Tomar las dos juntas',
     take: 'Tomar esta cuenta',
@@ -143,6 +151,10 @@ export const countWords = area({
     leftUnknownPlain: 'Sin contar',
     lost: (feeder, lost, picks, share) => `${feeder} perdió ${lost} de ${picks} tomas (${share}).`,
     moreThanGone: 'Se colocó más de lo que falta: alguna cuenta está mal. No se aprendió nada.',
+    unlikely: (feeder, share, bound) =>
+      `${feeder} habría perdido ${share}. Es improbable (más de ${bound}): una de las cuentas está mal. Se dejó aparte, no se aprendió nada.`,
+    setAside: (count, bound) =>
+      `Dejadas aparte, sin aprender: ${count}. Perder más de ${bound} es improbable (0,1–3 % es lo usual; el límite es nuestro).`,
     lossTitle: 'Tomas perdidas',
     lossNone:
       'Aún no se ha terminado ninguna bobina con cuenta conocida. Hasta entonces vale la pérdida supuesta de la línea.',

@@ -26,7 +26,7 @@ export const moistureWords = area({
     celsiusHelp: 'Many tapes and reels bear 40 °C only: look at the label of the bag.',
     bakeCaution: 'Hot: gloves at the oven. What the bag’s label and your own rules say comes first.',
     resetHelp:
-      'A bake counts from here until the reel is said to be out again. How long it must be is for the bag’s label.',
+      'Say when the reel is out again. A bake shorter than the table for its body and level gives no floor life back: the reel is then held for a lead.',
     badHours: 'A number of hours from 0 to 9999, please.',
     badCelsius: 'A temperature from 30 to 150 °C, please.',
     climate: (f: LineClimate) =>
@@ -68,7 +68,7 @@ export const moistureWords = area({
     bakeCaution:
       'Quema: guantes en el horno. Vale primero lo que digan la etiqueta de la bolsa y sus propias reglas.',
     resetHelp:
-      'El horneado cuenta desde aquí hasta que se diga que la bobina está fuera. Cuánto debe durar lo dice la etiqueta de la bolsa.',
+      'Diga cuándo sale la bobina. Un horneado más corto que el de la tabla para su cuerpo y nivel no devuelve vida en planta: la bobina queda retenida para un jefe.',
     badHours: 'Un número de horas de 0 a 9999, por favor.',
     badCelsius: 'Una temperatura de 30 a 150 °C, por favor.',
     climate: (f) =>

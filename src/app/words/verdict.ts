@@ -1,17 +1,5 @@
-import type { ReasonCode } from '../../../shared/verdict/reasons.ts';
+import type { ReasonWords } from './reason-words.ts';
 import { area, formatCount } from './words.ts';
-
-/** Facts of a reason as words need them: everything as text. */
-export interface ReasonFacts {
-  readonly [fact: string]: string;
-}
-
-type ReasonWords = Readonly<
-  Record<
-    ReasonCode,
-    { readonly title: string; readonly say: (f: ReasonFacts) => string; readonly act: string }
-  >
->;
 
 const reasonsEn: ReasonWords = {
   'unknown-slot': {
@@ -44,6 +32,23 @@ const reasonsEn: ReasonWords = {
     say: (f) =>
       f['goesTo'] ? `This reel goes to ${f['goesTo']}.` : 'No slot of this setup wants this part.',
     act: 'Put it back and scan another reel.',
+  },
+  'not-in-setup': {
+    title: 'Not in this setup',
+    say: (f) =>
+      f['slot'] ? `No slot wants this reel. The closest is ${f['slot']}.` : 'No slot wants this reel.',
+    act: 'Leave it on the cart, or put it back in the store.',
+  },
+  'bake-short': {
+    title: 'Baked too short',
+    say: (f) =>
+      `Baked ${f['hours']} h${f['celsius'] ? ` at ${f['celsius']} °C` : ''}. ${f['wanted'] ? `The table wants ${f['wanted']} h there` : 'The table has no row for that'}, so it gave no floor life back: ${f['leftSeconds']} left. (Table from memory; a body that nobody stated counts as the thickest.)`,
+    act: 'A lead must decide.',
+  },
+  'same-label': {
+    title: 'A second reel with the same label',
+    say: () => 'A person said so: the label reads like that of the reel that runs here.',
+    act: '',
   },
   'reel-elsewhere': {
     title: 'Reel is on another slot',
@@ -198,6 +203,25 @@ const reasonsEs: ReasonWords = {
         ? `Esta bobina va en ${f['goesTo']}.`
         : 'Ninguna posición de este montaje quiere este componente.',
     act: 'Devuélvala y escanee otra bobina.',
+  },
+  'not-in-setup': {
+    title: 'No es de este montaje',
+    say: (f) =>
+      f['slot']
+        ? `Ninguna posición quiere esta bobina. La más parecida es ${f['slot']}.`
+        : 'Ninguna posición quiere esta bobina.',
+    act: 'Déjela en el carro o devuélvala al almacén.',
+  },
+  'bake-short': {
+    title: 'Horneado demasiado corto',
+    say: (f) =>
+      `Horneada ${f['hours']} h${f['celsius'] ? ` a ${f['celsius']} °C` : ''}. ${f['wanted'] ? `La tabla pide ${f['wanted']} h` : 'La tabla no tiene fila para eso'}: no devolvió vida en planta, quedan ${f['leftSeconds']}. (Tabla de memoria; un cuerpo sin indicar cuenta como el más grueso.)`,
+    act: 'Debe decidir un jefe de turno.',
+  },
+  'same-label': {
+    title: 'Otra bobina con la misma etiqueta',
+    say: () => 'Lo dijo una persona: la etiqueta es como la de la bobina que trabaja aquí.',
+    act: '',
   },
   'reel-elsewhere': {
     title: 'La bobina está en otra posición',

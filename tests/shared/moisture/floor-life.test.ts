@@ -204,6 +204,7 @@ const cases: readonly Case[] = [
       [8, 'floor'],
     ],
     left: 160,
+    thickness: 1.4,
     reason: 'a bake starts it again',
   },
   { level: '3', steps: [[100, 'floor', 30, 5]], left: null, reason: 'at 5 % the table sets no limit' },

@@ -223,3 +223,70 @@ describe('settling', () => {
     expect(story.floor()).toEqual(before);
   });
 });
+
+describe('a splice on a slot that another tablet unloaded', () => {
+  const K1 = { reel: 'K1', lot: 'A', part: 'R-100' };
+  for (const spliceFirst of [true, false]) {
+    const order = spliceFirst ? 'splice first' : 'unload first';
+    function apart(more: { readonly nameless?: boolean } = {}): Story {
+      const story = begun();
+      const id = more.nameless ? null : 'K1';
+      story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: id, lot: 'A' }));
+      const splice = () =>
+        story.tell(
+          'reel.verified',
+          verified('M1-F-001', 'R-100', {
+            act: 'splice',
+            reel: more.nameless ? null : 'K2',
+            lot: more.nameless ? 'A' : 'B',
+          }),
+          { at: spliceFirst ? 50 : 60 },
+        );
+      const off = () =>
+        story.tell('reel.unloaded', unloaded('M1-F-001', { ...K1, reel: id }), {
+          ...{ tablet: 'T2', at: spliceFirst ? 60 : 50 },
+        });
+      if (spliceFirst) {
+        splice();
+        off();
+      } else {
+        off();
+        splice();
+      }
+      return story;
+    }
+
+    test(`is shown, and a lead says which is true (${order})`, () => {
+      for (const keep of ['splice', 'unload'] as const) {
+        const story = apart();
+        const conflict = onlyConflict(story);
+        expect(conflict).toMatchObject({ kind: 'spliced-though-unloaded', slots: ['M1-F-001'] });
+        const spliced = conflict.choices[0]?.tapes.at(-1)?.entry ?? '';
+        expect(conflict.entries).toContain(spliced);
+        const off = conflict.entries.find((entry) => entry !== spliced) ?? '';
+        settle(story, conflict.conflict, keep === 'splice' ? spliced : off);
+        expect(reelsOn(story.floor(), 'M1-F-001')?.at(-1) ?? null, keep).toBe(
+          keep === 'splice' ? 'K2' : null,
+        );
+        expect(whereIs(story.floor(), 'K2'), keep).toBe(keep === 'splice' ? 'M1-F-001' : null);
+        expect(story.floor().conflicts.size).toBe(0);
+      }
+    });
+
+    test(`is forgotten once another reel is loaded there (${order})`, () => {
+      const story = apart();
+      if (!spliceFirst) story.tell('reel.unloaded', unloaded('M1-F-001', { reel: 'K2' }), { at: 70 });
+      load(story, 'M1-F-001', 'K5');
+      expect(story.floor().conflicts.size).toBe(0);
+    });
+  }
+
+  test('is shown too where the running reel itself was spliced to its own slot, without an id', () => {
+    const story = begun();
+    const label = { reel: null, lot: 'A' };
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', label));
+    story.tell('reel.unloaded', unloaded('M1-F-001', { part: 'R-100', lot: 'A' }), { tablet: 'T2', at: 50 });
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { ...label, act: 'splice' }), { at: 60 });
+    expect(onlyConflict(story).kind).toBe('spliced-though-unloaded');
+  });
+});

@@ -78,6 +78,10 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     ...{ part: 'R-100', parts: 10_000, outerMm: 137, hubMm: 60, massG: null, emptyG: 0 },
   },
   'material.blocked': { block: 'b', reel: null, lot: 'L-7', part: null, reason: 'quality' },
+  'blocked.let-run': {
+    ...{ block: 'b1', line: 'L1', slot: 'M1-F-001', of: 'T1/T1-life-1/7', reason: 'checked', by: 'lea' },
+    checked: 'tablet',
+  },
   'material.released': { block: 'b', reason: 'looked at', by: 'ana' },
   'sweep.started': { line: 'L1', sweep: 's' },
   'sweep.ended': { line: 'L1', sweep: 's', seen: 3, missing: ['M1-F-001'] },

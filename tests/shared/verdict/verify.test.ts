@@ -222,6 +222,19 @@ const cases: readonly Case[] = [
     part: 'R-100',
   },
   {
+    why: 'a bake too short has reset nothing: a lead decides, also where the floor life was over',
+    ask: ask({
+      floorLife: { leftSeconds: 0, neededSeconds: null, shortBake: { hours: 1, celsius: 40, wanted: 552 } },
+    }),
+    reason: { code: 'bake-short', hours: 1, celsius: 40, wanted: 552, leftSeconds: 0 },
+  },
+  {
+    why: 'a person said that it is a second reel with the label of the one that runs',
+    before: loadK1,
+    ask: ask({ act: 'splice', reel: reel({ reel: null, lot: 'lot-1', isSecond: true }) }),
+    reason: { code: 'same-label', slot: 'M1-F-001' },
+  },
+  {
     why: 'the new tape is of another lot',
     before: loadK1,
     ask: ask({ act: 'splice' }),
@@ -268,8 +281,12 @@ describe('verifyReel()', () => {
   });
 
   test('has a case for every reason that it gives', () => {
-    // `slot-on-cart` is for places on carts alone: verify-cart.test.ts.
-    const reached = new Set<string>(['slot-on-cart', ...cases.map(({ reason }) => reason.code)]);
+    // `slot-on-cart` is for places on carts alone: verify-cart.test.ts; `not-in-setup` comes before any slot: early.test.ts.
+    const reached = new Set<string>([
+      'slot-on-cart',
+      'not-in-setup',
+      ...cases.map(({ reason }) => reason.code),
+    ]);
     expect(reasonCodes.filter((code) => !reached.has(code))).toEqual([]);
   });
 

@@ -12,7 +12,7 @@ import { floorLifeOf, openedWishes } from '../../desk/floor-life.ts';
 import { type Desk, type DeskView, deskWells, emptyDesk, isDeskReady } from '../../desk/model.ts';
 import { takeEnough, takeScan } from '../../desk/take-scan.ts';
 import { labelSoFar } from '../../frame/label-so-far.ts';
-import { reasonFacts } from '../../frame/VerdictBand.tsx';
+import { reasonFacts } from '../../frame/reason-facts.ts';
 import type { Scan } from '../../scan/scan.ts';
 import { Button } from '../../ui/Button.tsx';
 import { kitWords } from '../../words/kit.ts';

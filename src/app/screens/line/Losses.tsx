@@ -1,8 +1,9 @@
 // What feeders throw away, as finished reels have shown: a rising one is said at once, the rest waits in a fold.
 
 import { useState } from 'preact/hooks';
+import { UNLIKELY_LOSS } from '../../../../shared/setup/loss.ts';
 import { useFloor } from '../../app.ts';
-import { type FeederLoss, knownLosses, risingFeeders } from '../../outlook/losses.ts';
+import { asideLosses, type FeederLoss, knownLosses, risingFeeders } from '../../outlook/losses.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { countWords } from '../../words/count.ts';
@@ -37,6 +38,31 @@ export function RisingLosses({ line }: { readonly line: string }) {
           </span>
         </p>
       ))}
+    </div>
+  );
+}
+
+/** Reels that showed more than any feeder loses: what they showed is said, and not learnt. */
+function SetAside({ line, zone }: { readonly line: string; readonly zone: string }) {
+  const words = say(countWords);
+  const aside = asideLosses(useFloor(), line);
+  if (aside.length === 0) return null;
+  return (
+    <div data-testid="loss-aside">
+      <p class="chip care">? {words.setAside(formatCount(aside.length), formatShare(UNLIKELY_LOSS))}</p>
+      <ul class="evidence">
+        {aside.slice(0, 20).map(({ from, share }) => (
+          <li key={from.chain}>
+            {formatDay(from.atMs, zone)} · <span class="code">{from.slot}</span> ·{' '}
+            {words.evidenceLine(
+              `${formatCount(from.startParts)} ± ${formatCount(from.startSd)}`,
+              `${formatCount(from.endParts)} ± ${formatCount(from.endSd)}`,
+              formatCount(from.placements),
+            )}{' '}
+            ({words.told[from.told]}) · {formatShare(share)}
+          </li>
+        ))}
+      </ul>
     </div>
   );
 }
@@ -97,6 +123,7 @@ export function Losses({ line }: { readonly line: string }) {
           )}
         </div>
       ))}
+      {unfolded && <SetAside line={line} zone={zone} />}
     </details>
   );
 }

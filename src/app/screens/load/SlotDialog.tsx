@@ -2,6 +2,7 @@
 
 import { useState } from 'preact/hooks';
 import { moistureOfSlot } from '../../../../shared/moisture/reel-life.ts';
+import { blockedTapes } from '../../../../shared/setup/blocks.ts';
 import { slotEstimate } from '../../../../shared/setup/estimate.ts';
 import { wantedOn } from '../../../../shared/setup/left.ts';
 import { slotKey } from '../../../../shared/setup/state.ts';
@@ -18,6 +19,7 @@ import { loadWords } from '../../words/load.ts';
 import { moistureWords } from '../../words/moisture.ts';
 import { shellWords } from '../../words/shell.ts';
 import { verdictWords } from '../../words/verdict.ts';
+import { warningWords } from '../../words/warning.ts';
 import { formatCount, formatShare, formatTime, say } from '../../words/words.ts';
 import { UnloadDialog } from './Unload.tsx';
 
@@ -42,6 +44,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   const run = floor.current.get(line) ?? null;
   const panels = run === null ? 0 : (floor.runs.get(run)?.done ?? 0);
   const left = loaded ? slotEstimate(floor, loaded) : null;
+  const blocks = blockedTapes(floor, line);
   const tape = loaded?.tapes.at(-1);
   const life = tape
     ? reelLifeText(floor, tape.reel, {
@@ -120,6 +123,13 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
                 .filter((text) => text !== '')
                 .join(' · ')}
             </span>
+            {blocks
+              .filter(({ tape: under }) => under.entry === each.entry)
+              .map(({ block }) => (
+                <span class="chip stop" key={block.block} data-testid="slot-blocked">
+                  ✕ {say(warningWords).blockedTape(block.reason)}
+                </span>
+              ))}
           </p>
         ))}
         {left && (

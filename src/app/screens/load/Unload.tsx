@@ -2,8 +2,9 @@
 
 import { useState } from 'preact/hooks';
 import { entryId } from '../../../../shared/log/entry.ts';
-import { slotEstimate, toEvidence } from '../../../../shared/setup/estimate.ts';
+import { slotEstimate, toEvidence, unlikelyLoss } from '../../../../shared/setup/estimate.ts';
 import { wantedOn } from '../../../../shared/setup/left.ts';
+import { UNLIKELY_LOSS } from '../../../../shared/setup/loss.ts';
 import type { SlotState } from '../../../../shared/setup/state.ts';
 import { type App, useApp, useFloor } from '../../app.ts';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
@@ -66,7 +67,12 @@ function lossSentence(app: App, entry: string): { readonly text: string; readonl
     const reel = reels.find((each) => each.entry === entry);
     if (!reel) continue;
     const shown = toEvidence(reel);
-    if (!shown) return { text: words.moreThanGone, isWrong: true };
+    if (!shown) {
+      const aside = unlikelyLoss(reel);
+      if (aside === null) return { text: words.moreThanGone, isWrong: true };
+      const facts = { feeder: reel.feeder === '' ? reel.slot : reel.feeder, share: formatShare(aside) };
+      return { text: words.unlikely(facts.feeder, facts.share, formatShare(UNLIKELY_LOSS)), isWrong: true };
+    }
     const share = formatShare(shown.lost / shown.picks);
     const feeder = reel.feeder === '' ? reel.slot : reel.feeder;
     return {

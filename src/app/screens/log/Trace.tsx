@@ -1,7 +1,7 @@
 // Quality's question: which panels carry a lot, what is on a panel. Answered by the server where it is reached, since it keeps an
 // index of the plant's whole log; else from the log on this tablet.
 
-import { useLayoutEffect, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { guardFormula } from '../../../../shared/log/export-rows.ts';
 import { personByBadge } from '../../../../shared/setup/people.ts';
 import { type TracedPanel, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
@@ -11,6 +11,7 @@ import { useApp } from '../../app.ts';
 import { useNotWhole } from '../../behind.ts';
 import { saveFile } from '../../device/save-file.ts';
 import { useRefusal } from '../../may.ts';
+import { place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { traceWords } from '../../words/trace.ts';
@@ -30,8 +31,10 @@ export function Trace() {
   const words = say(traceWords);
   const refusal = useRefusal('export-log');
   const notWhole = useNotWhole();
-  const [kind, setKind] = useState<Kind>('lot');
-  const [text, setText] = useState('');
+  // A warning links here with what it asks for.
+  const [, asked, askedText = ''] = place.value.rest;
+  const [kind, setKind] = useState<Kind>(kinds.find((each) => each === asked) ?? 'lot');
+  const [text, setText] = useState(askedText);
   const [read, setRead] = useState<number | null>(null);
   const [found, setFound] = useState<Found | null>(null);
   useLayoutEffect(
@@ -45,6 +48,10 @@ export function Trace() {
       }),
     [],
   );
+
+  useEffect(() => {
+    if (askedText !== '') ask().catch(() => undefined); // a person may ask again
+  }, []);
 
   async function ask(): Promise<void> {
     const wanted = text.trim();

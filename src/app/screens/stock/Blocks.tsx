@@ -1,11 +1,11 @@
 // Material that must not be used: what is blocked, and blocking a reel or its whole lot.
 
 import { useState } from 'preact/hooks';
+import { isUnderBlock } from '../../../../shared/setup/blocks.ts';
 import type { Reel } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';
-import { isUnder } from '../../outlook/supply.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
@@ -22,7 +22,7 @@ export function Blocks() {
     <section data-testid="blocks">
       {[...floor.blocks.values()].map((block) => {
         const there = [...floor.slots.values()].filter((slot) =>
-          slot.tapes.some((tape) => isUnder(block, tape)),
+          slot.tapes.some((tape) => isUnderBlock(block, tape)),
         );
         return (
           <div class="block-row" key={block.block}>

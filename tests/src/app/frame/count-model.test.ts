@@ -6,6 +6,7 @@ import {
   type CountForm,
   type CountWay,
   emptyForm,
+  printedSd,
   readFigure,
   reckonCount,
   startForm,
@@ -79,6 +80,16 @@ describe('reckonCount()', () => {
   test('an empty reel typed as 0 is certain', () => {
     expect(count('typed', { parts: '0' }).count).toMatchObject({ parts: 0, sd: 0 });
   });
+});
+
+test('a typed count has the spread of a printed one: 255 does not contradict 262 ± 2', () => {
+  // A few parts on any reel, a few tenths of a percent on a full one: common practice.
+  const typed = count('typed', { parts: '255' }).count;
+  expect(typed.sd).toBe(3);
+  expect(weigh({ parts: 262, sd: 2, basis: 'countedDown' }, typed).contradictions).toEqual([]);
+  expect(weigh({ parts: 290, sd: 2, basis: 'countedDown' }, typed).contradictions).toEqual([[0, 1]]);
+  expect(count('typed', { parts: '10000' }).count.sd).toBe(25);
+  expect([printedSd(10_000, 0.01), printedSd(0, 0.01)]).toEqual([100, 0]);
 });
 
 test('`weigh()` joins what agrees by inverse variance and names what contradicts', () => {

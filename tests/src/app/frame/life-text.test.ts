@@ -51,13 +51,16 @@ test('wants an eye where little is left or nothing', () => {
   expect(baked).toEqual({ text: 'MSL 3 · in the oven', tone: 'care' });
 });
 
-test('a bake shorter than J-STD-033 asks for is said with the life that it gave back', () => {
+test('a bake shorter than J-STD-033 asks for gives no life back, and is said', () => {
   const after = (bakedHours: number) =>
     textAt(172 + bakedHours, [
       ['floor', 0],
       ['bake', 171],
       ['floor', 171 + bakedHours],
     ]);
-  expect(after(1)).toMatchObject({ tone: 'care', text: expect.stringContaining('baked shorter') });
+  expect(after(1)).toMatchObject({
+    tone: 'stop',
+    text: expect.stringMatching(/floor life over since .*baked shorter/),
+  });
   expect(after(60)).toMatchObject({ tone: null, text: expect.not.stringContaining('baked shorter') });
 });

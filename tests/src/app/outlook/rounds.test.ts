@@ -153,6 +153,7 @@ describe('lineSupply()', () => {
       lot: null,
       part: null,
       reason: '',
+      ...{ atMs: 0, done: [], letRun: [] },
     });
     const reels = new Map(floor.reels).set('X-1', there);
     const part = (reel as { part: string }).part;

@@ -1,7 +1,7 @@
 // Material that must not be used: one reel, a lot or a part, and why. What is loaded already is named, as a block does not stop it.
 
 import { useState } from 'preact/hooks';
-import type { Block } from '../../../../../shared/setup/state.ts';
+import type { Block, BlockFacts } from '../../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { newId } from '../../../device/ids.ts';
 import { useRefusal } from '../../../may.ts';
@@ -146,7 +146,7 @@ function BlockForm(props: {
   const { kind, values, reason } = draft;
   const value = values[kind].trim();
   const obstacle = blockObstacle(floor, kind, { value, reason });
-  const block: Block = {
+  const block: BlockFacts = {
     block: newId(),
     reel: null,
     lot: null,

@@ -2,9 +2,10 @@
 
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import { compareText } from '../../../../../shared/log/order.ts';
+import { isUnderBlock } from '../../../../../shared/setup/blocks.ts';
 import { siteRules } from '../../../../../shared/setup/fold-labels.ts';
 import { holdsBadge } from '../../../../../shared/setup/recognise.ts';
-import type { Block, Feeder, FloorState } from '../../../../../shared/setup/state.ts';
+import type { BlockFacts, Feeder, FloorState } from '../../../../../shared/setup/state.ts';
 import type { Scan } from '../../../scan/scan.ts';
 
 /** What a scan says, as far as these lists care; `raw` is the first code as it came. */
@@ -124,18 +125,17 @@ export const blockKinds = ['reel', 'lot', 'part'] as const;
 export type BlockKind = (typeof blockKinds)[number];
 
 /** What a block names, in words of its own fields. */
-export function blockTarget(block: Block): { readonly kind: BlockKind; readonly value: string } {
+export function blockTarget(block: BlockFacts): { readonly kind: BlockKind; readonly value: string } {
   const kind = blockKinds.find((each) => block[each] !== null) ?? 'reel';
   return { kind, value: block[kind] ?? '' };
 }
 
 /** Slots that carry blocked material now, in the order of their names. */
-export function blockedSlots(floor: FloorState, block: Block): readonly string[] {
-  const { kind, value } = blockTarget(block);
-  const slots: string[] = [];
-  for (const slot of floor.slots.values())
-    if (slot.tapes.some((tape) => tape[kind] === value)) slots.push(slot.slot);
-  return slots.sort(compareText);
+export function blockedSlots(floor: FloorState, block: BlockFacts): readonly string[] {
+  const under = [...floor.slots.values()].filter((slot) =>
+    slot.tapes.some((tape) => isUnderBlock(block, tape)),
+  );
+  return under.map(({ slot }) => slot).sort(compareText);
 }
 
 /** What keeps a block from being written; null = nothing. */

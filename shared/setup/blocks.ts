@@ -1,0 +1,89 @@
+// Which material must not be used, and which of it stands on a slot all the same? A block names a reel, a lot or a part; what it names is
+// under it wherever it is, on a slot too. A lead may let one reel run on where it stands, for a reason; the block itself stays.
+
+import type { FloorEntry } from './kinds.ts';
+import type { Block, FloorState, SlotState, Tape } from './state.ts';
+
+/** Applies one entry to the blocks; other kinds change nothing. */
+export function foldBlocks(state: FloorState, entry: FloorEntry): void {
+  switch (entry.kind) {
+    case 'material.blocked': {
+      const done = [...state.current.values()].map((run) => [run, state.runs.get(run)?.done ?? 0] as const);
+      const facts = { ...entry.payload, atMs: entry.hlc.ms, done, letRun: [] };
+      state.blocks.set(entry.payload.block, facts);
+      return;
+    }
+    case 'material.released':
+      state.blocks.delete(entry.payload.block);
+      return;
+    case 'blocked.let-run': {
+      const block = state.blocks.get(entry.payload.block);
+      if (block) state.blocks.set(block.block, { ...block, letRun: [...block.letRun, entry.payload.of] });
+      return;
+    }
+    default:
+      return;
+  }
+}
+
+/** True where a block names the reel, its lot or its part; every name given must fit. */
+export function isUnderBlock(
+  block: Pick<Block, 'reel' | 'lot' | 'part'>,
+  reel: { readonly reel: string | null; readonly lot: string | null; readonly part: string | null },
+): boolean {
+  const fits = (named: string | null, found: string | null) => named === null || named === found;
+  const isNamed = block.reel !== null || block.lot !== null || block.part !== null;
+  return isNamed && fits(block.reel, reel.reel) && fits(block.lot, reel.lot) && fits(block.part, reel.part);
+}
+
+/** The block that a reel falls under, null where none does. */
+export function blockOn(
+  state: FloorState,
+  reel: { readonly reel: string | null; readonly lot: string | null; readonly part: string | null },
+): string | null {
+  for (const block of state.blocks.values()) if (isUnderBlock(block, reel)) return block.block;
+  return null;
+}
+
+/** A blocked reel that stands on a slot. */
+export interface BlockedTape {
+  readonly line: string;
+  readonly slot: string;
+  readonly tape: Tape;
+  readonly block: Block;
+  /** The run being built there, null where none is. */
+  readonly run: string | null;
+  /**
+   * Panels counted in that run since the reel was put there, and since the block; the smaller of the two counts where the reel came after
+   * the block. All of them may carry the reel's parts; which surely do is the trace's answer.
+   */
+  readonly sinceLoaded: number;
+  readonly sinceBlocked: number;
+  /** True where the reel stood there in an earlier run already: panels of that may carry it too. */
+  readonly wasThereBefore: boolean;
+}
+
+/** Blocked reels on the slots of a line that no lead has let run there. Cost: slots times blocks. */
+export function blockedTapes(state: FloorState, line: string): readonly BlockedTape[] {
+  if (state.blocks.size === 0) return [];
+  return [...state.slots.values()]
+    .filter((slot) => slot.line === line)
+    .flatMap((slot) => slot.tapes.flatMap((tape) => blockedTape(state, slot, tape)));
+}
+
+function blockedTape(state: FloorState, { line, slot }: SlotState, tape: Tape): readonly BlockedTape[] {
+  const blocks = [...state.blocks.values()].filter((block) => isUnderBlock(block, tape));
+  // One warning a reel: the oldest block on it that nobody overruled.
+  const block = blocks.find((each) => !each.letRun.includes(tape.entry));
+  if (!block) return [];
+  const run = state.runs.get(state.current.get(line) ?? '') ?? null;
+  if (run === null) {
+    const none = { run: null, sinceLoaded: 0, sinceBlocked: 0, wasThereBefore: false };
+    return [{ line, slot, tape, block, ...none }];
+  }
+  const wasThereBefore = tape.atMs < run.startedMs;
+  const doneAtBlock = block.done.find(([id]) => id === run.run)?.[1] ?? 0;
+  const sinceLoaded = Math.max(0, run.done - (wasThereBefore ? 0 : tape.fromPanels));
+  const sinceBlocked = Math.min(sinceLoaded, Math.max(0, run.done - doneAtBlock));
+  return [{ line, slot, tape, block, run: run.run, sinceLoaded, sinceBlocked, wasThereBefore }];
+}

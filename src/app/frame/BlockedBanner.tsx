@@ -1,0 +1,90 @@
+// A blocked reel stands on a slot of this line: said above every screen, on every tablet of the line, until it is off or a lead lets it run.
+
+import { useState } from 'preact/hooks';
+import { type BlockedTape, blockedTapes } from '../../../shared/setup/blocks.ts';
+import { needKey, slotKey } from '../../../shared/setup/state.ts';
+import { useApp, useFloor } from '../app.ts';
+import { useRefusal } from '../may.ts';
+import { address } from '../router.ts';
+import { UnloadDialog } from '../screens/load/Unload.tsx';
+import { Button } from '../ui/Button.tsx';
+import { VerdictShape } from '../ui/Shape.tsx';
+import { warningWords } from '../words/warning.ts';
+import { say } from '../words/words.ts';
+import { blockedNeed } from './blocked-call.ts';
+import { LetRunDialog } from './LetRunDialog.tsx';
+
+/** Where the trace of what a block names is asked for. */
+function traceAddress({ block, tape }: BlockedTape): string {
+  if (block.reel !== null) return address('log', 'trace', 'reel', tape.reel);
+  return block.lot !== null
+    ? address('log', 'trace', 'lot', block.lot)
+    : address('log', 'trace', 'part', tape.part);
+}
+
+function panelsText({ run, sinceLoaded, sinceBlocked, wasThereBefore }: BlockedTape): string {
+  const words = say(warningWords);
+  const now = run === null ? words.blockedNone : words.blockedPanels(sinceLoaded, sinceBlocked);
+  return wasThereBefore ? `${now} ${words.blockedBefore}` : now;
+}
+
+export function BlockedBanner() {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(warningWords);
+  const verify = useRefusal('verify-reel');
+  const heard = useRefusal('acknowledge-warning');
+  const lead = useRefusal('clear-hold');
+  const [over, setOver] = useState<{ readonly over: 'off' | 'let-run'; readonly of: BlockedTape } | null>(
+    null,
+  );
+  const [first, ...rest] = blockedTapes(floor, app.line.value ?? '');
+  if (!first) return null;
+  const { line, slot, block } = first;
+  const loaded = over ? floor.slots.get(slotKey(over.of.line, over.of.slot)) : undefined;
+  const what = [block.lot, block.reel, block.part].filter((each) => each !== null).join(' · ');
+  const need = blockedNeed(block);
+  return (
+    <div class="banner stop blocked" role="alert" data-testid="blocked">
+      <VerdictShape verdict="refused" size={44} />
+      <span class="grow">
+        <b class="code">{slot}</b> {words.blocked(what, block.reason)} <b>{words.blockedAct}</b>{' '}
+        <span data-testid="blocked-panels">{panelsText(first)}</span>
+        {rest.length > 0 && ` ${words.blockedMore(rest.map((each) => each.slot).join(', '))}`}
+      </span>
+      <Button
+        tone="act"
+        testId="blocked-off"
+        disabledReason={verify}
+        onPress={() => setOver({ over: 'off', of: first })}
+      >
+        {words.blockedOff}
+      </Button>
+      <a class="button" href={traceAddress(first)} data-testid="blocked-trace">
+        {words.blockedTrace}
+      </a>
+      {!floor.acknowledged.has(needKey(line, slot, need)) && (
+        <Button
+          testId="blocked-heard"
+          disabledReason={heard}
+          onPress={() => {
+            app
+              .write([{ kind: 'warning.acknowledged', payload: { line, slot, need, level: 'late' } }])
+              .catch(() => undefined); // shown by the fault screen
+          }}
+        >
+          {words.acknowledge}
+        </Button>
+      )}
+      <Button
+        testId="blocked-let-run"
+        disabledReason={lead}
+        onPress={() => setOver({ over: 'let-run', of: first })}
+      >
+        {words.letRun}
+      </Button>
+      {over?.over === 'off' && loaded && <UnloadDialog loaded={loaded} onClose={() => setOver(null)} />}
+      {over?.over === 'let-run' && <LetRunDialog of={over.of} onClose={() => setOver(null)} />}
+    </div>
+  );
+}

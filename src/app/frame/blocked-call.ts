@@ -1,0 +1,33 @@
+// Makes a blocked reel on this line heard: at once, and again until somebody says that they go. The banner stays longer than the sound.
+
+import { effect } from '@preact/signals';
+import { blockedTapes } from '../../../shared/setup/blocks.ts';
+import { type Block, needKey } from '../../../shared/setup/state.ts';
+import type { App } from '../app.ts';
+import type { Alarm } from '../device/alarm.ts';
+
+/** It calls again after this long. */
+const CALL_EVERY_MS = 15_000;
+
+/** What somebody takes note of, as warnings are named in the log. */
+export const blockedNeed = (block: Pick<Block, 'block'>): string => `blocked ${block.block}`;
+
+/** Starts calling. `App.tick` counts entries: whoever wrote the block, this tablet hears of it with its entry. */
+export function callForBlocked(app: App, alarm: Pick<Alarm, 'call'>): void {
+  const called = new Set<string>();
+  function look(again: boolean): void {
+    const floor = app.store.floor();
+    const unheard = blockedTapes(floor, app.line.peek() ?? '').filter(
+      ({ line, slot, block }) => !floor.acknowledged.has(needKey(line, slot, blockedNeed(block))),
+    );
+    const isNew = unheard.some(({ tape, block }) => !called.has(`${tape.entry} ${block.block}`));
+    for (const { tape, block } of unheard) called.add(`${tape.entry} ${block.block}`);
+    if (isNew || (again && unheard.length > 0)) alarm.call('late');
+  }
+  effect(() => {
+    app.tick.value;
+    app.line.value;
+    look(false);
+  });
+  setInterval(() => look(true), CALL_EVERY_MS);
+}

@@ -1,0 +1,29 @@
+// What was in hand when the browser closed comes back for the person who scanned it, on the same line, within a shift; for nobody else.
+
+import { describe, expect, test } from 'vitest';
+import { deskFrom } from '../../../../src/app/desk/kept.ts';
+
+const desk = {
+  ...{ slot: 'M1-F-001', atSlot: true, feeder: 'FD-07', reel: null, partial: null },
+  ...{ oldSeen: false, old: null },
+};
+const kept = { person: 'ana', line: 'L1', atMs: 1000, desk };
+const now = { person: 'ana', line: 'L1', nowMs: 60_000 };
+
+describe('deskFrom()', () => {
+  test('brings the wells back with the moment that they are from, and waits for a word', () => {
+    expect(deskFrom(kept, now)).toMatchObject({
+      ...{ slot: 'M1-F-001', feeder: 'FD-07', mode: 'work', question: null },
+      told: { tell: 'came-back', atMs: 1000 },
+    });
+  });
+
+  test('brings nothing back for another person, nobody, another line, after a shift, or where nothing was in hand', () => {
+    expect(deskFrom(kept, { ...now, person: 'bo' })).toBeNull();
+    expect(deskFrom({ ...kept, person: null }, { ...now, person: null })).toBeNull();
+    expect(deskFrom(kept, { ...now, line: 'L2' })).toBeNull();
+    expect(deskFrom(kept, { ...now, nowMs: 1000 + 8 * 3_600_000 + 1 })).toBeNull();
+    expect(deskFrom({ ...kept, desk: { ...desk, slot: null, feeder: null } }, now)).toBeNull();
+    expect(deskFrom(null, now)).toBeNull();
+  });
+});
