@@ -52,9 +52,9 @@ export function firstReading({ wallMs, elapsedMs }: ClockLook): Reading {
 /** The reading after `last`. Never earlier than that. */
 export function nextReading(last: Reading, { wallMs, elapsedMs }: ClockLook): Reading {
   const expectedMs = last.nowMs + Math.max(0, elapsedMs - last.elapsedMs);
-  const at = (nowMs: number, heldMs: number, slip: ClockSlip | null): Reading => ({
-    ...{ nowMs: Math.max(last.nowMs, nowMs), elapsedMs, heldMs, slip },
-  });
+  const at = (nowMs: number, heldMs: number, slip: ClockSlip | null): Reading => {
+    return { nowMs: Math.max(last.nowMs, nowMs), elapsedMs, heldMs, slip };
+  };
   if (last.heldMs !== 0 && Math.abs(wallMs - expectedMs) <= CLOCK_STEP_MS) return at(wallMs, 0, null); // set right
   const jumpMs = wallMs + last.heldMs - expectedMs;
   if (jumpMs < -CLOCK_STEP_MS) {
@@ -83,7 +83,11 @@ export function afterServer(last: Reading, look: ClockLook, serverMs: number): R
   if (Math.abs(offMs) <= CLOCK_STEP_MS) return { nowMs: wallMs, elapsedMs, heldMs: 0, slip: null };
   const kind = offMs > 0 ? 'behind-server' : 'ahead-of-server';
   const isKnown = last.slip?.kind === kind;
-  const slip = { kind, byMs: Math.abs(offMs), atMs: isKnown ? (last.slip?.atMs ?? serverMs) : serverMs } as const;
+  const slip = {
+    kind,
+    byMs: Math.abs(offMs),
+    atMs: isKnown ? (last.slip?.atMs ?? serverMs) : serverMs,
+  } as const;
   return { nowMs: serverMs, elapsedMs, heldMs: offMs, slip };
 }
 

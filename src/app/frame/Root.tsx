@@ -49,6 +49,7 @@ export function Root({ work, fault, storage }: RootProps) {
               <Icon name="warn" /> {words.storageLow(String(Math.floor(room / 1_048_576)))}
             </p>
           )}
+          {app.clockSlip.value && <ClockBanner slip={app.clockSlip.value} />}
           {ready && warnings.length > 0 && <WarningBanner warnings={warnings} watch={ready.watch} />}
           {ready?.offline.updateWaits.value && <UpdateBanner {...ready} />}
         </>
@@ -76,6 +77,7 @@ function UpdateBanner({ desk, offline }: Work) {
   );
 }
 
+const ClockBanner = lazy(() => import('./ClockBanner.tsx').then((module) => module.ClockBanner));
 const WarningBanner = lazy(() => import('./WarningBanner.tsx').then((module) => module.WarningBanner));
 /** A screen whose code arrives with its first use; the first one that is drawn lets the rest of the app be fetched. */
 function screen<P extends object>(load: () => Promise<ComponentType<P>>) {

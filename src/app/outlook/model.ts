@@ -1,7 +1,7 @@
 // What is to come on a line: joins the setup's state with the forecast's arithmetic. Pure: floor and moment in, outlook out.
 
 import { type Counting, countingOf } from '../../../shared/forecast/counting.ts';
-import { panelTimeEstimate } from '../../../shared/forecast/panel-time.ts';
+import { type PanelTime, panelTimeEstimate } from '../../../shared/forecast/panel-time.ts';
 import {
   forecastSlot,
   type LawMemory,
@@ -14,6 +14,7 @@ import { needWarning, type WarningLevel, type WarningState } from '../../../shar
 import { type WorkingTime, workingMoment, workingTime } from '../../../shared/forecast/working-time.ts';
 import { compareText } from '../../../shared/log/order.ts';
 import { compareSlots } from '../../../shared/setup/address.ts';
+import { buildingOn } from '../../../shared/setup/building.ts';
 import { type SlotEstimate, slotEstimate } from '../../../shared/setup/estimate.ts';
 import type { SetupSlot } from '../../../shared/setup/kinds.ts';
 import {
@@ -91,6 +92,11 @@ export function measuringTime(calendar: WorkingTime, run: Run, nowMs: number): W
   return workingTime([...planned, ...stops.filter((stop) => stop.toMs > stop.fromMs)]);
 }
 
+/** Seconds a panel as the run's own counts show them. `measuring`: from `measuringTime`. */
+export function runPace(run: Run, measuring: WorkingTime): PanelTime {
+  return panelTimeEstimate(countEvents(run), measuring, run.panelSeconds);
+}
+
 /** When a line is looked at, and at which run. */
 export interface LookAt {
   readonly nowMs: number;
@@ -118,13 +124,13 @@ export function* outlookSteps(
   line: string,
   at: LookAt,
 ): Generator<undefined, Outlook | null> {
-  const run = at.run ?? floor.runs.get(floor.current.get(line) ?? '');
+  const run = at.run ?? buildingOn(floor, line);
   const rules = floor.rules.get(line);
   const setup = run && floor.setups.get(run.setup);
   if (!run || !rules || !setup) return null;
   const { nowMs, calendar } = at;
   const measuring = measuringTime(calendar, run, nowMs);
-  const seen = panelTimeEstimate(countEvents(run), measuring, run.panelSeconds);
+  const seen = runPace(run, measuring);
   const panelsLeft = Math.max(0, run.panelsWanted - run.done);
   const pace: LinePace = {
     nowMs,

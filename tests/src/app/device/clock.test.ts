@@ -161,7 +161,8 @@ test('no reading goes back, none falls behind time elapsed by more than a step, 
         const next = nextReading(reading, look);
         expect(next.nowMs).toBeGreaterThanOrEqual(reading.nowMs + Math.max(0, pass - CLOCK_STEP_MS));
         expect(next.nowMs).toBeGreaterThanOrEqual(newestMs);
-        if (jump < -CLOCK_STEP_MS - CLOCK_AHEAD_MS && reading.heldMs === 0) expect(next.slip?.kind).toBe('back');
+        if (jump < -CLOCK_STEP_MS - CLOCK_AHEAD_MS && reading.heldMs === 0)
+          expect(next.slip?.kind).toBe('back');
         reading = next;
         if (entry === null) continue;
         newestMs = Math.max(newestMs, reading.nowMs - 30 * minuteMs + entry);
