@@ -5,7 +5,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startBrowser } from './support/browser.ts';
 import { type RunningDemo, startDemo } from './support/demo.ts';
-import { goTo, keepRunning, openTablet, ownEntries, type Tablet } from './support/floor.ts';
+import { endRun, goTo, keepRunning, openTablet, ownEntries, type Tablet } from './support/floor.ts';
 
 let demo: RunningDemo;
 let browser: Browser;
@@ -21,10 +21,8 @@ afterAll(async () => {
 const minuteMs = 60_000;
 
 /** A tablet whose clock, and the time that passes on it, a test can move: `passed` moves both, `off` the clock alone. */
-async function withClock(work: (tablet: Tablet) => Promise<void>, dark = false): Promise<void> {
-  const context = await browser.newContext({
-    ...{ viewport: { width: 1280, height: 800 }, colorScheme: dark ? 'dark' : 'light' },
-  });
+async function withClock(work: (tablet: Tablet) => Promise<void>): Promise<void> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   await moveable(context);
   const tablet = await openTablet(browser, demo.url, { context });
   await work(tablet);
@@ -130,6 +128,18 @@ describe('where nobody counts', () => {
       await expect.poll(() => page.getByTestId('stopped').textContent()).toMatch(/for \d+ s/);
     });
   });
+});
+
+it('says of one setup that it is being built while a run is open, and of none once it is ended', async () => {
+  const { page, putAway } = await openTablet(browser, demo.url, { hash: '#/plant/setups' });
+  const built = page.locator('.listed').filter({ hasText: 'being built' });
+  await built.waitFor();
+  await endRun(page);
+  await page.getByText('Nothing is being built').waitFor();
+  await page.goto(`${demo.url}#/plant/setups`);
+  await page.locator('.listed').filter({ hasText: 'chosen for this line' }).waitFor();
+  expect(await built.count()).toBe(0);
+  await putAway();
 });
 
 describe('a clock set wrong', () => {

@@ -139,7 +139,9 @@ function NobodyCounts({ outlook, zone }: { readonly outlook: Outlook; readonly z
   const app = useApp();
   const words = say(lineWords);
   const { lastMs } = outlook.counting;
-  const span = formatSpan(Math.max(0, app.nowMs.value - lastMs) / 1000);
+  // Either may be the newer look at the clock.
+  const nowMs = Math.max(app.nowMs.value, outlook.pace.nowMs);
+  const span = formatSpan((nowMs - lastMs) / 1000);
   return (
     <div class="rising" role="status" data-testid="nobody-counts">
       <p>
