@@ -84,7 +84,7 @@ describe('where nobody counts', () => {
         expect(walk).toContain('if it kept its pace');
       // Warnings come all the same, and say what they rest on.
       await page.getByTestId('warning').waitFor();
-      expect(await page.getByTestId('warning').textContent()).toContain('as if the line kept its pace');
+      expect(await page.getByTestId('warning').textContent()).toContain('if it kept its pace');
       await page.getByTestId('plus-one').click();
       await quiet(page).waitFor({ state: 'detached' });
       expect(await row.locator('.due').textContent()).not.toContain('if it kept its pace');

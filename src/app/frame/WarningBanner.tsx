@@ -28,6 +28,7 @@ export function WarningBanner({
   )[0];
   if (!loudest || loudest.warning.level === 'quiet') return null;
   const { level } = loudest.warning;
+  const outlook = watch.outlook.value;
   const backup = loudest.turn?.backup ?? null;
   const zone = floor.lines.get(loudest.loaded.line)?.zone ?? 'UTC';
   const runOut = loudest.forecast.runOutMs.expected;
@@ -47,7 +48,8 @@ export function WarningBanner({
         {isOver
           ? words.over(formatTime(runOut, zone), span)
           : words[level](inSeconds < 0 ? formatSpan(0) : span, formatTime(runOut, zone))}
-        {watch.outlook.value?.counting.ceased && ` ${words.ifPace}`}
+        {outlook?.counting.ceased && ` ${words.ifPace}`}
+        {outlook?.run.phase === 'stopped' && ` ${words.ifStarts}`}
         {backup !== null && ` ${words.backup(backup)}`}
         {warnings.length > 1 && ` ${words.more(warnings.length - 1)}`}
       </span>

@@ -11,7 +11,7 @@ import { Button } from '../../ui/Button.tsx';
 import { TapeStrip } from '../../ui/TapeStrip.tsx';
 import { lineWords } from '../../words/line.ts';
 import { formatCount, formatShare, formatSpan, formatTime, say } from '../../words/words.ts';
-import { type Beheld, sayBetween, sayMoment } from './moment.ts';
+import { type Beheld, sayMoment, sayStretch } from './moment.ts';
 
 /** Hours that the axis may show. */
 const HORIZONS = [1, 2, 4, 8] as const;
@@ -213,12 +213,11 @@ function SlotRow(props: {
         </Button>
       </div>
       <p class="when">
-        {sayBetween(forecast.runOutMs.early, forecast.runOutMs.late, geometry)}
+        {sayStretch(words.between, [forecast.runOutMs.early, forecast.runOutMs.late], geometry)}
         {` · ${words.lossIs(formatShare(slot.loss.mean))}`}
         {slot.turn?.after != null && ` · ${words.feedsAfter(slot.turn.after)}`}
         {slot.turn?.backup != null && ` · ${words.backup(slot.turn.backup)}`}
         {windowMs !== null && ` · ${sayWindow(windowMs, geometry)}`}
-        {hold !== null && ` · ${hold}`}
       </p>
     </div>
   );
@@ -238,5 +237,6 @@ function sayWindow(
   const words = say(lineWords);
   const until = sayMoment(closes, at);
   if (closes < at.nowMs) return words.windowGone(until);
-  return opens <= at.nowMs ? words.windowNow(until) : words.window(sayMoment(opens, at), until);
+  if (opens <= at.nowMs) return words.windowNow(until);
+  return sayStretch(words.window, [opens, closes], at);
 }

@@ -21,11 +21,15 @@ export function sayDistance(ms: number, clock: string, nowMs: number): string {
   return seconds >= 0 ? words.soon(clock, formatSpan(seconds)) : words.gone(clock, formatSpan(-seconds));
 }
 
-/** Two moments as one stretch: `between 14:02 and 14:12, in 20 min to 31 min`. What is gone already counts as now. */
-export function sayBetween(earlyMs: number, lateMs: number, { nowMs, zone }: Beheld): string {
+/** Two moments as one stretch: `between 14:02 and 14:12, in 18 min to 28 min`. What is gone already counts as now. */
+export function sayStretch(
+  sayClocks: (from: string, to: string) => string,
+  [fromMs, toMs]: readonly [fromMs: number, toMs: number],
+  { nowMs, zone }: Beheld,
+): string {
   const words = say(lineWords);
-  const clocks = words.between(formatTime(earlyMs, zone), formatTime(lateMs, zone));
-  if (lateMs <= nowMs) return `${clocks}, ${words.ago(formatSpan((nowMs - lateMs) / 1000))}`;
+  const clocks = sayClocks(formatTime(fromMs, zone), formatTime(toMs, zone));
+  if (toMs <= nowMs) return `${clocks}, ${words.ago(formatSpan((nowMs - toMs) / 1000))}`;
   const span = (ms: number) => formatSpan(Math.max(0, ms - nowMs) / 1000);
-  return `${clocks}, ${words.inRange(span(earlyMs), span(lateMs))}`;
+  return `${clocks}, ${words.inRange(span(fromMs), span(toMs))}`;
 }

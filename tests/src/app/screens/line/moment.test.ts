@@ -1,12 +1,15 @@
 // Times on the line: by the clock and by how far away, to come and gone.
 
 import { afterEach, expect, test } from 'vitest';
-import { sayBetween, sayMoment } from '../../../../../src/app/screens/line/moment.ts';
+import { sayMoment, sayStretch } from '../../../../../src/app/screens/line/moment.ts';
+import { lineWords } from '../../../../../src/app/words/line.ts';
 import { language } from '../../../../../src/app/words/words.ts';
 
 const nowMs = Date.UTC(2026, 2, 2, 13, 44);
 const at = { nowMs, zone: 'UTC' };
 const minute = 60_000;
+const between = (fromMs: number, toMs: number, from: typeof at) =>
+  sayStretch(lineWords.en.between, [fromMs, toMs], from);
 
 afterEach(() => {
   language.value = 'en';
@@ -20,11 +23,11 @@ test('a moment says both, whichever way it lies', () => {
 });
 
 test('a stretch says both ends; what has begun begins now, what is over says since when', () => {
-  expect(sayBetween(nowMs + 18 * minute, nowMs + 28 * minute, at)).toBe(
+  expect(between(nowMs + 18 * minute, nowMs + 28 * minute, at)).toBe(
     'between 14:02 and 14:12, in 18 min to 28 min',
   );
-  expect(sayBetween(nowMs - 2 * minute, nowMs + 8 * minute, at)).toBe(
+  expect(between(nowMs - 2 * minute, nowMs + 8 * minute, at)).toBe(
     'between 13:42 and 13:52, in 0 s to 8 min',
   );
-  expect(sayBetween(nowMs - 9 * minute, nowMs - 4 * minute, at)).toBe('between 13:35 and 13:40, 4 min ago');
+  expect(between(nowMs - 9 * minute, nowMs - 4 * minute, at)).toBe('between 13:35 and 13:40, 4 min ago');
 });
