@@ -50,6 +50,8 @@ export interface ChangeTimes {
   readonly persons: readonly {
     readonly who: string | null;
     readonly seconds: number;
+    /** Those of them in which the line stood; the rest was made ready before. */
+    readonly standingSeconds: number;
     readonly marks: number;
   }[];
 }
@@ -69,21 +71,28 @@ export function unpausedSeconds(fromMs: number, toMs: number, pauses: readonly P
   return (toMs - fromMs - covered) / 1000;
 }
 
+/** A line that ended its run longer than this before the changeover began waited for something else, ms. Chosen here. */
+const SAME_STANDSTILL_MS = 30 * 60_000;
+
 /**
- * The last good panel of the product before: the last count of the run that was going as the changeover was planned, else that
- * run's end; where nothing ran, the beginning itself. Null while that run goes on.
+ * Since when the line stands for this changeover: since the old product's run stood, where a person said when that was, else since its
+ * last counted panel, else since its end. That run is the one that was going as the changeover was planned, or that ended not more than
+ * half an hour before; where there is none, the line stands since the beginning itself. Null while that run is not ended.
  */
 export function lastGoodPanelMs(state: FloorState, changeover: Changeover): number | null {
   const before = [...state.runs.values()].filter(
     (run) =>
       run.line === changeover.line &&
       run.startedMs <= changeover.beganMs &&
-      (run.phase !== 'ended' || run.sinceMs >= changeover.beganMs),
+      (run.phase !== 'ended' || run.sinceMs >= changeover.beganMs - SAME_STANDSTILL_MS),
   );
   const run = before.at(-1);
   if (!run) return changeover.beganMs;
   if (run.phase !== 'ended') return null;
-  return run.counts.at(-1)?.[1] ?? run.sinceMs;
+  const [fromMs, toMs, isSaid] = run.stops.at(-1) ?? [];
+  if (fromMs !== undefined && toMs === run.sinceMs && isSaid) return fromMs;
+  const lastCount = run.counts.filter(([, , add]) => add > 0).at(-1);
+  return lastCount?.[1] ?? run.sinceMs;
 }
 
 /** The marks of a changeover out of the log's entries (any order, others are left alone). */
@@ -157,10 +166,14 @@ export function changeTimes(
       wasStanding: stoodMs !== null && mark.atMs >= stoodMs,
     };
   });
-  const persons = new Map<string | null, { seconds: number; marks: number }>();
+  const persons = new Map<string | null, { seconds: number; standingSeconds: number; marks: number }>();
   for (const mark of marks) {
-    const known = persons.get(mark.who) ?? { seconds: 0, marks: 0 };
-    persons.set(mark.who, { seconds: known.seconds + mark.seconds, marks: known.marks + 1 });
+    const known = persons.get(mark.who) ?? { seconds: 0, standingSeconds: 0, marks: 0 };
+    persons.set(mark.who, {
+      seconds: known.seconds + mark.seconds,
+      standingSeconds: known.standingSeconds + mark.standingSeconds,
+      marks: known.marks + 1,
+    });
   }
   const standingSeconds = stoodMs === null ? 0 : unpausedSeconds(stoodMs, endMs, pauses);
   return {
@@ -261,7 +274,7 @@ export function learnHandling(changeovers: readonly (readonly TimeMark[])[]): {
     const each = changeovers
       .map((marks) => marks.filter((mark) => mark.kind === kind && mark.wasStanding))
       .filter((marks) => marks.length > 0);
-    const all = each.flatMap((marks) => marks.map((mark) => mark.seconds));
+    const all = each.flatMap((marks) => marks.map((mark) => mark.standingSeconds));
     const middle = median(all);
     if (all.length < LEAST_HANDLINGS || middle === null) return null;
     return { minutes: middle / 60, handlings: all.length, changeovers: each.length };

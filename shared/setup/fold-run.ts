@@ -38,12 +38,13 @@ export function foldRun(state: FloorState, entry: FloorEntry): void {
     case 'run.stopped': {
       const run = state.runs.get(entry.payload.run);
       if (run?.phase !== 'running') return;
+      const stop = beganStop(run, entry.payload.stoodFrom, entry.hlc.ms);
       state.runs.set(run.run, {
         ...run,
         phase: 'stopped',
-        sinceMs: entry.hlc.ms,
+        sinceMs: stop[0],
         stopReason: entry.payload.reason,
-        stops: [...run.stops, [entry.hlc.ms, null] as const].slice(-STOPS_KEPT),
+        stops: [...run.stops, stop].slice(-STOPS_KEPT),
       });
       return;
     }
@@ -59,10 +60,16 @@ export function foldRun(state: FloorState, entry: FloorEntry): void {
       });
       return;
     }
-    case 'run.ended':
-      if (state.current.get(entry.payload.line) === entry.payload.run)
-        endCurrent(state, entry.payload.line, entry.hlc.ms);
+    case 'run.ended': {
+      if (state.current.get(entry.payload.line) !== entry.payload.run) return;
+      const run = state.runs.get(entry.payload.run);
+      if (run?.phase === 'running' && entry.payload.stoodFrom !== undefined) {
+        const stop = beganStop(run, entry.payload.stoodFrom, entry.hlc.ms);
+        state.runs.set(run.run, { ...run, stops: [...run.stops, stop].slice(-STOPS_KEPT) });
+      }
+      endCurrent(state, entry.payload.line, entry.hlc.ms);
       return;
+    }
     case 'panels.counted': {
       const run = state.runs.get(entry.payload.run);
       if (!run || run.phase === 'ended') return;
@@ -116,8 +123,23 @@ function changeSlots(state: FloorState, line: string, change: (slot: SlotState) 
   }
 }
 
+/** A stop entered at `atMs`. It cannot have begun before the last panel, the stop before it or the start; a moment that nobody can read is none. */
+function beganStop(run: Run, stoodFrom: string | undefined, atMs: number): Run['stops'][number] {
+  const saidMs = stoodFrom === undefined ? Number.NaN : Date.parse(stoodFrom);
+  if (Number.isNaN(saidMs)) return [atMs, null];
+  const lastMs = run.counts.reduce(
+    (last, [, ms, add]) => (add > 0 ? Math.max(last, ms) : last),
+    run.startedMs,
+  );
+  const leastMs = Math.max(lastMs, run.stops.at(-1)?.[1] ?? run.startedMs);
+  return [Math.min(atMs, Math.max(leastMs, saidMs)), null, true];
+}
+
 function closeStops(run: Run, atMs: number): Run['stops'] {
-  return run.stops.map((stop) => (stop[1] === null ? ([stop[0], atMs] as const) : stop));
+  return run.stops.map((stop): Run['stops'][number] => {
+    if (stop[1] !== null) return stop;
+    return stop[2] ? [stop[0], atMs, true] : [stop[0], atMs];
+  });
 }
 
 function takeBackCount(state: FloorState, of: string): void {

@@ -176,9 +176,23 @@ export const payloadSchemas = {
   }),
   /** Slots whose reel must be spliced as soon as the run begins; it was begun all the same. Beside the start, which older tablets must read. */
   'run.began-short': z.strictObject({ run: id, line: id, short: z.array(short).check(z.minLength(1)) }),
-  'run.stopped': z.strictObject({ run: id, line: id, reason: z.enum(stopReasons), note: short }),
+  /** `stoodFrom`: since when the line stood, where a person was asked; absent where nobody was. */
+  'run.stopped': z.strictObject({
+    run: id,
+    line: id,
+    reason: z.enum(stopReasons),
+    note: short,
+    stoodFrom: z.optional(moment),
+  }),
   'run.resumed': z.strictObject({ run: id, line: id }),
-  'run.ended': z.strictObject({ run: id, line: id, panels: whole, note: short }),
+  /** `stoodFrom`: as of a stop, for a run that was going until then. */
+  'run.ended': z.strictObject({
+    run: id,
+    line: id,
+    panels: whole,
+    note: short,
+    stoodFrom: z.optional(moment),
+  }),
   'panels.counted': z.strictObject({
     run: id,
     line: id,

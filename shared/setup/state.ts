@@ -74,8 +74,8 @@ export interface Run {
   readonly stopReason: StopReason | null;
   /** The latest counts, newest last: [entry id, ms, panels added]. Enough for the panel time and for taking one back. */
   readonly counts: readonly (readonly [entry: string, ms: number, add: number])[];
-  /** Stops since the start, for the panel time: [from, to] in ms; the last may be open (to = null). */
-  readonly stops: readonly (readonly [fromMs: number, toMs: number | null])[];
+  /** Stops since the start: [from, to] in ms; the last may be open (to = null). `isSaid`: true where a person said when it began. */
+  readonly stops: readonly (readonly [fromMs: number, toMs: number | null, isSaid?: true])[];
   readonly serials: number;
   readonly lastSerial: string | null;
 }

@@ -6,7 +6,7 @@ import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { Entry } from '../../shared/log/entry.ts';
 import type { FloorState, Person } from '../../shared/setup/state.ts';
-import type { Clock } from './device/clock.ts';
+import type { Clock, ClockSlip } from './device/clock.ts';
 import type { Connection } from './frame/connect.ts';
 import type { RawScans } from './scan/raw.ts';
 import type { ScanStream } from './scan/scan.ts';
@@ -36,6 +36,12 @@ export interface App {
   readonly scans: ScanStream;
   readonly rawScans: RawScans;
   readonly clock: Clock;
+  /** What is wrong with the tablet's clock; null while nothing is. */
+  readonly clockSlip: ReadonlySignal<ClockSlip | null>;
+  /** A person says that the clock, which went ahead, is right. */
+  readonly trustClock: () => void;
+  /** The server told its time just now, ms since 1970. */
+  readonly sawServerTime: (serverMs: number) => void;
   readonly version: string;
   /** Grows with every change of the floor; reading it makes a component follow. */
   readonly tick: ReadonlySignal<number>;

@@ -6,7 +6,7 @@ import * as z from 'zod/mini';
 import { type App, AppContext, type Notice, type Preferences } from './app.ts';
 import { demoStoreName, isDemo } from './demo/is-demo.ts';
 import { afterPaint } from './device/after-paint.ts';
-import { deviceClock } from './device/clock.ts';
+import { createSteadyClock } from './device/clock.ts';
 import { later } from './device/later.ts';
 import { askToKeep, readStorage, type StorageHealth } from './device/storage.ts';
 import type { Connection } from './frame/connect.ts';
@@ -35,7 +35,8 @@ async function start(): Promise<void> {
   const workModule = import('./work.ts');
   const play = isDemo() ? await import('./demo/play.ts') : null;
   const demo = play ? await play.readDemoState() : null;
-  const clock = play ? play.demoClock(demo) : deviceClock;
+  const tabletClock = createSteadyClock();
+  const clock = play ? play.demoClock(demo, tabletClock) : tabletClock;
   const store = await openStore({
     clock,
     appVersion: __APP_VERSION__,
@@ -47,6 +48,14 @@ async function start(): Promise<void> {
   store.onFault((found) => {
     fault.value = found;
   });
+  // A play has a time of its own.
+  if (clock === tabletClock) {
+    const [newest] = await store.newest(1);
+    if (newest) tabletClock.sawEntry(newest.hlc.ms);
+    store.onChange((entries) => {
+      for (const entry of entries) tabletClock.sawEntry(entry.hlc.ms);
+    });
+  }
   const tick = signal(0);
   let tickWaits = false;
   store.onChange(() => {
@@ -68,6 +77,9 @@ async function start(): Promise<void> {
     scans: createScanStream(),
     rawScans: createRawScans(),
     clock,
+    clockSlip: tabletClock.slip,
+    trustClock: tabletClock.trust,
+    sawServerTime: tabletClock.sawServer,
     version: __APP_VERSION__,
     tick,
     nowMs,

@@ -3,7 +3,7 @@
 import * as z from 'zod/mini';
 import { entrySchema } from '../../../shared/log/entry.ts';
 import type { App } from '../app.ts';
-import { type Clock, deviceClock } from '../device/clock.ts';
+import type { Clock } from '../device/clock.ts';
 
 const stateSchema = z.object({ live: z.boolean(), speed: z.number(), openedMs: z.number() });
 
@@ -26,10 +26,10 @@ export async function readDemoState(): Promise<DemoState | null> {
   }
 }
 
-/** The plant's clock: the device's, or as fast as the play since the demo was opened. */
-export function demoClock(state: DemoState | null): Clock {
-  if (!state?.live) return deviceClock;
-  return { nowMs: () => state.openedMs + (deviceClock.nowMs() - state.openedMs) * state.speed };
+/** The plant's clock: the tablet's, or as fast as the play since the demo was opened. */
+export function demoClock(state: DemoState | null, tablet: Clock): Clock {
+  if (!state?.live) return tablet;
+  return { nowMs: () => state.openedMs + (tablet.nowMs() - state.openedMs) * state.speed };
 }
 
 /** Takes in what the play writes, from the entry after `after` on; goes on by itself after a break. */

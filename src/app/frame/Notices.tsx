@@ -1,14 +1,47 @@
+// The passing message between the screen and the dock: in a row of its own, so that it covers nothing. It goes with its moment: on the
+// next scan, verdict, entry of this tablet or change of screen, so that what it offers to take back is always what was done last.
+
+import { effect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { useApp } from '../app.ts';
+import { type Notice, useApp } from '../app.ts';
+import { place } from '../router.ts';
 
 /** A notice goes by itself after this long, unless it offers an act. */
 const SHOWN_MS = 6000;
 const SHOWN_WITH_ACT_MS = 12_000;
 
-/** The passing message at the foot of the screen. */
 export function Notices() {
   const app = useApp();
   const notice = app.notice.value;
+  useEffect(() => {
+    const gone = () => {
+      app.notice.value = null;
+    };
+    const unwatch = app.scans.subscribe(gone);
+    // What a person does next is another moment; what the tablet writes by itself, such as a warning, is not.
+    const unlisten = app.store.onChange((entries) => {
+      if (entries.some(({ tablet, who }) => tablet === app.store.identity.tablet && who !== null)) gone();
+    });
+    let shown: { notice: Notice | null; address: string } = { notice: null, address: location.hash };
+    const unfollow = effect(() => {
+      place.value;
+      const now = app.notice.value;
+      if (now !== null && now === shown.notice && location.hash !== shown.address) gone();
+      else if (now !== shown.notice) {
+        const told = { notice: now, address: location.hash };
+        shown = told;
+        // A notice that is told as its act leads to another screen belongs to that one.
+        queueMicrotask(() => {
+          told.address = location.hash;
+        });
+      }
+    });
+    return () => {
+      unwatch();
+      unlisten();
+      unfollow();
+    };
+  }, []);
   useEffect(() => {
     if (!notice) return;
     const timer = setTimeout(

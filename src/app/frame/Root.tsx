@@ -52,6 +52,7 @@ export function Root({ work, fault, storage }: RootProps) {
             </p>
           )}
           {blocked > 0 && <BlockedBanner />}
+          {app.clockSlip.value && <ClockBanner slip={app.clockSlip.value} />}
           {ready && warnings.length > 0 && <WarningBanner warnings={warnings} watch={ready.watch} />}
           {ready?.offline.updateWaits.value && <UpdateBanner {...ready} />}
         </>
@@ -80,6 +81,7 @@ function UpdateBanner({ desk, offline }: Work) {
 }
 
 const BlockedBanner = lazy(() => import('./BlockedBanner.tsx').then((module) => module.BlockedBanner));
+const ClockBanner = lazy(() => import('./ClockBanner.tsx').then((module) => module.ClockBanner));
 const WarningBanner = lazy(() => import('./WarningBanner.tsx').then((module) => module.WarningBanner));
 /** A screen whose code arrives with its first use; the first one that is drawn lets the rest of the app be fetched. */
 function screen<P extends object>(load: () => Promise<ComponentType<P>>) {

@@ -2,6 +2,7 @@
 
 import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { buildingOn } from '../../../shared/setup/building.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
 import { later } from '../device/later.ts';
@@ -159,7 +160,7 @@ function TopBar({ status, onSignIn }: { readonly status: ComponentChildren; read
   const words = say(shellWords);
   const line = floor.lines.get(app.line.value ?? '');
   const setup = floor.setups.get(floor.chosen.get(app.line.value ?? '') ?? '');
-  const run = floor.runs.get(floor.current.get(app.line.value ?? '') ?? '');
+  const run = buildingOn(floor, app.line.value);
   const person = app.person.value;
   return (
     <header class="topbar">

@@ -28,10 +28,13 @@ export function WarningBanner({
   )[0];
   if (!loudest || loudest.warning.level === 'quiet') return null;
   const { level } = loudest.warning;
+  const outlook = watch.outlook.value;
   const backup = loudest.turn?.backup ?? null;
   const zone = floor.lines.get(loudest.loaded.line)?.zone ?? 'UTC';
   const runOut = loudest.forecast.runOutMs.expected;
-  const inSeconds = Math.max(0, (runOut - app.nowMs.value) / 1000);
+  const inSeconds = (runOut - app.nowMs.value) / 1000;
+  const span = formatSpan(Math.abs(inSeconds));
+  const isOver = level === 'late' && inSeconds < 0;
   return (
     <div
       class={`banner ${level === 'late' && backup === null ? 'stop' : 'care'}`}
@@ -41,7 +44,12 @@ export function WarningBanner({
     >
       <Icon name="bell" />
       <span class="grow">
-        <b class="code">{loudest.slot}</b> {words[level](formatSpan(inSeconds), formatTime(runOut, zone))}
+        <b class="code">{loudest.slot}</b>{' '}
+        {isOver
+          ? words.over(formatTime(runOut, zone), span)
+          : words[level](inSeconds < 0 ? formatSpan(0) : span, formatTime(runOut, zone))}
+        {outlook?.counting.ceased && ` ${words.ifPace}`}
+        {outlook?.run.phase === 'stopped' && ` ${words.ifStarts}`}
         {backup !== null && ` ${words.backup(backup)}`}
         {warnings.length > 1 && ` ${words.more(warnings.length - 1)}`}
       </span>

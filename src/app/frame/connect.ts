@@ -29,6 +29,7 @@ export async function connect(app: App): Promise<Connection | null> {
     origin: '',
     fetch: (input, init) => fetch(input, init),
     nowMs: () => Date.now(),
+    sawServer: app.sawServerTime,
     chance: () => Math.random(),
     sleep,
     nonce: newNonce,

@@ -1,6 +1,7 @@
 // What is to come on a line: joins the setup's state with the forecast's arithmetic. Pure: floor and moment in, outlook out.
 
-import { panelTimeEstimate } from '../../../shared/forecast/panel-time.ts';
+import { type Counting, countingOf } from '../../../shared/forecast/counting.ts';
+import { type PanelTime, panelTimeEstimate } from '../../../shared/forecast/panel-time.ts';
 import {
   forecastSlot,
   type LawMemory,
@@ -13,6 +14,7 @@ import { needWarning, type WarningLevel, type WarningState } from '../../../shar
 import { type WorkingTime, workingMoment, workingTime } from '../../../shared/forecast/working-time.ts';
 import { compareText } from '../../../shared/log/order.ts';
 import { compareSlots } from '../../../shared/setup/address.ts';
+import { buildingOn } from '../../../shared/setup/building.ts';
 import { type SlotEstimate, slotEstimate } from '../../../shared/setup/estimate.ts';
 import type { SetupSlot } from '../../../shared/setup/kinds.ts';
 import {
@@ -52,7 +54,12 @@ export interface Outlook {
   readonly run: Run;
   readonly rules: LineRules;
   readonly calendar: WorkingTime;
+  /** The pace from now on. */
   readonly pace: LinePace;
+  /** The pace from the last count on, without the run's own stops: what the forecasts are reckoned from. */
+  readonly basis: LinePace;
+  /** Whether panels are still counted. */
+  readonly counting: Counting;
   /** Where the panel's time comes from. */
   readonly paceFrom: 'seen' | 'nominal';
   /** In order of need: expected run-out. */
@@ -73,11 +80,21 @@ function countEvents(run: Run): { atMs: number; panels: number }[] {
   return seen >= run.done ? [{ atMs: run.startedMs, panels: 0 }, ...all] : all;
 }
 
+/** The newest count that added panels; the run's start where there was none. */
+export function lastCountMs(run: Run): number {
+  return run.counts.reduce((last, [, atMs, add]) => (add > 0 ? Math.max(last, atMs) : last), run.startedMs);
+}
+
 /** Working time of the line without the run's own stops: what the pace is measured in. */
-function measuringTime(calendar: WorkingTime, run: Run, nowMs: number): WorkingTime {
+export function measuringTime(calendar: WorkingTime, run: Run, nowMs: number): WorkingTime {
   const stops = run.stops.map(([fromMs, toMs]) => ({ fromMs, toMs: toMs ?? nowMs }));
   const planned = calendar.fromMs.map((fromMs, index) => ({ fromMs, toMs: calendar.toMs[index] ?? fromMs }));
   return workingTime([...planned, ...stops.filter((stop) => stop.toMs > stop.fromMs)]);
+}
+
+/** Seconds a panel as the run's own counts show them. `measuring`: from `measuringTime`. */
+export function runPace(run: Run, measuring: WorkingTime): PanelTime {
+  return panelTimeEstimate(countEvents(run), measuring, run.panelSeconds);
 }
 
 /** When a line is looked at, and at which run. */
@@ -107,12 +124,13 @@ export function* outlookSteps(
   line: string,
   at: LookAt,
 ): Generator<undefined, Outlook | null> {
-  const run = at.run ?? floor.runs.get(floor.current.get(line) ?? '');
+  const run = at.run ?? buildingOn(floor, line);
   const rules = floor.rules.get(line);
   const setup = run && floor.setups.get(run.setup);
   if (!run || !rules || !setup) return null;
   const { nowMs, calendar } = at;
-  const seen = panelTimeEstimate(countEvents(run), measuringTime(calendar, run, nowMs), run.panelSeconds);
+  const measuring = measuringTime(calendar, run, nowMs);
+  const seen = runPace(run, measuring);
   const panelsLeft = Math.max(0, run.panelsWanted - run.done);
   const pace: LinePace = {
     nowMs,
@@ -122,6 +140,10 @@ export function* outlookSteps(
     panelSd: seen.seconds === null ? run.panelSd : seen.sd,
     ...(seen.seconds === null ? {} : { panelMeanSd: seen.meanSd }),
   };
+  const { panelSeconds } = pace;
+  const seenCounts = { nowMs, lastMs: lastCountMs(run), panelSeconds, calendar: measuring };
+  const counting = countingOf(seenCounts, run.phase === 'running' && panelsLeft > 0);
+  const basis: LinePace = { ...pace, nowMs: counting.lastMs, calendar: measuring };
   const estimateOf = estimatesOnce(floor);
   const slots: SlotOutlook[] = [];
   const unknown: string[] = [];
@@ -136,18 +158,18 @@ export function* outlookSteps(
       const turn = turnsOf(floor, { line, setup, rules, estimateOf }, wanted);
       // What feeds after a slot whose count nobody knows has no run-out to tell either.
       if (parts === null || turn === 'unknown') unknown.push(wanted.slot);
-      else slots.push(slotOutlook(floor, { rules, pace, at }, { wanted, loaded, estimate, parts, turn }));
+      else slots.push(slotOutlook(floor, { rules, basis, at }, { wanted, loaded, estimate, parts, turn }));
     }
   }
   slots.sort(
     (a, b) => a.forecast.runOutMs.expected - b.forecast.runOutMs.expected || compareText(a.slot, b.slot),
   );
   return {
-    ...{ line, run, rules, calendar, pace, slots, panelsLeft },
+    ...{ line, run, rules, calendar, pace, basis, counting, slots, panelsLeft },
     paceFrom: seen.seconds === null ? 'nominal' : 'seen',
     unknown: unknown.sort(compareSlots),
     empty: empty.sort(compareSlots),
-    runEndMs: workingMoment(calendar, nowMs, panelsLeft * pace.panelSeconds),
+    runEndMs: workingMoment(measuring, counting.lastMs, panelsLeft * panelSeconds),
   };
 }
 
@@ -217,16 +239,16 @@ function slotOutlook(
   floor: FloorState,
   within: {
     readonly rules: LineRules;
-    readonly pace: LinePace;
+    readonly basis: LinePace;
     readonly at: LookAt;
   },
   facts: SlotFacts,
 ): SlotOutlook {
   const { wanted, loaded, estimate, parts, turn } = facts;
-  const { rules, pace, at } = within;
+  const { rules, basis, at } = within;
   const loss = lossOf(estimate);
   const load = loadInTurn(loadOf(rules, { wanted, estimate, parts, loss }), turn?.before ?? []);
-  const forecast = forecastSlot(pace, load, at.laws);
+  const forecast = forecastSlot(basis, load, at.laws);
   const need = loaded.tapes.at(-1)?.entry ?? loaded.entry;
   const key = needKey(loaded.line, wanted.slot, need);
   const raised = floor.raised.get(key);

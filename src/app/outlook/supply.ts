@@ -75,7 +75,7 @@ export function supplyQuestion(
     ]),
   );
   const loads = slots.map((slot) => ({ load: slot.load, part: slot.wanted.part }));
-  return { question: { pace: outlook.pace, slots: loads, waiting }, slots };
+  return { question: { pace: outlook.basis, slots: loads, waiting }, slots };
 }
 
 /** The answer, with the slots and reels that it speaks of; a reel that is gone by now is left out. */
@@ -101,7 +101,7 @@ export function toSupply(
             slot: slotNames(floor, outlook, slot),
             parts: bring.parts,
             reelQuantity: fullReelOf(floor, slot.wanted.part),
-            byMs: bring.byMs,
+            byMs: Math.max(outlook.pace.nowMs, bring.byMs),
             place: uncountedPlace(floor, slot.wanted.part),
           },
         ],

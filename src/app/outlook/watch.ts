@@ -183,7 +183,8 @@ export function startWatch(app: App, alarm: Alarm): Watch {
     const { level } = slot.warning;
     if (level === 'quiet') return;
     const key = `${needKey(next.line, slot.slot, slot.need)}#${level}`;
-    if (nowMs - (calledAt.get(key) ?? Number.NEGATIVE_INFINITY) < CALL_EVERY_MS[level]) return;
+    // A clock that the server set back makes nobody wait until it is as late as at the last call.
+    if (Math.abs(nowMs - (calledAt.get(key) ?? Number.NEGATIVE_INFINITY)) < CALL_EVERY_MS[level]) return;
     calledAt.set(key, nowMs);
     alarm.call(level);
   }

@@ -69,6 +69,7 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
       release();
       if (failure.code !== 'time-off' || failure.serverMs === null || tries > 0) return fail(failure);
       clockOffMs = failure.serverMs - world.nowMs();
+      world.sawServer?.(failure.serverMs);
     }
   };
 
@@ -114,7 +115,10 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
       const checked = schema.safeParse(value);
       if (!checked.success) return fail({ code: 'unreadable', facts: {}, retryAfterMs: null });
       const serverMs = (checked.data as { serverMs?: unknown }).serverMs; // answers carry the server's clock
-      if (typeof serverMs === 'number') clockOffMs = serverMs - world.nowMs();
+      if (typeof serverMs === 'number') {
+        clockOffMs = serverMs - world.nowMs();
+        world.sawServer?.(serverMs);
+      }
       return ok(checked.data);
     },
   };

@@ -80,6 +80,8 @@ export interface SyncWorld {
   readonly origin: string;
   readonly fetch: typeof fetch;
   readonly nowMs: () => number;
+  /** Told the server's time as an answer brings it, ms since 1970. */
+  readonly sawServer?: (serverMs: number) => void;
   /** From 0 up to 1. */
   readonly chance: () => number;
   /** Resolves after `ms`, or at once when the signal is raised. */

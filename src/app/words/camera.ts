@@ -1,5 +1,5 @@
 import type { CameraWords } from '../scan/CameraView.tsx';
-import type { Area } from './words.ts';
+import { type Area, plural } from './words.ts';
 
 /** The camera's view. */
 export const cameraWords: Area<CameraWords> = {
@@ -53,6 +53,6 @@ export const cameraWords: Area<CameraWords> = {
     },
     whichLabel: 'Hay dos etiquetas a la vista. ¿Cuál?',
     label: (number, codes) => `Etiqueta ${number}: ${codes[0]?.text.slice(0, 28) ?? ''}`,
-    gathering: (codes) => `${codes} leídos, buscando más…`,
+    gathering: (codes) => `${plural(codes, '1 leído', `${codes} leídos`)}, buscando más…`,
   },
 };

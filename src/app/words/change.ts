@@ -48,7 +48,7 @@ export const changeWords = area({
     lastPanel: 'The last panel is built',
     lastPanelTitle: 'Is the last good panel built?',
     lastPanelText: (done: string, wanted: string) =>
-      `${done} of ${wanted} panels are counted. The run ends here and the line is set up for the next product.`,
+      `${plural(wanted, `${done} of 1 panel is counted.`, `${done} of ${wanted} panels are counted.`)} The run ends here and the line is set up for the next product.`,
     drop: 'Give it up',
     dropTitle: 'Give this changeover up?',
     dropText: 'What was loaded stays loaded; what was ticked stays in the log.',
@@ -130,7 +130,7 @@ export const changeWords = area({
     lastPanel: 'Ya está el último panel',
     lastPanelTitle: '¿Está hecho el último panel bueno?',
     lastPanelText: (done, wanted) =>
-      `Hay ${done} de ${wanted} paneles contados. La tirada acaba aquí y la línea se monta para el producto siguiente.`,
+      `${plural(wanted, `Hay ${done} de 1 panel contado.`, `Hay ${done} de ${wanted} paneles contados.`)} La tirada acaba aquí y la línea se monta para el producto siguiente.`,
     drop: 'Abandonarlo',
     dropTitle: '¿Abandonar este cambio?',
     dropText: 'Lo cargado queda cargado; lo marcado queda en el registro.',

@@ -5,7 +5,8 @@ export const checklistWords = area({
   en: {
     open: 'Open the checklist',
     again: 'Open again',
-    progress: (done: string, asked: string) => `${done} of ${asked} steps`,
+    progress: (done: string, asked: string) =>
+      plural(asked, `${done} of 1 step`, `${done} of ${asked} steps`),
     times: { running: 'while the line runs', stopped: 'line stands' },
     states: {
       open: 'to do',
@@ -45,7 +46,7 @@ export const checklistWords = area({
   es: {
     open: 'Abrir la lista',
     again: 'Abrir otra vez',
-    progress: (done, asked) => `${done} de ${asked} pasos`,
+    progress: (done, asked) => plural(asked, `${done} de 1 paso`, `${done} de ${asked} pasos`),
     times: { running: 'con la línea en marcha', stopped: 'línea parada' },
     states: {
       open: 'por hacer',

@@ -1,4 +1,4 @@
-import { area } from './words.ts';
+import { area, plural } from './words.ts';
 
 /** Counting a reel, what is left at unload, and what feeders lose. */
 export const countWords = area({
@@ -35,7 +35,7 @@ export const countWords = area({
     wound: 'wound tape',
     hub: 'hub',
     remembered: (parts: string) => `From a full reel of ${parts}, measured before.`,
-    result: (parts: string, sd: string) => `${parts} ± ${sd} parts`,
+    result: (parts: string, sd: string) => plural(parts, `${parts} ± ${sd} part`, `${parts} ± ${sd} parts`),
     before: (parts: string, sd: string, basis: string) => `The log says ${parts} ± ${sd} (${basis}).`,
     beforeUnknown: 'The log knows no count.',
     printed: (share: string, least: string, isEntered: boolean) =>
@@ -54,7 +54,8 @@ export const countWords = area({
       'counted-down': 'counted down',
       combined: 'several counts',
     },
-    saved: (slot: string, parts: string, sd: string) => `${slot}: now ${parts} ± ${sd} parts.`,
+    saved: (slot: string, parts: string, sd: string) =>
+      `${slot}: now ${plural(parts, `${parts} ± ${sd} part`, `${parts} ± ${sd} parts`)}.`,
     leftTitle: (slot: string) => `Unload ${slot}: what is left?`,
     leftHelp:
       'What is left tells what the feeder lost. Count it if you can; the store may also count it later.',
@@ -63,7 +64,7 @@ export const countWords = area({
     leftUnknown: (parts: string) => `Not counted: about ${parts}`,
     leftUnknownPlain: 'Not counted',
     lost: (feeder: string, lost: string, picks: string, share: string) =>
-      `${feeder} lost ${lost} of ${picks} picks (${share}).`,
+      `${feeder} lost ${plural(picks, `${lost} of 1 pick`, `${lost} of ${picks} picks`)} (${share}).`,
     moreThanGone: 'More was placed than is gone: a count is wrong. Nothing was learnt from it.',
     unlikely: (feeder: string, share: string, bound: string) =>
       `${feeder} would have lost ${share}. That is unlikely (more than ${bound}): one of the counts is wrong. It was set aside, nothing was learnt from it.`,
@@ -73,7 +74,7 @@ export const countWords = area({
     lossNone: 'No reel has been finished with a known count yet. Until then the line’s assumed loss is used.',
     lossRow: (share: string, low: string, high: string) => `${share} (${low} to ${high})`,
     lossEvidence: (reels: string, lost: string, picks: string) =>
-      `${reels} finished, ${lost} of ${picks} picks lost`,
+      `${reels} finished, ${plural(picks, `${lost} of 1 pick lost`, `${lost} of ${picks} picks lost`)}`,
     rising: (feeder: string, share: string, others: string) =>
       `Feeder ${feeder} throws away ${share}, the others ${others}.`,
     risingAlone: (feeder: string, share: string) =>
@@ -122,7 +123,7 @@ export const countWords = area({
     wound: 'cinta enrollada',
     hub: 'núcleo',
     remembered: (parts) => `De una bobina llena de ${parts}, medida antes.`,
-    result: (parts, sd) => `${parts} ± ${sd} componentes`,
+    result: (parts, sd) => plural(parts, `${parts} ± ${sd} componente`, `${parts} ± ${sd} componentes`),
     before: (parts, sd, basis) => `El registro dice ${parts} ± ${sd} (${basis}).`,
     beforeUnknown: 'El registro no sabe cuántos hay.',
     printed: (share, least, isEntered) =>
@@ -141,7 +142,8 @@ export const countWords = area({
       'counted-down': 'descontado',
       combined: 'varias cuentas',
     },
-    saved: (slot, parts, sd) => `${slot}: ahora ${parts} ± ${sd} componentes.`,
+    saved: (slot, parts, sd) =>
+      `${slot}: ahora ${plural(parts, `${parts} ± ${sd} componente`, `${parts} ± ${sd} componentes`)}.`,
     leftTitle: (slot) => `Descargar ${slot}: ¿qué queda?`,
     leftHelp:
       'Lo que queda dice cuánto perdió el alimentador. Cuéntelo si puede; el almacén también puede contarlo después.',
@@ -149,7 +151,8 @@ export const countWords = area({
     leftCount: 'Contarla',
     leftUnknown: (parts) => `Sin contar: unos ${parts}`,
     leftUnknownPlain: 'Sin contar',
-    lost: (feeder, lost, picks, share) => `${feeder} perdió ${lost} de ${picks} tomas (${share}).`,
+    lost: (feeder, lost, picks, share) =>
+      `${feeder} perdió ${plural(picks, `${lost} de 1 toma`, `${lost} de ${picks} tomas`)} (${share}).`,
     moreThanGone: 'Se colocó más de lo que falta: alguna cuenta está mal. No se aprendió nada.',
     unlikely: (feeder, share, bound) =>
       `${feeder} habría perdido ${share}. Es improbable (más de ${bound}): una de las cuentas está mal. Se dejó aparte, no se aprendió nada.`,
@@ -159,7 +162,8 @@ export const countWords = area({
     lossNone:
       'Aún no se ha terminado ninguna bobina con cuenta conocida. Hasta entonces vale la pérdida supuesta de la línea.',
     lossRow: (share, low, high) => `${share} (${low} a ${high})`,
-    lossEvidence: (reels, lost, picks) => `${reels} terminadas, ${lost} de ${picks} tomas perdidas`,
+    lossEvidence: (reels, lost, picks) =>
+      `${plural(reels, '1 terminada', `${reels} terminadas`)}, ${plural(picks, `${lost} de 1 toma perdida`, `${lost} de ${picks} tomas perdidas`)}`,
     rising: (feeder, share, others) => `El alimentador ${feeder} tira ${share}, los demás ${others}.`,
     risingAlone: (feeder, share) => `El alimentador ${feeder} tira ${share}, más que antes.`,
     risingAct: 'Mire su boquilla, el paso de la cinta y la altura de toma en la próxima parada.',

@@ -4,7 +4,8 @@ import { area, plural } from './words.ts';
 export const loadWords = area({
   en: {
     title: 'Load',
-    of: (verified: string, all: string) => `${verified} of ${all} slots loaded`,
+    of: (verified: string, all: string) =>
+      plural(all, `${verified} of 1 slot loaded`, `${verified} of ${all} slots loaded`),
     next: 'Next on your way',
     allDone: 'Every slot carries its reel.',
     perPanel: (count: string) => (count === '0' ? 'not placed on this product' : `${count} per panel`),
@@ -64,7 +65,8 @@ export const loadWords = area({
   },
   es: {
     title: 'Carga',
-    of: (verified, all) => `${verified} de ${all} posiciones cargadas`,
+    of: (verified, all) =>
+      plural(all, `${verified} de 1 posición cargada`, `${verified} de ${all} posiciones cargadas`),
     next: 'Siguiente en su camino',
     allDone: 'Cada posición lleva su bobina.',
     perPanel: (count) => (count === '0' ? 'este producto no la coloca' : `${count} por panel`),
@@ -89,7 +91,7 @@ export const loadWords = area({
     conflicts: 'Dos tabletas no coinciden',
     sweep: 'Repasar la línea',
     sweepHelp: 'Escanee cada bobina cargada una vez al empezar el turno. Al final se nombra lo no visto.',
-    sweepRunning: (seen, all) => `Repaso: ${seen} de ${all} vistas`,
+    sweepRunning: (seen, all) => `Repaso: ${plural(all, `${seen} de 1 vista`, `${seen} de ${all} vistas`)}`,
     sweepEnd: 'Terminar el repaso',
     sweepResume: 'Seguir el repaso aquí',
     sweepMissing: (count) => `${count} sin ver`,

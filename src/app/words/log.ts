@@ -207,7 +207,7 @@ export const logWords = area({
     needsLead: 'A lead exports the log',
     check: 'Check the seals',
     checking: 'Checking…',
-    checked: (entries: number) => `All ${entries} seals hold.`,
+    checked: (entries: number) => plural(entries, 'The one seal holds.', `All ${entries} seals hold.`),
     broken: (id: string) =>
       `The seal of ${id} does not hold. Export the log and call whoever answers for quality.`,
   },
@@ -297,7 +297,8 @@ export const logWords = area({
     needsLead: 'El registro lo exporta un jefe',
     check: 'Comprobar los sellos',
     checking: 'Comprobando…',
-    checked: (entries) => `Los ${entries} sellos se sostienen.`,
+    checked: (entries) =>
+      plural(entries, 'El único sello se sostiene.', `Los ${entries} sellos se sostienen.`),
     broken: (id) =>
       `El sello de ${id} no se sostiene. Exporte el registro y avise a quien responde de la calidad.`,
   },

@@ -151,7 +151,7 @@ export const partsWords = area({
       addIt: 'Añadir este alimentador',
       pasteHelp: 'Un alimentador por fila: id, ancho de cinta, pasos, posiciones. Se entiende la cabecera.',
       found: (count) => plural(count, '1 alimentador', `${count} alimentadores`),
-      fresh: (count) => `${count} nuevos`,
+      fresh: (count) => plural(count, '1 nuevo', `${count} nuevos`),
       changed: (count) => `${count} cambian`,
       same: (count) => `${count} siguen igual`,
       take: (count) => plural(count, 'Traer 1 alimentador', `Traer ${count} alimentadores`),

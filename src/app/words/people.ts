@@ -1,4 +1,4 @@
-import { area } from './words.ts';
+import { area, plural } from './words.ts';
 
 /** Signing in, PINs, clearing a held reel. */
 export const peopleWords = area({
@@ -7,7 +7,7 @@ export const peopleWords = area({
     pinTitle: (name: string) => `PIN of ${name}`,
     pinHelp: 'Four to eight digits.',
     pinWrong: 'That is not the PIN.',
-    pinLeft: (left: number) => `That is not the PIN. ${left} tries left.`,
+    pinLeft: (left: number) => `That is not the PIN. ${plural(left, '1 try left.', `${left} tries left.`)}`,
     pinLocked: (minutes: number) => `Too many tries. Locked for ${minutes} min.`,
     pinUnsafe: 'A PIN can only be checked on a secure page. Open the app by its https address.',
     notSeenHere: (name: string) =>
@@ -52,7 +52,7 @@ export const peopleWords = area({
     pinTitle: (name) => `PIN de ${name}`,
     pinHelp: 'De cuatro a ocho cifras.',
     pinWrong: 'Ese no es el PIN.',
-    pinLeft: (left) => `Ese no es el PIN. Quedan ${left} intentos.`,
+    pinLeft: (left) => `Ese no es el PIN. ${plural(left, 'Queda 1 intento.', `Quedan ${left} intentos.`)}`,
     pinLocked: (minutes) => `Demasiados intentos. Bloqueado ${minutes} min.`,
     pinUnsafe: 'Un PIN solo se comprueba en una página segura. Abra la aplicación por su dirección https.',
     notSeenHere: (name) =>

@@ -1,6 +1,6 @@
 import type { SeparatorName } from '../scan/calibration.ts';
 import type { Layout } from '../scan/layouts.ts';
-import { area } from './words.ts';
+import { area, plural } from './words.ts';
 
 const layoutsEn: Readonly<Record<Layout, string>> = {
   us: 'US English',
@@ -47,7 +47,7 @@ export const scannerWords = area({
     findings: {
       'all-equal': 'Every character arrived as printed.',
       'half-arrived': (found: number, wanted: number) =>
-        `Only ${found} of ${wanted} characters arrived: the scan broke off. Set the delay between characters to none, or bring the scanner closer to its base.`,
+        `Only ${plural(wanted, `${found} of 1 character`, `${found} of ${wanted} characters`)} arrived: the scan broke off. Set the delay between characters to none, or bring the scanner closer to its base.`,
       'layout-differs': (scanner: string, tablet: string) =>
         `The scanner types for a ${scanner} keyboard, the tablet expects ${tablet}. Set the scanner’s keyboard to ${tablet}, or the tablet’s layout to ${scanner}.`,
       'characters-differ':
@@ -71,7 +71,7 @@ export const scannerWords = area({
     found: 'arrived',
     arrived: 'What arrived',
     none: 'Nothing yet. Scan anything: it shows here, control characters included.',
-    characters: (count: number) => `${count} characters`,
+    characters: (count: number) => plural(count, '1 character', `${count} characters`),
     pace: (ms: string) => `${ms} ms each`,
     endedBy: { Enter: 'then Enter', Tab: 'then Tab', silence: 'no Enter' },
     reads: 'reads as',
@@ -122,7 +122,7 @@ export const scannerWords = area({
     findings: {
       'all-equal': 'Todos los caracteres llegaron como están impresos.',
       'half-arrived': (found, wanted) =>
-        `Solo llegaron ${found} de ${wanted} caracteres: el escaneo se cortó. Quite el retardo entre caracteres o acerque el lector a su base.`,
+        `${plural(wanted, `Solo llegó ${found} de 1 carácter`, `Solo llegaron ${found} de ${wanted} caracteres`)}: el escaneo se cortó. Quite el retardo entre caracteres o acerque el lector a su base.`,
       'layout-differs': (scanner, tablet) =>
         `El lector escribe para un teclado ${scanner}; la tableta espera ${tablet}. Ajuste el teclado del lector a ${tablet}, o la tableta a ${scanner}.`,
       'characters-differ':
@@ -145,7 +145,7 @@ export const scannerWords = area({
     found: 'llegó',
     arrived: 'Lo que llegó',
     none: 'Nada aún. Escanee lo que sea: se ve aquí, con sus caracteres de control.',
-    characters: (count) => `${count} caracteres`,
+    characters: (count) => plural(count, '1 carácter', `${count} caracteres`),
     pace: (ms) => `${ms} ms cada uno`,
     endedBy: { Enter: 'y luego Intro', Tab: 'y luego Tab', silence: 'sin Intro' },
     reads: 'se lee como',

@@ -82,7 +82,8 @@ export const sheetWords = area({
     placementsHelp: 'A placement (centroid) file fills in or checks how many of each part a panel takes.',
     otherPlacements: 'Another placement file',
     removePlacements: 'Leave it out',
-    placed: (placements: string, parts: string) => `${placements} placements of ${parts} parts`,
+    placed: (placements: string, parts: string) =>
+      `${plural(placements, '1 placement', `${placements} placements`)} of ${plural(parts, '1 part', `${parts} parts`)}`,
     slots: (count: number, shown: string) => plural(count, '1 slot', `${shown} slots`),
     ignored: {
       notFitted: (count: number) => plural(count, '1 row not fitted', `${count} rows not fitted`),
@@ -155,9 +156,9 @@ export const sheetWords = area({
     grows: 'The sheet reaches beyond the line as it is known. Taking it in adds:',
     defines: 'Taking it in defines the line:',
     newBank: (machine: string, bank: string, positions: number) =>
-      `${machine} ${bank}: ${positions} positions`,
+      `${machine} ${bank}: ${plural(positions, '1 position', `${positions} positions`)}`,
     longerBank: (machine: string, bank: string, before: number, after: number) =>
-      `${machine} ${bank}: ${after} positions instead of ${before}`,
+      `${machine} ${bank}: ${plural(after, '1 position', `${after} positions`)} instead of ${before}`,
     elsewhere: (count: number) =>
       plural(
         count,
@@ -167,7 +168,7 @@ export const sheetWords = area({
     changesTitle: (revision: string) => `Changes against revision ${revision}`,
     first: 'The first revision of this product and side.',
     noChanges: 'No slot differs.',
-    same: (count: string) => `${count} slots stay as they are.`,
+    same: (count: string) => plural(count, '1 slot stays as it is.', `${count} slots stay as they are.`),
     added: 'new',
     removed: 'gone',
     changed: 'changed',
@@ -208,7 +209,8 @@ export const sheetWords = area({
       'revision-there': (revision: string) => `Revision ${revision} was taken in before`,
       'line-missing': 'Name the line',
       'line-there': (line: string) => `There is a line ${line} already`,
-      'too-large': (slots: number) => `${slots} slots are too many for one setup`,
+      'too-large': (slots: number) =>
+        plural(slots, '1 slot is too many for one setup', `${slots} slots are too many for one setup`),
     },
     taken: (product: string, revision: string) => `${product}, revision ${revision}, is taken in.`,
     build: 'Build this now',
@@ -230,7 +232,8 @@ export const sheetWords = area({
       'Un archivo de colocación (centroides) completa o comprueba cuántas piezas lleva un panel.',
     otherPlacements: 'Otro archivo de colocación',
     removePlacements: 'Quitarlo',
-    placed: (placements, parts) => `${placements} colocaciones de ${parts} componentes`,
+    placed: (placements, parts) =>
+      `${plural(placements, '1 colocación', `${placements} colocaciones`)} de ${plural(parts, '1 componente', `${parts} componentes`)}`,
     slots: (count, shown) => plural(count, '1 posición', `${shown} posiciones`),
     ignored: {
       notFitted: (count) => plural(count, '1 fila no montada', `${count} filas no montadas`),
@@ -302,9 +305,10 @@ export const sheetWords = area({
     bank: (bank) => (bank === 'F' ? 'Frente' : bank === 'R' ? 'Trasera' : bank),
     grows: 'La hoja va más allá de la línea conocida. Al traerla se añade:',
     defines: 'Al traerla se define la línea:',
-    newBank: (machine, bank, positions) => `${machine} ${bank}: ${positions} posiciones`,
+    newBank: (machine, bank, positions) =>
+      `${machine} ${bank}: ${plural(positions, '1 posición', `${positions} posiciones`)}`,
     longerBank: (machine, bank, before, after) =>
-      `${machine} ${bank}: ${after} posiciones en vez de ${before}`,
+      `${machine} ${bank}: ${plural(after, '1 posición', `${after} posiciones`)} en vez de ${before}`,
     elsewhere: (count) =>
       plural(
         count,
@@ -314,7 +318,7 @@ export const sheetWords = area({
     changesTitle: (revision) => `Cambios frente a la revisión ${revision}`,
     first: 'La primera revisión de este producto y cara.',
     noChanges: 'Ninguna posición cambia.',
-    same: (count) => `${count} posiciones quedan igual.`,
+    same: (count) => plural(count, '1 posición queda igual.', `${count} posiciones quedan igual.`),
     added: 'nueva',
     removed: 'fuera',
     changed: 'cambia',
@@ -351,7 +355,12 @@ export const sheetWords = area({
       'revision-there': (revision) => `La revisión ${revision} ya se trajo`,
       'line-missing': 'Nombre la línea',
       'line-there': (line) => `Ya hay una línea ${line}`,
-      'too-large': (slots) => `${slots} posiciones son demasiadas para un montaje`,
+      'too-large': (slots) =>
+        plural(
+          slots,
+          '1 posición es demasiado para un montaje',
+          `${slots} posiciones son demasiadas para un montaje`,
+        ),
     },
     taken: (product, revision) => `${product}, revisión ${revision}: traído.`,
     build: 'Construirlo ya',

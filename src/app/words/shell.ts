@@ -1,4 +1,4 @@
-import { area } from './words.ts';
+import { area, plural } from './words.ts';
 
 /** Frame of every screen: navigation, top bar, dock, sign-in, faults. */
 export const shellWords = area({
@@ -15,7 +15,8 @@ export const shellWords = area({
     noSetup: 'no setup chosen',
     side: { top: 'top', bottom: 'bottom' },
     revision: (revision: string) => `rev ${revision}`,
-    run: (done: string, wanted: string) => `${done} of ${wanted} panels`,
+    run: (done: string, wanted: string) =>
+      plural(wanted, `${done} of 1 panel`, `${done} of ${wanted} panels`),
     running: 'running',
     stopped: 'stopped',
     notStarted: 'not started',
@@ -134,7 +135,7 @@ export const shellWords = area({
     noSetup: 'sin montaje elegido',
     side: { top: 'cara superior', bottom: 'cara inferior' },
     revision: (revision) => `rev. ${revision}`,
-    run: (done, wanted) => `${done} de ${wanted} paneles`,
+    run: (done, wanted) => plural(wanted, `${done} de 1 panel`, `${done} de ${wanted} paneles`),
     running: 'en marcha',
     stopped: 'parada',
     notStarted: 'sin empezar',

@@ -60,7 +60,8 @@ export const stockWords = area({
     now: 'running',
     runsOut: (clock: string, early: string, late: string) => `until ${clock} (${early} to ${late})`,
     lasts: 'lasts the run',
-    needs: (parts: string, clock: string) => `then ${parts} parts more by ${clock}`,
+    needs: (parts: string, clock: string) =>
+      `then ${plural(parts, '1 part more', `${parts} parts more`)} by ${clock}`,
     outlookHelp:
       'How far the running reel and those that wait off the line last; the spread grows with each reel.',
     printed: (line: string, clock: string) => `${line}, as of ${clock}`,
@@ -125,7 +126,8 @@ export const stockWords = area({
     now: 'en marcha',
     runsOut: (clock, early, late) => `hasta las ${clock} (${early} a ${late})`,
     lasts: 'dura toda la tirada',
-    needs: (parts, clock) => `después ${parts} componentes más antes de las ${clock}`,
+    needs: (parts, clock) =>
+      `después ${plural(parts, '1 componente más', `${parts} componentes más`)} antes de las ${clock}`,
     outlookHelp:
       'Hasta dónde llegan la bobina en marcha y las que esperan fuera; la incertidumbre crece con cada bobina.',
     printed: (line, clock) => `${line}, a las ${clock}`,

@@ -14,12 +14,17 @@ export const syncWords = area({
     history: (share: string) => `History coming in: ${share}`,
     historyChecked: 'Checking the history',
     historyTitle: 'History',
-    stillMissing: (missing: string, of: string) => `${missing} of ${of} older entries are not here yet.`,
+    stillMissing: (missing: string, of: string) =>
+      plural(
+        of,
+        `${missing} of 1 older entry is not here yet.`,
+        `${missing} of ${of} older entries are not here yet.`,
+      ),
     checkedHelp: 'All entries are here. This tablet now works the state out itself and compares.',
     historyHelp:
       'This tablet began with the state that another tablet worked out. Loading and checking go on as ever; the log, its exports and traces are not whole here until the rest is in.',
     notWhole: (missing: string) =>
-      `${missing} older entries are still coming in: the answer would not be whole. The server has them all.`,
+      `${plural(missing, '1 older entry is', `${missing} older entries are`)} still coming in: the answer would not be whole. The server has them all.`,
   },
   es: {
     live: 'Al día con el servidor',
@@ -33,11 +38,16 @@ export const syncWords = area({
     history: (share) => `Llega el historial: ${share}`,
     historyChecked: 'Comprobando el historial',
     historyTitle: 'Historial',
-    stillMissing: (missing, of) => `${missing} de ${of} apuntes anteriores aún no están aquí.`,
+    stillMissing: (missing, of) =>
+      plural(
+        of,
+        `${missing} de 1 apunte anterior aún no está aquí.`,
+        `${missing} de ${of} apuntes anteriores aún no están aquí.`,
+      ),
     checkedHelp: 'Todos los apuntes están aquí. Esta tableta calcula ahora el estado por sí misma y compara.',
     historyHelp:
       'Esta tableta empezó con el estado que calculó otra. Cargar y verificar siguen como siempre; el registro, sus exportaciones y rastreos no están completos aquí hasta que llegue el resto.',
     notWhole: (missing) =>
-      `Aún llegan ${missing} apuntes anteriores: la respuesta no sería completa. El servidor los tiene todos.`,
+      `${plural(missing, 'Aún llega 1 apunte anterior', `Aún llegan ${missing} apuntes anteriores`)}: la respuesta no sería completa. El servidor los tiene todos.`,
   },
 });

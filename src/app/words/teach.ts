@@ -91,20 +91,26 @@ export const teachWords = area({
     version: (version: number) => `version ${version}`,
     approvedBy: (name: string, when: string) => `approved by ${name}, ${when}`,
     needsAll: (count: number) =>
-      `Its ${count} codes must come in one look of the camera, or be typed together.`,
+      `${plural(count, 'Its code', `Its ${count} codes`)} must come in one look of the camera, or be typed together.`,
     examples: (count: number) => plural(count, 'reads its example', `reads its ${count} examples`),
-    examplesFail: (failed: number, count: number) => `reads ${failed} of its ${count} examples otherwise`,
+    examplesFail: (failed: number, count: number) =>
+      plural(count, 'reads its example otherwise', `reads ${failed} of its ${count} examples otherwise`),
     again: 'Teach again',
     withdraw: 'Withdraw',
     withdrawTitle: (rule: string) => `Withdraw the rule “${rule}”`,
     withdrawWhy: 'Why?',
     withdrawn: (rule: string) => `Labels are no longer read by “${rule}”.`,
     pieces: {
-      digits: (length: number | null) => (length === null ? 'digits' : `${length} digits`),
-      letters: (length: number | null) => (length === null ? 'letters' : `${length} letters`),
+      digits: (length: number | null) =>
+        length === null ? 'digits' : plural(length, '1 digit', `${length} digits`),
+      letters: (length: number | null) =>
+        length === null ? 'letters' : plural(length, '1 letter', `${length} letters`),
       alphanumeric: (length: number | null) =>
-        length === null ? 'letters or digits' : `${length} letters or digits`,
-      any: (length: number | null) => (length === null ? 'anything' : `${length} characters`),
+        length === null
+          ? 'letters or digits'
+          : plural(length, '1 letter or digit', `${length} letters or digits`),
+      any: (length: number | null) =>
+        length === null ? 'anything' : plural(length, '1 character', `${length} characters`),
     },
     skipped: 'skipped',
     scanned: 'Scanned just now',
@@ -135,7 +141,8 @@ export const teachWords = area({
     asPrinted: 'leave as printed',
     reads: 'It reads from this label',
     pattern: 'A label fits when it says',
-    tried: (count: string) => `Tried against ${count} labels in the log`,
+    tried: (count: string) =>
+      plural(count, 'Tried against 1 label in the log', `Tried against ${count} labels in the log`),
     trying: 'Trying it against the log…',
     fitsNone: 'It fits none of them, so nothing that is read now changes.',
     fits: (count: number) => plural(count, 'It fits 1 of them:', `It fits ${count} of them:`),
@@ -209,19 +216,22 @@ export const teachWords = area({
     version: (version) => `versión ${version}`,
     approvedBy: (name, when) => `aprobada por ${name}, ${when}`,
     needsAll: (count) =>
-      `Sus ${count} códigos deben llegar en una misma mirada de la cámara o tecleados juntos.`,
+      `${plural(count, 'Su código debe', `Sus ${count} códigos deben`)} llegar en una misma mirada de la cámara o tecleados juntos.`,
     examples: (count) => plural(count, 'lee su ejemplo', `lee sus ${count} ejemplos`),
-    examplesFail: (failed, count) => `lee de otro modo ${failed} de sus ${count} ejemplos`,
+    examplesFail: (failed, count) =>
+      plural(count, 'lee de otro modo su ejemplo', `lee de otro modo ${failed} de sus ${count} ejemplos`),
     again: 'Enseñar otra vez',
     withdraw: 'Retirar',
     withdrawTitle: (rule) => `Retirar la regla «${rule}»`,
     withdrawWhy: '¿Por qué?',
     withdrawn: (rule) => `Ya no se lee por «${rule}».`,
     pieces: {
-      digits: (length) => (length === null ? 'cifras' : `${length} cifras`),
-      letters: (length) => (length === null ? 'letras' : `${length} letras`),
-      alphanumeric: (length) => (length === null ? 'letras o cifras' : `${length} letras o cifras`),
-      any: (length) => (length === null ? 'lo que sea' : `${length} caracteres`),
+      digits: (length) => (length === null ? 'cifras' : plural(length, '1 cifra', `${length} cifras`)),
+      letters: (length) => (length === null ? 'letras' : plural(length, '1 letra', `${length} letras`)),
+      alphanumeric: (length) =>
+        length === null ? 'letras o cifras' : plural(length, '1 letra o cifra', `${length} letras o cifras`),
+      any: (length) =>
+        length === null ? 'lo que sea' : plural(length, '1 carácter', `${length} caracteres`),
     },
     skipped: 'se omite',
     scanned: 'Recién escaneado',
@@ -252,7 +262,8 @@ export const teachWords = area({
     asPrinted: 'dejar como está impreso',
     reads: 'De esta etiqueta lee',
     pattern: 'Una etiqueta encaja si dice',
-    tried: (count) => `Probada con ${count} etiquetas del registro`,
+    tried: (count) =>
+      plural(count, 'Probada con 1 etiqueta del registro', `Probada con ${count} etiquetas del registro`),
     trying: 'Probándola con el registro…',
     fitsNone: 'No encaja en ninguna, así que no cambia nada de lo que se lee ahora.',
     fits: (count) => plural(count, 'Encaja en 1:', `Encaja en ${count}:`),

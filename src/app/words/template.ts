@@ -1,6 +1,6 @@
 import type { TemplateFault } from '../../../shared/changeover/checklist-steps.ts';
 import type { StepCondition, StepKind } from '../../../shared/setup/checklist.ts';
-import { area } from './words.ts';
+import { area, plural } from './words.ts';
 
 const kindsEn: Readonly<Record<StepKind, string>> = {
   ...{ tick: 'tick', measure: 'measured value', scan: 'scan', choice: 'choice', photo: 'picture' },
@@ -50,7 +50,8 @@ export const templateWords = area({
     conditions: conditionsEn,
     faults: faultsEn,
     times: { running: 'while the line runs', stopped: 'while it stands' },
-    version: (version: string, steps: string) => `version ${version} · ${steps} steps`,
+    version: (version: string, steps: string) =>
+      `version ${version} · ${plural(steps, '1 step', `${steps} steps`)}`,
     edit: 'Edit',
     text: 'Text, English',
     textEs: 'Text, Spanish',
@@ -84,7 +85,7 @@ export const templateWords = area({
     conditions: conditionsEs,
     faults: faultsEs,
     times: { running: 'con la línea en marcha', stopped: 'con la línea parada' },
-    version: (version, steps) => `versión ${version} · ${steps} pasos`,
+    version: (version, steps) => `versión ${version} · ${plural(steps, '1 paso', `${steps} pasos`)}`,
     edit: 'Editar',
     text: 'Texto, inglés',
     textEs: 'Texto, español',

@@ -5,6 +5,8 @@ export const timesWords = area({
   en: {
     loading: 'Reading the log…',
     running: 'The line still runs: time counts from the last good panel on.',
+    stopped: 'The line is stopped. It counts as standing once the last good panel is said.',
+    madeReady: (span: string) => `${span} made ready before`,
     standing: 'Line stood',
     external: 'Made ready beside the running line',
     paused: (span: string) => `${span} of breaks and planned stops are left out.`,
@@ -44,6 +46,8 @@ export const timesWords = area({
   es: {
     loading: 'Leyendo el registro…',
     running: 'La línea sigue en marcha: el tiempo cuenta desde el último panel bueno.',
+    stopped: 'La línea está parada. Cuenta como parada cuando se diga el último panel bueno.',
+    madeReady: (span) => `${span} de preparación antes`,
     standing: 'Línea parada',
     external: 'Preparado con la línea en marcha',
     paused: (span) => `No cuentan ${span} de pausas y paradas previstas.`,

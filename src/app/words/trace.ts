@@ -11,7 +11,7 @@ export const traceWords = area({
     ask: 'Trace',
     kinds: { lot: 'Lot', reel: 'Reel', part: 'Part', feeder: 'Feeder', panel: 'Panel' },
     text: 'What is asked for',
-    reading: (done: string) => `Reading the log… ${done} entries`,
+    reading: (done: string) => `Reading the log… ${plural(done, '1 entry', `${done} entries`)}`,
     nothing: (text: string) => `The log knows nothing of ${text}.`,
     run: (product: string, run: string) => `${product} · run ${run}`,
     sure: (first: string, last: string) => `surely panels ${first} to ${last}`,
@@ -26,7 +26,8 @@ export const traceWords = area({
     save: 'Save as CSV',
     why: 'Around a splice the count cannot tell the exact panel: both lots are given there.',
     by: { server: 'Answered by the server.', tablet: 'Answered from the log on this tablet.' },
-    more: (count: string) => `Only the oldest ${count} are shown: ask more narrowly, e.g. by lot or reel.`,
+    more: (count: string) =>
+      `${plural(count, 'Only the oldest one is', `Only the oldest ${count} are`)} shown: ask more narrowly, e.g. by lot or reel.`,
     conflictKinds: {
       'slot-loaded-twice': (slots: string) => `${slots} was loaded by two tablets`,
       'reel-on-two-slots': (slots: string) => `One reel is on ${slots}`,
@@ -55,7 +56,7 @@ export const traceWords = area({
     ask: 'Rastrear',
     kinds: { lot: 'Lote', reel: 'Bobina', part: 'Referencia', feeder: 'Alimentador', panel: 'Panel' },
     text: 'Qué se busca',
-    reading: (done) => `Leyendo el registro… ${done} apuntes`,
+    reading: (done) => `Leyendo el registro… ${plural(done, '1 apunte', `${done} apuntes`)}`,
     nothing: (text) => `El registro no sabe nada de ${text}.`,
     run: (product, run) => `${product} · tirada ${run}`,
     sure: (first, last) => `seguro paneles ${first} a ${last}`,
@@ -71,7 +72,7 @@ export const traceWords = area({
     why: 'Junto a un empalme la cuenta no decide el panel exacto: allí se dan los dos lotes.',
     by: { server: 'Respuesta del servidor.', tablet: 'Respuesta del registro de esta tableta.' },
     more: (count) =>
-      `Solo se muestran los ${count} más antiguos: pregunte por menos, p. ej. por lote o bobina.`,
+      `${plural(count, 'Solo se muestra el más antiguo', `Solo se muestran los ${count} más antiguos`)}: pregunte por menos, p. ej. por lote o bobina.`,
     conflictKinds: {
       'slot-loaded-twice': (slots) => `${slots} la cargaron dos tabletas`,
       'reel-on-two-slots': (slots) => `Una bobina está en ${slots}`,

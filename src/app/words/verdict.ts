@@ -1,5 +1,5 @@
 import type { ReasonWords } from './reason-words.ts';
-import { area, formatCount } from './words.ts';
+import { area, formatCount, plural } from './words.ts';
 
 const reasonsEn: ReasonWords = {
   'unknown-slot': {
@@ -361,7 +361,7 @@ export const verdictWords = area({
     callLead: 'Lead clears it',
     typeQuantity: 'Type the quantity',
     takeBack: 'Take back',
-    parts: (count: number) => `${formatCount(count)} parts`,
+    parts: (count: number) => plural(count, '1 part', `${formatCount(count)} parts`),
     lot: (lot: string) => `lot ${lot}`,
     reel: (reel: string) => `reel ${reel}`,
     practice: 'practice scan',
@@ -384,7 +384,7 @@ export const verdictWords = area({
     callLead: 'La libera el jefe',
     typeQuantity: 'Teclear la cantidad',
     takeBack: 'Deshacer',
-    parts: (count) => `${formatCount(count)} componentes`,
+    parts: (count) => plural(count, '1 componente', `${formatCount(count)} componentes`),
     lot: (lot) => `lote ${lot}`,
     reel: (reel) => `bobina ${reel}`,
     practice: 'escaneo de práctica',

@@ -81,9 +81,13 @@ export function formatShare(share: number): string {
   return `${shares[digits]?.().format(percent)} %`;
 }
 
-/** Chooses the sentence for a number: `one` for 1, else `many`. */
-export function plural(value: number, one: string, many: string): string {
-  return plurals().select(value) === 'one' ? one : many;
+/**
+ * Chooses the sentence for a number, by the rules of the language in use: `one` for 1, else `many`. Every sentence with a number goes
+ * through here. `value`: the number, or what `formatCount` made of it.
+ */
+export function plural(value: number | string, one: string, many: string): string {
+  const number = typeof value === 'number' ? value : Number(value.replace(/\D/g, ''));
+  return plurals().select(number) === 'one' ? one : many;
 }
 
 /** Wall clock of a moment in a zone, e.g. `14:07`. */

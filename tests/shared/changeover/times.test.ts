@@ -140,6 +140,58 @@ describe('lastGoodPanelMs()', () => {
     began(story, 'ch-1', 100);
     expect(lastGoodPanelMs(story.floor(), changeOf(story))).toBeNull();
   });
+
+  test('is when the line stood, as the person said who stopped or ended the run; making ready before is not standing', () => {
+    const said = (seconds: number) => new Date(startMs + seconds * 1000).toISOString();
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('run.started', started('run-1'), at(50));
+    story.tell('panels.counted', counted('run-1', 1), at(400));
+    began(story, 'ch-1', 500);
+    story.tell('reel.verified', verified('M1-F-005', 'C-200', { setup: 'fern' }), { at: 800, who: 'bea' });
+    // It ran on uncounted until 900 s, and is ended at 1000 s.
+    const stop = { run: 'run-1', line: 'L1', reason: 'other', note: '', stoodFrom: said(900) } as const;
+    story.tell('run.stopped', stop, at(950));
+    story.tell('run.ended', { run: 'run-1', line: 'L1', panels: 1, note: '' }, at(1000));
+    story.tell('reel.unloaded', unloaded('M1-F-001'), { at: 1100, who: 'bea' });
+    story.tell('changeover.released', { changeover: 'ch-1', line: 'L1', by: 'lea', reason: '' }, at(1600));
+    const times = changeTimes(story.floor(), changeOf(story), {
+      ...{ entries: checked(story), pauses: [], nowMs: startMs },
+    });
+    expect(times).toMatchObject({
+      ...{ stoodMs: startMs + 900_000, externalSeconds: 400, standingSeconds: 700 },
+      marks: [
+        { what: 'M1-F-005', wasStanding: false, standingSeconds: 0 },
+        { what: 'M1-F-001', wasStanding: true, seconds: 300, standingSeconds: 200 },
+      ],
+      persons: [{ who: 'bea', seconds: 600, standingSeconds: 200, marks: 2 }],
+    });
+    const ended = beginStory();
+    tellPlant(ended);
+    ended.tell('run.started', started('run-1'), at(50));
+    ended.tell('panels.counted', counted('run-1', 1), at(400));
+    ended.tell(
+      'run.ended',
+      { run: 'run-1', line: 'L1', panels: 1, note: '', stoodFrom: said(430) },
+      at(1000),
+    );
+    began(ended, 'ch-1', 1200);
+    expect(lastGoodPanelMs(ended.floor(), changeOf(ended))).toBe(startMs + 430_000);
+  });
+
+  test('reaches back to a run that was ended a little before the changeover was begun, not to one of long ago', () => {
+    const idle = (seconds: number) => {
+      const story = beginStory();
+      tellPlant(story);
+      story.tell('run.started', started('run-1'), at(50));
+      story.tell('panels.counted', counted('run-1', 1), at(400));
+      story.tell('run.ended', { run: 'run-1', line: 'L1', panels: 1, note: '' }, at(600));
+      began(story, 'ch-1', 600 + seconds);
+      return ((lastGoodPanelMs(story.floor(), changeOf(story)) ?? 0) - startMs) / 1000;
+    };
+    expect(idle(900)).toBe(400);
+    expect(idle(7200)).toBe(7800);
+  });
 });
 
 describe('changeTimes()', () => {
@@ -177,8 +229,8 @@ describe('changeTimes()', () => {
 
   test('sums up by person', () => {
     expect(timesOf(tellChange()).persons).toEqual([
-      { who: 'ana', seconds: 900, marks: 3 },
-      { who: 'bea', seconds: 700, marks: 2 },
+      { who: 'ana', seconds: 900, standingSeconds: 600, marks: 3 },
+      { who: 'bea', seconds: 700, standingSeconds: 400, marks: 2 },
     ]);
   });
 });

@@ -49,6 +49,34 @@ describe('foldRun()', () => {
     expect(story.floor().runs.get('run-1')?.stops).toEqual([[startMs + 200_000, startMs + 300_000]]);
   });
 
+  test('lets a stop begin when the person said that the line stood, within what the log allows', () => {
+    const stood = (stoodFrom: number | string) => {
+      const story = begun();
+      story.tell('run.started', started('run-1'), { at: 100 });
+      story.tell('panels.counted', counted('run-1', 1), { at: 150 });
+      const said =
+        typeof stoodFrom === 'string' ? stoodFrom : new Date(startMs + stoodFrom * 1000).toISOString();
+      const stop = { run: 'run-1', line: 'L1', reason: 'jam', note: '', stoodFrom: said } as const;
+      story.tell('run.stopped', stop, { at: 900 });
+      const run = story.floor().runs.get('run-1');
+      return [run?.sinceMs, run?.stops[0]]
+        .flat()
+        .map((ms) => (typeof ms === 'number' ? (ms - startMs) / 1000 : ms));
+    };
+    expect(stood(180)).toEqual([180, 180, null, true]);
+    expect(stood(20)).toEqual([150, 150, null, true]);
+    expect(stood(5000)).toEqual([900, 900, null, true]);
+    expect(stood('noon')).toEqual([900, 900, null]);
+  });
+
+  test('keeps what was said of a stop in which the run ends, and of a run ended while it went on', () => {
+    const story = begun();
+    const stoodFrom = new Date(startMs + 180_000).toISOString();
+    story.tell('run.started', started('run-1'), { at: 100 });
+    story.tell('run.ended', { run: 'run-1', line: 'L1', panels: 0, note: '', stoodFrom }, { at: 300 });
+    expect(story.floor().runs.get('run-1')?.stops).toEqual([[startMs + 180_000, startMs + 300_000, true]]);
+  });
+
   test('adds the panels of several tablets, subtracts what was counted too much, never below none', () => {
     const story = begun();
     story.tell('run.started', started('run-1'));

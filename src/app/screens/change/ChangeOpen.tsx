@@ -5,6 +5,7 @@ import { lastGoodPanelMs } from '../../../../shared/changeover/times.ts';
 import type { Changeover } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
+import { StoodChoice, useStood } from '../../frame/StoodChoice.tsx';
 import { useRefusal } from '../../may.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
@@ -158,9 +159,11 @@ function LastPanelDialog({
   const words = say(changeWords);
   const { line, setup } = changeover;
   const run = floor.runs.get(floor.current.get(line) ?? '');
+  const stood = useStood(line);
   return (
     <Dialog title={words.lastPanelTitle} onClose={onClose}>
       <p>{words.lastPanelText(formatCount(run?.done ?? 0), formatCount(run?.panelsWanted ?? 0))}</p>
+      <StoodChoice line={line} stood={stood} />
       <AskFeet
         testId="last-panel-yes"
         onYes={() => {
@@ -170,7 +173,7 @@ function LastPanelDialog({
                 ? [
                     {
                       kind: 'run.ended' as const,
-                      payload: { run: run.run, line, panels: run.done, note: '' },
+                      payload: { run: run.run, line, panels: run.done, note: '', ...stood.fact },
                     },
                   ]
                 : []),

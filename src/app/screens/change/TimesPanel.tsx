@@ -3,6 +3,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { inLanguage } from '../../../../shared/changeover/checklist-steps.ts';
 import {
+  type ChangeTimes,
   changeTimes,
   couldBeOutside,
   earlierOfPair,
@@ -45,7 +46,15 @@ export function TimesPanel({ changeover }: { readonly changeover: Changeover }) 
     const step = kind === 'step' || kind === 'skip' ? steps.find((each) => each.step === what) : undefined;
     return step ? inLanguage(step.text, language.value) : `${what} · ${words.kinds[kind]}`;
   };
+  const isStopped = floor.runs.get(floor.current.get(changeover.line) ?? '')?.phase === 'stopped';
   const personOf = (who: string | null) => floor.people.get(who ?? '')?.name ?? who ?? words.nobody;
+  const sayPerson = ({ who, seconds, standingSeconds, marks }: ChangeTimes['persons'][number]) => {
+    const label = `${personOf(who)} · ${words.marks(marks)}`;
+    if (times.stoodMs === null) return { label, seconds };
+    const before = seconds - standingSeconds;
+    const ready = before > 0 ? ` · ${words.madeReady(formatSpan(before))}` : '';
+    return { label: `${label}${ready}`, seconds: standingSeconds };
+  };
   const outside = couldBeOutside(times, steps);
   const isOutside = (mark: TimeMark) =>
     mark.kind === 'step' && mark.wasStanding && outside.some((each) => each.step === mark.what);
@@ -58,13 +67,15 @@ export function TimesPanel({ changeover }: { readonly changeover: Changeover }) 
     return { key: each.changeover, label: formatDay(each.beganMs, zone), seconds };
   });
   const middle = median(earlier.map((each) => each.seconds));
+  // What a person made ready before the line stood is no standing time.
+  const timeOf = (mark: TimeMark) => (mark.wasStanding ? mark.standingSeconds : mark.seconds);
   const longest = times.marks
     .filter((mark) => mark.wasStanding === (times.stoodMs !== null))
-    .sort((a, b) => b.seconds - a.seconds)
+    .sort((a, b) => timeOf(b) - timeOf(a))
     .slice(0, MOST_ROWS);
   return (
     <section class="stack" data-testid="times">
-      {times.stoodMs === null && <p>{words.running}</p>}
+      {times.stoodMs === null && <p>{isStopped ? words.stopped : words.running}</p>}
       <Bars
         rows={[
           { key: 'standing', label: words.standing, seconds: times.standingSeconds, tone: 'care' },
@@ -90,7 +101,7 @@ export function TimesPanel({ changeover }: { readonly changeover: Changeover }) 
                   {nameOf(mark)} <span class="soft">· {personOf(mark.who)}</span>
                   {isOutside(mark) && <span class="soft"> · ◇ {words.legend.outside}</span>}
                 </span>
-                <b>{formatSpan(mark.seconds)}</b>
+                <b>{formatSpan(timeOf(mark))}</b>
               </li>
             ))}
           </ol>
@@ -138,9 +149,10 @@ export function TimesPanel({ changeover }: { readonly changeover: Changeover }) 
         <>
           <h2>{words.people}</h2>
           <Bars
-            rows={times.persons.map(({ who, seconds, marks }) => ({
-              ...{ key: who ?? '', seconds, tone: 'plain' as const },
-              label: `${personOf(who)} · ${words.marks(marks)}`,
+            rows={times.persons.map((person) => ({
+              ...sayPerson(person),
+              key: person.who ?? '',
+              tone: 'plain',
             }))}
           />
         </>

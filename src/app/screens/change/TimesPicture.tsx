@@ -34,7 +34,7 @@ export function TimesPicture(props: TimesPictureProps) {
             {stopsHere}
             {acts.map(({ mark, ...at }) => {
               const number = props.listed.indexOf(mark) + 1;
-              const told = `${props.nameOf(mark)}, ${formatSpan(mark.seconds)}`;
+              const told = `${props.nameOf(mark)}, ${formatSpan(mark.wasStanding ? mark.standingSeconds : mark.seconds)}`;
               return (
                 <span
                   key={`${mark.kind}${mark.what}${mark.atMs}`}

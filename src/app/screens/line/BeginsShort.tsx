@@ -44,7 +44,7 @@ export function BeginsShort(props: {
                 <b class="code">{slot}</b>{' '}
                 <span class="code">{loaded.tapes.at(-1)?.part || wanted.part}</span>
                 <br />
-                {words.parts(formatCount(estimate.parts ?? 0))} ·{' '}
+                {words.parts(Math.round(estimate.parts ?? 0))} ·{' '}
                 {words.shortAfter(formatSpan(Math.max(0, forecast.runOutMs.expected - nowMs) / 1000))}
               </span>
               <Button onPress={() => onSplice(slot)} testId={`short-splice-${slot}`}>

@@ -8,6 +8,7 @@ import type { Outlook } from '../../outlook/model.ts';
 import { Icon } from '../../ui/Icon.tsx';
 import { moistureWords } from '../../words/moisture.ts';
 import { formatDay, say } from '../../words/words.ts';
+import { sayDistance } from './moment.ts';
 
 /** A slot whose reel's floor life does not last. Moments in ms since 1970. */
 export interface LifeEnd {
@@ -42,6 +43,7 @@ export function LifeEnds({ outlook }: { readonly outlook: Outlook }) {
   const floor = useFloor();
   const words = say(moistureWords);
   const zone = floor.lines.get(outlook.line)?.zone ?? 'UTC';
+  const moment = (ms: number) => sayDistance(ms, formatDay(ms, zone), outlook.pace.nowMs);
   const ends = lifeEnds(floor, outlook);
   if (ends.length === 0) return null;
   return (
@@ -52,8 +54,8 @@ export function LifeEnds({ outlook }: { readonly outlook: Outlook }) {
           <span>
             <b>
               {end.isOver
-                ? words.isOver(end.slot, formatDay(end.endsMs, zone))
-                : words.ends(end.slot, formatDay(end.endsMs, zone), formatDay(end.lastsMs, zone))}
+                ? words.isOver(end.slot, moment(end.endsMs))
+                : words.ends(end.slot, moment(end.endsMs), moment(end.lastsMs))}
             </b>
             <br />
             <span class="soft">{end.isOver ? words.overAct : words.endsAct}</span>

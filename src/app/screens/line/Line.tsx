@@ -1,6 +1,7 @@
 // The running line: how far the run is, what runs out when, where to go next.
 
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { buildingOn } from '../../../../shared/setup/building.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { hasScreen, later, screenStands } from '../../device/later.ts';
@@ -13,8 +14,9 @@ import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { loadWords } from '../../words/load.ts';
-import { formatCount, formatTime, say } from '../../words/words.ts';
+import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { BeginsShort } from './BeginsShort.tsx';
+import { sayMoment } from './moment.ts';
 import { RunBar } from './RunBar.tsx';
 import { Timeline } from './Timeline.tsx';
 import { Walks } from './Walks.tsx';
@@ -22,6 +24,8 @@ import './line.css';
 
 /** Rows of what is due; nobody walks to the rest before these are done. */
 const FIRST_DUE = 40;
+/** Slots named in a chip. */
+const NAMED = 3;
 
 // What the first look at the line does not need.
 const StartDialog = lazy(() => import('./StartDialog.tsx').then((module) => module.StartDialog));
@@ -39,7 +43,8 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
   const outlook = watch.outlook.value;
   const refusal = useRefusal('acknowledge-warning');
   const walks = watch.walks.value;
-  const isLooking = line !== null && !outlook && floor.current.has(line);
+  const isLooking = !outlook && buildingOn(floor, line) !== null;
+  const hold = holdOf(outlook);
   const [withLosses, setWithLosses] = useState(hasScreen);
   useEffect(() => {
     if (isLooking) return;
@@ -51,8 +56,8 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
     if (!outlook) return null;
     const shown = all ? outlook.slots : dueSlots(outlook).slice(0, FIRST_DUE);
     if (shown.length === 0) return null;
-    return <Timeline slots={shown} {...{ outlook, desk, watch, walks, refusal }} />;
-  }, [outlook, walks, all, refusal]);
+    return <Timeline slots={shown} {...{ outlook, desk, watch, walks, refusal, hold }} />;
+  }, [outlook, walks, all, refusal, hold]);
   if (line === null || !floor.chosen.has(line)) {
     return (
       <div class="empty">
@@ -70,7 +75,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
       </div>
     );
   }
-  if (isLooking) return null;
+  if (isLooking) return floor.rules.has(line) ? null : <NoRules />;
   if (!outlook) {
     return (
       <div class="empty">
@@ -86,20 +91,24 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
     );
   }
   const due = dueSlots(outlook);
+  const zone = floor.lines.get(line)?.zone ?? 'UTC';
   return (
     <div class="stack">
       <RunBar outlook={outlook} />
-      <Walks outlook={outlook} walks={walks} />
+      {outlook.counting.ceased && <NobodyCounts outlook={outlook} zone={zone} />}
+      <Walks outlook={outlook} walks={walks} hold={hold} />
       {withLosses && <RisingLosses line={line} />}
       {withLosses && <LifeEnds outlook={outlook} />}
       <div class="row">
         <h2 class="grow">{words.dueTitle}</h2>
         {outlook.unknown.length > 0 && (
-          <span class="chip care">? {words.unknown(outlook.unknown.length)}</span>
+          <span class="chip care">
+            ? {words.unknown(outlook.unknown.length)}{' '}
+            <span class="code">{outlook.unknown.slice(0, NAMED).join(' ')}</span>
+            {outlook.unknown.length > NAMED && ' …'}
+          </span>
         )}
-        {outlook.empty.length > 0 && (
-          <span class="chip care">{words.notLoaded(formatCount(outlook.empty.length))}</span>
-        )}
+        {outlook.empty.length > 0 && <span class="chip care">{words.notLoaded(outlook.empty.length)}</span>}
         {!all && due.length > FIRST_DUE && (
           <span class="soft">{words.firstOf(formatCount(FIRST_DUE), formatCount(due.length))}</span>
         )}
@@ -108,7 +117,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
         </Button>
       </div>
       {rows ?? <p class="empty">{words.nothingDue}</p>}
-      <Summary outlook={outlook} due={due.length} zone={floor.lines.get(line)?.zone ?? 'UTC'} />
+      <Summary {...{ outlook, hold, zone }} due={due.length} />
       <p class="caution">
         <Icon name="warn" />
         {words.caution}
@@ -118,15 +127,65 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
   );
 }
 
-function Summary(props: { readonly outlook: Outlook; readonly due: number; readonly zone: string }) {
+/** What every moment on the line hangs on: a pace that nobody counted, or a line that stands; null where it runs and is counted. */
+function holdOf(outlook: Outlook | null): string | null {
   const words = say(lineWords);
-  const { outlook } = props;
+  if (outlook?.counting.ceased) return words.ifPace;
+  return outlook?.run.phase === 'stopped' ? words.ifStarts : null;
+}
+
+/** Since when no panel was counted, and what to do. */
+function NobodyCounts({ outlook, zone }: { readonly outlook: Outlook; readonly zone: string }) {
+  const app = useApp();
+  const words = say(lineWords);
+  const { lastMs } = outlook.counting;
+  // Either may be the newer look at the clock.
+  const nowMs = Math.max(app.nowMs.value, outlook.pace.nowMs);
+  const span = formatSpan((nowMs - lastMs) / 1000);
+  return (
+    <div class="rising" role="status" data-testid="nobody-counts">
+      <p>
+        <Icon name="warn" />
+        <span>
+          <b>{words.quietSince(formatTime(lastMs, zone), span)}</b>
+          <br />
+          {words.quietAct}
+        </span>
+      </p>
+    </div>
+  );
+}
+
+/** Something is built on a line of which too little is known for a forecast. */
+function NoRules() {
+  const words = say(lineWords);
+  return (
+    <div class="empty" data-testid="no-rules">
+      <Icon name="line" size={56} />
+      <p>{words.noRules}</p>
+      <a class="button act large" href={address('plant', 'rules')}>
+        {words.toRules}
+      </a>
+    </div>
+  );
+}
+
+function Summary(props: {
+  readonly outlook: Outlook;
+  readonly due: number;
+  readonly zone: string;
+  readonly hold: string | null;
+}) {
+  const words = say(lineWords);
+  const { outlook, hold, zone } = props;
+  const ends = sayMoment(outlook.runEndMs, { nowMs: outlook.pace.nowMs, zone });
   return (
     <p class="row soft" data-testid="line-summary">
       <span>{words.outlast(outlook.slots.length - props.due)}</span>
       <span>·</span>
       <span>
-        {outlook.panelsLeft === 0 ? words.runDone : words.runEnds(formatTime(outlook.runEndMs, props.zone))}
+        {outlook.panelsLeft === 0 ? words.runDone : words.runEnds(ends)}
+        {outlook.panelsLeft > 0 && hold !== null && `, ${hold}`}
       </span>
       <span>·</span>
       <span>{words.pace[outlook.paceFrom](outlook.pace.panelSeconds.toFixed(1))}</span>

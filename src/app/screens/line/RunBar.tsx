@@ -5,6 +5,7 @@ import { entryId } from '../../../../shared/log/entry.ts';
 import { stopReasons } from '../../../../shared/setup/vocabulary.ts';
 import { useApp } from '../../app.ts';
 import { PinPad } from '../../frame/PinPad.tsx';
+import { StoodChoice, useStood } from '../../frame/StoodChoice.tsx';
 import { useRefusal } from '../../may.ts';
 import type { Outlook } from '../../outlook/model.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
@@ -13,13 +14,14 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { shellWords } from '../../words/shell.ts';
-import { formatCount, formatSpan, say } from '../../words/words.ts';
+import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 
 export function RunBar({ outlook }: { readonly outlook: Outlook }) {
   const app = useApp();
   const words = say(lineWords);
   const [asking, setAsking] = useState<'stop' | 'many' | 'end' | null>(null);
   const { run, line } = outlook;
+  const zone = app.store.floor().lines.get(line)?.zone ?? 'UTC';
   const close = () => setAsking(null);
   const refusal = useRefusal('count-panels');
 
@@ -47,7 +49,7 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
   return (
     <section class="runbar" data-testid="runbar">
       <div class="grow">
-        <b class="panels">{words.panels(formatCount(run.done), formatCount(run.panelsWanted))}</b>
+        <b class="panels">{words.panels(formatCount(run.done), run.panelsWanted)}</b>
         <div class="progressbar">
           <i style={{ width: `${Math.min(100, (100 * run.done) / Math.max(1, run.panelsWanted))}%` }} />
         </div>
@@ -56,7 +58,8 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
             <Icon name="pause" size={18} />
             {words.stoppedSince(
               words.stopReasons[run.stopReason ?? 'other'],
-              formatSpan((app.nowMs.value - run.sinceMs) / 1000),
+              formatTime(run.sinceMs, zone),
+              formatSpan(Math.max(0, app.nowMs.value - run.sinceMs) / 1000),
             )}
           </span>
         )}
@@ -100,29 +103,7 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
           </Button>
         </>
       )}
-      {asking === 'stop' && (
-        <Dialog title={words.stopTitle} onClose={close}>
-          <div class="evenly">
-            {stopReasons.map((reason) => (
-              <Button
-                key={reason}
-                large
-                testId={`stop-${reason}`}
-                onPress={() => {
-                  const payload = { run: run.run, line, reason, note: '' };
-                  app.write([{ kind: 'run.stopped', payload }]).catch(() => undefined); // shown by the fault screen
-                  close();
-                }}
-              >
-                {words.stopReasons[reason]}
-              </Button>
-            ))}
-          </div>
-          <div class="acts">
-            <Button onPress={close}>{say(shellWords).cancel}</Button>
-          </div>
-        </Dialog>
-      )}
+      {asking === 'stop' && <StopDialog run={run.run} line={line} onClose={close} />}
       {asking === 'many' && (
         <Dialog title={words.plusManyTitle} onClose={close}>
           <PinPad
@@ -139,7 +120,7 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
       )}
       {asking === 'end' && (
         <Dialog title={words.endTitle} onClose={close}>
-          <p>{words.endText(formatCount(run.done), formatCount(run.panelsWanted))}</p>
+          <p>{words.endText(formatCount(run.done), run.panelsWanted)}</p>
           <AskFeet
             testId="run-end-yes"
             onYes={() => {
@@ -154,5 +135,37 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
         </Dialog>
       )}
     </section>
+  );
+}
+
+/** Why the line stands, and since when where counts ceased before. One tap on a reason writes it. */
+function StopDialog(props: { readonly run: string; readonly line: string; readonly onClose: () => void }) {
+  const app = useApp();
+  const words = say(lineWords);
+  const { run, line, onClose } = props;
+  const stood = useStood(line);
+  return (
+    <Dialog title={words.stopTitle} onClose={onClose}>
+      <StoodChoice line={line} stood={stood} />
+      <div class="evenly">
+        {stopReasons.map((reason) => (
+          <Button
+            key={reason}
+            large
+            testId={`stop-${reason}`}
+            onPress={() => {
+              const payload = { run, line, reason, note: '', ...stood.fact };
+              app.write([{ kind: 'run.stopped', payload }]).catch(() => undefined); // shown by the fault screen
+              onClose();
+            }}
+          >
+            {words.stopReasons[reason]}
+          </Button>
+        ))}
+      </div>
+      <div class="acts">
+        <Button onPress={onClose}>{say(shellWords).cancel}</Button>
+      </div>
+    </Dialog>
   );
 }

@@ -11,6 +11,7 @@ import { Button } from '../../ui/Button.tsx';
 import { TapeStrip } from '../../ui/TapeStrip.tsx';
 import { lineWords } from '../../words/line.ts';
 import { formatCount, formatShare, formatSpan, formatTime, say } from '../../words/words.ts';
+import { type Beheld, sayMoment, sayStretch } from './moment.ts';
 
 /** Hours that the axis may show. */
 const HORIZONS = [1, 2, 4, 8] as const;
@@ -24,6 +25,8 @@ interface TimelineProps {
   /** Why warnings may not be taken note of; null where they may. */
   readonly refusal: string | null;
   readonly walks: WalkPlan | null;
+  /** What every moment hangs on, such as a pace that nobody counted; null where on nothing. */
+  readonly hold: string | null;
 }
 
 /** What the word for now and half a time of day need beside each other, px. */
@@ -36,7 +39,7 @@ export function axisTicks(fromMs: number, hours: number): readonly number[] {
   return [0, 1, 2, 3, 4].map((index) => first + index * stepMs).filter((ms) => ms < fromMs + hours * HOUR_MS);
 }
 
-export function Timeline({ outlook, slots, desk, watch, refusal, walks }: TimelineProps) {
+export function Timeline({ outlook, slots, desk, watch, refusal, walks, hold }: TimelineProps) {
   const app = useApp();
   const words = say(lineWords);
   const [hours, setHours] = useState<number>(2);
@@ -97,6 +100,7 @@ export function Timeline({ outlook, slots, desk, watch, refusal, walks }: Timeli
           desk={desk}
           watch={watch}
           refusal={refusal}
+          hold={hold}
         />
       ))}
     </div>
@@ -132,9 +136,10 @@ function SlotRow(props: {
   readonly desk: DeskRun;
   readonly watch: Watch;
   readonly refusal: string | null;
+  readonly hold: string | null;
 }) {
   const words = say(lineWords);
-  const { slot, geometry, band, desk, watch, refusal } = props;
+  const { slot, geometry, band, desk, watch, refusal, hold } = props;
   const { nowMs, zone, toX, width } = geometry;
   const { forecast, warning } = slot;
   const inSeconds = (forecast.runOutMs.expected - nowMs) / 1000;
@@ -181,12 +186,13 @@ function SlotRow(props: {
       <div class="due">
         <b>
           {level !== 'quiet' && <i>{words.levels[level]}</i>}
-          {inSeconds <= 0 ? words.overdue : words.inTime(formatSpan(inSeconds))}
+          {sayDue(inSeconds)}
         </b>
         <span>
-          {formatTime(forecast.runOutMs.expected, zone)} ·{' '}
-          {words.parts(formatCount(slot.estimate.parts ?? 0))} ± {formatCount(Math.max(1, slot.estimate.sd))}
+          {formatTime(forecast.runOutMs.expected, zone)} · {words.parts(Math.round(slot.estimate.parts ?? 0))}{' '}
+          ± {formatCount(Math.max(1, slot.estimate.sd))}
         </span>
+        {hold !== null && <small>{hold}</small>}
       </div>
       <div class="acts">
         {waits && (
@@ -207,13 +213,30 @@ function SlotRow(props: {
         </Button>
       </div>
       <p class="when">
-        {words.between(formatTime(forecast.runOutMs.early, zone), formatTime(forecast.runOutMs.late, zone))}
+        {sayStretch(words.between, [forecast.runOutMs.early, forecast.runOutMs.late], geometry)}
         {` · ${words.lossIs(formatShare(slot.loss.mean))}`}
         {slot.turn?.after != null && ` · ${words.feedsAfter(slot.turn.after)}`}
         {slot.turn?.backup != null && ` · ${words.backup(slot.turn.backup)}`}
-        {windowMs !== null &&
-          ` · ${windowMs.opens <= nowMs ? words.windowNow(formatTime(windowMs.closes, zone)) : words.window(formatTime(windowMs.opens, zone), formatTime(windowMs.closes, zone))}`}
+        {windowMs !== null && ` · ${sayWindow(windowMs, geometry)}`}
       </p>
     </div>
   );
+}
+
+/** How far away a run-out is; what passed more than a minute ago says so. */
+function sayDue(inSeconds: number): string {
+  const words = say(lineWords);
+  if (inSeconds > 0) return words.inTime(formatSpan(inSeconds));
+  return inSeconds > -60 ? words.overdue : words.ago(formatSpan(-inSeconds));
+}
+
+function sayWindow(
+  { opens, closes }: { readonly opens: number; readonly closes: number },
+  at: Beheld,
+): string {
+  const words = say(lineWords);
+  const until = sayMoment(closes, at);
+  if (closes < at.nowMs) return words.windowGone(until);
+  if (opens <= at.nowMs) return words.windowNow(until);
+  return sayStretch(words.window, [opens, closes], at);
 }

@@ -8,6 +8,7 @@ import { CURED, type PlannedMiss, type PlannedRound, type WalkPlan } from '../..
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
+import { type Beheld, sayMoment } from './moment.ts';
 
 /** Walks shown in full; the rest is a number. */
 const SHOWN = 3;
@@ -15,7 +16,13 @@ const SHOWN = 3;
 const SLOTS_SHOWN = 8;
 const CREWS = [1, 2, 3] as const;
 
-export function Walks({ outlook, walks }: { readonly outlook: Outlook; readonly walks: WalkPlan | null }) {
+export function Walks(props: {
+  readonly outlook: Outlook;
+  readonly walks: WalkPlan | null;
+  /** What every moment hangs on; null where on nothing. */
+  readonly hold: string | null;
+}) {
+  const { outlook, walks, hold } = props;
   const floor = useFloor();
   const words = say(lineWords);
   const zone = floor.lines.get(outlook.line)?.zone ?? 'UTC';
@@ -33,13 +40,15 @@ export function Walks({ outlook, walks }: { readonly outlook: Outlook; readonly 
         {rounds.slice(0, SHOWN).map((round, index) => (
           <Walk
             key={round.splices.map((splice) => splice.slot.slot).join()}
-            {...{ round, zone }}
+            {...{ round, zone, hold }}
             number={index + 1}
             person={operators > 1 ? round.operator + 1 : null}
           />
         ))}
       </ol>
-      {walks && walks.missed.length > 0 && <Misses missed={walks.missed} zone={zone} />}
+      {walks && walks.missed.length > 0 && (
+        <Misses missed={walks.missed} at={{ zone, nowMs: outlook.pace.nowMs }} hold={hold} />
+      )}
     </section>
   );
 }
@@ -76,6 +85,7 @@ function Walk(props: {
   readonly number: number;
   readonly person: number | null;
   readonly zone: string;
+  readonly hold: string | null;
 }) {
   const app = useApp();
   const words = say(lineWords);
@@ -91,6 +101,7 @@ function Walk(props: {
         <span class="soft">
           {person !== null && `${words.walkOf(person)} · `}
           {words.walkSplices(slots.length)}
+          {props.hold !== null && ` · ${props.hold}`}
         </span>
       </span>
       <span class="stops code" translate={false}>
@@ -101,19 +112,27 @@ function Walk(props: {
   );
 }
 
-function Misses({ missed, zone }: { readonly missed: readonly PlannedMiss[]; readonly zone: string }) {
+function Misses(props: {
+  readonly missed: readonly PlannedMiss[];
+  readonly at: Beheld;
+  readonly hold: string | null;
+}) {
+  const { missed, at, hold } = props;
   const words = say(lineWords);
   return (
     <div class="misses" data-testid="misses" role="status">
-      <h3>▲ {words.missTitle}</h3>
+      <h3>
+        ▲ {words.missTitle}
+        {hold !== null && ` ${hold}`}
+      </h3>
       {missed.slice(0, CURED).map((miss) => (
         <div class="listed" key={miss.slot.slot}>
           <b class="code">{miss.slot.slot}</b>
-          <span>{words.miss[miss.reason](formatTime(miss.byMs, zone))}</span>
+          <span>{words.miss[miss.reason](sayMoment(miss.byMs, at))}</span>
           <ul>
-            {miss.cures.map((cure, at) => (
+            {miss.cures.map((cure, index) => (
               <li key={cure.kind}>
-                {at === 0 ? <b>{cureText(cure, zone)}</b> : words.orCure(cureText(cure, zone))}
+                {index === 0 ? <b>{cureText(cure, at)}</b> : words.orCure(cureText(cure, at))}
               </li>
             ))}
             {miss.cures.length === 0 && <li>{words.noCure}</li>}
@@ -125,14 +144,14 @@ function Misses({ missed, zone }: { readonly missed: readonly PlannedMiss[]; rea
   );
 }
 
-function cureText(cure: Cure, zone: string): string {
+function cureText(cure: Cure, at: Beheld): string {
   const { cures } = say(lineWords);
   switch (cure.kind) {
     case 'cutEarly':
-      return cures.cutEarly(formatCount(cure.wastedParts), formatTime(cure.beginsMs, zone));
+      return cures.cutEarly(cure.wastedParts, sayMoment(cure.beginsMs, at));
     case 'secondPerson':
-      return cures.secondPerson(formatTime(cure.startMs, zone));
+      return cures.secondPerson(sayMoment(cure.startMs, at));
     case 'secondSlot':
-      return cures.secondSlot(formatTime(cure.byMs, zone));
+      return cures.secondSlot(sayMoment(cure.byMs, at));
   }
 }

@@ -1,5 +1,6 @@
 // What each product wants, newest revision first; a lead chooses what the line is made ready for.
 
+import { buildingOn } from '../../../../shared/setup/building.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { address, goTo } from '../../router.ts';
@@ -20,8 +21,9 @@ export function Setups() {
     .sort(
       (a, b) => a.product.localeCompare(b.product) || a.side.localeCompare(b.side) || b.takenMs - a.takenMs,
     );
+  const run = buildingOn(floor, line);
   const refusal = useRefusal('choose-setup');
-  const blocked = refusal ?? (floor.current.has(line ?? '') ? words.setups.runOpen : null);
+  const blocked = refusal ?? (run ? words.setups.runOpen : null);
   if (setups.length === 0 || line === null) {
     return (
       <div class="empty">
@@ -47,7 +49,9 @@ export function Setups() {
               </span>
             </span>
             {chosen ? (
-              <span class="chip go">✓ {words.setups.chosen}</span>
+              <span class="chip go">
+                ✓ {run?.setup === setup.setup ? words.setups.building : words.setups.chosen}
+              </span>
             ) : (
               <Button
                 disabledReason={blocked}

@@ -39,7 +39,7 @@ function told(counts: readonly [number | null, number]) {
 
 describe('slots in turn', () => {
   test('the second runs out after the first, and each says which comes before and after', () => {
-    const { outlook, nowMs } = told([202, 1000]);
+    const { outlook } = told([202, 1000]);
     const [first, second] = outlook.slots;
     expect([first?.slot, first?.turn]).toEqual([one, { after: null, backup: two }]);
     expect([second?.slot, second?.turn]).toEqual([two, { after: one, backup: null }]);
@@ -47,7 +47,9 @@ describe('slots in turn', () => {
       200, 1000,
     ]);
     // 200 parts are 100 panels; 1200 are 600.
-    const seconds = outlook.slots.map((slot) => (slot.forecast.runOutMs.expected - nowMs) / 1000);
+    // Reckoned from the last count on.
+    const fromMs = outlook.counting.lastMs;
+    const seconds = outlook.slots.map((slot) => (slot.forecast.runOutMs.expected - fromMs) / 1000);
     expect(seconds[0]).toBeCloseTo(100 * outlook.pace.panelSeconds, -2);
     expect(seconds[1]).toBeCloseTo(600 * outlook.pace.panelSeconds, -2);
   });

@@ -1,0 +1,183 @@
+// The line while nobody counts, and a tablet whose clock is set wrong. Time is moved by the page's clock, never waited for: what it shows
+// is read like a person reads it, by the clock and by how far away it is.
+
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { startBrowser } from './support/browser.ts';
+import { type RunningDemo, startDemo } from './support/demo.ts';
+import { endRun, goTo, keepRunning, openTablet, ownEntries, type Tablet } from './support/floor.ts';
+
+let demo: RunningDemo;
+let browser: Browser;
+
+beforeAll(async () => {
+  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await demo?.stop();
+});
+
+const minuteMs = 60_000;
+
+/** A tablet whose clock, and the time that passes on it, a test can move: `passed` moves both, `off` the clock alone. */
+async function withClock(work: (tablet: Tablet) => Promise<void>): Promise<void> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  await moveable(context);
+  const tablet = await openTablet(browser, demo.url, { context });
+  await work(tablet);
+  await tablet.putAway();
+  await context.close();
+}
+
+async function moveable(context: BrowserContext): Promise<void> {
+  await context.addInitScript(() => {
+    const read = (key: string) => Number(localStorage.getItem(key) ?? 0);
+    const wall = Date.now.bind(Date);
+    const elapsed = performance.now.bind(performance);
+    Date.now = () => wall() + read('test-passed') + read('test-off');
+    performance.now = () => elapsed() + read('test-passed');
+  });
+}
+
+/** Time goes by, or somebody sets the clock; the page looks again at once, as it does when it is turned to. */
+async function move(page: Page, key: 'test-passed' | 'test-off', ms: number): Promise<void> {
+  await page.evaluate(
+    ([name, by]) => {
+      localStorage.setItem(name, String(Number(localStorage.getItem(name) ?? 0) + by));
+      document.dispatchEvent(new Event('visibilitychange'));
+    },
+    [key, ms] as const,
+  );
+}
+
+/** The clock of the soonest row, such as 14:07, and how far away it says that is. */
+async function soonest(page: Page): Promise<{ slot: string; clock: string; away: string }> {
+  const row = page.locator('.slotrow').first();
+  await row.waitFor();
+  return {
+    slot: (await row.locator('.who b').textContent()) ?? '',
+    clock: /\d\d:\d\d/.exec((await row.locator('.due').textContent()) ?? '')?.[0] ?? '',
+    away: (await row.locator('.due b').textContent()) ?? '',
+  };
+}
+
+const quiet = (page: Page) => page.getByTestId('nobody-counts');
+
+describe('where nobody counts', () => {
+  it('says since when, goes on by the clock, marks its times, and comes back with the next count', async () => {
+    await withClock(async ({ page }) => {
+      await keepRunning(page);
+      await page.getByTestId('plus-one').click();
+      await quiet(page).waitFor({ state: 'detached' });
+      const before = await soonest(page);
+      await move(page, 'test-passed', 25 * minuteMs);
+      await quiet(page).waitFor();
+      expect(await quiet(page).textContent()).toMatch(/No panel counted since \d\d:\d\d, for 25 min/);
+      const row = page.getByTestId(`row-${before.slot}`);
+      expect(await row.locator('.due').textContent()).toContain(before.clock);
+      expect(await row.locator('.due').textContent()).toContain('if it kept its pace');
+      expect(await page.getByTestId('line-summary').textContent()).toMatch(
+        /\d\d:\d\d, in .*, if it kept its pace/,
+      );
+      for (const walk of await page.locator('.walks ol > li').allTextContents())
+        expect(walk).toContain('if it kept its pace');
+      // Warnings come all the same, and say what they rest on.
+      await page.getByTestId('warning').waitFor();
+      expect(await page.getByTestId('warning').textContent()).toContain('if it kept its pace');
+      await page.getByTestId('plus-one').click();
+      await quiet(page).waitFor({ state: 'detached' });
+      expect(await row.locator('.due').textContent()).not.toContain('if it kept its pace');
+    });
+  });
+
+  it('asks at a stop since when the line stands, takes the last panel, or now where a person says so', async () => {
+    await withClock(async ({ page }) => {
+      await keepRunning(page);
+      await page.getByTestId('plus-one').click();
+      await page.getByTestId('run-stop').click();
+      expect(await page.getByTestId('stood').count()).toBe(0);
+      await page.getByTestId('stop-jam').click();
+      await page.getByTestId('run-resume').click();
+      await page.getByTestId('plus-one').click();
+      const [counted] = (await ownEntries(page, 'panels.counted')).slice(-1);
+      await move(page, 'test-passed', 20 * minuteMs);
+      await quiet(page).waitFor();
+      await page.getByTestId('run-stop').click();
+      expect(await page.getByTestId('stood-last').textContent()).toMatch(
+        /^\d\d:\d\d, the last panel, \d\d min ago$/,
+      );
+      await page.getByTestId('stop-jam').click();
+      await expect
+        .poll(() => page.getByTestId('stopped').textContent())
+        .toMatch(/since \d\d:\d\d, for (19|20) min/);
+      await quiet(page).waitFor({ state: 'detached' });
+      const stopped = (await ownEntries(page, 'run.stopped')).at(-1);
+      const stoodAfterMs = Date.parse(String(stopped?.payload['stoodFrom'])) - (counted?.hlc.ms ?? 0);
+      // One cycle of the demo's line: it builds a panel in well under two minutes.
+      expect(stoodAfterMs).toBeGreaterThan(5000);
+      expect(stoodAfterMs).toBeLessThan(2 * minuteMs);
+
+      await page.getByTestId('run-resume').click();
+      await page.getByTestId('plus-one').click();
+      await move(page, 'test-passed', 20 * minuteMs);
+      await quiet(page).waitFor();
+      await page.getByTestId('run-stop').click();
+      await page.getByTestId('stood-now').click();
+      await page.getByTestId('stop-jam').click();
+      await expect.poll(() => page.getByTestId('stopped').textContent()).toMatch(/for \d+ s/);
+    });
+  });
+});
+
+it('says of one setup that it is being built while a run is open, and of none once it is ended', async () => {
+  const { page, putAway } = await openTablet(browser, demo.url, { hash: '#/plant/setups' });
+  const built = page.locator('.listed').filter({ hasText: 'being built' });
+  await built.waitFor();
+  await endRun(page);
+  await page.getByText('Nothing is being built').waitFor();
+  await page.goto(`${demo.url}#/plant/setups`);
+  await page.locator('.listed').filter({ hasText: 'chosen for this line' }).waitFor();
+  expect(await built.count()).toBe(0);
+  await putAway();
+});
+
+describe('a clock set wrong', () => {
+  it('back an hour is told, takes no warning away, and moves no time', async () => {
+    await withClock(async ({ page }) => {
+      await keepRunning(page);
+      await page.getByTestId('plus-one').click();
+      await move(page, 'test-passed', 30 * minuteMs);
+      await page.getByTestId('warning').waitFor();
+      const slot = await page.getByTestId('warning').locator('b').textContent();
+      const before = await soonest(page);
+      await move(page, 'test-off', -60 * minuteMs);
+      const told = page.getByTestId('clock-slip');
+      await told.waitFor();
+      expect(await told.textContent()).toMatch(
+        /This tablet’s clock went back 1 h 00 at \d\d:\d\d: set it right\./,
+      );
+      expect(await page.getByTestId('warning').locator('b').textContent()).toBe(slot);
+      expect((await soonest(page)).clock).toBe(before.clock);
+      // What is written says what the clock said, and comes after all that was known.
+      await page.getByTestId('plus-one').click();
+      await quiet(page).waitFor({ state: 'detached' });
+      await page.reload();
+      await told.waitFor();
+      expect(await told.textContent()).toContain('behind the newest entry');
+      await move(page, 'test-off', 60 * minuteMs);
+      await told.waitFor({ state: 'detached' });
+    });
+  });
+
+  it('ahead by hours is told, and a person may say that it is right', async () => {
+    await withClock(async ({ page }) => {
+      await goTo(page, 'line');
+      await move(page, 'test-off', 9 * 60 * minuteMs);
+      await page.getByTestId('clock-slip').waitFor();
+      expect(await page.getByTestId('clock-slip').textContent()).toContain('9 h 00');
+      await page.getByTestId('clock-right').click();
+      await page.getByTestId('clock-slip').waitFor({ state: 'detached' });
+    });
+  });
+});
