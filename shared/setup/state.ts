@@ -16,6 +16,8 @@ export interface Person {
   readonly role: Role;
   readonly badge: string;
   readonly pin: { readonly salt: string; readonly hash: string; readonly rounds: number } | null;
+  /** Set where the newest entry about this person would have left nobody who may add people: the removal or the lower role did not count. */
+  readonly stays?: 'removed' | 'role';
 }
 
 /** A tablet, and every life of its database that the log knows. */

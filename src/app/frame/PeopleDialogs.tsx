@@ -1,8 +1,10 @@
 // Dialogs in which a person is named: signing in, clearing a held reel, typing a quantity.
 
 import { useState } from 'preact/hooks';
+import { hasAdder } from '../../../shared/setup/may.ts';
 import type { Person } from '../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../app.ts';
+import { address } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { peopleWords } from '../words/people.ts';
@@ -16,6 +18,7 @@ import { reasonFacts } from './VerdictBand.tsx';
 /** Signs a person in: an operator by badge alone, everybody by name and PIN. */
 export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
   const app = useApp();
+  const floor = useFloor();
   const words = say(peopleWords);
   const shell = say(shellWords);
   const person = app.person.value;
@@ -47,6 +50,16 @@ export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
             onClose();
           }}
         />
+        {!hasAdder(floor.people.values()) && (
+          <a
+            class="button act large"
+            href={address('plant', 'people')}
+            data-testid="add-first"
+            onClick={onClose}
+          >
+            {words.addFirst}
+          </a>
+        )}
       </div>
       <div class="acts">
         <Button onPress={onClose}>{shell.close}</Button>

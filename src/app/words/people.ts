@@ -1,4 +1,4 @@
-import { area } from './words.ts';
+import { area, plural } from './words.ts';
 
 /** Signing in, PINs, clearing a held reel. */
 export const peopleWords = area({
@@ -7,7 +7,8 @@ export const peopleWords = area({
     pinTitle: (name: string) => `PIN of ${name}`,
     pinHelp: 'Four to eight digits.',
     pinWrong: 'That is not the PIN.',
-    pinLeft: (left: number) => `That is not the PIN. ${left} tries left.`,
+    pinLeft: (left: number) =>
+      plural(left, 'That is not the PIN. 1 try left.', `That is not the PIN. ${left} tries left.`),
     pinLocked: (minutes: number) => `Too many tries. Locked for ${minutes} min.`,
     pinUnsafe: 'A PIN can only be checked on a secure page. Open the app by its https address.',
     notSeenHere: (name: string) =>
@@ -17,7 +18,9 @@ export const peopleWords = area({
     asking: 'Checking…',
     enter: 'Enter',
     erase: 'Erase',
-    nobody: 'Nobody is known on this tablet yet. An engineer adds people under Plant.',
+    nobody: 'Nobody is known on this tablet yet. The first person is an engineer, who adds everybody else.',
+    addFirst: 'Add the first engineer',
+    badgeNeeded: (name: string) => `${name} has no PIN: scan the badge.`,
     scanBadge: 'Scan the badge',
     badgeHelp: 'With the scanner, or type what is printed under its code.',
     badgeUnknown: 'That badge is not known here.',
@@ -52,7 +55,8 @@ export const peopleWords = area({
     pinTitle: (name) => `PIN de ${name}`,
     pinHelp: 'De cuatro a ocho cifras.',
     pinWrong: 'Ese no es el PIN.',
-    pinLeft: (left) => `Ese no es el PIN. Quedan ${left} intentos.`,
+    pinLeft: (left) =>
+      plural(left, 'Ese no es el PIN. Queda 1 intento.', `Ese no es el PIN. Quedan ${left} intentos.`),
     pinLocked: (minutes) => `Demasiados intentos. Bloqueado ${minutes} min.`,
     pinUnsafe: 'Un PIN solo se comprueba en una página segura. Abra la aplicación por su dirección https.',
     notSeenHere: (name) =>
@@ -62,7 +66,10 @@ export const peopleWords = area({
     asking: 'Comprobando…',
     enter: 'Entrar',
     erase: 'Borrar',
-    nobody: 'Aún no se conoce a nadie en esta tableta. Un ingeniero añade personas en Planta.',
+    nobody:
+      'Aún no se conoce a nadie en esta tableta. La primera persona es un ingeniero, que añade a los demás.',
+    addFirst: 'Añadir al primer ingeniero',
+    badgeNeeded: (name) => `${name} no tiene PIN: escanee la tarjeta.`,
     scanBadge: 'Escanee la tarjeta',
     badgeHelp: 'Con el lector, o teclee lo impreso bajo el código.',
     badgeUnknown: 'Aquí no se conoce esa tarjeta.',

@@ -67,6 +67,28 @@ export const plantWords = area({
       pinWrong: 'Four to eight digits.',
       hasPin: 'has a PIN',
       noPin: 'no PIN',
+      editOf: (name: string) => `Change ${name}`,
+      removeOf: (name: string) => `Remove ${name}`,
+      firstTitle: 'The first person is an engineer',
+      firstHelp:
+        'Nobody who may add people is known yet. An engineer comes first, with a badge and a PIN, and adds everybody else.',
+      firstPin: 'Four to eight digits. You are asked for it in a moment.',
+      pinMissing: 'The first engineer needs a PIN.',
+      stays: {
+        removed: 'Was to be removed, but stays: nobody else could add people. Add a lead or engineer first.',
+        role: 'Was to get a lower role, but keeps this one: nobody else could add people. Add a lead or engineer first.',
+      },
+      savedNext: (name: string) => `${name} is on the list`,
+      aloneNext: 'You are the only one here yet',
+      nextHelp: 'Add the next person, or go on: people can be added at any time.',
+      addNext: 'Add the next person',
+      nextSheet: 'Bring a setup in',
+      nextLine: 'To the line',
+    },
+    gate: {
+      signIn: 'Sign in',
+      asWhom: 'Sign in with a badge or PIN that may do this.',
+      kept: 'What you had begun here is kept and comes back when you sign in.',
     },
     rules: {
       lead: 'Warn this long before a splice can begin',
@@ -199,6 +221,29 @@ export const plantWords = area({
       pinWrong: 'De cuatro a ocho cifras.',
       hasPin: 'con PIN',
       noPin: 'sin PIN',
+      editOf: (name) => `Cambiar a ${name}`,
+      removeOf: (name) => `Retirar a ${name}`,
+      firstTitle: 'La primera persona es un ingeniero',
+      firstHelp:
+        'Aún no se conoce a nadie que pueda añadir personas. Primero va un ingeniero, con tarjeta y PIN; él añade a los demás.',
+      firstPin: 'De cuatro a ocho cifras. Se le pedirá enseguida.',
+      pinMissing: 'El primer ingeniero necesita un PIN.',
+      stays: {
+        removed:
+          'Se iba a retirar, pero se queda: nadie más podría añadir personas. Añada antes un jefe o un ingeniero.',
+        role: 'Iba a bajar de función, pero conserva esta: nadie más podría añadir personas. Añada antes un jefe o un ingeniero.',
+      },
+      savedNext: (name) => `${name} ya está en la lista`,
+      aloneNext: 'De momento está usted a solas',
+      nextHelp: 'Añada a la siguiente persona o siga: se pueden añadir personas en cualquier momento.',
+      addNext: 'Añadir a la siguiente',
+      nextSheet: 'Traer un montaje',
+      nextLine: 'A la línea',
+    },
+    gate: {
+      signIn: 'Identificarse',
+      asWhom: 'Identifíquese con una tarjeta o un PIN que pueda hacer esto.',
+      kept: 'Lo que había empezado aquí se guarda y vuelve al identificarse.',
     },
     rules: {
       lead: 'Avisar con esta antelación a un empalme',
