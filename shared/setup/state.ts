@@ -5,7 +5,7 @@
 import type { LabelRule } from '../labels/rules.ts';
 import type { ClockReading } from '../log/entry.ts';
 import type { Airing } from './airing.ts';
-import type { ChecklistTemplate } from './checklist.ts';
+import type { ChecklistTemplate, Signature } from './checklist.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
 import type { CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
@@ -228,6 +228,8 @@ export interface StepAnswer {
   readonly atMs: number;
   /** The lead who let a mandatory step be skipped, and why; null where it was done. */
   readonly skipped: { readonly by: string; readonly reason: string } | null;
+  /** Signatures of different people; absent where the step has none. */
+  readonly signed?: readonly Signature[];
 }
 
 /** A checklist that was opened, with its answers. */

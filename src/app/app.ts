@@ -50,6 +50,8 @@ export interface App {
   readonly write: (wishes: readonly Wish[]) => Promise<readonly Entry[]>;
   /** How many tasks are open that an update or a reload would disturb. */
   readonly openTasks: Signal<number>;
+  /** Grows each time somebody is signed out because the tablet was left alone: who was made sure of before then is not any more. */
+  readonly lapses: Signal<number>;
   /** How sync stands; null before it was looked at. */
   readonly sync: Signal<SyncStatus | null>;
   /** The tie to the server; null until it is loaded, and on pages without a key. */

@@ -12,6 +12,7 @@ import { shellWords } from '../words/shell.ts';
 import { verdictWords } from '../words/verdict.ts';
 import { say } from '../words/words.ts';
 import { type Confirmed, ConfirmPerson } from './ConfirmPerson.tsx';
+import { useConfirmed } from './confirmed.ts';
 import { PinPad } from './PinPad.tsx';
 import { reasonFacts } from './VerdictBand.tsx';
 
@@ -97,7 +98,7 @@ export function ClearDialog({
   const words = say(peopleWords);
   const verdict = say(verdictWords);
   const shell = say(shellWords);
-  const [lead, setLead] = useState<{ person: Person; checked: Confirmed['checked'] } | null>(null);
+  const [lead, setLead] = useConfirmed();
   const [reason, setReason] = useState('');
   const hold = floor.holds.get(entry);
   if (!hold) return null;

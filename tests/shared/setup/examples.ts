@@ -133,6 +133,11 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   },
   'step.answered': { checklist: 'c', line: 'L1', step: 'rails', value: 120.5, unit: 'mm' },
   'step.skipped': { checklist: 'c', line: 'L1', step: 'rails', by: 'lea', reason: 'same width' },
+  'step.signed': {
+    ...{ checklist: 'c', line: 'L1', step: 'released', by: 'lea', role: 'lead' },
+    ...{ how: 'badge-and-pin', checked: 'server' },
+  },
+  'step.unsigned': { checklist: 'c', line: 'L1', step: 'released', by: 'lea', checked: 'tablet' },
   'step.reopened': { checklist: 'c', line: 'L1', step: 'rails', reason: 'slip' },
   'checklist.handed': { checklist: 'c', line: 'L1', to: 'bo' },
   'checklist.closed': { checklist: 'c', line: 'L1', done: 1, asked: 1, note: '' },
@@ -145,6 +150,10 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     lastPanel: null,
   },
   'changeover.released': { changeover: 'x', line: 'L1', by: 'lea', reason: 'first panel good' },
+  'changeover.left-open': {
+    ...{ changeover: 'x', line: 'L1', by: 'lea' },
+    left: [{ what: 'measured-wrong', slot: 'M1-F-001', part: 'R-100', reel: null, step: null }],
+  },
   'changeover.dropped': { changeover: 'x', line: 'L1', reason: 'job withdrawn' },
   'cart.filled': {
     ...{ cart: 'C1', line: 'L1', setup: 's', slot: 'M1-F-001', feeder: 'F-7', reel: 'K1', part: 'R-100' },

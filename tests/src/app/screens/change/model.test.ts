@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { shippedChecklists } from '../../../../../shared/changeover/checklist-shipped.ts';
+import { shippedBefore } from '../../../../../shared/changeover/checklist-shipped-before.ts';
 import type { PayloadOf } from '../../../../../shared/setup/kinds.ts';
 import type { Changeover, Setup } from '../../../../../shared/setup/state.ts';
 import {
@@ -124,7 +125,7 @@ describe('templateFor() and templateOf()', () => {
     const story = tellLoaded();
     const shipped = shippedChecklists.find((each) => each.purpose === 'changeover');
     if (!shipped) throw new Error('ships by construction');
-    expect(templateFor(story.floor(), 'changeover')?.version).toBe(1);
+    expect(templateFor(story.floor(), 'changeover')?.version).toBe(2);
     const changeover = tellBegan(story);
     story.tell('checklist.opened', {
       ...{ checklist: 'list-1', template: shipped.template, version: 1, line: 'L1', changeover: 'ch-1' },
@@ -133,7 +134,7 @@ describe('templateFor() and templateOf()', () => {
     const asked = standingOf(
       story.floor(),
       checklistOf(story.floor(), changeover) as never, // told just now
-      shipped,
+      shippedBefore[0] as never, // ships by construction
     ).asked;
     story.tell('checklist.template', {
       ...{ ...shipped, version: 2, title: { ...shipped.title } },
