@@ -282,6 +282,8 @@ export interface FloorState {
   readonly rules: Map<string, LineRules>;
   /** Line -> the highest temperature (°C) and relative humidity (%) of its floor, where somebody entered them. */
   readonly climates: Map<string, { readonly celsius: number; readonly humidity: number }>;
+  /** Line -> minutes without a touch after which whoever is signed in is signed out, where somebody set them. */
+  readonly idles: Map<string, number>;
   readonly feeders: Map<string, Feeder>;
   /** Rule -> the newest version of a site rule for labels that follow no standard. */
   readonly labelRules: Map<string, TaughtRule>;
@@ -336,6 +338,7 @@ export function emptyState(): FloorState {
     lines: new Map(),
     rules: new Map(),
     climates: new Map(),
+    idles: new Map(),
     feeders: new Map(),
     labelRules: new Map(),
     approvals: new Map(),

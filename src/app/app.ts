@@ -22,7 +22,7 @@ export interface Preferences {
   readonly theme: 'auto' | 'light' | 'dark';
   readonly camera: string | null;
   readonly sound: boolean;
-  /** Ended when? Then nobody is signed in after the next start. */
+  /** When they signed in, by the device's clock. */
   readonly signedInMs: number | null;
   /** How columns of sheets with these headers were mapped by hand: header line -> field -> column. */
   readonly sheetColumns: Readonly<Record<string, Readonly<Record<string, string>>>>;

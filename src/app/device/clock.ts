@@ -9,6 +9,9 @@ export interface Clock {
 /** The real clock. */
 export const deviceClock: Clock = { nowMs: () => Date.now() };
 
+/** A clock that only grows and cannot be set, ms since the page was opened; some tablets let it stand while they sleep. */
+export const steadyClock: Clock = { nowMs: () => performance.now() };
+
 /** A moment as ISO 8601 with the tablet's own offset, e.g. `2026-03-02T06:00:00.000+01:00`. */
 export function formatMoment(ms: number): string {
   const offset = -new Date(ms).getTimezoneOffset();

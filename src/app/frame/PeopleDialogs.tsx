@@ -4,6 +4,7 @@ import { useState } from 'preact/hooks';
 import { hasAdder } from '../../../shared/setup/may.ts';
 import type { Person } from '../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../app.ts';
+import { deviceClock } from '../device/clock.ts';
 import { address } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
@@ -78,7 +79,7 @@ export function signIn(
   app.preferences.value = {
     ...app.preferences.value,
     person: person.person,
-    signedInMs: app.clock.nowMs(),
+    signedInMs: deviceClock.nowMs(),
   };
   app
     .write([{ kind: 'person.signed-in', payload: { person: person.person, how, checked } }])

@@ -9,6 +9,7 @@ import { address, place, type ScreenName, screens } from '../router.ts';
 import { Icon, type IconName } from '../ui/Icon.tsx';
 import { shellWords } from '../words/shell.ts';
 import { formatCount, say } from '../words/words.ts';
+import { away } from './away.ts';
 import { lazy } from './lazy.tsx';
 import { Notices } from './Notices.tsx';
 import '../ui/shell.css';
@@ -21,6 +22,7 @@ const TypeDialog = lazy(() => import('./TypeDialog.tsx').then((module) => module
 const QuestionDialog = lazy(() => import('./QuestionDialog.tsx').then((module) => module.QuestionDialog));
 const SignInDialog = lazy(() => import('./PeopleDialogs.tsx').then((module) => module.SignInDialog));
 const ClearDialog = lazy(() => import('./PeopleDialogs.tsx').then((module) => module.ClearDialog));
+const AwayDialog = lazy(() => import('./AwayDialog.tsx').then((module) => module.AwayDialog));
 const QuantityDialog = lazy(() => import('./PeopleDialogs.tsx').then((module) => module.QuantityDialog));
 
 const icons: Readonly<Record<ScreenName, IconName>> = {
@@ -51,7 +53,15 @@ interface ShellProps {
 }
 
 /** Fetched once the first screen stands: a dialog that opens late would miss the badge that is scanned into it. */
-const preloaded = [VerdictBand, SignInDialog, ClearDialog, QuantityDialog, TypeDialog, QuestionDialog];
+const preloaded = [
+  AwayDialog,
+  VerdictBand,
+  SignInDialog,
+  ClearDialog,
+  QuantityDialog,
+  TypeDialog,
+  QuestionDialog,
+];
 
 export function Shell({ desk, counts, banner, status, children }: ShellProps) {
   const words = say(shellWords);
@@ -133,6 +143,7 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
         />
       )}
       {desk && <OpenQuestion desk={desk} />}
+      <Away />
     </div>
   );
 }
@@ -151,6 +162,11 @@ function ShownVerdictBand(props: {
 function OpenQuestion({ desk }: { readonly desk: DeskRun }) {
   const { question } = desk.desk.value;
   return question && <QuestionDialog desk={desk} question={question} />;
+}
+
+/** Last, so that it lies over whatever was left open. */
+function Away() {
+  return away.value && <AwayDialog person={away.value} />;
 }
 
 function TopBar({ status, onSignIn }: { readonly status: ComponentChildren; readonly onSignIn: () => void }) {

@@ -39,6 +39,12 @@ export const changeWords = area({
           `${part} on ${slot} reaches ${positions} positions past the end of its bank.`,
         ),
     },
+    byFeeder: (feeder: string, positions: number) =>
+      plural(
+        positions,
+        `Feeder ${feeder} is listed with 1 position.`,
+        `Feeder ${feeder} is listed with ${positions} positions.`,
+      ),
     moreFaults: (count: number) => plural(count, 'and 1 more', `and ${count} more`),
     twice: (part: string, slots: string) => `${part} is wanted on ${slots}: do not miss one.`,
     fromTo: (from: string, to: string) => `${from} → ${to}`,
@@ -116,6 +122,12 @@ export const changeWords = area({
           `${part} en ${slot} sobrepasa en ${positions} posiciones el final de su banco.`,
         ),
     },
+    byFeeder: (feeder, positions) =>
+      plural(
+        positions,
+        `El alimentador ${feeder} consta con 1 posición.`,
+        `El alimentador ${feeder} consta con ${positions} posiciones.`,
+      ),
     moreFaults: (count) => plural(count, 'y 1 más', `y ${count} más`),
     twice: (part, slots) => `${part} se pide en ${slots}: no olvide ninguna.`,
     fromTo: (from, to) => `${from} → ${to}`,

@@ -32,6 +32,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     breaks: [{ days: [1], from: '09:00', to: '09:15' }],
     comparison: { ignoreCase: true, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: ['-TR'] },
   },
+  'line.idle-ruled': { line: 'L1', minutes: 20 },
   'line.climate-ruled': { line: 'L1', celsius: 28, humidity: 65 },
   'line.crewed': { line: 'L1', operators: 2 },
   'feeder.known': { feeder: 'F-7', tapeWidthMm: 8, pitchesMm: [2, 4], positions: 1 },

@@ -164,8 +164,10 @@ function RoleField(props: {
     return (
       <div class="field whole">
         <span>{words.role}</span>
-        <p class="chip" data-testid="person-role">
-          <Icon name="check" size={18} /> {shell.roles[props.role]}
+        <p>
+          <span class="chip" data-testid="person-role">
+            <Icon name="check" size={18} /> {shell.roles[props.role]}
+          </span>
         </p>
       </div>
     );

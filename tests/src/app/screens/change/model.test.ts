@@ -10,6 +10,7 @@ import {
   templateFor,
   templateOf,
 } from '../../../../../src/app/screens/change/checklist-desk.ts';
+import { faultText } from '../../../../../src/app/screens/change/fault-text.ts';
 import { bankSizes, doneSlots, planChange } from '../../../../../src/app/screens/change/model.ts';
 import {
   beginStory,
@@ -117,6 +118,24 @@ describe('changeFacts()', () => {
 
   test('takes everything as changed where nothing was built before', () => {
     expect(changeFacts(tellLoaded().floor(), null, 'brook-top-a').stencilChanges).toBe(true);
+  });
+});
+
+describe('planChange() over a feeder whose record is too wide', () => {
+  test('names the feeder in the fault', () => {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { feeder: 'F-1' }));
+    story.tell('reel.verified', verified('M1-F-002', 'C-200', { feeder: 'F-2' }));
+    story.tell('feeder.known', { feeder: 'F-1', tapeWidthMm: 24, pitchesMm: [], positions: 3 });
+    const floor = story.floor();
+    const plan = planChange(floor, 'L1', floor.setups.get('brook-top-a') as Setup); // told by tellPlant
+    expect(plan.fits ? [] : plan.faults).toEqual([
+      expect.objectContaining({ code: 'overlap', feeder: { feeder: 'F-1', positions: 3 } }),
+    ]);
+    expect(plan.fits ? '' : plan.faults.map(faultText).join()).toContain(
+      'Feeder F-1 is listed with 3 positions.',
+    );
   });
 });
 
