@@ -40,6 +40,8 @@ export function StepCard(props: StepCardProps) {
   const { step, state, answer } = view;
   const isOpen = state === 'open' || state === 'short';
   const signed = answer?.signed ?? [];
+  const isGiven = step.kind === 'sign' || step.kind === 'known'; // neither is undone by a tap
+  const mayReopen = answer !== null && (answer.skipped !== null || !isGiven);
   const names = answer?.by
     .filter((who) => !signed.some(({ person }) => person === who))
     .map((who) => floor.people.get(who)?.name ?? who)
@@ -91,7 +93,7 @@ export function StepCard(props: StepCardProps) {
           isOpen && !locked && <Answer {...props} />
         )}
       </div>
-      {!locked && answer !== null && step.kind !== 'sign' && step.kind !== 'known' && (
+      {!locked && mayReopen && (
         <Button tone="quiet" onPress={props.onReopen}>
           {words.reopen}
         </Button>
