@@ -15,6 +15,7 @@ export function AwayDialog({ person }: { readonly person: Person }) {
   const app = useApp();
   const words = say(peopleWords);
   const closeAll = () => {
+    if (away.peek() === null) return; // this dialog is among those that are told to close
     away.value = null;
     for (const dialog of document.querySelectorAll('dialog[open]'))
       dialog.dispatchEvent(new Event('cancel', { cancelable: true }));

@@ -5,6 +5,7 @@ import { effect, signal } from '@preact/signals';
 import { signOutLimits } from '../../../shared/setup/sign-out.ts';
 import type { Person } from '../../../shared/setup/state.ts';
 import type { App } from '../app.ts';
+import { afterPaint } from '../device/after-paint.ts';
 import { deviceClock, steadyClock } from '../device/clock.ts';
 import { createPresence, type KeptPresence } from '../device/presence.ts';
 import { keep, readKept } from '../store/preferences.ts';
@@ -68,7 +69,11 @@ function signOutAway(
   app.preferences.value = { ...app.preferences.value, person: null, signedInMs: null };
   app.lapses.value += 1;
   app.write([{ kind: 'person.signed-out', payload: { person: person.person, why } }]).catch(() => undefined); // shown by the fault screen
-  if (isBusy) away.value = person;
+  // After what was open has asked for its own badge again: the newest taker of scans is the one on top.
+  if (isBusy)
+    afterPaint(() => {
+      away.value = person;
+    });
   const text = why === 'idle' ? words.leftAlone(person.name, minutes) : words.shiftOver(person.name);
   app.notice.value = { tone: 'plain', text };
 }
