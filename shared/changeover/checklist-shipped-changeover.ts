@@ -18,7 +18,7 @@ const release: Words = ['Release', 'Liberación'];
 /** From the last panel of one product to the release of the next. */
 export const changeoverChecklist: ChecklistTemplate = {
   template: 'changeover',
-  version: 1,
+  version: 2,
   purpose: 'changeover',
   title: { en: 'Changeover', es: 'Cambio de producto' },
   steps: [
@@ -80,7 +80,7 @@ export const changeoverChecklist: ChecklistTemplate = {
           'Escanee la plantilla siguiente: traída, revisión correcta, limpia, sin golpes.',
         ],
       ],
-      { condition: 'stencil-changes' },
+      { condition: 'stencil-changes', wants: 'stencil' },
     ),
     step(clearance, 'count-closed', [
       'note',
@@ -133,7 +133,7 @@ export const changeoverChecklist: ChecklistTemplate = {
       stencil,
       'stencil-in',
       ['scan', 'stopped', ['Scan the stencil in the printer.', 'Escanee la plantilla en la impresora.']],
-      { condition: 'stencil-changes', caution: hands },
+      { condition: 'stencil-changes', wants: 'stencil', caution: hands },
     ),
     step(
       stencil,
@@ -159,7 +159,7 @@ export const changeoverChecklist: ChecklistTemplate = {
           'Escanee el bote de pasta: aleación, lote y fecha correctos.',
         ],
       ],
-      { caution: paste },
+      { wants: 'paste', caution: paste },
     ),
     step(
       stencil,
@@ -178,14 +178,27 @@ export const changeoverChecklist: ChecklistTemplate = {
       feeders,
       'feeders-done',
       [
-        'tick',
+        'known',
         'stopped',
         [
-          'The change list is empty: every slot carries its verified reel.',
-          'La lista de cambios está vacía: cada posición lleva su bobina verificada.',
+          'The change list is empty: no feeder is left to take out, move or put in.',
+          'La lista de cambios está vacía: no queda alimentador por sacar, mover ni meter.',
         ],
       ],
-      { caution: hands },
+      { knows: 'moves', caution: hands },
+    ),
+    step(
+      feeders,
+      'slots-verified',
+      [
+        'known',
+        'stopped',
+        [
+          'Every slot carries its verified reel, and no reel waits for a lead.',
+          'Cada posición lleva su bobina verificada y ninguna espera a un jefe.',
+        ],
+      ],
+      { knows: 'slots' },
     ),
     step(
       feeders,
@@ -211,7 +224,7 @@ export const changeoverChecklist: ChecklistTemplate = {
           'Dos personas han comparado componentes parecidos y polaridades con el montaje.',
         ],
       ],
-      { signatures: 2 },
+      { roles: ['operator', 'operator'] },
     ),
     step(feeders, 'floor-life', [
       'tick',
@@ -290,18 +303,23 @@ export const changeoverChecklist: ChecklistTemplate = {
       'tick',
       'stopped',
       [
-        'First panel: every part there, polarity and pin 1 as in the drawing.',
-        'Primer panel: todo colocado, polaridad y patilla 1 según el plano.',
+        'First panel: every part is there and none is shifted.',
+        'Primer panel: están todos los componentes y ninguno desplazado.',
       ],
     ]),
-    step(first, 'first-measured', [
-      'tick',
-      'stopped',
+    step(
+      first,
+      'first-measured',
       [
-        'Critical parts measured and within tolerance.',
-        'Componentes críticos medidos y dentro de tolerancia.',
+        'known',
+        'stopped',
+        [
+          'First panel: critical parts measured within tolerance, polarities looked at and right.',
+          'Primer panel: componentes críticos medidos dentro de tolerancia, polaridades miradas y correctas.',
+        ],
       ],
-    ]),
+      { knows: 'first-panel' },
+    ),
     step(
       first,
       'first-picture',
@@ -312,7 +330,7 @@ export const changeoverChecklist: ChecklistTemplate = {
       release,
       'released',
       ['sign', 'stopped', ['Operator and lead release the run.', 'Operario y jefe liberan la tirada.']],
-      { signatures: 2 },
+      { roles: ['operator', 'lead'] },
     ),
   ],
 };

@@ -1,6 +1,14 @@
 // How the shipped templates are written down: a step with its texts, and the cautions that several steps share.
 
-import type { ChecklistStep, StepCondition, StepKind, StepTime } from '../setup/checklist.ts';
+import type {
+  ChecklistStep,
+  KnownFact,
+  ScanWant,
+  StepCondition,
+  StepKind,
+  StepTime,
+} from '../setup/checklist.ts';
+import type { Role } from '../setup/vocabulary.ts';
 
 /** A text in the languages that ship. */
 export type Words = readonly [en: string, es: string];
@@ -17,6 +25,10 @@ export interface Extra {
   readonly options?: readonly string[];
   readonly right?: readonly string[];
   readonly signatures?: number;
+  /** The least role of each who signs. */
+  readonly roles?: readonly Role[];
+  readonly wants?: ScanWant;
+  readonly knows?: KnownFact;
 }
 
 const texts = ([en, es]: Words) => ({ en, es });
@@ -43,7 +55,10 @@ export function step(
     expects: extra.expects ?? null,
     options: [...(extra.options ?? [])],
     right: [...(extra.right ?? [])],
-    signatures: extra.signatures ?? 1,
+    signatures: extra.roles?.length ?? extra.signatures ?? 1,
+    ...(extra.roles === undefined ? {} : { roles: [...extra.roles] }),
+    ...(extra.wants === undefined ? {} : { wants: extra.wants }),
+    ...(extra.knows === undefined ? {} : { knows: extra.knows }),
   };
 }
 

@@ -40,6 +40,8 @@ export const templateFaults = [
   'no-options',
   'right-not-listed',
   'no-unit',
+  'nothing-known',
+  'signatures-differ',
 ] as const;
 export type TemplateFault = { readonly code: (typeof templateFaults)[number]; readonly step: string | null };
 
@@ -57,6 +59,10 @@ export function checkTemplate(template: ChecklistTemplate): readonly TemplateFau
       add('limits-crossed');
     if (step.kind === 'measure' && (step.unit ?? '').trim() === '') add('no-unit');
     if (step.kind === 'choice' && step.options.length < 2) add('no-options');
+    if (step.kind === 'known' && (step.knows === undefined || template.purpose !== 'changeover'))
+      add('nothing-known');
+    if (step.kind === 'sign' && step.roles !== undefined && step.roles.length !== step.signatures)
+      add('signatures-differ');
     if (step.right.some((option) => !step.options.includes(option))) add('right-not-listed');
   }
   return faults;

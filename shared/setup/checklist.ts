@@ -2,13 +2,14 @@
 // the next version, so that what was ticked months ago can still be read as it was asked.
 
 import * as z from 'zod/mini';
+import { type Role, roles } from './vocabulary.ts';
 
 /** What a checklist is for. */
 export const checklistPurposes = ['changeover', 'splice', 'shift-start', 'other'] as const;
 export type ChecklistPurpose = (typeof checklistPurposes)[number];
 
 /** How a step is answered. */
-export const stepKinds = ['tick', 'measure', 'scan', 'choice', 'photo', 'note', 'sign'] as const;
+export const stepKinds = ['tick', 'measure', 'scan', 'choice', 'photo', 'note', 'sign', 'known'] as const;
 export type StepKind = (typeof stepKinds)[number];
 
 /**
@@ -27,6 +28,33 @@ export const stepConditions = [
   'program-changes',
 ] as const;
 export type StepCondition = (typeof stepConditions)[number];
+
+/**
+ * What a `scan` step asks for. `feeder`, `slot`, `reel`: one of this plant. The others are codes of the site's own, of which only that
+ * they are nothing else can be told.
+ */
+export const scanWants = ['stencil', 'paste', 'program', 'feeder', 'slot', 'reel', 'other'] as const;
+export type ScanWant = (typeof scanWants)[number];
+
+/** What a `known` step asks, which nobody ticks: no feeder left to handle, every slot with its verified reel, the first panel right. */
+export const knownFacts = ['moves', 'slots', 'first-panel'] as const;
+export type KnownFact = (typeof knownFacts)[number];
+
+/** What can still be open or wrong when a run is released. */
+export const openKinds = [
+  'misfit',
+  'move',
+  'slot-empty',
+  'slot-other',
+  'slot-held',
+  'measured-wrong',
+  'looked-wrong',
+  'cannot-tell',
+  'unchecked',
+  'step',
+  'no-checklist',
+] as const;
+export type OpenKind = (typeof openKinds)[number];
 
 const id = z.string().check(z.minLength(1), z.maxLength(64));
 const text = z.string().check(z.maxLength(500));
@@ -53,6 +81,12 @@ export const checklistStepSchema = z.strictObject({
   right: z.array(text),
   /** For `sign`: how many different people. */
   signatures: z.int().check(z.minimum(1), z.maximum(3)),
+  /** For `sign`: the least role of each of them; absent: people of any role. */
+  roles: z.optional(z.array(z.enum(roles)).check(z.minLength(1), z.maxLength(3))),
+  /** For `scan`: what kind of code is taken; absent: `other`. */
+  wants: z.optional(z.enum(scanWants)),
+  /** For `known`: what must be so. */
+  knows: z.optional(z.enum(knownFacts)),
 });
 export type ChecklistStep = Readonly<z.output<typeof checklistStepSchema>>;
 
@@ -63,4 +97,19 @@ export interface ChecklistTemplate {
   readonly purpose: ChecklistPurpose;
   readonly title: Readonly<Record<string, string>>;
   readonly steps: readonly ChecklistStep[];
+}
+
+/** One signature under a step, by a person who was made sure of by badge or PIN, on the server or by the tablet alone. */
+export interface Signature {
+  readonly person: string;
+  /** The role signed in. */
+  readonly role: Role;
+  readonly how: 'badge' | 'pin' | 'badge-and-pin';
+  readonly checked: 'tablet' | 'server';
+  readonly atMs: number;
+}
+
+/** The roles that sign a step, in the order in which it names them. */
+export function signingRoles(step: ChecklistStep): readonly Role[] {
+  return step.roles ?? Array.from({ length: step.signatures }, () => 'operator' as const);
 }

@@ -4,7 +4,7 @@
 import { entryId } from '../log/entry.ts';
 import { place } from './fold-material.ts';
 import type { FloorEntry } from './kinds.ts';
-import { type CartPlace, type Checklist, type FloorState, type StepAnswer, slotKey } from './state.ts';
+import { type CartPlace, type Checklist, type FloorState, slotKey } from './state.ts';
 
 /** Applies one entry to checklists, changeovers, carts and kept orders of jobs; other kinds change nothing. */
 export function foldChange(state: FloorState, entry: FloorEntry): void {
@@ -41,6 +41,12 @@ export function foldChange(state: FloorState, entry: FloorEntry): void {
     case 'step.skipped':
     case 'step.reopened':
       changeList(state, entry.payload.checklist, (list) => answerStep(list, entry));
+      return;
+    case 'step.signed':
+      changeList(state, entry.payload.checklist, (list) => signStep(list, entry));
+      return;
+    case 'step.unsigned':
+      unsignStep(state, entry);
       return;
     case 'changeover.began':
       if (state.changeovers.has(entry.payload.changeover)) return;
@@ -123,27 +129,68 @@ function answerStep(
 ): Checklist {
   const answers = new Map(list.answers);
   const { step } = entry.payload;
+  const there = answers.get(step);
+  const signed = there?.signed === undefined ? {} : { signed: there.signed };
   if (entry.kind === 'step.reopened') {
-    answers.delete(step);
+    // A signature is taken back by who gave it, and by nobody else.
+    if (there?.signed === undefined) answers.delete(step);
+    else answers.set(step, { ...there, skipped: null });
     return { ...list, answers };
   }
-  const there = answers.get(step);
   const signer = entry.who ?? '';
+  if (entry.kind === 'step.skipped') {
+    const { by, reason } = entry.payload;
+    answers.set(step, {
+      value: null,
+      by: [signer],
+      atMs: entry.hlc.ms,
+      skipped: { by, reason },
+      ...signed,
+    });
+    return { ...list, answers };
+  }
   const by =
     there && there.skipped === null && !there.by.includes(signer)
       ? [...there.by, signer]
       : (there?.by ?? [signer]);
-  const answer: StepAnswer =
-    entry.kind === 'step.skipped'
-      ? {
-          value: null,
-          by: [signer],
-          atMs: entry.hlc.ms,
-          skipped: { by: entry.payload.by, reason: entry.payload.reason },
-        }
-      : { value: entry.payload.value, by, atMs: entry.hlc.ms, skipped: null };
-  answers.set(step, answer);
+  answers.set(step, { value: entry.payload.value, by, atMs: entry.hlc.ms, skipped: null, ...signed });
   return { ...list, answers };
+}
+
+/** A second signature of one person under one step does not count. */
+function signStep(list: Checklist, entry: Extract<FloorEntry, { kind: 'step.signed' }>): Checklist {
+  const { step, by: person, role, how, checked } = entry.payload;
+  const there = list.answers.get(step);
+  const before = there?.signed ?? [];
+  if (before.some((each) => each.person === person)) return list;
+  const atMs = entry.hlc.ms;
+  const answers = new Map(list.answers).set(step, {
+    value: there?.value ?? null,
+    by: there?.skipped === null ? [...there.by, person] : [person],
+    atMs,
+    skipped: null,
+    signed: [...before, { person, role, how, checked, atMs }],
+  });
+  return { ...list, answers };
+}
+
+/** Takes a person's own signature away; a list that was closed with it is open again. After the release it stays. */
+function unsignStep(state: FloorState, entry: Extract<FloorEntry, { kind: 'step.unsigned' }>): void {
+  const { checklist, step, by } = entry.payload;
+  const list = state.checklists.get(checklist);
+  const there = list?.answers.get(step);
+  if (!list || !there?.signed?.some((each) => each.person === by)) return;
+  const changeover = list.changeover === null ? undefined : state.changeovers.get(list.changeover);
+  const isOver = changeover === undefined ? list.closedMs !== null : changeover.releasedMs !== null;
+  if (isOver) return;
+  const { signed, ...rest } = there;
+  const left = signed.filter((each) => each.person !== by);
+  const answers = new Map(list.answers);
+  const answer = { ...rest, by: rest.by.filter((each) => each !== by) };
+  if (left.length > 0) answers.set(step, { ...answer, signed: left });
+  else if (answer.by.length > 0 || answer.skipped !== null) answers.set(step, answer);
+  else answers.delete(step);
+  state.checklists.set(checklist, { ...list, answers, closedMs: null });
 }
 
 function endChange(state: FloorState, line: string, changeover: string): void {

@@ -71,6 +71,9 @@ function foldPlant(state: FloorState, entry: FloorEntry): void {
       state.climates.set(line, { celsius, humidity });
       return;
     }
+    case 'line.idle-ruled':
+      state.idles.set(entry.payload.line, entry.payload.minutes);
+      return;
     case 'line.crewed':
       state.crews.set(entry.payload.line, entry.payload.operators);
       return;

@@ -2,7 +2,8 @@
 // the order of jobs that a lead keeps.
 
 import * as z from 'zod/mini';
-import { checklistPurposes, checklistStepSchema } from './checklist.ts';
+import { checklistPurposes, checklistStepSchema, openKinds } from './checklist.ts';
+import { roles } from './vocabulary.ts';
 
 const id = z.string().check(z.minLength(1), z.maxLength(64));
 const short = z.string().check(z.maxLength(200));
@@ -42,6 +43,18 @@ export const changePayloadSchemas = {
     ...{ checklist: id, line: id, step: id, by: id, reason: short },
     checked: z.optional(checked),
   }),
+  /** A person signed a step, by badge or PIN, as somebody of this role. */
+  'step.signed': z.strictObject({
+    checklist: id,
+    line: id,
+    step: id,
+    by: id,
+    role: z.enum(roles),
+    how: z.enum(['badge', 'pin', 'badge-and-pin']),
+    checked,
+  }),
+  /** Who signed takes the own signature back; until the run is released. */
+  'step.unsigned': z.strictObject({ checklist: id, line: id, step: id, by: id, checked }),
   'step.reopened': z.strictObject({ checklist: id, line: id, step: id, reason: short }),
   'checklist.handed': z.strictObject({ checklist: id, line: id, to: id }),
   'checklist.closed': z.strictObject({ checklist: id, line: id, done: z.int(), asked: z.int(), note: short }),
@@ -57,6 +70,23 @@ export const changePayloadSchemas = {
   'changeover.released': z.strictObject({
     ...{ changeover: id, line: id, by: id, reason: short },
     checked: z.optional(checked),
+  }),
+  /** What was open or wrong when a lead released the run all the same. Beside the release, which older tablets must read. */
+  'changeover.left-open': z.strictObject({
+    changeover: id,
+    line: id,
+    by: id,
+    left: z
+      .array(
+        z.strictObject({
+          what: z.enum(openKinds),
+          slot: z.nullable(short),
+          part: z.nullable(short),
+          reel: z.nullable(id),
+          step: z.nullable(id),
+        }),
+      )
+      .check(z.minLength(1)),
   }),
   'changeover.dropped': z.strictObject({ changeover: id, line: id, reason: short }),
   /** A feeder made ready off the line for a slot: its reel was verified as for that slot. */

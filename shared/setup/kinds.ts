@@ -105,7 +105,11 @@ export const payloadSchemas = {
     how: z.enum(['badge', 'pin', 'badge-and-pin', 'name']),
     checked: z.enum(['tablet', 'server']),
   }),
-  'person.signed-out': z.strictObject({ person: id }),
+  'person.signed-out': z.strictObject({
+    person: id,
+    /** The tablet did it: nobody touched it for the line's minutes, or a shift has passed. Absent where the person did. */
+    why: z.optional(z.enum(['idle', 'shift'])),
+  }),
   'line.defined': z.strictObject({
     line: id,
     name: short,
@@ -313,6 +317,8 @@ export const payloadSchemas = {
     celsius: z.number().check(z.minimum(0), z.maximum(60)),
     humidity: z.number().check(z.minimum(0), z.maximum(100)),
   }),
+  /** Minutes without a touch after which whoever is signed in on a tablet of the line is signed out. */
+  'line.idle-ruled': z.strictObject({ line: id, minutes: z.int().check(z.minimum(1), z.maximum(1440)) }),
   /** How many people share the line's splices now. */
   'line.crewed': z.strictObject({ line: id, operators: z.int().check(z.minimum(1), z.maximum(6)) }),
   'sweep.started': z.strictObject({ line: id, sweep: id }),

@@ -45,3 +45,29 @@ export function mayDo(act: Act, person: Person | null, peopleKnown: boolean): Ma
   if (!person) return { may: false, why: 'nobody-signed-in', needs };
   return isAtLeast(person.role, needs) ? { may: true } : { may: false, why: 'role', needs };
 }
+
+/** True for somebody who may add and change people. */
+export function addsPeople(person: Pick<Person, 'role'>): boolean {
+  return isAtLeast(person.role, actRoles['manage-people']);
+}
+
+/** True where somebody of these may add people. */
+export function hasAdder(people: Iterable<Pick<Person, 'role'>>): boolean {
+  for (const person of people) if (addsPeople(person)) return true;
+  return false;
+}
+
+/** True for the one person who may add people where nobody else may: who must neither go nor step down. */
+export function isLastAdder(person: Person, people: Iterable<Person>): boolean {
+  if (!addsPeople(person)) return false;
+  for (const other of people) if (other.person !== person.person && addsPeople(other)) return false;
+  return true;
+}
+
+/**
+ * Says whether a person may add and change people. While the plant has nobody who may, everybody may: a plant of operators alone would
+ * otherwise stay as it is for ever.
+ */
+export function mayManagePeople(person: Person | null, people: Iterable<Person>): May {
+  return mayDo('manage-people', person, hasAdder(people));
+}

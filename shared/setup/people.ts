@@ -1,12 +1,26 @@
 // Who belongs to the plant, as the log says; also used by the server, which needs nothing else of the floor.
 
 import type { FloorEntry } from './kinds.ts';
+import { addsPeople, isLastAdder } from './may.ts';
 import type { Person } from './state.ts';
 
-/** Applies one entry to the people; other kinds change nothing. */
+/**
+ * Applies one entry to the people; other kinds change nothing. A plant that had somebody who may add people keeps one, in every history
+ * and every order of arrival: where the last such person would go or step down, the person stays in the old role, and `stays` says so.
+ * Refused: giving the role to somebody else instead, which nobody decided.
+ */
 export function foldPeople(people: Map<string, Person>, entry: FloorEntry): void {
-  if (entry.kind === 'person.added') people.set(entry.payload.person, { ...entry.payload });
-  else if (entry.kind === 'person.removed') people.delete(entry.payload.person);
+  if (entry.kind === 'person.added') {
+    const { payload } = entry;
+    const there = people.get(payload.person);
+    const stepsDown = there !== undefined && !addsPeople(payload) && isLastAdder(there, people.values());
+    people.set(payload.person, stepsDown ? { ...payload, role: there.role, stays: 'role' } : { ...payload });
+  } else if (entry.kind === 'person.removed') {
+    const there = people.get(entry.payload.person);
+    if (!there) return;
+    if (isLastAdder(there, people.values())) people.set(there.person, { ...there, stays: 'removed' });
+    else people.delete(there.person);
+  }
 }
 
 /** The person whose badge carries this text, null where nobody's does. */

@@ -5,7 +5,7 @@
 import type { LabelRule } from '../labels/rules.ts';
 import type { ClockReading } from '../log/entry.ts';
 import type { Airing } from './airing.ts';
-import type { ChecklistTemplate } from './checklist.ts';
+import type { ChecklistTemplate, Signature } from './checklist.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
@@ -16,6 +16,8 @@ export interface Person {
   readonly role: Role;
   readonly badge: string;
   readonly pin: { readonly salt: string; readonly hash: string; readonly rounds: number } | null;
+  /** Set where the newest entry about this person would have left nobody who may add people: the removal or the lower role did not count. */
+  readonly stays?: 'removed' | 'role';
 }
 
 /** A tablet, and every life of its database that the log knows. */
@@ -232,6 +234,8 @@ export interface StepAnswer {
   readonly atMs: number;
   /** The lead who let a mandatory step be skipped, and why; null where it was done. */
   readonly skipped: { readonly by: string; readonly reason: string } | null;
+  /** Signatures of different people; absent where the step has none. */
+  readonly signed?: readonly Signature[];
 }
 
 /** A checklist that was opened, with its answers. */
@@ -284,6 +288,8 @@ export interface FloorState {
   readonly rules: Map<string, LineRules>;
   /** Line -> the highest temperature (°C) and relative humidity (%) of its floor, where somebody entered them. */
   readonly climates: Map<string, { readonly celsius: number; readonly humidity: number }>;
+  /** Line -> minutes without a touch after which whoever is signed in is signed out, where somebody set them. */
+  readonly idles: Map<string, number>;
   readonly feeders: Map<string, Feeder>;
   /** Rule -> the newest version of a site rule for labels that follow no standard. */
   readonly labelRules: Map<string, TaughtRule>;
@@ -338,6 +344,7 @@ export function emptyState(): FloorState {
     lines: new Map(),
     rules: new Map(),
     climates: new Map(),
+    idles: new Map(),
     feeders: new Map(),
     labelRules: new Map(),
     approvals: new Map(),

@@ -22,7 +22,7 @@ export interface Preferences {
   readonly theme: 'auto' | 'light' | 'dark';
   readonly camera: string | null;
   readonly sound: boolean;
-  /** Ended when? Then nobody is signed in after the next start. */
+  /** When they signed in, by the device's clock. */
   readonly signedInMs: number | null;
   /** How columns of sheets with these headers were mapped by hand: header line -> field -> column. */
   readonly sheetColumns: Readonly<Record<string, Readonly<Record<string, string>>>>;
@@ -56,6 +56,8 @@ export interface App {
   readonly write: (wishes: readonly Wish[]) => Promise<readonly Entry[]>;
   /** How many tasks are open that an update or a reload would disturb. */
   readonly openTasks: Signal<number>;
+  /** Grows each time somebody is signed out because the tablet was left alone: who was made sure of before then is not any more. */
+  readonly lapses: Signal<number>;
   /** How sync stands; null before it was looked at. */
   readonly sync: Signal<SyncStatus | null>;
   /** The tie to the server; null until it is loaded, and on pages without a key. */

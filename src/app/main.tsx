@@ -96,6 +96,7 @@ async function start(): Promise<void> {
     }),
     write: (wishes) => store.append(wishes, app.person.value?.person ?? null),
     openTasks,
+    lapses: signal(0),
     sync: signal<SyncStatus | null>(null),
     connection: signal<Connection | null>(null),
     notice: signal<Notice | null>(null),

@@ -9,6 +9,7 @@ import { type Alarm, createAlarm } from './device/alarm.ts';
 import { later } from './device/later.ts';
 import { type Offline, startOffline } from './device/offline.ts';
 import { callForBlocked } from './frame/blocked-call.ts';
+import { startPresence } from './frame/away.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
@@ -63,6 +64,7 @@ export function startWork(app: App): Work {
       desk.desk.value = { ...desk.desk.value, told: { tell: 'half-label', text, codes: [] } };
     },
   });
+  startPresence(app).catch(() => undefined); // what it kept may be lost by its nature
   const isBusy: Signal<boolean> = signal(false);
   effect(() => {
     const { slot, reel, partial } = desk.desk.value;

@@ -183,7 +183,7 @@ describe('a changeover', () => {
     const { page } = tablet;
     await lastPanel(page);
     await page.getByTestId('release').click();
-    expect(await page.getByTestId('release-open').textContent()).toMatch(/feeder handlings.*checklist step/);
+    expect(await page.getByTestId('release-open').textContent()).toMatch(/still to handle.*never opened/);
     await scan(page, 'BADGE-3301');
     await pad(page, '3301');
     expect(await page.getByTestId('release-yes').getAttribute('aria-disabled')).toBe('true');
@@ -404,9 +404,9 @@ describe('a checklist template', () => {
     await text.fill('Lamp over the table is on.');
     await text.blur();
     await page.getByTestId('template-save').click();
-    await expect.poll(() => page.getByTestId('notice').textContent()).toContain('Version 2');
+    await expect.poll(() => page.getByTestId('notice').textContent()).toContain('Version 3');
     const [written] = await ownEntries(page, 'checklist.template');
-    expect(written?.payload).toMatchObject({ template: 'changeover', version: 2 });
+    expect(written?.payload).toMatchObject({ template: 'changeover', version: 3 });
     await goTo(page, 'change');
     await page.getByTestId('tab-checklist').click();
     await page.getByTestId('checklist').waitFor();

@@ -90,6 +90,42 @@ it('feeders are taken in from pasted rows, wrong rows are named, and one is with
   });
 });
 
+it('adding a feeder that is there says so, changing it names what no longer fits, and a loaded one is withdrawn knowingly', async () => {
+  await onTablet({ hash: '#/plant/parts/feeders' }, async ({ page }) => {
+    const entries = await readLog(page);
+    const loaded = entries.findLast(
+      ({ kind, payload }) => kind === 'reel.verified' && payload['slot'] === 'M1-F-001' && payload['feeder'],
+    );
+    const { feeder: id, reel } = loaded?.payload ?? {};
+    await page.getByTestId('feeder-add').click();
+    await scan(page, String(id));
+    const there = page.getByTestId('feeder-there');
+    expect(await there.textContent()).toContain(`${id} is on the list already: 8 mm tape`);
+    expect(await there.textContent()).toContain(`on M1-F-001 with ${reel}`);
+    await page.getByTestId('feeder-width').selectOption('24');
+    expect(await page.getByTestId('feeder-save').getAttribute('aria-disabled')).toBe('true');
+    await page.getByTestId('feeder-change-it').click();
+    await page.getByTestId('feeder-width').selectOption('24');
+    await page.getByTestId('feeder-positions').fill('');
+    const changes = page.getByTestId('feeder-changes');
+    expect(await changes.textContent()).toContain(`M1-F-001 wants 8 mm tape: feeder ${id} no longer fits`);
+    await page.getByRole('button', { name: 'Cancel' }).click();
+
+    await page.getByTestId('feeder-paste').click();
+    await page.getByTestId('feeder-rows').fill(`F-9010;8;4\n${id};24;4\n`);
+    expect(await page.getByTestId('feeder-changed').textContent()).toContain('no longer fits');
+    await page.getByTestId('feeder-take').click();
+    await expect.poll(async () => (await ownEntries(page, 'feeder.known')).length).toBe(1);
+    await page.getByRole('button', { name: 'Cancel' }).click();
+
+    await scan(page, String(id));
+    await page.getByTestId(`feeder-${id}`).getByRole('button', { name: 'Withdraw' }).click();
+    expect(await page.getByTestId('why-caution').textContent()).toContain(`on M1-F-001 with ${reel}`);
+    await page.getByRole('button', { name: 'Cancel' }).click();
+    expect(await ownEntries(page, 'feeder.withdrawn')).toEqual([]);
+  });
+});
+
 it('an operator may look but not change', async () => {
   await onTablet({ badge: 'BADGE-2201', hash: '#/plant/parts' }, async ({ page }) => {
     await expect.poll(() => page.getByTestId('approve-add').getAttribute('aria-disabled')).toBe('true');

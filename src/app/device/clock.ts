@@ -132,6 +132,8 @@ export function createSteadyClock(
     },
   };
 }
+/** A clock that only grows and cannot be set, ms since the page was opened; some tablets let it stand while they sleep. */
+export const elapsedClock: Clock = { nowMs: () => performance.now() };
 
 /** A moment as ISO 8601 with the tablet's own offset, e.g. `2026-03-02T06:00:00.000+01:00`. */
 export function formatMoment(ms: number): string {

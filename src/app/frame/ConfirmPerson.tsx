@@ -29,9 +29,14 @@ interface ConfirmPersonProps {
   readonly onConfirmed: (person: Person, confirmed: Confirmed) => void;
   /** True where a scanned badge is enough, as for an operator's sign-in. */
   readonly badgeSuffices: boolean;
+  /** True where a name picked from the list is enough for whoever has no PIN; a signature wants a badge or a PIN. */
+  readonly nameSuffices?: boolean;
+  /** Why this person cannot be the one; null where nothing stands against it. */
+  readonly objection?: (person: Person) => string | null;
 }
 
-export function ConfirmPerson({ needs, onConfirmed, badgeSuffices }: ConfirmPersonProps) {
+export function ConfirmPerson(props: ConfirmPersonProps) {
+  const { needs, onConfirmed, badgeSuffices, nameSuffices = true, objection } = props;
   const app = useApp();
   const floor = useFloor();
   const words = say(peopleWords);
@@ -45,10 +50,13 @@ export function ConfirmPerson({ needs, onConfirmed, badgeSuffices }: ConfirmPers
     .sort((a, b) => a.name.localeCompare(b.name));
 
   function choose(person: Person, byBadge: boolean): void {
-    setWrong(null);
-    if (badgeSuffices && (byBadge || person.pin === null))
+    const against = objection?.(person) ?? null;
+    setWrong(against);
+    if (against !== null) return;
+    if (badgeSuffices && (byBadge || (person.pin === null && nameSuffices)))
       onConfirmed(person, { how: byBadge ? 'badge' : 'name', checked: 'tablet', session: null });
-    else if (person.pin === null) setWrong(words.noPin(person.name));
+    else if (person.pin === null)
+      setWrong(badgeSuffices ? words.badgeNeeded(person.name) : words.noPin(person.name));
     else setChosen({ person, byBadge });
   }
 
@@ -145,6 +153,11 @@ export function ConfirmPerson({ needs, onConfirmed, badgeSuffices }: ConfirmPers
   return (
     <div class="stack">
       {people.length === 0 && <p>{words.nobody}</p>}
+      {wrong !== null && (
+        <p class="wrong" role="alert">
+          {wrong}
+        </p>
+      )}
       <div class="evenly">
         {people.map((person) => (
           <Button

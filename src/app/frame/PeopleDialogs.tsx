@@ -1,8 +1,11 @@
 // Dialogs in which a person is named: signing in, clearing a held reel, typing a quantity.
 
 import { useState } from 'preact/hooks';
+import { hasAdder } from '../../../shared/setup/may.ts';
 import type { Person } from '../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../app.ts';
+import { deviceClock } from '../device/clock.ts';
+import { address } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { peopleWords } from '../words/people.ts';
@@ -10,12 +13,14 @@ import { shellWords } from '../words/shell.ts';
 import { verdictWords } from '../words/verdict.ts';
 import { say } from '../words/words.ts';
 import { type Confirmed, ConfirmPerson } from './ConfirmPerson.tsx';
+import { useConfirmed } from './confirmed.ts';
 import { PinPad } from './PinPad.tsx';
 import { reasonFacts } from './reason-facts.ts';
 
 /** Signs a person in: an operator by badge alone, everybody by name and PIN. */
 export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
   const app = useApp();
+  const floor = useFloor();
   const words = say(peopleWords);
   const shell = say(shellWords);
   const person = app.person.value;
@@ -47,6 +52,16 @@ export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
             onClose();
           }}
         />
+        {!hasAdder(floor.people.values()) && (
+          <a
+            class="button act large"
+            href={address('plant', 'people')}
+            data-testid="add-first"
+            onClick={onClose}
+          >
+            {words.addFirst}
+          </a>
+        )}
       </div>
       <div class="acts">
         <Button onPress={onClose}>{shell.close}</Button>
@@ -64,7 +79,7 @@ export function signIn(
   app.preferences.value = {
     ...app.preferences.value,
     person: person.person,
-    signedInMs: app.clock.nowMs(),
+    signedInMs: deviceClock.nowMs(),
   };
   app
     .write([{ kind: 'person.signed-in', payload: { person: person.person, how, checked } }])
@@ -84,7 +99,7 @@ export function ClearDialog({
   const words = say(peopleWords);
   const verdict = say(verdictWords);
   const shell = say(shellWords);
-  const [lead, setLead] = useState<{ person: Person; checked: Confirmed['checked'] } | null>(null);
+  const [lead, setLead] = useConfirmed();
   const [reason, setReason] = useState('');
   const hold = floor.holds.get(entry);
   if (!hold) return null;

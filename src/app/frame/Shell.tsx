@@ -10,6 +10,7 @@ import { address, place, type ScreenName, screens } from '../router.ts';
 import { Icon, type IconName } from '../ui/Icon.tsx';
 import { shellWords } from '../words/shell.ts';
 import { formatCount, say } from '../words/words.ts';
+import { away } from './away.ts';
 import { lazy, lazyTask } from './lazy.tsx';
 import { Notices } from './Notices.tsx';
 import '../ui/shell.css';
@@ -22,6 +23,7 @@ const TypeDialog = lazy(() => import('./TypeDialog.tsx').then((module) => module
 const QuestionDialog = lazy(() => import('./QuestionDialog.tsx').then((module) => module.QuestionDialog));
 const SignInDialog = lazyTask(() => import('./PeopleDialogs.tsx').then((module) => module.SignInDialog));
 const ClearDialog = lazyTask(() => import('./PeopleDialogs.tsx').then((module) => module.ClearDialog));
+const AwayDialog = lazyTask(() => import('./AwayDialog.tsx').then((module) => module.AwayDialog));
 const QuantityDialog = lazyTask(() => import('./PeopleDialogs.tsx').then((module) => module.QuantityDialog));
 
 const icons: Readonly<Record<ScreenName, IconName>> = {
@@ -52,7 +54,15 @@ interface ShellProps {
 }
 
 /** Fetched once the first screen stands: a dialog that opens late would miss the badge that is scanned into it. */
-const preloaded = [VerdictBand, SignInDialog, ClearDialog, QuantityDialog, TypeDialog, QuestionDialog];
+const preloaded = [
+  AwayDialog,
+  VerdictBand,
+  SignInDialog,
+  ClearDialog,
+  QuantityDialog,
+  TypeDialog,
+  QuestionDialog,
+];
 
 export function Shell({ desk, counts, banner, status, children }: ShellProps) {
   const words = say(shellWords);
@@ -134,6 +144,7 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
         />
       )}
       {desk && <OpenQuestion desk={desk} />}
+      <Away />
     </div>
   );
 }
@@ -152,6 +163,11 @@ function ShownVerdictBand(props: {
 function OpenQuestion({ desk }: { readonly desk: DeskRun }) {
   const { question } = desk.desk.value;
   return question && <QuestionDialog desk={desk} question={question} />;
+}
+
+/** Last, so that it lies over whatever was left open. */
+function Away() {
+  return away.value && <AwayDialog person={away.value} />;
 }
 
 function TopBar({ status, onSignIn }: { readonly status: ComponentChildren; readonly onSignIn: () => void }) {

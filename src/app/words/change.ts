@@ -39,6 +39,12 @@ export const changeWords = area({
           `${part} on ${slot} reaches ${positions} positions past the end of its bank.`,
         ),
     },
+    byFeeder: (feeder: string, positions: number) =>
+      plural(
+        positions,
+        `Feeder ${feeder} is listed with 1 position.`,
+        `Feeder ${feeder} is listed with ${positions} positions.`,
+      ),
     moreFaults: (count: number) => plural(count, 'and 1 more', `and ${count} more`),
     twice: (part: string, slots: string) => `${part} is wanted on ${slots}: do not miss one.`,
     fromTo: (from: string, to: string) => `${from} → ${to}`,
@@ -75,13 +81,8 @@ export const changeWords = area({
     load: 'Load',
     release: 'Release the run',
     releaseTitle: 'Release the run',
-    releaseMissing: 'Still open:',
     releaseReason: 'Why release all the same?',
     released: 'Released. Start the run on the line screen.',
-    openSteps: (count: number) => plural(count, '1 checklist step', `${count} checklist steps`),
-    openHandlings: (count: number) => plural(count, '1 feeder handling', `${count} feeder handlings`),
-    openParts: (count: number) =>
-      plural(count, '1 critical part to measure', `${count} critical parts to measure`),
     caution:
       'Stop the machine and wait until nothing moves before you reach in. Blades cut. Local rules come first.',
   },
@@ -121,6 +122,12 @@ export const changeWords = area({
           `${part} en ${slot} sobrepasa en ${positions} posiciones el final de su banco.`,
         ),
     },
+    byFeeder: (feeder, positions) =>
+      plural(
+        positions,
+        `El alimentador ${feeder} consta con 1 posición.`,
+        `El alimentador ${feeder} consta con ${positions} posiciones.`,
+      ),
     moreFaults: (count) => plural(count, 'y 1 más', `y ${count} más`),
     twice: (part, slots) => `${part} se pide en ${slots}: no olvide ninguna.`,
     fromTo: (from, to) => `${from} → ${to}`,
@@ -157,13 +164,8 @@ export const changeWords = area({
     load: 'Cargar',
     release: 'Liberar la tirada',
     releaseTitle: 'Liberar la tirada',
-    releaseMissing: 'Sigue abierto:',
     releaseReason: '¿Por qué liberar de todos modos?',
     released: 'Liberada. Empiece la tirada en la pantalla de línea.',
-    openSteps: (count) => plural(count, '1 paso de la lista', `${count} pasos de la lista`),
-    openHandlings: (count) => plural(count, '1 manejo de alimentador', `${count} manejos de alimentador`),
-    openParts: (count) =>
-      plural(count, '1 componente crítico por medir', `${count} componentes críticos por medir`),
     caution:
       'Pare la máquina y espere a que nada se mueva antes de meter la mano. Las cuchillas cortan. Las reglas locales van primero.',
   },

@@ -50,7 +50,25 @@ export const partsWords = area({
       pitch: (pitches: string) => `pitch ${pitches} mm`,
       tape: (width: string) => `${width} mm tape`,
       takes: (positions: number) => plural(positions, '1 position', `${positions} positions`),
-      isOn: (slot: string) => `on ${slot}`,
+      loadedOn: (slot: string, reel: string) => `on ${slot} with ${reel}`,
+      readyOn: (cart: string, slot: string, reel: string) => `on cart ${cart} for ${slot} with ${reel}`,
+      isThere: 'This feeder is on the list already',
+      thereIs: (feeder: string) => `${feeder} is on the list already:`,
+      changeIt: 'Change this feeder',
+      changeTitle: (feeder: string) => `Change feeder ${feeder}`,
+      changing: (feeder: string) => `Feeder ${feeder} is being changed. Save or cancel, then scan the next.`,
+      saveChange: 'Save the change',
+      was: (was: string) => `Now on the list: ${was}`,
+      wantsWidth: (slot: string, width: string, feeder: string) =>
+        `${slot} wants ${width} mm tape: feeder ${feeder} no longer fits there. Take it off first.`,
+      reachesInto: (feeder: string, slots: string) =>
+        `Feeder ${feeder} would reach into the place of ${slots}: no product would fit the line. Take it off first.`,
+      noLongerFits: 'no longer fits where it is',
+      takeChanged: (count: number) =>
+        plural(count, 'Change 1 feeder of the list', `Change ${count} feeders of the list`),
+      changedNow: (count: number) => plural(count, '1 feeder changed.', `${count} feeders changed.`),
+      withdrawLoaded: (feeder: string, where: string) =>
+        `Feeder ${feeder} is ${where}. It stays loaded, but the next load there asks for a listed feeder. Best take it off first.`,
       none: 'No feeder is on the list yet.',
       noneHelp: 'With a list, a load also checks that the feeder fits the tape.',
       noMatch: (text: string) => `No feeder matches “${text}”.`,
@@ -144,7 +162,25 @@ export const partsWords = area({
       pitch: (pitches) => `paso ${pitches} mm`,
       tape: (width) => `cinta de ${width} mm`,
       takes: (positions) => plural(positions, '1 posición', `${positions} posiciones`),
-      isOn: (slot) => `en ${slot}`,
+      loadedOn: (slot, reel) => `en ${slot} con ${reel}`,
+      readyOn: (cart, slot, reel) => `en el carro ${cart} para ${slot} con ${reel}`,
+      isThere: 'Este alimentador ya está en la lista',
+      thereIs: (feeder) => `${feeder} ya está en la lista:`,
+      changeIt: 'Cambiar este alimentador',
+      changeTitle: (feeder) => `Cambiar el alimentador ${feeder}`,
+      changing: (feeder) => `Se está cambiando ${feeder}. Guarde o cancele y escanee el siguiente.`,
+      saveChange: 'Guardar el cambio',
+      was: (was) => `Ahora en la lista: ${was}`,
+      wantsWidth: (slot, width, feeder) =>
+        `${slot} pide cinta de ${width} mm: el alimentador ${feeder} ya no sirve ahí. Retírelo antes.`,
+      reachesInto: (feeder, slots) =>
+        `El alimentador ${feeder} invadiría el sitio de ${slots}: ningún producto cabría en la línea. Retírelo antes.`,
+      noLongerFits: 'ya no sirve donde está',
+      takeChanged: (count) =>
+        plural(count, 'Cambiar 1 alimentador de la lista', `Cambiar ${count} alimentadores de la lista`),
+      changedNow: (count) => plural(count, '1 alimentador cambiado.', `${count} alimentadores cambiados.`),
+      withdrawLoaded: (feeder, where) =>
+        `El alimentador ${feeder} está ${where}. Sigue cargado, pero la próxima carga ahí pedirá uno de la lista. Mejor retírelo antes.`,
       none: 'Aún no hay ningún alimentador en la lista.',
       noneHelp: 'Con una lista, al cargar se comprueba también que el alimentador sirve para la cinta.',
       noMatch: (text) => `Ningún alimentador coincide con «${text}».`,

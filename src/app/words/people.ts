@@ -17,7 +17,20 @@ export const peopleWords = area({
     asking: 'Checking…',
     enter: 'Enter',
     erase: 'Erase',
-    nobody: 'Nobody is known on this tablet yet. An engineer adds people under Plant.',
+    nobody: 'Nobody is known on this tablet yet. The first person is an engineer, who adds everybody else.',
+    addFirst: 'Add the first engineer',
+    leftAlone: (name: string, minutes: number) =>
+      plural(
+        minutes,
+        `${name} was signed out: 1 minute without a touch. What is in hand stays.`,
+        `${name} was signed out: ${minutes} minutes without a touch. What is in hand stays.`,
+      ),
+    shiftOver: (name: string) => `${name} was signed out: a shift has passed. What is in hand stays.`,
+    awayTitle: (name: string) => `${name} was signed out`,
+    awayHelp: (name: string) =>
+      `What is open here is kept. ${name} signs in to go on with it; for anybody else it is closed.`,
+    awayClose: 'Close what is open',
+    badgeNeeded: (name: string) => `${name} has no PIN: scan the badge.`,
     scanBadge: 'Scan the badge',
     badgeHelp: 'With the scanner, or type what is printed under its code.',
     badgeUnknown: 'That badge is not known here.',
@@ -62,7 +75,21 @@ export const peopleWords = area({
     asking: 'Comprobando…',
     enter: 'Entrar',
     erase: 'Borrar',
-    nobody: 'Aún no se conoce a nadie en esta tableta. Un ingeniero añade personas en Planta.',
+    nobody:
+      'Aún no se conoce a nadie en esta tableta. La primera persona es un ingeniero, que añade a los demás.',
+    addFirst: 'Añadir al primer ingeniero',
+    leftAlone: (name, minutes) =>
+      plural(
+        minutes,
+        `Se cerró la sesión de ${name}: 1 minuto sin tocar. Lo que está en curso sigue.`,
+        `Se cerró la sesión de ${name}: ${minutes} minutos sin tocar. Lo que está en curso sigue.`,
+      ),
+    shiftOver: (name) => `Se cerró la sesión de ${name}: ha pasado un turno. Lo que está en curso sigue.`,
+    awayTitle: (name) => `Se cerró la sesión de ${name}`,
+    awayHelp: (name) =>
+      `Lo abierto aquí se conserva. ${name} se identifica para seguir; para los demás se cierra.`,
+    awayClose: 'Cerrar lo abierto',
+    badgeNeeded: (name) => `${name} no tiene PIN: escanee la tarjeta.`,
     scanBadge: 'Escanee la tarjeta',
     badgeHelp: 'Con el lector, o teclee lo impreso bajo el código.',
     badgeUnknown: 'Aquí no se conoce esa tarjeta.',

@@ -68,6 +68,28 @@ export const plantWords = area({
       pinWrong: 'Four to eight digits.',
       hasPin: 'has a PIN',
       noPin: 'no PIN',
+      editOf: (name: string) => `Change ${name}`,
+      removeOf: (name: string) => `Remove ${name}`,
+      firstTitle: 'The first person is an engineer',
+      firstHelp:
+        'Nobody who may add people is known yet. An engineer comes first, with a badge and a PIN, and adds everybody else.',
+      firstPin: 'Four to eight digits. You are asked for it in a moment.',
+      pinMissing: 'The first engineer needs a PIN.',
+      stays: {
+        removed: 'Was to be removed, but stays: nobody else could add people. Add a lead or engineer first.',
+        role: 'Was to get a lower role, but keeps this one: nobody else could add people. Add a lead or engineer first.',
+      },
+      savedNext: (name: string) => `${name} is on the list`,
+      aloneNext: 'You are the only one here yet',
+      nextHelp: 'Add the next person, or go on: people can be added at any time.',
+      addNext: 'Add the next person',
+      nextSheet: 'Bring a setup in',
+      nextLine: 'To the line',
+    },
+    gate: {
+      signIn: 'Sign in',
+      asWhom: 'Sign in with a badge or PIN that may do this.',
+      kept: 'What you had begun here is kept and comes back when you sign in.',
     },
     rules: {
       lead: 'Warn this long before a splice can begin',
@@ -89,6 +111,11 @@ export const plantWords = area({
         'The floor life of moisture-sensitive reels is reckoned for it. 30 °C and 60 % until you enter your own.',
       climateBeyond:
         'The floor-life table ends at 35 °C and 90 %. Beyond it, its worst row counts for all reels: ask the process engineer.',
+      idle: 'Sign people out after',
+      idleUnit: 'min without a touch',
+      idleHelp: (most: number) =>
+        `From 1 to ${most}, the longest shift. After a shift everybody signs in again. What is in hand stays.`,
+      wrongIdle: (most: number) => `Signing out: enter whole minutes from 1 to ${most}, then save again.`,
       shifts: 'Shifts',
       breaks: 'Breaks',
       from: 'from',
@@ -201,6 +228,29 @@ export const plantWords = area({
       pinWrong: 'De cuatro a ocho cifras.',
       hasPin: 'con PIN',
       noPin: 'sin PIN',
+      editOf: (name) => `Cambiar a ${name}`,
+      removeOf: (name) => `Retirar a ${name}`,
+      firstTitle: 'La primera persona es un ingeniero',
+      firstHelp:
+        'Aún no se conoce a nadie que pueda añadir personas. Primero va un ingeniero, con tarjeta y PIN; él añade a los demás.',
+      firstPin: 'De cuatro a ocho cifras. Se le pedirá enseguida.',
+      pinMissing: 'El primer ingeniero necesita un PIN.',
+      stays: {
+        removed:
+          'Se iba a retirar, pero se queda: nadie más podría añadir personas. Añada antes un jefe o un ingeniero.',
+        role: 'Iba a bajar de función, pero conserva esta: nadie más podría añadir personas. Añada antes un jefe o un ingeniero.',
+      },
+      savedNext: (name) => `${name} ya está en la lista`,
+      aloneNext: 'De momento está usted a solas',
+      nextHelp: 'Añada a la siguiente persona o siga: se pueden añadir personas en cualquier momento.',
+      addNext: 'Añadir a la siguiente',
+      nextSheet: 'Traer un montaje',
+      nextLine: 'A la línea',
+    },
+    gate: {
+      signIn: 'Identificarse',
+      asWhom: 'Identifíquese con una tarjeta o un PIN que pueda hacer esto.',
+      kept: 'Lo que había empezado aquí se guarda y vuelve al identificarse.',
     },
     rules: {
       lead: 'Avisar con esta antelación a un empalme',
@@ -221,6 +271,11 @@ export const plantWords = area({
         'Para ello se calcula la vida en planta de las bobinas sensibles a la humedad. 30 °C y 60 % mientras no ponga los suyos.',
       climateBeyond:
         'La tabla de vida en planta acaba en 35 °C y 90 %. Más allá cuenta su peor fila para todas las bobinas: pregunte al ingeniero de proceso.',
+      idle: 'Cerrar la sesión tras',
+      idleUnit: 'min sin tocar',
+      idleHelp: (most) =>
+        `De 1 a ${most}, el turno más largo. Tras un turno todos se identifican otra vez. Lo que está en curso sigue.`,
+      wrongIdle: (most) => `Cierre de sesión: ponga minutos enteros de 1 a ${most} y guarde otra vez.`,
       shifts: 'Turnos',
       breaks: 'Descansos',
       from: 'de',

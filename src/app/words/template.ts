@@ -4,11 +4,11 @@ import { area, plural } from './words.ts';
 
 const kindsEn: Readonly<Record<StepKind, string>> = {
   ...{ tick: 'tick', measure: 'measured value', scan: 'scan', choice: 'choice', photo: 'picture' },
-  ...{ note: 'note', sign: 'signature' },
+  ...{ note: 'note', sign: 'signature', known: 'known by itself' },
 };
 const kindsEs: Readonly<Record<StepKind, string>> = {
   ...{ tick: 'marca', measure: 'valor medido', scan: 'escaneo', choice: 'opción', photo: 'foto' },
-  ...{ note: 'nota', sign: 'firma' },
+  ...{ note: 'nota', sign: 'firma', known: 'se sabe por sí' },
 };
 const conditionsEn: Readonly<Record<StepCondition, string>> = {
   always: 'always',
@@ -32,6 +32,8 @@ const faultsEn: Readonly<Record<TemplateFault['code'], string>> = {
   'no-options': 'A choice needs two options or more.',
   'right-not-listed': 'A right answer is not among the options.',
   'no-unit': 'A measured value needs a unit.',
+  'nothing-known': 'Say what must be so. Only a changeover’s checklist can ask for it.',
+  'signatures-differ': 'Every signature needs a role.',
 };
 const faultsEs: Readonly<Record<TemplateFault['code'], string>> = {
   'no-steps': 'La lista no tiene pasos.',
@@ -41,6 +43,8 @@ const faultsEs: Readonly<Record<TemplateFault['code'], string>> = {
   'no-options': 'Una opción necesita dos o más posibilidades.',
   'right-not-listed': 'Una respuesta correcta no está entre las posibilidades.',
   'no-unit': 'Un valor medido necesita unidad.',
+  'nothing-known': 'Diga qué debe cumplirse. Solo la lista de un cambio puede pedirlo.',
+  'signatures-differ': 'Cada firma necesita una función.',
 };
 
 /** Editing checklists. */
@@ -69,7 +73,24 @@ export const templateWords = area({
     expects: 'Text that the scan must give',
     options: 'Options, parted by commas',
     right: 'Right answers, parted by commas',
-    signatures: 'Different people who sign',
+    signature: (number: number) => `Signature ${number}`,
+    noSignature: 'none',
+    wants: 'What is scanned',
+    wantNames: {
+      stencil: 'a stencil',
+      paste: 'a paste jar',
+      program: 'a program',
+      feeder: 'a feeder of this plant',
+      slot: 'a slot of this line',
+      reel: 'a reel of this plant',
+      other: 'another code of the site',
+    },
+    knows: 'What must be so',
+    factNames: {
+      moves: 'no feeder is left to handle',
+      slots: 'every slot carries its verified reel',
+      'first-panel': 'the first panel is checked and right',
+    },
     up: 'Earlier',
     down: 'Later',
     remove: 'Remove',
@@ -103,7 +124,24 @@ export const templateWords = area({
     expects: 'Texto que debe dar el escaneo',
     options: 'Opciones, separadas por comas',
     right: 'Respuestas correctas, separadas por comas',
-    signatures: 'Personas distintas que firman',
+    signature: (number) => `Firma ${number}`,
+    noSignature: 'ninguna',
+    wants: 'Qué se escanea',
+    wantNames: {
+      stencil: 'una plantilla',
+      paste: 'un bote de pasta',
+      program: 'un programa',
+      feeder: 'un alimentador de esta planta',
+      slot: 'una posición de esta línea',
+      reel: 'una bobina de esta planta',
+      other: 'otro código propio',
+    },
+    knows: 'Qué debe cumplirse',
+    factNames: {
+      moves: 'no queda alimentador por mover',
+      slots: 'cada posición lleva su bobina verificada',
+      'first-panel': 'el primer panel está comprobado y bien',
+    },
     up: 'Antes',
     down: 'Después',
     remove: 'Quitar',

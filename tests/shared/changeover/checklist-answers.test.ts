@@ -1,13 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { answerFits, viewChecklist } from '../../../shared/changeover/checklist-answers.ts';
+import { answerFits, signaturesLeft, viewChecklist } from '../../../shared/changeover/checklist-answers.ts';
 import type { ChecklistStep, ChecklistTemplate } from '../../../shared/setup/checklist.ts';
 import type { StepAnswer } from '../../../shared/setup/state.ts';
+import type { Role } from '../../../shared/setup/vocabulary.ts';
 import { makeStep } from './checklist-step.ts';
 
 const answered = (value: StepAnswer['value'], by: readonly string[] = ['ana']): StepAnswer => ({
   ...{ value, by, atMs: 0, skipped: null },
 });
+const signed = (...by: readonly (readonly [person: string, role: Role])[]): StepAnswer => ({
+  ...answered(
+    null,
+    by.map(([person]) => person),
+  ),
+  signed: by.map(([person, role]) => ({ person, role, how: 'pin', checked: 'tablet', atMs: 0 })),
+});
+const twoRoles: Partial<ChecklistStep> = { kind: 'sign', signatures: 2, roles: ['operator', 'lead'] };
 const limits = { kind: 'measure', least: 2, most: 3, unit: 'mm' } as const;
 const choice = { kind: 'choice' as const, options: ['yes', 'no'] };
 
@@ -32,6 +41,10 @@ describe('answerFits()', () => {
     ['one of two signatures', { kind: 'sign', signatures: 2 }, answered('s', ['ana']), false],
     ['two signatures of one person', { kind: 'sign', signatures: 2 }, answered('s', ['ana', 'ana']), false],
     ['two signatures', { kind: 'sign', signatures: 2 }, answered('s', ['ana', 'bea']), true],
+    ['an operator for a lead', twoRoles, signed(['ana', 'operator'], ['bea', 'operator']), false],
+    ['the two roles', twoRoles, signed(['lea', 'lead'], ['ana', 'operator']), true],
+    ['taps where roles are asked', twoRoles, answered('signed', ['ana', 'bea']), false],
+    ['what is known', { kind: 'known', knows: 'moves' }, answered('done'), false],
   ])('judges %s', (_, asked, answer, fits) => {
     expect(answerFits(makeStep('a', asked), answer)).toBe(fits);
   });
@@ -95,5 +108,50 @@ describe('viewChecklist()', () => {
         expect(view.canClose).toBe(view.missing.length === 0);
       }),
     );
+  });
+});
+
+describe('signaturesLeft()', () => {
+  test('names the roles that are missing', () => {
+    const step = makeStep('a', twoRoles);
+    expect(signaturesLeft(step, null)).toEqual(['operator', 'lead']);
+    expect(signaturesLeft(step, signed(['lea', 'lead']))).toEqual(['operator']);
+    expect(signaturesLeft(step, signed(['ana', 'operator'], ['bea', 'operator']))).toEqual(['lead']);
+    expect(
+      signaturesLeft(makeStep('a', { kind: 'sign', signatures: 2 }), signed(['ana', 'operator'])),
+    ).toEqual(['operator']);
+  });
+
+  test('leave the step open, and not as answered wrongly', () => {
+    const asked = { ...template, steps: [makeStep('release', twoRoles)] };
+    const answers = new Map([['release', signed(['lea', 'lead'])]]);
+    const view = viewChecklist(asked, answers, { facts, isStopped: true });
+    expect(view.steps[0]?.state).toBe('open');
+    expect(view.canClose).toBe(false);
+  });
+});
+
+describe('a step that is known', () => {
+  const asked = {
+    ...template,
+    steps: [makeStep('list', { kind: 'known', knows: 'moves', time: 'stopped' })],
+  };
+  const stateOf = (now: Partial<Parameters<typeof viewChecklist>[2]>, answer?: StepAnswer) =>
+    viewChecklist(asked, new Map(answer ? [['list', answer]] : []), { facts, isStopped: true, ...now })
+      .steps[0]?.state;
+
+  test('is done where nothing is open of it, and never by an answer', () => {
+    expect(stateOf({ known: { moves: 0 } })).toBe('done');
+    expect(stateOf({ known: { moves: 33 } })).toBe('open');
+    expect(stateOf({ known: { moves: 33 } }, answered('done'))).toBe('open');
+    expect(stateOf({ known: { moves: null } })).toBe('open');
+    expect(stateOf({})).toBe('open');
+    expect(stateOf({ isStopped: false, known: { moves: 1 } })).toBe('waiting');
+  });
+
+  test('stays as it was closed, and may be skipped by a lead', () => {
+    expect(stateOf({ isClosed: true, known: { moves: 3 } })).toBe('done');
+    const skipped = { ...answered(null), skipped: { by: 'lea', reason: 'trial' } };
+    expect(stateOf({ known: { moves: 3 } }, skipped)).toBe('skipped');
   });
 });

@@ -58,6 +58,8 @@ describe('checkTemplate()', () => {
     ['limits-crossed', templateOf(makeStep('a', { kind: 'measure', least: 3, most: 2, unit: 'mm' }))],
     ['no-unit', templateOf(makeStep('a', { kind: 'measure', unit: ' ' }))],
     ['no-options', templateOf(makeStep('a', { kind: 'choice', options: ['only'] }))],
+    ['nothing-known', templateOf(makeStep('a', { kind: 'known' }))],
+    ['signatures-differ', templateOf(makeStep('a', { kind: 'sign', signatures: 2, roles: ['lead'] }))],
     ['right-not-listed', templateOf(makeStep('a', { kind: 'choice', options: ['x', 'y'], right: ['z'] }))],
   ] as const)('finds %s', (code, template) => {
     expect(checkTemplate(template).map((fault) => fault.code)).toEqual([code]);

@@ -32,6 +32,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     breaks: [{ days: [1], from: '09:00', to: '09:15' }],
     comparison: { ignoreCase: true, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: ['-TR'] },
   },
+  'line.idle-ruled': { line: 'L1', minutes: 20 },
   'line.climate-ruled': { line: 'L1', celsius: 28, humidity: 65 },
   'line.crewed': { line: 'L1', operators: 2 },
   'feeder.known': { feeder: 'F-7', tapeWidthMm: 8, pitchesMm: [2, 4], positions: 1 },
@@ -137,6 +138,11 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   },
   'step.answered': { checklist: 'c', line: 'L1', step: 'rails', value: 120.5, unit: 'mm' },
   'step.skipped': { checklist: 'c', line: 'L1', step: 'rails', by: 'lea', reason: 'same width' },
+  'step.signed': {
+    ...{ checklist: 'c', line: 'L1', step: 'released', by: 'lea', role: 'lead' },
+    ...{ how: 'badge-and-pin', checked: 'server' },
+  },
+  'step.unsigned': { checklist: 'c', line: 'L1', step: 'released', by: 'lea', checked: 'tablet' },
   'step.reopened': { checklist: 'c', line: 'L1', step: 'rails', reason: 'slip' },
   'checklist.handed': { checklist: 'c', line: 'L1', to: 'bo' },
   'checklist.closed': { checklist: 'c', line: 'L1', done: 1, asked: 1, note: '' },
@@ -149,6 +155,10 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     lastPanel: null,
   },
   'changeover.released': { changeover: 'x', line: 'L1', by: 'lea', reason: 'first panel good' },
+  'changeover.left-open': {
+    ...{ changeover: 'x', line: 'L1', by: 'lea' },
+    left: [{ what: 'measured-wrong', slot: 'M1-F-001', part: 'R-100', reel: null, step: null }],
+  },
   'changeover.dropped': { changeover: 'x', line: 'L1', reason: 'job withdrawn' },
   'cart.filled': {
     ...{ cart: 'C1', line: 'L1', setup: 's', slot: 'M1-F-001', feeder: 'F-7', reel: 'K1', part: 'R-100' },

@@ -68,6 +68,47 @@ describe('foldChange() with checklists', () => {
     expect(story.floor().checklists.get('list-1')?.answers.get('signed')?.by).toEqual(['ana', 'bea']);
   });
 
+  test('keeps a signature of each person once, and gives it back to who gave it alone', () => {
+    const story = beginStory();
+    begin(story);
+    openList(story);
+    const step = { checklist: 'list-1', line: 'L1', step: 'released' };
+    const sign = { ...step, how: 'badge', checked: 'tablet' } as const;
+    story.tell('step.signed', { ...sign, by: 'ana', role: 'operator' });
+    story.tell('step.signed', { ...sign, by: 'ana', role: 'lead' });
+    story.tell('step.signed', { ...sign, by: 'lea', role: 'lead' });
+    const signers = () =>
+      story
+        .floor()
+        .checklists.get('list-1')
+        ?.answers.get('released')
+        ?.signed?.map(({ person, role }) => `${person} ${role}`);
+    expect(signers()).toEqual(['ana operator', 'lea lead']);
+    story.tell('step.reopened', { ...step, reason: '' });
+    expect(signers()).toEqual(['ana operator', 'lea lead']);
+    story.tell('step.unsigned', { ...step, by: 'bo', checked: 'tablet' });
+    story.tell('step.unsigned', { ...step, by: 'ana', checked: 'tablet' });
+    expect(signers()).toEqual(['lea lead']);
+    story.tell('step.unsigned', { ...step, by: 'lea', checked: 'tablet' });
+    expect(story.floor().checklists.get('list-1')?.answers.has('released')).toBe(false);
+  });
+
+  test('opens a closed list whose signature is taken back, and keeps it once the run is released', () => {
+    const story = beginStory();
+    begin(story);
+    openList(story);
+    const step = { checklist: 'list-1', line: 'L1', step: 'released' };
+    story.tell('step.signed', { ...step, by: 'ana', role: 'operator', how: 'pin', checked: 'server' });
+    story.tell('checklist.closed', { checklist: 'list-1', line: 'L1', done: 1, asked: 1, note: '' });
+    story.tell('step.unsigned', { ...step, by: 'ana', checked: 'tablet' });
+    const list = () => story.floor().checklists.get('list-1');
+    expect(list()).toMatchObject({ closedMs: null });
+    story.tell('step.signed', { ...step, by: 'ana', role: 'operator', how: 'pin', checked: 'server' });
+    story.tell('changeover.released', { changeover: 'ch-1', line: 'L1', by: 'lea', reason: '' });
+    story.tell('step.unsigned', { ...step, by: 'ana', checked: 'tablet' });
+    expect(list()?.answers.get('released')?.signed).toHaveLength(1);
+  });
+
   test('lets a step be skipped by a lead with a reason, and done again after reopening', () => {
     const story = beginStory();
     openList(story);

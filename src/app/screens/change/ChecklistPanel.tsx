@@ -2,14 +2,17 @@
 // folded away. Every answer is an entry; a reload or another tablet goes on where this one left.
 
 import { useState } from 'preact/hooks';
+import type { ChecklistView, StepView } from '../../../../shared/changeover/checklist-answers.ts';
 import { inLanguage } from '../../../../shared/changeover/checklist-steps.ts';
+import { knownOpen, type OpenItem } from '../../../../shared/changeover/open-work.ts';
+import type { KnownFact } from '../../../../shared/setup/checklist.ts';
 import type { Checklist } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { checklistWords } from '../../words/checklist.ts';
 import { language, say } from '../../words/words.ts';
-import { standingOf, templateOf } from './checklist-desk.ts';
+import { floorWork, standingOf, templateOf } from './checklist-desk.ts';
 import { SkipDialog } from './SkipDialog.tsx';
 import { StepCard } from './StepCard.tsx';
 
@@ -22,6 +25,9 @@ export function ChecklistPanel({ list }: { readonly list: Checklist }) {
   const template = templateOf(floor, list);
   if (!template) return null;
   const view = standingOf(floor, list, template);
+  const changeover = floor.changeovers.get(list.changeover ?? '');
+  const work = changeover ? floorWork(floor, changeover) : [];
+  const mayTakeBack = changeover ? changeover.releasedMs === null : list.closedMs === null;
   const isHere = list.tablet === app.store.identity.tablet;
   const { checklist, line } = list;
   const write = (wish: Parameters<typeof app.write>[0][number]) => {
@@ -62,7 +68,11 @@ export function ChecklistPanel({ list }: { readonly list: Checklist }) {
             .map((each) => (
               <StepCard
                 key={each.step.step}
+                list={list}
                 view={each}
+                mayTakeBack={mayTakeBack}
+                left={leftOf(each.step.knows, work)}
+                taken={codesOfOthers(view, each)}
                 locked={list.closedMs !== null || !isHere}
                 refusal={refusal}
                 onAnswer={(value) =>
@@ -103,5 +113,19 @@ export function ChecklistPanel({ list }: { readonly list: Checklist }) {
       )}
       {skipping !== null && <SkipDialog list={list} step={skipping} onClose={() => setSkipping(null)} />}
     </section>
+  );
+}
+
+/** What is open of the thing that a step asks to be known. */
+function leftOf(fact: KnownFact | undefined, work: readonly OpenItem[]): readonly OpenItem[] {
+  return fact === undefined ? [] : work.filter((item) => knownOpen([item])[fact] > 0);
+}
+
+/** Codes that steps of other kinds were answered with: none of them is the answer here. */
+function codesOfOthers(view: ChecklistView, { step }: StepView): readonly string[] {
+  return view.steps.flatMap(({ step: other, answer }) =>
+    other.kind === 'scan' && other.wants !== step.wants && typeof answer?.value === 'string'
+      ? [answer.value]
+      : [],
   );
 }

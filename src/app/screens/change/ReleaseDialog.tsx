@@ -1,18 +1,20 @@
-// The release: a lead with badge and PIN; whatever is still open is said, and then it takes a reason.
+// The release: a lead with badge and PIN. All that is open or wrong is said by name; then it takes a reason, and the log keeps both.
 
 import { useState } from 'preact/hooks';
-import { panelChecks } from '../../../../shared/changeover/first-panel.ts';
-import type { Changeover, Person } from '../../../../shared/setup/state.ts';
+import { isWrong } from '../../../../shared/changeover/open-work.ts';
+import type { Changeover } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { type Confirmed, ConfirmPerson } from '../../frame/ConfirmPerson.tsx';
+import { useConfirmed } from '../../frame/confirmed.ts';
 import { goTo } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { changeWords } from '../../words/change.ts';
+import { openWorkWords } from '../../words/open-work.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
-import { checklistOf, standingOf, templateOf } from './checklist-desk.ts';
-import { planChange } from './model.ts';
+import { changeWork, checklistOf, templateOf } from './checklist-desk.ts';
+import { OpenList } from './OpenList.tsx';
 
 export function ReleaseDialog({
   changeover,
@@ -24,36 +26,45 @@ export function ReleaseDialog({
   const app = useApp();
   const floor = useFloor();
   const words = say(changeWords);
-  const [lead, setLead] = useState<{ person: Person; checked: Confirmed['checked'] } | null>(null);
+  const opens = say(openWorkWords);
+  const [lead, setLead] = useConfirmed();
   const [reason, setReason] = useState('');
-  const setup = floor.setups.get(changeover.setup);
-  const plan = setup ? planChange(floor, changeover.line, setup) : null;
-  const handlings = plan?.fits ? plan.steps.steps.length : 0;
   const list = checklistOf(floor, changeover);
   const template = list ? templateOf(floor, list) : null;
-  const steps = list && template ? standingOf(floor, list, template).missing.length : 0;
-  const parts = setup
-    ? panelChecks(setup, changeover).filter((check) => check.isCritical && check.state !== 'accepted').length
-    : 0;
-  const open = [
-    handlings > 0 ? words.openHandlings(handlings) : null,
-    steps > 0 ? words.openSteps(steps) : null,
-    list === null ? words.openSteps(1) : null,
-    parts > 0 ? words.openParts(parts) : null,
-  ].filter((text) => text !== null);
+  const open = changeWork(floor, changeover);
+  const groups = [
+    { title: opens.isWrong, items: open.filter(isWrong), testId: 'release-wrong' },
+    { title: opens.isOpen, items: open.filter((item) => !isWrong(item)), testId: 'release-open' },
+  ].filter(({ items }) => items.length > 0);
+  const release = (by: string, checked: Confirmed['checked']) => {
+    const { changeover: name, line } = changeover;
+    const payload = { changeover: name, line, by, reason: reason.trim(), checked };
+    const left = open.map((item) => ({ ...item }));
+    app
+      .write([
+        ...(left.length > 0
+          ? [{ kind: 'changeover.left-open' as const, payload: { changeover: name, line, by, left } }]
+          : []),
+        { kind: 'changeover.released', payload },
+      ])
+      .then(
+        () => {
+          app.notice.value = { tone: 'go', text: words.released };
+          goTo('line');
+        },
+        () => undefined, // shown by the fault screen
+      );
+  };
   return (
     <Dialog title={words.releaseTitle} onClose={onClose} tone={open.length > 0 ? 'care' : 'plain'}>
       <div class="stack">
-        {open.length > 0 && (
-          <div data-testid="release-open">
-            <b>{words.releaseMissing}</b>
-            <ul>
-              {open.map((text) => (
-                <li key={text}>{text}</li>
-              ))}
-            </ul>
-          </div>
-        )}
+        {groups.map(({ title, items, testId }) => (
+          <section key={testId} data-testid={testId}>
+            <h3>{title}</h3>
+            <OpenList items={items} template={template} />
+          </section>
+        ))}
+        {open.length === 0 && <p class="chip go">✓ {opens.nothing}</p>}
         {lead === null ? (
           <ConfirmPerson
             needs="lead"
@@ -79,23 +90,7 @@ export function ReleaseDialog({
               large
               testId="release-yes"
               disabledReason={open.length > 0 && reason.trim() === '' ? words.releaseReason : null}
-              onPress={() => {
-                const { changeover: name, line } = changeover;
-                const payload = {
-                  changeover: name,
-                  line,
-                  by: lead.person.person,
-                  reason: reason.trim(),
-                  checked: lead.checked,
-                };
-                app.write([{ kind: 'changeover.released', payload }]).then(
-                  () => {
-                    app.notice.value = { tone: 'go', text: words.released };
-                    goTo('line');
-                  },
-                  () => undefined, // shown by the fault screen
-                );
-              }}
+              onPress={() => release(lead.person.person, lead.checked)}
             >
               {words.release}
             </Button>

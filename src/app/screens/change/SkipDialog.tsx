@@ -1,9 +1,10 @@
 // A mandatory step is skipped only by a lead: badge, PIN and a reason.
 
 import { useState } from 'preact/hooks';
-import type { Checklist, Person } from '../../../../shared/setup/state.ts';
+import type { Checklist } from '../../../../shared/setup/state.ts';
 import { useApp } from '../../app.ts';
-import { type Confirmed, ConfirmPerson } from '../../frame/ConfirmPerson.tsx';
+import { ConfirmPerson } from '../../frame/ConfirmPerson.tsx';
+import { useConfirmed } from '../../frame/confirmed.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { checklistWords } from '../../words/checklist.ts';
@@ -19,7 +20,7 @@ interface SkipDialogProps {
 export function SkipDialog({ list, step, onClose }: SkipDialogProps) {
   const app = useApp();
   const words = say(checklistWords);
-  const [lead, setLead] = useState<{ person: Person; checked: Confirmed['checked'] } | null>(null);
+  const [lead, setLead] = useConfirmed();
   const [reason, setReason] = useState('');
   return (
     <Dialog title={words.skipTitle} onClose={onClose} tone="care">

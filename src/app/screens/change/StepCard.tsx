@@ -3,16 +3,28 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { StepView } from '../../../../shared/changeover/checklist-answers.ts';
 import { inLanguage } from '../../../../shared/changeover/checklist-steps.ts';
+import type { OpenItem } from '../../../../shared/changeover/open-work.ts';
+import type { Checklist } from '../../../../shared/setup/state.ts';
+import { judgeStepScan } from '../../../../shared/setup/step-scan.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { checklistWords } from '../../words/checklist.ts';
 import { formatTime, language, say } from '../../words/words.ts';
+import { OpenList } from './OpenList.tsx';
 import { shrinkPicture } from './picture.ts';
+import { SignStep } from './SignStep.tsx';
 
 interface StepCardProps {
+  readonly list: Checklist;
   readonly view: StepView;
   readonly locked: boolean;
+  /** True where a signature may still be taken back. */
+  readonly mayTakeBack: boolean;
+  /** What is open of a step that is known. */
+  readonly left: readonly OpenItem[];
+  /** Codes that other steps were answered with. */
+  readonly taken: readonly string[];
   readonly refusal: string | null;
   readonly onAnswer: (value: string | number) => void;
   readonly onReopen: () => void;
@@ -27,7 +39,13 @@ export function StepCard(props: StepCardProps) {
   const { view, locked } = props;
   const { step, state, answer } = view;
   const isOpen = state === 'open' || state === 'short';
-  const names = answer?.by.map((who) => floor.people.get(who)?.name ?? who).join(', ');
+  const signed = answer?.signed ?? [];
+  const isGiven = step.kind === 'sign' || step.kind === 'known'; // neither is undone by a tap
+  const mayReopen = answer !== null && (answer.skipped !== null || !isGiven);
+  const names = answer?.by
+    .filter((who) => !signed.some(({ person }) => person === who))
+    .map((who) => floor.people.get(who)?.name ?? who)
+    .join(', ');
   return (
     <article class={`step ${state}`} data-testid={`step-${step.step}`} data-state={state}>
       <span class="mark" aria-hidden="true">
@@ -40,13 +58,16 @@ export function StepCard(props: StepCardProps) {
           {state !== 'waiting' && ` · ${words.times[step.time]}`}
           {!step.mandatory && ` · ${words.optional}`}
           {names && ` · ${names}`}
-          {answer && ` · ${formatTime(answer.atMs, Intl.DateTimeFormat().resolvedOptions().timeZone)}`}
+          {answer &&
+            signed.length === 0 &&
+            ` · ${formatTime(answer.atMs, Intl.DateTimeFormat().resolvedOptions().timeZone)}`}
           {answer?.skipped && ` · ${answer.skipped.reason}`}
         </p>
         {answer &&
           step.kind !== 'tick' &&
           step.kind !== 'sign' &&
           step.kind !== 'photo' &&
+          step.kind !== 'known' &&
           answer.value !== null && (
             <p class="code">
               {answer.value} {step.unit}
@@ -61,9 +82,18 @@ export function StepCard(props: StepCardProps) {
             {inLanguage(step.caution, language.value)}
           </p>
         )}
-        {isOpen && !locked && <Answer {...props} />}
+        {step.kind === 'sign' ? (
+          <SignStep
+            list={props.list}
+            step={step}
+            isOpen={isOpen && !locked}
+            mayTakeBack={props.mayTakeBack}
+          />
+        ) : (
+          isOpen && !locked && <Answer {...props} />
+        )}
       </div>
-      {!locked && answer !== null && step.kind !== 'sign' && (
+      {!locked && mayReopen && (
         <Button tone="quiet" onPress={props.onReopen}>
           {words.reopen}
         </Button>
@@ -79,7 +109,7 @@ export function StepCard(props: StepCardProps) {
 
 function Answer(props: StepCardProps) {
   const words = say(checklistWords);
-  const { step, answer } = props.view;
+  const { step } = props.view;
   switch (step.kind) {
     case 'tick':
       return (
@@ -93,18 +123,12 @@ function Answer(props: StepCardProps) {
         </Button>
       );
     case 'sign':
-      return (
-        <div class="row">
-          <span>{words.sign(step.signatures - new Set(answer?.by ?? []).size)}</span>
-          <Button
-            tone="act"
-            disabledReason={props.refusal}
-            onPress={() => props.onAnswer('signed')}
-            testId={`sign-${step.step}`}
-          >
-            {words.signNow}
-          </Button>
-        </div>
+      return null; // has rows of its own
+    case 'known':
+      return props.left.length > 0 ? (
+        <OpenList items={props.left} template={null} />
+      ) : (
+        <p class="chip care">? {words.notKnown}</p>
       );
     case 'choice':
       return (
@@ -132,20 +156,28 @@ function Typed(props: StepCardProps & { readonly isNumber: boolean }) {
   const words = say(checklistWords);
   const { step } = props.view;
   const [text, setText] = useState('');
-  const [wrong, setWrong] = useState(false);
+  const [wrong, setWrong] = useState<string | null>(null);
   const [isActive, setIsActive] = useState(false);
+  const wants = step.wants ?? 'other';
+  function takeScan(texts: readonly string[]): void {
+    const asks = { wants, expects: step.expects, taken: props.taken };
+    const judged = judgeStepScan(app.store.floor(), props.list.line, asks, texts);
+    if (judged.ok) props.onAnswer(judged.value);
+    else setWrong(`${words.scannedIs[judged.is](judged.name)} ${words.scanWants[wants]}`);
+  }
+  const newest = useRef(takeScan);
+  newest.current = takeScan;
   useLayoutEffect(() => {
     if (!isActive || step.kind !== 'scan') return;
     return app.scans.take((scan) => {
-      const code = scan.codes[0];
-      if (code && props.refusal === null) props.onAnswer(code.text.trim());
+      if (props.refusal === null) newest.current(scan.codes.map(({ text: code }) => code));
       return true;
     });
   }, [isActive]);
   const hint =
     step.kind === 'scan'
       ? step.expects === null
-        ? ''
+        ? words.scanWants[wants]
         : words.expects(step.expects)
       : step.least !== null && step.most !== null
         ? words.limits(String(step.least), String(step.most))
@@ -173,11 +205,17 @@ function Typed(props: StepCardProps & { readonly isNumber: boolean }) {
           onFocus={() => setIsActive(true)}
           onBlur={() => setIsActive(false)}
           onInput={(event) => {
-            setWrong(false);
+            setWrong(null);
             setText(event.currentTarget.value);
           }}
         />
-        {wrong ? <span class="wrong">{words.notNumber}</span> : hint !== '' && <small>{hint}</small>}
+        {wrong !== null ? (
+          <span class="wrong" role="alert" data-testid={`wrong-${step.step}`}>
+            ✕ {wrong}
+          </span>
+        ) : (
+          hint !== '' && <small>{hint}</small>
+        )}
       </label>
       <Button
         tone="act"
@@ -186,9 +224,10 @@ function Typed(props: StepCardProps & { readonly isNumber: boolean }) {
         onPress={() => {
           const trimmed = text.trim();
           if (trimmed === '') return;
+          if (step.kind === 'scan') return takeScan([trimmed]);
           if (!props.isNumber) return props.onAnswer(trimmed);
           const value = Number(trimmed.replace(',', '.'));
-          if (!Number.isFinite(value)) return setWrong(true);
+          if (!Number.isFinite(value)) return setWrong(words.notNumber);
           props.onAnswer(value);
         }}
       >

@@ -2,8 +2,11 @@
 
 import { type ChecklistView, viewChecklist } from '../../../../shared/changeover/checklist-answers.ts';
 import { shippedChecklists } from '../../../../shared/changeover/checklist-shipped.ts';
+import { shippedBefore } from '../../../../shared/changeover/checklist-shipped-before.ts';
+import { knownOpen, type OpenItem, openWork } from '../../../../shared/changeover/open-work.ts';
 import type { ChecklistPurpose, ChecklistTemplate } from '../../../../shared/setup/checklist.ts';
 import type { Changeover, Checklist, FloorState } from '../../../../shared/setup/state.ts';
+import { planChange } from './model.ts';
 
 /** The newest version of the template for a purpose: the site's own, else the shipped one; null where neither is. */
 export function templateFor(floor: FloorState, purpose: ChecklistPurpose): ChecklistTemplate | null {
@@ -17,13 +20,42 @@ export function templateFor(floor: FloorState, purpose: ChecklistPurpose): Check
 export function templateOf(floor: FloorState, list: Checklist): ChecklistTemplate | null {
   const fits = (template: ChecklistTemplate) =>
     template.template === list.template && template.version === list.version;
-  return floor.templates.get(list.template)?.find(fits) ?? shippedChecklists.find(fits) ?? null;
+  const shipped = [...shippedChecklists, ...shippedBefore];
+  return floor.templates.get(list.template)?.find(fits) ?? shipped.find(fits) ?? null;
 }
 
 /** How an opened checklist stands. The line stands while no run of it is running. */
 export function standingOf(floor: FloorState, list: Checklist, template: ChecklistTemplate): ChecklistView {
   const run = floor.runs.get(floor.current.get(list.line) ?? '');
-  return viewChecklist(template, list.answers, { facts: list.facts, isStopped: run?.phase !== 'running' });
+  const changeover = floor.changeovers.get(list.changeover ?? '');
+  const asksKnown = template.steps.some(({ kind }) => kind === 'known');
+  return viewChecklist(template, list.answers, {
+    facts: list.facts,
+    isStopped: run?.phase !== 'running',
+    isClosed: list.closedMs !== null,
+    known: changeover && asksKnown ? knownOpen(floorWork(floor, changeover)) : {},
+  });
+}
+
+/** What is open or wrong on the line and the first panel, whatever a checklist says. */
+export function floorWork(floor: FloorState, changeover: Changeover): readonly OpenItem[] {
+  return openWork(floor, changeover, { moves: movesLeft(floor, changeover), steps: [] });
+}
+
+/** All that is open or wrong in a changeover. A step that is known stands there by what is open of it. */
+export function changeWork(floor: FloorState, changeover: Changeover): readonly OpenItem[] {
+  const list = checklistOf(floor, changeover);
+  const template = list ? templateOf(floor, list) : null;
+  const view = list && template ? standingOf(floor, list, template) : null;
+  const known = new Set(template?.steps.filter(({ kind }) => kind === 'known').map(({ step }) => step));
+  const steps = view ? view.missing.filter((step) => !known.has(step)) : null;
+  return openWork(floor, changeover, { moves: movesLeft(floor, changeover), steps });
+}
+
+function movesLeft(floor: FloorState, { line, setup }: Changeover) {
+  const wanted = floor.setups.get(setup);
+  const plan = wanted ? planChange(floor, line, wanted) : null;
+  return plan?.fits ? plan.steps.steps : null;
 }
 
 /** The open (or last) checklist of a changeover. */

@@ -4,9 +4,23 @@ import type { SetupFault } from '../../../../shared/changeover/diff.ts';
 import { changeWords } from '../../words/change.ts';
 import { say } from '../../words/words.ts';
 
-/** A fault of a setup as a sentence. */
-export function faultText({ code, slot, part, over, last, with: clash }: SetupFault): string {
-  const { faults } = say(changeWords);
+/** A feeder on the line that its record makes too wide for where it is. */
+export interface WideFeeder {
+  readonly feeder: string;
+  readonly positions: number;
+}
+
+/** A fault of a setup as a sentence; where a loaded feeder makes it, with that feeder's name. */
+export function faultText(fault: SetupFault & { readonly feeder?: WideFeeder }): string {
+  const words = say(changeWords);
+  const said = sayFault(fault, words.faults);
+  return fault.feeder ? `${said} ${words.byFeeder(fault.feeder.feeder, fault.feeder.positions)}` : said;
+}
+
+function sayFault(
+  { code, slot, part, over, last, with: clash }: SetupFault,
+  faults: (typeof changeWords.en)['faults'],
+): string {
   if (over !== undefined && over > 0) return faults.over(slot, part, over);
   if (last !== undefined) return faults.pastEnd(slot, part, last);
   const neighbour = clash ? `${clash.part} (${clash.slot})` : '';

@@ -10,9 +10,17 @@ import {
 import { loadedFeeders } from '../../../../shared/changeover/loaded.ts';
 import { orderSteps, type StepPlan } from '../../../../shared/changeover/steps.ts';
 import { compareSlots } from '../../../../shared/setup/address.ts';
+import { wantedOn } from '../../../../shared/setup/left.ts';
 import { type ValueUnit, valueUnits } from '../../../../shared/setup/part-value.ts';
-import type { Changeover, FloorState, Setup, SlotState } from '../../../../shared/setup/state.ts';
+import {
+  type Changeover,
+  type FloorState,
+  type Setup,
+  type SlotState,
+  slotKey,
+} from '../../../../shared/setup/state.ts';
 import { locale } from '../../words/words.ts';
+import type { WideFeeder } from './fault-text.ts';
 
 /** What a change to a setup takes, or why it cannot be. */
 export type ChangePlan =
@@ -22,7 +30,7 @@ export type ChangePlan =
       readonly steps: StepPlan;
       readonly twice: readonly { readonly part: string; readonly slots: readonly string[] }[];
     }
-  | { readonly fits: false; readonly faults: readonly SetupFault[] };
+  | { readonly fits: false; readonly faults: readonly (SetupFault & { readonly feeder?: WideFeeder })[] };
 
 /** Positions of each bank of a line. */
 export function bankSizes(floor: FloorState, line: string): BankSizes {
@@ -38,8 +46,20 @@ export function bankSizes(floor: FloorState, line: string): BankSizes {
 export function planChange(floor: FloorState, line: string, setup: Setup): ChangePlan {
   const wanted = setup.slots.map(({ slot, part, positions }) => ({ slot, part, width: positions }));
   const found = diffSetups(loadedFeeders(floor, line), wanted, bankSizes(floor, line));
-  if (!found.ok) return { fits: false, faults: found.error };
+  if (!found.ok) return { fits: false, faults: found.error.map((fault) => withFeeder(floor, line, fault)) };
   return { fits: true, diff: found.value, steps: orderSteps(found.value), twice: partsTwice(wanted) };
+}
+
+/** The fault with the feeder that makes it, where one is loaded whose record is wider than what its slot wants. */
+function withFeeder(floor: FloorState, line: string, fault: SetupFault) {
+  if (fault.side !== 'loaded') return fault;
+  for (const slot of [fault.slot, fault.with?.slot]) {
+    const feeder = floor.feeders.get(floor.slots.get(slotKey(line, slot ?? ''))?.feeder ?? '');
+    const wanted = wantedOn(floor, floor.chosen.get(line) ?? '', slot ?? '');
+    if (feeder && feeder.positions > (wanted?.positions ?? 1))
+      return { ...fault, feeder: { feeder: feeder.feeder, positions: feeder.positions } };
+  }
+  return fault;
 }
 
 /** Slots that were changed since a changeover began, newest first: the ticks of its list. */

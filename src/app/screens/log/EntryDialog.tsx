@@ -2,16 +2,19 @@
 
 import { useState } from 'preact/hooks';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
+import type { PayloadOf } from '../../../../shared/setup/kinds.ts';
 import type { FloorState } from '../../../../shared/setup/state.ts';
-import type { Air, CountBasis, Source, Verdict } from '../../../../shared/setup/vocabulary.ts';
+import type { Air, CountBasis, Role, Source, Verdict } from '../../../../shared/setup/vocabulary.ts';
 import { useApp } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { visible } from '../../ui/visible.ts';
+import { checklistWords } from '../../words/checklist.ts';
 import { countWords } from '../../words/count.ts';
 import { logWords } from '../../words/log.ts';
 import { moistureWords } from '../../words/moisture.ts';
+import { openWorkWords } from '../../words/open-work.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatDay, say } from '../../words/words.ts';
 import { actorName, entryZone, kindName, reasonTitles } from './EntryRow.tsx';
@@ -52,10 +55,20 @@ function factText(name: string, value: unknown, entry: Entry, floor: FloorState)
   if (name === 'via') return words.sources[value as Source] ?? String(value);
   if (name === 'basis') return say(countWords).bases[value as CountBasis] ?? String(value);
   if (name === 'air') return say(moistureWords).airs[value as Air] ?? String(value);
+  if (name === 'role') return say(shellWords).roles[value as Role] ?? String(value);
+  if (name === 'how') return say(checklistWords).signedHow[value as 'badge'] ?? String(value); // other ways have no words
+  if (name === 'left' && Array.isArray(value)) return value.map(leftText).join(' · ');
   if (name === 'by') return floor.people.get(String(value))?.name ?? String(value);
   if (Array.isArray(value) && value.every((each) => typeof each === 'string'))
     return value.map(visible).join(' · ') || '–';
   return typeof value === 'object' ? JSON.stringify(value) : visible(String(value));
+}
+
+/** One thing that was left open at a release. */
+function leftText({ what, slot, part, reel }: PayloadOf<'changeover.left-open'>['left'][number]): string {
+  const said = say(openWorkWords).said[what](1);
+  const names = [reel ?? part, slot].filter((name) => name !== null);
+  return names.length === 0 ? said : `${said}: ${names.join(', ')}`;
 }
 
 export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {

@@ -1,13 +1,16 @@
 // What changes seldom: setups, people, rules, this tablet. One tile a subject; each subject is a page of its own.
 
 import type { ComponentChildren } from 'preact';
-import { type Act, mayDo } from '../../../../shared/setup/may.ts';
+import { useRef, useState } from 'preact/hooks';
+import { type Act, type May, mayDo, mayManagePeople } from '../../../../shared/setup/may.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { isDemo } from '../../demo/is-demo.ts';
 import type { Alarm } from '../../device/alarm.ts';
 import type { Offline } from '../../device/offline.ts';
 import { lazyTask } from '../../frame/lazy.tsx';
+import { SignInDialog } from '../../frame/PeopleDialogs.tsx';
 import { address, place } from '../../router.ts';
+import { Button } from '../../ui/Button.tsx';
 import { Icon, type IconName } from '../../ui/Icon.tsx';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
@@ -59,10 +62,6 @@ interface PlantProps {
 }
 
 export function Plant({ offline, alarm }: PlantProps) {
-  const app = useApp();
-  const floor = useFloor();
-  const words = say(plantWords);
-  const shell = say(shellWords);
   const wanted = place.value.rest[0];
   const page = pages.find((each) => each.name === wanted);
   if (!page) {
@@ -70,26 +69,37 @@ export function Plant({ offline, alarm }: PlantProps) {
       <div class="tiles">
         {pages
           .filter((each) => each.name !== 'practice' || isDemo())
-          .map((each) => {
-            const may = mayDo(each.act, app.person.value, floor.people.size > 0);
-            return (
-              <a
-                key={each.name}
-                class="tile"
-                href={address('plant', each.name)}
-                data-testid={`tile-${each.name}`}
-              >
-                <Icon name={each.icon} size={32} />
-                <b>{words.tiles[each.name].title}</b>
-                <span>{words.tiles[each.name].text}</span>
-                {!may.may && <span class="chip">{words.needs(shell.roles[may.needs])}</span>}
-              </a>
-            );
-          })}
+          .map((each) => (
+            <Tile key={each.name} page={each} />
+          ))}
       </div>
     );
   }
-  const may = mayDo(page.act, app.person.value, floor.people.size > 0);
+  return <Page key={page.name} page={page} offline={offline} alarm={alarm} />;
+}
+
+function Tile({ page }: { readonly page: (typeof pages)[number] }) {
+  const words = say(plantWords);
+  const may = usePageRight(page.act);
+  return (
+    <a class="tile" href={address('plant', page.name)} data-testid={`tile-${page.name}`}>
+      <Icon name={page.icon} size={32} />
+      <b>{words.tiles[page.name].title}</b>
+      <span>{words.tiles[page.name].text}</span>
+      {!may.may && <span class="chip">{words.needs(say(shellWords).roles[may.needs])}</span>}
+    </a>
+  );
+}
+
+type PageProps = PlantProps & { readonly page: (typeof pages)[number] };
+
+/** One subject. Where its right ends under somebody's hands, what was begun stays, out of sight, until they sign in again. */
+function Page({ page, offline, alarm }: PageProps) {
+  const words = say(plantWords);
+  const may = usePageRight(page.act);
+  const [signingIn, setSigningIn] = useState(false);
+  const wasOpen = useRef(may.may);
+  if (may.may) wasOpen.current = true;
   return (
     <div class="stack page">
       <header class="row">
@@ -98,26 +108,48 @@ export function Plant({ offline, alarm }: PlantProps) {
         </a>
         <h1>{words.tiles[page.name].title}</h1>
       </header>
-      {may.may ? (
-        contentOf(page.name, { offline, alarm })
-      ) : (
-        <p class="empty">
+      {!may.may && (
+        <div class="empty" data-testid="plant-gate">
           <Icon name="person" size={56} />
-          {words.needs(shell.roles[may.needs])}
-        </p>
+          <p>
+            <b>{words.needs(say(shellWords).roles[may.needs])}</b>
+          </p>
+          <p>{words.gate.asWhom}</p>
+          {wasOpen.current && <p>{words.gate.kept}</p>}
+          <Button tone="act" large testId="gate-sign-in" onPress={() => setSigningIn(true)}>
+            {words.gate.signIn}
+          </Button>
+        </div>
       )}
+      {wasOpen.current && (
+        <div hidden={!may.may}>
+          {contentOf(page.name, { offline, alarm }, () => {
+            wasOpen.current = false; // the form of the first person is done with
+            setSigningIn(true);
+          })}
+        </div>
+      )}
+      {signingIn && <SignInDialog onClose={() => setSigningIn(false)} />}
     </div>
   );
 }
 
-function contentOf(page: PageName, { offline, alarm }: PlantProps): ComponentChildren {
+function usePageRight(act: Act): May {
+  const app = useApp();
+  const people = [...useFloor().people.values()];
+  return act === 'manage-people'
+    ? mayManagePeople(app.person.value, people)
+    : mayDo(act, app.person.value, people.length > 0);
+}
+
+function contentOf(page: PageName, { offline, alarm }: PlantProps, onFirst: () => void): ComponentChildren {
   switch (page) {
     case 'setups':
       return <Setups />;
     case 'sheet':
       return <Sheet />;
     case 'people':
-      return <People />;
+      return <People onFirst={onFirst} />;
     case 'rules':
       return <Rules />;
     case 'checklists':

@@ -2,12 +2,20 @@
 
 import { useState } from 'preact/hooks';
 import { isBeyondTable, lineClimate } from '../../../../shared/moisture/line-climate.ts';
+import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/setup/sign-out.ts';
 import type { LineRules } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
 import { plantWords } from '../../words/plant.ts';
 import { say } from '../../words/words.ts';
-import { firstRules, formToClimate, formToRules, type RulesForm, rulesToForm } from './rules-form.ts';
+import {
+  firstRules,
+  formToClimate,
+  formToIdle,
+  formToRules,
+  type RulesForm,
+  rulesToForm,
+} from './rules-form.ts';
 
 export function Rules() {
   const app = useApp();
@@ -16,7 +24,7 @@ export function Rules() {
   const line = app.line.value;
   const rules = line === null ? null : (floor.rules.get(line) ?? firstRules(line));
   const [form, setForm] = useState<RulesForm | null>(
-    rules ? rulesToForm(rules, lineClimate(floor, line).entered) : null,
+    rules ? rulesToForm(rules, lineClimate(floor, line).entered, floor.idles.get(line ?? '')) : null,
   );
   const [wrong, setWrong] = useState<string | null>(null);
   if (!form || !rules || line === null) return <p class="empty">{words.noLine}</p>;
@@ -36,7 +44,8 @@ export function Rules() {
       | 'lossPercent'
       | 'labelPercent'
       | 'floorCelsius'
-      | 'floorHumidity',
+      | 'floorHumidity'
+      | 'idleMinutes',
     unit: string,
     label: string,
     help?: string,
@@ -67,6 +76,7 @@ export function Rules() {
       {number('labelPercent', '%', words.label, words.labelHelp)}
       {number('floorCelsius', '°C', words.floorCelsius)}
       {number('floorHumidity', '%', words.floorHumidity, climateHelp)}
+      {number('idleMinutes', words.idleUnit, words.idle, words.idleHelp(longestShiftMinutes(form)))}
       <WeeklyField label={words.shifts} rows={form.shifts} onChange={(shifts) => change({ shifts })} />
       <WeeklyField label={words.breaks} rows={form.breaks} onChange={(breaks) => change({ breaks })} />
       <div class="field whole">
@@ -110,6 +120,8 @@ export function Rules() {
             const next: LineRules | null = formToRules(form, rules);
             if (!next) return setWrong(words.wrong);
             if (!climate) return setWrong(words.wrongClimate);
+            const idle = formToIdle(form);
+            if (idle === null) return setWrong(words.wrongIdle(longestShiftMinutes(form)));
             const { entered } = lineClimate(floor, line);
             const isSame = entered.celsius === climate.celsius && entered.humidity === climate.humidity;
             app
@@ -119,6 +131,9 @@ export function Rules() {
                   payload: { ...next, shifts: [...next.shifts], breaks: [...next.breaks] },
                 },
                 ...(isSame ? [] : [{ kind: 'line.climate-ruled' as const, payload: { line, ...climate } }]),
+                ...(idle === (floor.idles.get(line) ?? IDLE_MINUTES)
+                  ? []
+                  : [{ kind: 'line.idle-ruled' as const, payload: { line, minutes: idle } }]),
               ])
               .then(
                 () => {

@@ -3,6 +3,7 @@
 import { standardClimate } from '../../../../shared/moisture/levels.ts';
 import type { Climate } from '../../../../shared/moisture/timeline.ts';
 import { LABEL_SHARE } from '../../../../shared/setup/ledger.ts';
+import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/setup/sign-out.ts';
 import type { LineRules } from '../../../../shared/setup/state.ts';
 
 /** The form: numbers as typed. */
@@ -24,6 +25,8 @@ export interface RulesForm {
   readonly ignoreDashes: boolean;
   readonly suffixes: string;
   readonly feedersKnown: boolean;
+  /** Minutes without a touch after which people are signed out. */
+  readonly idleMinutes: string;
 }
 
 /** A line's rules before anybody set them. Common practice: ten minutes of warning, a minute a splice; tape lengths unknown. */
@@ -47,7 +50,11 @@ export function firstRules(line: string): LineRules {
 }
 
 /** Rules as the form shows them. `climate`: the floor's, where somebody entered it. */
-export function rulesToForm(rules: LineRules, climate: Climate = standardClimate): RulesForm {
+export function rulesToForm(
+  rules: LineRules,
+  climate: Climate = standardClimate,
+  idleMinutes: number = IDLE_MINUTES,
+): RulesForm {
   const { ignoreCase, ignoreSpaces, ignoreDashes, packingSuffixes } = rules.comparison;
   const { shifts, breaks, feedersKnown } = rules;
   return {
@@ -62,6 +69,7 @@ export function rulesToForm(rules: LineRules, climate: Climate = standardClimate
     floorCelsius: String(climate.celsius),
     floorHumidity: String(climate.humidity),
     suffixes: packingSuffixes.join(' '),
+    idleMinutes: String(idleMinutes),
   };
 }
 
@@ -105,6 +113,13 @@ export function formToClimate(form: Pick<RulesForm, 'floorCelsius' | 'floorHumid
   const humidity = read(form.floorHumidity);
   if (celsius === null || humidity === null || celsius > 60 || humidity > 100) return null;
   return { celsius, humidity };
+}
+
+/** The minutes until people are signed out, as typed; null where they are none from 1 to the form's longest shift. */
+export function formToIdle(form: Pick<RulesForm, 'idleMinutes' | 'shifts'>): number | null {
+  const minutes = read(form.idleMinutes);
+  if (minutes === null || !Number.isInteger(minutes) || minutes < 1) return null;
+  return minutes <= longestShiftMinutes(form) ? minutes : null;
 }
 
 function percentText(share: number): string {

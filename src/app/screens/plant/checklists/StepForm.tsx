@@ -2,13 +2,18 @@
 
 import {
   type ChecklistStep,
+  knownFacts,
+  scanWants,
+  signingRoles,
   stepConditions,
   stepKinds,
   stepTimes,
 } from '../../../../../shared/setup/checklist.ts';
+import { type Role, roles } from '../../../../../shared/setup/vocabulary.ts';
+import { shellWords } from '../../../words/shell.ts';
 import { templateWords } from '../../../words/template.ts';
 import { say } from '../../../words/words.ts';
-import { setText, splitOptions } from './model.ts';
+import { ofKind, setSigner, setText, splitOptions, withRoles } from './model.ts';
 
 interface StepFormProps {
   readonly step: ChecklistStep;
@@ -72,7 +77,7 @@ export function StepForm({ step, onChange }: StepFormProps) {
       {field(words.caution, step.caution?.['en'] ?? '', (text) => setCaution('en', text))}
       {field(words.cautionEs, step.caution?.['es'] ?? '', (text) => setCaution('es', text))}
       {pick(words.kind, stepKinds, {
-        ...{ value: step.kind, names: words.kinds, onPick: (kind) => set({ kind }) },
+        ...{ value: step.kind, names: words.kinds, onPick: (kind) => onChange(ofKind(step, kind)) },
       })}
       {pick(words.time, stepTimes, {
         ...{ value: step.time, names: words.times, onPick: (time) => set({ time }) },
@@ -103,10 +108,52 @@ export function StepForm({ step, onChange }: StepFormProps) {
           {field(words.right, step.right.join(', '), (text) => set({ right: splitOptions(text) }))}
         </>
       )}
-      {step.kind === 'sign' &&
-        field(words.signatures, String(step.signatures), (text) =>
-          set({ signatures: Math.min(3, Math.max(1, Math.round(number(text) ?? 1))) }),
-        )}
+      {step.kind === 'scan' &&
+        pick(words.wants, scanWants, {
+          value: step.wants ?? 'other',
+          names: words.wantNames,
+          onPick: (wants) => set({ wants }),
+        })}
+      {step.kind === 'known' &&
+        pick(words.knows, knownFacts, {
+          value: step.knows ?? 'moves',
+          names: words.factNames,
+          onPick: (knows) => set({ knows }),
+        })}
+      {step.kind === 'sign' && <SignRoles step={step} onRoles={(signers) => set(withRoles(signers))} />}
     </div>
+  );
+}
+
+/** Who signs: up to three people, each with the least role. */
+function SignRoles(props: {
+  readonly step: ChecklistStep;
+  readonly onRoles: (roles: readonly Role[]) => void;
+}) {
+  const words = say(templateWords);
+  const names = say(shellWords).roles;
+  const signers = signingRoles(props.step);
+  const places = Math.min(3, signers.length + 1);
+  return (
+    <>
+      {Array.from({ length: places }, (_, at) => (
+        <label class="field" key={words.signature(at + 1)}>
+          <span>{words.signature(at + 1)}</span>
+          <select
+            data-typing
+            data-testid={`signer-${at}`}
+            value={signers[at] ?? ''}
+            onChange={(event) => props.onRoles(setSigner(signers, at, event.currentTarget.value))}
+          >
+            {at > 0 && <option value="">{words.noSignature}</option>}
+            {roles.map((role) => (
+              <option key={role} value={role}>
+                {names[role]}
+              </option>
+            ))}
+          </select>
+        </label>
+      ))}
+    </>
   );
 }

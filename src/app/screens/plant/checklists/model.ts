@@ -1,8 +1,14 @@
 // A template while it is edited: the newest versions to start from, and steps added, moved and removed.
 
 import { shippedChecklists } from '../../../../../shared/changeover/checklist-shipped.ts';
-import type { ChecklistStep, ChecklistTemplate } from '../../../../../shared/setup/checklist.ts';
+import {
+  type ChecklistStep,
+  type ChecklistTemplate,
+  type StepKind,
+  signingRoles,
+} from '../../../../../shared/setup/checklist.ts';
 import type { FloorState } from '../../../../../shared/setup/state.ts';
+import { type Role, roles } from '../../../../../shared/setup/vocabulary.ts';
 
 /** The newest version of every template: the site's own, and the shipped ones that nobody edited. */
 export function newestTemplates(floor: FloorState): readonly ChecklistTemplate[] {
@@ -53,4 +59,23 @@ export function splitOptions(text: string): string[] {
     .split(',')
     .map((part) => part.trim())
     .filter((part) => part !== '');
+}
+
+/** The step answered in another way, with what that way needs. */
+export function ofKind(step: ChecklistStep, kind: StepKind): ChecklistStep {
+  if (kind === 'sign') return { ...step, kind, ...withRoles(signingRoles(step)) };
+  if (kind === 'known') return { ...step, kind, knows: step.knows ?? 'moves' };
+  return kind === 'scan' ? { ...step, kind, wants: step.wants ?? 'other' } : { ...step, kind };
+}
+
+/** The fields of a step that these roles sign. */
+export function withRoles(signers: readonly Role[]): Pick<ChecklistStep, 'roles' | 'signatures'> {
+  return { roles: [...signers], signatures: signers.length };
+}
+
+/** Sets who signs in a place; nobody there takes those behind away too, since places have no gaps. */
+export function setSigner(signers: readonly Role[], at: number, name: string): readonly Role[] {
+  const role = roles.find((each) => each === name);
+  if (role === undefined) return signers.slice(0, Math.max(1, at));
+  return [...signers.slice(0, at), role, ...signers.slice(at + 1)];
 }

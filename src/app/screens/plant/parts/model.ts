@@ -1,9 +1,12 @@
 // What the lists of parts, feeders and blocks show for a search, and what a scan puts into their fields.
 
+import { setupFaults } from '../../../../../shared/changeover/diff.ts';
+import { loadedFeeders } from '../../../../../shared/changeover/loaded.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import { compareText } from '../../../../../shared/log/order.ts';
 import { isUnderBlock } from '../../../../../shared/setup/blocks.ts';
 import { siteRules } from '../../../../../shared/setup/fold-labels.ts';
+import { wantedOn } from '../../../../../shared/setup/left.ts';
 import { holdsBadge } from '../../../../../shared/setup/recognise.ts';
 import type { BlockFacts, Feeder, FloorState } from '../../../../../shared/setup/state.ts';
 import type { Scan } from '../../../scan/scan.ts';
@@ -94,10 +97,54 @@ export function approveObstacle(
   return floor.approvals.get(supplierPart.trim())?.includes(part.trim()) ? 'already' : null;
 }
 
-/** The slot that a feeder is on, or null. */
-export function feederSlot(floor: FloorState, feeder: string): string | null {
-  for (const slot of floor.slots.values()) if (slot.feeder === feeder) return slot.slot;
+/** Where a feeder is now: on a slot of a line, or ready on a cart for one; the reel in it, null where it has no name. */
+export interface FeederPlace {
+  readonly line: string;
+  readonly slot: string;
+  /** Null on the line. */
+  readonly cart: string | null;
+  readonly part: string;
+  readonly reel: string | null;
+}
+
+/** Where a feeder is, null where nobody put it anywhere. */
+export function feederPlace(floor: FloorState, feeder: string): FeederPlace | null {
+  for (const { feeder: there, line, slot, tapes } of floor.slots.values()) {
+    if (there !== feeder) continue;
+    const tape = tapes.at(-1);
+    const reel = tape && !tape.reel.startsWith('~') ? tape.reel : null;
+    return { line, slot, cart: null, part: tape?.part ?? '', reel };
+  }
+  for (const places of floor.carts.values())
+    for (const { cart, feeder: there, line, slot, part, reel } of places.values())
+      if (there === feeder) return { line, slot, cart, part, reel };
   return null;
+}
+
+/** What stops fitting on the line where a loaded feeder becomes another. */
+export interface FeederMisfit {
+  readonly place: FeederPlace;
+  /** Tape width that the setup of the slot wants, mm; null where the feeder still has it. */
+  readonly wantsMm: number | null;
+  /** Slots that it would reach into. */
+  readonly neighbours: readonly string[];
+}
+
+/** What a loaded feeder would no longer fit if it were described so; null where nothing. */
+export function feederMisfit(floor: FloorState, next: Feeder): FeederMisfit | null {
+  const place = feederPlace(floor, next.feeder);
+  if (!place || place.cart !== null) return null;
+  const wanted = wantedOn(floor, floor.chosen.get(place.line) ?? '', place.slot);
+  const width = wanted?.tapeWidthMm ?? null;
+  const wantsMm = width === null || width === next.tapeWidthMm ? null : width;
+  const changed = { ...floor, feeders: new Map(floor.feeders).set(next.feeder, next) };
+  const clashes = setupFaults(loadedFeeders(changed, place.line), 'loaded').filter(
+    (fault) => fault.slot === place.slot || fault.with?.slot === place.slot,
+  );
+  const neighbours = clashes.flatMap((fault) =>
+    [fault.slot, fault.with?.slot].filter((slot) => slot !== undefined && slot !== place.slot),
+  ) as string[]; // just filtered
+  return wantsMm === null && neighbours.length === 0 ? null : { place, wantsMm, neighbours };
 }
 
 /** Feeders of a list against those known: what is new, what changes, how many stay. */

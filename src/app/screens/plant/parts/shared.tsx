@@ -80,13 +80,20 @@ export function WhyDialog(props: {
   readonly label: string;
   readonly choices?: readonly string[];
   readonly act: string;
+  /** What to know before it is done; null where nothing. */
+  readonly caution?: string | null;
   readonly onClose: () => void;
   readonly onDone: (reason: string) => void;
 }) {
   const [reason, setReason] = useState('');
   return (
-    <Dialog title={props.title} onClose={props.onClose}>
+    <Dialog title={props.title} onClose={props.onClose} tone={props.caution ? 'care' : 'plain'}>
       <div class="stack">
+        {props.caution && (
+          <p class="caution" data-testid="why-caution">
+            <Icon name="warn" size={22} /> {props.caution}
+          </p>
+        )}
         {props.choices && (
           <div class="choice">
             {props.choices.map((choice) => (

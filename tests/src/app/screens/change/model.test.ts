@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { shippedChecklists } from '../../../../../shared/changeover/checklist-shipped.ts';
+import { shippedBefore } from '../../../../../shared/changeover/checklist-shipped-before.ts';
 import type { PayloadOf } from '../../../../../shared/setup/kinds.ts';
 import type { Changeover, Setup } from '../../../../../shared/setup/state.ts';
 import {
@@ -9,6 +10,7 @@ import {
   templateFor,
   templateOf,
 } from '../../../../../src/app/screens/change/checklist-desk.ts';
+import { faultText } from '../../../../../src/app/screens/change/fault-text.ts';
 import { bankSizes, doneSlots, planChange } from '../../../../../src/app/screens/change/model.ts';
 import {
   beginStory,
@@ -119,12 +121,30 @@ describe('changeFacts()', () => {
   });
 });
 
+describe('planChange() over a feeder whose record is too wide', () => {
+  test('names the feeder in the fault', () => {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { feeder: 'F-1' }));
+    story.tell('reel.verified', verified('M1-F-002', 'C-200', { feeder: 'F-2' }));
+    story.tell('feeder.known', { feeder: 'F-1', tapeWidthMm: 24, pitchesMm: [], positions: 3 });
+    const floor = story.floor();
+    const plan = planChange(floor, 'L1', floor.setups.get('brook-top-a') as Setup); // told by tellPlant
+    expect(plan.fits ? [] : plan.faults).toEqual([
+      expect.objectContaining({ code: 'overlap', feeder: { feeder: 'F-1', positions: 3 } }),
+    ]);
+    expect(plan.fits ? '' : plan.faults.map(faultText).join()).toContain(
+      'Feeder F-1 is listed with 3 positions.',
+    );
+  });
+});
+
 describe('templateFor() and templateOf()', () => {
   test('take the shipped template until the site has its own, and keep an open checklist in its version', () => {
     const story = tellLoaded();
     const shipped = shippedChecklists.find((each) => each.purpose === 'changeover');
     if (!shipped) throw new Error('ships by construction');
-    expect(templateFor(story.floor(), 'changeover')?.version).toBe(1);
+    expect(templateFor(story.floor(), 'changeover')?.version).toBe(2);
     const changeover = tellBegan(story);
     story.tell('checklist.opened', {
       ...{ checklist: 'list-1', template: shipped.template, version: 1, line: 'L1', changeover: 'ch-1' },
@@ -133,7 +153,7 @@ describe('templateFor() and templateOf()', () => {
     const asked = standingOf(
       story.floor(),
       checklistOf(story.floor(), changeover) as never, // told just now
-      shipped,
+      shippedBefore[0] as never, // ships by construction
     ).asked;
     story.tell('checklist.template', {
       ...{ ...shipped, version: 2, title: { ...shipped.title } },

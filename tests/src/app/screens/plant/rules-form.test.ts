@@ -5,6 +5,7 @@ import { LABEL_SHARE } from '../../../../../shared/setup/ledger.ts';
 import {
   firstRules,
   formToClimate,
+  formToIdle,
   formToRules,
   rulesToForm,
 } from '../../../../../src/app/screens/plant/rules-form.ts';
@@ -47,5 +48,18 @@ describe('formToClimate()', () => {
     ['30', '101'],
   ])('refuses %j °C with %j %%', (floorCelsius, floorHumidity) => {
     expect(formToClimate({ floorCelsius, floorHumidity })).toBeNull();
+  });
+});
+
+describe('formToIdle()', () => {
+  const form = rulesToForm(before);
+  test('takes whole minutes up to the longest shift, and never none', () => {
+    expect(formToIdle(form)).toBe(30);
+    expect(formToIdle({ ...form, idleMinutes: '480' })).toBe(480);
+    expect(rulesToForm(before, undefined, 45).idleMinutes).toBe('45');
+    for (const idleMinutes of ['', '0', '-5', '1.5', '481', 'never'])
+      expect(formToIdle({ ...form, idleMinutes }), idleMinutes).toBeNull();
+    const shifts = [{ days: [1], from: '06:00', to: '10:00' }];
+    expect(formToIdle({ ...form, shifts, idleMinutes: '241' })).toBeNull();
   });
 });

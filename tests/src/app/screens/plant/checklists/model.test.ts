@@ -7,6 +7,8 @@ import {
   moveStep,
   newestTemplates,
   nextVersion,
+  ofKind,
+  setSigner,
   setText,
   splitOptions,
 } from '../../../../../../src/app/screens/plant/checklists/model.ts';
@@ -17,15 +19,15 @@ const steps = [makeStep('a'), makeStep('b'), makeStep('c')];
 describe('newestTemplates()', () => {
   test('lists what ships until the site has its own version of it', () => {
     const floor = emptyState();
-    expect(newestTemplates(floor).map((each) => each.version)).toEqual([1, 1, 1]);
+    expect(newestTemplates(floor).map((each) => each.version)).toEqual([2, 1, 1]);
     const [first] = shippedChecklists;
     if (!first) throw new TypeError('ships by construction');
     const own = nextVersion(first, steps);
     floor.templates.set(first.template, [own]);
     expect(newestTemplates(floor)).toHaveLength(3);
     expect(newestTemplates(floor)).toContain(own);
-    expect(own.version).toBe(2);
-    expect(first.version).toBe(1);
+    expect(own.version).toBe(3);
+    expect(first.version).toBe(2);
   });
 });
 
@@ -60,5 +62,25 @@ describe('setText() and splitOptions()', () => {
     expect(setText({ en: 'a', es: 'b' }, 'es', ' ')).toEqual({ en: 'a' });
     expect(setText(null, 'en', '')).toEqual({ en: '' });
     expect(splitOptions(' yes, no ,, ')).toEqual(['yes', 'no']);
+  });
+});
+
+describe('ofKind() and setSigner()', () => {
+  test('give a step what its way of answering needs', () => {
+    const step = makeStep('a', { signatures: 2 });
+    expect(ofKind(step, 'sign')).toMatchObject({ roles: ['operator', 'operator'], signatures: 2 });
+    expect(ofKind(step, 'known')).toMatchObject({ knows: 'moves' });
+    expect(ofKind(step, 'scan')).toMatchObject({ wants: 'other' });
+    expect(ofKind(step, 'note')).toEqual({ ...step, kind: 'note' });
+    const template = { template: 't', version: 1, purpose: 'changeover' as const, title: { en: 'T' } };
+    for (const kind of ['sign', 'known', 'scan'] as const)
+      expect(checkTemplate({ ...template, steps: [ofKind(step, kind)] }), kind).toEqual([]);
+  });
+
+  test('keep at least one who signs, and no gaps', () => {
+    expect(setSigner(['operator'], 1, 'lead')).toEqual(['operator', 'lead']);
+    expect(setSigner(['operator', 'lead'], 0, 'engineer')).toEqual(['engineer', 'lead']);
+    expect(setSigner(['operator', 'lead', 'engineer'], 1, '')).toEqual(['operator']);
+    expect(setSigner(['operator'], 0, '')).toEqual(['operator']);
   });
 });

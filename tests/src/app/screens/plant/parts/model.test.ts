@@ -9,7 +9,8 @@ import {
   blockObstacle,
   blockTarget,
   compareFeeders,
-  feederSlot,
+  feederMisfit,
+  feederPlace,
   matches,
   readScan,
 } from '../../../../../../src/app/screens/plant/parts/model.ts';
@@ -113,8 +114,22 @@ describe('feeders', () => {
   test('where a feeder is, while it is on a slot', () => {
     const story = begun();
     story.tell('reel.verified', verified('M1-F-001', 'R-100', { feeder: 'F-91' }));
-    expect(feederSlot(story.floor(), 'F-91')).toBe('M1-F-001');
-    expect(feederSlot(story.floor(), 'F-92')).toBeNull();
+    expect(feederPlace(story.floor(), 'F-91')).toMatchObject({ line: 'L1', slot: 'M1-F-001', cart: null });
+    expect(feederPlace(story.floor(), 'F-92')).toBeNull();
+  });
+
+  test('what a loaded feeder would no longer fit: its tape, its neighbours; nothing of one that lies about', () => {
+    const story = begun();
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { feeder: 'F-91', reel: 'K1' }));
+    story.tell('reel.verified', verified('M1-F-002', 'C-200', { feeder: 'F-92' }));
+    const wide = { feeder: 'F-91', tapeWidthMm: 24, pitchesMm: [], positions: 3 };
+    expect(feederMisfit(story.floor(), wide)).toMatchObject({
+      place: { slot: 'M1-F-001', reel: 'K1' },
+      wantsMm: 8,
+      neighbours: ['M1-F-002'],
+    });
+    expect(feederMisfit(story.floor(), { ...wide, tapeWidthMm: 8, positions: 1 })).toBeNull();
+    expect(feederMisfit(story.floor(), { ...wide, feeder: 'F-93' })).toBeNull();
   });
 });
 

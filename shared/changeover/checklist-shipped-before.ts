@@ -1,0 +1,44 @@
+// Shipped checklists as they were in versions before: what was opened with one is read as it was asked then. A version is what changed
+// in it against the one that ships now.
+
+import type { ChecklistStep, ChecklistTemplate } from '../setup/checklist.ts';
+import { changeoverChecklist } from './checklist-shipped-changeover.ts';
+
+/** Step -> how it was asked in version 1: by a tick what is known today, by any two what wants two roles now. */
+const changeover1: Readonly<Record<string, Partial<ChecklistStep>>> = {
+  'feeders-done': {
+    kind: 'tick',
+    text: {
+      en: 'The change list is empty: every slot carries its verified reel.',
+      es: 'La lista de cambios está vacía: cada posición lleva su bobina verificada.',
+    },
+  },
+  'first-placed': {
+    text: {
+      en: 'First panel: every part there, polarity and pin 1 as in the drawing.',
+      es: 'Primer panel: todo colocado, polaridad y patilla 1 según el plano.',
+    },
+  },
+  'first-measured': {
+    kind: 'tick',
+    text: {
+      en: 'Critical parts measured and within tolerance.',
+      es: 'Componentes críticos medidos y dentro de tolerancia.',
+    },
+  },
+};
+
+function withoutNew({ roles: _, wants: _wants, knows: _knows, ...step }: ChecklistStep): ChecklistStep {
+  return step;
+}
+
+/** Every older version that shipped. */
+export const shippedBefore: readonly ChecklistTemplate[] = [
+  {
+    ...changeoverChecklist,
+    version: 1,
+    steps: changeoverChecklist.steps
+      .filter(({ step }) => step !== 'slots-verified')
+      .map((step) => ({ ...withoutNew(step), ...changeover1[step.step] })),
+  },
+];

@@ -1,0 +1,201 @@
+// One person: name, badge, role, PIN. The first person of a plant is an engineer with a PIN, since nobody else could add the others.
+
+import { useLayoutEffect, useState } from 'preact/hooks';
+import { addsPeople, hasAdder, isLastAdder, mayManagePeople } from '../../../../shared/setup/may.ts';
+import type { Person } from '../../../../shared/setup/state.ts';
+import { type Role, roles } from '../../../../shared/setup/vocabulary.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { newId } from '../../device/ids.ts';
+import { makePin } from '../../device/pin.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Icon } from '../../ui/Icon.tsx';
+import { plantWords } from '../../words/plant.ts';
+import { shellWords } from '../../words/shell.ts';
+import { say } from '../../words/words.ts';
+
+interface PersonFormProps {
+  /** Null for somebody new. */
+  readonly person: Person | null;
+  readonly onSaved: (person: Person) => void;
+  /** Null where there is nothing to go back to. */
+  readonly onCancel: (() => void) | null;
+}
+
+export function PersonForm({ person, onSaved, onCancel }: PersonFormProps) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(plantWords).people;
+  const isFirst = !hasAdder(floor.people.values());
+  const isLast = person !== null && isLastAdder(person, floor.people.values());
+  const [name, setName] = useState(person?.name ?? '');
+  const [badge, setBadge] = useState(person?.badge ?? '');
+  const [picked, setPicked] = useState<Role>(person?.role ?? 'operator');
+  const [pin, setPin] = useState('');
+  const [wrong, setWrong] = useState<string | null>(null);
+  const role = isFirst ? 'engineer' : picked;
+
+  // A badge scanned while this form is open is the badge in the form, as long as its writer is signed in.
+  useLayoutEffect(
+    () =>
+      app.scans.take((scan) => {
+        const code = scan.codes[0];
+        if (!mayManagePeople(app.person.peek(), app.store.floor().people.values()).may) return false;
+        if (code) setBadge(code.text.trim());
+        return true;
+      }),
+    [],
+  );
+
+  function faultOf(): string | null {
+    if (name.trim() === '') return words.nameMissing;
+    if (badge.trim() === '') return words.badgeMissing;
+    const other = [...app.store.floor().people.values()].find(
+      (each) => each.badge === badge.trim() && each.person !== person?.person,
+    );
+    if (other) return words.badgeTaken(other.name);
+    if (pin === '' && isFirst && !person?.pin) return words.pinMissing;
+    return pin !== '' && !/^\d{4,8}$/.test(pin) ? words.pinWrong : null;
+  }
+
+  async function save(): Promise<void> {
+    const fault = faultOf();
+    setWrong(fault);
+    if (fault !== null) return;
+    const verifier = pin === '' ? (person?.pin ?? null) : await makePin(pin);
+    const saved: Person = {
+      person: person?.person ?? newId(),
+      name: name.trim(),
+      role,
+      badge: badge.trim(),
+      pin: verifier,
+    };
+    await app.write([{ kind: 'person.added', payload: saved }]);
+    app.notice.value = { tone: 'go', text: words.saved(saved.name) };
+    onSaved(saved);
+  }
+
+  return (
+    <section class="card form" data-testid="person-form">
+      {isFirst && (
+        <div class="whole" data-testid="person-first">
+          <h2>{words.firstTitle}</h2>
+          <p>{words.firstHelp}</p>
+        </div>
+      )}
+      <Field label={words.name} testId="person-name" value={name} onInput={setName} />
+      <Field
+        label={words.badge}
+        help={words.badgeHelp}
+        testId="person-badge"
+        value={badge}
+        onInput={setBadge}
+      />
+      <RoleField role={role} isFirst={isFirst} isLast={isLast} onPick={setPicked} />
+      <label class="field">
+        <span>{words.pin}</span>
+        <input
+          data-typing
+          data-testid="person-pin"
+          type="password"
+          inputMode="numeric"
+          autocomplete="new-password"
+          value={pin}
+          onInput={(event) => setPin(event.currentTarget.value)}
+        />
+        <small>{isFirst ? words.firstPin : words.pinHelp}</small>
+      </label>
+      <div class="whole row">
+        <Button
+          tone="act"
+          large
+          onPress={() => void save().catch(() => undefined)} // shown by the fault screen
+          testId="person-save"
+        >
+          {words.save}
+        </Button>
+        {onCancel && (
+          <Button large onPress={onCancel}>
+            {say(shellWords).cancel}
+          </Button>
+        )}
+        {wrong !== null && (
+          <span class="chip stop" role="alert" data-testid="person-wrong">
+            ✕ {wrong}
+          </span>
+        )}
+      </div>
+    </section>
+  );
+}
+
+function Field(props: {
+  readonly label: string;
+  readonly help?: string;
+  readonly testId: string;
+  readonly value: string;
+  readonly onInput: (text: string) => void;
+}) {
+  return (
+    <label class="field">
+      <span>{props.label}</span>
+      <input
+        data-typing
+        data-testid={props.testId}
+        autocomplete="off"
+        value={props.value}
+        maxLength={80}
+        onInput={(event) => props.onInput(event.currentTarget.value)}
+      />
+      {props.help !== undefined && <small>{props.help}</small>}
+    </label>
+  );
+}
+
+/** Every role to choose from; for the first person the one that it must be, for the last who may add people none below. */
+function RoleField(props: {
+  readonly role: Role;
+  readonly isFirst: boolean;
+  readonly isLast: boolean;
+  readonly onPick: (role: Role) => void;
+}) {
+  const words = say(plantWords).people;
+  const shell = say(shellWords);
+  if (props.isFirst) {
+    return (
+      <div class="field whole">
+        <span>{words.role}</span>
+        <p>
+          <span class="chip" data-testid="person-role">
+            <Icon name="check" size={18} /> {shell.roles[props.role]}
+          </span>
+        </p>
+      </div>
+    );
+  }
+  return (
+    <div class="field whole">
+      <span>{words.role}</span>
+      <div class="choice">
+        {roles.map((each) => {
+          const isOut = props.isLast && !addsPeople({ role: each });
+          return (
+            <button
+              type="button"
+              key={each}
+              aria-pressed={props.role === each}
+              aria-disabled={isOut}
+              data-testid={`role-${each}`}
+              onClick={() => {
+                if (!isOut) props.onPick(each);
+              }}
+            >
+              {props.role === each ? '✓ ' : ''}
+              {shell.roles[each]}
+            </button>
+          );
+        })}
+      </div>
+      {props.isLast && <small data-testid="person-last">{words.removeLast}</small>}
+    </div>
+  );
+}

@@ -1,0 +1,294 @@
+// Adding a feeder, changing one, and taking a pasted list in. Adding never writes over a feeder that is there: changing one is an act
+// of its own, which says what it was and what on the line no longer fits.
+
+import { useState } from 'preact/hooks';
+import { isFeeder, parseFeeder, readFeederRows } from '../../../../../shared/setup/feeder-sheet.ts';
+import { tapeWidthsMm } from '../../../../../shared/setup/sheet-tapes.ts';
+import type { Feeder } from '../../../../../shared/setup/state.ts';
+import { useApp, useFloor } from '../../../app.ts';
+import type { Wish } from '../../../store/store.ts';
+import { Button } from '../../../ui/Button.tsx';
+import { Icon } from '../../../ui/Icon.tsx';
+import { partsWords } from '../../../words/parts.ts';
+import { say } from '../../../words/words.ts';
+import { placeText, tapeText } from './feeder-text.ts';
+import { compareFeeders, feederMisfit, feederPlace } from './model.ts';
+
+/** A feeder while it is typed. */
+export interface Draft {
+  /** The feeder that is changed; null for a new one. */
+  readonly changes: string | null;
+  readonly feeder: string;
+  readonly tapeWidth: string;
+  readonly pitches: string;
+  readonly positions: string;
+}
+
+/** A new feeder. */
+export const emptyDraft: Draft = { changes: null, feeder: '', tapeWidth: '8', pitches: '', positions: '' };
+
+/** A feeder of the list, to be changed. */
+export function draftOf({ feeder, tapeWidthMm, pitchesMm, positions }: Feeder): Draft {
+  return {
+    changes: feeder,
+    feeder,
+    tapeWidth: String(tapeWidthMm),
+    pitches: pitchesMm.join(' '),
+    positions: String(positions),
+  };
+}
+
+const wishFor = (feeder: Feeder): Wish => ({
+  kind: 'feeder.known',
+  payload: { ...feeder, pitchesMm: [...feeder.pitchesMm] },
+});
+
+interface FeederFormProps {
+  readonly draft: Draft;
+  readonly onChange: (draft: Draft) => void;
+  readonly onClose: () => void;
+}
+
+export function FeederForm({ draft, onChange, onClose }: FeederFormProps) {
+  const app = useApp();
+  const floor = useFloor();
+  const all = say(partsWords);
+  const words = all.feeders;
+  const parsed = parseFeeder(draft);
+  const there = draft.changes === null ? floor.feeders.get(draft.feeder.trim()) : undefined;
+  const why = isFeeder(parsed) ? (there ? words.isThere : null) : words.problems[parsed.code](parsed.found);
+  return (
+    <section class="card form" data-testid="feeder-form">
+      {draft.changes === null ? (
+        <Field name="feeder" label={words.id} help={null} draft={draft} onChange={onChange} />
+      ) : (
+        <h2 class="whole">{words.changeTitle(draft.changes)}</h2>
+      )}
+      {there && <AlreadyThere feeder={there} onEdit={() => onChange(draftOf(there))} />}
+      <label class="field">
+        <span>{words.width}</span>
+        <select
+          data-testid="feeder-width"
+          value={draft.tapeWidth}
+          onChange={(event) => onChange({ ...draft, tapeWidth: event.currentTarget.value })}
+        >
+          {tapeWidthsMm.map((width) => (
+            <option key={width} value={String(width)}>
+              {width} mm
+            </option>
+          ))}
+        </select>
+      </label>
+      <Field
+        name="pitches"
+        label={words.pitches}
+        help={words.pitchesHelp}
+        draft={draft}
+        onChange={onChange}
+      />
+      <Field
+        name="positions"
+        label={words.positions}
+        help={words.positionsHelp}
+        draft={draft}
+        onChange={onChange}
+      />
+      {draft.changes !== null && isFeeder(parsed) && <WhatChanges next={parsed} />}
+      <div class="whole row">
+        <Button
+          tone="act"
+          large
+          testId="feeder-save"
+          disabledReason={why}
+          onPress={() => {
+            if (!isFeeder(parsed)) return;
+            app.write([wishFor(parsed)]).then(
+              () => {
+                app.notice.value = { tone: 'go', text: words.saved(parsed.feeder) };
+                onClose();
+              },
+              () => undefined, // shown by the fault screen
+            );
+          }}
+        >
+          {draft.changes === null ? words.save : words.saveChange}
+        </Button>
+        <Button large onPress={onClose}>
+          {all.cancel}
+        </Button>
+      </div>
+    </section>
+  );
+}
+
+function Field(props: {
+  readonly name: 'feeder' | 'pitches' | 'positions';
+  readonly label: string;
+  readonly help: string | null;
+  readonly draft: Draft;
+  readonly onChange: (draft: Draft) => void;
+}) {
+  return (
+    <label class="field">
+      <span>{props.label}</span>
+      <input
+        data-typing
+        data-testid={`feeder-${props.name}`}
+        autocomplete="off"
+        maxLength={64}
+        value={props.draft[props.name]}
+        onInput={(event) => props.onChange({ ...props.draft, [props.name]: event.currentTarget.value })}
+      />
+      {props.help !== null && <small>{props.help}</small>}
+    </label>
+  );
+}
+
+/** The id typed is on the list: what it is, where it is, and the way to change it. */
+function AlreadyThere({ feeder, onEdit }: { readonly feeder: Feeder; readonly onEdit: () => void }) {
+  const floor = useFloor();
+  const words = say(partsWords).feeders;
+  const where = feederPlace(floor, feeder.feeder);
+  return (
+    <div class="whole stack" data-testid="feeder-there" role="status">
+      <p class="chip care">
+        ! {words.thereIs(feeder.feeder)} {tapeText(feeder)}
+        {where && ` · ${placeText(where)}`}
+      </p>
+      <div>
+        <Button testId="feeder-change-it" onPress={onEdit}>
+          {words.changeIt}
+        </Button>
+      </div>
+    </div>
+  );
+}
+
+/** What a changed feeder was, where it is loaded, and what it would no longer fit. */
+function WhatChanges({ next }: { readonly next: Feeder }) {
+  const floor = useFloor();
+  const words = say(partsWords).feeders;
+  const before = floor.feeders.get(next.feeder);
+  const where = feederPlace(floor, next.feeder);
+  const misfit = feederMisfit(floor, next);
+  if (!before) return null;
+  return (
+    <div class="whole stack" data-testid="feeder-changes">
+      <p class="soft">
+        {words.was(tapeText(before))}
+        {where && ` · ${placeText(where)}`}
+      </p>
+      {misfit?.wantsMm != null && (
+        <p class="chip stop">✕ {words.wantsWidth(misfit.place.slot, String(misfit.wantsMm), next.feeder)}</p>
+      )}
+      {misfit && misfit.neighbours.length > 0 && (
+        <p class="chip stop">✕ {words.reachesInto(next.feeder, misfit.neighbours.join(', '))}</p>
+      )}
+    </div>
+  );
+}
+
+/** Rows of a list: new feeders are taken in; those that the list would change are shown, and changed only by an act of its own. */
+export function PasteForm({ onClose }: { readonly onClose: () => void }) {
+  const app = useApp();
+  const floor = useFloor();
+  const all = say(partsWords);
+  const words = all.feeders;
+  const [text, setText] = useState('');
+  const { feeders, problems } = readFeederRows(text);
+  const { fresh, changed, same } = compareFeeders(floor, feeders);
+  const take = (taken: readonly Feeder[], said: string) => {
+    app.write(taken.map(wishFor)).then(
+      () => {
+        app.notice.value = { tone: 'go', text: said };
+        // Nothing of the list is lost where the other half still waits.
+        if (taken.length === fresh.length + changed.length) onClose();
+      },
+      () => undefined, // shown by the fault screen
+    );
+  };
+  return (
+    <section class="card stack">
+      <label class="field">
+        <span>{words.paste}</span>
+        <textarea
+          class="code"
+          rows={6}
+          data-typing
+          data-testid="feeder-rows"
+          autocomplete="off"
+          spellcheck={false}
+          value={text}
+          onInput={(event) => setText(event.currentTarget.value)}
+        />
+        <small>{words.pasteHelp}</small>
+      </label>
+      {text.trim() !== '' && (
+        <p data-testid="feeder-found">
+          {words.found(feeders.length)}: {words.fresh(fresh.length)} · {words.changed(changed.length)} ·{' '}
+          {words.same(same)}
+        </p>
+      )}
+      {problems.length > 0 && (
+        <ul class="faults" role="alert">
+          {problems.slice(0, 20).map(({ row, code, found }) => (
+            <li key={row}>
+              ✕ <b>{words.row(row)}</b> {words.problems[code](found)}
+            </li>
+          ))}
+          {problems.length > 20 && <li>{all.more(String(problems.length - 20))}</li>}
+        </ul>
+      )}
+      {changed.length > 0 && <ChangedList changed={changed} />}
+      <div class="row">
+        <Button
+          tone="act"
+          large
+          testId="feeder-take"
+          disabledReason={fresh.length === 0 ? words.nothing : null}
+          onPress={() => take(fresh, words.taken(fresh.length))}
+        >
+          {words.take(fresh.length)}
+        </Button>
+        {changed.length > 0 && (
+          <Button
+            large
+            testId="feeder-take-changed"
+            onPress={() => take(changed, words.changedNow(changed.length))}
+          >
+            {words.takeChanged(changed.length)}
+          </Button>
+        )}
+        <Button large onPress={onClose}>
+          {all.cancel}
+        </Button>
+      </div>
+    </section>
+  );
+}
+
+/** Feeders that a list describes otherwise: as they are, as they would be, where they are loaded. */
+function ChangedList({ changed }: { readonly changed: readonly Feeder[] }) {
+  const floor = useFloor();
+  const all = say(partsWords);
+  return (
+    <ul class="faults" data-testid="feeder-changed">
+      {changed.slice(0, 20).map((next) => {
+        const before = floor.feeders.get(next.feeder);
+        const where = feederPlace(floor, next.feeder);
+        return (
+          <li key={next.feeder}>
+            <b class="code">{next.feeder}</b> {before && tapeText(before)} → {tapeText(next)}
+            {where && ` · ${placeText(where)}`}
+            {feederMisfit(floor, next) !== null && (
+              <span class="chip stop">
+                <Icon name="warn" size={18} /> {all.feeders.noLongerFits}
+              </span>
+            )}
+          </li>
+        );
+      })}
+      {changed.length > 20 && <li>{all.more(String(changed.length - 20))}</li>}
+    </ul>
+  );
+}

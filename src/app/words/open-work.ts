@@ -1,0 +1,58 @@
+import type { OpenKind } from '../../../shared/setup/checklist.ts';
+import { area, plural } from './words.ts';
+
+type Said = Readonly<Record<OpenKind, (count: number) => string>>;
+
+const saidEn: Said = {
+  misfit: () => 'The setup does not fit this line',
+  move: (count) => plural(count, '1 feeder still to handle', `${count} feeders still to handle`),
+  'slot-empty': (count) => plural(count, '1 slot without its reel', `${count} slots without their reels`),
+  'slot-other': (count) => plural(count, '1 slot carries another part', `${count} slots carry other parts`),
+  'slot-held': (count) => plural(count, '1 reel waits for a lead', `${count} reels wait for a lead`),
+  'measured-wrong': (count) => plural(count, '1 part measured wrong', `${count} parts measured wrong`),
+  'looked-wrong': (count) => plural(count, '1 part looks wrong', `${count} parts look wrong`),
+  'cannot-tell': (count) =>
+    plural(count, '1 part that the meter cannot tell', `${count} parts that the meter cannot tell`),
+  unchecked: (count) => plural(count, '1 part not checked yet', `${count} parts not checked yet`),
+  step: (count) => plural(count, '1 checklist step', `${count} checklist steps`),
+  'no-checklist': () => 'The checklist was never opened',
+};
+const saidEs: Said = {
+  misfit: () => 'El montaje no cabe en esta línea',
+  move: (count) => plural(count, 'queda 1 alimentador por mover', `quedan ${count} alimentadores por mover`),
+  'slot-empty': (count) => plural(count, '1 posición sin su bobina', `${count} posiciones sin su bobina`),
+  'slot-other': (count) =>
+    plural(count, '1 posición lleva otro componente', `${count} posiciones llevan otro componente`),
+  'slot-held': (count) => plural(count, '1 bobina espera a un jefe', `${count} bobinas esperan a un jefe`),
+  'measured-wrong': (count) => plural(count, '1 componente mide mal', `${count} componentes miden mal`),
+  'looked-wrong': (count) => plural(count, '1 componente está mal', `${count} componentes están mal`),
+  'cannot-tell': (count) =>
+    plural(count, '1 componente que el medidor no decide', `${count} componentes que el medidor no decide`),
+  unchecked: (count) => plural(count, '1 componente sin comprobar', `${count} componentes sin comprobar`),
+  step: (count) => plural(count, '1 paso de la lista', `${count} pasos de la lista`),
+  'no-checklist': () => 'No se abrió la lista',
+};
+
+/** What is open or wrong before a run is released. */
+export const openWorkWords = area({
+  en: {
+    said: saidEn,
+    on: (part: string, slot: string) => `${part} on ${slot}`,
+    reelOn: (reel: string, slot: string) => `reel ${reel} on ${slot}`,
+    reel: (reel: string) => `reel ${reel}`,
+    more: (count: number) => plural(count, 'and 1 more', `and ${count} more`),
+    isWrong: 'Wrong',
+    isOpen: 'Still open',
+    nothing: 'Nothing is open.',
+  },
+  es: {
+    said: saidEs,
+    on: (part, slot) => `${part} en ${slot}`,
+    reelOn: (reel, slot) => `bobina ${reel} en ${slot}`,
+    reel: (reel) => `bobina ${reel}`,
+    more: (count) => plural(count, 'y 1 más', `y ${count} más`),
+    isWrong: 'Mal',
+    isOpen: 'Sigue abierto',
+    nothing: 'No queda nada abierto.',
+  },
+});
