@@ -169,7 +169,6 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
           <small>{words.cartHelp}</small>
         </label>
         <Button
-          tone="act"
           large
           testId="cart-use"
           disabledReason={name === '' ? words.cartHelp : null}

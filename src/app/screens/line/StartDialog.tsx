@@ -11,7 +11,7 @@ import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { lineWords } from '../../words/line.ts';
 import { shellWords } from '../../words/shell.ts';
-import { formatCount, say } from '../../words/words.ts';
+import { say } from '../../words/words.ts';
 import { BeginsShort } from './BeginsShort.tsx';
 
 export function StartDialog({ line, onClose }: { readonly line: string; readonly onClose: () => void }) {
@@ -62,7 +62,11 @@ export function StartDialog({ line, onClose }: { readonly line: string; readonly
         <p>
           <b>{setup.product}</b> · {shell.side[setup.side]} · {shell.revision(setup.revision)}
         </p>
-        {missing > 0 && <p class="chip care">{words.notLoaded(formatCount(missing))}</p>}
+        {missing > 0 && (
+          <p class="chip care" data-testid="start-not-right">
+            {words.notRight(missing)}
+          </p>
+        )}
         {!wrongPanels && !wrongSeconds && <BeginsShort line={line} planned={planned} />}
         <label class="field">
           <span>{words.panelsWanted}</span>
