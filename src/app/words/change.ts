@@ -9,9 +9,9 @@ export const changeWords = area({
     missing: {
       title: 'Nothing to change over yet',
       text: 'This plant is new. Do these first:',
-      people: 'Somebody who works here, to sign in',
+      people: 'Nobody can sign in yet.',
       addPerson: 'Add the first person',
-      setup: 'A setup sheet. It brings the line in too.',
+      setup: 'No setup and no line yet.',
       bringSetup: 'Bring a setup in',
       done: 'done',
     },
@@ -117,9 +117,9 @@ export const changeWords = area({
     missing: {
       title: 'Aún no hay nada que cambiar',
       text: 'Esta planta es nueva. Haga antes esto:',
-      people: 'Alguien que trabaje aquí, para identificarse',
+      people: 'Aún nadie puede identificarse.',
       addPerson: 'Añadir la primera persona',
-      setup: 'Una hoja de montaje. También trae la línea.',
+      setup: 'Aún no hay montaje ni línea.',
       bringSetup: 'Traer un montaje',
       done: 'hecho',
     },

@@ -29,6 +29,8 @@ export function ChooseNext({ line }: { readonly line: string }) {
     const setup = floor.setups.get(job.setup);
     return setup ? [{ job, setup, plan: planChange(floor, line, setup) }] : [];
   });
+  const chosen = floor.chosen.get(line) ?? null;
+  const first = kept.findIndex(({ setup }) => setup.setup !== chosen);
   const inOrder = new Set(kept.map(({ setup }) => setup.setup));
   const others = [...newest.values()]
     .filter(({ setup }) => !inOrder.has(setup))
@@ -54,7 +56,15 @@ export function ChooseNext({ line }: { readonly line: string }) {
         <section data-testid="next-kept">
           <KeptBy line={line} />
           {kept.map(({ job, setup, plan }, place) => (
-            <Choice key={job.id} line={line} setup={setup} plan={plan} place={place} panels={job.panels} />
+            <Choice
+              key={job.id}
+              line={line}
+              setup={setup}
+              plan={plan}
+              place={place}
+              panels={job.panels}
+              isFirst={place === first}
+            />
           ))}
         </section>
       )}
@@ -62,7 +72,15 @@ export function ChooseNext({ line }: { readonly line: string }) {
         <section data-testid="next-others">
           {kept.length > 0 && <h3>{words.nextOthers}</h3>}
           {others.map(({ setup, plan }) => (
-            <Choice key={setup.setup} line={line} setup={setup} plan={plan} place={null} panels={null} />
+            <Choice
+              key={setup.setup}
+              line={line}
+              setup={setup}
+              plan={plan}
+              place={null}
+              panels={null}
+              isFirst={false}
+            />
           ))}
         </section>
       )}
@@ -92,9 +110,11 @@ interface ChoiceProps {
   /** Its place in the kept order, from 0; null where it is not in it. */
   readonly place: number | null;
   readonly panels: number | null;
+  /** The first of the kept order that the line is not set up for: the one to plan. */
+  readonly isFirst: boolean;
 }
 
-function Choice({ line, setup, plan, place, panels }: ChoiceProps) {
+function Choice({ line, setup, plan, place, panels, isFirst }: ChoiceProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(changeWords);
@@ -115,8 +135,8 @@ function Choice({ line, setup, plan, place, panels }: ChoiceProps) {
         <span class="chip go">✓ {words.same}</span>
       ) : (
         <Button
-          tone={place === 0 ? 'act' : 'plain'}
-          large={place === 0}
+          tone={isFirst ? 'act' : 'plain'}
+          large={isFirst}
           disabledReason={refusal ?? (plan.fits ? null : words.cannotFit)}
           testId={place === null ? `plan-${setup.setup}` : `plan-job-${place}`}
           onPress={() => {

@@ -77,6 +77,7 @@ export function Order({ line }: { readonly line: string }) {
             draft={draft}
             onSettle={desk.settle}
             isSearching={searching !== null}
+            isFound={answer !== null}
           />
           <Jobs line={line} desk={desk} plan={plan} left={left} nowMs={nowMs} />
           <AddJob line={line} onAdd={(job) => desk.change((now) => ({ ...now, jobs: [...now.jobs, job] }))} />
@@ -104,7 +105,13 @@ function SearchRow({ desk, plan, answer }: SearchRowProps) {
   return (
     <div class="row">
       {searching === null ? (
-        <Button tone="act" large testId="order-find" disabledReason={refusal} onPress={desk.search}>
+        <Button
+          tone={answer === null ? 'act' : 'plain'}
+          large
+          testId="order-find"
+          disabledReason={refusal}
+          onPress={desk.search}
+        >
           <Icon name="search" /> {words.find}
         </Button>
       ) : (
@@ -221,7 +228,7 @@ function Drivers({ reasons }: { readonly reasons: readonly InReason[] }) {
 
 function sayProof(answer: OrderAnswer): string {
   const words = say(orderWords);
-  return answer.isProven
+  return answer.isProven || answer.gap === 0
     ? words.proven
     : words.gap(formatCount(answer.lowest), formatFigure(Math.ceil(answer.gap * 1000) / 10));
 }
