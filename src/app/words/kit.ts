@@ -17,17 +17,21 @@ export const kitWords = area({
     enough: 'enough',
     readyNow: 'Do this while the line runs',
     readyFetch: (count: number) =>
-      plural(
-        count,
-        'Fetch reels of 1 part: pick list below.',
-        `Fetch reels of ${count} parts: pick list below.`,
-      ),
+      count === 0
+        ? 'No reel to fetch that we know of.'
+        : plural(
+            count,
+            'Fetch reels of 1 part: pick list below.',
+            `Fetch reels of ${count} parts: pick list below.`,
+          ),
     readyCarts: (count: number) =>
-      plural(
-        count,
-        'Put feeders on a cart: 1 place is ready.',
-        `Put feeders on a cart: ${count} places are ready.`,
-      ),
+      count === 0
+        ? 'Put the next feeders on a cart.'
+        : plural(
+            count,
+            'Put feeders on a cart: 1 place is ready.',
+            `Put feeders on a cart: ${count} places are ready.`,
+          ),
     readyOpenList: 'Open the checklist: some steps need no stop.',
     readyList: (count: number) =>
       plural(count, 'Checklist: 1 step can be done now.', `Checklist: ${count} steps can be done now.`),
@@ -36,7 +40,15 @@ export const kitWords = area({
     stays: (slot: string, count: string) => `stays on ${slot}, ${count}`,
     goesTo: (from: string, to: string, count: string) => `moves from ${from} to ${to}, ${count}`,
     comesOff: (slot: string, count: string) => `spare on ${slot}, ${count}`,
-    leftOn: (count: string) => `about ${count} left then`,
+    leftThen: (count: string) => `about ${count} left when this job is done`,
+    leftNow: (count: string) => `about ${count} left`,
+    onLine: (count: number) =>
+      plural(
+        count,
+        '1 part is on the line: nothing to fetch',
+        `${count} parts are on the line: nothing to fetch`,
+      ),
+    cartFirst: 'Scan or type its code first.',
     leftUnknown: 'not counted',
     maybeShort: 'count it first',
     unsure: (count: number) =>
@@ -108,17 +120,21 @@ export const kitWords = area({
     enough: 'suficiente',
     readyNow: 'Haga esto con la línea en marcha',
     readyFetch: (count) =>
-      plural(
-        count,
-        'Traiga bobinas de 1 componente: lista abajo.',
-        `Traiga bobinas de ${count} componentes: lista abajo.`,
-      ),
+      count === 0
+        ? 'No hay que traer ninguna bobina conocida.'
+        : plural(
+            count,
+            'Traiga bobinas de 1 componente: lista abajo.',
+            `Traiga bobinas de ${count} componentes: lista abajo.`,
+          ),
     readyCarts: (count) =>
-      plural(
-        count,
-        'Ponga alimentadores en un carro: 1 sitio listo.',
-        `Ponga alimentadores en un carro: ${count} sitios listos.`,
-      ),
+      count === 0
+        ? 'Ponga los alimentadores siguientes en un carro.'
+        : plural(
+            count,
+            'Ponga alimentadores en un carro: 1 sitio listo.',
+            `Ponga alimentadores en un carro: ${count} sitios listos.`,
+          ),
     readyOpenList: 'Abra la lista: algunos pasos no piden parar.',
     readyList: (count) =>
       plural(count, 'Lista: 1 paso se puede hacer ya.', `Lista: ${count} pasos se pueden hacer ya.`),
@@ -127,7 +143,15 @@ export const kitWords = area({
     stays: (slot, count) => `se queda en ${slot}, ${count}`,
     goesTo: (from, to, count) => `pasa de ${from} a ${to}, ${count}`,
     comesOff: (slot, count) => `sobra en ${slot}, ${count}`,
-    leftOn: (count) => `quedarán unas ${count}`,
+    leftThen: (count) => `quedarán unas ${count} al acabar este trabajo`,
+    leftNow: (count) => `quedan unas ${count}`,
+    onLine: (count) =>
+      plural(
+        count,
+        '1 componente ya está en la línea: nada que traer',
+        `${count} componentes ya están en la línea: nada que traer`,
+      ),
+    cartFirst: 'Escanee o teclee antes su código.',
     leftUnknown: 'sin contar',
     maybeShort: 'cuente primero',
     unsure: (count) =>

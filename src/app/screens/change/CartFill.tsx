@@ -171,7 +171,7 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
         <Button
           large
           testId="cart-use"
-          disabledReason={name === '' ? words.cartHelp : null}
+          disabledReason={name === '' ? words.cartFirst : null}
           onPress={() => use(name)}
         >
           {words.use}

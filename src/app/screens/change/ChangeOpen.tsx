@@ -84,7 +84,7 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
             {words.release}
           </Button>
         )}
-        <Button large tone="quiet" disabledReason={leadRefusal} onPress={() => setAsking('drop')}>
+        <Button tone="quiet" disabledReason={leadRefusal} onPress={() => setAsking('drop')}>
           {words.drop}
         </Button>
       </header>

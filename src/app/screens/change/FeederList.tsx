@@ -45,7 +45,6 @@ export function FeederList({ changeover, isStanding }: FeederListProps) {
         <span class={`chip ${verified === slots.length ? 'go' : ''}`} data-testid="slots-right">
           {words.slotsRight(formatCount(verified), formatCount(slots.length))}
         </span>
-        <Counts plan={plan} />
       </div>
       {steps.length > 0 && (
         <p class="caution" data-testid="moves-caution">
@@ -70,6 +69,7 @@ export function FeederList({ changeover, isStanding }: FeederListProps) {
           />
         ))}
       </ol>
+      {steps.length > 0 && <Counts plan={plan} />}
       {done.length > 0 && <DoneRows done={done} zone={floor.lines.get(line)?.zone ?? 'UTC'} />}
     </section>
   );

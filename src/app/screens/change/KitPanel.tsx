@@ -46,6 +46,10 @@ export function KitPanel({ changeover, isStanding, onChecklist }: KitPanelProps)
   const short = rows.filter((row) => row.short > 0 && row.uncounted === 0).length;
   const unsure = rows.filter((row) => row.short > 0 && row.uncounted > 0).length;
   const toFetch = rows.filter((row) => row.reels.length > 0).length;
+  const onLine = rows.filter((row) => !isForHands(row));
+  const rowOf = (row: KitRow) => (
+    <PickRow key={row.part} row={row} moist={moist.get(row.part) ?? null} isStanding={isStanding} />
+  );
   return (
     <section class="stack" data-testid="kit">
       {!isStanding && <ReadyNow changeover={changeover} toFetch={toFetch} onChecklist={onChecklist} />}
@@ -75,13 +79,20 @@ export function KitPanel({ changeover, isStanding, onChecklist }: KitPanelProps)
           ? {words.unsure(unsure)}
         </p>
       )}
-      <div>
-        {rows.map((row) => (
-          <PickRow key={row.part} row={row} moist={moist.get(row.part) ?? null} />
-        ))}
-      </div>
+      <div>{rows.filter(isForHands).map(rowOf)}</div>
+      {onLine.length > 0 && (
+        <details class="more-rows">
+          <summary>{words.onLine(onLine.length)}</summary>
+          {onLine.map(rowOf)}
+        </details>
+      )}
     </section>
   );
+}
+
+/** True where something is to be fetched, counted, baked or asked for; else the line has what it takes. */
+function isForHands(row: KitRow): boolean {
+  return row.reels.length > 0 || row.short > 0 || row.spent.length > 0 || !row.isOnLine;
 }
 
 interface ReadyNowProps {
@@ -121,7 +132,13 @@ function ReadyNow({ changeover, toFetch, onChecklist }: ReadyNowProps) {
   );
 }
 
-function PickRow({ row, moist }: { readonly row: KitRow; readonly moist: PartMoistureKnown | null }) {
+interface PickRowProps {
+  readonly row: KitRow;
+  readonly moist: PartMoistureKnown | null;
+  readonly isStanding: boolean;
+}
+
+function PickRow({ row, moist, isStanding }: PickRowProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(kitWords);
@@ -151,7 +168,9 @@ function PickRow({ row, moist }: { readonly row: KitRow; readonly moist: PartMoi
               : ''}
         </span>
         {row.here.length > 0 && (
-          <span data-testid="pick-here">{row.here.map((reel) => hereText(reel, words)).join(' · ')}</span>
+          <span data-testid="pick-here">
+            {row.here.map((reel) => hereText(reel, isStanding)).join(' · ')}
+          </span>
         )}
         {row.uncounted > 0 && <span>{words.uncounted(row.uncounted)}</span>}
         {lives.map(({ reel, text, tone }) => (
@@ -186,8 +205,10 @@ function reelText(reel: Reel): string {
 }
 
 /** A reel on the line in words: where it stays or goes, and what the running job will leave of it. */
-function hereText({ slot, to, left }: ReelHere, words: typeof kitWords.en): string {
-  const count = left === null ? words.leftUnknown : words.leftOn(formatCount(left));
+function hereText({ slot, to, left }: ReelHere, isStanding: boolean): string {
+  const words = say(kitWords);
+  const leftOn = isStanding ? words.leftNow : words.leftThen;
+  const count = left === null ? words.leftUnknown : leftOn(formatCount(left));
   if (to === slot) return words.stays(slot, count);
   return to === null ? words.comesOff(slot, count) : words.goesTo(slot, to, count);
 }
