@@ -43,7 +43,8 @@ export function Order({ line }: { readonly line: string }) {
   const desk = useOrderDesk(line, learnt);
   const released = [...floor.changeovers.values()].filter((each) => each.releasedMs !== null).length;
   useEffect(() => {
-    learnFromLog(app.store, app.store.floor(), line).then(setLearnt, () => undefined); // a failed read is shown by the fault screen
+    const nothing = { putIn: null, takeOut: null };
+    learnFromLog(app.store, app.store.floor(), line).then(setLearnt, () => setLearnt(nothing)); // a failed read is shown by the fault screen
   }, [line, released]);
   const { list, draft, answer, searching } = desk;
   const nowMs = Math.floor(app.nowMs.value / 60_000) * 60_000;
@@ -81,10 +82,13 @@ export function Order({ line }: { readonly line: string }) {
           />
           <Jobs line={line} desk={desk} plan={plan} left={left} nowMs={nowMs} />
           <AddJob line={line} onAdd={(job) => desk.change((now) => ({ ...now, jobs: [...now.jobs, job] }))} />
-          <HandlingForm
-            handling={handlingOf(list, learnt)}
-            onSet={(name, minutes) => desk.change((now) => setByHand(now, name, minutes))}
-          />
+          {/* What is learnt changes the fields: they come when it is known, not under somebody's fingers. */}
+          {learnt !== null && (
+            <HandlingForm
+              handling={handlingOf(list, learnt)}
+              onSet={(name, minutes) => desk.change((now) => setByHand(now, name, minutes))}
+            />
+          )}
         </>
       )}
     </div>
