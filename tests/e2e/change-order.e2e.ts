@@ -154,10 +154,14 @@ describe('the order of jobs in hand', () => {
     // One panel more of the same product needs no move: alone it would be done in a minute.
     const dueInMinutes = Math.floor((left * run.panelSeconds) / 120);
     expect(dueInMinutes).toBeGreaterThan(5);
-    const due = await page.evaluate((minutes) => {
-      const at = new Date(Date.now() + minutes * 60_000);
-      return new Date(at.getTime() - at.getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
-    }, dueInMinutes);
+    const zone = floor.lines.get(run.line)?.zone ?? 'UTC';
+    const due = await page.evaluate(
+      ([minutes, timeZone]) =>
+        new Intl.DateTimeFormat('sv-SE', { timeZone, dateStyle: 'short', timeStyle: 'short' })
+          .format(Date.now() + minutes * 60_000)
+          .replace(' ', 'T'),
+      [dueInMinutes, zone] as const,
+    );
     await page.getByTestId('job-due').fill(due);
     await add(page, run.setup, '1');
     await expect.poll(() => page.getByTestId('late-0').textContent()).toContain('late by');
