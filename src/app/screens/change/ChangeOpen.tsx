@@ -53,7 +53,7 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
     <div class="stack">
       <header class="change-head" data-testid="changeover">
         <div class="grow">
-          <h1>{words.fromTo(from?.product ?? '–', changeover.product)}</h1>
+          <h1>{from ? words.fromTo(from.product, changeover.product) : changeover.product}</h1>
           <p class={`chip ${sinceMs === null ? 'go' : 'care'}`}>
             <Icon name={sinceMs === null ? 'play' : 'pause'} size={18} />
             {sinceMs === null

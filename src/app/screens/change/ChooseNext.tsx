@@ -68,6 +68,14 @@ export function ChooseNext({ line }: { readonly line: string }) {
           ))}
         </section>
       )}
+      {[...newest.values()].every(({ setup }) => setup === chosen) && (
+        <div class="row" data-testid="next-nothing-else">
+          <p class="grow">{words.nothingElse}</p>
+          <a class="button large" href={address('plant', 'sheet')}>
+            {words.missing.bringSetup}
+          </a>
+        </div>
+      )}
       {others.length > 0 && (
         <section data-testid="next-others">
           {kept.length > 0 && <h3>{words.nextOthers}</h3>}
