@@ -14,7 +14,7 @@ import { changeWords } from '../../words/change.ts';
 import { checklistWords } from '../../words/checklist.ts';
 import { formatCount, formatSpan, say } from '../../words/words.ts';
 import { ChecklistPanel } from './ChecklistPanel.tsx';
-import { changeFacts, checklistOf, templateFor } from './checklist-desk.ts';
+import { changeFacts, checklistOf, standingOf, templateFor, templateOf } from './checklist-desk.ts';
 import { FeederList } from './FeederList.tsx';
 import { FirstPanel } from './FirstPanel.tsx';
 import { KitPanel } from './KitPanel.tsx';
@@ -47,6 +47,8 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
   const plan = setup ? planChange(floor, line, setup) : null;
   const movesLeft = plan?.fits ? plan.steps.steps.length : null;
   const list = checklistOf(floor, changeover);
+  const template = list ? templateOf(floor, list) : null;
+  const isListDone = list !== null && template !== null && standingOf(floor, list, template).canClose;
   const choose = (next: Tab) => setTab({ tab: next, isStanding });
   const close = () => setAsking(null);
   return (
@@ -75,7 +77,7 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
         ) : (
           <Button
             key="release"
-            tone={movesLeft === 0 ? 'act' : 'plain'}
+            tone={movesLeft === 0 && isListDone ? 'act' : 'plain'}
             large
             disabledReason={leadRefusal}
             onPress={() => setAsking('release')}
@@ -108,7 +110,13 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
         <KitPanel changeover={changeover} isStanding={isStanding} onChecklist={() => choose('checklist')} />
       )}
       {tab === 'first' && <FirstPanel changeover={changeover} />}
-      {tab === 'feeders' && <FeederList changeover={changeover} isStanding={isStanding} />}
+      {tab === 'feeders' && (
+        <FeederList
+          changeover={changeover}
+          isStanding={isStanding}
+          onChecklist={isListDone ? null : () => choose('checklist')}
+        />
+      )}
       {tab === 'checklist' &&
         (list ? (
           <ChecklistPanel list={list} />

@@ -7,6 +7,7 @@ import { setupProgress } from '../../../../shared/setup/progress.ts';
 import { type SlotAnswer, slotRight } from '../../../../shared/setup/slot-right.ts';
 import type { Changeover, SlotState } from '../../../../shared/setup/state.ts';
 import { useFloor } from '../../app.ts';
+import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { changeWords } from '../../words/change.ts';
 import { formatCount, formatTime, say } from '../../words/words.ts';
@@ -19,9 +20,11 @@ interface FeederListProps {
   readonly changeover: Changeover;
   /** The last panel is built: hands may go in once the machine is stopped. */
   readonly isStanding: boolean;
+  /** Leads to the checklist; null where it has nothing open. */
+  readonly onChecklist: (() => void) | null;
 }
 
-export function FeederList({ changeover, isStanding }: FeederListProps) {
+export function FeederList({ changeover, isStanding, onChecklist }: FeederListProps) {
   const floor = useFloor();
   const words = say(changeWords);
   const setup = floor.setups.get(changeover.setup);
@@ -54,6 +57,13 @@ export function FeederList({ changeover, isStanding }: FeederListProps) {
       )}
       {steps.length > 0 && isStanding && <p class="soft">{words.scanSlot}</p>}
       {steps.length === 0 && <p>{isStanding ? words.stepsDoneNext : words.stepsNone}</p>}
+      {steps.length === 0 && isStanding && onChecklist !== null && (
+        <div>
+          <Button tone="act" large onPress={onChecklist} testId="moves-checklist">
+            {words.tabs.checklist}
+          </Button>
+        </div>
+      )}
       {plan.twice.map(({ part, slots: where }) => (
         <p key={part} class="soft">
           {words.twice(part, where.join(', '))}
