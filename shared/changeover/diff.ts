@@ -2,10 +2,12 @@
 // Method: a feeder is its part and its width. Equal on the same slot: keep. Wanted elsewhere: move, taking first the
 // feeders that are in somebody's way and must leave their place anyhow. What is left over comes out only where a wanted
 // feeder needs one of its positions. Handlings are fewest: each move saves one feeder put in and often one taken out.
+// What a floor knows beyond part and width (alternates, pitch, blocks) comes in as a rule; such a feeder is matched after the equal
+// ones, in walking order, so that a rare pair may be missed.
 // Refused: clearing everything that the next job does not want.
 
 import { fail, ok, type Result } from '../kit/result.ts';
-import { isSameSlot, parseSlot, positionsOf, sortByWalk, walkOrder } from './slots.ts';
+import { isSameSlot, parseSlot, positionsOf, sortByWalk, walkOrder } from '../setup/positions.ts';
 
 /** A feeder on a slot. */
 export interface PlacedFeeder {
@@ -13,15 +15,38 @@ export interface PlacedFeeder {
   readonly part: string;
   /** Positions taken, whole, >= 1. */
   readonly width: number;
+  /** Feeders of one kind may trade places; absent: those of the same part and width. */
+  readonly kind?: string;
 }
 
 /** A feeder that changes its slot. */
 export interface FeederMove {
+  /** The part on the feeder. */
   readonly part: string;
   readonly from: string;
   readonly to: string;
   readonly width: number;
+  readonly kind?: string;
 }
+
+/** What a loaded feeder, its reel with it, is good for; both answers must be the same for feeders of one kind. */
+export interface FeederRule {
+  /** It may stay on the slot, which is its own. */
+  readonly stays: (loaded: PlacedFeeder, wanted: PlacedFeeder) => boolean;
+  /** It may be moved to the slot. */
+  readonly serves: (loaded: PlacedFeeder, wanted: PlacedFeeder) => boolean;
+}
+
+/** Names the kind of a feeder: those of one kind may trade places. */
+export function kindOf(feeder: Pick<PlacedFeeder, 'part' | 'width' | 'kind'>): string {
+  return feeder.kind ?? JSON.stringify([feeder.part, feeder.width]);
+}
+
+const isEqual = (loaded: PlacedFeeder, wanted: PlacedFeeder): boolean =>
+  loaded.part === wanted.part && loaded.width === wanted.width;
+
+/** Where nothing more is known of a feeder than its part and width. */
+const plainRule: FeederRule = { stays: isEqual, serves: isEqual };
 
 /** What has to be done, without its order. */
 export interface SetupDiff {
@@ -99,56 +124,67 @@ export function partsTwice(setup: readonly PlacedFeeder[]): { part: string; slot
     .map(([part, where]) => ({ part, slots: where.sort(walkOrder) }));
 }
 
-/** The difference between two setups, each list in walking order; every fault of either where there are any. */
+/**
+ * The difference between two setups, each list in walking order; every fault of either where there are any. `rule`: what a feeder is
+ * good for; without it the same part and width.
+ */
 export function diffSetups(
   loaded: readonly PlacedFeeder[],
   wanted: readonly PlacedFeeder[],
   banks?: BankSizes,
+  rule: FeederRule = plainRule,
 ): Result<SetupDiff, readonly SetupFault[]> {
   const faults = [...setupFaults(loaded, 'loaded'), ...setupFaults(wanted, 'wanted', banks)];
   if (faults.length > 0) return fail(faults);
-  const kindOf = (feeder: PlacedFeeder) => JSON.stringify([feeder.part, feeder.width]);
   const loadedAt = new Map(loaded.map((feeder) => [positionsOf(feeder.slot, 1)[0], feeder]));
   const keep: PlacedFeeder[] = [];
   const open: PlacedFeeder[] = [];
   const kept = new Set<PlacedFeeder>();
   for (const feeder of wanted) {
     const there = loadedAt.get(positionsOf(feeder.slot, 1)[0]);
-    if (there !== undefined && kindOf(there) === kindOf(feeder)) {
+    if (there !== undefined && rule.stays(there, feeder)) {
       keep.push(feeder);
       kept.add(there);
     } else open.push(feeder);
   }
   const needed = new Set(wanted.flatMap((feeder) => positionsOf(feeder.slot, feeder.width)));
-  const inTheWay = new Set(
-    loaded.filter((feeder) =>
-      positionsOf(feeder.slot, feeder.width).some((position) => needed.has(position)),
-    ),
-  );
-  const isInTheWay = (feeder: PlacedFeeder) => inTheWay.has(feeder);
-  const spare = new Map<string, PlacedFeeder[]>();
+  const isInTheWay = (feeder: PlacedFeeder) =>
+    positionsOf(feeder.slot, feeder.width).some((position) => needed.has(position));
   const free = loaded.filter((one) => !kept.has(one));
-  for (const feeder of sortByWalk(free, (one) => one.slot)) {
-    const kind = kindOf(feeder);
-    const others = spare.get(kind);
-    if (others === undefined) spare.set(kind, [feeder]);
-    else others.push(feeder);
-  }
-  for (const list of spare.values()) list.sort((x, y) => Number(isInTheWay(y)) - Number(isInTheWay(x)));
-  const move: FeederMove[] = [];
-  const putIn: PlacedFeeder[] = [];
-  for (const feeder of sortByWalk(open, (one) => one.slot)) {
-    const source = spare.get(kindOf(feeder))?.shift();
-    if (source === undefined) putIn.push(feeder);
-    else move.push({ part: feeder.part, from: source.slot, to: feeder.slot, width: feeder.width });
-  }
-  const left = [...spare.values()].flat();
+  const { move, putIn, left } = matchMoves(free, open, { rule, isInTheWay });
   const bySlot = (list: readonly PlacedFeeder[]) => sortByWalk(list, (feeder) => feeder.slot);
   return ok({
     keep: bySlot(keep),
     move: sortByWalk(move, (one) => one.from),
     takeOut: bySlot(left.filter(isInTheWay)),
-    putIn,
+    putIn: bySlot(putIn),
     stay: bySlot(left.filter((feeder) => !isInTheWay(feeder))),
   });
+}
+
+/** Which free feeder goes to which open slot: those of the slot's own part first, then whatever else serves it. */
+function matchMoves(
+  free: readonly PlacedFeeder[],
+  open: readonly PlacedFeeder[],
+  more: { readonly rule: FeederRule; readonly isInTheWay: (feeder: PlacedFeeder) => boolean },
+): { move: FeederMove[]; putIn: PlacedFeeder[]; left: PlacedFeeder[] } {
+  const { rule, isInTheWay } = more;
+  const pools = new Map<string, PlacedFeeder[]>();
+  for (const feeder of sortByWalk(free, (one) => one.slot))
+    pools.set(feeder.part, [...(pools.get(feeder.part) ?? []), feeder]);
+  for (const pool of pools.values()) pool.sort((x, y) => Number(isInTheWay(y)) - Number(isInTheWay(x)));
+  const move: FeederMove[] = [];
+  const take = (slot: PlacedFeeder, pool: PlacedFeeder[] | undefined): boolean => {
+    const at = pool?.findIndex((feeder) => rule.serves(feeder, slot)) ?? -1;
+    const [source] = at < 0 ? [] : (pool?.splice(at, 1) ?? []);
+    if (!source) return false;
+    const { part, width, kind } = source;
+    const one: FeederMove = { part, from: source.slot, to: slot.slot, width };
+    move.push(kind === undefined ? one : { ...one, kind });
+    return true;
+  };
+  const slots = sortByWalk(open, (one) => one.slot);
+  const without = slots.filter((slot) => !take(slot, pools.get(slot.part)));
+  const putIn = without.filter((slot) => ![...pools.values()].some((pool) => take(slot, pool)));
+  return { move, putIn, left: [...pools.values()].flat() };
 }

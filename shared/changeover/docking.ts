@@ -4,9 +4,9 @@
 
 import { compareSlots } from '../setup/address.ts';
 import { blockOn } from '../setup/blocks.ts';
+import { positionsOf } from '../setup/positions.ts';
 import { type CartPlace, type FloorState, type SlotState, slotKey } from '../setup/state.ts';
 import { loadedFeeders, widthOf } from './loaded.ts';
-import { positionsOf } from './slots.ts';
 
 /**
  * A place that does not fit: its feeder or reel stands on a slot (`at`), its material was blocked (`at` null), or its feeder takes

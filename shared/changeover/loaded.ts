@@ -1,23 +1,54 @@
-// Which feeders stand on a line, with the positions that each takes? Method: a feeder's own record first; else what the setup of its
-// slot says: while a line changes over the one that it comes from, then the one chosen.
+// Which feeders stand on a line, with the positions that each takes, and what is each good for in the setup to come? Method: whether
+// a slot is right is asked where every screen asks it (slot-right.ts); a feeder that is not may move where its reel and it serve.
 
 import { wantedOn } from '../setup/left.ts';
-import type { FloorState, SlotState } from '../setup/state.ts';
-import type { PlacedFeeder } from './diff.ts';
+import { feederPositions, feederServes, isBlocked, slotRight, takesPart } from '../setup/slot-right.ts';
+import { type FloorState, type SlotState, slotKey } from '../setup/state.ts';
+import type { FeederRule, PlacedFeeder } from './diff.ts';
 
-/** The feeders on a line as the difference wants them; 1 position where neither a record nor a setup tells the width. */
+/** The feeders on a line; 1 position where neither a record nor the setup that it was loaded for tells the width. */
 export function loadedFeeders(floor: FloorState, line: string): readonly PlacedFeeder[] {
-  const from = floor.changeovers.get(floor.changing.get(line) ?? '')?.from;
-  const setups = [from, floor.chosen.get(line)].filter((setup) => typeof setup === 'string');
-  return [...floor.slots.values()]
-    .filter((slot) => slot.line === line)
-    .map((slot) => ({
-      ...{ slot: slot.slot, part: standsFor(slot) },
-      width: widthOf(floor, { feeder: slot.feeder, slot: slot.slot }, setups),
-    }));
+  return onLine(floor, line).map((loaded) => {
+    const tape = loaded.tapes.at(-1);
+    // An alternate or a cleared reel counts as what its slot wanted.
+    const part = tape?.forPart ?? tape?.part ?? '';
+    return { slot: loaded.slot, part, width: feederPositions(floor, loaded) ?? 1 };
+  });
 }
 
-/** Positions of a feeder on a slot: as its record says, else as the first of the setups that wants the slot says, else 1. */
+/**
+ * The feeders on a line as a setup sees them, for `diffSetups`: one that is right for its slot takes the positions wanted there; the
+ * others carry the part that their reel is.
+ */
+export function loadedFor(
+  floor: FloorState,
+  line: string,
+  setup: string,
+): { readonly loaded: readonly PlacedFeeder[]; readonly rule: FeederRule } {
+  const loaded = onLine(floor, line).map((one): PlacedFeeder => {
+    const wanted = wantedOn(floor, setup, one.slot);
+    if (wanted && slotRight(floor, line, setup, one.slot) === 'right')
+      return { slot: one.slot, part: wanted.part, width: wanted.positions };
+    const part = one.tapes.at(-1)?.part ?? '';
+    const width = feederPositions(floor, one) ?? wanted?.positions ?? 1;
+    return { slot: one.slot, part, width, kind: kindOnFloor(floor, one, width) };
+  });
+  const stateOf = ({ slot }: PlacedFeeder) => floor.slots.get(slotKey(line, slot));
+  return {
+    loaded,
+    rule: {
+      stays: (there, { slot }) => there.slot === slot && slotRight(floor, line, setup, slot) === 'right',
+      serves: (there, { slot }) => {
+        const state = stateOf(there);
+        const wanted = wantedOn(floor, setup, slot);
+        if (!state || !wanted || isBlocked(floor, state)) return false;
+        return takesPart(wanted, there.part) && feederServes(floor, state, wanted);
+      },
+    },
+  };
+}
+
+/** Positions of a feeder on a cart: as its record says, else as the first of the setups that wants the slot says, else 1. */
 export function widthOf(
   floor: FloorState,
   placed: { readonly feeder: string | null; readonly slot: string },
@@ -32,8 +63,15 @@ export function widthOf(
   return 1;
 }
 
-/** The part that a slot's reel stands for: an alternate or a cleared reel counts as what its slot wanted. */
-function standsFor(slot: SlotState): string {
-  const tape = slot.tapes.at(-1);
-  return tape?.forPart ?? tape?.part ?? '';
+function onLine(floor: FloorState, line: string): readonly SlotState[] {
+  return [...floor.slots.values()].filter((slot) => slot.line === line);
+}
+
+/** Feeders that answer every question of `serves` alike: the part, the width, what the record says, whether it is blocked. */
+function kindOnFloor(floor: FloorState, loaded: SlotState, width: number): string {
+  const known = floor.feeders.get(loaded.feeder ?? '');
+  return JSON.stringify([
+    ...[loaded.tapes.at(-1)?.part ?? '', width, isBlocked(floor, loaded)],
+    ...[known?.tapeWidthMm ?? null, known?.pitchesMm ?? null, feederPositions(floor, loaded)],
+  ]);
 }

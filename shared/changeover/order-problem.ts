@@ -13,7 +13,7 @@ export interface OrderJob {
   readonly parts: readonly string[];
   /** Running time in minutes without the changeover before it (>= 0); 0 where absent. */
   readonly runMinutes?: number;
-  /** Latest end in minutes after the start of the first changeover. */
+  /** Latest end in minutes after the start of the first changeover; below 0 where it is due before that. */
   readonly dueMinutes?: number;
 }
 

@@ -4,9 +4,9 @@
 // is still taken waits for the next walk. Taking out comes before putting in at the same slot.
 // Refused: all taking out before all putting in; it walks the line twice as often and fills every trolley at once.
 
-import type { FeederMove, PlacedFeeder, SetupDiff } from './diff.ts';
+import { positionsOf, sortByWalk } from '../setup/positions.ts';
+import { type FeederMove, kindOf, type PlacedFeeder, type SetupDiff } from './diff.ts';
 import { cycleGroups, fewestParked } from './parking.ts';
-import { positionsOf, sortByWalk } from './slots.ts';
 
 /** What a hand does; `unpark` puts a parked feeder on its new slot. The order is the order at one slot. */
 export const stepActs = ['takeOut', 'park', 'move', 'unpark', 'putIn'] as const;
@@ -212,14 +212,14 @@ interface TradeGroup {
 function tradeGroups(diff: SetupDiff): TradeGroup[] {
   const groups = new Map<string, { moves: number[]; sources: string[] }>();
   diff.move.forEach((one, at) => {
-    const kind = JSON.stringify([one.part, one.width]);
+    const kind = kindOf(one);
     const group = groups.get(kind) ?? { moves: [], sources: [] };
     groups.set(kind, group);
     group.moves.push(at);
     group.sources.push(one.from);
   });
   for (const feeder of diff.takeOut) {
-    groups.get(JSON.stringify([feeder.part, feeder.width]))?.sources.push(feeder.slot);
+    groups.get(kindOf(feeder))?.sources.push(feeder.slot);
   }
   return [...groups.values()].filter((group) => group.sources.length > 1);
 }

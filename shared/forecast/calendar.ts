@@ -66,6 +66,15 @@ function zoneOffset(zone: string): OffsetAt {
 }
 
 /**
+ * The moment (ms) of a wall-clock time `YYYY-MM-DDTHH:MM` in a zone, read as shifts are where the clocks jump; null where the text is no
+ * such time. Throws RangeError for a zone that the platform does not know.
+ */
+export function momentInZone(text: string, zone: string): number | null {
+  const wallMs = /^\d{4}-\d\d-\d\dT\d\d:\d\d/.test(text) ? Date.parse(`${text.slice(0, 16)}Z`) : Number.NaN;
+  return Number.isFinite(wallMs) ? wallToMoment(wallMs, zoneOffset(zone)) : null;
+}
+
+/**
  * The moment of a wall-clock time given as if it were UTC. A time that the clocks skip is read by the offset before the jump
  * (02:30 becomes 03:30); one that they show twice is the first.
  */

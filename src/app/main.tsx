@@ -19,6 +19,7 @@ import type { StoreFault } from './store/database.ts';
 import { keepPreferences, readPreferences } from './store/preferences.ts';
 import { openStore, StoreError } from './store/store.ts';
 import type { SyncStatus } from './sync/ports.ts';
+import { followTouches } from './ui/press.ts';
 import { language } from './words/words.ts';
 import type { Work } from './work.ts';
 import './ui/theme.css';
@@ -103,6 +104,7 @@ async function start(): Promise<void> {
     unreadLabel: signal<readonly string[] | null>(null),
   };
   followAddress();
+  followTouches();
 
   effect(() => {
     void keepPreferences(store.cache, preferences.value);

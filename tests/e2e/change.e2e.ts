@@ -9,6 +9,7 @@ import {
   expectWhole,
   goOn,
   goTo,
+  keepRunning,
   openTablet,
   ownEntries,
   pad,
@@ -33,9 +34,10 @@ afterAll(async () => {
 
 const next = 'greenhouse-node-top-F';
 
-/** A lead plans the change to the next product. */
+/** A lead plans the change to the next product while the line runs. */
 async function planned(): Promise<Tablet> {
   const tablet = await openTablet(browser, demo.url, { badge: 'BADGE-3301' });
+  await keepRunning(tablet.page);
   await goTo(tablet.page, 'change');
   await tablet.page.getByTestId(`plan-${next}`).click();
   await tablet.page.getByTestId('changeover').waitFor();
@@ -56,8 +58,8 @@ async function openChecklist(page: Page): Promise<void> {
 
 const stateOf = (page: Page, step: string) => page.getByTestId(`step-${step}`).getAttribute('data-state');
 
-async function handlingsLeft(page: Page): Promise<number> {
-  return Number.parseInt((await page.getByTestId('handlings-left').textContent()) ?? '', 10);
+async function movesLeft(page: Page): Promise<number> {
+  return Number.parseInt((await page.getByTestId('moves-left').textContent()) ?? '', 10);
 }
 
 /** What the log has on a slot: its reel as the label would say it, the part, the feeder. */
@@ -92,7 +94,7 @@ describe('a changeover', () => {
   it('is planned beside the running line, its external steps ticked, and survives a reload', async () => {
     const tablet = await planned();
     const { page } = tablet;
-    expect(await page.getByTestId('changeover').textContent()).toContain('the line still runs');
+    expect(await page.getByTestId('changeover').textContent()).toContain('The line still runs');
     await openChecklist(page);
     expect(await stateOf(page, 'documents')).toBe('open');
     expect(await stateOf(page, 'panels-out')).toBe('waiting');
@@ -116,7 +118,7 @@ describe('a changeover', () => {
     const tablet = await planned();
     const { page } = tablet;
     await lastPanel(page);
-    const before = await handlingsLeft(page);
+    const before = await movesLeft(page);
     expect(before).toBeGreaterThan(20);
     const wanted = await wantedNext(page);
 
@@ -129,7 +131,7 @@ describe('a changeover', () => {
     await takeOut(page, to);
     expect((await scanAll(page, to, moved.feeder, moved.label)).verdict).toBe('accepted');
     await goOn(page);
-    await expect.poll(() => handlingsLeft(page)).toBe(before - 2);
+    await expect.poll(() => movesLeft(page)).toBe(before - 2);
 
     const listed = await page.locator('.handlings li:not(.done)').allTextContents();
     const loaded = new Set(
@@ -152,7 +154,7 @@ describe('a changeover', () => {
     );
     expect(seen.verdict).toBe('accepted');
     await goOn(page);
-    await expect.poll(() => handlingsLeft(page)).toBe(before - 3);
+    await expect.poll(() => movesLeft(page)).toBe(before - 3);
     expect(await page.locator('.handlings li.done').allTextContents()).toEqual([
       expect.stringContaining(goesIn.slot),
       expect.stringContaining(to),
@@ -212,7 +214,6 @@ describe('the order of jobs', () => {
       await page.getByTestId('job-panels').fill(panels);
       await page.getByTestId('job-add').click();
       await page.getByTestId(`job-${index}`).waitFor();
-      await page.waitForTimeout(450); // a second tap sooner is taken for a tremble
     }
     const changes = async () =>
       Number.parseInt((await page.getByTestId('order-total').textContent()) ?? '', 10);
@@ -226,7 +227,7 @@ describe('the order of jobs', () => {
         .evaluateAll((all) => all.map((one) => one.getAttribute('data-setup')));
     const order = await orderOf();
     const kept = page.getByTestId('order-kept');
-    expect(await kept.textContent()).toContain('nobody has kept an order');
+    expect(await kept.textContent()).toContain('Nobody has kept an order');
     await page.getByTestId('order-keep').click();
     await expect.poll(() => kept.textContent()).toContain('The order shown is the one kept.');
     const [plan] = await ownEntries(page, 'plan.kept');
@@ -357,6 +358,7 @@ describe('a cart', () => {
     expect(await page.getByTestId('dock-CART-1').getAttribute('aria-disabled')).toBe('true');
     await page.getByRole('button', { name: 'Leave the cart' }).click();
     await lastPanel(page);
+    await page.getByTestId('tab-kit').click();
     await page.getByTestId('dock-CART-1').click();
     await page.getByTestId('dock-question').waitFor();
     await page.getByRole('button', { name: 'Cancel' }).click();

@@ -322,3 +322,28 @@ export function openWarnings(outlook: Outlook): readonly SlotOutlook[] {
     (slot) => slot.warning.level !== 'quiet' && rank(slot.acknowledged) < rank(slot.warning.level),
   );
 }
+
+/** What the line's present job still takes. */
+export interface RunLeft {
+  readonly run: Run;
+  readonly panels: number;
+  /** Working seconds, at the pace seen in this run, else at its nominal one. */
+  readonly seconds: number;
+}
+
+/** What is left of the job in hand, its slots not looked at; null where nothing is being built. */
+export function runLeft(
+  floor: FloorState,
+  line: string,
+  at: Pick<LookAt, 'nowMs' | 'calendar'>,
+): RunLeft | null {
+  const run = floor.runs.get(floor.current.get(line) ?? '');
+  if (!run) return null;
+  const panels = Math.max(0, run.panelsWanted - run.done);
+  const seen = panelTimeEstimate(
+    countEvents(run),
+    measuringTime(at.calendar, run, at.nowMs),
+    run.panelSeconds,
+  );
+  return { run, panels, seconds: panels * (seen.seconds ?? run.panelSeconds) };
+}

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import './controls.css';
+import { isTremble } from './press.ts';
 
 /** A button. A disabled one stays readable and says why; it answers taps with nothing. */
 export interface ButtonProps {
@@ -12,9 +13,6 @@ export interface ButtonProps {
   readonly label?: string;
   readonly testId?: string;
 }
-
-/** Second taps within this time are a tremble of a gloved hand, not a wish. */
-const REPEAT_MS = 400;
 
 /** A target of at least 56 px; after a tap it lets the focus go, so that a scanner's Enter cannot press it again. */
 export function Button(props: ButtonProps) {
@@ -30,9 +28,7 @@ export function Button(props: ButtonProps) {
         const button = event.currentTarget;
         if (event.detail > 0) button.blur(); // by pointer; a keyboard user keeps the place
         if (disabledReason !== null) return;
-        const last = Number(button.dataset['pressed'] ?? -REPEAT_MS);
-        if (event.timeStamp - last < REPEAT_MS) return;
-        button.dataset['pressed'] = String(event.timeStamp);
+        if (isTremble(button, event.timeStamp)) return;
         props.onPress();
       }}
     >

@@ -15,15 +15,56 @@ export const kitWords = area({
     needed: (count: string) => plural(count, '1 part', `${count} parts`),
     short: (count: string) => `${count} short`,
     enough: 'enough',
-    onLine: 'on the line already',
-    uncounted: (count: number) => plural(count, '1 reel uncounted', `${count} reels uncounted`),
-    none: 'no reel known off the line',
+    readyNow: 'Do this while the line runs',
+    readyFetch: (count: number) =>
+      count === 0
+        ? 'No reel to fetch that we know of.'
+        : plural(
+            count,
+            'Fetch reels of 1 part: pick list below.',
+            `Fetch reels of ${count} parts: pick list below.`,
+          ),
+    readyCarts: (count: number) =>
+      count === 0
+        ? 'Put the next feeders on a cart.'
+        : plural(
+            count,
+            'Put feeders on a cart: 1 place is ready.',
+            `Put feeders on a cart: ${count} places are ready.`,
+          ),
+    readyOpenList: 'Open the checklist: some steps need no stop.',
+    readyList: (count: number) =>
+      plural(count, 'Checklist: 1 step can be done now.', `Checklist: ${count} steps can be done now.`),
+    toChecklist: 'Checklist',
+    fetch: (reels: string) => `Fetch ${reels}`,
+    stays: (slot: string, count: string) => `stays on ${slot}, ${count}`,
+    goesTo: (from: string, to: string, count: string) => `moves from ${from} to ${to}, ${count}`,
+    comesOff: (slot: string, count: string) => `spare on ${slot}, ${count}`,
+    leftThen: (count: string) => `about ${count} left when this job is done`,
+    leftNow: (count: string) => `about ${count} left`,
+    onLine: (count: number) =>
+      plural(
+        count,
+        '1 part is on the line: nothing to fetch',
+        `${count} parts are on the line: nothing to fetch`,
+      ),
+    cartFirst: 'Scan or type its code first.',
+    leftUnknown: 'not counted',
+    maybeShort: 'count it first',
+    unsure: (count: number) =>
+      plural(
+        count,
+        '1 part may be short: count its reels.',
+        `${count} parts may be short: count their reels.`,
+      ),
+    uncounted: (count: number) => plural(count, '1 reel not counted', `${count} reels not counted`),
+    none: 'no reel found',
     msl: (level: string) => `MSL ${level}: mind the floor life`,
     shortfalls: (count: number) =>
-      plural(count, '1 part is short: tell whoever buys.', `${count} parts are short: tell whoever buys.`),
+      plural(count, '1 part is short: tell a lead.', `${count} parts are short: tell a lead.`),
     carts: 'Carts',
     cart: 'Cart',
-    cartHelp: 'Scan or type the cart’s code; then slot, feeder and reel for each place.',
+    cartHelp: 'Scan or type the cart’s code. Then scan slot, feeder and reel.',
     use: 'Use this cart',
     filling: (cart: string) => `Filling ${cart}`,
     leave: 'Leave the cart',
@@ -35,8 +76,7 @@ export const kitWords = area({
     },
     accepted: (slot: string) => `Right: ready for ${slot}.`,
     refused: (why: string) => `Do not put it on: ${why}`,
-    held: (why: string) =>
-      `Held: ${why}. Set it aside; a lead decides on the Load screen, then it stands on this cart.`,
+    held: (why: string) => `Held: ${why}. Set it aside. A lead decides on the Load screen.`,
     places: (count: number) => plural(count, '1 place ready', `${count} places ready`),
     empty: 'Take off',
     dock: 'Dock',
@@ -44,13 +84,8 @@ export const kitWords = area({
     dockCaution:
       'Stop the machine first and wait until everything stands. Keep hands clear of clamp, head and cutter.',
     willLoad: (count: number, product: string) =>
-      plural(
-        count,
-        `1 slot is loaded for ${product}, with the verdict it had:`,
-        `${count} slots are loaded for ${product}, with the verdicts they had:`,
-      ),
-    goesOff: (count: number) =>
-      plural(count, 'Stands there now and goes off:', `${count} stand there now and go off:`),
+      plural(count, `1 slot is loaded for ${product}:`, `${count} slots are loaded for ${product}:`),
+    goesOff: (count: number) => plural(count, '1 feeder comes off:', `${count} feeders come off:`),
     doesNotFit: (count: number) =>
       plural(count, '1 place does not fit and is left out:', `${count} places do not fit and are left out:`),
     unfit: {
@@ -67,14 +102,14 @@ export const kitWords = area({
         `${count} places are for another setup and stay.`,
       ),
     nothingFits: 'Nothing on this cart can be loaded for this changeover.',
-    noChangeover: 'No changeover is open on this line: plan one first.',
+    noChangeover: 'No changeover is open on this line. Plan one first.',
     knownCart: (cart: string) => `${cart} is in hand now.`,
     dockable: (count: number) => plural(count, 'loads 1 slot', `loads ${count} slots`),
     notStanding: 'Dock once the last panel is built.',
     docked: (cart: string, count: number) =>
       plural(count, `${cart} docked: 1 slot loaded.`, `${cart} docked: ${count} slots loaded.`),
     signIn: 'Scan your badge first.',
-    unknown: (text: string) => `Nobody knows ${text.slice(0, 40)}. To fill a new cart, leave this one first.`,
+    unknown: (text: string) => `${text.slice(0, 40)} is not known. To fill a new cart, leave this one first.`,
   },
   es: {
     open: 'Lista de picking y carros',
@@ -83,15 +118,56 @@ export const kitWords = area({
     needed: (count) => plural(count, '1 pieza', `${count} piezas`),
     short: (count) => `faltan ${count}`,
     enough: 'suficiente',
-    onLine: 'ya en la línea',
+    readyNow: 'Haga esto con la línea en marcha',
+    readyFetch: (count) =>
+      count === 0
+        ? 'No hay que traer ninguna bobina conocida.'
+        : plural(
+            count,
+            'Traiga bobinas de 1 componente: lista abajo.',
+            `Traiga bobinas de ${count} componentes: lista abajo.`,
+          ),
+    readyCarts: (count) =>
+      count === 0
+        ? 'Ponga los alimentadores siguientes en un carro.'
+        : plural(
+            count,
+            'Ponga alimentadores en un carro: 1 sitio listo.',
+            `Ponga alimentadores en un carro: ${count} sitios listos.`,
+          ),
+    readyOpenList: 'Abra la lista: algunos pasos no piden parar.',
+    readyList: (count) =>
+      plural(count, 'Lista: 1 paso se puede hacer ya.', `Lista: ${count} pasos se pueden hacer ya.`),
+    toChecklist: 'Lista',
+    fetch: (reels) => `Traer ${reels}`,
+    stays: (slot, count) => `se queda en ${slot}, ${count}`,
+    goesTo: (from, to, count) => `pasa de ${from} a ${to}, ${count}`,
+    comesOff: (slot, count) => `sobra en ${slot}, ${count}`,
+    leftThen: (count) => `quedarán unas ${count} al acabar este trabajo`,
+    leftNow: (count) => `quedan unas ${count}`,
+    onLine: (count) =>
+      plural(
+        count,
+        '1 componente ya está en la línea: nada que traer',
+        `${count} componentes ya están en la línea: nada que traer`,
+      ),
+    cartFirst: 'Escanee o teclee antes su código.',
+    leftUnknown: 'sin contar',
+    maybeShort: 'cuente primero',
+    unsure: (count) =>
+      plural(
+        count,
+        'Puede faltar 1 componente: cuente sus bobinas.',
+        `Pueden faltar ${count} componentes: cuente sus bobinas.`,
+      ),
     uncounted: (count) => plural(count, '1 bobina sin contar', `${count} bobinas sin contar`),
-    none: 'ninguna bobina conocida fuera de la línea',
+    none: 'ninguna bobina encontrada',
     msl: (level) => `MSL ${level}: vigile la vida en planta`,
     shortfalls: (count) =>
-      plural(count, 'Falta 1 componente: avise a compras.', `Faltan ${count} componentes: avise a compras.`),
+      plural(count, 'Falta 1 componente: avise a un jefe.', `Faltan ${count} componentes: avise a un jefe.`),
     carts: 'Carros',
     cart: 'Carro',
-    cartHelp: 'Escanee o teclee el código del carro; luego posición, alimentador y bobina de cada sitio.',
+    cartHelp: 'Escanee o teclee el código del carro. Luego posición, alimentador y bobina.',
     use: 'Usar este carro',
     filling: (cart) => `Llenando ${cart}`,
     leave: 'Dejar el carro',
@@ -101,8 +177,7 @@ export const kitWords = area({
     },
     accepted: (slot) => `Correcta: lista para ${slot}.`,
     refused: (why) => `No la ponga: ${why}`,
-    held: (why) =>
-      `Retenida: ${why}. Apártela; un jefe decide en la pantalla Cargar y entonces queda en este carro.`,
+    held: (why) => `Retenida: ${why}. Apártela. Un jefe decide en la pantalla Carga.`,
     places: (count) => plural(count, '1 sitio listo', `${count} sitios listos`),
     empty: 'Quitar',
     dock: 'Acoplar',
@@ -110,12 +185,8 @@ export const kitWords = area({
     dockCaution:
       'Pare antes la máquina y espere a que todo esté quieto. Manos lejos del anclaje, el cabezal y la cuchilla.',
     willLoad: (count, product) =>
-      plural(
-        count,
-        `Se carga 1 posición para ${product}, con el veredicto que tenía:`,
-        `Se cargan ${count} posiciones para ${product}, con los veredictos que tenían:`,
-      ),
-    goesOff: (count) => plural(count, 'Está ahí ahora y sale:', `${count} están ahí ahora y salen:`),
+      plural(count, `Se carga 1 posición para ${product}:`, `Se cargan ${count} posiciones para ${product}:`),
+    goesOff: (count) => plural(count, 'Sale 1 alimentador:', `Salen ${count} alimentadores:`),
     doesNotFit: (count) =>
       plural(count, '1 sitio no encaja y queda fuera:', `${count} sitios no encajan y quedan fuera:`),
     unfit: {
@@ -131,7 +202,7 @@ export const kitWords = area({
         `${count} sitios son para otro montaje y se quedan.`,
       ),
     nothingFits: 'Nada de este carro se puede cargar para este cambio.',
-    noChangeover: 'No hay ningún cambio abierto en esta línea: planee uno antes.',
+    noChangeover: 'No hay ningún cambio abierto en esta línea. Planee uno antes.',
     knownCart: (cart) => `${cart} está ahora en mano.`,
     dockable: (count) => plural(count, 'carga 1 posición', `carga ${count} posiciones`),
     notStanding: 'Acople cuando esté hecho el último panel.',
@@ -142,6 +213,6 @@ export const kitWords = area({
         `${cart} acoplado: ${count} posiciones cargadas.`,
       ),
     signIn: 'Escanee primero su tarjeta.',
-    unknown: (text) => `Nadie conoce ${text.slice(0, 40)}. Para llenar un carro nuevo, deje antes este.`,
+    unknown: (text) => `${text.slice(0, 40)} no es conocido. Para llenar un carro nuevo, deje antes este.`,
   },
 });

@@ -5,8 +5,8 @@ export const lineWords = area({
   en: {
     noRun: 'Nothing is being built',
     noRunHelp: 'Start a run when the line is loaded. Then every slot’s run-out is told.',
-    notLoaded: (missing: number) =>
-      plural(missing, '1 slot still carries no reel.', `${missing} slots still carry no reel.`),
+    notRight: (count: number) =>
+      plural(count, '1 slot is not right yet: see Load.', `${count} slots are not right yet: see Load.`),
     beginsShort: (count: number) => plural(count, '1 reel begins short', `${count} reels begin short`),
     beginsShortAct: 'Splice or change them before the run.',
     shortAfter: (span: string) => `lasts ${span}`,
@@ -126,8 +126,12 @@ export const lineWords = area({
   es: {
     noRun: 'No se construye nada',
     noRunHelp: 'Empiece una tirada con la línea cargada; así se prevé cuándo se acaba cada bobina.',
-    notLoaded: (missing) =>
-      plural(missing, '1 posición sigue sin bobina.', `${missing} posiciones siguen sin bobina.`),
+    notRight: (count) =>
+      plural(
+        count,
+        '1 posición aún no está bien: vea Carga.',
+        `${count} posiciones aún no están bien: vea Carga.`,
+      ),
     beginsShort: (count) => plural(count, '1 bobina empieza escasa', `${count} bobinas empiezan escasas`),
     beginsShortAct: 'Empálmelas o cámbielas antes de la tirada.',
     shortAfter: (span) => `dura ${span}`,

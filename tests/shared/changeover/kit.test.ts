@@ -1,7 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import { kitList } from '../../../shared/changeover/kit.ts';
 import type { Setup } from '../../../shared/setup/state.ts';
-import { beginStory, type Story, tellPlant, unloaded, verified } from '../setup/story.ts';
+import {
+  beginStory,
+  brookSetup,
+  counted,
+  type Story,
+  started,
+  tellPlant,
+  unloaded,
+  verified,
+  wantedSlot,
+} from '../setup/story.ts';
 
 const setupOf = (story: Story) => story.floor().setups.get('brook-top-a') as Setup; // told by tellPlant()
 
@@ -65,6 +75,53 @@ describe('kitList()', () => {
     tellPlant(story);
     story.tell('reel.verified', verified('M1-F-002', 'C-200', { reel: 'K-9', quantity: 150 }));
     expect(rowOf(story, 'C-200')).toMatchObject({ isOnLine: true, found: 150, short: 50, reels: [] });
+  });
+
+  /** Brook runs, with all its slots loaded; Fern wants two of its parts elsewhere. */
+  function tellRunning(): Story {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('setup.taken', {
+      ...brookSetup,
+      ...{ setup: 'fern', product: 'Fern' },
+      slots: [
+        wantedSlot('M1-F-001', 'R-100'),
+        wantedSlot('M1-F-005', 'C-200', { alternates: ['C-201'] }),
+        wantedSlot('M1-F-006', 'U-300', { perPanel: 3 }),
+      ],
+    });
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K-1', quantity: 3000 }));
+    story.tell('reel.verified', verified('M1-F-002', 'C-201', { reel: 'K-2', quantity: 1400 }));
+    story.tell('reel.verified', verified('M1-F-010', 'U-300', { reel: 'K-3', quantity: null }));
+    story.tell('reel.verified', verified('M1-R-003', 'R-100', { reel: 'K-4', quantity: 5000 }));
+    story.tell('run.started', started('run-1', { panelsWanted: 500 }));
+    story.tell('panels.counted', counted('run-1', 100));
+    return story;
+  }
+
+  const fernRow = (story: Story, part: string) =>
+    kitList(story.floor(), story.floor().setups.get('fern') as Setup, { panels: 100, loss: 0 }).find(
+      (row) => row.part === part,
+    );
+
+  test('takes what stays or moves on the line for there, with what the running job will leave', () => {
+    const story = tellRunning();
+    // 3000 and 1400 parts less two placements on each of 500 panels; the losses that the line assumes take no whole part more than a few.
+    const [stays, comesOff] = fernRow(story, 'R-100')?.here ?? [];
+    expect(stays).toMatchObject({ slot: 'M1-F-001', to: 'M1-F-001' });
+    expect(stays?.left).toBeGreaterThan(1990);
+    expect(stays?.left).toBeLessThanOrEqual(2000);
+    expect(comesOff).toMatchObject({ slot: 'M1-R-003', to: null });
+    const moves = fernRow(story, 'C-200');
+    expect(moves).toMatchObject({
+      ...{ short: 0, isOnLine: true, reels: [], uncounted: 0 },
+      here: [{ reel: 'K-2', slot: 'M1-F-002', to: 'M1-F-005' }],
+    });
+    expect(moves?.here[0]?.left).toBeLessThanOrEqual(400);
+  });
+
+  test('does not call short what only nobody counted, and says how many reels that are', () => {
+    expect(fernRow(tellRunning(), 'U-300')).toMatchObject({ short: 300, uncounted: 1, isOnLine: true });
   });
 
   test('a reel that may not be used as it is counts as none, and is named', () => {

@@ -2,7 +2,7 @@
 
 import { DateTime } from 'luxon';
 import { describe, expect, test } from 'vitest';
-import { calendarStops, type LinePlan } from '../../../shared/forecast/calendar.ts';
+import { calendarStops, type LinePlan, momentInZone } from '../../../shared/forecast/calendar.ts';
 import { workingSeconds, workingTime } from '../../../shared/forecast/working-time.ts';
 
 const zone = 'Europe/Berlin';
@@ -113,5 +113,18 @@ describe('calendarStops()', () => {
     expect(() => calendarStops(plan({ zone: 'Nowhere/Brae' }), day)).toThrow(RangeError);
     const shifts = [{ days: everyDay, from: '25:00', to: '06:00', breaks: [] }];
     expect(() => calendarStops(plan({ shifts }), day)).toThrow(RangeError);
+  });
+});
+
+describe('momentInZone()', () => {
+  test('is where luxon puts it, in winter and summer, whatever zone the machine is set to', () => {
+    for (const inZone of ['Europe/London', 'Asia/Tokyo', 'America/St_Johns'])
+      for (const text of ['2026-01-15T08:00', '2026-07-15T23:59'])
+        expect(momentInZone(text, inZone)).toBe(ms(text, inZone));
+  });
+
+  test('says null where the text is no such time, and refuses an unknown zone', () => {
+    expect(['', '2026-01-15', 'soon'].map((text) => momentInZone(text, zone))).toEqual([null, null, null]);
+    expect(() => momentInZone('2026-01-15T08:00', 'Nowhere/Brae')).toThrow(RangeError);
   });
 });

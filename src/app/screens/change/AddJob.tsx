@@ -1,6 +1,7 @@
 // One more job for the list: product side, panels, pace, due time.
 
 import { useState } from 'preact/hooks';
+import { momentInZone } from '../../../../shared/forecast/calendar.ts';
 import { useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';
@@ -86,10 +87,15 @@ export function AddJob({ line, onAdd }: AddJobProps) {
           testId="job-add"
           disabledReason={refusal ?? (isWrong ? words.wrong : null)}
           onPress={() => {
-            const dueMs = due === '' ? null : new Date(due).getTime();
+            // As the plant's clock shows it, whatever zone the tablet is set to.
+            const dueMs = momentInZone(due, floor.lines.get(line)?.zone ?? 'UTC');
             onAdd({
-              ...{ id: newId(), setup, panels: Math.round(panelCount ?? 0), panelSeconds: panelSeconds ?? 0 },
-              ...{ dueMs: dueMs !== null && Number.isFinite(dueMs) ? dueMs : null, isHeld: false },
+              id: newId(),
+              setup,
+              panels: Math.round(panelCount ?? 0),
+              panelSeconds: panelSeconds ?? 0,
+              dueMs,
+              isHeld: false,
             });
           }}
         >

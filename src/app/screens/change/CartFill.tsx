@@ -169,10 +169,9 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
           <small>{words.cartHelp}</small>
         </label>
         <Button
-          tone="act"
           large
           testId="cart-use"
-          disabledReason={name === '' ? words.cartHelp : null}
+          disabledReason={name === '' ? words.cartFirst : null}
           onPress={() => use(name)}
         >
           {words.use}

@@ -10,13 +10,14 @@ import { say } from '../../words/words.ts';
 import { ChangeOpen } from './ChangeOpen.tsx';
 import { ChooseNext } from './ChooseNext.tsx';
 import { DockByScan } from './DockCart.tsx';
+import { NothingYet } from './NothingYet.tsx';
 import { Order } from './Order.tsx';
 import { OtherList } from './OtherList.tsx';
 import './change.css';
 
 export function Change() {
   const line = useApp().line.value;
-  if (line === null) return null;
+  if (line === null) return <NothingYet />;
   return (
     <>
       <DockByScan key={line} line={line} />
@@ -31,9 +32,9 @@ function ChangePage({ line }: { readonly line: string }) {
   const setup = floor.setups.get(floor.chosen.get(line) ?? '');
   const [page, purpose, slot] = place.value.rest;
   if (page === 'list') return <OtherList line={line} purpose={purpose ?? ''} slot={slot ?? null} />;
-  if (page === 'order') return <Order line={line} />;
+  if (page === 'order') return <Order key={line} line={line} />;
   const changeover = floor.changeovers.get(floor.changing.get(line) ?? '');
-  if (changeover) return <ChangeOpen changeover={changeover} />;
+  if (changeover) return <ChangeOpen key={changeover.changeover} changeover={changeover} />;
   return (
     <div class="stack">
       <div class="row">

@@ -15,15 +15,19 @@ import { changeWords } from '../../words/change.ts';
 import { checklistWords } from '../../words/checklist.ts';
 import { formatCount, formatSpan, say } from '../../words/words.ts';
 import { ChecklistPanel } from './ChecklistPanel.tsx';
-import { changeFacts, checklistOf, templateFor } from './checklist-desk.ts';
+import { changeFacts, checklistOf, standingOf, templateFor, templateOf } from './checklist-desk.ts';
 import { FeederList } from './FeederList.tsx';
 import { FirstPanel } from './FirstPanel.tsx';
 import { KitPanel } from './KitPanel.tsx';
+import { planChange } from './model.ts';
 import { ReleaseDialog } from './ReleaseDialog.tsx';
 import { TimesPanel } from './TimesPanel.tsx';
 
-const tabs = ['feeders', 'kit', 'checklist', 'first', 'times'] as const;
-type Tab = (typeof tabs)[number];
+type Tab = 'feeders' | 'kit' | 'checklist' | 'first' | 'times';
+
+/** While the line runs, what can be done beside it comes first; once it stands, the moves. The first is the one that opens. */
+const tabsRunning: readonly Tab[] = ['kit', 'checklist', 'feeders', 'first', 'times'];
+const tabsStanding: readonly Tab[] = ['feeders', 'checklist', 'first', 'kit', 'times'];
 
 export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) {
   const app = useApp();
@@ -31,18 +35,28 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
   const words = say(changeWords);
   const refusal = useRefusal('verify-reel');
   const leadRefusal = useRefusal('choose-setup');
-  const [tab, setTab] = useState<Tab>('feeders');
+  const [chosenTab, setTab] = useState<{ readonly tab: Tab; readonly isStanding: boolean } | null>(null);
   const [asking, setAsking] = useState<'last' | 'drop' | 'release' | null>(null);
   const { line } = changeover;
   const from = floor.setups.get(changeover.from ?? '');
   const sinceMs = lastGoodPanelMs(floor, changeover);
+  const isStanding = sinceMs !== null;
+  const tabs = isStanding ? tabsStanding : tabsRunning;
+  // What was chosen beside the running line does not hide the moves once it stands.
+  const tab = (chosenTab?.isStanding === isStanding ? chosenTab.tab : null) ?? tabs[0];
+  const setup = floor.setups.get(changeover.setup);
+  const plan = setup ? planChange(floor, line, setup) : null;
+  const movesLeft = plan?.fits ? plan.steps.steps.length : null;
   const list = checklistOf(floor, changeover);
+  const template = list ? templateOf(floor, list) : null;
+  const isListDone = list !== null && template !== null && standingOf(floor, list, template).canClose;
+  const choose = (next: Tab) => setTab({ tab: next, isStanding });
   const close = () => setAsking(null);
   return (
     <div class="stack">
       <header class="change-head" data-testid="changeover">
         <div class="grow">
-          <h1>{words.fromTo(from?.product ?? '–', changeover.product)}</h1>
+          <h1>{from ? words.fromTo(from.product, changeover.product) : changeover.product}</h1>
           <p class={`chip ${sinceMs === null ? 'go' : 'care'}`}>
             <Icon name={sinceMs === null ? 'play' : 'pause'} size={18} />
             {sinceMs === null
@@ -64,7 +78,7 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
         ) : (
           <Button
             key="release"
-            tone="act"
+            tone={movesLeft === 0 && isListDone ? 'act' : 'plain'}
             large
             disabledReason={leadRefusal}
             onPress={() => setAsking('release')}
@@ -73,7 +87,7 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
             {words.release}
           </Button>
         )}
-        <Button large tone="quiet" disabledReason={leadRefusal} onPress={() => setAsking('drop')}>
+        <Button tone="quiet" disabledReason={leadRefusal} onPress={() => setAsking('drop')}>
           {words.drop}
         </Button>
       </header>
@@ -85,16 +99,25 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
             key={each}
             aria-selected={tab === each}
             data-testid={`tab-${each}`}
-            onClick={() => setTab(each)}
+            onClick={() => choose(each)}
           >
-            {words.tabs[each]}
+            {each === 'feeders' && !isStanding ? words.tabWaits : words.tabs[each]}
+            {each === 'feeders' && movesLeft !== null && movesLeft > 0 && ` · ${formatCount(movesLeft)}`}
           </button>
         ))}
       </div>
       {tab === 'times' && <TimesPanel changeover={changeover} />}
-      {tab === 'kit' && <KitPanel changeover={changeover} />}
+      {tab === 'kit' && (
+        <KitPanel changeover={changeover} isStanding={isStanding} onChecklist={() => choose('checklist')} />
+      )}
       {tab === 'first' && <FirstPanel changeover={changeover} />}
-      {tab === 'feeders' && <FeederList changeover={changeover} />}
+      {tab === 'feeders' && (
+        <FeederList
+          changeover={changeover}
+          isStanding={isStanding}
+          onChecklist={isListDone ? null : () => choose('checklist')}
+        />
+      )}
       {tab === 'checklist' &&
         (list ? (
           <ChecklistPanel list={list} />
@@ -111,8 +134,13 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
                 const facts = changeFacts(floor, changeover.from, changeover.setup);
                 const { template: name, version } = template;
                 const payload = {
-                  ...{ checklist: newId(), template: name, version, line, facts },
-                  ...{ changeover: changeover.changeover, slot: null },
+                  checklist: newId(),
+                  template: name,
+                  version,
+                  line,
+                  facts,
+                  changeover: changeover.changeover,
+                  slot: null,
                 };
                 app.write([{ kind: 'checklist.opened', payload }]).catch(() => undefined); // shown by the fault screen
               }}
@@ -121,10 +149,6 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
             </Button>
           </div>
         ))}
-      <p class="caution">
-        <Icon name="warn" />
-        {words.caution}
-      </p>
       {asking === 'last' && <LastPanelDialog changeover={changeover} onClose={close} />}
       {asking === 'release' && <ReleaseDialog changeover={changeover} onClose={close} />}
       {asking === 'drop' && (

@@ -1,12 +1,16 @@
-// What could come next, each with what it takes: the cheapest change is seen at a glance.
+// What could come next, each with what it takes: first what the kept order of jobs says, then the others, the cheapest change first.
 
+import { jobsToCome } from '../../../../shared/changeover/kept-order.ts';
+import type { Setup } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';
+import { address } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { changeWords } from '../../words/change.ts';
+import { orderWords } from '../../words/order.ts';
 import { shellWords } from '../../words/shell.ts';
-import { say } from '../../words/words.ts';
+import { formatCount, formatDay, say } from '../../words/words.ts';
 import { faultText } from './fault-text.ts';
 import { type ChangePlan, planChange } from './model.ts';
 
@@ -14,54 +18,155 @@ import { type ChangePlan, planChange } from './model.ts';
 const MOST_FAULTS = 6;
 
 export function ChooseNext({ line }: { readonly line: string }) {
+  const floor = useFloor();
+  const words = say(changeWords);
+  const newest = new Map(
+    [...floor.setups.values()]
+      .filter((each) => each.line === line)
+      .map((each) => [`${each.product}/${each.side}`, each]),
+  );
+  const kept = jobsToCome(floor, line).flatMap((job) => {
+    const setup = floor.setups.get(job.setup);
+    return setup ? [{ job, setup, plan: planChange(floor, line, setup) }] : [];
+  });
+  const chosen = floor.chosen.get(line) ?? null;
+  const first = kept.findIndex(({ setup }) => setup.setup !== chosen);
+  const inOrder = new Set(kept.map(({ setup }) => setup.setup));
+  const others = [...newest.values()]
+    .filter(({ setup }) => !inOrder.has(setup))
+    .map((setup) => ({ setup, plan: planChange(floor, line, setup) }))
+    .sort((a, b) => moves(a.plan) - moves(b.plan));
+  if (newest.size === 0) {
+    return (
+      <div class="stack" data-testid="next-none">
+        <h2>{words.next}</h2>
+        <p>{words.noSetups}</p>
+        <div class="row">
+          <a class="button act large" href={address('plant', 'sheet')}>
+            {words.missing.bringSetup}
+          </a>
+        </div>
+      </div>
+    );
+  }
+  return (
+    <div class="stack">
+      <h2>{words.next}</h2>
+      {kept.length > 0 && (
+        <section data-testid="next-kept">
+          <KeptBy line={line} />
+          {kept.map(({ job, setup, plan }, place) => (
+            <Choice
+              key={job.id}
+              line={line}
+              setup={setup}
+              plan={plan}
+              place={place}
+              panels={job.panels}
+              isFirst={place === first}
+            />
+          ))}
+        </section>
+      )}
+      {[...newest.values()].every(({ setup }) => setup === chosen) && (
+        <div class="row" data-testid="next-nothing-else">
+          <p class="grow">{words.nothingElse}</p>
+          <a class="button large" href={address('plant', 'sheet')}>
+            {words.missing.bringSetup}
+          </a>
+        </div>
+      )}
+      {others.length > 0 && (
+        <section data-testid="next-others">
+          {kept.length > 0 && <h3>{words.nextOthers}</h3>}
+          {others.map(({ setup, plan }) => (
+            <Choice
+              key={setup.setup}
+              line={line}
+              setup={setup}
+              plan={plan}
+              place={null}
+              panels={null}
+              isFirst={false}
+            />
+          ))}
+        </section>
+      )}
+    </div>
+  );
+}
+
+/** Whose order it is. */
+function KeptBy({ line }: { readonly line: string }) {
+  const floor = useFloor();
+  const words = say(orderWords);
+  const plan = floor.plans.get(line);
+  if (!plan) return null;
+  const name = plan.by ? (floor.people.get(plan.by)?.name ?? plan.by) : words.somebody;
+  const zone = floor.lines.get(line)?.zone ?? 'UTC';
+  return (
+    <h3>
+      {say(changeWords).nextKept} <span class="soft">{words.keptBy(name, formatDay(plan.atMs, zone))}</span>
+    </h3>
+  );
+}
+
+interface ChoiceProps {
+  readonly line: string;
+  readonly setup: Setup;
+  readonly plan: ChangePlan;
+  /** Its place in the kept order, from 0; null where it is not in it. */
+  readonly place: number | null;
+  readonly panels: number | null;
+  /** The first of the kept order that the line is not set up for: the one to plan. */
+  readonly isFirst: boolean;
+}
+
+function Choice({ line, setup, plan, place, panels, isFirst }: ChoiceProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(changeWords);
   const shell = say(shellWords);
   const refusal = useRefusal('choose-setup');
   const chosen = floor.chosen.get(line) ?? null;
-  const newest = new Map(
-    [...floor.setups.values()]
-      .filter((each) => each.line === line)
-      .map((each) => [`${each.product}/${each.side}`, each]),
-  );
-  const plans = [...newest.values()]
-    .map((setup) => ({ setup, plan: planChange(floor, line, setup) }))
-    .sort((a, b) => handlings(a.plan) - handlings(b.plan));
+  const testId = place === null ? `next-${setup.setup}` : `next-job-${place}`;
   return (
-    <div>
-      <h2>{words.next}</h2>
-      {plans.map(({ setup, plan }) => (
-        <div class="listed" key={setup.setup} data-testid={`next-${setup.setup}`}>
-          <span class="grow">
-            <b>{setup.product}</b> · {shell.side[setup.side]} · {shell.revision(setup.revision)}
-            <br />
-            <Counts plan={plan} />
-          </span>
-          {setup.setup === chosen ? (
-            <span class="chip go">✓ {words.same}</span>
-          ) : (
-            <Button
-              disabledReason={refusal ?? (plan.fits ? null : words.cannotFit)}
-              testId={`plan-${setup.setup}`}
-              onPress={() => {
-                const payload = {
-                  ...{ changeover: newId(), line, from: chosen, setup: setup.setup, product: setup.product },
-                  lastPanel: null,
-                };
-                app.write([{ kind: 'changeover.began', payload }]).catch(() => undefined); // shown by the fault screen
-              }}
-            >
-              {words.plan}
-            </Button>
-          )}
-        </div>
-      ))}
+    <div class="listed" data-testid={testId} data-setup={setup.setup}>
+      {place !== null && <b class="place">{place + 1}</b>}
+      <span class="grow">
+        <b>{setup.product}</b> · {shell.side[setup.side]} · {shell.revision(setup.revision)}
+        {panels !== null && ` · ${words.panels(panels, formatCount(panels))}`}
+        <br />
+        <Counts plan={plan} />
+      </span>
+      {setup.setup === chosen ? (
+        <span class="chip go">✓ {words.same}</span>
+      ) : (
+        <Button
+          tone={isFirst ? 'act' : 'plain'}
+          large={isFirst}
+          disabledReason={refusal ?? (plan.fits ? null : words.cannotFit)}
+          testId={place === null ? `plan-${setup.setup}` : `plan-job-${place}`}
+          onPress={() => {
+            const payload = {
+              changeover: newId(),
+              line,
+              from: chosen,
+              setup: setup.setup,
+              product: setup.product,
+              lastPanel: null,
+            };
+            app.write([{ kind: 'changeover.began', payload }]).catch(() => undefined); // shown by the fault screen
+          }}
+        >
+          {words.plan}
+        </Button>
+      )}
     </div>
   );
 }
 
-function handlings(plan: ChangePlan): number {
+function moves(plan: ChangePlan): number {
   if (!plan.fits) return Number.POSITIVE_INFINITY;
   return plan.diff.move.length + plan.diff.takeOut.length + plan.diff.putIn.length;
 }

@@ -2,8 +2,8 @@
 
 import { useMemo, useState } from 'preact/hooks';
 import { dockingOf } from '../../../../shared/changeover/docking.ts';
-import { type KitRow, kitList } from '../../../../shared/changeover/kit.ts';
-import { lastGoodPanelMs } from '../../../../shared/changeover/times.ts';
+import { jobsToCome } from '../../../../shared/changeover/kept-order.ts';
+import { type KitRow, kitList, type ReelHere } from '../../../../shared/changeover/kit.ts';
 import { moistureOfParts, type PartMoistureKnown, reelLife } from '../../../../shared/moisture/reel-life.ts';
 import { placeOf } from '../../../../shared/setup/fold-places.ts';
 import type { Changeover, Reel } from '../../../../shared/setup/state.ts';
@@ -16,16 +16,24 @@ import { kitWords } from '../../words/kit.ts';
 import { moistureWords } from '../../words/moisture.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { CartFill } from './CartFill.tsx';
+import { checklistOf, standingOf, templateOf } from './checklist-desk.ts';
 import { DockDialog } from './DockCart.tsx';
 import { readFigure } from './model.ts';
 
-export function KitPanel({ changeover }: { readonly changeover: Changeover }) {
+interface KitPanelProps {
+  readonly changeover: Changeover;
+  readonly isStanding: boolean;
+  readonly onChecklist: () => void;
+}
+
+export function KitPanel({ changeover, isStanding, onChecklist }: KitPanelProps) {
   const floor = useFloor();
   const words = say(kitWords);
   const { line } = changeover;
   const setup = floor.setups.get(changeover.setup);
+  const job = jobsToCome(floor, line).find((each) => each.setup === changeover.setup);
   const last = [...floor.runs.values()].filter((run) => run.line === line).at(-1);
-  const [panels, setPanels] = useState(String(last?.panelsWanted ?? 500));
+  const [panels, setPanels] = useState(String(job?.panels ?? last?.panelsWanted ?? 500));
   const wanted = readFigure(panels);
   const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size]);
   const app = useApp();
@@ -35,13 +43,20 @@ export function KitPanel({ changeover }: { readonly changeover: Changeover }) {
   const isSpent = (reel: Reel, part: string) =>
     reelLife(floor, reel.reel, { line, part: moist.get(part) ?? null, nowMs })?.leftSeconds === 0;
   const rows = wanted === null || wanted <= 0 ? [] : kitList(floor, setup, { panels: wanted, loss, isSpent });
-  const short = rows.filter((row) => row.short > 0).length;
+  const short = rows.filter((row) => row.short > 0 && row.uncounted === 0).length;
+  const unsure = rows.filter((row) => row.short > 0 && row.uncounted > 0).length;
+  const toFetch = rows.filter((row) => row.reels.length > 0).length;
+  const onLine = rows.filter((row) => !isForHands(row));
+  const rowOf = (row: KitRow) => (
+    <PickRow key={row.part} row={row} moist={moist.get(row.part) ?? null} isStanding={isStanding} />
+  );
   return (
     <section class="stack" data-testid="kit">
+      {!isStanding && <ReadyNow changeover={changeover} toFetch={toFetch} onChecklist={onChecklist} />}
       <h2>{words.carts}</h2>
       <CartFill changeover={changeover} />
       {[...floor.carts.keys()].map((cart) => (
-        <CartCard key={cart} cart={cart} changeover={changeover} />
+        <CartCard key={cart} cart={cart} changeover={changeover} isStanding={isStanding} />
       ))}
       <h2>{words.list}</h2>
       <label class="field other-part">
@@ -54,17 +69,76 @@ export function KitPanel({ changeover }: { readonly changeover: Changeover }) {
           onInput={(event) => setPanels(event.currentTarget.value)}
         />
       </label>
-      {short > 0 && <p class="chip care">? {words.shortfalls(short)}</p>}
-      <div>
-        {rows.map((row) => (
-          <PickRow key={row.part} row={row} moist={moist.get(row.part) ?? null} />
-        ))}
-      </div>
+      {short > 0 && (
+        <p class="chip care" data-testid="kit-short">
+          ? {words.shortfalls(short)}
+        </p>
+      )}
+      {unsure > 0 && (
+        <p class="chip care" data-testid="kit-unsure">
+          ? {words.unsure(unsure)}
+        </p>
+      )}
+      <div>{rows.filter(isForHands).map(rowOf)}</div>
+      {onLine.length > 0 && (
+        <details class="more-rows">
+          <summary>{words.onLine(onLine.length)}</summary>
+          {onLine.map(rowOf)}
+        </details>
+      )}
     </section>
   );
 }
 
-function PickRow({ row, moist }: { readonly row: KitRow; readonly moist: PartMoistureKnown | null }) {
+/** True where something is to be fetched, counted, baked or asked for; else the line has what it takes. */
+function isForHands(row: KitRow): boolean {
+  return row.reels.length > 0 || row.short > 0 || row.spent.length > 0 || !row.isOnLine;
+}
+
+interface ReadyNowProps {
+  readonly changeover: Changeover;
+  /** Parts of which reels are to be fetched. */
+  readonly toFetch: number;
+  readonly onChecklist: () => void;
+}
+
+/** What can be done beside the running line, with how far each is. */
+function ReadyNow({ changeover, toFetch, onChecklist }: ReadyNowProps) {
+  const floor = useFloor();
+  const words = say(kitWords);
+  const { line, setup } = changeover;
+  const places = [...floor.carts.keys()].reduce(
+    (sum, cart) => sum + dockingOf(floor, cart, { line, setup }).places.length,
+    0,
+  );
+  const list = checklistOf(floor, changeover);
+  const template = list ? templateOf(floor, list) : null;
+  const view = list && template ? standingOf(floor, list, template) : null;
+  const openNow = view?.steps.filter(({ state }) => state === 'open' || state === 'short').length ?? null;
+  return (
+    <section class="card stack" data-testid="ready-now">
+      <h2>{words.readyNow}</h2>
+      <ul class="ready">
+        <li>{words.readyFetch(toFetch)}</li>
+        <li>{words.readyCarts(places)}</li>
+        <li>
+          <span class="grow">{openNow === null ? words.readyOpenList : words.readyList(openNow)}</span>
+          <Button onPress={onChecklist} testId="ready-checklist">
+            {words.toChecklist}
+          </Button>
+        </li>
+      </ul>
+    </section>
+  );
+}
+
+interface PickRowProps {
+  readonly row: KitRow;
+  readonly moist: PartMoistureKnown | null;
+  readonly isStanding: boolean;
+}
+
+function PickRow({ row, moist, isStanding }: PickRowProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(kitWords);
@@ -87,9 +161,18 @@ function PickRow({ row, moist }: { readonly row: KitRow; readonly moist: PartMoi
           {row.slots.join(' · ')}
         </span>
         <span>
-          {row.reels.map(reelText).join(', ') || (row.isOnLine ? words.onLine : words.none)}
-          {row.uncounted > 0 && ` · ${words.uncounted(row.uncounted)}`}
+          {row.reels.length > 0
+            ? words.fetch(row.reels.map(reelText).join(', '))
+            : row.here.length === 0
+              ? words.none
+              : ''}
         </span>
+        {row.here.length > 0 && (
+          <span data-testid="pick-here">
+            {row.here.map((reel) => hereText(reel, isStanding)).join(' · ')}
+          </span>
+        )}
+        {row.uncounted > 0 && <span>{words.uncounted(row.uncounted)}</span>}
         {lives.map(({ reel, text, tone }) => (
           <span key={reel.reel} class={tone === null ? 'soft' : `chip ${tone}`} data-testid="pick-life">
             {reel.reel}: {text}
@@ -105,7 +188,9 @@ function PickRow({ row, moist }: { readonly row: KitRow; readonly moist: PartMoi
         )}
       </span>
       {row.short > 0 ? (
-        <span class="chip care">? {words.short(formatCount(row.short))}</span>
+        <span class="chip care">
+          ? {row.uncounted > 0 ? words.maybeShort : words.short(formatCount(row.short))}
+        </span>
       ) : (
         <span class="chip go">✓ {words.enough}</span>
       )}
@@ -119,12 +204,22 @@ function reelText(reel: Reel): string {
   return place === null ? text : `${place}: ${text}`;
 }
 
+/** A reel on the line in words: where it stays or goes, and what the running job will leave of it. */
+function hereText({ slot, to, left }: ReelHere, isStanding: boolean): string {
+  const words = say(kitWords);
+  const leftOn = isStanding ? words.leftNow : words.leftThen;
+  const count = left === null ? words.leftUnknown : leftOn(formatCount(left));
+  if (to === slot) return words.stays(slot, count);
+  return to === null ? words.comesOff(slot, count) : words.goesTo(slot, to, count);
+}
+
 interface CartCardProps {
   readonly cart: string;
   readonly changeover: Changeover;
+  readonly isStanding: boolean;
 }
 
-function CartCard({ cart, changeover }: CartCardProps) {
+function CartCard({ cart, changeover, isStanding }: CartCardProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(kitWords);
@@ -133,7 +228,6 @@ function CartCard({ cart, changeover }: CartCardProps) {
   const [isAsking, setAsking] = useState(false);
   const { places, ready, unfit } = dockingOf(floor, cart, { line, setup });
   if (places.length === 0) return null;
-  const isStanding = lastGoodPanelMs(floor, changeover) !== null;
   return (
     <div class="card stack" data-testid={`cart-${cart}`}>
       <div class="row">
@@ -144,7 +238,6 @@ function CartCard({ cart, changeover }: CartCardProps) {
           · {words.places(places.length)}
         </h3>
         <Button
-          tone="act"
           large
           testId={`dock-${cart}`}
           disabledReason={isStanding ? refusal : words.notStanding}

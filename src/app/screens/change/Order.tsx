@@ -1,17 +1,21 @@
 // The lead's order of jobs: what each changeover takes and why, due times, places held by hand, a search that can be stopped at
 // any moment with the best so far.
 
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { OrderAnswer } from '../../../../shared/changeover/order-jobs.ts';
-import { explainChange, type InReason, planOrder } from '../../../../shared/changeover/order-plan.ts';
+import {
+  explainChange,
+  type InReason,
+  type OrderPlan,
+  planOrder,
+} from '../../../../shared/changeover/order-plan.ts';
 import type { OrderProblem } from '../../../../shared/changeover/order-problem.ts';
 import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
 import { workingMoment } from '../../../../shared/forecast/working-time.ts';
-import type { OrderReply, OrderRequest } from '../../../worker/order-protocol.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
+import type { RunLeft } from '../../outlook/model.ts';
 import { address } from '../../router.ts';
-import { keep, readKept } from '../../store/preferences.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { orderWords } from '../../words/order.ts';
@@ -20,120 +24,36 @@ import { AddJob } from './AddJob.tsx';
 import { HandlingForm } from './HandlingForm.tsx';
 import { formatFigure } from './model.ts';
 import { OrderKept } from './OrderKept.tsx';
+import { type OrderDesk, questionOf, useOrderDesk } from './order-desk.ts';
 import {
+  changeJob,
   handlingOf,
-  inOrder,
-  isSameList,
-  keptList,
   type LearntHandling,
   type ListedJob,
-  moveJob,
-  type OrderDraft,
   type OrderList,
   setByHand,
-  toQuestion,
 } from './order-model.ts';
 import { learnFromLog } from './past.ts';
-
-const SEARCH_SECONDS = 4;
 
 export function Order({ line }: { readonly line: string }) {
   const app = useApp();
   const floor = useFloor();
   const words = say(orderWords);
-  const refusal = useRefusal('choose-setup');
-  const [draft, setDraft] = useState<OrderDraft | null>(null);
-  const plan = floor.plans.get(line);
-  const [best, setBest] = useState<{ readonly list: OrderList; readonly answer: OrderAnswer } | null>(null);
-  const draftNow = useRef(draft);
-  draftNow.current = draft;
-  const list: OrderList = draft ?? keptList(plan);
-  // Another tablet may keep another order at any time: what was proven holds for its own list only.
-  const answer = best && isSameList(best.list, list) ? best.answer : null;
   const [learnt, setLearnt] = useState<LearntHandling | null>(null);
-  const [searching, setSearching] = useState<{ readonly share: number } | null>(null);
-  const [found, setFound] = useState<readonly OrderProblem[]>([]);
-  const worker = useRef<Worker | null>(null);
-  const key = `order-${line}`;
-  useEffect(() => {
-    readKept<OrderDraft>(app.store.cache, key).then(setDraft);
-    return () => worker.current?.terminate();
-  }, []);
+  const desk = useOrderDesk(line, learnt);
   const released = [...floor.changeovers.values()].filter((each) => each.releasedMs !== null).length;
   useEffect(() => {
-    learnFromLog(app.store, app.store.floor(), line).then(setLearnt, () => undefined); // a failed read is shown by the fault screen
+    const nothing = { putIn: null, takeOut: null };
+    learnFromLog(app.store, app.store.floor(), line).then(setLearnt, () => setLearnt(nothing)); // a failed read is shown by the fault screen
   }, [line, released]);
+  const { list, draft, answer, searching } = desk;
   const nowMs = Math.floor(app.nowMs.value / 60_000) * 60_000;
-  const calendar = lineCalendar(floor, line, nowMs);
-  const zone = floor.lines.get(line)?.zone ?? 'UTC';
-  const question = toQuestion(floor, line, { list, calendar, nowMs, learnt });
+  const { question, left } = questionOf(floor, line, { list, nowMs, learnt });
   const planned = planOrder(
     question,
     list.jobs.map((_, place) => place),
   );
-  const problems = planned.ok ? found : planned.error;
-
-  function change(next: OrderList): void {
-    stop();
-    setFound([]);
-    show(next);
-  }
-
-  /** Shows a list that differs from the kept one until somebody keeps it; this tablet remembers it. */
-  function show(next: OrderList): void {
-    const now = app.store.floor().plans.get(line);
-    const from = draftNow.current;
-    const changed: OrderDraft = { ...next, sinceMs: from ? from.sinceMs : (now?.atMs ?? null) };
-    hold(isSameList(changed, keptList(now)) ? null : changed);
-  }
-
-  function hold(next: OrderDraft | null): void {
-    draftNow.current = next;
-    setDraft(next);
-    void keep(app.store.cache, key, next);
-  }
-
-  /** Back to the kept order; what was changed while it was being kept stays. */
-  function settle(kept: OrderList | null): void {
-    const now = draftNow.current;
-    if (kept !== null && now !== null && !isSameList(now, kept)) return;
-    stop();
-    setFound([]);
-    hold(null);
-  }
-
-  function stop(): void {
-    worker.current?.terminate();
-    worker.current = null;
-    setSearching(null);
-  }
-
-  function search(): void {
-    stop();
-    const asked = list;
-    const run = new Worker(new URL('../../../worker/order.ts', import.meta.url), { type: 'module' });
-    worker.current = run;
-    setSearching({ share: 0 });
-    run.onerror = () => {
-      stop();
-      app.notice.value = { tone: 'care', text: words.failed };
-    };
-    run.onmessage = ({ data }: MessageEvent<OrderReply>) => {
-      if (worker.current !== run) return;
-      if (data.kind === 'refused') {
-        setFound(data.problems);
-        return stop();
-      }
-      const ordered = inOrder(asked, data.answer.order);
-      setBest({ list: ordered, answer: data.answer });
-      show(ordered);
-      if (data.kind === 'done') stop();
-      else setSearching({ share: data.answer.share });
-    };
-    const request: OrderRequest = { question, seed: 1, seconds: SEARCH_SECONDS };
-    run.postMessage(request);
-  }
-
+  const plan = planned.ok ? planned.value : null;
   return (
     <div class="stack page" data-testid="order">
       <header class="row">
@@ -143,89 +63,148 @@ export function Order({ line }: { readonly line: string }) {
         <h1>{words.title}</h1>
       </header>
       <p>{words.help}</p>
-      <Problems problems={problems} list={list} />
-      {list.jobs.length === 0 ? (
-        <p class="soft">{words.empty}</p>
-      ) : (
-        <div class="row">
-          {searching === null ? (
-            <Button tone="act" large testId="order-find" disabledReason={refusal} onPress={search}>
-              <Icon name="search" /> {words.find}
-            </Button>
+      {/* Until this tablet's own changes are read there is nothing to change. */}
+      {desk.isRead && (
+        <>
+          <Problems problems={planned.ok ? desk.found : planned.error} list={list} />
+          {list.jobs.length === 0 ? (
+            <p class="soft">{words.empty}</p>
           ) : (
-            <>
-              <progress max={1} value={searching.share} aria-label={words.title} />
-              <span>{words.searching(formatCount(searching.share * 100))}</span>
-              <Button large onPress={stop} testId="order-stop">
-                {words.stop}
-              </Button>
-            </>
+            <SearchRow desk={desk} plan={plan} answer={answer} />
           )}
-          {planned.ok && (
-            <p class="grow" role="status" data-testid="order-total">
-              <b>{words.total(planned.value.changes)}</b> ·{' '}
-              {words.minutes(formatSpan(planned.value.minutes * 60))}
-              <br />
-              <span class="soft">{answer === null ? words.manual : sayProof(answer)}</span>
-            </p>
+          <OrderKept
+            line={line}
+            list={list}
+            draft={draft}
+            onSettle={desk.settle}
+            isSearching={searching !== null}
+            isFound={answer !== null}
+          />
+          <Jobs line={line} desk={desk} plan={plan} left={left} nowMs={nowMs} />
+          <AddJob line={line} onAdd={(job) => desk.change((now) => ({ ...now, jobs: [...now.jobs, job] }))} />
+          {/* What is learnt changes the fields: they come when it is known, not under somebody's fingers. */}
+          {learnt !== null && (
+            <HandlingForm
+              handling={handlingOf(list, learnt)}
+              onSet={(name, minutes) => desk.change((now) => setByHand(now, name, minutes))}
+            />
           )}
-        </div>
+        </>
       )}
-      <OrderKept line={line} list={list} draft={draft} onSettle={settle} isSearching={searching !== null} />
-      <ol class="jobs">
-        {list.jobs.map((job, place) => {
-          const load = planned.ok ? planned.value.loads[place] : undefined;
-          const endMs = load ? workingMoment(calendar, nowMs, load.endMinutes * 60) : null;
-          return (
-            <li key={job.id} class="listed" data-testid={`job-${place}`} data-setup={job.setup}>
-              <b class="place">{place + 1}</b>
-              <span class="grow checked-part">
-                <b>{floor.setups.get(job.setup)?.product ?? job.setup}</b>
-                <span class="soft">
-                  {formatCount(job.panels)} × {formatFigure(job.panelSeconds)} s
-                  {job.dueMs !== null && ` · ${words.due} ${formatDay(job.dueMs, zone)}`}
-                </span>
-                {load && endMs !== null && (
-                  <span>
-                    {words.puts(load.in.length, load.out.length)} · {words.ends(formatDay(endMs, zone))}
-                  </span>
-                )}
-                {load && load.in.length > 0 && (
-                  <details>
-                    <summary>{words.drives}</summary>
-                    <Drivers reasons={planned.ok ? explainChange(planned.value, place) : []} />
-                  </details>
-                )}
+    </div>
+  );
+}
+
+interface SearchRowProps {
+  readonly desk: OrderDesk;
+  readonly plan: OrderPlan | null;
+  readonly answer: OrderAnswer | null;
+}
+
+/** The search, how far it is, and what the order shown costs. */
+function SearchRow({ desk, plan, answer }: SearchRowProps) {
+  const words = say(orderWords);
+  const refusal = useRefusal('choose-setup');
+  const { searching } = desk;
+  return (
+    <div class="row">
+      {searching === null ? (
+        <Button
+          tone={answer === null ? 'act' : 'plain'}
+          large
+          testId="order-find"
+          disabledReason={refusal}
+          onPress={desk.search}
+        >
+          <Icon name="search" /> {words.find}
+        </Button>
+      ) : (
+        <>
+          <progress max={1} value={searching.share} aria-label={words.title} />
+          <span>{words.searching(formatCount(searching.share * 100))}</span>
+          <Button large onPress={desk.stop} testId="order-stop">
+            {words.stop}
+          </Button>
+        </>
+      )}
+      {plan && (
+        <p class="grow" role="status" data-testid="order-total">
+          <b>{words.total(plan.changes)}</b> · {words.minutes(formatSpan(plan.minutes * 60))}
+          <br />
+          <span class="soft">{answer === null ? words.manual : sayProof(answer)}</span>
+        </p>
+      )}
+    </div>
+  );
+}
+
+interface JobsProps {
+  readonly line: string;
+  readonly desk: OrderDesk;
+  readonly plan: OrderPlan | null;
+  /** What the job in hand still takes; the first of the list begins after it. */
+  readonly left: RunLeft | null;
+  readonly nowMs: number;
+}
+
+function Jobs({ line, desk, plan, left, nowMs }: JobsProps) {
+  const floor = useFloor();
+  const words = say(orderWords);
+  const calendar = lineCalendar(floor, line, nowMs);
+  const zone = floor.lines.get(line)?.zone ?? 'UTC';
+  const { jobs } = desk.list;
+  const beginsMs = workingMoment(calendar, nowMs, left?.seconds ?? 0);
+  return (
+    <ol class="jobs">
+      {left && left.panels > 0 && (
+        <li class="listed" data-testid="order-running">
+          <b class="place">▸</b>
+          <span class="grow checked-part">
+            <b>{words.runningNow(left.run.product)}</b>
+            <span>
+              {words.panelsLeft(left.panels, formatCount(left.panels))} ·{' '}
+              {words.ends(formatDay(beginsMs, zone))}
+            </span>
+            <span class="soft">{words.runningFirst}</span>
+          </span>
+        </li>
+      )}
+      {jobs.map((job, place) => {
+        const load = plan?.loads[place];
+        const endMs = load ? workingMoment(calendar, beginsMs, load.endMinutes * 60) : null;
+        return (
+          <li key={job.id} class="listed" data-testid={`job-${place}`} data-setup={job.setup}>
+            <b class="place">{place + 1}</b>
+            <span class="grow checked-part">
+              <b>{floor.setups.get(job.setup)?.product ?? job.setup}</b>
+              <span class="soft">
+                {formatCount(job.panels)} × {formatFigure(job.panelSeconds)} s
+                {job.dueMs !== null && ` · ${words.due} ${formatDay(job.dueMs, zone)}`}
               </span>
-              {load && job.dueMs !== null && (
-                <span class={`chip ${load.lateMinutes > 0 ? 'stop' : 'go'}`} data-testid={`late-${place}`}>
-                  {load.lateMinutes > 0
-                    ? `✕ ${words.late(formatSpan(load.lateMinutes * 60))}`
-                    : `✓ ${words.inTime}`}
+              {load && endMs !== null && (
+                <span data-testid={`ends-${place}`}>
+                  {words.puts(load.in.length, load.out.length)} · {words.ends(formatDay(endMs, zone))}
                 </span>
               )}
-              <JobButtons
-                job={job}
-                place={place}
-                count={list.jobs.length}
-                onMove={(step) => change(moveJob(list, place, step))}
-                onChange={(next) =>
-                  change({
-                    ...list,
-                    jobs: list.jobs.flatMap((each) => (each.id === job.id ? (next ?? []) : each)),
-                  })
-                }
-              />
-            </li>
-          );
-        })}
-      </ol>
-      <AddJob line={line} onAdd={(job) => change({ ...list, jobs: [...list.jobs, job] })} />
-      <HandlingForm
-        handling={handlingOf(list, learnt)}
-        onSet={(name, minutes) => change(setByHand(list, name, minutes))}
-      />
-    </div>
+              {load && load.in.length > 0 && (
+                <details>
+                  <summary>{words.drives}</summary>
+                  <Drivers reasons={plan ? explainChange(plan, place) : []} />
+                </details>
+              )}
+            </span>
+            {load && job.dueMs !== null && (
+              <span class={`chip ${load.lateMinutes > 0 ? 'stop' : 'go'}`} data-testid={`late-${place}`}>
+                {load.lateMinutes > 0
+                  ? `✕ ${words.late(formatSpan(load.lateMinutes * 60))}`
+                  : `✓ ${words.inTime}`}
+              </span>
+            )}
+            <JobButtons job={job} place={place} count={jobs.length} desk={desk} />
+          </li>
+        );
+      })}
+    </ol>
   );
 }
 
@@ -253,7 +232,7 @@ function Drivers({ reasons }: { readonly reasons: readonly InReason[] }) {
 
 function sayProof(answer: OrderAnswer): string {
   const words = say(orderWords);
-  return answer.isProven
+  return answer.isProven || answer.gap === 0
     ? words.proven
     : words.gap(formatCount(answer.lowest), formatFigure(Math.ceil(answer.gap * 1000) / 10));
 }
@@ -262,29 +241,29 @@ interface JobButtonsProps {
   readonly job: ListedJob;
   readonly place: number;
   readonly count: number;
-  readonly onMove: (step: -1 | 1) => void;
-  /** Null takes it off the list. */
-  readonly onChange: (next: ListedJob | null) => void;
+  readonly desk: OrderDesk;
 }
 
-function JobButtons({ job, place, count, onMove, onChange }: JobButtonsProps) {
+function JobButtons({ job, place, count, desk }: JobButtonsProps) {
   const words = say(orderWords);
+  const edit = (how: (job: ListedJob) => ListedJob | null) =>
+    desk.change((now) => changeJob(now, job.id, how));
   return (
     <span class="row">
       {place > 0 && (
-        <Button label={words.up} onPress={() => onMove(-1)} testId={`up-${place}`}>
+        <Button label={words.up} onPress={() => desk.move(job.id, -1)} testId={`up-${place}`}>
           ↑
         </Button>
       )}
       {place < count - 1 && (
-        <Button label={words.down} onPress={() => onMove(1)} testId={`down-${place}`}>
+        <Button label={words.down} onPress={() => desk.move(job.id, 1)} testId={`down-${place}`}>
           ↓
         </Button>
       )}
-      <Button onPress={() => onChange({ ...job, isHeld: !job.isHeld })} testId={`hold-${place}`}>
+      <Button onPress={() => edit((now) => ({ ...now, isHeld: !now.isHeld }))} testId={`hold-${place}`}>
         {job.isHeld ? `▣ ${words.unlock}` : `▢ ${words.lock}`}
       </Button>
-      <Button tone="quiet" label={words.remove} onPress={() => onChange(null)}>
+      <Button tone="quiet" label={words.remove} onPress={() => edit(() => null)}>
         ✕
       </Button>
     </span>

@@ -18,9 +18,11 @@ interface OrderKeptProps {
   /** The kept order is to show: the list just kept, null where the draft is dropped whatever it says. */
   readonly onSettle: (kept: OrderList | null) => void;
   readonly isSearching: boolean;
+  /** The order shown is what the search found: keeping it is the next act. */
+  readonly isFound: boolean;
 }
 
-export function OrderKept({ line, list, draft, onSettle, isSearching }: OrderKeptProps) {
+export function OrderKept({ line, list, draft, onSettle, isSearching, isFound }: OrderKeptProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(orderWords);
@@ -54,7 +56,7 @@ export function OrderKept({ line, list, draft, onSettle, isSearching }: OrderKep
         <div class="row">
           <Button
             large
-            tone="act"
+            tone={isFound && !isSearching ? 'act' : 'plain'}
             testId="order-keep"
             disabledReason={refusal ?? (isSearching ? words.keepLater : null)}
             onPress={() => {

@@ -7,7 +7,7 @@ import {
   type SetupDiff,
   type SetupFault,
 } from '../../../../shared/changeover/diff.ts';
-import { loadedFeeders } from '../../../../shared/changeover/loaded.ts';
+import { loadedFor } from '../../../../shared/changeover/loaded.ts';
 import { orderSteps, type StepPlan } from '../../../../shared/changeover/steps.ts';
 import { compareSlots } from '../../../../shared/setup/address.ts';
 import { wantedOn } from '../../../../shared/setup/left.ts';
@@ -45,7 +45,8 @@ export function bankSizes(floor: FloorState, line: string): BankSizes {
 /** What changing a line to a setup takes. */
 export function planChange(floor: FloorState, line: string, setup: Setup): ChangePlan {
   const wanted = setup.slots.map(({ slot, part, positions }) => ({ slot, part, width: positions }));
-  const found = diffSetups(loadedFeeders(floor, line), wanted, bankSizes(floor, line));
+  const { loaded, rule } = loadedFor(floor, line, setup.setup);
+  const found = diffSetups(loaded, wanted, bankSizes(floor, line), rule);
   if (!found.ok) return { fits: false, faults: found.error.map((fault) => withFeeder(floor, line, fault)) };
   return { fits: true, diff: found.value, steps: orderSteps(found.value), twice: partsTwice(wanted) };
 }

@@ -37,6 +37,12 @@ export function keptList(plan: KeptPlan | undefined): OrderList {
   return plan ? { jobs: plan.jobs, byHand: definedOnly(plan.byHand) } : emptyList;
 }
 
+/** A list without the jobs that were begun; the list itself where none was. */
+export function withoutBegun<L extends OrderList>(list: L, begun: ReadonlySet<string>): L {
+  const jobs = list.jobs.filter(({ id }) => !begun.has(id));
+  return jobs.length === list.jobs.length ? list : { ...list, jobs };
+}
+
 /** The list as the log keeps it. */
 export function keptPayload(line: string, list: OrderList): PayloadOf<'plan.kept'> {
   const jobs = list.jobs.map(({ id, setup, panels, panelSeconds, dueMs, isHeld }) => ({
@@ -105,7 +111,10 @@ export function linePositions(floor: FloorState, line: string): number {
   return Object.values(bankSizes(floor, line)).reduce((sum, positions) => sum + positions, 0);
 }
 
-/** The list as a question. A due time that is past is 0 minutes away, and the job is late by all it takes. */
+/**
+ * The list as a question, which begins when the job in hand is done. A due time that is past is taken as now; what is due before the
+ * first job can begin has minutes below 0.
+ */
 export function toQuestion(
   floor: FloorState,
   line: string,
@@ -114,9 +123,13 @@ export function toQuestion(
     readonly calendar: WorkingTime;
     readonly nowMs: number;
     readonly learnt?: LearntHandling | null;
+    /** Working seconds that the job in hand still takes; 0 where absent. */
+    readonly beforeSeconds?: number;
   },
 ): OrderQuestion {
-  const { list, calendar, nowMs } = more;
+  const { list, calendar, nowMs, beforeSeconds = 0 } = more;
+  const dueMinutes = (dueMs: number) =>
+    (workingSeconds(calendar, nowMs, Math.max(nowMs, dueMs)) - beforeSeconds) / 60;
   const { putIn, takeOut, perChange } = handlingOf(list, more.learnt ?? null);
   const widths: Record<string, number> = {};
   const jobs = list.jobs.map((job) => {
@@ -125,9 +138,7 @@ export function toQuestion(
     return {
       ...{ id: job.id, parts: [...new Set(slots.map((slot) => slot.part))] },
       runMinutes: (job.panels * job.panelSeconds) / 60,
-      ...(job.dueMs === null
-        ? {}
-        : { dueMinutes: workingSeconds(calendar, nowMs, Math.max(nowMs, job.dueMs)) / 60 }),
+      ...(job.dueMs === null ? {} : { dueMinutes: dueMinutes(job.dueMs) }),
     };
   });
   const loaded = loadedFeeders(floor, line).filter((feeder) => feeder.part !== '');
@@ -149,6 +160,24 @@ export function moveJob(list: OrderList, at: number, step: -1 | 1): OrderList {
   jobs[at] = other;
   jobs[at + step] = one;
   return { ...list, jobs };
+}
+
+/** Moves a job by one place, by its id; where it is not in the list, nothing changes. */
+export function moveById(list: OrderList, id: string, step: -1 | 1): OrderList {
+  return moveJob(
+    list,
+    list.jobs.findIndex((job) => job.id === id),
+    step,
+  );
+}
+
+/** The list with one job changed; null takes it off. */
+export function changeJob(
+  list: OrderList,
+  id: string,
+  edit: (job: ListedJob) => ListedJob | null,
+): OrderList {
+  return { ...list, jobs: list.jobs.flatMap((job) => (job.id === id ? (edit(job) ?? []) : job)) };
 }
 
 /** The jobs in the order that the search found (`order`: their places before). */

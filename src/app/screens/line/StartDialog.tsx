@@ -62,7 +62,11 @@ export function StartDialog({ line, onClose }: { readonly line: string; readonly
         <p>
           <b>{setup.product}</b> · {shell.side[setup.side]} · {shell.revision(setup.revision)}
         </p>
-        {missing > 0 && <p class="chip care">{words.notLoaded(missing)}</p>}
+        {missing > 0 && (
+          <p class="chip care" data-testid="start-not-right">
+            {words.notRight(missing)}
+          </p>
+        )}
         {!wrongPanels && !wrongSeconds && <BeginsShort line={line} planned={planned} />}
         <label class="field">
           <span>{words.panelsWanted}</span>

@@ -20,7 +20,7 @@ const marks: Readonly<Record<MapPlace['phase'], string>> = {
   missing: '',
   held: '?',
   other: '↥',
-  unused: '',
+  spare: '–',
 };
 
 export function SlotMap({ banks, ...props }: SlotMapProps) {
@@ -81,6 +81,9 @@ export function Legend() {
       </span>
       <span>
         <i class="place other">↥</i> {legend.other}
+      </span>
+      <span>
+        <i class="place spare">–</i> {legend.spare}
       </span>
     </p>
   );

@@ -4,12 +4,12 @@ import { parseSlot } from '../../../../shared/setup/address.ts';
 import type { SetupProgress, SlotPhase, SlotProgress } from '../../../../shared/setup/progress.ts';
 import type { Line, SlotState, Sweep } from '../../../../shared/setup/state.ts';
 
-/** One place on the map. `phase` `unused` = the setup wants nothing there. */
+/** One place on the map. `phase` `spare` = the setup wants nothing there, and what stands there is in nobody's way: it may stay. */
 export interface MapPlace {
   readonly slot: string;
   readonly position: number;
   readonly positions: number;
-  readonly phase: SlotPhase | 'unused';
+  readonly phase: SlotPhase | 'spare';
   readonly seen: boolean;
   readonly progress: SlotProgress | null;
   readonly loaded: SlotState | null;
@@ -35,7 +35,9 @@ export function mapBanks(line: Line, progress: SetupProgress, sweep: Sweep | nul
         return address?.machine === machine.machine && address.bank === bank.bank;
       };
       const wanted = progress.slots.filter((each) => here(each.slot)).map((each) => wantedPlace(each, seen));
-      const extra = progress.unwanted.filter((each) => here(each.slot)).map((each) => extraPlace(each, seen));
+      const extra = progress.unwanted
+        .filter((each) => here(each.slot))
+        .map((each) => extraPlace(each, { seen, inTheWay: progress.inTheWay }));
       const places = [...wanted, ...extra].sort((a, b) => a.position - b.position);
       return {
         machine: machine.machine,
@@ -61,12 +63,15 @@ function wantedPlace(each: SlotProgress, seen: ReadonlySet<string>): MapPlace {
   };
 }
 
-function extraPlace(loaded: SlotState, seen: ReadonlySet<string>): MapPlace {
+function extraPlace(
+  loaded: SlotState,
+  { seen, inTheWay }: Record<'seen' | 'inTheWay', ReadonlySet<string>>,
+): MapPlace {
   return {
     slot: loaded.slot,
     position: parseSlot(loaded.slot)?.position ?? 0,
     positions: 1,
-    phase: 'other',
+    phase: inTheWay.has(loaded.slot) ? 'other' : 'spare',
     seen: seen.has(loaded.slot),
     progress: null,
     loaded,

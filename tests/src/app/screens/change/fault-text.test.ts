@@ -48,8 +48,8 @@ describe('faultText()', () => {
   });
 
   test.each([
-    ['en', 'R-1 is wanted on M1-F-002, M1-F-010: do not miss one.'],
-    ['es', 'R-1 se pide en M1-F-002, M1-F-010: no olvide ninguna.'],
+    ['en', 'R-1 goes on M1-F-002, M1-F-010. Do not miss one.'],
+    ['es', 'R-1 va en M1-F-002, M1-F-010. No olvide ninguna.'],
   ] as const)('names each slot of a part that is wanted on more than one (%s)', (code, sentence) => {
     language.value = code;
     const wanted = ['M1-F-010', 'M1-F-002'].map((slot) => ({ slot, part: 'R-1', width: 1 }));

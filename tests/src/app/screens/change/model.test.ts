@@ -26,7 +26,7 @@ const nextSetup: PayloadOf<'setup.taken'> = {
   ...{ setup: 'fern-bottom-b', product: 'Fern', side: 'bottom', revision: 'B' },
   slots: [
     wantedSlot('M1-F-001', 'R-100'),
-    wantedSlot('M1-F-005', 'C-200'),
+    wantedSlot('M1-F-005', 'C-200', { alternates: ['C-201'] }),
     wantedSlot('M1-F-010', 'L-400', { positions: 2 }),
   ],
 };

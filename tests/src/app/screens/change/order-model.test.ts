@@ -2,15 +2,18 @@ import { describe, expect, test } from 'vitest';
 import { planOrder } from '../../../../../shared/changeover/order-plan.ts';
 import { neverStopping, workingTime } from '../../../../../shared/forecast/working-time.ts';
 import {
+  changeJob,
   emptyList,
   handlingOf,
   inOrder,
   type ListedJob,
   linePositions,
+  moveById,
   moveJob,
   setByHand,
   toQuestion,
   usualMinutes,
+  withoutBegun,
 } from '../../../../../src/app/screens/change/order-model.ts';
 import {
   beginStory,
@@ -67,6 +70,24 @@ describe('toQuestion()', () => {
     expect(dueIn(-60)).toBe(0);
   });
 
+  test('begins when the job in hand is done: what is due before that is late by all of it', () => {
+    const ask = (dueSeconds: number) => {
+      const due = { dueMs: startMs + dueSeconds * 1000 };
+      return toQuestion(floorOf(), 'L1', {
+        list: { ...emptyList, jobs: [job('a', 'fern', due)] },
+        ...{ calendar: neverStopping, nowMs: startMs, beforeSeconds: 4 * 3600 },
+      });
+    };
+    // Half an hour of panels behind four hours of the job in hand: three hours are not enough, five are.
+    const late = (dueSeconds: number) => {
+      const plan = planOrder(ask(dueSeconds), [0]);
+      return plan.ok ? plan.value.lateMinutes - (plan.value.loads[0]?.minutes ?? 0) : null;
+    };
+    expect(ask(5 * 3600).jobs[0]?.dueMinutes).toBe(60);
+    expect(late(3 * 3600)).toBe(90);
+    expect(planOrder(ask(5 * 3600), [0])).toMatchObject({ ok: true, value: { lateMinutes: 0 } });
+  });
+
   test('names a product that does not fit, by how many positions', () => {
     const floor = floorOf();
     floor.setups.set('wide', {
@@ -120,6 +141,17 @@ describe('handlingOf() and setByHand()', () => {
 describe('linePositions()', () => {
   test('adds up all banks', () => {
     expect(linePositions(floorOf(), 'L1')).toBe(40);
+  });
+});
+
+describe('moveById(), changeJob() and withoutBegun()', () => {
+  test('find the job wherever it stands now, and leave the list alone where it is gone', () => {
+    expect(moveById(list, 'b', -1).jobs.map(({ id }) => id)).toEqual(['b', 'a']);
+    expect(moveById(list, 'gone', 1)).toBe(list);
+    expect(changeJob(list, 'a', (each) => ({ ...each, isHeld: true })).jobs[0]?.isHeld).toBe(true);
+    expect(changeJob(list, 'a', () => null).jobs.map(({ id }) => id)).toEqual(['b']);
+    expect(withoutBegun(list, new Set(['a'])).jobs.map(({ id }) => id)).toEqual(['b']);
+    expect(withoutBegun(list, new Set(['gone']))).toBe(list);
   });
 });
 

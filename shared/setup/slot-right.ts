@@ -1,0 +1,135 @@
+// Is this slot right for this setup? The one answer that the load list, the map, the changeover's moves, the start of a run and its
+// release are built on. Method: the newest tape decides, as it is the one that will be picked. What was taken for the wanted part in
+// this very setup stands, by rule or by a lead's word; what was loaded for another setup must carry a part that this one takes, on a
+// feeder that can feed it. Blocked material is right nowhere.
+// Refused: asking the change list whether a feeder stays and the load list whether its reel fits; the two came apart.
+
+import { compareSlots } from './address.ts';
+import { blockOn } from './fold-material.ts';
+import type { SetupSlot } from './kinds.ts';
+import { wantedOn } from './left.ts';
+import { positionsOf } from './positions.ts';
+import { type FloorState, type SlotState, slotKey } from './state.ts';
+
+/** How a slot stands against a setup. `held`: nothing is on it, and a reel for it waits for a lead. */
+export const slotAnswers = ['right', 'empty', 'held', 'other-part', 'wrong-feeder', 'blocked'] as const;
+export type SlotAnswer = (typeof slotAnswers)[number];
+
+/** One slot that a setup uses, against the floor. */
+export interface SlotLook {
+  readonly slot: string;
+  readonly wanted: SetupSlot;
+  readonly loaded: SlotState | null;
+  readonly is: SlotAnswer;
+}
+
+/** A loaded slot that the setup does not use. */
+export interface Surplus {
+  readonly loaded: SlotState;
+  /** Its feeder takes a position that a slot of the setup needs, so it must come out; else it may stay. */
+  readonly isInTheWay: boolean;
+}
+
+/** A line against a setup, chosen for it or not; both lists in walking order. */
+export interface LineLook {
+  readonly setup: string | null;
+  readonly slots: readonly SlotLook[];
+  readonly surplus: readonly Surplus[];
+}
+
+/** Answers for slots of one line and one setup, one by one. Cost: one walk over the holds, then a few look-ups a slot. */
+export function slotLooker(state: FloorState, line: string, setup: string): (wanted: SetupSlot) => SlotLook {
+  const held = new Set<string | null>();
+  for (const { facts } of state.holds.values())
+    if (facts.line === line && facts.setup === setup) held.add(facts.slot);
+  return (wanted) => {
+    const { slot } = wanted;
+    const loaded = state.slots.get(slotKey(line, slot)) ?? null;
+    if (loaded === null) return { slot, wanted, loaded, is: held.has(slot) ? 'held' : 'empty' };
+    return { slot, wanted, loaded, is: loadedIs(state, loaded, { wanted, setup }) };
+  };
+}
+
+/** The answer for one slot; null where the setup wants nothing there or is not known. */
+export function slotRight(state: FloorState, line: string, setup: string, slot: string): SlotAnswer | null {
+  const wanted = wantedOn(state, setup, slot);
+  return wanted && slotLooker(state, line, setup)(wanted).is;
+}
+
+/** Looks at a whole line; without a known setup all that is loaded is surplus and in nobody's way. Cost: linear in slots, and sorting. */
+export function lookAtLine(state: FloorState, line: string, setup: string | null): LineLook {
+  const slots = setup === null ? [] : walkingOrder(state, setup).map(slotLooker(state, line, setup ?? ''));
+  const needed = new Set(slots.flatMap(({ slot, wanted }) => positionsOf(slot, wanted.positions)));
+  const surplus = [...state.slots.values()]
+    .filter(({ line: at, slot }) => at === line && (setup === null || wantedOn(state, setup, slot) === null))
+    .map((loaded) => ({
+      loaded,
+      isInTheWay: positionsOf(loaded.slot, feederPositions(state, loaded) ?? 1).some((position) =>
+        needed.has(position),
+      ),
+    }))
+    .sort((a, b) => compareSlots(a.loaded.slot, b.loaded.slot));
+  return { setup, slots, surplus };
+}
+
+/**
+ * Positions that the feeder on a slot takes: as its own record says, else as the setup that it was loaded for says; null where neither
+ * does.
+ */
+export function feederPositions(state: FloorState, loaded: SlotState): number | null {
+  const known = state.feeders.get(loaded.feeder ?? '')?.positions;
+  const setup = loaded.tapes.at(-1)?.setup;
+  return known ?? (setup === undefined ? null : (wantedOn(state, setup, loaded.slot)?.positions ?? null));
+}
+
+/** True where a slot takes a part: the part itself, or an alternate approved for it. */
+export function takesPart(wanted: SetupSlot, part: string): boolean {
+  return part === wanted.part || wanted.alternates.includes(part);
+}
+
+/** True where the feeder that stands on a slot can feed what another slot wants; what nobody knows of it speaks for it. */
+export function feederServes(state: FloorState, loaded: SlotState, wanted: SetupSlot): boolean {
+  const known = state.feeders.get(loaded.feeder ?? '');
+  const positions = feederPositions(state, loaded);
+  return (
+    (positions === null || positions === wanted.positions) &&
+    (known === undefined || wanted.tapeWidthMm === null || known.tapeWidthMm === wanted.tapeWidthMm) &&
+    (known === undefined ||
+      wanted.pitchMm === null ||
+      known.pitchesMm.length === 0 ||
+      known.pitchesMm.includes(wanted.pitchMm))
+  );
+}
+
+/** True where the newest tape on a slot falls under a block. */
+export function isBlocked(state: FloorState, loaded: SlotState): boolean {
+  const tape = loaded.tapes.at(-1);
+  return tape !== undefined && blockOn(state, tape) !== null;
+}
+
+function loadedIs(
+  state: FloorState,
+  loaded: SlotState,
+  { wanted, setup }: { readonly wanted: SetupSlot; readonly setup: string },
+): SlotAnswer {
+  const tape = loaded.tapes.at(-1);
+  if (tape === undefined) return 'empty';
+  if (isBlocked(state, loaded)) return 'blocked';
+  if (tape.setup === setup && tape.forPart === wanted.part) return 'right';
+  if (!takesPart(wanted, tape.part)) return 'other-part';
+  return feederServes(state, loaded, wanted) ? 'right' : 'wrong-feeder';
+}
+
+/** A setup's slots in walking order, sorted once: a setup never changes once it was taken in. */
+const orders = new WeakMap<object, readonly SetupSlot[]>();
+
+/** The slots of a setup in walking order; none where it is not known. */
+export function walkingOrder(state: FloorState, setup: string): readonly SetupSlot[] {
+  const taken = state.setups.get(setup);
+  if (!taken) return [];
+  const known = orders.get(taken);
+  if (known) return known;
+  const sorted = [...taken.slots].sort((a, b) => compareSlots(a.slot, b.slot));
+  orders.set(taken, sorted);
+  return sorted;
+}

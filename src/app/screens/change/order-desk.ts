@@ -1,0 +1,183 @@
+// The list of jobs in hand on this tablet: what is shown, what a person changes, what the search finds. What a person does always
+// stands: each act changes the list as it is now, and a search that runs begins again from there, with a job that was moved held in its
+// place. Refused: a search that goes on from the list that it was asked with; it would put back what the hand has just moved.
+
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { begunJobs } from '../../../../shared/changeover/kept-order.ts';
+import type { OrderAnswer } from '../../../../shared/changeover/order-jobs.ts';
+import type { OrderProblem, OrderQuestion } from '../../../../shared/changeover/order-problem.ts';
+import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
+import type { FloorState } from '../../../../shared/setup/state.ts';
+import type { OrderReply, OrderRequest } from '../../../worker/order-protocol.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { type RunLeft, runLeft } from '../../outlook/model.ts';
+import { keep, readKept } from '../../store/preferences.ts';
+import { orderWords } from '../../words/order.ts';
+import { say } from '../../words/words.ts';
+import {
+  changeJob,
+  inOrder,
+  isSameList,
+  keptList,
+  type LearntHandling,
+  moveById,
+  type OrderDraft,
+  type OrderList,
+  toQuestion,
+  withoutBegun,
+} from './order-model.ts';
+
+const SEARCH_SECONDS = 4;
+
+/** What the page shows and what it may do. */
+export interface OrderDesk {
+  /** False for the moment until this tablet's own changes are read. */
+  readonly isRead: boolean;
+  readonly list: OrderList;
+  /** What differs from the kept order; null where the kept one is shown. */
+  readonly draft: OrderDraft | null;
+  /** What the search proved of the list shown; null where it proved nothing of it. */
+  readonly answer: OrderAnswer | null;
+  readonly found: readonly OrderProblem[];
+  /** How far a search is; null where none runs. */
+  readonly searching: { readonly share: number } | null;
+  readonly change: (edit: (list: OrderList) => OrderList) => void;
+  /** Moves a job by one place; while a search runs it is held there. */
+  readonly move: (id: string, step: -1 | 1) => void;
+  readonly search: () => void;
+  readonly stop: () => void;
+  /** Back to the kept order: the list just kept, null to drop what was changed whatever it says. */
+  readonly settle: (kept: OrderList | null) => void;
+}
+
+/** The question that a list of a line is, at a moment, with what the job in hand still takes. */
+export function questionOf(
+  floor: FloorState,
+  line: string,
+  at: { readonly list: OrderList; readonly nowMs: number; readonly learnt: LearntHandling | null },
+): { readonly question: OrderQuestion; readonly left: RunLeft | null } {
+  const calendar = lineCalendar(floor, line, at.nowMs);
+  const left = runLeft(floor, line, { nowMs: at.nowMs, calendar });
+  return { question: toQuestion(floor, line, { ...at, calendar, beforeSeconds: left?.seconds ?? 0 }), left };
+}
+
+/** The desk of one line's order. */
+export function useOrderDesk(line: string, learnt: LearntHandling | null): OrderDesk {
+  const app = useApp();
+  useFloor();
+  const [draft, setDraft] = useState<OrderDraft | null | undefined>(undefined);
+  const draftNow = useRef(draft);
+  const [best, setBest] = useState<{ readonly list: OrderList; readonly answer: OrderAnswer } | null>(null);
+  const [searching, setSearching] = useState<{ readonly share: number } | null>(null);
+  const [found, setFound] = useState<readonly OrderProblem[]>([]);
+  const worker = useRef<Worker | null>(null);
+  const key = `order-${line}`;
+  useEffect(() => {
+    readKept<OrderDraft>(app.store.cache, key).then((read) => {
+      // Whoever was quicker than the reading has a list of their own by now.
+      if (draftNow.current !== undefined) return;
+      draftNow.current = read;
+      setDraft(read);
+    });
+    return () => worker.current?.terminate();
+  }, []);
+
+  /** The list as it is now, whatever was drawn: a tap may come before the next drawing. */
+  function listNow(): OrderList {
+    const floor = app.store.floor();
+    return withoutBegun(draftNow.current ?? keptList(floor.plans.get(line)), begunJobs(floor, line));
+  }
+
+  function hold(next: OrderDraft | null): void {
+    draftNow.current = next;
+    setDraft(next);
+    void keep(app.store.cache, key, next);
+  }
+
+  /** Shows a list that differs from the kept one until somebody keeps it; this tablet remembers it. */
+  function show(next: OrderList): void {
+    const floor = app.store.floor();
+    const plan = floor.plans.get(line);
+    const from = draftNow.current;
+    const changed: OrderDraft = { ...next, sinceMs: from ? from.sinceMs : (plan?.atMs ?? null) };
+    hold(isSameList(changed, withoutBegun(keptList(plan), begunJobs(floor, line))) ? null : changed);
+  }
+
+  function stop(): void {
+    worker.current?.terminate();
+    worker.current = null;
+    setSearching(null);
+  }
+
+  function tell(text: string): void {
+    app.notice.value = { tone: 'care', text };
+  }
+
+  function search(): void {
+    stop();
+    const words = say(orderWords);
+    const asked = listNow();
+    const nowMs = app.clock.nowMs();
+    const { question } = questionOf(app.store.floor(), line, { list: asked, nowMs, learnt });
+    let shown = asked;
+    const run = new Worker(new URL('../../../worker/order.ts', import.meta.url), { type: 'module' });
+    worker.current = run;
+    setSearching({ share: 0 });
+    run.onerror = () => {
+      stop();
+      tell(words.failed);
+    };
+    run.onmessage = ({ data }: MessageEvent<OrderReply>) => {
+      if (worker.current !== run) return;
+      if (data.kind === 'refused') {
+        setFound(data.problems);
+        return stop();
+      }
+      // Another tablet kept another order, or a job was begun: the search is about a list that is no more.
+      if (!isSameList(listNow(), shown)) {
+        stop();
+        return tell(words.listChanged);
+      }
+      shown = inOrder(asked, data.answer.order);
+      setBest({ list: shown, answer: data.answer });
+      show(shown);
+      if (data.kind === 'done') stop();
+      else setSearching({ share: data.answer.share });
+    };
+    const request: OrderRequest = { question, seed: 1, seconds: SEARCH_SECONDS };
+    run.postMessage(request);
+  }
+
+  function change(edit: (list: OrderList) => OrderList): void {
+    const wasSearching = worker.current !== null;
+    stop();
+    setFound([]);
+    show(edit(listNow()));
+    if (wasSearching) search();
+  }
+
+  const list = listNow();
+  return {
+    ...{ list, found, searching, change, search, stop },
+    isRead: draft !== undefined,
+    draft: draft ?? null,
+    // Another tablet may keep another order at any time: what was proven holds for its own list only.
+    answer: best && isSameList(best.list, list) ? best.answer : null,
+    move: (id, step) => {
+      const isSearching = worker.current !== null;
+      change((now) => {
+        const moved = moveById(now, id, step);
+        return isSearching ? changeJob(moved, id, (job) => ({ ...job, isHeld: true })) : moved;
+      });
+      if (isSearching) app.notice.value = { tone: 'plain', text: say(orderWords).heldByHand };
+    },
+    settle: (kept) => {
+      const now = draftNow.current;
+      // What was changed while the order was being kept stays.
+      if (kept !== null && now && !isSameList(now, kept)) return;
+      stop();
+      setFound([]);
+      hold(null);
+    },
+  };
+}
