@@ -11,6 +11,8 @@ export interface ButtonProps {
   readonly disabledReason?: string | null;
   readonly label?: string;
   readonly testId?: string;
+  /** Whether what it switches is on; left out where it switches nothing. */
+  readonly pressed?: boolean;
 }
 
 /** Second taps within this time are a tremble of a gloved hand, not a wish. */
@@ -24,6 +26,7 @@ export function Button(props: ButtonProps) {
       type="button"
       class={`button ${tone}${large ? ' large' : ''}`}
       aria-disabled={disabledReason !== null}
+      {...(props.pressed === undefined ? {} : { 'aria-pressed': props.pressed })}
       {...(props.label === undefined ? {} : { 'aria-label': props.label })}
       {...(props.testId === undefined ? {} : { 'data-testid': props.testId })}
       onClick={(event) => {
