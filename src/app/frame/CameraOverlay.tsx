@@ -65,6 +65,8 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
     onCodes: (codes) => void push(codes),
     isPaused: hasVerdict || isCovered || desk.busy.value || state.question !== null,
   });
+  const company =
+    camera.state.kind === 'watching' ? camera.state.outlines.map((outline) => outline.code) : [];
   const section = useFocusInside(hasVerdict);
   useEscape(onClose);
   const sentence = useSentence(camera.state, state, view, isElsewhere);
@@ -88,20 +90,22 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
           picture: words.picture,
           label: (number, codes) => words.label(number, labelText(codes)),
         }}
-        nameCode={(code) => nameText(code)}
+        nameCode={nameText}
       >
         {title !== null && <CameraBlind camera={camera} title={title} onType={onType} />}
         <div class="camera-over">
           <p class={`camera-say${title !== null || sentence === '' ? ' hidden' : ''}`} role="status">
             {title ?? sentence}
           </p>
-          {isHalf && (
+        </div>
+        {isHalf && (
+          <div class="camera-act">
             <Button tone="act" large onPress={() => camera.session?.takeAsRead()} testId="camera-take">
               {words.takeAsRead}
             </Button>
-          )}
-        </div>
-        {camera.state.kind === 'watching' && camera.state.decoderPath === 'script' && (
+          </div>
+        )}
+        {camera.state.kind === 'watching' && camera.state.decoderPath === 'script' && !isHalf && (
           <p class="camera-note">{words.slow}</p>
         )}
       </CameraView>
@@ -110,7 +114,7 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
   );
 
   function nameText(code: ScannedCode): string | null {
-    const name = view === null ? null : nameOfCode(code, view);
+    const name = view === null ? null : nameOfCode(code, view, company);
     if (name === null) return null;
     if (name.is === 'quantity') return formatCount(name.quantity);
     return name.is === 'slot' || name.is === 'feeder' || name.is === 'cart'
@@ -120,7 +124,7 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
 
   /** What tells a label from its neighbour: its part, else the first that can be read of it. */
   function labelText(codes: readonly ScannedCode[]): string {
-    const names = codes.map((code) => (view === null ? null : nameOfCode(code, view)));
+    const names = codes.map((code) => (view === null ? null : nameOfCode(code, view, codes)));
     const told = names.find((name) => name?.is === 'part') ?? names.find((name) => name && 'text' in name);
     return told && 'text' in told ? told.text : partOf(codes);
   }

@@ -19,6 +19,7 @@ import {
   wantedThings,
 } from './camera-task.ts';
 import { missingText, wantedText } from './camera-texts.ts';
+import './camera-panel.css';
 
 interface CameraPanelProps {
   readonly camera: RunningCamera;

@@ -3,6 +3,7 @@
 // picture would then promise what the desk does not keep.
 
 import { parseLabel } from '../../../shared/labels/label.ts';
+import { splitLoose } from '../../../shared/labels/loose.ts';
 import { siteRules } from '../../../shared/setup/fold-labels.ts';
 import { wantedOn } from '../../../shared/setup/left.ts';
 import { recognise } from '../../../shared/setup/recognise.ts';
@@ -40,8 +41,15 @@ export type CodeName =
   | { readonly is: 'quantity'; readonly quantity: number }
   | { readonly is: 'badge' | 'panel' | 'label' | 'date' | 'other' };
 
-/** What a code is by the lists of the plant and by the label's own identifiers; null where neither knows it. */
-export function nameOfCode(code: ScannedCode, view: DeskView): CodeName | null {
+/**
+ * What a code is by the lists of the plant and by the label's own identifiers; null where neither knows it. `company`: the codes
+ * that are in view with it, as an identifier in front is believed by what stands beside it.
+ */
+export function nameOfCode(
+  code: ScannedCode,
+  view: DeskView,
+  company: readonly ScannedCode[] = [code],
+): CodeName | null {
   const known = recognise(view.floor, view.line, code.text)[0];
   switch (known?.is) {
     case 'slot':
@@ -59,7 +67,7 @@ export function nameOfCode(code: ScannedCode, view: DeskView): CodeName | null {
     case 'panel':
       return { is: 'panel' };
     default:
-      return nameOfField(code, view);
+      return nameOfField(code, view) ?? nameInCompany(code, view, company);
   }
 }
 
@@ -72,6 +80,21 @@ function nameOfField(code: ScannedCode, view: DeskView): CodeName | null {
   if (reel !== null) return { is: 'reel', text: reel };
   if (dateCode !== null) return { is: 'date' };
   return fields.length > 0 ? { is: 'other' } : null;
+}
+
+/** What a code with an identifier in front is on the label that it stands on. */
+function nameInCompany(
+  { text }: ScannedCode,
+  view: DeskView,
+  company: readonly ScannedCode[],
+): CodeName | null {
+  const { id, value } = splitLoose(text);
+  const { fields, part, supplierPart, lot, reel, dateCode } = readLabel(ofLabel(company, view), view);
+  if (id === null || !fields.some((field) => field.id === id && field.value === value)) return null;
+  if (value === part || value === supplierPart) return { is: 'part', text: value };
+  if (value === lot) return { is: 'lot', text: value };
+  if (value === reel) return { is: 'reel', text: value };
+  return { is: value === dateCode ? 'date' : 'other' };
 }
 
 function readLabel(codes: readonly ScannedCode[], view: DeskView) {

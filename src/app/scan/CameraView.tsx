@@ -63,6 +63,7 @@ export function useCamera(parts: CameraParts): RunningCamera {
       ...(idleMs !== undefined && { idleMs }),
     });
     session.current = opened;
+    opened.setPaused(latest.current.isPaused ?? false);
     void opened.start();
     return () => opened.close();
   }, []);

@@ -17,9 +17,14 @@ export async function coveredBy(control: Locator): Promise<string | null> {
   });
 }
 
+/** A hand is slower than this: a second press of one button within it counts as a tremble. */
+const TREMBLE_MS = 400;
+
 /** Taps the middle of a control with the mouse; fails where something else lies on top there. */
 export async function tapOn(page: Page, control: Locator): Promise<void> {
   await control.waitFor();
+  const last = Number((await control.getAttribute('data-pressed')) ?? -TREMBLE_MS);
+  await page.waitForFunction((until) => performance.now() > until, last + TREMBLE_MS);
   assert.equal(await coveredBy(control), null);
   const box = await control.boundingBox();
   assert.ok(box, 'the control has no place on the page');
