@@ -9,11 +9,12 @@ import { DEFAULT_GATHER_SETTINGS } from '../scan/gather.ts';
 import type { ScannedCode } from '../scan/scan.ts';
 import { Button } from '../ui/Button.tsx';
 import { cameraWords } from '../words/camera.ts';
-import { formatCount, say } from '../words/words.ts';
+import { say } from '../words/words.ts';
 import { CameraBlind } from './CameraBlind.tsx';
 import { CameraPanel } from './CameraPanel.tsx';
 import { blindTitle, useSentence } from './camera-sentence.ts';
-import { framesToWait, nameOfCode } from './camera-task.ts';
+import { framesToWait } from './camera-task.ts';
+import { codeText, labelText } from './camera-texts.ts';
 import './camera-overlay.css';
 
 /**
@@ -68,7 +69,7 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
   const company =
     camera.state.kind === 'watching' ? camera.state.outlines.map((outline) => outline.code) : [];
   const section = useFocusInside(hasVerdict);
-  useEscape(onClose);
+  useEscape(hasVerdict ? () => undefined : onClose);
   const sentence = useSentence(camera.state, state, view, isElsewhere);
   const title = blindTitle(camera.state, words);
   const isHalf =
@@ -88,9 +89,9 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
         camera={camera}
         words={{
           picture: words.picture,
-          label: (number, codes) => words.label(number, labelText(codes)),
+          label: (number, codes) => words.label(number, labelText(codes, view)),
         }}
-        nameCode={nameText}
+        nameCode={(code) => codeText(code, view, company)}
       >
         {title !== null && <CameraBlind camera={camera} title={title} onType={onType} />}
         <div class="camera-over">
@@ -109,29 +110,9 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
           <p class="camera-note">{words.slow}</p>
         )}
       </CameraView>
-      <CameraPanel camera={camera} desk={state} view={view} onClose={onClose} labelText={labelText} />
+      <CameraPanel camera={camera} desk={state} view={view} onClose={onClose} />
     </section>
   );
-
-  function nameText(code: ScannedCode): string | null {
-    const name = view === null ? null : nameOfCode(code, view, company);
-    if (name === null) return null;
-    if (name.is === 'quantity') return formatCount(name.quantity);
-    return name.is === 'slot' || name.is === 'feeder' || name.is === 'cart'
-      ? `${words.names[name.is]} ${name.text}`
-      : words.names[name.is];
-  }
-
-  /** What tells a label from its neighbour: its part, else the first that can be read of it. */
-  function labelText(codes: readonly ScannedCode[]): string {
-    const names = codes.map((code) => (view === null ? null : nameOfCode(code, view, codes)));
-    const told = names.find((name) => name?.is === 'part') ?? names.find((name) => name && 'text' in name);
-    return told && 'text' in told ? told.text : partOf(codes);
-  }
-
-  function partOf(codes: readonly ScannedCode[]): string {
-    return (codes[0]?.text ?? '').replace(/[\u0000-\u001f]+/g, ' ').slice(0, 28);
-  }
 }
 
 /** Goes into the view when it opens, and again when what covered it is gone, so that a keyboard goes on where the eyes are. */
@@ -145,14 +126,14 @@ function useFocusInside(isCovered: boolean) {
   return section;
 }
 
-/** Escape closes the camera, unless a dialog lies over it, which it closes then. */
+/** Escape closes the camera, unless a dialog lies over it, which it closes then, or a verdict, which is to be answered. */
 function useEscape(onClose: () => void): void {
   const close = useRef(onClose);
   close.current = onClose;
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (event.key !== 'Escape' || event.defaultPrevented) return;
-      if (document.querySelector('dialog[open], .verdict') === null) close.current();
+      if (document.querySelector('dialog[open]') === null) close.current();
     };
     addEventListener('keydown', onKey);
     return () => removeEventListener('keydown', onKey);

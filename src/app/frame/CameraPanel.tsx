@@ -4,7 +4,6 @@
 import type { Desk, DeskView } from '../desk/model.ts';
 import type { RunningCamera } from '../scan/CameraView.tsx';
 import type { GatheredLabel } from '../scan/gather.ts';
-import type { ScannedCode } from '../scan/scan.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { cameraWords } from '../words/camera.ts';
@@ -18,7 +17,7 @@ import {
   toldByDesk,
   wantedThings,
 } from './camera-task.ts';
-import { missingText, wantedText } from './camera-texts.ts';
+import { labelText, missingText, wantedText } from './camera-texts.ts';
 import './camera-panel.css';
 
 interface CameraPanelProps {
@@ -26,10 +25,9 @@ interface CameraPanelProps {
   readonly desk: Desk;
   readonly view: DeskView | null;
   readonly onClose: () => void;
-  readonly labelText: (codes: readonly ScannedCode[]) => string;
 }
 
-export function CameraPanel({ camera, desk, view, onClose, labelText }: CameraPanelProps) {
+export function CameraPanel({ camera, desk, view, onClose }: CameraPanelProps) {
   const words = say(cameraWords);
   const { state, session } = camera;
   const answer = state.kind === 'watching' ? state.answer : null;
@@ -56,7 +54,7 @@ export function CameraPanel({ camera, desk, view, onClose, labelText }: CameraPa
         <small translate={false}>{help}</small>
       </h1>
       {labels ? (
-        <Choices labels={labels} labelText={labelText} onChoose={(label) => session?.choose(label)} />
+        <Choices labels={labels} view={view} onChoose={(label) => session?.choose(label)} />
       ) : (
         <LabelCard told={inView ?? toldByDesk(desk)} isInView={inView !== null} />
       )}
@@ -107,7 +105,7 @@ function LabelCard({ told, isInView }: { readonly told: LabelTold | null; readon
 
 function Choices(props: {
   readonly labels: readonly GatheredLabel[];
-  readonly labelText: (codes: readonly ScannedCode[]) => string;
+  readonly view: DeskView | null;
   readonly onChoose: (label: GatheredLabel) => void;
 }) {
   return (
@@ -116,7 +114,7 @@ function Choices(props: {
         <Button key={label.codes[0]?.text} large onPress={() => props.onChoose(label)}>
           <b class="number">{at + 1}</b>
           <span class="code" translate={false}>
-            {props.labelText(label.codes)}
+            {labelText(label.codes, props.view)}
           </span>
         </Button>
       ))}
