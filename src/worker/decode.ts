@@ -4,9 +4,9 @@
 
 import { prepareZXingModule } from 'zxing-wasm/reader';
 import wasmUrl from 'zxing-wasm/reader/zxing_reader.wasm?url';
-import { rgbaToGray } from './decode-image.ts';
+import { toGray } from './decode-gray.ts';
 import { createFramePasses, type FramePasses } from './decode-passes.ts';
-import type { DecodeReply, DecodeRequest, GrayImage } from './decode-protocol.ts';
+import type { DecodeReply, DecodeRequest } from './decode-protocol.ts';
 import { createCodeReader, type ReaderModule } from './decode-reader.ts';
 
 // The compiler sees the page's `self` here; these two members are the same in a worker.
@@ -14,24 +14,6 @@ const port = self as unknown as {
   postMessage(reply: DecodeReply): void;
   onmessage: ((event: MessageEvent<DecodeRequest>) => void) | null;
 };
-
-let canvas: OffscreenCanvas | null = null;
-
-function toGray({ frame, crop }: DecodeRequest): GrayImage {
-  const { x, y, width, height } = crop;
-  if (canvas === null || canvas.width !== width || canvas.height !== height)
-    canvas = new OffscreenCanvas(width, height);
-  const context = canvas.getContext('2d', { willReadFrequently: true });
-  if (context === null)
-    throw new TypeError('Cannot read frame as a 2D canvas must be there: current value is null');
-  try {
-    context.drawImage(frame, x, y, width, height, 0, 0, width, height);
-  } finally {
-    // A lens has few pictures to lend: this one goes back before it is read, and where it cannot be.
-    frame.close();
-  }
-  return rgbaToGray(context.getImageData(0, 0, width, height).data, width, height);
-}
 
 async function load(): Promise<FramePasses> {
   const module = await prepareZXingModule({

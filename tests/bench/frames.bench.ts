@@ -6,11 +6,11 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { prepareZXingModule, readBarcodes } from 'zxing-wasm/reader';
-import { readWithScript } from '../../src/app/scan/decoder-script.ts';
 import { EMPTY_GATHER, gatherFrame, sureCodes } from '../../src/app/scan/gather.ts';
 import { createFramePasses } from '../../src/worker/decode-passes.ts';
 import { CODE_FORMATS, DEFAULT_FORMATS, type GrayImage } from '../../src/worker/decode-protocol.ts';
 import { createCodeReader, type ReaderModule } from '../../src/worker/decode-reader.ts';
+import { readWithScript } from '../../src/worker/decode-script-reader.ts';
 import { FRAMES_PER_CASE, type FrameCase, HALVES, type Half, makeCase } from './frames-set.ts';
 
 const CASES = Number(process.env['REELWARD_FRAME_CASES'] ?? 30);

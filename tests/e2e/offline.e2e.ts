@@ -84,7 +84,7 @@ describe('without a network', () => {
       return names;
     });
     expect(kept.filter((name) => name.endsWith('.wasm'))).toHaveLength(1);
-    expect(kept.some((name) => /CameraView/.test(name))).toBe(true);
+    expect(kept.some((name) => /CameraOverlay/.test(name))).toBe(true);
 
     await context.setOffline(true);
     await page.reload();

@@ -27,6 +27,11 @@ async function openBefore(codes: readonly FakeCode[], query = ''): Promise<Page>
 }
 
 const scansOf = (page: Page) => page.evaluate(() => window.harness.scans);
+/** Waits until the picture was looked at so many times more: what is to happen again would have happened. */
+async function lookOn(page: Page, times: number): Promise<void> {
+  const before = await page.evaluate(() => window.harness.looks);
+  await page.waitForFunction((wanted) => window.harness.looks >= wanted, before + times);
+}
 const statesOf = (page: Page) => page.evaluate(() => window.harness.states);
 
 beforeAll(async () => {
@@ -59,7 +64,7 @@ describe('the camera in a browser', () => {
       { bcid: 'code128', text: '1PABC0603-103', x: 600, y: 210, scale: 1 },
     ]);
     await expect.poll(() => scansOf(page), { timeout: 15_000 }).not.toEqual([]);
-    await page.waitForTimeout(1500);
+    await lookOn(page, 12);
     const scans = await scansOf(page);
     expect(scans.length).toBe(1);
     expect(scans[0]?.via).toBe('camera');
@@ -73,7 +78,7 @@ describe('the camera in a browser', () => {
     ).toEqual([[], 1]);
     expect(foreign).toEqual([]);
     expect(await statesOf(page)).toContain('watching worker complete');
-    expect(await page.locator('.camera-region').count()).toBe(1);
+    expect(await page.locator('.camera-guide').count()).toBe(1);
     await expect.poll(() => page.locator('.camera-outline.is-done').count()).toBeGreaterThanOrEqual(1);
   });
 
@@ -96,21 +101,47 @@ describe('the camera in a browser', () => {
     expect(await page.locator('.camera-number').allTextContents()).toEqual(['1', '2']);
     expect(await scansOf(page)).toEqual([]);
     await page.getByRole('button', { name: 'Label 2' }).click();
-    await page.waitForTimeout(1500);
+    await lookOn(page, 12);
     expect((await scansOf(page)).map(({ codes }) => codes.map(({ text }) => text))).toEqual([[OTHER]]);
   });
 
   it('outlines a code where it is', async () => {
     const page = await openBefore([{ bcid: 'datamatrix', text: ENVELOPE, x: 500, y: 250, scale: 5 }]);
     await page.locator('.camera-outline').first().waitFor({ state: 'attached', timeout: 15_000 });
-    const [viewBox, points] = await page.evaluate(() => [
-      document.querySelector('.camera-overlay')?.getAttribute('viewBox') ?? '',
-      document.querySelector('.camera-outline')?.getAttribute('points') ?? '',
-    ]);
-    const [, , width = 0] = (viewBox ?? '').split(' ').map(Number);
+    const points = await page.locator('.camera-outline').first().getAttribute('points');
     const [x = 0, y = 0] = (points ?? '').split(/[ ,]/).map(Number);
-    const scale = 1280 / width;
-    expect(Math.hypot(x * scale - 500, y * scale - 250)).toBeLessThan(16);
+    // The box of 640 × 360 shows the picture of 1280 × 720 whole.
+    expect(Math.hypot(x * 2 - 500, y * 2 - 250)).toBeLessThan(16);
+  });
+
+  it('keeps half a label until a person says that this is all', async () => {
+    const page = await openBefore(
+      [{ bcid: 'code128', text: '1PABC0603-103', x: 420, y: 300, scale: 2 }],
+      '&patient',
+    );
+    await expect.poll(async () => (await statesOf(page)).at(-1), { timeout: 15_000 }).toMatch(/gathering$/);
+    await lookOn(page, 12);
+    expect(await scansOf(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Take it' }).click();
+    await expect.poll(async () => (await scansOf(page)).length).toBe(1);
+    expect((await scansOf(page))[0]?.codes.map(({ text }) => text)).toEqual(['1PABC0603-103']);
+  });
+
+  it('reads nothing while something lies over the picture, and goes on with the same lens', async () => {
+    const page = await openBefore(
+      [{ bcid: 'datamatrix', text: ENVELOPE, x: 500, y: 250, scale: 5 }],
+      '&paused&idle=1000',
+    );
+    await expect.poll(async () => (await statesOf(page)).at(-1), { timeout: 15_000 }).toContain('watching');
+    // Longer than the camera waits for something new: a held camera does not stop by itself either.
+    await page.waitForFunction(
+      (until) => performance.now() > until,
+      await page.evaluate(() => performance.now() + 1500),
+    );
+    expect([await scansOf(page), (await statesOf(page)).at(-1)]).toEqual([[], 'watching worker nothing']);
+    await page.getByRole('button', { name: 'Pause' }).click();
+    await expect.poll(async () => (await scansOf(page)).length, { timeout: 15_000 }).toBe(1);
+    expect(await page.evaluate(() => window.harness.cameraRequests.length)).toBe(1);
   });
 
   it('stops by itself when nothing is read, and starts again on a tap', async () => {

@@ -6,7 +6,8 @@ import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { waitReady } from './support/browser.ts';
-import { goTo, openTablet } from './support/floor.ts';
+import { coveredBy } from './support/finger.ts';
+import { goTo, openTablet, reelLabel, scanAll } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 import { walkEverywhere } from './support/walk.ts';
 
@@ -106,6 +107,18 @@ describe('another screen', () => {
     await goTo(page, 'line');
     await page.getByTestId('timeline').waitFor();
     expect(await scrolled()).toBe(0);
+    await putAway();
+  });
+});
+
+describe('a verdict', () => {
+  it('stands in view however far down the screen behind it was read', async () => {
+    const { page, putAway } = await openTablet(demo.browser, demo.url, { width: 800, height: 1280 });
+    await goTo(page, 'load');
+    await page.getByRole('button', { name: /^M3-R-031:/ }).scrollIntoViewIfNeeded();
+    await scanAll(page, 'M2-F-022', reelLabel({ P: '10-0603-101', Q: '4000', '3S': 'R-976002' }));
+    expect(await coveredBy(page.getByTestId('verdict').locator('h1'))).toBeNull();
+    expect(await coveredBy(page.getByTestId('verdict-go-on'))).toBeNull();
     await putAway();
   });
 });

@@ -266,7 +266,8 @@ function takeOldReel(desk: Desk, reel: ReelInHand, view: DeskView): Desk {
   };
 }
 
-function expectation(view: DeskView) {
+/** What the setup in hand knows, so that a bare code can be told. */
+export function expectation(view: DeskView) {
   const setup = view.floor.setups.get(view.floor.chosen.get(view.line) ?? '');
   const parts = new Set<string>();
   for (const slot of setup?.slots ?? []) {

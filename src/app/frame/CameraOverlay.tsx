@@ -1,14 +1,21 @@
-// The camera over the main area; loaded when first used, so that the first page does not carry the decoder.
+// The camera's view: the picture, and beside it what the label has told, what is still wanted, and the way out. Loaded when first
+// used, so that the first page does not carry the decoder. It lies over the screen and leaves the dock and the navigation in reach.
 
-import { useApp } from '../app.ts';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useApp, useFloor } from '../app.ts';
+import type { DeskRun } from '../desk/desk.ts';
+import { CameraView, useCamera } from '../scan/CameraView.tsx';
+import { DEFAULT_GATHER_SETTINGS } from '../scan/gather.ts';
 import type { ScannedCode } from '../scan/scan.ts';
 import { Button } from '../ui/Button.tsx';
 import { cameraWords } from '../words/camera.ts';
-import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
-import { lazy } from './lazy.tsx';
-
-const CameraView = lazy(() => import('../scan/CameraView.tsx').then((module) => module.CameraView));
+import { CameraBlind } from './CameraBlind.tsx';
+import { CameraPanel } from './CameraPanel.tsx';
+import { blindTitle, useSentence } from './camera-sentence.ts';
+import { framesToWait } from './camera-task.ts';
+import { codeText, labelText } from './camera-texts.ts';
+import './camera-overlay.css';
 
 /**
  * What a code claims to be: two different envelopes, or two codes of one data identifier, cannot stand on one label. Only
@@ -19,27 +26,116 @@ function claim({ text }: ScannedCode): string | null {
   return /^(1P|1T|10D|3S|4S)(?=.)/.exec(text)?.[1] ?? (/^Q\d{1,9}$/.test(text) ? 'Q' : null);
 }
 
-export function CameraOverlay({ onClose }: { readonly onClose: () => void }) {
+interface CameraOverlayProps {
+  readonly desk: DeskRun;
+  /** True while a dialog lies over the picture. */
+  readonly isCovered: boolean;
+  readonly onClose: () => void;
+  readonly onType: () => void;
+}
+
+export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverlayProps) {
   const app = useApp();
+  useFloor();
   const words = say(cameraWords);
+  const state = desk.desk.value;
+  const view = desk.view();
+  const hasVerdict = desk.shown.value !== null;
+  /** True where a page behind the camera took what was read last: it shows nothing of it here. */
+  const [isElsewhere, setElsewhere] = useState(false);
+
+  async function push(codes: readonly ScannedCode[]): Promise<void> {
+    await desk.getReady().catch(() => undefined); // offline and not kept: the desk keeps the scan and asks again
+    const [before, shown] = [desk.desk.peek(), desk.shown.peek()];
+    app.scans.push({ codes, via: 'camera', atMs: app.clock.nowMs() });
+    const isUntouched = desk.desk.peek() === before && desk.shown.peek() === shown && !desk.busy.peek();
+    setElsewhere(isUntouched && desk.view() !== null);
+  }
+
+  const camera = useCamera({
+    memory: {
+      read: () => app.preferences.peek().camera,
+      write: (id) => {
+        app.preferences.value = { ...app.preferences.peek(), camera: id };
+      },
+    },
+    gather: {
+      claim,
+      settleFor: (codes) => framesToWait(codes, desk.view(), DEFAULT_GATHER_SETTINGS.settleFrames),
+    },
+    onCodes: (codes) => void push(codes),
+    isPaused: hasVerdict || isCovered || desk.busy.value || state.question !== null,
+  });
+  const company =
+    camera.state.kind === 'watching' ? camera.state.outlines.map((outline) => outline.code) : [];
+  const section = useFocusInside(hasVerdict);
+  useEscape(hasVerdict ? () => undefined : onClose);
+  const sentence = useSentence(camera.state, state, view, isElsewhere);
+  const title = blindTitle(camera.state, words);
+  const isHalf =
+    camera.state.kind === 'watching' &&
+    camera.state.answer.kind === 'gathering' &&
+    camera.state.answer.isHalf;
   return (
-    <section class="camera-overlay" aria-label={words.picture} data-testid="camera">
+    <section
+      ref={section}
+      class="camera-overlay"
+      aria-label={words.view}
+      tabIndex={-1}
+      inert={hasVerdict}
+      data-testid="camera"
+    >
       <CameraView
-        words={words}
-        memory={{
-          read: () => app.preferences.value.camera,
-          write: (camera) => {
-            app.preferences.value = { ...app.preferences.value, camera };
-          },
+        camera={camera}
+        words={{
+          picture: words.picture,
+          label: (number, codes) => words.label(number, labelText(codes, view)),
         }}
-        gather={{ claim }}
-        onCodes={(codes) => app.scans.push({ codes, via: 'camera', atMs: app.clock.nowMs() })}
-      />
-      <div class="close">
-        <Button large onPress={onClose} testId="camera-close">
-          {say(shellWords).close}
-        </Button>
-      </div>
+        nameCode={(code) => codeText(code, view, company)}
+      >
+        {title !== null && <CameraBlind camera={camera} title={title} onType={onType} />}
+        <div class="camera-over">
+          <p class={`camera-say${title !== null || sentence === '' ? ' hidden' : ''}`} role="status">
+            {title ?? sentence}
+          </p>
+        </div>
+        {isHalf && (
+          <div class="camera-act">
+            <Button tone="act" large onPress={() => camera.session?.takeAsRead()} testId="camera-take">
+              {words.takeAsRead}
+            </Button>
+          </div>
+        )}
+        {camera.state.kind === 'watching' && camera.state.decoderPath === 'script' && !isHalf && (
+          <p class="camera-note">{words.slow}</p>
+        )}
+      </CameraView>
+      <CameraPanel camera={camera} desk={state} view={view} onClose={onClose} />
     </section>
   );
+}
+
+/** Goes into the view when it opens, and again when what covered it is gone, so that a keyboard goes on where the eyes are. */
+function useFocusInside(isCovered: boolean) {
+  const section = useRef<HTMLElement>(null);
+  useLayoutEffect(() => {
+    const isLost = document.activeElement === null || document.activeElement === document.body;
+    if (!isCovered && (isLost || !section.current?.contains(document.activeElement)))
+      section.current?.focus({ preventScroll: true });
+  }, [isCovered]);
+  return section;
+}
+
+/** Escape closes the camera, unless a dialog lies over it, which it closes then, or a verdict, which is to be answered. */
+function useEscape(onClose: () => void): void {
+  const close = useRef(onClose);
+  close.current = onClose;
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (event.key !== 'Escape' || event.defaultPrevented) return;
+      if (document.querySelector('dialog[open]') === null) close.current();
+    };
+    addEventListener('keydown', onKey);
+    return () => removeEventListener('keydown', onKey);
+  }, []);
 }

@@ -1,5 +1,6 @@
 // The dock never moves: whatever is scanned lands here, and the wells show what the task still wants.
 
+import { useEffect, useRef } from 'preact/hooks';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
 import { type Desk, deskAct, deskWells, suggestedSlots, type Well } from '../desk/model.ts';
@@ -14,6 +15,8 @@ import { nextPiece, reelName } from './label-so-far.ts';
 
 interface DockProps {
   readonly desk: DeskRun;
+  readonly isCameraOpen: boolean;
+  /** Opens the camera, or closes it where it is open. */
   readonly onCamera: () => void;
   readonly onType: () => void;
 }
@@ -93,7 +96,20 @@ function CartDoor({ cart, onGo }: { readonly cart: string; readonly onGo: () => 
   );
 }
 
-export function Dock({ desk, onCamera, onType }: DockProps) {
+/** When the camera closes, a keyboard is back on the button that opened it, unless it went elsewhere meanwhile. */
+function useWayBack(isCameraOpen: boolean) {
+  const section = useRef<HTMLElement>(null);
+  const wasOpen = useRef(false);
+  useEffect(() => {
+    if (wasOpen.current && !isCameraOpen && document.activeElement === document.body)
+      section.current?.querySelector<HTMLElement>('[aria-pressed]')?.focus();
+    wasOpen.current = isCameraOpen;
+  }, [isCameraOpen]);
+  return section;
+}
+
+export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
+  const section = useWayBack(isCameraOpen);
   const app = useApp();
   const floor = useFloor();
   const words = say(shellWords);
@@ -109,7 +125,7 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
   const refused = desk.shown.value?.verdict === 'refused' ? desk.shown.value : null;
   const firstOpen = refused ? undefined : wells.find((well) => !well.filled)?.well;
   return (
-    <section class="dock" aria-label={words.scanAnything} data-testid="dock">
+    <section ref={section} class="dock" aria-label={words.scanAnything} data-testid="dock">
       {told !== null && (
         <div class="well told" role="alert" data-testid="told">
           <b>{told}</b>
@@ -186,7 +202,13 @@ export function Dock({ desk, onCamera, onType }: DockProps) {
           <Icon name="keyboard" /> {words.typeIt}
         </Button>
       )}
-      <Button large tone="act" onPress={onCamera} testId="dock-camera">
+      <Button
+        large
+        tone={isCameraOpen ? 'plain' : 'act'}
+        pressed={isCameraOpen}
+        onPress={onCamera}
+        testId="dock-camera"
+      >
         <Icon name="camera" /> {words.camera}
       </Button>
     </section>

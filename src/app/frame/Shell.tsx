@@ -37,7 +37,6 @@ const icons: Readonly<Record<ScreenName, IconName>> = {
 
 /** What lies over the screen, one at a time. */
 type Over =
-  | { readonly over: 'camera' }
   | { readonly over: 'type' }
   | { readonly over: 'sign-in' }
   | { readonly over: 'clear'; readonly entry: string }
@@ -68,6 +67,9 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
   const words = say(shellWords);
   const [over, setOver] = useState<Over | null>(null);
   const close = () => setOver(null);
+  // Apart from the dialogs: it goes on behind them, and after a verdict.
+  const [hasCamera, setCamera] = useState(false);
+  const closeCamera = () => setCamera(false);
   useEffect(() => {
     later(() => {
       for (const part of preloaded) part.preload();
@@ -77,9 +79,10 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
   // Another screen begins at its top, however far down the last one was read.
   useLayoutEffect(() => {
     if (main.current) main.current.scrollTop = 0;
+    setCamera(false); // what was asked for would open behind it
   }, [place.value]);
   return (
-    <div class="shell">
+    <div class={`shell${hasCamera ? ' has-camera' : ''}`}>
       <nav aria-label="Reelward">
         {screens.map((name) => (
           <a
@@ -89,6 +92,7 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
             data-testid={`nav-${name}`}
             onClick={() => {
               close();
+              closeCamera();
               if (desk?.shown.peek()) desk.goOn();
             }}
           >
@@ -104,19 +108,27 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
       <main ref={main} data-testid={`screen-${place.value.screen}`}>
         {banner}
         {children}
-        {over?.over === 'camera' && <CameraOverlay onClose={close} />}
-        {desk && (
-          <ShownVerdictBand
-            desk={desk}
-            onClear={(entry) => setOver({ over: 'clear', entry })}
-            onQuantity={() => setOver({ over: 'quantity' })}
-          />
-        )}
       </main>
+      {hasCamera && desk && (
+        <CameraOverlay
+          desk={desk}
+          isCovered={over !== null}
+          onClose={closeCamera}
+          onType={() => setOver({ over: 'type' })}
+        />
+      )}
+      {desk && (
+        <ShownVerdictBand
+          desk={desk}
+          onClear={(entry) => setOver({ over: 'clear', entry })}
+          onQuantity={() => setOver({ over: 'quantity' })}
+        />
+      )}
       {desk ? (
         <Dock
           desk={desk}
-          onCamera={() => setOver({ over: 'camera' })}
+          isCameraOpen={hasCamera}
+          onCamera={() => setCamera(!hasCamera)}
           onType={() => setOver({ over: 'type' })}
         />
       ) : (

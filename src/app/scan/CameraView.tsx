@@ -1,219 +1,282 @@
-// The camera's picture with what is read in it: region, outlines, and the few controls the device has.
-// Loaded on demand: nothing of the decoder is in the first load. No rule lives here; gathered codes go to `onCodes`.
+// The camera's picture with what is read in it: it fills its box, what was read is ticked off on the label's own codes.
+// Loaded on demand: nothing of the decoder is in the first load. No rule lives here: gathered codes go to `onCodes`, and what a
+// code is called comes from whoever knows the plant.
 
-import { useEffect, useRef, useState } from 'preact/hooks';
-import type { CodeFormat, Quad } from '../../worker/decode-protocol.ts';
-import type { CameraMemory, CameraProblemCode } from './camera.ts';
-import {
-  type CameraSession,
-  type CameraState,
-  createCameraSession,
-  DEFAULT_REGION,
-  type Region,
-} from './camera-session.ts';
+import type { ComponentChildren, RefObject } from 'preact';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { CodeFormat } from '../../worker/decode-protocol.ts';
+import type { CameraMemory } from './camera.ts';
+import { boxAround, fitPicture, fitQuad, GUIDE, guidedRegion, placeTags, type Size } from './camera-fit.ts';
+import { type CameraSession, type CameraState, createCameraSession, type Outline } from './camera-session.ts';
 import './camera.css';
-import type { GatherSettings } from './gather.ts';
+import type { GatheredLabel, GatherSettings } from './gather.ts';
 import type { ScannedCode } from './scan.ts';
 
-/** Every sentence and name the view shows. */
-export interface CameraWords {
-  readonly picture: string;
-  readonly opening: string;
-  readonly start: string;
-  readonly torchOn: string;
-  readonly torchOff: string;
-  readonly zoom: string;
-  readonly switchCamera: string;
-  readonly off: Readonly<Record<'not-started' | 'idle' | 'hidden' | 'stopped', string>>;
-  readonly problem: Readonly<Record<CameraProblemCode, string>>;
-  /** Asked above the numbered labels. */
-  readonly whichLabel: string;
-  readonly label: (number: number, codes: readonly ScannedCode[]) => string;
-  readonly gathering: (codes: number) => string;
-}
-
-export interface CameraViewProps {
-  readonly words: CameraWords;
+export interface CameraParts {
   readonly memory: CameraMemory;
   readonly onCodes: (codes: readonly ScannedCode[]) => void;
   readonly onState?: (state: CameraState) => void;
   readonly formats?: readonly CodeFormat[];
-  readonly region?: Region;
   readonly gather?: Partial<GatherSettings>;
   readonly idleMs?: number;
+  /** True while something lies over the picture: nothing is read then. */
+  readonly isPaused?: boolean;
 }
 
-export function CameraView(props: CameraViewProps) {
+/** A camera that runs as long as the component that asked for it is drawn. */
+export interface RunningCamera {
+  readonly video: RefObject<HTMLVideoElement | null>;
+  readonly state: CameraState;
+  readonly session: CameraSession | null;
+  /** Every camera of the device, once one was allowed. */
+  readonly cameras: readonly string[];
+  readonly start: () => void;
+  /** Goes on to the next camera of the device. */
+  readonly switchCamera: () => void;
+}
+
+/** Opens the camera when first drawn, lets it go when taken away. The video's element must be drawn with it. */
+export function useCamera(parts: CameraParts): RunningCamera {
   const video = useRef<HTMLVideoElement>(null);
   const session = useRef<CameraSession | null>(null);
-  const latest = useRef(props);
-  latest.current = props;
+  const latest = useRef(parts);
+  latest.current = parts;
   const [state, setState] = useState<CameraState>({ kind: 'off', why: 'not-started' });
+  const [cameras, setCameras] = useState<readonly string[]>([]);
   useEffect(() => {
-    if (video.current === null) return;
-    const { memory, formats, region, gather, idleMs } = latest.current;
+    const element = video.current;
+    if (element === null) return;
+    const { memory, formats, gather, idleMs } = latest.current;
     const opened = createCameraSession({
-      video: video.current,
+      video: element,
       devices: navigator.mediaDevices as MediaDevices | undefined, // missing on pages without TLS
       memory,
+      region: (picture) =>
+        guidedRegion(picture, { width: element.clientWidth, height: element.clientHeight }),
       onState: (next) => {
         setState(next);
         latest.current.onState?.(next);
       },
       onCodes: (codes) => latest.current.onCodes(codes),
       ...(formats && { formats }),
-      ...(region && { region }),
       ...(gather && { gather }),
       ...(idleMs !== undefined && { idleMs }),
     });
     session.current = opened;
+    opened.setPaused(latest.current.isPaused ?? false);
     void opened.start();
     return () => opened.close();
   }, []);
-  const start = (deviceId?: string) => void session.current?.start(deviceId);
+  const { isPaused = false } = parts;
+  // Before the next look, not after the next drawing: what is hidden must not be read.
+  useLayoutEffect(() => session.current?.setPaused(isPaused), [isPaused]);
+  const camera = state.kind === 'watching' ? state.camera : null;
+  useEffect(() => {
+    if (camera === null) return;
+    camera.list().then(
+      (all) => setCameras(all.map(({ deviceId }) => deviceId)),
+      () => setCameras([]), // a browser that tells no list has one camera as far as anybody can know
+    );
+  }, [camera]);
+  return {
+    video,
+    state,
+    session: session.current,
+    cameras,
+    start: () => void session.current?.start(),
+    switchCamera: () => {
+      const at = cameras.indexOf(camera?.deviceId ?? '');
+      const next = cameras[(at + 1) % cameras.length];
+      if (next !== undefined && next !== camera?.deviceId) void session.current?.start(next);
+    },
+  };
+}
+
+export interface CameraViewProps {
+  readonly camera: RunningCamera;
+  readonly words: {
+    readonly picture: string;
+    /** Names the button on a label, one of several in view. */
+    readonly label: (number: number, codes: readonly ScannedCode[]) => string;
+  };
+  /** What a code is, in a word or two; null where nobody here knows it. */
+  readonly nameCode: (code: ScannedCode) => string | null;
+  /** What stands over the picture. */
+  readonly children?: ComponentChildren;
+}
+
+/** The picture, the frame guide, and the marks on what was read. */
+export function CameraView({ camera, words, nameCode, children }: CameraViewProps) {
+  const { video, state, session } = camera;
+  const box = useSize(video);
+  const isWatching = state.kind === 'watching';
+  const several = isWatching && state.answer.kind === 'several' ? state.answer.labels : [];
   return (
     <div class={`camera is-${state.kind}`}>
-      <video class="camera-picture" ref={video} playsInline muted aria-label={props.words.picture} />
-      {state.kind === 'watching' && (
-        <Overlay state={state} region={props.region ?? DEFAULT_REGION} words={props.words} />
+      <video
+        class="camera-picture"
+        ref={video}
+        playsInline
+        muted
+        aria-label={words.picture}
+        hidden={!isWatching}
+      />
+      {isWatching && (
+        <>
+          {several.length === 0 && <Guide />}
+          <Marks outlines={state.outlines} picture={state.picture} box={box} nameCode={nameCode} />
+          {several.map((label, at) => (
+            <LabelButton
+              key={label.codes[0]?.text}
+              label={label}
+              name={words.label(at + 1, label.codes)}
+              number={at + 1}
+              picture={state.picture}
+              box={box}
+              onChoose={() => session?.choose(label)}
+            />
+          ))}
+        </>
       )}
-      <CameraStatus state={state} words={props.words} />
-      {state.kind === 'watching' ? (
-        <Controls state={state} words={props.words} session={session.current} start={start} />
-      ) : (
-        <div class="camera-controls">
-          {state.kind !== 'opening' && (
-            <button type="button" class="camera-start" onClick={() => start()}>
-              {props.words.start}
-            </button>
-          )}
-        </div>
-      )}
+      {children}
     </div>
   );
 }
 
-type Watching = Extract<CameraState, { kind: 'watching' }>;
+/** The size of an element's box; follows when it changes. */
+function useSize(element: RefObject<HTMLElement | null>): Size {
+  const [size, setSize] = useState<Size>({ width: 0, height: 0 });
+  useLayoutEffect(() => {
+    // The picture may be hidden; what it stands in has the size.
+    const box = element.current?.parentElement;
+    if (!box) return;
+    const look = () => setSize({ width: box.clientWidth, height: box.clientHeight });
+    look();
+    const watch = new ResizeObserver(look);
+    watch.observe(box);
+    return () => watch.disconnect();
+  }, []);
+  return size;
+}
 
-function CameraStatus({ state, words }: { readonly state: CameraState; readonly words: CameraWords }) {
+const CORNERS = ['top left', 'top right', 'bottom right', 'bottom left'] as const;
+
+function Guide() {
+  const share = (part: number) => `${part * 100}%`;
   return (
-    <p class="camera-status" role="status">
-      {statusText(state, words)}
-    </p>
+    <div
+      class="camera-guide"
+      aria-hidden="true"
+      style={{
+        left: share(GUIDE.x),
+        top: share(GUIDE.y),
+        width: share(GUIDE.width),
+        height: share(GUIDE.height),
+      }}
+    >
+      {CORNERS.map((corner) => (
+        <i key={corner} class={corner} />
+      ))}
+    </div>
   );
 }
 
-function statusText(state: CameraState, words: CameraWords): string {
-  switch (state.kind) {
-    case 'off':
-      return words.off[state.why];
-    case 'opening':
-      return words.opening;
-    case 'problem':
-      return words.problem[state.problem.code];
-    case 'watching':
-      if (state.answer.kind === 'gathering') return words.gathering(state.answer.label.codes.length);
-      return state.answer.kind === 'several' ? words.whichLabel : '';
-  }
-}
+const MARKS: Readonly<Record<Outline['state'] | 'unknown', string>> = {
+  done: 'M-6 0l5 5 8-10',
+  read: 'M-6 0l5 5 8-10',
+  seen: 'M-6 0h.01M0 0h.01M6 0h.01',
+  unknown: 'M-4-3a4 4 0 1 1 6 3.4c-1.4.8-2 1.6-2 3M0 8h.01',
+};
 
-function Overlay(props: { readonly state: Watching; readonly region: Region; readonly words: CameraWords }) {
-  const { outlines, picture, answer } = props.state;
-  const { x, y, width, height } = props.region;
+function Marks(props: {
+  readonly outlines: readonly Outline[];
+  readonly picture: Size;
+  readonly box: Size;
+  readonly nameCode: (code: ScannedCode) => string | null;
+}) {
+  const { outlines, picture, box, nameCode } = props;
+  const fit = fitPicture(picture, box);
+  const shown = outlines.map(({ quad, code, state }) => {
+    const name = nameCode(code);
+    const look: keyof typeof MARKS = name === null && state !== 'seen' ? 'unknown' : state;
+    return { quad: fitQuad(fit, quad), look, text: state === 'seen' ? '' : (name ?? ''), code };
+  });
+  const tags = placeTags(shown, box);
   return (
-    <svg class="camera-overlay" viewBox={`0 0 ${picture.width} ${picture.height}`} aria-hidden="true">
-      <rect
-        class="camera-region"
-        x={x * picture.width}
-        y={y * picture.height}
-        width={width * picture.width}
-        height={height * picture.height}
-      />
-      {outlines.map(({ quad, state }) => (
-        <polygon key={toPoints(quad)} class={`camera-outline is-${state}`} points={toPoints(quad)} />
+    <svg class="camera-marks" aria-hidden="true">
+      {shown.map(({ quad, look, code }, at) => (
+        <polygon
+          key={`${at} ${code.text}`}
+          class={`camera-outline is-${look}`}
+          points={quad.map(({ x, y }) => `${Math.round(x)},${Math.round(y)}`).join(' ')}
+        />
       ))}
-      {answer.kind === 'several' &&
-        answer.labels.map(({ codes }, at) => {
-          const [first] = codes;
-          if (first === undefined) return null;
-          const top = first.quad.reduce((highest, point) => (point.y < highest.y ? point : highest));
-          return (
-            <text
-              key={toPoints(first.quad)}
-              class="camera-number"
-              x={top.x}
-              y={top.y}
-              font-size={picture.height / 12}
-            >
-              {at + 1}
-            </text>
-          );
-        })}
+      {shown.map(({ look, code }, at) => {
+        const tag = tags[at];
+        if (!tag) return null;
+        const markX = tag.text ? 18 - tag.width / 2 : 0;
+        return (
+          <g
+            key={`${at} ${code.text}`}
+            class={`camera-tag is-${look}`}
+            transform={`translate(${Math.round(tag.x)} ${Math.round(tag.y)})`}
+          >
+            <rect x={-tag.width / 2} y={-16} width={tag.width} height={32} rx={8} />
+            <path d={MARKS[look]} transform={`translate(${markX} 0)`} />
+            {tag.text && (
+              <text x={markX + 14} y={6}>
+                {tag.text}
+              </text>
+            )}
+          </g>
+        );
+      })}
     </svg>
   );
 }
 
-function toPoints(quad: Quad): string {
-  return quad.map(({ x, y }) => `${Math.round(x)},${Math.round(y)}`).join(' ');
-}
+/** At least this large, so that a gloved thumb finds it. */
+const NUMBER_SIZE = 76;
 
-interface ControlsProps {
-  readonly state: Watching;
-  readonly words: CameraWords;
-  readonly session: CameraSession | null;
-  readonly start: (deviceId: string) => void;
-}
-
-function Controls({ state, words, session, start }: ControlsProps) {
-  const { camera, answer, isTorchOn } = state;
-  async function switchCamera() {
-    const all = await camera.list();
-    const at = all.findIndex(({ deviceId }) => deviceId === camera.deviceId);
-    const next = all[(at + 1) % all.length];
-    if (next !== undefined && next.deviceId !== camera.deviceId) start(next.deviceId);
-  }
+function LabelButton(props: {
+  readonly label: GatheredLabel;
+  readonly name: string;
+  readonly number: number;
+  readonly picture: Size;
+  readonly box: Size;
+  readonly onChoose: () => void;
+}) {
+  const { box } = props;
+  const fit = fitPicture(props.picture, box);
+  const around = boxAround(props.label.codes.flatMap(({ quad }) => fitQuad(fit, quad)));
+  const within = (middle: number, most: number) =>
+    Math.min(
+      Math.max(middle, NUMBER_SIZE / 2 + 4),
+      Math.max(NUMBER_SIZE / 2 + 4, most - NUMBER_SIZE / 2 - 4),
+    );
+  const x = within(around.x + around.width / 2, box.width);
+  const y = within(around.y + around.height / 2, box.height);
   return (
     <>
-      {answer.kind === 'several' && (
-        <fieldset class="camera-choices" aria-label={words.whichLabel}>
-          {answer.labels.map(({ codes }, at) => (
-            <button
-              key={codes[0]?.text}
-              type="button"
-              class="camera-choice"
-              onClick={() => session?.choose({ codes })}
-            >
-              {words.label(at + 1, codes)}
-            </button>
-          ))}
-        </fieldset>
-      )}
-      <div class="camera-controls">
-        {camera.hasTorch && (
-          <button
-            type="button"
-            class="camera-torch"
-            aria-pressed={isTorchOn}
-            onClick={() => void session?.setTorch(!isTorchOn)}
-          >
-            {isTorchOn ? words.torchOff : words.torchOn}
-          </button>
-        )}
-        {camera.zoom !== null && (
-          <input
-            type="range"
-            class="camera-zoom"
-            aria-label={words.zoom}
-            min={camera.zoom.min}
-            max={camera.zoom.max}
-            step={camera.zoom.step}
-            onInput={(event) => void session?.setZoom(Number(event.currentTarget.value))}
-          />
-        )}
-        <button type="button" class="camera-switch" onClick={() => void switchCamera()}>
-          {words.switchCamera}
-        </button>
-      </div>
+      <div
+        class="camera-label"
+        aria-hidden="true"
+        style={{
+          left: `${around.x - 12}px`,
+          top: `${around.y - 12}px`,
+          width: `${around.width + 24}px`,
+          height: `${around.height + 24}px`,
+        }}
+      />
+      <button
+        type="button"
+        class="camera-number"
+        aria-label={props.name}
+        style={{ left: `${x - NUMBER_SIZE / 2}px`, top: `${y - NUMBER_SIZE / 2}px` }}
+        onClick={props.onChoose}
+      >
+        {props.number}
+      </button>
     </>
   );
 }

@@ -30,10 +30,13 @@ export interface Region {
 
 export const DEFAULT_REGION: Region = { x: 0.05, y: 0.1, width: 0.9, height: 0.8 };
 
+/** A code in the picture. */
 export interface Outline {
   /** Corners in pixels of the whole picture. */
   readonly quad: Quad;
-  readonly state: 'read' | 'done';
+  readonly code: ScannedCode;
+  /** Seen once and not believed yet; read; given out as part of a label. */
+  readonly state: 'seen' | 'read' | 'done';
 }
 
 export type CameraState =
@@ -58,7 +61,8 @@ export interface CameraSessionParts {
   /** A gathered label, once for each time it comes into view. */
   readonly onCodes: (codes: readonly ScannedCode[]) => void;
   readonly formats?: readonly CodeFormat[];
-  readonly region?: Region;
+  /** What is read of a picture, asked for at each look: the part that a person sees may change its shape. */
+  readonly region?: (picture: { readonly width: number; readonly height: number }) => Region;
   readonly gather?: Partial<GatherSettings>;
   readonly idleMs?: number;
   readonly openDecoder?: () => Promise<Decoder>;
@@ -69,6 +73,10 @@ export interface CameraSession {
   stop(): void;
   /** Answers the question which of several labels in view was meant. */
   choose(label: GatheredLabel): void;
+  /** A person says that the label in view has no more codes: it goes out as far as it was read. */
+  takeAsRead(): void;
+  /** Holds the reading while something lies over the picture; the lens stays open. */
+  setPaused(isPaused: boolean): void;
   setTorch(isOn: boolean): Promise<void>;
   setZoom(zoom: number): Promise<void>;
   close(): void;
@@ -76,6 +84,9 @@ export interface CameraSession {
 
 /** A label counts as gone, and may be read again, after this many frames without it. */
 const AWAY_FRAMES = 10;
+/** Stripes are not read in every frame: an outline stays where it was for this many. */
+const STAY_FRAMES = 4;
+const STAY_DONE_FRAMES = 8;
 
 /** Makes a session; nothing is opened until `start`. */
 export function createCameraSession(parts: CameraSessionParts): CameraSession {
@@ -86,7 +97,7 @@ export function createCameraSession(parts: CameraSessionParts): CameraSession {
 class Session implements CameraSession {
   readonly #parts: CameraSessionParts;
   readonly #settings: GatherSettings;
-  readonly #region: Region;
+  readonly #region: NonNullable<CameraSessionParts['region']>;
   #state: CameraState = { kind: 'off', why: 'not-started' };
   #decoder: Promise<Decoder> | null = null;
   #endLoop = () => {};
@@ -96,13 +107,19 @@ class Session implements CameraSession {
     keys: new Set(),
     awayFrames: 0,
   };
+  /** The codes that were given out last, as they stand in the picture. */
+  #doneInView: readonly { readonly code: SeenCode; readonly missed: number }[] = [];
+  #isPaused = false;
+  /** The region of the look that is under way. */
+  #read: Region = DEFAULT_REGION;
+  #startLoop = () => {};
   /** Counts starts and stops, so that a lens that opens too late is closed again. */
   #attempt = 0;
 
   constructor(parts: CameraSessionParts) {
     this.#parts = parts;
     this.#settings = { ...DEFAULT_GATHER_SETTINGS, ...parts.gather };
-    this.#region = parts.region ?? DEFAULT_REGION;
+    this.#region = parts.region ?? (() => DEFAULT_REGION);
     document.addEventListener('visibilitychange', this.#onVisibility);
   }
 
@@ -148,6 +165,26 @@ class Session implements CameraSession {
     this.#tell({ ...this.#state, answer: { kind: 'nothing' } });
   }
 
+  takeAsRead(): void {
+    if (this.#state.kind !== 'watching' || this.#state.answer.kind !== 'gathering') return;
+    this.#deliver(this.#state.answer.label.codes);
+    if (this.#state.kind === 'watching') this.#tell({ ...this.#state, answer: { kind: 'nothing' } });
+  }
+
+  setPaused(isPaused: boolean): void {
+    if (isPaused === this.#isPaused) return;
+    this.#isPaused = isPaused;
+    if (this.#state.kind !== 'watching') return;
+    if (!isPaused) {
+      this.#startLoop();
+      return;
+    }
+    this.#endLoop();
+    this.#gathered = EMPTY_GATHER;
+    this.#doneInView = [];
+    this.#tell({ ...this.#state, answer: { kind: 'nothing' }, outlines: [] });
+  }
+
   async setTorch(isOn: boolean): Promise<void> {
     if (this.#state.kind !== 'watching') return;
     const { camera } = this.#state;
@@ -184,6 +221,7 @@ class Session implements CameraSession {
     if (this.#state.kind === 'watching') this.#state.camera.stop();
     this.#parts.video.srcObject = null;
     this.#gathered = EMPTY_GATHER;
+    this.#doneInView = [];
     this.#tell({ kind: 'off', why });
   }
 
@@ -194,6 +232,13 @@ class Session implements CameraSession {
     // A browser that will not play by itself shows the first picture only; the next tap plays it.
     await video.play().catch(() => {});
     if (mine !== this.#attempt) return camera.stop();
+    // A lens that is pulled out or taken away ends by itself; one that is let go here does not say so.
+    for (const track of camera.stream.getVideoTracks())
+      track.addEventListener('ended', () => {
+        if (mine !== this.#attempt) return;
+        this.#release('stopped');
+        this.#tellFailure('the lens went away');
+      });
     const picture = { width: video.videoWidth, height: video.videoHeight };
     const common = {
       kind: 'watching',
@@ -203,28 +248,34 @@ class Session implements CameraSession {
       isTorchOn: false,
     } as const;
     this.#tell({ ...common, answer: { kind: 'nothing' }, outlines: [] });
-    this.#endLoop = runFrameLoop({
-      look: () => this.#look(decoder),
-      tell: (answer) => this.#take(answer),
-      onIdle: () => this.#release('idle'),
-      onTrouble: (reason) => {
-        this.#release('stopped');
-        this.#tellFailure(reason);
-      },
-      nowMs: () => performance.now(),
-      after: (ms, then) => {
-        const timer = setTimeout(then, ms);
-        return () => clearTimeout(timer);
-      },
-      ...(idleMs === undefined ? {} : { idleMs }),
-    });
+    // Whoever was told may have stopped the camera.
+    if (mine !== this.#attempt) return;
+    this.#startLoop = () => {
+      this.#endLoop = runFrameLoop({
+        look: () => this.#look(decoder),
+        tell: (answer) => this.#take(answer),
+        onIdle: () => this.#release('idle'),
+        onTrouble: (reason) => {
+          this.#release('stopped');
+          this.#tellFailure(reason);
+        },
+        nowMs: () => performance.now(),
+        after: (ms, then) => {
+          const timer = setTimeout(then, ms);
+          return () => clearTimeout(timer);
+        },
+        ...(idleMs === undefined ? {} : { idleMs }),
+      });
+    };
+    if (!this.#isPaused) this.#startLoop();
   }
 
   async #look(decoder: Decoder): Promise<DecodeAnswer | null> {
     const { video, formats } = this.#parts;
     const { videoWidth, videoHeight, readyState } = video;
     if (readyState < HTMLMediaElement.HAVE_CURRENT_DATA || videoWidth === 0) return null;
-    const { x, y, width, height } = this.#region;
+    this.#read = this.#region({ width: videoWidth, height: videoHeight });
+    const { x, y, width, height } = this.#read;
     const grabbed = await grabFrame(video, {
       x: Math.round(x * videoWidth),
       y: Math.round(y * videoHeight),
@@ -238,8 +289,8 @@ class Session implements CameraSession {
     if (this.#state.kind !== 'watching') return false;
     const { videoWidth, videoHeight } = this.#parts.video;
     const corner = {
-      x: Math.round(this.#region.x * videoWidth),
-      y: Math.round(this.#region.y * videoHeight),
+      x: Math.round(this.#read.x * videoWidth),
+      y: Math.round(this.#read.y * videoHeight),
     };
     const codes = answer.codes.map((code) => toSeen(code, corner));
     const isDone = (code: SeenCode) => this.#done.keys.has(keyOf(code));
@@ -251,17 +302,33 @@ class Session implements CameraSession {
     const isNew = open.length > 0 && this.#gathered.quietFrames === 0;
     const said = gatherAnswer(this.#gathered, this.#settings);
     if (said.kind === 'complete') this.#deliver(said.label.codes);
-    const outlines = codes.map(
-      (code): Outline => ({ quad: code.quad, state: isDone(code) ? 'done' : 'read' }),
-    );
+    this.#doneInView = this.#doneInView
+      .map(({ code, missed }) => {
+        const now = codes.find((each) => keyOf(each) === keyOf(code));
+        return now === undefined ? { code, missed: missed + 1 } : { code: now, missed: 0 };
+      })
+      .filter(({ missed }) => missed <= STAY_DONE_FRAMES);
+    const outlines = this.#outlines();
     const picture = { width: videoWidth, height: videoHeight };
     // Whoever got the codes may have stopped the camera.
     if (this.#state.kind === 'watching') this.#tell({ ...this.#state, answer: said, outlines, picture });
     return isNew || said.kind === 'several';
   }
 
+  #outlines(): readonly Outline[] {
+    const open = this.#gathered.tracks
+      .filter(({ missed }) => missed <= STAY_FRAMES)
+      .map(({ code, frames }): Outline => {
+        const isSure = frames >= 2 || !this.#settings.doubtful.includes(code.format ?? '');
+        return { quad: code.quad, code, state: isSure ? 'read' : 'seen' };
+      });
+    const done = this.#doneInView.map(({ code }): Outline => ({ quad: code.quad, code, state: 'done' }));
+    return [...done, ...open];
+  }
+
   #deliver(codes: readonly SeenCode[]): void {
     this.#done = { keys: new Set([...this.#done.keys, ...codes.map(keyOf)]), awayFrames: 0 };
+    this.#doneInView = codes.map((code) => ({ code, missed: 0 }));
     this.#gathered = EMPTY_GATHER;
     this.#parts.onCodes(codes.map(({ text, format, symbologyId }) => ({ text, format, symbologyId })));
   }

@@ -1,6 +1,6 @@
 // The page's side of the decoder: hands a frame to the worker and waits for what was in it.
-// Method: one worker, one frame in flight. Where WebAssembly is barred a plain script reader is loaded instead; it is
-// slower and reads one code a frame. Refused: a queue of frames, which would show the past.
+// Method: one worker, one frame in flight. Where WebAssembly is barred a worker with a plain script reader is started instead; it
+// is slower and reads one code a frame. Refused: a queue of frames, which would show the past.
 
 import type { CodeFormat, DecodeReply, DecodeRequest, FoundCode } from '../../worker/decode-protocol.ts';
 import type { GrabbedFrame } from './grab.ts';
@@ -37,11 +37,17 @@ export async function createDecoder(
   startWorker: () => WorkerPort = startDecodeWorker,
   loadScript: () => Promise<Decoder> = async () =>
     (await import('./decoder-script.ts')).createScriptDecoder(),
+  startScriptWorker: () => WorkerPort = startScriptReader,
 ): Promise<Decoder> {
   try {
-    return await openWorker(startWorker());
+    return await openWorker(startWorker(), 'worker');
   } catch {
-    // No worker or no WebAssembly here: slower, but it reads.
+    // No WebAssembly here: slower, but it reads.
+  }
+  try {
+    return await openWorker(startScriptWorker(), 'script');
+  } catch {
+    // No worker either.
     return loadScript();
   }
 }
@@ -50,7 +56,11 @@ function startDecodeWorker(): WorkerPort {
   return new Worker(new URL('../../worker/decode.ts', import.meta.url), { type: 'module' });
 }
 
-function openWorker(worker: WorkerPort): Promise<Decoder> {
+function startScriptReader(): WorkerPort {
+  return new Worker(new URL('../../worker/decode-script.ts', import.meta.url), { type: 'module' });
+}
+
+function openWorker(worker: WorkerPort, path: Decoder['path']): Promise<Decoder> {
   return new Promise((resolve, reject) => {
     let waiting: {
       readonly resolve: (answer: DecodeAnswer) => void;
@@ -78,7 +88,7 @@ function openWorker(worker: WorkerPort): Promise<Decoder> {
       }
     };
     const decoder: Decoder = {
-      path: 'worker',
+      path,
       decode({ frame, crop }, wishes) {
         if (waiting !== null)
           return Promise.reject(

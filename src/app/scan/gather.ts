@@ -14,6 +14,11 @@ export interface SeenCode extends ScannedCode {
 export interface GatherSettings {
   /** Frames without anything new after which a label without a whole 2D code counts as gathered. */
   readonly settleFrames: number;
+  /**
+   * The same for a label of these codes: quiet frames to wait, or null where it is half a label, which waits until more comes
+   * or a person says that this is all.
+   */
+  readonly settleFor: ((codes: readonly ScannedCode[]) => number | null) | null;
   /** Frames to look on after a whole 2D code was read, in case a second label comes into view. */
   readonly settleWholeFrames: number;
   /** Frames without any code after which the look starts afresh. */
@@ -38,6 +43,7 @@ const ENVELOPE = /^\[\)>\u001e[\s\S]*\u001e\u0004?$/;
 
 export const DEFAULT_GATHER_SETTINGS: GatherSettings = {
   settleFrames: 4,
+  settleFor: null,
   settleWholeFrames: 1,
   forgetFrames: 6,
   staleFrames: 14,
@@ -47,7 +53,7 @@ export const DEFAULT_GATHER_SETTINGS: GatherSettings = {
   claim: ({ text }) => (ENVELOPE.test(text) ? 'envelope' : null),
 };
 
-interface Track {
+export interface Track {
   readonly code: SeenCode;
   /** Frames in which it was read. */
   readonly frames: number;
@@ -70,7 +76,8 @@ export interface GatheredLabel {
 
 export type GatherAnswer =
   | { readonly kind: 'nothing' }
-  | { readonly kind: 'gathering'; readonly label: GatheredLabel }
+  /** `isHalf`: nothing new comes, and what was read is not enough. */
+  | { readonly kind: 'gathering'; readonly label: GatheredLabel; readonly isHalf: boolean }
   | { readonly kind: 'complete'; readonly label: GatheredLabel }
   /** More than one label in view, or codes that contradict each other: a person has to choose or come closer. */
   | { readonly kind: 'several'; readonly labels: readonly GatheredLabel[] };
@@ -129,16 +136,22 @@ export function gatherAnswer(
     // Asked only once it is quiet: a label far from the rest may still be joined by what is between them.
     return state.quietFrames >= settings.settleWholeFrames
       ? { kind: 'several', labels }
-      : { kind: 'gathering', label };
+      : { kind: 'gathering', label, isHalf: false };
   }
   const isWhole = label.codes.some((code) => settings.isWhole(code));
-  const quietEnough = isWhole ? settings.settleWholeFrames : settings.settleFrames;
+  const quietEnough = isWhole ? settings.settleWholeFrames : patience(label.codes, settings);
+  if (quietEnough === null)
+    return { kind: 'gathering', label, isHalf: state.quietFrames >= settings.settleFrames };
   const isUnsettled =
     state.tracks.some(({ frames, missed }) => frames === 1 && missed === 0) &&
     sure.length < state.tracks.length;
   return state.quietFrames >= quietEnough && !isUnsettled
     ? { kind: 'complete', label }
-    : { kind: 'gathering', label };
+    : { kind: 'gathering', label, isHalf: false };
+}
+
+function patience(codes: readonly SeenCode[], settings: GatherSettings): number | null {
+  return settings.settleFor === null ? settings.settleFrames : settings.settleFor(codes);
 }
 
 function isSame(one: ScannedCode, other: ScannedCode): boolean {

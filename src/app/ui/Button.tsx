@@ -12,6 +12,8 @@ export interface ButtonProps {
   readonly disabledReason?: string | null;
   readonly label?: string;
   readonly testId?: string;
+  /** Whether what it switches is on; left out where it switches nothing. */
+  readonly pressed?: boolean;
 }
 
 /** A target of at least 56 px; after a tap it lets the focus go, so that a scanner's Enter cannot press it again. */
@@ -22,6 +24,7 @@ export function Button(props: ButtonProps) {
       type="button"
       class={`button ${tone}${large ? ' large' : ''}`}
       aria-disabled={disabledReason !== null}
+      {...(props.pressed === undefined ? {} : { 'aria-pressed': props.pressed })}
       {...(props.label === undefined ? {} : { 'aria-label': props.label })}
       {...(props.testId === undefined ? {} : { 'data-testid': props.testId })}
       onClick={(event) => {

@@ -8,6 +8,8 @@ const drawings = {
   log: 'M6 3h12v18H6zM9 8h6M9 12h6M9 16h3',
   plant: 'M3 20V9l6 4V9l6 4V5h6v15zM7 16h.01M12 16h.01M17 16h.01',
   camera: 'M3 8h4l2-3h6l2 3h4v11H3zM12 10a3.5 3.5 0 1 0 0 7 3.5 3.5 0 0 0 0-7',
+  torch: 'M7 3h10v4l-3 4v10h-4V11L7 7zM7 7h10M12 14v2',
+  turn: 'M4 11a8 8 0 0 1 14-4.5M18 2.5v4h-4M20 13a8 8 0 0 1-14 4.5M6 21.5v-4h4',
   keyboard: 'M2 7h20v11H2zM6 11h.01M10 11h.01M14 11h.01M18 11h.01M8 15h8',
   check: 'M4 12.5l5.5 5.5L20 6.5',
   cross: 'M5 5l14 14M19 5L5 19',

@@ -5,6 +5,8 @@ export const lineWords = area({
   en: {
     noRun: 'Nothing is being built',
     noRunHelp: 'Start a run when the line is loaded. Then every slot’s run-out is told.',
+    notLoaded: (missing: number) =>
+      plural(missing, '1 slot still carries no reel.', `${missing} slots still carry no reel.`),
     notRight: (count: number) =>
       plural(count, '1 slot is not right yet: see Load.', `${count} slots are not right yet: see Load.`),
     beginsShort: (count: number) => plural(count, '1 reel begins short', `${count} reels begin short`),
@@ -126,6 +128,8 @@ export const lineWords = area({
   es: {
     noRun: 'No se construye nada',
     noRunHelp: 'Empiece una tirada con la línea cargada; así se prevé cuándo se acaba cada bobina.',
+    notLoaded: (missing) =>
+      plural(missing, '1 posición sigue sin bobina.', `${missing} posiciones siguen sin bobina.`),
     notRight: (count) =>
       plural(
         count,

@@ -15,33 +15,72 @@ export interface FakeCode {
   readonly scale?: number;
 }
 
-/** Draws codes on paper and writes the film; answers the switches that make Chromium see it. */
-export async function filmCodes(browser: Browser, codes: readonly FakeCode[]): Promise<readonly string[]> {
-  const page = await browser.newPage({ viewport: { width: 1280, height: 720 } });
-  const symbols = codes.map(({ bcid, text, x, y, turnDeg = 0, scale = 3 }) => {
-    const isGs1 = bcid.startsWith('gs1');
-    const escaped = [...text]
-      .map((char) => (char < ' ' ? `^${String(char.charCodeAt(0)).padStart(3, '0')}` : char))
-      .join('');
-    const svg = bwip.toSVG({
-      bcid,
-      text: isGs1 ? text : escaped,
-      parse: !isGs1,
-      scale,
-      ...(bcid === 'code128' ? { height: 12 } : {}),
-    });
-    const sized = /viewBox="0 0 (\d+) (\d+)"/.exec(svg);
-    const [width, height] = [Number(sized?.[1] ?? 0), Number(sized?.[2] ?? 0)];
-    return `<div style="position:absolute;left:${x}px;top:${y}px;width:${width}px;height:${height}px;transform:rotate(${turnDeg}deg)">${svg}</div>`;
+/** A code as SVG, with its size in pixels. */
+function drawCode({ bcid, text, scale = 3 }: Pick<FakeCode, 'bcid' | 'text' | 'scale'>): {
+  readonly svg: string;
+  readonly width: number;
+  readonly height: number;
+} {
+  const isGs1 = bcid.startsWith('gs1');
+  const escaped = [...text]
+    .map((char) => (char < ' ' ? `^${String(char.charCodeAt(0)).padStart(3, '0')}` : char))
+    .join('');
+  const svg = bwip.toSVG({
+    bcid,
+    text: isGs1 ? text : escaped,
+    parse: !isGs1,
+    scale,
+    ...(bcid === 'code128' ? { height: 12 } : {}),
   });
-  await page.setContent(`<body style="margin:0;background:#f4f4f0">${symbols.join('')}</body>`);
+  const sized = /viewBox="0 0 (\d+) (\d+)"/.exec(svg);
+  return { svg, width: Number(sized?.[1] ?? 0), height: Number(sized?.[2] ?? 0) };
+}
+
+/** Writes the film of one still picture of 1280 × 720; answers the switches that make Chromium see it. */
+async function film(browser: Browser, body: string): Promise<readonly string[]> {
+  const page = await browser.newPage({ viewport: { width: 1280, height: 720 } });
+  await page.setContent(body);
   const shot = await page.screenshot({ type: 'jpeg', quality: 92 });
   await page.close();
-  const film = path.join(mkdtempSync(path.join(os.tmpdir(), 'reelward-film-')), 'film.mjpeg');
-  writeFileSync(film, Buffer.concat(Array.from({ length: 30 }, () => shot)));
+  const file = path.join(mkdtempSync(path.join(os.tmpdir(), 'reelward-film-')), 'film.mjpeg');
+  writeFileSync(file, Buffer.concat(Array.from({ length: 30 }, () => shot)));
   return [
     '--use-fake-ui-for-media-stream',
     '--use-fake-device-for-media-stream',
-    `--use-file-for-fake-video-capture=${film}`,
+    `--use-file-for-fake-video-capture=${file}`,
   ];
+}
+
+/** Draws codes on paper and films them. */
+export async function filmCodes(browser: Browser, codes: readonly FakeCode[]): Promise<readonly string[]> {
+  const symbols = codes.map((code) => {
+    const { svg, width, height } = drawCode(code);
+    const { x, y, turnDeg = 0 } = code;
+    return `<div style="position:absolute;left:${x}px;top:${y}px;width:${width}px;height:${height}px;transform:rotate(${turnDeg}deg)">${svg}</div>`;
+  });
+  return film(browser, `<body style="margin:0;background:#f4f4f0">${symbols.join('')}</body>`);
+}
+
+/** A label whose facts are bar codes of their own, one under the other. */
+export interface FakeLabel {
+  readonly part: string;
+  readonly codes: readonly { readonly text: string; readonly name: string }[];
+}
+
+/** Draws labels on reels, side by side, and films them: paper on dark plastic, as a hand holds it before the lens. */
+export async function filmLabel(
+  browser: Browser,
+  ...labels: readonly FakeLabel[]
+): Promise<readonly string[]> {
+  const drawn = labels.map(({ part, codes }, at) => {
+    const rows = codes.map(({ text, name }) => {
+      const { svg, width } = drawCode({ bcid: 'code128', text, scale: 1 });
+      return `<p style="margin:8px 0 4px">${name}</p><div style="width:${width * 1.5}px">${svg}</div>`;
+    });
+    const middle = (1280 / (labels.length + 1)) * (at + 1);
+    return `<div style="position:absolute;left:${middle - 500}px;top:60px;width:1000px;height:1000px;border-radius:50%;background:#313c48"></div>
+      <div style="position:absolute;left:${middle - 190}px;top:190px;width:380px;padding:14px 20px;box-sizing:border-box;background:#f5f5f1;color:#1a1a1a;font:15px sans-serif">
+      <b style="font-size:19px">${part}</b>${rows.join('')}</div>`;
+  });
+  return film(browser, `<body style="margin:0;background:#4b4e50;overflow:hidden">${drawn.join('')}</body>`);
 }

@@ -14,6 +14,8 @@ export interface Harness {
   readonly violations: string[];
   readonly cameraRequests: number[];
   readonly states: string[];
+  /** Looks at the picture so far. */
+  looks: number;
   readonly cuts: string[];
 }
 
@@ -23,7 +25,15 @@ declare global {
   }
 }
 
-const harness: Harness = { scans: [], clicks: [], violations: [], cameraRequests: [], states: [], cuts: [] };
+const harness: Harness = {
+  scans: [],
+  clicks: [],
+  violations: [],
+  cameraRequests: [],
+  states: [],
+  looks: 0,
+  cuts: [],
+};
 window.harness = harness;
 document.addEventListener('securitypolicyviolation', (event) => {
   harness.violations.push(`${event.violatedDirective} ${event.blockedURI}`);
@@ -48,18 +58,43 @@ attachWedge(window, stream, {
 });
 
 // The camera and all it needs come in a chunk of their own.
-const CameraView = lazy(async () => ({
-  default: (await import('../../../../src/app/scan/CameraView.tsx')).CameraView,
-}));
+const Camera = lazy(async () => {
+  const { CameraView, useCamera } = await import('../../../../src/app/scan/CameraView.tsx');
+  function Camera({ isPaused }: { readonly isPaused: boolean }) {
+    const camera = useCamera({
+      memory: {
+        read: () => localStorage.getItem('camera'),
+        write: (id) => localStorage.setItem('camera', id),
+      },
+      idleMs: Number(query.get('idle') ?? 30_000),
+      gather: query.has('patient') ? { settleFor: () => null } : {},
+      isPaused,
+      onState: keepState,
+      onCodes: (codes) => stream.push({ codes, via: 'camera', atMs: Date.now() }),
+    });
+    return (
+      <>
+        <div style={{ width: '640px', height: '360px', display: 'grid' }}>
+          <CameraView camera={camera} words={words} nameCode={({ text }) => text.slice(0, 4)} />
+        </div>
+        <p class="camera-status" role="status">
+          {toldBy(camera.state)}
+        </p>
+        <button type="button" onClick={camera.start}>
+          Start camera
+        </button>
+        <button type="button" onClick={() => camera.session?.takeAsRead()}>
+          Take it
+        </button>
+      </>
+    );
+  }
+  return { default: Camera };
+});
 
 const words = {
   picture: 'Camera picture',
   opening: 'Opening',
-  start: 'Start camera',
-  torchOn: 'Torch on',
-  torchOff: 'Torch off',
-  zoom: 'Zoom',
-  switchCamera: 'Other camera',
   off: { 'not-started': 'Off', idle: 'Stopped by itself', hidden: 'Paused', stopped: 'Stopped' },
   problem: {
     insecure: 'Not secure',
@@ -68,15 +103,26 @@ const words = {
     busy: 'Busy',
     failed: 'Failed',
   },
-  whichLabel: 'Which label?',
   label: (number: number) => `Label ${number}`,
-  gathering: (codes: number) => `${codes} read`,
 };
+
+function toldBy(state: CameraState): string {
+  if (state.kind === 'off') return words.off[state.why];
+  if (state.kind === 'problem') return words.problem[state.problem.code];
+  return state.kind === 'opening' ? words.opening : '';
+}
+
+function keepState(state: CameraState): void {
+  if (state.kind === 'watching') harness.looks += 1;
+  const said = state.kind === 'watching' ? `watching ${state.decoderPath} ${state.answer.kind}` : state.kind;
+  if (harness.states.at(-1) !== said) harness.states.push(said);
+}
 
 const BUTTONS = ['Confirm', 'Clear', 'Delete'];
 
 function App() {
   const [isOpen, setOpen] = useState(query.has('camera'));
+  const [isPaused, setPaused] = useState(query.has('paused'));
   const [text, setText] = useState('');
   return (
     <>
@@ -105,26 +151,12 @@ function App() {
       <button type="button" onClick={() => setOpen(!isOpen)}>
         Camera
       </button>
+      <button type="button" onClick={() => setPaused(!isPaused)}>
+        Pause
+      </button>
       {isOpen && (
         <Suspense fallback={<p>Loading</p>}>
-          <div style={{ width: '640px', height: '360px', display: 'grid' }}>
-            <CameraView
-              words={words}
-              memory={{
-                read: () => localStorage.getItem('camera'),
-                write: (id) => localStorage.setItem('camera', id),
-              }}
-              idleMs={Number(query.get('idle') ?? 30_000)}
-              onState={(state: CameraState) => {
-                const said =
-                  state.kind === 'watching'
-                    ? `watching ${state.decoderPath} ${state.answer.kind}`
-                    : state.kind;
-                if (harness.states.at(-1) !== said) harness.states.push(said);
-              }}
-              onCodes={(codes) => stream.push({ codes, via: 'camera', atMs: Date.now() })}
-            />
-          </div>
+          <Camera isPaused={isPaused} />
         </Suspense>
       )}
     </>

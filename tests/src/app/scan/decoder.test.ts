@@ -69,6 +69,23 @@ describe('createDecoder()', () => {
     expect([decoder.path, isTerminated()]).toEqual(['script', true]);
   });
 
+  it('reads by script in a worker of its own where only WebAssembly is barred: the page goes on answering taps', async () => {
+    const barred = createWorker((tell) => tell({ kind: 'unable', message: 'no wasm' }));
+    const { port, sent, say } = createWorker(() => undefined);
+    const opening = createDecoder(
+      () => barred.port,
+      () => Promise.reject(new Error('the page’s own thread')),
+      () => {
+        queueMicrotask(() => say({ kind: 'ready' }));
+        return port;
+      },
+    );
+    const decoder = await opening;
+    const answer = decoder.decode(frame, wishes);
+    say({ kind: 'read', id: sent[0]?.id ?? -1, codes: [], width: 5, height: 3, spentMs: 1 });
+    expect([decoder.path, (await answer).width, barred.isTerminated()]).toEqual(['script', 5, true]);
+  });
+
   it('loads the script reader when no worker can be started', async () => {
     const decoder = await createDecoder(
       () => {

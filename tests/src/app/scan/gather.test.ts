@@ -146,3 +146,39 @@ describe('gatherAnswer()', () => {
     expect([answer.kind, textsOf(answer)]).toEqual(['complete', ['P2']]);
   });
 });
+
+describe('half a label', () => {
+  // Part and lot are not enough here; with a quantity it is all.
+  const settings = {
+    ...DEFAULT_GATHER_SETTINGS,
+    settleFor: (codes: readonly { readonly text: string }[]) =>
+      codes.some(({ text }) => text.startsWith('Q')) ? DEFAULT_GATHER_SETTINGS.settleFrames : null,
+  };
+  const heldBack = (frames: readonly (readonly SeenCode[])[]) =>
+    gatherAnswer(
+      frames.reduce((state, codes) => gatherFrame(state, codes, settings), EMPTY_GATHER),
+      settings,
+    );
+  const part = [bar('P1', 0, 0)];
+
+  it('waits however long nothing new comes, and says so once it is quiet', () => {
+    expect(heldBack(Array.from({ length: 3 }, () => part))).toMatchObject({
+      kind: 'gathering',
+      isHalf: false,
+    });
+    for (const frames of [8, 50])
+      expect(heldBack(Array.from({ length: frames }, () => part))).toMatchObject({
+        kind: 'gathering',
+        isHalf: true,
+      });
+  });
+
+  it('is complete once the rest was read too', () => {
+    const both = [bar('P1', 0, 0), bar('Q5', 0, 60)];
+    const answer = heldBack([
+      ...Array.from({ length: 20 }, () => part),
+      ...Array.from({ length: 7 }, () => both),
+    ]);
+    expect([answer.kind, textsOf(answer)]).toEqual(['complete', ['P1', 'Q5']]);
+  });
+});

@@ -1,0 +1,229 @@
+// The camera in the app itself, used as a hand uses it: opened by its name, looked into, closed in each of its ways.
+
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { type FakeLabel, filmLabel } from './harness/scan/fake-camera.ts';
+import { startBrowser } from './support/browser.ts';
+import { type RunningDemo, startDemo } from './support/demo.ts';
+import { coveredBy, tap, tapOn } from './support/finger.ts';
+import { openTablet, ownEntries, scan, seeVerdict } from './support/floor.ts';
+
+const sizes = [
+  { width: 1280, height: 800 },
+  { width: 800, height: 1280 },
+  { width: 390, height: 844 },
+] as const;
+
+/** The label of a reel whose facts are codes of their own; `reel` is its id. */
+const label = (part: string, reel: string, pieces = ['Q4000', '1TLT-9400-H']): FakeLabel => ({
+  part,
+  codes: [`P${part}`, ...pieces, `3S${reel}`].map((text) => ({ text, name: text })),
+});
+const whole = label('22-0603-B', 'R-975001');
+
+let demo: RunningDemo;
+let plain: Browser;
+const open: Browser[] = [];
+
+/** A browser whose lens shows these labels. */
+async function lensOn(...labels: readonly FakeLabel[]): Promise<Browser> {
+  const browser = await startBrowser(await filmLabel(plain, ...labels));
+  open.push(browser);
+  return browser;
+}
+
+beforeAll(async () => {
+  demo = await startDemo();
+  plain = await startBrowser();
+});
+afterEach(async () => {
+  for (const browser of open.splice(0)) await browser.close();
+});
+afterAll(async () => {
+  await plain?.close();
+  await demo?.stop();
+});
+
+const view = (page: Page) => page.getByRole('region', { name: 'Camera' });
+
+/** Size of the picture on the screen, and how many colours a coarse look at it finds. */
+async function seePicture(page: Page): Promise<{ width: number; height: number; colours: number }> {
+  return page.evaluate(() => {
+    const video = document.querySelector('video');
+    if (video === null) return { width: 0, height: 0, colours: 0 };
+    const { width, height } = video.getBoundingClientRect();
+    const canvas = document.createElement('canvas');
+    canvas.width = 32;
+    canvas.height = 32;
+    const context = canvas.getContext('2d');
+    context?.drawImage(video, 0, 0, 32, 32);
+    const pixels = context?.getImageData(0, 0, 32, 32).data ?? [];
+    const seen = new Set<number>();
+    for (let at = 0; at + 2 < pixels.length; at += 4)
+      seen.add(
+        ((pixels[at] ?? 0) >> 4) * 256 + ((pixels[at + 1] ?? 0) >> 4) * 16 + ((pixels[at + 2] ?? 0) >> 4),
+      );
+    return { width, height, colours: seen.size };
+  });
+}
+
+describe.each(sizes)('the camera at $width × $height', (size) => {
+  it('shows its picture, and closes by its own button, by Escape and by the dock', async () => {
+    const tablet = await openTablet(await lensOn(whole), demo.url, { ...size, hash: '#/load' });
+    const { page } = tablet;
+    const dockButton = page.getByTestId('dock').getByRole('button', { name: 'Camera' });
+
+    await tap(page, 'Camera');
+    await expect.poll(async () => (await seePicture(page)).colours, { timeout: 15_000 }).toBeGreaterThan(4);
+    const { width, height } = await seePicture(page);
+    expect(width).toBeGreaterThan(300);
+    expect(height).toBeGreaterThan(240);
+    await tap(page, 'Close camera');
+    await view(page).waitFor({ state: 'detached' });
+    expect(await page.locator('video').count()).toBe(0);
+
+    await tap(page, 'Camera');
+    await view(page).waitFor();
+    expect(await view(page).evaluate((region) => region === document.activeElement)).toBe(true);
+    await page.keyboard.press('Escape');
+    await view(page).waitFor({ state: 'detached' });
+    expect(await dockButton.evaluate((button) => button === document.activeElement)).toBe(true);
+
+    await tap(page, 'Camera');
+    await view(page).waitFor();
+    expect(await coveredBy(dockButton)).toBeNull();
+    await tap(page, 'Camera');
+    await view(page).waitFor({ state: 'detached' });
+    await tablet.putAway();
+  });
+
+  it('ticks off half a label, says what is missing, and takes it as it is when told so', async () => {
+    const tablet = await openTablet(
+      await lensOn(label('22-0603-B', 'R-975002', ['1TLT-9400-H'])),
+      demo.url,
+      size,
+    );
+    const { page } = tablet;
+    await tap(page, 'Camera');
+    const picture = async () => (await page.locator('video').boundingBox())?.height;
+    await view(page).getByText('Not read yet: quantity. Bring it into the frame.').waitFor();
+    const height = await picture();
+    expect(await page.getByTestId('fact-part').textContent()).toContain('22-0603-B');
+    expect(await page.getByTestId('fact-quantity').textContent()).toContain('not read yet');
+    expect(await page.locator('.camera-tag').count()).toBeGreaterThanOrEqual(2);
+    await tap(page, 'Take it as it is');
+    await page.locator('[data-testid=well-reel][data-filled=true]').waitFor();
+    expect(await picture()).toBe(height);
+    await tablet.putAway();
+  });
+
+  it('asks which of two labels is meant, and takes the one whose number is tapped in the picture', async () => {
+    const tablet = await openTablet(
+      await lensOn(label('22-0603-B', 'R-975003'), label('10-0603-101', 'R-975004')),
+      demo.url,
+      size,
+    );
+    const { page } = tablet;
+    await tap(page, 'Camera');
+    // Upright, one label alone fits into the frame: then nothing is to be asked.
+    if (size.width > size.height) {
+      await view(page).getByText('Two labels in view. Tap yours.').waitFor();
+      await tap(page, 'Label 2: 10-0603-101');
+      await page.getByTestId('well-reel').getByText('10-0603-101').waitFor();
+    } else await view(page).waitFor();
+    await tap(page, 'Close camera');
+    await tablet.putAway();
+  });
+});
+
+describe('with the camera', () => {
+  it('reads a label up to an accepted verdict, and goes on with the same lens after it', async () => {
+    const tablet = await openTablet(await lensOn(whole), demo.url, { hash: '#/load' });
+    const { page } = tablet;
+    await page.evaluate(() => {
+      const scope = globalThis as { lenses?: number };
+      scope.lenses = 0;
+      const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
+      navigator.mediaDevices.getUserMedia = (wishes) => {
+        scope.lenses = (scope.lenses ?? 0) + 1;
+        return ask(wishes);
+      };
+    });
+    await scan(page, 'M2-F-023');
+    await scan(page, 'F-0112');
+    await tap(page, 'Camera');
+    const seen = await seeVerdict(page);
+    expect(seen.verdict).toBe('accepted');
+    expect(seen.text).toContain('R-975001');
+    // The verdict takes the picture's place, and what lies below it is out of reach.
+    expect(await coveredBy(page.getByTestId('verdict'))).toBeNull();
+    expect(await coveredBy(page.getByTestId('camera'))).toMatch(/verdict|H1|svg/i);
+    const [entry] = await ownEntries(page, 'reel.verified');
+    expect(entry?.payload).toMatchObject({
+      slot: 'M2-F-023',
+      part: '22-0603-B',
+      via: 'camera',
+      quantity: 4000,
+    });
+    await tap(page, 'Go on');
+    await page.getByTestId('verdict').waitFor({ state: 'detached' });
+    await expect.poll(async () => (await seePicture(page)).colours).toBeGreaterThan(4);
+    expect(await view(page).evaluate((region) => region.contains(document.activeElement))).toBe(true);
+    expect(await page.evaluate(() => (globalThis as { lenses?: number }).lenses)).toBe(1);
+    // The label that was accepted is still in view: it is no second reel.
+    await page.locator('.camera-outline').first().waitFor({ state: 'attached' });
+    expect(await ownEntries(page, 'reel.verified')).toHaveLength(1);
+    await tap(page, 'Close camera');
+    await tablet.putAway();
+  });
+
+  it('tells a page behind it apart from the task in hand', async () => {
+    const tablet = await openTablet(await lensOn(whole), demo.url, {
+      badge: 'BADGE-4401',
+      hash: '#/plant/labels',
+    });
+    const { page } = tablet;
+    await page.getByTestId('teach').waitFor();
+    await tap(page, 'Camera');
+    await view(page).getByText('Read. Close the camera to see it.').waitFor();
+    await tap(page, 'Close camera');
+    await page.getByTestId('teach').waitFor();
+    await tablet.putAway();
+  });
+});
+
+describe('without a picture', () => {
+  const refusals = [
+    { name: 'NotFoundError', title: 'This device has no camera', way: 'Type' },
+    { name: 'NotAllowedError', title: 'The browser blocks the camera', way: 'Try again' },
+    { name: 'NotReadableError', title: 'Another app holds the camera', way: 'Try again' },
+  ] as const;
+
+  it.each(refusals)('says $title, and what to do', async ({ name, title, way }) => {
+    const tablet = await openTablet(await lensOn(whole), demo.url, { width: 390, height: 844 });
+    const { page } = tablet;
+    await page.evaluate((refusal) => {
+      const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
+      let refused = 0;
+      navigator.mediaDevices.getUserMedia = (wishes) => {
+        refused += 1;
+        return refused > 1 ? ask(wishes) : Promise.reject(new DOMException('refused', refusal));
+      };
+    }, name);
+    await tap(page, 'Camera');
+    await page.getByRole('heading', { name: title }).waitFor();
+    expect(await view(page).getByRole('status').textContent()).toBe(title);
+    if (way === 'Type') await tapOn(page, view(page).getByRole('button', { name: 'Type' }));
+    else await tap(page, way);
+    if (way === 'Type') await page.getByTestId('typed').waitFor();
+    else await expect.poll(async () => (await seePicture(page)).colours).toBeGreaterThan(4);
+    await page.keyboard.press('Escape');
+    if (way === 'Type') {
+      // The dialog alone was closed.
+      await page.getByTestId('typed').waitFor({ state: 'detached' });
+      await tap(page, 'Close camera');
+    }
+    await view(page).waitFor({ state: 'detached' });
+    await tablet.putAway();
+  });
+});
