@@ -16,6 +16,7 @@ import '../ui/shell.css';
 // None of these is needed to draw the first screen.
 const Dock = lazy(() => import('./Dock.tsx').then((module) => module.Dock), <section class="dock" />);
 const VerdictBand = lazy(() => import('./VerdictBand.tsx').then((module) => module.VerdictBand));
+const PracticeBand = lazy(() => import('./PracticeBand.tsx').then((module) => module.PracticeBand));
 const CameraOverlay = lazy(() => import('./CameraOverlay.tsx').then((module) => module.CameraOverlay));
 const TypeDialog = lazy(() => import('./TypeDialog.tsx').then((module) => module.TypeDialog));
 const QuestionDialog = lazy(() => import('./QuestionDialog.tsx').then((module) => module.QuestionDialog));
@@ -54,6 +55,7 @@ interface ShellProps {
 const preloaded = [VerdictBand, SignInDialog, ClearDialog, QuantityDialog, TypeDialog, QuestionDialog];
 
 export function Shell({ desk, counts, banner, status, children }: ShellProps) {
+  const app = useApp();
   const words = say(shellWords);
   const [over, setOver] = useState<Over | null>(null);
   const close = () => setOver(null);
@@ -69,6 +71,7 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
   }, [place.value]);
   return (
     <div class="shell">
+      {app.practice && <PracticeBand practice={app.practice} />}
       <nav aria-label="Reelward">
         {screens.map((name) => (
           <a

@@ -6,6 +6,7 @@ import { reasonVerdicts } from '../../../shared/verdict/reasons.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';
 import { address } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
+import { PracticeMark } from '../ui/PracticeMark.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
 import { changeWords } from '../words/change.ts';
 import { type ReasonFacts, verdictWords } from '../words/verdict.ts';
@@ -92,6 +93,7 @@ export function VerdictBand(props: {
     >
       <VerdictShape verdict={shown.verdict} />
       <div class="told">
+        <PracticeMark />
         <p class="kind">{shown.verdict === 'accepted' ? <>&nbsp;</> : words[shown.verdict]}</p>
         <h1>{title}</h1>
         {against?.code === 'wrong-part' ? (

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { PracticeMark } from './PracticeMark.tsx';
 import './dialog.css';
 
 /** A question over the screen. One at a time; nothing in it has the focus at first but the dialog itself. */
@@ -33,6 +34,7 @@ export function Dialog({ title, children, onClose, wide = false, tone = 'plain' 
         onClose();
       }}
     >
+      <PracticeMark />
       <h2>{title}</h2>
       {children}
     </dialog>

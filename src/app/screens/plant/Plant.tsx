@@ -3,7 +3,6 @@
 import type { ComponentChildren } from 'preact';
 import { type Act, mayDo } from '../../../../shared/setup/may.ts';
 import { useApp, useFloor } from '../../app.ts';
-import { isDemo } from '../../demo/is-demo.ts';
 import type { Alarm } from '../../device/alarm.ts';
 import type { Offline } from '../../device/offline.ts';
 import { lazy } from '../../frame/lazy.tsx';
@@ -53,6 +52,9 @@ const pages: readonly { readonly name: PageName; readonly icon: IconName; readon
   { name: 'tablet', icon: 'plant', act: 'look' },
 ];
 
+/** What belongs to the tablet and not to a floor: not to be met in practice. */
+const ofTheTablet: readonly PageName[] = ['scanner', 'server', 'tablet'];
+
 interface PlantProps {
   readonly offline: Offline;
   readonly alarm: Alarm;
@@ -64,28 +66,27 @@ export function Plant({ offline, alarm }: PlantProps) {
   const words = say(plantWords);
   const shell = say(shellWords);
   const wanted = place.value.rest[0];
-  const page = pages.find((each) => each.name === wanted);
+  const here = pages.filter(({ name }) => app.practice === null || !ofTheTablet.includes(name));
+  const page = here.find((each) => each.name === wanted);
   if (!page) {
     return (
       <div class="tiles">
-        {pages
-          .filter((each) => each.name !== 'practice' || isDemo())
-          .map((each) => {
-            const may = mayDo(each.act, app.person.value, floor.people.size > 0);
-            return (
-              <a
-                key={each.name}
-                class="tile"
-                href={address('plant', each.name)}
-                data-testid={`tile-${each.name}`}
-              >
-                <Icon name={each.icon} size={32} />
-                <b>{words.tiles[each.name].title}</b>
-                <span>{words.tiles[each.name].text}</span>
-                {!may.may && <span class="chip">{words.needs(shell.roles[may.needs])}</span>}
-              </a>
-            );
-          })}
+        {here.map((each) => {
+          const may = mayDo(each.act, app.person.value, floor.people.size > 0);
+          return (
+            <a
+              key={each.name}
+              class="tile"
+              href={address('plant', each.name)}
+              data-testid={`tile-${each.name}`}
+            >
+              <Icon name={each.icon} size={32} />
+              <b>{words.tiles[each.name].title}</b>
+              <span>{words.tiles[each.name].text}</span>
+              {!may.may && <span class="chip">{words.needs(shell.roles[may.needs])}</span>}
+            </a>
+          );
+        })}
       </div>
     );
   }
