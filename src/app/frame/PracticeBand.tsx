@@ -16,18 +16,13 @@ export function PracticeBand({ practice }: { readonly practice: Practice }) {
         <PracticeShape /> {words.word}
       </b>
       <span class="grow">{words.tells}</span>
-      {told === null && (
-        <Button onPress={() => void practice.end()} testId="practice-end">
-          {words.end}
-        </Button>
-      )}
+      <Button onPress={() => void practice.end()} testId="practice-end">
+        {words.end}
+      </Button>
       {told !== null && (
         <p class="real" role="alert" data-testid="practice-real">
-          <Icon name="bell" />
+          <Icon name="bell" size={22} />
           <span>{told}</span>
-          <Button tone="act" onPress={() => void practice.end()} testId="practice-end">
-            {words.toReal}
-          </Button>
         </p>
       )}
     </section>

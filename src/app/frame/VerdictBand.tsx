@@ -93,7 +93,7 @@ export function VerdictBand(props: {
     >
       <VerdictShape verdict={shown.verdict} />
       <div class="told">
-        <PracticeMark />
+        <PracticeMark brief />
         <p class="kind">{shown.verdict === 'accepted' ? <>&nbsp;</> : words[shown.verdict]}</p>
         <h1>{title}</h1>
         {against?.code === 'wrong-part' ? (

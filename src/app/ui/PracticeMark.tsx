@@ -8,8 +8,8 @@ import './practice.css';
 /** Set while this window practises; `told`: the loudest warning of the real line, null where none is open. */
 export const practiceMark = signal<{ readonly told: string | null } | null>(null);
 
-/** Nothing on the real floor. */
-export function PracticeMark() {
+/** Nothing on the real floor. `brief`: the word alone, where what the real line warns of stands in sight already. */
+export function PracticeMark({ brief = false }: { readonly brief?: boolean }) {
   const mark = practiceMark.value;
   if (!mark) return null;
   return (
@@ -17,7 +17,7 @@ export function PracticeMark() {
       <b>
         <PracticeShape /> {say(practiceWords).word}
       </b>
-      {mark.told !== null && <span role="alert">{mark.told}</span>}
+      {mark.told !== null && !brief && <span role="alert">{mark.told}</span>}
     </p>
   );
 }

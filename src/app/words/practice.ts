@@ -7,7 +7,6 @@ export const practiceWords = area({
     tells: 'Nothing here counts. The real line goes on.',
     end: 'End practice',
     real: (slot: string, told: string) => `On the real line: ${slot} ${told}`,
-    toReal: 'End practice and go there',
     refused: 'Not in practice',
     title: 'Practise without touching the line',
     about:
@@ -18,7 +17,7 @@ export const practiceWords = area({
     start: 'Start practice',
     taken: 'Practice is open in another window of this tablet. End it there first.',
     labels: 'Labels to practise with',
-    labelsHelp: 'Tap a label instead of scanning one. Tap the slot first, then its reel, in any order.',
+    labelsHelp: 'Tap a label instead of scanning one: the slot, its feeder where one is wanted, its reel.',
     print: 'Print the labels',
     groups: { load: 'To load', splice: 'To splice next', wrong: 'To be refused or held', panels: 'Panels' },
     slot: (slot: string) => `Slot ${slot}`,
@@ -37,7 +36,6 @@ export const practiceWords = area({
     tells: 'Aquí nada cuenta. La línea de verdad sigue.',
     end: 'Terminar la práctica',
     real: (slot, told) => `En la línea de verdad: ${slot} ${told}`,
-    toReal: 'Terminar la práctica e ir allí',
     refused: 'No en la práctica',
     title: 'Practicar sin tocar la línea',
     about:
@@ -48,8 +46,7 @@ export const practiceWords = area({
     start: 'Empezar la práctica',
     taken: 'La práctica está abierta en otra ventana de esta tableta. Termínela allí primero.',
     labels: 'Etiquetas para practicar',
-    labelsHelp:
-      'Toque una etiqueta en vez de escanearla. Primero la posición, después su bobina, en cualquier orden.',
+    labelsHelp: 'Toque una etiqueta en vez de escanearla: la posición, su alimentador si se pide, su bobina.',
     print: 'Imprimir las etiquetas',
     groups: {
       load: 'Para cargar',
