@@ -16,11 +16,15 @@ import {
   itemToCsv,
   itemToJson,
   itemToWorkbookRow,
+  type PeopleNames,
+  workbookDays,
   workbookHeader,
+  workbookText,
 } from '../../../shared/log/export-rows.ts';
 import { verifyExport } from '../../../shared/log/export-verify.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { sealEntry } from '../../../shared/log/seal.ts';
+import { takeName } from '../../../shared/setup/people.ts';
 import { beginStory, counted, started, startMs, tellPlant, verified } from '../setup/story.ts';
 
 function twoTablets(): readonly Entry[] {
@@ -111,13 +115,24 @@ describe('guardFormula()', () => {
   });
 });
 
-const csvOf = (items: ReturnType<typeof exportLog>) => [csvHeader(), ...items.map(itemToCsv)].join('');
+/** Each record written with the names that the log has told up to it. */
+function withNames<T>(
+  items: ReturnType<typeof exportLog>,
+  write: (item: ReturnType<typeof exportLog>[number], names: PeopleNames) => T,
+): readonly T[] {
+  const names = new Map<string, string>();
+  return items.map((item) => {
+    if (!isOmitted(item)) takeName(names, item);
+    return write(item, names);
+  });
+}
+
+const csvOf = (items: ReturnType<typeof exportLog>) => [csvHeader(), ...withNames(items, itemToCsv)].join('');
 const jsonOf = (items: ReturnType<typeof exportLog>) => items.map((item) => `${itemToJson(item)}\n`).join('');
 function rowsOf(items: ReturnType<typeof exportLog>): string[][] {
   const width = items.reduce((most, item) => Math.max(most, entryCellsOf(item)), 1);
-  return [workbookHeader(width), ...items.map((item) => itemToWorkbookRow(item, width))].map((row) => [
-    ...row,
-  ]);
+  const rows = withNames(items, (item, names) => itemToWorkbookRow(item, width, names));
+  return [workbookHeader(width), ...rows].map((row) => row.map(workbookText));
 }
 
 describe('tables', () => {
@@ -133,6 +148,30 @@ describe('tables', () => {
     expect(JSON.parse(loaded?.['entry'] ?? '')).toEqual(
       inOrder.find((entry) => entry.payload['reel'] === 'K1'),
     );
+  });
+
+  test('people have their names beside their ids, and an altered name is found', () => {
+    const story = beginStory();
+    story.tell('person.added', { person: 'ana', name: 'Ana', role: 'lead', badge: 'B-1', pin: null });
+    story.tell('line.crewed', { line: 'L1', operators: 2 });
+    const csv = csvOf(story.entries);
+    expect(csv.split('\r\n')[2]).toContain(',ana,Ana,line.crewed,');
+    expect(parseExport(csv, takeName).faults).toEqual([]);
+    expect(parseExport(csv.replace('ana,Ana,line', 'ana,Bo,line'), takeName).faults).toMatchObject([
+      { row: 3, column: 'whoName', wanted: 'Ana', found: 'Bo' },
+    ]);
+  });
+
+  test('a workbook has moments and counts as such, and a lot as the text that it is', () => {
+    const item = inOrder.find((entry) => entry.payload['reel'] === 'K1') as Entry; // told above
+    const row = itemToWorkbookRow({ ...item, at: '2026-03-02T07:30:00+01:00' }, 1);
+    const cell = (column: (typeof exportColumns)[number]) => row[exportColumns.indexOf(column)];
+    expect(cell('at')).toEqual({ wallMs: Date.UTC(2026, 2, 2, 7, 30) });
+    // 2026-03-02 is day 46083 of a workbook's calendar (reckoned by hand: 126 years, 31 leap days, day 61, and the day that never was).
+    expect(workbookDays({ wallMs: Date.UTC(2026, 2, 2, 12) })).toBeCloseTo(46_083.5, 8);
+    expect(cell('quantity')).toBe(1000);
+    expect(cell('seq')).toBe(item.seq);
+    expect(cell('lot')).toBe('=1+1');
   });
 
   test('every line of a CSV is one record, whatever its texts hold', () => {
@@ -221,7 +260,7 @@ describe('parseExport()', () => {
         const changed = rows.map((cells) => [...cells]);
         const cells = changed[row] as string[]; // within bounds
         cells[at] = `${cells[at]}0`;
-        const { faults } = parseExportRows(changed);
+        const { faults } = parseExportRows(changed, { takeName });
         expect(faults).toEqual([
           {
             ...{ row: row + 1, column, code: 'cell-differs', found: cells[at], wanted: rows[row]?.[at] },
