@@ -54,6 +54,12 @@ interface ShellProps {
 /** Fetched once the first screen stands: a dialog that opens late would miss the badge that is scanned into it. */
 const preloaded = [VerdictBand, SignInDialog, ClearDialog, QuantityDialog, TypeDialog, QuestionDialog];
 
+/** Past all that stands on the screen, to what a scan is typed into. A link would change the address, which names the screen. */
+function skipToDock(): void {
+  const button = document.querySelector<HTMLElement>('[data-testid=dock-type], .dock button');
+  button?.focus();
+}
+
 export function Shell({ desk, counts, banner, status, children }: ShellProps) {
   const app = useApp();
   const words = say(shellWords);
@@ -71,6 +77,9 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
   }, [place.value]);
   return (
     <div class="shell">
+      <button type="button" class="skip" onClick={skipToDock} data-testid="skip-to-dock">
+        {words.skipToDock}
+      </button>
       {app.practice && <PracticeBand practice={app.practice} />}
       <nav aria-label="Reelward">
         {screens.map((name) => (

@@ -12,16 +12,38 @@ export interface DialogProps {
   readonly tone?: 'plain' | 'care' | 'stop';
 }
 
+/** Where a person at the keyboard is; null where nothing has the focus, as after a tap. */
+function placeInHand(): HTMLElement | null {
+  const active = document.activeElement;
+  return active instanceof HTMLElement && active !== document.body ? active : null;
+}
+
+/** Takes a person back to where the dialog was opened from, or to what stands in its place, unless something else took over. */
+function goBack(before: HTMLElement): void {
+  if (placeInHand() !== null) return;
+  const { testid } = before.dataset;
+  const there = before.isConnected
+    ? before
+    : testid === undefined
+      ? null
+      : document.querySelector<HTMLElement>(`[data-testid="${CSS.escape(testid)}"]`);
+  there?.focus();
+}
+
 /** Built on the platform's own modal element: focus stays inside, Escape closes. */
 export function Dialog({ title, children, onClose, wide = false, tone = 'plain' }: DialogProps) {
   const element = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     const dialog = element.current;
+    const before = placeInHand();
     if (dialog && !dialog.open) dialog.showModal();
     dialog?.focus();
     // The platform goes to the first field of a modal, wherever it stands; people begin at the title.
     if (dialog) dialog.scrollTop = 0;
-    return () => dialog?.close();
+    return () => {
+      dialog?.close();
+      if (before !== null) setTimeout(() => goBack(before), 0); // after what the dialog changed is drawn
+    };
   }, []);
   return (
     <dialog
