@@ -17,7 +17,6 @@ import {
   itemToJson,
   itemToWorkbookRow,
   type PeopleNames,
-  workbookDays,
   workbookHeader,
   workbookText,
 } from '../../../shared/log/export-rows.ts';
@@ -148,30 +147,6 @@ describe('tables', () => {
     expect(JSON.parse(loaded?.['entry'] ?? '')).toEqual(
       inOrder.find((entry) => entry.payload['reel'] === 'K1'),
     );
-  });
-
-  test('people have their names beside their ids, and an altered name is found', () => {
-    const story = beginStory();
-    story.tell('person.added', { person: 'ana', name: 'Ana', role: 'lead', badge: 'B-1', pin: null });
-    story.tell('line.crewed', { line: 'L1', operators: 2 });
-    const csv = csvOf(story.entries);
-    expect(csv.split('\r\n')[2]).toContain(',ana,Ana,line.crewed,');
-    expect(parseExport(csv, takeName).faults).toEqual([]);
-    expect(parseExport(csv.replace('ana,Ana,line', 'ana,Bo,line'), takeName).faults).toMatchObject([
-      { row: 3, column: 'whoName', wanted: 'Ana', found: 'Bo' },
-    ]);
-  });
-
-  test('a workbook has moments and counts as such, and a lot as the text that it is', () => {
-    const item = inOrder.find((entry) => entry.payload['reel'] === 'K1') as Entry; // told above
-    const row = itemToWorkbookRow({ ...item, at: '2026-03-02T07:30:00+01:00' }, 1);
-    const cell = (column: (typeof exportColumns)[number]) => row[exportColumns.indexOf(column)];
-    expect(cell('at')).toEqual({ wallMs: Date.UTC(2026, 2, 2, 7, 30) });
-    // 2026-03-02 is day 46083 of a workbook's calendar (reckoned by hand: 126 years, 31 leap days, day 61, and the day that never was).
-    expect(workbookDays({ wallMs: Date.UTC(2026, 2, 2, 12) })).toBeCloseTo(46_083.5, 8);
-    expect(cell('quantity')).toBe(1000);
-    expect(cell('seq')).toBe(item.seq);
-    expect(cell('lot')).toBe('=1+1');
   });
 
   test('every line of a CSV is one record, whatever its texts hold', () => {
