@@ -7,8 +7,8 @@ import Papa from 'papaparse/papaparse.min.js';
 import * as z from 'zod/mini';
 import type { Omitted } from './chain.ts';
 import { type Entry, entrySchema } from './entry.ts';
-import type { ExportItem } from './export.ts';
-import { exportColumns, guardFormula, itemToCells } from './export-rows.ts';
+import { type ExportItem, isOmitted } from './export.ts';
+import { exportColumns, guardFormula, itemToCells, itemToWorkbookRow, workbookText } from './export-rows.ts';
 
 /** Why a place of an export is not as it should be. */
 export const exportFaultCodes = ['not-json', 'not-a-record', 'no-entry-column', 'cell-differs'] as const;
@@ -52,15 +52,18 @@ interface Basket {
   readonly faults: ExportFault[];
 }
 
+/** Takes the name that an entry gives a person into the names known so far. */
+export type TakeName = (names: Map<string, string>, entry: Entry) => void;
+
 /** Reads text: one JSON record a line where it begins with a brace, else CSV with any separator. */
-export function parseExport(text: string): ExportReading {
+export function parseExport(text: string, takeName?: TakeName): ExportReading {
   const body = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
   if (/^\s*(\{|$)/.test(body)) return parseLines(body);
   const first = body.slice(0, /[\r\n]/.exec(body)?.index ?? body.length);
   const delimiter = /^"?at"?([^"a-z])/.exec(first)?.[1] ?? ',';
   // A quoted cell may hold either line end; with an explicit one the parser leaves the other alone.
   const { data } = Papa.parse(body.replace(/\r\n/g, '\n'), { delimiter, newline: '\n' });
-  return parseExportRows(data, { isGuarded: true });
+  return parseExportRows(data, { isGuarded: true, ...(takeName ? { takeName } : {}) });
 }
 
 function parseLines(body: string): ExportReading {
@@ -73,11 +76,12 @@ function parseLines(body: string): ExportReading {
 
 /**
  * Reads the rows of a table, header first. `isGuarded`: texts that begin like a formula stand behind an apostrophe, as in CSV.
- * Columns may stand in any order; those not known here are not looked at.
+ * Columns may stand in any order; those not known here are not looked at. `takeName`: then names are checked too, where no entry was left
+ * out that might have given another.
  */
 export function parseExportRows(
   rows: readonly (readonly string[])[],
-  options: { readonly isGuarded?: boolean } = {},
+  options: { readonly isGuarded?: boolean; readonly takeName?: TakeName } = {},
 ): ExportReading {
   const basket: Basket = { entries: [], omitted: [], faults: [] };
   const header = (rows[0] ?? []).map((name) => name.trim());
@@ -86,24 +90,38 @@ export function parseExportRows(
     const place = { row: 1, column: 'entry', code: 'no-entry-column' as const, entry: null };
     return { ...basket, faults: [{ ...place, wanted: 'entry', found: header.join(', ').slice(0, 200) }] };
   }
+  const names = new Map<string, string>();
+  const namesAltered: ExportFault[] = [];
   const moreAt = header.flatMap((name, at) => (/^entry \d+$/.test(name) ? [at] : []));
   for (const [index, row] of rows.entries()) {
     if (index === 0 || row.every((cell) => cell === '')) continue;
     const text = [entryAt, ...moreAt].map((at) => row[at] ?? '').join('');
     const item = readRecord(text, { row: index + 1, column: 'entry' }, basket);
     if (item === null) continue;
-    const cells = itemToCells(item);
+    if (!isOmitted(item)) options.takeName?.(names, item);
+    const cells = itemToCells(item, names);
     for (const column of exportColumns) {
       const at = header.indexOf(column);
       if (column === 'entry' || at < 0) continue;
-      const wanted = options.isGuarded ? guardFormula(cells[column]) : cells[column];
       const found = row[at] ?? '';
+      const wanted = options.isGuarded ? guardFormula(cells[column]) : cells[column];
       if (found === wanted) continue;
+      const inWorkbook = column === 'at' && !options.isGuarded ? momentCell(item) : null;
+      if (found === inWorkbook) continue;
       const place = { row: index + 1, column, code: 'cell-differs' as const };
-      basket.faults.push({ ...place, wanted, found, entry: nameIn(item) });
+      const fault = { ...place, wanted: inWorkbook ?? wanted, found, entry: nameIn(item) };
+      if (column === 'whoName') namesAltered.push(fault);
+      else basket.faults.push(fault);
     }
   }
+  if (options.takeName && basket.omitted.length === 0) basket.faults.push(...namesAltered);
   return basket;
+}
+
+/** The moment of an entry as a workbook's cell shows it; null for a stretch left out, which has none. */
+function momentCell(item: ExportItem): string | null {
+  const cell = itemToWorkbookRow(item, 1)[exportColumns.indexOf('at')];
+  return isOmitted(item) || cell === undefined ? null : workbookText(cell);
 }
 
 function readRecord(

@@ -6,7 +6,7 @@ import { type ExportItem, isOmitted, payloadFact } from './export.ts';
 import { canonicalText } from './seal.ts';
 
 /** Columns that an entry's envelope fills. */
-export const envelopeColumns = ['at', 'tablet', 'epoch', 'seq', 'who', 'kind'] as const;
+export const envelopeColumns = ['at', 'tablet', 'epoch', 'seq', 'who', 'whoName', 'kind'] as const;
 
 /** Columns that common facts of a payload fill. */
 export const factColumns = [
@@ -27,8 +27,16 @@ export function itemToJson(item: ExportItem): string {
   return canonicalText(isOmitted(item) ? { omitted: { ...item.omitted } } : item);
 }
 
-/** A record as texts by column, without any guard for spreadsheets; the column `entry` is exact. */
-export function itemToCells(item: ExportItem): Readonly<Record<ExportColumn, string>> {
+/** Names of people by their ids, as far as the log has told them. */
+export type PeopleNames = ReadonlyMap<string, string>;
+
+const noNames: PeopleNames = new Map();
+
+/** A record as texts by column, without any guard for spreadsheets; the column `entry` is exact. `whoName` stands beside the id for people to read. */
+export function itemToCells(
+  item: ExportItem,
+  names: PeopleNames = noNames,
+): Readonly<Record<ExportColumn, string>> {
   const cells = Object.fromEntries(exportColumns.map((column) => [column, ''])) as Record<
     ExportColumn,
     string
@@ -43,6 +51,7 @@ export function itemToCells(item: ExportItem): Readonly<Record<ExportColumn, str
   return {
     ...cells,
     ...{ at, tablet, epoch, seq: String(seq), who: showControls(who ?? ''), kind, prev, hash },
+    whoName: showControls(names.get(who ?? '') ?? ''),
     sig: showControls(sig ?? ''),
   };
 }
@@ -82,8 +91,8 @@ export function csvHeader(): string {
 }
 
 /** A record as a line of CSV (RFC 4180), with its line end. */
-export function itemToCsv(item: ExportItem): string {
-  const cells = itemToCells(item);
+export function itemToCsv(item: ExportItem, names: PeopleNames = noNames): string {
+  const cells = itemToCells(item, names);
   return `${exportColumns.map((column) => quoted(guardFormula(cells[column]))).join(',')}\r\n`;
 }
 
@@ -94,12 +103,55 @@ function quoted(text: string): string {
 /** A workbook's cell holds at most 32 767 characters; a margin stays for what escaping adds. */
 const CELL_MAX = 32_000;
 
-/** Rows of a workbook, all cells texts. `entryCells`: how many columns the widest record needs (see `entryCellsOf`). */
-export function itemToWorkbookRow(item: ExportItem, entryCells: number): readonly string[] {
-  const cells = itemToCells(item);
-  const readable = exportColumns.slice(0, -1).map((column) => escapeUnderscore(cells[column]));
+/** A cell of a workbook: a text, a number, or a moment as the wall clock that a person read (ms since 1970 as if it were UTC). */
+export type WorkbookCell = string | number | { readonly wallMs: number };
+
+/**
+ * A row of a workbook. Moments and counts are moments and numbers, so that a spreadsheet sorts and adds them; all else is text, so that it
+ * makes no date of a lot. `entryCells`: how many columns the widest record needs (see `entryCellsOf`).
+ */
+export function itemToWorkbookRow(
+  item: ExportItem,
+  entryCells: number,
+  names: PeopleNames = noNames,
+): readonly WorkbookCell[] {
+  const cells = itemToCells(item, names);
+  const readable = exportColumns.slice(0, -1).map((column): WorkbookCell => {
+    if (!isOmitted(item)) {
+      if (column === 'at') return { wallMs: wallMsOf(item.at) };
+      if (column === 'seq') return item.seq;
+      const fact = column === 'quantity' || column === 'panels' ? payloadFact(item, column) : null;
+      if (typeof fact === 'number') return fact;
+    }
+    return escapeUnderscore(cells[column]);
+  });
   const parts = workbookParts(cells.entry);
   return [...readable, ...Array.from({ length: entryCells }, (_, at) => parts[at] ?? '')];
+}
+
+/** The wall clock of a moment (ISO 8601 with offset) in its own offset, ms since 1970 as if it were UTC. */
+function wallMsOf(at: string): number {
+  return Date.parse(`${at.replace(/(Z|[+-]\d{2}:\d{2})$/, '')}Z`);
+}
+
+/** Day 25569 of a workbook's calendar is 1970-01-01 (ECMA-376 part 1, 18.17.4.1, the 1900 date base). */
+const UNIX_DAY = 25_569;
+
+/** How a workbook's cell shows a moment. */
+export const momentFormat = 'yyyy-mm-dd hh:mm:ss';
+
+/** Some readers cut a day's fraction down to milliseconds: this much more (ms) keeps them from losing one. */
+const NUDGE_MS = 0.1;
+
+/** A moment as a workbook counts it: days since its first day. */
+export function workbookDays({ wallMs }: { readonly wallMs: number }): number {
+  return UNIX_DAY + (wallMs + NUDGE_MS) / 86_400_000;
+}
+
+/** What a reader sees in a cell: a number in plain digits, a moment by ISO 8601 without offset. */
+export function workbookText(cell: WorkbookCell): string {
+  if (typeof cell === 'object') return new Date(cell.wallMs).toISOString().slice(0, -1);
+  return String(cell);
 }
 
 /** The header row of a workbook: `entry`, `entry 2`, `entry 3` … where a record is too long for one cell. */

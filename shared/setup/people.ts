@@ -1,5 +1,6 @@
 // Who belongs to the plant, as the log says; also used by the server, which needs nothing else of the floor.
 
+import type { Entry } from '../log/entry.ts';
 import type { FloorEntry } from './kinds.ts';
 import { addsPeople, isLastAdder } from './may.ts';
 import type { Person } from './state.ts';
@@ -21,6 +22,13 @@ export function foldPeople(people: Map<string, Person>, entry: FloorEntry): void
     if (isLastAdder(there, people.values())) people.set(there.person, { ...there, stays: 'removed' });
     else people.delete(there.person);
   }
+}
+
+/** Takes the name that an entry gives a person; other entries give none. Who was removed keeps the last name. */
+export function takeName(names: Map<string, string>, { kind, payload }: Entry): void {
+  const { person, name } = payload;
+  if (kind === 'person.added' && typeof person === 'string' && typeof name === 'string')
+    names.set(person, name);
 }
 
 /** The person whose badge carries this text, null where nobody's does. */

@@ -1,6 +1,8 @@
 // Which columns can a setup sheet or a placement file have, and what are they called on the floor?
 // Method: a closed vocabulary of fields, each with header words in English, Spanish, German and French; matching is in
-// sheet-headers.ts. Method refused: guessing a column from its values alone, which takes a quantity for a slot number.
+// sheet-headers.ts. German words of parts lists (Sachnummer, Benennung, Menge, Bemerkung) are those of DIN 6771-2, which parts lists still
+// follow; words of placement lines (Automat, Rüstplatz, Gurt) are common practice. Sheets of older systems write ae, oe, ue, ss: the usual
+// words stand in that spelling too. Method refused: guessing a column from its values alone, which takes a quantity for a slot number.
 
 /** The fields of a setup sheet, in the order in which they are shown. */
 export const sheetFields = [
@@ -61,11 +63,11 @@ export const sheetHeaderWords: HeaderWords<SheetField> = {
   slot:
     'slot, ort, slot address, slot id, slot name, address, feeder slot, feeder address, feeder location, feeder position, location, ' +
     'station, setup position, track address, feeder, ranura, direccion, direccion de ranura, ubicacion, posicion del alimentador, ' +
-    'alimentador, steckplatz, stellplatz, rustplatz, platz, spur, adresse, feederplatz, feederposition, zufuhrung, emplacement, ' +
+    'alimentador, steckplatz, stellplatz, rustplatz, platz, spur, adresse, feederplatz, feederposition, zufuhrung, zufuehrung, zufuhrer, zufuehrer, zufuhrplatz, zufuehrplatz, ruestplatz, rustposition, ruestposition, magazinplatz, emplacement, ' +
     'logement, position du chargeur, chargeur, adresse du chargeur, position feeder',
   machine:
-    'machine, machine id, machine name, module, placer, maquina, modulo, maschine, anlage, bestucker, modul, poseuse',
-  bank: 'bank, table, feeder bank, feeder table, banco, mesa, lado del banco, tisch, seite der maschine, rustseite, banc, front rear, table side',
+    'machine, machine id, machine name, module, placer, maquina, modulo, maschine, anlage, bestucker, automat, automaten, automat nr, bestuckautomat, bestuckungsautomat, bestueckautomat, bestueckungsautomat, maschinennummer, maschinen nr, modul, poseuse',
+  bank: 'bank, table, feeder bank, feeder table, banco, mesa, lado del banco, tisch, rusttisch, ruesttisch, wechseltisch, feedertisch, feederwagen, seite der maschine, rustseite, banc, front rear, table side',
   number:
     'slot number, position number, feeder number, track, track number, slot no, number, position, pos, numero de ranura, numero, ' +
     'posicion, platznummer, steckplatznummer, spurnummer, nummer, spur nr, platz nr, nr, no, numero d emplacement, numero du chargeur',
@@ -74,7 +76,7 @@ export const sheetHeaderWords: HeaderWords<SheetField> = {
     'component name, item, item number, item code, item no, material, material number, material no, internal part number, house part, ' +
     'house part number, ipn, article, article number, stock code, sku, pieza, numero de pieza, numero de parte, no de parte, codigo, ' +
     'codigo de pieza, componente, material nummer, articulo, referencia, bauteil, bauteilnummer, bauteil nr, teil, teilenummer, teile nr, ' +
-    'artikel, artikelnummer, artikel nr, sachnummer, sach nr, materialnummer, material nr, piece, numero de piece, composant, ' +
+    'artikel, artikelnummer, artikel nr, sachnummer, sach nr, materialnummer, material nr, identnummer, ident nr, teilekennzeichen, piece, numero de piece, composant, ' +
     'reference, reference composant, code article, code composant, numero d article, reference article, ref article',
   perPanel:
     'per panel, per board, qty per board, quantity per board, usage per board, placements per board, je platine, menge je platine, anzahl je platine, por placa, ' +
@@ -83,7 +85,7 @@ export const sheetHeaderWords: HeaderWords<SheetField> = {
     'placed per panel, amount, uses, por panel, cantidad, cantidad por panel, cant, cant por panel, colocaciones, colocaciones por panel, uso, uso por panel, ' +
     'piezas por panel, montajes por panel, stk, menge, menge je nutzen, menge pro nutzen, anzahl, anzahl je nutzen, anzahl pro nutzen, stuck, stuck je nutzen, ' +
     'stuck pro nutzen, stuckzahl, bestuckungen, bestuckungen je nutzen, bestuckungen pro nutzen, verbrauch, verbrauch je nutzen, ' +
-    'bedarf je nutzen, je nutzen, pro nutzen, anzahl je panel, menge je panel, par panneau, quantite, quantite par panneau, qte, qte par panneau, poses, ' +
+    'bedarf je nutzen, stueck, stueck je nutzen, stueck pro nutzen, stueckzahl, bestueckungen, bestueckungen je nutzen, bestuckmenge, bestueckmenge, je nutzen, pro nutzen, anzahl je panel, menge je panel, par panneau, quantite, quantite par panneau, qte, qte par panneau, poses, ' +
     'poses par panneau, nombre, nombre par panneau, nombre de poses, usage par panneau, utilisation par panneau, quantite par flan, poses par flan',
   tapeWidth:
     'tape width, width, tape, tape size, tape w, carrier width, carrier tape width, reel width, feeder width, feeder size, ancho, ancho de cinta, ' +
@@ -91,7 +93,7 @@ export const sheetHeaderWords: HeaderWords<SheetField> = {
     'largeur de bande, largeur bande, largeur du ruban, bande, ruban, largeur ruban',
   pitch:
     'pitch, tape pitch, pocket pitch, feed pitch, feeder pitch, part pitch, advance, feed, paso, paso de cinta, paso cinta, avance, teilung, ' +
-    'gurtteilung, gurt teilung, taschenabstand, vorschub, schrittweite, abstand, raster, pas, pas de bande, pas bande, pas du ruban, avance bande, pas d avance',
+    'gurtteilung, gurt teilung, taschenabstand, gurtvorschub, vorschubweite, vorschub, schrittweite, abstand, raster, pas, pas de bande, pas bande, pas du ruban, avance bande, pas d avance',
   sharing:
     'sharing, share, load sharing, slot sharing, use of slots, slot use, feed order, turn, reparto, reparto de carga, uso de posiciones, ' +
     'turno, aufteilung, verteilung, lastverteilung, reihenfolge der platze, partage, repartition, partage des emplacements',
@@ -100,7 +102,7 @@ export const sheetHeaderWords: HeaderWords<SheetField> = {
     'alternative parts, alternative part number, alt, alt part, alt parts, alts, alt pn, ' +
     'substitute, substitutes, substitute part, replacement, replacements, second source part, alternativa, alternativas, alternativo, alternativos, ' +
     'sustituto, sustitutos, pieza alternativa, piezas alternativas, alternativteil, alternativteile, ' +
-    'alternativen, alternativ, ersatz, ersatzteil, ersatzteile, ersatztyp, remplacement, remplacements, substitut, substituts, equivalent, equivalents, ' +
+    'alternativen, alternativ, ausweichteil, ausweichteile, ausweichtyp, ersatz, ersatzteil, ersatzteile, ersatztyp, remplacement, remplacements, substitut, substituts, equivalent, equivalents, ' +
     'composant alternatif, composants alternatifs, references alternatives, pieces alternatives',
   supplierParts:
     'supplier part, supplier parts, supplier part number, supplier part numbers, supplier pn, approved, approved part, approved parts, approved reels, approved supplier parts, ' +
@@ -111,31 +113,31 @@ export const sheetHeaderWords: HeaderWords<SheetField> = {
     'hersteller nr, herstellerbezeichnung, freigegebene teile, freigaben, reference fournisseur, reference fabricant, ref fournisseur, ref fabricant, ' +
     'references approuvees, references homologuees, homologues',
   description:
-    'description, part description, value, component value, designation, descripcion, valor, beschreibung, bezeichnung, wert, libelle, valeur, desc',
+    'description, part description, value, component value, designation, descripcion, valor, beschreibung, bezeichnung, benennung, artikelbenennung, teilebenennung, bauteilbenennung, kurztext, wert, libelle, valeur, desc',
   package:
-    'package, footprint, case, case size, shape, body, package type, encapsulado, huella, caja, gehause, bauform, footprint name, gehausetyp, boitier, empreinte',
+    'package, footprint, case, case size, shape, body, package type, encapsulado, huella, caja, gehause, gehaeuse, bauform, bauart, footprint name, gehausetyp, boitier, empreinte',
   bodyThickness:
     'body thickness, thickness, body height, height, part height, component height, package thickness, espesor, grosor, espesor del cuerpo, altura, ' +
-    'dicke, bauteildicke, gehausedicke, bauteilhohe, hohe, korperdicke, epaisseur, epaisseur du boitier, epaisseur du corps, hauteur',
+    'dicke, bauteildicke, gehausedicke, bauteilhohe, bauteilhoehe, hohe, hoehe, korperdicke, epaisseur, epaisseur du boitier, epaisseur du corps, hauteur',
   msl: 'msl, moisture level, moisture sensitivity, moisture sensitivity level, ms level, nivel msl, nivel de humedad, sensibilidad a la humedad, feuchteklasse, feuchtigkeitsklasse, feuchteempfindlichkeit, msl stufe, msl klasse, niveau msl, sensibilite humidite, sensibilite a l humidite',
   polarity:
-    'polarity, polarity note, orientation, pin 1, pin 1 position, pin one, polaridad, orientacion, polaritat, polung, ausrichtung, polarite',
+    'polarity, polarity note, orientation, pin 1, pin 1 position, pin one, polaridad, orientacion, polaritat, polaritaet, polung, ausrichtung, polarite',
   critical:
     'critical, critical part, key part, safety part, safety relevant, safety critical, critico, pieza critica, kritisch, sicherheitsrelevant, ' +
     'kritisches teil, critique, composant critique, piece critique, securite',
   positions:
     'positions, positions taken, feeder positions, slots taken, slots used, slot width, feeder slots, pitches taken, positions used, posiciones, ' +
-    'posiciones ocupadas, ranuras ocupadas, platze, belegte platze, platzbedarf, spuren, belegte spuren, positions occupees, emplacements occupes, places',
-  side: 'side, board side, panel side, layer, pcb side, lado, cara, cara de la placa, seite, leiterplattenseite, bestuckseite, cote, face, face de la carte',
+    'posiciones ocupadas, ranuras ocupadas, platze, plaetze, belegte platze, platzbedarf, spuren, belegte spuren, positions occupees, emplacements occupes, places',
+  side: 'side, board side, panel side, layer, pcb side, lado, cara, cara de la placa, seite, leiterplattenseite, lp seite, bestuckseite, bestueckseite, cote, face, face de la carte',
   designators:
     'designators, designator, reference designators, reference designator, ref des, refdes, references list, refs, ref, locations, circuit reference, circuit references, component references, ' +
-    'board references, designadores, designador, referencias, posiciones en placa, referenzen, referenzbezeichner, einbauplatze, einbauplatz, positionen, bauteilpositionen, ' +
+    'board references, designadores, designador, referencias, posiciones en placa, referenzen, referenzbezeichner, einbauplatze, einbauplaetze, einbauplatz, positionen, bauteilpositionen, ' +
     'reperes, repere, repere topologique, reperes topologiques, references topologiques, references, positions carte',
   fitted:
-    'fitted, populated, mounted, placed, place, fit, mount, populate, montado, colocado, montar, bestuckt, bestucken, monte, pose, poser',
+    'fitted, populated, mounted, placed, place, fit, mount, populate, montado, colocado, montar, bestuckt, bestueckt, bestucken, monte, pose, poser',
   notFitted:
     'not fitted, dnp, dnf, dni, dns, do not place, do not fit, do not populate, not placed, not mounted, no pop, nopop, skip, excluded, no montar, ' +
-    'no montado, no colocar, nicht bestuckt, nicht bestucken, unbestuckt, nb, non monte, ne pas monter, non pose, ne pas poser',
+    'no montado, no colocar, nicht bestuckt, nicht bestueckt, nicht bestucken, unbestuckt, nb, non monte, ne pas monter, non pose, ne pas poser',
   note: 'note, notes, comment, comments, remark, remarks, nota, notas, comentario, comentarios, observaciones, bemerkung, bemerkungen, kommentar, hinweis, anmerkung, remarque, remarques, commentaire, commentaires, observation, observations',
 };
 

@@ -4,7 +4,7 @@
 export const roles = ['operator', 'lead', 'engineer'] as const;
 export type Role = (typeof roles)[number];
 
-/** Where a scan or an act came from. `practice` marks the on-screen labels of the demo. */
+/** Where a scan or an act came from. `practice` marks labels on the screen, and what a practice floor was told at its start. */
 export const sources = ['camera', 'wedge', 'typed', 'practice', 'machine'] as const;
 export type Source = (typeof sources)[number];
 

@@ -62,15 +62,33 @@ export interface TracedPanel {
   }[];
 }
 
+/**
+ * A lot, reel, part, feeder or slot as it is looked for: a person types it in any letter case, and labels of one maker differ in it too.
+ * Marks and blanks within stay: they may tell two lots apart.
+ */
+export function asAsked(text: string): string {
+  return text.normalize('NFC').trim().toLowerCase();
+}
+
+/** Facts of a stretch that are looked for in any letter case. */
+export const askedInAnyCase = ['lot', 'reel', 'part', 'feeder', 'slot'] as const;
+
 /** Which stretches a question asks for: every field given must fit, and the moment at which they began. */
 export function isAskedFor(question: TraceQuestion): (stretch: Stretch) => boolean {
   const fromMs = question.from === undefined ? Number.NEGATIVE_INFINITY : Date.parse(question.from);
   const toMs = question.to === undefined ? Number.POSITIVE_INFINITY : Date.parse(question.to);
-  const names = (['lot', 'reel', 'part', 'feeder', 'slot', 'who', 'run'] as const).filter(
-    (name) => question[name] !== undefined,
-  );
+  const inAnyCase = askedInAnyCase.flatMap((name) => {
+    const value = question[name];
+    return value === undefined ? [] : [[name, asAsked(value)] as const];
+  });
+  const exact = (['who', 'run'] as const).filter((name) => question[name] !== undefined);
   return (stretch) => {
-    if (!names.every((name) => stretch[name] === question[name])) return false;
+    if (!exact.every((name) => stretch[name] === question[name])) return false;
+    const isOther = inAnyCase.some(([name, value]) => {
+      const found = stretch[name];
+      return found === null || asAsked(found) !== value;
+    });
+    if (isOther) return false;
     const atMs = Date.parse(stretch.at);
     return atMs >= fromMs && atMs <= toMs;
   };

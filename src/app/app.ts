@@ -64,8 +64,18 @@ export interface App {
   readonly connection: Signal<Connection | null>;
   /** A short word at the foot of the screen; the newest replaces the older. */
   readonly notice: Signal<Notice | null>;
+  /** Set while this window practises: then all above is of the floor practised on, and nothing of the plant's. */
+  readonly practice: Practice | null;
   /** Codes of a label that nothing here reads, on the way to the page where it can be taught. */
   readonly unreadLabel: Signal<readonly string[] | null>;
+}
+
+/** Practising beside a real floor that goes on. */
+export interface Practice {
+  /** The plant's floor; for the watch over it and its sync, never for what is done in practice. */
+  readonly real: App;
+  /** Ends the practice, throws its floor away and goes back to the real one. */
+  readonly end: () => Promise<void>;
 }
 
 /** A passing message; `act` may offer to take something back. */

@@ -1,24 +1,21 @@
 // Composition root: builds the store, the clock, the stream of scans and the desk, and hands them down.
 
-import { computed, effect, signal } from '@preact/signals';
+import { effect, signal } from '@preact/signals';
 import { render } from 'preact';
 import * as z from 'zod/mini';
-import { type App, AppContext, type Notice, type Preferences } from './app.ts';
+import { type App, AppContext, type Preferences } from './app.ts';
+import { createApp } from './create-app.ts';
 import { demoStoreName, isDemo } from './demo/is-demo.ts';
-import { afterPaint } from './device/after-paint.ts';
 import { createSteadyClock } from './device/clock.ts';
 import { later } from './device/later.ts';
 import { askToKeep, readStorage, type StorageHealth } from './device/storage.ts';
-import type { Connection } from './frame/connect.ts';
 import { FaultCurtain } from './frame/FaultCurtain.tsx';
 import { Root } from './frame/Root.tsx';
+import { forgetPractice, isPractised, practiceSince, practiceStoreName } from './practice.ts';
 import { followAddress } from './router.ts';
-import { createRawScans } from './scan/raw.ts';
-import { createScanStream } from './scan/scan.ts';
 import type { StoreFault } from './store/database.ts';
 import { keepPreferences, readPreferences } from './store/preferences.ts';
 import { openStore, StoreError } from './store/store.ts';
-import type { SyncStatus } from './sync/ports.ts';
 import { followTouches } from './ui/press.ts';
 import { language } from './words/words.ts';
 import type { Work } from './work.ts';
@@ -44,11 +41,19 @@ async function start(): Promise<void> {
     tabletName: navigator.platform || 'tablet',
     ...(isDemo() ? { name: demoStoreName } : {}),
   });
-  const preferences = signal<Preferences>(await readPreferences(store.cache));
-  const fault = signal<StoreFault | null>(null);
-  store.onFault((found) => {
-    fault.value = found;
+  const real = createApp({
+    ...{ store, clock, version: __APP_VERSION__, practice: null },
+    watch: {
+      clockSlip: tabletClock.slip,
+      trustClock: tabletClock.trust,
+      sawServerTime: tabletClock.sawServer,
+    },
+    preferences: signal<Preferences>(await readPreferences(store.cache)),
   });
+  if (isDemo()) await (await import('./demo/demo.ts')).loadDemo(real, demo);
+  const app = await inHand(real);
+  const { preferences } = app;
+  const fault = signal<StoreFault | null>(null);
   // A play has a time of its own.
   if (clock === tabletClock) {
     const [newest] = await store.newest(1);
@@ -57,57 +62,16 @@ async function start(): Promise<void> {
       for (const entry of entries) tabletClock.sawEntry(entry.hlc.ms);
     });
   }
-  const tick = signal(0);
-  let tickWaits = false;
-  store.onChange(() => {
-    // A verdict is drawn before the lists under it; several entries in a row make one change of the screen.
-    if (tickWaits) return;
-    tickWaits = true;
-    afterPaint(() => {
-      tickWaits = false;
-      tick.value += 1;
+  for (const each of new Set([store, app.store])) {
+    each.onFault((found) => {
+      fault.value = found;
     });
-  });
-  const nowMs = signal(clock.nowMs());
-  setInterval(() => {
-    if (document.visibilityState === 'visible') nowMs.value = clock.nowMs();
-  }, 1000);
-  const openTasks = signal(0);
-  const app: App = {
-    store,
-    scans: createScanStream(),
-    rawScans: createRawScans(),
-    clock,
-    clockSlip: tabletClock.slip,
-    trustClock: tabletClock.trust,
-    sawServerTime: tabletClock.sawServer,
-    version: __APP_VERSION__,
-    tick,
-    nowMs,
-    preferences,
-    line: computed(() => {
-      tick.value;
-      const { lines } = store.floor();
-      const wanted = preferences.value.line;
-      return wanted !== null && lines.has(wanted) ? wanted : (lines.keys().next().value ?? null);
-    }),
-    person: computed(() => {
-      tick.value;
-      return store.floor().people.get(preferences.value.person ?? '') ?? null;
-    }),
-    write: (wishes) => store.append(wishes, app.person.value?.person ?? null),
-    openTasks,
-    lapses: signal(0),
-    sync: signal<SyncStatus | null>(null),
-    connection: signal<Connection | null>(null),
-    notice: signal<Notice | null>(null),
-    unreadLabel: signal<readonly string[] | null>(null),
-  };
+  }
   followAddress();
   followTouches();
 
   effect(() => {
-    void keepPreferences(store.cache, preferences.value);
+    void keepPreferences(app.store.cache, preferences.value);
     language.value = preferences.value.language;
     document.documentElement.lang = preferences.value.language;
   });
@@ -126,7 +90,6 @@ async function start(): Promise<void> {
   setInterval(() => void lookAtStorage(), 60_000);
   addEventListener('pointerdown', () => void askToKeep().then(lookAtStorage), { once: true });
 
-  if (isDemo()) await (await import('./demo/demo.ts')).loadDemo(app, demo);
   const work = signal<Work | null>(null);
   render(
     <AppContext.Provider value={app}>
@@ -138,9 +101,26 @@ async function start(): Promise<void> {
   document.documentElement.dataset['ready'] = 'true';
   later(() => {
     void import('./frame/connect.ts').then(async ({ connect }) => {
-      app.connection.value = await connect(app);
+      // The real floor alone has a server.
+      real.connection.value = await connect(real);
     });
   });
+}
+
+/** The app of this window: the plant's, or the one to practise with; what a practice left behind is thrown away. */
+async function inHand(real: App): Promise<App> {
+  if (practiceSince(real.clock.nowMs()) !== null) {
+    const { startPractising } = await import('./practising.ts');
+    const practised = await startPractising(real).catch(() => null); // the real floor is never kept from anybody
+    if (practised) return practised;
+  }
+  forgetPractice();
+  later(() => {
+    void isPractised().then(async (practised) => {
+      if (!practised) await (await import('./store/throw-away.ts')).throwAwayStore(practiceStoreName);
+    });
+  });
+  return real;
 }
 
 start().catch((error: unknown) => {

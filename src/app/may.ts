@@ -2,14 +2,19 @@
 
 import { type Act, mayDo } from '../../shared/setup/may.ts';
 import { useApp, useFloor } from './app.ts';
+import { practiceWords } from './words/practice.ts';
 import { shellWords } from './words/shell.ts';
 import { say } from './words/words.ts';
+
+/** What leaves the floor is not done with a floor that is thrown away. */
+const notInPractice: readonly Act[] = ['export-log', 'enrol-tablet'];
 
 /** Null where the act is allowed, else why not. */
 export function useRefusal(act: Act): string | null {
   const app = useApp();
   const floor = useFloor();
   const words = say(shellWords);
+  if (app.practice && notInPractice.includes(act)) return say(practiceWords).refused;
   const may = mayDo(act, app.person.value, floor.people.size > 0);
   if (may.may) return null;
   return may.why === 'nobody-signed-in' && may.needs === 'operator'

@@ -71,7 +71,8 @@ export function startWork(app: App): Work {
     isBusy.value = slot !== null || reel !== null || partial !== null || desk.busy.value;
   });
   const offline = startOffline(() => app.openTasks.value + (isBusy.value ? 1 : 0));
-  const alarm = createAlarm(() => app.preferences.value.sound);
+  // In practice only the real line calls out loud.
+  const alarm = createAlarm(() => app.practice === null && app.preferences.value.sound);
   callForBlocked(app, alarm);
   void keepDesk(app, desk);
   // The first scan must not wait for its judge.

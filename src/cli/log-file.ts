@@ -11,8 +11,14 @@ import {
   itemToCsv,
   itemToJson,
   itemToWorkbookRow,
+  momentFormat,
+  type PeopleNames,
+  workbookDays,
   workbookHeader,
+  workbookText,
 } from '../../shared/log/export-rows.ts';
+import { compareEntries } from '../../shared/log/order.ts';
+import { takeName } from '../../shared/setup/people.ts';
 import { type CommandIo, NotUnderstood, readBytes } from './command.ts';
 
 /** Forms of an export. */
@@ -25,7 +31,7 @@ export async function readLogFile(file: string, io: CommandIo): Promise<ExportRe
   const bytes = await readBytes(file, io);
   if (bytes[0] === 0x50 && bytes[1] === 0x4b) return readWorkbook(bytes, file);
   try {
-    return parseExport(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+    return parseExport(new TextDecoder('utf-8', { fatal: true }).decode(bytes), takeName);
   } catch (error) {
     if (!(error instanceof TypeError)) throw error;
     throw new NotUnderstood(`${file}: expected UTF-8 text or a workbook, found bytes that are neither`);
@@ -36,25 +42,61 @@ async function readWorkbook(bytes: Uint8Array, file: string): Promise<ExportRead
   const { default: readXlsxFile } = await import('read-excel-file/node');
   try {
     const [sheet] = await readXlsxFile(Buffer.from(bytes), { trim: false });
-    const rows = (sheet?.data ?? []).map((row) => row.map((cell) => (cell === null ? '' : String(cell))));
-    return parseExportRows(rows);
+    const rows = (sheet?.data ?? []).map((row) => row.map(toText));
+    return parseExportRows(rows, { takeName });
   } catch (error) {
     throw new NotUnderstood(`${file}: expected a workbook, found a broken one: ${(error as Error).message}`);
   }
 }
 
-/** The lines of a text export, header included where the form has one. */
-export function exportLines(items: readonly ExportItem[], format: 'csv' | 'json'): readonly string[] {
-  if (format === 'json') return items.map((item) => `${itemToJson(item)}\n`);
-  return [csvHeader(), ...items.map(itemToCsv)];
+/** A cell as the check of an export compares it. */
+function toText(cell: unknown): string {
+  if (cell === null) return '';
+  return cell instanceof Date ? workbookText({ wallMs: cell.getTime() }) : String(cell);
 }
 
-/** A workbook whose cells are all texts, so that nothing is rounded, reckoned or turned into a date. */
-export async function exportWorkbook(items: readonly ExportItem[]): Promise<Uint8Array> {
+/** Answers the names known when an entry was written: those that earlier entries of the file gave, whatever a filter leaves out. */
+export function namesAt(entries: readonly Entry[]): (item: ExportItem) => PeopleNames {
+  const names = new Map<string, string>();
+  const known = new Map<ExportItem, PeopleNames>();
+  for (const entry of [...entries].sort(compareEntries)) {
+    takeName(names, entry);
+    const name = names.get(entry.who ?? '');
+    if (entry.who !== null && name !== undefined) known.set(entry, new Map([[entry.who, name]]));
+  }
+  const none: PeopleNames = new Map();
+  return (item) => known.get(item) ?? none;
+}
+
+/** The lines of a text export, header included where the form has one. */
+export function exportLines(
+  items: readonly ExportItem[],
+  format: 'csv' | 'json',
+  namesOf: (item: ExportItem) => PeopleNames,
+): readonly string[] {
+  if (format === 'json') return items.map((item) => `${itemToJson(item)}\n`);
+  return [csvHeader(), ...items.map((item) => itemToCsv(item, namesOf(item)))];
+}
+
+/** A workbook: moments and counts as such, all else as texts, so that nothing is rounded, reckoned or turned into a date. */
+export async function exportWorkbook(
+  items: readonly ExportItem[],
+  namesOf: (item: ExportItem) => PeopleNames,
+): Promise<Uint8Array> {
   const { default: writeXlsxFile } = await import('write-excel-file/node');
   const entryCells = items.reduce((most, item) => Math.max(most, entryCellsOf(item)), 1);
-  const rows = [workbookHeader(entryCells), ...items.map((item) => itemToWorkbookRow(item, entryCells))];
-  const cells = rows.map((row) => row.map((text) => (text === '' ? null : { value: text, type: String })));
+  const rows = [
+    workbookHeader(entryCells),
+    ...items.map((item) => itemToWorkbookRow(item, entryCells, namesOf(item))),
+  ];
+  const cells = rows.map((row) =>
+    row.map((cell) => {
+      if (cell === '') return null;
+      if (typeof cell === 'string') return { value: cell, type: String };
+      if (typeof cell === 'number') return { value: cell, type: Number };
+      return { value: workbookDays(cell), type: Number, format: momentFormat };
+    }),
+  );
   return writeXlsxFile(cells, { sheet: 'log', stickyRowsCount: 1 }).toBuffer();
 }
 

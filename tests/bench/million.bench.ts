@@ -141,7 +141,7 @@ async function measure(
     `server's memory at most              ${mb(peak)}, ${mb(peak - before)} more than before the export   (wanted: at most 150 MB)`,
   );
   const held = process.memoryUsage().rss;
-  const text = csvHeader() + part.map(itemToCsv).join('');
+  const text = csvHeader() + part.map((item) => itemToCsv(item)).join('');
   const whole = (process.memoryUsage().rss - held + JSON.stringify(part).length) * (COUNT / part.length);
   console.log(
     `all rows at once                     ${mb(whole)} more (reckoned from ${mb(text.length)} of text)   ratio ${(whole / Math.max(1e6, peak - before)).toFixed(0)} x`,

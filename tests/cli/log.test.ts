@@ -170,15 +170,21 @@ describe('reelward log export', () => {
     expect((await verdictOn(csv.out)).report).toMatchObject({ ok: true, entries: log.length });
   });
 
-  test('writes a workbook of text cells that verifies, and whose altered cell does not', async () => {
+  test('writes a workbook with moments, numbers and texts that verifies, and whose altered cell does not', async () => {
     const out = file('log.xlsx');
     expect(await call(['log', 'export', file('log.json'), '--format', 'xlsx', '--out', out])).toEqual({
       ...{ code: 0, out: '', err: '' },
     });
     const [sheet] = await readXlsxFile(readFileSync(out));
     expect(sheet?.data[0]).toEqual([...exportColumns]);
-    for (const row of sheet?.data.slice(1) ?? [])
-      for (const cell of row) expect(cell === null || typeof cell === 'string').toBe(true);
+    for (const row of sheet?.data.slice(1) ?? []) {
+      exportColumns.forEach((column, at) => {
+        const cell = row[at] ?? null;
+        if (column === 'at') expect(cell).toBeInstanceOf(Date);
+        else if (cell !== null)
+          expect(typeof cell).toBe(['seq', 'quantity', 'panels'].includes(column) ? 'number' : 'string');
+      });
+    }
     expect((await verdictOn(readFileSync(out))).report).toMatchObject({
       ok: true,
       entries: log.length,

@@ -118,6 +118,7 @@ describe('the log on the screen', () => {
     const [held] = (await ownEntries(page, 'reel.verified')).filter(
       ({ payload }) => payload['verdict'] === 'held',
     );
+    await page.getByText('How this entry is sealed').click();
     await page.getByText(String(held?.hash), { exact: true }).waitFor();
     await page.keyboard.press('Escape');
     await page.locator('dialog').waitFor({ state: 'detached' });

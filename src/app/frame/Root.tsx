@@ -43,7 +43,7 @@ export function Root({ work, fault, storage }: RootProps) {
     <Shell
       desk={ready?.desk ?? null}
       counts={{ load: holds + floor.conflicts.size, line: warnings.length + blocked }}
-      status={<SyncChip offline={ready?.offline.state ?? notYet} />}
+      status={app.practice ? null : <SyncChip offline={ready?.offline.state ?? notYet} />}
       banner={
         <>
           {room !== null && room < reserveBytes && (

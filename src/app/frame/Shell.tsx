@@ -18,6 +18,7 @@ import '../ui/shell.css';
 // None of these is needed to draw the first screen.
 const Dock = lazy(() => import('./Dock.tsx').then((module) => module.Dock), <section class="dock" />);
 const VerdictBand = lazy(() => import('./VerdictBand.tsx').then((module) => module.VerdictBand));
+const PracticeBand = lazy(() => import('./PracticeBand.tsx').then((module) => module.PracticeBand));
 const CameraOverlay = lazy(() => import('./CameraOverlay.tsx').then((module) => module.CameraOverlay));
 const TypeDialog = lazy(() => import('./TypeDialog.tsx').then((module) => module.TypeDialog));
 const QuestionDialog = lazy(() => import('./QuestionDialog.tsx').then((module) => module.QuestionDialog));
@@ -63,7 +64,14 @@ const preloaded = [
   QuestionDialog,
 ];
 
+/** Past all that stands on the screen, to what a scan is typed into. A link would change the address, which names the screen. */
+function skipToDock(): void {
+  const button = document.querySelector<HTMLElement>('[data-testid=dock-type], .dock button');
+  button?.focus();
+}
+
 export function Shell({ desk, counts, banner, status, children }: ShellProps) {
+  const app = useApp();
   const words = say(shellWords);
   const [over, setOver] = useState<Over | null>(null);
   const close = () => setOver(null);
@@ -83,6 +91,10 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
   }, [place.value]);
   return (
     <div class={`shell${hasCamera ? ' has-camera' : ''}`}>
+      <button type="button" class="skip" onClick={skipToDock} data-testid="skip-to-dock">
+        {words.skipToDock}
+      </button>
+      {app.practice && <PracticeBand practice={app.practice} />}
       <nav aria-label="Reelward">
         {screens.map((name) => (
           <a

@@ -4,6 +4,7 @@ import { reasonVerdicts } from '../../../shared/verdict/reasons.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';
 import { address } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
+import { PracticeMark } from '../ui/PracticeMark.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
 import { changeWords } from '../words/change.ts';
 import { verdictWords } from '../words/verdict.ts';
@@ -66,6 +67,7 @@ function AcceptedOrHeld(props: BandProps) {
     >
       <VerdictShape verdict={shown.verdict} />
       <div class="told">
+        <PracticeMark brief />
         <p class="kind">{shown.verdict === 'accepted' ? <>&nbsp;</> : words[shown.verdict]}</p>
         <h1>{title}</h1>
         <Facts shown={shown} />

@@ -26,8 +26,10 @@ export async function checkPerson(app: App, wish: PersonWish): Promise<Result<Ch
 
 function seenPeople(app: App): SeenPeople {
   const name = (person: string) => `seen-${person}`;
+  // A PIN tried in practice is tried: else practice would be the place to guess it.
+  const { cache } = (app.practice?.real ?? app).store;
   return {
-    read: (person) => readKept<SeenPerson>(app.store.cache, name(person)),
-    write: (person, seen) => keep(app.store.cache, name(person), seen),
+    read: (person) => readKept<SeenPerson>(cache, name(person)),
+    write: (person, seen) => keep(cache, name(person), seen),
   };
 }

@@ -22,13 +22,17 @@ export interface Remembered {
 
 const rememberedKey = 'reelward-chain';
 
-/** Reads this tablet's identity, or makes it. `lost` tells the chain that an earlier database held. */
+/**
+ * Reads this tablet's identity, or makes it. `lost` tells the chain that an earlier database held; a passing database (one that is
+ * thrown away on purpose) has its own tablet and nothing before it.
+ */
 export async function openIdentity(
   db: LogDatabase,
+  isPassing = false,
 ): Promise<{ identity: Identity; fresh: boolean; lost: Remembered | null }> {
   const found = await readIdentity(db);
   if (found) return { identity: found, fresh: false, lost: null };
-  const lost = readRemembered();
+  const lost = isPassing ? null : readRemembered();
   const identity: Identity = { tablet: lost?.tablet ?? newId(), epoch: newId(), keys: await newKeys() };
   try {
     await db.meta.add({ key: 'identity', value: identity });

@@ -101,6 +101,8 @@ export interface StoreOptions {
   readonly appVersion: string;
   readonly tabletName: string;
   readonly name?: string;
+  /** True for a store that is thrown away on purpose: this device remembers nothing of it. */
+  readonly isPassing?: boolean;
 }
 
 /** Opens the store: identity, head, folded state. Rejects with `StoreError` where the database cannot be opened. */
@@ -122,12 +124,12 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   let opened: { identity: Identity; fresh: boolean; lost: Remembered | null };
   try {
     await log.open();
-    opened = await openIdentity(log);
+    opened = await openIdentity(log, options.isPassing);
   } catch (error) {
     throw new StoreError(storeFault(error), error);
   }
   const { identity } = opened;
-  const writer: Writer = createWriter(log, identity, options.clock);
+  const writer: Writer = createWriter(log, identity, options);
 
   // Listening starts before the log is read: what another window writes meanwhile waits in `folding`, else it would be missed.
   let folding: Promise<unknown> = Promise.resolve();

@@ -43,8 +43,12 @@ function isTaken(error: unknown): boolean {
   return error instanceof Dexie.BulkError && error.failures.some(({ name }) => name === 'ConstraintError');
 }
 
-/** Makes the writer of a tablet's chain. */
-export function createWriter(db: LogDatabase, identity: Identity, clock: Clock): Writer {
+/** Makes the writer of a tablet's chain. `isPassing`: nothing of it is remembered outside the database. */
+export function createWriter(
+  db: LogDatabase,
+  identity: Identity,
+  { clock, isPassing = false }: { readonly clock: Clock; readonly isPassing?: boolean },
+): Writer {
   let queue: Promise<unknown> = Promise.resolve();
   let seen: ClockReading | null = null;
   /** The head as last written here: saves a look before each append; another window's append is noticed within. */
@@ -103,7 +107,7 @@ export function createWriter(db: LogDatabase, identity: Identity, clock: Clock):
         throw error;
       }
       lastHead = written;
-      rememberChain({ tablet: last.tablet, epoch: last.epoch, seq: last.seq });
+      if (!isPassing) rememberChain({ tablet: last.tablet, epoch: last.epoch, seq: last.seq });
       return sealed;
     }
     throw new Dexie.AbortError(

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { PracticeMark } from './PracticeMark.tsx';
 import './dialog.css';
 
 /** A question over the screen. One at a time; nothing in it has the focus at first but the dialog itself. */
@@ -9,6 +10,24 @@ export interface DialogProps {
   readonly onClose: () => void;
   readonly wide?: boolean;
   readonly tone?: 'plain' | 'care' | 'stop';
+}
+
+/** Where a person at the keyboard is; null where nothing has the focus, as after a tap. */
+function placeInHand(): HTMLElement | null {
+  const active = document.activeElement;
+  return active instanceof HTMLElement && active !== document.body ? active : null;
+}
+
+/** Takes a person back to where the dialog was opened from, or to what stands in its place, unless something else took over. */
+function goBack(before: HTMLElement): void {
+  if (placeInHand() !== null) return;
+  const { testid } = before.dataset;
+  const there = before.isConnected
+    ? before
+    : testid === undefined
+      ? null
+      : document.querySelector<HTMLElement>(`[data-testid="${CSS.escape(testid)}"]`);
+  there?.focus();
 }
 
 /** Built on the platform's own modal element: focus stays inside, Escape closes. */
@@ -21,13 +40,17 @@ export function Dialog({ title, children, onClose, wide = false, tone = 'plain' 
     if (!dialog) return undefined;
     const focused = document.activeElement;
     const isInHand = focused !== dialog && dialog.contains(focused);
+    const before = isInHand ? null : placeInHand();
     if (!dialog.open) dialog.showModal();
     if (!isInHand) {
       dialog.focus();
       // The platform goes to the first field of a modal, wherever it stands; people begin at the title.
       dialog.scrollTop = 0;
     }
-    return () => dialog.close();
+    return () => {
+      dialog.close();
+      if (before !== null) setTimeout(() => goBack(before), 0); // after what the dialog changed is drawn
+    };
   }, []);
   return (
     <dialog
@@ -44,6 +67,7 @@ export function Dialog({ title, children, onClose, wide = false, tone = 'plain' 
         if (event.currentTarget.isConnected) onClose();
       }}
     >
+      <PracticeMark />
       <h2>{title}</h2>
       {children}
     </dialog>

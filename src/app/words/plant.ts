@@ -25,7 +25,7 @@ export const plantWords = area({
       },
       labels: { title: 'Labels', text: 'Teach a label that follows no standard.' },
       scanner: { title: 'Scanner', text: 'Test the scanner; print its calibration codes.' },
-      practice: { title: 'Practice labels', text: 'Tap a label instead of scanning one.' },
+      practice: { title: 'Practice', text: 'Try everything on a copy of the line. Nothing of it counts.' },
       server: {
         title: 'Tablets and server',
         text: 'Join the plant’s server; what waits to be sent; let tablets in.',
@@ -184,7 +184,7 @@ export const plantWords = area({
       checklists: { title: 'Listas', text: 'Qué se pide en un cambio, un empalme, al empezar el turno.' },
       labels: { title: 'Etiquetas', text: 'Enseñe una etiqueta que no sigue ninguna norma.' },
       scanner: { title: 'Lector', text: 'Pruebe el lector; imprima sus códigos de calibración.' },
-      practice: { title: 'Etiquetas de práctica', text: 'Toque una etiqueta en vez de escanearla.' },
+      practice: { title: 'Práctica', text: 'Pruebe todo en una copia de la línea. Nada de ello cuenta.' },
       server: {
         title: 'Tabletas y servidor',
         text: 'Unirse al servidor de la planta; qué espera envío; admitir tabletas.',

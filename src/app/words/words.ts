@@ -58,6 +58,7 @@ function kept<F>(make: (locale: string, zone: string) => F): (zone?: string) => 
 }
 
 const counts = kept((name) => new Intl.NumberFormat(name, { maximumFractionDigits: 0, useGrouping: true }));
+const numbers = kept((name) => new Intl.NumberFormat(name, { maximumFractionDigits: 2, useGrouping: true }));
 const shares = [0, 1, 2].map((digits) =>
   kept((name) => new Intl.NumberFormat(name, { maximumFractionDigits: digits })),
 );
@@ -72,6 +73,11 @@ const days = kept(
 /** A whole number with thousands marks, e.g. `12 400`. */
 export function formatCount(value: number): string {
   return counts().format(value);
+}
+
+/** A number with thousands marks and at most two digits behind the point, e.g. `1,200.5`. */
+export function formatNumber(value: number): string {
+  return numbers().format(value);
 }
 
 /** A share with two digits that count, e.g. `0.31 %`, `2.1 %`. `share`: 0..1. */

@@ -8,7 +8,14 @@ import { type ExportFilter, exportLog } from '../../../shared/log/export.ts';
 import type { ExportFault, ExportReading } from '../../../shared/log/export-read.ts';
 import { type ExportBreak, verifyExport } from '../../../shared/log/export-verify.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall, printJson, readJson } from '../command.ts';
-import { checkSignatures, exportLines, exportWorkbook, logFormats, readLogFile } from '../log-file.ts';
+import {
+  checkSignatures,
+  exportLines,
+  exportWorkbook,
+  logFormats,
+  namesAt,
+  readLogFile,
+} from '../log-file.ts';
 
 const help = `reelward log verify FILE [--heads FILE]
 reelward log export FILE --format ${logFormats.join('|')} [--from MOMENT] [--to MOMENT] [--line LINE] [--slot SLOT]
@@ -113,13 +120,13 @@ async function exportFile(args: readonly string[], io: CommandIo): Promise<numbe
   refuseUnreadable(reading, file, true);
   const items = exportLog(reading.entries, filter, reading.omitted);
   if (format === 'xlsx') {
-    const bytes = await exportWorkbook(items);
+    const bytes = await exportWorkbook(items, namesAt(reading.entries));
     if (values.out !== undefined) await writeOut(values.out, bytes);
     else if (io.stdoutBytes) io.stdoutBytes(bytes);
     else throw new NotUnderstood('--out: expected a file for the workbook, found nothing');
     return 0;
   }
-  const lines = exportLines(items, format);
+  const lines = exportLines(items, format, namesAt(reading.entries));
   if (values.out !== undefined) await writeOut(values.out, lines.join(''));
   else io.stdout(lines.join(''));
   return 0;

@@ -4,6 +4,7 @@
 import { setImmediate } from 'node:timers/promises';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { createExporter, type ExportFilter, type ExportItem } from '../../../shared/log/export.ts';
+import { takeName } from '../../../shared/setup/people.ts';
 import type { ExportWish } from '../../../shared/wire/messages.ts';
 import type { Store } from '../stores/store.ts';
 
@@ -19,11 +20,12 @@ export function wishToFilter(wish: ExportWish): ExportFilter {
   };
 }
 
-/** Yields the records in small lots. */
+/** Yields the records in small lots; `names` grows by the people that the log has named so far. */
 export async function* readItems(
   store: Pick<Store, 'orderedPage'>,
   filter: ExportFilter,
   untilPos: number,
+  names: Map<string, string> = new Map(),
 ): AsyncGenerator<readonly ExportItem[]> {
   const exporter = createExporter(filter);
   let last: Entry | null = null;
@@ -33,6 +35,7 @@ export async function* readItems(
     const items: ExportItem[] = [];
     for (const row of rows) {
       last = JSON.parse(row.text) as Entry; // the store holds checked entries only
+      takeName(names, last);
       items.push(...exporter.take(last));
     }
     yield items;

@@ -1,12 +1,20 @@
 // A workbook of any length, written while it is read: worksheets of inline texts inside a zip, a new sheet at the row limit.
-// Every cell is a text, so that no program turns a lot number into a date. Own writer for the sheet's XML, since the workbook
+// Moments and counts are moments and numbers; all else is a text, so that no program turns a lot number into a date. Own writer for the sheet's XML, since the workbook
 // libraries at hand hold all rows in memory; the zip is a library's.
 // Source: ECMA-376 part 1 (SpreadsheetML, packaging), the least that a workbook needs.
 
 import { strToU8, Zip, ZipDeflate, ZipPassThrough } from 'fflate';
 import type { Entry } from '../../../shared/log/entry.ts';
 import type { ExportItem } from '../../../shared/log/export.ts';
-import { entryCellsOf, itemToWorkbookRow, workbookHeader } from '../../../shared/log/export-rows.ts';
+import {
+  entryCellsOf,
+  itemToWorkbookRow,
+  momentFormat,
+  type PeopleNames,
+  type WorkbookCell,
+  workbookDays,
+  workbookHeader,
+} from '../../../shared/log/export-rows.ts';
 import type { Store } from '../stores/store.ts';
 
 /** Rows of a worksheet, header included (ECMA-376 applications' limit, 2^20). */
@@ -33,6 +41,8 @@ export interface WorkbookOptions {
   readonly entryCells: number;
   /** Rows of a sheet, header included; a test makes it small. */
   readonly rows?: number;
+  /** Names of people; may grow while the records are read. */
+  readonly names?: PeopleNames;
 }
 
 /** Yields the bytes of a workbook. */
@@ -40,7 +50,7 @@ export async function* writeWorkbook(
   lots: AsyncIterable<readonly ExportItem[]>,
   options: WorkbookOptions,
 ): AsyncGenerator<Uint8Array> {
-  const { entryCells, rows: most = sheetRows } = options;
+  const { entryCells, names, rows: most = sheetRows } = options;
   let chunks: Uint8Array[] = [];
   let fault: Error | null = null;
   const zip = new Zip((error, chunk) => {
@@ -77,7 +87,7 @@ export async function* writeWorkbook(
         nextSheet();
       }
       rows += 1;
-      xml += rowXml(itemToWorkbookRow(item, entryCells), rows);
+      xml += rowXml(itemToWorkbookRow(item, entryCells, names), rows);
     }
     pushText(sheet, xml);
     yield* taken();
@@ -101,11 +111,14 @@ function endSheet(sheet: ZipDeflate | null): void {
 }
 
 /** A row; cells and rows carry their address, which some readers need, and empty cells are left out. */
-function rowXml(cells: readonly string[], row: number): string {
+function rowXml(cells: readonly WorkbookCell[], row: number): string {
   let xml = `<row r="${row}">`;
   cells.forEach((cell, column) => {
     if (cell === '') return;
-    xml += `<c r="${columnName(column)}${row}" t="inlineStr"><is><t xml:space="preserve">${escapeXml(cell)}</t></is></c>`;
+    const at = `${columnName(column)}${row}`;
+    if (typeof cell === 'object') xml += `<c r="${at}" s="1"><v>${workbookDays(cell)}</v></c>`;
+    else if (typeof cell === 'number') xml += `<c r="${at}"><v>${cell}</v></c>`;
+    else xml += `<c r="${at}" t="inlineStr"><is><t xml:space="preserve">${escapeXml(cell)}</t></is></c>`;
   });
   return `${xml}</row>`;
 }
@@ -131,16 +144,26 @@ const OFFICE = 'http://schemas.openxmlformats.org/officeDocument/2006/relationsh
 const PACKAGE = 'http://schemas.openxmlformats.org/package/2006';
 const TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml';
 
+/** Two looks of a cell: as it comes, and a moment. */
+const stylesXml =
+  `${HEAD}<styleSheet xmlns="${MAIN}"><numFmts count="1"><numFmt numFmtId="164" formatCode="${momentFormat}"/></numFmts>` +
+  '<fonts count="1"><font/></fonts><fills count="1"><fill/></fills><borders count="1"><border/></borders>' +
+  '<cellStyleXfs count="1"><xf/></cellStyleXfs><cellXfs count="2"><xf/>' +
+  '<xf numFmtId="164" applyNumberFormat="1"/></cellXfs></styleSheet>';
+
 function packageParts(sheets: number): readonly (readonly [string, string])[] {
   const all = Array.from({ length: sheets }, (_, at) => at + 1);
   const types = all.map(
     (n) => `<Override PartName="/xl/worksheets/sheet${n}.xml" ContentType="${TYPE}.worksheet+xml"/>`,
   );
+  types.push(`<Override PartName="/xl/styles.xml" ContentType="${TYPE}.styles+xml"/>`);
   const list = all.map((n) => `<sheet name="Log${n === 1 ? '' : ` ${n}`}" sheetId="${n}" r:id="rId${n}"/>`);
   const links = all.map(
     (n) => `<Relationship Id="rId${n}" Type="${OFFICE}/worksheet" Target="worksheets/sheet${n}.xml"/>`,
   );
+  links.push(`<Relationship Id="rIdStyles" Type="${OFFICE}/styles" Target="styles.xml"/>`);
   return [
+    ['xl/styles.xml', stylesXml],
     [
       '[Content_Types].xml',
       `${HEAD}<Types xmlns="${PACKAGE}/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Override PartName="/xl/workbook.xml" ContentType="${TYPE}.sheet.main+xml"/>${types.join('')}</Types>`,

@@ -49,11 +49,12 @@ export async function exportBytes(
   context: Pick<ServerContext, 'store'>,
   untilPos: number,
 ): Promise<AsyncGenerator<Uint8Array>> {
-  const lots = readItems(context.store, wishToFilter(wish), untilPos);
+  const names = new Map<string, string>();
+  const lots = readItems(context.store, wishToFilter(wish), untilPos, names);
   if (wish.format === 'xlsx') {
-    return writeWorkbook(lots, { entryCells: await entryCellsOfLog(context.store, untilPos) });
+    return writeWorkbook(lots, { entryCells: await entryCellsOfLog(context.store, untilPos), names });
   }
-  if (wish.format === 'csv') return textBytes(lots, csvHeader(), itemToCsv);
+  if (wish.format === 'csv') return textBytes(lots, csvHeader(), (item) => itemToCsv(item, names));
   return textBytes(lots, '', (item) => `${itemToJson(item)}\n`);
 }
 

@@ -3,6 +3,8 @@
 
 import { emptyState } from '../../../shared/setup/state.ts';
 import {
+  asAsked,
+  askedInAnyCase,
   isAskedFor,
   type TracedPanel,
   type TracedPlace,
@@ -47,8 +49,13 @@ interface Parts {
 export async function answerPlaces({ store, keeper }: Parts, question: TraceQuestion): Promise<TraceAnswer> {
   const { index, behind } = await keeper.tip();
   const { from, to, ...named } = question;
+  const inOneCase = askedInAnyCase.flatMap((name) => {
+    const value = named[name];
+    return value === undefined ? [] : [[name, asAsked(value)] as const];
+  });
   const wanted = {
     ...named,
+    ...Object.fromEntries(inOneCase),
     ...(from === undefined ? {} : { fromMs: Date.parse(from) }),
     ...(to === undefined ? {} : { toMs: Date.parse(to) }),
   };

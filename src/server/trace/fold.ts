@@ -5,6 +5,7 @@ import { packValue, unpackValue } from '../../../shared/kit/pack.ts';
 import type { OrderKey } from '../../../shared/log/order.ts';
 import { FOLD_VERSION } from '../../../shared/setup/fold-version.ts';
 import { copyState, type FloorState } from '../../../shared/setup/state.ts';
+import { asAsked } from '../../../shared/trace/ask.ts';
 import type { Stretch, TraceIndex } from '../../../shared/trace/stretches.ts';
 import type { TraceRow, TraceStretch } from '../stores/store.ts';
 
@@ -86,10 +87,14 @@ export function putRows(index: TraceIndex, rows: readonly TraceRow[]): void {
   }
 }
 
-/** A stretch as the store keeps it. */
+/** A stretch as the store keeps it: what is looked for in any letter case stands in one, and the body as it was. */
 export function toRow(stretch: Stretch): TraceStretch {
   const { run, slot, feeder, reel, part, lot, who, at } = stretch;
-  return { run, slot, feeder, reel, part, lot, who, atMs: Date.parse(at), body: textOf(stretch) };
+  const inAnyCase = (fact: string | null) => (fact === null ? null : asAsked(fact));
+  return {
+    ...{ run, slot: asAsked(slot), feeder: inAnyCase(feeder), reel: inAnyCase(reel), part: asAsked(part) },
+    ...{ lot: inAnyCase(lot), who, atMs: Date.parse(at), body: textOf(stretch) },
+  };
 }
 
 /** The stretch that `toRow` wrote. */
@@ -98,7 +103,7 @@ export function fromBody(body: string): Stretch {
 }
 
 /** Names what folded the index: another version of it makes the index anew. Bump the first number when stretches change. */
-const FOLD = `trace-1 floor-${FOLD_VERSION}`;
+const FOLD = `trace-2 floor-${FOLD_VERSION}`;
 
 /** A place as text. */
 export function placeText(place: TracePlace): string {

@@ -16,11 +16,14 @@ import {
   itemToCsv,
   itemToJson,
   itemToWorkbookRow,
+  type PeopleNames,
   workbookHeader,
+  workbookText,
 } from '../../../shared/log/export-rows.ts';
 import { verifyExport } from '../../../shared/log/export-verify.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { sealEntry } from '../../../shared/log/seal.ts';
+import { takeName } from '../../../shared/setup/people.ts';
 import { beginStory, counted, started, startMs, tellPlant, verified } from '../setup/story.ts';
 
 function twoTablets(): readonly Entry[] {
@@ -111,13 +114,24 @@ describe('guardFormula()', () => {
   });
 });
 
-const csvOf = (items: ReturnType<typeof exportLog>) => [csvHeader(), ...items.map(itemToCsv)].join('');
+/** Each record written with the names that the log has told up to it. */
+function withNames<T>(
+  items: ReturnType<typeof exportLog>,
+  write: (item: ReturnType<typeof exportLog>[number], names: PeopleNames) => T,
+): readonly T[] {
+  const names = new Map<string, string>();
+  return items.map((item) => {
+    if (!isOmitted(item)) takeName(names, item);
+    return write(item, names);
+  });
+}
+
+const csvOf = (items: ReturnType<typeof exportLog>) => [csvHeader(), ...withNames(items, itemToCsv)].join('');
 const jsonOf = (items: ReturnType<typeof exportLog>) => items.map((item) => `${itemToJson(item)}\n`).join('');
 function rowsOf(items: ReturnType<typeof exportLog>): string[][] {
   const width = items.reduce((most, item) => Math.max(most, entryCellsOf(item)), 1);
-  return [workbookHeader(width), ...items.map((item) => itemToWorkbookRow(item, width))].map((row) => [
-    ...row,
-  ]);
+  const rows = withNames(items, (item, names) => itemToWorkbookRow(item, width, names));
+  return [workbookHeader(width), ...rows].map((row) => row.map(workbookText));
 }
 
 describe('tables', () => {
@@ -221,7 +235,7 @@ describe('parseExport()', () => {
         const changed = rows.map((cells) => [...cells]);
         const cells = changed[row] as string[]; // within bounds
         cells[at] = `${cells[at]}0`;
-        const { faults } = parseExportRows(changed);
+        const { faults } = parseExportRows(changed, { takeName });
         expect(faults).toEqual([
           {
             ...{ row: row + 1, column, code: 'cell-differs', found: cells[at], wanted: rows[row]?.[at] },

@@ -30,6 +30,7 @@ function found(text: string, options: SheetOptions = {}) {
 const fixtureFiles = [
   'en-comma-utf8-bom.csv',
   'de-semicolon-windows1252.csv',
+  'de-automat-semicolon.csv',
   'fr-tab-utf16le.txt',
   'es-pipe-utf8.csv',
   'en-comma-utf16be-no-mark.csv',
@@ -53,6 +54,24 @@ describe('readSheet() from files', () => {
     ]);
     expect(reading.problems).toEqual([]);
     expect(problems.map((problem) => problem.code)).toEqual(name.includes('1252') ? ['encodingGuessed'] : []);
+  });
+
+  it('takes the words of a German mount sheet: Automat, Benennung and the spelling without umlauts', () => {
+    const bytes = readFileSync(new URL('../../fixtures/sheets/de-automat-semicolon.csv', import.meta.url));
+    const { columns } = readText(bytesToText(bytes, decode).text ?? '');
+    expect(columns.map(({ header, field }) => [header, field])).toEqual([
+      ['Automat', 'machine'],
+      ['Ruesttisch', 'bank'],
+      ['Platz-Nr.', 'number'],
+      ['Ident-Nr.', 'part'],
+      ['Benennung', 'description'],
+      ['Gehaeuse', 'package'],
+      ['Stueck je Nutzen', 'perPanel'],
+      ['Gurtbreite', 'tapeWidth'],
+      ['Gurtvorschub', 'pitch'],
+      ['Ausweichteile', 'alternates'],
+      ['Bemerkung', 'note'],
+    ]);
   });
 
   it('numbers rows as a spreadsheet does, title lines and header included', () => {

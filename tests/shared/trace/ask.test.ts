@@ -38,6 +38,11 @@ describe('tracePlaces()', () => {
     const rows: readonly (readonly [question: TraceQuestion, reels: string, why: string])[] = [
       [{ lot: 'LA' }, 'K1', 'one lot on one slot'],
       [{ lot: 'LB' }, 'K3 K2', 'one lot on two slots'],
+      [{ lot: ' lb ' }, 'K3 K2', 'a lot in small letters'],
+      [{ reel: 'k3' }, 'K3', 'a reel in small letters'],
+      [{ part: 'r-100', feeder: 'f1' }, 'K1 K3', 'a part and a feeder in small letters'],
+      [{ slot: 'm1-r-003' }, 'K2', 'a slot in small letters'],
+      [{ lot: 'L B' }, '', 'a blank within is another lot'],
       [{ reel: 'K3' }, 'K3', 'a reel'],
       [{ part: 'R-100' }, 'K1 K3 K2', 'a part'],
       [{ feeder: 'F1' }, 'K1 K3', 'a feeder'],

@@ -80,12 +80,17 @@ describe('an export', () => {
     expect(verifyExport(reading).ok).toBe(true);
   });
 
-  it('as a workbook holds texts only, read by a library', async () => {
+  it('as a workbook holds moments and numbers as such, and lots as texts, read by a library', async () => {
     const bytes = Buffer.from(await (await fetchExport({ format: 'xlsx' })).arrayBuffer());
     const sheets = await readWorkbook(bytes);
     const rows = sheets[0]?.data ?? [];
     expect(rows[0]?.slice(0, exportColumns.length)).toEqual([...exportColumns]);
     expect(rows).toHaveLength(all.length + 1);
+    const column = (name: (typeof exportColumns)[number]) =>
+      rows.slice(1).map((row) => row[exportColumns.indexOf(name)] ?? null);
+    expect(column('at')).toEqual(all.map(({ at }) => new Date(at)));
+    expect(column('seq')).toEqual(all.map(({ seq }) => seq));
+    expect(column('quantity')).toEqual(all.map(({ payload }) => payload['quantity'] ?? null));
     const lot = exportColumns.indexOf('lot');
     const wanted = all.map((entry) => entry.payload['lot'] ?? null);
     const shown = (text: unknown) =>

@@ -200,6 +200,7 @@ function SlotRow(props: {
             onPress={() => void watch.acknowledge(slot)}
             testId={`ack-${slot.slot}`}
             disabledReason={refusal}
+            label={`${words.acknowledge} ${slot.slot}`}
           >
             {words.acknowledge}
           </Button>
@@ -208,6 +209,7 @@ function SlotRow(props: {
           tone={level === 'due' || level === 'late' ? 'act' : 'plain'}
           onPress={() => desk.chooseSlot(slot.slot)}
           testId={`splice-${slot.slot}`}
+          label={`${words.splice} ${slot.slot}`}
         >
           {words.splice}
         </Button>

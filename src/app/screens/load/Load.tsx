@@ -67,7 +67,12 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
                   ) // older codes stay as they are
                   .join(', ')}
               </span>
-              <Button onPress={() => setClearing(hold.entry)}>{words.decide}</Button>
+              <Button
+                onPress={() => setClearing(hold.entry)}
+                label={`${words.decide} ${hold.facts.slot ?? hold.facts.part ?? ''}`.trim()}
+              >
+                {words.decide}
+              </Button>
             </div>
           ))}
         </section>

@@ -1,6 +1,7 @@
 // The line as places in a row. Status by mark, border and word of the legend; colour only repeats it.
 
 import { type ReadonlySignal, useComputed } from '@preact/signals';
+import { useRef, useState } from 'preact/hooks';
 import { parseSlot } from '../../../../shared/setup/address.ts';
 import { loadWords } from '../../words/load.ts';
 import { say } from '../../words/words.ts';
@@ -23,18 +24,66 @@ const marks: Readonly<Record<MapPlace['phase'], string>> = {
   spare: '–',
 };
 
+/** Keys that move within the map; one Tab goes past it. */
+const steps: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowLeft: -1 };
+
 export function SlotMap({ banks, ...props }: SlotMapProps) {
+  const words = say(loadWords);
+  const map = useRef<HTMLFieldSetElement>(null);
+  const [at, setAt] = useState<string | null>(null);
+  const slots = banks.flatMap((bank) => bank.places.map(({ slot }) => slot));
+  const stop = [at, props.next].find((slot) => slot !== null && slots.includes(slot)) ?? slots[0] ?? null;
+  const go = (slot: string | undefined) => {
+    if (slot === undefined) return;
+    setAt(slot);
+    map.current?.querySelector<HTMLElement>(`[data-slot="${CSS.escape(slot)}"]`)?.focus();
+  };
   return (
-    <div class="slotmap">
+    <fieldset
+      ref={map}
+      class="slotmap"
+      aria-label={words.mapName}
+      onFocusIn={(event) => {
+        const { slot } = (event.target as HTMLElement).dataset; // only elements get the focus
+        if (slot !== undefined) setAt(slot);
+      }}
+      onKeyDown={(event) => {
+        const moved = moveIn(banks, stop, event.key);
+        if (moved === null) return;
+        event.preventDefault();
+        go(moved);
+      }}
+    >
       {banks.map((bank) => (
-        <Bank key={`${bank.machine}${bank.bank}`} bank={bank} {...props} />
+        <Bank key={`${bank.machine}${bank.bank}`} bank={bank} stop={stop} {...props} />
       ))}
-    </div>
+    </fieldset>
   );
 }
 
+/** Where a key leads from a slot: along the walk, to the same place of the bank above or below, or to an end; null for other keys. */
+export function moveIn(banks: readonly MapBank[], from: string | null, key: string): string | null {
+  const rows = banks.map((bank) => bank.places.map(({ slot }) => slot)).filter((row) => row.length > 0);
+  const all = rows.flat();
+  const row = rows.findIndex((slots) => slots.includes(from ?? ''));
+  const step = steps[key];
+  if (step !== undefined) return all[all.indexOf(from ?? '') + step] ?? from;
+  if (key === 'Home') return all[0] ?? null;
+  if (key === 'End') return all.at(-1) ?? null;
+  if (key !== 'ArrowDown' && key !== 'ArrowUp') return null;
+  const other = rows[row + (key === 'ArrowDown' ? 1 : -1)];
+  const column = rows[row]?.indexOf(from ?? '') ?? 0;
+  return other?.[Math.min(column, other.length - 1)] ?? from;
+}
+
 /** One bank; a scan of a slot draws its own bank anew and no other. */
-function Bank({ bank, next, chosen, onChoose }: Omit<SlotMapProps, 'banks'> & { readonly bank: MapBank }) {
+function Bank({
+  bank,
+  stop,
+  next,
+  chosen,
+  onChoose,
+}: Omit<SlotMapProps, 'banks'> & { readonly bank: MapBank; readonly stop: string | null }) {
   const words = say(loadWords);
   const chosenHere = useComputed(() => {
     const address = chosen.value === null ? null : parseSlot(chosen.value);
@@ -48,6 +97,8 @@ function Bank({ bank, next, chosen, onChoose }: Omit<SlotMapProps, 'banks'> & { 
           <button
             type="button"
             key={place.slot}
+            data-slot={place.slot}
+            tabIndex={place.slot === stop ? 0 : -1}
             class={`place ${place.phase}${place.slot === next ? ' next' : ''}${place.slot === chosenHere ? ' chosen' : ''}${place.seen ? ' seen' : ''}`}
             style={{ gridColumn: `span ${Math.min(place.positions, 4)}` }}
             aria-label={`${place.slot}: ${place.seen ? words.legend.seen : words.legend[place.phase]}, ${place.position}`}

@@ -4,20 +4,16 @@ import { useState } from 'preact/hooks';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import type { PayloadOf } from '../../../../shared/setup/kinds.ts';
 import type { FloorState } from '../../../../shared/setup/state.ts';
-import type { Air, CountBasis, Role, Source, Verdict } from '../../../../shared/setup/vocabulary.ts';
 import { useApp } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
-import { visible } from '../../ui/visible.ts';
-import { checklistWords } from '../../words/checklist.ts';
-import { countWords } from '../../words/count.ts';
 import { logWords } from '../../words/log.ts';
-import { moistureWords } from '../../words/moisture.ts';
-import { openWorkWords } from '../../words/open-work.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatDay, say } from '../../words/words.ts';
-import { actorName, entryZone, kindName, reasonTitles } from './EntryRow.tsx';
+import { actorName, entryZone, kindName } from './EntryRow.tsx';
+import { allFacts } from './facts.ts';
+import { tabletName } from './names.ts';
 
 interface EntryDialogProps {
   readonly entry: Entry;
@@ -46,31 +42,6 @@ function isNewest(floor: FloorState, entry: Entry): boolean {
   return floor.holds.has(id);
 }
 
-/** A fact as a person reads it; what has no words of its own stands as it is kept. */
-function factText(name: string, value: unknown, entry: Entry, floor: FloorState): string {
-  const words = say(logWords);
-  if (name === 'reasons') return reasonTitles(entry).join(' · ') || '–';
-  if (name === 'act') return words.acts[value as keyof typeof words.acts] ?? String(value); // older acts stay as they are
-  if (name === 'verdict') return words.verdicts[value as Verdict] ?? String(value);
-  if (name === 'via') return words.sources[value as Source] ?? String(value);
-  if (name === 'basis') return say(countWords).bases[value as CountBasis] ?? String(value);
-  if (name === 'air') return say(moistureWords).airs[value as Air] ?? String(value);
-  if (name === 'role') return say(shellWords).roles[value as Role] ?? String(value);
-  if (name === 'how') return say(checklistWords).signedHow[value as 'badge'] ?? String(value); // other ways have no words
-  if (name === 'left' && Array.isArray(value)) return value.map(leftText).join(' · ');
-  if (name === 'by') return floor.people.get(String(value))?.name ?? String(value);
-  if (Array.isArray(value) && value.every((each) => typeof each === 'string'))
-    return value.map(visible).join(' · ') || '–';
-  return typeof value === 'object' ? JSON.stringify(value) : visible(String(value));
-}
-
-/** One thing that was left open at a release. */
-function leftText({ what, slot, part, reel }: PayloadOf<'changeover.left-open'>['left'][number]): string {
-  const said = say(openWorkWords).said[what](1);
-  const names = [reel ?? part, slot].filter((name) => name !== null);
-  return names.length === 0 ? said : `${said}: ${names.join(', ')}`;
-}
-
 export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
   const app = useApp();
   const words = say(logWords);
@@ -94,10 +65,7 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
           <tbody>
             <tr>
               <th>{words.at}</th>
-              <td>
-                {formatDay(Date.parse(entry.at), entryZone(entry, floor))}{' '}
-                <small class="code soft">{entry.at}</small>
-              </td>
+              <td>{formatDay(Date.parse(entry.at), entryZone(entry, floor))}</td>
             </tr>
             <tr>
               <th>{words.who}</th>
@@ -105,28 +73,36 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
             </tr>
             <tr>
               <th>{words.tablet}</th>
-              <td>
-                {floor.tablets.get(entry.tablet)?.name ?? entry.tablet} <small class="code soft">{id}</small>
-              </td>
+              <td>{tabletName(floor, entry.tablet)}</td>
             </tr>
-            {Object.entries(entry.payload)
-              .filter(([name, value]) => name !== 'slots' && value !== null && value !== '')
-              .map(([name, value]) => (
-                <tr key={name}>
-                  {words.facts[name] ? <th>{words.facts[name]}</th> : <th class="code">{name}</th>}
-                  <td class="code wrap">{factText(name, value, entry, floor)}</td>
-                </tr>
-              ))}
-            <tr>
-              <th>{words.seal}</th>
-              <td class="code wrap">{entry.hash}</td>
-            </tr>
-            <tr>
-              <th>{words.prev}</th>
-              <td class="code wrap">{entry.prev}</td>
-            </tr>
+            {allFacts(entry, floor).map(({ name, label, text: said }) => (
+              <tr key={name}>
+                <th>{label}</th>
+                <td class="wrap">{said}</td>
+              </tr>
+            ))}
           </tbody>
         </table>
+        <details>
+          <summary class="button quiet">{words.proof}</summary>
+          <table class="plain">
+            <tbody>
+              {(
+                [
+                  [words.exactly, entry.at],
+                  [words.number, id],
+                  [words.seal, entry.hash],
+                  [words.prev, entry.prev],
+                ] as const
+              ).map(([label, exact]) => (
+                <tr key={label}>
+                  <th>{label}</th>
+                  <td class="code wrap">{exact}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </details>
         {open && (
           <label class="field">
             <span>{words.correctWhy}</span>

@@ -6,7 +6,9 @@ import { VerdictShape } from '../../ui/Shape.tsx';
 import { logWords } from '../../words/log.ts';
 import { verdictWords } from '../../words/verdict.ts';
 import { formatDay, say } from '../../words/words.ts';
-import { actorOf, factsOf } from './model.ts';
+import { rowFacts } from './facts.ts';
+import { actorOf } from './model.ts';
+import { personName, zoneOf } from './names.ts';
 
 interface EntryRowProps {
   readonly entry: Entry;
@@ -27,7 +29,7 @@ export function kindName(entry: Entry): string {
 /** Who acted, by name. */
 export function actorName(entry: Entry, floor: FloorState): string {
   const actor = actorOf(entry);
-  if (typeof actor === 'object') return floor.people.get(actor.person)?.name ?? actor.person;
+  if (typeof actor === 'object') return personName(floor, actor.person);
   return say(logWords).actors[actor];
 }
 
@@ -44,10 +46,7 @@ export function reasonTitles(entry: Entry): readonly string[] {
 /** The zone in which an entry's moment is told: its line's, else the tablet's. */
 export function entryZone(entry: Entry, floor: FloorState): string {
   const line = entry.payload['line'];
-  return (
-    floor.lines.get(typeof line === 'string' ? line : '')?.zone ??
-    Intl.DateTimeFormat().resolvedOptions().timeZone
-  );
+  return zoneOf(floor, typeof line === 'string' ? line : null);
 }
 
 export function EntryRow({ entry, floor, onShow }: EntryRowProps) {
@@ -63,9 +62,9 @@ export function EntryRow({ entry, floor, onShow }: EntryRowProps) {
       <span class="what">
         <b>{kindName(entry)}</b>
         <small>
-          {factsOf(entry).map(({ name, text }) => (
-            <span key={name} class="code">
-              {text}
+          {rowFacts(entry, floor).map(({ name, label, text }) => (
+            <span key={name} class="fact">
+              <i>{label}</i> <span class="code">{text}</span>
             </span>
           ))}
         </small>

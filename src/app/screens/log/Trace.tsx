@@ -2,12 +2,11 @@
 // index of the plant's whole log; else from the log on this tablet.
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
-import { guardFormula } from '../../../../shared/log/export-rows.ts';
 import { personByBadge } from '../../../../shared/setup/people.ts';
 import { type TracedPanel, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
 import { emptyTrace, type TraceIndex, traceEntry } from '../../../../shared/trace/stretches.ts';
 import { tracedSchema } from '../../../../shared/wire/messages.ts';
-import { useApp } from '../../app.ts';
+import { useApp, useFloor } from '../../app.ts';
 import { useNotWhole } from '../../behind.ts';
 import { saveFile } from '../../device/save-file.ts';
 import { useRefusal } from '../../may.ts';
@@ -15,9 +14,11 @@ import { place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { traceWords } from '../../words/trace.ts';
-import { formatCount, say } from '../../words/words.ts';
+import { formatCount, formatDay, say } from '../../words/words.ts';
+import { lineName, personName, runName, zoneOf } from './names.ts';
+import { placesToCsv } from './trace-csv.ts';
 
-const kinds = ['lot', 'reel', 'part', 'feeder', 'panel'] as const;
+const kinds = ['lot', 'reel', 'part', 'feeder', 'slot', 'person', 'panel'] as const;
 type Kind = (typeof kinds)[number];
 
 /** What was found, with the question it answers. */
@@ -26,8 +27,12 @@ type Found = { readonly text: string; readonly by: 'server' | 'tablet' } & (
   | { readonly kind: 'panel'; readonly panel: TracedPanel | null }
 );
 
+/** The question as the trace takes it: a person is asked for by id. */
+const questionOf = (kind: Kind, text: string) => ({ [kind === 'person' ? 'who' : kind]: text });
+
 export function Trace() {
   const app = useApp();
+  const floor = useFloor();
   const words = say(traceWords);
   const refusal = useRefusal('export-log');
   const notWhole = useNotWhole();
@@ -44,10 +49,12 @@ export function Trace() {
         if (code === undefined) return false;
         if (personByBadge(app.store.floor().people, code)) return false; // a badge signs in, here as anywhere
         setText(code);
+        setKind((before) => (before === 'person' ? 'lot' : before));
         return true;
       }),
     [],
   );
+  const saidText = (asked: string) => floor.people.get(asked)?.name ?? asked;
 
   useEffect(() => {
     if (askedText !== '') ask().catch(() => undefined); // a person may ask again
@@ -69,7 +76,7 @@ export function Trace() {
     const common = { text: wanted, by: 'tablet' } as const;
     return kind === 'panel'
       ? { ...common, kind, panel: tracePanel(index, wanted) }
-      : { ...common, kind: 'places', places: tracePlaces(index, { [kind]: wanted }), more: false };
+      : { ...common, kind: 'places', places: tracePlaces(index, questionOf(kind, wanted)), more: false };
   }
 
   return (
@@ -83,21 +90,43 @@ export function Trace() {
               key={each}
               aria-pressed={kind === each}
               data-testid={`trace-${each}`}
-              onClick={() => setKind(each)}
+              onClick={() => {
+                // A person's id means nothing as a lot, nor a lot as a person.
+                if ((each === 'person') !== (kind === 'person')) setText('');
+                setKind(each);
+              }}
             >
               {words.kinds[each]}
             </button>
           ))}
         </div>
-        <label class="field">
-          <span>{words.text}</span>
-          <input
-            data-typing
-            data-testid="trace-text"
-            value={text}
-            onInput={(event) => setText(event.currentTarget.value)}
-          />
-        </label>
+        {kind === 'person' ? (
+          <label class="field">
+            <span>{words.kinds.person}</span>
+            <select
+              data-testid="trace-who"
+              value={text}
+              onChange={(event) => setText(event.currentTarget.value)}
+            >
+              <option value="">{words.choosePerson}</option>
+              {[...floor.people.values()].map((person) => (
+                <option key={person.person} value={person.person}>
+                  {person.name}
+                </option>
+              ))}
+            </select>
+          </label>
+        ) : (
+          <label class="field">
+            <span>{words.text}</span>
+            <input
+              data-typing
+              data-testid="trace-text"
+              value={text}
+              onInput={(event) => setText(event.currentTarget.value)}
+            />
+          </label>
+        )}
         <Button tone="act" onPress={() => void ask()} testId="trace-ask">
           <Icon name="search" size={22} /> {words.ask}
         </Button>
@@ -109,7 +138,7 @@ export function Trace() {
       )}
       {found?.kind === 'places' &&
         (found.places.length === 0 ? (
-          <p class="empty">{words.nothing(found.text)}</p>
+          <p class="empty">{words.nothing(saidText(found.text))}</p>
         ) : (
           <div data-testid="trace-places">
             {found.places.map((place) => (
@@ -123,8 +152,8 @@ export function Trace() {
               disabledReason={refusal}
               onPress={() =>
                 saveFile(
-                  `trace-${found.text}.csv`,
-                  new Blob([placesToCsv(found.places)], { type: 'text/csv' }),
+                  `trace-${saidText(found.text)}.csv`,
+                  new Blob([placesToCsv(found.places, floor)], { type: 'text/csv' }),
                 )
               }
             >
@@ -142,7 +171,7 @@ async function askServer(app: ReturnType<typeof useApp>, kind: Kind, text: strin
   const caller = (await app.connection.value?.caller()) ?? null;
   // What is written here and not sent yet would be missing in the answer.
   if (!caller || (app.sync.value?.backlog ?? 1) > 0) return null;
-  const answer = await caller.call('/api/trace', tracedSchema, { json: { [kind]: text } });
+  const answer = await caller.call('/api/trace', tracedSchema, { json: questionOf(kind, text) });
   if (!answer.ok || answer.value.behind > 0) return null;
   const { places, panel, more } = answer.value;
   const common = { text, by: 'server' } as const;
@@ -166,12 +195,17 @@ async function readIndex(
 }
 
 function Place({ place }: { readonly place: TracedPlace }) {
+  const floor = useFloor();
   const words = say(traceWords);
+  const zone = zoneOf(floor, place.line);
+  const run = floor.runs.has(place.run)
+    ? runName(floor, place.run)
+    : [place.product, lineName(floor, place.line), formatDay(Date.parse(place.at), zone)].join(' · ');
   const span = (panels: { first: number; last: number }) =>
     [formatCount(panels.first), formatCount(panels.last)] as const;
   return (
     <article class="traced">
-      <b>{words.run(place.product, place.run)}</b>
+      <b>{run}</b>
       <p>
         <span class="code">{words.onSlot(place.slot, place.feeder ?? '')}</span> ·{' '}
         <span class="code">{place.part}</span> · <span class="code">{place.lot ?? words.noLot}</span>
@@ -180,6 +214,11 @@ function Place({ place }: { readonly place: TracedPlace }) {
             {' '}
             · <span class="code">{place.reel}</span>
           </>
+        )}{' '}
+        ·{' '}
+        {words.putOn(
+          formatDay(Date.parse(place.at), zone),
+          place.who === null ? null : personName(floor, place.who),
         )}
       </p>
       <p>
@@ -230,22 +269,4 @@ function Panel({ text, panel }: { readonly text: string; readonly panel: TracedP
       </table>
     </div>
   );
-}
-
-/** The answer for a spreadsheet; cells that look like formulas are guarded. */
-function placesToCsv(places: readonly TracedPlace[]): string {
-  const rows = places.map((place) => [
-    ...[place.line, place.run, place.product, place.slot, place.feeder ?? '', place.reel ?? '', place.part],
-    ...[place.supplierPart ?? '', place.lot ?? '', place.dateCode ?? ''],
-    ...[
-      place.sure?.first ?? '',
-      place.sure?.last ?? '',
-      place.possible?.first ?? '',
-      place.possible?.last ?? '',
-    ].map(String),
-    place.serials.join(' '),
-  ]);
-  const head =
-    'line,run,product,slot,feeder,reel,part,supplierPart,lot,dateCode,sureFirst,sureLast,possibleFirst,possibleLast,serials';
-  return `\ufeff${head}\r\n${rows.map((row) => row.map((cell) => `"${guardFormula(cell).replaceAll('"', '""')}"`).join(',')).join('\r\n')}\r\n`;
 }

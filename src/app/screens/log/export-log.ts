@@ -14,8 +14,12 @@ import {
   itemToCsv,
   itemToJson,
   itemToWorkbookRow,
+  momentFormat,
+  type PeopleNames,
+  workbookDays,
   workbookHeader,
 } from '../../../../shared/log/export-rows.ts';
+import { takeName } from '../../../../shared/setup/people.ts';
 import type { Store } from '../../store/store.ts';
 
 /** Forms that an export can take. */
@@ -43,28 +47,42 @@ export async function exportStore(
   const exporter = createExporter(filter);
   const parts: string[] = [];
   const items: ExportItem[] = [];
+  const names = new Map<string, string>();
   let rows = 0;
   const put = (item: ExportItem) => {
     if (!isOmitted(item)) rows += 1;
-    if (format === 'csv') parts.push(itemToCsv(item));
+    if (format === 'csv') parts.push(itemToCsv(item, names));
     else if (format === 'json') parts.push(`${itemToJson(item)}\n`);
     else items.push(item);
   };
   await store.readAll((entries: readonly Entry[]) => {
-    for (const entry of entries) for (const item of exporter.take(entry)) put(item);
+    for (const entry of entries) {
+      takeName(names, entry);
+      for (const item of exporter.take(entry)) put(item);
+    }
   });
   for (const item of exporter.end()) put(item);
-  if (format === 'xlsx') return { blob: await workbook(items), rows };
+  if (format === 'xlsx') return { blob: await workbook(items, names), rows };
   // A byte order mark, so that spreadsheets take the CSV for UTF-8.
   const head = format === 'csv' ? ['\ufeff', csvHeader()] : [];
   return { blob: new Blob([...head, ...parts], { type: mediaTypes[format] }), rows };
 }
 
-async function workbook(items: readonly ExportItem[]): Promise<Blob> {
+async function workbook(items: readonly ExportItem[], names: PeopleNames): Promise<Blob> {
   const { default: writeXlsxFile } = await import('write-excel-file/browser');
   const entryCells = items.reduce((most, item) => Math.max(most, entryCellsOf(item)), 1);
-  const rows = [workbookHeader(entryCells), ...items.map((item) => itemToWorkbookRow(item, entryCells))];
-  const cells = rows.map((row) => row.map((text) => (text === '' ? null : { value: text, type: String })));
+  const rows = [
+    workbookHeader(entryCells),
+    ...items.map((item) => itemToWorkbookRow(item, entryCells, names)),
+  ];
+  const cells = rows.map((row) =>
+    row.map((cell) => {
+      if (cell === '') return null;
+      if (typeof cell === 'string') return { value: cell, type: String };
+      if (typeof cell === 'number') return { value: cell, type: Number };
+      return { value: workbookDays(cell), type: Number, format: momentFormat };
+    }),
+  );
   return writeXlsxFile(cells, { sheet: 'log', stickyRowsCount: 1 }).toBlob();
 }
 

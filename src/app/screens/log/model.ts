@@ -40,32 +40,3 @@ export function actorOf(entry: Entry): { readonly person: string } | 'tablet' | 
   if (entry.payload['via'] === 'machine') return 'machine';
   return ownKinds.includes(entry.kind) ? 'tablet' : 'nobody';
 }
-
-/** Facts worth a word in the list, in this order; others are seen in the entry itself. */
-const told = [
-  'slot',
-  'part',
-  'supplierPart',
-  'reel',
-  'lot',
-  'quantity',
-  'feeder',
-  'product',
-  'panels',
-  'serial',
-  'name',
-  'reason',
-  'missing',
-  'short',
-];
-
-/** What an entry says, as texts for the list; empty facts are left out. */
-export function factsOf(entry: Entry): readonly { readonly name: string; readonly text: string }[] {
-  return told.flatMap((name) => {
-    const value = Object.hasOwn(entry.payload, name) ? entry.payload[name] : null;
-    if (value === null || value === undefined || value === '') return [];
-    if (Array.isArray(value)) return value.length === 0 ? [] : [{ name, text: value.join(', ') }];
-    if (typeof value === 'object') return [];
-    return [{ name, text: String(value) }];
-  });
-}

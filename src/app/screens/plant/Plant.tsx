@@ -4,7 +4,6 @@ import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { type Act, type May, mayDo, mayManagePeople } from '../../../../shared/setup/may.ts';
 import { useApp, useFloor } from '../../app.ts';
-import { isDemo } from '../../demo/is-demo.ts';
 import type { Alarm } from '../../device/alarm.ts';
 import type { Offline } from '../../device/offline.ts';
 import { lazyTask } from '../../frame/lazy.tsx';
@@ -56,22 +55,25 @@ const pages: readonly { readonly name: PageName; readonly icon: IconName; readon
   { name: 'tablet', icon: 'plant', act: 'look' },
 ];
 
+/** What belongs to the tablet and not to a floor: not to be met in practice. */
+const ofTheTablet: readonly PageName[] = ['scanner', 'server', 'tablet'];
+
 interface PlantProps {
   readonly offline: Offline;
   readonly alarm: Alarm;
 }
 
 export function Plant({ offline, alarm }: PlantProps) {
+  const app = useApp();
   const wanted = place.value.rest[0];
-  const page = pages.find((each) => each.name === wanted);
+  const here = pages.filter(({ name }) => app.practice === null || !ofTheTablet.includes(name));
+  const page = here.find((each) => each.name === wanted);
   if (!page) {
     return (
       <div class="tiles">
-        {pages
-          .filter((each) => each.name !== 'practice' || isDemo())
-          .map((each) => (
-            <Tile key={each.name} page={each} />
-          ))}
+        {here.map((each) => (
+          <Tile key={each.name} page={each} />
+        ))}
       </div>
     );
   }

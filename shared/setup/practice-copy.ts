@@ -1,0 +1,206 @@
+// A floor to practise on: what a line is and has at this moment, told anew as entries of a log of their own. Copied is what a person
+// meets there: the line, its rules, its setups, who belongs to the plant, what stands on the slots, the run. History is not: it is not
+// needed to practise, and a copy of entries would carry the names of the real ones.
+// Refused: going on from a copy of the folded state, which a log without these entries could neither show nor trace.
+
+import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
+import { slotLeft } from './left.ts';
+import type { FloorState, SlotState, Tape } from './state.ts';
+
+/** One thing to write down, in the order of writing. */
+export type ToldEntry = {
+  [K in EntryKind]: { readonly kind: K; readonly payload: PayloadOf<K> };
+}[EntryKind];
+
+/** The run of a practice floor. */
+const PRACTICE_RUN = 'practice-run';
+
+/**
+ * The line as entries that fold to it: what its slots have left (parts) is put on as reels, and the panels still wanted are a run of
+ * their own that begins with the first panel. `line`: one that the state knows; else nothing is answered. Not copied: history, holds,
+ * disagreements, open checklists, changeovers, floor life so far, reels that lie nowhere.
+ */
+export function copyForPractice(state: FloorState, line: string): readonly ToldEntry[] {
+  const defined = state.lines.get(line);
+  if (!defined) return [];
+  return [
+    ...peopleAndParts(state),
+    { kind: 'line.defined', payload: defined },
+    ...rulesOf(state, line),
+    ...setupsOf(state, line),
+    ...runOf(state, line),
+    ...[...state.slots.values()].filter((slot) => slot.line === line).flatMap((slot) => reelsOn(state, slot)),
+    ...reelsInStore(state),
+  ];
+}
+
+function peopleAndParts(state: FloorState): ToldEntry[] {
+  const told: ToldEntry[] = [];
+  for (const { person, name, role, badge, pin } of state.people.values())
+    told.push({ kind: 'person.added', payload: { person, name, role, badge, pin } });
+  for (const payload of state.feeders.values()) told.push({ kind: 'feeder.known', payload });
+  for (const [supplierPart, parts] of state.approvals)
+    for (const part of parts) told.push({ kind: 'supplier.approved', payload: { supplierPart, part } });
+  for (const [rule, { rule: definition, by }] of state.labelRules)
+    told.push({ kind: 'label.taught', payload: { rule, version: definition.version, definition, by } });
+  for (const versions of state.templates.values())
+    for (const payload of versions)
+      told.push({
+        kind: 'checklist.template',
+        payload: payload as unknown as PayloadOf<'checklist.template'>, // as the fold read it
+      });
+  for (const payload of state.blocks.values()) told.push({ kind: 'material.blocked', payload });
+  for (const { part, measured, weighed } of state.fullReels.values()) {
+    const none = { outerMm: null, hubMm: null, massG: null, emptyG: null };
+    if (measured) told.push({ kind: 'reel.calibrated', payload: { ...none, part, ...measured } });
+    if (weighed) told.push({ kind: 'reel.calibrated', payload: { ...none, part, ...weighed } });
+  }
+  return told;
+}
+
+function rulesOf(state: FloorState, line: string): ToldEntry[] {
+  const told: ToldEntry[] = [];
+  const rules = state.rules.get(line);
+  if (rules) told.push({ kind: 'line.ruled', payload: rules });
+  const climate = state.climates.get(line);
+  if (climate) told.push({ kind: 'line.climate-ruled', payload: { line, ...climate } });
+  const operators = state.crews.get(line);
+  if (operators !== undefined) told.push({ kind: 'line.crewed', payload: { line, operators } });
+  return told;
+}
+
+function setupsOf(state: FloorState, line: string): ToldEntry[] {
+  const told: ToldEntry[] = [];
+  for (const { takenMs: _, ...payload } of state.setups.values())
+    if (payload.line === line) told.push({ kind: 'setup.taken', payload });
+  const setup = state.chosen.get(line);
+  if (setup !== undefined) told.push({ kind: 'setup.chosen', payload: { line, setup } });
+  return told;
+}
+
+function runOf(state: FloorState, line: string): ToldEntry[] {
+  const run = state.runs.get(state.current.get(line) ?? '');
+  if (!run) return [];
+  const { setup, product, panelSeconds, panelSd, panelPrefix } = run;
+  const panelsWanted = Math.max(1, run.panelsWanted - run.done);
+  const payload = {
+    run: PRACTICE_RUN,
+    line,
+    setup,
+    product,
+    panelsWanted,
+    panelSeconds,
+    panelSd,
+    panelPrefix,
+  };
+  return [{ kind: 'run.started', payload }];
+}
+
+/** The reels of a slot, the running one with what it has left. */
+function reelsOn(state: FloorState, slot: SlotState): ToldEntry[] {
+  const { line } = slot;
+  const left = slotLeft(state, slot, state.rules.get(line)?.loss ?? 0);
+  // A tape of which nothing is left is not put on again, unless it is all there is.
+  const isOver = left.running !== null && Math.round(left.running) === 0;
+  const isNext = isOver && left.runningIndex < slot.tapes.length - 1;
+  const there = slot.tapes.slice(left.runningIndex + (isNext ? 1 : 0));
+  const run = state.current.has(line) ? PRACTICE_RUN : null;
+  return there.map((tape, index) => {
+    const count = index === 0 && !isNext ? left.running : tape.count;
+    return verified(slot, tape, { act: index === 0 ? 'load' : 'splice', run, count });
+  });
+}
+
+function verified(
+  slot: SlotState,
+  tape: Tape,
+  as: { readonly act: 'load' | 'splice'; readonly run: string | null; readonly count: number | null },
+): ToldEntry {
+  const { setup, part, supplierPart, lot, dateCode, basis } = tape;
+  return {
+    kind: 'reel.verified',
+    payload: {
+      ...{ act: as.act, line: slot.line, setup, run: as.run, slot: slot.slot, feeder: slot.feeder },
+      ...{ reel: tape.reel.startsWith('~') ? null : tape.reel, part, supplierPart, lot, dateCode },
+      ...{ quantity: as.count === null ? null : Math.round(as.count), codes: [] },
+      ...{ verdict: 'accepted', reasons: [], panels: 0, via: 'practice', basis },
+    },
+  };
+}
+
+function reelsInStore(state: FloorState): ToldEntry[] {
+  const told: ToldEntry[] = [];
+  for (const { reel, part, supplierPart, lot, dateCode, count, at, place } of state.reels.values()) {
+    if (at !== null || place === undefined || reel.startsWith('~')) continue;
+    const facts = { reel, part, supplierPart, lot, dateCode, quantity: count };
+    told.push({ kind: 'reel.put', payload: { ...facts, place, via: 'practice' } });
+  }
+  return told;
+}
+
+/** What the invented line is called where people read it. */
+export interface PracticeNames {
+  readonly line: string;
+  readonly machine: string;
+  readonly bank: string;
+  readonly product: string;
+}
+
+/** Slots of the invented line: slot, part, placements a panel, parts on the reel that is there already (null = to be loaded). */
+const inventedSlots = [
+  ['M1-F-001', 'RES-1001', 12, 420],
+  ['M1-F-002', 'CAP-2002', 8, 5000],
+  ['M1-F-003', 'CAP-2003', 6, null],
+  ['M1-F-004', 'DIO-3004', 2, null],
+  ['M1-F-006', 'IC-4006', 1, null],
+  ['M1-F-008', 'CON-5008', 1, null],
+] as const;
+
+/**
+ * A small line of our own where the plant has none yet: six slots on one machine, two of them loaded, one soon empty. Nothing on it is
+ * taken from anywhere. `zone`: IANA zone of the tablet.
+ */
+export function inventPractice(names: PracticeNames, zone: string): readonly ToldEntry[] {
+  const [line, setup] = ['practice', 'practice-a'];
+  const wanted = inventedSlots.map(
+    ([slot, part, perPanel]): SetupSlot => ({
+      ...{ slot, part, perPanel, tapeWidthMm: 8, pitchMm: 4, positions: 1 },
+      ...{ alternates: [], supplierParts: [] },
+    }),
+  );
+  const setupFacts = { setup, line, product: names.product, side: 'top' as const, revision: 'A' };
+  return [
+    {
+      kind: 'line.defined',
+      payload: {
+        ...{ line, name: names.line, zone },
+        machines: [
+          { machine: 'M1', name: names.machine, banks: [{ bank: 'F', name: names.bank, positions: 10 }] },
+        ],
+      },
+    },
+    { kind: 'setup.taken', payload: { ...setupFacts, slots: wanted, source: '' } },
+    { kind: 'setup.chosen', payload: { line, setup } },
+    ...inventedSlots.flatMap(([slot, part, , quantity], index): ToldEntry[] =>
+      quantity === null
+        ? []
+        : [
+            {
+              kind: 'reel.verified',
+              payload: {
+                ...{ act: 'load', line, setup, run: null, slot, feeder: null, part, supplierPart: null },
+                ...{ reel: `PR-10${index + 1}`, lot: `LOT-P${index + 1}`, dateCode: null, quantity },
+                ...{
+                  codes: [],
+                  verdict: 'accepted',
+                  reasons: [],
+                  panels: 0,
+                  via: 'practice',
+                  basis: 'label',
+                },
+              },
+            },
+          ],
+    ),
+  ];
+}

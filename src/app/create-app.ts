@@ -1,0 +1,67 @@
+// Makes what screens use out of an open store: one for the plant's floor and, while practising, another for the floor practised on.
+
+import { computed, type Signal, signal } from '@preact/signals';
+import type { App, Notice, Practice, Preferences } from './app.ts';
+import { afterPaint } from './device/after-paint.ts';
+import type { Clock } from './device/clock.ts';
+import type { Connection } from './frame/connect.ts';
+import { createRawScans } from './scan/raw.ts';
+import { createScanStream } from './scan/scan.ts';
+import type { Store } from './store/store.ts';
+import type { SyncStatus } from './sync/ports.ts';
+
+/** What an app is made of. */
+export interface AppParts {
+  readonly store: Store;
+  readonly clock: Clock;
+  /** What is wrong with the tablet's own clock, whatever floor is in hand. */
+  readonly watch: Pick<App, 'clockSlip' | 'trustClock' | 'sawServerTime'>;
+  readonly version: string;
+  readonly preferences: Signal<Preferences>;
+  readonly practice: Practice | null;
+}
+
+/** Makes the services of a floor; they follow its store and its clock. */
+export function createApp({ store, clock, watch, version, preferences, practice }: AppParts): App {
+  const tick = signal(0);
+  let tickWaits = false;
+  store.onChange(() => {
+    // A verdict is drawn before the lists under it; several entries in a row make one change of the screen.
+    if (tickWaits) return;
+    tickWaits = true;
+    afterPaint(() => {
+      tickWaits = false;
+      tick.value += 1;
+    });
+  });
+  const nowMs = signal(clock.nowMs());
+  setInterval(() => {
+    if (document.visibilityState === 'visible') nowMs.value = clock.nowMs();
+  }, 1000);
+  const app: App = {
+    ...{ store, clock, version, tick, nowMs, preferences, practice },
+    clockSlip: watch.clockSlip,
+    trustClock: watch.trustClock,
+    sawServerTime: watch.sawServerTime,
+    scans: createScanStream(),
+    rawScans: createRawScans(),
+    line: computed(() => {
+      tick.value;
+      const { lines } = store.floor();
+      const wanted = preferences.value.line;
+      return wanted !== null && lines.has(wanted) ? wanted : (lines.keys().next().value ?? null);
+    }),
+    person: computed(() => {
+      tick.value;
+      return store.floor().people.get(preferences.value.person ?? '') ?? null;
+    }),
+    write: (wishes) => store.append(wishes, app.person.value?.person ?? null),
+    openTasks: signal(0),
+    lapses: signal(0),
+    sync: signal<SyncStatus | null>(null),
+    connection: signal<Connection | null>(null),
+    notice: signal<Notice | null>(null),
+    unreadLabel: signal<readonly string[] | null>(null),
+  };
+  return app;
+}

@@ -1,0 +1,36 @@
+// The answer of a trace for a spreadsheet, in the same words and numbers whatever language the page speaks: column names as the export
+// has them, numbers plain, moments by ISO 8601, and names of people and lines beside their ids.
+
+import { guardFormula } from '../../../../shared/log/export-rows.ts';
+import type { FloorState } from '../../../../shared/setup/state.ts';
+import type { TracedPlace } from '../../../../shared/trace/ask.ts';
+
+const head = [
+  ...['line', 'lineName', 'run', 'runStarted', 'product', 'slot', 'feeder', 'reel', 'part', 'supplierPart'],
+  ...['lot', 'dateCode', 'sureFirst', 'sureLast', 'possibleFirst', 'possibleLast', 'serials'],
+  ...['at', 'who', 'whoName'],
+];
+
+/** The places as CSV (RFC 4180) with a byte order mark; texts that look like formulas are guarded. */
+export function placesToCsv(places: readonly TracedPlace[], floor: FloorState): string {
+  const rows = places.map((place) => {
+    const { line, run, product, slot, feeder, reel, part, supplierPart, lot, dateCode, at, who } = place;
+    const startedMs = floor.runs.get(run)?.startedMs;
+    const started = startedMs === undefined ? null : new Date(startedMs).toISOString();
+    return [
+      ...[line, floor.lines.get(line)?.name ?? null, run, started, product, slot, feeder, reel],
+      ...[part, supplierPart, lot, dateCode],
+      ...[place.sure?.first ?? null, place.sure?.last ?? null],
+      ...[place.possible?.first ?? null, place.possible?.last ?? null],
+      ...[place.serials.join(' '), at, who, who === null ? null : (floor.people.get(who)?.name ?? null)],
+    ];
+  });
+  const lines = [head, ...rows].map((row) => row.map(toCell).join(','));
+  return `\ufeff${lines.join('\r\n')}\r\n`;
+}
+
+/** A number stays a number: it has no quotes and no marks between its digits. */
+function toCell(value: string | number | null): string {
+  if (value === null) return '';
+  return typeof value === 'number' ? String(value) : `"${guardFormula(value).replaceAll('"', '""')}"`;
+}

@@ -1,0 +1,73 @@
+import { area } from './words.ts';
+
+/** Practising: the mark on every screen, the labels to tap, what is not done there. */
+export const practiceWords = area({
+  en: {
+    word: 'PRACTICE',
+    tells: 'Nothing here counts. The real line goes on.',
+    end: 'End practice',
+    real: (slot: string, told: string) => `On the real line: ${slot} ${told}`,
+    refused: 'Not in practice',
+    title: 'Practise without touching the line',
+    about:
+      'You get a copy of this line as it is now. Scan, splice, change over, make mistakes: nothing of it reaches the real line, its log or its counts. The copy is thrown away when you end practice, or after twelve hours.',
+    aboutNew:
+      'This plant has no line yet, so you get a small made-up one. Scan, load, splice, make mistakes. It is thrown away when you end practice, or after twelve hours.',
+    warns: 'The real line keeps warning you meanwhile.',
+    start: 'Start practice',
+    taken: 'Practice is open in another window of this tablet. End it there first.',
+    labels: 'Labels to practise with',
+    labelsHelp: 'Tap a label instead of scanning one: the slot, its feeder where one is wanted, its reel.',
+    print: 'Print the labels',
+    groups: { load: 'To load', splice: 'To splice next', wrong: 'To be refused or held', panels: 'Panels' },
+    slot: (slot: string) => `Slot ${slot}`,
+    wants: (part: string) => `wants ${part}`,
+    right: (slot: string) => `right reel for ${slot}`,
+    wrong: (slot: string, asked: string) => `belongs on ${slot}; try it on ${asked}`,
+    foreign: (asked: string) => `no slot wants it; try it on ${asked}`,
+    bare: (slot: string) => `no quantity on the label; for ${slot}`,
+    free: (slot: string) => `free feeder for ${slot}`,
+    panel: 'counts one panel',
+    nothing: 'Choose a setup first: then the labels for it stand here.',
+    names: { line: 'Practice line', machine: 'first machine', bank: 'front', product: 'Practice board' },
+  },
+  es: {
+    word: 'PRÁCTICA',
+    tells: 'Aquí nada cuenta. La línea de verdad sigue.',
+    end: 'Terminar la práctica',
+    real: (slot, told) => `En la línea de verdad: ${slot} ${told}`,
+    refused: 'No en la práctica',
+    title: 'Practicar sin tocar la línea',
+    about:
+      'Recibe una copia de esta línea tal como está ahora. Escanee, empalme, cambie, equivóquese: nada de ello llega a la línea de verdad, ni a su registro ni a sus cuentas. La copia se tira al terminar la práctica, o a las doce horas.',
+    aboutNew:
+      'Esta planta aún no tiene línea: recibe una pequeña, inventada. Escanee, cargue, empalme, equivóquese. Se tira al terminar la práctica, o a las doce horas.',
+    warns: 'La línea de verdad sigue avisando mientras tanto.',
+    start: 'Empezar la práctica',
+    taken: 'La práctica está abierta en otra ventana de esta tableta. Termínela allí primero.',
+    labels: 'Etiquetas para practicar',
+    labelsHelp: 'Toque una etiqueta en vez de escanearla: la posición, su alimentador si se pide, su bobina.',
+    print: 'Imprimir las etiquetas',
+    groups: {
+      load: 'Para cargar',
+      splice: 'Para empalmar ahora',
+      wrong: 'Para rechazar o retener',
+      panels: 'Paneles',
+    },
+    slot: (slot) => `Posición ${slot}`,
+    wants: (part) => `quiere ${part}`,
+    right: (slot) => `bobina correcta para ${slot}`,
+    wrong: (slot, asked) => `va en ${slot}; pruébela en ${asked}`,
+    foreign: (asked) => `ninguna posición la quiere; pruébela en ${asked}`,
+    bare: (slot) => `sin cantidad en la etiqueta; para ${slot}`,
+    free: (slot) => `alimentador libre para ${slot}`,
+    panel: 'cuenta un panel',
+    nothing: 'Elija antes un montaje: entonces sus etiquetas estarán aquí.',
+    names: {
+      line: 'Línea de práctica',
+      machine: 'primera máquina',
+      bank: 'frente',
+      product: 'Placa de práctica',
+    },
+  },
+});

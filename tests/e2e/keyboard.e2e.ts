@@ -1,0 +1,106 @@
+// At the keyboard: a few tabs lead to where a scan is typed, the map of the line is one stop, a dialog gives the place back, and controls
+// that do the same to different slots say to which.
+
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { startBrowser } from './support/browser.ts';
+import { type RunningDemo, startDemo } from './support/demo.ts';
+import { goTo, openTablet } from './support/floor.ts';
+
+let demo: RunningDemo;
+let browser: Browser;
+
+beforeAll(async () => {
+  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await demo?.stop();
+});
+
+async function onTablet(work: (page: Page) => Promise<void>): Promise<void> {
+  const { page, putAway } = await openTablet(browser, demo.url);
+  await work(page);
+  await putAway();
+}
+
+const focused = (page: Page, name: 'testid' | 'slot') =>
+  page.evaluate((key) => (document.activeElement as HTMLElement | null)?.dataset[key] ?? null, name);
+
+/** Presses Tab until a control has the focus; answers how often. */
+async function tabsTo(page: Page, testId: string, most = 60): Promise<number> {
+  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+  for (let tabs = 1; tabs <= most; tabs += 1) {
+    await page.keyboard.press('Tab');
+    if ((await focused(page, 'testid')) === testId) return tabs;
+  }
+  throw new Error(`${testId} is further than ${most} tabs`);
+}
+
+describe('the keyboard', () => {
+  it('skips to the dock from the top of any screen', () =>
+    onTablet(async (page) => {
+      for (const screen of ['line', 'load', 'log']) {
+        await goTo(page, screen);
+        await page.reload();
+        await page.waitForSelector('html[data-ready]');
+        await page.getByTestId('dock-type').waitFor();
+        await page.keyboard.press('Tab');
+        expect(await focused(page, 'testid')).toBe('skip-to-dock');
+        expect(await page.getByTestId('skip-to-dock').isVisible()).toBe(true);
+        await page.keyboard.press('Enter');
+        expect(await focused(page, 'testid')).toBe('dock-type');
+      }
+    }));
+
+  it('comes to "Type" on Load in a few tabs: the map is one stop with arrow keys', () =>
+    onTablet(async (page) => {
+      await goTo(page, 'load');
+      await page.locator('.slotmap button').first().waitFor();
+      expect(await tabsTo(page, 'dock-type')).toBeLessThan(30);
+      expect(await page.locator('.slotmap button[tabindex="0"]').count()).toBe(1);
+      const slots = await page
+        .locator('.slotmap button')
+        .evaluateAll((buttons) => buttons.map((button) => (button as HTMLElement).dataset['slot'] ?? ''));
+      await page.locator('.slotmap button[tabindex="0"]').focus();
+      await page.keyboard.press('Home');
+      expect(await focused(page, 'slot')).toBe(slots[0]);
+      await page.keyboard.press('ArrowRight');
+      expect(await focused(page, 'slot')).toBe(slots[1]);
+      await page.keyboard.press('End');
+      expect(await focused(page, 'slot')).toBe(slots.at(-1));
+      expect(await page.locator('.slotmap button[tabindex="0"]').count()).toBe(1);
+      expect(await page.locator('.slotmap').getAttribute('aria-label')).toContain('slots of the line');
+    }));
+
+  it('gives the place back after a slot is closed and after "Done"', () =>
+    onTablet(async (page) => {
+      await goTo(page, 'load');
+      await page.locator('.slotmap button[tabindex="0"]').focus();
+      const slot = await focused(page, 'slot');
+      await page.keyboard.press('Enter');
+      await page.locator('dialog').waitFor();
+      await page.keyboard.press('Escape');
+      await page.locator('dialog').waitFor({ state: 'detached' });
+      await expect.poll(() => focused(page, 'slot')).toBe(slot);
+      await tabsTo(page, 'dock-type');
+      await page.keyboard.press('Enter');
+      await page.getByTestId('typed').focus();
+      await page.keyboard.type(slot ?? '');
+      await page.keyboard.press('Tab');
+      await page.keyboard.press('Enter');
+      await page.getByTestId('well-slot').waitFor();
+      await expect.poll(() => focused(page, 'testid')).toBe('dock-type');
+    }));
+
+  it('says of each "Splice" for which slot it is', () =>
+    onTablet(async (page) => {
+      await goTo(page, 'line');
+      await page.locator('[data-testid^="splice-"]').first().waitFor();
+      const names = await page
+        .locator('[data-testid^="splice-"]')
+        .evaluateAll((buttons) => buttons.map((button) => button.getAttribute('aria-label')));
+      expect(new Set(names).size).toBe(names.length);
+      for (const name of names) expect(name).toMatch(/^Splice M\d-[FR]-\d+$/);
+    }));
+});

@@ -1,0 +1,159 @@
+// Practice is a floor of its own: what is done there leaves the plant's log as it was, byte for byte, read from the browser's database
+// behind the app's back; it is marked wherever one looks, and the real line breaks through with its warnings.
+
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { startBrowser, waitReady } from './support/browser.ts';
+import { type RunningDemo, startDemo } from './support/demo.ts';
+import { goOn, goTo, openTablet, readLog, seeVerdict } from './support/floor.ts';
+import { type PlantServer, startServe } from './support/serve.ts';
+
+let demo: RunningDemo;
+let empty: PlantServer;
+let browser: Browser;
+
+beforeAll(async () => {
+  [demo, empty, browser] = await Promise.all([startDemo(), startServe(), startBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await Promise.all([demo?.stop(), empty?.stop()]);
+});
+
+/** All rows of a database as text, and what is remembered outside it. */
+async function bytesOf(page: Page, name: string): Promise<string> {
+  return page.evaluate(
+    (wanted) =>
+      new Promise<string>((resolve, reject) => {
+        const opening = indexedDB.open(wanted);
+        opening.onerror = () => reject(opening.error);
+        opening.onupgradeneeded = () => opening.transaction?.abort(); // looking must not make it
+        opening.onsuccess = () => {
+          const db = opening.result;
+          const reading = db.transaction(['entries', 'meta']);
+          const entries = reading.objectStore('entries').getAll();
+          const meta = reading.objectStore('meta').getAll();
+          reading.oncomplete = () => {
+            db.close();
+            const remembered = localStorage.getItem('reelward-chain');
+            resolve(JSON.stringify([entries.result, meta.result, remembered]));
+          };
+        };
+      }),
+    name,
+  );
+}
+
+const databases = (page: Page) =>
+  page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name ?? '').sort());
+
+async function begin(page: Page): Promise<void> {
+  await goTo(page, 'plant');
+  await page.getByTestId('tile-practice').click();
+  await page.getByTestId('practice-start').click();
+  await page.getByTestId('practice-band').waitFor();
+  await page.getByTestId('practice-print').waitFor();
+}
+
+async function end(page: Page): Promise<void> {
+  await page.getByTestId('practice-end').click();
+  await page.getByTestId('practice-band').waitFor({ state: 'detached' });
+  await waitReady(page);
+}
+
+/** Taps labels one after the other and reads the verdict that follows. */
+async function tap(page: Page, ...ids: readonly string[]) {
+  await goTo(page, 'plant');
+  await page.getByTestId('tile-practice').click();
+  for (const id of ids) await page.getByTestId(`label-${id}`).click();
+  return seeVerdict(page);
+}
+
+describe('practice', () => {
+  it('has a line to practise on in an empty plant, and leaves nothing there', async () => {
+    const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+    const page = await context.newPage();
+    await page.goto(empty.url);
+    await waitReady(page);
+    const before = await bytesOf(page, 'reelward-log');
+    const there = await databases(page);
+    await begin(page);
+    expect(await page.title()).toContain('PRACTICE');
+    const verdict = await tap(page, 'slot-M1-F-003', 'reel-M1-F-003');
+    expect(verdict.verdict).toBe('accepted');
+    expect(verdict.text).toContain('PRACTICE');
+    await goOn(page);
+    expect((await tap(page, 'slot-M1-F-004', 'reel-wrong')).verdict).toBe('refused');
+    await goOn(page);
+    // A reload goes on practising.
+    await page.reload();
+    await waitReady(page);
+    await goTo(page, 'load');
+    expect(await page.getByTestId('load-progress').textContent()).toBe('3 of 6 slots loaded');
+    for (const screen of ['line', 'load', 'change', 'stock', 'log', 'plant']) {
+      await goTo(page, screen);
+      expect(await page.getByTestId('practice-band').isVisible()).toBe(true);
+    }
+    await goTo(page, 'log');
+    expect(await page.getByTestId('export-csv').textContent()).toContain('Not in practice');
+    await end(page);
+    expect(await page.getByText('No line yet').isVisible()).toBe(true);
+    expect(await bytesOf(page, 'reelward-log')).toBe(before);
+    await expect.poll(() => databases(page)).toEqual(there);
+    await context.close();
+  });
+
+  it('copies the line as it is: scans there change no slot, count, export or trace of the real one', async () => {
+    const { page, putAway } = await openTablet(browser, demo.url);
+    const before = await readLog(page);
+    await goTo(page, 'load');
+    const progress = await page.getByTestId('load-progress').textContent();
+    const run = await page.getByTestId('run-chip').textContent();
+    await begin(page);
+    await goTo(page, 'load');
+    expect(await page.getByTestId('load-progress').textContent()).toBe(progress);
+    await goTo(page, 'plant');
+    await page.getByTestId('tile-practice').click();
+    const ids = await page
+      .locator('[data-testid^="label-"]')
+      .evaluateAll((cards) => cards.map((card) => card.getAttribute('data-testid') ?? ''));
+    const loads = ids.find((id) => id.startsWith('label-feeder-'))?.replace('label-feeder-', '') ?? '';
+    expect((await tap(page, `slot-${loads}`, `feeder-${loads}`, `reel-${loads}`)).verdict).toBe('accepted');
+    await goOn(page);
+    const hasFeeder = (slot: string) => ids.includes(`label-feeder-${slot}`);
+    const splices =
+      ids
+        .filter((id) => id.startsWith('label-slot-'))
+        .map((id) => id.replace('label-slot-', ''))
+        .find((slot) => !hasFeeder(slot)) ?? '';
+    expect((await tap(page, `slot-${splices}`, `reel-${splices}`)).verdict).toBe('accepted');
+    await goOn(page);
+    // A dialog over the screen is marked too.
+    await page.getByTestId('sign-in').click();
+    await page.locator('dialog [data-testid=practice-mark]').waitFor();
+    await page.keyboard.press('Escape');
+    await end(page);
+    expect(await page.getByTestId('run-chip').textContent()).toBe(run);
+    const after = await readLog(page);
+    const ofTheWatch = (kind: string) => kind === 'warning.raised';
+    expect(JSON.stringify(after.filter(({ kind }) => !ofTheWatch(kind)))).toBe(
+      JSON.stringify(before.filter(({ kind }) => !ofTheWatch(kind))),
+    );
+    await putAway();
+  });
+
+  it('lets a warning of the real line through, and leads to it', async () => {
+    const { page, putAway } = await openTablet(browser, demo.url);
+    await page.getByTestId('warning').waitFor();
+    await begin(page);
+    await page.getByTestId('practice-real').waitFor();
+    expect(await page.getByTestId('practice-real').textContent()).toContain('On the real line');
+    await page.getByTestId('sign-in').click();
+    await page.locator('dialog [data-testid=practice-mark]').getByText('On the real line').waitFor();
+    await page.keyboard.press('Escape');
+    await end(page);
+    await page.getByTestId('warning').waitFor();
+    expect(await page.getByTestId('screen-line').isVisible()).toBe(true);
+    await putAway();
+  });
+});
