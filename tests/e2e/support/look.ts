@@ -76,10 +76,8 @@ export async function findings(page: Page, options: LookOptions = {}): Promise<r
   const counts = (finding: string) => !except.some((each) => each.test(finding));
   const lines = listen(page);
   const untilMs = Date.now() + patienceMs;
-  let found: readonly string[];
-  do {
-    found = (await lookOnce(page, checks)).filter(counts);
-  } while (found.length > 0 && Date.now() < untilMs);
+  let found = (await lookOnce(page, checks)).filter(counts);
+  while (found.length > 0 && Date.now() < untilMs) found = (await lookOnce(page, checks)).filter(counts);
   const violations = options.axe ? await axeFinds(page, options.axe) : [];
   const heard = options.console === false ? [] : lines.splice(0).filter(counts);
   return [...found, ...violations.filter(counts), ...heard];

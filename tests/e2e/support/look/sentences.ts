@@ -73,7 +73,7 @@ function blocksOf(root: Element): ReadonlySet<Element> {
     let block = node.parentElement;
     if (
       !block ||
-      block.closest('script, style, option, title, noscript, [data-as-scanned]') ||
+      block.closest('script, style, option, title, noscript, [data-raw]') ||
       !isShown(block)
     )
       continue;
@@ -91,7 +91,7 @@ function textOf(block: Element): string {
     if (node.nodeType === Node.TEXT_NODE) text += node.textContent;
     if (!(node instanceof Element)) continue;
     if (node.localName === 'br') text += '\n';
-    else if (node.matches('[data-as-scanned]')) text += '…';
+    else if (node.matches('[data-raw]')) text += '…';
     else if (getComputedStyle(node).display === 'inline') text += textOf(node);
     else text += ' … ';
   }
