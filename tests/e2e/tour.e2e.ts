@@ -9,10 +9,12 @@ import { type RunningDemo, startDemo } from './support/demo.ts';
 import { openTablet } from './support/floor.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 import { changeLegs } from './support/tour/change-legs.ts';
+import { gaps } from './support/tour/coverage.ts';
 import { emptyLegs } from './support/tour/empty-legs.ts';
 import { floorLegs, lastLegs } from './support/tour/floor-legs.ts';
 import type { Leg } from './support/tour/here.ts';
 import { plantLegs } from './support/tour/plant-legs.ts';
+import { servedLegs } from './support/tour/served-legs.ts';
 import { Shots } from './support/tour/sheets.ts';
 import { type Journal, pseudoSpeeches, type Speech, travel } from './support/tour/visit.ts';
 
@@ -55,5 +57,15 @@ describe('the tour', { timeout: 600_000 }, () => {
   it('of the plant’s pages', () => travelAll(demo.url, 'BADGE-4401', plantLegs));
   it('of a change of product', () => travelAll(demo.url, 'BADGE-4401', changeLegs));
   it('of what others see, and of a line without a run', () => travelAll(demo.url, 'BADGE-4401', lastLegs));
-  it('of a plant with nothing in it', () => travelAll(server.url, null, emptyLegs));
+  it('of a plant with nothing in it, and of one with a server', () =>
+    travelAll(server.url, null, [
+      ...emptyLegs,
+      ...servedLegs(
+        () => browser,
+        () => server,
+      ),
+    ]));
+  it.skipIf(only)('comes to all that the source has', () => {
+    expect(gaps(journal.ids, journal.stops)).toEqual([]);
+  });
 });

@@ -71,11 +71,7 @@ function blocksOf(root: Element): ReadonlySet<Element> {
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     if (!/\S/.test(node.textContent ?? '')) continue;
     let block = node.parentElement;
-    if (
-      !block ||
-      block.closest('script, style, option, title, noscript, [data-raw]') ||
-      !isShown(block)
-    )
+    if (!block || block.closest('script, style, option, title, noscript, [data-raw]') || !isShown(block))
       continue;
     while (block.parentElement && getComputedStyle(block).display.startsWith('inline') && block !== root)
       block = block.parentElement;

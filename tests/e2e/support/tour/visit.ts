@@ -73,6 +73,7 @@ export async function visit(
       journal.wrong.push(`${name} · ${where}: ${finding}`);
     }
   };
+  // Where the log is gone nothing listens any more.
   const isWhole = (await page.getByTestId('fault').count()) === 0;
   for (const theme of themes) {
     await page.emulateMedia({ colorScheme: theme });
