@@ -8,6 +8,7 @@ import { formatEnvelope } from '../../../shared/labels/envelope.ts';
 import { verifyChains } from '../../../shared/log/chain.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { waitReady } from './browser.ts';
+import { listen, look } from './look.ts';
 
 /** A page with what it did wrong. */
 export interface Tablet {
@@ -65,6 +66,7 @@ export async function openTablet(
 /** Collects what a page throws and whom it asks. */
 export function watchPage(page: Page, url: string): string[] {
   const wrongs: string[] = [];
+  listen(page);
   const home = new URL(url).origin;
   page.on('pageerror', (error) => wrongs.push(`thrown: ${error.message}`));
   page.on('request', (request) => {
@@ -153,6 +155,7 @@ export interface SeenVerdict {
 export async function seeVerdict(page: Page): Promise<SeenVerdict> {
   const band = page.getByTestId('verdict');
   await band.waitFor();
+  await look(page, { where: 'verdict' });
   return {
     verdict: await band.getAttribute('data-verdict'),
     text: ((await band.textContent()) ?? '').replace(/\s+/g, ' '),
@@ -170,6 +173,7 @@ export async function scanAll(page: Page, ...texts: readonly string[]): Promise<
 export async function goOn(page: Page): Promise<void> {
   await page.getByTestId('verdict-go-on').click();
   await page.getByTestId('verdict').waitFor({ state: 'detached' });
+  await look(page, { where: 'after a verdict' });
 }
 
 /** Every entry of the tablet's log, in folding order, read from the database itself. */
@@ -213,6 +217,7 @@ export function expectWhole(entries: readonly Entry[]): void {
 
 /** Types a PIN or a number on the pad and enters it. */
 export async function pad(page: Page, digits: string): Promise<void> {
+  await look(page, { where: 'pad' });
   // A hand is slower than this; a second press of one button within 400 ms counts as a tremble.
   await page.waitForTimeout(450);
   for (const digit of digits)
@@ -224,6 +229,7 @@ export async function pad(page: Page, digits: string): Promise<void> {
 export async function goTo(page: Page, screen: string): Promise<void> {
   await page.getByTestId(`nav-${screen}`).click();
   await page.getByTestId(`screen-${screen}`).waitFor();
+  await look(page, { where: screen });
 }
 
 /** Goes to the line and sees to it that the run is running: the demo's shift has stops of its own, as a real one has. */

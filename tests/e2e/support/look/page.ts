@@ -32,11 +32,8 @@ export interface LookScope {
 
 /** Waits until what was asked for is drawn: two frames, and the end of every movement that has one. */
 async function stand(): Promise<void> {
-  const frame = () =>
-    new Promise<void>((resolve) => {
-      requestAnimationFrame(() => resolve());
-      setTimeout(resolve, 100); // a window behind others draws no frames
-    });
+  if (document.visibilityState !== 'visible') return; // a window behind others draws no frames
+  const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
   await frame();
   await frame();
   const moving = document
@@ -44,8 +41,5 @@ async function stand(): Promise<void> {
     .filter(
       ({ playState, effect }) => playState === 'running' && effect?.getTiming().iterations !== Infinity,
     );
-  await Promise.race([
-    Promise.allSettled(moving.map(({ finished }) => finished)),
-    new Promise((resolve) => setTimeout(resolve, 1000)),
-  ]);
+  await Promise.allSettled(moving.map(({ finished }) => finished));
 }
