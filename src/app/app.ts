@@ -13,12 +13,15 @@ import type { ScanStream } from './scan/scan.ts';
 import type { WedgeSettings } from './scan/wedge.ts';
 import type { Store, Wish } from './store/store.ts';
 import type { SyncStatus } from './sync/ports.ts';
+import type { Pseudo } from './words/pseudo.ts';
 
 /** This tablet's own preferences; they are not part of the log. */
 export interface Preferences {
   readonly line: string | null;
   readonly person: string | null;
   readonly language: 'en' | 'es';
+  /** Words that nobody speaks, to try a layout with; offered nowhere. */
+  readonly pseudo: Pseudo | null;
   readonly theme: 'auto' | 'light' | 'dark';
   readonly camera: string | null;
   readonly sound: boolean;

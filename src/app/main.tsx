@@ -17,7 +17,7 @@ import type { StoreFault } from './store/database.ts';
 import { keepPreferences, readPreferences } from './store/preferences.ts';
 import { openStore, StoreError } from './store/store.ts';
 import { followTouches } from './ui/press.ts';
-import { language } from './words/words.ts';
+import { type Spoken, speak } from './words/speak.ts';
 import type { Work } from './work.ts';
 import './ui/theme.css';
 
@@ -72,8 +72,12 @@ async function start(): Promise<void> {
 
   effect(() => {
     void keepPreferences(app.store.cache, preferences.value);
-    language.value = preferences.value.language;
-    document.documentElement.lang = preferences.value.language;
+    speak(preferences.value, document.documentElement);
+  });
+  // The one way to the words that a layout is tried with: `dispatchEvent(new CustomEvent('reelward-speak', { detail: { pseudo: 'long' } }))`.
+  addEventListener('reelward-speak', (event) => {
+    const wanted = (event as CustomEvent<Partial<Spoken>>).detail;
+    preferences.value = { ...preferences.value, ...wanted };
   });
   const dark = matchMedia('(prefers-color-scheme: dark)');
   const showTheme = () => {

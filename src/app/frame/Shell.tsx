@@ -1,6 +1,6 @@
 // The frame of every screen: navigation, top bar, main area, dock, and what lies over them.
 
-import type { ComponentChildren } from 'preact';
+import type { ComponentChildren, RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { buildingOn } from '../../../shared/setup/building.ts';
 import { useApp, useFloor } from '../app.ts';
@@ -132,6 +132,7 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
       {desk && (
         <ShownVerdictBand
           desk={desk}
+          main={main}
           onClear={(entry) => setOver({ over: 'clear', entry })}
           onQuantity={() => setOver({ over: 'quantity' })}
         />
@@ -175,12 +176,21 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
 
 // The two below read the desk in the frame's stead: a scan draws them anew, and neither the navigation nor the screen.
 
-function ShownVerdictBand(props: {
+function ShownVerdictBand({
+  main,
+  ...props
+}: {
   readonly desk: DeskRun;
+  readonly main: RefObject<HTMLElement>;
   readonly onClear: (entry: string) => void;
   readonly onQuantity: () => void;
 }) {
   const shown = props.desk.shown.value;
+  const isShown = shown !== null;
+  // What lies under the verdict is out of reach of the keyboard and of readers of the screen too.
+  useLayoutEffect(() => {
+    if (main.current) main.current.inert = isShown;
+  }, [isShown]);
   return shown && <VerdictBand {...props} shown={shown} />;
 }
 
@@ -204,6 +214,7 @@ function TopBar({ status, onSignIn }: { readonly status: ComponentChildren; read
   const person = app.person.value;
   return (
     <header class="topbar">
+      <h1 class="hidden">{words.nav[place.value.screen]}</h1>
       <div class="whereabouts">
         <b>{line?.name ?? words.noLine}</b>
         <span>

@@ -7,6 +7,7 @@ export const firstPreferences: Preferences = {
   line: null,
   person: null,
   language: 'en',
+  pseudo: null,
   theme: 'auto',
   camera: null,
   sound: true,

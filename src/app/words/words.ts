@@ -33,9 +33,12 @@ type Sentences<W> = {
         : W[K];
 };
 
+/** What changes English sentences on their way to the screen, where a layout is tried; null in use. */
+export const disguise = signal<(<W>(english: W) => W) | null>(null);
+
 /** The sentences of an area in the language in use; reading it in a component follows the language. */
 export function say<W>(sentences: Area<W>): W {
-  return sentences[language.value];
+  return disguise.value ? disguise.value(sentences.en) : sentences[language.value];
 }
 
 /** The locale for numbers and dates. */

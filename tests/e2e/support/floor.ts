@@ -9,6 +9,7 @@ import { verifyChains } from '../../../shared/log/chain.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { waitReady } from './browser.ts';
 import { drawn, giveClock, pass, withoutTimers } from './clock.ts';
+import { listen, look } from './look.ts';
 
 /** A page with what it did wrong. */
 export interface Tablet {
@@ -73,6 +74,7 @@ interface Counted {
 /** Collects what a page throws and whom it asks. */
 export function watchPage(page: Page, url: string): string[] {
   const wrongs: string[] = [];
+  listen(page);
   const home = new URL(url).origin;
   page.on('pageerror', (error) => wrongs.push(`thrown: ${error.message}`));
   page.on('request', (request) => {
@@ -242,6 +244,7 @@ export interface SeenVerdict {
 export async function seeVerdict(page: Page): Promise<SeenVerdict> {
   const band = page.getByTestId('verdict');
   await band.waitFor();
+  await look(page, { where: 'verdict' });
   return {
     verdict: await band.getAttribute('data-verdict'),
     text: ((await band.textContent()) ?? '').replace(/\s+/g, ' '),
@@ -259,6 +262,7 @@ export async function scanAll(page: Page, ...texts: readonly string[]): Promise<
 export async function goOn(page: Page): Promise<void> {
   await page.getByTestId('verdict-go-on').click();
   await page.getByTestId('verdict').waitFor({ state: 'detached' });
+  await look(page, { where: 'after a verdict' });
 }
 
 /** Every entry of the tablet's log, in folding order, read from the database itself. */
@@ -302,6 +306,7 @@ export function expectWhole(entries: readonly Entry[]): void {
 
 /** Types a PIN or a number on the pad and enters it. */
 export async function pad(page: Page, digits: string): Promise<void> {
+  await look(page, { where: 'pad' });
   await steady(page);
   for (const digit of digits)
     await page.locator('.pinpad').getByRole('button', { name: digit, exact: true }).click();
@@ -318,6 +323,7 @@ export async function goTo(page: Page, screen: string): Promise<void> {
   await page.getByTestId(`nav-${screen}`).click();
   await page.getByTestId(`screen-${screen}`).waitFor();
   await arrived(page);
+  await look(page, { where: screen });
 }
 
 /** Goes to the line and sees to it that the run is running: the demo's shift has stops of its own, as a real one has. */

@@ -145,7 +145,10 @@ export function ThisTablet({ offline, alarm }: { readonly offline: Offline; read
         <small>
           {words.version} {app.version} · {words.entries(formatCount(app.store.count()))}
           <br />
-          {words.id} <span class="code">{app.store.identity.tablet}</span>
+          {words.id}{' '}
+          <span class="code" data-raw>
+            {app.store.identity.tablet}
+          </span>
         </small>
       </div>
     </div>

@@ -1,0 +1,143 @@
+// One look at a page, as a person would see it: can everything be touched and read, is every picture there, does every sentence
+// make sense, is the console quiet. Throws with a list of all that it finds.
+//
+// Called after every step of the browser tests and at every stop of the tour. What it finds must stand for a moment: a screen that
+// is still being drawn is no fault.
+
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
+import type { ConsoleMessage, Page } from 'playwright-core';
+import { build } from 'vite';
+import type { Checks, LookScope } from './look/page.ts';
+
+/** What is looked at, and how. */
+export interface LookOptions extends Partial<Checks> {
+  /** Said before each finding: which stop, size, language. */
+  readonly where?: string;
+  /** Also ask axe-core: all of its rules, or those that depend on the theme alone. */
+  readonly axe?: boolean | 'contrast';
+  /** Is the console looked at? */
+  readonly console?: boolean;
+  /** Findings that are known and let pass, each with its reason beside it in the caller. */
+  readonly except?: readonly RegExp[];
+  /** How long a fault must stand until it is one, ms. */
+  readonly patienceMs?: number;
+}
+
+const root = path.resolve(import.meta.dirname, '../../..');
+let script: Promise<string> | null = null;
+let axe: Promise<string> | null = null;
+
+/** The checks as one script for the page. */
+function pageScript(): Promise<string> {
+  script ??= build({
+    configFile: false,
+    root: import.meta.dirname,
+    logLevel: 'error',
+    build: {
+      write: false,
+      minify: false,
+      lib: { entry: path.join(import.meta.dirname, 'look/page.ts'), formats: ['iife'], name: 'lookPage' },
+    },
+  }).then((built) => {
+    const [output] = [built].flat();
+    if (!output || !('output' in output)) throw new TypeError('Cannot look as the checks were not built');
+    return output.output[0].code;
+  });
+  return script;
+}
+
+const told = new WeakMap<Page, string[]>();
+
+/** A server out of reach is told by the browser itself; the tests that cut the network want just that. */
+const expected =
+  /Failed to load resource: (net::ERR_|the server responded)|net::ERR_(INTERNET_DISCONNECTED|CONNECTION_REFUSED|FAILED|NAME_NOT_RESOLVED)/;
+
+/** Collects what a page writes on its console from now on. */
+export function listen(page: Page): string[] {
+  const known = told.get(page);
+  if (known) return known;
+  const lines: string[] = [];
+  told.set(page, lines);
+  const add = (message: ConsoleMessage) => {
+    if (!['error', 'warning'].includes(message.type()) || expected.test(message.text())) return;
+    lines.push(`console: ${message.text().slice(0, 300)}`);
+  };
+  page.on('console', add);
+  page.on('pageerror', (error) => lines.push(`thrown: ${error.message}`));
+  return lines;
+}
+
+/** All that a look finds, in plain lines. */
+export async function findings(page: Page, options: LookOptions = {}): Promise<readonly string[]> {
+  const { controls = true, texts = true, pictures = true, sentences = true, patienceMs = 2000 } = options;
+  const checks: Checks = { controls, texts, pictures, sentences };
+  const { except = [] } = options;
+  const counts = (finding: string) => !except.some((each) => each.test(finding));
+  const lines = listen(page);
+  const untilMs = Date.now() + patienceMs;
+  let found = (await lookOnce(page, checks)).filter(counts);
+  while (found.length > 0 && Date.now() < untilMs) found = (await lookOnce(page, checks)).filter(counts);
+  const violations = options.axe ? await axeFinds(page, options.axe) : [];
+  const heard = options.console === false ? [] : lines.splice(0).filter(counts);
+  return [...found, ...violations.filter(counts), ...heard];
+}
+
+/** Throws with everything that is wrong on a page. */
+export async function look(page: Page, options: LookOptions = {}): Promise<void> {
+  const found = await findings(page, options);
+  if (found.length === 0) return;
+  const where = options.where ? `${options.where}: ` : '';
+  throw new Error(`${where}${found.length} found\n${found.map((line) => `  ${where}${line}`).join('\n')}`);
+}
+
+async function lookOnce(page: Page, checks: Checks): Promise<readonly string[]> {
+  const seen = await page.evaluate(
+    (asked) => (globalThis as unknown as LookScope).lookInPage?.(asked) ?? null,
+    checks,
+  );
+  if (seen) return seen;
+  await page.evaluate(await pageScript());
+  return page.evaluate((asked) => (globalThis as unknown as LookScope).lookInPage?.(asked) ?? [], checks);
+}
+
+interface AxeScope {
+  readonly axe: {
+    run: (options: unknown) => Promise<{
+      violations: { id: string; nodes: { html: string; failureSummary: string }[] }[];
+    }>;
+  };
+}
+
+/** What axe-core finds, all of its weights. */
+async function axeFinds(page: Page, how: true | 'contrast'): Promise<readonly string[]> {
+  axe ??= readFile(path.join(root, 'node_modules/axe-core/axe.min.js'), 'utf8');
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(await axe);
+  return page.evaluate(
+    async (only) => {
+      const scope = globalThis as unknown as AxeScope;
+      const { violations } = await scope.axe.run({
+        resultTypes: ['violations'],
+        ...(only ? { runOnly: only } : {}),
+      });
+      return violations.flatMap(({ id, nodes }) =>
+        nodes.slice(0, 3).map((node) => {
+          const why = node.failureSummary.split('\n')[1]?.trim() ?? '';
+          return `axe ${id}: ${node.html.replace(/\s+/g, ' ').slice(0, 120)} ${why}`;
+        }),
+      );
+    },
+    how === 'contrast' ? ['color-contrast'] : null,
+  );
+}
+
+/** Runs a work with letters twice as large, as a person may have set their tablet to. */
+export async function withLargeText(page: Page, work: () => Promise<void>): Promise<void> {
+  const size = (percent: string) =>
+    page.evaluate((value) => {
+      document.documentElement.style.fontSize = value;
+    }, percent);
+  await size('212.5%'); // twice the 106.25 % that the app's own sheet sets
+  await work();
+  await size('');
+}

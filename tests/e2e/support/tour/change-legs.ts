@@ -1,0 +1,146 @@
+// The tour of a change from one product to the next: planned, made ready, stood, released; the order of jobs.
+
+import { readLog, reelLabel, scan } from '../floor.ts';
+import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
+
+const next = 'greenhouse-node-top-F';
+
+async function* order(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/change');
+  await page.getByTestId(`plan-${next}`).waitFor();
+  yield 'change, none open';
+  await goThere(here, '#/change/order');
+  await page.getByTestId('job-setup').waitFor();
+  yield 'order of jobs, none';
+  const asked = [
+    ['pump-driver-bottom-B', '900', '2026-01-01T08:00'],
+    ['tide-gauge-top-C', '100', ''],
+    [next, '200', ''],
+  ] as const;
+  for (const [index, [setup, panels, due]] of asked.entries()) {
+    await page.getByTestId('job-setup').selectOption(setup);
+    await page.getByTestId('job-panels').fill(panels);
+    if (due) await page.getByTestId('job-due').fill(due);
+    await page.getByTestId('job-add').press('Enter');
+    await page.getByTestId(`job-${index}`).waitFor();
+  }
+  await page.getByTestId('order-find').click();
+  await page.getByTestId('order-find').waitFor();
+  yield 'order of jobs';
+  await page.getByTestId('order-keep').click();
+  await page.getByTestId('down-0').click();
+  await openBy(here, 'order-take-kept');
+  yield 'order of jobs, the kept one taken';
+}
+
+async function* lists(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/change/list/shift-start');
+  await page.getByTestId('list-open').waitFor();
+  yield 'checklist, not open';
+  await page.getByTestId('list-open').click();
+  await page.getByTestId('checklist').waitFor();
+  yield 'checklist, shift start';
+  await goThere(here, '#/change/list/splice');
+  await page.getByTestId('list-open').click();
+  await page.getByTestId('checklist').waitFor();
+  yield 'checklist, splice';
+}
+
+async function* change(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/change');
+  await page.getByTestId(`plan-${next}`).click();
+  await page.getByTestId('changeover').waitFor();
+  yield 'change, feeders';
+  await page.getByRole('button', { name: 'Drop' }).or(page.getByText('Drop the change')).first().click();
+  await page.locator('dialog[open]').waitFor();
+  yield 'change, dropped';
+  await closeDialogs(page);
+  await page.getByTestId('tab-kit').click();
+  await page.getByTestId('kit').waitFor();
+  yield 'change, kit';
+  yield* cart(here);
+  await goThere(here, '#/change');
+  await page.getByTestId('tab-checklist').click();
+  await page.getByTestId('checklist-open').click();
+  await page.getByTestId('checklist').waitFor();
+  yield 'change, checklist';
+  await openBy(here, 'skip-documents');
+  await confirm(page, 'BADGE-3301', '3301');
+  await page.getByTestId('skip-reason').waitFor();
+  yield 'checklist, a step left out';
+  await closeDialogs(page);
+  await page.getByTestId('tab-first').click();
+  await page.getByTestId('first-panel').waitFor();
+  yield 'change, first panel';
+  await page.getByTestId('measure-other').selectOption({ index: 1 });
+  await page.getByTestId('measure-reading').waitFor();
+  yield 'measurement';
+  await page.getByTestId('measure-code').fill('4k7');
+  await page.getByRole('button', { name: '4.7 kΩ' }).click();
+  await page.getByTestId('measure-tolerance').fill('1');
+  await page.getByTestId('measure-reading').fill('4.5');
+  await page.getByTestId('measure-outcome').waitFor();
+  yield 'measurement, wrong';
+  await closeDialogs(page);
+  await openBy(here, 'last-panel');
+  yield 'last panel';
+  await page.getByTestId('last-panel-yes').click();
+  await page.getByTestId('release').waitFor();
+  yield 'change, the line stands';
+  await page.getByTestId('tab-checklist').click();
+  yield 'change, checklist, the line stands';
+  await page.getByTestId('tab-times').click();
+  await page.getByTestId('times').waitFor();
+  yield 'change, times';
+  await openBy(here, 'release');
+  await confirm(page, 'BADGE-3301', '3301');
+  await page.getByTestId('release-reason').waitFor();
+  yield 'release';
+  await goThere(here, '#/line');
+  yield 'line, between two products';
+  await goThere(here, '#/load');
+  yield 'load, between two products';
+}
+
+async function* cart(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  const wanted = (await readLog(page)).find(
+    ({ kind, payload }) => kind === 'setup.taken' && payload['setup'] === next,
+  )?.payload['slots'] as { slot: string; part: string; tapeWidthMm: number }[]; // shape of the entry
+  const place = wanted.find((each) => each.tapeWidthMm === 8);
+  if (!place) throw new TypeError('The next product has no 8 mm slot');
+  await page.getByTestId('cart-code').fill('CART-1');
+  await page.getByTestId('cart-use').click();
+  await page.getByTestId('cart-filling').waitFor();
+  yield 'cart, being filled';
+  await scan(page, place.slot);
+  await scan(page, 'F-0113');
+  await scan(page, reelLabel({ P: '10-0402-nothing', Q: '4000', '3S': 'R-990200' }));
+  await page.getByTestId('cart-told').waitFor();
+  yield 'cart, refused';
+  for (const text of [
+    place.slot,
+    'F-0113',
+    reelLabel({ P: place.part, Q: '4000', '1T': 'LT-8', '3S': 'R-990201' }),
+  ])
+    await scan(page, text);
+  await page.getByTestId('cart-CART-1').waitFor();
+  yield 'cart, with a reel';
+  await goThere(here, '#/stock');
+  await scan(page, 'CART-1');
+  await page.getByTestId('dock-cart').waitFor();
+  yield 'told: a cart';
+  await page.getByTestId('dock-cart').click();
+  await page.getByTestId('dock-question').waitFor();
+  yield 'cart, to be docked';
+  await closeDialogs(page);
+}
+
+export const changeLegs: readonly Leg[] = [
+  { name: 'order', stops: order },
+  { name: 'lists', stops: lists },
+  { name: 'change', stops: change },
+];

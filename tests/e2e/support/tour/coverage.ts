@@ -1,0 +1,65 @@
+// Does the tour see all that there is? Every test id that the source gives to something on a screen must have been met at a stop,
+// and every file that opens a dialog must carry one. What no tour can meet stands here with its reason.
+
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+
+const root = path.resolve(import.meta.dirname, '../../../..');
+
+function views(): readonly { readonly file: string; readonly source: string }[] {
+  return readdirSync(path.join(root, 'src/app'), { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.tsx'))
+    .map((name) => path.posix.join('src/app', name.replaceAll(path.sep, '/')))
+    .map((file) => ({ file, source: readFileSync(path.join(root, file), 'utf8') }));
+}
+
+/** Ids that the tour does not come to, each with why. An entry that is met after all, or is gone from the source, is wrong. */
+export const notMet: Readonly<Record<string, string>> = {
+  update: 'A newer version of the app must lie on the server.',
+};
+
+/** Dialogs whose file has no test id of its own, each with the stop that shows it. */
+export const dialogStops: Readonly<Record<string, string>> = {
+  'src/app/frame/QuestionDialog.tsx': 'question: is it the feeder',
+  'src/app/screens/plant/labels/ApproveDialog.tsx': 'label, approved',
+};
+
+/** One test id as the source writes it. */
+interface Declared {
+  readonly id: string;
+  readonly file: string;
+  readonly pattern: RegExp;
+}
+
+/** Every test id in the source of the screens, the frame and the widgets. */
+export function declaredIds(): readonly Declared[] {
+  return views().flatMap(({ file, source }) =>
+    [...source.matchAll(/(?:data-testid|testId)=(?:"([^"]+)"|\{`([^`]+)`\})/g)].map(([, plain, template]) => {
+      const id = plain ?? template ?? '';
+      const parts = id.split(/\$\{[^}]*\}/).map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+      return { id, file, pattern: new RegExp(`^${parts.join('.+')}$`) };
+    }),
+  );
+}
+
+/** What is wrong between the source and the tour. */
+export function gaps(ids: ReadonlySet<string>, stops: readonly string[]): readonly string[] {
+  const declared = declaredIds();
+  const met = ({ pattern }: Declared) => [...ids].some((id) => pattern.test(id));
+  const known = new Set(declared.map(({ id }) => id));
+  const dialogs = views().filter(
+    ({ file, source }) => /<Dialog\b/.test(source) && !file.endsWith('ui/Dialog.tsx'),
+  );
+  return [
+    ...declared
+      .filter((each) => !met(each) && !(each.id in notMet))
+      .map(({ id, file }) => `no stop shows "${id}" of ${file}`),
+    ...Object.keys(notMet)
+      .filter((id) => !known.has(id) || declared.some((each) => each.id === id && met(each)))
+      .map((id) => `"${id}" is said not to be met, and is met or gone`),
+    ...dialogs
+      .filter(({ file }) => !declared.some((each) => each.file === file))
+      .filter(({ file }) => !stops.includes(dialogStops[file] ?? ''))
+      .map(({ file }) => `no stop shows the dialog of ${file}`),
+  ];
+}

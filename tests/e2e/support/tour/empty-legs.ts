@@ -1,0 +1,38 @@
+// The tour of a plant that begins: every screen with nothing in it, the first person, joining the server, two tablets that
+// disagree, and the faults that stop the work.
+
+import type { Here, Leg } from './here.ts';
+import { goThere } from './here.ts';
+
+async function* empty(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  for (const screen of ['line', 'load', 'change', 'stock', 'log', 'plant']) {
+    await page.evaluate((name) => {
+      location.hash = `#/${name}`;
+    }, screen);
+    await page.getByTestId(`screen-${screen}`).waitFor();
+    yield `empty plant: ${screen}`;
+  }
+  const addresses = await page
+    .locator('[data-testid^=tile-]')
+    .evaluateAll((all) => all.map((tile) => tile.getAttribute('href') ?? ''));
+  for (const address of addresses) {
+    await goThere(here, address);
+    await page.locator('main h1').first().waitFor();
+    yield `empty plant: ${address.replace('#/plant/', '')}`;
+  }
+  await page.getByTestId('sign-in').click();
+  await page.locator('dialog[open]').waitFor();
+  yield 'empty plant: sign in';
+  await goThere(here, '#/stock');
+  await page.getByTestId('stock-reels').click();
+  yield 'empty plant: reels';
+  await page.getByTestId('stock-blocks').click();
+  yield 'empty plant: stock blocks';
+  await goThere(here, '#/plant/people');
+  await page.getByTestId('person-add').click();
+  await page.getByTestId('person-name').waitFor();
+  yield 'empty plant: first person';
+}
+
+export const emptyLegs: readonly Leg[] = [{ name: 'empty plant', stops: empty }];

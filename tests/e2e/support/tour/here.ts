@@ -1,0 +1,57 @@
+// Where the tour is, and how it gets from one stop to the next without minding what the last one left open.
+
+import type { Page } from 'playwright-core';
+import { pad, scan } from '../floor.ts';
+
+/** A tablet on tour. */
+export interface Here {
+  readonly page: Page;
+  readonly url: string;
+}
+
+/** A part of the tour: comes to its stops one after the other and gives each its name. */
+export interface Leg {
+  readonly name: string;
+  readonly stops: (here: Here) => AsyncGenerator<string>;
+}
+
+/** Closes every dialog by Escape, as its platform does. */
+export async function closeDialogs(page: Page): Promise<void> {
+  const open = page.locator('dialog[open]');
+  for (let left = await open.count(); left > 0; left = await open.count()) {
+    await page.keyboard.press('Escape');
+    await page.waitForFunction((before) => document.querySelectorAll('dialog[open]').length < before, left);
+  }
+}
+
+/** Leaves what is open and goes to an address of the app. */
+export async function goThere({ page }: Here, hash: string): Promise<void> {
+  await closeDialogs(page);
+  const verdict = page.getByTestId('verdict-go-on');
+  if (await verdict.isVisible()) await verdict.click();
+  const clear = page.getByTestId('dock-clear');
+  if (await clear.isVisible()) await clear.click();
+  // By way of another page, so that what is typed there is forgotten.
+  for (const address of [hash === '#/log' ? '#/stock' : '#/log', hash]) {
+    await page.evaluate((next) => {
+      location.hash = next;
+    }, address);
+    await page.waitForFunction((next) => location.hash === next, address);
+    await page.getByTestId(`screen-${/#\/(\w+)/.exec(address)?.[1]}`).waitFor();
+    await page.locator('main h1, main h2, main button, main a, main .empty').first().waitFor();
+  }
+}
+
+/** Presses and waits for the dialog that it opens. */
+export async function openBy({ page }: Here, testId: string): Promise<void> {
+  await page.getByTestId(testId).first().click();
+  await page.locator('dialog[open]').waitFor();
+}
+
+/** Confirms a person in a dialog by badge and PIN, digit by digit. */
+export async function confirm(page: Page, badge: string, pin: string): Promise<void> {
+  await page.getByTestId('badge').waitFor();
+  await scan(page, badge);
+  await page.locator('.pinpad').waitFor();
+  await pad(page, pin);
+}

@@ -1,0 +1,154 @@
+// The tour of a plant with a server: a tablet joins, people and a setup come in, two tablets that were apart disagree, the server
+// is away, and the log is taken over by a newer window.
+
+import type { Browser, Page } from 'playwright-core';
+import { waitReady } from '../browser.ts';
+import { goOn, goTo, pad, reelLabel, scan, scanAll, signIn } from '../floor.ts';
+import type { PlantServer } from '../serve.ts';
+import { closeDialogs, goThere, type Here, type Leg, openBy } from './here.ts';
+
+const sheet =
+  'Slot\tPart\tQty per panel\tTape width\tPitch\nK1-F-001\tBW-11\t3\t8\t4\nK1-F-002\tBW-12\t2\t8\t4\nK1-F-003\tBW-13\t1\t8\t4\n';
+
+async function untilSync(page: Page, phase: string): Promise<void> {
+  await page.locator(`[data-testid=offline][data-sync=${phase}]`).waitFor({ timeout: 60_000 });
+}
+
+async function untilSent(page: Page): Promise<void> {
+  await page.locator('[data-testid=offline][data-sync=live][data-backlog="0"]').waitFor({ timeout: 60_000 });
+}
+
+async function addPerson(page: Page, name: string, row: { badge: string; role: string; pin: string }) {
+  await page.getByTestId('person-add').click();
+  await page.getByTestId('person-name').fill(name);
+  await page.getByTestId('person-badge').fill(row.badge);
+  await page.getByRole('button', { name: row.role }).click();
+  await page.getByTestId('person-pin').fill(row.pin);
+  await page.getByTestId('person-save').click();
+  await page.getByText(`${name} saved.`).waitFor();
+}
+
+/** A second tablet that joins with a code of its own. */
+async function second(browser: Browser, server: PlantServer): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  const page = await context.newPage();
+  await page.goto(`${server.url}#enrol=${await server.newCode()}`);
+  await waitReady(page);
+  await page.getByTestId('enrol-name').fill('Line rear');
+  await page.getByTestId('enrol').click();
+  await untilSync(page, 'live');
+  await page.getByText('Fell switch').first().waitFor();
+  await signIn(page, 'O-1');
+  return page;
+}
+
+/** The legs of one plant's server; they need each other's work, in this order. */
+export function servedLegs(browser: () => Browser, server: () => PlantServer): readonly Leg[] {
+  async function* join(here: Here): AsyncGenerator<string> {
+    const { page, url } = here;
+    await page.goto(`${url}#enrol=${server().firstCode}`);
+    await page.getByTestId('enrol-code').waitFor();
+    yield 'server, a tablet joins';
+    await page.getByTestId('enrol-code').fill('ABCDE');
+    await page.getByTestId('enrol-name').fill('Line front');
+    await page.getByTestId('enrol').click();
+    await page.getByTestId('enrol-wrong').waitFor();
+    yield 'server, a wrong code';
+    await page.getByTestId('enrol-code').fill(server().firstCode);
+    await page.getByTestId('enrol').click();
+    await untilSync(page, 'live');
+    yield 'server, joined';
+    await goThere(here, '#/plant/people');
+    await addPerson(page, 'Elif', { badge: 'E-1', role: 'Engineer', pin: '4401' });
+    yield 'people, the first';
+    await signIn(page, 'E-1');
+    await addPerson(page, 'Ailsa', { badge: 'O-1', role: 'Operator', pin: '2201' });
+    await goThere(here, '#/plant/sheet');
+    await page.getByTestId('sheet-paste').fill(sheet);
+    await page.getByTestId('sheet-paste-read').click();
+    await page.getByTestId('take-product').fill('Fell switch');
+    await page.getByTestId('take-revision').fill('1');
+    await page.getByTestId('take-top').click();
+    await page.getByTestId('sheet-take').click();
+    await page.getByTestId('sheet-build').click();
+    await page.getByTestId('screen-load').waitFor();
+    yield 'load, nothing loaded yet';
+    await goThere(here, '#/change');
+    yield 'change, one product only';
+    await untilSent(page);
+  }
+
+  async function* apart(here: Here): AsyncGenerator<string> {
+    const { page } = here;
+    const other = await second(browser(), server());
+    const both = [page, other];
+    await Promise.all(
+      both.map((each) =>
+        each.locator('[data-testid=offline][data-state=ready]').waitFor({ timeout: 60_000 }),
+      ),
+    );
+    for (const each of both) await each.context().setOffline(true);
+    await goThere(here, '#/load');
+    for (const [index, each] of both.entries()) {
+      const reel = reelLabel({ P: 'BW-13', Q: '2000', '1T': `LT-${index}`, '3S': `R-70${index}` });
+      await scanAll(each, 'K1-F-003', reel);
+      await goOn(each);
+    }
+    for (const each of both) await each.context().setOffline(false);
+    await Promise.all(both.map(untilSent));
+    await goThere(here, '#/log');
+    await page.getByTestId('log-conflicts').click();
+    await page.getByTestId('settle').waitFor();
+    yield 'log, a disagreement';
+    await openBy(here, 'settle');
+    yield 'disagreement, settled';
+    await closeDialogs(page);
+    await goTo(other, 'plant');
+    await other.context().close();
+  }
+
+  async function* lead(here: Here): AsyncGenerator<string> {
+    const { page } = here;
+    await goThere(here, '#/plant/server');
+    await page.getByTestId('lead-open').click();
+    await page.getByTestId('badge').waitFor();
+    yield 'server, who asks';
+    await scan(page, 'E-1');
+    await page.locator('.pinpad').waitFor();
+    await pad(page, '4401');
+    await page.getByTestId('new-code').click();
+    await page.getByTestId('made-code').waitFor();
+    yield 'server, tablets and a code';
+    await page.getByTestId('tablet').filter({ hasText: 'Line rear' }).getByTestId('revoke').click();
+    await page.locator('dialog[open]').waitFor();
+    yield 'server, a tablet shut out';
+  }
+
+  async function* away(here: Here): AsyncGenerator<string> {
+    const { page } = here;
+    await goThere(here, '#/plant/server');
+    await server().kill();
+    await page.getByTestId('reason').waitFor({ timeout: 60_000 });
+    yield 'server, away';
+    await goThere(here, '#/line');
+    yield 'line, the server is away';
+    await server().start();
+    await untilSync(page, 'live');
+  }
+
+  async function* taken({ page }: Here): AsyncGenerator<string> {
+    await page.evaluate(() => {
+      indexedDB.open('reelward-log', 999_999);
+    });
+    await page.getByTestId('fault').waitFor();
+    yield 'fault: a newer version has the log';
+  }
+
+  return [
+    { name: 'join', stops: join },
+    { name: 'apart', stops: apart },
+    { name: 'lead', stops: lead },
+    { name: 'away', stops: away },
+    { name: 'taken', stops: taken },
+  ];
+}

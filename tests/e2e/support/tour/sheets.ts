@@ -1,0 +1,66 @@
+// Contact sheets: all stops of one size and theme on one picture, side by side under their names, for a person's eyes.
+
+import { mkdir, rm, writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+
+const folder = path.resolve(import.meta.dirname, '../../../../.tmp/sheets');
+
+interface Shot {
+  readonly name: string;
+  readonly jpeg: Buffer;
+}
+
+/** Pictures of the stops, by sheet. */
+export class Shots {
+  readonly #sheets = new Map<string, Shot[]>();
+
+  /** Takes one picture for a sheet. */
+  async take(page: Page, sheet: string, name: string): Promise<void> {
+    const jpeg = await page.screenshot({ type: 'jpeg', quality: 70 });
+    const shots = this.#sheets.get(sheet) ?? [];
+    this.#sheets.set(sheet, [...shots, { name, jpeg }]);
+  }
+
+  /** Writes one PNG a sheet, each picture alone beside it, and what was found as text. */
+  async write(browser: Browser, wrong: readonly string[]): Promise<readonly string[]> {
+    await rm(folder, { recursive: true, force: true });
+    await mkdir(folder, { recursive: true });
+    await writeFile(path.join(folder, 'found.txt'), `${wrong.join('\n')}\n`);
+    const written: string[] = [];
+    for (const [sheet, shots] of this.#sheets) {
+      const single = path.join(folder, sheet);
+      await mkdir(single, { recursive: true });
+      for (const [at, { name, jpeg }] of shots.entries())
+        await writeFile(
+          path.join(single, `${String(at + 1).padStart(3, '0')}-${name.replace(/\W+/g, '-')}.jpg`),
+          jpeg,
+        );
+      const file = path.join(folder, `${sheet}.png`);
+      await compose(browser, shots, /^1280/.test(sheet) ? 400 : 240, file);
+      written.push(file);
+    }
+    return written;
+  }
+}
+
+const COLUMNS = 10;
+
+async function compose(
+  browser: Browser,
+  shots: readonly Shot[],
+  widthPx: number,
+  file: string,
+): Promise<void> {
+  const page = await browser.newPage({ viewport: { width: COLUMNS * (widthPx + 12), height: 600 } });
+  const figures = shots.map(
+    ({ name, jpeg }, at) =>
+      `<figure><figcaption>${at + 1} ${name}</figcaption><img src="data:image/jpeg;base64,${jpeg.toString('base64')}"></figure>`,
+  );
+  await page.setContent(
+    `<style>body{margin:0;display:flex;flex-wrap:wrap;gap:12px;background:#888;font:13px sans-serif}` +
+      `figure{margin:0;width:${widthPx}px}img{width:100%;display:block}figcaption{background:#fff;padding:2px 4px}</style>${figures.join('')}`,
+  );
+  await page.screenshot({ path: file, fullPage: true });
+  await page.close();
+}

@@ -1,0 +1,71 @@
+// The tour: every screen, dialog, verdict, empty and error state of the app, looked at in every size and theme, in English and in
+// the words that layouts are tried with; over all languages as `npm run tour`. Its pictures lie in .tmp/sheets afterwards.
+
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { languages } from '../../src/app/words/words.ts';
+import { startBrowser } from './support/browser.ts';
+import { type RunningDemo, startDemo } from './support/demo.ts';
+import { openTablet } from './support/floor.ts';
+import { type PlantServer, startServe } from './support/serve.ts';
+import { changeLegs } from './support/tour/change-legs.ts';
+import { gaps } from './support/tour/coverage.ts';
+import { emptyLegs } from './support/tour/empty-legs.ts';
+import { floorLegs, lastLegs } from './support/tour/floor-legs.ts';
+import type { Leg } from './support/tour/here.ts';
+import { plantLegs } from './support/tour/plant-legs.ts';
+import { servedLegs } from './support/tour/served-legs.ts';
+import { Shots } from './support/tour/sheets.ts';
+import { type Journal, pseudoSpeeches, type Speech, travel } from './support/tour/visit.ts';
+
+const everyLanguage: readonly Speech[] = languages
+  .filter((language) => language !== 'en')
+  .map((language) => ({ name: language, language, pseudo: null }));
+const speeches =
+  process.env['REELWARD_TOUR'] === 'all' ? [...pseudoSpeeches, ...everyLanguage] : pseudoSpeeches;
+const only = process.env['REELWARD_TOUR_LEGS']?.split(',');
+
+let browser: Browser;
+let demo: RunningDemo;
+let server: PlantServer;
+const journal: Journal = { wrong: [], stops: [], ids: new Set(), shots: new Shots() };
+
+beforeAll(async () => {
+  const camera = ['--use-fake-ui-for-media-stream', '--use-fake-device-for-media-stream'];
+  [browser, demo, server] = await Promise.all([startBrowser(camera), startDemo(), startServe()]);
+});
+afterAll(async () => {
+  await journal.shots.write(browser, journal.wrong);
+  await browser?.close();
+  await demo?.stop();
+  await server?.stop();
+});
+
+async function travelAll(url: string, badge: string | null, legs: readonly Leg[]): Promise<void> {
+  const chosen = only ? legs.filter(({ name }) => only.includes(name)) : legs;
+  if (chosen.length === 0) return;
+  const tablet = await openTablet(browser, url, { badge });
+  tablet.page.setDefaultTimeout(8000);
+  const before = journal.wrong.length;
+  for (const leg of chosen) await travel({ page: tablet.page, url }, leg, journal, speeches);
+  await tablet.putAway();
+  expect(journal.wrong.slice(before)).toEqual([]);
+}
+
+describe('the tour', { timeout: 600_000 }, () => {
+  it('of the floor', () => travelAll(demo.url, 'BADGE-4401', floorLegs));
+  it('of the plant’s pages', () => travelAll(demo.url, 'BADGE-4401', plantLegs));
+  it('of a change of product', () => travelAll(demo.url, 'BADGE-4401', changeLegs));
+  it('of what others see, and of a line without a run', () => travelAll(demo.url, 'BADGE-4401', lastLegs));
+  it('of a plant with nothing in it, and of one with a server', () =>
+    travelAll(server.url, null, [
+      ...emptyLegs,
+      ...servedLegs(
+        () => browser,
+        () => server,
+      ),
+    ]));
+  it.skipIf(only)('comes to all that the source has', () => {
+    expect(gaps(journal.ids, journal.stops)).toEqual([]);
+  });
+});
