@@ -8,7 +8,7 @@ declare module 'papaparse/papaparse.min.js' {
   }
   interface ParseOptions {
     readonly delimiter: string;
-    readonly newline: '\n';
+    readonly newline: '\n' | '\r\n';
     readonly preview?: number;
   }
   const Papa: {

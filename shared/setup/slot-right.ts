@@ -5,7 +5,7 @@
 // Refused: asking the change list whether a feeder stays and the load list whether its reel fits; the two came apart.
 
 import { compareSlots } from './address.ts';
-import { blockOn } from './fold-material.ts';
+import { blockOn } from './blocks.ts';
 import type { SetupSlot } from './kinds.ts';
 import { wantedOn } from './left.ts';
 import { positionsOf } from './positions.ts';

@@ -41,7 +41,14 @@ export async function startPractising(real: App): Promise<App | null> {
   const watch = signal<Watch | null>(null);
   const practice = { real, end: () => endPractice(store) };
   const preferences = signal<Preferences>({ ...real.preferences.peek() });
-  const app = createApp({ store, clock: real.clock, watch: real, version: real.version, preferences, practice });
+  const app = createApp({
+    store,
+    clock: real.clock,
+    watch: real,
+    version: real.version,
+    preferences,
+    practice,
+  });
   watch.value = startWatch(
     real,
     createAlarm(() => real.preferences.peek().sound),

@@ -6,6 +6,7 @@ import {
   goOn,
   goTo,
   ownEntries,
+  readLog,
   reelLabel,
   scan,
   scanAll,
@@ -93,9 +94,12 @@ it('feeders are taken in from pasted rows, wrong rows are named, and one is with
 it('adding a feeder that is there says so, changing it names what no longer fits, and a loaded one is withdrawn knowingly', async () => {
   await onTablet({ hash: '#/plant/parts/feeders' }, async ({ page }) => {
     const entries = await readLog(page);
-    const loaded = entries.findLast(
-      ({ kind, payload }) => kind === 'reel.verified' && payload['slot'] === 'M1-F-001' && payload['feeder'],
-    );
+    const loaded = [...entries]
+      .reverse()
+      .find(
+        ({ kind, payload }) =>
+          kind === 'reel.verified' && payload['slot'] === 'M1-F-001' && payload['feeder'],
+      );
     const { feeder: id, reel } = loaded?.payload ?? {};
     await page.getByTestId('feeder-add').click();
     await scan(page, String(id));

@@ -181,7 +181,7 @@ function ShownVerdictBand({
   ...props
 }: {
   readonly desk: DeskRun;
-  readonly main: RefObject<HTMLElement>;
+  readonly main: RefObject<HTMLElement | null>;
   readonly onClear: (entry: string) => void;
   readonly onQuantity: () => void;
 }) {

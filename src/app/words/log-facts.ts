@@ -8,6 +8,7 @@ export type FactName = NamesOf<PayloadOf<EntryKind>> & string;
 const namesEn: Readonly<Record<FactName, string>> = {
   ...{ name: 'Name', app: 'App version', key: 'Signs its entries', previous: 'Log before it' },
   ...{ person: 'Person', role: 'Role', badge: 'Badge', pin: 'PIN', how: 'Shown by' },
+  ...{ left: 'Left open', minutes: 'Signed out after', stoodFrom: 'Stood from', why: 'Signed out' },
   ...{ checked: 'PIN checked on', line: 'Line', zone: 'Time zone', machines: 'Machines' },
   ...{ leadSeconds: 'Warns ahead', walkSeconds: 'A walk takes', spliceSeconds: 'A splice takes' },
   ...{ hubToPickMm: 'Hub to pick point', intakeToPickMm: 'Intake to pick point', loss: 'Loss assumed' },
@@ -44,6 +45,12 @@ const namesEn: Readonly<Record<FactName, string>> = {
 const namesEs: Readonly<Record<FactName, string>> = {
   ...{ name: 'Nombre', app: 'Versión', key: 'Firma sus apuntes', previous: 'Registro anterior' },
   ...{ person: 'Persona', role: 'Función', badge: 'Tarjeta', pin: 'PIN', how: 'Mostrado con' },
+  ...{
+    left: 'Quedó abierto',
+    minutes: 'Cierre de sesión tras',
+    stoodFrom: 'Parada desde',
+    why: 'Sesión cerrada',
+  },
   ...{ checked: 'PIN comprobado en', line: 'Línea', zone: 'Zona horaria', machines: 'Máquinas' },
   ...{ leadSeconds: 'Avisa antes', walkSeconds: 'Un camino dura', spliceSeconds: 'Un empalme dura' },
   ...{ hubToPickMm: 'Del eje al punto de toma', intakeToPickMm: 'De la entrada al punto de toma' },
@@ -87,6 +94,7 @@ export const factWords = area({
     parts: (count: string, one: boolean) => (one ? '1 part' : `${count} parts`),
     panels: (count: string, one: boolean) => (one ? '1 panel' : `${count} panels`),
     slots: (count: number) => plural(count, '1 slot', `${count} slots`),
+    signedOut: { idle: 'the tablet was left alone', shift: 'the shift was over' },
     hows: { badge: 'badge', pin: 'PIN', 'badge-and-pin': 'badge and PIN', name: 'name only' },
     checked: { tablet: 'this tablet', server: 'the server' },
     levels: { quiet: 'quiet', soon: 'soon', due: 'now', late: 'late' },
@@ -108,6 +116,7 @@ export const factWords = area({
     parts: (count, one) => (one ? '1 pieza' : `${count} piezas`),
     panels: (count, one) => (one ? '1 panel' : `${count} paneles`),
     slots: (count) => plural(count, '1 posición', `${count} posiciones`),
+    signedOut: { idle: 'la tableta quedó sola', shift: 'acabó el turno' },
     hows: { badge: 'tarjeta', pin: 'PIN', 'badge-and-pin': 'tarjeta y PIN', name: 'solo el nombre' },
     checked: { tablet: 'esta tableta', server: 'el servidor' },
     levels: { quiet: 'sin prisa', soon: 'pronto', due: 'ahora', late: 'tarde' },

@@ -2,7 +2,6 @@
 
 import { useState } from 'preact/hooks';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
-import type { PayloadOf } from '../../../../shared/setup/kinds.ts';
 import type { FloorState } from '../../../../shared/setup/state.ts';
 import { useApp } from '../../app.ts';
 import { useRefusal } from '../../may.ts';

@@ -3,13 +3,16 @@
 
 import { inLanguage } from '../../../../shared/changeover/checklist-steps.ts';
 import type { Entry, Json } from '../../../../shared/log/entry.ts';
+import type { PayloadOf } from '../../../../shared/setup/kinds.ts';
 import type { FloorState } from '../../../../shared/setup/state.ts';
 import { visible } from '../../ui/visible.ts';
+import { checklistWords } from '../../words/checklist.ts';
 import { countWords } from '../../words/count.ts';
 import { lineWords } from '../../words/line.ts';
 import { logWords } from '../../words/log.ts';
 import { type FactName, factWords } from '../../words/log-facts.ts';
 import { moistureWords } from '../../words/moisture.ts';
+import { openWorkWords } from '../../words/open-work.ts';
 import { shellWords } from '../../words/shell.ts';
 import { verdictWords } from '../../words/verdict.ts';
 import {
@@ -165,6 +168,24 @@ const title: Say = (value) =>
     ? inLanguage(value as Readonly<Record<string, string>>, language.value)
     : null;
 
+/** What was left open at a release: each thing with what it concerns. */
+const left: Say = (value) =>
+  Array.isArray(value) && value.length > 0
+    ? value.map((each) => leftText(each as LeftOpen)).join(' · ')
+    : null;
+
+type LeftOpen = PayloadOf<'changeover.left-open'>['left'][number];
+
+function leftText({ what, slot, part, reel }: LeftOpen): string {
+  const said = say(openWorkWords).said[what](1);
+  const names = [reel ?? part, slot].filter((name) => name !== null);
+  return names.length === 0 ? said : `${said}: ${names.join(', ')}`;
+}
+
+/** Why nobody is signed in any more. */
+const signedOutBy: Say = (value) =>
+  value === 'idle' || value === 'shift' ? say(factWords).signedOut[value] : null;
+
 /** How each fact is told; a fact that is missing here is a compile error. */
 const sayings: Readonly<Record<FactName, Say>> = {
   ...{ name: text, app: text, key: nothing, previous: nothing },
@@ -172,7 +193,8 @@ const sayings: Readonly<Record<FactName, Say>> = {
     typeof value === 'string' && !('name' in entry.payload) ? personName(floor, value) : null,
   role: oneOf(() => say(shellWords).roles),
   ...{ badge: text, pin: (value) => (value === null ? null : say(factWords).yes) },
-  how: oneOf(() => say(factWords).hows),
+  how: oneOf(() => ({ ...say(factWords).hows, ...say(checklistWords).signedHow })),
+  ...{ left, minutes: withUnit('min'), stoodFrom: moment, why: signedOutBy },
   checked: oneOf(() => say(factWords).checked),
   line: (value, entry, floor) =>
     entry.kind === 'line.defined' ? null : named(lineName)(value, entry, floor),

@@ -9,7 +9,12 @@ const mark = (who: string, from: number, to: number): TimeMark => ({
 });
 
 function timesOf(stood: number | null, end: number, marks: readonly TimeMark[]): ChangeTimes {
-  const persons = [...new Set(marks.map(({ who }) => who))].map((who) => ({ who, seconds: 0, standingSeconds: 0, marks: 1 }));
+  const persons = [...new Set(marks.map(({ who }) => who))].map((who) => ({
+    who,
+    seconds: 0,
+    standingSeconds: 0,
+    marks: 1,
+  }));
   return {
     ...{ stoodMs: stood === null ? null : stood * minute, endMs: end * minute, marks, persons },
     ...{ externalSeconds: 0, standingSeconds: 0, pausedSeconds: 0 },

@@ -23,7 +23,10 @@ function csvIn(code: (typeof languages)[number]): string {
 
 describe('placesToCsv()', () => {
   test('has plain numbers, ISO moments and names beside ids', () => {
-    const [head = [], ...rows] = Papa.parse(csvIn('en').slice(1).trimEnd(), { newline: '\r\n' }).data;
+    const [head = [], ...rows] = Papa.parse(csvIn('en').slice(1).trimEnd(), {
+      newline: '\r\n',
+      delimiter: ',',
+    }).data;
     const data = rows.map((row) => Object.fromEntries(head.map((name, at) => [name, row[at] ?? ''])));
     expect(data).toMatchObject([
       {
