@@ -1,8 +1,8 @@
 // Which loaded slots run out first, by the count in the log.
 
-import type { SetupSlot } from '../shared/setup/kinds.ts';
-import { slotLeft, wantedOn } from '../shared/setup/left.ts';
-import type { FloorState, SlotState } from '../shared/setup/state.ts';
+import type { SetupSlot } from '../shared/floor/kinds.ts';
+import { slotLeft, wantedOn } from '../shared/floor/left.ts';
+import type { FloorState, SlotState } from '../shared/floor/state.ts';
 import { lineFigures } from './plant.ts';
 
 /** A loaded slot, and for how many more panels it has parts. */

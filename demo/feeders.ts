@@ -1,7 +1,7 @@
 // The invented plant's feeders: enough of each width for its largest setup, and some spare. Every tenth 8 mm feeder steps
 // 4 mm only, as older ones do.
 
-import type { PayloadOf } from '../shared/setup/kinds.ts';
+import type { PayloadOf } from '../shared/floor/kinds.ts';
 import { products, takenSetup } from './setups.ts';
 
 type Feeder = PayloadOf<'feeder.known'>;

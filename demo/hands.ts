@@ -1,15 +1,15 @@
 // What the simulated people do with reels, and the entries that they leave: load, splice, unload, change over. Every reel is
 // put to the app's own verdict before it goes on; sometimes a hand takes the wrong reel first, and the log keeps the refusal.
 
+import { compareSlots } from '../shared/floor/address.ts';
+import { isLimited } from '../shared/floor/airing.ts';
+import type { SetupSlot } from '../shared/floor/kinds.ts';
+import { wantedOn } from '../shared/floor/left.ts';
+import { slotKey } from '../shared/floor/state.ts';
+import type { VerifyAct } from '../shared/floor/vocabulary.ts';
 import { chanceBelow, chanceNormal } from '../shared/kit/chance.ts';
 import { entryId } from '../shared/log/entry.ts';
 import { moistureOfSlot, reelLife } from '../shared/moisture/reel-life.ts';
-import { compareSlots } from '../shared/setup/address.ts';
-import { isLimited } from '../shared/setup/airing.ts';
-import type { SetupSlot } from '../shared/setup/kinds.ts';
-import { wantedOn } from '../shared/setup/left.ts';
-import { slotKey } from '../shared/setup/state.ts';
-import type { VerifyAct } from '../shared/setup/vocabulary.ts';
 import { verifyReel } from '../shared/verdict/verify.ts';
 import type { Agenda } from './agenda.ts';
 import type { DemoLog } from './log.ts';

@@ -1,11 +1,11 @@
 // Writes the demo's entries as tablets write theirs: each tablet its own chain, sealed link by link, on one clock that never
 // runs backwards. The demo's tablets have no key, so their entries carry no signature.
 
+import { applyEntry } from '../shared/floor/fold.ts';
+import { emptyState, type FloorState } from '../shared/floor/state.ts';
 import { tickClock } from '../shared/log/clock.ts';
 import { type ClockReading, type Entry, firstPrev } from '../shared/log/entry.ts';
 import { sealEntry } from '../shared/log/seal.ts';
-import { applyEntry } from '../shared/setup/fold.ts';
-import { emptyState, type FloorState } from '../shared/setup/state.ts';
 import type { Wish } from './plant.ts';
 
 /** The demo's tablets: one at the line, one in the store. */

@@ -1,8 +1,8 @@
 // Who works in the invented plant. Every PIN is the number on the badge: the demo keeps nothing that needs a secret.
 // The verifiers were made once with PBKDF2-SHA-256, as a tablet makes them (the salt as text), since 600 000 rounds take their time.
 
-import type { PayloadOf } from '../shared/setup/kinds.ts';
-import type { Role } from '../shared/setup/vocabulary.ts';
+import type { PayloadOf } from '../shared/floor/kinds.ts';
+import type { Role } from '../shared/floor/vocabulary.ts';
 
 type PersonRow = readonly [number: string, name: string, role: Role, salt: string, hash: string];
 

@@ -1,7 +1,7 @@
 // The slots of a setup as the log's state holds them.
 
-import type { SetupSlot } from '../shared/setup/kinds.ts';
-import type { FloorState } from '../shared/setup/state.ts';
+import type { SetupSlot } from '../shared/floor/kinds.ts';
+import type { FloorState } from '../shared/floor/state.ts';
 
 /** The slots that a setup wants; throws for a setup that the plant does not have. */
 export function placesOf(state: FloorState, setup: string): readonly SetupSlot[] {

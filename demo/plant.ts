@@ -2,7 +2,7 @@
 // an engineer would have written. Shifts and breaks are laid around the hour of the start, so that the line is always found
 // in the middle of a shift.
 
-import { checkPayload, type EntryKind, type PayloadOf } from '../shared/setup/kinds.ts';
+import { checkPayload, type EntryKind, type PayloadOf } from '../shared/floor/kinds.ts';
 import { feeders } from './feeders.ts';
 import { people } from './people.ts';
 import { blockedLot } from './practice-label.ts';

@@ -1,9 +1,9 @@
 // The demo's shift on the wall clock: which of its entries have happened by now, at real pace or faster.
 // Method: the whole shift is played once in advance; time only decides how much of it is told.
 
+import { applyEntry } from '../shared/floor/fold.ts';
+import { emptyState, type FloorState } from '../shared/floor/state.ts';
 import type { Entry } from '../shared/log/entry.ts';
-import { applyEntry } from '../shared/setup/fold.ts';
-import { emptyState, type FloorState } from '../shared/setup/state.ts';
 import { simulateShift } from './simulate.ts';
 
 /** How far the run is when the demo is opened, ms: after the first break, with a third of the job done. */

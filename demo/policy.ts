@@ -1,9 +1,9 @@
 // Whom the simulated hands obey: given the floor as the log says, which slots to walk to now. The one given here is what a
 // careful operator does with a splice list: go when a window is open by the count, and take along what is open on the way.
 
-import { compareSlots } from '../shared/setup/address.ts';
-import { slotLeft, wantedOn } from '../shared/setup/left.ts';
-import type { FloorState } from '../shared/setup/state.ts';
+import { compareSlots } from '../shared/floor/address.ts';
+import { slotLeft, wantedOn } from '../shared/floor/left.ts';
+import type { FloorState } from '../shared/floor/state.ts';
 import { windowParts } from './placing.ts';
 import { lineFigures } from './plant.ts';
 

@@ -1,7 +1,7 @@
 // What a practice label is, what it promises, and the groups in which labels are shown.
 
-import type { FloorState } from '../shared/setup/state.ts';
-import type { Verdict, VerifyAct } from '../shared/setup/vocabulary.ts';
+import type { FloorState } from '../shared/floor/state.ts';
+import type { Verdict, VerifyAct } from '../shared/floor/vocabulary.ts';
 import type { ReasonCode } from '../shared/verdict/reasons.ts';
 import type { LabelSymbol, ReelFacts } from './reels.ts';
 

@@ -1,9 +1,9 @@
 // Practice reels by the verdict that they promise: taken, taken by a rule, held for a lead, refused. Every case is looked for in
 // the setup that the line is made ready for; what it offers no case for is left out.
 
+import type { SetupSlot } from '../shared/floor/kinds.ts';
+import type { Verdict, VerifyAct } from '../shared/floor/vocabulary.ts';
 import { hashText } from '../shared/log/seal.ts';
-import type { SetupSlot } from '../shared/setup/kinds.ts';
-import type { Verdict, VerifyAct } from '../shared/setup/vocabulary.ts';
 import type { ReasonCode } from '../shared/verdict/reasons.ts';
 import type { DueSlot } from './due.ts';
 import { familyOf, partRows, supplierPartsOf } from './parts.ts';

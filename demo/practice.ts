@@ -1,9 +1,9 @@
 // Labels to practise with, made for the line as it is: each promises a verdict, so that every answer of the app can be tried
 // with a tap or a scan of the printed sheet. A promise is checked by test against the app's own reader and verdict.
 
-import type { SetupSlot } from '../shared/setup/kinds.ts';
-import { setupProgress } from '../shared/setup/progress.ts';
-import type { FloorState } from '../shared/setup/state.ts';
+import type { SetupSlot } from '../shared/floor/kinds.ts';
+import { setupProgress } from '../shared/floor/progress.ts';
+import type { FloorState } from '../shared/floor/state.ts';
 import { type DueSlot, dueSlots } from './due.ts';
 import { carts, type Practice, type PracticeLabel, type PracticeScene } from './practice-label.ts';
 import { createMaker, held, noted, refused } from './practice-reels.ts';

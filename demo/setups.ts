@@ -2,8 +2,8 @@
 // of the parts list; a product keeps its parts at home, but some neighbours swap places, so that a changeover has feeders to
 // keep, move, take out and put in.
 
-import { formatSlot, parseSlot } from '../shared/setup/address.ts';
-import type { PayloadOf, SetupSlot } from '../shared/setup/kinds.ts';
+import { formatSlot, parseSlot } from '../shared/floor/address.ts';
+import type { PayloadOf, SetupSlot } from '../shared/floor/kinds.ts';
 import { familyOf, type PartRow, partRows, supplierPartsOf } from './parts.ts';
 
 /** The line's name in every entry. */

@@ -1,9 +1,9 @@
 // A shift that plays: a seeded simulation of the invented line that writes the app's own log. Method: panel by panel; between
 // panels the hands' agenda moves on. The log knows labels and counts; the truth beside it knows tapes, losses and windows.
 
+import type { StopReason } from '../shared/floor/vocabulary.ts';
 import { chanceNormal, seededChance } from '../shared/kit/chance.ts';
 import type { Entry } from '../shared/log/entry.ts';
-import type { StopReason } from '../shared/setup/vocabulary.ts';
 import { createAgenda } from './agenda.ts';
 import { feeders } from './feeders.ts';
 import { changesFor, type Floor, loadSlot, shareOut, shiftHands, unloadSlot } from './hands.ts';

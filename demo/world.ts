@@ -2,8 +2,8 @@
 // lose picks, when a tape really ended. Method: every loss is drawn as the number of good picks before it (geometric law), so
 // that a panel costs one subtraction a slot and the law is exact.
 
+import type { PayloadOf, SetupSlot } from '../shared/floor/kinds.ts';
 import { type Chance, chanceBelow, chanceNormal } from '../shared/kit/chance.ts';
-import type { PayloadOf, SetupSlot } from '../shared/setup/kinds.ts';
 import { takesTape } from './feeders.ts';
 import { familyOf } from './parts.ts';
 import type { LabelledReel, ReelStore } from './reels.ts';

@@ -99,10 +99,10 @@ describe('arrows', () => {
       [
         'shared/kit/a.ts',
         "import { parseSlot } from '../setup/address.ts';",
-        'imports shared/setup/address.ts',
+        'imports shared/floor/address.ts',
       ],
       ['shared/labels/a.ts', "import type { Entry } from '../log/entry.ts';", 'imports shared/log/entry.ts'],
-      ['shared/log/a.ts', "export * from '../setup/kinds.ts';", 'imports shared/setup/kinds.ts'],
+      ['shared/log/a.ts', "export * from '../setup/kinds.ts';", 'imports shared/floor/kinds.ts'],
       ['shared/setup/a.ts', "import '../verdict/verify.ts';", 'imports shared/verdict/verify.ts'],
       ['shared/verdict/a.ts', "import { x } from '../forecast/beta.ts';", 'imports shared/forecast/beta.ts'],
       [
@@ -117,7 +117,7 @@ describe('arrows', () => {
       ],
       ['shared/moisture/a.ts', "import { x } from '../trace/lots.ts';", 'imports shared/trace/lots.ts'],
       ['shared/trace/a.ts', "import { x } from '../verdict/verify.ts';", 'imports shared/verdict/verify.ts'],
-      ['shared/wire/a.ts', "import { x } from '../setup/kinds.ts';", 'imports shared/setup/kinds.ts'],
+      ['shared/wire/a.ts', "import { x } from '../setup/kinds.ts';", 'imports shared/floor/kinds.ts'],
       ['shared/wire/b.ts', "import { x } from '../../src/server/main.ts';", 'imports src/server/main.ts'],
       ['src/app/device/a.ts', "import { x } from '../store/store.ts';", 'imports src/app/store/store.ts'],
       ['src/app/words/a.ts', "import { x } from '../store/store.ts';", 'imports src/app/store/store.ts'],
@@ -155,7 +155,7 @@ describe('arrows', () => {
       [
         'src/server/http/b.ts',
         "import { x } from '../../../shared/setup/fold.ts';",
-        'imports shared/setup/fold.ts',
+        'imports shared/floor/fold.ts',
       ],
       ['src/cli/a.ts', "import { x } from '../app/app.ts';", 'imports src/app/app.ts'],
       ['demo/a.ts', "import { x } from '../tests/cli/call.ts';", 'imports tests/cli/call.ts'],

@@ -6,8 +6,8 @@
 // ones, in walking order, so that a rare pair may be missed.
 // Refused: clearing everything that the next job does not want.
 
+import { isSameSlot, parseSlot, positionsOf, sortByWalk, walkOrder } from '../floor/positions.ts';
 import { fail, ok, type Result } from '../kit/result.ts';
-import { isSameSlot, parseSlot, positionsOf, sortByWalk, walkOrder } from '../setup/positions.ts';
 
 /** A feeder on a slot. */
 export interface PlacedFeeder {

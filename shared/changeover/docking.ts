@@ -2,10 +2,10 @@
 // put elsewhere since the cart was filled, and which wide feeders would stand in another's place. Only places made ready for the setup
 // asked for count; a verdict for another setup says nothing.
 
-import { compareSlots } from '../setup/address.ts';
-import { blockOn } from '../setup/blocks.ts';
-import { positionsOf } from '../setup/positions.ts';
-import { type CartPlace, type FloorState, type SlotState, slotKey } from '../setup/state.ts';
+import { compareSlots } from '../floor/address.ts';
+import { blockOn } from '../floor/blocks.ts';
+import { positionsOf } from '../floor/positions.ts';
+import { type CartPlace, type FloorState, type SlotState, slotKey } from '../floor/state.ts';
 import { loadedFeeders, widthOf } from './loaded.ts';
 
 /**

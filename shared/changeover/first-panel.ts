@@ -3,11 +3,11 @@
 // uncertainty lies inside them, outside only where it lies wholly outside; between, the meter cannot tell.
 // Refused: comparing the bare reading with the limits; a reading next to a limit then passes by luck.
 
-import { compareSlots } from '../setup/address.ts';
-import type { SetupSlot } from '../setup/kinds.ts';
-import { expectedValues } from '../setup/part-value.ts';
-import type { Changeover, Setup } from '../setup/state.ts';
-import type { Verdict } from '../setup/vocabulary.ts';
+import { compareSlots } from '../floor/address.ts';
+import type { SetupSlot } from '../floor/kinds.ts';
+import { expectedValues } from '../floor/part-value.ts';
+import type { Changeover, Setup } from '../floor/state.ts';
+import type { Verdict } from '../floor/vocabulary.ts';
 
 /** A reading with the meter's uncertainty (95 %, half width), both in one unit. */
 export interface Reading {

@@ -2,7 +2,7 @@
 // its setup off, as nobody ties a run to a job. Refused: counting panels against jobs; a run that is ended early is not begun again by
 // the order, but by a person.
 
-import type { FloorState, KeptPlan } from '../setup/state.ts';
+import type { FloorState, KeptPlan } from '../floor/state.ts';
 
 type Job = KeptPlan['jobs'][number];
 

@@ -3,13 +3,13 @@
 // with what the job that runs now will leave of it, and counted reels off the line; the fewest reels, fullest first.
 // Refused: counting reels of other lines as free; taking what stands here for missing because it has yet to be moved.
 
-import { compareSlots } from '../setup/address.ts';
-import { slotEstimate } from '../setup/estimate.ts';
-import { comparePlaces, placeOf } from '../setup/fold-places.ts';
-import { perPanelOf } from '../setup/left.ts';
-import { isBlocked } from '../setup/slot-right.ts';
-import { type FloorState, type Reel, type Setup, type SlotState, slotKey } from '../setup/state.ts';
-import { partPerPanel } from '../setup/turns.ts';
+import { compareSlots } from '../floor/address.ts';
+import { slotEstimate } from '../floor/estimate.ts';
+import { comparePlaces, placeOf } from '../floor/fold-places.ts';
+import { perPanelOf } from '../floor/left.ts';
+import { isBlocked } from '../floor/slot-right.ts';
+import { type FloorState, type Reel, type Setup, type SlotState, slotKey } from '../floor/state.ts';
+import { partPerPanel } from '../floor/turns.ts';
 import { diffSetups } from './diff.ts';
 import { loadedFor } from './loaded.ts';
 

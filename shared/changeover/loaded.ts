@@ -1,9 +1,9 @@
 // Which feeders stand on a line, with the positions that each takes, and what is each good for in the setup to come? Method: whether
 // a slot is right is asked where every screen asks it (slot-right.ts); a feeder that is not may move where its reel and it serve.
 
-import { wantedOn } from '../setup/left.ts';
-import { feederPositions, feederServes, isBlocked, slotRight, takesPart } from '../setup/slot-right.ts';
-import { type FloorState, type SlotState, slotKey } from '../setup/state.ts';
+import { wantedOn } from '../floor/left.ts';
+import { feederPositions, feederServes, isBlocked, slotRight, takesPart } from '../floor/slot-right.ts';
+import { type FloorState, type SlotState, slotKey } from '../floor/state.ts';
 import type { FeederRule, PlacedFeeder } from './diff.ts';
 
 /** The feeders on a line; 1 position where neither a record nor the setup that it was loaded for tells the width. */

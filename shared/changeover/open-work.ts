@@ -1,9 +1,9 @@
 // What is still open or wrong before a run is released: handlings, slots, held reels, the first panel, the checklist. Counted from
 // what the log knows and never from what somebody ticked.
 
-import type { KnownFact, OpenKind } from '../setup/checklist.ts';
-import { setupProgress } from '../setup/progress.ts';
-import type { Changeover, FloorState } from '../setup/state.ts';
+import type { KnownFact, OpenKind } from '../floor/checklist.ts';
+import { setupProgress } from '../floor/progress.ts';
+import type { Changeover, FloorState } from '../floor/state.ts';
 import { type PanelCheck, panelChecks } from './first-panel.ts';
 
 /** One thing that is open or wrong; what does not apply is null. */

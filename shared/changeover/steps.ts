@@ -4,9 +4,9 @@
 // is still taken waits for the next walk. Taking out comes before putting in at the same slot.
 // Refused: all taking out before all putting in; it walks the line twice as often and fills every trolley at once.
 
-import { positionsOf, sortByWalk } from '../setup/positions.ts';
+import { positionsOf, sortByWalk } from '../floor/positions.ts';
+import { cycleGroups, fewestParked } from '../order/parking.ts';
 import { type FeederMove, kindOf, type PlacedFeeder, type SetupDiff } from './diff.ts';
-import { cycleGroups, fewestParked } from './parking.ts';
 
 /** What a hand does; `unpark` puts a parked feeder on its new slot. The order is the order at one slot. */
 export const stepActs = ['takeOut', 'park', 'move', 'unpark', 'putIn'] as const;

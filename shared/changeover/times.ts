@@ -3,10 +3,10 @@
 // breaks and planned stops. External and internal setup as in SMED (Shingo 1985, from memory).
 // Refused: asking people to start and stop a clock for each step.
 
+import type { ChecklistStep } from '../floor/checklist.ts';
+import type { FloorEntry } from '../floor/kinds.ts';
+import type { Changeover, FloorState } from '../floor/state.ts';
 import { median } from '../kit/median.ts';
-import type { ChecklistStep } from '../setup/checklist.ts';
-import type { FloorEntry } from '../setup/kinds.ts';
-import type { Changeover, FloorState } from '../setup/state.ts';
 
 /** A span that is nobody's changeover: a break, a planned stop. Moments in ms. */
 export interface Pause {

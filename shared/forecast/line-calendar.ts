@@ -1,6 +1,6 @@
 // A line's working time, from its rules: shifts, breaks within them, planned stops.
 
-import type { FloorState, LineRules } from '../setup/state.ts';
+import type { FloorState, LineRules } from '../floor/state.ts';
 import { calendarStops } from './calendar.ts';
 import { type WorkingTime, workingTime } from './working-time.ts';
 

@@ -3,7 +3,7 @@
 // 30 °C and 60 % where none was entered. Beyond the table the whole life of its worst corner counts, and that is said. Refused: going
 // on beyond the table by a formula, which the standard does not give.
 
-import type { FloorState } from '../setup/state.ts';
+import type { FloorState } from '../floor/state.ts';
 import { tableHumidities, tableTemperatures } from './derating.ts';
 import { standardClimate } from './levels.ts';
 import type { Climate } from './timeline.ts';

@@ -1,8 +1,8 @@
 // The floor life of a reel that the log knows: its part's level and body from the setups, its label's level, its stays so far.
 
-import { isLimited } from '../setup/airing.ts';
-import type { SetupSlot } from '../setup/kinds.ts';
-import type { FloorState } from '../setup/state.ts';
+import { isLimited } from '../floor/airing.ts';
+import type { SetupSlot } from '../floor/kinds.ts';
+import type { FloorState } from '../floor/state.ts';
 import { type FloorLife, floorLife } from './floor-life.ts';
 import { type MoistureLevel, moistureLevels } from './levels.ts';
 import { lineClimate } from './line-climate.ts';

@@ -2,7 +2,7 @@
 // Method: the recorded stretches cut at all their ends; each piece takes the worst place that covers it, and a piece that nothing covers
 // counts as floor in the climate before. So order, gaps and overlaps of the record cannot lengthen a floor life.
 
-import type { Air } from '../setup/vocabulary.ts';
+import type { Air } from '../floor/vocabulary.ts';
 import { standardClimate } from './levels.ts';
 import { type FloorLifeNote, floorLifeNote } from './notes.ts';
 

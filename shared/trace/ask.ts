@@ -1,7 +1,7 @@
 // The questions that quality asks: which panels carry this lot, and what is on this panel.
 
+import { compareSlots } from '../floor/address.ts';
 import { compareText } from '../log/order.ts';
-import { compareSlots } from '../setup/address.ts';
 import type { Stretch, TraceIndex } from './stretches.ts';
 
 /** Which stretches are asked for; every field given must fit. */

@@ -1,7 +1,7 @@
 // The trace's index in parts, for those who keep it elsewhere: a copy to go on from, and what can be put away since nothing in the
 // log to come changes it.
 
-import { copyState } from '../setup/state.ts';
+import { copyState } from '../floor/state.ts';
 import { addSerial, type SerialPanel, type Stretch, type TraceIndex } from './stretches.ts';
 
 /** A copy that can go on by itself; what never changes is shared. Cost: linear in open stretches and the state's maps. */

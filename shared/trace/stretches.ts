@@ -4,12 +4,12 @@
 // over the panels that the count cannot decide (IPC-1782: where the exact board cannot be resolved, both are recorded).
 // Refused: searching the raw log at each question, which would repeat the fold's rules and grow with the plant's life.
 
+import { applyEntry } from '../floor/fold.ts';
+import { isPrinted, labelShareOf, tapeSd, windowOf } from '../floor/ledger.ts';
+import { slotLeft, wantedOn } from '../floor/left.ts';
+import { emptyState, type FloorState, type SlotState, slotKey, type Tape } from '../floor/state.ts';
+import { turnGroup } from '../floor/turns.ts';
 import type { Entry } from '../log/entry.ts';
-import { applyEntry } from '../setup/fold.ts';
-import { isPrinted, labelShareOf, tapeSd, windowOf } from '../setup/ledger.ts';
-import { slotLeft, wantedOn } from '../setup/left.ts';
-import { emptyState, type FloorState, type SlotState, slotKey, type Tape } from '../setup/state.ts';
-import { turnGroup } from '../setup/turns.ts';
 
 /** A bound on panels: the tape surely gave parts to all panels inside `sure`, perhaps to those inside `possible`; Infinity where nothing bounds it. */
 export interface PanelBound {

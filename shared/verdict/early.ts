@@ -2,10 +2,10 @@
 // after feeder and quantity: each further scan is a walk for nothing, and a hand that is already reaching in. Method: the whole
 // verdict is asked for, and of its reasons those count that nothing still to come can take away.
 
+import { blockOn } from '../floor/blocks.ts';
+import { type FloorState, slotKey } from '../floor/state.ts';
 import { differingCharacters } from '../labels/part-numbers.ts';
 import { compareText } from '../log/order.ts';
-import { blockOn } from '../setup/blocks.ts';
-import { type FloorState, slotKey } from '../setup/state.ts';
 import { type Reason, type ReasonCode, reasonVerdicts } from './reasons.ts';
 import { slotsWanting, type VerifyAnswer, type VerifyQuestion, verifyReel, wantsAnywhere } from './verify.ts';
 

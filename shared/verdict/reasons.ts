@@ -1,6 +1,6 @@
 // Why a reel was refused, is held for a lead, or what decided in its favour. Codes travel; the words for people live in the app.
 
-import type { Verdict } from '../setup/vocabulary.ts';
+import type { Verdict } from '../floor/vocabulary.ts';
 
 /**
  * Every reason and what it makes of the verdict. `refused` wins over `held`, `held` over `accepted`.

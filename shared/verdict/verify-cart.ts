@@ -2,7 +2,7 @@
 // empty, since it will by the time the cart docks. Refused: leaving the line out altogether; a feeder that stands on it now cannot
 // be on a cart as well, so one of the two codes is wrong.
 
-import type { FloorState } from '../setup/state.ts';
+import type { FloorState } from '../floor/state.ts';
 import { type Reason, verdictOf } from './reasons.ts';
 import { type VerifyAnswer, type VerifyQuestion, verifyReel } from './verify.ts';
 

@@ -1,15 +1,15 @@
 // May this reel go on this slot? Every rule is asked, so that the operator hears all that is wrong at once; the first reason
 // is the one to act on. Method: a list of small rules over one question; no rule guesses, a fact that is missing is a reason.
 
+import { compareSlots } from '../floor/address.ts';
+import { blockOn } from '../floor/blocks.ts';
+import type { SetupSlot } from '../floor/kinds.ts';
+import { wantedOn } from '../floor/left.ts';
+import { isOnLinePlace } from '../floor/place.ts';
+import { type CartPlace, type FloorState, slotKey } from '../floor/state.ts';
+import type { Verdict, VerifyAct } from '../floor/vocabulary.ts';
 import { type ComparedBy, comparePartNumbers, type PartComparison } from '../labels/part-numbers.ts';
 import { compareText } from '../log/order.ts';
-import { compareSlots } from '../setup/address.ts';
-import { blockOn } from '../setup/blocks.ts';
-import type { SetupSlot } from '../setup/kinds.ts';
-import { wantedOn } from '../setup/left.ts';
-import { isOnLinePlace } from '../setup/place.ts';
-import { type CartPlace, type FloorState, slotKey } from '../setup/state.ts';
-import type { Verdict, VerifyAct } from '../setup/vocabulary.ts';
 import { type Reason, verdictOf } from './reasons.ts';
 
 /** What the reel's label says, as far as the verdict needs it. */

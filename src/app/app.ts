@@ -4,8 +4,8 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
+import type { FloorState, Person } from '../../shared/floor/state.ts';
 import type { Entry } from '../../shared/log/entry.ts';
-import type { FloorState, Person } from '../../shared/setup/state.ts';
 import type { Clock, ClockSlip } from './device/clock.ts';
 import type { Connection } from './frame/connect.ts';
 import type { RawScans } from './scan/raw.ts';

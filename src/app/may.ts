@@ -1,6 +1,6 @@
 // Whether the person signed in may do an act, as a sentence for a button that may not be pressed.
 
-import { type Act, mayDo } from '../../shared/setup/may.ts';
+import { type Act, mayDo } from '../../shared/floor/may.ts';
 import { useApp, useFloor } from './app.ts';
 import { practiceWords } from './words/practice.ts';
 import { shellWords } from './words/shell.ts';

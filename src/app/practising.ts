@@ -4,12 +4,12 @@
 // would have to remember to leave them out.
 
 import { effect, signal } from '@preact/signals';
-import { copyForPractice, inventPractice } from '../../shared/setup/practice-copy.ts';
+import { copyForPractice, inventPractice } from '../../shared/floor/practice-copy.ts';
+import { openWarnings } from '../../shared/outlook/line.ts';
 import type { App, Preferences } from './app.ts';
 import { createApp } from './create-app.ts';
 import { createAlarm } from './device/alarm.ts';
 import { deviceClock } from './device/clock.ts';
-import { openWarnings } from './outlook/model.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { forgetPractice, holdPractice, practiceSince, practiceStoreName } from './practice.ts';
 import { openStore, type Store } from './store/store.ts';

@@ -2,6 +2,7 @@
 // The records and their checks are in shared/log/; here are bytes, workbooks and the key of each chain.
 
 import { webcrypto } from 'node:crypto';
+import { takeName } from '../../shared/floor/people.ts';
 import { chainId, type Entry, entryId } from '../../shared/log/entry.ts';
 import type { ExportItem } from '../../shared/log/export.ts';
 import { type ExportReading, parseExport, parseExportRows } from '../../shared/log/export-read.ts';
@@ -18,7 +19,6 @@ import {
   workbookText,
 } from '../../shared/log/export-rows.ts';
 import { compareEntries } from '../../shared/log/order.ts';
-import { takeName } from '../../shared/setup/people.ts';
 import { type CommandIo, NotUnderstood, readBytes } from './command.ts';
 
 /** Forms of an export. */

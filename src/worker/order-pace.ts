@@ -3,9 +3,9 @@
 // tells whether it will end in time; if not, it begins again with the work that this device does in what is left.
 // Refused: the clock alone, which would stop a slow device in the middle of its cooling, where orders are still poor.
 
-import { type OrderState, startOrder, workOfSeconds } from '../../shared/changeover/order-jobs.ts';
-import type { OrderProblem, OrderQuestion } from '../../shared/changeover/order-problem.ts';
 import { ok, type Result } from '../../shared/kit/result.ts';
+import { type OrderState, startOrder, workOfSeconds } from '../../shared/order/jobs.ts';
+import type { OrderProblem, OrderQuestion } from '../../shared/order/problem.ts';
 
 /** Parts of the time: until the code is warm, and until the pace is judged. */
 const WARM_SHARE = 0.03;

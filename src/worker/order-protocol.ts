@@ -1,7 +1,7 @@
 // What the page and the order worker say to each other.
 
-import type { OrderAnswer } from '../../shared/changeover/order-jobs.ts';
-import type { OrderProblem, OrderQuestion } from '../../shared/changeover/order-problem.ts';
+import type { OrderAnswer } from '../../shared/order/jobs.ts';
+import type { OrderProblem, OrderQuestion } from '../../shared/order/problem.ts';
 
 /** A question, with the seed and the seconds that the search may take. */
 export interface OrderRequest {

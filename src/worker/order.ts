@@ -2,7 +2,7 @@
 // Method: the search goes step by step and hands over what it has; the page ends the worker to cancel, and keeps the last answer.
 // Refused: a message to stop, which a busy worker would not hear.
 
-import { finishOrder, type OrderAnswer } from '../../shared/changeover/order-jobs.ts';
+import { finishOrder, type OrderAnswer } from '../../shared/order/jobs.ts';
 import { startPaced } from './order-pace.ts';
 import type { OrderReply, OrderRequest } from './order-protocol.ts';
 

@@ -2,31 +2,20 @@
 // Method: each source is parsed once and kept by its number; a change of columns reads the kept rows again. The workbook's reader and the
 // decoding of bytes are handed in, so that the desk runs in tests as in the worker.
 
-import { headerKey, keptToMap } from '../../shared/setup/sheet-choice.ts';
+import { headerKey, keptToMap } from '../../shared/sheet/choice.ts';
 import {
   type PlacementField,
   placementFields,
   sheetFields,
   sheetHeaderWords,
-} from '../../shared/setup/sheet-fields.ts';
-import {
-  cellText,
-  guessColumns,
-  type SheetColumn,
-  type SheetRows,
-} from '../../shared/setup/sheet-headers.ts';
-import { type PlacementReading, readPlacements } from '../../shared/setup/sheet-placements.ts';
-import type { SheetProblem } from '../../shared/setup/sheet-problems.ts';
-import { readSheet, type SheetOptions, type SheetReading } from '../../shared/setup/sheet-read.ts';
-import type { IgnoredReason } from '../../shared/setup/sheet-slot.ts';
-import {
-  nameHeaders,
-  pickSheet,
-  readTitle,
-  sheetFileKind,
-  toSheetCell,
-} from '../../shared/setup/sheet-source.ts';
-import { bytesToText, type DecodeBytes, textToRows } from '../../shared/setup/sheet-text.ts';
+} from '../../shared/sheet/fields.ts';
+import { cellText, guessColumns, type SheetColumn, type SheetRows } from '../../shared/sheet/headers.ts';
+import { type PlacementReading, readPlacements } from '../../shared/sheet/placements.ts';
+import type { SheetProblem } from '../../shared/sheet/problems.ts';
+import { readSheet, type SheetOptions, type SheetReading } from '../../shared/sheet/read.ts';
+import type { IgnoredReason } from '../../shared/sheet/slot.ts';
+import { nameHeaders, pickSheet, readTitle, sheetFileKind, toSheetCell } from '../../shared/sheet/source.ts';
+import { bytesToText, type DecodeBytes, textToRows } from '../../shared/sheet/text.ts';
 import {
   mostFileBytes,
   mostSlots,

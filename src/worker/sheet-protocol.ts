@@ -1,12 +1,12 @@
 // What the page and the sheet worker say to each other. Every request names its sources whole, so that a worker that was ended and
 // started again needs no history; the worker keeps what it has parsed by the source's number.
 
-import type { PlacementField, SheetField } from '../../shared/setup/sheet-fields.ts';
-import type { ColumnMap } from '../../shared/setup/sheet-headers.ts';
-import type { SheetProblem } from '../../shared/setup/sheet-problems.ts';
-import type { IgnoredReason, SheetSlot } from '../../shared/setup/sheet-slot.ts';
-import type { SheetTitle } from '../../shared/setup/sheet-source.ts';
-import type { PlacementScope } from '../../shared/setup/sheet-usage.ts';
+import type { PlacementField, SheetField } from '../../shared/sheet/fields.ts';
+import type { ColumnMap } from '../../shared/sheet/headers.ts';
+import type { SheetProblem } from '../../shared/sheet/problems.ts';
+import type { IgnoredReason, SheetSlot } from '../../shared/sheet/slot.ts';
+import type { SheetTitle } from '../../shared/sheet/source.ts';
+import type { PlacementScope } from '../../shared/sheet/usage.ts';
 
 /** Most bytes of a file; a sheet of a whole plant is far smaller. */
 export const mostFileBytes = 64 * 1024 * 1024;

@@ -2,7 +2,7 @@
 // Method: reading runs here, so that ten megabytes do not stop the page; the workbook's reader is loaded with the first workbook.
 // Refused: a message to give up, which a busy worker would not hear; the page ends the worker instead.
 
-import type { DecodeBytes } from '../../shared/setup/sheet-text.ts';
+import type { DecodeBytes } from '../../shared/sheet/text.ts';
 import { createSheetDesk } from './sheet-desk.ts';
 import type { SheetReply, SheetRequest } from './sheet-protocol.ts';
 

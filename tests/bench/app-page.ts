@@ -3,11 +3,11 @@
 
 import type { BrowserContext, Page } from 'playwright-core';
 import { simulateShift } from '../../demo/simulate.ts';
+import { formatSlot } from '../../shared/floor/address.ts';
+import type { SetupSlot } from '../../shared/floor/kinds.ts';
 import { tickClock } from '../../shared/log/clock.ts';
 import { type Entry, firstPrev } from '../../shared/log/entry.ts';
 import { sealEntry } from '../../shared/log/seal.ts';
-import { formatSlot } from '../../shared/setup/address.ts';
-import type { SetupSlot } from '../../shared/setup/kinds.ts';
 import { waitReady } from '../e2e/support/browser.ts';
 
 /** The simulated plant's line. */

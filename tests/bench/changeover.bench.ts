@@ -4,8 +4,8 @@
 import { performance } from 'node:perf_hooks';
 import { diffSetups, type PlacedFeeder } from '../../shared/changeover/diff.ts';
 import { orderSteps } from '../../shared/changeover/steps.ts';
+import { walkOrder } from '../../shared/floor/positions.ts';
 import { type Chance, chanceBelow, seededChance } from '../../shared/kit/chance.ts';
-import { walkOrder } from '../../shared/setup/positions.ts';
 
 const SLOTS = 240;
 const ROUNDS = 40;

@@ -8,8 +8,8 @@ import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } 
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import { createReplica, foldIn } from '../../shared/floor/replica.ts';
 import type { Entry } from '../../shared/log/entry.ts';
-import { createReplica, foldIn } from '../../shared/setup/replica.ts';
 import { formatCursor } from '../../shared/wire/cursor.ts';
 import { handOn } from '../../src/app/store/borrowed.ts';
 import { packHanded } from '../../src/app/store/pack.ts';

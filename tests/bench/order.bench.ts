@@ -5,11 +5,11 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { performance } from 'node:perf_hooks';
-import { orderJobs, startOrder, workOfSeconds } from '../../shared/changeover/order-jobs.ts';
-import { planOrder } from '../../shared/changeover/order-plan.ts';
-import type { OrderQuestion } from '../../shared/changeover/order-problem.ts';
 import { type Chance, chanceBelow, seededChance } from '../../shared/kit/chance.ts';
 import { median } from '../../shared/kit/median.ts';
+import { orderJobs, startOrder, workOfSeconds } from '../../shared/order/jobs.ts';
+import { planOrder } from '../../shared/order/plan.ts';
+import type { OrderQuestion } from '../../shared/order/problem.ts';
 
 interface Instance {
   name: string;

@@ -1,9 +1,9 @@
 // How long does it take to read a setup sheet of 10 MB (about 150 000 rows, more than any line has slots)?
 // Baseline of the same run: splitting the text at line ends and separators, which reads nothing and checks nothing.
 
-import { readPlacements } from '../../shared/setup/sheet-placements.ts';
-import { readSheet } from '../../shared/setup/sheet-read.ts';
-import { bytesToText, guessSeparator, textToRows } from '../../shared/setup/sheet-text.ts';
+import { readPlacements } from '../../shared/sheet/placements.ts';
+import { readSheet } from '../../shared/sheet/read.ts';
+import { bytesToText, guessSeparator, textToRows } from '../../shared/sheet/text.ts';
 
 const target = 10 * 1024 * 1024;
 

@@ -4,18 +4,18 @@
 import type { SplicePolicy } from '../../demo/policy.ts';
 import { lineId } from '../../demo/setups.ts';
 import { panelSeconds, type SimulatedShift, simulateShift } from '../../demo/simulate.ts';
+import { compareSlots } from '../../shared/floor/address.ts';
+import { applyEntry } from '../../shared/floor/fold.ts';
+import { usedPlacements, wantedOn } from '../../shared/floor/left.ts';
+import { emptyState, type FloorState, needKey } from '../../shared/floor/state.ts';
 import { lineCalendar } from '../../shared/forecast/line-calendar.ts';
 import type { KnownRound } from '../../shared/forecast/rounds.ts';
 import type { LinePace, SlotLoad } from '../../shared/forecast/run-out.ts';
 import type { WarningState } from '../../shared/forecast/warnings.ts';
 import { type WorkingTime, workingSeconds } from '../../shared/forecast/working-time.ts';
-import { compareSlots } from '../../shared/setup/address.ts';
-import { applyEntry } from '../../shared/setup/fold.ts';
-import { usedPlacements, wantedOn } from '../../shared/setup/left.ts';
-import { emptyState, type FloorState, needKey } from '../../shared/setup/state.ts';
-import { beginsShort } from '../../src/app/outlook/begin.ts';
-import { lineOutlook, type Outlook } from '../../src/app/outlook/model.ts';
-import { planWalks } from '../src/app/outlook/reckon.ts';
+import { beginsShort } from '../../shared/outlook/begin.ts';
+import { lineOutlook, type Outlook } from '../../shared/outlook/line.ts';
+import { planWalks } from '../shared/outlook/reckon.ts';
 
 /** 2026-03-02T06:00:00Z, a Monday. */
 const startMs = 1_772_431_200_000;

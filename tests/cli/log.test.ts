@@ -11,7 +11,7 @@ import { exportLog } from '../../shared/log/export.ts';
 import { exportColumns, itemToJson } from '../../shared/log/export-rows.ts';
 import { compareEntries } from '../../shared/log/order.ts';
 import { hashDraft, sealEntry } from '../../shared/log/seal.ts';
-import { beginStory, counted, started, tellPlant, verified } from '../shared/setup/story.ts';
+import { beginStory, counted, started, tellPlant, verified } from '../shared/floor/story.ts';
 import { call } from './call.ts';
 
 const folder = mkdtempSync(path.join(os.tmpdir(), 'reelward-log-'));

@@ -1,7 +1,7 @@
 // The command `trace` from an exported log to its answer.
 
 import { beforeAll, describe, expect, test } from 'vitest';
-import { beginStory, counted, started, tellPlant, verified } from '../shared/setup/story.ts';
+import { beginStory, counted, started, tellPlant, verified } from '../shared/floor/story.ts';
 import { call } from './call.ts';
 
 let log = '';

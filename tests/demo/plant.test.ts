@@ -8,10 +8,10 @@ import { familyOf, partRows, supplierPartsOf } from '../../demo/parts.ts';
 import { people } from '../../demo/people.ts';
 import { lineRules, plantWishes } from '../../demo/plant.ts';
 import { coveredPositions, lineId, products, takenSetup } from '../../demo/setups.ts';
+import { isOnLinePlace } from '../../shared/floor/place.ts';
+import { setupProgress } from '../../shared/floor/progress.ts';
 import { verifyChains } from '../../shared/log/chain.ts';
-import { isOnLinePlace } from '../../shared/setup/place.ts';
-import { setupProgress } from '../../shared/setup/progress.ts';
-import { isTapeWidth, listedPitchesMm, positionsForWidth } from '../../shared/setup/sheet-tapes.ts';
+import { isTapeWidth, listedPitchesMm, positionsForWidth } from '../../shared/sheet/tapes.ts';
 
 const setups = products.map(takenSetup);
 

@@ -5,8 +5,8 @@ import { openPlaying } from '../../demo/playing.ts';
 import { practiceLabels } from '../../demo/practice.ts';
 import { type Practice, practiceGroups } from '../../demo/practice-label.ts';
 import { lineId } from '../../demo/setups.ts';
+import { recognise } from '../../shared/floor/recognise.ts';
 import { parseLabel } from '../../shared/labels/label.ts';
-import { recognise } from '../../shared/setup/recognise.ts';
 import { verifyReel } from '../../shared/verdict/verify.ts';
 
 const openedMs = Date.UTC(2026, 9, 14, 10, 37);

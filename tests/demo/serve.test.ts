@@ -8,11 +8,11 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { findFreePort, type RunningDemo, startDemo } from '../../demo/serve.ts';
 import { lineId } from '../../demo/setups.ts';
+import { applyAll } from '../../shared/floor/fold.ts';
+import { setupProgress } from '../../shared/floor/progress.ts';
+import { emptyState } from '../../shared/floor/state.ts';
 import { verifyChains } from '../../shared/log/chain.ts';
 import { type Entry, entrySchema } from '../../shared/log/entry.ts';
-import { applyAll } from '../../shared/setup/fold.ts';
-import { setupProgress } from '../../shared/setup/progress.ts';
-import { emptyState } from '../../shared/setup/state.ts';
 import { plantPeople } from '../../src/server/people/fold.ts';
 
 const openedMs = Date.UTC(2026, 4, 6, 9, 15);

@@ -9,14 +9,14 @@ import { lineId, products } from '../../demo/setups.ts';
 import { shelfOf } from '../../demo/shelves.ts';
 import { panelSeconds, simulateShift } from '../../demo/simulate.ts';
 import { drawGoodPicks } from '../../demo/world.ts';
+import { applyEntry } from '../../shared/floor/fold.ts';
+import { readFloorEntry } from '../../shared/floor/kinds.ts';
+import { slotLeft } from '../../shared/floor/left.ts';
+import { emptyState, slotKey } from '../../shared/floor/state.ts';
 import { seededChance } from '../../shared/kit/chance.ts';
 import { verifyChains } from '../../shared/log/chain.ts';
 import { entryId } from '../../shared/log/entry.ts';
 import { compareEntries } from '../../shared/log/order.ts';
-import { applyEntry } from '../../shared/setup/fold.ts';
-import { readFloorEntry } from '../../shared/setup/kinds.ts';
-import { slotLeft } from '../../shared/setup/left.ts';
-import { emptyState, slotKey } from '../../shared/setup/state.ts';
 
 const startMs = Date.UTC(2026, 2, 2, 6);
 const shift = simulateShift({ seed: 11, hours: 8, startMs });

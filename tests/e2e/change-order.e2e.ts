@@ -3,8 +3,8 @@
 
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { applyAll } from '../../shared/setup/fold.ts';
-import { emptyState } from '../../shared/setup/state.ts';
+import { applyAll } from '../../shared/floor/fold.ts';
+import { emptyState } from '../../shared/floor/state.ts';
 import { startBrowser } from './support/browser.ts';
 import { type RunningDemo, startDemo } from './support/demo.ts';
 import { keepRunning, openTablet, readLog, type Tablet } from './support/floor.ts';

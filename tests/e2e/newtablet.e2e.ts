@@ -4,8 +4,8 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { simulateShift } from '../../demo/simulate.ts';
+import { createReplica, foldIn, snapshotOf } from '../../shared/floor/replica.ts';
 import { compareEntries } from '../../shared/log/order.ts';
-import { createReplica, foldIn, snapshotOf } from '../../shared/setup/replica.ts';
 import { handOn } from '../../src/app/store/borrowed.ts';
 import { packHanded } from '../../src/app/store/pack.ts';
 import { foldName } from '../../src/app/store/store.ts';

@@ -4,10 +4,10 @@
 import path from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { createReplica, foldIn } from '../../shared/floor/replica.ts';
+import { type FloorState, slotKey } from '../../shared/floor/state.ts';
 import type { Entry } from '../../shared/log/entry.ts';
 import { compareEntries } from '../../shared/log/order.ts';
-import { createReplica, foldIn } from '../../shared/setup/replica.ts';
-import { type FloorState, slotKey } from '../../shared/setup/state.ts';
 import { startBrowser, waitReady } from './support/browser.ts';
 import { giveClock } from './support/clock.ts';
 import { expectWhole, goOn, goTo, pad, reelLabel, scanAll, signIn } from './support/floor.ts';

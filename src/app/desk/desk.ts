@@ -1,18 +1,25 @@
 // Runs the desk: takes scans, asks for the verdict when everything is there, writes it down, and only then shows it.
 
 import { batch, effect, type Signal, signal } from '@preact/signals';
+import type { Judged } from '../../../shared/desk/judgement.ts';
+import {
+  type Desk,
+  type DeskView,
+  emptyDesk,
+  isDeskReady,
+  type ReelInHand,
+  takeKnown,
+} from '../../../shared/desk/model.ts';
+import { wantedOn } from '../../../shared/floor/left.ts';
+import { mayDo } from '../../../shared/floor/may.ts';
+import { personByBadge } from '../../../shared/floor/people.ts';
+import { nextMissing } from '../../../shared/floor/progress.ts';
+import type { Recognised } from '../../../shared/floor/recognise.ts';
+import type { Verdict, VerifyAct } from '../../../shared/floor/vocabulary.ts';
 import { entryId } from '../../../shared/log/entry.ts';
-import { wantedOn } from '../../../shared/setup/left.ts';
-import { mayDo } from '../../../shared/setup/may.ts';
-import { personByBadge } from '../../../shared/setup/people.ts';
-import { nextMissing } from '../../../shared/setup/progress.ts';
-import type { Recognised } from '../../../shared/setup/recognise.ts';
-import type { Verdict, VerifyAct } from '../../../shared/setup/vocabulary.ts';
 import type { Reason } from '../../../shared/verdict/reasons.ts';
 import type { App } from '../app.ts';
 import type { Scan } from '../scan/scan.ts';
-import type { Judged } from './judgement.ts';
-import { type Desk, type DeskView, emptyDesk, isDeskReady, type ReelInHand, takeKnown } from './model.ts';
 
 /** A verdict as it is shown: its entry is durable. */
 export interface ShownVerdict {
@@ -100,11 +107,11 @@ export function createDesk(
   /** Scans that came while an entry was being written, or before labels can be read. */
   const waiting: Scan[] = [];
   /** Reads labels and judges reels: code that no screen needs to be drawn, so it comes in after the first one. */
-  let judgement: typeof import('./judgement.ts') | null = null;
+  let judgement: typeof import('../../../shared/desk/judgement.ts') | null = null;
   let loading: Promise<void> | null = null;
 
   function getReady(): Promise<void> {
-    loading ??= import('./judgement.ts').then(
+    loading ??= import('../../../shared/desk/judgement.ts').then(
       (loaded) => {
         judgement = loaded;
         takeWaiting();

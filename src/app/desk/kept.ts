@@ -2,10 +2,10 @@
 // who had scanned them and for nobody else. Refused: keeping them in the log, where nothing is said until there is a verdict.
 
 import { effect } from '@preact/signals';
+import { type Desk, emptyDesk } from '../../../shared/desk/model.ts';
 import type { App } from '../app.ts';
 import { keep, readKept } from '../store/preferences.ts';
 import type { DeskRun } from './desk.ts';
-import { type Desk, emptyDesk } from './model.ts';
 
 const KEY = 'desk';
 /** Older than this nobody stands in front of the slot any more: a shift. */

@@ -1,12 +1,12 @@
 // Takes a reel off its slot: one entry, told at the foot of the screen, with a way back.
 
+import { unloadedFacts } from '../../../shared/desk/unloaded.ts';
+import { slotKey } from '../../../shared/floor/state.ts';
+import type { CountBasis, Source } from '../../../shared/floor/vocabulary.ts';
 import { entryId } from '../../../shared/log/entry.ts';
-import { slotKey } from '../../../shared/setup/state.ts';
-import type { CountBasis, Source } from '../../../shared/setup/vocabulary.ts';
 import type { App } from '../app.ts';
 import { loadWords } from '../words/load.ts';
 import { say } from '../words/words.ts';
-import { unloadedFacts } from './unloaded.ts';
 
 /** What somebody counted on the reel that comes off; null where nobody did. */
 export interface CountedLeft {

@@ -1,10 +1,10 @@
 // Since when does a moisture-sensitive reel lie open, in dry storage or in the oven? One question, for the store and for a slot.
 
 import { useState } from 'preact/hooks';
+import type { PayloadOf } from '../../../shared/floor/kinds.ts';
+import type { Reel } from '../../../shared/floor/state.ts';
+import { type Air, airs } from '../../../shared/floor/vocabulary.ts';
 import { lineClimate } from '../../../shared/moisture/line-climate.ts';
-import type { PayloadOf } from '../../../shared/setup/kinds.ts';
-import type { Reel } from '../../../shared/setup/state.ts';
-import { type Air, airs } from '../../../shared/setup/vocabulary.ts';
 import { useApp, useFloor } from '../app.ts';
 import { formatMoment } from '../device/clock.ts';
 import { useRefusal } from '../may.ts';

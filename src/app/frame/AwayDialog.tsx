@@ -1,7 +1,7 @@
 // Over a dialog that somebody left open: who left it goes on with it; anybody else signs in and it is closed, since it was opened by the
 // right of another.
 
-import type { Person } from '../../../shared/setup/state.ts';
+import type { Person } from '../../../shared/floor/state.ts';
 import { useApp } from '../app.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';

@@ -1,8 +1,8 @@
 // A blocked reel stands on a slot of this line: said above every screen, on every tablet of the line, until it is off or a lead lets it run.
 
 import { useState } from 'preact/hooks';
-import { type BlockedTape, blockedTapes } from '../../../shared/setup/blocks.ts';
-import { needKey, slotKey } from '../../../shared/setup/state.ts';
+import { type BlockedTape, blockedTapes } from '../../../shared/floor/blocks.ts';
+import { needKey, slotKey } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
 import { useRefusal } from '../may.ts';
 import { address } from '../router.ts';

@@ -1,7 +1,7 @@
 // Beside the camera's picture: what is wanted, what the label has told so far, the device's extras, and the way out. It keeps its
 // size whatever it says, so that the picture never jumps under the hand that holds the tablet still.
 
-import type { Desk, DeskView } from '../desk/model.ts';
+import type { Desk, DeskView } from '../../../shared/desk/model.ts';
 import type { RunningCamera } from '../scan/CameraView.tsx';
 import type { GatheredLabel } from '../scan/gather.ts';
 import { Button } from '../ui/Button.tsx';

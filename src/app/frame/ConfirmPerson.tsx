@@ -2,9 +2,9 @@
 // Used for signing in and for what takes a lead.
 
 import { useLayoutEffect, useState } from 'preact/hooks';
-import { personByBadge } from '../../../shared/setup/people.ts';
-import type { Person } from '../../../shared/setup/state.ts';
-import { isAtLeast, type Role } from '../../../shared/setup/vocabulary.ts';
+import { personByBadge } from '../../../shared/floor/people.ts';
+import type { Person } from '../../../shared/floor/state.ts';
+import { isAtLeast, type Role } from '../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../app.ts';
 import { deviceClock } from '../device/clock.ts';
 import type { CheckedPerson, PersonFault } from '../sync/person.ts';

@@ -2,11 +2,11 @@
 // the figures, the count with its spread, and what the log thought before.
 
 import { useState } from 'preact/hooks';
+import type { PayloadOf } from '../../../shared/floor/kinds.ts';
+import { LABEL_SHARE } from '../../../shared/floor/ledger.ts';
+import type { FullReel } from '../../../shared/floor/state.ts';
+import type { CountBasis } from '../../../shared/floor/vocabulary.ts';
 import type { Count } from '../../../shared/forecast/counts.ts';
-import type { PayloadOf } from '../../../shared/setup/kinds.ts';
-import { LABEL_SHARE } from '../../../shared/setup/ledger.ts';
-import type { FullReel } from '../../../shared/setup/state.ts';
-import type { CountBasis } from '../../../shared/setup/vocabulary.ts';
 import { useApp, useFloor } from '../app.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';

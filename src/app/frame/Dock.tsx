@@ -1,9 +1,9 @@
 // The dock never moves: whatever is scanned lands here, and the wells show what the task still wants.
 
 import { useEffect, useRef } from 'preact/hooks';
+import { type Desk, deskAct, deskWells, suggestedSlots, type Well } from '../../../shared/desk/model.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
-import { type Desk, deskAct, deskWells, suggestedSlots, type Well } from '../desk/model.ts';
 import { goTo } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';

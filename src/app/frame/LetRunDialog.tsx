@@ -1,8 +1,8 @@
 // A lead lets one blocked reel run on where it stands: badge and PIN first, then the reason.
 
 import { useState } from 'preact/hooks';
-import type { BlockedTape } from '../../../shared/setup/blocks.ts';
-import type { Person } from '../../../shared/setup/state.ts';
+import type { BlockedTape } from '../../../shared/floor/blocks.ts';
+import type { Person } from '../../../shared/floor/state.ts';
 import { useApp } from '../app.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';

@@ -1,8 +1,8 @@
 // Dialogs in which a person is named: signing in, clearing a held reel, typing a quantity.
 
 import { useState } from 'preact/hooks';
-import { hasAdder } from '../../../shared/setup/may.ts';
-import type { Person } from '../../../shared/setup/state.ts';
+import { hasAdder } from '../../../shared/floor/may.ts';
+import type { Person } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
 import { deviceClock } from '../device/clock.ts';
 import { address } from '../router.ts';

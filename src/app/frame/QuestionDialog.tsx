@@ -1,7 +1,7 @@
 // One question at a time: a code that two lists know, or a text on the label whose meaning is not certain.
 
+import type { DeskQuestion } from '../../../shared/desk/model.ts';
 import type { DeskRun } from '../desk/desk.ts';
-import type { DeskQuestion } from '../desk/model.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { refusalWords } from '../words/refusal.ts';

@@ -2,8 +2,8 @@
 // is right here; what to do, with the caution where the hand goes.
 
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { slotKey } from '../../../shared/floor/state.ts';
 import { differingCharacters } from '../../../shared/labels/part-numbers.ts';
-import { slotKey } from '../../../shared/setup/state.ts';
 import { reasonVerdicts } from '../../../shared/verdict/reasons.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';

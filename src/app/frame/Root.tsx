@@ -3,7 +3,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { blockedTapes } from '../../../shared/setup/blocks.ts';
+import { blockedTapes } from '../../../shared/floor/blocks.ts';
 import { useApp, useFloor } from '../app.ts';
 import { screenStands } from '../device/later.ts';
 import type { OfflineState } from '../device/offline.ts';

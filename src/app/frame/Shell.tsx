@@ -2,7 +2,7 @@
 
 import type { ComponentChildren, RefObject } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { buildingOn } from '../../../shared/setup/building.ts';
+import { buildingOn } from '../../../shared/floor/building.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
 import { later } from '../device/later.ts';

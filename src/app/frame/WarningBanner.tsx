@@ -1,8 +1,8 @@
 // The loudest open warning, above every screen until somebody takes note; the line screen holds them all.
 
+import type { SlotOutlook } from '../../../shared/outlook/line.ts';
 import { useApp, useFloor } from '../app.ts';
 import { useRefusal } from '../may.ts';
-import type { SlotOutlook } from '../outlook/model.ts';
 import type { Watch } from '../outlook/watch.ts';
 import { goTo, place } from '../router.ts';
 import { Button } from '../ui/Button.tsx';

@@ -2,8 +2,8 @@
 // dialogs stay, but nobody acts in the name of who left.
 
 import { effect, signal } from '@preact/signals';
-import { signOutLimits } from '../../../shared/setup/sign-out.ts';
-import type { Person } from '../../../shared/setup/state.ts';
+import { signOutLimits } from '../../../shared/floor/sign-out.ts';
+import type { Person } from '../../../shared/floor/state.ts';
 import type { App } from '../app.ts';
 import { afterPaint } from '../device/after-paint.ts';
 import { deviceClock, elapsedClock } from '../device/clock.ts';

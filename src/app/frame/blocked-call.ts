@@ -1,8 +1,8 @@
 // Makes a blocked reel on this line heard: at once, and again until somebody says that they go. The banner stays longer than the sound.
 
 import { effect } from '@preact/signals';
-import { blockedTapes } from '../../../shared/setup/blocks.ts';
-import { type Block, needKey } from '../../../shared/setup/state.ts';
+import { blockedTapes } from '../../../shared/floor/blocks.ts';
+import { type Block, needKey } from '../../../shared/floor/state.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 

@@ -1,7 +1,7 @@
 // The one sentence over the camera's picture: what to do now. Short, and steady while nothing changes, since it is read out too.
 
 import { useEffect, useState } from 'preact/hooks';
-import type { Desk, DeskView } from '../desk/model.ts';
+import type { Desk, DeskView } from '../../../shared/desk/model.ts';
 import type { CameraState } from '../scan/camera-session.ts';
 import { cameraWords } from '../words/camera.ts';
 import { say } from '../words/words.ts';

@@ -2,11 +2,6 @@
 // Pure, and by the desk's own reading: what stands on the picture is what a scan of it would do. Refused: rules of its own, as the
 // picture would then promise what the desk does not keep.
 
-import { parseLabel } from '../../../shared/labels/label.ts';
-import { splitLoose } from '../../../shared/labels/loose.ts';
-import { siteRules } from '../../../shared/setup/fold-labels.ts';
-import { wantedOn } from '../../../shared/setup/left.ts';
-import { recognise } from '../../../shared/setup/recognise.ts';
 import {
   type Desk,
   type DeskView,
@@ -16,9 +11,14 @@ import {
   type LabelPiece,
   missingPieces,
   type Well,
-} from '../desk/model.ts';
-import { arePieces } from '../desk/pieces.ts';
-import { expectation, takeScan } from '../desk/take-scan.ts';
+} from '../../../shared/desk/model.ts';
+import { arePieces } from '../../../shared/desk/pieces.ts';
+import { expectation, takeScan } from '../../../shared/desk/take-scan.ts';
+import { siteRules } from '../../../shared/floor/fold-labels.ts';
+import { wantedOn } from '../../../shared/floor/left.ts';
+import { recognise } from '../../../shared/floor/recognise.ts';
+import { parseLabel } from '../../../shared/labels/label.ts';
+import { splitLoose } from '../../../shared/labels/loose.ts';
 import type { ScannedCode } from '../scan/scan.ts';
 
 /** What the card tells of a label, in the order in which it stands. */

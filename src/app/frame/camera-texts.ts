@@ -1,6 +1,6 @@
 // Codes, labels and lists of things in words, for the camera's view.
 
-import type { DeskView } from '../desk/model.ts';
+import type { DeskView } from '../../../shared/desk/model.ts';
 import type { ScannedCode } from '../scan/scan.ts';
 import { cameraWords } from '../words/camera.ts';
 import { formatCount, say } from '../words/words.ts';

@@ -2,7 +2,7 @@
 // what was typed meanwhile stays.
 
 import { useState } from 'preact/hooks';
-import type { Person } from '../../../shared/setup/state.ts';
+import type { Person } from '../../../shared/floor/state.ts';
 import { useApp } from '../app.ts';
 import type { Confirmed } from './ConfirmPerson.tsx';
 

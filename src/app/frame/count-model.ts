@@ -1,6 +1,9 @@
 // The count dialog's arithmetic: what was typed in, how it is known, and the count with its spread. Pure. Figures are texts as
 // typed; what is missing or out of range has a code, and no number is guessed.
 
+import type { PayloadOf } from '../../../shared/floor/kinds.ts';
+import type { FullReel } from '../../../shared/floor/state.ts';
+import type { CountBasis } from '../../../shared/floor/vocabulary.ts';
 import {
   type CombinedCount,
   type Count,
@@ -10,9 +13,6 @@ import {
   countFromTape,
   countFromWeight,
 } from '../../../shared/forecast/counts.ts';
-import type { PayloadOf } from '../../../shared/setup/kinds.ts';
-import type { FullReel } from '../../../shared/setup/state.ts';
-import type { CountBasis } from '../../../shared/setup/vocabulary.ts';
 
 /** Ways to count, in the order in which they are offered. */
 export const countWays = ['typed', 'machine', 'weighed', 'measured'] as const;

@@ -1,6 +1,6 @@
 // A label that comes code by code, in words: what it has named, and what to scan besides.
 
-import { type Desk, missingPieces, type ReelInHand } from '../desk/model.ts';
+import { type Desk, missingPieces, type ReelInHand } from '../../../shared/desk/model.ts';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
 

@@ -1,8 +1,8 @@
 // A reel's floor life in a few words, and whether it needs somebody's eye.
 
+import type { Airing } from '../../../shared/floor/airing.ts';
+import type { FloorState } from '../../../shared/floor/state.ts';
 import { type PartMoistureKnown, type ReelLife, reelLife } from '../../../shared/moisture/reel-life.ts';
-import type { Airing } from '../../../shared/setup/airing.ts';
-import type { FloorState } from '../../../shared/setup/state.ts';
 import { moistureWords } from '../words/moisture.ts';
 import { formatDay, formatSpan, say } from '../words/words.ts';
 

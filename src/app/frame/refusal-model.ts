@@ -1,9 +1,9 @@
 // What a refusal says besides its sentence: where the reel belongs, which reel or feeder is right here, what differs. Pure.
 
+import { placeOf } from '../../../shared/floor/fold-places.ts';
+import { wantedOn } from '../../../shared/floor/left.ts';
+import { type FloorState, slotKey } from '../../../shared/floor/state.ts';
 import { compareText } from '../../../shared/log/order.ts';
-import { placeOf } from '../../../shared/setup/fold-places.ts';
-import { wantedOn } from '../../../shared/setup/left.ts';
-import { type FloorState, slotKey } from '../../../shared/setup/state.ts';
 import { wantedElsewhere } from '../../../shared/verdict/early.ts';
 import { slotsWanting } from '../../../shared/verdict/verify.ts';
 import type { ShownVerdict } from '../desk/desk.ts';

@@ -1,10 +1,10 @@
 // Since when does a line stand that somebody stops only now? Pure: floor and moment in, an offer for that person out.
 
+import { buildingOn } from '../../../shared/floor/building.ts';
+import type { FloorState } from '../../../shared/floor/state.ts';
 import { stoodFrom } from '../../../shared/forecast/counting.ts';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
-import { buildingOn } from '../../../shared/setup/building.ts';
-import type { FloorState } from '../../../shared/setup/state.ts';
-import { lastCountMs, measuringTime, runPace } from './model.ts';
+import { lastCountMs, measuringTime, runPace } from '../../../shared/outlook/line.ts';
 
 /** The last panel and one cycle, ms since 1970; null where counts are not missed, or the line does not run. */
 export function stoodOffer(floor: FloorState, line: string, nowMs: number): number | null {

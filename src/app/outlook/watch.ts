@@ -2,18 +2,18 @@
 // reload nor another tablet forgets or repeats them; calls until somebody takes note.
 
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import { needKey } from '../../../shared/floor/state.ts';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import type { LawMemory } from '../../../shared/forecast/run-out.ts';
 import type { WarningState } from '../../../shared/forecast/warnings.ts';
 import type { WorkingTime } from '../../../shared/forecast/working-time.ts';
-import { needKey } from '../../../shared/setup/state.ts';
+import { type Outlook, openWarnings, outlookSteps, type SlotOutlook } from '../../../shared/outlook/line.ts';
+import { type Supply, supplyQuestion, toSupply } from '../../../shared/outlook/supply.ts';
+import { toWalkPlan, type WalkPlan, walkQuestion } from '../../../shared/outlook/walks.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 import { formatMoment } from '../device/clock.ts';
-import { type Outlook, openWarnings, outlookSteps, type SlotOutlook } from './model.ts';
 import { startPlanner, startSupplier } from './planner.ts';
-import { toWalkPlan, type WalkPlan, walkQuestion } from './rounds.ts';
-import { type Supply, supplyQuestion, toSupply } from './supply.ts';
 
 /** A look goes on for this long at a time: well below what a person notices. */
 const SLICE_MS = 8;

@@ -3,10 +3,10 @@
 // new entries. Trusting the state for good was refused: a tablet that folded wrongly, or was made to, would pass its error on to
 // every tablet that comes after it, and no seal of the log would show it.
 
+import { applyEntry } from '../../../shared/floor/fold.ts';
+import { emptyState, type FloorState } from '../../../shared/floor/state.ts';
 import { packValue } from '../../../shared/kit/pack.ts';
 import { compareText } from '../../../shared/log/order.ts';
-import { applyEntry } from '../../../shared/setup/fold.ts';
-import { emptyState, type FloorState } from '../../../shared/setup/state.ts';
 import { type Borrowed, isIn } from './borrowed.ts';
 import { countUpTo, type LogDatabase, orderIndex, orderKey } from './database.ts';
 

@@ -4,11 +4,11 @@
 // state" is one number a chain. It lies in the log's database until every entry that it stands for is here and was folded here
 // too: a cache may be lost, and the part of the log that is here would then be taken for the whole.
 
+import { applyEntry } from '../../../shared/floor/fold.ts';
+import type { Replica } from '../../../shared/floor/replica.ts';
+import type { FloorState, FoldPosition } from '../../../shared/floor/state.ts';
 import { chainId, type Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import { applyEntry } from '../../../shared/setup/fold.ts';
-import type { Replica } from '../../../shared/setup/replica.ts';
-import type { FloorState, FoldPosition } from '../../../shared/setup/state.ts';
 import { entryToRow, type LogDatabase } from './database.ts';
 import type { Handed } from './pack.ts';
 

@@ -1,9 +1,9 @@
 // What the floor is at a start: read from the log, with as little folding as what was kept allows.
 
+import { createReplica, foldIn, type Replica, type Snapshot } from '../../../shared/floor/replica.ts';
+import type { FoldPosition } from '../../../shared/floor/state.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import { createReplica, foldIn, type Replica, type Snapshot } from '../../../shared/setup/replica.ts';
-import type { FoldPosition } from '../../../shared/setup/state.ts';
 import { type Borrowed, countMissing, readBorrowed } from './borrowed.ts';
 import {
   type CacheDatabase,

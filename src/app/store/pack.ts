@@ -1,10 +1,10 @@
 // The folded state as bytes for another tablet, and back.
 
+import { emptyState, type FloorState, type FoldPosition } from '../../../shared/floor/state.ts';
 import { packValue, unpackValue } from '../../../shared/kit/pack.ts';
 import { chainId, type Entry, entrySchema } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { hashDraft } from '../../../shared/log/seal.ts';
-import { emptyState, type FloorState, type FoldPosition } from '../../../shared/setup/state.ts';
 import type { Borrowed } from './borrowed.ts';
 
 /** What one tablet hands to another: the state at a place in folding order, and the entries after it. */

@@ -1,12 +1,12 @@
 // The tablet's log and the floor as it says: opened once, appended to, folded, told to the other windows of this tablet.
 // A screen that shows a verdict awaits `append`; lists read `floor` and are told of changes by `onChange`.
 
+import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
+import { checkPayload, type EntryKind, type PayloadOf } from '../../../shared/floor/kinds.ts';
+import { createReplica, foldIn, type Replica, snapshotOf } from '../../../shared/floor/replica.ts';
+import type { FloorState, FoldPosition } from '../../../shared/floor/state.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import { FOLD_VERSION } from '../../../shared/setup/fold-version.ts';
-import { checkPayload, type EntryKind, type PayloadOf } from '../../../shared/setup/kinds.ts';
-import { createReplica, foldIn, type Replica, snapshotOf } from '../../../shared/setup/replica.ts';
-import type { FloorState, FoldPosition } from '../../../shared/setup/state.ts';
 import type { Clock } from '../device/clock.ts';
 import {
   type Borrowed,

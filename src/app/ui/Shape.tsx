@@ -1,4 +1,4 @@
-import type { Verdict } from '../../../shared/setup/vocabulary.ts';
+import type { Verdict } from '../../../shared/floor/vocabulary.ts';
 
 /** A verdict's shape, told apart without colour: a disc with a tick, an eight-corner with a cross, a diamond with a question. */
 export function VerdictShape({ verdict, size = 160 }: { readonly verdict: Verdict; readonly size?: number }) {

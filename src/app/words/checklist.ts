@@ -1,4 +1,4 @@
-import type { NotWanted } from '../../../shared/setup/step-scan.ts';
+import type { NotWanted } from '../../../shared/floor/step-scan.ts';
 import { area, plural } from './words.ts';
 
 type Scanned = Readonly<Record<NotWanted, (name: string) => string>>;

@@ -1,4 +1,4 @@
-import type { EntryKind, PayloadOf } from '../../../shared/setup/kinds.ts';
+import type { EntryKind, PayloadOf } from '../../../shared/floor/kinds.ts';
 import { area, plural } from './words.ts';
 
 type NamesOf<P> = P extends unknown ? keyof P : never;

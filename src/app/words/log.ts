@@ -1,4 +1,4 @@
-import type { EntryKind } from '../../../shared/setup/kinds.ts';
+import type { EntryKind } from '../../../shared/floor/kinds.ts';
 import { area, plural } from './words.ts';
 
 const kindsEn: Readonly<Record<EntryKind, string>> = {

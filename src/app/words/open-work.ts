@@ -1,4 +1,4 @@
-import type { OpenKind } from '../../../shared/setup/checklist.ts';
+import type { OpenKind } from '../../../shared/floor/checklist.ts';
 import { area, plural } from './words.ts';
 
 type Said = Readonly<Record<OpenKind, (count: number) => string>>;

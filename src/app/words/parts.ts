@@ -1,4 +1,4 @@
-import type { FeederProblem } from '../../../shared/setup/feeder-sheet.ts';
+import type { FeederProblem } from '../../../shared/sheet/feeder-sheet.ts';
 import { area, plural } from './words.ts';
 
 /** Supplier parts, feeders and blocks. */

@@ -1,8 +1,8 @@
 // What is wrong with a sheet, in the language in use. English is the core's own sentence; the others are made from the same
 // code and facts.
 
-import { type SheetField, sheetFieldNames } from '../../../shared/setup/sheet-fields.ts';
-import type { SheetProblem, SheetProblemCode } from '../../../shared/setup/sheet-problems.ts';
+import { type SheetField, sheetFieldNames } from '../../../shared/sheet/fields.ts';
+import type { SheetProblem, SheetProblemCode } from '../../../shared/sheet/problems.ts';
 import { area } from './words.ts';
 
 type Facts = SheetProblem['facts'];

@@ -1,4 +1,4 @@
-import type { PlacementField, SheetField } from '../../../shared/setup/sheet-fields.ts';
+import type { PlacementField, SheetField } from '../../../shared/sheet/fields.ts';
 import { area, plural } from './words.ts';
 
 type FieldNames = Readonly<Record<SheetField | PlacementField, string>>;

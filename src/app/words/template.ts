@@ -1,5 +1,5 @@
-import type { TemplateFault } from '../../../shared/changeover/checklist-steps.ts';
-import type { StepCondition, StepKind } from '../../../shared/setup/checklist.ts';
+import type { TemplateFault } from '../../../shared/checklist/steps.ts';
+import type { StepCondition, StepKind } from '../../../shared/floor/checklist.ts';
 import { area, plural } from './words.ts';
 
 const kindsEn: Readonly<Record<StepKind, string>> = {

@@ -1,8 +1,8 @@
 // `reelward order FILE`: the order of jobs that needs the fewest feeders put in, with what goes in and out before each.
 
 import { z } from 'zod';
-import { orderJobs, workOfSeconds } from '../../../shared/changeover/order-jobs.ts';
-import type { OrderProblem, OrderQuestion } from '../../../shared/changeover/order-problem.ts';
+import { orderJobs, workOfSeconds } from '../../../shared/order/jobs.ts';
+import type { OrderProblem, OrderQuestion } from '../../../shared/order/problem.ts';
 import { type Command, NotUnderstood, parseCall, printJson, readJson } from '../command.ts';
 
 const positions = z.int().min(1).max(1_000_000);

@@ -2,15 +2,15 @@
 // The reading is in shared/setup/sheet-*.ts; here are files, bytes and the spreadsheet reader, which is loaded only for a workbook.
 
 import { z } from 'zod';
-import { diffSheets } from '../../../shared/setup/sheet-diff.ts';
-import { manyColumnFields, placementFields, sheetFields } from '../../../shared/setup/sheet-fields.ts';
-import type { SheetRows } from '../../../shared/setup/sheet-headers.ts';
-import { type PlacementReading, readPlacements } from '../../../shared/setup/sheet-placements.ts';
-import { hasSheetErrors, type SheetProblem } from '../../../shared/setup/sheet-problems.ts';
-import { readSheet, type SheetOptions, type SheetReading } from '../../../shared/setup/sheet-read.ts';
-import { pickSheet, sheetFileKind, toSheetCell } from '../../../shared/setup/sheet-source.ts';
-import { bytesToText, type DecodeBytes, textToRows } from '../../../shared/setup/sheet-text.ts';
-import { placementScopes } from '../../../shared/setup/sheet-usage.ts';
+import { diffSheets } from '../../../shared/sheet/diff.ts';
+import { manyColumnFields, placementFields, sheetFields } from '../../../shared/sheet/fields.ts';
+import type { SheetRows } from '../../../shared/sheet/headers.ts';
+import { type PlacementReading, readPlacements } from '../../../shared/sheet/placements.ts';
+import { hasSheetErrors, type SheetProblem } from '../../../shared/sheet/problems.ts';
+import { readSheet, type SheetOptions, type SheetReading } from '../../../shared/sheet/read.ts';
+import { pickSheet, sheetFileKind, toSheetCell } from '../../../shared/sheet/source.ts';
+import { bytesToText, type DecodeBytes, textToRows } from '../../../shared/sheet/text.ts';
+import { placementScopes } from '../../../shared/sheet/usage.ts';
 import {
   type Command,
   type CommandIo,

@@ -2,9 +2,9 @@
 // What is appended meanwhile is left for the next export, so that the file is the log as of one moment.
 
 import { setImmediate } from 'node:timers/promises';
+import { takeName } from '../../../shared/floor/people.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { createExporter, type ExportFilter, type ExportItem } from '../../../shared/log/export.ts';
-import { takeName } from '../../../shared/setup/people.ts';
 import type { ExportWish } from '../../../shared/wire/messages.ts';
 import type { Store } from '../stores/store.ts';
 

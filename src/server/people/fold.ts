@@ -1,7 +1,7 @@
 // The plant's people, by the log's own fold: the one thing of the floor that the server knows, to check badges and roles.
 
-import { readFloorEntry } from '../../../shared/setup/kinds.ts';
-import { foldPeople } from '../../../shared/setup/people.ts';
+import { readFloorEntry } from '../../../shared/floor/kinds.ts';
+import { foldPeople } from '../../../shared/floor/people.ts';
 import type { PeopleFold } from '../settings.ts';
 
 /** Learns people from `person.added` and `person.removed`; an entry that is not as expected changes nothing. */

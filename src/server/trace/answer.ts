@@ -1,7 +1,7 @@
 // Answers to quality's questions out of the kept index: what the store holds of it and what the keeper holds, joined for the
 // material or the panel asked for, and then asked as any index is.
 
-import { emptyState } from '../../../shared/setup/state.ts';
+import { emptyState } from '../../../shared/floor/state.ts';
 import {
   asAsked,
   askedInAnyCase,

@@ -1,10 +1,10 @@
 // The trace's index as it is kept in the store: what has changed since it was last written, and the index again from that.
 // Method: the state's values never change in place, so what differs by identity is what has to be written.
 
+import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
+import { copyState, type FloorState } from '../../../shared/floor/state.ts';
 import { packValue, unpackValue } from '../../../shared/kit/pack.ts';
 import type { OrderKey } from '../../../shared/log/order.ts';
-import { FOLD_VERSION } from '../../../shared/setup/fold-version.ts';
-import { copyState, type FloorState } from '../../../shared/setup/state.ts';
 import { asAsked } from '../../../shared/trace/ask.ts';
 import type { Stretch, TraceIndex } from '../../../shared/trace/stretches.ts';
 import type { TraceRow, TraceStretch } from '../stores/store.ts';

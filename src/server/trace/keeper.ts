@@ -5,9 +5,9 @@
 // refused: a year takes minutes.
 
 import { setImmediate as turn } from 'node:timers/promises';
+import { copyState } from '../../../shared/floor/state.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import { copyState } from '../../../shared/setup/state.ts';
 import { copyTrace, takeSettled } from '../../../shared/trace/parts.ts';
 import { emptyTrace, type TraceIndex, traceEntry } from '../../../shared/trace/stretches.ts';
 import type { Store } from '../stores/store.ts';

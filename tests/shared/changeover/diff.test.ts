@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { diffSetups, type PlacedFeeder, partsTwice, setupFaults } from '../../../shared/changeover/diff.ts';
-import { isSameSlot, parseSlot, positionsOf, walkOrder } from '../../../shared/setup/positions.ts';
+import { isSameSlot, parseSlot, positionsOf, walkOrder } from '../../../shared/floor/positions.ts';
 
 const at = (slot: string, part: string, width = 1): PlacedFeeder => ({ slot, part, width });
 

@@ -2,8 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import { dockingOf } from '../../../shared/changeover/docking.ts';
-import type { PayloadOf } from '../../../shared/setup/kinds.ts';
-import { beginStory, type Story, tellPlant, verified } from '../setup/story.ts';
+import type { PayloadOf } from '../../../shared/floor/kinds.ts';
+import { beginStory, type Story, tellPlant, verified } from '../floor/story.ts';
 
 const asked = { line: 'L1', setup: 'brook-top-a' };
 

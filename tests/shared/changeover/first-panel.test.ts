@@ -6,8 +6,8 @@ import {
   panelChecks,
   uncertaintyOf,
 } from '../../../shared/changeover/first-panel.ts';
-import type { Changeover, Setup } from '../../../shared/setup/state.ts';
-import { brookSetup, wantedSlot } from '../setup/story.ts';
+import type { Changeover, Setup } from '../../../shared/floor/state.ts';
+import { brookSetup, wantedSlot } from '../floor/story.ts';
 
 const limits = { least: 9.9, most: 10.1 };
 

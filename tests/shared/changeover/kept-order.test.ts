@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { begunJobs, jobsToCome } from '../../../shared/changeover/kept-order.ts';
-import { beginStory, type Story, started, tellPlant } from '../setup/story.ts';
+import { beginStory, type Story, started, tellPlant } from '../floor/story.ts';
 
 function kept(): Story {
   const story = beginStory();

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { kitList } from '../../../shared/changeover/kit.ts';
-import type { Setup } from '../../../shared/setup/state.ts';
+import type { Setup } from '../../../shared/floor/state.ts';
 import {
   beginStory,
   brookSetup,
@@ -11,7 +11,7 @@ import {
   unloaded,
   verified,
   wantedSlot,
-} from '../setup/story.ts';
+} from '../floor/story.ts';
 
 const setupOf = (story: Story) => story.floor().setups.get('brook-top-a') as Setup; // told by tellPlant()
 

@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { loadedFeeders } from '../../../shared/changeover/loaded.ts';
-import { beginStory, brookSetup, type Story, tellPlant, verified, wantedSlot } from '../setup/story.ts';
+import { beginStory, brookSetup, type Story, tellPlant, verified, wantedSlot } from '../floor/story.ts';
 
 function tellLoaded(): Story {
   const story = beginStory();

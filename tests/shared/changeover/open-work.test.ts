@@ -2,8 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import { isWrong, knownOpen, openWork } from '../../../shared/changeover/open-work.ts';
-import type { Changeover } from '../../../shared/setup/state.ts';
-import { beginStory, brookSetup, type Story, tellPlant, verified, wantedSlot } from '../setup/story.ts';
+import type { Changeover } from '../../../shared/floor/state.ts';
+import { beginStory, brookSetup, type Story, tellPlant, verified, wantedSlot } from '../floor/story.ts';
 
 const setup = {
   ...brookSetup,

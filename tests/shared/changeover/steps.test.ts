@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { diffSetups, type PlacedFeeder } from '../../../shared/changeover/diff.ts';
 import { orderSteps, type StepPlan } from '../../../shared/changeover/steps.ts';
+import { positionsOf } from '../../../shared/floor/positions.ts';
 import { type Chance, chanceBelow, seededChance } from '../../../shared/kit/chance.ts';
-import { positionsOf } from '../../../shared/setup/positions.ts';
 
 const slot = (number: number) => `M1-F-${String(number).padStart(3, '0')}`;
 const feeder = (number: number, part: string, width = 1): PlacedFeeder => ({

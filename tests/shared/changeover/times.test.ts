@@ -10,8 +10,9 @@ import {
   type TimeMark,
   unpausedSeconds,
 } from '../../../shared/changeover/times.ts';
-import { type FloorEntry, readFloorEntry } from '../../../shared/setup/kinds.ts';
-import type { Changeover } from '../../../shared/setup/state.ts';
+import { type FloorEntry, readFloorEntry } from '../../../shared/floor/kinds.ts';
+import type { Changeover } from '../../../shared/floor/state.ts';
+import { makeStep } from '../checklist/step.ts';
 import {
   beginStory,
   counted,
@@ -21,8 +22,7 @@ import {
   tellPlant,
   unloaded,
   verified,
-} from '../setup/story.ts';
-import { makeStep } from './checklist-step.ts';
+} from '../floor/story.ts';
 
 const facts = { sideChanges: true, stencilChanges: true, productChanges: true, programChanges: true };
 const at = (seconds: number) => ({ at: seconds });

@@ -3,15 +3,15 @@
 import fc from 'fast-check';
 import { jStat } from 'jstat';
 import { describe, expect, test } from 'vitest';
-import { lossEvidence, risingLoss } from '../../../shared/forecast/loss.ts';
-import { seededChance } from '../../../shared/kit/chance.ts';
 import {
   evidenceFromUnload,
   type LossEvidence,
   lossFor,
   lossPrior,
   updateLoss,
-} from '../../../shared/setup/loss.ts';
+} from '../../../shared/floor/loss.ts';
+import { lossEvidence, risingLoss } from '../../../shared/forecast/loss.ts';
+import { seededChance } from '../../../shared/kit/chance.ts';
 
 describe('evidenceFromUnload()', () => {
   const counted = { startSd: 0, endSd: 0 };

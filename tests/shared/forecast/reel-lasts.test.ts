@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { type ReelComing, reelLastsSeconds } from '../../../shared/forecast/reel-lasts.ts';
-import { beginStory, counted, started, startMs, tellPlant, verified } from '../setup/story.ts';
+import { beginStory, counted, started, startMs, tellPlant, verified } from '../floor/story.ts';
 
 const coming = (more: Partial<ReelComing> = {}): ReelComing => ({
   ...{ act: 'load', line: 'L1', setup: 'brook-top-a', slot: 'M1-F-001', quantity: 400, ...more },

@@ -1,6 +1,7 @@
 // What a cell of an export is: a moment, a count, a name beside an id, or the text that it was.
 
 import { describe, expect, test } from 'vitest';
+import { takeName } from '../../../shared/floor/people.ts';
 import { parseExport } from '../../../shared/log/export-read.ts';
 import {
   csvHeader,
@@ -9,8 +10,7 @@ import {
   itemToWorkbookRow,
   workbookDays,
 } from '../../../shared/log/export-rows.ts';
-import { takeName } from '../../../shared/setup/people.ts';
-import { beginStory, verified } from '../setup/story.ts';
+import { beginStory, verified } from '../floor/story.ts';
 
 describe('cells of an export', () => {
   test('people have their names beside their ids, and an altered name is found', () => {

@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
+import { takeName } from '../../../shared/floor/people.ts';
 import { verifyChains } from '../../../shared/log/chain.ts';
 import { chainId, type Entry, entryId } from '../../../shared/log/entry.ts';
 import { createExporter, exportLog, isOmitted } from '../../../shared/log/export.ts';
@@ -23,8 +24,7 @@ import {
 import { verifyExport } from '../../../shared/log/export-verify.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { sealEntry } from '../../../shared/log/seal.ts';
-import { takeName } from '../../../shared/setup/people.ts';
-import { beginStory, counted, started, startMs, tellPlant, verified } from '../setup/story.ts';
+import { beginStory, counted, started, startMs, tellPlant, verified } from '../floor/story.ts';
 
 function twoTablets(): readonly Entry[] {
   const story = beginStory();

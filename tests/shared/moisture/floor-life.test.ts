@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Air } from '../../../shared/floor/vocabulary.ts';
 import { type FloorLifeInput, floorLife, floorLifeAt } from '../../../shared/moisture/floor-life.ts';
 import type { MoistureLevel } from '../../../shared/moisture/levels.ts';
 import type { FloorLifeNoteCode } from '../../../shared/moisture/notes.ts';
 import type { Stretch } from '../../../shared/moisture/timeline.ts';
-import type { Air } from '../../../shared/setup/vocabulary.ts';
 
 const hour = 3_600_000;
 // Monday 2 March 2026, 08:00 UTC.

@@ -4,7 +4,7 @@
 import { expect, test } from 'vitest';
 import { isBeyondTable, lineClimate } from '../../../shared/moisture/line-climate.ts';
 import { reelLife } from '../../../shared/moisture/reel-life.ts';
-import { beginStory, startMs, tellPlant } from '../setup/story.ts';
+import { beginStory, startMs, tellPlant } from '../floor/story.ts';
 
 const dayMs = 86_400_000;
 

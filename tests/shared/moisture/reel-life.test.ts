@@ -1,9 +1,9 @@
 // A reel's floor life out of the log, by the floor lives of J-STD-020 (168 h at level 3, 672 h at 2a) and the pause in dry storage.
 
 import { describe, expect, test } from 'vitest';
+import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import { moistureOfParts, moistureOfSlot, reelLife } from '../../../shared/moisture/reel-life.ts';
-import type { PayloadOf } from '../../../shared/setup/kinds.ts';
-import { beginStory, startMs, tellPlant, verified, wantedSlot } from '../setup/story.ts';
+import { beginStory, startMs, tellPlant, verified, wantedSlot } from '../floor/story.ts';
 
 const hourMs = 3_600_000;
 const slot = 'M1-F-001';

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { type TraceQuestion, tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
 import { type TraceIndex, traceLog } from '../../../shared/trace/stretches.ts';
-import { beginStory, counted, started, tellPlant, verified } from '../setup/story.ts';
+import { beginStory, counted, started, tellPlant, verified } from '../floor/story.ts';
 
 const { index, splitAt } = tellShift();
 

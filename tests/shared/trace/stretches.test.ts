@@ -19,7 +19,7 @@ import {
   unloaded,
   verified,
   wantedSlot,
-} from '../setup/story.ts';
+} from '../floor/story.ts';
 
 const slot = 'M1-F-001';
 const load = (story: Story, reel: string, more: Parameters<typeof verified>[2] = {}) =>

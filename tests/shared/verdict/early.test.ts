@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type EarlyQuestion, refusedAlready, wantedElsewhere } from '../../../shared/verdict/early.ts';
 import { verifyReel } from '../../../shared/verdict/verify.ts';
-import { beginStory, brookSetup, type Story, tellPlant, verified } from '../setup/story.ts';
+import { beginStory, brookSetup, type Story, tellPlant, verified } from '../floor/story.ts';
 
 const label = { reel: 'K-9', part: 'R-100', supplierPart: null, quantity: 1000, lot: 'LOT7' };
 const nothingYet: EarlyQuestion = {

@@ -1,10 +1,10 @@
 // A cart's place is judged as the slot it is for, yet a feeder that is in use elsewhere is never taken for free.
 
 import { describe, expect, test } from 'vitest';
-import type { PayloadOf } from '../../../shared/setup/kinds.ts';
+import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import type { VerifyQuestion } from '../../../shared/verdict/verify.ts';
 import { verifyForCart } from '../../../shared/verdict/verify-cart.ts';
-import { beginStory, type Story, tellPlant, verified } from '../setup/story.ts';
+import { beginStory, type Story, tellPlant, verified } from '../floor/story.ts';
 
 const ask = (feeder: string | null, slot = 'M1-F-001'): VerifyQuestion => ({
   ...{ act: 'load', line: 'L1', setup: 'brook-top-a', slot, feeder, today: '2026-03-02' },

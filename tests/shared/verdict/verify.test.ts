@@ -2,11 +2,11 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { FloorState } from '../../../shared/floor/state.ts';
 import { comparePartNumbers, type PartComparison } from '../../../shared/labels/part-numbers.ts';
-import type { FloorState } from '../../../shared/setup/state.ts';
 import { type ReasonCode, reasonCodes, reasonVerdicts, verdictOf } from '../../../shared/verdict/reasons.ts';
 import { slotsWanting, type VerifyQuestion, verifyReel } from '../../../shared/verdict/verify.ts';
-import { beginStory, brookSetup, type Story, tellPlant, verified, wantedSlot } from '../setup/story.ts';
+import { beginStory, brookSetup, type Story, tellPlant, verified, wantedSlot } from '../floor/story.ts';
 
 const reel = (more: Partial<VerifyQuestion['reel']> = {}): VerifyQuestion['reel'] => ({
   ...{ reel: 'K-new', part: 'R-100', supplierPart: null, quantity: 5000, lot: 'lot-7' },

@@ -5,7 +5,7 @@ import type { Entry } from '../../../shared/log/entry.ts';
 import { createPeopleBook } from '../../../src/server/people/book.ts';
 import { plantPeople } from '../../../src/server/people/fold.ts';
 import type { StoredEntry } from '../../../src/server/stores/store.ts';
-import { beginStory } from '../../shared/setup/story.ts';
+import { beginStory } from '../../shared/floor/story.ts';
 
 const lea = { person: 'lea', name: 'Lea', role: 'lead', badge: 'B-3', pin: null } as const;
 

@@ -1,9 +1,9 @@
 // A search must end in the time asked for on slow devices, and on quick ones give what its seed and budget give.
 
 import { describe, expect, test } from 'vitest';
-import { orderJobs, workOfSeconds } from '../../../shared/changeover/order-jobs.ts';
-import type { OrderQuestion } from '../../../shared/changeover/order-problem.ts';
 import { chanceBelow, seededChance } from '../../../shared/kit/chance.ts';
+import { orderJobs, workOfSeconds } from '../../../shared/order/jobs.ts';
+import type { OrderQuestion } from '../../../shared/order/problem.ts';
 import { startPaced } from '../../../src/worker/order-pace.ts';
 
 const SECONDS = 0.2;

@@ -2,15 +2,21 @@
 // an empty line. While a cart is in hand, scans go to it.
 
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { floorLifeOf, openedWishes } from '../../../../shared/desk/floor-life.ts';
+import {
+  type Desk,
+  type DeskView,
+  deskWells,
+  emptyDesk,
+  isDeskReady,
+} from '../../../../shared/desk/model.ts';
+import { takeEnough, takeScan } from '../../../../shared/desk/take-scan.ts';
+import { mayDo } from '../../../../shared/floor/may.ts';
+import { holdsBadge } from '../../../../shared/floor/recognise.ts';
+import type { Changeover } from '../../../../shared/floor/state.ts';
 import { entryId } from '../../../../shared/log/entry.ts';
-import { mayDo } from '../../../../shared/setup/may.ts';
-import { holdsBadge } from '../../../../shared/setup/recognise.ts';
-import type { Changeover } from '../../../../shared/setup/state.ts';
 import { floorWhenDocked, verifyForCart } from '../../../../shared/verdict/verify-cart.ts';
 import { useApp } from '../../app.ts';
-import { floorLifeOf, openedWishes } from '../../desk/floor-life.ts';
-import { type Desk, type DeskView, deskWells, emptyDesk, isDeskReady } from '../../desk/model.ts';
-import { takeEnough, takeScan } from '../../desk/take-scan.ts';
 import { labelSoFar } from '../../frame/label-so-far.ts';
 import { reasonFacts } from '../../frame/reason-facts.ts';
 import type { Scan } from '../../scan/scan.ts';

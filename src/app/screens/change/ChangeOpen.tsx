@@ -2,7 +2,7 @@
 
 import { useState } from 'preact/hooks';
 import { lastGoodPanelMs } from '../../../../shared/changeover/times.ts';
-import type { Changeover } from '../../../../shared/setup/state.ts';
+import type { Changeover } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { StoodChoice, useStood } from '../../frame/StoodChoice.tsx';

@@ -2,11 +2,11 @@
 // folded away. Every answer is an entry; a reload or another tablet goes on where this one left.
 
 import { useState } from 'preact/hooks';
-import type { ChecklistView, StepView } from '../../../../shared/changeover/checklist-answers.ts';
-import { inLanguage } from '../../../../shared/changeover/checklist-steps.ts';
 import { knownOpen, type OpenItem } from '../../../../shared/changeover/open-work.ts';
-import type { KnownFact } from '../../../../shared/setup/checklist.ts';
-import type { Checklist } from '../../../../shared/setup/state.ts';
+import type { ChecklistView, StepView } from '../../../../shared/checklist/answers.ts';
+import { inLanguage } from '../../../../shared/checklist/steps.ts';
+import type { KnownFact } from '../../../../shared/floor/checklist.ts';
+import type { Checklist } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';

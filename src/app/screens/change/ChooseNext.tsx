@@ -1,7 +1,7 @@
 // What could come next, each with what it takes: first what the kept order of jobs says, then the others, the cheapest change first.
 
 import { jobsToCome } from '../../../../shared/changeover/kept-order.ts';
-import type { Setup } from '../../../../shared/setup/state.ts';
+import type { Setup } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';

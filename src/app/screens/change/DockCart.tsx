@@ -4,8 +4,8 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { type Docking, dockingOf } from '../../../../shared/changeover/docking.ts';
 import { lastGoodPanelMs } from '../../../../shared/changeover/times.ts';
-import { holdsBadge } from '../../../../shared/setup/recognise.ts';
-import type { Changeover, SlotState } from '../../../../shared/setup/state.ts';
+import { holdsBadge } from '../../../../shared/floor/recognise.ts';
+import type { Changeover, SlotState } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { goTo, place } from '../../router.ts';

@@ -2,10 +2,10 @@
 // are shown as what waits for the stop; once it stands, the caution stands where the hand goes: at the next one.
 
 import type { ChangeStep } from '../../../../shared/changeover/steps.ts';
-import { parseSlot } from '../../../../shared/setup/address.ts';
-import { setupProgress } from '../../../../shared/setup/progress.ts';
-import { type SlotAnswer, slotRight } from '../../../../shared/setup/slot-right.ts';
-import type { Changeover, SlotState } from '../../../../shared/setup/state.ts';
+import { parseSlot } from '../../../../shared/floor/address.ts';
+import { setupProgress } from '../../../../shared/floor/progress.ts';
+import { type SlotAnswer, slotRight } from '../../../../shared/floor/slot-right.ts';
+import type { Changeover, SlotState } from '../../../../shared/floor/state.ts';
 import { useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';

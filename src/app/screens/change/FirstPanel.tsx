@@ -3,7 +3,7 @@
 
 import { useState } from 'preact/hooks';
 import { otherChecks, type PanelCheck, panelChecks } from '../../../../shared/changeover/first-panel.ts';
-import type { Changeover } from '../../../../shared/setup/state.ts';
+import type { Changeover } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';

@@ -7,8 +7,8 @@ import {
   type PanelCheck,
   uncertaintyOf,
 } from '../../../../shared/changeover/first-panel.ts';
-import { expectedValues, type ValueUnit, valueUnits } from '../../../../shared/setup/part-value.ts';
-import type { Changeover } from '../../../../shared/setup/state.ts';
+import { expectedValues, type ValueUnit, valueUnits } from '../../../../shared/floor/part-value.ts';
+import type { Changeover } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { keep, readKept } from '../../store/preferences.ts';
 import { Button } from '../../ui/Button.tsx';

@@ -1,8 +1,8 @@
 // What is open or wrong, kind by kind, with the names of the first few: what a person must know before signing for it.
 
-import { inLanguage } from '../../../../shared/changeover/checklist-steps.ts';
 import { isWrong, type OpenItem } from '../../../../shared/changeover/open-work.ts';
-import type { ChecklistTemplate } from '../../../../shared/setup/checklist.ts';
+import { inLanguage } from '../../../../shared/checklist/steps.ts';
+import type { ChecklistTemplate } from '../../../../shared/floor/checklist.ts';
 import { openWorkWords } from '../../words/open-work.ts';
 import { language, say } from '../../words/words.ts';
 

@@ -2,19 +2,14 @@
 // any moment with the best so far.
 
 import { useEffect, useState } from 'preact/hooks';
-import type { OrderAnswer } from '../../../../shared/changeover/order-jobs.ts';
-import {
-  explainChange,
-  type InReason,
-  type OrderPlan,
-  planOrder,
-} from '../../../../shared/changeover/order-plan.ts';
-import type { OrderProblem } from '../../../../shared/changeover/order-problem.ts';
 import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
 import { workingMoment } from '../../../../shared/forecast/working-time.ts';
+import type { OrderAnswer } from '../../../../shared/order/jobs.ts';
+import { explainChange, type InReason, type OrderPlan, planOrder } from '../../../../shared/order/plan.ts';
+import type { OrderProblem } from '../../../../shared/order/problem.ts';
+import type { RunLeft } from '../../../../shared/outlook/line.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
-import type { RunLeft } from '../../outlook/model.ts';
 import { address } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';

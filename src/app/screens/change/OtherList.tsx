@@ -1,7 +1,7 @@
 // A checklist that belongs to no changeover: a splice, the start of a shift. One is in hand at a time on a line.
 
-import { inLanguage } from '../../../../shared/changeover/checklist-steps.ts';
-import { type ChecklistPurpose, checklistPurposes } from '../../../../shared/setup/checklist.ts';
+import { inLanguage } from '../../../../shared/checklist/steps.ts';
+import { type ChecklistPurpose, checklistPurposes } from '../../../../shared/floor/checklist.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';

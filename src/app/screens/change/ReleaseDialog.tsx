@@ -2,7 +2,7 @@
 
 import { useState } from 'preact/hooks';
 import { isWrong } from '../../../../shared/changeover/open-work.ts';
-import type { Changeover } from '../../../../shared/setup/state.ts';
+import type { Changeover } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { type Confirmed, ConfirmPerson } from '../../frame/ConfirmPerson.tsx';
 import { useConfirmed } from '../../frame/confirmed.ts';

@@ -2,10 +2,10 @@
 // it back until the run is released.
 
 import { useState } from 'preact/hooks';
-import { signaturesLeft } from '../../../../shared/changeover/checklist-answers.ts';
-import type { ChecklistStep, Signature } from '../../../../shared/setup/checklist.ts';
-import type { Checklist } from '../../../../shared/setup/state.ts';
-import type { Role } from '../../../../shared/setup/vocabulary.ts';
+import { signaturesLeft } from '../../../../shared/checklist/answers.ts';
+import type { ChecklistStep, Signature } from '../../../../shared/floor/checklist.ts';
+import type { Checklist } from '../../../../shared/floor/state.ts';
+import type { Role } from '../../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { ConfirmPerson } from '../../frame/ConfirmPerson.tsx';
 import { Button } from '../../ui/Button.tsx';

@@ -1,7 +1,7 @@
 // A mandatory step is skipped only by a lead: badge, PIN and a reason.
 
 import { useState } from 'preact/hooks';
-import type { Checklist } from '../../../../shared/setup/state.ts';
+import type { Checklist } from '../../../../shared/floor/state.ts';
 import { useApp } from '../../app.ts';
 import { ConfirmPerson } from '../../frame/ConfirmPerson.tsx';
 import { useConfirmed } from '../../frame/confirmed.ts';

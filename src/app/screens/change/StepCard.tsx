@@ -1,11 +1,11 @@
 // One step: what is asked, the caution where hands go, and the way to answer it.
 
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import type { StepView } from '../../../../shared/changeover/checklist-answers.ts';
-import { inLanguage } from '../../../../shared/changeover/checklist-steps.ts';
 import type { OpenItem } from '../../../../shared/changeover/open-work.ts';
-import type { Checklist } from '../../../../shared/setup/state.ts';
-import { judgeStepScan } from '../../../../shared/setup/step-scan.ts';
+import type { StepView } from '../../../../shared/checklist/answers.ts';
+import { inLanguage } from '../../../../shared/checklist/steps.ts';
+import type { Checklist } from '../../../../shared/floor/state.ts';
+import { judgeStepScan } from '../../../../shared/floor/step-scan.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';

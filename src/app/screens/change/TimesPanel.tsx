@@ -1,7 +1,6 @@
 // Where the time went: this changeover against earlier ones of the same pair, by person, by act, and what could be done before.
 
 import { useEffect, useState } from 'preact/hooks';
-import { inLanguage } from '../../../../shared/changeover/checklist-steps.ts';
 import {
   type ChangeTimes,
   changeTimes,
@@ -13,9 +12,10 @@ import {
   type TimeMark,
   unpausedSeconds,
 } from '../../../../shared/changeover/times.ts';
+import { inLanguage } from '../../../../shared/checklist/steps.ts';
+import type { FloorEntry } from '../../../../shared/floor/kinds.ts';
+import type { Changeover } from '../../../../shared/floor/state.ts';
 import { median } from '../../../../shared/kit/median.ts';
-import type { FloorEntry } from '../../../../shared/setup/kinds.ts';
-import type { Changeover } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { timesWords } from '../../words/times.ts';
 import { formatDay, formatSpan, language, say } from '../../words/words.ts';

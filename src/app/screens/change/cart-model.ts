@@ -1,10 +1,10 @@
 // Carts as scans name them, and what docking one writes.
 
 import type { Docking } from '../../../../shared/changeover/docking.ts';
-import { recognise } from '../../../../shared/setup/recognise.ts';
-import type { FloorState } from '../../../../shared/setup/state.ts';
+import { unloadedFacts } from '../../../../shared/desk/unloaded.ts';
+import { recognise } from '../../../../shared/floor/recognise.ts';
+import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { App } from '../../app.ts';
-import { unloadedFacts } from '../../desk/unloaded.ts';
 import type { Scan } from '../../scan/scan.ts';
 
 /** The cart that a scan names; null where it names none that the log knows, or may name something else as well. */

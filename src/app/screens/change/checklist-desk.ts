@@ -1,11 +1,11 @@
 // Finds a checklist's template and how it stands; shared by the changeover, the splice and the start of a shift.
 
-import { type ChecklistView, viewChecklist } from '../../../../shared/changeover/checklist-answers.ts';
-import { shippedChecklists } from '../../../../shared/changeover/checklist-shipped.ts';
 import { shippedBefore } from '../../../../shared/changeover/checklist-shipped-before.ts';
 import { knownOpen, type OpenItem, openWork } from '../../../../shared/changeover/open-work.ts';
-import type { ChecklistPurpose, ChecklistTemplate } from '../../../../shared/setup/checklist.ts';
-import type { Changeover, Checklist, FloorState } from '../../../../shared/setup/state.ts';
+import { type ChecklistView, viewChecklist } from '../../../../shared/checklist/answers.ts';
+import { shippedChecklists } from '../../../../shared/checklist/shipped.ts';
+import type { ChecklistPurpose, ChecklistTemplate } from '../../../../shared/floor/checklist.ts';
+import type { Changeover, Checklist, FloorState } from '../../../../shared/floor/state.ts';
 import { planChange } from './model.ts';
 
 /** The newest version of the template for a purpose: the site's own, else the shipped one; null where neither is. */

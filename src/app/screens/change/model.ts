@@ -9,16 +9,16 @@ import {
 } from '../../../../shared/changeover/diff.ts';
 import { loadedFor } from '../../../../shared/changeover/loaded.ts';
 import { orderSteps, type StepPlan } from '../../../../shared/changeover/steps.ts';
-import { compareSlots } from '../../../../shared/setup/address.ts';
-import { wantedOn } from '../../../../shared/setup/left.ts';
-import { type ValueUnit, valueUnits } from '../../../../shared/setup/part-value.ts';
+import { compareSlots } from '../../../../shared/floor/address.ts';
+import { wantedOn } from '../../../../shared/floor/left.ts';
+import { type ValueUnit, valueUnits } from '../../../../shared/floor/part-value.ts';
 import {
   type Changeover,
   type FloorState,
   type Setup,
   type SlotState,
   slotKey,
-} from '../../../../shared/setup/state.ts';
+} from '../../../../shared/floor/state.ts';
 import { locale } from '../../words/words.ts';
 import type { WideFeeder } from './fault-text.ts';
 

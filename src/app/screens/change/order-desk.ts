@@ -4,13 +4,13 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { begunJobs } from '../../../../shared/changeover/kept-order.ts';
-import type { OrderAnswer } from '../../../../shared/changeover/order-jobs.ts';
-import type { OrderProblem, OrderQuestion } from '../../../../shared/changeover/order-problem.ts';
+import type { FloorState } from '../../../../shared/floor/state.ts';
 import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
-import type { FloorState } from '../../../../shared/setup/state.ts';
+import type { OrderAnswer } from '../../../../shared/order/jobs.ts';
+import type { OrderProblem, OrderQuestion } from '../../../../shared/order/problem.ts';
+import { type RunLeft, runLeft } from '../../../../shared/outlook/line.ts';
 import type { OrderReply, OrderRequest } from '../../../worker/order-protocol.ts';
 import { useApp, useFloor } from '../../app.ts';
-import { type RunLeft, runLeft } from '../../outlook/model.ts';
 import { keep, readKept } from '../../store/preferences.ts';
 import { orderWords } from '../../words/order.ts';
 import { say } from '../../words/words.ts';

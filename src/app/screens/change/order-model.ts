@@ -1,11 +1,11 @@
 // A list of jobs as the question that the search answers: parts of a product side, positions of the line, working minutes to the due time.
 
 import { loadedFeeders } from '../../../../shared/changeover/loaded.ts';
-import type { OrderQuestion } from '../../../../shared/changeover/order-problem.ts';
 import type { Learnt, learnHandling } from '../../../../shared/changeover/times.ts';
+import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
+import type { FloorState, KeptPlan } from '../../../../shared/floor/state.ts';
 import { type WorkingTime, workingSeconds } from '../../../../shared/forecast/working-time.ts';
-import type { PayloadOf } from '../../../../shared/setup/kinds.ts';
-import type { FloorState, KeptPlan } from '../../../../shared/setup/state.ts';
+import type { OrderQuestion } from '../../../../shared/order/problem.ts';
 import { bankSizes } from './model.ts';
 
 /** One job of the list, in the order shown. */

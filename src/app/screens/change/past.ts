@@ -1,9 +1,9 @@
 // What the log tells of changeovers past: their entries, the pauses in them, the handling times to learn from.
 
 import { changeTimes, learnHandling, type Pause } from '../../../../shared/changeover/times.ts';
+import { type FloorEntry, readFloorEntry } from '../../../../shared/floor/kinds.ts';
+import type { FloorState } from '../../../../shared/floor/state.ts';
 import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
-import { type FloorEntry, readFloorEntry } from '../../../../shared/setup/kinds.ts';
-import type { FloorState } from '../../../../shared/setup/state.ts';
 import type { Store } from '../../store/store.ts';
 
 /** Changeovers of a line that handling times are learnt from: the newest, as hands and machines change. */

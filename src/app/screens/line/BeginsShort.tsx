@@ -1,8 +1,8 @@
 // Reels that run short as soon as the run begins, said before it begins, with what to do.
 
 import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
+import { beginsShort, type PlannedRun } from '../../../../shared/outlook/begin.ts';
 import { useApp, useFloor } from '../../app.ts';
-import { beginsShort, type PlannedRun } from '../../outlook/begin.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';

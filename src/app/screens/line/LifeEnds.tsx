@@ -1,10 +1,10 @@
 // Reels on the line whose floor life is over, or ends before they run out or the run does: said as long as something can be done.
 
+import type { FloorState } from '../../../../shared/floor/state.ts';
 import { lineClimate } from '../../../../shared/moisture/line-climate.ts';
 import { moistureOfSlot, reelLife } from '../../../../shared/moisture/reel-life.ts';
-import type { FloorState } from '../../../../shared/setup/state.ts';
+import type { Outlook } from '../../../../shared/outlook/line.ts';
 import { useFloor } from '../../app.ts';
-import type { Outlook } from '../../outlook/model.ts';
 import { Icon } from '../../ui/Icon.tsx';
 import { moistureWords } from '../../words/moisture.ts';
 import { formatDay, say } from '../../words/words.ts';

@@ -1,13 +1,13 @@
 // The running line: how far the run is, what runs out when, where to go next.
 
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { buildingOn } from '../../../../shared/setup/building.ts';
+import { buildingOn } from '../../../../shared/floor/building.ts';
+import { dueSlots, type Outlook } from '../../../../shared/outlook/line.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { hasScreen, later, screenStands } from '../../device/later.ts';
 import { lazy } from '../../frame/lazy.tsx';
 import { useRefusal } from '../../may.ts';
-import { dueSlots, type Outlook } from '../../outlook/model.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { address } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';

@@ -1,9 +1,14 @@
 // What feeders throw away, as finished reels have shown: a rising one is said at once, the rest waits in a fold.
 
 import { useState } from 'preact/hooks';
-import { UNLIKELY_LOSS } from '../../../../shared/setup/loss.ts';
+import { UNLIKELY_LOSS } from '../../../../shared/floor/loss.ts';
+import {
+  asideLosses,
+  type FeederLoss,
+  knownLosses,
+  risingFeeders,
+} from '../../../../shared/outlook/losses.ts';
 import { useFloor } from '../../app.ts';
-import { asideLosses, type FeederLoss, knownLosses, risingFeeders } from '../../outlook/losses.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { countWords } from '../../words/count.ts';

@@ -1,13 +1,13 @@
 // The run in hand: count panels, stop with a reason, resume, end.
 
 import { useState } from 'preact/hooks';
+import { stopReasons } from '../../../../shared/floor/vocabulary.ts';
 import { entryId } from '../../../../shared/log/entry.ts';
-import { stopReasons } from '../../../../shared/setup/vocabulary.ts';
+import type { Outlook } from '../../../../shared/outlook/line.ts';
 import { useApp } from '../../app.ts';
 import { PinPad } from '../../frame/PinPad.tsx';
 import { StoodChoice, useStood } from '../../frame/StoodChoice.tsx';
 import { useRefusal } from '../../may.ts';
-import type { Outlook } from '../../outlook/model.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';

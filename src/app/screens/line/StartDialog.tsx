@@ -1,12 +1,12 @@
 // Starting a run: which setup, how many panels, the nominal pace until the line's own is seen.
 
 import { useState } from 'preact/hooks';
+import { setupProgress } from '../../../../shared/floor/progress.ts';
 import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
-import { setupProgress } from '../../../../shared/setup/progress.ts';
+import { beginsShort, lastRunLike } from '../../../../shared/outlook/begin.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';
-import { beginsShort, lastRunLike } from '../../outlook/begin.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { lineWords } from '../../words/line.ts';

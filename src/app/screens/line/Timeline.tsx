@@ -2,10 +2,10 @@
 // bracket is the splice window. One look tells where to go next.
 
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Outlook, SlotOutlook } from '../../../../shared/outlook/line.ts';
+import type { WalkPlan } from '../../../../shared/outlook/walks.ts';
 import { useApp } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
-import type { Outlook, SlotOutlook } from '../../outlook/model.ts';
-import type { WalkPlan } from '../../outlook/rounds.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { Button } from '../../ui/Button.tsx';
 import { TapeStrip } from '../../ui/TapeStrip.tsx';

@@ -1,10 +1,15 @@
 // The next walks along the line, whose they are, and what no walk reaches with what would save it.
 
 import type { Cure } from '../../../../shared/forecast/cure.ts';
+import type { Outlook } from '../../../../shared/outlook/line.ts';
+import {
+  CURED,
+  type PlannedMiss,
+  type PlannedRound,
+  type WalkPlan,
+} from '../../../../shared/outlook/walks.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
-import type { Outlook } from '../../outlook/model.ts';
-import { CURED, type PlannedMiss, type PlannedRound, type WalkPlan } from '../../outlook/rounds.ts';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';

@@ -2,8 +2,8 @@
 
 import { useComputed } from '@preact/signals';
 import { useState } from 'preact/hooks';
+import { type SlotProgress, setupProgress } from '../../../../shared/floor/progress.ts';
 import { entryId } from '../../../../shared/log/entry.ts';
-import { type SlotProgress, setupProgress } from '../../../../shared/setup/progress.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { newId } from '../../device/ids.ts';

@@ -1,11 +1,11 @@
 // One slot from near: what it wants, what is on it, and what can be done there.
 
 import { useState } from 'preact/hooks';
+import { blockedTapes } from '../../../../shared/floor/blocks.ts';
+import { slotEstimate } from '../../../../shared/floor/estimate.ts';
+import { wantedOn } from '../../../../shared/floor/left.ts';
+import { slotKey } from '../../../../shared/floor/state.ts';
 import { moistureOfSlot } from '../../../../shared/moisture/reel-life.ts';
-import { blockedTapes } from '../../../../shared/setup/blocks.ts';
-import { slotEstimate } from '../../../../shared/setup/estimate.ts';
-import { wantedOn } from '../../../../shared/setup/left.ts';
-import { slotKey } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { AirDialog } from '../../frame/AirDialog.tsx';

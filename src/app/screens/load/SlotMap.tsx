@@ -2,7 +2,7 @@
 
 import { type ReadonlySignal, useComputed } from '@preact/signals';
 import { useRef, useState } from 'preact/hooks';
-import { parseSlot } from '../../../../shared/setup/address.ts';
+import { parseSlot } from '../../../../shared/floor/address.ts';
 import { loadWords } from '../../words/load.ts';
 import { say } from '../../words/words.ts';
 import type { MapBank, MapPlace } from './model.ts';

@@ -1,11 +1,11 @@
 // Taking a reel off: what is left on it is asked once, and what that says of the feeder's losses is told at once.
 
 import { useState } from 'preact/hooks';
+import { slotEstimate, toEvidence, unlikelyLoss } from '../../../../shared/floor/estimate.ts';
+import { wantedOn } from '../../../../shared/floor/left.ts';
+import { UNLIKELY_LOSS } from '../../../../shared/floor/loss.ts';
+import type { SlotState } from '../../../../shared/floor/state.ts';
 import { entryId } from '../../../../shared/log/entry.ts';
-import { slotEstimate, toEvidence, unlikelyLoss } from '../../../../shared/setup/estimate.ts';
-import { wantedOn } from '../../../../shared/setup/left.ts';
-import { UNLIKELY_LOSS } from '../../../../shared/setup/loss.ts';
-import type { SlotState } from '../../../../shared/setup/state.ts';
 import { type App, useApp, useFloor } from '../../app.ts';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
 import { Button } from '../../ui/Button.tsx';

@@ -1,8 +1,8 @@
 // The slot map as places in a row: each feeder takes its positions, gaps are places that the setup does not use.
 
-import { parseSlot } from '../../../../shared/setup/address.ts';
-import type { SetupProgress, SlotPhase, SlotProgress } from '../../../../shared/setup/progress.ts';
-import type { Line, SlotState, Sweep } from '../../../../shared/setup/state.ts';
+import { parseSlot } from '../../../../shared/floor/address.ts';
+import type { SetupProgress, SlotPhase, SlotProgress } from '../../../../shared/floor/progress.ts';
+import type { Line, SlotState, Sweep } from '../../../../shared/floor/state.ts';
 
 /** One place on the map. `phase` `spare` = the setup wants nothing there, and what stands there is in nobody's way: it may stay. */
 export interface MapPlace {

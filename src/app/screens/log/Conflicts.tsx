@@ -1,8 +1,8 @@
 // What tablets that were apart disagree about: a lead looks at the machine and says what is true.
 
 import { useEffect, useState } from 'preact/hooks';
+import { type Conflict, type SlotState, slotKey } from '../../../../shared/floor/state.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
-import { type Conflict, type SlotState, slotKey } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';

@@ -1,8 +1,8 @@
 // One entry whole, with its seal; and taking it back, which is a new entry that names it.
 
 import { useState } from 'preact/hooks';
+import type { FloorState } from '../../../../shared/floor/state.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
-import type { FloorState } from '../../../../shared/setup/state.ts';
 import { useApp } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';

@@ -1,7 +1,7 @@
+import { isEntryKind } from '../../../../shared/floor/kinds.ts';
+import type { FloorState } from '../../../../shared/floor/state.ts';
+import type { Verdict } from '../../../../shared/floor/vocabulary.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
-import { isEntryKind } from '../../../../shared/setup/kinds.ts';
-import type { FloorState } from '../../../../shared/setup/state.ts';
-import type { Verdict } from '../../../../shared/setup/vocabulary.ts';
 import { VerdictShape } from '../../ui/Shape.tsx';
 import { logWords } from '../../words/log.ts';
 import { verdictWords } from '../../words/verdict.ts';

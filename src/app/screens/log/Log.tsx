@@ -1,10 +1,10 @@
 // The log as people read it: newest first, filtered, each entry with its seal; and the export of what is shown.
 
 import { useEffect, useState } from 'preact/hooks';
+import { verdicts } from '../../../../shared/floor/vocabulary.ts';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { filterToTest } from '../../../../shared/log/export.ts';
-import { verdicts } from '../../../../shared/setup/vocabulary.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useNotWhole } from '../../behind.ts';
 import { saveFile } from '../../device/save-file.ts';

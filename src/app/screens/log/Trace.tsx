@@ -2,7 +2,7 @@
 // index of the plant's whole log; else from the log on this tablet.
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
-import { personByBadge } from '../../../../shared/setup/people.ts';
+import { personByBadge } from '../../../../shared/floor/people.ts';
 import { type TracedPanel, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
 import { emptyTrace, type TraceIndex, traceEntry } from '../../../../shared/trace/stretches.ts';
 import { tracedSchema } from '../../../../shared/wire/messages.ts';

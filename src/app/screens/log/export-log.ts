@@ -1,6 +1,7 @@
 // Exports what the filters show, with the seal of every entry. Read in chunks, so that a long log does not fill the memory
 // before it is written; the workbook's writer is loaded only when one is wanted.
 
+import { takeName } from '../../../../shared/floor/people.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import {
   createExporter,
@@ -19,7 +20,6 @@ import {
   workbookDays,
   workbookHeader,
 } from '../../../../shared/log/export-rows.ts';
-import { takeName } from '../../../../shared/setup/people.ts';
 import type { Store } from '../../store/store.ts';
 
 /** Forms that an export can take. */

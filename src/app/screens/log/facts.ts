@@ -1,10 +1,10 @@
 // What an entry says, fact by fact: what each is called, and its value as a person reads it, with its unit. Facts that only tie entries
 // together (ids of blocks, sweeps, disagreements) are not told: the entry's kind says what they tie.
 
-import { inLanguage } from '../../../../shared/changeover/checklist-steps.ts';
+import { inLanguage } from '../../../../shared/checklist/steps.ts';
+import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
+import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { Entry, Json } from '../../../../shared/log/entry.ts';
-import type { PayloadOf } from '../../../../shared/setup/kinds.ts';
-import type { FloorState } from '../../../../shared/setup/state.ts';
 import { visible } from '../../ui/visible.ts';
 import { checklistWords } from '../../words/checklist.ts';
 import { countWords } from '../../words/count.ts';

@@ -1,8 +1,8 @@
 // What an entry says in one line, and which entries the filters want.
 
+import type { EntryKind } from '../../../../shared/floor/kinds.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import type { ExportFilter } from '../../../../shared/log/export.ts';
-import type { EntryKind } from '../../../../shared/setup/kinds.ts';
 
 /** Spans of time to choose from, in hours; null = all. */
 export const spans = { shift: 8, day: 24, week: 168, all: null } as const;

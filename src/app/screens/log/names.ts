@@ -1,8 +1,8 @@
 // What people call the things that entries know by an id: a run by its product, side, line and start, a setup by its product, a person, a
 // tablet and an entry by name. An id that this tablet's floor does not know is said to be unknown, never shown.
 
-import { inLanguage } from '../../../../shared/changeover/checklist-steps.ts';
-import type { FloorState } from '../../../../shared/setup/state.ts';
+import { inLanguage } from '../../../../shared/checklist/steps.ts';
+import type { FloorState } from '../../../../shared/floor/state.ts';
 import { factWords } from '../../words/log-facts.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatDay, language, say } from '../../words/words.ts';

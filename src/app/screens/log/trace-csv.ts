@@ -1,8 +1,8 @@
 // The answer of a trace for a spreadsheet, in the same words and numbers whatever language the page speaks: column names as the export
 // has them, numbers plain, moments by ISO 8601, and names of people and lines beside their ids.
 
+import type { FloorState } from '../../../../shared/floor/state.ts';
 import { guardFormula } from '../../../../shared/log/export-rows.ts';
-import type { FloorState } from '../../../../shared/setup/state.ts';
 import type { TracedPlace } from '../../../../shared/trace/ask.ts';
 
 const head = [

@@ -2,8 +2,8 @@
 // After each person the page says what comes next.
 
 import { useState } from 'preact/hooks';
-import { hasAdder, isLastAdder } from '../../../../shared/setup/may.ts';
-import type { Person } from '../../../../shared/setup/state.ts';
+import { hasAdder, isLastAdder } from '../../../../shared/floor/may.ts';
+import type { Person } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { address } from '../../router.ts';
 import { AskFeet } from '../../ui/Ask.tsx';

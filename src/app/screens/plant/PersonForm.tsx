@@ -1,9 +1,9 @@
 // One person: name, badge, role, PIN. The first person of a plant is an engineer with a PIN, since nobody else could add the others.
 
 import { useLayoutEffect, useState } from 'preact/hooks';
-import { addsPeople, hasAdder, isLastAdder, mayManagePeople } from '../../../../shared/setup/may.ts';
-import type { Person } from '../../../../shared/setup/state.ts';
-import { type Role, roles } from '../../../../shared/setup/vocabulary.ts';
+import { addsPeople, hasAdder, isLastAdder, mayManagePeople } from '../../../../shared/floor/may.ts';
+import type { Person } from '../../../../shared/floor/state.ts';
+import { type Role, roles } from '../../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { makePin } from '../../device/pin.ts';

@@ -2,7 +2,7 @@
 
 import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { type Act, type May, mayDo, mayManagePeople } from '../../../../shared/setup/may.ts';
+import { type Act, type May, mayDo, mayManagePeople } from '../../../../shared/floor/may.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { Alarm } from '../../device/alarm.ts';
 import type { Offline } from '../../device/offline.ts';

@@ -1,9 +1,9 @@
 // The line's rules: what a shift lead or engineer would otherwise keep on a sheet beside the machine.
 
 import { useState } from 'preact/hooks';
+import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/floor/sign-out.ts';
+import type { LineRules } from '../../../../shared/floor/state.ts';
 import { isBeyondTable, lineClimate } from '../../../../shared/moisture/line-climate.ts';
-import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/setup/sign-out.ts';
-import type { LineRules } from '../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
 import { plantWords } from '../../words/plant.ts';

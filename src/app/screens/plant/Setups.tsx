@@ -1,6 +1,6 @@
 // What each product wants, newest revision first; a lead chooses what the line is made ready for.
 
-import { buildingOn } from '../../../../shared/setup/building.ts';
+import { buildingOn } from '../../../../shared/floor/building.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { address, goTo } from '../../router.ts';

@@ -1,10 +1,10 @@
 // Labels to practise with, made for the line as it is now: what it still wants loaded, what runs out next, and reels that must not go on.
 // Written by MH10.8.2 data identifiers, as labels without an envelope are, so that each code can be printed as bars of its own.
 
-import type { SetupSlot } from '../../../../shared/setup/kinds.ts';
-import { slotLeft } from '../../../../shared/setup/left.ts';
-import { setupProgress } from '../../../../shared/setup/progress.ts';
-import type { FloorState, SlotState } from '../../../../shared/setup/state.ts';
+import type { SetupSlot } from '../../../../shared/floor/kinds.ts';
+import { slotLeft } from '../../../../shared/floor/left.ts';
+import { setupProgress } from '../../../../shared/floor/progress.ts';
+import type { FloorState, SlotState } from '../../../../shared/floor/state.ts';
 
 /** Slots of a group for which labels are made: more than fit a screen help nobody. */
 const SLOTS_MOST = 8;

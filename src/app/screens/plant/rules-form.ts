@@ -1,10 +1,10 @@
 // The rules as texts in a form, and back; what does not fit is refused whole, nothing is clamped.
 
+import { LABEL_SHARE } from '../../../../shared/floor/ledger.ts';
+import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/floor/sign-out.ts';
+import type { LineRules } from '../../../../shared/floor/state.ts';
 import { standardClimate } from '../../../../shared/moisture/levels.ts';
 import type { Climate } from '../../../../shared/moisture/timeline.ts';
-import { LABEL_SHARE } from '../../../../shared/setup/ledger.ts';
-import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/setup/sign-out.ts';
-import type { LineRules } from '../../../../shared/setup/state.ts';
 
 /** The form: numbers as typed. */
 export interface RulesForm {

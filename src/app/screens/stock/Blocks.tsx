@@ -1,8 +1,8 @@
 // Material that must not be used: what is blocked, and blocking a reel or its whole lot.
 
 import { useState } from 'preact/hooks';
-import { isUnderBlock } from '../../../../shared/setup/blocks.ts';
-import type { Reel } from '../../../../shared/setup/state.ts';
+import { isUnderBlock } from '../../../../shared/floor/blocks.ts';
+import type { Reel } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';

@@ -1,8 +1,8 @@
 // Where a reel is put away: its place in the store, scanned or typed; the next scan answers it.
 
 import { useLayoutEffect, useState } from 'preact/hooks';
-import type { PayloadOf } from '../../../../shared/setup/kinds.ts';
-import { recognise } from '../../../../shared/setup/recognise.ts';
+import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
+import { recognise } from '../../../../shared/floor/recognise.ts';
 import { useApp } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { AskFeet } from '../../ui/Ask.tsx';

@@ -1,18 +1,18 @@
 // Every reel that the log knows: where it is, how many parts it still has and how surely, its lot; counted or blocked from here.
 
 import { useMemo, useState } from 'preact/hooks';
+import { slotEstimate } from '../../../../shared/floor/estimate.ts';
+import { placeOf } from '../../../../shared/floor/fold-places.ts';
+import { labelShareOf, tapeSd } from '../../../../shared/floor/ledger.ts';
+import { type FloorState, type Reel, slotKey } from '../../../../shared/floor/state.ts';
 import { compareText } from '../../../../shared/log/order.ts';
 import { moistureOfParts } from '../../../../shared/moisture/reel-life.ts';
-import { slotEstimate } from '../../../../shared/setup/estimate.ts';
-import { placeOf } from '../../../../shared/setup/fold-places.ts';
-import { labelShareOf, tapeSd } from '../../../../shared/setup/ledger.ts';
-import { type FloorState, type Reel, slotKey } from '../../../../shared/setup/state.ts';
+import { isUnder } from '../../../../shared/outlook/supply.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
 import { type LifeText, reelLifeText } from '../../frame/life-text.ts';
 import { useRefusal } from '../../may.ts';
-import { isUnder } from '../../outlook/supply.ts';
 import { Button } from '../../ui/Button.tsx';
 import { countWords } from '../../words/count.ts';
 import { moistureWords } from '../../words/moisture.ts';

@@ -1,10 +1,10 @@
 // Reels: what the store must bring for the run, how long each slot's reels last, every reel that the log knows, what is blocked.
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
+import { comparePlaces, isPlaceInUse, placeOf } from '../../../../shared/floor/fold-places.ts';
 import { parseLabel } from '../../../../shared/labels/label.ts';
-import { comparePlaces, isPlaceInUse, placeOf } from '../../../../shared/setup/fold-places.ts';
+import type { Supply } from '../../../../shared/outlook/supply.ts';
 import { useApp, useFloor } from '../../app.ts';
-import type { Supply } from '../../outlook/supply.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';

@@ -1,8 +1,8 @@
 // What the camera's view says of the task: always what the desk would make of the same codes.
 
 import { describe, expect, test } from 'vitest';
-import { type DeskView, emptyDesk } from '../../../../src/app/desk/model.ts';
-import { takeScan } from '../../../../src/app/desk/take-scan.ts';
+import { type DeskView, emptyDesk } from '../../../../shared/desk/model.ts';
+import { takeScan } from '../../../../shared/desk/take-scan.ts';
 import {
   framesToWait,
   nameOfCode,
@@ -12,7 +12,7 @@ import {
   wantedThings,
 } from '../../../../src/app/frame/camera-task.ts';
 import type { ScannedCode } from '../../../../src/app/scan/scan.ts';
-import { beginStory, tellPlant, verified } from '../../../shared/setup/story.ts';
+import { beginStory, tellPlant, verified } from '../../../shared/floor/story.ts';
 
 // Data identifiers of ANS MH10.8.2: P part, 1P supplier part, Q quantity, 1T lot, 3S package.
 const envelope = (...elements: string[]) => `[)>\x1e06\x1d${elements.join('\x1d')}\x1e\x04`;

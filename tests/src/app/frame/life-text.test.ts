@@ -1,10 +1,10 @@
 // A floor life in words: closed, running, paused, short, over, in the oven.
 
 import { expect, test } from 'vitest';
+import type { Air } from '../../../../shared/floor/vocabulary.ts';
 import { reelLife } from '../../../../shared/moisture/reel-life.ts';
-import type { Air } from '../../../../shared/setup/vocabulary.ts';
 import { lifeText } from '../../../../src/app/frame/life-text.ts';
-import { beginStory, startMs, tellPlant } from '../../../shared/setup/story.ts';
+import { beginStory, startMs, tellPlant } from '../../../shared/floor/story.ts';
 
 function textAt(hours: number, stays: readonly (readonly [Air, number])[]) {
   const story = beginStory();

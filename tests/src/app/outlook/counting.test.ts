@@ -4,7 +4,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { lineCalendar } from '../../../../shared/forecast/line-calendar.ts';
-import { lineOutlook, type Outlook } from '../../../../src/app/outlook/model.ts';
+import { lineOutlook, type Outlook } from '../../../../shared/outlook/line.ts';
 import {
   beginStory,
   counted,
@@ -14,8 +14,8 @@ import {
   tellPlant,
   verified,
   wantedSlot,
-} from '../../../shared/setup/story.ts';
-import { lineSupply, planWalks } from './reckon.ts';
+} from '../../../shared/floor/story.ts';
+import { lineSupply, planWalks } from '../../../shared/outlook/reckon.ts';
 
 const slot = 'M1-F-001';
 const begunAt = 60;

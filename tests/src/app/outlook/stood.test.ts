@@ -2,7 +2,7 @@
 
 import { expect, test } from 'vitest';
 import { stoodOffer } from '../../../../src/app/outlook/stood.ts';
-import { beginStory, counted, started, startMs, tellPlant } from '../../../shared/setup/story.ts';
+import { beginStory, counted, started, startMs, tellPlant } from '../../../shared/floor/story.ts';
 
 function ranUntil(seconds: number) {
   const story = beginStory();

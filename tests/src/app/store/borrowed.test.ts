@@ -4,12 +4,12 @@ import './browser.ts';
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { simulateShift } from '../../../../demo/simulate.ts';
+import { applyAll } from '../../../../shared/floor/fold.ts';
+import { emptyState } from '../../../../shared/floor/state.ts';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import { chainId, type Entry, firstPrev } from '../../../../shared/log/entry.ts';
 import { compareEntries } from '../../../../shared/log/order.ts';
 import { sealEntry } from '../../../../shared/log/seal.ts';
-import { applyAll } from '../../../../shared/setup/fold.ts';
-import { emptyState } from '../../../../shared/setup/state.ts';
 import { packHanded, unpackHanded } from '../../../../src/app/store/pack.ts';
 import { foldName, openStore, type Store } from '../../../../src/app/store/store.ts';
 import { createSyncLog } from '../../../../src/app/store/sync-log.ts';

@@ -4,11 +4,11 @@ import './browser.ts';
 
 import Dexie from 'dexie';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { applyAll } from '../../../../shared/floor/fold.ts';
+import { emptyState } from '../../../../shared/floor/state.ts';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import { compareEntries } from '../../../../shared/log/order.ts';
-import { applyAll } from '../../../../shared/setup/fold.ts';
-import { emptyState } from '../../../../shared/setup/state.ts';
 import { CacheDatabase, entryToRow } from '../../../../src/app/store/database.ts';
 import { openStore, type Store, StoreError, type Wish } from '../../../../src/app/store/store.ts';
 import { checkSignatures } from '../../../../src/cli/log-file.ts';
@@ -20,7 +20,7 @@ import {
   startMs,
   tellPlant,
   verified,
-} from '../../../shared/setup/story.ts';
+} from '../../../shared/floor/story.ts';
 
 let name = '';
 let turn = 0;

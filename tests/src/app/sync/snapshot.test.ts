@@ -5,11 +5,11 @@ import '../store/browser.ts';
 
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { simulateShift } from '../../../../demo/simulate.ts';
+import { applyAll } from '../../../../shared/floor/fold.ts';
+import { emptyState } from '../../../../shared/floor/state.ts';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import { compareEntries } from '../../../../shared/log/order.ts';
-import { applyAll } from '../../../../shared/setup/fold.ts';
-import { emptyState } from '../../../../shared/setup/state.ts';
 import { openStore, type Store } from '../../../../src/app/store/store.ts';
 import { createSyncLog } from '../../../../src/app/store/sync-log.ts';
 import { enrolTablet } from '../../../../src/app/sync/enrol.ts';

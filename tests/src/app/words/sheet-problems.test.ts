@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { sheetProblem, sheetProblemCodes } from '../../../../shared/setup/sheet-problems.ts';
+import { sheetProblem, sheetProblemCodes } from '../../../../shared/sheet/problems.ts';
 import { sheetProblemWords } from '../../../../src/app/words/sheet-problems.ts';
 
 const facts = {

@@ -1,8 +1,8 @@
 // Checklists as the site wants them: pick one, change its steps, keep the next version.
 
 import { useState } from 'preact/hooks';
-import { checkTemplate, inLanguage } from '../../../../../shared/changeover/checklist-steps.ts';
-import type { ChecklistStep, ChecklistTemplate } from '../../../../../shared/setup/checklist.ts';
+import { checkTemplate, inLanguage } from '../../../../../shared/checklist/steps.ts';
+import type { ChecklistStep, ChecklistTemplate } from '../../../../../shared/floor/checklist.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { newId } from '../../../device/ids.ts';
 import { useRefusal } from '../../../may.ts';

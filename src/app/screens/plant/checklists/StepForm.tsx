@@ -8,8 +8,8 @@ import {
   stepConditions,
   stepKinds,
   stepTimes,
-} from '../../../../../shared/setup/checklist.ts';
-import { type Role, roles } from '../../../../../shared/setup/vocabulary.ts';
+} from '../../../../../shared/floor/checklist.ts';
+import { type Role, roles } from '../../../../../shared/floor/vocabulary.ts';
 import { shellWords } from '../../../words/shell.ts';
 import { templateWords } from '../../../words/template.ts';
 import { say } from '../../../words/words.ts';

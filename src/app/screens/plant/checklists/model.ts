@@ -1,14 +1,14 @@
 // A template while it is edited: the newest versions to start from, and steps added, moved and removed.
 
-import { shippedChecklists } from '../../../../../shared/changeover/checklist-shipped.ts';
+import { shippedChecklists } from '../../../../../shared/checklist/shipped.ts';
 import {
   type ChecklistStep,
   type ChecklistTemplate,
   type StepKind,
   signingRoles,
-} from '../../../../../shared/setup/checklist.ts';
-import type { FloorState } from '../../../../../shared/setup/state.ts';
-import { type Role, roles } from '../../../../../shared/setup/vocabulary.ts';
+} from '../../../../../shared/floor/checklist.ts';
+import type { FloorState } from '../../../../../shared/floor/state.ts';
+import { type Role, roles } from '../../../../../shared/floor/vocabulary.ts';
 
 /** The newest version of every template: the site's own, and the shipped ones that nobody edited. */
 export function newestTemplates(floor: FloorState): readonly ChecklistTemplate[] {

@@ -1,8 +1,8 @@
 // Rules out of a file: what is new, what stays as it is and why, what the log says to each, and a lead's word to take them in.
 
 import { useMemo, useState } from 'preact/hooks';
+import { siteRules } from '../../../../../shared/floor/fold-labels.ts';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
-import { siteRules } from '../../../../../shared/setup/fold-labels.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { FileButton } from '../../../ui/FileButton.tsx';

@@ -1,12 +1,12 @@
 // Labels that follow no standard: the rules that were taught, what they read, and what a scan reads now.
 
 import { useLayoutEffect, useState } from 'preact/hooks';
+import { siteRules } from '../../../../../shared/floor/fold-labels.ts';
+import { holdsBadge } from '../../../../../shared/floor/recognise.ts';
+import type { TaughtRule } from '../../../../../shared/floor/state.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
 import { failedExamples } from '../../../../../shared/labels/teach.ts';
-import { siteRules } from '../../../../../shared/setup/fold-labels.ts';
-import { holdsBadge } from '../../../../../shared/setup/recognise.ts';
-import type { TaughtRule } from '../../../../../shared/setup/state.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { saveFile } from '../../../device/save-file.ts';
 import { useRefusal } from '../../../may.ts';

@@ -1,11 +1,11 @@
 // One label taught: scan it, tap its pieces, see what the rule reads here and in the log, have a lead approve it.
 
 import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
+import { siteRules } from '../../../../../shared/floor/fold-labels.ts';
+import { holdsBadge } from '../../../../../shared/floor/recognise.ts';
 import { DATE_FORMATS } from '../../../../../shared/labels/dates.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
-import { siteRules } from '../../../../../shared/setup/fold-labels.ts';
-import { holdsBadge } from '../../../../../shared/setup/recognise.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { shellWords } from '../../../words/shell.ts';

@@ -1,5 +1,6 @@
 // Taps on a label, the rule that follows from them, and what it does to the labels in the log.
 
+import { readFloorEntry } from '../../../../../shared/floor/kinds.ts';
 import type { DateFormat } from '../../../../../shared/labels/dates.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelReading } from '../../../../../shared/labels/reading.ts';
@@ -12,7 +13,6 @@ import {
   tryRule,
 } from '../../../../../shared/labels/teach.ts';
 import type { Entry } from '../../../../../shared/log/entry.ts';
-import { readFloorEntry } from '../../../../../shared/setup/kinds.ts';
 
 /** Characters of one code, `from` included, `to` not. */
 export interface Span {

@@ -1,7 +1,7 @@
 // The plant's feeders: which tape each takes. With a list, a load also checks that the feeder fits the tape.
 
 import { useState } from 'preact/hooks';
-import type { Feeder } from '../../../../../shared/setup/state.ts';
+import type { Feeder } from '../../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';

@@ -1,6 +1,6 @@
 // A feeder and its place as sentences, for every list that names one.
 
-import type { Feeder } from '../../../../../shared/setup/state.ts';
+import type { Feeder } from '../../../../../shared/floor/state.ts';
 import { partsWords } from '../../../words/parts.ts';
 import { say } from '../../../words/words.ts';
 import type { FeederPlace } from './model.ts';

@@ -2,13 +2,13 @@
 
 import { setupFaults } from '../../../../../shared/changeover/diff.ts';
 import { loadedFeeders } from '../../../../../shared/changeover/loaded.ts';
+import { isUnderBlock } from '../../../../../shared/floor/blocks.ts';
+import { siteRules } from '../../../../../shared/floor/fold-labels.ts';
+import { wantedOn } from '../../../../../shared/floor/left.ts';
+import { holdsBadge } from '../../../../../shared/floor/recognise.ts';
+import type { BlockFacts, Feeder, FloorState } from '../../../../../shared/floor/state.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import { compareText } from '../../../../../shared/log/order.ts';
-import { isUnderBlock } from '../../../../../shared/setup/blocks.ts';
-import { siteRules } from '../../../../../shared/setup/fold-labels.ts';
-import { wantedOn } from '../../../../../shared/setup/left.ts';
-import { holdsBadge } from '../../../../../shared/setup/recognise.ts';
-import type { BlockFacts, Feeder, FloorState } from '../../../../../shared/setup/state.ts';
 import type { Scan } from '../../../scan/scan.ts';
 
 /** What a scan says, as far as these lists care; `raw` is the first code as it came. */

@@ -3,8 +3,8 @@
 import { generate } from 'lean-qr';
 import { toSvgPath } from 'lean-qr/extras/svg';
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { siteRules } from '../../../../../shared/setup/fold-labels.ts';
-import { recognise } from '../../../../../shared/setup/recognise.ts';
+import { siteRules } from '../../../../../shared/floor/fold-labels.ts';
+import { recognise } from '../../../../../shared/floor/recognise.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { calibrationOf, fullCalibration, stripedCalibration } from '../../../scan/calibration.ts';
 import type { WedgeScan } from '../../../scan/wedge.ts';

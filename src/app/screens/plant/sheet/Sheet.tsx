@@ -1,8 +1,8 @@
 // A setup sheet in: choose it, look at its columns and problems, say what it is, see what changes, take it in.
 
 import { effect } from '@preact/signals';
-import { keepChoice } from '../../../../../shared/setup/sheet-choice.ts';
-import { placementFields, sheetFields } from '../../../../../shared/setup/sheet-fields.ts';
+import { keepChoice } from '../../../../../shared/sheet/choice.ts';
+import { placementFields, sheetFields } from '../../../../../shared/sheet/fields.ts';
 import { type App, useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
 import { address, goTo } from '../../../router.ts';

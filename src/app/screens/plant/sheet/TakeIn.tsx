@@ -1,7 +1,7 @@
 // What the sheet is: product, side, revision and line; what taking it in changes; and the one button that does it.
 
 import { useState } from 'preact/hooks';
-import type { SheetDiff } from '../../../../../shared/setup/sheet-diff.ts';
+import type { SheetDiff } from '../../../../../shared/sheet/diff.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { newId } from '../../../device/ids.ts';
 import { useRefusal } from '../../../may.ts';

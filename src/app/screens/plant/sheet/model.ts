@@ -1,15 +1,15 @@
 // From a sheet as it was read to what is written down: product, side, revision, line, and the setup's slots.
 // Pure: the form and the floor in, the entries or what is still missing out.
 
-import { parseSlot } from '../../../../../shared/setup/address.ts';
-import type { PayloadOf, SetupSlot } from '../../../../../shared/setup/kinds.ts';
-import { type GrownBank, growLine, type PlaceNames } from '../../../../../shared/setup/line-grow.ts';
-import { diffSheets, type SheetDiff } from '../../../../../shared/setup/sheet-diff.ts';
-import type { SheetSeverity } from '../../../../../shared/setup/sheet-problems.ts';
-import type { SheetSlot } from '../../../../../shared/setup/sheet-slot.ts';
-import { fromSetupSlots, toSetupSlots } from '../../../../../shared/setup/sheet-taken.ts';
-import type { FloorState, Line, Setup } from '../../../../../shared/setup/state.ts';
-import type { Side } from '../../../../../shared/setup/vocabulary.ts';
+import { parseSlot } from '../../../../../shared/floor/address.ts';
+import type { PayloadOf, SetupSlot } from '../../../../../shared/floor/kinds.ts';
+import { type GrownBank, growLine, type PlaceNames } from '../../../../../shared/floor/line-grow.ts';
+import type { FloorState, Line, Setup } from '../../../../../shared/floor/state.ts';
+import type { Side } from '../../../../../shared/floor/vocabulary.ts';
+import { diffSheets, type SheetDiff } from '../../../../../shared/sheet/diff.ts';
+import type { SheetSeverity } from '../../../../../shared/sheet/problems.ts';
+import type { SheetSlot } from '../../../../../shared/sheet/slot.ts';
+import { fromSetupSlots, toSetupSlots } from '../../../../../shared/sheet/taken.ts';
 import { entryBytes } from '../../../../../shared/wire/limits.ts';
 import type { SheetSummary } from '../../../../worker/sheet-protocol.ts';
 import type { Wish } from '../../../store/store.ts';

@@ -2,15 +2,15 @@
 // so that a look at another screen loses nothing. A new file takes the place of the old one only once it could be read.
 
 import { type Signal, signal } from '@preact/signals';
-import { chooseColumn, columnsToMap, mapToKept } from '../../../../../shared/setup/sheet-choice.ts';
+import type { FloorState } from '../../../../../shared/floor/state.ts';
+import { chooseColumn, columnsToMap, mapToKept } from '../../../../../shared/sheet/choice.ts';
 import {
   type PlacementField,
   placementFields,
   type SheetField,
   sheetFields,
-} from '../../../../../shared/setup/sheet-fields.ts';
-import type { ColumnMap } from '../../../../../shared/setup/sheet-headers.ts';
-import type { FloorState } from '../../../../../shared/setup/state.ts';
+} from '../../../../../shared/sheet/fields.ts';
+import type { ColumnMap } from '../../../../../shared/sheet/headers.ts';
 import type {
   SheetFault,
   SheetRole,

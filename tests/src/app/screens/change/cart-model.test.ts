@@ -2,9 +2,9 @@
 
 import { describe, expect, test } from 'vitest';
 import { dockingOf } from '../../../../../shared/changeover/docking.ts';
-import { checkPayload } from '../../../../../shared/setup/kinds.ts';
+import { checkPayload } from '../../../../../shared/floor/kinds.ts';
 import { cartIn, dockingEntries } from '../../../../../src/app/screens/change/cart-model.ts';
-import { beginStory, type Story, tellPlant, verified } from '../../../../shared/setup/story.ts';
+import { beginStory, type Story, tellPlant, verified } from '../../../../shared/floor/story.ts';
 
 const asked = { line: 'L1', setup: 'brook-top-a' };
 

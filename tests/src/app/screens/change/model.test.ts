@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { shippedChecklists } from '../../../../../shared/changeover/checklist-shipped.ts';
 import { shippedBefore } from '../../../../../shared/changeover/checklist-shipped-before.ts';
-import type { PayloadOf } from '../../../../../shared/setup/kinds.ts';
-import type { Changeover, Setup } from '../../../../../shared/setup/state.ts';
+import { shippedChecklists } from '../../../../../shared/checklist/shipped.ts';
+import type { PayloadOf } from '../../../../../shared/floor/kinds.ts';
+import type { Changeover, Setup } from '../../../../../shared/floor/state.ts';
 import {
   changeFacts,
   checklistOf,
@@ -19,7 +19,7 @@ import {
   tellPlant,
   verified,
   wantedSlot,
-} from '../../../../shared/setup/story.ts';
+} from '../../../../shared/floor/story.ts';
 
 const nextSetup: PayloadOf<'setup.taken'> = {
   ...brookSetup,

@@ -2,9 +2,9 @@
 // the moves are carried out as told, with the verdict asked for each, every slot is right.
 
 import { describe, expect, test } from 'vitest';
+import { setupProgress } from '../../../../../shared/floor/progress.ts';
+import { type Line, type Setup, type SlotState, slotKey } from '../../../../../shared/floor/state.ts';
 import { seededChance } from '../../../../../shared/kit/chance.ts';
-import { setupProgress } from '../../../../../shared/setup/progress.ts';
-import { type Line, type Setup, type SlotState, slotKey } from '../../../../../shared/setup/state.ts';
 import { verifyReel } from '../../../../../shared/verdict/verify.ts';
 import { planChange } from '../../../../../src/app/screens/change/model.ts';
 import { mapBanks } from '../../../../../src/app/screens/load/model.ts';
@@ -17,7 +17,7 @@ import {
   unloaded,
   verified,
   wantedSlot,
-} from '../../../../shared/setup/story.ts';
+} from '../../../../shared/floor/story.ts';
 
 const parts = ['R-1', 'R-2', 'C-1', 'C-2', 'U-1'];
 type Pick = (below: number) => number;

@@ -9,7 +9,7 @@ import {
   type OrderList,
   setByHand,
 } from '../../../../../src/app/screens/change/order-model.ts';
-import { beginStory } from '../../../../shared/setup/story.ts';
+import { beginStory } from '../../../../shared/floor/story.ts';
 
 const list: OrderList = {
   jobs: ['a', 'b'].map((id) => ({

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { planOrder } from '../../../../../shared/changeover/order-plan.ts';
 import { neverStopping, workingTime } from '../../../../../shared/forecast/working-time.ts';
+import { planOrder } from '../../../../../shared/order/plan.ts';
 import {
   changeJob,
   emptyList,
@@ -22,7 +22,7 @@ import {
   tellPlant,
   verified,
   wantedSlot,
-} from '../../../../shared/setup/story.ts';
+} from '../../../../shared/floor/story.ts';
 
 function floorOf() {
   const story = beginStory();

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { Entry } from '../../../../../shared/log/entry.ts';
 import { learnFromLog } from '../../../../../src/app/screens/change/past.ts';
 import type { Store } from '../../../../../src/app/store/store.ts';
-import { beginStory, brookSetup, type Story, tellPlant, verified } from '../../../../shared/setup/story.ts';
+import { beginStory, brookSetup, type Story, tellPlant, verified } from '../../../../shared/floor/story.ts';
 
 /** A changeover on a line that stands: one load each `pace` seconds. */
 function tellChange(story: Story, name: string, more: { at: number; loads: number; pace: number }): void {

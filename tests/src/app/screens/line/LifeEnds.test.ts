@@ -2,7 +2,7 @@
 
 import { expect, test } from 'vitest';
 import { lineCalendar } from '../../../../../shared/forecast/line-calendar.ts';
-import { lineOutlook } from '../../../../../src/app/outlook/model.ts';
+import { lineOutlook } from '../../../../../shared/outlook/line.ts';
 import { lifeEnds } from '../../../../../src/app/screens/line/LifeEnds.tsx';
 import {
   beginStory,
@@ -11,7 +11,7 @@ import {
   startMs,
   tellPlant,
   verified,
-} from '../../../../shared/setup/story.ts';
+} from '../../../../shared/floor/story.ts';
 
 const hourMs = 3_600_000;
 

@@ -1,14 +1,14 @@
 // Every kind of entry is told in words: each value says what it is, and no id, stamp or empty word is left over.
 
 import { describe, expect, test } from 'vitest';
+import { type EntryKind, entryKinds } from '../../../../../shared/floor/kinds.ts';
+import type { FloorState } from '../../../../../shared/floor/state.ts';
 import type { Entry, JsonObject } from '../../../../../shared/log/entry.ts';
-import { type EntryKind, entryKinds } from '../../../../../shared/setup/kinds.ts';
-import type { FloorState } from '../../../../../shared/setup/state.ts';
 import { kindName } from '../../../../../src/app/screens/log/EntryRow.tsx';
 import { allFacts, rowFacts } from '../../../../../src/app/screens/log/facts.ts';
 import { language, languages } from '../../../../../src/app/words/words.ts';
-import { payloadExamples } from '../../../../shared/setup/examples.ts';
-import { beginStory, started, tellPlant, verified } from '../../../../shared/setup/story.ts';
+import { payloadExamples } from '../../../../shared/floor/examples.ts';
+import { beginStory, started, tellPlant, verified } from '../../../../shared/floor/story.ts';
 
 const runId = 'n7ns09qk2v';
 

@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { actorOf } from '../../../../../src/app/screens/log/model.ts';
-import { beginStory, tellPlant, verified } from '../../../../shared/setup/story.ts';
+import { beginStory, tellPlant, verified } from '../../../../shared/floor/story.ts';
 
 describe('actorOf()', () => {
   test('names the tablet where the app wrote by itself', () => {

@@ -6,7 +6,7 @@ import { tracePlaces } from '../../../../../shared/trace/ask.ts';
 import { traceLog } from '../../../../../shared/trace/stretches.ts';
 import { placesToCsv } from '../../../../../src/app/screens/log/trace-csv.ts';
 import { language, languages } from '../../../../../src/app/words/words.ts';
-import { beginStory, counted, started, tellPlant, verified } from '../../../../shared/setup/story.ts';
+import { beginStory, counted, started, tellPlant, verified } from '../../../../shared/floor/story.ts';
 
 function csvIn(code: (typeof languages)[number]): string {
   language.value = code;

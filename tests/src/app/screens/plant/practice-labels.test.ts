@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import { type VerifyQuestion, verifyReel } from '../../../../../shared/verdict/verify.ts';
 import { practiceLabels } from '../../../../../src/app/screens/plant/practice-labels.ts';
-import { beginStory, tellPlant, verified } from '../../../../shared/setup/story.ts';
+import { beginStory, tellPlant, verified } from '../../../../shared/floor/story.ts';
 
 function plant() {
   const story = beginStory();

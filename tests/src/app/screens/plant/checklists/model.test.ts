@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { shippedChecklists } from '../../../../../../shared/changeover/checklist-shipped.ts';
-import { checkTemplate } from '../../../../../../shared/changeover/checklist-steps.ts';
-import { emptyState } from '../../../../../../shared/setup/state.ts';
+import { shippedChecklists } from '../../../../../../shared/checklist/shipped.ts';
+import { checkTemplate } from '../../../../../../shared/checklist/steps.ts';
+import { emptyState } from '../../../../../../shared/floor/state.ts';
 import {
   blankStep,
   moveStep,
@@ -12,7 +12,7 @@ import {
   setText,
   splitOptions,
 } from '../../../../../../src/app/screens/plant/checklists/model.ts';
-import { makeStep } from '../../../../../shared/changeover/checklist-step.ts';
+import { makeStep } from '../../../../../shared/checklist/step.ts';
 
 const steps = [makeStep('a'), makeStep('b'), makeStep('c')];
 

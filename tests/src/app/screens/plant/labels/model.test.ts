@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { checkPayload } from '../../../../../../shared/floor/kinds.ts';
 import { parseLabel } from '../../../../../../shared/labels/label.ts';
 import { labelRulesSchema } from '../../../../../../shared/labels/rules.ts';
 import type { LabelTap } from '../../../../../../shared/labels/teach.ts';
-import { checkPayload } from '../../../../../../shared/setup/kinds.ts';
 import {
   createGatherer,
   dropCode,
@@ -20,7 +20,7 @@ import {
   tryOnLog,
 } from '../../../../../../src/app/screens/plant/labels/model.ts';
 import { addCodes, firstTeaching } from '../../../../../../src/app/screens/plant/labels/session.ts';
-import { beginStory, counted, tellPlant, verified } from '../../../../../shared/setup/story.ts';
+import { beginStory, counted, tellPlant, verified } from '../../../../../shared/floor/story.ts';
 
 const code = 'ART#22-0603-B#MENGE#4000#CH#A-4711#DC#2618';
 

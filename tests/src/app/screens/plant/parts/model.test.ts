@@ -14,7 +14,7 @@ import {
   matches,
   readScan,
 } from '../../../../../../src/app/screens/plant/parts/model.ts';
-import { beginStory, tellPlant, verified } from '../../../../../shared/setup/story.ts';
+import { beginStory, tellPlant, verified } from '../../../../../shared/floor/story.ts';
 
 const scanOf = (...texts: readonly string[]): Scan => ({
   codes: texts.map((text) => ({ text, format: null, symbologyId: null })),

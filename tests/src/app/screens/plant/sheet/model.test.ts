@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { checkPayload } from '../../../../../../shared/setup/kinds.ts';
-import { readSheet } from '../../../../../../shared/setup/sheet-read.ts';
+import { checkPayload } from '../../../../../../shared/floor/kinds.ts';
+import { readSheet } from '../../../../../../shared/sheet/read.ts';
 import {
   approvedByPart,
   firstForm,
@@ -16,7 +16,7 @@ import {
   takeWishes,
 } from '../../../../../../src/app/screens/plant/sheet/model.ts';
 import type { SheetSummary } from '../../../../../../src/worker/sheet-protocol.ts';
-import { beginStory, tellPlant, wantedSlot } from '../../../../../shared/setup/story.ts';
+import { beginStory, tellPlant, wantedSlot } from '../../../../../shared/floor/story.ts';
 
 const names = { machine: (machine: string) => machine, bank: (bank: string) => bank };
 const form: TakeForm = {

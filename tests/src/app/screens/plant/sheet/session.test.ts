@@ -1,7 +1,7 @@
 // The sheet in hand and its reader, with the desk itself behind a port that can be made to wait or to break.
 
 import { describe, expect, test } from 'vitest';
-import { emptyState } from '../../../../../../shared/setup/state.ts';
+import { emptyState } from '../../../../../../shared/floor/state.ts';
 import { createSheetReader, type SheetPort } from '../../../../../../src/app/screens/plant/sheet/reader.ts';
 import { createSheetSession } from '../../../../../../src/app/screens/plant/sheet/session.ts';
 import { createSheetDesk } from '../../../../../../src/worker/sheet-desk.ts';

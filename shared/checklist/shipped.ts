@@ -1,0 +1,158 @@
+// The shorter checklists that come with the tool, and the list of all; content is common practice, to be edited to the site's rules.
+
+import type { ChecklistTemplate } from '../floor/checklist.ts';
+import { changeoverChecklist } from './shipped-changeover.ts';
+import { blades, hands, paste, step, type Words } from './shipped-words.ts';
+
+const joint: Words = ['Splice', 'Empalme'];
+
+/** Joining a new reel's tape to the running one. */
+export const spliceChecklist: ChecklistTemplate = {
+  template: 'splice',
+  version: 1,
+  purpose: 'splice',
+  title: { en: 'Splice', es: 'Empalme' },
+  steps: [
+    step(joint, 'verified', [
+      'tick',
+      'running',
+      ['The new reel was accepted for this slot.', 'La bobina nueva fue aceptada para esta posición.'],
+    ]),
+    step(
+      joint,
+      'leader-off',
+      [
+        'tick',
+        'running',
+        [
+          'The new tape’s empty leader is cut off, up to its first part.',
+          'Cortada la guía vacía de la cinta nueva, hasta su primer componente.',
+        ],
+      ],
+      { caution: blades },
+    ),
+    step(
+      joint,
+      'cut-square',
+      [
+        'tick',
+        'running',
+        [
+          'Both tapes are cut square, between pockets, so that the hole pitch runs on.',
+          'Ambas cintas cortadas a escuadra, entre alvéolos, para que siga el paso de agujeros.',
+        ],
+      ],
+      { caution: blades },
+    ),
+    step(
+      joint,
+      'joined',
+      [
+        'tick',
+        'running',
+        [
+          'Joined flat, holes in line, same side up, cover tape joined too.',
+          'Unidas planas, agujeros alineados, misma cara arriba, tapa unida también.',
+        ],
+      ],
+      { caution: hands },
+    ),
+    step(joint, 'same-way', [
+      'tick',
+      'running',
+      ['Parts lie the same way in both tapes.', 'Los componentes miran igual en ambas cintas.'],
+    ]),
+    step(
+      joint,
+      'watched',
+      [
+        'tick',
+        'running',
+        ['The first picks after the joint were watched.', 'Se vigilaron las primeras tomas tras la unión.'],
+      ],
+      { optional: true },
+    ),
+  ],
+};
+
+const shift: Words = ['Start of shift', 'Inicio de turno'];
+
+/** What a shift looks at before it builds. */
+export const shiftChecklist: ChecklistTemplate = {
+  template: 'shift-start',
+  version: 1,
+  purpose: 'shift-start',
+  title: { en: 'Start of shift', es: 'Inicio de turno' },
+  steps: [
+    step(shift, 'handover', [
+      'note',
+      'running',
+      ['What the shift before handed over.', 'Lo que entregó el turno anterior.'],
+    ]),
+    step(
+      shift,
+      'static',
+      [
+        'measure',
+        'running',
+        [
+          'Wrist strap or shoes at the tester. Limit: strap system below 35 MΩ (ANSI/ESD S20.20).',
+          'Muñequera o calzado en el comprobador. Límite: sistema de muñequera por debajo de 35 MΩ (ANSI/ESD S20.20).',
+        ],
+      ],
+      { most: 35, unit: 'MΩ' },
+    ),
+    step(
+      shift,
+      'guards',
+      [
+        'tick',
+        'running',
+        [
+          'Covers, guards and emergency stops are whole and free.',
+          'Cubiertas, protecciones y paros de emergencia enteros y libres.',
+        ],
+      ],
+      { caution: hands },
+    ),
+    step(shift, 'sweep', [
+      'tick',
+      'running',
+      [
+        'The loaded line was swept: every reel scanned once.',
+        'Línea repasada: cada bobina escaneada una vez.',
+      ],
+    ]),
+    step(
+      shift,
+      'paste-age',
+      [
+        'tick',
+        'running',
+        [
+          'Paste on the stencil is within its open time.',
+          'La pasta sobre la plantilla está dentro de su tiempo abierto.',
+        ],
+      ],
+      { caution: paste },
+    ),
+    step(shift, 'climate', ['measure', 'running', ['Humidity at the line.', 'Humedad en la línea.']], {
+      least: 30,
+      most: 60,
+      unit: '% RH',
+      optional: true,
+    }),
+    step(shift, 'sound', [
+      'tick',
+      'running',
+      ['Sound on this tablet is on and was heard.', 'El sonido de esta tableta está activo y se oyó.'],
+    ]),
+  ],
+};
+
+/** All that ship, in the order in which they are listed. */
+export const shippedChecklists: readonly ChecklistTemplate[] = [
+  changeoverChecklist,
+  spliceChecklist,
+  shiftChecklist,
+];

@@ -1,0 +1,153 @@
+// Reading labels and judging reels, in one piece that comes in after the first screen. A verdict and what the log is told of it are made
+// here; pure, so that it can be rehearsed.
+
+import type { Scan } from '../../src/app/scan/scan.ts';
+import type { Wish } from '../../src/app/store/store.ts';
+import type { SetupSlot } from '../floor/kinds.ts';
+import { recognise } from '../floor/recognise.ts';
+import type { VerifyAct } from '../floor/vocabulary.ts';
+import { type EarlyQuestion, heldAlready, refusedAlready } from '../verdict/early.ts';
+import type { Reason } from '../verdict/reasons.ts';
+import { type VerifyAnswer, verifyReel } from '../verdict/verify.ts';
+import { floorLifeOf, openedWishes } from './floor-life.ts';
+import { type Desk, type DeskView, deskAct, emptyDesk, type ReelInHand } from './model.ts';
+import { continuesLabel } from './pieces.ts';
+import { takeScan } from './take-scan.ts';
+
+export { answerMeaning, answerRunsHere, answerWhich, takeEnough, takeScan } from './take-scan.ts';
+
+/** A desk with all that a verdict wants. */
+export interface ReadyDesk extends Desk {
+  readonly slot: string;
+  readonly reel: ReelInHand;
+}
+
+/** A verdict, and the entries that make it last; the first of them is the verdict's own. */
+export interface Judged {
+  readonly act: VerifyAct;
+  readonly answer: VerifyAnswer;
+  readonly wishes: readonly Wish[];
+}
+
+/** Judges the reel in hand. The line must have a setup chosen, else throws `TypeError`. */
+export function judgeReel(seen: DeskView, ready: ReadyDesk, nowMs: number): Judged {
+  const { slot, reel, feeder } = ready;
+  const { floor, line } = seen;
+  const setup = floor.chosen.get(line);
+  if (setup === undefined) throw new TypeError(`Cannot judge as line ${line} must have a setup chosen`);
+  const act = deskAct(ready, seen);
+  const asked = { act, line, setup, slot, reel };
+  const answer = verifyReel(floor, {
+    ...{ ...asked, feeder },
+    today: new Date(nowMs).toISOString().slice(0, 10),
+    floorLife: floorLifeOf(floor, asked, nowMs),
+  });
+  const wishes: Wish[] = [
+    verdictWish(seen, { act, setup, slot, feeder, reel }, answer),
+    ...openedWishes(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
+  ];
+  return { act, answer, wishes };
+}
+
+/** The verdict's own entry. */
+function verdictWish(
+  { floor, line }: DeskView,
+  judged: {
+    readonly act: VerifyAct;
+    readonly setup: string;
+    readonly slot: string | null;
+    readonly feeder: string | null;
+    readonly reel: ReelInHand;
+  },
+  answer: VerifyAnswer,
+): Wish {
+  const { act, setup, slot, feeder, reel } = judged;
+  const run = floor.current.get(line) ?? null;
+  return {
+    kind: 'reel.verified',
+    payload: {
+      ...{ act, line, setup, run, slot, feeder },
+      ...{ reel: reel.reel, part: answer.part ?? reel.part, supplierPart: reel.supplierPart },
+      ...{ quantity: reel.quantity, lot: reel.lot, dateCode: reel.dateCode, codes: [...reel.codes] },
+      ...{ verdict: answer.verdict, reasons: answer.reasons.map((reason) => ({ ...reason })) },
+      panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
+      via: reel.via,
+      basis: reel.basis,
+    },
+  };
+}
+
+/** No label in hand: what a refusal says of a reel where slot and feeder alone decide it. */
+const noReel: ReelInHand = {
+  ...{ codes: [], via: 'typed', reel: null, part: null, supplierPart: null, quantity: null },
+  ...{ labelQuantity: null, basis: null, lot: null, dateCode: null, expires: null, msl: null, questions: [] },
+};
+
+/** True where a scan only goes on with the label of a reel that was judged already: nothing that the plant knows, and no new part. */
+export function isTrailing(seen: DeskView, judged: ReelInHand, scan: Scan): boolean {
+  const texts = scan.codes.map(({ text }) => text);
+  const isKnown = texts.some((text) => recognise(seen.floor, seen.line, text).length > 0);
+  return !isKnown && continuesLabel(judged.codes, texts);
+}
+
+/** What is asked of a desk on which something is still wanted; null where nothing can be said yet. */
+function earlyQuestion(seen: DeskView, desk: Desk, nowMs: number): EarlyQuestion | null {
+  const { floor, line } = seen;
+  const setup = floor.chosen.get(line);
+  const reel = desk.reel ?? desk.partial;
+  if (setup === undefined || desk.question !== null || (reel === null && desk.feeder === null)) return null;
+  const { slot, feeder } = desk;
+  const act = deskAct(desk, seen);
+  if (act === 'splice' && !desk.atSlot) return null;
+  return {
+    ...{ act, line, setup, slot, feeder, reel, isPartial: desk.partial !== null },
+    today: new Date(nowMs).toISOString().slice(0, 10),
+    floorLife:
+      slot === null || reel === null ? null : floorLifeOf(floor, { act, line, setup, slot, reel }, nowMs),
+  };
+}
+
+/** Why a lead must decide on the reel in hand, as soon as it is known; null where there is no reason, or not yet. */
+export function leadWanted(seen: DeskView, desk: Desk, nowMs: number): Reason | null {
+  const question = earlyQuestion(seen, desk, nowMs);
+  return question && heldAlready(seen.floor, question);
+}
+
+/**
+ * The refusal that stands already while other things are still wanted, as one entry; null where nothing scanned so far refuses, or
+ * something is still asked.
+ */
+export function judgeEarly(
+  seen: DeskView,
+  desk: Desk,
+  nowMs: number,
+): (Judged & { readonly reel: ReelInHand }) | null {
+  const question = earlyQuestion(seen, desk, nowMs);
+  const answer = question && refusedAlready(seen.floor, question);
+  if (question === null || answer === null) return null;
+  const { act, setup, slot, feeder } = question;
+  const reel = desk.reel ?? desk.partial ?? { ...noReel, via: desk.via ?? 'typed' };
+  return { act, answer, reel, wishes: [verdictWish(seen, { act, setup, slot, feeder, reel }, answer)] };
+}
+
+/** A label as a reel of a slot's part would carry it, for a rehearsal. */
+function labelFor({ part }: SetupSlot): string {
+  return `[)>\x1e06\x1dP${part}\x1dQ1000\x1d1TREHEARSAL\x1d3SREHEARSAL\x1e\x04`;
+}
+
+/**
+ * Reads a label and judges its reel as a scan would, and drops the answer: code that has run before answers several times sooner,
+ * and the first scan of a shift is to be as quick as the tenth. Answers what would have been written; empty where there is nothing to judge.
+ */
+export function rehearseVerdict(seen: DeskView, nowMs: number): readonly Wish[] {
+  const { floor, line } = seen;
+  const wanted = floor.setups.get(floor.chosen.get(line) ?? '')?.slots[0];
+  if (!wanted) return [];
+  const scan = (text: string) => ({
+    codes: [{ text, format: null, symbologyId: null }],
+    ...{ via: 'wedge' as const, atMs: nowMs },
+  });
+  const atSlot = takeScan(emptyDesk, scan(wanted.slot), seen);
+  const { reel } = takeScan({ ...atSlot, atSlot: true }, scan(labelFor(wanted)), seen);
+  return reel ? judgeReel(seen, { ...atSlot, slot: wanted.slot, reel }, nowMs).wishes : [];
+}

@@ -1,0 +1,307 @@
+// Puts scans on the desk: what the plant knows goes first, the rest is one label. Apart from the desk's shape, since reading
+// labels is much code that no screen needs to be drawn. Pure: a scan and the floor in, the next desk out.
+
+import type { Scan, ScannedCode } from '../../src/app/scan/scan.ts';
+import { parseSlot } from '../floor/address.ts';
+import { siteRules } from '../floor/fold-labels.ts';
+import { isSameLabel } from '../floor/holds.ts';
+import { slotPhase } from '../floor/progress.ts';
+import { type Recognised, recognise } from '../floor/recognise.ts';
+import { slotKey } from '../floor/state.ts';
+import type { Source } from '../floor/vocabulary.ts';
+import { parseLabel } from '../labels/label.ts';
+import type { LabelQuestion, LabelReading } from '../labels/reading.ts';
+import {
+  type Desk,
+  type DeskView,
+  deskAct,
+  deskWells,
+  type MeaningQuestion,
+  missingPieces,
+  type ReelInHand,
+  takeKnown,
+} from './model.ts';
+import { arePieces, joinPieces } from './pieces.ts';
+
+/**
+ * Puts a scan on the desk. Every code of the scan is looked at; what the plant knows goes first, the rest is one label. Where a
+ * code may be two things, a person is asked, and what is still uncertain waits for the answer; a scan in the meantime joins it.
+ */
+export function takeScan(desk: Desk, scan: Scan, view: DeskView): Desk {
+  let next: Desk = { ...desk, told: null, question: null, via: scan.via };
+  const label: ScannedCode[] = [];
+  const unsure: { readonly code: ScannedCode; readonly options: readonly Recognised[] }[] = [];
+  for (const code of codesInHand(desk, scan, view)) {
+    const known = recognised(code, view);
+    const only = known[0];
+    if (known.length > 1) unsure.push({ code, options: known });
+    else if (only) next = takeKnown(next, only);
+    else label.push(code);
+  }
+  const [asked, ...others] = unsure;
+  if (asked) {
+    const rest = { ...scan, codes: [...others.map(({ code }) => code), ...label] };
+    return { ...next, question: { ask: 'which', text: asked.code.text, options: asked.options, rest } };
+  }
+  return label.length > 0
+    ? takeLabel(
+        next,
+        label.map(({ text }) => text),
+        scan.via,
+        view,
+      )
+    : next;
+}
+
+/** A person's answer to what a code is; what waited for it goes on. */
+export function answerWhich(desk: Desk, known: Recognised, view: DeskView): Desk {
+  const rest = desk.question?.ask === 'which' ? desk.question.rest : null;
+  const next = takeKnown({ ...desk, told: null, question: null }, known);
+  if (rest === null || rest.codes.length === 0) return next;
+  const after = takeScan(next, rest, view);
+  return after.told === null ? { ...after, told: next.told } : after;
+}
+
+/** What a code may be besides a reel, which is a label's matter. */
+function recognised(code: ScannedCode, view: DeskView): readonly Recognised[] {
+  return recognise(view.floor, view.line, code.text).filter((each) => each.is !== 'reel');
+}
+
+/** The scan's codes, and before them those that an open question keeps waiting; a newer label replaces the one that waits. */
+function codesInHand(desk: Desk, scan: Scan, view: DeskView): readonly ScannedCode[] {
+  if (desk.question?.ask !== 'which') return scan.codes;
+  const { text, rest } = desk.question;
+  const isLabel = (code: ScannedCode) => recognised(code, view).length === 0;
+  const newer = scan.codes.some(isLabel);
+  const waiting = [
+    { text, format: null, symbologyId: null },
+    ...rest.codes.filter((code) => !(newer && isLabel(code))),
+  ];
+  return [...waiting.filter((code) => scan.codes.every((each) => each.text !== code.text)), ...scan.codes];
+}
+
+/** Puts a label's codes on the desk: as the old reel where one is wanted, else as the reel in hand. */
+export function takeLabel(desk: Desk, scanned: readonly string[], via: Source, view: DeskView): Desk {
+  // Only a scanner sends a label code by code: the camera gathers by itself, and who types says when it is all.
+  const before = via === 'wedge' ? ((desk.partial ?? desk.reel)?.codes ?? []) : [];
+  const joined = before.length > 0 ? joinPieces(before, scanned) : null;
+  const codes = joined ?? scanned;
+  const reading = parseLabel(codes, { expected: expectation(view), rules: siteRules(view.floor) });
+  const reel = reelInHand(reading, codes, via, view);
+  const next = { ...desk, partial: null };
+  if (via === 'wedge' && (joined || scanned.length === 1) && arePieces(codes, reading)) {
+    if (reel.part === null && reel.supplierPart === null) return takeHalf(next, codes);
+    if (missingPieces(reel).length > 0) return { ...next, reel: null, partial: reel };
+  }
+  return takeWhole(next, reel, reading, view);
+}
+
+/** A person says that the label in hand has no more codes. */
+export function takeEnough(desk: Desk, view: DeskView): Desk {
+  return desk.partial === null ? desk : takeReel({ ...desk, partial: null, told: null }, desk.partial, view);
+}
+
+/** Puts a label that is all there on the desk. */
+function takeWhole(desk: Desk, reel: ReelInHand, reading: LabelReading, view: DeskView): Desk {
+  const { codes } = reel;
+  const asked = reel.questions[0];
+  if (asked && reel.part === null && reel.supplierPart === null) {
+    return { ...desk, reel, question: { ask: 'meaning', question: withPlace(asked) } };
+  }
+  if (reel.part === null && reel.supplierPart === null && reel.reel === null) {
+    return reading.fields.length === 0 ? takeUnknown(desk, codes, view) : takeHalf(desk, codes);
+  }
+  return takeReel(desk, reel, view);
+}
+
+/** A word and a number behind it, as shelves, racks and bins are named. */
+const PLACE_LOOK = /^\p{L}{3,}[-_./ ]?\p{L}{0,2}\d[\p{L}\d./-]*$/u;
+
+/**
+ * The question with what a code that looks like a place's name may be besides: that place, or a reel of that whole name. A data identifier
+ * that is one letter (`S`, `P`) is the first letter of many a word, so it is never cut off unasked.
+ */
+function withPlace(question: LabelQuestion): MeaningQuestion {
+  const { text, candidates } = question;
+  if (!PLACE_LOOK.test(text)) return question;
+  const whole = [
+    { field: 'place', value: text },
+    { field: 'reel', value: text },
+  ] as const;
+  return { ...question, candidates: [...whole, ...candidates] };
+}
+
+/** A label that names no part: told, and nothing that was scanned before is touched. */
+function takeHalf(desk: Desk, codes: readonly string[]): Desk {
+  return { ...desk, told: { tell: 'half-label', text: codes.join(' '), codes } };
+}
+
+/** A person's answer to what a text on the label means. */
+export function answerMeaning(desk: Desk, field: string, value: string, view: DeskView): Desk {
+  if (!desk.reel) return { ...desk, question: null };
+  if (field === 'place')
+    return { ...desk, reel: null, question: null, told: { tell: 'place', place: value } };
+  const known = field === 'reel' ? view.floor.reels.get(value) : undefined;
+  const quantity = field === 'quantity' && Number.isFinite(Number(value)) ? Number(value) : null;
+  const reel: ReelInHand = {
+    ...desk.reel,
+    part: field === 'part' ? value : (desk.reel.part ?? known?.part ?? null),
+    supplierPart: field === 'supplierPart' ? value : desk.reel.supplierPart,
+    lot: field === 'lot' ? value : (desk.reel.lot ?? known?.lot ?? null),
+    reel: field === 'reel' ? value : desk.reel.reel,
+    quantity: known?.count ?? quantity ?? desk.reel.quantity,
+    labelQuantity: quantity ?? desk.reel.labelQuantity,
+    basis: known?.count != null ? known.basis : quantity === null ? desk.reel.basis : 'label',
+    questions: desk.reel.questions.slice(1),
+  };
+  const asked = reel.questions[0];
+  if (asked && reel.part === null && reel.supplierPart === null)
+    return { ...desk, reel, question: { ask: 'meaning', question: asked } };
+  return takeReel({ ...desk, reel: null, question: null }, reel, view);
+}
+
+/** A reel whose label is read: the old one of a splice, one that comes out, or the reel in hand. */
+function takeReel(desk: Desk, reel: ReelInHand, view: DeskView): Desk {
+  if (desk.slot !== null && !desk.atSlot && deskAct(desk, view) === 'splice')
+    return takeOldReel(desk, reel, view);
+  if (desk.slot !== null && comesOut(desk.slot, view) && isOnSlot(reel, desk.slot, view)) {
+    return { ...desk, told: { tell: 'take-out', slot: desk.slot } };
+  }
+  const runs = runsOn(reel, desk, view);
+  if (runs !== null && desk.slot === null)
+    return { ...desk, slot: runs, atSlot: true, old: reel, oldSeen: true };
+  if (runs !== null && desk.slot === runs) {
+    return desk.oldSeen && desk.atSlot
+      ? { ...desk, question: { ask: 'runs-here', slot: runs, reel } }
+      : { ...desk, atSlot: true, oldSeen: true };
+  }
+  if (desk.slot !== null && readsAsRunning(reel, desk, view))
+    return { ...desk, question: { ask: 'runs-here', slot: desk.slot, reel } };
+  return { ...desk, reel };
+}
+
+/**
+ * The slot that a reel runs on and would be spliced on, null where there is none. Only by the reel's own id: a new reel without
+ * one may carry the part and lot of the reel before it.
+ */
+function runsOn(reel: ReelInHand, desk: Desk, view: DeskView): string | null {
+  const at = reel.reel === null ? null : (view.floor.reels.get(reel.reel)?.at ?? null);
+  if (desk.mode === 'sweep' || at === null || at.line !== view.line || comesOut(at.slot, view)) return null;
+  return deskAct({ ...desk, slot: at.slot }, view) === 'splice' && isOnSlot(reel, at.slot, view)
+    ? at.slot
+    : null;
+}
+
+/** A person says whether the label in hand is of the reel that runs there, or of a second reel with the same label. */
+export function answerRunsHere(desk: Desk, isSecond: boolean): Desk {
+  const { question } = desk;
+  if (question?.ask !== 'runs-here') return desk;
+  const next = { ...desk, question: null };
+  return isSecond
+    ? { ...next, reel: { ...question.reel, isSecond: true } }
+    : { ...next, atSlot: true, oldSeen: true };
+}
+
+/**
+ * True where the label, without an id, reads like that of a tape that runs on the slot: same part, lot and date code, and no other
+ * quantity than the tape's own label had.
+ */
+function readsAsRunning(reel: ReelInHand, desk: Desk, view: DeskView): boolean {
+  if (desk.slot === null || reel.reel !== null || reel.isSecond || deskAct(desk, view) !== 'splice')
+    return false;
+  const loaded = view.floor.slots.get(slotKey(view.line, desk.slot))?.tapes ?? [];
+  return loaded.some((tape) => {
+    const isOther =
+      tape.basis === 'label' &&
+      tape.count !== null &&
+      reel.labelQuantity !== null &&
+      tape.count !== reel.labelQuantity;
+    return !isOther && tape.reel.startsWith('~') && isSameLabel({ ...tape, reel: null }, reel);
+  });
+}
+
+/** True where a changeover is open and the slot carries what the next product does not want there. */
+function comesOut(slot: string, view: DeskView): boolean {
+  if (!view.floor.changing.has(view.line) || !view.floor.slots.has(slotKey(view.line, slot))) return false;
+  const phase = slotPhase(view.floor, view.line, slot);
+  return phase === null || phase === 'other';
+}
+
+/** True where the label is of a reel that the log has on the slot; without an id, part and lot decide. */
+function isOnSlot(reel: ReelInHand, slot: string, view: DeskView): boolean {
+  const loaded = view.floor.slots.get(slotKey(view.line, slot))?.tapes ?? [];
+  return loaded.some(
+    (tape) =>
+      (reel.reel !== null && tape.reel === reel.reel) ||
+      (tape.reel.startsWith('~') &&
+        (tape.part === reel.part || tape.supplierPart === reel.supplierPart) &&
+        (reel.lot === null || tape.lot === null || reel.lot === tape.lot)),
+  );
+}
+
+/** Codes that no list knows and that are no label: what was scanned stays on the desk, and the code is told. */
+function takeUnknown(desk: Desk, codes: readonly string[], view: DeskView): Desk {
+  const text = codes.join(' ').trim();
+  if (parseSlot(text)) return { ...desk, told: { tell: 'unknown-slot', slot: text } };
+  const feederWanted = deskWells(desk, view).some(({ well, filled }) => well === 'feeder' && !filled);
+  if (desk.slot !== null && feederWanted && /^[\w./-]{2,24}$/.test(text)) {
+    const options = [{ is: 'feeder', feeder: text }] as const;
+    return { ...desk, question: { ask: 'unlisted-feeder', text, options } };
+  }
+  return { ...desk, told: { tell: 'unknown-code', text, codes } };
+}
+
+function takeOldReel(desk: Desk, reel: ReelInHand, view: DeskView): Desk {
+  const loaded = view.floor.slots.get(slotKey(view.line, desk.slot ?? ''))?.tapes ?? [];
+  if (isOnSlot(reel, desk.slot ?? '', view)) return { ...desk, atSlot: true, oldSeen: true };
+  const last = loaded.at(-1);
+  return {
+    ...desk,
+    told: {
+      tell: 'old-reel-differs',
+      slot: desk.slot ?? '',
+      found: reel.reel ?? reel.part ?? reel.supplierPart,
+      loaded: last === undefined ? null : last.reel.startsWith('~') ? last.part : last.reel,
+    },
+  };
+}
+
+/** What the setup in hand knows, so that a bare code can be told. */
+export function expectation(view: DeskView) {
+  const setup = view.floor.setups.get(view.floor.chosen.get(view.line) ?? '');
+  const parts = new Set<string>();
+  for (const slot of setup?.slots ?? []) {
+    parts.add(slot.part);
+    for (const alternate of slot.alternates) parts.add(alternate);
+  }
+  return { parts, supplierParts: new Set(view.floor.approvals.keys()) };
+}
+
+function reelInHand(
+  reading: LabelReading,
+  codes: readonly string[],
+  via: Source,
+  view: DeskView,
+): ReelInHand {
+  const bare = codes.length === 1 ? codes[0]?.trim() : undefined;
+  const knownId = bare !== undefined && view.floor.reels.has(bare) ? bare : null;
+  const id = reading.reel ?? knownId;
+  const known = id === null ? undefined : view.floor.reels.get(id);
+  const isPieces = reading.unit === null || /^(pcs?|pce|ea|nar|st|stk|c62)$/i.test(reading.unit);
+  const labelQuantity = isPieces ? reading.quantity : null;
+  return {
+    codes,
+    via,
+    reel: id,
+    part: reading.part ?? known?.part ?? null,
+    supplierPart: reading.supplierPart ?? known?.supplierPart ?? null,
+    quantity: known?.count ?? labelQuantity,
+    labelQuantity,
+    basis: known?.count != null ? known.basis : labelQuantity === null ? null : 'label',
+    lot: reading.lot ?? known?.lot ?? null,
+    dateCode: reading.dateCode ?? known?.dateCode ?? null,
+    expires: reading.expires,
+    msl: reading.msl,
+    questions: reading.ambiguous,
+  };
+}

@@ -1,0 +1,139 @@
+// What finished reels have taught about each feeder, and which feeder is getting worse. Pure: the floor in, lines of a table out.
+
+import { ASSUMED_STRENGTH, assumedLoss, toEvidence, unlikelyLoss } from '../floor/estimate.ts';
+import { lossPrior, type PlacedEvidence, updateLoss } from '../floor/loss.ts';
+import type { Finished, FloorState } from '../floor/state.ts';
+import { lossEvidence, risingLoss } from '../forecast/loss.ts';
+import { compareText } from '../log/order.ts';
+
+/** Reels that count as recent. */
+const RECENT = 3;
+/** A feeder is compared with the others once it has shown this many picks. */
+const FEWEST_PICKS = 500;
+
+/** What one feeder's finished reels show. Shares are of picks. */
+export interface FeederLoss {
+  readonly feeder: string;
+  /** Where it was last. */
+  readonly slot: string;
+  readonly parts: readonly string[];
+  readonly mean: number;
+  readonly low: number;
+  readonly high: number;
+  readonly reels: number;
+  readonly picks: number;
+  readonly lost: number;
+  /** One deviation of `lost`: counts and splices that were not certain. */
+  readonly lostSd: number;
+  /** Loss of all other feeders together; null where there are none. */
+  readonly others: number | null;
+  /** True where the newest reels lost more than the ones before, or than the other feeders, beyond bad luck. */
+  readonly rising: boolean;
+  readonly recentMean: number | null;
+  /** Newest first, for whoever wants to see what it rests on. */
+  readonly evidence: readonly (PlacedEvidence & { readonly from: Finished })[];
+}
+
+let remembered: { readonly key: string; readonly losses: readonly FeederLoss[] } | null = null;
+
+/** `feederLosses`, reckoned anew only where a reel was finished or a rule changed: screens ask with every entry. */
+export function knownLosses(floor: FloorState, line: string): readonly FeederLoss[] {
+  let reels = 0;
+  let moments = 0;
+  let parts = 0;
+  for (const list of floor.finished.values()) {
+    for (const reel of list) {
+      reels += 1;
+      moments += reel.atMs;
+      parts += reel.startParts + reel.endParts + reel.placements;
+    }
+  }
+  const key = JSON.stringify([line, floor.rules.get(line)?.loss, reels, moments, parts]);
+  if (remembered?.key !== key) remembered = { key, losses: feederLosses(floor, line) };
+  return remembered.losses;
+}
+
+/** What a line's feeders lose, worst first. */
+export function feederLosses(floor: FloorState, line: string): readonly FeederLoss[] {
+  const byFeeder = new Map<string, (PlacedEvidence & { readonly from: Finished })[]>();
+  for (const reels of floor.finished.values()) {
+    for (const reel of reels) {
+      const shown = reel.line === line ? toEvidence(reel) : null;
+      if (!shown || shown.feeder === '') continue;
+      const list = byFeeder.get(shown.feeder);
+      if (list) list.push(shown);
+      else byFeeder.set(shown.feeder, [shown]);
+    }
+  }
+  const prior = assumedLoss(floor, line);
+  const all = sumOf([...byFeeder.values()].flat());
+  return [...byFeeder.entries()]
+    .map(([feeder, reels]): FeederLoss => {
+      const inOrder = [...reels].sort((a, b) => a.from.atMs - b.from.atMs);
+      const shown = lossEvidence(inOrder.reduce(updateLoss, prior));
+      const own = sumOf(reels);
+      const others =
+        all.reels === own.reels
+          ? null
+          : {
+              mean: (prior.alpha + all.lost - own.lost) / (ASSUMED_STRENGTH + all.picks - own.picks),
+            };
+      const earlier = inOrder.slice(0, -RECENT).reduce(updateLoss, others ? carried(others) : prior);
+      const recent = certain(inOrder.slice(-RECENT));
+      const rise = shown.picks < FEWEST_PICKS ? null : risingLoss(earlier, recent);
+      return {
+        feeder,
+        slot: inOrder.at(-1)?.slot ?? '',
+        parts: [...new Set(inOrder.map((reel) => reel.part))].sort(compareText),
+        ...{ mean: shown.mean, low: shown.low, high: shown.high },
+        ...{ reels: shown.reels, picks: shown.picks, lost: shown.lost },
+        lostSd: Math.hypot(...inOrder.map((reel) => reel.sd ?? 0)),
+        others: others?.mean ?? null,
+        rising: rise?.rising ?? false,
+        recentMean: rise?.recentMean ?? null,
+        evidence: inOrder.reverse(),
+      };
+    })
+    .sort(
+      (a, b) => Number(b.rising) - Number(a.rising) || b.mean - a.mean || compareText(a.feeder, b.feeder),
+    );
+}
+
+function sumOf(reels: readonly PlacedEvidence[]): {
+  readonly reels: number;
+  readonly picks: number;
+  readonly lost: number;
+} {
+  const sum = (figure: (reel: PlacedEvidence) => number) =>
+    reels.reduce((all, reel) => all + figure(reel), 0);
+  return { reels: reels.length, picks: sum((reel) => reel.picks), lost: sum((reel) => reel.lost) };
+}
+
+/** What all other feeders show, as the start for one feeder, with no more weight than a few reels. */
+function carried(others: { readonly mean: number }) {
+  return lossPrior({ mean: Math.max(1e-4, others.mean), strength: 2000 });
+}
+
+/** Only what the counts surely show is held against a feeder: two deviations of the counts are taken off. */
+function certain(reels: readonly PlacedEvidence[]) {
+  return reels.map((reel) => ({ picks: reel.picks, lost: Math.max(0, reel.lost - 2 * (reel.sd ?? 0)) }));
+}
+
+/** Finished reels of a line that showed more than any feeder loses, newest first: set aside, nothing was learnt from them. */
+export function asideLosses(
+  floor: FloorState,
+  line: string,
+): readonly { readonly from: Finished; readonly share: number }[] {
+  return [...floor.finished.values()]
+    .flat()
+    .flatMap((from) => {
+      const share = from.line === line ? unlikelyLoss(from) : null;
+      return share === null ? [] : [{ from, share }];
+    })
+    .sort((a, b) => b.from.atMs - a.from.atMs);
+}
+
+/** Feeders whose loss is rising. */
+export function risingFeeders(losses: readonly FeederLoss[]): readonly FeederLoss[] {
+  return losses.filter((loss) => loss.rising);
+}

@@ -1,0 +1,87 @@
+// A blocked lot that stands on a slot is found there at once, however the block arrives, till the reel is off or a lead lets it run.
+
+import { describe, expect, test } from 'vitest';
+import { blockedTapes } from '../../../shared/floor/blocks.ts';
+import { applyAll } from '../../../shared/floor/fold.ts';
+import { createReplica, foldIn } from '../../../shared/floor/replica.ts';
+import { emptyState } from '../../../shared/floor/state.ts';
+import { compareEntries } from '../../../shared/log/order.ts';
+import { beginStory, counted, idOf, type Story, started, tellPlant, unloaded, verified } from './story.ts';
+
+const block = (story: Story, more: { tablet?: string; at?: number } = {}, id = 'b1') =>
+  story.tell('material.blocked', { block: id, reel: null, lot: 'LOT7', part: null, reason: 'cracked' }, more);
+
+function running(): Story {
+  const story = beginStory();
+  tellPlant(story);
+  story.tell('run.started', started('run-1'));
+  story.tell('panels.counted', counted('run-1', 5));
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'LOT7', run: 'run-1' }));
+  story.tell('reel.verified', verified('M1-R-003', 'R-100', { reel: 'K2', lot: 'LOT8', run: 'run-1' }));
+  story.tell('panels.counted', counted('run-1', 20));
+  return story;
+}
+
+describe('a lot that is blocked while it runs', () => {
+  test('is named with its slot, and with the panels built since it was loaded and since the block', () => {
+    const story = running();
+    expect(blockedTapes(story.floor(), 'L1')).toEqual([]);
+    block(story);
+    expect(blockedTapes(story.floor(), 'L1')).toMatchObject([
+      { slot: 'M1-F-001', tape: { reel: 'K1' }, sinceLoaded: 20, sinceBlocked: 0, wasThereBefore: false },
+    ]);
+    story.tell('panels.counted', counted('run-1', 7));
+    expect(blockedTapes(story.floor(), 'L1')).toMatchObject([{ sinceLoaded: 27, sinceBlocked: 7 }]);
+    expect(blockedTapes(story.floor(), 'L2')).toEqual([]);
+  });
+
+  test('is found in a joined tape too, and where it stood there in an earlier run', () => {
+    const story = running();
+    const joined = { act: 'splice' as const, reel: 'K3', lot: 'LOT7', run: 'run-1' };
+    story.tell('reel.verified', verified('M1-R-003', 'R-100', joined));
+    story.tell('run.started', started('run-2'));
+    story.tell('panels.counted', counted('run-2', 3));
+    block(story);
+    expect(blockedTapes(story.floor(), 'L1')).toMatchObject([
+      { slot: 'M1-F-001', run: 'run-2', sinceLoaded: 3, sinceBlocked: 0, wasThereBefore: true },
+      { slot: 'M1-R-003', tape: { reel: 'K3' }, sinceLoaded: 3, wasThereBefore: true },
+    ]);
+  });
+
+  test('stays until the reel is off, the block is lifted, or a lead lets that reel run there', () => {
+    for (const end of ['off', 'lifted', 'let run'] as const) {
+      const story = running();
+      block(story);
+      const [found] = blockedTapes(story.floor(), 'L1');
+      if (!found) throw new TypeError('Cannot go on as the reel must be found');
+      if (end === 'off') story.tell('reel.unloaded', unloaded('M1-F-001', { reel: 'K1' }));
+      else if (end === 'lifted') story.tell('material.released', { block: 'b1', reason: 'fine', by: 'lea' });
+      else {
+        const facts = { block: 'b1', line: 'L1', slot: 'M1-F-001', of: found.tape.entry, reason: 'checked' };
+        story.tell('blocked.let-run', { ...facts, by: 'lea', checked: 'tablet' });
+      }
+      expect(blockedTapes(story.floor(), 'L1'), end).toEqual([]);
+      if (end !== 'let run') continue;
+      // Put on again it is a new decision, and so is another block.
+      story.tell('reel.unloaded', unloaded('M1-F-001', { reel: 'K1' }));
+      story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'LOT7' }));
+      expect(blockedTapes(story.floor(), 'L1')).toHaveLength(1);
+    }
+  });
+
+  test('is found by a tablet that hears of the block late', () => {
+    const story = running();
+    const late = block(story, { tablet: 'T2', at: 100 });
+    story.tell('panels.counted', counted('run-1', 4), { at: 200 });
+    const replica = createReplica();
+    foldIn(
+      replica,
+      story.entries.filter((entry) => entry !== late),
+    );
+    expect(blockedTapes(replica.state, 'L1')).toEqual([]);
+    foldIn(replica, [late]);
+    expect(blockedTapes(replica.state, 'L1')).toMatchObject([{ sinceLoaded: 24, sinceBlocked: 4 }]);
+    expect(replica.state).toEqual(applyAll(emptyState(), [...story.entries].sort(compareEntries)));
+    expect(idOf(late)).toContain('T2');
+  });
+});

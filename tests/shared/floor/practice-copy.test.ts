@@ -1,0 +1,86 @@
+// A practice floor is the real one as it stands: checked by folding what is told and comparing it with the floor it was told of.
+
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { lineId } from '../../../demo/setups.ts';
+import { simulateShift } from '../../../demo/simulate.ts';
+import { applyAll } from '../../../shared/floor/fold.ts';
+import { slotLeft } from '../../../shared/floor/left.ts';
+import { copyForPractice, inventPractice, type ToldEntry } from '../../../shared/floor/practice-copy.ts';
+import { setupProgress } from '../../../shared/floor/progress.ts';
+import { emptyState, type FloorState } from '../../../shared/floor/state.ts';
+import { beginStory } from './story.ts';
+
+const startMs = 1_772_431_200_000;
+const shift = simulateShift({ seed: 3, hours: 3, startMs }).entries;
+
+function foldTold(told: readonly ToldEntry[]): FloorState {
+  const story = beginStory();
+  for (const { kind, payload } of told) story.tell(kind, payload as never, { who: null }); // the pair is kept together by its type
+  return story.floor();
+}
+
+/** What is on the slots, and how much of it. */
+function slotsOf(state: FloorState, line: string) {
+  return [...state.slots.values()]
+    .filter((slot) => slot.line === line)
+    .map((slot) => {
+      const left = slotLeft(state, slot, state.rules.get(line)?.loss ?? 0);
+      const { part, lot, supplierPart } = slot.tapes.at(-1) ?? {};
+      const parts = left.parts === null ? null : Math.round(left.parts);
+      return { slot: slot.slot, feeder: slot.feeder, part, lot, supplierPart, parts };
+    })
+    .sort((a, b) => (a.slot < b.slot ? -1 : 1));
+}
+
+describe('copyForPractice()', () => {
+  test('is the line of any moment of a shift: people, rules, setups, reels with what they have left', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: shift.length }), (length) => {
+        const real = applyAll(emptyState(), shift.slice(0, length));
+        const copy = foldTold(copyForPractice(real, lineId));
+        if (!real.lines.has(lineId)) {
+          expect(copy.lines.size).toBe(0);
+          return;
+        }
+        for (const part of ['people', 'feeders', 'approvals', 'blocks', 'templates', 'fullReels'] as const)
+          expect(new Map<unknown, unknown>(copy[part])).toEqual(new Map<unknown, unknown>(real[part]));
+        expect(copy.rules.get(lineId)).toEqual(real.rules.get(lineId));
+        expect(copy.chosen.get(lineId)).toBe(real.chosen.get(lineId));
+        expect(slotsOf(copy, lineId)).toEqual(slotsOf(real, lineId));
+        const run = real.runs.get(real.current.get(lineId) ?? '');
+        const practised = copy.runs.get(copy.current.get(lineId) ?? '');
+        expect(practised?.panelsWanted).toBe(run && Math.max(1, run.panelsWanted - run.done));
+        expect(practised?.run).not.toBe(run?.run ?? '');
+      }),
+      { numRuns: 25, seed: 7 },
+    );
+  });
+
+  test('names no entry of the real log, and changes nothing of the real state', () => {
+    const real = applyAll(emptyState(), shift);
+    const before = JSON.stringify([...real.slots, ...real.reels, ...real.runs]);
+    const told = copyForPractice(real, lineId);
+    expect(JSON.stringify([...real.slots, ...real.reels, ...real.runs])).toBe(before);
+    const text = JSON.stringify(told);
+    for (const { hash, tablet, epoch, seq } of shift) {
+      expect(text).not.toContain(hash);
+      expect(text).not.toContain(`${tablet}/${epoch}/${seq}`);
+    }
+  });
+
+  test('answers nothing for a line that nobody knows', () => {
+    expect(copyForPractice(emptyState(), 'L9')).toEqual([]);
+  });
+});
+
+describe('inventPractice()', () => {
+  test('is a line to load, with something on it already', () => {
+    const names = { line: 'Practice line', machine: 'first', bank: 'front', product: 'Practice board' };
+    const floor = foldTold(inventPractice(names, 'Europe/London'));
+    const progress = setupProgress(floor, 'practice');
+    expect(progress.slots).toHaveLength(6);
+    expect(progress.verified).toBe(2);
+    expect(progress.next?.slot).toBe('M1-F-003');
+  });
+});

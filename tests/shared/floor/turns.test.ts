@@ -1,0 +1,127 @@
+// Slots used in turn, told as stories: who has taken what, by the first that has parts.
+
+import { describe, expect, test } from 'vitest';
+import { usedPlacements } from '../../../shared/floor/left.ts';
+import { partPerPanel, turnGroup } from '../../../shared/floor/turns.ts';
+import {
+  beginStory,
+  counted,
+  type Story,
+  started,
+  tellPlant,
+  unloaded,
+  verified,
+  wantedSlot,
+} from './story.ts';
+
+const [one, two, three] = ['M1-F-001', 'M1-F-002', 'M1-R-003'] as const;
+
+/** Three slots of one part in turn, two placements a panel, no loss; a run that goes on. */
+function begun(rules: Parameters<typeof tellPlant>[1] = {}): Story {
+  const story = beginStory();
+  tellPlant(story, rules);
+  story.tell('setup.taken', {
+    ...{ setup: 'turns', product: 'brook', side: 'top', revision: 'B', line: 'L1', source: 'test' },
+    slots: [
+      wantedSlot(two, 'R-100', { turn: 2 }),
+      wantedSlot(one, 'R-100', { turn: 1 }),
+      wantedSlot(three, 'R-100', { turn: 3 }),
+      wantedSlot('M1-R-004', 'C-200'),
+    ],
+  });
+  story.tell('setup.chosen', { line: 'L1', setup: 'turns' });
+  story.tell('run.started', started('run-1', { setup: 'turns' }));
+  return story;
+}
+
+const load = (story: Story, slot: string, reel: string, quantity: number, act: 'load' | 'splice' = 'load') =>
+  story.tell('reel.verified', { ...verified(slot, 'R-100', { reel, act, quantity }), setup: 'turns' });
+
+function used(story: Story, slot: string): number | null {
+  const floor = story.floor();
+  const there = floor.slots.get(`L1/${slot}`);
+  return there ? usedPlacements(floor, there) : null;
+}
+const build = (story: Story, panels: number) => story.tell('panels.counted', counted('run-1', panels));
+
+describe('usedPlacements() in turn', () => {
+  test('the first feeds until it is empty, then the second, then the third', () => {
+    const story = begun();
+    load(story, one, 'K1', 100);
+    load(story, two, 'K2', 60);
+    load(story, three, 'K3', 500);
+    build(story, 40);
+    expect([used(story, one), used(story, two), used(story, three)]).toEqual([80, 0, 0]);
+    build(story, 20);
+    expect([used(story, one), used(story, two), used(story, three)]).toEqual([100, 20, 0]);
+    build(story, 40);
+    expect([used(story, one), used(story, two), used(story, three)]).toEqual([100, 60, 40]);
+  });
+
+  test('the last that is loaded shows what it owes: nothing behind it takes over', () => {
+    const story = begun();
+    load(story, one, 'K1', 100);
+    load(story, two, 'K2', 60);
+    build(story, 100);
+    expect([used(story, one), used(story, two)]).toEqual([100, 100]);
+  });
+
+  test('a splice or a new reel on the first lets the second rest again, with what it has taken kept', () => {
+    const story = begun();
+    load(story, one, 'K1', 100);
+    load(story, two, 'K2', 500);
+    build(story, 60); // 120 placements: 100 and 20
+    story.tell('reel.unloaded', unloaded(one, { reel: 'K1', quantity: 0, basis: 'machine' }));
+    build(story, 5); // the second alone: 10 more
+    load(story, one, 'K4', 400);
+    build(story, 50);
+    expect([used(story, one), used(story, two)]).toEqual([100, 30]);
+    load(story, one, 'K5', 400, 'splice');
+    build(story, 300); // 600 more: 700 of the first's 800
+    expect([used(story, one), used(story, two)]).toEqual([700, 30]);
+  });
+
+  test('keeps to it when the run ends and the next begins', () => {
+    const story = begun();
+    load(story, one, 'K1', 100);
+    load(story, two, 'K2', 500);
+    build(story, 60);
+    story.tell('run.ended', { run: 'run-1', line: 'L1', panels: 60, note: '' });
+    expect([used(story, one), used(story, two)]).toEqual([100, 20]);
+    story.tell('run.started', started('run-2', { setup: 'turns' }));
+    story.tell('panels.counted', counted('run-2', 10));
+    expect([used(story, one), used(story, two)]).toEqual([100, 40]);
+  });
+
+  test('a loss brings the second in sooner: 100 parts at 10 % are 90 placements', () => {
+    const story = begun({ rules: { loss: 0.1 } });
+    load(story, one, 'K1', 100);
+    load(story, two, 'K2', 500);
+    build(story, 50);
+    expect(used(story, one)).toBeCloseTo(90, 9);
+    expect(used(story, two)).toBeCloseTo(10, 9);
+  });
+
+  test('a slot that is alone with its turn, or has none, takes all', () => {
+    const story = begun();
+    const setup = story.floor().setups.get('turns');
+    expect(setup && turnGroup(setup, 'M1-R-004')).toEqual([]);
+    expect(setup && turnGroup(setup, two).map(({ slot }) => slot)).toEqual([one, two, three]);
+    load(story, two, 'K2', 500);
+    build(story, 50);
+    expect(used(story, two)).toBe(100);
+  });
+});
+
+describe('partPerPanel()', () => {
+  test('adds what is side by side, and counts what is in turn once', () => {
+    expect(partPerPanel([{ perPanel: 4 }, { perPanel: 2 }])).toBe(6);
+    expect(
+      partPerPanel([
+        { perPanel: 6, turn: 1 },
+        { perPanel: 6, turn: 2 },
+      ]),
+    ).toBe(6);
+    expect(partPerPanel([{ perPanel: 6, turn: 1 }, { perPanel: 6, turn: 2 }, { perPanel: 2 }])).toBe(8);
+  });
+});

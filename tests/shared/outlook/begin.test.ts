@@ -1,0 +1,89 @@
+// Reels that begin short, by hand-worked times: lead 10 min, 2 placements a panel at 30 s a panel, so a panel takes 2 parts.
+
+import { describe, expect, test } from 'vitest';
+import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
+import { beginsShort, lastRunLike } from '../../../shared/outlook/begin.ts';
+
+import {
+  beginStory,
+  counted,
+  type Story,
+  started,
+  startMs,
+  tellPlant,
+  verified,
+  wantedSlot,
+} from '../floor/story.ts';
+
+const [one, two] = ['M1-F-001', 'M1-F-002'] as const;
+const nowMs = startMs + 3600_000;
+
+function loaded(counts: readonly [number | null, number]): Story {
+  const story = beginStory();
+  tellPlant(story, { rules: { loss: 0.0001 } });
+  story.tell('setup.taken', {
+    ...{ setup: 'small', product: 'brook', side: 'top', revision: 'B', line: 'L1', source: 'test' },
+    slots: [wantedSlot(one, 'R-100'), wantedSlot(two, 'R-200')],
+  });
+  story.tell('setup.chosen', { line: 'L1', setup: 'small' });
+  [one, two].forEach((slot, at) => {
+    const facts = verified(slot, at === 0 ? 'R-100' : 'R-200', {
+      reel: `K${at}`,
+      quantity: counts[at] ?? null,
+    });
+    story.tell('reel.verified', { ...facts, setup: 'small' });
+  });
+  return story;
+}
+
+function short(story: Story, planned?: { panelsWanted: number; panelSeconds: number }): readonly string[] {
+  const floor = story.floor();
+  const at = { nowMs, calendar: lineCalendar(floor, 'L1', nowMs), ...(planned && { planned }) };
+  return beginsShort(floor, 'L1', at).map(({ slot }) => slot);
+}
+
+describe('before a run', () => {
+  test('a reel that lasts less than the lead begins short; one that lasts longer does not', () => {
+    // 20 parts are 10 panels, 5 min; 200 parts are 100 panels, 50 min.
+    expect(short(loaded([20, 200]), { panelsWanted: 500, panelSeconds: 30 })).toEqual([one]);
+  });
+
+  test('none does where the run is done before, or a panel takes longer', () => {
+    expect(short(loaded([20, 200]), { panelsWanted: 5, panelSeconds: 30 })).toEqual([]);
+    // 10 panels at 5 min are 50 min.
+    expect(short(loaded([20, 200]), { panelsWanted: 500, panelSeconds: 300 })).toEqual([]);
+  });
+
+  test('a reel kept from the last run counts with what that took', () => {
+    const story = loaded([200, 4000]);
+    const run = started('run-1', { setup: 'small', panelsWanted: 100, panelSeconds: 30 });
+    story.tell('run.started', run);
+    story.tell('panels.counted', counted('run-1', 90));
+    story.tell('run.ended', { run: 'run-1', line: 'L1', panels: 90, note: '' });
+    // 200 less 180 are 10 panels. Without a plan the next run is taken to be like the last: 100 panels at 30 s.
+    expect(short(story)).toEqual([one]);
+    expect(lastRunLike(story.floor(), 'L1')?.run).toBe('run-1');
+  });
+
+  test('a reel without a count says nothing', () => {
+    expect(short(loaded([null, 20]), { panelsWanted: 500, panelSeconds: 30 })).toEqual([two]);
+  });
+});
+
+describe('the last run like the next', () => {
+  test('is the newest of the chosen setup before any newer one of another', () => {
+    const story = loaded([4000, 4000]);
+    for (const [run, setup] of [
+      ['run-1', 'small'],
+      ['run-2', 'small'],
+      ['run-3', 'other'],
+    ] as const)
+      story.tell('run.started', started(run, { setup, panelsWanted: 100 }));
+    story.tell('setup.chosen', { line: 'L1', setup: 'small' });
+    expect(lastRunLike(story.floor(), 'L1')?.run).toBe('run-2');
+  });
+
+  test('is none on a line that never built', () => {
+    expect(lastRunLike(loaded([1, 1]).floor(), 'L1')).toBeNull();
+  });
+});

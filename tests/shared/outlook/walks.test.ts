@@ -1,0 +1,208 @@
+// Walks of a real simulated line: nothing twice, windows kept, plans that stay put, crews that share, misses with cures.
+
+import { beforeAll, describe, expect, test } from 'vitest';
+import { lineId } from '../../../demo/setups.ts';
+import { simulateShift } from '../../../demo/simulate.ts';
+import { applyEntry } from '../../../shared/floor/fold.ts';
+import { emptyState, type FloorState } from '../../../shared/floor/state.ts';
+import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
+import { workingTime } from '../../../shared/forecast/working-time.ts';
+import { lineOutlook, type Outlook } from '../../../shared/outlook/line.ts';
+import { feederLosses } from '../../../shared/outlook/losses.ts';
+import { fullReelOf, waitingReels } from '../../../shared/outlook/supply.ts';
+import { needsOf, spliceNeed } from '../../../shared/outlook/walks.ts';
+import { lineSupply, planWalks } from './reckon.ts';
+
+const startMs = 1_772_431_200_000;
+const floor: FloorState = emptyState();
+let outlook: Outlook;
+
+beforeAll(() => {
+  const { entries } = simulateShift({ seed: 3, hours: 3, startMs });
+  let nowMs = startMs;
+  for (const entry of entries) {
+    applyEntry(floor, entry);
+    nowMs = entry.hlc.ms;
+    if (entry.kind === 'panels.counted' && entry.payload['panels'] === 200) break;
+  }
+  const found = lineOutlook(floor, lineId, { nowMs, calendar: lineCalendar(floor, lineId, nowMs) });
+  if (!found) throw new TypeError('Cannot go on as the line must run');
+  outlook = found;
+});
+
+describe('planWalks()', () => {
+  test('serves every slot in need once, or says that it is missed', () => {
+    const plan = planWalks(outlook, { operators: 1 });
+    const served = plan.rounds.flatMap((round) => round.splices.map((splice) => splice.slot.slot));
+    const missed = plan.missed.map((miss) => miss.slot.slot);
+    expect([...served, ...missed].sort()).toEqual(
+      needsOf(outlook)
+        .map((slot) => slot.slot)
+        .sort(),
+    );
+    expect(served.length).toBeGreaterThan(5);
+    expect(plan.rounds.length).toBeLessThan(served.length);
+  });
+
+  test('begins each splice inside its true window', () => {
+    for (const round of planWalks(outlook, { operators: 1 }).rounds) {
+      for (const { slot, beginsMs } of round.splices) {
+        const { windowMs } = slot.forecast;
+        expect(beginsMs).toBeGreaterThanOrEqual(spliceNeed(slot, outlook.calendar).opensMs - 1);
+        expect(beginsMs).toBeLessThanOrEqual((windowMs?.closes ?? 0) + 1);
+      }
+    }
+  });
+
+  test('sends nobody in a break, and serves a window that it cuts before or after', () => {
+    const cut = needsOf(outlook)
+      .filter((slot) => slot.forecast.windowMs !== null)
+      .slice(0, 8);
+    expect(cut.length).toBeGreaterThan(4);
+    for (const { slot, forecast } of cut) {
+      const { opens, closes } = forecast.windowMs ?? { opens: 0, closes: 0 };
+      for (const share of [0.02, 0.15, 0.6]) {
+        const fromMs = opens + share * (closes - opens);
+        const stop = { fromMs, toMs: fromMs + 1_800_000 };
+        const later = lineOutlook(floor, lineId, {
+          nowMs: outlook.pace.nowMs,
+          calendar: workingTime([stop]),
+        });
+        if (!later) throw new TypeError('Cannot go on as the line must run');
+        const { rounds, missed } = planWalks(later, { operators: 2 });
+        expect(
+          rounds.filter((round) => round.startMs < stop.toMs - 1 && round.endMs > stop.fromMs + 1),
+        ).toEqual([]);
+        const at = rounds.flatMap((round) => round.splices).find((splice) => splice.slot.slot === slot);
+        const truly = later.slots.find((each) => each.slot === slot)?.forecast.windowMs;
+        if (at === undefined) expect(missed.map((miss) => miss.slot.slot)).toContain(slot);
+        else expect(at.beginsMs).toBeLessThan(truly?.closes ?? 0);
+      }
+    }
+  });
+
+  test('stays put while the run goes on as foreseen', () => {
+    const plan = planWalks(outlook, { operators: 1 });
+    const nowMs = outlook.pace.nowMs + 5000;
+    const later = lineOutlook(floor, lineId, { nowMs, calendar: outlook.calendar });
+    if (!later) throw new TypeError('Cannot go on as the line must run');
+    const next = planWalks(later, { operators: 1, known: plan.known });
+    expect(next.known[0]?.map((round) => round.slots)).toEqual(plan.known[0]?.map((round) => round.slots));
+    const moved = next.rounds.map((round, at) => round.startMs - (plan.rounds[at]?.startMs ?? 0));
+    expect(Math.max(...moved.map(Math.abs))).toBeLessThan(60_000);
+  });
+
+  test('two people miss no more than one, and each walk is somebody’s', () => {
+    const one = planWalks(outlook, { operators: 1 });
+    const two = planWalks(outlook, { operators: 2 });
+    expect(two.missed.length).toBeLessThanOrEqual(one.missed.length);
+    expect(two.known).toHaveLength(2);
+    expect(two.rounds.every((round) => round.operator === 0 || round.operator === 1)).toBe(true);
+    const held = planWalks(outlook, { operators: 2, known: two.known });
+    expect(held.known.map((rounds) => rounds.map((round) => round.slots))).toEqual(
+      two.known.map((rounds) => rounds.map((round) => round.slots)),
+    );
+  });
+
+  test('leaves out what somebody sees to', () => {
+    const first = needsOf(outlook)[0]?.slot ?? '';
+    const plan = planWalks(outlook, { operators: 1, without: new Set([first]) });
+    expect(plan.known.flat().flatMap((round) => round.slots)).not.toContain(first);
+  });
+
+  test('offers cures, cheapest first, where walking takes longer than the windows are open', () => {
+    const slow: Outlook = { ...outlook, rules: { ...outlook.rules, spliceSeconds: 900, walkSeconds: 900 } };
+    const plan = planWalks(slow, { operators: 1, cures: true });
+    expect(plan.missed.length).toBeGreaterThan(0);
+    const cures = plan.missed.flatMap((miss) => miss.cures);
+    expect(cures.length).toBeGreaterThan(0);
+    for (const miss of plan.missed) {
+      const costs = miss.cures.map((cure) => cure.cost);
+      expect(costs).toEqual([...costs].sort((a, b) => a - b));
+    }
+  });
+});
+
+describe('lineSupply()', () => {
+  test('brings what does not last, each reel off the line for one slot only', () => {
+    const supply = lineSupply(floor, outlook);
+    expect(supply.slots.length).toBeGreaterThan(5);
+    const reels = supply.slots.flatMap((each) => each.waiting.map((reel) => reel.reel));
+    expect(new Set(reels).size).toBe(reels.length);
+    for (const { slot, lasts, bring } of supply.slots) {
+      expect(bring === null, slot.slot).toBe(lasts);
+      if (bring === null) continue;
+      const pick = supply.picks.find((each) => each.part === slot.wanted.part);
+      expect(pick?.slots).toContain(slot.slot);
+      expect(pick?.reels ?? 0).toBeGreaterThanOrEqual(
+        Math.ceil(bring.parts / fullReelOf(floor, slot.wanted.part)),
+      );
+    }
+    const parts = supply.picks.map((pick) => pick.part);
+    expect(parts).toEqual([...parts].sort());
+  });
+
+  test('does not count on a blocked reel', () => {
+    const reel = [...floor.reels.values()].find((each) => each.at === null && (each.count ?? 0) > 0) ?? {
+      ...[...floor.reels.values()][0],
+    };
+    const there = { ...reel, reel: 'X-1', at: null, count: 500, sd: 0 } as never; // a reel like any other
+    const blocked = new Map(floor.blocks).set('b', {
+      block: 'b',
+      reel: 'X-1',
+      lot: null,
+      part: null,
+      reason: '',
+      ...{ atMs: 0, done: [], letRun: [] },
+    });
+    const reels = new Map(floor.reels).set('X-1', there);
+    const part = (reel as { part: string }).part;
+    expect(waitingReels({ ...floor, reels }, part).map((each) => each.reel)).toContain('X-1');
+    expect(waitingReels({ ...floor, reels, blocks: blocked }, part).map((each) => each.reel)).not.toContain(
+      'X-1',
+    );
+  });
+});
+
+describe('feederLosses()', () => {
+  const finished = (feeder: string, at: number, lost: number) => ({
+    ...{
+      chain: `${feeder}/${at}`,
+      entry: `${feeder}/${at}`,
+      atMs: at,
+      line: lineId,
+      slot: 'M1-F-001',
+      feeder,
+    },
+    ...{ part: 'P', startParts: 5000, startSd: 0, endParts: 0, endSd: 0, placements: 5000 - lost },
+    told: 'count' as const,
+  });
+  const withReels = (reels: readonly ReturnType<typeof finished>[]): FloorState => ({
+    ...floor,
+    finished: new Map([['P', reels]]),
+  });
+
+  test('names the feeder that throws away 2.1 % where the others lose 0.3 %', () => {
+    const reels = [1, 2, 3, 4].flatMap((at) => [
+      finished('F-0231', at, 105),
+      finished('F-0007', at, 15),
+      finished('F-0008', at, 15),
+    ]);
+    const losses = feederLosses(withReels(reels), lineId);
+    expect(losses[0]).toMatchObject({ feeder: 'F-0231', rising: true, recentMean: 0.021, reels: 4 });
+    expect(losses[0]?.others).toBeCloseTo(0.003, 3);
+    expect(losses.slice(1).map((loss) => loss.rising)).toEqual([false, false]);
+  });
+
+  test('sees one feeder getting worse against its own past', () => {
+    const own = [10, 12, 11, 9, 60, 70, 65].map((lost, at) => finished('F-0009', at, lost));
+    expect(feederLosses(withReels(own), lineId)[0]).toMatchObject({ rising: true });
+  });
+
+  test('does not cry at bad luck or at counts that may be off', () => {
+    const steady = [15, 12, 18, 22, 14].map((lost, at) => finished('F-0010', at, lost));
+    expect(feederLosses(withReels(steady), lineId)[0]?.rising).toBe(false);
+    const vague = [15, 12, 60, 60, 60].map((lost, at) => ({ ...finished('F-0011', at, lost), endSd: 40 }));
+    expect(feederLosses(withReels(vague), lineId)[0]?.rising).toBe(false);
+  });
+});
