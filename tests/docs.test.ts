@@ -1,46 +1,38 @@
 // House rules on how code is explained and how long it grows: checked, since rules that nobody checks fade.
 
 import { describe, expect, test } from 'vitest';
-import { lineAt, readSources, type SourceFile, scanTokens, type Token } from './source-scan.ts';
+import { lineAt, type Node, parseSource, readSources, type SourceFile, visit } from './source-scan.ts';
 
 const LONGEST_FILE = 400;
 /** Tables of known answers are long by nature. */
 const LONGEST_TEST = 700;
 
-const DECLARATIONS = new Set([
-  ...['function', 'const', 'let', 'type', 'interface', 'class', 'enum', 'abstract', 'async', 'declare'],
-]);
-
 /** Exports without a doc comment, as `path:line name`. A type derived from the list right above it shares the list's. */
 function undocumented(file: SourceFile): readonly string[] {
-  const tokens = scanTokens(file.source);
-  const found: string[] = [];
+  const { program, comments } = parseSource(file);
   const documented = new Set<string>();
-  tokens.forEach((token, index) => {
-    if (token.kind !== 'word' || token.text !== 'export') return;
-    if (!DECLARATIONS.has(tokens[index + 1]?.text ?? '')) return;
-    const name = declaredName(tokens, index + 1);
-    if (token.comment?.startsWith('/**')) documented.add(name);
-    else if (!documented.has(derivedFrom(tokens, index) ?? ''))
-      found.push(`${file.path}:${lineAt(file.source, token.at)} ${name}`);
+  return (program['body'] as readonly Node[]).flatMap((node) => {
+    const declared = node.type === 'ExportNamedDeclaration' ? (node['declaration'] as Node | null) : null;
+    if (declared === null) return [];
+    const [variable] = (declared['declarations'] as readonly Node[] | undefined) ?? [declared];
+    const name = String((variable?.['id'] as Node | undefined)?.['name']);
+    const comment = comments.filter(({ end }) => end <= node.start).at(-1);
+    const isBefore = comment !== undefined && file.source.slice(comment.end, node.start).trim() === '';
+    if (isBefore && comment.type === 'Block' && comment.value.startsWith('*')) documented.add(name);
+    else if (!documented.has(derivedFrom(declared) ?? ''))
+      return [`${file.path}:${lineAt(file.source, node.start)} ${name}`];
+    return [];
+  });
+}
+
+/** The documented thing that a type is derived from by `typeof`; null where it stands alone. */
+function derivedFrom(declared: Node): string | null {
+  let found: string | null = null;
+  if (declared.type !== 'TSTypeAliasDeclaration') return null;
+  visit(declared, (node) => {
+    if (node.type === 'TSTypeQuery') found ??= String((node['exprName'] as Node)['name']);
   });
   return found;
-}
-
-function declaredName(tokens: readonly Token[], start: number): string {
-  let at = start;
-  while (DECLARATIONS.has(tokens[at]?.text ?? '') || tokens[at]?.text === '*') at += 1;
-  return tokens[at]?.text ?? '';
-}
-
-/** The documented thing that an `export type X = … typeof xs …` is derived from: `xs`; null where it stands alone. */
-function derivedFrom(tokens: readonly Token[], start: number): string | null {
-  if (tokens[start + 1]?.text !== 'type') return null;
-  const ahead = tokens.slice(start + 3, start + 12);
-  const at = ahead.findIndex((token) => token.text === 'typeof');
-  return at < 0 || ahead.slice(0, at).some((token) => token.text === ';')
-    ? null
-    : (ahead[at + 1]?.text ?? null);
 }
 
 /** Files that do not say in their first lines what they are about. */

@@ -1,162 +1,92 @@
-// Reads TypeScript source far enough for the house's own checks: its words, texts and marks, without comments.
-// Method: one pass with a stack for templates; a regular expression is told from a division by what stands before it.
-// Refused: regular expressions over raw text, which see imports in comments and miss them in odd layouts.
+// Reads the project's own TypeScript for the house's checks: its syntax tree, what it imports, which exports stand without a comment.
+// The parser is the one that the build uses.
 
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { parseSync } from 'vite';
 
-/** One piece of source. `text` of a string is what stands between its quotes. */
-export interface Token {
-  readonly kind: 'word' | 'string' | 'mark';
-  readonly text: string;
-  /** Offset in the source. */
-  readonly at: number;
-  /** The comment that ends right before the token, null where none does. */
-  readonly comment: string | null;
+/** A node of the syntax tree: any object with a `type`, as ESTree names it. */
+export interface Node {
+  readonly type: string;
+  readonly start: number;
+  readonly end: number;
+  readonly [field: string]: unknown;
 }
 
-const WORD = /[\p{L}\p{N}_$#]+/uy;
-// After these a slash begins a regular expression.
-const BEFORE_REGEX = new Set([
-  ...['return', 'typeof', 'case', 'in', 'of', 'delete', 'void', 'throw', 'new', 'do', 'else', 'await'],
-  ...['(', ',', '=', ':', '[', '!', '&', '|', '?', '{', '}', ';', '+', '-', '*', '%', '<', '>', '~', '^'],
-]);
+/** One comment. */
+export interface Comment {
+  readonly type: 'Line' | 'Block';
+  readonly value: string;
+  readonly start: number;
+  readonly end: number;
+}
 
-/** Splits source into tokens; comments, blanks, regular expressions and the texts of templates are left out. */
-export function scanTokens(source: string): readonly Token[] {
-  const tokens: Token[] = [];
-  // Depth of braces inside each open template's `${`.
-  const templates: number[] = [];
-  let comment: string | null = null;
-  let at = 0;
-  const push = (kind: Token['kind'], text: string, start: number) => {
-    tokens.push({ kind, text, at: start, comment });
-    comment = null;
-  };
-  const templateText = () => {
-    while (at < source.length) {
-      if (source[at] === '\\') at += 2;
-      else if (source[at] === '`') {
-        at += 1;
-        return;
-      } else if (source.startsWith('${', at)) {
-        at += 2;
-        templates.push(0);
-        return;
-      } else at += 1;
+/** A parsed file. */
+export interface Parsed {
+  readonly program: Node;
+  readonly comments: readonly Comment[];
+}
+
+/** Parses a file; throws where it is no TypeScript. */
+export function parseSource({ path: file, source }: SourceFile): Parsed {
+  const { program, comments, errors } = parseSync(file, source);
+  if (errors[0]) throw new SyntaxError(`${file}: ${errors[0].message}`);
+  return { program: program as unknown as Node, comments };
+}
+
+function isNode(value: unknown): value is Node {
+  return typeof value === 'object' && value !== null && typeof (value as Node).type === 'string';
+}
+
+/** The nodes right below a node. */
+export function childrenOf(node: Node): readonly Node[] {
+  return Object.values(node)
+    .flatMap((value) => (Array.isArray(value) ? value : [value]))
+    .filter(isNode);
+}
+
+/** Visits a node and all below it, parents first. */
+export function visit(node: Node, see: (node: Node) => void): void {
+  see(node);
+  for (const child of childrenOf(node)) visit(child, see);
+}
+
+const textOf = (value: unknown): string | null =>
+  isNode(value) && value.type === 'Literal' && typeof value['value'] === 'string' ? value['value'] : null;
+
+/** The module that one node names: imports of values and types, exports from, dynamic imports, worker URLs; null for other nodes. */
+function importOf(node: Node, source: string): string | null {
+  switch (node.type) {
+    case 'ImportDeclaration':
+    case 'ExportNamedDeclaration':
+    case 'ExportAllDeclaration':
+    case 'ImportExpression':
+      return textOf(node['source']);
+    case 'TSImportType':
+      return textOf(node['source'] ?? node['argument']);
+    case 'CallExpression':
+    case 'NewExpression': {
+      const [first, second] = node['arguments'] as readonly Node[];
+      const callee = (node['callee'] as Node)['name'];
+      const isLocal = second !== undefined && source.slice(second.start, second.end) === 'import.meta.url';
+      const name = callee === 'require' || (callee === 'URL' && isLocal) ? textOf(first) : null;
+      return name?.endsWith('/') ? null : name; // a folder is no module
     }
-  };
-  while (at < source.length) {
-    const char = source[at] as string; // within bounds
-    if (/\s/.test(char)) at += 1;
-    else if (source.startsWith('//', at)) {
-      const end = source.indexOf('\n', at);
-      at = end < 0 ? source.length : end;
-      comment = null;
-    } else if (source.startsWith('/*', at)) {
-      const end = source.indexOf('*/', at + 2);
-      const next = end < 0 ? source.length : end + 2;
-      comment = source.slice(at, next);
-      at = next;
-    } else if (char === '"' || char === "'") {
-      const end = stringEnd(source, at);
-      if (end === null) {
-        // An apostrophe in the text of an element: no string ends on another line.
-        push('mark', char, at);
-        at += 1;
-      } else {
-        push('string', source.slice(at + 1, end), at);
-        at = end + 1;
-      }
-    } else if (char === '`') {
-      push('mark', '`', at);
-      at += 1;
-      templateText();
-    } else if (char === '/' && BEFORE_REGEX.has(tokens.at(-1)?.text ?? '(')) {
-      at = regexEnd(source, at);
-    } else {
-      WORD.lastIndex = at;
-      const word = WORD.exec(source)?.[0];
-      push(word === undefined ? 'mark' : 'word', word ?? char, at);
-      at += (word ?? char).length;
-      const depth = templates.at(-1);
-      if (depth !== undefined && char === '{') templates[templates.length - 1] = depth + 1;
-      if (depth !== undefined && char === '}') {
-        if (depth > 0) templates[templates.length - 1] = depth - 1;
-        else {
-          templates.pop();
-          templateText();
-        }
-      }
-    }
+    default:
+      return null;
   }
-  return tokens;
 }
 
-function stringEnd(source: string, start: number): number | null {
-  for (let at = start + 1; at < source.length && source[at] !== '\n'; at += 1) {
-    if (source[at] === '\\') at += 1;
-    else if (source[at] === source[start]) return at;
-  }
-  return null;
-}
-
-/** The end of a regular expression, or of the slash alone where the line has no other end for it. */
-function regexEnd(source: string, start: number): number {
-  let inClass = false;
-  for (let at = start + 1; at < source.length && source[at] !== '\n'; at += 1) {
-    const char = source[at];
-    if (char === '\\') at += 1;
-    else if (char === '[') inClass = true;
-    else if (char === ']') inClass = false;
-    else if (char === '/' && !inClass) return at + 1;
-  }
-  return start + 1;
-}
-
-/** Everything that a source names as another module: imports of values and types, exports from, dynamic imports, worker URLs. */
-export function findImports(tokens: readonly Token[]): readonly string[] {
+/** Everything that a file names as another module, in order. */
+export function findImports(file: SourceFile): readonly string[] {
   const found: string[] = [];
-  tokens.forEach((token, index) => {
-    if (token.kind !== 'word') return;
-    const next = tokens[index + 1];
-    const after = tokens[index + 2];
-    const isProperty = tokens[index - 1]?.text === '.';
-    if (isProperty) return;
-    if (token.text === 'import' && next?.kind === 'string') found.push(next.text);
-    else if (token.text === 'import' && next?.text === '(' && after?.kind === 'string')
-      found.push(after.text);
-    else if (token.text === 'require' && next?.text === '(' && after?.kind === 'string')
-      found.push(after.text);
-    else if (token.text === 'URL' && next?.text === '(' && after?.kind === 'string') {
-      const rest = tokens.slice(index + 3, index + 7).map((each) => each.text);
-      const isModule = /\.(tsx?|m?js)$/.test(after.text);
-      if (isModule && rest.join('') === ',import.meta') found.push(after.text);
-    } else if (token.text === 'import' || token.text === 'export') {
-      const from = fromClause(tokens, index + 1);
-      if (from !== null) found.push(from);
-    }
+  visit(parseSource(file).program, (node) => {
+    const name = importOf(node, file.source);
+    if (name !== null) found.push(name);
   });
   return found;
 }
-
-/** The text after `from` of the clause that starts here; null where there is none before the statement ends. */
-function fromClause(tokens: readonly Token[], start: number): string | null {
-  for (let index = start; index < tokens.length; index += 1) {
-    const token = tokens[index] as Token; // within bounds
-    const next = tokens[index + 1];
-    if (token.text === 'from' && token.kind === 'word' && next?.kind === 'string') return next.text;
-    const inClause = token.kind === 'word' ? !DECLARING.has(token.text) : CLAUSE_MARKS.has(token.text);
-    if (!inClause) return null;
-  }
-  return null;
-}
-
-const CLAUSE_MARKS = new Set(['{', '}', ',', '*']);
-const DECLARING = new Set(
-  'const let var function class interface enum default async declare abstract'.split(' '),
-);
 
 /** The line, from 1, on which an offset stands. */
 export function lineAt(source: string, at: number): number {

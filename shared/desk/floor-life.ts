@@ -1,13 +1,13 @@
 // What a verdict is asked of a reel's floor life: what is left of it, and how long the reel is to stand on its slot; and what the log
 // is told of it where only the label knows that it has one.
 
-import { formatMoment } from '../../src/app/device/clock.ts';
-import type { Wish } from '../../src/app/store/store.ts';
 import { isLimited } from '../floor/airing.ts';
+import type { Wish } from '../floor/kinds.ts';
 import { wantedOn } from '../floor/left.ts';
 import type { FloorState } from '../floor/state.ts';
 import type { Verdict, VerifyAct } from '../floor/vocabulary.ts';
 import { type ReelComing, reelLastsSeconds } from '../forecast/reel-lasts.ts';
+import { formatMoment } from '../kit/moment.ts';
 import { moistureOfSlot, reelLife } from '../moisture/reel-life.ts';
 import type { VerifyQuestion } from '../verdict/verify.ts';
 import type { ReelInHand } from './model.ts';

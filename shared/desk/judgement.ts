@@ -1,11 +1,10 @@
 // Reading labels and judging reels, in one piece that comes in after the first screen. A verdict and what the log is told of it are made
 // here; pure, so that it can be rehearsed.
 
-import type { Scan } from '../../src/app/scan/scan.ts';
-import type { Wish } from '../../src/app/store/store.ts';
-import type { SetupSlot } from '../floor/kinds.ts';
+import type { SetupSlot, Wish } from '../floor/kinds.ts';
 import { recognise } from '../floor/recognise.ts';
 import type { VerifyAct } from '../floor/vocabulary.ts';
+import type { Scan } from '../labels/scan.ts';
 import { type EarlyQuestion, heldAlready, refusedAlready } from '../verdict/early.ts';
 import type { Reason } from '../verdict/reasons.ts';
 import { type VerifyAnswer, verifyReel } from '../verdict/verify.ts';

@@ -1,7 +1,6 @@
 // Puts scans on the desk: what the plant knows goes first, the rest is one label. Apart from the desk's shape, since reading
 // labels is much code that no screen needs to be drawn. Pure: a scan and the floor in, the next desk out.
 
-import type { Scan, ScannedCode } from '../../src/app/scan/scan.ts';
 import { parseSlot } from '../floor/address.ts';
 import { siteRules } from '../floor/fold-labels.ts';
 import { isSameLabel } from '../floor/holds.ts';
@@ -11,6 +10,7 @@ import { slotKey } from '../floor/state.ts';
 import type { Source } from '../floor/vocabulary.ts';
 import { parseLabel } from '../labels/label.ts';
 import type { LabelQuestion, LabelReading } from '../labels/reading.ts';
+import type { Scan, ScannedCode } from '../labels/scan.ts';
 import {
   type Desk,
   type DeskView,

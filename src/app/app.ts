@@ -4,34 +4,16 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
+import type { Wish } from '../../shared/floor/kinds.ts';
 import type { FloorState, Person } from '../../shared/floor/state.ts';
 import type { Entry } from '../../shared/log/entry.ts';
 import type { Clock, ClockSlip } from './device/clock.ts';
-import type { Connection } from './frame/connect.ts';
 import type { RawScans } from './scan/raw.ts';
 import type { ScanStream } from './scan/scan.ts';
-import type { WedgeSettings } from './scan/wedge.ts';
-import type { Store, Wish } from './store/store.ts';
+import type { Preferences } from './store/preferences.ts';
+import type { Store } from './store/store.ts';
+import type { Connection } from './sync/connection.ts';
 import type { SyncStatus } from './sync/ports.ts';
-import type { Pseudo } from './words/pseudo.ts';
-
-/** This tablet's own preferences; they are not part of the log. */
-export interface Preferences {
-  readonly line: string | null;
-  readonly person: string | null;
-  readonly language: 'en' | 'es';
-  /** Words that nobody speaks, to try a layout with; offered nowhere. */
-  readonly pseudo: Pseudo | null;
-  readonly theme: 'auto' | 'light' | 'dark';
-  readonly camera: string | null;
-  readonly sound: boolean;
-  /** When they signed in, by the device's clock. */
-  readonly signedInMs: number | null;
-  /** How columns of sheets with these headers were mapped by hand: header line -> field -> column. */
-  readonly sheetColumns: Readonly<Record<string, Readonly<Record<string, string>>>>;
-  /** Pace and ending of this tablet's scanner as its self-test found them; null = the usual ones. */
-  readonly scanner: Partial<WedgeSettings> | null;
-}
 
 /** What the composition root hands down. */
 export interface App {

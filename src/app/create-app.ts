@@ -1,13 +1,14 @@
 // Makes what screens use out of an open store: one for the plant's floor and, while practising, another for the floor practised on.
 
 import { computed, type Signal, signal } from '@preact/signals';
-import type { App, Notice, Practice, Preferences } from './app.ts';
+import type { App, Notice, Practice } from './app.ts';
 import { afterPaint } from './device/after-paint.ts';
 import type { Clock } from './device/clock.ts';
-import type { Connection } from './frame/connect.ts';
 import { createRawScans } from './scan/raw.ts';
 import { createScanStream } from './scan/scan.ts';
+import type { Preferences } from './store/preferences.ts';
 import type { Store } from './store/store.ts';
+import type { Connection } from './sync/connection.ts';
 import type { SyncStatus } from './sync/ports.ts';
 
 /** What an app is made of. */

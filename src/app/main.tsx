@@ -3,7 +3,7 @@
 import { effect, signal } from '@preact/signals';
 import { render } from 'preact';
 import * as z from 'zod/mini';
-import { type App, AppContext, type Preferences } from './app.ts';
+import { type App, AppContext } from './app.ts';
 import { createApp } from './create-app.ts';
 import { demoStoreName, isDemo } from './demo/is-demo.ts';
 import { createSteadyClock } from './device/clock.ts';
@@ -14,7 +14,7 @@ import { Root } from './frame/Root.tsx';
 import { forgetPractice, isPractised, practiceSince, practiceStoreName } from './practice.ts';
 import { followAddress } from './router.ts';
 import type { StoreFault } from './store/database.ts';
-import { keepPreferences, readPreferences } from './store/preferences.ts';
+import { keepPreferences, type Preferences, readPreferences } from './store/preferences.ts';
 import { openStore, StoreError } from './store/store.ts';
 import { followTouches } from './ui/press.ts';
 import { type Spoken, speak } from './words/speak.ts';

@@ -6,12 +6,13 @@
 import { effect, signal } from '@preact/signals';
 import { copyForPractice, inventPractice } from '../../shared/floor/practice-copy.ts';
 import { openWarnings } from '../../shared/outlook/line.ts';
-import type { App, Preferences } from './app.ts';
+import type { App } from './app.ts';
 import { createApp } from './create-app.ts';
 import { createAlarm } from './device/alarm.ts';
 import { deviceClock } from './device/clock.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { forgetPractice, holdPractice, practiceSince, practiceStoreName } from './practice.ts';
+import type { Preferences } from './store/preferences.ts';
 import { openStore, type Store } from './store/store.ts';
 import { throwAwayStore } from './store/throw-away.ts';
 import { practiceMark } from './ui/PracticeMark.tsx';

@@ -16,10 +16,10 @@ import { personByBadge } from '../../../shared/floor/people.ts';
 import { nextMissing } from '../../../shared/floor/progress.ts';
 import type { Recognised } from '../../../shared/floor/recognise.ts';
 import type { Verdict, VerifyAct } from '../../../shared/floor/vocabulary.ts';
+import type { Scan } from '../../../shared/labels/scan.ts';
 import { entryId } from '../../../shared/log/entry.ts';
 import type { Reason } from '../../../shared/verdict/reasons.ts';
 import type { App } from '../app.ts';
-import type { Scan } from '../scan/scan.ts';
 
 /** A verdict as it is shown: its entry is durable. */
 export interface ShownVerdict {

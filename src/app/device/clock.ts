@@ -134,11 +134,3 @@ export function createSteadyClock(
 }
 /** A clock that only grows and cannot be set, ms since the page was opened; some tablets let it stand while they sleep. */
 export const elapsedClock: Clock = { nowMs: () => performance.now() };
-
-/** A moment as ISO 8601 with the tablet's own offset, e.g. `2026-03-02T06:00:00.000+01:00`. */
-export function formatMoment(ms: number): string {
-  const offset = -new Date(ms).getTimezoneOffset();
-  const sign = offset < 0 ? '-' : '+';
-  const pad = (value: number) => String(Math.floor(Math.abs(value))).padStart(2, '0');
-  return `${new Date(ms + offset * 60_000).toISOString().slice(0, -1)}${sign}${pad(offset / 60)}:${pad(offset % 60)}`;
-}

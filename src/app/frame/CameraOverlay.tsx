@@ -2,11 +2,11 @@
 // used, so that the first page does not carry the decoder. It lies over the screen and leaves the dock and the navigation in reach.
 
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
 import { CameraView, useCamera } from '../scan/CameraView.tsx';
 import { DEFAULT_GATHER_SETTINGS } from '../scan/gather.ts';
-import type { ScannedCode } from '../scan/scan.ts';
 import { Button } from '../ui/Button.tsx';
 import { cameraWords } from '../words/camera.ts';
 import { say } from '../words/words.ts';

@@ -1,8 +1,8 @@
 // Asked where a stop is entered after counts have ceased: since when does the line stand?
 
 import { useState } from 'preact/hooks';
+import { formatMoment } from '../../../shared/kit/moment.ts';
 import { useApp } from '../app.ts';
-import { formatMoment } from '../device/clock.ts';
 import { stoodOffer } from '../outlook/stood.ts';
 import { lineWords } from '../words/line.ts';
 import { formatSpan, formatTime, say } from '../words/words.ts';

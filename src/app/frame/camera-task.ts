@@ -19,7 +19,7 @@ import { wantedOn } from '../../../shared/floor/left.ts';
 import { recognise } from '../../../shared/floor/recognise.ts';
 import { parseLabel } from '../../../shared/labels/label.ts';
 import { splitLoose } from '../../../shared/labels/loose.ts';
-import type { ScannedCode } from '../scan/scan.ts';
+import type { ScannedCode } from '../../../shared/labels/scan.ts';
 
 /** What the card tells of a label, in the order in which it stands. */
 export const labelFacts = ['part', 'quantity', 'lot', 'reel'] as const;

@@ -1,7 +1,7 @@
 // Codes, labels and lists of things in words, for the camera's view.
 
 import type { DeskView } from '../../../shared/desk/model.ts';
-import type { ScannedCode } from '../scan/scan.ts';
+import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import { cameraWords } from '../words/camera.ts';
 import { formatCount, say } from '../words/words.ts';
 import { type LabelTold, nameOfCode, toldByCodes, type wantedThings } from './camera-task.ts';

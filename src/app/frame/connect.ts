@@ -1,23 +1,13 @@
 // Joins the tablet to its plant's server, where it was enrolled; loaded after the first screen, since nothing waits for it.
 
-import type { Result } from '../../../shared/kit/result.ts';
 import type { App } from '../app.ts';
 import { createSyncLog } from '../store/sync-log.ts';
+import type { Connection } from '../sync/connection.ts';
 import { enrolTablet } from '../sync/enrol.ts';
-import { type Caller, type CallFailure, createCaller } from '../sync/http.ts';
+import { createCaller } from '../sync/http.ts';
 import { createSyncKey, newNonce } from '../sync/key.ts';
 import type { SyncWorld } from '../sync/ports.ts';
 import { onPageWake, sleep, startTabletSync } from '../sync/tablet.ts';
-
-/** The tablet's tie to its server. */
-export interface Connection {
-  /** Signed calls; null where the tablet is not enrolled or has no key. */
-  readonly caller: () => Promise<Caller | null>;
-  readonly enrol: (code: string, name: string) => Promise<Result<{ readonly plant: string }, CallFailure>>;
-  readonly syncNow: () => void;
-  /** The plant that this tablet was enrolled at; null where it was not. */
-  readonly plant: () => Promise<string | null>;
-}
 
 /** Starts sync; answers null where the page is not secure and so has no key to sign with. */
 export async function connect(app: App): Promise<Connection | null> {

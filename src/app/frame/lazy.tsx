@@ -2,8 +2,8 @@
 
 import type { ComponentChildren, ComponentType } from 'preact';
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
+import type { Scan } from '../../../shared/labels/scan.ts';
 import { useApp } from '../app.ts';
-import type { Scan } from '../scan/scan.ts';
 
 /**
  * A component whose code arrives with its first use; `waiting` stands in meanwhile. A load that failed is thrown into the

@@ -7,12 +7,12 @@ import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import type { LawMemory } from '../../../shared/forecast/run-out.ts';
 import type { WarningState } from '../../../shared/forecast/warnings.ts';
 import type { WorkingTime } from '../../../shared/forecast/working-time.ts';
+import { formatMoment } from '../../../shared/kit/moment.ts';
 import { type Outlook, openWarnings, outlookSteps, type SlotOutlook } from '../../../shared/outlook/line.ts';
 import { type Supply, supplyQuestion, toSupply } from '../../../shared/outlook/supply.ts';
 import { toWalkPlan, type WalkPlan, walkQuestion } from '../../../shared/outlook/walks.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
-import { formatMoment } from '../device/clock.ts';
 import { startPlanner, startSupplier } from './planner.ts';
 
 /** A look goes on for this long at a time: well below what a person notices. */

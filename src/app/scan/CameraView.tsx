@@ -9,8 +9,8 @@ import type { CameraMemory } from './camera.ts';
 import { boxAround, fitPicture, fitQuad, GUIDE, guidedRegion, placeTags, type Size } from './camera-fit.ts';
 import { type CameraSession, type CameraState, createCameraSession, type Outline } from './camera-session.ts';
 import './camera.css';
+import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import type { GatheredLabel, GatherSettings } from './gather.ts';
-import type { ScannedCode } from './scan.ts';
 
 export interface CameraParts {
   readonly memory: CameraMemory;

@@ -2,6 +2,7 @@
 // Method: a state union told to one listener; the page's visibility opens and closes the lens. Refused: rules about what a
 // label means: codes go out as read, and the task in hand judges them.
 
+import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import { type CodeFormat, DEFAULT_FORMATS, type Quad } from '../../worker/decode-protocol.ts';
 import { type Camera, type CameraMemory, type CameraProblem, openCamera } from './camera.ts';
 import { createDecoder, type DecodeAnswer, type Decoder } from './decoder.ts';
@@ -18,7 +19,6 @@ import {
   type SeenCode,
 } from './gather.ts';
 import { grabFrame } from './grab.ts';
-import type { ScannedCode } from './scan.ts';
 
 /** The part of the picture that is read, as shares of width and height. */
 export interface Region {

@@ -3,9 +3,9 @@
 // Codes close together in relation to their size are one label, unless they contradict each other.
 // Refused: taking the first code that reads (half a label) and taking all in view as one (two labels mixed).
 
+import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import type { Point, Quad } from '../../worker/decode-protocol.ts';
 import { identityShift, movePoint, shiftBetween } from './movement.ts';
-import type { ScannedCode } from './scan.ts';
 
 export interface SeenCode extends ScannedCode {
   readonly quad: Quad;

@@ -2,26 +2,7 @@
 // Method: a stack of takers, the newest is the task in hand and gets the scan; watchers only look on.
 // Refused: delivering to the focused element, as a scan would then land in whatever field was touched last.
 
-/** How a scan came in. */
-export const SCAN_PATHS = ['camera', 'wedge', 'typed', 'practice'] as const;
-export type ScanPath = (typeof SCAN_PATHS)[number];
-
-/** One code as it was read: control characters are kept as they are (GS is U+001D). */
-export interface ScannedCode {
-  readonly text: string;
-  /** Symbology by its standard name without blanks (`DataMatrix`, `Code128`), or null where the path cannot know. */
-  readonly format: string | null;
-  /** Symbology identifier of ISO/IEC 15424 (`]d2`), or null where the path does not tell. */
-  readonly symbologyId: string | null;
-}
-
-/** Everything that came in one look, one trigger pull or one typed line. */
-export interface Scan {
-  readonly codes: readonly ScannedCode[];
-  readonly via: ScanPath;
-  /** Milliseconds since 1970 by the tablet's clock. */
-  readonly atMs: number;
-}
+import type { Scan, ScannedCode } from '../../../shared/labels/scan.ts';
 
 /** Gets a scan; `false` hands it on to the taker below. */
 export type ScanTaker = (scan: Scan) => unknown;

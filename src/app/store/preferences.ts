@@ -1,7 +1,25 @@
 // This tablet's preferences and other small things that may be lost: kept in the cache database, read once at the start.
 
-import type { Preferences } from '../app.ts';
+import type { WedgeSettings } from '../scan/wedge.ts';
 import type { CacheDatabase } from './database.ts';
+
+/** This tablet's own preferences; they are not part of the log. */
+export interface Preferences {
+  readonly line: string | null;
+  readonly person: string | null;
+  readonly language: 'en' | 'es';
+  /** Words that nobody speaks, to try a layout with; offered nowhere. */
+  readonly pseudo: 'long' | 'mirrored' | null;
+  readonly theme: 'auto' | 'light' | 'dark';
+  readonly camera: string | null;
+  readonly sound: boolean;
+  /** When they signed in, by the device's clock. */
+  readonly signedInMs: number | null;
+  /** How columns of sheets with these headers were mapped by hand: header line -> field -> column. */
+  readonly sheetColumns: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  /** Pace and ending of this tablet's scanner as its self-test found them; null = the usual ones. */
+  readonly scanner: Partial<WedgeSettings> | null;
+}
 
 export const firstPreferences: Preferences = {
   line: null,

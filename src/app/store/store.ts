@@ -2,7 +2,7 @@
 // A screen that shows a verdict awaits `append`; lists read `floor` and are told of changes by `onChange`.
 
 import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
-import { checkPayload, type EntryKind, type PayloadOf } from '../../../shared/floor/kinds.ts';
+import { checkPayload, type PayloadOf, type Wish } from '../../../shared/floor/kinds.ts';
 import { createReplica, foldIn, type Replica, snapshotOf } from '../../../shared/floor/replica.ts';
 import type { FloorState, FoldPosition } from '../../../shared/floor/state.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
@@ -43,9 +43,6 @@ const SNAPSHOT_SHARE = 1 / 1000;
 const TELL_EVERY = 5000;
 /** How long after a start that folded much its snapshot is written: by then the first screen stands. */
 const SNAPSHOT_AFTER_MS = 3000;
-
-/** One thing to write down. */
-export type Wish = { [K in EntryKind]: { readonly kind: K; readonly payload: PayloadOf<K> } }[EntryKind];
 
 /** The open store. */
 export interface Store {

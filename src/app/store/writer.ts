@@ -4,10 +4,11 @@
 // commit half of it. Refused: reading the head again inside the transaction; it tells no more and delays every verdict.
 
 import Dexie from 'dexie';
+import { formatMoment } from '../../../shared/kit/moment.ts';
 import { mergeClock, tickClock } from '../../../shared/log/clock.ts';
 import { type ClockReading, type Entry, firstPrev, type JsonObject } from '../../../shared/log/entry.ts';
 import { sealEntry, wellFormed } from '../../../shared/log/seal.ts';
-import { type Clock, formatMoment } from '../device/clock.ts';
+import type { Clock } from '../device/clock.ts';
 import { entryToRow, type LogDatabase } from './database.ts';
 import { type Identity, rememberChain, signHash } from './identity.ts';
 

@@ -4,8 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { judgeReel, rehearseVerdict } from '../../../shared/desk/judgement.ts';
 import { type DeskView, emptyDesk } from '../../../shared/desk/model.ts';
 import { takeScan } from '../../../shared/desk/take-scan.ts';
+import type { Scan } from '../../../shared/labels/scan.ts';
 import { verifyReel } from '../../../shared/verdict/verify.ts';
-import type { Scan } from '../../../src/app/scan/scan.ts';
 import { beginStory, startMs, tellPlant } from '../floor/story.ts';
 
 const scan = (text: string): Scan => ({

@@ -16,8 +16,8 @@ import {
 } from '../../../shared/desk/model.ts';
 import { answerMeaning, answerWhich, takeEnough, takeScan } from '../../../shared/desk/take-scan.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
+import type { Scan } from '../../../shared/labels/scan.ts';
 import { verifyReel } from '../../../shared/verdict/verify.ts';
-import type { Scan } from '../../../src/app/scan/scan.ts';
 import {
   beginStory,
   brookSetup,

@@ -6,10 +6,10 @@ import { type Docking, dockingOf } from '../../../../shared/changeover/docking.t
 import { lastGoodPanelMs } from '../../../../shared/changeover/times.ts';
 import { holdsBadge } from '../../../../shared/floor/recognise.ts';
 import type { Changeover, SlotState } from '../../../../shared/floor/state.ts';
+import type { Scan } from '../../../../shared/labels/scan.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { goTo, place } from '../../router.ts';
-import type { Scan } from '../../scan/scan.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';

@@ -4,8 +4,8 @@ import type { Docking } from '../../../../shared/changeover/docking.ts';
 import { unloadedFacts } from '../../../../shared/desk/unloaded.ts';
 import { recognise } from '../../../../shared/floor/recognise.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
+import type { Scan } from '../../../../shared/labels/scan.ts';
 import type { App } from '../../app.ts';
-import type { Scan } from '../../scan/scan.ts';
 
 /** The cart that a scan names; null where it names none that the log knows, or may name something else as well. */
 export function cartIn(floor: FloorState, line: string, scan: Pick<Scan, 'codes'>): string | null {

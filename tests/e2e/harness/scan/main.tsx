@@ -4,8 +4,9 @@
 import { render } from 'preact';
 import { lazy, Suspense } from 'preact/compat';
 import { useState } from 'preact/hooks';
+import type { Scan } from '../../../../shared/labels/scan.ts';
 import type { CameraState } from '../../../../src/app/scan/camera-session.ts';
-import { createScanStream, type Scan } from '../../../../src/app/scan/scan.ts';
+import { createScanStream } from '../../../../src/app/scan/scan.ts';
 import { attachWedge } from '../../../../src/app/scan/wedge-dom.ts';
 
 export interface Harness {

@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { isTrailing, judgeEarly, leadWanted } from '../../../../shared/desk/judgement.ts';
 import { type DeskView, emptyDesk, isDeskReady } from '../../../../shared/desk/model.ts';
 import { answerMeaning, answerRunsHere, takeScan } from '../../../../shared/desk/take-scan.ts';
-import type { Scan } from '../../../../src/app/scan/scan.ts';
+import type { Scan } from '../../../../shared/labels/scan.ts';
 import { beginStory, type Story, startMs, tellPlant, verified } from '../../../shared/floor/story.ts';
 
 const scan = (text: string): Scan => ({

@@ -2,8 +2,8 @@
 
 import { pbkdf2Sync } from 'node:crypto';
 import { afterEach, describe, expect, test } from 'vitest';
+import { formatMoment } from '../../../../shared/kit/moment.ts';
 import { isoMoment } from '../../../../shared/log/entry.ts';
-import { formatMoment } from '../../../../src/app/device/clock.ts';
 import { newId } from '../../../../src/app/device/ids.ts';
 import { makePin } from '../../../../src/app/device/pin.ts';
 import { pinFits } from '../../../../src/server/people/pin.ts';

@@ -3,6 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { type DeskView, emptyDesk } from '../../../../shared/desk/model.ts';
 import { takeScan } from '../../../../shared/desk/take-scan.ts';
+import type { ScannedCode } from '../../../../shared/labels/scan.ts';
 import {
   framesToWait,
   nameOfCode,
@@ -11,7 +12,6 @@ import {
   toldByDesk,
   wantedThings,
 } from '../../../../src/app/frame/camera-task.ts';
-import type { ScannedCode } from '../../../../src/app/scan/scan.ts';
 import { beginStory, tellPlant, verified } from '../../../shared/floor/story.ts';
 
 // Data identifiers of ANS MH10.8.2: P part, 1P supplier part, Q quantity, 1T lot, 3S package.

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { createScanStream, type Scan, textToScannedCode, typedScan } from '../../../../src/app/scan/scan.ts';
+import type { Scan } from '../../../../shared/labels/scan.ts';
+import { createScanStream, textToScannedCode, typedScan } from '../../../../src/app/scan/scan.ts';
 
 const scan: Scan = { codes: [{ text: 'R-1', format: null, symbologyId: null }], via: 'wedge', atMs: 5 };
 

@@ -5,12 +5,13 @@ import './browser.ts';
 import Dexie from 'dexie';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { applyAll } from '../../../../shared/floor/fold.ts';
+import type { Wish } from '../../../../shared/floor/kinds.ts';
 import { emptyState } from '../../../../shared/floor/state.ts';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import { compareEntries } from '../../../../shared/log/order.ts';
 import { CacheDatabase, entryToRow } from '../../../../src/app/store/database.ts';
-import { openStore, type Store, StoreError, type Wish } from '../../../../src/app/store/store.ts';
+import { openStore, type Store, StoreError } from '../../../../src/app/store/store.ts';
 import { checkSignatures } from '../../../../src/cli/log-file.ts';
 import {
   beginStory,

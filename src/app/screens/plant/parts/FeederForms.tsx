@@ -2,11 +2,11 @@
 // of its own, which says what it was and what on the line no longer fits.
 
 import { useState } from 'preact/hooks';
+import type { Wish } from '../../../../../shared/floor/kinds.ts';
 import type { Feeder } from '../../../../../shared/floor/state.ts';
 import { isFeeder, parseFeeder, readFeederRows } from '../../../../../shared/sheet/feeder-sheet.ts';
 import { tapeWidthsMm } from '../../../../../shared/sheet/tapes.ts';
 import { useApp, useFloor } from '../../../app.ts';
-import type { Wish } from '../../../store/store.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { partsWords } from '../../../words/parts.ts';

@@ -8,8 +8,8 @@ import { wantedOn } from '../../../../../shared/floor/left.ts';
 import { holdsBadge } from '../../../../../shared/floor/recognise.ts';
 import type { BlockFacts, Feeder, FloorState } from '../../../../../shared/floor/state.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
+import type { Scan } from '../../../../../shared/labels/scan.ts';
 import { compareText } from '../../../../../shared/log/order.ts';
-import type { Scan } from '../../../scan/scan.ts';
 
 /** What a scan says, as far as these lists care; `raw` is the first code as it came. */
 export interface ScannedThing {

@@ -2,8 +2,8 @@
 
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../../app.ts';
-import type { Connection } from '../../../frame/connect.ts';
 import { goTo } from '../../../router.ts';
+import type { Connection } from '../../../sync/connection.ts';
 import { readEnrolCode } from '../../../sync/enrol.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { sayCause, serverWords } from '../../../words/server.ts';

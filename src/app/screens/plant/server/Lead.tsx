@@ -6,7 +6,7 @@ import type { CodeMade, Tablets } from '../../../../../shared/wire/messages.ts';
 import { useApp } from '../../../app.ts';
 import { deviceClock } from '../../../device/clock.ts';
 import { ConfirmPerson } from '../../../frame/ConfirmPerson.tsx';
-import type { Connection } from '../../../frame/connect.ts';
+import type { Connection } from '../../../sync/connection.ts';
 import type { CallFailure } from '../../../sync/http.ts';
 import { AskFeet } from '../../../ui/Ask.tsx';
 import { Button } from '../../../ui/Button.tsx';

@@ -9,7 +9,7 @@ import {
   type Tablets,
   tabletsSchema,
 } from '../../../../../shared/wire/messages.ts';
-import type { Connection } from '../../../frame/connect.ts';
+import type { Connection } from '../../../sync/connection.ts';
 import type { CallFailure, CallOptions } from '../../../sync/http.ts';
 
 const notJoined: CallFailure = { code: 'tablet-unknown', facts: {}, retryAfterMs: null };

@@ -2,7 +2,7 @@
 // Pure: the form and the floor in, the entries or what is still missing out.
 
 import { parseSlot } from '../../../../../shared/floor/address.ts';
-import type { PayloadOf, SetupSlot } from '../../../../../shared/floor/kinds.ts';
+import type { PayloadOf, SetupSlot, Wish } from '../../../../../shared/floor/kinds.ts';
 import { type GrownBank, growLine, type PlaceNames } from '../../../../../shared/floor/line-grow.ts';
 import type { FloorState, Line, Setup } from '../../../../../shared/floor/state.ts';
 import type { Side } from '../../../../../shared/floor/vocabulary.ts';
@@ -12,7 +12,6 @@ import type { SheetSlot } from '../../../../../shared/sheet/slot.ts';
 import { fromSetupSlots, toSetupSlots } from '../../../../../shared/sheet/taken.ts';
 import { entryBytes } from '../../../../../shared/wire/limits.ts';
 import type { SheetSummary } from '../../../../worker/sheet-protocol.ts';
-import type { Wish } from '../../../store/store.ts';
 import { firstRules } from '../rules-form.ts';
 
 /** What the person says about the sheet. */

@@ -19,7 +19,7 @@ import type {
   SheetSummary,
   SheetWishes,
 } from '../../../../worker/sheet-protocol.ts';
-import type { Preferences } from '../../../app.ts';
+import type { Preferences } from '../../../store/preferences.ts';
 import { approvedByPart, firstForm, type TakeForm } from './model.ts';
 import type { SheetReader } from './reader.ts';
 

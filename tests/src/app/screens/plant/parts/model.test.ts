@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { formatEnvelope } from '../../../../../../shared/labels/envelope.ts';
+import type { Scan } from '../../../../../../shared/labels/scan.ts';
 import { verifyReel } from '../../../../../../shared/verdict/verify.ts';
-import type { Scan } from '../../../../../../src/app/scan/scan.ts';
 import {
   approvedParts,
   approveObstacle,

@@ -1,0 +1,22 @@
+// What one look, one trigger pull or one typed line brought: codes as they were read, and the way they came in.
+
+/** How a scan came in. */
+export const SCAN_PATHS = ['camera', 'wedge', 'typed', 'practice'] as const;
+export type ScanPath = (typeof SCAN_PATHS)[number];
+
+/** One code as it was read: control characters are kept as they are (GS is U+001D). */
+export interface ScannedCode {
+  readonly text: string;
+  /** Symbology by its standard name without blanks (`DataMatrix`, `Code128`), or null where the path cannot know. */
+  readonly format: string | null;
+  /** Symbology identifier of ISO/IEC 15424 (`]d2`), or null where the path does not tell. */
+  readonly symbologyId: string | null;
+}
+
+/** Everything that came in one look, one trigger pull or one typed line. */
+export interface Scan {
+  readonly codes: readonly ScannedCode[];
+  readonly via: ScanPath;
+  /** Milliseconds since 1970 by the tablet's clock. */
+  readonly atMs: number;
+}

@@ -1,0 +1,14 @@
+// What the rest of the page may ask of the tie to the server.
+
+import type { Result } from '../../../shared/kit/result.ts';
+import type { Caller, CallFailure } from './http.ts';
+
+/** The tablet's tie to its server. */
+export interface Connection {
+  /** Signed calls; null where the tablet is not enrolled or has no key. */
+  readonly caller: () => Promise<Caller | null>;
+  readonly enrol: (code: string, name: string) => Promise<Result<{ readonly plant: string }, CallFailure>>;
+  readonly syncNow: () => void;
+  /** The plant that this tablet was enrolled at; null where it was not. */
+  readonly plant: () => Promise<string | null>;
+}
