@@ -134,9 +134,10 @@ export function takenSetup(product: Product): PayloadOf<'setup.taken'> {
 /** Positions that a slot's feeder covers, as `machine-bank-number` texts. */
 export function coveredPositions(slot: Pick<SetupSlot, 'slot' | 'positions'>): readonly string[] {
   const address = parseSlot(slot.slot);
-  if (!address)
+  const { position } = address;
+  if (position === null)
     throw new RangeError(`Cannot cover positions as slot must be an address: current value is ${slot.slot}`);
   return Array.from({ length: slot.positions }, (_, step) =>
-    formatSlot({ ...address, position: address.position + step }),
+    formatSlot({ ...address, position: position + step }),
   );
 }

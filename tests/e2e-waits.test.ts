@@ -2,7 +2,7 @@
 // too long on every other, and a second try hides what happens to people only sometimes. `support/clock.ts` moves the page's clock.
 
 import { expect, test } from 'vitest';
-import { lineAt, readSources, type SourceFile, scanTokens } from './source-scan.ts';
+import { lineAt, type Node, parseSource, readSources, type SourceFile, visit } from './source-scan.ts';
 
 /** What may not stand in a browser test, and what to do instead. */
 const banned: ReadonlyMap<string, string> = new Map([
@@ -16,15 +16,27 @@ const banned: ReadonlyMap<string, string> = new Map([
 /** The page's own timers are made there. */
 const CLOCK = 'tests/e2e/support/clock.ts';
 
+const nameOf = (node: unknown) => String((node as Node | undefined)?.['name']);
+
 /** Waits for a time, retries and forced clicks of a file, as `path:line what: instead`. */
-function findWaits({ path, source }: SourceFile): readonly string[] {
-  const tokens = scanTokens(source);
-  return tokens.flatMap(({ kind, text, at }, index) => {
-    if (kind !== 'word') return [];
-    const isForced = text === 'force' && ['click', 'tap', 'fill'].includes(tokens[index - 3]?.text ?? '');
-    const instead = isForced ? 'a finger does not ask: tap()' : banned.get(text);
-    return instead === undefined ? [] : [`${path}:${lineAt(source, at)} ${text}: ${instead}`];
+function findWaits(file: SourceFile): readonly string[] {
+  const found: string[] = [];
+  const tell = ({ start }: Node, what: string, instead: string) =>
+    found.push(`${file.path}:${lineAt(file.source, start)} ${what}: ${instead}`);
+  visit(parseSource(file).program, (node) => {
+    const name = node.type === 'Identifier' ? nameOf(node) : '';
+    const instead = banned.get(name);
+    if (instead !== undefined) tell(node, name, instead);
+    if (node.type !== 'CallExpression') return;
+    const act = nameOf((node['callee'] as Node)['property']);
+    if (!['click', 'tap', 'fill'].includes(act)) return;
+    for (const given of node['arguments'] as readonly Node[]) {
+      for (const each of (given['properties'] as readonly Node[] | undefined) ?? []) {
+        if (nameOf(each['key']) === 'force') tell(each, 'force', 'a finger does not ask: tap()');
+      }
+    }
   });
+  return found;
 }
 
 test('no browser test waits for a time, is tried again, or clicks through what a finger cannot reach', () => {

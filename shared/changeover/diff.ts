@@ -6,7 +6,16 @@
 // ones, in walking order, so that a rare pair may be missed.
 // Refused: clearing everything that the next job does not want.
 
-import { isSameSlot, parseSlot, positionsOf, sortByWalk, walkOrder } from '../floor/positions.ts';
+import {
+  bankKey,
+  compareSlots,
+  isSameSlot,
+  parseSlot,
+  placeKey,
+  positionsOf,
+  type SlotAddress,
+  sortByWalk,
+} from '../floor/address.ts';
 import { fail, ok, type Result } from '../kit/result.ts';
 
 /** A feeder on a slot. */
@@ -94,10 +103,10 @@ export function setupFaults(
       return;
     }
     const place = parseSlot(feeder.slot);
-    if (banks !== undefined) {
-      const last = Object.hasOwn(banks, place.row) ? banks[place.row] : undefined;
-      const start = place.number ?? 1;
-      const end = start + (place.number === null ? 0 : feeder.width - 1);
+    if (banks !== undefined && place.position !== null) {
+      const last = lastOf(banks, place);
+      const start = place.position;
+      const end = start + feeder.width - 1;
       if (last === undefined || start < 1) faults.push({ code: 'slot-unknown', ...facts });
       else if (start > last) faults.push({ code: 'slot-unknown', ...facts, last });
       else if (end > last) faults.push({ code: 'slot-unknown', ...facts, over: end - last });
@@ -115,13 +124,25 @@ export function setupFaults(
   return faults;
 }
 
+/** The last position of the bank that an address lies in; what the address leaves out must leave one bank only. */
+function lastOf(banks: BankSizes, address: SlotAddress): number | undefined {
+  const { machine, bank } = address;
+  const key = bankKey(address);
+  if (Object.hasOwn(banks, key)) return banks[key];
+  if (machine !== null && bank !== null) return undefined;
+  const isIn = (each: string) =>
+    (machine === null || each.startsWith(`${machine}-`)) && (bank === null || each.endsWith(`-${bank}`));
+  const fitting = Object.entries(banks).filter(([each]) => isIn(each));
+  return fitting.length === 1 ? fitting[0]?.[1] : undefined;
+}
+
 /** Parts on more than one slot, in walking order: allowed, but worth a word, since one of them is easily missed. */
 export function partsTwice(setup: readonly PlacedFeeder[]): { part: string; slots: string[] }[] {
   const slots = new Map<string, string[]>();
   for (const { part, slot } of setup) slots.set(part, [...(slots.get(part) ?? []), slot]);
   return [...slots]
     .filter(([, where]) => where.length > 1)
-    .map(([part, where]) => ({ part, slots: where.sort(walkOrder) }));
+    .map(([part, where]) => ({ part, slots: where.sort(compareSlots) }));
 }
 
 /**
@@ -136,12 +157,12 @@ export function diffSetups(
 ): Result<SetupDiff, readonly SetupFault[]> {
   const faults = [...setupFaults(loaded, 'loaded'), ...setupFaults(wanted, 'wanted', banks)];
   if (faults.length > 0) return fail(faults);
-  const loadedAt = new Map(loaded.map((feeder) => [positionsOf(feeder.slot, 1)[0], feeder]));
+  const loadedAt = new Map(loaded.map((feeder) => [placeKey(feeder.slot), feeder]));
   const keep: PlacedFeeder[] = [];
   const open: PlacedFeeder[] = [];
   const kept = new Set<PlacedFeeder>();
   for (const feeder of wanted) {
-    const there = loadedAt.get(positionsOf(feeder.slot, 1)[0]);
+    const there = loadedAt.get(placeKey(feeder.slot));
     if (there !== undefined && rule.stays(there, feeder)) {
       keep.push(feeder);
       kept.add(there);

@@ -2,9 +2,8 @@
 // put elsewhere since the cart was filled, and which wide feeders would stand in another's place. Only places made ready for the setup
 // asked for count; a verdict for another setup says nothing.
 
-import { compareSlots } from '../floor/address.ts';
+import { compareSlots, positionsOf } from '../floor/address.ts';
 import { blockOn } from '../floor/blocks.ts';
-import { positionsOf } from '../floor/positions.ts';
 import { type CartPlace, type FloorState, type SlotState, slotKey } from '../floor/state.ts';
 import { loadedFeeders, widthOf } from './loaded.ts';
 

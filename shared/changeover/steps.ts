@@ -4,7 +4,7 @@
 // is still taken waits for the next walk. Taking out comes before putting in at the same slot.
 // Refused: all taking out before all putting in; it walks the line twice as often and fills every trolley at once.
 
-import { positionsOf, sortByWalk } from '../floor/positions.ts';
+import { positionsOf, sortByWalk } from '../floor/address.ts';
 import { cycleGroups, fewestParked } from '../order/parking.ts';
 import { type FeederMove, kindOf, type PlacedFeeder, type SetupDiff } from './diff.ts';
 

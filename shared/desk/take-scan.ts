@@ -1,7 +1,7 @@
 // Puts scans on the desk: what the plant knows goes first, the rest is one label. Apart from the desk's shape, since reading
 // labels is much code that no screen needs to be drawn. Pure: a scan and the floor in, the next desk out.
 
-import { parseSlot } from '../floor/address.ts';
+import { isFullAddress } from '../floor/address.ts';
 import { siteRules } from '../floor/fold-labels.ts';
 import { isSameLabel } from '../floor/holds.ts';
 import { slotPhase } from '../floor/progress.ts';
@@ -242,7 +242,7 @@ function isOnSlot(reel: ReelInHand, slot: string, view: DeskView): boolean {
 /** Codes that no list knows and that are no label: what was scanned stays on the desk, and the code is told. */
 function takeUnknown(desk: Desk, codes: readonly string[], view: DeskView): Desk {
   const text = codes.join(' ').trim();
-  if (parseSlot(text)) return { ...desk, told: { tell: 'unknown-slot', slot: text } };
+  if (isFullAddress(text)) return { ...desk, told: { tell: 'unknown-slot', slot: text } };
   const feederWanted = deskWells(desk, view).some(({ well, filled }) => well === 'feeder' && !filled);
   if (desk.slot !== null && feederWanted && /^[\w./-]{2,24}$/.test(text)) {
     const options = [{ is: 'feeder', feeder: text }] as const;

@@ -1,41 +1,141 @@
-// A slot's address is `machine-bank-number`, e.g. `M1-F-014`: where to walk to. Order: machine, front before rear, number.
+// Where is a slot? Its address is the plant's own text, kept and shown as written; inside it has a machine, a bank, a position and
+// a lane, as far as the text says them. The one door to that question: sheet, map, walk, verdict and changeover ask here.
+// Method: the text is cut at - / . _ : and blanks, or where letters and digits meet (`M1F14`, `F1`, `2A`); the last number is the
+// position in 8 mm steps, a letter or a short number behind it the lane of a feeder with several, the word before it the bank, the
+// rest the machine. A text without such a number is a place of its own: it has no neighbours and comes last on the walk.
+// Refused: a form that every plant must follow, since the text is printed on the slots already.
 
 import { compareText } from '../log/order.ts';
 
-/** A slot's address taken apart; `position` counts 8 mm steps from 1. */
+/** A slot's address taken apart; null = the text does not say it. */
 export interface SlotAddress {
-  readonly machine: string;
-  readonly bank: string;
+  /** As written, without blanks around it. */
+  readonly slot: string;
+  /** In capitals. */
+  readonly machine: string | null;
+  /** In capitals; front and rear in any of the sheet's languages are F and R. */
+  readonly bank: string | null;
+  /** Counts 8 mm steps from 1; null = a place of its own. */
+  readonly position: number | null;
+  /** The lane of a feeder with several, a capital letter or a number. */
+  readonly lane: string | null;
+}
+
+const frontWords = /^(?:f|front|v|vorn|vorne|vorderseite|delantero|delantera|frontal|avant|av)$/i;
+const rearWords = /^(?:r|rear|back|h|hinten|rückseite|trasero|trasera|posterior|arrière|arriere|ar)$/i;
+const separators = /[-/._:\s]+/;
+const ending = /^(\d{1,6})(?:([A-Za-z])|[-./](\d{1,2}))?$/;
+const joinedForm = /^(?:([A-Za-z]+\d+))?([A-Za-z]+)(\d+)$/;
+
+/** A bank by its name: front and rear words become F and R, anything else stands in capitals. */
+export function bankOf(text: string): string {
+  if (frontWords.test(text)) return 'F';
+  return rearWords.test(text) ? 'R' : text.toUpperCase();
+}
+
+// Lists of slots are sorted again and again: what was taken apart once is remembered, as long as there is not too much of it.
+const remembered = new Map<string, SlotAddress>();
+const MOST_REMEMBERED = 10_000;
+
+/** Takes a slot's text apart. Never fails: a text of no known form is a place of its own. */
+export function parseSlot(text: string): SlotAddress {
+  const known = remembered.get(text);
+  if (known) return known;
+  if (remembered.size >= MOST_REMEMBERED) remembered.clear();
+  const address = takeApart(text.trim());
+  remembered.set(text, address);
+  return address;
+}
+
+function takeApart(slot: string): SlotAddress {
+  const words = slot.split(separators);
+  const found = words.includes('') || words.length > 8 ? null : addressOf(slot, words);
+  return { slot, machine: null, bank: null, position: null, lane: null, ...found };
+}
+
+function addressOf(slot: string, words: readonly string[]): Omit<SlotAddress, 'slot'> | null {
+  const last = words.at(-1) ?? '';
+  if (words.length === 1) {
+    const joined = joinedForm.exec(slot);
+    if (!joined?.[2] || !joined[3]) return endOf(last, null, null);
+    return endOf(joined[3], joined[1] ?? null, joined[2]);
+  }
+  if (words.length === 2) {
+    const first = words[0] ?? '';
+    const isBank = frontWords.test(first) || rearWords.test(first);
+    return isBank ? endOf(last, null, first) : endOf(last, first, null);
+  }
+  // A short number behind a number is a lane: `M1-F-014-2`.
+  const hasLane = words.length > 3 && /^\d{1,2}$/.test(last) && /^\d+$/.test(words.at(-2) ?? '');
+  const end = hasLane ? `${words.at(-2)}-${last}` : last;
+  const before = words.slice(0, hasLane ? -2 : -1);
+  return endOf(end, before.slice(0, -1).join('-'), before.at(-1) ?? null);
+}
+
+/** The position and lane that a text ends with, with what stands before it; null where it ends with none. */
+function endOf(text: string, machine: string | null, bank: string | null): Omit<SlotAddress, 'slot'> | null {
+  const found = ending.exec(text);
+  const position = Number(found?.[1]);
+  if (!found || position < 1) return null;
+  return {
+    machine: machine?.toUpperCase() ?? null,
+    bank: bank === null ? null : bankOf(bank),
+    position,
+    lane: found[2]?.toUpperCase() ?? found[3] ?? null,
+  };
+}
+
+/** Writes an address the usual way, leaving out what is not stated: `M1-F-014`, `014A`, `M1-F-014-2`. */
+export function formatSlot(address: {
+  readonly machine: string | null;
+  readonly bank: string | null;
   readonly position: number;
+  readonly lane?: string | null;
+}): string {
+  const { machine, bank, position, lane = null } = address;
+  const joint = lane !== null && /^\d/.test(lane) ? '-' : '';
+  const number = `${String(position).padStart(3, '0')}${joint}${lane ?? ''}`;
+  return [machine, bank, number].filter((part) => part !== null).join('-');
 }
 
-/** Reads `M1-F-014`; null where the text is no such address. */
-export function parseSlot(text: string): SlotAddress | null {
-  const found = /^([^\s-]+)-([A-Za-z]{1,4})-(\d{1,4})$/.exec(text);
-  if (!found?.[1] || !found[2] || !found[3]) return null;
-  return { machine: found[1], bank: found[2].toUpperCase(), position: Number(found[3]) };
+/** True where a text says machine, bank and position: what is surely meant as a slot, even where no list knows it. */
+export function isFullAddress(text: string): boolean {
+  const { machine, bank, position } = parseSlot(text);
+  return machine !== null && bank !== null && position !== null;
 }
 
-/** Writes an address as the floor does: number with three digits. */
-export function formatSlot(address: SlotAddress): string {
-  return `${address.machine}-${address.bank}-${String(address.position).padStart(3, '0')}`;
+/** What names a bank of a line in keys and tables: `M1-F`; a machine or bank that is not stated is left empty. */
+export function bankKey({ machine, bank }: Pick<SlotAddress, 'machine' | 'bank'>): string {
+  return `${machine ?? ''}-${bank ?? ''}`;
 }
 
-/** Walking order: by machine (numbers within names by value), then bank, then position; other texts last. */
-export function compareSlots(a: string, b: string): number {
-  const one = parseSlot(a);
-  const two = parseSlot(b);
-  if (!one || !two) return one ? -1 : two ? 1 : compareText(a, b);
-  return (
-    compareNatural(one.machine, two.machine) ||
-    compareText(one.bank, two.bank) ||
-    one.position - two.position ||
-    compareText(a, b)
-  );
+/** One text for each place, however its address is written: `M1-F-14` and `m1/front/014` have the same. */
+export function placeKey(slot: string): string {
+  const address = parseSlot(slot);
+  if (address.position === null) return `${address.slot.toUpperCase()}#`;
+  return `${bankKey(address)}#${address.position}${address.lane === null ? '' : `/${address.lane}`}`;
+}
+
+/** True where both texts name the same place. */
+export function isSameSlot(a: string, b: string): boolean {
+  return a === b || placeKey(a) === placeKey(b);
+}
+
+/**
+ * Keys of the positions that a feeder of `width` (whole, >= 1) on a slot takes; equal keys mean the same position. Lanes of one
+ * feeder stand on one position side by side: each is a key of its own. A place of its own takes itself, whatever the width.
+ */
+export function positionsOf(slot: string, width: number): string[] {
+  const address = parseSlot(slot);
+  const { position, lane } = address;
+  if (position === null || lane !== null) return [placeKey(slot)];
+  const row = bankKey(address);
+  return Array.from({ length: width }, (_, step) => `${row}#${position + step}`);
 }
 
 /** Order of names with numbers in them, as people walk past them: `R2` before `R10`. */
 export function compareNatural(a: string, b: string): number {
+  if (a === b) return 0;
   const piecesA = a.match(/\d+|\D+/g) ?? [];
   const piecesB = b.match(/\d+|\D+/g) ?? [];
   for (let i = 0; i < Math.min(piecesA.length, piecesB.length); i++) {
@@ -46,4 +146,26 @@ export function compareNatural(a: string, b: string): number {
     if (order !== 0) return order;
   }
   return piecesA.length - piecesB.length;
+}
+
+/** The one walking order: machine, bank, position, lane; numbers within names by value; places of their own last. */
+export function compareSlots(a: string, b: string): number {
+  const one = parseSlot(a);
+  const two = parseSlot(b);
+  if (one.position === null || two.position === null) {
+    if (one.position !== two.position) return one.position === null ? 1 : -1;
+    return compareNatural(a, b) || compareText(a, b);
+  }
+  return (
+    compareNatural(one.machine ?? '', two.machine ?? '') ||
+    compareNatural(one.bank ?? '', two.bank ?? '') ||
+    one.position - two.position ||
+    compareNatural(one.lane ?? '', two.lane ?? '') ||
+    compareText(a, b)
+  );
+}
+
+/** A new list in walking order. Equal slots keep their order. */
+export function sortByWalk<T>(items: readonly T[], slotOf: (item: T) => string): T[] {
+  return [...items].sort((a, b) => compareSlots(slotOf(a), slotOf(b)));
 }

@@ -1,10 +1,10 @@
 // Which machines, banks and positions must a line have for a setup's slots?
 // Method: every address of the setup is a place; a bank reaches as far as its last feeder does. What the line has already stays:
-// a setup that uses less takes nothing away. Slots without a full address are no places and are left to their own labels.
+// a setup that uses less takes nothing away. A slot whose text has no number is a place of its own and needs no position.
 
-import { compareText } from '../log/order.ts';
-import { compareSlots, formatSlot, parseSlot } from './address.ts';
+import { compareNatural } from './address.ts';
 import type { SetupSlot } from './kinds.ts';
+import { placeOnLine } from './place.ts';
 import type { Line } from './state.ts';
 
 /** A bank that a setup needs longer than it is; `before` 0 = the bank or its machine is new. */
@@ -29,31 +29,33 @@ export interface PlaceNames {
 }
 
 /** The last position that each bank needs: machine -> bank -> position. */
-function neededPositions(slots: readonly SetupSlot[]): ReadonlyMap<string, ReadonlyMap<string, number>> {
+function neededPositions(
+  line: Line,
+  slots: readonly SetupSlot[],
+): ReadonlyMap<string, ReadonlyMap<string, number>> {
   const needed = new Map<string, Map<string, number>>();
   for (const slot of slots) {
-    const address = parseSlot(slot.slot);
-    if (!address) continue;
-    const banks = needed.get(address.machine) ?? new Map<string, number>();
-    const last = address.position + slot.positions - 1;
-    banks.set(address.bank, Math.max(banks.get(address.bank) ?? 0, last));
-    needed.set(address.machine, banks);
+    const { machine, bank, position } = placeOnLine(line, slot.slot);
+    if (position === null) continue;
+    const banks = needed.get(machine) ?? new Map<string, number>();
+    banks.set(bank, Math.max(banks.get(bank) ?? 0, position + slot.positions - 1));
+    needed.set(machine, banks);
   }
   return needed;
 }
 
 function byPlace(a: GrownBank, b: GrownBank): number {
-  return compareSlots(formatSlot({ ...a, position: 1 }), formatSlot({ ...b, position: 1 }));
+  return compareNatural(a.machine, b.machine) || compareNatural(a.bank, b.bank);
 }
 
 /** Gives a line the places that a setup's slots need. Machines and banks that are new stand in walking order behind those there. */
 export function growLine(line: Line, slots: readonly SetupSlot[], names: PlaceNames): GrownLine {
-  const needed = neededPositions(slots);
+  const needed = neededPositions(line, slots);
   const grown: GrownBank[] = [];
   const known = new Set(line.machines.map(({ machine }) => machine));
   const fresh = [...needed.keys()]
     .filter((machine) => !known.has(machine))
-    .sort((a, b) => compareSlots(`${a}-F-1`, `${b}-F-1`))
+    .sort(compareNatural)
     .map((machine) => ({ machine, name: names.machine(machine), banks: [] }));
   const machines = [...line.machines, ...fresh].map((machine) => {
     const wanted = needed.get(machine.machine) ?? new Map<string, number>();
@@ -66,7 +68,7 @@ export function growLine(line: Line, slots: readonly SetupSlot[], names: PlaceNa
     const there = new Set(banks.map(({ bank }) => bank));
     const added = [...wanted]
       .filter(([bank]) => !there.has(bank))
-      .sort(([a], [b]) => compareText(a, b))
+      .sort(([a], [b]) => compareNatural(a, b))
       .map(([bank, positions]) => {
         grown.push({ machine: machine.machine, bank, before: 0, after: positions });
         return { bank, name: names.bank(bank), positions };

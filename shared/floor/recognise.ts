@@ -2,6 +2,7 @@
 // Only what the plant knows is recognised, and only when the whole text matches; nothing is told from its first letters.
 // A text that two lists know is both, and a person is asked.
 
+import { isSameSlot } from './address.ts';
 import { isPlaceInUse } from './fold-places.ts';
 import { isOnLinePlace } from './place.ts';
 import type { FloorState } from './state.ts';
@@ -38,14 +39,27 @@ export function recognise(state: FloorState, line: string | null, scanned: strin
   return found;
 }
 
+/** Slots that a text names, each as its setup or the floor writes it: `M1-F-14` on a label is `M1-F-014` of the sheet. */
 function slotsNamed(state: FloorState, line: string | null, text: string): { line: string; slot: string }[] {
   const found: { line: string; slot: string }[] = [];
   for (const candidate of line === null ? state.lines.keys() : [line]) {
     const setup = state.setups.get(state.chosen.get(candidate) ?? '');
-    const inSetup = setup?.slots.some((slot) => slot.slot === text) ?? false;
-    if (inSetup || isOnLinePlace(state, candidate, text)) found.push({ line: candidate, slot: text });
+    const slot =
+      setup?.slots.find((wanted) => wanted.slot === text)?.slot ??
+      setup?.slots.find((wanted) => isSameSlot(wanted.slot, text))?.slot ??
+      loadedAs(state, candidate, text) ??
+      (isOnLinePlace(state, candidate, text) ? text : null);
+    if (slot !== null) found.push({ line: candidate, slot });
   }
   return found;
+}
+
+/** How a loaded slot is written that a text names; null where nothing is loaded there. */
+function loadedAs(state: FloorState, line: string, text: string): string | null {
+  for (const loaded of state.slots.values()) {
+    if (loaded.line === line && isSameSlot(loaded.slot, text)) return loaded.slot;
+  }
+  return null;
 }
 
 function isFeederInUse(state: FloorState, text: string): boolean {

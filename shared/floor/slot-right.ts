@@ -4,11 +4,10 @@
 // feeder that can feed it. Blocked material is right nowhere.
 // Refused: asking the change list whether a feeder stays and the load list whether its reel fits; the two came apart.
 
-import { compareSlots } from './address.ts';
+import { compareSlots, positionsOf } from './address.ts';
 import { blockOn } from './blocks.ts';
 import type { SetupSlot } from './kinds.ts';
 import { wantedOn } from './left.ts';
-import { positionsOf } from './positions.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
 
 /** How a slot stands against a setup. `held`: nothing is on it, and a reel for it waits for a lead. */

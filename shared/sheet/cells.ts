@@ -1,6 +1,7 @@
 // What does one cell say? Numbers with decimal commas and units, lists, yes and no, levels, sides, slot addresses.
 // Method: one small parser per kind of cell; null means "does not say it", and the caller words the problem.
 
+import { bankOf } from '../floor/address.ts';
 import type { Side } from '../floor/vocabulary.ts';
 import { LABEL_MSL, type LabelMsl } from '../labels/reading.ts';
 import { cellText, type SheetCell } from './headers.ts';
@@ -163,75 +164,6 @@ export function parseSharing(text: string): 'split' | 'inTurn' | null {
   return splitWords.test(plain) ? 'split' : turnWords.test(plain) ? 'inTurn' : null;
 }
 
-const frontWords = /^(?:f|front|v|vorn|vorne|vorderseite|delantero|delantera|frontal|avant|av)$/i;
-const rearWords = /^(?:r|rear|back|h|hinten|rückseite|trasero|trasera|posterior|arrière|arriere|ar)$/i;
-
-/** A slot's address in its parts; a part that is not stated is null. `number` keeps a lane letter or lane number ("014", "014A", "014-2"). */
-export interface SheetAddress {
-  readonly machine: string | null;
-  readonly bank: string | null;
-  readonly number: string;
-  /** The position along the bank, in 8 mm steps. */
-  readonly position: number;
-  /** The lane of a feeder with several, or null. */
-  readonly lane: string | null;
-}
-
-function formatBank(text: string): string {
-  if (frontWords.test(text)) return 'F';
-  return rearWords.test(text) ? 'R' : text.toUpperCase();
-}
-
-function parseAddressNumber(text: string): Pick<SheetAddress, 'number' | 'position' | 'lane'> | null {
-  const match = /^(\d{1,5})(?:\.0+)?(?:([A-Za-z])|[-./](\d{1,2}))?$/.exec(text);
-  const position = Number(match?.[1]);
-  if (!match || position < 1) return null;
-  const lane = match[2]?.toUpperCase() ?? match[3] ?? null;
-  const joint = match[3] === undefined ? '' : '-';
-  return {
-    number: `${String(position).padStart(3, '0')}${lane === null ? '' : joint + lane}`,
-    position,
-    lane,
-  };
-}
-
-/**
- * Reads a slot's address: machine, bank and number joined by - / . _ : or spaces ("M1-F-014", "m1/front/14"), or run together
- * ("M1F14"), or bank and number, or the number alone. Null where the text is of no such form.
- */
-export function parseSheetAddress(text: string): SheetAddress | null {
-  const parts = text.split(/[-/._:\s]+/).filter((part) => part !== '');
-  if (parts.length === 1) {
-    const joined = /^([A-Za-z]+\d+)([A-Za-z]+)(\d+)$/.exec(text) ?? /^()([A-Za-z]+)(\d+)$/.exec(text);
-    if (joined?.[2] !== undefined && joined[3] !== undefined) {
-      const end = parseAddressNumber(joined[3]);
-      const machine = joined[1] ? joined[1].toUpperCase() : null;
-      return end && { machine, bank: formatBank(joined[2]), ...end };
-    }
-    const end = parseAddressNumber(text);
-    return end && { machine: null, bank: null, ...end };
-  }
-  if (parts.length > 4) return null;
-  const [first = '', second = '', third = '', fourth] = parts;
-  if (parts.length === 2) {
-    const end = parseAddressNumber(second);
-    const bankOnly = frontWords.test(first) || rearWords.test(first);
-    return (
-      end &&
-      (bankOnly
-        ? { machine: null, bank: formatBank(first), ...end }
-        : { machine: first.toUpperCase(), bank: null, ...end })
-    );
-  }
-  const end = parseAddressNumber(fourth === undefined ? third : `${third}-${fourth}`);
-  return end && { machine: first.toUpperCase(), bank: formatBank(second), ...end };
-}
-
-/** Writes an address as `machine-bank-number`, leaving out what is not stated; the number has three digits at least. */
-export function formatSheetAddress(address: SheetAddress): string {
-  return [address.machine, address.bank, address.number].filter((part) => part !== null).join('-');
-}
-
 /** Reads a machine cell ("M1", "Machine 1", "1"): digits alone become M and the digits, as in `M1`. */
 export function parseMachine(text: string): string | null {
   if (text === '') return null;
@@ -241,5 +173,5 @@ export function parseMachine(text: string): string | null {
 
 /** Reads a bank cell: front and rear in four languages become F and R, anything else stays in capitals. */
 export function parseBank(text: string): string | null {
-  return text === '' ? null : formatBank(text);
+  return text === '' ? null : bankOf(text);
 }

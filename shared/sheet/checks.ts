@@ -3,9 +3,10 @@
 // A stated number of positions is taken at its word, so a clash is an error. Positions derived from the tape width are
 // machine-dependent, so a clash is a warning, unless the tape would not fit even with positions twice the trade's 8 mm apart.
 
+import { bankKey } from '../floor/address.ts';
 import { type SheetField, sheetFieldNames } from './fields.ts';
 import type { ProblemSink } from './problems.ts';
-import { type SheetSlot, slotKey } from './slot.ts';
+import { type SheetSlot, sheetSlotKey } from './slot.ts';
 import { type PositionsByWidth, positionsForWidth } from './tapes.ts';
 
 /** What the checks between rows need to know of the site. */
@@ -31,9 +32,9 @@ function checkTwice(slots: readonly SheetSlot[], { headerOf, sink }: SheetContex
   const kept: SheetSlot[] = [];
   const column = headerOf('slot') ?? headerOf('number');
   for (const slot of slots) {
-    const first = firstBySlot.get(slotKey(slot));
+    const first = firstBySlot.get(sheetSlotKey(slot));
     if (first === undefined) {
-      firstBySlot.set(slotKey(slot), slot);
+      firstBySlot.set(sheetSlotKey(slot), slot);
       kept.push(slot);
     } else {
       const facts = { slot: slot.slot, first: first.row, part: first.part };
@@ -46,8 +47,8 @@ function checkTwice(slots: readonly SheetSlot[], { headerOf, sink }: SheetContex
 function banksOf(slots: readonly SheetSlot[]): readonly SheetSlot[][] {
   const slotsByBank = new Map<string, SheetSlot[]>();
   for (const slot of slots) {
-    if (slot.address === null) continue;
-    const key = `${slot.address.machine ?? ''}\u0000${slot.address.bank ?? ''}`;
+    if (slot.address.position === null) continue;
+    const key = bankKey(slot.address);
     const bank = slotsByBank.get(key);
     if (bank) bank.push(slot);
     else slotsByBank.set(key, [slot]);
@@ -61,7 +62,7 @@ function checkRoom(
   options: SheetCheckOptions,
 ) {
   const turn = options.grows === 'down' ? -1 : 1;
-  const position = (slot: SheetSlot) => (slot.address?.position ?? 0) * turn;
+  const position = (slot: SheetSlot) => (slot.address.position ?? 0) * turn;
   for (const bank of banksOf(slots)) {
     bank.sort((a, b) => position(a) - position(b));
     for (const [index, slot] of bank.entries()) {

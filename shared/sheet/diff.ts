@@ -1,7 +1,7 @@
 // What did a new revision of a setup sheet change against the old one?
 // Method: slots by address; fields compared one by one, lists without regard to order. The row numbers do not count.
 
-import { type SheetSlot, slotKey } from './slot.ts';
+import { type SheetSlot, sheetSlotKey } from './slot.ts';
 
 /** The fields that a revision may change on a slot. */
 export const slotChangeFields = [
@@ -59,13 +59,13 @@ function isSame(before: FieldChange['before'], after: FieldChange['after']): boo
 
 /** Compares two revisions slot by slot. Linear in the slots. */
 export function diffSheets(before: readonly SheetSlot[], after: readonly SheetSlot[]): SheetDiff {
-  const oldBySlot = new Map(before.map((slot) => [slotKey(slot), slot]));
-  const newSlots = new Set(after.map(slotKey));
+  const oldBySlot = new Map(before.map((slot) => [sheetSlotKey(slot), slot]));
+  const newSlots = new Set(after.map(sheetSlotKey));
   const changed: SlotChange[] = [];
   const added: SheetSlot[] = [];
   let same = 0;
   for (const slot of after) {
-    const old = oldBySlot.get(slotKey(slot));
+    const old = oldBySlot.get(sheetSlotKey(slot));
     if (old === undefined) {
       added.push(slot);
       continue;
@@ -76,5 +76,5 @@ export function diffSheets(before: readonly SheetSlot[], after: readonly SheetSl
     if (fields.length === 0) same++;
     else changed.push({ slot: slot.slot, before: old, after: slot, fields });
   }
-  return { added, removed: before.filter((slot) => !newSlots.has(slotKey(slot))), changed, same };
+  return { added, removed: before.filter((slot) => !newSlots.has(sheetSlotKey(slot))), changed, same };
 }

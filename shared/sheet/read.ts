@@ -169,7 +169,7 @@ function readOneRow(
     reader.report('partMissing', 'part', { slot: where.slot });
     return null;
   }
-  if (where.address === null) {
+  if (where.address.position === null) {
     const code = context.slotField === 'number' ? 'slotNumberUnreadable' : 'slotUnclear';
     reader.report(code, context.slotField, { found: slotText });
   }

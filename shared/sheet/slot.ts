@@ -1,14 +1,9 @@
 // The row types of a setup sheet: one slot, an ignored row, and how the address of a slot is put together from its columns.
 
+import { formatSlot, parseSlot, placeKey, type SlotAddress } from '../floor/address.ts';
 import type { Side } from '../floor/vocabulary.ts';
 import type { LabelMsl } from '../labels/reading.ts';
-import {
-  formatSheetAddress,
-  parseBank,
-  parseMachine,
-  parseSheetAddress,
-  type SheetAddress,
-} from './cells.ts';
+import { parseBank, parseMachine } from './cells.ts';
 
 /** How slots of one part share its placements: side by side, each its own; or in turn, the first that has parts taking all. */
 export const sheetSharings = ['split', 'inTurn'] as const;
@@ -20,10 +15,10 @@ export type SheetSharing = (typeof sheetSharings)[number];
 export interface SheetSlot {
   /** The row as a spreadsheet numbers it, 1 = first. */
   readonly row: number;
-  /** `machine-bank-number` where the sheet gives that, else as written. */
+  /** As written; put together as `machine-bank-number` only where columns of their own fill in what the slot's text leaves out. */
   readonly slot: string;
-  /** The address in its parts; null where the slot is not of that form. */
-  readonly address: SheetAddress | null;
+  /** The address in its parts. */
+  readonly address: SlotAddress;
   /** The site's part number. */
   readonly part: string;
   /** Placements per panel from this slot, whole, >= 0. */
@@ -67,25 +62,24 @@ export interface IgnoredRow {
 }
 
 /**
- * Puts an address together: what the slot text states itself comes first, the machine and bank columns fill what it leaves out. An address
- * of machine, bank and number is written as `M1-F-014`; one that lacks a part and gained none stays as written, since that is what
- * the slot's own label says. `address` is null where the text is of no known form.
+ * Puts a slot's text together: what the slot's own column says stays as written, since that is what the slot's label says; machine and
+ * bank columns fill in what it leaves out, and only then is it written anew, as `M1-F-014`.
  */
 export function joinSlotAddress(
   slotText: string,
   columns: { readonly machine: string; readonly bank: string },
-): { readonly slot: string; readonly address: SheetAddress | null } {
-  const stated = parseSheetAddress(slotText);
-  if (stated === null) return { slot: slotText, address: null };
+): { readonly slot: string; readonly address: SlotAddress } {
+  const stated = parseSlot(slotText);
+  const { position } = stated;
+  if (position === null) return { slot: slotText, address: stated };
   const machine = stated.machine ?? parseMachine(columns.machine);
   const bank = stated.bank ?? parseBank(columns.bank);
-  const address: SheetAddress = { ...stated, machine, bank };
-  const partial = machine === null || bank === null;
-  const gained = machine !== stated.machine || bank !== stated.bank;
-  return { slot: partial && !gained ? slotText : formatSheetAddress(address), address };
+  if (machine === stated.machine && bank === stated.bank) return { slot: slotText, address: stated };
+  const slot = formatSlot({ ...stated, position, machine, bank });
+  return { slot, address: parseSlot(slot) };
 }
 
 /** What tells two slots of a sheet apart, however their addresses are written. */
-export function slotKey(slot: Pick<SheetSlot, 'slot' | 'address'>): string {
-  return slot.address === null ? slot.slot.toUpperCase() : formatSheetAddress(slot.address);
+export function sheetSlotKey({ slot }: Pick<SheetSlot, 'slot'>): string {
+  return placeKey(slot);
 }

@@ -1,9 +1,9 @@
 // From the slots of a sheet without errors to the slots of a setup, as the log takes them in; and back, so that a new sheet can be
 // compared with a setup that was taken in before.
 
+import { parseSlot } from '../floor/address.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { LABEL_MSL } from '../labels/reading.ts';
-import { parseSheetAddress } from './cells.ts';
 import type { SheetSlot } from './slot.ts';
 import { type PositionsByWidth, positionsForWidth } from './tapes.ts';
 
@@ -48,7 +48,7 @@ export function fromSetupSlots(slots: readonly SetupSlot[]): readonly SheetSlot[
   return slots.map((slot, index) => ({
     row: index + 1,
     slot: slot.slot,
-    address: parseSheetAddress(slot.slot),
+    address: parseSlot(slot.slot),
     part: slot.part,
     perPanel: slot.perPanel,
     tapeWidth: slot.tapeWidthMm,

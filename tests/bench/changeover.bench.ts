@@ -4,7 +4,7 @@
 import { performance } from 'node:perf_hooks';
 import { diffSetups, type PlacedFeeder } from '../../shared/changeover/diff.ts';
 import { orderSteps } from '../../shared/changeover/steps.ts';
-import { walkOrder } from '../../shared/floor/positions.ts';
+import { compareSlots } from '../../shared/floor/address.ts';
 import { type Chance, chanceBelow, seededChance } from '../../shared/kit/chance.ts';
 
 const SLOTS = 240;
@@ -72,7 +72,7 @@ for (const [name, make] of cases) {
     parked += plan.parked;
     proven += plan.isProven ? 1 : 0;
     from = performance.now();
-    [...loaded, ...wanted].map((one) => one.slot).sort(walkOrder);
+    [...loaded, ...wanted].map((one) => one.slot).sort(compareSlots);
     sorts.push(performance.now() - from);
   }
   const median = (list: number[]) => list.sort((x, y) => x - y)[list.length >> 1] ?? 0;

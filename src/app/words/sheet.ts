@@ -155,16 +155,10 @@ export const sheetWords = area({
     bank: (bank: string) => (bank === 'F' ? 'Front' : bank === 'R' ? 'Rear' : bank),
     grows: 'The sheet reaches beyond the line as it is known. Taking it in adds:',
     defines: 'Taking it in defines the line:',
-    newBank: (machine: string, bank: string, positions: number) =>
-      `${machine} ${bank}: ${plural(positions, '1 position', `${positions} positions`)}`,
-    longerBank: (machine: string, bank: string, before: number, after: number) =>
-      `${machine} ${bank}: ${plural(after, '1 position', `${after} positions`)} instead of ${before}`,
-    elsewhere: (count: number) =>
-      plural(
-        count,
-        '1 slot is not of the form machine-bank-number and will not stand on the map.',
-        `${count} slots are not of the form machine-bank-number and will not stand on the map.`,
-      ),
+    newBank: (bank: string, positions: number) =>
+      `${bank}: ${plural(positions, '1 position', `${positions} positions`)}`,
+    longerBank: (bank: string, before: number, after: number) =>
+      `${bank}: ${plural(after, '1 position', `${after} positions`)} instead of ${before}`,
     changesTitle: (revision: string) => `Changes against revision ${revision}`,
     first: 'The first revision of this product and side.',
     noChanges: 'No slot differs.',
@@ -305,16 +299,9 @@ export const sheetWords = area({
     bank: (bank) => (bank === 'F' ? 'Frente' : bank === 'R' ? 'Trasera' : bank),
     grows: 'La hoja va más allá de la línea conocida. Al traerla se añade:',
     defines: 'Al traerla se define la línea:',
-    newBank: (machine, bank, positions) =>
-      `${machine} ${bank}: ${plural(positions, '1 posición', `${positions} posiciones`)}`,
-    longerBank: (machine, bank, before, after) =>
-      `${machine} ${bank}: ${plural(after, '1 posición', `${after} posiciones`)} en vez de ${before}`,
-    elsewhere: (count) =>
-      plural(
-        count,
-        '1 posición no tiene la forma máquina-banco-número y no estará en el mapa.',
-        `${count} posiciones no tienen la forma máquina-banco-número y no estarán en el mapa.`,
-      ),
+    newBank: (bank, positions) => `${bank}: ${plural(positions, '1 posición', `${positions} posiciones`)}`,
+    longerBank: (bank, before, after) =>
+      `${bank}: ${plural(after, '1 posición', `${after} posiciones`)} en vez de ${before}`,
     changesTitle: (revision) => `Cambios frente a la revisión ${revision}`,
     first: 'La primera revisión de este producto y cara.',
     noChanges: 'Ninguna posición cambia.',

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { diffSetups, type PlacedFeeder, partsTwice, setupFaults } from '../../../shared/changeover/diff.ts';
-import { isSameSlot, parseSlot, positionsOf, walkOrder } from '../../../shared/floor/positions.ts';
 
 const at = (slot: string, part: string, width = 1): PlacedFeeder => ({ slot, part, width });
 
@@ -10,30 +9,6 @@ function diff(loaded: PlacedFeeder[], wanted: PlacedFeeder[]) {
   if (!made.ok) throw new Error(JSON.stringify(made.error));
   return made.value;
 }
-
-describe('parseSlot()', () => {
-  test.each<readonly [string, string, number | null, string]>([
-    ['M1-F-014', 'M1-F', 14, 'the usual address'],
-    ['LINE-2-M1-R-7', 'LINE-2-M1-R', 7, 'a machine with hyphens in its name'],
-    ['Z5', 'Z5', null, 'another form is a place of its own'],
-    ['F-14', 'F-14', null, 'no machine: another form'],
-  ])('takes %s apart: %s %s (%s)', (slot, row, number, _why) => {
-    expect(parseSlot(slot)).toMatchObject({ row, number });
-  });
-
-  test('positionsOf() covers the width on numbered slots only', () => {
-    expect(positionsOf('M1-F-014', 3)).toEqual(['M1-F#14', 'M1-F#15', 'M1-F#16']);
-    expect(positionsOf('Z5', 3)).toHaveLength(1);
-    expect(isSameSlot('M1-F-014', 'M1-F-14')).toBe(true);
-  });
-});
-
-describe('walkOrder()', () => {
-  test('goes machine by machine, front before rear, by number and not by spelling', () => {
-    const slots = ['M10-F-1', 'M2-R-001', 'M2-F-010', 'M2-F-9', 'M1-R-002'];
-    expect(slots.sort(walkOrder)).toEqual(['M1-R-002', 'M2-F-9', 'M2-F-010', 'M2-R-001', 'M10-F-1']);
-  });
-});
 
 describe('diffSetups()', () => {
   test('keeps, moves, takes out and puts in', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { diffSetups, type PlacedFeeder } from '../../../shared/changeover/diff.ts';
 import { orderSteps, type StepPlan } from '../../../shared/changeover/steps.ts';
-import { positionsOf } from '../../../shared/floor/positions.ts';
+import { positionsOf } from '../../../shared/floor/address.ts';
 import { type Chance, chanceBelow, seededChance } from '../../../shared/kit/chance.ts';
 
 const slot = (number: number) => `M1-F-${String(number).padStart(3, '0')}`;

@@ -1,50 +1,89 @@
-// Addresses of slots: reading, writing, walking order.
+// Addresses of slots: taking apart, writing, the places that they take, walking order.
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { compareSlots, formatSlot, parseSlot } from '../../../shared/floor/address.ts';
+import {
+  compareSlots,
+  formatSlot,
+  isFullAddress,
+  isSameSlot,
+  parseSlot,
+  positionsOf,
+} from '../../../shared/floor/address.ts';
 
 const address = fc.record({
   machine: fc.stringMatching(/^[A-Z]{1,3}\d{0,2}$/),
-  bank: fc.stringMatching(/^[A-Z]{1,4}$/),
-  position: fc.integer({ min: 0, max: 9999 }),
+  bank: fc.stringMatching(/^[A-Z]{1,4}$/).filter((bank) => !/^(?:V|H|AV|AR|BACK|REAR)$/.test(bank)),
+  position: fc.integer({ min: 1, max: 9999 }),
+  lane: fc.constantFrom(null, 'A', 'B', '2'),
 });
 
 describe('parseSlot()', () => {
   test('reads what `formatSlot()` writes', () => {
     fc.assert(
       fc.property(address, (slot) => {
-        expect(parseSlot(formatSlot(slot))).toEqual(slot);
+        expect(parseSlot(formatSlot(slot))).toEqual({ slot: formatSlot(slot), ...slot });
       }),
     );
   });
 
-  test('reads positions with and without leading zeros and banks in either case', () => {
-    expect(parseSlot('M1-F-014')).toEqual({ machine: 'M1', bank: 'F', position: 14 });
-    expect(parseSlot('M1-f-14')).toEqual({ machine: 'M1', bank: 'F', position: 14 });
+  test.each<
+    readonly [text: string, machine: string | null, bank: string | null, at: number, lane: string | null]
+  >([
+    ['M1-F-014', 'M1', 'F', 14, null],
+    ['m1/front/14', 'M1', 'F', 14, null],
+    ['M1.R.7', 'M1', 'R', 7, null],
+    ['M1 F 14', 'M1', 'F', 14, null],
+    ['M1F14', 'M1', 'F', 14, null],
+    ['M1-hinten-3', 'M1', 'R', 3, null],
+    ['M1-1-001', 'M1', '1', 1, null],
+    ['B1.F.45', 'B1', 'F', 45, null],
+    ['M1-F1-1', 'M1', 'F1', 1, null],
+    ['LINE-2-M1-R-7', 'LINE-2-M1', 'R', 7, null],
+    ['M1-14', 'M1', null, 14, null],
+    ['12.03', '12', null, 3, null],
+    ['F-14', null, 'F', 14, null],
+    ['F1', null, 'F', 1, null],
+    ['14', null, null, 14, null],
+    ['2A', null, null, 2, 'A'],
+    ['M1-F-14B', 'M1', 'F', 14, 'B'],
+    ['M1-F-014-2', 'M1', 'F', 14, '2'],
+    ['M1-F-12345', 'M1', 'F', 12345, null],
+  ])('reads %s', (text, machine, bank, position, lane) => {
+    expect(parseSlot(text)).toEqual({ slot: text, machine, bank, position, lane });
   });
 
-  test('refuses what is no address', () => {
-    const rows = [
-      '',
-      'M1',
-      'M1-F',
-      'M1-F-',
-      'M1-F-x',
-      '-F-1',
-      'M 1-F-1',
-      'M1-F-12345',
-      'M1-F1-1',
-      'M1-F-1-2',
-      ' M1-F-1',
-    ];
-    for (const text of rows) expect(parseSlot(text), text).toBeNull();
+  test.each(
+    ['', 'left cart', 'M1', 'M1-F', 'M1-F-', 'M1-F-x', '-F-1', 'M1-F-000'].filter((text) => text !== 'M1'),
+  )('takes %j for a place of its own', (text) => {
+    expect(parseSlot(text)).toEqual({ slot: text, machine: null, bank: null, position: null, lane: null });
+    expect(positionsOf(text, 3)).toHaveLength(1);
+  });
+
+  test('says which texts are surely slots', () => {
+    expect(['M1-F-14', 'M1-F-014-2', 'R-100', '4711', 'LOT-7'].filter(isFullAddress)).toEqual([
+      'M1-F-14',
+      'M1-F-014-2',
+    ]);
+  });
+});
+
+describe('positionsOf()', () => {
+  test('covers the width; a lane and a place of its own take themselves', () => {
+    expect(positionsOf('M1-F-014', 3)).toEqual(['M1-F#14', 'M1-F#15', 'M1-F#16']);
+    expect(positionsOf('M1-F-014A', 3)).toEqual(['M1-F#14/A']);
+    expect(positionsOf('left cart', 3)).toEqual(['LEFT CART#']);
+    expect(isSameSlot('M1-F-014', 'm1/front/14')).toBe(true);
+    expect(isSameSlot('M1-F-014A', 'M1-F-014B')).toBe(false);
   });
 });
 
 describe('compareSlots()', () => {
-  test('walks machine by machine, front before rear, by number; other texts last', () => {
-    const walk = ['M1-F-2', 'M1-F-010', 'M1-R-001', 'M2-F-001', 'M10-F-001', 'feeder cart', 'spare'];
+  test('walks machine by machine, front before rear, by number and lane; places of their own last', () => {
+    const walk = [
+      ...['M1-F-2', 'M1-F-2A', 'M1-F-2B', 'M1-F-010', 'M1-R-001', 'M2-F-001', 'M10-F-001'],
+      ...['feeder cart', 'spare'],
+    ];
     for (let seed = 0; seed < walk.length; seed += 1) {
       const mixed = [...walk.slice(seed), ...walk.slice(0, seed)].reverse();
       expect(mixed.sort(compareSlots)).toEqual(walk);

@@ -51,8 +51,11 @@ describe('growLine()', () => {
     expect(grown).toEqual([{ machine: 'M1', bank: 'F', before: 20, after: 21 }]);
   });
 
-  test('leaves slots without a full address alone', () => {
-    expect(growLine(known, [wantedSlot('tray 3', 'A'), wantedSlot('14', 'B')], names).grown).toEqual([]);
+  test('puts a slot without machine and bank onto the only ones, and one without a number nowhere', () => {
+    const slots = [wantedSlot('left tray', 'A'), wantedSlot('14', 'B'), wantedSlot('F21', 'C')];
+    expect(growLine(known, slots, names).grown).toEqual([
+      { machine: 'M1', bank: 'F', before: 20, after: 21 },
+    ]);
   });
 
   test('gives every full address a place, and asking again adds nothing', () => {

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import {
-  formatSheetAddress,
   isNotFittedMark,
   isNotTape,
   parseBank,
@@ -11,7 +10,6 @@ import {
   parseList,
   parseMachine,
   parseNumber,
-  parseSheetAddress,
   parseSheetMsl,
   parseSide,
   parseTapePair,
@@ -136,31 +134,6 @@ describe('parseDesignators()', () => {
     ['', []],
   ])('reads %j', (text, wanted) => {
     expect(parseDesignators(text)).toEqual(wanted);
-  });
-});
-
-describe('parseSheetAddress()', () => {
-  it.each([
-    ['M1-F-014', 'M1-F-014'],
-    ['m1/front/14', 'M1-F-014'],
-    ['M1.R.7', 'M1-R-007'],
-    ['M1 F 14', 'M1-F-014'],
-    ['M1F14', 'M1-F-014'],
-    ['M1-hinten-3', 'M1-R-003'],
-    ['M1-14', 'M1-014'],
-    ['F-14', 'F-014'],
-    ['F14', 'F-014'],
-    ['14', '014'],
-    ['M1-F-014-2', 'M1-F-014-2'],
-    ['M1-F-14B', 'M1-F-014B'],
-    ['M1-F-1014', 'M1-F-1014'],
-  ])('reads %j as %s', (text, wanted) => {
-    const address = parseSheetAddress(text);
-    expect(address && formatSheetAddress(address)).toBe(wanted);
-  });
-
-  it.each(['', 'left cart', 'M1-F-', 'M1-F-000', 'a-b-c-d-e', 'M1-F-x'])('gives null for %j', (text) => {
-    expect(parseSheetAddress(text)).toBeNull();
   });
 });
 

@@ -298,7 +298,7 @@ describe('readSheet() rows and columns', () => {
   });
 
   it.each([
-    ['Slot,Part,Qty\nm1/front/4,A,1', 'M1-F-004', 'all three parts: written as the floor does'],
+    ['Slot,Part,Qty\nm1/front/4,A,1', 'm1/front/4', 'all three parts: as on the slot itself'],
     ['Slot,Part,Qty\nF4,A,1', 'F4', 'no machine: as on the slot itself'],
     ['Slot,Part,Qty\n4,A,1', '4', 'the number alone: as on the slot itself'],
     ['Machine,Slot,Part,Qty\n2,F4,A,1', 'M2-F-004', 'the machine from its column'],

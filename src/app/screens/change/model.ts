@@ -12,6 +12,7 @@ import { orderSteps, type StepPlan } from '../../../../shared/changeover/steps.t
 import { compareSlots } from '../../../../shared/floor/address.ts';
 import { wantedOn } from '../../../../shared/floor/left.ts';
 import { type ValueUnit, valueUnits } from '../../../../shared/floor/part-value.ts';
+import { recordedBankKey } from '../../../../shared/floor/place.ts';
 import {
   type Changeover,
   type FloorState,
@@ -37,7 +38,7 @@ export function bankSizes(floor: FloorState, line: string): BankSizes {
   const banks = floor.lines
     .get(line)
     ?.machines.flatMap((machine) =>
-      machine.banks.map((bank) => [`${machine.machine}-${bank.bank}`, bank.positions] as const),
+      machine.banks.map((bank) => [recordedBankKey(machine.machine, bank.bank), bank.positions] as const),
     );
   return Object.fromEntries(banks ?? []);
 }

@@ -2,7 +2,6 @@
 
 import { type ReadonlySignal, useComputed } from '@preact/signals';
 import { useRef, useState } from 'preact/hooks';
-import { parseSlot } from '../../../../shared/floor/address.ts';
 import { loadWords } from '../../words/load.ts';
 import { say } from '../../words/words.ts';
 import type { MapBank, MapPlace } from './model.ts';
@@ -85,10 +84,9 @@ function Bank({
   onChoose,
 }: Omit<SlotMapProps, 'banks'> & { readonly bank: MapBank; readonly stop: string | null }) {
   const words = say(loadWords);
-  const chosenHere = useComputed(() => {
-    const address = chosen.value === null ? null : parseSlot(chosen.value);
-    return address?.machine === bank.machine && address.bank === bank.bank ? chosen.value : null;
-  }).value;
+  const chosenHere = useComputed(() =>
+    bank.places.some(({ slot }) => slot === chosen.value) ? chosen.value : null,
+  ).value;
   return (
     <section class="bank">
       <h3>{words.banks(bank.machineName, bank.bankName)}</h3>
@@ -101,10 +99,10 @@ function Bank({
             tabIndex={place.slot === stop ? 0 : -1}
             class={`place ${place.phase}${place.slot === next ? ' next' : ''}${place.slot === chosenHere ? ' chosen' : ''}${place.seen ? ' seen' : ''}`}
             style={{ gridColumn: `span ${Math.min(place.positions, 4)}` }}
-            aria-label={`${place.slot}: ${place.seen ? words.legend.seen : words.legend[place.phase]}, ${place.position}`}
+            aria-label={`${place.slot}: ${place.seen ? words.legend.seen : words.legend[place.phase]}`}
             onClick={() => onChoose(place.slot)}
           >
-            <span>{place.position}</span>
+            <span>{place.position ?? place.slot}</span>
             <b aria-hidden="true">{place.seen ? '◉' : marks[place.phase]}</b>
           </button>
         ))}

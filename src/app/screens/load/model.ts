@@ -1,13 +1,15 @@
 // The slot map as places in a row: each feeder takes its positions, gaps are places that the setup does not use.
 
-import { parseSlot } from '../../../../shared/floor/address.ts';
+import { sortByWalk } from '../../../../shared/floor/address.ts';
+import { placeOnLine } from '../../../../shared/floor/place.ts';
 import type { SetupProgress, SlotPhase, SlotProgress } from '../../../../shared/floor/progress.ts';
 import type { Line, SlotState, Sweep } from '../../../../shared/floor/state.ts';
 
 /** One place on the map. `phase` `spare` = the setup wants nothing there, and what stands there is in nobody's way: it may stay. */
 export interface MapPlace {
   readonly slot: string;
-  readonly position: number;
+  /** Null = a place of its own, shown by its text. */
+  readonly position: number | null;
   readonly positions: number;
   readonly phase: SlotPhase | 'spare';
   readonly seen: boolean;
@@ -25,36 +27,45 @@ export interface MapBank {
   readonly places: readonly MapPlace[];
 }
 
-/** Lays a line out bank by bank, in walking order. */
+/**
+ * Lays a line out bank by bank, in walking order. A slot that the line's record has no bank for gets one at the end: nothing that is
+ * wanted or loaded falls off the map.
+ */
 export function mapBanks(line: Line, progress: SetupProgress, sweep: Sweep | null): readonly MapBank[] {
   const seen = new Set(sweep?.endedMs === null ? sweep.seen : []);
-  return line.machines.flatMap((machine) =>
-    machine.banks.map((bank) => {
-      const here = (slot: string) => {
-        const address = parseSlot(slot);
-        return address?.machine === machine.machine && address.bank === bank.bank;
-      };
-      const wanted = progress.slots.filter((each) => here(each.slot)).map((each) => wantedPlace(each, seen));
-      const extra = progress.unwanted
-        .filter((each) => here(each.slot))
-        .map((each) => extraPlace(each, { seen, inTheWay: progress.inTheWay }));
-      const places = [...wanted, ...extra].sort((a, b) => a.position - b.position);
-      return {
-        machine: machine.machine,
-        machineName: machine.name,
-        bank: bank.bank,
-        bankName: bank.name,
-        positions: bank.positions,
-        places,
-      };
-    }),
+  const placesByBank = new Map<string, MapPlace[]>();
+  const extraBanks: MapBank[] = [];
+  const known = new Set(
+    line.machines.flatMap(({ machine, banks }) => banks.map(({ bank }) => `${machine}\n${bank}`)),
   );
+  const put = (place: Omit<MapPlace, 'position'>) => {
+    const { machine, bank, position } = placeOnLine(line, place.slot);
+    const key = `${machine}\n${bank}`;
+    const there = placesByBank.get(key);
+    if (there) there.push({ ...place, position });
+    else placesByBank.set(key, [{ ...place, position }]);
+    if (known.has(key)) return;
+    known.add(key);
+    const machineName = line.machines.find((each) => each.machine === machine)?.name ?? machine;
+    extraBanks.push({ machine, machineName, bank, bankName: bank, positions: 0, places: [] });
+  };
+  for (const each of progress.slots) put(wantedPlace(each, seen));
+  for (const each of progress.unwanted) put(extraPlace(each, { seen, inTheWay: progress.inTheWay }));
+  const banks = line.machines.flatMap(({ machine, name, banks }) =>
+    banks.map(({ bank, name: bankName, positions }) => ({
+      ...{ machine, machineName: name, bank, bankName, positions },
+      places: [],
+    })),
+  );
+  return [...banks, ...extraBanks].map((bank) => ({
+    ...bank,
+    places: sortByWalk(placesByBank.get(`${bank.machine}\n${bank.bank}`) ?? [], ({ slot }) => slot),
+  }));
 }
 
-function wantedPlace(each: SlotProgress, seen: ReadonlySet<string>): MapPlace {
+function wantedPlace(each: SlotProgress, seen: ReadonlySet<string>): Omit<MapPlace, 'position'> {
   return {
     slot: each.slot,
-    position: parseSlot(each.slot)?.position ?? 0,
     positions: each.wanted.positions,
     phase: each.phase,
     seen: seen.has(each.slot),
@@ -66,10 +77,9 @@ function wantedPlace(each: SlotProgress, seen: ReadonlySet<string>): MapPlace {
 function extraPlace(
   loaded: SlotState,
   { seen, inTheWay }: Record<'seen' | 'inTheWay', ReadonlySet<string>>,
-): MapPlace {
+): Omit<MapPlace, 'position'> {
   return {
     slot: loaded.slot,
-    position: parseSlot(loaded.slot)?.position ?? 0,
     positions: 1,
     phase: inTheWay.has(loaded.slot) ? 'other' : 'spare',
     seen: seen.has(loaded.slot),

@@ -1,6 +1,7 @@
 // What the sheet is: product, side, revision and line; what taking it in changes; and the one button that does it.
 
 import { useState } from 'preact/hooks';
+import { NAMELESS } from '../../../../../shared/floor/place.ts';
 import type { SheetDiff } from '../../../../../shared/sheet/diff.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { newId } from '../../../device/ids.ts';
@@ -170,39 +171,25 @@ function Form(props: {
 /** What taking it in adds to the line; a sheet for another line shows here before it does harm. */
 function Growth({ plan }: { readonly plan: TakePlan }) {
   const words = say(sheetWords);
-  if (plan.grown.length === 0 && plan.elsewhere.length === 0) return null;
+  if (plan.grown.length === 0) return null;
+  const named = (machine: string, bank: string) =>
+    [machine, words.bank(bank)].filter((name) => name !== NAMELESS).join(' ');
   return (
-    <>
-      {plan.grown.length > 0 && (
-        <div class={plan.isNewLine ? 'told' : 'caution'} data-testid="growth">
-          {!plan.isNewLine && <Icon name="warn" />}
-          <div>
-            <b>{plan.isNewLine ? words.defines : words.grows}</b>
-            <ul>
-              {plan.grown.map(({ machine, bank, before, after }) => (
-                <li key={`${machine}${bank}`}>
-                  {before === 0
-                    ? words.newBank(machine, words.bank(bank), after)
-                    : words.longerBank(machine, words.bank(bank), before, after)}
-                </li>
-              ))}
-            </ul>
-          </div>
-        </div>
-      )}
-      {plan.elsewhere.length > 0 && (
-        <div class="caution">
-          <Icon name="warn" />
-          <div>
-            {words.elsewhere(plan.elsewhere.length)}{' '}
-            <span class="code" translate={false}>
-              {plan.elsewhere.slice(0, 8).join(', ')}
-              {plan.elsewhere.length > 8 ? ' …' : ''}
-            </span>
-          </div>
-        </div>
-      )}
-    </>
+    <div class={plan.isNewLine ? 'told' : 'caution'} data-testid="growth">
+      {!plan.isNewLine && <Icon name="warn" />}
+      <div>
+        <b>{plan.isNewLine ? words.defines : words.grows}</b>
+        <ul>
+          {plan.grown.map(({ machine, bank, before, after }) => (
+            <li key={`${machine}${bank}`}>
+              {before === 0
+                ? words.newBank(named(machine, bank), after)
+                : words.longerBank(named(machine, bank), before, after)}
+            </li>
+          ))}
+        </ul>
+      </div>
+    </div>
   );
 }
 

@@ -113,8 +113,6 @@ export interface TakePlan {
   readonly isNewLine: boolean;
   readonly grown: readonly GrownBank[];
   readonly slots: readonly SetupSlot[];
-  /** Slots whose address is no place of a line. */
-  readonly elsewhere: readonly string[];
   readonly before: Setup | null;
   /** Against `before`; null where there is none. */
   readonly diff: SheetDiff | null;
@@ -141,7 +139,6 @@ export function planTake(
     there === undefined || side === null ? null : newestRevision(floor, { line: there.line, product, side });
   return {
     ...{ line, grown, slots: setupSlots, before, isNewLine: there === undefined },
-    elsewhere: setupSlots.filter(({ slot }) => parseSlot(slot) === null).map(({ slot }) => slot),
     diff: before === null ? null : diffSheets(fromSetupSlots(before.slots), fromSetupSlots(setupSlots)),
   };
 }
@@ -269,7 +266,7 @@ export function lacking(slots: readonly SheetSlot[]): {
   readonly bank: boolean;
 } {
   return {
-    machine: slots.some(({ address }) => address !== null && address.machine === null),
-    bank: slots.some(({ address }) => address !== null && address.bank === null),
+    machine: slots.some(({ address }) => address.position !== null && address.machine === null),
+    bank: slots.some(({ address }) => address.position !== null && address.bank === null),
   };
 }
