@@ -2,7 +2,7 @@
 // of its own, so that one bench's heap does not weigh on the next. Without a name lists what there is.
 
 import { spawnSync } from 'node:child_process';
-import { readdirSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
@@ -23,7 +23,18 @@ if (unknown.length > 0) {
   console.log(known.join('\n'));
 }
 
+/** Installs what benches are compared with, beside them, where one of them asks for it: nobody else has to have it. */
+function installBaselines(bench) {
+  const { dependencies } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
+  const source = readFileSync(path.join(folder, `${bench}.bench.ts`), 'utf8');
+  const isAsked = Object.keys(dependencies).some((each) => source.includes(`'${each}'`));
+  if (!isAsked || existsSync(path.join(folder, 'node_modules'))) return;
+  const quiet = ['--no-audit', '--no-fund', '--no-package-lock', '--ignore-scripts'];
+  spawnSync('npm', ['install', ...quiet], { cwd: folder, stdio: ['ignore', 'inherit', 'inherit'] });
+}
+
 for (const name of unknown.length > 0 ? [] : names) {
+  installBaselines(name);
   // Within the project, so that packages are found from the bundle too.
   const outDir = path.join(root, 'dist', 'bench', name);
   await build({
