@@ -1,5 +1,5 @@
-// An entry on its way into the log. Its text stays in the bytes that it came in until it is written down: a backlog's pages wait
-// for the disk by the thousand, and as texts of their own the engine would move them about meanwhile.
+// An entry on its way into the log. Its text stays in bytes until it is written down: a backlog's pages wait for the disk by the
+// thousand, and as texts the engine would move them about meanwhile.
 
 import type { ClockReading } from '../../shared/log/entry.ts';
 import type { EntryFault } from '../../shared/wire/codes.ts';
@@ -8,15 +8,6 @@ import type { Checked } from './stores/store.ts';
 
 /** What is read out of an entry's text besides. */
 export type EntryFacts = Omit<Checked, 'body' | 'aheadMs' | 'via' | 'fault'>;
-
-/** Where an entry's RFC 8785 text stands. */
-export interface TextPlace {
-  readonly bytes: Buffer;
-  readonly from: number;
-  readonly end: number;
-  /** Every byte is below 0x80. */
-  readonly isAscii: boolean;
-}
 
 /** Read first, judged after: the last three fields are set once by whoever checks it. */
 export class ArrivedEntry implements Checked {
@@ -32,12 +23,10 @@ export class ArrivedEntry implements Checked {
   aheadMs = 0;
   via: string | null = null;
   fault: EntryFault | null = null;
+  /** RFC 8785 text in UTF-8. */
   private readonly bytes: Buffer;
-  private readonly from: number;
-  private readonly end: number;
-  private readonly isAscii: boolean;
 
-  constructor(facts: EntryFacts, { bytes, from, end, isAscii }: TextPlace) {
+  constructor(facts: EntryFacts, bytes: Buffer) {
     this.tablet = facts.tablet;
     this.epoch = facts.epoch;
     this.seq = facts.seq;
@@ -48,18 +37,15 @@ export class ArrivedEntry implements Checked {
     this.hlc = facts.hlc;
     this.atMs = facts.atMs;
     this.bytes = bytes;
-    this.from = from;
-    this.end = end;
-    this.isAscii = isAscii;
   }
 
   /** The text that the hash covers. */
   get body(): string {
-    return this.bytes.toString(this.isAscii ? 'latin1' : 'utf8', this.from, this.end);
+    return this.bytes.toString('utf8');
   }
 
   /** SHA-256 over the text's bytes, lower-case hex. */
   bodyHash(): string {
-    return hashOf(this.bytes.subarray(this.from, this.end));
+    return hashOf(this.bytes);
   }
 }

@@ -106,9 +106,7 @@ function judge(entry: ArrivedEntry, carrier: Carrier): void {
 
 /** Reads an entry that has passed the wire's schema. */
 export function readEntry(entry: Entry): ArrivedEntry {
-  const bytes = readBody(entry);
-  const place = { bytes, from: 0, end: bytes.length, isAscii: false };
-  return new ArrivedEntry({ ...entry, atMs: Date.parse(entry.at) }, place);
+  return new ArrivedEntry({ ...entry, atMs: Date.parse(entry.at) }, readBody(entry));
 }
 
 function readBody(entry: Entry): Buffer {

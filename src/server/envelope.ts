@@ -33,7 +33,7 @@ export function isPlainEntry(value: unknown): boolean {
 }
 
 /** True for a wall clock reading of a date that exists. */
-export function isMoment(text: string): boolean {
+function isMoment(text: string): boolean {
   return MOMENT.test(text) && !Number.isNaN(Date.parse(text));
 }
 

@@ -10,13 +10,6 @@ import { unpackedBytes } from '../../../shared/wire/limits.ts';
 import { hashOf } from '../keys.ts';
 import { Refused } from './refuse.ts';
 
-declare module 'fastify' {
-  interface FastifyContextConfig {
-    /** How a route reads the bytes of JSON, known to be UTF-8; parsed where it does not say. */
-    readonly bodyReader?: (bytes: Buffer) => unknown;
-  }
-}
-
 const unpack = promisify(gunzip);
 
 /** Entries as JSON pack to about a fifth: no more than so many times the packed size is set aside for a page. */
@@ -41,9 +34,8 @@ export function addBodyParsers(app: FastifyInstance): void {
     { parseAs: 'buffer' },
     async (request: FastifyRequest, raw: Buffer) => {
       bodyHashes.set(request, hashOf(raw));
-      const { bodyReader = parseJsonBytes } = request.routeOptions.config;
       const bytes = await unpackBody(raw, request.headers['content-encoding']);
-      if (isUtf8(bytes)) return bodyReader(bytes);
+      if (isUtf8(bytes)) return parseJsonBytes(bytes);
       throw notJson();
     },
   );
@@ -85,7 +77,7 @@ function chunkSizeOf(raw: Buffer): number {
 }
 
 /** The value of JSON in UTF-8. */
-export function parseJsonBytes(bytes: Buffer): unknown {
+function parseJsonBytes(bytes: Buffer): unknown {
   try {
     return JSON.parse(bytes.toString('utf8'));
   } catch {

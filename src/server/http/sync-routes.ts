@@ -20,9 +20,8 @@ import { checkEntries, readEntry } from '../checked.ts';
 import type { ServerContext } from '../context.ts';
 import { isPlainEntry } from '../envelope.ts';
 import { hashOf } from '../keys.ts';
-import { ReadPage, readPage } from '../page.ts';
 import type { StoredEntry } from '../stores/store.ts';
-import { parseJsonBytes, readAs } from './body.ts';
+import { readAs } from './body.ts';
 import { checkWire, requireTablet } from './proof.ts';
 import { Refused } from './refuse.ts';
 
@@ -41,8 +40,7 @@ export function addSyncRoutes(app: FastifyInstance, context: ServerContext): voi
     }),
   );
   app.post('/api/offer', (request) => offer(request, context));
-  const bodyReader = (bytes: Buffer) => readPage(bytes) ?? parseJsonBytes(bytes);
-  app.post('/api/push', { config: { bodyReader } }, (request) => push(request, context));
+  app.post('/api/push', (request) => push(request, context));
   app.get('/api/pull', (request, reply) => pull(request, reply, context));
   app.get('/api/live', (request, reply) => live(request, reply, context));
   app.get('/api/checkpoint', (request) => checkpoint(request, context));
@@ -92,9 +90,8 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
   };
 }
 
-/** What the quick walk did not read goes the long way. The body itself goes on, not a schema's copy of it: the hash covers what was sent. */
+/** Reads a page. The body itself goes on, not a schema's copy of it: the hash covers what was sent. */
 function readPush(body: unknown): { readonly sentMs: number; readonly entries: readonly ArrivedEntry[] } {
-  if (body instanceof ReadPage) return body;
   const { sentMs, entries } = (body ?? {}) as { readonly sentMs?: unknown; readonly entries?: unknown }; // looked at below
   const plain =
     Number.isSafeInteger(sentMs) &&
