@@ -146,6 +146,7 @@ export async function pass(page: Page, ms: number): Promise<void> {
 /** Waits until what the last act did has been drawn, and what follows from it in the page has been done. */
 export async function drawn(page: Page): Promise<void> {
   await page.evaluate(async () => {
+    if (document.visibilityState !== 'visible') return; // a window behind others draws nothing
     for (let frame = 0; frame < 2; frame++) {
       await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 0)));
     }
