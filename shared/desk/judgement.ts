@@ -65,10 +65,21 @@ function verdictWish(
   return {
     kind: 'reel.verified',
     payload: {
-      ...{ act, line, setup, run, slot, feeder },
-      ...{ reel: reel.reel, part: answer.part ?? reel.part, supplierPart: reel.supplierPart },
-      ...{ quantity: reel.quantity, lot: reel.lot, dateCode: reel.dateCode, codes: [...reel.codes] },
-      ...{ verdict: answer.verdict, reasons: answer.reasons.map((reason) => ({ ...reason })) },
+      act,
+      line,
+      setup,
+      run,
+      slot,
+      feeder,
+      reel: reel.reel,
+      part: answer.part ?? reel.part,
+      supplierPart: reel.supplierPart,
+      quantity: reel.quantity,
+      lot: reel.lot,
+      dateCode: reel.dateCode,
+      codes: [...reel.codes],
+      verdict: answer.verdict,
+      reasons: answer.reasons.map((reason) => ({ ...reason })),
       panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
       via: reel.via,
       basis: reel.basis,
@@ -78,8 +89,19 @@ function verdictWish(
 
 /** No label in hand: what a refusal says of a reel where slot and feeder alone decide it. */
 const noReel: ReelInHand = {
-  ...{ codes: [], via: 'typed', reel: null, part: null, supplierPart: null, quantity: null },
-  ...{ labelQuantity: null, basis: null, lot: null, dateCode: null, expires: null, msl: null, questions: [] },
+  codes: [],
+  via: 'typed',
+  reel: null,
+  part: null,
+  supplierPart: null,
+  quantity: null,
+  labelQuantity: null,
+  basis: null,
+  lot: null,
+  dateCode: null,
+  expires: null,
+  msl: null,
+  questions: [],
 };
 
 /** True where a scan only goes on with the label of a reel that was judged already: nothing that the plant knows, and no new part. */
@@ -99,7 +121,13 @@ function earlyQuestion(seen: DeskView, desk: Desk, nowMs: number): EarlyQuestion
   const act = deskAct(desk, seen);
   if (act === 'splice' && !desk.atSlot) return null;
   return {
-    ...{ act, line, setup, slot, feeder, reel, isPartial: desk.partial !== null },
+    act,
+    line,
+    setup,
+    slot,
+    feeder,
+    reel,
+    isPartial: desk.partial !== null,
     today: new Date(nowMs).toISOString().slice(0, 10),
     floorLife:
       slot === null || reel === null ? null : floorLifeOf(floor, { act, line, setup, slot, reel }, nowMs),

@@ -22,6 +22,24 @@ export function dropConflicts(state: FloorState, line: string, slot: string): vo
   }
 }
 
+/** Keeps a splice onto a slot that another tablet unloaded; `spliced` is what the splice left there. */
+export function addUnloaded(
+  state: FloorState,
+  spliced: SlotState,
+  told: { readonly entries: readonly string[]; readonly atMs: number },
+): void {
+  addConflict(state, {
+    kind: 'spliced-though-unloaded',
+    line: spliced.line,
+    slots: [spliced.slot],
+    lines: [spliced.line],
+    reel: null,
+    entries: told.entries,
+    choices: [{ ...spliced, before: null }],
+    atMs: told.atMs,
+  });
+}
+
 /** Forgets a splice that met an empty slot: somebody has loaded it since. */
 export function dropEmptied(state: FloorState, line: string, slot: string): void {
   for (const [key, { kind, slots, lines }] of state.conflicts) {

@@ -3,7 +3,7 @@
 
 import { entryId } from '../log/entry.ts';
 import { blockOn } from './blocks.ts';
-import { addConflict, dropConflicts, dropEmptied, isOlderTape, settle } from './conflicts.ts';
+import { addConflict, addUnloaded, dropConflicts, dropEmptied, isOlderTape, settle } from './conflicts.ts';
 import { slotEstimate } from './estimate.ts';
 import { endLedger, openEvidence } from './fold-loss.ts';
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
@@ -98,7 +98,9 @@ export function place(
   const done = run === null ? 0 : (state.runs.get(run)?.done ?? 0);
   const forPart = wantedOn(state, facts.setup, facts.slot)?.part ?? null;
   const tape: Tape = {
-    ...{ ...tapeOf(facts, mark, done), ...knownSpread(state, facts), forPart },
+    ...tapeOf(facts, mark, done),
+    ...knownSpread(state, facts),
+    forPart,
     ...(cleared === undefined ? {} : { cleared }),
   };
   const placed =
@@ -136,15 +138,7 @@ export function place(
   const off = state.takenOff.get(key);
   if (facts.act === 'load') dropEmptied(state, facts.line, facts.slot);
   else if (!there && off) {
-    addConflict(state, {
-      ...{ kind: 'spliced-though-unloaded', line: facts.line, slots: [facts.slot], lines: [facts.line] },
-      ...{
-        reel: null,
-        entries: [off.entry, mark.entry],
-        choices: [{ ...placed, before: null }],
-        atMs: mark.atMs,
-      },
-    });
+    addUnloaded(state, placed, { entries: [off.entry, mark.entry], atMs: mark.atMs });
   }
   seeInSweep(state, facts.line, facts.slot);
   putReel(state, tape, facts.line, facts.slot, mark);
@@ -294,15 +288,7 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
   dropConflicts(state, facts.line, facts.slot);
   const last = there.tapes.at(-1);
   if (last && isOlderTape(there, facts)) {
-    addConflict(state, {
-      ...{ kind: 'spliced-though-unloaded', line: facts.line, slots: [facts.slot], lines: [facts.line] },
-      ...{
-        reel: null,
-        entries: [last.entry, mark.entry],
-        choices: [{ ...there, before: null }],
-        atMs: mark.atMs,
-      },
-    });
+    addUnloaded(state, there, { entries: [last.entry, mark.entry], atMs: mark.atMs });
   }
 }
 

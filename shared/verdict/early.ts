@@ -25,7 +25,11 @@ const ofFeeder: ReadonlySet<ReasonCode> = new Set<ReasonCode>([
 const ofOldReel: ReadonlySet<ReasonCode> = new Set<ReasonCode>(['reel-here']);
 
 const noReel: VerifyQuestion['reel'] = {
-  ...{ reel: null, part: null, supplierPart: null, quantity: null, lot: null },
+  reel: null,
+  part: null,
+  supplierPart: null,
+  quantity: null,
+  lot: null,
 };
 
 /** The refusal that stands already, with its reasons; null where nothing known so far refuses. */
