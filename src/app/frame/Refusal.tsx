@@ -53,7 +53,7 @@ function Comparison({ shown, compared }: { readonly shown: ShownVerdict; readonl
     .map(({ same, wanted: a, found: b }) => (same ? '\u00a0' : '≠').repeat(Math.max(a.length, b.length)))
     .join('');
   return (
-    <div class={`pair${long ? ' long' : ''}`}>
+    <div class={`pair${long ? ' long' : ''}${unit === 'mm' ? ' sizes' : ''}`}>
       <p>
         {isClosest && `${more.closest}: `}
         {words.wants(isClosest ? String(shown.reasons[0]?.['slot'] ?? '') : (shown.slot ?? ''))}
@@ -61,9 +61,9 @@ function Comparison({ shown, compared }: { readonly shown: ShownVerdict; readonl
       <p class="code chars" translate={false}>
         {unit === 'mm' ? <mark>{wanted} mm</mark> : rows.wanted}
       </p>
-      {unit === 'part' && !long && (
+      {!long && (
         <p class="code chars signs" aria-hidden="true">
-          {signs}
+          {unit === 'mm' ? '≠' : signs}
         </p>
       )}
       <p class="code chars" translate={false}>

@@ -16,7 +16,7 @@ export const warningWords = area({
     blocked: (what: string, reason: string) => `runs blocked parts: ${what} (${reason}).`,
     blockedAct: 'Stop the line and take that reel off.',
     blockedPanels: (since: number, sinceBlock: number) =>
-      `${plural(since, '1 panel was built', `${formatCount(since)} panels were built`)} since it was put there, ${formatCount(sinceBlock)} of them since the block.`,
+      `${plural(since, '1 panel', `${formatCount(since)} panels`)} of this run with it there, ${formatCount(sinceBlock)} of them since the block.`,
     blockedBefore: 'It stood there in an earlier run too.',
     blockedNone: 'No run is being built there.',
     blockedMore: (slots: string) => `Blocked too: ${slots}.`,
@@ -44,7 +44,7 @@ export const warningWords = area({
     blocked: (what, reason) => `lleva componentes bloqueados: ${what} (${reason}).`,
     blockedAct: 'Pare la línea y quite esa bobina.',
     blockedPanels: (since, sinceBlock) =>
-      `${plural(since, 'Se hizo 1 panel', `Se hicieron ${formatCount(since)} paneles`)} desde que se puso, ${formatCount(sinceBlock)} desde el bloqueo.`,
+      `${plural(since, '1 panel', `${formatCount(since)} paneles`)} de esta tirada con ella puesta, ${formatCount(sinceBlock)} desde el bloqueo.`,
     blockedBefore: 'También estuvo ahí en una tirada anterior.',
     blockedNone: 'Ahí no se fabrica nada ahora.',
     blockedMore: (slots) => `También bloqueadas: ${slots}.`,
