@@ -13,12 +13,12 @@ export const kitWords = area({
     list: 'Pick list',
     panels: 'Panels of the next job',
     needed: (count: string) => plural(count, '1 part', `${count} parts`),
-    short: (count: string) => `${count} short`,
+    short: (count: string) => `${count} more needed`,
     enough: 'enough',
     readyNow: 'Do this while the line runs',
     readyFetch: (count: number) =>
       count === 0
-        ? 'No reel to fetch that we know of.'
+        ? 'No reels to fetch.'
         : plural(
             count,
             'Fetch reels of 1 part: pick list below.',
@@ -54,14 +54,18 @@ export const kitWords = area({
     unsure: (count: number) =>
       plural(
         count,
-        '1 part may be short: count its reels.',
-        `${count} parts may be short: count their reels.`,
+        '1 part may need more: count its reels.',
+        `${count} parts may need more: count their reels.`,
       ),
     uncounted: (count: number) => plural(count, '1 reel not counted', `${count} reels not counted`),
     none: 'no reel found',
     msl: (level: string) => `MSL ${level}: mind the floor life`,
     shortfalls: (count: number) =>
-      plural(count, '1 part is short: tell a lead.', `${count} parts are short: tell a lead.`),
+      plural(
+        count,
+        '1 part needs more than the reels we know of. Fetch more, or tell a lead.',
+        `${count} parts need more than the reels we know of. Fetch more, or tell a lead.`,
+      ),
     carts: 'Carts',
     cart: 'Cart',
     cartHelp: 'Scan or type the cart’s code. Then scan slot, feeder and reel.',
@@ -116,12 +120,12 @@ export const kitWords = area({
     list: 'Lista de picking',
     panels: 'Paneles del siguiente trabajo',
     needed: (count) => plural(count, '1 pieza', `${count} piezas`),
-    short: (count) => `faltan ${count}`,
+    short: (count) => `hacen falta ${count} más`,
     enough: 'suficiente',
     readyNow: 'Haga esto con la línea en marcha',
     readyFetch: (count) =>
       count === 0
-        ? 'No hay que traer ninguna bobina conocida.'
+        ? 'No hay que traer bobinas.'
         : plural(
             count,
             'Traiga bobinas de 1 componente: lista abajo.',
@@ -164,7 +168,11 @@ export const kitWords = area({
     none: 'ninguna bobina encontrada',
     msl: (level) => `MSL ${level}: vigile la vida en planta`,
     shortfalls: (count) =>
-      plural(count, 'Falta 1 componente: avise a un jefe.', `Faltan ${count} componentes: avise a un jefe.`),
+      plural(
+        count,
+        '1 componente pide más que las bobinas conocidas. Traiga más o avise a un jefe.',
+        `${count} componentes piden más que las bobinas conocidas. Traiga más o avise a un jefe.`,
+      ),
     carts: 'Carros',
     cart: 'Carro',
     cartHelp: 'Escanee o teclee el código del carro. Luego posición, alimentador y bobina.',

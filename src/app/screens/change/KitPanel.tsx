@@ -45,7 +45,7 @@ export function KitPanel({ changeover, isStanding, onChecklist }: KitPanelProps)
   const rows = wanted === null || wanted <= 0 ? [] : kitList(floor, setup, { panels: wanted, loss, isSpent });
   const short = rows.filter((row) => row.short > 0 && row.uncounted === 0).length;
   const unsure = rows.filter((row) => row.short > 0 && row.uncounted > 0).length;
-  const toFetch = rows.filter((row) => row.reels.length > 0).length;
+  const toFetch = rows.filter((row) => row.reels.length > 0 || row.short > 0).length;
   const onLine = rows.filter((row) => !isForHands(row));
   const rowOf = (row: KitRow) => (
     <PickRow key={row.part} row={row} moist={moist.get(row.part) ?? null} isStanding={isStanding} />
