@@ -44,6 +44,19 @@ describe('`POST /api/trace`', () => {
     expect(panel.ok && panel.value.panel?.slots.length).toBeGreaterThan(10);
   });
 
+  it('finds a lot in any letter case, and what a slot and a person had', async () => {
+    const [stretch] = index.stretches.filter(({ lot, who }) => lot !== null && who !== null);
+    const lot = stretch?.lot?.toLowerCase() ?? '';
+    expect(lot).not.toBe(stretch?.lot);
+    const places = tracePlaces(index, { lot });
+    expect(places.length).toBeGreaterThan(0);
+    expect(await ask({ lot })).toMatchObject({ ok: true, value: { places } });
+    const question = { slot: stretch?.slot.toLowerCase() ?? '', who: stretch?.who ?? '' };
+    const ofPerson = tracePlaces(index, question);
+    expect(ofPerson.length).toBeGreaterThan(0);
+    expect(await ask(question)).toMatchObject({ ok: true, value: { places: ofPerson } });
+  });
+
   it('finds nothing where there is nothing, whatever the text', async () => {
     for (const lot of ["'; drop table entries;--", '<b>x</b>', '%', '\u0000', 'é'.repeat(200)]) {
       expect(await ask({ lot })).toMatchObject({ ok: true, value: { places: [] } });
