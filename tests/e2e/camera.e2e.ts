@@ -84,10 +84,10 @@ describe.each(sizes)('the camera at $width × $height', (size) => {
 
     await tap(page, 'Camera');
     await view(page).waitFor();
-    expect(await view(page).evaluate((region) => region === document.activeElement)).toBe(true);
+    await expect.poll(() => view(page).evaluate((region) => region === document.activeElement)).toBe(true);
     await page.keyboard.press('Escape');
     await view(page).waitFor({ state: 'detached' });
-    expect(await dockButton.evaluate((button) => button === document.activeElement)).toBe(true);
+    await expect.poll(() => dockButton.evaluate((button) => button === document.activeElement)).toBe(true);
 
     await tap(page, 'Camera');
     await view(page).waitFor();
@@ -168,7 +168,9 @@ describe('with the camera', () => {
     await tap(page, 'Go on');
     await page.getByTestId('verdict').waitFor({ state: 'detached' });
     await expect.poll(async () => (await seePicture(page)).colours).toBeGreaterThan(4);
-    expect(await view(page).evaluate((region) => region.contains(document.activeElement))).toBe(true);
+    await expect
+      .poll(() => view(page).evaluate((region) => region.contains(document.activeElement)))
+      .toBe(true);
     expect(await page.evaluate(() => (globalThis as { lenses?: number }).lenses)).toBe(1);
     // The label that was accepted is still in view: it is no second reel.
     await page.locator('.camera-outline').first().waitFor({ state: 'attached' });

@@ -1,7 +1,7 @@
 // The camera's view: the picture, and beside it what the label has told, what is still wanted, and the way out. Loaded when first
 // used, so that the first page does not carry the decoder. It lies over the screen and leaves the dock and the navigation in reach.
 
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
@@ -118,7 +118,8 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
 /** Goes into the view when it opens, and again when what covered it is gone, so that a keyboard goes on where the eyes are. */
 function useFocusInside(isCovered: boolean) {
   const section = useRef<HTMLElement>(null);
-  useLayoutEffect(() => {
+  // After the tap that opened it is over: a scanner's page takes the focus from what was tapped.
+  useEffect(() => {
     const isLost = document.activeElement === null || document.activeElement === document.body;
     if (!isCovered && (isLost || !section.current?.contains(document.activeElement)))
       section.current?.focus({ preventScroll: true });
