@@ -7,6 +7,7 @@ import { languages } from '../../src/app/words/words.ts';
 import { startBrowser } from './support/browser.ts';
 import { type RunningDemo, startDemo } from './support/demo.ts';
 import { openTablet } from './support/floor.ts';
+import { leaveToTour } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 import { changeLegs } from './support/tour/change-legs.ts';
 import { gaps } from './support/tour/coverage.ts';
@@ -15,7 +16,7 @@ import { floorLegs, lastLegs } from './support/tour/floor-legs.ts';
 import type { Leg } from './support/tour/here.ts';
 import { plantLegs } from './support/tour/plant-legs.ts';
 import { servedLegs } from './support/tour/served-legs.ts';
-import { Shots } from './support/tour/sheets.ts';
+import { clearSheets, keepFound, Shots } from './support/tour/sheets.ts';
 import { type Journal, pseudoSpeeches, type Speech, travel } from './support/tour/visit.ts';
 
 const everyLanguage: readonly Speech[] = languages
@@ -31,11 +32,12 @@ let server: PlantServer;
 const journal: Journal = { wrong: [], stops: [], ids: new Set(), shots: new Shots() };
 
 beforeAll(async () => {
+  await clearSheets();
   const camera = ['--use-fake-ui-for-media-stream', '--use-fake-device-for-media-stream'];
   [browser, demo, server] = await Promise.all([startBrowser(camera), startDemo(), startServe()]);
 });
 afterAll(async () => {
-  await journal.shots.write(browser, journal.wrong);
+  await journal.shots.write(browser);
   await browser?.close();
   await demo?.stop();
   await server?.stop();
@@ -45,9 +47,13 @@ async function travelAll(url: string, badge: string | null, legs: readonly Leg[]
   const chosen = only ? legs.filter(({ name }) => only.includes(name)) : legs;
   if (chosen.length === 0) return;
   const tablet = await openTablet(browser, url, { badge });
+  leaveToTour(tablet.page);
   tablet.page.setDefaultTimeout(8000);
   const before = journal.wrong.length;
-  for (const leg of chosen) await travel({ page: tablet.page, url }, leg, journal, speeches);
+  for (const leg of chosen) {
+    await travel({ page: tablet.page, url }, leg, journal, speeches);
+    await keepFound(journal.wrong);
+  }
   await tablet.putAway();
   expect(journal.wrong.slice(before)).toEqual([]);
 }

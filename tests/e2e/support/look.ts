@@ -83,8 +83,16 @@ export async function findings(page: Page, options: LookOptions = {}): Promise<r
   return [...found, ...violations.filter(counts), ...heard];
 }
 
+const toured = new WeakSet<Page>();
+
+/** From here on only the tour looks at this page: it collects what it finds and goes on. */
+export function leaveToTour(page: Page): void {
+  toured.add(page);
+}
+
 /** Throws with everything that is wrong on a page. */
 export async function look(page: Page, options: LookOptions = {}): Promise<void> {
+  if (toured.has(page)) return;
   const found = await findings(page, options);
   if (found.length === 0) return;
   const where = options.where ? `${options.where}: ` : '';

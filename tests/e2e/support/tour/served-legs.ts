@@ -4,6 +4,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { waitReady } from '../browser.ts';
 import { goOn, goTo, pad, reelLabel, scan, scanAll, signIn } from '../floor.ts';
+import { leaveToTour } from '../look.ts';
 import type { PlantServer } from '../serve.ts';
 import { closeDialogs, goThere, type Here, type Leg, openBy } from './here.ts';
 
@@ -32,6 +33,7 @@ async function addPerson(page: Page, name: string, row: { badge: string; role: s
 async function second(browser: Browser, server: PlantServer): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   const page = await context.newPage();
+  leaveToTour(page);
   await page.goto(`${server.url}#enrol=${await server.newCode()}`);
   await waitReady(page);
   await page.getByTestId('enrol-name').fill('Line rear');

@@ -6,6 +6,17 @@ import type { Browser, Page } from 'playwright-core';
 
 const folder = path.resolve(import.meta.dirname, '../../../../.tmp/sheets');
 
+/** Empties the folder of an earlier tour. */
+export async function clearSheets(): Promise<void> {
+  await rm(folder, { recursive: true, force: true });
+  await mkdir(folder, { recursive: true });
+}
+
+/** Keeps what was found so far beside the pictures. */
+export async function keepFound(wrong: readonly string[]): Promise<void> {
+  await writeFile(path.join(folder, 'found.txt'), `${wrong.join('\n')}\n`);
+}
+
 interface Shot {
   readonly name: string;
   readonly jpeg: Buffer;
@@ -22,11 +33,8 @@ export class Shots {
     this.#sheets.set(sheet, [...shots, { name, jpeg }]);
   }
 
-  /** Writes one PNG a sheet, each picture alone beside it, and what was found as text. */
-  async write(browser: Browser, wrong: readonly string[]): Promise<readonly string[]> {
-    await rm(folder, { recursive: true, force: true });
-    await mkdir(folder, { recursive: true });
-    await writeFile(path.join(folder, 'found.txt'), `${wrong.join('\n')}\n`);
+  /** Writes one PNG a sheet, and each picture alone beside it. */
+  async write(browser: Browser): Promise<readonly string[]> {
     const written: string[] = [];
     for (const [sheet, shots] of this.#sheets) {
       const single = path.join(folder, sheet);
