@@ -47,6 +47,7 @@ export function Icon({ name, size = 26 }: { readonly name: IconName; readonly si
       stroke-linecap="round"
       stroke-linejoin="round"
       aria-hidden="true"
+      {...(name === 'left' || name === 'right' ? { class: 'way' } : {})}
     >
       <path d={drawings[name]} />
     </svg>
