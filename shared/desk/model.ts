@@ -80,6 +80,7 @@ export type DeskTold =
   | { readonly tell: 'badge'; readonly person: string }
   | { readonly tell: 'panel'; readonly serial: string; readonly run: string };
 
+/** What has been scanned for the task in hand. */
 export interface Desk {
   /** Chosen by a person; load or splice follow from what is on the slot. */
   readonly mode: 'work' | 'sweep';
@@ -99,6 +100,7 @@ export interface Desk {
   readonly told: DeskTold | null;
 }
 
+/** A desk with nothing on it. */
 export const emptyDesk: Desk = {
   mode: 'work',
   slot: null,

@@ -1,8 +1,19 @@
 // Which material must not be used, and which of it stands on a slot all the same? A block names a reel, a lot or a part; what it names is
 // under it wherever it is, on a slot too. A lead may let one reel run on where it stands, for a reason; the block itself stays.
 
-import type { FloorEntry } from './kinds.ts';
-import type { Block, FloorState, SlotState, Tape } from './state.ts';
+import type { FloorEntry, PayloadOf } from './kinds.ts';
+import type { FloorState, SlotState, Tape } from './state.ts';
+
+/** Material that must not be used: by reel, lot or part. */
+export type BlockFacts = Readonly<PayloadOf<'material.blocked'>>;
+/** A block that stands. */
+export interface Block extends BlockFacts {
+  readonly atMs: number;
+  /** Panels done then in each run that was being built. */
+  readonly done: readonly (readonly [run: string, panels: number])[];
+  /** Tapes, by the entry that put them on their slot, that a lead let run there all the same. */
+  readonly letRun: readonly string[];
+}
 
 /** Applies one entry to the blocks; other kinds change nothing. */
 export function foldBlocks(state: FloorState, entry: FloorEntry): void {

@@ -3,9 +3,9 @@
 // filters and exports need no knowledge of the kind. A field's meaning never changes: a new meaning is a new field.
 
 import * as z from 'zod/mini';
-import { labelRuleSchema } from '../labels/rules.ts';
 import type { Entry, Json, JsonObject } from '../log/entry.ts';
 import { changePayloadSchemas } from './kinds-change.ts';
+import { labelPayloadSchemas } from './kinds-labels.ts';
 import {
   airs,
   countBases,
@@ -345,15 +345,7 @@ export const payloadSchemas = {
     reason: short,
     by: id,
   }),
-  /** A site rule for labels that follow no standard, with the labels that it was made from. A later version takes its place. */
-  'label.taught': z.strictObject({
-    rule: id,
-    version: z.int().check(z.minimum(1)),
-    definition: labelRuleSchema,
-    /** The lead who approved it, null where the plant has no people yet. */
-    by: orNull(id),
-  }),
-  'label.withdrawn': z.strictObject({ rule: id, reason: short, by: orNull(id) }),
+  ...labelPayloadSchemas,
   'log.exported': z.strictObject({ format: short, filter: text, rows: whole }),
   // A state that another tablet folded was used till the history behind it was here, and is not what that history folds to.
   'state.differed': z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),

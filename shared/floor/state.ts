@@ -5,6 +5,7 @@
 import type { LabelRule } from '../labels/rules.ts';
 import type { ClockReading } from '../log/entry.ts';
 import type { Airing } from './airing.ts';
+import type { Block } from './blocks.ts';
 import type { ChecklistTemplate, Signature } from './checklist.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
@@ -36,16 +37,6 @@ export type LineRules = Readonly<PayloadOf<'line.ruled'>>;
 export type Feeder = Readonly<PayloadOf<'feeder.known'>>;
 /** What one product side wants on each slot, in one revision; it never changes once taken. */
 export type Setup = Readonly<PayloadOf<'setup.taken'>> & { readonly takenMs: number };
-/** Material that must not be used: by reel, lot or part. */
-export type BlockFacts = Readonly<PayloadOf<'material.blocked'>>;
-/** A block that stands. */
-export interface Block extends BlockFacts {
-  readonly atMs: number;
-  /** Panels done then in each run that was being built. */
-  readonly done: readonly (readonly [run: string, panels: number])[];
-  /** Tapes, by the entry that put them on their slot, that a lead let run there all the same. */
-  readonly letRun: readonly string[];
-}
 
 /** A site rule for labels, and who approved it when. */
 export interface TaughtRule {

@@ -84,6 +84,7 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
     });
   }, []);
   const main = useRef<HTMLElement>(null);
+  const under = useRef<HTMLDivElement>(null);
   // Another screen begins at its top, however far down the last one was read.
   useLayoutEffect(() => {
     if (main.current) main.current.scrollTop = 0;
@@ -118,8 +119,10 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
       </nav>
       <TopBar status={status} onSignIn={() => setOver({ over: 'sign-in' })} />
       <main ref={main} data-testid={`screen-${place.value.screen}`}>
-        {banner}
-        {children}
+        <div class="under" ref={under}>
+          {banner}
+          {children}
+        </div>
       </main>
       {hasCamera && desk && (
         <CameraOverlay
@@ -132,7 +135,7 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
       {desk && (
         <ShownVerdictBand
           desk={desk}
-          main={main}
+          under={under}
           onClear={(entry) => setOver({ over: 'clear', entry })}
           onQuantity={() => setOver({ over: 'quantity' })}
         />
@@ -177,11 +180,11 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
 // The two below read the desk in the frame's stead: a scan draws them anew, and neither the navigation nor the screen.
 
 function ShownVerdictBand({
-  main,
+  under,
   ...props
 }: {
   readonly desk: DeskRun;
-  readonly main: RefObject<HTMLElement | null>;
+  readonly under: RefObject<HTMLElement | null>;
   readonly onClear: (entry: string) => void;
   readonly onQuantity: () => void;
 }) {
@@ -189,7 +192,7 @@ function ShownVerdictBand({
   const isShown = shown !== null;
   // What lies under the verdict is out of reach of the keyboard and of readers of the screen too.
   useLayoutEffect(() => {
-    if (main.current) main.current.inert = isShown;
+    if (under.current) under.current.inert = isShown;
   }, [isShown]);
   return shown && <VerdictBand {...props} shown={shown} />;
 }

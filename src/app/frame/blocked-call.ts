@@ -1,8 +1,9 @@
 // Makes a blocked reel on this line heard: at once, and again until somebody says that they go. The banner stays longer than the sound.
 
 import { effect } from '@preact/signals';
+import type { Block } from '../../../shared/floor/blocks.ts';
 import { blockedTapes } from '../../../shared/floor/blocks.ts';
-import { type Block, needKey } from '../../../shared/floor/state.ts';
+import { needKey } from '../../../shared/floor/state.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 

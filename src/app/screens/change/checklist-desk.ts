@@ -1,9 +1,9 @@
 // Finds a checklist's template and how it stands; shared by the changeover, the splice and the start of a shift.
 
-import { shippedBefore } from '../../../../shared/changeover/checklist-shipped-before.ts';
 import { knownOpen, type OpenItem, openWork } from '../../../../shared/changeover/open-work.ts';
 import { type ChecklistView, viewChecklist } from '../../../../shared/checklist/answers.ts';
 import { shippedChecklists } from '../../../../shared/checklist/shipped.ts';
+import { shippedBefore } from '../../../../shared/checklist/shipped-before.ts';
 import type { ChecklistPurpose, ChecklistTemplate } from '../../../../shared/floor/checklist.ts';
 import type { Changeover, Checklist, FloorState } from '../../../../shared/floor/state.ts';
 import { planChange } from './model.ts';

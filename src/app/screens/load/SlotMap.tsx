@@ -89,7 +89,7 @@ function Bank({
   ).value;
   return (
     <section class="bank">
-      <h3>{words.banks(bank.machineName, bank.bankName)}</h3>
+      <h2>{words.banks(bank.machineName, bank.bankName)}</h2>
       <div class="places">
         {bank.places.map((place) => (
           <button

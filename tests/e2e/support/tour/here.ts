@@ -15,12 +15,15 @@ export interface Leg {
   readonly stops: (here: Here) => AsyncGenerator<string>;
 }
 
-/** Closes every dialog by Escape, as its platform does. */
+/** Closes every dialog by Escape, as its platform does; behind one another may stand. */
 export async function closeDialogs(page: Page): Promise<void> {
-  const open = page.locator('dialog[open]');
-  for (let left = await open.count(); left > 0; left = await open.count()) {
+  const names = () => [...document.querySelectorAll('dialog[open]')].map((each) => each.ariaLabel).join();
+  for (let before = await page.evaluate(names); before !== ''; before = await page.evaluate(names)) {
     await page.keyboard.press('Escape');
-    await page.waitForFunction((before) => document.querySelectorAll('dialog[open]').length < before, left);
+    await page.waitForFunction(
+      (old) => old !== [...document.querySelectorAll('dialog[open]')].map((each) => each.ariaLabel).join(),
+      before,
+    );
   }
 }
 

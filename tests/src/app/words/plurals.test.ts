@@ -79,7 +79,7 @@ interface Areas {
 
 async function readAreas(): Promise<Areas> {
   const found: Record<string, Readonly<Record<Language, unknown>>> = {};
-  for (const file of readdirSync(folder).filter((name) => name !== 'words.ts')) {
+  for (const file of readdirSync(folder).filter((name) => name.endsWith('.ts') && name !== 'words.ts')) {
     const exported = (await import(path.join(folder, file))) as Record<string, unknown>;
     for (const [name, value] of Object.entries(exported))
       if (typeof value === 'object' && value !== null && languages.every((code) => code in value))

@@ -1,7 +1,7 @@
 // Material that must not be used: one reel, a lot or a part, and why. What is loaded already is named, as a block does not stop it.
 
 import { useState } from 'preact/hooks';
-import type { Block, BlockFacts } from '../../../../../shared/floor/state.ts';
+import type { Block, BlockFacts } from '../../../../../shared/floor/blocks.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { newId } from '../../../device/ids.ts';
 import { useRefusal } from '../../../may.ts';

@@ -2,11 +2,12 @@
 
 import { setupFaults } from '../../../../../shared/changeover/diff.ts';
 import { loadedFeeders } from '../../../../../shared/changeover/loaded.ts';
+import type { BlockFacts } from '../../../../../shared/floor/blocks.ts';
 import { isUnderBlock } from '../../../../../shared/floor/blocks.ts';
 import { siteRules } from '../../../../../shared/floor/fold-labels.ts';
 import { wantedOn } from '../../../../../shared/floor/left.ts';
 import { holdsBadge } from '../../../../../shared/floor/recognise.ts';
-import type { BlockFacts, Feeder, FloorState } from '../../../../../shared/floor/state.ts';
+import type { Feeder, FloorState } from '../../../../../shared/floor/state.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { Scan } from '../../../../../shared/labels/scan.ts';
 import { compareText } from '../../../../../shared/log/order.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { shippedBefore } from '../../../../../shared/changeover/checklist-shipped-before.ts';
 import { shippedChecklists } from '../../../../../shared/checklist/shipped.ts';
+import { shippedBefore } from '../../../../../shared/checklist/shipped-before.ts';
 import type { PayloadOf } from '../../../../../shared/floor/kinds.ts';
 import type { Changeover, Setup } from '../../../../../shared/floor/state.ts';
 import {
@@ -125,7 +125,7 @@ describe('planChange() over a feeder whose record is too wide', () => {
   test('names the feeder in the fault', () => {
     const story = beginStory();
     tellPlant(story);
-    story.tell('reel.verified', verified('M1-F-001', 'R-100', { feeder: 'F-1' }));
+    story.tell('reel.verified', verified('M1-F-001', 'X-999', { feeder: 'F-1' }));
     story.tell('reel.verified', verified('M1-F-002', 'C-200', { feeder: 'F-2' }));
     story.tell('feeder.known', { feeder: 'F-1', tapeWidthMm: 24, pitchesMm: [], positions: 3 });
     const floor = story.floor();

@@ -1,8 +1,8 @@
 // Shipped checklists as they were in versions before: what was opened with one is read as it was asked then. A version is what changed
 // in it against the one that ships now.
 
-import { changeoverChecklist } from '../checklist/shipped-changeover.ts';
 import type { ChecklistStep, ChecklistTemplate } from '../floor/checklist.ts';
+import { changeoverChecklist } from './shipped-changeover.ts';
 
 /** Step -> how it was asked in version 1: by a tick what is known today, by any two what wants two roles now. */
 const changeover1: Readonly<Record<string, Partial<ChecklistStep>>> = {
