@@ -68,7 +68,8 @@ export const cameraWords = area({
       plural(codes, 'One code read. Hold still…', `${formatCount(codes)} codes read. Hold still…`),
     half: (missing: string) => `Not read yet: ${missing}. Bring it into the frame.`,
     takeAsRead: 'Take it as it is',
-    several: (labels: number) => `${labels === 2 ? 'Two' : formatCount(labels)} labels in view. Tap yours.`,
+    several: (labels: number) =>
+      plural(labels, 'One label in view. Tap it.', `${formatCount(labels)} labels in view. Tap yours.`),
     unknown: 'This code is not known here',
     elsewhere: 'Read. Close the camera to see it.',
     slow: 'This browser reads slowly, one code at a time. Hold still.',
@@ -162,7 +163,12 @@ export const cameraWords = area({
       plural(codes, 'Un código leído. No se mueva…', `${formatCount(codes)} códigos leídos. No se mueva…`),
     half: (missing) => `Aún sin leer: ${missing}. Llévelo al marco.`,
     takeAsRead: 'Tomarla como está',
-    several: (labels) => `${labels === 2 ? 'Dos' : formatCount(labels)} etiquetas a la vista. Toque la suya.`,
+    several: (labels) =>
+      plural(
+        labels,
+        'Una etiqueta a la vista. Tóquela.',
+        `${formatCount(labels)} etiquetas a la vista. Toque la suya.`,
+      ),
     unknown: 'Este código no se conoce aquí',
     elsewhere: 'Leído. Cierre la cámara para verlo.',
     slow: 'Este navegador lee despacio, un código cada vez. No se mueva.',

@@ -87,7 +87,7 @@ export const changeWords = area({
     stepsDone: 'No moves left',
     stepsDoneNext: 'Next: finish the checklist, check the first panel, then release the run.',
     stepsNone: 'The next product needs no moves.',
-    slotsRight: (right: string, all: string) => `${right} of ${all} slots right`,
+    slotsRight: (right: string, all: string) => `Slots right: ${right} of ${all}`,
     whys: {
       held: 'waits for a lead',
       'wrong-feeder': 'needs another feeder',
@@ -196,7 +196,7 @@ export const changeWords = area({
     stepsDone: 'No queda ningún movimiento',
     stepsDoneNext: 'Ahora: acabe la lista, revise el primer panel y libere la tirada.',
     stepsNone: 'El producto siguiente no pide ningún movimiento.',
-    slotsRight: (right, all) => `${right} de ${all} posiciones bien`,
+    slotsRight: (right, all) => `Posiciones bien: ${right} de ${all}`,
     whys: {
       held: 'espera a un jefe',
       'wrong-feeder': 'pide otro alimentador',

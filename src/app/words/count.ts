@@ -39,7 +39,7 @@ export const countWords = area({
     before: (parts: string, sd: string, basis: string) => `The log says ${parts} ± ${sd} (${basis}).`,
     beforeUnknown: 'The log knows no count.',
     printed: (share: string, least: string, isEntered: boolean) =>
-      `A printed or typed figure is taken to be good to ± ${share}${isEntered ? ' (from the line rules)' : ' (common practice)'}, and to ± ${least} parts at best (common practice).`,
+      `A printed or typed figure is taken as good to ± ${share}${isEntered ? ' (from the line rules)' : ' (common practice)'}, never better than ± ${least} (common practice).`,
     agree: 'Both agree; together:',
     contradicts: 'These two do not fit together. Check that it is the right reel, then choose.',
     takeNew: 'Take the new count',
@@ -127,7 +127,7 @@ export const countWords = area({
     before: (parts, sd, basis) => `El registro dice ${parts} ± ${sd} (${basis}).`,
     beforeUnknown: 'El registro no sabe cuántos hay.',
     printed: (share, least, isEntered) =>
-      `Una cifra impresa o tecleada vale ± ${share}${isEntered ? ' (de las reglas de línea)' : ' (práctica común)'} y ± ${least} componentes como mínimo (práctica común).`,
+      `Una cifra impresa o tecleada vale ± ${share}${isEntered ? ' (de las reglas de línea)' : ' (práctica común)'}, nunca menos de ± ${least} (práctica común).`,
     agree: 'Coinciden; juntos:',
     contradicts: 'Las dos cuentas no casan. Compruebe que es la bobina correcta y elija.',
     takeNew: 'Tomar la cuenta nueva',

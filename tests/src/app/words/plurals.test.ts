@@ -12,7 +12,20 @@ const numbers = [0, 1, 2, 5] as const;
 /** Words that end in s and are no plural. */
 const singulars: Readonly<Record<Language, readonly string[]>> = {
   en: [
-    ...['arrives', 'comes', 'does', 'feeds', 'goes', 'has', 'lies', 'moves', 'reaches', 'stands'],
+    ...[
+      'answers',
+      'arrives',
+      'comes',
+      'needs',
+      'does',
+      'feeds',
+      'goes',
+      'has',
+      'lies',
+      'moves',
+      'reaches',
+      'stands',
+    ],
     ...['less', 'signs', 'stays', 'takes', 'throws', 'wants', 'was'],
   ],
   es: ['antes', 'después', 'detrás', 'más', 'menos'],

@@ -125,8 +125,8 @@ describe('planChange() over a feeder whose record is too wide', () => {
   test('names the feeder in the fault', () => {
     const story = beginStory();
     tellPlant(story);
-    story.tell('reel.verified', verified('M1-F-001', 'X-999', { feeder: 'F-1' }));
-    story.tell('reel.verified', verified('M1-F-002', 'C-200', { feeder: 'F-2' }));
+    story.tell('reel.verified', verified('M1-F-018', 'X-999', { feeder: 'F-1' }));
+    story.tell('reel.verified', verified('M1-F-019', 'X-998', { feeder: 'F-2' }));
     story.tell('feeder.known', { feeder: 'F-1', tapeWidthMm: 24, pitchesMm: [], positions: 3 });
     const floor = story.floor();
     const plan = planChange(floor, 'L1', floor.setups.get('brook-top-a') as Setup); // told by tellPlant
