@@ -124,8 +124,8 @@ const planted: readonly (readonly [name: string, body: string, wanted: RegExp])[
     /cut off: "One two/,
   ],
   [
-    'a choice too narrow for what is chosen',
-    '<label>Job <select style="width:60px"><option>Tide gauge, top side, C</option></select></label>',
+    'a field too narrow for its example',
+    '<label>Job <input style="width:60px" placeholder="Tide gauge, top side, C"></label>',
     /cut off: "Tide gauge/,
   ],
   [

@@ -111,22 +111,18 @@ function isTold(element: Element, text: Text): boolean {
   return element.closest('[title]')?.getAttribute('title')?.includes(text.node.data.trim()) ?? false;
 }
 
-/** Fields whose shown value or example is longer than the field; what a person types scrolls by itself. */
+/** Fields whose example is longer than the field. What a person types scrolls, and a choice opens in full at a touch. */
 function cutFields(root: Element): readonly string[] {
   const pen = document.createElement('canvas').getContext('2d');
   if (!pen) return [];
-  return [
-    ...root.querySelectorAll<HTMLInputElement | HTMLSelectElement>('select, input[placeholder]'),
-  ].flatMap((field) => {
+  return [...root.querySelectorAll<HTMLInputElement>('input[placeholder]')].flatMap((field) => {
     if (!isShown(field)) return [];
     const style = getComputedStyle(field);
     pen.font = style.font;
-    const text =
-      field instanceof HTMLSelectElement ? (field.selectedOptions[0]?.text ?? '') : field.placeholder;
-    const arrow = field instanceof HTMLSelectElement ? 16 : 0;
+    const text = field.placeholder;
     const room =
       field.clientWidth - Number.parseFloat(style.paddingLeft) - Number.parseFloat(style.paddingRight);
-    const over = pen.measureText(text).width + arrow - room;
+    const over = pen.measureText(text).width - room;
     return over > SLACK_PX
       ? [`cut off: "${text.slice(0, 48)}" in ${named(field)}, ${Math.round(over)} px`]
       : [];

@@ -22,8 +22,9 @@ async function* order(here: Here): AsyncGenerator<string> {
     await page.getByTestId('job-setup').selectOption(setup);
     await page.getByTestId('job-panels').fill(panels);
     if (due) await page.getByTestId('job-due').fill(due);
-    await page.getByTestId('job-add').press('Enter');
-    await page.getByTestId(`job-${index}`).waitFor();
+    // A second tap too soon is taken for a tremble of the hand.
+    const added = page.getByTestId(`job-${index}`);
+    while ((await added.count()) === 0) await page.getByTestId('job-add').click();
   }
   await page.getByTestId('order-find').click();
   await page.getByTestId('order-find').waitFor();

@@ -38,7 +38,7 @@ async function* parts(here: Here): AsyncGenerator<string> {
   yield 'supplier part, new';
   await goThere(here, '#/plant/parts');
   await page.locator('[data-testid^=withdraw-]').first().click();
-  await page.locator('dialog[open]').waitFor();
+  await page.getByTestId('notice').waitFor();
   yield 'supplier part, withdrawn';
   await goThere(here, '#/plant/parts/feeders');
   yield 'feeders';
@@ -136,6 +136,7 @@ async function* sheet(here: Here): AsyncGenerator<string> {
   yield 'sheet, columns to be named';
   await choose(2, 'perPanel');
   await choose(3, 'tapeWidth');
+  await choose(5, 'supplierParts'); // else there are warnings too
   await page.getByTestId('error-count').waitFor();
   yield 'sheet, with errors';
   await give('loch-right.csv', good);
