@@ -128,6 +128,17 @@ async function* sheet(here: Here): AsyncGenerator<string> {
   const choose = (index: number, field: string) =>
     page.getByTestId(`columns-${index}`).locator('select').selectOption(field);
   await goThere(here, '#/plant/sheet');
+  await page
+    .getByTestId('sheet-paste')
+    .fill('Slot\tPart\tQty per panel\tTape width\tPitch\nM1-F-001\tBW-1\t3\t8\t4\n');
+  await page.getByTestId('sheet-paste-read').click();
+  await page.getByTestId('take-product').fill('Fell switch');
+  await page.getByTestId('take-revision').fill('1');
+  await page.getByTestId('take-bottom').click();
+  await page.getByTestId('sheet-take').click();
+  await page.getByTestId('sheet-taken').waitFor();
+  yield 'sheet, taken in';
+  await page.getByTestId('sheet-next').click();
   await give('empty.csv', '');
   await page.getByTestId('sheet-fault').waitFor();
   yield 'sheet, not read';
@@ -146,17 +157,6 @@ async function* sheet(here: Here): AsyncGenerator<string> {
   await page.getByTestId('take-new-line').click();
   await page.getByTestId('growth').waitFor();
   yield 'sheet, for a line of its own';
-  await goThere(here, '#/plant/sheet');
-  await page
-    .getByTestId('sheet-paste')
-    .fill('Slot\tPart\tQty per panel\tTape width\tPitch\nM1-F-001\tBW-1\t3\t8\t4\n');
-  await page.getByTestId('sheet-paste-read').click();
-  await page.getByTestId('take-product').fill('Fell switch');
-  await page.getByTestId('take-revision').fill('1');
-  await page.getByTestId('take-bottom').click();
-  await page.getByTestId('sheet-take').click();
-  await page.getByTestId('sheet-taken').waitFor();
-  yield 'sheet, taken in';
 }
 
 async function* checklists(here: Here): AsyncGenerator<string> {
