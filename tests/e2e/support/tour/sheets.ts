@@ -1,6 +1,6 @@
 // Contact sheets: all stops of one size and theme on one picture, side by side under their names, for a person's eyes.
 
-import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 
@@ -19,40 +19,31 @@ export async function keepFound(wrong: readonly string[]): Promise<void> {
 
 interface Shot {
   readonly name: string;
-  readonly jpeg: Buffer;
+  readonly file: string;
 }
 
-/** Pictures of the stops, by sheet. */
+/** Pictures of the stops, by sheet; each lies on the disk as soon as it is taken. */
 export class Shots {
   readonly #sheets = new Map<string, Shot[]>();
 
   /** Takes one picture for a sheet. */
   async take(page: Page, sheet: string, name: string): Promise<void> {
-    const jpeg = await page.screenshot({ type: 'jpeg', quality: 70 });
     const shots = this.#sheets.get(sheet) ?? [];
-    this.#sheets.set(sheet, [...shots, { name, jpeg }]);
+    const number = String(shots.length + 1).padStart(3, '0');
+    const file = path.join(folder, sheet, `${number}-${name.replace(/\W+/g, '-')}.jpg`);
+    await page.screenshot({ type: 'jpeg', quality: 70, path: file });
+    this.#sheets.set(sheet, [...shots, { name, file }]);
   }
 
-  /** Writes one PNG a sheet, and each picture alone beside it. */
-  async write(browser: Browser): Promise<readonly string[]> {
-    const written: string[] = [];
+  /** Writes one PNG a sheet. */
+  async write(browser: Browser): Promise<void> {
     for (const [sheet, shots] of this.#sheets) {
-      const single = path.join(folder, sheet);
-      await mkdir(single, { recursive: true });
-      for (const [at, { name, jpeg }] of shots.entries())
-        await writeFile(
-          path.join(single, `${String(at + 1).padStart(3, '0')}-${name.replace(/\W+/g, '-')}.jpg`),
-          jpeg,
-        );
-      const file = path.join(folder, `${sheet}.png`);
-      await compose(browser, shots, /^1280/.test(sheet) ? 400 : 240, file);
-      written.push(file);
+      await compose(browser, shots, /^1280/.test(sheet) ? 400 : 240, path.join(folder, `${sheet}.png`));
     }
-    return written;
   }
 }
 
-const COLUMNS = 10;
+const COLUMNS = 8;
 
 async function compose(
   browser: Browser,
@@ -61,9 +52,11 @@ async function compose(
   file: string,
 ): Promise<void> {
   const page = await browser.newPage({ viewport: { width: COLUMNS * (widthPx + 12), height: 600 } });
-  const figures = shots.map(
-    ({ name, jpeg }, at) =>
-      `<figure><figcaption>${at + 1} ${name}</figcaption><img src="data:image/jpeg;base64,${jpeg.toString('base64')}"></figure>`,
+  const figures = await Promise.all(
+    shots.map(async ({ name, file: picture }, at) => {
+      const jpeg = await readFile(picture, 'base64');
+      return `<figure><figcaption>${at + 1} ${name}</figcaption><img src="data:image/jpeg;base64,${jpeg}"></figure>`;
+    }),
   );
   await page.setContent(
     `<style>body{margin:0;display:flex;flex-wrap:wrap;gap:12px;background:#888;font:13px sans-serif}` +
