@@ -302,7 +302,10 @@ class Session implements CameraSession {
     const isNew = open.length > 0 && this.#gathered.quietFrames === 0;
     const said = gatherAnswer(this.#gathered, this.#settings);
     if (said.kind === 'complete') this.#deliver(said.label.codes);
-    this.#doneInView = this.#doneInView
+    const isMarked = (code: SeenCode) => this.#doneInView.some((done) => keyOf(done.code) === keyOf(code));
+    // What was given out before the reading was held is still marked where it stands.
+    const back = codes.filter((code) => isDone(code) && !isMarked(code));
+    this.#doneInView = [...this.#doneInView, ...back.map((code) => ({ code, missed: 0 }))]
       .map(({ code, missed }) => {
         const now = codes.find((each) => keyOf(each) === keyOf(code));
         return now === undefined ? { code, missed: missed + 1 } : { code: now, missed: 0 };
