@@ -46,7 +46,7 @@ export function CameraPanel({ camera, desk, view, onClose }: CameraPanelProps) {
       ? words.inHand(slot.slot, slot.part)
       : isIdle(desk)
         ? words.anyHelp
-        : ' ';
+        : '\u00a0'; // keeps its line
   return (
     <div class="camera-panel">
       <h1>
