@@ -194,11 +194,12 @@ export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
         </Button>
       )}
       {!idle || told !== null ? (
-        <Button large onPress={desk.clear} testId="dock-clear">
+        // Another button, not the same with another word: whoever stands on "Type" must not find himself on "Clear".
+        <Button key="clear" large onPress={desk.clear} testId="dock-clear">
           {words.clear}
         </Button>
       ) : (
-        <Button large onPress={onType} testId="dock-type">
+        <Button key="type" large onPress={onType} testId="dock-type">
           <Icon name="keyboard" /> {words.typeIt}
         </Button>
       )}

@@ -18,16 +18,13 @@ function placeInHand(): HTMLElement | null {
   return active instanceof HTMLElement && active !== document.body ? active : null;
 }
 
-/** Takes a person back to where the dialog was opened from, or to what stands in its place, unless something else took over. */
-function goBack(before: HTMLElement): void {
+/** Takes a person back to where the dialog was opened from, or, where that is gone, to what was around it, unless something else took over. */
+function goBack(before: HTMLElement, around: HTMLElement | null): void {
   if (placeInHand() !== null) return;
-  const { testid } = before.dataset;
-  const there = before.isConnected
-    ? before
-    : testid === undefined
-      ? null
-      : document.querySelector<HTMLElement>(`[data-testid="${CSS.escape(testid)}"]`);
-  there?.focus();
+  if (before.isConnected) return before.focus();
+  if (!around?.isConnected) return;
+  if (!around.hasAttribute('tabindex')) around.tabIndex = -1; // no stop of its own for Tab
+  around.focus();
 }
 
 /** Built on the platform's own modal element: focus stays inside, Escape closes. */
@@ -41,6 +38,7 @@ export function Dialog({ title, children, onClose, wide = false, tone = 'plain' 
     const focused = document.activeElement;
     const isInHand = focused !== dialog && dialog.contains(focused);
     const before = isInHand ? null : placeInHand();
+    const around = before?.parentElement ?? null;
     if (!dialog.open) dialog.showModal();
     if (!isInHand) {
       dialog.focus();
@@ -49,7 +47,7 @@ export function Dialog({ title, children, onClose, wide = false, tone = 'plain' 
     }
     return () => {
       dialog.close();
-      if (before !== null) setTimeout(() => goBack(before), 0); // after what the dialog changed is drawn
+      if (before !== null) setTimeout(() => goBack(before, around), 0); // after what the dialog changed is drawn
     };
   }, []);
   return (

@@ -230,14 +230,16 @@ export function PasteForm({ onClose }: { readonly onClose: () => void }) {
         </p>
       )}
       {problems.length > 0 && (
-        <ul class="faults" role="alert">
-          {problems.slice(0, 20).map(({ row, code, found }) => (
-            <li key={row}>
-              ✕ <b>{words.row(row)}</b> {words.problems[code](found)}
-            </li>
-          ))}
-          {problems.length > 20 && <li>{all.more(String(problems.length - 20))}</li>}
-        </ul>
+        <div role="alert">
+          <ul class="faults">
+            {problems.slice(0, 20).map(({ row, code, found }) => (
+              <li key={row}>
+                ✕ <b>{words.row(row)}</b> {words.problems[code](found)}
+              </li>
+            ))}
+            {problems.length > 20 && <li>{all.more(String(problems.length - 20))}</li>}
+          </ul>
+        </div>
       )}
       {changed.length > 0 && <ChangedList changed={changed} />}
       <div class="row">
