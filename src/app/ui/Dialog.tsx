@@ -21,7 +21,10 @@ function placeInHand(): HTMLElement | null {
 /** Takes a person back to where the dialog was opened from, or, where that is gone, to what was around it, unless something else took over. */
 function goBack(before: HTMLElement, around: HTMLElement | null): void {
   if (placeInHand() !== null) return;
-  if (before.isConnected) return before.focus();
+  if (before.isConnected) {
+    before.focus();
+    return;
+  }
   if (!around?.isConnected) return;
   if (!around.hasAttribute('tabindex')) around.tabIndex = -1; // no stop of its own for Tab
   around.focus();
