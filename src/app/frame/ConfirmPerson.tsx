@@ -140,8 +140,8 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
           <small>{words.badgeHelp}</small>
         </label>
         {wrong !== null && (
-          <p class="wrong" role="alert">
-            {wrong}
+          <p class="chip stop" role="alert">
+            ✕ {wrong}
           </p>
         )}
         <Button tone="act" testId="badge-enter" onPress={() => takeBadge(badge)}>
@@ -154,8 +154,8 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
     <div class="stack">
       {people.length === 0 && <p>{words.nobody}</p>}
       {wrong !== null && (
-        <p class="wrong" role="alert">
-          {wrong}
+        <p class="chip stop" role="alert">
+          ✕ {wrong}
         </p>
       )}
       <div class="evenly">

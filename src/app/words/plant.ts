@@ -111,8 +111,7 @@ export const plantWords = area({
         'The floor life of moisture-sensitive reels is reckoned for it. 30 °C and 60 % until you enter your own.',
       climateBeyond:
         'The floor-life table ends at 35 °C and 90 %. Beyond it, its worst row counts for all reels: ask the process engineer.',
-      idle: 'Sign people out after',
-      idleUnit: 'min without a touch',
+      idle: 'Sign people out when untouched for',
       idleHelp: (most: number) =>
         `From 1 to ${most}, the longest shift. After a shift everybody signs in again. What is in hand stays.`,
       wrongIdle: (most: number) => `Signing out: enter whole minutes from 1 to ${most}, then save again.`,
@@ -271,8 +270,7 @@ export const plantWords = area({
         'Para ello se calcula la vida en planta de las bobinas sensibles a la humedad. 30 °C y 60 % mientras no ponga los suyos.',
       climateBeyond:
         'La tabla de vida en planta acaba en 35 °C y 90 %. Más allá cuenta su peor fila para todas las bobinas: pregunte al ingeniero de proceso.',
-      idle: 'Cerrar la sesión tras',
-      idleUnit: 'min sin tocar',
+      idle: 'Cerrar la sesión sin tocar durante',
       idleHelp: (most) =>
         `De 1 a ${most}, el turno más largo. Tras un turno todos se identifican otra vez. Lo que está en curso sigue.`,
       wrongIdle: (most) => `Cierre de sesión: ponga minutos enteros de 1 a ${most} y guarde otra vez.`,

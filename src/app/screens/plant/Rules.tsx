@@ -76,7 +76,7 @@ export function Rules() {
       {number('labelPercent', '%', words.label, words.labelHelp)}
       {number('floorCelsius', '°C', words.floorCelsius)}
       {number('floorHumidity', '%', words.floorHumidity, climateHelp)}
-      {number('idleMinutes', words.idleUnit, words.idle, words.idleHelp(longestShiftMinutes(form)))}
+      {number('idleMinutes', words.minutes, words.idle, words.idleHelp(longestShiftMinutes(form)))}
       <WeeklyField label={words.shifts} rows={form.shifts} onChange={(shifts) => change({ shifts })} />
       <WeeklyField label={words.breaks} rows={form.breaks} onChange={(breaks) => change({ breaks })} />
       <div class="field whole">
