@@ -24,6 +24,7 @@ export function isShown(element: Element): boolean {
 export function isForReaders(element: Element): boolean {
   for (let each: Element | null = element; each; each = each.parentElement) {
     const { clipPath, position } = getComputedStyle(each);
+    if (clipPath === 'inset(50%)') return true; // cut to nothing until the keyboard comes to it
     if (clipPath !== 'none' && position === 'absolute' && each.getBoundingClientRect().width <= 1.5)
       return true;
   }
