@@ -32,7 +32,9 @@ function characterRows({ wanted, found }: { readonly wanted: string; readonly fo
       ) : (
         <span key={at}>
           {text !== '' && <mark>{text}</mark>}
-          <i aria-hidden="true">{fill(text, other)}</i>
+          <i aria-hidden="true" data-raw>
+            {fill(text, other)}
+          </i>
         </span>
       );
     });
