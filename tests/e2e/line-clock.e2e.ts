@@ -5,7 +5,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startBrowser } from './support/browser.ts';
 import { type RunningDemo, startDemo } from './support/demo.ts';
-import { endRun, goTo, keepRunning, openTablet, ownEntries, type Tablet } from './support/floor.ts';
+import { endRun, goTo, keepRunning, openTablet, ownEntries, signIn, type Tablet } from './support/floor.ts';
 
 let demo: RunningDemo;
 let browser: Browser;
@@ -159,7 +159,8 @@ describe('a clock set wrong', () => {
       );
       expect(await page.getByTestId('warning').locator('b').textContent()).toBe(slot);
       expect((await soonest(page)).clock).toBe(before.clock);
-      // What is written says what the clock said, and comes after all that was known.
+      // What is written says what the clock said, and comes after all that was known. Half an hour untouched, nobody is signed in.
+      await signIn(page, 'BADGE-2201');
       await page.getByTestId('plus-one').click();
       await quiet(page).waitFor({ state: 'detached' });
       await page.reload();

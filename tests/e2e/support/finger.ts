@@ -3,6 +3,7 @@
 
 import assert from 'node:assert/strict';
 import type { Locator, Page } from 'playwright-core';
+import { expect } from 'vitest';
 
 /** What lies on top at the middle of a control: `null` where that is the control itself, else what covers it. */
 export async function coveredBy(control: Locator): Promise<string | null> {
@@ -20,11 +21,13 @@ export async function coveredBy(control: Locator): Promise<string | null> {
 /** A hand is slower than this: a second press of one button within it counts as a tremble. */
 const TREMBLE_MS = 400;
 
+const lastTaps = new WeakMap<Page, number>();
+
 /** Taps the middle of a control with the mouse; fails where something else lies on top there. */
 export async function tapOn(page: Page, control: Locator): Promise<void> {
   await control.waitFor();
-  const last = Number((await control.getAttribute('data-pressed')) ?? -TREMBLE_MS);
-  await page.waitForFunction((until) => performance.now() > until, last + TREMBLE_MS);
+  await expect.poll(() => Date.now() - (lastTaps.get(page) ?? 0)).toBeGreaterThan(TREMBLE_MS);
+  lastTaps.set(page, Date.now());
   assert.equal(await coveredBy(control), null);
   const box = await control.boundingBox();
   assert.ok(box, 'the control has no place on the page');

@@ -14,6 +14,8 @@ import { formatCount, formatShare, formatSpan, formatTime, say } from '../../wor
 import { type Beheld, sayMoment, sayStretch } from './moment.ts';
 
 /** Hours that the axis may show. */
+/** Room for a walk's number, px. */
+const WALK_MIN_PX = 26;
 const HORIZONS = [1, 2, 4, 8] as const;
 const HOUR_MS = 3_600_000;
 
@@ -166,8 +168,9 @@ function SlotRow(props: {
             class="walkband"
             title={words.round(band.number)}
             style={{
-              left: `${toX(band.startMs)}px`,
-              width: `${Math.max(14, Math.min(width, toX(band.endMs)) - toX(band.startMs))}px`,
+              // As wide as its number at least, and within the strip.
+              left: `${Math.max(0, Math.min(toX(band.startMs), width - WALK_MIN_PX))}px`,
+              width: `${Math.max(WALK_MIN_PX, Math.min(width, toX(band.endMs)) - toX(band.startMs))}px`,
             }}
           >
             {band.number}
