@@ -32,18 +32,9 @@ describe('fits()', () => {
       for (const supplierPart of makers)
         for (const lot of ['good', 'bad'])
           put(story, `K-${part}-${supplierPart}-${lot}`, { part, supplierPart, lot });
-    for (const [block, facts] of Object.entries({
-      lot: { lot: 'bad' },
-      part: { part: 'U-300', lot: 'good' },
-    }))
-      story.tell('material.blocked', {
-        reel: null,
-        lot: null,
-        part: null,
-        ...facts,
-        block,
-        reason: 'cracked',
-      });
+    const blocked = { reel: null, lot: null, part: null, reason: 'cracked' };
+    story.tell('material.blocked', { ...blocked, block: 'lot', lot: 'bad' });
+    story.tell('material.blocked', { ...blocked, block: 'part', part: 'U-300', lot: 'good' });
     const floor = story.floor();
     const shelf = shelfFor(floor, at);
     let taken = 0;
