@@ -1,8 +1,9 @@
 // Which feeders stand on a line, with the positions that each takes, and what is each good for in the setup to come? Method: whether
 // a slot is right is asked where every screen asks it (slot-right.ts); a feeder that is not may move where its reel and it serve.
 
+import { takenAs } from '../floor/fits.ts';
 import { wantedOn } from '../floor/left.ts';
-import { feederPositions, feederServes, isBlocked, slotRight, takesPart } from '../floor/slot-right.ts';
+import { feederPositions, feederServes, isBlocked, slotRight } from '../floor/slot-right.ts';
 import { type FloorState, type SlotState, slotKey } from '../floor/state.ts';
 import type { FeederRule, PlacedFeeder } from './diff.ts';
 
@@ -42,7 +43,7 @@ export function loadedFor(
         const state = stateOf(there);
         const wanted = wantedOn(floor, setup, slot);
         if (!state || !wanted || isBlocked(floor, state)) return false;
-        return takesPart(wanted, there.part) && feederServes(floor, state, wanted);
+        return takenAs(floor, line, wanted, there.part) !== null && feederServes(floor, state, wanted);
       },
     },
   };

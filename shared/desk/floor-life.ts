@@ -2,14 +2,14 @@
 // is told of it where only the label knows that it has one.
 
 import { isLimited } from '../floor/airing.ts';
+import type { FitLife } from '../floor/fits.ts';
 import type { Wish } from '../floor/kinds.ts';
 import { wantedOn } from '../floor/left.ts';
-import type { FloorState } from '../floor/state.ts';
+import type { FloorState, Reel } from '../floor/state.ts';
 import type { Verdict, VerifyAct } from '../floor/vocabulary.ts';
 import { type ReelComing, reelLastsSeconds } from '../forecast/reel-lasts.ts';
 import { formatMoment } from '../kit/moment.ts';
-import { moistureOfSlot, reelLife } from '../moisture/reel-life.ts';
-import type { VerifyQuestion } from '../verdict/verify.ts';
+import { moistureOfParts, moistureOfSlot, reelLife } from '../moisture/reel-life.ts';
 import type { ReelInHand } from './model.ts';
 
 /** The floor-life part of a verdict's question; null where the reel's time out of the bag has no limit. */
@@ -17,13 +17,30 @@ export function floorLifeOf(
   floor: FloorState,
   asked: Omit<ReelComing, 'quantity'> & { readonly reel: Pick<ReelInHand, 'reel' | 'quantity' | 'msl'> },
   nowMs: number,
-): NonNullable<VerifyQuestion['floorLife']> | null {
+): FitLife | null {
   const { reel, ...coming } = asked;
   const part = moistureOfSlot(wantedOn(floor, asked.setup, asked.slot));
   const life = reelLife(floor, reel.reel, { line: asked.line, part, label: reel.msl, nowMs });
   if (life === null || life.leftSeconds === null) return null;
   const neededSeconds = reelLastsSeconds(floor, { ...coming, quantity: reel.quantity }, nowMs);
   return { leftSeconds: life.leftSeconds, neededSeconds, shortBake: life.shortBake };
+}
+
+/**
+ * What is left of the floor life of reels off the line, for a pick list; null where a reel's time out of the bag has no limit. How long
+ * one is to stand open on its slot is not known before it comes. Cost: one walk over the setups, then a look a reel.
+ */
+export function lifeOnShelf(
+  floor: FloorState,
+  line: string,
+  nowMs: number,
+): (reel: Reel, part: string) => FitLife | null {
+  const parts = moistureOfParts(floor);
+  return (reel, part) => {
+    const life = reelLife(floor, reel.reel, { line, part: parts.get(part) ?? null, nowMs });
+    if (life === null || life.leftSeconds === null) return null;
+    return { leftSeconds: life.leftSeconds, neededSeconds: null, shortBake: life.shortBake };
+  };
 }
 
 /**

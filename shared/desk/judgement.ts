@@ -2,6 +2,7 @@
 // here; pure, so that it can be rehearsed.
 
 import type { SetupSlot, Wish } from '../floor/kinds.ts';
+import { plantDay } from '../floor/plant-day.ts';
 import { recognise } from '../floor/recognise.ts';
 import type { VerifyAct } from '../floor/vocabulary.ts';
 import type { Scan } from '../labels/scan.ts';
@@ -38,7 +39,7 @@ export function judgeReel(seen: DeskView, ready: ReadyDesk, nowMs: number): Judg
   const asked = { act, line, setup, slot, reel };
   const answer = verifyReel(floor, {
     ...{ ...asked, feeder },
-    today: new Date(nowMs).toISOString().slice(0, 10),
+    today: plantDay(floor, line, nowMs),
     floorLife: floorLifeOf(floor, asked, nowMs),
   });
   const wishes: Wish[] = [
@@ -128,7 +129,7 @@ function earlyQuestion(seen: DeskView, desk: Desk, nowMs: number): EarlyQuestion
     feeder,
     reel,
     isPartial: desk.partial !== null,
-    today: new Date(nowMs).toISOString().slice(0, 10),
+    today: plantDay(floor, line, nowMs),
     floorLife:
       slot === null || reel === null ? null : floorLifeOf(floor, { act, line, setup, slot, reel }, nowMs),
   };

@@ -2,6 +2,7 @@
 // out. One desk serves load, splice and sweep, since the operator scans the same things: the act follows from what is on the
 // slot. Refused: one form a screen, as a scan would then depend on which screen happens to be open.
 
+import { slotsWanting } from '../floor/fits.ts';
 import { slotPhase } from '../floor/progress.ts';
 import type { Recognised } from '../floor/recognise.ts';
 import { type FloorState, slotKey } from '../floor/state.ts';
@@ -9,7 +10,6 @@ import type { CountBasis, Source, VerifyAct } from '../floor/vocabulary.ts';
 import type { LabelQuestion } from '../labels/reading.ts';
 import type { Scan } from '../labels/scan.ts';
 import type { Reason } from '../verdict/reasons.ts';
-import { slotsWanting } from '../verdict/verify.ts';
 
 /** A label in hand. */
 export interface ReelInHand {

@@ -1,7 +1,7 @@
 // Which material must not be used, and which of it stands on a slot all the same? A block names a reel, a lot or a part; what it names is
 // under it wherever it is, on a slot too. A lead may let one reel run on where it stands, for a reason; the block itself stays.
 
-import type { FloorEntry, PayloadOf } from './kinds.ts';
+import type { EntryOf, PayloadOf } from './kinds.ts';
 import type { FloorState, SlotState, Tape } from './state.ts';
 
 /** Material that must not be used: by reel, lot or part. */
@@ -15,8 +15,11 @@ export interface Block extends BlockFacts {
   readonly letRun: readonly string[];
 }
 
-/** Applies one entry to the blocks; other kinds change nothing. */
-export function foldBlocks(state: FloorState, entry: FloorEntry): void {
+/** Applies one entry to the blocks. */
+export function foldBlocks(
+  state: FloorState,
+  entry: EntryOf<'material.blocked' | 'material.released' | 'blocked.let-run'>,
+): void {
   switch (entry.kind) {
     case 'material.blocked': {
       const done = [...state.current.values()].map((run) => [run, state.runs.get(run)?.done ?? 0] as const);
@@ -33,7 +36,7 @@ export function foldBlocks(state: FloorState, entry: FloorEntry): void {
       return;
     }
     default:
-      return;
+      entry satisfies never;
   }
 }
 

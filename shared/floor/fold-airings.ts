@@ -3,7 +3,7 @@
 
 import { entryId } from '../log/entry.ts';
 import { type Airing, isLimited, type Stay } from './airing.ts';
-import type { FloorEntry, PayloadOf } from './kinds.ts';
+import type { EntryOf, PayloadOf } from './kinds.ts';
 import { wantedOn } from './left.ts';
 import { reelByLabel } from './reel-places.ts';
 import type { FloorState } from './state.ts';
@@ -11,8 +11,13 @@ import type { FloorState } from './state.ts';
 /** A reel that goes where its bag must be open. */
 type Opened = Pick<PayloadOf<'reel.verified'>, 'act' | 'setup' | 'slot' | 'reel'>;
 
-/** Applies one entry to the reels' stays; other kinds change nothing. Must see a hold before its clearing takes it away. */
-export function foldAirings(state: FloorState, entry: FloorEntry): void {
+/** Kinds that this fold handles. */
+type AiringEntry = EntryOf<
+  'reel.aired' | 'reel.verified' | 'cart.filled' | 'hold.cleared' | 'entry.corrected'
+>;
+
+/** Applies one entry to the reels' stays. Must see a hold before its clearing takes it away. */
+export function foldAirings(state: FloorState, entry: AiringEntry): void {
   const of = entryId(entry);
   switch (entry.kind) {
     case 'reel.aired':
@@ -33,7 +38,7 @@ export function foldAirings(state: FloorState, entry: FloorEntry): void {
       takeBack(state, entry.payload.of);
       return;
     default:
-      return;
+      entry satisfies never;
   }
 }
 

@@ -3,11 +3,33 @@
 
 import { entryId } from '../log/entry.ts';
 import { place } from './fold-material.ts';
-import type { FloorEntry } from './kinds.ts';
+import type { EntryOf } from './kinds.ts';
 import { type CartPlace, type Checklist, type FloorState, slotKey } from './state.ts';
 
-/** Applies one entry to checklists, changeovers, carts and kept orders of jobs; other kinds change nothing. */
-export function foldChange(state: FloorState, entry: FloorEntry): void {
+/** Kinds that this fold handles. */
+type ChangeEntry = EntryOf<
+  | 'checklist.template'
+  | 'checklist.opened'
+  | 'checklist.handed'
+  | 'checklist.closed'
+  | 'step.answered'
+  | 'step.skipped'
+  | 'step.reopened'
+  | 'step.signed'
+  | 'step.unsigned'
+  | 'changeover.began'
+  | 'changeover.released'
+  | 'changeover.dropped'
+  | 'panel.measured'
+  | 'panel.looked'
+  | 'cart.filled'
+  | 'cart.emptied'
+  | 'plan.kept'
+  | 'cart.docked'
+>;
+
+/** Applies one entry to checklists, changeovers, carts and kept orders of jobs. */
+export function foldChange(state: FloorState, entry: ChangeEntry): void {
   switch (entry.kind) {
     case 'checklist.template': {
       const { template, version, purpose, title, steps } = entry.payload;
@@ -114,7 +136,7 @@ export function foldChange(state: FloorState, entry: FloorEntry): void {
       dock(state, entry);
       return;
     default:
-      return;
+      entry satisfies never;
   }
 }
 
@@ -125,7 +147,7 @@ function changeList(state: FloorState, id: string, change: (list: Checklist) => 
 
 function answerStep(
   list: Checklist,
-  entry: Extract<FloorEntry, { kind: 'step.answered' | 'step.skipped' | 'step.reopened' }>,
+  entry: EntryOf<'step.answered' | 'step.skipped' | 'step.reopened'>,
 ): Checklist {
   const answers = new Map(list.answers);
   const { step } = entry.payload;
@@ -158,7 +180,7 @@ function answerStep(
 }
 
 /** A second signature of one person under one step does not count. */
-function signStep(list: Checklist, entry: Extract<FloorEntry, { kind: 'step.signed' }>): Checklist {
+function signStep(list: Checklist, entry: EntryOf<'step.signed'>): Checklist {
   const { step, by: person, role, how, checked } = entry.payload;
   const there = list.answers.get(step);
   const before = there?.signed ?? [];
@@ -175,7 +197,7 @@ function signStep(list: Checklist, entry: Extract<FloorEntry, { kind: 'step.sign
 }
 
 /** Takes a person's own signature away; a list that was closed with it is open again. After the release it stays. */
-function unsignStep(state: FloorState, entry: Extract<FloorEntry, { kind: 'step.unsigned' }>): void {
+function unsignStep(state: FloorState, entry: EntryOf<'step.unsigned'>): void {
   const { checklist, step, by } = entry.payload;
   const list = state.checklists.get(checklist);
   const there = list?.answers.get(step);
@@ -203,7 +225,7 @@ function setCart(state: FloorState, cart: string, places: ReadonlyMap<string, Ca
 }
 
 /** Loads what the cart carries onto the slots named; a slot that still carries something keeps it. */
-function dock(state: FloorState, entry: Extract<FloorEntry, { kind: 'cart.docked' }>): void {
+function dock(state: FloorState, entry: EntryOf<'cart.docked'>): void {
   const { cart, line, setup, slots } = entry.payload;
   const places = new Map(state.carts.get(cart));
   const run = state.current.get(line) ?? null;

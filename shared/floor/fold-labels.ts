@@ -2,13 +2,15 @@
 // An older version that comes in late changes nothing; two tablets that taught the same version end with the later one.
 
 import type { LabelRule } from '../labels/rules.ts';
-import type { FloorEntry } from './kinds.ts';
+import type { EntryOf } from './kinds.ts';
 import type { FloorState } from './state.ts';
 
-/** Applies one entry to the rules for labels; other kinds change nothing. */
-export function foldLabels(state: FloorState, entry: FloorEntry): void {
-  if (entry.kind === 'label.withdrawn') state.labelRules.delete(entry.payload.rule);
-  if (entry.kind !== 'label.taught') return;
+/** Applies one entry to the rules for labels. */
+export function foldLabels(state: FloorState, entry: EntryOf<'label.taught' | 'label.withdrawn'>): void {
+  if (entry.kind === 'label.withdrawn') {
+    state.labelRules.delete(entry.payload.rule);
+    return;
+  }
   const { rule, definition, by } = entry.payload;
   const there = state.labelRules.get(rule);
   if (there && there.rule.version > definition.version) return;

@@ -2,7 +2,7 @@
 // was placed) and part by part, so that the law behind it may change without a new log; newest few hundred a part.
 
 import { entryId } from '../log/entry.ts';
-import type { FloorEntry } from './kinds.ts';
+import type { EntryOf, PayloadOf } from './kinds.ts';
 import type { Finished, FloorState, Ledger, SlotState } from './state.ts';
 
 /** Finished reels kept a part. */
@@ -52,17 +52,20 @@ export function endLedger(
   keepEvidence(state, { ...open, entry, atMs, endParts, endSd, told });
 }
 
-/** Takes away what a corrected entry had shown; other kinds change nothing. */
-export function foldLoss(state: FloorState, entry: FloorEntry): void {
+/** Keeps what a count or a full reel shows, and takes away what a corrected entry had shown. */
+export function foldLoss(
+  state: FloorState,
+  entry: EntryOf<'reel.calibrated' | 'reel.counted' | 'entry.corrected'>,
+): void {
   if (entry.kind === 'reel.calibrated') {
     calibrate(state, entry.payload);
     return;
   }
-  if (entry.kind === 'reel.counted' && entry.payload.slot === null) {
-    countedOff(state, entry.payload, { entry: entryId(entry), atMs: entry.hlc.ms });
+  if (entry.kind === 'reel.counted') {
+    if (entry.payload.slot === null)
+      countedOff(state, entry.payload, { entry: entryId(entry), atMs: entry.hlc.ms });
     return;
   }
-  if (entry.kind !== 'entry.corrected') return;
   for (const [part, reels] of state.finished) {
     const left = reels.filter((reel) => reel.entry !== entry.payload.of);
     if (left.length !== reels.length) state.finished.set(part, left);
@@ -72,7 +75,7 @@ export function foldLoss(state: FloorState, entry: FloorEntry): void {
 /** Measured and weighed figures may come one after the other: what is null leaves the older figure. */
 function calibrate(
   state: FloorState,
-  { part, parts, outerMm, hubMm, massG, emptyG }: Extract<FloorEntry, { kind: 'reel.calibrated' }>['payload'],
+  { part, parts, outerMm, hubMm, massG, emptyG }: PayloadOf<'reel.calibrated'>,
 ): void {
   const before = state.fullReels.get(part);
   state.fullReels.set(part, {
@@ -85,7 +88,7 @@ function calibrate(
 /** A reel that came off uncounted is counted now, away from the line. */
 function countedOff(
   state: FloorState,
-  facts: Extract<FloorEntry, { kind: 'reel.counted' }>['payload'],
+  facts: PayloadOf<'reel.counted'>,
   at: { readonly entry: string; readonly atMs: number },
 ): void {
   const reel = facts.reel === null ? undefined : state.reels.get(facts.reel);

@@ -7,7 +7,7 @@ import { addConflict, addUnloaded, dropConflicts, dropEmptied, isOlderTape, sett
 import { slotEstimate } from './estimate.ts';
 import { endLedger, openEvidence } from './fold-loss.ts';
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
-import type { FloorEntry, PayloadOf } from './kinds.ts';
+import type { EntryOf, PayloadOf } from './kinds.ts';
 import { joinLedger, labelShareOf, startLedger, windowOf } from './ledger.ts';
 import { settleTurns, usedPlacements, wantedOn } from './left.ts';
 import { freeReels, holdReels, isAt, type Mark } from './reel-places.ts';
@@ -15,8 +15,19 @@ import { type FloorState, type Hold, type SlotState, slotKey, type Tape } from '
 
 type Verified = PayloadOf<'reel.verified'>;
 
-/** Applies one entry to the material; other kinds change nothing. */
-export function foldMaterial(state: FloorState, entry: FloorEntry): void {
+/** Kinds that this fold handles. */
+type MaterialEntry = EntryOf<
+  | 'reel.verified'
+  | 'hold.cleared'
+  | 'hold.declined'
+  | 'reel.unloaded'
+  | 'reel.counted'
+  | 'entry.corrected'
+  | 'conflict.settled'
+>;
+
+/** Applies one entry to the material. */
+export function foldMaterial(state: FloorState, entry: MaterialEntry): void {
   const mark: Mark = { entry: entryId(entry), atMs: entry.hlc.ms };
   switch (entry.kind) {
     case 'reel.verified':
@@ -68,7 +79,7 @@ export function foldMaterial(state: FloorState, entry: FloorEntry): void {
       settle(state, entry.payload, mark);
       return;
     default:
-      return;
+      entry satisfies never;
   }
 }
 

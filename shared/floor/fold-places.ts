@@ -2,13 +2,12 @@
 // until somebody puts it away. A list of places that must exist first was refused: a shelf is named by the first reel put there.
 
 import { compareNatural } from './address.ts';
-import type { FloorEntry } from './kinds.ts';
+import type { EntryOf } from './kinds.ts';
 import { reelByLabel } from './reel-places.ts';
 import type { FloorState } from './state.ts';
 
-/** Applies one entry to reels' places; other kinds change nothing. A reel on a slot stays there: it must come off first. */
-export function foldPlaces(state: FloorState, entry: FloorEntry): void {
-  if (entry.kind !== 'reel.put') return;
+/** Applies one entry to reels' places. A reel on a slot stays there: it must come off first. */
+export function foldPlaces(state: FloorState, entry: EntryOf<'reel.put'>): void {
   const { place, reel } = entry.payload;
   const there = state.reels.get(reel);
   if (there && there.at !== null) return;

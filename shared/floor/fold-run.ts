@@ -1,7 +1,7 @@
 // Runs and panels: what is being built and how far it is. Counts of several tablets add up; a count taken back is subtracted.
 
 import { entryId } from '../log/entry.ts';
-import type { FloorEntry } from './kinds.ts';
+import type { EntryOf } from './kinds.ts';
 import { usedPlacements } from './left.ts';
 import type { FloorState, Run, SlotState } from './state.ts';
 
@@ -10,8 +10,13 @@ const COUNTS_KEPT = 192;
 /** Stops kept for the panel time. */
 const STOPS_KEPT = 64;
 
-/** Applies one entry to the runs; other kinds change nothing. */
-export function foldRun(state: FloorState, entry: FloorEntry): void {
+/** Kinds that this fold handles. */
+type RunEntry = EntryOf<
+  'run.started' | 'run.stopped' | 'run.resumed' | 'run.ended' | 'panels.counted' | 'entry.corrected'
+>;
+
+/** Applies one entry to the runs. */
+export function foldRun(state: FloorState, entry: RunEntry): void {
   switch (entry.kind) {
     case 'run.started': {
       const { run, line, setup, product, panelsWanted, panelSeconds, panelSd, panelPrefix } = entry.payload;
@@ -87,7 +92,7 @@ export function foldRun(state: FloorState, entry: FloorEntry): void {
       takeBackCount(state, entry.payload.of);
       return;
     default:
-      return;
+      entry satisfies never;
   }
 }
 

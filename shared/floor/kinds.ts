@@ -368,6 +368,8 @@ export const entryKinds = Object.keys(payloadSchemas) as readonly EntryKind[]; /
 export type FloorEntry = {
   [K in EntryKind]: Omit<Entry, 'kind' | 'payload'> & { readonly kind: K; readonly payload: PayloadOf<K> };
 }[EntryKind];
+/** A checked entry of one kind, or of one of several. */
+export type EntryOf<K extends EntryKind> = Extract<FloorEntry, { readonly kind: K }>;
 
 /** True for a kind that this version knows. */
 export function isEntryKind(kind: string): kind is EntryKind {

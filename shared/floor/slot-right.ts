@@ -5,7 +5,7 @@
 // Refused: asking the change list whether a feeder stays and the load list whether its reel fits; the two came apart.
 
 import { compareSlots, positionsOf } from './address.ts';
-import { blockOn } from './blocks.ts';
+import { blockReasons, takenAs } from './fits.ts';
 import type { SetupSlot } from './kinds.ts';
 import { wantedOn } from './left.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
@@ -81,11 +81,6 @@ export function feederPositions(state: FloorState, loaded: SlotState): number | 
   return known ?? (setup === undefined ? null : (wantedOn(state, setup, loaded.slot)?.positions ?? null));
 }
 
-/** True where a slot takes a part: the part itself, or an alternate approved for it. */
-export function takesPart(wanted: SetupSlot, part: string): boolean {
-  return part === wanted.part || wanted.alternates.includes(part);
-}
-
 /** True where the feeder that stands on a slot can feed what another slot wants; what nobody knows of it speaks for it. */
 export function feederServes(state: FloorState, loaded: SlotState, wanted: SetupSlot): boolean {
   const known = state.feeders.get(loaded.feeder ?? '');
@@ -103,7 +98,7 @@ export function feederServes(state: FloorState, loaded: SlotState, wanted: Setup
 /** True where the newest tape on a slot falls under a block. */
 export function isBlocked(state: FloorState, loaded: SlotState): boolean {
   const tape = loaded.tapes.at(-1);
-  return tape !== undefined && blockOn(state, tape) !== null;
+  return tape !== undefined && blockReasons(state, tape).length > 0;
 }
 
 function loadedIs(
@@ -115,7 +110,7 @@ function loadedIs(
   if (tape === undefined) return 'empty';
   if (isBlocked(state, loaded)) return 'blocked';
   if (tape.setup === setup && tape.forPart === wanted.part) return 'right';
-  if (!takesPart(wanted, tape.part)) return 'other-part';
+  if (takenAs(state, loaded.line, wanted, tape.part) === null) return 'other-part';
   return feederServes(state, loaded, wanted) ? 'right' : 'wrong-feeder';
 }
 

@@ -5,10 +5,13 @@
 import { type ReelEnd, type SlotOutlook, slotOutlook, type WaitingReel } from './outlook.ts';
 import type { LinePace, SlotLoad } from './run-out.ts';
 
-/** What is asked. `slots`: those that need a splice before the run ends, soonest first; `waiting`: reels off the line by part, in the order to be taken. */
+/**
+ * What is asked. `slots`: those that need a splice before the run ends, soonest first, each with the name of the list of
+ * reels off the line that it may take; `waiting`: those lists by name, in the order to be taken.
+ */
 export interface SupplyQuestion {
   readonly pace: LinePace;
-  readonly slots: readonly { readonly load: SlotLoad; readonly part: string }[];
+  readonly slots: readonly { readonly load: SlotLoad; readonly takes: string }[];
   readonly waiting: ReadonlyMap<string, readonly WaitingReel[]>;
 }
 
@@ -24,10 +27,10 @@ export interface SlotSupply {
 /** Shares out the waiting reels and says what is missing. Cost: a forecast for each reel taken, and some twenty for each shortage. */
 export function answerSupply({ pace, slots, waiting }: SupplyQuestion): readonly SlotSupply[] {
   const taken = new Set<string>();
-  return slots.map(({ load, part }) => {
+  return slots.map(({ load, takes: list }) => {
     const takes: WaitingReel[] = [];
     let outlook = slotOutlook(pace, load, takes);
-    for (const reel of waiting.get(part) ?? []) {
+    for (const reel of waiting.get(list) ?? []) {
       if (outlook.lasts) break;
       if (taken.has(reel.reel)) continue;
       taken.add(reel.reel);

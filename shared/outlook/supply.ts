@@ -1,12 +1,12 @@
 // What the run still needs beyond what is on the line: slot by slot how long reels last, and the store's pick list. Pure.
 
+import { type FitLife, type ShelfReel, shelfFor } from '../floor/fits.ts';
 import { comparePlaces } from '../floor/fold-places.ts';
 import { labelShareOf, tapeSd } from '../floor/ledger.ts';
 import type { FloorState, Reel } from '../floor/state.ts';
 import { turnGroup } from '../floor/turns.ts';
 import { type PickLine, pickList, type WaitingReel } from '../forecast/outlook.ts';
 import type { SlotSupply as SlotAnswer, SupplyQuestion } from '../forecast/supply.ts';
-import { compareText } from '../log/order.ts';
 import type { Outlook, SlotOutlook } from './line.ts';
 
 /** Parts on a full reel where the log has never seen one of the part. */
@@ -28,23 +28,11 @@ export interface Supply {
   readonly picks: readonly PickLine[];
 }
 
-/** Opened or waiting reels of a part that are off the line, fullest first, blocked ones left out. */
-export function waitingReels(floor: FloorState, part: string): readonly Reel[] {
-  const blocks = [...floor.blocks.values()];
-  return [...floor.reels.values()]
-    .filter((reel) => reel.at === null && reel.part === part && (reel.count ?? 0) > 0)
-    .filter((reel) => !blocks.some((block) => isUnder(block, reel)))
-    .sort((a, b) => (b.count ?? 0) - (a.count ?? 0) || compareText(a.reel, b.reel));
-}
-
-/** True where a block names the reel, its lot or its part. */
-export function isUnder(
-  block: { readonly reel: string | null; readonly lot: string | null; readonly part: string | null },
-  reel: Pick<Reel, 'reel' | 'lot' | 'part'>,
-): boolean {
-  const named = block.reel !== null || block.lot !== null || block.part !== null;
-  const fits = (wanted: string | null, found: string | null) => wanted === null || wanted === found;
-  return named && fits(block.reel, reel.reel) && fits(block.lot, reel.lot) && fits(block.part, reel.part);
+/** Reels on the shelf that a slot may take as they are and that have parts, in the order to be taken. */
+export function waitingReels(shelf: readonly ShelfReel[]): readonly Reel[] {
+  return shelf.flatMap(({ reel, fit }) =>
+    fit.verdict === 'accepted' && (reel.count ?? 0) > 0 ? [reel] : [],
+  );
 }
 
 /** Parts on a full reel of a part, as the log has seen them: the largest count. */
@@ -57,24 +45,32 @@ export function fullReelOf(floor: FloorState, part: string): number {
   return largest > 0 ? largest : USUAL_REEL;
 }
 
-/** What the line's supply asks, as figures alone, so that a worker can answer it. `slots`: in the order of the question's. */
+/**
+ * What the line's supply asks, as figures alone, so that a worker can answer it. `slots`: in the order of the question's. `lifeOf`: what is
+ * left of a reel's floor life as a part.
+ */
 export function supplyQuestion(
   floor: FloorState,
   outlook: Outlook,
+  lifeOf?: (reel: Reel, part: string) => FitLife | null,
 ): { readonly question: SupplyQuestion; readonly slots: readonly SlotOutlook[] } {
   // Slots used in turn are one long tape: what they need is asked of the last that has parts.
   const slots = outlook.slots.filter((slot) => !slot.forecast.outlasts && slot.turn?.backup == null);
   const labelShare = labelShareOf(floor, outlook.line);
-  const parts = new Set(slots.map((slot) => slot.wanted.part));
-  const waiting = new Map(
-    [...parts].map((part): [string, readonly WaitingReel[]] => [
-      part,
-      waitingReels(floor, part).map((reel) => ({
-        ...{ reel: reel.reel, parts: reel.count ?? 0, sd: tapeSd(reel, labelShare) },
-      })),
-    ]),
-  );
-  const loads = slots.map((slot) => ({ load: slot.load, part: slot.wanted.part }));
+  const shelf = shelfFor(floor, { line: outlook.line, setup: outlook.run.setup }, lifeOf);
+  const waiting = new Map<string, readonly WaitingReel[]>();
+  const loads = slots.map(({ load, wanted }) => {
+    // Slots that take the same parts share one list.
+    const takes = JSON.stringify([wanted.part, ...wanted.alternates]);
+    if (!waiting.has(takes)) {
+      const reels = waitingReels(shelf(wanted));
+      waiting.set(
+        takes,
+        reels.map((reel) => ({ reel: reel.reel, parts: reel.count ?? 0, sd: tapeSd(reel, labelShare) })),
+      );
+    }
+    return { load, takes };
+  });
   return { question: { pace: outlook.basis, slots: loads, waiting }, slots };
 }
 
@@ -83,7 +79,9 @@ export function toSupply(
   floor: FloorState,
   outlook: Outlook,
   of: { readonly answer: readonly SlotAnswer[]; readonly slots: readonly SlotOutlook[] },
+  lifeOf?: (reel: Reel, part: string) => FitLife | null,
 ): Supply {
+  const shelf = shelfFor(floor, { line: outlook.line, setup: outlook.run.setup }, lifeOf);
   const slots = of.slots.flatMap((slot, at): SlotSupply[] => {
     const found = of.answer[at];
     if (!found) return [];
@@ -102,7 +100,7 @@ export function toSupply(
             parts: bring.parts,
             reelQuantity: fullReelOf(floor, slot.wanted.part),
             byMs: Math.max(outlook.pace.nowMs, bring.byMs),
-            place: uncountedPlace(floor, slot.wanted.part),
+            place: uncountedPlace(shelf(slot.wanted)),
           },
         ],
   );
@@ -116,10 +114,10 @@ function slotNames(floor: FloorState, outlook: Outlook, { slot }: SlotOutlook): 
   return group.length === 0 ? slot : group.map((each) => each.slot).join(' ');
 }
 
-/** Where a reel of a part lies whose count nobody knows, so that it could not be counted on; empty where none does. */
-function uncountedPlace(floor: FloorState, part: string): string {
-  const places = [...floor.reels.values()]
-    .filter((reel) => reel.part === part && reel.at === null && reel.count === null)
-    .map((reel) => reel.place ?? '');
+/** Where a reel lies that the slot may take and whose count nobody knows, so that it could not be counted on; empty where none does. */
+function uncountedPlace(shelf: readonly ShelfReel[]): string {
+  const places = shelf
+    .filter(({ reel, fit }) => reel.count === null && fit.verdict === 'accepted')
+    .map(({ reel }) => reel.place ?? '');
   return places.sort(comparePlaces)[0] ?? '';
 }

@@ -1,13 +1,15 @@
 // Which lot was where, from which panel to which: the log folded into stretches of panels per tape.
-// Method: fold entry by entry (setup/fold.ts) and compare each touched slot before and after; a new tape opens a stretch, a
+// Method: fold entry by entry (floor/fold.ts) and compare each slot that it touches (floor/registry.ts) before and after; a new tape opens a stretch, a
 // tape that is gone closes it, a run's start and end cut all of its line's stretches. Around a joint both lots are possible
 // over the panels that the count cannot decide (IPC-1782: where the exact board cannot be resolved, both are recorded).
 // Refused: searching the raw log at each question, which would repeat the fold's rules and grow with the plant's life.
 
-import { applyEntry } from '../floor/fold.ts';
+import { applyFloorEntry } from '../floor/fold.ts';
+import { readFloorEntry } from '../floor/kinds.ts';
 import { isPrinted, labelShareOf, tapeSd, windowOf } from '../floor/ledger.ts';
 import { slotLeft, wantedOn } from '../floor/left.ts';
-import { emptyState, type FloorState, type SlotState, slotKey, type Tape } from '../floor/state.ts';
+import { touchesOf } from '../floor/registry.ts';
+import { emptyState, type FloorState, type SlotState, type Tape } from '../floor/state.ts';
 import { turnGroup } from '../floor/turns.ts';
 import type { Entry } from '../log/entry.ts';
 
@@ -84,10 +86,12 @@ export function traceLog(entries: readonly Entry[]): TraceIndex {
 /** Takes the next entry, in folding order, into the index. */
 export function traceEntry(index: TraceIndex, entry: Entry): void {
   const { state } = index;
-  const touched = touchedSlots(state, entry);
+  const known = readFloorEntry(entry);
+  if (!known) return;
+  const touched = touchesOf(state, known).slots;
   const before = new Map(touched.map((key) => [key, snapshot(state, key)]));
   const runBefore = runsOf(state, entry);
-  if (!applyEntry(state, entry)) return;
+  applyFloorEntry(state, known);
   if (entry.kind === 'panels.counted') takeSerial(index, entry);
   if (entry.kind === 'run.started' || entry.kind === 'run.ended') {
     cutRun(index, entry, runBefore);
@@ -116,30 +120,6 @@ function snapshot(state: FloorState, key: string): SlotBefore | null {
 function labelDoubt(state: FloorState, slot: SlotState): number {
   const share = labelShareOf(state, slot.line);
   return slot.tapes.filter(isPrinted).reduce((sum, tape) => sum + tapeSd(tape, share), 0);
-}
-
-function touchedSlots(state: FloorState, entry: Entry): readonly string[] {
-  const line = text(entry, 'line');
-  const slot = text(entry, 'slot');
-  switch (entry.kind) {
-    case 'reel.verified':
-    case 'reel.unloaded':
-    case 'reel.counted':
-      return line !== null && slot !== null ? [slotKey(line, slot)] : [];
-    case 'hold.cleared': {
-      const hold = state.holds.get(text(entry, 'of') ?? '');
-      return hold?.facts.slot ? [slotKey(hold.facts.line, hold.facts.slot)] : [];
-    }
-    case 'cart.docked': {
-      const slots = entry.payload['slots'];
-      return line === null || !Array.isArray(slots) ? [] : slots.map((each) => slotKey(line, String(each)));
-    }
-    case 'entry.corrected':
-    case 'conflict.settled':
-      return [...new Set([...state.slots.keys(), ...state.takenOff.keys()])];
-    default:
-      return [];
-  }
 }
 
 function text(entry: Entry, name: string): string | null {

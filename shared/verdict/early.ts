@@ -2,12 +2,12 @@
 // after feeder and quantity: each further scan is a walk for nothing, and a hand that is already reaching in. Method: the whole
 // verdict is asked for, and of its reasons those count that nothing still to come can take away.
 
-import { blockOn } from '../floor/blocks.ts';
+import { blockReasons, slotsWanting, wantsAnywhere } from '../floor/fits.ts';
 import { type FloorState, slotKey } from '../floor/state.ts';
 import { differingCharacters } from '../labels/part-numbers.ts';
 import { compareText } from '../log/order.ts';
 import { type Reason, type ReasonCode, reasonVerdicts } from './reasons.ts';
-import { slotsWanting, type VerifyAnswer, type VerifyQuestion, verifyReel, wantsAnywhere } from './verify.ts';
+import { type VerifyAnswer, type VerifyQuestion, verifyReel } from './verify.ts';
 
 /** A question of which parts are still open. */
 export interface EarlyQuestion extends Omit<VerifyQuestion, 'slot' | 'reel'> {
@@ -85,10 +85,8 @@ function refusedAnywhere(
 ): VerifyAnswer | null {
   // What stands on a slot is asked about there: it may come off.
   if (reel.reel !== null && state.reels.get(reel.reel)?.at) return null;
-  const block = blockOn(state, reel);
-  const reasons: Reason[] = [];
-  if (block !== null) reasons.push({ code: 'reel-blocked', reason: state.blocks.get(block)?.reason ?? '' });
   const wanted = wantsAnywhere(state, line, setup, reel);
+  const reasons: Reason[] = [...blockReasons(state, reel, wanted?.part)];
   if (wanted !== null && !wanted.isWanted) reasons.push(notInSetup(state, setup, wanted.part));
   return reasons.length === 0 ? null : { verdict: 'refused', reasons, part: wanted?.part ?? reel.part };
 }

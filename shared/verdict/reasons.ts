@@ -1,5 +1,6 @@
 // Why a reel was refused, is held for a lead, or what decided in its favour. Codes travel; the words for people live in the app.
 
+import { fitVerdicts } from '../floor/fits.ts';
 import type { Verdict } from '../floor/vocabulary.ts';
 
 /**
@@ -7,35 +8,23 @@ import type { Verdict } from '../floor/vocabulary.ts';
  * An `accepted` reason is a note: it says by which rule the reel was taken.
  */
 export const reasonVerdicts = {
+  ...fitVerdicts,
   'unknown-slot': 'refused',
   'slot-not-in-setup': 'refused',
   'slot-loaded': 'refused',
   'slot-empty': 'refused',
   'slot-on-cart': 'refused',
-  'no-part': 'refused',
-  'wrong-part': 'refused',
   'not-in-setup': 'refused',
   'reel-elsewhere': 'refused',
   'reel-here': 'refused',
   'reel-on-cart': 'refused',
-  'reel-blocked': 'refused',
   'feeder-elsewhere': 'refused',
   'feeder-on-cart': 'refused',
   'feeder-width': 'refused',
   'feeder-pitch': 'refused',
-  'floor-life-over': 'refused',
-  'part-contradicts': 'held',
-  'alternate-not-approved': 'held',
-  'supplier-part-not-approved': 'held',
   'no-quantity': 'held',
   'feeder-unknown': 'held',
-  expired: 'held',
-  'floor-life-short': 'held',
-  'bake-short': 'held',
   'not-the-loaded-reel': 'refused',
-  'by-alternate': 'accepted',
-  'by-supplier-part': 'accepted',
-  'by-comparison': 'accepted',
   'mixed-lots': 'accepted',
   'same-label': 'accepted',
   'quantity-corrected': 'accepted',

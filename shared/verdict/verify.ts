@@ -1,16 +1,16 @@
 // May this reel go on this slot? Every rule is asked, so that the operator hears all that is wrong at once; the first reason
 // is the one to act on. Method: a list of small rules over one question; no rule guesses, a fact that is missing is a reason.
 
-import { compareSlots } from '../floor/address.ts';
-import { blockOn } from '../floor/blocks.ts';
+import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { wantedOn } from '../floor/left.ts';
 import { isOnLinePlace } from '../floor/place.ts';
+import { plantDay } from '../floor/plant-day.ts';
 import { type CartPlace, type FloorState, slotKey } from '../floor/state.ts';
 import type { Verdict, VerifyAct } from '../floor/vocabulary.ts';
-import { type ComparedBy, comparePartNumbers, type PartComparison } from '../labels/part-numbers.ts';
-import { compareText } from '../log/order.ts';
 import { type Reason, verdictOf } from './reasons.ts';
+
+export { slotsWanting } from '../floor/fits.ts';
 
 /** What the reel's label says, as far as the verdict needs it. */
 export interface ReelFacts {
@@ -30,13 +30,6 @@ export interface ReelFacts {
   readonly isSecond?: boolean;
 }
 
-/** A bake that was too short: hours and degrees Celsius as told (null: not told), and the hours that the table wants (null: it gives none). */
-export interface ShortBake {
-  readonly hours: number;
-  readonly celsius: number | null;
-  readonly wanted: number | null;
-}
-
 /** What is asked. */
 export interface VerifyQuestion {
   readonly act: VerifyAct;
@@ -48,13 +41,8 @@ export interface VerifyQuestion {
   readonly reel: ReelFacts;
   /** Today in the plant, `YYYY-MM-DD`, for expiry. */
   readonly today: string;
-  /** Seconds of floor life left and seconds until the reel is expected to run out; null where not known or not limited. */
-  readonly floorLife?: {
-    readonly leftSeconds: number;
-    readonly neededSeconds: number | null;
-    /** The last bake that was shorter than the table grants; it has reset nothing. */
-    readonly shortBake?: ShortBake | null;
-  } | null;
+  /** Null or absent where the reel's time out of the bag is not known or not limited. */
+  readonly floorLife?: FitLife | null;
 }
 
 /** The answer, the reasons in order of importance, and the site part that the reel is taken for. */
@@ -64,13 +52,6 @@ export interface VerifyAnswer {
   readonly part: string | null;
 }
 
-const exactly: PartComparison = {
-  ignoreCase: false,
-  ignoreSpaces: false,
-  ignoreDashes: false,
-  packingSuffixes: [],
-};
-
 /** Answers the question from the floor's state. Pure; cost: a few look-ups, and one walk over the setup for a wrong part. */
 export function verifyReel(state: FloorState, question: VerifyQuestion): VerifyAnswer {
   const reasons: Reason[] = [];
@@ -78,53 +59,18 @@ export function verifyReel(state: FloorState, question: VerifyQuestion): VerifyA
   reasons.push(...slotReasons(state, question, wanted));
   let part = question.reel.part;
   if (wanted) {
-    const judged = judgePart(state, question, wanted);
+    const judged = partFits(state, { line: question.line, setup: question.setup, wanted }, question.reel);
     part = judged.part;
     reasons.push(...judged.reasons);
     reasons.push(...feederReasons(state, question, wanted));
   }
-  reasons.push(...reelReasons(state, question));
+  reasons.push(...reelReasons(state, question, part));
   const order: Readonly<Record<Verdict, number>> = { refused: 0, held: 1, accepted: 2 };
   const ranked = reasons
     .map((reason, index) => ({ reason, index, rank: order[verdictOf([reason])] }))
     .sort((a, b) => a.rank - b.rank || a.index - b.index)
     .map(({ reason }) => reason);
   return { verdict: verdictOf(ranked), reasons: ranked, part };
-}
-
-/** Slots of a setup that want a part (or take it as an alternate), in walking order. */
-export function slotsWanting(state: FloorState, setup: string, part: string): readonly string[] {
-  const slots = state.setups.get(setup)?.slots ?? [];
-  return slots
-    .filter((slot) => slot.part === part || slot.alternates.includes(part))
-    .map((slot) => slot.slot)
-    .sort(compareSlots);
-}
-
-/**
- * The site part that a reel stands for and whether any slot of the setup takes it, by the line's rules or by a lead's leave; null where the
- * label names no part that is known.
- */
-export function wantsAnywhere(
-  state: FloorState,
-  line: string,
-  setup: string,
-  reel: Pick<ReelFacts, 'part' | 'supplierPart'>,
-): { readonly part: string; readonly isWanted: boolean } | null {
-  const slots = state.setups.get(setup)?.slots;
-  if (slots === undefined) return null;
-  const comparison = state.rules.get(line)?.comparison ?? exactly;
-  // Some labels carry the site's number in the supplier's field.
-  const parts = reel.part === null ? approvedParts(state, reel.supplierPart, comparison) : [reel.part];
-  const [part] = parts;
-  if (part === undefined) return null;
-  const isWanted = slots.some((wanted) =>
-    parts.some(
-      (each) =>
-        takes(wanted, each, comparison) !== null || alternateFor(state, setup, wanted, each).length > 0,
-    ),
-  );
-  return { part, isWanted };
 }
 
 function slotReasons(state: FloorState, question: VerifyQuestion, wanted: SetupSlot | null): Reason[] {
@@ -138,119 +84,6 @@ function slotReasons(state: FloorState, question: VerifyQuestion, wanted: SetupS
   }
   if (act !== 'load' && !there) return [{ code: 'slot-empty', slot }];
   return [];
-}
-
-/** Which site part the label stands for, and whether the slot takes it. */
-function judgePart(
-  state: FloorState,
-  question: VerifyQuestion,
-  wanted: SetupSlot,
-): { part: string | null; reasons: Reason[] } {
-  const { reel } = question;
-  const comparison = state.rules.get(question.line)?.comparison ?? exactly;
-  const bySupplier = approvedParts(state, reel.supplierPart, comparison);
-  if (reel.part === null && reel.supplierPart === null) {
-    return { part: null, reasons: [{ code: 'no-part', slot: question.slot, wanted: wanted.part }] };
-  }
-  if (reel.part === null) {
-    if (bySupplier.length === 0) {
-      // Some labels carry the site's number in the supplier's field; then it is compared as what it is.
-      const direct = takes(wanted, reel.supplierPart ?? '', comparison);
-      if (direct) return { part: direct.part, reasons: direct.reasons };
-      return {
-        part: null,
-        reasons: [
-          { code: 'supplier-part-not-approved', supplierPart: reel.supplierPart, wanted: wanted.part },
-        ],
-      };
-    }
-    const fitting = bySupplier.find((part) => takes(wanted, part, exactly) !== null);
-    const part = fitting ?? bySupplier[0] ?? null;
-    const taken = part === null ? null : takes(wanted, part, exactly);
-    if (part !== null && taken) {
-      const note: Reason = { code: 'by-supplier-part', supplierPart: reel.supplierPart, part };
-      return { part: taken.part, reasons: [...taken.reasons, note] };
-    }
-    return { part, reasons: [wrongPart(state, question, wanted, part ?? '')] };
-  }
-  const taken = takes(wanted, reel.part, comparison);
-  if (!taken) {
-    const elsewhere = alternateFor(state, question.setup, wanted, reel.part);
-    if (elsewhere.length > 0) {
-      return {
-        part: reel.part,
-        reasons: [
-          { code: 'alternate-not-approved', wanted: wanted.part, found: reel.part, approvedFor: elsewhere },
-        ],
-      };
-    }
-    return { part: reel.part, reasons: [wrongPart(state, question, wanted, reel.part)] };
-  }
-  const reasons = [...taken.reasons];
-  if (bySupplier.length > 0 && !bySupplier.includes(taken.part)) {
-    reasons.push({
-      code: 'part-contradicts',
-      part: reel.part,
-      supplierPart: reel.supplierPart,
-      approvedFor: [...bySupplier].sort(compareText),
-    });
-  }
-  return { part: taken.part, reasons };
-}
-
-/** The site part that the slot takes a number for, with notes on what decided; null where it does not take it. */
-function takes(
-  wanted: SetupSlot,
-  found: string,
-  comparison: PartComparison,
-): { part: string; reasons: Reason[] } | null {
-  for (const candidate of [wanted.part, ...wanted.alternates]) {
-    const by: ComparedBy | null = comparePartNumbers(candidate, found, comparison);
-    if (by === null) continue;
-    const reasons: Reason[] = [];
-    if (candidate !== wanted.part)
-      reasons.push({ code: 'by-alternate', wanted: wanted.part, found: candidate });
-    if (by !== 'exact') reasons.push({ code: 'by-comparison', rule: by, wanted: candidate, found });
-    return { part: candidate, reasons };
-  }
-  return null;
-}
-
-function approvedParts(
-  state: FloorState,
-  supplierPart: string | null,
-  comparison: PartComparison,
-): readonly string[] {
-  if (supplierPart === null) return [];
-  const exact = state.approvals.get(supplierPart);
-  if (exact) return exact;
-  for (const [known, parts] of state.approvals) {
-    if (comparePartNumbers(known, supplierPart, comparison) !== null) return parts;
-  }
-  return [];
-}
-
-/** Products for which a part is an approved alternate of the wanted one, though not for this setup. */
-function alternateFor(state: FloorState, setup: string, wanted: SetupSlot, found: string): readonly string[] {
-  const products = new Set<string>();
-  for (const other of state.setups.values()) {
-    if (other.setup === setup) continue;
-    for (const slot of other.slots) {
-      const both = [slot.part, ...slot.alternates];
-      if (both.includes(wanted.part) && both.includes(found)) products.add(other.product);
-    }
-  }
-  return [...products].sort(compareText);
-}
-
-function wrongPart(state: FloorState, question: VerifyQuestion, wanted: SetupSlot, found: string): Reason {
-  return {
-    code: 'wrong-part',
-    slot: question.slot,
-    wanted: wanted.part,
-    found,
-    goesTo: slotsWanting(state, question.setup, found).filter((slot) => slot !== question.slot),
-  };
 }
 
 function feederReasons(state: FloorState, question: VerifyQuestion, wanted: SetupSlot): Reason[] {
@@ -301,12 +134,10 @@ function onOtherPlaces(state: FloorState, line: string, slot: string): { cart: s
   );
 }
 
-function reelReasons(state: FloorState, question: VerifyQuestion): Reason[] {
+function reelReasons(state: FloorState, question: VerifyQuestion, part: string | null): Reason[] {
   const { reel, line, slot, act } = question;
-  const reasons: Reason[] = [];
+  const reasons: Reason[] = [...blockReasons(state, reel, part)];
   const known = reel.reel === null ? undefined : state.reels.get(reel.reel);
-  const block = blockOn(state, reel);
-  if (block !== null) reasons.push({ code: 'reel-blocked', reason: state.blocks.get(block)?.reason ?? '' });
   const there = state.slots.get(slotKey(line, slot));
   const loaded = there?.tapes.find((tape) => sameReel(tape, reel));
   if (act === 'sweep') {
@@ -343,24 +174,10 @@ function reelReasons(state: FloorState, question: VerifyQuestion): Reason[] {
       reasons.push({ code: 'mixed-lots', from: last.lot, to: reel.lot });
     }
   }
-  // What stood on the slot with its date passed was let there by a lead: a sweep need not call for that again, nor for a floor life
-  // that is short: the line says so all along.
-  const since = act === 'sweep' && loaded ? new Date(loaded.atMs).toISOString().slice(0, 10) : null;
-  const decided = reel.expires && since !== null && reel.expires < since;
-  if (reel.expires && reel.expires < question.today && !decided)
-    reasons.push({ code: 'expired', expires: reel.expires });
-  const life = question.floorLife ?? null;
-  // A lead decides whether such a bake counts, also where the floor life was over before it.
-  if (act !== 'sweep' && life?.shortBake)
-    reasons.push({ code: 'bake-short', leftSeconds: life.leftSeconds, ...life.shortBake });
-  else if (life && life.leftSeconds <= 0) reasons.push({ code: 'floor-life-over' });
-  else if (act !== 'sweep' && life && life.neededSeconds !== null && life.leftSeconds < life.neededSeconds) {
-    reasons.push({
-      code: 'floor-life-short',
-      leftSeconds: life.leftSeconds,
-      neededSeconds: life.neededSeconds,
-    });
-  }
+  const since = loaded === undefined ? null : plantDay(state, line, loaded.atMs);
+  const standing = act === 'sweep' ? { standsSince: since } : {};
+  const { today, floorLife = null } = question;
+  reasons.push(...ageReasons(reel, { today, floorLife, ...standing }));
   return reasons;
 }
 

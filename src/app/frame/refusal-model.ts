@@ -1,11 +1,11 @@
 // What a refusal says besides its sentence: where the reel belongs, which reel or feeder is right here, what differs. Pure.
 
+import { slotsWanting } from '../../../shared/floor/fits.ts';
 import { placeOf } from '../../../shared/floor/fold-places.ts';
 import { wantedOn } from '../../../shared/floor/left.ts';
 import { type FloorState, slotKey } from '../../../shared/floor/state.ts';
 import { compareText } from '../../../shared/log/order.ts';
 import { wantedElsewhere } from '../../../shared/verdict/early.ts';
-import { slotsWanting } from '../../../shared/verdict/verify.ts';
 import type { ShownVerdict } from '../desk/desk.ts';
 
 /** A slot where a refused reel belongs. */

@@ -2,6 +2,7 @@
 // reload nor another tablet forgets or repeats them; calls until somebody takes note.
 
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import { lifeOnShelf } from '../../../shared/desk/floor-life.ts';
 import { needKey } from '../../../shared/floor/state.ts';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import type { LawMemory } from '../../../shared/forecast/run-out.ts';
@@ -203,8 +204,10 @@ export function startWatch(app: App, alarm: Alarm): Watch {
     warnings: computed(() => (outlook.value ? openWarnings(outlook.value) : [])),
     walks,
     askSupply: (of, answered) => {
-      const { question, slots } = supplyQuestion(app.store.floor(), of);
-      supplier(question, (answer) => answered(toSupply(app.store.floor(), of, { answer, slots })));
+      const floor = app.store.floor();
+      const lifeOf = lifeOnShelf(floor, of.line, app.clock.nowMs());
+      const { question, slots } = supplyQuestion(floor, of, lifeOf);
+      supplier(question, (answer) => answered(toSupply(app.store.floor(), of, { answer, slots }, lifeOf)));
     },
     acknowledge: async (slot) => {
       const { line, need, slot: address } = { line: slot.loaded.line, need: slot.need, slot: slot.slot };

@@ -129,11 +129,74 @@ describe('kitList()', () => {
     tellPlant(story);
     tellFree(story, 'K-1', 'C-200', 180);
     tellFree(story, 'K-2', 'C-200', 50);
-    const isSpent = (reel: { reel: string }, part: string) => reel.reel === 'K-1' && part === 'C-200';
-    const rows = kitList(story.floor(), setupOf(story), { panels: 100, loss: 0, isSpent });
+    const lifeOf = (reel: { reel: string }, part: string) =>
+      reel.reel === 'K-1' && part === 'C-200' ? { leftSeconds: 0, neededSeconds: null } : null;
+    const rows = kitList(story.floor(), setupOf(story), { panels: 100, loss: 0, lifeOf });
     const row = rows.find(({ part }) => part === 'C-200');
     expect(row).toMatchObject({ found: 50, short: 150 });
     expect(row?.reels.map(({ reel }) => reel)).toEqual(['K-2']);
     expect(row?.spent.map(({ reel }) => reel)).toEqual(['K-1']);
+  });
+
+  const put = (story: Story, reel: string, more: { part: string | null; supplierPart?: string }) =>
+    story.tell('reel.put', {
+      reel,
+      part: more.part,
+      supplierPart: more.supplierPart ?? null,
+      place: 'A1',
+      quantity: 5000,
+      lot: null,
+      dateCode: null,
+      via: 'typed',
+    });
+  const block = (story: Story, more: { reel?: string; part?: string }) =>
+    story.tell('material.blocked', {
+      block: `block-${more.reel ?? more.part}`,
+      reel: more.reel ?? null,
+      lot: null,
+      part: more.part ?? null,
+      reason: 'cracked',
+    });
+
+  test('sends nobody for a blocked reel, and says short', () => {
+    const story = beginStory();
+    tellPlant(story);
+    put(story, 'K-1', { part: 'C-200' });
+    block(story, { reel: 'K-1' });
+    expect(rowOf(story, 'C-200')).toMatchObject({ reels: [], found: 0, short: 200, spent: [], uncounted: 0 });
+  });
+
+  test('an approved alternate on the shelf counts, after the reels of the part itself', () => {
+    const story = beginStory();
+    tellPlant(story);
+    put(story, 'K-A', { part: 'C-201' });
+    expect(rowOf(story, 'C-200')).toMatchObject({ short: 0, found: 5000, reels: [{ reel: 'K-A' }] });
+    tellFree(story, 'K-1', 'C-200', 150);
+    expect(rowOf(story, 'C-200')?.reels.map(({ reel }) => reel)).toEqual(['K-1', 'K-A']);
+    tellFree(story, 'K-2', 'C-200', 60);
+    expect(rowOf(story, 'C-200')?.reels.map(({ reel }) => reel)).toEqual(['K-1', 'K-2']);
+  });
+
+  test('a reel counts for one part only, its own before another whose alternate it is', () => {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('setup.taken', {
+      ...brookSetup,
+      ...{ setup: 'fern', product: 'Fern' },
+      slots: [wantedSlot('M1-F-001', 'C-200', { alternates: ['C-201'] }), wantedSlot('M1-F-002', 'C-201')],
+    });
+    put(story, 'K-A', { part: 'C-201' });
+    expect(fernRow(story, 'C-201')).toMatchObject({ short: 0, reels: [{ reel: 'K-A' }] });
+    expect(fernRow(story, 'C-200')).toMatchObject({ short: 200, reels: [] });
+  });
+
+  test('a part of an approved maker counts where the label bears no number of the site, unless the part is blocked', () => {
+    const story = beginStory();
+    tellPlant(story);
+    put(story, 'K-M', { part: null, supplierPart: 'SUP-300' });
+    put(story, 'K-N', { part: null, supplierPart: 'SUP-999' });
+    expect(rowOf(story, 'U-300')).toMatchObject({ short: 0, reels: [{ reel: 'K-M' }] });
+    block(story, { part: 'U-300' });
+    expect(rowOf(story, 'U-300')).toMatchObject({ short: 100, reels: [] });
   });
 });

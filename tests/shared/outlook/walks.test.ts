@@ -3,8 +3,9 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { lineId } from '../../../demo/setups.ts';
 import { simulateShift } from '../../../demo/simulate.ts';
+import { shelfFor } from '../../../shared/floor/fits.ts';
 import { applyEntry } from '../../../shared/floor/fold.ts';
-import { emptyState, type FloorState } from '../../../shared/floor/state.ts';
+import { emptyState, type FloorState, type Reel } from '../../../shared/floor/state.ts';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import { workingTime } from '../../../shared/forecast/working-time.ts';
 import { lineOutlook, type Outlook } from '../../../shared/outlook/line.ts';
@@ -142,25 +143,40 @@ describe('lineSupply()', () => {
     expect(parts).toEqual([...parts].sort());
   });
 
-  test('does not count on a blocked reel', () => {
-    const reel = [...floor.reels.values()].find((each) => each.at === null && (each.count ?? 0) > 0) ?? {
-      ...[...floor.reels.values()][0],
-    };
-    const there = { ...reel, reel: 'X-1', at: null, count: 500, sd: 0 } as never; // a reel like any other
-    const blocked = new Map(floor.blocks).set('b', {
-      block: 'b',
+  /** Reels off the line that the first slot with alternates of the setup may take, with one more on the shelf. */
+  function waitingWith(more: Partial<Reel>, blocks = floor.blocks): readonly string[] {
+    const wanted = outlook.slots.find((slot) => slot.wanted.alternates.length > 0)?.wanted;
+    if (!wanted) throw new Error('the demo setup has a slot with alternates');
+    const part =
+      more.part === undefined ? wanted.part : more.part === 'alternate' ? wanted.alternates[0] : null;
+    const reel: Reel = {
       reel: 'X-1',
+      part: part ?? null,
+      supplierPart: more.supplierPart === undefined ? null : (makerOf(wanted.part) ?? null),
       lot: null,
-      part: null,
-      reason: '',
-      ...{ atMs: 0, done: [], letRun: [] },
-    });
-    const reels = new Map(floor.reels).set('X-1', there);
-    const part = (reel as { part: string }).part;
-    expect(waitingReels({ ...floor, reels }, part).map((each) => each.reel)).toContain('X-1');
-    expect(waitingReels({ ...floor, reels, blocks: blocked }, part).map((each) => each.reel)).not.toContain(
-      'X-1',
-    );
+      dateCode: null,
+      count: 500,
+      sd: 0,
+      basis: 'typed',
+      at: null,
+    };
+    const reels = new Map(floor.reels).set('X-1', reel);
+    const at = { line: outlook.line, setup: outlook.run.setup };
+    return waitingReels(shelfFor({ ...floor, reels, blocks }, at)(wanted)).map((each) => each.reel);
+  }
+  const makerOf = (part: string) => [...floor.approvals].find(([, parts]) => parts.includes(part))?.[0];
+
+  test('does not count on a blocked reel', () => {
+    const facts = { block: 'b', reel: 'X-1', lot: null, part: null, reason: '' };
+    const blocked = new Map(floor.blocks).set('b', { ...facts, atMs: 0, done: [], letRun: [] });
+    expect(waitingWith({})).toContain('X-1');
+    expect(waitingWith({}, blocked)).not.toContain('X-1');
+  });
+
+  test('counts on an approved alternate, and on a maker approved for the part', () => {
+    expect(waitingWith({ part: 'alternate' })).toContain('X-1');
+    expect(waitingWith({ part: null, supplierPart: '' })).toContain('X-1');
+    expect(waitingWith({ part: null })).not.toContain('X-1');
   });
 });
 

@@ -4,9 +4,10 @@ import { useMemo, useState } from 'preact/hooks';
 import { dockingOf } from '../../../../shared/changeover/docking.ts';
 import { jobsToCome } from '../../../../shared/changeover/kept-order.ts';
 import { type KitRow, kitList, type ReelHere } from '../../../../shared/changeover/kit.ts';
+import { lifeOnShelf } from '../../../../shared/desk/floor-life.ts';
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
 import type { Changeover, Reel } from '../../../../shared/floor/state.ts';
-import { moistureOfParts, type PartMoistureKnown, reelLife } from '../../../../shared/moisture/reel-life.ts';
+import { moistureOfParts, type PartMoistureKnown } from '../../../../shared/moisture/reel-life.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { reelLifeText } from '../../frame/life-text.ts';
 import { useRefusal } from '../../may.ts';
@@ -40,9 +41,8 @@ export function KitPanel({ changeover, isStanding, onChecklist }: KitPanelProps)
   const nowMs = app.clock.nowMs();
   if (!setup) return null;
   const loss = floor.rules.get(line)?.loss ?? 0;
-  const isSpent = (reel: Reel, part: string) =>
-    reelLife(floor, reel.reel, { line, part: moist.get(part) ?? null, nowMs })?.leftSeconds === 0;
-  const rows = wanted === null || wanted <= 0 ? [] : kitList(floor, setup, { panels: wanted, loss, isSpent });
+  const lifeOf = lifeOnShelf(floor, line, nowMs);
+  const rows = wanted === null || wanted <= 0 ? [] : kitList(floor, setup, { panels: wanted, loss, lifeOf });
   const short = rows.filter((row) => row.short > 0 && row.uncounted === 0).length;
   const unsure = rows.filter((row) => row.short > 0 && row.uncounted > 0).length;
   const toFetch = rows.filter((row) => row.reels.length > 0 || row.short > 0).length;

@@ -2,12 +2,12 @@
 
 import { useMemo, useState } from 'preact/hooks';
 import { slotEstimate } from '../../../../shared/floor/estimate.ts';
+import { blockReasons } from '../../../../shared/floor/fits.ts';
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
 import { labelShareOf, tapeSd } from '../../../../shared/floor/ledger.ts';
 import { type FloorState, type Reel, slotKey } from '../../../../shared/floor/state.ts';
 import { compareText } from '../../../../shared/log/order.ts';
 import { moistureOfParts } from '../../../../shared/moisture/reel-life.ts';
-import { isUnder } from '../../../../shared/outlook/supply.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
@@ -89,7 +89,6 @@ export function Reels(props: ReelsProps) {
   const found = [...floor.reels.values()]
     .filter((reel) => matches(reel, props.query))
     .sort((a, b) => compareText(a.part ?? '', b.part ?? '') || compareText(a.reel, b.reel));
-  const blocks = [...floor.blocks.values()];
   return (
     <section class="stack">
       <label class="field no-print">
@@ -119,7 +118,7 @@ export function Reels(props: ReelsProps) {
           <ReelRow
             key={reel.reel}
             listed={{
-              ...{ reel, isBlocked: blocks.some((block) => isUnder(block, reel)) },
+              ...{ reel, isBlocked: blockReasons(floor, reel).length > 0 },
               ...leftOn(floor, reel),
               life: reelLifeText(floor, reel.reel, {
                 ...{ line: lineOf(reel), part: moist.get(reel.part ?? '') ?? null, nowMs, zone },

@@ -1,0 +1,353 @@
+// Does this reel serve this slot? The one answer that the verdict, the slots of a line and both pick lists are built on.
+// Method: three small questions, each with its reasons: is it the part (the site's own number, an alternate of this setup, a part of an
+// approved maker), may the material be used at all (blocks), and is it still good (expiry by the plant's own day, floor life as handed in).
+// A setup that is taken in approves the makers that it names, so the plant's approvals speak for this setup too, and a withdrawal rules.
+// Refused: each list comparing part numbers of its own; they sent people for blocked reels and past an approved alternate.
+
+import { type ComparedBy, comparePartNumbers, type PartComparison } from '../labels/part-numbers.ts';
+import { compareText } from '../log/order.ts';
+import { compareSlots } from './address.ts';
+import { blockOn } from './blocks.ts';
+import type { SetupSlot } from './kinds.ts';
+import type { FloorState, Reel } from './state.ts';
+import type { Verdict } from './vocabulary.ts';
+
+/** Every reason of this answer and what it makes of it; an `accepted` one is a note. */
+export const fitVerdicts = {
+  'no-part': 'refused',
+  'wrong-part': 'refused',
+  'reel-blocked': 'refused',
+  'floor-life-over': 'refused',
+  'part-contradicts': 'held',
+  'alternate-not-approved': 'held',
+  'supplier-part-not-approved': 'held',
+  expired: 'held',
+  'floor-life-short': 'held',
+  'bake-short': 'held',
+  'by-alternate': 'accepted',
+  'by-supplier-part': 'accepted',
+  'by-comparison': 'accepted',
+} as const satisfies Record<string, Verdict>;
+
+export type FitCode = keyof typeof fitVerdicts;
+
+/** A reason with the facts that its words need. */
+export interface FitReason {
+  readonly code: FitCode;
+  readonly [fact: string]: string | number | boolean | null | readonly string[];
+}
+
+/** What is known of a reel, from its label or from the log. */
+export interface FitReel {
+  readonly reel: string | null;
+  /** The site's part number. */
+  readonly part: string | null;
+  readonly supplierPart: string | null;
+  readonly lot: string | null;
+  /** `YYYY-MM-DD` after which the parts must not be used; null or absent where nobody knows. */
+  readonly expires?: string | null;
+}
+
+/** A bake that was too short: hours and degrees Celsius as told (null: not told), and the hours that the table wants (null: it gives none). */
+export interface ShortBake {
+  readonly hours: number;
+  readonly celsius: number | null;
+  readonly wanted: number | null;
+}
+
+/** Seconds of floor life left, and seconds that the reel is to stand open on its slot; null where not known. */
+export interface FitLife {
+  readonly leftSeconds: number;
+  readonly neededSeconds: number | null;
+  /** The last bake that was shorter than the table grants; it has reset nothing. */
+  readonly shortBake?: ShortBake | null;
+}
+
+/** A slot of a setup, and how its line compares part numbers. */
+export interface FitSlot {
+  readonly line: string;
+  readonly setup: string;
+  readonly wanted: SetupSlot;
+}
+
+/** What is asked of the reel's age. */
+export interface FitAge {
+  /** The plant's own day, `YYYY-MM-DD`; null: expiry is not asked. */
+  readonly today: string | null;
+  /** Null where the reel's time out of the bag has no limit. */
+  readonly floorLife: FitLife | null;
+  /** The day since which the reel stands on the slot already, null where that is not known; absent for a reel that comes. */
+  readonly standsSince?: string | null;
+}
+
+/** Whether the slot takes the part, as which site part, and why or why not. */
+export interface PartFit {
+  readonly takes: boolean;
+  readonly part: string | null;
+  readonly reasons: readonly FitReason[];
+}
+
+/** The whole answer. */
+export interface Fit extends PartFit {
+  readonly verdict: Verdict;
+}
+
+const exactly: PartComparison = {
+  ignoreCase: false,
+  ignoreSpaces: false,
+  ignoreDashes: false,
+  packingSuffixes: [],
+};
+
+/** Does this reel serve this slot? `accepted`: as it is; `held`: a lead decides; `refused`: not at all. */
+export function fits(state: FloorState, slot: FitSlot, reel: FitReel, age: FitAge): Fit {
+  const part = partFits(state, slot, reel);
+  const reasons = [...part.reasons, ...blockReasons(state, reel, part.part), ...ageReasons(reel, age)];
+  return { ...part, reasons, verdict: fitVerdict(reasons) };
+}
+
+/** What reasons add up to: accepted where none speaks against. */
+export function fitVerdict(reasons: readonly FitReason[]): Verdict {
+  const each = reasons.map(({ code }): Verdict => fitVerdicts[code]);
+  if (each.includes('refused')) return 'refused';
+  return each.includes('held') ? 'held' : 'accepted';
+}
+
+/** Is it the part? The site part that the reel stands for, and whether the slot takes it. */
+export function partFits(state: FloorState, slot: FitSlot, reel: FitReel): PartFit {
+  return takesLabel(state, slot, reel) ?? { takes: false, ...whyNotTaken(state, slot, reel) };
+}
+
+/** May the material be used at all? The block that it falls under as labelled, or as the site part that it is taken for. */
+export function blockReasons(
+  state: FloorState,
+  reel: Pick<FitReel, 'reel' | 'lot' | 'part'>,
+  takenFor: string | null = null,
+): readonly FitReason[] {
+  if (state.blocks.size === 0) return [];
+  const { reel: id, lot } = reel;
+  const block =
+    blockOn(state, reel) ?? (takenFor === null ? null : blockOn(state, { reel: id, lot, part: takenFor }));
+  return block === null ? [] : [{ code: 'reel-blocked', reason: state.blocks.get(block)?.reason ?? '' }];
+}
+
+/**
+ * Is it still good? Expiry and floor life. What stands on its slot with its date passed was let there by a lead, so that only a date
+ * that passed since counts; nor is it asked again whether its floor life will last, since the line says so all along.
+ */
+export function ageReasons(reel: Pick<FitReel, 'expires'>, age: FitAge): readonly FitReason[] {
+  const { today, floorLife: life, standsSince } = age;
+  const { expires } = reel;
+  const isComing = standsSince === undefined;
+  const reasons: FitReason[] = [];
+  const isDecided = expires && standsSince && expires < standsSince;
+  if (expires && today !== null && expires < today && !isDecided) reasons.push({ code: 'expired', expires });
+  if (life === null) return reasons;
+  const { leftSeconds, neededSeconds, shortBake } = life;
+  // A lead decides whether such a bake counts, also where the floor life was over before it.
+  if (isComing && shortBake) reasons.push({ code: 'bake-short', leftSeconds, ...shortBake });
+  else if (leftSeconds <= 0) reasons.push({ code: 'floor-life-over' });
+  else if (isComing && neededSeconds !== null && leftSeconds < neededSeconds)
+    reasons.push({ code: 'floor-life-short', leftSeconds, neededSeconds });
+  return reasons;
+}
+
+/** The site part as which a slot takes a part number: the part itself or an alternate, by its line's comparison; null where it does not. */
+export function takenAs(state: FloorState, line: string, wanted: SetupSlot, part: string): string | null {
+  return takes(wanted, part, comparisonOf(state, line))?.part ?? null;
+}
+
+/** Slots of a setup that want a part (or take it as an alternate), in walking order. */
+export function slotsWanting(state: FloorState, setup: string, part: string): readonly string[] {
+  const slots = state.setups.get(setup)?.slots ?? [];
+  return slots
+    .filter((slot) => takes(slot, part, exactly) !== null)
+    .map((slot) => slot.slot)
+    .sort(compareSlots);
+}
+
+/**
+ * The site part that a reel stands for and whether any slot of the setup takes it, by the line's rules or by a lead's leave; null where the
+ * label names no part that is known.
+ */
+export function wantsAnywhere(
+  state: FloorState,
+  line: string,
+  setup: string,
+  reel: Pick<FitReel, 'part' | 'supplierPart'>,
+): { readonly part: string; readonly isWanted: boolean } | null {
+  const slots = state.setups.get(setup)?.slots;
+  if (slots === undefined) return null;
+  const comparison = comparisonOf(state, line);
+  // Some labels carry the site's number in the supplier's field.
+  const parts = reel.part === null ? approvedParts(state, reel.supplierPart, comparison) : [reel.part];
+  const [part] = parts;
+  if (part === undefined) return null;
+  const isWanted = slots.some((wanted) =>
+    parts.some(
+      (each) =>
+        takes(wanted, each, comparison) !== null || alternateFor(state, setup, wanted, each).length > 0,
+    ),
+  );
+  return { part, isWanted };
+}
+
+/** A reel off the line whose part a slot takes, and whether it may be used as it is. */
+export interface ShelfReel {
+  readonly reel: Reel;
+  readonly fit: Fit;
+}
+
+/**
+ * Answers slot by slot which reels off the line are of a part that it takes: its own part first, then alternates, each fullest first and
+ * those that nobody counted last. `lifeOf`: what is left of a reel's floor life as a part. The log keeps no expiry, so none is asked.
+ * Cost: one walk over the reels, then the distinct labels on the shelf for each slot.
+ */
+export function shelfFor(
+  state: FloorState,
+  at: { readonly line: string; readonly setup: string },
+  lifeOf?: (reel: Reel, part: string) => FitLife | null,
+): (wanted: SetupSlot) => readonly ShelfReel[] {
+  const labels = new Map<string, Reel[]>();
+  for (const reel of state.reels.values()) {
+    if (reel.at !== null) continue;
+    const label = JSON.stringify([reel.part, reel.supplierPart]);
+    const same = labels.get(label);
+    if (same) same.push(reel);
+    else labels.set(label, [reel]);
+  }
+  return (wanted) => {
+    const found: ShelfReel[] = [];
+    for (const reels of labels.values()) {
+      const [any] = reels;
+      const taken = any ? takesLabel(state, { ...at, wanted }, any) : null;
+      if (taken === null) continue;
+      for (const reel of reels) {
+        const floorLife = lifeOf?.(reel, taken.part ?? wanted.part) ?? null;
+        const reasons = [
+          ...taken.reasons,
+          ...blockReasons(state, reel, taken.part),
+          ...ageReasons({}, { today: null, floorLife }),
+        ];
+        found.push({ reel, fit: { ...taken, reasons, verdict: fitVerdict(reasons) } });
+      }
+    }
+    const isAlternate = ({ fit }: ShelfReel) => (fit.part === wanted.part ? 0 : 1);
+    return found.sort(
+      (a, b) =>
+        isAlternate(a) - isAlternate(b) ||
+        (b.reel.count ?? -1) - (a.reel.count ?? -1) ||
+        compareText(a.reel.reel, b.reel.reel),
+    );
+  };
+}
+
+function comparisonOf(state: FloorState, line: string): PartComparison {
+  return state.rules.get(line)?.comparison ?? exactly;
+}
+
+/** The answer where the slot takes the part, with notes on what decided; null where it does not. */
+function takesLabel(state: FloorState, slot: FitSlot, reel: FitReel): PartFit | null {
+  const { wanted } = slot;
+  const comparison = comparisonOf(state, slot.line);
+  if (reel.part === null && reel.supplierPart === null) return null;
+  const bySupplier = approvedParts(state, reel.supplierPart, comparison);
+  if (reel.part !== null) {
+    const taken = takes(wanted, reel.part, comparison);
+    if (!taken) return null;
+    const reasons = [...taken.reasons];
+    if (bySupplier.length > 0 && !bySupplier.includes(taken.part)) {
+      const approvedFor = [...bySupplier].sort(compareText);
+      const { part, supplierPart } = reel;
+      reasons.push({ code: 'part-contradicts', part, supplierPart, approvedFor });
+    }
+    return { takes: true, part: taken.part, reasons };
+  }
+  if (bySupplier.length === 0) {
+    // Some labels carry the site's number in the supplier's field; then it is compared as what it is.
+    const direct = takes(wanted, reel.supplierPart ?? '', comparison);
+    return direct && { takes: true, ...direct };
+  }
+  const part = bySupplier.find((each) => takes(wanted, each, exactly) !== null);
+  const taken = part === undefined ? null : takes(wanted, part, exactly);
+  if (part === undefined || !taken) return null;
+  const note: FitReason = { code: 'by-supplier-part', supplierPart: reel.supplierPart, part };
+  return { takes: true, part: taken.part, reasons: [...taken.reasons, note] };
+}
+
+/** Why a slot does not take the part, and what the label stands for then. */
+function whyNotTaken(state: FloorState, slot: FitSlot, reel: FitReel): Omit<PartFit, 'takes'> {
+  const { setup, wanted } = slot;
+  const { part, supplierPart } = reel;
+  if (part === null && supplierPart === null)
+    return { part: null, reasons: [{ code: 'no-part', slot: wanted.slot, wanted: wanted.part }] };
+  if (part === null) {
+    const [known] = approvedParts(state, supplierPart, comparisonOf(state, slot.line));
+    if (known !== undefined) return { part: known, reasons: [wrongPart(state, slot, known)] };
+    return {
+      part: null,
+      reasons: [{ code: 'supplier-part-not-approved', supplierPart, wanted: wanted.part }],
+    };
+  }
+  const approvedFor = alternateFor(state, setup, wanted, part);
+  if (approvedFor.length === 0) return { part, reasons: [wrongPart(state, slot, part)] };
+  return {
+    part,
+    reasons: [{ code: 'alternate-not-approved', wanted: wanted.part, found: part, approvedFor }],
+  };
+}
+
+function wrongPart(state: FloorState, { setup, wanted }: FitSlot, found: string): FitReason {
+  return {
+    code: 'wrong-part',
+    slot: wanted.slot,
+    wanted: wanted.part,
+    found,
+    goesTo: slotsWanting(state, setup, found).filter((slot) => slot !== wanted.slot),
+  };
+}
+
+/** The site part that the slot takes a number for, with notes on what decided; null where it does not take it. */
+function takes(
+  wanted: SetupSlot,
+  found: string,
+  comparison: PartComparison,
+): { readonly part: string; readonly reasons: readonly FitReason[] } | null {
+  for (const candidate of [wanted.part, ...wanted.alternates]) {
+    const by: ComparedBy | null = comparePartNumbers(candidate, found, comparison);
+    if (by === null) continue;
+    const reasons: FitReason[] = [];
+    if (candidate !== wanted.part)
+      reasons.push({ code: 'by-alternate', wanted: wanted.part, found: candidate });
+    if (by !== 'exact') reasons.push({ code: 'by-comparison', rule: by, wanted: candidate, found });
+    return { part: candidate, reasons };
+  }
+  return null;
+}
+
+function approvedParts(
+  state: FloorState,
+  supplierPart: string | null,
+  comparison: PartComparison,
+): readonly string[] {
+  if (supplierPart === null) return [];
+  const exact = state.approvals.get(supplierPart);
+  if (exact) return exact;
+  for (const [known, parts] of state.approvals) {
+    if (comparePartNumbers(known, supplierPart, comparison) !== null) return parts;
+  }
+  return [];
+}
+
+/** Products for which a part is an approved alternate of the wanted one, though not for this setup. */
+function alternateFor(state: FloorState, setup: string, wanted: SetupSlot, found: string): readonly string[] {
+  const products = new Set<string>();
+  for (const other of state.setups.values()) {
+    if (other.setup === setup) continue;
+    for (const slot of other.slots) {
+      const both = [slot.part, ...slot.alternates];
+      if (both.includes(wanted.part) && both.includes(found)) products.add(other.product);
+    }
+  }
+  return [...products].sort(compareText);
+}

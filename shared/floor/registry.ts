@@ -1,0 +1,151 @@
+// What does each kind of entry do? One row a kind: the shape of its payload, what it does to the state, and which slots and reels it
+// touches. A kind without a row does not compile, nor does a row whose fold does not know its kind. Stands above the folds; the shapes
+// stand below them in kinds.ts, since folds read payloads.
+// Method: a kind names its folds, in the order in which they must see the entry. Refused: every entry through every fold; a kind that
+// none of them knew went by unseen.
+
+import { foldBlocks } from './blocks.ts';
+import { foldAirings } from './fold-airings.ts';
+import { foldChange } from './fold-change.ts';
+import { foldLabels } from './fold-labels.ts';
+import { foldLoss } from './fold-loss.ts';
+import { foldMaterial } from './fold-material.ts';
+import { foldPlaces } from './fold-places.ts';
+import { foldPlant } from './fold-plant.ts';
+import { foldRun } from './fold-run.ts';
+import { type EntryKind, type EntryOf, type FloorEntry, payloadSchemas as schemas } from './kinds.ts';
+import { foldPeople } from './people.ts';
+import type { FloorState } from './state.ts';
+import {
+  everywhere,
+  nowhere,
+  ofCount,
+  ofDocking,
+  ofHold,
+  ofLine,
+  ofReel,
+  ofSlot,
+  ofVerdict,
+  type Touched,
+} from './touches.ts';
+
+type Fold<E> = (state: FloorState, entry: E) => void;
+
+/** All that a kind of entry is. */
+export interface KindRow<K extends EntryKind> {
+  /** The checked shape of its payload. */
+  readonly schema: (typeof schemas)[K];
+  /** What it does to the state. */
+  readonly fold: Fold<EntryOf<K>>;
+  /** Which slots and reels it touches, asked of the state before it. */
+  readonly touches: (state: FloorState, entry: EntryOf<K>) => Touched;
+}
+
+/** The fold of a kind that only stands in the log and changes no state. */
+export const nothing = (): void => undefined;
+
+/** Several folds, one after the other. */
+function inOrder<E>(...folds: readonly Fold<NoInfer<E>>[]): Fold<E> {
+  return (state, entry) => {
+    for (const fold of folds) fold(state, entry);
+  };
+}
+
+const people: Fold<EntryOf<'person.added' | 'person.removed'>> = (state, entry) =>
+  foldPeople(state.people, entry);
+
+// Where order matters: floor lives before the material, since clearing a hold takes away what says where the reel goes; and a count off
+// the line shows a loss before the material takes the reel's new count.
+/** Every kind of entry. */
+export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
+  'tablet.opened': { schema: schemas['tablet.opened'], fold: foldPlant, touches: nowhere },
+  'tablet.named': { schema: schemas['tablet.named'], fold: foldPlant, touches: nowhere },
+  'person.added': { schema: schemas['person.added'], fold: people, touches: nowhere },
+  'person.removed': { schema: schemas['person.removed'], fold: people, touches: nowhere },
+  'person.signed-in': { schema: schemas['person.signed-in'], fold: nothing, touches: nowhere },
+  'person.signed-out': { schema: schemas['person.signed-out'], fold: nothing, touches: nowhere },
+  'line.defined': { schema: schemas['line.defined'], fold: foldPlant, touches: nowhere },
+  'line.ruled': { schema: schemas['line.ruled'], fold: foldPlant, touches: nowhere },
+  'feeder.known': { schema: schemas['feeder.known'], fold: foldPlant, touches: nowhere },
+  'feeder.withdrawn': { schema: schemas['feeder.withdrawn'], fold: foldPlant, touches: nowhere },
+  'supplier.approved': { schema: schemas['supplier.approved'], fold: foldPlant, touches: nowhere },
+  'supplier.withdrawn': { schema: schemas['supplier.withdrawn'], fold: foldPlant, touches: nowhere },
+  'setup.taken': { schema: schemas['setup.taken'], fold: foldPlant, touches: nowhere },
+  'setup.chosen': { schema: schemas['setup.chosen'], fold: foldPlant, touches: nowhere },
+  'run.started': { schema: schemas['run.started'], fold: foldRun, touches: ofLine },
+  'run.began-short': { schema: schemas['run.began-short'], fold: nothing, touches: nowhere },
+  'run.stopped': { schema: schemas['run.stopped'], fold: foldRun, touches: nowhere },
+  'run.resumed': { schema: schemas['run.resumed'], fold: foldRun, touches: nowhere },
+  'run.ended': { schema: schemas['run.ended'], fold: foldRun, touches: ofLine },
+  'panels.counted': { schema: schemas['panels.counted'], fold: foldRun, touches: nowhere },
+  'reel.verified': {
+    schema: schemas['reel.verified'],
+    fold: inOrder(foldAirings, foldMaterial),
+    touches: ofVerdict,
+  },
+  'hold.cleared': {
+    schema: schemas['hold.cleared'],
+    fold: inOrder(foldAirings, foldMaterial),
+    touches: ofHold,
+  },
+  'hold.declined': { schema: schemas['hold.declined'], fold: foldMaterial, touches: nowhere },
+  'reel.unloaded': { schema: schemas['reel.unloaded'], fold: foldMaterial, touches: ofSlot },
+  'reel.counted': {
+    schema: schemas['reel.counted'],
+    fold: inOrder(foldLoss, foldMaterial),
+    touches: ofCount,
+  },
+  'reel.put': { schema: schemas['reel.put'], fold: foldPlaces, touches: ofReel },
+  'reel.aired': { schema: schemas['reel.aired'], fold: foldAirings, touches: ofReel },
+  'reel.calibrated': { schema: schemas['reel.calibrated'], fold: foldLoss, touches: nowhere },
+  'material.blocked': { schema: schemas['material.blocked'], fold: foldBlocks, touches: ofReel },
+  'material.released': { schema: schemas['material.released'], fold: foldBlocks, touches: nowhere },
+  'blocked.let-run': { schema: schemas['blocked.let-run'], fold: foldBlocks, touches: nowhere },
+  'line.climate-ruled': { schema: schemas['line.climate-ruled'], fold: foldPlant, touches: nowhere },
+  'line.idle-ruled': { schema: schemas['line.idle-ruled'], fold: foldPlant, touches: nowhere },
+  'line.crewed': { schema: schemas['line.crewed'], fold: foldPlant, touches: nowhere },
+  'sweep.started': { schema: schemas['sweep.started'], fold: foldPlant, touches: nowhere },
+  'sweep.ended': { schema: schemas['sweep.ended'], fold: foldPlant, touches: nowhere },
+  'warning.acknowledged': { schema: schemas['warning.acknowledged'], fold: foldPlant, touches: nowhere },
+  'warning.raised': { schema: schemas['warning.raised'], fold: foldPlant, touches: nowhere },
+  'entry.corrected': {
+    schema: schemas['entry.corrected'],
+    fold: inOrder(foldPlant, foldRun, foldLoss, foldAirings, foldMaterial),
+    touches: everywhere,
+  },
+  'conflict.settled': { schema: schemas['conflict.settled'], fold: foldMaterial, touches: everywhere },
+  'label.taught': { schema: schemas['label.taught'], fold: foldLabels, touches: nowhere },
+  'label.withdrawn': { schema: schemas['label.withdrawn'], fold: foldLabels, touches: nowhere },
+  'log.exported': { schema: schemas['log.exported'], fold: nothing, touches: nowhere },
+  'state.differed': { schema: schemas['state.differed'], fold: nothing, touches: nowhere },
+  'checklist.template': { schema: schemas['checklist.template'], fold: foldChange, touches: nowhere },
+  'checklist.opened': { schema: schemas['checklist.opened'], fold: foldChange, touches: nowhere },
+  'step.answered': { schema: schemas['step.answered'], fold: foldChange, touches: nowhere },
+  'step.skipped': { schema: schemas['step.skipped'], fold: foldChange, touches: nowhere },
+  'step.signed': { schema: schemas['step.signed'], fold: foldChange, touches: nowhere },
+  'step.unsigned': { schema: schemas['step.unsigned'], fold: foldChange, touches: nowhere },
+  'step.reopened': { schema: schemas['step.reopened'], fold: foldChange, touches: nowhere },
+  'checklist.handed': { schema: schemas['checklist.handed'], fold: foldChange, touches: nowhere },
+  'checklist.closed': { schema: schemas['checklist.closed'], fold: foldChange, touches: nowhere },
+  'changeover.began': { schema: schemas['changeover.began'], fold: foldChange, touches: nowhere },
+  'changeover.released': { schema: schemas['changeover.released'], fold: foldChange, touches: nowhere },
+  'changeover.left-open': { schema: schemas['changeover.left-open'], fold: nothing, touches: nowhere },
+  'changeover.dropped': { schema: schemas['changeover.dropped'], fold: foldChange, touches: nowhere },
+  'cart.filled': { schema: schemas['cart.filled'], fold: inOrder(foldAirings, foldChange), touches: ofReel },
+  'cart.emptied': { schema: schemas['cart.emptied'], fold: foldChange, touches: nowhere },
+  'cart.docked': { schema: schemas['cart.docked'], fold: foldChange, touches: ofDocking },
+  'plan.kept': { schema: schemas['plan.kept'], fold: foldChange, touches: nowhere },
+  'panel.measured': { schema: schemas['panel.measured'], fold: foldChange, touches: nowhere },
+  'panel.looked': { schema: schemas['panel.looked'], fold: foldChange, touches: nowhere },
+};
+
+/** What an entry does to the state. */
+export function foldOf(entry: FloorEntry): Fold<FloorEntry> {
+  return registry[entry.kind].fold as Fold<FloorEntry>; // the row of its own kind
+}
+
+/** Which slots and reels an entry touches, asked of the state before it. */
+export function touchesOf(state: FloorState, entry: FloorEntry): Touched {
+  const touches = registry[entry.kind].touches as (state: FloorState, entry: FloorEntry) => Touched; // as above
+  return touches(state, entry);
+}

@@ -1,0 +1,106 @@
+// Which slots and reels does an entry touch? Asked of the state before the entry, kind by kind; registry.ts says which answer is a kind's.
+// Method: rather too many than too few; where an entry may bring back anything, all is named. The trace compares what is named before
+// and after, so that a slot left out would be missing from it.
+
+import { entryId } from '../log/entry.ts';
+import type { EntryOf } from './kinds.ts';
+import { type FloorState, slotKey } from './state.ts';
+import { turnGroup } from './turns.ts';
+
+/** What an entry touches. */
+export interface Touched {
+  /** Keys (`slotKey`) of slots on which something else may stand after it, or may be counted otherwise. */
+  readonly slots: readonly string[];
+  /** Keys of slots that keep what stands on them, and of which only is set down what was used so far. */
+  readonly reckoned: readonly string[];
+  /** Reels, by the id under which the state keeps them, whose record may change. */
+  readonly reels: readonly string[];
+}
+
+const none: Touched = { slots: [], reckoned: [], reels: [] };
+
+/** No slot and no reel. */
+export function nowhere(): Touched {
+  return none;
+}
+
+/** A run begins or ends: what its slots have used so far is set down. */
+export function ofLine(
+  state: FloorState,
+  { payload: { line } }: EntryOf<'run.started' | 'run.ended'>,
+): Touched {
+  const reckoned = [...state.slots].flatMap(([key, slot]) => (slot.line === line ? [key] : []));
+  return { ...none, reckoned };
+}
+
+/** The slot of a verdict, the reel, and what stands there. A verdict without a slot touches the reel alone. */
+export function ofVerdict(state: FloorState, entry: EntryOf<'reel.verified'>): Touched {
+  const { line, slot, reel } = entry.payload;
+  const own = reel ?? `~${entryId(entry)}`;
+  return slot === null ? { ...none, reels: [own] } : onSlots(state, line, { slots: [slot], reels: [own] });
+}
+
+/** Where the reel that waited for a lead was to go. */
+export function ofHold(state: FloorState, entry: EntryOf<'hold.cleared'>): Touched {
+  const facts = state.holds.get(entry.payload.of)?.facts;
+  if (facts === undefined) return none;
+  const reels = [facts.reel ?? `~${entryId(entry)}`];
+  return facts.slot === null
+    ? { ...none, reels }
+    : onSlots(state, facts.line, { slots: [facts.slot], reels });
+}
+
+/** The slot that was emptied. */
+export function ofSlot(state: FloorState, { payload }: EntryOf<'reel.unloaded'>): Touched {
+  const { line, slot, reel } = payload;
+  return onSlots(state, line, { slots: [slot], reels: reel === null ? [] : [reel] });
+}
+
+/** The slot on which a reel was counted, or the reel alone. */
+export function ofCount(state: FloorState, { payload }: EntryOf<'reel.counted'>): Touched {
+  const { line, slot, reel } = payload;
+  const reels = reel === null ? [] : [reel];
+  return line === null || slot === null ? { ...none, reels } : onSlots(state, line, { slots: [slot], reels });
+}
+
+/** A reel off the line. */
+export function ofReel(
+  _state: FloorState,
+  { payload: { reel } }: EntryOf<'reel.put' | 'reel.aired' | 'cart.filled' | 'material.blocked'>,
+): Touched {
+  return reel === null ? none : { ...none, reels: [reel] };
+}
+
+/** The slots onto which a cart was docked, and what it carried for them. */
+export function ofDocking(state: FloorState, entry: EntryOf<'cart.docked'>): Touched {
+  const { cart, line, slots } = entry.payload;
+  const places = state.carts.get(cart);
+  const reels = slots.map((slot) => places?.get(slot)?.reel ?? `~${entryId(entry)}`);
+  return onSlots(state, line, { slots, reels });
+}
+
+/** What is taken back or settled may bring back anything. */
+export function everywhere(state: FloorState): Touched {
+  const slots = new Set([...state.slots.keys(), ...state.takenOff.keys()]);
+  for (const { choices } of state.conflicts.values())
+    for (const { line, slot } of choices) slots.add(slotKey(line, slot));
+  return { slots: [...slots], reckoned: [], reels: [...state.reels.keys()] };
+}
+
+/** Slots of a line with the reels on them; of slots used in turn with them, what was used so far is set down first. */
+function onSlots(
+  state: FloorState,
+  line: string,
+  of: { readonly slots: readonly string[]; readonly reels: readonly string[] },
+): Touched {
+  const keys = of.slots.map((slot) => slotKey(line, slot));
+  const there = keys.flatMap((key) => state.slots.get(key)?.tapes.map(({ reel }) => reel) ?? []);
+  const run = state.runs.get(state.current.get(line) ?? '');
+  const setup = run && state.setups.get(run.setup);
+  const group = setup ? of.slots.flatMap((slot) => turnGroup(setup, slot)) : [];
+  return {
+    slots: keys,
+    reckoned: group.map((each) => slotKey(line, each.slot)),
+    reels: [...of.reels, ...there],
+  };
+}

@@ -1,0 +1,168 @@
+// Does the registry say what each kind does? On random entries of every kind and on a simulated shift: the state is the one that all
+// folds in their old row give, and nothing changes on a slot or a reel that the kind does not name.
+
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { simulateShift } from '../../../demo/simulate.ts';
+import { foldBlocks } from '../../../shared/floor/blocks.ts';
+import { applyFloorEntry } from '../../../shared/floor/fold.ts';
+import { foldAirings } from '../../../shared/floor/fold-airings.ts';
+import { foldChange } from '../../../shared/floor/fold-change.ts';
+import { foldLabels } from '../../../shared/floor/fold-labels.ts';
+import { foldLoss } from '../../../shared/floor/fold-loss.ts';
+import { foldMaterial } from '../../../shared/floor/fold-material.ts';
+import { foldPlaces } from '../../../shared/floor/fold-places.ts';
+import { foldPlant } from '../../../shared/floor/fold-plant.ts';
+import { foldRun } from '../../../shared/floor/fold-run.ts';
+import { type EntryKind, entryKinds, type FloorEntry, readFloorEntry } from '../../../shared/floor/kinds.ts';
+import { foldPeople } from '../../../shared/floor/people.ts';
+import { nothing, registry, touchesOf } from '../../../shared/floor/registry.ts';
+import { copyState, emptyState, type FloorState } from '../../../shared/floor/state.ts';
+import { type Entry, entryId } from '../../../shared/log/entry.ts';
+import { payloadExamples } from './examples.ts';
+import { beginStory, brookSetup, type Story, tellPlant } from './story.ts';
+
+/** The folds in the row in which every entry once went through all of them, each with the kinds that it takes. */
+const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry: never) => void])[] = [
+  [/^person\.(added|removed)$/, (state, entry) => foldPeople(state.people, entry)],
+  [/^(tablet|line|feeder|supplier|setup|sweep|warning)\.|^entry\.corrected$/, foldPlant],
+  [/^label\./, foldLabels],
+  [/^run\.(started|stopped|resumed|ended)$|^panels\.counted$|^entry\.corrected$/, foldRun],
+  [/^reel\.(calibrated|counted)$|^entry\.corrected$/, foldLoss],
+  [/^reel\.(aired|verified)$|^cart\.filled$|^hold\.cleared$|^entry\.corrected$/, foldAirings],
+  [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],
+  [/^material\.|^blocked\.let-run$/, foldBlocks],
+  [/^reel\.put$/, foldPlaces],
+  [
+    /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,
+    foldChange,
+  ],
+];
+
+function foldInRow(state: FloorState, entry: FloorEntry): void {
+  for (const [kinds, fold] of inRow) if (kinds.test(entry.kind)) fold(state, entry as never); // its own kinds only
+}
+
+/** What an entry changed and its kind did not name. */
+function unnamed(before: FloorState, after: FloorState, entry: FloorEntry): readonly string[] {
+  const { slots, reckoned, reels } = touchesOf(before, entry);
+  const changed = (was: ReadonlyMap<string, unknown>, now: ReadonlyMap<string, unknown>) =>
+    [...new Set([...was.keys(), ...now.keys()])].filter((key) => was.get(key) !== now.get(key));
+  const onSlots = changed(before.slots, after.slots);
+  const tapesOf = (state: FloorState, key: string) => JSON.stringify(state.slots.get(key)?.tapes ?? null);
+  return [
+    ...onSlots.filter((key) => !slots.includes(key) && !reckoned.includes(key)),
+    ...onSlots.filter((key) => !slots.includes(key) && tapesOf(before, key) !== tapesOf(after, key)),
+    ...changed(before.reels, after.reels).filter((reel) => !reels.includes(reel)),
+  ];
+}
+
+/** Folds entries both ways and looks at each; gives the two states. */
+function foldBoth(entries: readonly Entry[]): { readonly state: FloorState; readonly old: FloorState } {
+  const state = emptyState();
+  const old = emptyState();
+  for (const raw of entries) {
+    const entry = readFloorEntry(raw);
+    if (!entry) continue;
+    const before = copyState(state);
+    applyFloorEntry(state, entry);
+    foldInRow(old, entry);
+    const left = unnamed(before, state, entry);
+    if (left.length > 0) throw new Error(`${entry.kind} changes ${left.join(', ')} and does not name it`);
+  }
+  return { state, old };
+}
+
+const material: readonly EntryKind[] = [
+  ...(['reel.verified', 'reel.unloaded', 'reel.counted', 'hold.cleared', 'conflict.settled'] as const),
+  ...([
+    'entry.corrected',
+    'cart.filled',
+    'cart.docked',
+    'run.started',
+    'run.ended',
+    'panels.counted',
+  ] as const),
+];
+const actArb = fc.record({
+  kind: fc.oneof(fc.constantFrom(...entryKinds), fc.constantFrom(...material)),
+  picks: fc.array(fc.nat(1000), { minLength: 16, maxLength: 16 }),
+});
+type Act = typeof actArb extends fc.Arbitrary<infer A> ? A : never;
+
+/** The example of a kind with its slot, reel, run … picked among few, so that entries meet. */
+function tellAct(story: Story, { kind, picks }: Act): void {
+  let at = 0;
+  const pick = <T>(of: readonly T[]): T | undefined => of[(picks[at++ % picks.length] ?? 0) % of.length];
+  const ids = story.entries.map(entryId);
+  const conflict = pick([...story.floor().conflicts.values()]);
+  const pools: Readonly<Record<string, readonly unknown[]>> = {
+    line: ['L1'],
+    setup: ['turns', 'turns', 'brook-top-a'],
+    slot: ['M1-F-001', 'M1-F-002', 'M1-R-003', 'M1-R-003', null],
+    slots: [['M1-F-001', 'M1-F-002'], ['M1-R-003']],
+    reel: ['K1', 'K2', 'K3', null],
+    part: ['R-100', 'C-200'],
+    run: ['run-1', 'run-2', 'run-3'],
+    cart: ['CA'],
+    act: ['load', 'load', 'splice', 'sweep'],
+    verdict: ['accepted', 'accepted', 'held', 'refused'],
+    quantity: [null, 3, 500],
+    of: ids,
+    conflict: [conflict?.conflict ?? 'none'],
+    keep: [conflict?.entries[0] ?? null, conflict?.entries[1] ?? null],
+  };
+  const example = payloadExamples[kind] as Readonly<Record<string, unknown>>;
+  const payload = Object.fromEntries(
+    Object.entries(example).map(([name, value]) => {
+      const isFree = kind === 'setup.taken' || (kind === 'reel.verified' && name === 'cart');
+      return [name, pools[name] && !isFree ? pick(pools[name]) : value];
+    }),
+  );
+  // What does not fit its kind (a reel that must be named, say) is not told.
+  if (registry[kind].schema.safeParse(payload).success) story.tell(kind, payload as never);
+}
+
+describe('registry', () => {
+  test('entries of every kind give the state of all folds in their row, and name what they change', () => {
+    const seen = new Set<string>();
+    let reckoned = 0;
+    fc.assert(
+      fc.property(fc.array(actArb, { minLength: 10, maxLength: 40 }), (acts) => {
+        const story = beginStory();
+        tellPlant(story);
+        const slots = brookSetup.slots.map((slot, at) =>
+          slot.part === 'R-100' ? { ...slot, turn: at + 1 } : slot,
+        );
+        story.tell('setup.taken', { ...brookSetup, setup: 'turns', slots });
+        for (const act of acts) tellAct(story, act);
+        for (const { kind } of story.entries) seen.add(kind);
+        const { state, old } = foldBoth(story.entries);
+        reckoned += state.runs.size;
+        expect(state).toEqual(old);
+      }),
+      { numRuns: 150 },
+    );
+    expect([...entryKinds].filter((kind) => !seen.has(kind))).toEqual([]);
+    expect(reckoned).toBeGreaterThan(0);
+  });
+
+  test('a simulated shift gives the state of all folds in their row, and names what it changes', () => {
+    const { entries } = simulateShift({ seed: 5, hours: 4, startMs: 1_772_431_200_000 });
+    const { state, old } = foldBoth(entries);
+    expect(state).toEqual(old);
+    expect(state.slots.size).toBeGreaterThan(10);
+  });
+
+  test('a kind that says nothing changes no state', () => {
+    const quiet = entryKinds.filter((kind) => registry[kind].fold === nothing);
+    expect(quiet).toContain('log.exported');
+    for (const kind of quiet) {
+      const story = beginStory();
+      tellPlant(story);
+      const before = story.floor();
+      story.tell(kind, payloadExamples[kind] as never); // the example of its own kind
+      expect(story.floor()).toEqual(before);
+    }
+  });
+});
