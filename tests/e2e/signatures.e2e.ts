@@ -101,7 +101,7 @@ describe('a scan step', () => {
     await expect.poll(() => stateOf(page, 'stencil-in')).toBe('done');
     await page.getByTestId('value-paste-lot').fill('ST-GN-F');
     await page.getByTestId('keep-paste-lot').click();
-    await page.getByTestId('wrong-paste-lot').getByText('answers another step already').waitFor();
+    await page.getByTestId('wrong-paste-lot').getByText('is already used in another step').waitFor();
     await tablet.putAway();
   });
 });
