@@ -94,7 +94,7 @@ describe('a new tablet', () => {
     await expect.poll(() => page.getByTestId('check-seals').getAttribute('aria-disabled')).toBe('false');
     await page.getByTestId('check-seals').click();
     await page
-      .getByText(/All \d+ seals hold/)
+      .getByText(/All \d+ seals are intact/)
       .first()
       .waitFor();
     await context.close();
