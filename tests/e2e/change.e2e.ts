@@ -354,7 +354,7 @@ describe('a cart', () => {
     for (const text of [taken.slot, 'F-0114', reel(taken.part, 'R-990203')]) await scan(page, text);
     await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain(`ready for ${taken.slot}`);
     await scan(page, 'CART-1');
-    await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain('CART-1 is in hand');
+    await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain('CART-1 is selected');
     expect(await page.getByTestId('dock-CART-1').getAttribute('aria-disabled')).toBe('true');
     await page.getByRole('button', { name: 'Leave the cart' }).click();
     await lastPanel(page);
