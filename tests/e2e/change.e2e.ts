@@ -94,7 +94,7 @@ describe('a changeover', () => {
   it('is planned beside the running line, its external steps ticked, and survives a reload', async () => {
     const tablet = await planned();
     const { page } = tablet;
-    expect(await page.getByTestId('changeover').textContent()).toContain('The line still runs');
+    expect(await page.getByTestId('changeover').textContent()).toContain('The line is running');
     await openChecklist(page);
     expect(await stateOf(page, 'documents')).toBe('open');
     expect(await stateOf(page, 'panels-out')).toBe('waiting');

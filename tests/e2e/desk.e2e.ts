@@ -123,7 +123,7 @@ describe('a lot that is blocked while it runs', () => {
           expect(await banner.textContent()).toContain('Cracked bodies');
         }
         expect(await page.getByTestId('blocked-panels').textContent()).toMatch(
-          /of this run with it there, \d+ of them since the block/,
+          /built with it in this run, \d+ of them since the block/,
         );
         await page.getByTestId('blocked-heard').click();
         await page.getByTestId('blocked-heard').waitFor({ state: 'detached' });
