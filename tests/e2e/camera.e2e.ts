@@ -111,7 +111,7 @@ describe.each(sizes)('the camera at $width × $height', (size) => {
     expect(await page.getByTestId('fact-part').textContent()).toContain('22-0603-B');
     expect(await page.getByTestId('fact-quantity').textContent()).toContain('not read yet');
     expect(await page.locator('.camera-tag').count()).toBeGreaterThanOrEqual(2);
-    await tap(page, 'Take it as it is');
+    await tap(page, 'Use what was read');
     await page.locator('[data-testid=well-reel][data-filled=true]').waitFor();
     expect(await picture()).toBe(height);
     await tablet.putAway();
@@ -198,7 +198,7 @@ describe('without a picture', () => {
   const refusals = [
     { name: 'NotFoundError', title: 'This device has no camera', way: 'Type' },
     { name: 'NotAllowedError', title: 'The browser blocks the camera', way: 'Try again' },
-    { name: 'NotReadableError', title: 'Another app holds the camera', way: 'Try again' },
+    { name: 'NotReadableError', title: 'Another app is using the camera', way: 'Try again' },
   ] as const;
 
   it.each(refusals)('says $title, and what to do', async ({ name, title, way }) => {

@@ -120,7 +120,7 @@ describe('the order of jobs in hand', () => {
     await tell(page, 0, 'step', [2, 1, 0]);
     await tell(page, 1, 'step', [2, 1, 0]);
     await expect.poll(() => orderOf(page)).toEqual([pump, green, tide]);
-    expect(await page.getByTestId('hold-1').textContent()).toContain('Let it move');
+    expect(await page.getByTestId('hold-1').textContent()).toContain('Unlock');
     await tell(page, 1, 'done', [2, 1, 0]);
     await page.getByTestId('order-find').waitFor();
     expect(await orderOf(page)).toEqual([pump, green, tide]);
@@ -137,7 +137,7 @@ describe('the order of jobs in hand', () => {
     });
     await expect
       .poll(() => page.locator('[data-testid^=hold-]').allTextContents())
-      .toEqual(['▢ Hold this place', '▣ Let it move', '▣ Let it move']);
+      .toEqual(['▢ Lock this place', '▣ Unlock', '▣ Unlock']);
     await tablet.putAway();
   });
 
@@ -177,13 +177,13 @@ describe('the order of jobs in hand', () => {
     await page.getByTestId('order-keep').click();
     await expect
       .poll(() => page.getByTestId('order-kept').textContent())
-      .toContain('The order shown is the one kept.');
+      .toContain('This is the saved order.');
     await page.getByRole('link', { name: 'Change over' }).first().click();
     const offered = page.locator('[data-testid^=next-][data-setup]');
     await expect
       .poll(() => offered.evaluateAll((all) => all.map((one) => one.getAttribute('data-setup'))))
       .toEqual([pump, green, tide]);
-    expect(await page.getByTestId('next-kept').textContent()).toContain('Kept by');
+    expect(await page.getByTestId('next-kept').textContent()).toContain('Saved by');
     await page.getByTestId('plan-job-0').click();
     await page.getByTestId('changeover').waitFor();
     expect(await page.getByTestId('changeover').textContent()).toContain('Pump driver');

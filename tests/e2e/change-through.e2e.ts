@@ -148,6 +148,6 @@ it('leads beside the running line, and at the end all screens say that every slo
   expect(await expectSame(page)).toEqual([all, all]);
   await goTo(page, 'load');
   expect(await page.locator('.slotmap .place.other').count()).toBe(0);
-  expect(await page.getByText('Every slot carries its reel.').count()).toBe(1);
+  expect(await page.getByText('Every slot has its reel.').count()).toBe(1);
   await tablet.putAway();
 });

@@ -94,7 +94,7 @@ describe('a changeover', () => {
   it('is planned beside the running line, its external steps ticked, and survives a reload', async () => {
     const tablet = await planned();
     const { page } = tablet;
-    expect(await page.getByTestId('changeover').textContent()).toContain('The line still runs');
+    expect(await page.getByTestId('changeover').textContent()).toContain('The line is running');
     await openChecklist(page);
     expect(await stateOf(page, 'documents')).toBe('open');
     expect(await stateOf(page, 'panels-out')).toBe('waiting');
@@ -185,7 +185,7 @@ describe('a changeover', () => {
     const { page } = tablet;
     await lastPanel(page);
     await page.getByTestId('release').click();
-    expect(await page.getByTestId('release-open').textContent()).toMatch(/still to handle.*never opened/);
+    expect(await page.getByTestId('release-open').textContent()).toMatch(/moves? left.*never opened/);
     await scan(page, 'BADGE-3301');
     await pad(page, '3301');
     expect(await page.getByTestId('release-yes').getAttribute('aria-disabled')).toBe('true');
@@ -227,9 +227,9 @@ describe('the order of jobs', () => {
         .evaluateAll((all) => all.map((one) => one.getAttribute('data-setup')));
     const order = await orderOf();
     const kept = page.getByTestId('order-kept');
-    expect(await kept.textContent()).toContain('Nobody has kept an order');
+    expect(await kept.textContent()).toContain('No order is saved');
     await page.getByTestId('order-keep').click();
-    await expect.poll(() => kept.textContent()).toContain('The order shown is the one kept.');
+    await expect.poll(() => kept.textContent()).toContain('This is the saved order.');
     const [plan] = await ownEntries(page, 'plan.kept');
     const jobs = plan?.payload['jobs'] as { setup: string }[] | undefined; // shape of the entry
     expect(jobs?.map(({ setup }) => setup)).toEqual(order);
@@ -241,7 +241,7 @@ describe('the order of jobs', () => {
 
     await page.getByTestId('down-0').click();
     await expect.poll(orderOf).toEqual([order[1], order[0], order[2]]);
-    expect(await kept.textContent()).toMatch(/^Kept by .*Changed since/);
+    expect(await kept.textContent()).toMatch(/^Saved by .*Changed, on this tablet only/);
     expect(await ownEntries(page, 'plan.kept')).toHaveLength(1);
     await page.getByTestId('order-take-kept').click();
     await page.getByTestId('order-take-yes').click();
@@ -255,7 +255,7 @@ describe('the order of jobs', () => {
     expect((await orderOf())[0]).toBe(order[1]);
 
     const said = (what: string) => page.getByTestId(`handling-${what}`);
-    expect(await said('putIn-from').textContent()).toContain('has not shown its own');
+    expect(await said('putIn-from').textContent()).toContain('has no measured one yet');
     const minutes = await page.getByTestId('order-total').textContent();
     await said('putIn').fill('30');
     await said('putIn').blur();
@@ -354,7 +354,7 @@ describe('a cart', () => {
     for (const text of [taken.slot, 'F-0114', reel(taken.part, 'R-990203')]) await scan(page, text);
     await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain(`ready for ${taken.slot}`);
     await scan(page, 'CART-1');
-    await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain('CART-1 is in hand');
+    await expect.poll(() => page.getByTestId('cart-told').textContent()).toContain('CART-1 is selected');
     expect(await page.getByTestId('dock-CART-1').getAttribute('aria-disabled')).toBe('true');
     await page.getByRole('button', { name: 'Leave the cart' }).click();
     await lastPanel(page);

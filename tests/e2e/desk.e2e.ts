@@ -48,7 +48,7 @@ describe('a wrong reel', () => {
       const seen = await scanAll(page, place.slot, labelOf('25-0023-311', 'R-980001'));
       expect(seen.verdict).toBe('refused');
       expect(seen.text).toContain('Wrong part');
-      expect(seen.text).toContain('This reel belongs at');
+      expect(seen.text).toContain('This reel belongs on');
       expect(seen.text).toContain(`${place.slot} needs`);
       expect(seen.text).toContain('Stop the machine before you reach in');
       expect(await page.getByTestId('well-feeder').textContent()).toContain('not needed yet');
@@ -123,7 +123,7 @@ describe('a lot that is blocked while it runs', () => {
           expect(await banner.textContent()).toContain('Cracked bodies');
         }
         expect(await page.getByTestId('blocked-panels').textContent()).toMatch(
-          /of this run with it there, \d+ of them since the block/,
+          /built with it in this run, \d+ of them since the block/,
         );
         await page.getByTestId('blocked-heard').click();
         await page.getByTestId('blocked-heard').waitFor({ state: 'detached' });
@@ -145,7 +145,7 @@ describe('half a scan', () => {
       await expect.poll(() => page.getByTestId('well-feeder').getAttribute('data-filled')).toBe('true');
       await page.reload();
       await page.getByTestId('dock-go-on').waitFor();
-      expect(await page.getByTestId('told').textContent()).toContain('This was in hand at');
+      expect(await page.getByTestId('told').textContent()).toContain('This scan was open at');
       expect(await page.getByTestId('well-slot').textContent()).toContain(place.slot);
       await page.getByTestId('dock-go-on').click();
       expect((await scanAll(page, labelOf(place.part, 'R-980005'))).verdict).toBe('accepted');

@@ -137,7 +137,7 @@ describe('the climate of a line’s floor', () => {
       await enter('30', '70');
       await reckonsWith(1, '24 h 00 of floor life', '30 °C and 70 %');
       await enter('38', '70');
-      await reckonsWith(2, '12 h 00 of floor life', 'beyond the table');
+      await reckonsWith(2, '12 h 00 of floor life', 'outside the table');
     });
   });
 });

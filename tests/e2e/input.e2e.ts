@@ -237,14 +237,15 @@ describe('a code that is not what is wanted', () => {
     {
       what: 'an address on the web',
       text: 'https://example.org/menu?table=4',
-      says: 'is no slot, feeder, badge',
+      says: 'is not a known slot, feeder, badge',
     },
-    { what: 'a ticket', text: 'M1DOE/JANE EABC123', says: 'is no slot, feeder, badge' },
+    { what: 'a ticket', text: 'M1DOE/JANE EABC123', says: 'is not a known slot, feeder, badge' },
   ])('is told as such and changes nothing: $what', async ({ text, says }) => {
     await onTablet('BADGE-2201', async ({ page }) => {
       await scan(page, 'M2-F-022');
       await scan(page, text);
-      if (says === null) await expect.poll(() => told(page)).toMatch(/Only part of the label|is no slot/);
+      if (says === null)
+        await expect.poll(() => told(page)).toMatch(/Only part of the label|is not a known slot/);
       else await expect.poll(() => told(page)).toContain(says);
       expect(await ownEntries(page, 'reel.verified')).toEqual([]);
       // The slot stays in hand.
@@ -265,7 +266,7 @@ describe('a code that is not what is wanted', () => {
       await scan(page, 'M2-F-023');
       await scan(page, 'F-0112');
       const dialog = page.locator('dialog[open]');
-      await dialog.getByText('That code is known twice').waitFor();
+      await dialog.getByText('This code has two meanings').waitFor();
       expect(await dialog.getByRole('button').allTextContents()).toEqual(['Feeder', 'Badge', 'Cancel']);
       await dialog.getByRole('button', { name: 'Feeder' }).click();
       await expect.poll(() => page.getByTestId('well-feeder').textContent()).toContain('F-0112');

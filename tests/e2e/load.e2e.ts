@@ -175,7 +175,7 @@ describe('a reel that is refused', () => {
     {
       what: 'a lot on the block list',
       codes: () => [place.slot, place.feeder, reelOf(place.part, { '1T': 'LT-7781-Q' })],
-      says: ['Reel is blocked', 'parts rotated in their pockets', 'Put it aside and fetch the lead'],
+      says: ['Reel is blocked', 'parts rotated in their pockets', 'Put it aside. Fetch the lead.'],
       reason: 'reel-blocked',
       marks: [],
     },
@@ -391,7 +391,7 @@ describe('the sweep', () => {
       await page.getByTestId('sweep-resume').waitFor({ state: 'detached' });
       const wrong = await scanAll(page, 'M2-F-001', reelOf('10-0603-000'));
       expect(wrong.verdict).toBe('refused');
-      expect(wrong.text).toContain('Not the reel of the log');
+      expect(wrong.text).toContain('Not the reel in the log');
       await goOn(page);
       await expect.poll(() => page.getByTestId('sweep-progress').textContent()).toContain('1 of 147 seen');
       await page.getByTestId('sweep-end').click();

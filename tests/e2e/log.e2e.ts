@@ -102,7 +102,7 @@ describe('the log on the screen', () => {
       (await page.getByTestId('entry').allTextContents()).filter((text) => !text.includes('M2-F-023'));
     await expect.poll(others).toEqual([]);
     await page.getByTestId('filter-slot').fill('M7-F-001');
-    await page.getByText('No entry fits these filters.').waitFor();
+    await page.getByText('No entries match these filters.').waitFor();
     await page.getByTestId('filter-slot').fill('');
     await page.getByTestId('span-all').click();
     await expect.poll(() => page.getByTestId('entry').count()).toBe(60);
@@ -124,7 +124,7 @@ describe('the log on the screen', () => {
     await page.locator('dialog').waitFor({ state: 'detached' });
     await page.getByTestId('verdict-held').click();
     await page.getByTestId('check-seals').click();
-    await expect.poll(() => page.getByTestId('notice').textContent()).toMatch(/^All \d+ seals hold\.$/);
+    await expect.poll(() => page.getByTestId('notice').textContent()).toMatch(/^All \d+ seals are intact\.$/);
   });
 });
 

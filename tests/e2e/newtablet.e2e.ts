@@ -78,7 +78,7 @@ describe('a new tablet', () => {
     await page.getByTestId('enrol').click();
     await expect.poll(() => chip(page).getAttribute('data-behind'), { timeout: 30_000 }).not.toBe('no');
     await expect.poll(() => chip(page).getAttribute('data-sync'), { timeout: 30_000 }).toBe('live');
-    const words = 'History coming in: 0';
+    const words = 'Loading history: 0';
     await expect.poll(() => chip(page).textContent()).toContain(words);
     await page.goto(`${server.url}#/plant/server`);
     await expect.poll(() => page.getByTestId('behind').textContent()).toContain(words);
@@ -94,7 +94,7 @@ describe('a new tablet', () => {
     await expect.poll(() => page.getByTestId('check-seals').getAttribute('aria-disabled')).toBe('false');
     await page.getByTestId('check-seals').click();
     await page
-      .getByText(/All \d+ seals hold/)
+      .getByText(/All \d+ seals are intact/)
       .first()
       .waitFor();
     await context.close();

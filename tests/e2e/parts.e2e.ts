@@ -104,7 +104,7 @@ it('adding a feeder that is there says so, changing it names what no longer fits
     await page.getByTestId('feeder-add').click();
     await scan(page, String(id));
     const there = page.getByTestId('feeder-there');
-    expect(await there.textContent()).toContain(`${id} is on the list already: 8 mm tape`);
+    expect(await there.textContent()).toContain(`${id} is already on the list: 8 mm tape`);
     expect(await there.textContent()).toContain(`on M1-F-001 with ${reel}`);
     await page.getByTestId('feeder-width').selectOption('24');
     expect(await page.getByTestId('feeder-save').getAttribute('aria-disabled')).toBe('true');

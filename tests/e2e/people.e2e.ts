@@ -59,7 +59,7 @@ it('the first person is an engineer with a PIN, signs in, and is led on to the n
   await pad(page, '4401');
   await dialog.waitFor({ state: 'detached' });
   const next = page.getByTestId('people-next');
-  expect(await next.textContent()).toContain('people can be added at any time');
+  expect(await next.textContent()).toContain('Add the next person now, or at any time later');
   expect(await page.getByTestId('next-sheet').isVisible()).toBe(true);
 
   // The only one who may add people neither steps down nor goes.

@@ -188,7 +188,7 @@ describe('what cannot be read', () => {
       await page.getByTestId('take-revision').fill('Z9');
       const cases: readonly (readonly [string, string | Buffer, string])[] = [
         ['empty.csv', '', 'is empty'],
-        ['blank.csv', '\n  \n\n', 'nothing but blank lines'],
+        ['blank.csv', '\n  \n\n', 'only blank lines'],
         ['noise.bin', noise, 'neither a CSV nor an XLSX'],
         ['torn.xlsx', Buffer.from('PK\u0003\u0004 torn'), 'damaged'],
         ['big.csv', big, 'more than 5,000 slots'],

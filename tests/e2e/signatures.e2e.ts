@@ -101,7 +101,7 @@ describe('a scan step', () => {
     await expect.poll(() => stateOf(page, 'stencil-in')).toBe('done');
     await page.getByTestId('value-paste-lot').fill('ST-GN-F');
     await page.getByTestId('keep-paste-lot').click();
-    await page.getByTestId('wrong-paste-lot').getByText('answers another step already').waitFor();
+    await page.getByTestId('wrong-paste-lot').getByText('is already used in another step').waitFor();
     await tablet.putAway();
   });
 });
@@ -114,7 +114,7 @@ describe('what can be known', () => {
       expect(await stateOf(page, step), step).toBe('open');
       expect(await page.getByTestId(`tick-${step}`).count(), step).toBe(0);
     }
-    expect(await page.getByTestId('step-feeders-done').textContent()).toMatch(/\d+ feeders still to handle/);
+    expect(await page.getByTestId('step-feeders-done').textContent()).toMatch(/\d+ feeder moves left/);
     expect(await page.getByTestId('step-slots-verified').textContent()).toMatch(/\d+ slots? /);
     expect(await page.getByTestId('step-first-measured').textContent()).toMatch(/\d+ parts not checked yet/);
     await tablet.putAway();
@@ -136,7 +136,7 @@ describe('what can be known', () => {
     expect(await wrong.textContent()).toContain('1 part measured wrong');
     expect(await wrong.textContent()).toContain('1 part looks wrong');
     const open = await page.getByTestId('release-open').textContent();
-    for (const said of ['feeders still to handle', 'parts not checked yet', 'checklist steps'])
+    for (const said of ['feeder moves left', 'parts not checked yet', 'checklist steps'])
       expect(open).toContain(said);
     await scan(page, 'BADGE-3301');
     await pad(page, '3301');

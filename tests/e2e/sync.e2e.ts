@@ -204,7 +204,7 @@ describe('two tablets and their server', () => {
     await page.locator('dialog').waitFor({ state: 'detached' });
     await expect.poll(lastCheck).toBe('tablet');
     await signInByPin('Morag', '3301');
-    await page.getByText('Morag was not confirmed on this tablet yet').waitFor();
+    await page.getByText('this tablet has never confirmed Morag').waitFor();
     await page.keyboard.press('Escape');
     await context.setOffline(false);
     await untilSent(page);

@@ -20,12 +20,12 @@ const problemsEn = {
   },
   absent: { title: 'This device has no camera', steps: ['Use the hand scanner, or type.'] },
   busy: {
-    title: 'Another app holds the camera',
+    title: 'Another app is using the camera',
     steps: ['Close that app.', 'Tap Try again.'],
   },
   failed: {
     title: 'The camera did not start',
-    steps: ['Tap Try again.', 'If it stays so: use the hand scanner, or type.'],
+    steps: ['Tap Try again.', 'If it fails again: use the hand scanner, or type.'],
   },
 } satisfies Record<CameraProblemCode, Blind>;
 
@@ -63,14 +63,14 @@ export const cameraWords = area({
     },
     readThen: (next: string) => `Read. ${next}`,
     noCode: 'No code yet. Go closer until the label fills the frame.',
-    noCodeLight: 'No code yet. Go closer, or put the light on.',
+    noCodeLight: 'No code yet. Go closer, or turn the light on.',
     gathering: (codes: number) =>
       plural(codes, 'One code read. Hold still…', `${formatCount(codes)} codes read. Hold still…`),
     half: (missing: string) => `Not read yet: ${missing}. Bring it into the frame.`,
-    takeAsRead: 'Take it as it is',
+    takeAsRead: 'Use what was read',
     several: (labels: number) =>
       plural(labels, 'One label in view. Tap it.', `${formatCount(labels)} labels in view. Tap yours.`),
-    unknown: 'This code is not known here',
+    unknown: 'Unknown code',
     elsewhere: 'Read. Close the camera to see it.',
     slow: 'This browser reads slowly, one code at a time. Hold still.',
     wanted: (things: string) => `Wanted: ${things}`,
@@ -161,15 +161,15 @@ export const cameraWords = area({
     noCodeLight: 'Aún sin código. Acérquese o encienda la luz.',
     gathering: (codes) =>
       plural(codes, 'Un código leído. No se mueva…', `${formatCount(codes)} códigos leídos. No se mueva…`),
-    half: (missing) => `Aún sin leer: ${missing}. Llévelo al marco.`,
-    takeAsRead: 'Tomarla como está',
+    half: (missing) => `Aún sin leer: ${missing}. Póngalo en el marco.`,
+    takeAsRead: 'Usar lo leído',
     several: (labels) =>
       plural(
         labels,
         'Una etiqueta a la vista. Tóquela.',
         `${formatCount(labels)} etiquetas a la vista. Toque la suya.`,
       ),
-    unknown: 'Este código no se conoce aquí',
+    unknown: 'Código desconocido',
     elsewhere: 'Leído. Cierre la cámara para verlo.',
     slow: 'Este navegador lee despacio, un código cada vez. No se mueva.',
     wanted: (things) => `Falta: ${things}`,

@@ -9,8 +9,8 @@ export const clockWords = area({
     'behind-log': (span: string) => `This tablet’s clock is ${span} behind the newest entry: set it right.`,
     'behind-server': (span: string) => `This tablet’s clock is ${span} behind the server: set it right.`,
     'ahead-of-server': (span: string) => `This tablet’s clock is ${span} ahead of the server: set it right.`,
-    goesOn: 'Warnings and times go on from the last right reading.',
-    isRight: 'It is right',
+    goesOn: 'Warnings and times go on from the last correct time.',
+    isRight: 'The clock is right',
   },
   es: {
     back: (span, clock) => `El reloj de esta tableta se atrasó ${span} a las ${clock}: póngalo en hora.`,
@@ -23,6 +23,6 @@ export const clockWords = area({
     'ahead-of-server': (span) =>
       `El reloj de esta tableta va ${span} por delante del servidor: póngalo en hora.`,
     goesOn: 'Avisos y horas siguen desde la última hora buena.',
-    isRight: 'Está en hora',
+    isRight: 'El reloj está en hora',
   },
 });

@@ -3,8 +3,8 @@ import { area } from './words.ts';
 /** The demo's own sentences. */
 export const demoWords = area({
   en: {
-    stale: 'This is the practice of an earlier start of the demo.',
-    fresh: 'Start afresh',
+    stale: 'This practice is from an earlier start of the demo.',
+    fresh: 'Start over',
     failed: (why: string) => `The demo plant could not be loaded: ${why}`,
   },
   es: {

@@ -59,12 +59,12 @@ export const kitWords = area({
       ),
     uncounted: (count: number) => plural(count, '1 reel not counted', `${count} reels not counted`),
     none: 'no reel found',
-    msl: (level: string) => `MSL ${level}: mind the floor life`,
+    msl: (level: string) => `MSL ${level}: watch the floor life`,
     shortfalls: (count: number) =>
       plural(
         count,
-        '1 part needs more than the reels we know of. Fetch more, or tell a lead.',
-        `${count} parts need more than the reels we know of. Fetch more, or tell a lead.`,
+        '1 part needs more than the known reels hold. Fetch more, or tell a lead.',
+        `${count} parts need more than the known reels hold. Fetch more, or tell a lead.`,
       ),
     carts: 'Carts',
     cart: 'Cart',
@@ -86,18 +86,17 @@ export const kitWords = area({
     dock: 'Dock',
     dockTitle: (cart: string) => `Dock ${cart}?`,
     dockCaution:
-      'Stop the machine first and wait until everything stands. Keep hands clear of clamp, head and cutter.',
+      'Stop the machine first and wait until nothing moves. Keep hands clear of clamp, head and cutter.',
     willLoad: (count: number, product: string) =>
       plural(count, `1 slot is loaded for ${product}:`, `${count} slots are loaded for ${product}:`),
     goesOff: (count: number) => plural(count, '1 feeder comes off:', `${count} feeders come off:`),
     doesNotFit: (count: number) =>
       plural(count, '1 place does not fit and is left out:', `${count} places do not fit and are left out:`),
     unfit: {
-      'feeder-loaded': (f: UnfitFacts) => `Feeder ${f.thing} was put on ${f.at} since.`,
-      'reel-loaded': (f: UnfitFacts) => `Reel ${f.thing} was put on ${f.at} since.`,
-      neighbour: (f: UnfitFacts) =>
-        `Feeder ${f.thing} reaches into the place of ${f.at}. Take one of the two off first.`,
-      blocked: (f: UnfitFacts) => `${f.thing} was blocked since. Take it off the cart.`,
+      'feeder-loaded': (f: UnfitFacts) => `Feeder ${f.thing} is now on ${f.at}.`,
+      'reel-loaded': (f: UnfitFacts) => `Reel ${f.thing} is now on ${f.at}.`,
+      neighbour: (f: UnfitFacts) => `Feeder ${f.thing} overlaps ${f.at}. Take one of the two off first.`,
+      blocked: (f: UnfitFacts) => `${f.thing} is blocked now. Take it off the cart.`,
     },
     others: (count: number) =>
       plural(
@@ -107,13 +106,13 @@ export const kitWords = area({
       ),
     nothingFits: 'Nothing on this cart can be loaded for this changeover.',
     noChangeover: 'No changeover is open on this line. Plan one first.',
-    knownCart: (cart: string) => `${cart} is in hand now.`,
+    knownCart: (cart: string) => `${cart} is selected.`,
     dockable: (count: number) => plural(count, 'loads 1 slot', `loads ${count} slots`),
     notStanding: 'Dock once the last panel is built.',
     docked: (cart: string, count: number) =>
       plural(count, `${cart} docked: 1 slot loaded.`, `${cart} docked: ${count} slots loaded.`),
     signIn: 'Scan your badge first.',
-    unknown: (text: string) => `${text.slice(0, 40)} is not known. To fill a new cart, leave this one first.`,
+    unknown: (text: string) => `${text.slice(0, 40)} is unknown. To fill a new cart, leave this one first.`,
   },
   es: {
     open: 'Lista de picking y carros',
@@ -170,8 +169,8 @@ export const kitWords = area({
     shortfalls: (count) =>
       plural(
         count,
-        '1 componente pide más que las bobinas conocidas. Traiga más o avise a un jefe.',
-        `${count} componentes piden más que las bobinas conocidas. Traiga más o avise a un jefe.`,
+        '1 componente pide más de lo que hay en las bobinas conocidas. Traiga más o avise a un jefe.',
+        `${count} componentes piden más de lo que hay en las bobinas conocidas. Traiga más o avise a un jefe.`,
       ),
     carts: 'Carros',
     cart: 'Carro',
@@ -191,17 +190,17 @@ export const kitWords = area({
     dock: 'Acoplar',
     dockTitle: (cart) => `¿Acoplar ${cart}?`,
     dockCaution:
-      'Pare antes la máquina y espere a que todo esté quieto. Manos lejos del anclaje, el cabezal y la cuchilla.',
+      'Pare antes la máquina y espere a que nada se mueva. Manos lejos del anclaje, el cabezal y la cuchilla.',
     willLoad: (count, product) =>
       plural(count, `Se carga 1 posición para ${product}:`, `Se cargan ${count} posiciones para ${product}:`),
     goesOff: (count) => plural(count, 'Sale 1 alimentador:', `Salen ${count} alimentadores:`),
     doesNotFit: (count) =>
       plural(count, '1 sitio no encaja y queda fuera:', `${count} sitios no encajan y quedan fuera:`),
     unfit: {
-      'feeder-loaded': (f) => `El alimentador ${f.thing} se puso entretanto en ${f.at}.`,
-      'reel-loaded': (f) => `La bobina ${f.thing} se puso entretanto en ${f.at}.`,
+      'feeder-loaded': (f) => `El alimentador ${f.thing} está ahora en ${f.at}.`,
+      'reel-loaded': (f) => `La bobina ${f.thing} está ahora en ${f.at}.`,
       neighbour: (f) => `El alimentador ${f.thing} invade el sitio de ${f.at}. Quite antes uno de los dos.`,
-      blocked: (f) => `${f.thing} se bloqueó entretanto. Quítela del carro.`,
+      blocked: (f) => `${f.thing} está ahora bloqueada. Quítela del carro.`,
     },
     others: (count) =>
       plural(
@@ -211,7 +210,7 @@ export const kitWords = area({
       ),
     nothingFits: 'Nada de este carro se puede cargar para este cambio.',
     noChangeover: 'No hay ningún cambio abierto en esta línea. Planee uno antes.',
-    knownCart: (cart) => `${cart} está ahora en mano.`,
+    knownCart: (cart) => `${cart} está elegido.`,
     dockable: (count) => plural(count, 'carga 1 posición', `carga ${count} posiciones`),
     notStanding: 'Acople cuando esté hecho el último panel.',
     docked: (cart, count) =>

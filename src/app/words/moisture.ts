@@ -18,30 +18,30 @@ export const moistureWords = area({
     title: (reel: string) => `Floor life of ${reel}`,
     where: 'Where is it?',
     airs: { floor: 'Open on the floor', dry: 'Cabinet or sealed bag', bake: 'In the oven' },
-    hours: 'Since how many hours?',
-    hoursHelp: '0 = from now on. For a bag opened earlier: how long ago.',
+    hours: 'How many hours ago?',
+    hoursHelp: '0 = now. If it was earlier: the hours since then.',
     humidity: 'Relative humidity there',
     humidities: { 5: '5 % or less', 10: '10 % or less' } as Readonly<Record<number, string>>,
     celsius: 'Oven, degrees Celsius',
-    celsiusHelp: 'Many tapes and reels bear 40 °C only: look at the label of the bag.',
-    bakeCaution: 'Hot: gloves at the oven. What the bag’s label and your own rules say comes first.',
+    celsiusHelp: 'Many tapes and reels stand only 40 °C: check the bag’s label.',
+    bakeCaution: 'Hot: wear gloves at the oven. The bag’s label and your local rules come first.',
     resetHelp:
-      'Say when the reel is out again. A bake shorter than the table for its body and level gives no floor life back: the reel is then held for a lead.',
-    badHours: 'A number of hours from 0 to 9999, please.',
-    badCelsius: 'A temperature from 30 to 150 °C, please.',
+      'Enter it here when the reel is out again. A bake shorter than the table asks for its body and level does not restore floor life: a lead must then decide.',
+    badHours: 'Enter 0 to 9999 hours.',
+    badCelsius: 'Enter 30 to 150 °C.',
     climate: (f: LineClimate) =>
       f.reckoned !== f.entered
-        ? `The floor’s ${f.entered.celsius} °C and ${f.entered.humidity} % lie beyond the table: reckoned with its worst, ${f.reckoned.celsius} °C and ${f.reckoned.humidity} %. Ask the process engineer.`
+        ? `The floor’s ${f.entered.celsius} °C and ${f.entered.humidity} % are outside the table. Its worst row counts: ${f.reckoned.celsius} °C and ${f.reckoned.humidity} %. Ask the process engineer.`
         : f.isEntered
-          ? `Reckoned for a floor of up to ${f.entered.celsius} °C and ${f.entered.humidity} % humidity, from the line rules.`
-          : `Reckoned for a floor of up to ${f.entered.celsius} °C and ${f.entered.humidity} % humidity, as nobody entered the line’s own.`,
-    yes: 'Write it down',
-    written: (reel: string) => `${reel}: written down.`,
+          ? `For a floor up to ${f.entered.celsius} °C and ${f.entered.humidity} % humidity, from the line rules.`
+          : `For a floor up to ${f.entered.celsius} °C and ${f.entered.humidity} % humidity: nobody entered the line’s own.`,
+    yes: 'Save',
+    written: (reel: string) => `${reel}: saved.`,
     ends: (slot: string, life: string, out: string) =>
       `${slot}: floor life ends ${life}, the reel would last until ${out}.`,
     isOver: (slot: string, life: string) => `${slot}: floor life is over since ${life}.`,
-    endsAct: 'Put on another reel by then; this one is dried or baked as your rules say.',
-    overAct: 'Stop using it; a lead decides about what was placed since.',
+    endsAct: 'Put on another reel by then. Dry or bake this one by your rules.',
+    overAct: 'Stop using it. A lead decides about the parts placed since.',
     toBake: (reels: string) => `floor life over, bake first: ${reels}`,
   },
   es: {
@@ -59,30 +59,29 @@ export const moistureWords = area({
     title: (reel) => `Vida en planta de ${reel}`,
     where: '¿Dónde está?',
     airs: { floor: 'Abierta en planta', dry: 'Armario o bolsa sellada', bake: 'En el horno' },
-    hours: '¿Desde hace cuántas horas?',
-    hoursHelp: '0 = desde ahora. Si la bolsa se abrió antes: cuánto hace.',
+    hours: '¿Hace cuántas horas?',
+    hoursHelp: '0 = ahora. Si fue antes: las horas desde entonces.',
     humidity: 'Humedad relativa allí',
     humidities: { 5: '5 % o menos', 10: '10 % o menos' },
     celsius: 'Horno, grados Celsius',
     celsiusHelp: 'Muchas cintas y bobinas solo soportan 40 °C: mire la etiqueta de la bolsa.',
-    bakeCaution:
-      'Quema: guantes en el horno. Vale primero lo que digan la etiqueta de la bolsa y sus propias reglas.',
+    bakeCaution: 'Quema: use guantes en el horno. La etiqueta de la bolsa y sus reglas locales van primero.',
     resetHelp:
-      'Diga cuándo sale la bobina. Un horneado más corto que el de la tabla para su cuerpo y nivel no devuelve vida en planta: la bobina queda retenida para un jefe.',
-    badHours: 'Un número de horas de 0 a 9999, por favor.',
-    badCelsius: 'Una temperatura de 30 a 150 °C, por favor.',
+      'Apúntelo aquí cuando salga la bobina. Un horneado más corto que el de la tabla para su cuerpo y nivel no recupera vida en planta: debe decidir un jefe.',
+    badHours: 'Ponga de 0 a 9999 horas.',
+    badCelsius: 'Ponga de 30 a 150 °C.',
     climate: (f) =>
       f.reckoned !== f.entered
-        ? `Los ${f.entered.celsius} °C y ${f.entered.humidity} % de la planta quedan fuera de la tabla: se calcula con lo peor de ella, ${f.reckoned.celsius} °C y ${f.reckoned.humidity} %. Pregunte al ingeniero de proceso.`
+        ? `Los ${f.entered.celsius} °C y ${f.entered.humidity} % de la planta están fuera de la tabla. Cuenta su peor fila: ${f.reckoned.celsius} °C y ${f.reckoned.humidity} %. Pregunte al ingeniero de proceso.`
         : f.isEntered
-          ? `Calculado para una planta de hasta ${f.entered.celsius} °C y ${f.entered.humidity} % de humedad, según las reglas de línea.`
-          : `Calculado para una planta de hasta ${f.entered.celsius} °C y ${f.entered.humidity} % de humedad: nadie ha puesto los de la línea.`,
-    yes: 'Anotarlo',
-    written: (reel) => `${reel}: anotado.`,
+          ? `Para una planta de hasta ${f.entered.celsius} °C y ${f.entered.humidity} % de humedad, según las reglas de línea.`
+          : `Para una planta de hasta ${f.entered.celsius} °C y ${f.entered.humidity} % de humedad: nadie ha puesto los de la línea.`,
+    yes: 'Guardar',
+    written: (reel) => `${reel}: guardado.`,
     ends: (slot, life, out) => `${slot}: la vida en planta acaba ${life}, la bobina duraría hasta ${out}.`,
     isOver: (slot, life) => `${slot}: vida en planta agotada desde ${life}.`,
-    endsAct: 'Ponga otra bobina antes; esta se seca o se hornea según sus reglas.',
-    overAct: 'Deje de usarla; un jefe decide sobre lo colocado desde entonces.',
+    endsAct: 'Ponga otra bobina antes. Seque u hornee esta según sus reglas.',
+    overAct: 'Deje de usarla. Un jefe decide sobre lo colocado desde entonces.',
     toBake: (reels) => `vida en planta agotada, hornear antes: ${reels}`,
   },
 });

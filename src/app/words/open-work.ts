@@ -5,29 +5,29 @@ type Said = Readonly<Record<OpenKind, (count: number) => string>>;
 
 const saidEn: Said = {
   misfit: () => 'The setup does not fit this line',
-  move: (count) => plural(count, '1 feeder still to handle', `${count} feeders still to handle`),
+  move: (count) => plural(count, '1 feeder move left', `${count} feeder moves left`),
   'slot-empty': (count) => plural(count, '1 slot without its reel', `${count} slots without their reels`),
-  'slot-other': (count) => plural(count, '1 slot carries another part', `${count} slots carry other parts`),
+  'slot-other': (count) => plural(count, '1 slot has another part', `${count} slots have other parts`),
   'slot-held': (count) => plural(count, '1 reel waits for a lead', `${count} reels wait for a lead`),
   'measured-wrong': (count) => plural(count, '1 part measured wrong', `${count} parts measured wrong`),
   'looked-wrong': (count) => plural(count, '1 part looks wrong', `${count} parts look wrong`),
   'cannot-tell': (count) =>
-    plural(count, '1 part that the meter cannot tell', `${count} parts that the meter cannot tell`),
+    plural(count, '1 part too close for the meter', `${count} parts too close for the meter`),
   unchecked: (count) => plural(count, '1 part not checked yet', `${count} parts not checked yet`),
   step: (count) => plural(count, '1 checklist step', `${count} checklist steps`),
   'no-checklist': () => 'The checklist was never opened',
 };
 const saidEs: Said = {
   misfit: () => 'El montaje no cabe en esta línea',
-  move: (count) => plural(count, 'queda 1 alimentador por mover', `quedan ${count} alimentadores por mover`),
+  move: (count) => plural(count, 'queda 1 movimiento', `quedan ${count} movimientos`),
   'slot-empty': (count) => plural(count, '1 posición sin su bobina', `${count} posiciones sin su bobina`),
   'slot-other': (count) =>
-    plural(count, '1 posición lleva otro componente', `${count} posiciones llevan otro componente`),
+    plural(count, '1 posición tiene otro componente', `${count} posiciones tienen otro componente`),
   'slot-held': (count) => plural(count, '1 bobina espera a un jefe', `${count} bobinas esperan a un jefe`),
   'measured-wrong': (count) => plural(count, '1 componente mide mal', `${count} componentes miden mal`),
   'looked-wrong': (count) => plural(count, '1 componente está mal', `${count} componentes están mal`),
   'cannot-tell': (count) =>
-    plural(count, '1 componente que el medidor no decide', `${count} componentes que el medidor no decide`),
+    plural(count, '1 componente con medida dudosa', `${count} componentes con medida dudosa`),
   unchecked: (count) => plural(count, '1 componente sin comprobar', `${count} componentes sin comprobar`),
   step: (count) => plural(count, '1 paso de la lista', `${count} pasos de la lista`),
   'no-checklist': () => 'No se abrió la lista',

@@ -10,14 +10,14 @@ export const practiceWords = area({
     refused: 'Not in practice',
     title: 'Practise without touching the line',
     about:
-      'You get a copy of this line as it is now. Scan, splice, change over, make mistakes: nothing of it reaches the real line, its log or its counts. The copy is thrown away when you end practice, or after twelve hours.',
+      'You get a copy of this line as it is now. Scan, splice, change over, make mistakes: nothing reaches the real line, its log or its counts. The copy is deleted when you end practice, or after twelve hours.',
     aboutNew:
-      'This plant has no line yet, so you get a small made-up one. Scan, load, splice, make mistakes. It is thrown away when you end practice, or after twelve hours.',
-    warns: 'The real line keeps warning you meanwhile.',
+      'This plant has no line yet, so you get a small made-up one. Scan, load, splice, make mistakes. It is deleted when you end practice, or after twelve hours.',
+    warns: 'Warnings of the real line still show.',
     start: 'Start practice',
     taken: 'Practice is open in another window of this tablet. End it there first.',
     labels: 'Labels to practise with',
-    labelsHelp: 'Tap a label instead of scanning one: the slot, its feeder where one is wanted, its reel.',
+    labelsHelp: 'Tap a label instead of scanning: the slot, its feeder if wanted, its reel.',
     print: 'Print the labels',
     groups: { load: 'To load', splice: 'To splice next', wrong: 'To be refused or held', panels: 'Panels' },
     slot: (slot: string) => `Slot ${slot}`,
@@ -28,7 +28,7 @@ export const practiceWords = area({
     bare: (slot: string) => `no quantity on the label; for ${slot}`,
     free: (slot: string) => `free feeder for ${slot}`,
     panel: 'counts one panel',
-    nothing: 'Choose a setup first: then the labels for it stand here.',
+    nothing: 'Choose a setup first. Its labels then show here.',
     names: { line: 'Practice line', machine: 'first machine', bank: 'front', product: 'Practice board' },
   },
   es: {
@@ -39,14 +39,14 @@ export const practiceWords = area({
     refused: 'No en la práctica',
     title: 'Practicar sin tocar la línea',
     about:
-      'Recibe una copia de esta línea tal como está ahora. Escanee, empalme, cambie, equivóquese: nada de ello llega a la línea de verdad, ni a su registro ni a sus cuentas. La copia se tira al terminar la práctica, o a las doce horas.',
+      'Recibe una copia de esta línea tal como está ahora. Escanee, empalme, cambie, equivóquese: nada llega a la línea de verdad, ni a su registro ni a sus cuentas. La copia se borra al terminar la práctica, o a las doce horas.',
     aboutNew:
-      'Esta planta aún no tiene línea: recibe una pequeña, inventada. Escanee, cargue, empalme, equivóquese. Se tira al terminar la práctica, o a las doce horas.',
-    warns: 'La línea de verdad sigue avisando mientras tanto.',
+      'Esta planta aún no tiene línea: recibe una pequeña, inventada. Escanee, cargue, empalme, equivóquese. Se borra al terminar la práctica, o a las doce horas.',
+    warns: 'Los avisos de la línea de verdad siguen saliendo.',
     start: 'Empezar la práctica',
     taken: 'La práctica está abierta en otra ventana de esta tableta. Termínela allí primero.',
     labels: 'Etiquetas para practicar',
-    labelsHelp: 'Toque una etiqueta en vez de escanearla: la posición, su alimentador si se pide, su bobina.',
+    labelsHelp: 'Toque una etiqueta en vez de escanear: la posición, su alimentador si se pide, su bobina.',
     print: 'Imprimir las etiquetas',
     groups: {
       load: 'Para cargar',
@@ -62,7 +62,7 @@ export const practiceWords = area({
     bare: (slot) => `sin cantidad en la etiqueta; para ${slot}`,
     free: (slot) => `alimentador libre para ${slot}`,
     panel: 'cuenta un panel',
-    nothing: 'Elija antes un montaje: entonces sus etiquetas estarán aquí.',
+    nothing: 'Elija antes un montaje. Sus etiquetas saldrán aquí.',
     names: {
       line: 'Línea de práctica',
       machine: 'primera máquina',

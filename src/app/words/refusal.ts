@@ -8,13 +8,13 @@ export const refusalWords = area({
     closest: 'closest wanted',
     characters: (count: number) =>
       plural(count, '1 character differs.', `${formatCount(count)} characters differ.`),
-    belongsAt: 'This reel belongs at',
+    belongsAt: 'This reel belongs on',
     belongsNowhere: 'No slot here wants it.',
     lacksReel: 'No reel there now.',
     hasReel: 'A reel is there now.',
     onLine: (slot: string, line: string) => `${slot} on ${line}`,
     rightReel: (slot: string) => `${slot} needs`,
-    rightReelNone: 'The log knows no reel of it in the store.',
+    rightReelNone: 'The log has no reel of it in the store.',
     rightReelAt: (reel: string, more: number) =>
       more === 0 ? reel : `${reel} and ${plural(more, '1 more', `${formatCount(more)} more`)}`,
     feederToFetch: 'Feeder to fetch',
@@ -24,13 +24,13 @@ export const refusalWords = area({
     unload: (slot: string) => `Unload ${slot}`,
     reachIn: 'Stop the machine before you reach in.',
     notNow: 'not needed yet',
-    cameBack: (clock: string) => `This was in hand at ${clock}. Go on with it, or clear it.`,
+    cameBack: (clock: string) => `This scan was open at ${clock}. Go on, or clear it.`,
     goOnWith: 'Go on',
-    leadWanted: 'A lead must decide on this reel.',
+    leadWanted: 'A lead must decide about this reel.',
     runsHere: {
-      title: 'That reel runs here',
+      title: 'That reel is already running here',
       text: (slot: string) =>
-        `This label reads like the reel that runs on ${slot}. Is it a second reel with the same label?`,
+        `This label matches the reel on ${slot}. Is it a second reel with the same label?`,
       same: 'No, it is that reel',
       second: 'Yes, a second reel',
     },
@@ -46,7 +46,7 @@ export const refusalWords = area({
     hasReel: 'Ahora hay una bobina.',
     onLine: (slot, line) => `${slot} en ${line}`,
     rightReel: (slot) => `${slot} necesita`,
-    rightReelNone: 'El registro no conoce ninguna en el almacén.',
+    rightReelNone: 'El registro no tiene ninguna en el almacén.',
     rightReelAt: (reel, more) =>
       more === 0 ? reel : `${reel} y ${plural(more, '1 más', `${formatCount(more)} más`)}`,
     feederToFetch: 'Alimentador que traer',
@@ -56,13 +56,13 @@ export const refusalWords = area({
     unload: (slot) => `Descargar ${slot}`,
     reachIn: 'Pare la máquina antes de meter la mano.',
     notNow: 'aún no hace falta',
-    cameBack: (clock) => `Esto estaba en curso a las ${clock}. Siga o bórrelo.`,
+    cameBack: (clock) => `Este escaneo estaba abierto a las ${clock}. Siga o vacíelo.`,
     goOnWith: 'Seguir',
     leadWanted: 'Sobre esta bobina debe decidir un jefe.',
     runsHere: {
       title: 'Esa bobina ya trabaja aquí',
       text: (slot) =>
-        `La etiqueta es como la de la bobina de ${slot}. ¿Es otra bobina con la misma etiqueta?`,
+        `La etiqueta coincide con la de la bobina de ${slot}. ¿Es otra bobina con la misma etiqueta?`,
       same: 'No, es esa bobina',
       second: 'Sí, otra bobina',
     },

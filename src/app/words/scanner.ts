@@ -29,7 +29,7 @@ export const scannerWords = area({
   en: {
     layouts: layoutsEn,
     title: 'Scan this code with the scanner',
-    help: 'Off this screen, off another one, or off the printed sheet. While this page is open, scans go nowhere else.',
+    help: 'From this screen, another one, or the printed sheet. While this page is open, scans go nowhere else.',
     codeLabel: 'Calibration code',
     striped: 'A scanner that reads bar codes only',
     stripedLabel: 'Calibration bar code',
@@ -47,7 +47,7 @@ export const scannerWords = area({
     findings: {
       'all-equal': 'Every character arrived as printed.',
       'half-arrived': (found: number, wanted: number) =>
-        `Only ${plural(wanted, `${found} of 1 character`, `${found} of ${wanted} characters`)} arrived: the scan broke off. Set the delay between characters to none, or bring the scanner closer to its base.`,
+        `Only ${plural(wanted, `${found} of 1 character`, `${found} of ${wanted} characters`)} arrived: the scan was cut off. Set the delay between characters to none, or bring the scanner closer to its base.`,
       'layout-differs': (scanner: string, tablet: string) =>
         `The scanner types for a ${scanner} keyboard, the tablet expects ${tablet}. Set the scanner’s keyboard to ${tablet}, or the tablet’s layout to ${scanner}.`,
       'characters-differ':
@@ -59,7 +59,7 @@ export const scannerWords = area({
       'separator-replaced': (name: SeparatorName, by: string) =>
         `The separator ${name} arrives as “${by}”. Set the scanner to send control characters as they are.`,
       'terminator-missing':
-        'No Enter comes at the end, so the end of a scan is a guess. Set the scanner’s suffix to Enter.',
+        'No Enter at the end, so the end of a scan is a guess. Set the scanner’s suffix to Enter.',
       'unknown-key': (key: string) =>
         `The key “${key}” came in the middle of the scan. Take such keys out of the scanner’s settings.`,
       slow: (pace: number) =>
@@ -75,7 +75,7 @@ export const scannerWords = area({
     pace: (ms: string) => `${ms} ms each`,
     endedBy: { Enter: 'then Enter', Tab: 'then Tab', silence: 'no Enter' },
     reads: 'reads as',
-    readsNothing: 'no label that is known',
+    readsNothing: 'no known label',
     settingsTitle: 'How a scanner should be set',
     settings: [
       'Works as a keyboard (HID).',
@@ -85,10 +85,10 @@ export const scannerWords = area({
       'Letters as printed: no change of case.',
       'No delay between characters.',
     ],
-    keep: 'Keep this scanner’s pace on this tablet',
-    keptNow: 'Kept. Scans are now told from typing by this scanner’s pace.',
-    isKept: 'This tablet keeps the pace of its scanner.',
-    forget: 'Back to the usual pace',
+    keep: 'Save this scanner’s pace on this tablet',
+    keptNow: 'Saved. This tablet tells scans from typing by this pace.',
+    isKept: 'This tablet has saved its scanner’s pace.',
+    forget: 'Use the usual pace',
     sheetTitle: 'Scanner calibration',
     sheetText: 'Open Plant, Scanner on the tablet, then scan this code.',
     sheetHolds: 'The code holds:',
@@ -134,7 +134,7 @@ export const scannerWords = area({
       'separator-replaced': (name, by) =>
         `El separador ${name} llega como «${by}». Ajuste el lector para enviar los caracteres de control tal cual.`,
       'terminator-missing':
-        'Al final no llega Intro, así que el final de un escaneo se adivina. Ponga Intro como sufijo del lector.',
+        'Falta Intro al final, así que el final de un escaneo se adivina. Ponga Intro como sufijo del lector.',
       'unknown-key': (key) =>
         `La tecla «${key}» llegó en medio del escaneo. Quite esas teclas de los ajustes del lector.`,
       slow: (pace) => `${pace} ms entre caracteres es lento. Quite el retardo entre caracteres.`,
@@ -160,9 +160,9 @@ export const scannerWords = area({
       'Sin retardo entre caracteres.',
     ],
     keep: 'Guardar el ritmo de este lector en esta tableta',
-    keptNow: 'Guardado. Lo escaneado se distingue de lo tecleado por el ritmo de este lector.',
-    isKept: 'Esta tableta guarda el ritmo de su lector.',
-    forget: 'Volver al ritmo habitual',
+    keptNow: 'Guardado. Esta tableta distingue lo escaneado de lo tecleado por este ritmo.',
+    isKept: 'Esta tableta tiene guardado el ritmo de su lector.',
+    forget: 'Usar el ritmo habitual',
     sheetTitle: 'Calibración del lector',
     sheetText: 'Abra Planta, Lector en la tableta y escanee este código.',
     sheetHolds: 'El código contiene:',

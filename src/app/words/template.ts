@@ -4,18 +4,18 @@ import { area, plural } from './words.ts';
 
 const kindsEn: Readonly<Record<StepKind, string>> = {
   ...{ tick: 'tick', measure: 'measured value', scan: 'scan', choice: 'choice', photo: 'picture' },
-  ...{ note: 'note', sign: 'signature', known: 'known by itself' },
+  ...{ note: 'note', sign: 'signature', known: 'checked by the app' },
 };
 const kindsEs: Readonly<Record<StepKind, string>> = {
   ...{ tick: 'marca', measure: 'valor medido', scan: 'escaneo', choice: 'opción', photo: 'foto' },
-  ...{ note: 'nota', sign: 'firma', known: 'se sabe por sí' },
+  ...{ note: 'nota', sign: 'firma', known: 'lo comprueba la aplicación' },
 };
 const conditionsEn: Readonly<Record<StepCondition, string>> = {
   always: 'always',
-  'side-changes': 'where the side changes',
-  'stencil-changes': 'where the stencil changes',
-  'product-changes': 'where the product changes',
-  'program-changes': 'where the program changes',
+  'side-changes': 'if the side changes',
+  'stencil-changes': 'if the stencil changes',
+  'product-changes': 'if the product changes',
+  'program-changes': 'if the program changes',
 };
 const conditionsEs: Readonly<Record<StepCondition, string>> = {
   always: 'siempre',
@@ -26,13 +26,13 @@ const conditionsEs: Readonly<Record<StepCondition, string>> = {
 };
 const faultsEn: Readonly<Record<TemplateFault['code'], string>> = {
   'no-steps': 'The checklist has no step.',
-  'step-twice': 'The same step stands twice.',
+  'step-twice': 'The same step is there twice.',
   'no-text': 'A text is missing.',
-  'limits-crossed': 'The lower limit lies above the upper one.',
+  'limits-crossed': 'The lower limit is above the upper one.',
   'no-options': 'A choice needs two options or more.',
   'right-not-listed': 'A right answer is not among the options.',
   'no-unit': 'A measured value needs a unit.',
-  'nothing-known': 'Say what must be so. Only a changeover’s checklist can ask for it.',
+  'nothing-known': 'Choose what must be true. Only a changeover checklist can ask for it.',
   'signatures-differ': 'Every signature needs a role.',
 };
 const faultsEs: Readonly<Record<TemplateFault['code'], string>> = {
@@ -43,7 +43,7 @@ const faultsEs: Readonly<Record<TemplateFault['code'], string>> = {
   'no-options': 'Una opción necesita dos o más posibilidades.',
   'right-not-listed': 'Una respuesta correcta no está entre las posibilidades.',
   'no-unit': 'Un valor medido necesita unidad.',
-  'nothing-known': 'Diga qué debe cumplirse. Solo la lista de un cambio puede pedirlo.',
+  'nothing-known': 'Elija qué debe cumplirse. Solo la lista de un cambio puede pedirlo.',
   'signatures-differ': 'Cada firma necesita una función.',
 };
 
@@ -53,7 +53,7 @@ export const templateWords = area({
     kinds: kindsEn,
     conditions: conditionsEn,
     faults: faultsEn,
-    times: { running: 'while the line runs', stopped: 'while it stands' },
+    times: { running: 'while the line runs', stopped: 'while it is stopped' },
     version: (version: string, steps: string) =>
       `version ${version} · ${plural(steps, '1 step', `${steps} steps`)}`,
     edit: 'Edit',
@@ -71,8 +71,8 @@ export const templateWords = area({
     most: 'At most',
     unit: 'Unit',
     expects: 'Text that the scan must give',
-    options: 'Options, parted by commas',
-    right: 'Right answers, parted by commas',
+    options: 'Options, separated by commas',
+    right: 'Right answers, separated by commas',
     signature: (number: number) => `Signature ${number}`,
     noSignature: 'none',
     wants: 'What is scanned',
@@ -85,10 +85,10 @@ export const templateWords = area({
       reel: 'a reel of this plant',
       other: 'another code of the site',
     },
-    knows: 'What must be so',
+    knows: 'What must be true',
     factNames: {
-      moves: 'no feeder is left to handle',
-      slots: 'every slot carries its verified reel',
+      moves: 'no feeder moves are left',
+      slots: 'every slot has its verified reel',
       'first-panel': 'the first panel is checked and right',
     },
     up: 'Earlier',
@@ -96,9 +96,9 @@ export const templateWords = area({
     remove: 'Remove',
     add: 'Add a step',
     done: 'Done',
-    save: (version: string) => `Keep as version ${version}`,
-    saved: (version: string) => `Version ${version} is kept. Open checklists stay as they are.`,
-    help: 'A version never changes: what is open or closed already keeps the one it was opened with.',
+    save: (version: string) => `Save as version ${version}`,
+    saved: (version: string) => `Version ${version} is saved. Open checklists stay as they are.`,
+    help: 'A version never changes. Open and closed checklists keep the version they were opened with.',
     newGroup: 'More',
   },
   es: {
@@ -138,8 +138,8 @@ export const templateWords = area({
     },
     knows: 'Qué debe cumplirse',
     factNames: {
-      moves: 'no queda alimentador por mover',
-      slots: 'cada posición lleva su bobina verificada',
+      moves: 'no queda ningún movimiento',
+      slots: 'cada posición tiene su bobina verificada',
       'first-panel': 'el primer panel está comprobado y bien',
     },
     up: 'Antes',
@@ -149,7 +149,7 @@ export const templateWords = area({
     done: 'Hecho',
     save: (version) => `Guardar como versión ${version}`,
     saved: (version) => `Guardada la versión ${version}. Las listas abiertas quedan como están.`,
-    help: 'Una versión no cambia nunca: lo abierto o cerrado conserva aquella con la que se abrió.',
+    help: 'Una versión no cambia nunca. Las listas abiertas y cerradas conservan la versión con la que se abrieron.',
     newGroup: 'Más',
   },
 });

@@ -10,11 +10,11 @@ const reasonsEn: ReasonWords = {
   'slot-not-in-setup': {
     title: 'Slot not used',
     say: (f) => `This setup wants nothing on ${f['slot']}.`,
-    act: 'Leave the slot empty and scan the slot that is wanted.',
+    act: 'Leave it empty. Scan the right slot.',
   },
   'slot-loaded': {
     title: 'Slot already loaded',
-    say: (f) => `${f['slot']} already carries ${f['part']}${f['reel'] ? ` (reel ${f['reel']})` : ''}.`,
+    say: (f) => `${f['slot']} already has ${f['part']}${f['reel'] ? ` (reel ${f['reel']})` : ''}.`,
     act: 'Unload that reel first.',
   },
   'slot-empty': {
@@ -31,7 +31,7 @@ const reasonsEn: ReasonWords = {
     title: 'Wrong part',
     say: (f) =>
       f['goesTo'] ? `This reel goes to ${f['goesTo']}.` : 'No slot of this setup wants this part.',
-    act: 'Put it back and scan another reel.',
+    act: 'Put it back. Scan another reel.',
   },
   'not-in-setup': {
     title: 'Not in this setup',
@@ -42,38 +42,38 @@ const reasonsEn: ReasonWords = {
   'bake-short': {
     title: 'Baked too short',
     say: (f) =>
-      `Baked ${f['hours']} h${f['celsius'] ? ` at ${f['celsius']} °C` : ''}. ${f['wanted'] ? `The table wants ${f['wanted']} h there` : 'The table has no row for that'}, so it gave no floor life back: ${f['leftSeconds']} left. (Table from memory; a body that nobody stated counts as the thickest.)`,
+      `Baked ${f['hours']} h${f['celsius'] ? ` at ${f['celsius']} °C` : ''}. ${f['wanted'] ? `The table asks for ${f['wanted']} h there` : 'The table has no row for that'}, so floor life is not restored: ${f['leftSeconds']} left. (Table from memory; an unknown body counts as the thickest.)`,
     act: 'A lead must decide.',
   },
   'same-label': {
     title: 'A second reel with the same label',
-    say: () => 'A person said so: the label reads like that of the reel that runs here.',
+    say: () => 'A person confirmed it: the label matches the reel running here.',
     act: '',
   },
   'reel-elsewhere': {
     title: 'Reel is on another slot',
     say: (f) => `The log has reel ${f['reel']} on ${f['slot']}.`,
-    act: 'If it really left that slot, unload it there first.',
+    act: 'If it is off that slot, unload it there first.',
   },
   'reel-on-cart': {
     title: 'Reel is on a cart',
     say: (f) => `The log has reel ${f['reel']} on cart ${f['cart']}, ready for ${f['slot']}.`,
-    act: 'Take another reel, or take it off the cart under Make ready first.',
+    act: 'Take another reel, or first take it off the cart in Make ready.',
   },
   'slot-on-cart': {
     title: 'Slot is ready on a cart',
-    say: (f) => `Cart ${f['cart']} has a reel ready for ${f['slot']} already.`,
+    say: (f) => `Cart ${f['cart']} already has a reel ready for ${f['slot']}.`,
     act: 'Scan another slot, or take that place off the cart first.',
   },
   'reel-here': {
     title: 'Reel is already here',
-    say: (f) => `Reel ${f['reel']} is on ${f['slot']} already.`,
+    say: (f) => `Reel ${f['reel']} is already on ${f['slot']}.`,
     act: 'Scan the next reel.',
   },
   'reel-blocked': {
     title: 'Reel is blocked',
     say: (f) => `Blocked: ${f['reason']}.`,
-    act: 'Put it aside and fetch the lead.',
+    act: 'Put it aside. Fetch the lead.',
   },
   'feeder-elsewhere': {
     title: 'Feeder is on another slot',
@@ -83,7 +83,7 @@ const reasonsEn: ReasonWords = {
   'feeder-on-cart': {
     title: 'Feeder is on a cart',
     say: (f) => `The log has feeder ${f['feeder']} on cart ${f['cart']}, ready for ${f['slot']}.`,
-    act: 'Check the feeder’s code, or take it off the cart under Make ready first.',
+    act: 'Check the feeder’s code, or first take it off the cart in Make ready.',
   },
   'feeder-width': {
     title: 'Feeder does not fit the tape',
@@ -98,12 +98,12 @@ const reasonsEn: ReasonWords = {
   'floor-life-over': {
     title: 'Floor life is over',
     say: () => 'This reel has been out of its dry bag for too long.',
-    act: 'Do not use it; send it to be baked as your rules say.',
+    act: 'Do not use it. Send it for baking by your rules.',
   },
   'not-the-loaded-reel': {
-    title: 'Not the reel of the log',
+    title: 'Not the reel in the log',
     say: (f) => `The log has ${f['loaded'] || 'another reel'} on ${f['slot']}.`,
-    act: 'Find out who changed it, then unload and load it properly.',
+    act: 'Find out who changed it. Then unload and load it again.',
   },
   'part-contradicts': {
     title: 'Label contradicts itself',
@@ -112,7 +112,7 @@ const reasonsEn: ReasonWords = {
   },
   'alternate-not-approved': {
     title: 'Alternate not approved here',
-    say: (f) => `${f['found']} stands in for ${f['wanted']} on ${f['approvedFor']}, but not on this product.`,
+    say: (f) => `${f['found']} may replace ${f['wanted']} on ${f['approvedFor']}, but not on this product.`,
     act: 'A lead must decide.',
   },
   'supplier-part-not-approved': {
@@ -122,7 +122,7 @@ const reasonsEn: ReasonWords = {
   },
   'no-quantity': {
     title: 'No quantity',
-    say: () => 'The label does not say how many parts are on the reel, so no run-out can be foreseen.',
+    say: () => 'The label gives no quantity, so the run-out is unknown.',
     act: 'Type the quantity, or let a lead decide.',
   },
   'feeder-unknown': {
@@ -132,7 +132,7 @@ const reasonsEn: ReasonWords = {
   },
   expired: {
     title: 'Past its date',
-    say: (f) => `To be used until ${f['expires']}.`,
+    say: (f) => `Use by ${f['expires']}.`,
     act: 'A lead must decide.',
   },
   'floor-life-short': {
@@ -164,8 +164,8 @@ const reasonsEn: ReasonWords = {
     title: 'Not the label’s quantity',
     say: (f) =>
       f['label'] === ''
-        ? `The label says none; the log goes on with ${f['quantity']}.`
-        : `The label says ${f['label']}; the log goes on with ${f['quantity']}.`,
+        ? `The label gives none; the log uses ${f['quantity']}.`
+        : `The label says ${f['label']}; the log uses ${f['quantity']}.`,
     act: '',
   },
 };
@@ -179,11 +179,11 @@ const reasonsEs: ReasonWords = {
   'slot-not-in-setup': {
     title: 'Posición sin uso',
     say: (f) => `Este montaje no quiere nada en ${f['slot']}.`,
-    act: 'Déjela vacía y escanee la posición pedida.',
+    act: 'Déjela vacía. Escanee la posición correcta.',
   },
   'slot-loaded': {
     title: 'Posición ya cargada',
-    say: (f) => `${f['slot']} ya lleva ${f['part']}${f['reel'] ? ` (bobina ${f['reel']})` : ''}.`,
+    say: (f) => `${f['slot']} ya tiene ${f['part']}${f['reel'] ? ` (bobina ${f['reel']})` : ''}.`,
     act: 'Descargue primero esa bobina.',
   },
   'slot-empty': {
@@ -202,7 +202,7 @@ const reasonsEs: ReasonWords = {
       f['goesTo']
         ? `Esta bobina va en ${f['goesTo']}.`
         : 'Ninguna posición de este montaje quiere este componente.',
-    act: 'Devuélvala y escanee otra bobina.',
+    act: 'Devuélvala. Escanee otra bobina.',
   },
   'not-in-setup': {
     title: 'No es de este montaje',
@@ -215,18 +215,18 @@ const reasonsEs: ReasonWords = {
   'bake-short': {
     title: 'Horneado demasiado corto',
     say: (f) =>
-      `Horneada ${f['hours']} h${f['celsius'] ? ` a ${f['celsius']} °C` : ''}. ${f['wanted'] ? `La tabla pide ${f['wanted']} h` : 'La tabla no tiene fila para eso'}: no devolvió vida en planta, quedan ${f['leftSeconds']}. (Tabla de memoria; un cuerpo sin indicar cuenta como el más grueso.)`,
+      `Horneada ${f['hours']} h${f['celsius'] ? ` a ${f['celsius']} °C` : ''}. ${f['wanted'] ? `La tabla pide ${f['wanted']} h` : 'La tabla no tiene fila para eso'}: no recuperó vida en planta, quedan ${f['leftSeconds']}. (Tabla de memoria; un cuerpo desconocido cuenta como el más grueso.)`,
     act: 'Debe decidir un jefe de turno.',
   },
   'same-label': {
     title: 'Otra bobina con la misma etiqueta',
-    say: () => 'Lo dijo una persona: la etiqueta es como la de la bobina que trabaja aquí.',
+    say: () => 'Lo confirmó una persona: la etiqueta coincide con la de la bobina que trabaja aquí.',
     act: '',
   },
   'reel-elsewhere': {
     title: 'La bobina está en otra posición',
     say: (f) => `El registro tiene la bobina ${f['reel']} en ${f['slot']}.`,
-    act: 'Si de verdad salió de allí, descárguela primero.',
+    act: 'Si ya no está allí, descárguela primero allí.',
   },
   'reel-on-cart': {
     title: 'La bobina está en un carro',
@@ -273,12 +273,12 @@ const reasonsEs: ReasonWords = {
   'floor-life-over': {
     title: 'Vida en planta agotada',
     say: () => 'Esta bobina ha estado demasiado tiempo fuera de su bolsa seca.',
-    act: 'No la use; envíela a secar según sus reglas.',
+    act: 'No la use. Envíela a hornear según sus reglas.',
   },
   'not-the-loaded-reel': {
     title: 'No es la bobina del registro',
     say: (f) => `El registro tiene ${f['loaded'] || 'otra bobina'} en ${f['slot']}.`,
-    act: 'Averigüe quién la cambió; luego descargue y cargue como es debido.',
+    act: 'Averigüe quién la cambió. Luego descargue y cargue otra vez.',
   },
   'part-contradicts': {
     title: 'La etiqueta se contradice',
@@ -287,7 +287,8 @@ const reasonsEs: ReasonWords = {
   },
   'alternate-not-approved': {
     title: 'Alternativa no aprobada aquí',
-    say: (f) => `${f['found']} sustituye a ${f['wanted']} en ${f['approvedFor']}, pero no en este producto.`,
+    say: (f) =>
+      `${f['found']} puede sustituir a ${f['wanted']} en ${f['approvedFor']}, pero no en este producto.`,
     act: 'Debe decidir un jefe de turno.',
   },
   'supplier-part-not-approved': {
@@ -297,7 +298,7 @@ const reasonsEs: ReasonWords = {
   },
   'no-quantity': {
     title: 'Sin cantidad',
-    say: () => 'La etiqueta no dice cuántos componentes hay, así que no se puede prever cuándo se acaban.',
+    say: () => 'La etiqueta no da la cantidad: no se sabe cuándo se acaba.',
     act: 'Teclee la cantidad o que decida un jefe de turno.',
   },
   'feeder-unknown': {
@@ -340,8 +341,8 @@ const reasonsEs: ReasonWords = {
     title: 'No es la cantidad de la etiqueta',
     say: (f) =>
       f['label'] === ''
-        ? `La etiqueta no dice ninguna; el registro sigue con ${f['quantity']}.`
-        : `La etiqueta dice ${f['label']}; el registro sigue con ${f['quantity']}.`,
+        ? `La etiqueta no da ninguna; el registro usa ${f['quantity']}.`
+        : `La etiqueta dice ${f['label']}; el registro usa ${f['quantity']}.`,
     act: '',
   },
 };
@@ -358,7 +359,7 @@ export const verdictWords = area({
     goOn: 'Go on',
     nextIs: (slot: string) => `Next: ${slot}`,
     another: 'Scan another reel',
-    callLead: 'Lead clears it',
+    callLead: 'Let a lead decide',
     typeQuantity: 'Type the quantity',
     takeBack: 'Take back',
     parts: (count: number) => plural(count, '1 part', `${formatCount(count)} parts`),
@@ -381,7 +382,7 @@ export const verdictWords = area({
     goOn: 'Seguir',
     nextIs: (slot) => `Siguiente: ${slot}`,
     another: 'Escanear otra bobina',
-    callLead: 'La libera el jefe',
+    callLead: 'Que decida el jefe',
     typeQuantity: 'Teclear la cantidad',
     takeBack: 'Deshacer',
     parts: (count) => plural(count, '1 componente', `${formatCount(count)} componentes`),

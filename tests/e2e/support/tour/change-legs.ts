@@ -55,7 +55,7 @@ async function* change(here: Here): AsyncGenerator<string> {
   await page.getByTestId(`plan-${next}`).click();
   await page.getByTestId('changeover').waitFor();
   yield 'change, feeders';
-  await page.getByRole('button', { name: 'Give it up' }).click();
+  await page.getByRole('button', { name: 'Cancel changeover' }).click();
   await page.locator('dialog[open]').waitFor();
   yield 'change, dropped';
   await closeDialogs(page);

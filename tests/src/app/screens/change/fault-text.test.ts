@@ -23,17 +23,17 @@ describe('faultText()', () => {
     expect(said(['M1-F-020', 'L-400', 3], ['M1-F-019', 'C-9', 1], ['M1-F-021', 'R-1', 1])).toEqual([
       'L-400 on M1-F-020 reaches 2 positions past the end of its bank.',
       'There is no M1-F-021 for R-1: its bank has 20 slots.',
-      'R-1 on M1-F-021 reaches into the place of L-400 (M1-F-020).',
+      'R-1 on M1-F-021 and L-400 (M1-F-020) overlap.',
     ]);
   });
 
   test('says which slot the line does not have, and which neighbour is in the way', () => {
-    expect(said(['M7-F-001', 'R-1', 1])).toEqual(['This line has no place M7-F-001 for R-1.']);
+    expect(said(['M7-F-001', 'R-1', 1])).toEqual(['This line has no slot M7-F-001 for R-1.']);
     expect(said(['M1-F-001', 'L-4', 2], ['M1-F-002', 'R-1', 1])).toEqual([
-      'R-1 on M1-F-002 reaches into the place of L-4 (M1-F-001).',
+      'R-1 on M1-F-002 and L-4 (M1-F-001) overlap.',
     ]);
     expect(said(['M1-F-001', 'L-4', 1], ['M1-F-001', 'R-1', 1])).toEqual([
-      'M1-F-001 is wanted twice, once for R-1.',
+      'The setup uses M1-F-001 twice, once for R-1.',
     ]);
   });
 
@@ -43,7 +43,7 @@ describe('faultText()', () => {
       'No existe M1-F-021 para R-1: su banco tiene 20 posiciones.',
       'L-400 en M1-F-020 sobrepasa en 2 posiciones el final de su banco.',
       'L-400 en M1-F-020 invade el sitio de R-1 (M1-F-021).',
-      'Esta línea no tiene el sitio M7-F-001 para C-9.',
+      'Esta línea no tiene la posición M7-F-001 para C-9.',
     ]);
   });
 
