@@ -166,7 +166,7 @@ function SlotRow(props: {
             class="walkband"
             title={words.round(band.number)}
             style={{
-              left: `${toX(band.startMs)}px`,
+              left: `${Math.min(toX(band.startMs), width - LEAST_BAND)}px`,
               width: `${Math.max(14, Math.min(width, toX(band.endMs)) - toX(band.startMs))}px`,
             }}
           >

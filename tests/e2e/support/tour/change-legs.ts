@@ -52,7 +52,8 @@ async function* lists(here: Here): AsyncGenerator<string> {
 async function* change(here: Here): AsyncGenerator<string> {
   const { page } = here;
   await goThere(here, '#/change');
-  await page.getByTestId(`plan-${next}`).click();
+  // It stands in the kept order where one was made, else among all.
+  await page.locator(`[data-setup="${next}"]`).getByRole('button', { name: 'Plan this' }).first().click();
   await page.getByTestId('changeover').waitFor();
   yield 'change, feeders';
   await page.getByRole('button', { name: 'Give it up' }).click();
