@@ -31,6 +31,8 @@ interface TimelineProps {
 
 /** What the word for now and half a time of day need beside each other, px. */
 const NOW_WIDTH = 64;
+/** A walk's band is at least this wide, px: its number must be read. */
+const LEAST_BAND = 26;
 
 /** Moments at which the axis is labelled: whole steps of the clock, five or so across the width. */
 export function axisTicks(fromMs: number, hours: number): readonly number[] {
@@ -167,7 +169,7 @@ function SlotRow(props: {
             title={words.round(band.number)}
             style={{
               left: `${Math.min(toX(band.startMs), width - LEAST_BAND)}px`,
-              width: `${Math.max(14, Math.min(width, toX(band.endMs)) - toX(band.startMs))}px`,
+              width: `${Math.max(LEAST_BAND, Math.min(width, toX(band.endMs)) - toX(band.startMs))}px`,
             }}
           >
             {band.number}
