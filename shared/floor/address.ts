@@ -101,7 +101,9 @@ export function formatSlot(address: {
 /** True where a text says machine, bank and position: what is surely meant as a slot, even where no list knows it. */
 export function isFullAddress(text: string): boolean {
   const { machine, bank, position } = parseSlot(text);
-  return machine !== null && bank !== null && position !== null;
+  // A label's text may end in a number too: its other signs stand on no slot.
+  const isWord = (name: string | null) => name !== null && /^[\p{L}\p{N}-]+$/u.test(name);
+  return isWord(machine) && isWord(bank) && position !== null;
 }
 
 /** What names a bank of a line in keys and tables: `M1-F`; a machine or bank that is not stated is left empty. */

@@ -4,13 +4,16 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { languages } from '../../src/app/words/words.ts';
+import { type FakeLabel, filmLabel } from './harness/scan/fake-camera.ts';
 import { startBrowser } from './support/browser.ts';
 import { type RunningDemo, startDemo } from './support/demo.ts';
 import { openTablet } from './support/floor.ts';
 import { leaveToTour } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 import { changeLegs } from './support/tour/change-legs.ts';
+import { clockLegs, halfLegs, lensLegs, severalLegs } from './support/tour/clock-legs.ts';
 import { gaps } from './support/tour/coverage.ts';
+import { deskLegs } from './support/tour/desk-legs.ts';
 import { emptyLegs } from './support/tour/empty-legs.ts';
 import { floorLegs, lastLegs } from './support/tour/floor-legs.ts';
 import type { Leg } from './support/tour/here.ts';
@@ -43,10 +46,32 @@ afterAll(async () => {
   await server?.stop();
 });
 
-async function travelAll(url: string, badge: string | null, legs: readonly Leg[]): Promise<void> {
+/** The label of a reel, each fact a code of its own. */
+const label = (part: string, ...pieces: readonly string[]): FakeLabel => ({
+  part,
+  codes: [`P${part}`, ...pieces].map((text) => ({ text, name: text })),
+});
+
+/** Travels with a lens that shows these labels. */
+async function travelSeeing(labels: readonly FakeLabel[], legs: readonly Leg[]): Promise<void> {
+  if (only && !legs.some(({ name }) => only.includes(name))) return;
+  const seeing = await startBrowser(await filmLabel(browser, ...labels));
+  try {
+    await travelAll(demo.url, 'BADGE-4401', legs, seeing);
+  } finally {
+    await seeing.close();
+  }
+}
+
+async function travelAll(
+  url: string,
+  badge: string | null,
+  legs: readonly Leg[],
+  by: Browser = browser,
+): Promise<void> {
   const chosen = only ? legs.filter(({ name }) => only.includes(name)) : legs;
   if (chosen.length === 0) return;
-  const tablet = await openTablet(browser, url, { badge });
+  const tablet = await openTablet(by, url, { badge });
   leaveToTour(tablet.page);
   tablet.page.setDefaultTimeout(8000);
   const before = journal.wrong.length;
@@ -60,6 +85,17 @@ async function travelAll(url: string, badge: string | null, legs: readonly Leg[]
 
 describe('the tour', { timeout: 600_000 }, () => {
   it('of the floor', () => travelAll(demo.url, 'BADGE-4401', floorLegs));
+  it('of what the desk asks, refuses and tells', () => travelAll(demo.url, 'BADGE-4401', deskLegs));
+  it('of what time does', () => travelAll(demo.url, 'BADGE-4401', clockLegs));
+  it('of the camera', async () => {
+    await travelAll(demo.url, 'BADGE-4401', lensLegs);
+    await travelSeeing([label('22-0603-B', '1TLT-9400-H', '3SR-975002')], halfLegs);
+    const pieces = ['Q4000', '1TLT-9400-H'];
+    await travelSeeing(
+      [label('22-0603-B', ...pieces, '3SR-975003'), label('10-0603-101', ...pieces, '3SR-975004')],
+      severalLegs,
+    );
+  });
   it('of the plant’s pages', () => travelAll(demo.url, 'BADGE-4401', plantLegs));
   it('of a change of product', () => travelAll(demo.url, 'BADGE-4401', changeLegs));
   it('of what others see, and of a line without a run', () => travelAll(demo.url, 'BADGE-4401', lastLegs));

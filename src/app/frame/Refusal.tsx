@@ -153,7 +153,7 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
   const goesOn = first.code === 'wrong-part' || first.code === 'reel-elsewhere';
   return (
     <section class="verdict refused taken" role="alert" data-testid="verdict" data-verdict="refused">
-      <header>
+      <div class="head">
         <VerdictShape verdict="refused" size={112} />
         <div>
           <p class="kind">{words.refused}</p>
@@ -163,7 +163,7 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
           </p>
         </div>
         <small>{more.inLog(formatTime(shown.atMs, zone))}</small>
-      </header>
+      </div>
       <div class="why">
         <div class="cmp">
           {compared !== null && <Comparison shown={shown} compared={compared} />}
@@ -177,7 +177,7 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
         </div>
         <WhereTo shown={shown} />
       </div>
-      <footer>
+      <div class="foot">
         <p class="mind">⚠ {more.reachIn}</p>
         <div class="acts">
           {inTheWay !== null && canUnload && (
@@ -194,7 +194,7 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
             </Button>
           )}
         </div>
-      </footer>
+      </div>
       {loaded && <UnloadDialog loaded={loaded} onClose={() => setUnloading(null)} />}
     </section>
   );

@@ -201,6 +201,7 @@ function Marks(props: {
     const look: keyof typeof MARKS = name === null && state !== 'seen' ? 'unknown' : state;
     return { quad: fitQuad(fit, quad), look, text: state === 'seen' ? '' : (name ?? ''), code };
   });
+  if (shown.length === 0) return null;
   const tags = placeTags(shown, box);
   return (
     <svg class="camera-marks" aria-hidden="true">

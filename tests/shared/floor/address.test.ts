@@ -65,6 +65,8 @@ describe('parseSlot()', () => {
       'M1-F-14',
       'M1-F-014-2',
     ]);
+    // Another maker's label ends in a number too.
+    expect(isFullAddress('ART#22-0603-B#QTY#4000#CH#GL-1')).toBe(false);
   });
 });
 

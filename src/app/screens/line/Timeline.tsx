@@ -14,8 +14,6 @@ import { formatCount, formatShare, formatSpan, formatTime, say } from '../../wor
 import { type Beheld, sayMoment, sayStretch } from './moment.ts';
 
 /** Hours that the axis may show. */
-/** Room for a walk's number, px. */
-const WALK_MIN_PX = 26;
 const HORIZONS = [1, 2, 4, 8] as const;
 const HOUR_MS = 3_600_000;
 
@@ -33,6 +31,8 @@ interface TimelineProps {
 
 /** What the word for now and half a time of day need beside each other, px. */
 const NOW_WIDTH = 64;
+/** A walk's band is at least this wide, px: its number must be read. */
+const WALK_MIN_PX = 26;
 
 /** Moments at which the axis is labelled: whole steps of the clock, five or so across the width. */
 export function axisTicks(fromMs: number, hours: number): readonly number[] {

@@ -102,7 +102,7 @@ function Bank({
             aria-label={`${place.slot}: ${place.seen ? words.legend.seen : words.legend[place.phase]}`}
             onClick={() => onChoose(place.slot)}
           >
-            <span>{place.position ?? place.slot}</span>
+            <span aria-hidden="true">{place.position ?? place.slot}</span>
             <b aria-hidden="true">{place.seen ? '◉' : marks[place.phase]}</b>
           </button>
         ))}

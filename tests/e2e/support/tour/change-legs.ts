@@ -52,7 +52,8 @@ async function* lists(here: Here): AsyncGenerator<string> {
 async function* change(here: Here): AsyncGenerator<string> {
   const { page } = here;
   await goThere(here, '#/change');
-  await page.getByTestId(`plan-${next}`).click();
+  // It stands in the kept order where one was made, else among all.
+  await page.locator(`[data-setup="${next}"]`).getByRole('button', { name: 'Plan this' }).first().click();
   await page.getByTestId('changeover').waitFor();
   yield 'change, feeders';
   await page.getByRole('button', { name: 'Cancel changeover' }).click();
@@ -85,6 +86,10 @@ async function* change(here: Here): AsyncGenerator<string> {
   await page.getByTestId('measure-reading').fill('4.5');
   await page.getByTestId('measure-outcome').waitFor();
   yield 'measurement, wrong';
+  await page.getByTestId('measure-keep').click();
+  await page.locator('dialog[open]').waitFor({ state: 'detached' });
+  await page.locator('[data-testid^=wrong-]').first().click();
+  yield 'first panel, one part wrong';
   await closeDialogs(page);
   await openBy(here, 'last-panel');
   yield 'last panel';
@@ -93,10 +98,13 @@ async function* change(here: Here): AsyncGenerator<string> {
   yield 'change, the line stands';
   await page.getByTestId('tab-checklist').click();
   yield 'change, checklist, the line stands';
+  yield* signatures(here);
   await page.getByTestId('tab-times').click();
   await page.getByTestId('times').waitFor();
   yield 'change, times';
   await openBy(here, 'release');
+  await page.getByTestId('release-wrong').waitFor();
+  yield 'release, what is open and wrong';
   await confirm(page, 'BADGE-3301', '3301');
   await page.getByTestId('release-reason').waitFor();
   yield 'release';
@@ -104,6 +112,31 @@ async function* change(here: Here): AsyncGenerator<string> {
   yield 'line, between two products';
   await goThere(here, '#/load');
   yield 'load, between two products';
+}
+
+/** Signed by one, and by who may not; taken back. */
+async function* signatures({ page }: Here): AsyncGenerator<string> {
+  const dialog = page.locator('dialog[open]');
+  await page.getByTestId('sign-released-lead').click();
+  await page.getByTestId('sign-dialog').waitFor();
+  yield 'signature';
+  await scan(page, 'BADGE-2201');
+  await dialog.getByRole('alert').waitFor();
+  yield 'signature, the wrong role';
+  await confirm(page, 'BADGE-3301', '3301');
+  await page.getByTestId('signed-released-lead').waitFor();
+  yield 'checklist, signed by one of two';
+  await page.getByTestId('sign-released-operator').click();
+  await page.getByTestId('sign-dialog').waitFor();
+  await scan(page, 'BADGE-3301');
+  await dialog.getByText('has signed already').waitFor();
+  yield 'signature, of the same person';
+  await scan(page, 'BADGE-2201');
+  await page.getByTestId('signed-released-operator').waitFor();
+  await page.getByTestId('unsign-released-operator').click();
+  await page.getByTestId('unsign-dialog').waitFor();
+  yield 'signature, taken back';
+  await closeDialogs(page);
 }
 
 async function* cart(here: Here): AsyncGenerator<string> {

@@ -1,0 +1,182 @@
+// The tour of what the desk asks and tells, of refusals in their kinds, of a lot blocked while it runs, and of practice.
+
+import { waitReady } from '../browser.ts';
+import { pad, readLog, reelLabel, scan, scanAll, steady } from '../floor.ts';
+import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
+
+/** What the log has on a slot: the newest reel accepted there. */
+async function loadedOn({ page }: Here, slot: string) {
+  const entries = await readLog(page);
+  const loaded = entries
+    .filter(
+      ({ kind, payload }) =>
+        kind === 'reel.verified' && payload['slot'] === slot && payload['verdict'] === 'accepted',
+    )
+    .at(-1)?.payload;
+  if (!loaded) throw new TypeError(`Nothing was loaded on ${slot}`);
+  const text = (key: string) => String(loaded[key] ?? '');
+  return { part: text('part'), lot: text('lot'), reel: text('reel'), quantity: text('quantity') };
+}
+
+/** What the desk asks, and what it tells besides verdicts. */
+async function* asks(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/load');
+  const { part, lot, reel, quantity } = await loadedOn(here, 'M1-F-003');
+  const same = reelLabel({ P: part, Q: quantity, '1T': lot, '3S': reel });
+  await scan(page, 'M1-F-003');
+  await page.getByTestId('well-slot').waitFor();
+  await scan(page, same);
+  await scan(page, same);
+  await page.getByTestId('runs-here').waitFor();
+  yield 'question: a second reel with the same label';
+  await page.getByTestId('runs-here-same').click();
+  await goThere(here, '#/load');
+  await scan(page, 'M2-R-010');
+  await page.getByTestId('well-slot').waitFor();
+  await scan(page, 'MV-12');
+  await page.getByRole('alert').or(page.locator('dialog[open]')).first().waitFor();
+  yield 'told: no list knows it';
+  await goThere(here, '#/load');
+  await scan(page, 'M2-F-023');
+  await scan(page, 'F-0112');
+  await page.locator('[data-testid=well-feeder][data-filled=true]').waitFor();
+  await page.reload();
+  await waitReady(page);
+  await page.getByTestId('dock-go-on').waitFor();
+  yield 'told: this was in hand';
+  await page.getByTestId('dock-go-on').click();
+  await page.getByTestId('told').waitFor({ state: 'detached' });
+  yield 'in hand again';
+  await goThere(here, '#/load');
+}
+
+/** Refusals that differ in what they compare and offer. */
+async function* refusals(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/load');
+  await scanAll(page, 'M2-F-026', reelLabel({ P: '25-0023-311', Q: '4000', '1T': 'LT-1', '3S': 'R-980001' }));
+  yield 'refused, another part at its first scan';
+  await goThere(here, '#/load');
+  await scanAll(page, 'P25-0023-13H', 'Q4000', '1TLT-9500');
+  yield 'refused, in no slot of this product';
+  await goThere(here, '#/load');
+  await scanAll(page, 'M2-F-023', 'F-0186');
+  yield 'refused, a feeder too wide';
+  await goThere(here, '#/load');
+  const { part } = await loadedOn(here, 'M1-F-004');
+  await scanAll(page, 'M2-F-023', reelLabel({ P: part, Q: '4000', '1T': 'LT-1', '3S': 'R-980003' }));
+  yield 'refused, a reel of another slot';
+  await goThere(here, '#/load');
+}
+
+/** A lot is blocked while it runs. */
+async function* blocked(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/plant/parts/blocks');
+  const { lot } = await loadedOn(here, 'M1-F-001');
+  await page.getByTestId('block-add').click();
+  await page.getByTestId('block-value').fill(lot);
+  await page.getByTestId('block-reason').fill('Cracked bodies');
+  await page.getByTestId('block-save').click();
+  await page.getByTestId('blocked').waitFor();
+  await goThere(here, '#/line');
+  await page.getByTestId('blocked-panels').waitFor();
+  yield 'line, a blocked reel runs';
+  await goThere(here, '#/load');
+  yield 'load, a blocked reel runs';
+  await openBy(here, 'blocked-off');
+  yield 'blocked reel, taken off';
+  await closeDialogs(page);
+  await scan(page, 'BADGE-3301');
+  await page.locator('[data-testid=blocked-let-run]:not([aria-disabled=true])').waitFor();
+  await openBy(here, 'blocked-let-run');
+  yield 'blocked reel, let run: badge';
+  await scan(page, 'BADGE-3301');
+  await page.locator('.pinpad').waitFor();
+  yield 'blocked reel, let run: PIN';
+  await pad(page, '3301');
+  await page.getByTestId('let-run-reason').fill('Customer agrees in writing');
+  yield 'blocked reel, let run: reason';
+  await closeDialogs(page);
+  await page.getByTestId('blocked-heard').click();
+  await page.getByTestId('blocked-heard').waitFor({ state: 'detached' });
+  await goThere(here, '#/change');
+  yield 'change, a blocked reel runs';
+  await openBy(here, 'blocked-let-run');
+  await confirm(page, 'BADGE-3301', '3301');
+  await page.getByTestId('let-run-reason').fill('Customer agrees in writing');
+  await page.getByTestId('let-run-yes').click();
+  await page.getByTestId('blocked').waitFor({ state: 'detached' });
+  yield 'change, a blocked reel was let run';
+  await goThere(here, '#/log');
+  await page.getByTestId('entry').first().click();
+  await page.locator('dialog[open]').waitFor();
+  yield 'entry, a blocked reel was let run';
+  await closeDialogs(page);
+}
+
+/** The newest entry of each of these kinds, opened. */
+const openedKinds = [
+  ['reel.verified', 'entry, a verdict'],
+  ['run.stopped', 'entry, a stop'],
+  ['hold.cleared', 'entry, a hold decided'],
+] as const;
+
+/** The log and the trace, asked in each of their ways. */
+async function* traces(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/log/trace');
+  await page.getByTestId('trace-slot').click();
+  await page.getByTestId('trace-text').fill('M1-F-003');
+  await page.getByTestId('trace-ask').click();
+  await page.getByTestId('trace-places').waitFor();
+  yield 'trace, a slot';
+  await page.getByTestId('trace-person').click();
+  await page.getByTestId('trace-who').selectOption({ index: 1 });
+  await page.getByTestId('trace-ask').click();
+  await page.locator('[data-testid=trace-places], main .empty').first().waitFor();
+  yield 'trace, a person';
+  for (const [kind, name] of openedKinds) {
+    await goThere(here, '#/log');
+    const row = page.locator(`[data-testid=entry][data-kind="${kind}"]`).first();
+    if ((await row.count()) === 0) continue;
+    await row.click();
+    await page.locator('dialog[open]').waitFor();
+    yield name;
+  }
+  await closeDialogs(page);
+}
+
+/** What practice adds to every screen. */
+async function* practising(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/plant/practice');
+  await page.getByTestId('practice-start').click();
+  await page.getByTestId('practice-band').waitFor();
+  await page.getByTestId('practice-print').waitFor();
+  await goThere(here, '#/line');
+  yield 'line, practice';
+  await goThere(here, '#/load');
+  yield 'load, practice';
+  await scanAll(page, 'M2-F-022', reelLabel({ P: '10-0603-101', Q: '4000', '3S': 'R-970002' }));
+  yield 'refused, practice';
+  await goThere(here, '#/change');
+  await openBy(here, 'sign-in');
+  yield 'sign in, practice';
+  await closeDialogs(page);
+  await goThere(here, '#/log');
+  yield 'log, practice';
+  await steady(page);
+  await page.getByTestId('practice-end').click();
+  await page.getByTestId('practice-band').waitFor({ state: 'detached' });
+  await waitReady(page);
+}
+
+export const deskLegs: readonly Leg[] = [
+  { name: 'asks', stops: asks },
+  { name: 'refusals', stops: refusals },
+  { name: 'blocked', stops: blocked },
+  { name: 'traces', stops: traces },
+  { name: 'practising', stops: practising },
+];
