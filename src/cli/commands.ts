@@ -13,6 +13,8 @@ export const commandLoaders: Readonly<Record<string, () => Promise<Command>>> = 
   demo: async () => (await import('./commands/demo.ts')).command,
   forecast: async () => (await import('./commands/forecast.ts')).command,
   rounds: async () => (await import('./commands/rounds.ts')).command,
+  /** The operator's word for the same thing. */
+  walks: async () => (await import('./commands/rounds.ts')).command,
   count: async () => (await import('./commands/count.ts')).command,
   changeover: async () => (await import('./commands/changeover.ts')).command,
   order: async () => (await import('./commands/order.ts')).command,

@@ -18,6 +18,10 @@ const input = {
 const ask = async (change: object) => call(['rounds', '-'], JSON.stringify({ ...input, ...change }));
 
 describe('reelward rounds', () => {
+  test('is the same as `walks`', async () => {
+    expect(await call(['walks', '-'], JSON.stringify(input))).toEqual(await ask({}));
+  });
+
   test('does two overlapping windows in one walk, as late as it may', async () => {
     const { code, out } = await ask({});
     expect(code).toBe(0);

@@ -6,7 +6,7 @@ import { planRounds, usualEffort } from '../../../shared/forecast/rounds.ts';
 import { type Command, type CommandIo, parseCall, printJson, readJson } from '../command.ts';
 import { formatMoment, momentSchema, offsetOf } from '../moment.ts';
 
-const help = `reelward rounds FILE
+const help = `reelward rounds FILE · reelward walks FILE
 
 Reads one JSON document (FILE, or - for standard input):
 {"now": "2026-03-02T06:00:00+01:00", "walk": 60, "each": 45,
