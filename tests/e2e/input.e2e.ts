@@ -282,7 +282,7 @@ describe('who works here', () => {
       await page.getByTestId('person-remove-BADGE-2201').click();
       const dialog = page.locator('dialog[open]');
       await dialog.getByText('BADGE-2201').waitFor();
-      await dialog.getByRole('button', { name: 'Cancel' }).click();
+      await dialog.getByRole('button', { name: 'Cancel', exact: true }).click();
       expect(await ownEntries(page, 'person.removed')).toEqual([]);
       // Everybody who may add people goes, but the last one stays.
       const leads = await page

@@ -113,19 +113,19 @@ it('adding a feeder that is there says so, changing it names what no longer fits
     await page.getByTestId('feeder-positions').fill('');
     const changes = page.getByTestId('feeder-changes');
     expect(await changes.textContent()).toContain(`M1-F-001 wants 8 mm tape: feeder ${id} no longer fits`);
-    await page.getByRole('button', { name: 'Cancel' }).click();
+    await page.getByRole('button', { name: 'Cancel', exact: true }).click();
 
     await page.getByTestId('feeder-paste').click();
     await page.getByTestId('feeder-rows').fill(`F-9010;8;4\n${id};24;4\n`);
     expect(await page.getByTestId('feeder-changed').textContent()).toContain('no longer fits');
     await page.getByTestId('feeder-take').click();
     await expect.poll(async () => (await ownEntries(page, 'feeder.known')).length).toBe(1);
-    await page.getByRole('button', { name: 'Cancel' }).click();
+    await page.getByRole('button', { name: 'Cancel', exact: true }).click();
 
     await scan(page, String(id));
     await page.getByTestId(`feeder-${id}`).getByRole('button', { name: 'Withdraw' }).click();
     expect(await page.getByTestId('why-caution').textContent()).toContain(`on M1-F-001 with ${reel}`);
-    await page.getByRole('button', { name: 'Cancel' }).click();
+    await page.getByRole('button', { name: 'Cancel', exact: true }).click();
     expect(await ownEntries(page, 'feeder.withdrawn')).toEqual([]);
   });
 });

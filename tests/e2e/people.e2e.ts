@@ -69,7 +69,7 @@ it('the first person is an engineer with a PIN, signs in, and is led on to the n
   if (!box) throw new TypeError('the role stands on the page');
   await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
   expect(await page.getByTestId('role-engineer').getAttribute('aria-pressed')).toBe('true');
-  await page.getByRole('button', { name: 'Cancel' }).click();
+  await page.getByRole('button', { name: 'Cancel', exact: true }).click();
 
   await page.getByTestId('person-add').click();
   await page.getByTestId('person-name').fill('Ailsa');
