@@ -1,14 +1,17 @@
 // Reading labels and judging reels, in one piece that comes in after the first screen. A verdict and what the log is told of it are made
 // here; pure, so that it can be rehearsed.
 
-import type { SetupSlot, Wish } from '../floor/kinds.ts';
+import type { Draft } from '../floor/draft.ts';
+import type { PayloadOf, SetupSlot, Wish } from '../floor/kinds.ts';
 import { plantDay } from '../floor/plant-day.ts';
 import { recognise } from '../floor/recognise.ts';
+import type { FloorState } from '../floor/state.ts';
 import type { VerifyAct } from '../floor/vocabulary.ts';
 import type { Scan } from '../labels/scan.ts';
 import { type EarlyQuestion, heldAlready, refusedAlready } from '../verdict/early.ts';
 import type { Reason } from '../verdict/reasons.ts';
 import { type VerifyAnswer, verifyReel } from '../verdict/verify.ts';
+import { verifyForCart } from '../verdict/verify-cart.ts';
 import { floorLifeOf, openedWishes } from './floor-life.ts';
 import { type Desk, type DeskView, deskAct, emptyDesk, type ReelInHand } from './model.ts';
 import { continuesLabel } from './pieces.ts';
@@ -49,42 +52,103 @@ export function judgeReel(seen: DeskView, ready: ReadyDesk, nowMs: number): Judg
   return { act, answer, wishes };
 }
 
-/** The verdict's own entry. */
-function verdictWish(
-  { floor, line }: DeskView,
-  judged: {
-    readonly act: VerifyAct;
-    readonly setup: string;
-    readonly slot: string | null;
-    readonly feeder: string | null;
-    readonly reel: ReelInHand;
-  },
-  answer: VerifyAnswer,
+/** A verdict at a cart, and what is written in one append: the verdict's own entry first. */
+export interface CartJudged {
+  readonly answer: VerifyAnswer;
+  readonly drafts: readonly Draft[];
+}
+
+/**
+ * Judges the reel in hand for a place on a cart, for a setup that comes next. `floor`: as it is, not as it will be when the cart docks. The
+ * slot is named where the reel is refused or held; an accepted reel stands on the cart, not on the line, and the entry that says so
+ * names the verdict.
+ */
+export function judgeForCart(
+  floor: FloorState,
+  at: { readonly line: string; readonly setup: string; readonly cart: string },
+  ready: Pick<ReadyDesk, 'slot' | 'feeder' | 'reel'>,
+  nowMs: number,
+): CartJudged {
+  const { line, setup, cart } = at;
+  const { slot, feeder, reel } = ready;
+  const act = 'load' as const;
+  const today = plantDay(floor, line, nowMs);
+  const floorLife = floorLifeOf(floor, { act, line, setup, slot, reel }, nowMs);
+  const answer = verifyForCart(floor, { act, line, setup, slot, feeder, reel, today, floorLife }, cart);
+  const isAccepted = answer.verdict === 'accepted';
+  const judged = { act, setup, slot: isAccepted ? null : slot, feeder, reel };
+  const verdict = verdictFacts(line, judged, answer);
+  const drafts: Draft[] = [
+    { kind: 'reel.verified', payload: answer.verdict === 'held' ? { ...verdict, cart } : verdict },
+    ...openedWishes(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
+  ];
+  if (isAccepted) drafts.push(([of = '']) => filledWish(at, { slot, feeder, reel, answer, of }));
+  return { answer, drafts };
+}
+
+/** What stands ready on a cart by the verdict `of`. */
+function filledWish(
+  at: { readonly line: string; readonly setup: string; readonly cart: string },
+  by: Pick<ReadyDesk, 'slot' | 'feeder' | 'reel'> & { readonly answer: VerifyAnswer; readonly of: string },
 ): Wish {
-  const { act, setup, slot, feeder, reel } = judged;
-  const run = floor.current.get(line) ?? null;
+  const { slot, feeder, reel, answer, of } = by;
   return {
-    kind: 'reel.verified',
+    kind: 'cart.filled',
     payload: {
-      act,
-      line,
-      setup,
-      run,
+      cart: at.cart,
+      line: at.line,
+      setup: at.setup,
       slot,
       feeder,
       reel: reel.reel,
-      part: answer.part ?? reel.part,
+      part: answer.part ?? reel.part ?? '',
       supplierPart: reel.supplierPart,
-      quantity: reel.quantity,
       lot: reel.lot,
       dateCode: reel.dateCode,
-      codes: [...reel.codes],
-      verdict: answer.verdict,
-      reasons: answer.reasons.map((reason) => ({ ...reason })),
-      panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
-      via: reel.via,
-      basis: reel.basis,
+      quantity: reel.quantity,
+      of,
     },
+  };
+}
+
+/** The verdict's own entry, at the line. */
+function verdictWish({ floor, line }: DeskView, judged: VerdictOn, answer: VerifyAnswer): Wish {
+  const run = floor.current.get(line) ?? null;
+  const panels = run === null ? 0 : (floor.runs.get(run)?.done ?? 0);
+  return { kind: 'reel.verified', payload: { ...verdictFacts(line, judged, answer), run, panels } };
+}
+
+/** What a verdict is about. */
+interface VerdictOn {
+  readonly act: VerifyAct;
+  readonly setup: string;
+  readonly slot: string | null;
+  readonly feeder: string | null;
+  readonly reel: ReelInHand;
+}
+
+/** A verdict as the log is told of it, away from any run. */
+function verdictFacts(line: string, judged: VerdictOn, answer: VerifyAnswer): PayloadOf<'reel.verified'> {
+  const { act, setup, slot, feeder, reel } = judged;
+  return {
+    act,
+    line,
+    setup,
+    run: null,
+    slot,
+    feeder,
+    reel: reel.reel,
+    part: answer.part ?? reel.part,
+    supplierPart: reel.supplierPart,
+    quantity: reel.quantity,
+    lot: reel.lot,
+    dateCode: reel.dateCode,
+    codes: [...reel.codes],
+    verdict: answer.verdict,
+    reasons: answer.reasons.map((reason) => ({ ...reason })),
+    panels: 0,
+    via: reel.via,
+    basis: reel.basis,
   };
 }
 

@@ -4,7 +4,7 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import type { Wish } from '../../shared/floor/kinds.ts';
+import type { Draft } from '../../shared/floor/draft.ts';
 import type { FloorState, Person } from '../../shared/floor/state.ts';
 import type { Entry } from '../../shared/log/entry.ts';
 import type { Clock, ClockSlip } from './device/clock.ts';
@@ -38,7 +38,7 @@ export interface App {
   /** Who is signed in on this tablet. */
   readonly person: ReadonlySignal<Person | null>;
   /** Writes entries as the person signed in; resolves when durable. */
-  readonly write: (wishes: readonly Wish[]) => Promise<readonly Entry[]>;
+  readonly write: (drafts: readonly Draft[]) => Promise<readonly Entry[]>;
   /** How many tasks are open that an update or a reload would disturb. */
   readonly openTasks: Signal<number>;
   /** Grows each time somebody is signed out because the tablet was left alone: who was made sure of before then is not any more. */

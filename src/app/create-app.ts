@@ -56,7 +56,7 @@ export function createApp({ store, clock, watch, version, preferences, practice 
       tick.value;
       return store.floor().people.get(preferences.value.person ?? '') ?? null;
     }),
-    write: (wishes) => store.append(wishes, app.person.value?.person ?? null),
+    write: (drafts) => store.append(drafts, app.person.value?.person ?? null),
     openTasks: signal(0),
     lapses: signal(0),
     sync: signal<SyncStatus | null>(null),

@@ -1,6 +1,7 @@
 // The tablet's log and the floor as it says: opened once, appended to, folded, told to the other windows of this tablet.
 // A screen that shows a verdict awaits `append`; lists read `floor` and are told of changes by `onChange`.
 
+import type { Draft } from '../../../shared/floor/draft.ts';
 import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
 import { checkPayload, type PayloadOf, type Wish } from '../../../shared/floor/kinds.ts';
 import { createReplica, foldIn, type Replica, snapshotOf } from '../../../shared/floor/replica.ts';
@@ -31,7 +32,7 @@ import {
 import { type Identity, openIdentity, publicKey, type Remembered } from './identity.ts';
 import { foldAll, type Loaded, loadFrom, loadReplica, readFrom } from './load.ts';
 import type { Handed } from './pack.ts';
-import { createWriter, type EntryWish, type Writer } from './writer.ts';
+import { createWriter, type EntryDraft, type EntryWish, type Writer } from './writer.ts';
 
 /** Names the fold to other tablets: only a state of the same name can be handed on. */
 export const foldName = `floor-${FOLD_VERSION}`;
@@ -54,7 +55,7 @@ export interface Store {
   /** Entries in the log, folded or not. */
   readonly count: () => number;
   /** Writes entries, all or none; resolves when they are durable and folded. Rejects with `StoreError`. */
-  readonly append: (wishes: readonly Wish[], who: string | null) => Promise<readonly Entry[]>;
+  readonly append: (drafts: readonly Draft[], who: string | null) => Promise<readonly Entry[]>;
   /** Checks and seals as `append` does, and writes nothing: makes ready for the first append. */
   readonly rehearse: (wishes: readonly Wish[]) => Promise<void>;
   /** Takes in entries of other tablets; those already here change nothing. Resolves when durable and folded. */
@@ -281,9 +282,9 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     cache,
     floor: () => replica.state,
     count: () => replica.count,
-    append: (wishes, who) =>
+    append: (drafts, who) =>
       guarded(async () => {
-        const entries = await writer.append(wishes.map(checkWish), who);
+        const entries = await writer.append(drafts.map(checkDraft), who);
         await fold(entries, false);
         return entries;
       }),
@@ -352,6 +353,10 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   }
   if (borrowed && missing <= 0) checkLater();
   return store;
+}
+
+function checkDraft(draft: Draft): EntryDraft {
+  return typeof draft === 'function' ? (before) => checkWish(draft(before)) : checkWish(draft);
 }
 
 function checkWish({ kind, payload }: Wish): EntryWish {

@@ -6,7 +6,13 @@
 import Dexie from 'dexie';
 import { formatMoment } from '../../../shared/kit/moment.ts';
 import { mergeClock, tickClock } from '../../../shared/log/clock.ts';
-import { type ClockReading, type Entry, firstPrev, type JsonObject } from '../../../shared/log/entry.ts';
+import {
+  type ClockReading,
+  type Entry,
+  entryId,
+  firstPrev,
+  type JsonObject,
+} from '../../../shared/log/entry.ts';
 import { sealEntry, wellFormed } from '../../../shared/log/seal.ts';
 import type { Clock } from '../device/clock.ts';
 import { entryToRow, type LogDatabase } from './database.ts';
@@ -17,6 +23,9 @@ export interface EntryWish {
   readonly kind: string;
   readonly payload: JsonObject;
 }
+
+/** A wish, or what it is once the ids of the entries before it in the same append are known. */
+export type EntryDraft = EntryWish | ((before: readonly string[]) => EntryWish);
 
 /** The end of this tablet's chain, and the latest clock reading seen from anywhere. */
 interface Head {
@@ -32,7 +41,7 @@ const TRIES = 20;
 /** Writes to this tablet's chain. */
 export interface Writer {
   /** Appends entries, all or none; resolves when they are durable. */
-  readonly append: (wishes: readonly EntryWish[], who: string | null) => Promise<readonly Entry[]>;
+  readonly append: (drafts: readonly EntryDraft[], who: string | null) => Promise<readonly Entry[]>;
   /** Does all of an append but the writing: the first one is then as quick as the tenth. */
   readonly rehearse: (wishes: readonly EntryWish[]) => Promise<void>;
   /** Takes note of another tablet's clock, so that own later entries come after what was seen. */
@@ -59,11 +68,12 @@ export function createWriter(
     return ((await db.meta.get('head'))?.value as Head | undefined) ?? emptyHead; // written below only
   }
 
-  async function seal(head: Head, wishes: readonly EntryWish[], who: string | null): Promise<Entry[]> {
+  async function seal(head: Head, drafts: readonly EntryDraft[], who: string | null): Promise<Entry[]> {
     let { seq, hash } = head;
     let hlc = seen === null ? head.hlc : mergeClock(head.hlc, seen);
     const sealed: Entry[] = [];
-    for (const wish of wishes) {
+    for (const told of drafts) {
+      const wish = typeof told === 'function' ? told(sealed.map(entryId)) : told;
       const nowMs = clock.nowMs();
       hlc = tickClock(hlc, nowMs);
       seq += 1;
@@ -88,10 +98,10 @@ export function createWriter(
     return sealed;
   }
 
-  async function write(wishes: readonly EntryWish[], who: string | null): Promise<readonly Entry[]> {
+  async function write(drafts: readonly EntryDraft[], who: string | null): Promise<readonly Entry[]> {
     for (let tries = 0; tries < TRIES; tries++) {
       const head: Head = lastHead ?? (await readHead());
-      const sealed = await seal(head, wishes, who);
+      const sealed = await seal(head, drafts, who);
       const last = sealed.at(-1);
       if (!last) return [];
       const written: Head = { seq: last.seq, hash: last.hash, hlc: last.hlc };
@@ -117,8 +127,8 @@ export function createWriter(
   }
 
   return {
-    append: (wishes, who) => {
-      const result = queue.then(() => write(wishes, who));
+    append: (drafts, who) => {
+      const result = queue.then(() => write(drafts, who));
       queue = result.catch(() => undefined); // the caller gets the failure; the queue goes on
       return result;
     },

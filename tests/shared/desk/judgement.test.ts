@@ -1,8 +1,8 @@
 // A verdict's answer and what the log is told of it; the rehearsal goes the same way.
 
 import { describe, expect, test } from 'vitest';
-import { judgeReel, rehearseVerdict } from '../../../shared/desk/judgement.ts';
-import { type DeskView, emptyDesk } from '../../../shared/desk/model.ts';
+import { judgeForCart, judgeReel, rehearseVerdict } from '../../../shared/desk/judgement.ts';
+import { type DeskView, emptyDesk, type ReelInHand } from '../../../shared/desk/model.ts';
 import { takeScan } from '../../../shared/desk/take-scan.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
 import { verifyReel } from '../../../shared/verdict/verify.ts';
@@ -44,6 +44,49 @@ describe('judgeReel()', () => {
     expect(() =>
       judgeReel({ floor, line: 'L9' }, { ...emptyDesk, slot: 'M1-F-001', reel: null as never }, startMs),
     ).toThrow(/L9/);
+  });
+});
+
+describe('judgeForCart()', () => {
+  const label = (part: string, quantity = 'Q5000\x1d') =>
+    `[)>\x1e06\x1dP${part}\x1d${quantity}1TLOT7\x1d3SK-NEW\x1e\x04`;
+  const inHand = (seen: DeskView, text: string): ReelInHand => {
+    const { reel } = takeScan({ ...emptyDesk, slot: 'M1-F-001', atSlot: true }, scan(text), seen);
+    if (reel === null) throw new Error('the label is whole');
+    return reel;
+  };
+  const judged = (text: string) => {
+    const seen = view();
+    const at = { line: 'L1', setup: 'brook-top-a', cart: 'CA' };
+    const ready = { slot: 'M1-F-001', feeder: 'F-7', reel: inHand(seen, text) };
+    const { answer, drafts } = judgeForCart(seen.floor, at, ready, startMs);
+    return { answer, told: drafts.map((draft) => (typeof draft === 'function' ? draft(['T1/e/9']) : draft)) };
+  };
+
+  test('an accepted reel is one append: a verdict without a slot, and what stands on the cart by it', () => {
+    const { answer, told } = judged(label('R-100'));
+    expect(answer.verdict).toBe('accepted');
+    expect(told).toMatchObject([
+      {
+        kind: 'reel.verified',
+        payload: { act: 'load', slot: null, run: null, panels: 0, verdict: 'accepted', reel: 'K-NEW' },
+      },
+      {
+        kind: 'cart.filled',
+        payload: { cart: 'CA', slot: 'M1-F-001', feeder: 'F-7', part: 'R-100', reel: 'K-NEW', of: 'T1/e/9' },
+      },
+    ]);
+    expect(told[0]?.payload).not.toHaveProperty('cart');
+  });
+
+  test('a refused or held reel names its slot and stands on no cart; a held one says at which cart it waits', () => {
+    const refused = judged(label('R-999'));
+    expect(refused.told).toMatchObject([{ kind: 'reel.verified', payload: { slot: 'M1-F-001' } }]);
+    expect(refused.told[0]?.payload).not.toHaveProperty('cart');
+    const held = judged(label('R-100', ''));
+    expect(held.told).toMatchObject([
+      { kind: 'reel.verified', payload: { verdict: 'held', slot: 'M1-F-001', cart: 'CA' } },
+    ]);
   });
 });
 

@@ -2,10 +2,10 @@
 
 import type { Docking } from '../../../../shared/changeover/docking.ts';
 import { unloadedFacts } from '../../../../shared/desk/unloaded.ts';
+import type { Wish } from '../../../../shared/floor/kinds.ts';
 import { recognise } from '../../../../shared/floor/recognise.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { Scan } from '../../../../shared/labels/scan.ts';
-import type { App } from '../../app.ts';
 
 /** The cart that a scan names; null where it names none that the log knows, or may name something else as well. */
 export function cartIn(floor: FloorState, line: string, scan: Pick<Scan, 'codes'>): string | null {
@@ -15,14 +15,12 @@ export function cartIn(floor: FloorState, line: string, scan: Pick<Scan, 'codes'
   return known?.is === 'cart' && more.length === 0 ? known.cart : null;
 }
 
-type Wanted = Parameters<App['write']>[0];
-
 /** What docking writes, in one go: each reel that goes off, uncounted, then the cart. */
 export function dockingEntries(
   floor: FloorState,
   cart: string,
   more: { readonly line: string; readonly setup: string; readonly docking: Docking },
-): Wanted {
+): readonly Wish[] {
   const { line, setup, docking } = more;
   return [
     ...docking.off.map((loaded) => ({

@@ -4,6 +4,7 @@ import './browser.ts';
 
 import Dexie from 'dexie';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import type { Draft } from '../../../../shared/floor/draft.ts';
 import { applyAll } from '../../../../shared/floor/fold.ts';
 import type { Wish } from '../../../../shared/floor/kinds.ts';
 import { emptyState } from '../../../../shared/floor/state.ts';
@@ -50,6 +51,28 @@ async function allEntries(store: Store): Promise<Entry[]> {
 
 const fullFold = (entries: readonly Entry[]) => applyAll(emptyState(), [...entries].sort(compareEntries));
 const panels = (add: number): Wish => ({ kind: 'panels.counted', payload: counted('run-1', add) });
+/** A verdict at a cart, something between, and what stands ready on the cart by that verdict. */
+const cartDrafts: readonly Draft[] = [
+  { kind: 'reel.verified', payload: verified(null, 'R-100', { reel: 'K1' }) },
+  panels(1),
+  ([of = '']) => ({
+    kind: 'cart.filled',
+    payload: {
+      cart: 'CA',
+      line: 'L1',
+      setup: 'brook-top-a',
+      slot: 'M1-F-001',
+      feeder: null,
+      reel: 'K1',
+      part: 'R-100',
+      supplierPart: null,
+      lot: null,
+      dateCode: null,
+      quantity: 1000,
+      of,
+    },
+  }),
+];
 const otherTablet = () => {
   const story = beginStory();
   tellPlant(story);
@@ -71,6 +94,36 @@ afterEach(async () => {
 });
 
 describe('append()', () => {
+  test('a draft is told the ids of the entries before it, and names one of them', async () => {
+    const store = await open();
+    const [verdict, counting, filled] = await store.append(cartDrafts, 'ana');
+    if (!verdict || !counting || !filled) throw new Error('three were told');
+    expect(filled.payload['of']).toBe(idOf(verdict));
+    expect(store.floor().carts.get('CA')?.get('M1-F-001')).toMatchObject({ of: idOf(verdict), reel: 'K1' });
+    expect((await allEntries(store)).map(({ kind }) => kind)).toEqual([
+      ...['tablet.opened', 'reel.verified', 'panels.counted', 'cart.filled'],
+    ]);
+  });
+
+  test('a write that fails half way leaves neither a verdict nor what follows from it', async () => {
+    const store = await open();
+    const before = await allEntries(store);
+    let failed = 0;
+    store.log.entries.hook('creating', (_key, row) => {
+      if (row.entry.kind !== 'cart.filled' || failed > 0) return;
+      failed += 1;
+      throw new Error('the disk is full');
+    });
+    await expect(store.append(cartDrafts, 'ana')).rejects.toThrow(StoreError);
+    expect(failed).toBe(1);
+    expect(await allEntries(store)).toEqual(before);
+    expect(store.floor().carts.size).toBe(0);
+    // What failed once is written whole the next time, with the number that is free by then.
+    const [verdict, , filled] = await store.append(cartDrafts, 'ana');
+    expect(filled?.payload['of']).toBe(verdict && idOf(verdict));
+    expect(verifyChains(await allEntries(store))).toMatchObject({ ok: true });
+  });
+
   test('seals one chain that verifies, signed by the key in its first entry', async () => {
     const store = await open();
     await store.append([{ kind: 'run.started', payload: started('run-1') }, panels(1)], 'ana');

@@ -1,0 +1,149 @@
+// Fills a cart off the line: slot, feeder and reel in any order, through the same desk and the same verdict as at the line, asked for the
+// next setup on an empty line. While a cart is in hand, scans go to it.
+
+import { type Signal, signal } from '@preact/signals';
+import { judgeForCart } from '../../../../shared/desk/judgement.ts';
+import { type Desk, type DeskView, emptyDesk, isDeskReady } from '../../../../shared/desk/model.ts';
+import { takeEnough, takeScan } from '../../../../shared/desk/take-scan.ts';
+import { mayDo } from '../../../../shared/floor/may.ts';
+import { holdsBadge } from '../../../../shared/floor/recognise.ts';
+import type { Scan } from '../../../../shared/labels/scan.ts';
+import type { Reason } from '../../../../shared/verdict/reasons.ts';
+import { floorWhenDocked } from '../../../../shared/verdict/verify-cart.ts';
+import type { App } from '../../app.ts';
+import { cartIn } from './cart-model.ts';
+import { oneAtATime } from './one-at-a-time.ts';
+
+/** What came of the last scan. */
+export type CartTold =
+  | { readonly tell: 'known-cart'; readonly cart: string }
+  | { readonly tell: 'sign-in' }
+  | { readonly tell: 'unknown-code'; readonly text: string }
+  | { readonly tell: 'half-label' }
+  | { readonly tell: 'held' | 'refused'; readonly reason: Reason | null }
+  | { readonly tell: 'accepted'; readonly slot: string };
+
+/** The desk of a cart. */
+export interface CartDesk {
+  /** The cart in hand, null where none is. */
+  readonly cart: Signal<string | null>;
+  readonly desk: Signal<Desk>;
+  readonly told: Signal<CartTold | null>;
+  /** A code that may be a new cart's name, as typed or scanned. */
+  readonly typed: Signal<string>;
+  readonly view: () => DeskView;
+  readonly take: (scan: Scan) => boolean;
+  readonly use: (cart: string) => void;
+  readonly leave: () => void;
+  /** The label that comes code by code has no more. */
+  readonly enough: () => void;
+}
+
+/** The same label read twice, not two scans that mean something. */
+function isSameScan(one: Scan, other: Scan): boolean {
+  const textOf = (scan: Scan) => scan.codes.map(({ text }) => text).join('\n');
+  return textOf(one) === textOf(other);
+}
+
+/** What stays on the desk after a refusal: a slot or a feeder that cannot be is let go as well; otherwise only the reel is asked for again. */
+function afterRefusal(desk: Desk, reason: Reason | undefined): Desk {
+  if (reason?.code === 'slot-on-cart') return emptyDesk;
+  const isFeeder = reason?.code.startsWith('feeder-') ?? false;
+  return { ...desk, reel: null, feeder: isFeeder ? null : desk.feeder };
+}
+
+/** Makes the desk of a cart for the setup that comes next on a line. */
+export function createCartDesk(
+  app: App,
+  { line, setup }: { readonly line: string; readonly setup: string },
+): CartDesk {
+  const cart = signal<string | null>(null);
+  const desk = signal<Desk>(emptyDesk);
+  const told = signal<CartTold | null>(null);
+  const typed = signal('');
+  const inbox = oneAtATime<Scan>(work, isSameScan);
+
+  /** Nothing on the line, so that each reel is asked for its empty slot. */
+  const view = (): DeskView => ({ line, floor: floorWhenDocked(app.store.floor(), line, setup) });
+
+  async function judge({ slot, feeder, reel }: Desk, name: string): Promise<void> {
+    if (slot === null || reel === null) return;
+    const at = { line, setup, cart: name };
+    const ready = { slot, feeder, reel };
+    const { answer, drafts } = judgeForCart(app.store.floor(), at, ready, app.clock.nowMs());
+    await app.write(drafts);
+    const [reason] = answer.reasons;
+    const isAccepted = answer.verdict === 'accepted';
+    told.value = isAccepted
+      ? { tell: 'accepted', slot }
+      : { tell: answer.verdict === 'held' ? 'held' : 'refused', reason: reason ?? null };
+    desk.value = answer.verdict === 'refused' ? afterRefusal(desk.peek(), reason) : emptyDesk;
+  }
+
+  async function settle(next: Desk, seen: DeskView, name: string): Promise<void> {
+    desk.value = next;
+    if (isDeskReady(next, seen)) await judge(next, name); // a failure is shown by the fault screen
+  }
+
+  /** One scan, from its desk to what is written for it; the next waits meanwhile. */
+  async function work(scan: Scan): Promise<void> {
+    const name = cart.peek();
+    if (name === null) return;
+    const known = cartIn(app.store.floor(), line, scan);
+    if (known !== null) {
+      use(known);
+      told.value = { tell: 'known-cart', cart: known };
+      return;
+    }
+    const seen = view();
+    const next = takeScan(desk.peek(), scan, seen);
+    told.value = null;
+    if (!mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may) {
+      told.value = { tell: 'sign-in' };
+      return;
+    }
+    if (next.told?.tell === 'unknown-code') told.value = { tell: 'unknown-code', text: next.told.text };
+    if (next.told?.tell === 'half-label') told.value = { tell: 'half-label' };
+    await settle(next, seen, name);
+  }
+
+  function use(name: string | null): void {
+    cart.value = name;
+    told.value = null;
+    desk.value = emptyDesk;
+  }
+
+  function take(scan: Scan): boolean {
+    if (cart.peek() !== null) {
+      // Badges go to the desk of the line, which signs people in.
+      const texts = scan.codes.map(({ text }) => text);
+      if (holdsBadge(app.store.floor(), line, texts)) return false;
+      inbox.give(scan);
+      return true;
+    }
+    const { told: tells } = takeScan(desk.peek(), scan, view());
+    // No cart in hand: a code that nobody knows may be a new cart's, which a person says; all else is not for here.
+    if (tells?.tell !== 'unknown-code') return false;
+    typed.value = tells.text.slice(0, 64);
+    return true;
+  }
+
+  return {
+    cart,
+    desk,
+    told,
+    typed,
+    view,
+    take,
+    use,
+    leave: () => {
+      inbox.clear();
+      use(null);
+    },
+    enough: () => {
+      const name = cart.peek();
+      const seen = view();
+      if (name !== null) settle(takeEnough(desk.peek(), seen), seen, name).catch(() => undefined); // shown by the fault screen
+    },
+  };
+}

@@ -1,0 +1,86 @@
+// A cart is filled by scans: each verdict is one write, with what stands on the cart by it.
+
+import { describe, expect, test } from 'vitest';
+import type { Draft } from '../../../../../shared/floor/draft.ts';
+import type { App } from '../../../../../src/app/app.ts';
+import { createCartDesk } from '../../../../../src/app/screens/change/cart-desk.ts';
+import { beginStory, startMs, tellPlant } from '../../../../shared/floor/story.ts';
+
+const scan = (text: string) => ({
+  codes: [{ text, format: null, symbologyId: null }],
+  via: 'wedge' as const,
+  atMs: startMs,
+});
+const label = (part: string) => `[)>\x1e06\x1dP${part}\x1dQ5000\x1d1TLOT7\x1d3SK-NEW\x1e\x04`; // ISO/IEC 15434 format 06
+
+/** A cart's desk whose writes are kept; `write` may fail. */
+function cartDesk({ fails = false } = {}) {
+  const story = beginStory();
+  tellPlant(story);
+  const floor = story.floor();
+  const writes: (readonly Draft[])[] = [];
+  const app = {
+    store: { floor: () => floor },
+    clock: { nowMs: () => startMs },
+    person: { peek: () => null },
+    write: async (drafts: readonly Draft[]) => {
+      writes.push(drafts);
+      if (fails) throw new Error('the disk is full');
+      return [];
+    },
+  } as unknown as App; // what the desk asks of it
+  return { writes, desk: createCartDesk(app, { line: 'L1', setup: 'brook-top-a' }) };
+}
+
+const kindsOf = (drafts: readonly Draft[] | undefined) =>
+  drafts?.map((draft) => (typeof draft === 'function' ? draft(['T1/e/1']) : draft).kind);
+
+/** Lets what was scanned be judged and written: all of it waits for promises alone. */
+const settled = async () => {
+  for (let turn = 0; turn < 20; turn += 1) await Promise.resolve();
+};
+
+describe('createCartDesk()', () => {
+  test('writes an accepted reel and its place on the cart at once', async () => {
+    const { desk, writes } = cartDesk();
+    desk.use('CA');
+    for (const text of ['M1-F-001', label('R-100')]) {
+      expect(desk.take(scan(text))).toBe(true);
+      await settled();
+    }
+    expect(writes.map(kindsOf)).toEqual([['reel.verified', 'cart.filled']]);
+    expect(desk.told.value).toEqual({ tell: 'accepted', slot: 'M1-F-001' });
+    expect(desk.desk.value).toMatchObject({ slot: null, reel: null });
+  });
+
+  test('writes a refusal alone and asks for another reel', async () => {
+    const { desk, writes } = cartDesk();
+    desk.use('CA');
+    for (const text of ['M1-F-001', label('R-999')]) {
+      desk.take(scan(text));
+      await settled();
+    }
+    expect(writes.map(kindsOf)).toEqual([['reel.verified']]);
+    expect(desk.told.value).toMatchObject({ tell: 'refused', reason: { code: 'wrong-part' } });
+    expect(desk.desk.value).toMatchObject({ slot: 'M1-F-001', reel: null });
+  });
+
+  test('a write that fails says nothing of ready, and keeps what was scanned', async () => {
+    const { desk, writes } = cartDesk({ fails: true });
+    desk.use('CA');
+    for (const text of ['M1-F-001', label('R-100')]) {
+      desk.take(scan(text));
+      await settled();
+    }
+    expect(writes).toHaveLength(1);
+    expect(desk.told.value).toBeNull();
+    expect(desk.desk.value).toMatchObject({ slot: 'M1-F-001', reel: { reel: 'K-NEW' } });
+  });
+
+  test('without a cart in hand, a code that nobody knows may be a cart’s name', () => {
+    const { desk } = cartDesk();
+    expect(desk.take(scan('CART-9'))).toBe(true);
+    expect(desk.typed.value).toBe('CART-9');
+    expect(desk.take(scan('M1-F-001'))).toBe(false);
+  });
+});
