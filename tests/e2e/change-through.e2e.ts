@@ -36,7 +36,7 @@ async function expectSame(page: Page): Promise<readonly [right: number, all: num
   const open = page.getByTestId('start-not-right');
   const notRight = (await open.count()) === 0 ? [0] : numbers(await open.textContent());
   expect(notRight[0]).toBe(all - right);
-  await page.getByRole('button', { name: 'Cancel' }).click();
+  await page.getByRole('button', { name: 'Cancel', exact: true }).click();
   await goTo(page, 'change');
   return [right, all];
 }

@@ -361,7 +361,7 @@ describe('a cart', () => {
     await page.getByTestId('tab-kit').click();
     await page.getByTestId('dock-CART-1').click();
     await page.getByTestId('dock-question').waitFor();
-    await page.getByRole('button', { name: 'Cancel' }).click();
+    await page.getByRole('button', { name: 'Cancel', exact: true }).click();
     expect(await ownEntries(page, 'cart.docked')).toEqual([]);
     // Scanned on any other screen, the cart's code leads to the same question in one tap.
     await page.evaluate(() => {
@@ -371,7 +371,7 @@ describe('a cart', () => {
     await scan(page, 'CART-1');
     await page.getByTestId('dock-cart').click();
     await page.getByTestId('dock-question').waitFor();
-    await page.getByRole('button', { name: 'Cancel' }).click();
+    await page.getByRole('button', { name: 'Cancel', exact: true }).click();
     await page.getByTestId('dock-question').waitFor({ state: 'detached' });
 
     await page.getByTestId('tab-feeders').click();
