@@ -4,8 +4,32 @@
 import type { ChecklistStep, ChecklistTemplate } from '../floor/checklist.ts';
 import { changeoverChecklist } from './shipped-changeover.ts';
 
-/** Step -> how it was asked in version 1: by a tick what is known today, by any two what wants two roles now. */
+/** Step -> how it was asked in version 1: in other words, by a tick what is known today, by any two what wants two roles now. */
 const changeover1: Readonly<Record<string, Partial<ChecklistStep>>> = {
+  'reels-pulled': {
+    text: {
+      en: 'All reels of the pick list lie ready in walking order; shortfalls are told to the lead.',
+      es: 'Todas las bobinas de la lista están listas en orden de recorrido; lo que falta está dicho al jefe.',
+    },
+  },
+  'count-closed': {
+    text: {
+      en: 'Panels good and scrapped of the old job, as counted.',
+      es: 'Paneles buenos y rechazados del trabajo anterior, contados.',
+    },
+  },
+  'floor-life': {
+    text: {
+      en: 'Moisture-sensitive reels are within their floor life for this run.',
+      es: 'Las bobinas sensibles a la humedad están dentro de su vida de suelo para esta tirada.',
+    },
+  },
+  pins: {
+    text: {
+      en: 'Support pins stand as the drawing shows; none under a part of the other side.',
+      es: 'Apoyos según el plano; ninguno bajo un componente de la otra cara.',
+    },
+  },
   'feeders-done': {
     kind: 'tick',
     text: {

@@ -37,8 +37,8 @@ export const changeoverChecklist: ChecklistTemplate = {
         'tick',
         'running',
         [
-          'All reels of the pick list lie ready in walking order; shortfalls are told to the lead.',
-          'Todas las bobinas de la lista están listas en orden de recorrido; lo que falta está dicho al jefe.',
+          'All reels of the pick list are ready in walking order. The lead knows what is short.',
+          'Todas las bobinas de la lista están listas en orden de recorrido. El jefe sabe qué falta.',
         ],
       ],
       { caution: still },
@@ -86,8 +86,8 @@ export const changeoverChecklist: ChecklistTemplate = {
       'note',
       'stopped',
       [
-        'Panels good and scrapped of the old job, as counted.',
-        'Paneles buenos y rechazados del trabajo anterior, contados.',
+        'Count of good and scrapped panels of the old job.',
+        'Cuenta de paneles buenos y rechazados del trabajo anterior.',
       ],
     ]),
     step(
@@ -181,8 +181,8 @@ export const changeoverChecklist: ChecklistTemplate = {
         'known',
         'stopped',
         [
-          'The change list is empty: no feeder is left to take out, move or put in.',
-          'La lista de cambios está vacía: no queda alimentador por sacar, mover ni meter.',
+          'No moves left: no feeder to take out, move or put in.',
+          'No quedan movimientos: ningún alimentador por sacar, mover ni meter.',
         ],
       ],
       { knows: 'moves', caution: hands },
@@ -194,8 +194,8 @@ export const changeoverChecklist: ChecklistTemplate = {
         'known',
         'stopped',
         [
-          'Every slot carries its verified reel, and no reel waits for a lead.',
-          'Cada posición lleva su bobina verificada y ninguna espera a un jefe.',
+          'Every slot has its verified reel. No reel waits for a lead.',
+          'Cada posición tiene su bobina verificada. Ninguna espera a un jefe.',
         ],
       ],
       { knows: 'slots' },
@@ -231,7 +231,7 @@ export const changeoverChecklist: ChecklistTemplate = {
       'stopped',
       [
         'Moisture-sensitive reels are within their floor life for this run.',
-        'Las bobinas sensibles a la humedad están dentro de su vida de suelo para esta tirada.',
+        'Las bobinas sensibles a la humedad están dentro de su vida en planta para esta tirada.',
       ],
     ]),
     step(
@@ -254,7 +254,7 @@ export const changeoverChecklist: ChecklistTemplate = {
         'tick',
         'stopped',
         [
-          'Support pins stand as the drawing shows; none under a part of the other side.',
+          'Support pins are set as the drawing shows, none under a part of the other side.',
           'Apoyos según el plano; ninguno bajo un componente de la otra cara.',
         ],
       ],

@@ -17,12 +17,12 @@ const namesEn: Readonly<Record<FactName, string>> = {
   ...{ tapeWidthMm: 'Tape width', pitchesMm: 'Steps', positions: 'Places taken', reason: 'Reason' },
   ...{ supplierPart: 'Supplier part', part: 'Part', setup: 'Setup', product: 'Product', side: 'Side' },
   ...{ revision: 'Revision', slots: 'Slots', source: 'Came from', run: 'Run', panelsWanted: 'Panels wanted' },
-  ...{ panelSeconds: 'Time per panel', panelSd: 'Spread of that', panelPrefix: 'Panel codes begin with' },
+  ...{ panelSeconds: 'Time per panel', panelSd: 'Spread of the time', panelPrefix: 'Panel codes begin with' },
   ...{ short: 'Reels short at the start', note: 'Note', panels: 'Panels so far', add: 'Counted' },
   ...{ serial: 'Panel code', via: 'Came by', act: 'Act', slot: 'Slot', reel: 'Reel', quantity: 'Quantity' },
   ...{ lot: 'Lot', dateCode: 'Date code', codes: 'Codes scanned', verdict: 'Verdict' },
   ...{ reasons: 'Why', basis: 'Count known by', cut: 'Cut away', cart: 'Cart', of: 'Concerns' },
-  ...{ by: 'Decided by', sd: 'Give or take', place: 'Place', air: 'Where it lies', from: 'From' },
+  ...{ by: 'Decided by', sd: 'Spread, ±', place: 'Place', air: 'Where it is', from: 'From' },
   ...{ celsius: 'Temperature', humidity: 'Humidity', msl: 'Moisture level', parts: 'Parts' },
   ...{ outerMm: 'Outer diameter', hubMm: 'Hub diameter', massG: 'Weight full', emptyG: 'Weight empty' },
   ...{ block: 'Block', operators: 'People', sweep: 'Sweep', seen: 'Seen', missing: 'Not seen' },
@@ -39,7 +39,7 @@ const namesEn: Readonly<Record<FactName, string>> = {
     done: 'Steps done',
   },
   ...{ asked: 'Steps asked', lastPanel: 'Last good panel', jobs: 'Jobs', byHand: 'Times set by hand' },
-  ...{ uncertainty: 'Meter, give or take', least: 'At least', most: 'At most', right: 'Looks right' },
+  ...{ uncertainty: 'Meter error, ±', least: 'At least', most: 'At most', right: 'Looks right' },
 };
 
 const namesEs: Readonly<Record<FactName, string>> = {
@@ -66,7 +66,7 @@ const namesEs: Readonly<Record<FactName, string>> = {
   ...{ via: 'Llegó por', act: 'Acto', slot: 'Posición', reel: 'Bobina', quantity: 'Cantidad', lot: 'Lote' },
   ...{ dateCode: 'Fecha de fabricación', codes: 'Códigos leídos', verdict: 'Veredicto', reasons: 'Por qué' },
   ...{ basis: 'Recuento conocido por', cut: 'Cortadas', cart: 'Carro', of: 'Se refiere a' },
-  ...{ by: 'Decidido por', sd: 'Más o menos', place: 'Lugar', air: 'Dónde está', from: 'Desde' },
+  ...{ by: 'Decidido por', sd: 'Dispersión, ±', place: 'Lugar', air: 'Dónde está', from: 'Desde' },
   ...{ celsius: 'Temperatura', humidity: 'Humedad', msl: 'Nivel de humedad', parts: 'Piezas' },
   ...{ outerMm: 'Diámetro exterior', hubMm: 'Diámetro del eje', massG: 'Peso llena' },
   ...{ emptyG: 'Peso vacía', block: 'Bloqueo', operators: 'Personas', sweep: 'Repaso', seen: 'Vistas' },
@@ -76,7 +76,7 @@ const namesEs: Readonly<Record<FactName, string>> = {
   ...{ purpose: 'Para', title: 'Título', steps: 'Pasos', checklist: 'Lista', changeover: 'Cambio a' },
   ...{ facts: 'Qué cambia', step: 'Paso', value: 'Respuesta', unit: 'Unidad', to: 'Pasa a' },
   ...{ done: 'Pasos hechos', asked: 'Pasos pedidos', lastPanel: 'Último panel bueno', jobs: 'Trabajos' },
-  ...{ byHand: 'Tiempos puestos a mano', uncertainty: 'Medidor, más o menos', least: 'Mínimo' },
+  ...{ byHand: 'Tiempos puestos a mano', uncertainty: 'Error del medidor, ±', least: 'Mínimo' },
   ...{ most: 'Máximo', right: 'Se ve bien' },
 };
 

@@ -23,7 +23,7 @@ export const moistureWords = area({
     humidity: 'Relative humidity there',
     humidities: { 5: '5 % or less', 10: '10 % or less' } as Readonly<Record<number, string>>,
     celsius: 'Oven, degrees Celsius',
-    celsiusHelp: 'Many tapes and reels stand only 40 °C: check the bag’s label.',
+    celsiusHelp: 'Many tapes and reels take 40 °C at most: check the bag’s label.',
     bakeCaution: 'Hot: wear gloves at the oven. The bag’s label and your local rules come first.',
     resetHelp:
       'Enter it here when the reel is out again. A bake shorter than the table asks for its body and level does not restore floor life: a lead must then decide.',
@@ -64,7 +64,7 @@ export const moistureWords = area({
     humidity: 'Humedad relativa allí',
     humidities: { 5: '5 % o menos', 10: '10 % o menos' },
     celsius: 'Horno, grados Celsius',
-    celsiusHelp: 'Muchas cintas y bobinas solo soportan 40 °C: mire la etiqueta de la bolsa.',
+    celsiusHelp: 'Muchas cintas y bobinas soportan 40 °C como mucho: mire la etiqueta de la bolsa.',
     bakeCaution: 'Quema: use guantes en el horno. La etiqueta de la bolsa y sus reglas locales van primero.',
     resetHelp:
       'Apúntelo aquí cuando salga la bobina. Un horneado más corto que el de la tabla para su cuerpo y nivel no recupera vida en planta: debe decidir un jefe.',

@@ -74,7 +74,7 @@ export const teachWords = area({
     },
     importStatus: {
       new: (version: number, _here: number) => `+ new, version ${version}`,
-      newer: (version: number, here: number) => `↑ version ${version} replaces ${here}`,
+      newer: (version: number, here: number) => `↑ version ${version} instead of ${here}`,
       same: (version: number, _here: number) => `= the same here, version ${version}`,
       older: (version: number, here: number) =>
         `△ version ${version} is older than ${here} here: not imported`,

@@ -40,7 +40,7 @@ export const timesWords = area({
     outside: 'Could be done while the line runs',
     late: 'meant for the running line, done while it stood',
     candidate: 'no reaching in: decide if it can be done before',
-    noneOutside: 'Every action done while the line stood needs it to stand.',
+    noneOutside: 'Every action done while the line stood needs it stopped.',
     how: 'Each time counts from the same person’s action before.',
   },
   es: {
