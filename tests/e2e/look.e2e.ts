@@ -203,6 +203,13 @@ describe('a planted fault is found', () => {
     expect(await findings(page)).toEqual([]);
   });
 
+  it('a text that is scrolled to, in a box that cuts it off, is none; where the scrolled box itself is cut, it is one', async () => {
+    const list = (height: number) =>
+      `<div style="height:120px;overflow:hidden"><div style="height:${height}px;overflow:auto"><p style="height:300px">List</p><p style="margin:0">Far below</p></div></div>`;
+    expect(await found(list(120))).toEqual([]);
+    expect((await found(list(200))).join()).toContain('cut off: "Far below"');
+  });
+
   it('what axe alone knows', async () => {
     expect((await found('<p style="color:#bbb">Pale</p>', { axe: true })).join()).toContain(
       'axe color-contrast',

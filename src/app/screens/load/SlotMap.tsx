@@ -99,16 +99,21 @@ function Bank({
             tabIndex={place.slot === stop ? 0 : -1}
             class={`place ${place.phase}${place.slot === next ? ' next' : ''}${place.slot === chosenHere ? ' chosen' : ''}${place.seen ? ' seen' : ''}`}
             style={{ gridColumn: `span ${Math.min(place.positions, 4)}` }}
-            aria-label={`${place.slot}: ${place.seen ? words.legend.seen : words.legend[place.phase]}`}
+            aria-label={nameOf(place, place.seen ? words.legend.seen : words.legend[place.phase])}
             onClick={() => onChoose(place.slot)}
           >
-            <span aria-hidden="true">{place.position ?? place.slot}</span>
+            <span>{place.position ?? place.slot}</span>
             <b aria-hidden="true">{place.seen ? '◉' : marks[place.phase]}</b>
           </button>
         ))}
       </div>
     </section>
   );
+}
+
+/** The slot and how it stands, and the number that is read on it: who speaks to the tablet says what they see. */
+function nameOf({ slot, position }: MapBank['places'][number], standing: string): string {
+  return position === null ? `${slot}: ${standing}` : `${slot}: ${standing} · ${position}`;
 }
 
 /** What the marks mean. */

@@ -79,9 +79,11 @@ export function wrongTexts(root: Element): readonly string[] {
 
 /** Text that a box cuts off and no finger brings into view. */
 function cutText(text: Text): readonly string[] {
+  // Each line where the boxes looked at so far let a finger bring it.
+  let lines = text.lines;
   for (const cutter of text.cutting) {
     const ellipsis = getComputedStyle(cutter.element).textOverflow !== 'clip';
-    for (const line of text.lines) {
+    for (const line of lines) {
       const over = Math.max(line.right - cutter.box.right, cutter.box.left - line.left);
       const tall = (line.bottom - line.top) * 0.3;
       const under = Math.max(line.bottom - cutter.box.bottom, cutter.box.top - line.top);
@@ -91,6 +93,7 @@ function cutText(text: Text): readonly string[] {
       if (ellipsis && isCutX && isTold(cutter.element, text)) continue;
       return [`cut off: ${quote(text)} by ${named(cutter.element)}, ${Math.round(Math.max(over, under))} px`];
     }
+    lines = lines.map((line) => brought(line, cutter));
     if (
       cutter.element === text.element &&
       ellipsis &&
@@ -100,6 +103,15 @@ function cutText(text: Text): readonly string[] {
       return [`cut off: ${quote(text)} ends in an ellipsis`];
   }
   return [];
+}
+
+/** Where a line stands once it is scrolled into the box around it, as far as that box scrolls. */
+function brought(line: Box, { box, scrollsX, scrollsY }: Cutter): Box {
+  const by = (from: number, to: number, least: number, most: number) =>
+    Math.max(least - from, Math.min(0, most - to));
+  const x = scrollsX ? by(line.left, line.right, box.left, box.right) : 0;
+  const y = scrollsY ? by(line.top, line.bottom, box.top, box.bottom) : 0;
+  return { left: line.left + x, right: line.right + x, top: line.top + y, bottom: line.bottom + y };
 }
 
 function isShortened(element: Element): boolean {
