@@ -4,7 +4,7 @@
 import type { Page } from 'playwright-core';
 import type { Spoken } from '../../../../src/app/words/speak.ts';
 import { findings, type LookOptions, withLargeText } from '../look.ts';
-import type { Here, Leg } from './here.ts';
+import { endPractice, type Here, type Leg } from './here.ts';
 import type { Shots } from './sheets.ts';
 
 /** Sizes of the tablets and phones that the app is made for. */
@@ -126,6 +126,7 @@ export async function travel(
     await here.page
       .screenshot({ path: `.tmp/lost-${leg.name.replaceAll(' ', '-')}.png` })
       .catch(() => undefined); // the page may be gone
+    await endPractice(here).catch(() => undefined); // else every later leg would go on there
     journal.wrong.push(
       `leg "${leg.name}" ends after "${last}": ${String(error).split('\n').slice(0, 3).join(' ')}`,
     );
