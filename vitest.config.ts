@@ -26,6 +26,7 @@ export default defineConfig({
           include: ['tests/e2e/**/*.e2e.ts'],
           setupFiles: ['tests/e2e/support/ahead.mjs'],
           maxWorkers: 2,
+          maxConcurrency: 2,
           expect: { poll: { timeout: 30_000, interval: 50 } },
           testTimeout: 180_000,
           hookTimeout: 180_000,

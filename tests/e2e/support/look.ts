@@ -14,7 +14,7 @@ import type { Checks, LookScope } from './look/page.ts';
 export interface LookOptions extends Partial<Checks> {
   /** Said before each finding: which stop, size, language. */
   readonly where?: string;
-  /** Also ask axe-core: all of its rules, or those that depend on the theme alone. */
+  /** Also ask axe-core: all of its rules, or those that depend on theme and size alone. */
   readonly axe?: boolean | 'contrast';
   /** Is the console looked at? */
   readonly console?: boolean;
@@ -135,7 +135,7 @@ async function axeFinds(page: Page, how: true | 'contrast'): Promise<readonly st
         }),
       );
     },
-    how === 'contrast' ? ['color-contrast'] : null,
+    how === 'contrast' ? ['color-contrast', 'scrollable-region-focusable'] : null,
   );
 }
 

@@ -1,8 +1,7 @@
 // The tour of a plant that begins: every screen with nothing in it, the first person, joining the server, two tablets that
 // disagree, and the faults that stop the work.
 
-import type { Here, Leg } from './here.ts';
-import { goThere } from './here.ts';
+import { endPractice, goThere, type Here, type Leg } from './here.ts';
 
 async function* empty(here: Here): AsyncGenerator<string> {
   const { page } = here;
@@ -30,9 +29,26 @@ async function* empty(here: Here): AsyncGenerator<string> {
   await page.getByTestId('stock-blocks').click();
   yield 'empty plant: stock blocks';
   await goThere(here, '#/plant/people');
-  await page.getByTestId('person-add').click();
-  await page.getByTestId('person-name').waitFor();
-  yield 'empty plant: first person';
+  await page.getByTestId('person-name').fill('Elif');
+  await page.getByTestId('person-badge').fill('E-1');
+  await page.getByTestId('person-save').click();
+  await page.getByTestId('person-wrong').waitFor();
+  yield 'empty plant: first person, a PIN is missing';
 }
 
-export const emptyLegs: readonly Leg[] = [{ name: 'empty plant', stops: empty }];
+/** Practice where there is no line yet has one of its own. */
+async function* practice(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/plant/practice');
+  await page.getByTestId('practice-start').click();
+  await page.getByTestId('practice-print').waitFor();
+  yield 'empty plant: practice, labels';
+  await goThere(here, '#/line');
+  yield 'empty plant: practice, line';
+  await endPractice(here);
+}
+
+export const emptyLegs: readonly Leg[] = [
+  { name: 'empty plant', stops: empty },
+  { name: 'empty practice', stops: practice },
+];

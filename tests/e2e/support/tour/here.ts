@@ -1,6 +1,7 @@
 // Where the tour is, and how it gets from one stop to the next without minding what the last one left open.
 
 import type { Page } from 'playwright-core';
+import { waitReady } from '../browser.ts';
 import { pad, scan } from '../floor.ts';
 
 /** A tablet on tour. */
@@ -43,6 +44,15 @@ export async function goThere({ page }: Here, hash: string): Promise<void> {
     await page.getByTestId(`screen-${/#\/(\w+)/.exec(address)?.[1]}`).waitFor();
     await page.locator('main h1, main h2, main button, main a, main .empty').first().waitFor();
   }
+}
+
+/** Ends practice, where it is on: back on the real floor. */
+export async function endPractice({ page }: Here): Promise<void> {
+  await closeDialogs(page);
+  if ((await page.getByTestId('practice-band').count()) === 0) return;
+  await page.getByTestId('practice-end').click();
+  await page.getByTestId('practice-band').waitFor({ state: 'detached' });
+  await waitReady(page);
 }
 
 /** Presses and waits for the dialog that it opens. */

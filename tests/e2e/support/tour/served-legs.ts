@@ -3,10 +3,10 @@
 
 import type { Browser, Page } from 'playwright-core';
 import { waitReady } from '../browser.ts';
-import { goOn, goTo, pad, reelLabel, scan, scanAll, signIn } from '../floor.ts';
+import { goOn, goTo, pad, reelLabel, scanAll, signIn } from '../floor.ts';
 import { leaveToTour } from '../look.ts';
 import type { PlantServer } from '../serve.ts';
-import { closeDialogs, goThere, type Here, type Leg, openBy } from './here.ts';
+import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
 
 const sheet =
   'Slot\tPart\tQty per panel\tTape width\tPitch\nK1-F-001\tBW-11\t3\t8\t4\nK1-F-002\tBW-12\t2\t8\t4\nK1-F-003\tBW-13\t1\t8\t4\n';
@@ -19,14 +19,43 @@ async function untilSent(page: Page): Promise<void> {
   await page.locator('[data-testid=offline][data-sync=live][data-backlog="0"]').waitFor({ timeout: 60_000 });
 }
 
-async function addPerson(page: Page, name: string, row: { badge: string; role: string; pin: string }) {
-  await page.getByTestId('person-add').click();
-  await page.getByTestId('person-name').fill(name);
-  await page.getByTestId('person-badge').fill(row.badge);
-  await page.getByRole('button', { name: row.role }).click();
-  await page.getByTestId('person-pin').fill(row.pin);
+/** The first person signs in at once, and is led on to the next one and the first sheet. */
+async function* firstPeople(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/plant/people');
+  await page.getByTestId('person-name').fill('Elif');
+  await page.getByTestId('person-badge').fill('E-1');
+  await page.getByTestId('person-pin').fill('4401');
   await page.getByTestId('person-save').click();
-  await page.getByText(`${name} saved.`).waitFor();
+  await page.locator('dialog[open]').waitFor();
+  yield 'first person, who is there';
+  await page.locator('dialog').getByRole('button', { name: 'Elif' }).click();
+  await page.locator('.pinpad').waitFor();
+  yield 'first person, PIN';
+  await pad(page, '4401');
+  await page.locator('dialog[open]').waitFor({ state: 'detached' });
+  yield 'people, the first';
+  await page.getByRole('button', { name: 'Change Elif' }).click();
+  await page.getByTestId('person-last').waitFor();
+  yield 'person, the last who adds people';
+  await goThere(here, '#/change');
+  await page.getByTestId('missing-people').waitFor();
+  yield 'change, a person and no product';
+  await goThere(here, '#/plant/people');
+  await page.getByTestId('person-add').click();
+  await page.getByTestId('person-name').fill('Ailsa');
+  await page.getByTestId('person-badge').fill('O-1');
+  await page.getByTestId('role-operator').click();
+  await page.getByTestId('person-save').click();
+  await page.getByTestId('listed-O-1').waitFor();
+  yield 'people, the next';
+  await signIn(page, 'O-1');
+  await page.getByTestId('plant-gate').waitFor();
+  yield 'gate, what was begun is kept';
+  await openBy(here, 'gate-sign-in');
+  yield 'gate, sign in';
+  await signIn(page, 'E-1');
+  await page.getByTestId('plant-gate').waitFor({ state: 'detached' });
 }
 
 /** A second tablet that joins with a code of its own. */
@@ -60,11 +89,7 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     await page.getByTestId('enrol').click();
     await untilSync(page, 'live');
     yield 'server, joined';
-    await goThere(here, '#/plant/people');
-    await addPerson(page, 'Elif', { badge: 'E-1', role: 'Engineer', pin: '4401' });
-    yield 'people, the first';
-    await signIn(page, 'E-1');
-    await addPerson(page, 'Ailsa', { badge: 'O-1', role: 'Operator', pin: '2201' });
+    yield* firstPeople(here);
     await goThere(here, '#/plant/sheet');
     await page.getByTestId('sheet-paste').fill(sheet);
     await page.getByTestId('sheet-paste-read').click();
@@ -91,12 +116,15 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     );
     for (const each of both) await each.context().setOffline(true);
     await goThere(here, '#/load');
-    for (const [index, each] of both.entries()) {
-      const reel = reelLabel({ P: 'BW-13', Q: '2000', '1T': `LT-${index}`, '3S': `R-70${index}` });
-      await scanAll(each, 'K1-F-003', reel);
-      await goOn(each);
+    try {
+      for (const [index, each] of both.entries()) {
+        const reel = reelLabel({ P: 'BW-13', Q: '2000', '1T': `LT-${index}`, '3S': `R-70${index}` });
+        await scanAll(each, 'K1-F-003', reel);
+        await goOn(each);
+      }
+    } finally {
+      for (const each of both) await each.context().setOffline(false);
     }
-    for (const each of both) await each.context().setOffline(false);
     await Promise.all(both.map(untilSent));
     await goThere(here, '#/log');
     await page.getByTestId('log-conflicts').click();
@@ -115,9 +143,7 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     await page.getByTestId('lead-open').click();
     await page.getByTestId('badge').waitFor();
     yield 'server, who asks';
-    await scan(page, 'E-1');
-    await page.locator('.pinpad').waitFor();
-    await pad(page, '4401');
+    await confirm(page, 'E-1', '4401');
     await page.getByTestId('new-code').click();
     await page.getByTestId('made-code').waitFor();
     yield 'server, tablets and a code';
@@ -129,7 +155,12 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
   async function* away(here: Here): AsyncGenerator<string> {
     const { page } = here;
     await goThere(here, '#/plant/server');
+    await page.getByTestId('lead-open').click();
+    await confirm(page, 'E-1', '4401');
+    await page.getByTestId('new-code').waitFor();
     await server().kill();
+    await page.getByTestId('new-code').click();
+    await page.getByTestId('lead-wrong').waitFor();
     await page.getByTestId('reason').waitFor({ timeout: 60_000 });
     yield 'server, away';
     await goThere(here, '#/line');

@@ -4,7 +4,7 @@
 import type { Page } from 'playwright-core';
 import type { Spoken } from '../../../../src/app/words/speak.ts';
 import { findings, type LookOptions, withLargeText } from '../look.ts';
-import type { Here, Leg } from './here.ts';
+import { endPractice, type Here, type Leg } from './here.ts';
 import type { Shots } from './sheets.ts';
 
 /** Sizes of the tablets and phones that the app is made for. */
@@ -13,7 +13,6 @@ export const sizes = [
   { width: 800, height: 1280 },
   { width: 390, height: 844 },
 ] as const;
-export const themes = ['light', 'dark'] as const;
 
 /** Words in which a stop is looked at, beside English. */
 export interface Speech extends Spoken {
@@ -51,7 +50,7 @@ async function speak(page: Page, spoken: Spoken): Promise<void> {
   );
 }
 
-/** The theme moves nothing: what is where was looked at in the light. */
+/** The theme moves nothing, it colours: what is where was looked at in the light. */
 const axeAlone: LookOptions = { controls: false, texts: false, pictures: false, sentences: false };
 
 /** Looks at one stop from all sides; what is wrong goes into the journal. */
@@ -78,17 +77,16 @@ export async function visit(
   };
   // Where the log is gone nothing listens any more.
   const isWhole = (await page.getByTestId('fault').count()) === 0;
-  for (const theme of themes) {
-    await page.emulateMedia({ colorScheme: theme });
-    for (const size of sizes) {
-      await page.setViewportSize(size);
-      const where = `${size.width} ${theme}`;
-      // axe is slow: the widest in the light and the narrowest in the dark show it every layout and every colour.
-      if (theme === 'light') await note(where, { axe: size === sizes[0] });
-      else if (size === sizes[2]) await note(where, { ...axeAlone, axe: true });
-      await journal.shots.take(page, where.replace(' ', '-'), name);
-    }
+  for (const size of sizes) {
+    await page.setViewportSize(size);
+    // axe is slow: it is asked all its rules once, where most is in sight.
+    await note(`${size.width} light`, { axe: size === sizes[0] });
+    await journal.shots.take(page, `${size.width}-light`, name);
   }
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await note(`${sizes[2].width} dark`, { ...axeAlone, axe: 'contrast' });
+  await page.setViewportSize(sizes[1]);
+  await journal.shots.take(page, `${sizes[1].width}-dark`, name);
   await page.emulateMedia({ colorScheme: 'light' });
   for (const speech of isWhole ? speeches : []) {
     await speak(page, speech);
@@ -100,7 +98,7 @@ export async function visit(
   }
   if (isWhole) await speak(page, { language: 'en', pseudo: null });
   await withLargeText(page, async () => {
-    for (const size of sizes) {
+    for (const size of [sizes[0], sizes[2]]) {
       await page.setViewportSize(size);
       await note(`${size.width} large`, { texts: false, sentences: false, pictures: false });
     }
@@ -126,6 +124,7 @@ export async function travel(
     await here.page
       .screenshot({ path: `.tmp/lost-${leg.name.replaceAll(' ', '-')}.png` })
       .catch(() => undefined); // the page may be gone
+    await endPractice(here).catch(() => undefined); // else every later leg would go on there
     journal.wrong.push(
       `leg "${leg.name}" ends after "${last}": ${String(error).split('\n').slice(0, 3).join(' ')}`,
     );
