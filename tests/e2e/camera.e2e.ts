@@ -127,7 +127,7 @@ describe.each(sizes)('the camera at $width × $height', (size) => {
     await tap(page, 'Camera');
     // Upright, one label alone fits into the frame: then nothing is to be asked.
     if (size.width > size.height) {
-      await view(page).getByText('Two labels in view. Tap yours.').waitFor();
+      await view(page).getByText('2 labels in view. Tap yours.').waitFor();
       await tap(page, 'Label 2: 10-0603-101');
       await page.getByTestId('well-reel').getByText('10-0603-101').waitFor();
     } else await view(page).waitFor();
