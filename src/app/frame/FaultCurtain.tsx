@@ -4,6 +4,7 @@ import { VerdictShape } from '../ui/Shape.tsx';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
 import '../ui/shell.css';
+import '../ui/phone.css';
 
 /** Stops work visibly when the log cannot be written: what happened, what is safe, what to do. */
 export function FaultCurtain({ fault, detail }: { readonly fault: StoreFault; readonly detail?: string }) {

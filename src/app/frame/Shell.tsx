@@ -14,7 +14,7 @@ import { away } from './away.ts';
 import { lazy, lazyTask } from './lazy.tsx';
 import { Notices } from './Notices.tsx';
 import '../ui/shell.css';
-import '../ui/shell-narrow.css';
+import '../ui/phone.css';
 
 // None of these is needed to draw the first screen.
 const Dock = lazy(() => import('./Dock.tsx').then((module) => module.Dock), <section class="dock" />);
