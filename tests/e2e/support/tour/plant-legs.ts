@@ -75,7 +75,6 @@ async function* feeders(here: Here): AsyncGenerator<string> {
   const { page } = here;
   const rows = page.locator('[data-testid^=feeder-F]');
   const loaded = rows.filter({ has: page.locator('.chip') }).first();
-  const free = rows.filter({ hasNot: page.locator('.chip') }).first();
   await goThere(here, '#/plant/parts/feeders');
   yield 'feeders';
   const name = (await loaded.locator('b').first().textContent()) ?? '';
@@ -98,7 +97,8 @@ async function* feeders(here: Here): AsyncGenerator<string> {
   await page.getByTestId('feeder-changed').waitFor();
   yield 'feeders, pasted';
   await goThere(here, '#/plant/parts/feeders');
-  await free.getByRole('button', { name: 'Withdraw' }).click();
+  await page.getByTestId('search').fill('F-0113');
+  await page.getByTestId('feeder-F-0113').getByRole('button', { name: 'Withdraw' }).click();
   await page.locator('dialog[open]').waitFor();
   yield 'feeder, withdrawn';
   await goThere(here, '#/plant/parts/feeders');
