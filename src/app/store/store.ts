@@ -329,6 +329,8 @@ export async function openStore(options: StoreOptions): Promise<Store> {
       isClosed = true;
       clearTimeout(keeping);
       await checking;
+      // What is still being kept comes to its end first: its connection would hold up whoever throws the store away.
+      await cache.kept.count().catch(() => undefined);
       peers.close();
       log.close();
       cache.close();

@@ -97,7 +97,8 @@ async function* feeders(here: Here): AsyncGenerator<string> {
   await page.getByTestId('feeder-changed').waitFor();
   yield 'feeders, pasted';
   await goThere(here, '#/plant/parts/feeders');
-  await rows.first().getByRole('button', { name: 'Withdraw' }).click();
+  await page.getByTestId('search').fill('F-0113');
+  await page.getByTestId('feeder-F-0113').getByRole('button', { name: 'Withdraw' }).click();
   await page.locator('dialog[open]').waitFor();
   yield 'feeder, withdrawn';
   await goThere(here, '#/plant/parts/feeders');

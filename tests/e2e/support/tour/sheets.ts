@@ -31,8 +31,9 @@ export class Shots {
     const shots = this.#sheets.get(sheet) ?? [];
     const number = String(shots.length + 1).padStart(3, '0');
     const file = path.join(folder, sheet, `${number}-${name.replace(/\W+/g, '-')}.jpg`);
-    await page.screenshot({ type: 'jpeg', quality: 70, path: file });
+    // Its place is taken before the picture is: another tablet's tour goes on meanwhile.
     this.#sheets.set(sheet, [...shots, { name, file }]);
+    await page.screenshot({ type: 'jpeg', quality: 70, path: file });
   }
 
   /** Writes one PNG a sheet. */
@@ -54,7 +55,7 @@ async function compose(
   const page = await browser.newPage({ viewport: { width: COLUMNS * (widthPx + 12), height: 600 } });
   const figures = await Promise.all(
     shots.map(async ({ name, file: picture }, at) => {
-      const jpeg = await readFile(picture, 'base64');
+      const jpeg = await readFile(picture, 'base64').catch(() => ''); // a page that was lost has none
       return `<figure><figcaption>${at + 1} ${name}</figcaption><img src="data:image/jpeg;base64,${jpeg}"></figure>`;
     }),
   );
