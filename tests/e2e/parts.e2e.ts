@@ -112,7 +112,9 @@ it('adding a feeder that is there says so, changing it names what no longer fits
     await page.getByTestId('feeder-width').selectOption('24');
     await page.getByTestId('feeder-positions').fill('');
     const changes = page.getByTestId('feeder-changes');
-    expect(await changes.textContent()).toContain(`M1-F-001 wants 8 mm tape: feeder ${id} would not fit there`);
+    expect(await changes.textContent()).toContain(
+      `M1-F-001 wants 8 mm tape: feeder ${id} would not fit there`,
+    );
     await page.getByRole('button', { name: 'Cancel', exact: true }).click();
 
     await page.getByTestId('feeder-paste').click();

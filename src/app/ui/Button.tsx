@@ -25,7 +25,7 @@ export function Button(props: ButtonProps) {
       class={`button ${tone}${large ? ' large' : ''}`}
       aria-disabled={disabledReason !== null}
       {...(props.pressed === undefined ? {} : { 'aria-pressed': props.pressed })}
-      {...(props.label === undefined ? {} : { 'aria-label': props.label })}
+      {...(props.label === undefined || disabledReason !== null ? {} : { 'aria-label': props.label })}
       {...(props.testId === undefined ? {} : { 'data-testid': props.testId })}
       onClick={(event) => {
         const button = event.currentTarget;
@@ -36,7 +36,15 @@ export function Button(props: ButtonProps) {
       }}
     >
       <span>
-        {props.children}
+        {/* Where it says why it cannot be pressed, its name is read with the reason. */}
+        {props.label !== undefined && disabledReason !== null ? (
+          <>
+            <span aria-hidden="true">{props.children}</span>
+            <span class="hidden">{props.label}</span>
+          </>
+        ) : (
+          props.children
+        )}
         {disabledReason !== null && <span class="why">{disabledReason}</span>}
       </span>
     </button>
