@@ -49,10 +49,11 @@ export const notYet: readonly string[] = [
   'no-rules',
   'rising-losses',
   'loss-aside',
-  'loss-${loss.feeder}',
-  'evidence-${loss.feeder}',
+  'loss-…',
+  'evidence-…',
   'slot-blocked',
   'settle-empty',
+  'sheet-paste-read',
 ];
 
 /** Dialogs whose file has no test id of its own, each with the stop that shows it. */
@@ -90,7 +91,11 @@ export function gaps(ids: ReadonlySet<string>, stops: readonly string[]): readon
   return [
     ...declared
       .filter(
-        (each) => !met(each) && !(each.id in notMet) && !notYet.includes(each.id) && !(each.id in passing),
+        (each) =>
+          !met(each) &&
+          !(each.id in notMet) &&
+          !notYet.includes(each.id.replace(/\$\{[^}]*\}/g, '…')) &&
+          !(each.id in passing),
       )
       .map(({ id, file }) => `no stop shows "${id}" of ${file}`),
     ...Object.keys(notMet)
