@@ -13,6 +13,7 @@ import {
   reelLabel,
   scan,
   scanAll,
+  steady,
   type Tablet,
 } from './support/floor.ts';
 
@@ -36,6 +37,7 @@ async function counting(work: (tablet: Tablet) => Promise<void>, width = 1280, h
 
 /** Counts a panel, whose notice offers to take it back. */
 async function count({ page }: Tablet): Promise<Locator> {
+  await steady(page);
   await page.getByTestId('plus-one').click();
   const notice = page.getByTestId('notice');
   await notice.getByRole('button', { name: 'Take back' }).waitFor();

@@ -3,7 +3,8 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { startBrowser, waitReady } from './support/browser.ts';
-import { pad, signIn } from './support/floor.ts';
+import { giveClock } from './support/clock.ts';
+import { pad, signIn, steady } from './support/floor.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
 let server: PlantServer;
@@ -19,19 +20,12 @@ afterAll(async () => {
 
 async function open(hash: string): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  await giveClock(context);
   const page = await context.newPage();
   page.setDefaultTimeout(20_000);
   await page.goto(`${server.url}${hash}`);
   await waitReady(page);
   return page;
-}
-
-/** Waits until a second press of a button no longer counts as a tremble. */
-async function calm(page: Page, testId: string): Promise<void> {
-  await page.waitForFunction((id) => {
-    const button = document.querySelector<HTMLElement>(`[data-testid=${id}]`);
-    return performance.now() - Number(button?.dataset['pressed'] ?? 0) > 400;
-  }, testId);
 }
 
 it('the first person is an engineer with a PIN, signs in, and is led on to the next and to the line', async () => {
@@ -46,7 +40,7 @@ it('the first person is an engineer with a PIN, signs in, and is led on to the n
   await page.getByTestId('person-save').click();
   expect(await page.getByTestId('person-wrong').textContent()).toContain('needs a PIN');
   await page.getByTestId('person-pin').fill('4401');
-  await calm(page, 'person-save');
+  await steady(page);
   await page.getByTestId('person-save').click();
 
   // Saved: the question who is there comes by itself, and one try is said as one.
