@@ -5,7 +5,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startBrowser } from './support/browser.ts';
 import { type RunningDemo, startDemo } from './support/demo.ts';
-import { goTo, openTablet } from './support/floor.ts';
+import { goTo, openTablet, steady } from './support/floor.ts';
 
 let demo: RunningDemo;
 let browser: Browser;
@@ -78,6 +78,7 @@ describe('the keyboard', () => {
       await goTo(page, 'load');
       const stop = page.locator('.slotmap button[tabindex="0"]');
       const slot = await stop.getAttribute('data-slot');
+      await steady(page); // apart from the scan before it
       await stop.press('Enter');
       await page.locator('dialog').waitFor();
       await page.keyboard.press('Escape');
