@@ -24,6 +24,8 @@ export default defineConfig({
         test: {
           name: 'e2e',
           include: ['tests/e2e/**/*.e2e.ts'],
+          // The tour takes minutes and is asked for by name: npm run tour.
+          exclude: process.env['REELWARD_TOUR'] ? [] : ['tests/e2e/tour.e2e.ts'],
           setupFiles: ['tests/e2e/support/ahead.mjs'],
           maxWorkers: 2,
           maxConcurrency: 2,
