@@ -54,8 +54,9 @@ it('a lead is signed out after thirty minutes without a touch, and half a scan s
   expect(await page.getByTestId('notice').textContent()).toContain('Morag was signed out: 30 minutes');
   expect(await page.getByText('M2-F-023').first().isVisible()).toBe(true);
   await page.getByText('scan the feeder').waitFor();
-  const [out] = await ownEntries(page, 'person.signed-out');
-  expect(out?.payload).toEqual({ person: 'p-3301', why: 'idle' });
+  await expect
+    .poll(async () => (await ownEntries(page, 'person.signed-out'))[0]?.payload)
+    .toEqual({ person: 'p-3301', why: 'idle' });
   await tablet.putAway();
 });
 
