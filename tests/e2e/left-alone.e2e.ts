@@ -51,7 +51,9 @@ it('a lead is signed out after thirty minutes without a touch, and half a scan s
   expect(await signedIn(page)).toContain('Morag');
   await pass(page, 1.5 * minuteMs);
   await expect.poll(() => signedIn(page)).toContain('Sign in');
-  expect(await page.getByTestId('notice').textContent()).toContain('Morag was signed out: 30 minutes');
+  await expect
+    .poll(() => page.getByTestId('notice').textContent())
+    .toContain('Morag was signed out: 30 minutes');
   expect(await page.getByText('M2-F-023').first().isVisible()).toBe(true);
   await page.getByText('scan the feeder').waitFor();
   await expect
