@@ -62,10 +62,10 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
     for (let tries = 0; ; tries += 1) {
       const sent = await send(path, wish, body);
       if (!sent.ok) return sent;
-      const { response, release } = sent.value;
+      const { response, release, signal } = sent.value;
       options.onAnswer?.();
       if (response.ok) return sent;
-      const failure = await readFailure(response);
+      const failure = await readFailure(response, signal);
       release();
       if (failure.code !== 'time-off' || failure.serverMs === null || tries > 0) return fail(failure);
       clockOffMs = failure.serverMs - world.nowMs();
@@ -110,7 +110,7 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
     call: async (path, schema, wish = {}) => {
       const sent = await exchange(path, wish);
       if (!sent.ok) return sent;
-      const value = await readJson(sent.value.response);
+      const value = await readJson(sent.value.response, sent.value.signal);
       sent.value.release();
       const checked = schema.safeParse(value);
       if (!checked.success) return fail({ code: 'unreadable', facts: {}, retryAfterMs: null });
@@ -126,6 +126,8 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
 
 interface Exchange {
   readonly response: Response;
+  /** Aborted by the time limit and by whoever ends the call. */
+  readonly signal: AbortSignal;
   /** Ends the time limit only: the answer is a stream that may last, and that the outer signal must still end. */
   readonly clear: () => void;
   /** The answer was read: neither time nor signal matter any more. */
@@ -150,16 +152,27 @@ function timeLimit(ms: number, outer: AbortSignal | undefined) {
   };
 }
 
-async function readJson(response: Response): Promise<unknown> {
-  try {
-    return await response.json();
-  } catch {
-    return undefined; // cut off or not JSON: no schema accepts it
-  }
+/**
+ * Undefined where it is cut off or not JSON: no schema accepts it. The signal is asked beside the body, because a runtime may leave
+ * a body that is aborted between its headers and its first byte unsettled for ever (seen with undici 6.24 in Node 20).
+ */
+async function readJson(response: Response, signal: AbortSignal): Promise<unknown> {
+  if (signal.aborted) return undefined;
+  let end = () => {};
+  const aborted = new Promise<undefined>((resolve) => {
+    end = () => resolve(undefined);
+  });
+  signal.addEventListener('abort', end);
+  const value = await Promise.race([response.json().catch(() => undefined), aborted]);
+  signal.removeEventListener('abort', end);
+  return value;
 }
 
-async function readFailure(response: Response): Promise<CallFailure & { readonly serverMs: number | null }> {
-  const refusal = refusalSchema.safeParse(await readJson(response));
+async function readFailure(
+  response: Response,
+  signal: AbortSignal,
+): Promise<CallFailure & { readonly serverMs: number | null }> {
+  const refusal = refusalSchema.safeParse(await readJson(response, signal));
   const again = retryAfterMs(response.headers.get('retry-after'));
   if (!refusal.success) {
     // Something in between says that the server is not there.
