@@ -11,14 +11,11 @@ import {
   entryCellsOf,
   itemToCsv,
   itemToJson,
-  itemToWorkbookRow,
-  momentFormat,
   type PeopleNames,
-  workbookDays,
-  workbookHeader,
   workbookText,
 } from '../../shared/log/export-rows.ts';
 import { compareEntries } from '../../shared/log/order.ts';
+import { writeWorkbook } from '../../shared/log/workbook.ts';
 import { type CommandIo, NotUnderstood, readBytes } from './command.ts';
 
 /** Forms of an export. */
@@ -83,21 +80,10 @@ export async function exportWorkbook(
   items: readonly ExportItem[],
   namesOf: (item: ExportItem) => PeopleNames,
 ): Promise<Uint8Array> {
-  const { default: writeXlsxFile } = await import('write-excel-file/node');
   const entryCells = items.reduce((most, item) => Math.max(most, entryCellsOf(item)), 1);
-  const rows = [
-    workbookHeader(entryCells),
-    ...items.map((item) => itemToWorkbookRow(item, entryCells, namesOf(item))),
-  ];
-  const cells = rows.map((row) =>
-    row.map((cell) => {
-      if (cell === '') return null;
-      if (typeof cell === 'string') return { value: cell, type: String };
-      if (typeof cell === 'number') return { value: cell, type: Number };
-      return { value: workbookDays(cell), type: Number, format: momentFormat };
-    }),
-  );
-  return writeXlsxFile(cells, { sheet: 'log', stickyRowsCount: 1 }).toBuffer();
+  const parts: Uint8Array[] = [];
+  for await (const part of writeWorkbook([items], { entryCells, namesOf })) parts.push(part);
+  return Buffer.concat(parts);
 }
 
 /** What checking the signatures found. */

@@ -1,11 +1,11 @@
 // The reader for browsers where WebAssembly is barred: plain script, one code a frame. Slower, and several times less thorough.
 
+import { BrowserMultiFormatReader } from '@zxing/browser';
 import {
   BarcodeFormat,
   BinaryBitmap,
   DecodeHintType,
   HybridBinarizer,
-  MultiFormatReader,
   type Result as ReadResult,
   RGBLuminanceSource,
 } from '@zxing/library';
@@ -28,10 +28,9 @@ export function readWithScript(image: GrayImage, formats: readonly CodeFormat[])
     [DecodeHintType.POSSIBLE_FORMATS, formats.flatMap((format) => SCRIPT_FORMATS[format] ?? [])],
   ]);
   const source = new RGBLuminanceSource(new Uint8ClampedArray(image.data), image.width, image.height);
-  const reader = new MultiFormatReader();
-  reader.setHints(hints);
+  const reader = new BrowserMultiFormatReader(hints);
   try {
-    return toFound(reader.decodeWithState(new BinaryBitmap(new HybridBinarizer(source))));
+    return toFound(reader.decodeBitmap(new BinaryBitmap(new HybridBinarizer(source))));
   } catch {
     // This library throws for "nothing found" as for a damaged code; either way the frame gave nothing.
     return [];

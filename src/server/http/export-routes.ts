@@ -4,10 +4,11 @@ import { Readable } from 'node:stream';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import type { ExportItem } from '../../../shared/log/export.ts';
 import { csvHeader, itemToCsv, itemToJson } from '../../../shared/log/export-rows.ts';
+import { writeWorkbook } from '../../../shared/log/workbook.ts';
 import { type ExportWish, exportSchema } from '../../../shared/wire/messages.ts';
 import type { ServerContext } from '../context.ts';
+import { entryCellsOfLog } from '../exports/entry-cells.ts';
 import { readItems, wishToFilter } from '../exports/items.ts';
-import { entryCellsOfLog, writeWorkbook } from '../exports/workbook.ts';
 import { hashOf } from '../keys.ts';
 import { Refused } from './refuse.ts';
 
@@ -52,7 +53,10 @@ export async function exportBytes(
   const names = new Map<string, string>();
   const lots = readItems(context.store, wishToFilter(wish), untilPos, names);
   if (wish.format === 'xlsx') {
-    return writeWorkbook(lots, { entryCells: await entryCellsOfLog(context.store, untilPos), names });
+    return writeWorkbook(lots, {
+      entryCells: await entryCellsOfLog(context.store, untilPos),
+      namesOf: () => names,
+    });
   }
   if (wish.format === 'csv') return textBytes(lots, csvHeader(), (item) => itemToCsv(item, names));
   return textBytes(lots, '', (item) => `${itemToJson(item)}\n`);

@@ -8,9 +8,10 @@ import { parseExport } from '../../../shared/log/export-read.ts';
 import { exportColumns } from '../../../shared/log/export-rows.ts';
 import { verifyExport } from '../../../shared/log/export-verify.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
+import { writeWorkbook } from '../../../shared/log/workbook.ts';
 import type { ExportWish } from '../../../shared/wire/messages.ts';
 import { makeTicket } from '../../../src/server/codes.ts';
-import { entryCellsOfLog, writeWorkbook } from '../../../src/server/exports/workbook.ts';
+import { entryCellsOfLog } from '../../../src/server/exports/entry-cells.ts';
 import { makeChain, startMs, toChecked } from '../../contract/entries.ts';
 import { startTestServer, type TestServer } from './tablets.ts';
 
@@ -107,8 +108,8 @@ describe('an export', () => {
     for await (const chunk of writeWorkbook(lots(), { entryCells: 1, rows: 11 })) chunks.push(chunk);
     const sheets = await readWorkbook(Buffer.concat(chunks));
     expect(sheets.map((sheet) => [sheet.sheet, sheet.data.length])).toEqual([
-      ['Log', 11],
-      ['Log 2', 11],
+      ['log', 11],
+      ['log 2', 11],
       ['Log 3', expect.any(Number)],
     ]);
     for (const sheet of sheets) expect(sheet.data[0]?.[0]).toBe('at');

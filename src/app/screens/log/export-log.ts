@@ -14,11 +14,7 @@ import {
   entryCellsOf,
   itemToCsv,
   itemToJson,
-  itemToWorkbookRow,
-  momentFormat,
   type PeopleNames,
-  workbookDays,
-  workbookHeader,
 } from '../../../../shared/log/export-rows.ts';
 import type { Store } from '../../store/store.ts';
 
@@ -69,21 +65,12 @@ export async function exportStore(
 }
 
 async function workbook(items: readonly ExportItem[], names: PeopleNames): Promise<Blob> {
-  const { default: writeXlsxFile } = await import('write-excel-file/browser');
+  const { writeWorkbook } = await import('../../../../shared/log/workbook.ts');
   const entryCells = items.reduce((most, item) => Math.max(most, entryCellsOf(item)), 1);
-  const rows = [
-    workbookHeader(entryCells),
-    ...items.map((item) => itemToWorkbookRow(item, entryCells, names)),
-  ];
-  const cells = rows.map((row) =>
-    row.map((cell) => {
-      if (cell === '') return null;
-      if (typeof cell === 'string') return { value: cell, type: String };
-      if (typeof cell === 'number') return { value: cell, type: Number };
-      return { value: workbookDays(cell), type: Number, format: momentFormat };
-    }),
-  );
-  return writeXlsxFile(cells, { sheet: 'log', stickyRowsCount: 1 }).toBlob();
+  const parts: Uint8Array<ArrayBuffer>[] = [];
+  for await (const part of writeWorkbook([items], { entryCells, namesOf: () => names }))
+    parts.push(part as Uint8Array<ArrayBuffer>); // never shared memory
+  return new Blob(parts, { type: mediaTypes.xlsx });
 }
 
 /** The file's name: what, from when. `nowMs`: ms since 1970. */

@@ -1,56 +1,38 @@
 // A workbook of any length, written while it is read: worksheets of inline texts inside a zip, a new sheet at the row limit.
-// Moments and counts are moments and numbers; all else is a text, so that no program turns a lot number into a date. Own writer for the sheet's XML, since the workbook
-// libraries at hand hold all rows in memory; the zip is a library's.
+// Moments and counts are moments and numbers; all else is a text, so that no program turns a lot number into a date.
+// Own writer for the sheet's XML, since the workbook libraries at hand hold all rows in memory; the zip is a library's.
 // Source: ECMA-376 part 1 (SpreadsheetML, packaging), the least that a workbook needs.
 
 import { strToU8, Zip, ZipDeflate, ZipPassThrough } from 'fflate';
-import type { Entry } from '../../../shared/log/entry.ts';
-import type { ExportItem } from '../../../shared/log/export.ts';
+import type { ExportItem } from './export.ts';
 import {
-  entryCellsOf,
   itemToWorkbookRow,
   momentFormat,
   type PeopleNames,
   type WorkbookCell,
   workbookDays,
   workbookHeader,
-} from '../../../shared/log/export-rows.ts';
-import type { Store } from '../stores/store.ts';
+} from './export-rows.ts';
 
 /** Rows of a worksheet, header included (ECMA-376 applications' limit, 2^20). */
 export const sheetRows = 1_048_576;
 
-/** A record of at most this many characters fits one cell, even if every sign of it is escaped. */
-const ONE_CELL = 5_000;
-
-/** How many cells the longest record up to a position takes. */
-export async function entryCellsOfLog(store: Pick<Store, 'longPage'>, untilPos: number): Promise<number> {
-  let cells = 1;
-  for (let pos = 0; ; ) {
-    const rows = await store.longPage(pos, 20, ONE_CELL);
-    for (const row of rows) {
-      if (row.pos > untilPos) return cells;
-      cells = Math.max(cells, entryCellsOf(JSON.parse(row.text) as Entry)); // the store holds checked entries only
-      pos = row.pos;
-    }
-    if (rows.length === 0) return cells;
-  }
-}
-
+/** What a workbook is written with. */
 export interface WorkbookOptions {
+  /** Cells that the longest record takes, see `entryCellsOf`. */
   readonly entryCells: number;
   /** Rows of a sheet, header included; a test makes it small. */
   readonly rows?: number;
-  /** Names of people; may grow while the records are read. */
-  readonly names?: PeopleNames;
+  /** Names of people that were known when a record was written. */
+  readonly namesOf?: (item: ExportItem) => PeopleNames;
 }
 
 /** Yields the bytes of a workbook. */
 export async function* writeWorkbook(
-  lots: AsyncIterable<readonly ExportItem[]>,
+  lots: AsyncIterable<readonly ExportItem[]> | Iterable<readonly ExportItem[]>,
   options: WorkbookOptions,
 ): AsyncGenerator<Uint8Array> {
-  const { entryCells, names, rows: most = sheetRows } = options;
+  const { entryCells, namesOf, rows: most = sheetRows } = options;
   let chunks: Uint8Array[] = [];
   let fault: Error | null = null;
   const zip = new Zip((error, chunk) => {
@@ -73,7 +55,9 @@ export async function* writeWorkbook(
     sheet = new ZipDeflate(`xl/worksheets/sheet${sheets}.xml`, { level: 3 });
     zip.add(sheet);
     sheet.push(
-      strToU8(`${HEAD}<worksheet xmlns="${MAIN}"><sheetData>${rowXml(workbookHeader(entryCells), 1)}`),
+      strToU8(
+        `${HEAD}<worksheet xmlns="${MAIN}">${FROZEN_HEADER}<sheetData>${rowXml(workbookHeader(entryCells), 1)}`,
+      ),
     );
     rows = 1;
   };
@@ -87,7 +71,7 @@ export async function* writeWorkbook(
         nextSheet();
       }
       rows += 1;
-      xml += rowXml(itemToWorkbookRow(item, entryCells, names), rows);
+      xml += rowXml(itemToWorkbookRow(item, entryCells, namesOf?.(item)), rows);
     }
     pushText(sheet, xml);
     yield* taken();
@@ -144,6 +128,10 @@ const OFFICE = 'http://schemas.openxmlformats.org/officeDocument/2006/relationsh
 const PACKAGE = 'http://schemas.openxmlformats.org/package/2006';
 const TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml';
 
+/** The header stays in view while the rows are scrolled. */
+const FROZEN_HEADER =
+  '<sheetViews><sheetView workbookViewId="0"><pane ySplit="1" topLeftCell="A2" activePane="bottomLeft" state="frozen"/></sheetView></sheetViews>';
+
 /** Two looks of a cell: as it comes, and a moment. */
 const stylesXml =
   `${HEAD}<styleSheet xmlns="${MAIN}"><numFmts count="1"><numFmt numFmtId="164" formatCode="${momentFormat}"/></numFmts>` +
@@ -157,7 +145,7 @@ function packageParts(sheets: number): readonly (readonly [string, string])[] {
     (n) => `<Override PartName="/xl/worksheets/sheet${n}.xml" ContentType="${TYPE}.worksheet+xml"/>`,
   );
   types.push(`<Override PartName="/xl/styles.xml" ContentType="${TYPE}.styles+xml"/>`);
-  const list = all.map((n) => `<sheet name="Log${n === 1 ? '' : ` ${n}`}" sheetId="${n}" r:id="rId${n}"/>`);
+  const list = all.map((n) => `<sheet name="log${n === 1 ? '' : ` ${n}`}" sheetId="${n}" r:id="rId${n}"/>`);
   const links = all.map(
     (n) => `<Relationship Id="rId${n}" Type="${OFFICE}/worksheet" Target="worksheets/sheet${n}.xml"/>`,
   );
