@@ -110,7 +110,7 @@ describe('an export', () => {
     expect(sheets.map((sheet) => [sheet.sheet, sheet.data.length])).toEqual([
       ['log', 11],
       ['log 2', 11],
-      ['Log 3', expect.any(Number)],
+      ['log 3', expect.any(Number)],
     ]);
     for (const sheet of sheets) expect(sheet.data[0]?.[0]).toBe('at');
   });
