@@ -7,6 +7,7 @@
 // part where it is worse rules the other out.
 // Refused: a search for orders with due times or mixed widths; there the annealing's best stands with its gap.
 
+import { bitCount } from './bits.ts';
 import type { OrderModel } from './problem.ts';
 
 /** Most jobs (the load before included) for which the exact search is tried. */
@@ -70,141 +71,177 @@ interface SeenState {
   readonly reach: Uint8Array;
 }
 
+/** State before the next place: last use of each part, free units by place since which they are free. */
+interface State {
+  readonly lastUse: Int16Array;
+  readonly since: Uint8Array;
+  readonly cost: number;
+  readonly unseen: number;
+}
+
+/** One exact search. */
+interface Proof {
+  readonly model: OrderModel;
+  readonly path: Uint16Array;
+  /** States by the set of jobs placed and the last of them. */
+  readonly seen: Map<number, SeenState[]>;
+  /** Parts of each job. */
+  readonly lists: readonly Uint16Array[];
+  /** Which jobs use each part, a bit each. */
+  readonly usedBy: Int32Array;
+  /** A sequence and its reverse cost the same where nothing is loaded: job 0 may be held to the places before this one. */
+  readonly halfway: number;
+  readonly sequence: Uint16Array;
+  best: number;
+  bestSequence: Uint16Array | null;
+  nodes: number;
+}
+
 /**
  * Looks for an order with fewer than `below` feeders put in. Yields the nodes visited now and then, so that the caller can
  * stop it; a finished run proves its answer. Only for models that `canProve`.
  */
 export function* proveOrder(model: OrderModel, below: number): Generator<number, ExactAnswer> {
   const n = model.jobCount;
-  const full = (1 << n) - 1;
-  const path = cheapestPaths(model);
-  const seen = new Map<number, SeenState[]>();
   const lists = Array.from({ length: n }, (_, job) =>
     model.parts.subarray(model.starts[job]!, model.starts[job + 1]!),
   );
-  // Parts that some job of a set needs and none of the rest: read off by counting what is unseen.
   const usedBy = new Int32Array(model.partCount);
   lists.forEach((list, job) => {
     for (const part of list) usedBy[part]! |= 1 << job;
   });
-  // A sequence and its reverse cost the same where nothing is loaded: job 0 may be held to the first half.
-  const halfway = model.hasLoad ? n : (n + 1) >> 1;
-  let best = below;
-  let bestSequence: Uint16Array | null = null;
-  let nodes = 0;
-  const sequence = new Uint16Array(n);
-
-  /** State before the next place: last use of each part, free units by place since which they are free. */
-  interface State {
-    readonly lastUse: Int16Array;
-    readonly since: Uint8Array;
-    readonly cost: number;
-    readonly unseen: number;
-  }
-
-  function place(state: State, job: number, at: number): State {
-    const lastUse = state.lastUse.slice();
-    const since = state.since.slice();
-    let { cost, unseen } = state;
-    const list = lists[job]!;
-    for (const part of list) {
-      const from = lastUse[part]!;
-      lastUse[part] = at;
-      if (from === at - 1 && at > 0) continue;
-      if (from < 0) {
-        unseen--;
-        if (!(model.hasLoad && at === 0)) cost++;
-        continue;
-      }
-      let q = from + 1;
-      while (q >= 0 && since[q] === 0) q--;
-      if (q < 0) cost++;
-      else since[q]!--;
-    }
-    let free = 0;
-    for (let q = 0; q < at; q++) free += since[q]!;
-    const beside = model.freeBeside[job]!;
-    since[at] = Math.max(0, beside - free);
-    for (let q = at - 1; free > beside; q--) {
-      const cut = Math.min(since[q]!, free - beside);
-      since[q]! -= cut;
-      free -= cut;
-    }
-    return { lastUse, since, cost, unseen };
-  }
-
-  /** How many free units each part still to come could use if it is not in the last job. */
-  function reachOf(state: State, mask: number, at: number): Uint8Array {
-    const upTo = new Uint8Array(at + 2);
-    let sum = 0;
-    for (let q = 0; q <= at; q++) {
-      sum += state.since[q]!;
-      upTo[q] = sum;
-    }
-    const reach = new Uint8Array(model.partCount);
-    for (let part = 0; part < model.partCount; part++) {
-      const from = state.lastUse[part]!;
-      if (from >= 0 && (usedBy[part]! & ~mask) !== 0) reach[part] = from === at ? 255 : upTo[from + 1]!;
-    }
-    return reach;
-  }
-
-  function isRuledOut(state: State, mask: number, last: number, at: number): boolean {
-    const key = mask * n + last;
-    const others = seen.get(key);
-    const reach = reachOf(state, mask, at);
-    if (others === undefined) {
-      seen.set(key, [{ cost: state.cost, reach }]);
-      return false;
-    }
-    for (const other of others) {
-      let pays = other.cost;
-      for (let part = 0; part < reach.length && pays <= state.cost; part++)
-        if (other.reach[part]! < reach[part]!) pays++;
-      if (pays <= state.cost) return true;
-    }
-    if (others.length < MOST_KEPT_STATES) others.push({ cost: state.cost, reach });
-    return false;
-  }
-
-  function* extend(state: State, mask: number, last: number, at: number): Generator<number, void> {
-    if (mask === full) {
-      if (state.cost < best) {
-        best = state.cost;
-        bestSequence = sequence.slice();
-      }
-      return;
-    }
-    const children: { job: number; state: State; bound: number }[] = [];
-    for (let job = 0; job < n; job++) {
-      if ((mask >> job) & 1) continue;
-      if (model.hasLoad && at === 0 && job !== 0) continue;
-      if (at + 1 >= halfway && (mask & 1) === 0 && job !== 0) continue;
-      if (last >= 0 && state.cost + path[(full & ~mask) * n + last]! >= best) break;
-      const next = place(state, job, at);
-      const left = full & ~mask & ~(1 << job);
-      const bound = next.cost + Math.max(next.unseen, path[left * n + job]!);
-      if (bound < best) children.push({ job, state: next, bound });
-    }
-    children.sort((x, y) => x.bound - y.bound || x.state.cost - y.state.cost || x.job - y.job);
-    for (const child of children) {
-      if (child.bound >= best) break;
-      const nextMask = mask | (1 << child.job);
-      if (++nodes % YIELD_EVERY === 0) yield nodes;
-      if (nextMask !== full && isRuledOut(child.state, nextMask, child.job, at)) continue;
-      sequence[at] = child.job;
-      yield* extend(child.state, nextMask, child.job, at + 1);
-    }
-  }
-
+  const proof: Proof = {
+    model,
+    path: cheapestPaths(model),
+    seen: new Map(),
+    lists,
+    usedBy,
+    halfway: model.hasLoad ? n : (n + 1) >> 1,
+    sequence: new Uint16Array(n),
+    best: below,
+    bestSequence: null,
+    nodes: 0,
+  };
   const start: State = {
     lastUse: new Int16Array(model.partCount).fill(-1),
     since: new Uint8Array(n + 1),
     cost: 0,
     unseen: model.partCount,
   };
-  yield* extend(start, 0, -1, 0);
-  return { sequence: bestSequence, changes: best };
+  yield* extend(proof, start, 0, -1);
+  return { sequence: proof.bestSequence, changes: proof.best };
+}
+
+/** The state after `job` stands at place `at`. */
+function placeJob({ model, lists }: Proof, state: State, job: number, at: number): State {
+  const lastUse = state.lastUse.slice();
+  const since = state.since.slice();
+  let { cost, unseen } = state;
+  for (const part of lists[job]!) {
+    const from = lastUse[part]!;
+    lastUse[part] = at;
+    if (from === at - 1 && at > 0) continue;
+    if (from < 0) {
+      unseen--;
+      if (!(model.hasLoad && at === 0)) cost++;
+      continue;
+    }
+    let q = from + 1;
+    while (q >= 0 && since[q] === 0) q--;
+    if (q < 0) cost++;
+    else since[q]!--;
+  }
+  let free = 0;
+  for (let q = 0; q < at; q++) free += since[q]!;
+  const beside = model.freeBeside[job]!;
+  since[at] = Math.max(0, beside - free);
+  for (let q = at - 1; free > beside; q--) {
+    const cut = Math.min(since[q]!, free - beside);
+    since[q]! -= cut;
+    free -= cut;
+  }
+  return { lastUse, since, cost, unseen };
+}
+
+/** How many free units each part still to come could use if it is not in the last job. */
+function reachOf({ model, usedBy }: Proof, state: State, mask: number, at: number): Uint8Array {
+  const upTo = new Uint8Array(at + 2);
+  let sum = 0;
+  for (let q = 0; q <= at; q++) {
+    sum += state.since[q]!;
+    upTo[q] = sum;
+  }
+  const reach = new Uint8Array(model.partCount);
+  for (let part = 0; part < model.partCount; part++) {
+    const from = state.lastUse[part]!;
+    if (from >= 0 && (usedBy[part]! & ~mask) !== 0) reach[part] = from === at ? 255 : upTo[from + 1]!;
+  }
+  return reach;
+}
+
+function isRuledOut(proof: Proof, state: State, mask: number, last: number, at: number): boolean {
+  const key = mask * proof.model.jobCount + last;
+  const others = proof.seen.get(key);
+  const reach = reachOf(proof, state, mask, at);
+  if (others === undefined) {
+    proof.seen.set(key, [{ cost: state.cost, reach }]);
+    return false;
+  }
+  for (const other of others) {
+    let pays = other.cost;
+    for (let part = 0; part < reach.length && pays <= state.cost; part++)
+      if (other.reach[part]! < reach[part]!) pays++;
+    if (pays <= state.cost) return true;
+  }
+  if (others.length < MOST_KEPT_STATES) others.push({ cost: state.cost, reach });
+  return false;
+}
+
+interface Child {
+  readonly job: number;
+  readonly state: State;
+  /** Feeders that any sequence that goes on so puts in. */
+  readonly bound: number;
+}
+
+/** The jobs that may stand next and could still lead to fewer feeders, most promising first. */
+function childrenOf(proof: Proof, state: State, mask: number, last: number, at: number): readonly Child[] {
+  const { model, path } = proof;
+  const n = model.jobCount;
+  const full = (1 << n) - 1;
+  const children: Child[] = [];
+  for (let job = 0; job < n; job++) {
+    if ((mask >> job) & 1) continue;
+    if (model.hasLoad && at === 0 && job !== 0) continue;
+    if (at + 1 >= proof.halfway && (mask & 1) === 0 && job !== 0) continue;
+    if (last >= 0 && state.cost + path[(full & ~mask) * n + last]! >= proof.best) break;
+    const next = placeJob(proof, state, job, at);
+    const left = full & ~mask & ~(1 << job);
+    const bound = next.cost + Math.max(next.unseen, path[left * n + job]!);
+    if (bound < proof.best) children.push({ job, state: next, bound });
+  }
+  return children.sort((x, y) => x.bound - y.bound || x.state.cost - y.state.cost || x.job - y.job);
+}
+
+/** Goes on from a state in which the jobs of `mask` are placed, `last` as the last of them. */
+function* extend(proof: Proof, state: State, mask: number, last: number): Generator<number, void> {
+  const full = (1 << proof.model.jobCount) - 1;
+  const at = bitCount(mask);
+  if (mask === full) {
+    if (state.cost < proof.best) {
+      proof.best = state.cost;
+      proof.bestSequence = proof.sequence.slice();
+    }
+    return;
+  }
+  for (const child of childrenOf(proof, state, mask, last, at)) {
+    if (child.bound >= proof.best) break;
+    const nextMask = mask | (1 << child.job);
+    if (++proof.nodes % YIELD_EVERY === 0) yield proof.nodes;
+    if (nextMask !== full && isRuledOut(proof, child.state, nextMask, child.job, at)) continue;
+    proof.sequence[at] = child.job;
+    yield* extend(proof, child.state, nextMask, child.job);
+  }
 }
 
 /** Feeders that any order must put in: first times, or the cheapest way from job to job, whichever is more. */

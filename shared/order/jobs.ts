@@ -82,90 +82,115 @@ export function startOrder(
   return ok(searchModel(modelled.value, search));
 }
 
+/** A search on its way. */
+interface Way {
+  readonly model: OrderModel;
+  readonly search: OrderSearch;
+  readonly best: Best;
+  /** No order puts in fewer feeders. */
+  lowest: number;
+  /** Work done. */
+  spent: number;
+}
+
+function stateOf({ model, best, lowest, search }: Way, work: number): OrderState {
+  return {
+    order: toJobOrder(model, best.sequence),
+    changes: best.changes,
+    share: Math.min(1, work / search.budget),
+    isProven: best.changes <= lowest && best.late === 0,
+    lowest: Math.min(lowest, best.changes),
+  };
+}
+
+const isDone = ({ best, lowest }: Way) => best.changes <= lowest && best.late === 0;
+
 function* searchModel(model: OrderModel, search: OrderSearch): Generator<OrderState, OrderState> {
-  const floor = lowestChanges(model);
   const judge = judgeFor(model);
   const start = greedySequence(model);
   judge.rebase(start, 0);
   const best: Best = { sequence: start, late: judge.late(), changes: judge.changes() };
-  let lowest = floor;
-  let spent = 0;
-  const state = (share: number): OrderState => ({
-    order: toJobOrder(model, best.sequence),
-    changes: best.changes,
-    share: Math.min(1, share),
-    isProven: best.changes <= lowest && best.late === 0,
-    lowest: Math.min(lowest, best.changes),
-  });
-  function* anneal(budget: number, seed: number, start: Uint16Array, how: AnnealHow) {
-    const run = annealOrder(model, { seed, budget, floor: lowest, start, ...how });
-    for (let step = run.next(); ; step = run.next()) {
-      const { sequence, lateMinutes, changes, share } = step.value;
-      if (lateMinutes < best.late || (lateMinutes === best.late && changes < best.changes)) {
-        best.sequence = sequence.slice();
-        best.late = lateMinutes;
-        best.changes = changes;
-      }
-      if (step.done === true) break;
-      yield state((spent + share * budget) / search.budget);
-    }
-    spent += budget;
+  const way: Way = { model, search, best, lowest: lowestChanges(model), spent: 0 };
+  yield stateOf(way, 0);
+  if (isDone(way)) return stateOf(way, search.budget);
+  if (canProve(model)) {
+    const budget = Math.min(search.budget * 0.1, model.jobCount * 30_000);
+    yield* anneal(way, budget, search.seed, best.sequence, {});
+    if (best.changes > way.lowest) yield* prove(way);
   }
+  const isTried = canTryEach(model) && (yield* tryEach(way));
+  if (!isTried && !isDone(way)) yield* annealInRounds(way);
+  if (!model.isUnit && !isTried) refineWide(model, best);
+  return stateOf(way, search.budget);
+}
 
-  yield state(0);
-  if (best.changes <= lowest && best.late === 0) return state(1);
-  const isSmall = canProve(model);
-  const isPlain = model.isUnit && !model.isTimed;
-  if (isSmall) {
-    yield* anneal(Math.min(search.budget * 0.1, model.jobCount * 30_000), search.seed, best.sequence, {});
-    if (best.changes > lowest) {
-      const proof = proveOrder(model, best.changes);
-      const most = search.budget * 0.5;
-      for (let step = proof.next(); ; step = proof.next()) {
-        if (step.done === true) {
-          if (step.value.sequence !== null) {
-            best.sequence = step.value.sequence;
-            best.changes = step.value.changes;
-          }
-          lowest = best.changes;
-          break;
-        }
-        const work = step.value * NODE_WORK;
-        if (work > most) {
-          spent += most;
-          break;
-        }
-        yield state((spent + work) / search.budget);
-      }
+/** Anneals once and keeps what is better. */
+function* anneal(way: Way, budget: number, seed: number, start: Uint16Array, how: AnnealHow) {
+  const { model, best } = way;
+  const run = annealOrder(model, { seed, budget, floor: way.lowest, start, ...how });
+  for (let step = run.next(); ; step = run.next()) {
+    const { sequence, lateMinutes, changes, share } = step.value;
+    if (lateMinutes < best.late || (lateMinutes === best.late && changes < best.changes)) {
+      best.sequence = sequence.slice();
+      best.late = lateMinutes;
+      best.changes = changes;
     }
+    if (step.done === true) break;
+    yield stateOf(way, way.spent + share * budget);
   }
-  let isTried = false;
-  if (canTryEach(model)) {
-    const trial = tryEachOrder(model, best.sequence, best.changes);
-    for (let step = trial.next(); ; step = trial.next()) {
-      if (step.done === true) {
+  way.spent += budget;
+}
+
+/** Spends the rest of the work on annealing, each round from another start. */
+function* annealInRounds(way: Way) {
+  const { model, search, best } = way;
+  const rest = Math.max(0, search.budget - way.spent);
+  const rounds = model.isUnit && !model.isTimed ? PLAIN_ROUNDS : OTHER_ROUNDS;
+  const chance = seededChance(search.seed);
+  for (const [round, how] of rounds.entries()) {
+    if (isDone(way)) return;
+    const from = round === 0 ? best.sequence : mixSequence(model, best.sequence, chance);
+    yield* anneal(way, rest / rounds.length, search.seed + 1 + round, from, how);
+  }
+}
+
+/** Looks for the proof of the best with half of the work at most. */
+function* prove(way: Way) {
+  const { model, search, best } = way;
+  const proof = proveOrder(model, best.changes);
+  const most = search.budget * 0.5;
+  for (let step = proof.next(); ; step = proof.next()) {
+    if (step.done === true) {
+      if (step.value.sequence !== null) {
         best.sequence = step.value.sequence;
         best.changes = step.value.changes;
-        lowest = Math.max(lowest, step.value.lowest);
-        isTried = true;
-        break;
       }
-      if (step.value > search.budget) break;
-      yield state(step.value / search.budget);
+      way.lowest = best.changes;
+      return;
     }
-  }
-  if (!isTried && (best.changes > lowest || best.late > 0)) {
-    const rest = Math.max(0, search.budget - spent);
-    const rounds = isPlain ? PLAIN_ROUNDS : OTHER_ROUNDS;
-    const chance = seededChance(search.seed);
-    for (const [round, how] of rounds.entries()) {
-      if (best.changes <= lowest && best.late === 0) break;
-      const from = round === 0 ? best.sequence : mixSequence(model, best.sequence, chance);
-      yield* anneal(rest / rounds.length, search.seed + 1 + round, from, how);
+    const work = step.value * NODE_WORK;
+    if (work > most) {
+      way.spent += most;
+      return;
     }
+    yield stateOf(way, way.spent + work);
   }
-  if (!model.isUnit && !isTried) refineWide(model, best);
-  return state(1);
+}
+
+/** Tries each order of few jobs; true where all were tried within the work at hand. */
+function* tryEach(way: Way): Generator<OrderState, boolean> {
+  const { model, search, best } = way;
+  const trial = tryEachOrder(model, best.sequence, best.changes);
+  for (let step = trial.next(); ; step = trial.next()) {
+    if (step.done === true) {
+      best.sequence = step.value.sequence;
+      best.changes = step.value.changes;
+      way.lowest = Math.max(way.lowest, step.value.lowest);
+      return true;
+    }
+    if (step.value > search.budget) return false;
+    yield stateOf(way, step.value);
+  }
 }
 
 /** With mixed widths the area rule's count may be bettered by exchanges once the order stands. */
