@@ -15,6 +15,7 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
           exclude: ['tests/e2e/**', 'tests/bench/**'],
+          setupFiles: ['tests/src/app/every-word.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },

@@ -10,13 +10,16 @@ import { createSteadyClock } from './device/clock.ts';
 import { later } from './device/later.ts';
 import { askToKeep, readStorage, type StorageHealth } from './device/storage.ts';
 import { FaultCurtain } from './frame/FaultCurtain.tsx';
+import { NoWords } from './frame/NoWords.tsx';
 import { Root } from './frame/Root.tsx';
 import { forgetPractice, isPractised, practiceSince, practiceStoreName } from './practice.ts';
 import { followAddress } from './router.ts';
+import { followLanguage, speakAsBefore } from './spoken.ts';
 import type { StoreFault } from './store/database.ts';
 import { keepPreferences, type Preferences, readPreferences } from './store/preferences.ts';
 import { openStore, StoreError } from './store/store.ts';
 import { followTouches } from './ui/press.ts';
+import { withWords, wordsHere } from './words/fetch.ts';
 import { type Spoken, speak } from './words/speak.ts';
 import type { Work } from './work.ts';
 import './ui/theme.css';
@@ -29,8 +32,9 @@ z.config({ jitless: true });
 const root = document.getElementById('app') as HTMLElement; // in index.html
 
 async function start(): Promise<void> {
-  // Fetched while the log opens.
-  const workModule = import('./work.ts');
+  // Both are fetched while the log opens.
+  speakAsBefore();
+  const workModule = withWords(import('./work.ts'));
   const play = isDemo() ? await import('./demo/play.ts') : null;
   const demo = play ? await play.readDemoState() : null;
   const tabletClock = createSteadyClock();
@@ -41,6 +45,8 @@ async function start(): Promise<void> {
     tabletName: navigator.platform || 'tablet',
     ...(isDemo() ? { name: demoStoreName } : {}),
   });
+  const kept = await readPreferences(store.cache);
+  await speak(kept, document.documentElement);
   const real = createApp({
     ...{ store, clock, version: __APP_VERSION__, practice: null },
     watch: {
@@ -48,9 +54,9 @@ async function start(): Promise<void> {
       trustClock: tabletClock.trust,
       sawServerTime: tabletClock.sawServer,
     },
-    preferences: signal<Preferences>(await readPreferences(store.cache)),
+    preferences: signal<Preferences>(kept),
   });
-  if (isDemo()) await (await import('./demo/demo.ts')).loadDemo(real, demo);
+  if (isDemo()) await (await withWords(import('./demo/demo.ts'))).loadDemo(real, demo);
   const app = await inHand(real);
   const { preferences } = app;
   const fault = signal<StoreFault | null>(null);
@@ -70,10 +76,8 @@ async function start(): Promise<void> {
   followAddress();
   followTouches();
 
-  effect(() => {
-    void keepPreferences(app.store.cache, preferences.value);
-    speak(preferences.value, document.documentElement);
-  });
+  effect(() => void keepPreferences(app.store.cache, preferences.value));
+  followLanguage(app, document.documentElement);
   // The one way to the words that a layout is tried with: `dispatchEvent(new CustomEvent('reelward-speak', { detail: { pseudo: 'long' } }))`.
   addEventListener('reelward-speak', (event) => {
     const wanted = (event as CustomEvent<Partial<Spoken>>).detail;
@@ -114,7 +118,7 @@ async function start(): Promise<void> {
 /** The app of this window: the plant's, or the one to practise with; what a practice left behind is thrown away. */
 async function inHand(real: App): Promise<App> {
   if (practiceSince(real.clock.nowMs()) !== null) {
-    const { startPractising } = await import('./practising.ts');
+    const { startPractising } = await withWords(import('./practising.ts'));
     const practised = await startPractising(real).catch(() => null); // the real floor is never kept from anybody
     if (practised) return practised;
   }
@@ -127,7 +131,12 @@ async function inHand(real: App): Promise<App> {
   return real;
 }
 
-start().catch((error: unknown) => {
+start().catch(async (error: unknown) => {
   const fault = error instanceof StoreError ? error.fault : 'unknown';
-  render(<FaultCurtain fault={fault} detail={String(error)} />, root);
+  const canSay = await wordsHere().then(
+    () => true,
+    () => false,
+  );
+  const detail = String(error);
+  render(canSay ? <FaultCurtain fault={fault} detail={detail} /> : <NoWords detail={detail} />, root);
 });

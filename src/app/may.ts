@@ -2,7 +2,6 @@
 
 import { type Act, mayDo } from '../../shared/floor/may.ts';
 import { useApp, useFloor } from './app.ts';
-import { practiceWords } from './words/practice.ts';
 import { shellWords } from './words/shell.ts';
 import { say } from './words/words.ts';
 
@@ -14,7 +13,7 @@ export function useRefusal(act: Act): string | null {
   const app = useApp();
   const floor = useFloor();
   const words = say(shellWords);
-  if (app.practice && notInPractice.includes(act)) return say(practiceWords).refused;
+  if (app.practice && notInPractice.includes(act)) return words.notInPractice;
   const may = mayDo(act, app.person.value, floor.people.size > 0);
   if (may.may) return null;
   return may.why === 'nobody-signed-in' && may.needs === 'operator'

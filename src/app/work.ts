@@ -13,6 +13,7 @@ import { callForBlocked } from './frame/blocked-call.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
+import { withWords } from './words/fetch.ts';
 
 /** The working parts of the page. */
 export interface Work {
@@ -38,11 +39,11 @@ function rehearse(desk: DeskRun, times: number): void {
 export function startWork(app: App): Work {
   const desk = createDesk(app, {
     onTakeOut: (slot, scan) =>
-      void import('./desk/take-out.ts').then(({ takeOut }) => takeOut(app, slot, scan.via)),
+      void withWords(import('./desk/take-out.ts')).then(({ takeOut }) => takeOut(app, slot, scan.via)),
     onBadge: (id) => {
       const person = app.store.floor().people.get(id);
       if (!person) return;
-      void import('./frame/PeopleDialogs.tsx').then(({ signIn }) =>
+      void withWords(import('./frame/PeopleDialogs.tsx')).then(({ signIn }) =>
         signIn(app, person, { how: 'badge', checked: 'tablet' }),
       );
     },

@@ -9,7 +9,7 @@ import { afterPaint } from '../device/after-paint.ts';
 import { deviceClock, elapsedClock } from '../device/clock.ts';
 import { createPresence, type KeptPresence } from '../device/presence.ts';
 import { keep, readKept } from '../store/preferences.ts';
-import { peopleWords } from '../words/people.ts';
+import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
 
 /** Who was signed out with a dialog open under their hands: they go on with it, or it is closed. Null where nothing waits. */
@@ -64,7 +64,7 @@ function signOutAway(
   person: Person,
   { why, minutes }: { readonly why: 'idle' | 'shift'; readonly minutes: number },
 ): void {
-  const words = say(peopleWords);
+  const words = say(shellWords);
   const isBusy = document.querySelector('dialog[open]') !== null;
   app.preferences.value = { ...app.preferences.value, person: null, signedInMs: null };
   app.lapses.value += 1;

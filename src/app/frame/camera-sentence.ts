@@ -3,18 +3,19 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Desk, DeskView } from '../../../shared/desk/model.ts';
 import type { CameraState } from '../scan/camera-session.ts';
+import type { Words } from '../words/areas.ts';
 import { cameraWords } from '../words/camera.ts';
 import { say } from '../words/words.ts';
 import { toldByCodes, wantedThings } from './camera-task.ts';
 import { missingText } from './camera-texts.ts';
 
-type Words = ReturnType<typeof say<(typeof cameraWords)['en']>>;
+type CameraWords = Words<'camera'>;
 
 /** Without any code in view for this long, a hint how to hold the tablet stands there. */
 const HINT_AFTER_MS = 5_000;
 
 /** What a picture that is not there says in its place; null while the camera watches. */
-export function blindTitle(state: CameraState, words: Words): string | null {
+export function blindTitle(state: CameraState, words: CameraWords): string | null {
   switch (state.kind) {
     case 'off':
       return state.why === 'not-started' ? words.opening : words.off[state.why];

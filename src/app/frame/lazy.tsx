@@ -4,6 +4,7 @@ import type { ComponentChildren, ComponentType } from 'preact';
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import type { Scan } from '../../../shared/labels/scan.ts';
 import { useApp } from '../app.ts';
+import { withWords } from '../words/fetch.ts';
 
 /**
  * A component whose code arrives with its first use; `waiting` stands in meanwhile. A load that failed is thrown into the
@@ -15,7 +16,7 @@ export function lazy<P extends object>(
 ): ((props: P) => ComponentChildren) & { readonly preload: () => void } {
   let loaded: ComponentType<P> | null = null;
   const fetched = () =>
-    load().then((component) => {
+    withWords(load()).then((component) => {
       loaded = component;
       return component;
     });

@@ -1,7 +1,9 @@
-// How sentences for people are kept: one file an area, every language beside the other, so that a missing sentence is a
-// compile error. A sentence with facts is a function of them. Precompiled messages and `Intl` do without a message parser.
+// How sentences for people are kept: a folder a language, a file an area, typed from the English one, so that a missing sentence is
+// a compile error. A sentence with facts is a function of them. Precompiled messages and `Intl` do without a message parser.
+// Only the language in use is fetched (`fetch.ts`), and only the areas of the parts that are here.
 
 import { signal } from '@preact/signals';
+import type { AreaName, Words } from './areas.ts';
 
 /** Languages that the app speaks; English first. */
 export const languages = ['en', 'es'] as const;
@@ -13,17 +15,8 @@ export const languageNames: Readonly<Record<Language, string>> = { en: 'English'
 /** The language in use; the composition root sets it from the tablet's preference. */
 export const language = signal<Language>('en');
 
-/** The sentences of one area. */
-export type Area<W> = Readonly<Record<Language, W>>;
-
-/** Ties the languages of an area together: each has the sentences of the first, with the same facts. */
-export function area<const W extends object>(
-  sentences: Readonly<{ en: W } & Record<Exclude<Language, 'en'>, Sentences<W>>>,
-): Area<Sentences<W>> {
-  return sentences as unknown as Area<Sentences<W>>; // English has its own sentences by construction
-}
-
-type Sentences<W> = {
+/** The sentences of English, as another language has them: the same, with the same facts. */
+export type Sentences<W> = {
   readonly [K in keyof W]: W[K] extends (...facts: infer F) => string
     ? (...facts: F) => string
     : W[K] extends string
@@ -33,12 +26,40 @@ type Sentences<W> = {
         : W[K];
 };
 
+/** An area of sentences, as the parts that say them name it. */
+export interface Area<A extends AreaName> {
+  readonly name: A;
+}
+
+/** The sentences that are here, by language and area; `fetch.ts` fills it. */
+export const spoken = Object.fromEntries(languages.map((code) => [code, {}])) as Readonly<
+  Record<Language, { -readonly [A in AreaName]?: Words<A> }>
+>; // a key for each language by construction
+
+/** The areas of the parts that are here. */
+export const wanted = new Set<AreaName>();
+
+/** The door to an area. A part that imports it is drawn once its sentences are here too. */
+export function area<A extends AreaName>(name: A): Area<A> {
+  wanted.add(name);
+  return { name };
+}
+
 /** What changes English sentences on their way to the screen, where a layout is tried; null in use. */
 export const disguise = signal<(<W>(english: W) => W) | null>(null);
 
-/** The sentences of an area in the language in use; reading it in a component follows the language. */
-export function say<W>(sentences: Area<W>): W {
-  return disguise.value ? disguise.value(sentences.en) : sentences[language.value];
+/**
+ * The sentences of an area in the language in use; reading it in a component follows the language. Throws where they were not waited
+ * for: a part that is fetched comes by `lazy` or `withWords`.
+ */
+export function say<A extends AreaName>({ name }: Area<A>): Words<A> {
+  const words = spoken[disguise.value ? 'en' : language.value][name];
+  if (words === undefined) {
+    throw new TypeError(
+      `Cannot say "${name}" as its words must be fetched first: current language is ${language.value}`,
+    );
+  }
+  return disguise.value ? disguise.value(words) : words;
 }
 
 /** The locale for numbers and dates. */

@@ -1,6 +1,7 @@
 // Why a setup cannot be built on a line, one sentence a fault: which feeder, where, how many positions over, how long the bank is.
 
 import type { SetupFault } from '../../../../shared/changeover/diff.ts';
+import type { Words } from '../../words/areas.ts';
 import { changeWords } from '../../words/change.ts';
 import { say } from '../../words/words.ts';
 
@@ -19,7 +20,7 @@ export function faultText(fault: SetupFault & { readonly feeder?: WideFeeder }):
 
 function sayFault(
   { code, slot, part, over, last, with: clash }: SetupFault,
-  faults: (typeof changeWords.en)['faults'],
+  faults: Words<'change'>['faults'],
 ): string {
   if (over !== undefined && over > 0) return faults.over(slot, part, over);
   if (last !== undefined) return faults.pastEnd(slot, part, last);

@@ -13,7 +13,6 @@ import { address } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
-import { loadWords } from '../../words/load.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { BeginsShort } from './BeginsShort.tsx';
 import { sayMoment } from './moment.ts';
@@ -62,14 +61,14 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
     return (
       <div class="empty">
         <Icon name="line" size={56} />
-        <h2>{say(loadWords).noSetup}</h2>
-        <p>{say(loadWords).noSetupHelp}</p>
+        <h2>{words.noSetup.title}</h2>
+        <p>{words.noSetup.help}</p>
         <div class="row">
           <a class="button act large" href={address('plant', 'setups')}>
-            {say(loadWords).choose}
+            {words.noSetup.choose}
           </a>
           <a class="button large" href={address('plant', 'sheet')}>
-            {say(loadWords).bring}
+            {words.noSetup.bring}
           </a>
         </div>
       </div>

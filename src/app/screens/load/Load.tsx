@@ -4,6 +4,7 @@ import { useComputed } from '@preact/signals';
 import { useState } from 'preact/hooks';
 import { type SlotProgress, setupProgress } from '../../../../shared/floor/progress.ts';
 import { entryId } from '../../../../shared/log/entry.ts';
+import type { ReasonCode } from '../../../../shared/verdict/reasons.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { newId } from '../../device/ids.ts';
@@ -13,6 +14,7 @@ import { address, goTo } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { changeWords } from '../../words/change.ts';
+import { lineWords } from '../../words/line.ts';
 import { loadWords } from '../../words/load.ts';
 import { verdictWords } from '../../words/verdict.ts';
 import { formatCount, say } from '../../words/words.ts';
@@ -60,11 +62,7 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
               <span class="grow">
                 <span class="code">{hold.facts.part ?? hold.facts.supplierPart}</span> ·{' '}
                 {hold.reasons
-                  .map(
-                    (reason) =>
-                      say(verdictWords).reasons[reason.code as keyof typeof verdictWords.en.reasons]?.title ??
-                      reason.code,
-                  ) // older codes stay as they are
+                  .map((reason) => say(verdictWords).reasons[reason.code as ReasonCode]?.title ?? reason.code) // older codes stay as they are
                   .join(', ')}
               </span>
               <Button
@@ -204,12 +202,12 @@ function SweepBar({ line, desk }: { readonly line: string; readonly desk: DeskRu
 }
 
 function NoSetup() {
-  const words = say(loadWords);
+  const words = say(lineWords).noSetup;
   return (
     <div class="empty">
       <Icon name="load" size={56} />
-      <h2>{words.noSetup}</h2>
-      <p>{words.noSetupHelp}</p>
+      <h2>{words.title}</h2>
+      <p>{words.help}</p>
       <div class="row">
         <a class="button act large" href={address('plant', 'setups')}>
           {words.choose}

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { LabelWarning } from '../../../../shared/labels/warnings.ts';
-import { labelWarningWords } from '../../../../src/app/words/label-warnings.ts';
+import { words as en } from '../../../../src/app/words/en/label-warnings.ts';
+import { words as es } from '../../../../src/app/words/es/label-warnings.ts';
 
 /** One warning of every code: a new code without an example is a compile error. */
 const warnings: { readonly [C in LabelWarning['code']]: Extract<LabelWarning, { readonly code: C }> } = {
@@ -38,8 +39,8 @@ const warnings: { readonly [C in LabelWarning['code']]: Extract<LabelWarning, { 
 };
 
 test.each(Object.values(warnings))('$code has a sentence in Spanish with the same facts', (warning) => {
-  const english = labelWarningWords.en.say(warning);
-  const spanish = labelWarningWords.es.say(warning);
+  const english = en.say(warning);
+  const spanish = es.say(warning);
   expect(spanish).not.toBe(english);
   expect(spanish).not.toMatch(/undefined|null|[\u0000-\u001f]/);
   if ('text' in warning && warning.code !== 'one-letter-tags') expect(spanish).toContain(warning.text);

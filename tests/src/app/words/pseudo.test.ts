@@ -1,7 +1,8 @@
 import { afterEach, expect, test } from 'vitest';
 import { makePseudo } from '../../../../src/app/words/pseudo.ts';
+import { shellWords } from '../../../../src/app/words/shell.ts';
 import { speak } from '../../../../src/app/words/speak.ts';
-import { area, disguise, language, plural, say } from '../../../../src/app/words/words.ts';
+import { disguise, language, plural, say } from '../../../../src/app/words/words.ts';
 
 const english = {
   close: 'Close',
@@ -45,24 +46,22 @@ test('the same sentences give the same object, so that what is drawn is drawn on
 });
 
 test('a wish for a language that is taken back before its words are there is not met', async () => {
-  speakTo('long');
-  speak({ language: 'es', pseudo: null }, page);
-  await import('../../../../src/app/words/pseudo.ts');
-  await Promise.resolve();
+  const first = speakTo('long');
+  const second = speak({ language: 'es', pseudo: null }, page);
+  await Promise.all([first, second]);
   expect(disguise.value).toBeNull();
   expect(language.value).toBe('es');
 });
 
 test('the words in use follow the wish', async () => {
-  const sentences = area({ en: { close: 'Close' }, es: { close: 'Cerrar' } });
-  speakTo('mirrored');
-  await expect.poll(() => say(sentences).close).toContain('\u202eClose');
+  await speakTo('mirrored');
+  expect(say(shellWords).close).toContain('\u202eClose');
   expect(page).toEqual({ lang: 'en', dir: 'rtl' });
-  speak({ language: 'es', pseudo: null }, page);
-  expect(say(sentences).close).toBe('Cerrar');
+  await speak({ language: 'es', pseudo: null }, page);
+  expect(say(shellWords).close).toBe('Cerrar');
   expect(page).toEqual({ lang: 'es', dir: 'ltr' });
 });
 
 function speakTo(pseudo: 'long' | 'mirrored') {
-  speak({ language: 'es', pseudo }, page);
+  return speak({ language: 'es', pseudo }, page);
 }

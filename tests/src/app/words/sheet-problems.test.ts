@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { sheetProblem, sheetProblemCodes } from '../../../../shared/sheet/problems.ts';
-import { sheetProblemWords } from '../../../../src/app/words/sheet-problems.ts';
+import { words as es } from '../../../../src/app/words/es/sheet-problems.ts';
 
 const facts = {
   ...{
@@ -19,7 +19,7 @@ const facts = {
 
 test.each(sheetProblemCodes)('%s has a Spanish sentence from the same facts', (code) => {
   const problem = sheetProblem(code, { row: 3 }, facts);
-  const spanish = sheetProblemWords.es.say(problem);
+  const spanish = es.say(problem);
   expect(spanish).not.toMatch(/undefined|null|NaN/);
   expect(spanish).not.toBe(problem.message);
   expect(spanish.length).toBeGreaterThan(12);
@@ -27,5 +27,5 @@ test.each(sheetProblemCodes)('%s has a Spanish sentence from the same facts', (c
 
 test('a fact that names a field is said in Spanish', () => {
   const problem = sheetProblem('columnAbsent', { row: 1 }, facts);
-  expect(sheetProblemWords.es.say(problem)).toContain('ancho de cinta');
+  expect(es.say(problem)).toContain('ancho de cinta');
 });

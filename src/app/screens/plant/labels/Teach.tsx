@@ -8,6 +8,7 @@ import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { Button } from '../../../ui/Button.tsx';
+import type { Words } from '../../../words/areas.ts';
 import { shellWords } from '../../../words/shell.ts';
 import { teachWords } from '../../../words/teach.ts';
 import { say } from '../../../words/words.ts';
@@ -101,11 +102,7 @@ export function Teach() {
   );
 }
 
-function missing(
-  taught: Taught,
-  { name }: Teaching,
-  words: ReturnType<typeof say<(typeof teachWords)['en']>>,
-) {
+function missing(taught: Taught, { name }: Teaching, words: Words<'teach'>) {
   if (taught.is === 'missing')
     return taught.code === 'does-not-read' ? words.doesNotRead : words.problems[taught.code];
   return name.trim() === '' ? words.nameMissing : null;

@@ -8,15 +8,14 @@ import { newId } from '../../../device/ids.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
+import type { Words } from '../../../words/areas.ts';
 import { sheetWords } from '../../../words/sheet.ts';
 import { formatCount, say } from '../../../words/words.ts';
 import { obstacle, planTake, type TakeForm, type TakeObstacle, type TakePlan, takeWishes } from './model.ts';
 import type { SheetInHand, SheetSession } from './session.ts';
 
-type Words = ReturnType<typeof say<(typeof sheetWords)['en']>>;
-
 /** Why it cannot be taken in yet, as a sentence for the button. */
-function sayObstacle(words: Words, found: TakeObstacle): string {
+function sayObstacle(words: Words<'sheet'>, found: TakeObstacle): string {
   const { obstacles } = words;
   switch (found.code) {
     case 'sheet-errors':

@@ -2,14 +2,14 @@
 
 import { afterEach, expect, test } from 'vitest';
 import { sayMoment, sayStretch } from '../../../../../src/app/screens/line/moment.ts';
-import { lineWords } from '../../../../../src/app/words/line.ts';
+import { words } from '../../../../../src/app/words/en/line.ts';
 import { language } from '../../../../../src/app/words/words.ts';
 
 const nowMs = Date.UTC(2026, 2, 2, 13, 44);
 const at = { nowMs, zone: 'UTC' };
 const minute = 60_000;
 const between = (fromMs: number, toMs: number, from: typeof at) =>
-  sayStretch(lineWords.en.between, [fromMs, toMs], from);
+  sayStretch(words.between, [fromMs, toMs], from);
 
 afterEach(() => {
   language.value = 'en';

@@ -1,0 +1,28 @@
+export const words = {
+  word: 'PRACTICE',
+  tells: 'Nothing here counts. The real line goes on.',
+  end: 'End practice',
+  real: (slot: string, told: string) => `On the real line: ${slot} ${told}`,
+  title: 'Practise without touching the line',
+  about:
+    'You get a copy of this line as it is now. Scan, splice, change over, make mistakes: nothing reaches the real line, its log or its counts. The copy is deleted when you end practice, or after twelve hours.',
+  aboutNew:
+    'This plant has no line yet, so you get a small made-up one. Scan, load, splice, make mistakes. It is deleted when you end practice, or after twelve hours.',
+  warns: 'Warnings of the real line still show.',
+  start: 'Start practice',
+  taken: 'Practice is open in another window of this tablet. End it there first.',
+  labels: 'Labels to practise with',
+  labelsHelp: 'Tap a label instead of scanning: the slot, its feeder if wanted, its reel.',
+  print: 'Print the labels',
+  groups: { load: 'To load', splice: 'To splice next', wrong: 'To be refused or held', panels: 'Panels' },
+  slot: (slot: string) => `Slot ${slot}`,
+  wants: (part: string) => `wants ${part}`,
+  right: (slot: string) => `right reel for ${slot}`,
+  wrong: (slot: string, asked: string) => `belongs on ${slot}; try it on ${asked}`,
+  foreign: (asked: string) => `no slot wants it; try it on ${asked}`,
+  bare: (slot: string) => `no quantity on the label; for ${slot}`,
+  free: (slot: string) => `free feeder for ${slot}`,
+  panel: 'counts one panel',
+  nothing: 'Choose a setup first. Its labels then show here.',
+  names: { line: 'Practice line', machine: 'first machine', bank: 'front', product: 'Practice board' },
+} as const;

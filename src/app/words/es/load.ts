@@ -1,0 +1,61 @@
+import type { words as english } from '../en/load.ts';
+import { plural, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  title: 'Carga',
+  of: (verified, all) =>
+    plural(all, `${verified} de 1 posición cargada`, `${verified} de ${all} posiciones cargadas`),
+  next: 'Siguiente en su camino',
+  allDone: 'Cada posición tiene su bobina.',
+  perPanel: (count) => (count === '0' ? 'este producto no la coloca' : `${count} por panel`),
+  inTurn: (turn) => `por turno, número ${turn}`,
+  tape: (width) => `cinta de ${width} mm`,
+  pitch: (pitch) => `paso ${pitch} mm`,
+  alternates: (parts) => `o ${parts}`,
+  legend: {
+    verified: 'cargada',
+    missing: 'falta',
+    held: 'espera al jefe',
+    other: 'retirar',
+    next: 'siguiente',
+    seen: 'vista en este repaso',
+    spare: 'no hace falta, puede quedarse',
+  },
+  banks: (machine, bank) => `${machine} · ${bank}`,
+  front: 'frente',
+  rear: 'trasera',
+  holds: 'Esperan a un jefe',
+  decide: 'Decidir',
+  conflicts: 'Dos tabletas no coinciden',
+  sweep: 'Repasar la línea',
+  sweepHelp: 'Escanee cada bobina cargada una vez al empezar el turno. Al final se listan las no vistas.',
+  sweepRunning: (seen, all) => `Repaso: ${plural(all, `${seen} de 1 vista`, `${seen} de ${all} vistas`)}`,
+  sweepEnd: 'Terminar el repaso',
+  sweepResume: 'Seguir el repaso aquí',
+  sweepMissing: (count) => `${count} sin ver`,
+  sweepAll: 'Se vieron todas las bobinas cargadas.',
+  unwanted: 'No son de este montaje',
+  takeOut: 'Descargar',
+  unloaded: (slot) => `${slot} descargada.`,
+  undo: 'Deshacer',
+  choose: 'Elegir un montaje',
+  caution:
+    'Pare la máquina y espere al cabezal antes de meter la mano. Cuidado con la cuchilla. Las reglas locales van primero.',
+  slotDetail: 'Posición',
+  emptySlot: 'Nada cargado.',
+  loadThis: 'Cargar esta posición',
+  spliceThis: 'Empalmar esta posición',
+  since: (time, who) => `desde ${time}${who ? `, ${who}` : ''}`,
+  left: (count) => `quedan unos ${count}`,
+  unknownCount: 'cantidad desconocida',
+  lossIs: (share, reels) =>
+    reels === 0
+      ? `pérdida ${share}, supuesta`
+      : `pérdida ${share}, de ${plural(reels, '1 bobina', `${reels} bobinas`)}`,
+  correctCount: 'Contar',
+  counted: (slot, count) => `${slot}: ahora hay ${count}.`,
+  mapName: 'Las posiciones de la línea: muévase con las flechas',
+  list: 'Lista',
+  map: 'Mapa',
+  print: 'Imprimir la lista',
+};
