@@ -4,10 +4,9 @@
 import { entryId } from '../log/entry.ts';
 import { place } from './fold-material.ts';
 import type { EntryOf } from './kinds.ts';
-import { type CartPlace, type Checklist, type FloorState, slotKey } from './state.ts';
+import { type CartPlace, type Changeover, type Checklist, type FloorState, slotKey } from './state.ts';
 
-/** Kinds that this fold handles. */
-type ChangeEntry = EntryOf<
+type ChecklistEntry = EntryOf<
   | 'checklist.template'
   | 'checklist.opened'
   | 'checklist.handed'
@@ -17,19 +16,52 @@ type ChangeEntry = EntryOf<
   | 'step.reopened'
   | 'step.signed'
   | 'step.unsigned'
-  | 'changeover.began'
-  | 'changeover.released'
-  | 'changeover.dropped'
-  | 'panel.measured'
-  | 'panel.looked'
-  | 'cart.filled'
-  | 'cart.emptied'
-  | 'plan.kept'
-  | 'cart.docked'
 >;
+
+type ChangeoverEntry = EntryOf<
+  'changeover.began' | 'changeover.released' | 'changeover.dropped' | 'panel.measured' | 'panel.looked'
+>;
+
+type CartEntry = EntryOf<'cart.filled' | 'cart.emptied' | 'cart.docked'>;
+
+/** Kinds that this fold handles. */
+type ChangeEntry = ChecklistEntry | ChangeoverEntry | CartEntry | EntryOf<'plan.kept'>;
 
 /** Applies one entry to checklists, changeovers, carts and kept orders of jobs. */
 export function foldChange(state: FloorState, entry: ChangeEntry): void {
+  switch (entry.kind) {
+    case 'checklist.template':
+    case 'checklist.opened':
+    case 'checklist.handed':
+    case 'checklist.closed':
+    case 'step.answered':
+    case 'step.skipped':
+    case 'step.reopened':
+    case 'step.signed':
+    case 'step.unsigned':
+      foldChecklist(state, entry);
+      return;
+    case 'changeover.began':
+    case 'changeover.released':
+    case 'changeover.dropped':
+    case 'panel.measured':
+    case 'panel.looked':
+      foldChangeover(state, entry);
+      return;
+    case 'cart.filled':
+    case 'cart.emptied':
+    case 'cart.docked':
+      foldCart(state, entry);
+      return;
+    case 'plan.kept':
+      state.plans.set(entry.payload.line, { ...entry.payload, by: entry.who, atMs: entry.hlc.ms });
+      return;
+    default:
+      entry satisfies never;
+  }
+}
+
+function foldChecklist(state: FloorState, entry: ChecklistEntry): void {
   switch (entry.kind) {
     case 'checklist.template': {
       const { template, version, purpose, title, steps } = entry.payload;
@@ -70,73 +102,67 @@ export function foldChange(state: FloorState, entry: ChangeEntry): void {
     case 'step.unsigned':
       unsignStep(state, entry);
       return;
-    case 'changeover.began':
-      if (state.changeovers.has(entry.payload.changeover)) return;
-      state.changeovers.set(entry.payload.changeover, {
-        ...entry.payload,
-        beganMs: entry.payload.lastPanel === null ? entry.hlc.ms : Date.parse(entry.payload.lastPanel),
-        releasedMs: null,
-        releasedBy: null,
-        measured: [],
-        looked: [],
-      });
-      state.changing.set(entry.payload.line, entry.payload.changeover);
-      return;
-    case 'changeover.released': {
-      const changeover = state.changeovers.get(entry.payload.changeover);
-      if (!changeover || changeover.releasedMs !== null) return;
-      state.changeovers.set(changeover.changeover, {
-        ...changeover,
-        releasedMs: entry.hlc.ms,
-        releasedBy: entry.payload.by,
-      });
+    default:
+      entry satisfies never;
+  }
+}
+
+function foldChangeover(state: FloorState, entry: ChangeoverEntry): void {
+  if (entry.kind === 'changeover.began') {
+    if (state.changeovers.has(entry.payload.changeover)) return;
+    state.changeovers.set(entry.payload.changeover, {
+      ...entry.payload,
+      beganMs: entry.payload.lastPanel === null ? entry.hlc.ms : Date.parse(entry.payload.lastPanel),
+      releasedMs: null,
+      releasedBy: null,
+      measured: [],
+      looked: [],
+    });
+    state.changing.set(entry.payload.line, entry.payload.changeover);
+    return;
+  }
+  const changeover = state.changeovers.get(entry.payload.changeover);
+  if (entry.kind === 'changeover.dropped') {
+    state.changeovers.delete(entry.payload.changeover);
+    endChange(state, entry.payload.line, entry.payload.changeover);
+    return;
+  }
+  if (!changeover) return;
+  const change = (fields: Partial<Changeover>) =>
+    state.changeovers.set(changeover.changeover, { ...changeover, ...fields });
+  switch (entry.kind) {
+    case 'changeover.released':
+      if (changeover.releasedMs !== null) return;
+      change({ releasedMs: entry.hlc.ms, releasedBy: entry.payload.by });
       endChange(state, entry.payload.line, changeover.changeover);
       return;
-    }
-    case 'changeover.dropped':
-      state.changeovers.delete(entry.payload.changeover);
-      endChange(state, entry.payload.line, entry.payload.changeover);
-      return;
     case 'panel.measured': {
-      const changeover = state.changeovers.get(entry.payload.changeover);
-      if (!changeover) return;
-      const measured = changeover.measured.filter((known) => known.slot !== entry.payload.slot);
-      state.changeovers.set(changeover.changeover, {
-        ...changeover,
-        measured: [...measured, { ...entry.payload, atMs: entry.hlc.ms, by: entry.who }],
-      });
+      const others = changeover.measured.filter((known) => known.slot !== entry.payload.slot);
+      change({ measured: [...others, { ...entry.payload, atMs: entry.hlc.ms, by: entry.who }] });
       return;
     }
     case 'panel.looked': {
-      const changeover = state.changeovers.get(entry.payload.changeover);
-      if (!changeover) return;
-      const looked = changeover.looked.filter((known) => known.slot !== entry.payload.slot);
-      state.changeovers.set(changeover.changeover, {
-        ...changeover,
-        looked: [...looked, { ...entry.payload, atMs: entry.hlc.ms, by: entry.who }],
-      });
+      const others = changeover.looked.filter((known) => known.slot !== entry.payload.slot);
+      change({ looked: [...others, { ...entry.payload, atMs: entry.hlc.ms, by: entry.who }] });
       return;
     }
-    case 'cart.filled': {
-      const places = new Map(state.carts.get(entry.payload.cart));
-      places.set(entry.payload.slot, { ...entry.payload, atMs: entry.hlc.ms });
-      state.carts.set(entry.payload.cart, places);
-      return;
-    }
-    case 'cart.emptied': {
-      const places = new Map(state.carts.get(entry.payload.cart));
-      places.delete(entry.payload.slot);
-      setCart(state, entry.payload.cart, places);
-      return;
-    }
-    case 'plan.kept':
-      state.plans.set(entry.payload.line, { ...entry.payload, by: entry.who, atMs: entry.hlc.ms });
-      return;
-    case 'cart.docked':
-      dock(state, entry);
-      return;
     default:
       entry satisfies never;
+  }
+}
+
+function foldCart(state: FloorState, entry: CartEntry): void {
+  if (entry.kind === 'cart.docked') {
+    dock(state, entry);
+    return;
+  }
+  const places = new Map(state.carts.get(entry.payload.cart));
+  if (entry.kind === 'cart.filled') {
+    places.set(entry.payload.slot, { ...entry.payload, atMs: entry.hlc.ms });
+    state.carts.set(entry.payload.cart, places);
+  } else {
+    places.delete(entry.payload.slot);
+    setCart(state, entry.payload.cart, places);
   }
 }
 

@@ -44,7 +44,6 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
   const [chosen, setChosen] = useState<{ person: Person; byBadge: boolean } | null>(null);
   const [asking, setAsking] = useState(false);
   const [wrong, setWrong] = useState<string | null>(null);
-  const [badge, setBadge] = useState('');
   const people = [...floor.people.values()]
     .filter((person) => isAtLeast(person.role, needs))
     .sort((a, b) => a.name.localeCompare(b.name));
@@ -99,23 +98,6 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
     }
   }
 
-  function sayFault({ code, triesLeft, untilMs }: PersonFault, person: Person): string {
-    switch (code) {
-      case 'pin-wrong':
-        return triesLeft === null ? words.pinWrong : words.pinLeft(triesLeft);
-      case 'locked':
-        return words.pinLocked(Math.max(1, Math.ceil(((untilMs ?? 0) - deviceClock.nowMs()) / 60_000)));
-      case 'pin-not-set':
-        return words.noPin(person.name);
-      case 'not-seen-here':
-        return words.notSeenHere(person.name);
-      case 'seen-too-long-ago':
-        return words.seenTooLongAgo(person.name);
-      default:
-        return words.badgeUnknown;
-    }
-  }
-
   if (chosen) {
     return (
       <div class="stack">
@@ -125,39 +107,11 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
       </div>
     );
   }
-  if (!badgeSuffices) {
-    return (
-      <div class="stack">
-        <label class="field">
-          <span>{words.scanBadge}</span>
-          <input
-            data-typing
-            data-testid="badge"
-            autocomplete="off"
-            value={badge}
-            onInput={(event) => setBadge(event.currentTarget.value)}
-          />
-          <small>{words.badgeHelp}</small>
-        </label>
-        {wrong !== null && (
-          <p class="chip stop" role="alert">
-            ✕ {wrong}
-          </p>
-        )}
-        <Button tone="act" testId="badge-enter" onPress={() => takeBadge(badge)}>
-          {words.enter}
-        </Button>
-      </div>
-    );
-  }
+  if (!badgeSuffices) return <BadgeForm wrong={wrong} onEnter={takeBadge} />;
   return (
     <div class="stack">
       {people.length === 0 && <p>{words.nobody}</p>}
-      {wrong !== null && (
-        <p class="chip stop" role="alert">
-          ✕ {wrong}
-        </p>
-      )}
+      {wrong !== null && <Wrong text={wrong} />}
       <div class="evenly">
         {people.map((person) => (
           <Button
@@ -170,6 +124,63 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
           </Button>
         ))}
       </div>
+    </div>
+  );
+}
+
+/** Why the person cannot be made sure of. */
+function sayFault({ code, triesLeft, untilMs }: PersonFault, person: Person): string {
+  const words = say(peopleWords);
+  switch (code) {
+    case 'pin-wrong':
+      return triesLeft === null ? words.pinWrong : words.pinLeft(triesLeft);
+    case 'locked':
+      return words.pinLocked(Math.max(1, Math.ceil(((untilMs ?? 0) - deviceClock.nowMs()) / 60_000)));
+    case 'pin-not-set':
+      return words.noPin(person.name);
+    case 'not-seen-here':
+      return words.notSeenHere(person.name);
+    case 'seen-too-long-ago':
+      return words.seenTooLongAgo(person.name);
+    default:
+      return words.badgeUnknown;
+  }
+}
+
+function Wrong({ text }: { readonly text: string }) {
+  return (
+    <p class="chip stop" role="alert">
+      ✕ {text}
+    </p>
+  );
+}
+
+interface BadgeFormProps {
+  readonly wrong: string | null;
+  readonly onEnter: (badge: string) => void;
+}
+
+/** A badge by scan or by hand. */
+function BadgeForm({ wrong, onEnter }: BadgeFormProps) {
+  const words = say(peopleWords);
+  const [badge, setBadge] = useState('');
+  return (
+    <div class="stack">
+      <label class="field">
+        <span>{words.scanBadge}</span>
+        <input
+          data-typing
+          data-testid="badge"
+          autocomplete="off"
+          value={badge}
+          onInput={(event) => setBadge(event.currentTarget.value)}
+        />
+        <small>{words.badgeHelp}</small>
+      </label>
+      {wrong !== null && <Wrong text={wrong} />}
+      <Button tone="act" testId="badge-enter" onPress={() => onEnter(badge)}>
+        {words.enter}
+      </Button>
     </div>
   );
 }

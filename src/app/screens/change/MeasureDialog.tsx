@@ -36,8 +36,13 @@ interface Form {
 }
 
 const plain: Form = {
-  ...{ code: '', nominal: '', unit: 'Ω', tolerance: '', reading: '' },
-  ...{ percent: '0.5', fixed: '0' },
+  code: '',
+  nominal: '',
+  unit: 'Ω',
+  tolerance: '',
+  reading: '',
+  percent: '0.5',
+  fixed: '0',
 };
 const unitNames = Object.keys(valueUnits) as readonly ValueUnit[]; // Object.keys forgets the key type
 
@@ -48,15 +53,7 @@ export function MeasureDialog({ check, changeover, onClose }: MeasureDialogProps
   const { wanted } = check;
   const known = lastMeasured(floor, wanted.part);
   const stated = expectedValues(wanted.note ?? '', { isNote: true });
-  const [form, setForm] = useState<Form>(() => {
-    if (known) {
-      const nominal = Number(((known.least + known.most) / 2).toPrecision(12));
-      const tolerance = nominal === 0 ? 0 : ((known.most - known.least) / 2 / Math.abs(nominal)) * 100;
-      return { ...plain, ...{ nominal: String(nominal), unit: known.unit, tolerance: figure(tolerance) } };
-    }
-    const only = stated.length === 1 ? stated[0] : undefined;
-    return only ? { ...plain, ...fromExpected(only) } : plain;
-  });
+  const [form, setForm] = useState<Form>(() => firstForm(known, stated));
   const set = (part: Partial<Form>) => setForm((old) => ({ ...old, ...part }));
   useEffect(() => {
     readKept<Pick<Form, 'percent' | 'fixed'>>(app.store.cache, 'meter').then((meter) => {
@@ -79,42 +76,14 @@ export function MeasureDialog({ check, changeover, onClose }: MeasureDialogProps
             testId="measure-code"
             isText
           />
-          {options.length > 0 && (
-            <div class="choice measure-readings">
-              {options.map((each) => (
-                <button
-                  type="button"
-                  key={`${each.nominal}${each.unit}${each.plusPercent}`}
-                  aria-pressed={form.nominal === String(each.nominal) && form.unit === each.unit}
-                  onClick={() => set(fromExpected(each))}
-                >
-                  {formatFigure(each.nominal)} {each.unit}
-                  {each.plusPercent !== null && ` ± ${formatFigure(each.plusPercent)} %`}
-                </button>
-              ))}
-            </div>
-          )}
+          <Readings options={options} form={form} onChoose={set} />
           <Field
             label={words.nominal}
             value={form.nominal}
             onInput={(nominal) => set({ nominal })}
             testId="measure-nominal"
           />
-          <label class="field">
-            <span>{words.unit}</span>
-            <select
-              data-typing
-              data-testid="measure-unit"
-              value={form.unit}
-              onChange={(event) => set({ unit: event.currentTarget.value as ValueUnit })} // one of the options below
-            >
-              {unitNames.map((unit) => (
-                <option key={unit} value={unit}>
-                  {unit}
-                </option>
-              ))}
-            </select>
-          </label>
+          <UnitField unit={form.unit} onChoose={(unit) => set({ unit })} />
           <Field
             label={words.tolerance}
             value={form.tolerance}
@@ -157,8 +126,17 @@ export function MeasureDialog({ check, changeover, onClose }: MeasureDialogProps
               const { changeover: name, line, setup } = changeover;
               const { quantity, uncertainty, least, most, verdict } = outcome;
               const payload = {
-                ...{ changeover: name, line, setup, slot: wanted.slot, part: wanted.part },
-                ...{ quantity, unit: form.unit, uncertainty, least, most, verdict },
+                changeover: name,
+                line,
+                setup,
+                slot: wanted.slot,
+                part: wanted.part,
+                quantity,
+                unit: form.unit,
+                uncertainty,
+                least,
+                most,
+                verdict,
               };
               void keep(app.store.cache, 'meter', { percent: form.percent });
               app.write([{ kind: 'panel.measured', payload }]).then(onClose, () => undefined); // shown by the fault screen
@@ -172,6 +150,70 @@ export function MeasureDialog({ check, changeover, onClose }: MeasureDialogProps
         </div>
       </div>
     </Dialog>
+  );
+}
+
+type Expected = ReturnType<typeof expectedValues>[number];
+
+/** The form as it opens: by what was measured of this part before, else by the one value that its note names. */
+function firstForm(known: ReturnType<typeof lastMeasured>, stated: readonly Expected[]): Form {
+  if (known) {
+    const nominal = Number(((known.least + known.most) / 2).toPrecision(12));
+    const tolerance = nominal === 0 ? 0 : ((known.most - known.least) / 2 / Math.abs(nominal)) * 100;
+    return { ...plain, nominal: String(nominal), unit: known.unit, tolerance: figure(tolerance) };
+  }
+  const only = stated.length === 1 ? stated[0] : undefined;
+  return only ? { ...plain, ...fromExpected(only) } : plain;
+}
+
+interface ReadingsProps {
+  readonly options: readonly Expected[];
+  readonly form: Form;
+  readonly onChoose: (part: Partial<Form>) => void;
+}
+
+/** The values that a code may stand for. */
+function Readings({ options, form, onChoose }: ReadingsProps) {
+  if (options.length === 0) return null;
+  return (
+    <div class="choice measure-readings">
+      {options.map((each) => (
+        <button
+          type="button"
+          key={`${each.nominal}${each.unit}${each.plusPercent}`}
+          aria-pressed={form.nominal === String(each.nominal) && form.unit === each.unit}
+          onClick={() => onChoose(fromExpected(each))}
+        >
+          {formatFigure(each.nominal)} {each.unit}
+          {each.plusPercent !== null && ` ± ${formatFigure(each.plusPercent)} %`}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+interface UnitFieldProps {
+  readonly unit: ValueUnit;
+  readonly onChoose: (unit: ValueUnit) => void;
+}
+
+function UnitField({ unit, onChoose }: UnitFieldProps) {
+  return (
+    <label class="field">
+      <span>{say(firstPanelWords).unit}</span>
+      <select
+        data-typing
+        data-testid="measure-unit"
+        value={unit}
+        onChange={(event) => onChoose(event.currentTarget.value as ValueUnit)} // one of the options below
+      >
+        {unitNames.map((each) => (
+          <option key={each} value={each}>
+            {each}
+          </option>
+        ))}
+      </select>
+    </label>
   );
 }
 
@@ -243,11 +285,12 @@ function Field({ label, help, value, onInput, testId, isText = false }: FieldPro
   );
 }
 
-function fromExpected(expected: ReturnType<typeof expectedValues>[number]): Partial<Form> {
+function fromExpected(expected: Expected): Partial<Form> {
   const { nominal, unit, plusPercent, minusPercent } = expected;
   const widest = Math.max(plusPercent ?? 0, minusPercent ?? 0);
   return {
-    ...{ nominal: String(nominal), unit },
+    nominal: String(nominal),
+    unit,
     ...(plusPercent === null ? {} : { tolerance: figure(widest) }),
   };
 }

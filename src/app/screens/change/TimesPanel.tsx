@@ -13,8 +13,9 @@ import {
   unpausedSeconds,
 } from '../../../../shared/changeover/times.ts';
 import { inLanguage } from '../../../../shared/checklist/steps.ts';
+import type { ChecklistStep } from '../../../../shared/floor/checklist.ts';
 import type { FloorEntry } from '../../../../shared/floor/kinds.ts';
-import type { Changeover } from '../../../../shared/floor/state.ts';
+import type { Changeover, FloorState } from '../../../../shared/floor/state.ts';
 import { median } from '../../../../shared/kit/median.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { timesWords } from '../../words/times.ts';
@@ -40,39 +41,9 @@ export function TimesPanel({ changeover }: { readonly changeover: Changeover }) 
   const pauses = pausesOf(floor, changeover.line, changeover.releasedMs ?? nowMs);
   const times = changeTimes(floor, changeover, { entries, nowMs, pauses });
   const list = checklistOf(floor, changeover);
-  const template = list ? templateOf(floor, list) : null;
-  const steps = template?.steps ?? [];
-  const nameOf = ({ kind, what }: { readonly kind: MarkKind; readonly what: string }) => {
-    const step = kind === 'step' || kind === 'skip' ? steps.find((each) => each.step === what) : undefined;
-    return step ? inLanguage(step.text, language.value) : `${what} · ${words.kinds[kind]}`;
-  };
+  const steps = (list ? templateOf(floor, list)?.steps : null) ?? [];
   const isStopped = floor.runs.get(floor.current.get(changeover.line) ?? '')?.phase === 'stopped';
-  const personOf = (who: string | null) => floor.people.get(who ?? '')?.name ?? who ?? words.nobody;
-  const sayPerson = ({ who, seconds, standingSeconds, marks }: ChangeTimes['persons'][number]) => {
-    const label = `${personOf(who)} · ${words.marks(marks)}`;
-    if (times.stoodMs === null) return { label, seconds };
-    const before = seconds - standingSeconds;
-    const ready = before > 0 ? ` · ${words.madeReady(formatSpan(before))}` : '';
-    return { label: `${label}${ready}`, seconds: standingSeconds };
-  };
-  const outside = couldBeOutside(times, steps);
-  const isOutside = (mark: TimeMark) =>
-    mark.kind === 'step' && mark.wasStanding && outside.some((each) => each.step === mark.what);
-  const saved = savedAtMost(times, steps, pauses);
-  const zone = floor.lines.get(changeover.line)?.zone ?? 'UTC';
-  const earlier = earlierOfPair(floor, changeover).map((each) => {
-    const fromMs = lastGoodPanelMs(floor, each) ?? each.beganMs;
-    const toMs = each.releasedMs ?? fromMs;
-    const seconds = unpausedSeconds(fromMs, toMs, pausesOf(floor, each.line, toMs));
-    return { key: each.changeover, label: formatDay(each.beganMs, zone), seconds };
-  });
-  const middle = median(earlier.map((each) => each.seconds));
-  // What a person made ready before the line stood is no standing time.
-  const timeOf = (mark: TimeMark) => (mark.wasStanding ? mark.standingSeconds : mark.seconds);
-  const longest = times.marks
-    .filter((mark) => mark.wasStanding === (times.stoodMs !== null))
-    .sort((a, b) => timeOf(b) - timeOf(a))
-    .slice(0, MOST_ROWS);
+  const seen: Seen = { floor, changeover, times, steps, pauses };
   return (
     <section class="stack" data-testid="times">
       {times.stoodMs === null && <p>{isStopped ? words.stopped : words.running}</p>}
@@ -83,32 +54,75 @@ export function TimesPanel({ changeover }: { readonly changeover: Changeover }) 
         ]}
       />
       {times.pausedSeconds > 0 && <p class="soft">{words.paused(formatSpan(times.pausedSeconds))}</p>}
-      <h2>{words.where}</h2>
-      {longest.length === 0 ? (
+      <Where {...seen} />
+      <Before {...seen} />
+      <People {...seen} />
+    </section>
+  );
+}
+
+/** One changeover as it was seen. */
+interface Seen {
+  readonly floor: FloorState;
+  readonly changeover: Changeover;
+  readonly times: ChangeTimes;
+  readonly steps: readonly ChecklistStep[];
+  readonly pauses: ReturnType<typeof pausesOf>;
+}
+
+const personOf = (floor: FloorState, who: string | null) =>
+  floor.people.get(who ?? '')?.name ?? who ?? say(timesWords).nobody;
+
+/** The longest acts, and which of them could be done before the line stands. */
+function Where({ floor, changeover, times, steps, pauses }: Seen) {
+  const words = say(timesWords);
+  const nameOf = ({ kind, what }: { readonly kind: MarkKind; readonly what: string }) => {
+    const step = kind === 'step' || kind === 'skip' ? steps.find((each) => each.step === what) : undefined;
+    return step ? inLanguage(step.text, language.value) : `${what} · ${words.kinds[kind]}`;
+  };
+  const outside = couldBeOutside(times, steps);
+  const isOutside = (mark: TimeMark) =>
+    mark.kind === 'step' && mark.wasStanding && outside.some((each) => each.step === mark.what);
+  // What a person made ready before the line stood is no standing time.
+  const timeOf = (mark: TimeMark) => (mark.wasStanding ? mark.standingSeconds : mark.seconds);
+  const longest = times.marks
+    .filter((mark) => mark.wasStanding === (times.stoodMs !== null))
+    .sort((a, b) => timeOf(b) - timeOf(a))
+    .slice(0, MOST_ROWS);
+  if (longest.length === 0)
+    return (
+      <>
+        <h2>{words.where}</h2>
         <p class="soft">{words.none}</p>
-      ) : (
-        <>
-          <TimesPicture
-            {...{ times, pauses, isOutside, nameOf, personOf }}
-            beganMs={changeover.beganMs}
-            listed={longest}
-          />
-          <h3>{words.steps}</h3>
-          <ol class="act-list">
-            {longest.map((mark) => (
-              <li key={`${mark.kind}${mark.what}${mark.atMs}`}>
-                <span>
-                  {nameOf(mark)} <span class="soft">· {personOf(mark.who)}</span>
-                  {isOutside(mark) && <span class="soft"> · ◇ {words.legend.outside}</span>}
-                </span>
-                <b>{formatSpan(timeOf(mark))}</b>
-              </li>
-            ))}
-          </ol>
-          <p class="soft">{words.how}</p>
-        </>
-      )}
-      {times.stoodMs !== null && longest.length > 0 && (
+      </>
+    );
+  const saved = savedAtMost(times, steps, pauses);
+  return (
+    <>
+      <h2>{words.where}</h2>
+      <TimesPicture
+        times={times}
+        pauses={pauses}
+        isOutside={isOutside}
+        nameOf={nameOf}
+        personOf={(who) => personOf(floor, who)}
+        beganMs={changeover.beganMs}
+        listed={longest}
+      />
+      <h3>{words.steps}</h3>
+      <ol class="act-list">
+        {longest.map((mark) => (
+          <li key={`${mark.kind}${mark.what}${mark.atMs}`}>
+            <span>
+              {nameOf(mark)} <span class="soft">· {personOf(floor, mark.who)}</span>
+              {isOutside(mark) && <span class="soft"> · ◇ {words.legend.outside}</span>}
+            </span>
+            <b>{formatSpan(timeOf(mark))}</b>
+          </li>
+        ))}
+      </ol>
+      <p class="soft">{words.how}</p>
+      {times.stoodMs !== null && (
         <>
           <h2>{words.outside}</h2>
           <p data-testid="times-saved">
@@ -126,6 +140,23 @@ export function TimesPanel({ changeover }: { readonly changeover: Changeover }) 
           )}
         </>
       )}
+    </>
+  );
+}
+
+/** This changeover against earlier ones of the same pair. */
+function Before({ floor, changeover, times }: Seen) {
+  const words = say(timesWords);
+  const zone = floor.lines.get(changeover.line)?.zone ?? 'UTC';
+  const earlier = earlierOfPair(floor, changeover).map((each) => {
+    const fromMs = lastGoodPanelMs(floor, each) ?? each.beganMs;
+    const toMs = each.releasedMs ?? fromMs;
+    const seconds = unpausedSeconds(fromMs, toMs, pausesOf(floor, each.line, toMs));
+    return { key: each.changeover, label: formatDay(each.beganMs, zone), seconds };
+  });
+  const middle = median(earlier.map((each) => each.seconds));
+  return (
+    <>
       <h2>{words.before}</h2>
       {middle === null ? (
         <p class="soft">{words.noneBefore}</p>
@@ -145,19 +176,27 @@ export function TimesPanel({ changeover }: { readonly changeover: Changeover }) 
           />
         </>
       )}
-      {times.persons.length > 0 && (
-        <>
-          <h2>{words.people}</h2>
-          <Bars
-            rows={times.persons.map((person) => ({
-              ...sayPerson(person),
-              key: person.who ?? '',
-              tone: 'plain',
-            }))}
-          />
-        </>
-      )}
-    </section>
+    </>
+  );
+}
+
+/** Who spent how long, and what they made ready before. */
+function People({ floor, times }: Seen) {
+  const words = say(timesWords);
+  if (times.persons.length === 0) return null;
+  const row = ({ who, seconds, standingSeconds, marks }: ChangeTimes['persons'][number]): Row => {
+    const label = `${personOf(floor, who)} · ${words.marks(marks)}`;
+    const key = who ?? '';
+    if (times.stoodMs === null) return { key, label, seconds, tone: 'plain' };
+    const before = seconds - standingSeconds;
+    const ready = before > 0 ? ` · ${words.madeReady(formatSpan(before))}` : '';
+    return { key, label: `${label}${ready}`, seconds: standingSeconds, tone: 'plain' };
+  };
+  return (
+    <>
+      <h2>{words.people}</h2>
+      <Bars rows={times.persons.map(row)} />
+    </>
   );
 }
 

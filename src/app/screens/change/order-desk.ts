@@ -61,16 +61,33 @@ export function questionOf(
   return { question: toQuestion(floor, line, { ...at, calendar, beforeSeconds: left?.seconds ?? 0 }), left };
 }
 
-/** The desk of one line's order. */
-export function useOrderDesk(line: string, learnt: LearntHandling | null): OrderDesk {
+interface SearchTold {
+  /** False where another search, or none, is meant by now. */
+  readonly isCurrent: (run: Worker) => boolean;
+  readonly onFailed: () => void;
+  readonly onRefused: (problems: readonly OrderProblem[]) => void;
+  readonly onFound: (answer: OrderAnswer, isDone: boolean) => void;
+}
+
+/** Starts a search in a worker of its own; the caller ends the worker. */
+function searchOrder(question: OrderQuestion, told: SearchTold): Worker {
+  const run = new Worker(new URL('../../../worker/order.ts', import.meta.url), { type: 'module' });
+  run.onerror = told.onFailed;
+  run.onmessage = ({ data }: MessageEvent<OrderReply>) => {
+    if (!told.isCurrent(run)) return;
+    if (data.kind === 'refused') told.onRefused(data.problems);
+    else told.onFound(data.answer, data.kind === 'done');
+  };
+  const request: OrderRequest = { question, seed: 1, seconds: SEARCH_SECONDS };
+  run.postMessage(request);
+  return run;
+}
+
+/** This tablet's list of one line as it is held: drawn, remembered, and at hand between two drawings. */
+function useDraft(line: string) {
   const app = useApp();
-  useFloor();
   const [draft, setDraft] = useState<OrderDraft | null | undefined>(undefined);
   const draftNow = useRef(draft);
-  const [best, setBest] = useState<{ readonly list: OrderList; readonly answer: OrderAnswer } | null>(null);
-  const [searching, setSearching] = useState<{ readonly share: number } | null>(null);
-  const [found, setFound] = useState<readonly OrderProblem[]>([]);
-  const worker = useRef<Worker | null>(null);
   const key = `order-${line}`;
   useEffect(() => {
     readKept<OrderDraft>(app.store.cache, key).then((read) => {
@@ -79,19 +96,17 @@ export function useOrderDesk(line: string, learnt: LearntHandling | null): Order
       draftNow.current = read;
       setDraft(read);
     });
-    return () => worker.current?.terminate();
   }, []);
+  const hold = (next: OrderDraft | null) => {
+    draftNow.current = next;
+    setDraft(next);
+    void keep(app.store.cache, key, next);
+  };
 
   /** The list as it is now, whatever was drawn: a tap may come before the next drawing. */
   function listNow(): OrderList {
     const floor = app.store.floor();
     return withoutBegun(draftNow.current ?? keptList(floor.plans.get(line)), begunJobs(floor, line));
-  }
-
-  function hold(next: OrderDraft | null): void {
-    draftNow.current = next;
-    setDraft(next);
-    void keep(app.store.cache, key, next);
   }
 
   /** Shows a list that differs from the kept one until somebody keeps it; this tablet remembers it. */
@@ -102,6 +117,23 @@ export function useOrderDesk(line: string, learnt: LearntHandling | null): Order
     const changed: OrderDraft = { ...next, sinceMs: from ? from.sinceMs : (plan?.atMs ?? null) };
     hold(isSameList(changed, withoutBegun(keptList(plan), begunJobs(floor, line))) ? null : changed);
   }
+
+  return { draft, draftNow, hold, listNow, show };
+}
+
+interface SearchedList {
+  readonly listNow: () => OrderList;
+  readonly show: (next: OrderList) => void;
+}
+
+/** The search for a better order of the list in hand, and what it found. */
+function useSearch(line: string, learnt: LearntHandling | null, { listNow, show }: SearchedList) {
+  const app = useApp();
+  const [best, setBest] = useState<{ readonly list: OrderList; readonly answer: OrderAnswer } | null>(null);
+  const [searching, setSearching] = useState<{ readonly share: number } | null>(null);
+  const [found, setFound] = useState<readonly OrderProblem[]>([]);
+  const worker = useRef<Worker | null>(null);
+  useEffect(() => () => worker.current?.terminate(), []);
 
   function stop(): void {
     worker.current?.terminate();
@@ -120,63 +152,83 @@ export function useOrderDesk(line: string, learnt: LearntHandling | null): Order
     const nowMs = app.clock.nowMs();
     const { question } = questionOf(app.store.floor(), line, { list: asked, nowMs, learnt });
     let shown = asked;
-    const run = new Worker(new URL('../../../worker/order.ts', import.meta.url), { type: 'module' });
-    worker.current = run;
     setSearching({ share: 0 });
-    run.onerror = () => {
-      stop();
-      tell(words.failed);
-    };
-    run.onmessage = ({ data }: MessageEvent<OrderReply>) => {
-      if (worker.current !== run) return;
-      if (data.kind === 'refused') {
-        setFound(data.problems);
-        return stop();
-      }
-      // Another tablet kept another order, or a job was begun: the search is about a list that is no more.
-      if (!isSameList(listNow(), shown)) {
+    worker.current = searchOrder(question, {
+      isCurrent: (run) => worker.current === run,
+      onFailed: () => {
         stop();
-        return tell(words.listChanged);
-      }
-      shown = inOrder(asked, data.answer.order);
-      setBest({ list: shown, answer: data.answer });
-      show(shown);
-      if (data.kind === 'done') stop();
-      else setSearching({ share: data.answer.share });
-    };
-    const request: OrderRequest = { question, seed: 1, seconds: SEARCH_SECONDS };
-    run.postMessage(request);
+        tell(words.failed);
+      },
+      onRefused: (problems) => {
+        setFound(problems);
+        stop();
+      },
+      onFound: (answer, isDone) => {
+        // Another tablet kept another order, or a job was begun: the search is about a list that is no more.
+        if (!isSameList(listNow(), shown)) {
+          stop();
+          return tell(words.listChanged);
+        }
+        shown = inOrder(asked, answer.order);
+        setBest({ list: shown, answer });
+        show(shown);
+        if (isDone) stop();
+        else setSearching({ share: answer.share });
+      },
+    });
   }
 
-  function change(edit: (list: OrderList) => OrderList): void {
-    const wasSearching = worker.current !== null;
+  /** Ends the search and drops what it found wrong: the list is another one. */
+  function forget(): void {
     stop();
     setFound([]);
+  }
+
+  return { best, searching, found, isSearching: () => worker.current !== null, stop, search, forget };
+}
+
+/** The desk of one line's order. */
+export function useOrderDesk(line: string, learnt: LearntHandling | null): OrderDesk {
+  const app = useApp();
+  useFloor();
+  const { draft, draftNow, hold, listNow, show } = useDraft(line);
+  const { best, searching, found, isSearching, stop, search, forget } = useSearch(line, learnt, {
+    listNow,
+    show,
+  });
+
+  function change(edit: (list: OrderList) => OrderList): void {
+    const wasSearching = isSearching();
+    forget();
     show(edit(listNow()));
     if (wasSearching) search();
   }
 
   const list = listNow();
   return {
-    ...{ list, found, searching, change, search, stop },
+    list,
+    found,
+    searching,
+    change,
+    search,
+    stop,
     isRead: draft !== undefined,
     draft: draft ?? null,
     // Another tablet may keep another order at any time: what was proven holds for its own list only.
     answer: best && isSameList(best.list, list) ? best.answer : null,
     move: (id, step) => {
-      const isSearching = worker.current !== null;
+      const holds = isSearching();
       change((now) => {
         const moved = moveById(now, id, step);
-        return isSearching ? changeJob(moved, id, (job) => ({ ...job, isHeld: true })) : moved;
+        return holds ? changeJob(moved, id, (job) => ({ ...job, isHeld: true })) : moved;
       });
-      if (isSearching) app.notice.value = { tone: 'plain', text: say(orderWords).heldByHand };
+      if (holds) app.notice.value = { tone: 'plain', text: say(orderWords).heldByHand };
     },
     settle: (kept) => {
       const now = draftNow.current;
       // What was changed while the order was being kept stays.
       if (kept !== null && now && !isSameList(now, kept)) return;
-      stop();
-      setFound([]);
+      forget();
       hold(null);
     },
   };

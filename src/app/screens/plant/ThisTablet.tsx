@@ -12,61 +12,87 @@ import { formatCount, languageNames, languages, say } from '../../words/words.ts
 
 const MEGABYTE = 1_048_576;
 
-export function ThisTablet({ offline, alarm }: { readonly offline: Offline; readonly alarm: Alarm }) {
+interface ThisTabletProps {
+  readonly offline: Offline;
+  readonly alarm: Alarm;
+}
+
+export function ThisTablet({ offline, alarm }: ThisTabletProps) {
+  return (
+    <div class="form card">
+      <Name />
+      <Line />
+      <Looks />
+      <Sound alarm={alarm} />
+      <Storage />
+      <OfflineCopy offline={offline} />
+    </div>
+  );
+}
+
+function Name() {
   const app = useApp();
   const floor = useFloor();
   const words = say(plantWords).tablet;
-  const shell = say(shellWords);
-  const { preferences } = app;
-  const [health, setHealth] = useState<StorageHealth | null>(null);
-  const own = floor.tablets.get(app.store.identity.tablet);
-  const [name, setName] = useState(own?.name ?? '');
-  const refresh = () => void readStorage().then(setHealth);
-  useEffect(refresh, []);
-  const room = health ? roomLeft(health) : null;
-  const kept = health?.kept === true ? 'yes' : health?.kept === false ? 'no' : 'unknown';
+  const [name, setName] = useState(floor.tablets.get(app.store.identity.tablet)?.name ?? '');
   return (
-    <div class="form card">
-      <label class="field">
-        <span>{words.name}</span>
-        <input
-          data-typing
-          value={name}
-          maxLength={60}
-          onInput={(event) => setName(event.currentTarget.value)}
-        />
-        <Button
-          onPress={() => {
-            app.write([{ kind: 'tablet.named', payload: { name: name.trim() || 'tablet' } }]).then(
-              () => {
-                app.notice.value = { tone: 'go', text: words.saved };
-              },
-              () => undefined, // shown by the fault screen
-            );
-          }}
-        >
-          {words.save}
-        </Button>
-      </label>
-      {floor.lines.size > 1 && (
-        <div class="field">
-          <span>{words.line}</span>
-          <div class="choice">
-            {[...floor.lines.values()].map((line) => (
-              <button
-                type="button"
-                key={line.line}
-                aria-pressed={app.line.value === line.line}
-                onClick={() => {
-                  preferences.value = { ...preferences.value, line: line.line };
-                }}
-              >
-                {line.name}
-              </button>
-            ))}
-          </div>
-        </div>
-      )}
+    <label class="field">
+      <span>{words.name}</span>
+      <input
+        data-typing
+        value={name}
+        maxLength={60}
+        onInput={(event) => setName(event.currentTarget.value)}
+      />
+      <Button
+        onPress={() => {
+          app.write([{ kind: 'tablet.named', payload: { name: name.trim() || 'tablet' } }]).then(
+            () => {
+              app.notice.value = { tone: 'go', text: words.saved };
+            },
+            () => undefined, // shown by the fault screen
+          );
+        }}
+      >
+        {words.save}
+      </Button>
+    </label>
+  );
+}
+
+/** Which line it stands at, where there are several. */
+function Line() {
+  const app = useApp();
+  const floor = useFloor();
+  const { preferences } = app;
+  if (floor.lines.size <= 1) return null;
+  return (
+    <div class="field">
+      <span>{say(plantWords).tablet.line}</span>
+      <div class="choice">
+        {[...floor.lines.values()].map((line) => (
+          <button
+            type="button"
+            key={line.line}
+            aria-pressed={app.line.value === line.line}
+            onClick={() => {
+              preferences.value = { ...preferences.value, line: line.line };
+            }}
+          >
+            {line.name}
+          </button>
+        ))}
+      </div>
+    </div>
+  );
+}
+
+/** Language and theme. */
+function Looks() {
+  const { preferences } = useApp();
+  const words = say(plantWords).tablet;
+  return (
+    <>
       <div class="field">
         <span>{words.language}</span>
         <div class="choice">
@@ -104,53 +130,82 @@ export function ThisTablet({ offline, alarm }: { readonly offline: Offline; read
           ))}
         </div>
       </div>
-      <div class="field">
-        <span>{words.sound}</span>
-        <div class="choice">
-          {[true, false].map((each) => (
-            <button
-              type="button"
-              key={String(each)}
-              aria-pressed={preferences.value.sound === each}
-              onClick={() => {
-                preferences.value = { ...preferences.value, sound: each };
-              }}
-            >
-              {each ? words.on : words.off}
-            </button>
-          ))}
-          <Button onPress={() => alarm.call('due')}>{words.test}</Button>
-        </div>
-        {!alarm.unlocked.value && <small>{shell.muted}</small>}
+    </>
+  );
+}
+
+function Sound({ alarm }: { readonly alarm: Alarm }) {
+  const { preferences } = useApp();
+  const words = say(plantWords).tablet;
+  return (
+    <div class="field">
+      <span>{words.sound}</span>
+      <div class="choice">
+        {[true, false].map((each) => (
+          <button
+            type="button"
+            key={String(each)}
+            aria-pressed={preferences.value.sound === each}
+            onClick={() => {
+              preferences.value = { ...preferences.value, sound: each };
+            }}
+          >
+            {each ? words.on : words.off}
+          </button>
+        ))}
+        <Button onPress={() => alarm.call('due')}>{words.test}</Button>
       </div>
-      <div class="field">
-        <span>{words.storage}</span>
-        <p>
-          <span class={`chip ${kept === 'yes' ? 'go' : 'care'}`}>
-            {kept === 'yes' ? '✓' : '!'} {words.kept[kept]}
-          </span>
-        </p>
-        {health?.usedBytes != null && room !== null && (
-          <small>{words.room(formatCount(health.usedBytes / MEGABYTE), formatCount(room / MEGABYTE))}</small>
-        )}
-        {kept !== 'yes' && <Button onPress={() => void askToKeep().then(refresh)}>{words.askKeep}</Button>}
-      </div>
-      <div class="field">
-        <span>{words.offline}</span>
-        <p>
-          <span class={`chip ${offline.state.value === 'ready' ? 'go' : 'care'}`}>
-            {offline.state.value === 'ready' ? `✓ ${shell.offlineReady}` : shell.gettingReady}
-          </span>
-        </p>
-        <small>
-          {words.version} {app.version} · {words.entries(formatCount(app.store.count()))}
-          <br />
-          {words.id}{' '}
-          <span class="code" data-raw>
-            {app.store.identity.tablet}
-          </span>
-        </small>
-      </div>
+      {!alarm.unlocked.value && <small>{say(shellWords).muted}</small>}
+    </div>
+  );
+}
+
+/** What the browser says of the log's room and of keeping it. */
+function Storage() {
+  const words = say(plantWords).tablet;
+  const [health, setHealth] = useState<StorageHealth | null>(null);
+  const refresh = () => void readStorage().then(setHealth);
+  useEffect(refresh, []);
+  const room = health ? roomLeft(health) : null;
+  const kept = health?.kept === true ? 'yes' : health?.kept === false ? 'no' : 'unknown';
+  return (
+    <div class="field">
+      <span>{words.storage}</span>
+      <p>
+        <span class={`chip ${kept === 'yes' ? 'go' : 'care'}`}>
+          {kept === 'yes' ? '✓' : '!'} {words.kept[kept]}
+        </span>
+      </p>
+      {health?.usedBytes != null && room !== null && (
+        <small>{words.room(formatCount(health.usedBytes / MEGABYTE), formatCount(room / MEGABYTE))}</small>
+      )}
+      {kept !== 'yes' && <Button onPress={() => void askToKeep().then(refresh)}>{words.askKeep}</Button>}
+    </div>
+  );
+}
+
+function OfflineCopy({ offline }: { readonly offline: Offline }) {
+  const app = useApp();
+  useFloor(); // the count of entries follows the log
+  const words = say(plantWords).tablet;
+  const shell = say(shellWords);
+  const isReady = offline.state.value === 'ready';
+  return (
+    <div class="field">
+      <span>{words.offline}</span>
+      <p>
+        <span class={`chip ${isReady ? 'go' : 'care'}`}>
+          {isReady ? `✓ ${shell.offlineReady}` : shell.gettingReady}
+        </span>
+      </p>
+      <small>
+        {words.version} {app.version} · {words.entries(formatCount(app.store.count()))}
+        <br />
+        {words.id}{' '}
+        <span class="code" data-raw>
+          {app.store.identity.tablet}
+        </span>
+      </small>
     </div>
   );
 }

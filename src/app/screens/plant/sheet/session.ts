@@ -27,8 +27,13 @@ import type { SheetReader } from './reader.ts';
 export type Choices = Omit<SheetWishes, 'remembered' | 'approved'>;
 
 const firstChoices: Choices = {
-  ...{ columns: null, placementColumns: null, page: null, scope: null },
-  ...{ boardsPerPanel: 1, machine: '', bank: '' },
+  columns: null,
+  placementColumns: null,
+  page: null,
+  scope: null,
+  boardsPerPanel: 1,
+  machine: '',
+  bank: '',
 };
 
 /** A file that was asked for and cannot be read. */
@@ -146,11 +151,35 @@ export function createSheetSession(reader: SheetReader, world: SessionWorld): Sh
   };
 
   return {
-    ...{ inHand, form, busy, fault, taken, open, choose },
+    inHand,
+    form,
+    busy,
+    fault,
+    taken,
+    open,
+    choose,
     dropPlacements: async () => {
       const now = inHand.value;
       if (now) await ask({ ...now, placements: null }, false);
     },
+    ...columnChoices(inHand, choose),
+    giveUp: () => {
+      asks += 1;
+      busy.value = null;
+      reader.giveUp();
+    },
+    clear: () => {
+      for (const each of [inHand, form, fault, taken]) each.value = null;
+    },
+  };
+}
+
+/** Choosing columns: how the sheet in hand is read from now on, and what is to be remembered of its header. */
+function columnChoices(
+  inHand: SheetSession['inHand'],
+  choose: SheetSession['choose'],
+): Pick<SheetSession, 'chooseSheetColumn' | 'choosePlacementColumn'> {
+  return {
     chooseSheetColumn: (index, field) => {
       const now = inHand.value;
       if (!now) return null;
@@ -167,17 +196,6 @@ export function createSheetSession(reader: SheetReader, world: SessionWorld): Sh
       );
       void choose({ placementColumns: map });
       return { key: there.key, kept: mapToKept(map) };
-    },
-    giveUp: () => {
-      asks += 1;
-      busy.value = null;
-      reader.giveUp();
-    },
-    clear: () => {
-      inHand.value = null;
-      form.value = null;
-      fault.value = null;
-      taken.value = null;
     },
   };
 }
