@@ -48,6 +48,7 @@ function AcceptedOrHeld(props: BandProps) {
   const { desk, shown } = props;
   const words = say(verdictWords);
   const [first, ...rest] = shown.reasons;
+  const lacksQuantity = shown.reasons.some(({ code }) => code === 'no-quantity');
   const against = first && reasonVerdicts[first.code] !== 'accepted' ? first : undefined;
   const title = against
     ? words.reasons[against.code].title
@@ -96,13 +97,18 @@ function AcceptedOrHeld(props: BandProps) {
           >
             {words.goOn}
           </Button>
-          {shown.verdict === 'held' && shown.reasons.some((reason) => reason.code === 'no-quantity') && (
+          {shown.verdict === 'held' && lacksQuantity && (
             <Button tone="act" large onPress={props.onQuantity}>
               {words.typeQuantity}
             </Button>
           )}
           {shown.verdict === 'held' && (
-            <Button large onPress={() => props.onClear(shown.entry)} testId="verdict-clear">
+            <Button
+              tone={lacksQuantity ? 'plain' : 'act'}
+              large
+              onPress={() => props.onClear(shown.entry)}
+              testId="verdict-clear"
+            >
               {words.callLead}
             </Button>
           )}

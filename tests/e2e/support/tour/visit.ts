@@ -85,8 +85,10 @@ export async function visit(
   }
   await page.emulateMedia({ colorScheme: 'dark' });
   await note(`${sizes[2].width} dark`, { ...axeAlone, axe: 'contrast' });
-  await page.setViewportSize(sizes[1]);
-  await journal.shots.take(page, `${sizes[1].width}-dark`, name);
+  for (const size of sizes) {
+    await page.setViewportSize(size);
+    await journal.shots.take(page, `${size.width}-dark`, name);
+  }
   await page.emulateMedia({ colorScheme: 'light' });
   for (const speech of isWhole ? speeches : []) {
     await speak(page, speech);
@@ -121,9 +123,7 @@ export async function travel(
       await visit(here.page, name, journal, speeches);
     }
   } catch (error) {
-    await here.page
-      .screenshot({ path: `.tmp/lost-${leg.name.replaceAll(' ', '-')}.png` })
-      .catch(() => undefined); // the page may be gone
+    await journal.shots.takeLost(here.page, leg.name).catch(() => undefined); // the page may be gone
     await endPractice(here).catch(() => undefined); // else every later leg would go on there
     journal.wrong.push(
       `leg "${leg.name}" ends after "${last}": ${String(error).split('\n').slice(0, 3).join(' ')}`,
