@@ -210,6 +210,16 @@ describe('feederLosses()', () => {
     expect(losses.slice(1).map((loss) => loss.rising)).toEqual([false, false]);
   });
 
+  test('does not take the middle of a splice window for a loss of the others', () => {
+    const spliced = [21, 22, 23, 24, 25, 26].map((at) => ({
+      ...finished(`F-00${at}`, at, 30),
+      ...{ startParts: 400, placements: 370, endSd: 40, told: 'splice' as const },
+    }));
+    const [worst] = feederLosses(withReels([finished('F-0231', 1, 350), ...spliced]), lineId);
+    expect(worst).toMatchObject({ feeder: 'F-0231', rising: true });
+    expect(worst?.others).toBeLessThan(0.01); // counted crudely 7.5 %
+  });
+
   test('sees one feeder getting worse against its own past', () => {
     const own = [10, 12, 11, 9, 60, 70, 65].map((lost, at) => finished('F-0009', at, lost));
     expect(feederLosses(withReels(own), lineId)[0]).toMatchObject({ rising: true });
