@@ -59,6 +59,16 @@ function AcceptedOrHeld(props: BandProps) {
   const others = against
     ? rest.filter((reason) => reasonVerdicts[reason.code] !== 'accepted')
     : shown.reasons;
+  const goOn = (
+    <Button
+      tone={shown.verdict === 'accepted' ? 'act' : 'plain'}
+      large
+      onPress={desk.goOn}
+      testId="verdict-go-on"
+    >
+      {words.goOn}
+    </Button>
+  );
   return (
     <section
       class={`verdict ${shown.verdict}`}
@@ -89,14 +99,7 @@ function AcceptedOrHeld(props: BandProps) {
               : ''}
         </p>
         <div class="row">
-          <Button
-            tone={shown.verdict === 'accepted' ? 'act' : 'plain'}
-            large
-            onPress={desk.goOn}
-            testId="verdict-go-on"
-          >
-            {words.goOn}
-          </Button>
+          {shown.verdict === 'accepted' && goOn}
           {shown.verdict === 'held' && lacksQuantity && (
             <Button tone="act" large onPress={props.onQuantity}>
               {words.typeQuantity}
@@ -112,6 +115,7 @@ function AcceptedOrHeld(props: BandProps) {
               {words.callLead}
             </Button>
           )}
+          {shown.verdict !== 'accepted' && goOn}
           {shown.verdict === 'accepted' && shown.act !== 'sweep' && (
             <Button
               large
