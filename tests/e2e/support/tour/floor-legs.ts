@@ -334,10 +334,13 @@ export const floorLegs: readonly Leg[] = [
   { name: 'load', stops: load },
   { name: 'verdicts', stops: verdicts },
   { name: 'holds', stops: holds },
+  { name: 'log', stops: log },
+];
+
+export const dockLegs: readonly Leg[] = [
   { name: 'splices', stops: splices },
   { name: 'dock', stops: dock },
   { name: 'stock', stops: stock },
-  { name: 'log', stops: log },
   { name: 'warning', stops: warning },
 ];
 

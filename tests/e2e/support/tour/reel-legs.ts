@@ -66,7 +66,7 @@ async function* losses(here: Here): AsyncGenerator<string> {
   await unload(here, next.slot, Math.round(next.left - 0.5 * next.gone));
   yield 'toast, a loss that is unlikely';
   await goThere(here, '#/line');
-  await page.getByTestId('rising-losses').waitFor();
+  await page.getByTestId('rising-losses').evaluate((box) => box.scrollIntoView({ block: 'center' }));
   yield 'line, a feeder loses more';
   await page.getByTestId('losses').locator('summary').click();
   await page.getByTestId('loss-aside').waitFor();
@@ -98,6 +98,7 @@ async function* lives(here: Here): AsyncGenerator<string> {
   await goThere(here, '#/line');
   await page.getByTestId('life-ends').getByText('is over').waitFor();
   await page.getByTestId('life-ends').getByText('life ends').waitFor();
+  await page.getByTestId('life-ends').evaluate((box) => box.scrollIntoView({ block: 'center' }));
   yield 'line, floor lives end';
 }
 
