@@ -1,7 +1,7 @@
 // The tour of a change from one product to the next: planned, made ready, stood, released; the order of jobs.
 
 import type { Page } from 'playwright-core';
-import { readLog, reelLabel, scan, scanAll } from '../floor.ts';
+import { readLog, reelLabel, scan, scanAll, steady } from '../floor.ts';
 import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
 
 const next = 'greenhouse-node-top-F';
@@ -45,9 +45,9 @@ async function* order(here: Here): AsyncGenerator<string> {
     await page.getByTestId('job-setup').selectOption(setup);
     await page.getByTestId('job-panels').fill(panels);
     if (due) await page.getByTestId('job-due').fill(due);
-    // A second tap too soon is taken for a tremble of the hand.
-    const added = page.getByTestId(`job-${index}`);
-    while ((await added.count()) === 0) await page.getByTestId('job-add').click();
+    await steady(page);
+    await page.getByTestId('job-add').click();
+    await page.getByTestId(`job-${index}`).waitFor();
   }
   await holdWorkers(page, true);
   await page.getByTestId('order-find').click();
