@@ -3,6 +3,7 @@
 
 import type { Browser, Page } from 'playwright-core';
 import { waitReady } from '../browser.ts';
+import { giveClock } from '../clock.ts';
 import { goOn, goTo, pad, reelLabel, scanAll, signIn } from '../floor.ts';
 import { leaveToTour } from '../look.ts';
 import type { PlantServer } from '../serve.ts';
@@ -74,6 +75,7 @@ async function takeSheet(here: Here, product: string, rows: string): Promise<voi
 /** A second tablet that joins with a code of its own. */
 async function second(browser: Browser, server: PlantServer): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  await giveClock(context);
   const page = await context.newPage();
   leaveToTour(page);
   await page.goto(`${server.url}#enrol=${await server.newCode()}`);
