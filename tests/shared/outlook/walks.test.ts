@@ -211,10 +211,12 @@ describe('feederLosses()', () => {
   });
 
   test('does not take the middle of a splice window for a loss of the others', () => {
-    const spliced = [21, 22, 23, 24, 25, 26].map((at) => ({
-      ...finished(`F-00${at}`, at, 30),
-      ...{ startParts: 400, placements: 370, endSd: 40, told: 'splice' },
-    }));
+    const spliced = [21, 22, 23, 24, 25, 26].map(
+      (at): Finished => ({
+        ...finished(`F-00${at}`, at, 30),
+        ...{ startParts: 400, placements: 370, endSd: 40, told: 'splice' },
+      }),
+    );
     const [worst] = feederLosses(withReels([finished('F-0231', 1, 350), ...spliced]), lineId);
     expect(worst).toMatchObject({ feeder: 'F-0231', rising: true });
     expect(worst?.others).toBeLessThan(0.01); // counted crudely 7.5 %
