@@ -1,5 +1,6 @@
 // The tour of the floor: the line, loading, verdicts, the dock and its dialogs, the store, the log.
 
+import { waitReady } from '../browser.ts';
 import { pad, readLog, reelLabel, scan, scanAll, seeVerdict, signIn } from '../floor.ts';
 import { closeDialogs, confirm, goThere, type Here, type Leg, openBy, warn } from './here.ts';
 
@@ -84,6 +85,11 @@ async function* load(here: Here): AsyncGenerator<string> {
   await page.getByTestId('sweep-start').click();
   await page.getByTestId('sweep-progress').waitFor();
   yield 'sweep';
+  await page.reload();
+  await waitReady(page);
+  await page.getByTestId('sweep-resume').scrollIntoViewIfNeeded();
+  yield 'sweep, begun before the page was loaded anew';
+  await page.getByTestId('sweep-resume').click();
   await page.getByTestId('sweep-end').click();
   await page.getByTestId('notice').waitFor();
   yield 'sweep, what was not seen';
