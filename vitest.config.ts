@@ -5,7 +5,10 @@ import { aheadOf } from './tests/e2e/support/hour.ts';
 const at = process.env['REELWARD_AT'];
 if (at) process.env['REELWARD_AHEAD_MS'] ??= String(aheadOf(at, new Date()));
 
-/** Two projects: `unit` in Node, `e2e` in a real browser, two files at a time, each with a server and a browser of its own. */
+/**
+ * Three projects: `unit` in Node; `e2e` in a real browser, two files at a time, each with a server and a browser of its own; `after` for
+ * what can only be said once those have all been run.
+ */
 export default defineConfig({
   test: {
     projects: [
@@ -25,15 +28,18 @@ export default defineConfig({
         test: {
           name: 'e2e',
           include: ['tests/e2e/**/*.e2e.ts'],
-          // The tour takes minutes and is asked for by name: npm run tour.
-          exclude: process.env['REELWARD_TOUR'] ? [] : ['tests/e2e/tour.e2e.ts'],
           setupFiles: ['tests/e2e/support/ahead.mjs'],
+          sequence: { groupOrder: 1 },
           maxWorkers: 2,
           maxConcurrency: 2,
           expect: { poll: { timeout: 30_000, interval: 50 } },
           testTimeout: 180_000,
           hookTimeout: 180_000,
         },
+      },
+      {
+        extends: true,
+        test: { name: 'after', include: ['tests/e2e/**/*.after.ts'], sequence: { groupOrder: 2 } },
       },
     ],
   },

@@ -101,8 +101,8 @@ function program(command, args) {
   };
 }
 
-/** Adds what a project's report counts; a file that could not even be loaded counts as one failure. */
-function vitest(project) {
+/** Adds what the report of projects counts; a file that could not even be loaded counts as one failure. */
+function vitest(project, ...others) {
   return () => {
     const file = path.join(reports, `${project}.json`);
     const browser = project === 'e2e' ? provideBrowser() : undefined;
@@ -112,7 +112,13 @@ function vitest(project) {
     }
     const ok = run(
       bin('vitest'),
-      ['run', '--project', project, '--reporter=default', '--reporter=json', `--outputFile.json=${file}`],
+      [
+        'run',
+        ...[project, ...others].flatMap((each) => ['--project', each]),
+        '--reporter=default',
+        '--reporter=json',
+        `--outputFile.json=${file}`,
+      ],
       browser ? { REELWARD_CHROMIUM: browser } : {},
     );
     const report = existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : null;
@@ -131,7 +137,7 @@ const checks = [
   ['types', program(process.execPath, ['tests/types.mjs'])],
   ['unit, property and server tests', vitest('unit')],
   ['build', program('npm', ['run', '--silent', 'build'])],
-  ['browser tests', vitest('e2e')],
+  ['browser tests', vitest('e2e', 'after')],
 ];
 
 function main() {

@@ -66,17 +66,22 @@ export function feederLosses(floor: FloorState, line: string): readonly FeederLo
     }
   }
   const prior = assumedLoss(floor, line);
-  const all = sumOf([...byFeeder.values()].flat());
-  return [...byFeeder.entries()]
-    .map(([feeder, reels]): FeederLoss => {
-      const inOrder = [...reels].sort((a, b) => a.from.atMs - b.from.atMs);
-      const shown = lossEvidence(inOrder.reduce(updateLoss, prior));
-      const own = sumOf(reels);
+  const learnt = [...byFeeder.entries()].map(([feeder, reels]) => {
+    const inOrder = [...reels].sort((a, b) => a.from.atMs - b.from.atMs);
+    return { feeder, inOrder, shown: lossEvidence(inOrder.reduce(updateLoss, prior)) };
+  });
+  // By what each feeder is believed to lose: a splice bounds a count within its window, and the middle of a window is no loss.
+  const believedLost = ({ mean, picks }: { readonly mean: number; readonly picks: number }) => mean * picks;
+  const allLost = learnt.reduce((sum, { shown }) => sum + believedLost(shown), 0);
+  const allPicks = learnt.reduce((sum, { shown }) => sum + shown.picks, 0);
+  return learnt
+    .map(({ feeder, inOrder, shown }): FeederLoss => {
       const others =
-        all.reels === own.reels
+        learnt.length === 1
           ? null
           : {
-              mean: (prior.alpha + all.lost - own.lost) / (ASSUMED_STRENGTH + all.picks - own.picks),
+              mean:
+                (prior.alpha + allLost - believedLost(shown)) / (ASSUMED_STRENGTH + allPicks - shown.picks),
             };
       const earlier = inOrder.slice(0, -RECENT).reduce(updateLoss, others ? carried(others) : prior);
       const recent = certain(inOrder.slice(-RECENT));
@@ -97,16 +102,6 @@ export function feederLosses(floor: FloorState, line: string): readonly FeederLo
     .sort(
       (a, b) => Number(b.rising) - Number(a.rising) || b.mean - a.mean || compareText(a.feeder, b.feeder),
     );
-}
-
-function sumOf(reels: readonly PlacedEvidence[]): {
-  readonly reels: number;
-  readonly picks: number;
-  readonly lost: number;
-} {
-  const sum = (figure: (reel: PlacedEvidence) => number) =>
-    reels.reduce((all, reel) => all + figure(reel), 0);
-  return { reels: reels.length, picks: sum((reel) => reel.picks), lost: sum((reel) => reel.lost) };
 }
 
 /** What all other feeders show, as the start for one feeder, with no more weight than a few reels. */

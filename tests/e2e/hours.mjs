@@ -21,11 +21,15 @@ const moments = [
 const failed = [];
 for (const { at, zone } of moments) {
   console.log(`--- ${at} ${zone}`);
-  const { status } = spawnSync(vitest, ['run', '--project', 'e2e', ...process.argv.slice(2)], {
-    cwd: root,
-    stdio: 'inherit',
-    env: { ...process.env, REELWARD_AT: at, TZ: zone },
-  });
+  const { status } = spawnSync(
+    vitest,
+    ['run', '--project', 'e2e', '--project', 'after', ...process.argv.slice(2)],
+    {
+      cwd: root,
+      stdio: 'inherit',
+      env: { ...process.env, REELWARD_AT: at, TZ: zone },
+    },
+  );
   if (status !== 0) failed.push(`${at} ${zone}`);
 }
 console.log(

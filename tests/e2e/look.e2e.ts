@@ -144,6 +144,11 @@ const planted: readonly (readonly [name: string, body: string, wanted: RegExp])[
     /covered: "Plan" by b/,
   ],
   [
+    'a word that is broken in two',
+    '<button style="width:80px;overflow-wrap:anywhere;padding:0">Maintenance</button>',
+    /broken: "Maintenance" in button "Maintenance"/,
+  ],
+  [
     'a word that leaves its button',
     '<button style="width:60px;border:1px solid;white-space:nowrap;padding:0">Changeover begins</button>',
     /sticks out: "Changeover begins"/,

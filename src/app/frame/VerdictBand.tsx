@@ -48,6 +48,7 @@ function AcceptedOrHeld(props: BandProps) {
   const { desk, shown } = props;
   const words = say(verdictWords);
   const [first, ...rest] = shown.reasons;
+  const lacksQuantity = shown.reasons.some(({ code }) => code === 'no-quantity');
   const against = first && reasonVerdicts[first.code] !== 'accepted' ? first : undefined;
   const title = against
     ? words.reasons[against.code].title
@@ -58,6 +59,16 @@ function AcceptedOrHeld(props: BandProps) {
   const others = against
     ? rest.filter((reason) => reasonVerdicts[reason.code] !== 'accepted')
     : shown.reasons;
+  const goOn = (
+    <Button
+      tone={shown.verdict === 'accepted' ? 'act' : 'plain'}
+      large
+      onPress={desk.goOn}
+      testId="verdict-go-on"
+    >
+      {words.goOn}
+    </Button>
+  );
   return (
     <section
       class={`verdict ${shown.verdict}`}
@@ -88,24 +99,23 @@ function AcceptedOrHeld(props: BandProps) {
               : ''}
         </p>
         <div class="row">
-          <Button
-            tone={shown.verdict === 'accepted' ? 'act' : 'plain'}
-            large
-            onPress={desk.goOn}
-            testId="verdict-go-on"
-          >
-            {words.goOn}
-          </Button>
-          {shown.verdict === 'held' && shown.reasons.some((reason) => reason.code === 'no-quantity') && (
+          {shown.verdict === 'accepted' && goOn}
+          {shown.verdict === 'held' && lacksQuantity && (
             <Button tone="act" large onPress={props.onQuantity}>
               {words.typeQuantity}
             </Button>
           )}
           {shown.verdict === 'held' && (
-            <Button large onPress={() => props.onClear(shown.entry)} testId="verdict-clear">
+            <Button
+              tone={lacksQuantity ? 'plain' : 'act'}
+              large
+              onPress={() => props.onClear(shown.entry)}
+              testId="verdict-clear"
+            >
               {words.callLead}
             </Button>
           )}
+          {shown.verdict !== 'accepted' && goOn}
           {shown.verdict === 'accepted' && shown.act !== 'sweep' && (
             <Button
               large

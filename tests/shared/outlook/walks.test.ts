@@ -5,7 +5,7 @@ import { lineId } from '../../../demo/setups.ts';
 import { simulateShift } from '../../../demo/simulate.ts';
 import { shelfFor } from '../../../shared/floor/fits.ts';
 import { applyEntry } from '../../../shared/floor/fold.ts';
-import { emptyState, type FloorState, type Reel } from '../../../shared/floor/state.ts';
+import { emptyState, type Finished, type FloorState, type Reel } from '../../../shared/floor/state.ts';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import { workingTime } from '../../../shared/forecast/working-time.ts';
 import { lineOutlook, type Outlook } from '../../../shared/outlook/line.ts';
@@ -181,7 +181,7 @@ describe('lineSupply()', () => {
 });
 
 describe('feederLosses()', () => {
-  const finished = (feeder: string, at: number, lost: number) => ({
+  const finished = (feeder: string, at: number, lost: number): Finished => ({
     ...{
       chain: `${feeder}/${at}`,
       entry: `${feeder}/${at}`,
@@ -191,9 +191,9 @@ describe('feederLosses()', () => {
       feeder,
     },
     ...{ part: 'P', startParts: 5000, startSd: 0, endParts: 0, endSd: 0, placements: 5000 - lost },
-    told: 'count' as const,
+    told: 'count',
   });
-  const withReels = (reels: readonly ReturnType<typeof finished>[]): FloorState => ({
+  const withReels = (reels: readonly Finished[]): FloorState => ({
     ...floor,
     finished: new Map([['P', reels]]),
   });
@@ -208,6 +208,18 @@ describe('feederLosses()', () => {
     expect(losses[0]).toMatchObject({ feeder: 'F-0231', rising: true, recentMean: 0.021, reels: 4 });
     expect(losses[0]?.others).toBeCloseTo(0.003, 3);
     expect(losses.slice(1).map((loss) => loss.rising)).toEqual([false, false]);
+  });
+
+  test('does not take the middle of a splice window for a loss of the others', () => {
+    const spliced = [21, 22, 23, 24, 25, 26].map(
+      (at): Finished => ({
+        ...finished(`F-00${at}`, at, 30),
+        ...{ startParts: 400, placements: 370, endSd: 40, told: 'splice' },
+      }),
+    );
+    const [worst] = feederLosses(withReels([finished('F-0231', 1, 350), ...spliced]), lineId);
+    expect(worst).toMatchObject({ feeder: 'F-0231', rising: true });
+    expect(worst?.others).toBeLessThan(0.01); // counted crudely 7.5 %
   });
 
   test('sees one feeder getting worse against its own past', () => {

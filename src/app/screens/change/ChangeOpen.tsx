@@ -186,8 +186,10 @@ function LastPanelDialog({
   const stood = useStood(line);
   return (
     <Dialog title={words.lastPanelTitle} onClose={onClose}>
-      <p>{words.lastPanelText(formatCount(run?.done ?? 0), formatCount(run?.panelsWanted ?? 0))}</p>
-      <StoodChoice line={line} stood={stood} />
+      <div class="stack">
+        <p>{words.lastPanelText(formatCount(run?.done ?? 0), formatCount(run?.panelsWanted ?? 0))}</p>
+        <StoodChoice line={line} stood={stood} />
+      </div>
       <AskFeet
         testId="last-panel-yes"
         onYes={() => {

@@ -115,12 +115,14 @@ function WhatHappens({ docking, product }: { readonly docking: Docking; readonly
   const { ready, off, unfit, others } = docking;
   return (
     <>
-      <p>
-        <b>{words.willLoad(ready.length, product)}</b>{' '}
-        <span class="code" translate={false}>
-          {ready.map((place) => place.slot).join(' · ')}
-        </span>
-      </p>
+      {ready.length > 0 && (
+        <p>
+          <b>{words.willLoad(ready.length, product)}</b>{' '}
+          <span class="code" translate={false}>
+            {ready.map((place) => place.slot).join(' · ')}
+          </span>
+        </p>
+      )}
       {off.length > 0 && (
         <section data-testid="dock-off">
           <h3>{words.goesOff(off.length)}</h3>

@@ -13,7 +13,7 @@ export function NothingYet() {
   const steps = [
     {
       name: 'people',
-      text: words.missing.people,
+      text: floor.people.size > 0 ? words.missing.peopleDone : words.missing.people,
       act: words.missing.addPerson,
       isDone: floor.people.size > 0,
     },

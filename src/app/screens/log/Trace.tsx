@@ -234,7 +234,12 @@ function Place({ place }: { readonly place: TracedPlace }) {
             )}
           </>
         )}
-        {place.goesOn && <span class="chip go">{words.goesOn}</span>}
+        {place.goesOn && (
+          <>
+            {' '}
+            <span class="chip go">{words.goesOn}</span>
+          </>
+        )}
       </p>
       {place.serials.length > 0 && (
         <details>

@@ -8,6 +8,7 @@ export const words = {
     title: 'Nothing to change over yet',
     text: 'This plant is new. Do these first:',
     people: 'Nobody can sign in yet.',
+    peopleDone: 'People can sign in.',
     addPerson: 'Add the first person',
     setup: 'No setup and no line yet.',
     bringSetup: 'Import a setup',
@@ -60,7 +61,7 @@ export const words = {
   twice: (part: string, slots: string) => `${part} goes on ${slots}. Do not miss one.`,
   fromTo: (from: string, to: string) => `${from} → ${to}`,
   preparing: 'The line is running',
-  standing: 'The line is stopped',
+  standing: 'The line has been stopped',
   lineRuns:
     'The line is running: do not reach in. These moves wait until the last panel is built and the machine has stopped.',
   since: (span: string) => `for ${span}`,

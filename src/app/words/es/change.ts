@@ -9,6 +9,7 @@ export const words: Sentences<typeof english> = {
     title: 'Aún no hay nada que cambiar',
     text: 'Esta planta es nueva. Haga antes esto:',
     people: 'Aún nadie puede identificarse.',
+    peopleDone: 'Ya hay quien puede identificarse.',
     addPerson: 'Añadir la primera persona',
     setup: 'Aún no hay montaje ni línea.',
     bringSetup: 'Importar un montaje',

@@ -71,10 +71,24 @@ export function wrongTexts(root: Element): readonly string[] {
       ...cutFields(root),
       ...overlapping(texts),
       ...texts.flatMap(covered),
+      ...texts.flatMap(broken),
       ...toasts(texts),
       ...sideways(),
     ]),
   ];
+}
+
+/** A word that goes on in the next line, without a hyphen, for want of room. Codes and marked names break anywhere. */
+function broken({ node, element, lines }: Text): readonly string[] {
+  if (lines.length < 2 || element.closest('[translate=no], [data-raw], .code')) return [];
+  const range = document.createRange();
+  for (const { 0: word, index } of node.data.matchAll(/(?<![\p{L}\d._/-])\p{L}{3,}(?![\p{L}\d_/]|-\d)/gu)) {
+    range.setStart(node, index);
+    range.setEnd(node, index + word.length);
+    const tops = [...range.getClientRects()].filter(({ width }) => width > 1).map(({ top }) => top);
+    if (Math.max(...tops) - Math.min(...tops) > SLACK_PX) return [`broken: "${word}" in ${named(element)}`];
+  }
+  return [];
 }
 
 /** Text that a box cuts off and no finger brings into view. */

@@ -1,9 +1,32 @@
 // The tour of a change from one product to the next: planned, made ready, stood, released; the order of jobs.
 
-import { readLog, reelLabel, scan } from '../floor.ts';
+import type { Page } from 'playwright-core';
+import { readLog, reelLabel, scan, scanAll, steady } from '../floor.ts';
 import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
 
 const next = 'greenhouse-node-top-F';
+
+interface Held {
+  heldBack?: (() => void)[] | null;
+  askWorker?: Worker['postMessage'];
+}
+
+/** Holds back what workers are asked, so that what waits for an answer can be looked at; lets it go in its order. */
+async function holdWorkers(page: Page, isHeld: boolean): Promise<void> {
+  await page.evaluate((hold) => {
+    const scope = globalThis as Held;
+    scope.askWorker ??= Worker.prototype.postMessage;
+    const ask = scope.askWorker;
+    const waiting = scope.heldBack ?? [];
+    scope.heldBack = hold ? [] : null;
+    Worker.prototype.postMessage = function (...given: unknown[]) {
+      const go = () => Reflect.apply(ask, this, given);
+      if (scope.heldBack) scope.heldBack.push(go);
+      else go();
+    };
+    for (const go of waiting) go();
+  }, isHeld);
+}
 
 async function* order(here: Here): AsyncGenerator<string> {
   const { page } = here;
@@ -22,17 +45,25 @@ async function* order(here: Here): AsyncGenerator<string> {
     await page.getByTestId('job-setup').selectOption(setup);
     await page.getByTestId('job-panels').fill(panels);
     if (due) await page.getByTestId('job-due').fill(due);
-    // A second tap too soon is taken for a tremble of the hand.
-    const added = page.getByTestId(`job-${index}`);
-    while ((await added.count()) === 0) await page.getByTestId('job-add').click();
+    await steady(page);
+    await page.getByTestId('job-add').click();
+    await page.getByTestId(`job-${index}`).waitFor();
   }
+  await holdWorkers(page, true);
   await page.getByTestId('order-find').click();
+  await page.getByTestId('order-stop').waitFor();
+  yield 'order of jobs, being searched';
+  await holdWorkers(page, false);
   await page.getByTestId('order-find').waitFor();
   yield 'order of jobs';
   await page.getByTestId('order-keep').click();
+  await page.getByTestId('order-kept').waitFor();
   await page.getByTestId('down-0').click();
   await openBy(here, 'order-take-kept');
   yield 'order of jobs, the kept one taken';
+  await goThere(here, '#/change');
+  await page.getByTestId('next-kept').waitFor();
+  yield 'change, an order kept';
 }
 
 async function* lists(here: Here): AsyncGenerator<string> {
@@ -63,9 +94,12 @@ async function* change(here: Here): AsyncGenerator<string> {
   await page.getByTestId('tab-kit').click();
   await page.getByTestId('kit').waitFor();
   yield 'change, kit';
+  yield* store(here);
   yield* cart(here);
   await goThere(here, '#/change');
   await page.getByTestId('tab-checklist').click();
+  await page.getByTestId('checklist-open').waitFor();
+  yield 'change, checklist not open';
   await page.getByTestId('checklist-open').click();
   await page.getByTestId('checklist').waitFor();
   yield 'change, checklist';
@@ -98,9 +132,11 @@ async function* change(here: Here): AsyncGenerator<string> {
   yield 'change, the line stands';
   await page.getByTestId('tab-checklist').click();
   yield 'change, checklist, the line stands';
+  await page.getByTestId('tick-documents').click();
+  await page.locator('[data-testid=step-documents][data-state=done]').waitFor();
   yield* signatures(here);
   await page.getByTestId('tab-times').click();
-  await page.getByTestId('times').waitFor();
+  await page.getByTestId('times-outside').waitFor();
   yield 'change, times';
   await openBy(here, 'release');
   await page.getByTestId('release-wrong').waitFor();
@@ -112,6 +148,12 @@ async function* change(here: Here): AsyncGenerator<string> {
   yield 'line, between two products';
   await goThere(here, '#/load');
   yield 'load, between two products';
+  const left = page.locator('button.place.other').first();
+  const slot = (await left.getAttribute('aria-label'))?.split(':')[0] ?? '';
+  const part = (await wanted(page)).find((each) => each.slot === slot)?.part ?? '';
+  await scanAll(page, slot, reelLabel({ P: part, Q: '4000', '1T': 'LT-1', '3S': 'R-980003' }));
+  await page.getByTestId('verdict-unload').waitFor();
+  yield 'refused, the old reel is still there';
 }
 
 /** Signed by one, and by who may not; taken back. */
@@ -139,17 +181,58 @@ async function* signatures({ page }: Here): AsyncGenerator<string> {
   await closeDialogs(page);
 }
 
+/** What the next product wants, as its entry says. */
+async function wanted(page: Page) {
+  const taken = (await readLog(page)).find(
+    ({ kind, payload }) => kind === 'setup.taken' && payload['setup'] === next,
+  );
+  return taken?.payload['slots'] as { slot: string; part: string; tapeWidthMm: number; msl?: string }[]; // shape of the entry
+}
+
+/** Reels for the next product in the store: one with a floor life, one whose floor life is over, one that nobody counted. */
+async function* store(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  const slots = await wanted(page);
+  const moist = slots.find(({ msl }) => msl !== undefined)?.part ?? '';
+  const dry = slots.find(({ msl }) => msl === undefined)?.part ?? '';
+  const putAway = async (label: Readonly<Record<string, string>>) => {
+    await goThere(here, '#/stock');
+    await scan(page, reelLabel(label));
+    await page.getByTestId('put-new').click();
+    await scan(page, 'A2-S10');
+    await page.getByTestId(`reel-${label['3S']}`).waitFor();
+  };
+  await putAway({ P: dry, '1T': 'LT-8', '3S': 'R-990301' });
+  await putAway({ P: moist, Q: '4000', '1T': 'LT-8', '3S': 'R-990302' });
+  await putAway({ P: moist, Q: '4000', '1T': 'LT-8', '3S': 'R-990303' });
+  await page.getByTestId('air-R-990303').click();
+  await page.getByTestId('air-hours').fill('9000');
+  await page.getByTestId('air-yes').click();
+  await page.locator('dialog[open]').waitFor({ state: 'detached' });
+  await goThere(here, '#/change');
+  await page.getByTestId('tab-kit').click();
+  await page.getByTestId('kit-panels').fill('20000');
+  await page.getByTestId('kit-unsure').waitFor();
+  await page.getByTestId('pick-life').first().waitFor();
+  await page.getByTestId('pick-spent').waitFor();
+  await page.getByTestId('pick-spent').scrollIntoViewIfNeeded();
+  yield 'change, kit for more than there is';
+}
+
 async function* cart(here: Here): AsyncGenerator<string> {
   const { page } = here;
-  const wanted = (await readLog(page)).find(
-    ({ kind, payload }) => kind === 'setup.taken' && payload['setup'] === next,
-  )?.payload['slots'] as { slot: string; part: string; tapeWidthMm: number }[]; // shape of the entry
-  const place = wanted.find((each) => each.tapeWidthMm === 8);
+  const place = (await wanted(page)).find((each) => each.tapeWidthMm === 8);
   if (!place) throw new TypeError('The next product has no 8 mm slot');
   await page.getByTestId('cart-code').fill('CART-1');
   await page.getByTestId('cart-use').click();
   await page.getByTestId('cart-filling').waitFor();
   yield 'cart, being filled';
+  for (const text of [place.slot, 'F-0113', `P${place.part}`]) await scan(page, text);
+  await page.getByTestId('cart-enough').waitFor();
+  yield 'cart, half a label';
+  await page.getByTestId('cart-enough').click();
+  await page.getByTestId('cart-told').waitFor();
+  yield 'cart, held without a quantity';
   await scan(page, place.slot);
   await scan(page, 'F-0113');
   await scan(page, reelLabel({ P: '10-0402-nothing', Q: '4000', '3S': 'R-990200' }));
@@ -163,6 +246,10 @@ async function* cart(here: Here): AsyncGenerator<string> {
     await scan(page, text);
   await page.getByTestId('cart-CART-1').waitFor();
   yield 'cart, with a reel';
+  await goThere(here, '#/load');
+  await page.getByTestId('holds').getByRole('button').first().click();
+  await page.getByTestId('hold-kept').waitFor();
+  yield 'hold of a cart, which has another reel since';
   await goThere(here, '#/stock');
   await scan(page, 'CART-1');
   await page.getByTestId('dock-cart').waitFor();
@@ -170,6 +257,17 @@ async function* cart(here: Here): AsyncGenerator<string> {
   await page.getByTestId('dock-cart').click();
   await page.getByTestId('dock-question').waitFor();
   yield 'cart, to be docked';
+  await goThere(here, '#/plant/parts/blocks');
+  await page.getByTestId('block-add').click();
+  await page.getByTestId('block-value').fill('LT-8');
+  await page.getByTestId('block-reason').fill('Cracked bodies');
+  await page.getByTestId('block-save').click();
+  await page.getByTestId('block-LT-8').waitFor();
+  await goThere(here, '#/stock');
+  await scan(page, 'CART-1');
+  await page.getByTestId('dock-cart').click();
+  await page.getByTestId('dock-unfit').waitFor();
+  yield 'cart, its reel is blocked';
   await closeDialogs(page);
 }
 

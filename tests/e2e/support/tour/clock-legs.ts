@@ -1,5 +1,4 @@
-// The tour of what time does: nobody counts, a tablet left alone, a clock set wrong; and of the camera in the states that a lens can bring
-// about. Each on a tablet of its own, since its time goes on.
+// The tour of what time does: nobody counts, a tablet left alone, a clock set wrong. On a tablet of its own, since its time goes on.
 
 import type { Page } from 'playwright-core';
 import { pass } from '../clock.ts';
@@ -76,75 +75,8 @@ async function* clock(here: Here): AsyncGenerator<string> {
   yield 'load, a clock set back';
 }
 
-/** No picture comes, by this error of the platform; null = as the device is. */
-async function refuse(page: Page, name: string | null): Promise<void> {
-  await page.evaluate((refusal) => {
-    const scope = globalThis as { askLens?: MediaDevices['getUserMedia'] };
-    scope.askLens ??= navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
-    const ask = scope.askLens;
-    navigator.mediaDevices.getUserMedia = (wishes) =>
-      refusal === null
-        ? ask(wishes)
-        : refusal === 'never'
-          ? new Promise(() => undefined)
-          : Promise.reject(new DOMException('refused', refusal));
-  }, name);
-}
-
-const blind = [
-  ['never', 'camera, being opened'],
-  ['NotFoundError', 'camera, none there'],
-  ['NotAllowedError', 'camera, not allowed'],
-  ['NotReadableError', 'camera, held by another app'],
-] as const;
-
-async function closeCamera(page: Page): Promise<void> {
-  await page.getByTestId('camera-close').click();
-  await page.getByTestId('camera').waitFor({ state: 'detached' });
-}
-
-/** A lens that shows no code. */
-async function* lens(here: Here): AsyncGenerator<string> {
-  const { page } = here;
-  await goThere(here, '#/load');
-  await scan(page, 'M2-F-023');
-  await page.getByTestId('well-slot').waitFor();
-  await page.getByTestId('dock-camera').click();
-  await page.locator('video').waitFor();
-  await page.getByTestId('camera-blind').waitFor({ state: 'detached' });
-  yield 'camera, a slot in hand';
-  await pass(page, 31_000);
-  await page.getByTestId('camera-start').waitFor();
-  yield 'camera, stopped by itself';
-  await closeCamera(page);
-  for (const [refusal, name] of blind) {
-    await refuse(page, refusal);
-    await page.getByTestId('dock-camera').click();
-    await page.getByTestId('camera-blind').waitFor();
-    if (refusal !== 'never') await page.getByTestId('camera-type').waitFor();
-    yield name;
-    await closeCamera(page);
-  }
-  await refuse(page, null);
-}
-
-/** A lens that shows half a label. Two labels have no stop: upright, only one of them lies in the frame. */
-async function* half(here: Here): AsyncGenerator<string> {
-  const { page } = here;
-  await goThere(here, '#/load');
-  await page.getByTestId('dock-camera').click();
-  await page.getByTestId('camera-take').waitFor({ timeout: 30_000 });
-  yield 'camera, half a label';
-  await page.getByTestId('camera-take').click();
-  await page.locator('[data-testid=well-reel][data-filled=true]').waitFor();
-  yield 'camera, a reel read';
-  await closeCamera(page);
-}
-
 export const clockLegs: readonly Leg[] = [
   { name: 'nobody', stops: nobody },
   { name: 'left alone', stops: leftAlone },
   { name: 'clock', stops: clock },
 ];
-export const lensLegs: readonly Leg[] = [{ name: 'lens', stops: lens }];
-export const halfLegs: readonly Leg[] = [{ name: 'half', stops: half }];

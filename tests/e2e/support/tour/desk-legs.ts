@@ -85,6 +85,10 @@ async function* blocked(here: Here): AsyncGenerator<string> {
   yield 'line, a blocked reel runs';
   await goThere(here, '#/load');
   yield 'load, a blocked reel runs';
+  await page.getByRole('button', { name: 'M1-F-001:' }).first().click();
+  await page.getByTestId('slot-blocked').waitFor();
+  yield 'slot, its reel is blocked';
+  await closeDialogs(page);
   await openBy(here, 'blocked-off');
   yield 'blocked reel, taken off';
   await closeDialogs(page);

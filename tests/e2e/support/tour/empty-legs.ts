@@ -45,6 +45,10 @@ async function* practice(here: Here): AsyncGenerator<string> {
   yield 'empty plant: practice, labels';
   await goThere(here, '#/line');
   yield 'empty plant: practice, line';
+  await page.getByTestId('run-start').click();
+  await page.getByTestId('run-start-yes').click();
+  await page.getByTestId('no-rules').waitFor();
+  yield 'empty plant: practice, a run without rules';
   await endPractice(here);
 }
 

@@ -1,7 +1,8 @@
 // The tour of the floor: the line, loading, verdicts, the dock and its dialogs, the store, the log.
 
+import { waitReady } from '../browser.ts';
 import { pad, readLog, reelLabel, scan, scanAll, seeVerdict, signIn } from '../floor.ts';
-import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
+import { closeDialogs, confirm, goThere, type Here, type Leg, openBy, warn } from './here.ts';
 
 const right = reelLabel({ P: '22-0603-B', Q: '4000', '1T': 'LT-9400-H', '3S': 'R-970001' });
 const alternate = reelLabel({ P: '12-0603-105H', Q: '4000', '3S': 'R-970003' });
@@ -38,10 +39,7 @@ async function* line(here: Here): AsyncGenerator<string> {
 /** Brings the first slot of the list into its window, so that it warns. */
 async function* warning(here: Here): AsyncGenerator<string> {
   const { page } = here;
-  await goThere(here, '#/line');
-  await openBy(here, 'plus-many');
-  await pad(page, '150');
-  await page.getByTestId('warning').waitFor();
+  await warn(here);
   yield 'line, a warning';
   await goThere(here, '#/load');
   await page.getByTestId('warning').waitFor();
@@ -87,6 +85,11 @@ async function* load(here: Here): AsyncGenerator<string> {
   await page.getByTestId('sweep-start').click();
   await page.getByTestId('sweep-progress').waitFor();
   yield 'sweep';
+  await page.reload();
+  await waitReady(page);
+  await page.getByTestId('sweep-resume').scrollIntoViewIfNeeded();
+  yield 'sweep, begun before the page was loaded anew';
+  await page.getByTestId('sweep-resume').click();
   await page.getByTestId('sweep-end').click();
   await page.getByTestId('notice').waitFor();
   yield 'sweep, what was not seen';
@@ -337,10 +340,13 @@ export const floorLegs: readonly Leg[] = [
   { name: 'load', stops: load },
   { name: 'verdicts', stops: verdicts },
   { name: 'holds', stops: holds },
+  { name: 'log', stops: log },
+];
+
+export const dockLegs: readonly Leg[] = [
   { name: 'splices', stops: splices },
   { name: 'dock', stops: dock },
   { name: 'stock', stops: stock },
-  { name: 'log', stops: log },
   { name: 'warning', stops: warning },
 ];
 

@@ -61,6 +61,18 @@ export async function openBy({ page }: Here, testId: string): Promise<void> {
   await page.locator('dialog[open]').waitFor();
 }
 
+/** Counts so many panels that a slot comes into its window and warns. */
+export async function warn(here: Here): Promise<void> {
+  const { page } = here;
+  await goThere(here, '#/line');
+  await page.getByTestId('runbar').waitFor();
+  const resume = page.getByTestId('run-resume');
+  if (await resume.isVisible()) await resume.click();
+  await openBy(here, 'plus-many');
+  await pad(page, '150');
+  await page.getByTestId('warning').waitFor();
+}
+
 /** Confirms a person in a dialog by badge and PIN, digit by digit. */
 export async function confirm(page: Page, badge: string, pin: string): Promise<void> {
   await page.getByTestId('badge').waitFor();

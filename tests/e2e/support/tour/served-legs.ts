@@ -3,6 +3,7 @@
 
 import type { Browser, Page } from 'playwright-core';
 import { waitReady } from '../browser.ts';
+import { giveClock } from '../clock.ts';
 import { goOn, goTo, pad, reelLabel, scanAll, signIn } from '../floor.ts';
 import { leaveToTour } from '../look.ts';
 import type { PlantServer } from '../serve.ts';
@@ -58,9 +59,23 @@ async function* firstPeople(here: Here): AsyncGenerator<string> {
   await page.getByTestId('plant-gate').waitFor({ state: 'detached' });
 }
 
+/** Takes in a sheet of a product. */
+async function takeSheet(here: Here, product: string, rows: string): Promise<void> {
+  const { page } = here;
+  await goThere(here, '#/plant/sheet');
+  await page.getByTestId('sheet-paste').fill(rows);
+  await page.getByTestId('sheet-paste-read').click();
+  await page.getByTestId('take-product').fill(product);
+  await page.getByTestId('take-revision').fill('1');
+  await page.getByTestId('take-top').click();
+  await page.getByTestId('sheet-take').click();
+  await page.getByTestId('sheet-taken').waitFor();
+}
+
 /** A second tablet that joins with a code of its own. */
 async function second(browser: Browser, server: PlantServer): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  await giveClock(context);
   const page = await context.newPage();
   leaveToTour(page);
   await page.goto(`${server.url}#enrol=${await server.newCode()}`);
@@ -71,6 +86,35 @@ async function second(browser: Browser, server: PlantServer): Promise<Page> {
   await page.getByText('Fell switch').first().waitFor();
   await signIn(page, 'O-1');
   return page;
+}
+
+/** One tablet splices onto a reel that the other has taken off meanwhile. */
+async function* emptied(here: Here, other: Page): AsyncGenerator<string> {
+  const { page } = here;
+  const both = [page, other];
+  await goTo(other, 'log');
+  await other.getByTestId('log-conflicts').click();
+  await other.locator('main .empty').waitFor(); // what was settled has come
+  await goTo(other, 'load');
+  for (const each of both) await each.context().setOffline(true);
+  try {
+    await goThere(here, '#/load');
+    await page.getByRole('button', { name: 'K1-F-003:' }).first().click();
+    await page.getByTestId('slot-unload').click();
+    await page.getByTestId('unload-empty').click();
+    await page.getByTestId('notice').getByText('K1-F-003').waitFor();
+    await scanAll(other, 'K1-F-003', reelLabel({ P: 'BW-13', Q: '900', '1T': 'LT-S', '3S': 'R-710' }));
+    await goOn(other);
+  } finally {
+    for (const each of both) await each.context().setOffline(false);
+  }
+  await Promise.all(both.map(untilSent));
+  await goThere(here, '#/log');
+  await page.getByTestId('log-conflicts').click();
+  await openBy(here, 'settle');
+  await page.getByTestId('settle-empty').waitFor();
+  yield 'disagreement, spliced or emptied';
+  await closeDialogs(page);
 }
 
 /** The legs of one plant's server; they need each other's work, in this order. */
@@ -90,13 +134,7 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     await untilSync(page, 'live');
     yield 'server, joined';
     yield* firstPeople(here);
-    await goThere(here, '#/plant/sheet');
-    await page.getByTestId('sheet-paste').fill(sheet);
-    await page.getByTestId('sheet-paste-read').click();
-    await page.getByTestId('take-product').fill('Fell switch');
-    await page.getByTestId('take-revision').fill('1');
-    await page.getByTestId('take-top').click();
-    await page.getByTestId('sheet-take').click();
+    await takeSheet(here, 'Fell switch', sheet);
     await page.getByTestId('sheet-build').click();
     await page.getByTestId('screen-load').waitFor();
     yield 'load, nothing loaded yet';
@@ -132,9 +170,49 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     yield 'log, a disagreement';
     await openBy(here, 'settle');
     yield 'disagreement, settled';
-    await closeDialogs(page);
+    await page.getByTestId('settle-reason').fill('Looked at the machine');
+    await page.getByTestId('settle-keep').first().click();
+    await page.getByTestId('settle').waitFor({ state: 'detached' });
+    await untilSent(page);
+    yield* emptied(here, other);
     await goTo(other, 'plant');
     await other.context().close();
+  }
+
+  /** From one product to another and back, again and again: nothing moves, so a changeover is done as soon as it has begun. */
+  async function* again(here: Here): AsyncGenerator<string> {
+    const { page } = here;
+    await takeSheet(
+      here,
+      'Fell button',
+      'Slot\tPart\tQty per panel\tTape width\tPitch\nK1-F-003\tBW-13\t1\t8\t4\n',
+    );
+    await goThere(here, '#/load');
+    await page.getByRole('button', { name: 'K1-F-003:' }).first().click();
+    const unload = page.getByTestId('slot-unload');
+    if (await unload.isVisible()) {
+      await unload.click();
+      await page.getByTestId('unload-uncounted').click();
+    }
+    await goThere(here, '#/load');
+    await scanAll(page, 'K1-F-003', reelLabel({ P: 'BW-13', Q: '900', '1T': 'LT-T', '3S': 'R-720' }));
+    for (let change = 0; change < 3; change++) {
+      await goThere(here, '#/change');
+      await page.locator('[data-testid^=plan-]').first().click();
+      await page.getByTestId('changeover').waitFor();
+      await page.getByTestId('release').waitFor(); // nothing is built, so the line stands
+      if (change === 2) break;
+      await openBy(here, 'release');
+      await confirm(page, 'E-1', '4401');
+      await page.getByTestId('release-reason').fill('Nothing to move');
+      await page.getByTestId('release-yes').click();
+      await page.getByTestId('screen-line').waitFor();
+    }
+    await page.getByTestId('tab-feeders').click();
+    yield 'change, back to a product that was built before';
+    await page.getByTestId('tab-times').click();
+    await page.getByTestId('times-median').waitFor();
+    yield 'change, times against the last time';
   }
 
   async function* lead(here: Here): AsyncGenerator<string> {
@@ -180,6 +258,7 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
   return [
     { name: 'join', stops: join },
     { name: 'apart', stops: apart },
+    { name: 'again', stops: again },
     { name: 'lead', stops: lead },
     { name: 'away', stops: away },
     { name: 'taken', stops: taken },

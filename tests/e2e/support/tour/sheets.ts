@@ -1,36 +1,47 @@
 // Contact sheets: all stops of one size and theme on one picture, side by side under their names, for a person's eyes.
 
-import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { appendFile, mkdir, readFile, rm } from 'node:fs/promises';
 import path from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 
-const folder = path.resolve(import.meta.dirname, '../../../../.tmp/sheets');
-
-/** Empties the folder of an earlier tour. */
-export async function clearSheets(): Promise<void> {
-  await rm(folder, { recursive: true, force: true });
-  await mkdir(folder, { recursive: true });
-}
-
-/** Keeps what was found so far beside the pictures. */
-export async function keepFound(wrong: readonly string[]): Promise<void> {
-  await writeFile(path.join(folder, 'found.txt'), `${wrong.join('\n')}\n`);
-}
+/** Each part of the tour has a folder of its own here. */
+export const sheetsFolder = path.resolve(import.meta.dirname, '../../../../.tmp/sheets');
 
 interface Shot {
   readonly name: string;
   readonly file: string;
 }
 
-/** Pictures of the stops, by sheet; each lies on the disk as soon as it is taken. */
+/** Pictures of the stops of one part, by sheet; each lies on the disk as soon as it is taken. */
 export class Shots {
   readonly #sheets = new Map<string, Shot[]>();
+  readonly #folder: string;
+
+  constructor(part: string) {
+    this.#folder = path.join(sheetsFolder, part);
+  }
+
+  /** Takes away what an earlier tour left. */
+  async clear(): Promise<void> {
+    await rm(this.#folder, { recursive: true, force: true });
+    await mkdir(this.#folder, { recursive: true });
+  }
+
+  /** Keeps what was found so far beside the pictures. */
+  async keepFound(wrong: readonly string[]): Promise<void> {
+    await appendFile(path.join(this.#folder, 'found.txt'), wrong.map((each) => `${each}\n`).join(''));
+  }
+
+  /** Takes a picture of where a leg could not go on. */
+  async takeLost(page: Page, leg: string): Promise<void> {
+    await page.screenshot({ path: path.join(this.#folder, `lost-${leg.replaceAll(' ', '-')}.png`) });
+  }
 
   /** Takes one picture for a sheet. */
   async take(page: Page, sheet: string, name: string): Promise<void> {
     const shots = this.#sheets.get(sheet) ?? [];
     const number = String(shots.length + 1).padStart(3, '0');
-    const file = path.join(folder, sheet, `${number}-${name.replace(/\W+/g, '-')}.jpg`);
+    const file = path.join(this.#folder, sheet, `${number}-${name.replace(/\W+/g, '-')}.jpg`);
     // Its place is taken before the picture is: another tablet's tour goes on meanwhile.
     this.#sheets.set(sheet, [...shots, { name, file }]);
     await page.screenshot({ type: 'jpeg', quality: 70, path: file });
@@ -39,7 +50,7 @@ export class Shots {
   /** Writes one PNG a sheet. */
   async write(browser: Browser): Promise<void> {
     for (const [sheet, shots] of this.#sheets) {
-      await compose(browser, shots, /^1280/.test(sheet) ? 400 : 240, path.join(folder, `${sheet}.png`));
+      await compose(browser, shots, /^1280/.test(sheet) ? 400 : 240, path.join(this.#folder, `${sheet}.png`));
     }
   }
 }

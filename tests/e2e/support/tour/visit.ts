@@ -24,6 +24,9 @@ export const pseudoSpeeches: readonly Speech[] = [
   { name: 'mirrored', language: 'en', pseudo: 'mirrored' },
 ];
 
+/** Are pictures kept of other words and of large letters too? They are of no use to a run that nobody looks at. */
+const isPictured = process.env['REELWARD_TOUR'] !== undefined;
+
 /** What the tour brings home. */
 export interface Journal {
   readonly wrong: string[];
@@ -67,8 +70,8 @@ export async function visit(
   for (const id of ids) journal.ids.add(id);
   const told = new Set<string>();
   const note = async (where: string, options: LookOptions) => {
-    // Later looks at a state that stands already need less patience, and what was said of it is not waited for again.
-    const patienceMs = told.size > 0 || where !== `${sizes[0].width} light` ? 150 : 1500;
+    // What was said of a stop is not waited for again.
+    const patienceMs = told.size > 0 ? 150 : 3000;
     for (const finding of await findings(page, { patienceMs, ...options })) {
       if (told.has(finding)) continue;
       told.add(finding);
@@ -83,28 +86,31 @@ export async function visit(
     await note(`${size.width} light`, { axe: size === sizes[0] });
     await journal.shots.take(page, `${size.width}-light`, name);
   }
+  // From each size to the nearest: a window that changes its size is laid out anew.
+  const [wide, , narrow] = sizes;
   await page.emulateMedia({ colorScheme: 'dark' });
-  await note(`${sizes[2].width} dark`, { ...axeAlone, axe: 'contrast' });
-  await page.setViewportSize(sizes[1]);
-  await journal.shots.take(page, `${sizes[1].width}-dark`, name);
+  await note(`${narrow.width} dark`, { ...axeAlone, axe: 'contrast' });
+  for (const size of [...sizes].reverse()) {
+    await page.setViewportSize(size);
+    await journal.shots.take(page, `${size.width}-dark`, name);
+  }
   await page.emulateMedia({ colorScheme: 'light' });
+  let ends: readonly (typeof sizes)[number][] = [wide, narrow];
+  const atBothEnds = async (kind: string, options: LookOptions) => {
+    for (const size of ends) {
+      await page.setViewportSize(size);
+      await note(`${size.width} ${kind}`, { ...options, pictures: false });
+      if (size === narrow && isPictured) await journal.shots.take(page, `${size.width}-${kind}`, name);
+    }
+    ends = [...ends].reverse();
+  };
   for (const speech of isWhole ? speeches : []) {
     await speak(page, speech);
-    for (const size of [sizes[0], sizes[2]]) {
-      await page.setViewportSize(size);
-      await note(`${size.width} ${speech.name}`, { sentences: speech.pseudo === null, pictures: false });
-    }
-    await journal.shots.take(page, `${sizes[2].width}-${speech.name}`, name);
+    await atBothEnds(speech.name, { sentences: speech.pseudo === null });
   }
   if (isWhole) await speak(page, { language: 'en', pseudo: null });
-  await withLargeText(page, async () => {
-    for (const size of [sizes[0], sizes[2]]) {
-      await page.setViewportSize(size);
-      await note(`${size.width} large`, { texts: false, sentences: false, pictures: false });
-    }
-    await journal.shots.take(page, `${sizes[2].width}-large`, name);
-  });
-  await page.setViewportSize(sizes[0]);
+  await withLargeText(page, () => atBothEnds('large', { texts: false, sentences: false }));
+  await page.setViewportSize(wide);
 }
 
 /** Goes along a leg; one that cannot be gone to its end is a finding, and the next leg begins afresh. */
@@ -121,9 +127,7 @@ export async function travel(
       await visit(here.page, name, journal, speeches);
     }
   } catch (error) {
-    await here.page
-      .screenshot({ path: `.tmp/lost-${leg.name.replaceAll(' ', '-')}.png` })
-      .catch(() => undefined); // the page may be gone
+    await journal.shots.takeLost(here.page, leg.name).catch(() => undefined); // the page may be gone
     await endPractice(here).catch(() => undefined); // else every later leg would go on there
     journal.wrong.push(
       `leg "${leg.name}" ends after "${last}": ${String(error).split('\n').slice(0, 3).join(' ')}`,

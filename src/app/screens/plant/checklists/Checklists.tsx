@@ -1,5 +1,6 @@
 // Checklists as the site wants them: pick one, change its steps, keep the next version.
 
+import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
 import { checkTemplate, inLanguage } from '../../../../../shared/checklist/steps.ts';
 import type { ChecklistStep, ChecklistTemplate } from '../../../../../shared/floor/checklist.ts';
@@ -72,9 +73,10 @@ function Editor({ template, onClose }: EditorProps) {
               {faults
                 .filter((fault) => fault.step === step.step)
                 .map((fault) => (
-                  <span key={fault.code} class="chip stop">
-                    ✕ {words.faults[fault.code]}
-                  </span>
+                  <Fragment key={fault.code}>
+                    {' '}
+                    <span class="chip stop">✕ {words.faults[fault.code]}</span>
+                  </Fragment>
                 ))}
             </span>
             <Button onPress={() => setOpen(open === step.step ? null : step.step)} testId={`open-step-${at}`}>

@@ -283,9 +283,12 @@ function ChangedList({ changed }: { readonly changed: readonly Feeder[] }) {
             <b class="code">{next.feeder}</b> {before && tapeText(before)} → {tapeText(next)}
             {where && ` · ${placeText(where)}`}
             {feederMisfit(floor, next) !== null && (
-              <span class="chip stop">
-                <Icon name="warn" size={18} /> {all.feeders.noLongerFits}
-              </span>
+              <>
+                {' '}
+                <span class="chip stop">
+                  <Icon name="warn" size={18} /> {all.feeders.noLongerFits}
+                </span>
+              </>
             )}
           </li>
         );

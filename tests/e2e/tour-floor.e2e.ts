@@ -1,0 +1,13 @@
+// The tour of the floor: every state of line, loading, verdicts, dock, store and log, from all sides.
+
+import { describe, it } from 'vitest';
+import { dockLegs, floorLegs } from './support/tour/floor-legs.ts';
+import { useTour } from './support/tour/use-tour.ts';
+
+const tour = useTour('floor');
+
+// Two tablets at a time: one waits for its next stop while the other is looked at.
+describe.concurrent('the tour', { timeout: 600_000 }, () => {
+  it('of line, loading and log', () => tour.go(floorLegs));
+  it('of splices, dock and store', () => tour.go(dockLegs));
+});
