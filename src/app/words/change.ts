@@ -71,6 +71,7 @@ export const changeWords = area({
     lastPanelText: (done: string, wanted: string) =>
       `${plural(wanted, `${done} of 1 panel is counted.`, `${done} of ${wanted} panels are counted.`)} The run ends here and the line is set up for the next product.`,
     drop: 'Cancel changeover',
+    dropNot: 'Keep changeover',
     dropTitle: 'Cancel this changeover?',
     dropText: 'Loaded reels stay loaded. Ticked steps stay in the log.',
     tabs: {
@@ -180,6 +181,7 @@ export const changeWords = area({
     lastPanelText: (done, wanted) =>
       `${plural(wanted, `Hay ${done} de 1 panel contado.`, `Hay ${done} de ${wanted} paneles contados.`)} La tirada acaba aquí y la línea se monta para el producto siguiente.`,
     drop: 'Anular el cambio',
+    dropNot: 'Seguir con el cambio',
     dropTitle: '¿Anular este cambio?',
     dropText: 'Las bobinas cargadas siguen cargadas. Los pasos marcados quedan en el registro.',
     tabs: {

@@ -1,6 +1,13 @@
 import type { LineClimate } from '../../../shared/moisture/line-climate.ts';
 import { area } from './words.ts';
 
+/** One bake as its sentence takes it; null: nobody told, or the table gives none. */
+interface BakeFacts {
+  readonly hours: string;
+  readonly celsius: string | null;
+  readonly wanted: string | null;
+}
+
 /** Floor life of moisture-sensitive reels: what is left, since when they lie open, drying and baking. */
 export const moistureWords = area({
   en: {
@@ -13,6 +20,18 @@ export const moistureWords = area({
     overSince: (clock: string) => `floor life over since ${clock}`,
     baking: 'in the oven',
     bakeShort: 'baked shorter than the table says',
+    bakeLet: (name: string) => `short bake counts: ${name}`,
+    letBake: 'Let the bake count',
+    letBakeTitle: (reel: string) => `Does the bake of ${reel} count?`,
+    letBakeWhat: (f: BakeFacts) =>
+      `Baked ${f.hours} h${f.celsius === null ? '' : ` at ${f.celsius} °C`}. ${f.wanted === null ? 'The table has no row for that.' : `The table asks for ${f.wanted} h.`}`,
+    letBakeHelp:
+      'If it counts, floor life starts again at its end, and this bake holds the reel no more. It counts once: another short bake is held again.',
+    letBakeWhy: 'Why does it count?',
+    letBakeDone: (reel: string) => `${reel}: the bake counts.`,
+    letBakeFor: 'The bake',
+    letBakeOnce: 'Only this time',
+    letBakeAlways: 'It counts from now on',
     dry: 'in dry storage',
     open: 'Bag / oven',
     title: (reel: string) => `Floor life of ${reel}`,
@@ -54,6 +73,18 @@ export const moistureWords = area({
     overSince: (clock) => `vida en planta agotada desde ${clock}`,
     baking: 'en el horno',
     bakeShort: 'horneada menos de lo que dice la tabla',
+    bakeLet: (name) => `horneado corto admitido: ${name}`,
+    letBake: 'Dar por bueno el horneado',
+    letBakeTitle: (reel) => `¿Vale el horneado de ${reel}?`,
+    letBakeWhat: (f) =>
+      `Horneada ${f.hours} h${f.celsius === null ? '' : ` a ${f.celsius} °C`}. ${f.wanted === null ? 'La tabla no tiene fila para eso.' : `La tabla pide ${f.wanted} h.`}`,
+    letBakeHelp:
+      'Si vale, la vida en planta empieza de nuevo al acabar, y este horneado ya no retiene la bobina. Vale una vez: otro horneado corto se retiene de nuevo.',
+    letBakeWhy: '¿Por qué vale?',
+    letBakeDone: (reel) => `${reel}: el horneado vale.`,
+    letBakeFor: 'El horneado',
+    letBakeOnce: 'Solo esta vez',
+    letBakeAlways: 'Vale desde ahora',
     dry: 'en almacén seco',
     open: 'Bolsa / horno',
     title: (reel) => `Vida en planta de ${reel}`,

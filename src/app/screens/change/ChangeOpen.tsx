@@ -161,6 +161,7 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
               app.write([{ kind: 'changeover.dropped', payload }]).then(close, () => undefined); // shown by the fault screen
             }}
             onNo={close}
+            no={words.dropNot}
           >
             {words.drop}
           </AskFeet>
