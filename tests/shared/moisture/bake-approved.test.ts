@@ -49,7 +49,12 @@ function bakedShort() {
     const reel = { reel: 'K1', part: 'R-100', supplierPart: null, quantity: 100, lot: null, msl: null };
     const asked = { act: 'load', line: 'L1', setup: 'brook-top-a', slot, reel } as const;
     const floorLife = floorLifeOf(floor, asked, startMs + hour * hourMs);
-    const { verdict, reasons } = verifyReel(floor, { ...asked, feeder: null, today: null, floorLife });
+    const { verdict, reasons } = verifyReel(floor, {
+      ...asked,
+      feeder: null,
+      today: '2026-03-02',
+      floorLife,
+    });
     return [verdict, ...reasons.map(({ code }) => code)];
   };
   const lifeAt = (hour: number) =>
