@@ -10,6 +10,7 @@ export const clockWords = area({
     'behind-server': (span: string) => `This tablet’s clock is ${span} behind the server: set it right.`,
     'ahead-of-server': (span: string) => `This tablet’s clock is ${span} ahead of the server: set it right.`,
     goesOn: 'Warnings and times go on from the last correct time.',
+    short: 'Check the clock',
     isRight: 'The clock is right',
   },
   es: {
@@ -23,6 +24,7 @@ export const clockWords = area({
     'ahead-of-server': (span) =>
       `El reloj de esta tableta va ${span} por delante del servidor: póngalo en hora.`,
     goesOn: 'Avisos y horas siguen desde la última hora buena.',
+    short: 'Mire el reloj',
     isRight: 'El reloj está en hora',
   },
 });
