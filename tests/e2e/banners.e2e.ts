@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { pass } from './support/clock.ts';
 import { coveredBy } from './support/finger.ts';
-import { goTo, keepRunning, pad, readLog, steady } from './support/floor.ts';
+import { goTo, keepRunning, ownEntries, pad, readLog, steady } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -62,7 +62,7 @@ describe('two banners on a phone', () => {
       // Neither can be put away without its act.
       expect(await page.getByTestId('blocked').isVisible()).toBe(true);
       await page.getByTestId('warning-ack').click();
-      await expect.poll(() => page.getByTestId('warning').isVisible()).toBe(false);
+      await expect.poll(async () => (await ownEntries(page, 'warning.acknowledged')).length).toBe(1);
       expect(await page.getByTestId('blocked').isVisible()).toBe(true);
     }, phone));
 });

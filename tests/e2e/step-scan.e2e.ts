@@ -1,7 +1,7 @@
 // A scan answers the step of the checklist that is next, with no field entered; what it does not ask for goes to the desk.
 
 import { expect, it } from 'vitest';
-import { goTo, ownEntries, scan } from './support/floor.ts';
+import { goTo, ownEntries, scan, steady } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo({ badge: 'BADGE-3301' });
@@ -20,10 +20,14 @@ it('answers the stencil and then the paste from outside their fields, and leaves
     const answers = async () =>
       (await ownEntries(page, 'step.answered')).map(({ payload }) => [payload['step'], payload['value']]);
 
-    // Nobody has come to the stencil yet: the desk does not know the code either.
+    // Nobody has come to the stencil yet: the desk asks what the code is.
     await scan(page, 'ST-GN-F');
-    await page.getByTestId('dock').getByText('ST-GN-F').waitFor();
+    const question = page.locator('dialog[open]');
+    await question.getByText('The label says “ST-GN-F”').waitFor();
     expect(await answers()).toEqual([]);
+    await steady(page);
+    await question.getByRole('button', { name: 'Cancel', exact: true }).click();
+    await question.waitFor({ state: 'detached' });
 
     // Entered once, it is next, also after the field was left for the heading.
     await page.getByTestId('value-stencil-in').click();

@@ -52,7 +52,7 @@ export function Banner(props: BannerProps) {
         data-testid={`${testId}-more`}
         onClick={() => setOpen(!isOpen)}
       >
-        <Icon name={isOpen ? 'cross' : 'more'} />
+        <Icon name="right" />
       </button>
     </div>
   );

@@ -36,6 +36,7 @@ const offer = (asks: OpenStep, scanned: Scan, desk: Desk = emptyDesk) =>
 describe('offerToStep()', () => {
   test('gives the step what it asks for', () => {
     expect(offer(step('stencil'), scan('ST-204/B'))).toEqual({ ok: true, value: 'ST-204/B' });
+    expect(offer(step('stencil'), scan('ST-GN-F'))).toEqual({ ok: true, value: 'ST-GN-F' });
     expect(offer(step('stencil', { expects: 'ST-9' }), scan('ST-9'))).toEqual({ ok: true, value: 'ST-9' });
     expect(offer(step('feeder'), scan('F-7'))).toEqual({ ok: true, value: 'F-7' });
     expect(offer(step('slot'), scan('M1-F-002'))).toEqual({ ok: true, value: 'M1-F-002' });
