@@ -39,9 +39,11 @@ function Steps({ list, desk, template }: ChecklistPanelProps & { readonly templa
   const mayTakeBack = changeover ? changeover.releasedMs === null : list.closedMs === null;
   const isHere = list.tablet === app.store.identity.tablet;
   const { checklist, line } = list;
-  const write = (wish: Parameters<typeof app.write>[0][number]) => {
-    app.write([wish]).catch(() => undefined); // shown by the fault screen
-  };
+  const write = (wish: Parameters<typeof app.write>[0][number]): Promise<boolean> =>
+    app.write([wish]).then(
+      () => true,
+      () => false, // shown by the fault screen
+    );
   const isLocked = list.closedMs !== null || !isHere;
   const onAnswer = ({ step, unit }: ChecklistStep, value: string | number) =>
     write({ kind: 'step.answered', payload: { checklist, line, step, value, unit } });

@@ -29,7 +29,8 @@ interface StepScansAsked {
   readonly view: ChecklistView;
   /** False where nobody may answer here and now. */
   readonly mayAnswer: boolean;
-  readonly onAnswer: (step: ChecklistStep, value: string) => void;
+  /** Keeps an answer; says whether it is durable. */
+  readonly onAnswer: (step: ChecklistStep, value: string) => Promise<boolean>;
 }
 
 export function useStepScans(desk: DeskRun, asked: StepScansAsked): StepScans {
@@ -40,9 +41,9 @@ export function useStepScans(desk: DeskRun, asked: StepScansAsked): StepScans {
   const next = asked.mayAnswer ? currentScanStep(asked.view, focused ?? chosen) : null;
   const isMeant = next !== null && next.step === focused;
 
-  function settle(step: ChecklistStep, judged: StepScan): void {
+  function settle(step: ChecklistStep, judged: StepScan, then: () => void = () => undefined): void {
     const words = say(checklistWords);
-    if (judged.ok) asked.onAnswer(step, judged.value);
+    if (judged.ok) void asked.onAnswer(step, judged.value).then((isKept) => isKept && then());
     const text = judged.ok
       ? null
       : `${words.scannedIs[judged.is](judged.name)} ${words.scanWants[step.wants ?? 'other']}`;
@@ -51,10 +52,11 @@ export function useStepScans(desk: DeskRun, asked: StepScansAsked): StepScans {
 
   function onScan(judged: StepScan): void {
     if (next === null) return;
-    settle(next, judged);
     // Whoever scanned from elsewhere, or by the camera that lies over the list, is told what became of it.
-    if (judged.ok && !isMeant)
-      app.notice.value = { tone: 'go', text: say(checklistWords).scanKept(judged.value) };
+    settle(next, judged, () => {
+      if (judged.ok && !isMeant)
+        app.notice.value = { tone: 'go', text: say(checklistWords).scanKept(judged.value) };
+    });
   }
 
   const newest = useRef(onScan);
