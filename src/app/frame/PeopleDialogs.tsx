@@ -188,7 +188,7 @@ export function ClearDialog({
               />
             </label>
             {bake && (
-              <fieldset class="choice" data-testid="held-bake">
+              <fieldset class="choice stood" data-testid="held-bake">
                 <legend>{moisture.letBakeFor}</legend>
                 <button type="button" aria-pressed={!isBakeGood} onClick={() => setBakeGood(false)}>
                   {moisture.letBakeOnce}
