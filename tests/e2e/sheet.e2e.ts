@@ -99,7 +99,7 @@ describe('a CSV sheet', () => {
       const told = (await page.getByTestId('problems').textContent()) ?? '';
       // The header stands in row 3.
       expect(told).toContain('Row 8');
-      expect(told).toContain('M1-F-004 was already given in row 7');
+      expect(told).toContain('M1-F-004 is in row 7 already');
       expect(told).toContain('Row 10');
       expect(told).toContain('"seven"');
       expect(await isBlocked(page)).toBe('true');
