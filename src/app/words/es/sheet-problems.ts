@@ -1,0 +1,135 @@
+import { type SheetField, sheetFieldNames } from '../../../../shared/sheet/fields.ts';
+import type { SheetProblem, SheetProblemCode } from '../../../../shared/sheet/problems.ts';
+import type { words as english } from '../en/sheet-problems.ts';
+import type { Sentences } from '../words.ts';
+
+type Facts = SheetProblem['facts'];
+
+const fieldsEs: Readonly<Record<SheetField, string>> = {
+  slot: 'posición',
+  machine: 'máquina',
+  bank: 'banco',
+  number: 'número de posición',
+  part: 'componente',
+  perPanel: 'colocaciones por panel',
+  tapeWidth: 'ancho de cinta',
+  pitch: 'paso',
+  sharing: 'reparto entre posiciones',
+  alternates: 'alternativas',
+  supplierParts: 'referencias de proveedor',
+  description: 'descripción',
+  package: 'encapsulado',
+  bodyThickness: 'espesor del cuerpo',
+  msl: 'nivel de sensibilidad a la humedad',
+  polarity: 'polaridad',
+  critical: 'crítico',
+  positions: 'posiciones ocupadas',
+  side: 'cara',
+  designators: 'designadores',
+  fitted: 'montado',
+  notFitted: 'no montado',
+  note: 'nota',
+};
+
+const spanishByEnglish = new Map(
+  // The keys of a table by field are its fields.
+  (Object.keys(sheetFieldNames) as SheetField[]).map((field) => [sheetFieldNames[field], fieldsEs[field]]),
+);
+
+/** Facts that name a field carry its English name. */
+function field(name: string | number | undefined): string {
+  return spanishByEnglish.get(String(name)) ?? String(name);
+}
+
+const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
+  encodingGuessed: () =>
+    'El archivo no es UTF-8; se leyó como Windows-1252. Compruebe las letras con acento o guárdelo como UTF-8.',
+  quoteBroken: (f) =>
+    `Unas comillas abiertas en la fila ${f['row']} no se cierran. Lo que sigue puede estar en otra celda. Corrija esa fila.`,
+  rowTooLong: (f) =>
+    `La fila tiene ${f['found']} celdas y la cabecera ${f['wanted']}. Parece que una celda lleva el separador: póngala entre comillas.`,
+  rowUnreadable: (f) =>
+    `La fila tiene ${f['found']} celdas y la cabecera ${f['wanted']}, y no cuadran. Corrija la fila.`,
+  noRows: () => 'No hay ninguna fila bajo la cabecera. Exporte la hoja otra vez con sus filas.',
+  moreProblems: (f) => `Hay ${f['count']} problemas más sin listar. Corrija estos y lea la hoja otra vez.`,
+  moreErrors: (f) =>
+    `Hay ${f['count']} problemas más sin listar, algunos son errores. Corrija estos y lea la hoja otra vez.`,
+  columnMissing: (f) =>
+    `No hay columna de ${field(f['wanted'])} entre: ${f['headers']}. Elija la columna a mano.`,
+  columnAbsent: (f) =>
+    `No hay columna de ${field(f['wanted'])} entre: ${f['headers']}. Elija la columna a mano o siga sin ella.`,
+  columnNotFound: (f) =>
+    `Esta hoja no tiene la columna «${f['wanted']}» para ${field(f['field'])}. Tiene: ${f['headers']}. Elija otra vez la columna.`,
+  columnUnknown: (f) => `La columna «${f['found']}» no se usa. Si hace falta, elija a mano qué contiene.`,
+  columnTwice: (f) =>
+    `La columna «${f['found']}» también parece ${field(f['field'])}; se usa «${f['used']}». Si es la otra, elíjala a mano.`,
+  usagePerBoard: (f) =>
+    `La columna «${f['found']}» parece contar por placa y se toma por panel. Si un panel lleva varias placas, multiplíquela.`,
+  slotMissing: (f) => `Falta la posición, pero la fila nombra ${f['part']}. Póngala.`,
+  textTooLong: (f) => `${field(f['field'])} «${f['found']}…» pasa de ${f['most']} caracteres. Acórtelo.`,
+  textCut: (f) => `El texto pasa de ${f['most']} caracteres. El resto se omite: acórtelo.`,
+  slotUnclear: (f) =>
+    `La posición «${f['found']}» no está escrita como M1-F-014: no se pueden comprobar sus vecinas. Se toma tal cual.`,
+  slotNumberUnreadable: (f) => `El número de posición «${f['found']}» no es un entero desde 1. Corríjalo.`,
+  partMissing: (f) => `La posición ${f['slot']} no tiene referencia, pero sí otros datos. Póngala.`,
+  usageUnreadable: (f) => `Las colocaciones por panel «${f['found']}» no son un entero desde 0. Corríjalas.`,
+  usageMissing: () =>
+    'Faltan las colocaciones por panel: no se sabe cuándo se acaba. Póngalas o añada el archivo de colocación.',
+  usageZero: () =>
+    'Hay 0 colocaciones por panel: se carga pero no se usa. Si es así, marque la fila como no montada.',
+  usageFromDesignators: (f) =>
+    `Faltan las colocaciones por panel: los ${f['count']} designadores cuentan como ${f['count']}. Compruebe que son de todo el panel.`,
+  designatorsDisagree: (f) =>
+    `Hay ${f['found']} designadores, pero ${f['wanted']} colocaciones por panel. Compruebe cuál vale.`,
+  widthUnreadable: (f) => `El ancho de cinta «${f['found']}» no es un número de mm. Escríbalo como 8 u 8 mm.`,
+  widthUnknown: (f) => `${f['found']} mm no es un ancho de cinta de EIA-481 (${f['wanted']} mm). Corríjalo.`,
+  widthMissing: () => 'Falta el ancho de cinta: no se puede comprobar que el alimentador quepa. Póngalo.',
+  notTape: (f) => `«${f['found']}» no es cinta: esta posición no tiene largo de cinta ni horas de empalme.`,
+  pitchUnreadable: (f) =>
+    `El paso «${f['found']}» no es un número de mm mayor que 0. Escríbalo como 4 o 4 mm.`,
+  pitchUnusual: (f) =>
+    `EIA-481 no lista un paso de ${f['found']} mm para cinta de ${f['width']} mm, solo ${f['wanted']} mm. Compruébelo; algunas cintas son distintas.`,
+  pitchMissing: () => 'Falta el paso: no se puede pasar de cinta a componentes. Póngalo.',
+  positionsUnreadable: (f) =>
+    `Las posiciones ocupadas «${f['found']}» no son un entero de 1 a 60. Corríjalas.`,
+  thicknessUnreadable: (f) =>
+    `El espesor «${f['found']}» no es un número de mm mayor que 0 y se omite. Corríjalo.`,
+  mslUnknown: (f) =>
+    `«${f['found']}» no es un nivel de humedad (1, 2, 2a, 3, 4, 5, 5a, 6) y se omite. Corríjalo.`,
+  sharingUnknown: (f) =>
+    `«${f['found']}» no dice cómo se reparten las posiciones. Escriba «repartido» si cada una pone lo suyo, «por turno» si una alimenta hasta acabarse.`,
+  turnUsageDiffers: (f) =>
+    `${f['part']} se usa por turno: la que alimenta pone las ${f['wanted']}. Esta fila dice ${f['found']}. Escriba la misma cifra en cada fila.`,
+  sideUnknown: (f) => `«${f['found']}» no es cara superior ni inferior y se omite. Corríjala.`,
+  flagUnreadable: (f) => `«${f['found']}» no es sí ni no y cuenta como ${f['taken']}. Corríjalo.`,
+  alternateIsPart: (f) => `${f['part']} figura como alternativa de sí mismo. Se omite.`,
+  slotTwice: (f) =>
+    `La posición ${f['slot']} ya está en la fila ${f['first']} con ${f['part']}. Una posición lleva un componente: corrija una de las filas.`,
+  noRoom: (f) =>
+    `El alimentador de ${f['slot']} ocupa ${f['wanted']} posiciones. ${f['next']} (fila ${f['nextRow']}) está a solo ${f['found']}. Mueva uno de los dos.`,
+  littleRoom: (f) =>
+    `Un alimentador de ${f['width']} mm en ${f['slot']} suele ocupar ${f['wanted']} posiciones. ${f['next']} (fila ${f['nextRow']}) está a solo ${f['found']}. Compruebe que cabe o ponga las posiciones ocupadas.`,
+  noApprovedReels: (f) =>
+    `${f['part']} no tiene referencia de proveedor aprobada: solo pasan etiquetas con su referencia propia. Póngala.`,
+  partDiffers: (f) =>
+    `${f['part']}: ${field(f['field'])} es ${f['found']} aquí y ${f['wanted']} en la fila ${f['first']}. Compruebe cuál vale.`,
+  usageDisagrees: (f) =>
+    `${f['part']}: ${f['found']} colocaciones por panel en la hoja y ${f['wanted']} en el archivo de colocación. Compruebe cuál vale.`,
+  usageRatio: (f) =>
+    `La hoja tiene ${f['ratio']} veces las colocaciones del archivo en cada componente. El archivo parece de una placa de ${f['ratio']}: ponga cuántas placas lleva un panel.`,
+  usageSplitUnknown: (f) =>
+    `${f['part']}: ${f['wanted']} colocaciones para ${f['found']} posiciones, y el archivo no dice cuántas cada una. Ponga las colocaciones por panel.`,
+  partNotPlaced: (f) =>
+    `${f['part']} tiene posición pero no está en el archivo de colocación. Compruebe la referencia en ambos.`,
+  partWithoutSlot: (f) =>
+    `${f['part']} se coloca ${f['found']} veces (archivo de colocación, desde la fila ${f['first']}) pero no tiene posición. Dele una o márquelo como no montado.`,
+  placementPartMissing: (f) => `El designador ${f['designator']} no tiene referencia y se omite. Póngala.`,
+  placementTwice: (f) =>
+    `El designador ${f['designator']} está en el mismo sitio que en la fila ${f['first']}. Cuenta una vez.`,
+  placementSideMissing: () =>
+    'El archivo de colocación no tiene columna de cara. Todo cuenta como cara superior.',
+  placementSideUnknown: (f) =>
+    `«${f['found']}» no es cara superior ni inferior y cuenta como superior. Corríjalo.`,
+};
+
+export const words: Sentences<typeof english> = { say: (problem) => es[problem.code](problem.facts) };
