@@ -17,6 +17,7 @@ import { type Desk, type DeskView, deskAct, emptyDesk, type ReelInHand } from '.
 import { continuesLabel } from './pieces.ts';
 import { takeScan } from './take-scan.ts';
 
+export { offerToStep } from './step-offer.ts';
 export { answerMeaning, answerRunsHere, answerWhich, takeEnough, takeScan } from './take-scan.ts';
 
 /** A desk with all that a verdict wants. */

@@ -10,6 +10,19 @@ export interface Stay {
   readonly humidity: number | null;
   /** The entry that told it. */
   readonly entry: string;
+  /** A lead lets this bake count though the table asks for more; absent where nobody did. */
+  readonly approved?: BakeApproval;
+}
+
+/** A lead's word on one bake. */
+export interface BakeApproval {
+  /** The entry that says so. */
+  readonly entry: string;
+  /** The lead. */
+  readonly by: string;
+  readonly atMs: number;
+  /** How long the bake was by what the lead saw; a shorter one is not approved. */
+  readonly hours: number;
 }
 
 /** What the log knows of a reel's floor life. */

@@ -13,7 +13,7 @@ type Opened = Pick<PayloadOf<'reel.verified'>, 'act' | 'setup' | 'slot' | 'reel'
 
 /** Kinds that this fold handles. */
 type AiringEntry = EntryOf<
-  'reel.aired' | 'reel.verified' | 'cart.filled' | 'hold.cleared' | 'entry.corrected'
+  'reel.aired' | 'bake.approved' | 'reel.verified' | 'cart.filled' | 'hold.cleared' | 'entry.corrected'
 >;
 
 /** Applies one entry to the reels' stays. Must see a hold before its clearing takes it away. */
@@ -22,6 +22,9 @@ export function foldAirings(state: FloorState, entry: AiringEntry): void {
   switch (entry.kind) {
     case 'reel.aired':
       tell(state, entry.payload, { entry: of, atMs: entry.hlc.ms });
+      return;
+    case 'bake.approved':
+      approve(state, entry.payload, { entry: of, atMs: entry.hlc.ms });
       return;
     case 'reel.verified':
       if (entry.payload.verdict === 'accepted') open(state, entry.payload, { entry: of, atMs: entry.hlc.ms });
@@ -75,11 +78,29 @@ function add(state: FloorState, reel: string, msl: string | undefined, stay: Sta
   state.airings.set(reel, { msl: msl ?? there.msl, stays });
 }
 
+/** A bake that nobody told of any more, or that is none, is not approved. */
+function approve(state: FloorState, facts: PayloadOf<'bake.approved'>, told: Told): void {
+  const airing = state.airings.get(facts.reel);
+  if (!airing) return;
+  const approved = { ...told, by: facts.by, hours: facts.hours };
+  const stays = airing.stays.map((stay) =>
+    stay.entry === facts.of && stay.air === 'bake' ? { ...stay, approved } : stay,
+  );
+  state.airings.set(facts.reel, { ...airing, stays });
+}
+
 function takeBack(state: FloorState, of: string): void {
   for (const [reel, airing] of state.airings) {
-    const stays = airing.stays.filter((stay) => stay.entry !== of);
-    if (stays.length === airing.stays.length) continue;
+    const stays = airing.stays
+      .filter((stay) => stay.entry !== of)
+      .map((stay) => (stay.approved?.entry === of ? withoutApproval(stay) : stay));
+    if (stays.length === airing.stays.length && stays.every((stay, at) => stay === airing.stays[at]))
+      continue;
     if (stays.length === 0) state.airings.delete(reel);
     else state.airings.set(reel, { ...airing, stays });
   }
+}
+
+function withoutApproval({ approved: _, ...stay }: Stay): Stay {
+  return stay;
 }

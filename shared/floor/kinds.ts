@@ -5,6 +5,7 @@
 import * as z from 'zod/mini';
 import type { Entry, Json, JsonObject } from '../log/entry.ts';
 import { changePayloadSchemas } from './kinds-change.ts';
+import { decisionPayloadSchemas } from './kinds-decisions.ts';
 import { labelPayloadSchemas } from './kinds-labels.ts';
 import {
   airs,
@@ -227,15 +228,7 @@ export const payloadSchemas = {
     /** Where it was held at a cart, for this slot: clearing it puts it on the cart and not on the line. */
     cart: z.optional(id),
   }),
-  'hold.cleared': z.strictObject({
-    of: id,
-    line: id,
-    slot: orNull(short),
-    reason: short,
-    by: id,
-    checked: z.enum(['tablet', 'server']),
-  }),
-  'hold.declined': z.strictObject({ of: id, line: id, slot: orNull(short), by: orNull(id), reason: short }),
+  ...decisionPayloadSchemas,
   'reel.unloaded': z.strictObject({
     line: id,
     run: orNull(id),
@@ -298,16 +291,6 @@ export const payloadSchemas = {
     reason: short,
   }),
   'material.released': z.strictObject({ block: id, reason: short, by: id }),
-  /** A lead lets a blocked reel run on where it stands, for a reason; `of`: the entry that put it there. The block itself stays. */
-  'blocked.let-run': z.strictObject({
-    block: id,
-    line: id,
-    slot: short,
-    of: id,
-    reason: short,
-    by: id,
-    checked: z.enum(['tablet', 'server']),
-  }),
   /**
    * The highest temperature (°C) and relative humidity (%) of a line's floor. Beside the line's rules and not in them, since a tablet of
    * an older version must still read those.

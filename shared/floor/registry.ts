@@ -97,6 +97,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   },
   'reel.put': { schema: schemas['reel.put'], fold: foldPlaces, touches: ofReel },
   'reel.aired': { schema: schemas['reel.aired'], fold: foldAirings, touches: ofReel },
+  'bake.approved': { schema: schemas['bake.approved'], fold: foldAirings, touches: ofReel },
   'reel.calibrated': { schema: schemas['reel.calibrated'], fold: foldLoss, touches: nowhere },
   'material.blocked': { schema: schemas['material.blocked'], fold: foldBlocks, touches: ofReel },
   'material.released': { schema: schemas['material.released'], fold: foldBlocks, touches: nowhere },

@@ -51,63 +51,63 @@ export function formatLabelWarning(warning: LabelWarning): string {
     case 'no-code':
       return 'no code was read off this label';
     case 'no-part-number':
-      return 'no code states a part number: it must come from elsewhere';
+      return 'no part number on this label: it must come from elsewhere';
     case 'header-damaged':
-      return `envelope header is damaged: found ${quote(warning.found)}`;
+      return `the start of the code is damaged: ${quote(warning.found)}`;
     case 'separators-replaced':
-      return `separators came as ${quote(warning.found)} instead of the control character GS: set the scanner to send control characters`;
+      return `the scanner sent ${quote(warning.found)} in place of the separators (GS): set it to send control characters`;
     case 'separators-mixed':
-      return `separators differ from place to place (${warning.found.map(quote).join(', ')}): the scanner or its keyboard layout alters them`;
+      return `the separators differ (${warning.found.map(quote).join(', ')}): check the scanner and its keyboard layout`;
     case 'separators-lost':
-      return `separators are missing in ${quote(warning.text)}: the scanner swallows them, so only what is certain was read`;
+      return `separators are missing in ${quote(warning.text)}: only what is certain was read; set the scanner to send control characters`;
     case 'trailer-uncertain':
-      return `the last character of ${quote(warning.text)} may be the end mark of the envelope`;
+      return `the last character of ${quote(warning.text)} may be the end mark of the code`;
     case 'keyboard-layout':
-      return `the scanner types for another keyboard layout than the tablet's (${warning.layout}): ${quote(warning.text)} was not accepted; set the layout and scan again`;
+      return `the scanner types for another keyboard (${warning.layout}): ${quote(warning.text)} was not taken; set the layout and scan again`;
     case 'identifier-lower-case':
       return `identifier ${quote(warning.id)} came in lower case and was read as ${warning.id.toUpperCase()}`;
     case 'identifier-unlisted':
-      return `identifier ${warning.id} is not in the table: its value is kept, not used`;
+      return `identifier ${warning.id} is not known: its value is kept, not used`;
     case 'no-identifier':
-      return `${quote(warning.text)} carries no identifier: kept as text`;
+      return `${quote(warning.text)} has no identifier: kept as text`;
     case 'format-unread':
-      return `envelope format ${warning.format} is not read here: kept as text`;
+      return `format ${warning.format} is not read here: kept as text`;
     case 'tags-not-mh10':
       return `two-letter tags (${warning.tags.join(', ')}) instead of data identifiers`;
     case 'one-letter-tags':
-      return 'one-letter tags with a meaning of their own: R reel, P site part, D date, L lot, V supplier, Q quantity, S supplier part';
+      return 'one-letter tags, read as: R reel, P site part, D date, L lot, V supplier, Q quantity, S supplier part';
     case 'blank-separated':
-      return `read as pieces separated by blanks: a part number with blanks in ${quote(warning.text)} would be cut`;
+      return `read in pieces, cut at blanks: if a part number in ${quote(warning.text)} has blanks, it is cut too`;
     case 'value-may-go-on':
-      return `${quote(warning.text)} after ${warning.id} may belong to its value: not read`;
+      return `${quote(warning.text)} may belong to the value after ${warning.id}: not read`;
     case 'identifier-unconfirmed':
-      return `${quote(warning.text)} may begin with an identifier or be a bare number: not read without a word from the setup or a person`;
+      return `${quote(warning.text)} may begin with an identifier or be a bare number: a person must say which`;
     case 'confirmed-by-setup':
-      return `${warning.field} ${quote(warning.value)} was told apart by what the setup expects`;
+      return `${warning.field} ${quote(warning.value)} is as the setup expects`;
     case 'conflict':
-      return `the label states different values for ${warning.field}: ${warning.values.map(quote).join(', ')}`;
+      return `the label has different values for ${warning.field}: ${warning.values.map(quote).join(', ')}`;
     case 'second-lot':
-      return `the label states a second lot, ${quote(warning.text)}: the reel holds both`;
+      return `the label has a second lot, ${quote(warning.text)}: the reel holds both`;
     case 'quantity-unreadable':
-      return `quantity ${quote(warning.text)} is not a number that can be read without guessing`;
+      return `quantity ${quote(warning.text)} cannot be read without guessing: count or type it`;
     case 'quantity-marks':
-      return `quantity ${quote(warning.text)} carries thousands marks and was read as ${warning.quantity}`;
+      return `quantity ${quote(warning.text)} was read as ${warning.quantity}`;
     case 'date-code-unclear':
-      return `date code ${quote(warning.text)} (${warning.id}) has more than one reading, or none: kept as printed`;
+      return `date code ${quote(warning.text)} (${warning.id}) is not clear: kept as printed`;
     case 'no-such-week':
-      return `date code ${quote(warning.text)} (${warning.id}) names no week of ISO 8601: kept as printed`;
+      return `date code ${quote(warning.text)} (${warning.id}) is no week of any year: kept as printed`;
     case 'no-such-date':
-      return `${quote(warning.text)} (${warning.id}) is no date of the calendar`;
+      return `${quote(warning.text)} (${warning.id}) is no date`;
     case 'day-not-printed':
-      return `${quote(warning.text)} (${warning.id}) names no day: the last day of its month counts`;
+      return `${quote(warning.text)} (${warning.id}) has no day: the last of the month counts`;
     case 'country-unlisted':
-      return `${quote(warning.text)} is no country code of ISO 3166`;
+      return `${quote(warning.text)} is no country code`;
     case 'msl-unlisted':
-      return `${quote(warning.text)} is no moisture sensitivity level`;
+      return `${quote(warning.text)} is no moisture level`;
     case 'rule-unclear':
-      return `site rule ${quote(warning.rule)} fits these codes in more than one way: not applied`;
+      return `label rule ${quote(warning.rule)} fits in more than one way: not used`;
     case 'gs1-unread':
-      return `${quote(warning.text)} does not follow the GS1 identifiers known here: kept as text`;
+      return `${quote(warning.text)} has a GS1 identifier that is not known here: kept as text`;
     case 'gs1-check-digit':
       return `the check digit of ${quote(warning.text)} is wrong`;
   }

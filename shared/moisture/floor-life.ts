@@ -173,7 +173,8 @@ function bake(clock: Clock, piece: Piece, setting: Setting): void {
   }
   // A bake that the record also has on the floor in part ends where its own entry ends.
   if (piece.toMs !== endMs) return;
-  const short = shortBake(piece, setting, clock.exceededSeconds);
+  const isApproved = piece.stretch?.isApproved === true;
+  const short = isApproved ? null : shortBake(piece, setting, clock.exceededSeconds);
   clock.shortBake = short;
   if (short !== null) {
     const facts = {

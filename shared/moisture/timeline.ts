@@ -22,6 +22,8 @@ export interface Stretch {
   readonly celsius: number | null;
   /** % relative humidity; null = not recorded. */
   readonly humidity: number | null;
+  /** A bake only: a lead lets it count whatever the table asks for. */
+  readonly isApproved?: boolean;
 }
 
 /** A piece of the gapless timeline. */

@@ -27,187 +27,176 @@ const kinds = {
   // The text itself.
   encodingGuessed: warning(
     () =>
-      'The file is not UTF-8; it was read as Windows-1252. Check letters with accents, or save it as UTF-8.',
+      'The file is not UTF-8, so it was read as Windows-1252. Check letters with accents, or save it as UTF-8.',
   ),
   quoteBroken: error(
     (f) =>
-      `A quotation mark that opens in row ${f['row']} is not closed as it should be; everything after it may be in the wrong cell. Correct the quotation marks in that row.`,
+      `A quotation mark opened in row ${f['row']} is not closed. What follows may be in the wrong cell. Correct that row.`,
   ),
   rowTooLong: error(
     (f) =>
-      `The row has ${f['found']} cells, the header has ${f['wanted']}; a cell probably holds the separator without quotation marks. Quote that cell.`,
+      `The row has ${f['found']} cells, the header ${f['wanted']}. A cell seems to hold the separator: put it in quotation marks.`,
   ),
   rowUnreadable: error(
     (f) =>
-      `The row has ${f['found']} cells where the header has ${f['wanted']}, and its columns do not line up with the header. Correct the row.`,
+      `The row has ${f['found']} cells, the header ${f['wanted']}, and they do not line up. Correct the row.`,
   ),
-  noRows: error(() => 'There is no row under the header. Export the sheet again with its rows.'),
+  noRows: error(() => 'No row under the header. Export the sheet again with its rows.'),
   moreProblems: warning(
-    (f) => `${f['count']} more problems are not listed. Correct those listed and read the sheet again.`,
+    (f) => `${f['count']} more problems are not listed. Correct these, then read the sheet again.`,
   ),
   moreErrors: error(
     (f) =>
-      `${f['count']} more problems, errors among them, are not listed. Correct those listed and read the sheet again.`,
+      `${f['count']} more problems are not listed, some of them errors. Correct these, then read the sheet again.`,
   ),
   // Columns.
   columnMissing: error(
-    (f) =>
-      `No column for ${f['wanted']} was found among: ${f['headers']}. Say by hand which column holds it.`,
+    (f) => `No column for ${f['wanted']} found among: ${f['headers']}. Choose the column by hand.`,
   ),
   columnAbsent: warning(
     (f) =>
-      `No column for ${f['wanted']} was found among: ${f['headers']}. Say by hand which column holds it, or go on without.`,
+      `No column for ${f['wanted']} found among: ${f['headers']}. Choose the column by hand, or go on without it.`,
   ),
   columnNotFound: error(
     (f) =>
-      `The column map names "${f['wanted']}" for ${f['field']}, which is not a header of this sheet. Its headers are: ${f['headers']}. Correct the map.`,
+      `This sheet has no column "${f['wanted']}" for ${f['field']}. It has: ${f['headers']}. Choose the column again.`,
   ),
   columnUnknown: warning(
-    (f) =>
-      `The column "${f['found']}" is not used. Say by hand what it holds if the setup needs it; otherwise nothing is to be done.`,
+    (f) => `Column "${f['found']}" is not used. If the setup needs it, choose what it holds by hand.`,
   ),
   columnTwice: warning(
     (f) =>
-      `The column "${f['found']}" also looks like ${f['field']}; the column "${f['used']}" is used. Say by hand if the other is meant.`,
+      `Column "${f['found']}" looks like ${f['field']} too; "${f['used']}" is used. If it should be the other, choose it by hand.`,
   ),
   usagePerBoard: warning(
     (f) =>
-      `The column "${f['found']}" seems to count per board; it is taken as per panel. Where a panel holds several boards, multiply it.`,
+      `Column "${f['found']}" seems to count per board and is taken as per panel. If a panel holds several boards, multiply it.`,
   ),
   // Cells.
-  slotMissing: error((f) => `The slot is empty although the row names part ${f['part']}. Fill it in.`),
+  slotMissing: error((f) => `The slot is empty, but the row names part ${f['part']}. Fill in the slot.`),
   textTooLong: error(
     (f) => `The ${f['field']} "${f['found']}..." is longer than ${f['most']} characters. Shorten it.`,
   ),
   textCut: warning(
-    (f) => `The text is longer than ${f['most']} characters; the rest is left out. Shorten it.`,
+    (f) => `The text is longer than ${f['most']} characters. The rest is left out: shorten it.`,
   ),
   slotUnclear: warning(
     (f) =>
-      `The slot "${f['found']}" is not of the form machine-bank-number, such as M1-F-014; its neighbours cannot be checked. It is taken as written.`,
+      `Slot "${f['found']}" is not written like M1-F-014, so its neighbours cannot be checked. It is taken as written.`,
   ),
   slotNumberUnreadable: error(
-    (f) => `The slot number "${f['found']}" is not a whole number of 1 or more. Correct it.`,
+    (f) => `Slot number "${f['found']}" is not a whole number from 1 up. Correct it.`,
   ),
-  partMissing: error(
-    (f) => `The part is empty although slot ${f['slot']} has other entries. Fill in the part number.`,
-  ),
+  partMissing: error((f) => `Slot ${f['slot']} has no part number, but other cells are filled. Fill it in.`),
   usageUnreadable: error(
-    (f) => `Placements per panel "${f['found']}" is not a whole number of 0 or more. Correct it.`,
+    (f) => `Placements per panel "${f['found']}" is not a whole number from 0 up. Correct it.`,
   ),
   usageMissing: warning(
     () =>
-      'Placements per panel is empty, so no run-out can be forecast for this slot. Fill it in, or add the placement file.',
+      'Placements per panel is empty, so nobody can tell when this slot runs out. Fill it in, or add the placement file.',
   ),
   usageZero: warning(
-    () =>
-      'Placements per panel is 0: the slot is loaded but not used. Mark the row not fitted if that is meant.',
+    () => 'Placements per panel is 0: the slot is loaded but not used. If so, mark the row not fitted.',
   ),
   usageFromDesignators: warning(
     (f) =>
-      `Placements per panel is empty; the ${f['count']} reference designators are taken as ${f['count']} placements. Check that they stand for the whole panel.`,
+      `Placements per panel is empty, so the ${f['count']} reference designators count as ${f['count']}. Check that they cover the whole panel.`,
   ),
   designatorsDisagree: warning(
     (f) =>
-      `The row lists ${f['found']} reference designators but ${f['wanted']} placements per panel. Check which is right.`,
+      `${f['found']} reference designators, but ${f['wanted']} placements per panel. Check which is right.`,
   ),
-  widthUnreadable: error(
-    (f) => `The tape width "${f['found']}" is not a number of mm. Write it as 8 or 8 mm.`,
-  ),
+  widthUnreadable: error((f) => `Tape width "${f['found']}" is not a number of mm. Write 8 or 8 mm.`),
   widthUnknown: error(
     (f) => `${f['found']} mm is not a tape width of EIA-481 (${f['wanted']} mm). Correct it.`,
   ),
-  widthMissing: warning(
-    () => 'The tape width is empty, so the room at the feeder bank cannot be checked. Fill it in.',
-  ),
+  widthMissing: warning(() => 'No tape width, so nobody can check that the feeder fits. Fill it in.'),
   notTape: warning(
-    (f) => `"${f['found']}" is not a tape; tape lengths and splices are not forecast for this slot.`,
+    (f) => `"${f['found']}" is no tape, so this slot gets no tape lengths and no splice times.`,
   ),
-  pitchUnreadable: error(
-    (f) => `The pitch "${f['found']}" is not a number of mm above 0. Write it as 4 or 4 mm.`,
-  ),
+  pitchUnreadable: error((f) => `Pitch "${f['found']}" is not a number of mm above 0. Write 4 or 4 mm.`),
   pitchUnusual: warning(
     (f) =>
-      `A pitch of ${f['found']} mm is not listed by EIA-481 for ${f['width']} mm tape (${f['wanted']} mm). Check it; unusual pairs exist.`,
+      `EIA-481 lists no pitch of ${f['found']} mm for ${f['width']} mm tape, only ${f['wanted']} mm. Check it; a few tapes differ.`,
   ),
-  pitchMissing: warning(() => 'The pitch is empty, so tape lengths cannot be turned into parts. Fill it in.'),
+  pitchMissing: warning(() => 'No pitch, so a length of tape cannot be turned into parts. Fill it in.'),
   positionsUnreadable: error(
-    (f) => `The positions taken "${f['found']}" is not a whole number from 1 to 60. Correct it.`,
+    (f) => `Positions taken "${f['found']}" is not a whole number from 1 to 60. Correct it.`,
   ),
   thicknessUnreadable: warning(
-    (f) => `The body thickness "${f['found']}" is not a number of mm above 0; it is left out. Correct it.`,
+    (f) => `Body thickness "${f['found']}" is not a number of mm above 0, so it is left out. Correct it.`,
   ),
   mslUnknown: warning(
-    (f) =>
-      `"${f['found']}" is not a moisture sensitivity level (1, 2, 2a, 3, 4, 5, 5a, 6); it is left out. Correct it.`,
+    (f) => `"${f['found']}" is no moisture level (1, 2, 2a, 3, 4, 5, 5a, 6), so it is left out. Correct it.`,
   ),
   sharingUnknown: error(
     (f) =>
-      `"${f['found']}" does not say how the slots of this part share it. Write "split" where each takes its own placements, "in turn" where one feeds until it is empty.`,
+      `"${f['found']}" does not say how the slots share this part. Write "split" if each places its own share, "in turn" if one feeds until it is empty.`,
   ),
   turnUsageDiffers: error(
     (f) =>
-      `Part ${f['part']} is used in turn, so each of its slots takes all ${f['wanted']} placements while it feeds; this row says ${f['found']}. Write the same figure in each row.`,
+      `Part ${f['part']} is used in turn: the slot that feeds places all ${f['wanted']}. This row says ${f['found']}. Write the same figure in each row.`,
   ),
-  sideUnknown: warning((f) => `"${f['found']}" is neither top nor bottom; the side is left out. Correct it.`),
+  sideUnknown: warning(
+    (f) => `"${f['found']}" is neither top nor bottom, so the side is left out. Correct it.`,
+  ),
   flagUnreadable: warning(
-    (f) => `"${f['found']}" is neither yes nor no; it is taken as ${f['taken']}. Correct it.`,
+    (f) => `"${f['found']}" is neither yes nor no and counts as ${f['taken']}. Correct it.`,
   ),
-  alternateIsPart: warning((f) => `Part ${f['part']} is listed as its own alternate. The entry is left out.`),
+  alternateIsPart: warning((f) => `Part ${f['part']} is its own alternate here. That is left out.`),
   // What does not add up.
   slotTwice: error(
     (f) =>
-      `Slot ${f['slot']} was already given in row ${f['first']} (part ${f['part']}). A slot takes one part: correct one of the rows.`,
+      `Slot ${f['slot']} is in row ${f['first']} already, with part ${f['part']}. A slot takes one part: correct one of the rows.`,
   ),
   noRoom: error(
     (f) =>
-      `The feeder of slot ${f['slot']} takes ${f['wanted']} positions, but slot ${f['next']} (row ${f['nextRow']}) is ${f['found']} on. Move one of them.`,
+      `The feeder on slot ${f['slot']} takes ${f['wanted']} positions. Slot ${f['next']} (row ${f['nextRow']}) is only ${f['found']} further. Move one of them.`,
   ),
   littleRoom: warning(
     (f) =>
-      `A feeder for ${f['width']} mm tape on slot ${f['slot']} usually takes ${f['wanted']} positions, but slot ${f['next']} (row ${f['nextRow']}) is ${f['found']} on. Check that it fits, or give the positions taken.`,
+      `A ${f['width']} mm feeder on slot ${f['slot']} usually takes ${f['wanted']} positions. Slot ${f['next']} (row ${f['nextRow']}) is only ${f['found']} further. Check that it fits, or fill in the positions taken.`,
   ),
   noApprovedReels: warning(
     (f) =>
-      `Part ${f['part']} has no approved supplier part; only labels with the site's own part number can be verified. Fill it in.`,
+      `Part ${f['part']} has no approved supplier part, so only labels with your own part number pass. Fill it in.`,
   ),
   partDiffers: warning(
     (f) =>
-      `Part ${f['part']} has ${f['field']} ${f['found']} here but ${f['wanted']} in row ${f['first']}. Check which is right.`,
+      `Part ${f['part']}: ${f['field']} is ${f['found']} here, ${f['wanted']} in row ${f['first']}. Check which is right.`,
   ),
   // Against the placement file.
   usageDisagrees: warning(
     (f) =>
-      `The sheet gives ${f['found']} placements per panel for part ${f['part']}, the placement file ${f['wanted']}. Check which is right.`,
+      `Part ${f['part']}: ${f['found']} placements per panel in the sheet, ${f['wanted']} in the placement file. Check which is right.`,
   ),
   usageRatio: warning(
     (f) =>
-      `Every part has ${f['ratio']} times as many placements in the sheet as in the placement file, as if the file held one board of a panel of ${f['ratio']}. Say how many boards a panel has.`,
+      `The sheet has ${f['ratio']} times the placements of the placement file for every part. The file seems to hold one board of ${f['ratio']}: enter how many boards a panel has.`,
   ),
   usageSplitUnknown: warning(
     (f) =>
-      `Part ${f['part']} has ${f['wanted']} placements to share among ${f['found']} slots without an entry; the placement file does not say how. Fill in placements per panel.`,
+      `Part ${f['part']}: ${f['wanted']} placements for ${f['found']} slots, and the placement file does not say how many each. Fill in placements per panel.`,
   ),
   partNotPlaced: warning(
-    (f) => `Part ${f['part']} is on a slot but is not in the placement file. Check the part number in both.`,
+    (f) => `Part ${f['part']} has a slot but is not in the placement file. Check the part number in both.`,
   ),
   partWithoutSlot: error(
     (f) =>
-      `Part ${f['part']} has ${f['found']} placements in the placement file (first in its row ${f['first']}) but no slot in the sheet. Give it a slot or mark it not fitted.`,
+      `Part ${f['part']} is placed ${f['found']} times (placement file, from row ${f['first']}) but has no slot. Give it a slot, or mark it not fitted.`,
   ),
   // In the placement file.
   placementPartMissing: warning(
-    (f) => `Designator ${f['designator']} names no part; it is left out. Fill in the part number.`,
+    (f) => `Designator ${f['designator']} has no part number, so it is left out. Fill it in.`,
   ),
   placementTwice: warning(
-    (f) =>
-      `Designator ${f['designator']} stands at the same place as in row ${f['first']}; it is counted once.`,
+    (f) => `Designator ${f['designator']} is at the same place as in row ${f['first']}. It counts once.`,
   ),
   placementSideMissing: warning(
-    () => 'The placement file has no column for the side; all placements are counted as top.',
+    () => 'The placement file has no column for the side. All placements count as top.',
   ),
   placementSideUnknown: warning(
-    (f) => `"${f['found']}" is neither top nor bottom; the placement is counted as top. Correct it.`,
+    (f) => `"${f['found']}" is neither top nor bottom, so the placement counts as top. Correct it.`,
   ),
 } as const satisfies Readonly<Record<string, Kind>>;
 

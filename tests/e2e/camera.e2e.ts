@@ -1,12 +1,12 @@
 // The camera in the app itself, used as a hand uses it: opened by its name, looked into, closed in each of its ways.
 
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { type FakeLabel, filmLabel } from './harness/scan/fake-camera.ts';
 import { startBrowser } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
 import { coveredBy, tap, tapOn } from './support/finger.ts';
 import { openTablet, ownEntries, scan, seeVerdict } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
 const sizes = [
   { width: 1280, height: 800 },
@@ -21,27 +21,18 @@ const label = (part: string, reel: string, pieces = ['Q4000', '1TLT-9400-H']): F
 });
 const whole = label('22-0603-B', 'R-975001');
 
-let demo: RunningDemo;
-let plain: Browser;
+const demo = useDemo();
 const open: Browser[] = [];
 
 /** A browser whose lens shows these labels. */
 async function lensOn(...labels: readonly FakeLabel[]): Promise<Browser> {
-  const browser = await startBrowser(await filmLabel(plain, ...labels));
+  const browser = await startBrowser(await filmLabel(demo.browser, ...labels));
   open.push(browser);
   return browser;
 }
 
-beforeAll(async () => {
-  demo = await startDemo();
-  plain = await startBrowser();
-});
 afterEach(async () => {
   for (const browser of open.splice(0)) await browser.close();
-});
-afterAll(async () => {
-  await plain?.close();
-  await demo?.stop();
 });
 
 const view = (page: Page) => page.getByRole('region', { name: 'Camera' });

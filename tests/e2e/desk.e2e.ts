@@ -12,6 +12,7 @@ import {
   goTo,
   openTablet,
   ownEntries,
+  pad,
   readLog,
   reelLabel,
   scan,
@@ -190,6 +191,25 @@ describe('a bake that was too short', () => {
       expect(seen.verdict).toBe('held');
       expect(seen.text).toContain('Baked too short');
       expect(seen.text).toContain('Baked 1 h at 40 °C');
+
+      // A lead clears the reel and lets the bake count: both in one append, and the reel says so.
+      await page.getByTestId('verdict-clear').click();
+      await page.getByTestId('badge').fill('BADGE-3301');
+      await page.getByTestId('badge-enter').click();
+      await pad(page, '3301');
+      await page.getByTestId('held-bake-good').click();
+      await page.getByRole('button', { name: 'Approved by engineering for this lot' }).click();
+      await page.getByTestId('clear-accept').click();
+      await page.getByTestId('clear-accept').waitFor({ state: 'detached' });
+      const decided = await ownEntries(page, 'bake.approved', 'hold.cleared');
+      expect(decided.map(({ kind, payload }) => [kind, payload['by'], payload['reel'] ?? null])).toEqual([
+        ['bake.approved', 'p-3301', 'R-980006'],
+        ['hold.cleared', 'p-3301', null],
+      ]);
+      await goTo(page, 'stock');
+      await scan(page, label);
+      await expect.poll(() => life.textContent()).toContain('short bake counts: Morag');
+      expect(await life.textContent()).not.toContain('baked shorter');
     });
   });
 });

@@ -1,28 +1,14 @@
 // At the keyboard: a few tabs lead to where a scan is typed, the map of the line is one stop, a dialog gives the place back, and controls
 // that do the same to different slots say to which.
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { startBrowser } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
-import { goTo, openTablet, steady } from './support/floor.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { goTo, steady } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
+const demo = useDemo();
 
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
-
-async function onTablet(work: (page: Page) => Promise<void>): Promise<void> {
-  const { page, putAway } = await openTablet(browser, demo.url);
-  await work(page);
-  await putAway();
-}
+const onTablet = (work: (page: Page) => Promise<void>) => demo.onTablet(({ page }) => work(page));
 
 const focused = (page: Page, name: 'testid' | 'slot') =>
   page.evaluate((key) => (document.activeElement as HTMLElement | null)?.dataset[key] ?? null, name);

@@ -1,14 +1,11 @@
 // The passing message: it covers nothing at any size, and goes with its moment, so that "Take back" never stands beside another act.
 
-import type { Browser, Locator } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Locator } from 'playwright-core';
+import { expect, it } from 'vitest';
 import { entryId } from '../../shared/log/entry.ts';
-import { startBrowser } from './support/browser.ts';
-import { type RunningDemo, startDemo } from './support/demo.ts';
 import {
   goTo,
   keepRunning,
-  openTablet,
   ownEntries,
   reelLabel,
   scan,
@@ -16,24 +13,18 @@ import {
   steady,
   type Tablet,
 } from './support/floor.ts';
+import { useDemo } from './support/use-demo.ts';
 
-let demo: RunningDemo;
-let browser: Browser;
+const demo = useDemo();
 
-beforeAll(async () => {
-  [demo, browser] = await Promise.all([startDemo(), startBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await demo?.stop();
-});
-
-async function counting(work: (tablet: Tablet) => Promise<void>, width = 1280, height = 800): Promise<void> {
-  const tablet = await openTablet(browser, demo.url, { width, height });
-  await keepRunning(tablet.page);
-  await work(tablet);
-  await tablet.putAway();
-}
+const counting = (work: (tablet: Tablet) => Promise<void>, width = 1280, height = 800): Promise<void> =>
+  demo.onTablet(
+    async (tablet) => {
+      await keepRunning(tablet.page);
+      await work(tablet);
+    },
+    { width, height },
+  );
 
 /** Counts a panel, whose notice offers to take it back. */
 async function count({ page }: Tablet): Promise<Locator> {

@@ -99,7 +99,7 @@ describe('a CSV sheet', () => {
       const told = (await page.getByTestId('problems').textContent()) ?? '';
       // The header stands in row 3.
       expect(told).toContain('Row 8');
-      expect(told).toContain('M1-F-004 was already given in row 7');
+      expect(told).toContain('M1-F-004 is in row 7 already');
       expect(told).toContain('Row 10');
       expect(told).toContain('"seven"');
       expect(await isBlocked(page)).toBe('true');
@@ -215,7 +215,7 @@ describe('what cannot be read', () => {
       expect(await problems.textContent()).toContain('quotation mark');
       expect(await isBlocked(page)).toBe('true');
       await give(page, 'unknown.csv', 'Aaa,Bbb,Ccc\nM1-F-001,BW-1,3\n');
-      expect(await problems.textContent()).toContain('No column for slot was found among: Aaa, Bbb, Ccc');
+      expect(await problems.textContent()).toContain('No column for slot found among: Aaa, Bbb, Ccc');
       expect(await isBlocked(page)).toBe('true');
       await choose(page, 0, 'slot');
       await choose(page, 1, 'part');

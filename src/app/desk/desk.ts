@@ -10,11 +10,13 @@ import {
   type ReelInHand,
   takeKnown,
 } from '../../../shared/desk/model.ts';
+import type { OpenStep } from '../../../shared/desk/step-offer.ts';
 import { wantedOn } from '../../../shared/floor/left.ts';
 import { mayDo } from '../../../shared/floor/may.ts';
 import { personByBadge } from '../../../shared/floor/people.ts';
 import { nextMissing } from '../../../shared/floor/progress.ts';
 import type { Recognised } from '../../../shared/floor/recognise.ts';
+import type { StepScan } from '../../../shared/floor/step-scan.ts';
 import type { Verdict, VerifyAct } from '../../../shared/floor/vocabulary.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
 import { entryId } from '../../../shared/log/entry.ts';
@@ -42,12 +44,19 @@ export interface ShownVerdict {
 /** A write that takes longer shows the filled wells meanwhile; before that, drawing them would only delay the verdict. */
 const SLOW_WRITE_MS = 150;
 
+/** A scan step of a checklist that is next on the screen, and what becomes of a scan that is for it. */
+export interface StepOnScreen extends OpenStep {
+  readonly onScan: (judged: StepScan) => void;
+}
+
 /** The running desk. */
 export interface DeskRun {
   readonly desk: Signal<Desk>;
   readonly shown: Signal<ShownVerdict | null>;
   /** Set while an entry is being written: the wells wait. */
   readonly busy: Signal<boolean>;
+  /** The scan step that is next on the screen; whoever shows a checklist sets it. */
+  readonly step: Signal<StepOnScreen | null>;
   readonly view: () => DeskView | null;
   readonly take: (scan: Scan) => boolean;
   /** Fetches what reads labels and judges reels; scans wait for it. */
@@ -91,6 +100,8 @@ function isSameSplice(shown: ShownVerdict, scanned: Desk): boolean {
   );
 }
 
+type Judgement = typeof import('../../../shared/desk/judgement.ts');
+
 /** Makes the desk of an app. `onBadge` and `onPanel` get what is no part of a verdict. */
 export function createDesk(
   app: App,
@@ -104,10 +115,11 @@ export function createDesk(
   const desk = signal<Desk>(emptyDesk);
   const shown = signal<ShownVerdict | null>(null);
   const busy = signal(false);
+  const step = signal<StepOnScreen | null>(null);
   /** Scans that came while an entry was being written, or before labels can be read. */
   const waiting: Scan[] = [];
   /** Reads labels and judges reels: code that no screen needs to be drawn, so it comes in after the first one. */
-  let judgement: typeof import('../../../shared/desk/judgement.ts') | null = null;
+  let judgement: Judgement | null = null;
   let loading: Promise<void> | null = null;
 
   function getReady(): Promise<void> {
@@ -211,6 +223,19 @@ export function createDesk(
     return false;
   }
 
+  /** Offers a scan to the step that is next on the screen; what follows a verdict that is not accepted belongs to that. */
+  function giveToStep(seen: DeskView, scan: Scan, offer: Judgement['offerToStep']): boolean {
+    const next = step.peek();
+    const last = shown.peek();
+    if (next === null || (last !== null && (last.verdict !== 'accepted' || last.act === 'splice')))
+      return false;
+    const judged = offer(seen, desk.peek(), next, scan);
+    if (judged === null) return false;
+    if (last) goOn();
+    next.onScan(judged);
+    return true;
+  }
+
   function take(scan: Scan): boolean {
     const seen = view();
     if (!seen) return takeBadge(scan);
@@ -219,6 +244,7 @@ export function createDesk(
       if (judgement === null) getReady().catch(() => undefined); // offline and not kept: the next scan asks again
       return true;
     }
+    if (giveToStep(seen, scan, judgement.offerToStep)) return true;
     // A new scan answers a shown verdict: nobody should have to tap between two reels.
     if (shown.value?.act === 'splice') {
       const alone = judgement.takeScan(emptyDesk, scan, seen);
@@ -257,7 +283,7 @@ export function createDesk(
   }
 
   return {
-    ...{ desk, shown, busy, view, take, goOn, getReady },
+    ...{ desk, shown, busy, step, view, take, goOn, getReady },
     rehearse: async () => {
       const seen = view();
       if (seen && judgement && !busy.value)

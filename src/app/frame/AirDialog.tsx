@@ -9,11 +9,13 @@ import { lineClimate } from '../../../shared/moisture/line-climate.ts';
 import { useApp, useFloor } from '../app.ts';
 import { useRefusal } from '../may.ts';
 import { AskFeet } from '../ui/Ask.tsx';
+import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { moistureWords } from '../words/moisture.ts';
 import { say } from '../words/words.ts';
 import { readFigure } from './count-model.ts';
-import type { LifeText } from './life-text.ts';
+import { LetBakeDialog } from './LetBakeDialog.tsx';
+import type { ReelLifeText } from './life-text.ts';
 
 interface AirDialogProps {
   /** A reel of the store or a tape on a slot. */
@@ -21,7 +23,7 @@ interface AirDialogProps {
   /** The line whose floor's climate counts, null where there is none. */
   readonly line: string | null;
   /** How it stands before, null where nobody knows. */
-  readonly before: LifeText | null;
+  readonly before: ReelLifeText | null;
   readonly onClose: () => void;
 }
 
@@ -34,6 +36,8 @@ export function AirDialog({ reel, line, before, onClose }: AirDialogProps) {
   const words = say(moistureWords);
   const climate = lineClimate(useFloor(), line);
   const refusal = useRefusal('verify-reel');
+  const leadRefusal = useRefusal('clear-hold');
+  const [isLetting, setLetting] = useState(false);
   const [air, setAir] = useState<Air>('floor');
   const [hours, setHours] = useState('0');
   const [humidity, setHumidity] = useState<number>(DRY_HUMIDITIES[0]);
@@ -63,10 +67,19 @@ export function AirDialog({ reel, line, before, onClose }: AirDialogProps) {
     onClose();
   }
 
+  const bake = before?.bake ?? null;
+  if (isLetting && bake) return <LetBakeDialog reel={reel.reel} line={line} bake={bake} onClose={onClose} />;
   return (
     <Dialog title={words.title(reel.reel)} onClose={onClose}>
       <div class="stack">
         {before && <p class={before.tone === null ? 'soft' : `chip ${before.tone}`}>{before.text}</p>}
+        {bake && (
+          <div class="row">
+            <Button testId="let-bake" disabledReason={leadRefusal} onPress={() => setLetting(true)}>
+              {words.letBake}
+            </Button>
+          </div>
+        )}
         <p class="soft" data-testid="air-climate">
           {words.climate(climate)}
         </p>

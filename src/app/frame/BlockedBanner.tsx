@@ -7,6 +7,7 @@ import { useApp, useFloor } from '../app.ts';
 import { useRefusal } from '../may.ts';
 import { address } from '../router.ts';
 import { UnloadDialog } from '../screens/load/Unload.tsx';
+import { Banner } from '../ui/Banner.tsx';
 import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
 import { warningWords } from '../words/warning.ts';
@@ -44,47 +45,61 @@ export function BlockedBanner() {
   const loaded = over ? floor.slots.get(slotKey(over.of.line, over.of.slot)) : undefined;
   const what = [block.lot, block.reel, block.part].filter((each) => each !== null).join(' · ');
   const need = blockedNeed(block);
+  const isHeard = floor.acknowledged.has(needKey(line, slot, need));
+  const short = [words.short.blocked()];
+  if (rest.length > 0) short.push(words.shortMore(rest.length));
   return (
-    <div class="banner stop blocked" role="alert" data-testid="blocked">
-      <VerdictShape verdict="refused" size={44} />
-      <span class="grow">
-        <b class="code">{slot}</b> {words.blocked(what, block.reason)} <b>{words.blockedAct}</b>{' '}
+    <>
+      <Banner
+        tone="stop"
+        testId="blocked"
+        picture={<VerdictShape verdict="refused" size={44} />}
+        slot={slot}
+        short={short.join(' · ')}
+        act={
+          <Button
+            tone="act"
+            testId="blocked-off"
+            disabledReason={verify}
+            onPress={() => setOver({ over: 'off', of: first })}
+          >
+            {words.blockedOff}
+          </Button>
+        }
+        rest={
+          <>
+            <a class="button" href={traceAddress(first)} data-testid="blocked-trace">
+              {words.blockedTrace}
+            </a>
+            {!isHeard && (
+              <Button
+                testId="blocked-heard"
+                disabledReason={heard}
+                onPress={() => {
+                  app
+                    .write([{ kind: 'warning.acknowledged', payload: { line, slot, need, level: 'late' } }])
+                    .catch(() => undefined); // shown by the fault screen
+                }}
+              >
+                {words.acknowledge}
+              </Button>
+            )}
+            <Button
+              testId="blocked-let-run"
+              disabledReason={lead}
+              onPress={() => setOver({ over: 'let-run', of: first })}
+            >
+              {words.letRun}
+            </Button>
+          </>
+        }
+      >
+        {words.blocked(what, block.reason)} <b>{words.blockedAct}</b>{' '}
         <span data-testid="blocked-panels">{panelsText(first)}</span>
         {rest.length > 0 && ` ${words.blockedMore(rest.map((each) => each.slot).join(', '))}`}
-      </span>
-      <Button
-        tone="act"
-        testId="blocked-off"
-        disabledReason={verify}
-        onPress={() => setOver({ over: 'off', of: first })}
-      >
-        {words.blockedOff}
-      </Button>
-      <a class="button" href={traceAddress(first)} data-testid="blocked-trace">
-        {words.blockedTrace}
-      </a>
-      {!floor.acknowledged.has(needKey(line, slot, need)) && (
-        <Button
-          testId="blocked-heard"
-          disabledReason={heard}
-          onPress={() => {
-            app
-              .write([{ kind: 'warning.acknowledged', payload: { line, slot, need, level: 'late' } }])
-              .catch(() => undefined); // shown by the fault screen
-          }}
-        >
-          {words.acknowledge}
-        </Button>
-      )}
-      <Button
-        testId="blocked-let-run"
-        disabledReason={lead}
-        onPress={() => setOver({ over: 'let-run', of: first })}
-      >
-        {words.letRun}
-      </Button>
+      </Banner>
       {over?.over === 'off' && loaded && <UnloadDialog loaded={loaded} onClose={() => setOver(null)} />}
       {over?.over === 'let-run' && <LetRunDialog of={over.of} onClose={() => setOver(null)} />}
-    </div>
+    </>
   );
 }

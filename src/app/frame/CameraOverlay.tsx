@@ -110,7 +110,13 @@ export function CameraOverlay({ desk, isCovered, onClose, onType }: CameraOverla
           <p class="camera-note">{words.slow}</p>
         )}
       </CameraView>
-      <CameraPanel camera={camera} desk={state} view={view} onClose={onClose} />
+      <CameraPanel
+        camera={camera}
+        desk={state}
+        view={view}
+        step={desk.step.value?.asks.wants ?? null}
+        onClose={onClose}
+      />
     </section>
   );
 }

@@ -2,11 +2,13 @@
 // size whatever it says, so that the picture never jumps under the hand that holds the tablet still.
 
 import type { Desk, DeskView } from '../../../shared/desk/model.ts';
+import type { ScanWant } from '../../../shared/floor/checklist.ts';
 import type { RunningCamera } from '../scan/CameraView.tsx';
 import type { GatheredLabel } from '../scan/gather.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { cameraWords } from '../words/camera.ts';
+import { checklistWords } from '../words/checklist.ts';
 import { formatCount, say } from '../words/words.ts';
 import {
   isIdle,
@@ -24,10 +26,12 @@ interface CameraPanelProps {
   readonly camera: RunningCamera;
   readonly desk: Desk;
   readonly view: DeskView | null;
+  /** What the checklist behind the camera asks for; null where it asks for no scan. */
+  readonly step: ScanWant | null;
   readonly onClose: () => void;
 }
 
-export function CameraPanel({ camera, desk, view, onClose }: CameraPanelProps) {
+export function CameraPanel({ camera, desk, view, step, onClose }: CameraPanelProps) {
   const words = say(cameraWords);
   const { state, session } = camera;
   const answer = state.kind === 'watching' ? state.answer : null;
@@ -39,7 +43,9 @@ export function CameraPanel({ camera, desk, view, onClose }: CameraPanelProps) {
     ? words.whichLabel
     : isHalf && inView
       ? words.wanted(missingText(inView.missing))
-      : wantedText(wantedThings(desk, view));
+      : step !== null && isIdle(desk)
+        ? say(checklistWords).scanWants[step]
+        : wantedText(wantedThings(desk, view));
   const help = labels
     ? words.chooseHelp
     : slot?.part

@@ -2,6 +2,7 @@
 
 import { useApp, useFloor } from '../app.ts';
 import type { ClockSlip } from '../device/clock.ts';
+import { Banner } from '../ui/Banner.tsx';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { clockWords } from '../words/clock.ts';
@@ -13,17 +14,24 @@ export function ClockBanner({ slip }: { readonly slip: ClockSlip }) {
   const words = say(clockWords);
   const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
   return (
-    <div class="banner care" role="alert" data-testid="clock-slip" data-kind={slip.kind}>
-      <Icon name="warn" />
-      <span class="grow">
-        {words[slip.kind](formatSpan(slip.byMs / 1000), formatTime(slip.atMs, zone))}
-        {slip.kind !== 'ahead' && ` ${words.goesOn}`}
-      </span>
-      {slip.kind === 'ahead' && (
-        <Button onPress={app.trustClock} testId="clock-right">
-          {words.isRight}
-        </Button>
-      )}
-    </div>
+    <Banner
+      tone="care"
+      testId="clock-slip"
+      data={{ 'data-kind': slip.kind }}
+      picture={<Icon name="warn" />}
+      slot={null}
+      short={words.short}
+      act={null}
+      rest={
+        slip.kind === 'ahead' && (
+          <Button onPress={app.trustClock} testId="clock-right">
+            {words.isRight}
+          </Button>
+        )
+      }
+    >
+      {words[slip.kind](formatSpan(slip.byMs / 1000), formatTime(slip.atMs, zone))}
+      {slip.kind !== 'ahead' && ` ${words.goesOn}`}
+    </Banner>
   );
 }

@@ -8,12 +8,14 @@ import { deviceClock } from '../device/clock.ts';
 import { address } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
+import { moistureWords } from '../words/moisture.ts';
 import { peopleWords } from '../words/people.ts';
 import { shellWords } from '../words/shell.ts';
 import { verdictWords } from '../words/verdict.ts';
 import { say } from '../words/words.ts';
 import { type Confirmed, ConfirmPerson } from './ConfirmPerson.tsx';
 import { useConfirmed } from './confirmed.ts';
+import { bakeApproval, heldBake } from './let-bake.ts';
 import { PinPad } from './PinPad.tsx';
 import { reasonFacts } from './reason-facts.ts';
 
@@ -99,10 +101,13 @@ export function ClearDialog({
   const words = say(peopleWords);
   const verdict = say(verdictWords);
   const shell = say(shellWords);
+  const moisture = say(moistureWords);
   const [lead, setLead] = useConfirmed();
   const [reason, setReason] = useState('');
+  const [isBakeGood, setBakeGood] = useState(false);
   const hold = floor.holds.get(entry);
   if (!hold) return null;
+  const bake = heldBake(floor, hold, app.clock.nowMs());
   const { line, slot, cart, reel } = hold.facts;
   // What the cart got for the slot in between stays there.
   const between = cart === undefined ? undefined : floor.carts.get(cart)?.get(slot ?? '');
@@ -119,6 +124,9 @@ export function ClearDialog({
     if (!lead) return;
     const facts = { of: entry, line, slot, reason: reason.trim(), by: lead.person.person };
     await app.write([
+      ...(accept && isBakeGood && bake
+        ? [{ kind: 'bake.approved' as const, payload: bakeApproval(bake, lead, facts.reason) }]
+        : []),
       accept
         ? { kind: 'hold.cleared', payload: { ...facts, checked: lead.checked } }
         : { kind: 'hold.declined', payload: facts },
@@ -179,6 +187,22 @@ export function ClearDialog({
                 onInput={(event) => setReason(event.currentTarget.value)}
               />
             </label>
+            {bake && (
+              <fieldset class="choice stood" data-testid="held-bake">
+                <legend>{moisture.letBakeFor}</legend>
+                <button type="button" aria-pressed={!isBakeGood} onClick={() => setBakeGood(false)}>
+                  {moisture.letBakeOnce}
+                </button>
+                <button
+                  type="button"
+                  aria-pressed={isBakeGood}
+                  data-testid="held-bake-good"
+                  onClick={() => setBakeGood(true)}
+                >
+                  {moisture.letBakeAlways}
+                </button>
+              </fieldset>
+            )}
             <div class="row">
               <Button
                 tone="act"

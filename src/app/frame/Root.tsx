@@ -109,7 +109,7 @@ function Screen({ desk, watch, offline, alarm }: Work) {
     case 'load':
       return <Load desk={desk} />;
     case 'change':
-      return <Change />;
+      return <Change desk={desk} />;
     case 'stock':
       return <Stock watch={watch} />;
     case 'log':

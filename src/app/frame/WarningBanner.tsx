@@ -5,6 +5,7 @@ import { useApp, useFloor } from '../app.ts';
 import { useRefusal } from '../may.ts';
 import type { Watch } from '../outlook/watch.ts';
 import { goTo, place } from '../router.ts';
+import { Banner } from '../ui/Banner.tsx';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { warningWords } from '../words/warning.ts';
@@ -35,37 +36,47 @@ export function WarningBanner({
   const inSeconds = (runOut - app.nowMs.value) / 1000;
   const span = formatSpan(Math.abs(inSeconds));
   const isOver = level === 'late' && inSeconds < 0;
+  const sayShort = words.short[isOver ? 'over' : level];
+  const hold = outlook?.counting.ceased
+    ? words.shortPace
+    : outlook?.run.phase === 'stopped'
+      ? words.shortStarts
+      : null;
+  const short = [hold ?? sayShort(inSeconds < 0 ? formatSpan(0) : span)];
+  if (warnings.length > 1) short.push(words.shortMore(warnings.length - 1));
   return (
-    <div
-      class={`banner ${level === 'late' && backup === null ? 'stop' : 'care'}`}
-      role="alert"
-      data-testid="warning"
-      data-level={level}
-    >
-      <Icon name="bell" />
-      <span class="grow">
-        <b class="code">{loudest.slot}</b>{' '}
-        {isOver
-          ? words.over(formatTime(runOut, zone), span)
-          : words[level](inSeconds < 0 ? formatSpan(0) : span, formatTime(runOut, zone))}
-        {outlook?.counting.ceased && ` ${words.ifPace}`}
-        {outlook?.run.phase === 'stopped' && ` ${words.ifStarts}`}
-        {backup !== null && ` ${words.backup(backup)}`}
-        {warnings.length > 1 && ` ${words.more(warnings.length - 1)}`}
-      </span>
-      {place.value.screen !== 'line' && (
-        <Button onPress={() => goTo('line')} testId="warning-show">
-          {words.show}
+    <Banner
+      tone={level === 'late' && backup === null ? 'stop' : 'care'}
+      testId="warning"
+      data={{ 'data-level': level }}
+      picture={<Icon name="bell" />}
+      slot={loudest.slot}
+      short={short.join(' · ')}
+      act={
+        <Button
+          tone="act"
+          onPress={() => void watch.acknowledge(loudest)}
+          testId="warning-ack"
+          disabledReason={refusal}
+        >
+          {words.acknowledge}
         </Button>
-      )}
-      <Button
-        tone="act"
-        onPress={() => void watch.acknowledge(loudest)}
-        testId="warning-ack"
-        disabledReason={refusal}
-      >
-        {words.acknowledge}
-      </Button>
-    </div>
+      }
+      rest={
+        place.value.screen !== 'line' && (
+          <Button onPress={() => goTo('line')} testId="warning-show">
+            {words.show}
+          </Button>
+        )
+      }
+    >
+      {isOver
+        ? words.over(formatTime(runOut, zone), span)
+        : words[level](inSeconds < 0 ? formatSpan(0) : span, formatTime(runOut, zone))}
+      {outlook?.counting.ceased && ` ${words.ifPace}`}
+      {outlook?.run.phase === 'stopped' && ` ${words.ifStarts}`}
+      {backup !== null && ` ${words.backup(backup)}`}
+      {warnings.length > 1 && ` ${words.more(warnings.length - 1)}`}
+    </Banner>
   );
 }

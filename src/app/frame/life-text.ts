@@ -2,7 +2,14 @@
 
 import type { Airing } from '../../../shared/floor/airing.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
-import { type PartMoistureKnown, type ReelLife, reelLife } from '../../../shared/moisture/reel-life.ts';
+import {
+  bakeLet,
+  type LifeAsked,
+  type OpenBake,
+  openBake,
+  type ReelLife,
+  reelLife,
+} from '../../../shared/moisture/reel-life.ts';
 import { moistureWords } from '../words/moisture.ts';
 import { formatDay, formatSpan, say } from '../words/words.ts';
 
@@ -42,18 +49,22 @@ export function lifeText(life: ReelLife, airing: Airing | undefined, zone: strin
   return told(words.leftUntil(span, formatDay(life.expiresMs, zone)), tone);
 }
 
-/** The same for a reel of the log; null where its parts bear any time out of the bag. `openedMs`: as `reelLife` takes it. */
+/** The same of a reel of the log, with the bake that a lead may still let count; null where there is none. */
+export interface ReelLifeText extends LifeText {
+  readonly bake: OpenBake | null;
+}
+
+/** The words for a reel of the log; null where its parts bear any time out of the bag. */
 export function reelLifeText(
   floor: FloorState,
   reel: string,
-  more: {
-    readonly line: string | null;
-    readonly part: PartMoistureKnown | null;
-    readonly openedMs?: number;
-    readonly nowMs: number;
-    readonly zone: string;
-  },
-): LifeText | null {
+  more: LifeAsked & { readonly zone: string },
+): ReelLifeText | null {
   const life = reelLife(floor, reel, more);
-  return life && lifeText(life, floor.airings.get(reel), more.zone);
+  if (life === null) return null;
+  const airing = floor.airings.get(reel);
+  const told = lifeText(life, airing, more.zone);
+  const by = bakeLet(airing, life, more.nowMs)?.by;
+  const lead = by === undefined ? '' : `, ${say(moistureWords).bakeLet(floor.people.get(by)?.name ?? by)}`;
+  return { tone: told.tone, text: told.text + lead, bake: openBake(airing, life, more.nowMs) };
 }

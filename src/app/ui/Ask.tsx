@@ -7,14 +7,16 @@ export interface AskFeetProps extends Pick<ButtonProps, 'children' | 'testId' | 
   readonly tone?: 'act' | 'stop';
   readonly onYes: () => void;
   readonly onNo: () => void;
+  /** What the way back says; for an act that is itself a cancelling, what stays. Absent: cancel. */
+  readonly no?: string;
 }
 
-export function AskFeet({ tone = 'act', onYes, onNo, ...act }: AskFeetProps) {
+export function AskFeet({ tone = 'act', onYes, onNo, no, ...act }: AskFeetProps) {
   return (
     <div class="acts">
       <Button tone={tone} large onPress={onYes} {...act} />
       <Button large onPress={onNo}>
-        {say(shellWords).cancel}
+        {no ?? say(shellWords).cancel}
       </Button>
     </div>
   );

@@ -75,6 +75,10 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     ...{ reel: 'K9', part: 'R-100', supplierPart: null, quantity: 5000, lot: 'L-7', dateCode: null },
     ...{ air: 'dry', from: '2026-03-02T06:00:00Z', celsius: null, humidity: 5, via: 'typed' },
   },
+  'bake.approved': {
+    ...{ reel: 'K9', line: null, of: 'T1/T1-life-1/7', hours: 24, celsius: 125 },
+    ...{ reason: 'maker’s own sheet', by: 'lea', checked: 'tablet' },
+  },
   'reel.calibrated': {
     ...{ part: 'R-100', parts: 10_000, outerMm: 137, hubMm: 60, massG: null, emptyG: 0 },
   },

@@ -3,7 +3,7 @@ import { formatLabelWarning, type LabelWarning } from '../../../shared/labels/wa
 
 describe('formatLabelWarning()', () => {
   it.each<[LabelWarning, string]>([
-    [{ code: 'no-part-number' }, 'no code states a part number'],
+    [{ code: 'no-part-number' }, 'no part number on this label'],
     [{ code: 'keyboard-layout', layout: 'German (QWERTZ)', text: 'ü=:06', meant: null }, 'German (QWERTZ)'],
     [{ code: 'conflict', field: 'lot', values: ['A', 'B'] }, '"A", "B"'],
     [{ code: 'identifier-lower-case', id: 'q' }, 'read as Q'],

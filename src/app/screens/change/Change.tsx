@@ -2,6 +2,7 @@
 // it stands, and what is still open.
 
 import { useApp, useFloor } from '../../app.ts';
+import type { DeskRun } from '../../desk/desk.ts';
 import { address, place } from '../../router.ts';
 import { Icon } from '../../ui/Icon.tsx';
 import { changeWords } from '../../words/change.ts';
@@ -15,26 +16,27 @@ import { Order } from './Order.tsx';
 import { OtherList } from './OtherList.tsx';
 import './change.css';
 
-export function Change() {
+export function Change({ desk }: { readonly desk: DeskRun }) {
   const line = useApp().line.value;
   if (line === null) return <NothingYet />;
   return (
     <>
       <DockByScan key={line} line={line} />
-      <ChangePage line={line} />
+      <ChangePage line={line} desk={desk} />
     </>
   );
 }
 
-function ChangePage({ line }: { readonly line: string }) {
+function ChangePage({ line, desk }: { readonly line: string; readonly desk: DeskRun }) {
   const floor = useFloor();
   const words = say(changeWords);
   const setup = floor.setups.get(floor.chosen.get(line) ?? '');
   const [page, purpose, slot] = place.value.rest;
-  if (page === 'list') return <OtherList line={line} purpose={purpose ?? ''} slot={slot ?? null} />;
+  if (page === 'list')
+    return <OtherList desk={desk} line={line} purpose={purpose ?? ''} slot={slot ?? null} />;
   if (page === 'order') return <Order key={line} line={line} />;
   const changeover = floor.changeovers.get(floor.changing.get(line) ?? '');
-  if (changeover) return <ChangeOpen key={changeover.changeover} changeover={changeover} />;
+  if (changeover) return <ChangeOpen key={changeover.changeover} changeover={changeover} desk={desk} />;
   return (
     <div class="stack">
       <div class="row">

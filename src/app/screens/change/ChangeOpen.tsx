@@ -4,6 +4,7 @@ import { useState } from 'preact/hooks';
 import { lastGoodPanelMs } from '../../../../shared/changeover/times.ts';
 import type { Changeover } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
+import type { DeskRun } from '../../desk/desk.ts';
 import { newId } from '../../device/ids.ts';
 import { StoodChoice, useStood } from '../../frame/StoodChoice.tsx';
 import { useRefusal } from '../../may.ts';
@@ -29,7 +30,12 @@ type Tab = 'feeders' | 'kit' | 'checklist' | 'first' | 'times';
 const tabsRunning: readonly Tab[] = ['kit', 'checklist', 'feeders', 'first', 'times'];
 const tabsStanding: readonly Tab[] = ['feeders', 'checklist', 'first', 'kit', 'times'];
 
-export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) {
+interface ChangeOpenProps {
+  readonly changeover: Changeover;
+  readonly desk: DeskRun;
+}
+
+export function ChangeOpen({ changeover, desk }: ChangeOpenProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(changeWords);
@@ -120,7 +126,7 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
       )}
       {tab === 'checklist' &&
         (list ? (
-          <ChecklistPanel list={list} />
+          <ChecklistPanel list={list} desk={desk} />
         ) : (
           <div>
             <Button
@@ -161,6 +167,7 @@ export function ChangeOpen({ changeover }: { readonly changeover: Changeover }) 
               app.write([{ kind: 'changeover.dropped', payload }]).then(close, () => undefined); // shown by the fault screen
             }}
             onNo={close}
+            no={words.dropNot}
           >
             {words.drop}
           </AskFeet>

@@ -3,11 +3,11 @@
 
 import { useState } from 'preact/hooks';
 import { knownOpen, type OpenItem } from '../../../../shared/changeover/open-work.ts';
-import type { ChecklistView, StepView } from '../../../../shared/checklist/answers.ts';
 import { inLanguage } from '../../../../shared/checklist/steps.ts';
-import type { KnownFact } from '../../../../shared/floor/checklist.ts';
+import type { ChecklistStep, ChecklistTemplate, KnownFact } from '../../../../shared/floor/checklist.ts';
 import type { Checklist } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
+import type { DeskRun } from '../../desk/desk.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { checklistWords } from '../../words/checklist.ts';
@@ -15,24 +15,39 @@ import { language, say } from '../../words/words.ts';
 import { floorWork, standingOf, templateOf } from './checklist-desk.ts';
 import { SkipDialog } from './SkipDialog.tsx';
 import { StepCard } from './StepCard.tsx';
+import { useStepScans } from './step-scans.ts';
 
-export function ChecklistPanel({ list }: { readonly list: Checklist }) {
+interface ChecklistPanelProps {
+  readonly list: Checklist;
+  readonly desk: DeskRun;
+}
+
+export function ChecklistPanel({ list, desk }: ChecklistPanelProps) {
+  const template = templateOf(useFloor(), list);
+  return template ? <Steps list={list} desk={desk} template={template} /> : null;
+}
+
+function Steps({ list, desk, template }: ChecklistPanelProps & { readonly template: ChecklistTemplate }) {
   const app = useApp();
   const floor = useFloor();
   const words = say(checklistWords);
   const refusal = useRefusal('tick-checklist');
   const [skipping, setSkipping] = useState<string | null>(null);
-  const template = templateOf(floor, list);
-  if (!template) return null;
   const view = standingOf(floor, list, template);
   const changeover = floor.changeovers.get(list.changeover ?? '');
   const work = changeover ? floorWork(floor, changeover) : [];
   const mayTakeBack = changeover ? changeover.releasedMs === null : list.closedMs === null;
   const isHere = list.tablet === app.store.identity.tablet;
   const { checklist, line } = list;
-  const write = (wish: Parameters<typeof app.write>[0][number]) => {
-    app.write([wish]).catch(() => undefined); // shown by the fault screen
-  };
+  const write = (wish: Parameters<typeof app.write>[0][number]): Promise<boolean> =>
+    app.write([wish]).then(
+      () => true,
+      () => false, // shown by the fault screen
+    );
+  const isLocked = list.closedMs !== null || !isHere;
+  const onAnswer = ({ step, unit }: ChecklistStep, value: string | number) =>
+    write({ kind: 'step.answered', payload: { checklist, line, step, value, unit } });
+  const scans = useStepScans(desk, { line, view, mayAnswer: !isLocked && refusal === null, onAnswer });
   const groups = [...new Set(view.steps.map((each) => inLanguage(each.step.group, language.value)))];
   return (
     <section class="stack" data-testid="checklist">
@@ -72,15 +87,10 @@ export function ChecklistPanel({ list }: { readonly list: Checklist }) {
                 view={each}
                 mayTakeBack={mayTakeBack}
                 left={leftOf(each.step.knows, work)}
-                taken={codesOfOthers(view, each)}
-                locked={list.closedMs !== null || !isHere}
+                scans={scans}
+                locked={isLocked}
                 refusal={refusal}
-                onAnswer={(value) =>
-                  write({
-                    kind: 'step.answered',
-                    payload: { checklist, line, step: each.step.step, value, unit: each.step.unit },
-                  })
-                }
+                onAnswer={(value) => onAnswer(each.step, value)}
                 onReopen={() =>
                   write({
                     kind: 'step.reopened',
@@ -119,13 +129,4 @@ export function ChecklistPanel({ list }: { readonly list: Checklist }) {
 /** What is open of the thing that a step asks to be known. */
 function leftOf(fact: KnownFact | undefined, work: readonly OpenItem[]): readonly OpenItem[] {
   return fact === undefined ? [] : work.filter((item) => knownOpen([item])[fact] > 0);
-}
-
-/** Codes that steps of other kinds were answered with: none of them is the answer here. */
-function codesOfOthers(view: ChecklistView, { step }: StepView): readonly string[] {
-  return view.steps.flatMap(({ step: other, answer }) =>
-    other.kind === 'scan' && other.wants !== step.wants && typeof answer?.value === 'string'
-      ? [answer.value]
-      : [],
-  );
 }

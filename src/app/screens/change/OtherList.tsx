@@ -3,6 +3,7 @@
 import { inLanguage } from '../../../../shared/checklist/steps.ts';
 import { type ChecklistPurpose, checklistPurposes } from '../../../../shared/floor/checklist.ts';
 import { useApp, useFloor } from '../../app.ts';
+import type { DeskRun } from '../../desk/desk.ts';
 import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';
 import { address } from '../../router.ts';
@@ -15,6 +16,7 @@ import { ChecklistPanel } from './ChecklistPanel.tsx';
 import { templateFor, templateOf } from './checklist-desk.ts';
 
 interface OtherListProps {
+  readonly desk: DeskRun;
   readonly line: string;
   readonly purpose: string;
   /** The slot that a splice is on. */
@@ -25,7 +27,7 @@ const nothingChanges = {
   ...{ sideChanges: false, stencilChanges: false, productChanges: false, programChanges: false },
 };
 
-export function OtherList({ line, purpose, slot }: OtherListProps) {
+export function OtherList({ desk, line, purpose, slot }: OtherListProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(checklistWords);
@@ -53,7 +55,7 @@ export function OtherList({ line, purpose, slot }: OtherListProps) {
         </h1>
       </header>
       {open ? (
-        <ChecklistPanel list={open} />
+        <ChecklistPanel list={open} desk={desk} />
       ) : (
         <div>
           <Button

@@ -1,12 +1,11 @@
 // One step: what is asked, the caution where hands go, and the way to answer it.
 
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { OpenItem } from '../../../../shared/changeover/open-work.ts';
 import type { StepView } from '../../../../shared/checklist/answers.ts';
 import { inLanguage } from '../../../../shared/checklist/steps.ts';
 import type { Checklist } from '../../../../shared/floor/state.ts';
-import { judgeStepScan } from '../../../../shared/floor/step-scan.ts';
-import { useApp, useFloor } from '../../app.ts';
+import { useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { checklistWords } from '../../words/checklist.ts';
@@ -14,6 +13,7 @@ import { formatTime, language, say } from '../../words/words.ts';
 import { OpenList } from './OpenList.tsx';
 import { shrinkPicture } from './picture.ts';
 import { SignStep } from './SignStep.tsx';
+import type { StepScans } from './step-scans.ts';
 
 interface StepCardProps {
   readonly list: Checklist;
@@ -23,8 +23,7 @@ interface StepCardProps {
   readonly mayTakeBack: boolean;
   /** What is open of a step that is known. */
   readonly left: readonly OpenItem[];
-  /** Codes that other steps were answered with. */
-  readonly taken: readonly string[];
+  readonly scans: StepScans;
   readonly refusal: string | null;
   readonly onAnswer: (value: string | number) => void;
   readonly onReopen: () => void;
@@ -150,51 +149,39 @@ function Answer(props: StepCardProps) {
   }
 }
 
-/** A value, a note or a scanned text; while a scan step has the focus, the next scan answers it. */
+/** A value, a note or a code: while the field has the focus, whatever is scanned is for its step. */
 function Typed(props: StepCardProps & { readonly isNumber: boolean }) {
-  const app = useApp();
   const words = say(checklistWords);
+  const { scans } = props;
   const { step } = props.view;
+  const isScan = step.kind === 'scan';
   const [text, setText] = useState('');
-  const [wrong, setWrong] = useState<string | null>(null);
-  const [isActive, setIsActive] = useState(false);
-  const wants = step.wants ?? 'other';
-  function takeScan(texts: readonly string[]): void {
-    const asks = { wants, expects: step.expects, taken: props.taken };
-    const judged = judgeStepScan(app.store.floor(), props.list.line, asks, texts);
-    if (judged.ok) props.onAnswer(judged.value);
-    else setWrong(`${words.scannedIs[judged.is](judged.name)} ${words.scanWants[wants]}`);
+  const [isNoNumber, setNoNumber] = useState(false);
+  const wrong = isNoNumber ? words.notNumber : scans.wrongOf(step.step);
+  function keep(): void {
+    const trimmed = text.trim();
+    const value = props.isNumber ? Number(trimmed.replace(',', '.')) : trimmed;
+    if (trimmed === '') return;
+    if (isScan) scans.typed(step, trimmed);
+    else if (typeof value === 'number' && !Number.isFinite(value)) setNoNumber(true);
+    else props.onAnswer(value);
   }
-  const newest = useRef(takeScan);
-  newest.current = takeScan;
-  useLayoutEffect(() => {
-    if (!isActive || step.kind !== 'scan') return;
-    return app.scans.take((scan) => {
-      if (props.refusal === null) newest.current(scan.codes.map(({ text: code }) => code));
-      return true;
-    });
-  }, [isActive]);
-  const hint =
-    step.kind === 'scan'
-      ? step.expects === null
-        ? words.scanWants[wants]
-        : words.expects(step.expects)
-      : step.least !== null && step.most !== null
-        ? words.limits(String(step.least), String(step.most))
-        : step.least !== null
-          ? words.atLeast(String(step.least))
-          : step.most !== null
-            ? words.atMost(String(step.most))
-            : '';
+  const hint = isScan
+    ? step.expects === null
+      ? words.scanWants[step.wants ?? 'other']
+      : words.expects(step.expects)
+    : step.least !== null && step.most !== null
+      ? words.limits(String(step.least), String(step.most))
+      : step.least !== null
+        ? words.atLeast(String(step.least))
+        : step.most !== null
+          ? words.atMost(String(step.most))
+          : '';
   return (
     <div class="row">
       <label class="field">
         <span>
-          {step.kind === 'measure'
-            ? words.value(step.unit ?? '')
-            : step.kind === 'scan'
-              ? words.scan
-              : words.note}
+          {step.kind === 'measure' ? words.value(step.unit ?? '') : isScan ? words.scan : words.note}
         </span>
         <input
           data-typing
@@ -202,10 +189,11 @@ function Typed(props: StepCardProps & { readonly isNumber: boolean }) {
           inputMode={props.isNumber ? 'decimal' : 'text'}
           maxLength={400}
           value={text}
-          onFocus={() => setIsActive(true)}
-          onBlur={() => setIsActive(false)}
+          onFocus={() => isScan && scans.focus(step.step)}
+          onBlur={() => isScan && scans.focus(null)}
           onInput={(event) => {
-            setWrong(null);
+            setNoNumber(false);
+            scans.forget();
             setText(event.currentTarget.value);
           }}
         />
@@ -216,21 +204,13 @@ function Typed(props: StepCardProps & { readonly isNumber: boolean }) {
         ) : (
           hint !== '' && <small>{hint}</small>
         )}
+        {scans.next === step.step && (
+          <small class="next-scan" data-testid={`next-scan-${step.step}`}>
+            <Icon name="right" size={20} /> {words.nextScan}
+          </small>
+        )}
       </label>
-      <Button
-        tone="act"
-        testId={`keep-${step.step}`}
-        disabledReason={props.refusal}
-        onPress={() => {
-          const trimmed = text.trim();
-          if (trimmed === '') return;
-          if (step.kind === 'scan') return takeScan([trimmed]);
-          if (!props.isNumber) return props.onAnswer(trimmed);
-          const value = Number(trimmed.replace(',', '.'));
-          if (!Number.isFinite(value)) return setWrong(words.notNumber);
-          props.onAnswer(value);
-        }}
-      >
+      <Button tone="act" testId={`keep-${step.step}`} disabledReason={props.refusal} onPress={keep}>
         {words.keep}
       </Button>
     </div>

@@ -1,11 +1,13 @@
 // The running line: how far the run is, what runs out when, where to go next.
 
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { blockedTapes } from '../../../../shared/floor/blocks.ts';
 import { buildingOn } from '../../../../shared/floor/building.ts';
 import { dueSlots, type Outlook } from '../../../../shared/outlook/line.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { hasScreen, later, screenStands } from '../../device/later.ts';
+import { holdText } from '../../frame/hold-text.ts';
 import { lazy } from '../../frame/lazy.tsx';
 import { useRefusal } from '../../may.ts';
 import type { Watch } from '../../outlook/watch.ts';
@@ -17,6 +19,7 @@ import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { BeginsShort } from './BeginsShort.tsx';
 import { sayMoment } from './moment.ts';
 import { RunBar } from './RunBar.tsx';
+import { rowsShown } from './rows.ts';
 import { Timeline } from './Timeline.tsx';
 import { Walks } from './Walks.tsx';
 import './line.css';
@@ -43,7 +46,11 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
   const refusal = useRefusal('acknowledge-warning');
   const walks = watch.walks.value;
   const isLooking = !outlook && buildingOn(floor, line) !== null;
-  const hold = holdOf(outlook);
+  const hold = holdText(outlook);
+  // As a text: the same slots are no new rows.
+  const blocked = blockedTapes(floor, line ?? '')
+    .map(({ slot }) => slot)
+    .join('\n');
   const [withLosses, setWithLosses] = useState(hasScreen);
   useEffect(() => {
     if (isLooking) return;
@@ -53,10 +60,11 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
   // Many rows: drawn anew with each look at the line, not with each entry.
   const rows = useMemo(() => {
     if (!outlook) return null;
-    const shown = all ? outlook.slots : dueSlots(outlook).slice(0, FIRST_DUE);
+    const marked = new Set(blocked.split('\n'));
+    const shown = rowsShown(outlook, { all, blocked: marked, most: FIRST_DUE });
     if (shown.length === 0) return null;
-    return <Timeline slots={shown} {...{ outlook, desk, watch, walks, refusal, hold }} />;
-  }, [outlook, walks, all, refusal, hold]);
+    return <Timeline slots={shown} blocked={marked} {...{ outlook, desk, watch, walks, refusal, hold }} />;
+  }, [outlook, walks, all, refusal, hold, blocked]);
   if (line === null || !floor.chosen.has(line)) {
     return (
       <div class="empty">
@@ -124,13 +132,6 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
       {withLosses && <Losses line={line} />}
     </div>
   );
-}
-
-/** What every moment on the line hangs on: a pace that nobody counted, or a line that stands; null where it runs and is counted. */
-function holdOf(outlook: Outlook | null): string | null {
-  const words = say(lineWords);
-  if (outlook?.counting.ceased) return words.ifPace;
-  return outlook?.run.phase === 'stopped' ? words.ifStarts : null;
 }
 
 /** Since when no panel was counted, and what to do. */

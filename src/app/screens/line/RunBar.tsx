@@ -145,7 +145,7 @@ function StopDialog(props: { readonly run: string; readonly line: string; readon
   const { run, line, onClose } = props;
   const stood = useStood(line);
   return (
-    <Dialog title={words.stopTitle} onClose={onClose}>
+    <Dialog title={words.stopTitle} onClose={onClose} wide>
       <StoodChoice line={line} stood={stood} />
       <div class="evenly">
         {stopReasons.map((reason) => (

@@ -8,6 +8,7 @@ import { useApp } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { Button } from '../../ui/Button.tsx';
+import { VerdictShape } from '../../ui/Shape.tsx';
 import { TapeStrip } from '../../ui/TapeStrip.tsx';
 import { lineWords } from '../../words/line.ts';
 import { formatCount, formatShare, formatSpan, formatTime, say } from '../../words/words.ts';
@@ -20,6 +21,8 @@ const HOUR_MS = 3_600_000;
 interface TimelineProps {
   readonly outlook: Outlook;
   readonly slots: readonly SlotOutlook[];
+  /** Slots with a blocked reel that no lead has let run on. */
+  readonly blocked: ReadonlySet<string>;
   readonly desk: DeskRun;
   readonly watch: Watch;
   /** Why warnings may not be taken note of; null where they may. */
@@ -41,9 +44,10 @@ export function axisTicks(fromMs: number, hours: number): readonly number[] {
   return [0, 1, 2, 3, 4].map((index) => first + index * stepMs).filter((ms) => ms < fromMs + hours * HOUR_MS);
 }
 
-export function Timeline({ outlook, slots, desk, watch, refusal, walks, hold }: TimelineProps) {
+export function Timeline({ outlook, slots, blocked, ...given }: TimelineProps) {
   const app = useApp();
   const words = say(lineWords);
+  const { desk, watch, refusal, walks, hold } = given;
   const [hours, setHours] = useState<number>(2);
   const [width, setWidth] = useState(600);
   const axis = useRef<HTMLDivElement>(null);
@@ -97,6 +101,7 @@ export function Timeline({ outlook, slots, desk, watch, refusal, walks, hold }: 
         <SlotRow
           key={slot.slot}
           slot={slot}
+          isBlocked={blocked.has(slot.slot)}
           geometry={{ nowMs, zone, width, toX }}
           band={bandOf(walks, slot.slot)}
           desk={desk}
@@ -133,6 +138,7 @@ const tones = { quiet: 'plain', soon: 'care', due: 'care', late: 'stop' } as con
 
 function SlotRow(props: {
   readonly slot: SlotOutlook;
+  readonly isBlocked: boolean;
   readonly geometry: Geometry;
   readonly band: Band | null;
   readonly desk: DeskRun;
@@ -141,7 +147,7 @@ function SlotRow(props: {
   readonly hold: string | null;
 }) {
   const words = say(lineWords);
-  const { slot, geometry, band, desk, watch, refusal, hold } = props;
+  const { slot, isBlocked, geometry, band, desk, watch, refusal, hold } = props;
   const { nowMs, zone, toX, width } = geometry;
   const { forecast, warning } = slot;
   const inSeconds = (forecast.runOutMs.expected - nowMs) / 1000;
@@ -157,10 +163,19 @@ function SlotRow(props: {
       : null;
   const { windowMs } = forecast;
   return (
-    <div class={`slotrow ${level}`} data-testid={`row-${slot.slot}`} data-level={level}>
+    <div
+      class={`slotrow ${level}${isBlocked ? ' blocked' : ''}`}
+      data-testid={`row-${slot.slot}`}
+      data-level={level}
+    >
       <div class="who">
         <b class="code">{slot.slot}</b>
         <span class="code">{slot.loaded.tapes.at(-1)?.part || slot.wanted.part}</span>
+        {isBlocked && (
+          <p class="chip stop" data-testid={`blocked-${slot.slot}`}>
+            <VerdictShape verdict="refused" size={20} /> {words.blocked}
+          </p>
+        )}
       </div>
       <div class="strip">
         {band !== null && toX(band.startMs) < width && (

@@ -22,7 +22,7 @@ interface EntryDialogProps {
 
 const correctable = [
   ...['reel.verified', 'reel.unloaded', 'panels.counted', 'hold.cleared', 'reel.counted'],
-  'reel.aired',
+  ...['reel.aired', 'bake.approved'],
 ];
 
 /** True where taking the entry back would change what stands: nothing newer has been done to the same slot. */
@@ -36,6 +36,8 @@ function isNewest(floor: FloorState, entry: Entry): boolean {
   // A stay is one of many that stand by their time: each can be taken out.
   if (entry.kind === 'reel.aired')
     return [...floor.airings.values()].some(({ stays }) => stays.some((stay) => stay.entry === id));
+  if (entry.kind === 'bake.approved')
+    return [...floor.airings.values()].some(({ stays }) => stays.some((stay) => stay.approved?.entry === id));
   for (const slot of floor.slots.values()) if (slot.entry === id) return true;
   for (const taken of floor.takenOff.values()) if (taken.entry === id) return true;
   return floor.holds.has(id);

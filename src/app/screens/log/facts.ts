@@ -218,7 +218,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   basis: oneOf(() => say(countWords).bases),
   ...{ cut: parts, cart: text, of: named(entryName), by: named(personName), sd: parts, place: text },
   air: oneOf(() => say(moistureWords).airs),
-  ...{ from, celsius: withUnit('°C'), humidity: withUnit('%'), msl: text },
+  ...{ from, celsius: withUnit('°C'), hours: withUnit('h'), humidity: withUnit('%'), msl: text },
   parts: (value, entry, floor) => (Array.isArray(value) ? null : parts(value, entry, floor)),
   ...{ outerMm: withUnit('mm'), hubMm: withUnit('mm'), massG: withUnit('g'), emptyG: withUnit('g') },
   ...{ block: nothing, operators: number, sweep: nothing, seen: number, missing: list, need: nothing },
@@ -297,6 +297,7 @@ const inRow: readonly FactName[] = [
   ...([
     'operators',
     'celsius',
+    'hours',
     'humidity',
     'rule',
     'format',

@@ -11,7 +11,7 @@ import { moistureOfParts } from '../../../../shared/moisture/reel-life.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
-import { type LifeText, reelLifeText } from '../../frame/life-text.ts';
+import { type ReelLifeText, reelLifeText } from '../../frame/life-text.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { countWords } from '../../words/count.ts';
@@ -30,7 +30,7 @@ interface Listed {
   readonly sd: number;
   readonly isBlocked: boolean;
   /** Null where its parts bear any time out of the bag. */
-  readonly life: LifeText | null;
+  readonly life: ReelLifeText | null;
 }
 
 /** What is left on a reel now: the newest tape of a slot carries what the whole slot still has. */

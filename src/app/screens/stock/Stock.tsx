@@ -5,6 +5,7 @@ import { comparePlaces, isPlaceInUse, placeOf } from '../../../../shared/floor/f
 import { parseLabel } from '../../../../shared/labels/label.ts';
 import type { Supply } from '../../../../shared/outlook/supply.ts';
 import { useApp, useFloor } from '../../app.ts';
+import { holdText } from '../../frame/hold-text.ts';
 import type { Watch } from '../../outlook/watch.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
@@ -57,6 +58,7 @@ export function Stock({ watch }: { readonly watch: Watch }) {
     };
   }, [outlook, watch]);
   const known = outlook === null ? null : supply;
+  const hold = holdText(outlook);
   return (
     <div class="stack stock">
       <p class="print-head">{words.printed(line?.name ?? '', formatDay(app.nowMs.value, zone))}</p>
@@ -78,8 +80,8 @@ export function Stock({ watch }: { readonly watch: Watch }) {
           <Icon name="print" /> {words.print}
         </Button>
       </div>
-      {tab === 'bring' && <Bring supply={known} zone={zone} />}
-      {tab === 'outlook' && <ReelByReel supply={known} zone={zone} />}
+      {tab === 'bring' && <Bring supply={known} zone={zone} hold={hold} />}
+      {tab === 'outlook' && <ReelByReel supply={known} zone={zone} hold={hold} />}
       {tab === 'reels' && <Reels query={query} onQuery={setQuery} scanned={scanned} />}
       {tab === 'blocks' && <Blocks />}
     </div>
@@ -96,9 +98,11 @@ interface SupplyProps {
   /** Null where nothing is being built. */
   readonly supply: Supply | 'asked' | null;
   readonly zone: string;
+  /** What every moment hangs on, such as a pace that nobody counted; null where on nothing. */
+  readonly hold: string | null;
 }
 
-function Bring({ supply, zone }: SupplyProps) {
+function Bring({ supply, zone, hold }: SupplyProps) {
   const app = useApp();
   const words = say(stockWords);
   if (!supply) return <p class="empty">{words.noRun}</p>;
@@ -150,6 +154,7 @@ function Bring({ supply, zone }: SupplyProps) {
                 {inSeconds <= 60
                   ? words.bySoon
                   : words.by(formatTime(pick.byMs, zone), formatSpan(inSeconds))}
+                {hold !== null && <small class="hold">{hold}</small>}
               </span>
               <span class="code slots">{pick.slots.join(' ')}</span>
             </div>
@@ -160,7 +165,7 @@ function Bring({ supply, zone }: SupplyProps) {
   );
 }
 
-function ReelByReel({ supply, zone }: SupplyProps) {
+function ReelByReel({ supply, zone, hold }: SupplyProps) {
   const words = say(stockWords);
   if (!supply) return <p class="empty">{words.noRun}</p>;
   if (supply === 'asked') return <p class="empty">{words.reckoning}</p>;
@@ -186,10 +191,14 @@ function ReelByReel({ supply, zone }: SupplyProps) {
                         formatTime(end.runOutMs.early, zone),
                         formatTime(end.runOutMs.late, zone),
                       )}
+                  {!end.outlasts && hold !== null && ` · ${hold}`}
                 </li>
               ))}
               {!lasts && bring && (
-                <li class="needs">{words.needs(formatCount(bring.parts), formatTime(bring.byMs, zone))}</li>
+                <li class="needs">
+                  {words.needs(formatCount(bring.parts), formatTime(bring.byMs, zone))}
+                  {hold !== null && ` · ${hold}`}
+                </li>
               )}
             </ol>
           </div>

@@ -70,6 +70,7 @@ export const words = {
   lastPanelText: (done: string, wanted: string) =>
     `${plural(wanted, `${done} of 1 panel is counted.`, `${done} of ${wanted} panels are counted.`)} The run ends here and the line is set up for the next product.`,
   drop: 'Cancel changeover',
+  dropNot: 'Keep changeover',
   dropTitle: 'Cancel this changeover?',
   dropText: 'Loaded reels stay loaded. Ticked steps stay in the log.',
   tabs: {

@@ -59,6 +59,8 @@ export const words = {
     reel: 'Scan a reel of this plant.',
     other: 'Scan the code that the step names.',
   },
+  nextScan: 'The next scan answers this step.',
+  scanKept: (code: string) => `Step answered: ${code}`,
   scannedIs: scannedEn,
   photo: 'Take a picture',
   skip: 'Skip',

@@ -6,5 +6,6 @@ export const words = {
   'behind-server': (span: string) => `This tablet’s clock is ${span} behind the server: set it right.`,
   'ahead-of-server': (span: string) => `This tablet’s clock is ${span} ahead of the server: set it right.`,
   goesOn: 'Warnings and times go on from the last correct time.',
+  short: 'Check the clock',
   isRight: 'The clock is right',
 } as const;

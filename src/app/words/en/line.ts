@@ -59,6 +59,7 @@ export const words = {
   quietSince: (clock: string, span: string) => `No panel counted since ${clock}, for ${span}`,
   quietAct: 'All times assume that the line kept its pace. Count the panels, or enter the stop.',
   ifPace: 'if it kept its pace',
+  blocked: 'Blocked reel',
   ifStarts: 'if it starts again now',
   soon: (clock: string, span: string) => `${clock}, in ${span}`,
   gone: (clock: string, span: string) => `${clock}, ${span} ago`,

@@ -19,7 +19,7 @@ const namesEn: Readonly<Record<FactName, string>> = {
   ...{ lot: 'Lot', dateCode: 'Date code', codes: 'Codes scanned', verdict: 'Verdict' },
   ...{ reasons: 'Why', basis: 'Count known by', cut: 'Cut away', cart: 'Cart', of: 'Concerns' },
   ...{ by: 'Decided by', sd: 'Spread, ±', place: 'Place', air: 'Where it is', from: 'From' },
-  ...{ celsius: 'Temperature', humidity: 'Humidity', msl: 'Moisture level', parts: 'Parts' },
+  ...{ celsius: 'Temperature', hours: 'Hours', humidity: 'Humidity', msl: 'Moisture level', parts: 'Parts' },
   ...{ outerMm: 'Outer diameter', hubMm: 'Hub diameter', massG: 'Weight full', emptyG: 'Weight empty' },
   ...{ block: 'Block', operators: 'People', sweep: 'Sweep', seen: 'Seen', missing: 'Not seen' },
   ...{ need: 'Wants', level: 'How urgent', due: 'Due', conflict: 'Disagreement', keep: 'Decision' },

@@ -32,6 +32,7 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'reel.counted': 'Count corrected',
   'reel.put': 'Reel put away',
   'reel.aired': 'Reel opened or dried',
+  'bake.approved': 'Short bake allowed to count',
   'reel.calibrated': 'Full reel measured',
   'material.blocked': 'Material blocked',
   'material.released': 'Block lifted',

@@ -1,5 +1,12 @@
 import type { LineClimate } from '../../../../shared/moisture/line-climate.ts';
 
+/** One bake as its sentence takes it; null: nobody told, or the table gives none. */
+interface BakeFacts {
+  readonly hours: string;
+  readonly celsius: string | null;
+  readonly wanted: string | null;
+}
+
 export const words = {
   level: (msl: string) => `MSL ${msl}`,
   left: (span: string) => `${span} of floor life left`,
@@ -10,6 +17,18 @@ export const words = {
   overSince: (clock: string) => `floor life over since ${clock}`,
   baking: 'in the oven',
   bakeShort: 'baked shorter than the table says',
+  bakeLet: (name: string) => `short bake counts: ${name}`,
+  letBake: 'Let the bake count',
+  letBakeTitle: (reel: string) => `Does the bake of ${reel} count?`,
+  letBakeWhat: (f: BakeFacts) =>
+    `Baked ${f.hours} h${f.celsius === null ? '' : ` at ${f.celsius} °C`}. ${f.wanted === null ? 'The table has no row for that.' : `The table asks for ${f.wanted} h.`}`,
+  letBakeHelp:
+    'If it counts, floor life starts again at its end, and this bake holds the reel no more. It counts once: another short bake is held again.',
+  letBakeWhy: 'Why does it count?',
+  letBakeDone: (reel: string) => `${reel}: the bake counts.`,
+  letBakeFor: 'The bake',
+  letBakeOnce: 'Only this time',
+  letBakeAlways: 'It counts from now on',
   dry: 'in dry storage',
   open: 'Bag / oven',
   title: (reel: string) => `Floor life of ${reel}`,

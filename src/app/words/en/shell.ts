@@ -57,6 +57,8 @@ export const words = {
   typeHelp: 'One code per line, as printed. Then press Done.',
   done: 'Done',
   cancel: 'Cancel',
+  detailsOf: (what: string) => `More: ${what}`,
+  lessOf: (what: string) => `Less: ${what}`,
   close: 'Close',
   waitStore: 'Opening the log…',
   newVersion: 'A new version is ready.',

@@ -70,6 +70,7 @@ export const words: Sentences<typeof english> = {
   lastPanelText: (done, wanted) =>
     `${plural(wanted, `Hay ${done} de 1 panel contado.`, `Hay ${done} de ${wanted} paneles contados.`)} La tirada acaba aquí y la línea se monta para el producto siguiente.`,
   drop: 'Anular el cambio',
+  dropNot: 'Seguir con el cambio',
   dropTitle: '¿Anular este cambio?',
   dropText: 'Las bobinas cargadas siguen cargadas. Los pasos marcados quedan en el registro.',
   tabs: {

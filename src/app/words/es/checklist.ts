@@ -60,6 +60,8 @@ export const words: Sentences<typeof english> = {
     reel: 'Escanee una bobina de esta planta.',
     other: 'Escanee el código que nombra el paso.',
   },
+  nextScan: 'El próximo escaneo responde a este paso.',
+  scanKept: (code) => `Paso respondido: ${code}`,
   scannedIs: scannedEs,
   photo: 'Hacer una foto',
   skip: 'Omitir',

@@ -11,5 +11,6 @@ export const words: Sentences<typeof english> = {
   'ahead-of-server': (span) =>
     `El reloj de esta tableta va ${span} por delante del servidor: póngalo en hora.`,
   goesOn: 'Avisos y horas siguen desde la última hora buena.',
+  short: 'Mire el reloj',
   isRight: 'El reloj está en hora',
 };

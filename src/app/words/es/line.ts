@@ -63,6 +63,7 @@ export const words: Sentences<typeof english> = {
   quietSince: (clock, span) => `Ningún panel contado desde las ${clock}, hace ${span}`,
   quietAct: 'Todas las horas suponen que la línea mantuvo su ritmo. Cuente los paneles o apunte el paro.',
   ifPace: 'si mantuvo su ritmo',
+  blocked: 'Bobina bloqueada',
   ifStarts: 'si arranca ahora',
   soon: (clock, span) => `${clock}, en ${span}`,
   gone: (clock, span) => `${clock}, hace ${span}`,

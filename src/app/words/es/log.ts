@@ -33,6 +33,7 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'reel.counted': 'Cantidad corregida',
   'reel.put': 'Bobina guardada',
   'reel.aired': 'Bobina abierta o secada',
+  'bake.approved': 'Horneado corto: vale',
   'reel.calibrated': 'Bobina llena medida',
   'material.blocked': 'Material bloqueado',
   'material.released': 'Bloqueo levantado',

@@ -11,6 +11,18 @@ export const words: Sentences<typeof english> = {
   overSince: (clock) => `vida en planta agotada desde ${clock}`,
   baking: 'en el horno',
   bakeShort: 'horneada menos de lo que dice la tabla',
+  bakeLet: (name) => `horneado corto admitido: ${name}`,
+  letBake: 'Dar por bueno el horneado',
+  letBakeTitle: (reel) => `¿Vale el horneado de ${reel}?`,
+  letBakeWhat: (f) =>
+    `Horneada ${f.hours} h${f.celsius === null ? '' : ` a ${f.celsius} °C`}. ${f.wanted === null ? 'La tabla no tiene fila para eso.' : `La tabla pide ${f.wanted} h.`}`,
+  letBakeHelp:
+    'Si vale, la vida en planta empieza de nuevo al acabar, y este horneado ya no retiene la bobina. Vale una vez: otro horneado corto se retiene de nuevo.',
+  letBakeWhy: '¿Por qué vale?',
+  letBakeDone: (reel) => `${reel}: el horneado vale.`,
+  letBakeFor: 'El horneado',
+  letBakeOnce: 'Solo esta vez',
+  letBakeAlways: 'Vale desde ahora',
   dry: 'en almacén seco',
   open: 'Bolsa / horno',
   title: (reel) => `Vida en planta de ${reel}`,

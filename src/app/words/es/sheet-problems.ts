@@ -45,95 +45,91 @@ const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   encodingGuessed: () =>
     'El archivo no es UTF-8; se leyó como Windows-1252. Compruebe las letras con acento o guárdelo como UTF-8.',
   quoteBroken: (f) =>
-    `Unas comillas que se abren en la fila ${f['row']} no se cierran como deben; lo que sigue puede estar en otra celda. Corrija las comillas de esa fila.`,
+    `Unas comillas abiertas en la fila ${f['row']} no se cierran. Lo que sigue puede estar en otra celda. Corrija esa fila.`,
   rowTooLong: (f) =>
-    `La fila tiene ${f['found']} celdas y la cabecera ${f['wanted']}; seguramente una celda lleva el separador sin comillas. Póngale comillas.`,
+    `La fila tiene ${f['found']} celdas y la cabecera ${f['wanted']}. Parece que una celda lleva el separador: póngala entre comillas.`,
   rowUnreadable: (f) =>
-    `La fila tiene ${f['found']} celdas donde la cabecera tiene ${f['wanted']}, y sus columnas no cuadran con la cabecera. Corrija la fila.`,
+    `La fila tiene ${f['found']} celdas y la cabecera ${f['wanted']}, y no cuadran. Corrija la fila.`,
   noRows: () => 'No hay ninguna fila bajo la cabecera. Exporte la hoja otra vez con sus filas.',
-  moreProblems: (f) =>
-    `Hay ${f['count']} problemas más sin listar. Corrija los listados y lea la hoja otra vez.`,
+  moreProblems: (f) => `Hay ${f['count']} problemas más sin listar. Corrija estos y lea la hoja otra vez.`,
   moreErrors: (f) =>
-    `Hay ${f['count']} problemas más sin listar, con errores entre ellos. Corrija los listados y lea la hoja otra vez.`,
+    `Hay ${f['count']} problemas más sin listar, algunos son errores. Corrija estos y lea la hoja otra vez.`,
   columnMissing: (f) =>
-    `No se encontró columna de ${field(f['wanted'])} entre: ${f['headers']}. Diga a mano qué columna es.`,
+    `No hay columna de ${field(f['wanted'])} entre: ${f['headers']}. Elija la columna a mano.`,
   columnAbsent: (f) =>
-    `No se encontró columna de ${field(f['wanted'])} entre: ${f['headers']}. Diga a mano qué columna es o siga sin ella.`,
+    `No hay columna de ${field(f['wanted'])} entre: ${f['headers']}. Elija la columna a mano o siga sin ella.`,
   columnNotFound: (f) =>
-    `Se pide la columna «${f['wanted']}» para ${field(f['field'])}, que no está en esta hoja. Sus cabeceras: ${f['headers']}. Corrija las columnas.`,
-  columnUnknown: (f) => `La columna «${f['found']}» no se usa. Diga a mano qué contiene si hace falta.`,
+    `Esta hoja no tiene la columna «${f['wanted']}» para ${field(f['field'])}. Tiene: ${f['headers']}. Elija otra vez la columna.`,
+  columnUnknown: (f) => `La columna «${f['found']}» no se usa. Si hace falta, elija a mano qué contiene.`,
   columnTwice: (f) =>
-    `La columna «${f['found']}» también parece ${field(f['field'])}; se usa «${f['used']}». Dígalo a mano si es la otra.`,
+    `La columna «${f['found']}» también parece ${field(f['field'])}; se usa «${f['used']}». Si es la otra, elíjala a mano.`,
   usagePerBoard: (f) =>
-    `La columna «${f['found']}» parece contar por placa; se toma por panel. Si un panel lleva varias placas, multiplíquela.`,
-  slotMissing: (f) => `La posición está vacía aunque la fila nombra ${f['part']}. Rellénela.`,
+    `La columna «${f['found']}» parece contar por placa y se toma por panel. Si un panel lleva varias placas, multiplíquela.`,
+  slotMissing: (f) => `Falta la posición, pero la fila nombra ${f['part']}. Póngala.`,
   textTooLong: (f) => `${field(f['field'])} «${f['found']}…» pasa de ${f['most']} caracteres. Acórtelo.`,
-  textCut: (f) => `El texto pasa de ${f['most']} caracteres; el resto se omite. Acórtelo.`,
+  textCut: (f) => `El texto pasa de ${f['most']} caracteres. El resto se omite: acórtelo.`,
   slotUnclear: (f) =>
-    `La posición «${f['found']}» no tiene la forma máquina-banco-número, como M1-F-014; no se pueden comprobar sus vecinas. Se toma tal cual.`,
+    `La posición «${f['found']}» no está escrita como M1-F-014: no se pueden comprobar sus vecinas. Se toma tal cual.`,
   slotNumberUnreadable: (f) => `El número de posición «${f['found']}» no es un entero desde 1. Corríjalo.`,
-  partMissing: (f) =>
-    `El componente está vacío aunque la posición ${f['slot']} lleva otros datos. Ponga la referencia.`,
+  partMissing: (f) => `La posición ${f['slot']} no tiene referencia, pero sí otros datos. Póngala.`,
   usageUnreadable: (f) => `Las colocaciones por panel «${f['found']}» no son un entero desde 0. Corríjalas.`,
   usageMissing: () =>
-    'Faltan las colocaciones por panel, así que no se puede prever cuándo se agota. Rellénelas o añada el archivo de colocación.',
+    'Faltan las colocaciones por panel: no se sabe cuándo se acaba. Póngalas o añada el archivo de colocación.',
   usageZero: () =>
-    'Hay 0 colocaciones por panel: se carga pero no se usa. Marque la fila como no montada si es eso.',
+    'Hay 0 colocaciones por panel: se carga pero no se usa. Si es así, marque la fila como no montada.',
   usageFromDesignators: (f) =>
-    `Faltan las colocaciones por panel; los ${f['count']} designadores se toman como ${f['count']} colocaciones. Compruebe que son de todo el panel.`,
+    `Faltan las colocaciones por panel: los ${f['count']} designadores cuentan como ${f['count']}. Compruebe que son de todo el panel.`,
   designatorsDisagree: (f) =>
-    `La fila lista ${f['found']} designadores pero ${f['wanted']} colocaciones por panel. Compruebe cuál vale.`,
+    `Hay ${f['found']} designadores, pero ${f['wanted']} colocaciones por panel. Compruebe cuál vale.`,
   widthUnreadable: (f) => `El ancho de cinta «${f['found']}» no es un número de mm. Escríbalo como 8 u 8 mm.`,
   widthUnknown: (f) => `${f['found']} mm no es un ancho de cinta de EIA-481 (${f['wanted']} mm). Corríjalo.`,
-  widthMissing: () =>
-    'Falta el ancho de cinta, así que no se puede comprobar el sitio en el banco. Rellénelo.',
-  notTape: (f) => `«${f['found']}» no es cinta; en esta posición no se prevén cinta ni empalmes.`,
+  widthMissing: () => 'Falta el ancho de cinta: no se puede comprobar que el alimentador quepa. Póngalo.',
+  notTape: (f) => `«${f['found']}» no es cinta: esta posición no tiene largo de cinta ni horas de empalme.`,
   pitchUnreadable: (f) =>
     `El paso «${f['found']}» no es un número de mm mayor que 0. Escríbalo como 4 o 4 mm.`,
   pitchUnusual: (f) =>
-    `EIA-481 no lista un paso de ${f['found']} mm para cinta de ${f['width']} mm (${f['wanted']} mm). Compruébelo; hay pares poco usuales.`,
-  pitchMissing: () => 'Falta el paso, así que no se puede pasar de cinta a componentes. Rellénelo.',
+    `EIA-481 no lista un paso de ${f['found']} mm para cinta de ${f['width']} mm, solo ${f['wanted']} mm. Compruébelo; algunas cintas son distintas.`,
+  pitchMissing: () => 'Falta el paso: no se puede pasar de cinta a componentes. Póngalo.',
   positionsUnreadable: (f) =>
     `Las posiciones ocupadas «${f['found']}» no son un entero de 1 a 60. Corríjalas.`,
   thicknessUnreadable: (f) =>
-    `El espesor «${f['found']}» no es un número de mm mayor que 0; se omite. Corríjalo.`,
+    `El espesor «${f['found']}» no es un número de mm mayor que 0 y se omite. Corríjalo.`,
   mslUnknown: (f) =>
-    `«${f['found']}» no es un nivel de sensibilidad a la humedad (1, 2, 2a, 3, 4, 5, 5a, 6); se omite. Corríjalo.`,
+    `«${f['found']}» no es un nivel de humedad (1, 2, 2a, 3, 4, 5, 5a, 6) y se omite. Corríjalo.`,
   sharingUnknown: (f) =>
-    `«${f['found']}» no dice cómo comparten el componente sus posiciones. Escriba «repartido» si cada una toma lo suyo, «por turno» si una alimenta hasta agotarse.`,
+    `«${f['found']}» no dice cómo se reparten las posiciones. Escriba «repartido» si cada una pone lo suyo, «por turno» si una alimenta hasta acabarse.`,
   turnUsageDiffers: (f) =>
-    `${f['part']} se usa por turno: cada posición toma las ${f['wanted']} colocaciones mientras alimenta; esta fila dice ${f['found']}. Escriba la misma cifra en cada fila.`,
-  sideUnknown: (f) => `«${f['found']}» no es cara superior ni inferior; se omite. Corríjala.`,
-  flagUnreadable: (f) => `«${f['found']}» no es sí ni no; se toma como ${f['taken']}. Corríjalo.`,
+    `${f['part']} se usa por turno: la que alimenta pone las ${f['wanted']}. Esta fila dice ${f['found']}. Escriba la misma cifra en cada fila.`,
+  sideUnknown: (f) => `«${f['found']}» no es cara superior ni inferior y se omite. Corríjala.`,
+  flagUnreadable: (f) => `«${f['found']}» no es sí ni no y cuenta como ${f['taken']}. Corríjalo.`,
   alternateIsPart: (f) => `${f['part']} figura como alternativa de sí mismo. Se omite.`,
   slotTwice: (f) =>
-    `La posición ${f['slot']} ya se dio en la fila ${f['first']} (${f['part']}). Una posición lleva un componente: corrija una de las filas.`,
+    `La posición ${f['slot']} ya está en la fila ${f['first']} con ${f['part']}. Una posición lleva un componente: corrija una de las filas.`,
   noRoom: (f) =>
-    `El alimentador de ${f['slot']} ocupa ${f['wanted']} posiciones, pero ${f['next']} (fila ${f['nextRow']}) está a ${f['found']}. Mueva uno de los dos.`,
+    `El alimentador de ${f['slot']} ocupa ${f['wanted']} posiciones. ${f['next']} (fila ${f['nextRow']}) está a solo ${f['found']}. Mueva uno de los dos.`,
   littleRoom: (f) =>
-    `Un alimentador de cinta de ${f['width']} mm en ${f['slot']} suele ocupar ${f['wanted']} posiciones, pero ${f['next']} (fila ${f['nextRow']}) está a ${f['found']}. Compruebe que cabe o dé las posiciones ocupadas.`,
+    `Un alimentador de ${f['width']} mm en ${f['slot']} suele ocupar ${f['wanted']} posiciones. ${f['next']} (fila ${f['nextRow']}) está a solo ${f['found']}. Compruebe que cabe o ponga las posiciones ocupadas.`,
   noApprovedReels: (f) =>
-    `${f['part']} no tiene referencia de proveedor aprobada; solo se podrán verificar etiquetas con la referencia propia. Rellénela.`,
+    `${f['part']} no tiene referencia de proveedor aprobada: solo pasan etiquetas con su referencia propia. Póngala.`,
   partDiffers: (f) =>
-    `${f['part']} tiene aquí ${field(f['field'])} ${f['found']} y en la fila ${f['first']} ${f['wanted']}. Compruebe cuál vale.`,
+    `${f['part']}: ${field(f['field'])} es ${f['found']} aquí y ${f['wanted']} en la fila ${f['first']}. Compruebe cuál vale.`,
   usageDisagrees: (f) =>
-    `La hoja da ${f['found']} colocaciones por panel de ${f['part']}; el archivo de colocación, ${f['wanted']}. Compruebe cuál vale.`,
+    `${f['part']}: ${f['found']} colocaciones por panel en la hoja y ${f['wanted']} en el archivo de colocación. Compruebe cuál vale.`,
   usageRatio: (f) =>
-    `Todos los componentes tienen en la hoja ${f['ratio']} veces las colocaciones del archivo, como si este fuera de una placa de un panel de ${f['ratio']}. Diga cuántas placas lleva un panel.`,
+    `La hoja tiene ${f['ratio']} veces las colocaciones del archivo en cada componente. El archivo parece de una placa de ${f['ratio']}: ponga cuántas placas lleva un panel.`,
   usageSplitUnknown: (f) =>
-    `${f['part']} tiene ${f['wanted']} colocaciones a repartir entre ${f['found']} posiciones sin dato; el archivo no dice cómo. Rellene las colocaciones por panel.`,
+    `${f['part']}: ${f['wanted']} colocaciones para ${f['found']} posiciones, y el archivo no dice cuántas cada una. Ponga las colocaciones por panel.`,
   partNotPlaced: (f) =>
-    `${f['part']} está en una posición pero no en el archivo de colocación. Compruebe la referencia en ambos.`,
+    `${f['part']} tiene posición pero no está en el archivo de colocación. Compruebe la referencia en ambos.`,
   partWithoutSlot: (f) =>
-    `${f['part']} tiene ${f['found']} colocaciones en el archivo (la primera en su fila ${f['first']}) pero ninguna posición en la hoja. Dele una o márquelo como no montado.`,
-  placementPartMissing: (f) =>
-    `El designador ${f['designator']} no nombra componente; se omite. Ponga la referencia.`,
+    `${f['part']} se coloca ${f['found']} veces (archivo de colocación, desde la fila ${f['first']}) pero no tiene posición. Dele una o márquelo como no montado.`,
+  placementPartMissing: (f) => `El designador ${f['designator']} no tiene referencia y se omite. Póngala.`,
   placementTwice: (f) =>
-    `El designador ${f['designator']} está en el mismo sitio que en la fila ${f['first']}; se cuenta una vez.`,
+    `El designador ${f['designator']} está en el mismo sitio que en la fila ${f['first']}. Cuenta una vez.`,
   placementSideMissing: () =>
-    'El archivo de colocación no tiene columna de cara; todo se cuenta como cara superior.',
+    'El archivo de colocación no tiene columna de cara. Todo cuenta como cara superior.',
   placementSideUnknown: (f) =>
-    `«${f['found']}» no es cara superior ni inferior; se cuenta como superior. Corríjalo.`,
+    `«${f['found']}» no es cara superior ni inferior y cuenta como superior. Corríjalo.`,
 };
 
 export const words: Sentences<typeof english> = { say: (problem) => es[problem.code](problem.facts) };

@@ -58,6 +58,8 @@ export const words: Sentences<typeof english> = {
   typeHelp: 'Un código por línea, tal como está impreso. Luego pulse Hecho.',
   done: 'Hecho',
   cancel: 'Cancelar',
+  detailsOf: (what) => `Más: ${what}`,
+  lessOf: (what) => `Menos: ${what}`,
   close: 'Cerrar',
   waitStore: 'Abriendo el registro…',
   newVersion: 'Hay una versión nueva.',

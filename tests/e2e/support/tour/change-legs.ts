@@ -103,6 +103,9 @@ async function* change(here: Here): AsyncGenerator<string> {
   await page.getByTestId('checklist-open').click();
   await page.getByTestId('checklist').waitFor();
   yield 'change, checklist';
+  await page.getByTestId('value-stencil-fetched').click();
+  await page.getByTestId('next-scan-stencil-fetched').waitFor();
+  yield 'change, a step takes the next scan';
   await openBy(here, 'skip-documents');
   await confirm(page, 'BADGE-3301', '3301');
   await page.getByTestId('skip-reason').waitFor();

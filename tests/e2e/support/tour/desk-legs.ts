@@ -120,6 +120,53 @@ async function* blocked(here: Here): AsyncGenerator<string> {
   await closeDialogs(page);
 }
 
+/** A bake that was too short, until a lead lets it count. */
+async function* bakes(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  const label = reelLabel({ P: '22-0603-B', Q: '4000', '1T': 'LT-9600', '3S': 'R-980007' });
+  await goThere(here, '#/stock');
+  await scan(page, label);
+  await page.getByTestId('put-new').click();
+  await scan(page, 'A2-S11');
+  const told = async (air: string, hours: string) => {
+    await page.getByTestId('air-R-980007').waitFor();
+    await steady(page);
+    await openBy(here, 'air-R-980007');
+    await page.getByTestId(`air-${air}`).click();
+    await page.getByTestId('air-hours').fill(hours);
+    await page.getByTestId('air-yes').click();
+    await page.getByTestId('air-yes').waitFor({ state: 'detached' });
+  };
+  await told('floor', '100');
+  await told('bake', '1');
+  await told('floor', '0');
+  await page.getByTestId('life-R-980007').getByText('baked shorter').waitFor();
+  yield 'reels, baked too short';
+  await steady(page);
+  await openBy(here, 'air-R-980007');
+  await page.getByTestId('let-bake').waitFor();
+  yield 'out of the bag, a bake too short';
+  await page.getByTestId('let-bake').click();
+  await confirm(page, 'BADGE-3301', '3301');
+  await page.getByTestId('let-bake-reason').waitFor();
+  yield 'a bake let count: reason';
+  await goThere(here, '#/load');
+  await scanAll(page, 'M2-F-023', 'F-0112', label);
+  yield 'held, baked too short';
+  await page.getByTestId('verdict-clear').click();
+  await confirm(page, 'BADGE-3301', '3301');
+  await page.getByTestId('held-bake').waitFor();
+  await page.getByTestId('held-bake-good').click();
+  yield 'held, the bake counts from now on';
+  await page.locator('dialog[open] .choice button').first().click();
+  await page.getByTestId('clear-accept').click();
+  await page.getByTestId('clear-accept').waitFor({ state: 'detached' });
+  await goThere(here, '#/stock');
+  await scan(page, label);
+  await page.getByTestId('life-R-980007').getByText('short bake counts').waitFor();
+  yield 'reels, a bake let count';
+}
+
 /** The newest entry of each of these kinds, opened. */
 const openedKinds = [
   ['reel.verified', 'entry, a verdict'],
@@ -181,6 +228,7 @@ export const deskLegs: readonly Leg[] = [
   { name: 'asks', stops: asks },
   { name: 'refusals', stops: refusals },
   { name: 'blocked', stops: blocked },
+  { name: 'bakes', stops: bakes },
   { name: 'traces', stops: traces },
   { name: 'practising', stops: practising },
 ];

@@ -1,0 +1,77 @@
+// What takes a lead, in one order everywhere: what it is about, then badge and PIN, then the reason, then the act. Whoever was made sure
+// of is forgotten when the tablet is left alone; what was typed stays.
+
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import { Button } from '../ui/Button.tsx';
+import { Dialog } from '../ui/Dialog.tsx';
+import { peopleWords } from '../words/people.ts';
+import { shellWords } from '../words/shell.ts';
+import { say } from '../words/words.ts';
+import { ConfirmPerson } from './ConfirmPerson.tsx';
+import { type Sure, useConfirmed } from './confirmed.ts';
+
+export interface LeadDecidesProps {
+  readonly title: string;
+  readonly tone: 'plain' | 'care' | 'stop';
+  /** What the lead decides on. */
+  readonly children?: ComponentChildren;
+  /** What the reason is asked with; null where none is wanted. */
+  readonly why: string | null;
+  /** The act, as its button says it. */
+  readonly act: string;
+  /** Test ids are `<testId>-reason` and `<testId>-yes`. */
+  readonly testId: string;
+  readonly onDecide: (lead: Sure, reason: string) => void;
+  readonly onClose: () => void;
+}
+
+export function LeadDecides(props: LeadDecidesProps) {
+  const { why, act, testId, onDecide, onClose } = props;
+  const [lead, setLead] = useConfirmed();
+  const [typed, setTyped] = useState('');
+  const reason = typed.trim();
+  return (
+    <Dialog title={props.title} onClose={onClose} tone={props.tone}>
+      <div class="stack">
+        {props.children}
+        {lead === null && (
+          <>
+            {why !== null && <p class="soft">{say(peopleWords).clearHelp}</p>}
+            <ConfirmPerson
+              needs="lead"
+              badgeSuffices={false}
+              onConfirmed={(person, { checked }) => setLead({ person, checked })}
+            />
+          </>
+        )}
+        {lead !== null && why !== null && (
+          <label class="field">
+            <span>{why}</span>
+            <input
+              data-typing
+              data-testid={`${testId}-reason`}
+              maxLength={200}
+              value={typed}
+              onInput={(event) => setTyped(event.currentTarget.value)}
+            />
+          </label>
+        )}
+        {lead !== null && (
+          <Button
+            tone="act"
+            large
+            testId={`${testId}-yes`}
+            disabledReason={reason === '' ? why : null}
+            onPress={() => onDecide(lead, reason)}
+          >
+            {act}
+          </Button>
+        )}
+        <Button large onPress={onClose}>
+          {say(shellWords).cancel}
+        </Button>
+      </div>
+    </Dialog>
+  );
+}

@@ -1,0 +1,151 @@
+// What stands above the screens and in the rows of the line: two banners on a phone leave room for the screen and lose nothing; a
+// blocked reel has a mark in its row; the store's times say what they hang on; no word of the stop's reasons is broken.
+
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { pass } from './support/clock.ts';
+import { coveredBy } from './support/finger.ts';
+import { goTo, keepRunning, ownEntries, pad, readLog, steady } from './support/floor.ts';
+import { look } from './support/look.ts';
+import { useDemo } from './support/use-demo.ts';
+
+const demo = useDemo({ badge: 'BADGE-3301' });
+const phone = { width: 390, height: 844 } as const;
+
+/** Blocks the lot that stands on a slot. */
+async function blockLotOn(page: Page, slot: string): Promise<void> {
+  const isThere = ({ kind, payload }: Awaited<ReturnType<typeof readLog>>[number]) =>
+    kind === 'reel.verified' && payload['slot'] === slot && payload['verdict'] === 'accepted';
+  const lot = (await readLog(page)).filter(isThere).at(-1)?.payload['lot'];
+  await page.evaluate(() => {
+    location.hash = '#/plant/parts/blocks';
+  });
+  await page.getByTestId('block-add').click();
+  await page.getByTestId('block-value').fill(String(lot));
+  await page.getByTestId('block-reason').fill('Cracked bodies');
+  await steady(page);
+  await page.getByTestId('block-save').click();
+  await page.getByTestId('blocked').waitFor();
+}
+
+/** Counts until a slot warns. */
+async function warn(page: Page): Promise<void> {
+  await keepRunning(page);
+  await page.getByTestId('plus-many').click();
+  await pad(page, '150');
+  await page.getByTestId('warning').waitFor();
+}
+
+const heightOf = async (page: Page, testId: string) =>
+  (await page.getByTestId(testId).boundingBox())?.height ?? 0;
+
+describe('two banners on a phone', () => {
+  it('take one line each with their act, and tell and offer the rest when asked', () =>
+    demo.onTablet(async ({ page }) => {
+      await warn(page);
+      await blockLotOn(page, 'M1-F-001');
+      await goTo(page, 'line');
+      for (const banner of ['blocked', 'warning'])
+        expect(await heightOf(page, banner), banner).toBeLessThan(72);
+      for (const act of ['blocked-off', 'warning-ack', 'blocked-more', 'warning-more'])
+        expect(await coveredBy(page.getByTestId(act)), act).toBeNull();
+      expect(await page.getByTestId('blocked-panels').isVisible()).toBe(false);
+
+      await page.getByTestId('blocked-more').click();
+      await page.getByTestId('blocked-panels').waitFor();
+      for (const act of ['blocked-off', 'blocked-trace', 'blocked-heard', 'blocked-let-run'])
+        expect(await page.getByTestId(act).isVisible(), act).toBe(true);
+      await look(page, { where: 'blocked, all of it' });
+      await steady(page);
+      await page.getByTestId('blocked-more').click();
+      await page.getByTestId('blocked-panels').waitFor({ state: 'hidden' });
+      // Neither can be put away without its act.
+      expect(await page.getByTestId('blocked').isVisible()).toBe(true);
+      await page.getByTestId('warning-ack').click();
+      await expect.poll(async () => (await ownEntries(page, 'warning.acknowledged')).length).toBe(1);
+      expect(await page.getByTestId('blocked').isVisible()).toBe(true);
+    }, phone));
+});
+
+describe('a slot with a blocked reel', () => {
+  it('stands first in the rows of the line with a shape and a word, until a lead lets it run', () =>
+    demo.onTablet(async ({ page }) => {
+      await keepRunning(page);
+      await blockLotOn(page, 'M1-F-001');
+      await goTo(page, 'line');
+      const mark = page.getByTestId('blocked-M1-F-001');
+      await mark.waitFor();
+      expect(await mark.textContent()).toContain('Blocked reel');
+      expect(await mark.locator('svg.shape.refused').count()).toBe(1);
+      expect(await page.locator('.slotrow').first().getAttribute('data-testid')).toBe('row-M1-F-001');
+      await page.getByTestId('blocked-let-run').click();
+      await page.getByTestId('badge').fill('BADGE-3301');
+      await page.getByTestId('badge-enter').click();
+      await pad(page, '3301');
+      await page.getByTestId('let-run-reason').fill('Customer agrees in writing');
+      await page.getByTestId('let-run-yes').click();
+      await mark.waitFor({ state: 'detached' });
+    }));
+});
+
+describe('where nobody counts', () => {
+  it('each time of the store says what it hangs on', () =>
+    demo.onTablet(async ({ page }) => {
+      await keepRunning(page);
+      await page.getByTestId('plus-one').click();
+      await page.getByTestId('nobody-counts').waitFor({ state: 'detached' });
+      await goTo(page, 'stock');
+      const list = page.getByTestId('pick-list');
+      await list.waitFor();
+      expect(await list.textContent()).not.toContain('if it kept its pace');
+      await pass(page, 25 * 60_000);
+      const told = (within: string, part: string) => async () =>
+        page.getByTestId(within).locator(part).allTextContents();
+      await expect.poll(() => list.locator('.hold').count()).toBeGreaterThan(0);
+      for (const pick of await told('pick-list', '[data-testid^=pick-]')())
+        expect(pick).toContain('if it kept its pace');
+      await page.getByTestId('stock-outlook').click();
+      await page.getByTestId('reel-outlook').waitFor();
+      for (const needs of await told('reel-outlook', '.needs')())
+        expect(needs).toContain('if it kept its pace');
+    }));
+});
+
+describe('why it stopped', () => {
+  it.each([
+    [1280, 800, null],
+    [800, 1280, 'long'],
+    [390, 844, null],
+    [390, 844, 'long'],
+  ])('breaks no word at %i × %i, words %s', (width, height, pseudo) =>
+    demo.onTablet(
+      async ({ page }) => {
+        await keepRunning(page);
+        await page.evaluate((kind) => {
+          dispatchEvent(new CustomEvent('reelward-speak', { detail: { pseudo: kind } }));
+        }, pseudo);
+        await page.getByTestId('run-stop').click();
+        await page.getByTestId('stop-maintenance').waitFor();
+        const broken = await page.locator('dialog .evenly .button').evaluateAll((buttons) =>
+          buttons.flatMap((button) => {
+            const walker = document.createTreeWalker(button, NodeFilter.SHOW_TEXT);
+            const found: string[] = [];
+            for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+              for (const word of (node.textContent ?? '').matchAll(/\S+/g)) {
+                const range = document.createRange();
+                range.setStart(node, word.index);
+                range.setEnd(node, word.index + word[0].length);
+                const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+                if (lines.size > 1) found.push(word[0]);
+              }
+            }
+            return found;
+          }),
+        );
+        expect(broken).toEqual([]);
+        await look(page, { where: 'why it stopped' });
+      },
+      { width, height },
+    ),
+  );
+});
