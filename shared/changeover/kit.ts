@@ -5,7 +5,6 @@
 // Refused: counting reels of other lines as free; taking what stands here for missing because it has yet to be moved.
 
 import { compareSlots } from '../floor/address.ts';
-import { slotEstimate } from '../floor/estimate.ts';
 import {
   ageReasons,
   type Fit,
@@ -18,10 +17,11 @@ import {
 } from '../floor/fits.ts';
 import { comparePlaces, placeOf } from '../floor/fold-places.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
-import { perPanelOf } from '../floor/left.ts';
+import { slotEstimate } from '../floor/remaining.ts';
 import { isBlocked } from '../floor/slot-right.ts';
 import { type FloorState, type Reel, type Setup, type SlotState, slotKey } from '../floor/state.ts';
 import { partPerPanel } from '../floor/turns.ts';
+import { perPanelOf } from '../floor/wanted.ts';
 import { diffSetups } from './diff.ts';
 import { loadedFor } from './loaded.ts';
 

@@ -4,14 +4,22 @@
 import { entryId } from '../log/entry.ts';
 import { blockOn } from './blocks.ts';
 import { addConflict, addUnloaded, dropConflicts, dropEmptied, isOlderTape, settle } from './conflicts.ts';
-import { slotEstimate } from './estimate.ts';
-import { endLedger, openEvidence } from './fold-loss.ts';
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
-import { joinLedger, labelShareOf, startLedger, windowOf } from './ledger.ts';
-import { settleTurns, usedPlacements, wantedOn } from './left.ts';
 import { freeReels, holdReels, isAt, type Mark } from './reel-places.ts';
+import {
+  endLedger,
+  joinLedger,
+  labelShareOf,
+  openEvidence,
+  settleTurns,
+  slotEstimate,
+  startLedger,
+  usedPlacements,
+  windowOf,
+} from './remaining.ts';
 import { type FloorState, type Hold, type SlotState, slotKey, type Tape } from './state.ts';
+import { wantedOn } from './wanted.ts';
 
 type Verified = PayloadOf<'reel.verified'>;
 

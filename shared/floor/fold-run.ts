@@ -2,7 +2,7 @@
 
 import { entryId } from '../log/entry.ts';
 import type { EntryOf } from './kinds.ts';
-import { usedPlacements } from './left.ts';
+import { usedPlacements } from './remaining.ts';
 import type { FloorState, Run, SlotState } from './state.ts';
 
 /** Counts kept for the panel time and for taking one back. */

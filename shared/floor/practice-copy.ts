@@ -4,7 +4,7 @@
 // Refused: going on from a copy of the folded state, which a log without these entries could neither show nor trace.
 
 import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
-import { slotLeft } from './left.ts';
+import { slotLeft } from './remaining.ts';
 import type { FloorState, SlotState, Tape } from './state.ts';
 
 /** One thing to write down, in the order of writing. */

@@ -1,9 +1,9 @@
 // How long would a reel last if it went onto its slot now? For what must be known at the scan: does its floor life last as long?
 // Method: the line's own rules and its newest run of the setup; the expected value only, since a lead decides on what is near.
 
-import { slotEstimate } from '../floor/estimate.ts';
-import { perPanelOf } from '../floor/left.ts';
+import { slotEstimate } from '../floor/remaining.ts';
 import { type FloorState, type Run, slotKey } from '../floor/state.ts';
+import { perPanelOf } from '../floor/wanted.ts';
 import { lineCalendar } from './line-calendar.ts';
 import { workingMoment } from './working-time.ts';
 

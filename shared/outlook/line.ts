@@ -2,8 +2,8 @@
 
 import { compareSlots } from '../floor/address.ts';
 import { buildingOn } from '../floor/building.ts';
-import { type SlotEstimate, slotEstimate } from '../floor/estimate.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
+import { type SlotEstimate, slotEstimate } from '../floor/remaining.ts';
 import {
   type FloorState,
   type LineRules,

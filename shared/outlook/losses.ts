@@ -1,7 +1,14 @@
 // What finished reels have taught about each feeder, and which feeder is getting worse. Pure: the floor in, lines of a table out.
 
-import { ASSUMED_STRENGTH, assumedLoss, toEvidence, unlikelyLoss } from '../floor/estimate.ts';
-import { lossPrior, type PlacedEvidence, updateLoss } from '../floor/loss.ts';
+import {
+  ASSUMED_STRENGTH,
+  assumedLoss,
+  lossPrior,
+  type PlacedEvidence,
+  toEvidence,
+  unlikelyLoss,
+  updateLoss,
+} from '../floor/remaining.ts';
 import type { Finished, FloorState } from '../floor/state.ts';
 import { lossEvidence, risingLoss } from '../forecast/loss.ts';
 import { compareText } from '../log/order.ts';

@@ -2,7 +2,7 @@
 
 import { type FitLife, type ShelfReel, shelfFor } from '../floor/fits.ts';
 import { comparePlaces } from '../floor/fold-places.ts';
-import { labelShareOf, tapeSd } from '../floor/ledger.ts';
+import { labelShareOf, tapeSd } from '../floor/remaining.ts';
 import type { FloorState, Reel } from '../floor/state.ts';
 import { turnGroup } from '../floor/turns.ts';
 import { type PickLine, pickList, type WaitingReel } from '../forecast/outlook.ts';

@@ -1,7 +1,7 @@
 // A loss beyond what is likely is set aside: shown with its share, and learnt by nothing that reckons with losses.
 
 import { expect, test } from 'vitest';
-import { lossOn, unlikelyLoss } from '../../../shared/floor/estimate.ts';
+import { lossOn, unlikelyLoss } from '../../../shared/floor/remaining.ts';
 import { asideLosses, feederLosses } from '../../../shared/outlook/losses.ts';
 import { beginStory, counted, started, tellPlant, unloaded, verified } from '../floor/story.ts';
 

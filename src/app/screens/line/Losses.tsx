@@ -1,7 +1,7 @@
 // What feeders throw away, as finished reels have shown: a rising one is said at once, the rest waits in a fold.
 
 import { useState } from 'preact/hooks';
-import { UNLIKELY_LOSS } from '../../../../shared/floor/loss.ts';
+import { UNLIKELY_LOSS } from '../../../../shared/floor/remaining.ts';
 import {
   asideLosses,
   type FeederLoss,

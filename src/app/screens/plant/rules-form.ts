@@ -1,6 +1,6 @@
 // The rules as texts in a form, and back; what does not fit is refused whole, nothing is clamped.
 
-import { LABEL_SHARE } from '../../../../shared/floor/ledger.ts';
+import { LABEL_SHARE } from '../../../../shared/floor/remaining.ts';
 import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/floor/sign-out.ts';
 import type { LineRules } from '../../../../shared/floor/state.ts';
 import { standardClimate } from '../../../../shared/moisture/levels.ts';

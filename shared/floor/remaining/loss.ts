@@ -2,7 +2,7 @@
 // Method: a Beta law updated by each finished reel (lost of so many picks); what is known of the part serves as the start for the
 // part on a feeder, and that for the slot. A running average was refused: it cannot say how little it knows.
 
-import { fail, ok, type Result } from '../kit/result.ts';
+import { fail, ok, type Result } from '../../kit/result.ts';
 
 /** A learnt loss: Beta(alpha, beta), with what it was learnt from. */
 export interface LossLearnt {

@@ -1,9 +1,9 @@
 // What was put on a slot since its last true count, and what the last splice showed: enough to reckon what is left at any time.
 // Method: sums are kept, not an estimate, so that a loss learnt later also betters what is said of earlier tapes; a splice tells
-// that the old tape's end then lay between hub and intake. Resetting the count at each splice was refused: errors would add up.
+// that the old tape's end then lay between hub and intake. Private to the door `remaining.ts`. Resetting the count at each splice was refused: errors would add up.
 
-import { wantedOn } from './left.ts';
-import type { FloorState, Joint, Ledger, SlotState, Tape } from './state.ts';
+import type { FloorState, Joint, Ledger, SlotState, Tape } from '../state.ts';
+import { wantedOn } from '../wanted.ts';
 
 /** One deviation of a label's quantity as a share of it, where no rule of the line says otherwise. Common practice: a few tenths of a percent. */
 export const LABEL_SHARE = 0.0025;
