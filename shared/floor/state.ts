@@ -8,6 +8,7 @@ import type { Airing } from './airing.ts';
 import type { Block } from './blocks.ts';
 import type { ChecklistTemplate, Signature } from './checklist.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
+import type { PlacedDoubt } from './remaining.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
 /** Who belongs to the plant; `pin` verifies a PIN away from the server, null where none is set. */
@@ -48,6 +49,12 @@ export interface TaughtRule {
 /** Where a run stands. */
 export type RunPhase = 'running' | 'stopped' | 'ended';
 
+/** Boards that were skipped, and on how many panels somebody said how many: those panels may have none. */
+export interface SkipsSeen {
+  readonly boards: number;
+  readonly panels: number;
+}
+
 /** A job being built, and how far it is. */
 export interface Run {
   readonly run: string;
@@ -60,6 +67,14 @@ export interface Run {
   readonly panelPrefix: string | null;
   /** Panels counted so far. */
   readonly done: number;
+  /** Boards entered as skipped so far, and on how many of the panels somebody said. */
+  readonly skips: SkipsSeen;
+  /** The latest words on skipped boards: [entry id, what it said], for taking one back. */
+  readonly said: readonly (readonly [entry: string, seen: SkipsSeen])[];
+  /** Panels of `done` that were scrapped: they took their parts, and as many more are to be built. */
+  readonly scrapped: number;
+  /** The latest scrapped panels: [entry id, panels], for taking one back. */
+  readonly scraps: readonly (readonly [entry: string, panels: number])[];
   readonly phase: RunPhase;
   readonly startedMs: number;
   /** When the present phase began. */
@@ -105,6 +120,10 @@ export interface Joint {
   /** Parts on the tape joined then, null where nobody knows, and the variance of that. */
   readonly tail: number | null;
   readonly tailVariance: number;
+  /** What was not known of `placed`, since skipped boards were not. */
+  readonly doubt: PlacedDoubt;
+  /** 1 where nobody entered what this splice itself cost; else 0. */
+  readonly uncosted: 0 | 1;
 }
 
 /** Everything put on a slot since its last true count. */
@@ -116,6 +135,10 @@ export interface Ledger {
   readonly variance: number;
   /** Placements that the slot's own figures no longer hold; with `usedPlacements` they are all since the ledger began. */
   readonly dropped: number;
+  /** Splices whose own cost nobody entered: parts are taken off for each. */
+  readonly splices: number;
+  /** What is not known of the placements until the slot's figures were last set. */
+  readonly doubt: PlacedDoubt;
   /** The newest splice, where feeder lengths and pitch are known. */
   readonly joint: Joint | null;
 }
@@ -136,6 +159,12 @@ export interface Finished {
   readonly endParts: number;
   readonly endSd: number;
   readonly placements: number;
+  /** One deviation of `placements`, where skipped boards are known as a share only; absent: none. */
+  readonly placementsSd?: number;
+  /** Set where panels of several boards are in it of which nobody ever entered a skip: lost parts and skipped boards look alike. */
+  readonly skipsUnknown?: true;
+  /** Splices within it whose own cost nobody entered; absent: none. */
+  readonly splices?: number;
   /** How the end was told: a count, or a splice that bounds it. */
   readonly told: 'count' | 'splice';
 }
@@ -158,6 +187,7 @@ export interface SlotState {
   readonly usedBefore: number;
   readonly sinceRun: string | null;
   readonly sinceDone: number;
+  readonly sinceSkips: SkipsSeen;
   readonly ledger: Ledger;
   /** The newest entry that changed this slot. */
   readonly entry: string;
@@ -325,6 +355,10 @@ export interface FloorState {
   readonly finished: Map<string, readonly Finished[]>;
   /** Part -> a full reel of it, measured or weighed. */
   readonly fullReels: Map<string, FullReel>;
+  /** Setup -> boards skipped on its panels, as entered in all of its runs. */
+  readonly skips: Map<string, SkipsSeen>;
+  /** Line -> parts that a splice costs by width of tape (null: every other), where somebody entered them. */
+  readonly spliceCosts: Map<string, PayloadOf<'line.splices-ruled'>['costs']>;
 }
 
 /** The state before any entry. */
@@ -363,6 +397,8 @@ export function emptyState(): FloorState {
     plans: new Map(),
     finished: new Map(),
     fullReels: new Map(),
+    skips: new Map(),
+    spliceCosts: new Map(),
   };
 }
 

@@ -5,8 +5,8 @@ import {
   assumedLoss,
   lossPrior,
   type PlacedEvidence,
-  toEvidence,
-  unlikelyLoss,
+  shownOn,
+  unlikelyOn,
   updateLoss,
 } from '../floor/remaining.ts';
 import type { Finished, FloorState } from '../floor/state.ts';
@@ -37,6 +37,8 @@ export interface FeederLoss {
   /** True where the newest reels lost more than the ones before, or than the other feeders, beyond bad luck. */
   readonly rising: boolean;
   readonly recentMean: number | null;
+  /** Reels among them whose panels' skipped boards nobody ever entered: lost parts and skipped boards look alike there. */
+  readonly skipsUnknown: number;
   /** Newest first, for whoever wants to see what it rests on. */
   readonly evidence: readonly (PlacedEvidence & { readonly from: Finished })[];
 }
@@ -55,7 +57,8 @@ export function knownLosses(floor: FloorState, line: string): readonly FeederLos
       parts += reel.startParts + reel.endParts + reel.placements;
     }
   }
-  const key = JSON.stringify([line, floor.rules.get(line)?.loss, reels, moments, parts]);
+  const costs = floor.spliceCosts.get(line) ?? [];
+  const key = JSON.stringify([line, floor.rules.get(line)?.loss, costs, reels, moments, parts]);
   if (remembered?.key !== key) remembered = { key, losses: feederLosses(floor, line) };
   return remembered.losses;
 }
@@ -65,7 +68,7 @@ export function feederLosses(floor: FloorState, line: string): readonly FeederLo
   const byFeeder = new Map<string, (PlacedEvidence & { readonly from: Finished })[]>();
   for (const reels of floor.finished.values()) {
     for (const reel of reels) {
-      const shown = reel.line === line ? toEvidence(reel) : null;
+      const shown = reel.line === line ? shownOn(floor, reel) : null;
       if (!shown || shown.feeder === '') continue;
       const list = byFeeder.get(shown.feeder);
       if (list) list.push(shown);
@@ -98,6 +101,7 @@ export function feederLosses(floor: FloorState, line: string): readonly FeederLo
         others: others?.mean ?? null,
         rising: rise?.rising ?? false,
         recentMean: rise?.recentMean ?? null,
+        skipsUnknown: inOrder.filter(({ from }) => from.skipsUnknown).length,
         evidence: inOrder.reverse(),
       };
     })
@@ -134,7 +138,7 @@ export function asideLosses(
   return [...floor.finished.values()]
     .flat()
     .flatMap((from) => {
-      const share = from.line === line ? unlikelyLoss(from) : null;
+      const share = from.line === line ? unlikelyOn(floor, from) : null;
       return share === null ? [] : [{ from, share }];
     })
     .sort((a, b) => b.from.atMs - a.from.atMs);

@@ -1,15 +1,22 @@
 // What a finished reel showed, kept raw. Private to the door `remaining.ts`.
 
 import type { Finished, FloorState, Ledger, SlotState } from '../state.ts';
+import { doubtVariance, type PlacedDoubt } from './skips.ts';
 
 /** Finished reels kept a part. */
 const KEPT = 300;
+
+/** Placements since a ledger began, and what is not known of them. */
+export interface Placed {
+  readonly count: number;
+  readonly doubt: PlacedDoubt;
+}
 
 /** How the end of a ledger was told. */
 export interface LedgerEnd {
   readonly entry: string;
   readonly atMs: number;
-  readonly placed: number;
+  readonly placed: Placed;
   readonly endParts: number;
   readonly endSd: number;
   readonly told: Finished['told'];
@@ -19,15 +26,19 @@ export interface LedgerEnd {
 export function openEvidence(
   slot: Pick<SlotState, 'line' | 'slot' | 'feeder' | 'tapes'>,
   ledger: Ledger,
-  placed: number,
+  placed: Placed,
 ): Omit<Finished, 'entry' | 'atMs' | 'endParts' | 'endSd' | 'told'> | null {
   const part = slot.tapes.at(-1)?.part ?? '';
-  if (ledger.parts === null || placed <= 0 || part === '') return null;
+  if (ledger.parts === null || placed.count <= 0 || part === '') return null;
+  const variance = doubtVariance(placed.doubt);
   return {
     ...{ chain: ledger.chain, line: slot.line, slot: slot.slot, feeder: slot.feeder ?? '', part },
     startParts: ledger.parts,
     startSd: Math.sqrt(ledger.variance),
-    placements: placed,
+    placements: placed.count,
+    ...(variance > 0 ? { placementsSd: Math.sqrt(variance) } : {}),
+    ...(placed.doubt.unknown ? { skipsUnknown: true as const } : {}),
+    ...(ledger.splices > 0 ? { splices: ledger.splices } : {}),
   };
 }
 

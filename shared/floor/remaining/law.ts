@@ -14,7 +14,7 @@ function density(z: number): number {
 }
 
 /** P(Z < z), Abramowitz & Stegun 26.2.17, error below 7.5e-8. */
-function below(z: number): number {
+export function below(z: number): number {
   const t = 1 / (1 + 0.2316419 * Math.abs(z));
   const series =
     t * (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
@@ -43,14 +43,23 @@ export function truncated(law: Normal, low: number, high: number): Normal & { re
   return { mean, variance: law.variance * Math.max(0, squeeze), believed: true };
 }
 
+/** The spread of what placements take, parts: `ofPicks` the negative binomial's variance, `ofLoss` the deviation that the loss's own doubt adds. */
+export function lossSpread(
+  placed: number,
+  { alpha, beta }: Pick<LossLearnt, 'alpha' | 'beta'>,
+): { readonly ofPicks: number; readonly ofLoss: number } {
+  const strength = alpha + beta;
+  const p = alpha / strength;
+  const kept = 1 - p;
+  return {
+    ofPicks: (placed * p) / kept ** 2,
+    ofLoss: (placed / kept ** 2) * Math.sqrt((p * kept) / (strength + 1)),
+  };
+}
+
 /** Takes placements off a law of parts: each costs 1/(1-p) picks, with the spread of the negative binomial and of the loss itself. */
 export function countedDown(law: Normal, placed: number, loss: LossLearnt): Normal {
-  const strength = loss.alpha + loss.beta;
-  const p = loss.alpha / strength;
-  const kept = 1 - p;
-  const ofLoss = (placed / kept ** 2) ** 2 * ((p * kept) / (strength + 1));
-  return {
-    mean: law.mean - placed / kept,
-    variance: law.variance + (placed * p) / kept ** 2 + ofLoss,
-  };
+  const { ofPicks, ofLoss } = lossSpread(placed, loss);
+  const kept = 1 - loss.alpha / (loss.alpha + loss.beta);
+  return { mean: law.mean - placed / kept, variance: law.variance + ofPicks + ofLoss * ofLoss };
 }

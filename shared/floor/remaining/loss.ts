@@ -72,9 +72,11 @@ export function evidenceFromUnload(reel: {
   readonly endParts: number;
   readonly endSd: number;
   readonly placements: number;
+  /** One deviation of `placements`; absent: none. */
+  readonly placementsSd?: number;
 }): Result<LossEvidence, LossRefusal> {
   const gone = reel.startParts - reel.endParts;
-  const sd = Math.hypot(reel.startSd, reel.endSd);
+  const sd = Math.hypot(reel.startSd, reel.endSd, reel.placementsSd ?? 0);
   const lost = gone - reel.placements;
   const facts = { gone, placements: reel.placements, lost };
   if (gone <= 0 && reel.placements === 0) return fail({ code: 'noPicks', ...facts });

@@ -19,6 +19,8 @@ const namesEn: Readonly<Record<FactName, string>> = {
   ...{ revision: 'Revision', slots: 'Slots', source: 'Came from', run: 'Run', panelsWanted: 'Panels wanted' },
   ...{ panelSeconds: 'Time per panel', panelSd: 'Spread of the time', panelPrefix: 'Panel codes begin with' },
   ...{ short: 'Reels short at the start', note: 'Note', panels: 'Panels so far', add: 'Counted' },
+  ...{ skipped: 'Boards skipped', boardsPerPanel: 'Boards per panel', costs: 'Parts lost at a splice' },
+  ...{ pickOrder: 'Reel taken first' },
   ...{ serial: 'Panel code', via: 'Came by', act: 'Act', slot: 'Slot', reel: 'Reel', quantity: 'Quantity' },
   ...{ lot: 'Lot', dateCode: 'Date code', codes: 'Codes scanned', verdict: 'Verdict' },
   ...{ reasons: 'Why', basis: 'Count known by', cut: 'Cut away', cart: 'Cart', of: 'Concerns' },
@@ -63,6 +65,8 @@ const namesEs: Readonly<Record<FactName, string>> = {
   ...{ run: 'Tirada', panelsWanted: 'Paneles pedidos', panelSeconds: 'Tiempo por panel' },
   ...{ panelSd: 'Su dispersión', panelPrefix: 'Los códigos empiezan por', short: 'Bobinas cortas' },
   ...{ note: 'Nota', panels: 'Paneles hasta entonces', add: 'Contados', serial: 'Código del panel' },
+  ...{ skipped: 'Placas saltadas', boardsPerPanel: 'Placas por panel', pickOrder: 'Bobina que va primero' },
+  ...{ costs: 'Piezas perdidas por empalme' },
   ...{ via: 'Llegó por', act: 'Acto', slot: 'Posición', reel: 'Bobina', quantity: 'Cantidad', lot: 'Lote' },
   ...{ dateCode: 'Fecha de fabricación', codes: 'Códigos leídos', verdict: 'Veredicto', reasons: 'Por qué' },
   ...{ basis: 'Recuento conocido por', cut: 'Cortadas', cart: 'Carro', of: 'Se refiere a' },
@@ -102,6 +106,10 @@ export const factWords = area({
     all: 'all',
     since: (moment: string) => `from ${moment}`,
     until: (moment: string) => `to ${moment}`,
+    boardsWhich: (boards: string) => `board ${boards}`,
+    pickOrders: { 'oldest-first': 'the oldest', 'fullest-first': 'the fullest' },
+    spliceCost: (parts: string, width: string | null) =>
+      width === null ? `${parts} on every other tape` : `${parts} on ${width} tape`,
     panelsOf: (panels: string, product: string) => `${panels} of ${product}`,
   },
   es: {
@@ -124,6 +132,10 @@ export const factWords = area({
     all: 'todo',
     since: (moment) => `desde ${moment}`,
     until: (moment) => `hasta ${moment}`,
+    boardsWhich: (boards) => `placa ${boards}`,
+    pickOrders: { 'oldest-first': 'la más antigua', 'fullest-first': 'la más llena' },
+    spliceCost: (parts, width) =>
+      width === null ? `${parts} en las demás cintas` : `${parts} en cinta de ${width}`,
     panelsOf: (panels, product) => `${panels} de ${product}`,
   },
 });
