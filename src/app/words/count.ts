@@ -72,6 +72,13 @@ export const countWords = area({
     lossTitle: 'Lost picks',
     lossNone: 'No reel with a known count is finished yet. Until then, the line’s assumed loss is used.',
     lossRow: (share: string, low: string, high: string) => `${share} (${low} to ${high})`,
+    skipsUnknown: (reels: number) =>
+      plural(
+        reels,
+        'Skips unknown for 1 reel: it may have lost more.',
+        `Skips unknown for ${reels} reels: they may have lost more.`,
+      ),
+    skipsUnknownReel: 'skips unknown',
     lossEvidence: (reels: string, lost: string, picks: string) =>
       `${reels} finished, ${plural(picks, `${lost} of 1 pick lost`, `${lost} of ${picks} picks lost`)}`,
     rising: (feeder: string, share: string, others: string) =>
@@ -162,6 +169,13 @@ export const countWords = area({
     lossNone:
       'Aún no se ha terminado ninguna bobina con cuenta conocida. Hasta entonces vale la pérdida supuesta de la línea.',
     lossRow: (share, low, high) => `${share} (${low} a ${high})`,
+    skipsUnknown: (reels) =>
+      plural(
+        reels,
+        'Sin anotar placas saltadas en 1 bobina: pudo perder más.',
+        `Sin anotar placas saltadas en ${reels} bobinas: pudieron perder más.`,
+      ),
+    skipsUnknownReel: 'placas saltadas sin anotar',
     lossEvidence: (reels, lost, picks) =>
       `${plural(reels, '1 terminada', `${reels} terminadas`)}, ${plural(picks, `${lost} de 1 toma perdida`, `${lost} de ${picks} tomas perdidas`)}`,
     rising: (feeder, share, others) => `El alimentador ${feeder} tira ${share}, los demás ${others}.`,

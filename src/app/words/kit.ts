@@ -15,6 +15,7 @@ export const kitWords = area({
     needed: (count: string) => plural(count, '1 part', `${count} parts`),
     short: (count: string) => `${count} more needed`,
     enough: 'enough',
+    probably: (chance: string, missing: string) => `probably enough (${chance}): ${missing} more to be sure`,
     readyNow: 'Do this while the line runs',
     readyFetch: (count: number) =>
       count === 0
@@ -121,6 +122,7 @@ export const kitWords = area({
     needed: (count) => plural(count, '1 pieza', `${count} piezas`),
     short: (count) => `hacen falta ${count} más`,
     enough: 'suficiente',
+    probably: (chance, missing) => `quizá suficiente (${chance}): ${missing} más para estar seguro`,
     readyNow: 'Haga esto con la línea en marcha',
     readyFetch: (count) =>
       count === 0

@@ -46,6 +46,29 @@ export const lineWords = area({
     plusMany: '+ n',
     plusManyTitle: 'How many more panels?',
     counted: (panels: string) => `Panel ${panels}.`,
+    skippedUnknown: 'Skipped boards: not entered',
+    skipped: (count: number) => (count === 0 ? 'Skipped boards: none' : `Skipped boards: ${count}`),
+    skippedTitle: 'Which boards of the next panel are skipped?',
+    skippedHelp: 'Tap each board that is marked bad. The next count takes it along.',
+    skippedUse: (count: number) =>
+      count === 0 ? 'No board skipped' : plural(count, 'Skip 1 board', `Skip ${count} boards`),
+    skippedManyTitle: (panels: number) =>
+      plural(
+        panels,
+        'Boards skipped on this panel?',
+        `Boards skipped on these ${formatCount(panels)} panels?`,
+      ),
+    skippedMost: (boards: string) =>
+      plural(boards, 'There is only 1 board.', `There are only ${boards} boards. Enter fewer.`),
+    skippedNotKnown: 'Not known',
+    scrap: 'Panels scrapped',
+    scrapTitle: 'How many panels are scrapped?',
+    scrapHelp: 'They stay counted: their parts are used. As many more are to be built.',
+    scrapMost: (panels: string) =>
+      plural(panels, 'Only 1 good panel is counted.', `Only ${panels} good panels are counted. Enter fewer.`),
+    scrapped: (panels: number) =>
+      plural(panels, '1 panel scrapped', `${formatCount(panels)} panels scrapped`),
+    skipsUnknown: 'Skipped boards were never entered: every board counts as built.',
     takeBack: 'Take back',
     stoppedSince: (reason: string, clock: string, span: string) =>
       `Stopped: ${reason}, since ${clock}, for ${span}`,
@@ -173,6 +196,31 @@ export const lineWords = area({
     plusMany: '+ n',
     plusManyTitle: '¿Cuántos paneles más?',
     counted: (panels) => `Panel ${panels}.`,
+    skippedUnknown: 'Placas saltadas: sin anotar',
+    skipped: (count) => (count === 0 ? 'Placas saltadas: ninguna' : `Placas saltadas: ${count}`),
+    skippedTitle: '¿Qué placas del panel siguiente se saltan?',
+    skippedHelp: 'Toque cada placa marcada como mala. El recuento siguiente se lo lleva.',
+    skippedUse: (count) =>
+      count === 0 ? 'Ninguna placa saltada' : plural(count, 'Saltar 1 placa', `Saltar ${count} placas`),
+    skippedManyTitle: (panels) =>
+      plural(
+        panels,
+        '¿Placas saltadas en este panel?',
+        `¿Placas saltadas en estos ${formatCount(panels)} paneles?`,
+      ),
+    skippedMost: (boards) => plural(boards, 'Solo hay 1 placa.', `Solo hay ${boards} placas. Ponga menos.`),
+    skippedNotKnown: 'No se sabe',
+    scrap: 'Paneles desechados',
+    scrapTitle: '¿Cuántos paneles se desechan?',
+    scrapHelp: 'Siguen contados: sus piezas están gastadas. Hay que hacer otros tantos.',
+    scrapMost: (panels) =>
+      plural(
+        panels,
+        'Solo hay 1 panel bueno contado.',
+        `Solo hay ${panels} paneles buenos contados. Ponga menos.`,
+      ),
+    scrapped: (panels) => plural(panels, '1 panel desechado', `${formatCount(panels)} paneles desechados`),
+    skipsUnknown: 'Nadie anotó placas saltadas: cada placa cuenta como hecha.',
     takeBack: 'Deshacer',
     stoppedSince: (reason, clock, span) => `Parada: ${reason}, desde las ${clock}, hace ${span}`,
     stoodSince: 'Parada desde',

@@ -101,6 +101,17 @@ export const plantWords = area({
       intake: 'Tape from intake to pick point',
       lengthHelp: 'Measure on your feeders: they set the splice window. Leave empty if not known.',
       loss: 'Parts lost at picking, until measured',
+      spliceParts: 'Parts lost at a splice',
+      spliceOn: (width: string) => `On ${width} mm tape`,
+      spliceOther: 'On every other tape',
+      spliceHelp:
+        'Count them once on your feeders. Leave empty if not known: then finished reels show it, or none is taken off.',
+      wrongSplice: 'Parts lost at a splice: enter a number from 0 to 1000, or leave it empty.',
+      pickOrder: 'Reel to take first from the store',
+      pickOrders: {
+        'oldest-first': 'The oldest date code, then opened reels',
+        'fullest-first': 'The fullest reel',
+      },
       label: 'A printed quantity is usually off by',
       labelHelp:
         'One standard deviation, as a share of the quantity. Counted reels use the spread of their count.',
@@ -259,6 +270,17 @@ export const plantWords = area({
       intake: 'Cinta de la entrada al punto de toma',
       lengthHelp: 'Mídalo en sus alimentadores: fija la ventana de empalme. Vacío si no se sabe.',
       loss: 'Componentes perdidos al tomar, hasta medirlo',
+      spliceParts: 'Piezas perdidas en un empalme',
+      spliceOn: (width) => `En cinta de ${width} mm`,
+      spliceOther: 'En las demás cintas',
+      spliceHelp:
+        'Cuéntelas una vez en sus alimentadores. Vacío si no se sabe: lo muestran las bobinas acabadas, o no se resta nada.',
+      wrongSplice: 'Piezas perdidas en un empalme: ponga un número de 0 a 1000, o nada.',
+      pickOrder: 'Bobina que se toma primero del almacén',
+      pickOrders: {
+        'oldest-first': 'La de fecha más antigua, luego las abiertas',
+        'fullest-first': 'La más llena',
+      },
       label: 'Una cantidad impresa suele desviarse',
       labelHelp:
         'Una desviación típica, como parte de la cantidad. Las bobinas contadas usan la dispersión de su recuento.',

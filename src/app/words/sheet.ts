@@ -98,6 +98,8 @@ export const sheetWords = area({
     scopes: { both: 'Both sides', top: 'Top', bottom: 'Bottom' },
     boards: 'Boards in one panel',
     boardsHelp: 'If the file describes one board of a panel.',
+    boardsTakeHelp:
+      'Placements per panel are those of all its boards. With 2 or more, skipped boards can be entered.',
     steps: {
       opening: 'Opening the file…',
       splitting: 'Finding rows and columns…',
@@ -199,6 +201,7 @@ export const sheetWords = area({
       'no-slots': 'No slot was read',
       'product-missing': 'Enter the product',
       'side-missing': 'Choose the side',
+      'boards-wrong': 'Boards in one panel: enter a whole number from 1 to 1000',
       'revision-missing': 'Enter the revision',
       'revision-there': (revision: string) => `Revision ${revision} is already imported`,
       'line-missing': 'Enter the line',
@@ -242,6 +245,8 @@ export const sheetWords = area({
     scopes: { both: 'Ambas caras', top: 'Superior', bottom: 'Inferior' },
     boards: 'Placas por panel',
     boardsHelp: 'Cuando el archivo describe una sola placa de un panel.',
+    boardsTakeHelp:
+      'Las colocaciones por panel son las de todas sus placas. Con 2 o más se pueden anotar placas saltadas.',
     steps: {
       opening: 'Abriendo el archivo…',
       splitting: 'Buscando filas y columnas…',
@@ -339,6 +344,7 @@ export const sheetWords = area({
       'product-missing': 'Ponga el producto',
       'side-missing': 'Elija la cara',
       'revision-missing': 'Ponga la revisión',
+      'boards-wrong': 'Placas por panel: ponga un número entero de 1 a 1000',
       'revision-there': (revision) => `La revisión ${revision} ya está importada`,
       'line-missing': 'Ponga la línea',
       'line-there': (line) => `Ya hay una línea ${line}`,

@@ -61,6 +61,8 @@ export const stockWords = area({
     lasts: 'lasts the run',
     needs: (parts: string, clock: string) =>
       `then ${plural(parts, '1 more part', `${parts} more parts`)} by ${clock}`,
+    splicesCostNone:
+      'What a splice itself loses is not known: none is taken off. Enter it in the line rules.',
     outlookHelp: 'How long the running reel and the waiting ones last. The spread grows with each reel.',
     printed: (line: string, clock: string) => `${line}, as of ${clock}`,
     more: (count: number) => plural(count, 'and 1 more: search', `and ${count} more: search`),
@@ -126,6 +128,8 @@ export const stockWords = area({
     lasts: 'dura toda la tirada',
     needs: (parts, clock) =>
       `después ${plural(parts, '1 componente más', `${parts} componentes más`)} antes de las ${clock}`,
+    splicesCostNone:
+      'No se sabe cuántas piezas pierde un empalme: no se resta ninguna. Póngalo en las reglas de la línea.',
     outlookHelp:
       'Cuánto duran la bobina en marcha y las que esperan. La incertidumbre crece con cada bobina.',
     printed: (line, clock) => `${line}, a las ${clock}`,

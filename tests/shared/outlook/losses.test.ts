@@ -31,5 +31,5 @@ test('56 % from one reel is set aside, and 2 % is learnt', () => {
   expect(asideLosses(usual, 'L1')).toEqual([]);
   expect(asideLosses(odd, 'L2')).toEqual([]);
   expect(lossOn(usual, place).reels).toBe(1);
-  expect([...usual.finished.values()].flat().map(unlikelyLoss)).toEqual([null]);
+  expect([...usual.finished.values()].flat().map((reel) => unlikelyLoss(reel))).toEqual([null]);
 });

@@ -104,6 +104,11 @@ export function Losses({ line }: { readonly line: string }) {
               formatCount(loss.picks),
             )}
           </span>
+          {loss.skipsUnknown > 0 && (
+            <span class="chip care" data-testid={`loss-skips-${loss.feeder}`}>
+              ? {words.skipsUnknown(loss.skipsUnknown)}
+            </span>
+          )}
           <Button
             tone="quiet"
             onPress={() => setOpen(open === loss.feeder ? null : loss.feeder)}
@@ -122,6 +127,7 @@ export function Losses({ line }: { readonly line: string }) {
                     formatCount(from.placements),
                   )}{' '}
                   ({words.told[from.told]}) · {formatShare(lost / picks)}
+                  {from.skipsUnknown ? ` · ${words.skipsUnknownReel}` : ''}
                 </li>
               ))}
             </ul>
