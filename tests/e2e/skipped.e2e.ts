@@ -3,7 +3,7 @@
 
 import { mkdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { goOn, goTo, ownEntries, pad, reelLabel, scanAll } from './support/floor.ts';
+import { goOn, goTo, ownEntries, pad, reelLabel, scanAll, steady } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -67,6 +67,7 @@ describe('skipped boards', () => {
         await page.getByTestId('plus-one').click();
         await expect.poll(panels).toBe('2 of 400 panels');
         await page.getByTestId('skips-unknown').waitFor({ state: 'detached' });
+        await steady(page);
         await page.getByTestId('plus-one').click();
         await expect.poll(panels).toBe('3 of 400 panels');
 
@@ -88,6 +89,19 @@ describe('skipped boards', () => {
         await picture('runbar');
         const [taken] = await ownEntries(page, 'setup.taken');
         expect(taken?.payload['boardsPerPanel']).toBe(8);
+
+        // A figure for each width of tape that the line knows.
+        await goTo(page, 'plant');
+        await page.getByTestId('tile-rules').click();
+        await page.getByTestId('rule-splice-8').fill('6');
+        await picture('rules');
+        await page.getByTestId('rule-fullest-first').click();
+        await page.getByTestId('rules-save').click();
+        await page.getByTestId('notice').waitFor();
+        const [ruled] = await ownEntries(page, 'line.splices-ruled');
+        expect(ruled?.payload['costs']).toEqual([{ tapeWidthMm: 8, parts: 6 }]);
+        const rules = await ownEntries(page, 'line.ruled');
+        expect(rules.at(-1)?.payload['pickOrder']).toBe('fullest-first');
 
         // 199 panels of known skips: 200 of 1592 boards; 17 000 less about 10 a board built.
         await goTo(page, 'load');

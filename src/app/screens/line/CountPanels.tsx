@@ -31,7 +31,7 @@ export function SkippedBoards({ run, refusal }: { readonly run: Run; readonly re
   };
   return (
     <>
-      <Button large testId="skipped" disabledReason={refusal} onPress={() => setAsking(true)}>
+      <Button testId="skipped" disabledReason={refusal} onPress={() => setAsking(true)}>
         {count === null ? words.skippedUnknown : words.skipped(count)}
       </Button>
       {asking && (
@@ -62,7 +62,7 @@ function WhichBoards(props: {
   );
   const all = Array.from({ length: boards }, (_, at) => at + 1);
   return (
-    <>
+    <div class="stack">
       <p>{words.skippedHelp}</p>
       <div class="choice">
         {all.map((board) => {
@@ -88,7 +88,7 @@ function WhichBoards(props: {
       <Button tone="act" large testId="skipped-use" onPress={() => props.onWhich(which)}>
         {words.skippedUse(which.length)}
       </Button>
-    </>
+    </div>
   );
 }
 
