@@ -30,7 +30,7 @@ export function SkippedBoards({ run, refusal }: { readonly run: Run; readonly re
     setAsking(false);
   };
   return (
-    <>
+    <div class="skips">
       <Button testId="skipped" disabledReason={refusal} onPress={() => setAsking(true)}>
         {count === null ? words.skippedUnknown : words.skipped(count)}
       </Button>
@@ -46,7 +46,7 @@ export function SkippedBoards({ run, refusal }: { readonly run: Run; readonly re
           </div>
         </Dialog>
       )}
-    </>
+    </div>
   );
 }
 
