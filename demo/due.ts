@@ -1,8 +1,9 @@
 // Which loaded slots run out first, by the count in the log.
 
 import type { SetupSlot } from '../shared/floor/kinds.ts';
-import { slotLeft, wantedOn } from '../shared/floor/left.ts';
+import { slotLeft } from '../shared/floor/remaining.ts';
 import type { FloorState, SlotState } from '../shared/floor/state.ts';
+import { wantedOn } from '../shared/floor/wanted.ts';
 import { lineFigures } from './plant.ts';
 
 /** A loaded slot, and for how many more panels it has parts. */

@@ -4,9 +4,9 @@
 import { compareSlots } from '../shared/floor/address.ts';
 import { isLimited } from '../shared/floor/airing.ts';
 import type { SetupSlot } from '../shared/floor/kinds.ts';
-import { wantedOn } from '../shared/floor/left.ts';
 import { slotKey } from '../shared/floor/state.ts';
 import type { VerifyAct } from '../shared/floor/vocabulary.ts';
+import { wantedOn } from '../shared/floor/wanted.ts';
 import { chanceBelow, chanceNormal } from '../shared/kit/chance.ts';
 import { entryId } from '../shared/log/entry.ts';
 import { moistureOfSlot, reelLife } from '../shared/moisture/reel-life.ts';

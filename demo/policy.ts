@@ -2,8 +2,9 @@
 // careful operator does with a splice list: go when a window is open by the count, and take along what is open on the way.
 
 import { compareSlots } from '../shared/floor/address.ts';
-import { slotLeft, wantedOn } from '../shared/floor/left.ts';
+import { slotLeft } from '../shared/floor/remaining.ts';
 import type { FloorState } from '../shared/floor/state.ts';
+import { wantedOn } from '../shared/floor/wanted.ts';
 import { windowParts } from './placing.ts';
 import { lineFigures } from './plant.ts';
 

@@ -205,6 +205,22 @@ export const arrows: readonly Arrow[] = [
   },
 ];
 
+/** A folder that is one file's own: everybody else asks that file. */
+export interface Door {
+  readonly folder: string;
+  readonly door: string;
+  readonly why: string;
+}
+
+/** Questions that are answered in one place. Tests may look behind a door. */
+export const doors: readonly Door[] = [
+  {
+    folder: 'shared/floor/remaining',
+    door: 'shared/floor/remaining.ts',
+    why: 'What is left on a slot has one answer: whoever asks a part of it would make another.',
+  },
+];
+
 /** Where some packages may be imported. */
 export interface Wall {
   /** Package name; `*` at the end stands for any ending. */

@@ -3,7 +3,7 @@
 
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { type Arrow, arrows, bannedInCore, walls } from './arrows-table.ts';
+import { type Arrow, arrows, bannedInCore, doors, walls } from './arrows-table.ts';
 import {
   childrenOf,
   findImports,
@@ -63,6 +63,14 @@ function findFaults(files: readonly SourceFile[]): readonly string[] {
       }
       const target =
         path.posix.normalize(path.posix.join(path.posix.dirname(file.path), name)).split('?')[0] ?? '';
+      const door = doors.find(({ folder }) => isWithin(target, folder));
+      if (
+        door &&
+        !isWithin(file.path, door.folder) &&
+        file.path !== door.door &&
+        !isWithin(file.path, 'tests')
+      )
+        faults.push(`${file.path} imports ${target}: ask ${door.door}. ${door.why}`);
       if (mayImport(file.path, target)) continue;
       const arrow = arrowOf(file.path);
       faults.push(
@@ -99,7 +107,8 @@ describe('arrows', () => {
 
   test('every row has a reason and names a room once', () => {
     expect(new Set(arrows.map(({ room }) => room)).size).toBe(arrows.length);
-    for (const { why } of [...arrows, ...walls, ...bannedInCore]) expect(why).toMatch(/^[A-Z].*\.$/);
+    for (const { why } of [...arrows, ...doors, ...walls, ...bannedInCore])
+      expect(why).toMatch(/^[A-Z].*\.$/);
   });
 
   test('every planted violation is found', () => {
@@ -113,6 +122,16 @@ describe('arrows', () => {
       ['shared/log/a.ts', "export * from '../floor/kinds.ts';", 'imports shared/floor/kinds.ts'],
       ['shared/floor/a.ts', "import '../verdict/verify.ts';", 'imports shared/verdict/verify.ts'],
       ['shared/verdict/a.ts', "import { x } from '../forecast/beta.ts';", 'imports shared/forecast/beta.ts'],
+      [
+        'shared/floor/c.ts',
+        "import { x } from './remaining/ledger.ts';",
+        'imports shared/floor/remaining/ledger.ts: ask shared/floor/remaining.ts',
+      ],
+      [
+        'src/app/frame/c.tsx',
+        "import { x } from '../../../shared/floor/remaining/law.ts';",
+        'ask shared/floor',
+      ],
       [
         'shared/forecast/a.ts',
         "import {\n  x,\n  y,\n} from '../moisture/bake.ts';",

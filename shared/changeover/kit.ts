@@ -1,11 +1,10 @@
 // What must be fetched for the next setup: per part the reels wanted, what the log knows off the line, what is short.
-// Method: usage times panels, with an allowance for lost picks, against the reels that stay on this line, move on it or come off it, each
-// with what the job that runs now will leave of it, and counted reels off the line; the fewest reels, fullest first, alternates
-// after the part's own.
+// Method: usage times panels, with an allowance for lost picks and for splices, against the reels that stay on this line, move on it or
+// come off it, each with what the job that runs now will leave of it, and counted reels off the line in the line's order, alternates
+// after the part's own. All with its spread: enough is only what is so with 95 % (normal law of the sum).
 // Refused: counting reels of other lines as free; taking what stands here for missing because it has yet to be moved.
 
 import { compareSlots } from '../floor/address.ts';
-import { slotEstimate } from '../floor/estimate.ts';
 import {
   ageReasons,
   type Fit,
@@ -18,7 +17,22 @@ import {
 } from '../floor/fits.ts';
 import { comparePlaces, placeOf } from '../floor/fold-places.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
-import { perPanelOf } from '../floor/left.ts';
+import {
+  type Amount,
+  ASSUMED_STRENGTH,
+  chanceOfEnough,
+  costVariance,
+  ENOUGH,
+  leftAfterRun,
+  lossOn,
+  lossPrior,
+  partsShort,
+  reelAmount,
+  type SpliceCost,
+  spliceCostFor,
+  sumAmounts,
+  takenBy,
+} from '../floor/remaining.ts';
 import { isBlocked } from '../floor/slot-right.ts';
 import { type FloorState, type Reel, type Setup, type SlotState, slotKey } from '../floor/state.ts';
 import { partPerPanel } from '../floor/turns.ts';
@@ -34,6 +48,8 @@ export interface ReelHere {
   readonly to: string | null;
   /** Parts left once the job that runs now is done, as far as is known, whole; null where its count is not known. */
   readonly left: number | null;
+  /** The same with its spread; null likewise. */
+  readonly amount: Amount | null;
 }
 
 /** One part of the pick list. */
@@ -47,11 +63,16 @@ export interface KitRow {
   readonly isOnLine: boolean;
   /** Reels of the part on this line, those that stay or move first, each group in walking order. */
   readonly here: readonly ReelHere[];
-  /** Reels to fetch, fullest first; at least one for each slot that is not loaded where there are that many. */
+  /** Reels to fetch, in the line's order; at least one for each slot that is not loaded where there are that many. */
   readonly reels: readonly Reel[];
   readonly found: number;
   /** Parts missing in all reels found and on the line, those without a count left out; 0 where there is enough. */
   readonly short: number;
+  /** The chance that what is found is enough, 0..1, by the spreads of counts, losses and skipped boards. */
+  readonly chance: number;
+  readonly enough: 'sure' | 'probably' | 'no';
+  /** Parts missing so that it is enough with 95 %; 0 where it is. */
+  readonly missing: number;
   /** Reels of the part, on the line or off it, that may not be used as they are; they count as none. */
   readonly spent: readonly Reel[];
   /** Reels of the part, on the line or off it, whose count nobody knows. */
@@ -74,7 +95,10 @@ interface KitPart {
   readonly part: string;
   readonly wanted: readonly SetupSlot[];
   readonly names: readonly string[];
-  readonly needed: number;
+  /** What all panels take: parts above 0. */
+  readonly need: Amount;
+  /** What a splice itself costs. */
+  readonly splice: SpliceCost;
   readonly here: readonly ReelHere[];
   readonly spent: readonly Reel[];
   /** Reels off the line that serve as they are, in the order to be taken. */
@@ -93,15 +117,18 @@ export function kitList(state: FloorState, setup: Setup, more: KitQuestion): rea
   const shelf = shelfFor(state, { line: setup.line, setup: setup.setup }, more.lifeOf);
   const here = reelsHere(state, setup);
   const parts = [...byPart].map(([part, slots]) =>
-    kitPart(state, { part, slots, shelf, here: here.get(part) ?? [] }, more),
+    kitPart(state, { setup, part, slots, shelf, here: here.get(part) ?? [] }, more),
   );
   const taken = new Set<string>();
   const picks = new Map<string, Reel[]>(parts.map(({ part }) => [part, []]));
   // Every part takes its own reels before any takes an alternate: that may be another part's own.
   for (const isAlternate of [false, true])
-    for (const each of parts) pickReels(each, picks.get(each.part) ?? [], { taken, isAlternate });
+    for (const each of parts)
+      pickReels(state, each, picks.get(each.part) ?? [], { line: setup.line, taken, isAlternate });
   return parts
-    .map((each) => toRow(each, picks.get(each.part) ?? []))
+    .map((each) =>
+      toRow(each, picks.get(each.part) ?? [], enoughOf(state, setup.line, each, picks.get(each.part) ?? [])),
+    )
     .sort(
       (a, b) => comparePlaces(placeIn(a), placeIn(b)) || compareSlots(a.slots[0] ?? '', b.slots[0] ?? ''),
     );
@@ -110,6 +137,7 @@ export function kitList(state: FloorState, setup: Setup, more: KitQuestion): rea
 function kitPart(
   state: FloorState,
   of: {
+    readonly setup: Setup;
     readonly part: string;
     readonly slots: readonly SetupSlot[];
     readonly shelf: (wanted: SetupSlot) => readonly ShelfReel[];
@@ -118,6 +146,10 @@ function kitPart(
   { panels, loss, lifeOf }: KitQuestion,
 ): KitPart {
   const { part, slots } = of;
+  const { line, setup } = of.setup;
+  const names = slots.map(({ slot }) => slot).sort(compareSlots);
+  const learnt = lossOn(state, { line, part, feeder: '', slot: '' });
+  const assumed = lossPrior({ mean: loss, strength: ASSUMED_STRENGTH });
   const isOver = (reel: Reel) =>
     fitVerdict(ageReasons({}, ageOf(lifeOf?.(reel, part) ?? null))) !== 'accepted';
   const spentHere = of.here
@@ -131,8 +163,14 @@ function kitPart(
   return {
     part,
     wanted: slots,
-    names: slots.map(({ slot }) => slot).sort(compareSlots),
-    needed: Math.ceil((partPerPanel(slots) * panels) / (1 - loss) - 1e-9),
+    names,
+    need: takenBy(state, {
+      setup,
+      perPanel: partPerPanel(slots),
+      panels,
+      loss: learnt.reels > 0 ? learnt : assumed,
+    }),
+    splice: spliceCostFor(state, { line, slot: names[0] ?? '', feeder: null, part }),
     here: of.here.filter(({ reel }) => !spentHere.some((spent) => spent.reel === reel)),
     spent: [
       ...spentHere,
@@ -154,21 +192,34 @@ function ageOf(floorLife: FitLife | null): FitAge {
   return { today: null, floorLife };
 }
 
-/** Takes reels for a part until it has enough and each slot has one; those taken are marked so that no other part counts them. */
+/** Takes reels for a part until it surely has enough and each slot has one; those taken are marked so that no other part counts them. */
 function pickReels(
-  { part, needed, names, here, free }: KitPart,
+  state: FloorState,
+  of: KitPart,
   reels: Reel[],
-  { taken, isAlternate }: { readonly taken: Set<string>; readonly isAlternate: boolean },
+  by: { readonly line: string; readonly taken: Set<string>; readonly isAlternate: boolean },
 ): void {
+  const { part, names, here, free } = of;
   const served = here.filter(({ to }) => to !== null).length;
-  let found = foundIn(here, reels);
   for (const { reel, fit } of free) {
-    if (found >= needed && reels.length >= names.length - served) return;
-    if ((fit.part !== part) !== isAlternate || taken.has(reel.reel) || (reel.count ?? 0) <= 0) continue;
-    taken.add(reel.reel);
+    const isServed = reels.length >= names.length - served;
+    if (isServed && chanceOfEnough(enoughOf(state, by.line, of, reels)) >= ENOUGH) return;
+    if ((fit.part !== part) !== by.isAlternate || by.taken.has(reel.reel) || (reel.count ?? 0) <= 0) continue;
+    by.taken.add(reel.reel);
     reels.push(reel);
-    found += reel.count ?? 0;
   }
+}
+
+/** What is found less what is needed, splices paid for: each reel beyond one a slot is a splice. */
+function enoughOf(state: FloorState, line: string, of: KitPart, reels: readonly Reel[]): Amount {
+  const standing = of.here.flatMap(({ amount }) => amount ?? []);
+  const found = sumAmounts([...standing, ...reels.flatMap((reel) => reelAmount(state, line, reel) ?? [])]);
+  const splices = Math.max(0, standing.length + reels.length - of.names.length);
+  return {
+    parts: found.parts - of.need.parts - splices * of.splice.parts,
+    variance: found.variance + of.need.variance + costVariance(of.splice, splices),
+    sd: found.sd + of.need.sd,
+  };
 }
 
 function foundIn(here: readonly ReelHere[], reels: readonly Reel[]): number {
@@ -176,8 +227,11 @@ function foundIn(here: readonly ReelHere[], reels: readonly Reel[]): number {
   return reels.reduce((sum, { count }) => sum + (count ?? 0), standing);
 }
 
-function toRow({ part, wanted, names, needed, here, spent, free }: KitPart, reels: readonly Reel[]): KitRow {
+function toRow(of: KitPart, reels: readonly Reel[], more: Amount): KitRow {
+  const { part, wanted, names, here, spent, free } = of;
+  const needed = Math.ceil(of.need.parts - 1e-9);
   const found = foundIn(here, reels);
+  const chance = chanceOfEnough(more);
   const uncounted = free.filter(({ reel }) => reel.count === null).length;
   return {
     part,
@@ -188,6 +242,9 @@ function toRow({ part, wanted, names, needed, here, spent, free }: KitPart, reel
     reels,
     found,
     short: Math.max(0, needed - found),
+    chance,
+    enough: chance >= ENOUGH ? 'sure' : chance >= 0.5 ? 'probably' : 'no',
+    missing: partsShort(more),
     spent,
     uncounted: uncounted + here.filter(({ left }) => left === null).length,
     msl: wanted.find((slot) => slot.msl !== undefined)?.msl ?? null,
@@ -237,24 +294,11 @@ function servesIn(state: FloorState, { line, slots }: Setup, there: SlotState): 
 
 function reelOn(state: FloorState, there: SlotState, to: string | null): ReelHere {
   const reel = there.tapes.at(-1)?.reel ?? '';
-  return { reel, slot: there.slot, to, left: leftAfterRun(state, there) };
+  // Of slots used in turn each is taken to feed the rest alone, so that it is rather too little.
+  const amount = leftAfterRun(state, there);
+  return { reel, slot: there.slot, to, left: amount === null ? null : Math.floor(amount.parts), amount };
 }
 
 function moved(moves: readonly { readonly from: string; readonly to: string }[]) {
   return moves.map(({ from, to }) => [from, to] as const);
-}
-
-/**
- * Parts that the line's present run leaves on a slot, whole; null where the count is not known. Of slots used in turn each is taken to
- * feed the rest alone, so that it is rather too little.
- */
-function leftAfterRun(state: FloorState, loaded: SlotState): number | null {
-  const { parts, loss } = slotEstimate(state, loaded);
-  if (parts === null) return null;
-  const run = state.runs.get(state.current.get(loaded.line) ?? '');
-  const panels = run ? Math.max(0, run.panelsWanted - run.done) : 0;
-  const picks = run
-    ? (panels * perPanelOf(state, run.setup, loaded.slot)) / (1 - loss.alpha / (loss.alpha + loss.beta))
-    : 0;
-  return Math.max(0, Math.floor(parts - picks));
 }

@@ -2,9 +2,9 @@
 // a slot is right is asked where every screen asks it (slot-right.ts); a feeder that is not may move where its reel and it serve.
 
 import { takenAs } from '../floor/fits.ts';
-import { wantedOn } from '../floor/left.ts';
 import { feederPositions, feederServes, isBlocked, slotRight } from '../floor/slot-right.ts';
 import { type FloorState, type SlotState, slotKey } from '../floor/state.ts';
+import { wantedOn } from '../floor/wanted.ts';
 import type { FeederRule, PlacedFeeder } from './diff.ts';
 
 /** The feeders on a line; 1 position where neither a record nor the setup that it was loaded for tells the width. */

@@ -4,9 +4,9 @@
 import { isLimited } from '../floor/airing.ts';
 import type { FitLife } from '../floor/fits.ts';
 import type { Wish } from '../floor/kinds.ts';
-import { wantedOn } from '../floor/left.ts';
 import type { FloorState, Reel } from '../floor/state.ts';
 import type { Verdict, VerifyAct } from '../floor/vocabulary.ts';
+import { wantedOn } from '../floor/wanted.ts';
 import { type ReelComing, reelLastsSeconds } from '../forecast/reel-lasts.ts';
 import { formatMoment } from '../kit/moment.ts';
 import { moistureOfParts, moistureOfSlot, reelLife } from '../moisture/reel-life.ts';

@@ -6,3 +6,8 @@ import type { FloorState, Run } from './state.ts';
 export function buildingOn(state: FloorState, line: string | null): Run | null {
   return (line === null ? undefined : state.runs.get(state.current.get(line) ?? '')) ?? null;
 }
+
+/** Panels that a run still has to build: those wanted, less those built and not scrapped; never below none. */
+export function panelsToGo(run: Pick<Run, 'panelsWanted' | 'done' | 'scrapped'>): number {
+  return Math.max(0, run.panelsWanted - run.done + run.scrapped);
+}

@@ -2,8 +2,8 @@
 // two is taken back. Method: entries name a conflict, so that every tablet finds the same one; nothing is decided by the clock.
 
 import type { PayloadOf } from './kinds.ts';
-import { labelShareOf, startLedger } from './ledger.ts';
 import { freeReels, holdReels, type Mark } from './reel-places.ts';
+import { labelShareOf, startLedger } from './remaining.ts';
 import { type Conflict, type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
 
 type NewConflict = Omit<Conflict, 'conflict' | 'choices'> & { readonly choices?: readonly SlotState[] };

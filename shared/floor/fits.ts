@@ -9,6 +9,7 @@ import { compareText } from '../log/order.ts';
 import { compareSlots } from './address.ts';
 import { blockOn } from './blocks.ts';
 import type { SetupSlot } from './kinds.ts';
+import { pickOrderOf } from './pick-order.ts';
 import type { FloorState, Reel } from './state.ts';
 import type { Verdict } from './vocabulary.ts';
 
@@ -199,8 +200,8 @@ export interface ShelfReel {
 }
 
 /**
- * Answers slot by slot which reels off the line are of a part that it takes: its own part first, then alternates, each fullest first and
- * those that nobody counted last. `lifeOf`: what is left of a reel's floor life as a part. The log keeps no expiry, so none is asked.
+ * Answers slot by slot which reels off the line are of a part that it takes: its own part first, then alternates, each in the line's order
+ * (`pickOrder` of its rules, else the oldest first) and those that nobody counted last. `lifeOf`: what is left of a reel's floor life as a part. The log keeps no expiry, so none is asked.
  * Cost: one walk over the reels, then the distinct labels on the shelf for each slot.
  */
 export function shelfFor(
@@ -208,6 +209,7 @@ export function shelfFor(
   at: { readonly line: string; readonly setup: string },
   lifeOf?: (reel: Reel, part: string) => FitLife | null,
 ): (wanted: SetupSlot) => readonly ShelfReel[] {
+  const inOrder = pickOrderOf(state, at.line);
   const labels = new Map<string, Reel[]>();
   for (const reel of state.reels.values()) {
     if (reel.at !== null) continue;
@@ -233,12 +235,7 @@ export function shelfFor(
       }
     }
     const isAlternate = ({ fit }: ShelfReel) => (fit.part === wanted.part ? 0 : 1);
-    return found.sort(
-      (a, b) =>
-        isAlternate(a) - isAlternate(b) ||
-        (b.reel.count ?? -1) - (a.reel.count ?? -1) ||
-        compareText(a.reel.reel, b.reel.reel),
-    );
+    return found.sort((a, b) => isAlternate(a) - isAlternate(b) || inOrder(a.reel, b.reel));
   };
 }
 

@@ -4,9 +4,9 @@
 import { entryId } from '../log/entry.ts';
 import { type Airing, isLimited, type Stay } from './airing.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
-import { wantedOn } from './left.ts';
 import { reelByLabel } from './reel-places.ts';
 import type { FloorState } from './state.ts';
+import { wantedOn } from './wanted.ts';
 
 /** A reel that goes where its bag must be open. */
 type Opened = Pick<PayloadOf<'reel.verified'>, 'act' | 'setup' | 'slot' | 'reel'>;

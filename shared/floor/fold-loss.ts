@@ -3,54 +3,8 @@
 
 import { entryId } from '../log/entry.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
-import type { Finished, FloorState, Ledger, SlotState } from './state.ts';
-
-/** Finished reels kept a part. */
-const KEPT = 300;
-
-/** How the end of a ledger was told. */
-export interface LedgerEnd {
-  readonly entry: string;
-  readonly atMs: number;
-  readonly placed: number;
-  readonly endParts: number;
-  readonly endSd: number;
-  readonly told: Finished['told'];
-}
-
-/** What would be evidence once the end is known; null where the start is not. */
-export function openEvidence(
-  slot: Pick<SlotState, 'line' | 'slot' | 'feeder' | 'tapes'>,
-  ledger: Ledger,
-  placed: number,
-): Omit<Finished, 'entry' | 'atMs' | 'endParts' | 'endSd' | 'told'> | null {
-  const part = slot.tapes.at(-1)?.part ?? '';
-  if (ledger.parts === null || placed <= 0 || part === '') return null;
-  return {
-    ...{ chain: ledger.chain, line: slot.line, slot: slot.slot, feeder: slot.feeder ?? '', part },
-    startParts: ledger.parts,
-    startSd: Math.sqrt(ledger.variance),
-    placements: placed,
-  };
-}
-
-/** Keeps evidence; a chain's newer evidence takes the place of its older. */
-export function keepEvidence(state: FloorState, found: Finished): void {
-  const others = (state.finished.get(found.part) ?? []).filter((each) => each.chain !== found.chain);
-  state.finished.set(found.part, [...others, found].slice(-KEPT));
-}
-
-/** The end of a ledger is known: what it shows is kept. Nothing where its start is not known or nothing was placed. */
-export function endLedger(
-  state: FloorState,
-  slot: Pick<SlotState, 'line' | 'slot' | 'feeder' | 'tapes' | 'ledger'>,
-  end: LedgerEnd,
-): void {
-  const open = openEvidence(slot, slot.ledger, end.placed);
-  if (!open) return;
-  const { entry, atMs, endParts, endSd, told } = end;
-  keepEvidence(state, { ...open, entry, atMs, endParts, endSd, told });
-}
+import { keepEvidence } from './remaining.ts';
+import type { FloorState } from './state.ts';
 
 /** Keeps what a count or a full reel shows, and takes away what a corrected entry had shown. */
 export function foldLoss(

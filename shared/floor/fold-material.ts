@@ -4,14 +4,24 @@
 import { entryId } from '../log/entry.ts';
 import { blockOn } from './blocks.ts';
 import { addConflict, addUnloaded, dropConflicts, dropEmptied, isOlderTape, settle } from './conflicts.ts';
-import { slotEstimate } from './estimate.ts';
-import { endLedger, openEvidence } from './fold-loss.ts';
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
-import { joinLedger, labelShareOf, startLedger, windowOf } from './ledger.ts';
-import { settleTurns, usedPlacements, wantedOn } from './left.ts';
 import { freeReels, holdReels, isAt, type Mark } from './reel-places.ts';
+import {
+  countMark,
+  endLedger,
+  joinLedger,
+  labelShareOf,
+  openEvidence,
+  placedSinceLedger,
+  settleTurns,
+  slotEstimate,
+  startLedger,
+  usedPlacements,
+  windowOf,
+} from './remaining.ts';
 import { type FloorState, type Hold, type SlotState, slotKey, type Tape } from './state.ts';
+import { wantedOn } from './wanted.ts';
 
 type Verified = PayloadOf<'reel.verified'>;
 
@@ -105,8 +115,7 @@ export function place(
   settleTurns(state, facts.line, facts.slot);
   const key = slotKey(facts.line, facts.slot);
   const there = state.slots.get(key);
-  const run = state.current.get(facts.line) ?? null;
-  const done = run === null ? 0 : (state.runs.get(run)?.done ?? 0);
+  const done = state.runs.get(state.current.get(facts.line) ?? '')?.done ?? 0;
   const forPart = wantedOn(state, facts.setup, facts.slot)?.part ?? null;
   const tape: Tape = {
     ...tapeOf(facts, mark, done),
@@ -116,15 +125,14 @@ export function place(
   };
   const placed =
     facts.act === 'splice' && there
-      ? joinTape(state, there, { tape, mark, cut: facts.cut ?? 0, setup: facts.setup })
+      ? joinTape(state, there, { tape, mark, cut: facts.cut ?? null, setup: facts.setup })
       : {
           line: facts.line,
           slot: facts.slot,
           feeder: facts.feeder,
           tapes: [tape],
           usedBefore: 0,
-          sinceRun: run,
-          sinceDone: done,
+          ...countMark(state, facts.line),
           ledger: startLedger([tape], mark.entry, labelShareOf(state, facts.line)),
           ...mark,
           before: there ? { ...there, before: null } : null,
@@ -206,20 +214,21 @@ function knownSpread(state: FloorState, facts: Verified): { sd?: number } {
 function joinTape(
   state: FloorState,
   there: SlotState,
-  joining: { readonly tape: Tape; readonly mark: Mark; readonly cut: number; readonly setup: string },
+  joining: { readonly tape: Tape; readonly mark: Mark; readonly cut: number | null; readonly setup: string },
 ): SlotState {
   const { tape, mark, cut } = joining;
   const loss = state.rules.get(there.line)?.loss ?? 0;
   const all = usedPlacements(state, there);
-  const placed = there.ledger.dropped + all;
+  const taken = placedSinceLedger(state, there);
+  const { count: placed, doubt } = taken;
   const window = windowOf(state, there, joining.setup);
   const ledger = joinLedger(there.ledger, tape, {
-    ...{ placed, cut, window, labelShare: labelShareOf(state, there.line) },
+    ...{ placed, doubt, cut, window, labelShare: labelShareOf(state, there.line) },
   });
   if (window !== null) {
     endLedger(state, there, {
-      ...{ ...mark, placed, told: 'splice' },
-      endParts: (window.opens + window.closes) / 2 + cut,
+      ...{ ...mark, placed: taken, told: 'splice' },
+      endParts: (window.opens + window.closes) / 2 + (cut ?? 0),
       endSd: (window.opens - window.closes) / Math.sqrt(12),
     });
   }
@@ -234,14 +243,12 @@ function joinTape(
     const gone = tapes.shift();
     if (gone) emptyReel(state, gone, there);
   }
-  const run = state.current.get(there.line) ?? null;
   return {
     ...there,
     tapes: [...tapes, tape],
     ledger: { ...ledger, dropped: placed - used },
     usedBefore: used,
-    sinceRun: run,
-    sinceDone: run === null ? 0 : (state.runs.get(run)?.done ?? 0),
+    ...countMark(state, there.line),
     ...mark,
     before: { ...there, before: null },
   };
@@ -273,7 +280,7 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
   if (!there) return;
   settleTurns(state, facts.line, facts.slot);
   const left = slotEstimate(state, there);
-  const placed = there.ledger.dropped + usedPlacements(state, there);
+  const placed = placedSinceLedger(state, there);
   if (facts.quantity !== null) {
     endLedger(state, there, {
       ...{ ...mark, placed, told: 'count', endParts: facts.quantity, endSd: facts.sd ?? 0 },
@@ -307,7 +314,6 @@ function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark
   const { line, slot, reel, quantity, sd, basis } = facts;
   const there = line === null || slot === null ? undefined : state.slots.get(slotKey(line, slot));
   if (there && line !== null && slot !== null) {
-    const run = state.current.get(line) ?? null;
     const { runningIndex } = slotEstimate(state, there);
     const at = reel === null ? runningIndex : there.tapes.findIndex((tape) => tape.reel === reel);
     const [first, ...rest] = at < 0 ? [] : there.tapes.slice(at);
@@ -318,10 +324,9 @@ function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark
     }
     settleTurns(state, line, slot);
     for (const gone of there.tapes.slice(0, at)) emptyReel(state, gone, there);
-    const done = run === null ? 0 : (state.runs.get(run)?.done ?? 0);
     const tapes = [{ ...first, count: quantity, sd, basis }, ...rest];
     endLedger(state, there, {
-      ...{ ...mark, placed: there.ledger.dropped + usedPlacements(state, there), told: 'count' },
+      ...{ ...mark, placed: placedSinceLedger(state, there), told: 'count' },
       endParts: quantity + rest.reduce((sum, tape) => sum + (tape.count ?? 0), 0),
       endSd: sd,
     });
@@ -330,8 +335,7 @@ function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark
       tapes,
       ledger: startLedger(tapes, mark.entry, labelShareOf(state, line)),
       usedBefore: 0,
-      sinceRun: run,
-      sinceDone: done,
+      ...countMark(state, line),
       ...mark,
       before: { ...there, before: null },
     });

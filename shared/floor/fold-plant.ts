@@ -12,6 +12,7 @@ type PlantEntry = EntryOf<
   | 'line.climate-ruled'
   | 'line.idle-ruled'
   | 'line.crewed'
+  | 'line.splices-ruled'
   | 'feeder.known'
   | 'feeder.withdrawn'
   | 'supplier.approved'
@@ -59,6 +60,9 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
       return;
     case 'line.crewed':
       state.crews.set(entry.payload.line, entry.payload.operators);
+      return;
+    case 'line.splices-ruled':
+      state.spliceCosts.set(entry.payload.line, entry.payload.costs);
       return;
     case 'feeder.known':
       state.feeders.set(entry.payload.feeder, entry.payload);

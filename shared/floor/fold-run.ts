@@ -2,7 +2,7 @@
 
 import { entryId } from '../log/entry.ts';
 import type { EntryOf } from './kinds.ts';
-import { usedPlacements } from './left.ts';
+import { noSkips, settleUse } from './remaining.ts';
 import type { FloorState, Run, SlotState } from './state.ts';
 
 /** Counts kept for the panel time and for taking one back. */
@@ -25,6 +25,7 @@ export function foldRun(state: FloorState, entry: RunEntry): void {
       const started: Run = {
         ...{ run, line, setup, product, panelsWanted, panelSeconds, panelSd, panelPrefix },
         done: 0,
+        ...{ skips: noSkips, said: [], scrapped: 0, scraps: [] },
         phase: 'running',
         startedMs: entry.hlc.ms,
         sinceMs: entry.hlc.ms,
@@ -37,7 +38,10 @@ export function foldRun(state: FloorState, entry: RunEntry): void {
       state.runs.set(run, started);
       state.current.set(line, run);
       state.chosen.set(line, setup);
-      changeSlots(state, line, (slot) => ({ ...slot, sinceRun: run, sinceDone: 0 }));
+      changeSlots(state, line, (slot) => ({
+        ...slot,
+        ...{ sinceRun: run, sinceDone: 0, sinceSkips: noSkips },
+      }));
       return;
     }
     case 'run.stopped': {
@@ -105,7 +109,7 @@ function endCurrent(state: FloorState, line: string, atMs: number): void {
   const before = { ...state, slots: new Map(state.slots) };
   changeSlots(state, line, (slot) =>
     slot.sinceRun === run.run
-      ? { ...slot, usedBefore: usedPlacements(before, slot), sinceRun: null, sinceDone: 0 }
+      ? { ...settleUse(before, slot), sinceRun: null, sinceDone: 0, sinceSkips: noSkips }
       : slot,
   );
   state.runs.set(run.run, { ...run, phase: 'ended', sinceMs: atMs, stops: closeStops(run, atMs) });

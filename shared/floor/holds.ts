@@ -3,9 +3,9 @@
 // Refused: asking the tablet to name the entry that it answers, since two tablets may hold the same reel without knowing of each other.
 
 import type { PayloadOf } from './kinds.ts';
-import { labelShareOf, startLedger, tapeSd } from './ledger.ts';
-import { wantedOn } from './left.ts';
+import { labelShareOf, startLedger, tapeSd } from './remaining.ts';
 import { type FloorState, type Ledger, type SlotState, slotKey, type Tape } from './state.ts';
+import { wantedOn } from './wanted.ts';
 
 type Verified = PayloadOf<'reel.verified'>;
 type Label = Pick<Verified, 'reel' | 'part' | 'supplierPart' | 'lot' | 'dateCode'>;

@@ -7,9 +7,11 @@ import type { Entry, Json, JsonObject } from '../log/entry.ts';
 import { changePayloadSchemas } from './kinds-change.ts';
 import { decisionPayloadSchemas } from './kinds-decisions.ts';
 import { labelPayloadSchemas } from './kinds-labels.ts';
+import { linePayloadSchemas } from './kinds-line.ts';
 import {
   airs,
   countBases,
+  pickOrders,
   roles,
   sides,
   sources,
@@ -135,7 +137,7 @@ export const payloadSchemas = {
     intakeToPickMm: orNull(positive),
     /** Loss assumed until it is learnt, as a fraction. */
     loss: z.number().check(z.minimum(0), z.lt(1)),
-    /** One deviation of a printed quantity as a fraction of it; absent: the usual one (`LABEL_SHARE` in ledger.ts). */
+    /** One deviation of a printed quantity as a fraction of it; absent: the usual one (`LABEL_SHARE`). */
     labelShare: z.optional(z.number().check(z.minimum(0), z.lt(1))),
     shifts: z.array(weekly),
     breaks: z.array(weekly),
@@ -147,6 +149,8 @@ export const payloadSchemas = {
       packingSuffixes: z.array(id),
     }),
     feedersKnown: z.boolean(),
+    /** Which reel off the line is taken first; absent: the oldest. */
+    pickOrder: z.optional(z.enum(pickOrders)),
   }),
   'feeder.known': z.strictObject({
     feeder: id,
@@ -165,6 +169,8 @@ export const payloadSchemas = {
     line: id,
     slots: z.array(setupSlotSchema),
     source: short,
+    /** Boards on one panel; absent where nobody said. `perPanel` is of all of them. */
+    boardsPerPanel: z.optional(z.int().check(z.minimum(1), z.maximum(1000))),
   }),
   'setup.chosen': z.strictObject({ line: id, setup: id }),
   'run.started': z.strictObject({
@@ -206,6 +212,8 @@ export const payloadSchemas = {
     panels: whole,
     serial: orNull(short),
     via: z.enum(sources),
+    /** Boards skipped (marked bad, nothing placed) on the panels added: how many in all, or which of a single panel, from 1; absent: nobody said. */
+    skipped: z.optional(z.union([whole, z.array(z.int().check(z.minimum(1))).check(z.maxLength(1000))])),
   }),
   'reel.verified': z.strictObject({
     act: z.enum(verifyActs),
@@ -291,19 +299,6 @@ export const payloadSchemas = {
     reason: short,
   }),
   'material.released': z.strictObject({ block: id, reason: short, by: id }),
-  /**
-   * The highest temperature (°C) and relative humidity (%) of a line's floor. Beside the line's rules and not in them, since a tablet of
-   * an older version must still read those.
-   */
-  'line.climate-ruled': z.strictObject({
-    line: id,
-    celsius: z.number().check(z.minimum(0), z.maximum(60)),
-    humidity: z.number().check(z.minimum(0), z.maximum(100)),
-  }),
-  /** Minutes without a touch after which whoever is signed in on a tablet of the line is signed out. */
-  'line.idle-ruled': z.strictObject({ line: id, minutes: z.int().check(z.minimum(1), z.maximum(1440)) }),
-  /** How many people share the line's splices now. */
-  'line.crewed': z.strictObject({ line: id, operators: z.int().check(z.minimum(1), z.maximum(6)) }),
   'sweep.started': z.strictObject({ line: id, sweep: id }),
   'sweep.ended': z.strictObject({ line: id, sweep: id, seen: whole, missing: z.array(short) }),
   'warning.acknowledged': z.strictObject({
@@ -329,6 +324,7 @@ export const payloadSchemas = {
     by: id,
   }),
   ...labelPayloadSchemas,
+  ...linePayloadSchemas,
   'log.exported': z.strictObject({ format: short, filter: text, rows: whole }),
   // A state that another tablet folded was used till the history behind it was here, and is not what that history folds to.
   'state.differed': z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),

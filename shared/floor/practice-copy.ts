@@ -3,8 +3,9 @@
 // needed to practise, and a copy of entries would carry the names of the real ones.
 // Refused: going on from a copy of the folded state, which a log without these entries could neither show nor trace.
 
+import { panelsToGo } from './building.ts';
 import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
-import { slotLeft } from './left.ts';
+import { slotLeft } from './remaining.ts';
 import type { FloorState, SlotState, Tape } from './state.ts';
 
 /** One thing to write down, in the order of writing. */
@@ -65,6 +66,8 @@ function rulesOf(state: FloorState, line: string): ToldEntry[] {
   if (rules) told.push({ kind: 'line.ruled', payload: rules });
   const climate = state.climates.get(line);
   if (climate) told.push({ kind: 'line.climate-ruled', payload: { line, ...climate } });
+  const costs = state.spliceCosts.get(line);
+  if (costs) told.push({ kind: 'line.splices-ruled', payload: { line, costs } });
   const operators = state.crews.get(line);
   if (operators !== undefined) told.push({ kind: 'line.crewed', payload: { line, operators } });
   return told;
@@ -83,7 +86,7 @@ function runOf(state: FloorState, line: string): ToldEntry[] {
   const run = state.runs.get(state.current.get(line) ?? '');
   if (!run) return [];
   const { setup, product, panelSeconds, panelSd, panelPrefix } = run;
-  const panelsWanted = Math.max(1, run.panelsWanted - run.done);
+  const panelsWanted = Math.max(1, panelsToGo(run));
   const payload = {
     run: PRACTICE_RUN,
     line,

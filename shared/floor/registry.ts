@@ -10,6 +10,7 @@ import { foldChange } from './fold-change.ts';
 import { foldLabels } from './fold-labels.ts';
 import { foldLoss } from './fold-loss.ts';
 import { foldMaterial } from './fold-material.ts';
+import { foldPanels } from './fold-panels.ts';
 import { foldPlaces } from './fold-places.ts';
 import { foldPlant } from './fold-plant.ts';
 import { foldRun } from './fold-run.ts';
@@ -77,7 +78,12 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'run.stopped': { schema: schemas['run.stopped'], fold: foldRun, touches: nowhere },
   'run.resumed': { schema: schemas['run.resumed'], fold: foldRun, touches: nowhere },
   'run.ended': { schema: schemas['run.ended'], fold: foldRun, touches: ofLine },
-  'panels.counted': { schema: schemas['panels.counted'], fold: foldRun, touches: nowhere },
+  'panels.counted': {
+    schema: schemas['panels.counted'],
+    fold: inOrder(foldRun, foldPanels),
+    touches: nowhere,
+  },
+  'panels.scrapped': { schema: schemas['panels.scrapped'], fold: foldPanels, touches: nowhere },
   'reel.verified': {
     schema: schemas['reel.verified'],
     fold: inOrder(foldAirings, foldMaterial),
@@ -105,13 +111,14 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'line.climate-ruled': { schema: schemas['line.climate-ruled'], fold: foldPlant, touches: nowhere },
   'line.idle-ruled': { schema: schemas['line.idle-ruled'], fold: foldPlant, touches: nowhere },
   'line.crewed': { schema: schemas['line.crewed'], fold: foldPlant, touches: nowhere },
+  'line.splices-ruled': { schema: schemas['line.splices-ruled'], fold: foldPlant, touches: nowhere },
   'sweep.started': { schema: schemas['sweep.started'], fold: foldPlant, touches: nowhere },
   'sweep.ended': { schema: schemas['sweep.ended'], fold: foldPlant, touches: nowhere },
   'warning.acknowledged': { schema: schemas['warning.acknowledged'], fold: foldPlant, touches: nowhere },
   'warning.raised': { schema: schemas['warning.raised'], fold: foldPlant, touches: nowhere },
   'entry.corrected': {
     schema: schemas['entry.corrected'],
-    fold: inOrder(foldPlant, foldRun, foldLoss, foldAirings, foldMaterial),
+    fold: inOrder(foldPlant, foldRun, foldPanels, foldLoss, foldAirings, foldMaterial),
     touches: everywhere,
   },
   'conflict.settled': { schema: schemas['conflict.settled'], fold: foldMaterial, touches: everywhere },

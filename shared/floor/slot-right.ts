@@ -7,8 +7,8 @@
 import { compareSlots, positionsOf } from './address.ts';
 import { blockReasons, takenAs } from './fits.ts';
 import type { SetupSlot } from './kinds.ts';
-import { wantedOn } from './left.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
+import { wantedOn } from './wanted.ts';
 
 /** How a slot stands against a setup. `held`: nothing is on it, and a reel for it waits for a lead. */
 export const slotAnswers = ['right', 'empty', 'held', 'other-part', 'wrong-feeder', 'blocked'] as const;

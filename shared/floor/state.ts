@@ -8,6 +8,7 @@ import type { Airing } from './airing.ts';
 import type { Block } from './blocks.ts';
 import type { ChecklistTemplate, Signature } from './checklist.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
+import type { Finished, FullReel, Ledger, SkipsSeen } from './state-ledger.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
 /** Who belongs to the plant; `pin` verifies a PIN away from the server, null where none is set. */
@@ -28,6 +29,8 @@ export interface Tablet {
   readonly app: string;
   readonly epochs: readonly string[];
 }
+
+export type { Finished, FullReel, Joint, Ledger, SkipsSeen } from './state-ledger.ts';
 
 /** A line as it was last described: machines, banks, positions. */
 export type Line = Readonly<PayloadOf<'line.defined'>>;
@@ -60,6 +63,14 @@ export interface Run {
   readonly panelPrefix: string | null;
   /** Panels counted so far. */
   readonly done: number;
+  /** Boards entered as skipped so far, and on how many of the panels somebody said. */
+  readonly skips: SkipsSeen;
+  /** The latest words on skipped boards: [entry id, what it said], for taking one back. */
+  readonly said: readonly (readonly [entry: string, seen: SkipsSeen])[];
+  /** Panels of `done` that were scrapped: they took their parts, and as many more are to be built. */
+  readonly scrapped: number;
+  /** The latest scrapped panels: [entry id, panels], for taking one back. */
+  readonly scraps: readonly (readonly [entry: string, panels: number])[];
   readonly phase: RunPhase;
   readonly startedMs: number;
   /** When the present phase began. */
@@ -97,56 +108,6 @@ export interface Tape {
   readonly cleared?: string;
 }
 
-/** What a splice showed: after `placed` placements the parts left up to the old tape's end lay between `low` and `high`. */
-export interface Joint {
-  readonly placed: number;
-  readonly low: number;
-  readonly high: number;
-  /** Parts on the tape joined then, null where nobody knows, and the variance of that. */
-  readonly tail: number | null;
-  readonly tailVariance: number;
-}
-
-/** Everything put on a slot since its last true count. */
-export interface Ledger {
-  /** Names the ledger: the entry of the load or of the count that began it. */
-  readonly chain: string;
-  /** Parts put on in all, null where a count is unknown; `variance` of that. */
-  readonly parts: number | null;
-  readonly variance: number;
-  /** Placements that the slot's own figures no longer hold; with `usedPlacements` they are all since the ledger began. */
-  readonly dropped: number;
-  /** The newest splice, where feeder lengths and pitch are known. */
-  readonly joint: Joint | null;
-}
-
-/** What a finished reel, or a chain of joined ones, showed of a feeder's losses: raw, so that the reckoning may change. */
-export interface Finished {
-  readonly chain: string;
-  /** The entry that told the end. */
-  readonly entry: string;
-  readonly atMs: number;
-  readonly line: string;
-  readonly slot: string;
-  /** Empty where feeders are not known. */
-  readonly feeder: string;
-  readonly part: string;
-  readonly startParts: number;
-  readonly startSd: number;
-  readonly endParts: number;
-  readonly endSd: number;
-  readonly placements: number;
-  /** How the end was told: a count, or a splice that bounds it. */
-  readonly told: 'count' | 'splice';
-}
-
-/** A reel's own figures for counting it by wound tape or by weight, learnt from a full one of its part. */
-export interface FullReel {
-  readonly part: string;
-  readonly measured: { readonly parts: number; readonly outerMm: number; readonly hubMm: number } | null;
-  readonly weighed: { readonly parts: number; readonly massG: number; readonly emptyG: number } | null;
-}
-
 /** What is on one slot. */
 export interface SlotState {
   readonly line: string;
@@ -158,6 +119,7 @@ export interface SlotState {
   readonly usedBefore: number;
   readonly sinceRun: string | null;
   readonly sinceDone: number;
+  readonly sinceSkips: SkipsSeen;
   readonly ledger: Ledger;
   /** The newest entry that changed this slot. */
   readonly entry: string;
@@ -325,6 +287,10 @@ export interface FloorState {
   readonly finished: Map<string, readonly Finished[]>;
   /** Part -> a full reel of it, measured or weighed. */
   readonly fullReels: Map<string, FullReel>;
+  /** Setup -> boards skipped on its panels, as entered in all of its runs. */
+  readonly skips: Map<string, SkipsSeen>;
+  /** Line -> parts that a splice costs by width of tape (null: every other), where somebody entered them. */
+  readonly spliceCosts: Map<string, PayloadOf<'line.splices-ruled'>['costs']>;
 }
 
 /** The state before any entry. */
@@ -363,6 +329,8 @@ export function emptyState(): FloorState {
     plans: new Map(),
     finished: new Map(),
     fullReels: new Map(),
+    skips: new Map(),
+    spliceCosts: new Map(),
   };
 }
 

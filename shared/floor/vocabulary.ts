@@ -68,3 +68,7 @@ export const conflictKinds = [
   'spliced-though-unloaded',
 ] as const;
 export type ConflictKind = (typeof conflictKinds)[number];
+
+/** Which reel off the line is taken first for a slot. */
+export const pickOrders = ['oldest-first', 'fullest-first'] as const;
+export type PickOrder = (typeof pickOrders)[number];

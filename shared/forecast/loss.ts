@@ -2,7 +2,7 @@
 // Method: points of the Beta law for the middle 90 %; for a rise, the beta-binomial tail of the recent reels under the earlier law.
 // Comparing two averages was refused: with a few lost parts a reel, chance alone makes them differ.
 
-import type { LossEvidence, LossLearnt } from '../floor/loss.ts';
+import type { LossEvidence, LossLearnt } from '../floor/remaining.ts';
 import { betaPoint } from './beta.ts';
 import { probabilityLostAtMost } from './lattice.ts';
 

@@ -14,6 +14,12 @@ export interface WaitingReel {
   readonly sd: number;
 }
 
+/** What each splice itself costs: parts, and the deviation of that. */
+export interface SpliceCost {
+  readonly parts: number;
+  readonly sd: number;
+}
+
 /** One reel's end: the splice onto the next. */
 export interface ReelEnd {
   /** The reel's id; null for the one that is running. */
@@ -42,12 +48,13 @@ export interface SlotOutlook {
 }
 
 /** Parts up to the end of `upTo` waiting reels, as one load whose window is that of the last reel. */
-function joined(load: SlotLoad, waiting: readonly WaitingReel[], upTo: number): SlotLoad {
+function joined(load: SlotLoad, waiting: readonly WaitingReel[], upTo: number, cost: SpliceCost): SlotLoad {
   const reels = waiting.slice(0, upTo);
+  const all = reels.reduce((sum, reel) => sum + reel.parts - cost.parts, load.left);
   return {
     ...load,
-    left: reels.reduce((sum, reel) => sum + reel.parts, load.left),
-    sd: Math.hypot(load.sd, ...reels.map((reel) => reel.sd)),
+    left: Math.max(0, all),
+    sd: Math.hypot(load.sd, upTo * cost.sd, Math.sqrt(upTo * cost.parts), ...reels.map((reel) => reel.sd)),
   };
 }
 
@@ -66,15 +73,20 @@ function partsShort(load: SlotLoad, wanted: number): number {
 }
 
 /**
- * The ends of the running reel and of those that wait, and what is missing. Splices themselves are taken to cost no parts.
+ * The ends of the running reel and of those that wait, and what is missing. Each splice takes off what it costs itself (default: nothing).
  * A loss of 1 (every part lost) throws: nothing would ever be enough.
  */
-export function slotOutlook(pace: LinePace, load: SlotLoad, waiting: readonly WaitingReel[]): SlotOutlook {
+export function slotOutlook(
+  pace: LinePace,
+  load: SlotLoad,
+  waiting: readonly WaitingReel[],
+  cost: SpliceCost = { parts: 0, sd: 0 },
+): SlotOutlook {
   if (load.loss >= 1)
     throw new RangeError(`Cannot look ahead as loss must be below 1: current value is ${load.loss}`);
   const ends: ReelEnd[] = [];
   for (let upTo = 0; upTo <= waiting.length; upTo++) {
-    const forecast = forecastSlot(pace, joined(load, waiting, upTo));
+    const forecast = forecastSlot(pace, joined(load, waiting, upTo, cost));
     const { runOutMs, windowMs, risk, outlasts } = forecast;
     ends.push({
       reel: upTo === 0 ? null : waiting[upTo - 1]!.reel,
@@ -86,7 +98,7 @@ export function slotOutlook(pace: LinePace, load: SlotLoad, waiting: readonly Wa
   }
   const last = ends[ends.length - 1]!;
   if (last.outlasts) return { slot: load.slot, ends, lasts: true, bring: null };
-  const all = joined(load, waiting, waiting.length);
+  const all = joined(load, waiting, waiting.length, cost);
   const closesEarlyMs =
     last.windowMs === null
       ? last.runOutMs.early
@@ -96,7 +108,7 @@ export function slotOutlook(pace: LinePace, load: SlotLoad, waiting: readonly Wa
     ends,
     lasts: false,
     bring: {
-      parts: partsShort(all, pace.panelsLeft * load.perPanel),
+      parts: Math.ceil(partsShort(all, pace.panelsLeft * load.perPanel) + cost.parts),
       byMs: Math.max(pace.nowMs, Math.min(closesEarlyMs, last.runOutMs.early)),
     },
   };

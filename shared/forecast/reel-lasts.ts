@@ -1,9 +1,10 @@
 // How long would a reel last if it went onto its slot now? For what must be known at the scan: does its floor life last as long?
 // Method: the line's own rules and its newest run of the setup; the expected value only, since a lead decides on what is near.
 
-import { slotEstimate } from '../floor/estimate.ts';
-import { perPanelOf } from '../floor/left.ts';
+import { panelsToGo } from '../floor/building.ts';
+import { slotEstimate, usageOf } from '../floor/remaining.ts';
 import { type FloorState, type Run, slotKey } from '../floor/state.ts';
+import { perPanelOf } from '../floor/wanted.ts';
 import { lineCalendar } from './line-calendar.ts';
 import { workingMoment } from './working-time.ts';
 
@@ -30,14 +31,14 @@ export function newestRun(state: FloorState, line: string, setup: string | undef
  */
 export function reelLastsSeconds(state: FloorState, coming: ReelComing, nowMs: number): number | null {
   const { line, setup, slot, quantity, act } = coming;
-  const perPanel = perPanelOf(state, setup, slot);
+  const { perPanel } = usageOf(state, setup, perPanelOf(state, setup, slot));
   const run = newestRun(state, line, setup);
   if (quantity === null || perPanel <= 0 || run === null) return null;
   const there = state.slots.get(slotKey(line, slot));
   const before = act === 'splice' && there ? (slotEstimate(state, there).parts ?? 0) : 0;
   const loss = state.rules.get(line)?.loss ?? 0;
   const panels = ((before + quantity) * (1 - loss)) / perPanel;
-  const left = run.phase === 'ended' ? Number.POSITIVE_INFINITY : Math.max(0, run.panelsWanted - run.done);
+  const left = run.phase === 'ended' ? Number.POSITIVE_INFINITY : panelsToGo(run);
   const workSeconds = Math.min(panels, left) * run.panelSeconds;
   return (workingMoment(lineCalendar(state, line, nowMs), nowMs, workSeconds) - nowMs) / 1000;
 }

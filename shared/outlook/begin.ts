@@ -2,6 +2,7 @@
 // Method: the outlook of the planned run, as if it began now; what would be warned of at its first panel begins short. Waiting for the
 // run was refused: a reel kept from the last one may be gone before anybody can get there.
 
+import { noSkips } from '../floor/remaining.ts';
 import type { FloorState, Run } from '../floor/state.ts';
 import { newestRun } from '../forecast/reel-lasts.ts';
 import { type LookAt, lineOutlook, type SlotOutlook } from './line.ts';
@@ -38,6 +39,7 @@ export function beginsShort(
   const run: Run = {
     ...{ run: '', line, setup: setup.setup, product: setup.product, panelPrefix: null },
     ...{ panelsWanted: planned.panelsWanted, panelSeconds: planned.panelSeconds, panelSd: 0, done: 0 },
+    ...{ skips: noSkips, said: [], scrapped: 0, scraps: [] },
     ...{ phase: 'running', startedMs: at.nowMs, sinceMs: at.nowMs, stopReason: null },
     ...{ counts: [], stops: [], serials: 0, lastSerial: null },
   };

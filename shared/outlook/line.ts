@@ -1,9 +1,9 @@
 // What is to come on a line: joins the setup's state with the forecast's arithmetic. Pure: floor and moment in, outlook out.
 
 import { compareSlots } from '../floor/address.ts';
-import { buildingOn } from '../floor/building.ts';
-import { type SlotEstimate, slotEstimate } from '../floor/estimate.ts';
+import { buildingOn, panelsToGo } from '../floor/building.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
+import { type SlotEstimate, slotEstimate, type Usage, usageOf } from '../floor/remaining.ts';
 import {
   type FloorState,
   type LineRules,
@@ -131,7 +131,7 @@ export function* outlookSteps(
   const { nowMs, calendar } = at;
   const measuring = measuringTime(calendar, run, nowMs);
   const seen = runPace(run, measuring);
-  const panelsLeft = Math.max(0, run.panelsWanted - run.done);
+  const panelsLeft = panelsToGo(run);
   const pace: LinePace = {
     nowMs,
     panelsLeft,
@@ -145,6 +145,7 @@ export function* outlookSteps(
   const counting = countingOf(seenCounts, run.phase === 'running' && panelsLeft > 0);
   const basis: LinePace = { ...pace, nowMs: counting.lastMs, calendar: measuring };
   const estimateOf = estimatesOnce(floor);
+  const toUse: ToUse = ({ perPanel }) => ({ usage: usageOf(floor, run.setup, perPanel), panelsLeft });
   const slots: SlotOutlook[] = [];
   const unknown: string[] = [];
   const empty: string[] = [];
@@ -155,10 +156,13 @@ export function* outlookSteps(
     else if (wanted.perPanel > 0) {
       const estimate = estimateOf(loaded);
       const { parts } = estimate;
-      const turn = turnsOf(floor, { line, setup, rules, estimateOf }, wanted);
+      const turn = turnsOf(floor, { line, setup, rules, estimateOf, toUse }, wanted);
       // What feeds after a slot whose count nobody knows has no run-out to tell either.
       if (parts === null || turn === 'unknown') unknown.push(wanted.slot);
-      else slots.push(slotOutlook(floor, { rules, basis, at }, { wanted, loaded, estimate, parts, turn }));
+      else
+        slots.push(
+          slotOutlook(floor, { rules, basis, at, toUse }, { wanted, loaded, estimate, parts, turn }),
+        );
     }
   }
   slots.sort(
@@ -186,6 +190,9 @@ function estimatesOnce(floor: FloorState): (loaded: SlotState) => SlotEstimate {
   };
 }
 
+/** What a slot gives on the panels to come, and how many those are. */
+type ToUse = (wanted: SetupSlot) => { readonly usage: Usage; readonly panelsLeft: number };
+
 interface Turns {
   readonly before: readonly SlotLoad[];
   readonly after: string | null;
@@ -200,6 +207,7 @@ function turnsOf(
     readonly setup: Setup;
     readonly rules: LineRules;
     readonly estimateOf: (loaded: SlotState) => SlotEstimate;
+    readonly toUse: ToUse;
   },
   wanted: SetupSlot,
 ): Turns | 'unknown' | null {
@@ -217,7 +225,9 @@ function turnsOf(
       if (isPast && (parts === null || parts >= each.perPanel)) backup ??= each.slot;
       else if (!isPast && parts === null) return 'unknown';
       else if (!isPast && parts !== null && parts > 0)
-        before.push(loadOf(on.rules, { wanted: each, estimate, parts, loss: lossOf(estimate) }));
+        before.push(
+          loadOf(on.rules, { wanted: each, estimate, parts, loss: lossOf(estimate), ...on.toUse(each) }),
+        );
     }
   }
   return { before, after: before.at(-1)?.slot ?? null, backup };
@@ -241,13 +251,17 @@ function slotOutlook(
     readonly rules: LineRules;
     readonly basis: LinePace;
     readonly at: LookAt;
+    readonly toUse: ToUse;
   },
   facts: SlotFacts,
 ): SlotOutlook {
   const { wanted, loaded, estimate, parts, turn } = facts;
   const { rules, basis, at } = within;
   const loss = lossOf(estimate);
-  const load = loadInTurn(loadOf(rules, { wanted, estimate, parts, loss }), turn?.before ?? []);
+  const load = loadInTurn(
+    loadOf(rules, { wanted, estimate, parts, loss, ...within.toUse(wanted) }),
+    turn?.before ?? [],
+  );
   const forecast = forecastSlot(basis, load, at.laws);
   const need = loaded.tapes.at(-1)?.entry ?? loaded.entry;
   const key = needKey(loaded.line, wanted.slot, need);
@@ -292,7 +306,9 @@ function loadOf(
     estimate,
     parts,
     loss,
-  }: {
+    usage,
+    panelsLeft,
+  }: ReturnType<ToUse> & {
     readonly wanted: SetupSlot;
     readonly estimate: SlotEstimate;
     readonly parts: number;
@@ -302,9 +318,12 @@ function loadOf(
   const { pitchMm } = wanted;
   const { hubToPickMm, intakeToPickMm } = rules;
   const hasLengths = pitchMm !== null && hubToPickMm !== null && intakeToPickMm !== null;
+  // What skipped boards leave open of the panels to come is a doubt of how many parts those take.
+  const panels = Math.min(panelsLeft, (parts * (1 - loss.mean)) / usage.perPanel);
+  const sd = Math.hypot(estimate.countSd, usage.sdOf(panels) / (1 - loss.mean));
   return {
-    ...{ slot: wanted.slot, perPanel: wanted.perPanel, left: parts },
-    ...{ sd: estimate.countSd, taken: estimate.reckoned, loss: loss.mean, lossStrength: loss.strength },
+    ...{ slot: wanted.slot, perPanel: usage.perPanel, left: parts },
+    ...{ sd, taken: estimate.reckoned, loss: loss.mean, lossStrength: loss.strength },
     ...(hasLengths ? { pitchMm, hubToPickMm, intakeToPickMm } : {}),
   };
 }
@@ -339,7 +358,7 @@ export function runLeft(
 ): RunLeft | null {
   const run = floor.runs.get(floor.current.get(line) ?? '');
   if (!run) return null;
-  const panels = Math.max(0, run.panelsWanted - run.done);
+  const panels = panelsToGo(run);
   const seen = panelTimeEstimate(
     countEvents(run),
     measuringTime(at.calendar, run, at.nowMs),

@@ -1,7 +1,14 @@
 // What finished reels have taught about each feeder, and which feeder is getting worse. Pure: the floor in, lines of a table out.
 
-import { ASSUMED_STRENGTH, assumedLoss, toEvidence, unlikelyLoss } from '../floor/estimate.ts';
-import { lossPrior, type PlacedEvidence, updateLoss } from '../floor/loss.ts';
+import {
+  ASSUMED_STRENGTH,
+  assumedLoss,
+  lossPrior,
+  type PlacedEvidence,
+  shownOn,
+  unlikelyOn,
+  updateLoss,
+} from '../floor/remaining.ts';
 import type { Finished, FloorState } from '../floor/state.ts';
 import { lossEvidence, risingLoss } from '../forecast/loss.ts';
 import { compareText } from '../log/order.ts';
@@ -30,6 +37,8 @@ export interface FeederLoss {
   /** True where the newest reels lost more than the ones before, or than the other feeders, beyond bad luck. */
   readonly rising: boolean;
   readonly recentMean: number | null;
+  /** Reels among them whose panels' skipped boards nobody ever entered: lost parts and skipped boards look alike there. */
+  readonly skipsUnknown: number;
   /** Newest first, for whoever wants to see what it rests on. */
   readonly evidence: readonly (PlacedEvidence & { readonly from: Finished })[];
 }
@@ -48,7 +57,8 @@ export function knownLosses(floor: FloorState, line: string): readonly FeederLos
       parts += reel.startParts + reel.endParts + reel.placements;
     }
   }
-  const key = JSON.stringify([line, floor.rules.get(line)?.loss, reels, moments, parts]);
+  const costs = floor.spliceCosts.get(line) ?? [];
+  const key = JSON.stringify([line, floor.rules.get(line)?.loss, costs, reels, moments, parts]);
   if (remembered?.key !== key) remembered = { key, losses: feederLosses(floor, line) };
   return remembered.losses;
 }
@@ -58,7 +68,7 @@ export function feederLosses(floor: FloorState, line: string): readonly FeederLo
   const byFeeder = new Map<string, (PlacedEvidence & { readonly from: Finished })[]>();
   for (const reels of floor.finished.values()) {
     for (const reel of reels) {
-      const shown = reel.line === line ? toEvidence(reel) : null;
+      const shown = reel.line === line ? shownOn(floor, reel) : null;
       if (!shown || shown.feeder === '') continue;
       const list = byFeeder.get(shown.feeder);
       if (list) list.push(shown);
@@ -96,6 +106,7 @@ export function feederLosses(floor: FloorState, line: string): readonly FeederLo
         others: others?.mean ?? null,
         rising: rise?.rising ?? false,
         recentMean: rise?.recentMean ?? null,
+        skipsUnknown: inOrder.filter(({ from }) => from.skipsUnknown).length,
         evidence: inOrder.reverse(),
       };
     })
@@ -122,7 +133,7 @@ export function asideLosses(
   return [...floor.finished.values()]
     .flat()
     .flatMap((from) => {
-      const share = from.line === line ? unlikelyLoss(from) : null;
+      const share = from.line === line ? unlikelyOn(floor, from) : null;
       return share === null ? [] : [{ from, share }];
     })
     .sort((a, b) => b.from.atMs - a.from.atMs);

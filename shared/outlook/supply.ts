@@ -2,7 +2,7 @@
 
 import { type FitLife, type ShelfReel, shelfFor } from '../floor/fits.ts';
 import { comparePlaces } from '../floor/fold-places.ts';
-import { labelShareOf, tapeSd } from '../floor/ledger.ts';
+import { labelShareOf, tapeSd } from '../floor/remaining.ts';
 import type { FloorState, Reel } from '../floor/state.ts';
 import { turnGroup } from '../floor/turns.ts';
 import { type PickLine, pickList, type WaitingReel } from '../forecast/outlook.ts';
@@ -59,7 +59,7 @@ export function supplyQuestion(
   const labelShare = labelShareOf(floor, outlook.line);
   const shelf = shelfFor(floor, { line: outlook.line, setup: outlook.run.setup }, lifeOf);
   const waiting = new Map<string, readonly WaitingReel[]>();
-  const loads = slots.map(({ load, wanted }) => {
+  const loads = slots.map(({ load, wanted, estimate: { splice } }) => {
     // Slots that take the same parts share one list.
     const takes = JSON.stringify([wanted.part, ...wanted.alternates]);
     if (!waiting.has(takes)) {
@@ -69,7 +69,7 @@ export function supplyQuestion(
         reels.map((reel) => ({ reel: reel.reel, parts: reel.count ?? 0, sd: tapeSd(reel, labelShare) })),
       );
     }
-    return { load, takes };
+    return { load, takes, splice };
   });
   return { question: { pace: outlook.basis, slots: loads, waiting }, slots };
 }

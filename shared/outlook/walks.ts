@@ -146,7 +146,7 @@ export function walkQuestion(
     operators: wish.operators,
     walkingOrder: slots.map((slot) => slot.slot).sort(compareSlots),
     partsPerSecond: slots.map(
-      (slot) => slot.wanted.perPanel / ((1 - slot.loss.mean) * outlook.pace.panelSeconds),
+      (slot) => slot.load.perPanel / ((1 - slot.loss.mean) * outlook.pace.panelSeconds),
     ),
     cured: wish.cures === true ? CURED : 0,
     keepShares: wish.keepShares === true,

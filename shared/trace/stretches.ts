@@ -6,11 +6,11 @@
 
 import { applyFloorEntry } from '../floor/fold.ts';
 import { readFloorEntry } from '../floor/kinds.ts';
-import { isPrinted, labelShareOf, tapeSd, windowOf } from '../floor/ledger.ts';
-import { slotLeft, wantedOn } from '../floor/left.ts';
 import { touchesOf } from '../floor/registry.ts';
+import { isPrinted, labelShareOf, slotLeft, tapeSd, windowOf } from '../floor/remaining.ts';
 import { emptyState, type FloorState, type SlotState, type Tape } from '../floor/state.ts';
 import { turnGroup } from '../floor/turns.ts';
+import { wantedOn } from '../floor/wanted.ts';
 import type { Entry } from '../log/entry.ts';
 
 /** A bound on panels: the tape surely gave parts to all panels inside `sure`, perhaps to those inside `possible`; Infinity where nothing bounds it. */

@@ -3,11 +3,11 @@
 
 import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
-import { wantedOn } from '../floor/left.ts';
 import { isOnLinePlace } from '../floor/place.ts';
 import { plantDay } from '../floor/plant-day.ts';
 import { type CartPlace, type FloorState, slotKey } from '../floor/state.ts';
 import type { Verdict, VerifyAct } from '../floor/vocabulary.ts';
+import { wantedOn } from '../floor/wanted.ts';
 import { type Reason, verdictOf } from './reasons.ts';
 
 export { slotsWanting } from '../floor/fits.ts';

@@ -10,6 +10,7 @@ import type { Entry } from '../../shared/log/entry.ts';
 import type { Clock, ClockSlip } from './device/clock.ts';
 import type { RawScans } from './scan/raw.ts';
 import type { ScanStream } from './scan/scan.ts';
+import type { SkippedNext } from './skipped.ts';
 import type { Preferences } from './store/preferences.ts';
 import type { Store } from './store/store.ts';
 import type { Connection } from './sync/connection.ts';
@@ -53,6 +54,8 @@ export interface App {
   readonly practice: Practice | null;
   /** Codes of a label that nothing here reads, on the way to the page where it can be taught. */
   readonly unreadLabel: Signal<readonly string[] | null>;
+  /** Boards of the coming panel that are skipped, where somebody said. */
+  readonly skippedNext: Signal<SkippedNext | null>;
 }
 
 /** Practising beside a real floor that goes on. */

@@ -6,6 +6,7 @@ import { afterPaint } from './device/after-paint.ts';
 import type { Clock } from './device/clock.ts';
 import { createRawScans } from './scan/raw.ts';
 import { createScanStream } from './scan/scan.ts';
+import type { SkippedNext } from './skipped.ts';
 import type { Preferences } from './store/preferences.ts';
 import type { Store } from './store/store.ts';
 import type { Connection } from './sync/connection.ts';
@@ -63,6 +64,7 @@ export function createApp({ store, clock, watch, version, preferences, practice 
     connection: signal<Connection | null>(null),
     notice: signal<Notice | null>(null),
     unreadLabel: signal<readonly string[] | null>(null),
+    skippedNext: signal<SkippedNext | null>(null),
   };
   return app;
 }

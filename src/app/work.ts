@@ -13,6 +13,7 @@ import { callForBlocked } from './frame/blocked-call.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
+import { takeSkipped } from './skipped.ts';
 import { withWords } from './words/fetch.ts';
 
 /** The working parts of the page. */
@@ -50,9 +51,10 @@ export function startWork(app: App): Work {
     onPanel: (run, serial, scan) => {
       const line = app.line.value;
       if (line === null) return;
-      const panels = (app.store.floor().runs.get(run)?.done ?? 0) + 1;
+      const now = app.store.floor().runs.get(run);
+      const counted = { run, line, add: 1, panels: (now?.done ?? 0) + 1, serial, via: scan.via };
       app
-        .write([{ kind: 'panels.counted', payload: { run, line, add: 1, panels, serial, via: scan.via } }])
+        .write([{ kind: 'panels.counted', payload: { ...counted, ...takeSkipped(app, now, 'scan') } }])
         .catch(() => undefined); // shown by the fault screen
     },
   });

@@ -11,7 +11,7 @@ import { panelSeconds, simulateShift } from '../../demo/simulate.ts';
 import { drawGoodPicks } from '../../demo/world.ts';
 import { applyEntry } from '../../shared/floor/fold.ts';
 import { readFloorEntry } from '../../shared/floor/kinds.ts';
-import { slotLeft } from '../../shared/floor/left.ts';
+import { slotLeft } from '../../shared/floor/remaining.ts';
 import { emptyState, slotKey } from '../../shared/floor/state.ts';
 import { seededChance } from '../../shared/kit/chance.ts';
 import { verifyChains } from '../../shared/log/chain.ts';

@@ -11,13 +11,13 @@ import {
   takeKnown,
 } from '../../../shared/desk/model.ts';
 import type { OpenStep } from '../../../shared/desk/step-offer.ts';
-import { wantedOn } from '../../../shared/floor/left.ts';
 import { mayDo } from '../../../shared/floor/may.ts';
 import { personByBadge } from '../../../shared/floor/people.ts';
 import { nextMissing } from '../../../shared/floor/progress.ts';
 import type { Recognised } from '../../../shared/floor/recognise.ts';
 import type { StepScan } from '../../../shared/floor/step-scan.ts';
 import type { Verdict, VerifyAct } from '../../../shared/floor/vocabulary.ts';
+import { wantedOn } from '../../../shared/floor/wanted.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
 import { entryId } from '../../../shared/log/entry.ts';
 import type { Reason } from '../../../shared/verdict/reasons.ts';

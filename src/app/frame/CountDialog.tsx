@@ -3,7 +3,7 @@
 
 import { useState } from 'preact/hooks';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
-import { LABEL_SHARE } from '../../../shared/floor/ledger.ts';
+import { LABEL_SHARE } from '../../../shared/floor/remaining.ts';
 import type { FullReel } from '../../../shared/floor/state.ts';
 import type { CountBasis } from '../../../shared/floor/vocabulary.ts';
 import type { Count } from '../../../shared/forecast/counts.ts';

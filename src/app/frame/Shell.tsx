@@ -14,6 +14,7 @@ import { away } from './away.ts';
 import { lazy, lazyTask } from './lazy.tsx';
 import { Notices } from './Notices.tsx';
 import '../ui/shell.css';
+import '../ui/banner.css';
 import '../ui/phone.css';
 
 // None of these is needed to draw the first screen.

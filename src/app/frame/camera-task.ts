@@ -15,8 +15,8 @@ import {
 import { arePieces } from '../../../shared/desk/pieces.ts';
 import { expectation, takeScan } from '../../../shared/desk/take-scan.ts';
 import { siteRules } from '../../../shared/floor/fold-labels.ts';
-import { wantedOn } from '../../../shared/floor/left.ts';
 import { recognise } from '../../../shared/floor/recognise.ts';
+import { wantedOn } from '../../../shared/floor/wanted.ts';
 import { parseLabel } from '../../../shared/labels/label.ts';
 import { splitLoose } from '../../../shared/labels/loose.ts';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';

@@ -1,8 +1,8 @@
 // The bake that a lead may let count for good, and what the log is told then.
 
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
-import { wantedOn } from '../../../shared/floor/left.ts';
 import type { FloorState, Hold } from '../../../shared/floor/state.ts';
+import { wantedOn } from '../../../shared/floor/wanted.ts';
 import { moistureOfSlot, type OpenBake, openBake, reelLife } from '../../../shared/moisture/reel-life.ts';
 import type { Sure } from './confirmed.ts';
 

@@ -2,8 +2,8 @@
 
 import { slotsWanting } from '../../../shared/floor/fits.ts';
 import { placeOf } from '../../../shared/floor/fold-places.ts';
-import { wantedOn } from '../../../shared/floor/left.ts';
 import { type FloorState, slotKey } from '../../../shared/floor/state.ts';
+import { wantedOn } from '../../../shared/floor/wanted.ts';
 import { compareText } from '../../../shared/log/order.ts';
 import { wantedElsewhere } from '../../../shared/verdict/early.ts';
 import type { ShownVerdict } from '../desk/desk.ts';

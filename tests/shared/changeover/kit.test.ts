@@ -34,15 +34,84 @@ describe('kitList()', () => {
     expect(rowOf(story, 'R-100', 100, 0.25)?.needed).toBe(800);
   });
 
-  test('takes the fullest reels first, and no more than are needed', () => {
+  test('takes the fullest reels first where the line wants that, and no more than are needed', () => {
     const story = beginStory();
-    tellPlant(story);
+    tellPlant(story, { rules: { pickOrder: 'fullest-first' } });
     tellFree(story, 'K-1', 'C-200', 50);
     tellFree(story, 'K-2', 'C-200', 180);
     tellFree(story, 'K-3', 'C-200', 30);
     const row = rowOf(story, 'C-200');
     expect(row?.reels.map((reel) => reel.reel)).toEqual(['K-2', 'K-1']);
-    expect(row).toMatchObject({ needed: 200, found: 230, short: 0 });
+    expect(row).toMatchObject({ needed: 200, found: 230, short: 0, enough: 'sure', missing: 0 });
+  });
+
+  test('takes the oldest date code first, then what was opened, then the smaller reel', () => {
+    // Common practice: first made, first used; begun reels before closed ones.
+    const story = beginStory();
+    tellPlant(story);
+    const putOf = (reel: string, quantity: number, dateCode: string | null) =>
+      story.tell('reel.put', {
+        ...{
+          reel,
+          part: 'C-200',
+          place: 'A1',
+          supplierPart: null,
+          quantity,
+          lot: null,
+          via: 'typed' as const,
+        },
+        dateCode,
+      });
+    putOf('K-NEW', 5000, '2540');
+    putOf('K-UNDATED', 100, null);
+    putOf('K-UNCLEAR', 90, '25123');
+    putOf('K-OLD', 60, '2510');
+    story.tell(
+      'reel.verified',
+      verified('M1-F-002', 'C-200', { reel: 'K-OPEN', quantity: 400, dateCode: '2540' }),
+    );
+    story.tell('reel.unloaded', unloaded('M1-F-002', { reel: 'K-OPEN', quantity: 4000, basis: 'typed' }));
+    const all = rowOf(story, 'C-200', 10_000)?.reels.map(({ reel }) => reel);
+    expect(all).toEqual(['K-OLD', 'K-OPEN', 'K-NEW', 'K-UNCLEAR', 'K-UNDATED']);
+  });
+
+  test('enough only where it is so with 95 %, else probably, with what is missing to be sure', () => {
+    const story = beginStory();
+    tellPlant(story);
+    // A printed 10 000 has a deviation of 25 (a quarter percent of it): 9990 wanted is 0.4 deviations below, 9900 four.
+    story.tell('reel.put', {
+      ...{ reel: 'K-1', part: 'U-300', place: 'A1', supplierPart: null, quantity: 10_000, lot: null },
+      ...{ dateCode: null, via: 'typed' as const },
+    });
+    const row = rowOf(story, 'U-300', 9990);
+    expect(row).toMatchObject({ enough: 'probably', short: 0, missing: Math.ceil(1.645 * 25 - 10) });
+    expect(row?.chance).toBeCloseTo(0.6554, 3); // table of the standard normal law at 0.4
+    expect(rowOf(story, 'U-300', 9900)).toMatchObject({ enough: 'sure', missing: 0 });
+    expect(rowOf(story, 'U-300', 10_010)).toMatchObject({ enough: 'no', short: 10 });
+  });
+
+  test('counts what is left on a reel, not what was joined', () => {
+    // 5000 joined, 4510 placed: 490 are left, and 4500 wanted.
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('run.started', started('run-1', { panelsWanted: 4510 }));
+    story.tell('reel.verified', verified('M1-F-010', 'U-300', { reel: 'K-1', quantity: 5000 }));
+    story.tell('panels.counted', counted('run-1', 4510));
+    const row = rowOf(story, 'U-300', 4500);
+    expect(row?.enough).toBe('no');
+    expect(Math.abs((row?.short ?? 0) - 4010)).toBeLessThanOrEqual(2); // what the line assumes of losses
+    expect(row?.missing).toBeGreaterThan(row?.short ?? 0);
+  });
+
+  test('a splice beyond the first reel of a slot costs what the line says', () => {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('line.splices-ruled', { line: 'L1', costs: [{ tapeWidthMm: 8, parts: 20 }] });
+    tellFree(story, 'K-1', 'U-300', 1000);
+    tellFree(story, 'K-2', 'U-300', 1100);
+    // 2100 are there; one splice takes 20.
+    expect(rowOf(story, 'U-300', 2000)).toMatchObject({ enough: 'sure' });
+    expect(rowOf(story, 'U-300', 2090)).toMatchObject({ enough: 'no' });
   });
 
   test('wants a reel for each slot even where one reel would last', () => {
@@ -50,7 +119,7 @@ describe('kitList()', () => {
     tellPlant(story);
     tellFree(story, 'K-1', 'R-100', 5000);
     tellFree(story, 'K-2', 'R-100', 100);
-    expect(rowOf(story, 'R-100')?.reels.map((reel) => reel.reel)).toEqual(['K-1', 'K-2']);
+    expect(rowOf(story, 'R-100')?.reels.map((reel) => reel.reel)).toEqual(['K-2', 'K-1']);
   });
 
   test('walks the store by its places; what has none comes after, by slot', () => {
@@ -174,7 +243,7 @@ describe('kitList()', () => {
     tellFree(story, 'K-1', 'C-200', 150);
     expect(rowOf(story, 'C-200')?.reels.map(({ reel }) => reel)).toEqual(['K-1', 'K-A']);
     tellFree(story, 'K-2', 'C-200', 60);
-    expect(rowOf(story, 'C-200')?.reels.map(({ reel }) => reel)).toEqual(['K-1', 'K-2']);
+    expect(rowOf(story, 'C-200')?.reels.map(({ reel }) => reel)).toEqual(['K-2', 'K-1']);
   });
 
   test('a reel counts for one part only, its own before another whose alternate it is', () => {

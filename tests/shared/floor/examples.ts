@@ -35,6 +35,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   'line.idle-ruled': { line: 'L1', minutes: 20 },
   'line.climate-ruled': { line: 'L1', celsius: 28, humidity: 65 },
   'line.crewed': { line: 'L1', operators: 2 },
+  'line.splices-ruled': { line: 'L1', costs: [{ tapeWidthMm: 8, parts: 4 }] },
   'feeder.known': { feeder: 'F-7', tapeWidthMm: 8, pitchesMm: [2, 4], positions: 1 },
   'feeder.withdrawn': { feeder: 'F-7', reason: 'worn' },
   'supplier.approved': { supplierPart: 'SUP-1', part: 'R-100' },
@@ -46,7 +47,8 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   'run.resumed': { run: 'run-1', line: 'L1' },
   'run.began-short': { run: 'run-1', line: 'L1', short: ['M1-F-001'] },
   'run.ended': { run: 'run-1', line: 'L1', panels: 5, note: '' },
-  'panels.counted': counted('run-1', -1),
+  'panels.counted': { ...counted('run-1', -1), skipped: [1, 3] },
+  'panels.scrapped': { run: 'run-1', line: 'L1', panels: 1, serial: null, note: '', via: 'typed' },
   'reel.verified': verified('M1-F-001', 'R-100', {
     reasons: [{ code: 'by-alternate', wanted: 'a', found: null }],
     cut: 3,

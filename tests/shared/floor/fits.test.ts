@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { ageReasons, type FitReel, fits, fitVerdict, shelfFor } from '../../../shared/floor/fits.ts';
-import { wantedOn } from '../../../shared/floor/left.ts';
 import { plantDay } from '../../../shared/floor/plant-day.ts';
+import { wantedOn } from '../../../shared/floor/wanted.ts';
 import { verifyReel } from '../../../shared/verdict/verify.ts';
 import { beginStory, type Story, tellPlant, verified } from './story.ts';
 

@@ -2,9 +2,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { lossOn, slotEstimate, toEvidence, truncated } from '../../../shared/floor/estimate.ts';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
-import { LABEL_SHARE, tapeSd } from '../../../shared/floor/ledger.ts';
+import { truncated } from '../../../shared/floor/remaining/law.ts';
+import { LABEL_SHARE, lossOn, slotEstimate, tapeSd, toEvidence } from '../../../shared/floor/remaining.ts';
 import type { FloorState, SlotState } from '../../../shared/floor/state.ts';
 import { beginStory, counted, idOf, type Story, started, tellPlant, unloaded, verified } from './story.ts';
 

@@ -1,7 +1,7 @@
 // Runs: phases, panels of several tablets, and what the slots have used.
 
 import { describe, expect, test } from 'vitest';
-import { usedPlacements } from '../../../shared/floor/left.ts';
+import { usedPlacements } from '../../../shared/floor/remaining.ts';
 import { type FloorState, slotKey } from '../../../shared/floor/state.ts';
 import { beginStory, counted, type Story, started, startMs, tellPlant, verified } from './story.ts';
 

@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { applyEntry } from '../../../shared/floor/fold.ts';
-import { usedPlacements } from '../../../shared/floor/left.ts';
+import { usedPlacements } from '../../../shared/floor/remaining.ts';
 import {
   copyState,
   emptyState,

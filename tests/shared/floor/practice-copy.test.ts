@@ -5,9 +5,9 @@ import { describe, expect, test } from 'vitest';
 import { lineId } from '../../../demo/setups.ts';
 import { simulateShift } from '../../../demo/simulate.ts';
 import { applyAll } from '../../../shared/floor/fold.ts';
-import { slotLeft } from '../../../shared/floor/left.ts';
 import { copyForPractice, inventPractice, type ToldEntry } from '../../../shared/floor/practice-copy.ts';
 import { setupProgress } from '../../../shared/floor/progress.ts';
+import { slotLeft } from '../../../shared/floor/remaining.ts';
 import { emptyState, type FloorState } from '../../../shared/floor/state.ts';
 import { beginStory } from './story.ts';
 

@@ -11,6 +11,7 @@ import { foldChange } from '../../../shared/floor/fold-change.ts';
 import { foldLabels } from '../../../shared/floor/fold-labels.ts';
 import { foldLoss } from '../../../shared/floor/fold-loss.ts';
 import { foldMaterial } from '../../../shared/floor/fold-material.ts';
+import { foldPanels } from '../../../shared/floor/fold-panels.ts';
 import { foldPlaces } from '../../../shared/floor/fold-places.ts';
 import { foldPlant } from '../../../shared/floor/fold-plant.ts';
 import { foldRun } from '../../../shared/floor/fold-run.ts';
@@ -28,6 +29,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^(tablet|line|feeder|supplier|setup|sweep|warning)\.|^entry\.corrected$/, foldPlant],
   [/^label\./, foldLabels],
   [/^run\.(started|stopped|resumed|ended)$|^panels\.counted$|^entry\.corrected$/, foldRun],
+  [/^panels\.|^entry\.corrected$/, foldPanels],
   [/^reel\.(calibrated|counted)$|^entry\.corrected$/, foldLoss],
   [/^reel\.(aired|verified)$|^cart\.filled$|^hold\.cleared$|^entry\.corrected$/, foldAirings],
   [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],

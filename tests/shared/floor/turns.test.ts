@@ -1,7 +1,7 @@
 // Slots used in turn, told as stories: who has taken what, by the first that has parts.
 
 import { describe, expect, test } from 'vitest';
-import { usedPlacements } from '../../../shared/floor/left.ts';
+import { usedPlacements } from '../../../shared/floor/remaining.ts';
 import { partPerPanel, turnGroup } from '../../../shared/floor/turns.ts';
 import {
   beginStory,

@@ -3,13 +3,8 @@
 import fc from 'fast-check';
 import { jStat } from 'jstat';
 import { describe, expect, test } from 'vitest';
-import {
-  evidenceFromUnload,
-  type LossEvidence,
-  lossFor,
-  lossPrior,
-  updateLoss,
-} from '../../../shared/floor/loss.ts';
+import { evidenceFromUnload, lossFor } from '../../../shared/floor/remaining/loss.ts';
+import { type LossEvidence, lossPrior, updateLoss } from '../../../shared/floor/remaining.ts';
 import { lossEvidence, risingLoss } from '../../../shared/forecast/loss.ts';
 import { seededChance } from '../../../shared/kit/chance.ts';
 

@@ -1,7 +1,7 @@
 // A loss beyond what is likely is set aside: shown with its share, and learnt by nothing that reckons with losses.
 
 import { expect, test } from 'vitest';
-import { lossOn, unlikelyLoss } from '../../../shared/floor/estimate.ts';
+import { lossOn, unlikelyLoss } from '../../../shared/floor/remaining.ts';
 import { asideLosses, feederLosses } from '../../../shared/outlook/losses.ts';
 import { beginStory, counted, started, tellPlant, unloaded, verified } from '../floor/story.ts';
 
@@ -31,5 +31,5 @@ test('56 % from one reel is set aside, and 2 % is learnt', () => {
   expect(asideLosses(usual, 'L1')).toEqual([]);
   expect(asideLosses(odd, 'L2')).toEqual([]);
   expect(lossOn(usual, place).reels).toBe(1);
-  expect([...usual.finished.values()].flat().map(unlikelyLoss)).toEqual([null]);
+  expect([...usual.finished.values()].flat().map((reel) => unlikelyLoss(reel))).toEqual([null]);
 });

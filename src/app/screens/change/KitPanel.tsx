@@ -15,7 +15,7 @@ import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { kitWords } from '../../words/kit.ts';
 import { moistureWords } from '../../words/moisture.ts';
-import { formatCount, say } from '../../words/words.ts';
+import { formatCount, formatShare, say } from '../../words/words.ts';
 import { CartFill } from './CartFill.tsx';
 import { checklistOf, standingOf, templateOf } from './checklist-desk.ts';
 import { DockDialog } from './DockCart.tsx';
@@ -43,9 +43,9 @@ export function KitPanel({ changeover, isStanding, onChecklist }: KitPanelProps)
   const loss = floor.rules.get(line)?.loss ?? 0;
   const lifeOf = lifeOnShelf(floor, line, nowMs);
   const rows = wanted === null || wanted <= 0 ? [] : kitList(floor, setup, { panels: wanted, loss, lifeOf });
-  const short = rows.filter((row) => row.short > 0 && row.uncounted === 0).length;
-  const unsure = rows.filter((row) => row.short > 0 && row.uncounted > 0).length;
-  const toFetch = rows.filter((row) => row.reels.length > 0 || row.short > 0).length;
+  const short = rows.filter((row) => row.enough === 'no' && row.uncounted === 0).length;
+  const unsure = rows.filter((row) => row.enough !== 'sure' && row.uncounted > 0).length;
+  const toFetch = rows.filter((row) => row.reels.length > 0 || row.enough === 'no').length;
   const onLine = rows.filter((row) => !isForHands(row));
   const rowOf = (row: KitRow) => (
     <PickRow key={row.part} row={row} moist={moist.get(row.part) ?? null} isStanding={isStanding} />
@@ -92,7 +92,7 @@ export function KitPanel({ changeover, isStanding, onChecklist }: KitPanelProps)
 
 /** True where something is to be fetched, counted, baked or asked for; else the line has what it takes. */
 function isForHands(row: KitRow): boolean {
-  return row.reels.length > 0 || row.short > 0 || row.spent.length > 0 || !row.isOnLine;
+  return row.reels.length > 0 || row.enough !== 'sure' || row.spent.length > 0 || !row.isOnLine;
 }
 
 interface ReadyNowProps {
@@ -187,14 +187,21 @@ function PickRow({ row, moist, isStanding }: PickRowProps) {
           </span>
         )}
       </span>
-      {row.short > 0 ? (
-        <span class="chip care">
-          ? {row.uncounted > 0 ? words.maybeShort : words.short(formatCount(row.short))}
-        </span>
-      ) : (
-        <span class="chip go">✓ {words.enough}</span>
-      )}
+      <Enough row={row} />
     </div>
+  );
+}
+
+/** Enough only where it is so with 95 %; else how likely, and what is missing to be sure. */
+function Enough({ row }: { readonly row: KitRow }) {
+  const words = say(kitWords);
+  if (row.enough === 'sure') return <span class="chip go">✓ {words.enough}</span>;
+  const missing = formatCount(row.missing);
+  const text = row.enough === 'no' ? words.short(missing) : words.probably(formatShare(row.chance), missing);
+  return (
+    <span class="chip care" data-testid={`enough-${row.enough}`}>
+      ? {row.uncounted > 0 ? words.maybeShort : text}
+    </span>
   );
 }
 

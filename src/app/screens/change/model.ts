@@ -10,7 +10,6 @@ import {
 import { loadedFor } from '../../../../shared/changeover/loaded.ts';
 import { orderSteps, type StepPlan } from '../../../../shared/changeover/steps.ts';
 import { compareSlots } from '../../../../shared/floor/address.ts';
-import { wantedOn } from '../../../../shared/floor/left.ts';
 import { type ValueUnit, valueUnits } from '../../../../shared/floor/part-value.ts';
 import { recordedBankKey } from '../../../../shared/floor/place.ts';
 import {
@@ -20,6 +19,7 @@ import {
   type SlotState,
   slotKey,
 } from '../../../../shared/floor/state.ts';
+import { wantedOn } from '../../../../shared/floor/wanted.ts';
 import { locale } from '../../words/words.ts';
 import type { WideFeeder } from './fault-text.ts';
 

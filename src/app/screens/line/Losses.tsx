@@ -1,7 +1,7 @@
 // What feeders throw away, as finished reels have shown: a rising one is said at once, the rest waits in a fold.
 
 import { useState } from 'preact/hooks';
-import { UNLIKELY_LOSS } from '../../../../shared/floor/loss.ts';
+import { UNLIKELY_LOSS } from '../../../../shared/floor/remaining.ts';
 import {
   asideLosses,
   type FeederLoss,
@@ -104,6 +104,11 @@ export function Losses({ line }: { readonly line: string }) {
               formatCount(loss.picks),
             )}
           </span>
+          {loss.skipsUnknown > 0 && (
+            <span class="chip care" data-testid={`loss-skips-${loss.feeder}`}>
+              ? {words.skipsUnknown(loss.skipsUnknown)}
+            </span>
+          )}
           <Button
             tone="quiet"
             onPress={() => setOpen(open === loss.feeder ? null : loss.feeder)}
@@ -122,6 +127,7 @@ export function Losses({ line }: { readonly line: string }) {
                     formatCount(from.placements),
                   )}{' '}
                   ({words.told[from.told]}) · {formatShare(lost / picks)}
+                  {from.skipsUnknown ? ` · ${words.skipsUnknownReel}` : ''}
                 </li>
               ))}
             </ul>

@@ -5,9 +5,9 @@ import { stopReasons } from '../../../../shared/floor/vocabulary.ts';
 import { entryId } from '../../../../shared/log/entry.ts';
 import type { Outlook } from '../../../../shared/outlook/line.ts';
 import { useApp } from '../../app.ts';
-import { PinPad } from '../../frame/PinPad.tsx';
 import { StoodChoice, useStood } from '../../frame/StoodChoice.tsx';
 import { useRefusal } from '../../may.ts';
+import { takeSkipped } from '../../skipped.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
@@ -15,6 +15,7 @@ import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
+import { ManyDialog, SkippedBoards } from './CountPanels.tsx';
 
 export function RunBar({ outlook }: { readonly outlook: Outlook }) {
   const app = useApp();
@@ -25,13 +26,9 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
   const close = () => setAsking(null);
   const refusal = useRefusal('count-panels');
 
-  async function count(add: number): Promise<void> {
-    const [entry] = await app.write([
-      {
-        kind: 'panels.counted',
-        payload: { run: run.run, line, add, panels: run.done + add, serial: null, via: 'typed' },
-      },
-    ]);
+  async function count(add: number, skips: { readonly skipped?: number | number[] }): Promise<void> {
+    const counted = { run: run.run, line, add, panels: run.done + add, serial: null, via: 'typed' as const };
+    const [entry] = await app.write([{ kind: 'panels.counted', payload: { ...counted, ...skips } }]);
     if (!entry) return;
     app.notice.value = {
       tone: 'plain',
@@ -53,6 +50,16 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
         <div class="progressbar">
           <i style={{ width: `${Math.min(100, (100 * run.done) / Math.max(1, run.panelsWanted))}%` }} />
         </div>
+        {outlook.slots.some(({ estimate }) => estimate.skipsUnknown) && (
+          <span class="chip care" data-testid="skips-unknown">
+            ? {words.skipsUnknown}
+          </span>
+        )}
+        {run.scrapped > 0 && (
+          <span class="chip plain" data-testid="scrapped">
+            {words.scrapped(run.scrapped)}
+          </span>
+        )}
         {run.phase === 'stopped' && (
           <span class="chip care" data-testid="stopped">
             <Icon name="pause" size={18} />
@@ -66,9 +73,16 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
       </div>
       {run.phase === 'running' ? (
         <>
-          <Button tone="act" large onPress={() => void count(1)} testId="plus-one" disabledReason={refusal}>
+          <Button
+            tone="act"
+            large
+            onPress={() => void count(1, takeSkipped(app, run, 'tap'))}
+            testId="plus-one"
+            disabledReason={refusal}
+          >
             {words.plusOne}
           </Button>
+          <SkippedBoards run={run} refusal={refusal} />
           <Button large onPress={() => setAsking('many')} testId="plus-many" disabledReason={refusal}>
             {words.plusMany}
           </Button>
@@ -105,18 +119,11 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
       )}
       {asking === 'stop' && <StopDialog run={run.run} line={line} onClose={close} />}
       {asking === 'many' && (
-        <Dialog title={words.plusManyTitle} onClose={close}>
-          <PinPad
-            secret={false}
-            onEnter={(digits) => {
-              close();
-              if (Number(digits) > 0) void count(Number(digits));
-            }}
-          />
-          <div class="acts">
-            <Button onPress={close}>{say(shellWords).cancel}</Button>
-          </div>
-        </Dialog>
+        <ManyDialog
+          run={run}
+          onClose={close}
+          onCount={(panels, skipped) => void count(panels, skipped === null ? {} : { skipped })}
+        />
       )}
       {asking === 'end' && (
         <Dialog title={words.endTitle} onClose={close}>

@@ -2,9 +2,9 @@
 
 import { useState } from 'preact/hooks';
 import { blockedTapes } from '../../../../shared/floor/blocks.ts';
-import { slotEstimate } from '../../../../shared/floor/estimate.ts';
-import { wantedOn } from '../../../../shared/floor/left.ts';
+import { slotEstimate } from '../../../../shared/floor/remaining.ts';
 import { slotKey } from '../../../../shared/floor/state.ts';
+import { wantedOn } from '../../../../shared/floor/wanted.ts';
 import { moistureOfSlot } from '../../../../shared/moisture/reel-life.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';

@@ -1,10 +1,9 @@
 // Taking a reel off: what is left on it is asked once, and what that says of the feeder's losses is told at once.
 
 import { useState } from 'preact/hooks';
-import { slotEstimate, toEvidence, unlikelyLoss } from '../../../../shared/floor/estimate.ts';
-import { wantedOn } from '../../../../shared/floor/left.ts';
-import { UNLIKELY_LOSS } from '../../../../shared/floor/loss.ts';
+import { slotEstimate, toEvidence, UNLIKELY_LOSS, unlikelyLoss } from '../../../../shared/floor/remaining.ts';
 import type { SlotState } from '../../../../shared/floor/state.ts';
+import { wantedOn } from '../../../../shared/floor/wanted.ts';
 import { entryId } from '../../../../shared/log/entry.ts';
 import { type App, useApp, useFloor } from '../../app.ts';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';

@@ -186,6 +186,26 @@ function leftText({ what, slot, part, reel }: LeftOpen): string {
 const signedOutBy: Say = (value) =>
   value === 'idle' || value === 'shift' ? say(factWords).signedOut[value] : null;
 
+/** Skipped boards: how many, or which of the panel. */
+const skippedBoards: Say = (value) =>
+  Array.isArray(value)
+    ? value.map((board) => say(factWords).boardsWhich(String(board))).join(', ')
+    : typeof value === 'number'
+      ? formatCount(value)
+      : null;
+
+const spliceCosts: Say = (value) =>
+  Array.isArray(value)
+    ? (value as unknown as PayloadOf<'line.splices-ruled'>['costs']) // as the kind's schema read it
+        .map(({ parts: lost, tapeWidthMm: width }) =>
+          say(factWords).spliceCost(
+            say(factWords).parts(formatCount(lost), lost === 1),
+            width === null ? null : `${formatNumber(width)} mm`,
+          ),
+        )
+        .join(' · ')
+    : null;
+
 /** How each fact is told; a fact that is missing here is a compile error. */
 const sayings: Readonly<Record<FactName, Say>> = {
   ...{ name: text, app: text, key: nothing, previous: nothing },
@@ -209,7 +229,8 @@ const sayings: Readonly<Record<FactName, Say>> = {
   ...{ revision: text, source: text, run: named(runName), panelsWanted: panels },
   slots: (value) => (Array.isArray(value) ? say(factWords).slots(value.length) : null),
   ...{ panelSeconds: withUnit('s'), panelSd: withUnit('s'), panelPrefix: text, short: list, note: text },
-  ...{ panels, add: panels, serial: text },
+  ...{ panels, add: panels, serial: text, skipped: skippedBoards, boardsPerPanel: number },
+  ...{ costs: spliceCosts, pickOrder: oneOf(() => say(factWords).pickOrders) },
   via: oneOf(() => say(logWords).sources),
   act: oneOf(() => say(logWords).acts),
   ...{ slot: text, reel: text, quantity, lot: text, dateCode: text, codes: list },
@@ -291,6 +312,7 @@ const inRow: readonly FactName[] = [
     'add',
     'panels',
     'serial',
+    'skipped',
     'level',
     'due',
   ] as const),

@@ -3,6 +3,7 @@
 import { useState } from 'preact/hooks';
 import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/floor/sign-out.ts';
 import type { LineRules } from '../../../../shared/floor/state.ts';
+import { pickOrders } from '../../../../shared/floor/vocabulary.ts';
 import { isBeyondTable, lineClimate } from '../../../../shared/moisture/line-climate.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -11,10 +12,12 @@ import { say } from '../../words/words.ts';
 import {
   firstRules,
   formToClimate,
+  formToCosts,
   formToIdle,
   formToRules,
   type RulesForm,
   rulesToForm,
+  tapeWidthsOn,
 } from './rules-form.ts';
 
 export function Rules() {
@@ -24,7 +27,14 @@ export function Rules() {
   const line = app.line.value;
   const rules = line === null ? null : (floor.rules.get(line) ?? firstRules(line));
   const [form, setForm] = useState<RulesForm | null>(
-    rules ? rulesToForm(rules, lineClimate(floor, line).entered, floor.idles.get(line ?? '')) : null,
+    rules
+      ? rulesToForm(
+          rules,
+          lineClimate(floor, line).entered,
+          floor.idles.get(line ?? ''),
+          floor.spliceCosts.get(line ?? ''),
+        )
+      : null,
   );
   const [wrong, setWrong] = useState<string | null>(null);
   if (!form || !rules || line === null) return <p class="empty">{words.noLine}</p>;
@@ -74,6 +84,12 @@ export function Rules() {
       {number('intakeMm', 'mm', words.intake, words.lengthHelp)}
       {number('lossPercent', '%', words.loss)}
       {number('labelPercent', '%', words.label, words.labelHelp)}
+      <SpliceParts
+        widths={tapeWidthsOn(floor, line)}
+        typed={form.spliceParts}
+        onChange={(spliceParts) => change({ spliceParts })}
+      />
+      <PickOrderField value={form.pickOrder} onChange={(pickOrder) => change({ pickOrder })} />
       {number('floorCelsius', '°C', words.floorCelsius)}
       {number('floorHumidity', '%', words.floorHumidity, climateHelp)}
       {number('idleMinutes', words.minutes, words.idle, words.idleHelp(longestShiftMinutes(form)))}
@@ -122,6 +138,8 @@ export function Rules() {
             if (!climate) return setWrong(words.wrongClimate);
             const idle = formToIdle(form);
             if (idle === null) return setWrong(words.wrongIdle(longestShiftMinutes(form)));
+            const costs = formToCosts(form);
+            if (costs === null) return setWrong(words.wrongSplice);
             const { entered } = lineClimate(floor, line);
             const isSame = entered.celsius === climate.celsius && entered.humidity === climate.humidity;
             app
@@ -131,6 +149,9 @@ export function Rules() {
                   payload: { ...next, shifts: [...next.shifts], breaks: [...next.breaks] },
                 },
                 ...(isSame ? [] : [{ kind: 'line.climate-ruled' as const, payload: { line, ...climate } }]),
+                ...(JSON.stringify(costs) === JSON.stringify(floor.spliceCosts.get(line) ?? [])
+                  ? []
+                  : [{ kind: 'line.splices-ruled' as const, payload: { line, costs } }]),
                 ...(idle === (floor.idles.get(line) ?? IDLE_MINUTES)
                   ? []
                   : [{ kind: 'line.idle-ruled' as const, payload: { line, minutes: idle } }]),
@@ -150,6 +171,62 @@ export function Rules() {
             {wrong}
           </span>
         )}
+      </div>
+    </div>
+  );
+}
+
+/** What a splice itself loses, a field for each width of tape: all feeders of a width count as one type. */
+function SpliceParts(props: {
+  readonly widths: readonly number[];
+  readonly typed: RulesForm['spliceParts'];
+  readonly onChange: (typed: RulesForm['spliceParts']) => void;
+}) {
+  const words = say(plantWords).rules;
+  const { typed } = props;
+  return (
+    <div class="field whole">
+      <span>{words.spliceParts}</span>
+      <div class="form">
+        {[...props.widths.map(String), ''].map((width) => (
+          <label class="field" key={width}>
+            <span>{width === '' ? words.spliceOther : words.spliceOn(width)}</span>
+            <input
+              data-typing
+              data-testid={`rule-splice-${width === '' ? 'other' : width}`}
+              inputMode="decimal"
+              value={typed[width] ?? ''}
+              onInput={(event) => props.onChange({ ...typed, [width]: event.currentTarget.value })}
+            />
+          </label>
+        ))}
+      </div>
+      <small>{words.spliceHelp}</small>
+    </div>
+  );
+}
+
+function PickOrderField(props: {
+  readonly value: RulesForm['pickOrder'];
+  readonly onChange: (order: RulesForm['pickOrder']) => void;
+}) {
+  const words = say(plantWords).rules;
+  return (
+    <div class="field whole">
+      <span>{words.pickOrder}</span>
+      <div class="choice">
+        {pickOrders.map((order) => (
+          <button
+            type="button"
+            key={order}
+            data-testid={`rule-${order}`}
+            aria-pressed={props.value === order}
+            onClick={() => props.onChange(order)}
+          >
+            {props.value === order ? '✓ ' : ''}
+            {words.pickOrders[order]}
+          </button>
+        ))}
       </div>
     </div>
   );

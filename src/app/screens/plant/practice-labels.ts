@@ -2,8 +2,8 @@
 // Written by MH10.8.2 data identifiers, as labels without an envelope are, so that each code can be printed as bars of its own.
 
 import type { SetupSlot } from '../../../../shared/floor/kinds.ts';
-import { slotLeft } from '../../../../shared/floor/left.ts';
 import { setupProgress } from '../../../../shared/floor/progress.ts';
+import { slotLeft } from '../../../../shared/floor/remaining.ts';
 import type { FloorState, SlotState } from '../../../../shared/floor/state.ts';
 
 /** Slots of a group for which labels are made: more than fit a screen help nobody. */

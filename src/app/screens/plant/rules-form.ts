@@ -1,10 +1,15 @@
 // The rules as texts in a form, and back; what does not fit is refused whole, nothing is clamped.
 
-import { LABEL_SHARE } from '../../../../shared/floor/ledger.ts';
+import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
+import { LABEL_SHARE } from '../../../../shared/floor/remaining.ts';
 import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/floor/sign-out.ts';
-import type { LineRules } from '../../../../shared/floor/state.ts';
+import type { FloorState, LineRules } from '../../../../shared/floor/state.ts';
+import type { PickOrder } from '../../../../shared/floor/vocabulary.ts';
 import { standardClimate } from '../../../../shared/moisture/levels.ts';
 import type { Climate } from '../../../../shared/moisture/timeline.ts';
+
+/** Parts that splices lose, by width of tape. */
+type SpliceCosts = PayloadOf<'line.splices-ruled'>['costs'];
 
 /** The form: numbers as typed. */
 export interface RulesForm {
@@ -25,6 +30,9 @@ export interface RulesForm {
   readonly ignoreDashes: boolean;
   readonly suffixes: string;
   readonly feedersKnown: boolean;
+  /** Parts that a splice itself loses, by the width of tape in mm; empty key: every other width; empty text: not known. */
+  readonly spliceParts: Readonly<Record<string, string>>;
+  readonly pickOrder: PickOrder;
   /** Minutes without a touch after which people are signed out. */
   readonly idleMinutes: string;
 }
@@ -54,6 +62,7 @@ export function rulesToForm(
   rules: LineRules,
   climate: Climate = standardClimate,
   idleMinutes: number = IDLE_MINUTES,
+  costs: SpliceCosts = [],
 ): RulesForm {
   const { ignoreCase, ignoreSpaces, ignoreDashes, packingSuffixes } = rules.comparison;
   const { shifts, breaks, feedersKnown } = rules;
@@ -70,6 +79,10 @@ export function rulesToForm(
     floorHumidity: String(climate.humidity),
     suffixes: packingSuffixes.join(' '),
     idleMinutes: String(idleMinutes),
+    spliceParts: Object.fromEntries(
+      costs.map(({ tapeWidthMm, parts }) => [String(tapeWidthMm ?? ''), String(parts)]),
+    ),
+    pickOrder: rules.pickOrder ?? 'oldest-first',
   };
 }
 
@@ -104,6 +117,10 @@ export function formToRules(form: RulesForm, before: LineRules): LineRules | nul
       packingSuffixes: form.suffixes.split(/\s+/).filter((suffix) => suffix !== ''),
     },
     feedersKnown: form.feedersKnown,
+    // The usual order is left unsaid until somebody has chosen another.
+    ...(form.pickOrder === 'oldest-first' && before.pickOrder === undefined
+      ? {}
+      : { pickOrder: form.pickOrder }),
   };
 }
 
@@ -120,6 +137,29 @@ export function formToIdle(form: Pick<RulesForm, 'idleMinutes' | 'shifts'>): num
   const minutes = read(form.idleMinutes);
   if (minutes === null || !Number.isInteger(minutes) || minutes < 1) return null;
   return minutes <= longestShiftMinutes(form) ? minutes : null;
+}
+
+/** What splices lose as typed, wide tapes last; null where a figure is no number from 0 to 1000. */
+export function formToCosts({ spliceParts }: Pick<RulesForm, 'spliceParts'>): SpliceCosts | null {
+  const costs: { tapeWidthMm: number | null; parts: number }[] = [];
+  for (const [width, typed] of Object.entries(spliceParts)) {
+    if (typed.trim() === '') continue;
+    const parts = read(typed);
+    if (parts === null || parts > 1000) return null;
+    costs.push({ tapeWidthMm: width === '' ? null : Number(width), parts });
+  }
+  const order = (width: number | null) => width ?? Number.POSITIVE_INFINITY;
+  return costs.sort((a, b) => (order(a.tapeWidthMm) < order(b.tapeWidthMm) ? -1 : 1));
+}
+
+/** Widths of tape that a line's setups and the plant's feeders name, narrow first. */
+export function tapeWidthsOn(floor: FloorState, line: string): readonly number[] {
+  const widths = new Set<number>();
+  for (const setup of floor.setups.values())
+    if (setup.line === line)
+      for (const { tapeWidthMm } of setup.slots) if (tapeWidthMm) widths.add(tapeWidthMm);
+  for (const { tapeWidthMm } of floor.feeders.values()) widths.add(tapeWidthMm);
+  return [...widths].sort((a, b) => a - b);
 }
 
 function percentText(share: number): string {

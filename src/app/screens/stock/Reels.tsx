@@ -1,10 +1,9 @@
 // Every reel that the log knows: where it is, how many parts it still has and how surely, its lot; counted or blocked from here.
 
 import { useMemo, useState } from 'preact/hooks';
-import { slotEstimate } from '../../../../shared/floor/estimate.ts';
 import { blockReasons } from '../../../../shared/floor/fits.ts';
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
-import { labelShareOf, tapeSd } from '../../../../shared/floor/ledger.ts';
+import { labelShareOf, slotEstimate, tapeSd } from '../../../../shared/floor/remaining.ts';
 import { type FloorState, type Reel, slotKey } from '../../../../shared/floor/state.ts';
 import { compareText } from '../../../../shared/log/order.ts';
 import { moistureOfParts } from '../../../../shared/moisture/reel-life.ts';

@@ -173,6 +173,11 @@ function ReelByReel({ supply, zone, hold }: SupplyProps) {
   return (
     <section class="stack" data-testid="reel-outlook">
       <p class="soft">{words.outlookHelp}</p>
+      {supply.slots.some(({ slot }) => slot.estimate.splice.from === 'none') && (
+        <p class="soft" data-testid="splices-cost-none">
+          {words.splicesCostNone}
+        </p>
+      )}
       <div class="picks">
         {supply.slots.map(({ slot, ends, lasts, bring }) => (
           <div class="chain" key={slot.slot}>

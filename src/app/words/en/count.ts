@@ -70,6 +70,13 @@ export const words = {
   lossTitle: 'Lost picks',
   lossNone: 'No reel with a known count is finished yet. Until then, the line’s assumed loss is used.',
   lossRow: (share: string, low: string, high: string) => `${share} (${low} to ${high})`,
+  skipsUnknown: (reels: number) =>
+    plural(
+      reels,
+      'Skips unknown for 1 reel: it may have lost more.',
+      `Skips unknown for ${reels} reels: they may have lost more.`,
+    ),
+  skipsUnknownReel: 'skips unknown',
   lossEvidence: (reels: string, lost: string, picks: string) =>
     `${reels} finished, ${plural(picks, `${lost} of 1 pick lost`, `${lost} of ${picks} picks lost`)}`,
   rising: (feeder: string, share: string, others: string) =>

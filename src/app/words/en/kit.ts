@@ -13,6 +13,7 @@ export const words = {
   needed: (count: string) => plural(count, '1 part', `${count} parts`),
   short: (count: string) => `${count} more needed`,
   enough: 'enough',
+  probably: (chance: string, missing: string) => `probably enough (${chance}): ${missing} more to be sure`,
   readyNow: 'Do this while the line runs',
   readyFetch: (count: number) =>
     count === 0

@@ -50,6 +50,24 @@ export const words = {
   plusMany: '+ n',
   plusManyTitle: 'How many more panels?',
   counted: (panels: string) => `Panel ${panels}.`,
+  skippedUnknown: 'Skipped boards: not entered',
+  skipped: (count: number) => (count === 0 ? 'Skipped boards: none' : `Skipped boards: ${count}`),
+  skippedTitle: 'Which boards of the next panel are skipped?',
+  skippedHelp: 'Tap each board that is marked bad. The next count takes it along.',
+  skippedUse: (count: number) =>
+    count === 0 ? 'No board skipped' : plural(count, 'Skip 1 board', `Skip ${count} boards`),
+  skippedManyTitle: (panels: number) =>
+    plural(panels, 'Boards skipped on this panel?', `Boards skipped on these ${formatCount(panels)} panels?`),
+  skippedMost: (boards: string) =>
+    plural(boards, 'There is only 1 board.', `There are only ${boards} boards. Enter fewer.`),
+  skippedNotKnown: 'Not known',
+  scrap: 'Panels scrapped',
+  scrapTitle: 'How many panels are scrapped?',
+  scrapHelp: 'They stay counted: their parts are used. As many more are to be built.',
+  scrapMost: (panels: string) =>
+    plural(panels, 'Only 1 good panel is counted.', `Only ${panels} good panels are counted. Enter fewer.`),
+  scrapped: (panels: number) => plural(panels, '1 panel scrapped', `${formatCount(panels)} panels scrapped`),
+  skipsUnknown: 'Skipped boards were never entered: every board counts as built.',
   takeBack: 'Take back',
   stoppedSince: (reason: string, clock: string, span: string) =>
     `Stopped: ${reason}, since ${clock}, for ${span}`,

@@ -15,6 +15,8 @@ const namesEn: Readonly<Record<FactName, string>> = {
   ...{ revision: 'Revision', slots: 'Slots', source: 'Came from', run: 'Run', panelsWanted: 'Panels wanted' },
   ...{ panelSeconds: 'Time per panel', panelSd: 'Spread of the time', panelPrefix: 'Panel codes begin with' },
   ...{ short: 'Reels short at the start', note: 'Note', panels: 'Panels so far', add: 'Counted' },
+  ...{ skipped: 'Boards skipped', boardsPerPanel: 'Boards per panel', costs: 'Parts lost at a splice' },
+  ...{ pickOrder: 'Reel taken first' },
   ...{ serial: 'Panel code', via: 'Came by', act: 'Act', slot: 'Slot', reel: 'Reel', quantity: 'Quantity' },
   ...{ lot: 'Lot', dateCode: 'Date code', codes: 'Codes scanned', verdict: 'Verdict' },
   ...{ reasons: 'Why', basis: 'Count known by', cut: 'Cut away', cart: 'Cart', of: 'Concerns' },
@@ -58,5 +60,9 @@ export const words = {
   all: 'all',
   since: (moment: string) => `from ${moment}`,
   until: (moment: string) => `to ${moment}`,
+  boardsWhich: (boards: string) => `board ${boards}`,
+  pickOrders: { 'oldest-first': 'the oldest', 'fullest-first': 'the fullest' },
+  spliceCost: (parts: string, width: string | null) =>
+    width === null ? `${parts} on every other tape` : `${parts} on ${width} tape`,
   panelsOf: (panels: string, product: string) => `${panels} of ${product}`,
 } as const;

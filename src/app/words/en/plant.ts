@@ -99,6 +99,17 @@ export const words = {
     intake: 'Tape from intake to pick point',
     lengthHelp: 'Measure on your feeders: they set the splice window. Leave empty if not known.',
     loss: 'Parts lost at picking, until measured',
+    spliceParts: 'Parts lost at a splice',
+    spliceOn: (width: string) => `On ${width} mm tape`,
+    spliceOther: 'On every other tape',
+    spliceHelp:
+      'Count them once on your feeders. Leave empty if not known: then finished reels show it, or none is taken off.',
+    wrongSplice: 'Parts lost at a splice: enter a number from 0 to 1000, or leave it empty.',
+    pickOrder: 'Reel to take first from the store',
+    pickOrders: {
+      'oldest-first': 'The oldest date code, then opened reels',
+      'fullest-first': 'The fullest reel',
+    },
     label: 'A printed quantity is usually off by',
     labelHelp:
       'One standard deviation, as a share of the quantity. Counted reels use the spread of their count.',

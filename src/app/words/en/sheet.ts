@@ -62,6 +62,8 @@ export const words = {
   scopes: { both: 'Both sides', top: 'Top', bottom: 'Bottom' },
   boards: 'Boards in one panel',
   boardsHelp: 'If the file describes one board of a panel.',
+  boardsTakeHelp:
+    'Placements per panel are those of all its boards. With 2 or more, skipped boards can be entered.',
   steps: {
     opening: 'Opening the file…',
     splitting: 'Finding rows and columns…',
@@ -159,6 +161,7 @@ export const words = {
     'no-slots': 'No slot was read',
     'product-missing': 'Enter the product',
     'side-missing': 'Choose the side',
+    'boards-wrong': 'Boards in one panel: enter a whole number from 1 to 1000',
     'revision-missing': 'Enter the revision',
     'revision-there': (revision: string) => `Revision ${revision} is already imported`,
     'line-missing': 'Enter the line',

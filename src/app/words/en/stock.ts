@@ -59,6 +59,7 @@ export const words = {
   lasts: 'lasts the run',
   needs: (parts: string, clock: string) =>
     `then ${plural(parts, '1 more part', `${parts} more parts`)} by ${clock}`,
+  splicesCostNone: 'What a splice itself loses is not known: none is taken off. Enter it in the line rules.',
   outlookHelp: 'How long the running reel and the waiting ones last. The spread grows with each reel.',
   printed: (line: string, clock: string) => `${line}, as of ${clock}`,
   more: (count: number) => plural(count, 'and 1 more: search', `and ${count} more: search`),

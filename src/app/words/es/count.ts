@@ -71,6 +71,13 @@ export const words: Sentences<typeof english> = {
   lossNone:
     'Aún no se ha terminado ninguna bobina con cuenta conocida. Hasta entonces vale la pérdida supuesta de la línea.',
   lossRow: (share, low, high) => `${share} (${low} a ${high})`,
+  skipsUnknown: (reels) =>
+    plural(
+      reels,
+      'Sin anotar placas saltadas en 1 bobina: pudo perder más.',
+      `Sin anotar placas saltadas en ${reels} bobinas: pudieron perder más.`,
+    ),
+  skipsUnknownReel: 'placas saltadas sin anotar',
   lossEvidence: (reels, lost, picks) =>
     `${plural(reels, '1 terminada', `${reels} terminadas`)}, ${plural(picks, `${lost} de 1 toma perdida`, `${lost} de ${picks} tomas perdidas`)}`,
   rising: (feeder, share, others) => `El alimentador ${feeder} tira ${share}, los demás ${others}.`,

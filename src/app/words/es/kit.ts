@@ -8,6 +8,7 @@ export const words: Sentences<typeof english> = {
   needed: (count) => plural(count, '1 pieza', `${count} piezas`),
   short: (count) => `hacen falta ${count} más`,
   enough: 'suficiente',
+  probably: (chance, missing) => `quizá suficiente (${chance}): ${missing} más para estar seguro`,
   readyNow: 'Haga esto con la línea en marcha',
   readyFetch: (count) =>
     count === 0

@@ -55,6 +55,31 @@ export const words: Sentences<typeof english> = {
   plusMany: '+ n',
   plusManyTitle: '¿Cuántos paneles más?',
   counted: (panels) => `Panel ${panels}.`,
+  skippedUnknown: 'Placas saltadas: sin anotar',
+  skipped: (count) => (count === 0 ? 'Placas saltadas: ninguna' : `Placas saltadas: ${count}`),
+  skippedTitle: '¿Qué placas del panel siguiente se saltan?',
+  skippedHelp: 'Toque cada placa marcada como mala. El recuento siguiente se lo lleva.',
+  skippedUse: (count) =>
+    count === 0 ? 'Ninguna placa saltada' : plural(count, 'Saltar 1 placa', `Saltar ${count} placas`),
+  skippedManyTitle: (panels) =>
+    plural(
+      panels,
+      '¿Placas saltadas en este panel?',
+      `¿Placas saltadas en estos ${formatCount(panels)} paneles?`,
+    ),
+  skippedMost: (boards) => plural(boards, 'Solo hay 1 placa.', `Solo hay ${boards} placas. Ponga menos.`),
+  skippedNotKnown: 'No se sabe',
+  scrap: 'Paneles desechados',
+  scrapTitle: '¿Cuántos paneles se desechan?',
+  scrapHelp: 'Siguen contados: sus piezas están gastadas. Hay que hacer otros tantos.',
+  scrapMost: (panels) =>
+    plural(
+      panels,
+      'Solo hay 1 panel bueno contado.',
+      `Solo hay ${panels} paneles buenos contados. Ponga menos.`,
+    ),
+  scrapped: (panels) => plural(panels, '1 panel desechado', `${formatCount(panels)} paneles desechados`),
+  skipsUnknown: 'Nadie anotó placas saltadas: cada placa cuenta como hecha.',
   takeBack: 'Deshacer',
   stoppedSince: (reason, clock, span) => `Parada: ${reason}, desde las ${clock}, hace ${span}`,
   stoodSince: 'Parada desde',

@@ -23,6 +23,8 @@ const namesEs: Readonly<Record<FactName, string>> = {
   ...{ run: 'Tirada', panelsWanted: 'Paneles pedidos', panelSeconds: 'Tiempo por panel' },
   ...{ panelSd: 'Su dispersión', panelPrefix: 'Los códigos empiezan por', short: 'Bobinas cortas' },
   ...{ note: 'Nota', panels: 'Paneles hasta entonces', add: 'Contados', serial: 'Código del panel' },
+  ...{ skipped: 'Placas saltadas', boardsPerPanel: 'Placas por panel', pickOrder: 'Bobina que va primero' },
+  ...{ costs: 'Piezas perdidas por empalme' },
   ...{ via: 'Llegó por', act: 'Acto', slot: 'Posición', reel: 'Bobina', quantity: 'Cantidad', lot: 'Lote' },
   ...{ dateCode: 'Fecha de fabricación', codes: 'Códigos leídos', verdict: 'Veredicto', reasons: 'Por qué' },
   ...{ basis: 'Recuento conocido por', cut: 'Cortadas', cart: 'Carro', of: 'Se refiere a' },
@@ -66,5 +68,9 @@ export const words: Sentences<typeof english> = {
   all: 'todo',
   since: (moment) => `desde ${moment}`,
   until: (moment) => `hasta ${moment}`,
+  boardsWhich: (boards) => `placa ${boards}`,
+  pickOrders: { 'oldest-first': 'la más antigua', 'fullest-first': 'la más llena' },
+  spliceCost: (parts, width) =>
+    width === null ? `${parts} en las demás cintas` : `${parts} en cinta de ${width}`,
   panelsOf: (panels, product) => `${panels} de ${product}`,
 };

@@ -101,6 +101,17 @@ export const words: Sentences<typeof english> = {
     intake: 'Cinta de la entrada al punto de toma',
     lengthHelp: 'Mídalo en sus alimentadores: fija la ventana de empalme. Vacío si no se sabe.',
     loss: 'Componentes perdidos al tomar, hasta medirlo',
+    spliceParts: 'Piezas perdidas en un empalme',
+    spliceOn: (width) => `En cinta de ${width} mm`,
+    spliceOther: 'En las demás cintas',
+    spliceHelp:
+      'Cuéntelas una vez en sus alimentadores. Vacío si no se sabe: lo muestran las bobinas acabadas, o no se resta nada.',
+    wrongSplice: 'Piezas perdidas en un empalme: ponga un número de 0 a 1000, o nada.',
+    pickOrder: 'Bobina que se toma primero del almacén',
+    pickOrders: {
+      'oldest-first': 'La de fecha más antigua, luego las abiertas',
+      'fullest-first': 'La más llena',
+    },
     label: 'Una cantidad impresa suele desviarse',
     labelHelp:
       'Una desviación típica, como parte de la cantidad. Las bobinas contadas usan la dispersión de su recuento.',

@@ -63,6 +63,8 @@ export const words: Sentences<typeof english> = {
   scopes: { both: 'Ambas caras', top: 'Superior', bottom: 'Inferior' },
   boards: 'Placas por panel',
   boardsHelp: 'Cuando el archivo describe una sola placa de un panel.',
+  boardsTakeHelp:
+    'Las colocaciones por panel son las de todas sus placas. Con 2 o más se pueden anotar placas saltadas.',
   steps: {
     opening: 'Abriendo el archivo…',
     splitting: 'Buscando filas y columnas…',
@@ -160,6 +162,7 @@ export const words: Sentences<typeof english> = {
     'product-missing': 'Ponga el producto',
     'side-missing': 'Elija la cara',
     'revision-missing': 'Ponga la revisión',
+    'boards-wrong': 'Placas por panel: ponga un número entero de 1 a 1000',
     'revision-there': (revision) => `La revisión ${revision} ya está importada`,
     'line-missing': 'Ponga la línea',
     'line-there': (line) => `Ya hay una línea ${line}`,

@@ -62,6 +62,8 @@ export const words: Sentences<typeof english> = {
   lasts: 'dura toda la tirada',
   needs: (parts, clock) =>
     `después ${plural(parts, '1 componente más', `${parts} componentes más`)} antes de las ${clock}`,
+  splicesCostNone:
+    'No se sabe cuántas piezas pierde un empalme: no se resta ninguna. Póngalo en las reglas de la línea.',
   outlookHelp: 'Cuánto duran la bobina en marcha y las que esperan. La incertidumbre crece con cada bobina.',
   printed: (line, clock) => `${line}, a las ${clock}`,
   more: (count) => plural(count, 'y 1 más: busque', `y ${count} más: busque`),

@@ -1,8 +1,8 @@
 // The tour of what reels teach and how long they last: feeders that lose parts, counts that agree, floor life that ends on the line.
 
 import type { Page } from 'playwright-core';
-import { slotEstimate } from '../../../../shared/floor/estimate.ts';
 import { applyAll } from '../../../../shared/floor/fold.ts';
+import { slotEstimate } from '../../../../shared/floor/remaining.ts';
 import { emptyState, type SlotState } from '../../../../shared/floor/state.ts';
 import { keepRunning, pad, readLog } from '../floor.ts';
 import { closeDialogs, goThere, type Here, type Leg, openBy } from './here.ts';

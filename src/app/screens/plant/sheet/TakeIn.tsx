@@ -11,7 +11,15 @@ import { Icon } from '../../../ui/Icon.tsx';
 import type { Words } from '../../../words/areas.ts';
 import { sheetWords } from '../../../words/sheet.ts';
 import { formatCount, say } from '../../../words/words.ts';
-import { obstacle, planTake, type TakeForm, type TakeObstacle, type TakePlan, takeWishes } from './model.ts';
+import {
+  boardsOfForm,
+  obstacle,
+  planTake,
+  type TakeForm,
+  type TakeObstacle,
+  type TakePlan,
+  takeWishes,
+} from './model.ts';
 import type { SheetInHand, SheetSession } from './session.ts';
 
 /** Why it cannot be taken in yet, as a sentence for the button. */
@@ -42,7 +50,7 @@ export function TakeIn(props: {
   const words = say(sheetWords);
   const refusal = useRefusal('take-setup');
   const [writing, setWriting] = useState(false);
-  const { summary, sheet } = inHand;
+  const { summary, sheet, placements, choices } = inHand;
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
   const plan = planTake(form, summary.slots, { floor, zone, names: words });
   const errors = summary.problems.filter(({ severity }) => severity === 'error').length;
@@ -52,7 +60,8 @@ export function TakeIn(props: {
     setWriting(true);
     const setup = newId();
     try {
-      await app.write(takeWishes(form, plan, { setup, source: sheet.name }));
+      const boardsPerPanel = placements ? choices.boardsPerPanel : (boardsOfForm(form) ?? 1);
+      await app.write(takeWishes(form, plan, { setup, source: sheet.name, boardsPerPanel }));
       const { line } = plan.line;
       if (plan.isNewLine) app.preferences.value = { ...app.preferences.value, line };
       session.clear();
@@ -66,7 +75,13 @@ export function TakeIn(props: {
     <>
       <section class="card stack">
         <h2>{words.whatTitle}</h2>
-        <Form form={form} plan={plan} zone={zone} onChange={(next) => (session.form.value = next)} />
+        <Form
+          form={form}
+          plan={plan}
+          zone={zone}
+          asksBoards={placements === null}
+          onChange={(next) => (session.form.value = next)}
+        />
         <Growth plan={plan} />
       </section>
       {plan.diff && plan.before && <Changes diff={plan.diff} revision={plan.before.revision} />}
@@ -92,6 +107,8 @@ function Form(props: {
   readonly form: TakeForm;
   readonly plan: TakePlan;
   readonly zone: string;
+  /** False where the placement file's own field has asked already. */
+  readonly asksBoards: boolean;
   readonly onChange: (form: TakeForm) => void;
 }) {
   const { form, plan, onChange } = props;
@@ -99,7 +116,7 @@ function Form(props: {
   const floor = useFloor();
   const lines = [...floor.lines.values()];
   const text = (
-    key: 'product' | 'revision' | 'newLine' | 'newLineName',
+    key: 'product' | 'revision' | 'newLine' | 'newLineName' | 'boards',
     label: string,
     help: string | null = null,
   ) => (
@@ -110,7 +127,7 @@ function Form(props: {
         data-testid={`take-${key}`}
         autocomplete="off"
         maxLength={key === 'newLine' ? 20 : 120}
-        value={form[key]}
+        value={form[key] ?? ''}
         onInput={(event) => onChange({ ...form, [key]: event.currentTarget.value })}
       />
       {help !== null && <small>{help}</small>}
@@ -161,6 +178,7 @@ function Form(props: {
           </div>
         </div>
       )}
+      {props.asksBoards && text('boards', words.boards, words.boardsTakeHelp)}
       {form.line === null && text('newLineName', words.newLineName, words.zone(props.zone))}
       {form.line === null && text('newLine', words.newLineId)}
     </div>

@@ -23,6 +23,8 @@ export interface TakeForm {
   readonly line: string | null;
   readonly newLine: string;
   readonly newLineName: string;
+  /** Boards in one panel, as typed; absent: one. */
+  readonly boards?: string;
 }
 
 /** What keeps a sheet from being taken in. */
@@ -33,6 +35,7 @@ export type TakeObstacle =
   | { readonly code: 'side-missing' }
   | { readonly code: 'revision-missing' }
   | { readonly code: 'revision-there'; readonly revision: string }
+  | { readonly code: 'boards-wrong' }
   | { readonly code: 'line-missing' }
   | { readonly code: 'line-there'; readonly line: string }
   | { readonly code: 'too-large'; readonly slots: number };
@@ -94,6 +97,7 @@ export function firstForm(
     line: lineOfSlots(floor, slots) ?? earlier?.line ?? line,
     newLine: id,
     newLineName: id.replace(/^L/, 'Line '),
+    boards: String(earlier?.boardsPerPanel ?? 1),
   };
 }
 
@@ -156,6 +160,7 @@ export function obstacle(
   if (form.side === null) return { code: 'side-missing' };
   const revision = form.revision.trim();
   if (revision === '') return { code: 'revision-missing' };
+  if (boardsOfForm(form) === null) return { code: 'boards-wrong' };
   if (plan.isNewLine) {
     const line = form.newLine.trim();
     if (line === '') return { code: 'line-missing' };
@@ -172,11 +177,23 @@ export function obstacle(
   return bytes > entryBytes ? { code: 'too-large', slots: plan.slots.length } : null;
 }
 
-function setupPayload(
-  form: TakeForm,
-  plan: TakePlan,
-  facts: { readonly setup: string; readonly source: string },
-): PayloadOf<'setup.taken'> {
+/** What the setup is called, where it came from, and how many boards one of its panels has. */
+export interface TakeFacts {
+  readonly setup: string;
+  readonly source: string;
+  /** Absent: one. */
+  readonly boardsPerPanel?: number;
+}
+
+/** The boards that a form says; null where it is no whole number from 1 to 1000. */
+export function boardsOfForm({ boards }: Pick<TakeForm, 'boards'>): number | null {
+  if (boards === undefined) return 1;
+  const count = Number(boards);
+  return /^[1-9]\d{0,3}$/.test(boards.trim()) && count <= 1000 ? count : null;
+}
+
+function setupPayload(form: TakeForm, plan: TakePlan, facts: TakeFacts): PayloadOf<'setup.taken'> {
+  const boards = facts.boardsPerPanel ?? 1;
   return {
     setup: facts.setup,
     product: form.product.trim(),
@@ -185,15 +202,12 @@ function setupPayload(
     line: plan.line.line,
     slots: [...plan.slots],
     source: facts.source.slice(0, 200),
+    ...(boards > 1 ? { boardsPerPanel: boards } : {}),
   };
 }
 
 /** Everything that taking the sheet in writes, in one go: the line where it is new or grows, its first rules, the setup. */
-export function takeWishes(
-  form: TakeForm,
-  plan: TakePlan,
-  facts: { readonly setup: string; readonly source: string },
-): readonly Wish[] {
+export function takeWishes(form: TakeForm, plan: TakePlan, facts: TakeFacts): readonly Wish[] {
   const wishes: Wish[] = [];
   if (plan.isNewLine || plan.grown.length > 0) {
     const { line, name, zone, machines } = plan.line;

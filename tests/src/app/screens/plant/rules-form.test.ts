@@ -1,7 +1,7 @@
 // The line's rules through their form: what stood comes back, a share is typed in percent, what is no number is refused whole.
 
 import { describe, expect, test } from 'vitest';
-import { LABEL_SHARE } from '../../../../../shared/floor/ledger.ts';
+import { LABEL_SHARE } from '../../../../../shared/floor/remaining.ts';
 import {
   firstRules,
   formToClimate,

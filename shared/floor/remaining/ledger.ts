@@ -1,9 +1,10 @@
 // What was put on a slot since its last true count, and what the last splice showed: enough to reckon what is left at any time.
 // Method: sums are kept, not an estimate, so that a loss learnt later also betters what is said of earlier tapes; a splice tells
-// that the old tape's end then lay between hub and intake. Resetting the count at each splice was refused: errors would add up.
+// that the old tape's end then lay between hub and intake. Private to the door `remaining.ts`. Resetting the count at each splice was refused: errors would add up.
 
-import { wantedOn } from './left.ts';
-import type { FloorState, Joint, Ledger, SlotState, Tape } from './state.ts';
+import type { FloorState, Joint, Ledger, SlotState, Tape } from '../state.ts';
+import { wantedOn } from '../wanted.ts';
+import { noDoubt, type PlacedDoubt } from './skips.ts';
 
 /** One deviation of a label's quantity as a share of it, where no rule of the line says otherwise. Common practice: a few tenths of a percent. */
 export const LABEL_SHARE = 0.0025;
@@ -31,7 +32,7 @@ export function startLedger(tapes: readonly Tape[], chain: string, labelShare: n
     parts = parts === null || tape.count === null ? null : parts + tape.count;
     variance += tapeSd(tape, labelShare) ** 2;
   }
-  return { chain, parts, variance, dropped: 0, joint: null };
+  return { chain, parts, variance, dropped: 0, splices: 0, doubt: noDoubt, joint: null };
 }
 
 /** Parts left at which a splice window opens and closes; null where the feeder's lengths or the pitch are not known. */
@@ -50,7 +51,8 @@ export function windowOf(
 }
 
 /**
- * The ledger after a tape was joined when `placed` placements had been taken in all. `cut`: parts of the old tape cut away.
+ * The ledger after a tape was joined when `placed` placements had been taken in all. `cut`: parts of the old tape cut away; null where
+ * nobody entered it, so that what a splice usually costs is taken off.
  * Wherever the old tape was cut, its end then lay between hub and intake: that bounds what was left on it.
  */
 export function joinLedger(
@@ -58,22 +60,27 @@ export function joinLedger(
   tape: Tape,
   at: {
     readonly placed: number;
-    readonly cut: number;
+    readonly cut: number | null;
+    readonly doubt: PlacedDoubt;
     readonly window: { readonly opens: number; readonly closes: number } | null;
     readonly labelShare: number;
   },
 ): Ledger {
-  const { placed, cut, window } = at;
+  const { placed, doubt, window } = at;
+  const cut = at.cut ?? 0;
+  const uncosted = at.cut === null ? 1 : 0;
   const tailVariance = tapeSd(tape, at.labelShare) ** 2;
   const before = ledger.parts === null ? null : ledger.parts - cut;
   const joint: Joint | null =
     window === null
       ? null
-      : { placed, low: window.closes, high: window.opens, tail: tape.count, tailVariance };
+      : { placed, doubt, low: window.closes, high: window.opens, tail: tape.count, tailVariance, uncosted };
   return {
     ...ledger,
     parts: before === null || tape.count === null ? null : before + tape.count,
     variance: ledger.variance + tailVariance,
+    splices: ledger.splices + uncosted,
+    doubt,
     joint,
   };
 }

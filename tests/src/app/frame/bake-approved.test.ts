@@ -2,14 +2,14 @@
 // lead saw it. Another bake, and an exposure that uses the life up, are judged anew.
 
 import { describe, expect, test } from 'vitest';
-import { floorLifeOf } from '../../../shared/desk/floor-life.ts';
-import type { PayloadOf } from '../../../shared/floor/kinds.ts';
-import type { Air } from '../../../shared/floor/vocabulary.ts';
-import { bakeLet, openBake, reelLife } from '../../../shared/moisture/reel-life.ts';
-import { verifyReel } from '../../../shared/verdict/verify.ts';
-import { heldBake } from '../../../src/app/frame/let-bake.ts';
-import { reelLifeText } from '../../../src/app/frame/life-text.ts';
-import { beginStory, idOf, started, startMs, tellPlant, verified } from '../floor/story.ts';
+import { floorLifeOf } from '../../../../shared/desk/floor-life.ts';
+import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
+import type { Air } from '../../../../shared/floor/vocabulary.ts';
+import { bakeLet, openBake, reelLife } from '../../../../shared/moisture/reel-life.ts';
+import { verifyReel } from '../../../../shared/verdict/verify.ts';
+import { heldBake } from '../../../../src/app/frame/let-bake.ts';
+import { reelLifeText } from '../../../../src/app/frame/life-text.ts';
+import { beginStory, idOf, started, startMs, tellPlant, verified } from '../../../shared/floor/story.ts';
 
 const hourMs = 3_600_000;
 const slot = 'M1-F-001';

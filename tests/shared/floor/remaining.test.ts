@@ -2,8 +2,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { perPanelOf, slotLeft, wantedOn } from '../../../shared/floor/left.ts';
+import { slotLeft } from '../../../shared/floor/remaining.ts';
 import type { FloorState, SlotState } from '../../../shared/floor/state.ts';
+import { perPanelOf, wantedOn } from '../../../shared/floor/wanted.ts';
 import { beginStory, counted, started, tellPlant, verified } from './story.ts';
 
 function slotWith(

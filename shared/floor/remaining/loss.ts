@@ -2,7 +2,7 @@
 // Method: a Beta law updated by each finished reel (lost of so many picks); what is known of the part serves as the start for the
 // part on a feeder, and that for the slot. A running average was refused: it cannot say how little it knows.
 
-import { fail, ok, type Result } from '../kit/result.ts';
+import { fail, ok, type Result } from '../../kit/result.ts';
 
 /** A learnt loss: Beta(alpha, beta), with what it was learnt from. */
 export interface LossLearnt {
@@ -72,9 +72,11 @@ export function evidenceFromUnload(reel: {
   readonly endParts: number;
   readonly endSd: number;
   readonly placements: number;
+  /** One deviation of `placements`; absent: none. */
+  readonly placementsSd?: number;
 }): Result<LossEvidence, LossRefusal> {
   const gone = reel.startParts - reel.endParts;
-  const sd = Math.hypot(reel.startSd, reel.endSd);
+  const sd = Math.hypot(reel.startSd, reel.endSd, reel.placementsSd ?? 0);
   const lost = gone - reel.placements;
   const facts = { gone, placements: reel.placements, lost };
   if (gone <= 0 && reel.placements === 0) return fail({ code: 'noPicks', ...facts });

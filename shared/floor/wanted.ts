@@ -1,0 +1,25 @@
+// What does a setup want on a slot?
+// Method: an index by address that goes with the setup. Refused: walking the setup's list at each question; every scan asks.
+
+import type { SetupSlot } from './kinds.ts';
+import type { FloorState, Setup } from './state.ts';
+
+/** Placements per panel that a setup wants from a slot; 0 where it wants none. */
+export function perPanelOf(state: FloorState, setup: string, slot: string): number {
+  return wantedOn(state, setup, slot)?.perPanel ?? 0;
+}
+
+/** What a setup wants on a slot; null where it wants nothing there or is not known. */
+export function wantedOn(state: FloorState, setup: string, slot: string): SetupSlot | null {
+  const taken = state.setups.get(setup);
+  if (!taken) return null;
+  let index = slotsByAddress.get(taken);
+  if (!index) {
+    index = new Map(taken.slots.map((wanted) => [wanted.slot, wanted]));
+    slotsByAddress.set(taken, index);
+  }
+  return index.get(slot) ?? null;
+}
+
+// A setup's record never changes, so its index is made once and goes with it.
+const slotsByAddress = new WeakMap<Setup, ReadonlyMap<string, SetupSlot>>();

@@ -1,0 +1,190 @@
+// Panels counted many at once, boards skipped on them, panels scrapped: what is asked by number pad beside the plain tap.
+
+import { useState } from 'preact/hooks';
+import { boardsOf } from '../../../../shared/floor/remaining.ts';
+import type { Run } from '../../../../shared/floor/state.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { PinPad } from '../../frame/PinPad.tsx';
+import { skippedOnTap } from '../../skipped.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Dialog } from '../../ui/Dialog.tsx';
+import { lineWords } from '../../words/line.ts';
+import { shellWords } from '../../words/shell.ts';
+import { formatCount, say } from '../../words/words.ts';
+
+/** More boards than these are entered as a number. */
+const SHOWN_BOARDS = 40;
+
+/** What is said of boards skipped on the next panel; tapped to say it. Nothing where a panel is one board. */
+export function SkippedBoards({ run, refusal }: { readonly run: Run; readonly refusal: string | null }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(lineWords);
+  const [asking, setAsking] = useState(false);
+  const boards = boardsOf(floor, run.setup);
+  if (boards <= 1) return null;
+  const said = skippedOnTap(floor, run, app.skippedNext.value);
+  const count = said === null ? null : typeof said === 'number' ? said : said.length;
+  const enter = (value: number | readonly number[]) => {
+    app.skippedNext.value = { run: run.run, boards: value };
+    setAsking(false);
+  };
+  return (
+    <div class="skips">
+      <Button testId="skipped" disabledReason={refusal} onPress={() => setAsking(true)}>
+        {count === null ? words.skippedUnknown : words.skipped(count)}
+      </Button>
+      {asking && (
+        <Dialog title={words.skippedTitle} onClose={() => setAsking(false)}>
+          {boards > SHOWN_BOARDS ? (
+            <NumberPad most={boards} onNumber={enter} tooMany={words.skippedMost(formatCount(boards))} />
+          ) : (
+            <WhichBoards boards={boards} said={said} onWhich={enter} />
+          )}
+          <div class="acts">
+            <Button onPress={() => setAsking(false)}>{say(shellWords).cancel}</Button>
+          </div>
+        </Dialog>
+      )}
+    </div>
+  );
+}
+
+function WhichBoards(props: {
+  readonly boards: number;
+  readonly said: number | readonly number[] | null;
+  readonly onWhich: (which: readonly number[]) => void;
+}) {
+  const { boards, said } = props;
+  const words = say(lineWords);
+  const [which, setWhich] = useState<readonly number[]>(
+    typeof said === 'number' || said === null ? [] : said,
+  );
+  const all = Array.from({ length: boards }, (_, at) => at + 1);
+  return (
+    <div class="stack">
+      <p>{words.skippedHelp}</p>
+      <div class="choice">
+        {all.map((board) => {
+          const isOn = which.includes(board);
+          return (
+            <button
+              type="button"
+              key={board}
+              aria-pressed={isOn}
+              data-testid={`board-${board}`}
+              onClick={() =>
+                setWhich(
+                  isOn ? which.filter((each) => each !== board) : [...which, board].sort((a, b) => a - b),
+                )
+              }
+            >
+              {isOn ? '✗ ' : ''}
+              {board}
+            </button>
+          );
+        })}
+      </div>
+      <Button tone="act" large testId="skipped-use" onPress={() => props.onWhich(which)}>
+        {words.skippedUse(which.length)}
+      </Button>
+    </div>
+  );
+}
+
+function NumberPad(props: {
+  readonly most: number;
+  readonly onNumber: (value: number) => void;
+  readonly tooMany: string;
+}) {
+  const [wrong, setWrong] = useState<string | null>(null);
+  return (
+    <PinPad
+      secret={false}
+      wrong={wrong}
+      onEnter={(digits) => {
+        if (digits === '') return;
+        if (Number(digits) > props.most) setWrong(props.tooMany);
+        else props.onNumber(Number(digits));
+      }}
+    />
+  );
+}
+
+interface ManyProps {
+  readonly run: Run;
+  /** `skipped`: boards skipped on all of them; null: nobody said. */
+  readonly onCount: (panels: number, skipped: number | null) => void;
+  readonly onClose: () => void;
+}
+
+/** How many panels more, and where a panel has several boards how many of those were skipped; or how many were scrapped. */
+export function ManyDialog({ run, onCount, onClose }: ManyProps) {
+  const floor = useFloor();
+  const words = say(lineWords);
+  const [panels, setPanels] = useState<number | null>(null);
+  const [isScrap, setScrap] = useState(false);
+  const boards = boardsOf(floor, run.setup);
+  const enter = (skipped: number | null) => {
+    onClose();
+    onCount(panels ?? 0, skipped);
+  };
+  if (isScrap) return <ScrapDialog run={run} onClose={onClose} />;
+  if (panels !== null) {
+    const most = panels * boards;
+    return (
+      <Dialog title={words.skippedManyTitle(panels)} onClose={onClose}>
+        <NumberPad most={most} onNumber={enter} tooMany={words.skippedMost(formatCount(most))} />
+        <div class="acts">
+          <Button testId="skipped-unknown" onPress={() => enter(null)}>
+            {words.skippedNotKnown}
+          </Button>
+        </div>
+      </Dialog>
+    );
+  }
+  return (
+    <Dialog title={words.plusManyTitle} onClose={onClose}>
+      <PinPad
+        secret={false}
+        onEnter={(digits) => {
+          const typed = Number(digits);
+          if (typed > 0 && boards > 1) return setPanels(typed);
+          onClose();
+          if (typed > 0) onCount(typed, null);
+        }}
+      />
+      <div class="acts">
+        <Button testId="panels-scrapped" onPress={() => setScrap(true)}>
+          {words.scrap}
+        </Button>
+        <Button onPress={onClose}>{say(shellWords).cancel}</Button>
+      </div>
+    </Dialog>
+  );
+}
+
+function ScrapDialog({ run, onClose }: { readonly run: Run; readonly onClose: () => void }) {
+  const app = useApp();
+  const words = say(lineWords);
+  const most = run.done - run.scrapped;
+  return (
+    <Dialog title={words.scrapTitle} onClose={onClose}>
+      <p>{words.scrapHelp}</p>
+      <NumberPad
+        most={most}
+        tooMany={words.scrapMost(formatCount(most))}
+        onNumber={(panels) => {
+          onClose();
+          if (panels === 0) return;
+          const { run: id, line } = run;
+          const payload = { run: id, line, panels, serial: null, note: '', via: 'typed' as const };
+          app.write([{ kind: 'panels.scrapped', payload }]).catch(() => undefined); // shown by the fault screen
+        }}
+      />
+      <div class="acts">
+        <Button onPress={onClose}>{say(shellWords).cancel}</Button>
+      </div>
+    </Dialog>
+  );
+}
