@@ -6,6 +6,7 @@ import * as z from 'zod/mini';
 import type { Entry, Json, JsonObject } from '../log/entry.ts';
 import { changePayloadSchemas } from './kinds-change.ts';
 import { labelPayloadSchemas } from './kinds-labels.ts';
+import { moisturePayloadSchemas } from './kinds-moisture.ts';
 import {
   airs,
   countBases,
@@ -350,6 +351,7 @@ export const payloadSchemas = {
   // A state that another tablet folded was used till the history behind it was here, and is not what that history folds to.
   'state.differed': z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),
   ...changePayloadSchemas,
+  ...moisturePayloadSchemas,
 } as const;
 
 export type EntryKind = keyof typeof payloadSchemas;

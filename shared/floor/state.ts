@@ -8,6 +8,7 @@ import type { Airing } from './airing.ts';
 import type { Block } from './blocks.ts';
 import type { ChecklistTemplate, Signature } from './checklist.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
+import type { MoistureRuling } from './moisture-rules.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
 /** Who belongs to the plant; `pin` verifies a PIN away from the server, null where none is set. */
@@ -271,6 +272,9 @@ export interface Acknowledgement {
   readonly atMs: number;
 }
 
+/** What is known of a part's package, as it was last described. */
+export type PartFacts = Readonly<PayloadOf<'part.described'>>;
+
 /** The floor as the log says. */
 export interface FloorState {
   readonly tablets: Map<string, Tablet>;
@@ -325,6 +329,12 @@ export interface FloorState {
   readonly finished: Map<string, readonly Finished[]>;
   /** Part -> a full reel of it, measured or weighed. */
   readonly fullReels: Map<string, FullReel>;
+  /** Part -> what is known of its package, where somebody described it. */
+  readonly parts: Map<string, PartFacts>;
+  /** `MOISTURE_RULES` -> the plant's own values of the moisture standard; empty where it entered none. */
+  readonly moisture: Map<string, MoistureRuling>;
+  /** Reel -> the time on its label, hours (level 6), and the entry that told it. */
+  readonly labelTimes: Map<string, { readonly hours: number; readonly entry: string }>;
 }
 
 /** The state before any entry. */
@@ -363,6 +373,9 @@ export function emptyState(): FloorState {
     plans: new Map(),
     finished: new Map(),
     fullReels: new Map(),
+    parts: new Map(),
+    moisture: new Map(),
+    labelTimes: new Map(),
   };
 }
 

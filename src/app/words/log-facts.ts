@@ -40,6 +40,11 @@ const namesEn: Readonly<Record<FactName, string>> = {
   },
   ...{ asked: 'Steps asked', lastPanel: 'Last good panel', jobs: 'Jobs', byHand: 'Times set by hand' },
   ...{ uncertainty: 'Meter error, ±', least: 'At least', most: 'At most', right: 'Looks right' },
+  ...{ family: 'Package', pins: 'Pins', bodyMm: 'Body thickness', bodyXMm: 'Body length' },
+  ...{ bodyYMm: 'Body width', isStacked: 'Stacked dies', edition: 'Edition' },
+  ...{ cabinetPauses: '5 % cabinets stop the clock', lives: 'Own floor-life values', bakes: 'Own bake values' },
+  ...{ hours: 'Time on the label', packageClass: 'Package class', leftSeconds: 'Floor life left' },
+  ...{ hotHours: 'Baked above 90 °C', restsOn: 'Rests on', values: 'Own values by' },
 };
 
 const namesEs: Readonly<Record<FactName, string>> = {
@@ -78,6 +83,12 @@ const namesEs: Readonly<Record<FactName, string>> = {
   ...{ done: 'Pasos hechos', asked: 'Pasos pedidos', lastPanel: 'Último panel bueno', jobs: 'Trabajos' },
   ...{ byHand: 'Tiempos puestos a mano', uncertainty: 'Error del medidor, ±', least: 'Mínimo' },
   ...{ most: 'Máximo', right: 'Se ve bien' },
+  ...{ family: 'Encapsulado', pins: 'Patillas', bodyMm: 'Espesor del cuerpo', bodyXMm: 'Largo del cuerpo' },
+  ...{ bodyYMm: 'Ancho del cuerpo', isStacked: 'Chips apilados', edition: 'Edición' },
+  ...{ cabinetPauses: 'Armarios al 5 % paran el reloj', lives: 'Valores propios de vida en planta' },
+  ...{ bakes: 'Valores propios de horneado', hours: 'Tiempo en la etiqueta' },
+  ...{ packageClass: 'Clase de encapsulado', leftSeconds: 'Vida en planta restante' },
+  ...{ hotHours: 'Horneada por encima de 90 °C', restsOn: 'Se basa en', values: 'Valores propios según' },
 };
 
 /** What an entry's facts are called, and their values where a number or a code alone says too little. */

@@ -65,6 +65,10 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'plan.kept': 'Order of jobs saved',
   'panel.measured': 'First panel measured',
   'panel.looked': 'First panel looked at',
+  'part.described': 'Package of a part set',
+  'moisture.ruled': 'Moisture values set',
+  'reel.timed': 'Time on a level 6 label',
+  'reel.life-judged': 'What a floor life rested on',
 };
 
 const kindsEs: Readonly<Record<EntryKind, string>> = {
@@ -131,6 +135,10 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'plan.kept': 'Orden de trabajos guardado',
   'panel.measured': 'Primer panel medido',
   'panel.looked': 'Primer panel mirado',
+  'part.described': 'Encapsulado de un componente',
+  'moisture.ruled': 'Valores de humedad fijados',
+  'reel.timed': 'Tiempo en etiqueta de nivel 6',
+  'reel.life-judged': 'En qué se basó una vida en planta',
 };
 
 /** The log: list, filters, export. */

@@ -1,4 +1,6 @@
 import type { LineClimate } from '../../../shared/moisture/line-climate.ts';
+import type { PackageFamily } from '../../../shared/floor/vocabulary.ts';
+import type { ValueSource } from '../../../shared/moisture/values.ts';
 import { area } from './words.ts';
 
 /** Floor life of moisture-sensitive reels: what is left, since when they lie open, drying and baking. */
@@ -13,6 +15,30 @@ export const moistureWords = area({
     overSince: (clock: string) => `floor life over since ${clock}`,
     baking: 'in the oven',
     bakeShort: 'baked shorter than the table says',
+    hotOver: (hours: string) => `${hours} h above 90 °C in all`,
+    labelTime: 'level 6: bake it, then enter the time on its label',
+    families: {
+      ...{ bga: 'BGA', lga: 'LGA', pqfp: 'PQFP', mqfp: 'MQFP', qfp: 'QFP', tqfp: 'TQFP', lqfp: 'LQFP' },
+      ...{ plcc: 'PLCC', qfn: 'QFN', sop: 'SOP', tsop: 'TSOP', soic: 'SOIC', sot: 'SOT', chip: 'Chip' },
+      other: 'None of these',
+    } as Readonly<Record<PackageFamily, string>>,
+    sources: {
+      own: 'the plant’s own copy',
+      copy: 'compared with a published copy',
+      memory: 'from memory, not compared',
+    } as Readonly<Record<ValueSource, string>>,
+    restsOn: (f: { classes: readonly string[]; celsius: number; humidity: number; edition: string }) =>
+      `${f.classes.length === 1 ? `Class ${f.classes[0]}` : `Class ${[...f.classes].sort().join(' or ')} (the shorter counts)`} · ${f.celsius} °C, ${f.humidity} % · ${f.edition}`,
+    classOpen: 'The package is not fully known, so the worst class counts. An engineer can enter it under Plant, Parts.',
+    labelHours: 'Time on its label, hours',
+    labelHoursHelp: 'Level 6: the floor life printed on the bag, counted from the end of the bake.',
+    badLabelHours: 'Enter the label’s hours: 1 to 9999.',
+    hotSoFar: (hours: string, most: string) => `Baked ${hours} h above 90 °C so far. The limit is ${most} h in all.`,
+    hotLimit: 'this limit is from memory',
+    bakeAdvice: (f: { options: string; source: string }) => `The table asks for ${f.options} (${f.source}).`,
+    bakeOption: (hours: string, celsius: number) => `${hours} h at ${celsius} °C`,
+    or: 'or',
+    bakeLarge: 'The 96 h row at 125 °C is for large BGA and stacked dies; it counts while the package is not known.',
     dry: 'in dry storage',
     open: 'Bag / oven',
     title: (reel: string) => `Floor life of ${reel}`,
@@ -54,6 +80,32 @@ export const moistureWords = area({
     overSince: (clock) => `vida en planta agotada desde ${clock}`,
     baking: 'en el horno',
     bakeShort: 'horneada menos de lo que dice la tabla',
+    hotOver: (hours) => `${hours} h por encima de 90 °C en total`,
+    labelTime: 'nivel 6: hornéela y ponga el tiempo de su etiqueta',
+    families: {
+      ...{ bga: 'BGA', lga: 'LGA', pqfp: 'PQFP', mqfp: 'MQFP', qfp: 'QFP', tqfp: 'TQFP', lqfp: 'LQFP' },
+      ...{ plcc: 'PLCC', qfn: 'QFN', sop: 'SOP', tsop: 'TSOP', soic: 'SOIC', sot: 'SOT', chip: 'Chip' },
+      other: 'Ninguno de estos',
+    },
+    sources: {
+      own: 'la copia propia de la planta',
+      copy: 'comparado con una copia publicada',
+      memory: 'de memoria, sin comparar',
+    },
+    restsOn: (f) =>
+      `${f.classes.length === 1 ? `Clase ${f.classes[0]}` : `Clase ${[...f.classes].sort().join(' o ')} (cuenta la más corta)`} · ${f.celsius} °C, ${f.humidity} % · ${f.edition}`,
+    classOpen:
+      'El encapsulado no se conoce del todo; cuenta la peor clase. Un ingeniero puede ponerlo en Planta, Componentes.',
+    labelHours: 'Tiempo en su etiqueta, horas',
+    labelHoursHelp: 'Nivel 6: la vida en planta impresa en la bolsa, desde el final del horneado.',
+    badLabelHours: 'Ponga las horas de la etiqueta: de 1 a 9999.',
+    hotSoFar: (hours, most) => `Horneada ${hours} h por encima de 90 °C. El límite es ${most} h en total.`,
+    hotLimit: 'este límite es de memoria',
+    bakeAdvice: (f) => `La tabla pide ${f.options} (${f.source}).`,
+    bakeOption: (hours, celsius) => `${hours} h a ${celsius} °C`,
+    or: 'o',
+    bakeLarge:
+      'La fila de 96 h a 125 °C es para BGA grandes y chips apilados; cuenta mientras no se conozca el encapsulado.',
     dry: 'en almacén seco',
     open: 'Bolsa / horno',
     title: (reel) => `Vida en planta de ${reel}`,

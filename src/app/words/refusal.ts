@@ -34,6 +34,13 @@ export const refusalWords = area({
       same: 'No, it is that reel',
       second: 'Yes, a second reel',
     },
+    cameBefore: {
+      title: 'Was this reel on the line before?',
+      text: (lot: string | null, left: string | null) =>
+        `Its label has no id of its own. A reel like it${lot === null ? '' : `, lot ${lot},`} came off the line with ${left === null ? 'an unknown count' : `${left} parts`} left.`,
+      same: 'Yes, it is that reel',
+      fresh: 'No, a new one',
+    },
   },
   es: {
     inLog: (clock) => `${clock}, en el registro`,
@@ -65,6 +72,13 @@ export const refusalWords = area({
         `La etiqueta coincide con la de la bobina de ${slot}. ¿Es otra bobina con la misma etiqueta?`,
       same: 'No, es esa bobina',
       second: 'Sí, otra bobina',
+    },
+    cameBefore: {
+      title: '¿Estuvo ya esta bobina en la línea?',
+      text: (lot, left) =>
+        `Su etiqueta no tiene identificador propio. Una bobina igual${lot === null ? '' : `, lote ${lot},`} salió de la línea ${left === null ? 'sin contar' : `con ${left} piezas`}.`,
+      same: 'Sí, es esa bobina',
+      fresh: 'No, es nueva',
     },
   },
 });

@@ -45,6 +45,22 @@ const reasonsEn: ReasonWords = {
       `Baked ${f['hours']} h${f['celsius'] ? ` at ${f['celsius']} °C` : ''}. ${f['wanted'] ? `The table asks for ${f['wanted']} h there` : 'The table has no row for that'}, so floor life is not restored: ${f['leftSeconds']} left. (Table from memory; an unknown body counts as the thickest.)`,
     act: 'A lead must decide.',
   },
+  'bake-hours-over': {
+    title: 'Baked too long in all',
+    say: (f) => `${f['hours']} h above 90 °C so far; the limit is ${f['most']} h. Its leads may not solder well.`,
+    act: 'A lead must decide. Ask the part’s maker.',
+  },
+  'label-time-missing': {
+    title: 'Level 6: time on the label?',
+    say: () => 'After its bake a level 6 reel lasts as long as its bag’s label says. Nobody has entered that.',
+    act: 'Bake it, enter the hours under Bag / oven, then scan again.',
+  },
+  'reel-unnamed': {
+    title: 'No id, and it may be an opened reel',
+    say: (f) =>
+      `A reel of this part${f['lot'] ? `, lot ${f['lot']},` : ''} came off the line before${f['left'] ? ` with ${f['left']} left` : ''}. Without an id the two cannot be told apart, so ${f['floorLife'] === 'true' ? 'floor life' : 'the count'} is not known.`,
+    act: 'Give the reel an id, or let a lead decide.',
+  },
   'same-label': {
     title: 'A second reel with the same label',
     say: () => 'A person confirmed it: the label matches the reel running here.',
@@ -217,6 +233,23 @@ const reasonsEs: ReasonWords = {
     say: (f) =>
       `Horneada ${f['hours']} h${f['celsius'] ? ` a ${f['celsius']} °C` : ''}. ${f['wanted'] ? `La tabla pide ${f['wanted']} h` : 'La tabla no tiene fila para eso'}: no recuperó vida en planta, quedan ${f['leftSeconds']}. (Tabla de memoria; un cuerpo desconocido cuenta como el más grueso.)`,
     act: 'Debe decidir un jefe de turno.',
+  },
+  'bake-hours-over': {
+    title: 'Horneada demasiado en total',
+    say: (f) =>
+      `${f['hours']} h por encima de 90 °C hasta ahora; el límite es ${f['most']} h. Sus patillas pueden soldar mal.`,
+    act: 'Debe decidir un jefe. Pregunte al fabricante.',
+  },
+  'label-time-missing': {
+    title: 'Nivel 6: ¿tiempo de la etiqueta?',
+    say: () => 'Tras hornearla, una bobina de nivel 6 dura lo que dice la etiqueta de su bolsa. Nadie lo ha puesto.',
+    act: 'Hornéela, ponga las horas en Bolsa / horno y escanee otra vez.',
+  },
+  'reel-unnamed': {
+    title: 'Sin identificador; puede estar ya abierta',
+    say: (f) =>
+      `Una bobina de este componente${f['lot'] ? `, lote ${f['lot']},` : ''} salió antes de la línea${f['left'] ? ` con ${f['left']} piezas` : ''}. Sin identificador no se distinguen, y no se conoce ${f['floorLife'] === 'true' ? 'la vida en planta' : 'la cuenta'}.`,
+    act: 'Ponga un identificador a la bobina o que decida un jefe.',
   },
   'same-label': {
     title: 'Otra bobina con la misma etiqueta',

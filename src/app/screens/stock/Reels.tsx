@@ -80,7 +80,7 @@ export function Reels(props: ReelsProps) {
   const [blocking, setBlocking] = useState<Reel | null>(null);
   const [putting, setPutting] = useState<PutReel | null>(null);
   const [airing, setAiring] = useState<Listed | null>(null);
-  const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size]);
+  const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size, floor.parts.size]);
   const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
   const nowMs = app.clock.nowMs();
   const isNew =
