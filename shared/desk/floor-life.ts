@@ -10,7 +10,13 @@ import type { Verdict, VerifyAct } from '../floor/vocabulary.ts';
 import { type ReelComing, reelLastsSeconds } from '../forecast/reel-lasts.ts';
 import { formatMoment } from '../kit/moment.ts';
 import { hotBakeLimitHours } from '../moisture/bake.ts';
-import { moistureOfParts, moistureOfSlot, moistureRuling, type ReelLife, reelLife } from '../moisture/reel-life.ts';
+import {
+  moistureOfParts,
+  moistureOfSlot,
+  moistureRuling,
+  type ReelLife,
+  reelLife,
+} from '../moisture/reel-life.ts';
 import { SHIPPED_EDITION } from '../moisture/values.ts';
 import type { ReelInHand } from './model.ts';
 

@@ -17,7 +17,14 @@ import { type Desk, type DeskView, deskAct, emptyDesk, type ReelInHand } from '.
 import { continuesLabel } from './pieces.ts';
 import { takeScan } from './take-scan.ts';
 
-export { answerCameBefore, answerMeaning, answerRunsHere, answerWhich, takeEnough, takeScan } from './take-scan.ts';
+export {
+  answerCameBefore,
+  answerMeaning,
+  answerRunsHere,
+  answerWhich,
+  takeEnough,
+  takeScan,
+} from './take-scan.ts';
 
 /** A desk with all that a verdict wants. */
 export interface ReadyDesk extends Desk {

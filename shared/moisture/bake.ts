@@ -188,7 +188,9 @@ export function bakeOptions(question: BakeQuestion): readonly BakeOption[] | nul
   const level = question.level === '6' ? '5a' : question.level;
   const options = bakeTemperatures.flatMap((celsius): BakeOption[] => {
     const plain = body === null ? null : bakeCell(body, level, { celsius, isLong }, own);
-    const large = isLarge ? bakeCell('large', question.level === '6' ? '6' : level, { celsius, isLong }, own) : null;
+    const large = isLarge
+      ? bakeCell('large', question.level === '6' ? '6' : level, { celsius, isLong }, own)
+      : null;
     const longest = [plain, large].filter((cell) => cell !== null).sort((a, b) => b.hours - a.hours)[0];
     return longest === undefined ? [] : [{ celsius, ...longest }];
   });

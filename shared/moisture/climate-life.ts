@@ -9,12 +9,7 @@ import {
   tableLevels,
   tableTemperatures,
 } from './derating.ts';
-import {
-  type MoistureLevel,
-  type PackageClass,
-  standardClimate,
-  standardLifeSeconds,
-} from './levels.ts';
+import { type MoistureLevel, type PackageClass, standardClimate, standardLifeSeconds } from './levels.ts';
 import { type FloorLifeNote, floorLifeNote } from './notes.ts';
 import type { Climate } from './timeline.ts';
 import { type OwnValues, type ValueSource, weakestSource } from './values.ts';

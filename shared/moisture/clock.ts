@@ -178,7 +178,8 @@ function shortBake(piece: Piece, setting: Setting, exceededSeconds: number): Sho
   const hours = (piece.toMs - piece.fromMs) / 3_600_000;
   const isKnown = celsius !== null && celsius <= hottestBakeCelsius;
   const fitting = isKnown ? options?.find((option) => celsius >= option.celsius) : undefined;
-  const isDamp = fitting !== undefined && fitting.celsius < 125 && humidity !== null && humidity > OVEN_HUMIDITY;
+  const isDamp =
+    fitting !== undefined && fitting.celsius < 125 && humidity !== null && humidity > OVEN_HUMIDITY;
   if (isDamp) setting.note(floorLifeNote('bakeDamp', { humidity }));
   if (fitting && !isDamp && hours >= fitting.hours) return null;
   return { hours, celsius, wanted: isDamp ? null : (fitting?.hours ?? null) };

@@ -6,7 +6,15 @@
 import { fail, ok, type Result } from '../kit/result.ts';
 import { bakeOptions, hotBakeLimitHours } from './bake.ts';
 import { climateLife, type PartMoisture } from './climate-life.ts';
-import { type Clock, freshClock, leftOf, runClock, type Setting, type ShortBake, usualClimate } from './clock.ts';
+import {
+  type Clock,
+  freshClock,
+  leftOf,
+  runClock,
+  type Setting,
+  type ShortBake,
+  usualClimate,
+} from './clock.ts';
 import { dryRuleOf, type MoistureLevel, type PackageClass } from './levels.ts';
 import { type FloorLifeNote, floorLifeNote } from './notes.ts';
 import { isLargeOrStacked, type PackageFacts, packageClassesOf } from './package.ts';
@@ -22,6 +30,8 @@ export interface FloorLifeInput {
   readonly packageClass?: PackageClass;
   /** What is known of the package; absent: nobody is asked, and the class follows from the thickness alone. */
   readonly package?: PackageFacts;
+  /** What a package that nobody stated may be at its bake: `large`, the worse (absent too), or what its body alone says, which is noted. */
+  readonly unknownBakesAs?: 'large' | 'body';
   /** The plant's own values of the tables. */
   readonly own?: OwnValues | null;
   /** True where the plant's edition lets a cabinet at 5 % or below stop the clock of levels 4, 5 and 5a. */
@@ -86,11 +96,15 @@ function findError(input: FloorLifeInput): FloorLifeError | null {
   return null;
 }
 
-function classNotes(input: FloorLifeInput, classes: readonly PackageClass[], source: ValueSource): FloorLifeNote[] {
+function classNotes(
+  input: FloorLifeInput,
+  classes: readonly PackageClass[],
+  source: ValueSource,
+): FloorLifeNote[] {
   if (input.level === '1') return [floorLifeNote('levelWithoutLimit')];
   if (input.level === '6') return [floorLifeNote('labelTime'), floorLifeNote('levelSixBake')];
   if (input.level === '2') return [];
-  const named = classes.join(', ');
+  const named = [...classes].sort().join(', ');
   const notes: FloorLifeNote[] = [];
   const isByThickness = input.packageClass === undefined && input.package === undefined;
   if (classes.length > 1) {
@@ -115,6 +129,9 @@ function closingNotes(
   isLarge: boolean,
 ): FloorLifeNote[] {
   const notes: FloorLifeNote[] = bakeNotes(clock);
+  const isBaked = input.history.some(({ where }) => where === 'bake');
+  const isUnstated = input.unknownBakesAs === 'body' && (input.package?.family ?? null) === null;
+  if (isBaked && isUnstated && !isLarge) notes.push(floorLifeNote('bakeRowByBody'));
   if (clock.climates.size > 1) notes.push(floorLifeNote('mixedClimates'));
   if (leftSeconds === null && input.level !== '1') notes.push(floorLifeNote('noLimitHere'));
   const { level, thicknessMm, own = null } = input;
@@ -153,7 +170,7 @@ export function floorLife(input: FloorLifeInput): Result<FloorLife, FloorLifeErr
   // Level 6 is spent from the start: only a bake opens its time on the label.
   const spentSinceMs = level === '6' ? input.openedMs : null;
   const clock = freshClock(timeline.firstClimate, spentSinceMs, timeline.pieces.length === 0);
-  const isLarge = input.package !== undefined && isLargeOrStacked(input.package);
+  const isLarge = mayBeLarge(input);
   const setting: Setting = {
     part,
     rule: dryRuleOf(level, input.cabinetPauses),
@@ -187,6 +204,14 @@ export function floorLife(input: FloorLifeInput): Result<FloorLife, FloorLifeErr
     shortBake: clock.shortBake,
     notes: [...classNotes(input, packageClasses, here.source), ...notes],
   });
+}
+
+/** Whether the bake row of large packages and stacked dies may hold. */
+function mayBeLarge({ package: facts, unknownBakesAs = 'large' }: FloorLifeInput): boolean {
+  if (facts === undefined) return false;
+  if (facts.family === null && unknownBakesAs === 'body')
+    return facts.isStacked === true || (facts.bodyMm !== null && isLargeOrStacked(facts));
+  return isLargeOrStacked(facts);
 }
 
 /** The class to show: the only one, else the one whose life counts in the climate; null where nothing is known of the part. */

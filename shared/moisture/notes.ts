@@ -18,12 +18,14 @@ const sentences = {
   classFromMemory: (f: Facts) =>
     `A value used here (class ${f['class']}) has not been compared with a copy of the standard. Check it against your own.`,
   ownValues: () => 'The value used here is the plant’s own, from its copy of the standard.',
-  levelSixBake: () => 'The bake table has no row for level 6: the row of 5a is asked for, by a rule of this tool.',
+  levelSixBake: () =>
+    'The bake table has no row for level 6: the row of 5a is asked for, by a rule of this tool.',
   bakeDamp: (f: Facts) =>
     `The oven was at ${f['humidity']} % relative humidity: below 125 °C the table asks for 5 % or less.`,
   bakeRowByBody: () =>
     'The package is not stated: a ball grid array above 17 × 17 mm, or stacked dies, would need 96 h at 125 °C.',
-  hotBakes: (f: Facts) => `Baked ${f['hours']} h above 90 °C so far; ${f['most']} h in all is the limit (from memory).`,
+  hotBakes: (f: Facts) =>
+    `Baked ${f['hours']} h above 90 °C so far; ${f['most']} h in all is the limit (from memory).`,
   hotBakesOver: (f: Facts) =>
     `Baked ${f['hours']} h above 90 °C in all: more than ${f['most']} h, after which leads may not solder well (from memory). A lead decides.`,
   roundedUp: (f: Facts) =>

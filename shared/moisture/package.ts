@@ -85,7 +85,8 @@ export function packageClassesOf(thicknessMm: number | null, facts?: PackageFact
   const named = namedClasses(facts, thicknessMm);
   if (named === null) return byThickness === null ? packageClasses : [byThickness];
   if (byThickness === null) return named;
-  const strict = named.map((each) => (each < byThickness ? each : byThickness));
+  const rank = (each: PackageClass) => packageClasses.indexOf(each);
+  const strict = named.map((each) => packageClasses[Math.min(rank(each), rank(byThickness))]);
   return packageClasses.filter((each) => strict.includes(each));
 }
 

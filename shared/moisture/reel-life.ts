@@ -47,7 +47,12 @@ function worstLevel(stated: readonly (string | null | undefined)[]): MoistureLev
 export function packageOf(facts: PartFacts | undefined): PackageFacts {
   if (!facts) return unknownPackage;
   const { family, pins, bodyXMm, bodyYMm, isStacked } = facts;
-  return { family, pins, isStacked, bodyMm: bodyXMm === null || bodyYMm === null ? null : [bodyXMm, bodyYMm] };
+  return {
+    family,
+    pins,
+    isStacked,
+    bodyMm: bodyXMm === null || bodyYMm === null ? null : [bodyXMm, bodyYMm],
+  };
 }
 
 /** What a part is known by: what a setup's slot states of it, and what the parts list says, whose thickness comes first. */

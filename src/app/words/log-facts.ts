@@ -42,7 +42,11 @@ const namesEn: Readonly<Record<FactName, string>> = {
   ...{ uncertainty: 'Meter error, ±', least: 'At least', most: 'At most', right: 'Looks right' },
   ...{ family: 'Package', pins: 'Pins', bodyMm: 'Body thickness', bodyXMm: 'Body length' },
   ...{ bodyYMm: 'Body width', isStacked: 'Stacked dies', edition: 'Edition' },
-  ...{ cabinetPauses: '5 % cabinets stop the clock', lives: 'Own floor-life values', bakes: 'Own bake values' },
+  ...{
+    cabinetPauses: '5 % cabinets stop the clock',
+    lives: 'Own floor-life values',
+    bakes: 'Own bake values',
+  },
   ...{ hours: 'Time on the label', packageClass: 'Package class', leftSeconds: 'Floor life left' },
   ...{ hotHours: 'Baked above 90 °C', restsOn: 'Rests on', values: 'Own values by' },
 };

@@ -1,5 +1,5 @@
-import type { LineClimate } from '../../../shared/moisture/line-climate.ts';
 import type { PackageFamily } from '../../../shared/floor/vocabulary.ts';
+import type { LineClimate } from '../../../shared/moisture/line-climate.ts';
 import type { ValueSource } from '../../../shared/moisture/values.ts';
 import { area } from './words.ts';
 
@@ -29,16 +29,19 @@ export const moistureWords = area({
     } as Readonly<Record<ValueSource, string>>,
     restsOn: (f: { classes: readonly string[]; celsius: number; humidity: number; edition: string }) =>
       `${f.classes.length === 1 ? `Class ${f.classes[0]}` : `Class ${[...f.classes].sort().join(' or ')} (the shorter counts)`} · ${f.celsius} °C, ${f.humidity} % · ${f.edition}`,
-    classOpen: 'The package is not fully known, so the worst class counts. An engineer can enter it under Plant, Parts.',
+    classOpen:
+      'The package is not fully known, so the worst class counts. An engineer can enter it under Plant, Parts.',
     labelHours: 'Time on its label, hours',
     labelHoursHelp: 'Level 6: the floor life printed on the bag, counted from the end of the bake.',
     badLabelHours: 'Enter the label’s hours: 1 to 9999.',
-    hotSoFar: (hours: string, most: string) => `Baked ${hours} h above 90 °C so far. The limit is ${most} h in all.`,
+    hotSoFar: (hours: string, most: string) =>
+      `Baked ${hours} h above 90 °C so far. The limit is ${most} h in all.`,
     hotLimit: 'this limit is from memory',
     bakeAdvice: (f: { options: string; source: string }) => `The table asks for ${f.options} (${f.source}).`,
     bakeOption: (hours: string, celsius: number) => `${hours} h at ${celsius} °C`,
     or: 'or',
-    bakeLarge: 'The 96 h row at 125 °C is for large BGA and stacked dies; it counts while the package is not known.',
+    bakeLarge:
+      'The 96 h row at 125 °C is for large BGA and stacked dies; it counts while the package is not known.',
     dry: 'in dry storage',
     open: 'Bag / oven',
     title: (reel: string) => `Floor life of ${reel}`,

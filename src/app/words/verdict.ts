@@ -47,12 +47,14 @@ const reasonsEn: ReasonWords = {
   },
   'bake-hours-over': {
     title: 'Baked too long in all',
-    say: (f) => `${f['hours']} h above 90 °C so far; the limit is ${f['most']} h. Its leads may not solder well.`,
+    say: (f) =>
+      `${f['hours']} h above 90 °C so far; the limit is ${f['most']} h. Its leads may not solder well.`,
     act: 'A lead must decide. Ask the part’s maker.',
   },
   'label-time-missing': {
     title: 'Level 6: time on the label?',
-    say: () => 'After its bake a level 6 reel lasts as long as its bag’s label says. Nobody has entered that.',
+    say: () =>
+      'After its bake a level 6 reel lasts as long as its bag’s label says. Nobody has entered that.',
     act: 'Bake it, enter the hours under Bag / oven, then scan again.',
   },
   'reel-unnamed': {
@@ -242,7 +244,8 @@ const reasonsEs: ReasonWords = {
   },
   'label-time-missing': {
     title: 'Nivel 6: ¿tiempo de la etiqueta?',
-    say: () => 'Tras hornearla, una bobina de nivel 6 dura lo que dice la etiqueta de su bolsa. Nadie lo ha puesto.',
+    say: () =>
+      'Tras hornearla, una bobina de nivel 6 dura lo que dice la etiqueta de su bolsa. Nadie lo ha puesto.',
     act: 'Hornéela, ponga las horas en Bolsa / horno y escanee otra vez.',
   },
   'reel-unnamed': {

@@ -24,7 +24,11 @@ describe('bakeOptions()', () => {
       reason: 'thick, 72 h is still short',
     },
   ] as const)('gives $hours h at 125, 90 and 40 °C: $reason', ({ level, thickness, exceeded, hours }) => {
-    expect(bakeOptions({ level, thicknessMm: thickness, exceededSeconds: exceeded })?.map((option) => option.hours)).toEqual(hours);
+    expect(
+      bakeOptions({ level, thicknessMm: thickness, exceededSeconds: exceeded })?.map(
+        (option) => option.hours,
+      ),
+    ).toEqual(hours);
   });
 
   it.each([
@@ -40,9 +44,15 @@ describe('bakeOptions()', () => {
       for (const exceeded of [0, longAgo]) {
         let before: readonly number[] = [0, 0, 0];
         for (const level of levels) {
-          const hours = (bakeOptions({ level, thicknessMm: thickness, exceededSeconds: exceeded }) ?? []).map((option) => option.hours);
-          const longer = (bakeOptions({ level, thicknessMm: thickness, exceededSeconds: longAgo }) ?? []).map((option) => option.hours);
-          const thicker = (bakeOptions({ level, thicknessMm: thickness + 1, exceededSeconds: exceeded }) ?? []).map((option) => option.hours);
+          const hours = (bakeOptions({ level, thicknessMm: thickness, exceededSeconds: exceeded }) ?? []).map(
+            (option) => option.hours,
+          );
+          const longer = (bakeOptions({ level, thicknessMm: thickness, exceededSeconds: longAgo }) ?? []).map(
+            (option) => option.hours,
+          );
+          const thicker = (
+            bakeOptions({ level, thicknessMm: thickness + 1, exceededSeconds: exceeded }) ?? []
+          ).map((option) => option.hours);
           expect(hours).toHaveLength(3);
           for (const [at, value] of hours.entries()) {
             expect(value).toBeGreaterThanOrEqual(before[at] ?? 0);

@@ -89,7 +89,8 @@ describe('reelLife()', () => {
 describe('what setups say', () => {
   test('of a slot', () => {
     const { floor } = beginStory();
-    const of = (more: Parameters<typeof wantedSlot>[2]) => moistureOfSlot(floor(), wantedSlot(slot, 'R-100', more));
+    const of = (more: Parameters<typeof wantedSlot>[2]) =>
+      moistureOfSlot(floor(), wantedSlot(slot, 'R-100', more));
     expect(of({ msl: '2a', bodyMm: 1.4 })).toMatchObject({ level: '2a', bodyMm: 1.4 });
     expect(of({ msl: '1' })).toMatchObject({ level: null });
     expect(moistureOfSlot(floor(), null)).toBeNull();
