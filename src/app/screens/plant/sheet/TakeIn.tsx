@@ -69,6 +69,11 @@ export function TakeIn(props: {
         <h2>{words.whatTitle}</h2>
         <Form form={form} plan={plan} zone={zone} onChange={(next) => (session.form.value = next)} />
         <Growth plan={plan} />
+        {plan.parts.length > 0 && (
+          <p class="soft" data-testid="take-packages">
+            {words.packages(formatCount(plan.parts.length))}
+          </p>
+        )}
       </section>
       {plan.diff && plan.before && <Changes diff={plan.diff} revision={plan.before.revision} />}
       <div class="take">
