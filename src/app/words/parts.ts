@@ -4,7 +4,10 @@ import { area, plural } from './words.ts';
 /** Supplier parts, feeders and blocks. */
 export const partsWords = area({
   en: {
-    tabs: { approved: 'Approved parts', feeders: 'Feeders', blocks: 'Blocks' },
+    tabs: {
+      ...{ approved: 'Approved parts', feeders: 'Feeders', blocks: 'Blocks' },
+      ...{ packages: 'Packages', moisture: 'Moisture tables' },
+    },
     search: 'Search, or scan',
     clear: 'Clear the search',
     more: (count: string) => `${count} more`,
@@ -116,7 +119,10 @@ export const partsWords = area({
     },
   },
   es: {
-    tabs: { approved: 'Aprobados', feeders: 'Alimentadores', blocks: 'Bloqueos' },
+    tabs: {
+      ...{ approved: 'Aprobados', feeders: 'Alimentadores', blocks: 'Bloqueos' },
+      ...{ packages: 'Encapsulados', moisture: 'Tablas de humedad' },
+    },
     search: 'Busque o escanee',
     clear: 'Vaciar la búsqueda',
     more: (count) => `${count} más`,

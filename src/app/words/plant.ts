@@ -17,7 +17,7 @@ export const plantWords = area({
       },
       parts: {
         title: 'Parts and feeders',
-        text: 'Approved supplier parts, feeders and their tapes, blocks.',
+        text: 'Approved supplier parts, feeders and their tapes, blocks, packages, moisture tables.',
       },
       checklists: {
         title: 'Checklists',
@@ -177,7 +177,7 @@ export const plantWords = area({
       },
       parts: {
         title: 'Componentes y alimentadores',
-        text: 'Referencias de proveedor aprobadas, alimentadores y sus cintas, bloqueos.',
+        text: 'Referencias de proveedor aprobadas, alimentadores y sus cintas, bloqueos, encapsulados, tablas de humedad.',
       },
       checklists: { title: 'Listas', text: 'Los pasos de un cambio, un empalme, el inicio de turno.' },
       labels: { title: 'Etiquetas', text: 'Enseñe una etiqueta que no sigue ninguna norma.' },

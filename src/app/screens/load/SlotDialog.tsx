@@ -71,7 +71,12 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   }
 
   if (unloading && loaded) return <UnloadDialog loaded={loaded} onClose={onClose} />;
-  if (airing && tape) return <AirDialog reel={tape} line={line} before={life} onClose={onClose} />;
+  if (airing && tape) {
+    const part = moistureOfSlot(floor, wanted);
+    return (
+      <AirDialog reel={tape} line={line} before={life} part={part} openedMs={tape.atMs} onClose={onClose} />
+    );
+  }
   if (counting && loaded) {
     return (
       <CountDialog

@@ -145,6 +145,7 @@ export function Reels(props: ReelsProps) {
           reel={airing.reel}
           line={lineOf(airing.reel)}
           before={airing.life}
+          part={moist.get(airing.reel.part ?? '') ?? null}
           onClose={() => setAiring(null)}
         />
       )}
