@@ -50,11 +50,15 @@ export interface FitReel {
   readonly expires?: string | null;
 }
 
-/** A bake that was too short: hours and degrees Celsius as told (null: not told), and the hours that the table wants (null: it gives none). */
+/**
+ * A bake that was too short: hours and degrees Celsius as told (null: not told), the hours that the table wants (null: it gives none), and on
+ * what those rest: the plant's own copy, a published one, or memory.
+ */
 export interface ShortBake {
   readonly hours: number;
   readonly celsius: number | null;
   readonly wanted: number | null;
+  readonly source?: 'own' | 'copy' | 'memory' | null;
 }
 
 /** Seconds of floor life left (null: no limit in this air), and seconds that the reel is to stand open on its slot; null where not known. */

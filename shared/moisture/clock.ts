@@ -7,12 +7,15 @@ import { climateLife, isMildClimate, type PartMoisture } from './climate-life.ts
 import { type DryRule, standardClimate } from './levels.ts';
 import { type FloorLifeNote, floorLifeNote } from './notes.ts';
 import type { Climate, Piece } from './timeline.ts';
+import type { ValueSource } from './values.ts';
 
 /** A bake that was too short: what was told of it, and the hours that the table wants at that temperature (null: it gives none). */
 export interface ShortBake {
   readonly hours: number;
   readonly celsius: number | null;
   readonly wanted: number | null;
+  /** On what the hours wanted rest; null where there are none. */
+  readonly source: ValueSource | null;
 }
 
 /** The clock as it stands. */
@@ -182,7 +185,8 @@ function shortBake(piece: Piece, setting: Setting, exceededSeconds: number): Sho
     fitting !== undefined && fitting.celsius < 125 && humidity !== null && humidity > OVEN_HUMIDITY;
   if (isDamp) setting.note(floorLifeNote('bakeDamp', { humidity }));
   if (fitting && !isDamp && hours >= fitting.hours) return null;
-  return { hours, celsius, wanted: isDamp ? null : (fitting?.hours ?? null) };
+  const row = isDamp ? undefined : fitting;
+  return { hours, celsius, wanted: row?.hours ?? null, source: row?.source ?? null };
 }
 
 /** Joins neighbouring dry pieces that the rule treats alike: a cabinet changed for another is one storage. */

@@ -1,5 +1,23 @@
-import type { ReasonWords } from './reason-words.ts';
+import type { ReasonFacts, ReasonWords } from './reason-words.ts';
 import { area, formatCount, plural } from './words.ts';
+
+const tableEn = {
+  own: 'Table: the plant’s own copy. ',
+  copy: 'Table: compared with a published copy. ',
+  memory: 'Table: from memory. ',
+} as const;
+const tableEs = {
+  own: 'Tabla: la copia propia de la planta. ',
+  copy: 'Tabla: comparada con una copia publicada. ',
+  memory: 'Tabla: de memoria. ',
+} as const;
+
+/** On what the table's hours rest; older entries do not say, and then they were from memory. */
+function restsOn(facts: ReasonFacts, table: typeof tableEn | typeof tableEs): string {
+  const { source } = facts;
+  if (facts['wanted'] === undefined || facts['wanted'] === '') return '';
+  return source === 'own' || source === 'copy' ? table[source] : table.memory;
+}
 
 const reasonsEn: ReasonWords = {
   'unknown-slot': {
@@ -42,7 +60,7 @@ const reasonsEn: ReasonWords = {
   'bake-short': {
     title: 'Baked too short',
     say: (f) =>
-      `Baked ${f['hours']} h${f['celsius'] ? ` at ${f['celsius']} °C` : ''}. ${f['wanted'] ? `The table asks for ${f['wanted']} h there` : 'The table has no row for that'}, so floor life is not restored: ${f['leftSeconds']} left. (Table from memory; an unknown body counts as the thickest.)`,
+      `Baked ${f['hours']} h${f['celsius'] ? ` at ${f['celsius']} °C` : ''}. ${f['wanted'] ? `The table asks for ${f['wanted']} h there` : 'The table has no row for that'}, so floor life is not restored: ${f['leftSeconds']} left. (${restsOn(f, tableEn)}An unknown package counts as the worst.)`,
     act: 'A lead must decide.',
   },
   'bake-hours-over': {
@@ -233,7 +251,7 @@ const reasonsEs: ReasonWords = {
   'bake-short': {
     title: 'Horneado demasiado corto',
     say: (f) =>
-      `Horneada ${f['hours']} h${f['celsius'] ? ` a ${f['celsius']} °C` : ''}. ${f['wanted'] ? `La tabla pide ${f['wanted']} h` : 'La tabla no tiene fila para eso'}: no recuperó vida en planta, quedan ${f['leftSeconds']}. (Tabla de memoria; un cuerpo desconocido cuenta como el más grueso.)`,
+      `Horneada ${f['hours']} h${f['celsius'] ? ` a ${f['celsius']} °C` : ''}. ${f['wanted'] ? `La tabla pide ${f['wanted']} h` : 'La tabla no tiene fila para eso'}: no recuperó vida en planta, quedan ${f['leftSeconds']}. (${restsOn(f, tableEs)}Un encapsulado desconocido cuenta como el peor.)`,
     act: 'Debe decidir un jefe de turno.',
   },
   'bake-hours-over': {

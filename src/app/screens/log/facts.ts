@@ -312,6 +312,7 @@ const inRow: readonly FactName[] = [
     'slots',
     'seen',
   ] as const),
+  ...(['family', 'pins', 'edition', 'lives', 'bakes', 'hours', 'packageClass', 'leftSeconds'] as const),
   ...(['missing', 'short', 'changeover', 'of', 'to', 'reason', 'note'] as const),
 ];
 /** Of kinds that say only where. */

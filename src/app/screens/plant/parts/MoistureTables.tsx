@@ -39,7 +39,7 @@ export function MoistureTables() {
   return (
     <div class="stack moisture">
       <p>{words.intro}</p>
-      <p class="soft" data-testid="moisture-edition">
+      <p class="soft" data-testid="moisture-follows">
         {words.shipped(SHIPPED_EDITION)}
         {ruling && <> {words.own(ruling.ruled.edition, ruling.ruled.source, formatDay(ruling.atMs, zone))}</>}
       </p>
