@@ -10,7 +10,17 @@ const short = z.string().check(z.maxLength(200));
 const positive = z.number().check(z.gt(0));
 const pins = z.int().check(z.minimum(1), z.maximum(10_000));
 
+/** The payloads of the kinds about moisture. */
 export const moisturePayloadSchemas = {
+  /**
+   * The highest temperature (°C) and relative humidity (%) of a line's floor. Beside the line's rules and not in them, since a tablet of
+   * an older version must still read those.
+   */
+  'line.climate-ruled': z.strictObject({
+    line: id,
+    celsius: z.number().check(z.minimum(0), z.maximum(60)),
+    humidity: z.number().check(z.minimum(0), z.maximum(100)),
+  }),
   /** What is known of a part's package. Null = not known; a newer entry about the part stands in for an older one whole. */
   'part.described': z.strictObject({
     part: id,

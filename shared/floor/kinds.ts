@@ -309,15 +309,6 @@ export const payloadSchemas = {
     by: id,
     checked: z.enum(['tablet', 'server']),
   }),
-  /**
-   * The highest temperature (°C) and relative humidity (%) of a line's floor. Beside the line's rules and not in them, since a tablet of
-   * an older version must still read those.
-   */
-  'line.climate-ruled': z.strictObject({
-    line: id,
-    celsius: z.number().check(z.minimum(0), z.maximum(60)),
-    humidity: z.number().check(z.minimum(0), z.maximum(100)),
-  }),
   /** Minutes without a touch after which whoever is signed in on a tablet of the line is signed out. */
   'line.idle-ruled': z.strictObject({ line: id, minutes: z.int().check(z.minimum(1), z.maximum(1440)) }),
   /** How many people share the line's splices now. */

@@ -4,6 +4,9 @@
 import type { PayloadOf } from './kinds.ts';
 import type { BakeBody } from './vocabulary.ts';
 
+/** What is known of a part's package, as it was last described. */
+export type PartFacts = Readonly<PayloadOf<'part.described'>>;
+
 /** The rules in force, and the entry that set them. */
 export interface MoistureRuling {
   /** As entered: the edition as its copy calls itself, which copy or paragraph, whether very dry cabinets pause, the cells. */

@@ -2,13 +2,13 @@
 // Method: maps of frozen records; the fold replaces records and never changes one, so that a copy of the maps is a snapshot.
 // A deep tree of nested maps was refused: copying it for every late entry of another tablet would cost more than folding.
 
-import type { LabelRule } from '../labels/rules.ts';
 import type { ClockReading } from '../log/entry.ts';
 import type { Airing } from './airing.ts';
 import type { Block } from './blocks.ts';
 import type { ChecklistTemplate, Signature } from './checklist.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
-import type { MoistureRuling } from './moisture-rules.ts';
+import type { MoistureRuling, PartFacts } from './moisture-rules.ts';
+import type { TaughtRule } from './taught-rule.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
 /** Who belongs to the plant; `pin` verifies a PIN away from the server, null where none is set. */
@@ -38,13 +38,6 @@ export type LineRules = Readonly<PayloadOf<'line.ruled'>>;
 export type Feeder = Readonly<PayloadOf<'feeder.known'>>;
 /** What one product side wants on each slot, in one revision; it never changes once taken. */
 export type Setup = Readonly<PayloadOf<'setup.taken'>> & { readonly takenMs: number };
-
-/** A site rule for labels, and who approved it when. */
-export interface TaughtRule {
-  readonly rule: LabelRule;
-  readonly by: string | null;
-  readonly atMs: number;
-}
 
 /** Where a run stands. */
 export type RunPhase = 'running' | 'stopped' | 'ended';
@@ -271,9 +264,6 @@ export interface Acknowledgement {
   readonly by: string | null;
   readonly atMs: number;
 }
-
-/** What is known of a part's package, as it was last described. */
-export type PartFacts = Readonly<PayloadOf<'part.described'>>;
 
 /** The floor as the log says. */
 export interface FloorState {

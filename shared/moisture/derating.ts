@@ -137,6 +137,9 @@ export interface TableLife {
 
 const daySeconds = 86_400;
 
+/** Levels whose floor life at 30 °C and 60 % was seen in published data sheets. */
+const SEEN_LEVELS: readonly TableLevel[] = ['2a', '3', '5'];
+
 /** One cell as it is in force: days, null = no limit, and on what it rests. */
 export interface TableCell {
   readonly days: number | null;
@@ -145,7 +148,8 @@ export interface TableCell {
 
 /**
  * A cell of table 7-1: the plant's own value where it entered one, else the shipped one. `humidity` one of `tableHumidities`. Shipped cells of
- * class A, and level 3 of class C at 30 °C with 60 and 70 %, were compared with published copies; the others are from memory.
+ * class A, level 3 of class C at 30 °C and 70 %, and 30 °C and 60 % at levels 2a, 3 and 5 (there every class has the level's own floor life, as data
+ * sheets print it) were compared with published copies; the others are from memory.
  */
 export function tableCell(
   level: TableLevel,
@@ -157,10 +161,11 @@ export function tableCell(
   const entered = own?.lives.get(lifeKey({ class: packageClass, level, celsius, humidity }));
   if (entered !== undefined) return { days: entered, source: 'own' };
   const text = table[packageClass][level][celsius].split(' ')[tableHumidities.indexOf(humidity)] ?? '';
-  const isAnchor = packageClass === 'C' && level === '3' && celsius === 30 && [60, 70].includes(humidity);
+  const isLevelsOwn = celsius === 30 && humidity === 60 && SEEN_LEVELS.includes(level);
+  const isAnchor = packageClass === 'C' && level === '3' && celsius === 30 && humidity === 70;
   return {
     days: text === '-' ? null : Number(text),
-    source: packageClass === 'A' || isAnchor ? 'copy' : 'memory',
+    source: packageClass === 'A' || isLevelsOwn || isAnchor ? 'copy' : 'memory',
   };
 }
 

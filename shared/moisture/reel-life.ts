@@ -3,8 +3,8 @@
 
 import { isLimited } from '../floor/airing.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
-import { MOISTURE_RULES, type MoistureRuling } from '../floor/moisture-rules.ts';
-import type { FloorState, PartFacts } from '../floor/state.ts';
+import { MOISTURE_RULES, type MoistureRuling, type PartFacts } from '../floor/moisture-rules.ts';
+import type { FloorState } from '../floor/state.ts';
 import { type FloorLife, floorLife } from './floor-life.ts';
 import { type MoistureLevel, moistureLevels } from './levels.ts';
 import { lineClimate } from './line-climate.ts';

@@ -2,7 +2,7 @@
 // and tablets of an older version must still read the setup.
 
 import { isLimited } from '../floor/airing.ts';
-import type { PartFacts } from '../floor/state.ts';
+import type { PartFacts } from '../floor/moisture-rules.ts';
 import { parsePackageText } from './package-text.ts';
 import type { SheetSlot } from './slot.ts';
 

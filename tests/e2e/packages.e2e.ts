@@ -27,7 +27,8 @@ it('a plant’s own value stands in for the shipped one, and the log names it be
     await page.getByTestId('class-C').click();
     await page.getByTestId('level-2a').click();
     const cell = page.getByTestId('cell-30-60');
-    expect(await cell.getAttribute('aria-label')).toContain('from memory');
+    expect(await cell.getAttribute('aria-label')).toContain('compared with a published copy');
+    expect(await page.getByTestId('cell-25-60').getAttribute('aria-label')).toContain('from memory');
     await cell.click();
     await page.getByTestId('moisture-value').fill('20');
     await page.getByTestId('moisture-take').click();

@@ -1,25 +1,9 @@
-import type { ReasonFacts, ReasonWords } from './reason-words.ts';
+import type { ReasonWords } from './reason-words.ts';
+import { moistureReasonsEn, moistureReasonsEs, restsOn, tableEn, tableEs } from './verdict-moisture.ts';
 import { area, formatCount, plural } from './words.ts';
 
-const tableEn = {
-  own: 'Table: the plant’s own copy. ',
-  copy: 'Table: compared with a published copy. ',
-  memory: 'Table: from memory. ',
-} as const;
-const tableEs = {
-  own: 'Tabla: la copia propia de la planta. ',
-  copy: 'Tabla: comparada con una copia publicada. ',
-  memory: 'Tabla: de memoria. ',
-} as const;
-
-/** On what the table's hours rest; older entries do not say, and then they were from memory. */
-function restsOn(facts: ReasonFacts, table: typeof tableEn | typeof tableEs): string {
-  const { source } = facts;
-  if (facts['wanted'] === undefined || facts['wanted'] === '') return '';
-  return source === 'own' || source === 'copy' ? table[source] : table.memory;
-}
-
 const reasonsEn: ReasonWords = {
+  ...moistureReasonsEn,
   'unknown-slot': {
     title: 'No such slot',
     say: (f) => `This line has no slot ${f['slot']}.`,
@@ -62,24 +46,6 @@ const reasonsEn: ReasonWords = {
     say: (f) =>
       `Baked ${f['hours']} h${f['celsius'] ? ` at ${f['celsius']} °C` : ''}. ${f['wanted'] ? `The table asks for ${f['wanted']} h there` : 'The table has no row for that'}, so floor life is not restored: ${f['leftSeconds']} left. (${restsOn(f, tableEn)}An unknown package counts as the worst.)`,
     act: 'A lead must decide.',
-  },
-  'bake-hours-over': {
-    title: 'Baked too long in all',
-    say: (f) =>
-      `${f['hours']} h above 90 °C so far; the limit is ${f['most']} h. Its leads may not solder well.`,
-    act: 'A lead must decide. Ask the part’s maker.',
-  },
-  'label-time-missing': {
-    title: 'Level 6: time on the label?',
-    say: () =>
-      'After its bake a level 6 reel lasts as long as its bag’s label says. Nobody has entered that.',
-    act: 'Bake it, enter the hours under Bag / oven, then scan again.',
-  },
-  'reel-unnamed': {
-    title: 'No id, and it may be an opened reel',
-    say: (f) =>
-      `A reel of this part${f['lot'] ? `, lot ${f['lot']},` : ''} came off the line before${f['left'] ? ` with ${f['left']} left` : ''}. Without an id the two cannot be told apart, so ${f['floorLife'] === 'true' ? 'floor life' : 'the count'} is not known.`,
-    act: 'Give the reel an id, or let a lead decide.',
   },
   'same-label': {
     title: 'A second reel with the same label',
@@ -207,6 +173,7 @@ const reasonsEn: ReasonWords = {
 };
 
 const reasonsEs: ReasonWords = {
+  ...moistureReasonsEs,
   'unknown-slot': {
     title: 'No existe esa posición',
     say: (f) => `Esta línea no tiene la posición ${f['slot']}.`,
@@ -253,24 +220,6 @@ const reasonsEs: ReasonWords = {
     say: (f) =>
       `Horneada ${f['hours']} h${f['celsius'] ? ` a ${f['celsius']} °C` : ''}. ${f['wanted'] ? `La tabla pide ${f['wanted']} h` : 'La tabla no tiene fila para eso'}: no recuperó vida en planta, quedan ${f['leftSeconds']}. (${restsOn(f, tableEs)}Un encapsulado desconocido cuenta como el peor.)`,
     act: 'Debe decidir un jefe de turno.',
-  },
-  'bake-hours-over': {
-    title: 'Horneada demasiado en total',
-    say: (f) =>
-      `${f['hours']} h por encima de 90 °C hasta ahora; el límite es ${f['most']} h. Sus patillas pueden soldar mal.`,
-    act: 'Debe decidir un jefe. Pregunte al fabricante.',
-  },
-  'label-time-missing': {
-    title: 'Nivel 6: ¿tiempo de la etiqueta?',
-    say: () =>
-      'Tras hornearla, una bobina de nivel 6 dura lo que dice la etiqueta de su bolsa. Nadie lo ha puesto.',
-    act: 'Hornéela, ponga las horas en Bolsa / horno y escanee otra vez.',
-  },
-  'reel-unnamed': {
-    title: 'Sin identificador; puede estar ya abierta',
-    say: (f) =>
-      `Una bobina de este componente${f['lot'] ? `, lote ${f['lot']},` : ''} salió antes de la línea${f['left'] ? ` con ${f['left']} piezas` : ''}. Sin identificador no se distinguen, y no se conoce ${f['floorLife'] === 'true' ? 'la vida en planta' : 'la cuenta'}.`,
-    act: 'Ponga un identificador a la bobina o que decida un jefe.',
   },
   'same-label': {
     title: 'Otra bobina con la misma etiqueta',

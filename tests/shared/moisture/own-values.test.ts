@@ -62,7 +62,8 @@ describe('cells', () => {
   test('of the floor-life table say on what they rest', () => {
     expect(tableCell('3', 'A', at)).toEqual({ days: 7, source: 'copy' });
     expect(tableCell('3', 'C', at)).toEqual({ days: 7, source: 'copy' });
-    expect(tableCell('3', 'B', at)).toEqual({ days: 7, source: 'memory' });
+    expect(tableCell('3', 'B', at)).toEqual({ days: 7, source: 'copy' });
+    expect(tableCell('3', 'B', { ...at, celsius: 25 })).toEqual({ days: 9, source: 'memory' });
     expect(tableCell('3', 'C', at, own)).toEqual({ days: 5, source: 'own' });
     expect(tableCell('4', 'C', at, own)).toEqual({ days: 3, source: 'memory' });
   });

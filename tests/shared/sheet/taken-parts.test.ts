@@ -1,7 +1,7 @@
 // A sheet's packages as the parts list takes them in: of moisture-sensitive parts alone, over what was known.
 
 import { expect, test } from 'vitest';
-import type { PartFacts } from '../../../shared/floor/state.ts';
+import type { PartFacts } from '../../../shared/floor/moisture-rules.ts';
 import { readSheet } from '../../../shared/sheet/read.ts';
 import { describedParts } from '../../../shared/sheet/taken-parts.ts';
 import { textToRows } from '../../../shared/sheet/text.ts';

@@ -1,6 +1,7 @@
 // What the list of packages shows, and its form as texts and back; what does not fit is refused whole.
 
-import type { FloorState, PartFacts } from '../../../../../shared/floor/state.ts';
+import type { PartFacts } from '../../../../../shared/floor/moisture-rules.ts';
+import type { FloorState } from '../../../../../shared/floor/state.ts';
 import type { PackageFamily } from '../../../../../shared/floor/vocabulary.ts';
 import { compareText } from '../../../../../shared/log/order.ts';
 import type { MoistureLevel, PackageClass } from '../../../../../shared/moisture/levels.ts';

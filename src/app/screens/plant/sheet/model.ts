@@ -4,7 +4,8 @@
 import { parseSlot } from '../../../../../shared/floor/address.ts';
 import type { PayloadOf, SetupSlot, Wish } from '../../../../../shared/floor/kinds.ts';
 import { type GrownBank, growLine, type PlaceNames } from '../../../../../shared/floor/line-grow.ts';
-import type { FloorState, Line, PartFacts, Setup } from '../../../../../shared/floor/state.ts';
+import type { PartFacts } from '../../../../../shared/floor/moisture-rules.ts';
+import type { FloorState, Line, Setup } from '../../../../../shared/floor/state.ts';
 import type { Side } from '../../../../../shared/floor/vocabulary.ts';
 import { diffSheets, type SheetDiff } from '../../../../../shared/sheet/diff.ts';
 import type { SheetSeverity } from '../../../../../shared/sheet/problems.ts';
