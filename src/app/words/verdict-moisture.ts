@@ -2,7 +2,10 @@
 
 import type { ReasonFacts, ReasonWords } from './reason-words.ts';
 
-type MoistureReasons = Pick<ReasonWords, 'bake-hours-over' | 'label-time-missing' | 'reel-unnamed'>;
+type MoistureReasons = Pick<
+  ReasonWords,
+  'bake-hours-over' | 'label-time-missing' | 'reel-unnamed' | 'floor-life-short'
+>;
 
 /** On what a bake's hours rest. */
 export const tableEn = {
@@ -44,6 +47,11 @@ export const moistureReasonsEn: MoistureReasons = {
       `A reel of this part${f['lot'] ? `, lot ${f['lot']},` : ''} came off the line before${f['left'] ? ` with ${f['left']} left` : ''}. Without an id the two cannot be told apart, so ${f['floorLife'] === 'true' ? 'floor life' : 'the count'} is not known.`,
     act: 'Give the reel an id, or let a lead decide.',
   },
+  'floor-life-short': {
+    title: 'Floor life ends before the reel',
+    say: (f) => `Its floor life ends in ${f['leftSeconds']}, the reel lasts ${f['neededSeconds']}.`,
+    act: 'A lead must decide.',
+  },
 };
 
 /** In Spanish. */
@@ -65,5 +73,10 @@ export const moistureReasonsEs: MoistureReasons = {
     say: (f) =>
       `Una bobina de este componente${f['lot'] ? `, lote ${f['lot']},` : ''} salió antes de la línea${f['left'] ? ` con ${f['left']} piezas` : ''}. Sin identificador no se distinguen, y no se conoce ${f['floorLife'] === 'true' ? 'la vida en planta' : 'la cuenta'}.`,
     act: 'Ponga un identificador a la bobina o que decida un jefe.',
+  },
+  'floor-life-short': {
+    title: 'La vida en planta acaba antes que la bobina',
+    say: (f) => `Su vida en planta acaba en ${f['leftSeconds']}; la bobina dura ${f['neededSeconds']}.`,
+    act: 'Debe decidir un jefe de turno.',
   },
 };

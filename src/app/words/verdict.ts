@@ -137,11 +137,6 @@ const reasonsEn: ReasonWords = {
     say: (f) => `Use by ${f['expires']}.`,
     act: 'A lead must decide.',
   },
-  'floor-life-short': {
-    title: 'Floor life ends before the reel',
-    say: (f) => `Its floor life ends in ${f['leftSeconds']}, the reel lasts ${f['neededSeconds']}.`,
-    act: 'A lead must decide.',
-  },
   'by-alternate': {
     title: 'Approved alternate',
     say: (f) => `${f['found']} is an approved alternate of ${f['wanted']}.`,
@@ -313,11 +308,6 @@ const reasonsEs: ReasonWords = {
   expired: {
     title: 'Fuera de fecha',
     say: (f) => `Usar hasta ${f['expires']}.`,
-    act: 'Debe decidir un jefe de turno.',
-  },
-  'floor-life-short': {
-    title: 'La vida en planta acaba antes que la bobina',
-    say: (f) => `Su vida en planta acaba en ${f['leftSeconds']}; la bobina dura ${f['neededSeconds']}.`,
     act: 'Debe decidir un jefe de turno.',
   },
   'by-alternate': {
