@@ -69,7 +69,9 @@ function shortestTableLife(level: TableLevel, part: PartMoisture, climate: Clima
   }
   if (shortest !== null) return { ...shortest, source: weakestSource(sources) };
   return {
-    ...{ seconds: 0, packageClass: null, source: 'memory' as const },
+    seconds: 0,
+    packageClass: null,
+    source: 'memory',
     notes: [floorLifeNote('outsideTable', { ...climate })],
   };
 }

@@ -5,8 +5,11 @@ import { area, plural } from './words.ts';
 export const partsWords = area({
   en: {
     tabs: {
-      ...{ approved: 'Approved parts', feeders: 'Feeders', blocks: 'Blocks' },
-      ...{ packages: 'Packages', moisture: 'Moisture tables' },
+      approved: 'Approved parts',
+      feeders: 'Feeders',
+      blocks: 'Blocks',
+      packages: 'Packages',
+      moisture: 'Moisture tables',
     },
     search: 'Search, or scan',
     clear: 'Clear the search',
@@ -120,8 +123,11 @@ export const partsWords = area({
   },
   es: {
     tabs: {
-      ...{ approved: 'Aprobados', feeders: 'Alimentadores', blocks: 'Bloqueos' },
-      ...{ packages: 'Encapsulados', moisture: 'Tablas de humedad' },
+      approved: 'Aprobados',
+      feeders: 'Alimentadores',
+      blocks: 'Bloqueos',
+      packages: 'Encapsulados',
+      moisture: 'Tablas de humedad',
     },
     search: 'Busque o escanee',
     clear: 'Vaciar la búsqueda',
