@@ -108,7 +108,7 @@ function leftOfLife(
   { log, setup }: Floor,
   at: { readonly slot: string; readonly reel: string | null; readonly atMs: number },
 ) {
-  const part = moistureOfSlot(wantedOn(log.state, setup, at.slot));
+  const part = moistureOfSlot(log.state, wantedOn(log.state, setup, at.slot));
   const left = reelLife(log.state, at.reel, { line: lineId, part, nowMs: at.atMs })?.leftSeconds ?? null;
   return left === null ? null : { leftSeconds: left, neededSeconds: null };
 }

@@ -2,6 +2,8 @@
 // Tape widths, pitches and reel quantities follow EIA-481-D and quantities that makers print for these packages; numbers,
 // products and usage are invented.
 
+import type { PackageFamily } from '../shared/floor/vocabulary.ts';
+
 /** What all parts of one package have in common. Lengths in mm; `full` = parts on a full reel. */
 export interface Family {
   readonly tapeWidthMm: number;
@@ -15,6 +17,12 @@ export interface Family {
   /** Letters with which the two approved suppliers begin their numbers. */
   readonly series: readonly [string, string];
   readonly msl?: string;
+  /** Package, pins, and body length and width, where the plant knows them. */
+  readonly package?: {
+    readonly family: PackageFamily;
+    readonly pins?: number;
+    readonly sizeMm?: readonly [number, number];
+  };
   readonly polarity?: string;
   readonly critical?: boolean;
 }
@@ -41,6 +49,7 @@ export const families = {
     machine: 'M2',
     series: ['LUMA6', 'VEG6'],
     msl: '2a',
+    package: { family: 'chip' },
     polarity: 'Green mark towards the sprocket holes',
   },
   dsod: { ...chip, full: 3000, bodyMm: 1.1, machine: 'M2', series: ['ND', 'TVD'], polarity: band },
@@ -86,11 +95,13 @@ export const families = {
     machine: 'M3',
     series: ['HUQ24', 'MIQ24'],
     msl: '3',
+    package: { family: 'qfn', pins: 24, sizeMm: [4, 4] },
     polarity: dot,
   },
   lqfp64: {
     ...{ tapeWidthMm: 24, pitchMm: 16, positions: 3, full: 1000, bodyMm: 1.4, machine: 'M3' },
     ...{ series: ['HUL64', 'MIL64'], msl: '3', polarity: dot, critical: true },
+    package: { family: 'lqfp', pins: 64, sizeMm: [10, 10] },
   },
   to263: {
     tapeWidthMm: 24,

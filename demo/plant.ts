@@ -4,6 +4,7 @@
 
 import { checkPayload, type EntryKind, type PayloadOf } from '../shared/floor/kinds.ts';
 import { feeders } from './feeders.ts';
+import { familyOf, partRows } from './parts.ts';
 import { people } from './people.ts';
 import { blockedLot } from './practice-label.ts';
 import { bankPositions, banks, lineId, machines, products, takenSetup } from './setups.ts';
@@ -98,6 +99,7 @@ export function plantWishes(settings: {
     }),
     wish('line.ruled', lineRules(settings.shiftStart)),
     ...feeders.map((feeder) => wish('feeder.known', feeder)),
+    ...describedParts(),
     ...products.map((product) => wish('setup.taken', takenSetup(product))),
     wish('material.blocked', {
       block: 'block-1',
@@ -107,4 +109,27 @@ export function plantWishes(settings: {
       reason: 'Supplier recall: parts rotated in their pockets',
     }),
   ];
+}
+
+/** The packages that an engineer entered; one moisture-sensitive part is left out, as happens, and counts as the worst. */
+function describedParts(): Wish[] {
+  return partRows.flatMap(([part]) => {
+    const { package: known, bodyMm } = familyOf(part);
+    if (known === undefined) return [];
+    const { family, pins = null, sizeMm } = known;
+    const [bodyXMm, bodyYMm] = sizeMm ?? [null, null];
+    return [
+      wish('part.described', {
+        part,
+        family,
+        pins,
+        bodyMm,
+        bodyXMm,
+        bodyYMm,
+        isStacked: false,
+        msl: null,
+        source: 'Data sheet',
+      }),
+    ];
+  });
 }

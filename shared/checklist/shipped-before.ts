@@ -2,6 +2,7 @@
 // in it against the one that ships now.
 
 import type { ChecklistStep, ChecklistTemplate } from '../floor/checklist.ts';
+import { shiftChecklist } from './shipped.ts';
 import { changeoverChecklist } from './shipped-changeover.ts';
 
 /** Step -> how it was asked in version 1: in other words, by a tick what is known today, by any two what wants two roles now. */
@@ -56,6 +57,19 @@ function withoutNew({ roles: _, wants: _wants, knows: _knows, ...step }: Checkli
   return step;
 }
 
+/** Step -> how it was asked in version 1: one limit for strap and shoes, which is right for a strap alone. */
+const shift1: Readonly<Record<string, Partial<ChecklistStep>>> = {
+  static: {
+    kind: 'measure',
+    most: 35,
+    unit: 'MΩ',
+    text: {
+      en: 'Wrist strap or shoes at the tester. Limit: strap system below 35 MΩ (ANSI/ESD S20.20).',
+      es: 'Muñequera o calzado en el comprobador. Límite: sistema de muñequera por debajo de 35 MΩ (ANSI/ESD S20.20).',
+    },
+  },
+};
+
 /** Every older version that shipped. */
 export const shippedBefore: readonly ChecklistTemplate[] = [
   {
@@ -64,5 +78,12 @@ export const shippedBefore: readonly ChecklistTemplate[] = [
     steps: changeoverChecklist.steps
       .filter(({ step }) => step !== 'slots-verified')
       .map((step) => ({ ...withoutNew(step), ...changeover1[step.step] })),
+  },
+  {
+    ...shiftChecklist,
+    version: 1,
+    steps: shiftChecklist.steps
+      .filter(({ step }) => !step.startsWith('static-'))
+      .map((step) => ({ ...step, ...shift1[step.step] })),
   },
 ];

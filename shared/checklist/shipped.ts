@@ -80,7 +80,7 @@ const shift: Words = ['Start of shift', 'Inicio de turno'];
 /** What a shift looks at before it builds. */
 export const shiftChecklist: ChecklistTemplate = {
   template: 'shift-start',
-  version: 1,
+  version: 2,
   purpose: 'shift-start',
   title: { en: 'Start of shift', es: 'Inicio de turno' },
   steps: [
@@ -89,18 +89,39 @@ export const shiftChecklist: ChecklistTemplate = {
       'running',
       ['What the shift before handed over.', 'Lo que entregó el turno anterior.'],
     ]),
+    step(shift, 'static', [
+      'tick',
+      'running',
+      [
+        'Wrist strap, or shoes on this floor, passed at the tester. Each has its own limit (ANSI/ESD S20.20).',
+        'Muñequera, o calzado sobre este suelo, correctos en el comprobador. Cada uno tiene su límite (ANSI/ESD S20.20).',
+      ],
+    ]),
     step(
       shift,
-      'static',
+      'static-strap',
       [
         'measure',
         'running',
         [
-          'Wrist strap or shoes at the tester. Limit: strap system below 35 MΩ (ANSI/ESD S20.20).',
-          'Muñequera o calzado en el comprobador. Límite: sistema de muñequera por debajo de 35 MΩ (ANSI/ESD S20.20).',
+          'Worn with a wrist strap: strap system, below 35 MΩ.',
+          'Con muñequera: sistema de muñequera, por debajo de 35 MΩ.',
         ],
       ],
-      { most: 35, unit: 'MΩ' },
+      { most: 35, unit: 'MΩ', optional: true },
+    ),
+    step(
+      shift,
+      'static-shoes',
+      [
+        'measure',
+        'running',
+        [
+          'Worn with shoes: person, shoes and floor, below 1000 MΩ; the body stays below 100 V.',
+          'Con calzado: persona, calzado y suelo, por debajo de 1000 MΩ; el cuerpo queda por debajo de 100 V.',
+        ],
+      ],
+      { most: 1000, unit: 'MΩ', optional: true },
     ),
     step(
       shift,

@@ -9,21 +9,86 @@ import type { Verdict, VerifyAct } from '../floor/vocabulary.ts';
 import { wantedOn } from '../floor/wanted.ts';
 import { type ReelComing, reelLastsSeconds } from '../forecast/reel-lasts.ts';
 import { formatMoment } from '../kit/moment.ts';
-import { moistureOfParts, moistureOfSlot, reelLife } from '../moisture/reel-life.ts';
+import { hotBakeLimitHours } from '../moisture/bake.ts';
+import {
+  moistureOfParts,
+  moistureOfSlot,
+  moistureRuling,
+  type ReelLife,
+  reelLife,
+} from '../moisture/reel-life.ts';
+import { SHIPPED_EDITION } from '../moisture/values.ts';
 import type { ReelInHand } from './model.ts';
 
+/** The floor life of a reel on its way to a slot, with what it rests on; null where its time out of the bag is not limited. */
+function lifeOf(floor: FloorState, asked: AskedReel, nowMs: number): ReelLife | null {
+  const { reel, line } = asked;
+  const wanted = wantedOn(floor, asked.setup, asked.slot);
+  // An alternate has a package of its own.
+  const named = reel.part ?? null;
+  const isAlternate = named !== null && wanted?.alternates.includes(named);
+  const slot = wanted && isAlternate ? { ...wanted, part: named } : wanted;
+  return reelLife(floor, reel.reel, { line, part: moistureOfSlot(floor, slot), label: reel.msl, nowMs });
+}
+
+/** A reel on its way to a slot, as its label says it. */
+type AskedReel = Omit<ReelComing, 'quantity'> & {
+  readonly reel: Pick<ReelInHand, 'reel' | 'quantity' | 'msl'> & Partial<Pick<ReelInHand, 'part'>>;
+};
+
+/** A floor life as a verdict takes it; null where it has no limit. */
+function fitLife(life: ReelLife | null, neededSeconds: number | null): FitLife | null {
+  if (life === null) return null;
+  const { leftSeconds, shortBake, wantsLabelTime, hotBakeHours } = life;
+  const isHot = hotBakeHours > hotBakeLimitHours;
+  // Leads that saw too much heat are asked about in any air.
+  if (leftSeconds === null && !isHot) return null;
+  return {
+    leftSeconds,
+    neededSeconds,
+    shortBake,
+    wantsLabelTime,
+    hotBakes: isHot ? { hours: Math.round(hotBakeHours * 10) / 10, most: hotBakeLimitHours } : null,
+  };
+}
+
 /** The floor-life part of a verdict's question; null where the reel's time out of the bag has no limit. */
-export function floorLifeOf(
-  floor: FloorState,
-  asked: Omit<ReelComing, 'quantity'> & { readonly reel: Pick<ReelInHand, 'reel' | 'quantity' | 'msl'> },
-  nowMs: number,
-): FitLife | null {
+export function floorLifeOf(floor: FloorState, asked: AskedReel, nowMs: number): FitLife | null {
+  const life = lifeOf(floor, asked, nowMs);
+  if (life === null) return null;
   const { reel, ...coming } = asked;
-  const part = moistureOfSlot(wantedOn(floor, asked.setup, asked.slot));
-  const life = reelLife(floor, reel.reel, { line: asked.line, part, label: reel.msl, nowMs });
-  if (life === null || life.leftSeconds === null) return null;
-  const neededSeconds = reelLastsSeconds(floor, { ...coming, quantity: reel.quantity }, nowMs);
-  return { leftSeconds: life.leftSeconds, neededSeconds, shortBake: life.shortBake };
+  return fitLife(life, reelLastsSeconds(floor, { ...coming, quantity: reel.quantity }, nowMs));
+}
+
+/**
+ * On what the floor life of a judged reel rested, for the log: level, classes, climate, what is left, hot bakes, and which values of the
+ * standard were in force. Empty where its time out of the bag is not limited. Written after the verdict, in the same append.
+ */
+export function lifeJudgedWishes(floor: FloorState, asked: AskedReel, nowMs: number): readonly Wish[] {
+  const life = lifeOf(floor, asked, nowMs);
+  if (life === null || life.leftSeconds === null) return [];
+  const ruling = moistureRuling(floor);
+  const { line, slot, reel } = asked;
+  return [
+    {
+      kind: 'reel.life-judged',
+      payload: {
+        line,
+        slot,
+        reel: reel.reel,
+        part: reel.part ?? null,
+        msl: life.level,
+        packageClass: [...life.packageClasses].sort().join(' '),
+        celsius: life.climate.celsius,
+        humidity: life.climate.humidity,
+        leftSeconds: Math.round(life.leftSeconds),
+        hotHours: Math.round(life.hotBakeHours * 10) / 10,
+        edition: life.source === 'own' ? (ruling?.ruled.edition ?? '') : SHIPPED_EDITION,
+        restsOn: life.source,
+        values: ruling?.entry ?? null,
+      },
+    },
+  ];
 }
 
 /**
@@ -36,11 +101,8 @@ export function lifeOnShelf(
   nowMs: number,
 ): (reel: Reel, part: string) => FitLife | null {
   const parts = moistureOfParts(floor);
-  return (reel, part) => {
-    const life = reelLife(floor, reel.reel, { line, part: parts.get(part) ?? null, nowMs });
-    if (life === null || life.leftSeconds === null) return null;
-    return { leftSeconds: life.leftSeconds, neededSeconds: null, shortBake: life.shortBake };
-  };
+  return (reel, part) =>
+    fitLife(reelLife(floor, reel.reel, { line, part: parts.get(part) ?? null, nowMs }), null);
 }
 
 /**

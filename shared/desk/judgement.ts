@@ -12,13 +12,20 @@ import { type EarlyQuestion, heldAlready, refusedAlready } from '../verdict/earl
 import type { Reason } from '../verdict/reasons.ts';
 import { type VerifyAnswer, verifyReel } from '../verdict/verify.ts';
 import { verifyForCart } from '../verdict/verify-cart.ts';
-import { floorLifeOf, openedWishes } from './floor-life.ts';
+import { floorLifeOf, lifeJudgedWishes, openedWishes } from './floor-life.ts';
 import { type Desk, type DeskView, deskAct, emptyDesk, type ReelInHand } from './model.ts';
 import { continuesLabel } from './pieces.ts';
 import { takeScan } from './take-scan.ts';
 
 export { offerToStep } from './step-offer.ts';
-export { answerMeaning, answerRunsHere, answerWhich, takeEnough, takeScan } from './take-scan.ts';
+export {
+  answerCameBefore,
+  answerMeaning,
+  answerRunsHere,
+  answerWhich,
+  takeEnough,
+  takeScan,
+} from './take-scan.ts';
 
 /** A desk with all that a verdict wants. */
 export interface ReadyDesk extends Desk {
@@ -49,6 +56,7 @@ export function judgeReel(seen: DeskView, ready: ReadyDesk, nowMs: number): Judg
   const wishes: Wish[] = [
     verdictWish(seen, { act, setup, slot, feeder, reel }, answer),
     ...openedWishes(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
+    ...lifeJudgedWishes(floor, asked, nowMs),
   ];
   return { act, answer, wishes };
 }
@@ -82,6 +90,7 @@ export function judgeForCart(
   const drafts: Draft[] = [
     { kind: 'reel.verified', payload: answer.verdict === 'held' ? { ...verdict, cart } : verdict },
     ...openedWishes(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
+    ...lifeJudgedWishes(floor, { act, line, setup, slot, reel }, nowMs),
   ];
   if (isAccepted) drafts.push(([of = '']) => filledWish(at, { slot, feeder, reel, answer, of }));
   return { answer, drafts };
@@ -220,7 +229,10 @@ export function judgeEarly(
   if (question === null || answer === null) return null;
   const { act, setup, slot, feeder } = question;
   const reel = desk.reel ?? desk.partial ?? { ...noReel, via: desk.via ?? 'typed' };
-  return { act, answer, reel, wishes: [verdictWish(seen, { act, setup, slot, feeder, reel }, answer)] };
+  const judged =
+    slot === null ? [] : lifeJudgedWishes(seen.floor, { act, line: seen.line, setup, slot, reel }, nowMs);
+  const wishes = [verdictWish(seen, { act, setup, slot, feeder, reel }, answer), ...judged];
+  return { act, answer, reel, wishes };
 }
 
 /** A label as a reel of a slot's part would carry it, for a rehearsal. */

@@ -29,6 +29,8 @@ export interface ReelInHand {
   readonly msl: string | null;
   /** True where a person said that it is a second reel, though its label reads like that of the reel that runs there. */
   readonly isSecond?: boolean;
+  /** True where a person said that it comes new, though a reel without an id of its part and lot was on the line before. */
+  readonly isFresh?: boolean;
   /** What the label says that a person must decide. */
   readonly questions: readonly LabelQuestion[];
 }
@@ -55,7 +57,15 @@ export type DeskQuestion =
   | { readonly ask: 'unlisted-feeder'; readonly text: string; readonly options: readonly Recognised[] }
   | { readonly ask: 'meaning'; readonly question: MeaningQuestion }
   /** The label in hand reads like that of the reel that runs on the slot: is it that reel, or a second one? */
-  | { readonly ask: 'runs-here'; readonly slot: string; readonly reel: ReelInHand };
+  | { readonly ask: 'runs-here'; readonly slot: string; readonly reel: ReelInHand }
+  /** The label has no id, and a reel without one of its part and lot came off the line with parts on it: is it that one? */
+  | {
+      readonly ask: 'came-before';
+      readonly reel: ReelInHand;
+      /** Parts that the earlier one had left, null where nobody knows. */
+      readonly left: number | null;
+      readonly lot: string | null;
+    };
 
 /** Something worth telling that is no verdict. */
 export type DeskTold =

@@ -11,6 +11,7 @@ import type { Source } from '../floor/vocabulary.ts';
 import { parseLabel } from '../labels/label.ts';
 import type { LabelQuestion, LabelReading } from '../labels/reading.ts';
 import type { Scan, ScannedCode } from '../labels/scan.ts';
+import { earlierUnnamed } from '../verdict/verify.ts';
 import {
   type Desk,
   type DeskView,
@@ -177,7 +178,24 @@ function takeReel(desk: Desk, reel: ReelInHand, view: DeskView): Desk {
   }
   if (desk.slot !== null && readsAsRunning(reel, desk, view))
     return { ...desk, question: { ask: 'runs-here', slot: desk.slot, reel } };
-  return { ...desk, reel };
+  return askCameBefore(desk, reel, view) ?? { ...desk, reel };
+}
+
+/** Asks whether a label without an id is of the reel that came off before; null where there was none, or nothing hangs on it. */
+function askCameBefore(desk: Desk, reel: ReelInHand, view: DeskView): Desk | null {
+  if (desk.mode === 'sweep' || reel.reel !== null || reel.isFresh || reel.isSecond) return null;
+  const earlier = earlierUnnamed(view.floor, reel);
+  if (earlier === null || earlier.count === reel.quantity) return null;
+  return { ...desk, question: { ask: 'came-before', reel, left: earlier.count, lot: earlier.lot } };
+}
+
+/** A person says whether the label in hand is of the reel that was on the line before, whose count then goes on, or of a new one. */
+export function answerCameBefore(desk: Desk, isSame: boolean): Desk {
+  const { question } = desk;
+  if (question?.ask !== 'came-before') return desk;
+  const { reel, left } = question;
+  const counted = { quantity: left, basis: left === null ? null : ('counted-down' as const) };
+  return { ...desk, question: null, reel: isSame ? { ...reel, ...counted } : { ...reel, isFresh: true } };
 }
 
 /**

@@ -25,6 +25,8 @@ export const fitVerdicts = {
   expired: 'held',
   'floor-life-short': 'held',
   'bake-short': 'held',
+  'bake-hours-over': 'held',
+  'label-time-missing': 'refused',
   'by-alternate': 'accepted',
   'by-supplier-part': 'accepted',
   'by-comparison': 'accepted',
@@ -49,19 +51,27 @@ export interface FitReel {
   readonly expires?: string | null;
 }
 
-/** A bake that was too short: hours and degrees Celsius as told (null: not told), and the hours that the table wants (null: it gives none). */
+/**
+ * A bake that was too short: hours and degrees Celsius as told (null: not told), the hours that the table wants (null: it gives none), and on
+ * what those rest: the plant's own copy, a published one, or memory.
+ */
 export interface ShortBake {
   readonly hours: number;
   readonly celsius: number | null;
   readonly wanted: number | null;
+  readonly source?: 'own' | 'copy' | 'memory' | null;
 }
 
-/** Seconds of floor life left, and seconds that the reel is to stand open on its slot; null where not known. */
+/** Seconds of floor life left (null: no limit in this air), and seconds that the reel is to stand open on its slot; null where not known. */
 export interface FitLife {
-  readonly leftSeconds: number;
+  readonly leftSeconds: number | null;
   readonly neededSeconds: number | null;
   /** The last bake that was shorter than the table grants; it has reset nothing. */
   readonly shortBake?: ShortBake | null;
+  /** Hours above 90 °C in all, where they are more than `most`; null or absent where they are not. */
+  readonly hotBakes?: { readonly hours: number; readonly most: number } | null;
+  /** True where the level's life stands on the label alone and nobody entered it. */
+  readonly wantsLabelTime?: boolean;
 }
 
 /** A slot of a setup, and how its line compares part numbers. */
@@ -144,9 +154,12 @@ export function ageReasons(reel: Pick<FitReel, 'expires'>, age: FitAge): readonl
   const isDecided = expires && standsSince && expires < standsSince;
   if (expires && today !== null && expires < today && !isDecided) reasons.push({ code: 'expired', expires });
   if (life === null) return reasons;
-  const { leftSeconds, neededSeconds, shortBake } = life;
+  const { leftSeconds, neededSeconds, shortBake, hotBakes, wantsLabelTime } = life;
+  if (isComing && hotBakes) reasons.push({ code: 'bake-hours-over', ...hotBakes });
+  if (leftSeconds === null) return reasons;
   // A lead decides whether such a bake counts, also where the floor life was over before it.
   if (isComing && shortBake) reasons.push({ code: 'bake-short', leftSeconds, ...shortBake });
+  else if (wantsLabelTime && leftSeconds <= 0) reasons.push({ code: 'label-time-missing' });
   else if (leftSeconds <= 0) reasons.push({ code: 'floor-life-over' });
   else if (isComing && neededSeconds !== null && leftSeconds < neededSeconds)
     reasons.push({ code: 'floor-life-short', leftSeconds, neededSeconds });

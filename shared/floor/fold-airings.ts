@@ -65,7 +65,8 @@ function open(state: FloorState, facts: Opened, told: Told): void {
   if (facts.act === 'sweep') return;
   const wanted = facts.slot === null ? null : wantedOn(state, facts.setup, facts.slot);
   const reel = facts.reel ?? `~${told.entry}`;
-  if (!isLimited(wanted?.msl) && !state.airings.has(reel)) return;
+  const described = wanted === null ? undefined : state.parts.get(wanted.part)?.msl;
+  if (!isLimited(wanted?.msl) && !isLimited(described) && !state.airings.has(reel)) return;
   if (state.airings.get(reel)?.stays.at(-1)?.air === 'floor') return;
   const stay = { air: 'floor' as const, celsius: null, humidity: null, fromMs: told.atMs, entry: told.entry };
   add(state, reel, undefined, stay);

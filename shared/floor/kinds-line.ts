@@ -1,4 +1,4 @@
-// Entry kinds of a line beside its rules, which a tablet of an older version must still read: climate, people, what a splice costs, and
+// Entry kinds of a line beside its rules, which a tablet of an older version must still read: people, what a splice costs, and
 // panels that were scrapped.
 
 import * as z from 'zod/mini';
@@ -9,12 +9,6 @@ const short = z.string().check(z.maxLength(200));
 
 /** Payloads of the kinds named in the head. */
 export const linePayloadSchemas = {
-  /** The highest temperature (°C) and relative humidity (%) of a line's floor. */
-  'line.climate-ruled': z.strictObject({
-    line: id,
-    celsius: z.number().check(z.minimum(0), z.maximum(60)),
-    humidity: z.number().check(z.minimum(0), z.maximum(100)),
-  }),
   /** Minutes without a touch after which whoever is signed in on a tablet of the line is signed out. */
   'line.idle-ruled': z.strictObject({ line: id, minutes: z.int().check(z.minimum(1), z.maximum(1440)) }),
   /** How many people share the line's splices now. */

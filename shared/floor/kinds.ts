@@ -8,6 +8,7 @@ import { changePayloadSchemas } from './kinds-change.ts';
 import { decisionPayloadSchemas } from './kinds-decisions.ts';
 import { labelPayloadSchemas } from './kinds-labels.ts';
 import { linePayloadSchemas } from './kinds-line.ts';
+import { moisturePayloadSchemas } from './kinds-moisture.ts';
 import {
   airs,
   countBases,
@@ -329,6 +330,7 @@ export const payloadSchemas = {
   // A state that another tablet folded was used till the history behind it was here, and is not what that history folds to.
   'state.differed': z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),
   ...changePayloadSchemas,
+  ...moisturePayloadSchemas,
 } as const;
 
 export type EntryKind = keyof typeof payloadSchemas;

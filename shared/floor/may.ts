@@ -27,6 +27,8 @@ export const actRoles = {
   'rule-line': 'engineer',
   'define-line': 'engineer',
   'approve-supplier': 'engineer',
+  'describe-part': 'engineer',
+  'rule-moisture': 'engineer',
   'teach-label': 'lead',
   'edit-checklist': 'engineer',
 } as const satisfies Record<string, Role | null>;

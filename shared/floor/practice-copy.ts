@@ -57,6 +57,8 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
     if (measured) told.push({ kind: 'reel.calibrated', payload: { ...none, part, ...measured } });
     if (weighed) told.push({ kind: 'reel.calibrated', payload: { ...none, part, ...weighed } });
   }
+  for (const part of state.parts.values()) told.push({ kind: 'part.described', payload: part });
+  for (const { ruled } of state.moisture.values()) told.push({ kind: 'moisture.ruled', payload: ruled });
   return told;
 }
 

@@ -10,6 +10,7 @@ import { foldChange } from './fold-change.ts';
 import { foldLabels } from './fold-labels.ts';
 import { foldLoss } from './fold-loss.ts';
 import { foldMaterial } from './fold-material.ts';
+import { foldMoisture } from './fold-moisture.ts';
 import { foldPanels } from './fold-panels.ts';
 import { foldPlaces } from './fold-places.ts';
 import { foldPlant } from './fold-plant.ts';
@@ -118,7 +119,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'warning.raised': { schema: schemas['warning.raised'], fold: foldPlant, touches: nowhere },
   'entry.corrected': {
     schema: schemas['entry.corrected'],
-    fold: inOrder(foldPlant, foldRun, foldPanels, foldLoss, foldAirings, foldMaterial),
+    fold: inOrder(foldPlant, foldRun, foldPanels, foldLoss, foldAirings, foldMaterial, foldMoisture),
     touches: everywhere,
   },
   'conflict.settled': { schema: schemas['conflict.settled'], fold: foldMaterial, touches: everywhere },
@@ -145,6 +146,10 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'plan.kept': { schema: schemas['plan.kept'], fold: foldChange, touches: nowhere },
   'panel.measured': { schema: schemas['panel.measured'], fold: foldChange, touches: nowhere },
   'panel.looked': { schema: schemas['panel.looked'], fold: foldChange, touches: nowhere },
+  'part.described': { schema: schemas['part.described'], fold: foldMoisture, touches: nowhere },
+  'moisture.ruled': { schema: schemas['moisture.ruled'], fold: foldMoisture, touches: nowhere },
+  'reel.timed': { schema: schemas['reel.timed'], fold: foldMoisture, touches: ofReel },
+  'reel.life-judged': { schema: schemas['reel.life-judged'], fold: nothing, touches: nowhere },
 };
 
 /** What an entry does to the state. */

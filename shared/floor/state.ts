@@ -2,13 +2,14 @@
 // Method: maps of frozen records; the fold replaces records and never changes one, so that a copy of the maps is a snapshot.
 // A deep tree of nested maps was refused: copying it for every late entry of another tablet would cost more than folding.
 
-import type { LabelRule } from '../labels/rules.ts';
 import type { ClockReading } from '../log/entry.ts';
 import type { Airing } from './airing.ts';
 import type { Block } from './blocks.ts';
 import type { ChecklistTemplate, Signature } from './checklist.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
+import type { MoistureRuling, PartFacts } from './moisture-rules.ts';
 import type { Finished, FullReel, Ledger, SkipsSeen } from './state-ledger.ts';
+import type { TaughtRule } from './taught-rule.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
 /** Who belongs to the plant; `pin` verifies a PIN away from the server, null where none is set. */
@@ -40,13 +41,6 @@ export type LineRules = Readonly<PayloadOf<'line.ruled'>>;
 export type Feeder = Readonly<PayloadOf<'feeder.known'>>;
 /** What one product side wants on each slot, in one revision; it never changes once taken. */
 export type Setup = Readonly<PayloadOf<'setup.taken'>> & { readonly takenMs: number };
-
-/** A site rule for labels, and who approved it when. */
-export interface TaughtRule {
-  readonly rule: LabelRule;
-  readonly by: string | null;
-  readonly atMs: number;
-}
 
 /** Where a run stands. */
 export type RunPhase = 'running' | 'stopped' | 'ended';
@@ -291,6 +285,12 @@ export interface FloorState {
   readonly skips: Map<string, SkipsSeen>;
   /** Line -> parts that a splice costs by width of tape (null: every other), where somebody entered them. */
   readonly spliceCosts: Map<string, PayloadOf<'line.splices-ruled'>['costs']>;
+  /** Part -> what is known of its package, where somebody described it. */
+  readonly parts: Map<string, PartFacts>;
+  /** `MOISTURE_RULES` -> the plant's own values of the moisture standard; empty where it entered none. */
+  readonly moisture: Map<string, MoistureRuling>;
+  /** Reel -> the time on its label, hours (level 6), and the entry that told it. */
+  readonly labelTimes: Map<string, { readonly hours: number; readonly entry: string }>;
 }
 
 /** The state before any entry. */
@@ -331,6 +331,9 @@ export function emptyState(): FloorState {
     fullReels: new Map(),
     skips: new Map(),
     spliceCosts: new Map(),
+    parts: new Map(),
+    moisture: new Map(),
+    labelTimes: new Map(),
   };
 }
 

@@ -32,6 +32,17 @@ export type CountBasis = (typeof countBases)[number];
 export const airs = ['floor', 'dry', 'bake'] as const;
 export type Air = (typeof airs)[number];
 
+/** Package families that the floor-life and bake tables tell apart, and the other common ones; `other` = known to be none of them. */
+export const packageFamilies = [
+  ...(['bga', 'lga', 'pqfp', 'mqfp', 'qfp', 'tqfp', 'lqfp', 'plcc', 'qfn', 'sop', 'tsop', 'soic'] as const),
+  ...(['sot', 'chip', 'other'] as const),
+] as const;
+export type PackageFamily = (typeof packageFamilies)[number];
+
+/** Body rows of the bake table: up to 1.4, up to 2.0, up to 4.5 mm; large ball grid arrays and stacked dies. */
+export const bakeBodies = ['thin', 'middle', 'thick', 'large'] as const;
+export type BakeBody = (typeof bakeBodies)[number];
+
 /** Why a line stands. */
 export const stopReasons = [
   'run-out',

@@ -1,5 +1,6 @@
 // How long would a reel last if it went onto its slot now? For what must be known at the scan: does its floor life last as long?
-// Method: the line's own rules and its newest run of the setup; the expected value only, since a lead decides on what is near.
+// Method: the line's own rules and its newest run of the setup; before the setup's first run the panels and the pace of the line's plan, else
+// the pace of the line's newest run. The expected value only, since a lead decides on what is near.
 
 import { panelsToGo } from '../floor/building.ts';
 import { slotEstimate, usageOf } from '../floor/remaining.ts';
@@ -25,6 +26,28 @@ export function newestRun(state: FloorState, line: string, setup: string | undef
   return newest;
 }
 
+/** Panels still to build, `Infinity` where nobody said how many, and seconds a panel. */
+interface Pace {
+  readonly panelsLeft: number;
+  readonly panelSeconds: number;
+}
+
+/**
+ * The pace at which a setup is or will be built: its newest run; before its first one the job that the line's plan has for it, else the seconds a
+ * panel of the line's newest run, as nobody said how many panels it will be. Null where the line has never built anything.
+ */
+function paceOf(state: FloorState, line: string, setup: string): Pace | null {
+  const run = newestRun(state, line, setup);
+  if (run !== null) {
+    const panelsLeft = run.phase === 'ended' ? Number.POSITIVE_INFINITY : panelsToGo(run);
+    return { panelsLeft, panelSeconds: run.panelSeconds };
+  }
+  const job = state.plans.get(line)?.jobs.find((each) => each.setup === setup);
+  if (job) return { panelsLeft: job.panels, panelSeconds: job.panelSeconds };
+  const last = [...state.runs.values()].filter((each) => each.line === line).at(-1);
+  return last ? { panelsLeft: Number.POSITIVE_INFINITY, panelSeconds: last.panelSeconds } : null;
+}
+
 /**
  * Seconds from `nowMs` until the reel is expected to be empty or the run in hand to end, breaks and shifts counted in; null where the
  * count, the usage or the pace of the line is not known. A spliced reel begins when what is on the slot ends.
@@ -32,13 +55,12 @@ export function newestRun(state: FloorState, line: string, setup: string | undef
 export function reelLastsSeconds(state: FloorState, coming: ReelComing, nowMs: number): number | null {
   const { line, setup, slot, quantity, act } = coming;
   const { perPanel } = usageOf(state, setup, perPanelOf(state, setup, slot));
-  const run = newestRun(state, line, setup);
-  if (quantity === null || perPanel <= 0 || run === null) return null;
+  const pace = paceOf(state, line, setup);
+  if (quantity === null || perPanel <= 0 || pace === null) return null;
   const there = state.slots.get(slotKey(line, slot));
   const before = act === 'splice' && there ? (slotEstimate(state, there).parts ?? 0) : 0;
   const loss = state.rules.get(line)?.loss ?? 0;
   const panels = ((before + quantity) * (1 - loss)) / perPanel;
-  const left = run.phase === 'ended' ? Number.POSITIVE_INFINITY : panelsToGo(run);
-  const workSeconds = Math.min(panels, left) * run.panelSeconds;
+  const workSeconds = Math.min(panels, pace.panelsLeft) * pace.panelSeconds;
   return (workingMoment(lineCalendar(state, line, nowMs), nowMs, workSeconds) - nowMs) / 1000;
 }

@@ -9,29 +9,30 @@ import {
   tableLevels,
   tableTemperatures,
 } from './derating.ts';
-import {
-  type MoistureLevel,
-  type PackageClass,
-  packageClasses,
-  standardClimate,
-  standardLifeSeconds,
-} from './levels.ts';
+import { type MoistureLevel, type PackageClass, standardClimate, standardLifeSeconds } from './levels.ts';
 import { type FloorLifeNote, floorLifeNote } from './notes.ts';
 import type { Climate } from './timeline.ts';
+import { type OwnValues, type ValueSource, weakestSource } from './values.ts';
 
 /** What a floor life depends on besides the climate. */
 export interface PartMoisture {
   readonly level: MoistureLevel;
-  /** Null: not known; the shortest of the classes counts. */
-  readonly packageClass: PackageClass | null;
+  /** The classes that it may belong to, never empty; the shortest life of them counts. */
+  readonly packageClasses: readonly PackageClass[];
   /** Level 6: the time on the label in seconds; null = not known. */
   readonly timeOnLabelSeconds: number | null;
+  /** The plant's own values of the tables, null where it entered none. */
+  readonly own: OwnValues | null;
 }
 
 /** A floor life in one climate and what is to be said about it. */
 export interface ClimateLife {
   /** Seconds; `Infinity` = no limit, 0 = no life is known. */
   readonly seconds: number;
+  /** The class whose life is the shortest here; null where classes do not matter. */
+  readonly packageClass: PackageClass | null;
+  /** On what the life rests. */
+  readonly source: ValueSource;
   readonly notes: readonly FloorLifeNote[];
 }
 
@@ -51,35 +52,52 @@ function roundingNotes(
   return [floorLifeNote('roundedUp', facts)];
 }
 
-function shortestTableLife(
-  level: TableLevel,
-  packageClass: PackageClass | null,
-  climate: Climate,
-): ClimateLife {
-  let seconds = Number.POSITIVE_INFINITY;
-  let notes: readonly FloorLifeNote[] = [];
-  for (const oneClass of packageClass === null ? packageClasses : [packageClass]) {
-    const life = tableFloorLife(level, oneClass, climate);
-    if (life === null) return { seconds: 0, notes: [floorLifeNote('outsideTable', { ...climate })] };
-    seconds = Math.min(seconds, life.seconds);
-    notes = roundingNotes(climate, life);
+function shortestTableLife(level: TableLevel, part: PartMoisture, climate: Climate): ClimateLife {
+  let shortest: ClimateLife | null = null;
+  const sources: ValueSource[] = [];
+  for (const packageClass of part.packageClasses) {
+    const life = tableFloorLife(level, packageClass, climate, part.own);
+    if (life === null) break;
+    sources.push(life.source);
+    if (shortest !== null && life.seconds >= shortest.seconds) continue;
+    shortest = {
+      packageClass,
+      seconds: life.seconds,
+      source: life.source,
+      notes: roundingNotes(climate, life),
+    };
   }
-  return { seconds, notes };
+  if (shortest !== null) return { ...shortest, source: weakestSource(sources) };
+  return {
+    seconds: 0,
+    packageClass: null,
+    source: 'memory',
+    notes: [floorLifeNote('outsideTable', { ...climate })],
+  };
 }
+
+/** Levels whose standard life was seen in published data sheets. */
+const SEEN_LEVELS: readonly MoistureLevel[] = ['1', '2a', '3', '5'];
 
 /** The whole floor life in one climate. */
 export function climateLife(part: PartMoisture, climate: Climate): ClimateLife {
-  const { level, packageClass } = part;
+  const { level } = part;
   const mild = isMildClimate(climate);
+  const plain = { packageClass: null, notes: [] } as const;
   if (level === '1') {
     const beyond = climate.celsius > 30 || climate.humidity > 85;
-    return { seconds: Number.POSITIVE_INFINITY, notes: beyond ? [floorLifeNote('aboveLevelOne')] : [] };
+    const notes = beyond ? [floorLifeNote('aboveLevelOne')] : [];
+    return { ...plain, seconds: Number.POSITIVE_INFINITY, source: 'copy', notes };
   }
-  if (level === '6') return { seconds: part.timeOnLabelSeconds ?? 0, notes: [] };
-  if (isTableLevel(level)) return shortestTableLife(level, packageClass, climate);
-  if (mild) return { seconds: standardLifeSeconds[level] ?? 0, notes: [] };
-  const derated = shortestTableLife('2a', packageClass, climate);
-  return { seconds: derated.seconds, notes: [floorLifeNote('levelTwoDerated'), ...derated.notes] };
+  if (level === '6') return { ...plain, seconds: part.timeOnLabelSeconds ?? 0, source: 'own' };
+  if (isTableLevel(level)) return shortestTableLife(level, part, climate);
+  const source = SEEN_LEVELS.includes(level) ? 'copy' : 'memory';
+  const whole = standardLifeSeconds[level] ?? 0;
+  if (mild) return { ...plain, seconds: whole, source };
+  const derated = shortestTableLife('2a', part, climate);
+  // A drier but warmer climate than the standard one never gives more than the standard one.
+  const seconds = Math.min(whole, derated.seconds);
+  return { ...derated, seconds, notes: [floorLifeNote('levelTwoDerated'), ...derated.notes] };
 }
 
 /** Whether a climate is no worse than the standard one, 30 °C and 60 %. */

@@ -3,7 +3,9 @@
 // two columns or rows counts as the next worse one. Class A was checked cell by cell against a published copy of the table; classes B and C
 // are from memory and are checked for order only. Method refused: interpolation, which the standard does not give.
 
+import { lifeKey } from '../floor/moisture-rules.ts';
 import type { MoistureLevel, PackageClass } from './levels.ts';
+import type { OwnValues, ValueSource } from './values.ts';
 
 /** Columns of the table: relative humidity in %. */
 export const tableHumidities = [5, 10, 20, 30, 40, 50, 60, 70, 80, 90] as const;
@@ -129,23 +131,58 @@ export interface TableLife {
   /** The row and column used, at or above the climate asked for. */
   readonly celsius: TableTemperature;
   readonly humidity: number;
+  /** On what the cell rests. */
+  readonly source: ValueSource;
 }
 
 const daySeconds = 86_400;
 
+/** Levels whose floor life at 30 °C and 60 % was seen in published data sheets. */
+const SEEN_LEVELS: readonly TableLevel[] = ['2a', '3', '5'];
+
+/** One cell as it is in force: days, null = no limit, and on what it rests. */
+export interface TableCell {
+  readonly days: number | null;
+  readonly source: ValueSource;
+}
+
+/**
+ * A cell of table 7-1: the plant's own value where it entered one, else the shipped one. `humidity` one of `tableHumidities`. Shipped cells of
+ * class A, level 3 of class C at 30 °C and 70 %, and 30 °C and 60 % at levels 2a, 3 and 5 (there every class has the level's own floor life, as data
+ * sheets print it) were compared with published copies; the others are from memory.
+ */
+export function tableCell(
+  level: TableLevel,
+  packageClass: PackageClass,
+  climate: { readonly celsius: TableTemperature; readonly humidity: (typeof tableHumidities)[number] },
+  own: OwnValues | null = null,
+): TableCell {
+  const { celsius, humidity } = climate;
+  const entered = own?.lives.get(lifeKey({ class: packageClass, level, celsius, humidity }));
+  if (entered !== undefined) return { days: entered, source: 'own' };
+  const text = table[packageClass][level][celsius].split(' ')[tableHumidities.indexOf(humidity)] ?? '';
+  const isLevelsOwn = celsius === 30 && humidity === 60 && SEEN_LEVELS.includes(level);
+  const isAnchor = packageClass === 'C' && level === '3' && celsius === 30 && humidity === 70;
+  return {
+    days: text === '-' ? null : Number(text),
+    source: packageClass === 'A' || isLevelsOwn || isAnchor ? 'copy' : 'memory',
+  };
+}
+
 /**
  * Floor life of table 7-1 at a climate, rounded up to the next worse row and column. `celsius` in °C (20 and below use the 20 °C row),
- * `humidity` in % relative humidity, 0 to 90. Null above 35 °C or 90 %, where the table ends.
+ * `humidity` in % relative humidity, 0 to 90; `own`: the plant's own values. Null above 35 °C or 90 %, where the table ends.
  */
 export function tableFloorLife(
   level: TableLevel,
   packageClass: PackageClass,
   climate: { readonly celsius: number; readonly humidity: number },
+  own: OwnValues | null = null,
 ): TableLife | null {
   const celsius = tableTemperatures.find((row) => climate.celsius <= row);
-  const column = tableHumidities.findIndex((humidity) => climate.humidity <= humidity);
-  const humidity = tableHumidities[column];
+  const humidity = tableHumidities.find((column) => climate.humidity <= column);
   if (celsius === undefined || humidity === undefined) return null;
-  const days = table[packageClass][level][celsius].split(' ')[column] ?? '';
-  return { seconds: days === '-' ? Number.POSITIVE_INFINITY : Number(days) * daySeconds, celsius, humidity };
+  const { days, source } = tableCell(level, packageClass, { celsius, humidity }, own);
+  const seconds = days === null ? Number.POSITIVE_INFINITY : days * daySeconds;
+  return { seconds, celsius, humidity, source };
 }

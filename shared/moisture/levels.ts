@@ -36,7 +36,7 @@ export type PackageClass = (typeof packageClasses)[number];
 
 /**
  * The package class by body thickness in mm, > 0: A from 3.1, B from 2.1 to below 3.1, C below 2.1. The table also names packages that belong
- * to a class whatever their thickness (every ball grid array of 1 mm and more to A, for one): those are stated by hand.
+ * to a class whatever their thickness (every ball grid array of 1 mm and more to A, for one): `package.ts` knows them.
  */
 export function classOfThickness(thicknessMm: number): PackageClass {
   if (!(thicknessMm > 0)) {
@@ -73,8 +73,12 @@ const strictRule: DryRule = {
   pauseHumidity: null,
 };
 
-/** The rule of dry storage for a level; null for levels 1 (no clock) and 6 (bake before use). */
-export function dryRuleOf(level: MoistureLevel): DryRule | null {
+/**
+ * The rule of dry storage for a level; null for levels 1 (no clock) and 6 (bake before use). `cabinetPauses`: the plant's own edition lets a
+ * cabinet at 5 % relative humidity or below stop the clock of levels 4, 5 and 5a.
+ */
+export function dryRuleOf(level: MoistureLevel, cabinetPauses = false): DryRule | null {
   if (level === '1' || level === '6') return null;
-  return level === '4' || level === '5' || level === '5a' ? strictRule : mildRule;
+  if (level !== '4' && level !== '5' && level !== '5a') return mildRule;
+  return cabinetPauses ? { ...strictRule, pauseHumidity: strictRule.undoHumidity } : strictRule;
 }

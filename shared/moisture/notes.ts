@@ -11,10 +11,23 @@ const sentences = {
     'Level 6: bake before use, then reflow within the time on the label; without that time no floor life is given.',
   classUnknown: () =>
     'The body thickness is not known: the shortest floor life of the three package classes is used.',
+  classOpen: (f: Facts) =>
+    `What is known of the part fits classes ${f['class']}: the shortest floor life of them is used. State package, pins, body and thickness.`,
   classByThickness: (f: Facts) =>
     `Package class ${f['class']} follows from the body thickness. Some packages belong to another class whatever their thickness (every ball grid array of 1 mm or more to A, for one): state the class if so.`,
   classFromMemory: (f: Facts) =>
-    `The table of class ${f['class']} has not been compared with a copy of the standard. Check it against your own.`,
+    `A value used here (class ${f['class']}) has not been compared with a copy of the standard. Check it against your own.`,
+  ownValues: () => 'The value used here is the plant’s own, from its copy of the standard.',
+  levelSixBake: () =>
+    'The bake table has no row for level 6: the row of 5a is asked for, by a rule of this tool.',
+  bakeDamp: (f: Facts) =>
+    `The oven was at ${f['humidity']} % relative humidity: below 125 °C the table asks for 5 % or less.`,
+  bakeRowByBody: () =>
+    'The package is not stated: a ball grid array above 17 × 17 mm, or stacked dies, would need 96 h at 125 °C.',
+  hotBakes: (f: Facts) =>
+    `Baked ${f['hours']} h above 90 °C so far; ${f['most']} h in all is the limit (from memory).`,
+  hotBakesOver: (f: Facts) =>
+    `Baked ${f['hours']} h above 90 °C in all: more than ${f['most']} h, after which leads may not solder well (from memory). A lead decides.`,
   roundedUp: (f: Facts) =>
     `${f['celsius']} °C and ${f['humidity']} % are no values of the table and count as ${f['rowCelsius']} °C and ${f['columnHumidity']} %, the next worse.`,
   mixedClimates: () =>
@@ -35,19 +48,19 @@ const sentences = {
     `Storage at ${f['humidity']} % relative humidity is not dry (10 % or below): it counts as floor.`,
   paused: () => 'In dry storage the clock stands still.',
   noPause: () =>
-    'Levels 4, 5 and 5a know no pause: time in dry storage counts as floor until it has undone the exposure.',
+    'Levels 4, 5, 5a and 6 know no pause here: time in dry storage counts as floor until it has undone the exposure.',
   resetByDryStorage: (f: Facts) =>
     `The exposure was short and dry storage long enough: the floor life started again at ${f['at']}.`,
   resetByBake: (f: Facts) => `The floor life started again after the bake that ended at ${f['at']}.`,
   bakeShort: (f: Facts) =>
-    `The bake of ${f['hours']} h at ${f['celsius']} °C is shorter than the ${f['wanted']} h of the standard's table (from memory). It resets nothing by itself: a lead decides.`,
+    `The bake of ${f['hours']} h at ${f['celsius']} °C is shorter than the ${f['wanted']} h of the standard's table. It resets nothing by itself: a lead decides.`,
   bakeUnknown: () =>
     'The bake states no temperature, so it cannot be compared with the table. It resets nothing by itself: a lead decides.',
   bakeRunning: () => 'The bake has not ended: the floor life starts again only when it has.',
   exceeded: (f: Facts) =>
     `The floor life ended ${f['hours']} h of exposure ago. Do not reflow: bake first. Dry storage does not undo it.`,
   bake: (f: Facts) =>
-    `Bake by the standard's table, from memory: ${f['options']}. Tape and reel usually stand no 125 °C; the supplier's and the site's rules come first.`,
+    `Bake by the standard's table: ${f['options']}. Tape and reel usually stand no 125 °C; the supplier's and the site's rules come first.`,
 } as const satisfies Readonly<Record<string, (facts: Facts) => string>>;
 
 /** The code of a note. */

@@ -1,18 +1,25 @@
-// The floor life of a reel that the log knows: its part's level and body from the setups, its label's level, its stays so far.
+// The floor life of a reel that the log knows: its part's level, body and package from the setups and the parts list, its label's level,
+// its stays so far, the plant's own values. What nobody stated counts as the worse; what setups state differently counts as not stated.
 
 import { type Airing, type BakeApproval, isLimited, type Stay } from '../floor/airing.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
+import { MOISTURE_RULES, type MoistureRuling, type PartFacts } from '../floor/moisture-rules.ts';
 import type { FloorState } from '../floor/state.ts';
-import { type FloorLife, floorLife, type ShortBake } from './floor-life.ts';
+import type { ShortBake } from './clock.ts';
+import { type FloorLife, floorLife } from './floor-life.ts';
 import { type MoistureLevel, moistureLevels } from './levels.ts';
 import { lineClimate } from './line-climate.ts';
+import { type PackageFacts, unknownPackage } from './package.ts';
 import type { Stretch } from './timeline.ts';
 
 /** What a part's floor life hangs on. */
 export interface PartMoistureKnown {
-  readonly level: MoistureLevel;
-  /** Body thickness in mm, null where nobody stated it. */
+  /** Null where no setup and no list states one: a label may. */
+  readonly level: MoistureLevel | null;
+  /** Body thickness in mm, null where nobody stated it or setups differ. */
   readonly bodyMm: number | null;
+  /** Absent: nothing is known of it. */
+  readonly package?: PackageFacts;
 }
 
 /** A reel's floor life, with what it rests on. */
@@ -20,6 +27,15 @@ export interface ReelLife extends FloorLife {
   readonly level: MoistureLevel;
   /** False where nobody told that its bag was opened: all of the life is left. */
   readonly isOpened: boolean;
+  /** What is known of its part's package. */
+  readonly package: PackageFacts;
+  /** True for level 6 while nobody entered the time on its label. */
+  readonly wantsLabelTime: boolean;
+}
+
+/** The plant's own values of the moisture standard; null where it entered none. */
+export function moistureRuling(state: Pick<FloorState, 'moisture'>): MoistureRuling | null {
+  return state.moisture.get(MOISTURE_RULES) ?? null;
 }
 
 /** The worst of some stated levels; null where none is stated, or none that limits the time. */
@@ -29,32 +45,65 @@ function worstLevel(stated: readonly (string | null | undefined)[]): MoistureLev
   return worst > 0 ? (moistureLevels[worst] ?? null) : null;
 }
 
-/** What a slot of a setup says of its part, null where it states no limit. */
-export function moistureOfSlot(slot: Pick<SetupSlot, 'msl' | 'bodyMm'> | null): PartMoistureKnown | null {
-  const level = worstLevel([slot?.msl]);
-  return level === null ? null : { level, bodyMm: slot?.bodyMm ?? null };
+/** A part's package as it was described; all unknown where nobody did. */
+export function packageOf(facts: PartFacts | undefined): PackageFacts {
+  if (!facts) return unknownPackage;
+  const { family, pins, bodyXMm, bodyYMm, isStacked } = facts;
+  return {
+    family,
+    pins,
+    isStacked,
+    bodyMm: bodyXMm === null || bodyYMm === null ? null : [bodyXMm, bodyYMm],
+  };
 }
 
-/** What all setups say of their parts: the worst level and, of that, the thinnest body stated. Alternates count as the part. Cost: one walk. */
+/** What a part is known by: what a setup's slot states of it, and what the parts list says, whose thickness comes first. */
+function knownOf(
+  state: Pick<FloorState, 'parts'>,
+  part: string,
+  slot: Pick<SetupSlot, 'msl' | 'bodyMm'>,
+): PartMoistureKnown {
+  const facts = state.parts.get(part);
+  return {
+    level: worstLevel([slot.msl, facts?.msl]),
+    bodyMm: facts?.bodyMm ?? slot.bodyMm ?? null,
+    package: packageOf(facts),
+  };
+}
+
+/** What a slot of a setup and the parts list say of the slot's part, null where there is no slot. Its level may be stated on labels alone. */
+export function moistureOfSlot(
+  state: Pick<FloorState, 'parts'>,
+  slot: Pick<SetupSlot, 'part' | 'msl' | 'bodyMm'> | null,
+): PartMoistureKnown | null {
+  return slot === null ? null : knownOf(state, slot.part, slot);
+}
+
+/**
+ * What the parts list and all setups say of their parts: the worst level; a body that setups state differently counts as not known. Alternates
+ * count as the part, but for their package. Cost: one walk.
+ */
 export function moistureOfParts(state: FloorState): ReadonlyMap<string, PartMoistureKnown> {
   const found = new Map<string, PartMoistureKnown>();
+  const differing = new Set<string>();
+  for (const part of state.parts.keys()) found.set(part, knownOf(state, part, {}));
   for (const setup of state.setups.values()) {
     for (const slot of setup.slots) {
-      const known = isLimited(slot.msl) ? moistureOfSlot(slot) : null;
-      if (known === null) continue;
-      for (const part of [slot.part, ...slot.alternates]) found.set(part, worse(found.get(part), known));
+      if (!isLimited(slot.msl)) continue;
+      for (const part of [slot.part, ...slot.alternates]) {
+        const known = knownOf(state, part, slot);
+        const before = found.get(part);
+        if (before && isOther(before.bodyMm, known.bodyMm)) differing.add(part);
+        const bodyMm = differing.has(part) ? null : (before?.bodyMm ?? known.bodyMm);
+        found.set(part, { ...known, level: worstLevel([before?.level, known.level]), bodyMm });
+      }
     }
   }
   return found;
 }
 
-function worse(a: PartMoistureKnown | undefined, b: PartMoistureKnown): PartMoistureKnown {
-  if (!a) return b;
-  const bodies = [a.bodyMm, b.bodyMm].filter((mm) => mm !== null);
-  return {
-    level: worstLevel([a.level, b.level]) ?? b.level,
-    bodyMm: bodies.length === 0 ? null : Math.min(...bodies),
-  };
+function isOther(a: number | null, b: number | null): boolean {
+  return a !== null && b !== null && a !== b;
 }
 
 const HOUR_MS = 3_600_000;
@@ -117,12 +166,27 @@ export function reelLife(state: FloorState, reel: string | null, more: LifeAsked
   const level = worstLevel([part?.level, airing?.msl, more.label]);
   if (level === null) return null;
   const stays = (airing?.stays ?? []).filter((stay) => stay.fromMs <= nowMs);
+  const ruling = moistureRuling(state);
+  const labelHours = reel === null ? undefined : state.labelTimes.get(reel)?.hours;
+  const facts = part?.package ?? unknownPackage;
   const answer = floorLife({
-    ...{ level, nowMs, thicknessMm: part?.bodyMm ?? null, climate: lineClimate(state, more.line).reckoned },
+    level,
+    nowMs,
+    thicknessMm: part?.bodyMm ?? null,
+    package: facts,
+    climate: lineClimate(state, more.line).reckoned,
+    own: ruling,
+    cabinetPauses: ruling?.ruled.cabinetPauses ?? false,
+    ...(labelHours === undefined ? {} : { timeOnLabelSeconds: labelHours * 3600 }),
     openedMs: Math.min(stays[0]?.fromMs ?? more.openedMs ?? nowMs, nowMs),
     history: stays.map((stay, at) => stretchOf(stay, stays[at + 1]?.fromMs ?? null)),
   });
-  return answer.ok
-    ? { ...answer.value, level, isOpened: stays.length > 0 || more.openedMs !== undefined }
-    : null;
+  if (!answer.ok) return null;
+  return {
+    ...answer.value,
+    level,
+    isOpened: stays.length > 0 || more.openedMs !== undefined,
+    package: facts,
+    wantsLabelTime: level === '6' && labelHours === undefined,
+  };
 }

@@ -138,7 +138,11 @@ export function makeTimeline(
       if (stretch === null) notes.push(floorLifeNote('gapAsFloor', { from: fromMs, to: toMs }));
     }
   }
-  const beginsNow = floors.find((stretch) => stretch.fromMs === nowMs);
+  const beginning = floors.filter((stretch) => stretch.fromMs === nowMs);
+  const lasting = beginning.filter(({ toMs }) => toMs === null || toMs > nowMs);
+  const [beginsNow] = [...(lasting.length > 0 ? lasting : beginning)].sort((a, b) =>
+    isWorse(b, a) ? 1 : -1,
+  );
   return {
     pieces: joined,
     firstClimate,

@@ -14,6 +14,8 @@ export const slotChangeFields = [
   'supplierParts',
   'description',
   'package',
+  'pins',
+  'bodySizeMm',
   'bodyThicknessMm',
   'msl',
   'polarity',

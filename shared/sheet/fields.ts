@@ -19,6 +19,8 @@ export const sheetFields = [
   'supplierParts',
   'description',
   'package',
+  'pins',
+  'bodySize',
   'bodyThickness',
   'msl',
   'polarity',
@@ -116,6 +118,14 @@ export const sheetHeaderWords: HeaderWords<SheetField> = {
     'description, part description, value, component value, designation, descripcion, valor, beschreibung, bezeichnung, benennung, artikelbenennung, teilebenennung, bauteilbenennung, kurztext, wert, libelle, valeur, desc',
   package:
     'package, footprint, case, case size, shape, body, package type, encapsulado, huella, caja, gehause, gehaeuse, bauform, bauart, footprint name, gehausetyp, boitier, empreinte',
+  pins:
+    'pins, pin count, number of pins, no of pins, pin no, pins qty, leads, lead count, number of leads, balls, ball count, terminals, terminal count, ' +
+    'numero de pines, pines, numero de patillas, patillas, cantidad de pines, bolas, anschlusse, anschluesse, anzahl anschlusse, anzahl anschluesse, ' +
+    'anzahl pins, pinzahl, polzahl, beinchen, broches, nombre de broches, nombre de pins, nombre de billes, billes',
+  bodySize:
+    'body size, package size, body dimensions, package dimensions, body x y, body xy, body lxw, body l x w, length x width, component size, ' +
+    'tamano del cuerpo, dimensiones del cuerpo, tamano del encapsulado, largo x ancho, gehausegrosse, gehaeusegroesse, korpergrosse, ' +
+    'gehauseabmessungen, gehaeuseabmessungen, lange x breite, dimensions du corps, dimensions du boitier, taille du boitier, longueur x largeur',
   bodyThickness:
     'body thickness, thickness, body height, height, part height, component height, package thickness, espesor, grosor, espesor del cuerpo, altura, ' +
     'dicke, bauteildicke, gehausedicke, bauteilhohe, bauteilhoehe, hohe, hoehe, korperdicke, epaisseur, epaisseur du boitier, epaisseur du corps, hauteur',
@@ -176,6 +186,8 @@ export const sheetFieldNames: Readonly<Record<SheetField, string>> = {
   supplierParts: 'supplier parts',
   description: 'description',
   package: 'package',
+  pins: 'pins',
+  bodySize: 'body size',
   bodyThickness: 'body thickness',
   msl: 'moisture sensitivity level',
   polarity: 'polarity',

@@ -123,6 +123,14 @@ const kinds = {
   positionsUnreadable: error(
     (f) => `Positions taken "${f['found']}" is not a whole number from 1 to 60. Correct it.`,
   ),
+  pinsUnreadable: warning(
+    (f) =>
+      `The number of pins "${f['found']}" is not a whole number of 1 or more; it is left out. Correct it.`,
+  ),
+  bodySizeUnreadable: warning(
+    (f) =>
+      `The body size "${f['found']}" is not a length and a width in mm; it is left out. Write it as 17 x 17.`,
+  ),
   thicknessUnreadable: warning(
     (f) => `Body thickness "${f['found']}" is not a number of mm above 0, so it is left out. Correct it.`,
   ),

@@ -17,6 +17,7 @@ import {
 } from './cells.ts';
 import { type SheetField, sheetFieldNames } from './fields.ts';
 import { cellText, type SheetCell } from './headers.ts';
+import { parseBodySize } from './package-text.ts';
 import type { ProblemSink, SheetProblemCode } from './problems.ts';
 import type { joinSlotAddress, SheetSlot } from './slot.ts';
 import { isTapeWidth, listedPitchesMm, tapeWidthsMm } from './tapes.ts';
@@ -125,6 +126,11 @@ function positionCount(_: string, cell: SheetCell): number | null {
   return count !== null && count >= 1 && count <= 60 ? count : null;
 }
 
+function pinCount(_: string, cell: SheetCell): number | null {
+  const count = parseCount(cell);
+  return count !== null && count >= 1 && count <= 10_000 ? count : null;
+}
+
 function readAlternates(reader: RowReader, part: string): readonly string[] {
   const listed = reader.list('alternates');
   if (listed.includes(part)) reader.report('alternateIsPart', 'alternates', { part });
@@ -178,6 +184,8 @@ export function readSlot(
     supplierParts: reader.list('supplierParts'),
     description: readText(reader, 'description'),
     package: readText(reader, 'package'),
+    pins: readOptional(reader, 'pins', { parse: pinCount, code: 'pinsUnreadable' }),
+    bodySizeMm: readOptional(reader, 'bodySize', { parse: parseBodySize, code: 'bodySizeUnreadable' }),
     bodyThicknessMm: readOptional(reader, 'bodyThickness', {
       parse: positiveLength,
       code: 'thicknessUnreadable',

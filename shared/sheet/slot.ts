@@ -35,6 +35,10 @@ export interface SheetSlot {
   readonly supplierParts: readonly string[];
   readonly description: string | null;
   readonly package: string | null;
+  /** Leads or balls, whole, >= 1. */
+  readonly pins: number | null;
+  /** Body length and width in mm, each > 0. */
+  readonly bodySizeMm: readonly [number, number] | null;
   /** Body thickness in mm, > 0 (for the floor life's package class). */
   readonly bodyThicknessMm: number | null;
   readonly msl: LabelMsl | null;

@@ -58,6 +58,8 @@ export function fromSetupSlots(slots: readonly SetupSlot[]): readonly SheetSlot[
     supplierParts: slot.supplierParts,
     description: null,
     package: null,
+    pins: null,
+    bodySizeMm: null,
     bodyThicknessMm: slot.bodyMm ?? null,
     msl: LABEL_MSL.find((level) => level === slot.msl) ?? null,
     polarity: slot.polarity ?? null,

@@ -23,6 +23,7 @@ export const reasonVerdicts = {
   'feeder-width': 'refused',
   'feeder-pitch': 'refused',
   'no-quantity': 'held',
+  'reel-unnamed': 'held',
   'feeder-unknown': 'held',
   'not-the-loaded-reel': 'refused',
   'mixed-lots': 'accepted',

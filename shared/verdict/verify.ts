@@ -5,7 +5,7 @@ import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.
 import type { SetupSlot } from '../floor/kinds.ts';
 import { isOnLinePlace } from '../floor/place.ts';
 import { plantDay } from '../floor/plant-day.ts';
-import { type CartPlace, type FloorState, slotKey } from '../floor/state.ts';
+import { type CartPlace, type FloorState, type Reel, slotKey } from '../floor/state.ts';
 import type { Verdict, VerifyAct } from '../floor/vocabulary.ts';
 import { wantedOn } from '../floor/wanted.ts';
 import { type Reason, verdictOf } from './reasons.ts';
@@ -28,6 +28,8 @@ export interface ReelFacts {
   readonly expires?: string | null;
   /** True where a person said that it is a second reel, though its label reads like that of the reel that runs there. */
   readonly isSecond?: boolean;
+  /** True where a person said that it comes new, though a reel without an id of its part and lot was on the line before. */
+  readonly isFresh?: boolean;
 }
 
 /** What is asked. */
@@ -164,6 +166,8 @@ function reelReasons(state: FloorState, question: VerifyQuestion, part: string |
         ),
       );
     }
+    const earlier = unnamedBefore(state, question, part);
+    if (earlier !== null) reasons.push(earlier);
     if (reel.quantity === null && (known?.count ?? null) === null) reasons.push({ code: 'no-quantity' });
     const { quantity, labelQuantity } = reel;
     if (quantity !== null && labelQuantity !== undefined && quantity !== labelQuantity)
@@ -179,6 +183,37 @@ function reelReasons(state: FloorState, question: VerifyQuestion, part: string |
   const { today, floorLife = null } = question;
   reasons.push(...ageReasons(reel, { today, floorLife, ...standing }));
   return reasons;
+}
+
+/**
+ * A reel without an id that may be one that was on the line before: part and lot are those of a reel without an id that came off with parts
+ * on it. It cannot begin afresh: held where its floor life is limited, or where only the label tells its count and the earlier reel's was
+ * another. `isFresh`: a person said that it comes new; its count is believed then, not its floor life.
+ */
+function unnamedBefore(state: FloorState, question: VerifyQuestion, part: string | null): Reason | null {
+  const { reel, floorLife = null } = question;
+  if (reel.reel !== null) return null;
+  const earlier = earlierUnnamed(state, reel, part);
+  if (earlier === null) return null;
+  const byLabel = reel.labelQuantity === undefined || reel.quantity === reel.labelQuantity;
+  const countMatters = !reel.isFresh && byLabel && earlier.count !== reel.quantity;
+  if (floorLife === null && !countMatters) return null;
+  return { code: 'reel-unnamed', lot: earlier.lot, left: earlier.count, floorLife: floorLife !== null };
+}
+
+/** The reel without an id of this part and lot that came off the line with parts on it, the newest; null where there is none. */
+export function earlierUnnamed(
+  state: FloorState,
+  reel: Pick<ReelFacts, 'part' | 'supplierPart' | 'lot'>,
+  part: string | null = reel.part,
+): Reel | null {
+  let newest: Reel | null = null;
+  for (const each of state.reels.values()) {
+    if (!each.reel.startsWith('~') || each.at !== null || each.count === 0) continue;
+    const samePart = part === null ? each.supplierPart === reel.supplierPart : each.part === part;
+    if (samePart && (each.lot === null || reel.lot === null || each.lot === reel.lot)) newest = each;
+  }
+  return newest;
 }
 
 /** A reel without an id of its own is the same where part and lot are. */

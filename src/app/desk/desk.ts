@@ -67,6 +67,7 @@ export interface DeskRun {
   readonly chooseKnown: (known: Recognised) => void;
   /** What a label is that reads like the running reel's: that reel, or a second one. */
   readonly chooseRunsHere: (isSecond: boolean) => void;
+  readonly chooseCameBefore: (isSame: boolean) => void;
   /** The refused reel stays in hand and goes to another slot, whose code is wanted then. */
   readonly carryOn: () => void;
   /** Goes on with what came back after a reload. */
@@ -299,6 +300,9 @@ export function createDesk(
     },
     chooseRunsHere: (isSecond) => {
       if (judgement) set(judgement.answerRunsHere(desk.value, isSecond));
+    },
+    chooseCameBefore: (isSame) => {
+      if (judgement) set(judgement.answerCameBefore(desk.value, isSame));
     },
     carryOn: () => {
       const last = shown.value;

@@ -1,11 +1,12 @@
 // Since when does a moisture-sensitive reel lie open, in dry storage or in the oven? One question, for the store and for a slot.
 
 import { useState } from 'preact/hooks';
-import type { PayloadOf } from '../../../shared/floor/kinds.ts';
+import type { PayloadOf, Wish } from '../../../shared/floor/kinds.ts';
 import type { Reel } from '../../../shared/floor/state.ts';
 import { type Air, airs } from '../../../shared/floor/vocabulary.ts';
 import { formatMoment } from '../../../shared/kit/moment.ts';
 import { lineClimate } from '../../../shared/moisture/line-climate.ts';
+import { moistureRuling, type PartMoistureKnown, reelLife } from '../../../shared/moisture/reel-life.ts';
 import { useApp, useFloor } from '../app.ts';
 import { useRefusal } from '../may.ts';
 import { AskFeet } from '../ui/Ask.tsx';
@@ -15,6 +16,7 @@ import { moistureWords } from '../words/moisture.ts';
 import { say } from '../words/words.ts';
 import { readFigure } from './count-model.ts';
 import { LetBakeDialog } from './LetBakeDialog.tsx';
+import { bakeGrounds, lifeGrounds } from './life-grounds.ts';
 import type { ReelLifeText } from './life-text.ts';
 
 interface AirDialogProps {
@@ -24,6 +26,10 @@ interface AirDialogProps {
   readonly line: string | null;
   /** How it stands before, null where nobody knows. */
   readonly before: ReelLifeText | null;
+  /** What is known of its part. */
+  readonly part: PartMoistureKnown | null;
+  /** Since when it stands on a slot at the latest, ms since 1970; absent for a reel off the line. */
+  readonly openedMs?: number;
   readonly onClose: () => void;
 }
 
@@ -31,10 +37,20 @@ interface AirDialogProps {
 const DRY_HUMIDITIES = [5, 10] as const;
 const HOUR_MS = 3_600_000;
 
-export function AirDialog({ reel, line, before, onClose }: AirDialogProps) {
+export function AirDialog({ reel, line, before, part, openedMs, onClose }: AirDialogProps) {
   const app = useApp();
+  const floor = useFloor();
   const words = say(moistureWords);
-  const climate = lineClimate(useFloor(), line);
+  const climate = lineClimate(floor, line);
+  const [nowMs] = useState(() => app.clock.nowMs());
+  const life = reelLife(floor, reel.reel, {
+    line,
+    part,
+    nowMs,
+    ...(openedMs === undefined ? {} : { openedMs }),
+  });
+  const told = floor.labelTimes.get(reel.reel)?.hours;
+  const [labelHours, setLabelHours] = useState(told === undefined ? '' : String(told));
   const refusal = useRefusal('verify-reel');
   const leadRefusal = useRefusal('clear-hold');
   const [isLetting, setLetting] = useState(false);
@@ -44,11 +60,17 @@ export function AirDialog({ reel, line, before, onClose }: AirDialogProps) {
   const [celsius, setCelsius] = useState('40');
   const ago = readFigure(hours) ?? Number.NaN;
   const heat = readFigure(celsius) ?? Number.NaN;
-  const wrong = !(ago >= 0 && ago <= 9999)
-    ? words.badHours
-    : air === 'bake' && !(heat >= 30 && heat <= 150)
-      ? words.badCelsius
-      : null;
+  const isLevel6 = life?.level === '6';
+  const onLabel = readFigure(labelHours) ?? Number.NaN;
+  const isTimed = isLevel6 && labelHours.trim() !== '';
+  const wrong =
+    isTimed && !(onLabel >= 1 && onLabel <= 9999)
+      ? words.badLabelHours
+      : !(ago >= 0 && ago <= 9999)
+        ? words.badHours
+        : air === 'bake' && !(heat >= 30 && heat <= 150)
+          ? words.badCelsius
+          : null;
 
   function write(): void {
     const { part, supplierPart, count, lot, dateCode } = reel;
@@ -58,7 +80,11 @@ export function AirDialog({ reel, line, before, onClose }: AirDialogProps) {
       celsius: air === 'bake' ? heat : null,
       humidity: air === 'dry' ? humidity : null,
     };
-    app.write([{ kind: 'reel.aired', payload }]).then(
+    const timed: Wish[] =
+      isTimed && onLabel !== told
+        ? [{ kind: 'reel.timed', payload: { reel: reel.reel, hours: onLabel } }]
+        : [];
+    app.write([{ kind: 'reel.aired', payload }, ...timed]).then(
       () => {
         app.notice.value = { tone: 'plain', text: words.written(reel.reel) };
       },
@@ -83,6 +109,25 @@ export function AirDialog({ reel, line, before, onClose }: AirDialogProps) {
         <p class="soft" data-testid="air-climate">
           {words.climate(climate)}
         </p>
+        {life &&
+          lifeGrounds(life, moistureRuling(floor)).map((text) => (
+            <p key={text} class="soft" data-testid="air-grounds">
+              {text}
+            </p>
+          ))}
+        {isLevel6 && (
+          <label class="field">
+            <span>{words.labelHours}</span>
+            <input
+              data-typing
+              data-testid="air-label-hours"
+              inputMode="decimal"
+              value={labelHours}
+              onInput={(event) => setLabelHours(event.currentTarget.value)}
+            />
+            <small>{words.labelHoursHelp}</small>
+          </label>
+        )}
         <div class="field">
           <span>{words.where}</span>
           <div class="choice">
@@ -131,6 +176,12 @@ export function AirDialog({ reel, line, before, onClose }: AirDialogProps) {
               <small>{words.celsiusHelp}</small>
             </label>
             <p class="soft">{words.resetHelp}</p>
+            {life &&
+              bakeGrounds(life, part, moistureRuling(floor)).map((text) => (
+                <p key={text} class="soft" data-testid="air-bake-row">
+                  {text}
+                </p>
+              ))}
             <p class="caution">{words.bakeCaution}</p>
           </>
         )}

@@ -6,7 +6,7 @@ import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
-import { say } from '../words/words.ts';
+import { formatCount, say } from '../words/words.ts';
 
 export function QuestionDialog({
   desk,
@@ -27,6 +27,23 @@ export function QuestionDialog({
           </Button>
           <Button large testId="runs-here-second" onPress={() => desk.chooseRunsHere(true)}>
             {second}
+          </Button>
+        </div>
+      </Dialog>
+    );
+  }
+  if (question.ask === 'came-before') {
+    const { title, text, same, fresh } = say(refusalWords).cameBefore;
+    const left = question.left === null ? null : formatCount(question.left);
+    return (
+      <Dialog title={title} onClose={desk.leaveQuestion} tone="care">
+        <p data-testid="came-before">{text(question.lot, left)}</p>
+        <div class="acts">
+          <Button large testId="came-before-same" onPress={() => desk.chooseCameBefore(true)}>
+            {same}
+          </Button>
+          <Button large testId="came-before-fresh" onPress={() => desk.chooseCameBefore(false)}>
+            {fresh}
           </Button>
         </div>
       </Dialog>

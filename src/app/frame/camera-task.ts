@@ -113,7 +113,8 @@ function ofLabel(codes: readonly ScannedCode[], view: DeskView): readonly Scanne
 export function toldByCodes(codes: readonly ScannedCode[], view: DeskView): LabelTold | null {
   const own = ofLabel(codes, view);
   if (own.length === 0) return null;
-  const { reel } = takeScan(emptyDesk, { codes: own, via: 'camera', atMs: 0 }, view);
+  const { reel: found, question } = takeScan(emptyDesk, { codes: own, via: 'camera', atMs: 0 }, view);
+  const reel = question?.ask === 'came-before' ? question.reel : found;
   if (reel !== null) {
     const { part, supplierPart, quantity, lot } = reel;
     return { part: part ?? supplierPart, quantity, lot, reel: reel.reel, missing: missingPieces(reel) };

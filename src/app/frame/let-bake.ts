@@ -18,7 +18,7 @@ export interface ReelBake {
 export function heldBake(floor: FloorState, { facts, reasons }: Hold, nowMs: number): ReelBake | null {
   const { line, setup, slot, reel } = facts;
   if (reel === null || !reasons.some(({ code }) => code === 'bake-short')) return null;
-  const part = moistureOfSlot(slot === null ? null : wantedOn(floor, setup, slot));
+  const part = moistureOfSlot(floor, slot === null ? null : wantedOn(floor, setup, slot));
   const bake = openBake(floor.airings.get(reel), reelLife(floor, reel, { line, part, nowMs }), nowMs);
   return bake && { reel, line, bake };
 }

@@ -2,6 +2,7 @@
 
 import type { Airing } from '../../../shared/floor/airing.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
+import { hotBakeLimitHours } from '../../../shared/moisture/bake.ts';
 import {
   bakeLet,
   type LifeAsked,
@@ -11,7 +12,7 @@ import {
   reelLife,
 } from '../../../shared/moisture/reel-life.ts';
 import { moistureWords } from '../words/moisture.ts';
-import { formatDay, formatSpan, say } from '../words/words.ts';
+import { formatDay, formatNumber, formatSpan, say } from '../words/words.ts';
 
 /** Less than this left is shown as something to mind: a shift and the way there, our own choice. */
 const SHORT_SECONDS = 12 * 3600;
@@ -33,6 +34,9 @@ export function lifeText(life: ReelLife, airing: Airing | undefined, zone: strin
     isShort
       ? { text: `${level} · ${text}, ${words.bakeShort}`, tone: tone ?? 'care' }
       : { text: `${level} · ${text}`, tone };
+  if (life.hotBakeHours > hotBakeLimitHours && life.leftSeconds !== 0)
+    return told(words.hotOver(formatNumber(Math.round(life.hotBakeHours))), 'care');
+  if (life.wantsLabelTime && air !== 'bake') return told(words.labelTime, 'stop');
   if (life.leftSeconds === 0) {
     if (air === 'bake') return told(words.baking, 'care');
     return told(

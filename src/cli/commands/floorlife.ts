@@ -2,9 +2,12 @@
 // The arithmetic is in shared/moisture/; here the moments are read and written.
 
 import { z } from 'zod';
+import { packageFamilies } from '../../../shared/floor/vocabulary.ts';
 import { type FloorLifeError, floorLife } from '../../../shared/moisture/floor-life.ts';
 import { moistureLevels, packageClasses } from '../../../shared/moisture/levels.ts';
+import type { PackageFacts } from '../../../shared/moisture/package.ts';
 import type { Stretch } from '../../../shared/moisture/timeline.ts';
+import { valueSources } from '../../../shared/moisture/values.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall, printJson, readJson } from '../command.ts';
 
 const help = `reelward floorlife FILE
@@ -14,10 +17,16 @@ Reads one JSON document (FILE, or - for standard input):
  "history": [{"from": "...", "to": "...", "where": "floor", "celsius": 25, "humidity": 50},
              {"from": "...", "to": "...", "where": "dry", "humidity": 5},
              {"from": "...", "to": "...", "where": "bake", "celsius": 40}]}
-msl: ${moistureLevels.join(', ')}; thickness: body in mm, or null where not known. Optional: "class" (${packageClasses.join(', ')}),
-"timeOnLabel" (seconds, level 6). The last stretch may leave out "to". Gaps count as floor; of overlaps the worse counts.
+msl: ${moistureLevels.join(', ')}; thickness: body in mm, or null where not known. Optional: "package" (family:
+${packageFamilies.slice(0, 8).join(', ')},
+${packageFamilies.slice(8).join(', ')}), "pins", "bodyMm" ([length, width] in mm), "stacked" (true where dies are stacked in it),
+"class" (${packageClasses.join(', ')}: known better), "timeOnLabel" (seconds, level 6), "cabinets" (true where your edition of the standard lets
+a cabinet at 5 % or below stop the clock of levels 4, 5 and 5a). The last stretch may leave out "to". Gaps count as floor; of overlaps the
+worse counts. The class follows from all that is given; of what is not given the worse counts. A bake gives back what its row of the table
+grants for body, level, temperature and hours, else nothing; where no package is given, a note tells of the longer row of large ones.
 
-Prints {"usedSeconds", "leftSeconds", "expiresAt", "class", "notes", ...}. leftSeconds is null where there is no limit, expiresAt
+Prints {"usedSeconds", "leftSeconds", "expiresAt", "class", "classes", "restsOn", "hotBakeHours", "notes", ...}. "class" is the one that counts in this
+climate, "classes" all that may hold; restsOn: ${valueSources.join(', ')}. leftSeconds is null where there is no limit, expiresAt
 where the clock stands still. Exit 0 answered, 2 not understood.
 `;
 
@@ -79,11 +88,16 @@ const inputSchema = z.strictObject({
   msl: z.union([z.enum(moistureLevels), z.int().min(1).max(6)], {
     error: `expected one of ${moistureLevels.join(', ')}`,
   }),
-  thickness: z.number().positive().nullable(),
+  thickness: z.number().positive().nullish(),
   openedAt: momentSchema,
   now: momentSchema,
   history: z.array(stretchSchema),
   class: z.enum(packageClasses).optional(),
+  package: z.enum(packageFamilies, { error: `expected one of ${packageFamilies.join(', ')}` }).nullish(),
+  pins: z.int().positive().nullish(),
+  bodyMm: z.tuple([z.number().positive(), z.number().positive()]).nullish(),
+  stacked: z.boolean().nullish(),
+  cabinets: z.boolean().optional(),
   timeOnLabel: z.number().positive().optional(),
 });
 
@@ -112,6 +126,16 @@ function sayError(error: FloorLifeError, input: Input): string {
   }
 }
 
+/** What the call says of the package; what it leaves out is not known. */
+function packageOf({ package: family, pins, bodyMm, stacked }: Input): PackageFacts {
+  return {
+    family: family ?? null,
+    pins: pins ?? null,
+    bodyMm: bodyMm ?? null,
+    isStacked: stacked ?? null,
+  };
+}
+
 /** Seconds to the millisecond: the sum of shares of floor lives carries more digits than any clock. */
 function seconds(value: number): number {
   return Math.round(value * 1000) / 1000;
@@ -125,10 +149,13 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
   if (level === undefined) throw new NotUnderstood(`msl: expected one of ${moistureLevels.join(', ')}`);
   const answer = floorLife({
     level,
-    thicknessMm: input.thickness,
+    thicknessMm: input.thickness ?? null,
     openedMs: Date.parse(input.openedAt),
     nowMs: Date.parse(input.now),
     history: input.history.map(toStretch),
+    package: packageOf(input),
+    unknownBakesAs: 'body',
+    cabinetPauses: input.cabinets ?? false,
     ...(input.class ? { packageClass: input.class } : {}),
     ...(input.timeOnLabel === undefined ? {} : { timeOnLabelSeconds: input.timeOnLabel }),
   });
@@ -143,6 +170,9 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
       leftSeconds: life.leftSeconds === null ? null : seconds(life.leftSeconds),
       expiresAt: life.expiresMs === null ? null : formatMoment(life.expiresMs, offset),
       class: life.packageClass,
+      classes: [...life.packageClasses].sort(),
+      restsOn: life.source,
+      hotBakeHours: Math.round(life.hotBakeHours * 1000) / 1000,
       exceededSeconds: seconds(life.exceededSeconds),
       running: life.running,
       climate: life.climate,

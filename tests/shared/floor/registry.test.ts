@@ -11,6 +11,7 @@ import { foldChange } from '../../../shared/floor/fold-change.ts';
 import { foldLabels } from '../../../shared/floor/fold-labels.ts';
 import { foldLoss } from '../../../shared/floor/fold-loss.ts';
 import { foldMaterial } from '../../../shared/floor/fold-material.ts';
+import { foldMoisture } from '../../../shared/floor/fold-moisture.ts';
 import { foldPanels } from '../../../shared/floor/fold-panels.ts';
 import { foldPlaces } from '../../../shared/floor/fold-places.ts';
 import { foldPlant } from '../../../shared/floor/fold-plant.ts';
@@ -35,6 +36,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],
   [/^material\.|^blocked\.let-run$/, foldBlocks],
   [/^reel\.put$/, foldPlaces],
+  [/^part\.described$|^moisture\.ruled$|^reel\.timed$|^entry\.corrected$/, foldMoisture],
   [
     /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,
     foldChange,

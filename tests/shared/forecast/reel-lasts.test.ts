@@ -40,6 +40,31 @@ describe('reelLastsSeconds()', () => {
     expect(reelLastsSeconds(story.floor(), coming(), startMs)).toBeCloseTo(200 * 30 + 3600, 3);
   });
 
+  test('before its first run a setup is judged by the panels and the pace of the line’s plan', () => {
+    const story = beginStory();
+    tellPlant(story, { rules: { breaks: [], stops: [] } });
+    const job = (panels: number) => ({
+      id: 'j',
+      setup: 'brook-top-a',
+      panels,
+      panelSeconds: 30,
+      dueMs: null,
+      isHeld: false,
+    });
+    story.tell('plan.kept', { line: 'L1', jobs: [job(5000)], byHand: {} });
+    expect(reelLastsSeconds(story.floor(), coming(), startMs)).toBeCloseTo(200 * 30, 3);
+    story.tell('plan.kept', { line: 'L1', jobs: [job(40)], byHand: {} });
+    expect(reelLastsSeconds(story.floor(), coming(), startMs)).toBeCloseTo(40 * 30, 3);
+  });
+
+  test('without a plan the pace of the line’s newest run counts, and no run’s end', () => {
+    const story = beginStory();
+    tellPlant(story, { rules: { breaks: [], stops: [] } });
+    story.tell('run.started', started('run-0', { setup: 'other', panelsWanted: 10, panelSeconds: 20 }));
+    story.tell('run.ended', { run: 'run-0', line: 'L1', panels: 10, note: '' });
+    expect(reelLastsSeconds(story.floor(), coming(), startMs)).toBeCloseTo(200 * 20, 3);
+  });
+
   test('null where count, usage or pace is not known', () => {
     const story = beginStory();
     tellPlant(story);

@@ -24,15 +24,18 @@ describe('bakeOptions()', () => {
       reason: 'thick, 72 h is still short',
     },
   ] as const)('gives $hours h at 125, 90 and 40 °C: $reason', ({ level, thickness, exceeded, hours }) => {
-    expect(bakeOptions(level, thickness, exceeded)?.map((option) => option.hours)).toEqual(hours);
+    expect(
+      bakeOptions({ level, thicknessMm: thickness, exceededSeconds: exceeded })?.map(
+        (option) => option.hours,
+      ),
+    ).toEqual(hours);
   });
 
   it.each([
     ['1', 1],
-    ['6', 1],
     ['3', 4.6],
   ] as const)('gives none for level %s at %s mm', (level, thickness) => {
-    expect(bakeOptions(level, thickness, 0)).toBeNull();
+    expect(bakeOptions({ level, thicknessMm: thickness, exceededSeconds: 0 })).toBeNull();
   });
 
   // From memory: a slip would most likely break the order.
@@ -41,9 +44,15 @@ describe('bakeOptions()', () => {
       for (const exceeded of [0, longAgo]) {
         let before: readonly number[] = [0, 0, 0];
         for (const level of levels) {
-          const hours = (bakeOptions(level, thickness, exceeded) ?? []).map((option) => option.hours);
-          const longer = (bakeOptions(level, thickness, longAgo) ?? []).map((option) => option.hours);
-          const thicker = (bakeOptions(level, thickness + 1, exceeded) ?? []).map((option) => option.hours);
+          const hours = (bakeOptions({ level, thicknessMm: thickness, exceededSeconds: exceeded }) ?? []).map(
+            (option) => option.hours,
+          );
+          const longer = (bakeOptions({ level, thicknessMm: thickness, exceededSeconds: longAgo }) ?? []).map(
+            (option) => option.hours,
+          );
+          const thicker = (
+            bakeOptions({ level, thicknessMm: thickness + 1, exceededSeconds: exceeded }) ?? []
+          ).map((option) => option.hours);
           expect(hours).toHaveLength(3);
           for (const [at, value] of hours.entries()) {
             expect(value).toBeGreaterThanOrEqual(before[at] ?? 0);

@@ -346,7 +346,7 @@ describe('floorLife()', () => {
     {
       note: 'classFromMemory',
       level: '3',
-      steps: [[2, 'floor']],
+      steps: [[2, 'floor', 25, 50]],
       more: { thicknessMm: 1 },
       reason: 'class C',
     },

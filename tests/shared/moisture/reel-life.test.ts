@@ -62,8 +62,8 @@ describe('reelLife()', () => {
     const over = reelLife(story.floor(), 'K1', { line: 'L1', part: level3, nowMs: startMs + 170 * hourMs });
     expect(over).toMatchObject({ leftSeconds: 0, expiresMs: startMs + 168 * hourMs });
     air('bake', 171, { celsius: 125 });
-    air('floor', 220); // 49 h: longer than the longest row for level 3 at 125 °C, as nobody stated the body
-    const life = reelLife(story.floor(), 'K1', { line: 'L1', part: level3, nowMs: startMs + 221 * hourMs });
+    air('floor', 267); // 96 h: the row of large ball grid arrays, as nobody stated the package
+    const life = reelLife(story.floor(), 'K1', { line: 'L1', part: level3, nowMs: startMs + 268 * hourMs });
     expect(life?.leftSeconds).toBe(167 * 3600);
   });
 
@@ -88,14 +88,15 @@ describe('reelLife()', () => {
 
 describe('what setups say', () => {
   test('of a slot', () => {
-    expect(moistureOfSlot(wantedSlot(slot, 'R-100', { msl: '2a', bodyMm: 1.4 }))).toEqual({
-      ...{ level: '2a', bodyMm: 1.4 },
-    });
-    expect(moistureOfSlot(wantedSlot(slot, 'R-100', { msl: '1' }))).toBeNull();
-    expect(moistureOfSlot(null)).toBeNull();
+    const { floor } = beginStory();
+    const of = (more: Parameters<typeof wantedSlot>[2]) =>
+      moistureOfSlot(floor(), wantedSlot(slot, 'R-100', more));
+    expect(of({ msl: '2a', bodyMm: 1.4 })).toMatchObject({ level: '2a', bodyMm: 1.4 });
+    expect(of({ msl: '1' })).toMatchObject({ level: null });
+    expect(moistureOfSlot(floor(), null)).toBeNull();
   });
 
-  test('of parts: the worst level and the thinnest body of all setups, alternates included', () => {
+  test('of parts: the worst level of all setups, and no body where they differ, alternates included', () => {
     const { story } = begun();
     const setup = (id: string, slots: ReturnType<typeof wantedSlot>[]) =>
       story.tell('setup.taken', {
@@ -104,8 +105,8 @@ describe('what setups say', () => {
     setup('a', [wantedSlot(slot, 'U-1', { msl: '2a', bodyMm: 2, alternates: ['U-2'] })]);
     setup('b', [wantedSlot(slot, 'U-1', { msl: '3', bodyMm: 3 }), wantedSlot('M1-F-002', 'R-9')]);
     const parts = moistureOfParts(story.floor());
-    expect(parts.get('U-1')).toEqual({ level: '3', bodyMm: 2 });
-    expect(parts.get('U-2')).toEqual({ level: '2a', bodyMm: 2 });
+    expect(parts.get('U-1')).toMatchObject({ level: '3', bodyMm: null });
+    expect(parts.get('U-2')).toMatchObject({ level: '2a', bodyMm: 2 });
     expect(parts.has('R-9')).toBe(false);
   });
 });

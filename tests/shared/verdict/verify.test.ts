@@ -6,7 +6,15 @@ import type { FloorState } from '../../../shared/floor/state.ts';
 import { comparePartNumbers, type PartComparison } from '../../../shared/labels/part-numbers.ts';
 import { type ReasonCode, reasonCodes, reasonVerdicts, verdictOf } from '../../../shared/verdict/reasons.ts';
 import { slotsWanting, type VerifyQuestion, verifyReel } from '../../../shared/verdict/verify.ts';
-import { beginStory, brookSetup, type Story, tellPlant, verified, wantedSlot } from '../floor/story.ts';
+import {
+  beginStory,
+  brookSetup,
+  type Story,
+  tellPlant,
+  unloaded,
+  verified,
+  wantedSlot,
+} from '../floor/story.ts';
 
 const reel = (more: Partial<VerifyQuestion['reel']> = {}): VerifyQuestion['reel'] => ({
   ...{ reel: 'K-new', part: 'R-100', supplierPart: null, quantity: 5000, lot: 'lot-7' },
@@ -36,6 +44,12 @@ const looseRules = {
 };
 const loadK1 = (story: Story) =>
   story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'lot-1', feeder: 'F-1' }));
+
+/** A reel without an id of its own stood on a slot and came off with 300 parts. */
+function takeOffUnnamed(story: Story): void {
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { lot: 'lot-1', quantity: 5000 }));
+  story.tell('reel.unloaded', unloaded('M1-F-001', { quantity: 300, basis: 'typed' }));
+}
 
 const fillCart = (story: Story) =>
   story.tell('cart.filled', {
@@ -229,6 +243,31 @@ const cases: readonly Case[] = [
     reason: { code: 'bake-short', hours: 1, celsius: 40, wanted: 552, leftSeconds: 0 },
   },
   {
+    why: 'its leads saw more heat than they bear',
+    ask: ask({ floorLife: { leftSeconds: 9e5, neededSeconds: null, hotBakes: { hours: 98, most: 96 } } }),
+    reason: { code: 'bake-hours-over', hours: 98, most: 96 },
+  },
+  {
+    why: 'nobody entered the time on a level 6 label',
+    ask: ask({ floorLife: { leftSeconds: 0, neededSeconds: null, wantsLabelTime: true } }),
+    reason: { code: 'label-time-missing' },
+  },
+  {
+    why: 'a reel without an id may be the one that came off before with parts on it',
+    before: takeOffUnnamed,
+    ask: ask({ reel: reel({ reel: null, lot: 'lot-1', labelQuantity: 5000 }) }),
+    reason: { code: 'reel-unnamed', lot: 'lot-1', left: 300, floorLife: false },
+  },
+  {
+    why: 'its floor life goes on too, whatever a person says of its count',
+    before: takeOffUnnamed,
+    ask: ask({
+      reel: reel({ reel: null, lot: 'lot-1', labelQuantity: 5000, isFresh: true }),
+      floorLife: { leftSeconds: 9e5, neededSeconds: null },
+    }),
+    reason: { code: 'reel-unnamed', floorLife: true },
+  },
+  {
     why: 'a person said that it is a second reel with the label of the one that runs',
     before: loadK1,
     ask: ask({ act: 'splice', reel: reel({ reel: null, lot: 'lot-1', isSecond: true }) }),
@@ -265,6 +304,23 @@ function frozen<T>(value: T): T {
   for (const each of Object.values(value)) frozen(each);
   return Object.freeze(value);
 }
+
+describe('a reel without an id', () => {
+  const judge = (more: Partial<VerifyQuestion['reel']>) =>
+    verifyReel(
+      floorOf({ before: takeOffUnnamed }),
+      ask({ reel: reel({ reel: null, labelQuantity: 5000, ...more }) }),
+    );
+
+  test.each([
+    ['is of another lot', { lot: 'lot-2' }],
+    ['was counted by a person', { lot: 'lot-1', quantity: 310 }],
+    ['comes new, a person said', { lot: 'lot-1', isFresh: true }],
+    ['has an id', { lot: 'lot-1', reel: 'K-7' }],
+  ] as const)('is accepted where it %s', (_, more) => {
+    expect(judge(more).verdict).toBe('accepted');
+  });
+});
 
 describe('verifyReel()', () => {
   test('accepts the wanted part on its empty slot without any reason', () => {

@@ -36,7 +36,7 @@ export function KitPanel({ changeover, isStanding, onChecklist }: KitPanelProps)
   const last = [...floor.runs.values()].filter((run) => run.line === line).at(-1);
   const [panels, setPanels] = useState(String(job?.panels ?? last?.panelsWanted ?? 500));
   const wanted = readFigure(panels);
-  const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size]);
+  const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size, floor.parts.size]);
   const app = useApp();
   const nowMs = app.clock.nowMs();
   if (!setup) return null;

@@ -96,7 +96,10 @@ export function createCartDesk(
       return;
     }
     const seen = view();
-    const next = takeScan(desk.peek(), scan, seen);
+    const taken = takeScan(desk.peek(), scan, seen);
+    // Nothing is asked at a cart: a reel that may have been opened before is held there.
+    const next =
+      taken.question?.ask === 'came-before' ? { ...taken, question: null, reel: taken.question.reel } : taken;
     told.value = null;
     if (!mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may) {
       told.value = { tell: 'sign-in' };

@@ -26,7 +26,7 @@ export function lifeEnds(floor: FloorState, outlook: Outlook): readonly LifeEnd[
   return outlook.slots
     .flatMap(({ slot, wanted, loaded, forecast }): LifeEnd[] => {
       const lastsMs = Math.min(forecast.runOutMs.expected, outlook.runEndMs);
-      const part = moistureOfSlot(wanted);
+      const part = moistureOfSlot(floor, wanted);
       return loaded.tapes.flatMap((tape, at) => {
         const life = reelLife(floor, tape.reel, { line: outlook.line, part, openedMs: tape.atMs, nowMs });
         if (life === null || life.expiresMs === null) return [];

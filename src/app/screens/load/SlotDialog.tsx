@@ -48,7 +48,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   const tape = loaded?.tapes.at(-1);
   const life = tape
     ? reelLifeText(floor, tape.reel, {
-        ...{ line, part: moistureOfSlot(wanted), openedMs: tape.atMs, nowMs: app.clock.nowMs(), zone },
+        ...{ line, part: moistureOfSlot(floor, wanted), openedMs: tape.atMs, nowMs: app.clock.nowMs(), zone },
       })
     : null;
 
@@ -71,7 +71,12 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   }
 
   if (unloading && loaded) return <UnloadDialog loaded={loaded} onClose={onClose} />;
-  if (airing && tape) return <AirDialog reel={tape} line={line} before={life} onClose={onClose} />;
+  if (airing && tape) {
+    const part = moistureOfSlot(floor, wanted);
+    return (
+      <AirDialog reel={tape} line={line} before={life} part={part} openedMs={tape.atMs} onClose={onClose} />
+    );
+  }
   if (counting && loaded) {
     return (
       <CountDialog

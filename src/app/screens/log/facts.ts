@@ -254,6 +254,12 @@ const sayings: Readonly<Record<FactName, Say>> = {
   ...{ step: stepOf, value: answer, unit: nothing, to: named(tabletName), done: number, asked: number },
   ...{ lastPanel: moment, jobs, byHand: nothing, uncertainty: measured, least: measured, most: measured },
   right: yesNo,
+  family: oneOf(() => say(moistureWords).families),
+  ...{ pins: number, bodyMm: withUnit('mm'), bodyXMm: withUnit('mm'), bodyYMm: withUnit('mm') },
+  ...{ isStacked: yesNo, edition: text, cabinetPauses: yesNo, lives: howMany, bakes: howMany },
+  ...{ hours: withUnit('h'), packageClass: text, leftSeconds: span, hotHours: withUnit('h') },
+  restsOn: oneOf(() => say(moistureWords).sources),
+  values: named(entryName),
 };
 
 function isFactName(name: string): name is FactName {
@@ -329,6 +335,7 @@ const inRow: readonly FactName[] = [
     'slots',
     'seen',
   ] as const),
+  ...(['family', 'pins', 'edition', 'lives', 'bakes', 'hours', 'packageClass', 'leftSeconds'] as const),
   ...(['missing', 'short', 'changeover', 'of', 'to', 'reason', 'note'] as const),
 ];
 /** Of kinds that say only where. */

@@ -79,7 +79,7 @@ export function Reels(props: ReelsProps) {
   const [blocking, setBlocking] = useState<Reel | null>(null);
   const [putting, setPutting] = useState<PutReel | null>(null);
   const [airing, setAiring] = useState<Listed | null>(null);
-  const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size]);
+  const moist = useMemo(() => moistureOfParts(floor), [floor.setups.size, floor.parts.size]);
   const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
   const nowMs = app.clock.nowMs();
   const isNew =
@@ -144,6 +144,7 @@ export function Reels(props: ReelsProps) {
           reel={airing.reel}
           line={lineOf(airing.reel)}
           before={airing.life}
+          part={moist.get(airing.reel.part ?? '') ?? null}
           onClose={() => setAiring(null)}
         />
       )}

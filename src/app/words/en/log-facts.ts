@@ -38,6 +38,15 @@ const namesEn: Readonly<Record<FactName, string>> = {
   },
   ...{ asked: 'Steps asked', lastPanel: 'Last good panel', jobs: 'Jobs', byHand: 'Times set by hand' },
   ...{ uncertainty: 'Meter error, ±', least: 'At least', most: 'At most', right: 'Looks right' },
+  ...{ family: 'Package', pins: 'Pins', bodyMm: 'Body thickness', bodyXMm: 'Body length' },
+  ...{ bodyYMm: 'Body width', isStacked: 'Stacked dies', edition: 'Edition' },
+  ...{
+    cabinetPauses: '5 % cabinets stop the clock',
+    lives: 'Own floor-life values',
+    bakes: 'Own bake values',
+  },
+  ...{ hours: 'Time on the label', packageClass: 'Package class', leftSeconds: 'Floor life left' },
+  ...{ hotHours: 'Baked above 90 °C', restsOn: 'Rests on', values: 'Own values by' },
 };
 
 export const words = {

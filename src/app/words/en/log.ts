@@ -68,6 +68,10 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'plan.kept': 'Order of jobs saved',
   'panel.measured': 'First panel measured',
   'panel.looked': 'First panel looked at',
+  'part.described': 'Package of a part set',
+  'moisture.ruled': 'Moisture values set',
+  'reel.timed': 'Time on a level 6 label',
+  'reel.life-judged': 'What a floor life rested on',
 };
 
 export const words = {

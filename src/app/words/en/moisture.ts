@@ -1,4 +1,6 @@
+import type { PackageFamily } from '../../../../shared/floor/vocabulary.ts';
 import type { LineClimate } from '../../../../shared/moisture/line-climate.ts';
+import type { ValueSource } from '../../../../shared/moisture/values.ts';
 
 /** One bake as its sentence takes it; null: nobody told, or the table gives none. */
 interface BakeFacts {
@@ -19,7 +21,7 @@ export const words = {
   bakeShort: 'baked shorter than the table says',
   bakeLet: (name: string) => `short bake counts: ${name}`,
   letBake: 'Let the bake count',
-  letBakeTitle: (reel: string) => `Does the bake of ${reel} count?`,
+  letBakeTitle: (reel: string) => `Let the bake of ${reel} count?`,
   letBakeWhat: (f: BakeFacts) =>
     `Baked ${f.hours} h${f.celsius === null ? '' : ` at ${f.celsius} °C`}. ${f.wanted === null ? 'The table has no row for that.' : `The table asks for ${f.wanted} h.`}`,
   letBakeHelp:
@@ -29,6 +31,33 @@ export const words = {
   letBakeFor: 'The bake',
   letBakeOnce: 'Only this time',
   letBakeAlways: 'It counts from now on',
+  hotOver: (hours: string) => `${hours} h above 90 °C in all`,
+  labelTime: 'level 6: bake it, then enter the time on its label',
+  families: {
+    ...{ bga: 'BGA', lga: 'LGA', pqfp: 'PQFP', mqfp: 'MQFP', qfp: 'QFP', tqfp: 'TQFP', lqfp: 'LQFP' },
+    ...{ plcc: 'PLCC', qfn: 'QFN', sop: 'SOP', tsop: 'TSOP', soic: 'SOIC', sot: 'SOT', chip: 'Chip' },
+    other: 'None of these',
+  } as Readonly<Record<PackageFamily, string>>,
+  sources: {
+    own: 'the plant’s own copy',
+    copy: 'compared with a published copy',
+    memory: 'from memory, not compared',
+  } as Readonly<Record<ValueSource, string>>,
+  restsOn: (f: { classes: readonly string[]; celsius: number; humidity: number; edition: string }) =>
+    `${f.classes.length === 1 ? `Class ${f.classes[0]}` : `Class ${[...f.classes].sort().join(' or ')} (the shorter counts)`} · ${f.celsius} °C, ${f.humidity} % · ${f.edition}`,
+  classOpen:
+    'The package is not fully known, so the worst class counts. An engineer can enter it under Plant, Parts.',
+  labelHours: 'Time on its label, hours',
+  labelHoursHelp: 'Level 6: the floor life printed on the bag, counted from the end of the bake.',
+  badLabelHours: 'Enter the label’s hours: 1 to 9999.',
+  hotSoFar: (hours: string, most: string) =>
+    `Baked ${hours} h above 90 °C so far. The limit is ${most} h in all.`,
+  hotLimit: 'this limit is from memory',
+  bakeAdvice: (f: { options: string; source: string }) => `The table asks for ${f.options} (${f.source}).`,
+  bakeOption: (hours: string, celsius: number) => `${hours} h at ${celsius} °C`,
+  or: 'or',
+  bakeLarge:
+    'The 96 h row at 125 °C is for large BGA and stacked dies; it counts while the package is not known.',
   dry: 'in dry storage',
   open: 'Bag / oven',
   title: (reel: string) => `Floor life of ${reel}`,

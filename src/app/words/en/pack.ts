@@ -22,6 +22,7 @@ export const later = {
   moisture: () => import('./moisture.ts'),
   'open-work': () => import('./open-work.ts'),
   order: () => import('./order.ts'),
+  packages: () => import('./packages.ts'),
   parts: () => import('./parts.ts'),
   people: () => import('./people.ts'),
   plant: () => import('./plant.ts'),

@@ -2,7 +2,13 @@ import type { FeederProblem } from '../../../../shared/sheet/feeder-sheet.ts';
 import { plural } from '../words.ts';
 
 export const words = {
-  tabs: { approved: 'Approved parts', feeders: 'Feeders', blocks: 'Blocks' },
+  tabs: {
+    approved: 'Approved parts',
+    feeders: 'Feeders',
+    blocks: 'Blocks',
+    packages: 'Packages',
+    moisture: 'Moisture tables',
+  },
   search: 'Search, or scan',
   clear: 'Clear the search',
   more: (count: string) => `${count} more`,

@@ -15,7 +15,7 @@ export const words = {
     },
     parts: {
       title: 'Parts and feeders',
-      text: 'Approved supplier parts, feeders and their tapes, blocks.',
+      text: 'Approved supplier parts, feeders and their tapes, blocks, packages, moisture tables.',
     },
     checklists: {
       title: 'Checklists',

@@ -32,4 +32,11 @@ export const words = {
     same: 'No, it is that reel',
     second: 'Yes, a second reel',
   },
+  cameBefore: {
+    title: 'Was this reel on the line before?',
+    text: (lot: string | null, left: string | null) =>
+      `Its label has no id of its own. A reel like it${lot === null ? '' : `, lot ${lot},`} came off the line with ${left === null ? 'an unknown count' : plural(left, '1 part', `${left} parts`)} left.`,
+    same: 'Yes, it is that reel',
+    fresh: 'No, a new one',
+  },
 } as const;

@@ -1,7 +1,9 @@
 import type { ReasonWords } from '../reason-words.ts';
+import { moistureReasonsEn, restsOn, tableEn } from '../verdict-moisture.ts';
 import { formatCount, plural } from '../words.ts';
 
 const reasonsEn: ReasonWords = {
+  ...moistureReasonsEn,
   'unknown-slot': {
     title: 'No such slot',
     say: (f) => `This line has no slot ${f['slot']}.`,
@@ -42,7 +44,7 @@ const reasonsEn: ReasonWords = {
   'bake-short': {
     title: 'Baked too short',
     say: (f) =>
-      `Baked ${f['hours']} h${f['celsius'] ? ` at ${f['celsius']} °C` : ''}. ${f['wanted'] ? `The table asks for ${f['wanted']} h there` : 'The table has no row for that'}, so floor life is not restored: ${f['leftSeconds']} left. (Table from memory; an unknown body counts as the thickest.)`,
+      `Baked ${f['hours']} h${f['celsius'] ? ` at ${f['celsius']} °C` : ''}. ${f['wanted'] ? `The table asks for ${f['wanted']} h there` : 'The table has no row for that'}, so floor life is not restored: ${f['leftSeconds']} left. (${restsOn(f, tableEn)}An unknown package counts as the worst.)`,
     act: 'A lead must decide.',
   },
   'same-label': {
@@ -133,11 +135,6 @@ const reasonsEn: ReasonWords = {
   expired: {
     title: 'Past its date',
     say: (f) => `Use by ${f['expires']}.`,
-    act: 'A lead must decide.',
-  },
-  'floor-life-short': {
-    title: 'Floor life ends before the reel',
-    say: (f) => `Its floor life ends in ${f['leftSeconds']}, the reel lasts ${f['neededSeconds']}.`,
     act: 'A lead must decide.',
   },
   'by-alternate': {

@@ -46,6 +46,12 @@ const namesEs: Readonly<Record<FactName, string>> = {
   ...{ done: 'Pasos hechos', asked: 'Pasos pedidos', lastPanel: 'Último panel bueno', jobs: 'Trabajos' },
   ...{ byHand: 'Tiempos puestos a mano', uncertainty: 'Error del medidor, ±', least: 'Mínimo' },
   ...{ most: 'Máximo', right: 'Se ve bien' },
+  ...{ family: 'Encapsulado', pins: 'Patillas', bodyMm: 'Espesor del cuerpo', bodyXMm: 'Largo del cuerpo' },
+  ...{ bodyYMm: 'Ancho del cuerpo', isStacked: 'Chips apilados', edition: 'Edición' },
+  ...{ cabinetPauses: 'Armarios al 5 % paran el reloj', lives: 'Valores propios de vida en planta' },
+  ...{ bakes: 'Valores propios de horneado', hours: 'Tiempo en la etiqueta' },
+  ...{ packageClass: 'Clase de encapsulado', leftSeconds: 'Vida en planta restante' },
+  ...{ hotHours: 'Horneada por encima de 90 °C', restsOn: 'Se basa en', values: 'Valores propios según' },
 };
 
 export const words: Sentences<typeof english> = {

@@ -69,6 +69,10 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'plan.kept': 'Orden de trabajos guardado',
   'panel.measured': 'Primer panel medido',
   'panel.looked': 'Primer panel mirado',
+  'part.described': 'Encapsulado de un componente',
+  'moisture.ruled': 'Valores de humedad fijados',
+  'reel.timed': 'Tiempo en etiqueta de nivel 6',
+  'reel.life-judged': 'En qué se basó una vida en planta',
 };
 
 export const words: Sentences<typeof english> = {

@@ -23,6 +23,32 @@ export const words: Sentences<typeof english> = {
   letBakeFor: 'El horneado',
   letBakeOnce: 'Solo esta vez',
   letBakeAlways: 'Vale desde ahora',
+  hotOver: (hours) => `${hours} h por encima de 90 °C en total`,
+  labelTime: 'nivel 6: hornéela y ponga el tiempo de su etiqueta',
+  families: {
+    ...{ bga: 'BGA', lga: 'LGA', pqfp: 'PQFP', mqfp: 'MQFP', qfp: 'QFP', tqfp: 'TQFP', lqfp: 'LQFP' },
+    ...{ plcc: 'PLCC', qfn: 'QFN', sop: 'SOP', tsop: 'TSOP', soic: 'SOIC', sot: 'SOT', chip: 'Chip' },
+    other: 'Ninguno de estos',
+  },
+  sources: {
+    own: 'la copia propia de la planta',
+    copy: 'comparado con una copia publicada',
+    memory: 'de memoria, sin comparar',
+  },
+  restsOn: (f) =>
+    `${f.classes.length === 1 ? `Clase ${f.classes[0]}` : `Clase ${[...f.classes].sort().join(' o ')} (cuenta la más corta)`} · ${f.celsius} °C, ${f.humidity} % · ${f.edition}`,
+  classOpen:
+    'El encapsulado no se conoce del todo; cuenta la peor clase. Un ingeniero puede ponerlo en Planta, Componentes.',
+  labelHours: 'Tiempo en su etiqueta, horas',
+  labelHoursHelp: 'Nivel 6: la vida en planta impresa en la bolsa, desde el final del horneado.',
+  badLabelHours: 'Ponga las horas de la etiqueta: de 1 a 9999.',
+  hotSoFar: (hours, most) => `Horneada ${hours} h por encima de 90 °C. El límite es ${most} h en total.`,
+  hotLimit: 'este límite es de memoria',
+  bakeAdvice: (f) => `La tabla pide ${f.options} (${f.source}).`,
+  bakeOption: (hours, celsius) => `${hours} h a ${celsius} °C`,
+  or: 'o',
+  bakeLarge:
+    'La fila de 96 h a 125 °C es para BGA grandes y chips apilados; cuenta mientras no se conozca el encapsulado.',
   dry: 'en almacén seco',
   open: 'Bolsa / horno',
   title: (reel) => `Vida en planta de ${reel}`,

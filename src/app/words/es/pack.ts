@@ -23,6 +23,7 @@ export const later: Pack['later'] = {
   moisture: () => import('./moisture.ts'),
   'open-work': () => import('./open-work.ts'),
   order: () => import('./order.ts'),
+  packages: () => import('./packages.ts'),
   parts: () => import('./parts.ts'),
   people: () => import('./people.ts'),
   plant: () => import('./plant.ts'),

@@ -2,7 +2,13 @@ import type { words as english } from '../en/parts.ts';
 import { plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
-  tabs: { approved: 'Aprobados', feeders: 'Alimentadores', blocks: 'Bloqueos' },
+  tabs: {
+    approved: 'Aprobados',
+    feeders: 'Alimentadores',
+    blocks: 'Bloqueos',
+    packages: 'Encapsulados',
+    moisture: 'Tablas de humedad',
+  },
   search: 'Busque o escanee',
   clear: 'Vaciar la búsqueda',
   more: (count) => `${count} más`,

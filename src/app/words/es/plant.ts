@@ -19,7 +19,7 @@ export const words: Sentences<typeof english> = {
     },
     parts: {
       title: 'Componentes y alimentadores',
-      text: 'Referencias de proveedor aprobadas, alimentadores y sus cintas, bloqueos.',
+      text: 'Referencias de proveedor aprobadas, alimentadores y sus cintas, bloqueos, encapsulados, tablas de humedad.',
     },
     checklists: { title: 'Listas', text: 'Los pasos de un cambio, un empalme, el inicio de turno.' },
     labels: { title: 'Etiquetas', text: 'Enseñe una etiqueta que no sigue ninguna norma.' },

@@ -32,4 +32,11 @@ export const words: Sentences<typeof english> = {
     same: 'No, es esa bobina',
     second: 'Sí, otra bobina',
   },
+  cameBefore: {
+    title: '¿Estuvo ya esta bobina en la línea?',
+    text: (lot, left) =>
+      `Su etiqueta no tiene identificador propio. Una bobina igual${lot === null ? '' : `, lote ${lot},`} salió de la línea ${left === null ? 'sin contar' : plural(left, 'con 1 pieza', `con ${left} piezas`)}.`,
+    same: 'Sí, es esa bobina',
+    fresh: 'No, es nueva',
+  },
 };

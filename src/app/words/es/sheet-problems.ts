@@ -19,6 +19,8 @@ const fieldsEs: Readonly<Record<SheetField, string>> = {
   supplierParts: 'referencias de proveedor',
   description: 'descripción',
   package: 'encapsulado',
+  pins: 'patillas',
+  bodySize: 'tamaño del cuerpo',
   bodyThickness: 'espesor del cuerpo',
   msl: 'nivel de sensibilidad a la humedad',
   polarity: 'polaridad',
@@ -92,6 +94,10 @@ const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   pitchMissing: () => 'Falta el paso: no se puede pasar de cinta a componentes. Póngalo.',
   positionsUnreadable: (f) =>
     `Las posiciones ocupadas «${f['found']}» no son un entero de 1 a 60. Corríjalas.`,
+  pinsUnreadable: (f) =>
+    `El número de patillas «${f['found']}» no es un entero de 1 o más; se omite. Corríjalo.`,
+  bodySizeUnreadable: (f) =>
+    `El tamaño del cuerpo «${f['found']}» no es un largo y un ancho en mm; se omite. Escríbalo como 17 x 17.`,
   thicknessUnreadable: (f) =>
     `El espesor «${f['found']}» no es un número de mm mayor que 0 y se omite. Corríjalo.`,
   mslUnknown: (f) =>

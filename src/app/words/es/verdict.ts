@@ -1,8 +1,10 @@
 import type { words as english } from '../en/verdict.ts';
 import type { ReasonWords } from '../reason-words.ts';
+import { moistureReasonsEs, restsOn, tableEs } from '../verdict-moisture.ts';
 import { formatCount, plural, type Sentences } from '../words.ts';
 
 const reasonsEs: ReasonWords = {
+  ...moistureReasonsEs,
   'unknown-slot': {
     title: 'No existe esa posición',
     say: (f) => `Esta línea no tiene la posición ${f['slot']}.`,
@@ -47,7 +49,7 @@ const reasonsEs: ReasonWords = {
   'bake-short': {
     title: 'Horneado demasiado corto',
     say: (f) =>
-      `Horneada ${f['hours']} h${f['celsius'] ? ` a ${f['celsius']} °C` : ''}. ${f['wanted'] ? `La tabla pide ${f['wanted']} h` : 'La tabla no tiene fila para eso'}: no recuperó vida en planta, quedan ${f['leftSeconds']}. (Tabla de memoria; un cuerpo desconocido cuenta como el más grueso.)`,
+      `Horneada ${f['hours']} h${f['celsius'] ? ` a ${f['celsius']} °C` : ''}. ${f['wanted'] ? `La tabla pide ${f['wanted']} h` : 'La tabla no tiene fila para eso'}: no recuperó vida en planta, quedan ${f['leftSeconds']}. (${restsOn(f, tableEs)}Un encapsulado desconocido cuenta como el peor.)`,
     act: 'Debe decidir un jefe de turno.',
   },
   'same-label': {
@@ -142,11 +144,6 @@ const reasonsEs: ReasonWords = {
   expired: {
     title: 'Fuera de fecha',
     say: (f) => `Usar hasta ${f['expires']}.`,
-    act: 'Debe decidir un jefe de turno.',
-  },
-  'floor-life-short': {
-    title: 'La vida en planta acaba antes que la bobina',
-    say: (f) => `Su vida en planta acaba en ${f['leftSeconds']}; la bobina dura ${f['neededSeconds']}.`,
     act: 'Debe decidir un jefe de turno.',
   },
   'by-alternate': {

@@ -60,6 +60,27 @@ async function* parts(here: Here): AsyncGenerator<string> {
   await page.locator('[data-testid^=lift-]').first().click();
   await page.locator('dialog[open]').waitFor();
   yield 'block, lifted';
+  yield* moisture(here);
+}
+
+async function* moisture(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/plant/parts/packages');
+  yield 'packages';
+  await page.locator('[data-testid^=package-edit-]').first().click();
+  await page.getByTestId('package-pins').fill('many');
+  yield 'package, a number that is none';
+  await goThere(here, '#/plant/parts/moisture');
+  yield 'moisture tables, floor life';
+  await page.getByTestId('cell-30-60').click();
+  await page.getByTestId('moisture-value').fill('20');
+  yield 'moisture tables, a value out of order';
+  await page.getByTestId('moisture-take').click();
+  yield 'moisture tables, an own value without its copy';
+  await page.getByTestId('table-bake').click();
+  await page.getByTestId('body-large').click();
+  yield 'moisture tables, bake';
+  await closeDialogs(page);
 }
 
 async function loadedPart(page: Page): Promise<string> {

@@ -127,7 +127,11 @@ describe('what a lead is asked', () => {
     const { story, bake, lifeAt } = bakedShort();
     const airing = story.floor().airings.get('K1');
     expect(openBake(airing, lifeAt(185), startMs + 185 * hourMs)).toEqual({
-      ...{ of: bake, hours: 10, celsius: 90, wanted: 8 * 24 },
+      of: bake,
+      hours: 10,
+      celsius: 90,
+      wanted: 8 * 24,
+      source: 'memory',
     });
     expect(bakeLet(airing, lifeAt(185), startMs + 185 * hourMs)).toBeNull();
   });

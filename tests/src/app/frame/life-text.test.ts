@@ -2,6 +2,7 @@
 
 import { expect, test } from 'vitest';
 import type { Air } from '../../../../shared/floor/vocabulary.ts';
+import { unknownPackage } from '../../../../shared/moisture/package.ts';
 import { reelLife } from '../../../../shared/moisture/reel-life.ts';
 import { lifeText } from '../../../../src/app/frame/life-text.ts';
 import { beginStory, startMs, tellPlant } from '../../../shared/floor/story.ts';
@@ -21,7 +22,8 @@ function textAt(hours: number, stays: readonly (readonly [Air, number])[]) {
     );
   }
   const floor = story.floor();
-  const part = { level: '3', bodyMm: 1 } as const;
+  const qfn = { ...unknownPackage, family: 'qfn' as const };
+  const part = { level: '3', bodyMm: 1, package: qfn } as const;
   const life = reelLife(floor, 'K1', { line: 'L1', part, nowMs: startMs + hours * 3_600_000 });
   if (life === null) throw new TypeError('Cannot go on as level 3 has a limit');
   return lifeText(life, floor.airings.get('K1'), 'UTC');

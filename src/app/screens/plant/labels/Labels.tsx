@@ -3,7 +3,7 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { siteRules } from '../../../../../shared/floor/fold-labels.ts';
 import { holdsBadge } from '../../../../../shared/floor/recognise.ts';
-import type { TaughtRule } from '../../../../../shared/floor/state.ts';
+import type { TaughtRule } from '../../../../../shared/floor/taught-rule.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
 import { failedExamples } from '../../../../../shared/labels/teach.ts';

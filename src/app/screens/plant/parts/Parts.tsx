@@ -1,4 +1,4 @@
-// What parts may be used, and on which feeders: supplier parts, feeders, blocks. Each list has an address of its own.
+// What parts may be used, and on which feeders: supplier parts, feeders, blocks; packages and the moisture tables that they are looked up in. Each list has an address of its own.
 
 import { useFloor } from '../../../app.ts';
 import { address, place } from '../../../router.ts';
@@ -7,15 +7,24 @@ import { formatCount, say } from '../../../words/words.ts';
 import { Approvals } from './Approvals.tsx';
 import { Blocks } from './Blocks.tsx';
 import { Feeders } from './Feeders.tsx';
+import { MoistureTables } from './MoistureTables.tsx';
+import { Packages } from './Packages.tsx';
+import { listedPackages } from './packages-model.ts';
 import './parts.css';
 
-const tabs = ['approved', 'feeders', 'blocks'] as const;
+const tabs = ['approved', 'feeders', 'blocks', 'packages', 'moisture'] as const;
 
 export function Parts() {
   const floor = useFloor();
   const words = say(partsWords);
   const tab = tabs.find((each) => each === place.value.rest[1]) ?? 'approved';
-  const counts = { approved: floor.approvals.size, feeders: floor.feeders.size, blocks: floor.blocks.size };
+  const counts = {
+    approved: floor.approvals.size,
+    feeders: floor.feeders.size,
+    blocks: floor.blocks.size,
+    packages: listedPackages(floor).length,
+    moisture: null,
+  };
   return (
     <div class="stack parts">
       <nav class="choice" aria-label={words.tabs[tab]}>
@@ -26,13 +35,16 @@ export function Parts() {
             data-testid={`parts-${each}`}
             {...(each === tab ? { 'aria-current': 'page' as const } : {})}
           >
-            {words.tabs[each]} <span class="soft">{formatCount(counts[each])}</span>
+            {words.tabs[each]}{' '}
+            {counts[each] !== null && <span class="soft">{formatCount(counts[each])}</span>}
           </a>
         ))}
       </nav>
       {tab === 'approved' && <Approvals />}
       {tab === 'feeders' && <Feeders />}
       {tab === 'blocks' && <Blocks />}
+      {tab === 'packages' && <Packages />}
+      {tab === 'moisture' && <MoistureTables />}
     </div>
   );
 }

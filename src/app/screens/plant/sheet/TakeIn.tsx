@@ -83,6 +83,11 @@ export function TakeIn(props: {
           onChange={(next) => (session.form.value = next)}
         />
         <Growth plan={plan} />
+        {plan.parts.length > 0 && (
+          <p class="soft" data-testid="take-packages">
+            {words.packages(formatCount(plan.parts.length))}
+          </p>
+        )}
       </section>
       {plan.diff && plan.before && <Changes diff={plan.diff} revision={plan.before.revision} />}
       <div class="take">

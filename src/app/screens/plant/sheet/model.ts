@@ -4,12 +4,14 @@
 import { parseSlot } from '../../../../../shared/floor/address.ts';
 import type { PayloadOf, SetupSlot, Wish } from '../../../../../shared/floor/kinds.ts';
 import { type GrownBank, growLine, type PlaceNames } from '../../../../../shared/floor/line-grow.ts';
+import type { PartFacts } from '../../../../../shared/floor/moisture-rules.ts';
 import type { FloorState, Line, Setup } from '../../../../../shared/floor/state.ts';
 import type { Side } from '../../../../../shared/floor/vocabulary.ts';
 import { diffSheets, type SheetDiff } from '../../../../../shared/sheet/diff.ts';
 import type { SheetSeverity } from '../../../../../shared/sheet/problems.ts';
 import type { SheetSlot } from '../../../../../shared/sheet/slot.ts';
 import { fromSetupSlots, toSetupSlots } from '../../../../../shared/sheet/taken.ts';
+import { describedParts } from '../../../../../shared/sheet/taken-parts.ts';
 import { entryBytes } from '../../../../../shared/wire/limits.ts';
 import type { SheetSummary } from '../../../../worker/sheet-protocol.ts';
 import { firstRules } from '../rules-form.ts';
@@ -117,6 +119,8 @@ export interface TakePlan {
   readonly isNewLine: boolean;
   readonly grown: readonly GrownBank[];
   readonly slots: readonly SetupSlot[];
+  /** Packages of moisture-sensitive parts that the sheet states otherwise than the parts list, or first. */
+  readonly parts: readonly PartFacts[];
   readonly before: Setup | null;
   /** Against `before`; null where there is none. */
   readonly diff: SheetDiff | null;
@@ -143,6 +147,7 @@ export function planTake(
     there === undefined || side === null ? null : newestRevision(floor, { line: there.line, product, side });
   return {
     ...{ line, grown, slots: setupSlots, before, isNewLine: there === undefined },
+    parts: describedParts(slots, floor.parts),
     diff: before === null ? null : diffSheets(fromSetupSlots(before.slots), fromSetupSlots(setupSlots)),
   };
 }
@@ -226,6 +231,8 @@ export function takeWishes(form: TakeForm, plan: TakePlan, facts: TakeFacts): re
       payload: { ...rules, shifts: [...rules.shifts], breaks: [...rules.breaks] },
     });
   }
+  for (const part of plan.parts)
+    wishes.push({ kind: 'part.described', payload: { ...part, source: facts.source.slice(0, 200) } });
   wishes.push({ kind: 'setup.taken', payload: setupPayload(form, plan, facts) });
   return wishes;
 }

@@ -1,0 +1,235 @@
+// Packages of moisture-sensitive parts: family, pins, body. An engineer enters them; what nobody entered counts as the worst, and is said.
+
+import { useState } from 'preact/hooks';
+import { packageFamilies } from '../../../../../shared/floor/vocabulary.ts';
+import { moistureLevels } from '../../../../../shared/moisture/levels.ts';
+import { useApp, useFloor } from '../../../app.ts';
+import { useRefusal } from '../../../may.ts';
+import { Button } from '../../../ui/Button.tsx';
+import { moistureWords } from '../../../words/moisture.ts';
+import { packagesWords } from '../../../words/packages.ts';
+import { partsWords } from '../../../words/parts.ts';
+import { formatNumber, say } from '../../../words/words.ts';
+import { matches } from './model.ts';
+import {
+  formToPackage,
+  type ListedPackage,
+  listedPackages,
+  type PackageForm,
+  packageForm,
+} from './packages-model.ts';
+import { Longlist, SearchField, useScans } from './shared.tsx';
+
+export function Packages() {
+  const floor = useFloor();
+  const words = say(packagesWords);
+  const refusal = useRefusal('describe-part');
+  const [search, setSearch] = useState('');
+  const [form, setForm] = useState<PackageForm | null>(null);
+  useScans(({ raw, part }) => {
+    if (form === null) setSearch(part ?? raw);
+    else setForm({ ...form, part: part ?? raw });
+  });
+  const listed = listedPackages(floor);
+  const found = listed.filter(({ part }) => matches(search, [part]));
+  const edit = (part: string) =>
+    setForm(
+      packageForm(part, floor.parts.get(part), listed.find((each) => each.part === part)?.bodyMm ?? null),
+    );
+  return (
+    <div class="stack">
+      {form ? (
+        <PackageCard form={form} onChange={setForm} onClose={() => setForm(null)} />
+      ) : (
+        <div class="row">
+          <SearchField value={search} onChange={setSearch} />
+          <Button
+            tone="act"
+            disabledReason={refusal}
+            testId="package-add"
+            onPress={() => edit(search.trim())}
+          >
+            {words.add}
+          </Button>
+        </div>
+      )}
+      {listed.length === 0 && (
+        <p class="empty">
+          {words.none}
+          <br />
+          {words.noneHelp}
+        </p>
+      )}
+      {listed.length > 0 && found.length === 0 && <p class="empty">{words.noMatch(search)}</p>}
+      <Longlist
+        key={search}
+        items={found}
+        draw={(each) => (
+          <PackageRow key={each.part} listed={each} refusal={refusal} onEdit={() => edit(each.part)} />
+        )}
+      />
+    </div>
+  );
+}
+
+function PackageRow(props: {
+  readonly listed: ListedPackage;
+  readonly refusal: string | null;
+  readonly onEdit: () => void;
+}) {
+  const words = say(packagesWords);
+  const { families } = say(moistureWords);
+  const { part, level, bodyMm, classes, package: facts } = props.listed;
+  const known = [
+    level && words.level(level),
+    facts.family && families[facts.family],
+    facts.pins && words.pinCount(facts.pins),
+    bodyMm && words.thick(formatNumber(bodyMm)),
+    facts.bodyMm && words.size(formatNumber(facts.bodyMm[0]), formatNumber(facts.bodyMm[1])),
+  ].filter((text) => typeof text === 'string');
+  const [only] = classes;
+  return (
+    <div class="listed" data-testid={`package-${part}`}>
+      <span class="grow">
+        <b class="code" translate={false}>
+          {part}
+        </b>{' '}
+        <span class="soft">{known.join(' · ')}</span>
+        <br />
+        {classes.length === 1 && only ? (
+          <span>{words.oneClass(only)}</span>
+        ) : (
+          <span class="chip care">! {words.open(classes.join(', '))}</span>
+        )}
+      </span>
+      <Button disabledReason={props.refusal} testId={`package-edit-${part}`} onPress={props.onEdit}>
+        {words.change}
+      </Button>
+    </div>
+  );
+}
+
+function PackageCard(props: {
+  readonly form: PackageForm;
+  readonly onChange: (form: PackageForm) => void;
+  readonly onClose: () => void;
+}) {
+  const app = useApp();
+  const words = say(packagesWords);
+  const { families } = say(moistureWords);
+  const { form, onChange } = props;
+  const typed = formToPackage(form);
+  const choose = <T,>(value: T, at: T, label: string, onPress: () => void, testId: string) => (
+    <button type="button" key={label} aria-pressed={value === at} data-testid={testId} onClick={onPress}>
+      {label}
+    </button>
+  );
+  const text = (
+    key: 'part' | 'pins' | 'thickness' | 'length' | 'width' | 'source',
+    help: string | null = null,
+  ) => (
+    <label class="field" key={key}>
+      <span>{words[key]}</span>
+      <input
+        data-typing
+        data-testid={`package-${key}`}
+        autocomplete="off"
+        maxLength={key === 'source' ? 200 : 64}
+        inputMode={key === 'part' || key === 'source' ? 'text' : 'decimal'}
+        class={key === 'part' ? 'code' : ''}
+        value={form[key]}
+        onInput={(event) => onChange({ ...form, [key]: event.currentTarget.value })}
+      />
+      {help !== null && <small>{help}</small>}
+    </label>
+  );
+  return (
+    <section class="card form">
+      {text('part')}
+      <div class="field whole">
+        <span>{words.family}</span>
+        <div class="choice">
+          {choose(
+            form.family,
+            null,
+            words.notKnown,
+            () => onChange({ ...form, family: null }),
+            'family-null',
+          )}
+          {packageFamilies.map((family) =>
+            choose(
+              form.family,
+              family,
+              families[family],
+              () => onChange({ ...form, family }),
+              `family-${family}`,
+            ),
+          )}
+        </div>
+      </div>
+      {text('pins', words.emptyHelp)}
+      {text('thickness', words.emptyHelp)}
+      {text('length', words.sizeHelp)}
+      {text('width')}
+      <div class="field">
+        <span>{words.stacked}</span>
+        <div class="choice">
+          {choose(
+            form.isStacked,
+            null,
+            words.notKnown,
+            () => onChange({ ...form, isStacked: null }),
+            'stacked-null',
+          )}
+          {choose(
+            form.isStacked,
+            true,
+            words.yes,
+            () => onChange({ ...form, isStacked: true }),
+            'stacked-yes',
+          )}
+          {choose(
+            form.isStacked,
+            false,
+            words.no,
+            () => onChange({ ...form, isStacked: false }),
+            'stacked-no',
+          )}
+        </div>
+      </div>
+      <div class="field whole">
+        <span>{words.msl}</span>
+        <div class="choice">
+          {choose(form.msl, null, words.mslNone, () => onChange({ ...form, msl: null }), 'msl-null')}
+          {moistureLevels.map((msl) =>
+            choose(form.msl, msl, msl, () => onChange({ ...form, msl }), `msl-${msl}`),
+          )}
+        </div>
+      </div>
+      {text('source', words.sourceHelp)}
+      <div class="whole row">
+        <Button
+          tone="act"
+          large
+          testId="package-save"
+          disabledReason={typeof typed === 'string' ? words[typed] : null}
+          onPress={() => {
+            if (typeof typed === 'string') return;
+            app.write([{ kind: 'part.described', payload: typed }]).then(
+              () => {
+                app.notice.value = { tone: 'go', text: words.saved(typed.part) };
+                props.onClose();
+              },
+              () => undefined, // shown by the fault screen
+            );
+          }}
+        >
+          {words.save}
+        </Button>
+        <Button large onPress={props.onClose}>
+          {say(partsWords).cancel}
+        </Button>
+      </div>
+    </section>
+  );
+}
