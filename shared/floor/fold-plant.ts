@@ -1,6 +1,7 @@
 // The plant as it was last described: tablets, lines and their rules, feeders, approvals, setups, sweeps, and who took note of what.
 
 import type { EntryOf } from './kinds.ts';
+import { approveMaker, nameMakers, withdrawMaker } from './makers.ts';
 import { type FloorState, needKey } from './state.ts';
 
 /** Kinds that this fold handles. */
@@ -11,6 +12,7 @@ type PlantEntry = EntryOf<
   | 'line.ruled'
   | 'line.climate-ruled'
   | 'line.idle-ruled'
+  | 'line.age-ruled'
   | 'line.crewed'
   | 'feeder.known'
   | 'feeder.withdrawn'
@@ -57,6 +59,9 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
     case 'line.idle-ruled':
       state.idles.set(entry.payload.line, entry.payload.minutes);
       return;
+    case 'line.age-ruled':
+      state.ageLimits.set(entry.payload.line, entry.payload.limits);
+      return;
     case 'line.crewed':
       state.crews.set(entry.payload.line, entry.payload.operators);
       return;
@@ -67,21 +72,16 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
       state.feeders.delete(entry.payload.feeder);
       return;
     case 'supplier.approved':
-      approve(state, entry.payload.supplierPart, entry.payload.part);
+      approveMaker(state, entry.payload.supplierPart, entry.payload.part);
       return;
     case 'supplier.withdrawn': {
-      const left = (state.approvals.get(entry.payload.supplierPart) ?? []).filter(
-        (part) => part !== entry.payload.part,
-      );
-      if (left.length > 0) state.approvals.set(entry.payload.supplierPart, left);
-      else state.approvals.delete(entry.payload.supplierPart);
+      const { supplierPart, part } = entry.payload;
+      withdrawMaker(state, { supplierPart, part, atMs: entry.hlc.ms });
       return;
     }
     case 'setup.taken':
       state.setups.set(entry.payload.setup, { ...entry.payload, takenMs: entry.hlc.ms });
-      for (const slot of entry.payload.slots) {
-        for (const supplierPart of slot.supplierParts) approve(state, supplierPart, slot.part);
-      }
+      nameMakers(state, entry.payload);
       return;
     case 'setup.chosen':
       if (state.setups.has(entry.payload.setup)) state.chosen.set(entry.payload.line, entry.payload.setup);
@@ -117,9 +117,4 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
     default:
       entry satisfies never;
   }
-}
-
-function approve(state: FloorState, supplierPart: string, part: string): void {
-  const there = state.approvals.get(supplierPart) ?? [];
-  if (!there.includes(part)) state.approvals.set(supplierPart, [...there, part]);
 }

@@ -267,6 +267,8 @@ export const payloadSchemas = {
   }),
   /** A reel was put away: where it lies now, with what its label says, so that a reel never seen before is known from then on. */
   'reel.put': z.strictObject({ ...reelFacts, reel: id, place: id, via: z.enum(sources) }),
+  /** The day after which a reel must not be used, as its label says. Beside the entry of the scan, which older tablets must read. */
+  'reel.dated': z.strictObject({ reel: id, expires: z.string().check(z.regex(/^\d{4}-\d\d-\d\d$/)) }),
   /** Since when a moisture-sensitive reel lies open, in dry storage or in the oven; the air there, where it is known. */
   'reel.aired': z.strictObject({
     ...reelFacts,
@@ -319,6 +321,11 @@ export const payloadSchemas = {
   }),
   /** Minutes without a touch after which whoever is signed in on a tablet of the line is signed out. */
   'line.idle-ruled': z.strictObject({ line: id, minutes: z.int().check(z.minimum(1), z.maximum(1440)) }),
+  /** How old parts of a class may be by their date code, months; a class is what its part numbers begin with. Replaces what stood before. */
+  'line.age-ruled': z.strictObject({
+    line: id,
+    limits: z.array(z.strictObject({ begins: short, months: z.int().check(z.minimum(1), z.maximum(600)) })),
+  }),
   /** How many people share the line's splices now. */
   'line.crewed': z.strictObject({ line: id, operators: z.int().check(z.minimum(1), z.maximum(6)) }),
   'sweep.started': z.strictObject({ line: id, sweep: id }),

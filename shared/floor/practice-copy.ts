@@ -28,6 +28,7 @@ export function copyForPractice(state: FloorState, line: string): readonly ToldE
     { kind: 'line.defined', payload: defined },
     ...rulesOf(state, line),
     ...setupsOf(state, line),
+    ...approvedByHand(state),
     ...runOf(state, line),
     ...[...state.slots.values()].filter((slot) => slot.line === line).flatMap((slot) => reelsOn(state, slot)),
     ...reelsInStore(state),
@@ -39,8 +40,6 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
   for (const { person, name, role, badge, pin } of state.people.values())
     told.push({ kind: 'person.added', payload: { person, name, role, badge, pin } });
   for (const payload of state.feeders.values()) told.push({ kind: 'feeder.known', payload });
-  for (const [supplierPart, parts] of state.approvals)
-    for (const part of parts) told.push({ kind: 'supplier.approved', payload: { supplierPart, part } });
   for (const [rule, { rule: definition, by }] of state.labelRules)
     told.push({ kind: 'label.taught', payload: { rule, version: definition.version, definition, by } });
   for (const versions of state.templates.values())
@@ -59,12 +58,21 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
   return told;
 }
 
+/** After the setups: what was withdrawn from one of them may be approved for the plant again. */
+function approvedByHand(state: FloorState): ToldEntry[] {
+  return [...state.approvedByHand].flatMap(([supplierPart, parts]) =>
+    parts.map((part): ToldEntry => ({ kind: 'supplier.approved', payload: { supplierPart, part } })),
+  );
+}
+
 function rulesOf(state: FloorState, line: string): ToldEntry[] {
   const told: ToldEntry[] = [];
   const rules = state.rules.get(line);
   if (rules) told.push({ kind: 'line.ruled', payload: rules });
   const climate = state.climates.get(line);
   if (climate) told.push({ kind: 'line.climate-ruled', payload: { line, ...climate } });
+  const limits = state.ageLimits.get(line);
+  if (limits) told.push({ kind: 'line.age-ruled', payload: { line, limits: [...limits] } });
   const operators = state.crews.get(line);
   if (operators !== undefined) told.push({ kind: 'line.crewed', payload: { line, operators } });
   return told;
@@ -72,8 +80,22 @@ function rulesOf(state: FloorState, line: string): ToldEntry[] {
 
 function setupsOf(state: FloorState, line: string): ToldEntry[] {
   const told: ToldEntry[] = [];
-  for (const { takenMs: _, ...payload } of state.setups.values())
-    if (payload.line === line) told.push({ kind: 'setup.taken', payload });
+  const taken = [...state.setups.values()].filter((setup) => setup.line === line);
+  const withdrawn = new Map(
+    taken.flatMap(({ withdrawn: gone = [] }) => gone.map((each) => [JSON.stringify(each), each] as const)),
+  );
+  // In the order in which it happened: a setup taken in after a withdrawal approves the maker anew.
+  const inTime = [
+    ...taken.map(({ takenMs: atMs, withdrawn: _, ...payload }) => ({
+      atMs,
+      told: { kind: 'setup.taken' as const, payload },
+    })),
+    ...[...withdrawn.values()].map(({ atMs, ...payload }) => ({
+      atMs,
+      told: { kind: 'supplier.withdrawn' as const, payload },
+    })),
+  ];
+  told.push(...inTime.sort((a, b) => a.atMs - b.atMs).map((each) => each.told));
   const setup = state.chosen.get(line);
   if (setup !== undefined) told.push({ kind: 'setup.chosen', payload: { line, setup } });
   return told;
@@ -135,6 +157,8 @@ function reelsInStore(state: FloorState): ToldEntry[] {
     if (at !== null || place === undefined || reel.startsWith('~')) continue;
     const facts = { reel, part, supplierPart, lot, dateCode, quantity: count };
     told.push({ kind: 'reel.put', payload: { ...facts, place, via: 'practice' } });
+    const expires = state.expiries.get(reel);
+    if (expires !== undefined) told.push({ kind: 'reel.dated', payload: { reel, expires } });
   }
   return told;
 }

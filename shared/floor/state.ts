@@ -4,10 +4,12 @@
 
 import type { LabelRule } from '../labels/rules.ts';
 import type { ClockReading } from '../log/entry.ts';
+import type { AgeLimit } from './age-limit.ts';
 import type { Airing } from './airing.ts';
 import type { Block } from './blocks.ts';
 import type { ChecklistTemplate, Signature } from './checklist.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
+import type { WithdrawnMaker } from './makers.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
 /** Who belongs to the plant; `pin` verifies a PIN away from the server, null where none is set. */
@@ -35,8 +37,11 @@ export type Line = Readonly<PayloadOf<'line.defined'>>;
 export type LineRules = Readonly<PayloadOf<'line.ruled'>>;
 /** A feeder as it was last described. */
 export type Feeder = Readonly<PayloadOf<'feeder.known'>>;
-/** What one product side wants on each slot, in one revision; it never changes once taken. */
-export type Setup = Readonly<PayloadOf<'setup.taken'>> & { readonly takenMs: number };
+/** What one product side wants on each slot, in one revision; it never changes once taken, but for makers withdrawn since. */
+export type Setup = Readonly<PayloadOf<'setup.taken'>> & {
+  readonly takenMs: number;
+  readonly withdrawn?: readonly WithdrawnMaker[];
+};
 
 /** A site rule for labels, and who approved it when. */
 export interface TaughtRule {
@@ -284,8 +289,14 @@ export interface FloorState {
   readonly feeders: Map<string, Feeder>;
   /** Rule -> the newest version of a site rule for labels that follow no standard. */
   readonly labelRules: Map<string, TaughtRule>;
-  /** Supplier part -> site parts that it is approved for. */
+  /** Supplier part -> site parts that it stands for, by hand or by any setup; whether it may be used here says `isApprovedMaker()`. */
   readonly approvals: Map<string, readonly string[]>;
+  /** Of these, what was approved by hand: it holds for every setup that has no list of its own. */
+  readonly approvedByHand: Map<string, readonly string[]>;
+  /** Line -> how old parts may be by their date code, class by class. */
+  readonly ageLimits: Map<string, readonly AgeLimit[]>;
+  /** Reel -> the day after which it must not be used, `YYYY-MM-DD`, where a label said so. */
+  readonly expiries: Map<string, string>;
   readonly setups: Map<string, Setup>;
   /** Line -> setup id that it is being made ready for or runs. */
   readonly chosen: Map<string, string>;
@@ -339,6 +350,9 @@ export function emptyState(): FloorState {
     feeders: new Map(),
     labelRules: new Map(),
     approvals: new Map(),
+    approvedByHand: new Map(),
+    ageLimits: new Map(),
+    expiries: new Map(),
     setups: new Map(),
     chosen: new Map(),
     runs: new Map(),

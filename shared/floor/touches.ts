@@ -66,7 +66,9 @@ export function ofCount(state: FloorState, { payload }: EntryOf<'reel.counted'>)
 /** A reel off the line. */
 export function ofReel(
   _state: FloorState,
-  { payload: { reel } }: EntryOf<'reel.put' | 'reel.aired' | 'cart.filled' | 'material.blocked'>,
+  {
+    payload: { reel },
+  }: EntryOf<'reel.put' | 'reel.aired' | 'reel.dated' | 'cart.filled' | 'material.blocked'>,
 ): Touched {
   return reel === null ? none : { ...none, reels: [reel] };
 }

@@ -52,7 +52,8 @@ export function refusedAlready(state: FloorState, question: EarlyQuestion): Veri
 /** What nothing still wanted can take away from a lead's decision: it hangs on the reel and its slot alone. */
 const ofReel: ReadonlySet<ReasonCode> = new Set<ReasonCode>([
   ...(['expired', 'floor-life-short', 'bake-short', 'part-contradicts'] as const),
-  ...(['alternate-not-approved', 'supplier-part-not-approved'] as const),
+  ...(['alternate-not-approved', 'supplier-part-not-approved', 'maker-not-listed'] as const),
+  ...(['date-code-old', 'date-code-unknown'] as const),
 ]);
 
 /** The first reason for which a lead must decide on the reel in hand, known before all is there; null where there is none. */

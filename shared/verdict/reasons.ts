@@ -25,6 +25,7 @@ export const reasonVerdicts = {
   'no-quantity': 'held',
   'feeder-unknown': 'held',
   'not-the-loaded-reel': 'refused',
+  'older-in-store': 'accepted',
   'mixed-lots': 'accepted',
   'same-label': 'accepted',
   'quantity-corrected': 'accepted',

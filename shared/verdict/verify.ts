@@ -1,12 +1,13 @@
 // May this reel go on this slot? Every rule is asked, so that the operator hears all that is wrong at once; the first reason
 // is the one to act on. Method: a list of small rules over one question; no rule guesses, a fact that is missing is a reason.
 
+import { dateCodeReasons, olderInStore } from '../floor/age-limit.ts';
 import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { wantedOn } from '../floor/left.ts';
 import { isOnLinePlace } from '../floor/place.ts';
 import { plantDay } from '../floor/plant-day.ts';
-import { type CartPlace, type FloorState, slotKey } from '../floor/state.ts';
+import { type CartPlace, type FloorState, type Reel, slotKey } from '../floor/state.ts';
 import type { Verdict, VerifyAct } from '../floor/vocabulary.ts';
 import { type Reason, verdictOf } from './reasons.ts';
 
@@ -24,6 +25,8 @@ export interface ReelFacts {
   /** What the label itself says, null where it says nothing; absent where only one figure is known. */
   readonly labelQuantity?: number | null;
   readonly lot: string | null;
+  /** As printed; null or absent where the label has none. */
+  readonly dateCode?: string | null;
   /** `YYYY-MM-DD` after which the parts must not be used, null where the label says none. */
   readonly expires?: string | null;
   /** True where a person said that it is a second reel, though its label reads like that of the reel that runs there. */
@@ -65,6 +68,9 @@ export function verifyReel(state: FloorState, question: VerifyQuestion): VerifyA
     reasons.push(...feederReasons(state, question, wanted));
   }
   reasons.push(...reelReasons(state, question, part));
+  if (part !== null && wanted) reasons.push(...dateReasons(state, question, part));
+  if (part !== null && question.act !== 'sweep' && verdictOf(reasons) !== 'refused')
+    reasons.push(...olderReasons(state, question.reel, part));
   const order: Readonly<Record<Verdict, number>> = { refused: 0, held: 1, accepted: 2 };
   const ranked = reasons
     .map((reason, index) => ({ reason, index, rank: order[verdictOf([reason])] }))
@@ -179,6 +185,27 @@ function reelReasons(state: FloorState, question: VerifyQuestion, part: string |
   const { today, floorLife = null } = question;
   reasons.push(...ageReasons(reel, { today, floorLife, ...standing }));
   return reasons;
+}
+
+/** The age by the date code, where the line limits it. */
+function dateReasons(state: FloorState, question: VerifyQuestion, part: string): readonly Reason[] {
+  const { act, line, slot, reel, today } = question;
+  if (act !== 'sweep') return dateCodeReasons(state, { line, part }, reel, { today });
+  const loaded = state.slots.get(slotKey(line, slot))?.tapes.find((tape) => sameReel(tape, reel));
+  const standsSince = loaded === undefined ? null : plantDay(state, line, loaded.atMs);
+  return dateCodeReasons(state, { line, part }, reel, { today, standsSince });
+}
+
+/** A hint, no more: another reel of the part should go first. */
+function olderReasons(state: FloorState, reel: ReelFacts, part: string): Reason[] {
+  const isBlocked = (other: Reel) => blockReasons(state, other).length > 0;
+  const { dateCode = null, expires = null } = reel;
+  const older = olderInStore(state, part, { reel: reel.reel, dateCode, expires, isBlocked });
+  if (older === null) return [];
+  const { reel: first, why } = older;
+  const until = state.expiries.get(first.reel) ?? null;
+  const facts = { reel: first.reel, place: first.place ?? null, dateCode: first.dateCode, expires: until };
+  return [{ code: 'older-in-store', ...facts, by: why }];
 }
 
 /** A reel without an id of its own is the same where part and lot are. */

@@ -115,6 +115,33 @@ const reasonsEn: ReasonWords = {
     say: (f) => `${f['found']} may replace ${f['wanted']} on ${f['approvedFor']}, but not on this product.`,
     act: 'A lead must decide.',
   },
+  'maker-not-listed': {
+    title: 'Maker not on this product’s list',
+    say: (f) =>
+      `${f['supplierPart']} is not approved for ${f['part']} on this product.${f['listed'] ? ` Approved: ${f['listed']}.` : ''}${f['approvedFor'] ? ` It is approved on ${f['approvedFor']}.` : ''}`,
+    act: 'Take a reel of a listed maker, or let a lead decide.',
+  },
+  'date-code-old': {
+    title: 'Too old by its date code',
+    say: (f) => `Made ${f['made']}. The line’s age limit for this part ended on ${f['last']}.`,
+    act: 'A lead must decide.',
+  },
+  'date-code-unknown': {
+    title: 'Age not known',
+    say: (f) =>
+      f['dateCode']
+        ? `Date code ${f['dateCode']} cannot be read for certain. The line limits the age of this part.`
+        : `The label gives no date code. The line limits the age of this part.`,
+    act: 'A lead must decide.',
+  },
+  'older-in-store': {
+    title: 'An older reel is in the store',
+    say: (f) =>
+      f['by'] === 'expires'
+        ? `Reel ${f['reel']} at ${f['place']} is to be used by ${f['expires']}, before this one.`
+        : `Reel ${f['reel']} at ${f['place']} has date code ${f['dateCode']}, older than this one.`,
+    act: '',
+  },
   'supplier-part-not-approved': {
     title: 'Supplier part not known',
     say: (f) => `${f['supplierPart']} is not on the approved list. Wanted: ${f['wanted']}.`,
@@ -290,6 +317,33 @@ const reasonsEs: ReasonWords = {
     say: (f) =>
       `${f['found']} puede sustituir a ${f['wanted']} en ${f['approvedFor']}, pero no en este producto.`,
     act: 'Debe decidir un jefe de turno.',
+  },
+  'maker-not-listed': {
+    title: 'Fabricante fuera de la lista del producto',
+    say: (f) =>
+      `${f['supplierPart']} no está aprobada para ${f['part']} en este producto.${f['listed'] ? ` Aprobadas: ${f['listed']}.` : ''}${f['approvedFor'] ? ` Está aprobada en ${f['approvedFor']}.` : ''}`,
+    act: 'Tome una bobina de un fabricante de la lista o que decida un jefe de turno.',
+  },
+  'date-code-old': {
+    title: 'Demasiado antigua por su fecha',
+    say: (f) => `Fabricada en ${f['made']}. El límite de edad de la línea para este componente acabó el ${f['last']}.`,
+    act: 'Debe decidir un jefe de turno.',
+  },
+  'date-code-unknown': {
+    title: 'Edad desconocida',
+    say: (f) =>
+      f['dateCode']
+        ? `La fecha ${f['dateCode']} no se lee con certeza. La línea limita la edad de este componente.`
+        : `La etiqueta no da fecha de fabricación. La línea limita la edad de este componente.`,
+    act: 'Debe decidir un jefe de turno.',
+  },
+  'older-in-store': {
+    title: 'Hay una bobina más antigua en el almacén',
+    say: (f) =>
+      f['by'] === 'expires'
+        ? `La bobina ${f['reel']} en ${f['place']} debe usarse hasta ${f['expires']}, antes que esta.`
+        : `La bobina ${f['reel']} en ${f['place']} tiene fecha ${f['dateCode']}, anterior a esta.`,
+    act: '',
   },
   'supplier-part-not-approved': {
     title: 'Referencia de proveedor desconocida',

@@ -33,6 +33,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     comparison: { ignoreCase: true, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: ['-TR'] },
   },
   'line.idle-ruled': { line: 'L1', minutes: 20 },
+  'line.age-ruled': { line: 'L1', limits: [{ begins: 'U-', months: 24 }] },
   'line.climate-ruled': { line: 'L1', celsius: 28, humidity: 65 },
   'line.crewed': { line: 'L1', operators: 2 },
   'feeder.known': { feeder: 'F-7', tapeWidthMm: 8, pitchesMm: [2, 4], positions: 1 },
@@ -71,6 +72,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     ...{ reel: 'K9', part: 'R-100', supplierPart: null, quantity: 5000, lot: 'L-7', dateCode: null },
     ...{ place: 'A2-S10', via: 'wedge' },
   },
+  'reel.dated': { reel: 'K1', expires: '2027-01-31' },
   'reel.aired': {
     ...{ reel: 'K9', part: 'R-100', supplierPart: null, quantity: 5000, lot: 'L-7', dateCode: null },
     ...{ air: 'dry', from: '2026-03-02T06:00:00Z', celsius: null, humidity: 5, via: 'typed' },

@@ -32,7 +32,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^reel\.(aired|verified)$|^cart\.filled$|^hold\.cleared$|^entry\.corrected$/, foldAirings],
   [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],
   [/^material\.|^blocked\.let-run$/, foldBlocks],
-  [/^reel\.put$/, foldPlaces],
+  [/^reel\.(put|dated)$/, foldPlaces],
   [
     /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,
     foldChange,

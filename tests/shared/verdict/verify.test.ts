@@ -181,6 +181,56 @@ const cases: readonly Case[] = [
     reason: { code: 'alternate-not-approved', wanted: 'R-100', found: 'R-101', approvedFor: ['Fell'] },
   },
   {
+    why: 'the maker’s number beside the site’s own is on nobody’s list for this slot',
+    ask: ask({ slot: 'M1-F-010', reel: reel({ part: 'U-300', supplierPart: 'SUP-9' }) }),
+    reason: {
+      code: 'maker-not-listed',
+      supplierPart: 'SUP-9',
+      part: 'U-300',
+      listed: ['SUP-300'],
+      approvedFor: [],
+    },
+    part: 'U-300',
+  },
+  {
+    why: 'the maker’s number is approved for another product, and this one has a list of its own',
+    before: (story) =>
+      story.tell('setup.taken', {
+        ...brookSetup,
+        ...{
+          setup: 'fell',
+          product: 'Fell',
+          slots: [wantedSlot('M1-F-010', 'U-300', { supplierParts: ['SUP-9'] })],
+        },
+      }),
+    ask: ask({ slot: 'M1-F-010', reel: reel({ part: null, supplierPart: 'SUP-9' }) }),
+    reason: { code: 'maker-not-listed', listed: ['SUP-300'], approvedFor: ['Fell'] },
+    part: 'U-300',
+  },
+  {
+    why: 'the parts are older than the line allows their class',
+    before: (story) => story.tell('line.age-ruled', { line: 'L1', limits: [{ begins: 'R-', months: 24 }] }),
+    // 2024-W09 began on Monday 26 February 2024; today is 2 March 2026.
+    ask: ask({ reel: reel({ dateCode: '2409' }) }),
+    reason: { code: 'date-code-old', made: '2024-W09', months: 24, last: '2026-02-26' },
+  },
+  {
+    why: 'the line limits the age of this class, and the label has no date code',
+    before: (story) => story.tell('line.age-ruled', { line: 'L1', limits: [{ begins: '', months: 24 }] }),
+    ask: ask(),
+    reason: { code: 'date-code-unknown', dateCode: null, months: 24 },
+  },
+  {
+    why: 'an older reel of the part lies in the store',
+    before: (story) =>
+      story.tell('reel.put', {
+        ...{ reel: 'K-old', part: 'R-100', supplierPart: null, quantity: 400, lot: null, dateCode: '2301' },
+        ...{ place: 'A-1', via: 'wedge' },
+      }),
+    ask: ask({ reel: reel({ dateCode: '2409' }) }),
+    reason: { code: 'older-in-store', reel: 'K-old', place: 'A-1', by: 'made', dateCode: '2301' },
+  },
+  {
     why: 'nobody approved the supplier part',
     ask: ask({ reel: reel({ part: null, supplierPart: 'SUP-9' }) }),
     reason: { code: 'supplier-part-not-approved', supplierPart: 'SUP-9', wanted: 'R-100' },
