@@ -34,8 +34,9 @@ export const lineFigures = {
   leadSeconds: 600,
   walkSeconds: 60,
   spliceSeconds: 45,
-  hubToPickMm: 800,
-  intakeToPickMm: 260,
+  hubToPickMm: 840,
+  intakeToPickMm: 300,
+  trailerMm: 40,
   loss: 0.003,
 } as const;
 
@@ -97,6 +98,7 @@ export function plantWishes(settings: {
       })),
     }),
     wish('line.ruled', lineRules(settings.shiftStart)),
+    wish('line.tape-ruled', { line: lineId, trailerMm: lineFigures.trailerMm, leaderMm: null }),
     ...feeders.map((feeder) => wish('feeder.known', feeder)),
     ...products.map((product) => wish('setup.taken', takenSetup(product))),
     wish('material.blocked', {

@@ -303,8 +303,12 @@ function makerDoubt(
     const approvedFor = [...standsFor].sort(compareText);
     return { code: 'part-contradicts', part: printed, supplierPart, approvedFor };
   }
-  // Some labels carry the site's number in both fields: that is no maker's number.
-  if (takes(slot.wanted, supplierPart, comparison) !== null) return null;
+  // Some labels carry the site's number in both fields: that is no maker's number. Two of them contradict each other.
+  const also = takes(slot.wanted, supplierPart, comparison);
+  if (also !== null)
+    return also.part === part
+      ? null
+      : { code: 'part-contradicts', part: printed, supplierPart, approvedFor: [also.part] };
   if (makersListed(state, slot.setup, part).length === 0) return null;
   return notListed(state, slot, { part, supplierPart });
 }

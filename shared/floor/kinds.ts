@@ -44,11 +44,26 @@ export const setupSlotSchema = z.strictObject({
   polarity: z.optional(short),
   bodyMm: z.optional(positive),
   msl: z.optional(short),
+  /** What the feeder must be, where the sheet says so: its type, its drive, and the depth of the tape's pockets (mm). */
+  feederType: z.optional(id),
+  drive: z.optional(short),
+  pocketMm: z.optional(positive),
   /** Means nothing and is written by nobody: an old log that carries it is still read. */
   shares: z.optional(z.unknown()),
   /** Where slots of the same part are used in turn: the place of this one; the first that has parts feeds, and takes `perPanel` alone. */
   turn: z.optional(z.int().check(z.minimum(1))),
 });
+
+/**
+ * Lengths of tape in mm, null where nobody measured them: from hub and from intake to the pick point, the empty trailer that follows the
+ * last part, and the empty leader before the first.
+ */
+const tapeLengths = {
+  hubToPickMm: orNull(positive),
+  intakeToPickMm: orNull(positive),
+  trailerMm: orNull(count),
+  leaderMm: orNull(count),
+} as const;
 
 const weekly = z.strictObject({
   /** ISO weekdays, 1 = Monday. */
@@ -154,6 +169,19 @@ export const payloadSchemas = {
     positions: z.int().check(z.minimum(1)),
   }),
   'feeder.withdrawn': z.strictObject({ feeder: id, reason: short }),
+  /** What feeders of one type have in common; null: nobody said. `pocketMm`: the deepest pocket that passes. */
+  'feeder-type.known': z.strictObject({
+    type: id,
+    lanes: z.int().check(z.minimum(1), z.maximum(8)),
+    drive: orNull(short),
+    pocketMm: orNull(positive),
+    ...tapeLengths,
+  }),
+  'feeder-type.withdrawn': z.strictObject({ type: id, reason: short }),
+  /** Which type a feeder is of, and lengths measured on this very one. Beside its record, which older tablets must read. */
+  'feeder.typed': z.strictObject({ feeder: id, type: orNull(id), ...tapeLengths }),
+  /** The line's own trailer and leader, where no feeder and no type says otherwise; its other lengths stand in its rules. */
+  'line.tape-ruled': z.strictObject({ line: id, trailerMm: orNull(count), leaderMm: orNull(count) }),
   'supplier.approved': z.strictObject({ supplierPart: short, part: id }),
   'supplier.withdrawn': z.strictObject({ supplierPart: short, part: id }),
   'setup.taken': z.strictObject({

@@ -40,6 +40,8 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
   for (const { person, name, role, badge, pin } of state.people.values())
     told.push({ kind: 'person.added', payload: { person, name, role, badge, pin } });
   for (const payload of state.feeders.values()) told.push({ kind: 'feeder.known', payload });
+  for (const payload of state.feederTypes.values()) told.push({ kind: 'feeder-type.known', payload });
+  for (const payload of state.typed.values()) told.push({ kind: 'feeder.typed', payload });
   for (const [rule, { rule: definition, by }] of state.labelRules)
     told.push({ kind: 'label.taught', payload: { rule, version: definition.version, definition, by } });
   for (const versions of state.templates.values())
@@ -71,6 +73,8 @@ function rulesOf(state: FloorState, line: string): ToldEntry[] {
   if (rules) told.push({ kind: 'line.ruled', payload: rules });
   const climate = state.climates.get(line);
   if (climate) told.push({ kind: 'line.climate-ruled', payload: { line, ...climate } });
+  const tape = state.tapeRules.get(line);
+  if (tape) told.push({ kind: 'line.tape-ruled', payload: tape });
   const limits = state.ageLimits.get(line);
   if (limits) told.push({ kind: 'line.age-ruled', payload: { line, limits: [...limits] } });
   const operators = state.crews.get(line);

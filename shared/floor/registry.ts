@@ -5,6 +5,7 @@
 // none of them knew went by unseen.
 
 import { foldBlocks } from './blocks.ts';
+import { foldFeeders } from './feeder-types.ts';
 import { foldAirings } from './fold-airings.ts';
 import { foldChange } from './fold-change.ts';
 import { foldLabels } from './fold-labels.ts';
@@ -68,6 +69,10 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'line.ruled': { schema: schemas['line.ruled'], fold: foldPlant, touches: nowhere },
   'feeder.known': { schema: schemas['feeder.known'], fold: foldPlant, touches: nowhere },
   'feeder.withdrawn': { schema: schemas['feeder.withdrawn'], fold: foldPlant, touches: nowhere },
+  'feeder-type.known': { schema: schemas['feeder-type.known'], fold: foldFeeders, touches: nowhere },
+  'feeder-type.withdrawn': { schema: schemas['feeder-type.withdrawn'], fold: foldFeeders, touches: nowhere },
+  'feeder.typed': { schema: schemas['feeder.typed'], fold: foldFeeders, touches: nowhere },
+  'line.tape-ruled': { schema: schemas['line.tape-ruled'], fold: foldFeeders, touches: nowhere },
   'supplier.approved': { schema: schemas['supplier.approved'], fold: foldPlant, touches: nowhere },
   'supplier.withdrawn': { schema: schemas['supplier.withdrawn'], fold: foldPlant, touches: nowhere },
   'setup.taken': { schema: schemas['setup.taken'], fold: foldPlant, touches: nowhere },

@@ -8,6 +8,7 @@ import type { AgeLimit } from './age-limit.ts';
 import type { Airing } from './airing.ts';
 import type { Block } from './blocks.ts';
 import type { ChecklistTemplate, Signature } from './checklist.ts';
+import type { FeederType, LineTape, TypedFeeder } from './feeder-types.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
 import type { WithdrawnMaker } from './makers.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
@@ -287,6 +288,11 @@ export interface FloorState {
   /** Line -> minutes without a touch after which whoever is signed in is signed out, where somebody set them. */
   readonly idles: Map<string, number>;
   readonly feeders: Map<string, Feeder>;
+  readonly feederTypes: Map<string, FeederType>;
+  /** Feeder -> its type and its own tape lengths, where somebody said. */
+  readonly typed: Map<string, TypedFeeder>;
+  /** Line -> trailer and leader of its tapes, where somebody said. */
+  readonly tapeRules: Map<string, LineTape>;
   /** Rule -> the newest version of a site rule for labels that follow no standard. */
   readonly labelRules: Map<string, TaughtRule>;
   /** Supplier part -> site parts that it stands for, by hand or by any setup; whether it may be used here says `isApprovedMaker()`. */
@@ -348,6 +354,9 @@ export function emptyState(): FloorState {
     climates: new Map(),
     idles: new Map(),
     feeders: new Map(),
+    feederTypes: new Map(),
+    typed: new Map(),
+    tapeRules: new Map(),
     labelRules: new Map(),
     approvals: new Map(),
     approvedByHand: new Map(),

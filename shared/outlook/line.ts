@@ -3,6 +3,7 @@
 import { compareSlots } from '../floor/address.ts';
 import { buildingOn } from '../floor/building.ts';
 import { type SlotEstimate, slotEstimate } from '../floor/estimate.ts';
+import { type WindowLengths, windowLengthsOf } from '../floor/feeder-types.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import {
   type FloorState,
@@ -155,7 +156,7 @@ export function* outlookSteps(
     else if (wanted.perPanel > 0) {
       const estimate = estimateOf(loaded);
       const { parts } = estimate;
-      const turn = turnsOf(floor, { line, setup, rules, estimateOf }, wanted);
+      const turn = turnsOf(floor, { line, setup, estimateOf }, wanted);
       // What feeds after a slot whose count nobody knows has no run-out to tell either.
       if (parts === null || turn === 'unknown') unknown.push(wanted.slot);
       else slots.push(slotOutlook(floor, { rules, basis, at }, { wanted, loaded, estimate, parts, turn }));
@@ -198,7 +199,6 @@ function turnsOf(
   on: {
     readonly line: string;
     readonly setup: Setup;
-    readonly rules: LineRules;
     readonly estimateOf: (loaded: SlotState) => SlotEstimate;
   },
   wanted: SetupSlot,
@@ -217,7 +217,7 @@ function turnsOf(
       if (isPast && (parts === null || parts >= each.perPanel)) backup ??= each.slot;
       else if (!isPast && parts === null) return 'unknown';
       else if (!isPast && parts !== null && parts > 0)
-        before.push(loadOf(on.rules, { wanted: each, estimate, parts, loss: lossOf(estimate) }));
+        before.push(loadOf(null, { wanted: each, estimate, parts, loss: lossOf(estimate) }));
     }
   }
   return { before, after: before.at(-1)?.slot ?? null, backup };
@@ -247,7 +247,8 @@ function slotOutlook(
   const { wanted, loaded, estimate, parts, turn } = facts;
   const { rules, basis, at } = within;
   const loss = lossOf(estimate);
-  const load = loadInTurn(loadOf(rules, { wanted, estimate, parts, loss }), turn?.before ?? []);
+  const lengths = windowLengthsOf(floor, loaded.line, loaded.feeder);
+  const load = loadInTurn(loadOf(lengths, { wanted, estimate, parts, loss }), turn?.before ?? []);
   const forecast = forecastSlot(basis, load, at.laws);
   const need = loaded.tapes.at(-1)?.entry ?? loaded.entry;
   const key = needKey(loaded.line, wanted.slot, need);
@@ -286,7 +287,7 @@ function slotOutlook(
 
 /** A slot as the forecast's arithmetic wants it. */
 function loadOf(
-  rules: LineRules,
+  lengths: WindowLengths | null,
   {
     wanted,
     estimate,
@@ -300,12 +301,10 @@ function loadOf(
   },
 ): SlotLoad {
   const { pitchMm } = wanted;
-  const { hubToPickMm, intakeToPickMm } = rules;
-  const hasLengths = pitchMm !== null && hubToPickMm !== null && intakeToPickMm !== null;
   return {
     ...{ slot: wanted.slot, perPanel: wanted.perPanel, left: parts },
     ...{ sd: estimate.countSd, taken: estimate.reckoned, loss: loss.mean, lossStrength: loss.strength },
-    ...(hasLengths ? { pitchMm, hubToPickMm, intakeToPickMm } : {}),
+    ...(pitchMm === null || lengths === null ? {} : { pitchMm, ...lengths }),
   };
 }
 

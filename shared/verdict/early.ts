@@ -20,6 +20,7 @@ export interface EarlyQuestion extends Omit<VerifyQuestion, 'slot' | 'reel'> {
 
 const ofFeeder: ReadonlySet<ReasonCode> = new Set<ReasonCode>([
   ...(['feeder-elsewhere', 'feeder-on-cart', 'feeder-width', 'feeder-pitch'] as const),
+  ...(['feeder-type', 'feeder-drive', 'feeder-height'] as const),
 ]);
 /** The running reel's own label is the old reel of a splice, wherever it comes in the row. */
 const ofOldReel: ReadonlySet<ReasonCode> = new Set<ReasonCode>(['reel-here']);

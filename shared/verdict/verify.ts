@@ -1,7 +1,9 @@
 // May this reel go on this slot? Every rule is asked, so that the operator hears all that is wrong at once; the first reason
 // is the one to act on. Method: a list of small rules over one question; no rule guesses, a fact that is missing is a reason.
 
+import { isLaneBeside } from '../floor/address.ts';
 import { dateCodeReasons, olderInStore } from '../floor/age-limit.ts';
+import { typeMisfits } from '../floor/feeder-types.ts';
 import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { wantedOn } from '../floor/left.ts';
@@ -114,13 +116,16 @@ function feederReasons(state: FloorState, question: VerifyQuestion, wanted: Setu
       found: known.pitchesMm.join(' / '),
     });
   }
+  reasons.push(...typeMisfits(state, feeder, wanted).map((misfit): Reason => ({ ...misfit, feeder })));
   for (const other of state.slots.values()) {
-    if (other.feeder === feeder && !(other.line === line && other.slot === slot)) {
+    if (other.feeder === feeder && !isSameFeederPlace(other, question)) {
       reasons.push({ code: 'feeder-elsewhere', feeder, slot: other.slot, line: other.line });
     }
   }
   if (act === 'load') {
-    const carried = onOtherPlaces(state, line, slot).filter(({ place }) => place.feeder === feeder);
+    const carried = onOtherPlaces(state, line, slot).filter(
+      ({ place }) => place.feeder === feeder && !isSameFeederPlace(place, question),
+    );
     reasons.push(
       ...carried.map(
         ({ cart, place }): Reason => ({ code: 'feeder-on-cart', feeder, cart, slot: place.slot }),
@@ -128,6 +133,14 @@ function feederReasons(state: FloorState, question: VerifyQuestion, wanted: Setu
     );
   }
   return reasons;
+}
+
+/** A feeder with several lanes stands on the slots of all of them at once. */
+function isSameFeederPlace(
+  there: { readonly line: string; readonly slot: string },
+  asked: Pick<VerifyQuestion, 'line' | 'slot'>,
+): boolean {
+  return there.line === asked.line && (there.slot === asked.slot || isLaneBeside(there.slot, asked.slot));
 }
 
 /** What carts carry for other slots than the one asked for; a place for that slot is the cart's load done by hand. */
@@ -219,7 +232,11 @@ function sameReel(
   reel: ReelFacts,
 ): boolean {
   if (reel.reel !== null && !tape.reel.startsWith('~')) return tape.reel === reel.reel;
-  const samePart = reel.part === null ? tape.supplierPart === reel.supplierPart : tape.part === reel.part;
+  // A label that names no part is no reel's.
+  const samePart =
+    reel.part === null
+      ? reel.supplierPart !== null && tape.supplierPart === reel.supplierPart
+      : tape.part === reel.part;
   return samePart && (reel.lot === null || tape.lot === null || tape.lot === reel.lot);
 }
 

@@ -95,6 +95,22 @@ const reasonsEn: ReasonWords = {
     say: (f) => `Feeder ${f['feeder']} advances ${f['found']} mm; this tape wants ${f['wanted']} mm.`,
     act: 'Set the pitch or take another feeder. A wrong pitch throws parts away unnoticed.',
   },
+  'feeder-type': {
+    title: 'Wrong type of feeder',
+    say: (f) => `Feeder ${f['feeder']} is a ${f['found']}; this slot wants a ${f['wanted']}.`,
+    act: 'Take a feeder of that type.',
+  },
+  'feeder-drive': {
+    title: 'Wrong drive',
+    say: (f) => `Feeder ${f['feeder']} has ${f['found']} drive; this slot wants ${f['wanted']}.`,
+    act: 'Take a feeder with the right drive.',
+  },
+  'feeder-height': {
+    title: 'Pockets too deep for the feeder',
+    say: (f) =>
+      `The tape’s pockets are ${f['wanted']} mm deep; feeder ${f['feeder']} passes ${f['found']} mm.`,
+    act: 'Take a feeder for deeper pockets.',
+  },
   'floor-life-over': {
     title: 'Floor life is over',
     say: () => 'This reel has been out of its dry bag for too long.',
@@ -297,6 +313,23 @@ const reasonsEs: ReasonWords = {
     say: (f) => `El alimentador ${f['feeder']} avanza ${f['found']} mm; esta cinta quiere ${f['wanted']} mm.`,
     act: 'Ajuste el paso o tome otro. Un paso erróneo tira componentes sin que se note.',
   },
+  'feeder-type': {
+    title: 'Tipo de alimentador equivocado',
+    say: (f) => `El alimentador ${f['feeder']} es ${f['found']}; esta posición quiere ${f['wanted']}.`,
+    act: 'Tome un alimentador de ese tipo.',
+  },
+  'feeder-drive': {
+    title: 'Accionamiento equivocado',
+    say: (f) =>
+      `El alimentador ${f['feeder']} tiene accionamiento ${f['found']}; esta posición quiere ${f['wanted']}.`,
+    act: 'Tome un alimentador con el accionamiento correcto.',
+  },
+  'feeder-height': {
+    title: 'Alvéolos demasiado hondos',
+    say: (f) =>
+      `Los alvéolos de la cinta tienen ${f['wanted']} mm; el alimentador ${f['feeder']} admite ${f['found']} mm.`,
+    act: 'Tome un alimentador para alvéolos más hondos.',
+  },
   'floor-life-over': {
     title: 'Vida en planta agotada',
     say: () => 'Esta bobina ha estado demasiado tiempo fuera de su bolsa seca.',
@@ -326,7 +359,8 @@ const reasonsEs: ReasonWords = {
   },
   'date-code-old': {
     title: 'Demasiado antigua por su fecha',
-    say: (f) => `Fabricada en ${f['made']}. El límite de edad de la línea para este componente acabó el ${f['last']}.`,
+    say: (f) =>
+      `Fabricada en ${f['made']}. El límite de edad de la línea para este componente acabó el ${f['last']}.`,
     act: 'Debe decidir un jefe de turno.',
   },
   'date-code-unknown': {

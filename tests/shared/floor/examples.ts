@@ -38,6 +38,16 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   'line.crewed': { line: 'L1', operators: 2 },
   'feeder.known': { feeder: 'F-7', tapeWidthMm: 8, pitchesMm: [2, 4], positions: 1 },
   'feeder.withdrawn': { feeder: 'F-7', reason: 'worn' },
+  'feeder-type.known': {
+    ...{ type: 'twin 8', lanes: 2, drive: 'electric', pocketMm: 2.1 },
+    ...{ hubToPickMm: 700, intakeToPickMm: 250, trailerMm: 40, leaderMm: null },
+  },
+  'feeder-type.withdrawn': { type: 'twin 8', reason: 'sold' },
+  'feeder.typed': {
+    ...{ feeder: 'F-7', type: 'twin 8' },
+    ...{ hubToPickMm: 705, intakeToPickMm: null, trailerMm: null, leaderMm: null },
+  },
+  'line.tape-ruled': { line: 'L1', trailerMm: 40, leaderMm: 400 },
   'supplier.approved': { supplierPart: 'SUP-1', part: 'R-100' },
   'supplier.withdrawn': { supplierPart: 'SUP-1', part: 'R-100' },
   'setup.taken': brookSetup,

@@ -37,6 +37,24 @@ const looseRules = {
 const loadK1 = (story: Story) =>
   story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'lot-1', feeder: 'F-1' }));
 
+/** A setup whose slots ask for a feeder of one type, one drive and one depth, with a feeder that has none of them. */
+const twin = (story: Story) => {
+  const none = { hubToPickMm: null, intakeToPickMm: null, trailerMm: null, leaderMm: null };
+  story.tell('feeder-type.known', { type: 'twin 8', lanes: 2, drive: 'electric', pocketMm: 5, ...none });
+  story.tell('feeder-type.known', { type: 'single 8', lanes: 1, drive: 'air', pocketMm: 2.1, ...none });
+  story.tell('feeder.typed', { feeder: 'F-single', type: 'single 8', ...none });
+  story.tell('feeder.typed', { feeder: 'F-twin', type: 'twin 8', ...none });
+  story.tell('setup.taken', {
+    ...{ ...brookSetup, setup: 'twins' },
+    slots: [
+      wantedSlot('M1-F-005A', 'R-100', { feederType: 'twin 8' }),
+      wantedSlot('M1-F-005B', 'R-100', { feederType: 'twin 8' }),
+      wantedSlot('M1-F-006', 'R-100', { drive: 'Electric' }),
+      wantedSlot('M1-F-007', 'R-100', { pocketMm: 2.5, feederType: 'a word of the sheet' }),
+    ],
+  });
+};
+
 const fillCart = (story: Story) =>
   story.tell('cart.filled', {
     ...{ cart: 'CART-1', line: 'L1', setup: 'brook-top-a', slot: 'M1-R-003', feeder: 'F-9', reel: 'K-9' },
@@ -144,6 +162,24 @@ const cases: readonly Case[] = [
       story.tell('feeder.known', { feeder: 'F-3', tapeWidthMm: 8, pitchesMm: [2, 8], positions: 1 }),
     ask: ask({ feeder: 'F-3' }),
     reason: { code: 'feeder-pitch', wanted: 4, found: '2 / 8' },
+  },
+  {
+    why: 'the feeder is of another type than the sheet asks for',
+    before: twin,
+    ask: ask({ setup: 'twins', slot: 'M1-F-005A', feeder: 'F-single' }),
+    reason: { code: 'feeder-type', feeder: 'F-single', wanted: 'twin 8', found: 'single 8' },
+  },
+  {
+    why: 'the feeder is driven otherwise',
+    before: twin,
+    ask: ask({ setup: 'twins', slot: 'M1-F-006', feeder: 'F-single' }),
+    reason: { code: 'feeder-drive', wanted: 'Electric', found: 'air' },
+  },
+  {
+    why: 'the tape’s pockets are deeper than the feeder passes',
+    before: twin,
+    ask: ask({ setup: 'twins', slot: 'M1-F-007', feeder: 'F-single' }),
+    reason: { code: 'feeder-height', wanted: 2.5, found: 2.1 },
   },
   {
     why: 'the line wants feeders that are known',
@@ -357,6 +393,28 @@ describe('verifyReel()', () => {
       'by-comparison',
     ]);
     expect(answer.verdict).toBe('refused');
+  });
+
+  test('a feeder with several lanes stands on the slots of all of them, and on no other position', () => {
+    const floor = floorOf({
+      before: (story) => {
+        twin(story);
+        story.tell(
+          'reel.verified',
+          verified('M1-F-005A', 'R-100', { setup: 'twins', reel: 'K1', feeder: 'F-twin' }),
+        );
+      },
+    });
+    const on = (slot: string) =>
+      verifyReel(floor, ask({ setup: 'twins', slot, feeder: 'F-twin' })).reasons.map(({ code }) => code);
+    expect(on('M1-F-005B')).toEqual([]);
+    expect(on('M1-F-006')).toEqual(['feeder-elsewhere']);
+    // The reel in the other lane is a reel of its own.
+    const sameReel = verifyReel(
+      floor,
+      ask({ setup: 'twins', slot: 'M1-F-005B', feeder: 'F-twin', reel: reel({ reel: 'K1' }) }),
+    );
+    expect(sameReel.reasons.map(({ code }) => code)).toEqual(['reel-elsewhere']);
   });
 
   test('takes what is on the edge: today’s expiry, floor life that just lasts, a count that the log knows', () => {

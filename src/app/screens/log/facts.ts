@@ -212,7 +212,8 @@ const sayings: Readonly<Record<FactName, Say>> = {
   ...{ zone: text, machines: howMany, leadSeconds: span, walkSeconds: span, spliceSeconds: span },
   ...{ hubToPickMm: withUnit('mm'), intakeToPickMm: withUnit('mm'), loss: share, labelShare: share },
   ...{ shifts: howMany, breaks: howMany, stops: howMany, comparison: nothing, feedersKnown: yesNo },
-  ...{ limits, expires: text },
+  ...{ limits, expires: text, type: text, lanes: number, drive: text, pocketMm: withUnit('mm') },
+  ...{ trailerMm: withUnit('mm'), leaderMm: withUnit('mm') },
   ...{ feeder: text, tapeWidthMm: withUnit('mm') },
   pitchesMm: (value) =>
     Array.isArray(value) ? `${value.map((each) => formatNumber(Number(each))).join(', ')} mm` : null,
