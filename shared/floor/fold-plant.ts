@@ -2,7 +2,7 @@
 
 import type { EntryOf } from './kinds.ts';
 import { approveMaker, nameMakers, withdrawMaker } from './makers.ts';
-import { type FloorState, needKey } from './state.ts';
+import { type FloorState, type LineRules, needKey } from './state.ts';
 
 /** Kinds that this fold handles. */
 type PlantEntry = EntryOf<
@@ -13,6 +13,7 @@ type PlantEntry = EntryOf<
   | 'line.climate-ruled'
   | 'line.idle-ruled'
   | 'line.age-ruled'
+  | 'line.calendar-ruled'
   | 'line.crewed'
   | 'feeder.known'
   | 'feeder.withdrawn'
@@ -48,8 +49,16 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
     case 'line.defined':
       state.lines.set(entry.payload.line, entry.payload);
       return;
-    case 'line.ruled':
-      state.rules.set(entry.payload.line, entry.payload);
+    case 'line.ruled': {
+      const { line } = entry.payload;
+      const before = state.rules.get(line);
+      // A tablet of an older version knows the rules' own shifts alone: what it changes there counts.
+      if (before && hoursOf(before) !== hoursOf(entry.payload)) state.calendars.delete(line);
+      state.rules.set(line, entry.payload);
+      return;
+    }
+    case 'line.calendar-ruled':
+      state.calendars.set(entry.payload.line, entry.payload);
       return;
     case 'line.climate-ruled': {
       const { line, celsius, humidity } = entry.payload;
@@ -117,4 +126,9 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
     default:
       entry satisfies never;
   }
+}
+
+/** The working hours that a line's rules state, to see whether they changed. */
+function hoursOf({ shifts, breaks, stops }: LineRules): string {
+  return JSON.stringify([shifts, breaks, stops]);
 }

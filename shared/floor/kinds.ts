@@ -73,6 +73,13 @@ const weekly = z.strictObject({
   to: z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/)),
 });
 
+const day = z.string().check(z.regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/));
+/** A moment on the plant's own clock, `YYYY-MM-DDTHH:MM`. */
+const wallMoment = z
+  .string()
+  .check(z.regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])T([01]\d|2[0-3]):[0-5]\d$/));
+const spell = z.strictObject({ from: wallMoment, to: wallMoment, note: short });
+
 /** One reason of a verdict: a code and its facts. */
 export interface VerdictReason {
   readonly code: string;
@@ -161,6 +168,25 @@ export const payloadSchemas = {
       packingSuffixes: z.array(id),
     }),
     feedersKnown: z.boolean(),
+  }),
+  /**
+   * When the line works. It stands beside the shifts in the line's rules, which older tablets read: those are the shifts and breaks of all its
+   * weeks together. A later change of the rules' own shifts takes its place.
+   */
+  'line.calendar-ruled': z.strictObject({
+    line: id,
+    /** One week for all, or two that take turns. A break's days are those on which its shift begins, whatever the date of the break. */
+    weeks: z
+      .array(z.array(z.strictObject({ ...weekly.shape, breaks: z.array(weekly) })))
+      .check(z.minLength(1), z.maxLength(2)),
+    /** The Monday of a week like the first one; null where there is one for all. */
+    firstWeek: orNull(day),
+    /** From the first day to the last; no shift begins on them. */
+    holidays: z.array(z.strictObject({ from: day, to: day, note: short })),
+    /** The line works, whatever shifts and holidays say. */
+    overtime: z.array(spell),
+    /** The line stands, whatever else says. */
+    stops: z.array(spell),
   }),
   'feeder.known': z.strictObject({
     feeder: id,

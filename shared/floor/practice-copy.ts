@@ -73,6 +73,8 @@ function rulesOf(state: FloorState, line: string): ToldEntry[] {
   if (rules) told.push({ kind: 'line.ruled', payload: rules });
   const climate = state.climates.get(line);
   if (climate) told.push({ kind: 'line.climate-ruled', payload: { line, ...climate } });
+  const weeks = state.calendars.get(line);
+  if (weeks) told.push({ kind: 'line.calendar-ruled', payload: weeks });
   const tape = state.tapeRules.get(line);
   if (tape) told.push({ kind: 'line.tape-ruled', payload: tape });
   const limits = state.ageLimits.get(line);

@@ -110,6 +110,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'line.climate-ruled': { schema: schemas['line.climate-ruled'], fold: foldPlant, touches: nowhere },
   'line.idle-ruled': { schema: schemas['line.idle-ruled'], fold: foldPlant, touches: nowhere },
   'line.age-ruled': { schema: schemas['line.age-ruled'], fold: foldPlant, touches: nowhere },
+  'line.calendar-ruled': { schema: schemas['line.calendar-ruled'], fold: foldPlant, touches: nowhere },
   'line.crewed': { schema: schemas['line.crewed'], fold: foldPlant, touches: nowhere },
   'sweep.started': { schema: schemas['sweep.started'], fold: foldPlant, touches: nowhere },
   'sweep.ended': { schema: schemas['sweep.ended'], fold: foldPlant, touches: nowhere },

@@ -36,6 +36,8 @@ export interface Tablet {
 export type Line = Readonly<PayloadOf<'line.defined'>>;
 /** The figures and rules of a line as they were last set. */
 export type LineRules = Readonly<PayloadOf<'line.ruled'>>;
+/** When a line works, as it was last entered. */
+export type LineWeeks = Readonly<PayloadOf<'line.calendar-ruled'>>;
 /** A feeder as it was last described. */
 export type Feeder = Readonly<PayloadOf<'feeder.known'>>;
 /** What one product side wants on each slot, in one revision; it never changes once taken, but for makers withdrawn since. */
@@ -283,6 +285,8 @@ export interface FloorState {
   readonly people: Map<string, Person>;
   readonly lines: Map<string, Line>;
   readonly rules: Map<string, LineRules>;
+  /** Line -> when it works, where somebody entered it since the shifts of its rules last changed. */
+  readonly calendars: Map<string, LineWeeks>;
   /** Line -> the highest temperature (°C) and relative humidity (%) of its floor, where somebody entered them. */
   readonly climates: Map<string, { readonly celsius: number; readonly humidity: number }>;
   /** Line -> minutes without a touch after which whoever is signed in is signed out, where somebody set them. */
@@ -351,6 +355,7 @@ export function emptyState(): FloorState {
     people: new Map(),
     lines: new Map(),
     rules: new Map(),
+    calendars: new Map(),
     climates: new Map(),
     idles: new Map(),
     feeders: new Map(),

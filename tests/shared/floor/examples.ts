@@ -34,6 +34,22 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   },
   'line.idle-ruled': { line: 'L1', minutes: 20 },
   'line.age-ruled': { line: 'L1', limits: [{ begins: 'U-', months: 24 }] },
+  'line.calendar-ruled': {
+    line: 'L1',
+    weeks: [
+      [
+        {
+          ...{ days: [1, 2, 3, 4, 5], from: '22:00', to: '06:00' },
+          breaks: [{ days: [5], from: '02:00', to: '02:30' }],
+        },
+      ],
+      [],
+    ],
+    firstWeek: '2026-03-02',
+    holidays: [{ from: '2026-12-25', to: '2026-12-26', note: 'winter' }],
+    overtime: [{ from: '2026-03-07T06:00', to: '2026-03-07T12:00', note: '' }],
+    stops: [{ from: '2026-03-04T10:00', to: '2026-03-04T11:00', note: 'meeting' }],
+  },
   'line.climate-ruled': { line: 'L1', celsius: 28, humidity: 65 },
   'line.crewed': { line: 'L1', operators: 2 },
   'feeder.known': { feeder: 'F-7', tapeWidthMm: 8, pitchesMm: [2, 4], positions: 1 },

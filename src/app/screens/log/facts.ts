@@ -182,6 +182,10 @@ function leftText({ what, slot, part, reel }: LeftOpen): string {
   return names.length === 0 ? said : `${said}: ${names.join(', ')}`;
 }
 
+/** How many shifts each week has. */
+const weeks: Say = (value) =>
+  Array.isArray(value) ? value.map((week) => (Array.isArray(week) ? week.length : 0)).join(' / ') : null;
+
 /** Each class of parts with its months. */
 const limits: Say = (value) =>
   Array.isArray(value)
@@ -213,6 +217,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   ...{ hubToPickMm: withUnit('mm'), intakeToPickMm: withUnit('mm'), loss: share, labelShare: share },
   ...{ shifts: howMany, breaks: howMany, stops: howMany, comparison: nothing, feedersKnown: yesNo },
   ...{ limits, expires: text, type: text, lanes: number, drive: text, pocketMm: withUnit('mm') },
+  ...{ weeks, firstWeek: text, holidays: howMany, overtime: howMany },
   ...{ trailerMm: withUnit('mm'), leaderMm: withUnit('mm') },
   ...{ feeder: text, tapeWidthMm: withUnit('mm') },
   pitchesMm: (value) =>
@@ -290,6 +295,7 @@ const inRow: readonly FactName[] = [
     'quantity',
     'parts',
     'feeder',
+    'type',
     'tapeWidthMm',
     'cart',
     'place',
