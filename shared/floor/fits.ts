@@ -9,8 +9,9 @@ import { compareText } from '../log/order.ts';
 import { compareSlots } from './address.ts';
 import { dateCodeReasons } from './age-limit.ts';
 import { blockOn } from './blocks.ts';
+import { makerDoubt, notListed } from './fit-makers.ts';
 import type { SetupSlot } from './kinds.ts';
-import { isApprovedMaker, makersApproved, makersListed, partsOfMaker, productsWithMaker } from './makers.ts';
+import { isApprovedMaker, partsOfMaker } from './makers.ts';
 import type { FloorState, Reel } from './state.ts';
 import type { Verdict } from './vocabulary.ts';
 
@@ -276,41 +277,14 @@ function takesLabel(state: FloorState, slot: FitSlot, reel: FitReel): PartFit | 
   if (reel.part === null) return takesMaker(state, slot, reel.supplierPart);
   const taken = takes(wanted, reel.part, comparison);
   if (!taken) return null;
-  const doubt = makerDoubt(state, slot, {
-    part: taken.part,
-    supplierPart: reel.supplierPart,
-    printed: reel.part,
-  });
+  const also = reel.supplierPart === null ? null : takes(wanted, reel.supplierPart, comparison);
+  const label = { part: taken.part, supplierPart: reel.supplierPart, printed: reel.part };
+  const doubt = makerDoubt(state, { setup: slot.setup, comparison }, label, also?.part ?? null);
   return {
     takes: true,
     part: taken.part,
     reasons: doubt === null ? taken.reasons : [...taken.reasons, doubt],
   };
-}
-
-/** What the maker's number on a label says against the site's number beside it; null where it says nothing against it. */
-function makerDoubt(
-  state: FloorState,
-  slot: FitSlot,
-  label: { readonly part: string; readonly supplierPart: string | null; readonly printed: string },
-): FitReason | null {
-  const { part, supplierPart, printed } = label;
-  const comparison = comparisonOf(state, slot.line);
-  if (supplierPart === null || isApprovedMaker(state, slot.setup, { part, supplierPart }, comparison))
-    return null;
-  const standsFor = partsOfMaker(state, supplierPart, comparison);
-  if (standsFor.length > 0 && !standsFor.includes(part)) {
-    const approvedFor = [...standsFor].sort(compareText);
-    return { code: 'part-contradicts', part: printed, supplierPart, approvedFor };
-  }
-  // Some labels carry the site's number in both fields: that is no maker's number. Two of them contradict each other.
-  const also = takes(slot.wanted, supplierPart, comparison);
-  if (also !== null)
-    return also.part === part
-      ? null
-      : { code: 'part-contradicts', part: printed, supplierPart, approvedFor: [also.part] };
-  if (makersListed(state, slot.setup, part).length === 0) return null;
-  return notListed(state, slot, { part, supplierPart });
 }
 
 /** The answer for a label that carries a maker's number alone. */
@@ -331,24 +305,9 @@ function takesMaker(state: FloorState, slot: FitSlot, supplierPart: string | nul
   }
   const note: FitReason =
     approved === undefined
-      ? notListed(state, slot, { part, supplierPart })
+      ? notListed(state, { setup, comparison }, { part, supplierPart })
       : { code: 'by-supplier-part', supplierPart, part };
   return { takes: true, part, reasons: [...(takes(wanted, part, exactly)?.reasons ?? []), note] };
-}
-
-/** A maker's number that is not approved for the part in this setup, with the products that have it on their lists. */
-function notListed(
-  state: FloorState,
-  { setup, line }: FitSlot,
-  found: { readonly part: string; readonly supplierPart: string },
-): FitReason {
-  const approvedFor = productsWithMaker(state, found, comparisonOf(state, line));
-  return {
-    code: 'maker-not-listed',
-    ...found,
-    listed: makersApproved(state, setup, found.part),
-    approvedFor,
-  };
 }
 
 /** Why a slot does not take the part, and what the label stands for then. */

@@ -6,6 +6,7 @@ import * as z from 'zod/mini';
 import type { Entry, Json, JsonObject } from '../log/entry.ts';
 import { changePayloadSchemas } from './kinds-change.ts';
 import { labelPayloadSchemas } from './kinds-labels.ts';
+import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
 import {
   airs,
   countBases,
@@ -53,32 +54,6 @@ export const setupSlotSchema = z.strictObject({
   /** Where slots of the same part are used in turn: the place of this one; the first that has parts feeds, and takes `perPanel` alone. */
   turn: z.optional(z.int().check(z.minimum(1))),
 });
-
-/**
- * Lengths of tape in mm, null where nobody measured them: from hub and from intake to the pick point, the empty trailer that follows the
- * last part, and the empty leader before the first.
- */
-const tapeLengths = {
-  hubToPickMm: orNull(positive),
-  intakeToPickMm: orNull(positive),
-  trailerMm: orNull(count),
-  leaderMm: orNull(count),
-} as const;
-
-const weekly = z.strictObject({
-  /** ISO weekdays, 1 = Monday. */
-  days: z.array(z.int().check(z.minimum(1), z.maximum(7))),
-  /** Local wall clock, `HH:MM`; `to` at or before `from` means the next day. */
-  from: z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/)),
-  to: z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/)),
-});
-
-const day = z.string().check(z.regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/));
-/** A moment on the plant's own clock, `YYYY-MM-DDTHH:MM`. */
-const wallMoment = z
-  .string()
-  .check(z.regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])T([01]\d|2[0-3]):[0-5]\d$/));
-const spell = z.strictObject({ from: wallMoment, to: wallMoment, note: short });
 
 /** One reason of a verdict: a code and its facts. */
 export interface VerdictReason {
@@ -169,25 +144,6 @@ export const payloadSchemas = {
     }),
     feedersKnown: z.boolean(),
   }),
-  /**
-   * When the line works. It stands beside the shifts in the line's rules, which older tablets read: those are the shifts and breaks of all its
-   * weeks together. A later change of the rules' own shifts takes its place.
-   */
-  'line.calendar-ruled': z.strictObject({
-    line: id,
-    /** One week for all, or two that take turns. A break's days are those on which its shift begins, whatever the date of the break. */
-    weeks: z
-      .array(z.array(z.strictObject({ ...weekly.shape, breaks: z.array(weekly) })))
-      .check(z.minLength(1), z.maxLength(2)),
-    /** The Monday of a week like the first one; null where there is one for all. */
-    firstWeek: orNull(day),
-    /** From the first day to the last; no shift begins on them. */
-    holidays: z.array(z.strictObject({ from: day, to: day, note: short })),
-    /** The line works, whatever shifts and holidays say. */
-    overtime: z.array(spell),
-    /** The line stands, whatever else says. */
-    stops: z.array(spell),
-  }),
   'feeder.known': z.strictObject({
     feeder: id,
     tapeWidthMm: positive,
@@ -195,19 +151,6 @@ export const payloadSchemas = {
     positions: z.int().check(z.minimum(1)),
   }),
   'feeder.withdrawn': z.strictObject({ feeder: id, reason: short }),
-  /** What feeders of one type have in common; null: nobody said. `pocketMm`: the deepest pocket that passes. */
-  'feeder-type.known': z.strictObject({
-    type: id,
-    lanes: z.int().check(z.minimum(1), z.maximum(8)),
-    drive: orNull(short),
-    pocketMm: orNull(positive),
-    ...tapeLengths,
-  }),
-  'feeder-type.withdrawn': z.strictObject({ type: id, reason: short }),
-  /** Which type a feeder is of, and lengths measured on this very one. Beside its record, which older tablets must read. */
-  'feeder.typed': z.strictObject({ feeder: id, type: orNull(id), ...tapeLengths }),
-  /** The line's own trailer and leader, where no feeder and no type says otherwise; its other lengths stand in its rules. */
-  'line.tape-ruled': z.strictObject({ line: id, trailerMm: orNull(count), leaderMm: orNull(count) }),
   'supplier.approved': z.strictObject({ supplierPart: short, part: id }),
   'supplier.withdrawn': z.strictObject({ supplierPart: short, part: id }),
   'setup.taken': z.strictObject({
@@ -321,8 +264,6 @@ export const payloadSchemas = {
   }),
   /** A reel was put away: where it lies now, with what its label says, so that a reel never seen before is known from then on. */
   'reel.put': z.strictObject({ ...reelFacts, reel: id, place: id, via: z.enum(sources) }),
-  /** The day after which a reel must not be used, as its label says. Beside the entry of the scan, which older tablets must read. */
-  'reel.dated': z.strictObject({ reel: id, expires: z.string().check(z.regex(/^\d{4}-\d\d-\d\d$/)) }),
   /** Since when a moisture-sensitive reel lies open, in dry storage or in the oven; the air there, where it is known. */
   'reel.aired': z.strictObject({
     ...reelFacts,
@@ -375,11 +316,6 @@ export const payloadSchemas = {
   }),
   /** Minutes without a touch after which whoever is signed in on a tablet of the line is signed out. */
   'line.idle-ruled': z.strictObject({ line: id, minutes: z.int().check(z.minimum(1), z.maximum(1440)) }),
-  /** How old parts of a class may be by their date code, months; a class is what its part numbers begin with. Replaces what stood before. */
-  'line.age-ruled': z.strictObject({
-    line: id,
-    limits: z.array(z.strictObject({ begins: short, months: z.int().check(z.minimum(1), z.maximum(600)) })),
-  }),
   /** How many people share the line's splices now. */
   'line.crewed': z.strictObject({ line: id, operators: z.int().check(z.minimum(1), z.maximum(6)) }),
   'sweep.started': z.strictObject({ line: id, sweep: id }),
@@ -407,6 +343,7 @@ export const payloadSchemas = {
     by: id,
   }),
   ...labelPayloadSchemas,
+  ...plantPayloadSchemas,
   'log.exported': z.strictObject({ format: short, filter: text, rows: whole }),
   // A state that another tablet folded was used till the history behind it was here, and is not what that history folds to.
   'state.differed': z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),

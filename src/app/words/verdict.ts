@@ -1,7 +1,9 @@
 import type { ReasonWords } from './reason-words.ts';
+import { plantReasonsEn, plantReasonsEs } from './verdict-plant.ts';
 import { area, formatCount, plural } from './words.ts';
 
 const reasonsEn: ReasonWords = {
+  ...plantReasonsEn,
   'unknown-slot': {
     title: 'No such slot',
     say: (f) => `This line has no slot ${f['slot']}.`,
@@ -95,22 +97,6 @@ const reasonsEn: ReasonWords = {
     say: (f) => `Feeder ${f['feeder']} advances ${f['found']} mm; this tape wants ${f['wanted']} mm.`,
     act: 'Set the pitch or take another feeder. A wrong pitch throws parts away unnoticed.',
   },
-  'feeder-type': {
-    title: 'Wrong type of feeder',
-    say: (f) => `Feeder ${f['feeder']} is a ${f['found']}; this slot wants a ${f['wanted']}.`,
-    act: 'Take a feeder of that type.',
-  },
-  'feeder-drive': {
-    title: 'Wrong drive',
-    say: (f) => `Feeder ${f['feeder']} has ${f['found']} drive; this slot wants ${f['wanted']}.`,
-    act: 'Take a feeder with the right drive.',
-  },
-  'feeder-height': {
-    title: 'Pockets too deep for the feeder',
-    say: (f) =>
-      `The tape’s pockets are ${f['wanted']} mm deep; feeder ${f['feeder']} passes ${f['found']} mm.`,
-    act: 'Take a feeder for deeper pockets.',
-  },
   'floor-life-over': {
     title: 'Floor life is over',
     say: () => 'This reel has been out of its dry bag for too long.',
@@ -131,33 +117,6 @@ const reasonsEn: ReasonWords = {
     say: (f) => `${f['found']} may replace ${f['wanted']} on ${f['approvedFor']}, but not on this product.`,
     act: 'A lead must decide.',
   },
-  'maker-not-listed': {
-    title: 'Maker not on this product’s list',
-    say: (f) =>
-      `${f['supplierPart']} is not approved for ${f['part']} on this product.${f['listed'] ? ` Approved: ${f['listed']}.` : ''}${f['approvedFor'] ? ` It is approved on ${f['approvedFor']}.` : ''}`,
-    act: 'Take a reel of a listed maker, or let a lead decide.',
-  },
-  'date-code-old': {
-    title: 'Too old by its date code',
-    say: (f) => `Made ${f['made']}. The line’s age limit for this part ended on ${f['last']}.`,
-    act: 'A lead must decide.',
-  },
-  'date-code-unknown': {
-    title: 'Age not known',
-    say: (f) =>
-      f['dateCode']
-        ? `Date code ${f['dateCode']} cannot be read for certain. The line limits the age of this part.`
-        : `The label gives no date code. The line limits the age of this part.`,
-    act: 'A lead must decide.',
-  },
-  'older-in-store': {
-    title: 'An older reel is in the store',
-    say: (f) =>
-      f['by'] === 'expires'
-        ? `Reel ${f['reel']} at ${f['place']} is to be used by ${f['expires']}, before this one.`
-        : `Reel ${f['reel']} at ${f['place']} has date code ${f['dateCode']}, older than this one.`,
-    act: '',
-  },
   'supplier-part-not-approved': {
     title: 'Supplier part not known',
     say: (f) => `${f['supplierPart']} is not on the approved list. Wanted: ${f['wanted']}.`,
@@ -167,11 +126,6 @@ const reasonsEn: ReasonWords = {
     title: 'No quantity',
     say: () => 'The label gives no quantity, so the run-out is unknown.',
     act: 'Type the quantity, or let a lead decide.',
-  },
-  'feeder-unknown': {
-    title: 'Feeder not known',
-    say: (f) => `Feeder ${f['feeder']} is not on the plant’s list, so its width cannot be checked.`,
-    act: 'A lead must decide.',
   },
   expired: {
     title: 'Past its date',
@@ -214,6 +168,7 @@ const reasonsEn: ReasonWords = {
 };
 
 const reasonsEs: ReasonWords = {
+  ...plantReasonsEs,
   'unknown-slot': {
     title: 'No existe esa posición',
     say: (f) => `Esta línea no tiene la posición ${f['slot']}.`,
@@ -313,23 +268,6 @@ const reasonsEs: ReasonWords = {
     say: (f) => `El alimentador ${f['feeder']} avanza ${f['found']} mm; esta cinta quiere ${f['wanted']} mm.`,
     act: 'Ajuste el paso o tome otro. Un paso erróneo tira componentes sin que se note.',
   },
-  'feeder-type': {
-    title: 'Tipo de alimentador equivocado',
-    say: (f) => `El alimentador ${f['feeder']} es ${f['found']}; esta posición quiere ${f['wanted']}.`,
-    act: 'Tome un alimentador de ese tipo.',
-  },
-  'feeder-drive': {
-    title: 'Accionamiento equivocado',
-    say: (f) =>
-      `El alimentador ${f['feeder']} tiene accionamiento ${f['found']}; esta posición quiere ${f['wanted']}.`,
-    act: 'Tome un alimentador con el accionamiento correcto.',
-  },
-  'feeder-height': {
-    title: 'Alvéolos demasiado hondos',
-    say: (f) =>
-      `Los alvéolos de la cinta tienen ${f['wanted']} mm; el alimentador ${f['feeder']} admite ${f['found']} mm.`,
-    act: 'Tome un alimentador para alvéolos más hondos.',
-  },
   'floor-life-over': {
     title: 'Vida en planta agotada',
     say: () => 'Esta bobina ha estado demasiado tiempo fuera de su bolsa seca.',
@@ -351,34 +289,6 @@ const reasonsEs: ReasonWords = {
       `${f['found']} puede sustituir a ${f['wanted']} en ${f['approvedFor']}, pero no en este producto.`,
     act: 'Debe decidir un jefe de turno.',
   },
-  'maker-not-listed': {
-    title: 'Fabricante fuera de la lista del producto',
-    say: (f) =>
-      `${f['supplierPart']} no está aprobada para ${f['part']} en este producto.${f['listed'] ? ` Aprobadas: ${f['listed']}.` : ''}${f['approvedFor'] ? ` Está aprobada en ${f['approvedFor']}.` : ''}`,
-    act: 'Tome una bobina de un fabricante de la lista o que decida un jefe de turno.',
-  },
-  'date-code-old': {
-    title: 'Demasiado antigua por su fecha',
-    say: (f) =>
-      `Fabricada en ${f['made']}. El límite de edad de la línea para este componente acabó el ${f['last']}.`,
-    act: 'Debe decidir un jefe de turno.',
-  },
-  'date-code-unknown': {
-    title: 'Edad desconocida',
-    say: (f) =>
-      f['dateCode']
-        ? `La fecha ${f['dateCode']} no se lee con certeza. La línea limita la edad de este componente.`
-        : `La etiqueta no da fecha de fabricación. La línea limita la edad de este componente.`,
-    act: 'Debe decidir un jefe de turno.',
-  },
-  'older-in-store': {
-    title: 'Hay una bobina más antigua en el almacén',
-    say: (f) =>
-      f['by'] === 'expires'
-        ? `La bobina ${f['reel']} en ${f['place']} debe usarse hasta ${f['expires']}, antes que esta.`
-        : `La bobina ${f['reel']} en ${f['place']} tiene fecha ${f['dateCode']}, anterior a esta.`,
-    act: '',
-  },
   'supplier-part-not-approved': {
     title: 'Referencia de proveedor desconocida',
     say: (f) => `${f['supplierPart']} no está en la lista aprobada. Se pide: ${f['wanted']}.`,
@@ -388,12 +298,6 @@ const reasonsEs: ReasonWords = {
     title: 'Sin cantidad',
     say: () => 'La etiqueta no da la cantidad: no se sabe cuándo se acaba.',
     act: 'Teclee la cantidad o que decida un jefe de turno.',
-  },
-  'feeder-unknown': {
-    title: 'Alimentador desconocido',
-    say: (f) =>
-      `El alimentador ${f['feeder']} no está en la lista de la planta; no se puede comprobar su ancho.`,
-    act: 'Debe decidir un jefe de turno.',
   },
   expired: {
     title: 'Fuera de fecha',
