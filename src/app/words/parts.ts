@@ -4,7 +4,7 @@ import { area, plural } from './words.ts';
 /** Supplier parts, feeders and blocks. */
 export const partsWords = area({
   en: {
-    tabs: { approved: 'Approved parts', feeders: 'Feeders', blocks: 'Blocks' },
+    tabs: { approved: 'Approved parts', feeders: 'Feeders', types: 'Feeder types', blocks: 'Blocks' },
     search: 'Search, or scan',
     clear: 'Clear the search',
     more: (count: string) => `${count} more`,
@@ -13,7 +13,8 @@ export const partsWords = area({
       add: 'Approve a supplier part',
       part: 'Your part number',
       supplierPart: 'Supplier’s part number',
-      formHelp: 'Scan the supplier’s label, or type its number.',
+      formHelp:
+        'Scan the supplier’s label, or type its number. It holds for products whose setup lists no maker for the part.',
       save: 'Approve it',
       saved: (supplierPart: string, part: string) => `${supplierPart} is now approved for ${part}.`,
       withdraw: 'Withdraw',
@@ -116,7 +117,7 @@ export const partsWords = area({
     },
   },
   es: {
-    tabs: { approved: 'Aprobados', feeders: 'Alimentadores', blocks: 'Bloqueos' },
+    tabs: { approved: 'Aprobados', feeders: 'Alimentadores', types: 'Tipos', blocks: 'Bloqueos' },
     search: 'Busque o escanee',
     clear: 'Vaciar la búsqueda',
     more: (count) => `${count} más`,
@@ -125,7 +126,8 @@ export const partsWords = area({
       add: 'Aprobar una referencia de proveedor',
       part: 'Referencia propia',
       supplierPart: 'Referencia del proveedor',
-      formHelp: 'Escanee la etiqueta del proveedor o teclee su referencia.',
+      formHelp:
+        'Escanee la etiqueta del proveedor o teclee su referencia. Vale para productos cuyo montaje no lista fabricantes del componente.',
       save: 'Aprobarla',
       saved: (supplierPart, part) => `${supplierPart} está ahora aprobada para ${part}.`,
       withdraw: 'Retirar',

@@ -7,15 +7,19 @@ import { formatCount, say } from '../../../words/words.ts';
 import { Approvals } from './Approvals.tsx';
 import { Blocks } from './Blocks.tsx';
 import { Feeders } from './Feeders.tsx';
+import { FeederTypes } from './FeederTypes.tsx';
 import './parts.css';
 
-const tabs = ['approved', 'feeders', 'blocks'] as const;
+const tabs = ['approved', 'feeders', 'types', 'blocks'] as const;
 
 export function Parts() {
   const floor = useFloor();
   const words = say(partsWords);
   const tab = tabs.find((each) => each === place.value.rest[1]) ?? 'approved';
-  const counts = { approved: floor.approvals.size, feeders: floor.feeders.size, blocks: floor.blocks.size };
+  const counts = {
+    ...{ approved: floor.approvals.size, feeders: floor.feeders.size },
+    ...{ types: floor.feederTypes.size, blocks: floor.blocks.size },
+  };
   return (
     <div class="stack parts">
       <nav class="choice" aria-label={words.tabs[tab]}>
@@ -32,6 +36,7 @@ export function Parts() {
       </nav>
       {tab === 'approved' && <Approvals />}
       {tab === 'feeders' && <Feeders />}
+      {tab === 'types' && <FeederTypes />}
       {tab === 'blocks' && <Blocks />}
     </div>
   );
