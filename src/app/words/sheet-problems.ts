@@ -24,6 +24,9 @@ const fieldsEs: Readonly<Record<SheetField, string>> = {
   bodyThickness: 'espesor del cuerpo',
   msl: 'nivel de sensibilidad a la humedad',
   polarity: 'polaridad',
+  feederType: 'tipo de alimentador',
+  drive: 'accionamiento del alimentador',
+  pocket: 'fondo de alvéolo',
   critical: 'crítico',
   positions: 'posiciones ocupadas',
   side: 'cara',
@@ -99,6 +102,8 @@ const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `Las posiciones ocupadas «${f['found']}» no son un entero de 1 a 60. Corríjalas.`,
   thicknessUnreadable: (f) =>
     `El espesor «${f['found']}» no es un número de mm mayor que 0; se omite. Corríjalo.`,
+  pocketUnreadable: (f) =>
+    `El fondo de alvéolo «${f['found']}» no es un número de mm mayor que 0; se omite. Corríjalo.`,
   mslUnknown: (f) =>
     `«${f['found']}» no es un nivel de sensibilidad a la humedad (1, 2, 2a, 3, 4, 5, 5a, 6); se omite. Corríjalo.`,
   sharingUnknown: (f) =>

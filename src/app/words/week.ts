@@ -39,7 +39,7 @@ export const weekWords = area({
     faults: {
       'no-days': (span: string) => `Shift ${span} has no day. Choose its days or remove it.`,
       'break-outside': (span: string) => `Break ${span} is not inside its shift. Correct its times.`,
-      'ends-early': (span: string) => `The time ${span} ends before it begins. Correct it.`,
+      'ends-early': (span: string) => `Correct ${span}: it ends before it begins.`,
       'not-filled': () => 'A time or date is missing in the working hours. Enter it or remove the row.',
     },
   },
@@ -80,7 +80,7 @@ export const weekWords = area({
     faults: {
       'no-days': (span) => `El turno ${span} no tiene día. Elija sus días o quítelo.`,
       'break-outside': (span) => `El descanso ${span} no está dentro de su turno. Corrija las horas.`,
-      'ends-early': (span) => `El tiempo ${span} acaba antes de empezar. Corríjalo.`,
+      'ends-early': (span) => `Corrija ${span}: acaba antes de empezar.`,
       'not-filled': () => 'Falta una hora o fecha en el horario. Póngala o quite la fila.',
     },
   },
