@@ -17,8 +17,8 @@ export interface Picking {
 /** Parts left on a tape at which its splice window opens and closes. */
 export function windowParts(pitchMm: number): { readonly opens: number; readonly closes: number } {
   return {
-    opens: Math.floor(lineFigures.hubToPickMm / pitchMm),
-    closes: Math.floor(lineFigures.intakeToPickMm / pitchMm),
+    opens: Math.floor((lineFigures.hubToPickMm - lineFigures.trailerMm) / pitchMm),
+    closes: Math.floor((lineFigures.intakeToPickMm - lineFigures.trailerMm) / pitchMm),
   };
 }
 

@@ -35,8 +35,9 @@ export const lineFigures = {
   leadSeconds: 600,
   walkSeconds: 60,
   spliceSeconds: 45,
-  hubToPickMm: 800,
-  intakeToPickMm: 260,
+  hubToPickMm: 840,
+  intakeToPickMm: 300,
+  trailerMm: 40,
   loss: 0.003,
 } as const;
 
@@ -98,6 +99,7 @@ export function plantWishes(settings: {
       })),
     }),
     wish('line.ruled', lineRules(settings.shiftStart)),
+    wish('line.tape-ruled', { line: lineId, trailerMm: lineFigures.trailerMm, leaderMm: null }),
     ...feeders.map((feeder) => wish('feeder.known', feeder)),
     ...describedParts(),
     ...products.map((product) => wish('setup.taken', takenSetup(product))),

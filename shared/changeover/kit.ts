@@ -5,10 +5,11 @@
 // Refused: counting reels of other lines as free; taking what stands here for missing because it has yet to be moved.
 
 import { compareSlots } from '../floor/address.ts';
+import { dateCodeReasons } from '../floor/age-limit.ts';
 import {
   ageReasons,
   type Fit,
-  type FitAge,
+  type FitCode,
   type FitLife,
   fitVerdict,
   type ShelfReel,
@@ -17,6 +18,7 @@ import {
 } from '../floor/fits.ts';
 import { comparePlaces, placeOf } from '../floor/fold-places.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
+import { plantDay } from '../floor/plant-day.ts';
 import {
   type Amount,
   ASSUMED_STRENGTH,
@@ -86,6 +88,8 @@ export interface KitQuestion {
   readonly panels: number;
   /** Share of picks lost, 0 <= loss < 1. */
   readonly loss: number;
+  /** ms since 1970: what has expired by then is not taken. */
+  readonly nowMs: number;
   /** What is left of a reel's floor life as a part; null where it has no limit. */
   readonly lifeOf?: (reel: Reel, part: string) => FitLife | null;
 }
@@ -114,7 +118,7 @@ export function kitList(state: FloorState, setup: Setup, more: KitQuestion): rea
   for (const slot of setup.slots) {
     if (slot.perPanel > 0) byPart.set(slot.part, [...(byPart.get(slot.part) ?? []), slot]);
   }
-  const shelf = shelfFor(state, { line: setup.line, setup: setup.setup }, more.lifeOf);
+  const shelf = shelfFor(state, { line: setup.line, setup: setup.setup, nowMs: more.nowMs }, more.lifeOf);
   const here = reelsHere(state, setup);
   const parts = [...byPart].map(([part, slots]) =>
     kitPart(state, { setup, part, slots, shelf, here: here.get(part) ?? [] }, more),
@@ -143,15 +147,22 @@ function kitPart(
     readonly shelf: (wanted: SetupSlot) => readonly ShelfReel[];
     readonly here: readonly ReelHere[];
   },
-  { panels, loss, lifeOf }: KitQuestion,
+  { panels, loss, nowMs, lifeOf }: KitQuestion,
 ): KitPart {
   const { part, slots } = of;
   const { line, setup } = of.setup;
   const names = slots.map(({ slot }) => slot).sort(compareSlots);
   const learnt = lossOn(state, { line, part, feeder: '', slot: '' });
   const assumed = lossPrior({ mean: loss, strength: ASSUMED_STRENGTH });
+  const today = plantDay(state, line, nowMs);
   const isOver = (reel: Reel) =>
-    fitVerdict(ageReasons({}, ageOf(lifeOf?.(reel, part) ?? null))) !== 'accepted';
+    fitVerdict([
+      ...ageReasons(
+        { expires: state.expiries.get(reel.reel) ?? null },
+        { today, floorLife: lifeOf?.(reel, part) ?? null },
+      ),
+      ...dateCodeReasons(state, { line, part }, reel, { today }),
+    ]) !== 'accepted';
   const spentHere = of.here
     .flatMap(({ reel }) => state.reels.get(reel) ?? [])
     .filter((reel) => reel.count !== 0 && isOver(reel));
@@ -180,16 +191,21 @@ function kitPart(
   };
 }
 
-/** True where nothing but its floor life speaks against a reel. */
+/** What a date or a clock took from a reel, where it would serve else. */
+const BY_AGE: ReadonlySet<FitCode> = new Set<FitCode>([
+  'floor-life-over',
+  'bake-short',
+  'bake-hours-over',
+  'label-time-missing',
+  'expired',
+  'date-code-old',
+  'date-code-unknown',
+]);
+
+/** True where nothing but its age speaks against a reel. */
 function isSpent(fit: Fit): boolean {
   const against = fit.reasons.filter((reason) => fitVerdict([reason]) !== 'accepted');
-  return (
-    against.length > 0 && against.every(({ code }) => code === 'floor-life-over' || code === 'bake-short')
-  );
-}
-
-function ageOf(floorLife: FitLife | null): FitAge {
-  return { today: null, floorLife };
+  return against.length > 0 && against.every(({ code }) => BY_AGE.has(code));
 }
 
 /** Takes reels for a part until it surely has enough and each slot has one; those taken are marked so that no other part counts them. */

@@ -127,3 +127,12 @@ export function openedWishes(
   const air = { air: 'floor', from: formatMoment(nowMs), celsius: null, humidity: null } as const;
   return [{ kind: 'reel.aired', payload: { ...facts, ...air } }];
 }
+
+/** What is written beside a scan: the day after which the reel must not be used, where its label says one that the log does not have yet. */
+export function datedWishes(
+  floor: FloorState,
+  { reel, expires }: { readonly reel: string | null; readonly expires?: string | null },
+): readonly Wish[] {
+  if (reel === null || !expires || floor.expiries.get(reel) === expires) return [];
+  return [{ kind: 'reel.dated', payload: { reel, expires } }];
+}

@@ -12,7 +12,7 @@ import { type EarlyQuestion, heldAlready, refusedAlready } from '../verdict/earl
 import type { Reason } from '../verdict/reasons.ts';
 import { type VerifyAnswer, verifyReel } from '../verdict/verify.ts';
 import { verifyForCart } from '../verdict/verify-cart.ts';
-import { floorLifeOf, lifeJudgedWishes, openedWishes } from './floor-life.ts';
+import { datedWishes, floorLifeOf, lifeJudgedWishes, openedWishes } from './floor-life.ts';
 import { type Desk, type DeskView, deskAct, emptyDesk, type ReelInHand } from './model.ts';
 import { continuesLabel } from './pieces.ts';
 import { takeScan } from './take-scan.ts';
@@ -57,6 +57,7 @@ export function judgeReel(seen: DeskView, ready: ReadyDesk, nowMs: number): Judg
     verdictWish(seen, { act, setup, slot, feeder, reel }, answer),
     ...openedWishes(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
     ...lifeJudgedWishes(floor, asked, nowMs),
+    ...datedWishes(floor, reel),
   ];
   return { act, answer, wishes };
 }
@@ -91,6 +92,7 @@ export function judgeForCart(
     { kind: 'reel.verified', payload: answer.verdict === 'held' ? { ...verdict, cart } : verdict },
     ...openedWishes(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
     ...lifeJudgedWishes(floor, { act, line, setup, slot, reel }, nowMs),
+    ...datedWishes(floor, reel),
   ];
   if (isAccepted) drafts.push(([of = '']) => filledWish(at, { slot, feeder, reel, answer, of }));
   return { answer, drafts };

@@ -135,6 +135,19 @@ export function positionsOf(slot: string, width: number): string[] {
   return Array.from({ length: width }, (_, step) => `${row}#${position + step}`);
 }
 
+/** True where two texts name different lanes of one position: one feeder may feed both. */
+export function isLaneBeside(a: string, b: string): boolean {
+  const [one, other] = [parseSlot(a), parseSlot(b)];
+  return (
+    one.position !== null &&
+    one.position === other.position &&
+    bankKey(one) === bankKey(other) &&
+    one.lane !== null &&
+    other.lane !== null &&
+    one.lane !== other.lane
+  );
+}
+
 /** Order of names with numbers in them, as people walk past them: `R2` before `R10`. */
 export function compareNatural(a: string, b: string): number {
   if (a === b) return 0;

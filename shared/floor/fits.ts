@@ -1,15 +1,19 @@
 // Does this reel serve this slot? The one answer that the verdict, the slots of a line and both pick lists are built on.
 // Method: three small questions, each with its reasons: is it the part (the site's own number, an alternate of this setup, a part of an
 // approved maker), may the material be used at all (blocks), and is it still good (expiry by the plant's own day, floor life as handed in).
-// A setup that is taken in approves the makers that it names, so the plant's approvals speak for this setup too, and a withdrawal rules.
+// Which makers are approved says the setup's own list (makers.ts).
 // Refused: each list comparing part numbers of its own; they sent people for blocked reels and past an approved alternate.
 
 import { type ComparedBy, comparePartNumbers, type PartComparison } from '../labels/part-numbers.ts';
 import { compareText } from '../log/order.ts';
 import { compareSlots } from './address.ts';
+import { dateCodeReasons } from './age-limit.ts';
 import { blockOn } from './blocks.ts';
+import { makerDoubt, notListed } from './fit-makers.ts';
 import type { SetupSlot } from './kinds.ts';
+import { isApprovedMaker, partsOfMaker } from './makers.ts';
 import { pickOrderOf } from './pick-order.ts';
+import { plantDay } from './plant-day.ts';
 import type { FloorState, Reel } from './state.ts';
 import type { Verdict } from './vocabulary.ts';
 
@@ -22,7 +26,10 @@ export const fitVerdicts = {
   'part-contradicts': 'held',
   'alternate-not-approved': 'held',
   'supplier-part-not-approved': 'held',
+  'maker-not-listed': 'held',
   expired: 'held',
+  'date-code-old': 'held',
+  'date-code-unknown': 'held',
   'floor-life-short': 'held',
   'bake-short': 'held',
   'bake-hours-over': 'held',
@@ -49,6 +56,8 @@ export interface FitReel {
   readonly lot: string | null;
   /** `YYYY-MM-DD` after which the parts must not be used; null or absent where nobody knows. */
   readonly expires?: string | null;
+  /** As printed; null or absent where nobody knows. */
+  readonly dateCode?: string | null;
 }
 
 /**
@@ -113,7 +122,14 @@ const exactly: PartComparison = {
 /** Does this reel serve this slot? `accepted`: as it is; `held`: a lead decides; `refused`: not at all. */
 export function fits(state: FloorState, slot: FitSlot, reel: FitReel, age: FitAge): Fit {
   const part = partFits(state, slot, reel);
-  const reasons = [...part.reasons, ...blockReasons(state, reel, part.part), ...ageReasons(reel, age)];
+  const { today, standsSince } = age;
+  const stands = standsSince === undefined ? {} : { standsSince };
+  const dated =
+    today === null || part.part === null
+      ? []
+      : dateCodeReasons(state, { line: slot.line, part: part.part }, reel, { today, ...stands });
+  const blocked = blockReasons(state, reel, part.part);
+  const reasons = [...part.reasons, ...blocked, ...ageReasons(reel, age), ...dated];
   return { ...part, reasons, verdict: fitVerdict(reasons) };
 }
 
@@ -194,14 +210,23 @@ export function wantsAnywhere(
   if (slots === undefined) return null;
   const comparison = comparisonOf(state, line);
   // Some labels carry the site's number in the supplier's field.
-  const parts = reel.part === null ? approvedParts(state, reel.supplierPart, comparison) : [reel.part];
+  const parts = reel.part === null ? partsOfMaker(state, reel.supplierPart, comparison) : [reel.part];
   const [part] = parts;
   if (part === undefined) return null;
-  const isWanted = slots.some((wanted) =>
-    parts.some(
-      (each) =>
-        takes(wanted, each, comparison) !== null || alternateFor(state, setup, wanted, each).length > 0,
-    ),
+  const { supplierPart } = reel;
+  const isListed = (wanted: SetupSlot) =>
+    reel.part === null &&
+    supplierPart !== null &&
+    [wanted.part, ...wanted.alternates].some((each) =>
+      isApprovedMaker(state, setup, { part: each, supplierPart }, comparison),
+    );
+  const isWanted = slots.some(
+    (wanted) =>
+      isListed(wanted) ||
+      parts.some(
+        (each) =>
+          takes(wanted, each, comparison) !== null || alternateFor(state, setup, wanted, each).length > 0,
+      ),
   );
   return { part, isWanted };
 }
@@ -219,10 +244,11 @@ export interface ShelfReel {
  */
 export function shelfFor(
   state: FloorState,
-  at: { readonly line: string; readonly setup: string },
+  at: { readonly line: string; readonly setup: string; readonly nowMs: number },
   lifeOf?: (reel: Reel, part: string) => FitLife | null,
 ): (wanted: SetupSlot) => readonly ShelfReel[] {
   const inOrder = pickOrderOf(state, at.line);
+  const today = plantDay(state, at.line, at.nowMs);
   const labels = new Map<string, Reel[]>();
   for (const reel of state.reels.values()) {
     if (reel.at !== null) continue;
@@ -242,7 +268,8 @@ export function shelfFor(
         const reasons = [
           ...taken.reasons,
           ...blockReasons(state, reel, taken.part),
-          ...ageReasons({}, { today: null, floorLife }),
+          ...ageReasons({ expires: state.expiries.get(reel.reel) ?? null }, { today, floorLife }),
+          ...dateCodeReasons(state, { line: at.line, part: taken.part ?? wanted.part }, reel, { today }),
         ];
         found.push({ reel, fit: { ...taken, reasons, verdict: fitVerdict(reasons) } });
       }
@@ -260,29 +287,40 @@ function comparisonOf(state: FloorState, line: string): PartComparison {
 function takesLabel(state: FloorState, slot: FitSlot, reel: FitReel): PartFit | null {
   const { wanted } = slot;
   const comparison = comparisonOf(state, slot.line);
-  if (reel.part === null && reel.supplierPart === null) return null;
-  const bySupplier = approvedParts(state, reel.supplierPart, comparison);
-  if (reel.part !== null) {
-    const taken = takes(wanted, reel.part, comparison);
-    if (!taken) return null;
-    const reasons = [...taken.reasons];
-    if (bySupplier.length > 0 && !bySupplier.includes(taken.part)) {
-      const approvedFor = [...bySupplier].sort(compareText);
-      const { part, supplierPart } = reel;
-      reasons.push({ code: 'part-contradicts', part, supplierPart, approvedFor });
-    }
-    return { takes: true, part: taken.part, reasons };
-  }
-  if (bySupplier.length === 0) {
+  if (reel.part === null) return takesMaker(state, slot, reel.supplierPart);
+  const taken = takes(wanted, reel.part, comparison);
+  if (!taken) return null;
+  const also = reel.supplierPart === null ? null : takes(wanted, reel.supplierPart, comparison);
+  const label = { part: taken.part, supplierPart: reel.supplierPart, printed: reel.part };
+  const doubt = makerDoubt(state, { setup: slot.setup, comparison }, label, also?.part ?? null);
+  return {
+    takes: true,
+    part: taken.part,
+    reasons: doubt === null ? taken.reasons : [...taken.reasons, doubt],
+  };
+}
+
+/** The answer for a label that carries a maker's number alone. */
+function takesMaker(state: FloorState, slot: FitSlot, supplierPart: string | null): PartFit | null {
+  if (supplierPart === null) return null;
+  const { wanted, setup } = slot;
+  const comparison = comparisonOf(state, slot.line);
+  const candidates = [wanted.part, ...wanted.alternates];
+  const approved = candidates.find((part) =>
+    isApprovedMaker(state, setup, { part, supplierPart }, comparison),
+  );
+  const standsFor = partsOfMaker(state, supplierPart, comparison);
+  const part = approved ?? candidates.find((each) => standsFor.includes(each));
+  if (part === undefined) {
     // Some labels carry the site's number in the supplier's field; then it is compared as what it is.
-    const direct = takes(wanted, reel.supplierPart ?? '', comparison);
+    const direct = standsFor.length > 0 ? null : takes(wanted, supplierPart, comparison);
     return direct && { takes: true, ...direct };
   }
-  const part = bySupplier.find((each) => takes(wanted, each, exactly) !== null);
-  const taken = part === undefined ? null : takes(wanted, part, exactly);
-  if (part === undefined || !taken) return null;
-  const note: FitReason = { code: 'by-supplier-part', supplierPart: reel.supplierPart, part };
-  return { takes: true, part: taken.part, reasons: [...taken.reasons, note] };
+  const note: FitReason =
+    approved === undefined
+      ? notListed(state, { setup, comparison }, { part, supplierPart })
+      : { code: 'by-supplier-part', supplierPart, part };
+  return { takes: true, part, reasons: [...(takes(wanted, part, exactly)?.reasons ?? []), note] };
 }
 
 /** Why a slot does not take the part, and what the label stands for then. */
@@ -292,7 +330,7 @@ function whyNotTaken(state: FloorState, slot: FitSlot, reel: FitReel): Omit<Part
   if (part === null && supplierPart === null)
     return { part: null, reasons: [{ code: 'no-part', slot: wanted.slot, wanted: wanted.part }] };
   if (part === null) {
-    const [known] = approvedParts(state, supplierPart, comparisonOf(state, slot.line));
+    const [known] = partsOfMaker(state, supplierPart, comparisonOf(state, slot.line));
     if (known !== undefined) return { part: known, reasons: [wrongPart(state, slot, known)] };
     return {
       part: null,
@@ -333,20 +371,6 @@ function takes(
     return { part: candidate, reasons };
   }
   return null;
-}
-
-function approvedParts(
-  state: FloorState,
-  supplierPart: string | null,
-  comparison: PartComparison,
-): readonly string[] {
-  if (supplierPart === null) return [];
-  const exact = state.approvals.get(supplierPart);
-  if (exact) return exact;
-  for (const [known, parts] of state.approvals) {
-    if (comparePartNumbers(known, supplierPart, comparison) !== null) return parts;
-  }
-  return [];
 }
 
 /** Products for which a part is an approved alternate of the wanted one, though not for this setup. */

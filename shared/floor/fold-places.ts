@@ -7,7 +7,11 @@ import { reelByLabel } from './reel-places.ts';
 import type { FloorState } from './state.ts';
 
 /** Applies one entry to reels' places. A reel on a slot stays there: it must come off first. */
-export function foldPlaces(state: FloorState, entry: EntryOf<'reel.put'>): void {
+export function foldPlaces(state: FloorState, entry: EntryOf<'reel.put' | 'reel.dated'>): void {
+  if (entry.kind === 'reel.dated') {
+    state.expiries.set(entry.payload.reel, entry.payload.expires);
+    return;
+  }
   const { place, reel } = entry.payload;
   const there = state.reels.get(reel);
   if (there && there.at !== null) return;

@@ -1,7 +1,8 @@
 // The plant as it was last described: tablets, lines and their rules, feeders, approvals, setups, sweeps, and who took note of what.
 
 import type { EntryOf } from './kinds.ts';
-import { type FloorState, needKey } from './state.ts';
+import { approveMaker, nameMakers, withdrawMaker } from './makers.ts';
+import { type FloorState, type LineRules, needKey } from './state.ts';
 
 /** Kinds that this fold handles. */
 type PlantEntry = EntryOf<
@@ -11,6 +12,8 @@ type PlantEntry = EntryOf<
   | 'line.ruled'
   | 'line.climate-ruled'
   | 'line.idle-ruled'
+  | 'line.age-ruled'
+  | 'line.calendar-ruled'
   | 'line.crewed'
   | 'line.splices-ruled'
   | 'feeder.known'
@@ -47,8 +50,16 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
     case 'line.defined':
       state.lines.set(entry.payload.line, entry.payload);
       return;
-    case 'line.ruled':
-      state.rules.set(entry.payload.line, entry.payload);
+    case 'line.ruled': {
+      const { line } = entry.payload;
+      const before = state.rules.get(line);
+      // A tablet of an older version knows the rules' own shifts alone: what it changes there counts.
+      if (before && hoursOf(before) !== hoursOf(entry.payload)) state.calendars.delete(line);
+      state.rules.set(line, entry.payload);
+      return;
+    }
+    case 'line.calendar-ruled':
+      state.calendars.set(entry.payload.line, entry.payload);
       return;
     case 'line.climate-ruled': {
       const { line, celsius, humidity } = entry.payload;
@@ -57,6 +68,9 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
     }
     case 'line.idle-ruled':
       state.idles.set(entry.payload.line, entry.payload.minutes);
+      return;
+    case 'line.age-ruled':
+      state.ageLimits.set(entry.payload.line, entry.payload.limits);
       return;
     case 'line.crewed':
       state.crews.set(entry.payload.line, entry.payload.operators);
@@ -71,21 +85,16 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
       state.feeders.delete(entry.payload.feeder);
       return;
     case 'supplier.approved':
-      approve(state, entry.payload.supplierPart, entry.payload.part);
+      approveMaker(state, entry.payload.supplierPart, entry.payload.part);
       return;
     case 'supplier.withdrawn': {
-      const left = (state.approvals.get(entry.payload.supplierPart) ?? []).filter(
-        (part) => part !== entry.payload.part,
-      );
-      if (left.length > 0) state.approvals.set(entry.payload.supplierPart, left);
-      else state.approvals.delete(entry.payload.supplierPart);
+      const { supplierPart, part } = entry.payload;
+      withdrawMaker(state, { supplierPart, part, atMs: entry.hlc.ms });
       return;
     }
     case 'setup.taken':
       state.setups.set(entry.payload.setup, { ...entry.payload, takenMs: entry.hlc.ms });
-      for (const slot of entry.payload.slots) {
-        for (const supplierPart of slot.supplierParts) approve(state, supplierPart, slot.part);
-      }
+      nameMakers(state, entry.payload);
       return;
     case 'setup.chosen':
       if (state.setups.has(entry.payload.setup)) state.chosen.set(entry.payload.line, entry.payload.setup);
@@ -123,7 +132,7 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
   }
 }
 
-function approve(state: FloorState, supplierPart: string, part: string): void {
-  const there = state.approvals.get(supplierPart) ?? [];
-  if (!there.includes(part)) state.approvals.set(supplierPart, [...there, part]);
+/** The working hours that a line's rules state, to see whether they changed. */
+function hoursOf({ shifts, breaks, stops }: LineRules): string {
+  return JSON.stringify([shifts, breaks, stops]);
 }

@@ -9,6 +9,7 @@ import { decisionPayloadSchemas } from './kinds-decisions.ts';
 import { labelPayloadSchemas } from './kinds-labels.ts';
 import { linePayloadSchemas } from './kinds-line.ts';
 import { moisturePayloadSchemas } from './kinds-moisture.ts';
+import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
 import {
   airs,
   countBases,
@@ -48,18 +49,14 @@ export const setupSlotSchema = z.strictObject({
   polarity: z.optional(short),
   bodyMm: z.optional(positive),
   msl: z.optional(short),
+  /** What the feeder must be, where the sheet says so: its type, its drive, and the depth of the tape's pockets (mm). */
+  feederType: z.optional(id),
+  drive: z.optional(short),
+  pocketMm: z.optional(positive),
   /** Means nothing and is written by nobody: an old log that carries it is still read. */
   shares: z.optional(z.unknown()),
   /** Where slots of the same part are used in turn: the place of this one; the first that has parts feeds, and takes `perPanel` alone. */
   turn: z.optional(z.int().check(z.minimum(1))),
-});
-
-const weekly = z.strictObject({
-  /** ISO weekdays, 1 = Monday. */
-  days: z.array(z.int().check(z.minimum(1), z.maximum(7))),
-  /** Local wall clock, `HH:MM`; `to` at or before `from` means the next day. */
-  from: z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/)),
-  to: z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/)),
 });
 
 /** One reason of a verdict: a code and its facts. */
@@ -326,6 +323,7 @@ export const payloadSchemas = {
   }),
   ...labelPayloadSchemas,
   ...linePayloadSchemas,
+  ...plantPayloadSchemas,
   'log.exported': z.strictObject({ format: short, filter: text, rows: whole }),
   // A state that another tablet folded was used till the history behind it was here, and is not what that history folds to.
   'state.differed': z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),

@@ -29,6 +29,7 @@ export function copyForPractice(state: FloorState, line: string): readonly ToldE
     { kind: 'line.defined', payload: defined },
     ...rulesOf(state, line),
     ...setupsOf(state, line),
+    ...approvedByHand(state),
     ...runOf(state, line),
     ...[...state.slots.values()].filter((slot) => slot.line === line).flatMap((slot) => reelsOn(state, slot)),
     ...reelsInStore(state),
@@ -40,8 +41,8 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
   for (const { person, name, role, badge, pin } of state.people.values())
     told.push({ kind: 'person.added', payload: { person, name, role, badge, pin } });
   for (const payload of state.feeders.values()) told.push({ kind: 'feeder.known', payload });
-  for (const [supplierPart, parts] of state.approvals)
-    for (const part of parts) told.push({ kind: 'supplier.approved', payload: { supplierPart, part } });
+  for (const payload of state.feederTypes.values()) told.push({ kind: 'feeder-type.known', payload });
+  for (const payload of state.typed.values()) told.push({ kind: 'feeder.typed', payload });
   for (const [rule, { rule: definition, by }] of state.labelRules)
     told.push({ kind: 'label.taught', payload: { rule, version: definition.version, definition, by } });
   for (const versions of state.templates.values())
@@ -62,6 +63,13 @@ function peopleAndParts(state: FloorState): ToldEntry[] {
   return told;
 }
 
+/** After the setups: what was withdrawn from one of them may be approved for the plant again. */
+function approvedByHand(state: FloorState): ToldEntry[] {
+  return [...state.approvedByHand].flatMap(([supplierPart, parts]) =>
+    parts.map((part): ToldEntry => ({ kind: 'supplier.approved', payload: { supplierPart, part } })),
+  );
+}
+
 function rulesOf(state: FloorState, line: string): ToldEntry[] {
   const told: ToldEntry[] = [];
   const rules = state.rules.get(line);
@@ -70,6 +78,12 @@ function rulesOf(state: FloorState, line: string): ToldEntry[] {
   if (climate) told.push({ kind: 'line.climate-ruled', payload: { line, ...climate } });
   const costs = state.spliceCosts.get(line);
   if (costs) told.push({ kind: 'line.splices-ruled', payload: { line, costs } });
+  const weeks = state.calendars.get(line);
+  if (weeks) told.push({ kind: 'line.calendar-ruled', payload: weeks });
+  const tape = state.tapeRules.get(line);
+  if (tape) told.push({ kind: 'line.tape-ruled', payload: tape });
+  const limits = state.ageLimits.get(line);
+  if (limits) told.push({ kind: 'line.age-ruled', payload: { line, limits: [...limits] } });
   const operators = state.crews.get(line);
   if (operators !== undefined) told.push({ kind: 'line.crewed', payload: { line, operators } });
   return told;
@@ -77,8 +91,22 @@ function rulesOf(state: FloorState, line: string): ToldEntry[] {
 
 function setupsOf(state: FloorState, line: string): ToldEntry[] {
   const told: ToldEntry[] = [];
-  for (const { takenMs: _, ...payload } of state.setups.values())
-    if (payload.line === line) told.push({ kind: 'setup.taken', payload });
+  const taken = [...state.setups.values()].filter((setup) => setup.line === line);
+  const withdrawn = new Map(
+    taken.flatMap(({ withdrawn: gone = [] }) => gone.map((each) => [JSON.stringify(each), each] as const)),
+  );
+  // In the order in which it happened: a setup taken in after a withdrawal approves the maker anew.
+  const inTime = [
+    ...taken.map(({ takenMs: atMs, withdrawn: _, ...payload }) => ({
+      atMs,
+      told: { kind: 'setup.taken' as const, payload },
+    })),
+    ...[...withdrawn.values()].map(({ atMs, ...payload }) => ({
+      atMs,
+      told: { kind: 'supplier.withdrawn' as const, payload },
+    })),
+  ];
+  told.push(...inTime.sort((a, b) => a.atMs - b.atMs).map((each) => each.told));
   const setup = state.chosen.get(line);
   if (setup !== undefined) told.push({ kind: 'setup.chosen', payload: { line, setup } });
   return told;
@@ -140,6 +168,8 @@ function reelsInStore(state: FloorState): ToldEntry[] {
     if (at !== null || place === undefined || reel.startsWith('~')) continue;
     const facts = { reel, part, supplierPart, lot, dateCode, quantity: count };
     told.push({ kind: 'reel.put', payload: { ...facts, place, via: 'practice' } });
+    const expires = state.expiries.get(reel);
+    if (expires !== undefined) told.push({ kind: 'reel.dated', payload: { reel, expires } });
   }
   return told;
 }

@@ -5,6 +5,7 @@
 // none of them knew went by unseen.
 
 import { foldBlocks } from './blocks.ts';
+import { foldFeeders } from './feeder-types.ts';
 import { foldAirings } from './fold-airings.ts';
 import { foldChange } from './fold-change.ts';
 import { foldLabels } from './fold-labels.ts';
@@ -70,6 +71,10 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'line.ruled': { schema: schemas['line.ruled'], fold: foldPlant, touches: nowhere },
   'feeder.known': { schema: schemas['feeder.known'], fold: foldPlant, touches: nowhere },
   'feeder.withdrawn': { schema: schemas['feeder.withdrawn'], fold: foldPlant, touches: nowhere },
+  'feeder-type.known': { schema: schemas['feeder-type.known'], fold: foldFeeders, touches: nowhere },
+  'feeder-type.withdrawn': { schema: schemas['feeder-type.withdrawn'], fold: foldFeeders, touches: nowhere },
+  'feeder.typed': { schema: schemas['feeder.typed'], fold: foldFeeders, touches: nowhere },
+  'line.tape-ruled': { schema: schemas['line.tape-ruled'], fold: foldFeeders, touches: nowhere },
   'supplier.approved': { schema: schemas['supplier.approved'], fold: foldPlant, touches: nowhere },
   'supplier.withdrawn': { schema: schemas['supplier.withdrawn'], fold: foldPlant, touches: nowhere },
   'setup.taken': { schema: schemas['setup.taken'], fold: foldPlant, touches: nowhere },
@@ -103,6 +108,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
     touches: ofCount,
   },
   'reel.put': { schema: schemas['reel.put'], fold: foldPlaces, touches: ofReel },
+  'reel.dated': { schema: schemas['reel.dated'], fold: foldPlaces, touches: ofReel },
   'reel.aired': { schema: schemas['reel.aired'], fold: foldAirings, touches: ofReel },
   'bake.approved': { schema: schemas['bake.approved'], fold: foldAirings, touches: ofReel },
   'reel.calibrated': { schema: schemas['reel.calibrated'], fold: foldLoss, touches: nowhere },
@@ -111,6 +117,8 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'blocked.let-run': { schema: schemas['blocked.let-run'], fold: foldBlocks, touches: nowhere },
   'line.climate-ruled': { schema: schemas['line.climate-ruled'], fold: foldPlant, touches: nowhere },
   'line.idle-ruled': { schema: schemas['line.idle-ruled'], fold: foldPlant, touches: nowhere },
+  'line.age-ruled': { schema: schemas['line.age-ruled'], fold: foldPlant, touches: nowhere },
+  'line.calendar-ruled': { schema: schemas['line.calendar-ruled'], fold: foldPlant, touches: nowhere },
   'line.crewed': { schema: schemas['line.crewed'], fold: foldPlant, touches: nowhere },
   'line.splices-ruled': { schema: schemas['line.splices-ruled'], fold: foldPlant, touches: nowhere },
   'sweep.started': { schema: schemas['sweep.started'], fold: foldPlant, touches: nowhere },

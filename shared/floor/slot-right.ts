@@ -5,6 +5,7 @@
 // Refused: asking the change list whether a feeder stays and the load list whether its reel fits; the two came apart.
 
 import { compareSlots, positionsOf } from './address.ts';
+import { typeMisfits } from './feeder-types.ts';
 import { blockReasons, takenAs } from './fits.ts';
 import type { SetupSlot } from './kinds.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';
@@ -91,7 +92,8 @@ export function feederServes(state: FloorState, loaded: SlotState, wanted: Setup
     (known === undefined ||
       wanted.pitchMm === null ||
       known.pitchesMm.length === 0 ||
-      known.pitchesMm.includes(wanted.pitchMm))
+      known.pitchesMm.includes(wanted.pitchMm)) &&
+    (loaded.feeder === null || typeMisfits(state, loaded.feeder, wanted).length === 0)
   );
 }
 

@@ -3,14 +3,20 @@
 // A deep tree of nested maps was refused: copying it for every late entry of another tablet would cost more than folding.
 
 import type { ClockReading } from '../log/entry.ts';
+import type { AgeLimit } from './age-limit.ts';
 import type { Airing } from './airing.ts';
 import type { Block } from './blocks.ts';
-import type { ChecklistTemplate, Signature } from './checklist.ts';
+import type { ChecklistTemplate } from './checklist.ts';
+import type { FeederType, LineTape, TypedFeeder } from './feeder-types.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
+import type { WithdrawnMaker } from './makers.ts';
 import type { MoistureRuling, PartFacts } from './moisture-rules.ts';
+import type { CartPlace, Changeover, Checklist, KeptPlan } from './state-change.ts';
 import type { Finished, FullReel, Ledger, SkipsSeen } from './state-ledger.ts';
 import type { TaughtRule } from './taught-rule.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
+
+export type { CartPlace, Changeover, Checklist, KeptPlan, StepAnswer } from './state-change.ts';
 
 /** Who belongs to the plant; `pin` verifies a PIN away from the server, null where none is set. */
 export interface Person {
@@ -37,10 +43,15 @@ export type { Finished, FullReel, Joint, Ledger, SkipsSeen } from './state-ledge
 export type Line = Readonly<PayloadOf<'line.defined'>>;
 /** The figures and rules of a line as they were last set. */
 export type LineRules = Readonly<PayloadOf<'line.ruled'>>;
+/** When a line works, as it was last entered. */
+export type LineWeeks = Readonly<PayloadOf<'line.calendar-ruled'>>;
 /** A feeder as it was last described. */
 export type Feeder = Readonly<PayloadOf<'feeder.known'>>;
-/** What one product side wants on each slot, in one revision; it never changes once taken. */
-export type Setup = Readonly<PayloadOf<'setup.taken'>> & { readonly takenMs: number };
+/** What one product side wants on each slot, in one revision; it never changes once taken, but for makers withdrawn since. */
+export type Setup = Readonly<PayloadOf<'setup.taken'>> & {
+  readonly takenMs: number;
+  readonly withdrawn?: readonly WithdrawnMaker[];
+};
 
 /** Where a run stands. */
 export type RunPhase = 'running' | 'stopped' | 'ended';
@@ -173,53 +184,6 @@ export interface Conflict {
   readonly atMs: number;
 }
 
-/** What a person answered to one step of a checklist. */
-export interface StepAnswer {
-  readonly value: string | number | null;
-  /** Who, in order; more than one where a step wants several signatures. */
-  readonly by: readonly string[];
-  readonly atMs: number;
-  /** The lead who let a mandatory step be skipped, and why; null where it was done. */
-  readonly skipped: { readonly by: string; readonly reason: string } | null;
-  /** Signatures of different people; absent where the step has none. */
-  readonly signed?: readonly Signature[];
-}
-
-/** A checklist that was opened, with its answers. */
-export interface Checklist extends Readonly<PayloadOf<'checklist.opened'>> {
-  readonly openedMs: number;
-  readonly openedBy: string | null;
-  /** The tablet that has it in hand. */
-  readonly tablet: string;
-  readonly answers: ReadonlyMap<string, StepAnswer>;
-  readonly closedMs: number | null;
-}
-
-/** The change of a line from one setup to the next, from the last good panel to the release. */
-export interface Changeover extends Readonly<PayloadOf<'changeover.began'>> {
-  readonly beganMs: number;
-  readonly releasedMs: number | null;
-  readonly releasedBy: string | null;
-  /** Newest measurement and newest look of each slot. */
-  readonly measured: readonly (Readonly<PayloadOf<'panel.measured'>> & {
-    readonly atMs: number;
-    readonly by: string | null;
-  })[];
-  readonly looked: readonly (Readonly<PayloadOf<'panel.looked'>> & {
-    readonly atMs: number;
-    readonly by: string | null;
-  })[];
-}
-
-/** A feeder made ready off the line. */
-export type CartPlace = Readonly<PayloadOf<'cart.filled'>> & { readonly atMs: number };
-
-/** The order of jobs that somebody kept for a line, who and when. */
-export type KeptPlan = Readonly<PayloadOf<'plan.kept'>> & {
-  readonly by: string | null;
-  readonly atMs: number;
-};
-
 /** Who took note of a warning, and how loud it was then. */
 export interface Acknowledgement {
   readonly level: WarningLevel;
@@ -233,15 +197,28 @@ export interface FloorState {
   readonly people: Map<string, Person>;
   readonly lines: Map<string, Line>;
   readonly rules: Map<string, LineRules>;
+  /** Line -> when it works, where somebody entered it since the shifts of its rules last changed. */
+  readonly calendars: Map<string, LineWeeks>;
   /** Line -> the highest temperature (°C) and relative humidity (%) of its floor, where somebody entered them. */
   readonly climates: Map<string, { readonly celsius: number; readonly humidity: number }>;
   /** Line -> minutes without a touch after which whoever is signed in is signed out, where somebody set them. */
   readonly idles: Map<string, number>;
   readonly feeders: Map<string, Feeder>;
+  readonly feederTypes: Map<string, FeederType>;
+  /** Feeder -> its type and its own tape lengths, where somebody said. */
+  readonly typed: Map<string, TypedFeeder>;
+  /** Line -> trailer and leader of its tapes, where somebody said. */
+  readonly tapeRules: Map<string, LineTape>;
   /** Rule -> the newest version of a site rule for labels that follow no standard. */
   readonly labelRules: Map<string, TaughtRule>;
-  /** Supplier part -> site parts that it is approved for. */
+  /** Supplier part -> site parts that it stands for, by hand or by any setup; whether it may be used here says `isApprovedMaker()`. */
   readonly approvals: Map<string, readonly string[]>;
+  /** Of these, what was approved by hand: it holds for every setup that has no list of its own. */
+  readonly approvedByHand: Map<string, readonly string[]>;
+  /** Line -> how old parts may be by their date code, class by class. */
+  readonly ageLimits: Map<string, readonly AgeLimit[]>;
+  /** Reel -> the day after which it must not be used, `YYYY-MM-DD`, where a label said so. */
+  readonly expiries: Map<string, string>;
   readonly setups: Map<string, Setup>;
   /** Line -> setup id that it is being made ready for or runs. */
   readonly chosen: Map<string, string>;
@@ -300,11 +277,18 @@ export function emptyState(): FloorState {
     people: new Map(),
     lines: new Map(),
     rules: new Map(),
+    calendars: new Map(),
     climates: new Map(),
     idles: new Map(),
     feeders: new Map(),
+    feederTypes: new Map(),
+    typed: new Map(),
+    tapeRules: new Map(),
     labelRules: new Map(),
     approvals: new Map(),
+    approvedByHand: new Map(),
+    ageLimits: new Map(),
+    expiries: new Map(),
     setups: new Map(),
     chosen: new Map(),
     runs: new Map(),

@@ -68,7 +68,15 @@ export function ofReel(
   _state: FloorState,
   {
     payload: { reel },
-  }: EntryOf<'reel.put' | 'reel.aired' | 'reel.timed' | 'bake.approved' | 'cart.filled' | 'material.blocked'>,
+  }: EntryOf<
+    | 'reel.put'
+    | 'reel.aired'
+    | 'reel.timed'
+    | 'reel.dated'
+    | 'bake.approved'
+    | 'cart.filled'
+    | 'material.blocked'
+  >,
 ): Touched {
   return reel === null ? none : { ...none, reels: [reel] };
 }

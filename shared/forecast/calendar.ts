@@ -8,16 +8,27 @@ import type { Stop } from './working-time.ts';
 /** Wall-clock time of day, `HH:MM`, 00:00 to 23:59. */
 export type WallTime = string;
 
-/** A pause within a shift. Ends on the next day where `to` is not after `from`. */
+/** A stretch of the wall clock. Ends on the next day where `to` is not after `from`. */
 export interface WallSpan {
   readonly from: WallTime;
   readonly to: WallTime;
 }
 
+/** A pause within a shift; `days`: those of the shift's days on which it is taken, all of them where absent. */
+export interface Break extends WallSpan {
+  readonly days?: readonly number[];
+}
+
 /** A shift on some days of the week; `days` by ISO 8601: 1 Monday to 7 Sunday, the day on which it starts. */
 export interface Shift extends WallSpan {
   readonly days: readonly number[];
-  readonly breaks: readonly WallSpan[];
+  readonly breaks: readonly Break[];
+}
+
+/** Shifts of every second week, beside those of the week `firstWeek` (any date in it) and every second one from there. */
+export interface OtherWeek {
+  readonly shifts: readonly Shift[];
+  readonly firstWeek: string;
 }
 
 /** A line's plan. No shift at all: the line runs round the clock but for `plannedStops` and closed days. */
@@ -25,10 +36,14 @@ export interface LinePlan {
   /** IANA zone, such as `Europe/Berlin`. */
   readonly zone: string;
   readonly shifts: readonly Shift[];
+  /** Absent: every week is alike. */
+  readonly otherWeek?: OtherWeek | null;
   /** Dates (`YYYY-MM-DD`, by the zone's clock) on which no shift starts. */
   readonly closedDates: readonly string[];
   /** Stops known by moment: maintenance, meetings. */
   readonly plannedStops: readonly Stop[];
+  /** Work beside the shifts, on closed days too; nothing to a line that runs round the clock. */
+  readonly overtime?: readonly Stop[];
 }
 
 const DAY_MS = 86_400_000;
@@ -141,17 +156,20 @@ export function calendarStops(plan: LinePlan, range: Stop): Stop[] {
   const lastDay = range.toMs + offsetAt(range.toMs);
   for (let dayMs = firstDay; dayMs <= lastDay; dayMs += DAY_MS) {
     if (closed.has(isoDate(dayMs))) {
-      if (plan.shifts.length === 0) stops.push(wholeDay(dayMs, offsetAt));
+      if (isRoundTheClock(plan)) stops.push(wholeDay(dayMs, offsetAt));
       continue;
     }
-    for (const shift of plan.shifts) {
-      if (!shift.days.includes(isoDay(dayMs))) continue;
+    const weekday = isoDay(dayMs);
+    for (const shift of shiftsOn(plan, dayMs)) {
+      if (!shift.days.includes(weekday)) continue;
       shifts.push(spanOn(dayMs, shift, { offsetAt, notBefore: 0 }));
       const notBefore = minutesOf(shift.from);
-      for (const pause of shift.breaks) stops.push(spanOn(dayMs, pause, { offsetAt, notBefore }));
+      for (const pause of shift.breaks) {
+        if (pause.days?.includes(weekday) ?? true) stops.push(spanOn(dayMs, pause, { offsetAt, notBefore }));
+      }
     }
   }
-  const idle = plan.shifts.length === 0 ? [] : gaps(shifts, range);
+  const idle = isRoundTheClock(plan) ? [] : gaps([...shifts, ...(plan.overtime ?? [])], range);
   return [...idle, ...stops]
     .map((stop) => ({
       fromMs: Math.max(stop.fromMs, range.fromMs),
@@ -159,6 +177,23 @@ export function calendarStops(plan: LinePlan, range: Stop): Stop[] {
     }))
     .filter((stop) => stop.toMs > stop.fromMs)
     .sort((a, b) => a.fromMs - b.fromMs || a.toMs - b.toMs);
+}
+
+/** The shifts of the week in which a day lies. */
+function shiftsOn(plan: LinePlan, dayMs: number): readonly Shift[] {
+  const { otherWeek } = plan;
+  if (!otherWeek) return plan.shifts;
+  const apart = weekOf(dayMs) - weekOf(Date.parse(`${otherWeek.firstWeek}T00:00Z`));
+  return Math.abs(apart) % 2 === 0 ? plan.shifts : otherWeek.shifts;
+}
+
+/** Weeks from Monday to Sunday, numbered; 1 January 1970 was a Thursday. */
+function weekOf(dayMs: number): number {
+  return Math.floor((dayMs / DAY_MS + 3) / 7);
+}
+
+function isRoundTheClock({ shifts, otherWeek }: LinePlan): boolean {
+  return shifts.length === 0 && (otherWeek?.shifts ?? []).length === 0;
 }
 
 function wholeDay(dayMs: number, offsetAt: OffsetAt): Stop {

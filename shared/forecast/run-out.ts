@@ -6,7 +6,7 @@ import type { Moments } from './normal.ts';
 import { type PlacementLaw, placementLaw, type ReelOutlook } from './placements.ts';
 import { type WorkingTime, workingMoment } from './working-time.ts';
 
-/** One slot: what it uses, what its reel holds, and the feeder's tape lengths where they are known (all three or none). */
+/** One slot: what it uses, what its reel holds, and the feeder's tape lengths where they are known (pitch, hub and intake, or none). */
 export interface SlotLoad extends ReelOutlook {
   /** The slot's address. */
   readonly slot: string;
@@ -18,6 +18,8 @@ export interface SlotLoad extends ReelOutlook {
   readonly hubToPickMm?: number;
   /** Tape length from the feeder's intake to the pick point, mm. */
   readonly intakeToPickMm?: number;
+  /** Empty tape behind the last part, mm; absent: the lengths are measured to the last part. */
+  readonly trailerMm?: number;
 }
 
 /** What all slots of a line have in common at one moment. */
@@ -99,11 +101,13 @@ function spliceWindow(
   load: SlotLoad,
   momentOfPlacements: (placements: number) => number,
 ): Pick<SlotForecast, 'windowMs' | 'windowParts'> {
-  const { pitchMm, hubToPickMm, intakeToPickMm } = load;
+  const { pitchMm, hubToPickMm, intakeToPickMm, trailerMm = 0 } = load;
   if (pitchMm === undefined || hubToPickMm === undefined || intakeToPickMm === undefined) {
     return { windowMs: null, windowParts: null };
   }
-  const parts = { opens: wholeBelow(hubToPickMm / pitchMm), closes: wholeBelow(intakeToPickMm / pitchMm) };
+  // The trailer leaves the hub last: with it behind them, fewer parts are left when the tape's end is in reach.
+  const partsAt = (mm: number) => Math.max(0, wholeBelow((mm - trailerMm) / pitchMm));
+  const parts = { opens: partsAt(hubToPickMm), closes: partsAt(intakeToPickMm) };
   const momentAt = (partsLeft: number) =>
     momentOfPlacements((1 - load.loss) * Math.max(0, load.left - partsLeft));
   return { windowMs: { opens: momentAt(parts.opens), closes: momentAt(parts.closes) }, windowParts: parts };

@@ -2,6 +2,7 @@
 
 import { compareSlots } from '../floor/address.ts';
 import { buildingOn, panelsToGo } from '../floor/building.ts';
+import { type WindowLengths, windowLengthsOf } from '../floor/feeder-types.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { type SlotEstimate, slotEstimate, type Usage, usageOf } from '../floor/remaining.ts';
 import {
@@ -156,7 +157,7 @@ export function* outlookSteps(
     else if (wanted.perPanel > 0) {
       const estimate = estimateOf(loaded);
       const { parts } = estimate;
-      const turn = turnsOf(floor, { line, setup, rules, estimateOf, toUse }, wanted);
+      const turn = turnsOf(floor, { line, setup, estimateOf, toUse }, wanted);
       // What feeds after a slot whose count nobody knows has no run-out to tell either.
       if (parts === null || turn === 'unknown') unknown.push(wanted.slot);
       else
@@ -205,7 +206,6 @@ function turnsOf(
   on: {
     readonly line: string;
     readonly setup: Setup;
-    readonly rules: LineRules;
     readonly estimateOf: (loaded: SlotState) => SlotEstimate;
     readonly toUse: ToUse;
   },
@@ -226,7 +226,7 @@ function turnsOf(
       else if (!isPast && parts === null) return 'unknown';
       else if (!isPast && parts !== null && parts > 0)
         before.push(
-          loadOf(on.rules, { wanted: each, estimate, parts, loss: lossOf(estimate), ...on.toUse(each) }),
+          loadOf(null, { wanted: each, estimate, parts, loss: lossOf(estimate), ...on.toUse(each) }),
         );
     }
   }
@@ -258,8 +258,9 @@ function slotOutlook(
   const { wanted, loaded, estimate, parts, turn } = facts;
   const { rules, basis, at } = within;
   const loss = lossOf(estimate);
+  const lengths = windowLengthsOf(floor, loaded.line, loaded.feeder);
   const load = loadInTurn(
-    loadOf(rules, { wanted, estimate, parts, loss, ...within.toUse(wanted) }),
+    loadOf(lengths, { wanted, estimate, parts, loss, ...within.toUse(wanted) }),
     turn?.before ?? [],
   );
   const forecast = forecastSlot(basis, load, at.laws);
@@ -300,7 +301,7 @@ function slotOutlook(
 
 /** A slot as the forecast's arithmetic wants it. */
 function loadOf(
-  rules: LineRules,
+  lengths: WindowLengths | null,
   {
     wanted,
     estimate,
@@ -316,15 +317,18 @@ function loadOf(
   },
 ): SlotLoad {
   const { pitchMm } = wanted;
-  const { hubToPickMm, intakeToPickMm } = rules;
-  const hasLengths = pitchMm !== null && hubToPickMm !== null && intakeToPickMm !== null;
   // What skipped boards leave open of the panels to come is a doubt of how many parts those take.
   const panels = Math.min(panelsLeft, (parts * (1 - loss.mean)) / usage.perPanel);
   const sd = Math.hypot(estimate.countSd, usage.sdOf(panels) / (1 - loss.mean));
   return {
-    ...{ slot: wanted.slot, perPanel: usage.perPanel, left: parts },
-    ...{ sd, taken: estimate.reckoned, loss: loss.mean, lossStrength: loss.strength },
-    ...(hasLengths ? { pitchMm, hubToPickMm, intakeToPickMm } : {}),
+    slot: wanted.slot,
+    perPanel: usage.perPanel,
+    left: parts,
+    sd,
+    taken: estimate.reckoned,
+    loss: loss.mean,
+    lossStrength: loss.strength,
+    ...(pitchMm === null || lengths === null ? {} : { pitchMm, ...lengths }),
   };
 }
 

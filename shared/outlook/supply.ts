@@ -57,7 +57,11 @@ export function supplyQuestion(
   // Slots used in turn are one long tape: what they need is asked of the last that has parts.
   const slots = outlook.slots.filter((slot) => !slot.forecast.outlasts && slot.turn?.backup == null);
   const labelShare = labelShareOf(floor, outlook.line);
-  const shelf = shelfFor(floor, { line: outlook.line, setup: outlook.run.setup }, lifeOf);
+  const shelf = shelfFor(
+    floor,
+    { line: outlook.line, setup: outlook.run.setup, nowMs: outlook.pace.nowMs },
+    lifeOf,
+  );
   const waiting = new Map<string, readonly WaitingReel[]>();
   const loads = slots.map(({ load, wanted, estimate: { splice } }) => {
     // Slots that take the same parts share one list.
@@ -81,7 +85,11 @@ export function toSupply(
   of: { readonly answer: readonly SlotAnswer[]; readonly slots: readonly SlotOutlook[] },
   lifeOf?: (reel: Reel, part: string) => FitLife | null,
 ): Supply {
-  const shelf = shelfFor(floor, { line: outlook.line, setup: outlook.run.setup }, lifeOf);
+  const shelf = shelfFor(
+    floor,
+    { line: outlook.line, setup: outlook.run.setup, nowMs: outlook.pace.nowMs },
+    lifeOf,
+  );
   const slots = of.slots.flatMap((slot, at): SlotSupply[] => {
     const found = of.answer[at];
     if (!found) return [];

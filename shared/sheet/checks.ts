@@ -15,7 +15,7 @@ export interface SheetCheckOptions {
   readonly positionsByWidth?: PositionsByWidth;
   /** Which way a wide feeder reaches from its slot's number: to higher numbers (default) or to lower ones. */
   readonly grows?: 'up' | 'down';
-  /** Supplier parts that the site has approved elsewhere, by part. */
+  /** Supplier parts that the site has approved by hand, by part: they stand in for a list, and never become part of the product's own. */
   readonly approved?: ReadonlyMap<string, readonly string[]>;
 }
 
@@ -99,7 +99,7 @@ function checkParts(
   const supplierPartsByPart = new Map<string, Set<string>>();
   const firstByPart = new Map<string, SheetSlot>();
   for (const slot of slots) {
-    const known = supplierPartsByPart.get(slot.part) ?? new Set(approved?.get(slot.part) ?? []);
+    const known = supplierPartsByPart.get(slot.part) ?? new Set<string>();
     for (const entry of slot.supplierParts) known.add(entry);
     supplierPartsByPart.set(slot.part, known);
     const first = firstByPart.get(slot.part) ?? slot;
@@ -117,7 +117,8 @@ function checkParts(
   }));
   const listed = headerOf('supplierParts') !== null || approved !== undefined;
   for (const slot of listed ? joined : []) {
-    if (slot.supplierParts.length > 0 || firstByPart.get(slot.part)?.row !== slot.row) continue;
+    if (slot.supplierParts.length > 0 || approved?.has(slot.part)) continue;
+    if (firstByPart.get(slot.part)?.row !== slot.row) continue;
     const column = headerOf('supplierParts');
     sink.add('noApprovedReels', { row: slot.row, column }, { part: slot.part });
   }

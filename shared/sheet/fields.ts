@@ -24,6 +24,9 @@ export const sheetFields = [
   'bodyThickness',
   'msl',
   'polarity',
+  'feederType',
+  'drive',
+  'pocket',
   'critical',
   'positions',
   'side',
@@ -130,6 +133,11 @@ export const sheetHeaderWords: HeaderWords<SheetField> = {
     'body thickness, thickness, body height, height, part height, component height, package thickness, espesor, grosor, espesor del cuerpo, altura, ' +
     'dicke, bauteildicke, gehausedicke, bauteilhohe, bauteilhoehe, hohe, hoehe, korperdicke, epaisseur, epaisseur du boitier, epaisseur du corps, hauteur',
   msl: 'msl, moisture level, moisture sensitivity, moisture sensitivity level, ms level, nivel msl, nivel de humedad, sensibilidad a la humedad, feuchteklasse, feuchtigkeitsklasse, feuchteempfindlichkeit, msl stufe, msl klasse, niveau msl, sensibilite humidite, sensibilite a l humidite',
+  feederType:
+    'feeder type, feeder kind, tipo de alimentador, feedertyp, feeder typ, zufuhrungstyp, type de chargeur',
+  drive: 'feeder drive, drive, accionamiento, antrieb, feederantrieb, entrainement',
+  pocket:
+    'pocket depth, pocket height, tape depth, profundidad del alveolo, fondo del alveolo, taschentiefe, profondeur d alveole, profondeur alveole',
   polarity:
     'polarity, polarity note, orientation, pin 1, pin 1 position, pin one, polaridad, orientacion, polaritat, polaritaet, polung, ausrichtung, polarite',
   critical:
@@ -191,6 +199,9 @@ export const sheetFieldNames: Readonly<Record<SheetField, string>> = {
   bodyThickness: 'body thickness',
   msl: 'moisture sensitivity level',
   polarity: 'polarity',
+  feederType: 'feeder type',
+  drive: 'feeder drive',
+  pocket: 'pocket depth',
   critical: 'critical',
   positions: 'positions taken',
   side: 'side',

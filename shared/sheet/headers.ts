@@ -43,7 +43,6 @@ const unusedPhrases = [
   'tape type',
   'tape material',
   'part type',
-  'feeder type',
   'feeder id',
   'feeder name',
   'feeder serial',

@@ -134,6 +134,9 @@ const kinds = {
   thicknessUnreadable: warning(
     (f) => `Body thickness "${f['found']}" is not a number of mm above 0, so it is left out. Correct it.`,
   ),
+  pocketUnreadable: warning(
+    (f) => `The pocket depth "${f['found']}" is not a number of mm above 0; it is left out. Correct it.`,
+  ),
   mslUnknown: warning(
     (f) => `"${f['found']}" is no moisture level (1, 2, 2a, 3, 4, 5, 5a, 6), so it is left out. Correct it.`,
   ),

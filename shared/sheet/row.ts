@@ -151,6 +151,7 @@ function checkLengths(reader: RowReader, slot: SheetSlot): void {
   const texts: readonly (readonly [SheetField, string])[] = [
     ['slot', slot.slot],
     ['part', slot.part],
+    ['feederType', slot.feederType ?? ''],
     ...slot.alternates.map((entry) => ['alternates', entry] as const),
     ...slot.supplierParts.map((entry) => ['supplierParts', entry] as const),
   ];
@@ -192,6 +193,9 @@ export function readSlot(
     }),
     msl: readOptional(reader, 'msl', { parse: parseSheetMsl, code: 'mslUnknown' }),
     polarity: readText(reader, 'polarity'),
+    feederType: readText(reader, 'feederType'),
+    drive: readText(reader, 'drive'),
+    pocketMm: readOptional(reader, 'pocket', { parse: positiveLength, code: 'pocketUnreadable' }),
     critical:
       readOptional(reader, 'critical', { parse: (_, cell) => parseFlag(cell), code: 'flagUnreadable' }) ??
       false,

@@ -44,6 +44,10 @@ export interface SheetSlot {
   readonly msl: LabelMsl | null;
   /** A sentence about polarity or pin 1. */
   readonly polarity: string | null;
+  /** What the feeder must be: its type, its drive, and the depth of the tape's pockets in mm, > 0. */
+  readonly feederType: string | null;
+  readonly drive: string | null;
+  readonly pocketMm: number | null;
   /** Whether the site marks the part as critical. */
   readonly critical: boolean;
   /** Feeder positions (8 mm steps) as the sheet states them, whole, >= 1. */

@@ -20,6 +20,7 @@ export interface EarlyQuestion extends Omit<VerifyQuestion, 'slot' | 'reel'> {
 
 const ofFeeder: ReadonlySet<ReasonCode> = new Set<ReasonCode>([
   ...(['feeder-elsewhere', 'feeder-on-cart', 'feeder-width', 'feeder-pitch'] as const),
+  ...(['feeder-type', 'feeder-drive', 'feeder-height'] as const),
 ]);
 /** The running reel's own label is the old reel of a splice, wherever it comes in the row. */
 const ofOldReel: ReadonlySet<ReasonCode> = new Set<ReasonCode>(['reel-here']);
@@ -52,8 +53,13 @@ export function refusedAlready(state: FloorState, question: EarlyQuestion): Veri
 /** What nothing still wanted can take away from a lead's decision: it hangs on the reel and its slot alone. */
 const ofReel: ReadonlySet<ReasonCode> = new Set<ReasonCode>([
   ...(['expired', 'floor-life-short', 'bake-short', 'part-contradicts'] as const),
-  ...(['alternate-not-approved', 'supplier-part-not-approved', 'bake-hours-over'] as const),
-  ...(['reel-unnamed'] as const),
+  'alternate-not-approved',
+  'supplier-part-not-approved',
+  'maker-not-listed',
+  'bake-hours-over',
+  'reel-unnamed',
+  'date-code-old',
+  'date-code-unknown',
 ]);
 
 /** The first reason for which a lead must decide on the reel in hand, known before all is there; null where there is none. */

@@ -2,6 +2,7 @@
 // empty, since it will by the time the cart docks. Refused: leaving the line out altogether; a feeder that stands on it now cannot
 // be on a cart as well, so one of the two codes is wrong.
 
+import { isLaneBeside } from '../floor/address.ts';
 import type { FloorState } from '../floor/state.ts';
 import { type Reason, verdictOf } from './reasons.ts';
 import { type VerifyAnswer, type VerifyQuestion, verifyReel } from './verify.ts';
@@ -34,8 +35,12 @@ function sameSlotOnCarts(state: FloorState, question: VerifyQuestion, asked: str
   const { line, setup, slot, feeder, reel } = question;
   return [...state.carts].flatMap(([cart, places]) =>
     [...places.values()].flatMap((place): Reason[] => {
-      if (place.slot !== slot) return [];
       const isSamePlace = place.line === line;
+      // The other lanes of a feeder go onto the same cart with it.
+      const isTorn = isSamePlace && cart !== asked && isLaneBeside(place.slot, slot);
+      if (isTorn && feeder !== null && place.feeder === feeder)
+        return [{ code: 'feeder-on-cart', feeder, cart, slot: place.slot }];
+      if (place.slot !== slot) return [];
       if (isSamePlace && reel.reel !== null && place.reel === reel.reel)
         return [{ code: 'reel-on-cart', reel: reel.reel, cart, slot }];
       // A cart has one place for a slot, whatever setup it is for.

@@ -1,6 +1,9 @@
 // May this reel go on this slot? Every rule is asked, so that the operator hears all that is wrong at once; the first reason
 // is the one to act on. Method: a list of small rules over one question; no rule guesses, a fact that is missing is a reason.
 
+import { isLaneBeside } from '../floor/address.ts';
+import { dateCodeReasons, olderInStore } from '../floor/age-limit.ts';
+import { typeMisfits } from '../floor/feeder-types.ts';
 import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { isOnLinePlace } from '../floor/place.ts';
@@ -24,6 +27,8 @@ export interface ReelFacts {
   /** What the label itself says, null where it says nothing; absent where only one figure is known. */
   readonly labelQuantity?: number | null;
   readonly lot: string | null;
+  /** As printed; null or absent where the label has none. */
+  readonly dateCode?: string | null;
   /** `YYYY-MM-DD` after which the parts must not be used, null where the label says none. */
   readonly expires?: string | null;
   /** True where a person said that it is a second reel, though its label reads like that of the reel that runs there. */
@@ -67,6 +72,9 @@ export function verifyReel(state: FloorState, question: VerifyQuestion): VerifyA
     reasons.push(...feederReasons(state, question, wanted));
   }
   reasons.push(...reelReasons(state, question, part));
+  if (part !== null && wanted) reasons.push(...dateReasons(state, question, part));
+  if (part !== null && question.act !== 'sweep' && verdictOf(reasons) !== 'refused')
+    reasons.push(...olderReasons(state, question.reel, part));
   const order: Readonly<Record<Verdict, number>> = { refused: 0, held: 1, accepted: 2 };
   const ranked = reasons
     .map((reason, index) => ({ reason, index, rank: order[verdictOf([reason])] }))
@@ -110,13 +118,16 @@ function feederReasons(state: FloorState, question: VerifyQuestion, wanted: Setu
       found: known.pitchesMm.join(' / '),
     });
   }
+  reasons.push(...typeMisfits(state, feeder, wanted).map((misfit): Reason => ({ ...misfit, feeder })));
   for (const other of state.slots.values()) {
-    if (other.feeder === feeder && !(other.line === line && other.slot === slot)) {
+    if (other.feeder === feeder && !isSameFeederPlace(other, question)) {
       reasons.push({ code: 'feeder-elsewhere', feeder, slot: other.slot, line: other.line });
     }
   }
   if (act === 'load') {
-    const carried = onOtherPlaces(state, line, slot).filter(({ place }) => place.feeder === feeder);
+    const carried = onOtherPlaces(state, line, slot).filter(
+      ({ place }) => place.feeder === feeder && !isSameFeederPlace(place, question),
+    );
     reasons.push(
       ...carried.map(
         ({ cart, place }): Reason => ({ code: 'feeder-on-cart', feeder, cart, slot: place.slot }),
@@ -124,6 +135,14 @@ function feederReasons(state: FloorState, question: VerifyQuestion, wanted: Setu
     );
   }
   return reasons;
+}
+
+/** A feeder with several lanes stands on the slots of all of them at once. */
+function isSameFeederPlace(
+  there: { readonly line: string; readonly slot: string },
+  asked: Pick<VerifyQuestion, 'line' | 'slot'>,
+): boolean {
+  return there.line === asked.line && (there.slot === asked.slot || isLaneBeside(there.slot, asked.slot));
 }
 
 /** What carts carry for other slots than the one asked for; a place for that slot is the cart's load done by hand. */
@@ -216,6 +235,27 @@ export function earlierUnnamed(
   return newest;
 }
 
+/** The age by the date code, where the line limits it. */
+function dateReasons(state: FloorState, question: VerifyQuestion, part: string): readonly Reason[] {
+  const { act, line, slot, reel, today } = question;
+  if (act !== 'sweep') return dateCodeReasons(state, { line, part }, reel, { today });
+  const loaded = state.slots.get(slotKey(line, slot))?.tapes.find((tape) => sameReel(tape, reel));
+  const standsSince = loaded === undefined ? null : plantDay(state, line, loaded.atMs);
+  return dateCodeReasons(state, { line, part }, reel, { today, standsSince });
+}
+
+/** A hint, no more: another reel of the part should go first. */
+function olderReasons(state: FloorState, reel: ReelFacts, part: string): Reason[] {
+  const isBlocked = (other: Reel) => blockReasons(state, other).length > 0;
+  const { dateCode = null, expires = null } = reel;
+  const older = olderInStore(state, part, { reel: reel.reel, dateCode, expires, isBlocked });
+  if (older === null) return [];
+  const { reel: first, why } = older;
+  const until = state.expiries.get(first.reel) ?? null;
+  const facts = { reel: first.reel, place: first.place ?? null, dateCode: first.dateCode, expires: until };
+  return [{ code: 'older-in-store', ...facts, by: why }];
+}
+
 /** A reel without an id of its own is the same where part and lot are. */
 function sameReel(
   tape: {
@@ -227,7 +267,11 @@ function sameReel(
   reel: ReelFacts,
 ): boolean {
   if (reel.reel !== null && !tape.reel.startsWith('~')) return tape.reel === reel.reel;
-  const samePart = reel.part === null ? tape.supplierPart === reel.supplierPart : tape.part === reel.part;
+  // A label that names no part is no reel's.
+  const samePart =
+    reel.part === null
+      ? reel.supplierPart !== null && tape.supplierPart === reel.supplierPart
+      : tape.part === reel.part;
   return samePart && (reel.lot === null || tape.lot === null || tape.lot === reel.lot);
 }
 

@@ -2,6 +2,7 @@
 // Method: sums are kept, not an estimate, so that a loss learnt later also betters what is said of earlier tapes; a splice tells
 // that the old tape's end then lay between hub and intake. Private to the door `remaining.ts`. Resetting the count at each splice was refused: errors would add up.
 
+import { tapeLengthsOf } from '../feeder-types.ts';
 import type { FloorState, Joint, Ledger, SlotState, Tape } from '../state.ts';
 import { wantedOn } from '../wanted.ts';
 import { noDoubt, type PlacedDoubt } from './skips.ts';
@@ -35,19 +36,25 @@ export function startLedger(tapes: readonly Tape[], chain: string, labelShare: n
   return { chain, parts, variance, dropped: 0, splices: 0, doubt: noDoubt, joint: null };
 }
 
-/** Parts left at which a splice window opens and closes; null where the feeder's lengths or the pitch are not known. */
+/**
+ * Parts left between which a splice can have been made: the tape's end lay off the hub and not yet in the feeder. Behind the last part hangs
+ * the trailer; where nobody measured it the bounds are the widest that hold for any. Null where hub, intake or pitch is not known.
+ */
 export function windowOf(
   state: FloorState,
-  slot: Pick<SlotState, 'line' | 'slot'>,
+  slot: Pick<SlotState, 'line' | 'slot' | 'feeder'>,
   setup: string,
 ): { readonly opens: number; readonly closes: number } | null {
-  const rules = state.rules.get(slot.line);
+  const {
+    hubToPickMm: hub,
+    intakeToPickMm: intake,
+    trailerMm,
+  } = tapeLengthsOf(state, slot.line, slot.feeder);
   const pitchMm = wantedOn(state, setup, slot.slot)?.pitchMm ?? null;
-  if (rules?.hubToPickMm == null || rules.intakeToPickMm == null || pitchMm === null) return null;
-  return {
-    opens: Math.floor(rules.hubToPickMm / pitchMm + 1e-9),
-    closes: Math.floor(rules.intakeToPickMm / pitchMm + 1e-9),
-  };
+  if (hub === null || intake === null || pitchMm === null) return null;
+  const parts = (mm: number) => Math.max(0, Math.floor(mm / pitchMm + 1e-9));
+  const trailer = trailerMm?.mm ?? 0;
+  return { opens: parts(hub.mm - trailer), closes: trailerMm === null ? 0 : parts(intake.mm - trailer) };
 }
 
 /**

@@ -66,7 +66,7 @@ export function startWatch(app: App, alarm: Alarm): Watch {
   const remembered = new Map<string, WarningState>();
   const laws: LawMemory = new Map();
   const calledAt = new Map<string, number>();
-  let calendar: { line: string; day: number; rules: unknown; time: WorkingTime } | null = null;
+  let calendar: { line: string; day: number; by: readonly unknown[]; time: WorkingTime } | null = null;
   const raising = new Set<string>();
   let looking: Looking | null = null;
   let restarts = 0;
@@ -74,10 +74,10 @@ export function startWatch(app: App, alarm: Alarm): Watch {
 
   function calendarOf(line: string, nowMs: number): WorkingTime {
     const floor = app.store.floor();
-    const rules = floor.rules.get(line);
+    const by = [floor.rules.get(line), floor.calendars.get(line), floor.lines.get(line)];
     const day = Math.floor(nowMs / DAY_MS);
-    if (calendar?.line !== line || calendar.day !== day || calendar.rules !== rules) {
-      calendar = { line, day, rules, time: lineCalendar(floor, line, nowMs) };
+    if (calendar?.line !== line || calendar.day !== day || by.some((each, at) => each !== calendar?.by[at])) {
+      calendar = { line, day, by, time: lineCalendar(floor, line, nowMs) };
     }
     return calendar.time;
   }

@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 import { kitList } from '../../../shared/changeover/kit.ts';
 import type { Setup } from '../../../shared/floor/state.ts';
 import { type Chance, chanceBelow, chanceNormal, seededChance } from '../../../shared/kit/chance.ts';
-import { beginStory, counted, started, tellPlant, verified, wantedSlot } from '../floor/story.ts';
+import { beginStory, counted, started, startMs, tellPlant, verified, wantedSlot } from '../floor/story.ts';
 
 const LOSS = 0.003;
 /** The weight that a line's assumed loss is given, in picks: the truth is drawn from that Beta law. */
@@ -105,7 +105,11 @@ function trial(chance: Chance): Trial {
   const share = 0.9 + 0.12 * chance();
   const panels = Math.max(1, Math.floor((expected * share) / (perPanel * (1 - skip))));
   const wanted = (panels * BOARDS - binomial(chance, panels * BOARDS, skip)) * perBoard;
-  const [row] = kitList(story.floor(), story.floor().setups.get('eight') as Setup, { panels, loss: LOSS });
+  const [row] = kitList(story.floor(), story.floor().setups.get('eight') as Setup, {
+    panels,
+    loss: LOSS,
+    nowMs: startMs,
+  });
   return {
     said: row?.enough ?? 'no',
     chance: row?.chance ?? 0,

@@ -7,6 +7,7 @@ import {
   counted,
   type Story,
   started,
+  startMs,
   tellPlant,
   unloaded,
   verified,
@@ -22,7 +23,7 @@ function tellFree(story: Story, reel: string, part: string, quantity: number): v
 }
 
 const rowOf = (story: Story, part: string, panels = 100, loss = 0) =>
-  kitList(story.floor(), setupOf(story), { panels, loss }).find((row) => row.part === part);
+  kitList(story.floor(), setupOf(story), { panels, loss, nowMs: startMs }).find((row) => row.part === part);
 
 describe('kitList()', () => {
   test('sums usage over all slots of a part, lost picks included', () => {
@@ -126,7 +127,7 @@ describe('kitList()', () => {
     const story = beginStory();
     tellPlant(story);
     const order = () =>
-      kitList(story.floor(), setupOf(story), { panels: 100, loss: 0 }).map((row) => row.part);
+      kitList(story.floor(), setupOf(story), { panels: 100, loss: 0, nowMs: startMs }).map((row) => row.part);
     const [first, second] = order();
     expect([first, second]).toEqual(['R-100', 'C-200']);
     const put = (reel: string, part: string, place: string) =>
@@ -169,9 +170,11 @@ describe('kitList()', () => {
   }
 
   const fernRow = (story: Story, part: string) =>
-    kitList(story.floor(), story.floor().setups.get('fern') as Setup, { panels: 100, loss: 0 }).find(
-      (row) => row.part === part,
-    );
+    kitList(story.floor(), story.floor().setups.get('fern') as Setup, {
+      panels: 100,
+      loss: 0,
+      nowMs: startMs,
+    }).find((row) => row.part === part);
 
   test('takes what stays or moves on the line for there, with what the running job will leave', () => {
     const story = tellRunning();
@@ -200,7 +203,7 @@ describe('kitList()', () => {
     tellFree(story, 'K-2', 'C-200', 50);
     const lifeOf = (reel: { reel: string }, part: string) =>
       reel.reel === 'K-1' && part === 'C-200' ? { leftSeconds: 0, neededSeconds: null } : null;
-    const rows = kitList(story.floor(), setupOf(story), { panels: 100, loss: 0, lifeOf });
+    const rows = kitList(story.floor(), setupOf(story), { panels: 100, loss: 0, nowMs: startMs, lifeOf });
     const row = rows.find(({ part }) => part === 'C-200');
     expect(row).toMatchObject({ found: 50, short: 150 });
     expect(row?.reels.map(({ reel }) => reel)).toEqual(['K-2']);

@@ -67,11 +67,38 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     comparison: { ignoreCase: true, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: ['-TR'] },
   },
   'line.idle-ruled': { line: 'L1', minutes: 20 },
+  'line.age-ruled': { line: 'L1', limits: [{ begins: 'U-', months: 24 }] },
+  'line.calendar-ruled': {
+    line: 'L1',
+    weeks: [
+      [
+        {
+          ...{ days: [1, 2, 3, 4, 5], from: '22:00', to: '06:00' },
+          breaks: [{ days: [5], from: '02:00', to: '02:30' }],
+        },
+      ],
+      [],
+    ],
+    firstWeek: '2026-03-02',
+    holidays: [{ from: '2026-12-25', to: '2026-12-26', note: 'winter' }],
+    overtime: [{ from: '2026-03-07T06:00', to: '2026-03-07T12:00', note: '' }],
+    stops: [{ from: '2026-03-04T10:00', to: '2026-03-04T11:00', note: 'meeting' }],
+  },
   'line.climate-ruled': { line: 'L1', celsius: 28, humidity: 65 },
   'line.crewed': { line: 'L1', operators: 2 },
   'line.splices-ruled': { line: 'L1', costs: [{ tapeWidthMm: 8, parts: 4 }] },
   'feeder.known': { feeder: 'F-7', tapeWidthMm: 8, pitchesMm: [2, 4], positions: 1 },
   'feeder.withdrawn': { feeder: 'F-7', reason: 'worn' },
+  'feeder-type.known': {
+    ...{ type: 'twin 8', lanes: 2, drive: 'electric', pocketMm: 2.1 },
+    ...{ hubToPickMm: 700, intakeToPickMm: 250, trailerMm: 40, leaderMm: null },
+  },
+  'feeder-type.withdrawn': { type: 'twin 8', reason: 'sold' },
+  'feeder.typed': {
+    ...{ feeder: 'F-7', type: 'twin 8' },
+    ...{ hubToPickMm: 705, intakeToPickMm: null, trailerMm: null, leaderMm: null },
+  },
+  'line.tape-ruled': { line: 'L1', trailerMm: 40, leaderMm: 400 },
   'supplier.approved': { supplierPart: 'SUP-1', part: 'R-100' },
   'supplier.withdrawn': { supplierPart: 'SUP-1', part: 'R-100' },
   'setup.taken': brookSetup,
@@ -107,6 +134,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     ...{ reel: 'K9', part: 'R-100', supplierPart: null, quantity: 5000, lot: 'L-7', dateCode: null },
     ...{ place: 'A2-S10', via: 'wedge' },
   },
+  'reel.dated': { reel: 'K1', expires: '2027-01-31' },
   'reel.aired': {
     ...{ reel: 'K9', part: 'R-100', supplierPart: null, quantity: 5000, lot: 'L-7', dateCode: null },
     ...{ air: 'dry', from: '2026-03-02T06:00:00Z', celsius: null, humidity: 5, via: 'typed' },

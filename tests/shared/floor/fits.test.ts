@@ -3,9 +3,9 @@ import { ageReasons, type FitReel, fits, fitVerdict, shelfFor } from '../../../s
 import { plantDay } from '../../../shared/floor/plant-day.ts';
 import { wantedOn } from '../../../shared/floor/wanted.ts';
 import { verifyReel } from '../../../shared/verdict/verify.ts';
-import { beginStory, type Story, tellPlant, verified } from './story.ts';
+import { beginStory, type Story, startMs, tellPlant, verified } from './story.ts';
 
-const at = { line: 'L1', setup: 'brook-top-a' };
+const at = { line: 'L1', setup: 'brook-top-a', nowMs: startMs };
 const plant = (): Story => {
   const story = beginStory();
   tellPlant(story);

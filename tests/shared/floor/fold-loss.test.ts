@@ -14,6 +14,7 @@ const slot = 'M1-R-003'; // 4 placements a panel, pitch 4 mm: window 200 to 65 p
 function begun(rules: Partial<PayloadOf<'line.ruled'>> = lengths): Story {
   const story = beginStory();
   tellPlant(story, { rules });
+  story.tell('line.tape-ruled', { line: 'L1', trailerMm: 0, leaderMm: null });
   story.tell('run.started', started('run-1'));
   return story;
 }

@@ -5,6 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { simulateShift } from '../../../demo/simulate.ts';
 import { foldBlocks } from '../../../shared/floor/blocks.ts';
+import { foldFeeders } from '../../../shared/floor/feeder-types.ts';
 import { applyFloorEntry } from '../../../shared/floor/fold.ts';
 import { foldAirings } from '../../../shared/floor/fold-airings.ts';
 import { foldChange } from '../../../shared/floor/fold-change.ts';
@@ -27,7 +28,11 @@ import { beginStory, brookSetup, type Story, tellPlant } from './story.ts';
 /** The folds in the row in which every entry once went through all of them, each with the kinds that it takes. */
 const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry: never) => void])[] = [
   [/^person\.(added|removed)$/, (state, entry) => foldPeople(state.people, entry)],
-  [/^(tablet|line|feeder|supplier|setup|sweep|warning)\.|^entry\.corrected$/, foldPlant],
+  [
+    /^(tablet|supplier|setup|sweep|warning)\.|^feeder\.(known|withdrawn)|^line\.(?!tape)|^entry\.corrected$/,
+    foldPlant,
+  ],
+  [/^feeder-type\.|^feeder\.typed$|^line\.tape-ruled$/, foldFeeders],
   [/^label\./, foldLabels],
   [/^run\.(started|stopped|resumed|ended)$|^panels\.counted$|^entry\.corrected$/, foldRun],
   [/^panels\.|^entry\.corrected$/, foldPanels],
@@ -37,6 +42,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^material\.|^blocked\.let-run$/, foldBlocks],
   [/^reel\.put$/, foldPlaces],
   [/^part\.described$|^moisture\.ruled$|^reel\.timed$|^entry\.corrected$/, foldMoisture],
+  [/^reel\.(put|dated)$/, foldPlaces],
   [
     /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,
     foldChange,

@@ -161,7 +161,7 @@ describe('lineSupply()', () => {
       at: null,
     };
     const reels = new Map(floor.reels).set('X-1', reel);
-    const at = { line: outlook.line, setup: outlook.run.setup };
+    const at = { line: outlook.line, setup: outlook.run.setup, nowMs: startMs };
     return waitingReels(shelfFor({ ...floor, reels, blocks }, at)(wanted)).map((each) => each.reel);
   }
   const makerOf = (part: string) => [...floor.approvals].find(([, parts]) => parts.includes(part))?.[0];

@@ -32,6 +32,7 @@ const build = (story: Story, panels: number, run = 'r1') =>
 function begun(rules: NonNullable<Parameters<typeof tellPlant>[1]>['rules'] = {}): Story {
   const story = beginStory();
   tellPlant(story, { rules });
+  story.tell('line.tape-ruled', { line: 'L1', trailerMm: 0, leaderMm: null });
   return story;
 }
 

@@ -50,6 +50,23 @@ function takeOffUnnamed(story: Story): void {
   story.tell('reel.verified', verified('M1-F-001', 'R-100', { lot: 'lot-1', quantity: 5000 }));
   story.tell('reel.unloaded', unloaded('M1-F-001', { quantity: 300, basis: 'typed' }));
 }
+/** A setup whose slots ask for a feeder of one type, one drive and one depth, with a feeder that has none of them. */
+const twin = (story: Story) => {
+  const none = { hubToPickMm: null, intakeToPickMm: null, trailerMm: null, leaderMm: null };
+  story.tell('feeder-type.known', { type: 'twin 8', lanes: 2, drive: 'electric', pocketMm: 5, ...none });
+  story.tell('feeder-type.known', { type: 'single 8', lanes: 1, drive: 'air', pocketMm: 2.1, ...none });
+  story.tell('feeder.typed', { feeder: 'F-single', type: 'single 8', ...none });
+  story.tell('feeder.typed', { feeder: 'F-twin', type: 'twin 8', ...none });
+  story.tell('setup.taken', {
+    ...{ ...brookSetup, setup: 'twins' },
+    slots: [
+      wantedSlot('M1-F-005A', 'R-100', { feederType: 'twin 8' }),
+      wantedSlot('M1-F-005B', 'R-100', { feederType: 'twin 8' }),
+      wantedSlot('M1-F-006', 'R-100', { drive: 'Electric' }),
+      wantedSlot('M1-F-007', 'R-100', { pocketMm: 2.5, feederType: 'a word of the sheet' }),
+    ],
+  });
+};
 
 const fillCart = (story: Story) =>
   story.tell('cart.filled', {
@@ -160,6 +177,24 @@ const cases: readonly Case[] = [
     reason: { code: 'feeder-pitch', wanted: 4, found: '2 / 8' },
   },
   {
+    why: 'the feeder is of another type than the sheet asks for',
+    before: twin,
+    ask: ask({ setup: 'twins', slot: 'M1-F-005A', feeder: 'F-single' }),
+    reason: { code: 'feeder-type', feeder: 'F-single', wanted: 'twin 8', found: 'single 8' },
+  },
+  {
+    why: 'the feeder is driven otherwise',
+    before: twin,
+    ask: ask({ setup: 'twins', slot: 'M1-F-006', feeder: 'F-single' }),
+    reason: { code: 'feeder-drive', wanted: 'Electric', found: 'air' },
+  },
+  {
+    why: 'the tape’s pockets are deeper than the feeder passes',
+    before: twin,
+    ask: ask({ setup: 'twins', slot: 'M1-F-007', feeder: 'F-single' }),
+    reason: { code: 'feeder-height', wanted: 2.5, found: 2.1 },
+  },
+  {
     why: 'the line wants feeders that are known',
     rules: { rules: { feedersKnown: true } },
     ask: ask({ feeder: 'F-9' }),
@@ -193,6 +228,56 @@ const cases: readonly Case[] = [
       }),
     ask: ask({ reel: reel({ part: 'R-101' }) }),
     reason: { code: 'alternate-not-approved', wanted: 'R-100', found: 'R-101', approvedFor: ['Fell'] },
+  },
+  {
+    why: 'the maker’s number beside the site’s own is on nobody’s list for this slot',
+    ask: ask({ slot: 'M1-F-010', reel: reel({ part: 'U-300', supplierPart: 'SUP-9' }) }),
+    reason: {
+      code: 'maker-not-listed',
+      supplierPart: 'SUP-9',
+      part: 'U-300',
+      listed: ['SUP-300'],
+      approvedFor: [],
+    },
+    part: 'U-300',
+  },
+  {
+    why: 'the maker’s number is approved for another product, and this one has a list of its own',
+    before: (story) =>
+      story.tell('setup.taken', {
+        ...brookSetup,
+        ...{
+          setup: 'fell',
+          product: 'Fell',
+          slots: [wantedSlot('M1-F-010', 'U-300', { supplierParts: ['SUP-9'] })],
+        },
+      }),
+    ask: ask({ slot: 'M1-F-010', reel: reel({ part: null, supplierPart: 'SUP-9' }) }),
+    reason: { code: 'maker-not-listed', listed: ['SUP-300'], approvedFor: ['Fell'] },
+    part: 'U-300',
+  },
+  {
+    why: 'the parts are older than the line allows their class',
+    before: (story) => story.tell('line.age-ruled', { line: 'L1', limits: [{ begins: 'R-', months: 24 }] }),
+    // 2024-W09 began on Monday 26 February 2024; today is 2 March 2026.
+    ask: ask({ reel: reel({ dateCode: '2409' }) }),
+    reason: { code: 'date-code-old', made: '2024-W09', months: 24, last: '2026-02-26' },
+  },
+  {
+    why: 'the line limits the age of this class, and the label has no date code',
+    before: (story) => story.tell('line.age-ruled', { line: 'L1', limits: [{ begins: '', months: 24 }] }),
+    ask: ask(),
+    reason: { code: 'date-code-unknown', dateCode: null, months: 24 },
+  },
+  {
+    why: 'an older reel of the part lies in the store',
+    before: (story) =>
+      story.tell('reel.put', {
+        ...{ reel: 'K-old', part: 'R-100', supplierPart: null, quantity: 400, lot: null, dateCode: '2301' },
+        ...{ place: 'A-1', via: 'wedge' },
+      }),
+    ask: ask({ reel: reel({ dateCode: '2409' }) }),
+    reason: { code: 'older-in-store', reel: 'K-old', place: 'A-1', by: 'made', dateCode: '2301' },
   },
   {
     why: 'nobody approved the supplier part',
@@ -363,6 +448,28 @@ describe('verifyReel()', () => {
       'by-comparison',
     ]);
     expect(answer.verdict).toBe('refused');
+  });
+
+  test('a feeder with several lanes stands on the slots of all of them, and on no other position', () => {
+    const floor = floorOf({
+      before: (story) => {
+        twin(story);
+        story.tell(
+          'reel.verified',
+          verified('M1-F-005A', 'R-100', { setup: 'twins', reel: 'K1', feeder: 'F-twin' }),
+        );
+      },
+    });
+    const on = (slot: string) =>
+      verifyReel(floor, ask({ setup: 'twins', slot, feeder: 'F-twin' })).reasons.map(({ code }) => code);
+    expect(on('M1-F-005B')).toEqual([]);
+    expect(on('M1-F-006')).toEqual(['feeder-elsewhere']);
+    // The reel in the other lane is a reel of its own.
+    const sameReel = verifyReel(
+      floor,
+      ask({ setup: 'twins', slot: 'M1-F-005B', feeder: 'F-twin', reel: reel({ reel: 'K1' }) }),
+    );
+    expect(sameReel.reasons.map(({ code }) => code)).toEqual(['reel-elsewhere']);
   });
 
   test('takes what is on the edge: today’s expiry, floor life that just lasts, a count that the log knows', () => {

@@ -42,7 +42,8 @@ export function KitPanel({ changeover, isStanding, onChecklist }: KitPanelProps)
   if (!setup) return null;
   const loss = floor.rules.get(line)?.loss ?? 0;
   const lifeOf = lifeOnShelf(floor, line, nowMs);
-  const rows = wanted === null || wanted <= 0 ? [] : kitList(floor, setup, { panels: wanted, loss, lifeOf });
+  const rows =
+    wanted === null || wanted <= 0 ? [] : kitList(floor, setup, { panels: wanted, loss, nowMs, lifeOf });
   const short = rows.filter((row) => row.enough === 'no' && row.uncounted === 0).length;
   const unsure = rows.filter((row) => row.enough !== 'sure' && row.uncounted > 0).length;
   const toFetch = rows.filter((row) => row.reels.length > 0 || row.enough === 'no').length;

@@ -10,6 +10,7 @@ import type { Watch } from '../../outlook/watch.ts';
 import { Button } from '../../ui/Button.tsx';
 import { VerdictShape } from '../../ui/Shape.tsx';
 import { TapeStrip } from '../../ui/TapeStrip.tsx';
+import { feederTypeWords } from '../../words/feeder-types.ts';
 import { lineWords } from '../../words/line.ts';
 import { formatCount, formatShare, formatSpan, formatTime, say } from '../../words/words.ts';
 import { type Beheld, sayMoment, sayStretch } from './moment.ts';
@@ -237,7 +238,7 @@ function SlotRow(props: {
         {` · ${words.lossIs(formatShare(slot.loss.mean))}`}
         {slot.turn?.after != null && ` · ${words.feedsAfter(slot.turn.after)}`}
         {slot.turn?.backup != null && ` · ${words.backup(slot.turn.backup)}`}
-        {windowMs !== null && ` · ${sayWindow(windowMs, geometry)}`}
+        {` · ${windowMs === null ? say(feederTypeWords).windowUnknown : sayWindow(windowMs, geometry)}`}
       </p>
     </div>
   );

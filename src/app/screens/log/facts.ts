@@ -182,6 +182,21 @@ function leftText({ what, slot, part, reel }: LeftOpen): string {
   return names.length === 0 ? said : `${said}: ${names.join(', ')}`;
 }
 
+/** How many shifts each week has. */
+const weeks: Say = (value) =>
+  Array.isArray(value) ? value.map((week) => (Array.isArray(week) ? week.length : 0)).join(' / ') : null;
+
+/** Each class of parts with its months. */
+const limits: Say = (value) =>
+  Array.isArray(value)
+    ? value
+        .map((each) => {
+          const { begins, months } = each as { begins: string; months: number }; // checked when it was written
+          return say(factWords).limit(begins, months);
+        })
+        .join(' · ') || say(factWords).noLimit
+    : null;
+
 /** Why nobody is signed in any more. */
 const signedOutBy: Say = (value) =>
   value === 'idle' || value === 'shift' ? say(factWords).signedOut[value] : null;
@@ -221,6 +236,9 @@ const sayings: Readonly<Record<FactName, Say>> = {
   ...{ zone: text, machines: howMany, leadSeconds: span, walkSeconds: span, spliceSeconds: span },
   ...{ hubToPickMm: withUnit('mm'), intakeToPickMm: withUnit('mm'), loss: share, labelShare: share },
   ...{ shifts: howMany, breaks: howMany, stops: howMany, comparison: nothing, feedersKnown: yesNo },
+  ...{ limits, expires: text, type: text, lanes: number, drive: text, pocketMm: withUnit('mm') },
+  ...{ weeks, firstWeek: text, holidays: howMany, overtime: howMany },
+  ...{ trailerMm: withUnit('mm'), leaderMm: withUnit('mm') },
   ...{ feeder: text, tapeWidthMm: withUnit('mm') },
   pitchesMm: (value) =>
     Array.isArray(value) ? `${value.map((each) => formatNumber(Number(each))).join(', ')} mm` : null,
@@ -304,6 +322,7 @@ const inRow: readonly FactName[] = [
     'quantity',
     'parts',
     'feeder',
+    'type',
     'tapeWidthMm',
     'cart',
     'place',

@@ -1,24 +1,19 @@
 // The line's rules: what a shift lead or engineer would otherwise keep on a sheet beside the machine.
 
 import { useState } from 'preact/hooks';
-import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/floor/sign-out.ts';
-import type { LineRules } from '../../../../shared/floor/state.ts';
+import { plantDay } from '../../../../shared/floor/plant-day.ts';
+import { longestShiftMinutes } from '../../../../shared/floor/sign-out.ts';
 import { pickOrders } from '../../../../shared/floor/vocabulary.ts';
 import { isBeyondTable, lineClimate } from '../../../../shared/moisture/line-climate.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
 import { plantWords } from '../../words/plant.ts';
+import { weekWords } from '../../words/week.ts';
 import { say } from '../../words/words.ts';
-import {
-  firstRules,
-  formToClimate,
-  formToCosts,
-  formToIdle,
-  formToRules,
-  type RulesForm,
-  rulesToForm,
-  tapeWidthsOn,
-} from './rules-form.ts';
+import { AgeLimits } from './AgeLimits.tsx';
+import { firstRules, formToClimate, type RulesForm, rulesToForm, tapeWidthsOn } from './rules-form.ts';
+import { pageOf, type RulesFault, type RulesPage, rulesWishes, withWeeks } from './rules-wishes.ts';
+import { WeekPlan } from './week/WeekPlan.tsx';
 
 export function Rules() {
   const app = useApp();
@@ -26,24 +21,30 @@ export function Rules() {
   const words = say(plantWords).rules;
   const line = app.line.value;
   const rules = line === null ? null : (floor.rules.get(line) ?? firstRules(line));
-  const [form, setForm] = useState<RulesForm | null>(
+  const [page, setPage] = useState<RulesPage | null>(
     rules
-      ? rulesToForm(
+      ? pageOf(
+          floor,
           rules,
-          lineClimate(floor, line).entered,
-          floor.idles.get(line ?? ''),
-          floor.spliceCosts.get(line ?? ''),
+          rulesToForm(
+            rules,
+            lineClimate(floor, line).entered,
+            floor.idles.get(line ?? ''),
+            floor.spliceCosts.get(line ?? ''),
+          ),
         )
       : null,
   );
   const [wrong, setWrong] = useState<string | null>(null);
-  if (!form || !rules || line === null) return <p class="empty">{words.noLine}</p>;
+  if (!page || !rules || line === null) return <p class="empty">{words.noLine}</p>;
+  const { form } = page;
   const climate = formToClimate(form);
   const climateHelp = climate && isBeyondTable(climate) ? words.climateBeyond : words.climateHelp;
-  const change = (part: Partial<RulesForm>) => {
+  const turn = (next: RulesPage) => {
     setWrong(null);
-    setForm({ ...form, ...part });
+    setPage(next);
   };
+  const change = (part: Partial<RulesForm>) => turn({ ...page, form: { ...form, ...part } });
   const number = (
     key:
       | 'leadMinutes'
@@ -75,6 +76,22 @@ export function Rules() {
       {help !== undefined && <small>{help}</small>}
     </label>
   );
+  const tape = (key: 'trailerMm' | 'leaderMm', label: string, help: string) => (
+    <label class="field">
+      <span>{label}</span>
+      <span class="unit">
+        <input
+          data-typing
+          data-testid={`rule-${key}`}
+          inputMode="decimal"
+          value={page[key]}
+          onInput={(event) => turn({ ...page, [key]: event.currentTarget.value })}
+        />
+        mm
+      </span>
+      <small>{help}</small>
+    </label>
+  );
   return (
     <div class="form">
       {number('leadMinutes', words.minutes, words.lead)}
@@ -82,6 +99,8 @@ export function Rules() {
       {number('spliceSeconds', words.seconds, words.splice)}
       {number('hubMm', 'mm', words.hub, words.lengthHelp)}
       {number('intakeMm', 'mm', words.intake, words.lengthHelp)}
+      {tape('trailerMm', words.trailer, words.trailerHelp)}
+      {tape('leaderMm', words.leader, words.leaderHelp)}
       {number('lossPercent', '%', words.loss)}
       {number('labelPercent', '%', words.label, words.labelHelp)}
       <SpliceParts
@@ -93,8 +112,12 @@ export function Rules() {
       {number('floorCelsius', '°C', words.floorCelsius)}
       {number('floorHumidity', '%', words.floorHumidity, climateHelp)}
       {number('idleMinutes', words.minutes, words.idle, words.idleHelp(longestShiftMinutes(form)))}
-      <WeeklyField label={words.shifts} rows={form.shifts} onChange={(shifts) => change({ shifts })} />
-      <WeeklyField label={words.breaks} rows={form.breaks} onChange={(breaks) => change({ breaks })} />
+      <WeekPlan
+        weeks={page.weeks}
+        today={plantDay(floor, line, app.clock.nowMs())}
+        onChange={(weeks) => turn(withWeeks(page, weeks))}
+      />
+      <AgeLimits rows={page.ages} onChange={(ages) => turn({ ...page, ages })} />
       <div class="field whole">
         <span>{words.comparison}</span>
         <div class="choice">
@@ -133,35 +156,14 @@ export function Rules() {
           large
           testId="rules-save"
           onPress={() => {
-            const next: LineRules | null = formToRules(form, rules);
-            if (!next) return setWrong(words.wrong);
-            if (!climate) return setWrong(words.wrongClimate);
-            const idle = formToIdle(form);
-            if (idle === null) return setWrong(words.wrongIdle(longestShiftMinutes(form)));
-            const costs = formToCosts(form);
-            if (costs === null) return setWrong(words.wrongSplice);
-            const { entered } = lineClimate(floor, line);
-            const isSame = entered.celsius === climate.celsius && entered.humidity === climate.humidity;
-            app
-              .write([
-                {
-                  kind: 'line.ruled',
-                  payload: { ...next, shifts: [...next.shifts], breaks: [...next.breaks] },
-                },
-                ...(isSame ? [] : [{ kind: 'line.climate-ruled' as const, payload: { line, ...climate } }]),
-                ...(JSON.stringify(costs) === JSON.stringify(floor.spliceCosts.get(line) ?? [])
-                  ? []
-                  : [{ kind: 'line.splices-ruled' as const, payload: { line, costs } }]),
-                ...(idle === (floor.idles.get(line) ?? IDLE_MINUTES)
-                  ? []
-                  : [{ kind: 'line.idle-ruled' as const, payload: { line, minutes: idle } }]),
-              ])
-              .then(
-                () => {
-                  app.notice.value = { tone: 'go', text: words.saved };
-                },
-                () => undefined, // shown by the fault screen
-              );
+            const told = rulesWishes(floor, rules, page);
+            if ('fault' in told) return setWrong(faultText(told.fault));
+            app.write([...told.wishes]).then(
+              () => {
+                app.notice.value = { tone: 'go', text: words.saved };
+              },
+              () => undefined, // shown by the fault screen
+            );
           }}
         >
           {words.save}
@@ -232,65 +234,16 @@ function PickOrderField(props: {
   );
 }
 
-type Weekly = LineRules['shifts'][number];
-
-function WeeklyField(props: {
-  readonly label: string;
-  readonly rows: readonly Weekly[];
-  readonly onChange: (rows: Weekly[]) => void;
-}) {
+/** What keeps the rules from being saved, in a sentence. */
+function faultText(fault: RulesFault): string {
   const words = say(plantWords).rules;
-  const { rows, onChange } = props;
-  const set = (index: number, part: Partial<Weekly>) =>
-    onChange(rows.map((row, at) => (at === index ? { ...row, ...part } : row)));
-  return (
-    <div class="field whole">
-      <span>{props.label}</span>
-      {rows.map((row, index) => (
-        <div class="weekly" key={`${index}${rows.length}`}>
-          <div class="choice">
-            {words.days.map((day, at) => {
-              const on = row.days.includes(at + 1);
-              return (
-                <button
-                  type="button"
-                  key={day}
-                  aria-pressed={on}
-                  onClick={() =>
-                    set(index, {
-                      days: on
-                        ? row.days.filter((each) => each !== at + 1)
-                        : [...row.days, at + 1].sort((a, b) => a - b),
-                    })
-                  }
-                >
-                  {day}
-                </button>
-              );
-            })}
-          </div>
-          <span>{words.from}</span>
-          <input
-            type="time"
-            aria-label={words.from}
-            value={row.from}
-            onInput={(event) => set(index, { from: event.currentTarget.value })}
-          />
-          <span>{words.to}</span>
-          <input
-            type="time"
-            aria-label={words.to}
-            value={row.to}
-            onInput={(event) => set(index, { to: event.currentTarget.value })}
-          />
-          <Button onPress={() => onChange(rows.filter((_, at) => at !== index))}>{words.removeRow}</Button>
-        </div>
-      ))}
-      <div>
-        <Button onPress={() => onChange([...rows, { days: [1, 2, 3, 4, 5], from: '06:00', to: '14:00' }])}>
-          {words.addRow}
-        </Button>
-      </div>
-    </div>
-  );
+  if (fault.code === 'week') {
+    const week = say(weekWords);
+    const { code, from, to } = fault.fault;
+    return week.faults[code](week.span(from.replace('T', ' '), to.replace('T', ' ')));
+  }
+  if (fault.code === 'idle') return words.wrongIdle(fault.most);
+  if (fault.code === 'climate') return words.wrongClimate;
+  if (fault.code === 'splice') return words.wrongSplice;
+  return fault.code === 'ages' ? words.wrongAges : words.wrong;
 }

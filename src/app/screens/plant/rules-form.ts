@@ -172,9 +172,9 @@ function read(text: string): number | null {
   return text.trim() !== '' && Number.isFinite(value) && value >= 0 ? value : null;
 }
 
-/** A length above zero, null where it is left empty, undefined where it is no number. */
-function readLength(text: string): number | null | undefined {
+/** A length in mm, null where it is left empty, undefined where it is no number above `least`, or `least` itself where that is 0. */
+export function readLength(text: string, least?: 0): number | null | undefined {
   if (text.trim() === '') return null;
   const value = read(text);
-  return value === null || value === 0 ? undefined : value;
+  return value === null || (value === 0 && least === undefined) ? undefined : value;
 }

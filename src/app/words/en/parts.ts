@@ -5,6 +5,7 @@ export const words = {
   tabs: {
     approved: 'Approved parts',
     feeders: 'Feeders',
+    types: 'Feeder types',
     blocks: 'Blocks',
     packages: 'Packages',
     moisture: 'Moisture tables',
@@ -17,7 +18,8 @@ export const words = {
     add: 'Approve a supplier part',
     part: 'Your part number',
     supplierPart: 'Supplier’s part number',
-    formHelp: 'Scan the supplier’s label, or type its number.',
+    formHelp:
+      'Scan the supplier’s label, or type its number. It holds for products whose setup lists no maker for the part.',
     save: 'Approve it',
     saved: (supplierPart: string, part: string) => `${supplierPart} is now approved for ${part}.`,
     withdraw: 'Withdraw',

@@ -1,9 +1,11 @@
 import type { ReasonWords } from '../reason-words.ts';
 import { moistureReasonsEn, restsOn, tableEn } from '../verdict-moisture.ts';
+import { plantReasonsEn } from '../verdict-plant.ts';
 import { formatCount, plural } from '../words.ts';
 
 const reasonsEn: ReasonWords = {
   ...moistureReasonsEn,
+  ...plantReasonsEn,
   'unknown-slot': {
     title: 'No such slot',
     say: (f) => `This line has no slot ${f['slot']}.`,
@@ -126,11 +128,6 @@ const reasonsEn: ReasonWords = {
     title: 'No quantity',
     say: () => 'The label gives no quantity, so the run-out is unknown.',
     act: 'Type the quantity, or let a lead decide.',
-  },
-  'feeder-unknown': {
-    title: 'Feeder not known',
-    say: (f) => `Feeder ${f['feeder']} is not on the plant’s list, so its width cannot be checked.`,
-    act: 'A lead must decide.',
   },
   expired: {
     title: 'Past its date',

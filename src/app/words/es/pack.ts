@@ -14,6 +14,7 @@ export const later: Pack['later'] = {
   clock: () => import('./clock.ts'),
   count: () => import('./count.ts'),
   demo: () => import('./demo.ts'),
+  'feeder-types': () => import('./feeder-types.ts'),
   'first-panel': () => import('./first-panel.ts'),
   kit: () => import('./kit.ts'),
   'label-warnings': () => import('./label-warnings.ts'),
@@ -40,4 +41,5 @@ export const later: Pack['later'] = {
   trace: () => import('./trace.ts'),
   verdict: () => import('./verdict.ts'),
   warning: () => import('./warning.ts'),
+  week: () => import('./week.ts'),
 };

@@ -5,6 +5,7 @@ export const words: Sentences<typeof english> = {
   tabs: {
     approved: 'Aprobados',
     feeders: 'Alimentadores',
+    types: 'Tipos',
     blocks: 'Bloqueos',
     packages: 'Encapsulados',
     moisture: 'Tablas de humedad',
@@ -17,7 +18,8 @@ export const words: Sentences<typeof english> = {
     add: 'Aprobar una referencia de proveedor',
     part: 'Referencia propia',
     supplierPart: 'Referencia del proveedor',
-    formHelp: 'Escanee la etiqueta del proveedor o teclee su referencia.',
+    formHelp:
+      'Escanee la etiqueta del proveedor o teclee su referencia. Vale para productos cuyo montaje no lista fabricantes del componente.',
     save: 'Aprobarla',
     saved: (supplierPart, part) => `${supplierPart} está ahora aprobada para ${part}.`,
     withdraw: 'Retirar',

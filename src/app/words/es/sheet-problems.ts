@@ -24,6 +24,9 @@ const fieldsEs: Readonly<Record<SheetField, string>> = {
   bodyThickness: 'espesor del cuerpo',
   msl: 'nivel de sensibilidad a la humedad',
   polarity: 'polaridad',
+  feederType: 'tipo de alimentador',
+  drive: 'accionamiento del alimentador',
+  pocket: 'fondo de alvéolo',
   critical: 'crítico',
   positions: 'posiciones ocupadas',
   side: 'cara',
@@ -100,6 +103,8 @@ const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `El tamaño del cuerpo «${f['found']}» no es un largo y un ancho en mm; se omite. Escríbalo como 17 x 17.`,
   thicknessUnreadable: (f) =>
     `El espesor «${f['found']}» no es un número de mm mayor que 0 y se omite. Corríjalo.`,
+  pocketUnreadable: (f) =>
+    `El fondo de alvéolo «${f['found']}» no es un número de mm mayor que 0 y se omite. Corríjalo.`,
   mslUnknown: (f) =>
     `«${f['found']}» no es un nivel de humedad (1, 2, 2a, 3, 4, 5, 5a, 6) y se omite. Corríjalo.`,
   sharingUnknown: (f) =>

@@ -1,10 +1,12 @@
 import type { words as english } from '../en/verdict.ts';
 import type { ReasonWords } from '../reason-words.ts';
 import { moistureReasonsEs, restsOn, tableEs } from '../verdict-moisture.ts';
+import { plantReasonsEs } from '../verdict-plant.ts';
 import { formatCount, plural, type Sentences } from '../words.ts';
 
 const reasonsEs: ReasonWords = {
   ...moistureReasonsEs,
+  ...plantReasonsEs,
   'unknown-slot': {
     title: 'No existe esa posición',
     say: (f) => `Esta línea no tiene la posición ${f['slot']}.`,
@@ -134,12 +136,6 @@ const reasonsEs: ReasonWords = {
     title: 'Sin cantidad',
     say: () => 'La etiqueta no da la cantidad: no se sabe cuándo se acaba.',
     act: 'Teclee la cantidad o que decida un jefe de turno.',
-  },
-  'feeder-unknown': {
-    title: 'Alimentador desconocido',
-    say: (f) =>
-      `El alimentador ${f['feeder']} no está en la lista de la planta; no se puede comprobar su ancho.`,
-    act: 'Debe decidir un jefe de turno.',
   },
   expired: {
     title: 'Fuera de fecha',

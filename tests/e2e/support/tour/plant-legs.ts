@@ -47,6 +47,14 @@ async function* parts(here: Here): AsyncGenerator<string> {
   await page.getByTestId('notice').waitFor();
   yield 'supplier part, withdrawn';
   yield* feeders(here);
+  await goThere(here, '#/plant/parts/types');
+  await page.getByTestId('type-add').click();
+  await page.getByTestId('type-form').waitFor();
+  yield 'feeder type, new';
+  await page.getByTestId('type-type').fill('twin 8');
+  await page.getByTestId('type-save').click();
+  await page.getByTestId('type-twin 8').waitFor();
+  yield 'feeder types';
   await goThere(here, '#/plant/parts/blocks');
   yield 'blocks';
   await page.getByTestId('block-add').click();
@@ -163,6 +171,13 @@ async function* rules(here: Here): AsyncGenerator<string> {
   await page.getByTestId('rules-save').click();
   await page.getByTestId('rules-wrong').waitFor();
   yield 'rules, minutes left alone beyond a shift';
+  await goThere(here, '#/plant/rules');
+  await page.getByTestId('week-day-1').locator('button').first().click();
+  await page.getByTestId('break-add').click();
+  await page.getByTestId('week-alternate').click();
+  for (const list of ['holidays', 'overtime', 'stops']) await page.getByTestId(`${list}-add`).click();
+  await page.getByTestId('age-add').click();
+  yield 'rules, a week with all that it may hold';
 }
 
 async function* scanner(here: Here): AsyncGenerator<string> {

@@ -9,8 +9,10 @@ import { tapeWidthsMm } from '../../../../../shared/sheet/tapes.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
+import { feederTypeWords } from '../../../words/feeder-types.ts';
 import { partsWords } from '../../../words/parts.ts';
 import { say } from '../../../words/words.ts';
+import { FeederTyped, type TypedDraft, typedDraftOf, typedWishes } from './FeederTyped.tsx';
 import { placeText, tapeText } from './feeder-text.ts';
 import { compareFeeders, feederMisfit, feederPlace } from './model.ts';
 
@@ -22,10 +24,14 @@ export interface Draft {
   readonly tapeWidth: string;
   readonly pitches: string;
   readonly positions: string;
+  /** Its type and own lengths; null until somebody looks at them. */
+  readonly typed: TypedDraft | null;
 }
 
 /** A new feeder. */
-export const emptyDraft: Draft = { changes: null, feeder: '', tapeWidth: '8', pitches: '', positions: '' };
+export const emptyDraft: Draft = {
+  ...{ changes: null, feeder: '', tapeWidth: '8', pitches: '', positions: '', typed: null },
+};
 
 /** A feeder of the list, to be changed. */
 export function draftOf({ feeder, tapeWidthMm, pitchesMm, positions }: Feeder): Draft {
@@ -35,6 +41,7 @@ export function draftOf({ feeder, tapeWidthMm, pitchesMm, positions }: Feeder): 
     tapeWidth: String(tapeWidthMm),
     pitches: pitchesMm.join(' '),
     positions: String(positions),
+    typed: null,
   };
 }
 
@@ -56,7 +63,11 @@ export function FeederForm({ draft, onChange, onClose }: FeederFormProps) {
   const words = all.feeders;
   const parsed = parseFeeder(draft);
   const there = draft.changes === null ? floor.feeders.get(draft.feeder.trim()) : undefined;
-  const why = isFeeder(parsed) ? (there ? words.isThere : null) : words.problems[parsed.code](parsed.found);
+  const id = draft.changes ?? draft.feeder.trim();
+  const typed = draft.typed ?? typedDraftOf(floor, id);
+  const more = typedWishes(floor, id, typed);
+  const wrong = isFeeder(parsed) ? (there ? words.isThere : null) : words.problems[parsed.code](parsed.found);
+  const why = wrong ?? (typeof more === 'string' ? say(feederTypeWords)[more] : null);
   return (
     <section class="card form" data-testid="feeder-form">
       {draft.changes === null ? (
@@ -93,6 +104,7 @@ export function FeederForm({ draft, onChange, onClose }: FeederFormProps) {
         draft={draft}
         onChange={onChange}
       />
+      <FeederTyped feeder={id} draft={typed} onChange={(next) => onChange({ ...draft, typed: next })} />
       {draft.changes !== null && isFeeder(parsed) && <WhatChanges next={parsed} />}
       <div class="whole row">
         <Button
@@ -102,7 +114,7 @@ export function FeederForm({ draft, onChange, onClose }: FeederFormProps) {
           disabledReason={why}
           onPress={() => {
             if (!isFeeder(parsed)) return;
-            app.write([wishFor(parsed)]).then(
+            app.write([wishFor(parsed), ...(typeof more === 'string' ? [] : more)]).then(
               () => {
                 app.notice.value = { tone: 'go', text: words.saved(parsed.feeder) };
                 onClose();

@@ -7,12 +7,13 @@ import { formatCount, say } from '../../../words/words.ts';
 import { Approvals } from './Approvals.tsx';
 import { Blocks } from './Blocks.tsx';
 import { Feeders } from './Feeders.tsx';
+import { FeederTypes } from './FeederTypes.tsx';
 import { MoistureTables } from './MoistureTables.tsx';
 import { Packages } from './Packages.tsx';
 import { listedPackages } from './packages-model.ts';
 import './parts.css';
 
-const tabs = ['approved', 'feeders', 'blocks', 'packages', 'moisture'] as const;
+const tabs = ['approved', 'feeders', 'types', 'blocks', 'packages', 'moisture'] as const;
 
 export function Parts() {
   const floor = useFloor();
@@ -21,6 +22,7 @@ export function Parts() {
   const counts = {
     approved: floor.approvals.size,
     feeders: floor.feeders.size,
+    types: floor.feederTypes.size,
     blocks: floor.blocks.size,
     packages: listedPackages(floor).length,
     moisture: null,
@@ -42,6 +44,7 @@ export function Parts() {
       </nav>
       {tab === 'approved' && <Approvals />}
       {tab === 'feeders' && <Feeders />}
+      {tab === 'types' && <FeederTypes />}
       {tab === 'blocks' && <Blocks />}
       {tab === 'packages' && <Packages />}
       {tab === 'moisture' && <MoistureTables />}

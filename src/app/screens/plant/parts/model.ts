@@ -95,7 +95,7 @@ export function approveObstacle(
   if (supplierPart.trim() === '') return 'supplierMissing';
   if (part.trim() === '') return 'partMissing';
   if (part.trim() === supplierPart.trim()) return 'same';
-  return floor.approvals.get(supplierPart.trim())?.includes(part.trim()) ? 'already' : null;
+  return floor.approvedByHand.get(supplierPart.trim())?.includes(part.trim()) ? 'already' : null;
 }
 
 /** Where a feeder is now: on a slot of a line, or ready on a cart for one; the reel in it, null where it has no name. */

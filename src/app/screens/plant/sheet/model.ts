@@ -272,10 +272,10 @@ export function groupProblems(problems: readonly ShownProblem[]): readonly Probl
   }));
 }
 
-/** Supplier parts by the part that they are approved for, as the checks of a sheet want them. */
+/** Supplier parts by the part that they were approved for by hand, as the checks of a sheet want them. */
 export function approvedByPart(floor: FloorState): readonly (readonly [string, readonly string[]])[] {
   const byPart = new Map<string, string[]>();
-  for (const [supplierPart, parts] of floor.approvals) {
+  for (const [supplierPart, parts] of floor.approvedByHand) {
     for (const part of parts) byPart.set(part, [...(byPart.get(part) ?? []), supplierPart]);
   }
   return [...byPart];

@@ -1,0 +1,137 @@
+// Whose number is on the label, and is it approved here? Makers are approved for the product that names them: each setup has a list of its
+// own for a part, and where it has one nothing else approves. What the plant approved by hand holds for the products that have none.
+// Method: the state knows three things apart: every number that anybody named for a part (to read labels by), what was approved by hand,
+// and of each setup what was withdrawn since it was taken in. Refused: one table for the plant; a maker approved for one customer's product
+// would be taken for the next one's.
+
+import { comparePartNumbers, type PartComparison } from '../labels/part-numbers.ts';
+import { compareText } from '../log/order.ts';
+import type { FloorState, Setup } from './state.ts';
+
+/** A maker's number taken off a setup's list after the setup was taken in. */
+export interface WithdrawnMaker {
+  readonly supplierPart: string;
+  readonly part: string;
+  readonly atMs: number;
+}
+
+/** Each setup's lists, made once: a setup's record is replaced and never changed. */
+const listsOf = new WeakMap<Setup, ReadonlyMap<string, readonly string[]>>();
+
+function lists(setup: Setup): ReadonlyMap<string, readonly string[]> {
+  const known = listsOf.get(setup);
+  if (known) return known;
+  const made = new Map<string, string[]>();
+  for (const { part, supplierParts } of setup.slots) {
+    const list = made.get(part) ?? [];
+    for (const each of supplierParts) if (!list.includes(each)) list.push(each);
+    made.set(part, list);
+  }
+  listsOf.set(setup, made);
+  return made;
+}
+
+/** The makers' numbers that a setup names for a part, withdrawn ones too; empty where it has no list for it. */
+export function makersListed(state: FloorState, setup: string, part: string): readonly string[] {
+  const taken = state.setups.get(setup);
+  return (taken && lists(taken).get(part)) ?? [];
+}
+
+/** Those of a setup's list for a part that nobody withdrew. */
+export function makersApproved(state: FloorState, setup: string, part: string): readonly string[] {
+  const withdrawn = state.setups.get(setup)?.withdrawn ?? [];
+  return makersListed(state, setup, part).filter(
+    (each) => !withdrawn.some((gone) => gone.part === part && gone.supplierPart === each),
+  );
+}
+
+/** True where a list holds a maker's number, by the line's comparison. */
+export function holdsMaker(
+  list: readonly string[],
+  supplierPart: string,
+  comparison: PartComparison,
+): boolean {
+  return list.some((each) => comparePartNumbers(each, supplierPart, comparison) !== null);
+}
+
+/** True where a maker's number is approved for a part in this setup: by its own list, or by hand where it has none. */
+export function isApprovedMaker(
+  state: FloorState,
+  setup: string,
+  { part, supplierPart }: { readonly part: string; readonly supplierPart: string },
+  comparison: PartComparison,
+): boolean {
+  if (makersListed(state, setup, part).length > 0)
+    return holdsMaker(makersApproved(state, setup, part), supplierPart, comparison);
+  return partsNamed(state.approvedByHand, supplierPart, comparison).includes(part);
+}
+
+/** The site parts for which anybody named a maker's number: what it stands for, whoever may use it. */
+export function partsOfMaker(
+  state: FloorState,
+  supplierPart: string | null,
+  comparison: PartComparison,
+): readonly string[] {
+  return supplierPart === null ? [] : partsNamed(state.approvals, supplierPart, comparison);
+}
+
+/** Products whose setups name a maker's number for a part, in order of their names. */
+export function productsWithMaker(
+  state: FloorState,
+  { part, supplierPart }: { readonly part: string; readonly supplierPart: string },
+  comparison: PartComparison,
+): readonly string[] {
+  const products = new Set<string>();
+  for (const { setup, product } of state.setups.values())
+    if (holdsMaker(makersApproved(state, setup, part), supplierPart, comparison)) products.add(product);
+  return [...products].sort(compareText);
+}
+
+function partsNamed(
+  named: ReadonlyMap<string, readonly string[]>,
+  supplierPart: string,
+  comparison: PartComparison,
+): readonly string[] {
+  const exact = named.get(supplierPart);
+  if (exact) return exact;
+  for (const [known, parts] of named) {
+    if (comparePartNumbers(known, supplierPart, comparison) !== null) return parts;
+  }
+  return [];
+}
+
+/** Somebody approved a maker's number for a part by hand: for the plant, and again for the setups from which it was withdrawn. */
+export function approveMaker(state: FloorState, supplierPart: string, part: string): void {
+  nameMaker(state.approvals, supplierPart, part);
+  nameMaker(state.approvedByHand, supplierPart, part);
+  for (const setup of state.setups.values()) {
+    const left = setup.withdrawn?.filter((gone) => gone.part !== part || gone.supplierPart !== supplierPart);
+    if (left && left.length !== setup.withdrawn?.length)
+      state.setups.set(setup.setup, { ...setup, withdrawn: left });
+  }
+}
+
+/** A setup that is taken in names makers for its own product; what was withdrawn before is approved anew there, and there alone. */
+export function nameMakers(state: FloorState, { slots }: Pick<Setup, 'slots'>): void {
+  for (const { part, supplierParts } of slots)
+    for (const supplierPart of supplierParts) nameMaker(state.approvals, supplierPart, part);
+}
+
+/** Somebody withdrew a maker's number for a part: for the plant, and from every setup that is known by now. */
+export function withdrawMaker(state: FloorState, gone: WithdrawnMaker): void {
+  const { supplierPart, part } = gone;
+  for (const named of [state.approvals, state.approvedByHand]) {
+    const left = (named.get(supplierPart) ?? []).filter((each) => each !== part);
+    if (left.length > 0) named.set(supplierPart, left);
+    else named.delete(supplierPart);
+  }
+  for (const setup of state.setups.values()) {
+    if (!makersApproved(state, setup.setup, part).includes(supplierPart)) continue;
+    state.setups.set(setup.setup, { ...setup, withdrawn: [...(setup.withdrawn ?? []), gone] });
+  }
+}
+
+function nameMaker(named: Map<string, readonly string[]>, supplierPart: string, part: string): void {
+  const there = named.get(supplierPart) ?? [];
+  if (!there.includes(part)) named.set(supplierPart, [...there, part]);
+}

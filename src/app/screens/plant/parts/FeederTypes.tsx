@@ -1,0 +1,190 @@
+// Types of feeders: what they share, how long the tape in them is, how many feeders are of each.
+
+import { useState } from 'preact/hooks';
+import type { FeederType } from '../../../../../shared/floor/feeder-types.ts';
+import { useApp, useFloor } from '../../../app.ts';
+import { useRefusal } from '../../../may.ts';
+import { Button } from '../../../ui/Button.tsx';
+import { feederTypeWords } from '../../../words/feeder-types.ts';
+import { formatNumber, say } from '../../../words/words.ts';
+import { LengthFields } from './LengthFields.tsx';
+import { lengthTexts, readType, type TypeDraft } from './lengths.ts';
+import { WhyDialog } from './shared.tsx';
+
+const emptyDraft: TypeDraft = {
+  ...{ changes: null, type: '', lanes: 1, drive: '', pocket: '', lengths: lengthTexts(null) },
+};
+
+export function FeederTypes() {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(feederTypeWords);
+  const refusal = useRefusal('define-line');
+  const [draft, setDraft] = useState<TypeDraft | null>(null);
+  const [leaving, setLeaving] = useState<string | null>(null);
+  const types = [...floor.feederTypes.values()].sort((a, b) =>
+    a.type.localeCompare(b.type, 'en', { numeric: true }),
+  );
+  return (
+    <div class="stack">
+      <p class="soft">{words.help}</p>
+      {draft && <TypeForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />}
+      {!draft && (
+        <div>
+          <Button tone="act" disabledReason={refusal} testId="type-add" onPress={() => setDraft(emptyDraft)}>
+            {words.add}
+          </Button>
+        </div>
+      )}
+      {types.length === 0 && (
+        <p class="empty">
+          {words.none}
+          <br />
+          {words.noneHelp}
+        </p>
+      )}
+      {types.map((type) => (
+        <div class="listed" key={type.type} data-testid={`type-${type.type}`}>
+          <span class="grow">
+            <b class="code" translate={false}>
+              {type.type}
+            </b>
+            <br />
+            <span class="soft">{typeText(type)}</span>
+          </span>
+          <span class="chip">
+            {words.has([...floor.typed.values()].filter((each) => each.type === type.type).length)}
+          </span>
+          {refusal === null && (
+            <>
+              <Button testId={`type-edit-${type.type}`} onPress={() => setDraft(draftOf(type))}>
+                {words.change}
+              </Button>
+              <Button tone="stop" onPress={() => setLeaving(type.type)}>
+                {words.withdraw}
+              </Button>
+            </>
+          )}
+        </div>
+      ))}
+      {leaving !== null && refusal === null && (
+        <WhyDialog
+          title={words.withdrawTitle(leaving)}
+          label={words.why}
+          choices={words.whys}
+          act={words.withdraw}
+          caution={null}
+          onClose={() => setLeaving(null)}
+          onDone={(reason) => {
+            setLeaving(null);
+            app.write([{ kind: 'feeder-type.withdrawn', payload: { type: leaving, reason } }]).then(
+              () => {
+                app.notice.value = { tone: 'plain', text: words.withdrawn(leaving) };
+              },
+              () => undefined, // shown by the fault screen
+            );
+          }}
+        />
+      )}
+    </div>
+  );
+}
+
+function draftOf(type: FeederType): TypeDraft {
+  return {
+    ...{ changes: type.type, type: type.type, lanes: type.lanes, drive: type.drive ?? '' },
+    ...{ pocket: type.pocketMm === null ? '' : String(type.pocketMm), lengths: lengthTexts(type) },
+  };
+}
+
+/** What is known of a type, in one line. */
+function typeText(type: FeederType): string {
+  const words = say(feederTypeWords);
+  const { lanes, drive, pocketMm, hubToPickMm, intakeToPickMm, trailerMm } = type;
+  const hasWindow = hubToPickMm !== null && intakeToPickMm !== null && trailerMm !== null;
+  return [
+    words.lanesAre(lanes),
+    drive,
+    pocketMm === null ? null : words.depth(formatNumber(pocketMm)),
+    hasWindow
+      ? `${formatNumber(hubToPickMm)} / ${formatNumber(intakeToPickMm)} / ${formatNumber(trailerMm)} mm`
+      : null,
+  ]
+    .filter((text) => text !== null)
+    .join(' · ');
+}
+
+function TypeForm(props: {
+  readonly draft: TypeDraft;
+  readonly onChange: (draft: TypeDraft) => void;
+  readonly onClose: () => void;
+}) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(feederTypeWords);
+  const { draft, onChange, onClose } = props;
+  const read = readType(floor, draft);
+  const field = (name: 'type' | 'drive' | 'pocket', label: string, help: string, unit: string | null) => (
+    <label class="field">
+      <span>{label}</span>
+      <span class="unit">
+        <input
+          data-typing
+          data-testid={`type-${name}`}
+          autocomplete="off"
+          maxLength={60}
+          disabled={name === 'type' && draft.changes !== null}
+          value={draft[name]}
+          onInput={(event) => onChange({ ...draft, [name]: event.currentTarget.value })}
+        />
+        {unit}
+      </span>
+      <small>{help}</small>
+    </label>
+  );
+  return (
+    <section class="card form" data-testid="type-form">
+      {field('type', words.name, words.nameHelp, null)}
+      <label class="field">
+        <span>{words.lanes}</span>
+        <select
+          data-testid="type-lanes"
+          value={String(draft.lanes)}
+          onChange={(event) => onChange({ ...draft, lanes: Number(event.currentTarget.value) })}
+        >
+          {[1, 2, 3, 4, 5, 6, 7, 8].map((lanes) => (
+            <option key={lanes} value={String(lanes)}>
+              {lanes}
+            </option>
+          ))}
+        </select>
+      </label>
+      {field('drive', words.drive, words.driveHelp, null)}
+      {field('pocket', words.pocket, words.pocketHelp, 'mm')}
+      <LengthFields id="type" texts={draft.lengths} onChange={(lengths) => onChange({ ...draft, lengths })} />
+      <div class="whole row">
+        <Button
+          tone="act"
+          large
+          testId="type-save"
+          disabledReason={typeof read === 'string' ? words[read] : null}
+          onPress={() => {
+            if (typeof read === 'string') return;
+            app.write([{ kind: 'feeder-type.known', payload: read }]).then(
+              () => {
+                app.notice.value = { tone: 'go', text: words.saved(read.type) };
+                onClose();
+              },
+              () => undefined, // shown by the fault screen
+            );
+          }}
+        >
+          {words.save}
+        </Button>
+        <Button large onPress={onClose}>
+          {words.cancel}
+        </Button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,119 @@
+// What the log is told when a line's rules are saved: the rules themselves, and beside them only what changed. Pure.
+
+import type { Wish } from '../../../../shared/floor/kinds.ts';
+import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/floor/sign-out.ts';
+import type { FloorState, LineRules } from '../../../../shared/floor/state.ts';
+import { weeksOf } from '../../../../shared/forecast/line-calendar.ts';
+import { lineClimate } from '../../../../shared/moisture/line-climate.ts';
+import {
+  formToClimate,
+  formToCosts,
+  formToIdle,
+  formToRules,
+  type RulesForm,
+  readLength,
+} from './rules-form.ts';
+import { rulesHours, type WeekFault, type Weeks, weekFault, weeksPayload } from './week/model.ts';
+
+/** One class of parts while it is typed. */
+export interface AgeRow {
+  readonly begins: string;
+  readonly months: string;
+}
+
+/** All that the screen of a line's rules holds. */
+export interface RulesPage {
+  readonly form: RulesForm;
+  readonly weeks: Weeks;
+  readonly ages: readonly AgeRow[];
+  readonly trailerMm: string;
+  readonly leaderMm: string;
+}
+
+/** What does not fit, first of all; the words stand in the screen. */
+export type RulesFault =
+  | { readonly code: 'numbers' | 'climate' | 'ages' | 'splice' }
+  | { readonly code: 'idle'; readonly most: number }
+  | { readonly code: 'week'; readonly fault: WeekFault };
+
+/** The screen's beyond the form of the rules, as the log has it. */
+export function pageOf(floor: FloorState, rules: LineRules, form: RulesForm): RulesPage {
+  const { line } = rules;
+  const { line: _, ...weeks } = weeksOf(floor, line, rules);
+  const tape = floor.tapeRules.get(line);
+  const text = (mm: number | null | undefined) => (mm === null || mm === undefined ? '' : String(mm));
+  return {
+    ...{ form, weeks, trailerMm: text(tape?.trailerMm), leaderMm: text(tape?.leaderMm) },
+    ages: (floor.ageLimits.get(line) ?? []).map(({ begins, months }) => ({ begins, months: String(months) })),
+  };
+}
+
+/** The page with other weeks; the rules' own shifts, which older tablets read, go with them. */
+export function withWeeks(page: RulesPage, weeks: Weeks): RulesPage {
+  return { ...page, weeks, form: { ...page.form, ...rulesHours(weeks) } };
+}
+
+/** The entries of a page that is saved, or what keeps it from that. `rules`: as they stood when it was opened. */
+export function rulesWishes(
+  floor: FloorState,
+  rules: LineRules,
+  page: RulesPage,
+): { readonly wishes: readonly Wish[] } | { readonly fault: RulesFault } {
+  const { form, weeks } = page;
+  const { line } = rules;
+  const next = formToRules(form, rules);
+  const climate = formToClimate(form);
+  const idle = formToIdle(form);
+  const ages = readAges(page.ages);
+  const costs = formToCosts(form);
+  const [trailerMm, leaderMm] = [readLength(page.trailerMm, 0), readLength(page.leaderMm, 0)];
+  const fault = weekFault(weeks);
+  if (!next || trailerMm === undefined || leaderMm === undefined) return { fault: { code: 'numbers' } };
+  if (!climate) return { fault: { code: 'climate' } };
+  if (fault !== null) return { fault: { code: 'week', fault } };
+  if (idle === null) return { fault: { code: 'idle', most: longestShiftMinutes(form) } };
+  if (costs === null) return { fault: { code: 'splice' } };
+  if (ages === null) return { fault: { code: 'ages' } };
+  const { entered } = lineClimate(floor, line);
+  const wishes: Wish[] = [
+    {
+      kind: 'line.ruled',
+      payload: { ...next, shifts: [...next.shifts], breaks: [...next.breaks], stops: [...next.stops] },
+    },
+    ...weekWishes(floor, rules, weeks),
+  ];
+  if (entered.celsius !== climate.celsius || entered.humidity !== climate.humidity)
+    wishes.push({ kind: 'line.climate-ruled', payload: { line, ...climate } });
+  if (idle !== (floor.idles.get(line) ?? IDLE_MINUTES))
+    wishes.push({ kind: 'line.idle-ruled', payload: { line, minutes: idle } });
+  if (!isSame(costs, floor.spliceCosts.get(line) ?? []))
+    wishes.push({ kind: 'line.splices-ruled', payload: { line, costs } });
+  if (!isSame(ages, floor.ageLimits.get(line) ?? []))
+    wishes.push({ kind: 'line.age-ruled', payload: { line, limits: ages } });
+  const tape = floor.tapeRules.get(line);
+  if (trailerMm !== (tape?.trailerMm ?? null) || leaderMm !== (tape?.leaderMm ?? null))
+    wishes.push({ kind: 'line.tape-ruled', payload: { line, trailerMm, leaderMm } });
+  return { wishes };
+}
+
+/** The weeks, where somebody changed them; after the rules, whose changed shifts would take their place. */
+function weekWishes(floor: FloorState, rules: LineRules, weeks: Weeks): readonly Wish[] {
+  const payload = weeksPayload(rules.line, weeks);
+  const before = weeksOf(floor, rules.line, rules);
+  return isSame(payload, weeksPayload(rules.line, before)) ? [] : [{ kind: 'line.calendar-ruled', payload }];
+}
+
+function isSame(a: unknown, b: unknown): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}
+
+/** Null where a row's months are no whole number from 1 to 600, or two rows begin alike. */
+function readAges(rows: readonly AgeRow[]): { begins: string; months: number }[] | null {
+  const read = rows.map(({ begins, months }) => ({
+    begins: begins.trim(),
+    months: Number(months.trim() || Number.NaN),
+  }));
+  const isFine = read.every(({ months }) => Number.isInteger(months) && months >= 1 && months <= 600);
+  const names = new Set(read.map(({ begins }) => begins.toUpperCase()));
+  return isFine && names.size === read.length ? read : null;
+}
