@@ -7,7 +7,7 @@
 import { applyFloorEntry } from '../floor/fold.ts';
 import { readFloorEntry } from '../floor/kinds.ts';
 import { isPrinted, labelShareOf, tapeSd, windowOf } from '../floor/ledger.ts';
-import { slotLeft, wantedOn } from '../floor/left.ts';
+import { perPanelOf, slotLeft, wantedOn } from '../floor/left.ts';
 import { touchesOf } from '../floor/registry.ts';
 import { emptyState, type FloorState, type SlotState, type Tape } from '../floor/state.ts';
 import { turnGroup } from '../floor/turns.ts';
@@ -149,7 +149,8 @@ function compare(index: TraceIndex, change: { key: string; was: SlotBefore | nul
     if (isUndone) index.stretches.splice(index.stretches.indexOf(stretch), 1);
     else stretch.to = earlierOf(stretch.to, { low: done, high: done });
   }
-  if (now && run && run.phase !== 'ended') {
+  // A reel on a slot from which the setup places nothing is on no panel.
+  if (now && run && run.phase !== 'ended' && perPanelOf(state, run.setup, now.slot) > 0) {
     const newest = isJoin && !isUndone ? jointPanels(state, was, now, done) : null;
     const joints = jointsOf({
       state,
@@ -344,6 +345,7 @@ function cutRun(index: TraceIndex, entry: Entry, before: string | null): void {
     if (slot.line !== line) continue;
     const open = new Map<string, Stretch>();
     const setup = state.runs.get(run)?.setup ?? '';
+    if (perPanelOf(state, setup, slot.slot) <= 0) continue; // it is on no panel
     const joints = jointsOf({ state, slot, setup, done: 0, newest: null });
     const rests = mayRest(state, setup, slot.slot);
     slot.tapes.forEach((tape, at) => {

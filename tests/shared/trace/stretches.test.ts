@@ -67,6 +67,24 @@ describe('traceLog()', () => {
     expect(shapes(story)).toEqual([{ reel: 'K1', run: 'r1', from: at(5), to: at(9) }]);
   });
 
+  test('puts a lot on no panel where the run’s setup places nothing from its slot', () => {
+    const story = begun();
+    const bare = wantedSlot('M1-F-002', 'C-200', { perPanel: 0 });
+    story.tell('setup.taken', {
+      ...{ setup: 'bare', product: 'Brook', side: 'top', revision: 'B', line: 'L1', source: 'test' },
+      slots: [wantedSlot(slot, 'R-100'), bare],
+    });
+    load(story, 'K1');
+    story.tell('reel.verified', verified('M1-F-002', 'C-200', { reel: 'PARKED' }));
+    story.tell('reel.verified', verified('M1-F-010', 'U-300', { reel: 'OTHER-SIDE' }));
+    story.tell('run.started', started('r1', { setup: 'bare' }));
+    build(story, 3);
+    story.tell('reel.verified', verified('M1-F-015', 'U-300', { reel: 'SPARE', run: 'r1' }));
+    build(story, 3);
+    expect(indexOf(story).stretches.map(({ reel }) => reel)).toEqual(['K1']);
+    expect(tracePanel(indexOf(story), '2')?.slots.map((each) => each.slot)).toEqual([slot]);
+  });
+
   test('gives both lots where the count cannot tell the panel of a joint', () => {
     const story = begun();
     load(story, 'K1', { quantity: 1000 });
