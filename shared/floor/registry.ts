@@ -23,6 +23,7 @@ import {
   ofDocking,
   ofHold,
   ofLine,
+  ofPanels,
   ofReel,
   ofSlot,
   ofVerdict,
@@ -77,7 +78,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'run.stopped': { schema: schemas['run.stopped'], fold: foldRun, touches: nowhere },
   'run.resumed': { schema: schemas['run.resumed'], fold: foldRun, touches: nowhere },
   'run.ended': { schema: schemas['run.ended'], fold: foldRun, touches: ofLine },
-  'panels.counted': { schema: schemas['panels.counted'], fold: foldRun, touches: nowhere },
+  'panels.counted': { schema: schemas['panels.counted'], fold: foldRun, touches: ofPanels },
   'reel.verified': {
     schema: schemas['reel.verified'],
     fold: inOrder(foldAirings, foldMaterial),

@@ -65,12 +65,35 @@ export interface Run {
   /** When the present phase began. */
   readonly sinceMs: number;
   readonly stopReason: StopReason | null;
-  /** The latest counts, newest last: [entry id, ms, panels added]. Enough for the panel time and for taking one back. */
-  readonly counts: readonly (readonly [entry: string, ms: number, add: number])[];
+  /** The latest counts, newest last: [entry id, ms, panels added, tally after it]. Enough for the panel time and for taking one back. */
+  readonly counts: readonly (readonly [entry: string, ms: number, add: number, tally: number])[];
+  /** Counts of more than one panel at once: [tally before it, panels]. When each of them passed is known only to lie within. */
+  readonly batches: readonly (readonly [tally: number, panels: number])[];
+  /** Counts that were taken back: [tally before it, panels]. The tally keeps their numbers, no panel has them. */
+  readonly voids: readonly (readonly [tally: number, panels: number])[];
   /** Stops since the start: [from, to] in ms; the last may be open (to = null). `isSaid`: true where a person said when it began. */
   readonly stops: readonly (readonly [fromMs: number, toMs: number | null, isSaid?: true])[];
   readonly serials: number;
   readonly lastSerial: string | null;
+}
+
+/** The count of a panel by its own code. */
+export interface CountedCode {
+  readonly run: string;
+  readonly entry: string;
+  readonly add: number;
+  /** The run's tally after it: the panel's place in the order of counting. */
+  readonly tally: number;
+}
+
+/** How far a run's counting has come: it goes up with each count and never down, so that a panel keeps its place where counts are taken back. */
+export function tallyOf(run: Pick<Run, 'done' | 'voids'>): number {
+  return run.voids.reduce((sum, [, panels]) => sum + panels, run.done);
+}
+
+/** Where a panel's code stands in the maps. */
+export function codeKey(run: string, code: string): string {
+  return `${run}#${code}`;
 }
 
 /** One tape on a slot: what the label said when it was joined. */
@@ -292,6 +315,8 @@ export interface FloorState {
   readonly runs: Map<string, Run>;
   /** Line -> run that is not ended. */
   readonly current: Map<string, string>;
+  /** `codeKey` -> the count of a panel's own code, of each line's present run and the one before it: a code counts once a run. */
+  readonly codes: Map<string, CountedCode>;
   /** `slotKey` -> what is there; empty slots are absent. */
   readonly slots: Map<string, SlotState>;
   /** `slotKey` -> what the newest unload took off, for taking it back. */
@@ -343,6 +368,7 @@ export function emptyState(): FloorState {
     chosen: new Map(),
     runs: new Map(),
     current: new Map(),
+    codes: new Map(),
     slots: new Map(),
     takenOff: new Map(),
     reels: new Map(),

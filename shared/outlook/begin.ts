@@ -39,7 +39,7 @@ export function beginsShort(
     ...{ run: '', line, setup: setup.setup, product: setup.product, panelPrefix: null },
     ...{ panelsWanted: planned.panelsWanted, panelSeconds: planned.panelSeconds, panelSd: 0, done: 0 },
     ...{ phase: 'running', startedMs: at.nowMs, sinceMs: at.nowMs, stopReason: null },
-    ...{ counts: [], stops: [], serials: 0, lastSerial: null },
+    ...{ counts: [], batches: [], voids: [], stops: [], serials: 0, lastSerial: null },
   };
   const outlook = lineOutlook(floor, line, { ...look, run });
   return outlook?.slots.filter((slot) => slot.warning.level !== 'quiet') ?? [];

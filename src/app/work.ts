@@ -2,6 +2,7 @@
 // its own that is fetched while the log opens, so that the page shows itself early and works a moment later.
 
 import { effect, type Signal, signal } from '@preact/signals';
+import { countedBefore } from '../../shared/floor/fold-run.ts';
 import type { App } from './app.ts';
 import { createDesk, type DeskRun } from './desk/desk.ts';
 import { keepDesk } from './desk/kept.ts';
@@ -13,6 +14,8 @@ import { callForBlocked } from './frame/blocked-call.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
+import { lineWords } from './words/line.ts';
+import { say } from './words/words.ts';
 
 /** The working parts of the page. */
 export interface Work {
@@ -49,7 +52,12 @@ export function startWork(app: App): Work {
     onPanel: (run, serial, scan) => {
       const line = app.line.value;
       if (line === null) return;
-      const panels = (app.store.floor().runs.get(run)?.done ?? 0) + 1;
+      const floor = app.store.floor();
+      if (countedBefore(floor, { run, serial })) {
+        app.notice.value = { tone: 'care', text: say(lineWords).countedBefore(serial) };
+        return;
+      }
+      const panels = (floor.runs.get(run)?.done ?? 0) + 1;
       app
         .write([{ kind: 'panels.counted', payload: { run, line, add: 1, panels, serial, via: scan.via } }])
         .catch(() => undefined); // shown by the fault screen

@@ -46,6 +46,7 @@ export const lineWords = area({
     plusMany: '+ n',
     plusManyTitle: 'How many more panels?',
     counted: (panels: string) => `Panel ${panels}.`,
+    countedBefore: (code: string) => `Panel ${code} is already counted in this run. Nothing was added.`,
     takeBack: 'Take back',
     stoppedSince: (reason: string, clock: string, span: string) =>
       `Stopped: ${reason}, since ${clock}, for ${span}`,
@@ -173,6 +174,7 @@ export const lineWords = area({
     plusMany: '+ n',
     plusManyTitle: '¿Cuántos paneles más?',
     counted: (panels) => `Panel ${panels}.`,
+    countedBefore: (code) => `El panel ${code} ya está contado en esta serie. No se sumó nada.`,
     takeBack: 'Deshacer',
     stoppedSince: (reason, clock, span) => `Parada: ${reason}, desde las ${clock}, hace ${span}`,
     stoodSince: 'Parada desde',
