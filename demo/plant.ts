@@ -97,6 +97,12 @@ export function plantWishes(settings: {
       })),
     }),
     wish('line.ruled', lineRules(settings.shiftStart)),
+    // Panels are counted as they leave the last machine.
+    wish('line.panels-ruled', {
+      line: lineId,
+      machines: machines.map((machine, at) => ({ machine, least: 0, most: machines.length - 1 - at })),
+      missed: 0,
+    }),
     ...feeders.map((feeder) => wish('feeder.known', feeder)),
     ...products.map((product) => wish('setup.taken', takenSetup(product))),
     wish('material.blocked', {

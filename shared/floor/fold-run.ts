@@ -4,7 +4,8 @@
 import { entryId } from '../log/entry.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { perPanelOf, usedPlacements } from './left.ts';
-import { type CountedCode, codeKey, type FloorState, type Run, type SlotState, tallyOf } from './state.ts';
+import type { FloorState, Run, SlotState } from './state.ts';
+import { type CountedCode, codeKey, tallyOf } from './tally.ts';
 import { turnGroup } from './turns.ts';
 
 /** Counts kept for the panel time and for taking one back. */

@@ -6,6 +6,7 @@ import * as z from 'zod/mini';
 import type { Entry, Json, JsonObject } from '../log/entry.ts';
 import { changePayloadSchemas } from './kinds-change.ts';
 import { labelPayloadSchemas } from './kinds-labels.ts';
+import { panelPayloadSchemas } from './kinds-panels.ts';
 import {
   airs,
   countBases,
@@ -346,8 +347,9 @@ export const payloadSchemas = {
     by: id,
   }),
   ...labelPayloadSchemas,
+  ...panelPayloadSchemas,
   'log.exported': z.strictObject({ format: short, filter: text, rows: whole }),
-  // A state that another tablet folded was used till the history behind it was here, and is not what that history folds to.
+  // A borrowed state is not what the history behind it folds to.
   'state.differed': z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),
   ...changePayloadSchemas,
 } as const;

@@ -65,6 +65,8 @@ function rulesOf(state: FloorState, line: string): ToldEntry[] {
   if (rules) told.push({ kind: 'line.ruled', payload: rules });
   const climate = state.climates.get(line);
   if (climate) told.push({ kind: 'line.climate-ruled', payload: { line, ...climate } });
+  const inLine = state.inLines.get(line);
+  if (inLine) told.push({ kind: 'line.panels-ruled', payload: inLine });
   const operators = state.crews.get(line);
   if (operators !== undefined) told.push({ kind: 'line.crewed', payload: { line, operators } });
   return told;

@@ -103,6 +103,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'material.released': { schema: schemas['material.released'], fold: foldBlocks, touches: nowhere },
   'blocked.let-run': { schema: schemas['blocked.let-run'], fold: foldBlocks, touches: nowhere },
   'line.climate-ruled': { schema: schemas['line.climate-ruled'], fold: foldPlant, touches: nowhere },
+  'line.panels-ruled': { schema: schemas['line.panels-ruled'], fold: foldPlant, touches: nowhere },
   'line.idle-ruled': { schema: schemas['line.idle-ruled'], fold: foldPlant, touches: nowhere },
   'line.crewed': { schema: schemas['line.crewed'], fold: foldPlant, touches: nowhere },
   'sweep.started': { schema: schemas['sweep.started'], fold: foldPlant, touches: nowhere },

@@ -8,6 +8,7 @@ import type { Airing } from './airing.ts';
 import type { Block } from './blocks.ts';
 import type { ChecklistTemplate, Signature } from './checklist.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
+import type { CountedCode } from './tally.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
 /** Who belongs to the plant; `pin` verifies a PIN away from the server, null where none is set. */
@@ -75,25 +76,6 @@ export interface Run {
   readonly stops: readonly (readonly [fromMs: number, toMs: number | null, isSaid?: true])[];
   readonly serials: number;
   readonly lastSerial: string | null;
-}
-
-/** The count of a panel by its own code. */
-export interface CountedCode {
-  readonly run: string;
-  readonly entry: string;
-  readonly add: number;
-  /** The run's tally after it: the panel's place in the order of counting. */
-  readonly tally: number;
-}
-
-/** How far a run's counting has come: it goes up with each count and never down, so that a panel keeps its place where counts are taken back. */
-export function tallyOf(run: Pick<Run, 'done' | 'voids'>): number {
-  return run.voids.reduce((sum, [, panels]) => sum + panels, run.done);
-}
-
-/** Where a panel's code stands in the maps. */
-export function codeKey(run: string, code: string): string {
-  return `${run}#${code}`;
 }
 
 /** One tape on a slot: what the label said when it was joined. */
@@ -302,6 +284,8 @@ export interface FloorState {
   readonly rules: Map<string, LineRules>;
   /** Line -> the highest temperature (°C) and relative humidity (%) of its floor, where somebody entered them. */
   readonly climates: Map<string, { readonly celsius: number; readonly humidity: number }>;
+  /** Line -> panels between its machines and the place of counting, where somebody entered them. */
+  readonly inLines: Map<string, Readonly<PayloadOf<'line.panels-ruled'>>>;
   /** Line -> minutes without a touch after which whoever is signed in is signed out, where somebody set them. */
   readonly idles: Map<string, number>;
   readonly feeders: Map<string, Feeder>;
@@ -360,6 +344,7 @@ export function emptyState(): FloorState {
     lines: new Map(),
     rules: new Map(),
     climates: new Map(),
+    inLines: new Map(),
     idles: new Map(),
     feeders: new Map(),
     labelRules: new Map(),

@@ -26,10 +26,19 @@ export const traceWords = area({
     serials: (count: number) => plural(count, '1 panel code', `${count} panel codes`),
     onSlot: (slot: string, feeder: string) => (feeder === '' ? slot : `${slot}, feeder ${feeder}`),
     panelTitle: (panel: string, product: string) => `Panel ${panel} of ${product}`,
-    either: 'one of',
+    either: 'one or both of',
+    notSure: '(perhaps)',
+    builtTimes: (count: number) =>
+      plural(count, 'Counted in 1 run:', `Counted in ${count} runs, oldest first:`),
     noLot: 'no lot on the label',
     save: 'Save as CSV',
-    why: 'Near a splice the exact panel is not known, so both lots are shown.',
+    why: 'Near a splice or a change of reel the exact panel is not known, so both lots are shown. “Surely” is wrong less than once in a million by the spreads entered for the line.',
+    guessed: {
+      'in-line':
+        'Nobody has entered how many panels lie between the machine and the place of counting. The widest range is assumed. Enter it in the line’s rules and fewer panels are in doubt.',
+      label:
+        'Nobody has entered how exact the printed counts are. A quarter of a percent is assumed (common practice).',
+    },
     by: { server: 'Answered by the server.', tablet: 'Answered from the log on this tablet.' },
     more: (count: string) =>
       `${plural(count, 'Only the oldest one is', `Only the oldest ${count} are`)} shown. Narrow it down, e.g. by lot or reel.`,
@@ -75,10 +84,19 @@ export const traceWords = area({
     serials: (count) => plural(count, '1 código de panel', `${count} códigos de panel`),
     onSlot: (slot, feeder) => (feeder === '' ? slot : `${slot}, alimentador ${feeder}`),
     panelTitle: (panel, product) => `Panel ${panel} de ${product}`,
-    either: 'uno de',
+    either: 'uno o ambos de',
+    notSure: '(quizá)',
+    builtTimes: (count) =>
+      plural(count, 'Contado en 1 serie:', `Contado en ${count} series, de la más antigua:`),
     noLot: 'sin lote en la etiqueta',
     save: 'Guardar como CSV',
-    why: 'Junto a un empalme no se sabe el panel exacto: se muestran los dos lotes.',
+    why: 'Junto a un empalme o un cambio de bobina no se sabe el panel exacto: se muestran los dos lotes. «Seguro» falla menos de una vez en un millón con los márgenes indicados para la línea.',
+    guessed: {
+      'in-line':
+        'Nadie ha indicado cuántos paneles hay entre la máquina y el lugar de recuento. Se supone el margen más ancho. Indíquelo en las reglas de la línea y quedarán menos paneles en duda.',
+      label:
+        'Nadie ha indicado la exactitud de las cantidades impresas. Se supone un cuarto por ciento (práctica habitual).',
+    },
     by: { server: 'Respuesta del servidor.', tablet: 'Respuesta del registro de esta tableta.' },
     more: (count) =>
       `${plural(count, 'Solo se muestra el más antiguo', `Solo se muestran los ${count} más antiguos`)}. Busque más concreto, p. ej. por lote o bobina.`,

@@ -73,14 +73,19 @@ export async function answerPanel(
   run: string | undefined,
 ): Promise<PanelAnswer> {
   const { index, behind } = await keeper.tip();
-  const scanned = index.serials.get(panel) ?? (await store.traceSerial(panel));
-  const runs = [...index.state.runs.keys()];
-  const wanted = scanned?.run ?? run ?? (runs.length === 1 ? runs[0] : undefined);
-  if (wanted === undefined) return { panel: null, behind };
-  const kept = (await store.traceStretches({ run: wanted }, Number.MAX_SAFE_INTEGER)).map(fromBody);
-  const newest = index.stretches.filter((stretch) => stretch.run === wanted);
-  const joined = await join({ store, index }, [...kept, ...newest], [wanted]);
-  return { panel: tracePanel(joined, panel, wanted), behind };
+  const scanned = [...(await store.traceSerial(panel)), ...(index.serials.get(panel) ?? [])];
+  const found = [...new Set(scanned.map((each) => each.run))].filter(
+    (each) => run === undefined || each === run,
+  );
+  const all = [...index.state.runs.keys()];
+  const named = run ?? (all.length === 1 ? all[0] : undefined);
+  const wanted = found.length > 0 ? found : named === undefined ? [] : [named];
+  const kept: Stretch[] = [];
+  for (const each of wanted)
+    kept.push(...(await store.traceStretches({ run: each }, Number.MAX_SAFE_INTEGER)).map(fromBody));
+  const newest = index.stretches.filter((stretch) => wanted.includes(stretch.run));
+  const joined = await join({ store, index }, [...kept, ...newest], wanted);
+  return { panel: tracePanel(joined, panel, run ?? (found.length > 0 ? undefined : named)), behind };
 }
 
 /** An index of these stretches, with their runs and scanned panels. */
@@ -94,11 +99,12 @@ async function join(
   const serials: SerialPanel[] = [...(await store.traceSerials(runs))];
   for (const run of runs) {
     const known = index.state.runs.get(run);
-    if (known) joined.state.runs.set(run, known);
-    for (const serial of index.serialByPanel.get(run)?.values() ?? []) {
-      const scanned = index.serials.get(serial);
-      if (scanned) serials.push(scanned);
-    }
+    if (!known) continue;
+    joined.state.runs.set(run, known);
+    const setup = index.state.setups.get(known.setup);
+    if (setup) joined.state.setups.set(known.setup, setup);
+    for (const serial of index.serialByPanel.get(run)?.values() ?? [])
+      serials.push(...(index.serials.get(serial) ?? []).filter((scanned) => scanned.run === run));
   }
   addSettled(joined, { stretches, serials });
   return joined;

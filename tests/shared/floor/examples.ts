@@ -33,6 +33,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     comparison: { ignoreCase: true, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: ['-TR'] },
   },
   'line.idle-ruled': { line: 'L1', minutes: 20 },
+  'line.panels-ruled': { line: 'L1', machines: [{ machine: 'M1', least: 2, most: 5 }], missed: 0.001 },
   'line.climate-ruled': { line: 'L1', celsius: 28, humidity: 65 },
   'line.crewed': { line: 'L1', operators: 2 },
   'feeder.known': { feeder: 'F-7', tapeWidthMm: 8, pitchesMm: [2, 4], positions: 1 },

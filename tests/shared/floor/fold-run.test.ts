@@ -2,7 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import { usedPlacements } from '../../../shared/floor/left.ts';
-import { codeKey, type FloorState, slotKey, tallyOf } from '../../../shared/floor/state.ts';
+import { type FloorState, slotKey } from '../../../shared/floor/state.ts';
+import { codeKey, tallyOf } from '../../../shared/floor/tally.ts';
 import { entryId } from '../../../shared/log/entry.ts';
 import { beginStory, counted, type Story, started, startMs, tellPlant, verified } from './story.ts';
 

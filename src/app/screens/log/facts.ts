@@ -199,7 +199,13 @@ const sayings: Readonly<Record<FactName, Say>> = {
   line: (value, entry, floor) =>
     entry.kind === 'line.defined' ? null : named(lineName)(value, entry, floor),
   ...{ zone: text, machines: howMany, leadSeconds: span, walkSeconds: span, spliceSeconds: span },
-  ...{ hubToPickMm: withUnit('mm'), intakeToPickMm: withUnit('mm'), loss: share, labelShare: share },
+  ...{
+    hubToPickMm: withUnit('mm'),
+    intakeToPickMm: withUnit('mm'),
+    loss: share,
+    labelShare: share,
+    missed: share,
+  },
   ...{ shifts: howMany, breaks: howMany, stops: howMany, comparison: nothing, feedersKnown: yesNo },
   ...{ feeder: text, tapeWidthMm: withUnit('mm') },
   pitchesMm: (value) =>

@@ -1,0 +1,163 @@
+// How far may a figure be off before we would be wrong once in a million? Bounds on counts, losses and missed panels, by the spreads
+// that the line states. Method: one bound for every figure, both ways, so that "sure" and "perhaps" are one law's two sides.
+// Refused: a 5 % point, which is wrong once in twenty reels; and the learnt mean of a loss as a bound, since one reel may lose anything
+// up to what a feeder can lose at all.
+
+import { isPrinted, labelShareOf, tapeSd, windowOf } from '../floor/ledger.ts';
+import { perPanelOf, usedPlacements } from '../floor/left.ts';
+import { UNLIKELY_LOSS } from '../floor/loss.ts';
+import type { FloorState, SlotState } from '../floor/state.ts';
+
+/** What is left in doubt on either side. */
+export const IN_DOUBT = 1e-6;
+/** Deviations of a normal law beyond which lies one in a million, on one side. */
+export const DEVIATIONS = 4.7535;
+
+/** A figure between two bounds; `high` Infinity where nothing bounds it. */
+export interface Bounds {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Both bounds hold: what lies within both; where they exclude each other one of them is wrong, and all of both is left. */
+export function meet(one: Bounds, other: Bounds): Bounds {
+  const low = Math.max(one.low, other.low);
+  const high = Math.min(one.high, other.high);
+  return low <= high ? { low, high } : join(one, other);
+}
+
+/** Either bound holds. */
+export function join(one: Bounds, other: Bounds): Bounds {
+  return { low: Math.min(one.low, other.low), high: Math.max(one.high, other.high) };
+}
+
+/** The most panels of `panels` that went uncounted, but for one case in a million (binomial law). `share`: the most that pass uncounted. */
+export function mostMissed(panels: number, share: number): number {
+  if (panels <= 0 || share <= 0) return 0;
+  const all = Math.ceil(panels);
+  const mean = all * share;
+  if (mean > 500) {
+    // Bernstein's bound, where the law's first terms are too small for numbers.
+    const doubt = Math.log(1 / IN_DOUBT);
+    return Math.min(all, Math.ceil(mean + Math.sqrt(2 * mean * doubt) + (2 * doubt) / 3));
+  }
+  let term = Math.exp(all * Math.log1p(-share));
+  let below = term;
+  let missed = 0;
+  while (missed < all && 1 - below > IN_DOUBT) {
+    term *= ((all - missed) / (missed + 1)) * (share / (1 - share));
+    missed += 1;
+    below += term;
+  }
+  return missed;
+}
+
+/** Placements that `parts` give, by what feeders may lose. */
+function placementsOf(parts: Bounds): Bounds {
+  // Parts below none were placed already: losses then move the joint the other way.
+  const kept = 1 - UNLIKELY_LOSS;
+  return {
+    low: parts.low >= 0 ? parts.low * kept : parts.low,
+    high: parts.high >= 0 ? parts.high : parts.high * kept,
+  };
+}
+
+/** The most placements a panel that any setup wants from the slot: an earlier run may have taken more than this one. */
+function mostPerPanel(state: FloorState, slot: string): number {
+  let most = 0;
+  for (const setup of state.setups.keys()) most = Math.max(most, perPanelOf(state, setup, slot));
+  return most;
+}
+
+/** What the ends of a slot's tapes are reckoned with. */
+export interface EndsAt {
+  readonly setup: string;
+  /** Panels that have passed the machine beyond those counted. */
+  readonly reach: Bounds;
+  /** The share of panels that pass uncounted. */
+  readonly missed: number;
+}
+
+/** Panels that a slot's counts are off, since its machine was so many panels ahead or behind when they began. */
+function shiftOf(state: FloorState, slot: Pick<SlotState, 'slot'>, at: EndsAt): Bounds {
+  const ratio = Math.max(1, mostPerPanel(state, slot.slot) / perPanelOf(state, at.setup, slot.slot));
+  return { low: Math.min(0, at.reach.low) * ratio, high: Math.max(0, at.reach.high) * ratio };
+}
+
+/**
+ * Where the tapes of a slot end, one for each but the last: panels from now on, as they will be counted. By counts alone, from what was
+ * put on since the last true count; `low` may lie in the past.
+ */
+export function endsByCount(state: FloorState, slot: SlotState, at: EndsAt): readonly Bounds[] {
+  const perPanel = perPanelOf(state, at.setup, slot.slot);
+  const share = labelShareOf(state, slot.line);
+  const { ledger, tapes } = slot;
+  const placed = ledger.dropped + usedPlacements(state, slot);
+  const shift = shiftOf(state, slot, at);
+  let parts = ledger.parts;
+  let variance = ledger.variance;
+  const ends: Bounds[] = [];
+  for (const tape of [...tapes.slice(1)].reverse()) {
+    // The tapes behind are in the sum with what they have in truth: their own doubt goes with them.
+    parts = parts === null || tape.count === null ? null : parts - tape.count;
+    variance -= tapeSd(tape, share) ** 2;
+    if (parts === null) {
+      ends.unshift({ low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY });
+      continue;
+    }
+    const doubt = DEVIATIONS * Math.sqrt(Math.max(0, variance));
+    const end = placementsOf({
+      low: parts - doubt - placed / (1 - UNLIKELY_LOSS),
+      high: parts + doubt - placed,
+    });
+    const passed = (placed + Math.max(0, end.low)) / perPanel;
+    const missed = mostMissed(passed, at.missed);
+    ends.unshift({ low: end.low / perPanel + shift.low - missed, high: end.high / perPanel + shift.high });
+  }
+  return ends;
+}
+
+/** The most panels that a slot's only tape can still serve by its count; Infinity where that is not known. */
+export function mostByCount(state: FloorState, slot: SlotState, at: EndsAt): number {
+  const { ledger } = slot;
+  if (ledger.parts === null) return Number.POSITIVE_INFINITY;
+  const placed = ledger.dropped + usedPlacements(state, slot);
+  const left = ledger.parts + DEVIATIONS * Math.sqrt(ledger.variance) - placed;
+  const perPanel = perPanelOf(state, at.setup, slot.slot);
+  return placementsOf({ low: 0, high: left }).high / perPanel + shiftOf(state, slot, at).high;
+}
+
+/**
+ * Where the end of a tape lies that another is joined to now, in panels from now on: it has left the hub at most, and has not reached the
+ * feeder. Where the lengths are not known it still feeds, and that is all.
+ */
+export function endOfSplice(state: FloorState, slot: Pick<SlotState, 'line' | 'slot'>, at: EndsAt): Bounds {
+  const perPanel = perPanelOf(state, at.setup, slot.slot);
+  const window = windowOf(state, slot, at.setup);
+  const sure = window ? Math.floor((window.closes * (1 - UNLIKELY_LOSS)) / perPanel) : 0;
+  return {
+    low: at.reach.low + sure - mostMissed(sure, at.missed),
+    high: window ? at.reach.high + window.opens / perPanel : Number.POSITIVE_INFINITY,
+  };
+}
+
+/** Where the end of a tape lies at the latest that another was joined to before, in panels from now on. `isNewest`: by the newest splice. */
+export function latestEnd(
+  state: FloorState,
+  slot: SlotState,
+  at: EndsAt & { readonly isNewest: boolean },
+): number {
+  const perPanel = perPanelOf(state, at.setup, slot.slot);
+  const window = windowOf(state, slot, at.setup);
+  const { joint } = slot.ledger;
+  const most = window ? at.reach.high + window.opens / perPanel : Number.POSITIVE_INFINITY;
+  if (!at.isNewest || joint === null) return most;
+  const since = slot.ledger.dropped + usedPlacements(state, slot) - joint.placed;
+  const { high } = placementsOf({ low: 0, high: joint.high - since });
+  return Math.min(most, high / perPanel + shiftOf(state, slot, at).high);
+}
+
+/** True where a slot's counts rest on a share that nobody entered. */
+export function isLabelGuess(state: FloorState, slot: SlotState): boolean {
+  return state.rules.get(slot.line)?.labelShare === undefined && slot.tapes.some(isPrinted);
+}
