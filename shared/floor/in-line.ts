@@ -34,7 +34,9 @@ export function panelsInLine(
   const machine = known ? placeOnLine(known, slot).machine : null;
   const missed = ruled?.missed ?? MISSED_GUESS;
   const entered = ruled?.machines.find((each) => each.machine === machine);
-  if (entered) return { least: entered.least, most: entered.most, missed, isGuess: false };
+  // A line that fills or empties holds none, whatever it holds when it is full.
+  if (entered)
+    return { least: Math.min(0, entered.least), most: Math.max(0, entered.most), missed, isGuess: false };
   const machines = known?.machines ?? [];
   const at = machines.findIndex((each) => each.machine === machine);
   const all = Math.max(1, machines.length);

@@ -7,6 +7,7 @@
 import { foldBlocks } from './blocks.ts';
 import { foldAirings } from './fold-airings.ts';
 import { foldChange } from './fold-change.ts';
+import { foldContain } from './fold-contain.ts';
 import { foldLabels } from './fold-labels.ts';
 import { foldLoss } from './fold-loss.ts';
 import { foldMaterial } from './fold-material.ts';
@@ -78,19 +79,29 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'run.stopped': { schema: schemas['run.stopped'], fold: foldRun, touches: nowhere },
   'run.resumed': { schema: schemas['run.resumed'], fold: foldRun, touches: nowhere },
   'run.ended': { schema: schemas['run.ended'], fold: foldRun, touches: ofLine },
-  'panels.counted': { schema: schemas['panels.counted'], fold: foldRun, touches: ofPanels },
+  'panels.counted': {
+    schema: schemas['panels.counted'],
+    fold: inOrder(foldRun, foldContain),
+    touches: ofPanels,
+  },
+  'panels.contained': { schema: schemas['panels.contained'], fold: foldContain, touches: nowhere },
+  'containment.signed': { schema: schemas['containment.signed'], fold: foldContain, touches: nowhere },
   'reel.verified': {
     schema: schemas['reel.verified'],
-    fold: inOrder(foldAirings, foldMaterial),
+    fold: inOrder(foldAirings, foldMaterial, foldContain),
     touches: ofVerdict,
   },
   'hold.cleared': {
     schema: schemas['hold.cleared'],
-    fold: inOrder(foldAirings, foldMaterial),
+    fold: inOrder(foldAirings, foldMaterial, foldContain),
     touches: ofHold,
   },
   'hold.declined': { schema: schemas['hold.declined'], fold: foldMaterial, touches: nowhere },
-  'reel.unloaded': { schema: schemas['reel.unloaded'], fold: foldMaterial, touches: ofSlot },
+  'reel.unloaded': {
+    schema: schemas['reel.unloaded'],
+    fold: inOrder(foldMaterial, foldContain),
+    touches: ofSlot,
+  },
   'reel.counted': {
     schema: schemas['reel.counted'],
     fold: inOrder(foldLoss, foldMaterial),
@@ -112,7 +123,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'warning.raised': { schema: schemas['warning.raised'], fold: foldPlant, touches: nowhere },
   'entry.corrected': {
     schema: schemas['entry.corrected'],
-    fold: inOrder(foldPlant, foldRun, foldLoss, foldAirings, foldMaterial),
+    fold: inOrder(foldPlant, foldRun, foldLoss, foldAirings, foldMaterial, foldContain),
     touches: everywhere,
   },
   'conflict.settled': { schema: schemas['conflict.settled'], fold: foldMaterial, touches: everywhere },

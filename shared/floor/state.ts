@@ -7,6 +7,7 @@ import type { ClockReading } from '../log/entry.ts';
 import type { Airing } from './airing.ts';
 import type { Block } from './blocks.ts';
 import type { ChecklistTemplate, Signature } from './checklist.ts';
+import type { Check, Containment, Finding } from './fold-contain.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
 import type { CountedCode } from './tally.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
@@ -311,6 +312,12 @@ export interface FloorState {
   readonly holds: Map<string, Hold>;
   readonly blocks: Map<string, Block>;
   readonly sweeps: Map<string, Sweep>;
+  /** `slotKey` -> when it was last seen to be right. */
+  readonly checks: Map<string, Check>;
+  /** Verdict -> a reel that was found where it did not belong. */
+  readonly findings: Map<string, Finding>;
+  /** All panels ever held, oldest first. */
+  readonly contained: Map<string, Containment>;
   readonly conflicts: Map<string, Conflict>;
   /** `slotKey#need` -> who took note. */
   readonly acknowledged: Map<string, Acknowledgement>;
@@ -361,6 +368,9 @@ export function emptyState(): FloorState {
     holds: new Map(),
     blocks: new Map(),
     sweeps: new Map(),
+    checks: new Map(),
+    findings: new Map(),
+    contained: new Map(),
     conflicts: new Map(),
     acknowledged: new Map(),
     raised: new Map(),

@@ -68,3 +68,7 @@ export const conflictKinds = [
   'spliced-though-unloaded',
 ] as const;
 export type ConflictKind = (typeof conflictKinds)[number];
+
+/** Why panels are held: a reel that did not belong there was found, a hold was cleared in error, material was blocked, or lay open too long. */
+export const containCauses = ['wrong-reel', 'cleared', 'blocked', 'floor-life'] as const;
+export type ContainCause = (typeof containCauses)[number];

@@ -5,7 +5,8 @@ import type { Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
 import type { Side } from '../floor/vocabulary.ts';
 import { compareText } from '../log/order.ts';
-import { isVoid, latestTo, numberAt, placeOf, placesOf, type Span, toNumbers } from './order.ts';
+import { foundStretches, placesOf } from './finds.ts';
+import { isVoid, latestTo, numberAt, placeOf, type Span, toNumbers } from './order.ts';
 import type { Guess, Stretch, TraceIndex } from './stretches.ts';
 
 /** Which stretches are asked for; every field given must fit. */
@@ -110,7 +111,7 @@ export function isAskedFor(question: TraceQuestion): (stretch: Stretch) => boole
 
 /** Where material was: by lot, reel, part, feeder, slot, person, run or time. Cost: linear in stretches. */
 export function tracePlaces(index: TraceIndex, question: TraceQuestion): readonly TracedPlace[] {
-  return index.stretches
+  return [...index.stretches, ...foundStretches(index.state)]
     .filter(isAskedFor(question))
     .map((stretch) => toPlace(index, stretch))
     .filter((place) => place.possible !== null || !cameAfterEnd(index, place))
@@ -135,7 +136,9 @@ function cameAfterEnd(index: TraceIndex, place: TracedPlace): boolean {
 
 function toPlace(index: TraceIndex, stretch: Stretch): TracedPlace {
   const counted = index.state.runs.get(stretch.run);
-  const { sure, possible } = counted ? placesOf(counted, stretch) : { sure: null, possible: null };
+  const { sure, possible } = counted
+    ? placesOf(index.state, counted, stretch)
+    : { sure: null, possible: null };
   const { line, run, product, slot, feeder, reel, part, supplierPart, lot, dateCode } = stretch;
   const { entry, who, at, guessed } = stretch;
   return {
@@ -200,9 +203,9 @@ export function tracePanel(index: TraceIndex, panel: string, run?: string): Trac
 function panelIn(index: TraceIndex, run: Run, place: number): PanelRun {
   const bySlot = new Map<string, { part: string; lots: PanelRun['slots'][number]['lots'][number][] }>();
   const guessed = new Set<Guess>();
-  for (const stretch of index.stretches) {
+  for (const stretch of [...index.stretches, ...foundStretches(index.state)]) {
     if (stretch.run !== run.run) continue;
-    const { sure, possible } = placesOf(run, stretch);
+    const { sure, possible } = placesOf(index.state, run, stretch);
     const isWithin = (places: Span | null) =>
       places !== null && place >= places.first && place <= places.last;
     if (!isWithin(possible)) continue;

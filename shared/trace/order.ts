@@ -2,8 +2,7 @@
 // What was in doubt when it was told may have become more so since: panels entered many at once, and counts taken back.
 
 import type { Run } from '../floor/state.ts';
-import { tallyOf } from '../floor/tally.ts';
-import type { PanelBound, Stretch } from './stretches.ts';
+import type { PanelBound } from './stretches.ts';
 
 /** Panels by their numbers within the run, or by their places in its order. */
 export interface Span {
@@ -31,23 +30,6 @@ export function latest(run: Pick<Run, 'voids' | 'batches'>, value: number, at: n
 /** The last place that a bound allows. */
 export function latestTo(run: Pick<Run, 'voids' | 'batches'>, to: PanelBound): number {
   return latest(run, to.possible, to.at);
-}
-
-/** The places that a stretch surely and perhaps covers, of those counted so far. */
-export function placesOf(
-  run: Counted,
-  stretch: Stretch,
-): { readonly sure: Span | null; readonly possible: Span | null } {
-  const tally = tallyOf(run);
-  const { from, to, reach } = stretch;
-  // Panels counted before they reach the machine may still get another reel.
-  const done = run.phase === 'ended' ? tally : tally + Math.min(0, reach.low);
-  const sureLast = to === null ? done : Math.min(to.sure, done);
-  const possibleLast = to === null ? tally : Math.min(latestTo(run, to), tally);
-  return {
-    sure: span(Math.max(1, latest(run, from.sure, from.at)), sureLast),
-    possible: span(Math.max(1, from.possible), possibleLast),
-  };
 }
 
 /** How many places up to and with this one no panel has. */

@@ -24,7 +24,6 @@ import {
   latestEnd,
   meet,
   mostByCount,
-  mostMissed,
 } from './doubt.ts';
 import { latest, latestTo } from './order.ts';
 
@@ -140,17 +139,15 @@ function newestRun(state: FloorState, line: string): Run | null {
   return newest;
 }
 
-/** What panels have passed the slot's machine beyond those counted. */
-function reachOf(
+/** How many panels have passed the slot's machine beyond those counted, the one at work among them. */
+export function reachOf(
   state: FloorState,
   line: string,
   slot: string,
 ): { reach: Bounds; isGuess: boolean; missed: number } {
   const { least, most, missed, isGuess } = panelsInLine(state, line, slot);
-  const low = least > 0 ? Math.max(0, least - mostMissed(least, missed)) : least;
-  const high = most < 0 ? Math.min(0, most + mostMissed(-most, missed)) : most;
   // The panel at work may have got some of its parts before and some after.
-  return { reach: { low, high: high + 1 }, isGuess, missed };
+  return { reach: { low: least, high: most + 1 }, isGuess, missed };
 }
 
 interface Change {

@@ -1,7 +1,6 @@
 // Answers to quality's questions out of the kept index: what the store holds of it and what the keeper holds, joined for the
 // material or the panel asked for, and then asked as any index is.
 
-import { emptyState } from '../../../shared/floor/state.ts';
 import {
   asAsked,
   askedInAnyCase,
@@ -12,6 +11,7 @@ import {
   tracePanel,
   tracePlaces,
 } from '../../../shared/trace/ask.ts';
+import { foundStretches } from '../../../shared/trace/finds.ts';
 import { addSettled } from '../../../shared/trace/parts.ts';
 import {
   emptyTrace,
@@ -62,7 +62,12 @@ export async function answerPlaces({ store, keeper }: Parts, question: TraceQues
   const bodies = await store.traceStretches(wanted, PLACES_AT_MOST + 1);
   const kept = bodies.slice(0, PLACES_AT_MOST).map(fromBody);
   const newest = index.stretches.filter(isAskedFor(question));
-  const joined = await join({ store, index }, [...kept, ...newest]);
+  const found = foundStretches(index.state).filter(isAskedFor(question));
+  const joined = await join(
+    { store, index },
+    [...kept, ...newest],
+    found.map(({ run }) => run),
+  );
   return { places: tracePlaces(joined, question), more: bodies.length > PLACES_AT_MOST, behind };
 }
 
@@ -95,14 +100,9 @@ async function join(
   named: readonly string[] = [],
 ): Promise<TraceIndex> {
   const runs = [...new Set([...named, ...stretches.map((stretch) => stretch.run)])];
-  const joined = { ...emptyTrace(), state: emptyState() };
+  const joined = { ...emptyTrace(), state: index.state };
   const serials: SerialPanel[] = [...(await store.traceSerials(runs))];
   for (const run of runs) {
-    const known = index.state.runs.get(run);
-    if (!known) continue;
-    joined.state.runs.set(run, known);
-    const setup = index.state.setups.get(known.setup);
-    if (setup) joined.state.setups.set(known.setup, setup);
     for (const serial of index.serialByPanel.get(run)?.values() ?? [])
       serials.push(...(index.serials.get(serial) ?? []).filter((scanned) => scanned.run === run));
   }

@@ -33,6 +33,16 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     comparison: { ignoreCase: true, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: ['-TR'] },
   },
   'line.idle-ruled': { line: 'L1', minutes: 20 },
+  'panels.contained': {
+    ...{ containment: 'c1', line: 'L1', slot: 'M1-F-001', cause: 'wrong-reel', of: 'T1/T1-life-1/9', reel: 'X1' },
+    ...{ part: 'R-100', lot: 'LX', codes: ['SN-9'], reason: 'wrong value' },
+    runs: [
+      { run: 'r1', line: 'L1', slot: 'M1-F-001', sure: null, possible: { first: 1, last: 9 } },
+    ],
+  },
+  'containment.signed': {
+    ...{ containment: 'c1', line: 'L1', codes: null, reason: 'scrapped', by: 'bo', checked: 'tablet' },
+  },
   'line.panels-ruled': { line: 'L1', machines: [{ machine: 'M1', least: 2, most: 5 }], missed: 0.001 },
   'line.climate-ruled': { line: 'L1', celsius: 28, humidity: 65 },
   'line.crewed': { line: 'L1', operators: 2 },
