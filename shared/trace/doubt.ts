@@ -62,6 +62,11 @@ function placementsOf(parts: Bounds): Bounds {
   };
 }
 
+/** Placements taken from a slot since its counts began. */
+export function placedSince(state: FloorState, slot: SlotState): number {
+  return slot.ledger.dropped + usedPlacements(state, slot);
+}
+
 /** The most placements a panel that any setup wants from the slot: an earlier run may have taken more than this one. */
 function mostPerPanel(state: FloorState, slot: string): number {
   let most = 0;
@@ -76,12 +81,14 @@ export interface EndsAt {
   readonly reach: Bounds;
   /** The share of panels that pass uncounted. */
   readonly missed: number;
+  /** Panels that had passed and were not entered yet when the slot's counts began, at most. */
+  readonly lag: number;
 }
 
-/** Panels that a slot's counts are off, since its machine was so many panels ahead or behind when they began. */
+/** Panels that a slot's counts are off, since its machine was so many panels ahead of them or behind when they began. */
 function shiftOf(state: FloorState, slot: Pick<SlotState, 'slot'>, at: EndsAt): Bounds {
   const ratio = Math.max(1, mostPerPanel(state, slot.slot) / perPanelOf(state, at.setup, slot.slot));
-  return { low: Math.min(0, at.reach.low) * ratio, high: Math.max(0, at.reach.high) * ratio };
+  return { low: Math.min(0, at.reach.low) * ratio, high: (Math.max(0, at.reach.high) + at.lag) * ratio };
 }
 
 /**
@@ -92,7 +99,7 @@ export function endsByCount(state: FloorState, slot: SlotState, at: EndsAt): rea
   const perPanel = perPanelOf(state, at.setup, slot.slot);
   const share = labelShareOf(state, slot.line);
   const { ledger, tapes } = slot;
-  const placed = ledger.dropped + usedPlacements(state, slot);
+  const placed = placedSince(state, slot);
   const shift = shiftOf(state, slot, at);
   let parts = ledger.parts;
   let variance = ledger.variance;
@@ -121,7 +128,7 @@ export function endsByCount(state: FloorState, slot: SlotState, at: EndsAt): rea
 export function mostByCount(state: FloorState, slot: SlotState, at: EndsAt): number {
   const { ledger } = slot;
   if (ledger.parts === null) return Number.POSITIVE_INFINITY;
-  const placed = ledger.dropped + usedPlacements(state, slot);
+  const placed = placedSince(state, slot);
   const left = ledger.parts + DEVIATIONS * Math.sqrt(ledger.variance) - placed;
   const perPanel = perPanelOf(state, at.setup, slot.slot);
   return placementsOf({ low: 0, high: left }).high / perPanel + shiftOf(state, slot, at).high;
@@ -152,7 +159,7 @@ export function latestEnd(
   const { joint } = slot.ledger;
   const most = window ? at.reach.high + window.opens / perPanel : Number.POSITIVE_INFINITY;
   if (!at.isNewest || joint === null) return most;
-  const since = slot.ledger.dropped + usedPlacements(state, slot) - joint.placed;
+  const since = placedSince(state, slot) - joint.placed;
   const { high } = placementsOf({ low: 0, high: joint.high - since });
   return Math.min(most, high / perPanel + shiftOf(state, slot, at).high);
 }

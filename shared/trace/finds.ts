@@ -24,7 +24,12 @@ export function findIn(state: FloorState, finding: Finding, run: Run): Span | nu
   const { reach } = reachOf(state, line, slot);
   const tally = tallyOf(run);
   const sinceRun = since?.run ? state.runs.get(since.run) : undefined;
-  if (sinceRun && run.startedMs < sinceRun.startedMs) return null;
+  if (since && sinceRun && run.startedMs < sinceRun.startedMs) {
+    // Panels counted in the run before, which went on into that one, may not have reached the machine.
+    const next = runsOf(state, line).find((each) => each.startedMs > run.startedMs);
+    const isOn = next === sinceRun && next.setup === run.setup;
+    return isOn ? span(Math.max(1, Math.floor(tally + since.tally + reach.low) + 1), tally) : null;
+  }
   const first = since && sinceRun === run ? Math.max(1, Math.floor(since.tally + reach.low) + 1) : 1;
   const untilRun = until?.run ? state.runs.get(until.run) : undefined;
   const inLine = run.phase === 'ended' ? tally : tally + reach.high;

@@ -17,6 +17,7 @@ import { turnGroup } from '../floor/turns.ts';
 import { type Entry, entryId } from '../log/entry.ts';
 import {
   type Bounds,
+  type EndsAt,
   endOfSplice,
   endsByCount,
   isLabelGuess,
@@ -24,6 +25,7 @@ import {
   latestEnd,
   meet,
   mostByCount,
+  placedSince,
 } from './doubt.ts';
 import { latest, latestTo } from './order.ts';
 
@@ -248,12 +250,13 @@ function stand(
     const from = { possible: Math.floor(low) + 1, sure: Math.ceil(passed.high) + 1, at: tally };
     const stretch = openStretch(index, { tape, slot: now, run, from, entry });
     if (place > 0) {
-      const ends = { setup: run.setup, reach, missed: reachOf(state, now.line, now.slot).missed };
+      const ends = endsAt(state, now, run);
       const isNewest = place === now.tapes.length - 1;
       const spliced = endOfSplice(state, now, ends);
       const high = isBack ? latestEnd(state, now, { ...ends, isNewest }) : spliced.high;
       // What the tape before has left is lost from the sum where the new one's count is not known.
-      const most = tape.count === null && !isBack && was ? mostByCount(state, was, ends) : high;
+      const most =
+        tape.count === null && !isBack && was ? mostByCount(state, was, endsAt(state, was, run)) : high;
       stretch.joined = {
         low: isBack ? low : passed.low + spliced.low - reach.low,
         high: tally + Math.min(high, most),
@@ -261,8 +264,63 @@ function stand(
       };
     }
     open.set(tape.entry, stretch);
+    reachBack(index, { stretch, run, low: Math.min(from.possible - 1, stretch.joined?.low ?? passed.low) });
   });
   reckon(index, { slot: now, run, open, tally });
+}
+
+/**
+ * A tape that came on while panels counted in the run before, which went on into this one, had not reached the machine: those may carry
+ * it too. `low`: the last place that surely had passed, below none in that case.
+ */
+function reachBack(
+  index: TraceIndex,
+  at: { readonly stretch: Stretch; readonly run: Run; readonly low: number },
+): void {
+  let { low } = at;
+  let later = at.run;
+  while (low < 0) {
+    const run = runBefore(index.state, later);
+    if (!run || run.setup !== later.setup) return;
+    const tally = tallyOf(run);
+    index.stretches.push({
+      ...at.stretch,
+      run: run.run,
+      product: run.product,
+      from: { possible: Math.max(1, Math.floor(tally + low) + 1), sure: Number.POSITIVE_INFINITY, at: null },
+      to: { sure: 0, possible: Number.POSITIVE_INFINITY, at: null },
+    });
+    low += tally;
+    later = run;
+  }
+}
+
+/** With what the ends of a slot's tapes are reckoned in a run. */
+function endsAt(state: FloorState, slot: SlotState, run: Run): EndsAt {
+  const { reach, missed } = reachOf(state, slot.line, slot.slot);
+  return { setup: run.setup, reach, missed, lag: lagSince(state, slot, run) };
+}
+
+/** The most panels that had passed and were not entered when a slot's counts began: by the runs in which it may have been. */
+function lagSince(state: FloorState, slot: SlotState, newest: Run): number {
+  let placed = placedSince(state, slot);
+  let lag = 0;
+  for (let run: Run | null = newest; run !== null; run = runBefore(state, run)) {
+    for (const [, panels] of run.batches) lag = Math.max(lag, panels - 1);
+    placed -= perPanelOf(state, run.setup, slot.slot) * run.done;
+    if (placed <= 0) break;
+  }
+  return lag;
+}
+
+/** The run before another on its line. */
+export function runBefore(state: Pick<FloorState, 'runs'>, run: Run): Run | null {
+  let before: Run | null = null;
+  for (const each of state.runs.values()) {
+    if (each.line !== run.line || each.startedMs >= run.startedMs) continue;
+    if (each.startedMs >= (before?.startedMs ?? 0)) before = each;
+  }
+  return before;
 }
 
 /** Where the tapes of a slot end and the next begin, by all that is known now. */
@@ -276,9 +334,11 @@ function reckon(
   },
 ): void {
   const { slot, run, open, tally } = at;
-  const { reach, missed } = reachOf(index.state, slot.line, slot.slot);
+  const { reach } = reachOf(index.state, slot.line, slot.slot);
   const rests = mayRest(index.state, run.setup, slot.slot);
-  const ends = endsByCount(index.state, slot, { setup: run.setup, reach, missed });
+  const ends = endsByCount(index.state, slot, endsAt(index.state, slot, run));
+  // Counts that have only begun may be off by panels that nobody has entered yet.
+  const byCountAt = placedSince(index.state, slot) > 0 ? BY_COUNT : tally;
   const last = open.get(slot.tapes.at(-1)?.entry ?? '');
   if (last) last.to = null; // nothing ends it yet
   let next: Bounds & { readonly at: number | null } = {
@@ -304,7 +364,7 @@ function reckon(
         high: latest(run, own.from.sure, own.from.at) - 1,
       });
     // What counts say of a joint does not rest on how far the run was counted just then.
-    const told = joint.high === byCount.high ? BY_COUNT : (own.joined?.at ?? tally);
+    const told = joint.high === byCount.high ? byCountAt : (own.joined?.at ?? tally);
     const toldAt = next.high < joint.high ? next.at : told;
     next = { low: Math.min(joint.low, next.low), high: Math.min(joint.high, next.high), at: toldAt };
     const low = Math.max(0, Math.floor(next.low));
@@ -384,11 +444,14 @@ function beginRun(index: TraceIndex, entry: FloorEntry & { kind: 'run.started' }
     if (any?.line !== line) continue;
     before.set(key, open);
     index.open.delete(key);
+    // Panels counted before they reached the machine may get what comes on in this run.
+    for (const stretch of open.values())
+      if (goesOn && stretch.there && stretch.to === null && stretch.reach.low < 0)
+        stretch.to = { sure: last + stretch.reach.low, possible: Number.POSITIVE_INFINITY, at: null };
   }
   for (const [key, slot] of state.slots) {
     if (slot.line !== line || perPanelOf(state, run.setup, slot.slot) <= 0) continue;
     const open = new Map<string, Stretch>();
-    const { reach, missed } = reachOf(state, line, slot.slot);
     slot.tapes.forEach((tape, place) => {
       const earlier = goesOn ? before.get(key)?.get(tape.entry) : undefined;
       const early = earlier && ended ? latest(ended, earlier.from.sure, earlier.from.at) - last : 1;
@@ -398,7 +461,7 @@ function beginRun(index: TraceIndex, entry: FloorEntry & { kind: 'run.started' }
       if (earlier) stretch.guessed = sure > 1 ? earlier.guessed : [];
       if (place > 0) {
         const isNewest = place === slot.tapes.length - 1;
-        const high = latestEnd(state, slot, { setup: run.setup, reach, missed, isNewest });
+        const high = latestEnd(state, slot, { ...endsAt(state, slot, run), isNewest });
         stretch.joined = { low: 0, high: Math.max(0, high), at: 0 };
       }
       open.set(tape.entry, stretch);

@@ -64,7 +64,11 @@ export function newReel(id: string, lot: string, label: number, share: number, c
 
 /** Builds a line. `countAt`: how many machines stand before the place of counting. */
 export function createBelt(
-  of: { readonly machines: readonly { name: string; slots: readonly Slot[]; room: number }[]; readonly countAt: number; readonly countRoom: number },
+  of: {
+    readonly machines: readonly { name: string; slots: readonly Slot[]; room: number }[];
+    readonly countAt: number;
+    readonly countRoom: number;
+  },
   chance: Chance,
   newPanel: () => Panel,
 ): Belt {
@@ -130,7 +134,10 @@ export function createBelt(
     if (at === machines.length) {
       const first = machines[0];
       const isCountFirst = of.countAt === 0;
-      if (!feeds || !(isCountFirst ? atCount.length < of.countRoom : (first?.waiting.length ?? 0) < (first?.room ?? 0)))
+      if (
+        !feeds ||
+        !(isCountFirst ? atCount.length < of.countRoom : (first?.waiting.length ?? 0) < (first?.room ?? 0))
+      )
         return { is: 'stuck' };
       passOn(0, newPanel());
       return { is: 'moved' };

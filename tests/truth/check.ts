@@ -43,7 +43,11 @@ export function emptyScore(): Score {
 }
 
 /** Adds a shift to the score. `name`: how a fault names it. */
-export function checkShift(score: Score, name: string, shift: { readonly entries: readonly Entry[]; readonly truth: Truth }): void {
+export function checkShift(
+  score: Score,
+  name: string,
+  shift: { readonly entries: readonly Entry[]; readonly truth: Truth },
+): void {
   const { entries, truth } = shift;
   const index = traceLog([...entries].sort(compareEntries));
   const fault = (text: string) => {
@@ -72,7 +76,9 @@ export function checkShift(score: Score, name: string, shift: { readonly entries
           score.carried += 1;
           if (lots.some((lot) => lot.reel === reel)) continue;
           score.missed += 1;
-          fault(`${run} panel ${at + 1} carries ${reel} on ${slot}; said ${lots.map((lot) => lot.reel).join(' ')}`);
+          fault(
+            `${run} panel ${at + 1} carries ${reel} on ${slot}; said ${lots.map((lot) => lot.reel).join(' ')}`,
+          );
         }
         for (const lot of lots) {
           if (!lot.sure) continue;

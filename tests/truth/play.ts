@@ -1,8 +1,8 @@
 // Plays shifts on a line by chance: loads, splices, run-outs, wrong reels, holds cleared, reels moved, counted and swapped, scans lost and
 // doubled, counts typed late or taken back, runs that end and go on. Writes what an honest floor would write, and keeps the truth.
 
-import type { Entry } from '../../shared/log/entry.ts';
 import { type Chance, chanceBelow, chanceNormal, seededChance } from '../../shared/kit/chance.ts';
+import type { Entry } from '../../shared/log/entry.ts';
 import { type Belt, createBelt, newReel, type Panel, type Reel, type Slot } from './belt.ts';
 import { createWriter, type Writer } from './writer.ts';
 
@@ -71,7 +71,10 @@ export function playShift(seed: number): { readonly entries: readonly Entry[]; r
   for (const slot of world.belt.slots) loadNew(world, slot);
   for (let number = 1; number <= runs; number++) {
     startRun(world, number);
-    slots.set(world.run, world.belt.slots.map((slot) => slot.name));
+    slots.set(
+      world.run,
+      world.belt.slots.map((slot) => slot.name),
+    );
     buildPanels(world, between(world.chance, 20, 90));
     const goesOn = number < runs && happens(world, 0.5);
     endRun(world, goesOn);
@@ -90,11 +93,14 @@ function buildWorld(seed: number): World {
   const machines = Array.from({ length: between(chance, 1, 3) }, (_, at) => ({
     name: `M${at + 1}`,
     room: between(chance, 1, 2),
-    slots: Array.from({ length: between(chance, 1, 3) }, (__, place): Slot => ({
-      ...{ name: `M${at + 1}-F-00${place + 1}`, machine: `M${at + 1}`, tapes: [], epoch: 0 },
-      perPanel: between(chance, 1, 12),
-      loss: chance() < 0.1 ? 0.07 : chance() * 0.02,
-    })),
+    slots: Array.from(
+      { length: between(chance, 1, 3) },
+      (__, place): Slot => ({
+        ...{ name: `M${at + 1}-F-00${place + 1}`, machine: `M${at + 1}`, tapes: [], epoch: 0 },
+        perPanel: between(chance, 1, 12),
+        loss: chance() < 0.1 ? 0.07 : chance() * 0.02,
+      }),
+    ),
   }));
   let panels = 0;
   const belt = createBelt(
@@ -111,7 +117,19 @@ function buildWorld(seed: number): World {
   const isRuled = chance() < 0.75;
   const missed = chance() < 0.5 ? 0 : 0.02;
   const world: World = {
-    ...{ chance, writer, belt, window, mode, run: '', setup: '', isEnded: true, pending: [], reels: 0, panels: 0 },
+    ...{
+      chance,
+      writer,
+      belt,
+      window,
+      mode,
+      run: '',
+      setup: '',
+      isEnded: true,
+      pending: [],
+      reels: 0,
+      panels: 0,
+    },
     share: 0.0025,
     lost: isRuled ? missed * chance() : 0,
     runs: new Map(),
@@ -130,7 +148,10 @@ function buildWorld(seed: number): World {
   return world;
 }
 
-function tellLine(world: World, machines: readonly { readonly name: string; readonly slots: readonly Slot[] }[]): void {
+function tellLine(
+  world: World,
+  machines: readonly { readonly name: string; readonly slots: readonly Slot[] }[],
+): void {
   const { writer, window } = world;
   writer.write('line.defined', {
     ...{ line: LINE, name: 'Line', zone: 'UTC' },
@@ -150,7 +171,13 @@ function tellLine(world: World, machines: readonly { readonly name: string; read
     writer.write('setup.taken', {
       ...{ setup, product: setup, side: 'top', revision: 'A', line: LINE, source: 'sheet' },
       slots: world.belt.slots.map((slot) => ({
-        ...{ slot: slot.name, part: partOf(slot), perPanel: slot.perPanel, tapeWidthMm: 8, pitchMm: PITCH_MM },
+        ...{
+          slot: slot.name,
+          part: partOf(slot),
+          perPanel: slot.perPanel,
+          tapeWidthMm: 8,
+          pitchMm: PITCH_MM,
+        },
         ...{ positions: 1, alternates: [], supplierParts: [] },
       })),
     });
@@ -323,7 +350,11 @@ function countTwice(world: World): void {
 function tellCount(world: World, add: number, serial: string | null, tablet: string): string {
   const panels = doneOf(world) + add;
   const via = serial === null ? 'typed' : 'wedge';
-  return world.writer.write('panels.counted', { run: world.run, line: LINE, add, panels, serial, via }, tablet);
+  return world.writer.write(
+    'panels.counted',
+    { run: world.run, line: LINE, add, panels, serial, via },
+    tablet,
+  );
 }
 
 function flush(world: World): void {

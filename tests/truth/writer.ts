@@ -1,7 +1,13 @@
 // Writes entries as tablets do: sealed chains with a clock each. Knows entries and their seal, and nothing of what is made of them.
 
 import { tickClock } from '../../shared/log/clock.ts';
-import { type ClockReading, type Entry, entryId, firstPrev, type JsonObject } from '../../shared/log/entry.ts';
+import {
+  type ClockReading,
+  type Entry,
+  entryId,
+  firstPrev,
+  type JsonObject,
+} from '../../shared/log/entry.ts';
 import { sealEntry } from '../../shared/log/seal.ts';
 
 /** 2026-03-02T06:00:00Z. */
