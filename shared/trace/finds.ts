@@ -4,7 +4,7 @@ import type { Finding } from '../floor/fold-contain.ts';
 import { perPanelOf } from '../floor/left.ts';
 import type { FloorState, Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
-import { latest, latestTo, type Span, span } from './order.ts';
+import { earliest, latest, latestTo, type Span, span } from './order.ts';
 import { reachOf, type Stretch } from './stretches.ts';
 
 /** The runs of a line, oldest first. */
@@ -30,7 +30,8 @@ export function findIn(state: FloorState, finding: Finding, run: Run): Span | nu
     const isOn = next === sinceRun && next.setup === run.setup;
     return isOn ? span(Math.max(1, Math.floor(tally + since.tally + reach.low) + 1), tally) : null;
   }
-  const first = since && sinceRun === run ? Math.max(1, Math.floor(since.tally + reach.low) + 1) : 1;
+  const first =
+    since && sinceRun === run ? Math.max(1, earliest(run, since.tally + reach.low, reach.low) + 1) : 1;
   const untilRun = until?.run ? state.runs.get(until.run) : undefined;
   const inLine = run.phase === 'ended' ? tally : tally + reach.high;
   if (!until || !untilRun) return span(first, inLine);
@@ -64,7 +65,7 @@ export function placesOf(
   const { from, to, reach } = stretch;
   // Panels counted before they reach the machine may still get another reel.
   const done = run.phase === 'ended' ? tally : tally + Math.min(0, reach.low);
-  const sureLast = to === null ? done : Math.min(to.sure, done);
+  const sureLast = to === null ? done : Math.min(earliest(run, to.sure, reach.low), done);
   const possibleLast = to === null ? tally : Math.min(latestTo(run, to), tally);
   let sure = span(Math.max(1, latest(run, from.sure, from.at)), sureLast);
   for (const finding of state.findings.values()) {
@@ -72,7 +73,7 @@ export function placesOf(
     const taken = findIn(state, finding, run);
     if (taken) sure = outside(sure, taken);
   }
-  return { sure, possible: span(Math.max(1, from.possible), possibleLast) };
+  return { sure, possible: span(Math.max(1, earliest(run, from.possible, reach.low)), possibleLast) };
 }
 
 /** Reels that were found where they did not belong, as stretches of which nothing is sure. */

@@ -27,6 +27,14 @@ export function latest(run: Pick<Run, 'voids' | 'batches'>, value: number, at: n
   return bound;
 }
 
+/**
+ * A lower bound where panels are counted before they reach the machine: counts that were none had been taken for panels on their way to it.
+ * `low`: panels that had passed the machine beyond those counted, at least.
+ */
+export function earliest(run: Pick<Run, 'voids'>, value: number, low: number): number {
+  return low < 0 ? run.voids.reduce((bound, [, panels]) => bound - panels, value) : value;
+}
+
 /** The last place that a bound allows. */
 export function latestTo(run: Pick<Run, 'voids' | 'batches'>, to: PanelBound): number {
   return latest(run, to.possible, to.at);

@@ -9,7 +9,7 @@ import { tallyOf } from '../floor/tally.ts';
 import type { ContainCause } from '../floor/vocabulary.ts';
 import { isAskedFor, serialsBetween, type TraceQuestion } from './ask.ts';
 import { findIn, placesOf, runsOf } from './finds.ts';
-import { latestTo, span } from './order.ts';
+import { earliest, latestTo, span } from './order.ts';
 import type { Guess, Stretch, TraceIndex } from './stretches.ts';
 
 /** Panels of one run that may carry it, by their places in the run's order of counting. */
@@ -82,8 +82,9 @@ function stretchRuns(index: TraceIndex, question: SuspectQuestion): readonly Sus
     if (!run) continue;
     const from =
       question.afterMs === undefined ? { possible: 1, sure: 1 } : placesAfter(run, stretch, question.afterMs);
+    const came = earliest(run, stretch.from.possible, stretch.reach.low);
     const { sure } = placesOf(index.state, run, stretch);
-    const possible = span(Math.max(1, stretch.from.possible, from.possible), lastOf(run, stretch));
+    const possible = span(Math.max(1, came, from.possible), lastOf(run, stretch));
     if (possible === null) continue;
     const surely = sure === null ? null : span(Math.max(sure.first, from.sure), sure.last);
     found.push({ run: run.run, line: run.line, slot: stretch.slot, sure: surely, possible });

@@ -258,8 +258,12 @@ function unload(world: World, slot: Slot, quantity: number | null, sd = 0): void
   world.logged.delete(slot.name);
 }
 
+const otherThan = (setup: string) => (setup === 'one' ? 'two' : 'one');
+
 function startRun(world: World, number: number): void {
-  const setup = world.isEnded && number > 1 && world.belt.isClear() && happens(world, 0.5) ? 'two' : 'one';
+  // Another product waits till the line is empty.
+  const setup =
+    number === 1 ? 'one' : world.belt.isClear() && happens(world, 0.5) ? otherThan(world.setup) : world.setup;
   world.setup = setup;
   world.run = `run-${number}`;
   world.isEnded = false;
