@@ -320,7 +320,6 @@ export const payloadSchemas = {
   }),
   /** Minutes without a touch after which whoever is signed in on a tablet of the line is signed out. */
   'line.idle-ruled': z.strictObject({ line: id, minutes: z.int().check(z.minimum(1), z.maximum(1440)) }),
-  /** How many people share the line's splices now. */
   'line.crewed': z.strictObject({ line: id, operators: z.int().check(z.minimum(1), z.maximum(6)) }),
   'sweep.started': z.strictObject({ line: id, sweep: id }),
   'sweep.ended': z.strictObject({ line: id, sweep: id, seen: whole, missing: z.array(short) }),
@@ -349,7 +348,6 @@ export const payloadSchemas = {
   ...labelPayloadSchemas,
   ...panelPayloadSchemas,
   'log.exported': z.strictObject({ format: short, filter: text, rows: whole }),
-  // A borrowed state is not what the history behind it folds to.
   'state.differed': z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),
   ...changePayloadSchemas,
 } as const;

@@ -7,9 +7,9 @@ import type { ClockReading } from '../log/entry.ts';
 import type { Airing } from './airing.ts';
 import type { Block } from './blocks.ts';
 import type { ChecklistTemplate, Signature } from './checklist.ts';
-import type { Check, Containment, Finding } from './fold-contain.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
-import type { CountedCode } from './tally.ts';
+import { emptyPanels, type PanelState } from './panel-state.ts';
+import type { Tallied } from './tally.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
 /** Who belongs to the plant; `pin` verifies a PIN away from the server, null where none is set. */
@@ -51,7 +51,7 @@ export interface TaughtRule {
 export type RunPhase = 'running' | 'stopped' | 'ended';
 
 /** A job being built, and how far it is. */
-export interface Run {
+export interface Run extends Tallied {
   readonly run: string;
   readonly line: string;
   readonly setup: string;
@@ -69,10 +69,6 @@ export interface Run {
   readonly stopReason: StopReason | null;
   /** The latest counts, newest last: [entry id, ms, panels added, tally after it]. Enough for the panel time and for taking one back. */
   readonly counts: readonly (readonly [entry: string, ms: number, add: number, tally: number])[];
-  /** Counts of more than one panel at once: [tally before it, panels]. When each of them passed is known only to lie within. */
-  readonly batches: readonly (readonly [tally: number, panels: number])[];
-  /** Counts that were taken back: [tally before it, panels]. The tally keeps their numbers, no panel has them. */
-  readonly voids: readonly (readonly [tally: number, panels: number])[];
   /** Stops since the start: [from, to] in ms; the last may be open (to = null). `isSaid`: true where a person said when it began. */
   readonly stops: readonly (readonly [fromMs: number, toMs: number | null, isSaid?: true])[];
   readonly serials: number;
@@ -278,15 +274,13 @@ export interface Acknowledgement {
 }
 
 /** The floor as the log says. */
-export interface FloorState {
+export interface FloorState extends PanelState {
   readonly tablets: Map<string, Tablet>;
   readonly people: Map<string, Person>;
   readonly lines: Map<string, Line>;
   readonly rules: Map<string, LineRules>;
   /** Line -> the highest temperature (°C) and relative humidity (%) of its floor, where somebody entered them. */
   readonly climates: Map<string, { readonly celsius: number; readonly humidity: number }>;
-  /** Line -> panels between its machines and the place of counting, where somebody entered them. */
-  readonly inLines: Map<string, Readonly<PayloadOf<'line.panels-ruled'>>>;
   /** Line -> minutes without a touch after which whoever is signed in is signed out, where somebody set them. */
   readonly idles: Map<string, number>;
   readonly feeders: Map<string, Feeder>;
@@ -300,8 +294,6 @@ export interface FloorState {
   readonly runs: Map<string, Run>;
   /** Line -> run that is not ended. */
   readonly current: Map<string, string>;
-  /** `codeKey` -> the count of a panel's own code, of each line's present run and the one before it: a code counts once a run. */
-  readonly codes: Map<string, CountedCode>;
   /** `slotKey` -> what is there; empty slots are absent. */
   readonly slots: Map<string, SlotState>;
   /** `slotKey` -> what the newest unload took off, for taking it back. */
@@ -312,12 +304,6 @@ export interface FloorState {
   readonly holds: Map<string, Hold>;
   readonly blocks: Map<string, Block>;
   readonly sweeps: Map<string, Sweep>;
-  /** `slotKey` -> when it was last seen to be right. */
-  readonly checks: Map<string, Check>;
-  /** Verdict -> a reel that was found where it did not belong. */
-  readonly findings: Map<string, Finding>;
-  /** All panels ever held, oldest first. */
-  readonly contained: Map<string, Containment>;
   readonly conflicts: Map<string, Conflict>;
   /** `slotKey#need` -> who took note. */
   readonly acknowledged: Map<string, Acknowledgement>;
@@ -346,12 +332,12 @@ export interface FloorState {
 /** The state before any entry. */
 export function emptyState(): FloorState {
   return {
+    ...emptyPanels(),
     tablets: new Map(),
     people: new Map(),
     lines: new Map(),
     rules: new Map(),
     climates: new Map(),
-    inLines: new Map(),
     idles: new Map(),
     feeders: new Map(),
     labelRules: new Map(),
@@ -360,7 +346,6 @@ export function emptyState(): FloorState {
     chosen: new Map(),
     runs: new Map(),
     current: new Map(),
-    codes: new Map(),
     slots: new Map(),
     takenOff: new Map(),
     reels: new Map(),
@@ -368,9 +353,6 @@ export function emptyState(): FloorState {
     holds: new Map(),
     blocks: new Map(),
     sweeps: new Map(),
-    checks: new Map(),
-    findings: new Map(),
-    contained: new Map(),
     conflicts: new Map(),
     acknowledged: new Map(),
     raised: new Map(),

@@ -4,6 +4,14 @@
 
 import type { Run } from './state.ts';
 
+/** What a run keeps of its counting beside the number done. */
+export interface Tallied {
+  /** Counts of more than one panel at once: [tally before it, panels]. When each of them passed is known only to lie within. */
+  readonly batches: readonly (readonly [tally: number, panels: number])[];
+  /** Counts that were taken back: [tally before it, panels]. The tally keeps their numbers, no panel has them. */
+  readonly voids: readonly (readonly [tally: number, panels: number])[];
+}
+
 /** The count of a panel by its own code. */
 export interface CountedCode {
   readonly run: string;

@@ -4,8 +4,9 @@ import type { Finding } from '../floor/fold-contain.ts';
 import { perPanelOf } from '../floor/left.ts';
 import type { FloorState, Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
+import { reachOf } from './line.ts';
 import { earliest, latest, latestTo, type Span, span } from './order.ts';
-import { reachOf, type Stretch } from './stretches.ts';
+import type { Stretch } from './stretches.ts';
 
 /** The runs of a line, oldest first. */
 export function runsOf(state: Pick<FloorState, 'runs'>, line: string): readonly Run[] {

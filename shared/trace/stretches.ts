@@ -7,26 +7,15 @@
 
 import { applyFloorEntry } from '../floor/fold.ts';
 import { runCountedIn } from '../floor/fold-run.ts';
-import { panelsInLine } from '../floor/in-line.ts';
 import { type FloorEntry, readFloorEntry } from '../floor/kinds.ts';
 import { perPanelOf } from '../floor/left.ts';
 import { touchesOf } from '../floor/registry.ts';
 import { emptyState, type FloorState, type Run, type SlotState, type Tape } from '../floor/state.ts';
 import { codeKey, tallyOf } from '../floor/tally.ts';
-import { turnGroup } from '../floor/turns.ts';
 import { type Entry, entryId } from '../log/entry.ts';
-import {
-  type Bounds,
-  type EndsAt,
-  endOfSplice,
-  endsByCount,
-  isLabelGuess,
-  join,
-  latestEnd,
-  meet,
-  mostByCount,
-  placedSince,
-} from './doubt.ts';
+import { type Bounds, endOfSplice, latestEnd, mostByCount } from './doubt.ts';
+import { guesses, reckon } from './joints.ts';
+import { endsAt, newestRun, reachOf, runBefore } from './line.ts';
 import { latest, latestTo } from './order.ts';
 
 /**
@@ -94,9 +83,6 @@ export interface TraceIndex {
   readonly open: Map<string, Map<string, Stretch>>;
 }
 
-/** `at` of a bound that follows from counts of parts: panels entered many at once leave it as it is. */
-const BY_COUNT = -1;
-
 /** An index before any entry. */
 export function emptyTrace(): TraceIndex {
   return {
@@ -129,27 +115,6 @@ export function traceEntry(index: TraceIndex, entry: Entry): void {
   if (known.kind === 'panels.counted') takeSerial(index, known, counted);
   else if (known.kind === 'run.started') beginRun(index, known, ended);
   else for (const key of touched) compare(index, { key, was: before.get(key) ?? null, entry: known, heldAt });
-}
-
-/** The run that is being built on a line, else the one that ended last; null where there was none. */
-function newestRun(state: FloorState, line: string): Run | null {
-  const current = state.runs.get(state.current.get(line) ?? '');
-  if (current) return current;
-  let newest: Run | null = null;
-  for (const run of state.runs.values())
-    if (run.line === line && run.sinceMs >= (newest?.sinceMs ?? 0)) newest = run;
-  return newest;
-}
-
-/** How many panels have passed the slot's machine beyond those counted, the one at work among them. */
-export function reachOf(
-  state: FloorState,
-  line: string,
-  slot: string,
-): { reach: Bounds; isGuess: boolean; missed: number } {
-  const { least, most, missed, isGuess } = panelsInLine(state, line, slot);
-  // The panel at work may have got some of its parts before and some after.
-  return { reach: { low: least, high: most + 1 }, isGuess, missed };
 }
 
 interface Change {
@@ -266,7 +231,7 @@ function stand(
     open.set(tape.entry, stretch);
     reachBack(index, { stretch, run, low: Math.min(from.possible - 1, stretch.joined?.low ?? passed.low) });
   });
-  reckon(index, { slot: now, run, open, tally });
+  reckon(state, { slot: now, run, open, tally });
 }
 
 /**
@@ -293,106 +258,6 @@ function reachBack(
     low += tally;
     later = run;
   }
-}
-
-/** With what the ends of a slot's tapes are reckoned in a run. */
-function endsAt(state: FloorState, slot: SlotState, run: Run): EndsAt {
-  const { reach, missed } = reachOf(state, slot.line, slot.slot);
-  return { setup: run.setup, reach, missed, lag: lagSince(state, slot, run) };
-}
-
-/** The most panels that had passed and were not entered when a slot's counts began: by the runs in which it may have been. */
-function lagSince(state: FloorState, slot: SlotState, newest: Run): number {
-  let placed = placedSince(state, slot);
-  let lag = 0;
-  for (let run: Run | null = newest; run !== null; run = runBefore(state, run)) {
-    for (const [, panels] of run.batches) lag = Math.max(lag, panels - 1);
-    placed -= perPanelOf(state, run.setup, slot.slot) * run.done;
-    if (placed <= 0) break;
-  }
-  return lag;
-}
-
-/** The run before another on its line. */
-export function runBefore(state: Pick<FloorState, 'runs'>, run: Run): Run | null {
-  let before: Run | null = null;
-  for (const each of state.runs.values()) {
-    if (each.line !== run.line || each.startedMs >= run.startedMs) continue;
-    if (each.startedMs >= (before?.startedMs ?? 0)) before = each;
-  }
-  return before;
-}
-
-/** Where the tapes of a slot end and the next begin, by all that is known now. */
-function reckon(
-  index: TraceIndex,
-  at: {
-    readonly slot: SlotState;
-    readonly run: Run;
-    readonly open: ReadonlyMap<string, Stretch>;
-    readonly tally: number;
-  },
-): void {
-  const { slot, run, open, tally } = at;
-  const { reach } = reachOf(index.state, slot.line, slot.slot);
-  const rests = mayRest(index.state, run.setup, slot.slot);
-  const ends = endsByCount(index.state, slot, endsAt(index.state, slot, run));
-  // Counts that have only begun may be off by panels that nobody has entered yet.
-  const byCountAt = placedSince(index.state, slot) > 0 ? BY_COUNT : tally;
-  const last = open.get(slot.tapes.at(-1)?.entry ?? '');
-  if (last) last.to = null; // nothing ends it yet
-  let next: Bounds & { readonly at: number | null } = {
-    low: Number.POSITIVE_INFINITY,
-    high: Number.POSITIVE_INFINITY,
-    at: tally,
-  };
-  for (let place = slot.tapes.length - 1; place > 0; place--) {
-    const own = open.get(slot.tapes[place]?.entry ?? '');
-    const before = open.get(slot.tapes[place - 1]?.entry ?? '');
-    const end = ends[place - 1];
-    if (!own || !end) continue;
-    const joined = own.joined
-      ? { low: own.joined.low, high: latest(run, own.joined.high, own.joined.at) }
-      : { low: 0, high: Number.POSITIVE_INFINITY };
-    const byCount = { low: tally + end.low, high: tally + end.high };
-    let joint = rests ? { low: joined.low, high: Number.POSITIVE_INFINITY } : meet(byCount, joined);
-    const known = before?.to;
-    // What may have happened already is not told away again.
-    if (known && own.from.possible - 1 < tally + reach.high)
-      joint = join(joint, {
-        low: own.from.possible - 1,
-        high: latest(run, own.from.sure, own.from.at) - 1,
-      });
-    // What counts say of a joint does not rest on how far the run was counted just then.
-    const told = joint.high === byCount.high ? byCountAt : (own.joined?.at ?? tally);
-    const toldAt = next.high < joint.high ? next.at : told;
-    next = { low: Math.min(joint.low, next.low), high: Math.min(joint.high, next.high), at: toldAt };
-    const low = Math.max(0, Math.floor(next.low));
-    const high = Math.ceil(next.high);
-    own.from = { possible: low + 1, sure: high + 1, at: toldAt };
-    if (before) before.to = { sure: low, possible: high, at: toldAt };
-    const guess = isLabelGuess(index.state, slot) ? guesses(own.guessed, 'label') : own.guessed;
-    own.guessed = guess;
-    if (before) before.guessed = guesses(before.guessed, ...guess);
-  }
-  if (!rests) return;
-  for (const tape of slot.tapes) {
-    const stretch = open.get(tape.entry);
-    if (stretch) stretch.from = { ...stretch.from, sure: Number.POSITIVE_INFINITY };
-  }
-}
-
-/**
- * True where the slot is used in turn with others: when it feeds follows from counts alone, so no panel is surely its, and its tapes
- * may last longer than if it fed all the time.
- */
-function mayRest(state: FloorState, setup: string, slot: string): boolean {
-  const taken = state.setups.get(setup);
-  return taken !== undefined && turnGroup(taken, slot).length > 0;
-}
-
-function guesses(...all: readonly (Guess | readonly Guess[])[]): readonly Guess[] {
-  return [...new Set(all.flat())].sort();
 }
 
 function openStretch(
@@ -466,7 +331,7 @@ function beginRun(index: TraceIndex, entry: FloorEntry & { kind: 'run.started' }
       }
       open.set(tape.entry, stretch);
     });
-    reckon(index, { slot, run, open, tally: 0 });
+    reckon(state, { slot, run, open, tally: 0 });
     index.open.set(key, open);
   }
   if (goesOn) for (const [key, open] of before) reachInto(index, { key, open, run, ended });

@@ -34,11 +34,16 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   },
   'line.idle-ruled': { line: 'L1', minutes: 20 },
   'panels.contained': {
-    ...{ containment: 'c1', line: 'L1', slot: 'M1-F-001', cause: 'wrong-reel', of: 'T1/T1-life-1/9', reel: 'X1' },
+    ...{
+      containment: 'c1',
+      line: 'L1',
+      slot: 'M1-F-001',
+      cause: 'wrong-reel',
+      of: 'T1/T1-life-1/9',
+      reel: 'X1',
+    },
     ...{ part: 'R-100', lot: 'LX', codes: ['SN-9'], reason: 'wrong value' },
-    runs: [
-      { run: 'r1', line: 'L1', slot: 'M1-F-001', sure: null, possible: { first: 1, last: 9 } },
-    ],
+    runs: [{ run: 'r1', line: 'L1', slot: 'M1-F-001', sure: null, possible: { first: 1, last: 9 } }],
   },
   'containment.signed': {
     ...{ containment: 'c1', line: 'L1', codes: null, reason: 'scrapped', by: 'bo', checked: 'tablet' },

@@ -8,6 +8,7 @@ import { foldBlocks } from '../../../shared/floor/blocks.ts';
 import { applyFloorEntry } from '../../../shared/floor/fold.ts';
 import { foldAirings } from '../../../shared/floor/fold-airings.ts';
 import { foldChange } from '../../../shared/floor/fold-change.ts';
+import { foldContain } from '../../../shared/floor/fold-contain.ts';
 import { foldLabels } from '../../../shared/floor/fold-labels.ts';
 import { foldLoss } from '../../../shared/floor/fold-loss.ts';
 import { foldMaterial } from '../../../shared/floor/fold-material.ts';
@@ -33,6 +34,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],
   [/^material\.|^blocked\.let-run$/, foldBlocks],
   [/^reel\.put$/, foldPlaces],
+  [/^reel\.(verified|unloaded)$|^hold\.cleared$|^panels\.|^containment\.|^entry\.corrected$/, foldContain],
   [
     /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,
     foldChange,
