@@ -32,17 +32,33 @@ export function endsAt(state: FloorState, slot: SlotState, run: Run): EndsAt {
   return { setup: run.setup, reach, missed, lag: lagSince(state, slot, run) };
 }
 
-/** The most panels that had passed and were not entered when a slot's counts began: by the runs in which it may have been. */
+/** The most panels that had passed and were not entered when a slot's counts began. */
 function lagSince(state: FloorState, slot: SlotState, newest: Run): number {
+  const [first] = slot.tapes;
+  if (first && slot.ledger.chain === first.entry) return lagAt(state, slot.line, first.atMs);
+  // Begun by a count, or with a tape that is gone: in one of the runs that have taken what was placed since.
   let placed = placedSince(state, slot);
   let lag = 0;
   for (let run: Run | null = newest; run !== null; run = runBefore(state, run)) {
-    for (const [, panels] of run.batches) lag = Math.max(lag, panels - 1);
+    lag = Math.max(lag, mostAtOnce(run));
     placed -= perPanelOf(state, run.setup, slot.slot) * run.done;
     if (placed <= 0) break;
   }
   return lag;
 }
+
+/** The most panels that had passed and were not entered at a moment: none where no run was going on. */
+export function lagAt(state: FloorState, line: string, atMs: number): number {
+  let lag = 0;
+  for (const run of state.runs.values()) {
+    const wasOver = run.phase === 'ended' && run.sinceMs < atMs;
+    if (run.line === line && run.startedMs <= atMs && !wasOver) lag = Math.max(lag, mostAtOnce(run));
+  }
+  return lag;
+}
+
+const mostAtOnce = ({ batches }: Run): number =>
+  batches.reduce((most, [, panels]) => Math.max(most, panels - 1), 0);
 
 /** The run before another on its line. */
 export function runBefore(state: Pick<FloorState, 'runs'>, run: Run): Run | null {

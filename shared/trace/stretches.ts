@@ -15,7 +15,7 @@ import { codeKey, tallyOf } from '../floor/tally.ts';
 import { type Entry, entryId } from '../log/entry.ts';
 import { type Bounds, endOfSplice, latestEnd, mostByCount } from './doubt.ts';
 import { guesses, reckon } from './joints.ts';
-import { endsAt, newestRun, reachOf, runBefore } from './line.ts';
+import { endsAt, lagAt, newestRun, reachOf, runBefore } from './line.ts';
 import { latest, latestTo } from './order.ts';
 
 /**
@@ -218,7 +218,9 @@ function stand(
       const ends = endsAt(state, now, run);
       const isNewest = place === now.tapes.length - 1;
       const spliced = endOfSplice(state, now, ends);
-      const high = isBack ? latestEnd(state, now, { ...ends, isNewest }) : spliced.high;
+      const high = isBack
+        ? latestEnd(state, now, { ...ends, isNewest, lag: lagAt(state, now.line, tape.atMs) })
+        : spliced.high;
       // What the tape before has left is lost from the sum where the new one's count is not known.
       const most =
         tape.count === null && !isBack && was ? mostByCount(state, was, endsAt(state, was, run)) : high;
@@ -326,7 +328,11 @@ function beginRun(index: TraceIndex, entry: FloorEntry & { kind: 'run.started' }
       if (earlier) stretch.guessed = sure > 1 ? earlier.guessed : [];
       if (place > 0) {
         const isNewest = place === slot.tapes.length - 1;
-        const high = latestEnd(state, slot, { ...endsAt(state, slot, run), isNewest });
+        const high = latestEnd(state, slot, {
+          ...endsAt(state, slot, run),
+          isNewest,
+          lag: lagAt(state, line, tape.atMs),
+        });
         stretch.joined = { low: 0, high: Math.max(0, high), at: 0 };
       }
       open.set(tape.entry, stretch);

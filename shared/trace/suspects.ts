@@ -8,7 +8,7 @@ import type { Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
 import type { ContainCause } from '../floor/vocabulary.ts';
 import { isAskedFor, serialsBetween, type TraceQuestion } from './ask.ts';
-import { findIn, placesOf, runsOf } from './finds.ts';
+import { findIn, foundStretches, placesOf, runsOf } from './finds.ts';
 import { earliest, latestTo, span } from './order.ts';
 import type { Guess, Stretch, TraceIndex } from './stretches.ts';
 
@@ -45,7 +45,7 @@ export function suspectPanels(index: TraceIndex, question: SuspectQuestion): Sus
     const counted = index.state.runs.get(run);
     if (counted) for (const code of serialsBetween(index, counted, possible)) codes.add(code);
   }
-  const meant = finding ? [] : index.stretches.filter(isMeant(question));
+  const meant = finding ? [] : stretchesOf(index, question);
   const isOn = (stretch: Stretch) => stretch.there && index.state.runs.get(stretch.run)?.phase !== 'ended';
   const inLine: readonly Guess[] =
     finding && index.state.inLines.get(finding.line) === undefined ? ['in-line'] : [];
@@ -75,9 +75,13 @@ function isMeant(question: SuspectQuestion): (stretch: Stretch) => boolean {
   return (stretch) => isNamed && (entry === undefined || stretch.entry === entry) && fits(stretch);
 }
 
+function stretchesOf(index: TraceIndex, question: SuspectQuestion): readonly Stretch[] {
+  return [...index.stretches, ...foundStretches(index.state)].filter(isMeant(question));
+}
+
 function stretchRuns(index: TraceIndex, question: SuspectQuestion): readonly SuspectRun[] {
   const found: SuspectRun[] = [];
-  for (const stretch of index.stretches.filter(isMeant(question))) {
+  for (const stretch of stretchesOf(index, question)) {
     const run = index.state.runs.get(stretch.run);
     if (!run) continue;
     const from =

@@ -14,6 +14,7 @@ import { callForBlocked } from './frame/blocked-call.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
+import { heldWords } from './words/held.ts';
 import { lineWords } from './words/line.ts';
 import { say } from './words/words.ts';
 
@@ -57,6 +58,8 @@ export function startWork(app: App): Work {
         app.notice.value = { tone: 'care', text: say(lineWords).countedBefore(serial) };
         return;
       }
+      if ([...floor.contained.values()].some((each) => each.held.get(serial) === null))
+        app.notice.value = { tone: 'care', text: say(heldWords).isHeld(serial) };
       const panels = (floor.runs.get(run)?.done ?? 0) + 1;
       app
         .write([{ kind: 'panels.counted', payload: { run, line, add: 1, panels, serial, via: scan.via } }])

@@ -5,6 +5,7 @@ export const traceWords = area({
   en: {
     entries: 'Entries',
     trace: 'Trace',
+    held: 'Held panels',
     conflicts: 'Disagreements',
     title: 'Which panels carry it?',
     help: 'Type or scan a lot, reel, part, feeder, slot or panel code, in small or capital letters. Or choose a person.',
@@ -64,6 +65,7 @@ export const traceWords = area({
   es: {
     entries: 'Apuntes',
     trace: 'Rastreo',
+    held: 'Paneles retenidos',
     conflicts: 'Desacuerdos',
     title: '¿Qué paneles lo llevan?',
     help: 'Teclee o escanee lote, bobina, referencia, alimentador, posición o código de panel, en mayúsculas o minúsculas. O elija una persona.',

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { type TraceQuestion, tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
 import { type TraceIndex, traceLog } from '../../../shared/trace/stretches.ts';
-import { beginStory, counted, started, tellPlant, verified } from '../floor/story.ts';
+import { beginStory, brookSetup, counted, started, tellPlant, unloaded, verified } from '../floor/story.ts';
 
 const { index, splitAt } = tellShift();
 
@@ -108,5 +108,30 @@ describe('tracePanel()', () => {
   test('finds no panel that was not built', () => {
     for (const panel of ['0', '61', 'SN-2', '', '1.5']) expect(tracePanel(index, panel), panel).toBeNull();
     expect(tracePanel(index, '1', 'r2')).toBeNull();
+  });
+
+  test('gives all runs in which a panel was counted, both sides and repeats, the newest first among them', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const machines = [{ machine: 'M1', least: 0, most: 0 }];
+    story.tell('line.panels-ruled', { line: 'L1', machines, missed: 0 });
+    story.tell('setup.taken', { ...brookSetup, setup: 'bottom', side: 'bottom', revision: 'B' });
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'LA' }));
+    story.tell('run.started', started('r1', { setup: 'bottom' }));
+    story.tell('panels.counted', counted('r1', 1, 'PN0'));
+    story.tell('reel.unloaded', unloaded('M1-F-001', { reel: 'K1' }));
+    story.tell('run.ended', { run: 'r1', line: 'L1', panels: 1, note: '' });
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K2', lot: 'LB' }));
+    story.tell('run.started', started('r2'));
+    story.tell('panels.counted', counted('r2', 1, 'PN0'));
+    const found = tracePanel(traceLog([...story.entries].sort(compareEntries)), 'PN0');
+    expect(found).toMatchObject({ run: 'r2', side: 'top' });
+    expect(
+      found?.runs.map(({ run, side, slots }) => [run, side, slots[0]?.lots.map(({ lot }) => lot)]),
+    ).toEqual([
+      ['r1', 'bottom', ['LA']],
+      ['r2', 'top', ['LB']],
+    ]);
+    expect(tracePanel(traceLog([...story.entries].sort(compareEntries)), 'PN0', 'r1')?.runs).toHaveLength(1);
   });
 });

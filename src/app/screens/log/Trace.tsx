@@ -3,8 +3,14 @@
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { personByBadge } from '../../../../shared/floor/people.ts';
-import { type PanelRun, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
-import { emptyTrace, type Guess, type TraceIndex, traceEntry } from '../../../../shared/trace/stretches.ts';
+import {
+  type PanelRun,
+  type TracedPlace,
+  type TraceQuestion,
+  tracePanel,
+  tracePlaces,
+} from '../../../../shared/trace/ask.ts';
+import type { Guess } from '../../../../shared/trace/stretches.ts';
 import { tracedSchema } from '../../../../shared/wire/messages.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useNotWhole } from '../../behind.ts';
@@ -13,10 +19,13 @@ import { useRefusal } from '../../may.ts';
 import { place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
+import { heldWords } from '../../words/held.ts';
 import { shellWords } from '../../words/shell.ts';
 import { traceWords } from '../../words/trace.ts';
 import { formatCount, formatDay, say } from '../../words/words.ts';
+import { HoldPanels } from './HoldPanels.tsx';
 import { lineName, personName, runName, zoneOf } from './names.ts';
+import { readIndex } from './read-index.ts';
 import { placesToCsv } from './trace-csv.ts';
 
 const kinds = ['lot', 'reel', 'part', 'feeder', 'slot', 'person', 'panel'] as const;
@@ -24,7 +33,12 @@ type Kind = (typeof kinds)[number];
 
 /** What was found, with the question it answers. */
 type Found = { readonly text: string; readonly by: 'server' | 'tablet' } & (
-  | { readonly kind: 'places'; readonly places: readonly TracedPlace[]; readonly more: boolean }
+  | {
+      readonly kind: 'places';
+      readonly of: Kind;
+      readonly places: readonly TracedPlace[];
+      readonly more: boolean;
+    }
   | { readonly kind: 'panel'; readonly runs: readonly PanelRun[] }
 );
 
@@ -36,7 +50,9 @@ export function Trace() {
   const floor = useFloor();
   const words = say(traceWords);
   const refusal = useRefusal('export-log');
+  const mayHold = useRefusal('verify-reel');
   const notWhole = useNotWhole();
+  const [holding, setHolding] = useState<Pick<TraceQuestion, 'lot' | 'reel' | 'part'> | null>(null);
   // A warning links here with what it asks for.
   const [, asked, askedText = ''] = place.value.rest;
   const [kind, setKind] = useState<Kind>(kinds.find((each) => each === asked) ?? 'lot');
@@ -77,7 +93,13 @@ export function Trace() {
     const common = { text: wanted, by: 'tablet' } as const;
     return kind === 'panel'
       ? { ...common, kind, runs: tracePanel(index, wanted)?.runs ?? [] }
-      : { ...common, kind: 'places', places: tracePlaces(index, questionOf(kind, wanted)), more: false };
+      : {
+          ...common,
+          kind: 'places',
+          of: kind,
+          places: tracePlaces(index, questionOf(kind, wanted)),
+          more: false,
+        };
   }
 
   return (
@@ -161,8 +183,18 @@ export function Trace() {
             >
               <Icon name="save" size={20} /> {words.save}
             </Button>
+            {(found.of === 'lot' || found.of === 'reel' || found.of === 'part') && (
+              <Button
+                testId="trace-hold"
+                disabledReason={mayHold ?? notWhole}
+                onPress={() => setHolding({ [found.of]: found.text })}
+              >
+                {say(heldWords).hold}
+              </Button>
+            )}
           </div>
         ))}
+      {holding && <HoldPanels material={holding} onClose={() => setHolding(null)} />}
       {found?.kind === 'panel' && <Panel text={found.text} runs={found.runs} />}
     </div>
   );
@@ -181,6 +213,7 @@ async function askServer(app: ReturnType<typeof useApp>, kind: Kind, text: strin
     return {
       ...common,
       kind: 'places',
+      of: kind,
       places: places.map((each) => ({ ...each, guessed: each.guessed ?? [] })),
       more,
     };
@@ -191,22 +224,6 @@ async function askServer(app: ReturnType<typeof useApp>, kind: Kind, text: strin
     kind,
     runs: runs.map((each) => ({ ...each, side: each.side ?? null, guessed: each.guessed ?? [] })),
   };
-}
-
-/** Builds the index from the whole log, chunk by chunk, so that the page stays alive meanwhile. */
-async function readIndex(
-  app: ReturnType<typeof useApp>,
-  tell: (entries: number) => void,
-): Promise<TraceIndex> {
-  const index = emptyTrace();
-  let read = 0;
-  await app.store.readAll(async (entries) => {
-    for (const entry of entries) traceEntry(index, entry);
-    read += entries.length;
-    tell(read);
-    await new Promise((resolve) => setTimeout(resolve));
-  });
-  return index;
 }
 
 function Place({ place }: { readonly place: TracedPlace }) {

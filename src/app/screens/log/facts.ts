@@ -8,6 +8,7 @@ import type { Entry, Json } from '../../../../shared/log/entry.ts';
 import { visible } from '../../ui/visible.ts';
 import { checklistWords } from '../../words/checklist.ts';
 import { countWords } from '../../words/count.ts';
+import { heldWords } from '../../words/held.ts';
 import { lineWords } from '../../words/line.ts';
 import { logWords } from '../../words/log.ts';
 import { type FactName, factWords } from '../../words/log-facts.ts';
@@ -205,6 +206,8 @@ const sayings: Readonly<Record<FactName, Say>> = {
     loss: share,
     labelShare: share,
     missed: share,
+    cause: oneOf(() => say(heldWords).causes),
+    ...{ containment: nothing, runs: howMany },
   },
   ...{ shifts: howMany, breaks: howMany, stops: howMany, comparison: nothing, feedersKnown: yesNo },
   ...{ feeder: text, tapeWidthMm: withUnit('mm') },
