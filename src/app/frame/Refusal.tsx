@@ -152,6 +152,7 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
     shown.bad === 'reel' ? homesOf(floor, line, shown).find((each) => each.line === null) : undefined;
   const canUnload = inTheWay !== null && floor.slots.has(slotKey(line, inTheWay));
   const loaded = unloading === null ? undefined : floor.slots.get(slotKey(line, unloading));
+  const isWrongFound = shown.reasons.some(({ code }) => code === 'not-the-loaded-reel');
   const goesOn = first.code === 'wrong-part' || first.code === 'reel-elsewhere';
   return (
     <section class="verdict refused taken" role="alert" data-testid="verdict" data-verdict="refused">
@@ -190,7 +191,7 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
           <Button tone={canUnload ? 'plain' : 'act'} large onPress={desk.goOn} testId="verdict-go-on">
             {shown.bad === 'feeder' ? more.anotherFeeder : words.another}
           </Button>
-          {shown.act === 'sweep' && shown.reel.reel !== null && first.code === 'not-the-loaded-reel' && (
+          {shown.act === 'sweep' && shown.reel.reel !== null && isWrongFound && (
             <a
               class="button large"
               href={address('log', 'trace', 'reel', shown.reel.reel)}
