@@ -302,6 +302,10 @@ async function* rules(here: Here): AsyncGenerator<string> {
   await page.getByTestId('rules-save').click();
   await page.getByTestId('rules-wrong').waitFor();
   yield 'rules, minutes left alone beyond a shift';
+  await page.getByTestId('in-line-missed').fill('80');
+  await page.getByTestId('in-line-save').click();
+  await page.getByTestId('in-line-wrong').waitFor();
+  yield 'rules, panels in the line out of bounds';
 }
 
 /** The practice floor: marked wherever one looks, its labels to tap, and what may not leave it. */
