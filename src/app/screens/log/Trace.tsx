@@ -301,7 +301,7 @@ function OneRun({ run }: { readonly run: PanelRun }) {
   const when = floor.runs.get(run.run)?.startedMs;
   const day = when === undefined ? [] : [formatDay(when, zoneOf(floor, run.line))];
   return (
-    <section data-testid="trace-panel-run">
+    <section>
       <h2>{words.panelTitle(run.serial ?? String(run.panel), run.product)}</h2>
       <p>{[...side, lineName(floor, run.line), ...day].join(' · ')}</p>
       <table class="plain">
@@ -329,7 +329,7 @@ function Guessed({ of }: { readonly of: readonly { readonly guessed: readonly Gu
   const guessed = [...new Set(of.flatMap((each) => each.guessed))].sort();
   if (guessed.length === 0) return null;
   return (
-    <p class="caution" data-testid="trace-guessed">
+    <p class="caution">
       {guessed.map((each) => words.guessed[each]).join(' ')}
     </p>
   );

@@ -51,7 +51,7 @@ function OfLine({ line }: { readonly line: string }) {
   }
 
   return (
-    <section class="form" data-testid="in-line">
+    <section class="form">
       <h2 class="whole">{words.title}</h2>
       <p class="soft whole">{words.help}</p>
       {form.rows.flatMap((row) => [field(row, 'behind'), field(row, 'before')])}
