@@ -14,6 +14,8 @@ console.log(`sure: ${score.sure} claims, ${score.wrongSure} wrong`);
 console.log(`possible holds the truth: ${share(score.carried - score.missed, score.carried)}`);
 console.log(`wrong reels: ${score.wrongs}, on ${score.suspects} panels, ${score.escaped} of them not held`);
 console.log(`held without: ${score.wrongHeld} of those held surely`);
-console.log(`held ${score.held} panels, ${(score.held / score.best).toFixed(3)} times the smallest set possible`);
+console.log(
+  `held ${score.held} panels, ${(score.held / score.best).toFixed(3)} times the smallest set possible`,
+);
 if (score.misnumbered > 0) console.log(`${score.misnumbered} panels numbered otherwise than counted`);
 for (const fault of score.faults) console.log(fault);

@@ -328,9 +328,5 @@ function Guessed({ of }: { readonly of: readonly { readonly guessed: readonly Gu
   const words = say(traceWords);
   const guessed = [...new Set(of.flatMap((each) => each.guessed))].sort();
   if (guessed.length === 0) return null;
-  return (
-    <p class="caution">
-      {guessed.map((each) => words.guessed[each]).join(' ')}
-    </p>
-  );
+  return <p class="caution">{guessed.map((each) => words.guessed[each]).join(' ')}</p>;
 }
