@@ -198,12 +198,13 @@ function forgetCodes(state: FloorState, line: string): void {
     if (run !== kept && state.runs.get(run)?.line === line) state.codes.delete(key);
 }
 
-/** Panels counted after their run's end took parts too, from what has stood on the slots since before it. */
+/** Panels counted after their run's end took parts too; once another run goes on, from what has stood there since before it alone. */
 function useAfterEnd(state: FloorState, run: Run, panels: number): void {
   const setup = state.setups.get(run.setup);
   changeSlots(state, run.line, (slot) => {
     // Of slots used in turn nobody knows which fed.
-    if (slot.atMs > run.sinceMs || !setup || turnGroup(setup, slot.slot).length > 0) return slot;
+    const isOfNext = slot.atMs > run.sinceMs && state.current.has(run.line);
+    if (isOfNext || !setup || turnGroup(setup, slot.slot).length > 0) return slot;
     const used = slot.usedBefore + perPanelOf(state, run.setup, slot.slot) * panels;
     return { ...slot, usedBefore: Math.max(0, used) };
   });

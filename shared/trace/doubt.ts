@@ -83,12 +83,17 @@ export interface EndsAt {
   readonly missed: number;
   /** Panels that had passed and were not entered yet when the slot's counts began, at most. */
   readonly lag: number;
+  /** Panels by which the counts may have begun too late: a held reel that was put on before a lead cleared it. */
+  readonly early: number;
 }
 
 /** Panels that a slot's counts are off, since its machine was so many panels ahead of them or behind when they began. */
 function shiftOf(state: FloorState, slot: Pick<SlotState, 'slot'>, at: EndsAt): Bounds {
   const ratio = Math.max(1, mostPerPanel(state, slot.slot) / perPanelOf(state, at.setup, slot.slot));
-  return { low: Math.min(0, at.reach.low) * ratio, high: (Math.max(0, at.reach.high) + at.lag) * ratio };
+  return {
+    low: (Math.min(0, at.reach.low) - at.early) * ratio,
+    high: (Math.max(0, at.reach.high) + at.lag) * ratio,
+  };
 }
 
 /**

@@ -97,6 +97,7 @@ export function foundStretches(state: FloorState): readonly Stretch[] {
           to: { sure: 0, possible: places.last, at: null },
           there: finding.until === null,
           joined: null,
+          early: 0,
           guessed: isGuess ? ['in-line'] : [],
           at: new Date(finding.found.atMs).toISOString(),
         },

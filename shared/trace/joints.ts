@@ -23,7 +23,8 @@ export function reckon(
   const { slot, run, open, tally } = at;
   const { reach } = reachOf(state, slot.line, slot.slot);
   const rests = mayRest(state, run.setup, slot.slot);
-  const ends = endsByCount(state, slot, endsAt(state, slot, run));
+  const early = Math.max(0, ...slot.tapes.map((tape) => open.get(tape.entry)?.early ?? 0));
+  const ends = endsByCount(state, slot, { ...endsAt(state, slot, run), early });
   // Counts that have only begun may be off by panels that nobody has entered yet.
   const byCountAt = placedSince(state, slot) > 0 ? BY_COUNT : tally;
   const last = open.get(slot.tapes.at(-1)?.entry ?? '');

@@ -29,7 +29,7 @@ export function reachOf(
 /** With what the ends of a slot's tapes are reckoned in a run. */
 export function endsAt(state: FloorState, slot: SlotState, run: Run): EndsAt {
   const { reach, missed } = reachOf(state, slot.line, slot.slot);
-  return { setup: run.setup, reach, missed, lag: lagSince(state, slot, run) };
+  return { setup: run.setup, reach, missed, lag: lagSince(state, slot, run), early: 0 };
 }
 
 /** The most panels that had passed and were not entered when a slot's counts began. */

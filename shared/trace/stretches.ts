@@ -56,6 +56,8 @@ export interface Stretch {
   joined: (Bounds & { readonly at: number | null }) | null;
   /** Panels that had passed the machine beyond those counted, at least and at most. */
   readonly reach: Bounds;
+  /** Panels by which it may have come before it was written: it was held till a lead cleared it. */
+  early: number;
   guessed: readonly Guess[];
   /** The entry that put the tape on the slot, who wrote it and when. */
   readonly entry: string;
@@ -109,20 +111,20 @@ export function traceEntry(index: TraceIndex, entry: Entry): void {
   const touched = touchesOf(state, known).slots;
   const before = new Map(touched.map((key) => [key, state.slots.get(key) ?? null]));
   const ended = known.kind === 'run.started' ? newestRun(state, known.payload.line) : null;
-  const heldAt = known.kind === 'hold.cleared' ? (state.holds.get(known.payload.of)?.facts ?? null) : null;
+  const heldMs = known.kind === 'hold.cleared' ? (state.holds.get(known.payload.of)?.atMs ?? null) : null;
   const counted = known.kind === 'panels.counted' ? runCountedIn(state, known.payload) : undefined;
   applyFloorEntry(state, known);
   if (known.kind === 'panels.counted') takeSerial(index, known, counted);
   else if (known.kind === 'run.started') beginRun(index, known, ended);
-  else for (const key of touched) compare(index, { key, was: before.get(key) ?? null, entry: known, heldAt });
+  else for (const key of touched) compare(index, { key, was: before.get(key) ?? null, entry: known, heldMs });
 }
 
 interface Change {
   readonly key: string;
   readonly was: SlotState | null;
   readonly entry: FloorEntry;
-  /** The verdict that a lead has cleared now. */
-  readonly heldAt: { readonly run: string | null; readonly panels: number } | null;
+  /** When the reel was held that a lead has cleared now. */
+  readonly heldMs: number | null;
 }
 
 /** Opens and ends stretches after one slot changed. */
@@ -138,7 +140,7 @@ function compare(index: TraceIndex, change: Change): void {
   const { reach, isGuess } = reachOf(state, line, slot);
   const tally = tallyOf(run);
   // A held reel may have been put on when it was held.
-  const early = change.heldAt?.run === run.run ? Math.max(0, run.done - change.heldAt.panels) : 0;
+  const early = change.heldMs === null ? 0 : countedSince(run, change.heldMs);
   const passed = { low: tally - early + reach.low, high: tally + reach.high };
   endGone(index, { ...change, open, now, run, passed, isGuess });
   // A reel on a slot from which the setup places nothing is on no panel.
@@ -149,6 +151,14 @@ function compare(index: TraceIndex, change: Change): void {
   }
   if (open.size > 0) index.open.set(key, open);
   else index.open.delete(key);
+}
+
+/** Panels counted in a run since a moment; all of them where its kept counts do not reach back so far. */
+function countedSince(run: Run, sinceMs: number): number {
+  const kept = run.counts[0];
+  const isAll = kept === undefined || kept[1] <= sinceMs || kept[3] === kept[2];
+  const since = run.counts.filter(([, ms, add]) => ms > sinceMs && add > 0);
+  return isAll ? since.reduce((sum, [, , add]) => sum + add, 0) : tallyOf(run);
 }
 
 /** Ends the stretches of tapes that are gone from the slot. */
@@ -214,6 +224,7 @@ function stand(
     const low = isBack ? Math.min(since, passed.low) : passed.low;
     const from = { possible: Math.floor(low) + 1, sure: Math.ceil(passed.high) + 1, at: tally };
     const stretch = openStretch(index, { tape, slot: now, run, from, entry });
+    stretch.early = at.heldMs === null ? 0 : countedSince(run, at.heldMs);
     if (place > 0) {
       const ends = endsAt(state, now, run);
       const isNewest = place === now.tapes.length - 1;
@@ -284,6 +295,7 @@ function openStretch(
     to: null,
     there: true,
     joined: null,
+    early: 0,
     reach,
     guessed: isGuess && at.from.at !== null ? ['in-line'] : [],
     entry: tape.entry,
@@ -320,11 +332,13 @@ function beginRun(index: TraceIndex, entry: FloorEntry & { kind: 'run.started' }
     if (slot.line !== line || perPanelOf(state, run.setup, slot.slot) <= 0) continue;
     const open = new Map<string, Stretch>();
     slot.tapes.forEach((tape, place) => {
-      const earlier = goesOn ? before.get(key)?.get(tape.entry) : undefined;
+      const stood = before.get(key)?.get(tape.entry);
+      const earlier = goesOn ? stood : undefined;
       const early = earlier && ended ? latest(ended, earlier.from.sure, earlier.from.at) - last : 1;
       const sure = Math.max(1, early);
       const from = { possible: 1, sure, at: sure > 1 ? 0 : null };
       const stretch = openStretch(index, { tape, slot, run, from, entry });
+      stretch.early = stood?.early ?? 0;
       if (earlier) stretch.guessed = sure > 1 ? earlier.guessed : [];
       if (place > 0) {
         const isNewest = place === slot.tapes.length - 1;
