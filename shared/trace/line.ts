@@ -51,7 +51,9 @@ function lagSince(state: FloorState, slot: SlotState, newest: Run): number {
 export function lagAt(state: FloorState, line: string, atMs: number): number {
   let lag = 0;
   for (const run of state.runs.values()) {
-    const wasOver = run.phase === 'ended' && run.sinceMs < atMs;
+    // Panels that were still in the line are counted after the end.
+    const lastMs = Math.max(run.sinceMs, run.counts.at(-1)?.[1] ?? 0);
+    const wasOver = run.phase === 'ended' && lastMs < atMs;
     if (run.line === line && run.startedMs <= atMs && !wasOver) lag = Math.max(lag, mostAtOnce(run));
   }
   return lag;

@@ -153,12 +153,10 @@ function compare(index: TraceIndex, change: Change): void {
   else index.open.delete(key);
 }
 
-/** Panels counted in a run since a moment; all of them where its kept counts do not reach back so far. */
+/** How far a run was counted on since a moment; from its start where its kept counts do not reach back so far. */
 function countedSince(run: Run, sinceMs: number): number {
-  const kept = run.counts[0];
-  const isAll = kept === undefined || kept[1] <= sinceMs || kept[3] === kept[2];
-  const since = run.counts.filter(([, ms, add]) => ms > sinceMs && add > 0);
-  return isAll ? since.reduce((sum, [, , add]) => sum + add, 0) : tallyOf(run);
+  const before = run.counts.filter(([, ms]) => ms <= sinceMs).at(-1);
+  return tallyOf(run) - (before?.[3] ?? 0);
 }
 
 /** Ends the stretches of tapes that are gone from the slot. */
