@@ -100,6 +100,12 @@ export function plantWishes(settings: {
     }),
     wish('line.ruled', lineRules(settings.shiftStart)),
     wish('line.tape-ruled', { line: lineId, trailerMm: lineFigures.trailerMm, leaderMm: null }),
+    // Panels are counted as they leave the last machine.
+    wish('line.panels-ruled', {
+      line: lineId,
+      machines: machines.map((machine, at) => ({ machine, least: 0, most: machines.length - 1 - at })),
+      missed: 0,
+    }),
     ...feeders.map((feeder) => wish('feeder.known', feeder)),
     ...describedParts(),
     ...products.map((product) => wish('setup.taken', takenSetup(product))),

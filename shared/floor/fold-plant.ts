@@ -11,6 +11,7 @@ type PlantEntry = EntryOf<
   | 'line.defined'
   | 'line.ruled'
   | 'line.climate-ruled'
+  | 'line.panels-ruled'
   | 'line.idle-ruled'
   | 'line.age-ruled'
   | 'line.calendar-ruled'
@@ -66,6 +67,9 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
       state.climates.set(line, { celsius, humidity });
       return;
     }
+    case 'line.panels-ruled':
+      state.inLines.set(entry.payload.line, entry.payload);
+      return;
     case 'line.idle-ruled':
       state.idles.set(entry.payload.line, entry.payload.minutes);
       return;

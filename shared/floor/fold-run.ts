@@ -1,9 +1,13 @@
-// Runs and panels: what is being built and how far it is. Counts of several tablets add up; a count taken back is subtracted.
+// Runs and panels: what is being built and how far it is. Counts of several tablets add up; a count taken back is subtracted; a panel's
+// own code counts once a run, whoever scans it how often.
 
 import { entryId } from '../log/entry.ts';
-import type { EntryOf } from './kinds.ts';
-import { noSkips, settleUse } from './remaining.ts';
+import type { EntryOf, PayloadOf } from './kinds.ts';
+import { noSkips, settleUse, usageOf } from './remaining.ts';
 import type { FloorState, Run, SlotState } from './state.ts';
+import { type CountedCode, codeKey, tallyOf } from './tally.ts';
+import { turnGroup } from './turns.ts';
+import { perPanelOf } from './wanted.ts';
 
 /** Counts kept for the panel time and for taking one back. */
 const COUNTS_KEPT = 192;
@@ -21,6 +25,7 @@ export function foldRun(state: FloorState, entry: RunEntry): void {
     case 'run.started': {
       const { run, line, setup, product, panelsWanted, panelSeconds, panelSd, panelPrefix } = entry.payload;
       if (state.runs.has(run)) return;
+      forgetCodes(state, line);
       endCurrent(state, line, entry.hlc.ms);
       const started: Run = {
         ...{ run, line, setup, product, panelsWanted, panelSeconds, panelSd, panelPrefix },
@@ -31,6 +36,8 @@ export function foldRun(state: FloorState, entry: RunEntry): void {
         sinceMs: entry.hlc.ms,
         stopReason: null,
         counts: [],
+        batches: [],
+        voids: [],
         stops: [],
         serials: 0,
         lastSerial: null,
@@ -79,19 +86,9 @@ export function foldRun(state: FloorState, entry: RunEntry): void {
       endCurrent(state, entry.payload.line, entry.hlc.ms);
       return;
     }
-    case 'panels.counted': {
-      const run = state.runs.get(entry.payload.run);
-      if (!run || run.phase === 'ended') return;
-      const { add, serial } = entry.payload;
-      state.runs.set(run.run, {
-        ...run,
-        done: Math.max(0, run.done + add),
-        counts: [...run.counts, [entryId(entry), entry.hlc.ms, add] as const].slice(-COUNTS_KEPT),
-        serials: run.serials + (serial === null ? 0 : 1),
-        lastSerial: serial ?? run.lastSerial,
-      });
+    case 'panels.counted':
+      count(state, entry);
       return;
-    }
     case 'entry.corrected':
       takeBackCount(state, entry.payload.of);
       return;
@@ -151,14 +148,93 @@ function closeStops(run: Run, atMs: number): Run['stops'] {
   });
 }
 
+/**
+ * The run in which a count adds: the one it names, also after its end while no other runs on the line; else the line's present one,
+ * unless the panel's code says whose it is. Undefined where the run is not known.
+ */
+export function runCountedIn(
+  state: Pick<FloorState, 'runs' | 'current'>,
+  { run: named, serial }: Pick<PayloadOf<'panels.counted'>, 'run' | 'serial'>,
+): Run | undefined {
+  const run = state.runs.get(named);
+  if (run?.phase !== 'ended') return run;
+  const now = state.runs.get(state.current.get(run.line) ?? '');
+  const isCodeOf = ({ panelPrefix }: Run) =>
+    panelPrefix !== null && (serial?.startsWith(panelPrefix) ?? false);
+  return now === undefined || (isCodeOf(run) && !isCodeOf(now)) ? run : now;
+}
+
+/** The earlier count of a panel's code: in the run that this one would add to, or in the run that it names. */
+export function countedBefore(
+  state: Pick<FloorState, 'runs' | 'current' | 'codes'>,
+  facts: Pick<PayloadOf<'panels.counted'>, 'run' | 'serial'>,
+): CountedCode | undefined {
+  const { run, serial } = facts;
+  if (serial === null) return undefined;
+  const own = runCountedIn(state, facts)?.run ?? run;
+  return state.codes.get(codeKey(own, serial)) ?? state.codes.get(codeKey(run, serial));
+}
+
+function count(state: FloorState, entry: EntryOf<'panels.counted'>): void {
+  const run = runCountedIn(state, entry.payload);
+  if (!run || countedBefore(state, entry.payload)) return;
+  const { add, serial } = entry.payload;
+  const before = tallyOf(run);
+  const takenOff = Math.min(run.done, Math.max(0, -add));
+  const tally = before + Math.max(0, add);
+  const id = entryId(entry);
+  if (serial !== null) state.codes.set(codeKey(run.run, serial), { run: run.run, entry: id, add, tally });
+  if (run.phase === 'ended') useAfterEnd(state, run, add);
+  state.runs.set(run.run, {
+    ...run,
+    done: run.done + Math.max(-takenOff, add),
+    counts: [...run.counts, [id, entry.hlc.ms, add, tally] as const].slice(-COUNTS_KEPT),
+    batches: add > 1 ? [...run.batches, [before, add]] : run.batches,
+    voids: takenOff > 0 ? [...run.voids, [before - takenOff, takenOff]] : run.voids,
+    serials: run.serials + (serial === null ? 0 : 1),
+    lastSerial: serial ?? run.lastSerial,
+  });
+}
+
+/** Codes are kept of a line's present run and of the one before it: a late scan of an older run's panel is no second one. */
+function forgetCodes(state: FloorState, line: string): void {
+  const kept = state.current.get(line);
+  for (const [key, { run }] of state.codes)
+    if (run !== kept && state.runs.get(run)?.line === line) state.codes.delete(key);
+}
+
+/** Panels counted after their run's end took parts too; once another run goes on, from what has stood there since before it alone. */
+function useAfterEnd(state: FloorState, run: Run, panels: number): void {
+  const setup = state.setups.get(run.setup);
+  changeSlots(state, run.line, (slot) => {
+    // Of slots used in turn nobody knows which fed.
+    const isOfNext = slot.atMs > run.sinceMs && state.current.has(run.line);
+    if (isOfNext || !setup || turnGroup(setup, slot.slot).length > 0) return slot;
+    const usage = usageOf(state, run.setup, perPanelOf(state, run.setup, slot.slot));
+    const used = slot.usedBefore + usage.perPanel * panels;
+    return { ...slot, usedBefore: Math.max(0, used) };
+  });
+}
+
 function takeBackCount(state: FloorState, of: string): void {
+  for (const [key, coded] of state.codes) if (coded.entry === of) state.codes.delete(key);
   for (const run of state.runs.values()) {
     const counted = run.counts.find(([entry]) => entry === of);
-    if (!counted || run.phase === 'ended') continue;
+    if (!counted) continue;
+    const [, , add, tally] = counted;
+    const panels = Math.min(run.done, Math.max(0, add));
+    const isVoidOf = ([before, off]: Run['voids'][number]) => before + off === tally && off === -add;
+    if (run.phase === 'ended') useAfterEnd(state, run, -add);
     state.runs.set(run.run, {
       ...run,
-      done: Math.max(0, run.done - counted[2]),
+      done: add < 0 ? run.done - add : run.done - panels,
       counts: run.counts.filter(([entry]) => entry !== of),
+      voids:
+        add < 0
+          ? run.voids.filter((each) => !isVoidOf(each))
+          : panels > 0
+            ? [...run.voids, [tally - panels, panels]]
+            : run.voids,
     });
     return;
   }

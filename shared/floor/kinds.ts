@@ -9,6 +9,7 @@ import { decisionPayloadSchemas } from './kinds-decisions.ts';
 import { labelPayloadSchemas } from './kinds-labels.ts';
 import { linePayloadSchemas } from './kinds-line.ts';
 import { moisturePayloadSchemas } from './kinds-moisture.ts';
+import { panelPayloadSchemas } from './kinds-panels.ts';
 import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
 import {
   airs,
@@ -324,8 +325,8 @@ export const payloadSchemas = {
   ...labelPayloadSchemas,
   ...linePayloadSchemas,
   ...plantPayloadSchemas,
+  ...panelPayloadSchemas,
   'log.exported': z.strictObject({ format: short, filter: text, rows: whole }),
-  // A state that another tablet folded was used till the history behind it was here, and is not what that history folds to.
   'state.differed': z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),
   ...changePayloadSchemas,
   ...moisturePayloadSchemas,

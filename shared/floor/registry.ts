@@ -8,6 +8,7 @@ import { foldBlocks } from './blocks.ts';
 import { foldFeeders } from './feeder-types.ts';
 import { foldAirings } from './fold-airings.ts';
 import { foldChange } from './fold-change.ts';
+import { foldContain } from './fold-contain.ts';
 import { foldLabels } from './fold-labels.ts';
 import { foldLoss } from './fold-loss.ts';
 import { foldMaterial } from './fold-material.ts';
@@ -26,6 +27,7 @@ import {
   ofDocking,
   ofHold,
   ofLine,
+  ofPanels,
   ofReel,
   ofSlot,
   ofVerdict,
@@ -86,22 +88,28 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'run.ended': { schema: schemas['run.ended'], fold: foldRun, touches: ofLine },
   'panels.counted': {
     schema: schemas['panels.counted'],
-    fold: inOrder(foldRun, foldPanels),
-    touches: nowhere,
+    fold: inOrder(foldRun, foldPanels, foldContain),
+    touches: ofPanels,
   },
   'panels.scrapped': { schema: schemas['panels.scrapped'], fold: foldPanels, touches: nowhere },
+  'panels.contained': { schema: schemas['panels.contained'], fold: foldContain, touches: nowhere },
+  'containment.signed': { schema: schemas['containment.signed'], fold: foldContain, touches: nowhere },
   'reel.verified': {
     schema: schemas['reel.verified'],
-    fold: inOrder(foldAirings, foldMaterial),
+    fold: inOrder(foldAirings, foldMaterial, foldContain),
     touches: ofVerdict,
   },
   'hold.cleared': {
     schema: schemas['hold.cleared'],
-    fold: inOrder(foldAirings, foldMaterial),
+    fold: inOrder(foldAirings, foldMaterial, foldContain),
     touches: ofHold,
   },
   'hold.declined': { schema: schemas['hold.declined'], fold: foldMaterial, touches: nowhere },
-  'reel.unloaded': { schema: schemas['reel.unloaded'], fold: foldMaterial, touches: ofSlot },
+  'reel.unloaded': {
+    schema: schemas['reel.unloaded'],
+    fold: inOrder(foldMaterial, foldContain),
+    touches: ofSlot,
+  },
   'reel.counted': {
     schema: schemas['reel.counted'],
     fold: inOrder(foldLoss, foldMaterial),
@@ -116,6 +124,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'material.released': { schema: schemas['material.released'], fold: foldBlocks, touches: nowhere },
   'blocked.let-run': { schema: schemas['blocked.let-run'], fold: foldBlocks, touches: nowhere },
   'line.climate-ruled': { schema: schemas['line.climate-ruled'], fold: foldPlant, touches: nowhere },
+  'line.panels-ruled': { schema: schemas['line.panels-ruled'], fold: foldPlant, touches: nowhere },
   'line.idle-ruled': { schema: schemas['line.idle-ruled'], fold: foldPlant, touches: nowhere },
   'line.age-ruled': { schema: schemas['line.age-ruled'], fold: foldPlant, touches: nowhere },
   'line.calendar-ruled': { schema: schemas['line.calendar-ruled'], fold: foldPlant, touches: nowhere },
@@ -127,7 +136,16 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'warning.raised': { schema: schemas['warning.raised'], fold: foldPlant, touches: nowhere },
   'entry.corrected': {
     schema: schemas['entry.corrected'],
-    fold: inOrder(foldPlant, foldRun, foldPanels, foldLoss, foldAirings, foldMaterial, foldMoisture),
+    fold: inOrder(
+      foldPlant,
+      foldRun,
+      foldPanels,
+      foldLoss,
+      foldAirings,
+      foldMaterial,
+      foldMoisture,
+      foldContain,
+    ),
     touches: everywhere,
   },
   'conflict.settled': { schema: schemas['conflict.settled'], fold: foldMaterial, touches: everywhere },

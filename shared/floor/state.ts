@@ -11,8 +11,10 @@ import type { FeederType, LineTape, TypedFeeder } from './feeder-types.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
 import type { WithdrawnMaker } from './makers.ts';
 import type { MoistureRuling, PartFacts } from './moisture-rules.ts';
+import { emptyPanels, type PanelState } from './panel-state.ts';
 import type { CartPlace, Changeover, Checklist, KeptPlan } from './state-change.ts';
 import type { Finished, FullReel, Ledger, SkipsSeen } from './state-ledger.ts';
+import type { Tallied } from './tally.ts';
 import type { TaughtRule } from './taught-rule.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
 
@@ -57,7 +59,7 @@ export type Setup = Readonly<PayloadOf<'setup.taken'>> & {
 export type RunPhase = 'running' | 'stopped' | 'ended';
 
 /** A job being built, and how far it is. */
-export interface Run {
+export interface Run extends Tallied {
   readonly run: string;
   readonly line: string;
   readonly setup: string;
@@ -81,8 +83,8 @@ export interface Run {
   /** When the present phase began. */
   readonly sinceMs: number;
   readonly stopReason: StopReason | null;
-  /** The latest counts, newest last: [entry id, ms, panels added]. Enough for the panel time and for taking one back. */
-  readonly counts: readonly (readonly [entry: string, ms: number, add: number])[];
+  /** The latest counts, newest last: [entry id, ms, panels added, tally after it]. Enough for the panel time and for taking one back. */
+  readonly counts: readonly (readonly [entry: string, ms: number, add: number, tally: number])[];
   /** Stops since the start: [from, to] in ms; the last may be open (to = null). `isSaid`: true where a person said when it began. */
   readonly stops: readonly (readonly [fromMs: number, toMs: number | null, isSaid?: true])[];
   readonly serials: number;
@@ -192,7 +194,7 @@ export interface Acknowledgement {
 }
 
 /** The floor as the log says. */
-export interface FloorState {
+export interface FloorState extends PanelState {
   readonly tablets: Map<string, Tablet>;
   readonly people: Map<string, Person>;
   readonly lines: Map<string, Line>;
@@ -273,6 +275,7 @@ export interface FloorState {
 /** The state before any entry. */
 export function emptyState(): FloorState {
   return {
+    ...emptyPanels(),
     tablets: new Map(),
     people: new Map(),
     lines: new Map(),

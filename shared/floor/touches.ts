@@ -33,6 +33,14 @@ export function ofLine(
   return { ...none, reckoned };
 }
 
+/** Panels counted after their run's end: what its slots have used is set down anew. */
+export function ofPanels(state: FloorState, { payload: { run } }: EntryOf<'panels.counted'>): Touched {
+  const named = state.runs.get(run);
+  if (named?.phase !== 'ended') return none;
+  const reckoned = [...state.slots].flatMap(([key, slot]) => (slot.line === named.line ? [key] : []));
+  return { ...none, reckoned };
+}
+
 /** The slot of a verdict, the reel, and what stands there. A verdict without a slot touches the reel alone. */
 export function ofVerdict(state: FloorState, entry: EntryOf<'reel.verified'>): Touched {
   const { line, slot, reel } = entry.payload;

@@ -83,3 +83,7 @@ export type ConflictKind = (typeof conflictKinds)[number];
 /** Which reel off the line is taken first for a slot. */
 export const pickOrders = ['oldest-first', 'fullest-first'] as const;
 export type PickOrder = (typeof pickOrders)[number];
+
+/** Why panels are held: a reel that did not belong there was found, a hold was cleared in error, material was blocked, or lay open too long. */
+export const containCauses = ['wrong-reel', 'cleared', 'blocked', 'floor-life'] as const;
+export type ContainCause = (typeof containCauses)[number];

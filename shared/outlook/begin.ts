@@ -41,7 +41,7 @@ export function beginsShort(
     ...{ panelsWanted: planned.panelsWanted, panelSeconds: planned.panelSeconds, panelSd: 0, done: 0 },
     ...{ skips: noSkips, said: [], scrapped: 0, scraps: [] },
     ...{ phase: 'running', startedMs: at.nowMs, sinceMs: at.nowMs, stopReason: null },
-    ...{ counts: [], stops: [], serials: 0, lastSerial: null },
+    ...{ counts: [], batches: [], voids: [], stops: [], serials: 0, lastSerial: null },
   };
   const outlook = lineOutlook(floor, line, { ...look, run });
   return outlook?.slots.filter((slot) => slot.warning.level !== 'quiet') ?? [];

@@ -1,8 +1,13 @@
 // The questions that quality asks: which panels carry this lot, and what is on this panel.
 
 import { compareSlots } from '../floor/address.ts';
+import type { Run } from '../floor/state.ts';
+import { tallyOf } from '../floor/tally.ts';
+import type { Side } from '../floor/vocabulary.ts';
 import { compareText } from '../log/order.ts';
-import type { Stretch, TraceIndex } from './stretches.ts';
+import { foundStretches, placesOf } from './finds.ts';
+import { isVoid, latestTo, numberAt, placeOf, type Span, toNumbers } from './order.ts';
+import type { Guess, Stretch, TraceIndex } from './stretches.ts';
 
 /** Which stretches are asked for; every field given must fit. */
 export interface TraceQuestion {
@@ -30,10 +35,12 @@ export interface TracedPlace {
   readonly supplierPart: string | null;
   readonly lot: string | null;
   readonly dateCode: string | null;
-  /** Panels that surely carry it; null where there is none. */
-  readonly sure: { readonly first: number; readonly last: number } | null;
+  /** Panels that surely carry it, but for one case in a million; null where there is none. */
+  readonly sure: Span | null;
   /** Panels that may carry it; null where no panel was built while it was there. */
-  readonly possible: { readonly first: number; readonly last: number } | null;
+  readonly possible: Span | null;
+  /** What these rest on that nobody has entered or measured. */
+  readonly guessed: readonly Guess[];
   /** Codes of the possible panels that were scanned, in order. */
   readonly serials: readonly string[];
   /** True while the tape is still on the line and the run goes on. */
@@ -43,13 +50,16 @@ export interface TracedPlace {
   readonly at: string;
 }
 
-/** What is on one panel, slot by slot; two lots where the joint cannot be told. */
-export interface TracedPanel {
+/** What one panel carries from one building of it, slot by slot; two lots where the joint cannot be told. */
+export interface PanelRun {
   readonly run: string;
   readonly line: string;
   readonly product: string;
+  /** Null where the run's setup is not known. */
+  readonly side: Side | null;
   readonly panel: number;
   readonly serial: string | null;
+  readonly guessed: readonly Guess[];
   readonly slots: readonly {
     readonly slot: string;
     readonly part: string;
@@ -60,6 +70,11 @@ export interface TracedPanel {
       readonly sure: boolean;
     }[];
   }[];
+}
+
+/** A panel with all its runs, oldest first: both sides, and each time that it was built again. */
+export interface TracedPanel extends PanelRun {
+  readonly runs: readonly PanelRun[];
 }
 
 /**
@@ -96,9 +111,10 @@ export function isAskedFor(question: TraceQuestion): (stretch: Stretch) => boole
 
 /** Where material was: by lot, reel, part, feeder, slot, person, run or time. Cost: linear in stretches. */
 export function tracePlaces(index: TraceIndex, question: TraceQuestion): readonly TracedPlace[] {
-  return index.stretches
+  return [...index.stretches, ...foundStretches(index.state)]
     .filter(isAskedFor(question))
     .map((stretch) => toPlace(index, stretch))
+    .filter((place) => place.possible !== null || !cameAfterEnd(index, place))
     .sort(
       (a, b) =>
         compareText(a.run, b.run) ||
@@ -107,59 +123,106 @@ export function tracePlaces(index: TraceIndex, question: TraceQuestion): readonl
     );
 }
 
+/** True where panels to come may carry it. */
+function goesOn(run: Run, { there, to }: Stretch): boolean {
+  return there && run.phase !== 'ended' && (to === null || latestTo(run, to) > tallyOf(run));
+}
+
+/** True for a reel that came on when the run had ended: it concerns panels that are counted later, and none was. */
+function cameAfterEnd(index: TraceIndex, place: TracedPlace): boolean {
+  const run = index.state.runs.get(place.run);
+  return run?.phase === 'ended' && Date.parse(place.at) > run.sinceMs;
+}
+
 function toPlace(index: TraceIndex, stretch: Stretch): TracedPlace {
-  const done = index.state.runs.get(stretch.run)?.done ?? 0;
-  const to = stretch.to ?? { sure: done, possible: done };
-  const possible = span(stretch.from.possible, Math.min(to.possible, done));
-  const { line, run, product, slot, feeder, reel, part, supplierPart, lot, dateCode, entry, who, at } =
-    stretch;
+  const counted = index.state.runs.get(stretch.run);
+  const { sure, possible } = counted
+    ? placesOf(index.state, counted, stretch)
+    : { sure: null, possible: null };
+  const { line, run, product, slot, feeder, reel, part, supplierPart, lot, dateCode } = stretch;
+  const { entry, who, at, guessed } = stretch;
   return {
-    ...{ line, run, product, slot, feeder, reel, part, supplierPart, lot, dateCode },
-    sure: span(stretch.from.sure, Math.min(to.sure, done)),
-    possible,
-    serials: possible ? serialsBetween(index, run, possible) : [],
-    goesOn: stretch.to === null && index.state.runs.get(run)?.phase !== 'ended',
-    ...{ entry, who, at },
+    line,
+    run,
+    product,
+    slot,
+    feeder,
+    reel,
+    part,
+    supplierPart,
+    lot,
+    dateCode,
+    sure: counted ? toNumbers(counted, sure) : null,
+    possible: counted ? toNumbers(counted, possible) : null,
+    guessed,
+    serials: counted && possible ? serialsBetween(index, counted, possible) : [],
+    goesOn: counted !== undefined && goesOn(counted, stretch),
+    entry,
+    who,
+    at,
   };
 }
 
-function span(first: number, last: number): { first: number; last: number } | null {
-  return first <= last ? { first, last } : null;
-}
-
-function serialsBetween(
-  index: TraceIndex,
-  run: string,
-  panels: { first: number; last: number },
-): readonly string[] {
-  const byPanel = index.serialByPanel.get(run);
+/** Codes of the panels at these places, in the order of counting. */
+export function serialsBetween(index: TraceIndex, run: Run, places: Span): readonly string[] {
+  const byPanel = index.serialByPanel.get(run.run);
   if (!byPanel) return [];
   return [...byPanel]
-    .filter(([panel]) => panel >= panels.first && panel <= panels.last)
+    .filter(([place]) => place >= places.first && place <= places.last && !isVoid(run, place))
     .sort((a, b) => a[0] - b[0])
     .map(([, serial]) => serial);
 }
 
-/** What one panel carries. `panel`: a scanned code, or a number within `run`; null where no such panel was counted. */
+/** Where a panel was counted: each run and its place in the run's order, oldest first. `panel` as of `tracePanel`. */
+function buildings(
+  index: TraceIndex,
+  panel: string,
+  run: string | undefined,
+): readonly (readonly [Run, number])[] {
+  const found = (index.serials.get(panel) ?? []).flatMap((scanned) => {
+    const counted = index.state.runs.get(scanned.run);
+    const isMeant = run === undefined || scanned.run === run;
+    return counted && isMeant && !isVoid(counted, scanned.panel) ? [[counted, scanned.panel] as const] : [];
+  });
+  if (found.length > 0) return found.sort(([a], [b]) => a.startedMs - b.startedMs);
+  const counted = index.state.runs.get(run ?? onlyRun(index) ?? '');
+  const place = counted && /^\d+$/.test(panel) ? placeOf(counted, Number(panel)) : null;
+  return counted && place !== null ? [[counted, place]] : [];
+}
+
+/**
+ * What one panel carries, with all its runs; the newest of them stands first. `panel`: a scanned code, or a number within `run`; null
+ * where no such panel was counted. With `run`: that run alone.
+ */
 export function tracePanel(index: TraceIndex, panel: string, run?: string): TracedPanel | null {
-  const scanned = index.serials.get(panel);
-  const number = scanned ? scanned.panel : /^\d+$/.test(panel) ? Number(panel) : null;
-  const id = scanned?.run ?? run ?? onlyRun(index);
-  const built = id === null ? undefined : index.state.runs.get(id);
-  if (number === null || !built || number < 1 || number > built.done) return null;
-  const bySlot = new Map<string, { part: string; lots: TracedPanel['slots'][number]['lots'][number][] }>();
-  for (const stretch of index.stretches) {
-    if (stretch.run !== built.run) continue;
-    const to = stretch.to ?? { sure: built.done, possible: built.done };
-    if (number < stretch.from.possible || number > to.possible) continue;
-    const sure = number >= stretch.from.sure && number <= to.sure;
+  const runs = buildings(index, panel, run).map(([counted, place]) => panelIn(index, counted, place));
+  const newest = runs.at(-1);
+  return newest ? { ...newest, runs } : null;
+}
+
+function panelIn(index: TraceIndex, run: Run, place: number): PanelRun {
+  const bySlot = new Map<string, { part: string; lots: PanelRun['slots'][number]['lots'][number][] }>();
+  const guessed = new Set<Guess>();
+  for (const stretch of [...index.stretches, ...foundStretches(index.state)]) {
+    if (stretch.run !== run.run) continue;
+    const { sure, possible } = placesOf(index.state, run, stretch);
+    const isWithin = (places: Span | null) =>
+      places !== null && place >= places.first && place <= places.last;
+    if (!isWithin(possible)) continue;
     const there = bySlot.get(stretch.slot) ?? { part: stretch.part, lots: [] };
-    there.lots.push({ lot: stretch.lot, reel: stretch.reel, supplierPart: stretch.supplierPart, sure });
+    const { lot, reel, supplierPart } = stretch;
+    there.lots.push({ lot, reel, supplierPart, sure: isWithin(sure) });
     bySlot.set(stretch.slot, there);
+    for (const each of stretch.guessed) guessed.add(each);
   }
   return {
-    ...{ run: built.run, line: built.line, product: built.product, panel: number },
-    serial: scanned?.serial ?? index.serialByPanel.get(built.run)?.get(number) ?? null,
+    run: run.run,
+    line: run.line,
+    product: run.product,
+    side: index.state.setups.get(run.setup)?.side ?? null,
+    panel: numberAt(run, place),
+    serial: index.serialByPanel.get(run.run)?.get(place) ?? null,
+    guessed: [...guessed].sort(),
     slots: [...bySlot]
       .sort((a, b) => compareSlots(a[0], b[0]))
       .map(([slot, { part, lots }]) => ({ slot, part, lots })),

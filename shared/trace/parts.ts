@@ -33,7 +33,7 @@ export function takeSettled(index: TraceIndex): {
   const stretches = index.stretches.filter((stretch) => !open.has(stretch));
   const left = index.stretches.filter((stretch) => open.has(stretch));
   index.stretches.splice(0, index.stretches.length, ...left);
-  const serials = [...index.serials.values()];
+  const serials = [...index.serials.values()].flat();
   index.serials.clear();
   index.serialByPanel.clear();
   return { stretches, serials };

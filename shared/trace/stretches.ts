@@ -1,23 +1,36 @@
 // Which lot was where, from which panel to which: the log folded into stretches of panels per tape.
 // Method: fold entry by entry (floor/fold.ts) and compare each slot that it touches (floor/registry.ts) before and after; a new tape opens a stretch, a
-// tape that is gone closes it, a run's start and end cut all of its line's stretches. Around a joint both lots are possible
-// over the panels that the count cannot decide (IPC-1782: where the exact board cannot be resolved, both are recorded).
+// tape that is gone ends it, a run's start begins all of its line's stretches anew. What changes on a slot changes for panels that its
+// machine has not done yet: so many as lie in the line are in doubt (floor/in-line.ts), and around a joint those that the count cannot
+// decide (doubt.ts). In doubt both lots are possible (IPC-1782: where the exact board cannot be resolved, both are recorded).
 // Refused: searching the raw log at each question, which would repeat the fold's rules and grow with the plant's life.
 
 import { applyFloorEntry } from '../floor/fold.ts';
-import { readFloorEntry } from '../floor/kinds.ts';
+import { runCountedIn } from '../floor/fold-run.ts';
+import { type FloorEntry, readFloorEntry } from '../floor/kinds.ts';
 import { touchesOf } from '../floor/registry.ts';
-import { isPrinted, labelShareOf, slotLeft, tapeSd, windowOf } from '../floor/remaining.ts';
-import { emptyState, type FloorState, type SlotState, type Tape } from '../floor/state.ts';
-import { turnGroup } from '../floor/turns.ts';
-import { wantedOn } from '../floor/wanted.ts';
-import type { Entry } from '../log/entry.ts';
+import { emptyState, type FloorState, type Run, type SlotState, type Tape } from '../floor/state.ts';
+import { codeKey, tallyOf } from '../floor/tally.ts';
+import { perPanelOf } from '../floor/wanted.ts';
+import { type Entry, entryId } from '../log/entry.ts';
+import { type Bounds, endOfSplice, latestEnd, mostByCount } from './doubt.ts';
+import { guesses, reckon } from './joints.ts';
+import { endsAt, lagAt, newestRun, reachOf, runBefore } from './line.ts';
+import { latest, latestTo } from './order.ts';
 
-/** A bound on panels: the tape surely gave parts to all panels inside `sure`, perhaps to those inside `possible`; Infinity where nothing bounds it. */
+/**
+ * A bound on panels: the tape surely gave parts to all panels inside `sure`, perhaps to those inside `possible`; Infinity where nothing
+ * bounds it. In the order of counting (floor/tally.ts).
+ */
 export interface PanelBound {
   readonly sure: number;
   readonly possible: number;
+  /** How far the run was counted when the bound was told; null where it does not rest on that. */
+  readonly at: number | null;
 }
+
+/** What a bound rests on that nobody has entered or measured. */
+export type Guess = 'in-line' | 'label';
 
 /** One tape on one slot during one run. Panels are counted from 1 within the run. */
 export interface Stretch {
@@ -35,15 +48,24 @@ export interface Stretch {
   readonly dateCode: string | null;
   /** First panel: `possible` <= `sure`. */
   from: PanelBound;
-  /** Last panel: `sure` <= `possible`; null while the tape is still there and the run goes on. */
+  /** Last panel; null while nothing ends it. */
   to: PanelBound | null;
+  /** True while the tape is on the slot. */
+  there: boolean;
+  /** Where the tape before it ended, by the splice alone, told when the run was counted to `at`; null where it was not joined to one. */
+  joined: (Bounds & { readonly at: number | null }) | null;
+  /** Panels that had passed the machine beyond those counted, at least and at most. */
+  readonly reach: Bounds;
+  /** Panels by which it may have come before it was written: it was held till a lead cleared it. */
+  early: number;
+  guessed: readonly Guess[];
   /** The entry that put the tape on the slot, who wrote it and when. */
   readonly entry: string;
   readonly who: string | null;
   readonly at: string;
 }
 
-/** A panel that was scanned: its code and its number within the run. */
+/** A panel that was scanned: its code and its place in the run's order of counting. */
 export interface SerialPanel {
   readonly run: string;
   readonly panel: number;
@@ -55,15 +77,13 @@ export interface SerialPanel {
 export interface TraceIndex {
   readonly state: FloorState;
   readonly stretches: Stretch[];
-  readonly serials: Map<string, SerialPanel>;
-  /** run -> panel number -> code. */
+  /** Code -> every time that such a panel was counted, in the order of counting. */
+  readonly serials: Map<string, readonly SerialPanel[]>;
+  /** run -> place in the order of counting -> code. */
   readonly serialByPanel: Map<string, Map<number, string>>;
-  /** `slotKey` -> stretches that are still open, by the tape's entry. */
+  /** `slotKey` -> stretches of the line's newest run that may still reach into panels to come, by the tape's entry. */
   readonly open: Map<string, Map<string, Stretch>>;
 }
-
-/** One-sided 5 % point of the normal law: the share of doubt that a bound leaves. */
-const DOUBT = 1.645;
 
 /** An index before any entry. */
 export function emptyTrace(): TraceIndex {
@@ -89,233 +109,193 @@ export function traceEntry(index: TraceIndex, entry: Entry): void {
   const known = readFloorEntry(entry);
   if (!known) return;
   const touched = touchesOf(state, known).slots;
-  const before = new Map(touched.map((key) => [key, snapshot(state, key)]));
-  const runBefore = runsOf(state, entry);
+  const before = new Map(touched.map((key) => [key, state.slots.get(key) ?? null]));
+  const ended = known.kind === 'run.started' ? newestRun(state, known.payload.line) : null;
+  const heldMs = known.kind === 'hold.cleared' ? (state.holds.get(known.payload.of)?.atMs ?? null) : null;
+  const counted = known.kind === 'panels.counted' ? runCountedIn(state, known.payload) : undefined;
   applyFloorEntry(state, known);
-  if (entry.kind === 'panels.counted') takeSerial(index, entry);
-  if (entry.kind === 'run.started' || entry.kind === 'run.ended') {
-    cutRun(index, entry, runBefore);
-    return;
-  }
-  for (const key of touched) compare(index, { key, was: before.get(key) ?? null, entry });
+  if (known.kind === 'panels.counted') takeSerial(index, known, counted);
+  else if (known.kind === 'run.started') beginRun(index, known, ended);
+  else for (const key of touched) compare(index, { key, was: before.get(key) ?? null, entry: known, heldMs });
 }
 
-interface SlotBefore {
-  readonly slot: SlotState;
-  /** Parts left to the pick point and their deviation, null where a count is unknown. */
-  readonly left: { readonly parts: number; readonly sd: number } | null;
+interface Change {
+  readonly key: string;
+  readonly was: SlotState | null;
+  readonly entry: FloorEntry;
+  /** When the reel was held that a lead has cleared now. */
+  readonly heldMs: number | null;
 }
 
-function snapshot(state: FloorState, key: string): SlotBefore | null {
-  const slot = state.slots.get(key);
-  if (!slot) return null;
-  const left = slotLeft(state, slot, state.rules.get(slot.line)?.loss ?? 0);
-  return {
-    slot,
-    left: left.parts === null ? null : { parts: left.parts, sd: left.sd + labelDoubt(state, slot) },
-  };
-}
-
-/** What printed counts may be off, added up: a bound of what was where errs on the wide side. */
-function labelDoubt(state: FloorState, slot: SlotState): number {
-  const share = labelShareOf(state, slot.line);
-  return slot.tapes.filter(isPrinted).reduce((sum, tape) => sum + tapeSd(tape, share), 0);
-}
-
-function text(entry: Entry, name: string): string | null {
-  const value = entry.payload[name];
-  return typeof value === 'string' ? value : null;
-}
-
-function runsOf(state: FloorState, entry: Entry): string | null {
-  return state.current.get(text(entry, 'line') ?? '') ?? null;
-}
-
-/** Opens and closes stretches after one slot changed. */
-function compare(index: TraceIndex, change: { key: string; was: SlotBefore | null; entry: Entry }): void {
+/** Opens and ends stretches after one slot changed. */
+function compare(index: TraceIndex, change: Change): void {
   const { state } = index;
-  const { key, was, entry } = change;
+  const { key, was } = change;
   const now = state.slots.get(key) ?? null;
-  const line = now?.line ?? was?.slot.line ?? '';
-  const run = state.runs.get(state.current.get(line) ?? '');
-  const done = run?.done ?? 0;
-  const isUndone = entry.kind === 'entry.corrected' || entry.kind === 'conflict.settled';
-  const there = new Set(now?.tapes.map((tape) => tape.entry) ?? []);
+  if (now === was) return;
+  const [line, slot] = [now?.line ?? was?.line ?? '', now?.slot ?? was?.slot ?? ''];
+  const run = newestRun(state, line);
+  if (!run) return;
   const open = index.open.get(key) ?? new Map<string, Stretch>();
-  const isJoin = was !== null && now !== null && was.slot.tapes.some((tape) => there.has(tape.entry));
+  const { reach, isGuess } = reachOf(state, line, slot);
+  const tally = tallyOf(run);
+  // A held reel may have been put on when it was held.
+  const early = change.heldMs === null ? 0 : countedSince(run, change.heldMs);
+  const passed = { low: tally - early + reach.low, high: tally + reach.high };
+  endGone(index, { ...change, open, now, run, passed, isGuess });
+  // A reel on a slot from which the setup places nothing is on no panel.
+  if (now && perPanelOf(state, run.setup, slot) > 0)
+    stand(index, { ...change, open, now, run, passed, reach });
   for (const [tape, stretch] of open) {
-    if (there.has(tape)) continue;
-    open.delete(tape);
-    if (isUndone) index.stretches.splice(index.stretches.indexOf(stretch), 1);
-    else stretch.to = earlierOf(stretch.to, { low: done, high: done });
-  }
-  if (now && run && run.phase !== 'ended') {
-    const newest = isJoin && !isUndone ? jointPanels(state, was, now, done) : null;
-    const joints = jointsOf({
-      state,
-      slot: now,
-      setup: run.setup,
-      done,
-      newest: hasJoined(open, now) ? null : newest,
-    });
-    const rests = mayRest(state, run.setup, now.slot);
-    now.tapes.forEach((tape, at) => {
-      const [came, goes] = [joints[at - 1], joints[at]];
-      const known = open.get(tape.entry);
-      const begins = came ?? { low: done, high: rests ? Number.POSITIVE_INFINITY : done };
-      const from = { possible: begins.low + 1, sure: begins.high + 1 };
-      const stretch = known ?? openStretch(index, { tape, slot: now, run: run.run, from, entry });
-      // What has surely begun stays begun; what is still to come follows the newest reckoning.
-      if (known && known.from.sure > done) {
-        const possible = rests ? Math.min(known.from.possible, from.possible) : from.possible;
-        known.from = { ...from, possible };
-      }
-      const after = open.get(now.tapes[at + 1]?.entry ?? '');
-      const hasEnded = after !== undefined && after.from.sure <= done && stretch.to !== null;
-      if (!hasEnded) stretch.to = goes ? { sure: goes.low, possible: goes.high } : null;
-      open.set(tape.entry, stretch);
-    });
+    if (!stretch.there && stretch.to && latestTo(run, stretch.to) < passed.low) open.delete(tape);
   }
   if (open.size > 0) index.open.set(key, open);
   else index.open.delete(key);
 }
 
-/**
- * True where the slot is used in turn with others: when it feeds follows from counts alone, so no panel is surely its, and its tapes
- * may last longer than if it fed all the time.
- */
-function mayRest(state: FloorState, setup: string, slot: string): boolean {
-  const taken = state.setups.get(setup);
-  return taken !== undefined && turnGroup(taken, slot).length > 0;
+/** How far a run was counted on since a moment; from its start where its kept counts do not reach back so far. */
+function countedSince(run: Run, sinceMs: number): number {
+  const before = run.counts.filter(([, ms]) => ms <= sinceMs).at(-1);
+  return tallyOf(run) - (before?.[3] ?? 0);
 }
 
-/** True where every tape on the slot has its stretch already: nothing was joined. */
-function hasJoined(open: ReadonlyMap<string, Stretch>, slot: SlotState): boolean {
-  return slot.tapes.every((tape) => open.has(tape.entry));
-}
-
-/** The earlier of a bound and a joint. */
-function earlierOf(to: PanelBound | null, joint: Joint): PanelBound {
-  if (to === null) return { sure: joint.low, possible: joint.high };
-  return { sure: Math.min(to.sure, joint.low), possible: Math.min(to.possible, joint.high) };
-}
-
-/** Where one tape ends and the next begins: last panels that the first surely and perhaps serves. */
-interface Joint {
-  readonly low: number;
-  readonly high: number;
-}
-
-/**
- * Where the joints of a slot's tapes lie, one for each tape but the last, as reckoned now; the newest joint by what its splice
- * showed. A tape's end bounds the ends of the tapes before it.
- */
-function jointsOf(at: {
-  readonly state: FloorState;
-  readonly slot: SlotState;
-  readonly setup: string;
-  readonly done: number;
-  readonly newest: Joint | null;
-}): readonly Joint[] {
-  const rests = mayRest(at.state, at.setup, at.slot.slot);
-  const joints = startJoints(at.state, at.slot, at.setup).map(({ low, high }) => ({
-    low: at.done + low,
-    high: rests ? Number.POSITIVE_INFINITY : at.done + high,
-  }));
-  if (rests) return joints;
-  if (at.newest && joints.length > 0) joints[joints.length - 1] = { ...at.newest };
-  for (let i = joints.length - 2; i >= 0; i--) {
-    const next = joints[i + 1] as Joint; // i + 1 is within bounds
-    const own = joints[i] as Joint;
-    joints[i] = { low: Math.min(own.low, next.low), high: Math.min(own.high, next.high) };
+/** Ends the stretches of tapes that are gone from the slot. */
+function endGone(
+  index: TraceIndex,
+  at: Change & {
+    readonly open: Map<string, Stretch>;
+    readonly now: SlotState | null;
+    readonly run: Run;
+    readonly passed: Bounds;
+    readonly isGuess: boolean;
+  },
+): void {
+  const { open, now, run, entry, passed } = at;
+  const there = new Set(now?.tapes.map((tape) => tape.entry) ?? []);
+  const isSame = now?.tapes.some((tape) => open.get(tape.entry)?.there) ?? false;
+  for (const [tape, stretch] of open) {
+    if (there.has(tape) || !stretch.there) continue;
+    stretch.there = false;
+    if (entry.kind === 'entry.corrected' && entry.payload.of === tape) {
+      // Whoever wrote that it was put on says that it was not.
+      open.delete(tape);
+      index.stretches.splice(index.stretches.indexOf(stretch), 1);
+      continue;
+    }
+    // A splice drops tapes that the count alone says are used up: where they ended is reckoned already.
+    const isReckoned = isSame && (entry.kind !== 'reel.counted' || entry.payload.reel === null);
+    if (isReckoned) continue;
+    const to = stretch.to;
+    stretch.to = {
+      sure: Math.min(to?.sure ?? Number.POSITIVE_INFINITY, Math.floor(passed.low)),
+      possible: Math.min(to ? latestTo(run, to) : Number.POSITIVE_INFINITY, Math.ceil(passed.high)),
+      at: tallyOf(run),
+    };
+    if (at.isGuess) stretch.guessed = guesses(stretch.guessed, 'in-line');
+    // Which of two reels stands there now says nothing sure of the time before.
+    if (entry.kind === 'conflict.settled') stretch.from = { ...stretch.from, sure: Number.POSITIVE_INFINITY };
   }
-  return joints;
 }
 
-/** Last panels that the old tape surely (`low`) and perhaps (`high`) served, counted within the run. */
-function jointPanels(
-  state: FloorState,
-  was: SlotBefore,
-  now: SlotState,
-  done: number,
-): { readonly low: number; readonly high: number } {
-  const run = state.runs.get(state.current.get(now.line) ?? '');
-  const wanted = run ? wantedOn(state, run.setup, now.slot) : null;
-  const rules = state.rules.get(now.line);
-  const perPanel = wanted?.perPanel ?? 0;
-  if (perPanel <= 0) return { low: done, high: done };
-  const kept = 1 - (rules?.loss ?? 0);
-  let least = 0;
-  let most = Number.POSITIVE_INFINITY;
-  if (was.left) {
-    least = Math.max(0, was.left.parts - DOUBT * was.left.sd);
-    most = was.left.parts + DOUBT * was.left.sd;
-  }
-  const window = run ? windowOf(state, now, run.setup) : null;
-  if (window) {
-    // The old tape's end was off the hub and not yet in the feeder when it was joined: that bounds what was left.
-    const { opens, closes } = window;
-    const overlaps = least <= opens && most >= closes;
-    least = overlaps ? Math.max(least, closes) : closes;
-    most = overlaps ? Math.min(most, opens) : opens;
-  }
-  return toPanels({ least, most }, { done, kept, perPanel });
-}
-
-/** Parts as panels. Nothing known of the end leaves it open: the old tape may then serve any later panel. */
-function toPanels(
-  parts: { readonly least: number; readonly most: number },
-  at: { readonly done: number; readonly kept: number; readonly perPanel: number },
-): { readonly low: number; readonly high: number } {
-  const { done, kept, perPanel } = at;
-  return {
-    low: done + Math.floor((parts.least * kept) / perPanel),
-    high: done + Math.ceil((parts.most * kept) / perPanel),
-  };
-}
-
-/** Where the joints of a slot's tapes will come in a run that starts now, one for each tape but the last. */
-function startJoints(
-  state: FloorState,
-  slot: SlotState,
-  setup: string,
-): readonly { readonly low: number; readonly high: number }[] {
-  const perPanel = wantedOn(state, setup, slot.slot)?.perPanel ?? 0;
-  const loss = state.rules.get(slot.line)?.loss ?? 0;
-  const left = slotLeft(state, slot, loss);
-  const doubt = DOUBT * (left.sd + labelDoubt(state, slot));
-  const most = windowOf(state, slot, setup)?.opens ?? Number.POSITIVE_INFINITY;
-  let before: number | null = -left.used / (1 - loss);
-  return slot.tapes.slice(0, -1).map((tape) => {
-    before = before === null || tape.count === null ? null : before + tape.count;
-    if (perPanel <= 0) return { low: 0, high: 0 };
-    const parts =
-      before === null
-        ? { least: 0, most }
-        : { least: Math.max(0, before - doubt), most: Math.max(0, before + doubt) };
-    return toPanels(parts, { done: 0, kept: 1 - loss, perPanel });
+/** Opens stretches of tapes that are new on the slot, and reckons anew where its tapes end. */
+function stand(
+  index: TraceIndex,
+  at: Change & {
+    readonly open: Map<string, Stretch>;
+    readonly now: SlotState;
+    readonly run: Run;
+    readonly passed: Bounds;
+    readonly reach: Bounds;
+  },
+): void {
+  const { state } = index;
+  const { open, now, was, run, passed, entry, reach } = at;
+  const tally = tallyOf(run);
+  const isBack = entry.kind === 'entry.corrected' || entry.kind === 'conflict.settled';
+  now.tapes.forEach((tape, place) => {
+    const known = open.get(tape.entry);
+    if (known) {
+      known.there = true;
+      return;
+    }
+    const since = tape.atMs < run.startedMs ? 0 : Math.min(tape.fromPanels, tally) + reach.low;
+    const low = isBack ? Math.min(since, passed.low) : passed.low;
+    const from = { possible: Math.floor(low) + 1, sure: Math.ceil(passed.high) + 1, at: tally };
+    const stretch = openStretch(index, { tape, slot: now, run, from, entry });
+    stretch.early = at.heldMs === null ? 0 : countedSince(run, at.heldMs);
+    if (place > 0) {
+      const ends = endsAt(state, now, run);
+      const isNewest = place === now.tapes.length - 1;
+      const spliced = endOfSplice(state, now, ends);
+      const high = isBack
+        ? latestEnd(state, now, { ...ends, isNewest, lag: lagAt(state, now.line, tape.atMs) })
+        : spliced.high;
+      // What the tape before has left is lost from the sum where the new one's count is not known.
+      const most =
+        tape.count === null && !isBack && was ? mostByCount(state, was, endsAt(state, was, run)) : high;
+      stretch.joined = {
+        low: isBack ? low : passed.low + spliced.low - reach.low,
+        high: tally + Math.min(high, most),
+        at: tally,
+      };
+    }
+    open.set(tape.entry, stretch);
+    reachBack(index, { stretch, run, low: Math.min(from.possible - 1, stretch.joined?.low ?? passed.low) });
   });
+  reckon(state, { slot: now, run, open, tally });
+}
+
+/**
+ * A tape that came on while panels counted in the run before, which went on into this one, had not reached the machine: those may carry
+ * it too. `low`: the last place that surely had passed, below none in that case.
+ */
+function reachBack(
+  index: TraceIndex,
+  at: { readonly stretch: Stretch; readonly run: Run; readonly low: number },
+): void {
+  let { low } = at;
+  let later = at.run;
+  while (low < 0) {
+    const run = runBefore(index.state, later);
+    if (!run || run.setup !== later.setup) return;
+    const tally = tallyOf(run);
+    index.stretches.push({
+      ...at.stretch,
+      run: run.run,
+      product: run.product,
+      from: { possible: Math.max(1, Math.floor(tally + low) + 1), sure: Number.POSITIVE_INFINITY, at: null },
+      to: { sure: 0, possible: Number.POSITIVE_INFINITY, at: null },
+    });
+    low += tally;
+    later = run;
+  }
 }
 
 function openStretch(
   index: TraceIndex,
-  at: { tape: Tape; slot: SlotState; run: string; from: PanelBound; entry: Entry },
+  at: { tape: Tape; slot: SlotState; run: Run; from: PanelBound; entry: FloorEntry },
 ): Stretch {
   const { tape, slot, run } = at;
-  const running = index.state.runs.get(run);
+  const { reach, isGuess } = reachOf(index.state, slot.line, slot.slot);
   const stretch: Stretch = {
-    ...{
-      line: slot.line,
-      run,
-      product: running?.product ?? '',
-      setup: running?.setup ?? '',
-      slot: slot.slot,
-      feeder: slot.feeder,
-    },
+    line: slot.line,
+    run: run.run,
+    product: run.product,
+    setup: run.setup,
+    slot: slot.slot,
+    feeder: slot.feeder,
     reel: tape.reel.startsWith('~') ? null : tape.reel,
-    ...{ part: tape.part, supplierPart: tape.supplierPart, lot: tape.lot, dateCode: tape.dateCode },
+    part: tape.part,
+    supplierPart: tape.supplierPart,
+    lot: tape.lot,
+    dateCode: tape.dateCode,
     from: at.from,
     to: null,
+    there: true,
+    joined: null,
+    early: 0,
+    reach,
+    guessed: isGuess && at.from.at !== null ? ['in-line'] : [],
     entry: tape.entry,
     who: at.entry.who,
     at: at.entry.at,
@@ -324,55 +304,94 @@ function openStretch(
   return stretch;
 }
 
-/** A run's start or end cuts the stretches of its line: panels are counted within a run. */
-function cutRun(index: TraceIndex, entry: Entry, before: string | null): void {
+/**
+ * A run's start begins all stretches of its line anew. Where the run before was of the same setup the line may not have been emptied
+ * between: what came on or off its slots last then concerns the first panels too.
+ */
+function beginRun(index: TraceIndex, entry: FloorEntry & { kind: 'run.started' }, ended: Run | null): void {
   const { state } = index;
-  const line = text(entry, 'line');
-  const doneBefore = before === null ? 0 : (state.runs.get(before)?.done ?? 0);
+  const { line } = entry.payload;
+  const run = state.runs.get(state.current.get(line) ?? '');
+  if (run?.run !== entry.payload.run || run.startedMs !== entry.hlc.ms) return; // a second start under one name
+  const goesOn = ended !== null && ended.setup === run.setup;
+  const last = ended === null ? 0 : tallyOf(ended);
+  const before = new Map<string, Map<string, Stretch>>();
   for (const [key, open] of [...index.open]) {
     const [any] = open.values();
     if (any?.line !== line) continue;
-    for (const stretch of open.values()) {
-      const to = stretch.to ?? { sure: doneBefore, possible: doneBefore };
-      stretch.to = { sure: Math.min(to.sure, doneBefore), possible: Math.min(to.possible, doneBefore) };
-    }
+    before.set(key, open);
     index.open.delete(key);
+    // Panels counted before they reached the machine may get what comes on in this run.
+    for (const stretch of open.values())
+      if (goesOn && stretch.there && stretch.to === null && stretch.reach.low < 0)
+        stretch.to = { sure: last + stretch.reach.low, possible: Number.POSITIVE_INFINITY, at: null };
   }
-  const run = entry.kind === 'run.started' ? (state.current.get(line ?? '') ?? null) : null;
-  if (run === null) return;
   for (const [key, slot] of state.slots) {
-    if (slot.line !== line) continue;
+    if (slot.line !== line || perPanelOf(state, run.setup, slot.slot) <= 0) continue;
     const open = new Map<string, Stretch>();
-    const setup = state.runs.get(run)?.setup ?? '';
-    const joints = jointsOf({ state, slot, setup, done: 0, newest: null });
-    const rests = mayRest(state, setup, slot.slot);
-    slot.tapes.forEach((tape, at) => {
-      const [came, goes] = [joints[at - 1], joints[at]];
-      if (goes && goes.high <= 0) return; // used up before this run
-      const from = {
-        possible: (came?.low ?? 0) + 1,
-        sure: (came?.high ?? (rests ? Number.POSITIVE_INFINITY : 0)) + 1,
-      };
+    slot.tapes.forEach((tape, place) => {
+      const stood = before.get(key)?.get(tape.entry);
+      const earlier = goesOn ? stood : undefined;
+      const early = earlier && ended ? latest(ended, earlier.from.sure, earlier.from.at) - last : 1;
+      const sure = Math.max(1, early);
+      const from = { possible: 1, sure, at: sure > 1 ? 0 : null };
       const stretch = openStretch(index, { tape, slot, run, from, entry });
-      if (goes) stretch.to = { sure: goes.low, possible: goes.high };
+      stretch.early = stood?.early ?? 0;
+      if (earlier) stretch.guessed = sure > 1 ? earlier.guessed : [];
+      if (place > 0) {
+        const isNewest = place === slot.tapes.length - 1;
+        const high = latestEnd(state, slot, {
+          ...endsAt(state, slot, run),
+          isNewest,
+          lag: lagAt(state, line, tape.atMs),
+        });
+        stretch.joined = { low: 0, high: Math.max(0, high), at: 0 };
+      }
       open.set(tape.entry, stretch);
     });
+    reckon(state, { slot, run, open, tally: 0 });
     index.open.set(key, open);
+  }
+  if (goesOn) for (const [key, open] of before) reachInto(index, { key, open, run, ended });
+}
+
+/** Tapes that came off a slot so late that the first panels of a run that goes on may carry them. */
+function reachInto(
+  index: TraceIndex,
+  at: { key: string; open: ReadonlyMap<string, Stretch>; run: Run; ended: Run },
+): void {
+  for (const [tape, stretch] of at.open) {
+    const possible = stretch.to ? latestTo(at.ended, stretch.to) - tallyOf(at.ended) : 0;
+    if (stretch.there || possible < 1) continue;
+    const { run, setup, product } = at.run;
+    const copy: Stretch = {
+      ...{ ...stretch, run, setup, product },
+      from: { possible: 1, sure: Number.POSITIVE_INFINITY, at: null },
+      to: { sure: 0, possible, at: 0 },
+    };
+    index.stretches.push(copy);
+    index.open.set(at.key, new Map([...(index.open.get(at.key) ?? []), [tape, copy]]));
   }
 }
 
-function takeSerial(index: TraceIndex, entry: Entry): void {
-  const serial = text(entry, 'serial');
-  const run = text(entry, 'run');
-  if (serial === null || run === null) return;
-  const panel = index.state.runs.get(run)?.done ?? 0;
-  addSerial(index, { run, panel, serial, at: entry.at });
+function takeSerial(
+  index: TraceIndex,
+  entry: FloorEntry & { kind: 'panels.counted' },
+  run: Run | undefined,
+): void {
+  const { serial } = entry.payload;
+  const coded = serial === null || !run ? undefined : index.state.codes.get(codeKey(run.run, serial));
+  // A code that was counted before has another entry.
+  if (serial === null || !run || coded?.entry !== entryId(entry)) return;
+  addSerial(index, { run: run.run, panel: coded.tally, serial, at: entry.at });
 }
 
-/** Puts a scanned panel under its code and under its number. */
+/** Puts a scanned panel under its code and under its place. */
 export function addSerial(index: TraceIndex, scanned: SerialPanel): void {
-  index.serials.set(scanned.serial, scanned);
-  const byPanel = index.serialByPanel.get(scanned.run) ?? new Map<number, string>();
-  byPanel.set(scanned.panel, scanned.serial);
-  index.serialByPanel.set(scanned.run, byPanel);
+  const { run, panel, serial } = scanned;
+  const others = (index.serials.get(serial) ?? []).filter((each) => each.run !== run || each.panel !== panel);
+  index.serials.set(serial, [...others, scanned]);
+  const byPanel = index.serialByPanel.get(run) ?? new Map<number, string>();
+  byPanel.set(panel, serial);
+  index.serialByPanel.set(run, byPanel);
 }

@@ -228,6 +228,24 @@ export type TraceWish = z.infer<typeof traceSchema>;
 
 const panels = z.nullable(z.object({ first: z.int(), last: z.int() }));
 const known = z.nullable(z.string());
+/** What an answer rests on that nobody has entered; absent from an older server. */
+const guessed = z.optional(z.array(z.enum(['in-line', 'label'])));
+const panelRun = {
+  run: z.string(),
+  line: z.string(),
+  product: z.string(),
+  side: z.optional(z.nullable(z.enum(['top', 'bottom']))),
+  panel: z.int(),
+  serial: known,
+  guessed,
+  slots: z.array(
+    z.object({
+      slot: z.string(),
+      part: z.string(),
+      lots: z.array(z.object({ lot: known, reel: known, supplierPart: known, sure: z.boolean() })),
+    }),
+  ),
+} as const;
 /** The answer to a trace: places for material, a panel for a panel. */
 export const tracedSchema = z.object({
   places: z.array(
@@ -244,6 +262,7 @@ export const tracedSchema = z.object({
       dateCode: known,
       sure: panels,
       possible: panels,
+      guessed,
       serials: z.array(z.string()),
       goesOn: z.boolean(),
       entry: z.string(),
@@ -251,22 +270,8 @@ export const tracedSchema = z.object({
       at: z.string(),
     }),
   ),
-  panel: z.nullable(
-    z.object({
-      run: z.string(),
-      line: z.string(),
-      product: z.string(),
-      panel: z.int(),
-      serial: known,
-      slots: z.array(
-        z.object({
-          slot: z.string(),
-          part: z.string(),
-          lots: z.array(z.object({ lot: known, reel: known, supplierPart: known, sure: z.boolean() })),
-        }),
-      ),
-    }),
-  ),
+  /** A panel as it was built last. `runs`: every time that it was built, oldest first; absent from an older server. */
+  panel: z.nullable(z.object({ ...panelRun, runs: z.optional(z.array(z.object(panelRun))) })),
   /** True where there are more places than are answered. */
   more: z.boolean(),
   /** Entries of the log that are not in the answer yet: more than none only while the server makes its index. */

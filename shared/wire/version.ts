@@ -15,10 +15,15 @@ export const wireHistory: readonly WireStep[] = [
     change: 'first messages: enrol, offer, push, pull, live, checkpoint, snapshot, people, export',
   },
   { version: 2, change: 'the server answers a trace; what version 1 says is unchanged' },
+  {
+    version: 3,
+    change:
+      'a traced panel has all its runs, and an answer says what is guessed; what version 2 says is unchanged',
+  },
 ];
 
 /** The version spoken by this code. */
-export const wireVersion = 2;
+export const wireVersion = 3;
 
 /** The oldest version that a server with this code still answers. */
 export const wireFloor = 1;

@@ -2,6 +2,7 @@
 // its own that is fetched while the log opens, so that the page shows itself early and works a moment later.
 
 import { effect, type Signal, signal } from '@preact/signals';
+import { countedBefore } from '../../shared/floor/fold-run.ts';
 import type { App } from './app.ts';
 import { createDesk, type DeskRun } from './desk/desk.ts';
 import { keepDesk } from './desk/kept.ts';
@@ -15,6 +16,9 @@ import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
 import { takeSkipped } from './skipped.ts';
 import { withWords } from './words/fetch.ts';
+import { heldWords } from './words/held.ts';
+import { lineWords } from './words/line.ts';
+import { say } from './words/words.ts';
 
 /** The working parts of the page. */
 export interface Work {
@@ -51,7 +55,14 @@ export function startWork(app: App): Work {
     onPanel: (run, serial, scan) => {
       const line = app.line.value;
       if (line === null) return;
-      const now = app.store.floor().runs.get(run);
+      const floor = app.store.floor();
+      if (countedBefore(floor, { run, serial })) {
+        app.notice.value = { tone: 'care', text: say(lineWords).countedBefore(serial) };
+        return;
+      }
+      if ([...floor.contained.values()].some((each) => each.held.get(serial) === null))
+        app.notice.value = { tone: 'care', text: say(heldWords).isHeld(serial) };
+      const now = floor.runs.get(run);
       const counted = { run, line, add: 1, panels: (now?.done ?? 0) + 1, serial, via: scan.via };
       app
         .write([{ kind: 'panels.counted', payload: { ...counted, ...takeSkipped(app, now, 'scan') } }])

@@ -9,6 +9,11 @@ let log = '';
 beforeAll(() => {
   const story = beginStory();
   tellPlant(story);
+  story.tell('line.panels-ruled', {
+    line: 'L1',
+    machines: [{ machine: 'M1', least: 0, most: 0 }],
+    missed: 0,
+  });
   story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'LA', quantity: 100 }));
   story.tell('run.started', started('r1'));
   story.tell('panels.counted', counted('r1', 30, 'SN-30'));
@@ -40,6 +45,8 @@ describe('reelward trace', () => {
         ...{ run: 'r1', panel: 30, serial: 'SN-30' },
         slots: [{ slot: 'M1-F-001', lots: [{ lot: 'LA', reel: 'K1', sure: true }] }],
       });
+      const { panel: newest, runs } = JSON.parse(out);
+      expect(runs, 'each time that it was built').toEqual([newest]);
     }
   });
 
@@ -50,7 +57,7 @@ describe('reelward trace', () => {
 
   test('says no where nothing is found', async () => {
     expect(await ask('--lot', 'LX')).toMatchObject({ code: 1, err: '' });
-    expect(JSON.parse((await ask('--panel', '31')).out)).toEqual({ panel: null });
+    expect(JSON.parse((await ask('--panel', '31')).out)).toEqual({ panel: null, runs: [] });
     expect((await ask('--panel', '31')).code).toBe(1);
   });
 

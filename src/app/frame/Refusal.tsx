@@ -7,9 +7,11 @@ import { differingCharacters } from '../../../shared/labels/part-numbers.ts';
 import { reasonVerdicts } from '../../../shared/verdict/reasons.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';
+import { address } from '../router.ts';
 import { UnloadDialog } from '../screens/load/Unload.tsx';
 import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
+import { heldWords } from '../words/held.ts';
 import { refusalWords } from '../words/refusal.ts';
 import { verdictWords } from '../words/verdict.ts';
 import { formatTime, say } from '../words/words.ts';
@@ -150,6 +152,7 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
     shown.bad === 'reel' ? homesOf(floor, line, shown).find((each) => each.line === null) : undefined;
   const canUnload = inTheWay !== null && floor.slots.has(slotKey(line, inTheWay));
   const loaded = unloading === null ? undefined : floor.slots.get(slotKey(line, unloading));
+  const isWrongFound = shown.reasons.some(({ code }) => code === 'not-the-loaded-reel');
   const goesOn = first.code === 'wrong-part' || first.code === 'reel-elsewhere';
   return (
     <section class="verdict refused taken" role="alert" data-testid="verdict" data-verdict="refused">
@@ -188,6 +191,16 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
           <Button tone={canUnload ? 'plain' : 'act'} large onPress={desk.goOn} testId="verdict-go-on">
             {shown.bad === 'feeder' ? more.anotherFeeder : words.another}
           </Button>
+          {shown.act === 'sweep' && shown.reel.reel !== null && isWrongFound && (
+            <a
+              class="button large"
+              href={address('log', 'trace', 'reel', shown.reel.reel)}
+              onClick={desk.goOn}
+              data-testid="verdict-panels"
+            >
+              {say(heldWords).which}
+            </a>
+          )}
           {home !== undefined && !home.isLoaded && goesOn && !canUnload && (
             <Button large onPress={desk.carryOn} testId="verdict-carry-on">
               {more.carryOn(home.slot)}

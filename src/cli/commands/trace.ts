@@ -14,11 +14,14 @@ reelward trace FILE --panel CODE|NUMBER [--run RUN]
 FILE is an exported log (JSON lines, CSV or XLSX); - for standard input. The options of the first form can be joined.
 
 First form: {"question", "places": [{"line", "run", "product", "slot", "feeder", "reel", "part", "supplierPart", "lot", "dateCode",
-"sure": {"first", "last"} | null, "possible": {"first", "last"} | null, "serials": [...], "goesOn", "entry", "who", "at"}]}.
-Panels are numbers within the run. Around a splice both lots are possible: "sure" are the panels that surely carry it.
+"sure": {"first", "last"} | null, "possible": {"first", "last"} | null, "guessed": [...], "serials": [...], "goesOn", "entry", "who", "at"}]}.
+Panels are numbers within the run. Around a splice or a change of reel both lots are possible: "sure" are the panels that surely
+carry it, wrong less than once in a million by the line's entered spreads. "guessed" names what nobody has entered: "in-line" (panels
+between machine and counting), "label" (how exact printed counts are).
 
-Second form: {"panel": {"run", "line", "product", "panel", "serial", "slots": [{"slot", "part", "lots": [{"lot", "reel",
-"supplierPart", "sure"}]}]}}. A number needs --run where the log holds more than one run.
+Second form: {"panel": {...}, "runs": [{"run", "line", "product", "side", "panel", "serial", "guessed", "slots": [{"slot", "part",
+"lots": [{"lot", "reel", "supplierPart", "sure"}]}]}]}. "runs" has each time that the panel was built (both sides, repeats), oldest
+first; "panel" is the newest of them, with the same keys. A number needs --run where the log holds more than one run.
 
 Exit 0 found, 1 nothing found, 2 not understood.
 `;
@@ -67,8 +70,13 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
   const index = traceLog([...reading.entries].sort(compareEntries));
   if (panel !== undefined) {
     const found = tracePanel(index, panel, values.run);
-    printJson({ panel: found }, io);
-    return found ? 0 : 1;
+    if (!found) {
+      printJson({ panel: null, runs: [] }, io);
+      return 1;
+    }
+    const { runs, ...newest } = found;
+    printJson({ panel: newest, runs }, io);
+    return 0;
   }
   const places = tracePlaces(index, question);
   printJson({ question, places }, io);

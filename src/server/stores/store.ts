@@ -246,7 +246,7 @@ export interface Store {
   readonly traceStretches: (wanted: TraceWanted, limit: number) => Promise<readonly string[]>;
   /** Scanned panels of some runs, in the order in which they were scanned. */
   readonly traceSerials: (runs: readonly string[]) => Promise<readonly TraceSerial[]>;
-  readonly traceSerial: (serial: string) => Promise<TraceSerial | null>;
+  readonly traceSerial: (serial: string) => Promise<readonly TraceSerial[]>;
   /** Drops what has run out: codes, sessions, nonces. */
   readonly sweep: (nowMs: number) => Promise<void>;
 

@@ -124,7 +124,7 @@ export type Dialect = 'sqlite' | 'postgres';
 export type Step = (db: Kysely<Tables>, dialect: Dialect) => Promise<void>;
 
 /** Every step, oldest first; the schema's version is how many were taken. */
-export const steps: readonly Step[] = [firstTables, traceTables];
+export const steps: readonly Step[] = [firstTables, traceTables, serialsOfRuns];
 
 async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
   // SQLite keeps every integer in 64 bits under the name `integer`; PostgreSQL's `integer` has 32.
@@ -280,4 +280,22 @@ async function traceTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> 
     .addColumn('at', text, (c) => c.notNull())
     .execute();
   await schema.createIndex('trace_serials_run').on('trace_serials').columns(['run', 'panel']).execute();
+}
+
+/** A panel's code belongs to each run in which it was counted. The index is made anew. */
+async function serialsOfRuns(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
+  const whole = dialect === 'sqlite' ? sql`integer` : sql`bigint`;
+  const text = dialect === 'sqlite' ? sql`text` : sql`text collate "C"`;
+  const { schema } = db;
+  for (const table of traceTableNames) await db.deleteFrom(table).execute();
+  await schema.dropTable('trace_serials').execute();
+  await schema
+    .createTable('trace_serials')
+    .addColumn('serial', text, (c) => c.notNull())
+    .addColumn('run', text, (c) => c.notNull())
+    .addColumn('panel', whole, (c) => c.notNull())
+    .addColumn('at', text, (c) => c.notNull())
+    .addPrimaryKeyConstraint('trace_serials_place', ['run', 'panel'])
+    .execute();
+  await schema.createIndex('trace_serials_serial').on('trace_serials').columns(['serial', 'at']).execute();
 }

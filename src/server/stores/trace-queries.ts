@@ -49,8 +49,7 @@ export function traceQueries(
             .orderBy('at')
             .execute(),
     traceSerial: async (serial) =>
-      (await db.selectFrom('trace_serials').selectAll().where('serial', '=', serial).executeTakeFirst()) ??
-      null,
+      db.selectFrom('trace_serials').selectAll().where('serial', '=', serial).orderBy('at').execute(),
   };
 }
 
@@ -88,19 +87,11 @@ async function move(tx: Transaction<Tables>, change: TraceChange): Promise<boole
     ({ atMs, ...rest }, at): StretchesTable => ({ id: first + at, ...rest, at_ms: atMs }),
   );
   await inLots(stretches, (rows) => tx.insertInto('trace_stretches').values(rows).execute());
-  // A code scanned twice in one change: the database takes a row once in a statement.
-  const serials = [...new Map(change.serials.map((one) => [one.serial, one])).values()];
-  await inLots(serials, (rows) =>
+  await inLots(change.serials, (rows) =>
     tx
       .insertInto('trace_serials')
       .values(rows)
-      .onConflict((on) =>
-        on.column('serial').doUpdateSet((row) => ({
-          run: row.ref('excluded.run'),
-          panel: row.ref('excluded.panel'),
-          at: row.ref('excluded.at'),
-        })),
-      )
+      .onConflict((on) => on.columns(['run', 'panel']).doNothing())
       .execute(),
   );
   return true;

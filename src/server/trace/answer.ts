@@ -1,7 +1,6 @@
 // Answers to quality's questions out of the kept index: what the store holds of it and what the keeper holds, joined for the
 // material or the panel asked for, and then asked as any index is.
 
-import { emptyState } from '../../../shared/floor/state.ts';
 import {
   asAsked,
   askedInAnyCase,
@@ -12,6 +11,7 @@ import {
   tracePanel,
   tracePlaces,
 } from '../../../shared/trace/ask.ts';
+import { foundStretches } from '../../../shared/trace/finds.ts';
 import { addSettled } from '../../../shared/trace/parts.ts';
 import {
   emptyTrace,
@@ -62,7 +62,12 @@ export async function answerPlaces({ store, keeper }: Parts, question: TraceQues
   const bodies = await store.traceStretches(wanted, PLACES_AT_MOST + 1);
   const kept = bodies.slice(0, PLACES_AT_MOST).map(fromBody);
   const newest = index.stretches.filter(isAskedFor(question));
-  const joined = await join({ store, index }, [...kept, ...newest]);
+  const found = foundStretches(index.state).filter(isAskedFor(question));
+  const joined = await join(
+    { store, index },
+    [...kept, ...newest],
+    found.map(({ run }) => run),
+  );
   return { places: tracePlaces(joined, question), more: bodies.length > PLACES_AT_MOST, behind };
 }
 
@@ -73,14 +78,19 @@ export async function answerPanel(
   run: string | undefined,
 ): Promise<PanelAnswer> {
   const { index, behind } = await keeper.tip();
-  const scanned = index.serials.get(panel) ?? (await store.traceSerial(panel));
-  const runs = [...index.state.runs.keys()];
-  const wanted = scanned?.run ?? run ?? (runs.length === 1 ? runs[0] : undefined);
-  if (wanted === undefined) return { panel: null, behind };
-  const kept = (await store.traceStretches({ run: wanted }, Number.MAX_SAFE_INTEGER)).map(fromBody);
-  const newest = index.stretches.filter((stretch) => stretch.run === wanted);
-  const joined = await join({ store, index }, [...kept, ...newest], [wanted]);
-  return { panel: tracePanel(joined, panel, wanted), behind };
+  const scanned = [...(await store.traceSerial(panel)), ...(index.serials.get(panel) ?? [])];
+  const found = [...new Set(scanned.map((each) => each.run))].filter(
+    (each) => run === undefined || each === run,
+  );
+  const all = [...index.state.runs.keys()];
+  const named = run ?? (all.length === 1 ? all[0] : undefined);
+  const wanted = found.length > 0 ? found : named === undefined ? [] : [named];
+  const kept: Stretch[] = [];
+  for (const each of wanted)
+    kept.push(...(await store.traceStretches({ run: each }, Number.MAX_SAFE_INTEGER)).map(fromBody));
+  const newest = index.stretches.filter((stretch) => wanted.includes(stretch.run));
+  const joined = await join({ store, index }, [...kept, ...newest], wanted);
+  return { panel: tracePanel(joined, panel, run ?? (found.length > 0 ? undefined : named)), behind };
 }
 
 /** An index of these stretches, with their runs and scanned panels. */
@@ -90,15 +100,11 @@ async function join(
   named: readonly string[] = [],
 ): Promise<TraceIndex> {
   const runs = [...new Set([...named, ...stretches.map((stretch) => stretch.run)])];
-  const joined = { ...emptyTrace(), state: emptyState() };
+  const joined = { ...emptyTrace(), state: index.state };
   const serials: SerialPanel[] = [...(await store.traceSerials(runs))];
   for (const run of runs) {
-    const known = index.state.runs.get(run);
-    if (known) joined.state.runs.set(run, known);
-    for (const serial of index.serialByPanel.get(run)?.values() ?? []) {
-      const scanned = index.serials.get(serial);
-      if (scanned) serials.push(scanned);
-    }
+    for (const serial of index.serialByPanel.get(run)?.values() ?? [])
+      serials.push(...(index.serials.get(serial) ?? []).filter((scanned) => scanned.run === run));
   }
   addSettled(joined, { stretches, serials });
   return joined;

@@ -103,7 +103,7 @@ export function fromBody(body: string): Stretch {
 }
 
 /** Names what folded the index: another version of it makes the index anew. Bump the first number when stretches change. */
-const FOLD = `trace-2 floor-${FOLD_VERSION}`;
+const FOLD = `trace-3 floor-${FOLD_VERSION}`;
 
 /** A place as text. */
 export function placeText(place: TracePlace): string {

@@ -84,6 +84,22 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     overtime: [{ from: '2026-03-07T06:00', to: '2026-03-07T12:00', note: '' }],
     stops: [{ from: '2026-03-04T10:00', to: '2026-03-04T11:00', note: 'meeting' }],
   },
+  'panels.contained': {
+    ...{
+      containment: 'c1',
+      line: 'L1',
+      slot: 'M1-F-001',
+      cause: 'wrong-reel',
+      of: 'T1/T1-life-1/9',
+      reel: 'X1',
+    },
+    ...{ part: 'R-100', lot: 'LX', codes: ['SN-9'], reason: 'wrong value' },
+    runs: [{ run: 'r1', line: 'L1', slot: 'M1-F-001', sure: null, possible: { first: 1, last: 9 } }],
+  },
+  'containment.signed': {
+    ...{ containment: 'c1', line: 'L1', codes: null, reason: 'scrapped', by: 'bo', checked: 'tablet' },
+  },
+  'line.panels-ruled': { line: 'L1', machines: [{ machine: 'M1', least: 2, most: 5 }], missed: 0.001 },
   'line.climate-ruled': { line: 'L1', celsius: 28, humidity: 65 },
   'line.crewed': { line: 'L1', operators: 2 },
   'line.splices-ruled': { line: 'L1', costs: [{ tapeWidthMm: 8, parts: 4 }] },

@@ -9,6 +9,7 @@ import { foldFeeders } from '../../../shared/floor/feeder-types.ts';
 import { applyFloorEntry } from '../../../shared/floor/fold.ts';
 import { foldAirings } from '../../../shared/floor/fold-airings.ts';
 import { foldChange } from '../../../shared/floor/fold-change.ts';
+import { foldContain } from '../../../shared/floor/fold-contain.ts';
 import { foldLabels } from '../../../shared/floor/fold-labels.ts';
 import { foldLoss } from '../../../shared/floor/fold-loss.ts';
 import { foldMaterial } from '../../../shared/floor/fold-material.ts';
@@ -40,9 +41,12 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^reel\.(aired|verified)$|^cart\.filled$|^hold\.cleared$|^entry\.corrected$/, foldAirings],
   [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],
   [/^material\.|^blocked\.let-run$/, foldBlocks],
-  [/^reel\.put$/, foldPlaces],
   [/^part\.described$|^moisture\.ruled$|^reel\.timed$|^entry\.corrected$/, foldMoisture],
   [/^reel\.(put|dated)$/, foldPlaces],
+  [
+    /^reel\.(verified|unloaded)$|^hold\.cleared$|^panels\.(counted|contained)$|^containment\.|^entry\.corrected$/,
+    foldContain,
+  ],
   [
     /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,
     foldChange,

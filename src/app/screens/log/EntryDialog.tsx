@@ -29,8 +29,7 @@ const correctable = [
 function isNewest(floor: FloorState, entry: Entry): boolean {
   const id = entryId(entry);
   if (entry.kind === 'panels.counted') {
-    for (const run of floor.runs.values())
-      if (run.phase !== 'ended' && run.counts.some(([of]) => of === id)) return true;
+    for (const run of floor.runs.values()) if (run.counts.some(([of]) => of === id)) return true;
     return false;
   }
   // A stay is one of many that stand by their time: each can be taken out.

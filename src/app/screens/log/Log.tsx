@@ -1,6 +1,7 @@
 // The log as people read it: newest first, filtered, each entry with its seal; and the export of what is shown.
 
 import { useEffect, useState } from 'preact/hooks';
+import { isHeld } from '../../../../shared/floor/fold-contain.ts';
 import { verdicts } from '../../../../shared/floor/vocabulary.ts';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
@@ -20,6 +21,7 @@ import { Conflicts } from './Conflicts.tsx';
 import { EntryDialog } from './EntryDialog.tsx';
 import { EntryRow } from './EntryRow.tsx';
 import { type ExportFormat, exportFormats, exportName, exportStore } from './export-log.ts';
+import { Held } from './Held.tsx';
 import { firstFilters, type LogFilters, type Span, spans, toExportFilter } from './model.ts';
 import { NotWhole } from './NotWhole.tsx';
 import { Trace } from './Trace.tsx';
@@ -30,12 +32,13 @@ const PAGE = 60;
 /** Entries read at once while looking for rows that fit. */
 const CHUNK = 400;
 
-const pages = ['entries', 'trace', 'conflicts'] as const;
+const pages = ['entries', 'trace', 'held', 'conflicts'] as const;
 
 /** The log screen: its entries, what can be asked of them, and what tablets disagree about. */
 export function Log() {
   const floor = useFloor();
   const words = say(traceWords);
+  const held = [...floor.contained.values()].filter(isHeld).length;
   const page = pages.find((each) => each === place.value.rest[0]) ?? 'entries';
   return (
     <div class="stack">
@@ -49,6 +52,7 @@ export function Log() {
             {...(page === each ? { 'aria-current': 'page' as const } : {})}
           >
             {words[each]}
+            {each === 'held' && held > 0 && ` (${held})`}
             {each === 'conflicts' && floor.conflicts.size > 0 && ` (${floor.conflicts.size})`}
           </a>
         ))}
@@ -56,6 +60,7 @@ export function Log() {
       <NotWhole />
       {page === 'entries' && <Entries />}
       {page === 'trace' && <Trace />}
+      {page === 'held' && <Held />}
       {page === 'conflicts' && <Conflicts />}
     </div>
   );

@@ -3,8 +3,14 @@
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { personByBadge } from '../../../../shared/floor/people.ts';
-import { type TracedPanel, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
-import { emptyTrace, type TraceIndex, traceEntry } from '../../../../shared/trace/stretches.ts';
+import {
+  type PanelRun,
+  type TracedPlace,
+  type TraceQuestion,
+  tracePanel,
+  tracePlaces,
+} from '../../../../shared/trace/ask.ts';
+import type { Guess } from '../../../../shared/trace/stretches.ts';
 import { tracedSchema } from '../../../../shared/wire/messages.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useNotWhole } from '../../behind.ts';
@@ -13,9 +19,13 @@ import { useRefusal } from '../../may.ts';
 import { place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
+import { heldWords } from '../../words/held.ts';
+import { shellWords } from '../../words/shell.ts';
 import { traceWords } from '../../words/trace.ts';
 import { formatCount, formatDay, say } from '../../words/words.ts';
+import { HoldPanels } from './HoldPanels.tsx';
 import { lineName, personName, runName, zoneOf } from './names.ts';
+import { readIndex } from './read-index.ts';
 import { placesToCsv } from './trace-csv.ts';
 
 const kinds = ['lot', 'reel', 'part', 'feeder', 'slot', 'person', 'panel'] as const;
@@ -23,8 +33,13 @@ type Kind = (typeof kinds)[number];
 
 /** What was found, with the question it answers. */
 type Found = { readonly text: string; readonly by: 'server' | 'tablet' } & (
-  | { readonly kind: 'places'; readonly places: readonly TracedPlace[]; readonly more: boolean }
-  | { readonly kind: 'panel'; readonly panel: TracedPanel | null }
+  | {
+      readonly kind: 'places';
+      readonly of: Kind;
+      readonly places: readonly TracedPlace[];
+      readonly more: boolean;
+    }
+  | { readonly kind: 'panel'; readonly runs: readonly PanelRun[] }
 );
 
 /** The question as the trace takes it: a person is asked for by id. */
@@ -35,7 +50,9 @@ export function Trace() {
   const floor = useFloor();
   const words = say(traceWords);
   const refusal = useRefusal('export-log');
+  const mayHold = useRefusal('verify-reel');
   const notWhole = useNotWhole();
+  const [holding, setHolding] = useState<Pick<TraceQuestion, 'lot' | 'reel' | 'part'> | null>(null);
   // A warning links here with what it asks for.
   const [, asked, askedText = ''] = place.value.rest;
   const [kind, setKind] = useState<Kind>(kinds.find((each) => each === asked) ?? 'lot');
@@ -75,8 +92,14 @@ export function Trace() {
     setRead(null);
     const common = { text: wanted, by: 'tablet' } as const;
     return kind === 'panel'
-      ? { ...common, kind, panel: tracePanel(index, wanted) }
-      : { ...common, kind: 'places', places: tracePlaces(index, questionOf(kind, wanted)), more: false };
+      ? { ...common, kind, runs: tracePanel(index, wanted)?.runs ?? [] }
+      : {
+          ...common,
+          kind: 'places',
+          of: kind,
+          places: tracePlaces(index, questionOf(kind, wanted)),
+          more: false,
+        };
   }
 
   return (
@@ -148,6 +171,7 @@ export function Trace() {
             <p class="soft">
               {words.why} {words.by[found.by]}
             </p>
+            <Guessed of={found.places} />
             <Button
               disabledReason={refusal}
               onPress={() =>
@@ -159,9 +183,19 @@ export function Trace() {
             >
               <Icon name="save" size={20} /> {words.save}
             </Button>
+            {(found.of === 'lot' || found.of === 'reel' || found.of === 'part') && (
+              <Button
+                testId="trace-hold"
+                disabledReason={mayHold ?? notWhole}
+                onPress={() => setHolding({ [found.of]: found.text })}
+              >
+                {say(heldWords).hold}
+              </Button>
+            )}
           </div>
         ))}
-      {found?.kind === 'panel' && <Panel text={found.text} panel={found.panel} />}
+      {holding && <HoldPanels material={holding} onClose={() => setHolding(null)} />}
+      {found?.kind === 'panel' && <Panel text={found.text} runs={found.runs} />}
     </div>
   );
 }
@@ -175,23 +209,21 @@ async function askServer(app: ReturnType<typeof useApp>, kind: Kind, text: strin
   if (!answer.ok || answer.value.behind > 0) return null;
   const { places, panel, more } = answer.value;
   const common = { text, by: 'server' } as const;
-  return kind === 'panel' ? { ...common, kind, panel } : { ...common, kind: 'places', places, more };
-}
-
-/** Builds the index from the whole log, chunk by chunk, so that the page stays alive meanwhile. */
-async function readIndex(
-  app: ReturnType<typeof useApp>,
-  tell: (entries: number) => void,
-): Promise<TraceIndex> {
-  const index = emptyTrace();
-  let read = 0;
-  await app.store.readAll(async (entries) => {
-    for (const entry of entries) traceEntry(index, entry);
-    read += entries.length;
-    tell(read);
-    await new Promise((resolve) => setTimeout(resolve));
-  });
-  return index;
+  if (kind !== 'panel')
+    return {
+      ...common,
+      kind: 'places',
+      of: kind,
+      places: places.map((each) => ({ ...each, guessed: each.guessed ?? [] })),
+      more,
+    };
+  // An older server knows the newest run of a panel only.
+  const runs = panel === null ? [] : (panel.runs ?? [panel]);
+  return {
+    ...common,
+    kind,
+    runs: runs.map((each) => ({ ...each, side: each.side ?? null, guessed: each.guessed ?? [] })),
+  };
 }
 
 function Place({ place }: { readonly place: TracedPlace }) {
@@ -251,27 +283,55 @@ function Place({ place }: { readonly place: TracedPlace }) {
   );
 }
 
-function Panel({ text, panel }: { readonly text: string; readonly panel: TracedPanel | null }) {
+function Panel({ text, runs }: { readonly text: string; readonly runs: readonly PanelRun[] }) {
   const words = say(traceWords);
-  if (!panel) return <p class="empty">{words.nothing(text)}</p>;
+  if (runs.length === 0) return <p class="empty">{words.nothing(text)}</p>;
   return (
     <div data-testid="trace-panel">
-      <h2>{words.panelTitle(panel.serial ?? String(panel.panel), panel.product)}</h2>
+      {runs.length > 1 && <p>{words.builtTimes(runs.length)}</p>}
+      {runs.map((run) => (
+        <OneRun key={run.run} run={run} />
+      ))}
       <p class="soft">{words.why}</p>
+      <Guessed of={runs} />
+    </div>
+  );
+}
+
+/** What a panel got in one run. */
+function OneRun({ run }: { readonly run: PanelRun }) {
+  const floor = useFloor();
+  const words = say(traceWords);
+  const side = run.side === null ? [] : [say(shellWords).side[run.side]];
+  const when = floor.runs.get(run.run)?.startedMs;
+  const day = when === undefined ? [] : [formatDay(when, zoneOf(floor, run.line))];
+  return (
+    <section>
+      <h2>{words.panelTitle(run.serial ?? String(run.panel), run.product)}</h2>
+      <p>{[...side, lineName(floor, run.line), ...day].join(' · ')}</p>
       <table class="plain">
         <tbody>
-          {panel.slots.map((slot) => (
+          {run.slots.map((slot) => (
             <tr key={slot.slot}>
               <th class="code">{slot.slot}</th>
               <td class="code">{slot.part}</td>
               <td class="code">
                 {slot.lots.length > 1 && `${words.either} `}
                 {slot.lots.map((each) => each.lot ?? words.noLot).join(' / ')}
+                {slot.lots.every((each) => !each.sure) && ` ${words.notSure}`}
               </td>
             </tr>
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
+}
+
+/** What the answer rests on that nobody has entered. */
+function Guessed({ of }: { readonly of: readonly { readonly guessed: readonly Guess[] }[] }) {
+  const words = say(traceWords);
+  const guessed = [...new Set(of.flatMap((each) => each.guessed))].sort();
+  if (guessed.length === 0) return null;
+  return <p class="caution">{guessed.map((each) => words.guessed[each]).join(' ')}</p>;
 }

@@ -8,6 +8,7 @@ import type { Entry, Json } from '../../../../shared/log/entry.ts';
 import { visible } from '../../ui/visible.ts';
 import { checklistWords } from '../../words/checklist.ts';
 import { countWords } from '../../words/count.ts';
+import { heldWords } from '../../words/held.ts';
 import { lineWords } from '../../words/line.ts';
 import { logWords } from '../../words/log.ts';
 import { type FactName, factWords } from '../../words/log-facts.ts';
@@ -234,7 +235,15 @@ const sayings: Readonly<Record<FactName, Say>> = {
   line: (value, entry, floor) =>
     entry.kind === 'line.defined' ? null : named(lineName)(value, entry, floor),
   ...{ zone: text, machines: howMany, leadSeconds: span, walkSeconds: span, spliceSeconds: span },
-  ...{ hubToPickMm: withUnit('mm'), intakeToPickMm: withUnit('mm'), loss: share, labelShare: share },
+  ...{
+    hubToPickMm: withUnit('mm'),
+    intakeToPickMm: withUnit('mm'),
+    loss: share,
+    labelShare: share,
+    missed: share,
+    cause: oneOf(() => say(heldWords).causes),
+    ...{ containment: nothing, runs: howMany },
+  },
   ...{ shifts: howMany, breaks: howMany, stops: howMany, comparison: nothing, feedersKnown: yesNo },
   ...{ limits, expires: text, type: text, lanes: number, drive: text, pocketMm: withUnit('mm') },
   ...{ weeks, firstWeek: text, holidays: howMany, overtime: howMany },

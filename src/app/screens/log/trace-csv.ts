@@ -8,7 +8,7 @@ import type { TracedPlace } from '../../../../shared/trace/ask.ts';
 const head = [
   ...['line', 'lineName', 'run', 'runStarted', 'product', 'slot', 'feeder', 'reel', 'part', 'supplierPart'],
   ...['lot', 'dateCode', 'sureFirst', 'sureLast', 'possibleFirst', 'possibleLast', 'serials'],
-  ...['at', 'who', 'whoName'],
+  ...['at', 'who', 'whoName', 'guessed'],
 ];
 
 /** The places as CSV (RFC 4180) with a byte order mark; texts that look like formulas are guarded. */
@@ -23,6 +23,7 @@ export function placesToCsv(places: readonly TracedPlace[], floor: FloorState): 
       ...[place.sure?.first ?? null, place.sure?.last ?? null],
       ...[place.possible?.first ?? null, place.possible?.last ?? null],
       ...[place.serials.join(' '), at, who, who === null ? null : (floor.people.get(who)?.name ?? null)],
+      place.guessed.join(' '),
     ];
   });
   const lines = [head, ...rows].map((row) => row.map(toCell).join(','));

@@ -14,6 +14,7 @@ import { Icon, type IconName } from '../../ui/Icon.tsx';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
+import { InLine } from './InLine.tsx';
 import { People } from './People.tsx';
 import { Practice } from './Practice.tsx';
 import { Rules } from './Rules.tsx';
@@ -153,7 +154,12 @@ function contentOf(page: PageName, { offline, alarm }: PlantProps, onFirst: () =
     case 'people':
       return <People onFirst={onFirst} />;
     case 'rules':
-      return <Rules />;
+      return (
+        <div class="stack">
+          <Rules />
+          <InLine />
+        </div>
+      );
     case 'checklists':
       return <Checklists />;
     case 'parts':

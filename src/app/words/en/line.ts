@@ -68,6 +68,7 @@ export const words = {
     plural(panels, 'Only 1 good panel is counted.', `Only ${panels} good panels are counted. Enter fewer.`),
   scrapped: (panels: number) => plural(panels, '1 panel scrapped', `${formatCount(panels)} panels scrapped`),
   skipsUnknown: 'Skipped boards were never entered: every board counts as built.',
+  countedBefore: (code: string) => `Panel ${code} is already counted in this run. Nothing was added.`,
   takeBack: 'Take back',
   stoppedSince: (reason: string, clock: string, span: string) =>
     `Stopped: ${reason}, since ${clock}, for ${span}`,

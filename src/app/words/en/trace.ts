@@ -3,6 +3,7 @@ import { plural } from '../words.ts';
 export const words = {
   entries: 'Entries',
   trace: 'Trace',
+  held: 'Held panels',
   conflicts: 'Disagreements',
   title: 'Which panels carry it?',
   help: 'Type or scan a lot, reel, part, feeder, slot or panel code, in small or capital letters. Or choose a person.',
@@ -24,10 +25,19 @@ export const words = {
   serials: (count: number) => plural(count, '1 panel code', `${count} panel codes`),
   onSlot: (slot: string, feeder: string) => (feeder === '' ? slot : `${slot}, feeder ${feeder}`),
   panelTitle: (panel: string, product: string) => `Panel ${panel} of ${product}`,
-  either: 'one of',
+  either: 'one or both of',
+  notSure: '(perhaps)',
+  builtTimes: (count: number) =>
+    plural(count, 'Counted in 1 run:', `Counted in ${count} runs, oldest first:`),
   noLot: 'no lot on the label',
   save: 'Save as CSV',
-  why: 'Near a splice the exact panel is not known, so both lots are shown.',
+  why: 'Near a splice or a change of reel the exact panel is not known, so both lots are shown. “Surely” is wrong less than once in a million by the spreads entered for the line.',
+  guessed: {
+    'in-line':
+      'Nobody has entered how many panels lie between the machine and the place of counting. The widest range is assumed. Enter it in the line’s rules and fewer panels are in doubt.',
+    label:
+      'Nobody has entered how exact the printed counts are. A quarter of a percent is assumed (common practice).',
+  },
   by: { server: 'Answered by the server.', tablet: 'Answered from the log on this tablet.' },
   more: (count: string) =>
     `${plural(count, 'Only the oldest one is', `Only the oldest ${count} are`)} shown. Narrow it down, e.g. by lot or reel.`,

@@ -4,6 +4,7 @@ import { plural, type Sentences } from '../words.ts';
 export const words: Sentences<typeof english> = {
   entries: 'Apuntes',
   trace: 'Rastreo',
+  held: 'Paneles retenidos',
   conflicts: 'Desacuerdos',
   title: '¿Qué paneles lo llevan?',
   help: 'Teclee o escanee lote, bobina, referencia, alimentador, posición o código de panel, en mayúsculas o minúsculas. O elija una persona.',
@@ -24,10 +25,19 @@ export const words: Sentences<typeof english> = {
   serials: (count) => plural(count, '1 código de panel', `${count} códigos de panel`),
   onSlot: (slot, feeder) => (feeder === '' ? slot : `${slot}, alimentador ${feeder}`),
   panelTitle: (panel, product) => `Panel ${panel} de ${product}`,
-  either: 'uno de',
+  either: 'uno o ambos de',
+  notSure: '(quizá)',
+  builtTimes: (count) =>
+    plural(count, 'Contado en 1 serie:', `Contado en ${count} series, de la más antigua:`),
   noLot: 'sin lote en la etiqueta',
   save: 'Guardar como CSV',
-  why: 'Junto a un empalme no se sabe el panel exacto: se muestran los dos lotes.',
+  why: 'Junto a un empalme o un cambio de bobina no se sabe el panel exacto: se muestran los dos lotes. «Seguro» falla menos de una vez en un millón con los márgenes indicados para la línea.',
+  guessed: {
+    'in-line':
+      'Nadie ha indicado cuántos paneles hay entre la máquina y el lugar de recuento. Se supone el margen más ancho. Indíquelo en las reglas de la línea y quedarán menos paneles en duda.',
+    label:
+      'Nadie ha indicado la exactitud de las cantidades impresas. Se supone un cuarto por ciento (práctica habitual).',
+  },
   by: { server: 'Respuesta del servidor.', tablet: 'Respuesta del registro de esta tableta.' },
   more: (count) =>
     `${plural(count, 'Solo se muestra el más antiguo', `Solo se muestran los ${count} más antiguos`)}. Busque más concreto, p. ej. por lote o bobina.`,

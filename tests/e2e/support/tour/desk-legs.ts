@@ -167,6 +167,43 @@ async function* bakes(here: Here): AsyncGenerator<string> {
   yield 'reels, a bake let count';
 }
 
+/** A wrong reel is found by a sweep: its panels are traced, held and signed. */
+async function* held(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await goThere(here, '#/log/held');
+  await page.locator('main .empty').waitFor();
+  yield 'held panels, none';
+  await goThere(here, '#/load');
+  await page.getByTestId('sweep-start').click();
+  await page.getByTestId('sweep-progress').waitFor();
+  await scanAll(
+    page,
+    'M2-F-001',
+    reelLabel({ P: '10-0603-000', Q: '4000', '1T': 'LOT-ODD', '3S': 'R-980009' }),
+  );
+  yield 'refused, a wrong reel found by a sweep';
+  await page.getByTestId('verdict-panels').click();
+  await page.getByTestId('trace-places').waitFor();
+  yield 'trace, a reel found where it did not belong';
+  await openBy(here, 'trace-hold');
+  await page.getByTestId('hold-reason').fill('Wrong value');
+  yield 'panels to hold';
+  await page.getByTestId('hold-yes').click();
+  await page.locator('dialog[open]').waitFor({ state: 'detached' });
+  await goThere(here, '#/log/held');
+  await page.getByTestId('held-panels').waitFor();
+  yield 'held panels';
+  await openBy(here, 'held-sign');
+  await confirm(page, 'BADGE-3301', '3301');
+  await page.getByTestId('sign-reason').fill('Reworked');
+  await page.getByTestId('sign-held').locator('button.code').first().click();
+  yield 'held panels, to be signed';
+  await page.getByTestId('sign-all').click();
+  await page.locator('dialog[open]').waitFor({ state: 'detached' });
+  await goThere(here, '#/load');
+  await page.getByTestId('sweep-end').click();
+}
+
 /** The newest entry of each of these kinds, opened. */
 const openedKinds = [
   ['reel.verified', 'entry, a verdict'],
@@ -197,6 +234,7 @@ async function* traces(here: Here): AsyncGenerator<string> {
     yield name;
   }
   await closeDialogs(page);
+  yield* held(here);
 }
 
 /** What practice adds to every screen. */

@@ -178,6 +178,12 @@ async function* rules(here: Here): AsyncGenerator<string> {
   for (const list of ['holidays', 'overtime', 'stops']) await page.getByTestId(`${list}-add`).click();
   await page.getByTestId('age-add').click();
   yield 'rules, a week with all that it may hold';
+  await goThere(here, '#/line');
+  await goThere(here, '#/plant/rules');
+  await page.getByTestId('in-line-missed').fill('80');
+  await page.getByTestId('in-line-save').click();
+  await page.getByTestId('in-line-wrong').waitFor();
+  yield 'rules, panels in the line out of bounds';
 }
 
 async function* scanner(here: Here): AsyncGenerator<string> {

@@ -12,6 +12,11 @@ function csvIn(code: (typeof languages)[number]): string {
   language.value = code;
   const story = beginStory();
   tellPlant(story);
+  story.tell('line.panels-ruled', {
+    line: 'L1',
+    machines: [{ machine: 'M1', least: 0, most: 0 }],
+    missed: 0,
+  });
   story.tell('person.added', { person: 'ana', name: 'Ana', role: 'lead', badge: 'B-1', pin: null });
   story.tell('reel.verified', verified('M1-F-001', 'R-100', { lot: '=LA', quantity: 9000 }));
   story.tell('run.started', started('r1'));

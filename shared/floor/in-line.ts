@@ -1,0 +1,46 @@
+// How many panels may lie between a slot's machine and the place where panels are counted? When something changes on a slot, so many
+// panels more than are counted have passed it already; less than none where panels are counted before they reach it.
+// Method: a range per machine, as the plant has entered it. Where nobody has, the widest that a line of so many machines can mean, and
+// it is said that this is a guess. Refused: a single figure, since a belt is never filled evenly.
+
+import { placeOnLine } from './place.ts';
+import type { FloorState } from './state.ts';
+
+/** Panels that have passed a machine beyond those counted, at least and at most. */
+export interface InLine {
+  readonly least: number;
+  readonly most: number;
+  /** The most of all panels that pass the place of counting uncounted, as a share. */
+  readonly missed: number;
+  /** True where nobody entered the range. */
+  readonly isGuess: boolean;
+}
+
+/** Panels at work in a machine and waiting before it, at most. Common practice: one or two; no source kept. */
+export const MOST_A_MACHINE = 3;
+/** Panels from behind the last machine to the end of the line, the oven among it, at most. Common practice; no source kept. */
+export const MOST_BEHIND = 15;
+/** The share of panels that pass uncounted, where nobody entered it: our guess. */
+export const MISSED_GUESS = 0.002;
+
+/** The range of a slot's machine. */
+export function panelsInLine(
+  state: Pick<FloorState, 'lines' | 'inLines'>,
+  line: string,
+  slot: string,
+): InLine {
+  const ruled = state.inLines.get(line);
+  const known = state.lines.get(line);
+  const machine = known ? placeOnLine(known, slot).machine : null;
+  const missed = ruled?.missed ?? MISSED_GUESS;
+  const entered = ruled?.machines.find((each) => each.machine === machine);
+  // A line that fills or empties holds none, whatever it holds when it is full.
+  if (entered)
+    return { least: Math.min(0, entered.least), most: Math.max(0, entered.most), missed, isGuess: false };
+  const machines = known?.machines ?? [];
+  const at = machines.findIndex((each) => each.machine === machine);
+  const all = Math.max(1, machines.length);
+  const [before, behind] = at < 0 ? [all, all] : [at + 1, all - at];
+  const most = MOST_A_MACHINE * behind + MOST_BEHIND;
+  return { least: -MOST_A_MACHINE * before, most, missed, isGuess: true };
+}

@@ -1,0 +1,30 @@
+// What the state holds about panels: which are counted, where they are, which are held.
+
+import type { Check, Containment, Finding } from './fold-contain.ts';
+import type { PayloadOf } from './kinds.ts';
+import type { CountedCode } from './tally.ts';
+
+/** The part of the floor's state that is about panels. */
+export interface PanelState {
+  /** `codeKey` -> the count of a panel's own code, of each line's present run and the one before it: a code counts once a run. */
+  readonly codes: Map<string, CountedCode>;
+  /** Line -> panels between its machines and the place of counting, where somebody entered them. */
+  readonly inLines: Map<string, Readonly<PayloadOf<'line.panels-ruled'>>>;
+  /** `slotKey` -> when it was last seen to be right. */
+  readonly checks: Map<string, Check>;
+  /** Verdict -> a reel that was found where it did not belong. */
+  readonly findings: Map<string, Finding>;
+  /** All panels ever held, oldest first. */
+  readonly contained: Map<string, Containment>;
+}
+
+/** The part before any entry. */
+export function emptyPanels(): PanelState {
+  return {
+    codes: new Map(),
+    inLines: new Map(),
+    checks: new Map(),
+    findings: new Map(),
+    contained: new Map(),
+  };
+}

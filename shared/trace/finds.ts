@@ -1,0 +1,107 @@
+// Where may a reel have stood that was found where it did not belong? Anywhere since its slot was last seen to be right.
+
+import type { Finding } from '../floor/fold-contain.ts';
+import type { FloorState, Run } from '../floor/state.ts';
+import { tallyOf } from '../floor/tally.ts';
+import { perPanelOf } from '../floor/wanted.ts';
+import { reachOf } from './line.ts';
+import { earliest, latest, latestTo, type Span, span } from './order.ts';
+import type { Stretch } from './stretches.ts';
+
+/** The runs of a line, oldest first. */
+export function runsOf(state: Pick<FloorState, 'runs'>, line: string): readonly Run[] {
+  return [...state.runs.values()]
+    .filter((run) => run.line === line)
+    .sort((a, b) => a.startedMs - b.startedMs);
+}
+
+/**
+ * Places of panels in a run that a found reel may be on; null where none. Panels still in the line are among them, so that the last may
+ * lie beyond what is counted.
+ */
+export function findIn(state: FloorState, finding: Finding, run: Run): Span | null {
+  const { line, slot, since, until } = finding;
+  if (run.line !== line || perPanelOf(state, run.setup, slot) <= 0) return null;
+  const { reach } = reachOf(state, line, slot);
+  const tally = tallyOf(run);
+  const sinceRun = since?.run ? state.runs.get(since.run) : undefined;
+  if (since && sinceRun && run.startedMs < sinceRun.startedMs) {
+    // Panels counted in the run before, which went on into that one, may not have reached the machine.
+    const next = runsOf(state, line).find((each) => each.startedMs > run.startedMs);
+    const isOn = next === sinceRun && next.setup === run.setup;
+    return isOn ? span(Math.max(1, Math.floor(tally + since.tally + reach.low) + 1), tally) : null;
+  }
+  const first =
+    since && sinceRun === run ? Math.max(1, earliest(run, since.tally + reach.low, reach.low) + 1) : 1;
+  const untilRun = until?.run ? state.runs.get(until.run) : undefined;
+  const inLine = run.phase === 'ended' ? tally : tally + reach.high;
+  if (!until || !untilRun) return span(first, inLine);
+  const end = latest(untilRun, until.tally + reach.high, until.tally);
+  if (untilRun === run) return span(first, end);
+  if (run.startedMs < untilRun.startedMs) return span(first, tally);
+  // A run that went on from the one in which it was taken off, the line not emptied between.
+  const next = runsOf(state, line).find((each) => each.startedMs > untilRun.startedMs);
+  return next === run && run.setup === untilRun.setup ? span(1, end - tallyOf(untilRun)) : null;
+}
+
+/** The larger part of a span that lies outside another; null where nothing does. */
+export function outside(of: Span | null, taken: Span): Span | null {
+  if (of === null || taken.last < of.first || taken.first > of.last) return of;
+  const before = span(of.first, taken.first - 1);
+  const after = span(taken.last + 1, of.last);
+  if (!before || !after) return before ?? after;
+  return before.last - before.first >= after.last - after.first ? before : after;
+}
+
+/**
+ * The places that a stretch surely and perhaps covers, of those counted so far. Where another reel was found on the slot, nothing is sure
+ * from the last check on.
+ */
+export function placesOf(
+  state: FloorState,
+  run: Run,
+  stretch: Stretch,
+): { readonly sure: Span | null; readonly possible: Span | null } {
+  const tally = tallyOf(run);
+  const { from, to, reach } = stretch;
+  // Panels counted before they reach the machine may still get another reel.
+  const done = run.phase === 'ended' ? tally : tally + Math.min(0, reach.low);
+  const sureLast = to === null ? done : Math.min(earliest(run, to.sure, reach.low), done);
+  const possibleLast = to === null ? tally : Math.min(latestTo(run, to), tally);
+  let sure = span(Math.max(1, latest(run, from.sure, from.at)), sureLast);
+  for (const finding of state.findings.values()) {
+    if (finding.line !== stretch.line || finding.slot !== stretch.slot) continue;
+    const taken = findIn(state, finding, run);
+    if (taken) sure = outside(sure, taken);
+  }
+  return { sure, possible: span(Math.max(1, earliest(run, from.possible, reach.low)), possibleLast) };
+}
+
+/** Reels that were found where they did not belong, as stretches of which nothing is sure. */
+export function foundStretches(state: FloorState): readonly Stretch[] {
+  return [...state.findings.values()].flatMap((finding) =>
+    runsOf(state, finding.line).flatMap((run): Stretch[] => {
+      const places = findIn(state, finding, run);
+      if (places === null) return [];
+      const { line, slot, reel, supplierPart, lot, dateCode, who, entry } = finding;
+      const { reach, isGuess } = reachOf(state, line, slot);
+      return [
+        {
+          ...{ line, slot, reel, supplierPart, lot, dateCode, who, entry, reach },
+          run: run.run,
+          product: run.product,
+          setup: run.setup,
+          feeder: null,
+          part: finding.part ?? '',
+          from: { possible: places.first, sure: Number.POSITIVE_INFINITY, at: null },
+          to: { sure: 0, possible: places.last, at: null },
+          there: finding.until === null,
+          joined: null,
+          early: 0,
+          guessed: isGuess ? ['in-line'] : [],
+          at: new Date(finding.found.atMs).toISOString(),
+        },
+      ];
+    }),
+  );
+}

@@ -1,0 +1,86 @@
+// How many panels lie between each machine and the place of counting: what a trace leaves in doubt where a reel changes.
+
+import { useState } from 'preact/hooks';
+import { useApp, useFloor } from '../../app.ts';
+import { Button } from '../../ui/Button.tsx';
+import { inLineWords } from '../../words/in-line.ts';
+import { formatCount, say } from '../../words/words.ts';
+import { fromInLineForm, type InLineForm, type InLineRow, toInLineForm } from './in-line-form.ts';
+
+export function InLine() {
+  const line = useApp().line.value;
+  return line === null ? null : <OfLine line={line} />;
+}
+
+function OfLine({ line }: { readonly line: string }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(inLineWords);
+  const [form, setForm] = useState<InLineForm>(() => toInLineForm(floor, line));
+  const [isWrong, setWrong] = useState(false);
+  const change = (machine: string, part: Partial<InLineRow>) => {
+    setWrong(false);
+    setForm({ ...form, rows: form.rows.map((row) => (row.machine === machine ? { ...row, ...part } : row)) });
+  };
+  const field = (row: InLineRow, key: 'behind' | 'before') => (
+    <label class="field" key={`${row.machine}${key}`}>
+      <span>{words[key](row.name)}</span>
+      <input
+        data-typing
+        data-testid={`in-line-${row.machine}-${key}`}
+        inputMode="numeric"
+        value={row[key]}
+        onInput={(event) => change(row.machine, { [key]: event.currentTarget.value })}
+      />
+      {row.behind === '' && row.before === '' && <small>{words.guess(formatCount(row.assumed[key]))}</small>}
+    </label>
+  );
+
+  function save(): void {
+    const payload = fromInLineForm(form, line);
+    if (!payload) {
+      setWrong(true);
+      return;
+    }
+    app.write([{ kind: 'line.panels-ruled', payload }]).then(
+      () => {
+        app.notice.value = { tone: 'go', text: words.saved };
+      },
+      () => undefined, // shown by the fault screen
+    );
+  }
+
+  return (
+    <section class="form">
+      <h2 class="whole">{words.title}</h2>
+      <p class="soft whole">{words.help}</p>
+      {form.rows.flatMap((row) => [field(row, 'behind'), field(row, 'before')])}
+      <label class="field">
+        <span>{words.missed}</span>
+        <span class="unit">
+          <input
+            data-typing
+            data-testid="in-line-missed"
+            inputMode="decimal"
+            value={form.missed}
+            onInput={(event) => {
+              setWrong(false);
+              setForm({ ...form, missed: event.currentTarget.value });
+            }}
+          />
+          %
+        </span>
+      </label>
+      <div class="whole row">
+        <Button large testId="in-line-save" onPress={save}>
+          {words.save}
+        </Button>
+        {isWrong && (
+          <span class="chip stop" role="alert" data-testid="in-line-wrong">
+            {words.wrong}
+          </span>
+        )}
+      </div>
+    </section>
+  );
+}

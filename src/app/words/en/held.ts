@@ -1,0 +1,34 @@
+import { plural } from '../words.ts';
+
+export const words = {
+  causes: {
+    'wrong-reel': 'Wrong reel found late',
+    cleared: 'Hold cleared in error',
+    blocked: 'Blocked material',
+    'floor-life': 'Floor life was over',
+  },
+  hold: 'Hold these panels',
+  holdTitle: (panels: number) => `Hold ${plural(panels, '1 panel', `${panels} panels`)}?`,
+  holdHelp:
+    'All panels that may carry it are held, those still in the line too. They stay held until a lead signs them.',
+  goesOn: 'It still stands on a slot. Take it off first, or panels to come are not held.',
+  cause: 'Why are they held?',
+  reason: 'What was found?',
+  codes: (codes: number) => plural(codes, '1 panel code is known.', `${codes} panel codes are known.`),
+  sure: (panels: number) => plural(panels, '1 carries it surely.', `${panels} carry it surely.`),
+  done: (panels: number) => plural(panels, '1 panel is held.', `${panels} panels are held.`),
+  none: 'No panels are held.',
+  span: (first: string, last: string) => `Panels ${first} to ${last}`,
+  still: (held: number, all: number) => `${held} of ${all} panel codes not signed yet`,
+  noCodes: 'No panel codes. Find these panels by their numbers.',
+  signed: (who: string, when: string) => `Signed by ${who}, ${when}`,
+  sign: 'Sign',
+  signAll: 'Sign all',
+  signTitle: 'What was done with these panels?',
+  signHelp: 'Choose single panels, or sign all of them.',
+  signWhy: 'What was done? E.g. reworked, scrapped, found right.',
+  signDone: 'Signed.',
+  save: 'Save the codes as CSV',
+  isHeld: (code: string) => `Panel ${code} is held: wrong material may be on it. Put it aside.`,
+  which: 'Which panels?',
+} as const;

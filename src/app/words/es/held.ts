@@ -1,0 +1,35 @@
+import type { words as english } from '../en/held.ts';
+import { plural, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  causes: {
+    'wrong-reel': 'Bobina equivocada hallada tarde',
+    cleared: 'Retención liberada por error',
+    blocked: 'Material bloqueado',
+    'floor-life': 'Vida en planta agotada',
+  },
+  hold: 'Retener estos paneles',
+  holdTitle: (panels) => `¿Retener ${plural(panels, '1 panel', `${panels} paneles`)}?`,
+  holdHelp:
+    'Se retienen todos los paneles que quizá lo lleven, también los que siguen en la línea, hasta que un responsable los firme.',
+  goesOn: 'Sigue en una posición. Quítelo primero: los paneles por venir no se retienen.',
+  cause: '¿Por qué se retienen?',
+  reason: '¿Qué se halló?',
+  codes: (codes) => plural(codes, 'Se conoce 1 código de panel.', `Se conocen ${codes} códigos de panel.`),
+  sure: (panels) => plural(panels, '1 lo lleva seguro.', `${panels} lo llevan seguro.`),
+  done: (panels) => plural(panels, '1 panel retenido.', `${panels} paneles retenidos.`),
+  none: 'No hay paneles retenidos.',
+  span: (first, last) => `Paneles ${first} a ${last}`,
+  still: (held, all) => `${held} de ${all} códigos de panel sin firmar`,
+  noCodes: 'Sin códigos de panel. Búsquelos por su número.',
+  signed: (who, when) => `Firmado por ${who}, ${when}`,
+  sign: 'Firmar',
+  signAll: 'Firmar todos',
+  signTitle: '¿Qué se hizo con estos paneles?',
+  signHelp: 'Elija paneles sueltos, o fírmelos todos.',
+  signWhy: '¿Qué se hizo? P. ej. retrabajados, desechados, estaban bien.',
+  signDone: 'Firmado.',
+  save: 'Guardar los códigos como CSV',
+  isHeld: (code) => `El panel ${code} está retenido: quizá lleve material equivocado. Apártelo.`,
+  which: '¿Qué paneles?',
+};
