@@ -15,16 +15,24 @@ export const wireHistory: readonly WireStep[] = [
     change: 'first messages: enrol, offer, push, pull, live, checkpoint, snapshot, people, export',
   },
   { version: 2, change: 'the server answers a trace; what version 1 says is unchanged' },
+  {
+    version: 3,
+    change:
+      'a header tells the hash of the body before it comes, and must where a snapshot is given; signatures are 64 bytes, clocks bounded; clocks that are off are told; a code may name the tablet that it replaces',
+  },
 ];
 
 /** The version spoken by this code. */
-export const wireVersion = 2;
+export const wireVersion = 3;
 
 /** The oldest version that a server with this code still answers. */
 export const wireFloor = 1;
 
 /** Request header that carries the tablet's version. */
 export const wireHeader = 'reelward-wire';
+
+/** Request header that tells the body's SHA-256 as it travels, lower-case hex: the signature can be checked before a byte of it came. */
+export const bodyHeader = 'reelward-body';
 
 /** How a version stands to this code. */
 export type WireVerdict = 'spoken' | 'too-old' | 'too-new' | 'unreadable';

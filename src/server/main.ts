@@ -75,6 +75,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
     onFault: fault,
   });
   closers.push(store.close);
+  const unsigned = await store.setSignaturesAside(nowMs());
   const context = await createContext(settings, { store, certificate, onFault: fault });
   closers.push(context.appender.drained);
   closers.push(context.signatures.stop);
@@ -82,6 +83,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   closers.push(context.trace.stop);
   const app = await createApp(context, certificate?.pair() ?? null);
   onFault = (error) => app.log.error({ err: error }, 'fault in the background');
+  for (const entry of unsigned) app.log.warn({ entry }, 'signature set aside: it is none by its form');
   closers.push(() => closeApp(app));
   // Live connections would hold the closing up: they end first.
   closers.push(context.live.close);

@@ -3,6 +3,7 @@
 import Dexie from 'dexie';
 import { chainId } from '../../../shared/log/entry.ts';
 import type { Head, SignedCheckpoint } from '../../../shared/wire/messages.ts';
+import { keyIn } from '../sync/check.ts';
 import { emptyMemory, type SyncLog, type SyncMemory } from '../sync/ports.ts';
 import { packHanded, unpackHanded } from './pack.ts';
 import { foldName, type Store } from './store.ts';
@@ -39,6 +40,12 @@ export function createSyncLog(store: Store): SyncLog {
       return (hole < 0 ? rows : rows.slice(0, hole)).map((row) => row.entry);
     },
     takeIn: store.takeIn,
+    keyOf: async ({ tablet, epoch }) => {
+      const first = await entries.get([tablet, epoch, 1]);
+      return first ? keyIn(first.entry) : null;
+    },
+    setAside: store.setAside,
+    rightClocks: store.rightClocks,
     readMemory: async () => ({
       ...emptyMemory,
       ...((await meta.get('sync'))?.value as Partial<SyncMemory> | undefined), // written below only

@@ -5,7 +5,7 @@ import { longestWaitMs, waitAfter } from './backoff.ts';
 import type { Caller, CallFailure } from './http.ts';
 import { createCaller } from './http.ts';
 import { listen } from './live.ts';
-import type { SyncKey, SyncLog, SyncStatus, SyncWorld } from './ports.ts';
+import { noStatus, type SyncKey, type SyncLog, type SyncStatus, type SyncWorld } from './ports.ts';
 import { createRounds, type Rounds } from './rounds.ts';
 
 /** Codes that trying again later does not change: a person has to act first. */
@@ -46,6 +46,10 @@ export function startSync(options: SyncOptions): SyncLoop {
       status({ phase: 'alone', reason: null, againMs: null });
       return;
     }
+    status({
+      rolledBackMs: memory.rolledBackMs,
+      setAside: (await options.log.setAside?.([])) ?? 0,
+    });
     const caller = createCaller(options.world, options.key, {
       clockOffMs: memory.clockOffMs,
       signal: options.signal,
@@ -117,15 +121,7 @@ async function runOnce(
 }
 
 function createStatus(options: SyncOptions): (change: Partial<SyncStatus>) => void {
-  let now: SyncStatus = {
-    phase: 'alone',
-    lastAnswerMs: null,
-    backlog: 0,
-    reason: null,
-    againMs: null,
-    clockOffMs: 0,
-    aside: [],
-  };
+  let now = noStatus;
   return (change) => {
     now = { ...now, ...change };
     options.onStatus(now);

@@ -2,7 +2,7 @@
 
 import { asLeader, type Locks } from './leader.ts';
 import { type SyncLoop, startSync } from './loop.ts';
-import type { SyncKey, SyncLog, SyncStatus, SyncWorld } from './ports.ts';
+import { noStatus, type SyncKey, type SyncLog, type SyncStatus, type SyncWorld } from './ports.ts';
 
 export interface TabletSync {
   /** Syncs now instead of when the wait is over. */
@@ -22,15 +22,7 @@ export interface TabletSyncOptions {
   readonly onWake: (listener: () => void) => () => void;
 }
 
-const waitingForLead: SyncStatus = {
-  phase: 'follower',
-  lastAnswerMs: null,
-  backlog: 0,
-  reason: null,
-  againMs: null,
-  clockOffMs: 0,
-  aside: [],
-};
+const waitingForLead: SyncStatus = { ...noStatus, phase: 'follower' };
 
 /** Starts sync; it goes on until stopped. */
 export function startTabletSync(options: TabletSyncOptions): TabletSync {

@@ -1,9 +1,12 @@
 // The store's questions and small writes, worded once for every database through Kysely. What differs between databases
 // (the append lock, how others are told, nonces, backup) is handed in by the folder of that database.
 
-import { type Kysely, sql, type Transaction } from 'kysely';
+import { type Kysely, type SelectQueryBuilder, sql, type Transaction } from 'kysely';
+import { aheadLimitMs } from '../../../shared/log/clock.ts';
+import { clockCountMost } from '../../../shared/log/entry.ts';
 import { compareText } from '../../../shared/log/order.ts';
 import { appendBatches, firstRoot, type InsertEntries, readHead } from './append.ts';
+import { setSignaturesAside } from './forms.ts';
 import { newEpoch } from './migrate.ts';
 import type { Signal, Store, StoredEntry, Tablet } from './store.ts';
 import type { Dialect, Tables } from './tables.ts';
@@ -24,13 +27,13 @@ export interface StoreParts {
 
 const entryColumns = ['pos', 'root', 'at_ms', 'hash', 'sig', 'body'] as const;
 
-/** An entry's whole JSON from the text that its hash covers; nothing is parsed or written anew. */
+/** An entry's whole JSON from the text that its hash covers, which stays as it is; hash and signature are written as JSON. */
 export function entryJson(row: {
   readonly body: string;
   readonly hash: string;
   readonly sig: string | null;
 }): string {
-  return `${row.body.slice(0, -1)},"hash":"${row.hash}","sig":${row.sig === null ? 'null' : `"${row.sig}"`}}`;
+  return `${row.body.slice(0, -1)},"hash":${JSON.stringify(row.hash)},"sig":${JSON.stringify(row.sig)}}`;
 }
 
 function toStored(row: {
@@ -42,6 +45,16 @@ function toStored(row: {
   body: string;
 }): StoredEntry {
   return { pos: row.pos, root: row.root, atMs: row.at_ms, text: entryJson(row) };
+}
+
+/**
+ * Entries that anybody reads. Earlier versions took some whose clock was out of all bounds: they keep their place in the log, whose
+ * running hash covers them, and are listed among those kept aside.
+ */
+function readable<O>(
+  query: SelectQueryBuilder<Tables, 'entries', O>,
+): SelectQueryBuilder<Tables, 'entries', O> {
+  return query.where('ahead_ms', '<=', aheadLimitMs).where('hlc_n', '<=', clockCountMost);
 }
 
 function toTablet(row: Tables['tablets']): Tablet {
@@ -116,6 +129,7 @@ type LogPart = Pick<
   | 'heads'
   | 'marks'
   | 'asides'
+  | 'setSignaturesAside'
   | 'putSnapshot'
   | 'snapshot'
 >;
@@ -137,7 +151,7 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
       );
     },
     page: async (pos, limit) => {
-      const query = db.selectFrom('entries').select(entryColumns).where('pos', '>', pos);
+      const query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '>', pos);
       return (await query.orderBy('pos').limit(limit).execute()).map(toStored);
     },
     signedPage: (pos, limit) =>
@@ -149,7 +163,7 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
         .limit(limit)
         .execute(),
     orderedPage: async (after, limit, untilPos) => {
-      let query = db.selectFrom('entries').select(entryColumns).where('pos', '<=', untilPos);
+      let query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '<=', untilPos);
       if (after) {
         const { hlc, tablet, epoch, seq } = after;
         query = query.where((eb) =>
@@ -169,14 +183,12 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
       return (await ordered.limit(limit).execute()).map(toStored);
     },
     longPage: async (pos, limit, longerThan) => {
-      const query = db.selectFrom('entries').select(entryColumns).where('pos', '>', pos);
+      const query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '>', pos);
       const long = query.where(sql<boolean>`length(body) > ${longerThan}`);
       return (await long.orderBy('pos').limit(limit).execute()).map(toStored);
     },
     ofKinds: async (kinds, afterPos) => {
-      const rows = await db
-        .selectFrom('entries')
-        .select(entryColumns)
+      const rows = await readable(db.selectFrom('entries').select(entryColumns))
         .where('kind', 'in', [...kinds])
         .where('pos', '>', afterPos)
         .orderBy('pos')
@@ -198,12 +210,25 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
     },
     asides: async () => {
       const rows = await db.selectFrom('aside').selectAll().orderBy('received_ms').orderBy('id').execute();
-      return rows.map(({ received_ms, body, sig, ...row }) => ({
+      const unread = await db
+        .selectFrom('entries')
+        .select(['tablet', 'epoch', 'seq', 'hash', 'received_ms', 'via', 'sig', 'body'])
+        .where((eb) => eb.or([eb('ahead_ms', '>', aheadLimitMs), eb('hlc_n', '>', clockCountMost)]))
+        .orderBy('pos')
+        .execute();
+      const ahead = unread.map(({ tablet, epoch, seq, via, ...row }) => ({
+        ...row,
+        id: `${tablet}/${epoch}/${seq}`,
+        fault: 'clock-ahead',
+        via: via ?? tablet,
+      }));
+      return [...rows, ...ahead].map(({ received_ms, body, sig, ...row }) => ({
         ...row,
         receivedMs: received_ms,
         text: entryJson({ body, sig, hash: row.hash }),
       }));
     },
+    setSignaturesAside: (nowMs) => setSignaturesAside(db, nowMs),
     putSnapshot: async ({ fold, cursor, tablet, atMs, bytes }) => {
       const row = { pos: cursor.pos, root: cursor.root, tablet, at_ms: atMs, bytes: Buffer.from(bytes) };
       await db

@@ -203,6 +203,11 @@ export interface Store {
   readonly heads: () => Promise<readonly Head[]>;
   readonly marks: (chains: readonly { tablet: string; epoch: string }[]) => Promise<readonly Mark[]>;
   readonly asides: () => Promise<readonly Aside[]>;
+  /**
+   * Looks once at every signature that came in under an older rule: what is none by its form goes aside, and the entry stays, sealed
+   * and unsigned. Returns the ids of those entries.
+   */
+  readonly setSignaturesAside: (nowMs: number) => Promise<readonly string[]>;
 
   /** Enrols a tablet, or enrols it anew: not revoked any more, and its newest key is the one that counts. */
   readonly enrolTablet: (

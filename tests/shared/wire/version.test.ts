@@ -11,6 +11,7 @@ import { judgeWire, wireFloor, wireHistory, wireVersion } from '../../../shared/
 const hashes: Readonly<Record<number, string>> = {
   1: 'c38b17668f7c0de51328dc585f0c66dc4b46e93bf5a61af85c7d8d03c3b89d60',
   2: 'bef1f71874fb36c836f94e0217510927e09bb4403be4b3213883d48a2171d330',
+  3: '95116392ab765c82fc03c9056bdee6508232d4bc9ac4756ac7c1698e49951279',
 };
 
 function messagesHash(): string {
