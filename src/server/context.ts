@@ -5,6 +5,7 @@ import type { ServerKey } from './keys.ts';
 import type { LiveHub } from './live.ts';
 import type { Metrics } from './metrics.ts';
 import type { PeopleBook } from './people/book.ts';
+import type { Quotas } from './quotas.ts';
 import type { SeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
 import type { SignatureWalk } from './signatures.ts';
@@ -22,6 +23,7 @@ export interface ServerContext {
   readonly people: PeopleBook;
   readonly trace: TraceDesk;
   readonly metrics: Metrics;
+  readonly quotas: Quotas;
   readonly serverEpoch: string;
   readonly nowMs: () => number;
   readonly startedMs: number;

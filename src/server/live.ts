@@ -14,6 +14,8 @@ const TEXT_AT_ONCE = 256 * 1024;
 const BEAT_MS = 15_000;
 /** Unsent bytes after which a listener is cut off. */
 const BACKLOG_BYTES = 2 * 1024 * 1024;
+/** Streams of one tablet: one window listens, and one that broke may not have ended here yet. The oldest end. */
+const STREAMS_MOST = 4;
 
 interface Listener {
   readonly tablet: string;
@@ -113,6 +115,11 @@ export function createLiveHub(options: LiveOptions): LiveHub {
       // Asked for while the server stops: the tablet finds another process, or waits.
       if (closed) return void response.end();
       const listener = { tablet, response };
+      const own = [...listeners].filter((one) => one.tablet === tablet);
+      for (const one of own.slice(0, Math.max(0, own.length + 1 - STREAMS_MOST))) {
+        listeners.delete(one);
+        one.response.end();
+      }
       listeners.add(listener);
       response.on('close', () => listeners.delete(listener));
       response.on('error', () => listeners.delete(listener));

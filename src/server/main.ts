@@ -13,6 +13,7 @@ import { openServerKey } from './keys.ts';
 import { createLiveHub } from './live.ts';
 import { createMetrics } from './metrics.ts';
 import { createPeopleBook } from './people/book.ts';
+import { createQuotas } from './quotas.ts';
 import { createSeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
 import { createSignatureWalk } from './signatures.ts';
@@ -156,6 +157,7 @@ async function createContext(
     settings,
     store,
     metrics,
+    quotas: createQuotas(),
     signatures,
     appender: createAppender(store, nowMs),
     seen: createSeenBook(store, onFault),

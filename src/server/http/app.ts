@@ -8,6 +8,7 @@ import { bodyBytes } from '../../../shared/wire/limits.ts';
 import type { ServerContext } from '../context.ts';
 import { addBodyParsers } from './body.ts';
 import { addExportRoutes } from './export-routes.ts';
+import { addGate } from './gate.ts';
 import { addPeopleRoutes } from './people-routes.ts';
 import { Refused, toRefusal, toRefused } from './refuse.ts';
 import { addStaticRoutes } from './static-routes.ts';
@@ -23,6 +24,9 @@ export interface TlsFiles {
 /** A client that sends its header or body slower than this is cut off. */
 const HEADER_MS = 10_000;
 const REQUEST_MS = 30_000;
+
+/** More than some hundred tablets ever open; further ones are closed as they come. */
+const CONNECTIONS_MOST = 2_000;
 
 /** Builds the app; the caller listens. */
 export async function createApp(context: ServerContext, tls: TlsFiles | null): Promise<FastifyInstance> {
@@ -69,6 +73,7 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
   app.addHook('onRequest', async (request, reply) => {
     if ((request.raw.url ?? '').startsWith('/api/')) reply.header('cache-control', 'no-store');
   });
+  addGate(app, context);
   app.addHook('onResponse', async (request, reply) => {
     const route = request.routeOptions.url ?? '(none)';
     context.metrics.requests.observe({ route, status: reply.statusCode }, reply.elapsedTime / 1000);
@@ -108,9 +113,12 @@ function createFastify(context: ServerContext, tls: TlsFiles | null): FastifyIns
     logController: new LogController({ disableRequestLogging: logLevel !== 'debug' }),
     http: { headersTimeout: HEADER_MS, connectionsCheckingInterval: 2_000 },
   };
-  if (!tls) return Fastify(options);
   const { http, ...rest } = options;
-  return Fastify({ ...rest, https: { ...tls, ...http } }) as unknown as FastifyInstance; // the same app on another socket
+  const app = tls
+    ? (Fastify({ ...rest, https: { ...tls, ...http } }) as unknown as FastifyInstance) // the same app on another socket
+    : Fastify(options);
+  app.server.maxConnections = CONNECTIONS_MOST;
+  return app;
 }
 
 function addOperationRoutes(app: FastifyInstance, context: ServerContext): void {

@@ -26,11 +26,15 @@ const SESSION_MS = 15 * 60_000;
 /** Tries by one address in a minute where guessing would pay. PINs have their own lock, by person. */
 const perMinute = (max: number) => ({ config: { rateLimit: { max, timeWindow: '1 minute' } } });
 const ENROL_TRIES = 30;
+/** Anybody may send this one. */
+const ENROL_BYTES = 4 * 1024;
 const BADGE_TRIES = 120;
 
 /** Adds the routes. */
 export function addPeopleRoutes(app: FastifyInstance, context: ServerContext): void {
-  app.post('/api/enrol', perMinute(ENROL_TRIES), (request) => enrol(request, context));
+  app.post('/api/enrol', { ...perMinute(ENROL_TRIES), bodyLimit: ENROL_BYTES }, (request) =>
+    enrol(request, context),
+  );
   app.post('/api/people/check', perMinute(BADGE_TRIES), (request) => check(request, context));
   app.post('/api/codes', (request) => newCode(request, context));
   app.get('/api/tablets', (request) => listTablets(request, context));

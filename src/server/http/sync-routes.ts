@@ -4,7 +4,13 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { canonicalText } from '../../../shared/log/seal.ts';
 import { type Cursor, formatCursor, parseCursor } from '../../../shared/wire/cursor.ts';
-import { pageBytes, pageEntries, snapshotBytes, snapshotEvery } from '../../../shared/wire/limits.ts';
+import {
+  pageBytes,
+  pageEntries,
+  snapshotBytes,
+  snapshotEvery,
+  snapshotUnpackedBytes,
+} from '../../../shared/wire/limits.ts';
 import {
   type Info,
   type Offered,
@@ -21,7 +27,7 @@ import type { ServerContext } from '../context.ts';
 import { isPlainEntry } from '../envelope.ts';
 import { hashOf } from '../keys.ts';
 import type { StoredEntry } from '../stores/store.ts';
-import { readAs } from './body.ts';
+import { bodySize, checkUnpacks, readAs } from './body.ts';
 import { checkWire, requireTablet } from './proof.ts';
 import { Refused } from './refuse.ts';
 
@@ -65,11 +71,13 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
   const nowMs = context.nowMs();
   const carrier = { tablet: tablet.tablet, publicKey: tablet.publicKey, nowMs };
   const checked = await checkEntries(entries, carrier, context);
+  context.quotas.spend(tablet.tablet, { bytes: bodySize(request) });
   const done = metrics.appendSeconds.startTimer();
   const appended = await context.appender.append(tablet.tablet, checked);
   done();
   metrics.entries.inc(appended.added);
   context.signatures.look();
+  context.quotas.spend(tablet.tablet, { asides: appended.faults.length });
   for (const { id, fault } of appended.faults) {
     metrics.aside.inc({ fault });
     request.log.warn({ entry: id, fault, tablet: tablet.tablet }, 'entry kept aside');
@@ -205,6 +213,8 @@ async function putSnapshot(
   const cursor = await readPlace(request, context);
   const bytes = request.body;
   if (!(bytes instanceof Uint8Array) || bytes.length === 0) throw new Refused('bad-body', 'expected bytes');
+  context.quotas.spend(tablet.tablet, { bytes: bytes.length });
+  await checkUnpacks(bytes, snapshotUnpackedBytes);
   await context.store.putSnapshot({ fold, cursor, tablet: tablet.tablet, atMs: context.nowMs(), bytes });
   snapshotPositions.set(context, Math.max(snapshotPositions.get(context) ?? 0, cursor.pos));
   return { kept: true };
