@@ -40,6 +40,9 @@ export type WireCode = keyof typeof wireStatuses;
 /** Every code. */
 export const wireCodes = Object.keys(wireStatuses) as readonly WireCode[]; // keys of a literal object
 
+/** Version of the wire in which codes were last added. */
+export const codesSince = 3;
+
 /** Codes that tablets before version 3 of the wire cannot read, and what they are told instead. */
 export const olderCodes: Readonly<Partial<Record<WireCode, WireCode>>> = {
   'tablet-active': 'code-wrong',

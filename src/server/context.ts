@@ -1,6 +1,7 @@
 // What every route may use. Built once by the composition root.
 
 import type { Appender } from './appender.ts';
+import type { StoreHealth } from './health.ts';
 import type { ServerKey } from './keys.ts';
 import type { LiveHub } from './live.ts';
 import type { Metrics } from './metrics.ts';
@@ -24,6 +25,7 @@ export interface ServerContext {
   readonly trace: TraceDesk;
   readonly metrics: Metrics;
   readonly quotas: Quotas;
+  readonly health: StoreHealth;
   readonly serverEpoch: string;
   readonly nowMs: () => number;
   readonly startedMs: number;

@@ -4,6 +4,7 @@ import type { FastifyInstance, FastifyRequest } from 'fastify';
 import {
   type CodeMade,
   checkSchema,
+  codeWishSchema,
   type Enrolled,
   type ExportMade,
   enrolSchema,
@@ -52,6 +53,17 @@ async function enrol(request: FastifyRequest, context: ServerContext): Promise<E
   const taken = await store.takeOneTime(hashOf(readCode(code)), 'enrol', context.nowMs());
   if (!taken)
     throw new Refused('code-wrong', 'the code is unknown, used or over ten minutes old: ask for a new one');
+  const known = await store.findTablet(tablet);
+  const { replaces } = JSON.parse(taken.detail) as { readonly replaces?: string }; // written by makeCode
+  if (known?.revokedMs === null && known.publicKey !== publicKey && replaces !== tablet) {
+    throw new Refused(
+      'tablet-active',
+      'a tablet of this name is active: a lead names it when making the code',
+      {
+        name: known.name,
+      },
+    );
+  }
   await store.enrolTablet({ tablet, publicKey, name }, context.nowMs());
   request.log.info({ tablet, name }, 'tablet enrolled');
   return {
@@ -87,8 +99,9 @@ async function newCode(request: FastifyRequest, context: ServerContext): Promise
   checkWire(request);
   const tablet = await requireTablet(request, context);
   const session = await requireRole(request, tablet, { roles: ['lead', 'engineer'], context });
-  request.log.info({ tablet: tablet.tablet, person: session.person }, 'enrolment code made');
-  return makeCode(context.store, context.nowMs());
+  const { replaces } = readAs(codeWishSchema, request.body ?? {});
+  request.log.info({ tablet: tablet.tablet, person: session.person, replaces }, 'enrolment code made');
+  return makeCode(context.store, context.nowMs(), replaces);
 }
 
 async function listTablets(request: FastifyRequest, context: ServerContext): Promise<Tablets> {

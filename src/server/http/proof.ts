@@ -7,6 +7,7 @@ import { personHeader, type Role } from '../../../shared/wire/messages.ts';
 import { parseProof, type RequestProof, requestText } from '../../../shared/wire/signing.ts';
 import { judgeWire, wireFloor, wireHeader, wireVersion } from '../../../shared/wire/version.ts';
 import { hashOf, signatureHolds } from '../keys.ts';
+import type { PeopleBook } from '../people/book.ts';
 import type { Session, Store, Tablet } from '../stores/store.ts';
 import { bodyHash } from './body.ts';
 import { passed } from './passed.ts';
@@ -17,6 +18,11 @@ export interface ProofContext {
   readonly nowMs: () => number;
   /** Proofs older than the process are refused: its memory of used ones begins here. */
   readonly startedMs: number;
+}
+
+/** What asking for a person needs besides. */
+export interface RoleContext extends ProofContext {
+  readonly people: PeopleBook;
 }
 
 /** Refuses a request in words that this server does not speak. */
@@ -106,7 +112,7 @@ export async function requireTablet(request: FastifyRequest, context: ProofConte
 export async function requireRole(
   request: FastifyRequest,
   tablet: Tablet,
-  options: { readonly roles: readonly Role[]; readonly context: ProofContext },
+  options: { readonly roles: readonly Role[]; readonly context: RoleContext },
 ): Promise<Session> {
   const header = request.headers[personHeader];
   if (typeof header !== 'string' || header === '')
@@ -115,9 +121,12 @@ export async function requireRole(
   const session = await store.findSession(hashOf(header), nowMs());
   if (!session || session.tablet !== tablet.tablet)
     throw new Refused('person-unproven', 'badge and PIN are wanted again');
-  if (!session.pinChecked || !options.roles.some((role) => role === session.role)) {
+  // As the log says now: who was removed since, or has another role, is that at once.
+  const person = (await options.context.people.people()).get(session.person);
+  if (!person) throw new Refused('person-unproven', 'this person is not among the people any more');
+  if (!session.pinChecked || !options.roles.some((role) => role === person.role)) {
     throw new Refused('role-lacking', `wanted: ${options.roles.join(' or ')}, with PIN`, {
-      role: session.role,
+      role: person.role,
     });
   }
   return session;

@@ -6,6 +6,7 @@ import { aheadLimitMs } from '../../../shared/log/clock.ts';
 import { clockCountMost } from '../../../shared/log/entry.ts';
 import { compareText } from '../../../shared/log/order.ts';
 import { appendBatches, firstRoot, type InsertEntries, readHead } from './append.ts';
+import { readPresent } from './copy.ts';
 import { setSignaturesAside } from './forms.ts';
 import { newEpoch } from './migrate.ts';
 import type { Signal, Store, StoredEntry, Tablet } from './store.ts';
@@ -22,6 +23,7 @@ export interface StoreParts {
   readonly tell: (signal: Signal) => Promise<void>;
   readonly watch: Store['watch'];
   readonly backupTo: Store['backupTo'];
+  readonly quickCheck: Store['quickCheck'];
   readonly close: Store['close'];
 }
 
@@ -82,6 +84,7 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
     tell: parts.tell,
     watch: parts.watch,
     backupTo: parts.backupTo,
+    quickCheck: parts.quickCheck,
     close: parts.close,
     sweep: async (nowMs) => {
       await db.deleteFrom('one_time').where('until_ms', '<', nowMs).execute();
@@ -123,6 +126,7 @@ type LogPart = Pick<
   | 'rootAt'
   | 'page'
   | 'signedPage'
+  | 'sealedPage'
   | 'orderedPage'
   | 'longPage'
   | 'ofKinds'
@@ -158,6 +162,14 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
       db
         .selectFrom('entries')
         .select(['pos', 'tablet', 'epoch', 'seq', 'hash', 'sig'])
+        .where('pos', '>', pos)
+        .orderBy('pos')
+        .limit(limit)
+        .execute(),
+    sealedPage: (pos, limit) =>
+      db
+        .selectFrom('entries')
+        .select(['pos', 'tablet', 'epoch', 'seq', 'hash', 'root', 'body'])
         .where('pos', '>', pos)
         .orderBy('pos')
         .limit(limit)
@@ -257,6 +269,8 @@ type TabletPart = Pick<
   | 'findTablet'
   | 'listTablets'
   | 'touchTablets'
+  | 'revokedTablets'
+  | 'present'
   | 'revokeTablet'
   | 'addOneTime'
   | 'takeOneTime'
@@ -298,6 +312,15 @@ function tabletQueries(db: Kysely<Tables>): TabletPart {
       (await db.selectFrom('tablets').selectAll().orderBy('enrolled_ms').orderBy('tablet').execute()).map(
         toTablet,
       ),
+    revokedTablets: async () => {
+      const rows = await db
+        .selectFrom('tablets')
+        .select('tablet')
+        .where('revoked_ms', 'is not', null)
+        .execute();
+      return new Set(rows.map((row) => row.tablet));
+    },
+    present: () => readPresent(db),
     touchTablets: (seen) =>
       db.transaction().execute(async (tx) => {
         // In one order, so that two processes that write the same tablets do not wait for each other in a circle.

@@ -1,6 +1,6 @@
 // What comes in from outside and is not as it should be: the right status, a clear code, no stack, and no entry lost.
 
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { request as httpRequest } from 'node:http';
 import { connect } from 'node:net';
 import { join } from 'node:path';
@@ -408,7 +408,9 @@ describe('operation', () => {
   });
 
   it('`/metrics` counts entries, refusals and time in Prometheus text', async () => {
-    const response = await fetch(`${server.running.url}/metrics`);
+    const key = readFileSync(join(server.folder, 'metrics.key'), 'utf8').trim();
+    const headers = { authorization: `Bearer ${key}` };
+    const response = await fetch(`${server.running.url}/metrics`, { headers });
     expect(response.headers.get('content-type')).toContain('text/plain');
     const text = await response.text();
     expect(text).toMatch(/^reelward_entries_total [1-9]/m);
