@@ -77,6 +77,7 @@ export const signatureForm = /^[A-Za-z0-9_-]{85}[AQgw]$/;
 
 /** Bounds of a clock reading: far beyond any real one (the year 2109; two thousand million events in a millisecond). */
 export const clockMsMost = 2 ** 42 - 1;
+/** The other bound: its counter. */
 export const clockCountMost = 2 ** 31 - 1;
 
 /** True for a clock reading that can be gone on from without leaving its bounds. */

@@ -3,7 +3,7 @@
 
 import type { Draft } from '../../../shared/floor/draft.ts';
 import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
-import { checkPayload, type PayloadOf, type Wish } from '../../../shared/floor/kinds.ts';
+import type { Wish } from '../../../shared/floor/kinds.ts';
 import { createReplica, foldIn, type Replica, snapshotOf } from '../../../shared/floor/replica.ts';
 import type { FloorState, FoldPosition } from '../../../shared/floor/state.ts';
 import { chainId, type Entry } from '../../../shared/log/entry.ts';
@@ -22,18 +22,18 @@ import { foldBehind, type OwnFold } from './borrowed-check.ts';
 import {
   CacheDatabase,
   countUpTo,
-  entryToRow,
   LogDatabase,
   orderIndex,
   orderKey,
   type StoreFault,
   storeFault,
 } from './database.ts';
-import { type Identity, openIdentity, publicKey, type Remembered } from './identity.ts';
+import { addMissing, checkDraft, checkWish, openingWish } from './drafts.ts';
+import { type Identity, openIdentity, type Remembered } from './identity.ts';
 import { foldAll, type Loaded, loadFrom, loadReplica, readFrom } from './load.ts';
 import type { Handed } from './pack.ts';
 import { asideRow, type Right, rightClocks } from './righted.ts';
-import { createWriter, type EntryDraft, type EntryWish, type Writer } from './writer.ts';
+import { createWriter, type Writer } from './writer.ts';
 
 /** Names the fold to other tablets: only a state of the same name can be handed on. */
 export const foldName = `floor-${FOLD_VERSION}`;
@@ -390,40 +390,9 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     await writer.alone(() => inTurn(() => putRight(right)));
   }
   if (opened.fresh) {
-    await store.append(
-      [
-        {
-          kind: 'tablet.opened',
-          payload: {
-            name: options.tabletName,
-            app: options.appVersion,
-            key: await publicKey(identity),
-            previous: opened.lost ? { epoch: opened.lost.epoch, seq: opened.lost.seq } : null,
-          },
-        },
-      ],
-      null,
-    );
+    const { appVersion, tabletName } = options;
+    await store.append([await openingWish(identity, { appVersion, tabletName, lost: opened.lost })], null);
   }
   if (borrowed && missing <= 0) checkLater();
   return store;
-}
-
-function checkDraft(draft: Draft): EntryDraft {
-  return typeof draft === 'function' ? (before) => checkWish(draft(before)) : checkWish(draft);
-}
-
-function checkWish({ kind, payload }: Wish): EntryWish {
-  return { kind, payload: checkPayload(kind, payload as PayloadOf<typeof kind>) }; // the pair is kept together by `Wish`
-}
-
-/** Adds entries whose name is free; one whose name is taken by another hash is kept out and reported by its absence. */
-async function addMissing(log: LogDatabase, entries: readonly Entry[]): Promise<readonly Entry[]> {
-  return log.transaction('rw', log.entries, async () => {
-    const keys = entries.map((entry) => [entry.tablet, entry.epoch, entry.seq] as [string, string, number]);
-    const there = await log.entries.bulkGet(keys);
-    const fresh = entries.filter((_, index) => there[index] === undefined);
-    await log.entries.bulkAdd(fresh.map(entryToRow));
-    return fresh;
-  });
 }

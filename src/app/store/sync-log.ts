@@ -3,7 +3,6 @@
 import Dexie from 'dexie';
 import { chainId } from '../../../shared/log/entry.ts';
 import type { Head, SignedCheckpoint } from '../../../shared/wire/messages.ts';
-import { keyIn } from '../sync/check.ts';
 import { emptyMemory, type SyncLog, type SyncMemory } from '../sync/ports.ts';
 import { packHanded, unpackHanded } from './pack.ts';
 import { foldName, type Store } from './store.ts';
@@ -40,10 +39,7 @@ export function createSyncLog(store: Store): SyncLog {
       return (hole < 0 ? rows : rows.slice(0, hole)).map((row) => row.entry);
     },
     takeIn: store.takeIn,
-    keyOf: async ({ tablet, epoch }) => {
-      const first = await entries.get([tablet, epoch, 1]);
-      return first ? keyIn(first.entry) : null;
-    },
+    firstOf: async ({ tablet, epoch }) => (await entries.get([tablet, epoch, 1]))?.entry ?? null,
     setAside: store.setAside,
     rightClocks: store.rightClocks,
     readMemory: async () => ({

@@ -17,7 +17,7 @@ export interface CheckedPage {
 
 /** What the check may ask. `serverMs`: the server's time; entries dated beyond the limit ahead of it are none of the log. */
 export interface CheckParts {
-  readonly log: Pick<SyncLog, 'keyOf'>;
+  readonly log: Pick<SyncLog, 'firstOf'>;
   readonly serverMs: number;
 }
 
@@ -107,14 +107,15 @@ async function readKey(
   chain: Entry,
   first: Entry | undefined,
 ): Promise<CryptoKey | null> {
-  const named = (await log.keyOf?.(chain)) ?? (first ? keyIn(first) : null);
+  const opening = (await log.firstOf?.(chain)) ?? first;
+  const named = opening ? keyIn(opening) : null;
   if (!named) return null;
   const algorithm = { name: 'ECDSA', namedCurve: 'P-256' };
   return crypto.subtle.importKey('jwk', named, algorithm, false, ['verify']).catch(() => null); // none of the curve
 }
 
 /** The key that a chain's first entry names; null where it names none. */
-export function keyIn(first: Entry): JsonWebKey | null {
+function keyIn(first: Entry): JsonWebKey | null {
   const key = first.kind === 'tablet.opened' ? first.payload['key'] : null;
   if (typeof key !== 'object' || key === null || Array.isArray(key)) return null;
   const { kty, crv, x, y } = key as Readonly<Record<string, unknown>>; // looked at on the next line

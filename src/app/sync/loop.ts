@@ -33,12 +33,15 @@ export interface SyncOptions {
 export interface SyncLoop {
   /** Ends the present wait: the tablet became visible, came online, or a person asked. */
   readonly now: () => void;
+  /** A person took note that the server's log went back. */
+  readonly tookNote: () => void;
   readonly done: Promise<void>;
 }
 
 /** Starts the loop; the caller holds the tablet's lock, so that one window syncs. */
 export function startSync(options: SyncOptions): SyncLoop {
   let wake = () => {};
+  let note = () => {};
   const status = createStatus(options);
   const loop = async () => {
     const memory = await options.log.readMemory();
@@ -56,6 +59,7 @@ export function startSync(options: SyncOptions): SyncLoop {
       onAnswer: () => status({ lastAnswerMs: options.world.nowMs() }),
     });
     const rounds = createRounds({ ...options, caller, memory, status });
+    note = () => void rounds.tookNote().catch(() => undefined); // a log that fails tells so itself
     // Counted also while the server is away: that is when people ask what waits.
     const count = () => void rounds.tellBacklog().catch(() => undefined); // a log that fails tells so itself
     const unwatch = options.log.onAppend(count);
@@ -86,7 +90,7 @@ export function startSync(options: SyncOptions): SyncLoop {
       });
     }
   };
-  return { now: () => wake(), done: loop() };
+  return { now: () => wake(), tookNote: () => note(), done: loop() };
 }
 
 function waitFor(failure: CallFailure | null, failures: number, chance: number): number {

@@ -49,8 +49,8 @@ export interface SyncLog {
   ) => Promise<readonly Entry[]>;
   /** Adds entries that are not here yet; those already here change nothing. */
   readonly takeIn: (entries: readonly Entry[]) => Promise<void>;
-  /** The public key (JWK) that the first entry of a chain names, where that is here. */
-  readonly keyOf?: (chain: { readonly tablet: string; readonly epoch: string }) => Promise<JsonWebKey | null>;
+  /** The first entry of a chain, where it is here: it names the key that signs the others. */
+  readonly firstOf?: (chain: { readonly tablet: string; readonly epoch: string }) => Promise<Entry | null>;
   /** Keeps what came and is no part of the log, once each; answers how many are kept so in all. */
   readonly setAside?: (found: readonly SetAside[]) => Promise<number>;
   /** The true time is known: what was dated beyond the limit ahead of it goes aside, and own entries are written anew. */

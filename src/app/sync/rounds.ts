@@ -31,6 +31,8 @@ export interface Rounds {
   readonly takeLive: (live: Live) => Promise<boolean>;
   /** Pulls one page of the history that a snapshot stood in for; `done` where there is none left. */
   readonly history: () => Promise<CallFailure | 'done' | null>;
+  /** A person took note that the server's log went back. */
+  readonly tookNote: () => Promise<void>;
   /** Asks how the plant stands: which tablets' clocks are off. */
   readonly ask: () => Promise<CallFailure | null>;
   /** Counts own entries that the server does not hold yet; asks nobody. */
@@ -243,6 +245,10 @@ export function createRounds(parts: RoundParts): Rounds {
     push,
     pull,
     ask,
+    tookNote: async () => {
+      await remember({ rolledBackMs: null });
+      status({ rolledBackMs: null });
+    },
     tellBacklog,
     takeLive: async (live) => {
       if (live.serverEpoch !== memory.serverEpoch || live.from !== memory.cursor) {

@@ -9,6 +9,8 @@ export interface TabletSync {
   readonly now: () => void;
   /** Begins anew, e.g. after the tablet was enrolled. */
   readonly restart: () => void;
+  /** A person took note that the server's log went back. */
+  readonly tookNote: () => void;
   readonly stop: () => Promise<void>;
 }
 
@@ -46,6 +48,7 @@ export function startTabletSync(options: TabletSyncOptions): TabletSync {
   const unwatch = options.onWake(() => loop?.now());
   return {
     now: () => loop?.now(),
+    tookNote: () => loop?.tookNote(),
     restart: () => {
       running.abort();
       begin();

@@ -47,6 +47,18 @@ export const serverWords = area({
     aside: 'Set aside',
     asideHelp:
       'The server set these entries aside: their seal or place in the chain does not match. Nothing is lost; they stay here too. Call the person who looks after the server.',
+    rolledBack: 'The server’s log went back',
+    rolledBackHelp: (span: string) =>
+      `Noticed ${span} ago: the server held less than before, as after a restored backup. Tablets send what they hold again. Check the log and the list of tablets.`,
+    rolledBackSeen: 'I have checked',
+    setAside: (count: number) =>
+      plural(count, '1 entry is kept out of the log here', `${count} entries are kept out of the log here`),
+    setAsideHelp:
+      'Their text, signature or clock is not right. All other entries are in. Call the person who looks after the server.',
+    clocksOff: 'Clocks that are off',
+    clockOfAhead: (name: string, span: string) => `${name}: ${span} ahead`,
+    clockOfBehind: (name: string, span: string) => `${name}: ${span} behind`,
+    clocksOffHelp: 'Set them right: what these tablets write may stand in the wrong order.',
     now: 'Sync now',
     causes: {
       unreachable: 'The server does not answer. Go on working; entries wait here.',
@@ -54,6 +66,8 @@ export const serverWords = area({
       'tablet-unknown': 'The server does not know this tablet. Join again with a new code.',
       'tablet-revoked': 'A lead shut this tablet out. It can join again with a new code.',
       'code-wrong': 'That code is unknown, used, or over ten minutes old. Ask for a new one.',
+      'tablet-active':
+        'This tablet is still let in under an older key. A lead shuts it out first; then a new code lets it in.',
       'wire-too-old': 'This app is older than the server. Reload it where the server answers.',
       'wire-too-new': 'This app is newer than the server. The server needs its update.',
       'time-off': 'This tablet’s clock is too far off. Set it right.',
@@ -62,6 +76,10 @@ export const serverWords = area({
       'role-lacking': 'Only a shift lead or an engineer can do that.',
       'too-often': 'Too many tries. Wait a minute.',
       'store-away': 'The server cannot reach its storage. It tries again.',
+      'store-full':
+        'The server’s disk is full. Entries wait here. Call the person who looks after the server.',
+      'store-read-only':
+        'The server cannot write its log. Entries wait here. Call the person who looks after the server.',
       'server-fault': 'The server had a fault; see its log. The tablet tries again.',
       stopping: 'The server is stopping.',
     } as Readonly<Partial<Record<Cause, string>>>,
@@ -128,6 +146,22 @@ export const serverWords = area({
     aside: 'Apartados',
     asideHelp:
       'El servidor apartó estos apuntes: su sello o su lugar en la cadena no coincide. Nada se pierde; también están aquí. Avise a quien cuida del servidor.',
+    rolledBack: 'El registro del servidor retrocedió',
+    rolledBackHelp: (span) =>
+      `Notado hace ${span}: el servidor tenía menos que antes, como tras restaurar una copia. Las tabletas envían de nuevo lo que tienen. Revise el registro y la lista de tabletas.`,
+    rolledBackSeen: 'Lo he revisado',
+    setAside: (count) =>
+      plural(
+        count,
+        '1 apunte queda aquí fuera del registro',
+        `${count} apuntes quedan aquí fuera del registro`,
+      ),
+    setAsideHelp:
+      'Su texto, firma o reloj no está bien. Todos los demás apuntes están. Avise a quien cuida del servidor.',
+    clocksOff: 'Relojes desviados',
+    clockOfAhead: (name, span) => `${name}: ${span} por delante`,
+    clockOfBehind: (name, span) => `${name}: ${span} por detrás`,
+    clocksOffHelp: 'Póngalos en hora: lo que escriben estas tabletas puede quedar en mal orden.',
     now: 'Sincronizar ahora',
     causes: {
       unreachable: 'El servidor no responde. Siga trabajando; los apuntes esperan aquí.',
@@ -135,6 +169,8 @@ export const serverWords = area({
       'tablet-unknown': 'El servidor no conoce esta tableta. Únala de nuevo con un código nuevo.',
       'tablet-revoked': 'Un jefe excluyó esta tableta. Puede unirse de nuevo con un código nuevo.',
       'code-wrong': 'Ese código es desconocido, usado, o de hace más de diez minutos. Pida otro.',
+      'tablet-active':
+        'Esta tableta sigue admitida con una clave anterior. Un jefe la excluye primero; luego entra con un código nuevo.',
       'wire-too-old': 'Esta aplicación es más vieja que el servidor. Recárguela donde el servidor responda.',
       'wire-too-new': 'Esta aplicación es más nueva que el servidor. El servidor necesita actualizarse.',
       'time-off': 'El reloj de esta tableta va demasiado mal. Póngalo en hora.',
@@ -143,6 +179,10 @@ export const serverWords = area({
       'role-lacking': 'Eso solo puede hacerlo un jefe de turno o un ingeniero.',
       'too-often': 'Demasiados intentos. Espere un minuto.',
       'store-away': 'El servidor no llega a su almacén. Lo reintenta.',
+      'store-full':
+        'El disco del servidor está lleno. Los apuntes esperan aquí. Avise a quien cuida del servidor.',
+      'store-read-only':
+        'El servidor no puede escribir su registro. Los apuntes esperan aquí. Avise a quien cuida del servidor.',
       'server-fault': 'El servidor tuvo un fallo; vea su registro. La tableta lo reintenta.',
       stopping: 'El servidor se está parando.',
     },

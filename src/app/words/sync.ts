@@ -11,6 +11,9 @@ export const syncWords = area({
     waits: 'The server asks to wait',
     refused: 'Refused by the server',
     aside: (count: number) => plural(count, '1 entry set aside', `${count} entries set aside`),
+    rolledBack: 'The server’s log went back',
+    clocksOff: (count: number) =>
+      plural(count, '1 tablet’s clock is off', `${count} tablets’ clocks are off`),
     history: (share: string) => `Loading history: ${share}`,
     historyChecked: 'Checking the history',
     historyTitle: 'History',
@@ -35,6 +38,9 @@ export const syncWords = area({
     waits: 'El servidor pide esperar',
     refused: 'Rechazado por el servidor',
     aside: (count) => plural(count, '1 apunte apartado', `${count} apuntes apartados`),
+    rolledBack: 'El registro del servidor retrocedió',
+    clocksOff: (count) =>
+      plural(count, '1 tableta con el reloj desviado', `${count} tabletas con el reloj desviado`),
     history: (share) => `Cargando el historial: ${share}`,
     historyChecked: 'Comprobando el historial',
     historyTitle: 'Historial',

@@ -99,6 +99,8 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
         'base-uri': ["'none'"],
         'form-action': ["'self'"],
         'frame-ancestors': ["'none'"],
+        'require-trusted-types-for': ["'script'"],
+        'trusted-types': ['default'],
       },
     },
     // Would also force HTTPS on the plain page that explains how to trust the certificate: same host, another port.

@@ -9,6 +9,7 @@ import { appendBatches, firstRoot, type InsertEntries, readHead } from './append
 import { readPresent } from './copy.ts';
 import { setSignaturesAside } from './forms.ts';
 import { newEpoch } from './migrate.ts';
+import { peopleQueries } from './people-queries.ts';
 import type { Signal, Store, StoredEntry, Tablet } from './store.ts';
 import type { Dialect, Tables } from './tables.ts';
 import { traceQueries } from './trace-queries.ts';
@@ -360,71 +361,6 @@ function tabletQueries(db: Kysely<Tables>): TabletPart {
         .returning(['detail', 'until_ms'])
         .executeTakeFirst();
       return row ? { hash, purpose, detail: row.detail, untilMs: row.until_ms } : null;
-    },
-  };
-}
-
-function peopleQueries(
-  db: Kysely<Tables>,
-): Pick<Store, 'addSession' | 'findSession' | 'countTry' | 'clearTries'> {
-  return {
-    addSession: async ({ hash, tablet, person, role, pinChecked, untilMs }) => {
-      await db
-        .insertInto('sessions')
-        // As JSON: a person's id is payload text and may hold U+0000, which PostgreSQL cannot store as such.
-        .values({
-          hash,
-          tablet,
-          person: JSON.stringify(person),
-          role,
-          pin_checked: pinChecked ? 1 : 0,
-          until_ms: untilMs,
-        })
-        .execute();
-    },
-    findSession: async (hash, nowMs) => {
-      const row = await db
-        .selectFrom('sessions')
-        .selectAll()
-        .where('hash', '=', hash)
-        .where('until_ms', '>', nowMs)
-        .executeTakeFirst();
-      if (!row) return null;
-      const { tablet, role } = row;
-      const person = JSON.parse(row.person) as string; // written by addSession
-      return { hash, tablet, person, role, pinChecked: row.pin_checked === 1, untilMs: row.until_ms };
-    },
-    countTry: async (person, nowMs, { tries, lockMs }) => {
-      // One statement, so that tries at the same moment are each counted. The lock's end starts the count anew.
-      const row = await db
-        .insertInto('tries')
-        .values({ person: JSON.stringify(person), wrong: 1, locked_until_ms: 0 })
-        .onConflict((conflict) =>
-          conflict.column('person').doUpdateSet((eb) => ({
-            wrong: eb
-              .case()
-              .when('tries.locked_until_ms', '>', nowMs)
-              .then(eb.ref('tries.wrong'))
-              .when('tries.locked_until_ms', '>', 0)
-              .then(1)
-              .else(eb('tries.wrong', '+', 1))
-              .end(),
-            locked_until_ms: eb
-              .case()
-              .when('tries.locked_until_ms', '>', nowMs)
-              .then(eb.ref('tries.locked_until_ms'))
-              .when(eb.and([eb('tries.locked_until_ms', '=', 0), eb('tries.wrong', '>=', tries)]))
-              .then(nowMs + lockMs)
-              .else(0)
-              .end(),
-          })),
-        )
-        .returning(['wrong', 'locked_until_ms'])
-        .executeTakeFirstOrThrow();
-      return { wrong: row.wrong, lockedUntilMs: row.locked_until_ms };
-    },
-    clearTries: async (person) => {
-      await db.deleteFrom('tries').where('person', '=', JSON.stringify(person)).execute();
     },
   };
 }

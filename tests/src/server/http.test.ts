@@ -335,7 +335,8 @@ describe('every answer', () => {
       const { headers } = await fetch(server.running.url + path);
       expect(headers.get('content-security-policy')).toBe(
         "default-src 'self';script-src 'self' 'wasm-unsafe-eval';style-src 'self';img-src 'self' data: blob:;" +
-          "media-src 'self' blob:;worker-src 'self' blob:;object-src 'none';base-uri 'none';form-action 'self';frame-ancestors 'none'",
+          "media-src 'self' blob:;worker-src 'self' blob:;object-src 'none';base-uri 'none';form-action 'self';frame-ancestors 'none';" +
+          "require-trusted-types-for 'script';trusted-types default",
       );
       expect(headers.get('x-content-type-options')).toBe('nosniff');
       expect(headers.get('strict-transport-security')).toBeNull();

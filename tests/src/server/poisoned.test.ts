@@ -12,7 +12,15 @@ import { openStore } from '../../../src/server/stores/open.ts';
 import { entryJson } from '../../../src/server/stores/queries.ts';
 import type { Checked } from '../../../src/server/stores/store.ts';
 import { makeChain, startMs, toChecked } from '../../contract/entries.ts';
-import { enrolAt, newTablet, startTestServer, type TestServer, type TestTablet, until } from './tablets.ts';
+import {
+  enrolAt,
+  newClock,
+  newTablet,
+  startTestServer,
+  type TestServer,
+  type TestTablet,
+  until,
+} from './tablets.ts';
 
 let server: TestServer;
 let tablets: TestTablet[];
@@ -168,6 +176,25 @@ describe('a clock that is out of all bounds', () => {
     expect((await server.running.store.asides()).map(({ id, fault }) => [id, fault])).toEqual([
       ['evil/e1/1', 'clock-ahead'],
     ]);
+  });
+});
+
+describe('a tablet whose clock is a day off', () => {
+  it('is told of on the screens of the others', async () => {
+    const clock = newClock();
+    clock.shiftMs = 86_400_000;
+    const off = await newTablet('off', server.running.url, clock);
+    tablets.push(off);
+    await enrolAt(server.running, off);
+    off.log.write(1);
+    off.start();
+    await until('its entry', async () => (await onServer()).length === 1);
+    const lead = await joined('lead');
+    lead.start();
+    await until('the news', () => lead.status()?.clocksOff.length === 1);
+    const [told] = lead.status()?.clocksOff ?? [];
+    expect(told).toMatchObject({ tablet: 'off', name: 'Tablet off' });
+    expect(Math.abs((told?.offMs ?? 0) - 86_400_000)).toBeLessThan(60_000);
   });
 });
 
