@@ -34,7 +34,6 @@ const permissions = [
   ...[
     'accelerometer',
     'autoplay',
-    'bluetooth',
     'display-capture',
     'geolocation',
     'gyroscope',
