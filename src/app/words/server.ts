@@ -54,7 +54,7 @@ export const serverWords = area({
     setAside: (count: number) =>
       plural(count, '1 entry is kept out of the log here', `${count} entries are kept out of the log here`),
     setAsideHelp:
-      'Their text, signature or clock is not right. All other entries are in. Call the person who looks after the server.',
+      'The text, the signature or the clock is not right. All other entries are in. Call the person who looks after the server.',
     clocksOff: 'Clocks that are off',
     clockOfAhead: (name: string, span: string) => `${name}: ${span} ahead`,
     clockOfBehind: (name: string, span: string) => `${name}: ${span} behind`,
@@ -157,7 +157,7 @@ export const serverWords = area({
         `${count} apuntes quedan aquí fuera del registro`,
       ),
     setAsideHelp:
-      'Su texto, firma o reloj no está bien. Todos los demás apuntes están. Avise a quien cuida del servidor.',
+      'El texto, la firma o el reloj no está bien. Todos los demás apuntes están. Avise a quien cuida del servidor.',
     clocksOff: 'Relojes desviados',
     clockOfAhead: (name, span) => `${name}: ${span} por delante`,
     clockOfBehind: (name, span) => `${name}: ${span} por detrás`,

@@ -320,6 +320,18 @@ describe('a request', () => {
     expect(pushed).toMatchObject({ acks: [{ epoch: 'older', seq: 1 }], faults: [] });
   });
 
+  it('dated two hours ahead goes aside, and an older tablet is told so in a word that it knows', async () => {
+    const [entry] = makeChain({ tablet: 't1', epoch: 'far', count: 1, atMs: Date.now() + 7_200_000 });
+    const body = page([await signed(entry as Entry)]);
+    const faultIn = async (wire: string) =>
+      pushedSchema.parse(await (await send({ body, headers: { 'reelward-wire': wire } })).json()).faults;
+    expect(await faultIn('2')).toEqual([{ id: 't1/far/1', fault: 'name-taken' }]);
+    const hash = await sha256(new TextEncoder().encode(body));
+    const headers = { 'reelward-wire': '3', 'reelward-body': hash };
+    const told = pushedSchema.parse(await (await send({ body, headers })).json()).faults;
+    expect(told).toEqual([{ id: 't1/far/1', fault: 'clock-ahead' }]);
+  });
+
   it('dated ten minutes ahead is taken, and told', async () => {
     const [entry] = makeChain({ tablet: 't1', epoch: 'ahead', count: 1, atMs: Date.now() + 600_000 });
     const response = await send({ body: page([await signed(entry as Entry)]) });
