@@ -1,0 +1,52 @@
+import { plural } from '../words.ts';
+
+export const words = {
+  entries: 'Entries',
+  trace: 'Trace',
+  conflicts: 'Disagreements',
+  title: 'Which panels carry it?',
+  help: 'Type or scan a lot, reel, part, feeder, slot or panel code, in small or capital letters. Or choose a person.',
+  ask: 'Trace',
+  kinds: {
+    ...{ lot: 'Lot', reel: 'Reel', part: 'Part', feeder: 'Feeder', slot: 'Slot', person: 'Person' },
+    panel: 'Panel',
+  },
+  choosePerson: 'Choose who put it on',
+  putOn: (when: string, who: string | null) =>
+    who === null ? `on since ${when}` : `on since ${when}, by ${who}`,
+  text: 'What to trace',
+  reading: (done: string) => `Reading the log… ${plural(done, '1 entry', `${done} entries`)}`,
+  nothing: (text: string) => `The log has nothing on ${text}.`,
+  sure: (first: string, last: string) => `surely panels ${first} to ${last}`,
+  possible: (first: string, last: string) => `perhaps panels ${first} to ${last}`,
+  none: 'no panel was built while it was there',
+  goesOn: 'still on the line',
+  serials: (count: number) => plural(count, '1 panel code', `${count} panel codes`),
+  onSlot: (slot: string, feeder: string) => (feeder === '' ? slot : `${slot}, feeder ${feeder}`),
+  panelTitle: (panel: string, product: string) => `Panel ${panel} of ${product}`,
+  either: 'one of',
+  noLot: 'no lot on the label',
+  save: 'Save as CSV',
+  why: 'Near a splice the exact panel is not known, so both lots are shown.',
+  by: { server: 'Answered by the server.', tablet: 'Answered from the log on this tablet.' },
+  more: (count: string) =>
+    `${plural(count, 'Only the oldest one is', `Only the oldest ${count} are`)} shown. Narrow it down, e.g. by lot or reel.`,
+  conflictKinds: {
+    'slot-loaded-twice': (slots: string) => `${slots} was loaded by two tablets`,
+    'reel-on-two-slots': (slots: string) => `One reel is on ${slots}`,
+    'cleared-though-blocked': (slots: string) => `A blocked reel was cleared for ${slots}`,
+    'spliced-though-unloaded': (slots: string) =>
+      `${slots} was spliced on one tablet and unloaded on another`,
+  },
+  noConflicts: 'The tablets agree.',
+  settle: 'Settle',
+  settleTitle: 'What is on the machine?',
+  settleHelp: 'Go and look. Then choose what is there. The other entry stays in the log as overruled.',
+  keep: (slot: string, what: string, when: string) => `${slot}: ${what}, ${when}`,
+  keepParts: (count: string) => plural(count, '1 part', `${count} parts`),
+  keepBy: (who: string, tablet: string) => (who === '' ? `on ${tablet}` : `by ${who} on ${tablet}`),
+  keepEmpty: 'the slot is empty',
+  neither: 'I solved it another way',
+  reason: 'How do you know?',
+  settled: 'Settled.',
+} as const;
