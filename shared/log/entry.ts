@@ -69,6 +69,22 @@ export const isoMoment = z.string().check(
   z.refine((text) => Number.isFinite(Date.parse(text)), 'expected a date that exists'),
 );
 
+/**
+ * Form of a signature: 64 bytes as base64url without padding, and no other text for the same bytes (the last of 86 characters
+ * carries two bits). Source: RFC 4648, sections 5 and 3.5.
+ */
+export const signatureForm = /^[A-Za-z0-9_-]{85}[AQgw]$/;
+
+/** Bounds of a clock reading: far beyond any real one (the year 2109; two thousand million events in a millisecond). */
+export const clockMsMost = 2 ** 42 - 1;
+/** The other bound: its counter. */
+export const clockCountMost = 2 ** 31 - 1;
+
+/** True for a clock reading that can be gone on from without leaving its bounds. */
+export function isBounded(reading: ClockReading): boolean {
+  return reading.ms <= clockMsMost && reading.n <= clockCountMost;
+}
+
 /** The envelope's schema: unknown keys are refused. */
 export const entrySchema: z.ZodMiniType<Entry> = z.strictObject({
   v: z.literal(1),
@@ -76,13 +92,16 @@ export const entrySchema: z.ZodMiniType<Entry> = z.strictObject({
   epoch: name,
   seq: z.int().check(z.minimum(1)),
   at: isoMoment,
-  hlc: z.strictObject({ ms: z.int().check(z.minimum(0)), n: z.int().check(z.minimum(0)) }),
+  hlc: z.strictObject({
+    ms: z.int().check(z.minimum(0), z.maximum(clockMsMost)),
+    n: z.int().check(z.minimum(0), z.maximum(clockCountMost)),
+  }),
   who: z.nullable(z.string().check(z.minLength(1), z.maxLength(NAME_MAX))),
   kind: name,
   payload: z.record(z.string(), z.json()) as z.ZodMiniType<JsonObject>, // same values; zod's own type allows mutation
   prev: hexHash,
   hash: hexHash,
-  sig: z.nullable(z.string().check(z.maxLength(128))),
+  sig: z.nullable(z.string().check(z.regex(signatureForm, 'expected 64 bytes, base64url'))),
 }) as z.ZodMiniType<Entry>; // readonly view of the same shape
 
 /** The name of an entry for ever: `tablet/epoch/seq`. */

@@ -16,6 +16,7 @@ export const wireStatuses = {
   'tablet-revoked': 403,
   'role-lacking': 403,
   'code-wrong': 403,
+  'tablet-active': 409,
   'not-found': 404,
   'no-snapshot': 404,
   'timed-out': 408,
@@ -28,6 +29,8 @@ export const wireStatuses = {
   'too-often': 429,
   'server-fault': 500,
   'store-away': 503,
+  'store-full': 507,
+  'store-read-only': 503,
   stopping: 503,
 } as const;
 
@@ -37,6 +40,16 @@ export type WireCode = keyof typeof wireStatuses;
 /** Every code. */
 export const wireCodes = Object.keys(wireStatuses) as readonly WireCode[]; // keys of a literal object
 
+/** Version of the wire in which codes were last added. */
+export const codesSince = 3;
+
+/** Codes that tablets before version 3 of the wire cannot read, and what they are told instead. */
+export const olderCodes: Readonly<Partial<Record<WireCode, WireCode>>> = {
+  'tablet-active': 'code-wrong',
+  'store-full': 'store-away',
+  'store-read-only': 'store-away',
+};
+
 /** Why one entry of a page was not taken into the log. It is kept aside on the server, never thrown away. */
 export const entryFaults = [
   'hash-differs',
@@ -44,5 +57,6 @@ export const entryFaults = [
   'name-taken',
   'signature-missing',
   'signature-differs',
+  'clock-ahead',
 ] as const;
 export type EntryFault = (typeof entryFaults)[number];

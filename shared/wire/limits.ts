@@ -19,6 +19,9 @@ export const unpackedBytes = 4 * 1024 * 1024;
 /** Most bytes of a snapshot as it travels; it is never unpacked by the server. */
 export const snapshotBytes = 16 * 1024 * 1024;
 
+/** Most bytes of a snapshot once unpacked: the state of some years; both ends stop unpacking there. */
+export const snapshotUnpackedBytes = 192 * 1024 * 1024;
+
 /** How far a request's time may lie from the server's, in ms; a nonce is remembered for as long. */
 export const signatureWindowMs = 60_000;
 

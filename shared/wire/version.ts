@@ -18,7 +18,7 @@ export const wireHistory: readonly WireStep[] = [
   {
     version: 3,
     change:
-      'a traced panel has all its runs, and an answer says what is guessed; what version 2 says is unchanged',
+      'a traced panel has all its runs, and an answer says what is guessed; a header tells the hash of the body before it comes, and must where a snapshot is given; signatures are 64 bytes, clocks bounded; clocks that are off are told; a code may name the tablet that it replaces',
   },
 ];
 
@@ -30,6 +30,9 @@ export const wireFloor = 1;
 
 /** Request header that carries the tablet's version. */
 export const wireHeader = 'reelward-wire';
+
+/** Request header that tells the body's SHA-256 as it travels, lower-case hex: the signature can be checked before a byte of it came. */
+export const bodyHeader = 'reelward-body';
 
 /** How a version stands to this code. */
 export type WireVerdict = 'spoken' | 'too-old' | 'too-new' | 'unreadable';

@@ -9,6 +9,7 @@ import { demoStoreName, isDemo } from './demo/is-demo.ts';
 import { createSteadyClock } from './device/clock.ts';
 import { later } from './device/later.ts';
 import { askToKeep, readStorage, type StorageHealth } from './device/storage.ts';
+import { trustOwnScripts } from './device/trusted.ts';
 import { FaultCurtain } from './frame/FaultCurtain.tsx';
 import { NoWords } from './frame/NoWords.tsx';
 import { Root } from './frame/Root.tsx';
@@ -28,6 +29,7 @@ declare const __APP_VERSION__: string;
 
 // Checks of input are compiled from text otherwise, which the page's own policy forbids.
 z.config({ jitless: true });
+trustOwnScripts();
 
 const root = document.getElementById('app') as HTMLElement; // in index.html
 

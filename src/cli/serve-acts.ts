@@ -42,7 +42,8 @@ function findAct(
   { values, io }: { readonly values: ServeValues; readonly io: CommandIo },
 ): ((store: Store) => Promise<number>) | null {
   if (act === 'enrol' && object === undefined)
-    return (store) => enrol(store, values.url ?? 'http://localhost:8080', io);
+    return (store) =>
+      enrol(store, { url: values.url ?? 'http://localhost:8080', replaces: values.replaces }, io);
   if (act === 'tablets' && object === undefined) return (store) => tablets(store, io);
   if (act === 'aside') return (store) => aside(store, object, io);
   if (object === undefined) return null;
@@ -54,8 +55,14 @@ function findAct(
 /** Dark modules on a light ground, whatever the terminal's colours: some readers do not take the inverse. */
 const darkOnLight = { on: '\u001b[40m  ', off: '\u001b[107m  ', lf: '\u001b[0m\n', pad: 3 };
 
-async function enrol(store: Store, url: string, io: CommandIo): Promise<number> {
-  const code = await makeCode(store, nowMs());
+async function enrol(
+  store: Store,
+  { url, replaces }: { readonly url: string; readonly replaces: string | undefined },
+  io: CommandIo,
+): Promise<number> {
+  const known = replaces === undefined || (await store.findTablet(replaces));
+  if (!known) throw new StoreRefused(`--replaces: no tablet is called ${replaces}; see serve tablets`);
+  const code = await makeCode(store, nowMs(), replaces);
   const link = `${url.replace(/\/$/, '')}${code.path}`;
   if (process.stderr.isTTY) io.stderr(`${generate(link).toString(darkOnLight)}\u001b[0m\n`);
   io.stderr(`Code ${code.code}, for one tablet within ten minutes. Or open on it: ${link}\n`);
@@ -138,9 +145,13 @@ async function restore(
   const unlock = place.database === null ? lockFolder(place.folder) : () => undefined;
   if (!unlock) throw new StoreRefused(`${place.folder}: a server runs on this data folder; stop it first`);
   try {
-    const { entries, keptAt } = await restoreInto({ file, ...place });
+    const { entries, keptAt, letIn } = await restoreInto({ file, ...place });
     if (keptAt !== null) io.stderr(`What was there is kept in ${keptAt}\n`);
     io.stderr(`Restored ${entries} entries from ${file}; tablets offer again what they hold\n`);
+    if (letIn.length > 0) {
+      const names = letIn.map(({ tablet, name }) => `  ${tablet}  ${name}\n`).join('');
+      io.stderr(`Let in as the backup says; shut out with serve revoke who should not be:\n${names}`);
+    }
     return 0;
   } finally {
     unlock();

@@ -79,19 +79,25 @@ export function createAppender(store: Pick<Store, 'append' | 'marks'>, nowMs: ()
       await new Promise<void>((resolve) =>
         isBacklog ? setTimeout(resolve, BACKLOG_MS) : setImmediate(resolve),
       );
-      const some = takeSome();
-      try {
-        const results = await store.append(some, nowMs());
-        some.forEach((one, index) => {
-          const result = results[index];
-          if (result) one.resolve(result);
-          else one.reject(new RangeError('Cannot answer an append as the store must answer each batch'));
-        });
-      } catch (error) {
-        for (const one of some) one.reject(error);
-      }
+      await write(takeSome());
     }
     running = null;
+  };
+
+  /** What fails together is tried one by one: nobody waits for, or fails with, what somebody else brought. */
+  const write = async (some: readonly Waiting[]): Promise<void> => {
+    try {
+      const results = await store.append(some, nowMs());
+      some.forEach((one, index) => {
+        const result = results[index];
+        if (result) one.resolve(result);
+        else one.reject(new RangeError('Cannot answer an append as the store must answer each batch'));
+      });
+    } catch (error) {
+      const [only] = some;
+      if (some.length === 1) only?.reject(error);
+      else for (const one of some) await write([one]);
+    }
   };
 
   const park = (next: Waiting) => {

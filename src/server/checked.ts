@@ -2,7 +2,7 @@
 // A fault does not stop the page: the entry goes aside with its fault, so that nothing that a tablet wrote is thrown away.
 
 import { setImmediate as turn } from 'node:timers/promises';
-import { clockAhead, driftLimitMs } from '../../shared/log/clock.ts';
+import { aheadLimitMs, clockAhead, driftLimitMs } from '../../shared/log/clock.ts';
 import { type Entry, entryId, entrySchema } from '../../shared/log/entry.ts';
 import { entryBytes } from '../../shared/wire/limits.ts';
 import { ArrivedEntry } from './arrived.ts';
@@ -101,7 +101,8 @@ async function judgeSignatures(
 function judge(entry: ArrivedEntry, carrier: Carrier): void {
   entry.aheadMs = aheadMs(entry, carrier.nowMs);
   entry.via = entry.tablet === carrier.tablet ? null : carrier.tablet;
-  entry.fault = entry.bodyHash() === entry.hash ? null : 'hash-differs';
+  if (entry.bodyHash() !== entry.hash) entry.fault = 'hash-differs';
+  else entry.fault = entry.aheadMs > aheadLimitMs ? 'clock-ahead' : null;
 }
 
 /** Reads an entry that has passed the wire's schema. */

@@ -17,11 +17,20 @@ export function readCode(typed: string): string {
   return typed.toUpperCase().replace(/[^0-9A-Z]/g, '');
 }
 
-/** Makes an enrolment code: 10 of 30 signs, 49 bits, good for ten minutes. */
-export async function makeCode(store: Pick<Store, 'addOneTime'>, nowMs: number): Promise<CodeMade> {
+/** Makes an enrolment code: 10 of 30 signs, 49 bits, good for ten minutes. `replaces`: the active tablet whose place may be taken by it. */
+export async function makeCode(
+  store: Pick<Store, 'addOneTime'>,
+  nowMs: number,
+  replaces?: string,
+): Promise<CodeMade> {
   const plain = Array.from({ length: CODE_LENGTH }, () => ALPHABET[randomInt(ALPHABET.length)]).join('');
   const untilMs = nowMs + codeLifeMs;
-  await store.addOneTime({ hash: hashOf(plain), purpose: 'enrol', detail: '{}', untilMs });
+  await store.addOneTime({
+    hash: hashOf(plain),
+    purpose: 'enrol',
+    detail: JSON.stringify({ replaces }),
+    untilMs,
+  });
   const code = `${plain.slice(0, 5)}-${plain.slice(5)}`;
   return { code, path: `/#enrol=${code}`, untilMs };
 }

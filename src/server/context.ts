@@ -1,10 +1,12 @@
 // What every route may use. Built once by the composition root.
 
 import type { Appender } from './appender.ts';
+import type { StoreHealth } from './health.ts';
 import type { ServerKey } from './keys.ts';
 import type { LiveHub } from './live.ts';
 import type { Metrics } from './metrics.ts';
 import type { PeopleBook } from './people/book.ts';
+import type { Quotas } from './quotas.ts';
 import type { SeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
 import type { SignatureWalk } from './signatures.ts';
@@ -22,6 +24,8 @@ export interface ServerContext {
   readonly people: PeopleBook;
   readonly trace: TraceDesk;
   readonly metrics: Metrics;
+  readonly quotas: Quotas;
+  readonly health: StoreHealth;
   readonly serverEpoch: string;
   readonly nowMs: () => number;
   readonly startedMs: number;

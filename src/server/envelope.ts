@@ -1,6 +1,8 @@
 // A quick look at a page of entries that came out of JSON: yes for what the wire's schema accepts. Whatever is not plainly
 // right is left to the schema, which also words the refusal; a property test holds the two together.
 
+import { isBounded, signatureForm } from '../../shared/log/entry.ts';
+
 const NAME = /^[\x21-\x7e]{1,64}$/;
 const HASH = /^[0-9a-f]{64}$/;
 const MOMENT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d{1,3})?(Z|[+-]\d{2}:\d{2})$/;
@@ -24,11 +26,12 @@ export function isPlainEntry(value: unknown): boolean {
     Object.keys(hlc).length === 2 &&
     isCount(hlc['ms']) &&
     isCount(hlc['n']) &&
+    isBounded({ ms: hlc['ms'], n: hlc['n'] }) &&
     (who === null || (typeof who === 'string' && who.length >= 1 && who.length <= 64)) &&
     isPlainObject(payload) &&
     isHash(prev) &&
     isHash(hash) &&
-    (sig === null || (typeof sig === 'string' && sig.length <= 128))
+    (sig === null || (typeof sig === 'string' && signatureForm.test(sig)))
   );
 }
 

@@ -13,6 +13,7 @@ import {
   verify,
 } from 'node:crypto';
 import type { Store } from './stores/store.ts';
+import { serverKeyName } from './stores/tables.ts';
 
 const readKeys = new Map<string, KeyObject | null>();
 const KEYS_KEPT = 5_000;
@@ -56,7 +57,7 @@ export interface ServerKey {
 /** Reads the server's key from the store, or makes it: several processes on one store share it. */
 export async function openServerKey(store: Store): Promise<ServerKey> {
   const fresh = generateKeyPairSync('ec', { namedCurve: 'P-256' }).privateKey;
-  const pem = await store.keepMeta('server_key', fresh.export({ type: 'pkcs8', format: 'pem' }).toString());
+  const pem = await store.keepMeta(serverKeyName, fresh.export({ type: 'pkcs8', format: 'pem' }).toString());
   const key = createPrivateKey(pem);
   const { x = '', y = '' } = createPublicKey(key).export({ format: 'jwk' });
   const point = Buffer.concat([Buffer.from([4]), Buffer.from(x, 'base64url'), Buffer.from(y, 'base64url')]);

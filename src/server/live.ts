@@ -12,8 +12,12 @@ const PACE_MS = 80;
 const ENTRIES_AT_ONCE = 200;
 const TEXT_AT_ONCE = 256 * 1024;
 const BEAT_MS = 15_000;
+/** How often streams of tablets that were shut out elsewhere are looked for, ms; before anything is sent, they are too. */
+const LOOK_MS = 1_000;
 /** Unsent bytes after which a listener is cut off. */
 const BACKLOG_BYTES = 2 * 1024 * 1024;
+/** Streams of one tablet: one window listens, and one that broke may not have ended here yet. The oldest end. */
+const STREAMS_MOST = 4;
 
 interface Listener {
   readonly tablet: string;
@@ -71,6 +75,7 @@ export function createLiveHub(options: LiveOptions): LiveHub {
         last = whole ? { pos: end.pos, root: end.root } : await store.head();
         const entries = whole ? `[${rows.map((row) => row.text).join(',')}]` : 'null';
         const cursor = formatCursor(last);
+        await endRevoked();
         send(
           `data: {"serverEpoch":"${serverEpoch}","from":"${from}","cursor":"${cursor}","entries":${entries}}\n\n`,
         );
@@ -95,24 +100,33 @@ export function createLiveHub(options: LiveOptions): LiveHub {
     if (signal.kind === 'appended') schedule();
     else endOf(signal.tablet);
   });
-  /** Keeps streams alive, and ends those of tablets that were revoked where no signal reaches, e.g. from a terminal. */
-  const beatOnce = async () => {
-    send(': beat\n\n');
+  /** Ends the streams of tablets that were revoked where no signal reaches, e.g. from a terminal. */
+  const endRevoked = async () => {
     if (listeners.size === 0) return;
-    const revoked = (await store.listTablets()).filter((tablet) => tablet.revokedMs !== null);
-    for (const { tablet } of revoked) endOf(tablet);
+    for (const tablet of await store.revokedTablets()) endOf(tablet);
   };
   const endOf = (tablet: string) => {
-    for (const listener of listeners) if (listener.tablet === tablet) listener.response.end();
+    for (const listener of listeners) {
+      if (listener.tablet !== tablet) continue;
+      listeners.delete(listener);
+      listener.response.end();
+    }
   };
-  const beat = setInterval(() => void beatOnce().catch(onFault), BEAT_MS);
+  const beat = setInterval(() => send(': beat\n\n'), BEAT_MS);
   beat.unref();
+  const look = setInterval(() => void endRevoked().catch(onFault), LOOK_MS);
+  look.unref();
 
   return {
     add: (tablet, response) => {
       // Asked for while the server stops: the tablet finds another process, or waits.
       if (closed) return void response.end();
       const listener = { tablet, response };
+      const own = [...listeners].filter((one) => one.tablet === tablet);
+      for (const one of own.slice(0, Math.max(0, own.length + 1 - STREAMS_MOST))) {
+        listeners.delete(one);
+        one.response.end();
+      }
       listeners.add(listener);
       response.on('close', () => listeners.delete(listener));
       response.on('error', () => listeners.delete(listener));
@@ -126,6 +140,7 @@ export function createLiveHub(options: LiveOptions): LiveHub {
       closed = true;
       unwatch();
       clearInterval(beat);
+      clearInterval(look);
       if (timer) clearTimeout(timer);
       for (const listener of listeners) listener.response.end();
       listeners.clear();

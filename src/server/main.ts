@@ -7,12 +7,14 @@ import type { FastifyInstance } from 'fastify';
 import { createAppender } from './appender.ts';
 import type { KeptCertificate } from './certificates/keep.ts';
 import type { ServerContext } from './context.ts';
+import { type StoreTrouble, storeWords, watchStore } from './health.ts';
 import { createApp } from './http/app.ts';
 import { createTrustServer } from './http/trust-page.ts';
 import { openServerKey } from './keys.ts';
 import { createLiveHub } from './live.ts';
 import { createMetrics } from './metrics.ts';
 import { createPeopleBook } from './people/book.ts';
+import { createQuotas } from './quotas.ts';
 import { createSeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
 import { createSignatureWalk } from './signatures.ts';
@@ -75,13 +77,27 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
     onFault: fault,
   });
   closers.push(store.close);
-  const context = await createContext(settings, { store, certificate, onFault: fault });
+  // A store that cannot be read through still serves what it can; what is wrong with it is told.
+  const faults: unknown[] = [];
+  const unsigned = await store.setSignaturesAside(nowMs()).catch((error: unknown) => {
+    faults.push(error);
+    return [];
+  });
+  let onTrouble = (_trouble: StoreTrouble, _where: string): void => undefined;
+  const context = await createContext(settings, {
+    ...{ store, certificate, onFault: fault },
+    onTrouble: (trouble, where) => onTrouble(trouble, where),
+  });
+  closers.push(context.health.stop);
   closers.push(context.appender.drained);
   closers.push(context.signatures.stop);
   closers.push(context.seen.stop);
   closers.push(context.trace.stop);
   const app = await createApp(context, certificate?.pair() ?? null);
   onFault = (error) => app.log.error({ err: error }, 'fault in the background');
+  onTrouble = (trouble, where) => app.log.error({ store: trouble, where }, storeWords[trouble]);
+  for (const error of faults) if (!context.health.met(error)) fault(error as Error);
+  for (const entry of unsigned) app.log.warn({ entry }, 'signature set aside: it is none by its form');
   closers.push(() => closeApp(app));
   // Live connections would hold the closing up: they end first.
   closers.push(context.live.close);
@@ -133,9 +149,10 @@ async function createContext(
     readonly store: Store;
     readonly certificate: KeptCertificate | null;
     readonly onFault: (error: Error) => void;
+    readonly onTrouble: (trouble: StoreTrouble, where: string) => void;
   },
 ): Promise<ServerContext> {
-  const { store, certificate, onFault } = parts;
+  const { store, certificate, onFault, onTrouble } = parts;
   const { nowMs } = settings.clock;
   const serverEpoch = await store.serverEpoch();
   const live = createLiveHub({ store, serverEpoch, start: await store.head(), onFault });
@@ -154,6 +171,8 @@ async function createContext(
     settings,
     store,
     metrics,
+    quotas: createQuotas(),
+    health: watchStore({ store, onTrouble }),
     signatures,
     appender: createAppender(store, nowMs),
     seen: createSeenBook(store, onFault),

@@ -37,6 +37,8 @@ export interface ServerSettings {
   readonly clock: ServerClock;
   readonly people: PeopleFold;
   readonly logLevel: 'debug' | 'info' | 'warn' | 'error' | 'silent';
+  /** Where the log goes, one JSON object a line; absent, to standard error. */
+  readonly logTo?: { readonly write: (line: string) => void };
   readonly https: HttpsSettings | null;
   /** The program that keeps the trace in a process of its own; absent, the server's own process does. */
   readonly traceProgram?: string;

@@ -288,6 +288,14 @@ describe('two tablets and their server', () => {
     await server.act('restore', backup, '--replace');
     await server.start();
     await untilSync(one.page, 'live');
+    // Each says that the server went back, until somebody has looked.
+    for (const { page } of [one, two]) {
+      await untilSync(page, 'live');
+      await chip(page).click();
+      await page.getByTestId('rolled-back').waitFor();
+      await page.getByTestId('rolled-back-seen').click();
+      await page.getByTestId('rolled-back').waitFor({ state: 'detached' });
+    }
     // Only a tablet that was never here shows what the server itself holds.
     const three = await join(await server.newCode(), 'Stores');
     await expect.poll(async () => (await logOf(three)).length, { timeout: 60_000 }).toBe(before.length + 1);

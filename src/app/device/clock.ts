@@ -10,6 +10,8 @@ export interface Clock {
   readonly nowMs: () => number;
   /** The tablet's clock as it stands, right or wrong; absent where it is the same. */
   readonly wallMs?: () => number;
+  /** True once the server told its time; absent where nobody does. */
+  readonly isSure?: () => boolean;
 }
 
 /** The real clock. */
@@ -120,6 +122,7 @@ export function createSteadyClock(
     slip,
     nowMs: () => take(nextReading(last, look())),
     wallMs: () => look().wallMs,
+    isSure: () => isServerKnown,
     sawEntry: (entryMs) => {
       if (!isServerKnown) take(afterEntry(last, look(), entryMs));
     },

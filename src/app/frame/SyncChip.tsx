@@ -25,8 +25,13 @@ export function SyncChip({ offline }: { readonly offline: ReadonlySignal<Offline
   app.nowMs.value; // the span since the last answer grows
   const status = app.sync.value;
   const behind = useBehind();
+  const role = app.person.value?.role;
+  const isLead = role === 'lead' || role === 'engineer';
   const { tone, text, wide, brief } =
-    sayStatus(status, behind) ?? sayHistory(behind, status?.backlog ?? 0) ?? sayOffline(offline.value);
+    sayWatch(status, isLead) ??
+    sayStatus(status, behind) ??
+    sayHistory(behind, status?.backlog ?? 0) ??
+    sayOffline(offline.value);
   return (
     <a
       class={`chip ${tone} ${wide && brief === undefined ? 'wide' : ''}`}
@@ -56,6 +61,16 @@ function sayOffline(state: OfflineState): ChipText {
   const words = say(shellWords);
   const text = state === 'ready' ? `● ${words.offlineReady}` : `○ ${words.gettingReady}`;
   return { tone: '', text, wide: true };
+}
+
+/** What somebody has to look at, whatever sync is doing; null where there is nothing. Clocks are a lead's business. */
+function sayWatch(status: SyncStatus | null, isLead: boolean): ChipText | null {
+  if (!status || status.phase === 'refused') return null;
+  const words = say(syncWords);
+  if (status.rolledBackMs !== null) return { tone: 'care', text: `! ${words.rolledBack}`, wide: false };
+  const off = status.clocksOff.length;
+  if (off === 0 || !isLead || status.phase !== 'live' || status.backlog > 0) return null;
+  return { tone: 'care', text: `! ${words.clocksOff(off)}`, wide: true };
 }
 
 /** Null where the log is whole. */

@@ -41,6 +41,7 @@ export async function connect(app: App): Promise<Connection | null> {
       return enrolled;
     },
     syncNow: sync.now,
+    tookNote: sync.tookNote,
     plant: async () => (await log.readMemory()).enrolled?.plant ?? null,
   };
 }

@@ -96,7 +96,7 @@ export async function readBorrowed(log: LogDatabase): Promise<Borrowed | null> {
 const endsOf = new WeakMap<Borrowed, ReadonlyMap<string, number>>();
 
 /** True where the entry is in the state already. */
-export function isIn(borrowed: Borrowed, entry: Entry): boolean {
+export function isIn(borrowed: Borrowed, entry: Pick<Entry, 'tablet' | 'epoch' | 'seq'>): boolean {
   let ends = endsOf.get(borrowed);
   if (!ends) {
     ends = new Map(borrowed.heads.map((head) => [chainId(head), head.seq]));
@@ -113,6 +113,13 @@ export async function countMissing(log: LogDatabase, borrowed: Borrowed): Promis
       .where('[tablet+epoch+seq]')
       .between([tablet, epoch, 1], [tablet, epoch, seq], true, true)
       .count();
+  }
+  // What came and was set aside will not come again: the fold without it is compared, and what differs is told.
+  for (const { value } of await log.aside.toArray()) {
+    const { tablet, epoch, seq } = (value ?? {}) as Partial<ChainEnd>; // looked at on the next line
+    if (typeof tablet !== 'string' || typeof epoch !== 'string' || !Number.isSafeInteger(seq)) continue;
+    const entry = { tablet, epoch, seq: seq as number }; // a safe integer is a number
+    if (isIn(borrowed, entry) && !(await log.entries.get([tablet, epoch, entry.seq]))) missing -= 1;
   }
   return missing;
 }

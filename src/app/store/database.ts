@@ -23,14 +23,25 @@ export interface MetaRow {
   readonly value: unknown;
 }
 
+/** What came and is no part of the log, or was told anew: kept as it came, under the hash of its text. */
+export interface AsideRow {
+  readonly key: string;
+  readonly fault: string;
+  /** When it was set aside, ms since 1970. */
+  readonly atMs: number;
+  readonly value: unknown;
+}
+
 /** The log's database. Steps are additive; every released version stays listed. */
 export class LogDatabase extends Dexie {
   declare entries: Table<EntryRow, [string, string, number]>;
   declare meta: Table<MetaRow, string>;
+  declare aside: Table<AsideRow, string>;
 
   constructor(name = 'reelward-log') {
     super(name, { chromeTransactionDurability: 'strict', cache: 'disabled' });
     this.version(1).stores({ entries: '[tablet+epoch+seq], [ms+n+tablet+epoch+seq]', meta: 'key' });
+    this.version(2).stores({ aside: 'key' });
   }
 }
 

@@ -3,10 +3,10 @@
 
 import type { Draft } from '../../../shared/floor/draft.ts';
 import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
-import { checkPayload, type PayloadOf, type Wish } from '../../../shared/floor/kinds.ts';
+import type { Wish } from '../../../shared/floor/kinds.ts';
 import { createReplica, foldIn, type Replica, snapshotOf } from '../../../shared/floor/replica.ts';
 import type { FloorState, FoldPosition } from '../../../shared/floor/state.ts';
-import type { Entry } from '../../../shared/log/entry.ts';
+import { chainId, type Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import type { Clock } from '../device/clock.ts';
 import {
@@ -22,17 +22,18 @@ import { foldBehind, type OwnFold } from './borrowed-check.ts';
 import {
   CacheDatabase,
   countUpTo,
-  entryToRow,
   LogDatabase,
   orderIndex,
   orderKey,
   type StoreFault,
   storeFault,
 } from './database.ts';
-import { type Identity, openIdentity, publicKey, type Remembered } from './identity.ts';
+import { addMissing, checkDraft, checkWish, openingWish } from './drafts.ts';
+import { type Identity, openIdentity, type Remembered } from './identity.ts';
 import { foldAll, type Loaded, loadFrom, loadReplica, readFrom } from './load.ts';
 import type { Handed } from './pack.ts';
-import { createWriter, type EntryDraft, type EntryWish, type Writer } from './writer.ts';
+import { asideRow, type Right, rightClocks } from './righted.ts';
+import { createWriter, type Writer } from './writer.ts';
 
 /** Names the fold to other tablets: only a state of the same name can be handed on. */
 export const foldName = `floor-${FOLD_VERSION}`;
@@ -66,6 +67,14 @@ export interface Store {
   readonly borrow: (handed: Handed) => Promise<boolean>;
   /** While a borrowed state stands in for history: how much of that is not here yet; null where the log is whole and was folded here. */
   readonly behind: () => Behind | null;
+  /** Keeps what came and is no part of the log, once each; answers how many are kept so in all. */
+  readonly setAside: (
+    found: readonly { readonly value: unknown; readonly fault: string }[],
+  ) => Promise<number>;
+  /** The true time is known: what is dated beyond the limit ahead of it goes aside, and own entries are told again. Resolves when durable and folded. */
+  readonly rightClocks: (
+    wish: Pick<Right, 'acked'> & { readonly nowMs: number; readonly offMs: number },
+  ) => Promise<void>;
   readonly onChange: (listener: (entries: readonly Entry[]) => void) => () => void;
   /** A fault that stops work until somebody acts, told once to each listener. */
   readonly onFault: (listener: (fault: StoreFault) => void) => () => void;
@@ -126,13 +135,13 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   } catch (error) {
     throw new StoreError(storeFault(error), error);
   }
-  const { identity } = opened;
+  let { identity } = opened;
   const writer: Writer = createWriter(log, identity, options);
 
   // Listening starts before the log is read: what another window writes meanwhile waits in `folding`, else it would be missed.
   let folding: Promise<unknown> = Promise.resolve();
   const peers = new BroadcastChannel(`${log.name}-entries`);
-  peers.onmessage = (message: MessageEvent<readonly Entry[] | 'borrowed' | 'given-back'>) => {
+  peers.onmessage = (message: MessageEvent<readonly Entry[] | 'borrowed' | 'given-back' | 'righted'>) => {
     const work = typeof message.data === 'string' ? inTurn(reload) : fold(message.data, true);
     work.catch((error) => tellFault(storeFault(error)));
   };
@@ -171,7 +180,26 @@ export async function openStore(options: StoreOptions): Promise<Store> {
 
   /** Another window of this tablet borrowed a state, or gave one back. */
   async function reload(): Promise<void> {
+    const found = await log.meta.get('identity');
+    if (found) goOnAs(found.value as Identity); // written by this store only
     goOnFrom(await loadReplica(log, cache, thisFold));
+  }
+
+  function goOnAs(next: Identity): void {
+    if (next.epoch === identity.epoch) return;
+    identity = next;
+    writer.goOnAs(next);
+  }
+
+  /** Clocks put right, and all folded anew where that changed the log. */
+  async function putRight(right: Right): Promise<void> {
+    const next = await rightClocks(log, identity, right);
+    if (!next) return;
+    await cache.kept.delete('snapshot').catch(() => undefined); // of no use, and found so at a start
+    writer.forgetClock();
+    goOnAs(next);
+    goOnFrom(await loadReplica(log, cache, thisFold));
+    peers.postMessage('righted');
   }
 
   function goOnFrom(loaded: Loaded): void {
@@ -276,8 +304,11 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     }
   }
 
+  const nameNow = () => replica.state.tablets.get(identity.tablet)?.name ?? options.tabletName;
   const store: Store = {
-    identity,
+    get identity() {
+      return identity;
+    },
     log,
     cache,
     floor: () => replica.state,
@@ -309,6 +340,20 @@ export async function openStore(options: StoreOptions): Promise<Store> {
           return true;
         }),
       ),
+    setAside: (found) =>
+      guarded(async () => {
+        const atMs = options.clock.nowMs();
+        await log.aside.bulkPut(found.map(({ value, fault }) => asideRow(value, fault, atMs)));
+        return log.aside.count();
+      }),
+    rightClocks: ({ nowMs, offMs, acked }) =>
+      guarded(() =>
+        writer.alone(() =>
+          inTurn(() =>
+            putRight({ nowMs, wallMs: nowMs - offMs, acked, app: options.appVersion, name: nameNow() }),
+          ),
+        ),
+      ),
     behind: () => borrowed && { missing: Math.max(0, missing), of: borrowed.count },
     onChange: (listener) => {
       changeListeners.add(listener);
@@ -337,41 +382,17 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     },
   };
 
+  if (!opened.fresh) {
+    // Without anybody's time, readings out of all bounds are wrong for sure.
+    const wallMs = options.clock.nowMs();
+    const acked = { [chainId(identity)]: Number.MAX_SAFE_INTEGER - 1 }; // the head alone tells: not the whole chain is read
+    const right = { nowMs: null, wallMs, acked, app: options.appVersion, name: nameNow() };
+    await writer.alone(() => inTurn(() => putRight(right)));
+  }
   if (opened.fresh) {
-    await store.append(
-      [
-        {
-          kind: 'tablet.opened',
-          payload: {
-            name: options.tabletName,
-            app: options.appVersion,
-            key: await publicKey(identity),
-            previous: opened.lost ? { epoch: opened.lost.epoch, seq: opened.lost.seq } : null,
-          },
-        },
-      ],
-      null,
-    );
+    const { appVersion, tabletName } = options;
+    await store.append([await openingWish(identity, { appVersion, tabletName, lost: opened.lost })], null);
   }
   if (borrowed && missing <= 0) checkLater();
   return store;
-}
-
-function checkDraft(draft: Draft): EntryDraft {
-  return typeof draft === 'function' ? (before) => checkWish(draft(before)) : checkWish(draft);
-}
-
-function checkWish({ kind, payload }: Wish): EntryWish {
-  return { kind, payload: checkPayload(kind, payload as PayloadOf<typeof kind>) }; // the pair is kept together by `Wish`
-}
-
-/** Adds entries whose name is free; one whose name is taken by another hash is kept out and reported by its absence. */
-async function addMissing(log: LogDatabase, entries: readonly Entry[]): Promise<readonly Entry[]> {
-  return log.transaction('rw', log.entries, async () => {
-    const keys = entries.map((entry) => [entry.tablet, entry.epoch, entry.seq] as [string, string, number]);
-    const there = await log.entries.bulkGet(keys);
-    const fresh = entries.filter((_, index) => there[index] === undefined);
-    await log.entries.bulkAdd(fresh.map(entryToRow));
-    return fresh;
-  });
 }

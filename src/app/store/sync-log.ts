@@ -39,6 +39,9 @@ export function createSyncLog(store: Store): SyncLog {
       return (hole < 0 ? rows : rows.slice(0, hole)).map((row) => row.entry);
     },
     takeIn: store.takeIn,
+    firstOf: async ({ tablet, epoch }) => (await entries.get([tablet, epoch, 1]))?.entry ?? null,
+    setAside: store.setAside,
+    rightClocks: store.rightClocks,
     readMemory: async () => ({
       ...emptyMemory,
       ...((await meta.get('sync'))?.value as Partial<SyncMemory> | undefined), // written below only

@@ -5,7 +5,7 @@
 
 import Dexie from 'dexie';
 import { formatMoment } from '../../../shared/kit/moment.ts';
-import { mergeClock, tickClock } from '../../../shared/log/clock.ts';
+import { mayFollow, mergeClock, tickClock } from '../../../shared/log/clock.ts';
 import {
   type ClockReading,
   type Entry,
@@ -46,6 +46,12 @@ export interface Writer {
   readonly rehearse: (wishes: readonly EntryWish[]) => Promise<void>;
   /** Takes note of another tablet's clock, so that own later entries come after what was seen. */
   readonly sawClock: (seen: ClockReading) => void;
+  /** Forgets what clocks were seen: some were wrong. */
+  readonly forgetClock: () => void;
+  /** Goes on in another life of this tablet's chain, whose head is in the database. */
+  readonly goOnAs: (identity: Identity) => void;
+  /** Runs work that changes the chain; no append runs meanwhile. */
+  readonly alone: <T>(work: () => Promise<T>) => Promise<T>;
 }
 
 /** True where an entry of that number was there already. */
@@ -56,9 +62,10 @@ function isTaken(error: unknown): boolean {
 /** Makes the writer of a tablet's chain. `isPassing`: nothing of it is remembered outside the database. */
 export function createWriter(
   db: LogDatabase,
-  identity: Identity,
+  firstIdentity: Identity,
   { clock, isPassing = false }: { readonly clock: Clock; readonly isPassing?: boolean },
 ): Writer {
+  let identity = firstIdentity;
   let queue: Promise<unknown> = Promise.resolve();
   let seen: ClockReading | null = null;
   /** The head as last written here: saves a look before each append; another window's append is noticed within. */
@@ -70,7 +77,9 @@ export function createWriter(
 
   async function seal(head: Head, drafts: readonly EntryDraft[], who: string | null): Promise<Entry[]> {
     let { seq, hash } = head;
-    let hlc = seen === null ? head.hlc : mergeClock(head.hlc, seen);
+    // A head that an older app let a wrong clock carry away is not gone on from.
+    const own = head.hlc && mayFollow(head.hlc, null) ? head.hlc : null;
+    let hlc = seen === null ? own : mergeClock(own, seen);
     const sealed: Entry[] = [];
     for (const told of drafts) {
       const wish = typeof told === 'function' ? told(sealed.map(entryId)) : told;
@@ -140,7 +149,20 @@ export function createWriter(
       lastHead ??= head;
     },
     sawClock: (reading) => {
-      seen = mergeClock(seen, reading);
+      if (mayFollow(reading, clock.isSure?.() ? clock.nowMs() : null)) seen = mergeClock(seen, reading);
+    },
+    forgetClock: () => {
+      seen = null;
+      lastHead = null;
+    },
+    goOnAs: (next) => {
+      identity = next;
+      lastHead = null;
+    },
+    alone: (work) => {
+      const result = queue.then(work);
+      queue = result.catch(() => undefined); // the caller gets the failure; the queue goes on
+      return result;
     },
   };
 }

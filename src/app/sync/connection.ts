@@ -9,6 +9,8 @@ export interface Connection {
   readonly caller: () => Promise<Caller | null>;
   readonly enrol: (code: string, name: string) => Promise<Result<{ readonly plant: string }, CallFailure>>;
   readonly syncNow: () => void;
+  /** A person took note that the server's log went back. */
+  readonly tookNote: () => void;
   /** The plant that this tablet was enrolled at; null where it was not. */
   readonly plant: () => Promise<string | null>;
 }

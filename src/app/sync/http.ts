@@ -6,7 +6,7 @@ import { fail, ok, type Result } from '../../../shared/kit/result.ts';
 import type { WireCode } from '../../../shared/wire/codes.ts';
 import { personHeader, refusalSchema } from '../../../shared/wire/messages.ts';
 import { formatProof, requestText } from '../../../shared/wire/signing.ts';
-import { wireHeader, wireVersion } from '../../../shared/wire/version.ts';
+import { bodyHeader, wireHeader, wireVersion } from '../../../shared/wire/version.ts';
 import { retryAfterMs } from './backoff.ts';
 import { type PackedBody, packBody, type Wished } from './pack.ts';
 import type { SyncKey, SyncWorld } from './ports.ts';
@@ -84,6 +84,7 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
     const sig = await key.sign(requestText({ method, path, bodyHash: body.hash, timeMs, nonce }));
     const headers: Record<string, string> = {
       [wireHeader]: String(wireVersion),
+      [bodyHeader]: body.hash,
       authorization: formatProof({ tablet: key.tablet, timeMs, nonce, sig }),
       ...body.headers,
       ...(wish.person === undefined ? {} : { [personHeader]: wish.person }),

@@ -47,7 +47,10 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
   };
   const pushing = createOnce(() => inTurn(rounds.push));
   const unwatch = parts.log.onAppend(pushing);
-  const checkpoints = setInterval(() => void inTurn(rounds.checkpoint), CHECKPOINT_MS);
+  const checkpoints = setInterval(() => {
+    void inTurn(rounds.checkpoint);
+    void inTurn(rounds.ask);
+  }, CHECKPOINT_MS);
   let silence = setTimeout(end, SILENT_MS);
 
   try {

@@ -5,7 +5,7 @@ import { longestWaitMs, waitAfter } from './backoff.ts';
 import type { Caller, CallFailure } from './http.ts';
 import { createCaller } from './http.ts';
 import { listen } from './live.ts';
-import type { SyncKey, SyncLog, SyncStatus, SyncWorld } from './ports.ts';
+import { noStatus, type SyncKey, type SyncLog, type SyncStatus, type SyncWorld } from './ports.ts';
 import { createRounds, type Rounds } from './rounds.ts';
 
 /** Codes that trying again later does not change: a person has to act first. */
@@ -33,12 +33,15 @@ export interface SyncOptions {
 export interface SyncLoop {
   /** Ends the present wait: the tablet became visible, came online, or a person asked. */
   readonly now: () => void;
+  /** A person took note that the server's log went back. */
+  readonly tookNote: () => void;
   readonly done: Promise<void>;
 }
 
 /** Starts the loop; the caller holds the tablet's lock, so that one window syncs. */
 export function startSync(options: SyncOptions): SyncLoop {
   let wake = () => {};
+  let note = () => {};
   const status = createStatus(options);
   const loop = async () => {
     const memory = await options.log.readMemory();
@@ -46,12 +49,17 @@ export function startSync(options: SyncOptions): SyncLoop {
       status({ phase: 'alone', reason: null, againMs: null });
       return;
     }
+    status({
+      rolledBackMs: memory.rolledBackMs,
+      setAside: (await options.log.setAside?.([])) ?? 0,
+    });
     const caller = createCaller(options.world, options.key, {
       clockOffMs: memory.clockOffMs,
       signal: options.signal,
       onAnswer: () => status({ lastAnswerMs: options.world.nowMs() }),
     });
     const rounds = createRounds({ ...options, caller, memory, status });
+    note = () => void rounds.tookNote().catch(() => undefined); // a log that fails tells so itself
     // Counted also while the server is away: that is when people ask what waits.
     const count = () => void rounds.tellBacklog().catch(() => undefined); // a log that fails tells so itself
     const unwatch = options.log.onAppend(count);
@@ -82,7 +90,7 @@ export function startSync(options: SyncOptions): SyncLoop {
       });
     }
   };
-  return { now: () => wake(), done: loop() };
+  return { now: () => wake(), tookNote: () => note(), done: loop() };
 }
 
 function waitFor(failure: CallFailure | null, failures: number, chance: number): number {
@@ -117,15 +125,7 @@ async function runOnce(
 }
 
 function createStatus(options: SyncOptions): (change: Partial<SyncStatus>) => void {
-  let now: SyncStatus = {
-    phase: 'alone',
-    lastAnswerMs: null,
-    backlog: 0,
-    reason: null,
-    againMs: null,
-    clockOffMs: 0,
-    aside: [],
-  };
+  let now = noStatus;
   return (change) => {
     now = { ...now, ...change };
     options.onStatus(now);

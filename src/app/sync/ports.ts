@@ -2,6 +2,7 @@
 // and the loop runs in the page as it does in a test.
 
 import type { Entry } from '../../../shared/log/entry.ts';
+import type { EntryFault } from '../../../shared/wire/codes.ts';
 import type { Head, SignedCheckpoint } from '../../../shared/wire/messages.ts';
 
 /** What sync remembers between starts. Kept beside the log, in the same database. */
@@ -21,6 +22,8 @@ export interface SyncMemory {
   readonly acked: Readonly<Record<string, number>>;
   /** The server's clock minus this tablet's, ms, as last seen. */
   readonly clockOffMs: number;
+  /** When the server was found to hold less than it had, ms since 1970; null where it never was, or somebody took note. */
+  readonly rolledBackMs: number | null;
 }
 
 /** Before anything was ever synced. */
@@ -31,6 +34,7 @@ export const emptyMemory: SyncMemory = {
   history: null,
   acked: {},
   clockOffMs: 0,
+  rolledBackMs: null,
 };
 
 /** The tablet's log as sync sees it. Every promise resolves when the change is durable. */
@@ -45,6 +49,12 @@ export interface SyncLog {
   ) => Promise<readonly Entry[]>;
   /** Adds entries that are not here yet; those already here change nothing. */
   readonly takeIn: (entries: readonly Entry[]) => Promise<void>;
+  /** The first entry of a chain, where it is here: it names the key that signs the others. */
+  readonly firstOf?: (chain: { readonly tablet: string; readonly epoch: string }) => Promise<Entry | null>;
+  /** Keeps what came and is no part of the log, once each; answers how many are kept so in all. */
+  readonly setAside?: (found: readonly SetAside[]) => Promise<number>;
+  /** The true time is known: what was dated beyond the limit ahead of it goes aside, and own entries are written anew. */
+  readonly rightClocks?: (wish: RightWish) => Promise<void>;
   readonly readMemory: () => Promise<SyncMemory>;
   readonly writeMemory: (memory: SyncMemory) => Promise<void>;
   /** Keeps the server's newest checkpoint as evidence. */
@@ -53,6 +63,22 @@ export interface SyncLog {
   readonly onAppend: (listener: () => void) => () => void;
   /** Folded state for other tablets, and how to start from one; absent where the app does without. */
   readonly snapshots?: SnapshotPort;
+}
+
+/** What came from the server and is no part of the log: as it came, and why. */
+export interface SetAside {
+  readonly value: unknown;
+  readonly fault: EntryFault | 'unreadable';
+}
+
+/** What is known when clocks are put right. */
+export interface RightWish {
+  /** The server's time, ms since 1970. */
+  readonly nowMs: number;
+  /** The server's clock minus this tablet's, ms. */
+  readonly offMs: number;
+  /** `tablet/epoch` -> sequence number up to which the server holds that chain. */
+  readonly acked: Readonly<Record<string, number>>;
 }
 
 /** State folded up to a cursor. The bytes are the app's own business. */
@@ -105,7 +131,34 @@ export interface SyncStatus {
   readonly clockOffMs: number;
   /** Own entries that the server kept aside: somebody has to look. */
   readonly aside: readonly string[];
+  /** Entries of others that came and are no part of the log, kept aside here. */
+  readonly setAside: number;
+  /** Tablets of the plant whose clocks are off, by name; positive is ahead, ms. */
+  readonly clocksOff: readonly ClockOff[];
+  /** When the server was found to hold less than before, ms since 1970; null where it never was, or somebody took note. */
+  readonly rolledBackMs: number | null;
 }
+
+/** A tablet whose clock is off. */
+export interface ClockOff {
+  readonly tablet: string;
+  readonly name: string;
+  readonly offMs: number;
+}
+
+/** Before anything is known. */
+export const noStatus: SyncStatus = {
+  phase: 'alone',
+  lastAnswerMs: null,
+  backlog: 0,
+  reason: null,
+  againMs: null,
+  clockOffMs: 0,
+  aside: [],
+  setAside: 0,
+  clocksOff: [],
+  rolledBackMs: null,
+};
 
 /** `alone`: not enrolled. `follower`: another window of this tablet syncs. `refused`: the server said no; a person must act. */
 export const syncPhases = ['alone', 'follower', 'syncing', 'live', 'waiting', 'refused'] as const;

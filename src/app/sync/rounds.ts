@@ -1,7 +1,7 @@
 // The steps of a sync round, each safe to repeat: names of entries decide what is new, at both ends. Memory is written only
 // after what it speaks of is durable, so that a crash in between repeats work and never skips any.
 
-import { chainId, type Entry } from '../../../shared/log/entry.ts';
+import { chainId, type Entry, isBounded, signatureForm } from '../../../shared/log/entry.ts';
 import { formatCursor, parseCursor, startCursor } from '../../../shared/wire/cursor.ts';
 import { pageEntries } from '../../../shared/wire/limits.ts';
 import {
@@ -15,6 +15,7 @@ import {
 } from '../../../shared/wire/messages.ts';
 import { type Page, takePage } from '../../../shared/wire/pages.ts';
 import { entryText } from '../../../shared/wire/signing.ts';
+import { checkPulled } from './check.ts';
 import type { Caller, CallFailure } from './http.ts';
 import type { SyncKey, SyncLog, SyncMemory, SyncStatus, SyncWorld } from './ports.ts';
 import { giveSnapshot, takeSnapshot } from './snapshot.ts';
@@ -30,6 +31,10 @@ export interface Rounds {
   readonly takeLive: (live: Live) => Promise<boolean>;
   /** Pulls one page of the history that a snapshot stood in for; `done` where there is none left. */
   readonly history: () => Promise<CallFailure | 'done' | null>;
+  /** A person took note that the server's log went back. */
+  readonly tookNote: () => Promise<void>;
+  /** Asks how the plant stands: which tablets' clocks are off. */
+  readonly ask: () => Promise<CallFailure | null>;
   /** Counts own entries that the server does not hold yet; asks nobody. */
   readonly tellBacklog: () => Promise<void>;
   /** Keeps the server's newest checkpoint. */
@@ -68,7 +73,16 @@ export function createRounds(parts: RoundParts): Rounds {
   const meetEpoch = async (serverEpoch: string) => {
     if (memory.serverEpoch === serverEpoch) return;
     stuck.clear();
+    const isOther = memory.serverEpoch !== null;
     await remember({ serverEpoch, cursor: null, history: null, acked: {} });
+    if (isOther) await tellRollback();
+  };
+
+  /** The server holds less than it did, or another log than it did: people have to know, also where all of it comes back by itself. */
+  const tellRollback = async () => {
+    const rolledBackMs = Math.round(parts.world.nowMs() + caller.clockOffMs());
+    await remember({ rolledBackMs });
+    status({ rolledBackMs });
   };
 
   const noteAcks = (acks: readonly Mark[]) =>
@@ -87,14 +101,25 @@ export function createRounds(parts: RoundParts): Rounds {
 
   const start = async (): Promise<CallFailure | null> => {
     const heads = await log.heads();
+    let serverMs = 0;
     for (let at = 0; at === 0 || at < heads.length; at += OFFER_AT_ONCE) {
       const json = { heads: heads.slice(at, at + OFFER_AT_ONCE) };
       const offered = await caller.call('/api/offer', offeredSchema, { json });
       if (!offered.ok) return offered.error;
       await meetEpoch(offered.value.serverEpoch);
       await noteAcks(offered.value.acks);
+      status({ clocksOff: offered.value.clocksOff ?? [] });
+      serverMs = offered.value.serverMs;
     }
+    await log.rightClocks?.({ nowMs: serverMs, offMs: caller.clockOffMs(), acked: memory.acked });
     await tellBacklog();
+    return null;
+  };
+
+  const ask = async (): Promise<CallFailure | null> => {
+    const offered = await caller.call('/api/offer', offeredSchema, { json: { heads: [] } });
+    if (!offered.ok) return offered.error;
+    status({ clocksOff: offered.value.clocksOff ?? [] });
     return null;
   };
 
@@ -121,9 +146,13 @@ export function createRounds(parts: RoundParts): Rounds {
     let isGap = false;
     for (;;) {
       while (!failure && !isGap && !stuck.has(id) && travelling.length < PAGES_AT_ONCE && sent < head.seq) {
-        const page = takePage(await log.entriesAfter(head, sent, pageEntries));
+        const next = await log.entriesAfter(head, sent, pageEntries);
+        const page = takePage(next.slice(0, endOfSound(next)));
         const last = page.entries.at(-1);
-        if (!last) break;
+        if (!last) {
+          if (next.length > 0) stuck.add(id);
+          break;
+        }
         sent = last.seq;
         travelling.push({ end: sent, answer: pushPage(page, head) });
       }
@@ -178,10 +207,11 @@ export function createRounds(parts: RoundParts): Rounds {
         if (pulled.error.code !== 'epoch-changed') return pulled.error;
         // The server's log does not hold this place any more: begin anew, and offer what is here.
         await remember({ cursor: null, history: null, acked: {} });
+        await tellRollback();
         return (await start()) ?? (await push()) ?? (await pullAgain());
       }
       await meetEpoch(pulled.value.serverEpoch);
-      await takeEntries(pulled.value.entries);
+      await takeEntries(pulled.value.entries, pulled.value.serverMs);
       await remember({ cursor: pulled.value.cursor });
       if (!pulled.value.more) break;
     }
@@ -197,19 +227,28 @@ export function createRounds(parts: RoundParts): Rounds {
     const after = formatCursor(startCursor);
     const pulled = await caller.call(`/api/pull?after=${after}`, pulledSchema, { timeoutMs: 30_000 });
     if (!pulled.ok) return pulled.error;
-    await takeEntries(pulled.value.entries);
+    await takeEntries(pulled.value.entries, pulled.value.serverMs);
     await remember({ cursor: pulled.value.cursor });
     return pulled.value.more ? pull() : null;
   };
 
-  const takeEntries = async (entries: readonly Entry[]) => {
-    if (entries.length > 0) await log.takeIn(entries);
+  /** Takes in what is part of the log, and keeps the rest aside: one entry harms no other. */
+  const takeEntries = async (values: readonly unknown[], serverMs: number, atOnce = pageEntries) => {
+    const { entries, aside } = await checkPulled(values, { log, serverMs });
+    for (let from = 0; from < entries.length; from += atOnce)
+      await log.takeIn(entries.slice(from, from + atOnce));
+    if (aside.length > 0) status({ setAside: (await log.setAside?.(aside)) ?? aside.length });
   };
 
   return {
     start,
     push,
     pull,
+    ask,
+    tookNote: async () => {
+      await remember({ rolledBackMs: null });
+      status({ rolledBackMs: null });
+    },
     tellBacklog,
     takeLive: async (live) => {
       if (live.serverEpoch !== memory.serverEpoch || live.from !== memory.cursor) {
@@ -217,7 +256,7 @@ export function createRounds(parts: RoundParts): Rounds {
         return live.serverEpoch === memory.serverEpoch && isBehind(live.cursor, memory.cursor);
       }
       if (live.entries === null) return live.cursor === memory.cursor;
-      await takeEntries(live.entries);
+      await takeEntries(live.entries, parts.world.nowMs() + caller.clockOffMs());
       await remember({ cursor: live.cursor });
       return true;
     },
@@ -226,10 +265,8 @@ export function createRounds(parts: RoundParts): Rounds {
       const { at, untilPos } = memory.history;
       const pulled = await caller.call(`/api/pull?after=${at}`, pulledSchema, { timeoutMs: 30_000 });
       if (!pulled.ok) return pulled.error;
-      const { entries } = pulled.value;
-      for (let from = 0; from < entries.length; from += HISTORY_AT_ONCE)
-        await takeEntries(entries.slice(from, from + HISTORY_AT_ONCE));
-      const { cursor, more } = pulled.value;
+      const { entries, serverMs, cursor, more } = pulled.value;
+      await takeEntries(entries, serverMs, HISTORY_AT_ONCE);
       const done = !more || (parseCursor(cursor)?.pos ?? untilPos) >= untilPos;
       await remember({ history: done ? null : { at: cursor, untilPos } });
       return done ? 'done' : null;
@@ -247,6 +284,14 @@ function isBehind(cursor: string, held: string | null): boolean {
   const pos = parseCursor(cursor)?.pos;
   const heldPos = held === null ? undefined : parseCursor(held)?.pos;
   return pos !== undefined && heldPos !== undefined && pos <= heldPos;
+}
+
+/** How many entries from the start the server can read: an older app took in what no reader takes today. */
+function endOfSound(entries: readonly Entry[]): number {
+  const bad = entries.findIndex(
+    ({ hlc, sig }) => !isBounded(hlc) || (sig !== null && !signatureForm.test(sig)),
+  );
+  return bad < 0 ? entries.length : bad;
 }
 
 /** Own entries written before there was a key are signed when they are first sent. */

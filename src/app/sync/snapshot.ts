@@ -4,7 +4,7 @@
 
 import { ok, type Result } from '../../../shared/kit/result.ts';
 import { parseCursor } from '../../../shared/wire/cursor.ts';
-import { snapshotBytes } from '../../../shared/wire/limits.ts';
+import { snapshotBytes, snapshotUnpackedBytes } from '../../../shared/wire/limits.ts';
 import type { Caller, CallFailure } from './http.ts';
 import { gzip } from './pack.ts';
 import type { SyncLog } from './ports.ts';
@@ -44,10 +44,29 @@ export async function giveSnapshot(parts: SnapshotParts & { readonly cursor: str
 
 async function unpack(response: Response): Promise<Result<Uint8Array, CallFailure>> {
   try {
-    const packed = new Blob([await response.arrayBuffer()]).stream();
-    const stream = packed.pipeThrough(new DecompressionStream('gzip'));
-    return ok(new Uint8Array(await new Response(stream).arrayBuffer()));
+    const packed = await readUpTo(response.body, snapshotBytes);
+    const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip'));
+    return ok(await readUpTo(stream, snapshotUnpackedBytes));
   } catch {
     return { ok: false, error: { code: 'unreadable', facts: {}, retryAfterMs: null } };
   }
+}
+
+/** All bytes of a stream; one that goes on beyond the limit is broken off there, since a few bytes can unpack to any number. */
+export async function readUpTo(
+  stream: ReadableStream<Uint8Array> | null,
+  most: number,
+): Promise<Uint8Array<ArrayBuffer>> {
+  const chunks: Uint8Array<ArrayBuffer>[] = [];
+  let size = 0;
+  const reader = stream?.getReader();
+  for (let next = await reader?.read(); next && !next.done; next = await reader?.read()) {
+    size += next.value.length;
+    if (size > most) {
+      await reader?.cancel();
+      throw new RangeError(`Cannot read a stream as it must end within ${most} bytes: it goes on`);
+    }
+    chunks.push(next.value as Uint8Array<ArrayBuffer>); // never shared memory
+  }
+  return new Uint8Array(await new Blob(chunks).arrayBuffer());
 }

@@ -2,13 +2,15 @@
 
 import { asLeader, type Locks } from './leader.ts';
 import { type SyncLoop, startSync } from './loop.ts';
-import type { SyncKey, SyncLog, SyncStatus, SyncWorld } from './ports.ts';
+import { noStatus, type SyncKey, type SyncLog, type SyncStatus, type SyncWorld } from './ports.ts';
 
 export interface TabletSync {
   /** Syncs now instead of when the wait is over. */
   readonly now: () => void;
   /** Begins anew, e.g. after the tablet was enrolled. */
   readonly restart: () => void;
+  /** A person took note that the server's log went back. */
+  readonly tookNote: () => void;
   readonly stop: () => Promise<void>;
 }
 
@@ -22,15 +24,7 @@ export interface TabletSyncOptions {
   readonly onWake: (listener: () => void) => () => void;
 }
 
-const waitingForLead: SyncStatus = {
-  phase: 'follower',
-  lastAnswerMs: null,
-  backlog: 0,
-  reason: null,
-  againMs: null,
-  clockOffMs: 0,
-  aside: [],
-};
+const waitingForLead: SyncStatus = { ...noStatus, phase: 'follower' };
 
 /** Starts sync; it goes on until stopped. */
 export function startTabletSync(options: TabletSyncOptions): TabletSync {
@@ -54,6 +48,7 @@ export function startTabletSync(options: TabletSyncOptions): TabletSync {
   const unwatch = options.onWake(() => loop?.now());
   return {
     now: () => loop?.now(),
+    tookNote: () => loop?.tookNote(),
     restart: () => {
       running.abort();
       begin();

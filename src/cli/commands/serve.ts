@@ -3,6 +3,7 @@
 
 import { CertificateRefused } from '../../server/certificates/refused.ts';
 import { makeCode } from '../../server/codes.ts';
+import { troubleOf } from '../../server/health.ts';
 import { CannotStart, type RunningServer, startServer } from '../../server/main.ts';
 import type { ServerSettings } from '../../server/settings.ts';
 import { StoreRefused } from '../../server/stores/migrate.ts';
@@ -32,15 +33,19 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
   --cert FILE, --key FILE
                    an own certificate (chain) and key as PEM instead
 
-  enrol            prints a one-time code for a tablet, good for ten minutes
+  enrol            prints a one-time code for a tablet, good for ten minutes;
+                   --replaces TABLET: it may take the place of that active tablet,
+                   e.g. one whose storage was lost
   tablets          lists the tablets as JSON
   revoke TABLET    shuts a tablet out at once
   aside [FILE]     lists as JSON the entries that the server kept aside, with who brought
                    them and why they are no part of the log; with FILE, writes them
                    whole to that new file, one JSON object a line
-  backup FILE      writes the whole store to one new file, also while the server runs
+  backup FILE      writes the whole store to one new file, also while the server runs;
+                   the server's signing key stays in the store
   restore FILE     puts a backup into an empty store, of either kind; the server must be
-                   stopped. --replace: over what is there, after copying that away
+                   stopped. --replace: over what is there, after copying that away;
+                   tablets that were shut out there stay shut out
 
 The acts take --data and --database like the server; enrol takes --url, the address that
 tablets use (default http://localhost:8080).
@@ -58,6 +63,8 @@ export const command: Command = {
       max: 2,
       names: `nothing or ${actNames}`,
     });
+    // Whatever is written is for the user who serves alone.
+    process.umask(0o077);
     try {
       if (positionals.length === 0) return await serve(readSettings(values), io);
       return await runAct(positionals, values, io);
@@ -81,6 +88,14 @@ function databaseFault(error: unknown): NotUnderstood | null {
   if (code === '28P01' || code === '28000')
     return new NotUnderstood('--database: user or password is refused');
   if (code === '3D000') return new NotUnderstood('--database: no database of that name; make it first');
+  const trouble = troubleOf(error);
+  if (trouble === 'read-only' || code === 'EACCES')
+    return new NotUnderstood(
+      '--data: this user may not write there; check who owns the folder and how the disk is mounted',
+    );
+  if (trouble === 'disk-full') return new NotUnderstood('--data: the disk is full; make room first');
+  if (trouble === 'damaged' && code !== 'SQLITE_NOTADB')
+    return new NotUnderstood('--data: log.sqlite is damaged; keep a copy of the folder and restore a backup');
   if (code === 'SQLITE_NOTADB')
     return new NotUnderstood('--data: log.sqlite is no database; restore a backup');
   return null;

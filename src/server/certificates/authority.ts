@@ -12,6 +12,7 @@ import {
 } from 'node:crypto';
 import { isIP } from 'node:net';
 import * as x509 from '@peculiar/x509';
+import { isPrivate, nameConstraints, nameConstraintsId, nameTree } from './constraints.ts';
 
 // Node's and the page's declarations of the same object differ in small print; the library wants the page's.
 type LibraryCrypto = NonNullable<Parameters<typeof x509.SubjectKeyIdentifierExtension.create>[2]>;
@@ -20,8 +21,8 @@ const libraryCrypto = webcrypto as unknown as LibraryCrypto;
 x509.cryptoProvider.set(libraryCrypto);
 
 const DAY_MS = 86_400_000;
-/** Life of the authority. Common practice for a local root: ten years. */
-const AUTHORITY_DAYS = 3_650;
+/** Life of the authority: two years, since its key lies on a computer of the plant. Each tablet is asked to trust the next one once. */
+const AUTHORITY_DAYS = 731;
 /** Longest that every platform accepts for a leaf (CA/Browser Forum baseline requirements: 398 days). */
 export const leafDays = 397;
 /** Clocks of tablets may be behind: valid since yesterday. */
@@ -36,8 +37,12 @@ export interface PemPair {
   readonly key: string;
 }
 
-/** Makes the authority. */
-export async function makeAuthority(plant: string, nowMs: number): Promise<PemPair> {
+/** Makes the authority, which may speak for private addresses, `.local` and `names` only, and for servers only. */
+export async function makeAuthority(
+  plant: string,
+  names: readonly string[],
+  nowMs: number,
+): Promise<PemPair> {
   const keys = await crypto.subtle.generateKey(KEY, true, ['sign', 'verify']);
   const tag = randomBytes(3).toString('hex');
   const cert = await x509.X509CertificateGenerator.createSelfSigned({
@@ -50,6 +55,8 @@ export async function makeAuthority(plant: string, nowMs: number): Promise<PemPa
     extensions: [
       new x509.BasicConstraintsExtension(true, 0, true),
       new x509.KeyUsagesExtension(x509.KeyUsageFlags.keyCertSign | x509.KeyUsageFlags.cRLSign, true),
+      new x509.ExtendedKeyUsageExtension([SERVER_USE], false),
+      new x509.Extension(nameConstraintsId, true, nameConstraints(names)),
       await x509.SubjectKeyIdentifierExtension.create(keys.publicKey, false, libraryCrypto),
     ],
   });
@@ -107,6 +114,22 @@ export function readCertificate(pem: string): CertificateFacts {
     fits: (name) => (isIP(name) ? cert.checkIP(name) : cert.checkHost(name)) !== undefined,
     der: cert.raw,
   };
+}
+
+/** True where the authority may speak for the name: one made by an earlier version may for any. */
+export function maySpeakFor(authority: PemPair, name: string): boolean {
+  const extension = new x509.X509Certificate(authority.cert).getExtension(nameConstraintsId);
+  if (!extension || isPrivate(name)) return true;
+  // Own names stand in it as they are; those of a kind are private.
+  const value = Buffer.from(extension.value);
+  return value.includes(nameTree(name));
+}
+
+/** True where the authority signed the leaf. */
+export function isIssuedBy(leaf: PemPair, authority: PemPair): boolean {
+  const issuer = new NodeCertificate(authority.cert);
+  const cert = new NodeCertificate(leaf.cert);
+  return cert.checkIssued(issuer) && cert.verify(issuer.publicKey);
 }
 
 /** True where the key belongs to the certificate. */

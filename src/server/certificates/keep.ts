@@ -5,7 +5,15 @@ import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, writeFileSy
 import { hostname } from 'node:os';
 import { join } from 'node:path';
 import type { HttpsSettings } from '../settings.ts';
-import { keyFits, makeAuthority, makeLeaf, type PemPair, readCertificate } from './authority.ts';
+import {
+  isIssuedBy,
+  keyFits,
+  makeAuthority,
+  makeLeaf,
+  maySpeakFor,
+  type PemPair,
+  readCertificate,
+} from './authority.ts';
 import { CertificateRefused } from './refused.ts';
 
 /** A leaf is renewed, or its owner warned, this long before it ends, ms. */
@@ -42,15 +50,21 @@ export async function keepCertificate(options: KeepOptions): Promise<KeptCertifi
 async function keepLocal(options: KeepOptions): Promise<KeptCertificate> {
   const folder = join(options.folder, 'certificates');
   mkdirSync(folder, { recursive: true, mode: 0o700 });
+  const kept = readPair(folder, 'authority');
+  // At its end no tablet would reach the server any more: the next one is made at a start in its last month.
+  const isOver = kept !== null && readCertificate(kept.cert).endsMs - options.nowMs() < renewBeforeMs;
   const authority =
-    readPair(folder, 'authority') ??
-    writePair(folder, 'authority', await makeAuthority(options.plant, options.nowMs()));
-  const wantedNames = () => namesOf(options);
+    kept !== null && !isOver
+      ? kept
+      : writePair(folder, 'authority', await makeAuthority(options.plant, namesOf(options), options.nowMs()));
+  refuseForeign(authority, options.settings.names);
+  // An address that came later and is none of a private network is left out: with it, no tablet would accept the others either.
+  const wantedNames = () => namesOf(options).filter((name) => maySpeakFor(authority, name));
   let leaf = readPair(folder, 'server');
 
   const look = async (): Promise<boolean> => {
     const names = wantedNames();
-    if (leaf && isFresh(leaf, names, options.nowMs())) return false;
+    if (leaf && isIssuedBy(leaf, authority) && isFresh(leaf, names, options.nowMs())) return false;
     leaf = writePair(folder, 'server', await makeLeaf(authority, names, options.nowMs()));
     return true;
   };
@@ -63,6 +77,15 @@ async function keepLocal(options: KeepOptions): Promise<KeptCertificate> {
     authority: { pem: authority.cert, der: facts.der, fingerprint: facts.fingerprint },
     look,
   });
+}
+
+/** A name that somebody asked for is not left out in silence. */
+function refuseForeign(authority: PemPair, names: readonly string[]): void {
+  const foreign = names.find((name) => !maySpeakFor(authority, name));
+  if (foreign === undefined) return;
+  throw new CertificateRefused(
+    `--host ${foreign}: the local authority was made for other names; remove certificates/authority.* in the data folder to make one anew, and trust it on each tablet`,
+  );
 }
 
 function isFresh(leaf: PemPair, names: readonly string[], nowMs: number): boolean {

@@ -3,11 +3,17 @@
 import compress from '@fastify/compress';
 import helmet from '@fastify/helmet';
 import rateLimit from '@fastify/rate-limit';
-import Fastify, { type FastifyInstance, LogController } from 'fastify';
+import Fastify, { type FastifyInstance, type FastifyRequest, LogController } from 'fastify';
+import { codesSince, type WireCode } from '../../../shared/wire/codes.ts';
 import { bodyBytes } from '../../../shared/wire/limits.ts';
+import { wireHeader } from '../../../shared/wire/version.ts';
 import type { ServerContext } from '../context.ts';
+import { type StoreTrouble, storeWords } from '../health.ts';
 import { addBodyParsers } from './body.ts';
+import { createSecurityEvents } from './events.ts';
 import { addExportRoutes } from './export-routes.ts';
+import { addGate } from './gate.ts';
+import { isKey, openMetricsKey } from './metrics-key.ts';
 import { addPeopleRoutes } from './people-routes.ts';
 import { Refused, toRefusal, toRefused } from './refuse.ts';
 import { addStaticRoutes } from './static-routes.ts';
@@ -20,23 +26,62 @@ export interface TlsFiles {
   readonly cert: string;
 }
 
+/** The page uses the camera and keeps the screen awake; whatever else a browser offers is none of its business. */
+const permissions = [
+  'camera=(self)',
+  'screen-wake-lock=(self)',
+  'fullscreen=(self)',
+  ...[
+    'accelerometer',
+    'autoplay',
+    'display-capture',
+    'geolocation',
+    'gyroscope',
+    'hid',
+    'idle-detection',
+    'magnetometer',
+    'microphone',
+    'midi',
+    'payment',
+    'serial',
+    'usb',
+    'xr-spatial-tracking',
+  ].map((name) => `${name}=()`),
+].join(', ');
+
+/** What a tablet is told of what is wrong with the store. */
+const troubleCodes: Readonly<Record<StoreTrouble, WireCode>> = {
+  'disk-full': 'store-full',
+  'read-only': 'store-read-only',
+  away: 'store-away',
+  damaged: 'server-fault',
+  'text-changed': 'server-fault',
+  'log-broken': 'server-fault',
+};
+
 /** A client that sends its header or body slower than this is cut off. */
 const HEADER_MS = 10_000;
 const REQUEST_MS = 30_000;
 
+/** More than some hundred tablets ever open; further ones are closed as they come. */
+const CONNECTIONS_MOST = 2_000;
+
 /** Builds the app; the caller listens. */
 export async function createApp(context: ServerContext, tls: TlsFiles | null): Promise<FastifyInstance> {
   const app = createFastify(context, tls);
+  const events = createSecurityEvents(context.nowMs);
   const refuse = (error: unknown) =>
     toRefused(error) ?? new Refused('server-fault', 'the server could not do this; its log says why');
   app.setErrorHandler((error, request, reply) => {
-    const refused = refuse(error);
+    const trouble = error instanceof Refused ? null : context.health.met(error);
+    const refused = trouble ? new Refused(troubleCodes[trouble], storeWords[trouble]) : refuse(error);
     if (refused.code === 'server-fault') request.log.error({ err: error }, 'fault');
     context.metrics.refusals.inc({ code: refused.code });
+    events.refused(request, refused.code);
     return reply
       .code(refused.status)
       .headers({ 'cache-control': 'no-store' })
-      .send(toRefusal(refused, context.nowMs()));
+      .send(toRefusal(refused, context.nowMs(), speaksOlder(request)));
   });
   addBodyParsers(app);
   await app.register(helmet, {
@@ -53,6 +98,8 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
         'base-uri': ["'none'"],
         'form-action': ["'self'"],
         'frame-ancestors': ["'none'"],
+        'require-trusted-types-for': ["'script'"],
+        'trusted-types': ['default'],
       },
     },
     // Would also force HTTPS on the plain page that explains how to trust the certificate: same host, another port.
@@ -67,8 +114,10 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
   // Answers only: requests are unpacked by our own reader, which also hashes them.
   await app.register(compress, { globalDecompression: false, threshold: 1024, encodings: ['gzip'] });
   app.addHook('onRequest', async (request, reply) => {
+    reply.header('permissions-policy', permissions);
     if ((request.raw.url ?? '').startsWith('/api/')) reply.header('cache-control', 'no-store');
   });
+  addGate(app, context);
   app.addHook('onResponse', async (request, reply) => {
     const route = request.routeOptions.url ?? '(none)';
     context.metrics.requests.observe({ route, status: reply.statusCode }, reply.elapsedTime / 1000);
@@ -83,6 +132,12 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
   return app;
 }
 
+/** True for a tablet that was built before some of the codes. */
+function speaksOlder(request: FastifyRequest): boolean {
+  const header = Number(request.headers[wireHeader]);
+  return Number.isInteger(header) && header < codesSince;
+}
+
 function createFastify(context: ServerContext, tls: TlsFiles | null): FastifyInstance {
   const { logLevel } = context.settings;
   const options = {
@@ -94,7 +149,7 @@ function createFastify(context: ServerContext, tls: TlsFiles | null): FastifyIns
     // A body of JSON is read by our own parser; answers are plain objects.
     logger: {
       level: logLevel,
-      stream: process.stderr,
+      stream: context.settings.logTo ?? process.stderr,
       redact: ['req.headers.authorization', 'req.headers["reelward-person"]'],
       serializers: {
         req: (request: { method: string; url: string; ip: string }) => ({
@@ -108,9 +163,12 @@ function createFastify(context: ServerContext, tls: TlsFiles | null): FastifyIns
     logController: new LogController({ disableRequestLogging: logLevel !== 'debug' }),
     http: { headersTimeout: HEADER_MS, connectionsCheckingInterval: 2_000 },
   };
-  if (!tls) return Fastify(options);
   const { http, ...rest } = options;
-  return Fastify({ ...rest, https: { ...tls, ...http } }) as unknown as FastifyInstance; // the same app on another socket
+  const app = tls
+    ? (Fastify({ ...rest, https: { ...tls, ...http } }) as unknown as FastifyInstance) // the same app on another socket
+    : Fastify(options);
+  app.server.maxConnections = CONNECTIONS_MOST;
+  return app;
 }
 
 function addOperationRoutes(app: FastifyInstance, context: ServerContext): void {
@@ -119,12 +177,22 @@ function addOperationRoutes(app: FastifyInstance, context: ServerContext): void 
     try {
       const { pos } = await context.store.head();
       const upSeconds = Math.floor((context.nowMs() - context.startedMs) / 1000);
-      return { ok: true, store: context.store.dialect, entries: pos, upSeconds };
-    } catch {
-      return reply.code(503).send({ ok: false, store: context.store.dialect });
+      const why = context.health.troubles();
+      const told = { store: context.store.dialect, entries: pos, upSeconds };
+      if (why.length === 0) return { ok: true, ...told };
+      return reply.code(503).send({ ok: false, degraded: why, ...told });
+    } catch (error) {
+      const why = context.health.met(error);
+      return reply.code(503).send({ ok: false, degraded: why ? [why] : [], store: context.store.dialect });
     }
   });
-  app.get('/metrics', async (_, reply) =>
-    reply.type(context.metrics.registry.contentType).send(await context.metrics.registry.metrics()),
-  );
+  const metricsKey = openMetricsKey(context.settings.folder);
+  app.get('/metrics', async (request, reply) => {
+    if (!isKey(request.headers.authorization, metricsKey))
+      throw new Refused(
+        'signature-missing',
+        'metrics need the key that lies in the data folder (metrics.key)',
+      );
+    return reply.type(context.metrics.registry.contentType).send(await context.metrics.registry.metrics());
+  });
 }

@@ -2,8 +2,9 @@
 // then parsed. The framework's own JSON parser was passed over since it forgets the bytes.
 
 import { isUtf8 } from 'node:buffer';
+import { Readable } from 'node:stream';
 import { promisify } from 'node:util';
-import { gunzip } from 'node:zlib';
+import { createGunzip, gunzip } from 'node:zlib';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import type * as z from 'zod/mini';
 import { unpackedBytes } from '../../../shared/wire/limits.ts';
@@ -17,13 +18,20 @@ const UNPACKS_TO = 8;
 const CHUNK_AT_LEAST = 16 * 1024;
 
 /** What is kept of a body besides its value. */
+const bodySizes = new WeakMap<FastifyRequest, number>();
 const bodyHashes = new WeakMap<FastifyRequest, string>();
 
-const emptyHash = hashOf('');
+/** SHA-256 of no bytes. */
+export const emptyHash = hashOf('');
 
 /** SHA-256 of the body's bytes as they travelled. */
 export function bodyHash(request: FastifyRequest): string {
   return bodyHashes.get(request) ?? emptyHash;
+}
+
+/** Bytes of the body once unpacked. */
+export function bodySize(request: FastifyRequest): number {
+  return bodySizes.get(request) ?? 0;
 }
 
 /** Makes the server take JSON (plain or gzip), and raw bytes for snapshots. */
@@ -35,6 +43,7 @@ export function addBodyParsers(app: FastifyInstance): void {
     async (request: FastifyRequest, raw: Buffer) => {
       bodyHashes.set(request, hashOf(raw));
       const bytes = await unpackBody(raw, request.headers['content-encoding']);
+      bodySizes.set(request, bytes.length);
       if (isUtf8(bytes)) return parseJsonBytes(bytes);
       throw notJson();
     },
@@ -64,6 +73,21 @@ async function unpackBody(raw: Buffer, encoding: string | undefined): Promise<Bu
     }
     throw new Refused('bad-body', 'the body is not gzip, though it says so');
   }
+}
+
+/** Refuses bytes that are no gzip, or that unpack to more than `most`; nothing of what is unpacked is kept. */
+export async function checkUnpacks(packed: Uint8Array, most: number): Promise<void> {
+  let size = 0;
+  const stream = Readable.from([packed]).pipe(createGunzip());
+  try {
+    for await (const chunk of stream) {
+      size += (chunk as Buffer).length;
+      if (size > most) break;
+    }
+  } catch {
+    throw new Refused('bad-body', 'expected gzip');
+  }
+  if (size > most) throw new Refused('body-too-large', `the body unpacks to over ${most} bytes`);
 }
 
 /**

@@ -4,6 +4,7 @@ import type { FastifyInstance, FastifyRequest } from 'fastify';
 import {
   type CodeMade,
   checkSchema,
+  codeWishSchema,
   type Enrolled,
   type ExportMade,
   enrolSchema,
@@ -26,11 +27,15 @@ const SESSION_MS = 15 * 60_000;
 /** Tries by one address in a minute where guessing would pay. PINs have their own lock, by person. */
 const perMinute = (max: number) => ({ config: { rateLimit: { max, timeWindow: '1 minute' } } });
 const ENROL_TRIES = 30;
+/** Anybody may send this one. */
+const ENROL_BYTES = 4 * 1024;
 const BADGE_TRIES = 120;
 
 /** Adds the routes. */
 export function addPeopleRoutes(app: FastifyInstance, context: ServerContext): void {
-  app.post('/api/enrol', perMinute(ENROL_TRIES), (request) => enrol(request, context));
+  app.post('/api/enrol', { ...perMinute(ENROL_TRIES), bodyLimit: ENROL_BYTES }, (request) =>
+    enrol(request, context),
+  );
   app.post('/api/people/check', perMinute(BADGE_TRIES), (request) => check(request, context));
   app.post('/api/codes', (request) => newCode(request, context));
   app.get('/api/tablets', (request) => listTablets(request, context));
@@ -48,6 +53,17 @@ async function enrol(request: FastifyRequest, context: ServerContext): Promise<E
   const taken = await store.takeOneTime(hashOf(readCode(code)), 'enrol', context.nowMs());
   if (!taken)
     throw new Refused('code-wrong', 'the code is unknown, used or over ten minutes old: ask for a new one');
+  const known = await store.findTablet(tablet);
+  const { replaces } = JSON.parse(taken.detail) as { readonly replaces?: string }; // written by makeCode
+  if (known?.revokedMs === null && known.publicKey !== publicKey && replaces !== tablet) {
+    throw new Refused(
+      'tablet-active',
+      'a tablet of this name is active: a lead names it when making the code',
+      {
+        name: known.name,
+      },
+    );
+  }
   await store.enrolTablet({ tablet, publicKey, name }, context.nowMs());
   request.log.info({ tablet, name }, 'tablet enrolled');
   return {
@@ -83,8 +99,9 @@ async function newCode(request: FastifyRequest, context: ServerContext): Promise
   checkWire(request);
   const tablet = await requireTablet(request, context);
   const session = await requireRole(request, tablet, { roles: ['lead', 'engineer'], context });
-  request.log.info({ tablet: tablet.tablet, person: session.person }, 'enrolment code made');
-  return makeCode(context.store, context.nowMs());
+  const { replaces } = readAs(codeWishSchema, request.body ?? {});
+  request.log.info({ tablet: tablet.tablet, person: session.person, replaces }, 'enrolment code made');
+  return makeCode(context.store, context.nowMs(), replaces);
 }
 
 async function listTablets(request: FastifyRequest, context: ServerContext): Promise<Tablets> {

@@ -1,6 +1,6 @@
 // How a no travels inside the server: thrown with its closed code, turned into one JSON answer at one place.
 
-import { type WireCode, wireStatuses } from '../../../shared/wire/codes.ts';
+import { olderCodes, type WireCode, wireStatuses } from '../../../shared/wire/codes.ts';
 import type { Refusal } from '../../../shared/wire/messages.ts';
 
 /** A no with its code. The message is for logs and for people who read raw answers. */
@@ -19,9 +19,10 @@ export class Refused extends Error {
   }
 }
 
-/** The answer's body. */
-export function toRefusal(refused: Refused, serverMs: number): Refusal {
-  const { code, message, facts } = refused;
+/** The answer's body; `isOlder`: in the codes that there were before version 3. */
+export function toRefusal(refused: Refused, serverMs: number, isOlder = false): Refusal {
+  const { message, facts } = refused;
+  const code = (isOlder ? olderCodes[refused.code] : undefined) ?? refused.code;
   return { code, message, serverMs, ...(facts ? { facts } : {}) };
 }
 

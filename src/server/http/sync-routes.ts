@@ -1,10 +1,18 @@
 // The log's routes: offer, push, pull, live, checkpoint, snapshot. Each checks the wire's version and the tablet first.
 
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { driftLimitMs } from '../../../shared/log/clock.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { canonicalText } from '../../../shared/log/seal.ts';
+import { codesSince, type EntryFault } from '../../../shared/wire/codes.ts';
 import { type Cursor, formatCursor, parseCursor } from '../../../shared/wire/cursor.ts';
-import { pageBytes, pageEntries, snapshotBytes, snapshotEvery } from '../../../shared/wire/limits.ts';
+import {
+  pageBytes,
+  pageEntries,
+  snapshotBytes,
+  snapshotEvery,
+  snapshotUnpackedBytes,
+} from '../../../shared/wire/limits.ts';
 import {
   type Info,
   type Offered,
@@ -14,14 +22,14 @@ import {
   type SignedCheckpoint,
 } from '../../../shared/wire/messages.ts';
 import { checkpointText } from '../../../shared/wire/signing.ts';
-import { wireFloor, wireVersion } from '../../../shared/wire/version.ts';
+import { wireFloor, wireHeader, wireVersion } from '../../../shared/wire/version.ts';
 import type { ArrivedEntry } from '../arrived.ts';
 import { checkEntries, readEntry } from '../checked.ts';
 import type { ServerContext } from '../context.ts';
 import { isPlainEntry } from '../envelope.ts';
 import { hashOf } from '../keys.ts';
 import type { StoredEntry } from '../stores/store.ts';
-import { readAs } from './body.ts';
+import { bodySize, checkUnpacks, readAs } from './body.ts';
 import { checkWire, requireTablet } from './proof.ts';
 import { Refused } from './refuse.ts';
 
@@ -54,7 +62,25 @@ async function offer(request: FastifyRequest, context: ServerContext): Promise<O
   await requireTablet(request, context);
   const { heads } = readAs(offerSchema, request.body);
   const { serverEpoch } = context;
-  return { serverEpoch, serverMs: context.nowMs(), acks: [...(await context.store.marks(heads))] };
+  const acks = [...(await context.store.marks(heads))];
+  return { serverEpoch, serverMs: context.nowMs(), acks, clocksOff: await clocksOff(context) };
+}
+
+/** For how long a tablet that is not heard of any more is told of, ms. */
+const TOLD_MS = 86_400_000;
+
+/** Tablets heard of today whose clocks are off by more than is common. */
+async function clocksOff(context: ServerContext): Promise<NonNullable<Offered['clocksOff']>> {
+  await context.seen.write();
+  const nowMs = context.nowMs();
+  const off = (await context.store.listTablets()).filter(
+    ({ clockOffMs, seenMs, revokedMs }) =>
+      revokedMs === null &&
+      Math.abs(clockOffMs ?? 0) > driftLimitMs &&
+      seenMs !== null &&
+      nowMs - seenMs < TOLD_MS,
+  );
+  return off.slice(0, 20).map(({ tablet, name, clockOffMs }) => ({ tablet, name, offMs: clockOffMs ?? 0 }));
 }
 
 async function push(request: FastifyRequest, context: ServerContext): Promise<Pushed> {
@@ -65,29 +91,39 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
   const nowMs = context.nowMs();
   const carrier = { tablet: tablet.tablet, publicKey: tablet.publicKey, nowMs };
   const checked = await checkEntries(entries, carrier, context);
+  context.quotas.spend(tablet.tablet, { bytes: bodySize(request) });
   const done = metrics.appendSeconds.startTimer();
   const appended = await context.appender.append(tablet.tablet, checked);
   done();
   metrics.entries.inc(appended.added);
+  if (appended.added > 0) context.health.wrote();
   context.signatures.look();
+  context.quotas.spend(tablet.tablet, { asides: appended.faults.length });
   for (const { id, fault } of appended.faults) {
     metrics.aside.inc({ fault });
     request.log.warn({ entry: id, fault, tablet: tablet.tablet }, 'entry kept aside');
   }
   context.seen.note(tablet.tablet, nowMs, sentMs - nowMs);
   const ahead = checked.filter((entry) => entry.aheadMs > 0).slice(0, 20);
+  if (ahead[0]) request.log.warn({ tablet: tablet.tablet, aheadMs: ahead[0].aheadMs }, 'clock ahead');
   const last = await lastSnapshot(context);
+  const isOlder = Number(request.headers[wireHeader]) < codesSince;
   return {
     serverEpoch,
     serverMs: context.nowMs(),
     acks: [...appended.acks],
-    faults: [...appended.faults],
+    faults: appended.faults.map(({ id, fault }) => ({ id, fault: isOlder ? olderFault(fault) : fault })),
     ahead: ahead.map((entry) => ({
       id: `${entry.tablet}/${entry.epoch}/${entry.seq}`,
       aheadMs: entry.aheadMs,
     })),
     snapshotWanted: appended.head.pos - last > snapshotEvery,
   };
+}
+
+/** What a tablet that knows no bound of clocks is told: it cannot read the fault itself. */
+function olderFault(fault: EntryFault): EntryFault {
+  return fault === 'clock-ahead' ? 'name-taken' : fault;
 }
 
 /** Reads a page. The body itself goes on, not a schema's copy of it: the hash covers what was sent. */
@@ -205,6 +241,8 @@ async function putSnapshot(
   const cursor = await readPlace(request, context);
   const bytes = request.body;
   if (!(bytes instanceof Uint8Array) || bytes.length === 0) throw new Refused('bad-body', 'expected bytes');
+  context.quotas.spend(tablet.tablet, { bytes: bytes.length });
+  await checkUnpacks(bytes, snapshotUnpackedBytes);
   await context.store.putSnapshot({ fold, cursor, tablet: tablet.tablet, atMs: context.nowMs(), bytes });
   snapshotPositions.set(context, Math.max(snapshotPositions.get(context) ?? 0, cursor.pos));
   return { kept: true };

@@ -5,7 +5,7 @@ import { existsSync, renameSync, rmSync } from 'node:fs';
 import { Kysely, SqliteDialect, type Transaction } from 'kysely';
 import { migrate, newEpoch, StoreRefused, schemaVersion } from './migrate.ts';
 import { openDatabase } from './sqlite/open.ts';
-import { backupTables, steps, type Tables, traceTableNames } from './tables.ts';
+import { backupTables, passingTables, serverKeyName, steps, type Tables, traceTableNames } from './tables.ts';
 
 const ROWS_AT_ONCE = 500;
 
@@ -17,7 +17,6 @@ const keys = {
   aside: ['id', 'hash'],
   tablets: ['tablet'],
   tablet_keys: ['tablet', 'public_key'],
-  one_time: ['hash'],
   tries: ['person'],
   snapshots: ['fold'],
 } as const satisfies Record<(typeof backupTables)[number], readonly string[]>;
@@ -34,15 +33,44 @@ export async function copyAll(db: Kysely<Tables>, file: string): Promise<void> {
     await db
       .transaction()
       .setIsolationLevel('repeatable read')
-      .execute((source) => target.transaction().execute((tx) => copyTables(source, tx)));
+      .execute((source) =>
+        target.transaction().execute(async (tx) => {
+          await copyTables(source, tx);
+          await tx.deleteFrom('meta').where('key', '=', serverKeyName).execute();
+        }),
+      );
   } finally {
     await target.destroy();
   }
   renameSync(part, file);
 }
 
+/** What counts of the store that a backup is put in place of: who is let in and who is not is newer there. */
+export interface Present {
+  readonly tablets: readonly Tables['tablets'][];
+  readonly keys: readonly Tables['tablet_keys'][];
+  readonly serverKey: string | null;
+}
+
+/** Reads it. */
+export async function readPresent(db: Kysely<Tables>): Promise<Present> {
+  const key = await db.selectFrom('meta').select('value').where('key', '=', serverKeyName).executeTakeFirst();
+  return {
+    tablets: await db.selectFrom('tablets').selectAll().execute(),
+    keys: await db.selectFrom('tablet_keys').selectAll().execute(),
+    serverKey: key?.value ?? null,
+  };
+}
+
+/** What a backup brought. */
+export interface Filled {
+  readonly entries: number;
+  /** Tablets that may sync now and might not before: somebody has to look at each. */
+  readonly letIn: readonly { readonly tablet: string; readonly name: string }[];
+}
+
 /** Puts a backup into an empty store, under a new epoch so that every tablet offers again what it holds. */
-export async function fillFrom(file: string, target: Kysely<Tables>): Promise<{ readonly entries: number }> {
+export async function fillFrom(file: string, target: Kysely<Tables>, present: Present): Promise<Filled> {
   if (!existsSync(file)) throw new StoreRefused(`${file}: no such file`);
   const raw = openBackup(file);
   const source = new Kysely<Tables>({ dialect: new SqliteDialect({ database: raw }) });
@@ -57,8 +85,9 @@ export async function fillFrom(file: string, target: Kysely<Tables>): Promise<{ 
       .executeTakeFirstOrThrow();
     await target.transaction().execute(async (tx) => {
       await copyTables(source, tx);
-      // Made out of another log.
-      for (const table of traceTableNames) await tx.deleteFrom(table).execute();
+      // Made out of another log, or good for a moment that is over.
+      for (const table of [...traceTableNames, ...passingTables]) await tx.deleteFrom(table).execute();
+      await carryOver(tx, present);
       // The backup may be of an older schema; the tables that it was put into are this program's.
       const rows = { server_epoch: newEpoch(), schema: String(steps.length) };
       for (const [key, value] of Object.entries(rows)) {
@@ -69,10 +98,42 @@ export async function fillFrom(file: string, target: Kysely<Tables>): Promise<{ 
           .execute();
       }
     });
-    return { entries: Number(count.n) };
+    const before = new Set(present.tablets.filter((row) => row.revoked_ms === null).map((row) => row.tablet));
+    const active = await target
+      .selectFrom('tablets')
+      .select(['tablet', 'name'])
+      .where('revoked_ms', 'is', null)
+      .orderBy('tablet')
+      .execute();
+    return { entries: Number(count.n), letIn: active.filter(({ tablet }) => !before.has(tablet)) };
   } finally {
     await source.destroy();
   }
+}
+
+/** Of each tablet that was known here, what is known here counts: above all, that it was shut out. */
+async function carryOver(tx: Transaction<Tables>, { tablets, keys, serverKey }: Present): Promise<void> {
+  for (const row of tablets) {
+    const { tablet, ...rest } = row;
+    await tx
+      .insertInto('tablets')
+      .values(row)
+      .onConflict((conflict) => conflict.column('tablet').doUpdateSet(rest))
+      .execute();
+  }
+  for (const row of keys) {
+    await tx
+      .insertInto('tablet_keys')
+      .values(row)
+      .onConflict((conflict) => conflict.columns(['tablet', 'public_key']).doNothing())
+      .execute();
+  }
+  if (serverKey === null) return;
+  await tx
+    .insertInto('meta')
+    .values({ key: serverKeyName, value: serverKey })
+    .onConflict((conflict) => conflict.column('key').doUpdateSet({ value: serverKey }))
+    .execute();
 }
 
 function openBackup(file: string) {

@@ -1,10 +1,15 @@
 // The store's questions and small writes, worded once for every database through Kysely. What differs between databases
 // (the append lock, how others are told, nonces, backup) is handed in by the folder of that database.
 
-import { type Kysely, sql, type Transaction } from 'kysely';
+import { type Kysely, type SelectQueryBuilder, sql, type Transaction } from 'kysely';
+import { aheadLimitMs } from '../../../shared/log/clock.ts';
+import { clockCountMost } from '../../../shared/log/entry.ts';
 import { compareText } from '../../../shared/log/order.ts';
 import { appendBatches, firstRoot, type InsertEntries, readHead } from './append.ts';
+import { readPresent } from './copy.ts';
+import { setSignaturesAside } from './forms.ts';
 import { newEpoch } from './migrate.ts';
+import { peopleQueries } from './people-queries.ts';
 import type { Signal, Store, StoredEntry, Tablet } from './store.ts';
 import type { Dialect, Tables } from './tables.ts';
 import { traceQueries } from './trace-queries.ts';
@@ -19,18 +24,19 @@ export interface StoreParts {
   readonly tell: (signal: Signal) => Promise<void>;
   readonly watch: Store['watch'];
   readonly backupTo: Store['backupTo'];
+  readonly quickCheck: Store['quickCheck'];
   readonly close: Store['close'];
 }
 
 const entryColumns = ['pos', 'root', 'at_ms', 'hash', 'sig', 'body'] as const;
 
-/** An entry's whole JSON from the text that its hash covers; nothing is parsed or written anew. */
+/** An entry's whole JSON from the text that its hash covers, which stays as it is; hash and signature are written as JSON. */
 export function entryJson(row: {
   readonly body: string;
   readonly hash: string;
   readonly sig: string | null;
 }): string {
-  return `${row.body.slice(0, -1)},"hash":"${row.hash}","sig":${row.sig === null ? 'null' : `"${row.sig}"`}}`;
+  return `${row.body.slice(0, -1)},"hash":${JSON.stringify(row.hash)},"sig":${JSON.stringify(row.sig)}}`;
 }
 
 function toStored(row: {
@@ -42,6 +48,16 @@ function toStored(row: {
   body: string;
 }): StoredEntry {
   return { pos: row.pos, root: row.root, atMs: row.at_ms, text: entryJson(row) };
+}
+
+/**
+ * Entries that anybody reads. Earlier versions took some whose clock was out of all bounds: they keep their place in the log, whose
+ * running hash covers them, and are listed among those kept aside.
+ */
+function readable<O>(
+  query: SelectQueryBuilder<Tables, 'entries', O>,
+): SelectQueryBuilder<Tables, 'entries', O> {
+  return query.where('ahead_ms', '<=', aheadLimitMs).where('hlc_n', '<=', clockCountMost);
 }
 
 function toTablet(row: Tables['tablets']): Tablet {
@@ -69,6 +85,7 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
     tell: parts.tell,
     watch: parts.watch,
     backupTo: parts.backupTo,
+    quickCheck: parts.quickCheck,
     close: parts.close,
     sweep: async (nowMs) => {
       await db.deleteFrom('one_time').where('until_ms', '<', nowMs).execute();
@@ -110,12 +127,14 @@ type LogPart = Pick<
   | 'rootAt'
   | 'page'
   | 'signedPage'
+  | 'sealedPage'
   | 'orderedPage'
   | 'longPage'
   | 'ofKinds'
   | 'heads'
   | 'marks'
   | 'asides'
+  | 'setSignaturesAside'
   | 'putSnapshot'
   | 'snapshot'
 >;
@@ -137,7 +156,7 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
       );
     },
     page: async (pos, limit) => {
-      const query = db.selectFrom('entries').select(entryColumns).where('pos', '>', pos);
+      const query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '>', pos);
       return (await query.orderBy('pos').limit(limit).execute()).map(toStored);
     },
     signedPage: (pos, limit) =>
@@ -148,8 +167,16 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
         .orderBy('pos')
         .limit(limit)
         .execute(),
+    sealedPage: (pos, limit) =>
+      db
+        .selectFrom('entries')
+        .select(['pos', 'tablet', 'epoch', 'seq', 'hash', 'root', 'body'])
+        .where('pos', '>', pos)
+        .orderBy('pos')
+        .limit(limit)
+        .execute(),
     orderedPage: async (after, limit, untilPos) => {
-      let query = db.selectFrom('entries').select(entryColumns).where('pos', '<=', untilPos);
+      let query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '<=', untilPos);
       if (after) {
         const { hlc, tablet, epoch, seq } = after;
         query = query.where((eb) =>
@@ -169,14 +196,12 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
       return (await ordered.limit(limit).execute()).map(toStored);
     },
     longPage: async (pos, limit, longerThan) => {
-      const query = db.selectFrom('entries').select(entryColumns).where('pos', '>', pos);
+      const query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '>', pos);
       const long = query.where(sql<boolean>`length(body) > ${longerThan}`);
       return (await long.orderBy('pos').limit(limit).execute()).map(toStored);
     },
     ofKinds: async (kinds, afterPos) => {
-      const rows = await db
-        .selectFrom('entries')
-        .select(entryColumns)
+      const rows = await readable(db.selectFrom('entries').select(entryColumns))
         .where('kind', 'in', [...kinds])
         .where('pos', '>', afterPos)
         .orderBy('pos')
@@ -198,12 +223,25 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
     },
     asides: async () => {
       const rows = await db.selectFrom('aside').selectAll().orderBy('received_ms').orderBy('id').execute();
-      return rows.map(({ received_ms, body, sig, ...row }) => ({
+      const unread = await db
+        .selectFrom('entries')
+        .select(['tablet', 'epoch', 'seq', 'hash', 'received_ms', 'via', 'sig', 'body'])
+        .where((eb) => eb.or([eb('ahead_ms', '>', aheadLimitMs), eb('hlc_n', '>', clockCountMost)]))
+        .orderBy('pos')
+        .execute();
+      const ahead = unread.map(({ tablet, epoch, seq, via, ...row }) => ({
+        ...row,
+        id: `${tablet}/${epoch}/${seq}`,
+        fault: 'clock-ahead',
+        via: via ?? tablet,
+      }));
+      return [...rows, ...ahead].map(({ received_ms, body, sig, ...row }) => ({
         ...row,
         receivedMs: received_ms,
         text: entryJson({ body, sig, hash: row.hash }),
       }));
     },
+    setSignaturesAside: (nowMs) => setSignaturesAside(db, nowMs),
     putSnapshot: async ({ fold, cursor, tablet, atMs, bytes }) => {
       const row = { pos: cursor.pos, root: cursor.root, tablet, at_ms: atMs, bytes: Buffer.from(bytes) };
       await db
@@ -232,6 +270,8 @@ type TabletPart = Pick<
   | 'findTablet'
   | 'listTablets'
   | 'touchTablets'
+  | 'revokedTablets'
+  | 'present'
   | 'revokeTablet'
   | 'addOneTime'
   | 'takeOneTime'
@@ -273,6 +313,15 @@ function tabletQueries(db: Kysely<Tables>): TabletPart {
       (await db.selectFrom('tablets').selectAll().orderBy('enrolled_ms').orderBy('tablet').execute()).map(
         toTablet,
       ),
+    revokedTablets: async () => {
+      const rows = await db
+        .selectFrom('tablets')
+        .select('tablet')
+        .where('revoked_ms', 'is not', null)
+        .execute();
+      return new Set(rows.map((row) => row.tablet));
+    },
+    present: () => readPresent(db),
     touchTablets: (seen) =>
       db.transaction().execute(async (tx) => {
         // In one order, so that two processes that write the same tablets do not wait for each other in a circle.
@@ -312,71 +361,6 @@ function tabletQueries(db: Kysely<Tables>): TabletPart {
         .returning(['detail', 'until_ms'])
         .executeTakeFirst();
       return row ? { hash, purpose, detail: row.detail, untilMs: row.until_ms } : null;
-    },
-  };
-}
-
-function peopleQueries(
-  db: Kysely<Tables>,
-): Pick<Store, 'addSession' | 'findSession' | 'countTry' | 'clearTries'> {
-  return {
-    addSession: async ({ hash, tablet, person, role, pinChecked, untilMs }) => {
-      await db
-        .insertInto('sessions')
-        // As JSON: a person's id is payload text and may hold U+0000, which PostgreSQL cannot store as such.
-        .values({
-          hash,
-          tablet,
-          person: JSON.stringify(person),
-          role,
-          pin_checked: pinChecked ? 1 : 0,
-          until_ms: untilMs,
-        })
-        .execute();
-    },
-    findSession: async (hash, nowMs) => {
-      const row = await db
-        .selectFrom('sessions')
-        .selectAll()
-        .where('hash', '=', hash)
-        .where('until_ms', '>', nowMs)
-        .executeTakeFirst();
-      if (!row) return null;
-      const { tablet, role } = row;
-      const person = JSON.parse(row.person) as string; // written by addSession
-      return { hash, tablet, person, role, pinChecked: row.pin_checked === 1, untilMs: row.until_ms };
-    },
-    countTry: async (person, nowMs, { tries, lockMs }) => {
-      // One statement, so that tries at the same moment are each counted. The lock's end starts the count anew.
-      const row = await db
-        .insertInto('tries')
-        .values({ person: JSON.stringify(person), wrong: 1, locked_until_ms: 0 })
-        .onConflict((conflict) =>
-          conflict.column('person').doUpdateSet((eb) => ({
-            wrong: eb
-              .case()
-              .when('tries.locked_until_ms', '>', nowMs)
-              .then(eb.ref('tries.wrong'))
-              .when('tries.locked_until_ms', '>', 0)
-              .then(1)
-              .else(eb('tries.wrong', '+', 1))
-              .end(),
-            locked_until_ms: eb
-              .case()
-              .when('tries.locked_until_ms', '>', nowMs)
-              .then(eb.ref('tries.locked_until_ms'))
-              .when(eb.and([eb('tries.locked_until_ms', '=', 0), eb('tries.wrong', '>=', tries)]))
-              .then(nowMs + lockMs)
-              .else(0)
-              .end(),
-          })),
-        )
-        .returning(['wrong', 'locked_until_ms'])
-        .executeTakeFirstOrThrow();
-      return { wrong: row.wrong, lockedUntilMs: row.locked_until_ms };
-    },
-    clearTries: async (person) => {
-      await db.deleteFrom('tries').where('person', '=', JSON.stringify(person)).execute();
     },
   };
 }

@@ -3,7 +3,7 @@
 import { existsSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { Kysely, SqliteDialect } from 'kysely';
-import { fillFrom } from './copy.ts';
+import { type Filled, fillFrom, type Present } from './copy.ts';
 import { migrate, newBackupFile, StoreRefused } from './migrate.ts';
 import { openStore, type StoreChoice } from './open.ts';
 import { logFile, openDatabase } from './sqlite/open.ts';
@@ -15,17 +15,15 @@ export interface RestoreWish extends StoreChoice {
   readonly replace: boolean;
 }
 
-/** Puts the backup in; the caller makes sure that no server runs on the store. Returns how many entries it holds. */
-export async function restoreInto(
-  wish: RestoreWish,
-): Promise<{ readonly entries: number; readonly keptAt: string | null }> {
+/** Puts the backup in; the caller makes sure that no server runs on the store. Returns how many entries it holds, and who is let in by it. */
+export async function restoreInto(wish: RestoreWish): Promise<Filled & { readonly keptAt: string | null }> {
   if (!existsSync(wish.file)) throw new StoreRefused(`${wish.file}: no such file`);
-  const keptAt = await keepPresent(wish);
+  const { keptAt, present } = await keepPresent(wish);
   if (wish.database !== null) {
     const { openPostgresDatabase } = await import('./postgres/open.ts');
     const db = openPostgresDatabase(wish.database);
     try {
-      return { ...(await fillFrom(wish.file, db)), keptAt };
+      return { ...(await fillFrom(wish.file, db, present)), keptAt };
     } finally {
       await db.destroy();
     }
@@ -34,10 +32,10 @@ export async function restoreInto(
   const fresh = join(wish.folder, 'restoring.sqlite');
   removeDatabase(fresh);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: openDatabase(fresh) }) });
-  let filled: { readonly entries: number };
+  let filled: Filled;
   try {
     await migrate(db, 'sqlite', { backup: async () => undefined });
-    filled = await fillFrom(wish.file, db);
+    filled = await fillFrom(wish.file, db, present);
   } finally {
     await db.destroy();
   }
@@ -48,21 +46,24 @@ export async function restoreInto(
 }
 
 /** Refuses, or copies away, what is there now. Opening also makes the tables of an empty store. */
-async function keepPresent(wish: RestoreWish): Promise<string | null> {
-  const present = await openStore(wish);
+async function keepPresent(
+  wish: RestoreWish,
+): Promise<{ readonly keptAt: string | null; readonly present: Present }> {
+  const store = await openStore(wish);
   try {
-    const { pos } = await present.head();
-    if (pos === 0) return null;
+    const { pos } = await store.head();
+    const present = await store.present();
+    if (pos === 0) return { keptAt: null, present };
     if (!wish.replace) {
       throw new StoreRefused(
         `the store holds entries already (${pos}): add --replace to put the backup in their place`,
       );
     }
     const keptAt = newBackupFile(wish.folder, 'restore', wish.nowMs());
-    await present.backupTo(keptAt);
-    return keptAt;
+    await store.backupTo(keptAt);
+    return { keptAt, present };
   } finally {
-    await present.close();
+    await store.close();
   }
 }
 

@@ -7,6 +7,7 @@ import type { OrderKey } from '../../../shared/log/order.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import type { Cursor } from '../../../shared/wire/cursor.ts';
 import type { Head, Mark } from '../../../shared/wire/messages.ts';
+import type { Present } from './copy.ts';
 
 /** An entry that was read, hashed and judged, ready to be appended. `body` is the RFC 8785 text that `hash` covers. */
 export interface Checked {
@@ -54,6 +55,17 @@ export interface StoredEntry {
 export type SignedEntry = Pick<Checked, 'tablet' | 'epoch' | 'seq' | 'hash' | 'sig'> & {
   readonly pos: number;
 };
+
+/** A row of the log with its seals. */
+export interface SealedRow {
+  readonly pos: number;
+  readonly tablet: string;
+  readonly epoch: string;
+  readonly seq: number;
+  readonly hash: string;
+  readonly root: string;
+  readonly body: string;
+}
 
 export interface Tablet {
   readonly tablet: string;
@@ -190,6 +202,10 @@ export interface Store {
   readonly page: (pos: number, limit: number) => Promise<readonly StoredEntry[]>;
   /** Signatures of the entries after `pos`, in commit order. */
   readonly signedPage: (pos: number, limit: number) => Promise<readonly SignedEntry[]>;
+  /** Every row of the log as it lies there, after `pos`, with what its seals are checked by. */
+  readonly sealedPage: (pos: number, limit: number) => Promise<readonly SealedRow[]>;
+  /** What the database itself finds wrong with its file, in its words; empty where nothing is, or where it has no such check. */
+  readonly quickCheck: () => Promise<readonly string[]>;
   /** Entries up to position `untilPos` in folding order, after a place in it; null for its start. */
   readonly orderedPage: (
     after: OrderKey | null,
@@ -203,6 +219,11 @@ export interface Store {
   readonly heads: () => Promise<readonly Head[]>;
   readonly marks: (chains: readonly { tablet: string; epoch: string }[]) => Promise<readonly Mark[]>;
   readonly asides: () => Promise<readonly Aside[]>;
+  /**
+   * Looks once at every signature that came in under an older rule: what is none by its form goes aside, and the entry stays, sealed
+   * and unsigned. Returns the ids of those entries.
+   */
+  readonly setSignaturesAside: (nowMs: number) => Promise<readonly string[]>;
 
   /** Enrols a tablet, or enrols it anew: not revoked any more, and its newest key is the one that counts. */
   readonly enrolTablet: (
@@ -214,6 +235,10 @@ export interface Store {
   readonly findTablet: (tablet: string) => Promise<Tablet | null>;
   readonly listTablets: () => Promise<readonly Tablet[]>;
   readonly touchTablets: (seen: readonly Seen[]) => Promise<void>;
+  /** Names of the tablets that were shut out. */
+  readonly revokedTablets: () => Promise<ReadonlySet<string>>;
+  /** What of this store outlives a restore. */
+  readonly present: () => Promise<Present>;
   /** False where there is none of that name, or it is revoked already. */
   readonly revokeTablet: (tablet: string, nowMs: number) => Promise<boolean>;
 

@@ -102,7 +102,7 @@ export interface StretchesTable {
   body: string;
 }
 
-/** Tables that a backup carries, in the order in which they are copied. Nonces and sessions do not outlive a restore; the trace's index is made anew. */
+/** Tables that a backup carries, in the order in which they are copied. Codes, nonces and sessions are of one moment only; the trace's index is made anew. */
 export const backupTables = [
   'meta',
   'entries',
@@ -110,10 +110,15 @@ export const backupTables = [
   'aside',
   'tablets',
   'tablet_keys',
-  'one_time',
   'tries',
   'snapshots',
 ] as const;
+
+/** What is good for minutes: no backup carries it, and nothing of it is left after a restore. */
+export const passingTables = ['one_time', 'sessions', 'nonces'] as const;
+
+/** The row of `meta` that holds the server's private key: it stays where it was made. */
+export const serverKeyName = 'server_key';
 
 /** Tables of the trace's index: made out of `entries`. */
 export const traceTableNames = ['trace_state', 'trace_stretches', 'trace_serials'] as const;

@@ -2,7 +2,14 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clockAhead, compareClock, mergeClock, tickClock } from '../../../shared/log/clock.ts';
+import {
+  aheadLimitMs,
+  clockAhead,
+  compareClock,
+  mayFollow,
+  mergeClock,
+  tickClock,
+} from '../../../shared/log/clock.ts';
 import type { ClockReading } from '../../../shared/log/entry.ts';
 
 describe('`tickClock()`', () => {
@@ -10,6 +17,12 @@ describe('`tickClock()`', () => {
     ['the first reading is the wall clock', null, 100, { ms: 100, n: 0 }],
     ['time that went on starts the counter anew', { ms: 100, n: 7 }, 101, { ms: 101, n: 0 }],
     ['a second event in one millisecond counts', { ms: 100, n: 7 }, 100, { ms: 100, n: 8 }],
+    [
+      'a counter at its end goes on in the next millisecond',
+      { ms: 100, n: 2 ** 31 - 1 },
+      100,
+      { ms: 101, n: 0 },
+    ],
     ['a clock set back a day goes on from before', { ms: 86_400_100, n: 0 }, 100, { ms: 86_400_100, n: 1 }],
   ] as const)('%s', (_, last, wallMs, wanted) => {
     expect(tickClock(last, wallMs)).toEqual(wanted);
@@ -72,5 +85,17 @@ describe('`clockAhead()`', () => {
     [{ ms: 1_000, n: 0 }, 5_000, 0],
   ])('of %j at %i is %i', (reading, wall, ahead) => {
     expect(clockAhead(reading, wall)).toBe(ahead);
+  });
+});
+
+describe('`mayFollow()`', () => {
+  it.each([
+    [{ ms: aheadLimitMs, n: 0 }, 0, true],
+    [{ ms: aheadLimitMs + 1, n: 0 }, 0, false],
+    [{ ms: aheadLimitMs + 1, n: 0 }, null, true],
+    [{ ms: 2 ** 42, n: 0 }, null, false],
+    [{ ms: 5, n: 2 ** 31 }, 5, false],
+  ])('of %j at %j is %j', (reading, nowMs, may) => {
+    expect(mayFollow(reading, nowMs)).toBe(may);
   });
 });

@@ -160,6 +160,8 @@ describe('messages', () => {
     expect(wireCodes.filter((code) => wireStatuses[code] >= 500)).toEqual([
       'server-fault',
       'store-away',
+      'store-full',
+      'store-read-only',
       'stopping',
     ]);
   });

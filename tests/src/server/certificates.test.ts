@@ -1,7 +1,7 @@
 // The local authority and its leaf, judged by OpenSSL and by a real TLS connection, and renewed in time.
 
 import { execFileSync } from 'node:child_process';
-import { readFileSync, statSync, writeFileSync } from 'node:fs';
+import { readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { Agent, get } from 'node:https';
 import { join } from 'node:path';
 import { connect } from 'node:tls';
@@ -10,6 +10,7 @@ import {
   leafDays,
   makeAuthority,
   makeLeaf,
+  maySpeakFor,
   readCertificate,
 } from '../../../src/server/certificates/authority.ts';
 import { type KeepOptions, keepCertificate, renewBeforeMs } from '../../../src/server/certificates/keep.ts';
@@ -29,7 +30,7 @@ const openssl = (...args: string[]) => execFileSync('openssl', args, { cwd: fold
 const names = ['reelward.local', 'localhost', '192.168.7.20', '127.0.0.1', '::1'];
 
 async function makePair() {
-  const authority = await makeAuthority('Brae, "Works" + more', Date.now());
+  const authority = await makeAuthority('Brae, "Works" + more', names, Date.now());
   const leaf = await makeLeaf(authority, names, Date.now());
   writeFileSync(join(folder.path, 'authority.pem'), authority.cert);
   writeFileSync(join(folder.path, 'leaf.pem'), leaf.cert);
@@ -90,6 +91,51 @@ describe('`makeLeaf()`', () => {
   });
 });
 
+describe('`makeAuthority()`', () => {
+  const judge = (leaf: string) => {
+    writeFileSync(join(folder.path, 'any.pem'), leaf);
+    const asked = ['verify', '-x509_strict', '-purpose', 'sslserver', '-CAfile', 'authority.pem', 'any.pem'];
+    try {
+      return openssl(...asked);
+    } catch (error) {
+      return String((error as { stderr?: unknown }).stderr);
+    }
+  };
+
+  it('makes one that OpenSSL believes for own names, .local and private addresses, and for no other', async () => {
+    const own = await makeAuthority('Brae Works', ['reelward.example', '203.0.113.7'], Date.now());
+    writeFileSync(join(folder.path, 'authority.pem'), own.cert);
+    const good = ['reelward.example', '203.0.113.7', 'any.local', 'localhost', '10.9.8.7', '172.31.0.1'];
+    const more = ['192.168.1.1', '169.254.3.4', '127.0.0.1', '::1', 'fd12:3456::1', 'fe80::1'];
+    const okay = await makeLeaf(own, [...good, ...more], Date.now());
+    expect(judge(okay.cert)).toBe('any.pem: OK\n');
+    const foreign = [
+      'bank.example',
+      'example',
+      'local.example',
+      '203.0.113.8',
+      '172.32.0.1',
+      '8.8.8.8',
+      '2001:db8::1',
+    ];
+    for (const name of foreign) {
+      const leaf = await makeLeaf(own, [name], Date.now());
+      expect([name, judge(leaf.cert)]).toEqual([name, expect.stringMatching(/permitted subtree violation/)]);
+      expect(maySpeakFor(own, name)).toBe(false);
+    }
+    for (const name of [...good, ...more]) expect([name, maySpeakFor(own, name)]).toEqual([name, true]);
+  });
+
+  it('makes one for servers only, that ends in two years', async () => {
+    const { authority } = await makePair();
+    const text = openssl('x509', '-in', 'authority.pem', '-noout', '-text');
+    expect(text).toMatch(/Name Constraints: critical/);
+    expect(text).toMatch(/TLS Web Server Authentication/);
+    expect(text).not.toMatch(/Client Authentication|Code Signing|E-mail Protection/);
+    expect((readCertificate(authority.cert).endsMs - Date.now()) / DAY_MS).toBeLessThan(732);
+  });
+});
+
 describe('`keepCertificate()`', () => {
   const clock = newClock();
   let addresses = ['192.168.7.20'];
@@ -112,6 +158,37 @@ describe('`keepCertificate()`', () => {
     expect(second.pair().cert).toBe(first.pair().cert);
     const key = join(folder.path, 'certificates', 'authority.key.pem');
     expect(statSync(key).mode & 0o777).toBe(0o600);
+  });
+
+  it('refuses a name that the authority was not made for, saying what to do', async () => {
+    await keepCertificate(options());
+    const other = options({ names: ['other.example'] });
+    await expect(keepCertificate(other)).rejects.toThrow(
+      '--host other.example: the local authority was made for other names',
+    );
+  });
+
+  it('leaves out an address of no private network that came later, so that the others go on', async () => {
+    const kept = await keepCertificate(options());
+    addresses = ['203.0.113.9', '10.1.2.3'];
+    expect(await kept.look()).toBe(true);
+    const { fits } = readCertificate(kept.pair().cert);
+    expect(['10.1.2.3', '203.0.113.9'].map(fits)).toEqual([true, false]);
+    expect(await kept.look()).toBe(false);
+  });
+
+  it('makes the next authority at a start in its last month', async () => {
+    const first = await keepCertificate(options());
+    clock.shiftMs = 731 * DAY_MS - renewBeforeMs;
+    const second = await keepCertificate(options());
+    expect(second.authority?.fingerprint).not.toBe(first.authority?.fingerprint);
+  });
+
+  it('makes a new leaf where the authority was removed by hand', async () => {
+    const first = await keepCertificate(options());
+    for (const end of ['key', 'cert']) rmSync(join(folder.path, 'certificates', `authority.${end}.pem`));
+    const second = await keepCertificate(options());
+    expect(second.pair().cert).not.toBe(first.pair().cert);
   });
 
   it('renews a month before the end, under the same authority', async () => {

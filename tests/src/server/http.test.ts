@@ -1,6 +1,6 @@
 // What comes in from outside and is not as it should be: the right status, a clear code, no stack, and no entry lost.
 
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { request as httpRequest } from 'node:http';
 import { connect } from 'node:net';
 import { join } from 'node:path';
@@ -320,6 +320,18 @@ describe('a request', () => {
     expect(pushed).toMatchObject({ acks: [{ epoch: 'older', seq: 1 }], faults: [] });
   });
 
+  it('dated two hours ahead goes aside, and an older tablet is told so in a word that it knows', async () => {
+    const [entry] = makeChain({ tablet: 't1', epoch: 'far', count: 1, atMs: Date.now() + 7_200_000 });
+    const body = page([await signed(entry as Entry)]);
+    const faultIn = async (wire: string) =>
+      pushedSchema.parse(await (await send({ body, headers: { 'reelward-wire': wire } })).json()).faults;
+    expect(await faultIn('2')).toEqual([{ id: 't1/far/1', fault: 'name-taken' }]);
+    const hash = await sha256(new TextEncoder().encode(body));
+    const headers = { 'reelward-wire': '3', 'reelward-body': hash };
+    const told = pushedSchema.parse(await (await send({ body, headers })).json()).faults;
+    expect(told).toEqual([{ id: 't1/far/1', fault: 'clock-ahead' }]);
+  });
+
   it('dated ten minutes ahead is taken, and told', async () => {
     const [entry] = makeChain({ tablet: 't1', epoch: 'ahead', count: 1, atMs: Date.now() + 600_000 });
     const response = await send({ body: page([await signed(entry as Entry)]) });
@@ -335,7 +347,8 @@ describe('every answer', () => {
       const { headers } = await fetch(server.running.url + path);
       expect(headers.get('content-security-policy')).toBe(
         "default-src 'self';script-src 'self' 'wasm-unsafe-eval';style-src 'self';img-src 'self' data: blob:;" +
-          "media-src 'self' blob:;worker-src 'self' blob:;object-src 'none';base-uri 'none';form-action 'self';frame-ancestors 'none'",
+          "media-src 'self' blob:;worker-src 'self' blob:;object-src 'none';base-uri 'none';form-action 'self';frame-ancestors 'none';" +
+          "require-trusted-types-for 'script';trusted-types default",
       );
       expect(headers.get('x-content-type-options')).toBe('nosniff');
       expect(headers.get('strict-transport-security')).toBeNull();
@@ -408,7 +421,9 @@ describe('operation', () => {
   });
 
   it('`/metrics` counts entries, refusals and time in Prometheus text', async () => {
-    const response = await fetch(`${server.running.url}/metrics`);
+    const key = readFileSync(join(server.folder, 'metrics.key'), 'utf8').trim();
+    const headers = { authorization: `Bearer ${key}` };
+    const response = await fetch(`${server.running.url}/metrics`, { headers });
     expect(response.headers.get('content-type')).toContain('text/plain');
     const text = await response.text();
     expect(text).toMatch(/^reelward_entries_total [1-9]/m);

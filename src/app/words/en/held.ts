@@ -19,7 +19,7 @@ export const words = {
   done: (panels: number) => plural(panels, '1 panel is held.', `${panels} panels are held.`),
   none: 'No panels are held.',
   span: (first: string, last: string) => `Panels ${first} to ${last}`,
-  still: (held: number, all: number) => `${held} of ${all} panel codes not signed yet`,
+  still: (held: number, all: number) => `Not signed yet: ${held} of ${all}`,
   noCodes: 'No panel codes. Find these panels by their numbers.',
   signed: (who: string, when: string) => `Signed by ${who}, ${when}`,
   sign: 'Sign',

@@ -42,6 +42,18 @@ export const words = {
   aside: 'Set aside',
   asideHelp:
     'The server set these entries aside: their seal or place in the chain does not match. Nothing is lost; they stay here too. Call the person who looks after the server.',
+  rolledBack: 'The server’s log went back',
+  rolledBackHelp: (span: string) =>
+    `Noticed ${span} ago: the server held less than before, as after a restored backup. Tablets send what they hold again. Check the log and the list of tablets.`,
+  rolledBackSeen: 'I have checked',
+  setAside: (count: number) =>
+    plural(count, '1 entry is kept out of the log here', `${count} entries are kept out of the log here`),
+  setAsideHelp:
+    'The text, the signature or the clock is not right. All other entries are in. Call the person who looks after the server.',
+  clocksOff: 'Clocks that are off',
+  clockOfAhead: (name: string, span: string) => `${name}: ${span} ahead`,
+  clockOfBehind: (name: string, span: string) => `${name}: ${span} behind`,
+  clocksOffHelp: 'Set them right: what these tablets write may stand in the wrong order.',
   now: 'Sync now',
   causes: {
     unreachable: 'The server does not answer. Go on working; entries wait here.',
@@ -49,6 +61,8 @@ export const words = {
     'tablet-unknown': 'The server does not know this tablet. Join again with a new code.',
     'tablet-revoked': 'A lead shut this tablet out. It can join again with a new code.',
     'code-wrong': 'That code is unknown, used, or over ten minutes old. Ask for a new one.',
+    'tablet-active':
+      'This tablet is still let in under an older key. A lead shuts it out first; then a new code lets it in.',
     'wire-too-old': 'This app is older than the server. Reload it where the server answers.',
     'wire-too-new': 'This app is newer than the server. The server needs its update.',
     'time-off': 'This tablet’s clock is too far off. Set it right.',
@@ -57,6 +71,9 @@ export const words = {
     'role-lacking': 'Only a shift lead or an engineer can do that.',
     'too-often': 'Too many tries. Wait a minute.',
     'store-away': 'The server cannot reach its storage. It tries again.',
+    'store-full': 'The server’s disk is full. Entries wait here. Call the person who looks after the server.',
+    'store-read-only':
+      'The server cannot write its log. Entries wait here. Call the person who looks after the server.',
     'server-fault': 'The server had a fault; see its log. The tablet tries again.',
     stopping: 'The server is stopping.',
   } as Readonly<Partial<Record<Cause, string>>>,

@@ -31,7 +31,7 @@ export const words = {
   blockedTrace: 'Show the panels',
   blockedOff: 'Take it off',
   letRun: 'Let it run on',
-  letRunTitle: (slot: string) => `Let the blocked reel on ${slot} run on?`,
+  letRunTitle: (slot: string) => `Blocked reel on ${slot}: let it run on?`,
   letRunHelp:
     'Only this reel, only on this slot. The block itself stays, and your name and reason are in the log.',
   letRunWhy: 'Why may it run on?',

@@ -20,7 +20,7 @@ export const words: Sentences<typeof english> = {
   done: (panels) => plural(panels, '1 panel retenido.', `${panels} paneles retenidos.`),
   none: 'No hay paneles retenidos.',
   span: (first, last) => `Paneles ${first} a ${last}`,
-  still: (held, all) => `${held} de ${all} códigos de panel sin firmar`,
+  still: (held, all) => `Sin firmar: ${held} de ${all}`,
   noCodes: 'Sin códigos de panel. Búsquelos por su número.',
   signed: (who, when) => `Firmado por ${who}, ${when}`,
   sign: 'Firmar',

@@ -42,6 +42,22 @@ export const words: Sentences<typeof english> = {
   aside: 'Apartados',
   asideHelp:
     'El servidor apartó estos apuntes: su sello o su lugar en la cadena no coincide. Nada se pierde; también están aquí. Avise a quien cuida del servidor.',
+  rolledBack: 'El registro del servidor retrocedió',
+  rolledBackHelp: (span) =>
+    `Notado hace ${span}: el servidor tenía menos que antes, como tras restaurar una copia. Las tabletas envían de nuevo lo que tienen. Revise el registro y la lista de tabletas.`,
+  rolledBackSeen: 'Lo he revisado',
+  setAside: (count) =>
+    plural(
+      count,
+      '1 apunte queda aquí fuera del registro',
+      `${count} apuntes quedan aquí fuera del registro`,
+    ),
+  setAsideHelp:
+    'El texto, la firma o el reloj no está bien. Todos los demás apuntes están. Avise a quien cuida del servidor.',
+  clocksOff: 'Relojes desviados',
+  clockOfAhead: (name, span) => `${name}: ${span} por delante`,
+  clockOfBehind: (name, span) => `${name}: ${span} por detrás`,
+  clocksOffHelp: 'Póngalos en hora: lo que escriben estas tabletas puede quedar en mal orden.',
   now: 'Sincronizar ahora',
   causes: {
     unreachable: 'El servidor no responde. Siga trabajando; los apuntes esperan aquí.',
@@ -49,6 +65,8 @@ export const words: Sentences<typeof english> = {
     'tablet-unknown': 'El servidor no conoce esta tableta. Únala de nuevo con un código nuevo.',
     'tablet-revoked': 'Un jefe excluyó esta tableta. Puede unirse de nuevo con un código nuevo.',
     'code-wrong': 'Ese código es desconocido, usado, o de hace más de diez minutos. Pida otro.',
+    'tablet-active':
+      'Esta tableta sigue admitida con una clave anterior. Un jefe la excluye primero; luego entra con un código nuevo.',
     'wire-too-old': 'Esta aplicación es más vieja que el servidor. Recárguela donde el servidor responda.',
     'wire-too-new': 'Esta aplicación es más nueva que el servidor. El servidor necesita actualizarse.',
     'time-off': 'El reloj de esta tableta va demasiado mal. Póngalo en hora.',
@@ -57,6 +75,10 @@ export const words: Sentences<typeof english> = {
     'role-lacking': 'Eso solo puede hacerlo un jefe de turno o un ingeniero.',
     'too-often': 'Demasiados intentos. Espere un minuto.',
     'store-away': 'El servidor no llega a su almacén. Lo reintenta.',
+    'store-full':
+      'El disco del servidor está lleno. Los apuntes esperan aquí. Avise a quien cuida del servidor.',
+    'store-read-only':
+      'El servidor no puede escribir su registro. Los apuntes esperan aquí. Avise a quien cuida del servidor.',
     'server-fault': 'El servidor tuvo un fallo; vea su registro. La tableta lo reintenta.',
     stopping: 'El servidor se está parando.',
   },

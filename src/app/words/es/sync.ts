@@ -10,6 +10,9 @@ export const words: Sentences<typeof english> = {
   waits: 'El servidor pide esperar',
   refused: 'Rechazado por el servidor',
   aside: (count) => plural(count, '1 apunte apartado', `${count} apuntes apartados`),
+  rolledBack: 'El registro del servidor retrocedió',
+  clocksOff: (count) =>
+    plural(count, '1 tableta con el reloj desviado', `${count} tabletas con el reloj desviado`),
   history: (share) => `Cargando el historial: ${share}`,
   historyChecked: 'Comprobando el historial',
   historyTitle: 'Historial',

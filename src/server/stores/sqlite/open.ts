@@ -1,7 +1,7 @@
 // The embedded default: one SQLite file in the data folder, write-ahead log, every commit on the disk before it is answered.
 // `synchronous=NORMAL` was refused: with it an acknowledged entry may be gone after a power cut.
 
-import { existsSync, mkdirSync } from 'node:fs';
+import { chmodSync, closeSync, existsSync, mkdirSync, openSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { Kysely, SqliteDialect, sql, type Transaction } from 'kysely';
@@ -9,7 +9,8 @@ import { rowOf } from '../append.ts';
 import { migrate, newBackupFile } from '../migrate.ts';
 import { createStore } from '../queries.ts';
 import type { Signal, Store } from '../store.ts';
-import { entryColumns, type Step, type Tables } from '../tables.ts';
+import { entryColumns, passingTables, type Step, serverKeyName, type Tables } from '../tables.ts';
+import { quickCheck } from './quick-check.ts';
 
 /** Name of the log's file in the data folder. */
 export const logFile = 'log.sqlite';
@@ -23,12 +24,15 @@ export interface SqliteOptions {
   readonly nowMs: () => number;
   /** A test hands in its own. */
   readonly steps?: readonly Step[];
+  /** A test makes a disk that is soon full of it. */
+  readonly mostPages?: number;
 }
 
 /** Opens the store, bringing its schema forward. */
 export async function openSqlite(options: SqliteOptions): Promise<Store> {
   mkdirSync(options.folder, { recursive: true, mode: 0o700 });
   const raw = openDatabase(join(options.folder, logFile));
+  if (options.mostPages !== undefined) raw.pragma(`max_page_count = ${options.mostPages}`);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: raw }) });
   try {
     await migrate(db, 'sqlite', {
@@ -46,6 +50,7 @@ export async function openSqlite(options: SqliteOptions): Promise<Store> {
 
 /** Opens one file with the settings that make a commit durable. */
 export function openDatabase(file: string): Database.Database {
+  makePrivate(file);
   const raw = new Database(file);
   // Of a new file only. Bytes; four times the usual: a backlog is written down in a quarter of the calls.
   raw.pragma(`page_size = ${PAGE_BYTES}`);
@@ -63,7 +68,23 @@ export function openDatabase(file: string): Database.Database {
 /** Writes a whole copy of a database to a new file, as of one moment. */
 export function copyInto(raw: Database.Database, file: string): void {
   if (existsSync(file)) throw new Error(`${file} exists already: name a file that does not`);
+  makePrivate(file);
   raw.prepare('vacuum into ?').run(file);
+  const copy = new Database(file);
+  try {
+    // What is taken out is written over, not only let go of.
+    copy.pragma('secure_delete = ON');
+    copy.prepare('delete from meta where key = ?').run(serverKeyName);
+    for (const table of passingTables) copy.exec(`delete from ${table}`);
+  } finally {
+    copy.close();
+  }
+}
+
+/** Makes the file, where it is not there, for its owner alone: what SQLite puts beside it is made alike. */
+function makePrivate(file: string): void {
+  closeSync(openSync(file, 'a', 0o600));
+  chmodSync(file, 0o600);
 }
 
 function createSqliteStore(raw: Database.Database, db: Kysely<Tables>): Store {
@@ -83,7 +104,8 @@ function createSqliteStore(raw: Database.Database, db: Kysely<Tables>): Store {
           await sql`commit`.execute(connection);
           return result;
         } catch (error) {
-          await sql`rollback`.execute(connection);
+          // On a full disk SQLite has rolled back by itself: a second time fails, and would hide the cause.
+          if (raw.inTransaction) await sql`rollback`.execute(connection);
           throw error;
         }
       }),
@@ -100,6 +122,7 @@ function createSqliteStore(raw: Database.Database, db: Kysely<Tables>): Store {
       return () => listeners.delete(listener);
     },
     backupTo: async (file) => copyInto(raw, file),
+    quickCheck: () => quickCheck(raw.name),
     close: () => db.destroy(),
   });
 }

@@ -108,11 +108,64 @@ function Standing({ status, plant }: { readonly status: SyncStatus; readonly pla
           </div>
         </div>
       )}
+      <Watched status={status} />
       <div>
         <Button testId="sync-now" onPress={() => app.connection.value?.syncNow()}>
           {words.now}
         </Button>
       </div>
     </section>
+  );
+}
+
+/** What somebody has to look at: a server that went back, entries kept out, clocks that are off. */
+function Watched({ status }: { readonly status: SyncStatus }) {
+  const app = useApp();
+  const words = say(serverWords);
+  const { rolledBackMs, setAside, clocksOff, clockOffMs } = status;
+  const nowMs = deviceClock.nowMs() + clockOffMs;
+  return (
+    <>
+      {rolledBackMs !== null && (
+        <div class="caution" role="alert" data-testid="rolled-back">
+          <Icon name="warn" />
+          <div class="stack">
+            <b>{words.rolledBack}</b>
+            <p>{words.rolledBackHelp(formatSpan(Math.max(0, (nowMs - rolledBackMs) / 1000)))}</p>
+            <div>
+              <Button testId="rolled-back-seen" onPress={() => app.connection.value?.tookNote()}>
+                {words.rolledBackSeen}
+              </Button>
+            </div>
+          </div>
+        </div>
+      )}
+      {setAside > 0 && (
+        <div class="caution" data-testid="kept-out">
+          <Icon name="warn" />
+          <div>
+            <b>{words.setAside(setAside)}</b>
+            <p>{words.setAsideHelp}</p>
+          </div>
+        </div>
+      )}
+      {clocksOff.length > 0 && (
+        <div class="caution" data-testid="clocks-off">
+          <Icon name="warn" />
+          <div>
+            <b>{words.clocksOff}</b>
+            {clocksOff.map(({ tablet, name, offMs }) => {
+              const span = formatSpan(Math.abs(offMs) / 1000);
+              return (
+                <p key={tablet}>
+                  {offMs > 0 ? words.clockOfAhead(name, span) : words.clockOfBehind(name, span)}
+                </p>
+              );
+            })}
+            <p>{words.clocksOffHelp}</p>
+          </div>
+        </div>
+      )}
+    </>
   );
 }

@@ -1,0 +1,138 @@
+// Is what came from the server part of the log? Checked here as the server checks it: form, hash, and the signature by the key that
+// the chain's first entry names. What is not is told apart entry by entry, so that one does not keep the others out.
+
+import * as z from 'zod/mini';
+import { aheadLimitMs } from '../../../shared/log/clock.ts';
+import { chainId, type Entry, entrySchema } from '../../../shared/log/entry.ts';
+import { hashDraft } from '../../../shared/log/seal.ts';
+import type { EntryFault } from '../../../shared/wire/codes.ts';
+import { entryText } from '../../../shared/wire/signing.ts';
+import type { SetAside, SyncLog } from './ports.ts';
+
+/** What came, told apart. */
+export interface CheckedPage {
+  readonly entries: readonly Entry[];
+  readonly aside: readonly SetAside[];
+}
+
+/** What the check may ask. `serverMs`: the server's time; entries dated beyond the limit ahead of it are none of the log. */
+export interface CheckParts {
+  readonly log: Pick<SyncLog, 'firstOf'>;
+  readonly serverMs: number;
+}
+
+/** Entries looked at before the page gets its turn. */
+const AT_ONCE = 250;
+
+/** Tells entries of the log apart from what is none. Of a run sealed one to the next, the last signature vouches for all before it. */
+export async function checkPulled(
+  values: readonly unknown[],
+  { log, serverMs }: CheckParts,
+): Promise<CheckedPage> {
+  const aside: SetAside[] = [];
+  const sealed: Entry[] = [];
+  let looked = 0;
+  for (const value of values) {
+    const read = readSealed(value, serverMs);
+    if (read.fault !== null) aside.push({ value, fault: read.fault });
+    else sealed.push(read.entry);
+    looked += 1;
+    if (looked % AT_ONCE === 0) await new Promise<void>((resolve) => setTimeout(resolve));
+  }
+  const keyOf = keysFrom(log, sealed);
+  const forged = new Set<Entry>();
+  for (const run of runsOf(sealed)) {
+    const last = run.at(-1);
+    if (!last || (await isSignedBy(last, keyOf))) continue;
+    for (const entry of run) if (!(await isSignedBy(entry, keyOf))) forged.add(entry);
+  }
+  for (const entry of forged) aside.push({ value: entry, fault: 'signature-differs' });
+  return { entries: forged.size === 0 ? sealed : sealed.filter((entry) => !forged.has(entry)), aside };
+}
+
+type Read =
+  | { readonly fault: null; readonly entry: Entry }
+  | { readonly fault: EntryFault | 'unreadable'; readonly entry: null };
+
+function readSealed(value: unknown, serverMs: number): Read {
+  const read = z.safeParse(entrySchema, value);
+  if (!read.success) return { fault: 'unreadable', entry: null };
+  const entry = read.data;
+  if (hashOf(entry) !== entry.hash) return { fault: 'hash-differs', entry: null };
+  if (entry.hlc.ms > serverMs + aheadLimitMs) return { fault: 'clock-ahead', entry: null };
+  return { fault: null, entry };
+}
+
+function hashOf(entry: Entry): string | null {
+  try {
+    return hashDraft(entry);
+  } catch {
+    return null; // half a character: nothing that has a hash
+  }
+}
+
+/** Entries of one chain that name each the hash of the one before it, whatever lies between them in the page. */
+function runsOf(entries: readonly Entry[]): readonly (readonly Entry[])[] {
+  const runs: Entry[][] = [];
+  const open = new Map<string, Entry[]>();
+  for (const entry of entries) {
+    const run = open.get(chainId(entry));
+    const before = run?.at(-1);
+    const isSigned = entry.sig !== null && before?.sig !== null;
+    if (run && isSigned && before?.hash === entry.prev) run.push(entry);
+    else {
+      const next = [entry];
+      runs.push(next);
+      open.set(chainId(entry), next);
+    }
+  }
+  return runs;
+}
+
+type KeyOf = (entry: Entry) => Promise<CryptoKey | null>;
+
+function keysFrom(log: CheckParts['log'], entries: readonly Entry[]): KeyOf {
+  const keys = new Map<string, Promise<CryptoKey | null>>();
+  const firsts = new Map(entries.filter(({ seq }) => seq === 1).map((entry) => [chainId(entry), entry]));
+  return (entry) => {
+    const chain = chainId(entry);
+    const known = keys.get(chain) ?? readKey(log, entry, firsts.get(chain));
+    keys.set(chain, known);
+    return known;
+  };
+}
+
+async function readKey(
+  log: CheckParts['log'],
+  chain: Entry,
+  first: Entry | undefined,
+): Promise<CryptoKey | null> {
+  const opening = (await log.firstOf?.(chain)) ?? first;
+  const named = opening ? keyIn(opening) : null;
+  if (!named) return null;
+  const algorithm = { name: 'ECDSA', namedCurve: 'P-256' };
+  return crypto.subtle.importKey('jwk', named, algorithm, false, ['verify']).catch(() => null); // none of the curve
+}
+
+/** The key that a chain's first entry names; null where it names none. */
+function keyIn(first: Entry): JsonWebKey | null {
+  const key = first.kind === 'tablet.opened' ? first.payload['key'] : null;
+  if (typeof key !== 'object' || key === null || Array.isArray(key)) return null;
+  const { kty, crv, x, y } = key as Readonly<Record<string, unknown>>; // looked at on the next line
+  if (kty !== 'EC' || crv !== 'P-256' || typeof x !== 'string' || typeof y !== 'string') return null;
+  return { kty, crv, x, y };
+}
+
+/** True also where there is nothing to check by: no key known, or written before there was one. */
+async function isSignedBy(entry: Entry, keyOf: KeyOf): Promise<boolean> {
+  if (entry.sig === null) return true;
+  const key = await keyOf(entry);
+  if (!key) return true;
+  const text = new TextEncoder().encode(entryText(entry.hash));
+  return crypto.subtle.verify({ name: 'ECDSA', hash: 'SHA-256' }, key, bytesOf(entry.sig), text);
+}
+
+function bytesOf(base64url: string): Uint8Array<ArrayBuffer> {
+  const binary = atob(base64url.replaceAll('-', '+').replaceAll('_', '/'));
+  return Uint8Array.from(binary, (sign) => sign.charCodeAt(0));
+}

@@ -1,0 +1,142 @@
+// Is the store sound, and can it be written? Told by what fails as it fails, and by a look along the whole log in the background:
+// each text against its hash, each running hash against the one before, and the database's own check. Without it, damage shows only
+// when somebody asks for that very page, and a changed text never.
+
+import { setImmediate as turn } from 'node:timers/promises';
+import { hashOf } from './keys.ts';
+import { firstRoot, nextRoot } from './stores/append.ts';
+import type { Store } from './stores/store.ts';
+
+/** What can be wrong. */
+export const storeTroubles = [
+  'disk-full',
+  'read-only',
+  'away',
+  'damaged',
+  'text-changed',
+  'log-broken',
+] as const;
+export type StoreTrouble = (typeof storeTroubles)[number];
+
+/** For the log: what it is, and what to do. */
+export const storeWords: Readonly<Record<StoreTrouble, string>> = {
+  'disk-full': 'the disk is full: make room; tablets keep their entries and send them then',
+  'read-only': 'the store cannot be written: check who owns the data folder and how the disk is mounted',
+  away: 'the database does not answer: check that it runs',
+  damaged: 'the store is damaged: stop the server, keep a copy of the data folder, and restore a backup',
+  'text-changed': 'an entry was changed in the store: compare with a backup; its tablet holds the original',
+  'log-broken': 'the log was changed in the store: compare with a backup',
+};
+
+/** Codes of the databases and of the operating system, by what they mean for the store. */
+const meanings: readonly (readonly [RegExp, StoreTrouble])[] = [
+  [/^(SQLITE_FULL|ENOSPC|EDQUOT|53100)$/, 'disk-full'],
+  [/^(SQLITE_READONLY\w*|EROFS|SQLITE_CANTOPEN\w*|25006)$/, 'read-only'],
+  [/^(SQLITE_CORRUPT\w*|SQLITE_NOTADB|XX001|XX002)$/, 'damaged'],
+  [/^(ECONNREFUSED|ECONNRESET|ETIMEDOUT|EPIPE|57P0[123]|08\w{3})$/, 'away'],
+];
+
+/** What an error says about the store; null where it says nothing. */
+export function troubleOf(error: unknown): StoreTrouble | null {
+  for (let cause = error, depth = 0; cause instanceof Error && depth < 5; depth += 1) {
+    const { code, message } = cause as { code?: unknown; message: string }; // the drivers' errors carry one
+    const found = meanings.find(([pattern]) => typeof code === 'string' && pattern.test(code));
+    if (found) return found[1];
+    if (/connection terminated|timeout exceeded when trying to connect/i.test(message)) return 'away';
+    cause = cause.cause;
+  }
+  return null;
+}
+
+/** What is known of the store's soundness. */
+export interface StoreHealth {
+  /** What is wrong now, worst first; empty where nothing is. */
+  readonly troubles: () => readonly StoreTrouble[];
+  /** An error was met; its trouble, if it says one. */
+  readonly met: (error: unknown) => StoreTrouble | null;
+  /** Something was written: what kept it from that is over. */
+  readonly wrote: () => void;
+  /** Looks along the whole log now; resolves when the look is over. */
+  readonly look: () => Promise<void>;
+  readonly stop: () => Promise<void>;
+}
+
+export interface HealthParts {
+  readonly store: Pick<Store, 'dialect' | 'sealedPage' | 'quickCheck'>;
+  /** Told of each trouble once, when it is found: where it is, in words. */
+  readonly onTrouble: (trouble: StoreTrouble, where: string) => void;
+}
+
+const ROWS_AT_ONCE = 200;
+/** The first look waits until the tablets are answered again, then one a day. */
+const FIRST_MS = 60_000;
+const EVERY_MS = 86_400_000;
+/** These end with the next entry that is written; the others stay until the program is started on a sound store. */
+const passing: readonly StoreTrouble[] = ['disk-full', 'read-only', 'away'];
+
+/** Starts watching. */
+export function watchStore({ store, onTrouble }: HealthParts): StoreHealth {
+  const found = new Set<StoreTrouble>();
+  let isStopped = false;
+  let looking: Promise<void> | null = null;
+  const tell = (trouble: StoreTrouble, where: string) => {
+    if (found.has(trouble)) return;
+    found.add(trouble);
+    onTrouble(trouble, where);
+  };
+  const walk = async () => {
+    let [pos, root] = [0, firstRoot];
+    while (!isStopped) {
+      const rows = await store.sealedPage(pos, ROWS_AT_ONCE);
+      for (const row of rows) {
+        const name = `${row.tablet}/${row.epoch}/${row.seq}`;
+        if (hashOf(row.body) !== row.hash)
+          tell('text-changed', `the text of ${name} is not what its hash says`);
+        root = nextRoot(root, row.hash);
+        if (root !== row.root) tell('log-broken', `the log does not go on from before ${name}`);
+        // Told once: from here on the log is compared with itself.
+        root = row.root;
+        pos = row.pos;
+      }
+      await turn(); // the tablets go first
+      if (rows.length < ROWS_AT_ONCE) break;
+    }
+    if (isStopped) return;
+    const faults = await store.quickCheck();
+    if (faults.length > 0) tell('damaged', faults.join('; '));
+  };
+  const look = () => {
+    looking ??= walk()
+      .catch((error: unknown) => {
+        const trouble = troubleOf(error);
+        if (trouble && !isStopped) tell(trouble, (error as Error).message);
+      })
+      .finally(() => {
+        looking = null;
+      });
+    return looking;
+  };
+  const first = setTimeout(() => void look(), FIRST_MS).unref();
+  const daily = setInterval(() => void look(), EVERY_MS).unref();
+  return {
+    troubles: () => storeTroubles.filter((trouble) => found.has(trouble)),
+    met: (error) => {
+      // What the framework says of a request is about its sender's connection, and a file is never away.
+      if ((error as { statusCode?: unknown }).statusCode !== undefined) return null;
+      const said = troubleOf(error);
+      const trouble = said === 'away' && store.dialect === 'sqlite' ? null : said;
+      if (trouble) tell(trouble, (error as Error).message);
+      return trouble;
+    },
+    wrote: () => {
+      for (const trouble of passing) found.delete(trouble);
+    },
+    look,
+    stop: async () => {
+      isStopped = true;
+      clearTimeout(first);
+      clearInterval(daily);
+      await looking;
+    },
+  };
+}

@@ -1,0 +1,131 @@
+// Who may send a body at all? Asked from the headers, before a byte of it is kept: the wire's version, the tablet, its signature
+// over the hash that the body will have, time, revocation, and what is left of the tablet's and the server's budgets. Reading first
+// and asking then was refused: anybody on the network could fill the memory.
+
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { bodyBytes } from '../../../shared/wire/limits.ts';
+import { bodyHeader, wireHeader } from '../../../shared/wire/version.ts';
+import type { ServerContext } from '../context.ts';
+import { emptyHash } from './body.ts';
+import { type Passed, passed } from './passed.ts';
+import { checkProof, checkTime, checkWire, refuseRevoked, tabletOf } from './proof.ts';
+import { Refused } from './refuse.ts';
+
+/** Bytes of bodies on their way at one time: some hundred pages of a backlog, or four snapshots. */
+const BODIES_BYTES = 64 * 1024 * 1024;
+/** The part of it for tablets of older versions, whose signature can only be checked once the body is here. */
+const UNPROVED_BYTES = 8 * 1024 * 1024;
+/** The first version of the wire that tells the body's hash beforehand. */
+const HASHED_FROM = 3;
+
+/** Routes for anybody: how to talk, and joining, which is limited by address and in size. */
+const OPEN = new Set(['/api/info', '/api/enrol']);
+
+/** Puts the gate before every route that only tablets may ask. */
+export function addGate(app: FastifyInstance, context: ServerContext): void {
+  const budget = createBudget();
+  app.addHook('onRequest', async (request, reply) => {
+    // Nothing is there to take a body: it would be read for nothing.
+    if (request.is404 && request.method !== 'GET' && request.method !== 'HEAD')
+      throw new Refused('not-found', 'there is nothing at this address');
+    const route = request.routeOptions.url ?? '';
+    if (!route.startsWith('/api/') || OPEN.has(route)) return;
+    try {
+      const proved = await checkHeaders(request, context);
+      refuseSpent(request, reply, { proved, context });
+      takeBudget(request, reply, { proved, budget });
+      passed.set(request, proved);
+    } catch (error) {
+      // A long body is not waited for; a short one is read and dropped, so that its sender reads the answer.
+      if (bytesTold(request) > bodyBytes) reply.header('connection', 'close');
+      throw error;
+    }
+  });
+}
+
+async function checkHeaders(request: FastifyRequest, context: ServerContext): Promise<Passed> {
+  checkWire(request);
+  const tablet = await tabletOf(request, context);
+  const told = request.headers[bodyHeader];
+  if (told !== undefined && (typeof told !== 'string' || !/^[0-9a-f]{64}$/.test(told)))
+    throw new Refused('signature-wrong', `${bodyHeader}: expected 64 lower-case hex digits`);
+  const bodyHash = hasBody(request) ? (told ?? null) : emptyHash;
+  if (bodyHash !== null) {
+    await checkProof(request, tablet.publicKey, { ...context, bodyHash });
+    refuseRevoked(tablet);
+    return { tablet, bodyHash };
+  }
+  if (Number(request.headers[wireHeader]) >= HASHED_FROM)
+    throw new Refused('signature-missing', `tell the body's hash (header ${bodyHeader})`);
+  if (request.method === 'PUT')
+    throw new Refused('wire-too-old', 'a snapshot is taken from tablets that tell its hash beforehand only');
+  checkTime(request, context);
+  refuseRevoked(tablet);
+  return { tablet, bodyHash };
+}
+
+function hasBody(request: FastifyRequest): boolean {
+  return request.headers['transfer-encoding'] !== undefined || bytesTold(request) > 0;
+}
+
+/** Bytes that the headers tell of; the most that the route takes where they tell none. */
+function bytesTold(request: FastifyRequest): number {
+  const told = request.headers['content-length'];
+  if (told !== undefined) return Number(told);
+  return request.headers['transfer-encoding'] === undefined
+    ? 0
+    : (request.routeOptions.bodyLimit ?? bodyBytes);
+}
+
+/** A tablet that has sent more than any tablet writes waits; what it asks is still answered. */
+function refuseSpent(
+  request: FastifyRequest,
+  reply: FastifyReply,
+  { proved, context }: { readonly proved: Passed; readonly context: ServerContext },
+): void {
+  const route = request.routeOptions.url;
+  const isKept = route === '/api/push' || (route === '/api/snapshot' && request.method === 'PUT');
+  if (!isKept) return;
+  const waitMs = context.quotas.waitMs(proved.tablet.tablet);
+  if (waitMs === 0) return;
+  reply.header('retry-after', String(Math.ceil(waitMs / 1000)));
+  throw new Refused('too-often', 'this tablet has sent more than is kept of one: wait');
+}
+
+interface Budget {
+  readonly take: (bytes: number, isProved: boolean) => (() => void) | null;
+}
+
+function createBudget(): Budget {
+  let all = 0;
+  let unproved = 0;
+  return {
+    take: (bytes, isProved) => {
+      const share = isProved ? 0 : bytes;
+      if (all + bytes > BODIES_BYTES || unproved + share > UNPROVED_BYTES) return null;
+      all += bytes;
+      unproved += share;
+      return () => {
+        all -= bytes;
+        unproved -= share;
+      };
+    },
+  };
+}
+
+function takeBudget(
+  request: FastifyRequest,
+  reply: FastifyReply,
+  { proved, budget }: { readonly proved: Passed; readonly budget: Budget },
+): void {
+  const bytes = bytesTold(request);
+  if (bytes === 0) return;
+  if (bytes > (request.routeOptions.bodyLimit ?? bodyBytes))
+    throw new Refused('body-too-large', `a body here is at most ${request.routeOptions.bodyLimit} bytes`);
+  const give = budget.take(bytes, proved.bodyHash !== null);
+  if (!give) {
+    reply.header('retry-after', '1');
+    throw new Refused('too-often', 'more is on its way than the server takes at one time: again in a moment');
+  }
+  reply.raw.once('close', give);
+}

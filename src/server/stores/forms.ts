@@ -1,0 +1,66 @@
+// Signatures that are none by their form: earlier versions kept any text of 128 characters, and such a text spoilt whatever was
+// written around it. Found once, at the first start after it: the entry as it was goes aside, and stays in its place without the
+// signature, since the seals of all later entries stand on its hash.
+
+import type { Kysely } from 'kysely';
+import { signatureForm } from '../../../shared/log/entry.ts';
+import type { Tables } from './tables.ts';
+
+const ROWS_AT_ONCE = 5_000;
+/** Name of the kept place: the position up to which every signature's form was looked at. */
+const PLACE = 'signature_forms_to';
+
+/** Sets them aside; ids of their entries. What comes in later is checked as it comes, so each place is looked at once. */
+export async function setSignaturesAside(db: Kysely<Tables>, nowMs: number): Promise<readonly string[]> {
+  const place = await db.selectFrom('meta').select('value').where('key', '=', PLACE).executeTakeFirst();
+  let pos = Number(place?.value ?? 0);
+  const ids: string[] = [];
+  for (;;) {
+    const rows = await db
+      .selectFrom('entries')
+      .select(['pos', 'tablet', 'epoch', 'seq', 'sig'])
+      .where('pos', '>', pos)
+      .orderBy('pos')
+      .limit(ROWS_AT_ONCE)
+      .execute();
+    const last = rows.at(-1);
+    if (!last) return ids;
+    for (const row of rows) {
+      if (row.sig === null || signatureForm.test(row.sig)) continue;
+      await setAside(db, row.pos, nowMs);
+      ids.push(`${row.tablet}/${row.epoch}/${row.seq}`);
+    }
+    pos = last.pos;
+    await keepPlace(db, pos);
+  }
+}
+
+async function setAside(db: Kysely<Tables>, pos: number, nowMs: number): Promise<void> {
+  await db.transaction().execute(async (tx) => {
+    const row = await tx.selectFrom('entries').selectAll().where('pos', '=', pos).executeTakeFirstOrThrow();
+    const { tablet, epoch, seq, hash, sig, body, via } = row;
+    await tx
+      .insertInto('aside')
+      .values({
+        id: `${tablet}/${epoch}/${seq}`,
+        fault: 'signature-differs',
+        received_ms: nowMs,
+        via: via ?? tablet,
+        hash,
+        sig,
+        body,
+      })
+      .onConflict((conflict) => conflict.columns(['id', 'hash']).doNothing())
+      .execute();
+    await tx.updateTable('entries').set({ sig: null }).where('pos', '=', pos).execute();
+  });
+}
+
+async function keepPlace(db: Kysely<Tables>, pos: number): Promise<void> {
+  const value = String(pos);
+  await db
+    .insertInto('meta')
+    .values({ key: PLACE, value })
+    .onConflict((conflict) => conflict.column('key').doUpdateSet({ value }))
+    .execute();
+}

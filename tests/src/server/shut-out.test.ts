@@ -1,0 +1,202 @@
+// Who is shut out stays so: over a restore, in a stream that is open, with a token that is still good, and against a code in the wrong hands.
+
+import { pbkdf2Sync } from 'node:crypto';
+import { chmodSync, mkdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { checkedSchema, codeMadeSchema, offeredSchema, pushedSchema } from '../../../shared/wire/messages.ts';
+import { entryText } from '../../../shared/wire/signing.ts';
+import { enrolTablet } from '../../../src/app/sync/enrol.ts';
+import { makeCode } from '../../../src/server/codes.ts';
+import { hashOf } from '../../../src/server/keys.ts';
+import { openStore } from '../../../src/server/stores/open.ts';
+import { restoreInto } from '../../../src/server/stores/restore.ts';
+import { newFolder } from '../../contract/databases.ts';
+import { makeChain } from '../../contract/entries.ts';
+import { enrolAt, newTablet, startTestServer, type TestServer, type TestTablet, until } from './tablets.ts';
+
+let server: TestServer;
+let tablets: TestTablet[];
+
+beforeEach(async () => {
+  server = await startTestServer();
+  tablets = [];
+});
+afterEach(async () => {
+  await Promise.all(tablets.map((tablet) => tablet.stop()));
+  await server.stop();
+});
+
+async function joined(name: string): Promise<TestTablet> {
+  const tablet = await newTablet(name, server.running.url);
+  tablets.push(tablet);
+  await enrolAt(server.running, tablet);
+  return tablet;
+}
+
+const offer = (tablet: TestTablet) =>
+  tablet.caller.call('/api/offer', offeredSchema, { json: { heads: [] } });
+
+describe('a restore', () => {
+  const wish = (folder: string, file: string) => ({
+    file,
+    folder,
+    database: null,
+    nowMs: Date.now,
+    replace: true,
+  });
+
+  it('keeps out whoever was shut out since the backup, and every tablet tells that the server went back', async () => {
+    const [stolen, honest] = [await joined('stolen'), await joined('honest')];
+    honest.log.write(3);
+    honest.start();
+    await until('three entries', async () => (await server.running.store.head()).pos === 3);
+    const file = join(server.folder, 'copy.sqlite');
+    await server.running.store.backupTo(file);
+    await server.running.store.revokeTablet('stolen', Date.now());
+    let letIn: readonly unknown[] = [];
+    await server.restart(async () => {
+      ({ letIn } = await restoreInto(wish(server.folder, file)));
+    });
+    const answerTo = async (tablet: TestTablet) => {
+      const answer = await offer(tablet);
+      return answer.ok ? 'ok' : answer.error.code;
+    };
+    // A connection of before the restart may break first.
+    await until('an answer', async () => (await answerTo(stolen)) !== 'unreachable');
+    expect(await answerTo(stolen)).toBe('tablet-revoked');
+    expect(await answerTo(honest)).toBe('ok');
+    expect(letIn).toEqual([]);
+    honest.now();
+    await until('the news', () => (honest.status()?.rolledBackMs ?? null) !== null);
+    expect(honest.log.memory.rolledBackMs).toBe(honest.status()?.rolledBackMs);
+  });
+
+  it('where nothing else is known lists who is let in, and takes no code that was made before', async () => {
+    await joined('one');
+    await joined('two');
+    const { code } = await makeCode(server.running.store, Date.now());
+    const file = join(server.folder, 'copy.sqlite');
+    await server.running.store.backupTo(file);
+    const other = newFolder();
+    const { letIn } = await restoreInto(wish(other.path, file));
+    expect(letIn.map(({ tablet }) => tablet)).toEqual(['one', 'two']);
+    const store = await openStore({ folder: other.path, database: null, nowMs: Date.now });
+    expect(await store.takeOneTime(hashOf(code.replace('-', '')), 'enrol', Date.now())).toBeNull();
+    await store.close();
+    other.remove();
+  });
+
+  it('leaves the server the key that it signs with, though no backup holds one', async () => {
+    const key = server.running.context.key.publicKey;
+    const file = join(server.folder, 'copy.sqlite');
+    await server.running.store.backupTo(file);
+    expect(readFileSync(file).includes('PRIVATE KEY')).toBe(false);
+    await server.restart(async () => {
+      await restoreInto(wish(server.folder, file));
+    });
+    expect(server.running.context.key.publicKey).toBe(key);
+  });
+});
+
+describe('files of the store', () => {
+  it("are their owner's alone, in a folder that others may look into too", async () => {
+    const folder = newFolder();
+    const data = join(folder.path, 'data');
+    mkdirSync(data, { mode: 0o755 });
+    chmodSync(data, 0o755);
+    const store = await openStore({ folder: data, database: null, nowMs: Date.now });
+    const copy = join(data, 'copy.sqlite');
+    await store.backupTo(copy);
+    const modes = ['log.sqlite', 'log.sqlite-wal', 'copy.sqlite'].map((name) =>
+      (statSync(join(data, name)).mode & 0o777).toString(8),
+    );
+    expect(modes).toEqual(['600', '600', '600']);
+    await store.close();
+    folder.remove();
+  });
+});
+
+describe('an enrolment code', () => {
+  it('does not take the place of an active tablet, unless the lead named that one', async () => {
+    const real = await joined('tabA');
+    const thief = await newTablet('tabA', server.running.url);
+    const { code } = await makeCode(server.running.store, Date.now());
+    expect(await enrolTablet(thief, { code, name: 'Line 1' })).toMatchObject({
+      ok: false,
+      error: { code: 'tablet-active' },
+    });
+    expect(await offer(real)).toMatchObject({ ok: true });
+    const other = await makeCode(server.running.store, Date.now(), 'tabB');
+    expect(await enrolTablet(thief, { code: other.code, name: 'Line 1' })).toMatchObject({ ok: false });
+    const meant = await makeCode(server.running.store, Date.now(), 'tabA');
+    expect(await enrolTablet(thief, { code: meant.code, name: 'Line 1' })).toMatchObject({ ok: true });
+    expect(await offer(thief)).toMatchObject({ ok: true });
+  });
+});
+
+describe('a lead who was removed', () => {
+  it('makes no code with the token of a moment ago', async () => {
+    const tablet = await joined('t1');
+    const pin = {
+      salt: 's',
+      rounds: 1_000,
+      hash: pbkdf2Sync('2222', 's', 1_000, 32, 'sha256').toString('hex'),
+    };
+    const lead = { person: 'p2', name: 'Lead Two', role: 'lead', badge: 'B-2', pin };
+    const push = async (entries: ReturnType<typeof makeChain>) => {
+      const signed = await Promise.all(
+        entries.map(async (entry) => ({ ...entry, sig: await tablet.key.sign(entryText(entry.hash)) })),
+      );
+      const pushed = await tablet.caller.call('/api/push', pushedSchema, {
+        json: { sentMs: 1, entries: signed },
+      });
+      expect(pushed).toMatchObject({ ok: true, value: { faults: [] } });
+      return signed.at(-1);
+    };
+    const added = makeChain({
+      tablet: 't1',
+      count: 2,
+      kind: 'person.added',
+      // Somebody else who may, since the last of them stays.
+      payload: (seq) => (seq === 1 ? lead : { ...lead, person: 'p3', name: 'Lead Three', badge: 'B-3' }),
+    });
+    const last = await push(added);
+    const checked = await tablet.caller.call('/api/people/check', checkedSchema, {
+      json: { badge: 'B-2', person: null, pin: '2222' },
+    });
+    if (!checked.ok) throw new Error(checked.error.code);
+    const ask = () =>
+      tablet.caller.call('/api/codes', codeMadeSchema, { json: {}, person: checked.value.token });
+    expect(await ask()).toMatchObject({ ok: true });
+    const removed = makeChain({
+      ...{
+        tablet: 't1',
+        count: 1,
+        kind: 'person.removed',
+        payload: () => ({ person: 'p2' }),
+      },
+      ...(last ? { after: last } : {}),
+    });
+    await push(removed);
+    expect(await ask()).toMatchObject({ ok: false, error: { code: 'person-unproven' } });
+  });
+});
+
+describe('a tablet shut out at the terminal', () => {
+  it('gets not one entry more through the stream that it has open', async () => {
+    const [lost, honest] = [await joined('lost'), await joined('honest')];
+    lost.start();
+    await until('live', () => lost.status()?.phase === 'live' && server.running.context.live.count() === 1);
+    // Another process on the same folder: no signal reaches the server.
+    const terminal = await openStore({ folder: server.folder, database: null, nowMs: Date.now });
+    await terminal.revokeTablet('lost', Date.now());
+    await terminal.close();
+    honest.log.write(1);
+    honest.start();
+    await until('the entry', async () => (await server.running.store.head()).pos === 1);
+    await until('the end of the stream', () => lost.status()?.phase === 'refused');
+    expect(lost.status()?.reason).toBe('tablet-revoked');
+    expect(lost.log.entries()).toEqual([]);
+  });
+});
