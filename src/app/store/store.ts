@@ -6,19 +6,11 @@ import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
 import { checkPayload, type PayloadOf, type Wish } from '../../../shared/floor/kinds.ts';
 import { createReplica, foldIn, type Replica, snapshotOf } from '../../../shared/floor/replica.ts';
 import type { FloorState, FoldPosition } from '../../../shared/floor/state.ts';
-import type { Entry } from '../../../shared/log/entry.ts';
+import type { ClockReading, Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import type { Clock } from '../device/clock.ts';
-import {
-  type Borrowed,
-  type ChainEnd,
-  countMissing,
-  giveBack,
-  handOn,
-  isIn,
-  keepBorrowed,
-} from './borrowed.ts';
-import { foldBehind, type OwnFold } from './borrowed-check.ts';
+import { type Borrowed, type ChainEnd, countMissing, giveBack, isIn } from './borrowed.ts';
+import type { OwnFold } from './borrowed-check.ts';
 import {
   CacheDatabase,
   countUpTo,
@@ -32,7 +24,7 @@ import {
 import { type Identity, openIdentity, publicKey, type Remembered } from './identity.ts';
 import { foldAll, type Loaded, loadFrom, loadReplica, readFrom } from './load.ts';
 import type { Handed } from './pack.ts';
-import { createWriter, type EntryDraft, type EntryWish, type Writer } from './writer.ts';
+import type { EntryDraft, EntryWish } from './writer.ts';
 
 /** Names the fold to other tablets: only a state of the same name can be handed on. */
 export const foldName = `floor-${FOLD_VERSION}`;
@@ -127,7 +119,13 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     throw new StoreError(storeFault(error), error);
   }
   const { identity } = opened;
-  const writer: Writer = createWriter(log, identity, options);
+  // Sealing is fetched while the log is read: the first screen shows what was written, and writes nothing itself.
+  const writing = import('./writer.ts').then(({ createWriter }) => createWriter(log, identity, options));
+  writing.catch(() => undefined); // the first append tells
+  /** In turn with appends: what was seen before one counts for it. */
+  const sawClock = (seen: ClockReading) => {
+    writing.then((writer) => writer.sawClock(seen)).catch(() => undefined); // as above
+  };
 
   // Listening starts before the log is read: what another window writes meanwhile waits in `folding`, else it would be missed.
   let folding: Promise<unknown> = Promise.resolve();
@@ -156,7 +154,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   let keeping: ReturnType<typeof setTimeout> | undefined;
   if (isSnapshotDue()) keeping = setTimeout(keepSnapshot, SNAPSHOT_AFTER_MS);
   // Own entries come after all that was ever seen here, also where this tablet's clock runs behind the others'.
-  if (replica.position) writer.sawClock(replica.position.hlc);
+  if (replica.position) sawClock(replica.position.hlc);
 
   /** One after the other: a fold from the start must not overtake entries that come in while it reads. */
   function inTurn<T>(work: () => Promise<T>): Promise<T> {
@@ -176,7 +174,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
 
   function goOnFrom(loaded: Loaded): void {
     ({ replica, keptCount, borrowed, missing } = loaded);
-    if (replica.position) writer.sawClock(replica.position.hlc);
+    if (replica.position) sawClock(replica.position.hlc);
     for (const listener of [...changeListeners]) listener([]);
   }
 
@@ -205,6 +203,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
 
   async function checkBorrowed(lent: Borrowed): Promise<void> {
     const isOver = () => isClosed || borrowed !== lent;
+    const { foldBehind } = await import('./borrowed-check.ts');
     for (let isDone = false; !isDone && !isOver(); ) {
       const own = await foldBehind(log, lent, { isSameFold: lent.fold === foldName, isOver });
       if (!own) return;
@@ -237,7 +236,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
 
   async function foldNow(entries: readonly Entry[], told: boolean): Promise<void> {
     if (!foldIn(replica, await afterBorrowed(entries))) replica = await foldAll(log, borrowed, thisFold);
-    for (const entry of entries) if (entry.tablet !== identity.tablet) writer.sawClock(entry.hlc);
+    for (const entry of entries) if (entry.tablet !== identity.tablet) sawClock(entry.hlc);
     if (!told) peers.postMessage(entries);
     if (isSnapshotDue()) keepSnapshot();
     if (isOnlyHistory(entries)) return;
@@ -284,11 +283,11 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     count: () => replica.count,
     append: (drafts, who) =>
       guarded(async () => {
-        const entries = await writer.append(drafts.map(checkDraft), who);
+        const entries = await (await writing).append(drafts.map(checkDraft), who);
         await fold(entries, false);
         return entries;
       }),
-    rehearse: async (wishes) => writer.rehearse(wishes.map(checkWish)),
+    rehearse: async (wishes) => (await writing).rehearse(wishes.map(checkWish)),
     takeIn: (entries) =>
       guarded(async () => {
         const fresh = await addMissing(log, entries);
@@ -296,11 +295,16 @@ export async function openStore(options: StoreOptions): Promise<Store> {
       }),
     handOn: (heads) =>
       // In turn with folding: state and ends must speak of the same moment.
-      inTurn(async () => (borrowed ? null : handOn(foldName, replica, await heads()))),
+      inTurn(async () => {
+        if (borrowed) return null;
+        const { handOn } = await import('./hand-on.ts');
+        return handOn(foldName, replica, await heads());
+      }),
     borrow: (handed) =>
       guarded(() =>
         inTurn(async () => {
-          writer.sawClock((handed.tail.at(-1) ?? handed.borrowed.position).hlc);
+          sawClock((handed.tail.at(-1) ?? handed.borrowed.position).hlc);
+          const { keepBorrowed } = await import('./hand-on.ts');
           const kept = borrowed ? null : await keepBorrowed(log, identity.tablet, handed);
           if (!kept) return false;
           // Not read back: a state of a year takes seconds to read.
