@@ -1,10 +1,8 @@
 // The English sentences: what the first screen says is here at once, the rest is fetched by area. Other languages are typed from them.
 
-import { words as line } from './line.ts';
 import { words as shell } from './shell.ts';
-import { words as sync } from './sync.ts';
 
-export const first = { line, shell, sync };
+export const first = { shell };
 
 export const later = {
   camera: () => import('./camera.ts'),
@@ -13,9 +11,11 @@ export const later = {
   clock: () => import('./clock.ts'),
   count: () => import('./count.ts'),
   demo: () => import('./demo.ts'),
+  dock: () => import('./dock.ts'),
   'first-panel': () => import('./first-panel.ts'),
   kit: () => import('./kit.ts'),
   'label-warnings': () => import('./label-warnings.ts'),
+  line: () => import('./line.ts'),
   load: () => import('./load.ts'),
   log: () => import('./log.ts'),
   'log-facts': () => import('./log-facts.ts'),
@@ -32,6 +32,7 @@ export const later = {
   sheet: () => import('./sheet.ts'),
   'sheet-problems': () => import('./sheet-problems.ts'),
   stock: () => import('./stock.ts'),
+  sync: () => import('./sync.ts'),
   teach: () => import('./teach.ts'),
   template: () => import('./template.ts'),
   times: () => import('./times.ts'),

@@ -1,11 +1,9 @@
 // The Spanish sentences: what the first screen says is here at once, the rest is fetched by area.
 
 import type { Pack } from '../areas.ts';
-import { words as line } from './line.ts';
 import { words as shell } from './shell.ts';
-import { words as sync } from './sync.ts';
 
-export const first: Pack['first'] = { line, shell, sync };
+export const first: Pack['first'] = { shell };
 
 export const later: Pack['later'] = {
   camera: () => import('./camera.ts'),
@@ -14,9 +12,11 @@ export const later: Pack['later'] = {
   clock: () => import('./clock.ts'),
   count: () => import('./count.ts'),
   demo: () => import('./demo.ts'),
+  dock: () => import('./dock.ts'),
   'first-panel': () => import('./first-panel.ts'),
   kit: () => import('./kit.ts'),
   'label-warnings': () => import('./label-warnings.ts'),
+  line: () => import('./line.ts'),
   load: () => import('./load.ts'),
   log: () => import('./log.ts'),
   'log-facts': () => import('./log-facts.ts'),
@@ -33,6 +33,7 @@ export const later: Pack['later'] = {
   sheet: () => import('./sheet.ts'),
   'sheet-problems': () => import('./sheet-problems.ts'),
   stock: () => import('./stock.ts'),
+  sync: () => import('./sync.ts'),
   teach: () => import('./teach.ts'),
   template: () => import('./template.ts'),
   times: () => import('./times.ts'),
