@@ -10,7 +10,7 @@ import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { peopleWords } from '../words/people.ts';
 import { shellWords } from '../words/shell.ts';
-import { verdictWords } from '../words/verdict.ts';
+import { sayReason } from '../words/verdict.ts';
 import { say } from '../words/words.ts';
 import { type Confirmed, ConfirmPerson } from './ConfirmPerson.tsx';
 import { useConfirmed } from './confirmed.ts';
@@ -97,7 +97,6 @@ export function ClearDialog({
   const app = useApp();
   const floor = useFloor();
   const words = say(peopleWords);
-  const verdict = say(verdictWords);
   const shell = say(shellWords);
   const [lead, setLead] = useConfirmed();
   const [reason, setReason] = useState('');
@@ -133,7 +132,7 @@ export function ClearDialog({
     <Dialog title={words.clearTitle} onClose={() => onClose(false)} tone="care">
       <div class="stack">
         {hold.reasons.map((each) => {
-          const known = verdict.reasons[each.code as keyof typeof verdict.reasons]; // older entries may carry codes that are gone
+          const known = sayReason(each.code);
           return known ? (
             <p key={each.code}>
               <b>{known.title}.</b> {known.say(reasonFacts(each as Parameters<typeof reasonFacts>[0]))}
