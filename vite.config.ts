@@ -32,7 +32,12 @@ export default defineConfig({
   define: { __APP_VERSION__: JSON.stringify(version) },
   // The library's own build for browsers of today; its default is for those of long ago.
   resolve: { alias: [{ find: /^dexie$/, replacement: 'dexie/dist/modern/dexie.mjs' }] },
-  build: { outDir: process.env['REELWARD_APP_OUT'] ?? '../../dist/app', emptyOutDir: true, target: 'es2022' },
+  build: {
+    outDir: process.env['REELWARD_APP_OUT'] ?? '../../dist/app',
+    emptyOutDir: true,
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+  },
   worker: { format: 'es' },
   plugins: [
     lettersFollowTheRoot,

@@ -3,9 +3,7 @@
 // JCGM 100:2008, eq. 10) and its basis; independent counts are joined by inverse variance. A bare number was refused: without
 // its spread nobody can tell a difference from a contradiction.
 
-/** How a count is known. */
-export const COUNT_BASES = ['label', 'machine', 'weighed', 'measured', 'countedDown', 'combined'] as const;
-export type CountBasis = (typeof COUNT_BASES)[number];
+import type { CountBasis } from '../floor/vocabulary.ts';
 
 /** Parts on a reel with one standard deviation, both in parts, not rounded. */
 export interface Count {
@@ -168,7 +166,7 @@ export function countDown(
   return {
     parts: Math.max(0, left),
     sd: Math.sqrt(variance),
-    basis: 'countedDown',
+    basis: 'counted-down',
     shortBy: Math.max(0, -left),
   };
 }

@@ -2,22 +2,19 @@
 // Method: a fold with memory. A level rises as soon as its moment has come and falls only when that moment has moved away by a
 // margin, so that a forecast that trembles does not make the lamp flicker; the memory is a plain value that outlives a reload.
 
+import { type WarningLevel, warningLevels } from '../floor/vocabulary.ts';
 import { OUTLAST_RISK } from './run-out.ts';
 
-/** From silent to loud. */
-export const WARNING_LEVELS = ['quiet', 'soon', 'due', 'late'] as const;
-export type WarningLevel = (typeof WARNING_LEVELS)[number];
-
 /** Why a level stands. */
-export const WARNING_REASONS = [
-  'runEndsFirst',
-  'farOff',
-  'withinLead',
-  'windowOpen',
-  'pastClosing',
-  'heldLevel',
+export const warningReasons = [
+  'run-ends-first',
+  'far-off',
+  'within-lead',
+  'window-open',
+  'past-closing',
+  'held-level',
 ] as const;
-export type WarningReason = (typeof WARNING_REASONS)[number];
+export type WarningReason = (typeof warningReasons)[number];
 
 /** What is remembered of one need between two looks. */
 export interface WarningState {
@@ -51,18 +48,18 @@ export interface WarningLook {
 }
 
 function rank(level: WarningLevel): number {
-  return WARNING_LEVELS.indexOf(level);
+  return warningLevels.indexOf(level);
 }
 
 /** The level by the moments alone, all moments taken `laterMs` earlier. */
 function levelAt(look: WarningLook, earlierMs: number, quietRisk: number): [WarningLevel, WarningReason] {
-  if (look.risk < quietRisk) return ['quiet', 'runEndsFirst'];
+  if (look.risk < quietRisk) return ['quiet', 'run-ends-first'];
   const now = look.nowMs + earlierMs;
-  if (now > look.closesMs) return ['late', 'pastClosing'];
-  if (now >= look.opensMs) return ['due', 'windowOpen'];
+  if (now > look.closesMs) return ['late', 'past-closing'];
+  if (now >= look.opensMs) return ['due', 'window-open'];
   if (now >= look.opensMs - (look.leadSeconds + (look.earlySeconds ?? 0)) * 1000)
-    return ['soon', 'withinLead'];
-  return ['quiet', 'farOff'];
+    return ['soon', 'within-lead'];
+  return ['quiet', 'far-off'];
 }
 
 /**
@@ -81,7 +78,7 @@ export function needWarning(look: WarningLook): WarningState & { readonly announ
     const [held, heldReason] = levelAt(look, marginMs, OUTLAST_RISK / 2);
     if (rank(held) >= rank(before)) {
       level = before;
-      reason = 'heldLevel';
+      reason = 'held-level';
     } else if (rank(held) > rank(raw)) {
       level = held;
       reason = heldReason;

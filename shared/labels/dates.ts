@@ -3,6 +3,7 @@
 // year's first Thursday). Refused: the host's Date, whose time zone moves a day.
 
 import { isDigits } from './characters.ts';
+import type { DateFormat } from './date-formats.ts';
 import type { IsoWeek } from './reading.ts';
 
 /** A day of the calendar. */
@@ -11,21 +12,6 @@ export interface CalendarDate {
   readonly month: number;
   readonly day: number;
 }
-
-/** How a date is printed. A two-digit year 70 to 99 is 19xx, any other 20xx. */
-export const DATE_FORMATS = [
-  'YYWW',
-  'YYYYWW',
-  'YYMMDD',
-  'YYYYMMDD',
-  'DDMMYY',
-  'DDMMYYYY',
-  'MMDDYY',
-  'YYDDD',
-] as const;
-
-/** One of the ways in which labels print a date. */
-export type DateFormat = (typeof DATE_FORMATS)[number];
 
 // Years outside these are misprints or another format; reels are not older and not from later.
 const FIRST_YEAR = 1970;

@@ -13,7 +13,8 @@ import { collectLoose } from './loose.ts';
 import { collectEnvelope, collectHeaderless } from './opened.ts';
 import { collectPieces } from './pieces.ts';
 import type { LabelExpectation, LabelReading } from './reading.ts';
-import { fitRule, type LabelRule, readsEnvelopes, ruleElement } from './rules.ts';
+import { fitRule, readsEnvelopes, ruleElement } from './rule-fit.ts';
+import type { LabelRule } from './rules.ts';
 import { collectWords } from './words.ts';
 
 /** What a reader may know beside the codes. */

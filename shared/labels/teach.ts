@@ -5,13 +5,11 @@
 import { fail, ok, type Result } from '../kit/result.ts';
 import { parseLabel } from './label.ts';
 import type { LabelReading } from './reading.ts';
+import { fitRule, isFit, matchPattern } from './rule-fit.ts';
 import {
   type CodePattern,
-  fitRule,
-  isFit,
   type LabelRule,
   labelRuleSchema,
-  matchPattern,
   type RuleField,
   type RulePiece,
   starvedPiece,

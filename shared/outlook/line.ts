@@ -15,6 +15,7 @@ import {
   slotKey,
 } from '../floor/state.ts';
 import { turnGroup } from '../floor/turns.ts';
+import type { WarningLevel } from '../floor/vocabulary.ts';
 import { type Counting, countingOf } from '../forecast/counting.ts';
 import { type PanelTime, panelTimeEstimate } from '../forecast/panel-time.ts';
 import {
@@ -25,7 +26,7 @@ import {
   type SlotLoad,
 } from '../forecast/run-out.ts';
 import { loadInTurn } from '../forecast/turns.ts';
-import { needWarning, type WarningLevel, type WarningState } from '../forecast/warnings.ts';
+import { needWarning, type WarningState } from '../forecast/warnings.ts';
 import { type WorkingTime, workingMoment, workingTime } from '../forecast/working-time.ts';
 import { compareText } from '../log/order.ts';
 
@@ -274,7 +275,7 @@ function slotOutlook(
       : {
           need: key,
           level: raised.level,
-          reason: 'heldLevel',
+          reason: 'held-level',
           sinceMs: raised.atMs,
           announced: raised.level,
         });

@@ -4,6 +4,7 @@
 
 import * as z from 'zod/mini';
 import { entrySchema } from '../log/entry.ts';
+import { exportFormats } from '../log/export-formats.ts';
 import { entryFaults, type WireCode, wireCodes } from './codes.ts';
 import { pageEntries } from './limits.ts';
 
@@ -204,9 +205,7 @@ export type Tablets = z.infer<typeof tabletsSchema>;
 /** `POST /api/tablets/revoke`. */
 export const revokeSchema = z.object({ tablet: name });
 
-/** `POST /api/export`: for a lead or an engineer; answered by a path that may be fetched once. */
-export const exportFormats = ['csv', 'xlsx', 'json'] as const;
-/** What is wanted of an export: its format and what of the log. */
+/** `POST /api/export`, for a lead or an engineer, answered by a path that may be fetched once: its format and what of the log. */
 export const exportSchema = z.object({
   format: z.enum(exportFormats),
   /** ISO 8601 with offset. */

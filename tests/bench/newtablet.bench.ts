@@ -11,7 +11,7 @@ import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { createReplica, foldIn } from '../../shared/floor/replica.ts';
 import type { Entry } from '../../shared/log/entry.ts';
 import { formatCursor } from '../../shared/wire/cursor.ts';
-import { handOn } from '../../src/app/store/borrowed.ts';
+import { handOn } from '../../src/app/store/hand-on.ts';
 import { packHanded } from '../../src/app/store/pack.ts';
 import { foldName } from '../../src/app/store/store.ts';
 import { enrolTablet } from '../../src/app/sync/enrol.ts';

@@ -193,7 +193,7 @@ function reasonOf(
   const feeder = shift.truth.feeders.find((each) => each.feeder === looked.feeder);
   if (feeder === undefined) return 'unexplained';
   if (!isWarnedOf(looked, feeder.loss)) return 'notByTruth';
-  if (looked.reason === 'runEndsFirst') return 'quietRisk';
+  if (looked.reason === 'run-ends-first') return 'quietRisk';
   return isWarnedOf(looked, looked.load.loss) ? 'unexplained' : 'notLearnt';
 }
 

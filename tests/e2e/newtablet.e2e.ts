@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { simulateShift } from '../../demo/simulate.ts';
 import { createReplica, foldIn, snapshotOf } from '../../shared/floor/replica.ts';
 import { compareEntries } from '../../shared/log/order.ts';
-import { handOn } from '../../src/app/store/borrowed.ts';
+import { handOn } from '../../src/app/store/hand-on.ts';
 import { packHanded } from '../../src/app/store/pack.ts';
 import { foldName } from '../../src/app/store/store.ts';
 import { enrolTablet } from '../../src/app/sync/enrol.ts';

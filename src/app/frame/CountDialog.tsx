@@ -147,7 +147,7 @@ export function CountDialog(props: CountDialogProps) {
 function withSpread(before: NonNullable<CountDialogProps['before']>, labelShare: number): Count {
   const isPrinted = before.sd === 0 && (before.basis === 'label' || before.basis === 'typed');
   const sd = isPrinted ? printedSd(before.parts, labelShare) : before.sd;
-  return { parts: before.parts, sd, basis: 'countedDown' };
+  return { parts: before.parts, sd, basis: 'counted-down' };
 }
 
 /** A deviation as it is shown: never 0 where there is one. */

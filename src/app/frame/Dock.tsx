@@ -7,6 +7,7 @@ import type { DeskRun } from '../desk/desk.ts';
 import { goTo } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
+import { dockWords } from '../words/dock.ts';
 import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
 import { verdictWords } from '../words/verdict.ts';
@@ -36,7 +37,7 @@ function wellText(desk: Desk, well: Well): string | null {
 
 /** Where a reel in hand belongs: the answer to "what is this" when no slot was scanned. */
 function slotHint(homes: readonly string[]): string {
-  const words = say(shellWords);
+  const words = say(dockWords);
   return homes.length === 0 ? words.belongsNowhere : words.belongs(homes.slice(0, 3).join(', '));
 }
 
@@ -45,10 +46,10 @@ const besideWells: ReadonlySet<string> = new Set(['sign-in', 'came-back', 'lead-
 
 /** What was told that is no verdict, as a sentence; null where there is nothing. */
 function toldText(desk: Desk, zone: string): string | null {
-  const words = say(shellWords);
+  const words = say(dockWords);
   switch (desk.told?.tell) {
     case 'sign-in':
-      return words.signInFirst;
+      return say(shellWords).signInFirst;
     case 'lead-wanted':
       return `? ${say(verdictWords).reasons[desk.told.reason.code].title}. ${say(refusalWords).leadWanted}`;
     case 'came-back':
@@ -91,7 +92,7 @@ function CartDoor({ cart, onGo }: { readonly cart: string; readonly onGo: () => 
         goTo('change', 'dock', cart);
       }}
     >
-      {say(shellWords).cartDoor(cart)}
+      {say(dockWords).cartDoor(cart)}
     </Button>
   );
 }
@@ -112,7 +113,7 @@ export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
   const section = useWayBack(isCameraOpen);
   const app = useApp();
   const floor = useFloor();
-  const words = say(shellWords);
+  const words = say(dockWords);
   const line = app.line.value;
   const state = desk.desk.value;
   const idle = state.slot === null && state.feeder === null && state.reel === null && state.partial === null;

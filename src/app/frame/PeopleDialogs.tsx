@@ -11,7 +11,7 @@ import { Dialog } from '../ui/Dialog.tsx';
 import { moistureWords } from '../words/moisture.ts';
 import { peopleWords } from '../words/people.ts';
 import { shellWords } from '../words/shell.ts';
-import { verdictWords } from '../words/verdict.ts';
+import { sayReason } from '../words/verdict.ts';
 import { say } from '../words/words.ts';
 import { type Confirmed, ConfirmPerson } from './ConfirmPerson.tsx';
 import { useConfirmed } from './confirmed.ts';
@@ -99,7 +99,6 @@ export function ClearDialog({
   const app = useApp();
   const floor = useFloor();
   const words = say(peopleWords);
-  const verdict = say(verdictWords);
   const shell = say(shellWords);
   const moisture = say(moistureWords);
   const [lead, setLead] = useConfirmed();
@@ -141,7 +140,7 @@ export function ClearDialog({
     <Dialog title={words.clearTitle} onClose={() => onClose(false)} tone="care">
       <div class="stack">
         {hold.reasons.map((each) => {
-          const known = verdict.reasons[each.code as keyof typeof verdict.reasons]; // older entries may carry codes that are gone
+          const known = sayReason(each.code);
           return known ? (
             <p key={each.code}>
               <b>{known.title}.</b> {known.say(reasonFacts(each as Parameters<typeof reasonFacts>[0]))}

@@ -4,6 +4,7 @@ import type { DeskQuestion } from '../../../shared/desk/model.ts';
 import type { DeskRun } from '../desk/desk.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
+import { dockWords } from '../words/dock.ts';
 import { refusalWords } from '../words/refusal.ts';
 import { shellWords } from '../words/shell.ts';
 import { formatCount, say } from '../words/words.ts';
@@ -15,7 +16,8 @@ export function QuestionDialog({
   readonly desk: DeskRun;
   readonly question: DeskQuestion;
 }) {
-  const words = say(shellWords);
+  const words = say(dockWords);
+  const shell = say(shellWords);
   if (question.ask === 'runs-here') {
     const { title, text, same, second } = say(refusalWords).runsHere;
     return (
@@ -61,7 +63,7 @@ export function QuestionDialog({
             </Button>
           ))}
           <Button large tone="quiet" onPress={desk.leaveQuestion}>
-            {words.cancel}
+            {shell.cancel}
           </Button>
         </div>
       </Dialog>
@@ -85,7 +87,7 @@ export function QuestionDialog({
           </Button>
         ))}
         <Button large tone="quiet" onPress={desk.leaveQuestion}>
-          {words.cancel}
+          {shell.cancel}
         </Button>
       </div>
     </Dialog>

@@ -18,7 +18,6 @@ import type { Work } from '../work.ts';
 import { FaultCurtain } from './FaultCurtain.tsx';
 import { lazy, lazyTask } from './lazy.tsx';
 import { Shell } from './Shell.tsx';
-import { SyncChip } from './SyncChip.tsx';
 
 interface RootProps {
   /** The working parts; null for the moment until their chunk is there. */
@@ -82,6 +81,7 @@ function UpdateBanner({ desk, offline }: Work) {
 
 const BlockedBanner = lazy(() => import('./BlockedBanner.tsx').then((module) => module.BlockedBanner));
 const ClockBanner = lazy(() => import('./ClockBanner.tsx').then((module) => module.ClockBanner));
+const SyncChip = lazy(() => import('./SyncChip.tsx').then((module) => module.SyncChip));
 const WarningBanner = lazy(() => import('./WarningBanner.tsx').then((module) => module.WarningBanner));
 /** A screen whose code arrives with its first use; the first one that is drawn lets the rest of the app be fetched. */
 function screen<P extends object>(load: () => Promise<ComponentType<P>>) {

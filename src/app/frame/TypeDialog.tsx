@@ -4,12 +4,14 @@ import { useState } from 'preact/hooks';
 import { useApp } from '../app.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
+import { dockWords } from '../words/dock.ts';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
 
 export function TypeDialog({ onClose }: { readonly onClose: () => void }) {
   const app = useApp();
-  const words = say(shellWords);
+  const words = say(dockWords);
+  const shell = say(shellWords);
   const [text, setText] = useState('');
   const codes = text
     .split('\n')
@@ -45,10 +47,10 @@ export function TypeDialog({ onClose }: { readonly onClose: () => void }) {
             });
           }}
         >
-          {words.done}
+          {shell.done}
         </Button>
         <Button large onPress={onClose}>
-          {words.cancel}
+          {shell.cancel}
         </Button>
       </div>
     </Dialog>

@@ -1,7 +1,7 @@
 // A label that comes code by code, in words: what it has named, and what to scan besides.
 
 import { type Desk, missingPieces, type ReelInHand } from '../../../shared/desk/model.ts';
-import { shellWords } from '../words/shell.ts';
+import { dockWords } from '../words/dock.ts';
 import { say } from '../words/words.ts';
 
 /** What a reel in hand is called: by its part, else by what else its label says. */
@@ -10,13 +10,13 @@ export const reelName = (reel: ReelInHand): string | null => reel.part ?? reel.s
 /** The next code to scan of the label in hand, in a word; null where none comes code by code. */
 export function nextPiece({ partial }: Desk): string | null {
   const piece = partial && missingPieces(partial)[0];
-  return piece ? say(shellWords).pieceWanted[piece] : null;
+  return piece ? say(dockWords).pieceWanted[piece] : null;
 }
 
 /** What is still to be scanned of the label in hand; null where none comes code by code. */
 export function labelSoFar({ partial }: Desk): string | null {
   if (partial === null) return null;
-  const words = say(shellWords);
+  const words = say(dockWords);
   const wanted = missingPieces(partial).map((piece) => words.pieces[piece]);
   return words.scanAlso(reelName(partial) ?? '', wanted.join(', '));
 }

@@ -6,19 +6,11 @@ import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
 import type { Wish } from '../../../shared/floor/kinds.ts';
 import { createReplica, foldIn, type Replica, snapshotOf } from '../../../shared/floor/replica.ts';
 import type { FloorState, FoldPosition } from '../../../shared/floor/state.ts';
-import { chainId, type Entry } from '../../../shared/log/entry.ts';
+import { type ClockReading, chainId, type Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import type { Clock } from '../device/clock.ts';
-import {
-  type Borrowed,
-  type ChainEnd,
-  countMissing,
-  giveBack,
-  handOn,
-  isIn,
-  keepBorrowed,
-} from './borrowed.ts';
-import { foldBehind, type OwnFold } from './borrowed-check.ts';
+import { type Borrowed, type ChainEnd, countMissing, giveBack, isIn } from './borrowed.ts';
+import type { OwnFold } from './borrowed-check.ts';
 import {
   CacheDatabase,
   countUpTo,
@@ -33,9 +25,9 @@ import { type Identity, openIdentity, type Remembered } from './identity.ts';
 import { foldAll, type Loaded, loadFrom, loadReplica, readFrom } from './load.ts';
 import type { Handed } from './pack.ts';
 import { asideRow, type Right, rightClocks } from './righted.ts';
-import { createWriter, type Writer } from './writer.ts';
+import type { Writer } from './writer.ts';
 
-/** Names the fold to other tablets: only a state of the same name can be handed on. */
+/** Names the fold: only a state of the same name can be handed on. */
 export const foldName = `floor-${FOLD_VERSION}`;
 const thisFold = { version: FOLD_VERSION, name: foldName };
 /** A snapshot is written after this many entries; on a long log after this share of it, since the state to write grows too. */
@@ -136,7 +128,14 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     throw new StoreError(storeFault(error), error);
   }
   let { identity } = opened;
-  const writer: Writer = createWriter(log, identity, options);
+  // Sealing is fetched while the log is read: the first screen shows what was written, and writes nothing itself.
+  const writing = import('./writer.ts').then(({ createWriter }) => createWriter(log, identity, options));
+  writing.catch(() => undefined); // the first append tells
+  /** In turn with appends: what was told before one counts for it. */
+  const tellWriter = (tell: (writer: Writer) => void) => {
+    writing.then(tell).catch(() => undefined); // as above
+  };
+  const sawClock = (seen: ClockReading) => tellWriter((writer) => writer.sawClock(seen));
 
   // Listening starts before the log is read: what another window writes meanwhile waits in `folding`, else it would be missed.
   let folding: Promise<unknown> = Promise.resolve();
@@ -165,7 +164,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   let keeping: ReturnType<typeof setTimeout> | undefined;
   if (isSnapshotDue()) keeping = setTimeout(keepSnapshot, SNAPSHOT_AFTER_MS);
   // Own entries come after all that was ever seen here, also where this tablet's clock runs behind the others'.
-  if (replica.position) writer.sawClock(replica.position.hlc);
+  if (replica.position) sawClock(replica.position.hlc);
 
   /** One after the other: a fold from the start must not overtake entries that come in while it reads. */
   function inTurn<T>(work: () => Promise<T>): Promise<T> {
@@ -188,7 +187,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   function goOnAs(next: Identity): void {
     if (next.epoch === identity.epoch) return;
     identity = next;
-    writer.goOnAs(next);
+    tellWriter((writer) => writer.goOnAs(next));
   }
 
   /** Clocks put right, and all folded anew where that changed the log. */
@@ -196,7 +195,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     const next = await rightClocks(log, identity, right);
     if (!next) return;
     await cache.kept.delete('snapshot').catch(() => undefined); // of no use, and found so at a start
-    writer.forgetClock();
+    tellWriter((writer) => writer.forgetClock());
     goOnAs(next);
     goOnFrom(await loadReplica(log, cache, thisFold));
     peers.postMessage('righted');
@@ -204,7 +203,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
 
   function goOnFrom(loaded: Loaded): void {
     ({ replica, keptCount, borrowed, missing } = loaded);
-    if (replica.position) writer.sawClock(replica.position.hlc);
+    if (replica.position) sawClock(replica.position.hlc);
     for (const listener of [...changeListeners]) listener([]);
   }
 
@@ -233,6 +232,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
 
   async function checkBorrowed(lent: Borrowed): Promise<void> {
     const isOver = () => isClosed || borrowed !== lent;
+    const { foldBehind } = await import('./borrowed-check.ts');
     for (let isDone = false; !isDone && !isOver(); ) {
       const own = await foldBehind(log, lent, { isSameFold: lent.fold === foldName, isOver });
       if (!own) return;
@@ -265,7 +265,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
 
   async function foldNow(entries: readonly Entry[], told: boolean): Promise<void> {
     if (!foldIn(replica, await afterBorrowed(entries))) replica = await foldAll(log, borrowed, thisFold);
-    for (const entry of entries) if (entry.tablet !== identity.tablet) writer.sawClock(entry.hlc);
+    for (const entry of entries) if (entry.tablet !== identity.tablet) sawClock(entry.hlc);
     if (!told) peers.postMessage(entries);
     if (isSnapshotDue()) keepSnapshot();
     if (isOnlyHistory(entries)) return;
@@ -304,6 +304,12 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     }
   }
 
+  /** As `putRight`, while nothing is appended and nothing folded. */
+  async function putRightAlone(told: Pick<Right, 'nowMs' | 'wallMs' | 'acked'>): Promise<void> {
+    const right = { ...told, app: options.appVersion, name: nameNow() };
+    await (await writing).alone(() => inTurn(() => putRight(right)));
+  }
+
   const nameNow = () => replica.state.tablets.get(identity.tablet)?.name ?? options.tabletName;
   const store: Store = {
     get identity() {
@@ -315,11 +321,11 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     count: () => replica.count,
     append: (drafts, who) =>
       guarded(async () => {
-        const entries = await writer.append(drafts.map(checkDraft), who);
+        const entries = await (await writing).append(drafts.map(checkDraft), who);
         await fold(entries, false);
         return entries;
       }),
-    rehearse: async (wishes) => writer.rehearse(wishes.map(checkWish)),
+    rehearse: async (wishes) => (await writing).rehearse(wishes.map(checkWish)),
     takeIn: (entries) =>
       guarded(async () => {
         const fresh = await addMissing(log, entries);
@@ -327,11 +333,16 @@ export async function openStore(options: StoreOptions): Promise<Store> {
       }),
     handOn: (heads) =>
       // In turn with folding: state and ends must speak of the same moment.
-      inTurn(async () => (borrowed ? null : handOn(foldName, replica, await heads()))),
+      inTurn(async () => {
+        if (borrowed) return null;
+        const { handOn } = await import('./hand-on.ts');
+        return handOn(foldName, replica, await heads());
+      }),
     borrow: (handed) =>
       guarded(() =>
         inTurn(async () => {
-          writer.sawClock((handed.tail.at(-1) ?? handed.borrowed.position).hlc);
+          sawClock((handed.tail.at(-1) ?? handed.borrowed.position).hlc);
+          const { keepBorrowed } = await import('./hand-on.ts');
           const kept = borrowed ? null : await keepBorrowed(log, identity.tablet, handed);
           if (!kept) return false;
           // Not read back: a state of a year takes seconds to read.
@@ -347,13 +358,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
         return log.aside.count();
       }),
     rightClocks: ({ nowMs, offMs, acked }) =>
-      guarded(() =>
-        writer.alone(() =>
-          inTurn(() =>
-            putRight({ nowMs, wallMs: nowMs - offMs, acked, app: options.appVersion, name: nameNow() }),
-          ),
-        ),
-      ),
+      guarded(() => putRightAlone({ nowMs, wallMs: nowMs - offMs, acked })),
     behind: () => borrowed && { missing: Math.max(0, missing), of: borrowed.count },
     onChange: (listener) => {
       changeListeners.add(listener);
@@ -382,16 +387,13 @@ export async function openStore(options: StoreOptions): Promise<Store> {
     },
   };
 
-  if (!opened.fresh) {
-    // Without anybody's time, readings out of all bounds are wrong for sure.
-    const wallMs = options.clock.nowMs();
-    const acked = { [chainId(identity)]: Number.MAX_SAFE_INTEGER - 1 }; // the head alone tells: not the whole chain is read
-    const right = { nowMs: null, wallMs, acked, app: options.appVersion, name: nameNow() };
-    await writer.alone(() => inTurn(() => putRight(right)));
-  }
   if (opened.fresh) {
     const { appVersion, tabletName } = options;
     await store.append([await openingWish(identity, { appVersion, tabletName, lost: opened.lost })], null);
+  } else {
+    // Without anybody's time, readings out of all bounds are wrong for sure.
+    const acked = { [chainId(identity)]: Number.MAX_SAFE_INTEGER - 1 }; // the head alone tells: not the whole chain is read
+    await putRightAlone({ nowMs: null, wallMs: options.clock.nowMs(), acked });
   }
   if (borrowed && missing <= 0) checkLater();
   return store;

@@ -1,7 +1,7 @@
 // `reelward label -`: what labels say, one label a line.
 
 import { z } from 'zod';
-import { DATE_FORMATS } from '../../../shared/labels/dates.ts';
+import { DATE_FORMATS } from '../../../shared/labels/date-formats.ts';
 import { parseLabel } from '../../../shared/labels/label.ts';
 import { type LabelRule, labelRulesSchema } from '../../../shared/labels/rules.ts';
 import { formatLabelWarning } from '../../../shared/labels/warnings.ts';

@@ -277,7 +277,7 @@ describe('countDown()', () => {
     expect(countDown(label, { placements: 1500, loss: 0 })).toEqual({
       parts: 2500,
       sd: 0,
-      basis: 'countedDown',
+      basis: 'counted-down',
       shortBy: 0,
     });
   });

@@ -17,11 +17,11 @@ const look: WarningLook = {
 
 describe('needWarning()', () => {
   test.each([
-    { at: 44, level: 'quiet', reason: 'farOff' },
-    { at: 45, level: 'soon', reason: 'withinLead' },
-    { at: 60, level: 'due', reason: 'windowOpen' },
-    { at: 70, level: 'due', reason: 'windowOpen' },
-    { at: 71, level: 'late', reason: 'pastClosing' },
+    { at: 44, level: 'quiet', reason: 'far-off' },
+    { at: 45, level: 'soon', reason: 'within-lead' },
+    { at: 60, level: 'due', reason: 'window-open' },
+    { at: 70, level: 'due', reason: 'window-open' },
+    { at: 71, level: 'late', reason: 'past-closing' },
   ])('is $level at minute $at', ({ at, level, reason }) => {
     expect(needWarning({ ...look, nowMs: at * minute })).toMatchObject({ level, reason });
   });
@@ -37,7 +37,7 @@ describe('needWarning()', () => {
   test('is quiet when the run ends first', () => {
     expect(needWarning({ ...look, nowMs: 65 * minute, risk: 0.01 })).toMatchObject({
       level: 'quiet',
-      reason: 'runEndsFirst',
+      reason: 'run-ends-first',
       announce: false,
     });
   });
@@ -70,7 +70,7 @@ describe('needWarning()', () => {
     const held = needWarning({ ...look, nowMs: 46 * minute, opensMs: 63 * minute, previous: soon });
     expect(held).toMatchObject({
       level: 'soon',
-      reason: 'heldLevel',
+      reason: 'held-level',
       announce: false,
       sinceMs: soon.sinceMs,
     });

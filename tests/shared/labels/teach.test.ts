@@ -1,14 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseLabel } from '../../../shared/labels/label.ts';
-import {
-  fitRule,
-  isFit,
-  type LabelRule,
-  labelRuleSchema,
-  labelRulesSchema,
-  matchPattern,
-} from '../../../shared/labels/rules.ts';
+import { fitRule, isFit, matchPattern } from '../../../shared/labels/rule-fit.ts';
+import { type LabelRule, labelRuleSchema, labelRulesSchema } from '../../../shared/labels/rules.ts';
 import { deriveRule, failedExamples, type LabelTap, tryRule } from '../../../shared/labels/teach.ts';
 
 /** Taps every occurrence given as [code, text, field]. */

@@ -7,8 +7,8 @@ import { useApp } from '../../app.ts';
 import { labelSoFar } from '../../frame/label-so-far.ts';
 import { reasonFacts } from '../../frame/reason-facts.ts';
 import { Button } from '../../ui/Button.tsx';
+import { dockWords } from '../../words/dock.ts';
 import { kitWords } from '../../words/kit.ts';
-import { shellWords } from '../../words/shell.ts';
 import { verdictWords } from '../../words/verdict.ts';
 import { say } from '../../words/words.ts';
 import { type CartTold, createCartDesk } from './cart-desk.ts';
@@ -28,7 +28,7 @@ function toldText(told: CartTold): string {
   if (told.tell === 'known-cart') return words.knownCart(told.cart);
   if (told.tell === 'sign-in') return words.signIn;
   if (told.tell === 'unknown-code') return words.unknown(told.text);
-  if (told.tell === 'half-label') return say(shellWords).halfLabel;
+  if (told.tell === 'half-label') return say(dockWords).halfLabel;
   if (told.tell === 'accepted') return words.accepted(told.slot);
   const { reason } = told;
   const of = reason && say(verdictWords).reasons[reason.code];
@@ -91,7 +91,7 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
       {desk.partial !== null && (
         <div>
           <Button large testId="cart-enough" onPress={run.enough}>
-            {say(shellWords).enough}
+            {say(dockWords).enough}
           </Button>
         </div>
       )}

@@ -4,7 +4,6 @@ import { useComputed } from '@preact/signals';
 import { useState } from 'preact/hooks';
 import { type SlotProgress, setupProgress } from '../../../../shared/floor/progress.ts';
 import { entryId } from '../../../../shared/log/entry.ts';
-import type { ReasonCode } from '../../../../shared/verdict/reasons.ts';
 import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { newId } from '../../device/ids.ts';
@@ -16,7 +15,7 @@ import { Icon } from '../../ui/Icon.tsx';
 import { changeWords } from '../../words/change.ts';
 import { lineWords } from '../../words/line.ts';
 import { loadWords } from '../../words/load.ts';
-import { verdictWords } from '../../words/verdict.ts';
+import { sayReason } from '../../words/verdict.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { mapBanks, sweepMissing } from './model.ts';
 import { SlotDialog } from './SlotDialog.tsx';
@@ -61,9 +60,7 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
               </span>
               <span class="grow">
                 <span class="code">{hold.facts.part ?? hold.facts.supplierPart}</span> ·{' '}
-                {hold.reasons
-                  .map((reason) => say(verdictWords).reasons[reason.code as ReasonCode]?.title ?? reason.code) // older codes stay as they are
-                  .join(', ')}
+                {hold.reasons.map((reason) => sayReason(reason.code)?.title ?? reason.code).join(', ')}
               </span>
               <Button
                 onPress={() => setClearing(hold.entry)}

@@ -4,7 +4,7 @@ import type { Verdict } from '../../../../shared/floor/vocabulary.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { VerdictShape } from '../../ui/Shape.tsx';
 import { logWords } from '../../words/log.ts';
-import { verdictWords } from '../../words/verdict.ts';
+import { sayReason } from '../../words/verdict.ts';
 import { formatDay, say } from '../../words/words.ts';
 import { rowFacts } from './facts.ts';
 import { actorOf } from './model.ts';
@@ -37,10 +37,7 @@ export function actorName(entry: Entry, floor: FloorState): string {
 export function reasonTitles(entry: Entry): readonly string[] {
   const reasons = entry.payload['reasons'];
   if (!Array.isArray(reasons)) return [];
-  const titles = say(verdictWords).reasons;
-  return reasons.map(
-    (reason: { code: string }) => titles[reason.code as keyof typeof titles]?.title ?? reason.code,
-  ); // older codes stay as they are
+  return reasons.map(({ code }: { code: string }) => sayReason(code)?.title ?? code);
 }
 
 /** The zone in which an entry's moment is told: its line's, else the tablet's. */

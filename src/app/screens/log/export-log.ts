@@ -9,6 +9,7 @@ import {
   type ExportItem,
   isOmitted,
 } from '../../../../shared/log/export.ts';
+import type { ExportFormat } from '../../../../shared/log/export-formats.ts';
 import {
   csvHeader,
   entryCellsOf,
@@ -17,10 +18,6 @@ import {
   type PeopleNames,
 } from '../../../../shared/log/export-rows.ts';
 import type { Store } from '../../store/store.ts';
-
-/** Forms that an export can take. */
-export const exportFormats = ['csv', 'xlsx', 'json'] as const;
-export type ExportFormat = (typeof exportFormats)[number];
 
 /** The exported file and how many entries it holds. */
 export interface ExportedFile {

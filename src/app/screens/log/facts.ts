@@ -15,7 +15,7 @@ import { type FactName, factWords } from '../../words/log-facts.ts';
 import { moistureWords } from '../../words/moisture.ts';
 import { openWorkWords } from '../../words/open-work.ts';
 import { shellWords } from '../../words/shell.ts';
-import { verdictWords } from '../../words/verdict.ts';
+import { sayReason } from '../../words/verdict.ts';
 import {
   formatCount,
   formatDay,
@@ -121,8 +121,7 @@ const setup: Say = (value, entry, floor) =>
 /** The titles of a verdict's reasons. */
 const reasons: Say = (value) => {
   if (!Array.isArray(value) || value.length === 0) return null;
-  const titles = say(verdictWords).reasons as Readonly<Record<string, { readonly title: string }>>;
-  return value.map((each) => titles[String((each as { code?: Json }).code)]?.title ?? '–').join(' · ');
+  return value.map((each) => sayReason(String((each as { code?: Json }).code))?.title ?? '–').join(' · ');
 };
 
 /** Why a line stands is one of a list; any other reason is a person's own words. */

@@ -1,10 +1,8 @@
 // The English sentences: what the first screen says is here at once, the rest is fetched by area. Other languages are typed from them.
 
-import { words as line } from './line.ts';
 import { words as shell } from './shell.ts';
-import { words as sync } from './sync.ts';
 
-export const first = { line, shell, sync };
+export const first = { shell };
 
 export const later = {
   camera: () => import('./camera.ts'),
@@ -14,11 +12,13 @@ export const later = {
   count: () => import('./count.ts'),
   demo: () => import('./demo.ts'),
   'feeder-types': () => import('./feeder-types.ts'),
+  dock: () => import('./dock.ts'),
   'first-panel': () => import('./first-panel.ts'),
   held: () => import('./held.ts'),
   'in-line': () => import('./in-line.ts'),
   kit: () => import('./kit.ts'),
   'label-warnings': () => import('./label-warnings.ts'),
+  line: () => import('./line.ts'),
   load: () => import('./load.ts'),
   log: () => import('./log.ts'),
   'log-facts': () => import('./log-facts.ts'),
@@ -36,6 +36,7 @@ export const later = {
   sheet: () => import('./sheet.ts'),
   'sheet-problems': () => import('./sheet-problems.ts'),
   stock: () => import('./stock.ts'),
+  sync: () => import('./sync.ts'),
   teach: () => import('./teach.ts'),
   template: () => import('./template.ts'),
   times: () => import('./times.ts'),

@@ -1,11 +1,9 @@
 // The Spanish sentences: what the first screen says is here at once, the rest is fetched by area.
 
 import type { Pack } from '../areas.ts';
-import { words as line } from './line.ts';
 import { words as shell } from './shell.ts';
-import { words as sync } from './sync.ts';
 
-export const first: Pack['first'] = { line, shell, sync };
+export const first: Pack['first'] = { shell };
 
 export const later: Pack['later'] = {
   camera: () => import('./camera.ts'),
@@ -15,11 +13,13 @@ export const later: Pack['later'] = {
   count: () => import('./count.ts'),
   demo: () => import('./demo.ts'),
   'feeder-types': () => import('./feeder-types.ts'),
+  dock: () => import('./dock.ts'),
   'first-panel': () => import('./first-panel.ts'),
   held: () => import('./held.ts'),
   'in-line': () => import('./in-line.ts'),
   kit: () => import('./kit.ts'),
   'label-warnings': () => import('./label-warnings.ts'),
+  line: () => import('./line.ts'),
   load: () => import('./load.ts'),
   log: () => import('./log.ts'),
   'log-facts': () => import('./log-facts.ts'),
@@ -37,6 +37,7 @@ export const later: Pack['later'] = {
   sheet: () => import('./sheet.ts'),
   'sheet-problems': () => import('./sheet-problems.ts'),
   stock: () => import('./stock.ts'),
+  sync: () => import('./sync.ts'),
   teach: () => import('./teach.ts'),
   template: () => import('./template.ts'),
   times: () => import('./times.ts'),

@@ -86,14 +86,14 @@ test('a typed count has the spread of a printed one: 255 does not contradict 262
   // A few parts on any reel, a few tenths of a percent on a full one: common practice.
   const typed = count('typed', { parts: '255' }).count;
   expect(typed.sd).toBe(3);
-  expect(weigh({ parts: 262, sd: 2, basis: 'countedDown' }, typed).contradictions).toEqual([]);
-  expect(weigh({ parts: 290, sd: 2, basis: 'countedDown' }, typed).contradictions).toEqual([[0, 1]]);
+  expect(weigh({ parts: 262, sd: 2, basis: 'counted-down' }, typed).contradictions).toEqual([]);
+  expect(weigh({ parts: 290, sd: 2, basis: 'counted-down' }, typed).contradictions).toEqual([[0, 1]]);
   expect(count('typed', { parts: '10000' }).count.sd).toBe(25);
   expect([printedSd(10_000, 0.01), printedSd(0, 0.01)]).toEqual([100, 0]);
 });
 
 test('`weigh()` joins what agrees by inverse variance and names what contradicts', () => {
-  const before = { parts: 1000, sd: 30, basis: 'countedDown' } as const;
+  const before = { parts: 1000, sd: 30, basis: 'counted-down' } as const;
   const near = weigh(before, { parts: 1030, sd: 30, basis: 'measured' });
   expect(near).toMatchObject({ parts: 1015, basis: 'combined', contradictions: [] });
   expect(near.sd).toBeCloseTo(30 / Math.SQRT2, 9);

@@ -3,7 +3,7 @@
 import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
 import { siteRules } from '../../../../../shared/floor/fold-labels.ts';
 import { holdsBadge } from '../../../../../shared/floor/recognise.ts';
-import { DATE_FORMATS } from '../../../../../shared/labels/dates.ts';
+import { DATE_FORMATS } from '../../../../../shared/labels/date-formats.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
 import { useApp, useFloor } from '../../../app.ts';

@@ -1,7 +1,7 @@
 // Taps on a label, the rule that follows from them, and what it does to the labels in the log.
 
 import { readFloorEntry } from '../../../../../shared/floor/kinds.ts';
-import type { DateFormat } from '../../../../../shared/labels/dates.ts';
+import type { DateFormat } from '../../../../../shared/labels/date-formats.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelReading } from '../../../../../shared/labels/reading.ts';
 import type { LabelRule, RuleField } from '../../../../../shared/labels/rules.ts';

@@ -13,8 +13,8 @@ import { Button } from '../../../ui/Button.tsx';
 import { code128Bars } from '../../../ui/code128.ts';
 import { Icon } from '../../../ui/Icon.tsx';
 import { VerdictShape } from '../../../ui/Shape.tsx';
+import { dockWords } from '../../../words/dock.ts';
 import { scannerWords } from '../../../words/scanner.ts';
-import { shellWords } from '../../../words/shell.ts';
 import { say } from '../../../words/words.ts';
 import {
   type Fitness,
@@ -217,7 +217,7 @@ function Arrived({ scan }: { readonly scan: WedgeScan }) {
   const app = useApp();
   const floor = useFloor();
   const words = say(scannerWords);
-  const things = say(shellWords).is;
+  const things = say(dockWords).is;
   const known = recognise(floor, app.line.value, scan.text).map(({ is }) => things[is]);
   const read = calibrationOf(scan.text) !== null ? null : readAs(scan, siteRules(floor));
   return (
