@@ -73,7 +73,11 @@ export function verifyAndWrite(
   const facts = readSymbols(asked.reel.label.symbols);
   const known = facts.reel === null ? undefined : log.state.reels.get(facts.reel);
   const answer = verifyReel(log.state, {
-    ...{ act: asked.act, line: lineId, setup: floor.setup, slot: asked.slot, feeder: asked.feeder },
+    act: asked.act,
+    line: lineId,
+    setup: floor.setup,
+    slot: asked.slot,
+    feeder: asked.feeder,
     reel: facts,
     today: new Date(by.atMs).toISOString().slice(0, 10),
     floorLife: leftOfLife(floor, { slot: asked.slot, reel: facts.reel, atMs: by.atMs }),
@@ -81,16 +85,18 @@ export function verifyAndWrite(
   const counted = known?.count ?? null;
   const entry = log.write(
     wish('reel.verified', {
-      ...{
-        act: asked.act,
-        line: lineId,
-        setup: floor.setup,
-        run: floor.run,
-        slot: asked.slot,
-        feeder: asked.feeder,
-      },
-      ...{ reel: facts.reel, part: answer.part, supplierPart: facts.supplierPart },
-      ...{ quantity: counted ?? facts.quantity, lot: facts.lot, dateCode: facts.dateCode },
+      act: asked.act,
+      line: lineId,
+      setup: floor.setup,
+      run: floor.run,
+      slot: asked.slot,
+      feeder: asked.feeder,
+      reel: facts.reel,
+      part: answer.part,
+      supplierPart: facts.supplierPart,
+      quantity: counted ?? facts.quantity,
+      lot: facts.lot,
+      dateCode: facts.dateCode,
       codes: asked.reel.label.symbols.map((symbol) => symbol.text),
       verdict: answer.verdict,
       reasons: answer.reasons.map((reason) => ({ ...reason })),
@@ -155,7 +161,11 @@ function clearLater(
   floor.agenda.at(held.atMs + (60 + 90 * floor.world.chance()) * 1000, (atMs) => {
     floor.log.write(
       wish('hold.cleared', {
-        ...{ of: held.id, line: lineId, slot: held.slot, by: lead, checked: 'tablet' },
+        of: held.id,
+        line: lineId,
+        slot: held.slot,
+        by: lead,
+        checked: 'tablet',
         reason: 'Solderability tried on ten parts, all wetted',
       }),
       { atMs, who: lead },
@@ -203,12 +213,13 @@ export function unloadSlot(floor: Floor, slot: string, by: By & { readonly empty
   const last = there.tapes.at(-1);
   log.write(
     wish('reel.unloaded', {
-      ...{ line: lineId, run: floor.run, slot, feeder: there.feeder },
-      ...{
-        reel: last?.reel.startsWith('~') ? null : (last?.reel ?? null),
-        part: last?.part ?? null,
-        lot: last?.lot ?? null,
-      },
+      line: lineId,
+      run: floor.run,
+      slot,
+      feeder: there.feeder,
+      reel: last?.reel.startsWith('~') ? null : (last?.reel ?? null),
+      part: last?.part ?? null,
+      lot: last?.lot ?? null,
       quantity: by.empty ? 0 : null,
       basis: by.empty ? 'typed' : null,
       panels: floor.panels,
@@ -267,8 +278,15 @@ function weighLater(
     const quantity = Math.max(0, Math.round(chanceNormal(world.chance, back.left, sd)));
     log.write(
       wish('reel.counted', {
-        ...{ line: null, slot: null, reel: back.label.reel, part, lot: back.label.lot },
-        ...{ quantity, sd, basis: 'weighed', panels: floor.panels },
+        line: null,
+        slot: null,
+        reel: back.label.reel,
+        part,
+        lot: back.label.lot,
+        quantity,
+        sd,
+        basis: 'weighed',
+        panels: floor.panels,
       }),
       { atMs, who: floor.handler, tablet: 'demo0-store' },
     );

@@ -62,15 +62,13 @@ export function startLog(settings: { readonly epoch: string; readonly zone: stri
       const wholeMs = Math.round(atMs);
       clock = tickClock(clock, wholeMs);
       const entry = sealEntry({
-        ...{
-          v: 1,
-          tablet,
-          epoch: settings.epoch,
-          seq: head.seq + 1,
-          at: momentText(wholeMs),
-          hlc: clock,
-          who,
-        },
+        v: 1,
+        tablet,
+        epoch: settings.epoch,
+        seq: head.seq + 1,
+        at: momentText(wholeMs),
+        hlc: clock,
+        who,
         kind: wish.kind,
         payload: wish.payload as unknown as Entry['payload'], // JSON by construction of the schemas
         prev: head.hash,

@@ -99,8 +99,16 @@ export const families = {
     polarity: dot,
   },
   lqfp64: {
-    ...{ tapeWidthMm: 24, pitchMm: 16, positions: 3, full: 1000, bodyMm: 1.4, machine: 'M3' },
-    ...{ series: ['HUL64', 'MIL64'], msl: '3', polarity: dot, critical: true },
+    tapeWidthMm: 24,
+    pitchMm: 16,
+    positions: 3,
+    full: 1000,
+    bodyMm: 1.4,
+    machine: 'M3',
+    series: ['HUL64', 'MIL64'],
+    msl: '3',
+    polarity: dot,
+    critical: true,
     package: { family: 'lqfp', pins: 64, sizeMm: [10, 10] },
   },
   to263: {

@@ -53,7 +53,13 @@ export function lineRules(shiftStart: number): PayloadOf<'line.ruled'> {
   const starts = [0, shiftMinutes, 2 * shiftMinutes].map((after) => shiftStart + after);
   const { leadSeconds, walkSeconds, spliceSeconds, hubToPickMm, intakeToPickMm, loss } = lineFigures;
   return {
-    ...{ line: lineId, leadSeconds, walkSeconds, spliceSeconds, hubToPickMm, intakeToPickMm, loss },
+    line: lineId,
+    leadSeconds,
+    walkSeconds,
+    spliceSeconds,
+    hubToPickMm,
+    intakeToPickMm,
+    loss,
     shifts: starts.map((from) => ({
       days: [...everyDay],
       from: wallText(from),

@@ -42,7 +42,10 @@ export async function startDemo(settings: ServerSettings, play: DemoPlay): Promi
       database: null,
       addRoutes: (app) =>
         addDemoRoutes(app, {
-          ...{ playing, nowMs, appRoot: settings.appRoot, live: speed !== null },
+          playing,
+          nowMs,
+          appRoot: settings.appRoot,
+          live: speed !== null,
           onTold: (entries) => keep(entries),
         }),
     });

@@ -109,7 +109,12 @@ function toSlot(product: Product, row: PartRow, slot: string): SetupSlot {
   const { tapeWidthMm, pitchMm, positions, bodyMm, msl, polarity, critical } = familyOf(part);
   const variant = product.variantOnly.includes(part);
   return {
-    ...{ slot, part, perPanel: variant ? 0 : product.perPanel(row), tapeWidthMm, pitchMm, positions },
+    slot,
+    part,
+    perPanel: variant ? 0 : product.perPanel(row),
+    tapeWidthMm,
+    pitchMm,
+    positions,
     alternates: [...(product.alternates[part] ?? [])],
     supplierParts: [...supplierPartsOf(part)],
     bodyMm,

@@ -92,15 +92,27 @@ function openShift(settings: ShiftSettings): Shift {
   }
   return {
     world: {
-      ...{ chance, store: createReelStore(chance, startMs), slots: new Map(), stock: new Map() },
-      ...{ freeFeeders: [...feeders], losses: new Map(), truth: emptyTruth() },
+      chance,
+      store: createReelStore(chance, startMs),
+      slots: new Map(),
+      stock: new Map(),
+      freeFeeders: [...feeders],
+      losses: new Map(),
+      truth: emptyTruth(),
     },
-    ...{ log, agenda: createAgenda(), hands: shiftHands(), lead: peopleOf('lead')[0]?.person ?? '' },
+    log,
+    agenda: createAgenda(),
+    hands: shiftHands(),
+    lead: peopleOf('lead')[0]?.person ?? '',
     handler: peopleOf('operator')[2]?.person ?? '',
-    ...{ setup: products[0].setup, run: null, panels: 0 },
-    ...{ policy: settings.policy ?? spliceByCount, inHand: new Set<string>() },
+    setup: products[0].setup,
+    run: null,
+    panels: 0,
+    policy: settings.policy ?? spliceByCount,
+    inHand: new Set<string>(),
     breaks: breaksBetween(shiftStartMs, endMs),
-    ...{ endMs, nowMs: openMs },
+    endMs,
+    nowMs: openMs,
   };
 }
 
@@ -123,7 +135,9 @@ function loadLine(shift: Shift, startMs: number): void {
   for (const person of [shift.lead, shift.handler, ...shift.hands.map((hand) => hand.person)]) {
     const tablet = person === shift.handler ? 'demo0-store' : 'demo0-line';
     log.write(wish('person.signed-in', { person, how: 'badge-and-pin', checked: 'tablet' }), {
-      ...{ atMs: fromMs, who: person, tablet },
+      atMs: fromMs,
+      who: person,
+      tablet,
     });
   }
   log.write(wish('setup.chosen', { line: lineId, setup: shift.setup }), { atMs: fromMs, who: shift.lead });
@@ -147,8 +161,14 @@ function playJob(shift: Shift, job: number): void {
   shift.panels = 0;
   shift.log.write(
     wish('run.started', {
-      ...{ run, line: lineId, setup: product.setup, product: product.product },
-      ...{ panelsWanted: wanted, panelSeconds, panelSd, panelPrefix: prefix },
+      run,
+      line: lineId,
+      setup: product.setup,
+      product: product.product,
+      panelsWanted: wanted,
+      panelSeconds,
+      panelSd,
+      panelPrefix: prefix,
     }),
     { atMs: shift.nowMs, who: shift.lead },
   );
@@ -180,7 +200,12 @@ function playPanel(shift: Shift, prefix: string): void {
   const serial = `${prefix}${String(shift.panels).padStart(4, '0')}`;
   log.write(
     wish('panels.counted', {
-      ...{ run: shift.run ?? '', line: lineId, add: 1, panels: shift.panels, serial, via: 'machine' },
+      run: shift.run ?? '',
+      line: lineId,
+      add: 1,
+      panels: shift.panels,
+      serial,
+      via: 'machine',
     }),
     { atMs: shift.nowMs, who: null },
   );
@@ -192,8 +217,12 @@ function playPanel(shift: Shift, prefix: string): void {
 function pickPanel(shift: Shift, seconds: number): void {
   const { world } = shift;
   const pickingFrom = (fromMs: number): Picking => ({
-    ...{ chance: world.chance, truth: world.truth, run: shift.run ?? '', panels: shift.panels },
-    ...{ fromMs, toMs: fromMs + seconds * 1000 },
+    chance: world.chance,
+    truth: world.truth,
+    run: shift.run ?? '',
+    panels: shift.panels,
+    fromMs,
+    toMs: fromMs + seconds * 1000,
   });
   let picking = pickingFrom(shift.nowMs);
   for (const slot of [...world.slots.keys()]) {
@@ -240,8 +269,14 @@ function sendHands(shift: Shift): void {
   const free = shift.hands.filter((hand) => hand.freeMs <= shift.nowMs);
   if (free.length === 0) return;
   const walks = shift.policy({
-    ...{ nowMs: shift.nowMs, state: shift.log.state, line: lineId, run: shift.run ?? '', setup: shift.setup },
-    ...{ panelSeconds, inHand: shift.inHand, freeHands: free.length },
+    nowMs: shift.nowMs,
+    state: shift.log.state,
+    line: lineId,
+    run: shift.run ?? '',
+    setup: shift.setup,
+    panelSeconds,
+    inHand: shift.inHand,
+    freeHands: free.length,
   });
   walks.slice(0, free.length).forEach((slots, index) => {
     const hand = free[index];

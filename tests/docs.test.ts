@@ -1,11 +1,22 @@
 // House rules on how code is explained and how long it grows: checked, since rules that nobody checks fade.
 
 import { describe, expect, test } from 'vitest';
-import { lineAt, type Node, parseSource, readSources, type SourceFile, visit } from './source-scan.ts';
+import { functionLengths } from './function-length.ts';
+import {
+  childrenOf,
+  lineAt,
+  type Node,
+  parseSource,
+  readSources,
+  type SourceFile,
+  visit,
+} from './source-scan.ts';
 
 const LONGEST_FILE = 400;
 /** Tables of known answers are long by nature. */
 const LONGEST_TEST = 700;
+const LONGEST_FUNCTION = 80;
+const LONGEST_COMPONENT = 120;
 
 /** Exports without a doc comment, as `path:line name`. A type derived from the list right above it shares the list's. */
 function undocumented(file: SourceFile): readonly string[] {
@@ -49,6 +60,27 @@ function tooLong(files: readonly SourceFile[]): readonly string[] {
     .map(({ path, lines }) => `${path}: ${lines} lines`);
 }
 
+/** Functions that one reading cannot hold, as `path:line name: lines`. */
+function longFunctions(files: readonly SourceFile[]): readonly string[] {
+  return files
+    .flatMap(functionLengths)
+    .filter(({ lines, isComponent }) => lines > (isComponent ? LONGEST_COMPONENT : LONGEST_FUNCTION))
+    .map(({ path, line, name, lines }) => `${path}:${line} ${name}: ${lines} lines`);
+}
+
+/** Literals spread into a literal of their own kind: a way round the formatter that every reader stops at, as `path:line`. */
+function spreadLiterals(file: SourceFile): readonly string[] {
+  const found: string[] = [];
+  visit(parseSource(file).program, (node) => {
+    for (const child of childrenOf(node)) {
+      const spread = child.type === 'SpreadElement' ? (child['argument'] as Node).type : null;
+      if (spread === 'ObjectExpression' && node.type === 'ObjectExpression')
+        found.push(`${file.path}:${lineAt(file.source, child.start)}`);
+    }
+  });
+  return found;
+}
+
 const isCode = (file: string) => /\.(tsx?|mjs|css)$/.test(file);
 
 describe('explanations', () => {
@@ -62,6 +94,10 @@ describe('explanations', () => {
 
   test('no file grows beyond what one sitting can read', () => {
     expect(tooLong(readSources(['shared', 'src', 'demo', 'tests'], isCode))).toEqual([]);
+  });
+
+  test('no literal is spread into another', () => {
+    expect(readSources(['shared', 'src', 'demo', 'tests']).flatMap(spreadLiterals)).toEqual([]);
   });
 });
 
@@ -94,5 +130,25 @@ describe('the checks themselves', () => {
       { path: 'tests/a.ts', source: '\n'.repeat(LONGEST_TEST) },
     ];
     expect(tooLong(files)).toEqual([`shared/a.ts: ${LONGEST_FILE + 1} lines`]);
+  });
+
+  test('a function of one line too many is found, a component may be longer', () => {
+    const lines = (count: number) => '\n'.repeat(count - 1);
+    const files = [
+      {
+        path: 'shared/a.ts',
+        source: `export function fine() {${lines(80)}}\nexport const long = () => {${lines(81)}};`,
+      },
+      {
+        path: 'src/B.tsx',
+        source: `export function Fine() {${lines(120)}}\nexport function Long() {${lines(121)}}`,
+      },
+    ];
+    expect(longFunctions(files)).toEqual(['shared/a.ts:81 long: 81 lines', 'src/B.tsx:121 Long: 121 lines']);
+  });
+
+  test('a literal spread into its own kind is found, one on a condition is not', () => {
+    const source = 'const a = { ...{ b, c }, ...(d ? {} : { d }), ...e };';
+    expect(spreadLiterals({ path: 'a.ts', source })).toEqual(['a.ts:1']);
   });
 });

@@ -72,7 +72,11 @@ function onLine(floor: FloorState, line: string): readonly SlotState[] {
 function kindOnFloor(floor: FloorState, loaded: SlotState, width: number): string {
   const known = floor.feeders.get(loaded.feeder ?? '');
   return JSON.stringify([
-    ...[loaded.tapes.at(-1)?.part ?? '', width, isBlocked(floor, loaded)],
-    ...[known?.tapeWidthMm ?? null, known?.pitchesMm ?? null, feederPositions(floor, loaded)],
+    loaded.tapes.at(-1)?.part ?? '',
+    width,
+    isBlocked(floor, loaded),
+    known?.tapeWidthMm ?? null,
+    known?.pitchesMm ?? null,
+    feederPositions(floor, loaded),
   ]);
 }

@@ -160,7 +160,8 @@ export function changeTimes(
     const fromMs = lastOf.get(mark.who) ?? changeover.beganMs;
     lastOf.set(mark.who, mark.atMs);
     return {
-      ...{ ...mark, fromMs },
+      ...mark,
+      fromMs,
       seconds: unpausedSeconds(fromMs, mark.atMs, pauses),
       standingSeconds: stoodMs === null ? 0 : unpausedSeconds(Math.max(stoodMs, fromMs), mark.atMs, pauses),
       wasStanding: stoodMs !== null && mark.atMs >= stoodMs,
@@ -177,7 +178,10 @@ export function changeTimes(
   }
   const standingSeconds = stoodMs === null ? 0 : unpausedSeconds(stoodMs, endMs, pauses);
   return {
-    ...{ stoodMs, endMs, marks, standingSeconds },
+    stoodMs,
+    endMs,
+    marks,
+    standingSeconds,
     externalSeconds: unpausedSeconds(changeover.beganMs, stoodMs ?? endMs, pauses),
     pausedSeconds: stoodMs === null ? 0 : Math.max(0, (endMs - stoodMs) / 1000 - standingSeconds),
     persons: [...persons].map(([who, sums]) => ({ who, ...sums })).sort((a, b) => b.seconds - a.seconds),
@@ -200,7 +204,9 @@ export interface Outside {
 export function couldBeOutside(times: ChangeTimes, steps: readonly ChecklistStep[]): readonly Outside[] {
   return [...outsideMarks(times, steps)]
     .map(([step, { why, marks }]) => ({
-      ...{ step, why, seconds: marks.reduce((sum, mark) => sum + mark.standingSeconds, 0) },
+      step,
+      why,
+      seconds: marks.reduce((sum, mark) => sum + mark.standingSeconds, 0),
     }))
     .sort((a, b) => b.seconds - a.seconds);
 }

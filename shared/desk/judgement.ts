@@ -49,7 +49,8 @@ export function judgeReel(seen: DeskView, ready: ReadyDesk, nowMs: number): Judg
   const act = deskAct(ready, seen);
   const asked = { act, line, setup, slot, reel };
   const answer = verifyReel(floor, {
-    ...{ ...asked, feeder },
+    ...asked,
+    feeder,
     today: plantDay(floor, line, nowMs),
     floorLife: floorLifeOf(floor, asked, nowMs),
   });
@@ -252,7 +253,8 @@ export function rehearseVerdict(seen: DeskView, nowMs: number): readonly Wish[] 
   if (!wanted) return [];
   const scan = (text: string) => ({
     codes: [{ text, format: null, symbologyId: null }],
-    ...{ via: 'wedge' as const, atMs: nowMs },
+    via: 'wedge' as const,
+    atMs: nowMs,
   });
   const atSlot = takeScan(emptyDesk, scan(wanted.slot), seen);
   const { reel } = takeScan({ ...atSlot, atSlot: true }, scan(labelFor(wanted)), seen);

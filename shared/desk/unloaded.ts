@@ -7,7 +7,10 @@ export function unloadedFacts(floor: FloorState, { line, slot, feeder, tapes }: 
   const run = floor.current.get(line) ?? null;
   const tape = tapes.at(-1);
   return {
-    ...{ line, run, slot, feeder },
+    line,
+    run,
+    slot,
+    feeder,
     reel: tape === undefined || tape.reel.startsWith('~') ? null : tape.reel,
     part: tape?.part ?? null,
     lot: tape?.lot ?? null,

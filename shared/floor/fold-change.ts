@@ -264,21 +264,23 @@ function dock(state: FloorState, entry: EntryOf<'cart.docked'>): void {
     if (state.slots.has(slotKey(line, slot))) continue;
     const { feeder, reel, part, supplierPart, lot, dateCode, quantity } = ready;
     const facts = {
-      ...{
-        act: 'load' as const,
-        line,
-        setup,
-        run,
-        slot,
-        feeder,
-        reel,
-        part,
-        supplierPart,
-        lot,
-        dateCode,
-        quantity,
-      },
-      ...{ codes: [], verdict: 'accepted' as const, reasons: [], panels: done, via: 'machine' as const },
+      act: 'load' as const,
+      line,
+      setup,
+      run,
+      slot,
+      feeder,
+      reel,
+      part,
+      supplierPart,
+      lot,
+      dateCode,
+      quantity,
+      codes: [],
+      verdict: 'accepted' as const,
+      reasons: [],
+      panels: done,
+      via: 'machine' as const,
       basis: quantity === null ? null : ('label' as const),
     };
     place(state, facts, mark);

@@ -6,6 +6,7 @@ import { blockOn } from './blocks.ts';
 import { addConflict, addUnloaded, dropConflicts, dropEmptied, isOlderTape, settle } from './conflicts.ts';
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
+import { emptyReel, recount } from './recount.ts';
 import { freeReels, holdReels, isAt, type Mark } from './reel-places.ts';
 import {
   countMark,
@@ -223,11 +224,17 @@ function joinTape(
   const { count: placed, doubt } = taken;
   const window = windowOf(state, there, joining.setup);
   const ledger = joinLedger(there.ledger, tape, {
-    ...{ placed, doubt, cut, window, labelShare: labelShareOf(state, there.line) },
+    placed,
+    doubt,
+    cut,
+    window,
+    labelShare: labelShareOf(state, there.line),
   });
   if (window !== null) {
     endLedger(state, there, {
-      ...{ ...mark, placed: taken, told: 'splice' },
+      ...mark,
+      placed: taken,
+      told: 'splice',
       endParts: (window.opens + window.closes) / 2 + (cut ?? 0),
       endSd: (window.opens - window.closes) / Math.sqrt(12),
     });
@@ -283,7 +290,11 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
   const placed = placedSinceLedger(state, there);
   if (facts.quantity !== null) {
     endLedger(state, there, {
-      ...{ ...mark, placed, told: 'count', endParts: facts.quantity, endSd: facts.sd ?? 0 },
+      ...mark,
+      placed,
+      told: 'count',
+      endParts: facts.quantity,
+      endSd: facts.sd ?? 0,
     });
   }
   state.slots.delete(key);
@@ -308,56 +319,6 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
   if (last && isOlderTape(there, facts)) {
     addUnloaded(state, there, { entries: [last.entry, mark.entry], atMs: mark.atMs });
   }
-}
-
-function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark): void {
-  const { line, slot, reel, quantity, sd, basis } = facts;
-  const there = line === null || slot === null ? undefined : state.slots.get(slotKey(line, slot));
-  if (there && line !== null && slot !== null) {
-    const { runningIndex } = slotEstimate(state, there);
-    const at = reel === null ? runningIndex : there.tapes.findIndex((tape) => tape.reel === reel);
-    const [first, ...rest] = at < 0 ? [] : there.tapes.slice(at);
-    // A reel that is not on the slot was counted elsewhere: the slot stays as it is.
-    if (!first) {
-      recountReel(state, reel, facts);
-      return;
-    }
-    settleTurns(state, line, slot);
-    for (const gone of there.tapes.slice(0, at)) emptyReel(state, gone, there);
-    const tapes = [{ ...first, count: quantity, sd, basis }, ...rest];
-    endLedger(state, there, {
-      ...{ ...mark, placed: placedSinceLedger(state, there), told: 'count' },
-      endParts: quantity + rest.reduce((sum, tape) => sum + (tape.count ?? 0), 0),
-      endSd: sd,
-    });
-    state.slots.set(slotKey(line, slot), {
-      ...there,
-      tapes,
-      ledger: startLedger(tapes, mark.entry, labelShareOf(state, line)),
-      usedBefore: 0,
-      ...countMark(state, line),
-      ...mark,
-      before: { ...there, before: null },
-    });
-  }
-  const now = line === null || slot === null ? undefined : state.slots.get(slotKey(line, slot));
-  recountReel(state, reel ?? now?.tapes[0]?.reel ?? null, facts);
-}
-
-function recountReel(
-  state: FloorState,
-  id: string | null,
-  { quantity, sd, basis }: Pick<PayloadOf<'reel.counted'>, 'quantity' | 'sd' | 'basis'>,
-): void {
-  const known = id === null ? undefined : state.reels.get(id);
-  if (known) state.reels.set(known.reel, { ...known, count: quantity, sd, basis });
-}
-
-/** A tape that the count says is used up: its reel is off the slot and empty. */
-function emptyReel(state: FloorState, tape: Tape, slot: SlotState): void {
-  const reel = state.reels.get(tape.reel);
-  if (reel && isAt(reel.at, slot))
-    state.reels.set(reel.reel, { ...reel, count: 0, sd: tape.sd, basis: 'counted-down', at: null });
 }
 
 /** A correction undoes what the named entry did to a slot, as long as nothing newer stands on it. */

@@ -28,9 +28,19 @@ export function foldRun(state: FloorState, entry: RunEntry): void {
       forgetCodes(state, line);
       endCurrent(state, line, entry.hlc.ms);
       const started: Run = {
-        ...{ run, line, setup, product, panelsWanted, panelSeconds, panelSd, panelPrefix },
+        run,
+        line,
+        setup,
+        product,
+        panelsWanted,
+        panelSeconds,
+        panelSd,
+        panelPrefix,
         done: 0,
-        ...{ skips: noSkips, said: [], scrapped: 0, scraps: [] },
+        skips: noSkips,
+        said: [],
+        scrapped: 0,
+        scraps: [],
         phase: 'running',
         startedMs: entry.hlc.ms,
         sinceMs: entry.hlc.ms,
@@ -47,7 +57,9 @@ export function foldRun(state: FloorState, entry: RunEntry): void {
       state.chosen.set(line, setup);
       changeSlots(state, line, (slot) => ({
         ...slot,
-        ...{ sinceRun: run, sinceDone: 0, sinceSkips: noSkips },
+        sinceRun: run,
+        sinceDone: 0,
+        sinceSkips: noSkips,
       }));
       return;
     }

@@ -40,7 +40,11 @@ export const changePayloadSchemas = {
   }),
   'step.answered': z.strictObject({ checklist: id, line: id, step: id, value, unit: z.nullable(short) }),
   'step.skipped': z.strictObject({
-    ...{ checklist: id, line: id, step: id, by: id, reason: short },
+    checklist: id,
+    line: id,
+    step: id,
+    by: id,
+    reason: short,
     checked: z.optional(checked),
   }),
   /** A person signed a step, by badge or PIN, as somebody of this role. */
@@ -68,7 +72,10 @@ export const changePayloadSchemas = {
     lastPanel: z.nullable(z.string().check(z.maxLength(40))),
   }),
   'changeover.released': z.strictObject({
-    ...{ changeover: id, line: id, by: id, reason: short },
+    changeover: id,
+    line: id,
+    by: id,
+    reason: short,
     checked: z.optional(checked),
   }),
   /** What was open or wrong when a lead released the run all the same. Beside the release, which older tablets must read. */

@@ -52,7 +52,13 @@ export function inPlainUnit(
 }
 
 const unitWords: Readonly<Record<string, ValueUnit>> = {
-  ...{ mohm: 'mΩ', ohm: 'Ω', ohms: 'Ω', kohm: 'kΩ', Mohm: 'MΩ', uF: 'µF', uH: 'µH' },
+  mohm: 'mΩ',
+  ohm: 'Ω',
+  ohms: 'Ω',
+  kohm: 'kΩ',
+  Mohm: 'MΩ',
+  uF: 'µF',
+  uH: 'µH',
 };
 
 function readUnit(text: string): ValueUnit | null {
@@ -97,7 +103,8 @@ export function expectedValues(
     const { quantity, unit } = inPlainUnit(value, si);
     const limits = tolerance === null ? null : toPercent(tolerance, value);
     found.push({
-      ...{ nominal: quantity, unit },
+      nominal: quantity,
+      unit,
       plusPercent: percent ?? limits?.plus ?? null,
       minusPercent: percent ?? limits?.minus ?? null,
     });

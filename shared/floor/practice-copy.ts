@@ -156,10 +156,24 @@ function verified(
   return {
     kind: 'reel.verified',
     payload: {
-      ...{ act: as.act, line: slot.line, setup, run: as.run, slot: slot.slot, feeder: slot.feeder },
-      ...{ reel: tape.reel.startsWith('~') ? null : tape.reel, part, supplierPart, lot, dateCode },
-      ...{ quantity: as.count === null ? null : Math.round(as.count), codes: [] },
-      ...{ verdict: 'accepted', reasons: [], panels: 0, via: 'practice', basis },
+      act: as.act,
+      line: slot.line,
+      setup,
+      run: as.run,
+      slot: slot.slot,
+      feeder: slot.feeder,
+      reel: tape.reel.startsWith('~') ? null : tape.reel,
+      part,
+      supplierPart,
+      lot,
+      dateCode,
+      quantity: as.count === null ? null : Math.round(as.count),
+      codes: [],
+      verdict: 'accepted',
+      reasons: [],
+      panels: 0,
+      via: 'practice',
+      basis,
     },
   };
 }
@@ -202,8 +216,14 @@ export function inventPractice(names: PracticeNames, zone: string): readonly Tol
   const [line, setup] = ['practice', 'practice-a'];
   const wanted = inventedSlots.map(
     ([slot, part, perPanel]): SetupSlot => ({
-      ...{ slot, part, perPanel, tapeWidthMm: 8, pitchMm: 4, positions: 1 },
-      ...{ alternates: [], supplierParts: [] },
+      slot,
+      part,
+      perPanel,
+      tapeWidthMm: 8,
+      pitchMm: 4,
+      positions: 1,
+      alternates: [],
+      supplierParts: [],
     }),
   );
   const setupFacts = { setup, line, product: names.product, side: 'top' as const, revision: 'A' };
@@ -211,7 +231,9 @@ export function inventPractice(names: PracticeNames, zone: string): readonly Tol
     {
       kind: 'line.defined',
       payload: {
-        ...{ line, name: names.line, zone },
+        line,
+        name: names.line,
+        zone,
         machines: [
           { machine: 'M1', name: names.machine, banks: [{ bank: 'F', name: names.bank, positions: 10 }] },
         ],
@@ -226,16 +248,24 @@ export function inventPractice(names: PracticeNames, zone: string): readonly Tol
             {
               kind: 'reel.verified',
               payload: {
-                ...{ act: 'load', line, setup, run: null, slot, feeder: null, part, supplierPart: null },
-                ...{ reel: `PR-10${index + 1}`, lot: `LOT-P${index + 1}`, dateCode: null, quantity },
-                ...{
-                  codes: [],
-                  verdict: 'accepted',
-                  reasons: [],
-                  panels: 0,
-                  via: 'practice',
-                  basis: 'label',
-                },
+                act: 'load',
+                line,
+                setup,
+                run: null,
+                slot,
+                feeder: null,
+                part,
+                supplierPart: null,
+                reel: `PR-10${index + 1}`,
+                lot: `LOT-P${index + 1}`,
+                dateCode: null,
+                quantity,
+                codes: [],
+                verdict: 'accepted',
+                reasons: [],
+                panels: 0,
+                via: 'practice',
+                basis: 'label',
               },
             },
           ],

@@ -34,8 +34,21 @@ export type Air = (typeof airs)[number];
 
 /** Package families that the floor-life and bake tables tell apart, and the other common ones; `other` = known to be none of them. */
 export const packageFamilies = [
-  ...(['bga', 'lga', 'pqfp', 'mqfp', 'qfp', 'tqfp', 'lqfp', 'plcc', 'qfn', 'sop', 'tsop', 'soic'] as const),
-  ...(['sot', 'chip', 'other'] as const),
+  'bga',
+  'lga',
+  'pqfp',
+  'mqfp',
+  'qfp',
+  'tqfp',
+  'lqfp',
+  'plcc',
+  'qfn',
+  'sop',
+  'tsop',
+  'soic',
+  'sot',
+  'chip',
+  'other',
 ] as const;
 export type PackageFamily = (typeof packageFamilies)[number];
 

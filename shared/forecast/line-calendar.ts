@@ -40,9 +40,13 @@ export function weeksOf(floor: FloorState, line: string, rules: LineRules): Line
   const entered = floor.calendars.get(line);
   if (entered) return entered;
   const shifts = rules.shifts.map(({ days, from, to }) => ({
-    ...{ days: [...days], from, to },
+    days: [...days],
+    from,
+    to,
     breaks: breaksWithin(rules, { days, from, to }).map((pause) => ({
-      ...{ from: pause.from, to: pause.to, days: [...(pause.days ?? days)] },
+      from: pause.from,
+      to: pause.to,
+      days: [...(pause.days ?? days)],
     })),
   }));
   return { line, weeks: [shifts], firstWeek: null, holidays: [], overtime: [], stops: [] };

@@ -172,8 +172,14 @@ function close(
   }
   while (first < axis.due.length && isHandled(handled, first)) first += 1;
   return {
-    ...{ free, missed, handled, key: keyOf(handled), first, from: plan },
-    ...{ begin: round.begin, size: round.served.length },
+    free,
+    missed,
+    handled,
+    key: keyOf(handled),
+    first,
+    from: plan,
+    begin: round.begin,
+    size: round.served.length,
   };
 }
 

@@ -10,8 +10,23 @@ export const envelopeColumns = ['at', 'tablet', 'epoch', 'seq', 'who', 'whoName'
 
 /** Columns that common facts of a payload fill. */
 export const factColumns = [
-  ...(['line', 'slot', 'feeder', 'reel', 'part', 'supplierPart', 'lot', 'quantity', 'verdict'] as const),
-  ...(['reasons', 'run', 'panels', 'serial', 'reason', 'of', 'act', 'via'] as const),
+  'line',
+  'slot',
+  'feeder',
+  'reel',
+  'part',
+  'supplierPart',
+  'lot',
+  'quantity',
+  'verdict',
+  'reasons',
+  'run',
+  'panels',
+  'serial',
+  'reason',
+  'of',
+  'act',
+  'via',
 ] as const;
 
 /** All columns in their order. */
@@ -50,7 +65,14 @@ export function itemToCells(
   const { at, tablet, epoch, seq, who, kind, prev, hash, sig } = item;
   return {
     ...cells,
-    ...{ at, tablet, epoch, seq: String(seq), who: showControls(who ?? ''), kind, prev, hash },
+    at,
+    tablet,
+    epoch,
+    seq: String(seq),
+    who: showControls(who ?? ''),
+    kind,
+    prev,
+    hash,
     whoName: showControls(names.get(who ?? '') ?? ''),
     sig: showControls(sig ?? ''),
   };

@@ -37,11 +37,29 @@ export function beginsShort(
   if (!setup) return [];
   const { planned = lastRunLike(floor, line) ?? USUAL, ...look } = at;
   const run: Run = {
-    ...{ run: '', line, setup: setup.setup, product: setup.product, panelPrefix: null },
-    ...{ panelsWanted: planned.panelsWanted, panelSeconds: planned.panelSeconds, panelSd: 0, done: 0 },
-    ...{ skips: noSkips, said: [], scrapped: 0, scraps: [] },
-    ...{ phase: 'running', startedMs: at.nowMs, sinceMs: at.nowMs, stopReason: null },
-    ...{ counts: [], batches: [], voids: [], stops: [], serials: 0, lastSerial: null },
+    run: '',
+    line,
+    setup: setup.setup,
+    product: setup.product,
+    panelPrefix: null,
+    panelsWanted: planned.panelsWanted,
+    panelSeconds: planned.panelSeconds,
+    panelSd: 0,
+    done: 0,
+    skips: noSkips,
+    said: [],
+    scrapped: 0,
+    scraps: [],
+    phase: 'running',
+    startedMs: at.nowMs,
+    sinceMs: at.nowMs,
+    stopReason: null,
+    counts: [],
+    batches: [],
+    voids: [],
+    stops: [],
+    serials: 0,
+    lastSerial: null,
   };
   const outlook = lineOutlook(floor, line, { ...look, run });
   return outlook?.slots.filter((slot) => slot.warning.level !== 'quiet') ?? [];

@@ -171,7 +171,15 @@ export function* outlookSteps(
     (a, b) => a.forecast.runOutMs.expected - b.forecast.runOutMs.expected || compareText(a.slot, b.slot),
   );
   return {
-    ...{ line, run, rules, calendar, pace, basis, counting, slots, panelsLeft },
+    line,
+    run,
+    rules,
+    calendar,
+    pace,
+    basis,
+    counting,
+    slots,
+    panelsLeft,
     paceFrom: seen.seconds === null ? 'nominal' : 'seen',
     unknown: unknown.sort(compareSlots),
     empty: empty.sort(compareSlots),
@@ -294,7 +302,15 @@ function slotOutlook(
     previous,
   });
   return {
-    ...{ slot: wanted.slot, wanted, loaded, estimate, loss, load, forecast, need, warning },
+    slot: wanted.slot,
+    wanted,
+    loaded,
+    estimate,
+    loss,
+    load,
+    forecast,
+    need,
+    warning,
     turn: turn && { after: turn.after, backup: turn.backup },
     acknowledged: floor.acknowledged.get(key)?.level ?? null,
   };

@@ -188,7 +188,8 @@ export function readSheet(rows: SheetRows, options: SheetOptions = {}): SheetRea
   sink.addAll(options.textProblems ?? []);
   checkColumns(guess, { supplied, sink });
   const read = readRows(rows, guess, {
-    ...{ supplied, sink },
+    supplied,
+    sink,
     machine: options.machine ?? '',
     bank: options.bank ?? '',
   });

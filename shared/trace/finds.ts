@@ -87,7 +87,15 @@ export function foundStretches(state: FloorState): readonly Stretch[] {
       const { reach, isGuess } = reachOf(state, line, slot);
       return [
         {
-          ...{ line, slot, reel, supplierPart, lot, dateCode, who, entry, reach },
+          line,
+          slot,
+          reel,
+          supplierPart,
+          lot,
+          dateCode,
+          who,
+          entry,
+          reach,
           run: run.run,
           product: run.product,
           setup: run.setup,

@@ -365,7 +365,10 @@ function reachInto(
     if (stretch.there || possible < 1) continue;
     const { run, setup, product } = at.run;
     const copy: Stretch = {
-      ...{ ...stretch, run, setup, product },
+      ...stretch,
+      run,
+      setup,
+      product,
       from: { possible: 1, sure: Number.POSITIVE_INFINITY, at: null },
       to: { sure: 0, possible, at: 0 },
     };

@@ -19,8 +19,13 @@ export interface EarlyQuestion extends Omit<VerifyQuestion, 'slot' | 'reel'> {
 }
 
 const ofFeeder: ReadonlySet<ReasonCode> = new Set<ReasonCode>([
-  ...(['feeder-elsewhere', 'feeder-on-cart', 'feeder-width', 'feeder-pitch'] as const),
-  ...(['feeder-type', 'feeder-drive', 'feeder-height'] as const),
+  'feeder-elsewhere',
+  'feeder-on-cart',
+  'feeder-width',
+  'feeder-pitch',
+  'feeder-type',
+  'feeder-drive',
+  'feeder-height',
 ]);
 /** The running reel's own label is the old reel of a splice, wherever it comes in the row. */
 const ofOldReel: ReadonlySet<ReasonCode> = new Set<ReasonCode>(['reel-here']);
@@ -52,7 +57,10 @@ export function refusedAlready(state: FloorState, question: EarlyQuestion): Veri
 
 /** What nothing still wanted can take away from a lead's decision: it hangs on the reel and its slot alone. */
 const ofReel: ReadonlySet<ReasonCode> = new Set<ReasonCode>([
-  ...(['expired', 'floor-life-short', 'bake-short', 'part-contradicts'] as const),
+  'expired',
+  'floor-life-short',
+  'bake-short',
+  'part-contradicts',
   'alternate-not-approved',
   'supplier-part-not-approved',
   'maker-not-listed',

@@ -23,7 +23,10 @@ export function verifyForCart(state: FloorState, question: VerifyQuestion, cart:
     .filter((slot) => question.feeder !== null && slot.feeder === question.feeder)
     .map(
       (slot): Reason => ({
-        ...{ code: 'feeder-elsewhere', feeder: slot.feeder, slot: slot.slot, line: slot.line },
+        code: 'feeder-elsewhere',
+        feeder: slot.feeder,
+        slot: slot.slot,
+        line: slot.line,
       }),
     );
   const reasons = [...inUse, ...sameSlotOnCarts(state, question, cart), ...answer.reasons];

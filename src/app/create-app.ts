@@ -41,7 +41,13 @@ export function createApp({ store, clock, watch, version, preferences, practice 
     if (document.visibilityState === 'visible') nowMs.value = clock.nowMs();
   }, 1000);
   const app: App = {
-    ...{ store, clock, version, tick, nowMs, preferences, practice },
+    store,
+    clock,
+    version,
+    tick,
+    nowMs,
+    preferences,
+    practice,
     clockSlip: watch.clockSlip,
     trustClock: watch.trustClock,
     sawServerTime: watch.sawServerTime,

@@ -50,7 +50,10 @@ async function start(): Promise<void> {
   const kept = await readPreferences(store.cache);
   await speak(kept, document.documentElement);
   const real = createApp({
-    ...{ store, clock, version: __APP_VERSION__, practice: null },
+    store,
+    clock,
+    version: __APP_VERSION__,
+    practice: null,
     watch: {
       clockSlip: tabletClock.slip,
       trustClock: tabletClock.trust,

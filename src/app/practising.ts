@@ -34,8 +34,11 @@ export async function startPractising(real: App): Promise<App | null> {
   const since = practiceSince(deviceClock.nowMs());
   if (sessionStorage.getItem(startedKey) !== String(since)) await throwAwayStore(practiceStoreName);
   const store = await openStore({
-    ...{ clock: real.clock, appVersion: real.version, tabletName: say(practiceWords).word },
-    ...{ name: practiceStoreName, isPassing: true },
+    clock: real.clock,
+    appVersion: real.version,
+    tabletName: say(practiceWords).word,
+    name: practiceStoreName,
+    isPassing: true,
   });
   await seed(store, real);
   sessionStorage.setItem(startedKey, String(since));

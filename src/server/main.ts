@@ -85,7 +85,9 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   });
   let onTrouble = (_trouble: StoreTrouble, _where: string): void => undefined;
   const context = await createContext(settings, {
-    ...{ store, certificate, onFault: fault },
+    store,
+    certificate,
+    onFault: fault,
     onTrouble: (trouble, where) => onTrouble(trouble, where),
   });
   closers.push(context.health.stop);

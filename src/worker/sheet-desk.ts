@@ -223,7 +223,10 @@ export function createSheetDesk(tools: SheetTools): SheetDesk {
           page,
           title: readTitle(rows, reading.headerRow),
           columns: showColumns(reading.columns, rows, reading.headerRow),
-          ...{ key, isRemembered, slots: reading.slots, ignored: countReasons(reading) },
+          key,
+          isRemembered,
+          slots: reading.slots,
+          ignored: countReasons(reading),
           problems: [
             ...reading.problems.map((problem) => ({ ...problem, role: 'sheet' as const })),
             ...(placing?.problems ?? []).map((problem) => ({ ...problem, role: 'placements' as const })),

@@ -59,8 +59,16 @@ function wideRun(before: readonly Entry[], slots: readonly SetupSlot[], nowMs: n
   const write = (kind: string, payload: Entry['payload'], who: string | null = 'p-4401') => {
     hlc = tickClock(hlc, nowMs - 50_000 + written.length);
     const entry = sealEntry({
-      ...{ v: 1, tablet: 'bench-tablet', epoch: 'bench-epoch', seq: written.length + 1 },
-      ...{ at: new Date(hlc.ms).toISOString().replace('Z', '+00:00'), hlc, who, kind, payload, prev },
+      v: 1,
+      tablet: 'bench-tablet',
+      epoch: 'bench-epoch',
+      seq: written.length + 1,
+      at: new Date(hlc.ms).toISOString().replace('Z', '+00:00'),
+      hlc,
+      who,
+      kind,
+      payload,
+      prev,
     });
     written.push(entry);
     prev = entry.hash;
@@ -74,21 +82,35 @@ function wideRun(before: readonly Entry[], slots: readonly SetupSlot[], nowMs: n
   write('setup.chosen', { line, setup });
   for (const [index, slot] of slots.slice(0, -1).entries()) {
     write('reel.verified', {
-      ...{ act: 'load', line, setup, run: null, slot: slot.slot, feeder: null, reel: `BR-${index}` },
-      ...{ part: slot.part, supplierPart: null, quantity: 9000 - index, lot: `BL-${index}`, dateCode: null },
-      ...{
-        codes: [`P${slot.part}`],
-        verdict: 'accepted',
-        reasons: [],
-        panels: 0,
-        via: 'wedge',
-        basis: 'label',
-      },
+      act: 'load',
+      line,
+      setup,
+      run: null,
+      slot: slot.slot,
+      feeder: null,
+      reel: `BR-${index}`,
+      part: slot.part,
+      supplierPart: null,
+      quantity: 9000 - index,
+      lot: `BL-${index}`,
+      dateCode: null,
+      codes: [`P${slot.part}`],
+      verdict: 'accepted',
+      reasons: [],
+      panels: 0,
+      via: 'wedge',
+      basis: 'label',
     });
   }
   const run = 'bench-run';
   write('run.started', {
-    ...{ run, line, setup, product: 'Wide board', panelsWanted: 5000, panelSeconds: 30, panelSd: 1 },
+    run,
+    line,
+    setup,
+    product: 'Wide board',
+    panelsWanted: 5000,
+    panelSeconds: 30,
+    panelSd: 1,
     panelPrefix: 'BP-',
   });
   return written;
@@ -114,8 +136,12 @@ export async function fillLog(page: Page, entries: readonly Entry[]): Promise<vo
             const store = writing.objectStore('entries');
             for (const entry of chunk)
               store.add({
-                ...{ tablet: entry.tablet, epoch: entry.epoch, seq: entry.seq },
-                ...{ ms: entry.hlc.ms, n: entry.hlc.n, entry },
+                tablet: entry.tablet,
+                epoch: entry.epoch,
+                seq: entry.seq,
+                ms: entry.hlc.ms,
+                n: entry.hlc.n,
+                entry,
               });
             writing.onerror = () => reject(writing.error);
             writing.oncomplete = () => {

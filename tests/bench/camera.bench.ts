@@ -68,7 +68,10 @@ function print(name: string, tasks: readonly Task[]): void {
 }
 
 const label: FakeCode = {
-  ...{ bcid: 'datamatrix', x: 520, y: 220, scale: 4 },
+  bcid: 'datamatrix',
+  x: 520,
+  y: 220,
+  scale: 4,
   text: '[)>\u001e06\u001dPCUST-0042\u001dQ4000\u001d1TLOT77\u001e\u0004',
 };
 /** A code that no rule of a label knows, so that the camera goes on looking. */

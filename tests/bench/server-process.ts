@@ -43,7 +43,9 @@ export async function isServerProcess(): Promise<boolean> {
   const { database, port, appRoot } = wish;
   const running = await startServer(
     settingsFor(wish.folder, {
-      ...{ database, port, traceProgram: process.argv[1] ?? '' },
+      database,
+      port,
+      traceProgram: process.argv[1] ?? '',
       ...(appRoot === null ? {} : { appRoot }),
     }),
   );

@@ -170,7 +170,10 @@ function remember(
     } else if (isLoud && there.atMs === Number.POSITIVE_INFINITY) there.atMs = nowMs;
     const { runOutMs } = slot.forecast;
     into.foreseen.push({
-      ...{ slot: slot.slot, reel, run: outlook.run.run, atMs: nowMs },
+      slot: slot.slot,
+      reel,
+      run: outlook.run.run,
+      atMs: nowMs,
       early: workingSeconds(outlook.calendar, nowMs, runOutMs.early),
       expected: slot.forecast.workSeconds,
       late: workingSeconds(outlook.calendar, nowMs, runOutMs.late),
@@ -179,10 +182,14 @@ function remember(
       clockLateMs: runOutMs.late,
       opensMs: slot.forecast.windowMs?.opens ?? runOutMs.early,
       risk: slot.forecast.risk,
-      ...{ level: slot.warning.level, reason: slot.warning.reason },
-      ...{ parts: slot.estimate.parts ?? 0, sd: slot.estimate.sd, tapes: slot.loaded.tapes.length },
+      level: slot.warning.level,
+      reason: slot.warning.reason,
+      parts: slot.estimate.parts ?? 0,
+      sd: slot.estimate.sd,
+      tapes: slot.loaded.tapes.length,
       panelsLeft: outlook.panelsLeft,
-      ...{ feeder: slot.loaded.feeder ?? '', pace: outlook.pace },
+      feeder: slot.loaded.feeder ?? '',
+      pace: outlook.pace,
       load: slot.load,
     });
   }

@@ -203,7 +203,11 @@ function isWarnedOf({ load, pace }: Foreseen, loss: number): boolean {
   const left = Math.max(0, load.left + taken / (1 - load.loss) - taken / (1 - loss));
   const { windowMs, runOutMs, risk } = forecastSlot(pace, { ...known, taken, left, loss });
   const warning = needWarning({
-    ...{ nowMs: pace.nowMs, need: load.slot, risk, leadSeconds: lineFigures.leadSeconds, previous: null },
+    nowMs: pace.nowMs,
+    need: load.slot,
+    risk,
+    leadSeconds: lineFigures.leadSeconds,
+    previous: null,
     opensMs: windowMs?.opens ?? runOutMs.early,
     closesMs: windowMs?.closes ?? runOutMs.expected,
     earlySeconds: windowMs === null ? 0 : Math.max(0, runOutMs.expected - runOutMs.early) / 1000,
@@ -236,8 +240,13 @@ function point(values: readonly number[], share: number): number {
 }
 
 const bands: Bands = {
-  ...{ inside: new Map(), early: new Map(), all: new Map(), clockInside: new Map() },
-  ...{ errors: [], shares: [], clockErrors: [] },
+  inside: new Map(),
+  early: new Map(),
+  all: new Map(),
+  clockInside: new Map(),
+  errors: [],
+  shares: [],
+  clockErrors: [],
 };
 const leads: Leads = {
   ends: 0,

@@ -173,7 +173,9 @@ describe('reelward log export', () => {
   test('writes a workbook with moments, numbers and texts that verifies, and whose altered cell does not', async () => {
     const out = file('log.xlsx');
     expect(await call(['log', 'export', file('log.json'), '--format', 'xlsx', '--out', out])).toEqual({
-      ...{ code: 0, out: '', err: '' },
+      code: 0,
+      out: '',
+      err: '',
     });
     const [sheet] = await readXlsxFile(readFileSync(out));
     expect(sheet?.data[0]).toEqual([...exportColumns]);

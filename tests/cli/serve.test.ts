@@ -227,8 +227,11 @@ describe('reelward serve', () => {
 
     const listed = await call(['serve', 'aside', ...data]);
     const facts = {
-      ...{ id: 't1/e1/1', hash: other[0]?.hash, fault: 'name-taken' },
-      ...{ received: '2026-03-02T06:00:00.000Z', via: 't2' },
+      id: 't1/e1/1',
+      hash: other[0]?.hash,
+      fault: 'name-taken',
+      received: '2026-03-02T06:00:00.000Z',
+      via: 't2',
     };
     expect([listed.code, JSON.parse(listed.out)]).toEqual([0, [facts]]);
     const file = join(folder.path, 'aside.jsonl');

@@ -30,9 +30,17 @@ describe('reelward trace', () => {
     expect(question).toEqual({ lot: 'LA' });
     expect(places).toMatchObject([
       {
-        ...{ line: 'L1', run: 'r1', product: 'Brook', slot: 'M1-F-001', reel: 'K1', part: 'R-100' },
-        ...{ sure: { first: 1, last: 30 }, possible: { first: 1, last: 30 }, serials: ['SN-30'] },
-        ...{ goesOn: true, who: 'ana' },
+        line: 'L1',
+        run: 'r1',
+        product: 'Brook',
+        slot: 'M1-F-001',
+        reel: 'K1',
+        part: 'R-100',
+        sure: { first: 1, last: 30 },
+        possible: { first: 1, last: 30 },
+        serials: ['SN-30'],
+        goesOn: true,
+        who: 'ana',
       },
     ]);
   });
@@ -42,7 +50,9 @@ describe('reelward trace', () => {
       const { code, out } = await ask('--panel', panel);
       expect(code).toBe(0);
       expect(JSON.parse(out).panel).toMatchObject({
-        ...{ run: 'r1', panel: 30, serial: 'SN-30' },
+        run: 'r1',
+        panel: 30,
+        serial: 'SN-30',
         slots: [{ slot: 'M1-F-001', lots: [{ lot: 'LA', reel: 'K1', sure: true }] }],
       });
       const { panel: newest, runs } = JSON.parse(out);

@@ -40,9 +40,18 @@ describe('practiceLabels()', () => {
     );
     expect(reels.map((reel) => reel.promise.reason)).toEqual(
       expect.arrayContaining([
-        ...['by-alternate', 'by-supplier-part', 'by-comparison', 'expired', 'no-quantity', 'wrong-part'],
-        ...['supplier-part-not-approved', 'part-contradicts', 'alternate-not-approved', 'reel-blocked'],
-        ...['no-part', 'reel-elsewhere'],
+        'by-alternate',
+        'by-supplier-part',
+        'by-comparison',
+        'expired',
+        'no-quantity',
+        'wrong-part',
+        'supplier-part-not-approved',
+        'part-contradicts',
+        'alternate-not-approved',
+        'reel-blocked',
+        'no-part',
+        'reel-elsewhere',
       ]),
     );
   });
@@ -66,7 +75,11 @@ describe('practiceLabels()', () => {
     const { act, slot, feeder, verdict, reason } = practice.promise;
     const { reel, part, supplierPart, quantity, lot, expires } = parseLabel(codesOf(practice));
     const answer = verifyReel(state, {
-      ...{ act, line: lineId, setup: state.chosen.get(lineId) ?? '', slot, feeder },
+      act,
+      line: lineId,
+      setup: state.chosen.get(lineId) ?? '',
+      slot,
+      feeder,
       reel: { reel, part, supplierPart, quantity, lot, expires },
       today: new Date(openedMs).toISOString().slice(0, 10),
     });
@@ -135,8 +148,11 @@ describe('practiceLabels()', () => {
           label.codes.map((code) => code.text),
         );
         const answer = verifyReel(later.state, {
-          ...{ act: promise.act, line: lineId, setup: later.state.chosen.get(lineId) ?? '' },
-          ...{ slot: promise.slot, feeder: promise.feeder },
+          act: promise.act,
+          line: lineId,
+          setup: later.state.chosen.get(lineId) ?? '',
+          slot: promise.slot,
+          feeder: promise.feeder,
           reel: { reel, part, supplierPart, quantity, lot, expires },
           today: new Date(nowMs).toISOString().slice(0, 10),
         });

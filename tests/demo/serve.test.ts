@@ -21,8 +21,16 @@ let appRoot = '';
 let demo: RunningDemo;
 
 const settings = () => ({
-  ...{ folder: '', database: null, host: '127.0.0.1', port: 0, plant: 'Brae Works', appRoot },
-  ...{ clock: { nowMs: () => wallMs }, people: plantPeople, logLevel: 'silent', https: null },
+  folder: '',
+  database: null,
+  host: '127.0.0.1',
+  port: 0,
+  plant: 'Brae Works',
+  appRoot,
+  clock: { nowMs: () => wallMs },
+  people: plantPeople,
+  logLevel: 'silent',
+  https: null,
 });
 
 beforeAll(async () => {

@@ -59,7 +59,9 @@ describe('a label that follows no standard', () => {
       await teachRule(page, 'Glen');
       const [taught] = await ownEntries(page, 'label.taught');
       expect(taught?.payload).toMatchObject({
-        ...{ rule: 'Glen', version: 1, by: 'p-3301' },
+        rule: 'Glen',
+        version: 1,
+        by: 'p-3301',
         definition: { rule: 'Glen', examples: [{ reads: { part, quantity: '4000', lot: 'GL-1' } }] },
       });
 

@@ -52,10 +52,19 @@ describe('a CSV sheet', () => {
       await page.getByTestId('sheet-taken').waitFor();
       const [taken] = await ownEntries(page, 'setup.taken');
       expect(taken?.payload).toMatchObject({
-        ...{ product: 'Loch sensor', revision: 'A', side: 'top', line: 'L2', source: 'loch.csv' },
+        product: 'Loch sensor',
+        revision: 'A',
+        side: 'top',
+        line: 'L2',
+        source: 'loch.csv',
         slots: rows.map((_, at) => ({
-          ...{ slot: `M1-F-${String(at + 1).padStart(3, '0')}`, part: `BW-${1001 + at}`, perPanel: at + 1 },
-          ...{ tapeWidthMm: 8, pitchMm: 4, positions: 1, supplierParts: [`AC-${at + 1}`] },
+          slot: `M1-F-${String(at + 1).padStart(3, '0')}`,
+          part: `BW-${1001 + at}`,
+          perPanel: at + 1,
+          tapeWidthMm: 8,
+          pitchMm: 4,
+          positions: 1,
+          supplierParts: [`AC-${at + 1}`],
         })),
       });
 

@@ -37,8 +37,20 @@ export interface Score {
 
 export function emptyScore(): Score {
   return {
-    ...{ shifts: 0, panels: 0, carried: 0, missed: 0, sure: 0, wrongSure: 0, misnumbered: 0, wrongs: 0 },
-    ...{ suspects: 0, escaped: 0, wrongHeld: 0, held: 0, best: 0, faults: [] },
+    shifts: 0,
+    panels: 0,
+    carried: 0,
+    missed: 0,
+    sure: 0,
+    wrongSure: 0,
+    misnumbered: 0,
+    wrongs: 0,
+    suspects: 0,
+    escaped: 0,
+    wrongHeld: 0,
+    held: 0,
+    best: 0,
+    faults: [],
   };
 }
 

@@ -96,7 +96,10 @@ function buildWorld(seed: number): World {
     slots: Array.from(
       { length: between(chance, 1, 3) },
       (__, place): Slot => ({
-        ...{ name: `M${at + 1}-F-00${place + 1}`, machine: `M${at + 1}`, tapes: [], epoch: 0 },
+        name: `M${at + 1}-F-00${place + 1}`,
+        machine: `M${at + 1}`,
+        tapes: [],
+        epoch: 0,
         perPanel: between(chance, 1, 12),
         loss: chance() < 0.1 ? 0.07 : chance() * 0.02,
       }),
@@ -117,19 +120,17 @@ function buildWorld(seed: number): World {
   const isRuled = chance() < 0.75;
   const missed = chance() < 0.5 ? 0 : 0.02;
   const world: World = {
-    ...{
-      chance,
-      writer,
-      belt,
-      window,
-      mode,
-      run: '',
-      setup: '',
-      isEnded: true,
-      pending: [],
-      reels: 0,
-      panels: 0,
-    },
+    chance,
+    writer,
+    belt,
+    window,
+    mode,
+    run: '',
+    setup: '',
+    isEnded: true,
+    pending: [],
+    reels: 0,
+    panels: 0,
     share: 0.0025,
     lost: isRuled ? missed * chance() : 0,
     runs: new Map(),
@@ -154,31 +155,46 @@ function tellLine(
 ): void {
   const { writer, window } = world;
   writer.write('line.defined', {
-    ...{ line: LINE, name: 'Line', zone: 'UTC' },
+    line: LINE,
+    name: 'Line',
+    zone: 'UTC',
     machines: machines.map(({ name }) => ({
-      ...{ machine: name, name },
+      machine: name,
+      name,
       banks: [{ bank: 'F', name: 'front', positions: 10 }],
     })),
   });
   writer.write('line.ruled', {
-    ...{ line: LINE, leadSeconds: 600, walkSeconds: 60, spliceSeconds: 60, loss: 0.003, feedersKnown: false },
+    line: LINE,
+    leadSeconds: 600,
+    walkSeconds: 60,
+    spliceSeconds: 60,
+    loss: 0.003,
+    feedersKnown: false,
     hubToPickMm: window ? window.opens * PITCH_MM : null,
     intakeToPickMm: window ? window.closes * PITCH_MM : null,
-    ...{ shifts: [], breaks: [], stops: [] },
+    shifts: [],
+    breaks: [],
+    stops: [],
     comparison: { ignoreCase: false, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: [] },
   });
   for (const setup of ['one', 'two'])
     writer.write('setup.taken', {
-      ...{ setup, product: setup, side: 'top', revision: 'A', line: LINE, source: 'sheet' },
+      setup,
+      product: setup,
+      side: 'top',
+      revision: 'A',
+      line: LINE,
+      source: 'sheet',
       slots: world.belt.slots.map((slot) => ({
-        ...{
-          slot: slot.name,
-          part: partOf(slot),
-          perPanel: slot.perPanel,
-          tapeWidthMm: 8,
-          pitchMm: PITCH_MM,
-        },
-        ...{ positions: 1, alternates: [], supplierParts: [] },
+        slot: slot.name,
+        part: partOf(slot),
+        perPanel: slot.perPanel,
+        tapeWidthMm: 8,
+        pitchMm: PITCH_MM,
+        positions: 1,
+        alternates: [],
+        supplierParts: [],
       })),
     });
 }
@@ -195,10 +211,24 @@ function makeReel(world: World, slot: Slot, panels: number): Reel {
 
 function verified(world: World, slot: Slot, reel: Reel, more: object = {}): object {
   return {
-    ...{ act: 'load', line: LINE, setup: world.setup || 'one', run: world.isEnded ? null : world.run },
-    ...{ slot: slot.name, feeder: null, reel: reel.id, part: partOf(slot), supplierPart: null },
-    ...{ quantity: reel.label, lot: reel.lot, dateCode: null, codes: [], verdict: 'accepted', reasons: [] },
-    ...{ panels: doneOf(world), via: 'wedge', basis: 'label' },
+    act: 'load',
+    line: LINE,
+    setup: world.setup || 'one',
+    run: world.isEnded ? null : world.run,
+    slot: slot.name,
+    feeder: null,
+    reel: reel.id,
+    part: partOf(slot),
+    supplierPart: null,
+    quantity: reel.label,
+    lot: reel.lot,
+    dateCode: null,
+    codes: [],
+    verdict: 'accepted',
+    reasons: [],
+    panels: doneOf(world),
+    via: 'wedge',
+    basis: 'label',
     ...more,
   };
 }
@@ -236,7 +266,12 @@ function loadHeld(world: World, slot: Slot, reel: Reel): void {
   // The rest of the line goes on meanwhile.
   goOn(world, 30);
   const cleared = world.writer.write('hold.cleared', {
-    ...{ of: held, line: LINE, slot: slot.name, reason: 'seen', by: 'lead', checked: 'tablet' },
+    of: held,
+    line: LINE,
+    slot: slot.name,
+    reason: 'seen',
+    by: 'lead',
+    checked: 'tablet',
   });
   if (!isEarly) slot.tapes = [reel];
   slot.epoch += 1;
@@ -248,10 +283,17 @@ function loadHeld(world: World, slot: Slot, reel: Reel): void {
 function unload(world: World, slot: Slot, quantity: number | null, sd = 0): void {
   const reel = world.logged.get(slot.name)?.at(-1);
   world.writer.write('reel.unloaded', {
-    ...{ line: LINE, run: world.isEnded ? null : world.run, slot: slot.name, feeder: null },
-    ...{ reel: reel?.id ?? null, part: partOf(slot), lot: reel?.lot ?? null, quantity },
+    line: LINE,
+    run: world.isEnded ? null : world.run,
+    slot: slot.name,
+    feeder: null,
+    reel: reel?.id ?? null,
+    part: partOf(slot),
+    lot: reel?.lot ?? null,
+    quantity,
     ...(quantity === null ? { basis: null } : { basis: 'weighed', sd }),
-    ...{ panels: doneOf(world), via: 'wedge' },
+    panels: doneOf(world),
+    via: 'wedge',
   });
   slot.tapes = [];
   slot.epoch += 1;
@@ -269,7 +311,13 @@ function startRun(world: World, number: number): void {
   world.isEnded = false;
   world.runs.set(world.run, []);
   world.writer.write('run.started', {
-    ...{ run: world.run, line: LINE, setup, product: setup, panelsWanted: 500, panelSeconds: 30, panelSd: 0 },
+    run: world.run,
+    line: LINE,
+    setup,
+    product: setup,
+    panelsWanted: 500,
+    panelSeconds: 30,
+    panelSd: 0,
     panelPrefix: null,
   });
 }
@@ -431,8 +479,15 @@ function recount(world: World, slot: Slot): void {
   const sd = Math.max(1, running.left * 0.01);
   const quantity = Math.max(0, Math.round(chanceNormal(world.chance, running.left, sd)));
   world.writer.write('reel.counted', {
-    ...{ line: LINE, slot: slot.name, reel: running.id, part: partOf(slot), lot: running.lot },
-    ...{ quantity, sd, basis: 'weighed', panels: doneOf(world) },
+    line: LINE,
+    slot: slot.name,
+    reel: running.id,
+    part: partOf(slot),
+    lot: running.lot,
+    quantity,
+    sd,
+    basis: 'weighed',
+    panels: doneOf(world),
   });
 }
 
@@ -473,7 +528,9 @@ function find(world: World, slot: Slot): void {
   const entry = world.writer.write(
     'reel.verified',
     verified(world, slot, wrong, {
-      ...{ act: 'sweep', verdict: 'refused', part: 'OTHER' },
+      act: 'sweep',
+      verdict: 'refused',
+      part: 'OTHER',
       reasons: [{ code: 'not-the-loaded-reel' }],
     }),
   );

@@ -32,7 +32,11 @@ export function openEvidence(
   if (ledger.parts === null || placed.count <= 0 || part === '') return null;
   const variance = doubtVariance(placed.doubt);
   return {
-    ...{ chain: ledger.chain, line: slot.line, slot: slot.slot, feeder: slot.feeder ?? '', part },
+    chain: ledger.chain,
+    line: slot.line,
+    slot: slot.slot,
+    feeder: slot.feeder ?? '',
+    part,
     startParts: ledger.parts,
     startSd: Math.sqrt(ledger.variance),
     placements: placed.count,

@@ -195,8 +195,15 @@ export function createDesk(
       const next = nextMissing(app.store.floor(), seen.line);
       batch(() => {
         shown.value = {
-          ...{ entry: entry ? entryId(entry) : '', act, slot, feeder: ready.feeder, reel },
-          ...{ verdict: answer.verdict, reasons: answer.reasons, wanted, next },
+          entry: entry ? entryId(entry) : '',
+          act,
+          slot,
+          feeder: ready.feeder,
+          reel,
+          verdict: answer.verdict,
+          reasons: answer.reasons,
+          wanted,
+          next,
           bad: isFeeder ? 'feeder' : 'reel',
           atMs: app.clock.nowMs(),
         };
@@ -284,7 +291,14 @@ export function createDesk(
   }
 
   return {
-    ...{ desk, shown, busy, step, view, take, goOn, getReady },
+    desk,
+    shown,
+    busy,
+    step,
+    view,
+    take,
+    goOn,
+    getReady,
     rehearse: async () => {
       const seen = view();
       if (seen && judgement && !busy.value)

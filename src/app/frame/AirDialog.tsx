@@ -75,7 +75,14 @@ export function AirDialog({ reel, line, before, part, openedMs, onClose }: AirDi
   function write(): void {
     const { part, supplierPart, count, lot, dateCode } = reel;
     const payload: PayloadOf<'reel.aired'> = {
-      ...{ reel: reel.reel, part, supplierPart, quantity: count, lot, dateCode, air, via: 'typed' },
+      reel: reel.reel,
+      part,
+      supplierPart,
+      quantity: count,
+      lot,
+      dateCode,
+      air,
+      via: 'typed',
       from: formatMoment(app.clock.nowMs() - Math.round(ago * HOUR_MS)),
       celsius: air === 'bake' ? heat : null,
       humidity: air === 'dry' ? humidity : null,

@@ -25,7 +25,11 @@ export async function connect(app: App): Promise<Connection | null> {
     nonce: newNonce,
   };
   const sync = startTabletSync({
-    ...{ log, key, world, locks: navigator.locks ?? null, onWake: onPageWake },
+    log,
+    key,
+    world,
+    locks: navigator.locks ?? null,
+    onWake: onPageWake,
     onStatus: (status) => {
       app.sync.value = status;
     },

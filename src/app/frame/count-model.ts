@@ -33,8 +33,16 @@ export interface CountForm {
 }
 
 export const emptyForm: CountForm = {
-  ...{ parts: '', massG: '', emptyG: '', fullMassG: '', outerMm: '', hubMm: '' },
-  ...{ fullOuterMm: '', thicknessMm: '', pitchMm: '', fullParts: '' },
+  parts: '',
+  massG: '',
+  emptyG: '',
+  fullMassG: '',
+  outerMm: '',
+  hubMm: '',
+  fullOuterMm: '',
+  thicknessMm: '',
+  pitchMm: '',
+  fullParts: '',
 };
 
 export type CountField = keyof CountForm;
@@ -127,7 +135,10 @@ function reckonWeight(form: CountForm, part: string | null): ReturnType<typeof r
   if (fullMassG <= emptyG) return { ok: false, wrong: { field: 'fullMassG', code: 'tooSmall' } };
   if (massG < emptyG) return { ok: false, wrong: { field: 'massG', code: 'tooSmall' } };
   const count = countFromWeight({
-    ...{ massG, emptyG, sdMassG: SD_SCALE_G, sdEmptyG: SD_SCALE_G },
+    massG,
+    emptyG,
+    sdMassG: SD_SCALE_G,
+    sdEmptyG: SD_SCALE_G,
     full: { massG: fullMassG, parts: fullParts, sdMassG: SD_SCALE_G, sdParts: SD_FULL_SHARE * fullParts },
   });
   const calibration =
@@ -149,7 +160,12 @@ function reckonTape(form: CountForm, part: string | null): ReturnType<typeof rec
     const wrong = figures.wrong();
     if (wrong) return { ok: false, wrong };
     const count = countFromTape({
-      ...{ outerMm, hubMm, thicknessMm, pitchMm, sdOuterMm: SD_OUTER_MM, sdHubMm: SD_HUB_MM },
+      outerMm,
+      hubMm,
+      thicknessMm,
+      pitchMm,
+      sdOuterMm: SD_OUTER_MM,
+      sdHubMm: SD_HUB_MM,
       sdThicknessMm: SD_THICKNESS_SHARE * thicknessMm,
     });
     return { ok: true, value: { count, calibration: null } };
@@ -161,7 +177,11 @@ function reckonTape(form: CountForm, part: string | null): ReturnType<typeof rec
   if (fullOuterMm <= hubMm) return { ok: false, wrong: { field: 'fullOuterMm', code: 'tooSmall' } };
   if (outerMm > fullOuterMm * 1.02) return { ok: false, wrong: { field: 'outerMm', code: 'tooLarge' } };
   const count = countFromCalibratedTape({
-    ...{ outerMm, hubMm, pitchMm, sdOuterMm: SD_OUTER_MM, sdHubMm: SD_HUB_MM },
+    outerMm,
+    hubMm,
+    pitchMm,
+    sdOuterMm: SD_OUTER_MM,
+    sdHubMm: SD_HUB_MM,
     full: {
       outerMm: fullOuterMm,
       parts: fullParts,

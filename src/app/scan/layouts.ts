@@ -17,13 +17,22 @@ export type Layout = (typeof LAYOUTS)[number];
 
 /** Key positions in the order of the strings below: digit row, three letter rows, the extra key by the left Shift. */
 export const KEY_POSITIONS: readonly string[] = [
-  ...['Backquote', ...[...'1234567890'].map((digit) => `Digit${digit}`), 'Minus', 'Equal'],
+  'Backquote',
+  ...[...'1234567890'].map((digit) => `Digit${digit}`),
+  'Minus',
+  'Equal',
   ...[...'QWERTYUIOP'].map((letter) => `Key${letter}`),
-  ...['BracketLeft', 'BracketRight', 'Backslash'],
+  'BracketLeft',
+  'BracketRight',
+  'Backslash',
   ...[...'ASDFGHJKL'].map((letter) => `Key${letter}`),
-  ...['Semicolon', 'Quote', 'IntlBackslash'],
+  'Semicolon',
+  'Quote',
+  'IntlBackslash',
   ...[...'ZXCVBNM'].map((letter) => `Key${letter}`),
-  ...['Comma', 'Period', 'Slash'],
+  'Comma',
+  'Period',
+  'Slash',
 ];
 
 /** A key that types nothing by itself but waits for a letter. */

@@ -88,14 +88,12 @@ export function createWriter(
       seq += 1;
       const draft = {
         v: 1 as const,
-        ...{
-          tablet: identity.tablet,
-          epoch: identity.epoch,
-          seq,
-          at: formatMoment(clock.wallMs?.() ?? nowMs),
-          hlc,
-          who,
-        },
+        tablet: identity.tablet,
+        epoch: identity.epoch,
+        seq,
+        at: formatMoment(clock.wallMs?.() ?? nowMs),
+        hlc,
+        who,
         kind: wish.kind,
         payload: wellFormed(wish.payload),
         prev: hash,

@@ -42,7 +42,13 @@ const served = ['play', 'port', 'host', 'https', 'trust-port', 'cert', 'key', 'l
 const exported = ['hours', 'start'] as const;
 const { port, host, https, 'trust-port': trustPort, cert, key, log } = serveOptions;
 const options = {
-  ...{ port, host, https, 'trust-port': trustPort, cert, key, log },
+  port,
+  host,
+  https,
+  'trust-port': trustPort,
+  cert,
+  key,
+  log,
   play: { type: 'string' },
   seed: { type: 'string' },
   export: { type: 'string' },

@@ -93,7 +93,14 @@ async function exportFile(args: readonly string[], io: CommandIo): Promise<numbe
   const { values, positionals } = parseCall(
     args,
     {
-      ...{ format: text, from: text, to: text, line: text, slot: text, who: text, verdict: text, out: text },
+      format: text,
+      from: text,
+      to: text,
+      line: text,
+      slot: text,
+      who: text,
+      verdict: text,
+      out: text,
       kind: { type: 'string', multiple: true },
     },
     { min: 1, max: 1, names: 'one FILE' },

@@ -32,8 +32,16 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
   const { values, positionals } = parseCall(
     args,
     {
-      ...{ lot: text, reel: text, part: text, feeder: text, slot: text, person: text, run: text },
-      ...{ panel: text, from: text, to: text },
+      lot: text,
+      reel: text,
+      part: text,
+      feeder: text,
+      slot: text,
+      person: text,
+      run: text,
+      panel: text,
+      from: text,
+      to: text,
     },
     { min: 1, max: 1, names: 'one FILE' },
   );

@@ -92,8 +92,15 @@ export function toRow(stretch: Stretch): TraceStretch {
   const { run, slot, feeder, reel, part, lot, who, at } = stretch;
   const inAnyCase = (fact: string | null) => (fact === null ? null : asAsked(fact));
   return {
-    ...{ run, slot: asAsked(slot), feeder: inAnyCase(feeder), reel: inAnyCase(reel), part: asAsked(part) },
-    ...{ lot: inAnyCase(lot), who, atMs: Date.parse(at), body: textOf(stretch) },
+    run,
+    slot: asAsked(slot),
+    feeder: inAnyCase(feeder),
+    reel: inAnyCase(reel),
+    part: asAsked(part),
+    lot: inAnyCase(lot),
+    who,
+    atMs: Date.parse(at),
+    body: textOf(stretch),
   };
 }
 

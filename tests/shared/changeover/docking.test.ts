@@ -15,15 +15,28 @@ function begin(): Story {
 
 function fill(story: Story, slot: string, more: Partial<PayloadOf<'cart.filled'>> = {}): void {
   story.tell('cart.filled', {
-    ...{ cart: 'C', line: 'L1', setup: 'brook-top-a', slot, feeder: null, reel: null, part: 'R-100' },
-    ...{ supplierPart: null, lot: null, dateCode: null, quantity: 1, of: 'x', ...more },
+    cart: 'C',
+    line: 'L1',
+    setup: 'brook-top-a',
+    slot,
+    feeder: null,
+    reel: null,
+    part: 'R-100',
+    supplierPart: null,
+    lot: null,
+    dateCode: null,
+    quantity: 1,
+    of: 'x',
+    ...more,
   });
 }
 
 const seen = (story: Story, more = asked) => {
   const { ready, off, unfit, others } = dockingOf(story.floor(), 'C', more);
   return {
-    ...{ ready: ready.map(({ slot }) => slot), off: off.map(({ slot }) => slot), others },
+    ready: ready.map(({ slot }) => slot),
+    off: off.map(({ slot }) => slot),
+    others,
     unfit: unfit.map(({ place, why, at }) => [place.slot, why, at?.slot ?? null]),
   };
 };
@@ -54,7 +67,9 @@ describe('dockingOf()', () => {
     story.tell('reel.verified', verified('M1-F-010', 'R-100', { feeder: 'F-1', reel: 'K-8' }));
     story.tell('reel.verified', verified('M1-F-002', 'R-100', { feeder: 'F-9', reel: 'K-2' }));
     expect(seen(story)).toEqual({
-      ...{ ready: ['M1-F-010'], off: ['M1-F-010'], others: 0 },
+      ready: ['M1-F-010'],
+      off: ['M1-F-010'],
+      others: 0,
       unfit: [
         ['M1-F-001', 'feeder-loaded', 'M1-F-010'],
         ['M1-F-002', 'reel-loaded', 'M1-F-002'],

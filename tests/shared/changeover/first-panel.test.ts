@@ -74,11 +74,30 @@ const setup: Setup = {
 };
 
 const look = (slot: string, right = true): Changeover['looked'][number] => ({
-  ...{ changeover: 'x', line: 'L1', setup: 's', slot, part: 'p', right, note: '', atMs: 0, by: 'ana' },
+  changeover: 'x',
+  line: 'L1',
+  setup: 's',
+  slot,
+  part: 'p',
+  right,
+  note: '',
+  atMs: 0,
+  by: 'ana',
 });
 const measure = (slot: string, verdict: 'accepted' | 'held' | 'refused'): Changeover['measured'][number] => ({
-  ...{ changeover: 'x', line: 'L1', setup: 's', slot, part: 'p', quantity: 1, unit: 'Ω', uncertainty: 0 },
-  ...{ least: 0, most: 2, verdict, atMs: 0, by: 'ana' },
+  changeover: 'x',
+  line: 'L1',
+  setup: 's',
+  slot,
+  part: 'p',
+  quantity: 1,
+  unit: 'Ω',
+  uncertainty: 0,
+  least: 0,
+  most: 2,
+  verdict,
+  atMs: 0,
+  by: 'ana',
 });
 
 const statesOf = (done: Partial<Pick<Changeover, 'measured' | 'looked'>>) =>
@@ -89,20 +108,23 @@ const statesOf = (done: Partial<Pick<Changeover, 'measured' | 'looked'>>) =>
 describe('panelChecks()', () => {
   test('asks for critical parts, stated values and polarities that are placed, in walking order', () => {
     const checks = panelChecks(setup, { measured: [], looked: [] });
-    expect(checks.map((each) => each.wanted.slot)).toEqual([
-      ...['M1-F-001', 'M1-F-002', 'M1-F-003', 'M1-F-010'],
-    ]);
+    expect(checks.map((each) => each.wanted.slot)).toEqual(['M1-F-001', 'M1-F-002', 'M1-F-003', 'M1-F-010']);
     expect(checks.map((each) => each.isCritical)).toEqual([true, false, false, true]);
     expect(checks.every((each) => each.state === 'open')).toBe(true);
   });
 
   test('takes orientation seen and value measured as right, and nothing less', () => {
     expect(statesOf({ looked: [look('M1-F-001'), look('M1-F-002'), look('M1-F-003')] })).toMatchObject({
-      ...{ 'M1-F-001': 'accepted', 'M1-F-002': 'open', 'M1-F-003': 'accepted', 'M1-F-010': 'open' },
+      'M1-F-001': 'accepted',
+      'M1-F-002': 'open',
+      'M1-F-003': 'accepted',
+      'M1-F-010': 'open',
     });
     const measured = ['M1-F-001', 'M1-F-002', 'M1-F-010'].map((slot) => measure(slot, 'accepted'));
     expect(statesOf({ measured })).toMatchObject({
-      ...{ 'M1-F-001': 'accepted', 'M1-F-002': 'accepted', 'M1-F-010': 'open' },
+      'M1-F-001': 'accepted',
+      'M1-F-002': 'accepted',
+      'M1-F-010': 'open',
     });
   });
 
@@ -113,7 +135,8 @@ describe('panelChecks()', () => {
     expect(
       statesOf({ measured: [measure('M1-F-002', 'refused'), measure('M1-F-001', 'held')] }),
     ).toMatchObject({
-      ...{ 'M1-F-002': 'refused', 'M1-F-001': 'held' },
+      'M1-F-002': 'refused',
+      'M1-F-001': 'held',
     });
   });
 });

@@ -9,7 +9,12 @@ function kept(): Story {
   tellPlant(story);
   story.tell('run.started', started('before', { setup: 's-b' }));
   const job = (id: string, setup: string) => ({
-    ...{ id, setup, panels: 100, panelSeconds: 30, dueMs: null, isHeld: false },
+    id,
+    setup,
+    panels: 100,
+    panelSeconds: 30,
+    dueMs: null,
+    isHeld: false,
   });
   story.tell('plan.kept', {
     line: 'L1',

@@ -61,7 +61,12 @@ function trial(chance: Chance): Trial {
   const story = beginStory();
   tellPlant(story, { rules: { loss: LOSS } });
   story.tell('setup.taken', {
-    ...{ setup: 'eight', product: 'Eight', side: 'top', revision: 'A', line: 'L1', source: '' },
+    setup: 'eight',
+    product: 'Eight',
+    side: 'top',
+    revision: 'A',
+    line: 'L1',
+    source: '',
     boardsPerPanel: BOARDS,
     slots: [wantedSlot('M1-F-001', 'R-100', { perPanel })],
   });
@@ -92,8 +97,14 @@ function trial(chance: Chance): Trial {
     );
   else {
     story.tell('reel.put', {
-      ...{ reel: 'K-2', part: 'R-100', place: 'A1', supplierPart: null, quantity: second, lot: null },
-      ...{ dateCode: null, via: 'typed' as const },
+      reel: 'K-2',
+      part: 'R-100',
+      place: 'A1',
+      supplierPart: null,
+      quantity: second,
+      lot: null,
+      dateCode: null,
+      via: 'typed' as const,
     });
   }
   const perBoard = perPanel / BOARDS;

@@ -30,7 +30,11 @@ describe('kitList()', () => {
     const story = beginStory();
     tellPlant(story);
     expect(rowOf(story, 'R-100')).toMatchObject({
-      ...{ slots: ['M1-F-001', 'M1-R-003'], needed: 600, short: 600, isOnLine: false, reels: [] },
+      slots: ['M1-F-001', 'M1-R-003'],
+      needed: 600,
+      short: 600,
+      isOnLine: false,
+      reels: [],
     });
     expect(rowOf(story, 'R-100', 100, 0.25)?.needed).toBe(800);
   });
@@ -52,15 +56,13 @@ describe('kitList()', () => {
     tellPlant(story);
     const putOf = (reel: string, quantity: number, dateCode: string | null) =>
       story.tell('reel.put', {
-        ...{
-          reel,
-          part: 'C-200',
-          place: 'A1',
-          supplierPart: null,
-          quantity,
-          lot: null,
-          via: 'typed' as const,
-        },
+        reel,
+        part: 'C-200',
+        place: 'A1',
+        supplierPart: null,
+        quantity,
+        lot: null,
+        via: 'typed' as const,
         dateCode,
       });
     putOf('K-NEW', 5000, '2540');
@@ -81,8 +83,14 @@ describe('kitList()', () => {
     tellPlant(story);
     // A printed 10 000 has a deviation of 25 (a quarter percent of it): 9990 wanted is 0.4 deviations below, 9900 four.
     story.tell('reel.put', {
-      ...{ reel: 'K-1', part: 'U-300', place: 'A1', supplierPart: null, quantity: 10_000, lot: null },
-      ...{ dateCode: null, via: 'typed' as const },
+      reel: 'K-1',
+      part: 'U-300',
+      place: 'A1',
+      supplierPart: null,
+      quantity: 10_000,
+      lot: null,
+      dateCode: null,
+      via: 'typed' as const,
     });
     const row = rowOf(story, 'U-300', 9990);
     expect(row).toMatchObject({ enough: 'probably', short: 0, missing: Math.ceil(1.645 * 25 - 10) });
@@ -132,7 +140,14 @@ describe('kitList()', () => {
     expect([first, second]).toEqual(['R-100', 'C-200']);
     const put = (reel: string, part: string, place: string) =>
       story.tell('reel.put', {
-        ...{ reel, part, place, supplierPart: null, quantity: 5000, lot: null, dateCode: null, via: 'typed' },
+        reel,
+        part,
+        place,
+        supplierPart: null,
+        quantity: 5000,
+        lot: null,
+        dateCode: null,
+        via: 'typed',
       });
     put('K-2', 'C-200', 'A10');
     expect(order().slice(0, 2)).toEqual(['C-200', 'R-100']);
@@ -153,7 +168,8 @@ describe('kitList()', () => {
     tellPlant(story);
     story.tell('setup.taken', {
       ...brookSetup,
-      ...{ setup: 'fern', product: 'Fern' },
+      setup: 'fern',
+      product: 'Fern',
       slots: [
         wantedSlot('M1-F-001', 'R-100'),
         wantedSlot('M1-F-005', 'C-200', { alternates: ['C-201'] }),
@@ -186,7 +202,10 @@ describe('kitList()', () => {
     expect(comesOff).toMatchObject({ slot: 'M1-R-003', to: null });
     const moves = fernRow(story, 'C-200');
     expect(moves).toMatchObject({
-      ...{ short: 0, isOnLine: true, reels: [], uncounted: 0 },
+      short: 0,
+      isOnLine: true,
+      reels: [],
+      uncounted: 0,
       here: [{ reel: 'K-2', slot: 'M1-F-002', to: 'M1-F-005' }],
     });
     expect(moves?.here[0]?.left).toBeLessThanOrEqual(400);
@@ -254,7 +273,8 @@ describe('kitList()', () => {
     tellPlant(story);
     story.tell('setup.taken', {
       ...brookSetup,
-      ...{ setup: 'fern', product: 'Fern' },
+      setup: 'fern',
+      product: 'Fern',
       slots: [wantedSlot('M1-F-001', 'C-200', { alternates: ['C-201'] }), wantedSlot('M1-F-002', 'C-201')],
     });
     put(story, 'K-A', { part: 'C-201' });

@@ -9,7 +9,8 @@ function tellLoaded(): Story {
   tellPlant(story);
   story.tell('setup.taken', {
     ...brookSetup,
-    ...{ setup: 'fern-bottom-b', slots: [wantedSlot('M1-F-010', 'L-400', { positions: 2 })] },
+    setup: 'fern-bottom-b',
+    slots: [wantedSlot('M1-F-010', 'L-400', { positions: 2 })],
   });
   story.tell('reel.verified', verified('M1-F-002', 'C-201'));
   return story;
@@ -34,7 +35,11 @@ describe('loadedFeeders()', () => {
     story.tell('setup.chosen', { line: 'L1', setup: 'fern-bottom-b' });
     story.tell('reel.verified', verified('M1-F-010', 'L-400', { setup: 'fern-bottom-b' }));
     story.tell('changeover.began', {
-      ...{ changeover: 'ch-1', line: 'L1', from: 'fern-bottom-b', setup: 'brook-top-a', product: 'Brook' },
+      changeover: 'ch-1',
+      line: 'L1',
+      from: 'fern-bottom-b',
+      setup: 'brook-top-a',
+      product: 'Brook',
       lastPanel: null,
     });
     story.tell('setup.chosen', { line: 'L1', setup: 'brook-top-a' });

@@ -21,7 +21,11 @@ function story(): Story {
   tellPlant(told);
   told.tell('setup.taken', setup);
   told.tell('changeover.began', {
-    ...{ changeover: 'ch-1', line: 'L1', from: 'brook-top-a', setup: setup.setup, product: 'Brook' },
+    changeover: 'ch-1',
+    line: 'L1',
+    from: 'brook-top-a',
+    setup: setup.setup,
+    product: 'Brook',
     lastPanel: null,
   });
   return told;

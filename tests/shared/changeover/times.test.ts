@@ -44,7 +44,13 @@ function tellChange(): Story {
   story.tell(
     'checklist.opened',
     {
-      ...{ checklist: 'list', template: 't', version: 1, line: 'L1', changeover: 'ch-1', slot: null, facts },
+      checklist: 'list',
+      template: 't',
+      version: 1,
+      line: 'L1',
+      changeover: 'ch-1',
+      slot: null,
+      facts,
     },
     at(110),
   );
@@ -61,7 +67,8 @@ function tellChange(): Story {
   story.tell('reel.unloaded', unloaded('M1-F-001'), { at: 600, who: 'bea' });
   story.tell('reel.verified', verified('M1-F-005', 'C-200', { setup: 'fern' }), { at: 1100, who: 'bea' });
   story.tell('reel.verified', verified('M1-F-006', 'C-9', { setup: 'fern', verdict: 'refused' }), {
-    ...{ at: 1200, who: 'bea' },
+    at: 1200,
+    who: 'bea',
   });
   answer('rails', 1300, 'ana');
   story.tell('changeover.released', { changeover: 'ch-1', line: 'L1', by: 'lea', reason: '' }, at(1600));
@@ -156,10 +163,14 @@ describe('lastGoodPanelMs()', () => {
     story.tell('reel.unloaded', unloaded('M1-F-001'), { at: 1100, who: 'bea' });
     story.tell('changeover.released', { changeover: 'ch-1', line: 'L1', by: 'lea', reason: '' }, at(1600));
     const times = changeTimes(story.floor(), changeOf(story), {
-      ...{ entries: checked(story), pauses: [], nowMs: startMs },
+      entries: checked(story),
+      pauses: [],
+      nowMs: startMs,
     });
     expect(times).toMatchObject({
-      ...{ stoodMs: startMs + 900_000, externalSeconds: 400, standingSeconds: 700 },
+      stoodMs: startMs + 900_000,
+      externalSeconds: 400,
+      standingSeconds: 700,
       marks: [
         { what: 'M1-F-005', wasStanding: false, standingSeconds: 0 },
         { what: 'M1-F-001', wasStanding: true, seconds: 300, standingSeconds: 200 },
@@ -211,8 +222,11 @@ describe('changeTimes()', () => {
 
   test('tells standing, making ready and pauses apart', () => {
     expect(timesOf(tellChange())).toMatchObject({
-      ...{ stoodMs: startMs + 400_000, endMs: startMs + 1_600_000 },
-      ...{ externalSeconds: 300, standingSeconds: 900, pausedSeconds: 300 },
+      stoodMs: startMs + 400_000,
+      endMs: startMs + 1_600_000,
+      externalSeconds: 300,
+      standingSeconds: 900,
+      pausedSeconds: 300,
     });
   });
 
@@ -285,8 +299,15 @@ describe('earlierOfPair()', () => {
 
 describe('learnHandling()', () => {
   const load = (seconds: number, more: Partial<TimeMark> = {}): TimeMark => ({
-    ...{ kind: 'load', what: 's', who: 'a', fromMs: 0, atMs: 0, seconds, standingSeconds: seconds },
-    ...{ wasStanding: true, ...more },
+    kind: 'load',
+    what: 's',
+    who: 'a',
+    fromMs: 0,
+    atMs: 0,
+    seconds,
+    standingSeconds: seconds,
+    wasStanding: true,
+    ...more,
   });
 
   test('takes the median of at least five, and says how many changeovers they come from', () => {
@@ -302,7 +323,8 @@ describe('learnHandling()', () => {
     expect(learnHandling([marks]).putIn).toBeNull();
     const out = [10, 20, 30, 40, 50].map((seconds) => load(seconds, { kind: 'unload' }));
     expect(learnHandling([marks, out])).toEqual({
-      ...{ putIn: null, takeOut: { minutes: 0.5, handlings: 5, changeovers: 1 } },
+      putIn: null,
+      takeOut: { minutes: 0.5, handlings: 5, changeovers: 1 },
     });
   });
 });

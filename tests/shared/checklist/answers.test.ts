@@ -7,7 +7,10 @@ import type { Role } from '../../../shared/floor/vocabulary.ts';
 import { makeStep } from './step.ts';
 
 const answered = (value: StepAnswer['value'], by: readonly string[] = ['ana']): StepAnswer => ({
-  ...{ value, by, atMs: 0, skipped: null },
+  value,
+  by,
+  atMs: 0,
+  skipped: null,
 });
 const signed = (...by: readonly (readonly [person: string, role: Role])[]): StepAnswer => ({
   ...answered(
@@ -52,7 +55,10 @@ describe('answerFits()', () => {
 
 const facts = { sideChanges: false, stencilChanges: false, productChanges: true, programChanges: true };
 const template: ChecklistTemplate = {
-  ...{ template: 't', version: 1, purpose: 'changeover', title: { en: 'T' } },
+  template: 't',
+  version: 1,
+  purpose: 'changeover',
+  title: { en: 'T' },
   steps: [
     makeStep('papers'),
     makeStep('rails', { ...limits, time: 'stopped' }),
@@ -78,7 +84,9 @@ describe('viewChecklist()', () => {
     expect(short).toMatchObject({ missing: ['rails'], canClose: false });
     answers.set('rails', answered(2.5));
     expect(viewChecklist(template, answers, { facts, isStopped: true })).toMatchObject({
-      ...{ done: 2, missing: [], canClose: true },
+      done: 2,
+      missing: [],
+      canClose: true,
     });
   });
 

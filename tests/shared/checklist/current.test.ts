@@ -9,10 +9,16 @@ import type { ChecklistStep } from '../../../shared/floor/checklist.ts';
 const scanStep = changeoverChecklist.steps.find(({ kind }) => kind === 'scan');
 if (!scanStep) throw new TypeError('Cannot go on as the shipped list must ask for a scan');
 const like = (step: string, kind: ChecklistStep['kind'], state: StepState, mandatory = true) => ({
-  ...{ step: { ...scanStep, step, kind, mandatory }, state, answer: null },
+  step: { ...scanStep, step, kind, mandatory },
+  state,
+  answer: null,
 });
 const viewOf = (...steps: ReturnType<typeof like>[]): ChecklistView => ({
-  ...{ steps, done: 0, asked: steps.length, missing: [], canClose: false },
+  steps,
+  done: 0,
+  asked: steps.length,
+  missing: [],
+  canClose: false,
 });
 
 describe('currentScanStep()', () => {

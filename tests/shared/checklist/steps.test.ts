@@ -17,7 +17,11 @@ const nothing: ChangeFacts = {
 };
 
 const templateOf = (...steps: ChecklistStep[]): ChecklistTemplate => ({
-  ...{ template: 't', version: 1, purpose: 'changeover', title: { en: 'T' }, steps },
+  template: 't',
+  version: 1,
+  purpose: 'changeover',
+  title: { en: 'T' },
+  steps,
 });
 
 describe('isAsked()', () => {

@@ -13,7 +13,8 @@ const slot = 'M1-F-001';
 const label = (lot = 'LOT7', id = '') => `[)>\x1e06\x1dPR-100\x1dQ5000\x1d1T${lot}${id}\x1e\x04`;
 const scan = (text: string): Scan => ({
   codes: [{ text, format: null, symbologyId: null }],
-  ...{ via: 'wedge', atMs: 0 },
+  via: 'wedge',
+  atMs: 0,
 });
 
 function view(msl: string | null, left: number | null = 1200): DeskView {

@@ -13,17 +13,35 @@ function answerAfter(hours: number, quantity: number) {
   tellPlant(story);
   story.tell('run.started', started('run-1', { panelsWanted: 100_000, panelSeconds: 30 }));
   story.tell('reel.aired', {
-    ...{ reel: 'K1', part: 'R-100', supplierPart: null, quantity, lot: null, dateCode: null, via: 'typed' },
-    ...{ air: 'floor', from: new Date(startMs).toISOString(), celsius: null, humidity: null, msl: '3' },
+    reel: 'K1',
+    part: 'R-100',
+    supplierPart: null,
+    quantity,
+    lot: null,
+    dateCode: null,
+    via: 'typed',
+    air: 'floor',
+    from: new Date(startMs).toISOString(),
+    celsius: null,
+    humidity: null,
+    msl: '3',
   });
   const floor = story.floor();
   const reel = {
-    ...{ reel: 'K1', part: 'R-100', supplierPart: null, quantity, lot: null, msl: null },
+    reel: 'K1',
+    part: 'R-100',
+    supplierPart: null,
+    quantity,
+    lot: null,
+    msl: null,
   };
   const asked = { act: 'load', line: 'L1', setup: 'brook-top-a', slot: 'M1-F-001', reel } as const;
   const nowMs = startMs + hours * hourMs;
   return verifyReel(floor, {
-    ...{ ...asked, feeder: null, today: '2026-03-02', floorLife: floorLifeOf(floor, asked, nowMs) },
+    ...asked,
+    feeder: null,
+    today: '2026-03-02',
+    floorLife: floorLifeOf(floor, asked, nowMs),
   });
 }
 
@@ -55,8 +73,19 @@ test('where only the label states a level, the opened bag is an entry beside the
   const story = beginStory();
   tellPlant(story);
   const reel: ReelInHand = {
-    ...{ codes: [], via: 'wedge', reel: 'K1', part: null, supplierPart: 'SUP-9', quantity: 10, msl: '3' },
-    ...{ labelQuantity: 10, basis: 'label', lot: 'L-7', dateCode: null, expires: null, questions: [] },
+    codes: [],
+    via: 'wedge',
+    reel: 'K1',
+    part: null,
+    supplierPart: 'SUP-9',
+    quantity: 10,
+    msl: '3',
+    labelQuantity: 10,
+    basis: 'label',
+    lot: 'L-7',
+    dateCode: null,
+    expires: null,
+    questions: [],
   };
   const judged = { act: 'load', verdict: 'accepted', reel, part: 'R-100' } as const;
   const wishes = (more: Partial<Parameters<typeof openedWishes>[1]> = {}) =>

@@ -10,7 +10,8 @@ import { beginStory, startMs, tellPlant } from '../floor/story.ts';
 
 const scan = (text: string): Scan => ({
   codes: [{ text, format: null, symbologyId: null }],
-  ...{ via: 'wedge', atMs: 0 },
+  via: 'wedge',
+  atMs: 0,
 });
 
 function view(): DeskView {

@@ -33,7 +33,8 @@ const envelope = (...elements: string[]) => `[)>\x1e06\x1d${elements.join('\x1d'
 const label = (part: string, reel: string) => envelope(`P${part}`, 'Q5000', '1TLOT7', `3S${reel}`);
 const scan = (...texts: string[]): Scan => ({
   codes: texts.map((text) => ({ text, format: null, symbologyId: null })),
-  ...{ via: 'wedge', atMs: 0 },
+  via: 'wedge',
+  atMs: 0,
 });
 
 function viewOf(before: (story: Story) => void = () => undefined, feedersKnown = false): DeskView {
@@ -69,7 +70,11 @@ describe('a load', () => {
       });
       expect(isDeskReady(desk, view)).toBe(true);
       expect(desk).toMatchObject({
-        ...{ slot: 'M1-F-001', feeder: 'FD-07', question: null, told: null, via: 'wedge' },
+        slot: 'M1-F-001',
+        feeder: 'FD-07',
+        question: null,
+        told: null,
+        via: 'wedge',
         reel: { reel: 'K-NEW', part: 'R-100', quantity: 5000, basis: 'label', lot: 'LOT7' },
       });
       expect(deskAct(desk, view)).toBe('load');
@@ -203,7 +208,8 @@ describe('a splice', () => {
     const view = viewOf(loaded);
     const desk = takeScan({ ...emptyDesk, slot: 'M1-F-001' }, scan(label('R-100', 'K-NEW')), view);
     expect(desk).toMatchObject({
-      ...{ atSlot: false, reel: null },
+      atSlot: false,
+      reel: null,
       told: { tell: 'old-reel-differs', slot: 'M1-F-001', found: 'K-NEW', loaded: 'K-OLD' },
     });
     expect(isDeskReady(desk, view)).toBe(false);
@@ -350,24 +356,29 @@ describe('a reel that the log knows', () => {
     const view = viewOf((story) => {
       loaded(story);
       story.tell('reel.counted', {
-        ...{
-          line: null,
-          slot: null,
-          reel: 'K-OLD',
-          part: null,
-          lot: null,
-          quantity: 321,
-          sd: 0,
-          basis: 'weighed',
-          panels: 0,
-        },
+        line: null,
+        slot: null,
+        reel: 'K-OLD',
+        part: null,
+        lot: null,
+        quantity: 321,
+        sd: 0,
+        basis: 'weighed',
+        panels: 0,
       });
     });
     expect(takeScan(emptyDesk, scan('K-OLD'), view).old).toMatchObject({
-      ...{ reel: 'K-OLD', part: 'R-100', lot: 'OLD', quantity: 321, labelQuantity: null, basis: 'weighed' },
+      reel: 'K-OLD',
+      part: 'R-100',
+      lot: 'OLD',
+      quantity: 321,
+      labelQuantity: null,
+      basis: 'weighed',
     });
     expect(takeScan(emptyDesk, scan(label('R-100', 'K-OLD')), view).old).toMatchObject({
-      ...{ quantity: 321, labelQuantity: 5000, basis: 'weighed' },
+      quantity: 321,
+      labelQuantity: 5000,
+      basis: 'weighed',
     });
   });
 

@@ -11,7 +11,8 @@ import { beginStory, tellPlant, verified } from '../floor/story.ts';
 const envelope = (...elements: string[]) => `[)>\x1e06\x1d${elements.join('\x1d')}\x1e\x04`; // ISO/IEC 15434 format 06
 const scan = (...texts: string[]): Scan => ({
   codes: texts.map((text) => ({ text, format: null, symbologyId: null })),
-  ...{ via: 'camera', atMs: 0 },
+  via: 'camera',
+  atMs: 0,
 });
 
 function seen() {
@@ -27,7 +28,8 @@ const step = (
   wants: ScanWant,
   more: Partial<OpenStep> & { expects?: string; taken?: string[] } = {},
 ): OpenStep => ({
-  ...{ line: 'L1', isMeant: more.isMeant ?? false },
+  line: 'L1',
+  isMeant: more.isMeant ?? false,
   asks: { wants, expects: more.expects ?? null, taken: more.taken ?? [] },
 });
 const offer = (asks: OpenStep, scanned: Scan, desk: Desk = emptyDesk) =>

@@ -83,8 +83,15 @@ describe('positionsOf()', () => {
 describe('compareSlots()', () => {
   test('walks machine by machine, front before rear, by number and lane; places of their own last', () => {
     const walk = [
-      ...['M1-F-2', 'M1-F-2A', 'M1-F-2B', 'M1-F-010', 'M1-R-001', 'M2-F-001', 'M10-F-001'],
-      ...['feeder cart', 'spare'],
+      'M1-F-2',
+      'M1-F-2A',
+      'M1-F-2B',
+      'M1-F-010',
+      'M1-R-001',
+      'M2-F-001',
+      'M10-F-001',
+      'feeder cart',
+      'spare',
     ];
     for (let seed = 0; seed < walk.length; seed += 1) {
       const mixed = [...walk.slice(seed), ...walk.slice(0, seed)].reverse();

@@ -13,7 +13,14 @@ const stored = (
 ) => {
   const { dateCode = null, quantity = 100, part = 'R-100' } = more;
   story.tell('reel.put', {
-    ...{ reel, part, supplierPart: null, quantity, lot: null, dateCode, place: `A-${reel}`, via: 'wedge' },
+    reel,
+    part,
+    supplierPart: null,
+    quantity,
+    lot: null,
+    dateCode,
+    place: `A-${reel}`,
+    via: 'wedge',
   });
 };
 
@@ -84,7 +91,8 @@ describe('what should go first', () => {
     stored(story, 'K-bad', { dateCode: '2202' });
     const ask = (more: { dateCode?: string | null; expires?: string | null }) =>
       olderInStore(story.floor(), 'R-100', {
-        ...{ reel: 'K-new', isBlocked: ({ reel }) => reel === 'K-bad' },
+        reel: 'K-new',
+        isBlocked: ({ reel }) => reel === 'K-bad',
         ...more,
       });
     expect(ask({ dateCode: '2401' })).toMatchObject({ reel: { reel: 'K-week' }, why: 'made' });

@@ -5,6 +5,11 @@ import { isLimited } from '../../../shared/floor/airing.ts';
 
 test('level 1 and an unstated level limit nothing (J-STD-020)', () => {
   expect([null, undefined, '', '1', '2', '5a'].map(isLimited)).toEqual([
-    ...[false, false, false, false, true, true],
+    false,
+    false,
+    false,
+    false,
+    true,
+    true,
   ]);
 });

@@ -32,7 +32,10 @@ describe('a slot loaded twice', () => {
     const one = load(story, 'M1-F-001', 'K1');
     const two = fromOther(story, 'M1-F-001', 'K2');
     expect(onlyConflict(story)).toMatchObject({
-      ...{ kind: 'slot-loaded-twice', slots: ['M1-F-001'], lines: ['L1'], entries: [idOf(one), idOf(two)] },
+      kind: 'slot-loaded-twice',
+      slots: ['M1-F-001'],
+      lines: ['L1'],
+      entries: [idOf(one), idOf(two)],
       choices: [{ tapes: [{ reel: 'K1' }] }, { tapes: [{ reel: 'K2' }] }],
     });
     expect(reelsOn(story.floor(), 'M1-F-001')).toEqual(['K2']);
@@ -123,7 +126,10 @@ describe('a reel on two slots', () => {
       const two = fromOther(story, 'M1-R-003', 'K1');
       const conflict = onlyConflict(story);
       expect(conflict).toMatchObject({
-        ...{ kind: 'reel-on-two-slots', reel: 'K1', slots: ['M1-F-001', 'M1-R-003'], lines: ['L1', 'L1'] },
+        kind: 'reel-on-two-slots',
+        reel: 'K1',
+        slots: ['M1-F-001', 'M1-R-003'],
+        lines: ['L1', 'L1'],
         entries: [idOf(one), idOf(two)],
       });
       settle(story, conflict.conflict, idOf(keepsFirst ? one : two));
@@ -244,7 +250,8 @@ describe('a splice on a slot that another tablet unloaded', () => {
         );
       const off = () =>
         story.tell('reel.unloaded', unloaded('M1-F-001', { ...K1, reel: id }), {
-          ...{ tablet: 'T2', at: spliceFirst ? 60 : 50 },
+          tablet: 'T2',
+          at: spliceFirst ? 60 : 50,
         });
       if (spliceFirst) {
         splice();

@@ -14,8 +14,13 @@ function plant(): Story {
   const story = beginStory();
   tellPlant(story, { rules: { hubToPickMm: 800, intakeToPickMm: 260 } });
   story.tell('feeder-type.known', {
-    ...{ type: 'twin 8', lanes: 2, drive: null, pocketMm: null },
-    ...{ ...none, hubToPickMm: 700, trailerMm: 60 },
+    type: 'twin 8',
+    lanes: 2,
+    drive: null,
+    pocketMm: null,
+    ...none,
+    hubToPickMm: 700,
+    trailerMm: 60,
   });
   story.tell('feeder.typed', { feeder: 'F-1', type: 'twin 8', ...none, trailerMm: 50 });
   return story;
@@ -41,7 +46,9 @@ describe('tape lengths', () => {
     const story = plant();
     expect(windowLengthsOf(story.floor(), 'L1', null)).toBeNull();
     expect(windowLengthsOf(story.floor(), 'L1', 'F-1')).toEqual({
-      ...{ hubToPickMm: 700, intakeToPickMm: 260, trailerMm: 50 },
+      hubToPickMm: 700,
+      intakeToPickMm: 260,
+      trailerMm: 50,
     });
     story.tell('feeder.typed', { feeder: 'F-1', type: 'twin 8', ...none, hubToPickMm: 200 });
     expect(windowLengthsOf(story.floor(), 'L1', 'F-1')).toBeNull();

@@ -14,9 +14,18 @@ function aired(
   more: Partial<PayloadOf<'reel.aired'>> = {},
 ): PayloadOf<'reel.aired'> {
   return {
-    ...{ reel: 'K1', part: 'R-100', supplierPart: null, quantity: 5000, lot: 'L-7', dateCode: null },
-    ...{ air, from: new Date(startMs + hour * 3_600_000).toISOString(), celsius: null, humidity: null },
-    ...{ via: 'typed' as const, ...more },
+    reel: 'K1',
+    part: 'R-100',
+    supplierPart: null,
+    quantity: 5000,
+    lot: 'L-7',
+    dateCode: null,
+    air,
+    from: new Date(startMs + hour * 3_600_000).toISOString(),
+    celsius: null,
+    humidity: null,
+    via: 'typed' as const,
+    ...more,
   };
 }
 
@@ -74,7 +83,13 @@ describe('a reel that goes onto a slot', () => {
     const story = begun();
     const slots = [wantedSlot(slot, 'R-100', { msl })];
     story.tell('setup.taken', {
-      ...{ setup: 'moist', product: 'Brook', side: 'top', revision: 'B', line: 'L1', source: 'test', slots },
+      setup: 'moist',
+      product: 'Brook',
+      side: 'top',
+      revision: 'B',
+      line: 'L1',
+      source: 'test',
+      slots,
     });
     return story;
   };

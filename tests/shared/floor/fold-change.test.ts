@@ -10,21 +10,43 @@ const facts = { sideChanges: false, stencilChanges: true, productChanges: true, 
 
 function openList(story: Story, checklist = 'list-1'): void {
   story.tell('checklist.opened', {
-    ...{ checklist, template: 'changeover', version: 1, line: 'L1', changeover: 'ch-1', slot: null, facts },
+    checklist,
+    template: 'changeover',
+    version: 1,
+    line: 'L1',
+    changeover: 'ch-1',
+    slot: null,
+    facts,
   });
 }
 
 function begin(story: Story, more: Partial<PayloadOf<'changeover.began'>> = {}): void {
   story.tell('changeover.began', {
-    ...{ changeover: 'ch-1', line: 'L1', from: 'brook-top-a', setup: 'brook-top-b', product: 'Brook' },
-    ...{ lastPanel: null, ...more },
+    changeover: 'ch-1',
+    line: 'L1',
+    from: 'brook-top-a',
+    setup: 'brook-top-b',
+    product: 'Brook',
+    lastPanel: null,
+    ...more,
   });
 }
 
 function fill(story: Story, slot: string, more: Partial<PayloadOf<'cart.filled'>> = {}): void {
   story.tell('cart.filled', {
-    ...{ cart: 'CART-1', line: 'L1', setup: 'brook-top-a', slot, feeder: 'F-1', reel: 'K-1', part: 'R-100' },
-    ...{ supplierPart: null, lot: 'LT-1', dateCode: null, quantity: 4000, of: 'T1/T1-life-1/1', ...more },
+    cart: 'CART-1',
+    line: 'L1',
+    setup: 'brook-top-a',
+    slot,
+    feeder: 'F-1',
+    reel: 'K-1',
+    part: 'R-100',
+    supplierPart: null,
+    lot: 'LT-1',
+    dateCode: null,
+    quantity: 4000,
+    of: 'T1/T1-life-1/1',
+    ...more,
   });
 }
 
@@ -53,7 +75,10 @@ describe('foldChange() with checklists', () => {
     );
     const list = story.floor().checklists.get('list-1');
     expect(list?.answers.get('rails')).toEqual({
-      ...{ value: 120.5, by: ['ana'], atMs: startMs + 60_000, skipped: null },
+      value: 120.5,
+      by: ['ana'],
+      atMs: startMs + 60_000,
+      skipped: null,
     });
     expect(list).toMatchObject({ openedBy: 'ana', tablet: 'T1', closedMs: null });
   });
@@ -115,7 +140,8 @@ describe('foldChange() with checklists', () => {
     const step = { checklist: 'list-1', line: 'L1', step: 'rails' };
     story.tell('step.skipped', { ...step, by: 'lea', reason: 'same width' });
     expect(story.floor().checklists.get('list-1')?.answers.get('rails')).toMatchObject({
-      ...{ value: null, skipped: { by: 'lea', reason: 'same width' } },
+      value: null,
+      skipped: { by: 'lea', reason: 'same width' },
     });
     story.tell('step.reopened', { ...step, reason: '' });
     expect(story.floor().checklists.get('list-1')?.answers.has('rails')).toBe(false);
@@ -157,7 +183,8 @@ describe('foldChange() with changeovers', () => {
     const floor = story.floor();
     expect(floor.changing.has('L1')).toBe(false);
     expect(floor.changeovers.get('ch-1')).toMatchObject({
-      ...{ releasedMs: startMs + 900_000, releasedBy: 'lea' },
+      releasedMs: startMs + 900_000,
+      releasedBy: 'lea',
     });
   });
 
@@ -209,7 +236,10 @@ describe('foldChange() with carts', () => {
     fill(story, 'M1-F-001');
     fill(story, 'M1-F-002', { reel: 'K-2', feeder: 'F-2', part: 'C-200', quantity: null });
     const docked = story.tell('cart.docked', {
-      ...{ cart: 'CART-1', line: 'L1', setup: 'brook-top-a', slots: ['M1-F-001', 'M1-F-002'] },
+      cart: 'CART-1',
+      line: 'L1',
+      setup: 'brook-top-a',
+      slots: ['M1-F-001', 'M1-F-002'],
     });
     const floor = story.floor();
     const slot = floor.slots.get(slotKey('L1', 'M1-F-001'));
@@ -227,7 +257,10 @@ describe('foldChange() with carts', () => {
     fill(story, 'M1-F-001');
     fill(story, 'M1-F-010', { reel: 'K-3', part: 'U-300' });
     story.tell('cart.docked', {
-      ...{ cart: 'CART-1', line: 'L1', setup: 'brook-top-a', slots: ['M1-F-001', 'M1-F-010'] },
+      cart: 'CART-1',
+      line: 'L1',
+      setup: 'brook-top-a',
+      slots: ['M1-F-001', 'M1-F-010'],
     });
     const floor = story.floor();
     expect(floor.slots.get(slotKey('L1', 'M1-F-001'))?.tapes[0]?.reel).toBe('OLD');
@@ -239,18 +272,27 @@ describe('foldChange() with carts', () => {
     tellPlant(story);
     const held = story.tell('reel.verified', {
       ...verified('M1-F-001', 'R-100', { reel: 'K-5', feeder: 'F-5', verdict: 'held' }),
-      ...{ reasons: [{ code: 'no-quantity' }], cart: 'CART-1' },
+      reasons: [{ code: 'no-quantity' }],
+      cart: 'CART-1',
     });
     expect(story.floor().holds.get(entryId(held))?.facts.cart).toBe('CART-1');
     expect(story.floor().carts.size).toBe(0);
     story.tell('hold.cleared', {
-      ...{ of: entryId(held), line: 'L1', slot: 'M1-F-001', reason: 'counted', by: 'lea', checked: 'tablet' },
+      of: entryId(held),
+      line: 'L1',
+      slot: 'M1-F-001',
+      reason: 'counted',
+      by: 'lea',
+      checked: 'tablet',
     });
     const floor = story.floor();
     expect(floor.holds.size).toBe(0);
     expect(floor.slots.size).toBe(0);
     expect(floor.carts.get('CART-1')?.get('M1-F-001')).toMatchObject({
-      ...{ reel: 'K-5', feeder: 'F-5', part: 'R-100', of: entryId(held) },
+      reel: 'K-5',
+      feeder: 'F-5',
+      part: 'R-100',
+      of: entryId(held),
     });
   });
 
@@ -259,11 +301,17 @@ describe('foldChange() with carts', () => {
     tellPlant(story);
     const held = story.tell('reel.verified', {
       ...verified('M1-F-001', 'R-100', { reel: 'K-5', feeder: 'F-5', verdict: 'held' }),
-      ...{ reasons: [{ code: 'no-quantity' }], cart: 'CART-1' },
+      reasons: [{ code: 'no-quantity' }],
+      cart: 'CART-1',
     });
     fill(story, 'M1-F-001', { reel: 'K-6', feeder: 'F-6' });
     story.tell('hold.cleared', {
-      ...{ of: entryId(held), line: 'L1', slot: 'M1-F-001', reason: 'counted', by: 'lea', checked: 'tablet' },
+      of: entryId(held),
+      line: 'L1',
+      slot: 'M1-F-001',
+      reason: 'counted',
+      by: 'lea',
+      checked: 'tablet',
     });
     expect(story.floor().holds.size).toBe(0);
     expect(story.floor().carts.get('CART-1')?.get('M1-F-001')?.reel).toBe('K-6');
@@ -308,7 +356,11 @@ describe('foldChange()', () => {
     const list = before.checklists.get('list-1');
     const changeover = before.changeovers.get('ch-1');
     const more = story.tell('step.answered', {
-      ...{ checklist: 'list-1', line: 'L1', step: 'rails', value: 'done', unit: null },
+      checklist: 'list-1',
+      line: 'L1',
+      step: 'rails',
+      value: 'done',
+      unit: null,
     });
     applyAll(before, [more]);
     expect(list?.answers.size).toBe(0);

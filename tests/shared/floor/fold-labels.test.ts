@@ -5,7 +5,8 @@ import type { LabelRule } from '../../../shared/labels/rules.ts';
 import { beginStory, type Story } from './story.ts';
 
 const ruleOf = (rule: string, version: number, mark: string): LabelRule => ({
-  ...{ rule, version },
+  rule,
+  version,
   codes: [{ pieces: [{ text: mark }, { takes: 'any', field: 'part' }] }],
 });
 const teach = (story: Story, rule: LabelRule, telling: Parameters<Story['tell']>[2] = {}) =>

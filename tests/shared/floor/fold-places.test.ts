@@ -9,8 +9,14 @@ import { beginStory, tellPlant, unloaded, verified } from './story.ts';
 
 const slot = 'M1-R-003';
 const put = (reel: string, place: string): PayloadOf<'reel.put'> => ({
-  ...{ reel, part: 'R-100', supplierPart: null, quantity: 5000, lot: 'L-7', dateCode: null },
-  ...{ place, via: 'wedge' },
+  reel,
+  part: 'R-100',
+  supplierPart: null,
+  quantity: 5000,
+  lot: 'L-7',
+  dateCode: null,
+  place,
+  via: 'wedge',
 });
 const lies = (floor: FloorState, reel: string) => {
   const found = floor.reels.get(reel);
@@ -28,7 +34,12 @@ describe('reel.put', () => {
     const story = begun();
     story.tell('reel.put', put('K1', 'A2-S10'));
     expect(story.floor().reels.get('K1')).toMatchObject({
-      ...{ part: 'R-100', lot: 'L-7', count: 5000, basis: 'label', at: null, place: 'A2-S10' },
+      part: 'R-100',
+      lot: 'L-7',
+      count: 5000,
+      basis: 'label',
+      at: null,
+      place: 'A2-S10',
     });
   });
 

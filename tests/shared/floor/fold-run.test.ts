@@ -24,18 +24,18 @@ describe('foldRun()', () => {
     story.tell('run.started', started('run-1'), { at: 100 });
     story.tell('run.stopped', { run: 'run-1', line: 'L1', reason: 'jam', note: '' }, { at: 200 });
     expect(story.floor().runs.get('run-1')).toMatchObject({
-      ...{
-        phase: 'stopped',
-        stopReason: 'jam',
-        sinceMs: startMs + 200_000,
-        stops: [[startMs + 200_000, null]],
-      },
+      phase: 'stopped',
+      stopReason: 'jam',
+      sinceMs: startMs + 200_000,
+      stops: [[startMs + 200_000, null]],
     });
     story.tell('run.stopped', { run: 'run-1', line: 'L1', reason: 'break', note: '' }, { at: 210 });
     story.tell('run.resumed', { run: 'run-1', line: 'L1' }, { at: 260 });
     story.tell('run.resumed', { run: 'run-1', line: 'L1' }, { at: 270 });
     expect(story.floor().runs.get('run-1')).toMatchObject({
-      ...{ phase: 'running', stopReason: null, sinceMs: startMs + 260_000 },
+      phase: 'running',
+      stopReason: null,
+      sinceMs: startMs + 260_000,
       stops: [[startMs + 200_000, startMs + 260_000]],
     });
     story.tell('run.ended', { run: 'run-1', line: 'L1', panels: 0, note: '' }, { at: 300 });

@@ -192,8 +192,15 @@ describe('splicing', () => {
 describe('counting a reel', () => {
   const count = (story: Story, slot: string | null, reel: string | null, quantity: number) =>
     story.tell('reel.counted', {
-      ...{ line: slot === null ? null : 'L1', slot, reel, part: null, lot: null },
-      ...{ quantity, sd: 3, basis: 'weighed', panels: 0 },
+      line: slot === null ? null : 'L1',
+      slot,
+      reel,
+      part: null,
+      lot: null,
+      quantity,
+      sd: 3,
+      basis: 'weighed',
+      panels: 0,
     });
 
   test('on a slot starts the count-down anew', () => {

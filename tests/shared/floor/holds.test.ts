@@ -148,7 +148,12 @@ describe('a reel that a lead cleared', () => {
       verified('M1-F-010', null, { ...label, run: 'run-1', verdict: 'held', reasons }),
     );
     story.tell('hold.cleared', {
-      ...{ of: idOf(hold), line: 'L1', slot: 'M1-F-010', reason: 'seen', by: 'lea', checked: 'tablet' },
+      of: idOf(hold),
+      line: 'L1',
+      slot: 'M1-F-010',
+      reason: 'seen',
+      by: 'lea',
+      checked: 'tablet',
     });
     story.tell('panels.counted', counted('run-1', 10));
     const floor = story.floor();

@@ -16,7 +16,12 @@ import { payloadExamples } from './examples.ts';
 import { brookSetup, counted, verified } from './story.ts';
 
 const envelope = {
-  ...{ tablet: 'T1', epoch: 'e', seq: 1, at: '2026-03-02T06:00:00Z', hlc: { ms: 1, n: 0 }, who: null },
+  tablet: 'T1',
+  epoch: 'e',
+  seq: 1,
+  at: '2026-03-02T06:00:00Z',
+  hlc: { ms: 1, n: 0 },
+  who: null,
   v: 1 as const,
   prev: '0'.repeat(64),
 };

@@ -17,7 +17,9 @@ function plant(): Story {
     ['hay', []],
   ] as const)
     story.tell('setup.taken', {
-      ...{ ...brookSetup, setup, product: setup },
+      ...brookSetup,
+      setup,
+      product: setup,
       slots: [wantedSlot('M1-F-001', 'R-100', { supplierParts: [...supplierParts] })],
     });
   return story;
@@ -25,7 +27,12 @@ function plant(): Story {
 
 function ask(floor: FloorState, setup: string, supplierPart: string, part: string | null = 'R-100') {
   return verifyReel(floor, {
-    ...{ act: 'load', line: 'L1', setup, slot: 'M1-F-001', feeder: null, today: '2026-03-02' },
+    act: 'load',
+    line: 'L1',
+    setup,
+    slot: 'M1-F-001',
+    feeder: null,
+    today: '2026-03-02',
     reel: { reel: 'K-1', part, supplierPart, quantity: 100, lot: null },
   });
 }
@@ -39,8 +46,11 @@ describe('makers of a product', () => {
       const held = ask(floor, 'gill', 'MPN-X', part);
       expect(held.verdict).toBe('held');
       expect(held.reasons[0]).toEqual({
-        ...{ code: 'maker-not-listed', supplierPart: 'MPN-X', part: 'R-100' },
-        ...{ listed: ['MPN-Y'], approvedFor: ['fell'] },
+        code: 'maker-not-listed',
+        supplierPart: 'MPN-X',
+        part: 'R-100',
+        listed: ['MPN-Y'],
+        approvedFor: ['fell'],
       });
       expect(ask(floor, 'gill', 'MPN-Y', part).verdict).toBe('accepted');
     }
@@ -62,7 +72,9 @@ describe('makers of a product', () => {
     expect(codes(ask(story.floor(), 'gill', 'MPN-Y'))).toEqual(['maker-not-listed']);
     expect(codes(ask(story.floor(), 'gill', 'MPN-Y', null))).toEqual(['supplier-part-not-approved']);
     story.tell('setup.taken', {
-      ...{ ...brookSetup, setup: 'isle', product: 'isle' },
+      ...brookSetup,
+      setup: 'isle',
+      product: 'isle',
       slots: [wantedSlot('M1-F-001', 'R-100', { supplierParts: ['MPN-Y'] })],
     });
     // Another product's sheet of a later day speaks for that product alone.
@@ -80,7 +92,9 @@ describe('makers of a product', () => {
     const story = plant();
     story.tell('supplier.withdrawn', { supplierPart: 'MPN-Y', part: 'R-100' });
     story.tell('setup.taken', {
-      ...{ ...brookSetup, setup: 'isle', product: 'isle' },
+      ...brookSetup,
+      setup: 'isle',
+      product: 'isle',
       slots: [wantedSlot('M1-F-001', 'R-100', { supplierParts: ['MPN-Y'] })],
     });
     const copy = beginStory();

@@ -14,16 +14,18 @@ function floorOf() {
   story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', feeder: 'F-9' }));
   story.tell('reel.verified', verified('M1-F-002', 'C-200'));
   story.tell('cart.filled', {
-    ...{
-      cart: 'CART-1',
-      line: 'L1',
-      setup: 'brook-top-a',
-      slot: 'M1-F-001',
-      feeder: null,
-      reel: null,
-      part: 'R-100',
-    },
-    ...{ supplierPart: null, lot: null, dateCode: null, quantity: 1, of: 'x' },
+    cart: 'CART-1',
+    line: 'L1',
+    setup: 'brook-top-a',
+    slot: 'M1-F-001',
+    feeder: null,
+    reel: null,
+    part: 'R-100',
+    supplierPart: null,
+    lot: null,
+    dateCode: null,
+    quantity: 1,
+    of: 'x',
   });
   story.tell('run.started', started('run-1', { panelPrefix: 'BW-' }));
   return story.floor();

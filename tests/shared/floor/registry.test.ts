@@ -88,15 +88,17 @@ function foldBoth(entries: readonly Entry[]): { readonly state: FloorState; read
 }
 
 const material: readonly EntryKind[] = [
-  ...(['reel.verified', 'reel.unloaded', 'reel.counted', 'hold.cleared', 'conflict.settled'] as const),
-  ...([
-    'entry.corrected',
-    'cart.filled',
-    'cart.docked',
-    'run.started',
-    'run.ended',
-    'panels.counted',
-  ] as const),
+  'reel.verified',
+  'reel.unloaded',
+  'reel.counted',
+  'hold.cleared',
+  'conflict.settled',
+  'entry.corrected',
+  'cart.filled',
+  'cart.docked',
+  'run.started',
+  'run.ended',
+  'panels.counted',
 ];
 const actArb = fc.record({
   kind: fc.oneof(fc.constantFrom(...entryKinds), fc.constantFrom(...material)),

@@ -25,7 +25,12 @@ function tellEight(quantity: number, boardsPerPanel: number | null = 8): Story {
   const story = beginStory();
   tellPlant(story);
   story.tell('setup.taken', {
-    ...{ setup: 'eight', product: 'Eight', side: 'top', revision: 'A', line: 'L1', source: '' },
+    setup: 'eight',
+    product: 'Eight',
+    side: 'top',
+    revision: 'A',
+    line: 'L1',
+    source: '',
     ...(boardsPerPanel === null ? {} : { boardsPerPanel }),
     slots: [wantedSlot(slot, 'R-100', { perPanel: 80 })],
   });

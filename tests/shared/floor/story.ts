@@ -58,7 +58,14 @@ export function beginStory(): Story {
       const last = seen ? mergeClock(chain.hlc, seen.hlc) : chain.hlc;
       const hlc = tickClock(last, wallMs);
       const entry = sealEntry({
-        ...{ v: 1, tablet, epoch: `${tablet}-life-1`, seq: chain.seq + 1, hlc, who, kind, prev: chain.hash },
+        v: 1,
+        tablet,
+        epoch: `${tablet}-life-1`,
+        seq: chain.seq + 1,
+        hlc,
+        who,
+        kind,
+        prev: chain.hash,
         at: new Date(wallMs).toISOString(),
         payload: checkPayload(kind, payload),
       } as const);
@@ -75,16 +82,14 @@ export const idOf = entryId;
 /** One wanted slot with the plain values filled in. */
 export function wantedSlot(slot: string, part: string, more: Partial<SetupSlot> = {}): SetupSlot {
   return {
-    ...{
-      slot,
-      part,
-      perPanel: 2,
-      tapeWidthMm: 8,
-      pitchMm: 4,
-      positions: 1,
-      alternates: [],
-      supplierParts: [],
-    },
+    slot,
+    part,
+    perPanel: 2,
+    tapeWidthMm: 8,
+    pitchMm: 4,
+    positions: 1,
+    alternates: [],
+    supplierParts: [],
     ...more,
   };
 }
@@ -111,15 +116,17 @@ export function tellPlant(
     ],
   });
   story.tell('line.ruled', {
-    ...{
-      line: 'L1',
-      leadSeconds: 600,
-      walkSeconds: 60,
-      spliceSeconds: 60,
-      hubToPickMm: null,
-      intakeToPickMm: null,
-    },
-    ...{ loss: 0, shifts: [], breaks: [], stops: [], feedersKnown: false },
+    line: 'L1',
+    leadSeconds: 600,
+    walkSeconds: 60,
+    spliceSeconds: 60,
+    hubToPickMm: null,
+    intakeToPickMm: null,
+    loss: 0,
+    shifts: [],
+    breaks: [],
+    stops: [],
+    feedersKnown: false,
     comparison: { ignoreCase: false, ignoreSpaces: false, ignoreDashes: false, packingSuffixes: [] },
     ...more.rules,
   });
@@ -129,7 +136,12 @@ export function tellPlant(
 
 /** The setup of the invented product "Brook". */
 export const brookSetup: PayloadOf<'setup.taken'> = {
-  ...{ setup: 'brook-top-a', product: 'Brook', side: 'top', revision: 'A', line: 'L1', source: 'brook.csv' },
+  setup: 'brook-top-a',
+  product: 'Brook',
+  side: 'top',
+  revision: 'A',
+  line: 'L1',
+  source: 'brook.csv',
   slots: [
     wantedSlot('M1-F-001', 'R-100'),
     wantedSlot('M1-F-002', 'C-200', { alternates: ['C-201'] }),
@@ -145,9 +157,24 @@ export function verified(
   more: Partial<PayloadOf<'reel.verified'>> = {},
 ): PayloadOf<'reel.verified'> {
   return {
-    ...{ act: 'load', line: 'L1', setup: 'brook-top-a', run: null, slot, feeder: null, part },
-    ...{ reel: null, supplierPart: null, quantity: 1000, lot: null, dateCode: null, codes: [] },
-    ...{ verdict: 'accepted', reasons: [], panels: 0, via: 'wedge', basis: 'label' },
+    act: 'load',
+    line: 'L1',
+    setup: 'brook-top-a',
+    run: null,
+    slot,
+    feeder: null,
+    part,
+    reel: null,
+    supplierPart: null,
+    quantity: 1000,
+    lot: null,
+    dateCode: null,
+    codes: [],
+    verdict: 'accepted',
+    reasons: [],
+    panels: 0,
+    via: 'wedge',
+    basis: 'label',
     ...more,
   };
 }
@@ -155,8 +182,14 @@ export function verified(
 /** The payload of a started run with the plain values filled in. */
 export function started(run: string, more: Partial<PayloadOf<'run.started'>> = {}): PayloadOf<'run.started'> {
   return {
-    ...{ run, line: 'L1', setup: 'brook-top-a', product: 'Brook', panelsWanted: 500 },
-    ...{ panelSeconds: 30, panelSd: 0, panelPrefix: null },
+    run,
+    line: 'L1',
+    setup: 'brook-top-a',
+    product: 'Brook',
+    panelsWanted: 500,
+    panelSeconds: 30,
+    panelSd: 0,
+    panelPrefix: null,
     ...more,
   };
 }
@@ -172,8 +205,17 @@ export function unloaded(
   more: Partial<PayloadOf<'reel.unloaded'>> = {},
 ): PayloadOf<'reel.unloaded'> {
   return {
-    ...{ line: 'L1', run: null, slot, feeder: null, reel: null, part: null, lot: null },
-    ...{ quantity: null, basis: null, panels: 0, via: 'typed' },
+    line: 'L1',
+    run: null,
+    slot,
+    feeder: null,
+    reel: null,
+    part: null,
+    lot: null,
+    quantity: null,
+    basis: null,
+    panels: 0,
+    via: 'typed',
     ...more,
   };
 }

@@ -21,7 +21,12 @@ function begun(rules: Parameters<typeof tellPlant>[1] = {}): Story {
   const story = beginStory();
   tellPlant(story, rules);
   story.tell('setup.taken', {
-    ...{ setup: 'turns', product: 'brook', side: 'top', revision: 'B', line: 'L1', source: 'test' },
+    setup: 'turns',
+    product: 'brook',
+    side: 'top',
+    revision: 'B',
+    line: 'L1',
+    source: 'test',
     slots: [
       wantedSlot(two, 'R-100', { turn: 2 }),
       wantedSlot(one, 'R-100', { turn: 1 }),

@@ -13,15 +13,24 @@ import { rrule } from './rrule.ts';
 
 const MINUTE_MS = 60_000;
 const zones = [
-  ...['Europe/Berlin', 'America/New_York', 'Australia/Lord_Howe', 'America/Santiago', 'Asia/Kolkata', 'UTC'],
-  ...['Pacific/Auckland', 'Africa/Casablanca'],
+  'Europe/Berlin',
+  'America/New_York',
+  'Australia/Lord_Howe',
+  'America/Santiago',
+  'Asia/Kolkata',
+  'UTC',
+  'Pacific/Auckland',
+  'Africa/Casablanca',
 ];
 
 /** The moment of a wall-clock time as RFC 5545 §3.3.5 reads it: skipped, by the offset before; shown twice, the first. */
 function moment(wall: Date, zone: string): number {
   const parts = {
-    ...{ year: wall.getUTCFullYear(), month: wall.getUTCMonth() + 1, day: wall.getUTCDate() },
-    ...{ hour: wall.getUTCHours(), minute: wall.getUTCMinutes() },
+    year: wall.getUTCFullYear(),
+    month: wall.getUTCMonth() + 1,
+    day: wall.getUTCDate(),
+    hour: wall.getUTCHours(),
+    minute: wall.getUTCMinutes(),
   };
   const found = DateTime.fromObject(parts, { zone });
   if (found.hour === parts.hour && found.minute === parts.minute)
@@ -151,7 +160,9 @@ const shift = fc
       return `${String(Math.floor(of / 60)).padStart(2, '0')}:${String(of % 60).padStart(2, '0')}`;
     };
     return {
-      ...{ days: on, from, to: text(begins + length * 5) },
+      days: on,
+      from,
+      to: text(begins + length * 5),
       breaks: breaks.map(({ at, long, days: taken }) => {
         const first = begins + Math.min(at, length - 1) * 5;
         return { days: taken, from: text(first), to: text(first + long * 5) };

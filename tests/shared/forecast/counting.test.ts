@@ -8,7 +8,10 @@ import { neverStopping, workingTime } from '../../../shared/forecast/working-tim
 const minuteMs = 60_000;
 const startMs = Date.UTC(2026, 2, 2, 6);
 const seenAt = (minutes: number, calendar = neverStopping) => ({
-  ...{ lastMs: startMs, nowMs: startMs + minutes * minuteMs, panelSeconds: 60, calendar },
+  lastMs: startMs,
+  nowMs: startMs + minutes * minuteMs,
+  panelSeconds: 60,
+  calendar,
 });
 
 describe('counting has ceased', () => {
@@ -66,7 +69,8 @@ test('ceased is what a walk along the clock counts, for any stops; the line stoo
       fc.integer({ min: 1, max: 20 }),
       (stops, minutes, cycle) => {
         const spans = stops.map(({ from, minutes: length }) => ({
-          ...{ fromMs: startMs + from * minuteMs, toMs: startMs + (from + length) * minuteMs },
+          fromMs: startMs + from * minuteMs,
+          toMs: startMs + (from + length) * minuteMs,
         }));
         const seen = { ...seenAt(minutes, workingTime(spans)), panelSeconds: cycle * 60 };
         const isStop = (at: number) =>

@@ -62,7 +62,9 @@ describe('rules without weeks', () => {
     expect(line && weeksOf(floor, 'L1', line).weeks).toEqual([
       [
         {
-          ...{ days: weekdays, from: '22:00', to: '06:00' },
+          days: weekdays,
+          from: '22:00',
+          to: '06:00',
           breaks: [
             { from: '02:00', to: '02:30', days: weekdays },
             { from: '23:00', to: '23:30', days: [5] },
@@ -92,7 +94,7 @@ describe('weeks that somebody entered', () => {
     story.tell('line.calendar-ruled', weeks);
     const day = (date: string) => hours(story, `${date}T00:00`, `${date}T23:59`);
     expect(['02', '03', '04', '05', '06', '07', '09', '16'].map((date) => day(`2026-03-${date}`))).toEqual([
-      ...[8, 7, 8, 0, 2, 0, 6, 8],
+      8, 7, 8, 0, 2, 0, 6, 8,
     ]);
   });
 

@@ -112,7 +112,9 @@ describe('panelTimeEstimate() of counts tapped in at once', () => {
 
   test('takes taps a few seconds apart for one lump where the line was planned, or seen, to be slower', () => {
     const events = caughtUp(play([{ panels: 40, seconds: 30 }], { sd: 0.5 }), {
-      ...{ from: 20, panels: 20, tapMs: 4000 },
+      from: 20,
+      panels: 20,
+      tapMs: 4000,
     });
     expect(Math.abs(panelTimeEstimate(events, neverStopping, 30).seconds! - 30)).toBeLessThan(0.5);
     expect(Math.abs(seconds(events)! - 30)).toBeLessThan(0.5);

@@ -111,7 +111,11 @@ describe('a tape that was counted down', () => {
 
   test('keeps the mean, and all of the doubt of its loss', () => {
     const { mean, variance } = placementMoments({
-      ...{ left: 100, taken: 4950, sd: 0, loss: 0.01, lossStrength: 200 },
+      left: 100,
+      taken: 4950,
+      sd: 0,
+      loss: 0.01,
+      lossStrength: 200,
     });
     expect(mean).toBeCloseTo(99, 9);
     // Beta-binomial of 5100 picks (Johnson, Kemp & Kotz §6.2.2).

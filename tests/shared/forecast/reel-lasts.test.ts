@@ -5,7 +5,12 @@ import { type ReelComing, reelLastsSeconds } from '../../../shared/forecast/reel
 import { beginStory, counted, started, startMs, tellPlant, verified } from '../floor/story.ts';
 
 const coming = (more: Partial<ReelComing> = {}): ReelComing => ({
-  ...{ act: 'load', line: 'L1', setup: 'brook-top-a', slot: 'M1-F-001', quantity: 400, ...more },
+  act: 'load',
+  line: 'L1',
+  setup: 'brook-top-a',
+  slot: 'M1-F-001',
+  quantity: 400,
+  ...more,
 });
 
 function begun(panelsWanted = 5000) {

@@ -19,7 +19,9 @@ export function rrule(rule: {
   const { start, days = [], interval = 1, daily = false, until, from, to } = rule;
   const made = new RRule({
     freq: daily ? RRule.DAILY : RRule.WEEKLY,
-    ...{ dtstart: start, interval, wkst: RRule.MO },
+    dtstart: start,
+    interval,
+    wkst: RRule.MO,
     ...(daily ? {} : { byweekday: days.map((day) => day - 1) }),
     ...(until === undefined ? {} : { until }),
   });

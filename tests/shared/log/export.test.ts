@@ -84,7 +84,11 @@ describe('exportLog()', () => {
     const stretches = items.filter(isOmitted).map(({ omitted }) => omitted);
     const own = log.filter((entry) => entry.tablet === 'T1');
     expect(stretches).toContainEqual({
-      ...{ tablet: 'T1', epoch: 'T1-life-1', fromSeq: 1, toSeq: 5, hash: own[4]?.hash },
+      tablet: 'T1',
+      epoch: 'T1-life-1',
+      fromSeq: 1,
+      toSeq: 5,
+      hash: own[4]?.hash,
     });
     expect(items.findIndex((item) => isOmitted(item) && item.omitted.tablet === 'T1')).toBeLessThan(
       items.findIndex((item) => !isOmitted(item) && item.tablet === 'T1'),
@@ -167,11 +171,24 @@ describe('tables', () => {
     const story = beginStory();
     const note = `${'é😀 _x0041_ '.repeat(40)}`.slice(0, 200);
     const slots = Array.from({ length: 400 }, (_, at) => ({
-      ...{ slot: `M1-F-${at}`, part: `P ${at}`, perPanel: 1, tapeWidthMm: 8, pitchMm: 4, positions: 1 },
-      ...{ alternates: [], supplierParts: [], note },
+      slot: `M1-F-${at}`,
+      part: `P ${at}`,
+      perPanel: 1,
+      tapeWidthMm: 8,
+      pitchMm: 4,
+      positions: 1,
+      alternates: [],
+      supplierParts: [],
+      note,
     }));
     story.tell('setup.taken', {
-      ...{ setup: 's', product: 'Brook', side: 'top', revision: 'A', line: 'L1', source: 'x', slots },
+      setup: 's',
+      product: 'Brook',
+      side: 'top',
+      revision: 'A',
+      line: 'L1',
+      source: 'x',
+      slots,
     });
     const rows = rowsOf(story.entries);
     expect(rows[0]?.length).toBeGreaterThan(exportColumns.length);
@@ -238,7 +255,11 @@ describe('parseExport()', () => {
         const { faults } = parseExportRows(changed, { takeName });
         expect(faults).toEqual([
           {
-            ...{ row: row + 1, column, code: 'cell-differs', found: cells[at], wanted: rows[row]?.[at] },
+            row: row + 1,
+            column,
+            code: 'cell-differs',
+            found: cells[at],
+            wanted: rows[row]?.[at],
             entry: expect.objectContaining({ seq: inOrder[row - 1]?.seq }),
           },
         ]);

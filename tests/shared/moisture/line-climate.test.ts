@@ -50,7 +50,9 @@ test.each([
   const { floor, life } = livesIn(climate, null);
   expect(isBeyondTable(climate)).toBe(true);
   expect(lineClimate(floor, 'L1')).toEqual({
-    ...{ entered: climate, isEntered: true, reckoned: { celsius: 35, humidity: 90 } },
+    entered: climate,
+    isEntered: true,
+    reckoned: { celsius: 35, humidity: 90 },
   });
   expect(life('L1')?.leftSeconds).toBe(86_400 / 2);
 });

@@ -15,12 +15,24 @@ const slot = 'M1-F-001';
 const lives = [{ class: 'C', level: '3', celsius: 30, humidity: 60, days: 5 }] as const;
 const bakes = [{ body: 'thin', level: '3', celsius: 125, isLong: false, hours: 12 }] as const;
 const ruled = (more: Partial<PayloadOf<'moisture.ruled'>> = {}): PayloadOf<'moisture.ruled'> => ({
-  ...{ edition: 'our copy', source: 'table 7-1', cabinetPauses: false },
-  ...{ lives: [...lives], bakes: [...bakes], ...more },
+  edition: 'our copy',
+  source: 'table 7-1',
+  cabinetPauses: false,
+  lives: [...lives],
+  bakes: [...bakes],
+  ...more,
 });
 const described = (more: Partial<PayloadOf<'part.described'>> = {}): PayloadOf<'part.described'> => ({
-  ...{ part: 'U-1', family: 'qfn', pins: 24, bodyMm: 0.9, bodyXMm: 4, bodyYMm: 4 },
-  ...{ isStacked: false, msl: null, source: '', ...more },
+  part: 'U-1',
+  family: 'qfn',
+  pins: 24,
+  bodyMm: 0.9,
+  bodyXMm: 4,
+  bodyYMm: 4,
+  isStacked: false,
+  msl: null,
+  source: '',
+  ...more,
 });
 
 function told(more: Partial<PayloadOf<'part.described'>> = {}, rules?: Partial<PayloadOf<'moisture.ruled'>>) {
@@ -42,15 +54,25 @@ function told(more: Partial<PayloadOf<'part.described'>> = {}, rules?: Partial<P
     story.tell(
       'reel.aired',
       {
-        ...{ reel: 'K1', part: 'U-1', supplierPart: null, quantity: 9, lot: null, dateCode: null },
-        ...{ air: where, from: new Date(startMs + hour * hourMs).toISOString(), celsius },
-        ...{ humidity: where === 'dry' ? 5 : null, via: 'typed' as const },
+        reel: 'K1',
+        part: 'U-1',
+        supplierPart: null,
+        quantity: 9,
+        lot: null,
+        dateCode: null,
+        air: where,
+        from: new Date(startMs + hour * hourMs).toISOString(),
+        celsius,
+        humidity: where === 'dry' ? 5 : null,
+        via: 'typed' as const,
       },
       { at: hour * 3600 },
     );
   const life = (hour: number) =>
     reelLife(story.floor(), 'K1', {
-      ...{ line: 'L1', part: moistureOfSlot(story.floor(), wanted), nowMs: startMs + hour * hourMs },
+      line: 'L1',
+      part: moistureOfSlot(story.floor(), wanted),
+      nowMs: startMs + hour * hourMs,
     });
   return { story, air, life };
 }
@@ -136,7 +158,10 @@ test('beside a verdict the log keeps level, classes, climate, and which values w
     lifeJudgedWishes(
       story.floor(),
       {
-        ...{ act: 'load', line: 'L1', setup: 'moist', slot },
+        act: 'load',
+        line: 'L1',
+        setup: 'moist',
+        slot,
         reel: { reel: 'K1', part: 'U-1', quantity: 9, msl: null },
       },
       startMs + hourMs,
@@ -144,13 +169,25 @@ test('beside a verdict the log keeps level, classes, climate, and which values w
   const plain = told();
   plain.air('floor', 0);
   expect(asked(plain.story)).toMatchObject({
-    ...{ line: 'L1', slot, reel: 'K1', part: 'U-1', msl: '3', packageClass: 'C', leftSeconds: 167 * 3600 },
-    ...{ celsius: 30, humidity: 60, hotHours: 0, restsOn: 'copy', values: null },
+    line: 'L1',
+    slot,
+    reel: 'K1',
+    part: 'U-1',
+    msl: '3',
+    packageClass: 'C',
+    leftSeconds: 167 * 3600,
+    celsius: 30,
+    humidity: 60,
+    hotHours: 0,
+    restsOn: 'copy',
+    values: null,
   });
   const own = told({}, {});
   own.air('floor', 0);
   expect(asked(own.story)).toMatchObject({
-    ...{ leftSeconds: 119 * 3600, restsOn: 'own', edition: 'our copy' },
+    leftSeconds: 119 * 3600,
+    restsOn: 'own',
+    edition: 'our copy',
     values: moistureRuling(own.story.floor())?.entry,
   });
 });

@@ -59,7 +59,10 @@ describe('packageClassesOf()', () => {
 test('a ball grid array of 1.4 mm at 25 °C and 40 % has the 10 days of class A, not the endless life of its thickness', () => {
   const ask = (asked?: PackageFacts) =>
     floorLife({
-      ...{ level: '3', thicknessMm: 1.4, openedMs: 0, nowMs: 200 * 3_600_000 },
+      level: '3',
+      thicknessMm: 1.4,
+      openedMs: 0,
+      nowMs: 200 * 3_600_000,
       history: [{ fromMs: 0, toMs: null, where: 'floor', celsius: 25, humidity: 40 }],
       ...(asked ? { package: asked } : {}),
     });

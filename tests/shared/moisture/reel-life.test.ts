@@ -16,9 +16,18 @@ function begun() {
     story.tell(
       'reel.aired',
       {
-        ...{ reel: 'K1', part: 'R-100', supplierPart: null, quantity: 900, lot: null, dateCode: null },
-        ...{ air: where, from: new Date(startMs + hour * hourMs).toISOString() },
-        ...{ celsius: null, humidity: null, via: 'typed' as const, ...more },
+        reel: 'K1',
+        part: 'R-100',
+        supplierPart: null,
+        quantity: 900,
+        lot: null,
+        dateCode: null,
+        air: where,
+        from: new Date(startMs + hour * hourMs).toISOString(),
+        celsius: null,
+        humidity: null,
+        via: 'typed' as const,
+        ...more,
       },
       { at: hour * 3600 },
     );
@@ -100,7 +109,13 @@ describe('what setups say', () => {
     const { story } = begun();
     const setup = (id: string, slots: ReturnType<typeof wantedSlot>[]) =>
       story.tell('setup.taken', {
-        ...{ setup: id, product: id, side: 'top', revision: 'A', line: 'L1', source: 'test', slots },
+        setup: id,
+        product: id,
+        side: 'top',
+        revision: 'A',
+        line: 'L1',
+        source: 'test',
+        slots,
       });
     setup('a', [wantedSlot(slot, 'U-1', { msl: '2a', bodyMm: 2, alternates: ['U-2'] })]);
     setup('b', [wantedSlot(slot, 'U-1', { msl: '3', bodyMm: 3 }), wantedSlot('M1-F-002', 'R-9')]);
@@ -115,7 +130,13 @@ test('a load alone opens the bag in the log, where the setup states a level', ()
   const { story } = begun();
   const slots = [wantedSlot(slot, 'R-100', { msl: '3' })];
   story.tell('setup.taken', {
-    ...{ setup: 'moist', product: 'Brook', side: 'top', revision: 'B', line: 'L1', source: 'test', slots },
+    setup: 'moist',
+    product: 'Brook',
+    side: 'top',
+    revision: 'B',
+    line: 'L1',
+    source: 'test',
+    slots,
   });
   story.tell('reel.verified', verified(slot, 'R-100', { reel: 'K1', setup: 'moist' }), { at: 3600 });
   const life = reelLife(story.floor(), 'K1', { line: 'L1', part: level3, nowMs: startMs + 8 * hourMs });

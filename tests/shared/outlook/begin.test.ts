@@ -22,7 +22,12 @@ function loaded(counts: readonly [number | null, number]): Story {
   const story = beginStory();
   tellPlant(story, { rules: { loss: 0.0001 } });
   story.tell('setup.taken', {
-    ...{ setup: 'small', product: 'brook', side: 'top', revision: 'B', line: 'L1', source: 'test' },
+    setup: 'small',
+    product: 'brook',
+    side: 'top',
+    revision: 'B',
+    line: 'L1',
+    source: 'test',
     slots: [wantedSlot(one, 'R-100'), wantedSlot(two, 'R-200')],
   });
   story.tell('setup.chosen', { line: 'L1', setup: 'small' });

@@ -12,7 +12,12 @@ function told(counts: readonly [number | null, number]) {
   const story = beginStory();
   tellPlant(story, { rules: { loss: 0.0001 } });
   story.tell('setup.taken', {
-    ...{ setup: 'turns', product: 'brook', side: 'top', revision: 'B', line: 'L1', source: 'test' },
+    setup: 'turns',
+    product: 'brook',
+    side: 'top',
+    revision: 'B',
+    line: 'L1',
+    source: 'test',
     slots: [wantedSlot(one, 'R-100', { turn: 1 }), wantedSlot(two, 'R-100', { turn: 2 })],
   });
   story.tell('setup.chosen', { line: 'L1', setup: 'turns' });

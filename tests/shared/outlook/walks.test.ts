@@ -182,15 +182,18 @@ describe('lineSupply()', () => {
 
 describe('feederLosses()', () => {
   const finished = (feeder: string, at: number, lost: number): Finished => ({
-    ...{
-      chain: `${feeder}/${at}`,
-      entry: `${feeder}/${at}`,
-      atMs: at,
-      line: lineId,
-      slot: 'M1-F-001',
-      feeder,
-    },
-    ...{ part: 'P', startParts: 5000, startSd: 0, endParts: 0, endSd: 0, placements: 5000 - lost },
+    chain: `${feeder}/${at}`,
+    entry: `${feeder}/${at}`,
+    atMs: at,
+    line: lineId,
+    slot: 'M1-F-001',
+    feeder,
+    part: 'P',
+    startParts: 5000,
+    startSd: 0,
+    endParts: 0,
+    endSd: 0,
+    placements: 5000 - lost,
     told: 'count',
   });
   const withReels = (reels: readonly Finished[]): FloorState => ({
@@ -214,7 +217,10 @@ describe('feederLosses()', () => {
     const spliced = [21, 22, 23, 24, 25, 26].map(
       (at): Finished => ({
         ...finished(`F-00${at}`, at, 30),
-        ...{ startParts: 400, placements: 370, endSd: 40, told: 'splice' },
+        startParts: 400,
+        placements: 370,
+        endSd: 40,
+        told: 'splice',
       }),
     );
     const [worst] = feederLosses(withReels([finished('F-0231', 1, 350), ...spliced]), lineId);

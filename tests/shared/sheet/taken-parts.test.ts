@@ -21,8 +21,15 @@ const read = (header: string, body: readonly string[] = rows) =>
   readSheet(textToRows([header, ...body].join('\n').replaceAll(', ', ' ')).rows);
 
 const known: PartFacts = {
-  ...{ part: 'U-1', family: 'qfn', pins: 48, bodyMm: 0.9, bodyXMm: 7, bodyYMm: 7, isStacked: false },
-  ...{ msl: null, source: 'by hand' },
+  part: 'U-1',
+  family: 'qfn',
+  pins: 48,
+  bodyMm: 0.9,
+  bodyXMm: 7,
+  bodyYMm: 7,
+  isStacked: false,
+  msl: null,
+  source: 'by hand',
 };
 
 test.each(headers)('reads package, pins and body under %s', (header) => {
@@ -35,8 +42,15 @@ test('describes moisture-sensitive parts whose package it states', () => {
   const { slots } = read(headers[0] ?? '');
   expect(describedParts(slots, new Map(), 'x.csv')).toEqual([
     {
-      ...{ part: 'U-1', family: 'bga', pins: 256, bodyXMm: 17, bodyYMm: 17 },
-      ...{ bodyMm: null, isStacked: null, msl: null, source: 'x.csv' },
+      part: 'U-1',
+      family: 'bga',
+      pins: 256,
+      bodyXMm: 17,
+      bodyYMm: 17,
+      bodyMm: null,
+      isStacked: null,
+      msl: null,
+      source: 'x.csv',
     },
   ]);
 });

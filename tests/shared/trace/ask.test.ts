@@ -68,14 +68,21 @@ describe('tracePlaces()', () => {
   test('gives sure and possible panels, the codes among them, and whether it goes on', () => {
     expect(tracePlaces(index, { lot: 'LA' })).toMatchObject([
       {
-        ...{ product: 'Brook', run: 'r1', dateCode: '2605', sure: { first: 1, last: 42 } },
-        ...{ possible: { first: 1, last: 54 }, serials: ['SN-1', 'SN-50'], goesOn: false },
+        product: 'Brook',
+        run: 'r1',
+        dateCode: '2605',
+        sure: { first: 1, last: 42 },
+        possible: { first: 1, last: 54 },
+        serials: ['SN-1', 'SN-50'],
+        goesOn: false,
       },
     ]);
     expect(tracePlaces(index, { reel: 'K3' })).toMatchObject([
       {
-        ...{ sure: { first: 55, last: 60 }, possible: { first: 43, last: 60 } },
-        ...{ serials: ['SN-50'], goesOn: true },
+        sure: { first: 55, last: 60 },
+        possible: { first: 43, last: 60 },
+        serials: ['SN-50'],
+        goesOn: true,
       },
     ]);
   });

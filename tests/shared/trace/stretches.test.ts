@@ -60,7 +60,11 @@ describe('traceLog()', () => {
     build(story, 10);
     expect(shapes(story)).toEqual([{ reel: 'K1', run: 'r1', from: at(1), to: null }]);
     expect(indexOf(story).stretches[0]).toMatchObject({
-      ...{ line: 'L1', product: 'Brook', part: 'R-100', lot: 'LOT-K1', setup: 'brook-top-a' },
+      line: 'L1',
+      product: 'Brook',
+      part: 'R-100',
+      lot: 'LOT-K1',
+      setup: 'brook-top-a',
     });
   });
 
@@ -81,7 +85,12 @@ describe('traceLog()', () => {
     const story = begun();
     const bare = wantedSlot('M1-F-002', 'C-200', { perPanel: 0 });
     story.tell('setup.taken', {
-      ...{ setup: 'bare', product: 'Brook', side: 'top', revision: 'B', line: 'L1', source: 'test' },
+      setup: 'bare',
+      product: 'Brook',
+      side: 'top',
+      revision: 'B',
+      line: 'L1',
+      source: 'test',
       slots: [wantedSlot(slot, 'R-100'), bare],
     });
     load(story, 'K1');
@@ -115,7 +124,12 @@ describe('traceLog()', () => {
     const story = begun();
     const [one, two] = ['M1-F-001', 'M1-F-002'] as const;
     story.tell('setup.taken', {
-      ...{ setup: 'turns', product: 'Brook', side: 'top', revision: 'B', line: 'L1', source: 'test' },
+      setup: 'turns',
+      product: 'Brook',
+      side: 'top',
+      revision: 'B',
+      line: 'L1',
+      source: 'test',
       slots: [wantedSlot(one, 'R-100', { turn: 1 }), wantedSlot(two, 'R-100', { turn: 2 })],
     });
     story.tell('setup.chosen', { line: 'L1', setup: 'turns' });
@@ -251,8 +265,15 @@ describe('traceLog()', () => {
             splice(story, `K${number + 1}`, { quantity: each.quantity, run: now.run, panels: now.panels });
           } else if (each.is === 'count') {
             story.tell('reel.counted', {
-              ...{ line: 'L1', slot, reel: null, part: 'R-100', lot: null, quantity: each.quantity },
-              ...{ sd: 0, basis: 'typed', panels: now.panels },
+              line: 'L1',
+              slot,
+              reel: null,
+              part: 'R-100',
+              lot: null,
+              quantity: each.quantity,
+              sd: 0,
+              basis: 'typed',
+              panels: now.panels,
             });
           } else {
             story.tell('run.ended', { run: now.run, line: 'L1', panels: now.panels, note: '' });

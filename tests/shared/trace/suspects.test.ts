@@ -32,7 +32,10 @@ const sweep = (story: Story, reel: string, isRight: boolean) =>
   story.tell(
     'reel.verified',
     verified(slot, isRight ? 'R-100' : 'C-200', {
-      ...{ act: 'sweep', reel, lot: isRight ? 'LA' : 'LX', run: 'r1' },
+      act: 'sweep',
+      reel,
+      lot: isRight ? 'LA' : 'LX',
+      run: 'r1',
       ...(isRight ? {} : { verdict: 'refused' as const, reasons: [{ code: 'not-the-loaded-reel' }] }),
     }),
   );
@@ -104,8 +107,17 @@ describe('held panels', () => {
     story.tell('reel.unloaded', unloaded(slot, { run: 'r1', reel: 'K1', part: 'R-100' }));
     const { runs, codes } = suspectPanels(indexOf(story), { cause: 'wrong-reel', finding: found });
     story.tell('panels.contained', {
-      ...{ containment: 'c1', line: 'L1', slot, cause: 'wrong-reel', of: found, reel: 'X1', part: 'C-200' },
-      ...{ lot: 'LX', runs: [...runs], codes: [...codes], reason: 'wrong value' },
+      containment: 'c1',
+      line: 'L1',
+      slot,
+      cause: 'wrong-reel',
+      of: found,
+      reel: 'X1',
+      part: 'C-200',
+      lot: 'LX',
+      runs: [...runs],
+      codes: [...codes],
+      reason: 'wrong value',
     });
     const held = () => story.floor().contained.get('c1');
     expect([...(held()?.held.keys() ?? [])]).toEqual(Array.from({ length: 10 }, (_, at) => `PN${21 + at}`));
@@ -114,7 +126,12 @@ describe('held panels', () => {
     expect(now && stillHeld(now)).toEqual(Array.from({ length: 13 }, (_, at) => `PN${21 + at}`));
     const sign = (codes: string[] | null) =>
       story.tell('containment.signed', {
-        ...{ containment: 'c1', line: 'L1', codes, reason: 'reworked', by: 'lead', checked: 'tablet' },
+        containment: 'c1',
+        line: 'L1',
+        codes,
+        reason: 'reworked',
+        by: 'lead',
+        checked: 'tablet',
       });
     sign(['PN21', 'PN22']);
     const some = held();

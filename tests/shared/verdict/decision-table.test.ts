@@ -12,8 +12,13 @@ const values: { readonly [K in keyof Facts]: readonly Facts[K][] } = {
   slot: ['empty', 'loaded', 'not-in-setup', 'no-such-place'],
   own: ['wanted', 'alternate', 'alternate-of-another-product', 'other', 'none'],
   maker: [
-    ...(['none', 'listed-here', 'by-hand', 'listed-on-another-product'] as const),
-    ...(['of-another-part', 'of-nobody', 'own-number'] as const),
+    'none',
+    'listed-here',
+    'by-hand',
+    'listed-on-another-product',
+    'of-another-part',
+    'of-nobody',
+    'own-number',
   ],
   list: ['some', 'none'],
   blocked: [false, true],
@@ -21,8 +26,15 @@ const values: { readonly [K in keyof Facts]: readonly Facts[K][] } = {
   expiry: ['none', 'later', 'passed-before', 'passed-since'],
   age: ['no-rule', 'young', 'too-old-before', 'too-old-since', 'unreadable', 'none'],
   feeder: [
-    ...(['not-scanned', 'fits', 'too-wide', 'wrong-step', 'wrong-type', 'on-another-slot'] as const),
-    ...(['on-the-lane-beside', 'on-a-cart', 'not-on-the-list'] as const),
+    'not-scanned',
+    'fits',
+    'too-wide',
+    'wrong-step',
+    'wrong-type',
+    'on-another-slot',
+    'on-the-lane-beside',
+    'on-a-cart',
+    'not-on-the-list',
   ],
   quantity: ['told', 'unknown'],
   id: ['new', 'none', 'here', 'on-another-slot', 'on-a-cart'],
@@ -62,7 +74,9 @@ function build(facts: Facts): FloorState {
     ...brookSetup,
     slots: [
       wantedSlot('M1-F-005A', 'W-1', {
-        ...{ alternates: ['A-1'], supplierParts: hasList ? ['MK-HERE'] : [], feederType: 'twin' },
+        alternates: ['A-1'],
+        supplierParts: hasList ? ['MK-HERE'] : [],
+        feederType: 'twin',
       }),
       wantedSlot('M1-F-005B', 'B-1'),
       wantedSlot('M1-F-002', 'O-1', { supplierParts: ['MK-OTHER'] }),
@@ -70,7 +84,9 @@ function build(facts: Facts): FloorState {
     ],
   });
   story.tell('setup.taken', {
-    ...{ ...brookSetup, setup: 'fell', product: 'Fell' },
+    ...brookSetup,
+    setup: 'fell',
+    product: 'Fell',
     slots: [wantedSlot('M1-F-005A', 'W-1', { alternates: ['X-1'], supplierParts: ['MK-FELL'] })],
   });
   story.tell('supplier.approved', { supplierPart: 'MK-HAND', part: 'W-1' });
@@ -90,15 +106,18 @@ function build(facts: Facts): FloorState {
   put('M1-F-005B', 'B-1', 'K-lane', 'F-lane');
   put('M1-R-003', 'E-1', 'K-else', 'F-else');
   story.tell('cart.filled', {
-    ...{
-      cart: 'CART-1',
-      line: 'L1',
-      setup: 'brook-top-a',
-      slot: 'M1-F-002',
-      feeder: 'F-cart',
-      reel: 'K-cart',
-    },
-    ...{ part: 'O-1', supplierPart: null, lot: null, dateCode: null, quantity: 100, of: 'e' },
+    cart: 'CART-1',
+    line: 'L1',
+    setup: 'brook-top-a',
+    slot: 'M1-F-002',
+    feeder: 'F-cart',
+    reel: 'K-cart',
+    part: 'O-1',
+    supplierPart: null,
+    lot: null,
+    dateCode: null,
+    quantity: 100,
+    of: 'e',
   });
   if (facts.blocked)
     for (const lot of ['lot-1', 'lot-7'])
@@ -115,22 +134,30 @@ function floorOf(facts: Facts): FloorState {
 }
 
 const own = {
-  ...{ wanted: 'W-1', alternate: 'A-1', 'alternate-of-another-product': 'X-1', other: 'O-1' },
+  wanted: 'W-1',
+  alternate: 'A-1',
+  'alternate-of-another-product': 'X-1',
+  other: 'O-1',
   none: null,
 };
 const maker = {
-  ...{ none: null, 'listed-here': 'MK-HERE', 'by-hand': 'MK-HAND', 'listed-on-another-product': 'MK-FELL' },
-  ...{ 'of-another-part': 'MK-OTHER', 'of-nobody': 'MK-NOBODY', 'own-number': 'W-1' },
+  none: null,
+  'listed-here': 'MK-HERE',
+  'by-hand': 'MK-HAND',
+  'listed-on-another-product': 'MK-FELL',
+  'of-another-part': 'MK-OTHER',
+  'of-nobody': 'MK-NOBODY',
+  'own-number': 'W-1',
 };
 const feeder = {
-  ...{
-    'not-scanned': null,
-    fits: 'F-fits',
-    'too-wide': 'F-wide',
-    'wrong-step': 'F-step',
-    'wrong-type': 'F-type',
-  },
-  ...{ 'on-another-slot': 'F-else', 'on-the-lane-beside': 'F-lane', 'on-a-cart': 'F-cart' },
+  'not-scanned': null,
+  fits: 'F-fits',
+  'too-wide': 'F-wide',
+  'wrong-step': 'F-step',
+  'wrong-type': 'F-type',
+  'on-another-slot': 'F-else',
+  'on-the-lane-beside': 'F-lane',
+  'on-a-cart': 'F-cart',
   'not-on-the-list': 'F-9',
 };
 const id = { new: 'K-new', none: null, here: 'K-here', 'on-another-slot': 'K-else', 'on-a-cart': 'K-cart' };
@@ -142,8 +169,12 @@ const expires = {
 };
 // 12 months from Monday 24 February, 10 March and 2 June 2025.
 const dateCode = {
-  ...{ 'no-rule': null, 'too-old-before': '2509', 'too-old-since': '2510', young: '2523' },
-  ...{ unreadable: '25W', none: null },
+  'no-rule': null,
+  'too-old-before': '2509',
+  'too-old-since': '2510',
+  young: '2523',
+  unreadable: '25W',
+  none: null,
 };
 const life = {
   unlimited: null,
@@ -151,22 +182,30 @@ const life = {
   short: { leftSeconds: 100, neededSeconds: 101 },
   over: { leftSeconds: 0, neededSeconds: 50 },
   'baked-too-short': {
-    ...{ leftSeconds: 100, neededSeconds: 50 },
+    leftSeconds: 100,
+    neededSeconds: 50,
     shortBake: { hours: 1, celsius: 40, wanted: 552 },
   },
 };
 
 function questionOf(facts: Facts): VerifyQuestion {
   return {
-    ...{ act: facts.act, line: 'L1', setup: 'brook-top-a', slot: slots[facts.slot], today: '2026-03-20' },
+    act: facts.act,
+    line: 'L1',
+    setup: 'brook-top-a',
+    slot: slots[facts.slot],
+    today: '2026-03-20',
     feeder: feeder[facts.feeder],
     floorLife: life[facts.life],
     reel: {
-      ...{ reel: id[facts.id], part: own[facts.own], supplierPart: maker[facts.maker] },
+      reel: id[facts.id],
+      part: own[facts.own],
+      supplierPart: maker[facts.maker],
       quantity: facts.quantity === 'told' ? 500 : null,
       // Without an id a reel is known by part and lot: such a label reads like that of the loaded one.
       lot: facts.id === 'none' || facts.id === 'here' ? 'lot-1' : 'lot-7',
-      ...{ expires: expires[facts.expiry], dateCode: dateCode[facts.age] },
+      expires: expires[facts.expiry],
+      dateCode: dateCode[facts.age],
     },
   };
 }

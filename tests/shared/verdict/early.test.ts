@@ -9,8 +9,14 @@ import { beginStory, brookSetup, type Story, tellPlant, verified } from '../floo
 
 const label = { reel: 'K-9', part: 'R-100', supplierPart: null, quantity: 1000, lot: 'LOT7' };
 const nothingYet: EarlyQuestion = {
-  ...{ act: 'load', line: 'L1', setup: 'brook-top-a', slot: null, feeder: null, reel: null },
-  ...{ isPartial: false, today: '2026-03-02' },
+  act: 'load',
+  line: 'L1',
+  setup: 'brook-top-a',
+  slot: null,
+  feeder: null,
+  reel: null,
+  isPartial: false,
+  today: '2026-03-02',
 };
 
 function floorOf(before: (story: Story) => void = () => undefined) {
@@ -70,7 +76,8 @@ describe('refusedAlready()', () => {
     const floor = floorOf((story) =>
       story.tell('setup.taken', {
         ...brookSetup,
-        ...{ setup: 'burn-top-a', product: 'Burn' },
+        setup: 'burn-top-a',
+        product: 'Burn',
         slots: brookSetup.slots.map((slot) => ({
           ...slot,
           alternates: slot.part === 'R-100' ? ['R-109'] : [],

@@ -48,8 +48,16 @@ export interface Opinion {
 /** A refusal is a fact; a hold is a doubt that a lead decides; the rest are notes. */
 const notes = ['by-alternate', 'by-supplier-part', 'mixed-lots'];
 const doubts = [
-  ...['part-contradicts', 'alternate-not-approved', 'supplier-part-not-approved', 'maker-not-listed'],
-  ...['expired', 'date-code-old', 'date-code-unknown', 'floor-life-short', 'bake-short', 'no-quantity'],
+  'part-contradicts',
+  'alternate-not-approved',
+  'supplier-part-not-approved',
+  'maker-not-listed',
+  'expired',
+  'date-code-old',
+  'date-code-unknown',
+  'floor-life-short',
+  'bake-short',
+  'no-quantity',
   'feeder-unknown',
 ];
 

@@ -7,7 +7,12 @@ import { verifyForCart } from '../../../shared/verdict/verify-cart.ts';
 import { beginStory, type Story, tellPlant, verified } from '../floor/story.ts';
 
 const ask = (feeder: string | null, slot = 'M1-F-001'): VerifyQuestion => ({
-  ...{ act: 'load', line: 'L1', setup: 'brook-top-a', slot, feeder, today: '2026-03-02' },
+  act: 'load',
+  line: 'L1',
+  setup: 'brook-top-a',
+  slot,
+  feeder,
+  today: '2026-03-02',
   reel: { reel: 'K-new', part: 'R-100', supplierPart: null, quantity: 5000, lot: 'lot-7' },
 });
 
@@ -35,8 +40,19 @@ describe('verifyForCart()', () => {
   const filled = (more: Partial<PayloadOf<'cart.filled'>> = {}) => {
     const story = loaded();
     story.tell('cart.filled', {
-      ...{ cart: 'CART-1', line: 'L1', setup: 'brook-top-a', slot: 'M1-R-003', feeder: 'F-9', reel: 'K-9' },
-      ...{ part: 'R-100', supplierPart: null, lot: null, dateCode: null, quantity: 100, of: 'e', ...more },
+      cart: 'CART-1',
+      line: 'L1',
+      setup: 'brook-top-a',
+      slot: 'M1-R-003',
+      feeder: 'F-9',
+      reel: 'K-9',
+      part: 'R-100',
+      supplierPart: null,
+      lot: null,
+      dateCode: null,
+      quantity: 100,
+      of: 'e',
+      ...more,
     });
     return story.floor();
   };

@@ -17,11 +17,20 @@ import {
 } from '../floor/story.ts';
 
 const reel = (more: Partial<VerifyQuestion['reel']> = {}): VerifyQuestion['reel'] => ({
-  ...{ reel: 'K-new', part: 'R-100', supplierPart: null, quantity: 5000, lot: 'lot-7' },
+  reel: 'K-new',
+  part: 'R-100',
+  supplierPart: null,
+  quantity: 5000,
+  lot: 'lot-7',
   ...more,
 });
 const ask = (more: Partial<VerifyQuestion> = {}): VerifyQuestion => ({
-  ...{ act: 'load', line: 'L1', setup: 'brook-top-a', slot: 'M1-F-001', feeder: null, reel: reel() },
+  act: 'load',
+  line: 'L1',
+  setup: 'brook-top-a',
+  slot: 'M1-F-001',
+  feeder: null,
+  reel: reel(),
   today: '2026-03-02',
   ...more,
 });
@@ -58,7 +67,8 @@ const twin = (story: Story) => {
   story.tell('feeder.typed', { feeder: 'F-single', type: 'single 8', ...none });
   story.tell('feeder.typed', { feeder: 'F-twin', type: 'twin 8', ...none });
   story.tell('setup.taken', {
-    ...{ ...brookSetup, setup: 'twins' },
+    ...brookSetup,
+    setup: 'twins',
     slots: [
       wantedSlot('M1-F-005A', 'R-100', { feederType: 'twin 8' }),
       wantedSlot('M1-F-005B', 'R-100', { feederType: 'twin 8' }),
@@ -70,8 +80,18 @@ const twin = (story: Story) => {
 
 const fillCart = (story: Story) =>
   story.tell('cart.filled', {
-    ...{ cart: 'CART-1', line: 'L1', setup: 'brook-top-a', slot: 'M1-R-003', feeder: 'F-9', reel: 'K-9' },
-    ...{ part: 'R-100', supplierPart: null, lot: null, dateCode: null, quantity: 100, of: 'e' },
+    cart: 'CART-1',
+    line: 'L1',
+    setup: 'brook-top-a',
+    slot: 'M1-R-003',
+    feeder: 'F-9',
+    reel: 'K-9',
+    part: 'R-100',
+    supplierPart: null,
+    lot: null,
+    dateCode: null,
+    quantity: 100,
+    of: 'e',
   });
 
 const cases: readonly Case[] = [
@@ -220,11 +240,9 @@ const cases: readonly Case[] = [
     before: (story) =>
       story.tell('setup.taken', {
         ...brookSetup,
-        ...{
-          setup: 'fell',
-          product: 'Fell',
-          slots: [wantedSlot('M1-F-001', 'R-100', { alternates: ['R-101'] })],
-        },
+        setup: 'fell',
+        product: 'Fell',
+        slots: [wantedSlot('M1-F-001', 'R-100', { alternates: ['R-101'] })],
       }),
     ask: ask({ reel: reel({ part: 'R-101' }) }),
     reason: { code: 'alternate-not-approved', wanted: 'R-100', found: 'R-101', approvedFor: ['Fell'] },
@@ -246,11 +264,9 @@ const cases: readonly Case[] = [
     before: (story) =>
       story.tell('setup.taken', {
         ...brookSetup,
-        ...{
-          setup: 'fell',
-          product: 'Fell',
-          slots: [wantedSlot('M1-F-010', 'U-300', { supplierParts: ['SUP-9'] })],
-        },
+        setup: 'fell',
+        product: 'Fell',
+        slots: [wantedSlot('M1-F-010', 'U-300', { supplierParts: ['SUP-9'] })],
       }),
     ask: ask({ slot: 'M1-F-010', reel: reel({ part: null, supplierPart: 'SUP-9' }) }),
     reason: { code: 'maker-not-listed', listed: ['SUP-300'], approvedFor: ['Fell'] },
@@ -273,8 +289,14 @@ const cases: readonly Case[] = [
     why: 'an older reel of the part lies in the store',
     before: (story) =>
       story.tell('reel.put', {
-        ...{ reel: 'K-old', part: 'R-100', supplierPart: null, quantity: 400, lot: null, dateCode: '2301' },
-        ...{ place: 'A-1', via: 'wedge' },
+        reel: 'K-old',
+        part: 'R-100',
+        supplierPart: null,
+        quantity: 400,
+        lot: null,
+        dateCode: '2301',
+        place: 'A-1',
+        via: 'wedge',
       }),
     ask: ask({ reel: reel({ dateCode: '2409' }) }),
     reason: { code: 'older-in-store', reel: 'K-old', place: 'A-1', by: 'made', dateCode: '2301' },
@@ -477,8 +499,17 @@ describe('verifyReel()', () => {
       before: (story) => {
         loadK1(story);
         story.tell('reel.unloaded', {
-          ...{ line: 'L1', run: null, slot: 'M1-F-001', feeder: null, reel: 'K1', part: null, lot: null },
-          ...{ quantity: 300, basis: 'weighed', panels: 0, via: 'typed' },
+          line: 'L1',
+          run: null,
+          slot: 'M1-F-001',
+          feeder: null,
+          reel: 'K1',
+          part: null,
+          lot: null,
+          quantity: 300,
+          basis: 'weighed',
+          panels: 0,
+          via: 'typed',
         });
       },
     });

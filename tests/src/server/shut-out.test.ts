@@ -170,12 +170,10 @@ describe('a lead who was removed', () => {
       tablet.caller.call('/api/codes', codeMadeSchema, { json: {}, person: checked.value.token });
     expect(await ask()).toMatchObject({ ok: true });
     const removed = makeChain({
-      ...{
-        tablet: 't1',
-        count: 1,
-        kind: 'person.removed',
-        payload: () => ({ person: 'p2' }),
-      },
+      tablet: 't1',
+      count: 1,
+      kind: 'person.removed',
+      payload: () => ({ person: 'p2' }),
       ...(last ? { after: last } : {}),
     });
     await push(removed);

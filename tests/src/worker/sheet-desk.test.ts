@@ -14,12 +14,20 @@ import type {
 } from '../../../src/worker/sheet-protocol.ts';
 
 const wishes: SheetWishes = {
-  ...{ columns: null, placementColumns: null, remembered: {}, page: null, scope: null },
-  ...{ boardsPerPanel: 1, machine: '', bank: '', approved: [] },
+  columns: null,
+  placementColumns: null,
+  remembered: {},
+  page: null,
+  scope: null,
+  boardsPerPanel: 1,
+  machine: '',
+  bank: '',
+  approved: [],
 };
 const fixtures = path.resolve(import.meta.dirname, '../../fixtures/sheets');
 const fixture = (name: string): SheetSource => ({
-  ...{ number: 1, name },
+  number: 1,
+  name,
   content: new Blob([readFileSync(path.join(fixtures, name))]),
 });
 const text = (content: string, number = 1): SheetSource => ({ number, name: 'pasted', content });

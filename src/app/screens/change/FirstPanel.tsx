@@ -98,8 +98,13 @@ function CheckRow({ check, changeover, onMeasure }: CheckRowProps) {
   const { wanted, measured, looked, state } = check;
   const look = (right: boolean) => {
     const payload = {
-      ...{ changeover: changeover.changeover, line: changeover.line, setup: changeover.setup },
-      ...{ slot: wanted.slot, part: wanted.part, right, note: '' },
+      changeover: changeover.changeover,
+      line: changeover.line,
+      setup: changeover.setup,
+      slot: wanted.slot,
+      part: wanted.part,
+      right,
+      note: '',
     };
     app.write([{ kind: 'panel.looked', payload }]).catch(() => undefined); // shown by the fault screen
   };

@@ -24,7 +24,10 @@ interface OtherListProps {
 }
 
 const nothingChanges = {
-  ...{ sideChanges: false, stencilChanges: false, productChanges: false, programChanges: false },
+  sideChanges: false,
+  stencilChanges: false,
+  productChanges: false,
+  programChanges: false,
 };
 
 export function OtherList({ desk, line, purpose, slot }: OtherListProps) {
@@ -65,8 +68,13 @@ export function OtherList({ desk, line, purpose, slot }: OtherListProps) {
             testId="list-open"
             onPress={() => {
               const payload = {
-                ...{ checklist: newId(), template: template.template, version: template.version, line },
-                ...{ changeover: null, slot, facts: nothingChanges },
+                checklist: newId(),
+                template: template.template,
+                version: template.version,
+                line,
+                changeover: null,
+                slot,
+                facts: nothingChanges,
               };
               app.write([{ kind: 'checklist.opened', payload }]).catch(() => undefined); // shown by the fault screen
             }}

@@ -27,7 +27,10 @@ export function dockingEntries(
       kind: 'reel.unloaded' as const,
       payload: {
         ...unloadedFacts(floor, loaded),
-        ...{ cart, via: 'machine' as const, quantity: null, basis: null },
+        cart,
+        via: 'machine' as const,
+        quantity: null,
+        basis: null,
       },
     })),
     {

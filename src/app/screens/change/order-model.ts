@@ -46,7 +46,12 @@ export function withoutBegun<L extends OrderList>(list: L, begun: ReadonlySet<st
 /** The list as the log keeps it. */
 export function keptPayload(line: string, list: OrderList): PayloadOf<'plan.kept'> {
   const jobs = list.jobs.map(({ id, setup, panels, panelSeconds, dueMs, isHeld }) => ({
-    ...{ id, setup, panels, panelSeconds, dueMs, isHeld },
+    id,
+    setup,
+    panels,
+    panelSeconds,
+    dueMs,
+    isHeld,
   }));
   return { line, jobs, byHand: definedOnly(list.byHand ?? {}) };
 }
@@ -136,7 +141,8 @@ export function toQuestion(
     const slots = (floor.setups.get(job.setup)?.slots ?? []).filter((slot) => slot.perPanel > 0);
     for (const slot of slots) widths[slot.part] = Math.max(widths[slot.part] ?? 1, slot.positions);
     return {
-      ...{ id: job.id, parts: [...new Set(slots.map((slot) => slot.part))] },
+      id: job.id,
+      parts: [...new Set(slots.map((slot) => slot.part))],
       runMinutes: (job.panels * job.panelSeconds) / 60,
       ...(job.dueMs === null ? {} : { dueMinutes: dueMinutes(job.dueMs) }),
     };
@@ -144,7 +150,9 @@ export function toQuestion(
   const loaded = loadedFeeders(floor, line).filter((feeder) => feeder.part !== '');
   for (const feeder of loaded) widths[feeder.part] = Math.max(widths[feeder.part] ?? 1, feeder.width);
   return {
-    ...{ capacity: Math.max(1, linePositions(floor, line)), jobs, widths },
+    capacity: Math.max(1, linePositions(floor, line)),
+    jobs,
+    widths,
     loaded: [...new Set(loaded.map((feeder) => feeder.part))],
     handling: { putIn: putIn.minutes, takeOut: takeOut.minutes, perChange: perChange.minutes },
     locks: list.jobs.flatMap((job, place) => (job.isHeld ? [{ job: job.id, place }] : [])),

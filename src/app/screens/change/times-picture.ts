@@ -51,10 +51,12 @@ export function pictureTimes(times: ChangeTimes, beganMs: number, pauses: readon
     tickMinutes.find((minutes) => whole / minutes < MOST_TICKS) ??
     Math.ceil(whole / MOST_TICKS / 1440) * 1440;
   const ticks = Array.from({ length: Math.floor(whole / each) + 1 }, (_, index) => ({
-    ...{ minutes: index * each, left: ((index * each) / whole) * 100 },
+    minutes: index * each,
+    left: ((index * each) / whole) * 100,
   }));
   return {
-    ...{ ticks, lanes: lanes.filter((lane) => lane.acts.length > 0) },
+    ticks,
+    lanes: lanes.filter((lane) => lane.acts.length > 0),
     stops: pauses.flatMap((pause) => stretch(pause.fromMs, pause.toMs) ?? []),
   };
 }

@@ -48,7 +48,11 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   const tape = loaded?.tapes.at(-1);
   const life = tape
     ? reelLifeText(floor, tape.reel, {
-        ...{ line, part: moistureOfSlot(floor, wanted), openedMs: tape.atMs, nowMs: app.clock.nowMs(), zone },
+        line,
+        part: moistureOfSlot(floor, wanted),
+        openedMs: tape.atMs,
+        nowMs: app.clock.nowMs(),
+        zone,
       })
     : null;
 

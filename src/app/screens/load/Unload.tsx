@@ -31,7 +31,11 @@ async function unload(app: App, loaded: SlotState, left: Left): Promise<void> {
     {
       kind: 'reel.unloaded',
       payload: {
-        ...{ line, run, slot, feeder: loaded.feeder, via: 'typed' as const },
+        line,
+        run,
+        slot,
+        feeder: loaded.feeder,
+        via: 'typed' as const,
         panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
         reel: tape === undefined || tape.reel.startsWith('~') ? null : tape.reel,
         part: tape?.part ?? null,

@@ -53,7 +53,11 @@ export function mapBanks(line: Line, progress: SetupProgress, sweep: Sweep | nul
   for (const each of progress.unwanted) put(extraPlace(each, { seen, inTheWay: progress.inTheWay }));
   const banks = line.machines.flatMap(({ machine, name, banks }) =>
     banks.map(({ bank, name: bankName, positions }) => ({
-      ...{ machine, machineName: name, bank, bankName, positions },
+      machine,
+      machineName: name,
+      bank,
+      bankName,
+      positions,
       places: [],
     })),
   );

@@ -103,8 +103,12 @@ function SettleDialog({ conflict, onClose }: { readonly conflict: Conflict; read
 
   function settle(keep: string | null): void {
     const payload = {
-      ...{ conflict: conflict.conflict, line: conflict.line, slot: conflict.slots[0] ?? null, keep },
-      ...{ reason: reason.trim(), by: app.person.value?.person ?? '' },
+      conflict: conflict.conflict,
+      line: conflict.line,
+      slot: conflict.slots[0] ?? null,
+      keep,
+      reason: reason.trim(),
+      by: app.person.value?.person ?? '',
     };
     app.write([{ kind: 'conflict.settled', payload }]).then(
       () => {

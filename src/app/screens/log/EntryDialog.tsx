@@ -21,8 +21,13 @@ interface EntryDialogProps {
 }
 
 const correctable = [
-  ...['reel.verified', 'reel.unloaded', 'panels.counted', 'hold.cleared', 'reel.counted'],
-  ...['reel.aired', 'bake.approved'],
+  'reel.verified',
+  'reel.unloaded',
+  'panels.counted',
+  'hold.cleared',
+  'reel.counted',
+  'reel.aired',
+  'bake.approved',
 ];
 
 /** True where taking the entry back would change what stands: nothing newer has been done to the same slot. */

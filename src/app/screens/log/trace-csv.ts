@@ -6,9 +6,27 @@ import { guardFormula } from '../../../../shared/log/export-rows.ts';
 import type { TracedPlace } from '../../../../shared/trace/ask.ts';
 
 const head = [
-  ...['line', 'lineName', 'run', 'runStarted', 'product', 'slot', 'feeder', 'reel', 'part', 'supplierPart'],
-  ...['lot', 'dateCode', 'sureFirst', 'sureLast', 'possibleFirst', 'possibleLast', 'serials'],
-  ...['at', 'who', 'whoName', 'guessed'],
+  'line',
+  'lineName',
+  'run',
+  'runStarted',
+  'product',
+  'slot',
+  'feeder',
+  'reel',
+  'part',
+  'supplierPart',
+  'lot',
+  'dateCode',
+  'sureFirst',
+  'sureLast',
+  'possibleFirst',
+  'possibleLast',
+  'serials',
+  'at',
+  'who',
+  'whoName',
+  'guessed',
 ];
 
 /** The places as CSV (RFC 4180) with a byte order mark; texts that look like formulas are guarded. */
@@ -18,11 +36,26 @@ export function placesToCsv(places: readonly TracedPlace[], floor: FloorState): 
     const startedMs = floor.runs.get(run)?.startedMs;
     const started = startedMs === undefined ? null : new Date(startedMs).toISOString();
     return [
-      ...[line, floor.lines.get(line)?.name ?? null, run, started, product, slot, feeder, reel],
-      ...[part, supplierPart, lot, dateCode],
-      ...[place.sure?.first ?? null, place.sure?.last ?? null],
-      ...[place.possible?.first ?? null, place.possible?.last ?? null],
-      ...[place.serials.join(' '), at, who, who === null ? null : (floor.people.get(who)?.name ?? null)],
+      line,
+      floor.lines.get(line)?.name ?? null,
+      run,
+      started,
+      product,
+      slot,
+      feeder,
+      reel,
+      part,
+      supplierPart,
+      lot,
+      dateCode,
+      place.sure?.first ?? null,
+      place.sure?.last ?? null,
+      place.possible?.first ?? null,
+      place.possible?.last ?? null,
+      place.serials.join(' '),
+      at,
+      who,
+      who === null ? null : (floor.people.get(who)?.name ?? null),
       place.guessed.join(' '),
     ];
   });

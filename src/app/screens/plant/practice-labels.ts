@@ -97,17 +97,29 @@ function wrongReels(floor: FloorState, wanted: readonly SetupSlot[]): PracticeLa
     ...(other
       ? [
           {
-            ...{ ...common, id: 'reel-wrong', what: 'wrong' as const, part: other.part, other: other.slot },
+            ...common,
+            id: 'reel-wrong',
+            what: 'wrong' as const,
+            part: other.part,
+            other: other.slot,
             codes: reelCodes(floor, other, REEL_PARTS, '-W'),
           },
         ]
       : []),
     {
-      ...{ ...common, id: 'reel-foreign', what: 'wrong', part: foreign.part, other: null },
+      ...common,
+      id: 'reel-foreign',
+      what: 'wrong',
+      part: foreign.part,
+      other: null,
       codes: reelCodes(floor, foreign, REEL_PARTS, '-X'),
     },
     {
-      ...{ ...common, id: 'reel-bare', what: 'bare', part: first.part, other: null },
+      ...common,
+      id: 'reel-bare',
+      what: 'bare',
+      part: first.part,
+      other: null,
       codes: reelCodes(floor, first, null, '-B'),
     },
   ];

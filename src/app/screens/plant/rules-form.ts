@@ -40,15 +40,13 @@ export interface RulesForm {
 /** A line's rules before anybody set them. Common practice: ten minutes of warning, a minute a splice; tape lengths unknown. */
 export function firstRules(line: string): LineRules {
   return {
-    ...{
-      line,
-      leadSeconds: 600,
-      walkSeconds: 60,
-      spliceSeconds: 60,
-      hubToPickMm: null,
-      intakeToPickMm: null,
-      loss: 0.003,
-    },
+    line,
+    leadSeconds: 600,
+    walkSeconds: 60,
+    spliceSeconds: 60,
+    hubToPickMm: null,
+    intakeToPickMm: null,
+    loss: 0.003,
     shifts: [],
     breaks: [],
     stops: [],
@@ -67,7 +65,12 @@ export function rulesToForm(
   const { ignoreCase, ignoreSpaces, ignoreDashes, packingSuffixes } = rules.comparison;
   const { shifts, breaks, feedersKnown } = rules;
   return {
-    ...{ shifts, breaks, feedersKnown, ignoreCase, ignoreSpaces, ignoreDashes },
+    shifts,
+    breaks,
+    feedersKnown,
+    ignoreCase,
+    ignoreSpaces,
+    ignoreDashes,
     leadMinutes: String(rules.leadSeconds / 60),
     walkSeconds: String(rules.walkSeconds),
     spliceSeconds: String(rules.spliceSeconds),

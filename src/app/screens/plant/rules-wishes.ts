@@ -43,7 +43,10 @@ export function pageOf(floor: FloorState, rules: LineRules, form: RulesForm): Ru
   const tape = floor.tapeRules.get(line);
   const text = (mm: number | null | undefined) => (mm === null || mm === undefined ? '' : String(mm));
   return {
-    ...{ form, weeks, trailerMm: text(tape?.trailerMm), leaderMm: text(tape?.leaderMm) },
+    form,
+    weeks,
+    trailerMm: text(tape?.trailerMm),
+    leaderMm: text(tape?.leaderMm),
     ages: (floor.ageLimits.get(line) ?? []).map(({ begins, months }) => ({ begins, months: String(months) })),
   };
 }

@@ -117,10 +117,14 @@ export function Reels(props: ReelsProps) {
           <ReelRow
             key={reel.reel}
             listed={{
-              ...{ reel, isBlocked: blockReasons(floor, reel).length > 0 },
+              reel,
+              isBlocked: blockReasons(floor, reel).length > 0,
               ...leftOn(floor, reel),
               life: reelLifeText(floor, reel.reel, {
-                ...{ line: lineOf(reel), part: moist.get(reel.part ?? '') ?? null, nowMs, zone },
+                line: lineOf(reel),
+                part: moist.get(reel.part ?? '') ?? null,
+                nowMs,
+                zone,
               }),
             }}
             onAir={setAiring}

@@ -3,8 +3,14 @@ import type { StepCondition, StepKind } from '../../../../shared/floor/checklist
 import { plural } from '../words.ts';
 
 const kindsEn: Readonly<Record<StepKind, string>> = {
-  ...{ tick: 'tick', measure: 'measured value', scan: 'scan', choice: 'choice', photo: 'picture' },
-  ...{ note: 'note', sign: 'signature', known: 'checked by the app' },
+  tick: 'tick',
+  measure: 'measured value',
+  scan: 'scan',
+  choice: 'choice',
+  photo: 'picture',
+  note: 'note',
+  sign: 'signature',
+  known: 'checked by the app',
 };
 
 const conditionsEn: Readonly<Record<StepCondition, string>> = {

@@ -16,7 +16,11 @@ export const words = {
   marks: (count: number) => plural(count, '1 action', `${count} actions`),
   steps: 'Longest actions',
   kinds: {
-    ...{ step: 'checklist', skip: 'skipped', load: 'put in', unload: 'taken out', measure: 'measured' },
+    step: 'checklist',
+    skip: 'skipped',
+    load: 'put in',
+    unload: 'taken out',
+    measure: 'measured',
     look: 'looked at',
   },
   none: 'Nothing is ticked or scanned in this changeover yet.',

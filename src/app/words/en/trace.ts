@@ -9,7 +9,12 @@ export const words = {
   help: 'Type or scan a lot, reel, part, feeder, slot or panel code, in small or capital letters. Or choose a person.',
   ask: 'Trace',
   kinds: {
-    ...{ lot: 'Lot', reel: 'Reel', part: 'Part', feeder: 'Feeder', slot: 'Slot', person: 'Person' },
+    lot: 'Lot',
+    reel: 'Reel',
+    part: 'Part',
+    feeder: 'Feeder',
+    slot: 'Slot',
+    person: 'Person',
     panel: 'Panel',
   },
   choosePerson: 'Choose who put it on',

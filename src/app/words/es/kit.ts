@@ -67,8 +67,10 @@ export const words: Sentences<typeof english> = {
   filling: (cart) => `Llenando ${cart}`,
   leave: 'Dejar el carro',
   wanted: {
-    ...{ slot: 'Escanee la posición', feeder: 'Escanee el alimentador' },
-    ...{ 'old-reel': '', reel: 'Escanee la bobina' },
+    slot: 'Escanee la posición',
+    feeder: 'Escanee el alimentador',
+    'old-reel': '',
+    reel: 'Escanee la bobina',
   },
   accepted: (slot) => `Correcta: lista para ${slot}.`,
   refused: (why) => `No la ponga: ${why}`,

@@ -4,8 +4,14 @@ import type { words as english } from '../en/template.ts';
 import { plural, type Sentences } from '../words.ts';
 
 const kindsEs: Readonly<Record<StepKind, string>> = {
-  ...{ tick: 'marca', measure: 'valor medido', scan: 'escaneo', choice: 'opción', photo: 'foto' },
-  ...{ note: 'nota', sign: 'firma', known: 'lo comprueba la aplicación' },
+  tick: 'marca',
+  measure: 'valor medido',
+  scan: 'escaneo',
+  choice: 'opción',
+  photo: 'foto',
+  note: 'nota',
+  sign: 'firma',
+  known: 'lo comprueba la aplicación',
 };
 
 const conditionsEs: Readonly<Record<StepCondition, string>> = {

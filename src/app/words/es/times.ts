@@ -17,7 +17,11 @@ export const words: Sentences<typeof english> = {
   marks: (count) => plural(count, '1 acción', `${count} acciones`),
   steps: 'Acciones más largas',
   kinds: {
-    ...{ step: 'lista', skip: 'omitido', load: 'metido', unload: 'sacado', measure: 'medido' },
+    step: 'lista',
+    skip: 'omitido',
+    load: 'metido',
+    unload: 'sacado',
+    measure: 'medido',
     look: 'mirado',
   },
   none: 'Aún no hay nada marcado ni escaneado en este cambio.',

@@ -10,7 +10,8 @@ import { beginStory, type Story, startMs, tellPlant, verified } from '../../../s
 
 const scan = (text: string): Scan => ({
   codes: [{ text, format: null, symbologyId: null }],
-  ...{ via: 'wedge', atMs: 0 },
+  via: 'wedge',
+  atMs: 0,
 });
 const envelope = (...elements: string[]) => `[)>\x1e06\x1d${elements.join('\x1d')}\x1e\x04`; // ISO/IEC 15434 format 06
 function viewOf(before: (story: Story) => void = () => undefined): DeskView {
@@ -131,7 +132,9 @@ describe('a word that no list knows', () => {
         { field: 'reel', value: word },
       ]);
       expect(answerMeaning(desk, 'place', word, view)).toMatchObject({
-        ...{ reel: null, question: null, told: { tell: 'place', place: word } },
+        reel: null,
+        question: null,
+        told: { tell: 'place', place: word },
       });
       expect(answerMeaning(desk, 'reel', word, view).reel?.reel).toBe(word);
     }
@@ -140,8 +143,14 @@ describe('a word that no list knows', () => {
   test('is the place where a reel lies there', () => {
     const view = viewOf((story) =>
       story.tell('reel.put', {
-        ...{ reel: 'K1', part: 'R-100', supplierPart: null, quantity: 5, lot: null, dateCode: null },
-        ...{ place: 'SHELF-A1', via: 'typed' },
+        reel: 'K1',
+        part: 'R-100',
+        supplierPart: null,
+        quantity: 5,
+        lot: null,
+        dateCode: null,
+        place: 'SHELF-A1',
+        via: 'typed',
       }),
     );
     expect(play(view, 'SHELF-A1')).toMatchObject({

@@ -4,8 +4,13 @@ import { describe, expect, test } from 'vitest';
 import { deskFrom } from '../../../../src/app/desk/kept.ts';
 
 const desk = {
-  ...{ slot: 'M1-F-001', atSlot: true, feeder: 'FD-07', reel: null, partial: null },
-  ...{ oldSeen: false, old: null },
+  slot: 'M1-F-001',
+  atSlot: true,
+  feeder: 'FD-07',
+  reel: null,
+  partial: null,
+  oldSeen: false,
+  old: null,
 };
 const kept = { person: 'ana', line: 'L1', atMs: 1000, desk };
 const now = { person: 'ana', line: 'L1', nowMs: 60_000 };
@@ -13,7 +18,10 @@ const now = { person: 'ana', line: 'L1', nowMs: 60_000 };
 describe('deskFrom()', () => {
   test('brings the wells back with the moment that they are from, and waits for a word', () => {
     expect(deskFrom(kept, now)).toMatchObject({
-      ...{ slot: 'M1-F-001', feeder: 'FD-07', mode: 'work', question: null },
+      slot: 'M1-F-001',
+      feeder: 'FD-07',
+      mode: 'work',
+      question: null,
       told: { tell: 'came-back', atMs: 1000 },
     });
   });

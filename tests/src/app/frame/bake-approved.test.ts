@@ -24,9 +24,18 @@ function bakedShort() {
     story.tell(
       'reel.aired',
       {
-        ...{ reel: 'K1', part: 'R-100', supplierPart: null, quantity: 100, lot: null, dateCode: null },
-        ...{ air: where, from: new Date(startMs + hour * hourMs).toISOString(), msl: '3', via: 'typed' },
-        ...{ celsius: where === 'bake' ? 90 : null, humidity: null },
+        reel: 'K1',
+        part: 'R-100',
+        supplierPart: null,
+        quantity: 100,
+        lot: null,
+        dateCode: null,
+        air: where,
+        from: new Date(startMs + hour * hourMs).toISOString(),
+        msl: '3',
+        via: 'typed',
+        celsius: where === 'bake' ? 90 : null,
+        humidity: null,
       },
       { at: toldAt * 3600 },
     );
@@ -38,8 +47,15 @@ function bakedShort() {
       story.tell(
         'bake.approved',
         {
-          ...{ reel: 'K1', line: 'L1', of: bake, hours: 10, celsius: 90, reason: 'maker’s sheet' },
-          ...{ by: 'lea', checked: 'tablet' as const, ...more },
+          reel: 'K1',
+          line: 'L1',
+          of: bake,
+          hours: 10,
+          celsius: 90,
+          reason: 'maker’s sheet',
+          by: 'lea',
+          checked: 'tablet' as const,
+          ...more,
         },
         { at: atHour * 3600 },
       ),
@@ -150,7 +166,10 @@ describe('what a lead is asked', () => {
     story.tell('person.added', { person: 'lea', name: 'Lea Arden', role: 'lead', badge: 'B-7', pin: null });
     const text = () =>
       reelLifeText(story.floor(), 'K1', {
-        ...{ line: 'L1', part, nowMs: startMs + 185 * hourMs, zone: 'UTC' },
+        line: 'L1',
+        part,
+        nowMs: startMs + 185 * hourMs,
+        zone: 'UTC',
       });
     expect(text()).toMatchObject({ text: expect.stringContaining('baked shorter'), tone: 'stop' });
     approve(183);

@@ -34,7 +34,12 @@ describe('reckonCount()', () => {
     expect(found.parts).toBeCloseTo((10_000 * (105 ** 2 - 60 ** 2)) / (137 ** 2 - 60 ** 2), 6);
     expect(found.sd).toBeGreaterThan(50); // half a millimetre outside alone is some 70 parts
     expect(calibration).toEqual({
-      ...{ part: 'R-100', parts: 10_000, outerMm: 137, hubMm: 60, massG: null, emptyG: null },
+      part: 'R-100',
+      parts: 10_000,
+      outerMm: 137,
+      hubMm: 60,
+      massG: null,
+      emptyG: null,
     });
   });
 
@@ -114,6 +119,10 @@ test('`readFigure()` takes comma and point, and nothing else', () => {
 test('`startForm()` fills in what was measured before', () => {
   const known = { part: 'R-100', measured: { parts: 10_000, outerMm: 137, hubMm: 60 }, weighed: null };
   expect(startForm(known, { pitchMm: 2, fullParts: null })).toMatchObject({
-    ...{ fullOuterMm: '137', hubMm: '60', pitchMm: '2', fullParts: '10000', massG: '' },
+    fullOuterMm: '137',
+    hubMm: '60',
+    pitchMm: '2',
+    fullParts: '10000',
+    massG: '',
   });
 });

@@ -14,9 +14,18 @@ function textAt(hours: number, stays: readonly (readonly [Air, number])[]) {
     story.tell(
       'reel.aired',
       {
-        ...{ reel: 'K1', part: 'U-1', supplierPart: null, quantity: 9, lot: null, dateCode: null, msl: '3' },
-        ...{ air, from: new Date(startMs + hour * 3_600_000).toISOString(), via: 'typed' },
-        ...{ celsius: air === 'bake' ? 125 : null, humidity: air === 'dry' ? 5 : null },
+        reel: 'K1',
+        part: 'U-1',
+        supplierPart: null,
+        quantity: 9,
+        lot: null,
+        dateCode: null,
+        msl: '3',
+        air,
+        from: new Date(startMs + hour * 3_600_000).toISOString(),
+        via: 'typed',
+        celsius: air === 'bake' ? 125 : null,
+        humidity: air === 'dry' ? 5 : null,
       },
       { at: hour * 3600 },
     );
@@ -32,7 +41,8 @@ function textAt(hours: number, stays: readonly (readonly [Air, number])[]) {
 test('says what is left, and until when', () => {
   expect(textAt(0, [])).toEqual({ text: 'MSL 3 · not opened yet: 168 h 00 of floor life', tone: null });
   expect(textAt(20, [['floor', 0]])).toEqual({
-    ...{ text: 'MSL 3 · 148 h 00 of floor life left, until 9 Mar, 06:00', tone: null },
+    text: 'MSL 3 · 148 h 00 of floor life left, until 9 Mar, 06:00',
+    tone: null,
   });
   const stored = textAt(30, [
     ['floor', 0],
@@ -44,7 +54,8 @@ test('says what is left, and until when', () => {
 test('wants an eye where little is left or nothing', () => {
   expect(textAt(160, [['floor', 0]])).toMatchObject({ tone: 'care' });
   expect(textAt(170, [['floor', 0]])).toEqual({
-    ...{ text: 'MSL 3 · floor life over since 9 Mar, 06:00', tone: 'stop' },
+    text: 'MSL 3 · floor life over since 9 Mar, 06:00',
+    tone: 'stop',
   });
   const baked = textAt(175, [
     ['floor', 0],

@@ -26,7 +26,12 @@ function running(rules: Parameters<typeof tellPlant>[1] = {}): Story {
   const story = beginStory();
   tellPlant(story, { rules: { loss: 0.0001, ...rules.rules } });
   story.tell('setup.taken', {
-    ...{ setup: 'small', product: 'brook', side: 'top', revision: 'B', line: 'L1', source: 'test' },
+    setup: 'small',
+    product: 'brook',
+    side: 'top',
+    revision: 'B',
+    line: 'L1',
+    source: 'test',
     slots: [wantedSlot(slot, 'R-100')],
   });
   story.tell('setup.chosen', { line: 'L1', setup: 'small' });

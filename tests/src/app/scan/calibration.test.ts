@@ -154,7 +154,9 @@ describe('the striped code', () => {
     for (const layout of LAYOUTS.filter((each) => each !== 'us')) {
       const arrived = throughLayouts(stripedCalibration.text, 'us', layout);
       expect(checkCalibration(arrived).characters, layout).toEqual({
-        ...{ kind: 'layout', tablet: layout, scanner: 'us' },
+        kind: 'layout',
+        tablet: layout,
+        scanner: 'us',
       });
     }
     expect(checkCalibration(invertCase(stripedCalibration.text)).isCaseInverted).toBe(true);

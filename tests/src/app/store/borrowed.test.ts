@@ -30,7 +30,9 @@ let nowMs = 0;
 async function open(name: string): Promise<Store> {
   const store = await openStore({
     clock: { nowMs: () => nowMs++ },
-    ...{ appVersion: '0.1.0', tabletName: name, name },
+    appVersion: '0.1.0',
+    tabletName: name,
+    name,
   });
   stores.push(store);
   return store;

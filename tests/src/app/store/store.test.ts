@@ -32,7 +32,9 @@ let opened: Store[] = [];
 async function open(): Promise<Store> {
   const store = await openStore({
     clock: { nowMs: () => nowMs++ },
-    ...{ appVersion: '0.1.0', tabletName: 'Line 1 front', name },
+    appVersion: '0.1.0',
+    tabletName: 'Line 1 front',
+    name,
   });
   opened.push(store);
   return store;
@@ -101,7 +103,10 @@ describe('append()', () => {
     expect(filled.payload['of']).toBe(idOf(verdict));
     expect(store.floor().carts.get('CA')?.get('M1-F-001')).toMatchObject({ of: idOf(verdict), reel: 'K1' });
     expect((await allEntries(store)).map(({ kind }) => kind)).toEqual([
-      ...['tablet.opened', 'reel.verified', 'panels.counted', 'cart.filled'],
+      'tablet.opened',
+      'reel.verified',
+      'panels.counted',
+      'cart.filled',
     ]);
   });
 
@@ -347,7 +352,8 @@ describe('openStore()', () => {
     expect(again.identity.tablet).toBe(first.identity.tablet);
     expect(again.identity.epoch).not.toBe(first.identity.epoch);
     expect((await allEntries(again))[0]).toMatchObject({
-      ...{ kind: 'tablet.opened', seq: 1 },
+      kind: 'tablet.opened',
+      seq: 1,
       payload: { previous: { epoch: first.identity.epoch, seq: 3 } },
     });
   });

@@ -45,7 +45,9 @@ const running = new Set<RealTablet>();
 const openReal = (name: string) =>
   openStore({
     clock: { nowMs: name === 'old' ? () => openedMs : Date.now },
-    ...{ appVersion: '0.1.0', tabletName: name, name },
+    appVersion: '0.1.0',
+    tabletName: name,
+    name,
   });
 
 /** A tablet with the app's own store, joined and syncing. */

@@ -8,7 +8,11 @@ const button = (name: string) => ({ name }) as unknown as Element; // only told 
 test('isTremble() takes the same button within a moment for one tap', () => {
   const one = button('one');
   expect([0, 150, 399, 400, 500].map((atMs) => isTremble(one, atMs))).toEqual([
-    ...[false, true, true, false, true],
+    false,
+    true,
+    true,
+    false,
+    true,
   ]);
 });
 

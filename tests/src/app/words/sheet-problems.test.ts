@@ -4,17 +4,22 @@ import { words as en } from '../../../../src/app/words/en/sheet-problems.ts';
 import { words as es } from '../../../../src/app/words/es/sheet-problems.ts';
 
 const facts = {
-  ...{
-    row: 3,
-    found: 'x',
-    wanted: 'tape width',
-    headers: 'A, B',
-    field: 'part',
-    used: 'A',
-    part: 'P',
-    most: 64,
-  },
-  ...{ slot: 'M1-F-001', first: 2, next: 'M1-F-002', nextRow: 4, width: 12, ratio: 2, taken: 'no', count: 5 },
+  row: 3,
+  found: 'x',
+  wanted: 'tape width',
+  headers: 'A, B',
+  field: 'part',
+  used: 'A',
+  part: 'P',
+  most: 64,
+  slot: 'M1-F-001',
+  first: 2,
+  next: 'M1-F-002',
+  nextRow: 4,
+  width: 12,
+  ratio: 2,
+  taken: 'no',
+  count: 5,
   designator: 'R1',
 };
 

@@ -77,13 +77,19 @@ export function StepForm({ step, onChange }: StepFormProps) {
       {field(words.caution, step.caution?.['en'] ?? '', (text) => setCaution('en', text))}
       {field(words.cautionEs, step.caution?.['es'] ?? '', (text) => setCaution('es', text))}
       {pick(words.kind, stepKinds, {
-        ...{ value: step.kind, names: words.kinds, onPick: (kind) => onChange(ofKind(step, kind)) },
+        value: step.kind,
+        names: words.kinds,
+        onPick: (kind) => onChange(ofKind(step, kind)),
       })}
       {pick(words.time, stepTimes, {
-        ...{ value: step.time, names: words.times, onPick: (time) => set({ time }) },
+        value: step.time,
+        names: words.times,
+        onPick: (time) => set({ time }),
       })}
       {pick(words.condition, stepConditions, {
-        ...{ value: step.condition, names: words.conditions, onPick: (condition) => set({ condition }) },
+        value: step.condition,
+        names: words.conditions,
+        onPick: (condition) => set({ condition }),
       })}
       <label class="row">
         <input

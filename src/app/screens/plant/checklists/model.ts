@@ -29,9 +29,21 @@ export function blankStep(
   heading: Record<string, string>,
 ): ChecklistStep {
   return {
-    ...{ step: id, group: steps.at(-1)?.group ?? heading, text: { en: '' }, caution: null, kind: 'tick' },
-    ...{ time: 'stopped', condition: 'always', mandatory: true, least: null, most: null, unit: null },
-    ...{ expects: null, options: [], right: [], signatures: 1 },
+    step: id,
+    group: steps.at(-1)?.group ?? heading,
+    text: { en: '' },
+    caution: null,
+    kind: 'tick',
+    time: 'stopped',
+    condition: 'always',
+    mandatory: true,
+    least: null,
+    most: null,
+    unit: null,
+    expects: null,
+    options: [],
+    right: [],
+    signatures: 1,
   };
 }
 

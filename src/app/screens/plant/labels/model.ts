@@ -248,9 +248,18 @@ export function statedFields(
   reading: LabelReading,
 ): readonly { readonly field: RuleField; readonly value: string }[] {
   const fields = [
-    ...(['part', 'supplierPart', 'quantity', 'lot', 'dateCode', 'expires', 'reel'] as const),
-    ...(['supplier', 'country', 'msl', 'order'] as const),
-  ];
+    'part',
+    'supplierPart',
+    'quantity',
+    'lot',
+    'dateCode',
+    'expires',
+    'reel',
+    'supplier',
+    'country',
+    'msl',
+    'order',
+  ] as const;
   return fields.flatMap((field) => {
     const value = reading[field];
     if (value === null) return [];

@@ -30,7 +30,12 @@ export interface Draft {
 
 /** A new feeder. */
 export const emptyDraft: Draft = {
-  ...{ changes: null, feeder: '', tapeWidth: '8', pitches: '', positions: '', typed: null },
+  changes: null,
+  feeder: '',
+  tapeWidth: '8',
+  pitches: '',
+  positions: '',
+  typed: null,
 };
 
 /** A feeder of the list, to be changed. */

@@ -12,7 +12,12 @@ import { lengthTexts, readType, type TypeDraft } from './lengths.ts';
 import { WhyDialog } from './shared.tsx';
 
 const emptyDraft: TypeDraft = {
-  ...{ changes: null, type: '', lanes: 1, drive: '', pocket: '', lengths: lengthTexts(null) },
+  changes: null,
+  type: '',
+  lanes: 1,
+  drive: '',
+  pocket: '',
+  lengths: lengthTexts(null),
 };
 
 export function FeederTypes() {
@@ -92,8 +97,12 @@ export function FeederTypes() {
 
 function draftOf(type: FeederType): TypeDraft {
   return {
-    ...{ changes: type.type, type: type.type, lanes: type.lanes, drive: type.drive ?? '' },
-    ...{ pocket: type.pocketMm === null ? '' : String(type.pocketMm), lengths: lengthTexts(type) },
+    changes: type.type,
+    type: type.type,
+    lanes: type.lanes,
+    drive: type.drive ?? '',
+    pocket: type.pocketMm === null ? '' : String(type.pocketMm),
+    lengths: lengthTexts(type),
   };
 }
 

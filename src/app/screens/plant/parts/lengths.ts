@@ -13,8 +13,10 @@ type Lengths = { readonly [name in TapeLengthName]: number | null };
 export function lengthTexts(known: Lengths | null): LengthTexts {
   const text = (name: TapeLengthName) => (known === null || known[name] === null ? '' : String(known[name]));
   return {
-    ...{ hubToPickMm: text('hubToPickMm'), intakeToPickMm: text('intakeToPickMm') },
-    ...{ trailerMm: text('trailerMm'), leaderMm: text('leaderMm') },
+    hubToPickMm: text('hubToPickMm'),
+    intakeToPickMm: text('intakeToPickMm'),
+    trailerMm: text('trailerMm'),
+    leaderMm: text('leaderMm'),
   };
 }
 

@@ -228,7 +228,9 @@ function Changes({ diff, revision }: { readonly diff: SheetDiff; readonly revisi
   };
   const rows = [
     ...diff.changed.map(({ slot, fields }) => ({
-      ...{ slot, tone: 'care', mark: `△ ${words.changed}` },
+      slot,
+      tone: 'care',
+      mark: `△ ${words.changed}`,
       text: fields
         .map(({ field, before, after }) => `${words.fieldsChanged[field]} ${show(before)} → ${show(after)}`)
         .join(' · '),

@@ -146,7 +146,11 @@ export function planTake(
   const before =
     there === undefined || side === null ? null : newestRevision(floor, { line: there.line, product, side });
   return {
-    ...{ line, grown, slots: setupSlots, before, isNewLine: there === undefined },
+    line,
+    grown,
+    slots: setupSlots,
+    before,
+    isNewLine: there === undefined,
     parts: describedParts(slots, floor.parts),
     diff: before === null ? null : diffSheets(fromSetupSlots(before.slots), fromSetupSlots(setupSlots)),
   };
@@ -219,7 +223,9 @@ export function takeWishes(form: TakeForm, plan: TakePlan, facts: TakeFacts): re
     wishes.push({
       kind: 'line.defined',
       payload: {
-        ...{ line, name, zone },
+        line,
+        name,
+        zone,
         machines: machines.map((machine) => ({ ...machine, banks: [...machine.banks] })),
       },
     });
@@ -267,7 +273,9 @@ export function groupProblems(problems: readonly ShownProblem[]): readonly Probl
     else groups.set(key, { first: problem, problems: [problem] });
   }
   return [...groups.values()].map(({ first, problems: all }) => ({
-    ...{ code: first.code, role: first.role, severity: first.severity },
+    code: first.code,
+    role: first.role,
+    severity: first.severity,
     problems: all,
   }));
 }

@@ -183,13 +183,16 @@ export function weeksPayload(line: string, weeks: Weeks): PayloadOf<'line.calend
     line,
     weeks: weeks.weeks.map((shifts) =>
       shifts.map(({ days, from, to, breaks }) => ({
-        ...{ days: [...days], from, to },
+        days: [...days],
+        from,
+        to,
         // A break on a day without its shift would say nothing.
         breaks: breaks.map((pause) => ({ ...pause, days: pause.days.filter((day) => days.includes(day)) })),
       })),
     ),
     firstWeek: weeks.weeks.length < 2 ? null : weeks.firstWeek,
     holidays: weeks.holidays.map(({ from, to, note }) => ({ from, to, note })),
-    ...{ overtime: spells(weeks.overtime), stops: spells(weeks.stops) },
+    overtime: spells(weeks.overtime),
+    stops: spells(weeks.stops),
   };
 }

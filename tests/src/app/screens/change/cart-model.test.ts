@@ -15,8 +15,18 @@ function tellCart(cart = 'CART-1'): Story {
   story.tell('reel.verified', verified('M1-F-002', 'C-200', { feeder: 'F-9' }));
   for (const slot of ['M1-F-001', 'M1-F-002'])
     story.tell('cart.filled', {
-      ...{ cart, line: 'L1', setup: 'brook-top-a', slot, feeder: null, reel: `K-${slot}`, part: 'R-100' },
-      ...{ supplierPart: null, lot: null, dateCode: null, quantity: 100, of: 'x' },
+      cart,
+      line: 'L1',
+      setup: 'brook-top-a',
+      slot,
+      feeder: null,
+      reel: `K-${slot}`,
+      part: 'R-100',
+      supplierPart: null,
+      lot: null,
+      dateCode: null,
+      quantity: 100,
+      of: 'x',
     });
   return story;
 }

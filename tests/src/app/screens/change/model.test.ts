@@ -23,7 +23,10 @@ import {
 
 const nextSetup: PayloadOf<'setup.taken'> = {
   ...brookSetup,
-  ...{ setup: 'fern-bottom-b', product: 'Fern', side: 'bottom', revision: 'B' },
+  setup: 'fern-bottom-b',
+  product: 'Fern',
+  side: 'bottom',
+  revision: 'B',
   slots: [
     wantedSlot('M1-F-001', 'R-100'),
     wantedSlot('M1-F-005', 'C-200', { alternates: ['C-201'] }),
@@ -46,7 +49,11 @@ const setupOf = (story: Story, setup: string) => story.floor().setups.get(setup)
 
 function tellBegan(story: Story): Changeover {
   story.tell('changeover.began', {
-    ...{ changeover: 'ch-1', line: 'L1', from: 'brook-top-a', setup: 'fern-bottom-b', product: 'Fern' },
+    changeover: 'ch-1',
+    line: 'L1',
+    from: 'brook-top-a',
+    setup: 'fern-bottom-b',
+    product: 'Fern',
     lastPanel: null,
   });
   return story.floor().changeovers.get('ch-1') as Changeover; // told just now
@@ -74,7 +81,8 @@ describe('planChange()', () => {
   test('says why a setup cannot be: a bank too short, by how many positions', () => {
     const story = tellLoaded();
     story.tell('setup.taken', {
-      ...{ ...nextSetup, setup: 'wide' },
+      ...nextSetup,
+      setup: 'wide',
       slots: [wantedSlot('M1-F-020', 'L-400', { positions: 3 })],
     });
     const plan = planChange(story.floor(), 'L1', setupOf(story, 'wide'));
@@ -109,10 +117,16 @@ describe('changeFacts()', () => {
   test('tells side and product apart', () => {
     const floor = tellLoaded().floor();
     expect(changeFacts(floor, 'brook-top-a', 'fern-bottom-b')).toEqual({
-      ...{ sideChanges: true, productChanges: true, stencilChanges: true, programChanges: true },
+      sideChanges: true,
+      productChanges: true,
+      stencilChanges: true,
+      programChanges: true,
     });
     expect(changeFacts(floor, 'brook-top-a', 'brook-top-a')).toEqual({
-      ...{ sideChanges: false, productChanges: false, stencilChanges: false, programChanges: false },
+      sideChanges: false,
+      productChanges: false,
+      stencilChanges: false,
+      programChanges: false,
     });
   });
 
@@ -147,8 +161,13 @@ describe('templateFor() and templateOf()', () => {
     expect(templateFor(story.floor(), 'changeover')?.version).toBe(2);
     const changeover = tellBegan(story);
     story.tell('checklist.opened', {
-      ...{ checklist: 'list-1', template: shipped.template, version: 1, line: 'L1', changeover: 'ch-1' },
-      ...{ slot: null, facts: changeFacts(story.floor(), changeover.from, changeover.setup) },
+      checklist: 'list-1',
+      template: shipped.template,
+      version: 1,
+      line: 'L1',
+      changeover: 'ch-1',
+      slot: null,
+      facts: changeFacts(story.floor(), changeover.from, changeover.setup),
     });
     const asked = standingOf(
       story.floor(),
@@ -156,11 +175,16 @@ describe('templateFor() and templateOf()', () => {
       shippedBefore[0] as never, // ships by construction
     ).asked;
     story.tell('checklist.template', {
-      ...{ ...shipped, version: 2, title: { ...shipped.title } },
+      ...shipped,
+      version: 2,
+      title: { ...shipped.title },
       steps: shipped.steps.slice(0, 1).map((step) => ({
         ...step,
-        ...{ group: { ...step.group }, text: { en: 'Shorter' } },
-        ...{ caution: null, options: [...step.options], right: [...step.right] },
+        group: { ...step.group },
+        text: { en: 'Shorter' },
+        caution: null,
+        options: [...step.options],
+        right: [...step.right],
       })),
     });
     const floor = story.floor();

@@ -13,7 +13,12 @@ import { beginStory } from '../../../../shared/floor/story.ts';
 
 const list: OrderList = {
   jobs: ['a', 'b'].map((id) => ({
-    ...{ id, setup: `s-${id}`, panels: 100, panelSeconds: 12.5, dueMs: id === 'a' ? null : 5, isHeld: false },
+    id,
+    setup: `s-${id}`,
+    panels: 100,
+    panelSeconds: 12.5,
+    dueMs: id === 'a' ? null : 5,
+    isHeld: false,
   })),
   byHand: { takeOut: 1.5, putIn: 2 },
 };

@@ -28,7 +28,9 @@ function floorOf() {
   const story = beginStory();
   tellPlant(story);
   story.tell('setup.taken', {
-    ...{ ...brookSetup, setup: 'fern', product: 'Fern' },
+    ...brookSetup,
+    setup: 'fern',
+    product: 'Fern',
     slots: [
       wantedSlot('M1-F-001', 'R-100'),
       wantedSlot('M1-F-005', 'L-400', { positions: 3 }),
@@ -40,7 +42,13 @@ function floorOf() {
 }
 
 const job = (id: string, setup: string, more: Partial<ListedJob> = {}): ListedJob => ({
-  ...{ id, setup, panels: 60, panelSeconds: 30, dueMs: null, isHeld: false, ...more },
+  id,
+  setup,
+  panels: 60,
+  panelSeconds: 30,
+  dueMs: null,
+  isHeld: false,
+  ...more,
 });
 const list = { ...emptyList, jobs: [job('a', 'brook-top-a'), job('b', 'fern', { isHeld: true })] };
 
@@ -48,7 +56,9 @@ describe('toQuestion()', () => {
   test('asks for placed parts once, with the widest feeder, beside what is loaded', () => {
     const question = toQuestion(floorOf(), 'L1', { list, calendar: neverStopping, nowMs: startMs });
     expect(question).toMatchObject({
-      ...{ capacity: 40, loaded: ['R-100'], locks: [{ job: 'b', place: 1 }] },
+      capacity: 40,
+      loaded: ['R-100'],
+      locks: [{ job: 'b', place: 1 }],
       jobs: [
         { id: 'a', parts: ['R-100', 'C-200', 'U-300'], runMinutes: 30 },
         { id: 'b', parts: ['R-100', 'L-400'], runMinutes: 30 },
@@ -64,7 +74,8 @@ describe('toQuestion()', () => {
     const dueIn = (seconds: number) =>
       toQuestion(floorOf(), 'L1', {
         list: { ...emptyList, jobs: [job('a', 'fern', { dueMs: startMs + seconds * 1000 })] },
-        ...{ calendar, nowMs: startMs },
+        calendar,
+        nowMs: startMs,
       }).jobs[0]?.dueMinutes;
     expect(dueIn(1800)).toBe(20);
     expect(dueIn(-60)).toBe(0);
@@ -75,7 +86,9 @@ describe('toQuestion()', () => {
       const due = { dueMs: startMs + dueSeconds * 1000 };
       return toQuestion(floorOf(), 'L1', {
         list: { ...emptyList, jobs: [job('a', 'fern', due)] },
-        ...{ calendar: neverStopping, nowMs: startMs, beforeSeconds: 4 * 3600 },
+        calendar: neverStopping,
+        nowMs: startMs,
+        beforeSeconds: 4 * 3600,
       });
     };
     // Half an hour of panels behind four hours of the job in hand: three hours are not enough, five are.
@@ -91,12 +104,15 @@ describe('toQuestion()', () => {
   test('names a product that does not fit, by how many positions', () => {
     const floor = floorOf();
     floor.setups.set('wide', {
-      ...{ ...brookSetup, setup: 'wide', takenMs: 0 },
+      ...brookSetup,
+      setup: 'wide',
+      takenMs: 0,
       slots: [wantedSlot('M1-F-001', 'BIG', { positions: 43 })],
     });
     const question = toQuestion(floor, 'L1', {
       list: { ...emptyList, jobs: [job('w', 'wide')] },
-      ...{ calendar: neverStopping, nowMs: startMs },
+      calendar: neverStopping,
+      nowMs: startMs,
     });
     const plan = planOrder(question, [0]);
     expect(plan).toMatchObject({
@@ -125,14 +141,17 @@ describe('handlingOf() and setByHand()', () => {
       takeOut: { minutes: 4 },
     });
     expect(handlingOf(setByHand(set, 'putIn', null), learnt)).toMatchObject({
-      ...{ putIn: { from: 'learnt' }, takeOut: { minutes: 4, from: 'hand' } },
+      putIn: { from: 'learnt' },
+      takeOut: { minutes: 4, from: 'hand' },
     });
   });
 
   test('are what the question is asked with', () => {
     const question = toQuestion(floorOf(), 'L1', {
       list: setByHand(list, 'takeOut', 4),
-      ...{ calendar: neverStopping, nowMs: startMs, learnt },
+      calendar: neverStopping,
+      nowMs: startMs,
+      learnt,
     });
     expect(question.handling).toEqual({ putIn: 0.75, takeOut: 4, perChange: usualMinutes.perChange });
   });

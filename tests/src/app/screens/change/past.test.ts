@@ -47,7 +47,8 @@ describe('learnFromLog()', () => {
     expect(await learn(story)).toEqual({ putIn: null, takeOut: null });
     tellChange(story, 'ch-2', { at: 5000, loads: 4, pace: 90 });
     expect(await learn(story)).toEqual({
-      ...{ putIn: { minutes: 1.5, handlings: 7, changeovers: 2 }, takeOut: null },
+      putIn: { minutes: 1.5, handlings: 7, changeovers: 2 },
+      takeOut: null,
     });
   });
 

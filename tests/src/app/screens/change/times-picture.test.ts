@@ -4,8 +4,14 @@ import { pictureTimes } from '../../../../../src/app/screens/change/times-pictur
 
 const minute = 60_000;
 const mark = (who: string, from: number, to: number): TimeMark => ({
-  ...{ kind: 'step', what: `${who}${to}`, who, fromMs: from * minute, atMs: to * minute },
-  ...{ seconds: (to - from) * 60, standingSeconds: 0, wasStanding: true },
+  kind: 'step',
+  what: `${who}${to}`,
+  who,
+  fromMs: from * minute,
+  atMs: to * minute,
+  seconds: (to - from) * 60,
+  standingSeconds: 0,
+  wasStanding: true,
 });
 
 function timesOf(stood: number | null, end: number, marks: readonly TimeMark[]): ChangeTimes {
@@ -16,8 +22,13 @@ function timesOf(stood: number | null, end: number, marks: readonly TimeMark[]):
     marks: 1,
   }));
   return {
-    ...{ stoodMs: stood === null ? null : stood * minute, endMs: end * minute, marks, persons },
-    ...{ externalSeconds: 0, standingSeconds: 0, pausedSeconds: 0 },
+    stoodMs: stood === null ? null : stood * minute,
+    endMs: end * minute,
+    marks,
+    persons,
+    externalSeconds: 0,
+    standingSeconds: 0,
+    pausedSeconds: 0,
   };
 }
 

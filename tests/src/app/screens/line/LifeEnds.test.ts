@@ -31,9 +31,18 @@ function endsAfter(hours: number, panelsWanted: number) {
   story.tell(
     'reel.aired',
     {
-      ...{ reel: 'K1', part: 'R-100', supplierPart: null, quantity: null, lot: null, dateCode: null },
-      ...{ air: 'floor', from: new Date(startMs + 60_000).toISOString(), celsius: null, humidity: null },
-      ...{ msl: '3', via: 'wedge' },
+      reel: 'K1',
+      part: 'R-100',
+      supplierPart: null,
+      quantity: null,
+      lot: null,
+      dateCode: null,
+      air: 'floor',
+      from: new Date(startMs + 60_000).toISOString(),
+      celsius: null,
+      humidity: null,
+      msl: '3',
+      via: 'wedge',
     },
     { at: 60 },
   );

@@ -73,7 +73,13 @@ function lineOf(texts: readonly string[]) {
   const floor = emptyState();
   floor.lines.set('L1', line);
   floor.setups.set('S1', {
-    ...{ setup: 'S1', product: 'P', side: 'top', revision: 'A', line: 'L1', source: '', takenMs: 0 },
+    setup: 'S1',
+    product: 'P',
+    side: 'top',
+    revision: 'A',
+    line: 'L1',
+    source: '',
+    takenMs: 0,
     slots: [...slots],
   });
   floor.chosen.set('L1', 'S1');

@@ -26,8 +26,18 @@ function floorOf(knows: boolean): FloorState {
 
 const entryOf = (kind: EntryKind, payload: object): Entry =>
   ({
-    ...{ v: 1, tablet: 'T1', epoch: 'T1-life-1', seq: 9, at: '2026-03-02T06:00:00Z', who: 'ana', kind },
-    ...{ hlc: { ms: 1, n: 0 }, payload: payload as JsonObject, prev: '', hash: '', sig: null },
+    v: 1,
+    tablet: 'T1',
+    epoch: 'T1-life-1',
+    seq: 9,
+    at: '2026-03-02T06:00:00Z',
+    who: 'ana',
+    kind,
+    hlc: { ms: 1, n: 0 },
+    payload: payload as JsonObject,
+    prev: '',
+    hash: '',
+    sig: null,
   }) as Entry;
 
 /** What no sentence may hold: empty words, stamps, names of entries, JSON. */

@@ -35,8 +35,15 @@ describe('placesToCsv()', () => {
     const data = rows.map((row) => Object.fromEntries(head.map((name, at) => [name, row[at] ?? ''])));
     expect(data).toMatchObject([
       {
-        ...{ line: 'L1', lineName: 'Brae line 1', run: 'r1', lot: "'=LA", who: 'ana', whoName: 'Ana' },
-        ...{ sureFirst: '1', sureLast: '1250', possibleLast: '1250' },
+        line: 'L1',
+        lineName: 'Brae line 1',
+        run: 'r1',
+        lot: "'=LA",
+        who: 'ana',
+        whoName: 'Ana',
+        sureFirst: '1',
+        sureLast: '1250',
+        possibleLast: '1250',
       },
     ]);
     expect(data[0]?.['runStarted']).toMatch(/^2026-03-02T06:00:\d\d\.000Z$/);

@@ -19,7 +19,12 @@ const verdictOf = (id: string) => {
   if (!label?.slot) throw new Error(`no label ${id}`);
   const { part, supplierPart, quantity, lot, dateCode, reel } = parseLabel(label.codes);
   return verifyReel(floor, {
-    ...{ act: 'load', line: 'L1', setup: 'brook-top-a', slot: label.slot, feeder: null, today: '2026-03-02' },
+    act: 'load',
+    line: 'L1',
+    setup: 'brook-top-a',
+    slot: label.slot,
+    feeder: null,
+    today: '2026-03-02',
     reel: { part, supplierPart, quantity, lot, dateCode, reel },
   } as VerifyQuestion).verdict;
 };

@@ -20,7 +20,9 @@ const weeks: Weeks = {
   weeks: [
     [
       {
-        ...{ days: weekdays, from: '06:00', to: '14:00' },
+        days: weekdays,
+        from: '06:00',
+        to: '14:00',
         breaks: [{ days: [5], from: '10:00', to: '11:00' }],
       },
       { days: [7], from: '22:00', to: '06:00', breaks: [{ days: [7], from: '02:00', to: '02:30' }] },
@@ -75,11 +77,14 @@ describe('weekRows()', () => {
 
   test('weeks begin on Mondays and take turns both ways from the first', () => {
     expect(['2026-03-02', '2026-03-05', '2026-03-08', '2026-03-09'].map(mondayOf)).toEqual([
-      ...['2026-03-02', '2026-03-02', '2026-03-02', '2026-03-09'],
+      '2026-03-02',
+      '2026-03-02',
+      '2026-03-02',
+      '2026-03-09',
     ]);
     expect(
       ['2026-02-16', '2026-02-23', '2026-03-02', '2026-03-09'].map((day) => patternOf(weeks, day)),
-    ).toEqual([...[0, 1, 0, 1]]);
+    ).toEqual([0, 1, 0, 1]);
   });
 });
 
@@ -97,7 +102,9 @@ describe('weekFault()', () => {
       null,
     ]);
     expect([pause('05:30', '06:30'), pause('21:00', '22:30'), pause('03:00', '02:00')]).toEqual([
-      ...['break-outside', 'break-outside', 'break-outside'],
+      'break-outside',
+      'break-outside',
+      'break-outside',
     ]);
     expect(pause('', '02:00')).toBe('not-filled');
     const { stops } = weeks;

@@ -227,7 +227,10 @@ describe('the labels in the log', () => {
 describe('trialOnLog()', () => {
   const { rule } = ruleOf(full);
   const label = (codes: string): Parameters<typeof trialOnLog>[2][number] => ({
-    ...{ codes: [codes], part: null, supplierPart: null, lot: null },
+    codes: [codes],
+    part: null,
+    supplierPart: null,
+    lot: null,
   });
   const labels = [label('ART#X7#MENGE#5#CH#B-1#DC#2618'), label(code), label('SLOT-7')];
   /** The same labels with lot and part named the other way round. */

@@ -161,11 +161,20 @@ describe('blocks', () => {
     const story = begun();
     const judge = () =>
       verifyReel(story.floor(), {
-        ...{ act: 'load', line: 'L1', setup: [...story.floor().setups.keys()][0] ?? '', slot: 'M1-F-001' },
-        ...{ feeder: null, today: '2026-03-02' },
+        act: 'load',
+        line: 'L1',
+        setup: [...story.floor().setups.keys()][0] ?? '',
+        slot: 'M1-F-001',
+        feeder: null,
+        today: '2026-03-02',
         reel: {
-          ...{ reel: null, part: 'R-100', supplierPart: null, quantity: 100, lot: 'LT-9' },
-          ...{ dateCode: null, expires: null },
+          reel: null,
+          part: 'R-100',
+          supplierPart: null,
+          quantity: 100,
+          lot: 'LT-9',
+          dateCode: null,
+          expires: null,
         },
       }).reasons.map(({ code }) => code);
     story.tell('material.blocked', { block: 'b1', reel: null, lot: 'LT-9', part: null, reason: 'recall' });

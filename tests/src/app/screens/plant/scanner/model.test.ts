@@ -13,7 +13,12 @@ import {
 } from '../../../../../../src/app/screens/plant/scanner/model.ts';
 
 const scanOf = (text: string, more: Partial<WedgeScan> = {}): WedgeScan => ({
-  ...{ text, startMs: 0, endMs: 100, endedBy: 'Enter', paceMs: 4, unknownKeys: [] },
+  text,
+  startMs: 0,
+  endMs: 100,
+  endedBy: 'Enter',
+  paceMs: 4,
+  unknownKeys: [],
   ...more,
 });
 const label = '[)>\u001e06\u001dPBW-10023\u001dQ4000\u001d1TLT-0123456789\u001dABCDEFG\u001e\u0004';

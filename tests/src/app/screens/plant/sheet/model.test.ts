@@ -20,8 +20,12 @@ import { beginStory, tellPlant, wantedSlot } from '../../../../../shared/floor/s
 
 const names = { machine: (machine: string) => machine, bank: (bank: string) => bank };
 const form: TakeForm = {
-  ...{ product: 'Heather board', side: 'top', revision: 'C', line: 'L1' },
-  ...{ newLine: 'L2', newLineName: 'Line 2' },
+  product: 'Heather board',
+  side: 'top',
+  revision: 'C',
+  line: 'L1',
+  newLine: 'L2',
+  newLineName: 'Line 2',
 };
 
 /** The plant with two revisions of one product. */
@@ -30,7 +34,11 @@ function floorWithRevisions() {
   tellPlant(story);
   for (const revision of ['A', 'B']) {
     story.tell('setup.taken', {
-      ...{ setup: `heather-${revision}`, product: 'Heather board', side: 'top', revision, line: 'L1' },
+      setup: `heather-${revision}`,
+      product: 'Heather board',
+      side: 'top',
+      revision,
+      line: 'L1',
       slots: [wantedSlot('M1-F-001', 'X'), wantedSlot('M1-F-003', revision)],
       source: 'heather.csv',
     });
@@ -44,8 +52,16 @@ function summaryOf(
 ): SheetSummary {
   const reading = readSheet([['Slot', 'Part', 'Qty', 'Tape width', 'Pitch'], ...rows]);
   return {
-    ...{ pages: [], page: 0, title: { product: null, revision: null, side: null }, columns: [], key: '' },
-    ...{ isRemembered: false, slots: reading.slots, ignored: {}, placements: null, scope: null },
+    pages: [],
+    page: 0,
+    title: { product: null, revision: null, side: null },
+    columns: [],
+    key: '',
+    isRemembered: false,
+    slots: reading.slots,
+    ignored: {},
+    placements: null,
+    scope: null,
     problems: reading.problems.map((problem) => ({ ...problem, role: 'sheet' as const })),
     ...more,
   };

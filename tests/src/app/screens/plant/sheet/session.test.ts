@@ -21,7 +21,10 @@ function setUp(answers = true) {
       readWorkbook: () => Promise.reject(new Error('no workbook here')),
     });
     const port: FakePort = {
-      ...{ requests: [], ended: false, onmessage: null, onerror: null },
+      requests: [],
+      ended: false,
+      onmessage: null,
+      onerror: null,
       postMessage(request) {
         port.requests.push(request);
         const tell = (reply: SheetReply) => {

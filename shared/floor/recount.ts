@@ -1,0 +1,67 @@
+// A count told by a person or a counter: what stands on the slot, or lies off the line, is what was counted.
+
+import type { PayloadOf } from './kinds.ts';
+import { isAt, type Mark } from './reel-places.ts';
+import {
+  countMark,
+  endLedger,
+  labelShareOf,
+  placedSinceLedger,
+  settleTurns,
+  slotEstimate,
+  startLedger,
+} from './remaining.ts';
+import { type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
+
+/** Takes a count in: of the reel named, else of the one that feeds. Tapes in front of it on its slot are used up. */
+export function recount(state: FloorState, facts: PayloadOf<'reel.counted'>, mark: Mark): void {
+  const { line, slot, reel, quantity, sd, basis } = facts;
+  const there = line === null || slot === null ? undefined : state.slots.get(slotKey(line, slot));
+  if (there && line !== null && slot !== null) {
+    const { runningIndex } = slotEstimate(state, there);
+    const at = reel === null ? runningIndex : there.tapes.findIndex((tape) => tape.reel === reel);
+    const [first, ...rest] = at < 0 ? [] : there.tapes.slice(at);
+    // A reel that is not on the slot was counted elsewhere: the slot stays as it is.
+    if (!first) {
+      recountReel(state, reel, facts);
+      return;
+    }
+    settleTurns(state, line, slot);
+    for (const gone of there.tapes.slice(0, at)) emptyReel(state, gone, there);
+    const tapes = [{ ...first, count: quantity, sd, basis }, ...rest];
+    endLedger(state, there, {
+      ...mark,
+      placed: placedSinceLedger(state, there),
+      told: 'count',
+      endParts: quantity + rest.reduce((sum, tape) => sum + (tape.count ?? 0), 0),
+      endSd: sd,
+    });
+    state.slots.set(slotKey(line, slot), {
+      ...there,
+      tapes,
+      ledger: startLedger(tapes, mark.entry, labelShareOf(state, line)),
+      usedBefore: 0,
+      ...countMark(state, line),
+      ...mark,
+      before: { ...there, before: null },
+    });
+  }
+  const now = line === null || slot === null ? undefined : state.slots.get(slotKey(line, slot));
+  recountReel(state, reel ?? now?.tapes[0]?.reel ?? null, facts);
+}
+
+function recountReel(
+  state: FloorState,
+  id: string | null,
+  { quantity, sd, basis }: Pick<PayloadOf<'reel.counted'>, 'quantity' | 'sd' | 'basis'>,
+): void {
+  const known = id === null ? undefined : state.reels.get(id);
+  if (known) state.reels.set(known.reel, { ...known, count: quantity, sd, basis });
+}
+
+/** A tape that the count says is used up: its reel is off the slot and empty. */
+export function emptyReel(state: FloorState, tape: Tape, slot: SlotState): void {
+  const reel = state.reels.get(tape.reel);
+  if (reel && isAt(reel.at, slot))
+    state.reels.set(reel.reel, { ...reel, count: 0, sd: tape.sd, basis: 'counted-down', at: null });
+}

@@ -1,0 +1,387 @@
+// What an entry says, fact by fact: what each is called, and its value as a person reads it, with its unit. Facts that only tie entries
+// together (ids of blocks, sweeps, disagreements) are not told: the entry's kind says what they tie.
+
+import { inLanguage } from '../../../../shared/checklist/steps.ts';
+import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
+import type { FloorState } from '../../../../shared/floor/state.ts';
+import type { Entry, Json } from '../../../../shared/log/entry.ts';
+import { visible } from '../../ui/visible.ts';
+import { checklistWords } from '../../words/checklist.ts';
+import { countWords } from '../../words/count.ts';
+import { heldWords } from '../../words/held.ts';
+import { lineWords } from '../../words/line.ts';
+import { logWords } from '../../words/log.ts';
+import { type FactName, factWords } from '../../words/log-facts.ts';
+import { moistureWords } from '../../words/moisture.ts';
+import { openWorkWords } from '../../words/open-work.ts';
+import { shellWords } from '../../words/shell.ts';
+import { sayReason } from '../../words/verdict.ts';
+import {
+  formatCount,
+  formatDay,
+  formatNumber,
+  formatShare,
+  formatSpan,
+  language,
+  say,
+} from '../../words/words.ts';
+import {
+  entryName,
+  lineName,
+  personName,
+  runName,
+  setupName,
+  stepName,
+  tabletName,
+  templateName,
+  zoneOf,
+} from './names.ts';
+
+type Say = (value: Json, entry: Entry, floor: FloorState) => string | null;
+
+const text: Say = (value) => (typeof value === 'string' ? visible(value) : null);
+const number: Say = (value) => (typeof value === 'number' ? formatNumber(value) : null);
+const yesNo: Say = (value) => (value === true ? say(factWords).yes : say(factWords).no);
+const withUnit =
+  (unit: string): Say =>
+  (value) =>
+    typeof value === 'number' ? `${formatNumber(value)} ${unit}` : null;
+const span: Say = (value) => (typeof value === 'number' ? formatSpan(value) : null);
+const share: Say = (value) => (typeof value === 'number' ? formatShare(value) : null);
+const parts: Say = (value) =>
+  typeof value === 'number' ? say(factWords).parts(formatNumber(value), value === 1) : null;
+const panels: Say = (value) =>
+  typeof value === 'number' ? say(factWords).panels(formatCount(value), value === 1) : null;
+const list: Say = (value) =>
+  Array.isArray(value) && value.length > 0 ? value.map((each) => visible(String(each))).join(', ') : null;
+const howMany: Say = (value) => (Array.isArray(value) && value.length > 0 ? formatCount(value.length) : null);
+const named =
+  (name: (floor: FloorState, id: string) => string): Say =>
+  (value, _, floor) =>
+    typeof value === 'string' ? name(floor, value) : null;
+const moment: Say = (value, entry, floor) =>
+  typeof value === 'string' && Number.isFinite(Date.parse(value))
+    ? formatDay(Date.parse(value), zoneOf(floor, textOf(entry, 'line')))
+    : null;
+/** A word of a closed list; an older one that is not in it any more stays as it is. */
+const oneOf =
+  (words: () => Readonly<Record<string, string>>): Say =>
+  (value) =>
+    typeof value === 'string' ? (words()[value] ?? value) : null;
+const nothing: Say = () => null;
+
+function textOf(entry: Entry, name: string): string | null {
+  const value = entry.payload[name];
+  return typeof value === 'string' ? value : null;
+}
+
+/** A quantity counts parts, but for a measurement, which has a unit of its own. */
+const quantity: Say = (value, entry, floor) =>
+  entry.kind === 'panel.measured' ? measured(value, entry, floor) : parts(value, entry, floor);
+const measured: Say = (value, entry) =>
+  typeof value === 'number' ? `${formatNumber(value)} ${textOf(entry, 'unit') ?? ''}`.trim() : null;
+
+/** `from` is a moment, the tablet that lent a state, or the setup that a changeover leaves. */
+const from: Say = (value, entry, floor) => {
+  if (entry.kind === 'reel.aired') return moment(value, entry, floor);
+  if (typeof value !== 'string') return null;
+  return entry.kind === 'state.differed' ? tabletName(floor, value) : setupName(floor, value);
+};
+
+const answer: Say = (value, entry) => {
+  if (typeof value === 'number') return `${formatNumber(value)} ${textOf(entry, 'unit') ?? ''}`.trim();
+  if (typeof value !== 'string') return null;
+  return value.startsWith('data:') ? say(factWords).yes : visible(value); // a photo
+};
+
+const stepOf: Say = (value, entry, floor) =>
+  typeof value === 'string' ? stepName(floor, textOf(entry, 'checklist') ?? '', value) : null;
+
+const checklist: Say = (value, _, floor) =>
+  typeof value === 'string' ? templateName(floor, floor.checklists.get(value)?.template ?? '') : null;
+
+const changeover: Say = (value, entry, floor) =>
+  typeof value === 'string' && !('product' in entry.payload)
+    ? (floor.changeovers.get(value)?.product ?? say(factWords).unknown)
+    : null;
+
+/** Where an entry names its run's setup too, the run is enough; where it names its product, that is. */
+const setup: Say = (value, entry, floor) =>
+  typeof value === 'string' && !('product' in entry.payload && 'revision' in entry.payload)
+    ? setupName(floor, value)
+    : null;
+
+/** The titles of a verdict's reasons. */
+const reasons: Say = (value) => {
+  if (!Array.isArray(value) || value.length === 0) return null;
+  return value.map((each) => sayReason(String((each as { code?: Json }).code))?.title ?? '–').join(' · ');
+};
+
+/** Why a line stands is one of a list; any other reason is a person's own words. */
+const reason: Say = (value, entry, floor) =>
+  entry.kind === 'run.stopped'
+    ? oneOf(() => say(lineWords).stopReasons)(value, entry, floor)
+    : text(value, entry, floor);
+
+const filter: Say = (value, entry, floor) => {
+  if (typeof value !== 'string') return null;
+  const words = say(factWords);
+  let wanted: Record<string, Json>;
+  try {
+    wanted = JSON.parse(value) as Record<string, Json>; // written by the log screen as an object
+  } catch {
+    return null;
+  }
+  const told = [
+    ...[moment(wanted['from'] ?? null, entry, floor)].flatMap((at) => (at === null ? [] : [words.since(at)])),
+    ...[moment(wanted['to'] ?? null, entry, floor)].flatMap((at) => (at === null ? [] : [words.until(at)])),
+    ...(['line', 'slot', 'verdict'] as const).flatMap(
+      (name) => sayFact(name, wanted[name] ?? null, entry, floor) ?? [],
+    ),
+    ...(typeof wanted['who'] === 'string' ? [personName(floor, wanted['who'])] : []),
+  ];
+  return told.length === 0 ? words.all : told.join(', ');
+};
+
+const jobs: Say = (value, _, floor) =>
+  Array.isArray(value)
+    ? value
+        .map((each) => {
+          const { setup: of, panels: wanted } = each as { setup: string; panels: number }; // checked when it was written
+          return say(factWords).panelsOf(
+            formatCount(wanted),
+            floor.setups.get(of)?.product ?? say(factWords).unknown,
+          );
+        })
+        .join(', ') || null
+    : null;
+
+const title: Say = (value) =>
+  value !== null && typeof value === 'object' && !Array.isArray(value)
+    ? inLanguage(value as Readonly<Record<string, string>>, language.value)
+    : null;
+
+/** What was left open at a release: each thing with what it concerns. */
+const left: Say = (value) =>
+  Array.isArray(value) && value.length > 0
+    ? value.map((each) => leftText(each as LeftOpen)).join(' · ')
+    : null;
+
+type LeftOpen = PayloadOf<'changeover.left-open'>['left'][number];
+
+function leftText({ what, slot, part, reel }: LeftOpen): string {
+  const said = say(openWorkWords).said[what](1);
+  const names = [reel ?? part, slot].filter((name) => name !== null);
+  return names.length === 0 ? said : `${said}: ${names.join(', ')}`;
+}
+
+/** How many shifts each week has. */
+const weeks: Say = (value) =>
+  Array.isArray(value) ? value.map((week) => (Array.isArray(week) ? week.length : 0)).join(' / ') : null;
+
+/** Each class of parts with its months. */
+const limits: Say = (value) =>
+  Array.isArray(value)
+    ? value
+        .map((each) => {
+          const { begins, months } = each as { begins: string; months: number }; // checked when it was written
+          return say(factWords).limit(begins, months);
+        })
+        .join(' · ') || say(factWords).noLimit
+    : null;
+
+/** Why nobody is signed in any more. */
+const signedOutBy: Say = (value) =>
+  value === 'idle' || value === 'shift' ? say(factWords).signedOut[value] : null;
+
+/** Skipped boards: how many, or which of the panel. */
+const skippedBoards: Say = (value) =>
+  Array.isArray(value)
+    ? value.map((board) => say(factWords).boardsWhich(String(board))).join(', ')
+    : typeof value === 'number'
+      ? formatCount(value)
+      : null;
+
+const spliceCosts: Say = (value) =>
+  Array.isArray(value)
+    ? (value as unknown as PayloadOf<'line.splices-ruled'>['costs']) // as the kind's schema read it
+        .map(({ parts: lost, tapeWidthMm: width }) =>
+          say(factWords).spliceCost(
+            say(factWords).parts(formatCount(lost), lost === 1),
+            width === null ? null : `${formatNumber(width)} mm`,
+          ),
+        )
+        .join(' · ')
+    : null;
+
+/** How each fact is told; a fact that is missing here is a compile error. */
+const sayings: Readonly<Record<FactName, Say>> = {
+  name: text,
+  app: text,
+  key: nothing,
+  previous: nothing,
+  person: (value, entry, floor) =>
+    typeof value === 'string' && !('name' in entry.payload) ? personName(floor, value) : null,
+  role: oneOf(() => say(shellWords).roles),
+  badge: text,
+  pin: (value) => (value === null ? null : say(factWords).yes),
+  how: oneOf(() => ({ ...say(factWords).hows, ...say(checklistWords).signedHow })),
+  left,
+  minutes: withUnit('min'),
+  stoodFrom: moment,
+  why: signedOutBy,
+  checked: oneOf(() => say(factWords).checked),
+  line: (value, entry, floor) =>
+    entry.kind === 'line.defined' ? null : named(lineName)(value, entry, floor),
+  zone: text,
+  machines: howMany,
+  leadSeconds: span,
+  walkSeconds: span,
+  spliceSeconds: span,
+  hubToPickMm: withUnit('mm'),
+  intakeToPickMm: withUnit('mm'),
+  loss: share,
+  labelShare: share,
+  missed: share,
+  cause: oneOf(() => say(heldWords).causes),
+  containment: nothing,
+  runs: howMany,
+  shifts: howMany,
+  breaks: howMany,
+  stops: howMany,
+  comparison: nothing,
+  feedersKnown: yesNo,
+  limits,
+  expires: text,
+  type: text,
+  lanes: number,
+  drive: text,
+  pocketMm: withUnit('mm'),
+  weeks,
+  firstWeek: text,
+  holidays: howMany,
+  overtime: howMany,
+  trailerMm: withUnit('mm'),
+  leaderMm: withUnit('mm'),
+  feeder: text,
+  tapeWidthMm: withUnit('mm'),
+  pitchesMm: (value) =>
+    Array.isArray(value) ? `${value.map((each) => formatNumber(Number(each))).join(', ')} mm` : null,
+  positions: number,
+  reason,
+  supplierPart: text,
+  part: text,
+  setup,
+  product: text,
+  side: oneOf(() => say(shellWords).side),
+  revision: text,
+  source: text,
+  run: named(runName),
+  panelsWanted: panels,
+  slots: (value) => (Array.isArray(value) ? say(factWords).slots(value.length) : null),
+  panelSeconds: withUnit('s'),
+  panelSd: withUnit('s'),
+  panelPrefix: text,
+  short: list,
+  note: text,
+  panels,
+  add: panels,
+  serial: text,
+  skipped: skippedBoards,
+  boardsPerPanel: number,
+  costs: spliceCosts,
+  pickOrder: oneOf(() => say(factWords).pickOrders),
+  via: oneOf(() => say(logWords).sources),
+  act: oneOf(() => say(logWords).acts),
+  slot: text,
+  reel: text,
+  quantity,
+  lot: text,
+  dateCode: text,
+  codes: list,
+  verdict: oneOf(() => say(logWords).verdicts),
+  reasons,
+  basis: oneOf(() => say(countWords).bases),
+  cut: parts,
+  cart: text,
+  of: named(entryName),
+  by: named(personName),
+  sd: parts,
+  place: text,
+  air: oneOf(() => say(moistureWords).airs),
+  from,
+  celsius: withUnit('°C'),
+  hours: withUnit('h'),
+  humidity: withUnit('%'),
+  msl: text,
+  parts: (value, entry, floor) => (Array.isArray(value) ? null : parts(value, entry, floor)),
+  outerMm: withUnit('mm'),
+  hubMm: withUnit('mm'),
+  massG: withUnit('g'),
+  emptyG: withUnit('g'),
+  block: nothing,
+  operators: number,
+  sweep: nothing,
+  seen: number,
+  missing: list,
+  need: nothing,
+  level: oneOf(() => say(factWords).levels),
+  due: moment,
+  conflict: nothing,
+  keep: named(entryName),
+  rule: text,
+  version: number,
+  definition: (value) =>
+    howMany((value as { codes?: Json } | null)?.codes ?? null, {} as Entry, {} as FloorState),
+  format: text,
+  filter,
+  rows: number,
+  entries: number,
+  template: named(templateName),
+  purpose: oneOf(() => say(factWords).purposes),
+  title,
+  steps: howMany,
+  checklist,
+  changeover,
+  facts: nothing,
+  step: stepOf,
+  value: answer,
+  unit: nothing,
+  to: named(tabletName),
+  done: number,
+  asked: number,
+  lastPanel: moment,
+  jobs,
+  byHand: nothing,
+  uncertainty: measured,
+  least: measured,
+  most: measured,
+  right: yesNo,
+  family: oneOf(() => say(moistureWords).families),
+  pins: number,
+  bodyMm: withUnit('mm'),
+  bodyXMm: withUnit('mm'),
+  bodyYMm: withUnit('mm'),
+  isStacked: yesNo,
+  edition: text,
+  cabinetPauses: yesNo,
+  lives: howMany,
+  bakes: howMany,
+  packageClass: text,
+  leftSeconds: span,
+  hotHours: withUnit('h'),
+  restsOn: oneOf(() => say(moistureWords).sources),
+  values: named(entryName),
+};
+
+/** True for what is told at all. */
+export function isFactName(name: string): name is FactName {
+  return Object.hasOwn(sayings, name);
+}
+
+/** A fact's value for people; null where it says nothing. */
+export function sayFact(name: string, value: Json, entry: Entry, floor: FloorState): string | null {
+  if (value === null || value === '' || !isFactName(name)) return null;
+  const told = sayings[name](value, entry, floor);
+  return told === '' ? null : told;
+}
