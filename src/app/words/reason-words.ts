@@ -14,3 +14,32 @@ export type ReasonWords = Readonly<
     { readonly title: string; readonly say: (f: ReasonFacts) => string; readonly act: string }
   >
 >;
+
+/** Reasons about bakes, labels of level 6 and reels without an id. */
+export type MoistureReasons = Pick<
+  ReasonWords,
+  'bake-hours-over' | 'label-time-missing' | 'reel-unnamed' | 'floor-life-short'
+>;
+
+/** Reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store. */
+export type PlantReasons = Pick<
+  ReasonWords,
+  | 'feeder-unknown'
+  | 'feeder-type'
+  | 'feeder-drive'
+  | 'feeder-height'
+  | 'maker-not-listed'
+  | 'date-code-old'
+  | 'date-code-unknown'
+  | 'older-in-store'
+>;
+
+/** On what a bake's hours rest, in words. */
+export type TableWords = Readonly<Record<'own' | 'copy' | 'memory', string>>;
+
+/** On what the table's hours rest; older entries do not say, and then they were from memory. */
+export function restsOn(facts: ReasonFacts, table: TableWords): string {
+  const { source } = facts;
+  if (facts['wanted'] === undefined || facts['wanted'] === '') return '';
+  return source === 'own' || source === 'copy' ? table[source] : table.memory;
+}

@@ -1,7 +1,7 @@
-import type { ReasonWords } from '../reason-words.ts';
-import { moistureReasonsEn, restsOn, tableEn } from '../verdict-moisture.ts';
-import { plantReasonsEn } from '../verdict-plant.ts';
+import { type ReasonWords, restsOn } from '../reason-words.ts';
 import { formatCount, plural } from '../words.ts';
+import { moistureReasonsEn, tableEn } from './verdict-moisture.ts';
+import { plantReasonsEn } from './verdict-plant.ts';
 
 const reasonsEn: ReasonWords = {
   ...moistureReasonsEn,

@@ -1,8 +1,8 @@
 import type { words as english } from '../en/verdict.ts';
-import type { ReasonWords } from '../reason-words.ts';
-import { moistureReasonsEs, restsOn, tableEs } from '../verdict-moisture.ts';
-import { plantReasonsEs } from '../verdict-plant.ts';
+import { type ReasonWords, restsOn } from '../reason-words.ts';
 import { formatCount, plural, type Sentences } from '../words.ts';
+import { moistureReasonsEs, tableEs } from './verdict-moisture.ts';
+import { plantReasonsEs } from './verdict-plant.ts';
 
 const reasonsEs: ReasonWords = {
   ...moistureReasonsEs,

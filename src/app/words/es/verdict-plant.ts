@@ -1,0 +1,57 @@
+// What is said of the reasons that come from the plant's own lists: types of feeders, makers of a product, ages, the store.
+
+import type { PlantReasons } from '../reason-words.ts';
+
+export const plantReasonsEs: PlantReasons = {
+  'feeder-unknown': {
+    title: 'Alimentador desconocido',
+    say: (f) =>
+      `El alimentador ${f['feeder']} no está en la lista de la planta; no se puede comprobar su ancho.`,
+    act: 'Debe decidir un jefe de turno.',
+  },
+  'feeder-type': {
+    title: 'Tipo de alimentador equivocado',
+    say: (f) => `El alimentador ${f['feeder']} es ${f['found']}; esta posición quiere ${f['wanted']}.`,
+    act: 'Tome un alimentador de ese tipo.',
+  },
+  'feeder-drive': {
+    title: 'Accionamiento equivocado',
+    say: (f) =>
+      `El alimentador ${f['feeder']} tiene accionamiento ${f['found']}; esta posición quiere ${f['wanted']}.`,
+    act: 'Tome un alimentador con el accionamiento correcto.',
+  },
+  'feeder-height': {
+    title: 'Alvéolos demasiado hondos',
+    say: (f) =>
+      `Los alvéolos de la cinta tienen ${f['wanted']} mm; el alimentador ${f['feeder']} admite ${f['found']} mm.`,
+    act: 'Tome un alimentador para alvéolos más hondos.',
+  },
+  'maker-not-listed': {
+    title: 'Fabricante fuera de la lista del producto',
+    say: (f) =>
+      `${f['supplierPart']} no está aprobada para ${f['part']} en este producto.${f['listed'] ? ` Aprobadas: ${f['listed']}.` : ''}${f['approvedFor'] ? ` Está aprobada en ${f['approvedFor']}.` : ''}`,
+    act: 'Tome una bobina de un fabricante de la lista o que decida un jefe de turno.',
+  },
+  'date-code-old': {
+    title: 'Demasiado antigua por su fecha',
+    say: (f) =>
+      `Fabricada en ${f['made']}. El límite de edad de la línea para este componente acabó el ${f['last']}.`,
+    act: 'Debe decidir un jefe de turno.',
+  },
+  'date-code-unknown': {
+    title: 'Edad desconocida',
+    say: (f) =>
+      f['dateCode']
+        ? `La fecha ${f['dateCode']} no se lee con certeza. La línea limita la edad de este componente.`
+        : `La etiqueta no da fecha de fabricación. La línea limita la edad de este componente.`,
+    act: 'Debe decidir un jefe de turno.',
+  },
+  'older-in-store': {
+    title: 'Hay una bobina más antigua en el almacén',
+    say: (f) =>
+      f['by'] === 'expires'
+        ? `La bobina ${f['reel']} en ${f['place']} debe usarse hasta ${f['expires']}, antes que esta.`
+        : `La bobina ${f['reel']} en ${f['place']} tiene fecha ${f['dateCode']}, anterior a esta.`,
+    act: '',
+  },
+};
