@@ -12,6 +12,7 @@ import { useRefusal } from '../may.ts';
 import { AskFeet } from '../ui/Ask.tsx';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
+import { Field } from '../ui/Field.tsx';
 import { moistureWords } from '../words/moisture.ts';
 import { say } from '../words/words.ts';
 import { readFigure } from './count-model.ts';
@@ -37,11 +38,22 @@ interface AirDialogProps {
 const DRY_HUMIDITIES = [5, 10] as const;
 const HOUR_MS = 3_600_000;
 
+/** What is chosen and typed. */
+interface AirForm {
+  readonly air: Air;
+  readonly hours: string;
+  readonly humidity: number;
+  readonly celsius: string;
+  /** Of a level 6 reel: the hours on its bag's label. */
+  readonly labelHours: string;
+}
+
+const figureOf = (text: string) => readFigure(text) ?? Number.NaN;
+
 export function AirDialog({ reel, line, before, part, openedMs, onClose }: AirDialogProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(moistureWords);
-  const climate = lineClimate(floor, line);
   const [nowMs] = useState(() => app.clock.nowMs());
   const life = reelLife(floor, reel.reel, {
     line,
@@ -50,48 +62,26 @@ export function AirDialog({ reel, line, before, part, openedMs, onClose }: AirDi
     ...(openedMs === undefined ? {} : { openedMs }),
   });
   const told = floor.labelTimes.get(reel.reel)?.hours;
-  const [labelHours, setLabelHours] = useState(told === undefined ? '' : String(told));
+  const [form, setForm] = useState<AirForm>({
+    air: 'floor',
+    hours: '0',
+    humidity: DRY_HUMIDITIES[0],
+    celsius: '40',
+    labelHours: told === undefined ? '' : String(told),
+  });
   const refusal = useRefusal('verify-reel');
-  const leadRefusal = useRefusal('clear-hold');
   const [isLetting, setLetting] = useState(false);
-  const [air, setAir] = useState<Air>('floor');
-  const [hours, setHours] = useState('0');
-  const [humidity, setHumidity] = useState<number>(DRY_HUMIDITIES[0]);
-  const [celsius, setCelsius] = useState('40');
-  const ago = readFigure(hours) ?? Number.NaN;
-  const heat = readFigure(celsius) ?? Number.NaN;
   const isLevel6 = life?.level === '6';
-  const onLabel = readFigure(labelHours) ?? Number.NaN;
-  const isTimed = isLevel6 && labelHours.trim() !== '';
-  const wrong =
-    isTimed && !(onLabel >= 1 && onLabel <= 9999)
-      ? words.badLabelHours
-      : !(ago >= 0 && ago <= 9999)
-        ? words.badHours
-        : air === 'bake' && !(heat >= 30 && heat <= 150)
-          ? words.badCelsius
-          : null;
+  const change = (part: Partial<AirForm>) => setForm((kept) => ({ ...kept, ...part }));
 
   function write(): void {
-    const { part, supplierPart, count, lot, dateCode } = reel;
-    const payload: PayloadOf<'reel.aired'> = {
-      reel: reel.reel,
-      part,
-      supplierPart,
-      quantity: count,
-      lot,
-      dateCode,
-      air,
-      via: 'typed',
-      from: formatMoment(app.clock.nowMs() - Math.round(ago * HOUR_MS)),
-      celsius: air === 'bake' ? heat : null,
-      humidity: air === 'dry' ? humidity : null,
-    };
+    const aired = airedPayload(reel, form, app.clock.nowMs());
+    const onLabel = figureOf(form.labelHours);
     const timed: Wish[] =
-      isTimed && onLabel !== told
+      isLevel6 && form.labelHours.trim() !== '' && onLabel !== told
         ? [{ kind: 'reel.timed', payload: { reel: reel.reel, hours: onLabel } }]
         : [];
-    app.write([{ kind: 'reel.aired', payload }, ...timed]).then(
+    app.write([{ kind: 'reel.aired', payload: aired }, ...timed]).then(
       () => {
         app.notice.value = { tone: 'plain', text: words.written(reel.reel) };
       },
@@ -105,16 +95,9 @@ export function AirDialog({ reel, line, before, part, openedMs, onClose }: AirDi
   return (
     <Dialog title={words.title(reel.reel)} onClose={onClose}>
       <div class="stack">
-        {before && <p class={before.tone === null ? 'soft' : `chip ${before.tone}`}>{before.text}</p>}
-        {bake && (
-          <div class="row">
-            <Button testId="let-bake" disabledReason={leadRefusal} onPress={() => setLetting(true)}>
-              {words.letBake}
-            </Button>
-          </div>
-        )}
+        <Before before={before} onLet={() => setLetting(true)} />
         <p class="soft" data-testid="air-climate">
-          {words.climate(climate)}
+          {words.climate(lineClimate(floor, line))}
         </p>
         {life &&
           lifeGrounds(life, moistureRuling(floor)).map((text) => (
@@ -123,65 +106,26 @@ export function AirDialog({ reel, line, before, part, openedMs, onClose }: AirDi
             </p>
           ))}
         {isLevel6 && (
-          <label class="field">
-            <span>{words.labelHours}</span>
-            <input
-              data-typing
-              data-testid="air-label-hours"
-              inputMode="decimal"
-              value={labelHours}
-              onInput={(event) => setLabelHours(event.currentTarget.value)}
-            />
-            <small>{words.labelHoursHelp}</small>
-          </label>
+          <Field
+            label={words.labelHours}
+            testId="air-label-hours"
+            inputMode="decimal"
+            value={form.labelHours}
+            onInput={(labelHours) => change({ labelHours })}
+            help={words.labelHoursHelp}
+          />
         )}
-        <div class="field">
-          <span>{words.where}</span>
-          <div class="choice">
-            {airs.map((each) => (
-              <button
-                type="button"
-                key={each}
-                aria-pressed={air === each}
-                data-testid={`air-${each}`}
-                onClick={() => setAir(each)}
-              >
-                {words.airs[each]}
-              </button>
-            ))}
-          </div>
-        </div>
-        {air === 'dry' && (
-          <div class="field">
-            <span>{words.humidity}</span>
-            <div class="choice">
-              {DRY_HUMIDITIES.map((each) => (
-                <button
-                  type="button"
-                  key={each}
-                  aria-pressed={humidity === each}
-                  data-testid={`air-humidity-${each}`}
-                  onClick={() => setHumidity(each)}
-                >
-                  {words.humidities[each]}
-                </button>
-              ))}
-            </div>
-          </div>
-        )}
-        {air === 'bake' && (
+        <Where form={form} onChange={change} />
+        {form.air === 'bake' && (
           <>
-            <label class="field">
-              <span>{words.celsius}</span>
-              <input
-                data-typing
-                data-testid="air-celsius"
-                inputMode="decimal"
-                value={celsius}
-                onInput={(event) => setCelsius(event.currentTarget.value)}
-              />
-              <small>{words.celsiusHelp}</small>
-            </label>
+            <Field
+              label={words.celsius}
+              testId="air-celsius"
+              inputMode="decimal"
+              value={form.celsius}
+              onInput={(celsius) => change({ celsius })}
+              help={words.celsiusHelp}
+            />
             <p class="soft">{words.resetHelp}</p>
             {life &&
               bakeGrounds(life, part, moistureRuling(floor)).map((text) => (
@@ -192,21 +136,116 @@ export function AirDialog({ reel, line, before, part, openedMs, onClose }: AirDi
             <p class="caution">{words.bakeCaution}</p>
           </>
         )}
-        <label class="field">
-          <span>{words.hours}</span>
-          <input
-            data-typing
-            data-testid="air-hours"
-            inputMode="decimal"
-            value={hours}
-            onInput={(event) => setHours(event.currentTarget.value)}
-          />
-          <small>{words.hoursHelp}</small>
-        </label>
-        <AskFeet testId="air-yes" disabledReason={refusal ?? wrong} onYes={write} onNo={onClose}>
+        <Field
+          label={words.hours}
+          testId="air-hours"
+          inputMode="decimal"
+          value={form.hours}
+          onInput={(hours) => change({ hours })}
+          help={words.hoursHelp}
+        />
+        <AskFeet
+          testId="air-yes"
+          disabledReason={refusal ?? airFault(form, isLevel6)}
+          onYes={write}
+          onNo={onClose}
+        >
           {words.yes}
         </AskFeet>
       </div>
     </Dialog>
   );
+}
+
+/** How the reel stands before, and the way to let a bake count that was too short. */
+function Before({ before, onLet }: Pick<AirDialogProps, 'before'> & { readonly onLet: () => void }) {
+  const refusal = useRefusal('clear-hold');
+  if (!before) return null;
+  return (
+    <>
+      <p class={before.tone === null ? 'soft' : `chip ${before.tone}`}>{before.text}</p>
+      {before.bake && (
+        <div class="row">
+          <Button testId="let-bake" disabledReason={refusal} onPress={onLet}>
+            {say(moistureWords).letBake}
+          </Button>
+        </div>
+      )}
+    </>
+  );
+}
+
+/** Where it lies, and how dry that is where it is dry storage. */
+function Where(props: { readonly form: AirForm; readonly onChange: (part: Partial<AirForm>) => void }) {
+  const words = say(moistureWords);
+  const { form, onChange } = props;
+  return (
+    <>
+      <div class="field">
+        <span>{words.where}</span>
+        <div class="choice">
+          {airs.map((air) => (
+            <button
+              type="button"
+              key={air}
+              aria-pressed={form.air === air}
+              data-testid={`air-${air}`}
+              onClick={() => onChange({ air })}
+            >
+              {words.airs[air]}
+            </button>
+          ))}
+        </div>
+      </div>
+      {form.air === 'dry' && (
+        <div class="field">
+          <span>{words.humidity}</span>
+          <div class="choice">
+            {DRY_HUMIDITIES.map((humidity) => (
+              <button
+                type="button"
+                key={humidity}
+                aria-pressed={form.humidity === humidity}
+                data-testid={`air-humidity-${humidity}`}
+                onClick={() => onChange({ humidity })}
+              >
+                {words.humidities[humidity]}
+              </button>
+            ))}
+          </div>
+        </div>
+      )}
+    </>
+  );
+}
+
+/** What keeps the form from being written, in a sentence; null where nothing does. */
+function airFault({ air, hours, celsius, labelHours }: AirForm, isLevel6: boolean): string | null {
+  const words = say(moistureWords);
+  const isWithin = (text: string, least: number, most: number) =>
+    figureOf(text) >= least && figureOf(text) <= most;
+  if (isLevel6 && labelHours.trim() !== '' && !isWithin(labelHours, 1, 9999)) return words.badLabelHours;
+  if (!isWithin(hours, 0, 9999)) return words.badHours;
+  return air === 'bake' && !isWithin(celsius, 30, 150) ? words.badCelsius : null;
+}
+
+function airedPayload(
+  reel: AirDialogProps['reel'],
+  { air, hours, celsius, humidity }: AirForm,
+  nowMs: number,
+): PayloadOf<'reel.aired'> {
+  const { part, supplierPart, count, lot, dateCode } = reel;
+  return {
+    reel: reel.reel,
+    part,
+    supplierPart,
+    quantity: count,
+    lot,
+    dateCode,
+    air,
+    via: 'typed',
+    from: formatMoment(nowMs - Math.round(figureOf(hours) * HOUR_MS)),
+    celsius: air === 'bake' ? figureOf(celsius) : null,
+    humidity: air === 'dry' ? humidity : null,
+  };
 }
