@@ -2,12 +2,13 @@
 
 import { useState } from 'preact/hooks';
 import { hasAdder } from '../../../shared/floor/may.ts';
-import type { Person } from '../../../shared/floor/state.ts';
+import type { FloorState, Hold, Person } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
 import { deviceClock } from '../device/clock.ts';
 import { address } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
+import { Field } from '../ui/Field.tsx';
 import { moistureWords } from '../words/moisture.ts';
 import { peopleWords } from '../words/people.ts';
 import { shellWords } from '../words/shell.ts';
@@ -99,25 +100,14 @@ export function ClearDialog({
   const app = useApp();
   const floor = useFloor();
   const words = say(peopleWords);
-  const shell = say(shellWords);
-  const moisture = say(moistureWords);
   const [lead, setLead] = useConfirmed();
   const [reason, setReason] = useState('');
   const [isBakeGood, setBakeGood] = useState(false);
   const hold = floor.holds.get(entry);
   if (!hold) return null;
   const bake = heldBake(floor, hold, app.clock.nowMs());
-  const { line, slot, cart, reel } = hold.facts;
-  // What the cart got for the slot in between stays there.
-  const between = cart === undefined ? undefined : floor.carts.get(cart)?.get(slot ?? '');
-  const kept = between
-    ? words.cartKept({
-        cart: between.cart,
-        slot: between.slot,
-        carries: between.reel ?? between.part,
-        held: reel ?? hold.facts.part ?? '',
-      })
-    : null;
+  const { line, slot } = hold.facts;
+  const kept = keptOnCart(floor, hold);
 
   async function decide(accept: boolean): Promise<void> {
     if (!lead) return;
@@ -139,14 +129,7 @@ export function ClearDialog({
   return (
     <Dialog title={words.clearTitle} onClose={() => onClose(false)} tone="care">
       <div class="stack">
-        {hold.reasons.map((each) => {
-          const known = sayReason(each.code);
-          return known ? (
-            <p key={each.code}>
-              <b>{known.title}.</b> {known.say(reasonFacts(each as Parameters<typeof reasonFacts>[0]))}
-            </p>
-          ) : null;
-        })}
+        <HeldFor hold={hold} />
         {kept !== null && (
           <p class="chip care" data-testid="hold-kept">
             ? {kept}
@@ -164,44 +147,8 @@ export function ClearDialog({
         )}
         {lead && (
           <>
-            <h3>{words.clearReason}</h3>
-            <div class="choice">
-              {words.reasons.map((each) => (
-                <button
-                  type="button"
-                  key={each}
-                  aria-pressed={reason === each}
-                  onClick={() => setReason(each)}
-                >
-                  {each}
-                </button>
-              ))}
-            </div>
-            <label class="field">
-              <span>{words.otherReason}</span>
-              <input
-                data-typing
-                value={reason}
-                maxLength={200}
-                onInput={(event) => setReason(event.currentTarget.value)}
-              />
-            </label>
-            {bake && (
-              <fieldset class="choice stood" data-testid="held-bake">
-                <legend>{moisture.letBakeFor}</legend>
-                <button type="button" aria-pressed={!isBakeGood} onClick={() => setBakeGood(false)}>
-                  {moisture.letBakeOnce}
-                </button>
-                <button
-                  type="button"
-                  aria-pressed={isBakeGood}
-                  data-testid="held-bake-good"
-                  onClick={() => setBakeGood(true)}
-                >
-                  {moisture.letBakeAlways}
-                </button>
-              </fieldset>
-            )}
+            <WhyCleared reason={reason} onReason={setReason} />
+            {bake && <BakeGood isGood={isBakeGood} onGood={setBakeGood} />}
             <div class="row">
               <Button
                 tone="act"
@@ -223,9 +170,82 @@ export function ClearDialog({
             </div>
           </>
         )}
-        <Button onPress={() => onClose(false)}>{shell.cancel}</Button>
+        <Button onPress={() => onClose(false)}>{say(shellWords).cancel}</Button>
       </div>
     </Dialog>
+  );
+}
+
+/** What the cart got for the slot while the reel was held stays there: a sentence of it, null where it got nothing. */
+function keptOnCart(floor: FloorState, { facts }: Hold): string | null {
+  const { slot, cart, reel, part } = facts;
+  const between = cart === undefined ? undefined : floor.carts.get(cart)?.get(slot ?? '');
+  if (!between) return null;
+  return say(peopleWords).cartKept({
+    cart: between.cart,
+    slot: between.slot,
+    carries: between.reel ?? between.part,
+    held: reel ?? part ?? '',
+  });
+}
+
+/** What a reel is held for, as far as this version knows. */
+function HeldFor({ hold }: { readonly hold: Hold }) {
+  return (
+    <>
+      {hold.reasons.map((each) => {
+        const known = sayReason(each.code);
+        return known ? (
+          <p key={each.code}>
+            <b>{known.title}.</b> {known.say(reasonFacts(each as Parameters<typeof reasonFacts>[0]))}
+          </p>
+        ) : null;
+      })}
+    </>
+  );
+}
+
+/** Why it is cleared or declined: one of the usual reasons, or typed. */
+function WhyCleared(props: { readonly reason: string; readonly onReason: (reason: string) => void }) {
+  const words = say(peopleWords);
+  return (
+    <>
+      <h3>{words.clearReason}</h3>
+      <div class="choice">
+        {words.reasons.map((each) => (
+          <button
+            type="button"
+            key={each}
+            aria-pressed={props.reason === each}
+            onClick={() => props.onReason(each)}
+          >
+            {each}
+          </button>
+        ))}
+      </div>
+      <Field label={words.otherReason} value={props.reason} maxLength={200} onInput={props.onReason} />
+    </>
+  );
+}
+
+/** Whether the bake counts for this once, or for good. */
+function BakeGood(props: { readonly isGood: boolean; readonly onGood: (isGood: boolean) => void }) {
+  const words = say(moistureWords);
+  return (
+    <fieldset class="choice stood" data-testid="held-bake">
+      <legend>{words.letBakeFor}</legend>
+      <button type="button" aria-pressed={!props.isGood} onClick={() => props.onGood(false)}>
+        {words.letBakeOnce}
+      </button>
+      <button
+        type="button"
+        aria-pressed={props.isGood}
+        data-testid="held-bake-good"
+        onClick={() => props.onGood(true)}
+      >
+        {words.letBakeAlways}
+      </button>
+    </fieldset>
   );
 }
 
