@@ -30,28 +30,24 @@ type Tab = 'feeders' | 'kit' | 'checklist' | 'first' | 'times';
 const tabsRunning: readonly Tab[] = ['kit', 'checklist', 'feeders', 'first', 'times'];
 const tabsStanding: readonly Tab[] = ['feeders', 'checklist', 'first', 'kit', 'times'];
 
+/** What a dialog asks. */
+type Asked = 'last' | 'drop' | 'release';
+
 interface ChangeOpenProps {
   readonly changeover: Changeover;
   readonly desk: DeskRun;
 }
 
 export function ChangeOpen({ changeover, desk }: ChangeOpenProps) {
-  const app = useApp();
   const floor = useFloor();
-  const words = say(changeWords);
-  const refusal = useRefusal('verify-reel');
-  const leadRefusal = useRefusal('choose-setup');
   const [chosenTab, setTab] = useState<{ readonly tab: Tab; readonly isStanding: boolean } | null>(null);
-  const [asking, setAsking] = useState<'last' | 'drop' | 'release' | null>(null);
-  const { line } = changeover;
-  const from = floor.setups.get(changeover.from ?? '');
-  const sinceMs = lastGoodPanelMs(floor, changeover);
-  const isStanding = sinceMs !== null;
+  const [asking, setAsking] = useState<Asked | null>(null);
+  const isStanding = lastGoodPanelMs(floor, changeover) !== null;
   const tabs = isStanding ? tabsStanding : tabsRunning;
   // What was chosen beside the running line does not hide the moves once it stands.
   const tab = (chosenTab?.isStanding === isStanding ? chosenTab.tab : null) ?? tabs[0];
   const setup = floor.setups.get(changeover.setup);
-  const plan = setup ? planChange(floor, line, setup) : null;
+  const plan = setup ? planChange(floor, changeover.line, setup) : null;
   const movesLeft = plan?.fits ? plan.steps.steps.length : null;
   const list = checklistOf(floor, changeover);
   const template = list ? templateOf(floor, list) : null;
@@ -60,43 +56,7 @@ export function ChangeOpen({ changeover, desk }: ChangeOpenProps) {
   const close = () => setAsking(null);
   return (
     <div class="stack">
-      <header class="change-head" data-testid="changeover">
-        <div class="grow">
-          <h1>{from ? words.fromTo(from.product, changeover.product) : changeover.product}</h1>
-          <p class={`chip ${sinceMs === null ? 'go' : 'care'}`}>
-            <Icon name={sinceMs === null ? 'play' : 'pause'} size={18} />
-            {sinceMs === null
-              ? words.preparing
-              : `${words.standing} ${words.since(formatSpan(Math.max(0, (app.nowMs.value - sinceMs) / 1000)))}`}
-          </p>
-        </div>
-        {sinceMs === null ? (
-          <Button
-            key="last"
-            tone="act"
-            large
-            disabledReason={refusal}
-            onPress={() => setAsking('last')}
-            testId="last-panel"
-          >
-            {words.lastPanel}
-          </Button>
-        ) : (
-          <Button
-            key="release"
-            tone={movesLeft === 0 && isListDone ? 'act' : 'plain'}
-            large
-            disabledReason={leadRefusal}
-            onPress={() => setAsking('release')}
-            testId="release"
-          >
-            {words.release}
-          </Button>
-        )}
-        <Button tone="quiet" disabledReason={leadRefusal} onPress={() => setAsking('drop')}>
-          {words.drop}
-        </Button>
-      </header>
+      <Head changeover={changeover} isReady={movesLeft === 0 && isListDone} onAsk={setAsking} />
       <div class="choice" role="tablist">
         {tabs.map((each) => (
           <button
@@ -107,8 +67,7 @@ export function ChangeOpen({ changeover, desk }: ChangeOpenProps) {
             data-testid={`tab-${each}`}
             onClick={() => choose(each)}
           >
-            {each === 'feeders' && !isStanding ? words.tabWaits : words.tabs[each]}
-            {each === 'feeders' && movesLeft !== null && movesLeft > 0 && ` · ${formatCount(movesLeft)}`}
+            {tabName(each, isStanding, movesLeft)}
           </button>
         ))}
       </div>
@@ -125,66 +84,140 @@ export function ChangeOpen({ changeover, desk }: ChangeOpenProps) {
         />
       )}
       {tab === 'checklist' &&
-        (list ? (
-          <ChecklistPanel list={list} desk={desk} />
-        ) : (
-          <div>
-            <Button
-              tone="act"
-              large
-              disabledReason={refusal}
-              testId="checklist-open"
-              onPress={() => {
-                const template = templateFor(floor, 'changeover');
-                if (!template) return;
-                const facts = changeFacts(floor, changeover.from, changeover.setup);
-                const { template: name, version } = template;
-                const payload = {
-                  checklist: newId(),
-                  template: name,
-                  version,
-                  line,
-                  facts,
-                  changeover: changeover.changeover,
-                  slot: null,
-                };
-                app.write([{ kind: 'checklist.opened', payload }]).catch(() => undefined); // shown by the fault screen
-              }}
-            >
-              {say(checklistWords).open}
-            </Button>
-          </div>
-        ))}
+        (list ? <ChecklistPanel list={list} desk={desk} /> : <OpenChecklist changeover={changeover} />)}
       {asking === 'last' && <LastPanelDialog changeover={changeover} onClose={close} />}
       {asking === 'release' && <ReleaseDialog changeover={changeover} onClose={close} />}
-      {asking === 'drop' && (
-        <Dialog title={words.dropTitle} onClose={close}>
-          <p>{words.dropText}</p>
-          <AskFeet
-            tone="stop"
-            onYes={() => {
-              const payload = { changeover: changeover.changeover, line, reason: '' };
-              app.write([{ kind: 'changeover.dropped', payload }]).then(close, () => undefined); // shown by the fault screen
-            }}
-            onNo={close}
-            no={words.dropNot}
-          >
-            {words.drop}
-          </AskFeet>
-        </Dialog>
-      )}
+      {asking === 'drop' && <DropDialog changeover={changeover} onClose={close} />}
     </div>
   );
 }
 
-/** The last good panel: the run ends and the line is set up for the next product, in one write. */
-function LastPanelDialog({
-  changeover,
-  onClose,
-}: {
+function tabName(tab: Tab, isStanding: boolean, movesLeft: number | null): string {
+  const words = say(changeWords);
+  if (tab !== 'feeders') return words.tabs[tab];
+  const name = isStanding ? words.tabs[tab] : words.tabWaits;
+  return movesLeft !== null && movesLeft > 0 ? `${name} · ${formatCount(movesLeft)}` : name;
+}
+
+/** From what to what, since when, and the act that ends this stretch of it. */
+function Head(props: {
+  readonly changeover: Changeover;
+  /** Nothing is left to do but to release it. */
+  readonly isReady: boolean;
+  readonly onAsk: (asked: Asked) => void;
+}) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(changeWords);
+  const refusal = useRefusal('verify-reel');
+  const leadRefusal = useRefusal('choose-setup');
+  const { changeover, onAsk } = props;
+  const from = floor.setups.get(changeover.from ?? '');
+  const sinceMs = lastGoodPanelMs(floor, changeover);
+  return (
+    <header class="change-head" data-testid="changeover">
+      <div class="grow">
+        <h1>{from ? words.fromTo(from.product, changeover.product) : changeover.product}</h1>
+        <p class={`chip ${sinceMs === null ? 'go' : 'care'}`}>
+          <Icon name={sinceMs === null ? 'play' : 'pause'} size={18} />
+          {sinceMs === null
+            ? words.preparing
+            : `${words.standing} ${words.since(formatSpan(Math.max(0, (app.nowMs.value - sinceMs) / 1000)))}`}
+        </p>
+      </div>
+      {sinceMs === null ? (
+        <Button
+          key="last"
+          tone="act"
+          large
+          disabledReason={refusal}
+          onPress={() => onAsk('last')}
+          testId="last-panel"
+        >
+          {words.lastPanel}
+        </Button>
+      ) : (
+        <Button
+          key="release"
+          tone={props.isReady ? 'act' : 'plain'}
+          large
+          disabledReason={leadRefusal}
+          onPress={() => onAsk('release')}
+          testId="release"
+        >
+          {words.release}
+        </Button>
+      )}
+      <Button tone="quiet" disabledReason={leadRefusal} onPress={() => onAsk('drop')}>
+        {words.drop}
+      </Button>
+    </header>
+  );
+}
+
+/** Opens the checklist of a changeover that has none yet. */
+function OpenChecklist({ changeover }: { readonly changeover: Changeover }) {
+  const app = useApp();
+  const floor = useFloor();
+  const refusal = useRefusal('verify-reel');
+  return (
+    <div>
+      <Button
+        tone="act"
+        large
+        disabledReason={refusal}
+        testId="checklist-open"
+        onPress={() => {
+          const template = templateFor(floor, 'changeover');
+          if (!template) return;
+          const facts = changeFacts(floor, changeover.from, changeover.setup);
+          const { template: name, version } = template;
+          const payload = {
+            checklist: newId(),
+            template: name,
+            version,
+            line: changeover.line,
+            facts,
+            changeover: changeover.changeover,
+            slot: null,
+          };
+          app.write([{ kind: 'checklist.opened', payload }]).catch(() => undefined); // shown by the fault screen
+        }}
+      >
+        {say(checklistWords).open}
+      </Button>
+    </div>
+  );
+}
+
+interface AskProps {
   readonly changeover: Changeover;
   readonly onClose: () => void;
-}) {
+}
+
+function DropDialog({ changeover, onClose }: AskProps) {
+  const app = useApp();
+  const words = say(changeWords);
+  return (
+    <Dialog title={words.dropTitle} onClose={onClose}>
+      <p>{words.dropText}</p>
+      <AskFeet
+        tone="stop"
+        onYes={() => {
+          const payload = { changeover: changeover.changeover, line: changeover.line, reason: '' };
+          app.write([{ kind: 'changeover.dropped', payload }]).then(onClose, () => undefined); // shown by the fault screen
+        }}
+        onNo={onClose}
+        no={words.dropNot}
+      >
+        {words.drop}
+      </AskFeet>
+    </Dialog>
+  );
+}
+
+/** The last good panel: the run ends and the line is set up for the next product, in one write. */
+function LastPanelDialog({ changeover, onClose }: AskProps) {
   const app = useApp();
   const floor = useFloor();
   const words = say(changeWords);
