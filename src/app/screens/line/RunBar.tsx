@@ -1,6 +1,7 @@
 // The run in hand: count panels, stop with a reason, resume, end.
 
 import { useState } from 'preact/hooks';
+import type { Run } from '../../../../shared/floor/state.ts';
 import { stopReasons } from '../../../../shared/floor/vocabulary.ts';
 import { entryId } from '../../../../shared/log/entry.ts';
 import type { Outlook } from '../../../../shared/outlook/line.ts';
@@ -17,14 +18,14 @@ import { shellWords } from '../../words/shell.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { ManyDialog, SkippedBoards } from './CountPanels.tsx';
 
+type Asked = 'stop' | 'many' | 'end';
+
 export function RunBar({ outlook }: { readonly outlook: Outlook }) {
   const app = useApp();
   const words = say(lineWords);
-  const [asking, setAsking] = useState<'stop' | 'many' | 'end' | null>(null);
+  const [asking, setAsking] = useState<Asked | null>(null);
   const { run, line } = outlook;
-  const zone = app.store.floor().lines.get(line)?.zone ?? 'UTC';
   const close = () => setAsking(null);
-  const refusal = useRefusal('count-panels');
 
   async function count(add: number, skips: { readonly skipped?: number | number[] }): Promise<void> {
     const counted = { run: run.run, line, add, panels: run.done + add, serial: null, via: 'typed' as const };
@@ -45,77 +46,11 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
 
   return (
     <section class="runbar" data-testid="runbar">
-      <div class="grow">
-        <b class="panels">{words.panels(formatCount(run.done), run.panelsWanted)}</b>
-        <div class="progressbar">
-          <i style={{ width: `${Math.min(100, (100 * run.done) / Math.max(1, run.panelsWanted))}%` }} />
-        </div>
-        {outlook.slots.some(({ estimate }) => estimate.skipsUnknown) && (
-          <span class="chip care" data-testid="skips-unknown">
-            ? {words.skipsUnknown}
-          </span>
-        )}
-        {run.scrapped > 0 && (
-          <span class="chip plain" data-testid="scrapped">
-            {words.scrapped(run.scrapped)}
-          </span>
-        )}
-        {run.phase === 'stopped' && (
-          <span class="chip care" data-testid="stopped">
-            <Icon name="pause" size={18} />
-            {words.stoppedSince(
-              words.stopReasons[run.stopReason ?? 'other'],
-              formatTime(run.sinceMs, zone),
-              formatSpan(Math.max(0, app.nowMs.value - run.sinceMs) / 1000),
-            )}
-          </span>
-        )}
-      </div>
+      <Standing outlook={outlook} />
       {run.phase === 'running' ? (
-        <>
-          <Button
-            tone="act"
-            large
-            onPress={() => void count(1, takeSkipped(app, run, 'tap'))}
-            testId="plus-one"
-            disabledReason={refusal}
-          >
-            {words.plusOne}
-          </Button>
-          <SkippedBoards run={run} refusal={refusal} />
-          <Button large onPress={() => setAsking('many')} testId="plus-many" disabledReason={refusal}>
-            {words.plusMany}
-          </Button>
-          <Button
-            large
-            tone="stop"
-            onPress={() => setAsking('stop')}
-            testId="run-stop"
-            disabledReason={refusal}
-          >
-            <Icon name="pause" /> {words.stop}
-          </Button>
-        </>
+        <Running run={run} onPlusOne={() => void count(1, takeSkipped(app, run, 'tap'))} onAsk={setAsking} />
       ) : (
-        <>
-          <Button
-            tone="act"
-            large
-            testId="run-resume"
-            disabledReason={refusal}
-            onPress={
-              () =>
-                void app
-                  .write([{ kind: 'run.resumed', payload: { run: run.run, line } }])
-                  .catch(() => undefined) // shown by the fault screen
-            }
-          >
-            <Icon name="play" /> {words.resume}
-          </Button>
-          <Button large onPress={() => setAsking('end')} testId="run-end" disabledReason={refusal}>
-            {words.end}
-          </Button>
-        </>
+        <Stopped run={run} onAsk={setAsking} />
       )}
       {asking === 'stop' && <StopDialog run={run.run} line={line} onClose={close} />}
       {asking === 'many' && (
@@ -125,23 +60,116 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
           onCount={(panels, skipped) => void count(panels, skipped === null ? {} : { skipped })}
         />
       )}
-      {asking === 'end' && (
-        <Dialog title={words.endTitle} onClose={close}>
-          <p>{words.endText(formatCount(run.done), run.panelsWanted)}</p>
-          <AskFeet
-            testId="run-end-yes"
-            onYes={() => {
-              const payload = { run: run.run, line, panels: run.done, note: '' };
-              app.write([{ kind: 'run.ended', payload }]).catch(() => undefined); // shown by the fault screen
-              close();
-            }}
-            onNo={close}
-          >
-            {words.end}
-          </AskFeet>
-        </Dialog>
-      )}
+      {asking === 'end' && <EndDialog run={run} onClose={close} />}
     </section>
+  );
+}
+
+/** How far the run is, what of it is not sure, and since when it stands. */
+function Standing({ outlook }: { readonly outlook: Outlook }) {
+  const app = useApp();
+  const words = say(lineWords);
+  const { run, line } = outlook;
+  const zone = app.store.floor().lines.get(line)?.zone ?? 'UTC';
+  return (
+    <div class="grow">
+      <b class="panels">{words.panels(formatCount(run.done), run.panelsWanted)}</b>
+      <div class="progressbar">
+        <i style={{ width: `${Math.min(100, (100 * run.done) / Math.max(1, run.panelsWanted))}%` }} />
+      </div>
+      {outlook.slots.some(({ estimate }) => estimate.skipsUnknown) && (
+        <span class="chip care" data-testid="skips-unknown">
+          ? {words.skipsUnknown}
+        </span>
+      )}
+      {run.scrapped > 0 && (
+        <span class="chip plain" data-testid="scrapped">
+          {words.scrapped(run.scrapped)}
+        </span>
+      )}
+      {run.phase === 'stopped' && (
+        <span class="chip care" data-testid="stopped">
+          <Icon name="pause" size={18} />
+          {words.stoppedSince(
+            words.stopReasons[run.stopReason ?? 'other'],
+            formatTime(run.sinceMs, zone),
+            formatSpan(Math.max(0, app.nowMs.value - run.sinceMs) / 1000),
+          )}
+        </span>
+      )}
+    </div>
+  );
+}
+
+/** What can be done while it runs. */
+function Running(props: {
+  readonly run: Run;
+  readonly onPlusOne: () => void;
+  readonly onAsk: (asked: Asked) => void;
+}) {
+  const words = say(lineWords);
+  const refusal = useRefusal('count-panels');
+  const { run, onAsk } = props;
+  return (
+    <>
+      <Button tone="act" large onPress={props.onPlusOne} testId="plus-one" disabledReason={refusal}>
+        {words.plusOne}
+      </Button>
+      <SkippedBoards run={run} refusal={refusal} />
+      <Button large onPress={() => onAsk('many')} testId="plus-many" disabledReason={refusal}>
+        {words.plusMany}
+      </Button>
+      <Button large tone="stop" onPress={() => onAsk('stop')} testId="run-stop" disabledReason={refusal}>
+        <Icon name="pause" /> {words.stop}
+      </Button>
+    </>
+  );
+}
+
+/** What can be done while it stands. */
+function Stopped({ run, onAsk }: { readonly run: Run; readonly onAsk: (asked: Asked) => void }) {
+  const app = useApp();
+  const words = say(lineWords);
+  const refusal = useRefusal('count-panels');
+  return (
+    <>
+      <Button
+        tone="act"
+        large
+        testId="run-resume"
+        disabledReason={refusal}
+        onPress={() => {
+          const payload = { run: run.run, line: run.line };
+          app.write([{ kind: 'run.resumed', payload }]).catch(() => undefined); // shown by the fault screen
+        }}
+      >
+        <Icon name="play" /> {words.resume}
+      </Button>
+      <Button large onPress={() => onAsk('end')} testId="run-end" disabledReason={refusal}>
+        {words.end}
+      </Button>
+    </>
+  );
+}
+
+function EndDialog({ run, onClose }: { readonly run: Run; readonly onClose: () => void }) {
+  const app = useApp();
+  const words = say(lineWords);
+  return (
+    <Dialog title={words.endTitle} onClose={onClose}>
+      <p>{words.endText(formatCount(run.done), run.panelsWanted)}</p>
+      <AskFeet
+        testId="run-end-yes"
+        onYes={() => {
+          const payload = { run: run.run, line: run.line, panels: run.done, note: '' };
+          app.write([{ kind: 'run.ended', payload }]).catch(() => undefined); // shown by the fault screen
+          onClose();
+        }}
+        onNo={onClose}
+      >
+        {words.end}
+      </AskFeet>
+    </Dialog>
   );
 }
 
