@@ -2,8 +2,9 @@
 
 import { useState } from 'preact/hooks';
 import { blockedTapes } from '../../../../shared/floor/blocks.ts';
-import { slotEstimate } from '../../../../shared/floor/remaining.ts';
-import { slotKey } from '../../../../shared/floor/state.ts';
+import type { SetupSlot, Wish } from '../../../../shared/floor/kinds.ts';
+import { type SlotEstimate, slotEstimate } from '../../../../shared/floor/remaining.ts';
+import { type FloorState, type SlotState, slotKey } from '../../../../shared/floor/state.ts';
 import { wantedOn } from '../../../../shared/floor/wanted.ts';
 import { moistureOfSlot } from '../../../../shared/moisture/reel-life.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -34,17 +35,12 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   const floor = useFloor();
   const words = say(loadWords);
   const refusal = useRefusal('verify-reel');
-  const [counting, setCounting] = useState(false);
-  const [unloading, setUnloading] = useState(false);
-  const [airing, setAiring] = useState(false);
+  const [doing, setDoing] = useState<'count' | 'unload' | 'air' | null>(null);
   const line = app.line.value ?? '';
   const zone = floor.lines.get(line)?.zone ?? 'UTC';
   const wanted = wantedOn(floor, floor.chosen.get(line) ?? '', slot);
   const loaded = floor.slots.get(slotKey(line, slot));
-  const run = floor.current.get(line) ?? null;
-  const panels = run === null ? 0 : (floor.runs.get(run)?.done ?? 0);
   const left = loaded ? slotEstimate(floor, loaded) : null;
-  const blocks = blockedTapes(floor, line);
   const tape = loaded?.tapes.at(-1);
   const life = tape
     ? reelLifeText(floor, tape.reel, {
@@ -56,32 +52,25 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
       })
     : null;
 
-  /** The count is of all that the slot still has, joined tapes included: it stands on the newest reel. */
-  function recount({ quantity, sd, basis, calibration }: TakenCount): void {
-    const reel = tape === undefined || tape.reel.startsWith('~') ? null : tape.reel;
-    const facts = { line, slot, reel, part: tape?.part ?? null, lot: tape?.lot ?? null, panels };
-    app
-      .write([
-        { kind: 'reel.counted', payload: { ...facts, quantity, sd, basis } },
-        ...(calibration ? [{ kind: 'reel.calibrated' as const, payload: calibration }] : []),
-      ])
-      .then(
-        () => {
-          const text = say(countWords).saved(slot, formatCount(quantity), spread(sd));
-          app.notice.value = { tone: 'plain', text };
-        },
-        () => undefined, // shown by the fault screen
-      );
+  function recount(taken: TakenCount): void {
+    if (!loaded) return;
+    app.write([...recountWishes(floor, loaded, taken)]).then(
+      () => {
+        const text = say(countWords).saved(slot, formatCount(taken.quantity), spread(taken.sd));
+        app.notice.value = { tone: 'plain', text };
+      },
+      () => undefined, // shown by the fault screen
+    );
   }
 
-  if (unloading && loaded) return <UnloadDialog loaded={loaded} onClose={onClose} />;
-  if (airing && tape) {
+  if (doing === 'unload' && loaded) return <UnloadDialog loaded={loaded} onClose={onClose} />;
+  if (doing === 'air' && tape) {
     const part = moistureOfSlot(floor, wanted);
     return (
       <AirDialog reel={tape} line={line} before={life} part={part} openedMs={tape.atMs} onClose={onClose} />
     );
   }
-  if (counting && loaded) {
+  if (doing === 'count' && loaded) {
     return (
       <CountDialog
         what={slot}
@@ -90,7 +79,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
         before={left?.parts == null ? null : { parts: left.parts, sd: left.sd, basis: 'counted-down' }}
         fullReel={floor.fullReels.get(tape?.part ?? '') ?? null}
         fullParts={tape?.basis === 'label' ? tape.count : null}
-        onClose={() => setCounting(false)}
+        onClose={() => setDoing(null)}
         onCount={(taken) => {
           recount(taken);
           onClose();
@@ -101,68 +90,9 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
   return (
     <Dialog title={slot} onClose={onClose}>
       <div class="stack">
-        {wanted && (
-          <p>
-            <span class="code">{wanted.part}</span>
-            {wanted.alternates.length > 0 && (
-              <span class="soft"> {words.alternates(wanted.alternates.join(', '))}</span>
-            )}
-            <br />
-            <span class="soft">
-              {words.perPanel(String(wanted.perPanel))}
-              {wanted.turn !== undefined && ` · ${words.inTurn(wanted.turn)}`}
-              {wanted.tapeWidthMm !== null && ` · ${words.tape(String(wanted.tapeWidthMm))}`}
-              {wanted.pitchMm !== null && ` · ${words.pitch(String(wanted.pitchMm))}`}
-              {wanted.polarity !== undefined && ` · ${wanted.polarity}`}
-              {wanted.note !== undefined && ` · ${wanted.note}`}
-            </span>
-          </p>
-        )}
-        {!loaded && <p class="soft">{words.emptySlot}</p>}
-        {loaded?.tapes.map((each) => (
-          <p key={each.entry} class="card">
-            <span class="code">{each.part || each.supplierPart}</span>
-            <br />
-            <span class="soft">
-              {[
-                each.reel.startsWith('~') ? '' : say(verdictWords).reel(each.reel),
-                each.lot === null ? '' : say(verdictWords).lot(each.lot),
-                words.since(formatTime(each.atMs, zone), ''),
-              ]
-                .filter((text) => text !== '')
-                .join(' · ')}
-            </span>
-            {blocks
-              .filter(({ tape: under }) => under.entry === each.entry)
-              .map(({ block }) => (
-                <span class="chip stop" key={block.block} data-testid="slot-blocked">
-                  ✕ {say(warningWords).blockedTape(block.reason)}
-                </span>
-              ))}
-          </p>
-        ))}
-        {left && (
-          <p>
-            <b>
-              {left.parts === null
-                ? words.unknownCount
-                : words.left(`${formatCount(left.parts)} ± ${spread(left.sd)}`)}
-            </b>
-            <br />
-            <span class="soft">
-              {words.lossIs(
-                formatShare(left.loss.alpha / (left.loss.alpha + left.loss.beta)),
-                left.loss.reels,
-              )}
-            </span>
-            {left.contradicts && (
-              <>
-                <br />
-                <span class="chip care">{say(countWords).spliceDiffers}</span>
-              </>
-            )}
-          </p>
-        )}
+        {wanted && <Wanted wanted={wanted} />}
+        {loaded ? <Tapes loaded={loaded} zone={zone} /> : <p class="soft">{words.emptySlot}</p>}
+        {left && <Left left={left} />}
         {life && (
           <p data-testid="slot-life">
             <span class={life.tone === null ? 'soft' : `chip ${life.tone}`}>{life.text}</span>
@@ -183,12 +113,12 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
             </Button>
           )}
           {loaded && (
-            <Button large testId="slot-count" onPress={() => setCounting(true)} disabledReason={refusal}>
+            <Button large testId="slot-count" onPress={() => setDoing('count')} disabledReason={refusal}>
               {words.correctCount}
             </Button>
           )}
           {life && tape && !tape.reel.startsWith('~') && (
-            <Button large testId="slot-air" onPress={() => setAiring(true)} disabledReason={refusal}>
+            <Button large testId="slot-air" onPress={() => setDoing('air')} disabledReason={refusal}>
               {say(moistureWords).open}
             </Button>
           )}
@@ -197,7 +127,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
               large
               tone="stop"
               testId="slot-unload"
-              onPress={() => setUnloading(true)}
+              onPress={() => setDoing('unload')}
               disabledReason={refusal}
             >
               {words.takeOut}
@@ -210,5 +140,99 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
         {loaded && <p class="soft">{words.caution}</p>}
       </div>
     </Dialog>
+  );
+}
+
+/** The count is of all that the slot still has, joined tapes included: it stands on the newest reel. */
+function recountWishes(floor: FloorState, loaded: SlotState, taken: TakenCount): readonly Wish[] {
+  const { line, slot } = loaded;
+  const { quantity, sd, basis, calibration } = taken;
+  const run = floor.current.get(line) ?? null;
+  const panels = run === null ? 0 : (floor.runs.get(run)?.done ?? 0);
+  const tape = loaded.tapes.at(-1);
+  const reel = tape === undefined || tape.reel.startsWith('~') ? null : tape.reel;
+  const facts = { line, slot, reel, part: tape?.part ?? null, lot: tape?.lot ?? null, panels };
+  return [
+    { kind: 'reel.counted', payload: { ...facts, quantity, sd, basis } },
+    ...(calibration ? [{ kind: 'reel.calibrated' as const, payload: calibration }] : []),
+  ];
+}
+
+/** The part that the slot wants, and how it is to be fed. */
+function Wanted({ wanted }: { readonly wanted: SetupSlot }) {
+  const words = say(loadWords);
+  return (
+    <p>
+      <span class="code">{wanted.part}</span>
+      {wanted.alternates.length > 0 && (
+        <span class="soft"> {words.alternates(wanted.alternates.join(', '))}</span>
+      )}
+      <br />
+      <span class="soft">
+        {words.perPanel(String(wanted.perPanel))}
+        {wanted.turn !== undefined && ` · ${words.inTurn(wanted.turn)}`}
+        {wanted.tapeWidthMm !== null && ` · ${words.tape(String(wanted.tapeWidthMm))}`}
+        {wanted.pitchMm !== null && ` · ${words.pitch(String(wanted.pitchMm))}`}
+        {wanted.polarity !== undefined && ` · ${wanted.polarity}`}
+        {wanted.note !== undefined && ` · ${wanted.note}`}
+      </span>
+    </p>
+  );
+}
+
+/** The tapes on the slot, oldest first, each with what blocks it. */
+function Tapes({ loaded, zone }: { readonly loaded: SlotState; readonly zone: string }) {
+  const floor = useFloor();
+  const words = say(loadWords);
+  const blocks = blockedTapes(floor, loaded.line);
+  return (
+    <>
+      {loaded.tapes.map((each) => (
+        <p key={each.entry} class="card">
+          <span class="code">{each.part || each.supplierPart}</span>
+          <br />
+          <span class="soft">
+            {[
+              each.reel.startsWith('~') ? '' : say(verdictWords).reel(each.reel),
+              each.lot === null ? '' : say(verdictWords).lot(each.lot),
+              words.since(formatTime(each.atMs, zone), ''),
+            ]
+              .filter((text) => text !== '')
+              .join(' · ')}
+          </span>
+          {blocks
+            .filter(({ tape: under }) => under.entry === each.entry)
+            .map(({ block }) => (
+              <span class="chip stop" key={block.block} data-testid="slot-blocked">
+                ✕ {say(warningWords).blockedTape(block.reason)}
+              </span>
+            ))}
+        </p>
+      ))}
+    </>
+  );
+}
+
+/** How many parts are left, and what the figure rests on. */
+function Left({ left }: { readonly left: SlotEstimate }) {
+  const words = say(loadWords);
+  return (
+    <p>
+      <b>
+        {left.parts === null
+          ? words.unknownCount
+          : words.left(`${formatCount(left.parts)} ± ${spread(left.sd)}`)}
+      </b>
+      <br />
+      <span class="soft">
+        {words.lossIs(formatShare(left.loss.alpha / (left.loss.alpha + left.loss.beta)), left.loss.reels)}
+      </span>
+      {left.contradicts && (
+        <>
+          <br />
+          <span class="chip care">{say(countWords).spliceDiffers}</span>
+        </>
+      )}
+    </p>
   );
 }
