@@ -18,6 +18,7 @@ import { saveFile } from '../../device/save-file.ts';
 import { useRefusal } from '../../may.ts';
 import { place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { heldWords } from '../../words/held.ts';
 import { shellWords } from '../../words/shell.ts';
@@ -31,28 +32,34 @@ import { placesToCsv } from './trace-csv.ts';
 const kinds = ['lot', 'reel', 'part', 'feeder', 'slot', 'person', 'panel'] as const;
 type Kind = (typeof kinds)[number];
 
+/** Who answered which text. */
+interface Answered {
+  readonly text: string;
+  readonly by: 'server' | 'tablet';
+}
+
+interface FoundPlaces extends Answered {
+  readonly kind: 'places';
+  readonly of: Kind;
+  readonly places: readonly TracedPlace[];
+  readonly more: boolean;
+}
+
+interface FoundPanel extends Answered {
+  readonly kind: 'panel';
+  readonly runs: readonly PanelRun[];
+}
+
 /** What was found, with the question it answers. */
-type Found = { readonly text: string; readonly by: 'server' | 'tablet' } & (
-  | {
-      readonly kind: 'places';
-      readonly of: Kind;
-      readonly places: readonly TracedPlace[];
-      readonly more: boolean;
-    }
-  | { readonly kind: 'panel'; readonly runs: readonly PanelRun[] }
-);
+type Found = FoundPlaces | FoundPanel;
 
 /** The question as the trace takes it: a person is asked for by id. */
 const questionOf = (kind: Kind, text: string) => ({ [kind === 'person' ? 'who' : kind]: text });
 
 export function Trace() {
   const app = useApp();
-  const floor = useFloor();
   const words = say(traceWords);
-  const refusal = useRefusal('export-log');
-  const mayHold = useRefusal('verify-reel');
   const notWhole = useNotWhole();
-  const [holding, setHolding] = useState<Pick<TraceQuestion, 'lot' | 'reel' | 'part'> | null>(null);
   // A warning links here with what it asks for.
   const [, asked, askedText = ''] = place.value.rest;
   const [kind, setKind] = useState<Kind>(kinds.find((each) => each === asked) ?? 'lot');
@@ -71,7 +78,6 @@ export function Trace() {
       }),
     [],
   );
-  const saidText = (asked: string) => floor.people.get(asked)?.name ?? asked;
 
   useEffect(() => {
     if (askedText !== '') ask().catch(() => undefined); // a person may ask again
@@ -124,31 +130,9 @@ export function Trace() {
           ))}
         </div>
         {kind === 'person' ? (
-          <label class="field">
-            <span>{words.kinds.person}</span>
-            <select
-              data-testid="trace-who"
-              value={text}
-              onChange={(event) => setText(event.currentTarget.value)}
-            >
-              <option value="">{words.choosePerson}</option>
-              {[...floor.people.values()].map((person) => (
-                <option key={person.person} value={person.person}>
-                  {person.name}
-                </option>
-              ))}
-            </select>
-          </label>
+          <ChoosePerson who={text} onChoose={setText} />
         ) : (
-          <label class="field">
-            <span>{words.text}</span>
-            <input
-              data-typing
-              data-testid="trace-text"
-              value={text}
-              onInput={(event) => setText(event.currentTarget.value)}
-            />
-          </label>
+          <Field label={words.text} testId="trace-text" value={text} onInput={setText} />
         )}
         <Button tone="act" onPress={() => void ask()} testId="trace-ask">
           <Icon name="search" size={22} /> {words.ask}
@@ -159,44 +143,31 @@ export function Trace() {
           {words.reading(formatCount(read))}
         </p>
       )}
-      {found?.kind === 'places' &&
-        (found.places.length === 0 ? (
-          <p class="empty">{words.nothing(saidText(found.text))}</p>
-        ) : (
-          <div data-testid="trace-places">
-            {found.places.map((place) => (
-              <Place key={`${place.entry}${place.run}${place.slot}`} place={place} />
-            ))}
-            {found.more && <p class="caution">{words.more(formatCount(found.places.length))}</p>}
-            <p class="soft">
-              {words.why} {words.by[found.by]}
-            </p>
-            <Guessed of={found.places} />
-            <Button
-              disabledReason={refusal}
-              onPress={() =>
-                saveFile(
-                  `trace-${saidText(found.text)}.csv`,
-                  new Blob([placesToCsv(found.places, floor)], { type: 'text/csv' }),
-                )
-              }
-            >
-              <Icon name="save" size={20} /> {words.save}
-            </Button>
-            {(found.of === 'lot' || found.of === 'reel' || found.of === 'part') && (
-              <Button
-                testId="trace-hold"
-                disabledReason={mayHold ?? notWhole}
-                onPress={() => setHolding({ [found.of]: found.text })}
-              >
-                {say(heldWords).hold}
-              </Button>
-            )}
-          </div>
-        ))}
-      {holding && <HoldPanels material={holding} onClose={() => setHolding(null)} />}
+      {found?.kind === 'places' && <Places found={found} />}
       {found?.kind === 'panel' && <Panel text={found.text} runs={found.runs} />}
     </div>
+  );
+}
+
+function ChoosePerson(props: { readonly who: string; readonly onChoose: (who: string) => void }) {
+  const floor = useFloor();
+  const words = say(traceWords);
+  return (
+    <label class="field">
+      <span>{words.kinds.person}</span>
+      <select
+        data-testid="trace-who"
+        value={props.who}
+        onChange={(event) => props.onChoose(event.currentTarget.value)}
+      >
+        <option value="">{words.choosePerson}</option>
+        {[...floor.people.values()].map((person) => (
+          <option key={person.person} value={person.person}>
+            {person.name}
+          </option>
+        ))}
+      </select>
+    </label>
   );
 }
 
@@ -224,6 +195,54 @@ async function askServer(app: ReturnType<typeof useApp>, kind: Kind, text: strin
     kind,
     runs: runs.map((each) => ({ ...each, side: each.side ?? null, guessed: each.guessed ?? [] })),
   };
+}
+
+/** Where the material was, with what can be done about it. */
+function Places({ found }: { readonly found: FoundPlaces }) {
+  const floor = useFloor();
+  const words = say(traceWords);
+  const refusal = useRefusal('export-log');
+  const mayHold = useRefusal('verify-reel');
+  const notWhole = useNotWhole();
+  const [holding, setHolding] = useState<Pick<TraceQuestion, 'lot' | 'reel' | 'part'> | null>(null);
+  const { text, of, places } = found;
+  const saidText = floor.people.get(text)?.name ?? text;
+  return (
+    <>
+      {places.length === 0 ? (
+        <p class="empty">{words.nothing(saidText)}</p>
+      ) : (
+        <div data-testid="trace-places">
+          {places.map((place) => (
+            <Place key={`${place.entry}${place.run}${place.slot}`} place={place} />
+          ))}
+          {found.more && <p class="caution">{words.more(formatCount(places.length))}</p>}
+          <p class="soft">
+            {words.why} {words.by[found.by]}
+          </p>
+          <Guessed of={places} />
+          <Button
+            disabledReason={refusal}
+            onPress={() =>
+              saveFile(`trace-${saidText}.csv`, new Blob([placesToCsv(places, floor)], { type: 'text/csv' }))
+            }
+          >
+            <Icon name="save" size={20} /> {words.save}
+          </Button>
+          {(of === 'lot' || of === 'reel' || of === 'part') && (
+            <Button
+              testId="trace-hold"
+              disabledReason={mayHold ?? notWhole}
+              onPress={() => setHolding({ [of]: text })}
+            >
+              {say(heldWords).hold}
+            </Button>
+          )}
+        </div>
+      )}
+      {holding && <HoldPanels material={holding} onClose={() => setHolding(null)} />}
+    </>
+  );
 }
 
 function Place({ place }: { readonly place: TracedPlace }) {
