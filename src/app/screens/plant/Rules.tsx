@@ -3,10 +3,12 @@
 import { useState } from 'preact/hooks';
 import { plantDay } from '../../../../shared/floor/plant-day.ts';
 import { longestShiftMinutes } from '../../../../shared/floor/sign-out.ts';
+import type { FloorState, LineRules } from '../../../../shared/floor/state.ts';
 import { pickOrders } from '../../../../shared/floor/vocabulary.ts';
 import { isBeyondTable, lineClimate } from '../../../../shared/moisture/line-climate.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { plantWords } from '../../words/plant.ts';
 import { weekWords } from '../../words/week.ts';
 import { say } from '../../words/words.ts';
@@ -15,26 +17,26 @@ import { firstRules, formToClimate, type RulesForm, rulesToForm, tapeWidthsOn } 
 import { pageOf, type RulesFault, type RulesPage, rulesWishes, withWeeks } from './rules-wishes.ts';
 import { WeekPlan } from './week/WeekPlan.tsx';
 
+/** Rules that are one figure each. */
+type FigureKey =
+  | 'leadMinutes'
+  | 'walkSeconds'
+  | 'spliceSeconds'
+  | 'hubMm'
+  | 'intakeMm'
+  | 'lossPercent'
+  | 'labelPercent'
+  | 'floorCelsius'
+  | 'floorHumidity'
+  | 'idleMinutes';
+
 export function Rules() {
   const app = useApp();
   const floor = useFloor();
   const words = say(plantWords).rules;
   const line = app.line.value;
   const rules = line === null ? null : (floor.rules.get(line) ?? firstRules(line));
-  const [page, setPage] = useState<RulesPage | null>(
-    rules
-      ? pageOf(
-          floor,
-          rules,
-          rulesToForm(
-            rules,
-            lineClimate(floor, line).entered,
-            floor.idles.get(line ?? ''),
-            floor.spliceCosts.get(line ?? ''),
-          ),
-        )
-      : null,
-  );
+  const [page, setPage] = useState<RulesPage | null>(rules ? pageBefore(floor, rules) : null);
   const [wrong, setWrong] = useState<string | null>(null);
   if (!page || !rules || line === null) return <p class="empty">{words.noLine}</p>;
   const { form } = page;
@@ -45,127 +47,71 @@ export function Rules() {
     setPage(next);
   };
   const change = (part: Partial<RulesForm>) => turn({ ...page, form: { ...form, ...part } });
-  const number = (
-    key:
-      | 'leadMinutes'
-      | 'walkSeconds'
-      | 'spliceSeconds'
-      | 'hubMm'
-      | 'intakeMm'
-      | 'lossPercent'
-      | 'labelPercent'
-      | 'floorCelsius'
-      | 'floorHumidity'
-      | 'idleMinutes',
-    unit: string,
-    label: string,
-    help?: string,
-  ) => (
-    <label class="field" key={key}>
-      <span>{label}</span>
-      <span class="unit">
-        <input
-          data-typing
-          data-testid={`rule-${key}`}
-          inputMode="decimal"
-          value={form[key]}
-          onInput={(event) => change({ [key]: event.currentTarget.value })}
-        />
-        {unit}
-      </span>
-      {help !== undefined && <small>{help}</small>}
-    </label>
+  const figure = (key: FigureKey, unit: string, label: string, help?: string) => (
+    <Figure
+      name={key}
+      label={label}
+      unit={unit}
+      value={form[key]}
+      onInput={(typed) => change({ [key]: typed })}
+      help={help ?? null}
+    />
   );
   const tape = (key: 'trailerMm' | 'leaderMm', label: string, help: string) => (
-    <label class="field">
-      <span>{label}</span>
-      <span class="unit">
-        <input
-          data-typing
-          data-testid={`rule-${key}`}
-          inputMode="decimal"
-          value={page[key]}
-          onInput={(event) => turn({ ...page, [key]: event.currentTarget.value })}
-        />
-        mm
-      </span>
-      <small>{help}</small>
-    </label>
+    <Figure
+      name={key}
+      label={label}
+      unit="mm"
+      value={page[key]}
+      onInput={(typed) => turn({ ...page, [key]: typed })}
+      help={help}
+    />
   );
+  const save = () => {
+    const told = rulesWishes(floor, rules, page);
+    if ('fault' in told) return setWrong(faultText(told.fault));
+    app.write([...told.wishes]).then(
+      () => {
+        app.notice.value = { tone: 'go', text: words.saved };
+      },
+      () => undefined, // shown by the fault screen
+    );
+  };
   return (
     <div class="form">
-      {number('leadMinutes', words.minutes, words.lead)}
-      {number('walkSeconds', words.seconds, words.walk)}
-      {number('spliceSeconds', words.seconds, words.splice)}
-      {number('hubMm', 'mm', words.hub, words.lengthHelp)}
-      {number('intakeMm', 'mm', words.intake, words.lengthHelp)}
+      {figure('leadMinutes', words.minutes, words.lead)}
+      {figure('walkSeconds', words.seconds, words.walk)}
+      {figure('spliceSeconds', words.seconds, words.splice)}
+      {figure('hubMm', 'mm', words.hub, words.lengthHelp)}
+      {figure('intakeMm', 'mm', words.intake, words.lengthHelp)}
       {tape('trailerMm', words.trailer, words.trailerHelp)}
       {tape('leaderMm', words.leader, words.leaderHelp)}
-      {number('lossPercent', '%', words.loss)}
-      {number('labelPercent', '%', words.label, words.labelHelp)}
+      {figure('lossPercent', '%', words.loss)}
+      {figure('labelPercent', '%', words.label, words.labelHelp)}
       <SpliceParts
         widths={tapeWidthsOn(floor, line)}
         typed={form.spliceParts}
         onChange={(spliceParts) => change({ spliceParts })}
       />
       <PickOrderField value={form.pickOrder} onChange={(pickOrder) => change({ pickOrder })} />
-      {number('floorCelsius', '°C', words.floorCelsius)}
-      {number('floorHumidity', '%', words.floorHumidity, climateHelp)}
-      {number('idleMinutes', words.minutes, words.idle, words.idleHelp(longestShiftMinutes(form)))}
+      {figure('floorCelsius', '°C', words.floorCelsius)}
+      {figure('floorHumidity', '%', words.floorHumidity, climateHelp)}
+      {figure('idleMinutes', words.minutes, words.idle, words.idleHelp(longestShiftMinutes(form)))}
       <WeekPlan
         weeks={page.weeks}
         today={plantDay(floor, line, app.clock.nowMs())}
         onChange={(weeks) => turn(withWeeks(page, weeks))}
       />
       <AgeLimits rows={page.ages} onChange={(ages) => turn({ ...page, ages })} />
-      <div class="field whole">
-        <span>{words.comparison}</span>
-        <div class="choice">
-          {(['ignoreCase', 'ignoreSpaces', 'ignoreDashes'] as const).map((key) => (
-            <button
-              type="button"
-              key={key}
-              aria-pressed={form[key]}
-              onClick={() => change({ [key]: !form[key] })}
-            >
-              {form[key] ? '✓ ' : ''}
-              {words[key]}
-            </button>
-          ))}
-          <button
-            type="button"
-            aria-pressed={form.feedersKnown}
-            onClick={() => change({ feedersKnown: !form.feedersKnown })}
-          >
-            {form.feedersKnown ? '✓ ' : ''}
-            {words.feeders}
-          </button>
-        </div>
-      </div>
-      <label class="field whole">
-        <span>{words.suffixes}</span>
-        <input
-          data-typing
-          value={form.suffixes}
-          onInput={(event) => change({ suffixes: event.currentTarget.value })}
-        />
-      </label>
+      <Comparison form={form} onChange={change} />
+      <Field
+        label={words.suffixes}
+        isWhole
+        value={form.suffixes}
+        onInput={(suffixes) => change({ suffixes })}
+      />
       <div class="whole row">
-        <Button
-          tone="act"
-          large
-          testId="rules-save"
-          onPress={() => {
-            const told = rulesWishes(floor, rules, page);
-            if ('fault' in told) return setWrong(faultText(told.fault));
-            app.write([...told.wishes]).then(
-              () => {
-                app.notice.value = { tone: 'go', text: words.saved };
-              },
-              () => undefined, // shown by the fault screen
-            );
-          }}
-        >
+        <Button tone="act" large testId="rules-save" onPress={save}>
           {words.save}
         </Button>
         {wrong !== null && (
@@ -173,6 +119,79 @@ export function Rules() {
             {wrong}
           </span>
         )}
+      </div>
+    </div>
+  );
+}
+
+/** The line's rules as they stand, as a page to change. */
+function pageBefore(floor: FloorState, rules: LineRules): RulesPage {
+  const { line } = rules;
+  const { entered } = lineClimate(floor, line);
+  return pageOf(
+    floor,
+    rules,
+    rulesToForm(rules, entered, floor.idles.get(line), floor.spliceCosts.get(line)),
+  );
+}
+
+/** A figure with its unit behind it. */
+function Figure(props: {
+  readonly name: FigureKey | 'trailerMm' | 'leaderMm';
+  readonly label: string;
+  readonly unit: string;
+  readonly value: string;
+  readonly onInput: (typed: string) => void;
+  readonly help: string | null;
+}) {
+  return (
+    <label class="field">
+      <span>{props.label}</span>
+      <span class="unit">
+        <input
+          data-typing
+          data-testid={`rule-${props.name}`}
+          inputMode="decimal"
+          value={props.value}
+          onInput={(event) => props.onInput(event.currentTarget.value)}
+        />
+        {props.unit}
+      </span>
+      {props.help !== null && <small>{props.help}</small>}
+    </label>
+  );
+}
+
+/** What two numbers may differ in and still count as the same, and whether feeders must be known. */
+function Comparison(props: {
+  readonly form: RulesForm;
+  readonly onChange: (part: Partial<RulesForm>) => void;
+}) {
+  const words = say(plantWords).rules;
+  const { form, onChange } = props;
+  return (
+    <div class="field whole">
+      <span>{words.comparison}</span>
+      <div class="choice">
+        {(['ignoreCase', 'ignoreSpaces', 'ignoreDashes'] as const).map((key) => (
+          <button
+            type="button"
+            key={key}
+            aria-pressed={form[key]}
+            onClick={() => onChange({ [key]: !form[key] })}
+          >
+            {form[key] ? '✓ ' : ''}
+            {words[key]}
+          </button>
+        ))}
+        <button
+          type="button"
+          aria-pressed={form.feedersKnown}
+          onClick={() => onChange({ feedersKnown: !form.feedersKnown })}
+        >
+          {form.feedersKnown ? '✓ ' : ''}
+          {words.feeders}
+        </button>
       </div>
     </div>
   );
@@ -191,16 +210,14 @@ function SpliceParts(props: {
       <span>{words.spliceParts}</span>
       <div class="form">
         {[...props.widths.map(String), ''].map((width) => (
-          <label class="field" key={width}>
-            <span>{width === '' ? words.spliceOther : words.spliceOn(width)}</span>
-            <input
-              data-typing
-              data-testid={`rule-splice-${width === '' ? 'other' : width}`}
-              inputMode="decimal"
-              value={typed[width] ?? ''}
-              onInput={(event) => props.onChange({ ...typed, [width]: event.currentTarget.value })}
-            />
-          </label>
+          <Field
+            key={width}
+            label={width === '' ? words.spliceOther : words.spliceOn(width)}
+            testId={`rule-splice-${width === '' ? 'other' : width}`}
+            inputMode="decimal"
+            value={typed[width] ?? ''}
+            onInput={(parts) => props.onChange({ ...typed, [width]: parts })}
+          />
         ))}
       </div>
       <small>{words.spliceHelp}</small>
