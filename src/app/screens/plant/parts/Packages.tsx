@@ -6,6 +6,7 @@ import { moistureLevels } from '../../../../../shared/moisture/levels.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { Field } from '../../../ui/Field.tsx';
 import { moistureWords } from '../../../words/moisture.ts';
 import { packagesWords } from '../../../words/packages.ts';
 import { partsWords } from '../../../words/parts.ts';
@@ -109,6 +110,9 @@ function PackageRow(props: {
   );
 }
 
+/** What is chosen rather than typed. */
+type ChosenKey = 'family' | 'isStacked' | 'msl';
+
 function PackageCard(props: {
   readonly form: PackageForm;
   readonly onChange: (form: PackageForm) => void;
@@ -117,95 +121,59 @@ function PackageCard(props: {
   const app = useApp();
   const words = say(packagesWords);
   const { families } = say(moistureWords);
-  const { form, onChange } = props;
+  const { form } = props;
   const typed = formToPackage(form);
-  const choose = <T,>(value: T, at: T, label: string, onPress: () => void, testId: string) => (
-    <button type="button" key={label} aria-pressed={value === at} data-testid={testId} onClick={onPress}>
-      {label}
-    </button>
-  );
-  const text = (
-    key: 'part' | 'pins' | 'thickness' | 'length' | 'width' | 'source',
-    help: string | null = null,
-  ) => (
-    <label class="field" key={key}>
-      <span>{words[key]}</span>
-      <input
-        data-typing
-        data-testid={`package-${key}`}
-        autocomplete="off"
-        maxLength={key === 'source' ? 200 : 64}
-        inputMode={key === 'part' || key === 'source' ? 'text' : 'decimal'}
-        class={key === 'part' ? 'code' : ''}
-        value={form[key]}
-        onInput={(event) => onChange({ ...form, [key]: event.currentTarget.value })}
-      />
-      {help !== null && <small>{help}</small>}
-    </label>
+  const change = (part: Partial<PackageForm>) => props.onChange({ ...form, ...part });
+  const text = (key: Exclude<keyof PackageForm, ChosenKey>, help: string | null = null) => (
+    <Field
+      label={words[key]}
+      testId={`package-${key}`}
+      autocomplete="off"
+      maxLength={key === 'source' ? 200 : 64}
+      inputMode={key === 'part' || key === 'source' ? 'text' : 'decimal'}
+      isCode={key === 'part'}
+      value={form[key]}
+      onInput={(typed) => change({ [key]: typed })}
+      help={help}
+    />
   );
   return (
     <section class="card form">
       {text('part')}
-      <div class="field whole">
-        <span>{words.family}</span>
-        <div class="choice">
-          {choose(
-            form.family,
-            null,
-            words.notKnown,
-            () => onChange({ ...form, family: null }),
-            'family-null',
-          )}
-          {packageFamilies.map((family) =>
-            choose(
-              form.family,
-              family,
-              families[family],
-              () => onChange({ ...form, family }),
-              `family-${family}`,
-            ),
-          )}
-        </div>
-      </div>
+      <Choice
+        label={words.family}
+        isWhole
+        value={form.family}
+        options={[
+          { value: null, label: words.notKnown, testId: 'family-null' },
+          ...packageFamilies.map((value) => ({ value, label: families[value], testId: `family-${value}` })),
+        ]}
+        onChoose={(family) => change({ family })}
+      />
       {text('pins', words.emptyHelp)}
       {text('thickness', words.emptyHelp)}
       {text('length', words.sizeHelp)}
       {text('width')}
-      <div class="field">
-        <span>{words.stacked}</span>
-        <div class="choice">
-          {choose(
-            form.isStacked,
-            null,
-            words.notKnown,
-            () => onChange({ ...form, isStacked: null }),
-            'stacked-null',
-          )}
-          {choose(
-            form.isStacked,
-            true,
-            words.yes,
-            () => onChange({ ...form, isStacked: true }),
-            'stacked-yes',
-          )}
-          {choose(
-            form.isStacked,
-            false,
-            words.no,
-            () => onChange({ ...form, isStacked: false }),
-            'stacked-no',
-          )}
-        </div>
-      </div>
-      <div class="field whole">
-        <span>{words.msl}</span>
-        <div class="choice">
-          {choose(form.msl, null, words.mslNone, () => onChange({ ...form, msl: null }), 'msl-null')}
-          {moistureLevels.map((msl) =>
-            choose(form.msl, msl, msl, () => onChange({ ...form, msl }), `msl-${msl}`),
-          )}
-        </div>
-      </div>
+      <Choice
+        label={words.stacked}
+        value={form.isStacked}
+        options={[
+          { value: null, label: words.notKnown, testId: 'stacked-null' },
+          { value: true, label: words.yes, testId: 'stacked-yes' },
+          { value: false, label: words.no, testId: 'stacked-no' },
+        ]}
+        onChoose={(isStacked) => change({ isStacked })}
+      />
+      <Choice
+        label={words.msl}
+        isWhole
+        value={form.msl}
+        options={[
+          { value: null, label: words.mslNone, testId: 'msl-null' },
+          ...moistureLevels.map((value) => ({ value, label: value, testId: `msl-${value}` })),
+        ]}
+        onChoose={(msl) => change({ msl })}
+      />
       {text('source', words.sourceHelp)}
       <div class="whole row">
         <Button
@@ -231,5 +199,33 @@ function PackageCard(props: {
         </Button>
       </div>
     </section>
+  );
+}
+
+/** One fact out of a few, `null` where it is not known. */
+function Choice<T>(props: {
+  readonly label: string;
+  readonly isWhole?: boolean;
+  readonly value: T;
+  readonly options: readonly { readonly value: T; readonly label: string; readonly testId: string }[];
+  readonly onChoose: (value: T) => void;
+}) {
+  return (
+    <div class={props.isWhole ? 'field whole' : 'field'}>
+      <span>{props.label}</span>
+      <div class="choice">
+        {props.options.map(({ value, label, testId }) => (
+          <button
+            type="button"
+            key={testId}
+            aria-pressed={props.value === value}
+            data-testid={testId}
+            onClick={() => props.onChoose(value)}
+          >
+            {label}
+          </button>
+        ))}
+      </div>
+    </div>
   );
 }
