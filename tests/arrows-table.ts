@@ -173,8 +173,15 @@ export const arrows: readonly Arrow[] = [
   },
   {
     room: 'src/server/trace',
-    may: ['shared/kit', 'shared/log', 'shared/floor', 'shared/trace', 'src/server/stores'],
-    why: 'The trace of a year is folded once and kept in the store: the one place of the server that knows the floor.',
+    may: [
+      'shared/kit',
+      'shared/log',
+      'shared/floor',
+      'shared/trace',
+      'src/server/stores',
+      'src/server/paced.ts',
+    ],
+    why: 'The trace of a year is folded once and kept in the store, at its own pace: the one place of the server that knows the floor.',
   },
   {
     room: 'src/server/people',

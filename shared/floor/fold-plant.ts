@@ -4,34 +4,79 @@ import type { EntryOf } from './kinds.ts';
 import { approveMaker, nameMakers, withdrawMaker } from './makers.ts';
 import { type FloorState, type LineRules, needKey } from './state.ts';
 
-/** Kinds that this fold handles. */
-type PlantEntry = EntryOf<
-  | 'tablet.opened'
-  | 'tablet.named'
-  | 'line.defined'
+type TabletEntry = EntryOf<'tablet.opened' | 'tablet.named'>;
+
+type RuleEntry = EntryOf<
   | 'line.ruled'
+  | 'line.calendar-ruled'
   | 'line.climate-ruled'
   | 'line.panels-ruled'
   | 'line.idle-ruled'
   | 'line.age-ruled'
-  | 'line.calendar-ruled'
   | 'line.crewed'
   | 'line.splices-ruled'
-  | 'feeder.known'
-  | 'feeder.withdrawn'
-  | 'supplier.approved'
-  | 'supplier.withdrawn'
-  | 'setup.taken'
-  | 'setup.chosen'
-  | 'sweep.started'
-  | 'sweep.ended'
-  | 'warning.raised'
-  | 'warning.acknowledged'
-  | 'entry.corrected'
 >;
+
+type SupplyEntry = EntryOf<'feeder.known' | 'feeder.withdrawn' | 'supplier.approved' | 'supplier.withdrawn'>;
+
+type SetupEntry = EntryOf<'setup.taken' | 'setup.chosen' | 'sweep.started' | 'sweep.ended'>;
+
+type WarningEntry = EntryOf<'warning.raised' | 'warning.acknowledged'>;
+
+/** Kinds that this fold handles. */
+type PlantEntry =
+  | TabletEntry
+  | RuleEntry
+  | SupplyEntry
+  | SetupEntry
+  | WarningEntry
+  | EntryOf<'line.defined' | 'entry.corrected'>;
 
 /** Applies one entry to what is known of the plant. */
 export function foldPlant(state: FloorState, entry: PlantEntry): void {
+  switch (entry.kind) {
+    case 'tablet.opened':
+    case 'tablet.named':
+      foldTablet(state, entry);
+      return;
+    case 'line.defined':
+      state.lines.set(entry.payload.line, entry.payload);
+      return;
+    case 'line.ruled':
+    case 'line.calendar-ruled':
+    case 'line.climate-ruled':
+    case 'line.panels-ruled':
+    case 'line.idle-ruled':
+    case 'line.age-ruled':
+    case 'line.crewed':
+    case 'line.splices-ruled':
+      foldRule(state, entry);
+      return;
+    case 'feeder.known':
+    case 'feeder.withdrawn':
+    case 'supplier.approved':
+    case 'supplier.withdrawn':
+      foldSupply(state, entry);
+      return;
+    case 'setup.taken':
+    case 'setup.chosen':
+    case 'sweep.started':
+    case 'sweep.ended':
+      foldSetup(state, entry);
+      return;
+    case 'warning.raised':
+    case 'warning.acknowledged':
+      foldWarning(state, entry);
+      return;
+    case 'entry.corrected':
+      state.corrected.add(entry.payload.of);
+      return;
+    default:
+      entry satisfies never;
+  }
+}
+
+function foldTablet(state: FloorState, entry: TabletEntry): void {
   switch (entry.kind) {
     case 'tablet.opened': {
       const there = state.tablets.get(entry.tablet);
@@ -48,9 +93,13 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
       if (there) state.tablets.set(entry.tablet, { ...there, name: entry.payload.name });
       return;
     }
-    case 'line.defined':
-      state.lines.set(entry.payload.line, entry.payload);
-      return;
+    default:
+      entry satisfies never;
+  }
+}
+
+function foldRule(state: FloorState, entry: RuleEntry): void {
+  switch (entry.kind) {
     case 'line.ruled': {
       const { line } = entry.payload;
       const before = state.rules.get(line);
@@ -82,6 +131,13 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
     case 'line.splices-ruled':
       state.spliceCosts.set(entry.payload.line, entry.payload.costs);
       return;
+    default:
+      entry satisfies never;
+  }
+}
+
+function foldSupply(state: FloorState, entry: SupplyEntry): void {
+  switch (entry.kind) {
     case 'feeder.known':
       state.feeders.set(entry.payload.feeder, entry.payload);
       return;
@@ -96,6 +152,13 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
       withdrawMaker(state, { supplierPart, part, atMs: entry.hlc.ms });
       return;
     }
+    default:
+      entry satisfies never;
+  }
+}
+
+function foldSetup(state: FloorState, entry: SetupEntry): void {
+  switch (entry.kind) {
     case 'setup.taken':
       state.setups.set(entry.payload.setup, { ...entry.payload, takenMs: entry.hlc.ms });
       nameMakers(state, entry.payload);
@@ -118,6 +181,13 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
         state.sweeps.set(entry.payload.line, { ...sweep, endedMs: entry.hlc.ms });
       return;
     }
+    default:
+      entry satisfies never;
+  }
+}
+
+function foldWarning(state: FloorState, entry: WarningEntry): void {
+  switch (entry.kind) {
     case 'warning.raised': {
       const { line, slot, need, level, due } = entry.payload;
       state.raised.set(needKey(line, slot, need), { level, atMs: entry.hlc.ms, due });
@@ -128,9 +198,6 @@ export function foldPlant(state: FloorState, entry: PlantEntry): void {
       state.acknowledged.set(needKey(line, slot, need), { level, by: entry.who, atMs: entry.hlc.ms });
       return;
     }
-    case 'entry.corrected':
-      state.corrected.add(entry.payload.of);
-      return;
     default:
       entry satisfies never;
   }

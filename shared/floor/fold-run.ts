@@ -22,82 +22,18 @@ type RunEntry = EntryOf<
 /** Applies one entry to the runs. */
 export function foldRun(state: FloorState, entry: RunEntry): void {
   switch (entry.kind) {
-    case 'run.started': {
-      const { run, line, setup, product, panelsWanted, panelSeconds, panelSd, panelPrefix } = entry.payload;
-      if (state.runs.has(run)) return;
-      forgetCodes(state, line);
-      endCurrent(state, line, entry.hlc.ms);
-      const started: Run = {
-        run,
-        line,
-        setup,
-        product,
-        panelsWanted,
-        panelSeconds,
-        panelSd,
-        panelPrefix,
-        done: 0,
-        skips: noSkips,
-        said: [],
-        scrapped: 0,
-        scraps: [],
-        phase: 'running',
-        startedMs: entry.hlc.ms,
-        sinceMs: entry.hlc.ms,
-        stopReason: null,
-        counts: [],
-        batches: [],
-        voids: [],
-        stops: [],
-        serials: 0,
-        lastSerial: null,
-      };
-      state.runs.set(run, started);
-      state.current.set(line, run);
-      state.chosen.set(line, setup);
-      changeSlots(state, line, (slot) => ({
-        ...slot,
-        sinceRun: run,
-        sinceDone: 0,
-        sinceSkips: noSkips,
-      }));
+    case 'run.started':
+      startRun(state, entry);
       return;
-    }
-    case 'run.stopped': {
-      const run = state.runs.get(entry.payload.run);
-      if (run?.phase !== 'running') return;
-      const stop = beganStop(run, entry.payload.stoodFrom, entry.hlc.ms);
-      state.runs.set(run.run, {
-        ...run,
-        phase: 'stopped',
-        sinceMs: stop[0],
-        stopReason: entry.payload.reason,
-        stops: [...run.stops, stop].slice(-STOPS_KEPT),
-      });
+    case 'run.stopped':
+      stopRun(state, entry);
       return;
-    }
-    case 'run.resumed': {
-      const run = state.runs.get(entry.payload.run);
-      if (run?.phase !== 'stopped') return;
-      state.runs.set(run.run, {
-        ...run,
-        phase: 'running',
-        sinceMs: entry.hlc.ms,
-        stopReason: null,
-        stops: closeStops(run, entry.hlc.ms),
-      });
+    case 'run.resumed':
+      resumeRun(state, entry);
       return;
-    }
-    case 'run.ended': {
-      if (state.current.get(entry.payload.line) !== entry.payload.run) return;
-      const run = state.runs.get(entry.payload.run);
-      if (run?.phase === 'running' && entry.payload.stoodFrom !== undefined) {
-        const stop = beganStop(run, entry.payload.stoodFrom, entry.hlc.ms);
-        state.runs.set(run.run, { ...run, stops: [...run.stops, stop].slice(-STOPS_KEPT) });
-      }
-      endCurrent(state, entry.payload.line, entry.hlc.ms);
+    case 'run.ended':
+      endRun(state, entry);
       return;
-    }
     case 'panels.counted':
       count(state, entry);
       return;
@@ -107,6 +43,82 @@ export function foldRun(state: FloorState, entry: RunEntry): void {
     default:
       entry satisfies never;
   }
+}
+
+function startRun(state: FloorState, entry: EntryOf<'run.started'>): void {
+  const { run, line, setup, product, panelsWanted, panelSeconds, panelSd, panelPrefix } = entry.payload;
+  if (state.runs.has(run)) return;
+  forgetCodes(state, line);
+  endCurrent(state, line, entry.hlc.ms);
+  const started: Run = {
+    run,
+    line,
+    setup,
+    product,
+    panelsWanted,
+    panelSeconds,
+    panelSd,
+    panelPrefix,
+    done: 0,
+    skips: noSkips,
+    said: [],
+    scrapped: 0,
+    scraps: [],
+    phase: 'running',
+    startedMs: entry.hlc.ms,
+    sinceMs: entry.hlc.ms,
+    stopReason: null,
+    counts: [],
+    batches: [],
+    voids: [],
+    stops: [],
+    serials: 0,
+    lastSerial: null,
+  };
+  state.runs.set(run, started);
+  state.current.set(line, run);
+  state.chosen.set(line, setup);
+  changeSlots(state, line, (slot) => ({
+    ...slot,
+    sinceRun: run,
+    sinceDone: 0,
+    sinceSkips: noSkips,
+  }));
+}
+
+function stopRun(state: FloorState, entry: EntryOf<'run.stopped'>): void {
+  const run = state.runs.get(entry.payload.run);
+  if (run?.phase !== 'running') return;
+  const stop = beganStop(run, entry.payload.stoodFrom, entry.hlc.ms);
+  state.runs.set(run.run, {
+    ...run,
+    phase: 'stopped',
+    sinceMs: stop[0],
+    stopReason: entry.payload.reason,
+    stops: [...run.stops, stop].slice(-STOPS_KEPT),
+  });
+}
+
+function resumeRun(state: FloorState, entry: EntryOf<'run.resumed'>): void {
+  const run = state.runs.get(entry.payload.run);
+  if (run?.phase !== 'stopped') return;
+  state.runs.set(run.run, {
+    ...run,
+    phase: 'running',
+    sinceMs: entry.hlc.ms,
+    stopReason: null,
+    stops: closeStops(run, entry.hlc.ms),
+  });
+}
+
+function endRun(state: FloorState, entry: EntryOf<'run.ended'>): void {
+  if (state.current.get(entry.payload.line) !== entry.payload.run) return;
+  const run = state.runs.get(entry.payload.run);
+  if (run?.phase === 'running' && entry.payload.stoodFrom !== undefined) {
+    const stop = beganStop(run, entry.payload.stoodFrom, entry.hlc.ms);
+    state.runs.set(run.run, { ...run, stops: [...run.stops, stop].slice(-STOPS_KEPT) });
+  }
+  endCurrent(state, entry.payload.line, entry.hlc.ms);
 }
 
 /** Ends the line's run: what the slots have used so far becomes a plain figure. */

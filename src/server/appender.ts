@@ -28,111 +28,120 @@ export interface Appender {
   readonly drained: () => Promise<void>;
 }
 
+/** Pages on their way into the store. */
+interface Queue {
+  waiting: Waiting[];
+  running: Promise<void> | null;
+  /** Pages that came before their predecessor: appended now they would be a gap, and would travel again. */
+  parked: Waiting[];
+  /** Chain -> number up to which pages have come in here. A hint only: the store judges. */
+  readonly ends: Map<string, number>;
+  readonly store: Pick<Store, 'append' | 'marks'>;
+  readonly nowMs: () => number;
+}
+
 /** The one door through which a process appends. */
 export function createAppender(store: Pick<Store, 'append' | 'marks'>, nowMs: () => number): Appender {
-  let waiting: Waiting[] = [];
-  let running: Promise<void> | null = null;
-  /** Pages that came before their predecessor: appended now they would be a gap, and would travel again. */
-  let parked: Waiting[] = [];
-  /** Chain -> number up to which pages have come in here. A hint only: the store judges. */
-  const ends = new Map<string, number>();
-
-  const put = (next: Waiting) => {
-    const [first, last] = [next.entries[0], next.entries.at(-1)];
-    const end = first && ends.get(chainId(first));
-    if (first && last && end !== undefined && first.seq <= end + 1) {
-      ends.set(chainId(first), Math.max(last.seq, end));
-    }
-    waiting.push(next);
-    running ??= run();
-  };
-
-  const isEarly = ({ entries: [first] }: Waiting) =>
-    first !== undefined && first.seq > (ends.get(chainId(first)) ?? 0) + 1;
-
-  /** Takes out of the parked those that `isDue`, oldest first. */
-  const release = (isDue: (one: Waiting) => boolean) => {
-    for (let next = parked.find(isDue); next; next = parked.find(isDue)) {
-      const taken = next;
-      parked = parked.filter((one) => one !== taken);
-      put(taken);
-    }
-  };
-
-  const takeSome = (): readonly Waiting[] => {
-    let count = 0;
-    let entries = 0;
-    for (const next of waiting) {
-      if (count > 0 && entries + next.entries.length > ENTRIES_AT_ONCE) break;
-      entries += next.entries.length;
-      count += 1;
-    }
-    const some = waiting.slice(0, count);
-    waiting = waiting.slice(count);
-    return some;
-  };
-
-  const run = async () => {
-    while (waiting.length > 0) {
-      // Those who ask within the same turn go together; of a backlog, the pages that are being read just now too.
-      const isBacklog = waiting.some((one) => one.entries.length >= BACKLOG_ENTRIES);
-      await new Promise<void>((resolve) =>
-        isBacklog ? setTimeout(resolve, BACKLOG_MS) : setImmediate(resolve),
-      );
-      await write(takeSome());
-    }
-    running = null;
-  };
-
-  /** What fails together is tried one by one: nobody waits for, or fails with, what somebody else brought. */
-  const write = async (some: readonly Waiting[]): Promise<void> => {
-    try {
-      const results = await store.append(some, nowMs());
-      some.forEach((one, index) => {
-        const result = results[index];
-        if (result) one.resolve(result);
-        else one.reject(new RangeError('Cannot answer an append as the store must answer each batch'));
-      });
-    } catch (error) {
-      const [only] = some;
-      if (some.length === 1) only?.reject(error);
-      else for (const one of some) await write([one]);
-    }
-  };
-
-  const park = (next: Waiting) => {
-    parked.push(next);
-    parked.sort((a, b) => (a.entries[0]?.seq ?? 0) - (b.entries[0]?.seq ?? 0));
-    setTimeout(() => release((one) => one === next), PARKED_MS).unref();
-    const [first] = next.entries;
-    if (!first) return;
-    // What came before may be in the store since an earlier life, or since another process took it in.
-    store.marks([first]).then(
-      ([mark]) => {
-        if (mark) {
-          if (ends.size >= CHAINS_KNOWN) ends.clear();
-          ends.set(chainId(mark), Math.max(mark.seq, ends.get(chainId(mark)) ?? 0));
-        }
-        release((one) => !isEarly(one));
-      },
-      () => undefined, // the append itself meets the same fault, and tells it
-    );
-  };
-
+  const queue: Queue = { waiting: [], running: null, parked: [], ends: new Map(), store, nowMs };
   return {
     append: (sender, entries) =>
       new Promise((resolve, reject) => {
         const next = { sender, entries, resolve, reject };
         const [first] = entries;
-        if (first && (isEarly(next) || !ends.has(chainId(first)))) park(next);
+        if (first && (isEarly(queue, next) || !queue.ends.has(chainId(first)))) park(queue, next);
         else {
-          put(next);
-          release((one) => !isEarly(one));
+          put(queue, next);
+          release(queue, (one) => !isEarly(queue, one));
         }
       }),
     drained: async () => {
-      release(() => true);
-      while (running) await running;
+      release(queue, () => true);
+      while (queue.running) await queue.running;
     },
   };
+}
+
+function isEarly({ ends }: Queue, { entries: [first] }: Waiting): boolean {
+  return first !== undefined && first.seq > (ends.get(chainId(first)) ?? 0) + 1;
+}
+
+function put(queue: Queue, next: Waiting): void {
+  const { ends } = queue;
+  const [first, last] = [next.entries[0], next.entries.at(-1)];
+  const end = first && ends.get(chainId(first));
+  if (first && last && end !== undefined && first.seq <= end + 1) {
+    ends.set(chainId(first), Math.max(last.seq, end));
+  }
+  queue.waiting.push(next);
+  queue.running ??= run(queue);
+}
+
+/** Takes out of the parked those that `isDue`, oldest first. */
+function release(queue: Queue, isDue: (one: Waiting) => boolean): void {
+  for (let next = queue.parked.find(isDue); next; next = queue.parked.find(isDue)) {
+    const taken = next;
+    queue.parked = queue.parked.filter((one) => one !== taken);
+    put(queue, taken);
+  }
+}
+
+function park(queue: Queue, next: Waiting): void {
+  const { ends, store } = queue;
+  queue.parked.push(next);
+  queue.parked.sort((a, b) => (a.entries[0]?.seq ?? 0) - (b.entries[0]?.seq ?? 0));
+  setTimeout(() => release(queue, (one) => one === next), PARKED_MS).unref();
+  const [first] = next.entries;
+  if (!first) return;
+  // What came before may be in the store since an earlier life, or since another process took it in.
+  store.marks([first]).then(
+    ([mark]) => {
+      if (mark) {
+        if (ends.size >= CHAINS_KNOWN) ends.clear();
+        ends.set(chainId(mark), Math.max(mark.seq, ends.get(chainId(mark)) ?? 0));
+      }
+      release(queue, (one) => !isEarly(queue, one));
+    },
+    () => undefined, // the append itself meets the same fault, and tells it
+  );
+}
+
+function takeSome(queue: Queue): readonly Waiting[] {
+  let count = 0;
+  let entries = 0;
+  for (const next of queue.waiting) {
+    if (count > 0 && entries + next.entries.length > ENTRIES_AT_ONCE) break;
+    entries += next.entries.length;
+    count += 1;
+  }
+  const some = queue.waiting.slice(0, count);
+  queue.waiting = queue.waiting.slice(count);
+  return some;
+}
+
+async function run(queue: Queue): Promise<void> {
+  while (queue.waiting.length > 0) {
+    // Those who ask within the same turn go together; of a backlog, the pages that are being read just now too.
+    const isBacklog = queue.waiting.some((one) => one.entries.length >= BACKLOG_ENTRIES);
+    await new Promise<void>((resolve) =>
+      isBacklog ? setTimeout(resolve, BACKLOG_MS) : setImmediate(resolve),
+    );
+    await write(queue, takeSome(queue));
+  }
+  queue.running = null;
+}
+
+/** What fails together is tried one by one: nobody waits for, or fails with, what somebody else brought. */
+async function write(queue: Queue, some: readonly Waiting[]): Promise<void> {
+  try {
+    const results = await queue.store.append(some, queue.nowMs());
+    some.forEach((one, index) => {
+      const result = results[index];
+      if (result) one.resolve(result);
+      else one.reject(new RangeError('Cannot answer an append as the store must answer each batch'));
+    });
+  } catch (error) {
+    const [only] = some;
+    if (some.length === 1) only?.reject(error);
+    else for (const one of some) await write(queue, [one]);
+  }
 }

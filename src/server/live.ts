@@ -4,7 +4,8 @@
 
 import type { ServerResponse } from 'node:http';
 import { formatCursor } from '../../shared/wire/cursor.ts';
-import type { LogHead, Signal, Store } from './stores/store.ts';
+import { createPaced } from './paced.ts';
+import type { LogHead, Signal, Store, StoredEntry } from './stores/store.ts';
 
 /** Least time between two events, ms: many appends become one event. */
 const PACE_MS = 80;
@@ -24,6 +25,8 @@ interface Listener {
   readonly response: ServerResponse;
 }
 
+type Listeners = Set<Listener>;
+
 export interface LiveHub {
   /** Takes over an answer whose head is written. */
   readonly add: (tablet: string, response: ServerResponse) => void;
@@ -38,81 +41,69 @@ export interface LiveOptions {
   readonly onFault: (error: Error) => void;
 }
 
-/** Starts watching the store. */
-export function createLiveHub(options: LiveOptions): LiveHub {
-  const { store, serverEpoch, onFault } = options;
-  const listeners = new Set<Listener>();
-  let last = options.start;
-  let busy = false;
-  let asked = false;
-  let sentMs = 0;
-  let timer: NodeJS.Timeout | null = null;
-  let closed = false;
+function sendAll(listeners: Listeners, text: string): void {
+  const frame = Buffer.from(text);
+  for (const { response } of listeners) {
+    if (response.writableLength > BACKLOG_BYTES) response.destroy();
+    else response.write(frame);
+  }
+}
 
-  const send = (text: string) => {
-    const frame = Buffer.from(text);
-    for (const listener of listeners) {
-      if (listener.response.writableLength > BACKLOG_BYTES) listener.response.destroy();
-      else listener.response.write(frame);
-    }
-  };
+function endOf(listeners: Listeners, tablet: string): void {
+  for (const listener of listeners) {
+    if (listener.tablet !== tablet) continue;
+    listeners.delete(listener);
+    listener.response.end();
+  }
+}
+
+/** Makes room for one more stream of a tablet. */
+function endOldest(listeners: Listeners, tablet: string): void {
+  const own = [...listeners].filter((one) => one.tablet === tablet);
+  for (const one of own.slice(0, Math.max(0, own.length + 1 - STREAMS_MOST))) {
+    listeners.delete(one);
+    one.response.end();
+  }
+}
+
+/** Entries as a JSON array; null where they are too many or too long for one event. */
+function entriesText(rows: readonly StoredEntry[]): string | null {
+  const size = rows.reduce((sum, row) => sum + row.text.length, 0);
+  const isWhole = rows.length <= ENTRIES_AT_ONCE && size <= TEXT_AT_ONCE;
+  return isWhole ? `[${rows.map((row) => row.text).join(',')}]` : null;
+}
+
+/** Starts watching the store. */
+export function createLiveHub({ store, serverEpoch, start, onFault }: LiveOptions): LiveHub {
+  const listeners: Listeners = new Set();
+  let last = start;
+
+  const eventText = (from: LogHead, entries: string | null) =>
+    `data: {"serverEpoch":"${serverEpoch}","from":"${formatCursor(from)}","cursor":"${formatCursor(last)}","entries":${entries}}\n\n`;
 
   const flush = async () => {
-    if (busy) {
-      asked = true;
-      return;
-    }
-    busy = true;
-    asked = false;
-    sentMs = performance.now();
-    try {
-      const rows = await store.page(last.pos, ENTRIES_AT_ONCE + 1);
-      const end = rows.at(-1);
-      if (end) {
-        const from = formatCursor(last);
-        const size = rows.reduce((sum, row) => sum + row.text.length, 0);
-        const whole = rows.length <= ENTRIES_AT_ONCE && size <= TEXT_AT_ONCE;
-        last = whole ? { pos: end.pos, root: end.root } : await store.head();
-        const entries = whole ? `[${rows.map((row) => row.text).join(',')}]` : 'null';
-        const cursor = formatCursor(last);
-        await endRevoked();
-        send(
-          `data: {"serverEpoch":"${serverEpoch}","from":"${from}","cursor":"${cursor}","entries":${entries}}\n\n`,
-        );
-      }
-    } catch (error) {
-      onFault(error as Error);
-    }
-    busy = false;
-    if (asked) schedule();
+    const rows = await store.page(last.pos, ENTRIES_AT_ONCE + 1);
+    const end = rows.at(-1);
+    if (!end) return;
+    const from = last;
+    const entries = entriesText(rows);
+    last = entries === null ? await store.head() : { pos: end.pos, root: end.root };
+    const text = eventText(from, entries);
+    await endRevoked();
+    sendAll(listeners, text);
   };
-
-  const schedule = () => {
-    if (timer) return;
-    const waitMs = Math.max(0, sentMs + PACE_MS - performance.now());
-    timer = setTimeout(() => {
-      timer = null;
-      void flush();
-    }, waitMs);
-  };
-
-  const unwatch = store.watch((signal: Signal) => {
-    if (signal.kind === 'appended') schedule();
-    else endOf(signal.tablet);
-  });
   /** Ends the streams of tablets that were revoked where no signal reaches, e.g. from a terminal. */
   const endRevoked = async () => {
     if (listeners.size === 0) return;
-    for (const tablet of await store.revokedTablets()) endOf(tablet);
+    for (const tablet of await store.revokedTablets()) endOf(listeners, tablet);
   };
-  const endOf = (tablet: string) => {
-    for (const listener of listeners) {
-      if (listener.tablet !== tablet) continue;
-      listeners.delete(listener);
-      listener.response.end();
-    }
-  };
-  const beat = setInterval(() => send(': beat\n\n'), BEAT_MS);
+
+  const paced = createPaced({ work: flush, onFault, pauseMs: 0, latestMs: 0, apartMs: PACE_MS });
+  const unwatch = store.watch((signal: Signal) => {
+    if (signal.kind === 'appended') paced.ask();
+    else endOf(listeners, signal.tablet);
+  });
+  const beat = setInterval(() => sendAll(listeners, ': beat\n\n'), BEAT_MS);
   beat.unref();
   const look = setInterval(() => void endRevoked().catch(onFault), LOOK_MS);
   look.unref();
@@ -120,28 +111,20 @@ export function createLiveHub(options: LiveOptions): LiveHub {
   return {
     add: (tablet, response) => {
       // Asked for while the server stops: the tablet finds another process, or waits.
-      if (closed) return void response.end();
+      if (paced.isStopped()) return void response.end();
       const listener = { tablet, response };
-      const own = [...listeners].filter((one) => one.tablet === tablet);
-      for (const one of own.slice(0, Math.max(0, own.length + 1 - STREAMS_MOST))) {
-        listeners.delete(one);
-        one.response.end();
-      }
+      endOldest(listeners, tablet);
       listeners.add(listener);
       response.on('close', () => listeners.delete(listener));
       response.on('error', () => listeners.delete(listener));
-      const cursor = formatCursor(last);
-      response.write(
-        `retry: 1000\ndata: {"serverEpoch":"${serverEpoch}","from":"${cursor}","cursor":"${cursor}","entries":null}\n\n`,
-      );
+      response.write(`retry: 1000\n${eventText(last, null)}`);
     },
     count: () => listeners.size,
     close: () => {
-      closed = true;
+      void paced.stop();
       unwatch();
       clearInterval(beat);
       clearInterval(look);
-      if (timer) clearTimeout(timer);
       for (const listener of listeners) listener.response.end();
       listeners.clear();
     },

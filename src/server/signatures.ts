@@ -6,6 +6,7 @@ import { setImmediate as turn } from 'node:timers/promises';
 import type { EntryFault } from '../../shared/wire/codes.ts';
 import { entryText } from '../../shared/wire/signing.ts';
 import { signatureHolds } from './keys.ts';
+import { createPaced } from './paced.ts';
 import type { Checked, SignedEntry, Store } from './stores/store.ts';
 
 /** What is wrong with an entry's signature by any of the tablet's keys. */
@@ -54,11 +55,6 @@ function nameOf({ hash, sig }: Pick<Checked, 'hash' | 'sig'>): string {
 /** Starts the walk; what an earlier process left is gone on with. */
 export function createSignatureWalk({ store, onDiffers, onFault }: WalkParts): SignatureWalk {
   const proved = new Set<string>();
-  let timer: NodeJS.Timeout | null = null;
-  let firstMs: number | null = null;
-  let running: Promise<void> | null = null;
-  let wanted = false;
-  let isStopped = false;
 
   const check = async (entry: SignedEntry, keys: readonly string[]) => {
     // Without a key of its tablet, or written before there was one: the chain alone vouches for it.
@@ -74,10 +70,10 @@ export function createSignatureWalk({ store, onDiffers, onFault }: WalkParts): S
       if (pos > kept) await store.writeMeta(PLACE, String(pos));
       kept = pos;
     };
-    while (!isStopped) {
+    while (!paced.isStopped()) {
       const rows = await store.signedPage(pos, ROWS_AT_ONCE);
       for (const row of rows) {
-        if (isStopped) return;
+        if (paced.isStopped()) return;
         const known = keys.get(row.tablet) ?? (await store.tabletKeys(row.tablet));
         keys.set(row.tablet, known);
         await check(row, known);
@@ -88,46 +84,16 @@ export function createSignatureWalk({ store, onDiffers, onFault }: WalkParts): S
       if (isEnd) return;
     }
   };
-  const go = async () => {
-    try {
-      do {
-        wanted = false;
-        await walk();
-      } while (wanted && !isStopped);
-    } catch (error) {
-      onFault(error as Error); // the store's: the next look begins where the walk was kept
-    }
-    running = null;
-  };
-  const begin = () => {
-    if (timer) clearTimeout(timer);
-    timer = null;
-    firstMs = null;
-    if (isStopped) return;
-    wanted = true;
-    running ??= go();
-  };
-  const look = () => {
-    if (isStopped) return;
-    firstMs ??= performance.now();
-    if (timer && performance.now() - firstMs < LATEST_MS) timer.refresh();
-    timer ??= setTimeout(begin, IDLE_MS).unref();
-  };
-  look();
+  // Where the store fails, the next look begins where the walk was kept.
+  const paced = createPaced({ work: walk, onFault, pauseMs: IDLE_MS, latestMs: LATEST_MS });
+  paced.ask();
   return {
-    look,
+    look: paced.ask,
     proved: (entry) => {
       if (proved.size >= PROVED_KEPT) proved.clear();
       proved.add(nameOf(entry));
     },
-    drained: async () => {
-      begin();
-      while (running) await running;
-    },
-    stop: async () => {
-      isStopped = true;
-      if (timer) clearTimeout(timer);
-      await running;
-    },
+    drained: async () => void (await paced.now()),
+    stop: paced.stop,
   };
 }

@@ -4,14 +4,13 @@
 import { type Kysely, type SelectQueryBuilder, sql, type Transaction } from 'kysely';
 import { aheadLimitMs } from '../../../shared/log/clock.ts';
 import { clockCountMost } from '../../../shared/log/entry.ts';
-import { compareText } from '../../../shared/log/order.ts';
 import { appendBatches, firstRoot, type InsertEntries, readHead } from './append.ts';
-import { readPresent } from './copy.ts';
 import { setSignaturesAside } from './forms.ts';
 import { newEpoch } from './migrate.ts';
 import { peopleQueries } from './people-queries.ts';
-import type { Signal, Store, StoredEntry, Tablet } from './store.ts';
+import type { Signal, Store, StoredEntry } from './store.ts';
 import type { Dialect, Tables } from './tables.ts';
+import { oneTimeQueries, revokedQueries, tabletQueries } from './tablet-queries.ts';
 import { traceQueries } from './trace-queries.ts';
 
 /** What a database's own folder adds. */
@@ -60,25 +59,18 @@ function readable<O>(
   return query.where('ahead_ms', '<=', aheadLimitMs).where('hlc_n', '<=', clockCountMost);
 }
 
-function toTablet(row: Tables['tablets']): Tablet {
-  return {
-    tablet: row.tablet,
-    name: row.name,
-    publicKey: row.public_key,
-    enrolledMs: row.enrolled_ms,
-    seenMs: row.seen_ms,
-    revokedMs: row.revoked_ms,
-    clockOffMs: row.clock_off_ms,
-  };
-}
-
 /** Joins the common queries and a database's own parts to a store. */
 export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
   return {
     dialect: parts.dialect,
     ...metaQueries(db),
-    ...logQueries(db, parts),
+    ...chainQueries(db, parts),
+    ...pageQueries(db),
+    ...asideQueries(db),
+    ...snapshotQueries(db),
     ...tabletQueries(db),
+    ...revokedQueries(db),
+    ...oneTimeQueries(db),
     ...peopleQueries(db),
     ...traceQueries(db, parts.appendTransaction),
     claimNonce: parts.claimNonce,
@@ -120,26 +112,11 @@ function metaQueries(db: Kysely<Tables>): Pick<Store, 'serverEpoch' | 'readMeta'
   };
 }
 
-type LogPart = Pick<
-  Store,
-  | 'append'
-  | 'head'
-  | 'rootAt'
-  | 'page'
-  | 'signedPage'
-  | 'sealedPage'
-  | 'orderedPage'
-  | 'longPage'
-  | 'ofKinds'
-  | 'heads'
-  | 'marks'
-  | 'asides'
-  | 'setSignaturesAside'
-  | 'putSnapshot'
-  | 'snapshot'
->;
-
-function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
+/** Appends, and how far the log and each chain in it are. */
+function chainQueries(
+  db: Kysely<Tables>,
+  parts: StoreParts,
+): Pick<Store, 'append' | 'head' | 'rootAt' | 'heads' | 'marks'> {
   return {
     append: async (batches, nowMs) => {
       const { appendTransaction, insertEntries } = parts;
@@ -155,6 +132,27 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
         null
       );
     },
+    heads: () => db.selectFrom('chains').selectAll().orderBy('tablet').orderBy('epoch').execute(),
+    marks: async (chains) => {
+      const rows =
+        chains.length === 0
+          ? []
+          : await db
+              .selectFrom('chains')
+              .select(['tablet', 'epoch', 'seq'])
+              .where('tablet', 'in', [...new Set(chains.map((chain) => chain.tablet))])
+              .execute();
+      const held = new Map(rows.map((row) => [`${row.tablet}/${row.epoch}`, row.seq]));
+      return chains.map(({ tablet, epoch }) => ({ tablet, epoch, seq: held.get(`${tablet}/${epoch}`) ?? 0 }));
+    },
+  };
+}
+
+/** The log's entries, a page at a time. */
+function pageQueries(
+  db: Kysely<Tables>,
+): Pick<Store, 'page' | 'signedPage' | 'sealedPage' | 'orderedPage' | 'longPage' | 'ofKinds'> {
+  return {
     page: async (pos, limit) => {
       const query = readable(db.selectFrom('entries').select(entryColumns)).where('pos', '>', pos);
       return (await query.orderBy('pos').limit(limit).execute()).map(toStored);
@@ -208,19 +206,12 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
         .execute();
       return rows.map(toStored);
     },
-    heads: () => db.selectFrom('chains').selectAll().orderBy('tablet').orderBy('epoch').execute(),
-    marks: async (chains) => {
-      const rows =
-        chains.length === 0
-          ? []
-          : await db
-              .selectFrom('chains')
-              .select(['tablet', 'epoch', 'seq'])
-              .where('tablet', 'in', [...new Set(chains.map((chain) => chain.tablet))])
-              .execute();
-      const held = new Map(rows.map((row) => [`${row.tablet}/${row.epoch}`, row.seq]));
-      return chains.map(({ tablet, epoch }) => ({ tablet, epoch, seq: held.get(`${tablet}/${epoch}`) ?? 0 }));
-    },
+  };
+}
+
+/** What is kept and not read. */
+function asideQueries(db: Kysely<Tables>): Pick<Store, 'asides' | 'setSignaturesAside'> {
+  return {
     asides: async () => {
       const rows = await db.selectFrom('aside').selectAll().orderBy('received_ms').orderBy('id').execute();
       const unread = await db
@@ -242,6 +233,12 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
       }));
     },
     setSignaturesAside: (nowMs) => setSignaturesAside(db, nowMs),
+  };
+}
+
+/** The newest folded state of each fold. */
+function snapshotQueries(db: Kysely<Tables>): Pick<Store, 'putSnapshot' | 'snapshot'> {
+  return {
     putSnapshot: async ({ fold, cursor, tablet, atMs, bytes }) => {
       const row = { pos: cursor.pos, root: cursor.root, tablet, at_ms: atMs, bytes: Buffer.from(bytes) };
       await db
@@ -259,108 +256,6 @@ function logQueries(db: Kysely<Tables>, parts: StoreParts): LogPart {
       if (!row) return null;
       const { pos, root, tablet, bytes } = row;
       return { fold: row.fold, cursor: { pos, root }, tablet, atMs: row.at_ms, bytes };
-    },
-  };
-}
-
-type TabletPart = Pick<
-  Store,
-  | 'enrolTablet'
-  | 'tabletKeys'
-  | 'findTablet'
-  | 'listTablets'
-  | 'touchTablets'
-  | 'revokedTablets'
-  | 'present'
-  | 'revokeTablet'
-  | 'addOneTime'
-  | 'takeOneTime'
->;
-
-function tabletQueries(db: Kysely<Tables>): TabletPart {
-  return {
-    enrolTablet: (wish, nowMs) =>
-      db.transaction().execute(async (tx) => {
-        const { tablet, name, publicKey } = wish;
-        const row = { name, public_key: publicKey, enrolled_ms: nowMs, revoked_ms: null };
-        await tx
-          .insertInto('tablets')
-          .values({ tablet, ...row, seen_ms: null, clock_off_ms: null })
-          .onConflict((conflict) => conflict.column('tablet').doUpdateSet(row))
-          .execute();
-        await tx
-          .insertInto('tablet_keys')
-          .values({ tablet, public_key: publicKey, since_ms: nowMs })
-          .onConflict((conflict) =>
-            conflict.columns(['tablet', 'public_key']).doUpdateSet({ since_ms: nowMs }),
-          )
-          .execute();
-      }),
-    tabletKeys: async (tablet) => {
-      const rows = await db
-        .selectFrom('tablet_keys')
-        .select('public_key')
-        .where('tablet', '=', tablet)
-        .orderBy('since_ms', 'desc')
-        .execute();
-      return rows.map((row) => row.public_key);
-    },
-    findTablet: async (tablet) => {
-      const row = await db.selectFrom('tablets').selectAll().where('tablet', '=', tablet).executeTakeFirst();
-      return row ? toTablet(row) : null;
-    },
-    listTablets: async () =>
-      (await db.selectFrom('tablets').selectAll().orderBy('enrolled_ms').orderBy('tablet').execute()).map(
-        toTablet,
-      ),
-    revokedTablets: async () => {
-      const rows = await db
-        .selectFrom('tablets')
-        .select('tablet')
-        .where('revoked_ms', 'is not', null)
-        .execute();
-      return new Set(rows.map((row) => row.tablet));
-    },
-    present: () => readPresent(db),
-    touchTablets: (seen) =>
-      db.transaction().execute(async (tx) => {
-        // In one order, so that two processes that write the same tablets do not wait for each other in a circle.
-        const ordered = [...seen].sort((one, other) => compareText(one.tablet, other.tablet));
-        for (const { tablet, seenMs, clockOffMs } of ordered) {
-          await tx
-            .updateTable('tablets')
-            .set({ seen_ms: seenMs, ...(clockOffMs === null ? {} : { clock_off_ms: clockOffMs }) })
-            .where('tablet', '=', tablet)
-            .execute();
-        }
-      }),
-    revokeTablet: async (tablet, nowMs) => {
-      const changed = await db
-        .updateTable('tablets')
-        .set({ revoked_ms: nowMs })
-        .where('tablet', '=', tablet)
-        .where('revoked_ms', 'is', null)
-        .executeTakeFirst();
-      await db.deleteFrom('sessions').where('tablet', '=', tablet).execute();
-      return Number(changed.numUpdatedRows) > 0;
-    },
-    addOneTime: async ({ hash, purpose, detail, untilMs }) => {
-      await db
-        .insertInto('one_time')
-        .values({ hash, purpose, detail, until_ms: untilMs, used_ms: null })
-        .execute();
-    },
-    takeOneTime: async (hash, purpose, nowMs) => {
-      const row = await db
-        .updateTable('one_time')
-        .set({ used_ms: nowMs })
-        .where('hash', '=', hash)
-        .where('purpose', '=', purpose)
-        .where('used_ms', 'is', null)
-        .where('until_ms', '>', nowMs)
-        .returning(['detail', 'until_ms'])
-        .executeTakeFirst();
-      return row ? { hash, purpose, detail: row.detail, untilMs: row.until_ms } : null;
     },
   };
 }

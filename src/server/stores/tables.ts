@@ -131,13 +131,35 @@ export type Step = (db: Kysely<Tables>, dialect: Dialect) => Promise<void>;
 /** Every step, oldest first; the schema's version is how many were taken. */
 export const steps: readonly Step[] = [firstTables, traceTables, serialsOfRuns];
 
+/** The columns' types in each database. */
+function columnTypes(dialect: Dialect) {
+  const isSqlite = dialect === 'sqlite';
+  return {
+    // SQLite keeps every integer in 64 bits under the name `integer`; PostgreSQL's `integer` has 32.
+    whole: isSqlite ? sql`integer` : sql`bigint`,
+    binary: isSqlite ? sql`blob` : sql`bytea`,
+    // Text is compared byte by byte in both, so that both sort alike.
+    text: isSqlite ? sql`text` : sql`text collate "C"`,
+  };
+}
+
 async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
-  // SQLite keeps every integer in 64 bits under the name `integer`; PostgreSQL's `integer` has 32.
-  const whole = dialect === 'sqlite' ? sql`integer` : sql`bigint`;
-  const binary = dialect === 'sqlite' ? sql`blob` : sql`bytea`;
-  // Text is compared byte by byte in both, so that both sort alike.
-  const text = dialect === 'sqlite' ? sql`text` : sql`text collate "C"`;
-  const schema = db.schema;
+  const { whole, binary, text } = columnTypes(dialect);
+  await logTables(db, dialect);
+  await tabletTables(db, dialect);
+  await db.schema
+    .createTable('snapshots')
+    .addColumn('fold', text, (c) => c.primaryKey())
+    .addColumn('pos', whole, (c) => c.notNull())
+    .addColumn('root', text, (c) => c.notNull())
+    .addColumn('tablet', text, (c) => c.notNull())
+    .addColumn('at_ms', whole, (c) => c.notNull())
+    .addColumn('bytes', binary, (c) => c.notNull())
+    .execute();
+}
+
+async function logTables({ schema }: Kysely<Tables>, dialect: Dialect): Promise<void> {
+  const { whole, text } = columnTypes(dialect);
   await schema
     .createTable('meta')
     .addColumn('key', text, (c) => c.primaryKey())
@@ -188,6 +210,12 @@ async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> 
     .addColumn('body', text, (c) => c.notNull())
     .addPrimaryKeyConstraint('aside_name', ['id', 'hash'])
     .execute();
+}
+
+/** The tablets and the people on them: keys, codes, sessions, wrong PINs, nonces. */
+async function tabletTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
+  const { whole, text } = columnTypes(dialect);
+  const { schema } = db;
   await schema
     .createTable('tablets')
     .addColumn('tablet', text, (c) => c.primaryKey())
@@ -235,21 +263,11 @@ async function firstTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> 
     .execute();
   // Nonces live for two minutes: they need no journal, and are forgotten when the database crashes.
   if (dialect === 'postgres') await sql`alter table nonces set unlogged`.execute(db);
-  await schema
-    .createTable('snapshots')
-    .addColumn('fold', text, (c) => c.primaryKey())
-    .addColumn('pos', whole, (c) => c.notNull())
-    .addColumn('root', text, (c) => c.notNull())
-    .addColumn('tablet', text, (c) => c.notNull())
-    .addColumn('at_ms', whole, (c) => c.notNull())
-    .addColumn('bytes', binary, (c) => c.notNull())
-    .execute();
 }
 
 /** The log as an index for questions: made out of `entries`, and made anew where it is lost. */
 async function traceTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
-  const whole = dialect === 'sqlite' ? sql`integer` : sql`bigint`;
-  const text = dialect === 'sqlite' ? sql`text` : sql`text collate "C"`;
+  const { whole, text } = columnTypes(dialect);
   const { schema } = db;
   await schema
     .createTable('trace_state')
@@ -289,8 +307,7 @@ async function traceTables(db: Kysely<Tables>, dialect: Dialect): Promise<void> 
 
 /** A panel's code belongs to each run in which it was counted. The index is made anew. */
 async function serialsOfRuns(db: Kysely<Tables>, dialect: Dialect): Promise<void> {
-  const whole = dialect === 'sqlite' ? sql`integer` : sql`bigint`;
-  const text = dialect === 'sqlite' ? sql`text` : sql`text collate "C"`;
+  const { whole, text } = columnTypes(dialect);
   const { schema } = db;
   for (const table of traceTableNames) await db.deleteFrom(table).execute();
   await schema.dropTable('trace_serials').execute();

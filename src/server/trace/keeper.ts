@@ -10,6 +10,7 @@ import type { Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { copyTrace, takeSettled } from '../../../shared/trace/parts.ts';
 import { emptyTrace, type TraceIndex, traceEntry } from '../../../shared/trace/stretches.ts';
+import { createPaced } from '../paced.ts';
 import type { Store } from '../stores/store.ts';
 import { asWritten, changedRows, placeText, putRows, readPlaceText, type TracePlace, toRow } from './fold.ts';
 
@@ -50,184 +51,55 @@ export interface KeeperParts {
 
 const start: TracePlace = { untilPos: 0, position: null, count: 0 };
 
+/** What the keeper has in memory. */
+interface Held {
+  /** What is old enough, as the store has it or will have it at the next commit. */
+  settled: TraceIndex;
+  /** What of it the store has. */
+  written: ReturnType<typeof asWritten>;
+  /** The store's place; null where the store's index is to be begun anew. */
+  base: string | null;
+  place: TracePlace;
+  /** The settled part and the newest time on top of it. */
+  tip: TraceIndex;
+  tipPlace: TracePlace;
+  isLoaded: boolean;
+  readonly store: Store;
+  readonly nowMs: () => number;
+  readonly isStopped: () => boolean;
+}
+
 /** Starts keeping. */
 export function createTraceKeeper({ store, nowMs, onFault }: KeeperParts): TraceKeeper {
-  let settled = emptyTrace();
-  let written = asWritten(settled);
-  /** Null where the store's index is to be begun anew. */
-  let base: string | null = null;
-  let place = start;
-  let tip = emptyTrace();
-  let tipPlace = start;
-  let isLoaded = false;
-  let isStopped = false;
-  let timer: NodeJS.Timeout | null = null;
-  /** When the oldest append that was not looked at was told. */
-  let firstMs: number | null = null;
-  let running: Promise<void> | null = null;
-  let wanted = false;
-  /** What ended the last look. */
-  let fault: Error | null = null;
-
-  /** The index as the store has it. */
-  const load = async () => {
-    base = await store.tracePlace();
-    settled = emptyTrace();
-    place = readPlaceText(base) ?? start;
-    if (place === start) base = null;
-    else {
-      for (let last: { part: string; key: string } | null = null; !isStopped; ) {
-        const rows = await store.traceState(last, 500);
-        putRows(settled, rows);
-        last = rows.at(-1) ?? null;
-        if (!last) break;
-        await turn();
-      }
-    }
-    written = asWritten(settled);
-    tipAnew();
-    await foldTip();
-    isLoaded = true;
+  const settled = emptyTrace();
+  const held: Held = {
+    settled,
+    written: asWritten(settled),
+    base: null,
+    place: start,
+    tip: emptyTrace(),
+    tipPlace: start,
+    isLoaded: false,
+    store,
+    nowMs,
+    isStopped: () => paced.isStopped(),
   };
-
-  /** The tip begins where the settled part ends. */
-  const tipAnew = () => {
-    tip = copyTrace(settled);
-    tipPlace = place;
-  };
-
-  const foldTip = async () => {
-    while (!isStopped) {
-      const entries = await readOrdered(tipPlace);
-      for (const entry of entries) traceEntry(tip, entry);
-      tipPlace = after(tipPlace, entries);
-      if (entries.length < AT_ONCE) return;
-      await turn();
-    }
-  };
-
-  const readOrdered = async ({ position, untilPos }: TracePlace): Promise<readonly Entry[]> => {
-    const rows = await store.orderedPage(position, AT_ONCE, untilPos);
-    return rows.map((row) => JSON.parse(row.text) as Entry); // the store holds checked entries only
-  };
-
-  /** Takes in that the log has grown; an entry that belongs before the index's place begins it, or the tip, anew. */
-  const lookAt = async (): Promise<boolean> => {
-    if (place.position === null && tipPlace.position === null) {
-      // Nothing folded yet that anything could come before.
-      const { pos } = await store.head();
-      place = { ...place, untilPos: pos };
-      tipPlace = place;
-      return false;
-    }
-    const rows = await store.page(tipPlace.untilPos, AT_ONCE);
-    const last = rows.at(-1);
-    if (!last) return false;
-    const fresh = rows.map((row) => JSON.parse(row.text) as Entry);
-    const isBefore = ({ position }: TracePlace) =>
-      position !== null && fresh.some((entry) => compareEntries(entry, position) <= 0);
-    const beginsAnew = isBefore(place);
-    const isTipOld = beginsAnew || isBefore(tipPlace);
-    if (beginsAnew) {
-      settled = emptyTrace();
-      written = asWritten(settled);
-      place = start;
-      base = null;
-    }
-    place = { ...place, untilPos: last.pos };
-    tipPlace = { ...tipPlace, untilPos: last.pos };
-    if (isTipOld) tipAnew();
-    return true;
-  };
-
-  /** Folds what is old enough and commits it; false where nothing was. */
-  const settle = async (): Promise<boolean> => {
-    const olderThan = nowMs() - SETTLE_MS;
-    const from = place;
-    while (!isStopped && place.count - from.count < COMMIT_EVERY) {
-      const waiting = place.untilPos - place.count;
-      const entries = await readOrdered(place);
-      const due = entries.filter((entry, at) => waiting - at > TIP_AT_MOST || entry.hlc.ms < olderThan);
-      for (const entry of due) traceEntry(settled, entry);
-      place = after(place, due);
-      if (due.length < AT_ONCE) break;
-      await turn();
-    }
-    if (place.count === from.count) return false;
-    await commit();
-    return true;
-  };
-
-  const commit = async () => {
-    const { put, drop, open } = changedRows(written, settled);
-    const { stretches, serials } = takeSettled(settled);
-    const to = placeText(place);
-    const change = { from: base, to, put, drop, stretches: stretches.map(toRow), serials };
-    if (!(await store.moveTrace(change))) {
-      // Another process on the same store went on from here: so does this one, from where that is.
-      await load();
-      return;
-    }
-    base = to;
-    written = { state: copyState(settled.state), open };
-    tipAnew();
-  };
-
-  const isSettlingDue = async () => {
-    const waiting = place.untilPos - place.count;
-    if (waiting > 2 * TIP_AT_MOST) return true;
-    if (waiting < SETTLE_EVERY) return false;
-    const [first] = await store.orderedPage(place.position, 1, place.untilPos);
-    const entry = first && (JSON.parse(first.text) as Entry);
-    return entry !== undefined && entry.hlc.ms < nowMs() - SETTLE_MS - SETTLE_MS / 4;
-  };
-
-  const run = async () => {
-    if (!isLoaded) await load();
-    do {
-      wanted = false;
-      while (!isStopped && (await lookAt())) await turn();
-      while (!isStopped && (await isSettlingDue()) && (await settle())) await turn();
-      await foldTip();
-    } while (wanted && !isStopped);
-  };
-
-  const begin = () => {
-    timer = null;
-    firstMs = null;
-    if (isStopped) return;
-    if (!running) fault = null;
-    running ??= run()
-      .catch((error) => {
-        isLoaded = false;
-        fault = error as Error;
-        if (!isStopped) onFault(fault);
-      })
-      .finally(() => {
-        running = null;
-        if (wanted) schedule();
-      });
-  };
-  const schedule = () => {
-    wanted = true;
-    if (running || isStopped) return;
-    firstMs ??= performance.now();
-    if (timer) clearTimeout(timer);
-    timer = setTimeout(begin, Math.max(0, Math.min(PACE_MS, firstMs + LATEST_MS - performance.now())));
-    timer.unref();
-  };
-  const unwatch = store.watch((signal) => {
-    if (signal.kind === 'appended') schedule();
+  const paced = createPaced({
+    work: () => keepUp(held),
+    onFault,
+    pauseMs: PACE_MS,
+    latestMs: LATEST_MS,
   });
-  schedule();
+  const unwatch = store.watch((signal) => {
+    if (signal.kind === 'appended') paced.ask();
+  });
+  paced.ask();
 
   const caughtUp = async () => {
-    while (!isStopped) {
-      if (timer) clearTimeout(timer);
-      begin();
-      await running;
+    while (!paced.isStopped()) {
+      const fault = await paced.now();
       if (fault) throw fault;
-      if (isLoaded && tipPlace.untilPos === (await store.head()).pos) return;
+      if (held.isLoaded && held.tipPlace.untilPos === (await store.head()).pos) return;
       await turn();
     }
   };
@@ -236,16 +108,143 @@ export function createTraceKeeper({ store, nowMs, onFault }: KeeperParts): Trace
     tip: async () => {
       const { pos } = await store.head();
       // A little behind is caught up with here; more than that is said.
-      if (isLoaded && pos - tipPlace.count <= TIP_AT_MOST) await caughtUp();
-      return { index: tip, behind: Math.max(0, pos - tipPlace.count) };
+      if (held.isLoaded && pos - held.tipPlace.count <= TIP_AT_MOST) await caughtUp();
+      return { index: held.tip, behind: Math.max(0, pos - held.tipPlace.count) };
     },
     stop: async () => {
-      isStopped = true;
       unwatch();
-      if (timer) clearTimeout(timer);
-      await running;
+      await paced.stop();
     },
   };
+}
+
+/** Takes in what the log has grown by. */
+async function keepUp(held: Held): Promise<void> {
+  try {
+    if (!held.isLoaded) await load(held);
+    while (!held.isStopped() && (await lookAt(held))) await turn();
+    while (!held.isStopped() && (await isSettlingDue(held)) && (await settle(held))) await turn();
+    await foldTip(held);
+  } catch (error) {
+    held.isLoaded = false;
+    throw error;
+  }
+}
+
+/** The index as the store has it. */
+async function load(held: Held): Promise<void> {
+  const { store } = held;
+  held.base = await store.tracePlace();
+  held.settled = emptyTrace();
+  held.place = readPlaceText(held.base) ?? start;
+  if (held.place === start) held.base = null;
+  else {
+    for (let last: { part: string; key: string } | null = null; !held.isStopped(); ) {
+      const rows = await store.traceState(last, 500);
+      putRows(held.settled, rows);
+      last = rows.at(-1) ?? null;
+      if (!last) break;
+      await turn();
+    }
+  }
+  held.written = asWritten(held.settled);
+  tipAnew(held);
+  await foldTip(held);
+  held.isLoaded = true;
+}
+
+/** The tip begins where the settled part ends. */
+function tipAnew(held: Held): void {
+  held.tip = copyTrace(held.settled);
+  held.tipPlace = held.place;
+}
+
+async function foldTip(held: Held): Promise<void> {
+  while (!held.isStopped()) {
+    const entries = await readOrdered(held.store, held.tipPlace);
+    for (const entry of entries) traceEntry(held.tip, entry);
+    held.tipPlace = after(held.tipPlace, entries);
+    if (entries.length < AT_ONCE) return;
+    await turn();
+  }
+}
+
+async function readOrdered(store: Store, { position, untilPos }: TracePlace): Promise<readonly Entry[]> {
+  const rows = await store.orderedPage(position, AT_ONCE, untilPos);
+  return rows.map((row) => JSON.parse(row.text) as Entry); // the store holds checked entries only
+}
+
+/** Takes in that the log has grown; an entry that belongs before the index's place begins it, or the tip, anew. */
+async function lookAt(held: Held): Promise<boolean> {
+  const { store, place, tipPlace } = held;
+  if (place.position === null && tipPlace.position === null) {
+    // Nothing folded yet that anything could come before.
+    const { pos } = await store.head();
+    held.place = { ...place, untilPos: pos };
+    held.tipPlace = held.place;
+    return false;
+  }
+  const rows = await store.page(tipPlace.untilPos, AT_ONCE);
+  const last = rows.at(-1);
+  if (!last) return false;
+  const fresh = rows.map((row) => JSON.parse(row.text) as Entry);
+  const isBefore = ({ position }: TracePlace) =>
+    position !== null && fresh.some((entry) => compareEntries(entry, position) <= 0);
+  const beginsAnew = isBefore(place);
+  const isTipOld = beginsAnew || isBefore(tipPlace);
+  if (beginsAnew) {
+    held.settled = emptyTrace();
+    held.written = asWritten(held.settled);
+    held.base = null;
+  }
+  held.place = { ...(beginsAnew ? start : place), untilPos: last.pos };
+  held.tipPlace = { ...tipPlace, untilPos: last.pos };
+  if (isTipOld) tipAnew(held);
+  return true;
+}
+
+/** Folds what is old enough and commits it; false where nothing was. */
+async function settle(held: Held): Promise<boolean> {
+  const { settled, store } = held;
+  const olderThan = held.nowMs() - SETTLE_MS;
+  const from = held.place;
+  while (!held.isStopped() && held.place.count - from.count < COMMIT_EVERY) {
+    const waiting = held.place.untilPos - held.place.count;
+    const entries = await readOrdered(store, held.place);
+    const due = entries.filter((entry, at) => waiting - at > TIP_AT_MOST || entry.hlc.ms < olderThan);
+    for (const entry of due) traceEntry(settled, entry);
+    held.place = after(held.place, due);
+    if (due.length < AT_ONCE) break;
+    await turn();
+  }
+  if (held.place.count === from.count) return false;
+  await commit(held);
+  return true;
+}
+
+async function commit(held: Held): Promise<void> {
+  const { settled } = held;
+  const { put, drop, open } = changedRows(held.written, settled);
+  const { stretches, serials } = takeSettled(settled);
+  const to = placeText(held.place);
+  const change = { from: held.base, to, put, drop, stretches: stretches.map(toRow), serials };
+  if (!(await held.store.moveTrace(change))) {
+    // Another process on the same store went on from here: so does this one, from where that is.
+    await load(held);
+    return;
+  }
+  held.base = to;
+  held.written = { state: copyState(settled.state), open };
+  tipAnew(held);
+}
+
+async function isSettlingDue({ store, place, nowMs }: Held): Promise<boolean> {
+  const waiting = place.untilPos - place.count;
+  if (waiting > 2 * TIP_AT_MOST) return true;
+  if (waiting < SETTLE_EVERY) return false;
+  const [first] = await store.orderedPage(place.position, 1, place.untilPos);
+  const entry = first && (JSON.parse(first.text) as Entry);
+  return entry !== undefined && entry.hlc.ms < nowMs() - SETTLE_MS - SETTLE_MS / 4;
 }
 
 function after(place: TracePlace, entries: readonly Entry[]): TracePlace {

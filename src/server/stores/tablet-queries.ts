@@ -1,0 +1,122 @@
+// The store's questions about tablets, their keys and the codes that let one in.
+
+import type { Kysely } from 'kysely';
+import { compareText } from '../../../shared/log/order.ts';
+import { readPresent } from './copy.ts';
+import type { Store, Tablet } from './store.ts';
+import type { Tables } from './tables.ts';
+
+function toTablet(row: Tables['tablets']): Tablet {
+  return {
+    tablet: row.tablet,
+    name: row.name,
+    publicKey: row.public_key,
+    enrolledMs: row.enrolled_ms,
+    seenMs: row.seen_ms,
+    revokedMs: row.revoked_ms,
+    clockOffMs: row.clock_off_ms,
+  };
+}
+
+/** Tablets: who they are, and since when. */
+export function tabletQueries(
+  db: Kysely<Tables>,
+): Pick<Store, 'enrolTablet' | 'tabletKeys' | 'findTablet' | 'listTablets' | 'present' | 'touchTablets'> {
+  return {
+    enrolTablet: (wish, nowMs) =>
+      db.transaction().execute(async (tx) => {
+        const { tablet, name, publicKey } = wish;
+        const row = { name, public_key: publicKey, enrolled_ms: nowMs, revoked_ms: null };
+        await tx
+          .insertInto('tablets')
+          .values({ tablet, ...row, seen_ms: null, clock_off_ms: null })
+          .onConflict((conflict) => conflict.column('tablet').doUpdateSet(row))
+          .execute();
+        await tx
+          .insertInto('tablet_keys')
+          .values({ tablet, public_key: publicKey, since_ms: nowMs })
+          .onConflict((conflict) =>
+            conflict.columns(['tablet', 'public_key']).doUpdateSet({ since_ms: nowMs }),
+          )
+          .execute();
+      }),
+    tabletKeys: async (tablet) => {
+      const rows = await db
+        .selectFrom('tablet_keys')
+        .select('public_key')
+        .where('tablet', '=', tablet)
+        .orderBy('since_ms', 'desc')
+        .execute();
+      return rows.map((row) => row.public_key);
+    },
+    findTablet: async (tablet) => {
+      const row = await db.selectFrom('tablets').selectAll().where('tablet', '=', tablet).executeTakeFirst();
+      return row ? toTablet(row) : null;
+    },
+    listTablets: async () =>
+      (await db.selectFrom('tablets').selectAll().orderBy('enrolled_ms').orderBy('tablet').execute()).map(
+        toTablet,
+      ),
+    present: () => readPresent(db),
+    touchTablets: (seen) =>
+      db.transaction().execute(async (tx) => {
+        // In one order, so that two processes that write the same tablets do not wait for each other in a circle.
+        const ordered = [...seen].sort((one, other) => compareText(one.tablet, other.tablet));
+        for (const { tablet, seenMs, clockOffMs } of ordered) {
+          await tx
+            .updateTable('tablets')
+            .set({ seen_ms: seenMs, ...(clockOffMs === null ? {} : { clock_off_ms: clockOffMs }) })
+            .where('tablet', '=', tablet)
+            .execute();
+        }
+      }),
+  };
+}
+
+/** Tablets that are shut out. */
+export function revokedQueries(db: Kysely<Tables>): Pick<Store, 'revokedTablets' | 'revokeTablet'> {
+  return {
+    revokedTablets: async () => {
+      const rows = await db
+        .selectFrom('tablets')
+        .select('tablet')
+        .where('revoked_ms', 'is not', null)
+        .execute();
+      return new Set(rows.map((row) => row.tablet));
+    },
+    revokeTablet: async (tablet, nowMs) => {
+      const changed = await db
+        .updateTable('tablets')
+        .set({ revoked_ms: nowMs })
+        .where('tablet', '=', tablet)
+        .where('revoked_ms', 'is', null)
+        .executeTakeFirst();
+      await db.deleteFrom('sessions').where('tablet', '=', tablet).execute();
+      return Number(changed.numUpdatedRows) > 0;
+    },
+  };
+}
+
+/** Codes that are good once. */
+export function oneTimeQueries(db: Kysely<Tables>): Pick<Store, 'addOneTime' | 'takeOneTime'> {
+  return {
+    addOneTime: async ({ hash, purpose, detail, untilMs }) => {
+      await db
+        .insertInto('one_time')
+        .values({ hash, purpose, detail, until_ms: untilMs, used_ms: null })
+        .execute();
+    },
+    takeOneTime: async (hash, purpose, nowMs) => {
+      const row = await db
+        .updateTable('one_time')
+        .set({ used_ms: nowMs })
+        .where('hash', '=', hash)
+        .where('purpose', '=', purpose)
+        .where('used_ms', 'is', null)
+        .where('until_ms', '>', nowMs)
+        .returning(['detail', 'until_ms'])
+        .executeTakeFirst();
+      return row ? { hash, purpose, detail: row.detail, untilMs: row.until_ms } : null;
+    },
+  };
+}
