@@ -11,6 +11,7 @@ import { later } from './device/later.ts';
 import { type Offline, startOffline } from './device/offline.ts';
 import { callForBlocked } from './frame/blocked-call.ts';
 import { startPresence } from './frame/left-alone.ts';
+import { signIn } from './frame/sign-in.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
 import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
@@ -47,10 +48,7 @@ export function startWork(app: App): Work {
       void withWords(import('./desk/take-out.ts')).then(({ takeOut }) => takeOut(app, slot, scan.via)),
     onBadge: (id) => {
       const person = app.store.floor().people.get(id);
-      if (!person) return;
-      void withWords(import('./frame/PeopleDialogs.tsx')).then(({ signIn }) =>
-        signIn(app, person, { how: 'badge', checked: 'tablet' }),
-      );
+      if (person) signIn(app, person, { how: 'badge', checked: 'tablet' });
     },
     onPanel: (run, serial, scan) => {
       const line = app.line.value;

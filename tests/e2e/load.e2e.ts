@@ -415,4 +415,25 @@ describe('signing in', () => {
       expect(await ownEntries(page, 'person.signed-in')).toHaveLength(2);
     });
   });
+
+  it('is done at the scan of the badge, though the dialogs are still on their way', async () => {
+    const context = await demo.browser.newContext({ serviceWorkers: 'block' });
+    let send: () => void = () => undefined;
+    const sent = new Promise<void>((resolve) => {
+      send = resolve;
+    });
+    await context.route(/PeopleDialogs/, async (route) => {
+      await sent;
+      await route.continue();
+    });
+    const tablet = await openTablet(demo.browser, demo.url, { context });
+    const { page } = tablet;
+    await signIn(page, 'BADGE-2204');
+    const [place] = empty;
+    expect((await scanAll(page, place.slot, place.feeder, reelOf(place.part))).verdict).toBe('accepted');
+    expect((await ownEntries(page, 'reel.verified')).map(({ who }) => who)).toEqual(['p-2204']);
+    send();
+    await tablet.putAway();
+    await context.close();
+  });
 });

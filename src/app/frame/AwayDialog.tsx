@@ -9,7 +9,7 @@ import { peopleWords } from '../words/people.ts';
 import { say } from '../words/words.ts';
 import { away } from './away.ts';
 import { ConfirmPerson } from './ConfirmPerson.tsx';
-import { signIn } from './PeopleDialogs.tsx';
+import { signIn } from './sign-in.ts';
 
 export function AwayDialog({ person }: { readonly person: Person }) {
   const app = useApp();

@@ -2,9 +2,8 @@
 
 import { useState } from 'preact/hooks';
 import { hasAdder } from '../../../shared/floor/may.ts';
-import type { FloorState, Hold, Person } from '../../../shared/floor/state.ts';
+import type { FloorState, Hold } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
-import { deviceClock } from '../device/clock.ts';
 import { address } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
@@ -14,11 +13,12 @@ import { peopleWords } from '../words/people.ts';
 import { shellWords } from '../words/shell.ts';
 import { sayReason } from '../words/verdict.ts';
 import { say } from '../words/words.ts';
-import { type Confirmed, ConfirmPerson } from './ConfirmPerson.tsx';
+import { ConfirmPerson } from './ConfirmPerson.tsx';
 import { useConfirmed } from './confirmed.ts';
 import { bakeApproval, heldBake } from './let-bake.ts';
 import { PinPad } from './PinPad.tsx';
 import { reasonFacts } from './reason-facts.ts';
+import { signIn } from './sign-in.ts';
 
 /** Signs a person in: an operator by badge alone, everybody by name and PIN. */
 export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
@@ -71,22 +71,6 @@ export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
       </div>
     </Dialog>
   );
-}
-
-/** Signs a person in on this tablet and writes it down. */
-export function signIn(
-  app: ReturnType<typeof useApp>,
-  person: Person,
-  { how, checked }: Pick<Confirmed, 'how' | 'checked'>,
-): void {
-  app.preferences.value = {
-    ...app.preferences.value,
-    person: person.person,
-    signedInMs: deviceClock.nowMs(),
-  };
-  app
-    .write([{ kind: 'person.signed-in', payload: { person: person.person, how, checked } }])
-    .catch(() => undefined); // shown by the fault screen
 }
 
 /** A lead clears or declines a held reel: badge and PIN first, then the reason. */

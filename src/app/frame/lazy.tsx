@@ -24,8 +24,9 @@ export function lazy<P extends object>(
     const [ready, setReady] = useState(() => loaded);
     const [error, setError] = useState<unknown>(null);
     useEffect(() => {
-      if (loaded) return;
-      fetched().then((component) => setReady(() => component), setError);
+      // It may have arrived since the drawing, before this effect was run.
+      if (loaded) setReady(() => loaded);
+      else fetched().then((component) => setReady(() => component), setError);
     }, []);
     if (error) throw error;
     const Ready = ready;

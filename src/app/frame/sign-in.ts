@@ -1,0 +1,19 @@
+// Signing in, apart from its dialogs: a scanned badge must not wait until they are fetched, as what is scanned next would be written
+// down as done by the person before.
+
+import type { Person } from '../../../shared/floor/state.ts';
+import type { App } from '../app.ts';
+import { deviceClock } from '../device/clock.ts';
+import type { Confirmed } from './ConfirmPerson.tsx';
+
+/** Signs a person in on this tablet and writes it down. */
+export function signIn(app: App, person: Person, { how, checked }: Pick<Confirmed, 'how' | 'checked'>): void {
+  app.preferences.value = {
+    ...app.preferences.value,
+    person: person.person,
+    signedInMs: deviceClock.nowMs(),
+  };
+  app
+    .write([{ kind: 'person.signed-in', payload: { person: person.person, how, checked } }])
+    .catch(() => undefined); // shown by the fault screen
+}
