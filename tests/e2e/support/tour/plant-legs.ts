@@ -172,7 +172,7 @@ async function* rules(here: Here): AsyncGenerator<string> {
   await page.getByTestId('rules-wrong').waitFor();
   yield 'rules, minutes left alone beyond a shift';
   await goThere(here, '#/plant/rules');
-  await page.getByTestId('week-day-1').locator('button').first().click();
+  await page.getByTestId('shift-0').click();
   await page.getByTestId('break-add').click();
   await page.getByTestId('week-alternate').click();
   for (const list of ['holidays', 'overtime', 'stops']) await page.getByTestId(`${list}-add`).click();
