@@ -1,9 +1,10 @@
 // The tour of a plant with a server: a tablet joins, people and a setup come in, two tablets that were apart disagree, the server
 // is away, and the log is taken over by a newer window.
 
+import path from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { waitReady } from '../browser.ts';
-import { giveClock } from '../clock.ts';
+import { giveClock, pass } from '../clock.ts';
 import { goOn, goTo, pad, reelLabel, scanAll, signIn } from '../floor.ts';
 import { leaveToTour } from '../look.ts';
 import type { PlantServer } from '../serve.ts';
@@ -117,6 +118,20 @@ async function* emptied(here: Here, other: Page): AsyncGenerator<string> {
   await closeDialogs(page);
 }
 
+/** The other tablet's clock goes wrong; it sends an entry, so that the server sees it. */
+async function* clocks(here: Here, other: Page): AsyncGenerator<string> {
+  const { page } = here;
+  await pass(other, 20 * 60_000);
+  await goTo(other, 'load');
+  await scanAll(other, 'K1-F-002', reelLabel({ P: 'BW-12', Q: '900', '1T': 'LT-C', '3S': 'R-730' }));
+  await goOn(other);
+  await untilSent(other);
+  await goThere(here, '#/plant/server');
+  await page.getByTestId('sync-now').click();
+  await page.getByTestId('clocks-off').waitFor({ timeout: 60_000 });
+  yield 'server, a tablet’s clock is off';
+}
+
 /** The legs of one plant's server; they need each other's work, in this order. */
 export function servedLegs(browser: () => Browser, server: () => PlantServer): readonly Leg[] {
   async function* join(here: Here): AsyncGenerator<string> {
@@ -175,6 +190,7 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     await page.getByTestId('settle').waitFor({ state: 'detached' });
     await untilSent(page);
     yield* emptied(here, other);
+    yield* clocks(here, other);
     await goTo(other, 'plant');
     await other.context().close();
   }
@@ -247,6 +263,25 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     await untilSync(page, 'live');
   }
 
+  async function* restored(here: Here): AsyncGenerator<string> {
+    const { page } = here;
+    const backup = path.join(server().folder, 'backup.sqlite');
+    await server().act('backup', backup);
+    await goThere(here, '#/load');
+    await scanAll(page, 'K1-F-001', reelLabel({ P: 'BW-11', Q: '900', '1T': 'LT-R', '3S': 'R-740' }));
+    await goOn(page);
+    await untilSent(page);
+    await server().kill();
+    await server().act('restore', backup, '--replace');
+    await server().start();
+    await untilSync(page, 'live');
+    await goThere(here, '#/plant/server');
+    await page.getByTestId('rolled-back').waitFor();
+    yield 'server, it holds less than before';
+    await page.getByTestId('rolled-back-seen').click();
+    await page.getByTestId('rolled-back').waitFor({ state: 'detached' });
+  }
+
   async function* taken({ page }: Here): AsyncGenerator<string> {
     await page.evaluate(() => {
       indexedDB.open('reelward-log', 999_999);
@@ -261,6 +296,7 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     { name: 'again', stops: again },
     { name: 'lead', stops: lead },
     { name: 'away', stops: away },
+    { name: 'restored', stops: restored },
     { name: 'taken', stops: taken },
   ];
 }
