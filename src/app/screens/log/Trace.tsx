@@ -172,26 +172,28 @@ export function Trace() {
               {words.why} {words.by[found.by]}
             </p>
             <Guessed of={found.places} />
-            <Button
-              disabledReason={refusal}
-              onPress={() =>
-                saveFile(
-                  `trace-${saidText(found.text)}.csv`,
-                  new Blob([placesToCsv(found.places, floor)], { type: 'text/csv' }),
-                )
-              }
-            >
-              <Icon name="save" size={20} /> {words.save}
-            </Button>
-            {(found.of === 'lot' || found.of === 'reel' || found.of === 'part') && (
+            <div class="row">
               <Button
-                testId="trace-hold"
-                disabledReason={mayHold ?? notWhole}
-                onPress={() => setHolding({ [found.of]: found.text })}
+                disabledReason={refusal}
+                onPress={() =>
+                  saveFile(
+                    `trace-${saidText(found.text)}.csv`,
+                    new Blob([placesToCsv(found.places, floor)], { type: 'text/csv' }),
+                  )
+                }
               >
-                {say(heldWords).hold}
+                <Icon name="save" size={20} /> {words.save}
               </Button>
-            )}
+              {(found.of === 'lot' || found.of === 'reel' || found.of === 'part') && (
+                <Button
+                  testId="trace-hold"
+                  disabledReason={mayHold ?? notWhole}
+                  onPress={() => setHolding({ [found.of]: found.text })}
+                >
+                  {say(heldWords).hold}
+                </Button>
+              )}
+            </div>
           </div>
         ))}
       {holding && <HoldPanels material={holding} onClose={() => setHolding(null)} />}
