@@ -74,17 +74,20 @@ async function takeSheet(here: Here, product: string, rows: string): Promise<voi
 }
 
 /** A second tablet that joins with a code of its own. */
-async function second(browser: Browser, server: PlantServer): Promise<Page> {
+async function second(browser: Browser, server: PlantServer, name = 'Line rear'): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   await giveClock(context);
   const page = await context.newPage();
   leaveToTour(page);
   await page.goto(`${server.url}#enrol=${await server.newCode()}`);
   await waitReady(page);
-  await page.getByTestId('enrol-name').fill('Line rear');
+  await page.getByTestId('enrol-name').fill(name);
   await page.getByTestId('enrol').click();
   await untilSync(page, 'live');
-  await page.getByText('Fell switch').first().waitFor();
+  await page
+    .getByText(/Fell (switch|button)/)
+    .first()
+    .waitFor();
   await signIn(page, 'O-1');
   return page;
 }
@@ -116,20 +119,6 @@ async function* emptied(here: Here, other: Page): AsyncGenerator<string> {
   await page.getByTestId('settle-empty').waitFor();
   yield 'disagreement, spliced or emptied';
   await closeDialogs(page);
-}
-
-/** The other tablet's clock goes wrong; it sends an entry, so that the server sees it. */
-async function* clocks(here: Here, other: Page): AsyncGenerator<string> {
-  const { page } = here;
-  await pass(other, 20 * 60_000);
-  await goTo(other, 'load');
-  await scanAll(other, 'K1-F-002', reelLabel({ P: 'BW-12', Q: '900', '1T': 'LT-C', '3S': 'R-730' }));
-  await goOn(other);
-  await untilSent(other);
-  await goThere(here, '#/plant/server');
-  await page.getByTestId('sync-now').click();
-  await page.getByTestId('clocks-off').waitFor({ timeout: 60_000 });
-  yield 'server, a tablet’s clock is off';
 }
 
 /** The legs of one plant's server; they need each other's work, in this order. */
@@ -190,7 +179,6 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     await page.getByTestId('settle').waitFor({ state: 'detached' });
     await untilSent(page);
     yield* emptied(here, other);
-    yield* clocks(here, other);
     await goTo(other, 'plant');
     await other.context().close();
   }
@@ -282,6 +270,26 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     await page.getByTestId('rolled-back').waitFor({ state: 'detached' });
   }
 
+  /** Another tablet's clock is wrong; it sends an entry, so that the server sees it. */
+  async function* clocks(here: Here): AsyncGenerator<string> {
+    const { page } = here;
+    const other = await second(browser(), server(), 'Stores');
+    await pass(other, 20 * 60_000);
+    await goTo(other, 'load');
+    await scanAll(other, 'K1-F-002', reelLabel({ P: 'BW-12', Q: '900', '1T': 'LT-C', '3S': 'R-730' }));
+    await goOn(other);
+    await untilSent(other);
+    await goThere(here, '#/plant/server');
+    // It is told with the next time that a tablet begins to sync.
+    await page.context().setOffline(true);
+    await untilSync(page, 'waiting');
+    await page.context().setOffline(false);
+    await page.getByTestId('sync-now').click();
+    await page.getByTestId('clocks-off').waitFor({ timeout: 60_000 });
+    yield 'server, a tablet’s clock is off';
+    await other.context().close();
+  }
+
   async function* taken({ page }: Here): AsyncGenerator<string> {
     await page.evaluate(() => {
       indexedDB.open('reelward-log', 999_999);
@@ -297,6 +305,7 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     { name: 'lead', stops: lead },
     { name: 'away', stops: away },
     { name: 'restored', stops: restored },
+    { name: 'clocks', stops: clocks },
     { name: 'taken', stops: taken },
   ];
 }
