@@ -37,6 +37,7 @@ async function start(): Promise<void> {
   // Both are fetched while the log opens.
   speakAsBefore();
   const workModule = withWords(import('./work.ts'));
+  workModule.catch(() => undefined); // told where it is waited for, or by what fails before
   const play = isDemo() ? await import('./demo/play.ts') : null;
   const demo = play ? await play.readDemoState() : null;
   const tabletClock = createSteadyClock();

@@ -1,8 +1,9 @@
-// The tour of what time does, of what others see, and of the camera in its states.
+// The tour of what time does, of what others see, of panels of several boards, and of the camera in its states.
 
 import { describe, it } from 'vitest';
 import { type FakeLabel, filmLabel } from './harness/scan/fake-camera.ts';
 import { startBrowser } from './support/browser.ts';
+import { boardLegs } from './support/tour/board-legs.ts';
 import { halfLegs, lensLegs } from './support/tour/camera-legs.ts';
 import { clockLegs } from './support/tour/clock-legs.ts';
 import { lastLegs } from './support/tour/floor-legs.ts';
@@ -19,6 +20,7 @@ const half: FakeLabel = {
 describe.concurrent('the tour', { timeout: 600_000 }, () => {
   it('of what time does', () => tour.go(clockLegs));
   it('of what others see, and of a line without a run', () => tour.go(lastLegs));
+  it('of panels of several boards', () => tour.go(boardLegs));
   it('of the camera', () => tour.go(lensLegs));
   it('of the camera before half a label', () =>
     tour.go(halfLegs, { by: async () => startBrowser(await filmLabel(tour.browser(), half)) }));

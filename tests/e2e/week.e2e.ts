@@ -12,7 +12,7 @@ describe('a line’s week', () => {
       await signIn(page, 'BADGE-4401');
       await goTo(page, 'plant');
       await page.getByTestId('tile-rules').click();
-      await page.getByTestId('week-day-1').locator('button').first().waitFor();
+      await page.getByTestId('shift-0').waitFor();
       await page.getByTestId('week-alternate').click();
       await page.getByTestId('week-after').click();
       await expect.poll(() => page.getByTestId('week-shown').textContent()).toContain('Week B');

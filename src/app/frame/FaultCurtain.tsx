@@ -3,7 +3,9 @@ import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
+// In the frame's order, since whoever is first brings them in: a phone's rules come last.
 import '../ui/shell.css';
+import '../ui/banner.css';
 import '../ui/phone.css';
 
 /** Stops work visibly when the log cannot be written: what happened, what is safe, what to do. */

@@ -221,23 +221,28 @@ function Places({ found }: { readonly found: FoundPlaces }) {
             {words.why} {words.by[found.by]}
           </p>
           <Guessed of={places} />
-          <Button
-            disabledReason={refusal}
-            onPress={() =>
-              saveFile(`trace-${saidText}.csv`, new Blob([placesToCsv(places, floor)], { type: 'text/csv' }))
-            }
-          >
-            <Icon name="save" size={20} /> {words.save}
-          </Button>
-          {(of === 'lot' || of === 'reel' || of === 'part') && (
+          <div class="row">
             <Button
-              testId="trace-hold"
-              disabledReason={mayHold ?? notWhole}
-              onPress={() => setHolding({ [of]: text })}
+              disabledReason={refusal}
+              onPress={() =>
+                saveFile(
+                  `trace-${saidText}.csv`,
+                  new Blob([placesToCsv(places, floor)], { type: 'text/csv' }),
+                )
+              }
             >
-              {say(heldWords).hold}
+              <Icon name="save" size={20} /> {words.save}
             </Button>
-          )}
+            {(of === 'lot' || of === 'reel' || of === 'part') && (
+              <Button
+                testId="trace-hold"
+                disabledReason={mayHold ?? notWhole}
+                onPress={() => setHolding({ [of]: text })}
+              >
+                {say(heldWords).hold}
+              </Button>
+            )}
+          </div>
         </div>
       )}
       {holding && <HoldPanels material={holding} onClose={() => setHolding(null)} />}

@@ -1,6 +1,6 @@
 export const words = {
   title: 'When the line works',
-  help: 'The picture shows one week. Tap a shift to change it.',
+  help: 'The picture shows one week. Tap a shift below it to change it.',
   roundTheClock: 'No shift is entered: the line counts as working round the clock.',
   earlier: 'Week before',
   later: 'Week after',

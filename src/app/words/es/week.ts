@@ -3,7 +3,7 @@ import type { Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   title: 'Cuándo trabaja la línea',
-  help: 'El dibujo muestra una semana. Toque un turno para cambiarlo.',
+  help: 'El dibujo muestra una semana. Toque un turno debajo para cambiarlo.',
   roundTheClock: 'No hay turnos: se cuenta que la línea trabaja sin parar.',
   earlier: 'Semana anterior',
   later: 'Semana siguiente',

@@ -282,10 +282,10 @@ function toasts(texts: readonly Text[]): readonly string[] {
   });
 }
 
-/** What makes a page scroll sideways: the document, the main area, a dialog. */
+/** What makes a page scroll sideways: the document, the main area, a dialog, the curtain over all. */
 function sideways(): readonly string[] {
   const root = document.scrollingElement ?? document.documentElement;
-  const wide = [root, ...document.querySelectorAll('main, dialog:modal')].filter(
+  const wide = [root, ...document.querySelectorAll('main, dialog:modal, .curtain')].filter(
     (each) => each.scrollWidth > each.clientWidth + 1 && (each === root || inFront().contains(each)),
   );
   return wide.map(

@@ -24,6 +24,7 @@ export const notMet: Readonly<Record<string, string>> = {
   'next-none':
     'Of another tablet’s entries, those up to a new line must have come, and not yet that of its first product.',
   aside: 'The server must hold an entry that this version cannot read.',
+  'kept-out': 'The server must hand on an entry that is not as its tablet wrote it.',
 };
 
 /** Ids that come and go by themselves while something is done: a stop may show them or not. */

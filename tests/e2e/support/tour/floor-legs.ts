@@ -335,6 +335,21 @@ async function* noRun(here: Here): AsyncGenerator<string> {
   yield 'stock, no run';
 }
 
+/** Not even the words of the page come. */
+async function* noWords({ page }: Here): AsyncGenerator<string> {
+  await page.evaluate(async () => {
+    for (const worker of await navigator.serviceWorker.getRegistrations()) await worker.unregister();
+    for (const name of await caches.keys()) await caches.delete(name);
+  });
+  await page.route('**/pack-*.js', (route) => route.abort());
+  await page.reload();
+  await page.getByTestId('no-words').waitFor();
+  yield 'fault: the words do not come';
+  await page.unroute('**/pack-*.js');
+  await page.getByTestId('no-words').getByRole('button').click();
+  await waitReady(page);
+}
+
 export const floorLegs: readonly Leg[] = [
   { name: 'line', stops: line },
   { name: 'load', stops: load },
@@ -353,4 +368,5 @@ export const dockLegs: readonly Leg[] = [
 export const lastLegs: readonly Leg[] = [
   { name: 'others', stops: others },
   { name: 'no run', stops: noRun },
+  { name: 'no words', stops: noWords },
 ];

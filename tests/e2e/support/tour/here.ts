@@ -42,7 +42,9 @@ export async function goThere({ page }: Here, hash: string): Promise<void> {
     }, address);
     await page.waitForFunction((next) => location.hash === next, address);
     await page.getByTestId(`screen-${/#\/(\w+)/.exec(address)?.[1]}`).waitFor();
-    await page.locator('main h1, main h2, main button, main a, main .empty').first().waitFor();
+    // A banner is there before the screen is.
+    const drawn = page.locator('main :is(h1, h2, button, a, .empty):not(.banner *)');
+    await drawn.filter({ visible: true }).first().waitFor();
   }
 }
 

@@ -85,6 +85,10 @@ async function* moisture(here: Here): AsyncGenerator<string> {
   yield 'moisture tables, a value out of order';
   await page.getByTestId('moisture-take').click();
   yield 'moisture tables, an own value without its copy';
+  await openBy(here, 'cell-30-60');
+  await page.getByTestId('moisture-shipped').waitFor();
+  yield 'moisture tables, an own value in hand';
+  await closeDialogs(page);
   await page.getByTestId('table-bake').click();
   await page.getByTestId('body-large').click();
   yield 'moisture tables, bake';
@@ -172,12 +176,15 @@ async function* rules(here: Here): AsyncGenerator<string> {
   await page.getByTestId('rules-wrong').waitFor();
   yield 'rules, minutes left alone beyond a shift';
   await goThere(here, '#/plant/rules');
-  await page.getByTestId('week-day-1').locator('button').first().click();
+  await page.getByTestId('shift-0').click();
   await page.getByTestId('break-add').click();
   await page.getByTestId('week-alternate').click();
   for (const list of ['holidays', 'overtime', 'stops']) await page.getByTestId(`${list}-add`).click();
   await page.getByTestId('age-add').click();
+  await page.getByTestId('week-plan').evaluate((plan) => plan.scrollIntoView());
   yield 'rules, a week with all that it may hold';
+  await page.getByTestId('rule-splice-other').evaluate((field) => field.scrollIntoView());
+  yield 'rules, what a splice loses and which reel comes first';
   await goThere(here, '#/line');
   await goThere(here, '#/plant/rules');
   await page.getByTestId('in-line-missed').fill('80');

@@ -1,9 +1,10 @@
 // The tour of a plant with a server: a tablet joins, people and a setup come in, two tablets that were apart disagree, the server
 // is away, and the log is taken over by a newer window.
 
+import path from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { waitReady } from '../browser.ts';
-import { giveClock } from '../clock.ts';
+import { giveClock, pass } from '../clock.ts';
 import { goOn, goTo, pad, reelLabel, scanAll, signIn } from '../floor.ts';
 import { leaveToTour } from '../look.ts';
 import type { PlantServer } from '../serve.ts';
@@ -73,17 +74,20 @@ async function takeSheet(here: Here, product: string, rows: string): Promise<voi
 }
 
 /** A second tablet that joins with a code of its own. */
-async function second(browser: Browser, server: PlantServer): Promise<Page> {
+async function second(browser: Browser, server: PlantServer, name = 'Line rear'): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   await giveClock(context);
   const page = await context.newPage();
   leaveToTour(page);
   await page.goto(`${server.url}#enrol=${await server.newCode()}`);
   await waitReady(page);
-  await page.getByTestId('enrol-name').fill('Line rear');
+  await page.getByTestId('enrol-name').fill(name);
   await page.getByTestId('enrol').click();
   await untilSync(page, 'live');
-  await page.getByText('Fell switch').first().waitFor();
+  await page
+    .getByText(/Fell (switch|button)/)
+    .first()
+    .waitFor();
   await signIn(page, 'O-1');
   return page;
 }
@@ -247,6 +251,45 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     await untilSync(page, 'live');
   }
 
+  async function* restored(here: Here): AsyncGenerator<string> {
+    const { page } = here;
+    const backup = path.join(server().folder, 'backup.sqlite');
+    await server().act('backup', backup);
+    await goThere(here, '#/load');
+    await scanAll(page, 'K1-F-001', reelLabel({ P: 'BW-11', Q: '900', '1T': 'LT-R', '3S': 'R-740' }));
+    await goOn(page);
+    await untilSent(page);
+    await server().kill();
+    await server().act('restore', backup, '--replace');
+    await server().start();
+    await untilSync(page, 'live');
+    await goThere(here, '#/plant/server');
+    await page.getByTestId('rolled-back').waitFor();
+    yield 'server, it holds less than before';
+    await page.getByTestId('rolled-back-seen').click();
+    await page.getByTestId('rolled-back').waitFor({ state: 'detached' });
+  }
+
+  /** Another tablet's clock is wrong; it sends an entry, so that the server sees it. */
+  async function* clocks(here: Here): AsyncGenerator<string> {
+    const { page } = here;
+    const other = await second(browser(), server(), 'Stores');
+    await pass(other, 20 * 60_000);
+    await goTo(other, 'load');
+    await scanAll(other, 'K1-F-002', reelLabel({ P: 'BW-12', Q: '900', '1T': 'LT-C', '3S': 'R-730' }));
+    await goOn(other);
+    await untilSent(other);
+    await goThere(here, '#/plant/server');
+    // It is told with the next time that a tablet begins to sync.
+    await page.context().setOffline(true);
+    await untilSync(page, 'waiting');
+    await page.context().setOffline(false);
+    await page.getByTestId('sync-now').click();
+    await page.getByTestId('clocks-off').waitFor({ timeout: 60_000 });
+    yield 'server, a tablet’s clock is off';
+    await other.context().close();
+  }
+
   async function* taken({ page }: Here): AsyncGenerator<string> {
     await page.evaluate(() => {
       indexedDB.open('reelward-log', 999_999);
@@ -261,6 +304,8 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     { name: 'again', stops: again },
     { name: 'lead', stops: lead },
     { name: 'away', stops: away },
+    { name: 'restored', stops: restored },
+    { name: 'clocks', stops: clocks },
     { name: 'taken', stops: taken },
   ];
 }

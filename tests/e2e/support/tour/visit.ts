@@ -78,8 +78,8 @@ export async function visit(
       journal.wrong.push(`${name} · ${where}: ${finding}`);
     }
   };
-  // Where the log is gone nothing listens any more.
-  const isWhole = (await page.getByTestId('fault').count()) === 0;
+  // Where the log is gone, or the words are, nothing listens any more.
+  const isWhole = (await page.getByTestId('fault').or(page.getByTestId('no-words')).count()) === 0;
   for (const size of sizes) {
     await page.setViewportSize(size);
     // axe is slow: it is asked all its rules once, where most is in sight.

@@ -68,7 +68,7 @@ export function FeederTyped(props: {
         </select>
       </label>
       <div class="whole stack">
-        <h3>{words.own}</h3>
+        <h2>{words.own}</h2>
         <small class="soft">{words.ownHelp}</small>
       </div>
       <LengthFields

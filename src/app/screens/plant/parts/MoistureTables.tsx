@@ -237,7 +237,7 @@ function LifeTable({ draft, canEdit, onEdit }: TableProps) {
                     onEdit({
                       of: 'life',
                       cell: { class: packageClass, level, celsius, humidity, days },
-                      where: `${packageClass} · MSL ${level} · ${celsius} °C · ${humidity} %`,
+                      where: `${packageClass} · MSL\u00a0${level} · ${celsius}\u00a0°C · ${humidity}\u00a0%`,
                       isOwn: source === 'own',
                     })
                   }
@@ -295,7 +295,7 @@ function BakeTable({ draft, canEdit, onEdit }: TableProps) {
                     onEdit({
                       of: 'bake',
                       cell: { body, level, celsius, isLong, hours: value?.hours ?? 0 },
-                      where: `${words.bodies[body]} · MSL ${level} · ${celsius} °C · ${isLong ? words.late : words.soon}`,
+                      where: `${words.bodies[body]} · MSL\u00a0${level} · ${celsius}\u00a0°C · ${isLong ? words.late : words.soon}`,
                       isOwn: value?.source === 'own',
                     })
                   }

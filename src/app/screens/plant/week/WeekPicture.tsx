@@ -16,10 +16,9 @@ interface WeekPictureProps {
   readonly monday: string;
   /** The shift that is being changed, null where none is. */
   readonly open: number | null;
-  readonly onOpen: (shift: number) => void;
 }
 
-export function WeekPicture({ weeks, monday, open, onOpen }: WeekPictureProps) {
+export function WeekPicture({ weeks, monday, open }: WeekPictureProps) {
   const words = say(weekWords);
   return (
     <div class="week-picture" data-testid="week-picture" dir="ltr">
@@ -42,7 +41,6 @@ export function WeekPicture({ weeks, monday, open, onOpen }: WeekPictureProps) {
                 key={`${bar.kind}${bar.from}${bar.to}${bar.shift}`}
                 bar={bar}
                 isOpen={bar.shift !== null && bar.shift === open}
-                onOpen={onOpen}
               />
             ))}
           </div>
@@ -52,30 +50,22 @@ export function WeekPicture({ weeks, monday, open, onOpen }: WeekPictureProps) {
   );
 }
 
-function BarMark(props: {
-  readonly bar: Bar;
-  readonly isOpen: boolean;
-  readonly onOpen: (shift: number) => void;
-}) {
+function BarMark({ bar, isOpen }: { readonly bar: Bar; readonly isOpen: boolean }) {
   const words = say(weekWords);
-  const { bar, isOpen, onOpen } = props;
-  const { kind, shift } = bar;
+  const { kind } = bar;
   const span = words.span(clock(bar.from), clock(bar.to));
   const style = {
     left: `${(bar.from / DAY_MINUTES) * 100}%`,
     width: `${((bar.to - bar.from) / DAY_MINUTES) * 100}%`,
   };
   const said = `${words.kinds[kind]} ${span}`;
-  if (kind === 'shift' && shift !== null)
-    return (
-      <button
-        type="button"
-        class="week-bar shift"
-        style={style}
-        aria-label={said}
-        aria-pressed={isOpen}
-        onClick={() => onOpen(shift)}
-      />
-    );
-  return <span class={`week-bar ${kind}`} style={style} role="img" aria-label={said} title={said} />;
+  return (
+    <span
+      class={`week-bar ${kind}${isOpen ? ' open' : ''}`}
+      style={style}
+      role="img"
+      aria-label={said}
+      title={said}
+    />
+  );
 }

@@ -1,4 +1,4 @@
-// When the line works, on one week: a picture of the week as the rules make it, the shift that was tapped to change beneath it, and what is
+// When the line works, on one week: a picture of the week as the rules make it, the shift that was opened to change beneath it, and what is
 // not of every week: holidays, overtime, planned stops.
 
 import { useState } from 'preact/hooks';
@@ -54,8 +54,9 @@ export function WeekPlan({ weeks, today, onChange }: WeekPlanProps) {
           {words.later} ›
         </Button>
       </div>
-      <WeekPicture weeks={weeks} monday={monday} open={open} onOpen={setOpen} />
+      <WeekPicture weeks={weeks} monday={monday} open={open} />
       <small class="soft">{weeks.weeks.flat().length === 0 ? words.roundTheClock : words.help}</small>
+      <ShiftChoice shifts={shifts} open={open} onOpen={setOpen} />
       {open !== null && shown && (
         <ShiftEditor
           key={`${pattern}/${open}`}
@@ -84,6 +85,32 @@ export function WeekPlan({ weeks, today, onChange }: WeekPlanProps) {
       <Spells list="overtime" weeks={weeks} today={today} onChange={onChange} />
       <Spells list="stops" weeks={weeks} today={today} onChange={onChange} />
     </section>
+  );
+}
+
+/** The shifts of the week shown, each to be opened: a bar of the picture may be an hour wide, too narrow for a finger. */
+function ShiftChoice(props: {
+  readonly shifts: readonly WeekShift[];
+  readonly open: number | null;
+  readonly onOpen: (shift: number | null) => void;
+}) {
+  const words = say(weekWords);
+  const { shifts, open, onOpen } = props;
+  if (shifts.length === 0) return null;
+  return (
+    <div class="choice">
+      {shifts.map(({ from, to }, at) => (
+        <button
+          type="button"
+          key={`${at}/${shifts.length}`}
+          aria-pressed={open === at}
+          data-testid={`shift-${at}`}
+          onClick={() => onOpen(open === at ? null : at)}
+        >
+          {words.shift(from, to)}
+        </button>
+      ))}
+    </div>
   );
 }
 
