@@ -7,7 +7,7 @@ import { addConflict, addUnloaded, dropConflicts, dropEmptied, isOlderTape, sett
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { emptyReel, recount } from './recount.ts';
-import { freeReels, holdReels, isAt, type Mark } from './reel-places.ts';
+import { elsewhere, freeReels, holdReels, isAt, type Mark } from './reel-places.ts';
 import {
   countMark,
   endLedger,
@@ -310,7 +310,7 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
       count: counted === null ? null : Math.round(counted),
       sd: facts.quantity === null ? left.sd : (facts.sd ?? 0),
       basis: facts.quantity === null ? 'counted-down' : (facts.basis ?? 'typed'),
-      at: null,
+      at: elsewhere(state, tape.reel, there),
       cameOff: last && facts.quantity === null ? openEvidence(there, there.ledger, placed) : null,
     });
   }

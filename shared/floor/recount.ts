@@ -1,7 +1,7 @@
 // A count told by a person or a counter: what stands on the slot, or lies off the line, is what was counted.
 
 import type { PayloadOf } from './kinds.ts';
-import { isAt, type Mark } from './reel-places.ts';
+import { elsewhere, isAt, type Mark } from './reel-places.ts';
 import {
   countMark,
   endLedger,
@@ -63,5 +63,11 @@ function recountReel(
 export function emptyReel(state: FloorState, tape: Tape, slot: SlotState): void {
   const reel = state.reels.get(tape.reel);
   if (reel && isAt(reel.at, slot))
-    state.reels.set(reel.reel, { ...reel, count: 0, sd: tape.sd, basis: 'counted-down', at: null });
+    state.reels.set(reel.reel, {
+      ...reel,
+      count: 0,
+      sd: tape.sd,
+      basis: 'counted-down',
+      at: elsewhere(state, tape.reel, slot),
+    });
 }

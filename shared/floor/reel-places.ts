@@ -23,16 +23,29 @@ export function reelByLabel(facts: Omit<PayloadOf<'reel.put'>, 'place' | 'via'>)
   return { reel, part, supplierPart, lot, dateCode, count: quantity, sd: 0, basis: 'label', at: null };
 }
 
+/** Another slot that holds a reel too, since two people have it in two places; null where none does. */
+export function elsewhere(
+  state: FloorState,
+  reel: string,
+  slot: Pick<SlotState, 'line' | 'slot'>,
+): Reel['at'] {
+  for (const each of state.slots.values())
+    if (!isAt(each, slot) && each.tapes.some(({ reel: id }) => id === reel))
+      return { line: each.line, slot: each.slot };
+  return null;
+}
+
 /** The reels of a slot are no longer there; a reel that another slot holds too is on that one. */
 export function freeReels(state: FloorState, slot: SlotState): void {
   for (const tape of slot.tapes) {
     const reel = state.reels.get(tape.reel);
     if (!reel || !isAt(reel.at, slot)) continue;
-    const other = [...state.slots.values()].find(
-      (each) => !isAt(each, slot) && each.tapes.some(({ reel: id }) => id === tape.reel),
-    );
-    const at = other ? { line: other.line, slot: other.slot } : null;
-    state.reels.set(tape.reel, { ...reel, count: tape.count, sd: tape.sd, at });
+    state.reels.set(tape.reel, {
+      ...reel,
+      count: tape.count,
+      sd: tape.sd,
+      at: elsewhere(state, tape.reel, slot),
+    });
   }
 }
 

@@ -3,6 +3,7 @@
 // Refused: a 5 % point, which is wrong once in twenty reels; and the learnt mean of a loss as a bound, since one reel may lose anything
 // up to what a feeder can lose at all.
 
+import type { SetupSlot } from '../floor/kinds.ts';
 import {
   boardsOf,
   isPrinted,
@@ -13,7 +14,8 @@ import {
   usedPlacements,
   windowOf,
 } from '../floor/remaining.ts';
-import type { FloorState, SlotState } from '../floor/state.ts';
+import type { FloorState, Setup, SlotState } from '../floor/state.ts';
+import { partPerPanel } from '../floor/turns.ts';
 import { perPanelOf } from '../floor/wanted.ts';
 
 /** What is left in doubt on either side. */
@@ -82,13 +84,34 @@ function mostPerPanel(state: FloorState, slot: string): number {
   return most;
 }
 
+/** Slots of a setup that serve every board of a panel alike; a setup never changes once it was taken in. */
+const alike = new WeakMap<Setup, ReadonlySet<string>>();
+
 /**
- * True where a panel may carry nothing from a slot that its setup uses: it has several boards, boards may be skipped, and not every board
- * takes alike from the slot. A panel is taken to have at least one board built.
+ * The slots that are taken to serve every board alike: the boards of the panel are all one product as far as the setup tells, since each
+ * part's placements are a multiple of the boards, and no other slot shares the part, so that none serves only some of them.
+ */
+function servingAll(setup: Setup): ReadonlySet<string> {
+  const known = alike.get(setup);
+  if (known) return known;
+  const boards = setup.boardsPerPanel ?? 1;
+  const used = setup.slots.filter(({ perPanel }) => perPanel > 0);
+  const byPart = new Map<string, SetupSlot[]>();
+  for (const slot of used) byPart.set(slot.part, [...(byPart.get(slot.part) ?? []), slot]);
+  const isOneProduct = [...byPart.values()].every((slots) => partPerPanel(slots) % boards === 0);
+  const all = isOneProduct ? used.filter(({ part }) => byPart.get(part)?.length === 1) : [];
+  const names = new Set(all.map(({ slot }) => slot));
+  alike.set(setup, names);
+  return names;
+}
+
+/**
+ * True where a panel may carry nothing from a slot that its setup uses: it has several boards, boards may be skipped, and the slot may
+ * serve only some of them. A panel is taken to have at least one board built.
  */
 export function mayGoWithout(state: FloorState, setup: string, slot: string): boolean {
-  const boards = boardsOf(state, setup);
-  return boards > 1 && perPanelOf(state, setup, slot) % boards !== 0;
+  const taken = state.setups.get(setup);
+  return taken !== undefined && boardsOf(state, setup) > 1 && !servingAll(taken).has(slot);
 }
 
 /** What one panel takes from a slot: at least with all boards but one skipped, at most with none. */

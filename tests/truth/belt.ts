@@ -16,6 +16,8 @@ export interface Slot {
   readonly name: string;
   readonly machine: string;
   readonly perPanel: number;
+  /** The board of each placement on a panel. */
+  readonly boards: readonly number[];
   readonly loss: number;
   tapes: Reel[];
   /** Goes up when the slot is seen to be right, and when what stands there comes off. */
@@ -25,6 +27,8 @@ export interface Slot {
 /** A panel: its code, and for each slot the reels whose parts it carries. */
 export interface Panel {
   readonly code: string;
+  /** Boards on which nothing is placed. */
+  readonly skipped: ReadonlySet<number>;
   readonly carries: Map<string, Set<string>>;
   /** For each slot the epochs in which it got parts from it. */
   readonly epochs: Map<string, Set<number>>;
@@ -111,6 +115,10 @@ export function createBelt(
       if (work.placed >= slot.perPanel) {
         work.slot += 1;
         work.placed = 0;
+        continue;
+      }
+      if (work.panel.skipped.has(slot.boards[work.placed] ?? 0)) {
+        work.placed += 1;
         continue;
       }
       while (slot.tapes[0] && slot.tapes[0].left <= 0) slot.tapes.shift();

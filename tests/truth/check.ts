@@ -12,6 +12,8 @@ export interface Score {
   shifts: number;
   /** Panels counted. */
   panels: number;
+  /** Of those, how many had boards skipped. */
+  skipping: number;
   /** Reel on panel, as it was. */
   carried: number;
   /** Of those, how many the product did not hold for possible. */
@@ -39,6 +41,7 @@ export function emptyScore(): Score {
   return {
     shifts: 0,
     panels: 0,
+    skipping: 0,
     carried: 0,
     missed: 0,
     sure: 0,
@@ -75,6 +78,7 @@ export function checkShift(
     real.forEach(({ panel }, at) => {
       if (!panel) return;
       score.panels += 1;
+      if (panel.skipped.size > 0) score.skipping += 1;
       const found = tracePanel(index, truth.isScanned ? panel.code : String(at + 1), run);
       if (found?.panel !== at + 1) {
         score.misnumbered += 1;

@@ -1,9 +1,11 @@
 // Plays shifts on a line by chance: loads, splices, run-outs, wrong reels, holds cleared, reels moved, counted and swapped, scans lost and
-// doubled, counts typed late or taken back, runs that end and go on. Writes what an honest floor would write, and keeps the truth.
+// doubled, counts typed late or taken back, boards skipped, panels scrapped, runs that end and go on. Writes what an honest floor would
+// write, and keeps the truth.
 
 import { type Chance, chanceBelow, chanceNormal, seededChance } from '../../shared/kit/chance.ts';
 import type { Entry } from '../../shared/log/entry.ts';
 import { type Belt, createBelt, newReel, type Panel, type Reel, type Slot } from './belt.ts';
+import { saidSkips, skippedBoards, usedBoards } from './boards.ts';
 import { createWriter, type Writer } from './writer.ts';
 
 /** A panel as it was counted; `isReal` false where the count was taken back. */
@@ -44,6 +46,10 @@ interface World {
   readonly window: { readonly opens: number; readonly closes: number } | null;
   readonly mode: 'scan' | 'tap' | 'batch';
   readonly lost: number;
+  /** Boards on a panel; 1 where the setup does not say. */
+  readonly boards: number;
+  /** The share of counts that say which boards were skipped. */
+  readonly says: number;
   readonly runs: Map<string, Counted[]>;
   readonly wrongs: Wrong[];
   /** Wrong reels on slots: slot -> reel, not yet found. */
@@ -89,29 +95,34 @@ export function playShift(seed: number): { readonly entries: readonly Entry[]; r
 
 function buildWorld(seed: number): World {
   const chance = seededChance(seed * 7919 + 13);
+  const boards = chance() < 0.4 ? between(chance, 2, 8) : 1;
+  const isAlike = chance() < 0.5;
   const writer = createWriter();
   const machines = Array.from({ length: between(chance, 1, 3) }, (_, at) => ({
     name: `M${at + 1}`,
     room: between(chance, 1, 2),
-    slots: Array.from(
-      { length: between(chance, 1, 3) },
-      (__, place): Slot => ({
+    slots: Array.from({ length: between(chance, 1, 3) }, (__, place): Slot => {
+      const used = usedBoards(chance, boards, { isAlike, isOdd: at === 0 && place === 0 });
+      return {
         name: `M${at + 1}-F-00${place + 1}`,
         machine: `M${at + 1}`,
         tapes: [],
         epoch: 0,
-        perPanel: between(chance, 1, 12),
+        perPanel: used.length,
+        boards: used,
         loss: chance() < 0.1 ? 0.07 : chance() * 0.02,
-      }),
-    ),
+      };
+    }),
   }));
+  const skips = boards > 1 ? chance() * 0.4 : 0;
   let panels = 0;
   const belt = createBelt(
     { machines, countAt: between(chance, 0, machines.length), countRoom: between(chance, 1, 8) },
     chance,
     () => {
       panels += 1;
-      return { code: `P${seed}-${panels}`, carries: new Map(), epochs: new Map() };
+      const skipped = skippedBoards(chance, boards, skips);
+      return { code: `P${seed}-${panels}`, skipped, carries: new Map(), epochs: new Map() };
     },
   );
   const isLong = chance() < 0.6;
@@ -132,6 +143,8 @@ function buildWorld(seed: number): World {
     reels: 0,
     panels: 0,
     share: 0.0025,
+    boards,
+    says: [0, 0.5, 0.95, 1][chanceBelow(chance, 4)] ?? 1,
     lost: isRuled ? missed * chance() : 0,
     runs: new Map(),
     wrongs: [],
@@ -184,6 +197,7 @@ function tellLine(
       product: setup,
       side: 'top',
       revision: 'A',
+      ...(world.boards > 1 ? { boardsPerPanel: world.boards } : {}),
       line: LINE,
       source: 'sheet',
       slots: world.belt.slots.map((slot) => ({
@@ -381,17 +395,24 @@ function count(world: World, panel: Panel): void {
   }
   if (world.mode === 'scan' && happens(world, world.lost)) return;
   const code = world.mode === 'scan' ? panel.code : null;
-  const again = () => tellCount(world, 1, code, happens(world, 0.5) ? 'A' : 'B');
+  const again = () => tellCount(world, [panel], code, happens(world, 0.5) ? 'A' : 'B');
   again();
   world.runs.get(world.run)?.push({ panel, isReal: true });
   if (code !== null && happens(world, 0.05)) again();
   if (code === null && happens(world, 0.02)) countTwice(world);
+  // A scrapped panel took its parts and was counted like any other.
+  if (happens(world, 0.03)) scrap(world, code);
+}
+
+function scrap(world: World, serial: string | null): void {
+  const scrapped = { run: world.run, line: LINE, panels: 1, serial, note: 'cracked', via: 'typed' };
+  world.writer.write('panels.scrapped', scrapped);
 }
 
 /** Somebody taps once too often, and takes it back a little later. */
 function countTwice(world: World): void {
   const counted: Counted = { panel: null, isReal: true };
-  const of = tellCount(world, 1, null, 'A');
+  const of = tellCount(world, [null], null, 'A');
   world.runs.get(world.run)?.push(counted);
   const run = world.run;
   if (happens(world, 0.5)) goOn(world, 200);
@@ -399,19 +420,25 @@ function countTwice(world: World): void {
   counted.isReal = false;
 }
 
-function tellCount(world: World, add: number, serial: string | null, tablet: string): string {
+function tellCount(
+  world: World,
+  counted: readonly (Panel | null)[],
+  serial: string | null,
+  tablet: string,
+): string {
+  const add = counted.length;
   const panels = doneOf(world) + add;
   const via = serial === null ? 'typed' : 'wedge';
   return world.writer.write(
     'panels.counted',
-    { run: world.run, line: LINE, add, panels, serial, via },
+    { run: world.run, line: LINE, add, panels, serial, via, ...saidSkips(world, counted) },
     tablet,
   );
 }
 
 function flush(world: World): void {
   if (world.pending.length === 0) return;
-  tellCount(world, world.pending.length, null, 'A');
+  tellCount(world, world.pending, null, 'A');
   world.runs.get(world.run)?.push(...world.pending.map((panel) => ({ panel, isReal: true })));
   world.pending = [];
 }

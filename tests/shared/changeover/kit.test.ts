@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { kitList } from '../../../shared/changeover/kit.ts';
+import { shelfFor } from '../../../shared/floor/fits.ts';
 import type { Setup } from '../../../shared/floor/state.ts';
+import { waitingReels } from '../../../shared/outlook/supply.ts';
 import {
   beginStory,
   brookSetup,
@@ -227,6 +229,94 @@ describe('kitList()', () => {
     expect(row).toMatchObject({ found: 50, short: 150 });
     expect(row?.reels.map(({ reel }) => reel)).toEqual(['K-2']);
     expect(row?.spent.map(({ reel }) => reel)).toEqual(['K-1']);
+  });
+
+  describe('what the calendar took', () => {
+    // The story is told on 2 March 2026: week 10.
+    const putDated = (story: Story, reel: string, dateCode: string | null = '2608') =>
+      story.tell('reel.put', {
+        reel,
+        part: 'C-200',
+        supplierPart: null,
+        place: 'A1',
+        quantity: 5000,
+        lot: null,
+        dateCode,
+        via: 'typed',
+      });
+    const limit = (story: Story, months: number) =>
+      story.tell('line.age-ruled', { line: 'L1', limits: [{ begins: 'C-', months }] });
+    const expire = (story: Story, reel: string, expires: string) =>
+      story.tell('reel.dated', { reel, expires });
+    const spentIn = (row: ReturnType<typeof rowOf>) => row?.spent.map(({ reel }) => reel);
+    /** What the outlook of a running job would send for. */
+    const waiting = (story: Story) => {
+      const floor = story.floor();
+      const wanted = setupOf(story).slots.find(({ part }) => part === 'C-200');
+      const shelf = shelfFor(floor, { line: 'L1', setup: 'brook-top-a', nowMs: startMs });
+      return wanted ? waitingReels(shelf(wanted)).map(({ reel }) => reel) : null;
+    };
+
+    test('an expired reel is never picked, neither for a change nor for the run; the day itself still serves', () => {
+      const story = beginStory();
+      tellPlant(story);
+      putDated(story, 'K-PAST');
+      putDated(story, 'K-TODAY');
+      expire(story, 'K-PAST', '2026-03-01');
+      expire(story, 'K-TODAY', '2026-03-02');
+      const row = rowOf(story, 'C-200', 5000);
+      expect(row?.reels.map(({ reel }) => reel)).toEqual(['K-TODAY']);
+      expect(row).toMatchObject({ needed: 10_000, found: 5000, short: 5000, enough: 'no', uncounted: 0 });
+      expect(spentIn(row)).toEqual(['K-PAST']);
+      expect(waiting(story)).toEqual(['K-TODAY']);
+    });
+
+    test('nor one that is older than the line allows, or whose age nobody can tell', () => {
+      const story = beginStory();
+      tellPlant(story);
+      putDated(story, 'K-OLD', '2409');
+      putDated(story, 'K-JUST', '2410');
+      putDated(story, 'K-UNDATED', null);
+      // Without a rule no age counts.
+      expect(spentIn(rowOf(story, 'C-200', 50_000))).toEqual([]);
+      expect(waiting(story)).toHaveLength(3);
+      limit(story, 24);
+      // Made on the Monday of its week: 26 February 2024 is over by a few days, 4 March 2024 is not.
+      const row = rowOf(story, 'C-200', 50_000);
+      expect(row?.reels.map(({ reel }) => reel)).toEqual(['K-JUST']);
+      expect(row?.found).toBe(5000);
+      expect(spentIn(row)?.sort()).toEqual(['K-OLD', 'K-UNDATED']);
+      expect(waiting(story)).toEqual(['K-JUST']);
+    });
+
+    test('nor when it stands on the line already', () => {
+      const tell = (more: { dateCode: string | null; expires: string | null }) => {
+        const story = beginStory();
+        tellPlant(story);
+        const facts = { reel: 'K-1', quantity: 5000, dateCode: more.dateCode };
+        story.tell('reel.verified', verified('M1-F-002', 'C-200', facts));
+        if (more.expires !== null) expire(story, 'K-1', more.expires);
+        limit(story, 24);
+        return rowOf(story, 'C-200');
+      };
+      expect(tell({ dateCode: '2608', expires: null })).toMatchObject({ found: 5000, short: 0, spent: [] });
+      for (const row of [
+        tell({ dateCode: '2608', expires: '2026-02-28' }),
+        tell({ dateCode: '2301', expires: null }),
+      ]) {
+        expect(row).toMatchObject({ found: 0, short: 200, here: [], isOnLine: false, enough: 'no' });
+        expect(spentIn(row)).toEqual(['K-1']);
+      }
+    });
+
+    test('an alternate that expired is no way out', () => {
+      const story = beginStory();
+      tellPlant(story);
+      put(story, 'K-A', { part: 'C-201' });
+      expire(story, 'K-A', '2025-12-31');
+      expect(rowOf(story, 'C-200')).toMatchObject({ short: 200, reels: [], spent: [{ reel: 'K-A' }] });
+      expect(waiting(story)).toEqual([]);
+    });
   });
 
   const put = (story: Story, reel: string, more: { part: string | null; supplierPart?: string }) =>
