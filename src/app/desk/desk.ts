@@ -61,8 +61,6 @@ export interface DeskRun {
   readonly take: (scan: Scan) => boolean;
   /** Fetches what reads labels and judges reels; scans wait for it. */
   readonly getReady: () => Promise<void>;
-  /** Goes through a verdict without showing or writing one, so that the first is as quick as the tenth. */
-  readonly rehearse: () => Promise<void>;
   readonly chooseSlot: (slot: string | null) => void;
   readonly chooseKnown: (known: Recognised) => void;
   /** What a label is that reads like the running reel's: that reel, or a second one. */
@@ -299,11 +297,6 @@ export function createDesk(
     take,
     goOn,
     getReady,
-    rehearse: async () => {
-      const seen = view();
-      if (seen && judgement && !busy.value)
-        await app.store.rehearse(judgement.rehearseVerdict(seen, app.clock.nowMs()));
-    },
     chooseSlot: (slot) => set({ ...desk.value, slot, atSlot: false, old: null, told: null, question: null }),
     chooseKnown: (known) => {
       const { question } = desk.value;
