@@ -1,8 +1,8 @@
 // Reading labels and judging reels, in one piece that comes in after the first screen. A verdict and what the log is told of it are made
-// here; pure, so that it can be rehearsed.
+// here; pure.
 
 import type { Draft } from '../floor/draft.ts';
-import type { PayloadOf, SetupSlot, Wish } from '../floor/kinds.ts';
+import type { PayloadOf, Wish } from '../floor/kinds.ts';
 import { plantDay } from '../floor/plant-day.ts';
 import { recognise } from '../floor/recognise.ts';
 import type { FloorState } from '../floor/state.ts';
@@ -13,9 +13,8 @@ import type { Reason } from '../verdict/reasons.ts';
 import { type VerifyAnswer, verifyReel } from '../verdict/verify.ts';
 import { verifyForCart } from '../verdict/verify-cart.ts';
 import { datedWishes, floorLifeOf, lifeJudgedWishes, openedWishes } from './floor-life.ts';
-import { type Desk, type DeskView, deskAct, emptyDesk, type ReelInHand } from './model.ts';
+import { type Desk, type DeskView, deskAct, type ReelInHand } from './model.ts';
 import { continuesLabel } from './pieces.ts';
-import { takeScan } from './take-scan.ts';
 
 export { offerToStep } from './step-offer.ts';
 export {
@@ -236,27 +235,4 @@ export function judgeEarly(
     slot === null ? [] : lifeJudgedWishes(seen.floor, { act, line: seen.line, setup, slot, reel }, nowMs);
   const wishes = [verdictWish(seen, { act, setup, slot, feeder, reel }, answer), ...judged];
   return { act, answer, reel, wishes };
-}
-
-/** A label as a reel of a slot's part would carry it, for a rehearsal. */
-function labelFor({ part }: SetupSlot): string {
-  return `[)>\x1e06\x1dP${part}\x1dQ1000\x1d1TREHEARSAL\x1d3SREHEARSAL\x1e\x04`;
-}
-
-/**
- * Reads a label and judges its reel as a scan would, and drops the answer: code that has run before answers several times sooner,
- * and the first scan of a shift is to be as quick as the tenth. Answers what would have been written; empty where there is nothing to judge.
- */
-export function rehearseVerdict(seen: DeskView, nowMs: number): readonly Wish[] {
-  const { floor, line } = seen;
-  const wanted = floor.setups.get(floor.chosen.get(line) ?? '')?.slots[0];
-  if (!wanted) return [];
-  const scan = (text: string) => ({
-    codes: [{ text, format: null, symbologyId: null }],
-    via: 'wedge' as const,
-    atMs: nowMs,
-  });
-  const atSlot = takeScan(emptyDesk, scan(wanted.slot), seen);
-  const { reel } = takeScan({ ...atSlot, atSlot: true }, scan(labelFor(wanted)), seen);
-  return reel ? judgeReel(seen, { ...atSlot, slot: wanted.slot, reel }, nowMs).wishes : [];
 }

@@ -1,6 +1,6 @@
 // Composition root: builds the store, the clock, the stream of scans and the desk, and hands them down.
 
-import { effect, signal } from '@preact/signals';
+import { effect, type ReadonlySignal, signal } from '@preact/signals';
 import { render } from 'preact';
 import * as z from 'zod/mini';
 import { type App, AppContext } from './app.ts';
@@ -18,7 +18,7 @@ import { followAddress } from './router.ts';
 import { followLanguage, speakAsBefore } from './spoken.ts';
 import type { StoreFault } from './store/database.ts';
 import { keepPreferences, type Preferences, readPreferences } from './store/preferences.ts';
-import { openStore, StoreError } from './store/store.ts';
+import { openStore, type Store, StoreError } from './store/store.ts';
 import { followTouches } from './ui/press.ts';
 import { withWords, wordsHere } from './words/fetch.ts';
 import { type Spoken, speak } from './words/speak.ts';
@@ -64,24 +64,52 @@ async function start(): Promise<void> {
   });
   if (isDemo()) await (await withWords(import('./demo/demo.ts'))).loadDemo(real, demo);
   const app = await inHand(real);
-  const { preferences } = app;
-  const fault = signal<StoreFault | null>(null);
   // A play has a time of its own.
-  if (clock === tabletClock) {
-    const [newest] = await store.newest(1);
-    if (newest) tabletClock.sawEntry(newest.hlc.ms);
-    store.onChange((entries) => {
-      for (const entry of entries) tabletClock.sawEntry(entry.hlc.ms);
+  if (clock === tabletClock) await followEntries(tabletClock, store);
+  const fault = faultOf([store, app.store]);
+  followAddress();
+  followTouches();
+  followPreferences(app);
+  const work = signal<Work | null>(null);
+  render(
+    <AppContext.Provider value={app}>
+      <Root work={work} fault={fault} storage={watchStorage()} />
+    </AppContext.Provider>,
+    root,
+  );
+  work.value = (await workModule).startWork(app);
+  document.documentElement.dataset['ready'] = 'true';
+  later(() => {
+    void import('./frame/connect.ts').then(async ({ connect }) => {
+      // The real floor alone has a server.
+      real.connection.value = await connect(real);
     });
-  }
-  for (const each of new Set([store, app.store])) {
+  });
+}
+
+/** What was written tells the clock how late it is at least. */
+async function followEntries(clock: ReturnType<typeof createSteadyClock>, store: Store): Promise<void> {
+  const [newest] = await store.newest(1);
+  if (newest) clock.sawEntry(newest.hlc.ms);
+  store.onChange((entries) => {
+    for (const entry of entries) clock.sawEntry(entry.hlc.ms);
+  });
+}
+
+/** The last fault of any of the stores. */
+function faultOf(stores: readonly Store[]): ReadonlySignal<StoreFault | null> {
+  const fault = signal<StoreFault | null>(null);
+  for (const each of new Set(stores)) {
     each.onFault((found) => {
       fault.value = found;
     });
   }
-  followAddress();
-  followTouches();
+  return fault;
+}
 
+/** Keeps preferences, and speaks and shows the page as they say. */
+function followPreferences(app: App): void {
+  const { preferences } = app;
   effect(() => void keepPreferences(app.store.cache, preferences.value));
   followLanguage(app, document.documentElement);
   // The one way to the words that a layout is tried with: `dispatchEvent(new CustomEvent('reelward-speak', { detail: { pseudo: 'long' } }))`.
@@ -96,6 +124,10 @@ async function start(): Promise<void> {
   };
   effect(showTheme);
   dark.addEventListener('change', showTheme);
+}
+
+/** How the tablet's storage stands, looked at every minute; the browser is asked to keep it at the first touch. */
+function watchStorage(): ReadonlySignal<StorageHealth> {
   const storage = signal<StorageHealth>({ kept: null, usedBytes: null, quotaBytes: null });
   const lookAtStorage = async () => {
     storage.value = await readStorage();
@@ -103,22 +135,7 @@ async function start(): Promise<void> {
   void lookAtStorage();
   setInterval(() => void lookAtStorage(), 60_000);
   addEventListener('pointerdown', () => void askToKeep().then(lookAtStorage), { once: true });
-
-  const work = signal<Work | null>(null);
-  render(
-    <AppContext.Provider value={app}>
-      <Root work={work} fault={fault} storage={storage} />
-    </AppContext.Provider>,
-    root,
-  );
-  work.value = (await workModule).startWork(app);
-  document.documentElement.dataset['ready'] = 'true';
-  later(() => {
-    void import('./frame/connect.ts').then(async ({ connect }) => {
-      // The real floor alone has a server.
-      real.connection.value = await connect(real);
-    });
-  });
+  return storage;
 }
 
 /** The app of this window: the plant's, or the one to practise with; what a practice left behind is thrown away. */

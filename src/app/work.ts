@@ -29,18 +29,6 @@ export interface Work {
   readonly offline: Offline;
 }
 
-/** After so many the code of a verdict has settled; each takes as long as a verdict. */
-const REHEARSALS = 4;
-
-/** Goes through a verdict without showing or writing it, again and again while nothing else is to be done. */
-function rehearse(desk: DeskRun, times: number): void {
-  if (times === 0) return;
-  desk
-    .rehearse()
-    .then(() => later(() => rehearse(desk, times - 1)))
-    .catch(() => undefined); // what is wrong is told by the first scan
-}
-
 /** Starts the working parts. */
 export function startWork(app: App): Work {
   const desk = createDesk(app, {
@@ -91,7 +79,10 @@ export function startWork(app: App): Work {
   later(() => {
     desk
       .getReady()
-      .then(() => later(() => rehearse(desk, REHEARSALS)))
+      .then(async () => {
+        const { warmUp } = await import('./warm-up.ts');
+        later(() => warmUp(app, desk));
+      })
       .catch(() => undefined); // asked again by the first scan
   });
   return { desk, alarm, offline, watch: startWatch(app, alarm) };

@@ -28,7 +28,7 @@ export interface EntryWish {
 export type EntryDraft = EntryWish | ((before: readonly string[]) => EntryWish);
 
 /** The end of this tablet's chain, and the latest clock reading seen from anywhere. */
-interface Head {
+export interface Head {
   readonly seq: number;
   readonly hash: string;
   readonly hlc: ClockReading | null;
@@ -42,8 +42,6 @@ const TRIES = 20;
 export interface Writer {
   /** Appends entries, all or none; resolves when they are durable. */
   readonly append: (drafts: readonly EntryDraft[], who: string | null) => Promise<readonly Entry[]>;
-  /** Does all of an append but the writing: the first one is then as quick as the tenth. */
-  readonly rehearse: (wishes: readonly EntryWish[]) => Promise<void>;
   /** Takes note of another tablet's clock, so that own later entries come after what was seen. */
   readonly sawClock: (seen: ClockReading) => void;
   /** Forgets what clocks were seen: some were wrong. */
@@ -59,108 +57,142 @@ function isTaken(error: unknown): boolean {
   return error instanceof Dexie.BulkError && error.failures.some(({ name }) => name === 'ConstraintError');
 }
 
+/** What a writer works on. */
+interface Writing {
+  readonly db: LogDatabase;
+  readonly clock: Clock;
+  readonly isPassing: boolean;
+  identity: Identity;
+  queue: Promise<unknown>;
+  seen: ClockReading | null;
+  /** The head as last written here: saves a look before each append; another window's append is noticed within. */
+  lastHead: Head | null;
+}
+
+/** By whom and when entries are sealed. `seen`: the latest clock reading of others. */
+export interface Sealing {
+  readonly identity: Identity;
+  readonly clock: Clock;
+  readonly seen: ClockReading | null;
+  /** The person; null for what the tablet says itself. */
+  readonly who: string | null;
+}
+
+/** The end of the chain as it is written down. */
+export async function readHead(db: LogDatabase): Promise<Head> {
+  return ((await db.meta.get('head'))?.value as Head | undefined) ?? emptyHead; // written below only
+}
+
+/** Seals and signs drafts as the entries that follow a head, and writes nothing. */
+export async function sealAfter(
+  head: Head,
+  drafts: readonly EntryDraft[],
+  { identity, clock, seen, who }: Sealing,
+): Promise<readonly Entry[]> {
+  let { seq, hash } = head;
+  // A head that an older app let a wrong clock carry away is not gone on from.
+  const own = head.hlc && mayFollow(head.hlc, null) ? head.hlc : null;
+  let hlc = seen === null ? own : mergeClock(own, seen);
+  const sealed: Entry[] = [];
+  for (const told of drafts) {
+    const wish = typeof told === 'function' ? told(sealed.map(entryId)) : told;
+    const nowMs = clock.nowMs();
+    hlc = tickClock(hlc, nowMs);
+    seq += 1;
+    const draft = {
+      v: 1 as const,
+      tablet: identity.tablet,
+      epoch: identity.epoch,
+      seq,
+      at: formatMoment(clock.wallMs?.() ?? nowMs),
+      hlc,
+      who,
+      kind: wish.kind,
+      payload: wellFormed(wish.payload),
+      prev: hash,
+    };
+    const entry = sealEntry(draft);
+    sealed.push({ ...entry, sig: await signHash(identity, entry.hash) });
+    hash = entry.hash;
+  }
+  return sealed;
+}
+
+/** Adds entries and moves the head, all or none; false where another window took the numbers. */
+async function addSealed(db: LogDatabase, sealed: readonly Entry[], head: Head): Promise<boolean> {
+  try {
+    await db.transaction('rw', db.entries, db.meta, async () => {
+      await Promise.all([
+        db.entries.bulkAdd(sealed.map(entryToRow)),
+        db.meta.put({ key: 'head', value: head }),
+      ]);
+    });
+  } catch (error) {
+    if (isTaken(error)) return false;
+    throw error;
+  }
+  return true;
+}
+
+async function write(
+  writing: Writing,
+  drafts: readonly EntryDraft[],
+  who: string | null,
+): Promise<readonly Entry[]> {
+  const { db, clock, isPassing } = writing;
+  for (let tries = 0; tries < TRIES; tries++) {
+    const head = writing.lastHead ?? (await readHead(db));
+    const { identity, seen } = writing;
+    const sealed = await sealAfter(head, drafts, { identity, clock, seen, who });
+    const last = sealed.at(-1);
+    if (!last) return [];
+    const written: Head = { seq: last.seq, hash: last.hash, hlc: last.hlc };
+    writing.lastHead = null; // until it is known to be durable
+    if (!(await addSealed(db, sealed, written))) continue;
+    writing.lastHead = written;
+    if (!isPassing) rememberChain({ tablet: last.tablet, epoch: last.epoch, seq: last.seq });
+    return sealed;
+  }
+  throw new Dexie.AbortError(
+    'Cannot append as the head of the chain must hold still: another window keeps writing',
+  );
+}
+
+function inTurn<T>(writing: Writing, work: () => Promise<T>): Promise<T> {
+  const result = writing.queue.then(work);
+  writing.queue = result.catch(() => undefined); // the caller gets the failure; the queue goes on
+  return result;
+}
+
 /** Makes the writer of a tablet's chain. `isPassing`: nothing of it is remembered outside the database. */
 export function createWriter(
   db: LogDatabase,
-  firstIdentity: Identity,
+  identity: Identity,
   { clock, isPassing = false }: { readonly clock: Clock; readonly isPassing?: boolean },
 ): Writer {
-  let identity = firstIdentity;
-  let queue: Promise<unknown> = Promise.resolve();
-  let seen: ClockReading | null = null;
-  /** The head as last written here: saves a look before each append; another window's append is noticed within. */
-  let lastHead: Head | null = null;
-
-  async function readHead(): Promise<Head> {
-    return ((await db.meta.get('head'))?.value as Head | undefined) ?? emptyHead; // written below only
-  }
-
-  async function seal(head: Head, drafts: readonly EntryDraft[], who: string | null): Promise<Entry[]> {
-    let { seq, hash } = head;
-    // A head that an older app let a wrong clock carry away is not gone on from.
-    const own = head.hlc && mayFollow(head.hlc, null) ? head.hlc : null;
-    let hlc = seen === null ? own : mergeClock(own, seen);
-    const sealed: Entry[] = [];
-    for (const told of drafts) {
-      const wish = typeof told === 'function' ? told(sealed.map(entryId)) : told;
-      const nowMs = clock.nowMs();
-      hlc = tickClock(hlc, nowMs);
-      seq += 1;
-      const draft = {
-        v: 1 as const,
-        tablet: identity.tablet,
-        epoch: identity.epoch,
-        seq,
-        at: formatMoment(clock.wallMs?.() ?? nowMs),
-        hlc,
-        who,
-        kind: wish.kind,
-        payload: wellFormed(wish.payload),
-        prev: hash,
-      };
-      const entry = sealEntry(draft);
-      sealed.push({ ...entry, sig: await signHash(identity, entry.hash) });
-      hash = entry.hash;
-    }
-    return sealed;
-  }
-
-  async function write(drafts: readonly EntryDraft[], who: string | null): Promise<readonly Entry[]> {
-    for (let tries = 0; tries < TRIES; tries++) {
-      const head: Head = lastHead ?? (await readHead());
-      const sealed = await seal(head, drafts, who);
-      const last = sealed.at(-1);
-      if (!last) return [];
-      const written: Head = { seq: last.seq, hash: last.hash, hlc: last.hlc };
-      lastHead = null; // until it is known to be durable
-      try {
-        await db.transaction('rw', db.entries, db.meta, async () => {
-          await Promise.all([
-            db.entries.bulkAdd(sealed.map(entryToRow)),
-            db.meta.put({ key: 'head', value: written }),
-          ]);
-        });
-      } catch (error) {
-        if (isTaken(error)) continue;
-        throw error;
-      }
-      lastHead = written;
-      if (!isPassing) rememberChain({ tablet: last.tablet, epoch: last.epoch, seq: last.seq });
-      return sealed;
-    }
-    throw new Dexie.AbortError(
-      'Cannot append as the head of the chain must hold still: another window keeps writing',
-    );
-  }
-
+  const writing: Writing = {
+    db,
+    clock,
+    isPassing,
+    identity,
+    queue: Promise.resolve(),
+    seen: null,
+    lastHead: null,
+  };
   return {
-    append: (drafts, who) => {
-      const result = queue.then(() => write(drafts, who));
-      queue = result.catch(() => undefined); // the caller gets the failure; the queue goes on
-      return result;
-    },
-    rehearse: async (wishes) => {
-      await queue;
-      const head = lastHead ?? (await readHead());
-      await seal(head, wishes, null);
-      // What the head is was read for nothing else; an append in the meantime knows better.
-      lastHead ??= head;
-    },
+    append: (drafts, who) => inTurn(writing, () => write(writing, drafts, who)),
     sawClock: (reading) => {
-      if (mayFollow(reading, clock.isSure?.() ? clock.nowMs() : null)) seen = mergeClock(seen, reading);
+      if (mayFollow(reading, clock.isSure?.() ? clock.nowMs() : null))
+        writing.seen = mergeClock(writing.seen, reading);
     },
     forgetClock: () => {
-      seen = null;
-      lastHead = null;
+      writing.seen = null;
+      writing.lastHead = null;
     },
     goOnAs: (next) => {
-      identity = next;
-      lastHead = null;
+      writing.identity = next;
+      writing.lastHead = null;
     },
-    alone: (work) => {
-      const result = queue.then(work);
-      queue = result.catch(() => undefined); // the caller gets the failure; the queue goes on
-      return result;
-    },
+    alone: (work) => inTurn(writing, work),
   };
 }

@@ -1,7 +1,7 @@
-// A verdict's answer and what the log is told of it; the rehearsal goes the same way.
+// A verdict's answer and what the log is told of it.
 
 import { describe, expect, test } from 'vitest';
-import { judgeForCart, judgeReel, rehearseVerdict } from '../../../shared/desk/judgement.ts';
+import { judgeForCart, judgeReel } from '../../../shared/desk/judgement.ts';
 import { type DeskView, emptyDesk, type ReelInHand } from '../../../shared/desk/model.ts';
 import { takeScan } from '../../../shared/desk/take-scan.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
@@ -88,23 +88,5 @@ describe('judgeForCart()', () => {
     expect(held.told).toMatchObject([
       { kind: 'reel.verified', payload: { verdict: 'held', slot: 'M1-F-001', cart: 'CA' } },
     ]);
-  });
-});
-
-describe('rehearseVerdict()', () => {
-  test('reads and judges a reel that fits, and leaves the floor as it is', () => {
-    const seen = view();
-    const before = structuredClone(seen.floor);
-    expect(rehearseVerdict(seen, startMs)).toMatchObject([
-      {
-        kind: 'reel.verified',
-        payload: { act: 'load', slot: 'M1-F-001', part: 'R-100', verdict: 'accepted' },
-      },
-    ]);
-    expect(seen.floor).toEqual(before);
-  });
-
-  test('has nothing to judge where no setup is chosen', () => {
-    expect(rehearseVerdict({ ...view(), line: 'L9' }, startMs)).toEqual([]);
   });
 });

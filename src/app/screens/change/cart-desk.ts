@@ -52,6 +52,13 @@ function afterRefusal(desk: Desk, reason: Reason | undefined): Desk {
   return { ...desk, reel: null, feeder: isFeeder ? null : desk.feeder };
 }
 
+/** What the desk of a cart works on. */
+interface CartState extends Pick<CartDesk, 'cart' | 'desk' | 'told' | 'typed'> {
+  readonly app: App;
+  readonly line: string;
+  readonly setup: string;
+}
+
 /** Makes the desk of a cart for the setup that comes next on a line. */
 export function createCartDesk(
   app: App,
@@ -61,92 +68,105 @@ export function createCartDesk(
   const desk = signal<Desk>(emptyDesk);
   const told = signal<CartTold | null>(null);
   const typed = signal('');
-  const inbox = oneAtATime<Scan>(work, isSameScan);
-
-  /** Nothing on the line, so that each reel is asked for its empty slot. */
-  const view = (): DeskView => ({ line, floor: floorWhenDocked(app.store.floor(), line, setup) });
-
-  async function judge({ slot, feeder, reel }: Desk, name: string): Promise<void> {
-    if (slot === null || reel === null) return;
-    const at = { line, setup, cart: name };
-    const ready = { slot, feeder, reel };
-    const { answer, drafts } = judgeForCart(app.store.floor(), at, ready, app.clock.nowMs());
-    await app.write(drafts);
-    const [reason] = answer.reasons;
-    const isAccepted = answer.verdict === 'accepted';
-    told.value = isAccepted
-      ? { tell: 'accepted', slot }
-      : { tell: answer.verdict === 'held' ? 'held' : 'refused', reason: reason ?? null };
-    desk.value = answer.verdict === 'refused' ? afterRefusal(desk.peek(), reason) : emptyDesk;
-  }
-
-  async function settle(next: Desk, seen: DeskView, name: string): Promise<void> {
-    desk.value = next;
-    if (isDeskReady(next, seen)) await judge(next, name); // a failure is shown by the fault screen
-  }
-
-  /** One scan, from its desk to what is written for it; the next waits meanwhile. */
-  async function work(scan: Scan): Promise<void> {
-    const name = cart.peek();
-    if (name === null) return;
-    const known = cartIn(app.store.floor(), line, scan);
-    if (known !== null) {
-      use(known);
-      told.value = { tell: 'known-cart', cart: known };
-      return;
-    }
-    const seen = view();
-    const taken = takeScan(desk.peek(), scan, seen);
-    // Nothing is asked at a cart: a reel that may have been opened before is held there.
-    const next =
-      taken.question?.ask === 'came-before' ? { ...taken, question: null, reel: taken.question.reel } : taken;
-    told.value = null;
-    if (!mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may) {
-      told.value = { tell: 'sign-in' };
-      return;
-    }
-    if (next.told?.tell === 'unknown-code') told.value = { tell: 'unknown-code', text: next.told.text };
-    if (next.told?.tell === 'half-label') told.value = { tell: 'half-label' };
-    await settle(next, seen, name);
-  }
-
-  function use(name: string | null): void {
-    cart.value = name;
-    told.value = null;
-    desk.value = emptyDesk;
-  }
-
-  function take(scan: Scan): boolean {
-    if (cart.peek() !== null) {
-      // Badges go to the desk of the line, which signs people in.
-      const texts = scan.codes.map(({ text }) => text);
-      if (holdsBadge(app.store.floor(), line, texts)) return false;
-      inbox.give(scan);
-      return true;
-    }
-    const { told: tells } = takeScan(desk.peek(), scan, view());
-    // No cart in hand: a code that nobody knows may be a new cart's, which a person says; all else is not for here.
-    if (tells?.tell !== 'unknown-code') return false;
-    typed.value = tells.text.slice(0, 64);
-    return true;
-  }
-
+  const state: CartState = { app, line, setup, cart, desk, told, typed };
+  const inbox = oneAtATime<Scan>((scan) => work(state, scan), isSameScan);
   return {
     cart,
     desk,
     told,
     typed,
-    view,
-    take,
-    use,
+    view: () => viewOf(state),
+    take: (scan) => take(state, scan, inbox.give),
+    use: (name) => use(state, name),
     leave: () => {
       inbox.clear();
-      use(null);
+      use(state, null);
     },
     enough: () => {
       const name = cart.peek();
-      const seen = view();
-      if (name !== null) settle(takeEnough(desk.peek(), seen), seen, name).catch(() => undefined); // shown by the fault screen
+      const seen = viewOf(state);
+      if (name === null) return;
+      settle(state, takeEnough(desk.peek(), seen), { seen, name }).catch(() => undefined); // shown by the fault screen
     },
   };
+}
+
+/** Nothing on the line, so that each reel is asked for its empty slot. */
+function viewOf({ app, line, setup }: CartState): DeskView {
+  return { line, floor: floorWhenDocked(app.store.floor(), line, setup) };
+}
+
+/** Where a desk is settled: what it looks at, and the cart's name. */
+interface At {
+  readonly seen: DeskView;
+  readonly name: string;
+}
+
+async function settle(state: CartState, next: Desk, { seen, name }: At): Promise<void> {
+  state.desk.value = next;
+  if (isDeskReady(next, seen)) await judge(state, next, name); // a failure is shown by the fault screen
+}
+
+async function judge(state: CartState, { slot, feeder, reel }: Desk, name: string): Promise<void> {
+  if (slot === null || reel === null) return;
+  const { app, line, setup, desk, told } = state;
+  const at = { line, setup, cart: name };
+  const ready = { slot, feeder, reel };
+  const { answer, drafts } = judgeForCart(app.store.floor(), at, ready, app.clock.nowMs());
+  await app.write(drafts);
+  const [reason] = answer.reasons;
+  const isAccepted = answer.verdict === 'accepted';
+  told.value = isAccepted
+    ? { tell: 'accepted', slot }
+    : { tell: answer.verdict === 'held' ? 'held' : 'refused', reason: reason ?? null };
+  desk.value = answer.verdict === 'refused' ? afterRefusal(desk.peek(), reason) : emptyDesk;
+}
+
+/** One scan, from its desk to what is written for it; the next waits meanwhile. */
+async function work(state: CartState, scan: Scan): Promise<void> {
+  const { app, line, desk, told } = state;
+  const name = state.cart.peek();
+  if (name === null) return;
+  const known = cartIn(app.store.floor(), line, scan);
+  if (known !== null) {
+    use(state, known);
+    told.value = { tell: 'known-cart', cart: known };
+    return;
+  }
+  const seen = viewOf(state);
+  const taken = takeScan(desk.peek(), scan, seen);
+  // Nothing is asked at a cart: a reel that may have been opened before is held there.
+  const next =
+    taken.question?.ask === 'came-before' ? { ...taken, question: null, reel: taken.question.reel } : taken;
+  told.value = null;
+  if (!mayDo('verify-reel', app.person.peek(), seen.floor.people.size > 0).may) {
+    told.value = { tell: 'sign-in' };
+    return;
+  }
+  if (next.told?.tell === 'unknown-code') told.value = { tell: 'unknown-code', text: next.told.text };
+  if (next.told?.tell === 'half-label') told.value = { tell: 'half-label' };
+  await settle(state, next, { seen, name });
+}
+
+function use({ cart, told, desk }: CartState, name: string | null): void {
+  cart.value = name;
+  told.value = null;
+  desk.value = emptyDesk;
+}
+
+/** Takes a scan where it is for the cart in hand; one that is, waits for its turn. */
+function take(state: CartState, scan: Scan, give: (scan: Scan) => void): boolean {
+  const { app, line, cart, desk, typed } = state;
+  if (cart.peek() !== null) {
+    // Badges go to the desk of the line, which signs people in.
+    const texts = scan.codes.map(({ text }) => text);
+    if (holdsBadge(app.store.floor(), line, texts)) return false;
+    give(scan);
+    return true;
+  }
+  const { told: tells } = takeScan(desk.peek(), scan, viewOf(state));
+  // No cart in hand: a code that nobody knows may be a new cart's, which a person says; all else is not for here.
+  if (tells?.tell !== 'unknown-code') return false;
+  typed.value = tells.text.slice(0, 64);
+  return true;
 }

@@ -169,25 +169,6 @@ describe('append()', () => {
     expect(durability).toBe('strict');
   });
 
-  test('rehearses an append without writing, and refuses in it what an append would refuse', async () => {
-    const store = await open();
-    const before = await allEntries(store);
-    await store.rehearse([panels(1)]);
-    expect(await allEntries(store)).toEqual(before);
-    await expect(store.rehearse([panels(Number.NaN)])).rejects.toThrow();
-    const [entry] = await store.append([panels(1)], 'ana');
-    expect(entry?.seq).toBe(before.length + 1);
-    expect(verifyChains(await allEntries(store)).ok).toBe(true);
-  });
-
-  test('goes on after a rehearsal from what another window has written since', async () => {
-    const [one, two] = await Promise.all([open(), open()]);
-    await one.rehearse([panels(1)]);
-    await two.append([panels(1), panels(1)], 'ana');
-    await one.append([panels(1)], 'ana');
-    expect(verifyChains(await allEntries(one))).toMatchObject({ ok: true, heads: [{ seq: 4 }] });
-  });
-
   test('keeps one chain where two windows write at the same time, and each sees the other’s entries', async () => {
     const [one, two] = await Promise.all([open(), open()]);
     expect(two.identity.epoch).toBe(one.identity.epoch);

@@ -90,81 +90,46 @@ export interface Remember {
 
 type Asked = Omit<SheetInHand, 'summary'>;
 
+/** What a session works on. */
+interface SessionState extends Pick<SheetSession, 'inHand' | 'form' | 'busy' | 'fault' | 'taken'> {
+  readonly reader: SheetReader;
+  readonly world: SessionWorld;
+  /** Files opened so far. */
+  sources: number;
+  /** Questions asked so far: an answer to any but the last is nobody's. */
+  asks: number;
+}
+
 /** Makes a session. */
 export function createSheetSession(reader: SheetReader, world: SessionWorld): SheetSession {
-  const inHand = signal<SheetInHand | null>(null);
-  const form = signal<TakeForm | null>(null);
-  const busy: SheetSession['busy'] = signal(null);
-  const fault = signal<SessionFault | null>(null);
-  const taken = signal<Taken | null>(null);
-  let sources = 0;
-  let asks = 0;
-
-  async function ask(asked: Asked, isNew: boolean): Promise<void> {
-    asks += 1;
-    const mine = asks;
-    busy.value = { role: 'sheet', step: 'opening' };
-    const wishes: SheetWishes = {
-      ...asked.choices,
-      remembered: world.remembered(),
-      approved: approvedByPart(world.floor()),
-    };
-    const { sheet, placements } = asked;
-    const answer = await reader.ask({ sheet, placements, wishes }, (role, step) => {
-      if (mine === asks) busy.value = { role, step };
-    });
-    if (mine !== asks) return;
-    busy.value = null;
-    if (answer.is === 'refused') {
-      const name = answer.role === 'sheet' ? sheet.name : (placements?.name ?? '');
-      fault.value = { role: answer.role, fault: answer.fault, name };
-    }
-    if (answer.is !== 'read') return;
-    fault.value = null;
-    taken.value = null;
-    inHand.value = { ...asked, summary: answer.summary };
-    if (isNew || form.value === null)
-      form.value = firstForm(answer.summary, sheet.name, { floor: world.floor(), line: world.line() });
-  }
-
-  function open(role: SheetRole, name: string, content: Blob | string): Promise<void> {
-    sources += 1;
-    const source: SheetSource = { number: sources, name, content };
-    const now = inHand.value;
-    if (role === 'sheet') {
-      // A corrected sheet of the same name is the same work: what was filled in stays.
-      const isNew = now?.sheet.name !== name;
-      const placements = now?.placements ?? null;
-      return ask({ sheet: source, placements, choices: isNew ? firstChoices : sameChoices(now) }, isNew);
-    }
-    if (!now) return Promise.resolve();
-    const choices = { ...now.choices, placementColumns: null, scope: null };
-    return ask({ ...now, placements: source, choices }, false);
-  }
-
-  const choose = (choices: Partial<Choices>): Promise<void> => {
-    const now = inHand.value;
-    if (!now) return Promise.resolve();
-    const isOtherPage = choices.page !== undefined && choices.page !== now.summary.page;
-    const columns = isOtherPage ? { columns: null } : {};
-    return ask({ ...now, choices: { ...now.choices, ...choices, ...columns } }, isOtherPage);
+  const state: SessionState = {
+    reader,
+    world,
+    inHand: signal<SheetInHand | null>(null),
+    form: signal<TakeForm | null>(null),
+    busy: signal(null),
+    fault: signal<SessionFault | null>(null),
+    taken: signal<Taken | null>(null),
+    sources: 0,
+    asks: 0,
   };
-
+  const { inHand, form, busy, fault, taken } = state;
+  const choose = (choices: Partial<Choices>) => readAs(state, choices);
   return {
     inHand,
     form,
     busy,
     fault,
     taken,
-    open,
+    open: (role, name, content) => openFile(state, role, { name, content }),
     choose,
     dropPlacements: async () => {
       const now = inHand.value;
-      if (now) await ask({ ...now, placements: null }, false);
+      if (now) await ask(state, { ...now, placements: null }, false);
     },
     ...columnChoices(inHand, choose),
     giveUp: () => {
-      asks += 1;
+      state.asks += 1;
       busy.value = null;
       reader.giveUp();
     },
@@ -172,6 +137,63 @@ export function createSheetSession(reader: SheetReader, world: SessionWorld): Sh
       for (const each of [inHand, form, fault, taken]) each.value = null;
     },
   };
+}
+
+async function ask(state: SessionState, asked: Asked, isNew: boolean): Promise<void> {
+  const { reader, world, inHand, form, busy, fault, taken } = state;
+  state.asks += 1;
+  const mine = state.asks;
+  busy.value = { role: 'sheet', step: 'opening' };
+  const wishes: SheetWishes = {
+    ...asked.choices,
+    remembered: world.remembered(),
+    approved: approvedByPart(world.floor()),
+  };
+  const { sheet, placements } = asked;
+  const answer = await reader.ask({ sheet, placements, wishes }, (role, step) => {
+    if (mine === state.asks) busy.value = { role, step };
+  });
+  if (mine !== state.asks) return;
+  busy.value = null;
+  if (answer.is === 'refused') {
+    const name = answer.role === 'sheet' ? sheet.name : (placements?.name ?? '');
+    fault.value = { role: answer.role, fault: answer.fault, name };
+  }
+  if (answer.is !== 'read') return;
+  fault.value = null;
+  taken.value = null;
+  inHand.value = { ...asked, summary: answer.summary };
+  if (isNew || form.value === null)
+    form.value = firstForm(answer.summary, sheet.name, { floor: world.floor(), line: world.line() });
+}
+
+function openFile(
+  state: SessionState,
+  role: SheetRole,
+  { name, content }: Pick<SheetSource, 'name' | 'content'>,
+): Promise<void> {
+  state.sources += 1;
+  const source: SheetSource = { number: state.sources, name, content };
+  const now = state.inHand.value;
+  if (role === 'sheet') {
+    // A corrected sheet of the same name is the same work: what was filled in stays.
+    const isNew = now?.sheet.name !== name;
+    const placements = now?.placements ?? null;
+    const choices = isNew ? firstChoices : sameChoices(now);
+    return ask(state, { sheet: source, placements, choices }, isNew);
+  }
+  if (!now) return Promise.resolve();
+  const choices = { ...now.choices, placementColumns: null, scope: null };
+  return ask(state, { ...now, placements: source, choices }, false);
+}
+
+/** Reads the sheet in hand anew, with other choices. */
+function readAs(state: SessionState, choices: Partial<Choices>): Promise<void> {
+  const now = state.inHand.value;
+  if (!now) return Promise.resolve();
+  const isOtherPage = choices.page !== undefined && choices.page !== now.summary.page;
+  const columns = isOtherPage ? { columns: null } : {};
+  return ask(state, { ...now, choices: { ...now.choices, ...choices, ...columns } }, isOtherPage);
 }
 
 /** Choosing columns: how the sheet in hand is read from now on, and what is to be remembered of its header. */

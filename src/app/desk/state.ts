@@ -1,0 +1,88 @@
+// What the running desk works on, and what it shows of it.
+
+import { type Signal, signal } from '@preact/signals';
+import { type Desk, type DeskView, emptyDesk, type ReelInHand } from '../../../shared/desk/model.ts';
+import type { OpenStep } from '../../../shared/desk/step-offer.ts';
+import type { StepScan } from '../../../shared/floor/step-scan.ts';
+import type { Verdict, VerifyAct } from '../../../shared/floor/vocabulary.ts';
+import type { Scan } from '../../../shared/labels/scan.ts';
+import type { Reason } from '../../../shared/verdict/reasons.ts';
+import type { App } from '../app.ts';
+
+/** A verdict as it is shown: its entry is durable. */
+export interface ShownVerdict {
+  readonly entry: string;
+  readonly act: VerifyAct;
+  /** Null where a reel was refused before any slot was scanned. */
+  readonly slot: string | null;
+  readonly feeder: string | null;
+  readonly reel: ReelInHand;
+  /** What must be another one before the task goes on. */
+  readonly bad: 'reel' | 'feeder';
+  readonly atMs: number;
+  readonly verdict: Verdict;
+  readonly reasons: readonly Reason[];
+  readonly wanted: string | null;
+  /** The next slot in walking order after an accepted load. */
+  readonly next: string | null;
+}
+
+/** A scan step of a checklist that is next on the screen, and what becomes of a scan that is for it. */
+export interface StepOnScreen extends OpenStep {
+  readonly onScan: (judged: StepScan) => void;
+}
+
+/** Who gets what is no part of a verdict. */
+export interface DeskOthers {
+  readonly onBadge: (person: string) => void;
+  readonly onPanel: (run: string, serial: string, scan: Scan) => void;
+  /** A reel that the next product does not want was scanned on its slot: it comes out. */
+  readonly onTakeOut: (slot: string, scan: Scan) => void;
+}
+
+/** Reads labels and judges reels: code that no screen needs to be drawn, so it comes in after the first one. */
+export type Judgement = typeof import('../../../shared/desk/judgement.ts');
+
+/** The state of a running desk. */
+export interface DeskState {
+  readonly app: App;
+  readonly others: DeskOthers;
+  readonly desk: Signal<Desk>;
+  readonly shown: Signal<ShownVerdict | null>;
+  readonly busy: Signal<boolean>;
+  readonly step: Signal<StepOnScreen | null>;
+  /** Scans that came while an entry was being written, or before labels can be read. */
+  readonly waiting: Scan[];
+  judgement: Judgement | null;
+  loading: Promise<void> | null;
+}
+
+/** A desk with nothing on it. */
+export function openDesk(app: App, others: DeskOthers): DeskState {
+  return {
+    app,
+    others,
+    desk: signal<Desk>(emptyDesk),
+    shown: signal<ShownVerdict | null>(null),
+    busy: signal(false),
+    step: signal<StepOnScreen | null>(null),
+    waiting: [],
+    judgement: null,
+    loading: null,
+  };
+}
+
+/** The floor and the line that the desk is at; null where there is no line yet. */
+export function viewOf({ app }: DeskState): DeskView | null {
+  const line = app.line.value;
+  return line === null ? null : { floor: app.store.floor(), line };
+}
+
+/** Ends the shown verdict: an accepted one goes on, a refused one keeps slot and feeder for the next reel. */
+export function goOn({ desk, shown }: DeskState): void {
+  const last = shown.value;
+  shown.value = null;
+  if (!last || last.verdict === 'accepted') return;
+  const rest = last.bad === 'feeder' ? { feeder: null } : { reel: null, partial: null };
+  desk.value = { ...desk.value, ...rest };
+}

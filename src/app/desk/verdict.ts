@@ -1,0 +1,79 @@
+// The verdict at the desk: asked for when everything is there, written down, and only then shown.
+
+import { batch } from '@preact/signals';
+import type { Judged } from '../../../shared/desk/judgement.ts';
+import {
+  type Desk,
+  type DeskView,
+  emptyDesk,
+  isDeskReady,
+  type ReelInHand,
+} from '../../../shared/desk/model.ts';
+import { nextMissing } from '../../../shared/floor/progress.ts';
+import { wantedOn } from '../../../shared/floor/wanted.ts';
+import { entryId } from '../../../shared/log/entry.ts';
+import type { DeskState, ShownVerdict } from './state.ts';
+
+/** A write that takes longer shows the filled wells meanwhile; before that, drawing them would only delay the verdict. */
+const SLOW_WRITE_MS = 150;
+
+/** A verdict and the reel that it is about. */
+export interface JudgedReel extends Judged {
+  readonly reel: ReelInHand;
+}
+
+/** The verdict, where everything is there; before that a refusal that nothing still wanted can take away. */
+export function judgedNow({ app, judgement }: DeskState, next: Desk, seen: DeskView): JudgedReel | null {
+  const { slot, reel } = next;
+  if (judgement === null || !seen.floor.chosen.has(seen.line)) return null;
+  if (!isDeskReady(next, seen)) return judgement.judgeEarly(seen, next, app.clock.nowMs());
+  if (slot === null || reel === null) return null;
+  return { ...judgement.judgeReel(seen, { ...next, slot, reel }, app.clock.nowMs()), reel };
+}
+
+/** Says at once that a lead must decide, where that is known before all is there. */
+export function withWarning({ app, judgement, shown }: DeskState, next: Desk, seen: DeskView): Desk {
+  if (next.told !== null || shown.peek() !== null || judgement === null) return next;
+  const reason = judgement.leadWanted(seen, next, app.clock.nowMs());
+  return reason === null ? next : { ...next, told: { tell: 'lead-wanted', reason } };
+}
+
+/** Writes a verdict down and shows it. Rejects where it could not be written: nothing scanned is lost then. */
+export async function keepVerdict(
+  { app, desk, shown, busy }: DeskState,
+  ready: Desk,
+  { seen, judged }: { readonly seen: DeskView; readonly judged: JudgedReel },
+): Promise<void> {
+  const setup = seen.floor.chosen.get(seen.line) ?? '';
+  busy.value = true;
+  const slow = setTimeout(() => {
+    desk.value = ready;
+  }, SLOW_WRITE_MS);
+  const wanted = ready.slot === null ? null : (wantedOn(seen.floor, setup, ready.slot)?.part ?? null);
+  try {
+    const [entry] = await app.write(judged.wishes);
+    const next = nextMissing(app.store.floor(), seen.line);
+    batch(() => {
+      const told = { entry: entry ? entryId(entry) : '', wanted, next, atMs: app.clock.nowMs() };
+      shown.value = shownOf(ready, judged, told);
+      desk.value = judged.answer.verdict === 'accepted' ? { ...emptyDesk, mode: ready.mode } : ready;
+      busy.value = false;
+    });
+  } catch (error) {
+    desk.value = ready; // nothing scanned is lost
+    busy.value = false;
+    throw error;
+  } finally {
+    clearTimeout(slow);
+  }
+}
+
+function shownOf(
+  { slot, feeder }: Desk,
+  { act, answer, reel }: JudgedReel,
+  told: Pick<ShownVerdict, 'entry' | 'wanted' | 'next' | 'atMs'>,
+): ShownVerdict {
+  const { verdict, reasons } = answer;
+  const isFeeder = verdict === 'refused' && reasons[0]?.code.startsWith('feeder-') === true;
+  return { ...told, act, slot, feeder, reel, verdict, reasons, bad: isFeeder ? 'feeder' : 'reel' };
+}

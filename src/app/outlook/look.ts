@@ -1,0 +1,106 @@
+// Looks at the line in slices, so that a scan in between need not wait; what changed meanwhile is looked at anew.
+
+import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
+import type { LawMemory } from '../../../shared/forecast/run-out.ts';
+import type { WarningState } from '../../../shared/forecast/warnings.ts';
+import type { WorkingTime } from '../../../shared/forecast/working-time.ts';
+import { type Outlook, outlookSteps } from '../../../shared/outlook/line.ts';
+import type { App } from '../app.ts';
+
+/** A look goes on for this long at a time: well below what a person notices. */
+const SLICE_MS = 8;
+/** This often a look may begin anew because something changed. */
+const RESTARTS = 3;
+const DAY_MS = 86_400_000;
+
+/** A look under way. */
+interface Looking {
+  readonly nowMs: number;
+  /** Entries in the log when it began. */
+  readonly seen: number;
+  readonly steps: Generator<undefined, Outlook | null>;
+}
+
+/** The working time of a line on a day, and what it was made of. */
+interface KnownCalendar {
+  readonly line: string;
+  readonly day: number;
+  readonly by: readonly unknown[];
+  readonly time: WorkingTime;
+}
+
+/** The state of looking. */
+export interface Looker {
+  readonly app: App;
+  /** What earlier looks said of each need; whoever takes an outlook writes its warnings here. */
+  readonly remembered: Map<string, WarningState>;
+  /** Told what a look came to; null where nothing is being built. */
+  readonly take: (next: Outlook | null, nowMs: number) => void;
+  readonly laws: LawMemory;
+  calendar: KnownCalendar | null;
+  looking: Looking | null;
+  restarts: number;
+  slice: ReturnType<typeof setTimeout> | undefined;
+}
+
+/** Makes ready for looks. */
+export function createLooker(of: Pick<Looker, 'app' | 'remembered' | 'take'>): Looker {
+  return { ...of, laws: new Map(), calendar: null, looking: null, restarts: 0, slice: undefined };
+}
+
+/** Begins a look; one under way is given up. */
+export function look(looker: Looker): void {
+  clearTimeout(looker.slice);
+  if (looker.looking !== null) looker.restarts += 1;
+  looker.looking = stepsNow(looker);
+  if (looker.looking === null) end(looker, null, looker.app.clock.nowMs());
+  else lookOn(looker);
+}
+
+function lookOn(looker: Looker): void {
+  if (looker.looking !== null && looker.looking.seen !== looker.app.store.count()) {
+    looker.restarts += 1;
+    looker.looking = stepsNow(looker);
+  }
+  const { looking } = looker;
+  if (looking === null) return;
+  // Where entries come faster than a look takes, it is made in one go, else there would never be one.
+  const until = looker.restarts > RESTARTS ? Number.POSITIVE_INFINITY : performance.now() + SLICE_MS;
+  for (;;) {
+    const step = looking.steps.next();
+    if (step.done) {
+      end(looker, step.value, looking.nowMs);
+      return;
+    }
+    if (performance.now() < until) continue;
+    looker.slice = setTimeout(() => lookOn(looker), 0);
+    return;
+  }
+}
+
+function end(looker: Looker, next: Outlook | null, nowMs: number): void {
+  looker.looking = null;
+  looker.restarts = 0;
+  looker.take(next, nowMs);
+}
+
+function stepsNow(looker: Looker): Looking | null {
+  const { app, remembered, laws } = looker;
+  const line = app.line.peek();
+  const nowMs = app.clock.nowMs();
+  if (line === null) return null;
+  const at = { nowMs, calendar: calendarOf(looker, line, nowMs), remembered, laws };
+  return { nowMs, seen: app.store.count(), steps: outlookSteps(app.store.floor(), line, at) };
+}
+
+function calendarOf(looker: Looker, line: string, nowMs: number): WorkingTime {
+  const floor = looker.app.store.floor();
+  const by = [floor.rules.get(line), floor.calendars.get(line), floor.lines.get(line)];
+  const day = Math.floor(nowMs / DAY_MS);
+  const known = looker.calendar;
+  if (known?.line === line && known.day === day && by.every((each, at) => each === known.by[at]))
+    return known.time;
+  const time = lineCalendar(floor, line, nowMs);
+  looker.calendar = { line, day, by, time };
+  return time;
+}

@@ -1,0 +1,34 @@
+// Clocks put right (see righted.ts) in an open store: the chain goes on in its new life, and all is folded anew.
+
+import { chainId } from '../../../shared/log/entry.ts';
+import { loadReplica } from './load.ts';
+import { type Right, rightClocks } from './righted.ts';
+import { goOnAs, goOnFrom, inTurn, type StoreState, tellWriter, thisFold } from './state.ts';
+
+/** Puts clocks right while nothing is appended and nothing folded. */
+export async function putRight(
+  state: StoreState,
+  told: Pick<Right, 'nowMs' | 'wallMs' | 'acked'>,
+): Promise<void> {
+  const { options, identity, replica, writing } = state;
+  const name = replica.state.tablets.get(identity.tablet)?.name ?? options.tabletName;
+  const right: Right = { ...told, app: options.appVersion, name };
+  await (await writing).alone(() => inTurn(state, () => putRightNow(state, right)));
+}
+
+/** Without anybody's time, as at a start: readings out of all bounds are wrong for sure. */
+export async function putBoundsRight(state: StoreState): Promise<void> {
+  const acked = { [chainId(state.identity)]: Number.MAX_SAFE_INTEGER - 1 }; // the head alone tells: not the whole chain is read
+  await putRight(state, { nowMs: null, wallMs: state.options.clock.nowMs(), acked });
+}
+
+async function putRightNow(state: StoreState, right: Right): Promise<void> {
+  const { log, cache } = state;
+  const next = await rightClocks(log, state.identity, right);
+  if (!next) return;
+  await cache.kept.delete('snapshot').catch(() => undefined); // of no use, and found so at a start
+  tellWriter(state, (writer) => writer.forgetClock());
+  goOnAs(state, next);
+  goOnFrom(state, await loadReplica(log, cache, thisFold));
+  state.peers.postMessage('righted');
+}

@@ -1,0 +1,36 @@
+// The snapshot that the next start goes on from, and when it is worth writing one.
+
+import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
+import { snapshotOf } from '../../../shared/floor/replica.ts';
+import type { StoreState } from './state.ts';
+
+/** A snapshot is written after this many entries; on a long log after this share of it, since the state to write grows too. */
+const SNAPSHOT_EVERY = 200;
+const SNAPSHOT_SHARE = 1 / 1000;
+/** How long after a start that folded much its snapshot is written: by then the first screen stands. */
+const SNAPSHOT_AFTER_MS = 3000;
+
+function isSnapshotDue({ replica, keptCount }: StoreState): boolean {
+  return replica.count - keptCount >= Math.max(SNAPSHOT_EVERY, replica.count * SNAPSHOT_SHARE);
+}
+
+/** Keeps a snapshot where one is due. */
+export function keepWhereDue(state: StoreState): void {
+  if (isSnapshotDue(state)) keepSnapshot(state);
+}
+
+/** The same soon after a start: one that had to fold much is slow once, not every time until enough is written. */
+export function keepSoon(state: StoreState): void {
+  if (isSnapshotDue(state)) state.keeping = setTimeout(() => keepSnapshot(state), SNAPSHOT_AFTER_MS);
+}
+
+/** Keeps a snapshot of the floor as it is. */
+export function keepSnapshot(state: StoreState): void {
+  if (state.borrowed) return; // a start goes on from that
+  state.keptCount = state.replica.count;
+  const snapshot = snapshotOf(state.replica);
+  if (!snapshot) return;
+  // Only a shortcut for the next start: if it cannot be kept, the log is folded instead.
+  const row = { key: 'snapshot', value: { version: FOLD_VERSION, snapshot } };
+  state.cache.kept.put(row).catch(() => undefined);
+}

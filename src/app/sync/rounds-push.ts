@@ -1,0 +1,117 @@
+// Pushing: what the server lacks of each chain goes out page by page, some pages at a time.
+
+import { chainId, type Entry, isBounded, signatureForm } from '../../../shared/log/entry.ts';
+import { pageEntries } from '../../../shared/wire/limits.ts';
+import { type Head, pushedSchema } from '../../../shared/wire/messages.ts';
+import { type Page, takePage } from '../../../shared/wire/pages.ts';
+import { entryText } from '../../../shared/wire/signing.ts';
+import type { CallFailure } from './http.ts';
+import type { SyncKey } from './ports.ts';
+import { noteAcks, offerHeads, type Round, tellBacklog } from './round.ts';
+
+/** Pages of one chain on their way at the same time: the server flushes those that wait together in one go. */
+const PAGES_AT_ONCE = 8;
+
+/** A page on its way. */
+interface Travelling {
+  /** Sequence number of its last entry. */
+  readonly end: number;
+  readonly answer: Promise<CallFailure | null>;
+}
+
+/** Pushes all chains: own entries, and others' where the server lost them. */
+export async function pushAll(round: Round): Promise<CallFailure | null> {
+  for (const head of await round.log.heads()) {
+    const failure = await pushChain(round, head);
+    if (failure) return failure;
+  }
+  await tellBacklog(round);
+  return null;
+}
+
+/**
+ * Some pages are on their way at a time: while the server writes one down, the next travel. Should a later one arrive
+ * first, it is a gap to the server, is not acknowledged, and goes out again.
+ */
+async function pushChain(round: Round, head: Head): Promise<CallFailure | null> {
+  const id = chainId(head);
+  const held = () => round.memory.acked[id] ?? 0;
+  const isStuck = () => round.stuck.has(id);
+  const travelling: Travelling[] = [];
+  let failure: CallFailure | null = null;
+  let sent = held();
+  let before = sent;
+  let isGap = false;
+  for (;;) {
+    while (!failure && !isGap && !isStuck() && travelling.length < PAGES_AT_ONCE && sent < head.seq) {
+      const page = await nextPage(round, head, sent);
+      const last = page?.entries.at(-1);
+      if (!page || !last) break;
+      sent = last.seq;
+      travelling.push({ end: sent, answer: pushPage(round, page, head) });
+    }
+    const next = travelling.shift();
+    if (next) {
+      failure ??= await next.answer;
+      // Not taken whole: what would be sent now is a gap too, until what is missing went out again.
+      if (held() < next.end) isGap = true;
+      continue;
+    }
+    if (failure || isStuck() || held() >= head.seq || held() <= before) return failure;
+    // All have arrived, and some of it was not taken: from there again, as long as there is progress.
+    before = sent = held();
+    isGap = false;
+  }
+}
+
+/** The next page of a chain; null where nothing is left that can travel, which leaves the chain stuck if something is left at all. */
+async function nextPage(round: Round, head: Head, sent: number): Promise<Page | null> {
+  const next = await round.log.entriesAfter(head, sent, pageEntries);
+  const page = takePage(next.slice(0, endOfSound(next)));
+  if (page.entries.length > 0) return page;
+  if (next.length > 0) round.stuck.add(chainId(head));
+  return null;
+}
+
+async function pushPage(round: Round, page: Page, head: Head): Promise<CallFailure | null> {
+  const { key, caller, status } = round;
+  const own = head.tablet === key.tablet;
+  const isSigned = !own || page.entries.every((entry) => entry.sig !== null);
+  // The text that measured the page is the text that travels: writing it again would double the tablet's work.
+  const entries = isSigned ? page.texts : [JSON.stringify(await signAll(page.entries, key))];
+  const texts = [`{"sentMs":${round.world.nowMs()},"entries":`, ...entries, '}'];
+  const pushed = await caller.call('/api/push', pushedSchema, { texts, timeoutMs: 30_000 });
+  if (!pushed.ok) return pushed.error;
+  const { serverEpoch, acks, faults, snapshotWanted } = pushed.value;
+  if (serverEpoch !== round.memory.serverEpoch) return offerHeads(round);
+  // Answers may overtake each other: what was acknowledged once stays so within one life of the server.
+  const { acked } = round.memory;
+  await noteAcks(
+    round,
+    acks.map((ack) => ({ ...ack, seq: Math.max(ack.seq, acked[chainId(ack)] ?? 0) })),
+  );
+  if (faults.length > 0) {
+    round.stuck.add(chainId(head));
+    if (own) status({ aside: faults.map((fault) => `${fault.id} ${fault.fault}`) });
+  }
+  if (snapshotWanted) round.isSnapshotWanted = true;
+  await tellBacklog(round);
+  return null;
+}
+
+/** How many entries from the start the server can read: an older app took in what no reader takes today. */
+function endOfSound(entries: readonly Entry[]): number {
+  const bad = entries.findIndex(
+    ({ hlc, sig }) => !isBounded(hlc) || (sig !== null && !signatureForm.test(sig)),
+  );
+  return bad < 0 ? entries.length : bad;
+}
+
+/** Own entries written before there was a key are signed when they are first sent. */
+function signAll(entries: readonly Entry[], key: SyncKey): Promise<readonly Entry[]> {
+  return Promise.all(
+    entries.map(async (entry) =>
+      entry.sig === null ? { ...entry, sig: await key.sign(entryText(entry.hash)) } : entry,
+    ),
+  );
+}
