@@ -14,6 +14,30 @@ export function addConflict(state: FloorState, found: NewConflict): void {
   state.conflicts.set(conflict, { ...found, conflict, choices: found.choices ?? [] });
 }
 
+/** Keeps that the reels of a slot, or one of them, stand on other slots too; every two slots that hold one are told, whichever of them was last. */
+export function addTwice(state: FloorState, there: SlotState, reel?: string): void {
+  const { line, slot, entry, atMs } = there;
+  for (const other of state.slots.values()) {
+    if (other.line === line && other.slot === slot) continue;
+    for (const tape of other.tapes) {
+      if (!there.tapes.some((own) => own.reel === tape.reel) || (reel ?? tape.reel) !== tape.reel) continue;
+      const [slots, lines] = [
+        [other.slot, slot],
+        [other.line, line],
+      ];
+      const entries = [other.entry, entry];
+      addConflict(state, { kind: 'reel-on-two-slots', line, slots, lines, reel: tape.reel, entries, atMs });
+    }
+  }
+}
+
+/** True where a reel still stands on both slots of a conflict. */
+export function isStillTwice(state: FloorState, { kind, slots, lines, reel }: Conflict): boolean {
+  const holds = (slot: string, at: number) =>
+    state.slots.get(slotKey(lines[at] ?? '', slot))?.tapes.some((tape) => tape.reel === reel) ?? false;
+  return kind === 'reel-on-two-slots' && slots.every(holds);
+}
+
 /** Forgets what contradicted on a slot that is empty now. */
 export function dropConflicts(state: FloorState, line: string, slot: string): void {
   for (const [key, conflict] of state.conflicts) {
@@ -92,6 +116,7 @@ function settleSlot(
   const settled = { ...kept, ...mark, tapes, ledger, before: null };
   state.slots.set(slotKey(kept.line, kept.slot), settled);
   holdReels(state, settled);
+  addTwice(state, settled);
 }
 
 /** Whether the spliced reel is on its slot, or the slot is empty as the unload says. */
@@ -109,6 +134,7 @@ function settleEmptied(
     const settled = { ...spliced, ...mark, before: null };
     state.slots.set(key, settled);
     holdReels(state, settled);
+    addTwice(state, settled);
   } else if (now?.tapes.some((tape) => spliced.tapes.some(({ entry }) => entry === tape.entry))) {
     freeReels(state, now);
     state.slots.delete(key);

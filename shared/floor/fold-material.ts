@@ -3,7 +3,16 @@
 
 import { entryId } from '../log/entry.ts';
 import { blockOn } from './blocks.ts';
-import { addConflict, addUnloaded, dropConflicts, dropEmptied, isOlderTape, settle } from './conflicts.ts';
+import {
+  addConflict,
+  addTwice,
+  addUnloaded,
+  dropConflicts,
+  dropEmptied,
+  isOlderTape,
+  isStillTwice,
+  settle,
+} from './conflicts.ts';
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { emptyReel, recount } from './recount.ts';
@@ -161,7 +170,7 @@ export function place(
     addUnloaded(state, placed, { entries: [off.entry, mark.entry], atMs: mark.atMs });
   }
   seeInSweep(state, facts.line, facts.slot);
-  putReel(state, tape, facts.line, facts.slot, mark);
+  putReel(state, tape, placed);
 }
 
 /** A reel that is on its slot already stays there, with what is known of it by now. */
@@ -261,22 +270,10 @@ function joinTape(
   };
 }
 
-function putReel(state: FloorState, tape: Tape, line: string, slot: string, mark: Mark): void {
+function putReel(state: FloorState, tape: Tape, placed: SlotState): void {
+  const { line, slot } = placed;
   const there = state.reels.get(tape.reel);
-  if (there?.at && (there.at.line !== line || there.at.slot !== slot)) {
-    const other = state.slots.get(slotKey(there.at.line, there.at.slot));
-    if (other?.tapes.some((candidate) => candidate.reel === tape.reel)) {
-      addConflict(state, {
-        kind: 'reel-on-two-slots',
-        line,
-        slots: [there.at.slot, slot],
-        lines: [there.at.line, line],
-        reel: tape.reel,
-        entries: [other.entry, mark.entry],
-        atMs: mark.atMs,
-      });
-    }
-  }
+  if (there?.at && !isAt(there.at, placed)) addTwice(state, placed, tape.reel);
   const { reel, part, supplierPart, lot, dateCode, count, sd, basis } = tape;
   state.reels.set(reel, { reel, part, supplierPart, lot, dateCode, count, sd, basis, at: { line, slot } });
 }
@@ -321,12 +318,19 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
   }
 }
 
-/** A correction undoes what the named entry did to a slot, as long as nothing newer stands on it. */
+/** A correction undoes what the named entry did to a slot, as long as nothing newer stands on it; what still contradicts stays told. */
 function takeBack(state: FloorState, of: string): void {
   state.holds.delete(of);
-  for (const [key, conflict] of state.conflicts) {
-    if (conflict.entries.includes(of)) state.conflicts.delete(key);
-  }
+  const told = [...state.conflicts.values()].filter(({ entries }) => entries.includes(of));
+  for (const { conflict } of told) state.conflicts.delete(conflict);
+  const restored = undo(state, of);
+  for (const conflict of told)
+    if (isStillTwice(state, conflict)) state.conflicts.set(conflict.conflict, conflict);
+  if (restored) addTwice(state, restored);
+}
+
+/** Takes back what an entry did to a slot; what stands there again, null where nothing does or the entry is no slot's newest. */
+function undo(state: FloorState, of: string): SlotState | null {
   for (const [key, slot] of state.slots) {
     if (slot.before?.entry === of) state.slots.set(key, { ...slot, before: null });
     if (slot.entry !== of) continue;
@@ -335,15 +339,16 @@ function takeBack(state: FloorState, of: string): void {
       state.slots.set(key, slot.before);
       holdReels(state, slot.before);
     } else state.slots.delete(key);
-    return;
+    return slot.before;
   }
   for (const [key, taken] of state.takenOff) {
     if (taken.entry !== of || state.slots.has(key)) continue;
     state.slots.set(key, taken.was);
     state.takenOff.delete(key);
     holdReels(state, taken.was);
-    return;
+    return taken.was;
   }
+  return null;
 }
 
 function seeInSweep(state: FloorState, line: string, slot: string): void {

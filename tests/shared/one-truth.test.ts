@@ -376,13 +376,40 @@ function expectNextPanel(entries: readonly Entry[], floor: FloorState): void {
   }
 }
 
+const plain = { tablet: 'T1', setup: 'brook-top-a', number: 1 } as const;
+const load = (slot: Act['slot'], reel: Act['reel']): Act => ({ ...plain, is: 'load', slot, reel });
+const unload = (slot: Act['slot']): Act => ({ ...plain, is: 'unload', slot, reel: 'K1' });
+
 describe('one truth', () => {
+  test('of a reel that two slots hold', () => {
+    const [one, two, three] = ['M1-F-001', 'M1-F-005', 'M1-R-003'] as const;
+    const settle: Act = { ...plain, is: 'settle', slot: one, reel: 'K1', number: 14 };
+    const rows: readonly (readonly [acts: readonly Act[], at: string | null, why: string])[] = [
+      [[load(one, 'K3'), load(two, 'K3'), unload(two)], one, 'taken off one, the other still has it'],
+      [
+        [load(three, 'K3'), load(one, 'K3'), load(three, 'K4'), settle],
+        null,
+        'kept by a lead where another was loaded since',
+      ],
+      [
+        [load(three, 'K3'), load(one, 'K3'), load(two, 'K3'), unload(one)],
+        two,
+        'taken off the second of three: the first and the last still disagree',
+      ],
+    ];
+    for (const [acts, at, why] of rows) {
+      const { entries, floor } = tell(acts);
+      expectOneTruth(entries);
+      expect(floor().reels.get('K3')?.at?.slot ?? null, why).toBe(at);
+    }
+  });
+
   test('whatever people do on two tablets', () => {
     fc.assert(
       fc.property(fc.array(actArb, { minLength: 5, maxLength: 60 }), (acts) => {
         expectOneTruth(tell(acts).entries);
       }),
-      { numRuns: Number(process.env['ONE_TRUTH'] ?? 60) },
+      { numRuns: 60, seed: 11 },
     );
   });
 
