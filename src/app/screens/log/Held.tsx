@@ -134,7 +134,7 @@ function SignDialog({ held, onClose }: { readonly held: Containment; readonly on
                 onInput={(event) => setReason(event.currentTarget.value)}
               />
             </label>
-            <div class="choice">
+            <div class="choice held-codes">
               {stillHeld(held).map((code) => (
                 <button
                   type="button"

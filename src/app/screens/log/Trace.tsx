@@ -286,7 +286,10 @@ function Place({ place }: { readonly place: TracedPlace }) {
             {(place.sure === null ||
               place.sure.first !== place.possible.first ||
               place.sure.last !== place.possible.last) && (
-              <span class="soft"> · {words.possible(...span(place.possible))}</span>
+              <span class="soft">
+                {place.sure !== null && ' · '}
+                {words.possible(...span(place.possible))}
+              </span>
             )}
           </>
         )}
