@@ -11,6 +11,7 @@ import { moistureOfParts, type PartMoistureKnown } from '../../../../shared/mois
 import { useApp, useFloor } from '../../app.ts';
 import { reelLifeText } from '../../frame/life-text.ts';
 import { useRefusal } from '../../may.ts';
+import { reelName } from '../../reel-name.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { kitWords } from '../../words/kit.ts';
@@ -208,7 +209,7 @@ function Enough({ row }: { readonly row: KitRow }) {
 
 function reelText(reel: Reel): string {
   const place = placeOf(reel);
-  const text = `${reel.reel} (${formatCount(reel.count ?? 0)})`;
+  const text = `${reelName(reel.reel)} (${formatCount(reel.count ?? 0)})`;
   return place === null ? text : `${place}: ${text}`;
 }
 

@@ -7,6 +7,7 @@ import type { Supply } from '../../../../shared/outlook/supply.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { holdText } from '../../frame/hold-text.ts';
 import type { Watch } from '../../outlook/watch.ts';
+import { reelName } from '../../reel-name.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { stockWords } from '../../words/stock.ts';
@@ -123,7 +124,7 @@ function Bring({ supply, zone, hold }: SupplyProps) {
             <span class="tick" aria-hidden="true" />
             <b class="code part">{reel.part}</b>
             <b class="code">
-              {reel.reel}
+              {reelName(reel.reel)}
               {placeOf(reel) !== null && (
                 <span class="chip plain" translate={false}>
                   {placeOf(reel)}
@@ -188,7 +189,9 @@ function ReelByReel({ supply, zone, hold }: SupplyProps) {
             <ol>
               {ends.map((end) => (
                 <li key={end.reel ?? ''}>
-                  <span class={end.reel === null ? 'soft' : 'code'}>{end.reel ?? words.now}</span>{' '}
+                  <span class={end.reel === null ? 'soft' : 'code'}>
+                    {end.reel === null ? words.now : reelName(end.reel)}
+                  </span>{' '}
                   {end.outlasts
                     ? words.lasts
                     : words.runsOut(

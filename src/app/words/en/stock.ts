@@ -55,6 +55,7 @@ export const words = {
   lifted: 'The block is lifted.',
   liftReason: 'Lifted on the reels screen',
   now: 'running',
+  noId: 'reel without an id',
   runsOut: (clock: string, early: string, late: string) => `until ${clock} (${early} to ${late})`,
   lasts: 'lasts the run',
   needs: (parts: string, clock: string) =>

@@ -58,6 +58,7 @@ export const words: Sentences<typeof english> = {
   lifted: 'Bloqueo levantado.',
   liftReason: 'Levantado en la pantalla de bobinas',
   now: 'en marcha',
+  noId: 'bobina sin identificador',
   runsOut: (clock, early, late) => `hasta las ${clock} (${early} a ${late})`,
   lasts: 'dura toda la tirada',
   needs: (parts, clock) =>

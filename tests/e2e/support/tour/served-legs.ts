@@ -279,12 +279,10 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     await scanAll(other, 'K1-F-002', reelLabel({ P: 'BW-12', Q: '900', '1T': 'LT-C', '3S': 'R-730' }));
     await goOn(other);
     await untilSent(other);
+    // A tablet hears of it when it begins to sync.
+    await page.reload();
+    await waitReady(page);
     await goThere(here, '#/plant/server');
-    // It is told with the next time that a tablet begins to sync.
-    await page.context().setOffline(true);
-    await untilSync(page, 'waiting');
-    await page.context().setOffline(false);
-    await page.getByTestId('sync-now').click();
     await page.getByTestId('clocks-off').waitFor({ timeout: 60_000 });
     yield 'server, a tablet’s clock is off';
     await other.context().close();
