@@ -417,7 +417,7 @@ describe('signing in', () => {
   });
 
   it('is done at the scan of the badge, though the dialogs are still on their way', async () => {
-    const context = await demo.browser.newContext({ serviceWorkers: 'block' });
+    const context = await demo.browser.newContext();
     let send: () => void = () => undefined;
     const sent = new Promise<void>((resolve) => {
       send = resolve;
