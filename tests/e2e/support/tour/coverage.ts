@@ -48,11 +48,15 @@ interface Declared {
 /** Every test id in the source of the screens, the frame and the widgets. */
 export function declaredIds(): readonly Declared[] {
   return views().flatMap(({ file, source }) =>
-    [...source.matchAll(/(?:data-testid|testId)=(?:"([^"]+)"|\{`([^`]+)`\})/g)].map(([, plain, template]) => {
-      const id = plain ?? template ?? '';
-      const parts = id.split(/\$\{[^}]*\}/).map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
-      return { id, file, pattern: new RegExp(`^${parts.join('.+')}$`) };
-    }),
+    [...source.matchAll(/(data-testid|testId)=(?:"([^"]+)"|\{`([^`]+)`\})/g)].map(
+      ([, by, plain, template]) => {
+        const id = plain ?? template ?? '';
+        // What is handed to a widget may be the beginning of its parts' ids.
+        const end = by === 'testId' ? '(-.+)?' : '';
+        const parts = id.split(/\$\{[^}]*\}/).map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+        return { id, file, pattern: new RegExp(`^${parts.join('.+')}${end}$`) };
+      },
+    ),
   );
 }
 
