@@ -11,7 +11,13 @@ import { type ExportItem, isOmitted } from './export.ts';
 import { exportColumns, guardFormula, itemToCells, itemToWorkbookRow, workbookText } from './export-rows.ts';
 
 /** Why a place of an export is not as it should be. */
-export const exportFaultCodes = ['not-json', 'not-a-record', 'no-entry-column', 'cell-differs'] as const;
+export const exportFaultCodes = [
+  'not-json',
+  'not-a-record',
+  'no-entry-column',
+  'cell-differs',
+  'signature-differs',
+] as const;
 /** One of these reasons. */
 export type ExportFaultCode = (typeof exportFaultCodes)[number];
 
@@ -141,6 +147,25 @@ function readRecord(
   const checked = isStretch ? z.safeParse(omittedSchema, value) : z.safeParse(entrySchema, value);
   if (!checked.success) {
     const issue = checked.error.issues[0];
+    const sig = (value as { sig?: unknown } | null)?.sig;
+    // A signature that was altered out of its form is told as what it is, and the entry keeps its place in the chain.
+    if (
+      !isStretch &&
+      checked.error.issues.length === 1 &&
+      issue?.path[0] === 'sig' &&
+      typeof sig === 'string'
+    ) {
+      basket.faults.push({
+        row: place.row,
+        column: 'sig',
+        code: 'signature-differs',
+        wanted: 'signature by the tablet',
+        found: sig.slice(0, 160),
+        entry: nameIn(value),
+      });
+      basket.entries.push(value as Entry);
+      return value as ExportItem; // an entry but for its signature
+    }
     const unknown = issue?.code === 'unrecognized_keys' ? issue.keys : [];
     basket.faults.push({
       row: place.row,
