@@ -29,7 +29,8 @@ const hours = fc.oneof(fc.integer({ min: 0, max: 16 }), fc.integer({ min: 0, max
 const stepArb: fc.Arbitrary<Step> = fc.oneof(
   fc.record({
     where: fc.constant('floor' as const),
-    hours,
+    // No time at all is no stay: it leaves the floor's climate unknown, where an hour of it tells.
+    hours: hours.map((each) => Math.max(1, each)),
     celsius: fc.integer({ min: 15, max: 38 }),
     humidity: fc.integer({ min: 0, max: 95 }),
   }),
