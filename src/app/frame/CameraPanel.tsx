@@ -109,6 +109,9 @@ function LabelCard({ told, isInView }: { readonly told: LabelTold | null; readon
   );
 }
 
+/** The same for a label from frame to frame, in whatever order its codes were read: a button must not move under the finger. */
+const firstText = (label: GatheredLabel) => label.codes.map(({ text }) => text).sort()[0];
+
 function Choices(props: {
   readonly labels: readonly GatheredLabel[];
   readonly view: DeskView | null;
@@ -117,7 +120,7 @@ function Choices(props: {
   return (
     <div class="camera-card camera-choices">
       {props.labels.map((label, at) => (
-        <Button key={label.codes[0]?.text} large onPress={() => props.onChoose(label)}>
+        <Button key={firstText(label)} large onPress={() => props.onChoose(label)}>
           <b class="number">{at + 1}</b>
           <span class="code" translate={false}>
             {labelText(label.codes, props.view)}

@@ -300,7 +300,8 @@ class Session implements CameraSession {
       awayFrames > AWAY_FRAMES ? { keys: new Set(), awayFrames: 0 } : { ...this.#done, awayFrames };
     this.#gathered = gatherFrame(this.#gathered, open, this.#settings);
     const isNew = open.length > 0 && this.#gathered.quietFrames === 0;
-    const said = gatherAnswer(this.#gathered, this.#settings);
+    const isAsking = this.#state.kind === 'watching' && this.#state.answer.kind === 'several';
+    const said = gatherAnswer(this.#gathered, this.#settings, isAsking);
     if (said.kind === 'complete') this.#deliver(said.label.codes);
     const isMarked = (code: SeenCode) => this.#doneInView.some((done) => keyOf(done.code) === keyOf(code));
     // What was given out before the reading was held is still marked where it stands.

@@ -122,10 +122,14 @@ export function sureCodes(
     .map(({ code }) => code);
 }
 
-/** What can be said so far. Never `complete` while anything contradicts. */
+/**
+ * What can be said so far. Never `complete` while anything contradicts. `isAsking`: which of several labels is meant was asked already; the
+ * choice then stays under the finger, whatever more is read, as long as there are several.
+ */
 export function gatherAnswer(
   state: GatherState,
   settings: GatherSettings = DEFAULT_GATHER_SETTINGS,
+  isAsking = false,
 ): GatherAnswer {
   const sure = sureCodes(state, settings);
   if (sure.length === 0) return { kind: 'nothing' };
@@ -134,7 +138,7 @@ export function gatherAnswer(
   if (label === undefined) return { kind: 'nothing' };
   if (others.length > 0) {
     // Asked only once it is quiet: a label far from the rest may still be joined by what is between them.
-    return state.quietFrames >= settings.settleWholeFrames
+    return isAsking || state.quietFrames >= settings.settleWholeFrames
       ? { kind: 'several', labels }
       : { kind: 'gathering', label, isHalf: false };
   }

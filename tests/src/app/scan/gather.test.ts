@@ -127,6 +127,20 @@ describe('gatherAnswer()', () => {
     expect(gatherAnswer(state, settings).kind).toBe('several');
   });
 
+  it('keeps asking which of several is meant while more is read, and no longer than there are several', () => {
+    const two = [bar('PA', 0, 0), bar('PB', 900, 600)];
+    let state = EMPTY_GATHER;
+    for (let frame = 0; frame < 12; frame++) state = gatherFrame(state, two);
+    expect(gatherAnswer(state).kind).toBe('several');
+    const more = gatherFrame(state, [...two, bar('Q100', 900, 660)]);
+    expect(gatherAnswer(more).kind).toBe('gathering');
+    expect(gatherAnswer(more, DEFAULT_GATHER_SETTINGS, true).kind).toBe('several');
+    let one = more;
+    for (let frame = 0; frame <= DEFAULT_GATHER_SETTINGS.staleFrames; frame++)
+      one = gatherFrame(one, [bar('PA', 0, 0)]);
+    expect(gatherAnswer(one, DEFAULT_GATHER_SETTINGS, true).kind).not.toBe('several');
+  });
+
   it('starts afresh after the label was taken away', () => {
     const frames = [
       [code(ENVELOPE_A, 100, 100)],
