@@ -243,7 +243,8 @@ function covered(text: Text): readonly string[] {
   if (element instanceof SVGElement || getComputedStyle(element).pointerEvents === 'none') return [];
   for (const line of text.lines) {
     const seen = inView(line, text.cutting);
-    if (!seen) continue;
+    // Of a line scrolled out but for its edge nothing is read, and the edge's middle lies on the border to what is beside it.
+    if (!seen || seen.bottom - seen.top < 2 || seen.right - seen.left < 2) continue;
     const hit = document.elementFromPoint((seen.left + seen.right) / 2, (seen.top + seen.bottom) / 2);
     if (!hit || hit.contains(element)) continue;
     if (element.contains(hit) && !isPlacedOver(hit, element)) continue;

@@ -35,7 +35,6 @@ export function WeekPicture({ weeks, monday, open }: WeekPictureProps) {
             <b>{words.days[day]}</b> <span class="soft">{Number(row.date.slice(8))}</span>
           </span>
           <div class="week-track">
-            {row.isHoliday && <span class="week-free">{words.holiday}</span>}
             {row.bars.map((bar) => (
               <BarMark
                 key={`${bar.kind}${bar.from}${bar.to}${bar.shift}`}
@@ -44,6 +43,7 @@ export function WeekPicture({ weeks, monday, open }: WeekPictureProps) {
               />
             ))}
           </div>
+          {row.isHoliday && <span class="week-free">{words.holiday}</span>}
         </div>
       ))}
     </div>
