@@ -4,7 +4,7 @@
 import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { gzipSync } from 'node:zlib';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { snapshotUnpackedBytes } from '../../../shared/wire/limits.ts';
 import { pushedSchema, refusalSchema } from '../../../shared/wire/messages.ts';
 import { formatProof, requestText } from '../../../shared/wire/signing.ts';
@@ -12,26 +12,10 @@ import { newNonce } from '../../../src/app/sync/key.ts';
 import { readUpTo } from '../../../src/app/sync/snapshot.ts';
 import { createQuotas } from '../../../src/server/quotas.ts';
 import { makeChain } from '../../contract/entries.ts';
-import { enrolAt, newTablet, startTestServer, type TestServer, type TestTablet, until } from './tablets.ts';
+import { type TestTablet, until } from './tablets.ts';
+import { usePlant } from './use-plant.ts';
 
-let server: TestServer;
-let tablets: TestTablet[];
-
-beforeEach(async () => {
-  server = await startTestServer();
-  tablets = [];
-});
-afterEach(async () => {
-  await Promise.all(tablets.map((tablet) => tablet.stop()));
-  await server.stop();
-});
-
-async function joined(name: string): Promise<TestTablet> {
-  const tablet = await newTablet(name, server.running.url);
-  tablets.push(tablet);
-  await enrolAt(server.running, tablet);
-  return tablet;
-}
+const plant = usePlant();
 
 /** Opens connections in a process of its own, each with a body of 16 MiB; prints how many answers came. */
 const flood = `
@@ -63,7 +47,7 @@ function runFlood(count: number, authorization: string): Promise<number> {
     const child = spawn(process.execPath, [
       '-e',
       flood,
-      String(server.running.port),
+      String(plant.server.running.port),
       String(count),
       authorization,
     ]);
@@ -98,13 +82,13 @@ describe('500 connections with 16 MiB each', () => {
   ])(
     '%s add no more than 64 MiB to the memory, and a tablet goes on meanwhile',
     async (_, header) => {
-      const honest = await joined('t1');
+      const honest = await plant.join('t1');
       honest.start();
       await until('the tablet', () => honest.status()?.phase === 'live');
       const grown = await growth(async () => {
         const flooding = runFlood(500, header);
         honest.log.write(1);
-        await until('its entry', async () => (await server.running.store.head()).pos === 1);
+        await until('its entry', async () => (await plant.server.running.store.head()).pos === 1);
         await flooding;
       });
       expect(grown).toBeLessThan(64);
@@ -126,7 +110,7 @@ async function send(
   const authorization = formatProof({ tablet: tablet.name, timeMs, nonce, sig });
   const headers: Record<string, string> = { 'reelward-wire': wire, 'content-type': type, authorization };
   if (told !== null) headers['reelward-body'] = told;
-  return fetch(server.running.url + path, { method, headers, body: new Uint8Array(body) });
+  return fetch(plant.server.running.url + path, { method, headers, body: new Uint8Array(body) });
 }
 const codeOf = async (response: Response) => refusalSchema.parse(await response.json()).code;
 
@@ -134,14 +118,14 @@ describe('a body', () => {
   const offer = { path: '/api/offer', body: Buffer.from('{"heads":[]}') };
 
   it('is taken where its hash was told and signed, and not where it is another', async () => {
-    const tablet = await joined('t1');
+    const tablet = await plant.join('t1');
     expect((await send(tablet, offer)).status).toBe(200);
     const told = createHash('sha256').update('{"heads": []}').digest('hex');
     expect(await codeOf(await send(tablet, { ...offer, told }))).toBe('signature-wrong');
   });
 
   it('whose hash is not told is taken from older tablets only, and no snapshot of theirs', async () => {
-    const tablet = await joined('t1');
+    const tablet = await plant.join('t1');
     expect((await send(tablet, { ...offer, told: null, wire: '2' })).status).toBe(200);
     expect(await codeOf(await send(tablet, { ...offer, told: null }))).toBe('signature-missing');
     const snapshot = {
@@ -153,8 +137,8 @@ describe('a body', () => {
   });
 
   it('by a tablet that was shut out is refused before it is read', async () => {
-    const tablet = await joined('t1');
-    await server.running.store.revokeTablet('t1', Date.now());
+    const tablet = await plant.join('t1');
+    await plant.server.running.store.revokeTablet('t1', Date.now());
     // Were it read, it would be refused as no JSON.
     expect(await codeOf(await send(tablet, { ...offer, body: Buffer.from('not json') }))).toBe(
       'tablet-revoked',
@@ -169,15 +153,15 @@ describe('a snapshot', () => {
   it('that unpacks to more than the bound is refused by the server, and left by the tablet', async () => {
     const bomb = gzipSync(Buffer.alloc(snapshotUnpackedBytes + 1));
     expect(bomb.length).toBeLessThan(1024 * 1024);
-    const tablet = await joined('t1');
+    const tablet = await plant.join('t1');
     expect(await codeOf(await send(tablet, { ...wish, body: bomb }))).toBe('body-too-large');
-    expect(await server.running.store.snapshot('f')).toBeNull();
+    expect(await plant.server.running.store.snapshot('f')).toBeNull();
     const stream = new Blob([bomb]).stream().pipeThrough(new DecompressionStream('gzip'));
     await expect(readUpTo(stream, snapshotUnpackedBytes)).rejects.toThrow(RangeError);
   }, 30_000);
 
   it('that is no gzip is refused', async () => {
-    expect(await codeOf(await send(await joined('t1'), { ...wish, body: Buffer.from('plain') }))).toBe(
+    expect(await codeOf(await send(await plant.join('t1'), { ...wish, body: Buffer.from('plain') }))).toBe(
       'bad-body',
     );
   });
@@ -185,8 +169,8 @@ describe('a snapshot', () => {
 
 describe('one tablet', () => {
   it('that has sent more than is kept of one waits, and is told how long; others do not', async () => {
-    const [greedy, honest] = [await joined('greedy'), await joined('honest')];
-    server.running.context.quotas.spend('greedy', { bytes: 300 * 2 ** 20 });
+    const [greedy, honest] = [await plant.join('greedy'), await plant.join('honest')];
+    plant.server.running.context.quotas.spend('greedy', { bytes: 300 * 2 ** 20 });
     const page = (tablet: string) =>
       Buffer.from(JSON.stringify({ sentMs: 1, entries: makeChain({ tablet, count: 1 }) }));
     const refused = await send(greedy, { path: '/api/push', body: page('greedy') });
@@ -195,11 +179,11 @@ describe('one tablet', () => {
       true,
     ]);
     const taken = await send(honest, { path: '/api/push', body: page('honest') });
-    expect(pushedSchema.parse(await taken.json()).serverEpoch).toBe(server.running.context.serverEpoch);
+    expect(pushedSchema.parse(await taken.json()).serverEpoch).toBe(plant.server.running.context.serverEpoch);
   });
 
   it('whose entries keep going aside is refused in the end', async () => {
-    const evil = await joined('evil');
+    const evil = await plant.join('evil');
     let code = '';
     for (let round = 0; code === '' && round < 20; round += 1) {
       // Unsigned beginnings of ever new chains.
@@ -214,14 +198,14 @@ describe('one tablet', () => {
   }, 60_000);
 
   it('that opens stream after stream keeps the newest four', async () => {
-    const tablet = await joined('t1');
+    const tablet = await plant.join('t1');
     const streams: Response[] = [];
     for (let at = 0; at < 6; at += 1) {
       const opened = await tablet.caller.open('/api/live');
       if (!opened.ok) throw new Error(opened.error.code);
       streams.push(opened.value);
     }
-    expect(server.running.context.live.count()).toBe(4);
+    expect(plant.server.running.context.live.count()).toBe(4);
     const ends = async (stream: Response | undefined) => {
       const reader = stream?.body?.getReader();
       for (let next = await reader?.read(); next && !next.done; ) next = await reader?.read();

@@ -2,7 +2,7 @@
 // entries, neither at the server nor on a tablet that pulls them.
 
 import fc from 'fast-check';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { type Entry, entrySchema, isBounded } from '../../../shared/log/entry.ts';
 import { canonicalText, draftOf, sealEntry } from '../../../shared/log/seal.ts';
 import { pushedSchema } from '../../../shared/wire/messages.ts';
@@ -12,40 +12,16 @@ import { openStore } from '../../../src/server/stores/open.ts';
 import { entryJson } from '../../../src/server/stores/queries.ts';
 import type { Checked } from '../../../src/server/stores/store.ts';
 import { makeChain, startMs, toChecked } from '../../contract/entries.ts';
-import {
-  enrolAt,
-  newClock,
-  newTablet,
-  startTestServer,
-  type TestServer,
-  type TestTablet,
-  until,
-} from './tablets.ts';
+import { enrolAt, newClock, newTablet, type TestTablet, until } from './tablets.ts';
+import { usePlant } from './use-plant.ts';
 
-let server: TestServer;
-let tablets: TestTablet[];
-
-beforeEach(async () => {
-  server = await startTestServer();
-  tablets = [];
-});
-afterEach(async () => {
-  await Promise.all(tablets.map((tablet) => tablet.stop()));
-  await server.stop();
-});
-
-async function joined(name: string): Promise<TestTablet> {
-  const tablet = await newTablet(name, server.running.url);
-  tablets.push(tablet);
-  await enrolAt(server.running, tablet);
-  return tablet;
-}
+const plant = usePlant();
 
 const breaksOut = '"';
 const takesOver = `x","payload":{"text":"other"},"sig":"y`;
 const pageOf = (entries: readonly unknown[]) => ({ json: { sentMs: Date.now(), entries } });
 const onServer = async () =>
-  (await server.running.store.page(0, 1_000)).map((row) => JSON.parse(row.text) as Entry);
+  (await plant.server.running.store.page(0, 1_000)).map((row) => JSON.parse(row.text) as Entry);
 
 describe('a signature that is none', () => {
   const [entry] = makeChain({ tablet: 't1', count: 1 });
@@ -65,7 +41,7 @@ describe('a signature that is none', () => {
   });
 
   it('in the middle of a run is refused, and the other tablets go on', async () => {
-    const [evil, honest] = [await joined('evil'), await joined('honest')];
+    const [evil, honest] = [await plant.join('evil'), await plant.join('honest')];
     const chain = makeChain({ tablet: 'evil', count: 3 });
     const signed = await Promise.all(
       chain.map(async (one) => ({ ...one, sig: await evil.key.sign(entryText(one.hash)) })),
@@ -81,26 +57,26 @@ describe('a signature that is none', () => {
   });
 
   it('that an older version took is set aside at the start, and everybody reads the entry as it was sealed', async () => {
-    const honest = await joined('honest');
+    const honest = await plant.join('honest');
     const chain = makeChain({ tablet: 'old', count: 3, kind: 'person.added' });
     const forged = chain.map(
       (one, at): Checked =>
         toChecked({ ...one, sig: at === 2 ? null : ([breaksOut, takesOver][at] ?? null) }),
     );
-    await server.running.store.append([{ sender: 'old', entries: forged }], startMs);
-    await server.restart();
+    await plant.server.running.store.append([{ sender: 'old', entries: forged }], startMs);
+    await plant.server.restart();
     const rows = await onServer();
     expect(rows.map((row) => row.payload)).toEqual(chain.map((one) => one.payload));
     expect(rows.map((row) => row.sig)).toEqual([null, null, null]);
-    const asides = await server.running.store.asides();
+    const asides = await plant.server.running.store.asides();
     expect(asides.map(({ id }) => id).sort()).toEqual(['old/e1/1', 'old/e1/2']);
     expect(asides.map(({ text }) => (JSON.parse(text) as Entry).sig).sort()).toEqual(
       [breaksOut, takesOver].sort(),
     );
     honest.start();
     await until('the log', () => honest.log.entries().length === 3);
-    await server.restart();
-    expect(await server.running.store.asides()).toHaveLength(2);
+    await plant.server.restart();
+    expect(await plant.server.running.store.asides()).toHaveLength(2);
   });
 
   it('whatever it is, leaves a stored row that gives back the text that was sealed', () => {
@@ -150,7 +126,7 @@ describe('a clock that is out of all bounds', () => {
   });
 
   it('or two hours ahead goes aside under a fault of its own, and half an hour ahead is taken and told', async () => {
-    const evil = await joined('evil');
+    const evil = await plant.join('evil');
     const far = await push(evil, dated({ ms: Date.now() + 2 * 3_600_000, n: 0 }));
     expect(far).toMatchObject({
       ok: true,
@@ -164,16 +140,16 @@ describe('a clock that is out of all bounds', () => {
   });
 
   it('that an older version took reaches nobody, and is listed', async () => {
-    const honest = await joined('honest');
+    const honest = await plant.join('honest');
     const hlc = { ms: 2 ** 53 - 1, n: 2 ** 53 - 1 };
     const row = toChecked(dated(hlc), { aheadMs: hlc.ms - startMs });
-    await server.running.store.append([{ sender: 'evil', entries: [row] }], startMs);
+    await plant.server.running.store.append([{ sender: 'evil', entries: [row] }], startMs);
     honest.log.write(1);
     honest.start();
     await until('the honest entry', async () => (await onServer()).length === 1);
     await until('a round', () => honest.status()?.phase === 'live');
     expect(honest.log.entries()).toHaveLength(1);
-    expect((await server.running.store.asides()).map(({ id, fault }) => [id, fault])).toEqual([
+    expect((await plant.server.running.store.asides()).map(({ id, fault }) => [id, fault])).toEqual([
       ['evil/e1/1', 'clock-ahead'],
     ]);
   });
@@ -183,13 +159,13 @@ describe('a tablet whose clock is a day off', () => {
   it('is told of on the screens of the others', async () => {
     const clock = newClock();
     clock.shiftMs = 86_400_000;
-    const off = await newTablet('off', server.running.url, clock);
-    tablets.push(off);
-    await enrolAt(server.running, off);
+    const off = await newTablet('off', plant.server.running.url, clock);
+    plant.tablets.push(off);
+    await enrolAt(plant.server.running, off);
     off.log.write(1);
     off.start();
     await until('its entry', async () => (await onServer()).length === 1);
-    const lead = await joined('lead');
+    const lead = await plant.join('lead');
     lead.start();
     await until('the news', () => lead.status()?.clocksOff.length === 1);
     const [told] = lead.status()?.clocksOff ?? [];
@@ -200,7 +176,7 @@ describe('a tablet whose clock is a day off', () => {
 
 describe('entries that fail to be written', () => {
   it('beside others fail alone', async () => {
-    const folder = server.folder;
+    const folder = plant.server.folder;
     const store = await openStore({ folder: `${folder}/other`, database: null, nowMs: () => startMs });
     const { createAppender } = await import('../../../src/server/appender.ts');
     const appender = createAppender(store, () => startMs);
@@ -223,7 +199,7 @@ describe('entries that fail to be written', () => {
 describe('a tablet that pulls', () => {
   it('sets one bad entry aside, tells it, and takes the rest', async () => {
     const { fetch: reach } = globalThis;
-    const [a, b] = [await joined('a'), await joined('b')];
+    const [a, b] = [await plant.join('a'), await plant.join('b')];
     a.log.write(4);
     a.start();
     await until('four entries', async () => (await onServer()).length === 4);

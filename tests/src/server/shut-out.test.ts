@@ -3,7 +3,7 @@
 import { pbkdf2Sync } from 'node:crypto';
 import { chmodSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { checkedSchema, codeMadeSchema, offeredSchema, pushedSchema } from '../../../shared/wire/messages.ts';
 import { entryText } from '../../../shared/wire/signing.ts';
 import { enrolTablet } from '../../../src/app/sync/enrol.ts';
@@ -13,26 +13,10 @@ import { openStore } from '../../../src/server/stores/open.ts';
 import { restoreInto } from '../../../src/server/stores/restore.ts';
 import { newFolder } from '../../contract/databases.ts';
 import { makeChain } from '../../contract/entries.ts';
-import { enrolAt, newTablet, startTestServer, type TestServer, type TestTablet, until } from './tablets.ts';
+import { newTablet, type TestTablet, until } from './tablets.ts';
+import { usePlant } from './use-plant.ts';
 
-let server: TestServer;
-let tablets: TestTablet[];
-
-beforeEach(async () => {
-  server = await startTestServer();
-  tablets = [];
-});
-afterEach(async () => {
-  await Promise.all(tablets.map((tablet) => tablet.stop()));
-  await server.stop();
-});
-
-async function joined(name: string): Promise<TestTablet> {
-  const tablet = await newTablet(name, server.running.url);
-  tablets.push(tablet);
-  await enrolAt(server.running, tablet);
-  return tablet;
-}
+const plant = usePlant();
 
 const offer = (tablet: TestTablet) =>
   tablet.caller.call('/api/offer', offeredSchema, { json: { heads: [] } });
@@ -47,16 +31,16 @@ describe('a restore', () => {
   });
 
   it('keeps out whoever was shut out since the backup, and every tablet tells that the server went back', async () => {
-    const [stolen, honest] = [await joined('stolen'), await joined('honest')];
+    const [stolen, honest] = [await plant.join('stolen'), await plant.join('honest')];
     honest.log.write(3);
     honest.start();
-    await until('three entries', async () => (await server.running.store.head()).pos === 3);
-    const file = join(server.folder, 'copy.sqlite');
-    await server.running.store.backupTo(file);
-    await server.running.store.revokeTablet('stolen', Date.now());
+    await until('three entries', async () => (await plant.server.running.store.head()).pos === 3);
+    const file = join(plant.server.folder, 'copy.sqlite');
+    await plant.server.running.store.backupTo(file);
+    await plant.server.running.store.revokeTablet('stolen', Date.now());
     let letIn: readonly unknown[] = [];
-    await server.restart(async () => {
-      ({ letIn } = await restoreInto(wish(server.folder, file)));
+    await plant.server.restart(async () => {
+      ({ letIn } = await restoreInto(wish(plant.server.folder, file)));
     });
     const answerTo = async (tablet: TestTablet) => {
       const answer = await offer(tablet);
@@ -73,11 +57,11 @@ describe('a restore', () => {
   });
 
   it('where nothing else is known lists who is let in, and takes no code that was made before', async () => {
-    await joined('one');
-    await joined('two');
-    const { code } = await makeCode(server.running.store, Date.now());
-    const file = join(server.folder, 'copy.sqlite');
-    await server.running.store.backupTo(file);
+    await plant.join('one');
+    await plant.join('two');
+    const { code } = await makeCode(plant.server.running.store, Date.now());
+    const file = join(plant.server.folder, 'copy.sqlite');
+    await plant.server.running.store.backupTo(file);
     const other = newFolder();
     const { letIn } = await restoreInto(wish(other.path, file));
     expect(letIn.map(({ tablet }) => tablet)).toEqual(['one', 'two']);
@@ -88,14 +72,14 @@ describe('a restore', () => {
   });
 
   it('leaves the server the key that it signs with, though no backup holds one', async () => {
-    const key = server.running.context.key.publicKey;
-    const file = join(server.folder, 'copy.sqlite');
-    await server.running.store.backupTo(file);
+    const key = plant.server.running.context.key.publicKey;
+    const file = join(plant.server.folder, 'copy.sqlite');
+    await plant.server.running.store.backupTo(file);
     expect(readFileSync(file).includes('PRIVATE KEY')).toBe(false);
-    await server.restart(async () => {
-      await restoreInto(wish(server.folder, file));
+    await plant.server.restart(async () => {
+      await restoreInto(wish(plant.server.folder, file));
     });
-    expect(server.running.context.key.publicKey).toBe(key);
+    expect(plant.server.running.context.key.publicKey).toBe(key);
   });
 });
 
@@ -119,17 +103,17 @@ describe('files of the store', () => {
 
 describe('an enrolment code', () => {
   it('does not take the place of an active tablet, unless the lead named that one', async () => {
-    const real = await joined('tabA');
-    const thief = await newTablet('tabA', server.running.url);
-    const { code } = await makeCode(server.running.store, Date.now());
+    const real = await plant.join('tabA');
+    const thief = await newTablet('tabA', plant.server.running.url);
+    const { code } = await makeCode(plant.server.running.store, Date.now());
     expect(await enrolTablet(thief, { code, name: 'Line 1' })).toMatchObject({
       ok: false,
       error: { code: 'tablet-active' },
     });
     expect(await offer(real)).toMatchObject({ ok: true });
-    const other = await makeCode(server.running.store, Date.now(), 'tabB');
+    const other = await makeCode(plant.server.running.store, Date.now(), 'tabB');
     expect(await enrolTablet(thief, { code: other.code, name: 'Line 1' })).toMatchObject({ ok: false });
-    const meant = await makeCode(server.running.store, Date.now(), 'tabA');
+    const meant = await makeCode(plant.server.running.store, Date.now(), 'tabA');
     expect(await enrolTablet(thief, { code: meant.code, name: 'Line 1' })).toMatchObject({ ok: true });
     expect(await offer(thief)).toMatchObject({ ok: true });
   });
@@ -137,7 +121,7 @@ describe('an enrolment code', () => {
 
 describe('a lead who was removed', () => {
   it('makes no code with the token of a moment ago', async () => {
-    const tablet = await joined('t1');
+    const tablet = await plant.join('t1');
     const pin = {
       salt: 's',
       rounds: 1_000,
@@ -183,16 +167,19 @@ describe('a lead who was removed', () => {
 
 describe('a tablet shut out at the terminal', () => {
   it('gets not one entry more through the stream that it has open', async () => {
-    const [lost, honest] = [await joined('lost'), await joined('honest')];
+    const [lost, honest] = [await plant.join('lost'), await plant.join('honest')];
     lost.start();
-    await until('live', () => lost.status()?.phase === 'live' && server.running.context.live.count() === 1);
+    await until(
+      'live',
+      () => lost.status()?.phase === 'live' && plant.server.running.context.live.count() === 1,
+    );
     // Another process on the same folder: no signal reaches the server.
-    const terminal = await openStore({ folder: server.folder, database: null, nowMs: Date.now });
+    const terminal = await openStore({ folder: plant.server.folder, database: null, nowMs: Date.now });
     await terminal.revokeTablet('lost', Date.now());
     await terminal.close();
     honest.log.write(1);
     honest.start();
-    await until('the entry', async () => (await server.running.store.head()).pos === 1);
+    await until('the entry', async () => (await plant.server.running.store.head()).pos === 1);
     await until('the end of the stream', () => lost.status()?.phase === 'refused');
     expect(lost.status()?.reason).toBe('tablet-revoked');
     expect(lost.log.entries()).toEqual([]);

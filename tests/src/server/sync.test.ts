@@ -2,47 +2,25 @@
 
 import { copyFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { verifyChains } from '../../../shared/log/chain.ts';
 import { type Entry, entryId } from '../../../shared/log/entry.ts';
 import { canonicalText } from '../../../shared/log/seal.ts';
 import { checkpointText, entryText } from '../../../shared/wire/signing.ts';
 import { hashOf, signatureHolds } from '../../../src/server/keys.ts';
 import { restoreInto } from '../../../src/server/stores/restore.ts';
-import {
-  enrolAt,
-  newClock,
-  newTablet,
-  startTestServer,
-  type TestServer,
-  type TestTablet,
-  until,
-} from './tablets.ts';
+import { enrolAt, newClock, newTablet, until } from './tablets.ts';
+import { usePlant } from './use-plant.ts';
 
-let server: TestServer;
-let tablets: TestTablet[];
-
-beforeEach(async () => {
-  server = await startTestServer();
-  tablets = [];
-});
-afterEach(async () => {
-  await Promise.all(tablets.map((tablet) => tablet.stop()));
-  await server.stop();
-});
-
-async function join2(name: string): Promise<TestTablet> {
-  const tablet = await newTablet(name, server.running.url);
-  tablets.push(tablet);
-  await enrolAt(server.running, tablet);
-  return tablet;
-}
+const plant = usePlant();
 
 const ids = (entries: readonly Entry[]) => entries.map(entryId);
 const onServer = async () =>
-  (await server.running.store.page(0, 10_000)).map((row) => JSON.parse(row.text) as Entry);
+  (await plant.server.running.store.page(0, 10_000)).map((row) => JSON.parse(row.text) as Entry);
 const all = (count: number) =>
-  until(`${count} entries everywhere`, () => tablets.every((one) => one.log.entries().length === count));
+  until(`${count} entries everywhere`, () =>
+    plant.tablets.every((one) => one.log.entries().length === count),
+  );
 
 describe('startSync()', () => {
   it('stays alone before enrolment and asks the network nothing', async () => {
@@ -55,8 +33,8 @@ describe('startSync()', () => {
   });
 
   it('brings what was written before enrolment, then each entry as it is written, to the other tablet', async () => {
-    const a = await join2('a');
-    const b = await join2('b');
+    const a = await plant.join('a');
+    const b = await plant.join('b');
     a.log.write(3);
     b.log.write(2);
     a.start();
@@ -74,7 +52,7 @@ describe('startSync()', () => {
   });
 
   it('signs what had no signature, so that every entry on the server is signed by its tablet', async () => {
-    const a = await join2('a');
+    const a = await plant.join('a');
     a.log.write(4);
     a.start();
     await until('4 entries', async () => (await onServer()).length === 4);
@@ -84,23 +62,23 @@ describe('startSync()', () => {
   });
 
   it('pushes a backlog of several pages and tells how much is left', async () => {
-    const a = await join2('a');
+    const a = await plant.join('a');
     a.log.write(1_234, (seq) => ({ seq, text: 'x'.repeat(500) }));
     a.start();
-    await until('all of it', async () => (await server.running.store.head()).pos === 1_234);
+    await until('all of it', async () => (await plant.server.running.store.head()).pos === 1_234);
     await until('no backlog', () => a.status()?.backlog === 0);
     const log = await onServer();
     expect(verifyChains(log)).toMatchObject({ ok: true, entries: 1_234 });
   });
 
   it('goes on after the server was away, with nothing lost or doubled', async () => {
-    const a = await join2('a');
-    const b = await join2('b');
+    const a = await plant.join('a');
+    const b = await plant.join('b');
     a.start();
     b.start();
     a.log.write(2);
     await all(2);
-    await server.restart(async () => {
+    await plant.server.restart(async () => {
       a.log.write(3);
       b.log.write(1);
       await until('waiting', () => a.status()?.reason === 'unreachable');
@@ -110,60 +88,60 @@ describe('startSync()', () => {
   });
 
   it('loses nothing when an old backup is put back, not even what only other tablets still hold', async () => {
-    const a = await join2('a');
-    const b = await join2('b');
+    const a = await plant.join('a');
+    const b = await plant.join('b');
     a.start();
     b.start();
     a.log.write(3);
     await all(3);
-    const backup = join(server.folder, 'night.sqlite');
-    await server.running.store.backupTo(backup);
+    const backup = join(plant.server.folder, 'night.sqlite');
+    await plant.server.running.store.backupTo(backup);
     a.log.write(4);
     b.log.write(2);
     await all(9);
     // Tablet a is dropped after the backup; what it wrote since lives on b alone.
     await a.stop();
-    tablets = [b];
-    await server.restart(async () => {
-      const { folder, settings } = server;
+    plant.tablets.splice(0, plant.tablets.length, b);
+    await plant.server.restart(async () => {
+      const { folder, settings } = plant.server;
       await restoreInto({ file: backup, folder, database: null, nowMs: settings.clock.nowMs, replace: true });
     });
-    await until('all offered again', async () => (await server.running.store.head()).pos === 9);
+    await until('all offered again', async () => (await plant.server.running.store.head()).pos === 9);
     expect(ids(await onServer()).sort()).toEqual(ids(b.log.entries()).sort());
-    const c = await join2('c');
+    const c = await plant.join('c');
     c.start();
     await all(9);
   });
 
   it('notices a log put back by hand under the same epoch, also when it has grown past the old place', async () => {
-    const a = await join2('a');
-    const b = await join2('b');
+    const a = await plant.join('a');
+    const b = await plant.join('b');
     a.start();
     b.start();
     a.log.write(3);
     await all(3);
-    const copy = join(server.folder, 'by-hand.sqlite');
-    await server.running.store.backupTo(copy);
+    const copy = join(plant.server.folder, 'by-hand.sqlite');
+    await plant.server.running.store.backupTo(copy);
     b.log.write(3);
     await all(6);
     await b.stop();
     await a.stop();
-    await server.restart(() => {
+    await plant.server.restart(() => {
       for (const end of ['', '-wal', '-shm'])
-        rmSync(join(server.folder, `log.sqlite${end}`), { force: true });
-      copyFileSync(copy, join(server.folder, 'log.sqlite'));
+        rmSync(join(plant.server.folder, `log.sqlite${end}`), { force: true });
+      copyFileSync(copy, join(plant.server.folder, 'log.sqlite'));
     });
-    const c = await join2('c');
+    const c = await plant.join('c');
     c.log.write(5);
     c.start();
-    await until("c's entries", async () => (await server.running.store.head()).pos === 8);
+    await until("c's entries", async () => (await plant.server.running.store.head()).pos === 8);
     a.start();
     b.start();
     await all(11);
   });
 
   it('keeps signed checkpoints that show a cut or rewritten log on the server', async () => {
-    const a = await join2('a');
+    const a = await plant.join('a');
     a.log.write(5);
     a.start();
     await until('a checkpoint of all', () => a.log.checkpoints.some((point) => point.pos === 5));
@@ -179,7 +157,7 @@ describe('startSync()', () => {
   });
 
   it('tells that an entry was put aside, and keeps the rest of that chain on the tablet', async () => {
-    const a = await join2('a');
+    const a = await plant.join('a');
     a.log.write(2);
     const [, second] = a.log.entries();
     const forged = { ...(second as Entry), payload: { text: 'changed on the disk' } };
@@ -192,7 +170,7 @@ describe('startSync()', () => {
     await until('the news', () => (a.status()?.aside.length ?? 0) > 0);
     expect(a.status()?.aside).toEqual(['a/e1/2 hash-differs']);
     expect(await onServer()).toHaveLength(1);
-    expect((await server.running.store.asides()).map((aside) => [aside.id, aside.fault])).toEqual([
+    expect((await plant.server.running.store.asides()).map((aside) => [aside.id, aside.fault])).toEqual([
       ['a/e1/2', 'hash-differs'],
     ]);
   });
@@ -200,24 +178,24 @@ describe('startSync()', () => {
   it('syncs with a tablet clock that is a day off, and the server tells the drift without refusing', async () => {
     const clock = newClock();
     clock.shiftMs = 86_400_000;
-    const a = await newTablet('a', server.running.url, clock);
-    tablets.push(a);
-    await enrolAt(server.running, a);
+    const a = await newTablet('a', plant.server.running.url, clock);
+    plant.tablets.push(a);
+    await enrolAt(plant.server.running, a);
     a.log.write(1);
     a.start();
     await until('the entry', async () => (await onServer()).length === 1);
     await until('the offset', () => Math.abs((a.status()?.clockOffMs ?? 0) + 86_400_000) < 60_000);
-    await server.running.context.seen.write();
-    const [told] = await server.running.store.listTablets();
+    await plant.server.running.context.seen.write();
+    const [told] = await plant.server.running.store.listTablets();
     expect(Math.abs((told?.clockOffMs ?? 0) - 86_400_000)).toBeLessThan(60_000);
   });
 
   it('starts a new tablet from a snapshot, and brings the history in behind it', async () => {
-    const a = await join2('a');
+    const a = await plant.join('a');
     a.log.write(700);
     a.start();
-    await until('700 entries', async () => (await server.running.store.head()).pos === 700);
-    const { pos, root } = await server.running.store.head();
+    await until('700 entries', async () => (await plant.server.running.store.head()).pos === 700);
+    const { pos, root } = await plant.server.running.store.head();
     const { gzipSync } = await import('node:zlib');
     const state = {
       folded: 700,
@@ -225,7 +203,7 @@ describe('startSync()', () => {
     };
     const bytes = gzipSync(JSON.stringify(state));
     expect(bytes.length).toBeGreaterThan(2_000);
-    await server.running.store.putSnapshot({
+    await plant.server.running.store.putSnapshot({
       fold: 'f1',
       cursor: { pos, root },
       tablet: 'a',
@@ -233,9 +211,9 @@ describe('startSync()', () => {
       bytes,
     });
     a.log.write(3);
-    await until('the tail', async () => (await server.running.store.head()).pos === 703);
-    const b = await newTablet('b', server.running.url);
-    tablets.push(b);
+    await until('the tail', async () => (await plant.server.running.store.head()).pos === 703);
+    const b = await newTablet('b', plant.server.running.url);
+    plant.tablets.push(b);
     const taken: unknown[] = [];
     let first: readonly Entry[] | null = null;
     b.log.onTaken((entries) => {
@@ -250,7 +228,7 @@ describe('startSync()', () => {
       },
     };
     Object.assign(b.log, { snapshots });
-    await enrolAt(server.running, b);
+    await enrolAt(plant.server.running, b);
     b.start();
     await all(703);
     expect(taken).toEqual([state]);
@@ -259,7 +237,7 @@ describe('startSync()', () => {
   });
 
   it('gives a snapshot when the server wants one', async () => {
-    const a = await join2('a');
+    const a = await plant.join('a');
     const snapshots = {
       fold: 'f2',
       make: async () => new TextEncoder().encode('{"state":1}'),
@@ -268,8 +246,8 @@ describe('startSync()', () => {
     Object.assign(a.log, { snapshots });
     a.log.write(5_600);
     a.start();
-    await until('the snapshot', async () => (await server.running.store.snapshot('f2')) !== null);
-    const kept = await server.running.store.snapshot('f2');
+    await until('the snapshot', async () => (await plant.server.running.store.snapshot('f2')) !== null);
+    const kept = await plant.server.running.store.snapshot('f2');
     const { gunzipSync } = await import('node:zlib');
     expect(gunzipSync(kept?.bytes ?? new Uint8Array()).toString()).toBe('{"state":1}');
     expect(kept?.tablet).toBe('a');

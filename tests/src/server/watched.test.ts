@@ -4,35 +4,27 @@
 import { closeSync, openSync, readFileSync, statSync, writeSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { checkedSchema, offeredSchema, pushedSchema } from '../../../shared/wire/messages.ts';
 import { troubleOf } from '../../../src/server/health.ts';
 import { openSqlite } from '../../../src/server/stores/sqlite/open.ts';
 import { newFolder } from '../../contract/databases.ts';
 import { makeChain, toChecked } from '../../contract/entries.ts';
-import { enrolAt, newTablet, startTestServer, type TestServer, type TestTablet } from './tablets.ts';
+import { newTablet, type TestTablet } from './tablets.ts';
+import { usePlant } from './use-plant.ts';
 
-let server: TestServer;
 let lines: string[];
-
-beforeEach(async () => {
+beforeEach(() => {
   lines = [];
-  server = await startTestServer({ logLevel: 'warn', logTo: { write: (line) => void lines.push(line) } });
 });
-afterEach(() => server.stop());
-
-async function joined(name: string): Promise<TestTablet> {
-  const tablet = await newTablet(name, server.running.url);
-  await enrolAt(server.running, tablet);
-  return tablet;
-}
+const plant = usePlant({ logLevel: 'warn', logTo: { write: (line) => void lines.push(line) } });
 
 async function health(): Promise<{
   readonly status: number;
   readonly ok: boolean;
   readonly degraded?: string[];
 }> {
-  const response = await fetch(`${server.running.url}/health`);
+  const response = await fetch(`${plant.server.running.url}/health`);
   return { status: response.status, ...((await response.json()) as { ok: boolean; degraded?: string[] }) };
 }
 const push = async (tablet: TestTablet, count: number) => {
@@ -49,10 +41,10 @@ const logged = (key: string) =>
 
 describe('a full disk', () => {
   it('is named to the tablet, in the health and in the log, and is over with the next entry written', async () => {
-    const tablet = await joined('t1');
+    const tablet = await plant.join('t1');
     const folder = newFolder();
     const full = await openSqlite({ folder: folder.path, nowMs: Date.now, mostPages: 40 });
-    const { store } = server.running;
+    const { store } = plant.server.running;
     const { append } = store;
     // What the disk said: that nothing could be rolled back would hide it.
     const filling = makeChain({ tablet: 'x', count: 5_000, payload: () => ({ text: 'x'.repeat(500) }) });
@@ -93,11 +85,11 @@ describe('a full disk', () => {
 });
 
 describe('a store', () => {
-  const file = () => join(server.folder, 'log.sqlite');
+  const file = () => join(plant.server.folder, 'log.sqlite');
 
   it('that is sound is found so', async () => {
-    await push(await joined('t1'), 300);
-    await server.running.context.health.look();
+    await push(await plant.join('t1'), 300);
+    await plant.server.running.context.health.look();
     expect(await health()).toMatchObject({ ok: true });
   });
 
@@ -106,25 +98,25 @@ describe('a store', () => {
     ['a running hash', `update entries set root = '${'0'.repeat(64)}' where seq = 7`, 'log-broken'],
     ['a row taken out', 'delete from entries where seq = 7', 'log-broken'],
   ])('in which somebody changed %s is told of, with the place', async (_, statement, trouble) => {
-    await push(await joined('t1'), 20);
+    await push(await plant.join('t1'), 20);
     const raw = new Database(file());
     raw.exec(statement);
     raw.close();
-    await server.running.context.health.look();
+    await plant.server.running.context.health.look();
     expect(await health()).toMatchObject({ ok: false, degraded: [trouble] });
     expect(String(logged('store')[0]?.['where'])).toMatch(/t1\/e1\/[78]/);
   });
 
   it('with a damaged page is told of, though nobody asked for that page', async () => {
-    await push(await joined('t1'), 500);
-    await server.restart(() => {
+    await push(await plant.join('t1'), 500);
+    await plant.server.restart(() => {
       const page = Math.floor(readFileSync(file()).indexOf('"note 100"') / 16_384);
       expect(page).toBeGreaterThan(1);
       const handle = openSync(file(), 'r+');
       writeSync(handle, Buffer.alloc(16_384, 0x5a), 0, 16_384, page * 16_384);
       closeSync(handle);
     });
-    await server.running.context.health.look();
+    await plant.server.running.context.health.look();
     expect((await health()).degraded).toContain('damaged');
   });
 });
@@ -132,10 +124,10 @@ describe('a store', () => {
 describe('what the server counts', () => {
   it('is for whoever holds the key in the data folder', async () => {
     const ask = (authorization: string) =>
-      fetch(`${server.running.url}/metrics`, { headers: { authorization } });
+      fetch(`${plant.server.running.url}/metrics`, { headers: { authorization } });
     expect((await ask('')).status).toBe(401);
     expect((await ask('Bearer x')).status).toBe(401);
-    const file = join(server.folder, 'metrics.key');
+    const file = join(plant.server.folder, 'metrics.key');
     expect((statSync(file).mode & 0o777).toString(8)).toBe('600');
     const answer = await ask(`Bearer ${readFileSync(file, 'utf8').trim()}`);
     expect(await answer.text()).toContain('reelward_entries_total');
@@ -144,11 +136,11 @@ describe('what the server counts', () => {
 
 describe('the log', () => {
   it('has a line with its own code for each try of somebody who may not', async () => {
-    const [tablet, stranger] = [await joined('t1'), await newTablet('nobody', server.running.url)];
+    const [tablet, stranger] = [await plant.join('t1'), await newTablet('nobody', plant.server.running.url)];
     await stranger.caller.call('/api/offer', offeredSchema, { json: { heads: [] } });
-    await server.running.store.revokeTablet('t1', Date.now());
+    await plant.server.running.store.revokeTablet('t1', Date.now());
     await tablet.caller.call('/api/offer', offeredSchema, { json: { heads: [] } });
-    const [other] = [await joined('t2')];
+    const [other] = [await plant.join('t2')];
     await other.caller.call('/api/people/check', checkedSchema, {
       json: { badge: 'B-9', person: null, pin: '1' },
     });
@@ -165,7 +157,8 @@ describe('the log', () => {
 
 describe('every answer', () => {
   it('asks the browser for the camera alone', async () => {
-    const policy = (await fetch(`${server.running.url}/api/info`)).headers.get('permissions-policy') ?? '';
+    const policy =
+      (await fetch(`${plant.server.running.url}/api/info`)).headers.get('permissions-policy') ?? '';
     expect(policy).toContain('camera=(self)');
     for (const name of ['microphone', 'geolocation', 'usb', 'payment'])
       expect(policy).toContain(`${name}=()`);
