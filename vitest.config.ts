@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 import { aheadOf } from './tests/e2e/support/hour.ts';
 
@@ -19,6 +20,8 @@ export default defineConfig({
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
           exclude: ['tests/e2e/**', 'tests/bench/**'],
           setupFiles: ['tests/src/app/every-word.ts'],
+          // By itself vitest leaves one core free, which on a machine of two is half of it.
+          maxWorkers: Math.max(2, availableParallelism() - 1),
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },
@@ -29,6 +32,7 @@ export default defineConfig({
           name: 'e2e',
           include: ['tests/e2e/**/*.e2e.ts'],
           setupFiles: ['tests/e2e/support/ahead.mjs'],
+          globalSetup: ['tests/e2e/support/look-script.ts'],
           sequence: { groupOrder: 1 },
           maxWorkers: 2,
           maxConcurrency: 2,

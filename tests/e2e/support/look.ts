@@ -4,10 +4,8 @@
 // Called after every step of the browser tests and at every stop of the tour. What it finds must stand for a moment: a screen that
 // is still being drawn is no fault.
 
-import { readFile } from 'node:fs/promises';
-import path from 'node:path';
 import type { ConsoleMessage, Page } from 'playwright-core';
-import { build } from 'vite';
+import { inject } from 'vitest';
 import type { Checks, LookScope } from './look/page.ts';
 
 /** What is looked at, and how. */
@@ -22,29 +20,6 @@ export interface LookOptions extends Partial<Checks> {
   readonly except?: readonly RegExp[];
   /** How long a fault must stand until it is one, ms. */
   readonly patienceMs?: number;
-}
-
-const root = path.resolve(import.meta.dirname, '../../..');
-let script: Promise<string> | null = null;
-let axe: Promise<string> | null = null;
-
-/** The checks as one script for the page. */
-function pageScript(): Promise<string> {
-  script ??= build({
-    configFile: false,
-    root: import.meta.dirname,
-    logLevel: 'error',
-    build: {
-      write: false,
-      minify: false,
-      lib: { entry: path.join(import.meta.dirname, 'look/page.ts'), formats: ['iife'], name: 'lookPage' },
-    },
-  }).then((built) => {
-    const [output] = [built].flat();
-    if (!output || !('output' in output)) throw new TypeError('Cannot look as the checks were not built');
-    return output.output[0].code;
-  });
-  return script;
 }
 
 const told = new WeakMap<Page, string[]>();
@@ -105,7 +80,7 @@ async function lookOnce(page: Page, checks: Checks): Promise<readonly string[]> 
     checks,
   );
   if (seen) return seen;
-  await page.evaluate(await pageScript());
+  await page.evaluate(inject('lookScript'));
   return page.evaluate((asked) => (globalThis as unknown as LookScope).lookInPage?.(asked) ?? [], checks);
 }
 
@@ -119,8 +94,7 @@ interface AxeScope {
 
 /** What axe-core finds, all of its weights. */
 async function axeFinds(page: Page, how: true | 'contrast'): Promise<readonly string[]> {
-  axe ??= readFile(path.join(root, 'node_modules/axe-core/axe.min.js'), 'utf8');
-  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(await axe);
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(inject('axeScript'));
   return page.evaluate(
     async (only) => {
       const scope = globalThis as unknown as AxeScope;

@@ -34,14 +34,19 @@ export class Shots {
 
   /** Takes a picture of where a leg could not go on. */
   async takeLost(page: Page, leg: string): Promise<void> {
-    await page.screenshot({ path: path.join(this.#folder, `lost-${leg.replaceAll(' ', '-')}.png`) });
+    await page.screenshot({ path: path.join(this.#folder, `lost-${fileName(leg)}.png`) });
+  }
+
+  /** Takes a picture of a stop at which something was found. */
+  async takeFound(page: Page, stop: string): Promise<void> {
+    await page.screenshot({ path: path.join(this.#folder, `found-${fileName(stop)}.png`) });
   }
 
   /** Takes one picture for a sheet. */
   async take(page: Page, sheet: string, name: string): Promise<void> {
     const shots = this.#sheets.get(sheet) ?? [];
     const number = String(shots.length + 1).padStart(3, '0');
-    const file = path.join(this.#folder, sheet, `${number}-${name.replace(/\W+/g, '-')}.jpg`);
+    const file = path.join(this.#folder, sheet, `${number}-${fileName(name)}.jpg`);
     // Its place is taken before the picture is: another tablet's tour goes on meanwhile.
     this.#sheets.set(sheet, [...shots, { name, file }]);
     await page.screenshot({ type: 'jpeg', quality: 70, path: file });
@@ -53,6 +58,10 @@ export class Shots {
       await compose(browser, shots, /^1280/.test(sheet) ? 400 : 240, path.join(this.#folder, `${sheet}.png`));
     }
   }
+}
+
+function fileName(words: string): string {
+  return words.replace(/\W+/g, '-');
 }
 
 const COLUMNS = 8;
