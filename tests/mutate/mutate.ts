@@ -1,0 +1,181 @@
+// Plants a sample of faults in each room and tells which ones its own tests let live.
+
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { parseArgs } from 'node:util';
+import { chanceBelow, seededChance } from '../../shared/kit/chance.ts';
+import { projectRoot } from '../source-scan.ts';
+import { listedAmong, readEqual, staleAmong } from './equal.ts';
+import { type Mutant, mutantsOf } from './mutants.ts';
+import { everyRoom, type Room } from './rooms.ts';
+import { type Runner, startRunner } from './runner.ts';
+import { isRefused, prepareTypes, removeTypes } from './types.ts';
+
+const USAGE = `npm run mutate -- [ROOM or FILE...] [--sample=N] [--seed=N] [--files]
+  ROOM      as listed without a name; FILE a path of one of its files
+  --sample  faults tried in each file; 0 tries all
+  --seed    another number tries others
+  --files   a line for each file`;
+
+/** What became of the faults of one file or room. */
+interface Tally {
+  killed: number;
+  /** The compiler refuses them: nobody can write them. */
+  refused: number;
+  equal: number;
+  lived: Mutant[];
+  /** Listed as equal, though a test sees them. */
+  wrong: Mutant[];
+}
+
+const nothing = (): Tally => ({ killed: 0, refused: 0, equal: 0, lived: [], wrong: [] });
+
+/** So many of the faults, chosen by the seed and the file's path: adding a file changes no other's sample. All for 0. */
+export function sampleOf(
+  mutants: readonly Mutant[],
+  file: string,
+  size: number,
+  seed: number,
+): readonly Mutant[] {
+  if (size === 0 || mutants.length <= size) return mutants;
+  let mixed = seed;
+  for (const letter of file) mixed = (Math.imul(mixed, 31) + letter.charCodeAt(0)) | 0;
+  const chance = seededChance(mixed);
+  const left = [...mutants];
+  const taken = Array.from({ length: size }, () => left.splice(chanceBelow(chance, left.length), 1)[0]!);
+  return taken.sort((a, b) => a.at - b.at);
+}
+
+/** The share of faults that were seen, 0 to 1; 1 where none counts. */
+function shareOf({ killed, lived }: Tally): number {
+  const all = killed + lived.length;
+  return all === 0 ? 1 : killed / all;
+}
+
+const percent = (share: number) => `${Math.floor(share * 1000) / 10} %`;
+
+function told({ path: file, line, code, was, becomes, nth }: Mutant): string {
+  return `  ${file}:${line}  ${code}
+      ${was}  →  ${becomes}${nth > 1 ? `  (${nth}.)` : ''}`;
+}
+
+function lineOf(name: string, tally: Tally, wanted: number | null): string {
+  const { killed, refused, equal, lived } = tally;
+  const share = shareOf(tally);
+  const verdict =
+    wanted === null ? '' : share >= wanted ? `(${percent(wanted)} wanted)` : `UNDER ${percent(wanted)}`;
+  return `${name.padEnd(wanted === null ? 40 : 12)} ${percent(share).padStart(7)} ${verdict}  killed ${killed}, lived ${lived.length}, equal ${equal}, refused by the compiler ${refused}`;
+}
+
+async function tryFile(runner: Runner, sample: readonly Mutant[], tally: Tally) {
+  const isEqual = listedAmong(readEqual());
+  for (const mutant of sample) {
+    const fate = await runner.try(mutant);
+    const isListed = isEqual(mutant);
+    if (fate === 'killed' && isListed) tally.wrong.push(mutant);
+    if (fate === 'killed') tally.killed += 1;
+    else if (isListed) tally.equal += 1;
+    else if (isRefused(mutant)) tally.refused += 1;
+    else tally.lived.push(mutant);
+  }
+}
+
+function addTo(sum: Tally, part: Tally) {
+  sum.killed += part.killed;
+  sum.refused += part.refused;
+  sum.equal += part.equal;
+  sum.lived.push(...part.lived);
+  sum.wrong.push(...part.wrong);
+}
+
+interface Asked {
+  readonly sample: number | null;
+  readonly seed: number;
+  readonly areFilesTold: boolean;
+}
+
+/** Tries a room; true where its tests see as much as is wanted. */
+async function tryRoom(room: Room, { sample, seed, areFilesTold }: Asked): Promise<boolean> {
+  const files = room.files.map((file) => ({
+    path: file,
+    source: readFileSync(path.join(projectRoot, file), 'utf8'),
+  }));
+  const runner = await startRunner(files, room.tests);
+  const sum = nothing();
+  try {
+    for (const file of files) {
+      const tally = nothing();
+      await tryFile(runner, sampleOf(mutantsOf(file), file.path, sample ?? room.sample, seed), tally);
+      if (areFilesTold) console.log(lineOf(file.path, tally, null));
+      for (const mutant of tally.lived) console.log(told(mutant));
+      for (const mutant of tally.wrong) console.log(`listed as equal, but a test sees it:\n${told(mutant)}`);
+      addTo(sum, tally);
+    }
+  } finally {
+    await runner.close();
+  }
+  console.log(lineOf(room.name, sum, room.wanted));
+  return shareOf(sum) >= room.wanted && sum.wrong.length === 0;
+}
+
+/** The rooms asked for, narrowed to the files asked for; null where a name is none. */
+function chosen(names: readonly string[]): readonly Room[] | null {
+  const rooms = everyRoom();
+  if (names.length === 0) return rooms;
+  const isKnown = (name: string) => rooms.some((room) => room.name === name || room.files.includes(name));
+  if (!names.every(isKnown)) return null;
+  return rooms
+    .map((room) =>
+      names.includes(room.name)
+        ? room
+        : { ...room, files: room.files.filter((file) => names.includes(file)) },
+    )
+    .filter(({ files }) => files.length > 0);
+}
+
+function tellStale(rooms: readonly Room[]): boolean {
+  const paths = rooms.flatMap(({ files }) => files);
+  const files = paths.map((file) => ({
+    path: file,
+    source: readFileSync(path.join(projectRoot, file), 'utf8'),
+  }));
+  const stale = staleAmong(readEqual(), files);
+  for (const { path: file, code, was, becomes } of stale)
+    console.log(
+      `tests/mutate/equal.json: no such fault any more, or no reason: ${file}  ${code}  ${was} → ${becomes}`,
+    );
+  return stale.length > 0;
+}
+
+/** Runs the command; its exit code: 0 all rooms reach what is wanted, 1 one does not, 2 not understood. */
+export async function mutate(args: readonly string[]): Promise<number> {
+  const { values, positionals } = parseArgs({
+    args: [...args],
+    allowPositionals: true,
+    options: {
+      sample: { type: 'string' },
+      seed: { type: 'string', default: '1' },
+      files: { type: 'boolean', default: false },
+    },
+  });
+  const rooms = chosen(positionals);
+  const numbers = [values.sample ?? '0', values.seed].map(Number);
+  if (rooms === null || !numbers.every(Number.isInteger)) {
+    console.error(
+      `${USAGE}\nRooms: ${everyRoom()
+        .map(({ name }) => name)
+        .join(', ')}`,
+    );
+    return 2;
+  }
+  const sample = values.sample === undefined ? null : Number(values.sample);
+  const asked = { sample, seed: Number(values.seed), areFilesTold: values.files };
+  let isGood = !tellStale(everyRoom());
+  prepareTypes();
+  try {
+    for (const room of rooms) if (!(await tryRoom(room, asked))) isGood = false;
+  } finally {
+    removeTypes();
+  }
+  return isGood ? 0 : 1;
+}
