@@ -66,9 +66,7 @@ describe('what is planted', () => {
   });
 
   test('marks the file and each function in it', () => {
-    const marks = [...marked(file(source), 10).matchAll(/__reached\?\.add\((\d+)\)/g)].map(
-      ([, each]) => each,
-    );
+    const marks = [...marked(file(source), 10).matchAll(/__reach\?\.\((\d+)\)/g)].map(([, each]) => each);
     expect(marks).toEqual(['10', '11', '12']);
   });
 

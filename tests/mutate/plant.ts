@@ -32,10 +32,10 @@ export function bodyAt(bodies: readonly Node[], at: number): number {
   return holds.at(-1) ?? 0;
 }
 
-/** The file with a mark in each body: `__reached` gets `first` and the numbers after it. */
+/** The file with a mark in each body: `__reach` is told `first` and the numbers after it. */
 export function marked(file: SourceFile, first: number): string {
   const edits = bodiesOf(file).flatMap((body, index): readonly Edit[] => {
-    const mark = `globalThis.__reached?.add(${first + index})`;
+    const mark = `globalThis.__reach?.(${first + index})`;
     if (body.type === 'Program') return [{ start: 0, end: 0, text: `${mark};` }];
     if (body.type === 'BlockStatement')
       return [{ start: body.start + 1, end: body.start + 1, text: `${mark};` }];

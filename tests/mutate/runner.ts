@@ -85,7 +85,7 @@ export async function startRunner(files: readonly SourceFile[], tests: readonly 
       watch: false,
       silent: true,
       include: tests.flatMap((folder) => [`${folder}/**/*.test.ts`, `${folder}/**/*.test.tsx`]),
-      setupFiles: ['tests/src/app/every-word.ts', 'tests/mutate/setup.ts'],
+      setupFiles: ['tests/mutate/setup.ts', 'tests/src/app/every-word.ts'],
       pool: 'threads',
       isolate: false,
       maxWorkers: 1,
@@ -94,7 +94,7 @@ export async function startRunner(files: readonly SourceFile[], tests: readonly 
       hookTimeout: 60_000,
       reporters: [{} as Reporter],
       sequence: { sequencer: AsGiven },
-      provide: { mutateTurns: AT_FIRST_TURNS, mutateMarks: true },
+      provide: { mutateTurns: AT_FIRST_TURNS, mutateMarks: next },
     },
     { plugins: [plugin(new Map(files.map((file) => [file.path, file])), first, now)] },
   );
@@ -102,7 +102,7 @@ export async function startRunner(files: readonly SourceFile[], tests: readonly 
   now.isMarking = false;
   for (const file of files) vitest.invalidateFile(absolute(file.path));
   vitest.provide('mutateTurns', turns * MORE_TURNS + SPARE_TURNS);
-  vitest.provide('mutateMarks', false);
+  vitest.provide('mutateMarks', 0);
 
   return {
     async try(mutant) {

@@ -7,8 +7,8 @@ declare module 'vitest' {
   interface ProvidedContext {
     /** Turns of loops that one test may take. */
     mutateTurns: number;
-    /** The first run marks who comes by where. */
-    mutateMarks: boolean;
+    /** How many bodies the first run marks; 0 afterwards. */
+    mutateMarks: number;
   }
   interface TaskMeta {
     /** Numbers of bodies that a test came by, those that ran as files were read among them. */
@@ -17,7 +17,7 @@ declare module 'vitest' {
   }
 }
 
-const own = globalThis as unknown as { __reached?: Set<number>; __turn?: () => void };
+const own = globalThis as unknown as { __reach?: (body: number) => void; __turn?: () => void };
 const most = inject('mutateTurns');
 let turns = 0;
 own.__turn = () => {
@@ -28,18 +28,22 @@ own.__turn = () => {
 // One counterexample is enough; a smaller one is looked for by people only.
 fastCheck.configureGlobal({ ...fastCheck.readConfigureGlobal(), endOnFailure: true });
 
-if (inject('mutateMarks')) {
-  own.__reached ??= new Set();
-  const outside = own.__reached;
-  let before: readonly number[] = [...outside];
+const bodies = inject('mutateMarks');
+if (bodies > 0) {
+  /** 1 for a body that was come by outside tests (as files are read, or before all tests of a suite), and for one of the test. */
+  const outside = new Uint8Array(bodies);
+  const within = new Uint8Array(bodies);
+  let marks = outside;
+  own.__reach = (body) => {
+    marks[body] = 1;
+  };
   beforeEach(() => {
-    before = [...new Set([...before, ...outside])];
-    outside.clear();
+    marks = within.fill(0);
   });
   afterEach(({ task }) => {
-    task.meta.reached = [...new Set([...before, ...outside])];
+    task.meta.reached = [...within.keys()].filter((body) => within[body] === 1 || outside[body] === 1);
     task.meta.turns = turns;
-    outside.clear();
+    marks = outside;
   });
 }
 beforeEach(() => {
