@@ -205,14 +205,14 @@ describe('what is known of a part', () => {
 describe('a reel of level 6', () => {
   const level6 = { level: '6', bodyMm: null } as const;
 
-  test('has no life before somebody entered the time on its label, and then that time in hours', () => {
+  test('asks for the time on its label until somebody entered it; before its bake it has no life either way', () => {
     const story = beginStory();
     tellPlant(story);
     const life = () =>
       reelLife(story.floor(), 'K1', { line: 'L1', part: level6, openedMs: startMs, nowMs: startMs });
     expect(life()).toMatchObject({ wantsLabelTime: true, leftSeconds: 0 });
     story.tell('reel.timed', { reel: 'K1', hours: 6 });
-    expect(life()).toMatchObject({ wantsLabelTime: false, leftSeconds: 6 * 3600 });
+    expect(life()).toMatchObject({ wantsLabelTime: false, leftSeconds: 0 });
   });
 
   test('is the only one that is asked for that time', () => {
