@@ -11,6 +11,9 @@ const copy = path.join(projectRoot, '.tmp', 'mutate');
 const manifest = createRequire(import.meta.url).resolve('typescript/package.json');
 const compiler = path.join(path.dirname(manifest), JSON.parse(readFileSync(manifest, 'utf8')).bin.tsc);
 
+/** A fault that leaves a name without use is one all the same. */
+const UNUSED_IS_FINE = ['--noUnusedLocals', 'false', '--noUnusedParameters', 'false'];
+
 /** Copies what is compiled; within the project, so that packages are found. */
 export function prepareTypes(): void {
   rmSync(copy, { recursive: true, force: true });
@@ -24,9 +27,11 @@ export function isRefused({ path: file, edits }: Mutant): boolean {
   const source = readFileSync(path.join(projectRoot, file), 'utf8');
   const project = file.startsWith('shared/') ? 'shared' : 'src/app';
   writeFileSync(path.join(copy, file), edited(source, edits));
-  const { status } = spawnSync(process.execPath, [compiler, '-p', path.join(copy, project)], {
-    stdio: 'ignore',
-  });
+  const { status } = spawnSync(
+    process.execPath,
+    [compiler, '-p', path.join(copy, project), ...UNUSED_IS_FINE],
+    { stdio: 'ignore' },
+  );
   writeFileSync(path.join(copy, file), source);
   return status !== 0;
 }
