@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { type Equal, listedAmong, staleAmong } from './equal.ts';
 import { edited, mutantsOf } from './mutants.ts';
 import { sampleOf } from './mutate.ts';
-import { bodiesOf, bodyAt, marked, planted } from './plant.ts';
+import { armed, bodiesOf, bodyAt, marked, planted } from './plant.ts';
 
 const file = (source: string) => ({ path: 'shared/x.ts', source });
 const faults = (source: string) => mutantsOf(file(source)).map(({ edits }) => edited(source, edits));
@@ -63,6 +63,31 @@ describe('what is planted', () => {
     expect(planted(file('while (a < b) { a += 1; }'), fault!.edits)).toBe(
       'while (a < b) {globalThis.__turn?.(); a -= 1; }',
     );
+  });
+
+  test('can be switched fault by fault, and is the file as it was without one', () => {
+    const lines = [
+      'const list = [3, 1, 2];',
+      'const none = undefined;',
+      'function f(a, b) {',
+      '  if (a < b && !none?.some((c) => c > 1).length) { return a - b; }',
+      '  let sum = 0;',
+      '  for (const each of list.filter((c) => c !== a)) { sum += each; }',
+      '  return none?.[0] ?? sum;',
+      '}',
+    ];
+    const program = file(lines.join('\n'));
+    const mutants = mutantsOf(program);
+    const answers = (source: string, fault: number) => {
+      const calls =
+        '[[1, 2], [2, 1], [3, 3]].map(([a, b]) => { try { return f(a, b); } catch { return "threw"; } })';
+      return new Function('globalThis', `${source}\nreturn ${calls};`)({ __fault: fault });
+    };
+    const text = armed(program, new Map(mutants.map((mutant, at) => [mutant, at + 1])));
+    expect(answers(text, 0)).toEqual(answers(program.source, 0));
+    for (const [at, { edits, becomes }] of mutants.entries())
+      expect(answers(text, at + 1), becomes).toEqual(answers(edited(program.source, edits), 0));
+    expect(mutants.length).toBeGreaterThan(20);
   });
 
   test('marks the file and each function in it', () => {

@@ -27,6 +27,8 @@ export interface Mutant {
   /** Which of the faults that read the same in this file, from 1. */
   readonly nth: number;
   readonly edits: readonly Edit[];
+  /** The smallest piece that can be switched between both: an expression, or a block. */
+  readonly piece: { readonly start: number; readonly end: number; readonly isBlock: boolean };
 }
 
 /** Operators and what a slip makes of them. */
@@ -68,6 +70,14 @@ const FORGOTTEN = new Set(['filter', 'toSorted', 'slice', 'toReversed', 'trim'])
 /** Types are the compiler's matter; these hold values all the same. */
 const HOLDS_VALUE = new Set(['TSAsExpression', 'TSNonNullExpression', 'TSSatisfiesExpression']);
 
+/** What a chain of `?.` is made of. */
+const IN_CHAIN = new Set(['MemberExpression', 'CallExpression']);
+
+/** True for the name of a property, which may look like a number. */
+function isName(node: Node, child: Node): boolean {
+  return node['key'] === child && node['computed'] !== true && node['shorthand'] !== true;
+}
+
 /** Longer texts are told by their beginning. */
 const LONGEST_TEXT = 120;
 
@@ -105,7 +115,10 @@ export function mutantsOf(file: SourceFile): readonly Mutant[] {
     const text = [code, was, becomes].join('\n');
     const nth = (seen.get(text) ?? 0) + 1;
     seen.set(text, nth);
-    found.push({ path, line, at: node.start, code, was, becomes, nth, edits });
+    const isBlock = node.type === 'BlockStatement';
+    const whole = !isBlock && IN_CHAIN.has(node.type) ? (chain ?? node) : node;
+    const piece = { start: whole.start, end: whole.end, isBlock };
+    found.push({ path, line, at: node.start, code, was, becomes, nth, edits, piece });
   };
   const replace = (node: Node, text: string) => add(node, [{ start: node.start, end: node.end, text }]);
 
@@ -173,11 +186,17 @@ export function mutantsOf(file: SourceFile): readonly Mutant[] {
     if (FORGOTTEN.has(name)) replace(node, textOf(callee['object'] as Node));
   };
 
+  /** The chain of `?.` that is being walked; a part of it cannot be switched alone, since its end ends all of it. */
+  let chain: Node | null = null;
   const walk = (node: Node) => {
     if (node.type === 'ImportDeclaration' || (node.type.startsWith('TS') && !HOLDS_VALUE.has(node.type)))
       return;
+    const around = chain;
+    if (node.type === 'ChainExpression') chain = node;
+    else if (!IN_CHAIN.has(node.type) && !HOLDS_VALUE.has(node.type)) chain = null;
     see(node);
-    for (const child of childrenOf(node)) walk(child);
+    for (const child of childrenOf(node)) if (!isName(node, child)) walk(child);
+    chain = around;
   };
   walk(parseSource(file).program);
   return found.sort((a, b) => a.at - b.at);

@@ -8,7 +8,7 @@ import { projectRoot } from '../source-scan.ts';
 import { listedAmong, readEqual, staleAmong } from './equal.ts';
 import { type Mutant, mutantsOf } from './mutants.ts';
 import { everyRoom, type Room } from './rooms.ts';
-import { type Runner, startRunner } from './runner.ts';
+import { startRunner } from './runner.ts';
 import { isRefused, prepareTypes, removeTypes } from './types.ts';
 
 const USAGE = `npm run mutate -- [ROOM or FILE...] [--sample=N] [--seed=N] [--files]
@@ -67,17 +67,20 @@ function lineOf(name: string, tally: Tally, wanted: number | null): string {
   return `${name.padEnd(wanted === null ? 40 : 12)} ${percent(share).padStart(7)} ${verdict}  killed ${killed}, lived ${lived.length}, equal ${equal}, refused by the compiler ${refused}`;
 }
 
-async function tryFile(runner: Runner, sample: readonly Mutant[], tally: Tally) {
+/** Tallies one file's faults, once it is known which ones tests see. */
+function tallyOf(faults: readonly Mutant[], seen: ReadonlySet<Mutant>): Tally {
+  const tally = nothing();
   const isEqual = listedAmong(readEqual());
-  for (const mutant of sample) {
-    const fate = await runner.try(mutant);
+  for (const mutant of faults) {
     const isListed = isEqual(mutant);
-    if (fate === 'killed' && isListed) tally.wrong.push(mutant);
-    if (fate === 'killed') tally.killed += 1;
-    else if (isListed) tally.equal += 1;
+    if (seen.has(mutant)) {
+      tally.killed += 1;
+      if (isListed) tally.wrong.push(mutant);
+    } else if (isListed) tally.equal += 1;
     else if (isRefused(mutant)) tally.refused += 1;
     else tally.lived.push(mutant);
   }
+  return tally;
 }
 
 function addTo(sum: Tally, part: Tally) {
@@ -103,9 +106,10 @@ async function tryRoom(room: Room, { sample, seed, areFilesTold }: Asked): Promi
   const runner = await startRunner(files, room.tests);
   const sum = nothing();
   try {
-    for (const file of files) {
-      const tally = nothing();
-      await tryFile(runner, sampleOf(mutantsOf(file), file.path, sample ?? room.sample, seed), tally);
+    const samples = files.map((file) => sampleOf(mutantsOf(file), file.path, sample ?? room.sample, seed));
+    const seen = await runner.tryAll(samples.flat());
+    for (const [at, file] of files.entries()) {
+      const tally = tallyOf(samples[at]!, seen);
       if (areFilesTold) console.log(lineOf(file.path, tally, null));
       for (const mutant of tally.lived) console.log(told(mutant));
       for (const mutant of tally.wrong) console.log(`listed as equal, but a test sees it:\n${told(mutant)}`);

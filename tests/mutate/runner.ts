@@ -1,11 +1,13 @@
-// One warm test runner for all faults: it reads each file once and afterwards only the one that changed, and asks only the tests that
-// come by the fault, the quickest first, until one fails.
+// One warm test runner for all faults of a room. Method: a first run learns which tests come by which functions; then all faults lie in the
+// files at once and each test is run for each of its faults in one process (many.ts); what lives there is tried alone, in a process of its own.
+// Refused: a process for every fault, which costs a second each on a quiet machine.
 
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { createVitest, type Reporter, type TestSpecification, type Vitest } from 'vitest/node';
 import { projectRoot, type SourceFile } from '../source-scan.ts';
 import type { Mutant } from './mutants.ts';
-import { bodiesOf, bodyAt, counted, marked, planted } from './plant.ts';
+import { armed, bodiesOf, bodyAt, counted, marked, planted } from './plant.ts';
 
 /** One test and what it comes by. */
 interface Test {
@@ -15,28 +17,33 @@ interface Test {
   readonly reached: ReadonlySet<number>;
 }
 
-/** What became of a fault. */
-export type Fate = 'killed' | 'not-reached' | 'lived';
-
 /** Turns that a test may take beyond what the longest of the unharmed ones did. */
 const MORE_TURNS = 10;
 const SPARE_TURNS = 1_000_000;
-/** A run that takes longer than this is stuck where no turn is counted. */
+/** A test that takes longer than this with one fault is stuck where no turn is counted. */
 const STUCK_MS = 120_000;
+const LOOK_MS = 5_000;
 const AT_FIRST_TURNS = 10_000_000_000;
 
 /** The tests of one room, ready to be asked. */
 export interface Runner {
-  try(mutant: Mutant): Promise<Fate>;
+  /** Those of the faults that a test sees. */
+  tryAll(faults: readonly Mutant[]): Promise<ReadonlySet<Mutant>>;
   close(): Promise<void>;
 }
 
+/** What the tests' process writes down, since it may have to be ended. */
+const scratch = path.join(projectRoot, '.tmp', 'mutate-found');
+
 const absolute = (file: string) => path.join(projectRoot, file);
 
-/** What the runner is to read in a file's place; the file as it is for null. */
+/** What the runner is to read in a file's place. */
 interface Planting {
   isMarking: boolean;
+  /** One fault alone, as if it were written. */
   fault: Mutant | null;
+  /** Many faults, each with its number. */
+  faults: ReadonlyMap<Mutant, number>;
 }
 
 function plugin(files: ReadonlyMap<string, SourceFile>, first: ReadonlyMap<string, number>, now: Planting) {
@@ -48,8 +55,10 @@ function plugin(files: ReadonlyMap<string, SourceFile>, first: ReadonlyMap<strin
       const file = files.get(relative);
       if (!file)
         return /^(shared|src)\/.*\.tsx?$/.test(relative) ? counted({ path: relative, source: code }) : null;
+      if (now.isMarking) return marked(file, first.get(relative)!);
       if (now.fault?.path === relative) return planted(file, now.fault.edits);
-      return now.isMarking ? marked(file, first.get(relative)!) : counted(file);
+      const here = [...now.faults].filter(([mutant]) => mutant.path === relative);
+      return here.length > 0 ? armed(file, new Map(here)) : counted(file);
     },
   };
 }
@@ -76,7 +85,7 @@ export async function startRunner(files: readonly SourceFile[], tests: readonly 
     first.set(name, next);
     next += bodies.get(name)!.length;
   }
-  const now: Planting = { isMarking: true, fault: null };
+  const now: Planting = { isMarking: true, fault: null, faults: new Map() };
   const vitest = await createVitest(
     'test',
     {
@@ -86,15 +95,20 @@ export async function startRunner(files: readonly SourceFile[], tests: readonly 
       silent: true,
       include: tests.flatMap((folder) => [`${folder}/**/*.test.ts`, `${folder}/**/*.test.tsx`]),
       setupFiles: ['tests/mutate/setup.ts', 'tests/src/app/every-word.ts'],
+      runner: 'tests/mutate/many.ts',
       pool: 'threads',
       isolate: false,
       maxWorkers: 1,
-      bail: 1,
       testTimeout: 60_000,
       hookTimeout: 60_000,
       reporters: [{} as Reporter],
       sequence: { sequencer: AsGiven },
-      provide: { mutateTurns: AT_FIRST_TURNS, mutateMarks: next },
+      provide: {
+        mutateTurns: AT_FIRST_TURNS,
+        mutateMarks: next,
+        mutateAsked: null,
+        mutateFound: scratch,
+      },
     },
     { plugins: [plugin(new Map(files.map((file) => [file.path, file])), first, now)] },
   );
@@ -104,20 +118,100 @@ export async function startRunner(files: readonly SourceFile[], tests: readonly 
   vitest.provide('mutateTurns', turns * MORE_TURNS + SPARE_TURNS);
   vitest.provide('mutateMarks', 0);
 
+  const changed = (mutants: Iterable<Mutant>) => {
+    for (const { path: file } of mutants) vitest.invalidateFile(absolute(file));
+  };
+  const askedOf = ({ path: file, at }: Mutant) => {
+    const body = first.get(file)! + bodyAt(bodies.get(file)!, at);
+    return known.filter(({ reached }) => reached.has(body));
+  };
+  const isSeenAlone = async (mutant: Mutant) => {
+    const asked = askedOf(mutant);
+    if (asked.length === 0) return false;
+    now.fault = mutant;
+    changed([mutant]);
+    const isSeen = await anyFails(vitest, asked);
+    now.fault = null;
+    changed([mutant]);
+    return isSeen;
+  };
+
   return {
-    async try(mutant) {
-      const body = first.get(mutant.path)! + bodyAt(bodies.get(mutant.path)!, mutant.at);
-      const asked = known.filter(({ reached }) => reached.has(body));
-      if (asked.length === 0) return 'not-reached';
-      now.fault = mutant;
-      vitest.invalidateFile(absolute(mutant.path));
-      const isKilled = await anyFails(vitest, asked);
-      now.fault = null;
-      vitest.invalidateFile(absolute(mutant.path));
-      return isKilled ? 'killed' : 'lived';
+    async tryAll(faults) {
+      now.faults = new Map(faults.map((mutant, at) => [mutant, at + 1]));
+      changed(faults);
+      const killed = await together(vitest, now.faults, askedOf);
+      now.faults = new Map();
+      changed(faults);
+      // What was decided as files were read, or is kept from one fault to the next, is only seen in a process of its own.
+      for (const mutant of faults) if (!killed.has(mutant) && (await isSeenAlone(mutant))) killed.add(mutant);
+      return killed;
     },
     close: () => vitest.close(),
   };
+}
+
+/** Tries all faults in one process, in those tests that come by them; begins again without a fault at which it stuck. */
+async function together(
+  vitest: Vitest,
+  faults: ReadonlyMap<Mutant, number>,
+  askedOf: (mutant: Mutant) => readonly Test[],
+): Promise<Set<Mutant>> {
+  const killed = new Set<number>();
+  for (;;) {
+    const asked: Record<string, number[]> = {};
+    const tests = new Map<string, Test>();
+    for (const [mutant, number] of faults) {
+      if (killed.has(number)) continue;
+      for (const test of askedOf(mutant)) {
+        tests.set(test.id, test);
+        asked[test.id] = [...(asked[test.id] ?? []), number];
+      }
+    }
+    rmSync(scratch, { recursive: true, force: true });
+    mkdirSync(scratch, { recursive: true });
+    vitest.provide('mutateAsked', asked);
+    const watch = watchFor(vitest);
+    await vitest.runTestSpecifications(specificationsOf(vitest, [...tests.values()]));
+    const stuckAt = watch();
+    vitest.provide('mutateAsked', null);
+    for (const line of readLines('killed')) killed.add(Number(line));
+    if (stuckAt !== null) killed.add(stuckAt);
+    else return new Set([...faults].flatMap(([mutant, number]) => (killed.has(number) ? [mutant] : [])));
+  }
+}
+
+/** Ends a run that stays at one fault for too long; what it gives back ends the watch and answers with that fault's number, or null. */
+function watchFor(vitest: Vitest): () => number | null {
+  let last = '';
+  let sinceMs = Date.now();
+  let stuckAt: number | null = null;
+  const timer = setInterval(() => {
+    const [line = ''] = readLines('now');
+    if (line !== last) sinceMs = Date.now();
+    last = line;
+    if (line === '' || Date.now() - sinceMs < STUCK_MS || stuckAt !== null) return;
+    stuckAt = Number(line.split(' ')[0]);
+    end(vitest);
+  }, LOOK_MS);
+  return () => {
+    clearInterval(timer);
+    return stuckAt;
+  };
+}
+
+function end(vitest: Vitest): void {
+  // The first call asks, the second ends the process.
+  for (let call = 0; call < 2; call += 1) void vitest.cancelCurrentRun('test-failure').catch(() => undefined);
+}
+
+function readLines(name: string): readonly string[] {
+  const file = path.join(scratch, name);
+  return existsSync(file)
+    ? readFileSync(file, 'utf8')
+        .split('\n')
+        .filter((line) => line !== '')
+    : [];
 }
 
 /** Each file in a process of its own, so that what is read as it begins is seen as read by it. */
@@ -147,25 +241,31 @@ async function firstRun(
 
 /** True as soon as one of the tests fails, cannot begin, or does not come to an end. */
 async function anyFails(vitest: Vitest, tests: readonly Test[]): Promise<boolean> {
-  const byFile = grouped(tests);
-  const costOf = (file: string) => byFile.get(file)!.reduce((sum, { ms }) => sum + ms, 0);
-  const project = vitest.getRootProject();
-  const specifications = [...byFile.keys()]
-    .sort((a, b) => costOf(a) - costOf(b))
-    .map((file) => project.createSpecification(file, { testIds: byFile.get(file)!.map(({ id }) => id) }));
   let isStuck = false;
   const watch = setTimeout(() => {
     isStuck = true;
-    // The first call asks, the second ends the process.
-    void vitest.cancelCurrentRun('test-failure').catch(() => undefined);
-    void vitest.cancelCurrentRun('test-failure').catch(() => undefined);
+    end(vitest);
   }, STUCK_MS);
+  vitest.config.bail = 1;
   try {
-    const { testModules, unhandledErrors } = await vitest.runTestSpecifications(specifications);
+    const { testModules, unhandledErrors } = await vitest.runTestSpecifications(
+      specificationsOf(vitest, tests),
+    );
     return isStuck || unhandledErrors.length > 0 || testModules.some((module) => module.state() === 'failed');
   } finally {
+    vitest.config.bail = 0;
     clearTimeout(watch);
   }
+}
+
+/** These tests file by file, the quickest first. */
+function specificationsOf(vitest: Vitest, tests: readonly Test[]): TestSpecification[] {
+  const byFile = grouped(tests);
+  const costOf = (file: string) => byFile.get(file)!.reduce((sum, { ms }) => sum + ms, 0);
+  const project = vitest.getRootProject();
+  return [...byFile.keys()]
+    .sort((a, b) => costOf(a) - costOf(b))
+    .map((file) => project.createSpecification(file, { testIds: byFile.get(file)!.map(({ id }) => id) }));
 }
 
 function grouped(tests: readonly Test[]): Map<string, Test[]> {

@@ -17,9 +17,18 @@ declare module 'vitest' {
   }
 }
 
-const own = globalThis as unknown as { __reach?: (body: number) => void; __turn?: () => void };
+const own = globalThis as unknown as {
+  __fault: number;
+  __reach?: (body: number) => void;
+  __turn?: () => void;
+  __afresh?: () => void;
+};
 const most = inject('mutateTurns');
 let turns = 0;
+own.__fault = 0;
+own.__afresh = () => {
+  turns = 0;
+};
 own.__turn = () => {
   turns += 1;
   if (turns > most) throw new Error(`more than ${most} turns: endless`);
