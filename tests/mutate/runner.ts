@@ -63,6 +63,24 @@ function plugin(files: ReadonlyMap<string, SourceFile>, first: ReadonlyMap<strin
   };
 }
 
+/** What failed in the run that goes on: a runner's own memory keeps what failed in runs before. */
+const failures: string[] = [];
+const reporter: Reporter = {
+  onTestCaseResult(test) {
+    if (test.result().state === 'failed')
+      failures.push(`${test.fullName}: ${test.result().errors?.[0]?.message}`);
+  },
+  onTestModuleEnd(module) {
+    for (const error of module.errors()) failures.push(`${module.moduleId}: ${error.message}`);
+  },
+  onTestSuiteResult(suite) {
+    for (const error of suite.errors()) failures.push(`${suite.fullName}: ${error.message}`);
+  },
+  onTestRunEnd(_, errors) {
+    for (const error of errors) failures.push(error.message);
+  },
+};
+
 /** As the specifications come: the quickest first. */
 class AsGiven {
   sort(specifications: TestSpecification[]) {
@@ -101,7 +119,7 @@ export async function startRunner(files: readonly SourceFile[], tests: readonly 
       maxWorkers: 1,
       testTimeout: 60_000,
       hookTimeout: 60_000,
-      reporters: [{} as Reporter],
+      reporters: [reporter],
       sequence: { sequencer: AsGiven },
       provide: {
         mutateTurns: AT_FIRST_TURNS,
@@ -180,10 +198,12 @@ async function together(
     mkdirSync(scratch, { recursive: true });
     vitest.provide('mutateAsked', asked);
     const watch = watchFor(vitest);
+    failures.length = 0;
     await vitest.runTestSpecifications(specificationsOf(vitest, [...tests.values()]));
     const stuckAt = watch();
     vitest.provide('mutateAsked', null);
     for (const line of readLines('killed')) killed.add(Number(line));
+    console.log('together', killed.size, 'of', faults.size, 'tests', tests.size, failures);
     if (stuckAt !== null) killed.add(stuckAt);
     else return new Set([...faults].flatMap(([mutant, number]) => (killed.has(number) ? [mutant] : [])));
   }
@@ -228,21 +248,17 @@ async function firstRun(
 ): Promise<{ readonly known: readonly Test[]; readonly turns: number }> {
   const known: Test[] = [];
   let turns = 0;
+  failures.length = 0;
   for (const specification of await vitest.globTestSpecifications()) {
-    const { testModules, unhandledErrors } = await vitest.runTestSpecifications([specification]);
-    for (const test of testModules.flatMap((module) => [...module.children.allTests()])) {
-      if (test.result().state === 'failed')
-        throw new Error(`${test.fullName} fails without a fault: ${test.result().errors?.[0]?.message}`);
+    const { testModules } = await vitest.runTestSpecifications([specification]);
+    if (failures.length > 0) throw new Error(`fails without a fault: ${failures.join('; ')}`);
+    const own = testModules.filter(({ moduleId }) => moduleId === specification.moduleId);
+    for (const test of own.flatMap((module) => [...module.children.allTests()])) {
       const { reached = [], turns: taken = 0 } = test.meta();
       const ms = test.diagnostic()?.duration ?? 0;
       known.push({ file: specification.moduleId, id: test.id, ms, reached: new Set(reached) });
       turns = Math.max(turns, taken);
     }
-    const broken = testModules.find((module) => module.state() === 'failed');
-    if (broken || unhandledErrors.length > 0)
-      throw new Error(
-        `${specification.moduleId} fails without a fault: ${broken?.errors()[0]?.message ?? unhandledErrors[0]}`,
-      );
   }
   return { known, turns };
 }
@@ -255,11 +271,10 @@ async function anyFails(vitest: Vitest, tests: readonly Test[]): Promise<boolean
     end(vitest);
   }, STUCK_MS);
   vitest.config.bail = 1;
+  failures.length = 0;
   try {
-    const { testModules, unhandledErrors } = await vitest.runTestSpecifications(
-      specificationsOf(vitest, tests),
-    );
-    return isStuck || unhandledErrors.length > 0 || testModules.some((module) => module.state() === 'failed');
+    await vitest.runTestSpecifications(specificationsOf(vitest, tests));
+    return isStuck || failures.length > 0;
   } finally {
     vitest.config.bail = 0;
     clearTimeout(watch);
