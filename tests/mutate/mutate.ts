@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
 import { chanceBelow, seededChance } from '../../shared/kit/chance.ts';
-import { projectRoot } from '../source-scan.ts';
+import { projectRoot, type SourceFile } from '../source-scan.ts';
 import { listedAmong, readEqual, staleAmong } from './equal.ts';
 import { type Mutant, mutantsOf } from './mutants.ts';
 import { everyRoom, type Room } from './rooms.ts';
@@ -97,29 +97,46 @@ interface Asked {
   readonly areFilesTold: boolean;
 }
 
-/** Tries a room; true where its tests see as much as is wanted. */
-async function tryRoom(room: Room, { sample, seed, areFilesTold }: Asked): Promise<boolean> {
-  const files = room.files.map((file) => ({
-    path: file,
-    source: readFileSync(path.join(projectRoot, file), 'utf8'),
-  }));
-  const runner = await startRunner(files, room.tests);
-  const sum = nothing();
-  try {
-    const samples = files.map((file) => sampleOf(mutantsOf(file), file.path, sample ?? room.sample, seed));
-    const seen = await runner.tryAll(samples.flat());
-    for (const [at, file] of files.entries()) {
-      const tally = tallyOf(samples[at]!, seen);
-      if (areFilesTold) console.log(lineOf(file.path, tally, null));
+const readFile = (file: string): SourceFile => ({
+  path: file,
+  source: readFileSync(path.join(projectRoot, file), 'utf8'),
+});
+
+/** Tries rooms that have the same tests; true where those see as much as is wanted in each. */
+async function tryRooms(rooms: readonly Room[], { sample, seed, areFilesTold }: Asked): Promise<boolean> {
+  const files = new Map(rooms.flatMap((room) => room.files).map((file) => [file, readFile(file)]));
+  const samples = new Map<string, readonly Mutant[]>();
+  for (const room of rooms)
+    for (const file of room.files) {
+      const size = sample ?? room.sample;
+      samples.set(file, sampleOf(mutantsOf(files.get(file)!), file, size, seed));
+    }
+  const runner = await startRunner([...files.values()], rooms[0]!.tests);
+  const seen = await runner.tryAll([...samples.values()].flat()).finally(() => runner.close());
+  let isGood = true;
+  for (const room of rooms) {
+    const sum = nothing();
+    for (const file of room.files) {
+      const tally = tallyOf(samples.get(file)!, seen);
+      if (areFilesTold) console.log(lineOf(file, tally, null));
       for (const mutant of tally.lived) console.log(told(mutant));
       for (const mutant of tally.wrong) console.log(`listed as equal, but a test sees it:\n${told(mutant)}`);
       addTo(sum, tally);
     }
-  } finally {
-    await runner.close();
+    console.log(lineOf(room.name, sum, room.wanted));
+    if (shareOf(sum) < room.wanted || sum.wrong.length > 0) isGood = false;
   }
-  console.log(lineOf(room.name, sum, room.wanted));
-  return shareOf(sum) >= room.wanted && sum.wrong.length === 0;
+  return isGood;
+}
+
+/** Rooms with the same tests together, in their order. */
+function byTests(rooms: readonly Room[]): readonly (readonly Room[])[] {
+  const groups = new Map<string, Room[]>();
+  for (const room of rooms) {
+    const key = room.tests.join();
+    groups.set(key, [...(groups.get(key) ?? []), room]);
+  }
+  return [...groups.values()];
 }
 
 /** The rooms asked for, narrowed to the files asked for; null where a name is none. */
@@ -139,10 +156,7 @@ function chosen(names: readonly string[]): readonly Room[] | null {
 
 function tellStale(rooms: readonly Room[]): boolean {
   const paths = rooms.flatMap(({ files }) => files);
-  const files = paths.map((file) => ({
-    path: file,
-    source: readFileSync(path.join(projectRoot, file), 'utf8'),
-  }));
+  const files = paths.map(readFile);
   const stale = staleAmong(readEqual(), files);
   for (const { path: file, code, was, becomes } of stale)
     console.log(
@@ -177,7 +191,7 @@ export async function mutate(args: readonly string[]): Promise<number> {
   let isGood = !tellStale(everyRoom());
   prepareTypes();
   try {
-    for (const room of rooms) if (!(await tryRoom(room, asked))) isGood = false;
+    for (const group of byTests(rooms)) if (!(await tryRooms(group, asked))) isGood = false;
   } finally {
     removeTypes();
   }

@@ -203,7 +203,6 @@ async function together(
     const stuckAt = watch();
     vitest.provide('mutateAsked', null);
     for (const line of readLines('killed')) killed.add(Number(line));
-    console.log('together', killed.size, 'of', faults.size, 'tests', tests.size, failures);
     if (stuckAt !== null) killed.add(stuckAt);
     else return new Set([...faults].flatMap(([mutant, number]) => (killed.has(number) ? [mutant] : [])));
   }
