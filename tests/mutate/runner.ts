@@ -15,6 +15,8 @@ interface Test {
   readonly id: string;
   readonly ms: number;
   readonly reached: ReadonlySet<number>;
+  /** What ran as files were read, or before all tests of a suite: it cannot be repeated with another fault. */
+  readonly outside: ReadonlySet<number>;
 }
 
 /** Turns that a test may take beyond what the longest of the unharmed ones did. */
@@ -140,15 +142,15 @@ export async function startRunner(files: readonly SourceFile[], tests: readonly 
     for (const { path: file } of mutants) vitest.invalidateFile(absolute(file));
   };
   const bodyOf = ({ path: file, at }: Mutant) => bodyAt(bodies.get(file)!, at);
-  const askedOf = (mutant: Mutant) => {
+  const askedOf = (mutant: Mutant, where: 'reached' | 'outside' = 'reached') => {
     const body = first.get(mutant.path)! + bodyOf(mutant);
-    return known.filter(({ reached }) => reached.has(body));
+    return known.filter((test) => test[where].has(body));
   };
   /** What is decided as a file is read shows in tests of its functions before it does in others. */
   const isNear = ({ path: file }: Mutant, { reached }: Test) =>
     bodies.get(file)!.some((_, at) => at > 0 && reached.has(first.get(file)! + at));
   const isSeenAlone = async (mutant: Mutant) => {
-    const asked = askedOf(mutant);
+    const asked = askedOf(mutant, 'outside');
     const near = asked.filter((test) => isNear(mutant, test));
     const far = asked.filter((test) => !isNear(mutant, test));
     now.fault = mutant;
@@ -169,7 +171,7 @@ export async function startRunner(files: readonly SourceFile[], tests: readonly 
       const killed = await together(vitest, now.faults, askedOf);
       now.faults = new Map();
       changed(faults);
-      // What was decided as files were read, or is kept from one fault to the next, is only seen in a process of its own.
+      // What is decided as files are read is only seen in a process of its own.
       for (const mutant of faults) if (!killed.has(mutant) && (await isSeenAlone(mutant))) killed.add(mutant);
       return killed;
     },
@@ -253,9 +255,15 @@ async function firstRun(
     if (failures.length > 0) throw new Error(`fails without a fault: ${failures.join('; ')}`);
     const own = testModules.filter(({ moduleId }) => moduleId === specification.moduleId);
     for (const test of own.flatMap((module) => [...module.children.allTests()])) {
-      const { reached = [], turns: taken = 0 } = test.meta();
+      const { reached = [], outside = [], turns: taken = 0 } = test.meta();
       const ms = test.diagnostic()?.duration ?? 0;
-      known.push({ file: specification.moduleId, id: test.id, ms, reached: new Set(reached) });
+      known.push({
+        file: specification.moduleId,
+        id: test.id,
+        ms,
+        reached: new Set(reached),
+        outside: new Set(outside),
+      });
       turns = Math.max(turns, taken);
     }
   }

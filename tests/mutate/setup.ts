@@ -13,6 +13,8 @@ declare module 'vitest' {
   interface TaskMeta {
     /** Numbers of bodies that a test came by, those that ran as files were read among them. */
     reached?: readonly number[];
+    /** Those of them that ran outside the test: as files were read, or before all tests of a suite. */
+    outside?: readonly number[];
     turns?: number;
   }
 }
@@ -51,6 +53,7 @@ if (bodies > 0) {
   });
   afterEach(({ task }) => {
     task.meta.reached = [...within.keys()].filter((body) => within[body] === 1 || outside[body] === 1);
+    task.meta.outside = [...outside.keys()].filter((body) => outside[body] === 1);
     task.meta.turns = turns;
     marks = outside;
   });
