@@ -67,8 +67,8 @@ function aired() {
   const at = (hour: number) => {
     const nowMs = startMs + hour * hourMs;
     const life = reelLife(story.floor(), 'K1', { line: 'L1', part: level3, nowMs });
-    const airing = story.floor().airings.get('K1');
-    return { life, open: openBake(airing, life, nowMs), word: bakeLet(airing, life, nowMs) };
+    const exposure = story.floor().exposures.get('K1');
+    return { life, open: openBake(exposure, life, nowMs), word: bakeLet(exposure, life, nowMs) };
   };
   return { story, air, approve, at };
 }

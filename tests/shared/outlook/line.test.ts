@@ -23,7 +23,7 @@ import {
   verified,
   wantedSlot,
 } from '../floor/story.ts';
-import { lineSupply } from './reckon.ts';
+import { lineSupply } from './compute.ts';
 
 const parts: Readonly<Record<string, string>> = {
   'M1-F-001': 'R-100',
@@ -115,7 +115,7 @@ describe('lineOutlook()', () => {
     expect(look(story, 1300).pace.panelSd).toBeLessThan(1);
   });
 
-  test('reckons on from the last count, not from now', () => {
+  test('computes on from the last count, not from now', () => {
     const story = running({ 'M1-F-001': 9000 });
     build(story, 10, 30);
     const [early, late] = [look(story, 365), look(story, 375)];
