@@ -239,7 +239,7 @@ export interface ShelfReel {
 
 /**
  * Answers slot by slot which reels off the line are of a part that it takes: its own part first, then alternates, each in the line's order
- * (`pickOrder` of its rules, else the oldest first) and those that nobody counted last. `lifeOf`: what is left of a reel's floor life as a part. The log keeps no expiry, so none is asked.
+ * (`pickOrder` of its rules, else the oldest first) and those that nobody counted last. `lifeOf`: what is left of a reel's floor life as a part.
  * Cost: one walk over the reels, then the distinct labels on the shelf for each slot.
  */
 export function shelfFor(

@@ -25,6 +25,10 @@ export function unpackValue(value: unknown): unknown {
   if (mark === undefined) return unpackObject(value);
   if (mark === 'endless') return Number.POSITIVE_INFINITY;
   if (mark === 'plain') return unpackObject(of as object); // written above; anything else throws or fails the checks
+  if (mark !== 'set' && mark !== 'map')
+    throw new TypeError(
+      `Cannot read a state: mark must be one of this format: current value is ${String(mark)}`,
+    );
   if (!Array.isArray(of)) throw new TypeError('Cannot read a state: a map or set must hold a list');
   if (mark === 'set') return new Set(of.map(unpackValue));
   return new Map(of.map(([key, item]: [unknown, unknown]) => [key, unpackValue(item)]));

@@ -97,7 +97,7 @@ function WhereTo({ shown }: { readonly shown: ShownVerdict }) {
     );
   }
   const homes = homesOf(floor, line, shown);
-  const right = rightReelFor(floor, line, shown.slot);
+  const right = rightReelFor(floor, { line, slot: shown.slot, nowMs: app.clock.nowMs() });
   const [first] = homes;
   const nameOf = (home: (typeof homes)[number]) =>
     home.line === null ? home.slot : more.onLine(home.slot, floor.lines.get(home.line)?.name ?? home.line);

@@ -1,6 +1,7 @@
 // What a refusal says besides its sentence: where the reel belongs, which reel or feeder is right here, what differs. Pure.
 
-import { slotsWanting } from '../../../shared/floor/fits.ts';
+import { lifeOnShelf } from '../../../shared/desk/floor-life.ts';
+import { shelfFor, slotsWanting } from '../../../shared/floor/fits.ts';
 import { placeOf } from '../../../shared/floor/fold-places.ts';
 import { type FloorState, slotKey } from '../../../shared/floor/state.ts';
 import { wantedOn } from '../../../shared/floor/wanted.ts';
@@ -33,28 +34,39 @@ export function homesOf(floor: FloorState, line: string, shown: ShownVerdict): r
   ];
 }
 
-/** The reel to fetch for a slot, of those that the log has off the line: opened ones first. */
+/** The reel to fetch for a slot, of those that the log has off the line: the one that the line takes first. */
 export interface RightReel {
   readonly part: string;
   /** Null where the log knows none. */
   readonly reel: string | null;
   readonly place: string | null;
-  /** Other reels of the part. */
+  /** Other reels that serve as they are. */
   readonly more: number;
 }
 
-/** Which reel is right for the slot of a refusal; null where no slot is known or the setup wants nothing there. */
-export function rightReelFor(floor: FloorState, line: string, slot: string | null): RightReel | null {
+/**
+ * Which reel is right for the slot of a refusal; null where no slot is known or the setup wants nothing there. Blocked, expired and empty
+ * ones, and those that a lead would have to let on, send nobody.
+ */
+export function rightReelFor(
+  floor: FloorState,
+  at: { readonly line: string; readonly slot: string | null; readonly nowMs: number },
+): RightReel | null {
+  const { line, slot, nowMs } = at;
   const setup = floor.chosen.get(line);
   const wanted = slot === null || setup === undefined ? null : wantedOn(floor, setup, slot);
-  if (!wanted) return null;
-  const reels = [...floor.reels.values()]
-    .filter((reel) => reel.at === null && reel.part === wanted.part && (reel.count ?? 0) > 0)
-    .filter((reel) => !reel.reel.startsWith('~'))
-    .sort((a, b) => (a.count ?? 0) - (b.count ?? 0) || compareText(a.reel, b.reel));
+  if (!wanted || setup === undefined) return null;
+  const reels = shelfFor(
+    floor,
+    { line, setup, nowMs },
+    lifeOnShelf(floor, line, nowMs),
+  )(wanted).filter(
+    ({ reel, fit }) => fit.verdict === 'accepted' && (reel.count ?? 0) > 0 && !reel.reel.startsWith('~'),
+  );
   const [first, ...rest] = reels;
-  const place = first === undefined ? null : placeOf(first);
-  return { part: wanted.part, reel: first?.reel ?? null, place, more: rest.length };
+  if (first === undefined) return { part: wanted.part, reel: null, place: null, more: 0 };
+  const { reel, fit } = first;
+  return { part: fit.part ?? wanted.part, reel: reel.reel, place: placeOf(reel), more: rest.length };
 }
 
 /** A listed feeder that fits the slot's tape and stands nowhere; null where there is none. */

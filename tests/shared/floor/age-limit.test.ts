@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { DateTime } from 'luxon';
 import { describe, expect, test } from 'vitest';
 import { ageLimitOf, dateCodeReasons, lastDayOfAge, olderInStore } from '../../../shared/floor/age-limit.ts';
-import { beginStory, type Story, tellPlant } from './story.ts';
+import { beginStory, type Story, tellPlant, unloaded, verified } from './story.ts';
 
 const stored = (
   story: Story,
@@ -76,7 +76,9 @@ describe('age by the date code', () => {
     expect(codes('24091', '2026-02-26')).toEqual(['date-code-unknown']);
     expect(codes(null, '2026-02-26')).toEqual(['date-code-unknown']);
     expect(codes('2409', '2026-03-02', { standsSince: '2026-02-20' })).toEqual(['date-code-old']);
+    expect(codes('2409', '2026-03-02', { standsSince: '2026-02-26' })).toEqual(['date-code-old']);
     expect(codes('2409', '2026-03-02', { standsSince: '2026-02-27' })).toEqual([]);
+    expect(codes('2409', '2026-03-02', { standsSince: null })).toEqual(['date-code-old']);
     expect(codes(null, '2026-03-02', { standsSince: null })).toEqual([]);
   });
 });
@@ -108,5 +110,43 @@ describe('what should go first', () => {
     // One that lasts longer waits, however old its week.
     story.tell('reel.dated', { reel: 'K-week', expires: '2027-01-01' });
     expect(ask({ dateCode: '2401', expires: '2026-03-20' })).toBeNull();
+  });
+
+  test('is the soonest of those that expire and the oldest of those that have a week only; a name decides between equals', () => {
+    const story = beginStory();
+    tellPlant(story);
+    for (const [reel, dateCode] of [
+      ['K-b', '2310'],
+      ['K-a', '2310'],
+      ['K-young', '2315'],
+    ] as const)
+      stored(story, reel, { dateCode });
+    const first = (more: { dateCode?: string; expires?: string; reel?: string }) =>
+      olderInStore(story.floor(), 'R-100', { reel: 'K-new', isBlocked: () => false, ...more })?.reel.reel ??
+      null;
+    expect(first({ dateCode: '2401' })).toBe('K-a');
+    expect(first({ dateCode: '2401', reel: 'K-a' })).toBe('K-b'); // a reel is never older than itself
+    expect(first({ dateCode: '2312' })).toBe('K-a');
+    stored(story, 'K-late', { dateCode: '2201' });
+    story.tell('reel.dated', { reel: 'K-late', expires: '2026-09-01' });
+    stored(story, 'K-soon', { dateCode: '2401' });
+    story.tell('reel.dated', { reel: 'K-soon', expires: '2026-08-01' });
+    // A date of expiry says more than a week of making.
+    expect(first({ dateCode: '2401', expires: '2026-12-01' })).toBe('K-soon');
+    // It tells nothing where the reel asked about has none: then the weeks do.
+    expect(first({ dateCode: '2401' })).toBe('K-late');
+  });
+
+  test('is in the store, at a place that somebody named: not on a slot, and not anywhere', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const ask = () =>
+      olderInStore(story.floor(), 'R-100', { reel: 'K-new', dateCode: '2401', isBlocked: () => false });
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', dateCode: '2301' }));
+    expect(ask()).toBeNull();
+    story.tell('reel.unloaded', unloaded('M1-F-001', { reel: 'K1', part: 'R-100', quantity: 500 }));
+    expect(ask()).toBeNull();
+    stored(story, 'K1', { dateCode: '2301' });
+    expect(ask()?.reel.reel).toBe('K1');
   });
 });

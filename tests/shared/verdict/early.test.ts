@@ -3,7 +3,12 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type EarlyQuestion, refusedAlready, wantedElsewhere } from '../../../shared/verdict/early.ts';
+import {
+  type EarlyQuestion,
+  heldAlready,
+  refusedAlready,
+  wantedElsewhere,
+} from '../../../shared/verdict/early.ts';
 import { verifyReel } from '../../../shared/verdict/verify.ts';
 import { beginStory, brookSetup, type Story, tellPlant, verified } from '../floor/story.ts';
 
@@ -70,6 +75,41 @@ describe('refusedAlready()', () => {
     expect(codes(approved, { reel: { ...label, part: null, supplierPart: 'S-1' } })).toEqual([
       'not-in-setup',
     ]);
+  });
+
+  test('names the wish only while it reads like the part found: two characters off, no more, and the nearest first', () => {
+    const floor = floorOf();
+    const wish = (part: string) =>
+      refusedAlready(floor, { ...nothingYet, reel: { ...label, part } })?.reasons[0]?.['wanted'];
+    expect(wish('R-111')).toBe('R-100');
+    expect(wish('R-222')).toBeNull();
+    expect(wish('R-1000')).toBeNull(); // of another length
+    expect(wish('X-100')).toBe('R-100'); // one character off, where C-200, earlier in the alphabet, is two off
+  });
+
+  test('says nothing of a reel that stands on a slot before a slot is scanned: it may come off', () => {
+    const floor = floorOf((story) => {
+      story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', lot: 'BAD' }));
+      story.tell('material.blocked', { block: 'b', reel: null, lot: 'BAD', part: null, reason: 'bent' });
+    });
+    expect(codes(floor, { reel: { ...label, reel: 'K1', lot: 'BAD' } })).toBeNull();
+    expect(codes(floor, { reel: { ...label, reel: 'K-9', lot: 'BAD' } })).toEqual(['reel-blocked']);
+    expect(codes(floor, { reel: { ...label, reel: null, lot: 'BAD' } })).toEqual(['reel-blocked']);
+  });
+
+  test('takes the id of the reel that runs for the old one while more of its codes may follow, and for a fault when all are there', () => {
+    const floor = floorOf((story) =>
+      story.tell('reel.verified', verified('M1-F-010', 'U-300', { reel: 'K1', lot: 'A' })),
+    );
+    const own = { ...label, reel: 'K1', part: null, supplierPart: 'SUP-300', quantity: null, lot: null };
+    expect(codes(floor, { act: 'splice', slot: 'M1-F-010', reel: own, isPartial: true })).toBeNull();
+    expect(codes(floor, { act: 'splice', slot: 'M1-F-010', reel: own })).toEqual(['reel-here']);
+  });
+
+  test('refuses nothing in a sweep, which only looks', () => {
+    const floor = floorOf();
+    expect(codes(floor, { act: 'sweep', slot: 'M1-F-001', reel: { ...label, part: 'R-101' } })).toBeNull();
+    expect(codes(floor, { act: 'sweep', reel: { ...label, part: 'R-101' } })).toBeNull();
   });
 
   test('leaves an alternate of another product to a lead', () => {
@@ -139,6 +179,29 @@ describe('refusedAlready()', () => {
           }
       }),
     );
+  });
+});
+
+describe('heldAlready()', () => {
+  const held = (more: Partial<EarlyQuestion>) =>
+    heldAlready(floorOf(), { ...nothingYet, ...more })?.code ?? null;
+  const old = { ...label, expires: '2026-01-01' };
+
+  test('says that a lead must decide as soon as slot and label are there, whatever is still wanted', () => {
+    expect(held({ slot: 'M1-F-001', reel: { ...old, quantity: null } })).toBe('expired');
+    expect(held({ slot: 'M1-F-001', reel: label })).toBeNull();
+  });
+
+  test('waits for the quantity and the feeder, which may still come', () => {
+    expect(held({ slot: 'M1-F-001', reel: { ...label, quantity: null } })).toBeNull();
+    expect(held({ slot: 'M1-F-001', feeder: 'FD-??', reel: label })).toBeNull();
+  });
+
+  test('says nothing in a sweep, without a slot or a label, and while more codes may follow', () => {
+    expect(held({ act: 'sweep', slot: 'M1-F-001', reel: old })).toBeNull();
+    expect(held({ reel: old })).toBeNull();
+    expect(held({ slot: 'M1-F-001' })).toBeNull();
+    expect(held({ slot: 'M1-F-001', reel: old, isPartial: true })).toBeNull();
   });
 });
 
