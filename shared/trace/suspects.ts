@@ -23,8 +23,11 @@ export interface SuspectQuestion {
   readonly material?: Pick<TraceQuestion, 'reel' | 'lot' | 'part'>;
   /** The entry that put it on a slot, where one stay alone is meant. */
   readonly entry?: string;
-  /** Only what was placed after this moment, ms since 1970: when a floor life ended. */
-  readonly afterMs?: number;
+  /**
+   * Only what was placed after this moment, ms since 1970: when a floor life ended. Where it hangs on the reel: for each of its stays, null
+   * for one that is not meant.
+   */
+  readonly afterMs?: number | ((stretch: Stretch) => number | null);
 }
 
 /** The answer: panels run by run, their codes, and what the bounds rest on that nobody has entered. */
@@ -68,11 +71,20 @@ function foundRuns(index: TraceIndex, entry: string): readonly SuspectRun[] {
   });
 }
 
+/** The moment from which a stay counts; undefined where all of it does, null where none. */
+function afterOf({ afterMs }: SuspectQuestion, stretch: Stretch): number | null | undefined {
+  return typeof afterMs === 'function' ? afterMs(stretch) : afterMs;
+}
+
 function isMeant(question: SuspectQuestion): (stretch: Stretch) => boolean {
   const { material = {}, entry } = question;
   const fits = isAskedFor(material);
   const isNamed = Object.keys(material).length > 0 || entry !== undefined;
-  return (stretch) => isNamed && (entry === undefined || stretch.entry === entry) && fits(stretch);
+  return (stretch) =>
+    isNamed &&
+    (entry === undefined || stretch.entry === entry) &&
+    fits(stretch) &&
+    afterOf(question, stretch) !== null;
 }
 
 function stretchesOf(index: TraceIndex, question: SuspectQuestion): readonly Stretch[] {
@@ -84,8 +96,9 @@ function stretchRuns(index: TraceIndex, question: SuspectQuestion): readonly Sus
   for (const stretch of stretchesOf(index, question)) {
     const run = index.state.runs.get(stretch.run);
     if (!run) continue;
+    const after = afterOf(question, stretch);
     const from =
-      question.afterMs === undefined ? { possible: 1, sure: 1 } : placesAfter(run, stretch, question.afterMs);
+      after === undefined || after === null ? { possible: 1, sure: 1 } : placesAfter(run, stretch, after);
     const came = earliest(run, stretch.from.possible, stretch.reach.low);
     const { sure } = placesOf(index.state, run, stretch);
     const possible = span(Math.max(1, came, from.possible), lastOf(run, stretch));
