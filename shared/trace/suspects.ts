@@ -8,6 +8,7 @@ import type { Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
 import type { ContainCause } from '../floor/vocabulary.ts';
 import { isAskedFor, serialsBetween, type TraceQuestion } from './ask.ts';
+import { guessedOf } from './boards.ts';
 import { findIn, foundStretches, placesOf, runsOf } from './finds.ts';
 import { earliest, latestTo, span } from './order.ts';
 import type { Guess, Stretch, TraceIndex } from './stretches.ts';
@@ -55,7 +56,7 @@ export function suspectPanels(index: TraceIndex, question: SuspectQuestion): Sus
   return {
     runs,
     codes: [...codes],
-    guessed: [...new Set([...inLine, ...meant.flatMap((stretch) => stretch.guessed)])].sort(),
+    guessed: [...new Set([...inLine, ...meant.flatMap((stretch) => guessedOf(index.state, stretch))])].sort(),
     goesOn: finding ? finding.until === null : meant.some(isOn),
   };
 }
