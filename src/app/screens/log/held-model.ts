@@ -54,6 +54,9 @@ export function heldList(floor: Pick<FloorState, 'contained'>): readonly Contain
   return [...all.filter(isHeld), ...all.filter((each) => !isHeld(each))];
 }
 
+/** The columns, in their order. */
+export const heldColumns = ['panel', 'signedBy', 'signedAt', 'reason'] as const;
+
 /** Held panels for a spreadsheet: code, who signed it, when and what for. RFC 4180, with a byte order mark. */
 export function heldCsv(containment: Containment, floor: Pick<FloorState, 'people'>): string {
   const cell = (text: string) => `"${guardFormula(text).replaceAll('"', '""')}"`;
@@ -63,6 +66,6 @@ export function heldCsv(containment: Containment, floor: Pick<FloorState, 'peopl
     signed === null ? '' : new Date(signed.atMs).toISOString(),
     signed?.reason ?? '',
   ]);
-  const lines = [['panel', 'signedBy', 'signedAt', 'reason'], ...rows].map((row) => row.map(cell).join(','));
+  const lines = [heldColumns, ...rows].map((row) => row.map(cell).join(','));
   return `\ufeff${lines.join('\r\n')}\r\n`;
 }
