@@ -2,22 +2,22 @@
 
 import type { SlotSupply, SupplyQuestion } from '../../../shared/forecast/supply.ts';
 import type { WalkAnswer, WalkQuestion } from '../../../shared/forecast/walks.ts';
-import { type Aside, startAside } from './aside.ts';
+import { type AskWorker, startAskWorker } from './ask-worker.ts';
 
 /** Asks for walks. */
-export type Planner = Aside<WalkQuestion, WalkAnswer>;
+export type Planner = AskWorker<WalkQuestion, WalkAnswer>;
 
 /** A planner of walks; its worker starts with the first question. */
 export function startPlanner(): Planner {
-  return startAside(
+  return startAskWorker(
     () => new Worker(new URL('../../worker/walks.ts', import.meta.url), { type: 'module' }),
     async () => (await import('../../../shared/forecast/walks.ts')).answerWalks,
   );
 }
 
 /** A planner of supply; its worker starts with the first question. */
-export function startSupplier(): Aside<SupplyQuestion, readonly SlotSupply[]> {
-  return startAside(
+export function startSupplier(): AskWorker<SupplyQuestion, readonly SlotSupply[]> {
+  return startAskWorker(
     () => new Worker(new URL('../../worker/supply.ts', import.meta.url), { type: 'module' }),
     async () => (await import('../../../shared/forecast/supply.ts')).answerSupply,
   );

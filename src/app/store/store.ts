@@ -4,7 +4,8 @@
 import type { Draft } from '../../../shared/floor/draft.ts';
 import type { FloorState, FoldPosition } from '../../../shared/floor/state.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
-import type { ChainEnd } from './borrowed.ts';
+import type { ChainEnd } from './bootstrap.ts';
+import { offerBootstrap, takeBootstrap } from './bootstrap-exchange.ts';
 import {
   type CacheDatabase,
   type LogDatabase,
@@ -13,14 +14,13 @@ import {
   type StoreFault,
   storeFault,
 } from './database.ts';
-import { openingWish } from './drafts.ts';
+import { openingDraft } from './drafts.ts';
 import { append, checkWhereWhole, fold, takeIn } from './folding.ts';
 import type { Identity } from './identity.ts';
-import { borrow, lend } from './lending.ts';
 import { loadReplica, readFrom } from './load.ts';
-import type { Handed } from './pack.ts';
+import type { BootstrapPack } from './pack.ts';
 import { putBoundsRight, putRight } from './put-right.ts';
-import { asideRow, type Right } from './righted.ts';
+import { quarantineRow, type Right } from './righted.ts';
 import { keepSoon } from './snapshots.ts';
 import {
   goOnFrom,
@@ -51,18 +51,18 @@ export interface Store {
   /** Takes in entries of other tablets; those already here change nothing. Resolves when durable and folded. */
   readonly takeIn: (entries: readonly Entry[]) => Promise<void>;
   /** The folded state for another tablet, `heads` being the ends of all chains here; null where it is not whole just now. */
-  readonly handOn: (heads: () => Promise<readonly ChainEnd[]>) => Promise<Handed | null>;
+  readonly giveBootstrap: (heads: () => Promise<readonly ChainEnd[]>) => Promise<BootstrapPack | null>;
   /** Goes on from a state folded elsewhere; false where it does not suit. Resolves when durable and in use. */
-  readonly borrow: (handed: Handed) => Promise<boolean>;
-  /** While a borrowed state stands in for history: how much of that is not here yet; null where the log is whole and was folded here. */
+  readonly takeBootstrap: (handed: BootstrapPack) => Promise<boolean>;
+  /** While a bootstrap snapshot stands in for history: how much of that is not here yet; null where the log is whole and was folded here. */
   readonly behind: () => Behind | null;
   /** Keeps what came and is no part of the log, once each; answers how many are kept so in all. */
-  readonly setAside: (
+  readonly quarantine: (
     found: readonly { readonly value: unknown; readonly fault: string }[],
   ) => Promise<number>;
-  /** The true time is known: what is dated beyond the limit ahead of it goes aside, and own entries are told again. Resolves when durable and folded. */
+  /** The true time is known: what is dated beyond the limit ahead of it is quarantined, and own entries are told again. Resolves when durable and folded. */
   readonly rightClocks: (
-    wish: Pick<Right, 'acked'> & { readonly nowMs: number; readonly offMs: number },
+    draft: Pick<Right, 'acked'> & { readonly nowMs: number; readonly offMs: number },
   ) => Promise<void>;
   readonly onChange: (listener: (entries: readonly Entry[]) => void) => () => void;
   /** A fault that stops work until somebody acts, told once to each listener. */
@@ -74,11 +74,11 @@ export interface Store {
   readonly close: () => Promise<void>;
 }
 
-/** History that a borrowed state stands in for. */
+/** History that a bootstrap snapshot stands in for. */
 export interface Behind {
   /** Entries of it that are not here yet; 0 while all are, and are being folded here. */
   readonly missing: number;
-  /** Entries in the borrowed state. */
+  /** Entries in the bootstrap snapshot. */
   readonly of: number;
 }
 
@@ -103,8 +103,8 @@ export async function openStore(options: StoreOptions): Promise<Store> {
   keepSoon(state);
   if (opened.fresh) {
     const { appVersion, tabletName } = options;
-    const wish = await openingWish(state.identity, { appVersion, tabletName, lost: opened.lost });
-    await append(state, [wish], null);
+    const draft = await openingDraft(state.identity, { appVersion, tabletName, lost: opened.lost });
+    await append(state, [draft], null);
   } else await putBoundsRight(state);
   checkWhereWhole(state);
   return storeOf(state);
@@ -122,19 +122,19 @@ function storeOf(state: StoreState): Store {
     count: () => state.replica.count,
     append: (drafts, who) => append(state, drafts, who),
     takeIn: (entries) => takeIn(state, entries),
-    handOn: (heads) => lend(state, heads),
-    borrow: (handed) => borrow(state, handed),
-    setAside: (found) =>
+    giveBootstrap: (heads) => offerBootstrap(state, heads),
+    takeBootstrap: (handed) => takeBootstrap(state, handed),
+    quarantine: (found) =>
       guarded(state, async () => {
         const atMs = options.clock.nowMs();
-        await log.aside.bulkPut(found.map(({ value, fault }) => asideRow(value, fault, atMs)));
+        await log.aside.bulkPut(found.map(({ value, fault }) => quarantineRow(value, fault, atMs)));
         return log.aside.count();
       }),
     rightClocks: ({ nowMs, offMs, acked }) =>
       guarded(state, () => putRight(state, { nowMs, wallMs: nowMs - offMs, acked })),
     behind: () => {
-      const { borrowed, missing } = state;
-      return borrowed && { missing: Math.max(0, missing), of: borrowed.count };
+      const { bootstrap, missing } = state;
+      return bootstrap && { missing: Math.max(0, missing), of: bootstrap.count };
     },
     onChange: (listener) => {
       changeListeners.add(listener);

@@ -233,7 +233,7 @@ describe('a splice', () => {
     if (slot === null || reel === null) throw new TypeError('Cannot go on as both are in hand');
     const judged = judgeReel(view, { ...check, slot, reel }, startMs);
     expect(judged.answer).toMatchObject({ verdict: 'refused', reasons: [{ code: 'not-the-loaded-reel' }] });
-    expect(judged.wishes[0]).toMatchObject({
+    expect(judged.drafts[0]).toMatchObject({
       kind: 'reel.verified',
       payload: { act: 'sweep', reel: 'K-NEW' },
     });
