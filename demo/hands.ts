@@ -4,6 +4,7 @@
 import { compareSlots } from '../shared/floor/address.ts';
 import { isLimited } from '../shared/floor/exposure.ts';
 import type { SetupSlot } from '../shared/floor/kinds.ts';
+import { plantDay } from '../shared/floor/plant-day.ts';
 import { slotKey } from '../shared/floor/state.ts';
 import type { VerifyAct } from '../shared/floor/vocabulary.ts';
 import { wantedOn } from '../shared/floor/wanted.ts';
@@ -79,7 +80,7 @@ export function verifyAndWrite(
     slot: asked.slot,
     feeder: asked.feeder,
     reel: facts,
-    today: new Date(by.atMs).toISOString().slice(0, 10),
+    today: plantDay(log.state, lineId, by.atMs),
     floorLife: leftOfLife(floor, { slot: asked.slot, reel: facts.reel, atMs: by.atMs }),
   });
   const counted = known?.count ?? null;
@@ -134,7 +135,7 @@ export function loadSlot(
   const { world } = floor;
   const { quantity, expired = false } = by;
   const feeder = takeFeeder(world, wanted);
-  const expires = new Date(by.atMs - 9 * DAY_MS).toISOString().slice(0, 10);
+  const expires = plantDay(floor.log.state, lineId, by.atMs - 9 * DAY_MS);
   const reel =
     quantity === undefined
       ? fetchReel(world, wanted)

@@ -2,6 +2,7 @@
 // the setup that the line is made ready for; what it offers no case for is left out.
 
 import type { SetupSlot } from '../shared/floor/kinds.ts';
+import { plantDay } from '../shared/floor/plant-day.ts';
 import type { Verdict, VerifyAct } from '../shared/floor/vocabulary.ts';
 import { hashText } from '../shared/log/seal.ts';
 import type { ReasonCode } from '../shared/verdict/reasons.ts';
@@ -119,7 +120,7 @@ export function held(reels: Maker, scene: PracticeScene, due: readonly DueSlot[]
   if (first) {
     const facts = {
       ...reels.factsOf(first.part),
-      expires: new Date(scene.nowMs - 3 * 86_400_000).toISOString().slice(0, 10),
+      expires: plantDay(scene.state, scene.line, scene.nowMs - 3 * 86_400_000),
     };
     found.push(reels.make(first, facts, { ...how, title: `${first.part}, expired`, reason: 'expired' }));
   }

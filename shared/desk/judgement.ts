@@ -22,6 +22,7 @@ export {
   answerMeaning,
   answerRunsHere,
   answerWhich,
+  checkStanding,
   takeEnough,
   takeScan,
 } from './take-scan.ts';

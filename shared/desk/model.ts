@@ -84,6 +84,8 @@ export type DeskTold =
       readonly slot: string;
       readonly found: string | null;
       readonly loaded: string | null;
+      /** Its label, where a person says that it is what stands there. */
+      readonly reel: ReelInHand;
     }
   | { readonly tell: 'cart'; readonly cart: string }
   | { readonly tell: 'place'; readonly place: string }
@@ -92,8 +94,8 @@ export type DeskTold =
 
 /** What has been scanned for the task in hand. */
 export interface Desk {
-  /** Chosen by a person; load or splice follow from what is on the slot. */
-  readonly mode: 'work' | 'sweep';
+  /** Chosen by a person; load or splice follow from what is on the slot. A check sweeps the one slot in hand and goes back to work. */
+  readonly mode: 'work' | 'sweep' | 'check';
   readonly slot: string | null;
   /** True where the slot's own code was scanned or the reel on it was: the operator stands in front of it. */
   readonly atSlot: boolean;
@@ -133,7 +135,7 @@ export interface DeskView {
 
 /** What would be done with the slot in hand. */
 export function deskAct(desk: Desk, view: DeskView): VerifyAct {
-  if (desk.mode === 'sweep') return 'sweep';
+  if (desk.mode !== 'work') return 'sweep';
   if (desk.slot === null) return 'load';
   return view.floor.slots.has(slotKey(view.line, desk.slot)) && !isLeftOver(desk.slot, view)
     ? 'splice'

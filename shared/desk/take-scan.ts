@@ -17,6 +17,7 @@ import {
   type DeskView,
   deskAct,
   deskWells,
+  emptyDesk,
   type MeaningQuestion,
   missingPieces,
   type ReelInHand,
@@ -183,7 +184,7 @@ function takeReel(desk: Desk, reel: ReelInHand, view: DeskView): Desk {
 
 /** Asks whether a label without an id is of the reel that came off before; null where there was none, or nothing hangs on it. */
 function askCameBefore(desk: Desk, reel: ReelInHand, view: DeskView): Desk | null {
-  if (desk.mode === 'sweep' || reel.reel !== null || reel.isFresh || reel.isSecond) return null;
+  if (desk.mode !== 'work' || reel.reel !== null || reel.isFresh || reel.isSecond) return null;
   const earlier = earlierUnnamed(view.floor, reel);
   if (earlier === null || earlier.count === reel.quantity) return null;
   return { ...desk, question: { ask: 'came-before', reel, left: earlier.count, lot: earlier.lot } };
@@ -204,7 +205,7 @@ export function answerCameBefore(desk: Desk, isSame: boolean): Desk {
  */
 function runsOn(reel: ReelInHand, desk: Desk, view: DeskView): string | null {
   const at = reel.reel === null ? null : (view.floor.reels.get(reel.reel)?.at ?? null);
-  if (desk.mode === 'sweep' || at === null || at.line !== view.line || comesOut(at.slot, view)) return null;
+  if (desk.mode !== 'work' || at === null || at.line !== view.line || comesOut(at.slot, view)) return null;
   return deskAct({ ...desk, slot: at.slot }, view) === 'splice' && isOnSlot(reel, at.slot, view)
     ? at.slot
     : null;
@@ -280,8 +281,16 @@ function takeOldReel(desk: Desk, reel: ReelInHand, view: DeskView): Desk {
       slot: desk.slot ?? '',
       found: reel.reel ?? reel.part ?? reel.supplierPart,
       loaded: last === undefined ? null : last.reel.startsWith('~') ? last.part : last.reel,
+      reel,
     },
   };
+}
+
+/** A person says that the reel which was scanned as the running one is what stands on the slot: it is checked there, as in a sweep. */
+export function checkStanding(desk: Desk): Desk {
+  const { told } = desk;
+  if (told?.tell !== 'old-reel-differs') return desk;
+  return { ...emptyDesk, mode: 'check', slot: told.slot, atSlot: true, reel: told.reel, via: desk.via };
 }
 
 /** What the setup in hand knows, so that a bare code can be told. */

@@ -26,9 +26,44 @@ export function addTwice(state: FloorState, there: SlotState, reel?: string): vo
         [other.line, line],
       ];
       const entries = [other.entry, entry];
+      if (isTold(state, { reel: tape.reel, slots, lines })) continue;
       addConflict(state, { kind: 'reel-on-two-slots', line, slots, lines, reel: tape.reel, entries, atMs });
     }
   }
+}
+
+/** Tells of a reel on two slots, once for both. */
+export function tellTwice(state: FloorState, conflict: Conflict): void {
+  if (!isTold(state, conflict)) state.conflicts.set(conflict.conflict, conflict);
+}
+
+/**
+ * What stood on a slot when another reel was loaded there is taken back: what it had stood on, or been joined to, contradicts the load
+ * instead. `told`: the conflicts that named it.
+ */
+export function stepBack(state: FloorState, told: readonly Conflict[], of: string): void {
+  for (const conflict of told) {
+    const [first, second] = conflict.choices;
+    if (conflict.kind !== 'slot-loaded-twice' || first?.entry !== of || !second) continue;
+    const under = first.before;
+    if (!under || state.corrected.has(under.entry)) continue;
+    addConflict(state, { ...conflict, entries: [under.entry, second.entry], choices: [under, second] });
+  }
+}
+
+/** True where it is told already that a reel stands on these two slots. */
+function isTold(
+  state: FloorState,
+  { reel, slots, lines }: Pick<Conflict, 'reel' | 'slots' | 'lines'>,
+): boolean {
+  const places = (of: Pick<Conflict, 'slots' | 'lines'>) =>
+    of.slots.map((slot, at) => slotKey(of.lines[at] ?? '', slot)).sort();
+  const [one, other] = places({ slots, lines });
+  return [...state.conflicts.values()].some((conflict) => {
+    if (conflict.kind !== 'reel-on-two-slots' || conflict.reel !== reel) return false;
+    const there = places(conflict);
+    return there[0] === one && there[1] === other;
+  });
 }
 
 /** True where a reel still stands on both slots of a conflict. */
@@ -38,12 +73,50 @@ export function isStillTwice(state: FloorState, { kind, slots, lines, reel }: Co
   return kind === 'reel-on-two-slots' && slots.every(holds);
 }
 
-/** Forgets what contradicted on a slot that is empty now. */
-export function dropConflicts(state: FloorState, line: string, slot: string): void {
-  for (const [key, conflict] of state.conflicts) {
-    if (conflict.slots.some((other, at) => other === slot && conflict.lines[at] === line))
-      state.conflicts.delete(key);
+/** Forgets what contradicted on a slot that is empty now, by the entry `by`. */
+export function dropConflicts(state: FloorState, at: Pick<SlotState, 'line' | 'slot'>, by: string): void {
+  const isOf = ({ slots, lines }: Conflict) =>
+    slots.some((slot, index) => slot === at.slot && lines[index] === at.line);
+  mend(state, isOf, by);
+}
+
+/** Forgets of a reel on two slots where it stands on one of them no more, by the entry `by`. */
+export function dropOnce(state: FloorState, by: string): void {
+  mend(state, (conflict) => conflict.kind === 'reel-on-two-slots' && !isStillTwice(state, conflict), by);
+}
+
+/** So many entries are kept with what they mended. */
+const MENDED_KEPT = 200;
+
+/** Forgets conflicts; taking back the entry that made them go brings them back. */
+function mend(state: FloorState, isGone: (conflict: Conflict) => boolean, by: string): void {
+  const gone = [...state.conflicts.values()].filter(isGone);
+  if (gone.length === 0) return;
+  for (const { conflict } of gone) state.conflicts.delete(conflict);
+  state.mended.set(by, [...(state.mended.get(by) ?? []), ...gone]);
+  const [oldest] = state.mended.keys();
+  if (state.mended.size > MENDED_KEPT && oldest !== undefined) state.mended.delete(oldest);
+}
+
+/** Tells again what an entry had mended that is taken back now, as far as it still contradicts. */
+export function unmend(state: FloorState, of: string): void {
+  for (const conflict of state.mended.get(of) ?? []) {
+    const isTwice = conflict.kind === 'reel-on-two-slots';
+    const stands = isTwice
+      ? isStillTwice(state, conflict) && !isTold(state, conflict)
+      : conflict.entries.every((entry) => !state.corrected.has(entry)) && stillStands(state, conflict);
+    if (stands) state.conflicts.set(conflict.conflict, conflict);
   }
+  state.mended.delete(of);
+}
+
+/** True where what the conflict's newest word left is what stands on its slot, so that the question is open again. */
+function stillStands(state: FloorState, { choices, slots, lines }: Conflict): boolean {
+  const there = state.slots.get(slotKey(lines[0] ?? '', slots[0] ?? ''));
+  if (choices.length === 0) return true;
+  return choices.some(({ tapes }) =>
+    tapes.some(({ entry }) => there?.tapes.some((tape) => tape.entry === entry)),
+  );
 }
 
 /** Keeps a splice onto a slot that another tablet unloaded; `spliced` is what the splice left there. */
@@ -64,12 +137,11 @@ export function addUnloaded(
   });
 }
 
-/** Forgets a splice that met an empty slot: somebody has loaded it since. */
-export function dropEmptied(state: FloorState, line: string, slot: string): void {
-  for (const [key, { kind, slots, lines }] of state.conflicts) {
-    if (kind === 'spliced-though-unloaded' && slots[0] === slot && lines[0] === line)
-      state.conflicts.delete(key);
-  }
+/** Forgets a splice that met an empty slot: somebody has loaded it since, by the entry `by`. */
+export function dropEmptied(state: FloorState, at: Pick<SlotState, 'line' | 'slot'>, by: string): void {
+  const isOf = ({ kind, slots, lines }: Conflict) =>
+    kind === 'spliced-though-unloaded' && slots[0] === at.slot && lines[0] === at.line;
+  mend(state, isOf, by);
 }
 
 /** True where an unload names a tape behind which another was joined by then: who took it off did not know of the splice. */
@@ -94,6 +166,7 @@ export function settle(state: FloorState, facts: PayloadOf<'conflict.settled'>, 
   if (conflict.kind === 'slot-loaded-twice') settleSlot(state, conflict, { keep: facts.keep, mark });
   if (conflict.kind === 'reel-on-two-slots') settleReel(state, conflict, { keep: facts.keep, mark });
   if (conflict.kind === 'spliced-though-unloaded') settleEmptied(state, conflict, { keep: facts.keep, mark });
+  dropOnce(state, mark.entry);
 }
 
 /** Which of two reels is on the slot. Tapes joined since then were joined to whichever it is. */

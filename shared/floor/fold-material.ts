@@ -9,9 +9,13 @@ import {
   addUnloaded,
   dropConflicts,
   dropEmptied,
+  dropOnce,
   isOlderTape,
   isStillTwice,
   settle,
+  stepBack,
+  tellTwice,
+  unmend,
 } from './conflicts.ts';
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
@@ -91,9 +95,10 @@ export function foldMaterial(state: FloorState, entry: MaterialEntry): void {
       return;
     case 'reel.counted':
       recount(state, entry.payload, mark);
+      dropOnce(state, mark.entry);
       return;
     case 'entry.corrected':
-      takeBack(state, entry.payload.of);
+      takeBack(state, entry.payload.of, mark.entry);
       return;
     case 'conflict.settled':
       settle(state, entry.payload, mark);
@@ -155,22 +160,20 @@ export function place(
       lines: [facts.line],
       reel: null,
       entries: [there.entry, mark.entry],
-      choices: [
-        { ...there, before: null },
-        { ...placed, before: null },
-      ],
+      choices: [there, { ...placed, before: null }],
       atMs: mark.atMs,
     });
   }
   if (there && facts.act === 'load') freeReels(state, there);
   state.slots.set(key, placed);
   const off = state.takenOff.get(key);
-  if (facts.act === 'load') dropEmptied(state, facts.line, facts.slot);
+  if (facts.act === 'load') dropEmptied(state, placed, mark.entry);
   else if (!there && off) {
     addUnloaded(state, placed, { entries: [off.entry, mark.entry], atMs: mark.atMs });
   }
   seeInSweep(state, facts.line, facts.slot);
   putReel(state, tape, placed);
+  dropOnce(state, mark.entry);
 }
 
 /** A reel that is on its slot already stays there, with what is known of it by now. */
@@ -311,7 +314,7 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
       cameOff: last && facts.quantity === null ? openEvidence(there, there.ledger, placed) : null,
     });
   }
-  dropConflicts(state, facts.line, facts.slot);
+  dropConflicts(state, there, mark.entry);
   const last = there.tapes.at(-1);
   if (last && isOlderTape(there, facts)) {
     addUnloaded(state, there, { entries: [last.entry, mark.entry], atMs: mark.atMs });
@@ -319,14 +322,16 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
 }
 
 /** A correction undoes what the named entry did to a slot, as long as nothing newer stands on it; what still contradicts stays told. */
-function takeBack(state: FloorState, of: string): void {
+function takeBack(state: FloorState, of: string, by: string): void {
   state.holds.delete(of);
   const told = [...state.conflicts.values()].filter(({ entries }) => entries.includes(of));
   for (const { conflict } of told) state.conflicts.delete(conflict);
   const restored = undo(state, of);
-  for (const conflict of told)
-    if (isStillTwice(state, conflict)) state.conflicts.set(conflict.conflict, conflict);
   if (restored) addTwice(state, restored);
+  for (const conflict of told) if (isStillTwice(state, conflict)) tellTwice(state, conflict);
+  stepBack(state, told, of);
+  unmend(state, of);
+  dropOnce(state, by);
 }
 
 /** Takes back what an entry did to a slot; what stands there again, null where nothing does or the entry is no slot's newest. */
@@ -342,11 +347,22 @@ function undo(state: FloorState, of: string): SlotState | null {
     return slot.before;
   }
   for (const [key, taken] of state.takenOff) {
-    if (taken.entry !== of || state.slots.has(key)) continue;
-    state.slots.set(key, taken.was);
+    if (taken.entry !== of) continue;
+    const { was } = taken;
+    const there = state.slots.get(key);
+    if (state.corrected.has(was.entry)) return null;
+    if (there) {
+      // Another reel was loaded since: which of them is on the slot?
+      const { line, slot, atMs } = there;
+      const at = { line, slots: [slot], lines: [line], reel: null, atMs };
+      const choices = [was, { ...there, before: null }];
+      addConflict(state, { ...at, kind: 'slot-loaded-twice', entries: [was.entry, there.entry], choices });
+      return null;
+    }
+    state.slots.set(key, was);
     state.takenOff.delete(key);
-    holdReels(state, taken.was);
-    return taken.was;
+    holdReels(state, was);
+    return was;
   }
   return null;
 }

@@ -4,7 +4,7 @@
 import { entryId } from '../log/entry.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { noSkips, settleUse, usageOf } from './remaining.ts';
-import type { FloorState, Run, SlotState } from './state.ts';
+import type { Conflict, FloorState, Run, SlotState } from './state.ts';
 import { type CountedCode, codeKey, tallyOf } from './tally.ts';
 import { turnGroup } from './turns.ts';
 import { perPanelOf } from './wanted.ts';
@@ -147,10 +147,10 @@ function changeSlots(state: FloorState, line: string, change: (slot: SlotState) 
   for (const [key, { entry, was }] of state.takenOff) {
     if (was.line === line) state.takenOff.set(key, { entry, was: changed(was) });
   }
-  for (const [key, conflict] of state.conflicts) {
-    if (conflict.line === line)
-      state.conflicts.set(key, { ...conflict, choices: conflict.choices.map(changed) });
-  }
+  const inConflict = (conflict: Conflict): Conflict =>
+    conflict.line === line ? { ...conflict, choices: conflict.choices.map(changed) } : conflict;
+  for (const [key, conflict] of state.conflicts) state.conflicts.set(key, inConflict(conflict));
+  for (const [key, mended] of state.mended) state.mended.set(key, mended.map(inConflict));
 }
 
 /** A stop entered at `atMs`. It cannot have begun before the last panel, the stop before it or the start; a moment that nobody can read is none. */

@@ -1,8 +1,9 @@
 // How many panels may lie between a slot's machine and the place where panels are counted? When something changes on a slot, so many
 // panels more than are counted have passed it already; less than none where panels are counted before they reach it.
-// Method: a range per machine, as the plant has entered it. Where nobody has, the widest that a line of so many machines can mean, and
-// it is said that this is a guess. Refused: a single figure, since a belt is never filled evenly.
+// Method: a range per machine, as the plant has entered it; what scans at both places showed beyond it widens it. Where nobody has
+// entered one, the widest that a line of so many machines can mean, and it is said that this is a guess. Refused: a single figure, since a belt is never filled evenly.
 
+import { seenInLine } from './fold-seen.ts';
 import { placeOnLine } from './place.ts';
 import type { FloorState } from './state.ts';
 
@@ -25,7 +26,7 @@ export const MISSED_GUESS = 0.002;
 
 /** The range of a slot's machine. */
 export function panelsInLine(
-  state: Pick<FloorState, 'lines' | 'inLines'>,
+  state: Pick<FloorState, 'lines' | 'inLines' | 'passed'>,
   line: string,
   slot: string,
 ): InLine {
@@ -34,13 +35,17 @@ export function panelsInLine(
   const machine = known ? placeOnLine(known, slot).machine : null;
   const missed = ruled?.missed ?? MISSED_GUESS;
   const entered = ruled?.machines.find((each) => each.machine === machine);
+  const seen = machine === null ? null : seenInLine(state, line, machine);
   // A line that fills or empties holds none, whatever it holds when it is full.
-  if (entered)
-    return { least: Math.min(0, entered.least), most: Math.max(0, entered.most), missed, isGuess: false };
+  const widened = (least: number, most: number) => ({
+    least: Math.min(0, least, seen?.least ?? 0),
+    most: Math.max(0, most, seen?.most ?? 0),
+  });
+  if (entered) return { ...widened(entered.least, entered.most), missed, isGuess: false };
   const machines = known?.machines ?? [];
   const at = machines.findIndex((each) => each.machine === machine);
   const all = Math.max(1, machines.length);
   const [before, behind] = at < 0 ? [all, all] : [at + 1, all - at];
   const most = MOST_A_MACHINE * behind + MOST_BEHIND;
-  return { least: -MOST_A_MACHINE * before, most, missed, isGuess: true };
+  return { ...widened(-MOST_A_MACHINE * before, most), missed, isGuess: true };
 }

@@ -1,7 +1,7 @@
 // Entry kinds about panels: how many lie between a machine and the place of counting, and which are held for wrong material.
 
 import * as z from 'zod/mini';
-import { containCauses } from './vocabulary.ts';
+import { containCauses, sources } from './vocabulary.ts';
 
 const id = z.string().check(z.minLength(1), z.maxLength(64));
 const short = z.string().check(z.maxLength(200));
@@ -23,6 +23,13 @@ export const panelPayloadSchemas = {
         .check(z.refine(({ least, most }) => least <= most)),
     ),
     missed: z.number().check(z.minimum(0), z.maximum(0.5)),
+  }),
+  /** A panel's code was scanned where it goes into a machine. With its count it tells how many panels lie between the two. */
+  'panel.seen': z.strictObject({
+    line: id,
+    machine: id,
+    serial: short.check(z.minLength(1)),
+    via: z.enum(sources),
   }),
   /**
    * Panels held since wrong material may be on them: found late by a check, cleared in error, blocked, or open for too long. `of`: the

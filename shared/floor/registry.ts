@@ -17,6 +17,7 @@ import { foldPanels } from './fold-panels.ts';
 import { foldPlaces } from './fold-places.ts';
 import { foldPlant } from './fold-plant.ts';
 import { foldRun } from './fold-run.ts';
+import { foldSeen } from './fold-seen.ts';
 import { type EntryKind, type EntryOf, type FloorEntry, payloadSchemas as schemas } from './kinds.ts';
 import { foldPeople } from './people.ts';
 import type { FloorState } from './state.ts';
@@ -88,9 +89,10 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'run.ended': { schema: schemas['run.ended'], fold: foldRun, touches: ofLine },
   'panels.counted': {
     schema: schemas['panels.counted'],
-    fold: inOrder(foldRun, foldPanels, foldContain),
+    fold: inOrder(foldRun, foldPanels, foldSeen, foldContain),
     touches: ofPanels,
   },
+  'panel.seen': { schema: schemas['panel.seen'], fold: foldSeen, touches: nowhere },
   'panels.scrapped': { schema: schemas['panels.scrapped'], fold: foldPanels, touches: nowhere },
   'panels.contained': { schema: schemas['panels.contained'], fold: foldContain, touches: nowhere },
   'containment.signed': { schema: schemas['containment.signed'], fold: foldContain, touches: nowhere },
@@ -140,6 +142,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
       foldPlant,
       foldRun,
       foldPanels,
+      foldSeen,
       foldLoss,
       foldExposures,
       foldMaterial,

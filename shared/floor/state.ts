@@ -238,6 +238,8 @@ export interface FloorState extends PanelState {
   readonly blocks: Map<string, Block>;
   readonly sweeps: Map<string, Sweep>;
   readonly conflicts: Map<string, Conflict>;
+  /** Entry -> what it made contradict no more: told again where it is taken back. The newest ones are kept. */
+  readonly mended: Map<string, readonly Conflict[]>;
   /** `slotKey#need` -> who took note. */
   readonly acknowledged: Map<string, Acknowledgement>;
   /** `slotKey#need` -> loudest level raised so far and when it is due. */
@@ -304,6 +306,7 @@ export function emptyState(): FloorState {
     blocks: new Map(),
     sweeps: new Map(),
     conflicts: new Map(),
+    mended: new Map(),
     acknowledged: new Map(),
     raised: new Map(),
     corrected: new Set(),

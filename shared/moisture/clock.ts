@@ -185,7 +185,10 @@ function shortBake(piece: Piece, setting: Setting, exceededSeconds: number): Sho
   const isDamp =
     fitting !== undefined && fitting.celsius < 125 && humidity !== null && humidity > OVEN_HUMIDITY;
   if (isDamp) setting.note(floorLifeNote('bakeDamp', { humidity }));
-  if (fitting && !isDamp && hours >= fitting.hours) return null;
+  if (fitting && !isDamp && hours >= fitting.hours) {
+    if (fitting.celsius < 125 && humidity === null) setting.note(floorLifeNote('bakeAirAssumed'));
+    return null;
+  }
   const row = isDamp ? undefined : fitting;
   return { hours, celsius, wanted: row?.hours ?? null, source: row?.source ?? null };
 }

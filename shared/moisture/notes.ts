@@ -22,6 +22,8 @@ const sentences = {
     'The bake table has no row for level 6: the row of 5a is asked for, by a rule of this tool.',
   bakeDamp: (f: Facts) =>
     `The oven was at ${f['humidity']} % relative humidity: below 125 °C the table asks for 5 % or less.`,
+  bakeAirAssumed: () =>
+    'Nobody stated how dry the oven was: 5 % relative humidity or less is taken, as the table asks for below 125 °C.',
   bakeRowByBody: () =>
     'The package is not stated: a ball grid array above 17 × 17 mm, or stacked dies, would need 96 h at 125 °C.',
   hotBakes: (f: Facts) =>

@@ -197,3 +197,17 @@ export function reelLife(state: FloorState, reel: string | null, more: LifeAsked
     wantsLabelTime: level === '6' && labelHours === undefined,
   };
 }
+
+/**
+ * The first moment (ms since 1970) at which a reel's floor life was over, up to `nowMs`; null where it never was, as far as the log tells.
+ * Asked at the end of each stay, since a bake after it hides that it had been over. Arguments as for `reelLife`.
+ */
+export function lifeEndedMs(state: FloorState, reel: string, more: LifeAsked): number | null {
+  const periods = state.exposures.get(reel)?.periods ?? [];
+  const ends = periods.slice(1).map((period) => period.fromMs);
+  for (const nowMs of [...ends.filter((ms) => ms < more.nowMs), more.nowMs]) {
+    const life = reelLife(state, reel, { ...more, nowMs });
+    if (life !== null && life.leftSeconds === 0 && life.expiresMs !== null) return life.expiresMs;
+  }
+  return null;
+}

@@ -5,6 +5,7 @@ import type { Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
 import type { Side } from '../floor/vocabulary.ts';
 import { compareText } from '../log/order.ts';
+import { guessedOf } from './boards.ts';
 import { foundStretches, placesOf } from './finds.ts';
 import { isVoid, latestTo, numberAt, placeOf, type Span, toNumbers } from './order.ts';
 import type { Guess, Stretch, TraceIndex } from './stretches.ts';
@@ -140,7 +141,8 @@ function toPlace(index: TraceIndex, stretch: Stretch): TracedPlace {
     ? placesOf(index.state, counted, stretch)
     : { sure: null, possible: null };
   const { line, run, product, slot, feeder, reel, part, supplierPart, lot, dateCode } = stretch;
-  const { entry, who, at, guessed } = stretch;
+  const { entry, who, at } = stretch;
+  const guessed = guessedOf(index.state, stretch);
   return {
     line,
     run,
@@ -213,7 +215,7 @@ function panelIn(index: TraceIndex, run: Run, place: number): PanelRun {
     const { lot, reel, supplierPart } = stretch;
     there.lots.push({ lot, reel, supplierPart, sure: isWithin(sure) });
     bySlot.set(stretch.slot, there);
-    for (const each of stretch.guessed) guessed.add(each);
+    for (const each of guessedOf(index.state, stretch)) guessed.add(each);
   }
   return {
     run: run.run,

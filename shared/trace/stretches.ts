@@ -30,7 +30,7 @@ export interface PanelBound {
 }
 
 /** What a bound rests on that nobody has entered or measured. */
-export type Guess = 'in-line' | 'label';
+export type Guess = 'in-line' | 'label' | 'boards';
 
 /** One tape on one slot during one run. Panels are counted from 1 within the run. */
 export interface Stretch {

@@ -8,6 +8,7 @@ import type { Run } from '../floor/state.ts';
 import { tallyOf } from '../floor/tally.ts';
 import type { ContainCause } from '../floor/vocabulary.ts';
 import { isAskedFor, serialsBetween, type TraceQuestion } from './ask.ts';
+import { guessedOf } from './boards.ts';
 import { findIn, foundStretches, placesOf, runsOf } from './finds.ts';
 import { earliest, latestTo, span } from './order.ts';
 import type { Guess, Stretch, TraceIndex } from './stretches.ts';
@@ -23,8 +24,11 @@ export interface SuspectQuestion {
   readonly material?: Pick<TraceQuestion, 'reel' | 'lot' | 'part'>;
   /** The entry that put it on a slot, where one stay alone is meant. */
   readonly entry?: string;
-  /** Only what was placed after this moment, ms since 1970: when a floor life ended. */
-  readonly afterMs?: number;
+  /**
+   * Only what was placed after this moment, ms since 1970: when a floor life ended. Where it hangs on the reel: for each of its stays, null
+   * for one that is not meant.
+   */
+  readonly afterMs?: number | ((stretch: Stretch) => number | null);
 }
 
 /** The answer: panels run by run, their codes, and what the bounds rest on that nobody has entered. */
@@ -52,7 +56,7 @@ export function suspectPanels(index: TraceIndex, question: SuspectQuestion): Sus
   return {
     runs,
     codes: [...codes],
-    guessed: [...new Set([...inLine, ...meant.flatMap((stretch) => stretch.guessed)])].sort(),
+    guessed: [...new Set([...inLine, ...meant.flatMap((stretch) => guessedOf(index.state, stretch))])].sort(),
     goesOn: finding ? finding.until === null : meant.some(isOn),
   };
 }
@@ -68,11 +72,20 @@ function foundRuns(index: TraceIndex, entry: string): readonly SuspectRun[] {
   });
 }
 
+/** The moment from which a stay counts; undefined where all of it does, null where none. */
+function afterOf({ afterMs }: SuspectQuestion, stretch: Stretch): number | null | undefined {
+  return typeof afterMs === 'function' ? afterMs(stretch) : afterMs;
+}
+
 function isMeant(question: SuspectQuestion): (stretch: Stretch) => boolean {
   const { material = {}, entry } = question;
   const fits = isAskedFor(material);
   const isNamed = Object.keys(material).length > 0 || entry !== undefined;
-  return (stretch) => isNamed && (entry === undefined || stretch.entry === entry) && fits(stretch);
+  return (stretch) =>
+    isNamed &&
+    (entry === undefined || stretch.entry === entry) &&
+    fits(stretch) &&
+    afterOf(question, stretch) !== null;
 }
 
 function stretchesOf(index: TraceIndex, question: SuspectQuestion): readonly Stretch[] {
@@ -84,8 +97,9 @@ function stretchRuns(index: TraceIndex, question: SuspectQuestion): readonly Sus
   for (const stretch of stretchesOf(index, question)) {
     const run = index.state.runs.get(stretch.run);
     if (!run) continue;
+    const after = afterOf(question, stretch);
     const from =
-      question.afterMs === undefined ? { possible: 1, sure: 1 } : placesAfter(run, stretch, question.afterMs);
+      after === undefined || after === null ? { possible: 1, sure: 1 } : placesAfter(run, stretch, after);
     const came = earliest(run, stretch.from.possible, stretch.reach.low);
     const { sure } = placesOf(index.state, run, stretch);
     const possible = span(Math.max(1, came, from.possible), lastOf(run, stretch));

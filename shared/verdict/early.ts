@@ -20,6 +20,7 @@ export interface EarlyQuestion extends Omit<VerifyQuestion, 'slot' | 'reel'> {
 
 const ofFeeder: ReadonlySet<ReasonCode> = new Set<ReasonCode>([
   'feeder-elsewhere',
+  'feeder-lanes',
   'feeder-on-cart',
   'feeder-width',
   'feeder-pitch',

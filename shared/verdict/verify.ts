@@ -1,9 +1,9 @@
 // May this reel go on this slot? Every rule is asked, so that the operator hears all that is wrong at once; the first reason
 // is the one to act on. Method: a list of small rules over one question; no rule guesses, a fact that is missing is a reason.
 
-import { isLaneBeside } from '../floor/address.ts';
+import { compareSlots, isLaneBeside } from '../floor/address.ts';
 import { dateCodeReasons, olderInStore } from '../floor/age-limit.ts';
-import { typeMisfits } from '../floor/feeder-types.ts';
+import { typeMisfits, typeOf } from '../floor/feeder-types.ts';
 import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { isOnLinePlace } from '../floor/place.ts';
@@ -124,6 +124,11 @@ function feederReasons(state: FloorState, question: VerifyQuestion, wanted: Setu
       reasons.push({ code: 'feeder-elsewhere', feeder, slot: other.slot, line: other.line });
     }
   }
+  const taken = lanesTaken(state, question, feeder);
+  const lanes = typeOf(state, feeder)?.lanes ?? null;
+  // Each reel stands on its own lane: one more than the feeder has cannot be.
+  if (lanes !== null && taken.length >= lanes)
+    reasons.push({ code: 'feeder-lanes', feeder, lanes, slots: taken });
   if (act === 'load') {
     const carried = onOtherPlaces(state, line, slot).filter(
       ({ place }) => place.feeder === feeder && !isSameFeederPlace(place, question),
@@ -143,6 +148,16 @@ function isSameFeederPlace(
   asked: Pick<VerifyQuestion, 'line' | 'slot'>,
 ): boolean {
   return there.line === asked.line && (there.slot === asked.slot || isLaneBeside(there.slot, asked.slot));
+}
+
+/** The other lanes beside the slot asked for that the feeder serves, on the line or ready on a cart, in walking order. */
+function lanesTaken(state: FloorState, question: VerifyQuestion, feeder: string): readonly string[] {
+  const { line, slot, act } = question;
+  const carried = act === 'load' ? onOtherPlaces(state, line, slot).map(({ place }) => place) : [];
+  const beside = [...state.slots.values(), ...carried].filter(
+    (there) => there.feeder === feeder && there.line === line && isLaneBeside(there.slot, slot),
+  );
+  return [...new Set(beside.map((there) => there.slot))].sort(compareSlots);
 }
 
 /** What carts carry for other slots than the one asked for; a place for that slot is the cart's load done by hand. */

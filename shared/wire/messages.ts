@@ -239,7 +239,7 @@ export type TraceRequest = z.infer<typeof traceSchema>;
 const panels = z.nullable(z.object({ first: z.int(), last: z.int() }));
 const known = z.nullable(z.string());
 /** What an answer rests on that nobody has entered; absent from an older server. */
-const guessed = z.optional(z.array(z.enum(['in-line', 'label'])));
+const guessed = z.optional(z.array(z.enum(['in-line', 'label', 'boards'])));
 const panelRun = {
   run: z.string(),
   line: z.string(),

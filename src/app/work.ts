@@ -13,6 +13,7 @@ import { callForBlocked } from './frame/blocked-call.ts';
 import { startPresence } from './frame/left-alone.ts';
 import { signIn } from './frame/sign-in.ts';
 import { startWatch, type Watch } from './outlook/watch.ts';
+import { machineAt } from './panels-at.ts';
 import { DEFAULT_WEDGE_SETTINGS } from './scan/wedge.ts';
 import { attachWedge } from './scan/wedge-dom.ts';
 import { takeSkipped } from './skipped.ts';
@@ -42,6 +43,17 @@ export function startWork(app: App): Work {
       const line = app.line.value;
       if (line === null) return;
       const floor = app.store.floor();
+      const machine = machineAt(app, line);
+      if (machine !== null) {
+        const payload = { line, machine: machine.machine, serial, via: scan.via };
+        app.write([{ kind: 'panel.seen', payload }]).then(
+          () => {
+            app.notice.value = { tone: 'plain', text: say(lineWords).seenBefore(serial, machine.name) };
+          },
+          () => undefined, // shown by the fault screen
+        );
+        return;
+      }
       if (countedBefore(floor, { run, serial })) {
         app.notice.value = { tone: 'care', text: say(lineWords).countedBefore(serial) };
         return;

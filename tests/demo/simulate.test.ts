@@ -11,6 +11,7 @@ import { panelSeconds, simulateShift } from '../../demo/simulate.ts';
 import { drawGoodPicks } from '../../demo/world.ts';
 import { applyEntry } from '../../shared/floor/fold.ts';
 import { readFloorEntry } from '../../shared/floor/kinds.ts';
+import { plantDay } from '../../shared/floor/plant-day.ts';
 import { slotLeft } from '../../shared/floor/remaining.ts';
 import { emptyState, slotKey } from '../../shared/floor/state.ts';
 import { seededChance } from '../../shared/kit/chance.ts';
@@ -40,6 +41,24 @@ describe('simulateShift()', () => {
 
   test('writes only entries that this version knows and folds', () => {
     expect(shift.entries.filter((entry) => readFloorEntry(entry) === null)).toEqual([]);
+  });
+
+  test('dates an expired reel by the plant’s own day, whatever day it is at the meridian', () => {
+    // At 20:00 UTC it is the next day in Auckland.
+    const far = simulateShift({
+      seed: 11,
+      hours: 1,
+      startMs: Date.UTC(2026, 2, 2, 20),
+      zone: 'Pacific/Auckland',
+    });
+    const state = emptyState();
+    for (const entry of far.entries) applyEntry(state, entry);
+    const held = far.entries.filter((entry) =>
+      JSON.stringify(entry.payload['reasons'] ?? '').includes('expired'),
+    );
+    expect(held.length).toBeGreaterThan(0);
+    for (const { payload, hlc } of held)
+      expect(JSON.stringify(payload['reasons'])).toContain(plantDay(state, lineId, hlc.ms - 9 * 86_400_000));
   });
 
   test('leaves no conflict and no hold behind', () => {

@@ -182,6 +182,13 @@ describe('a bake that was too short', () => {
         await page.getByTestId('air-bake').click();
         await page.getByTestId('air-celsius').fill('40');
         await page.getByTestId('air-hours').fill('1');
+        // Below 125 °C the table holds for dry air alone: nobody may leave that open.
+        expect(await page.getByTestId('air-yes').getAttribute('aria-disabled')).toBe('true');
+        await page.getByTestId('air-oven-dry').click();
+      });
+      expect((await ownEntries(page, 'reel.aired')).at(-1)?.payload).toMatchObject({
+        air: 'bake',
+        humidity: 5,
       });
       await expect.poll(() => life.textContent()).toContain('oven');
       await told(() => page.getByTestId('air-floor').click());

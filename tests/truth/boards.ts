@@ -7,12 +7,12 @@ const between = (chance: Chance, low: number, high: number) => low + chanceBelow
 
 /**
  * The board of each placement of a slot: as many on each board, or on some of them only. `isOdd`: not a multiple of the boards, so that
- * a setup tells that its boards are not one product.
+ * a setup tells that its boards are not one product; `isHidden`: a multiple of them all the same, so that no setup tells.
  */
 export function usedBoards(
   chance: Chance,
   boards: number,
-  how: { readonly isAlike: boolean; readonly isOdd: boolean },
+  how: { readonly isAlike: boolean; readonly isOdd: boolean; readonly isHidden: boolean },
 ): readonly number[] {
   if (how.isAlike && boards > 1) {
     const each = between(chance, 1, Math.max(1, Math.floor(12 / boards)));
@@ -23,6 +23,10 @@ export function usedBoards(
     { length: between(chance, 1, 12) },
     () => some[chanceBelow(chance, some.length)] ?? 1,
   );
+  if (how.isHidden) {
+    const all = boards * Math.max(1, Math.floor(12 / boards / 2));
+    return Array.from({ length: all }, () => some[chanceBelow(chance, some.length)] ?? 1);
+  }
   return how.isOdd && boards > 1 && used.length % boards === 0 ? [...used, used[0] ?? 1] : used;
 }
 

@@ -21,6 +21,9 @@ export interface Score {
   /** Claims that a panel surely carries a reel. */
   sure: number;
   wrongSure: number;
+  /** Of all claims, those that the product says rest on a guess of which boards a slot serves; how many of them were wrong. */
+  onBoards: number;
+  wrongOnBoards: number;
   /** Panels numbered otherwise than they were counted. */
   misnumbered: number;
   /** Reels found late or cleared in error. */
@@ -46,6 +49,8 @@ export function emptyScore(): Score {
     missed: 0,
     sure: 0,
     wrongSure: 0,
+    onBoards: 0,
+    wrongOnBoards: 0,
     misnumbered: 0,
     wrongs: 0,
     suspects: 0,
@@ -99,7 +104,13 @@ export function checkShift(
         for (const lot of lots) {
           if (!lot.sure) continue;
           score.sure += 1;
+          const isGuess = found.guessed.includes('boards');
+          if (isGuess) score.onBoards += 1;
           if (is.has(lot.reel ?? '')) continue;
+          if (isGuess) {
+            score.wrongOnBoards += 1;
+            continue;
+          }
           score.wrongSure += 1;
           fault(`${run} panel ${at + 1} surely carries ${lot.reel} on ${slot}; was ${[...is].join(' ')}`);
         }
@@ -116,7 +127,7 @@ function checkWrongs(
 ): void {
   for (const wrong of truth.wrongs) {
     score.wrongs += 1;
-    const { runs } =
+    const { runs, guessed } =
       wrong.how === 'found'
         ? suspectPanels(index, { cause: 'wrong-reel', finding: wrong.entry })
         : suspectPanels(index, { cause: 'cleared', material: { reel: wrong.reel } });
@@ -137,7 +148,8 @@ function checkWrongs(
           score.escaped += 1;
           fault(`${run} panel ${place} carries wrong ${wrong.reel} on ${wrong.slot} and is not held`);
         }
-        if (isSurely && !carries) {
+        if (isSurely && !carries && guessed.includes('boards')) score.wrongOnBoards += 1;
+        else if (isSurely && !carries) {
           score.wrongHeld += 1;
           fault(`${run} panel ${place} surely carries wrong ${wrong.reel} on ${wrong.slot}: it does not`);
         }

@@ -96,13 +96,15 @@ export function playShift(seed: number): { readonly entries: readonly Entry[]; r
 function buildWorld(seed: number): World {
   const chance = seededChance(seed * 7919 + 13);
   const boards = chance() < 0.4 ? between(chance, 2, 8) : 1;
-  const isAlike = chance() < 0.5;
+  const how = chance();
+  const isAlike = how < 0.5;
+  const isHidden = boards > 1 && how > 0.85;
   const writer = createWriter();
   const machines = Array.from({ length: between(chance, 1, 3) }, (_, at) => ({
     name: `M${at + 1}`,
     room: between(chance, 1, 2),
     slots: Array.from({ length: between(chance, 1, 3) }, (__, place): Slot => {
-      const used = usedBoards(chance, boards, { isAlike, isOdd: at === 0 && place === 0 });
+      const used = usedBoards(chance, boards, { isAlike, isOdd: at === 0 && place === 0, isHidden });
       return {
         name: `M${at + 1}-F-00${place + 1}`,
         machine: `M${at + 1}`,

@@ -13,5 +13,8 @@ test('says nothing sure that is not so, and holds every panel that carries a wro
   expect(1 - score.missed / score.carried).toBeGreaterThanOrEqual(0.999);
   expect(score.panels).toBeGreaterThan(5_000);
   expect(score.skipping).toBeGreaterThan(2_000);
+  // Slots that serve some boards while no setup tells: what is said of them is said to be a guess.
+  expect(score.wrongOnBoards).toBeGreaterThan(50);
+  expect(score.onBoards).toBeGreaterThan(5_000);
   expect(score.sure / score.carried, 'and is of use').toBeGreaterThan(0.3);
 });

@@ -37,6 +37,12 @@ export function chooseCameBefore(state: DeskState, isSame: boolean): void {
   if (judgement) setDesk(state, judgement.answerCameBefore(desk.value, isSame));
 }
 
+/** The reel that was scanned as the running one is what stands there: the slot is checked with it. */
+export function standsHere(state: DeskState): void {
+  const { desk, judgement } = state;
+  if (judgement) setDesk(state, judgement.checkStanding(desk.value));
+}
+
 /** The label that comes code by code has no more. */
 export function takeEnough(state: DeskState): void {
   const { desk, judgement } = state;
@@ -86,7 +92,7 @@ export function askAgain(state: DeskState): void {
 /** Puts all down. */
 export function clearDesk({ desk, shown }: DeskState): void {
   shown.value = null;
-  desk.value = { ...emptyDesk, mode: desk.value.mode };
+  desk.value = { ...emptyDesk, mode: desk.value.mode === 'sweep' ? 'sweep' : 'work' };
 }
 
 /** Takes the shown verdict back. Resolves when that is durable. */

@@ -15,6 +15,7 @@ import {
   clearDesk,
   leaveQuestion,
   setQuantity,
+  standsHere,
   takeEnough,
   undoVerdict,
 } from './answers.ts';
@@ -53,6 +54,8 @@ export interface DeskRun {
   /** The label that comes code by code has no more: it is judged as it is. */
   readonly takeEnough: () => void;
   readonly skipOldReel: () => void;
+  /** The reel that was scanned as the running one, and is another than the log has there, is what stands there. */
+  readonly standsHere: () => void;
   readonly clear: () => void;
   /** Ends the shown verdict: an accepted one goes on, a refused one keeps slot and feeder for the next reel. */
   readonly goOn: () => void;
@@ -88,6 +91,7 @@ export function createDesk(app: App, others: DeskOthers): DeskRun {
     setQuantity: (quantity) => setQuantity(state, quantity),
     takeEnough: () => takeEnough(state),
     skipOldReel: () => setDesk(state, { ...desk.value, atSlot: true, told: null }),
+    standsHere: () => standsHere(state),
     clear: () => clearDesk(state),
     goOn: () => goOn(state),
     undo: () => undoVerdict(state),

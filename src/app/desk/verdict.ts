@@ -56,7 +56,7 @@ export async function keepVerdict(
     batch(() => {
       const told = { entry: entry ? entryId(entry) : '', wanted, next, atMs: app.clock.nowMs() };
       shown.value = shownOf(ready, judged, told);
-      desk.value = judged.answer.verdict === 'accepted' ? { ...emptyDesk, mode: ready.mode } : ready;
+      desk.value = leftOnDesk(ready, judged.answer.verdict === 'accepted');
       busy.value = false;
     });
   } catch (error) {
@@ -66,6 +66,12 @@ export async function keepVerdict(
   } finally {
     clearTimeout(slow);
   }
+}
+
+/** What stays in hand after a verdict. One slot's check is over with it: what is wrong there comes off, and work goes on at the slot. */
+function leftOnDesk(ready: Desk, isAccepted: boolean): Desk {
+  if (ready.mode === 'check') return { ...emptyDesk, slot: isAccepted ? null : ready.slot, via: ready.via };
+  return isAccepted ? { ...emptyDesk, mode: ready.mode } : ready;
 }
 
 function shownOf(

@@ -36,6 +36,10 @@ interface AirDialogProps {
 
 /** Humidities of dry storage that the rules tell apart, % (J-STD-033, from memory). */
 const DRY_HUMIDITIES = [5, 10] as const;
+/** The air in an oven: as dry as the table asks for, or not. */
+type OvenAir = 'dry' | 'moist';
+/** From here on, °C, the table asks for no dry air in the oven (J-STD-033). */
+const ANY_AIR_CELSIUS = 125;
 const HOUR_MS = 3_600_000;
 
 /** What is chosen and typed. */
@@ -44,6 +48,8 @@ interface AirForm {
   readonly hours: string;
   readonly humidity: number;
   readonly celsius: string;
+  /** The air in an oven below 125 °C; null while nobody said. */
+  readonly ovenAir: OvenAir | null;
   /** Of a level 6 reel: the hours on its bag's label. */
   readonly labelHours: string;
 }
@@ -67,6 +73,7 @@ export function AirDialog({ reel, line, before, part, openedMs, onClose }: AirDi
     hours: '0',
     humidity: DRY_HUMIDITIES[0],
     celsius: '40',
+    ovenAir: null,
     labelHours: told === undefined ? '' : String(told),
   });
   const refusal = useRefusal('verify-reel');
@@ -75,7 +82,10 @@ export function AirDialog({ reel, line, before, part, openedMs, onClose }: AirDi
   const change = (part: Partial<AirForm>) => setForm((kept) => ({ ...kept, ...part }));
 
   function write(): void {
-    const aired = airedPayload(reel, form, app.clock.nowMs());
+    const aired = airedPayload(reel, form, {
+      nowMs: app.clock.nowMs(),
+      floorHumidity: lineClimate(floor, line).computed.humidity,
+    });
     const onLabel = figureOf(form.labelHours);
     const timed: DraftEntry[] =
       isLevel6 && form.labelHours.trim() !== '' && onLabel !== told
@@ -126,6 +136,7 @@ export function AirDialog({ reel, line, before, part, openedMs, onClose }: AirDi
               onInput={(celsius) => change({ celsius })}
               help={words.celsiusHelp}
             />
+            <Oven form={form} onChange={change} />
             <p class="soft">{words.resetHelp}</p>
             {life &&
               bakeGrounds(life, part, moistureRuling(floor)).map((text) => (
@@ -219,22 +230,58 @@ function Where(props: { readonly form: AirForm; readonly onChange: (part: Partia
   );
 }
 
+/** True where the oven's air decides whether the bake counts. */
+function asksOvenAir({ air, celsius }: AirForm): boolean {
+  return air === 'bake' && !(figureOf(celsius) >= ANY_AIR_CELSIUS);
+}
+
+/** How dry the air in the oven is, where the table asks for it. */
+function Oven(props: { readonly form: AirForm; readonly onChange: (part: Partial<AirForm>) => void }) {
+  const words = say(moistureWords);
+  const { form, onChange } = props;
+  if (!asksOvenAir(form)) return null;
+  return (
+    <div class="field">
+      <span>{words.ovenAir}</span>
+      <div class="choice">
+        {(['dry', 'moist'] as const).map((ovenAir) => (
+          <button
+            type="button"
+            key={ovenAir}
+            aria-pressed={form.ovenAir === ovenAir}
+            data-testid={`air-oven-${ovenAir}`}
+            onClick={() => onChange({ ovenAir })}
+          >
+            {words.ovenAirs[ovenAir]}
+          </button>
+        ))}
+      </div>
+      <small>{words.ovenAirHelp}</small>
+    </div>
+  );
+}
+
 /** What keeps the form from being written, in a sentence; null where nothing does. */
-function airFault({ air, hours, celsius, labelHours }: AirForm, isLevel6: boolean): string | null {
+function airFault(form: AirForm, isLevel6: boolean): string | null {
+  const { air, hours, celsius, labelHours } = form;
   const words = say(moistureWords);
   const isWithin = (text: string, least: number, most: number) =>
     figureOf(text) >= least && figureOf(text) <= most;
   if (isLevel6 && labelHours.trim() !== '' && !isWithin(labelHours, 1, 9999)) return words.badLabelHours;
   if (!isWithin(hours, 0, 9999)) return words.badHours;
-  return air === 'bake' && !isWithin(celsius, 30, 150) ? words.badCelsius : null;
+  if (air === 'bake' && !isWithin(celsius, 30, 150)) return words.badCelsius;
+  return asksOvenAir(form) && form.ovenAir === null ? words.ovenAirMissing : null;
 }
 
 function airedPayload(
   reel: AirDialogProps['reel'],
-  { air, hours, celsius, humidity }: AirForm,
-  nowMs: number,
+  form: AirForm,
+  { nowMs, floorHumidity }: { readonly nowMs: number; readonly floorHumidity: number },
 ): PayloadOf<'reel.aired'> {
   const { part, supplierPart, count, lot, dateCode } = reel;
+  const { air, hours, celsius, humidity, ovenAir } = form;
+  // Air that nobody dried is no drier than the floor's.
+  const inOven = !asksOvenAir(form) ? null : ovenAir === 'dry' ? DRY_HUMIDITIES[0] : floorHumidity;
   return {
     reel: reel.reel,
     part,
@@ -246,6 +293,6 @@ function airedPayload(
     via: 'typed',
     from: formatMoment(nowMs - Math.round(figureOf(hours) * HOUR_MS)),
     celsius: air === 'bake' ? figureOf(celsius) : null,
-    humidity: air === 'dry' ? humidity : null,
+    humidity: air === 'dry' ? humidity : inOven,
   };
 }

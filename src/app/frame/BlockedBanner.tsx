@@ -5,11 +5,11 @@ import { type BlockedTape, blockedTapes } from '../../../shared/floor/blocks.ts'
 import { needKey, slotKey } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
 import { useRefusal } from '../may.ts';
-import { address } from '../router.ts';
 import { UnloadDialog } from '../screens/load/Unload.tsx';
 import { Banner } from '../ui/Banner.tsx';
 import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
+import { whichPanels } from '../which-panels.ts';
 import { warningWords } from '../words/warning.ts';
 import { say } from '../words/words.ts';
 import { blockedNeed } from './blocked-call.ts';
@@ -17,10 +17,9 @@ import { LetRunDialog } from './LetRunDialog.tsx';
 
 /** Where the trace of what a block names is asked for. */
 function traceAddress({ block, tape }: BlockedTape): string {
-  if (block.reel !== null) return address('log', 'trace', 'reel', tape.reel);
-  return block.lot !== null
-    ? address('log', 'trace', 'lot', block.lot)
-    : address('log', 'trace', 'part', tape.part);
+  const { lot } = block;
+  const what = block.reel === null ? { reel: null, lot, part: tape.part } : tape;
+  return whichPanels({ ...what, cause: 'blocked', of: block.block });
 }
 
 function panelsText({ run, sinceLoaded, sinceBlocked, wasThereBefore }: BlockedTape): string {

@@ -171,6 +171,11 @@ export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
           }}
         />
       )}
+      {state.told?.tell === 'old-reel-differs' && (
+        <Button large testId="dock-stands-here" onPress={desk.standsHere}>
+          {words.standsHere}
+        </Button>
+      )}
       {unread !== null && (
         <Button
           large

@@ -2,15 +2,15 @@
 // is right here; what to do, with the caution where the hand goes.
 
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { slotKey } from '../../../shared/floor/state.ts';
+import { type FloorState, slotKey } from '../../../shared/floor/state.ts';
 import { differingCharacters } from '../../../shared/labels/part-numbers.ts';
-import { reasonVerdicts } from '../../../shared/verdict/reasons.ts';
+import { type Reason, reasonVerdicts } from '../../../shared/verdict/reasons.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';
-import { address } from '../router.ts';
 import { UnloadDialog } from '../screens/load/Unload.tsx';
 import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
+import { whichPanels } from '../which-panels.ts';
 import { heldWords } from '../words/held.ts';
 import { refusalWords } from '../words/refusal.ts';
 import { verdictWords } from '../words/verdict.ts';
@@ -129,6 +129,16 @@ function WhereTo({ shown }: { readonly shown: ShownVerdict }) {
   );
 }
 
+/** Where the panels are asked for that a reel found by a check may be on; null where none is in question. */
+function panelsOf(floor: FloorState, line: string, { act, slot, entry, reasons, reel }: ShownVerdict) {
+  if (act !== 'sweep' || slot === null) return null;
+  const has = (code: Reason['code']) => reasons.some((reason) => reason.code === code);
+  if (has('not-the-loaded-reel')) return whichPanels({ ...reel, cause: 'wrong-reel', of: entry });
+  const tape = floor.slots.get(slotKey(line, slot))?.tapes.at(-1);
+  if (!has('floor-life-over') || !tape) return null;
+  return whichPanels({ ...tape, cause: 'floor-life', of: tape.entry });
+}
+
 export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly shown: ShownVerdict }) {
   const app = useApp();
   const floor = useFloor();
@@ -152,7 +162,7 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
     shown.bad === 'reel' ? homesOf(floor, line, shown).find((each) => each.line === null) : undefined;
   const canUnload = inTheWay !== null && floor.slots.has(slotKey(line, inTheWay));
   const loaded = unloading === null ? undefined : floor.slots.get(slotKey(line, unloading));
-  const isWrongFound = shown.reasons.some(({ code }) => code === 'not-the-loaded-reel');
+  const panels = panelsOf(floor, line, shown);
   const goesOn = first.code === 'wrong-part' || first.code === 'reel-elsewhere';
   return (
     <section class="verdict refused taken" role="alert" data-testid="verdict" data-verdict="refused">
@@ -191,13 +201,8 @@ export function Refusal({ desk, shown }: { readonly desk: DeskRun; readonly show
           <Button tone={canUnload ? 'plain' : 'act'} large onPress={desk.goOn} testId="verdict-go-on">
             {shown.bad === 'feeder' ? more.anotherFeeder : words.another}
           </Button>
-          {shown.act === 'sweep' && shown.reel.reel !== null && isWrongFound && (
-            <a
-              class="button large"
-              href={address('log', 'trace', 'reel', shown.reel.reel)}
-              onClick={desk.goOn}
-              data-testid="verdict-panels"
-            >
+          {panels !== null && (
+            <a class="button large" href={panels} onClick={desk.goOn} data-testid="verdict-panels">
               {say(heldWords).which}
             </a>
           )}

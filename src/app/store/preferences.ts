@@ -13,6 +13,8 @@ export interface Preferences {
   readonly theme: 'auto' | 'light' | 'dark';
   readonly camera: string | null;
   readonly sound: boolean;
+  /** Where panels are scanned at this tablet: before a machine, by its id; null where they are counted. */
+  readonly panelsAt: string | null;
   /** When they signed in, by the device's clock. */
   readonly signedInMs: number | null;
   /** How columns of sheets with these headers were mapped by hand: header line -> field -> column. */
@@ -29,6 +31,7 @@ export const firstPreferences: Preferences = {
   theme: 'auto',
   camera: null,
   sound: true,
+  panelsAt: null,
   signedInMs: null,
   sheetColumns: {},
   scanner: null,

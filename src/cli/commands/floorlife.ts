@@ -23,7 +23,8 @@ ${packageFamilies.slice(8).join(', ')}), "pins", "bodyMm" ([length, width] in mm
 "class" (${packageClasses.join(', ')}: known better), "timeOnLabel" (seconds, level 6), "cabinets" (true where your edition of the standard lets
 a cabinet at 5 % or below stop the clock of levels 4, 5 and 5a). The last stretch may leave out "to". Gaps count as floor; of overlaps the
 worse counts. The class follows from all that is given; of what is not given the worse counts. A bake gives back what its row of the table
-grants for body, level, temperature and hours, else nothing; where no package is given, a note tells of the longer row of large ones.
+grants for body, level, temperature and hours, else nothing; below 125 °C the oven must be at 5 % or less: where a bake states no
+"humidity" that is taken, and a note says so; where no package is given, a note tells of the longer row of large ones.
 
 Prints {"usedSeconds", "leftSeconds", "expiresAt", "class", "classes", "restsOn", "hotBakeHours", "notes", ...}. "class" is the one that counts in this
 climate, "classes" all that may hold; restsOn: ${valueSources.join(', ')}. leftSeconds is null where there is no limit, expiresAt

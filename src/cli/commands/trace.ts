@@ -17,7 +17,7 @@ First form: {"question", "places": [{"line", "run", "product", "slot", "feeder",
 "sure": {"first", "last"} | null, "possible": {"first", "last"} | null, "guessed": [...], "serials": [...], "goesOn", "entry", "who", "at"}]}.
 Panels are numbers within the run. Around a splice or a change of reel both lots are possible: "sure" are the panels that surely
 carry it, wrong less than once in a million by the line's entered spreads. "guessed" names what nobody has entered: "in-line" (panels
-between machine and counting), "label" (how exact printed counts are).
+between machine and counting), "label" (how exact printed counts are), "boards" (which boards of a panel a slot serves: all alike).
 
 Second form: {"panel": {...}, "runs": [{"run", "line", "product", "side", "panel", "serial", "guessed", "slots": [{"slot", "part",
 "lots": [{"lot", "reel", "supplierPart", "sure"}]}]}]}. "runs" has each time that the panel was built (both sides, repeats), oldest

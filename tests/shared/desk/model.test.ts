@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { judgeReel } from '../../../shared/desk/judgement.ts';
 import {
   type Desk,
   type DeskView,
@@ -14,7 +15,13 @@ import {
   suggestedSlots,
   takeKnown,
 } from '../../../shared/desk/model.ts';
-import { answerMeaning, answerWhich, takeEnough, takeScan } from '../../../shared/desk/take-scan.ts';
+import {
+  answerMeaning,
+  answerWhich,
+  checkStanding,
+  takeEnough,
+  takeScan,
+} from '../../../shared/desk/take-scan.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import type { Scan } from '../../../shared/labels/scan.ts';
 import { verifyReel } from '../../../shared/verdict/verify.ts';
@@ -23,6 +30,7 @@ import {
   brookSetup,
   type Story,
   started,
+  startMs,
   tellPlant,
   verified,
   wantedSlot,
@@ -213,6 +221,23 @@ describe('a splice', () => {
       told: { tell: 'old-reel-differs', slot: 'M1-F-001', found: 'K-NEW', loaded: 'K-OLD' },
     });
     expect(isDeskReady(desk, view)).toBe(false);
+  });
+
+  test('checks the slot with the reel that stands there instead of the one that the log has', () => {
+    const view = viewOf(loaded);
+    const told = takeScan({ ...emptyDesk, slot: 'M1-F-001' }, scan(label('R-100', 'K-NEW')), view);
+    const check = checkStanding(told);
+    expect([deskAct(check, view), isDeskReady(check, view)]).toEqual(['sweep', true]);
+    expect(check).toMatchObject({ mode: 'check', slot: 'M1-F-001', reel: { reel: 'K-NEW' }, told: null });
+    const { slot, reel } = check;
+    if (slot === null || reel === null) throw new TypeError('Cannot go on as both are in hand');
+    const judged = judgeReel(view, { ...check, slot, reel }, startMs);
+    expect(judged.answer).toMatchObject({ verdict: 'refused', reasons: [{ code: 'not-the-loaded-reel' }] });
+    expect(judged.drafts[0]).toMatchObject({
+      kind: 'reel.verified',
+      payload: { act: 'sweep', reel: 'K-NEW' },
+    });
+    expect(checkStanding(emptyDesk)).toBe(emptyDesk);
   });
 
   test('is none on what an earlier setup left: there a new reel is a load', () => {

@@ -107,6 +107,7 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     by: 'bo',
     checked: 'tablet',
   },
+  'panel.seen': { line: 'L1', machine: 'M1', serial: 'PN7', via: 'wedge' },
   'line.panels-ruled': { line: 'L1', machines: [{ machine: 'M1', least: 2, most: 5 }], missed: 0.001 },
   'line.climate-ruled': { line: 'L1', celsius: 28, humidity: 65 },
   'line.crewed': { line: 'L1', operators: 2 },

@@ -18,6 +18,7 @@ import { foldPanels } from '../../../shared/floor/fold-panels.ts';
 import { foldPlaces } from '../../../shared/floor/fold-places.ts';
 import { foldPlant } from '../../../shared/floor/fold-plant.ts';
 import { foldRun } from '../../../shared/floor/fold-run.ts';
+import { foldSeen } from '../../../shared/floor/fold-seen.ts';
 import { type EntryKind, entryKinds, type FloorEntry, readFloorEntry } from '../../../shared/floor/kinds.ts';
 import { foldPeople } from '../../../shared/floor/people.ts';
 import { nothing, registry, touchesOf } from '../../../shared/floor/registry.ts';
@@ -37,6 +38,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^label\./, foldLabels],
   [/^run\.(started|stopped|resumed|ended)$|^panels\.counted$|^entry\.corrected$/, foldRun],
   [/^panels\.|^entry\.corrected$/, foldPanels],
+  [/^panel\.seen$|^panels\.counted$|^entry\.corrected$/, foldSeen],
   [/^reel\.(calibrated|counted)$|^entry\.corrected$/, foldLoss],
   [/^reel\.(aired|verified)$|^cart\.filled$|^hold\.cleared$|^entry\.corrected$/, foldExposures],
   [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],

@@ -285,6 +285,17 @@ describe('floorLife()', () => {
     reason: string;
   }>([
     {
+      note: 'bakeAirAssumed',
+      level: '3',
+      steps: [
+        [200, 'floor'],
+        [240, 'bake', 90, null],
+        [8, 'floor'],
+      ],
+      more: { thicknessMm: 1.4 },
+      reason: 'the oven’s air was not stated, and below 125 °C it decides',
+    },
+    {
       note: 'paused',
       level: '3',
       steps: [

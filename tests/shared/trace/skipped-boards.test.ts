@@ -3,8 +3,9 @@
 import { expect, test } from 'vitest';
 import type { SetupSlot } from '../../../shared/floor/kinds.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import { tracePlaces } from '../../../shared/trace/ask.ts';
+import { tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
 import { traceLog } from '../../../shared/trace/stretches.ts';
+import { suspectPanels } from '../../../shared/trace/suspects.ts';
 import {
   beginStory,
   brookSetup,
@@ -70,6 +71,27 @@ test('a reel that every board draws on is surely on each panel, one that serves 
     const all = { first: 1, last: 10 };
     expect(placesOf(story), why).toEqual([{ reel: 'K1', sure: isSure ? all : null, possible: all }]);
   }
+});
+
+test('says that it rests on which boards a slot serves, unless no board was skipped or the doubt is taken already', () => {
+  const guessedBy = (slots: readonly SetupSlot[], skipped?: number) => {
+    const story = begun(slots);
+    story.tell('panels.counted', {
+      ...counted('r1', 10, null),
+      ...(skipped === undefined ? {} : { skipped }),
+    });
+    const index = traceLog([...story.entries].sort(compareEntries));
+    const [place] = tracePlaces(index, { slot });
+    const suspects = suspectPanels(index, { cause: 'wrong-reel', material: { reel: 'K1' } });
+    expect(tracePanel(index, '3')?.guessed).toEqual(place?.guessed);
+    expect(suspects.guessed).toEqual(place?.guessed);
+    return place?.guessed.includes('boards');
+  };
+  const alike = [wantedSlot(slot, 'R-100')];
+  expect(guessedBy(alike), 'nobody said').toBe(true);
+  expect(guessedBy(alike, 3), 'some were skipped').toBe(true);
+  expect(guessedBy(alike, 0), 'none was').toBe(false);
+  expect(guessedBy([wantedSlot(slot, 'R-100', { perPanel: 3 })]), 'nothing is sure anyway').toBe(false);
 });
 
 // 100 parts, 40 panels of two placements: 20 left where no board was skipped. Another reel is spliced on; 30 panels follow.

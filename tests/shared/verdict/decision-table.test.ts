@@ -33,6 +33,7 @@ const values: { readonly [K in keyof Facts]: readonly Facts[K][] } = {
     'wrong-type',
     'on-another-slot',
     'on-the-lane-beside',
+    'on-the-only-lane',
     'on-a-cart',
     'not-on-the-list',
   ],
@@ -79,6 +80,7 @@ function build(facts: Facts): FloorState {
         feederType: 'twin',
       }),
       wantedSlot('M1-F-005B', 'B-1'),
+      wantedSlot('M1-F-005C', 'B-1'),
       wantedSlot('M1-F-002', 'O-1', { supplierParts: ['MK-OTHER'] }),
       wantedSlot('M1-R-003', 'E-1'),
     ],
@@ -91,19 +93,21 @@ function build(facts: Facts): FloorState {
   });
   story.tell('supplier.approved', { supplierPart: 'MK-HAND', part: 'W-1' });
   if (!hasList) story.tell('supplier.approved', { supplierPart: 'MK-HERE', part: 'W-1' });
-  for (const feeder of ['F-fits', 'F-else', 'F-lane', 'F-cart', 'F-type'])
+  for (const feeder of ['F-fits', 'F-else', 'F-lane', 'F-one', 'F-cart', 'F-type'])
     story.tell('feeder.known', { feeder, tapeWidthMm: 8, pitchesMm: [2, 4], positions: 1 });
   story.tell('feeder.known', { feeder: 'F-wide', tapeWidthMm: 12, pitchesMm: [4], positions: 1 });
   story.tell('feeder.known', { feeder: 'F-step', tapeWidthMm: 8, pitchesMm: [8], positions: 1 });
   for (const type of ['twin', 'single'])
     story.tell('feeder-type.known', { type, lanes: 1, drive: null, pocketMm: null, ...none });
   story.tell('feeder.typed', { feeder: 'F-type', type: 'single', ...none });
+  story.tell('feeder.typed', { feeder: 'F-one', type: 'twin', ...none });
   if (facts.age !== 'no-rule')
     story.tell('line.age-ruled', { line: 'L1', limits: [{ begins: '', months: 12 }] });
   const put = (slot: string, part: string, reel: string, feeder: string) =>
     story.tell('reel.verified', verified(slot, part, { reel, feeder, lot: 'lot-1' }));
   if (facts.slot === 'loaded') put('M1-F-005A', 'W-1', 'K-here', 'F-fits');
   put('M1-F-005B', 'B-1', 'K-lane', 'F-lane');
+  put('M1-F-005C', 'B-1', 'K-one', 'F-one');
   put('M1-R-003', 'E-1', 'K-else', 'F-else');
   story.tell('cart.filled', {
     cart: 'CART-1',
@@ -157,6 +161,7 @@ const feeder = {
   'wrong-type': 'F-type',
   'on-another-slot': 'F-else',
   'on-the-lane-beside': 'F-lane',
+  'on-the-only-lane': 'F-one',
   'on-a-cart': 'F-cart',
   'not-on-the-list': 'F-9',
 };
@@ -239,7 +244,7 @@ describe('the verdict and a second opinion', () => {
     const walked = names.filter((name) => !['life', 'expiry', 'age'].includes(name));
     const { asked, differing } = compare(all(walked));
     expect(differing).toEqual([]);
-    expect(asked).toBe(3 * 4 * 5 * 7 * 2 * 2 * 9 * 2 * 5);
+    expect(asked).toBe(3 * 4 * 5 * 7 * 2 * 2 * 10 * 2 * 5);
   }, 120_000);
 
   test('agree on every combination of numbers, places, ids, floor life, expiry and age', () => {

@@ -32,6 +32,7 @@ export interface Facts {
     | 'wrong-type'
     | 'on-another-slot'
     | 'on-the-lane-beside'
+    | 'on-the-only-lane'
     | 'on-a-cart'
     | 'not-on-the-list';
   readonly quantity: 'told' | 'unknown';
@@ -100,6 +101,7 @@ function feeding({ feeder, act }: Facts): readonly string[] {
     'wrong-type': ['feeder-type'],
     'on-another-slot': ['feeder-elsewhere'],
     'on-the-lane-beside': [],
+    'on-the-only-lane': ['feeder-lanes'],
     'on-a-cart': act === 'load' ? ['feeder-on-cart'] : [],
     'not-on-the-list': ['feeder-unknown'],
   };

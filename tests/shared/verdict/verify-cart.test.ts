@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import type { VerifyQuestion } from '../../../shared/verdict/verify.ts';
 import { verifyForCart } from '../../../shared/verdict/verify-cart.ts';
-import { beginStory, type Story, tellPlant, verified } from '../floor/story.ts';
+import { beginStory, brookSetup, type Story, tellPlant, verified, wantedSlot } from '../floor/story.ts';
 
 const ask = (feeder: string | null, slot = 'M1-F-001'): VerifyQuestion => ({
   act: 'load',
@@ -65,6 +65,27 @@ describe('verifyForCart()', () => {
     expect(firstReason({}, ask('F-9'))).toEqual({ ...reason, slot: 'M1-R-003' });
     const otherSetup = { slot: 'M1-F-001', setup: 'other' };
     expect(firstReason(otherSetup, ask('F-9'))).toEqual({ ...reason, slot: 'M1-F-001' });
+  });
+
+  test('counts the lanes of a feeder on the cart: no more reels than its type has', () => {
+    const none = { hubToPickMm: null, intakeToPickMm: null, trailerMm: null, leaderMm: null };
+    const codes = (lanes: number) => {
+      const story = loaded();
+      story.tell('feeder-type.known', { type: 'laned', lanes, drive: null, pocketMm: null, ...none });
+      story.tell('feeder.typed', { feeder: 'F-9', type: 'laned', ...none });
+      story.tell('setup.taken', {
+        ...brookSetup,
+        setup: 'lanes',
+        slots: ['A', 'B'].map((lane) => wantedSlot(`M1-F-005${lane}`, 'R-100')),
+      });
+      const place = { reel: 'K-9', part: 'R-100', supplierPart: null, lot: null, dateCode: null };
+      const where = { cart: 'CART-1', line: 'L1', setup: 'lanes', slot: 'M1-F-005A', feeder: 'F-9' };
+      story.tell('cart.filled', { ...place, ...where, quantity: 100, of: 'e' });
+      const question = { ...ask('F-9', 'M1-F-005B'), setup: 'lanes' };
+      return verifyForCart(story.floor(), question, 'CART-1').reasons.map(({ code }) => code);
+    };
+    expect(codes(1)).toEqual(['feeder-lanes']);
+    expect(codes(2)).toEqual([]);
   });
 
   test('refuses a reel that lies on a cart already, whatever slot it is for', () => {

@@ -72,6 +72,7 @@ const twin = (story: Story) => {
     slots: [
       wantedSlot('M1-F-005A', 'R-100', { feederType: 'twin 8' }),
       wantedSlot('M1-F-005B', 'R-100', { feederType: 'twin 8' }),
+      wantedSlot('M1-F-005C', 'R-100'),
       wantedSlot('M1-F-006', 'R-100', { drive: 'Electric' }),
       wantedSlot('M1-F-007', 'R-100', { pocketMm: 2.5, feederType: 'a word of the sheet' }),
     ],
@@ -175,6 +176,19 @@ const cases: readonly Case[] = [
     before: fillCart,
     ask: ask({ feeder: 'F-9' }),
     reason: { code: 'feeder-on-cart', feeder: 'F-9', cart: 'CART-1', slot: 'M1-R-003' },
+  },
+  {
+    why: 'the feeder has as many reels as its type has lanes',
+    before: (story) => {
+      twin(story);
+      for (const lane of ['A', 'B'])
+        story.tell(
+          'reel.verified',
+          verified(`M1-F-005${lane}`, 'R-100', { setup: 'twins', reel: `K-${lane}`, feeder: 'F-twin' }),
+        );
+    },
+    ask: ask({ setup: 'twins', slot: 'M1-F-005C', feeder: 'F-twin' }),
+    reason: { code: 'feeder-lanes', feeder: 'F-twin', lanes: 2, slots: ['M1-F-005A', 'M1-F-005B'] },
   },
   {
     why: 'the reel lies ready on a cart for another slot',

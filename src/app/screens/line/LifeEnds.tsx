@@ -6,6 +6,8 @@ import { moistureOfSlot, reelLife } from '../../../../shared/moisture/reel-life.
 import type { Outlook } from '../../../../shared/outlook/line.ts';
 import { useFloor } from '../../app.ts';
 import { Icon } from '../../ui/Icon.tsx';
+import { whichPanels } from '../../which-panels.ts';
+import { heldWords } from '../../words/held.ts';
 import { moistureWords } from '../../words/moisture.ts';
 import { formatDay, say } from '../../words/words.ts';
 import { sayDistance } from './moment.ts';
@@ -14,6 +16,10 @@ import { sayDistance } from './moment.ts';
 export interface LifeEnd {
   readonly slot: string;
   readonly reel: string;
+  readonly lot: string | null;
+  readonly part: string;
+  /** The entry that put it on the slot. */
+  readonly entry: string;
   readonly isOver: boolean;
   readonly endsMs: number;
   /** When the reel would be used up, or the run over. */
@@ -33,7 +39,8 @@ export function lifeEnds(floor: FloorState, outlook: Outlook): readonly LifeEnd[
         const isOver = life.leftSeconds === 0;
         // Tapes joined before the last one end earlier than the slot does.
         if (!isOver && (at < loaded.tapes.length - 1 || life.expiresMs >= lastsMs)) return [];
-        return [{ slot, reel: tape.reel, isOver, endsMs: life.expiresMs, lastsMs }];
+        const { reel, lot, part: named, entry } = tape;
+        return [{ slot, reel, lot, part: named, entry, isOver, endsMs: life.expiresMs, lastsMs }];
       });
     })
     .sort((a, b) => a.endsMs - b.endsMs);
@@ -59,6 +66,18 @@ export function LifeEnds({ outlook }: { readonly outlook: Outlook }) {
             </b>
             <br />
             <span class="soft">{end.isOver ? words.overAct : words.endsAct}</span>
+            {end.isOver && (
+              <>
+                {' '}
+                <a
+                  class="button"
+                  href={whichPanels({ ...end, cause: 'floor-life', of: end.entry })}
+                  data-testid="life-panels"
+                >
+                  {say(heldWords).which}
+                </a>
+              </>
+            )}
           </span>
         </p>
       ))}

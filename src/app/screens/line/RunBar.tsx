@@ -8,6 +8,7 @@ import type { Outlook } from '../../../../shared/outlook/line.ts';
 import { useApp } from '../../app.ts';
 import { StoodChoice, useStood } from '../../frame/StoodChoice.tsx';
 import { useRefusal } from '../../may.ts';
+import { machineAt } from '../../panels-at.ts';
 import { takeSkipped } from '../../skipped.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
@@ -71,6 +72,7 @@ function Standing({ outlook }: { readonly outlook: Outlook }) {
   const words = say(lineWords);
   const { run, line } = outlook;
   const zone = app.store.floor().lines.get(line)?.zone ?? 'UTC';
+  const machine = machineAt(app, line);
   return (
     <div class="grow">
       <b class="panels">{words.panels(formatCount(run.done), run.panelsWanted)}</b>
@@ -80,6 +82,11 @@ function Standing({ outlook }: { readonly outlook: Outlook }) {
       {outlook.slots.some(({ estimate }) => estimate.skipsUnknown) && (
         <span class="chip care" data-testid="skips-unknown">
           ? {words.skipsUnknown}
+        </span>
+      )}
+      {machine !== null && (
+        <span class="chip plain" data-testid="panels-at">
+          {words.scansBefore(machine.name)}
         </span>
       )}
       {run.scrapped > 0 && (

@@ -4,14 +4,18 @@ import { useState } from 'preact/hooks';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { useApp } from '../../app.ts';
+import { useNotWhole } from '../../behind.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
+import { heldWords } from '../../words/held.ts';
 import { logWords } from '../../words/log.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatDay, say } from '../../words/words.ts';
 import { actorName, entryZone, kindName } from './EntryRow.tsx';
 import { allFacts } from './facts.ts';
+import { HoldPanels } from './HoldPanels.tsx';
+import { askedOfEntry } from './hold-asked.ts';
 import { tabletName } from './names.ts';
 
 interface EntryDialogProps {
@@ -24,6 +28,7 @@ const correctable = [
   'reel.verified',
   'reel.unloaded',
   'panels.counted',
+  'panel.seen',
   'hold.cleared',
   'reel.counted',
   'reel.aired',
@@ -37,6 +42,11 @@ function isNewest(floor: FloorState, entry: Entry): boolean {
     for (const run of floor.runs.values()) if (run.counts.some(([of]) => of === id)) return true;
     return false;
   }
+  if (entry.kind === 'panel.seen')
+    return (
+      [...floor.seen.values()].some((seen) => seen.entry === id) ||
+      [...floor.passed.values()].some((samples) => samples.some(({ seen }) => seen === id))
+    );
   // A stay is one of many that stand by their time: each can be taken out.
   if (entry.kind === 'reel.aired')
     return [...floor.exposures.values()].some(({ periods }) => periods.some((period) => period.entry === id));
@@ -64,6 +74,11 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
       ? words.correctWhy
       : null
     : words.cannotCorrect;
+  const notWhole = useNotWhole();
+  const mayHold = useRefusal('verify-reel') ?? notWhole;
+  const [holding, setHolding] = useState(false);
+  const asked = askedOfEntry(floor, entry);
+  if (holding && asked) return <HoldPanels asked={asked} onClose={onClose} />;
   const open = correctable.includes(entry.kind) && !floor.corrected.has(id);
   return (
     <Dialog title={kindName(entry)} onClose={onClose} wide>
@@ -141,6 +156,11 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
               }}
             >
               {words.correct}
+            </Button>
+          )}
+          {asked && (
+            <Button large testId="entry-panels" disabledReason={mayHold} onPress={() => setHolding(true)}>
+              {say(heldWords).which}
             </Button>
           )}
           <Button large onPress={onClose}>

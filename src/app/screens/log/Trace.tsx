@@ -3,13 +3,7 @@
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { personByBadge } from '../../../../shared/floor/people.ts';
-import {
-  type PanelRun,
-  type TracedPlace,
-  type TraceQuestion,
-  tracePanel,
-  tracePlaces,
-} from '../../../../shared/trace/ask.ts';
+import { type PanelRun, type TracedPlace, tracePanel, tracePlaces } from '../../../../shared/trace/ask.ts';
 import type { Guess } from '../../../../shared/trace/stretches.ts';
 import { tracedSchema } from '../../../../shared/wire/messages.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -25,6 +19,7 @@ import { shellWords } from '../../words/shell.ts';
 import { traceWords } from '../../words/trace.ts';
 import { formatCount, formatDay, say } from '../../words/words.ts';
 import { HoldPanels } from './HoldPanels.tsx';
+import { askedByName, askedFrom, type HoldAsked } from './hold-asked.ts';
 import { lineName, personName, runName, zoneOf } from './names.ts';
 import { readIndex } from './read-index.ts';
 import { placesToCsv } from './trace-csv.ts';
@@ -61,7 +56,7 @@ export function Trace() {
   const words = say(traceWords);
   const notWhole = useNotWhole();
   // A warning links here with what it asks for.
-  const [, asked, askedText = ''] = place.value.rest;
+  const [, asked, askedText = '', cause = '', of = ''] = place.value.rest;
   const [kind, setKind] = useState<Kind>(kinds.find((each) => each === asked) ?? 'lot');
   const [text, setText] = useState(askedText);
   const [read, setRead] = useState<number | null>(null);
@@ -143,7 +138,12 @@ export function Trace() {
           {words.reading(formatCount(read))}
         </p>
       )}
-      {found?.kind === 'places' && <Places found={found} />}
+      {found?.kind === 'places' && (
+        <Places
+          found={found}
+          from={found.text === askedText ? { cause, of, reel: found.of === 'reel' ? askedText : null } : null}
+        />
+      )}
       {found?.kind === 'panel' && <Panel text={found.text} runs={found.runs} />}
     </div>
   );
@@ -198,13 +198,20 @@ async function askServer(app: ReturnType<typeof useApp>, kind: Kind, text: strin
 }
 
 /** Where the material was, with what can be done about it. */
-function Places({ found }: { readonly found: FoundPlaces }) {
+function Places({
+  found,
+  from,
+}: {
+  readonly found: FoundPlaces;
+  /** What led here, where something did. */
+  readonly from: Parameters<typeof askedFrom>[1] | null;
+}) {
   const floor = useFloor();
   const words = say(traceWords);
   const refusal = useRefusal('export-log');
   const mayHold = useRefusal('verify-reel');
   const notWhole = useNotWhole();
-  const [holding, setHolding] = useState<Pick<TraceQuestion, 'lot' | 'reel' | 'part'> | null>(null);
+  const [holding, setHolding] = useState<HoldAsked | null>(null);
   const { text, of, places } = found;
   const saidText = floor.people.get(text)?.name ?? text;
   return (
@@ -237,7 +244,7 @@ function Places({ found }: { readonly found: FoundPlaces }) {
               <Button
                 testId="trace-hold"
                 disabledReason={mayHold ?? notWhole}
-                onPress={() => setHolding({ [of]: text })}
+                onPress={() => setHolding((from && askedFrom(floor, from)) ?? askedByName({ [of]: text }))}
               >
                 {say(heldWords).hold}
               </Button>
@@ -245,7 +252,7 @@ function Places({ found }: { readonly found: FoundPlaces }) {
           </div>
         </div>
       )}
-      {holding && <HoldPanels material={holding} onClose={() => setHolding(null)} />}
+      {holding && <HoldPanels asked={holding} onClose={() => setHolding(null)} />}
     </>
   );
 }

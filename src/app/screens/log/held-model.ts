@@ -5,8 +5,8 @@ import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { ContainCause } from '../../../../shared/floor/vocabulary.ts';
 import { guardFormula } from '../../../../shared/log/export-rows.ts';
-import type { TraceQuestion } from '../../../../shared/trace/ask.ts';
 import type { SuspectRun, Suspects } from '../../../../shared/trace/suspects.ts';
+import type { Material } from './hold-asked.ts';
 
 /** Panels in these runs, each once, that surely or perhaps carry it. */
 export function panelsIn(runs: readonly SuspectRun[], how: 'sure' | 'possible'): number {
@@ -22,22 +22,23 @@ export function panelsIn(runs: readonly SuspectRun[], how: 'sure' | 'possible'):
 /** What is written when panels are held. */
 export function heldPayload(
   found: Suspects,
-  of: {
+  held: {
     readonly containment: string;
     readonly line: string;
     readonly cause: ContainCause;
+    readonly of: string | null;
     readonly reason: string;
-    readonly material: Pick<TraceQuestion, 'reel' | 'lot' | 'part'>;
+    readonly material: Material;
   },
 ): PayloadOf<'panels.contained'> {
-  const { containment, line, cause, reason, material } = of;
+  const { containment, line, cause, reason, material } = held;
   const [first] = found.runs;
   return {
     containment,
     line: first?.line ?? line,
     slot: first?.slot ?? null,
     cause,
-    of: null,
+    of: held.of,
     reel: material.reel ?? null,
     part: material.part ?? null,
     lot: material.lot ?? null,
@@ -53,6 +54,9 @@ export function heldList(floor: Pick<FloorState, 'contained'>): readonly Contain
   return [...all.filter(isHeld), ...all.filter((each) => !isHeld(each))];
 }
 
+/** The columns, in their order. */
+export const heldColumns = ['panel', 'signedBy', 'signedAt', 'reason'] as const;
+
 /** Held panels for a spreadsheet: code, who signed it, when and what for. RFC 4180, with a byte order mark. */
 export function heldCsv(containment: Containment, floor: Pick<FloorState, 'people'>): string {
   const cell = (text: string) => `"${guardFormula(text).replaceAll('"', '""')}"`;
@@ -62,6 +66,6 @@ export function heldCsv(containment: Containment, floor: Pick<FloorState, 'peopl
     signed === null ? '' : new Date(signed.atMs).toISOString(),
     signed?.reason ?? '',
   ]);
-  const lines = [['panel', 'signedBy', 'signedAt', 'reason'], ...rows].map((row) => row.map(cell).join(','));
+  const lines = [heldColumns, ...rows].map((row) => row.map(cell).join(','));
   return `\ufeff${lines.join('\r\n')}\r\n`;
 }

@@ -235,6 +235,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
     entry.kind === 'line.defined' ? null : named(lineName)(value, entry, floor),
   zone: text,
   machines: howMany,
+  machine: text,
   leadSeconds: span,
   walkSeconds: span,
   spliceSeconds: span,

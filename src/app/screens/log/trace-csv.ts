@@ -5,7 +5,8 @@ import type { FloorState } from '../../../../shared/floor/state.ts';
 import { guardFormula } from '../../../../shared/log/export-rows.ts';
 import type { TracedPlace } from '../../../../shared/trace/ask.ts';
 
-const head = [
+/** The columns, in their order. */
+export const traceColumns = [
   'line',
   'lineName',
   'run',
@@ -27,7 +28,7 @@ const head = [
   'who',
   'whoName',
   'guessed',
-];
+] as const;
 
 /** The places as CSV (RFC 4180) with a byte order mark; texts that look like formulas are guarded. */
 export function placesToCsv(places: readonly TracedPlace[], floor: FloorState): string {
@@ -59,7 +60,7 @@ export function placesToCsv(places: readonly TracedPlace[], floor: FloorState): 
       place.guessed.join(' '),
     ];
   });
-  const lines = [head, ...rows].map((row) => row.map(toCell).join(','));
+  const lines = [traceColumns, ...rows].map((row) => row.map(toCell).join(','));
   return `\ufeff${lines.join('\r\n')}\r\n`;
 }
 

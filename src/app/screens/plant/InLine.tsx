@@ -5,7 +5,7 @@ import { useApp, useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
 import { inLineWords } from '../../words/in-line.ts';
 import { formatCount, say } from '../../words/words.ts';
-import { fromInLineForm, type InLineForm, type InLineRow, toInLineForm } from './in-line-form.ts';
+import { fromInLineForm, type InLineForm, type InLineRow, toInLineForm, withSeen } from './in-line-form.ts';
 
 export function InLine() {
   const line = useApp().line.value;
@@ -32,6 +32,11 @@ function OfLine({ line }: { readonly line: string }) {
         value={row[key]}
         onInput={(event) => change(row.machine, { [key]: event.currentTarget.value })}
       />
+      {row.seen && row.seen[key] > 0 && (
+        <small data-testid={`in-line-${row.machine}-${key}-seen`}>
+          {words.seen(row.seen.panels, formatCount(row.seen[key]))}
+        </small>
+      )}
       {row.behind === '' && row.before === '' && <small>{words.guess(formatCount(row.assumed[key]))}</small>}
     </label>
   );
@@ -71,6 +76,14 @@ function OfLine({ line }: { readonly line: string }) {
           %
         </span>
       </label>
+      {form.rows.some((row) => row.seen !== null) && (
+        <div class="whole row">
+          <Button testId="in-line-take" onPress={() => setForm(withSeen(form))}>
+            {words.takeSeen}
+          </Button>
+          <span class="soft">{words.takeHelp}</span>
+        </div>
+      )}
       <div class="whole row">
         <Button large testId="in-line-save" onPress={save}>
           {words.save}

@@ -5,7 +5,9 @@ import { useApp, useFloor } from '../../app.ts';
 import type { Alarm } from '../../device/alarm.ts';
 import type { Offline } from '../../device/offline.ts';
 import { askToKeep, readStorage, roomLeft, type StorageHealth } from '../../device/storage.ts';
+import { machineAt } from '../../panels-at.ts';
 import { Button } from '../../ui/Button.tsx';
+import { inLineWords } from '../../words/in-line.ts';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, languageNames, languages, say } from '../../words/words.ts';
@@ -22,6 +24,7 @@ export function ThisTablet({ offline, alarm }: ThisTabletProps) {
     <div class="form card">
       <Name />
       <Line />
+      <PanelsAt />
       <Looks />
       <Sound alarm={alarm} />
       <Storage />
@@ -83,6 +86,48 @@ function Line() {
           </button>
         ))}
       </div>
+    </div>
+  );
+}
+
+/** Whether its scans of panels count, or tell how many lie between a machine and the place of counting. */
+function PanelsAt() {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(inLineWords);
+  const { preferences } = app;
+  const line = app.line.value;
+  const machines = floor.lines.get(line ?? '')?.machines ?? [];
+  if (line === null || machines.length === 0) return null;
+  const now = machineAt(app, line)?.machine ?? null;
+  const choose = (panelsAt: string | null) => {
+    preferences.value = { ...preferences.value, panelsAt };
+  };
+  return (
+    <div class="field">
+      <span>{words.scansHere}</span>
+      <div class="choice">
+        <button
+          type="button"
+          aria-pressed={now === null}
+          data-testid="panels-at-count"
+          onClick={() => choose(null)}
+        >
+          {words.count}
+        </button>
+        {machines.map(({ machine, name }) => (
+          <button
+            type="button"
+            key={machine}
+            aria-pressed={now === machine}
+            data-testid={`panels-at-${machine}`}
+            onClick={() => choose(machine)}
+          >
+            {words.goInto(name)}
+          </button>
+        ))}
+      </div>
+      <small>{words.scansHelp}</small>
     </div>
   );
 }

@@ -9,6 +9,8 @@ import { useRefusal } from '../../may.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
+import { whichPanels } from '../../which-panels.ts';
+import { heldWords } from '../../words/held.ts';
 import { stockWords } from '../../words/stock.ts';
 import { say } from '../../words/words.ts';
 
@@ -35,6 +37,13 @@ export function Blocks() {
                 <p class="chip stop">{words.blockOnLine(there.map((slot) => slot.slot).join(', '))}</p>
               )}
             </div>
+            <a
+              class="button"
+              href={whichPanels({ ...block, cause: 'blocked', of: block.block })}
+              data-testid="block-panels"
+            >
+              {say(heldWords).which}
+            </a>
             <Button
               disabledReason={refusal}
               onPress={() => {

@@ -36,6 +36,7 @@ export const words = {
   cartHere: (cart: string) => `${cart} is a cart.`,
   cartDoor: (cart: string) => `Dock ${cart}?`,
   oldReelDiffers: (slot: string, loaded: string) => `That is not the reel on ${slot}. Wanted: ${loaded}.`,
+  standsHere: 'It is on the slot',
   whichTitle: 'This code has two meanings',
   whichText: (text: string) => `“${text}” may be:`,
   meaningTitle: 'What is this?',

@@ -27,7 +27,8 @@ export const words = {
   whys: ['No longer in the plant', 'Described wrongly'],
   withdrawn: (name: string) => `Feeder type ${name} is no longer on the list. Its feeders stay.`,
   none: 'No feeder type is described yet.',
-  noneHelp: 'With types, each load also checks type, drive and depth where the setup sheet asks for them.',
+  noneHelp:
+    'With types, each load also checks the number of lanes; and type, drive and depth where the setup sheet asks for them.',
   nameMissing: 'Enter the name of the type',
   isThere: 'This type is on the list: change it there',
   numberWrong: 'Enter lengths in mm, or leave them empty',

@@ -13,6 +13,8 @@ export const words = {
     'All panels that may carry it are held, those still in the line too. They stay held until a lead signs them.',
   goesOn: 'It still stands on a slot. Take it off first, or panels to come are not held.',
   cause: 'Why are they held?',
+  lifeHelp: 'Held are the panels from the moment on at which its floor life ended.',
+  noLifeOver: 'By the log its floor life was never over while panels were built.',
   reason: 'What was found?',
   codes: (codes: number) => plural(codes, '1 panel code is known.', `${codes} panel codes are known.`),
   sure: (panels: number) => plural(panels, '1 carries it surely.', `${panels} carry it surely.`),

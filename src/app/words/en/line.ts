@@ -68,6 +68,8 @@ export const words = {
     plural(panels, 'Only 1 good panel is counted.', `Only ${panels} good panels are counted. Enter fewer.`),
   scrapped: (panels: number) => plural(panels, '1 panel scrapped', `${formatCount(panels)} panels scrapped`),
   skipsUnknown: 'Skipped boards were never entered: every board counts as built.',
+  seenBefore: (code: string, machine: string) => `Panel ${code} goes into ${machine}. Nothing was counted.`,
+  scansBefore: (machine: string) => `Panels scanned here go into ${machine}: not counted`,
   countedBefore: (code: string) => `Panel ${code} is already counted in this run. Nothing was added.`,
   takeBack: 'Take back',
   stoppedSince: (reason: string, clock: string, span: string) =>

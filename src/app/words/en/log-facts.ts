@@ -19,6 +19,7 @@ const namesEn: Readonly<Record<FactName, string>> = {
   line: 'Line',
   zone: 'Time zone',
   machines: 'Machines',
+  machine: 'Before machine',
   leadSeconds: 'Warns ahead',
   walkSeconds: 'A walk takes',
   spliceSeconds: 'A splice takes',

@@ -15,6 +15,7 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'line.age-ruled': 'Age limits set',
   'line.calendar-ruled': 'Working hours set',
   'line.panels-ruled': 'Panels in the line set',
+  'panel.seen': 'Panel seen before a machine',
   'panels.contained': 'Panels held',
   'containment.signed': 'Held panels signed',
   'line.crewed': 'Operators on the line',

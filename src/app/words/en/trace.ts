@@ -40,6 +40,8 @@ export const words = {
   guessed: {
     'in-line':
       'Nobody has entered how many panels lie between the machine and the place of counting. The widest range is assumed. Enter it in the line’s rules and fewer panels are in doubt.',
+    boards:
+      'No setup says which boards of a panel a slot serves. It is taken to serve all alike: if it serves only some, a panel with boards skipped may carry nothing from it.',
     label:
       'Nobody has entered how exact the printed counts are. A quarter of a percent is assumed (common practice).',
   },

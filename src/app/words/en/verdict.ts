@@ -84,6 +84,11 @@ const reasonsEn: ReasonWords = {
     say: (f) => `The log has feeder ${f['feeder']} on ${f['slot']}.`,
     act: 'Check the feeder’s code, or unload it there first.',
   },
+  'feeder-lanes': {
+    title: 'Feeder has no lane left',
+    say: (f) => `Feeder ${f['feeder']} has lanes: ${f['lanes']}. The log has it on ${f['slots']} already.`,
+    act: 'Check the feeder’s code, or correct the number of lanes of its type.',
+  },
   'feeder-on-cart': {
     title: 'Feeder is on a cart',
     say: (f) => `The log has feeder ${f['feeder']} on cart ${f['cart']}, ready for ${f['slot']}.`,

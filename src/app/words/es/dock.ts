@@ -40,6 +40,7 @@ export const words: Sentences<typeof english> = {
   cartHere: (cart) => `${cart} es un carro.`,
   cartDoor: (cart) => `¿Acoplar ${cart}?`,
   oldReelDiffers: (slot, loaded) => `Esa no es la bobina de ${slot}. Se espera: ${loaded}.`,
+  standsHere: 'Está en la posición',
   whichTitle: 'Este código tiene dos significados',
   whichText: (text) => `«${text}» puede ser:`,
   meaningTitle: '¿Qué es esto?',

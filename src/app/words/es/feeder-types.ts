@@ -28,7 +28,8 @@ export const words: Sentences<typeof english> = {
   whys: ['Ya no está en la planta', 'Mal descrito'],
   withdrawn: (name) => `El tipo ${name} ya no está en la lista. Sus alimentadores siguen.`,
   none: 'Aún no hay ningún tipo de alimentador descrito.',
-  noneHelp: 'Con tipos, cada carga comprueba también tipo, accionamiento y fondo si la hoja lo pide.',
+  noneHelp:
+    'Con tipos, cada carga comprueba también el número de pistas; y tipo, accionamiento y fondo si la hoja los pide.',
   nameMissing: 'Ponga el nombre del tipo',
   isThere: 'Este tipo está en la lista: cámbielo allí',
   numberWrong: 'Ponga las medidas en mm o déjelas vacías',

@@ -14,6 +14,8 @@ export const words: Sentences<typeof english> = {
     'Se retienen todos los paneles que quizá lo lleven, también los que siguen en la línea, hasta que un responsable los firme.',
   goesOn: 'Sigue en una posición. Quítelo primero: los paneles por venir no se retienen.',
   cause: '¿Por qué se retienen?',
+  lifeHelp: 'Se retienen los paneles desde el momento en que terminó su vida en planta.',
+  noLifeOver: 'Según el registro, su vida en planta nunca terminó mientras se hacían paneles.',
   reason: '¿Qué se halló?',
   codes: (codes) => plural(codes, 'Se conoce 1 código de panel.', `Se conocen ${codes} códigos de panel.`),
   sure: (panels) => plural(panels, '1 lo lleva seguro.', `${panels} lo llevan seguro.`),

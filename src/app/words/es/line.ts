@@ -80,6 +80,8 @@ export const words: Sentences<typeof english> = {
     ),
   scrapped: (panels) => plural(panels, '1 panel desechado', `${formatCount(panels)} paneles desechados`),
   skipsUnknown: 'Nadie anotó placas saltadas: cada placa cuenta como hecha.',
+  seenBefore: (code, machine) => `El panel ${code} entra en ${machine}. No se contó nada.`,
+  scansBefore: (machine) => `Los paneles escaneados aquí entran en ${machine}: no se cuentan`,
   countedBefore: (code) => `El panel ${code} ya está contado en esta serie. No se sumó nada.`,
   takeBack: 'Deshacer',
   stoppedSince: (reason, clock, span) => `Parada: ${reason}, desde las ${clock}, hace ${span}`,

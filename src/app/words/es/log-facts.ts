@@ -19,6 +19,7 @@ const namesEs: Readonly<Record<FactName, string>> = {
   checked: 'PIN comprobado en',
   line: 'Línea',
   zone: 'Zona horaria',
+  machine: 'Antes de la máquina',
   machines: 'Máquinas',
   leadSeconds: 'Avisa antes',
   walkSeconds: 'Un camino dura',

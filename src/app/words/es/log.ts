@@ -16,6 +16,7 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'line.age-ruled': 'Límites de edad fijados',
   'line.calendar-ruled': 'Horario de trabajo fijado',
   'line.panels-ruled': 'Paneles en la línea indicados',
+  'panel.seen': 'Panel visto antes de una máquina',
   'panels.contained': 'Paneles retenidos',
   'containment.signed': 'Paneles retenidos firmados',
   'line.crewed': 'Operadores en la línea',

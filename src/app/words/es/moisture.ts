@@ -70,6 +70,11 @@ export const words: Sentences<typeof english> = {
   hoursHelp: '0 = ahora. Si fue antes: las horas desde entonces.',
   humidity: 'Humedad relativa allí',
   humidities: { 5: '5 % o menos', 10: '10 % o menos' },
+  ovenAir: 'Humedad relativa en el horno',
+  ovenAirs: { dry: '5 % o menos', moist: 'Más, o nadie lo sabe' },
+  ovenAirHelp:
+    'Por debajo de 125 °C la tabla vale solo con aire seco. Con otro aire, un responsable debe aceptar el horneado.',
+  ovenAirMissing: 'Elija cómo de seco está el horno',
   celsius: 'Horno, grados Celsius',
   celsiusHelp: 'Muchas cintas y bobinas soportan 40 °C como mucho: mire la etiqueta de la bolsa.',
   bakeCaution: 'Quema: use guantes en el horno. La etiqueta de la bolsa y sus reglas locales van primero.',

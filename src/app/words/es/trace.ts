@@ -40,6 +40,8 @@ export const words: Sentences<typeof english> = {
   guessed: {
     'in-line':
       'Nadie ha indicado cuántos paneles hay entre la máquina y el lugar de recuento. Se supone el margen más ancho. Indíquelo en las reglas de la línea y quedarán menos paneles en duda.',
+    boards:
+      'Ningún montaje dice a qué placas de un panel sirve una posición. Se supone que a todas por igual: si sirve solo a algunas, un panel con placas omitidas quizá no lleve nada de ella.',
     label:
       'Nadie ha indicado la exactitud de las cantidades impresas. Se supone un cuarto por ciento (práctica habitual).',
   },

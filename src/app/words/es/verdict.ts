@@ -89,6 +89,12 @@ const reasonsEs: ReasonWords = {
     say: (f) => `El registro tiene el alimentador ${f['feeder']} en ${f['slot']}.`,
     act: 'Compruebe el código o descárguelo allí primero.',
   },
+  'feeder-lanes': {
+    title: 'El alimentador no tiene más pistas',
+    say: (f) =>
+      `Pistas del alimentador ${f['feeder']}: ${f['lanes']}. El registro ya lo tiene en ${f['slots']}.`,
+    act: 'Compruebe el código o corrija el número de pistas de su tipo.',
+  },
   'feeder-on-cart': {
     title: 'El alimentador está en un carro',
     say: (f) =>

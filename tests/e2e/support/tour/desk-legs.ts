@@ -133,6 +133,7 @@ async function* bakes(here: Here): AsyncGenerator<string> {
     await steady(page);
     await openBy(here, 'air-R-980007');
     await page.getByTestId(`air-${air}`).click();
+    if (air === 'bake') await page.getByTestId('air-oven-dry').click();
     await page.getByTestId('air-hours').fill(hours);
     await page.getByTestId('air-yes').click();
     await page.getByTestId('air-yes').waitFor({ state: 'detached' });

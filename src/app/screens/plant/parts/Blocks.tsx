@@ -7,6 +7,8 @@ import { newId } from '../../../device/ids.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
+import { whichPanels } from '../../../which-panels.ts';
+import { heldWords } from '../../../words/held.ts';
 import { partsWords } from '../../../words/parts.ts';
 import { say } from '../../../words/words.ts';
 import {
@@ -126,6 +128,13 @@ function BlockRow(props: {
           </span>
         )}
       </span>
+      <a
+        class="button"
+        href={whichPanels({ ...props.block, cause: 'blocked', of: props.block.block })}
+        data-testid={`panels-${value}`}
+      >
+        {say(heldWords).which}
+      </a>
       <Button disabledReason={props.refusal} onPress={props.onLift} testId={`lift-${value}`}>
         {words.lift}
       </Button>
