@@ -20,7 +20,6 @@ import { borrow, lend } from './lending.ts';
 import { loadReplica, readFrom } from './load.ts';
 import type { Handed } from './pack.ts';
 import { putBoundsRight, putRight } from './put-right.ts';
-import { asideRow, type Right } from './righted.ts';
 import { keepSoon } from './snapshots.ts';
 import {
   goOnFrom,
@@ -34,6 +33,7 @@ import {
   tellFault,
   thisFold,
 } from './state.ts';
+import type { Right } from './wrong-clocks.ts';
 
 export { foldName, StoreError } from './state.ts';
 
@@ -124,14 +124,19 @@ function storeOf(state: StoreState): Store {
     takeIn: (entries) => takeIn(state, entries),
     handOn: (heads) => lend(state, heads),
     borrow: (handed) => borrow(state, handed),
-    setAside: (found) =>
-      guarded(state, async () => {
+    setAside: async (found) => {
+      // Before what is guarded: a part of the app out of reach is no fault of the database, and sync asks again.
+      const { asideRow } = await import('./aside.ts');
+      return guarded(state, async () => {
         const atMs = options.clock.nowMs();
         await log.aside.bulkPut(found.map(({ value, fault }) => asideRow(value, fault, atMs)));
         return log.aside.count();
-      }),
-    rightClocks: ({ nowMs, offMs, acked }) =>
-      guarded(state, () => putRight(state, { nowMs, wallMs: nowMs - offMs, acked })),
+      });
+    },
+    rightClocks: async ({ nowMs, offMs, acked }) => {
+      await import('./righted.ts'); // as above
+      return guarded(state, () => putRight(state, { nowMs, wallMs: nowMs - offMs, acked }));
+    },
     behind: () => {
       const { borrowed, missing } = state;
       return borrowed && { missing: Math.max(0, missing), of: borrowed.count };
