@@ -3,7 +3,7 @@
 
 import { isLaneBeside } from '../floor/address.ts';
 import { dateCodeReasons, olderInStore } from '../floor/age-limit.ts';
-import { typeMisfits } from '../floor/feeder-types.ts';
+import { typeMisfits } from '../floor/feeder-misfits.ts';
 import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { isOnLinePlace } from '../floor/place.ts';
