@@ -1,6 +1,5 @@
-// Plans walks and the store's supply off the page's thread.
+// Plans walks off the page's thread.
 
-import type { SlotSupply, SupplyQuestion } from '../../../shared/forecast/supply.ts';
 import type { WalkAnswer, WalkQuestion } from '../../../shared/forecast/walks.ts';
 import { type Aside, startAside } from './aside.ts';
 
@@ -12,13 +11,5 @@ export function startPlanner(): Planner {
   return startAside(
     () => new Worker(new URL('../../worker/walks.ts', import.meta.url), { type: 'module' }),
     async () => (await import('../../../shared/forecast/walks.ts')).answerWalks,
-  );
-}
-
-/** A planner of supply; its worker starts with the first question. */
-export function startSupplier(): Aside<SupplyQuestion, readonly SlotSupply[]> {
-  return startAside(
-    () => new Worker(new URL('../../worker/supply.ts', import.meta.url), { type: 'module' }),
-    async () => (await import('../../../shared/forecast/supply.ts')).answerSupply,
   );
 }

@@ -2,7 +2,8 @@
 
 import { chainId } from '../../../shared/log/entry.ts';
 import { loadReplica } from './load.ts';
-import { goOnAs, goOnFrom, inTurn, type StoreState, tellWriter, thisFold } from './state.ts';
+import { goOnAs, goOnFrom, inTurn, type StoreState, tellWriter } from './state.ts';
+import { thisFold } from './this-fold.ts';
 import { findWrong, type Right } from './wrong-clocks.ts';
 
 /** Puts clocks right while nothing is appended and nothing folded. */
