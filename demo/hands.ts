@@ -2,7 +2,7 @@
 // put to the app's own verdict before it goes on; sometimes a hand takes the wrong reel first, and the log keeps the refusal.
 
 import { compareSlots } from '../shared/floor/address.ts';
-import { isLimited } from '../shared/floor/airing.ts';
+import { isLimited } from '../shared/floor/exposure.ts';
 import type { SetupSlot } from '../shared/floor/kinds.ts';
 import { slotKey } from '../shared/floor/state.ts';
 import type { VerifyAct } from '../shared/floor/vocabulary.ts';
@@ -16,7 +16,7 @@ import type { DemoLog } from './log.ts';
 import { familyOf } from './parts.ts';
 import { peopleOf } from './people.ts';
 import { placesOf } from './places.ts';
-import { wish } from './plant.ts';
+import { draft } from './plant.ts';
 import { readSymbols } from './reels.ts';
 import { lineId } from './setups.ts';
 import { shelfOf } from './shelves.ts';
@@ -84,7 +84,7 @@ export function verifyAndWrite(
   });
   const counted = known?.count ?? null;
   const entry = log.write(
-    wish('reel.verified', {
+    draft('reel.verified', {
       act: asked.act,
       line: lineId,
       setup: floor.setup,
@@ -160,7 +160,7 @@ function clearLater(
   const { lead } = floor;
   floor.agenda.at(held.atMs + (60 + 90 * floor.world.chance()) * 1000, (atMs) => {
     floor.log.write(
-      wish('hold.cleared', {
+      draft('hold.cleared', {
         of: held.id,
         line: lineId,
         slot: held.slot,
@@ -212,7 +212,7 @@ export function unloadSlot(floor: Floor, slot: string, by: By & { readonly empty
     throw new RangeError(`Cannot unload as slot must be loaded: current value is ${slot}`);
   const last = there.tapes.at(-1);
   log.write(
-    wish('reel.unloaded', {
+    draft('reel.unloaded', {
       line: lineId,
       run: floor.run,
       slot,
@@ -253,13 +253,13 @@ function putAwayLater(
   floor.agenda.at(from.atMs + PUT_AWAY_MS, (atMs) => {
     if (!world.stock.get(part)?.includes(from.back)) return;
     const facts = { reel, part, supplierPart, lot, dateCode, quantity: null, place };
-    const put = wish('reel.put', { ...facts, via: 'wedge' });
+    const put = draft('reel.put', { ...facts, via: 'wedge' });
     const by = { atMs, who: floor.handler, tablet: 'demo0-store' } as const;
     log.write(put, by);
     if (!isLimited(familyOf(part).msl)) return;
     const dry = { air: 'dry', from: new Date(atMs).toISOString(), celsius: null, humidity: 5 } as const;
     const { place: _shelf, ...reelFacts } = facts;
-    log.write(wish('reel.aired', { ...reelFacts, ...dry, via: 'wedge' }), by);
+    log.write(draft('reel.aired', { ...reelFacts, ...dry, via: 'wedge' }), by);
   });
 }
 
@@ -277,7 +277,7 @@ function weighLater(
     const sd = Math.max(1, 0.005 * familyOf(part).full);
     const quantity = Math.max(0, Math.round(chanceNormal(world.chance, back.left, sd)));
     log.write(
-      wish('reel.counted', {
+      draft('reel.counted', {
         line: null,
         slot: null,
         reel: back.label.reel,

@@ -6,7 +6,7 @@ import { emptyState, type FloorState } from '../shared/floor/state.ts';
 import { tickClock } from '../shared/log/clock.ts';
 import { type ClockReading, type Entry, firstPrev } from '../shared/log/entry.ts';
 import { sealEntry } from '../shared/log/seal.ts';
-import type { Wish } from './plant.ts';
+import type { DraftEntry } from './plant.ts';
 
 /** The demo's tablets: one at the line, one in the store. */
 export const demoTablets = ['demo0-line', 'demo0-store'] as const;
@@ -23,7 +23,7 @@ export interface Writing {
 export interface DemoLog {
   readonly entries: readonly Entry[];
   readonly state: FloorState;
-  readonly write: (wish: Wish, writing: Writing) => Entry;
+  readonly write: (draft: DraftEntry, writing: Writing) => Entry;
 }
 
 /** The zone's offset from UTC in minutes at a moment. */
@@ -57,7 +57,7 @@ export function startLog(settings: { readonly epoch: string; readonly zone: stri
   return {
     entries,
     state,
-    write: (wish, { atMs, who, tablet = 'demo0-line' }) => {
+    write: (draft, { atMs, who, tablet = 'demo0-line' }) => {
       const head = heads.get(tablet) ?? { seq: 0, hash: firstPrev };
       const wholeMs = Math.round(atMs);
       clock = tickClock(clock, wholeMs);
@@ -69,14 +69,14 @@ export function startLog(settings: { readonly epoch: string; readonly zone: stri
         at: momentText(wholeMs),
         hlc: clock,
         who,
-        kind: wish.kind,
-        payload: wish.payload as unknown as Entry['payload'], // JSON by construction of the schemas
+        kind: draft.kind,
+        payload: draft.payload as unknown as Entry['payload'], // JSON by construction of the schemas
         prev: head.hash,
       });
       heads.set(tablet, { seq: entry.seq, hash: entry.hash });
       if (!applyEntry(state, entry)) {
         throw new TypeError(
-          `Cannot write as payload must fit its kind: current value is ${JSON.stringify(wish)}`,
+          `Cannot write as payload must fit its kind: current value is ${JSON.stringify(draft)}`,
         );
       }
       entries.push(entry);

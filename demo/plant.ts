@@ -10,14 +10,14 @@ import { blockedLot } from './practice-label.ts';
 import { bankPositions, banks, lineId, machines, products, takenSetup } from './setups.ts';
 
 /** An entry that somebody wants written. */
-export type Wish = {
+export type DraftEntry = {
   [K in EntryKind]: { readonly kind: K; readonly payload: PayloadOf<K> };
 }[EntryKind];
 
-/** Makes a wish, its payload checked. */
-export function wish<K extends EntryKind>(kind: K, payload: PayloadOf<K>): Wish {
+/** Makes a draft entry, its payload checked. */
+export function draft<K extends EntryKind>(kind: K, payload: PayloadOf<K>): DraftEntry {
   checkPayload(kind, payload);
-  return { kind, payload } as unknown as Wish; // the pair is one of the union by construction
+  return { kind, payload } as unknown as DraftEntry; // the pair is one of the union by construction
 }
 
 /** The plant's name, for the top of the label sheet. */
@@ -84,13 +84,13 @@ export function lineRules(shiftStart: number): PayloadOf<'line.ruled'> {
 }
 
 /** Everything that the plant knows before anybody loads a reel. */
-export function plantWishes(settings: {
+export function plantDrafts(settings: {
   readonly zone: string;
   readonly shiftStart: number;
-}): readonly Wish[] {
+}): readonly DraftEntry[] {
   return [
-    ...people.map((person) => wish('person.added', person)),
-    wish('line.defined', {
+    ...people.map((person) => draft('person.added', person)),
+    draft('line.defined', {
       line: lineId,
       name: 'Line 2',
       zone: settings.zone,
@@ -104,18 +104,18 @@ export function plantWishes(settings: {
         })),
       })),
     }),
-    wish('line.ruled', lineRules(settings.shiftStart)),
-    wish('line.tape-ruled', { line: lineId, trailerMm: lineFigures.trailerMm, leaderMm: null }),
+    draft('line.ruled', lineRules(settings.shiftStart)),
+    draft('line.tape-ruled', { line: lineId, trailerMm: lineFigures.trailerMm, leaderMm: null }),
     // Panels are counted as they leave the last machine.
-    wish('line.panels-ruled', {
+    draft('line.panels-ruled', {
       line: lineId,
       machines: machines.map((machine, at) => ({ machine, least: 0, most: machines.length - 1 - at })),
       missed: 0,
     }),
-    ...feeders.map((feeder) => wish('feeder.known', feeder)),
+    ...feeders.map((feeder) => draft('feeder.known', feeder)),
     ...describedParts(),
-    ...products.map((product) => wish('setup.taken', takenSetup(product))),
-    wish('material.blocked', {
+    ...products.map((product) => draft('setup.taken', takenSetup(product))),
+    draft('material.blocked', {
       block: 'block-1',
       reel: null,
       lot: blockedLot,
@@ -126,14 +126,14 @@ export function plantWishes(settings: {
 }
 
 /** The packages that an engineer entered; one moisture-sensitive part is left out, as happens, and counts as the worst. */
-function describedParts(): Wish[] {
+function describedParts(): DraftEntry[] {
   return partRows.flatMap(([part]) => {
     const { package: known, bodyMm } = familyOf(part);
     if (known === undefined) return [];
     const { family, pins = null, sizeMm } = known;
     const [bodyXMm, bodyYMm] = sizeMm ?? [null, null];
     return [
-      wish('part.described', {
+      draft('part.described', {
         part,
         family,
         pins,

@@ -11,7 +11,7 @@ import { demoTablets, offsetMinutes, startLog } from './log.ts';
 import { peopleOf } from './people.ts';
 import { placesOf } from './places.ts';
 import { type Picking, placeParts } from './placing.ts';
-import { breakSpans, plantWishes, shiftMinutes, wish } from './plant.ts';
+import { breakSpans, draft, plantDrafts, shiftMinutes } from './plant.ts';
 import { type SplicePolicy, spliceByCount } from './policy.ts';
 import { createReelStore } from './reels.ts';
 import { lineId, products } from './setups.ts';
@@ -83,11 +83,11 @@ function openShift(settings: ShiftSettings): Shift {
   const openMs = startMs - 2 * 3_600_000;
   for (const tablet of demoTablets) {
     const name = tablet === 'demo0-line' ? 'Line 2' : 'Store';
-    const opened = wish('tablet.opened', { name, app: 'demo', key: null, previous: null });
+    const opened = draft('tablet.opened', { name, app: 'demo', key: null, previous: null });
     log.write(opened, { atMs: openMs, who: null, tablet });
   }
   const engineer = peopleOf('engineer')[0]?.person ?? null;
-  for (const one of plantWishes({ zone, shiftStart })) {
+  for (const one of plantDrafts({ zone, shiftStart })) {
     log.write(one, { atMs: openMs, who: log.state.people.has(engineer ?? '') ? engineer : null });
   }
   return {
@@ -134,13 +134,13 @@ function loadLine(shift: Shift, startMs: number): void {
   const fromMs = startMs - 600_000 - (wanted.length * LOAD_SECONDS * 1000 * 1.1) / shift.hands.length;
   for (const person of [shift.lead, shift.handler, ...shift.hands.map((hand) => hand.person)]) {
     const tablet = person === shift.handler ? 'demo0-store' : 'demo0-line';
-    log.write(wish('person.signed-in', { person, how: 'badge-and-pin', checked: 'tablet' }), {
+    log.write(draft('person.signed-in', { person, how: 'badge-and-pin', checked: 'tablet' }), {
       atMs: fromMs,
       who: person,
       tablet,
     });
   }
-  log.write(wish('setup.chosen', { line: lineId, setup: shift.setup }), { atMs: fromMs, who: shift.lead });
+  log.write(draft('setup.chosen', { line: lineId, setup: shift.setup }), { atMs: fromMs, who: shift.lead });
   const loads = wanted.map((slot) => (by: { who: string; atMs: number }) => {
     const quantity = startQuantity(world.chance, slot);
     loadSlot(shift, slot, { ...by, quantity, expired: world.chance() < EXPIRED });
@@ -160,7 +160,7 @@ function playJob(shift: Shift, job: number): void {
   shift.run = run;
   shift.panels = 0;
   shift.log.write(
-    wish('run.started', {
+    draft('run.started', {
       run,
       line: lineId,
       setup: product.setup,
@@ -175,7 +175,7 @@ function playJob(shift: Shift, job: number): void {
   while (shift.panels < wanted && shift.nowMs < shift.endMs) playPanel(shift, prefix);
   shift.agenda.advance(shift.nowMs);
   if (shift.panels < wanted) return;
-  const ended = wish('run.ended', { run, line: lineId, panels: shift.panels, note: '' });
+  const ended = draft('run.ended', { run, line: lineId, panels: shift.panels, note: '' });
   shift.log.write(ended, { atMs: shift.nowMs, who: shift.lead });
   shift.run = null;
 }
@@ -199,7 +199,7 @@ function playPanel(shift: Shift, prefix: string): void {
   shift.panels += 1;
   const serial = `${prefix}${String(shift.panels).padStart(4, '0')}`;
   log.write(
-    wish('panels.counted', {
+    draft('panels.counted', {
       run: shift.run ?? '',
       line: lineId,
       add: 1,
@@ -255,11 +255,11 @@ function stopLine(
   const run = shift.run ?? '';
   const fromMs = shift.nowMs;
   agenda.advance(fromMs);
-  const stopped = wish('run.stopped', { run, line: lineId, reason, note: how.slot ?? '' });
+  const stopped = draft('run.stopped', { run, line: lineId, reason, note: how.slot ?? '' });
   log.write(stopped, { atMs: fromMs, who: shift.hands[0]?.person ?? null });
   const toMs = how.resumeMs(fromMs);
   agenda.advance(toMs);
-  log.write(wish('run.resumed', { run, line: lineId }), { atMs: toMs, who: shift.hands[0]?.person ?? null });
+  log.write(draft('run.resumed', { run, line: lineId }), { atMs: toMs, who: shift.hands[0]?.person ?? null });
   shift.world.truth.stops.push({ reason, slot: how.slot, fromMs, toMs });
   shift.nowMs = toMs;
 }
@@ -296,7 +296,7 @@ function changeOver(shift: Shift, job: number): void {
   shift.inHand.clear();
   for (const hand of shift.hands) hand.freeMs = Math.min(hand.freeMs, shift.nowMs);
   shift.setup = product.setup;
-  shift.log.write(wish('setup.chosen', { line: lineId, setup: product.setup }), {
+  shift.log.write(draft('setup.chosen', { line: lineId, setup: product.setup }), {
     atMs: shift.nowMs,
     who: shift.lead,
   });

@@ -163,7 +163,7 @@ export const arrows: readonly Arrow[] = [
   {
     room: 'src/worker',
     may: ['shared'],
-    why: 'The worker reckons and decodes; it stores nothing and draws nothing.',
+    why: 'The worker computes and decodes; it stores nothing and draws nothing.',
   },
   { room: 'src/sw', may: ['shared/kit'], why: 'The service worker caches files, never data.' },
   {

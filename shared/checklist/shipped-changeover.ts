@@ -1,4 +1,4 @@
-// The checklists that come with the tool: a sound start that an engineer edits to the site's own rules. Content is common
+// The checklists that come with the tool: a start that an engineer edits to the site's own rules. Content is common
 // practice for placement lines (line clearance, stencil and paste, feeders, rails, program, first panel, release); the split into
 // what runs beside the old job and what needs the line to stand follows SMED's external and internal setup (Shingo 1985, from
 // memory). Cautions name the usual danger; local rules and trained staff come first.

@@ -1,4 +1,4 @@
-// Which steps of a template are asked, in which words, and whether a template is sound.
+// Which steps of a template are asked, in which words, and whether a template can be used.
 
 import type { ChecklistStep, ChecklistTemplate } from '../floor/checklist.ts';
 
@@ -45,7 +45,7 @@ export const templateFaults = [
 ] as const;
 export type TemplateFault = { readonly code: (typeof templateFaults)[number]; readonly step: string | null };
 
-/** Everything that keeps a template from being used; empty where it is sound. */
+/** Everything that keeps a template from being used; empty where there is nothing. */
 export function checkTemplate(template: ChecklistTemplate): readonly TemplateFault[] {
   const faults: TemplateFault[] = [];
   if (template.steps.length === 0) faults.push({ code: 'no-steps', step: null });

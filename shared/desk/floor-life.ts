@@ -1,9 +1,9 @@
 // What a verdict is asked of a reel's floor life: what is left of it, and how long the reel is to stand on its slot; and what the log
 // is told of it where only the label knows that it has one.
 
-import { isLimited } from '../floor/airing.ts';
+import { isLimited } from '../floor/exposure.ts';
 import type { FitLife } from '../floor/fits.ts';
-import type { Wish } from '../floor/kinds.ts';
+import type { DraftEntry } from '../floor/kinds.ts';
 import type { FloorState, Reel } from '../floor/state.ts';
 import type { Verdict, VerifyAct } from '../floor/vocabulary.ts';
 import { wantedOn } from '../floor/wanted.ts';
@@ -64,7 +64,7 @@ export function floorLifeOf(floor: FloorState, asked: AskedReel, nowMs: number):
  * On what the floor life of a judged reel rested, for the log: level, classes, climate, what is left, hot bakes, and which values of the
  * standard were in force. Empty where its time out of the bag is not limited. Written after the verdict, in the same append.
  */
-export function lifeJudgedWishes(floor: FloorState, asked: AskedReel, nowMs: number): readonly Wish[] {
+export function lifeJudgedDrafts(floor: FloorState, asked: AskedReel, nowMs: number): readonly DraftEntry[] {
   const life = lifeOf(floor, asked, nowMs);
   if (life === null || life.leftSeconds === null) return [];
   const ruling = moistureRuling(floor);
@@ -109,7 +109,7 @@ export function lifeOnShelf(
  * What is written beside a verdict: that the bag is open, where the label states a limiting level and the log does not have the reel on
  * the floor yet. An entry of its own, since a tablet of an older version must still read the verdict. A refused reel stays in its bag.
  */
-export function openedWishes(
+export function openedDrafts(
   floor: FloorState,
   judged: {
     readonly act: VerifyAct;
@@ -118,21 +118,21 @@ export function openedWishes(
     readonly part: string | null;
   },
   nowMs: number,
-): readonly Wish[] {
+): readonly DraftEntry[] {
   const { act, verdict, reel: inHand, part } = judged;
   const { reel, msl, supplierPart, quantity, lot, dateCode, via } = inHand;
   if (reel === null || msl === null || !isLimited(msl) || act === 'sweep' || verdict === 'refused') return [];
-  if (floor.airings.get(reel)?.stays.at(-1)?.air === 'floor') return [];
+  if (floor.exposures.get(reel)?.periods.at(-1)?.air === 'floor') return [];
   const facts = { reel, part: part ?? inHand.part, supplierPart, quantity, lot, dateCode, msl, via };
   const air = { air: 'floor', from: formatMoment(nowMs), celsius: null, humidity: null } as const;
   return [{ kind: 'reel.aired', payload: { ...facts, ...air } }];
 }
 
 /** What is written beside a scan: the day after which the reel must not be used, where its label says one that the log does not have yet. */
-export function datedWishes(
+export function datedDrafts(
   floor: FloorState,
   { reel, expires }: { readonly reel: string | null; readonly expires?: string | null },
-): readonly Wish[] {
+): readonly DraftEntry[] {
   if (reel === null || !expires || floor.expiries.get(reel) === expires) return [];
   return [{ kind: 'reel.dated', payload: { reel, expires } }];
 }

@@ -2,7 +2,7 @@
 // here; pure.
 
 import type { Draft } from '../floor/draft.ts';
-import type { PayloadOf, Wish } from '../floor/kinds.ts';
+import type { DraftEntry, PayloadOf } from '../floor/kinds.ts';
 import { plantDay } from '../floor/plant-day.ts';
 import { recognise } from '../floor/recognise.ts';
 import type { FloorState } from '../floor/state.ts';
@@ -12,7 +12,7 @@ import { type EarlyQuestion, heldAlready, refusedAlready } from '../verdict/earl
 import type { Reason } from '../verdict/reasons.ts';
 import { type VerifyAnswer, verifyReel } from '../verdict/verify.ts';
 import { verifyForCart } from '../verdict/verify-cart.ts';
-import { datedWishes, floorLifeOf, lifeJudgedWishes, openedWishes } from './floor-life.ts';
+import { datedDrafts, floorLifeOf, lifeJudgedDrafts, openedDrafts } from './floor-life.ts';
 import { type Desk, type DeskView, deskAct, type ReelInHand } from './model.ts';
 import { continuesLabel } from './pieces.ts';
 
@@ -36,7 +36,7 @@ export interface ReadyDesk extends Desk {
 export interface Judged {
   readonly act: VerifyAct;
   readonly answer: VerifyAnswer;
-  readonly wishes: readonly Wish[];
+  readonly drafts: readonly DraftEntry[];
 }
 
 /** Judges the reel in hand. The line must have a setup chosen, else throws `TypeError`. */
@@ -53,13 +53,13 @@ export function judgeReel(seen: DeskView, ready: ReadyDesk, nowMs: number): Judg
     today: plantDay(floor, line, nowMs),
     floorLife: floorLifeOf(floor, asked, nowMs),
   });
-  const wishes: Wish[] = [
-    verdictWish(seen, { act, setup, slot, feeder, reel }, answer),
-    ...openedWishes(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
-    ...lifeJudgedWishes(floor, asked, nowMs),
-    ...datedWishes(floor, reel),
+  const drafts: DraftEntry[] = [
+    verdictDraft(seen, { act, setup, slot, feeder, reel }, answer),
+    ...openedDrafts(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
+    ...lifeJudgedDrafts(floor, asked, nowMs),
+    ...datedDrafts(floor, reel),
   ];
-  return { act, answer, wishes };
+  return { act, answer, drafts };
 }
 
 /** A verdict at a cart, and what is written in one append: the verdict's own entry first. */
@@ -90,19 +90,19 @@ export function judgeForCart(
   const verdict = verdictFacts(line, judged, answer);
   const drafts: Draft[] = [
     { kind: 'reel.verified', payload: answer.verdict === 'held' ? { ...verdict, cart } : verdict },
-    ...openedWishes(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
-    ...lifeJudgedWishes(floor, { act, line, setup, slot, reel }, nowMs),
-    ...datedWishes(floor, reel),
+    ...openedDrafts(floor, { act, verdict: answer.verdict, reel, part: answer.part }, nowMs),
+    ...lifeJudgedDrafts(floor, { act, line, setup, slot, reel }, nowMs),
+    ...datedDrafts(floor, reel),
   ];
-  if (isAccepted) drafts.push(([of = '']) => filledWish(at, { slot, feeder, reel, answer, of }));
+  if (isAccepted) drafts.push(([of = '']) => filledDraft(at, { slot, feeder, reel, answer, of }));
   return { answer, drafts };
 }
 
 /** What stands ready on a cart by the verdict `of`. */
-function filledWish(
+function filledDraft(
   at: { readonly line: string; readonly setup: string; readonly cart: string },
   by: Pick<ReadyDesk, 'slot' | 'feeder' | 'reel'> & { readonly answer: VerifyAnswer; readonly of: string },
-): Wish {
+): DraftEntry {
   const { slot, feeder, reel, answer, of } = by;
   return {
     kind: 'cart.filled',
@@ -124,7 +124,7 @@ function filledWish(
 }
 
 /** The verdict's own entry, at the line. */
-function verdictWish({ floor, line }: DeskView, judged: VerdictOn, answer: VerifyAnswer): Wish {
+function verdictDraft({ floor, line }: DeskView, judged: VerdictOn, answer: VerifyAnswer): DraftEntry {
   const run = floor.current.get(line) ?? null;
   const panels = run === null ? 0 : (floor.runs.get(run)?.done ?? 0);
   return { kind: 'reel.verified', payload: { ...verdictFacts(line, judged, answer), run, panels } };
@@ -232,7 +232,7 @@ export function judgeEarly(
   const { act, setup, slot, feeder } = question;
   const reel = desk.reel ?? desk.partial ?? { ...noReel, via: desk.via ?? 'typed' };
   const judged =
-    slot === null ? [] : lifeJudgedWishes(seen.floor, { act, line: seen.line, setup, slot, reel }, nowMs);
-  const wishes = [verdictWish(seen, { act, setup, slot, feeder, reel }, answer), ...judged];
-  return { act, answer, reel, wishes };
+    slot === null ? [] : lifeJudgedDrafts(seen.floor, { act, line: seen.line, setup, slot, reel }, nowMs);
+  const drafts = [verdictDraft(seen, { act, setup, slot, feeder, reel }, answer), ...judged];
+  return { act, answer, reel, drafts };
 }

@@ -4,8 +4,8 @@
 // trails from the label before would then slip its lot or its id to the next reel; and a wait of some seconds after each code,
 // since a verdict would depend on how fast somebody scans.
 
-import { splitLoose } from '../labels/loose.ts';
 import type { LabelReading } from '../labels/reading.ts';
+import { splitSeparateCode } from '../labels/separate-codes.ts';
 
 const partIds: ReadonlySet<string | null> = new Set(['P', '1P']);
 
@@ -15,7 +15,7 @@ export function arePieces(
   { rules, unidentified, ambiguous }: LabelReading,
 ): boolean {
   if (rules.length > 0 || unidentified.length > 0 || ambiguous.length > 0) return false;
-  return codes.every((text) => splitLoose(text).id !== null);
+  return codes.every((text) => splitSeparateCode(text).id !== null);
 }
 
 /**
@@ -23,16 +23,16 @@ export function arePieces(
  * another label: a part is named anew, an identifier would stand there twice, or a code has none.
  */
 export function joinPieces(before: readonly string[], codes: readonly string[]): readonly string[] | null {
-  const added = codes.filter((text) => !before.includes(text) || partIds.has(splitLoose(text).id));
-  const ids = new Set(before.map((text) => splitLoose(text).id));
+  const added = codes.filter((text) => !before.includes(text) || partIds.has(splitSeparateCode(text).id));
+  const ids = new Set(before.map((text) => splitSeparateCode(text).id));
   const isOther = (id: string | null) => id === null || ids.has(id);
   if (ids.has(null)) return null;
-  return added.some((text) => isOther(splitLoose(text).id)) ? null : [...before, ...added];
+  return added.some((text) => isOther(splitSeparateCode(text).id)) ? null : [...before, ...added];
 }
 
 /** True where codes that come now are of a label that has been judged already: identifiers that it had not named, and no new part. */
 export function continuesLabel(judged: readonly string[], codes: readonly string[]): boolean {
-  if (judged.length === 0 || codes.length === 0 || codes.some((text) => splitLoose(text).id === null))
+  if (judged.length === 0 || codes.length === 0 || codes.some((text) => splitSeparateCode(text).id === null))
     return false;
   return joinPieces(judged, codes) !== null;
 }

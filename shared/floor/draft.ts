@@ -2,7 +2,7 @@
 // ids before it are known, since only the writer knows the next number. Refused: two appends; a tablet that dies between them keeps a
 // verdict without what follows from it.
 
-import type { Wish } from './kinds.ts';
+import type { DraftEntry } from './kinds.ts';
 
 /** One thing to write down, or what it is once the ids of the entries before it in the same append are known. */
-export type Draft = Wish | ((before: readonly string[]) => Wish);
+export type Draft = DraftEntry | ((before: readonly string[]) => DraftEntry);

@@ -1,6 +1,6 @@
-// Entries about moisture besides the stays of a reel: what is known of a part's package, the plant's own values of the standard, the time
+// Entries about moisture besides the exposure of a reel: what is known of a part's package, the plant's own values of the standard, the time
 // on a label, and on what a judged floor life rested. Each is an entry of its own, since tablets of an older version must still read
-// setups, stays and verdicts.
+// setups, exposure and verdicts.
 
 import * as z from 'zod/mini';
 import { bakeBodies, packageFamilies } from './vocabulary.ts';

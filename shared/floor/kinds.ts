@@ -336,7 +336,9 @@ export type EntryKind = keyof typeof payloadSchemas;
 /** The checked payload of a kind. */
 export type PayloadOf<K extends EntryKind> = z.output<(typeof payloadSchemas)[K]>;
 /** One thing to write down: a kind with its payload, before the log gives it a number and a seal. */
-export type Wish = { [K in EntryKind]: { readonly kind: K; readonly payload: PayloadOf<K> } }[EntryKind];
+export type DraftEntry = {
+  [K in EntryKind]: { readonly kind: K; readonly payload: PayloadOf<K> };
+}[EntryKind];
 
 /** One slot of a setup, without keys that mean nothing any more. */
 export type SetupSlot = Readonly<Omit<z.output<typeof setupSlotSchema>, 'shares'>>;

@@ -6,9 +6,9 @@
 
 import { foldBlocks } from './blocks.ts';
 import { foldFeeders } from './feeder-types.ts';
-import { foldAirings } from './fold-airings.ts';
 import { foldChange } from './fold-change.ts';
 import { foldContain } from './fold-contain.ts';
+import { foldExposures } from './fold-exposures.ts';
 import { foldLabels } from './fold-labels.ts';
 import { foldLoss } from './fold-loss.ts';
 import { foldMaterial } from './fold-material.ts';
@@ -96,12 +96,12 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'containment.signed': { schema: schemas['containment.signed'], fold: foldContain, touches: nowhere },
   'reel.verified': {
     schema: schemas['reel.verified'],
-    fold: inOrder(foldAirings, foldMaterial, foldContain),
+    fold: inOrder(foldExposures, foldMaterial, foldContain),
     touches: ofVerdict,
   },
   'hold.cleared': {
     schema: schemas['hold.cleared'],
-    fold: inOrder(foldAirings, foldMaterial, foldContain),
+    fold: inOrder(foldExposures, foldMaterial, foldContain),
     touches: ofHold,
   },
   'hold.declined': { schema: schemas['hold.declined'], fold: foldMaterial, touches: nowhere },
@@ -117,8 +117,8 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   },
   'reel.put': { schema: schemas['reel.put'], fold: foldPlaces, touches: ofReel },
   'reel.dated': { schema: schemas['reel.dated'], fold: foldPlaces, touches: ofReel },
-  'reel.aired': { schema: schemas['reel.aired'], fold: foldAirings, touches: ofReel },
-  'bake.approved': { schema: schemas['bake.approved'], fold: foldAirings, touches: ofReel },
+  'reel.aired': { schema: schemas['reel.aired'], fold: foldExposures, touches: ofReel },
+  'bake.approved': { schema: schemas['bake.approved'], fold: foldExposures, touches: ofReel },
   'reel.calibrated': { schema: schemas['reel.calibrated'], fold: foldLoss, touches: nowhere },
   'material.blocked': { schema: schemas['material.blocked'], fold: foldBlocks, touches: ofReel },
   'material.released': { schema: schemas['material.released'], fold: foldBlocks, touches: nowhere },
@@ -141,7 +141,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
       foldRun,
       foldPanels,
       foldLoss,
-      foldAirings,
+      foldExposures,
       foldMaterial,
       foldMoisture,
       foldContain,
@@ -166,7 +166,11 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'changeover.released': { schema: schemas['changeover.released'], fold: foldChange, touches: nowhere },
   'changeover.left-open': { schema: schemas['changeover.left-open'], fold: nothing, touches: nowhere },
   'changeover.dropped': { schema: schemas['changeover.dropped'], fold: foldChange, touches: nowhere },
-  'cart.filled': { schema: schemas['cart.filled'], fold: inOrder(foldAirings, foldChange), touches: ofReel },
+  'cart.filled': {
+    schema: schemas['cart.filled'],
+    fold: inOrder(foldExposures, foldChange),
+    touches: ofReel,
+  },
   'cart.emptied': { schema: schemas['cart.emptied'], fold: foldChange, touches: nowhere },
   'cart.docked': { schema: schemas['cart.docked'], fold: foldChange, touches: ofDocking },
   'plan.kept': { schema: schemas['plan.kept'], fold: foldChange, touches: nowhere },

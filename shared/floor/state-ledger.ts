@@ -39,7 +39,7 @@ export interface Ledger {
   readonly joint: Joint | null;
 }
 
-/** What a finished reel, or a chain of joined ones, showed of a feeder's losses: raw, so that the reckoning may change. */
+/** What a finished reel, or a chain of joined ones, showed of a feeder's losses: raw, so that the computation may change. */
 export interface Finished {
   readonly chain: string;
   /** The entry that told the end. */

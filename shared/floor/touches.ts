@@ -12,12 +12,12 @@ export interface Touched {
   /** Keys (`slotKey`) of slots on which something else may stand after it, or may be counted otherwise. */
   readonly slots: readonly string[];
   /** Keys of slots that keep what stands on them, and of which only is set down what was used so far. */
-  readonly reckoned: readonly string[];
+  readonly computed: readonly string[];
   /** Reels, by the id under which the state keeps them, whose record may change. */
   readonly reels: readonly string[];
 }
 
-const none: Touched = { slots: [], reckoned: [], reels: [] };
+const none: Touched = { slots: [], computed: [], reels: [] };
 
 /** No slot and no reel. */
 export function nowhere(): Touched {
@@ -29,16 +29,16 @@ export function ofLine(
   state: FloorState,
   { payload: { line } }: EntryOf<'run.started' | 'run.ended'>,
 ): Touched {
-  const reckoned = [...state.slots].flatMap(([key, slot]) => (slot.line === line ? [key] : []));
-  return { ...none, reckoned };
+  const computed = [...state.slots].flatMap(([key, slot]) => (slot.line === line ? [key] : []));
+  return { ...none, computed };
 }
 
 /** Panels counted after their run's end: what its slots have used is set down anew. */
 export function ofPanels(state: FloorState, { payload: { run } }: EntryOf<'panels.counted'>): Touched {
   const named = state.runs.get(run);
   if (named?.phase !== 'ended') return none;
-  const reckoned = [...state.slots].flatMap(([key, slot]) => (slot.line === named.line ? [key] : []));
-  return { ...none, reckoned };
+  const computed = [...state.slots].flatMap(([key, slot]) => (slot.line === named.line ? [key] : []));
+  return { ...none, computed };
 }
 
 /** The slot of a verdict, the reel, and what stands there. A verdict without a slot touches the reel alone. */
@@ -102,7 +102,7 @@ export function everywhere(state: FloorState): Touched {
   const slots = new Set([...state.slots.keys(), ...state.takenOff.keys()]);
   for (const { choices } of state.conflicts.values())
     for (const { line, slot } of choices) slots.add(slotKey(line, slot));
-  return { slots: [...slots], reckoned: [], reels: [...state.reels.keys()] };
+  return { slots: [...slots], computed: [], reels: [...state.reels.keys()] };
 }
 
 /** Slots of a line with the reels on them; of slots used in turn with them, what was used so far is set down first. */
@@ -118,7 +118,7 @@ function onSlots(
   const group = setup ? of.slots.flatMap((slot) => turnGroup(setup, slot)) : [];
   return {
     slots: keys,
-    reckoned: group.map((each) => slotKey(line, each.slot)),
+    computed: group.map((each) => slotKey(line, each.slot)),
     reels: [...of.reels, ...there],
   };
 }

@@ -1,7 +1,7 @@
 // How sure is a learnt probability? The Beta law's share below a value, and its points.
 // Method: the incomplete beta function by its continued fraction (Abramowitz & Stegun 26.5.8), points by bisection.
 
-import { logGamma } from './lattice.ts';
+import { logGamma } from './beta-binomial.ts';
 
 function continuedFraction(x: number, a: number, b: number): number {
   // Lentz's method for the even and odd terms of A&S 26.5.8.

@@ -1,6 +1,6 @@
 // Does the run still count its panels, and from when on did the line stand where it does not?
-// Method: working time since the last count, breaks and entered stops left out, against the expected cycle. A forecast is reckoned from
-// the last count on, so that its moments stand still on the clock while nobody counts. Reckoning from now was refused: a run-out that
+// Method: working time since the last count, breaks and entered stops left out, against the expected cycle. A forecast is computed from
+// the last count on, so that its moments stand still on the clock while nobody counts. Computing from now was refused: a run-out that
 // nobody feeds would stay "in 4 min" for ever.
 
 import { type WorkingTime, workingMoment, workingSeconds } from './working-time.ts';

@@ -1,19 +1,19 @@
 // How do several operators share a line's splices?
 // Method: the line is cut into stretches, one each, at every place in turn; then single splices that are missed change hands while that
-// helps. Each one's rounds are planned as if alone. Not proven best: two people who may cross each other's way are a matter for them.
+// helps. Each one's walks are planned as if alone. Not proven best: two people who may cross each other's way are a matter for them.
 
-import { planRounds, type RoundsAsk, type RoundsPlan } from './rounds.ts';
+import { scheduleWalks, type WalkSchedule, type WalkScheduleAsk } from './walk-schedule.ts';
 
-/** One operator's rounds. `needs`: the places in the list that are theirs; `plan` counts needs by that same list. */
+/** One operator's walks. `needs`: the places in the list that are theirs; `plan` counts needs by that same list. */
 export interface CrewShare {
   readonly operator: string;
   readonly needs: readonly number[];
-  readonly plan: RoundsPlan;
+  readonly plan: WalkSchedule;
 }
 
-/** What sharing needs: the rounds' question, who is there, and the slots in walking order (those not listed come last, by address). */
+/** What sharing needs: the walks' question, who is there, and the slots in walking order (those not listed come last, by address). */
 export interface CrewAsk {
-  readonly rounds: RoundsAsk;
+  readonly walks: WalkScheduleAsk;
   /** One or more names, each once. */
   readonly operators: readonly string[];
   readonly walkingOrder: readonly string[];
@@ -23,40 +23,40 @@ export interface CrewAsk {
 const TRY_EFFORT = 1000;
 
 function planOf(ask: CrewAsk, operator: string, needs: readonly number[]): CrewShare {
-  const plan = planRounds({
+  const plan = scheduleWalks({
     effort: TRY_EFFORT,
-    ...ask.rounds,
-    splices: needs.map((need) => ask.rounds.splices[need]!),
+    ...ask.walks,
+    splices: needs.map((need) => ask.walks.splices[need]!),
   });
   return {
     operator,
     needs,
     plan: {
       ...plan,
-      rounds: plan.rounds.map((round) => ({
-        ...round,
-        splices: round.splices.map((splice) => ({ ...splice, need: needs[splice.need]! })),
+      walks: plan.walks.map((walk) => ({
+        ...walk,
+        splices: walk.splices.map((splice) => ({ ...splice, need: needs[splice.need]! })),
       })),
       missed: plan.missed.map((missed) => ({ ...missed, need: needs[missed.need]! })),
     },
   };
 }
 
-/** Missed first, then rounds, then the busiest one's splices: smaller is better. */
+/** Missed first, then walks, then the busiest one's splices: smaller is better. */
 function isBetter(a: readonly CrewShare[], b: readonly CrewShare[]): boolean {
   const sum = (shares: readonly CrewShare[], of: (share: CrewShare) => number) =>
     shares.reduce((total, share) => total + of(share), 0);
   const missed = sum(a, (share) => share.plan.missed.length) - sum(b, (share) => share.plan.missed.length);
   if (missed !== 0) return missed < 0;
-  const rounds = sum(a, (share) => share.plan.rounds.length) - sum(b, (share) => share.plan.rounds.length);
-  if (rounds !== 0) return rounds < 0;
+  const walks = sum(a, (share) => share.plan.walks.length) - sum(b, (share) => share.plan.walks.length);
+  if (walks !== 0) return walks < 0;
   const busiest = (shares: readonly CrewShare[]) => Math.max(...shares.map((share) => share.needs.length));
   return busiest(a) < busiest(b);
 }
 
 function byWalkingOrder(ask: CrewAsk): number[] {
   const place = new Map(ask.walkingOrder.map((slot, i) => [slot, i]));
-  const { splices } = ask.rounds;
+  const { splices } = ask.walks;
   return splices
     .map((_, need) => need)
     .sort((a, b) => {
@@ -104,10 +104,10 @@ function handOver(ask: CrewAsk, shares: readonly CrewShare[]): CrewShare[] | nul
   return null;
 }
 
-/** Shares the splices among the operators: fewest missed, then fewest rounds in all, then the load as even as may be. */
-export function shareRounds(ask: CrewAsk): CrewShare[] {
+/** Shares the splices among the operators: fewest missed, then fewest walks in all, then the load as even as may be. */
+export function shareWalks(ask: CrewAsk): CrewShare[] {
   if (ask.operators.length === 0)
-    throw new RangeError('Cannot share rounds as someone must be there: current value is []');
+    throw new RangeError('Cannot share walks as someone must be there: current value is []');
   let shares = split(ask, byWalkingOrder(ask), ask.operators);
   for (let better = handOver(ask, shares); better !== null; better = handOver(ask, shares)) shares = better;
   return shares;

@@ -4,7 +4,7 @@
 
 import type { LossEvidence, LossLearnt } from '../floor/remaining.ts';
 import { betaPoint } from './beta.ts';
-import { probabilityLostAtMost } from './lattice.ts';
+import { probabilityLostAtMost } from './beta-binomial.ts';
 
 /** A learnt loss as it is shown: mean and deviation, the middle 90 %, its weight, and what it rests on. Shares of picks. */
 export function lossEvidence(learnt: LossLearnt): {

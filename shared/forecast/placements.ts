@@ -1,5 +1,5 @@
 // How many placements will a reel still give, and with what spread?
-// Method: the exact law of losses (lattice.ts) where the count is certain; else the same law smeared by the count's normal
+// Method: the exact law of losses (beta-binomial.ts) where the count is certain; else the same law smeared by the count's normal
 // spread: by moments where the whole is nearly even, by summing over the losses where it is lopsided, in steps no wider than the
 // spread allows. What was placed since the count belongs to the same law: the doubt of a loss is one for the whole tape, lopsided to
 // its end. Simulation was refused: slow, and different at every look.
@@ -11,7 +11,7 @@ import {
   placementPoints,
   probabilityLostAtMost,
   visitLossSteps,
-} from './lattice.ts';
+} from './beta-binomial.ts';
 import {
   type Moments,
   momentsBelow,
@@ -27,7 +27,7 @@ export interface ReelOutlook {
   readonly left: number;
   /** Standard deviation of the count behind `left`, parts; 0 = counted for certain. */
   readonly sd: number;
-  /** Placements since that count, 0 or more: `left` was reckoned with their expected losses. Absent: counted just now. */
+  /** Placements since that count, 0 or more: `left` was computed with their expected losses. Absent: counted just now. */
   readonly taken?: number;
   /** Probability that a picked part is lost, 0..1 (the mean, where it is learnt). */
   readonly loss: number;

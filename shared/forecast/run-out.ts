@@ -153,18 +153,18 @@ function lawOf(
   asked: { readonly of: PlacementLaw; readonly variance: number; readonly wanted: number },
   laws: LawMemory | undefined,
 ): Law {
-  const reckoned = (): Law => {
+  const computed = (): Law => {
     // The risk first: its law is the finer one, and serves both.
     const risk = asked.of.riskOfFewerThan(asked.wanted);
     const [early = 0, late = 0] = asked.of.at(SPREAD_SHARES, asked);
     return { early, late, risk };
   };
-  if (laws === undefined) return reckoned();
+  if (laws === undefined) return computed();
   const { left, sd, taken, loss, lossStrength } = load;
   const key = `${left} ${sd} ${taken} ${loss} ${lossStrength} ${asked.variance} ${asked.wanted}`;
   const known = laws.get(key);
   if (known) return known;
-  const law = reckoned();
+  const law = computed();
   if (laws.size >= LAWS_KEPT) laws.clear();
   laws.set(key, law);
   return law;

@@ -40,7 +40,7 @@ export interface WarningLook {
   readonly risk: number;
   /** How long before opening to speak: fetch, walk, prepare. The line's own setting, s. */
   readonly leadSeconds: number;
-  /** How much before `opensMs` the window may open already (5 % point), s; default 0. The lead is reckoned from there. */
+  /** How much before `opensMs` the window may open already (5 % point), s; default 0. The lead is computed from there. */
   readonly earlySeconds?: number;
   readonly previous: WarningState | null;
   /** How far a moment must move away before the level falls, s; default a quarter of the lead. */

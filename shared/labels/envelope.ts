@@ -24,9 +24,9 @@ export interface Envelope {
   /** Two digits of the first format. */
   readonly format: string;
   /** No separator was found: what follows the format's digits; else null. */
-  readonly lostBody: string | null;
+  readonly unseparatedBody: string | null;
   /** Separators are the control characters, or whole stand-ins of more than one character. */
-  readonly sound: boolean;
+  readonly intact: boolean;
   readonly separator: string;
   readonly warnings: readonly LabelWarning[];
 }
@@ -151,8 +151,8 @@ const SOUND_SEPARATORS = [...GS_SIGNS, '{GS}', '<GS>', '^]', '\\x1d'];
 
 const SOUND_MARKS = new Set(SOUND_SEPARATORS.map((sign) => sign.charCodeAt(0)));
 
-/** Whether a character stands in the text that begins a sound separator: most texts hold none, told in one pass. */
-function holdsSoundMark(text: string): boolean {
+/** Whether a character stands in the text that begins an intact separator: most texts hold none, told in one pass. */
+function holdsIntactMark(text: string): boolean {
   for (let at = 0; at < text.length; at += 1) {
     const char = text.charCodeAt(at);
     // Letters and digits, most of a label, begin none.
@@ -162,8 +162,8 @@ function holdsSoundMark(text: string): boolean {
 }
 
 /** The separator in the text that no value of a label holds: GS or one of its whole stand-ins; empty = none. */
-export function findSoundSeparator(text: string): string {
-  if (!holdsSoundMark(text)) return '';
+export function findIntactSeparator(text: string): string {
+  if (!holdsIntactMark(text)) return '';
   for (const sign of SOUND_SEPARATORS) if (text.includes(sign)) return sign;
   return '';
 }
@@ -234,14 +234,14 @@ export function openEnvelope(text: string): Envelope | null {
   if (header.damaged) warnings.push({ code: 'header-damaged', found: text.slice(0, header.bodyAt) });
   let separator = header.separator;
   const body = withoutTrailer(text.slice(header.bodyAt), header.record, separator);
-  if (separator === '') separator = findSoundSeparator(body);
+  if (separator === '') separator = findIntactSeparator(body);
   if (separator === '') {
-    return { formats: [], lostBody: body, format: header.format, sound: false, separator, warnings };
+    return { formats: [], unseparatedBody: body, format: header.format, intact: false, separator, warnings };
   }
   if (separator !== GS) warnings.push({ code: 'separators-replaced', found: separator });
-  const sound = GS_SIGNS.includes(separator) || separator.length > 1;
+  const intact = GS_SIGNS.includes(separator) || separator.length > 1;
   const formats = splitFormats(body, header, separator);
-  return { formats, lostBody: null, format: header.format, sound, separator, warnings };
+  return { formats, unseparatedBody: null, format: header.format, intact, separator, warnings };
 }
 
 /** One envelope to write. */

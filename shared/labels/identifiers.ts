@@ -19,8 +19,8 @@ export interface Identifier {
   readonly rank: number;
   /** Length of the value where the standard fixes it, else 0. */
   readonly length: number;
-  /** Whether a loose code may carry it: it is one of reel labels whose look is not that of a common part number. */
-  readonly loose: boolean;
+  /** Whether a separate code may carry it: it is one of reel labels whose look is not that of a common part number. */
+  readonly separate: boolean;
 }
 
 type Row = readonly [
@@ -149,7 +149,7 @@ const ROWS: readonly Row[] = [
   ['2Z', 'as agreed between the parties'],
 ];
 
-const LOOSE: ReadonlySet<string> = new Set(
+const SEPARATE: ReadonlySet<string> = new Set(
   'P 1P 2P 30P 31P 33P Q 7Q 13Q S 3S 4S 5S T 1T K 1K 4K 11K 15K 16K V 1V 18V L 4L 20L 21L 22L 23L D 6D 9D 10D 11D 12D 13D 14D 15D 16D 17D E 13E'.split(
     ' ',
   ),
@@ -159,7 +159,7 @@ const LOOSE: ReadonlySet<string> = new Set(
 export const IDENTIFIERS: ReadonlyMap<string, Identifier> = new Map(
   ROWS.map(([id, title, kind = 'text', field, rank = 0, length = 0]) => [
     id,
-    { id, title, kind, field: field ?? null, rank, length, loose: LOOSE.has(id) },
+    { id, title, kind, field: field ?? null, rank, length, separate: SEPARATE.has(id) },
   ]),
 );
 

@@ -1,5 +1,5 @@
 // Reads every code of one label into what the label says.
-// Method: each code is told by its look (GS1 mark, envelope, list of keys, list of pieces, loose code) and handed to that
+// Method: each code is told by its look (GS1 mark, envelope, list of keys, list of pieces, separate code) and handed to that
 // look's parser; all put what they find into one basket. A standard goes first; site rules read what follows none.
 // Linear in the length of the codes; never throws.
 
@@ -8,14 +8,14 @@ import { type Basket, emptyBasket } from './elements.ts';
 import { openEnvelope } from './envelope.ts';
 import { gather } from './gather.ts';
 import { collectGs1, type Gs1Parse, parseGs1, parseGs1Brackets } from './gs1.ts';
+import { collectKeyValues } from './key-values.ts';
 import { findKeyboardLayout } from './keyboard.ts';
-import { collectLoose } from './loose.ts';
 import { collectEnvelope, collectHeaderless } from './opened.ts';
 import { collectPieces } from './pieces.ts';
 import type { LabelExpectation, LabelReading } from './reading.ts';
 import { fitRule, readsEnvelopes, ruleElement } from './rule-fit.ts';
 import type { LabelRule } from './rules.ts';
-import { collectWords } from './words.ts';
+import { collectSeparateCodes } from './separate-codes.ts';
 
 /** What a reader may know beside the codes. */
 export interface LabelOptions {
@@ -49,8 +49,8 @@ function tidy(code: string): Tidied {
   return { text, gs1 };
 }
 
-/** Letters, digits and the marks of part numbers only: no look but that of a loose code. */
-function looksLoose(text: string): boolean {
+/** Letters, digits and the marks of part numbers only: no look but that of a separate code. */
+function looksSeparate(text: string): boolean {
   for (let at = 0; at < text.length; at += 1) {
     const char = text.charCodeAt(at);
     // `-`, `.`, `/` and `_`.
@@ -61,7 +61,7 @@ function looksLoose(text: string): boolean {
 
 /** Reads one code by its look; false = it has none, and is to be read in company with the others. */
 function readCode({ text, gs1 }: Tidied, basket: Basket, options: LabelOptions): boolean {
-  if (!gs1 && looksLoose(text)) return false;
+  if (!gs1 && looksSeparate(text)) return false;
   const envelope = openEnvelope(text);
   if (envelope !== null) {
     collectEnvelope(envelope, basket, options.expected);
@@ -84,7 +84,7 @@ function readCode({ text, gs1 }: Tidied, basket: Basket, options: LabelOptions):
     for (const element of brackets) basket.elements.push(element);
     return true;
   }
-  return collectWords(text, basket, options.expected) || collectPieces(text, basket);
+  return collectKeyValues(text, basket, options.expected) || collectPieces(text, basket);
 }
 
 /** A code without a GS1 mark that is an element string all the same: FNC1 in front or inside, and read to its end. */
@@ -103,13 +103,13 @@ export function parseLabel(codes: readonly string[], options: LabelOptions = {})
   const tidied = tidyAll(codes);
   if (refuseLayout(tidied, basket)) return gather(basket);
   const ruled = applyRules(tidied, basket, options.rules);
-  const loose: string[] = [];
+  const separate: string[] = [];
   let index = 0;
   for (const code of tidied) {
-    if (!ruled.has(index) && !readCode(code, basket, options)) loose.push(code.text);
+    if (!ruled.has(index) && !readCode(code, basket, options)) separate.push(code.text);
     index += 1;
   }
-  if (loose.length > 0) collectLoose(loose, basket, options.expected);
+  if (separate.length > 0) collectSeparateCodes(separate, basket, options.expected);
   return gather(basket);
 }
 

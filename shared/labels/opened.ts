@@ -5,11 +5,11 @@
 
 import { isDigits, isPrintableAscii } from './characters.ts';
 import { type Basket, identifiedElement, type LabelElement, mh10Element } from './elements.ts';
-import { type Envelope, findSoundSeparator } from './envelope.ts';
+import { type Envelope, findIntactSeparator } from './envelope.ts';
 import { collectGs1, parseGs1 } from './gs1.ts';
 import { IDENTIFIERS, type Identifier, identifierAt, identifierLength } from './identifiers.ts';
-import { collectLostGs1, collectLostMh10 } from './lost.ts';
 import { asMatLabel, SECOND_LOT } from './mat-label.ts';
+import { collectUnseparatedGs1, collectUnseparatedMh10 } from './missing-separators.ts';
 import { collectSpaced } from './pieces.ts';
 import type { LabelExpectation } from './reading.ts';
 import { collectTwoLetterTags } from './tags.ts';
@@ -24,8 +24,8 @@ export function collectEnvelope(
   expected: LabelExpectation | undefined,
 ): void {
   for (const warning of envelope.warnings) basket.warnings.push(warning);
-  if (envelope.lostBody !== null) {
-    collectLost(envelope.format, envelope.lostBody, basket, expected);
+  if (envelope.unseparatedBody !== null) {
+    collectUnseparated(envelope.format, envelope.unseparatedBody, basket, expected);
     return;
   }
   for (const { format, elements } of envelope.formats) {
@@ -39,7 +39,7 @@ export function collectEnvelope(
   }
 }
 
-function collectLost(
+function collectUnseparated(
   format: string,
   body: string,
   basket: Basket,
@@ -47,15 +47,15 @@ function collectLost(
 ): void {
   if (body === '') return;
   basket.warnings.push({ code: 'separators-lost', text: body });
-  if (format === '06') collectLostMh10(body, basket, expected);
-  else if (format === '05') collectLostGs1(body, basket);
+  if (format === '06') collectUnseparatedMh10(body, basket, expected);
+  else if (format === '05') collectUnseparatedGs1(body, basket);
   else basket.unidentified.push(body);
 }
 
 /** Reads the elements of a 06 envelope, whichever dialect they speak. */
 export function collectMh10(
   elements: readonly string[],
-  envelope: Pick<Envelope, 'separator' | 'sound'>,
+  envelope: Pick<Envelope, 'separator' | 'intact'>,
   basket: Basket,
   expected: LabelExpectation | undefined,
 ): void {
@@ -69,7 +69,7 @@ export function collectMh10(
   }
   const strays: string[] = [];
   const pieces =
-    envelope.sound || elements.every(isPrintableAscii)
+    envelope.intact || elements.every(isPrintableAscii)
       ? elements
       : elements.flatMap((text) => splitAtStrays(text, strays));
   if (strays.length > 0) {
@@ -80,8 +80,8 @@ export function collectMh10(
   }
   if (collectTwoLetterTags(pieces, basket, expected)) return;
   // One long element, or separators that differ: others may have been swallowed inside the values.
-  const inside = !envelope.sound && (strays.length > 0 || pieces.length === 1);
-  readElements(pieces, basket, { inside, gaps: !envelope.sound });
+  const inside = !envelope.intact && (strays.length > 0 || pieces.length === 1);
+  readElements(pieces, basket, { inside, gaps: !envelope.intact });
 }
 
 /** What a scanner that alters separators may have done: `gaps` it may have, so a value may hold another; `inside` it surely has. */
@@ -249,7 +249,7 @@ export function collectHeaderless(
   basket: Basket,
   expected: LabelExpectation | undefined,
 ): boolean {
-  const separator = findSoundSeparator(text);
+  const separator = findIntactSeparator(text);
   if (separator === '') return false;
   const pieces = text
     .split(separator)
@@ -259,13 +259,13 @@ export function collectHeaderless(
   if (first.startsWith('[)')) {
     if (!first.endsWith('06') || first.length > 12) return false;
     basket.warnings.push({ code: 'header-damaged', found: first });
-    collectMh10(pieces.slice(1), { separator, sound: true }, basket, expected);
+    collectMh10(pieces.slice(1), { separator, intact: true }, basket, expected);
     return true;
   }
   const length = identifierLength(first, 0);
   if (length === 0 || identifierAt(first, 0, length) === undefined) return false;
   basket.warnings.push({ code: 'header-damaged', found: '' });
   if (separator !== GS) basket.warnings.push({ code: 'separators-replaced', found: separator });
-  collectMh10(pieces, { separator, sound: true }, basket, expected);
+  collectMh10(pieces, { separator, intact: true }, basket, expected);
   return true;
 }

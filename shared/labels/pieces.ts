@@ -3,13 +3,13 @@
 // them telling; a piece without identifier is text, or may belong to the value before it, which then is a question.
 
 import { type Basket, mh10Element } from './elements.ts';
-import { type LooseCode, splitLoose } from './loose.ts';
+import { type SeparateCode, splitSeparateCode } from './separate-codes.ts';
 import { collectOneLetterTags } from './tags.ts';
 
 const SEPARATORS = ['\n', '\r', '\t', ';', '|', ',', '@', ']', '~', '^', '#', ' / '];
 
 /** At least two different identifiers, one of which says by its look that it is one, and the first piece has one. */
-function speaks(pieces: readonly LooseCode[]): boolean {
+function speaks(pieces: readonly SeparateCode[]): boolean {
   const ids = new Set<string>();
   let telling = false;
   for (const { id } of pieces) {
@@ -33,18 +33,18 @@ export function collectPieces(text: string, basket: Basket): boolean {
       )
     )
       return true;
-    const pieces = parts.map((part) => splitLoose(part.trim()));
+    const pieces = parts.map((part) => splitSeparateCode(part.trim()));
     if (!speaks(pieces)) continue;
     readPieces(pieces, parts, separator, basket);
     return true;
   }
-  if (!text.includes(' ') || !speaks(text.split(/ +/).map(splitLoose))) return false;
+  if (!text.includes(' ') || !speaks(text.split(/ +/).map(splitSeparateCode))) return false;
   collectSpaced(text, basket);
   return true;
 }
 
 function readPieces(
-  pieces: readonly LooseCode[],
+  pieces: readonly SeparateCode[],
   parts: readonly string[],
   separator: string,
   basket: Basket,
@@ -101,14 +101,14 @@ export function collectSpaced(text: string, basket: Basket): void {
   const pieces = text.split(/ +/).filter((piece) => piece !== '');
   let open: string | null = null;
   for (const [index, piece] of pieces.entries()) {
-    const code = splitLoose(piece);
+    const code = splitSeparateCode(piece);
     if (code.id !== null) {
       basket.elements.push(mh10Element(code.id, code.value));
       open = code.value;
     } else if (open !== null && !isRemark(piece)) {
       let rest = piece;
       for (let next = index + 1; next < pieces.length; next += 1) {
-        const more = splitLoose(pieces[next] ?? '');
+        const more = splitSeparateCode(pieces[next] ?? '');
         if (more.id !== null) break;
         rest += ` ${more.text}`;
       }

@@ -1,6 +1,6 @@
 /// <reference path="../kit/papaparse.d.ts" />
 // Reads an export back, whatever its form, and says cell by cell what does not agree with the sealed record of its row.
-// Method: the column `entry` is the truth; the readable cells are reckoned from it again. A line or row that is no record is
+// Method: the column `entry` is the truth; the readable cells are computed from it again. A line or row that is no record is
 // told with its place, and the rest goes on.
 
 import Papa from 'papaparse/papaparse.min.js';

@@ -1,5 +1,5 @@
 // An export as rows for people, and as lines for machines. Readable columns first; the last column holds the sealed record
-// itself, so that the readable ones can be reckoned again and compared. The core knows rows; bytes are the caller's.
+// itself, so that the readable ones can be computed again and compared. The core knows rows; bytes are the caller's.
 
 import type { Json } from './entry.ts';
 import { type ExportItem, isOmitted, payloadFact } from './export.ts';

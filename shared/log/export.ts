@@ -6,7 +6,7 @@ import type { Omitted } from './chain.ts';
 import { chainId, type Entry, type Json } from './entry.ts';
 import { compareEntries } from './order.ts';
 
-/** What of the log is wanted; a wish that is absent does not narrow. */
+/** What of the log is wanted; a part that is absent does not narrow. */
 export interface ExportFilter {
   /** Moments as ISO 8601 with offset, both included; compared with the entry's `at`. */
   readonly from?: string;

@@ -14,14 +14,14 @@ export const worstTableClimate: Climate = {
   humidity: Math.max(...tableHumidities),
 };
 
-/** A line's climate: what was entered and what is reckoned with. °C and % relative humidity. */
+/** A line's climate: what was entered and what is computed with. °C and % relative humidity. */
 export interface LineClimate {
   /** As a lead entered it; 30 °C and 60 % where nobody did. */
   readonly entered: Climate;
   /** False where nobody entered one. */
   readonly isEntered: boolean;
-  /** What floor life is reckoned with: as entered, or the worst climate of the table where that ends before. */
-  readonly reckoned: Climate;
+  /** What floor life is computed with: as entered, or the worst climate of the table where that ends before. */
+  readonly computed: Climate;
 }
 
 /** Whether a climate lies beyond table 7-1: above 35 °C or 90 % relative humidity. */
@@ -33,6 +33,6 @@ export function isBeyondTable(climate: Climate): boolean {
 export function lineClimate(state: Pick<FloorState, 'climates'>, line: string | null): LineClimate {
   const ruled = line === null ? undefined : state.climates.get(line);
   const entered = ruled ?? standardClimate;
-  const reckoned = isBeyondTable(entered) ? worstTableClimate : entered;
-  return { entered, isEntered: ruled !== undefined, reckoned };
+  const computed = isBeyondTable(entered) ? worstTableClimate : entered;
+  return { entered, isEntered: ruled !== undefined, computed };
 }

@@ -1,7 +1,7 @@
 // The floor life of a reel that the log knows: its part's level, body and package from the setups and the parts list, its label's level,
-// its stays so far, the plant's own values. What nobody stated counts as the worse; what setups state differently counts as not stated.
+// its exposure so far, the plant's own values. What nobody stated counts as the worse; what setups state differently counts as not stated.
 
-import { type Airing, type BakeApproval, isLimited, type Stay } from '../floor/airing.ts';
+import { type BakeApproval, type Exposure, type ExposurePeriod, isLimited } from '../floor/exposure.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { MOISTURE_RULES, type MoistureRuling, type PartFacts } from '../floor/moisture-rules.ts';
 import type { FloorState } from '../floor/state.ts';
@@ -110,8 +110,11 @@ const HOUR_MS = 3_600_000;
 /** Half a minute: what rounding in an entry takes off a bake is not a shorter bake. */
 const ROUNDED_MS = 30_000;
 
-/** A stay as the reckoning takes it. `toMs`: its end, null while it lasts. */
-function stretchOf({ air, fromMs, celsius, humidity, approved }: Stay, toMs: number | null): Stretch {
+/** A period as the computation takes it. `toMs`: its end, null while it lasts. */
+function stretchOf(
+  { air, fromMs, celsius, humidity, approved }: ExposurePeriod,
+  toMs: number | null,
+): Stretch {
   const stretch = { where: air, fromMs, toMs, celsius, humidity };
   if (approved === undefined || toMs === null) return stretch;
   return { ...stretch, isApproved: toMs - fromMs >= approved.hours * HOUR_MS - ROUNDED_MS };
@@ -124,25 +127,29 @@ export interface OpenBake extends ShortBake {
 }
 
 /** The reel's newest bake where it was too short and no lead let it count; null else. `life`: what `reelLife` answers for `nowMs`. */
-export function openBake(airing: Airing | undefined, life: ReelLife | null, nowMs: number): OpenBake | null {
-  const bake = lastBake(airing, nowMs);
+export function openBake(
+  exposure: Exposure | undefined,
+  life: ReelLife | null,
+  nowMs: number,
+): OpenBake | null {
+  const bake = lastBake(exposure, nowMs);
   return bake === null || !life?.shortBake ? null : { ...life.shortBake, of: bake.entry };
 }
 
 /** The lead's word by which the reel's newest bake counts; null where there is none, or none that holds. Arguments as for `openBake`. */
 export function bakeLet(
-  airing: Airing | undefined,
+  exposure: Exposure | undefined,
   life: ReelLife | null,
   nowMs: number,
 ): BakeApproval | null {
-  return life === null || life.shortBake !== null ? null : (lastBake(airing, nowMs)?.approved ?? null);
+  return life === null || life.shortBake !== null ? null : (lastBake(exposure, nowMs)?.approved ?? null);
 }
 
 /** The newest bake that has ended; one that lasts still, or is told for later, was not found short yet. */
-function lastBake(airing: Airing | undefined, nowMs: number): Stay | null {
-  const stays = airing?.stays ?? [];
-  const endOf = (at: number) => stays[at + 1]?.fromMs ?? Number.POSITIVE_INFINITY;
-  return stays.filter(({ air }, at) => air === 'bake' && endOf(at) <= nowMs).at(-1) ?? null;
+function lastBake(exposure: Exposure | undefined, nowMs: number): ExposurePeriod | null {
+  const periods = exposure?.periods ?? [];
+  const endOf = (at: number) => periods[at + 1]?.fromMs ?? Number.POSITIVE_INFINITY;
+  return periods.filter(({ air }, at) => air === 'bake' && endOf(at) <= nowMs).at(-1) ?? null;
 }
 
 /** What a reel's floor life is asked with. */
@@ -157,15 +164,15 @@ export interface LifeAsked {
 
 /**
  * The floor life of a reel at a moment (ms since 1970); null where neither its label nor `part` states a level that limits it.
- * `label`: the level on the label in hand, where the log does not know it yet. A reel without stays was opened at `openedMs` at the
+ * `label`: the level on the label in hand, where the log does not know it yet. A reel without any exposure was opened at `openedMs` at the
  * latest (it stands on a slot since then); without that too it has its whole life.
  */
 export function reelLife(state: FloorState, reel: string | null, more: LifeAsked): ReelLife | null {
   const { part, nowMs } = more;
-  const airing = reel === null ? undefined : state.airings.get(reel);
-  const level = worstLevel([part?.level, airing?.msl, more.label]);
+  const exposure = reel === null ? undefined : state.exposures.get(reel);
+  const level = worstLevel([part?.level, exposure?.msl, more.label]);
   if (level === null) return null;
-  const stays = (airing?.stays ?? []).filter((stay) => stay.fromMs <= nowMs);
+  const periods = (exposure?.periods ?? []).filter((period) => period.fromMs <= nowMs);
   const ruling = moistureRuling(state);
   const labelHours = reel === null ? undefined : state.labelTimes.get(reel)?.hours;
   const facts = part?.package ?? unknownPackage;
@@ -174,18 +181,18 @@ export function reelLife(state: FloorState, reel: string | null, more: LifeAsked
     nowMs,
     thicknessMm: part?.bodyMm ?? null,
     package: facts,
-    climate: lineClimate(state, more.line).reckoned,
+    climate: lineClimate(state, more.line).computed,
     own: ruling,
     cabinetPauses: ruling?.ruled.cabinetPauses ?? false,
     ...(labelHours === undefined ? {} : { timeOnLabelSeconds: labelHours * 3600 }),
-    openedMs: Math.min(stays[0]?.fromMs ?? more.openedMs ?? nowMs, nowMs),
-    history: stays.map((stay, at) => stretchOf(stay, stays[at + 1]?.fromMs ?? null)),
+    openedMs: Math.min(periods[0]?.fromMs ?? more.openedMs ?? nowMs, nowMs),
+    history: periods.map((period, at) => stretchOf(period, periods[at + 1]?.fromMs ?? null)),
   });
   if (!answer.ok) return null;
   return {
     ...answer.value,
     level,
-    isOpened: stays.length > 0 || more.openedMs !== undefined,
+    isOpened: periods.length > 0 || more.openedMs !== undefined,
     package: facts,
     wantsLabelTime: level === '6' && labelHours === undefined,
   };

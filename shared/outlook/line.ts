@@ -37,7 +37,7 @@ export interface SlotOutlook {
   readonly loaded: SlotState;
   /** What is left, with its spread. */
   readonly estimate: SlotEstimate;
-  /** The loss it is reckoned with, and what that rests on. */
+  /** The loss it is computed with, and what that rests on. */
   readonly loss: { readonly mean: number; readonly strength: number; readonly reels: number };
   /** What the forecast was made from. */
   readonly load: SlotLoad;
@@ -58,7 +58,7 @@ export interface Outlook {
   readonly calendar: WorkingTime;
   /** The pace from now on. */
   readonly pace: LinePace;
-  /** The pace from the last count on, without the run's own stops: what the forecasts are reckoned from. */
+  /** The pace from the last count on, without the run's own stops: what the forecasts are computed from. */
   readonly basis: LinePace;
   /** Whether panels are still counted. */
   readonly counting: Counting;
@@ -342,7 +342,7 @@ function loadOf(
     perPanel: usage.perPanel,
     left: parts,
     sd,
-    taken: estimate.reckoned,
+    taken: estimate.computed,
     loss: loss.mean,
     lossStrength: loss.strength,
     ...(pitchMm === null || lengths === null ? {} : { pitchMm, ...lengths }),

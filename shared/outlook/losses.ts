@@ -45,7 +45,7 @@ export interface FeederLoss {
 
 let remembered: { readonly key: string; readonly losses: readonly FeederLoss[] } | null = null;
 
-/** `feederLosses`, reckoned anew only where a reel was finished or a rule changed: screens ask with every entry. */
+/** `feederLosses`, computed anew only where a reel was finished or a rule changed: screens ask with every entry. */
 export function knownLosses(floor: FloorState, line: string): readonly FeederLoss[] {
   let reels = 0;
   let moments = 0;
@@ -130,7 +130,7 @@ function certain(reels: readonly PlacedEvidence[]) {
 }
 
 /** Finished reels of a line that showed more than any feeder loses, newest first: set aside, nothing was learnt from them. */
-export function asideLosses(
+export function unlikelyLosses(
   floor: FloorState,
   line: string,
 ): readonly { readonly from: Finished; readonly share: number }[] {

@@ -3,8 +3,8 @@
 // their own spread first: a walk that comes as the tape leaves the hub comes too early half the time.
 
 import { compareSlots } from '../floor/address.ts';
-import type { Cure } from '../forecast/cure.ts';
-import type { KnownRound, MissedSplice, Round, SpliceNeed } from '../forecast/rounds.ts';
+import type { Remedy } from '../forecast/remedy.ts';
+import type { KnownWalk, MissedSplice, SpliceNeed, Walk } from '../forecast/walk-schedule.ts';
 import type { WalkAnswer, WalkQuestion } from '../forecast/walks.ts';
 import { type WorkingTime, workingMoment, workingSeconds } from '../forecast/working-time.ts';
 import type { Outlook, SlotOutlook } from './line.ts';
@@ -18,10 +18,10 @@ const NARROW_CLOSING = 3;
 const LEAST_SHARE = 0.25;
 /** What lies in the last part of a window is left to what nobody foresees: a worn feeder's first reel, a slow hand. */
 const MOST_SHARE = 0.3;
-/** Splices are planned to take this much longer than the line's rule says: a round is late as a whole where one hand was slow. */
+/** Splices are planned to take this much longer than the line's rule says: a walk is late as a whole where one hand was slow. */
 const WORK_MARGIN = 1.25;
-/** Missed splices whose cures are looked for, soonest first: each costs some fifteen plans. */
-export const CURED = 3;
+/** Missed splices whose remedies are looked for, soonest first: each costs some fifteen plans. */
+export const REMEDIES_FOR = 3;
 /** Deviations between the mean and the 5 % point of a normal law. */
 const EARLY_DEVIATIONS = 1.645;
 
@@ -32,7 +32,7 @@ export interface PlannedSplice {
 }
 
 /** One walk. */
-export interface PlannedRound {
+export interface PlannedWalk {
   readonly operator: number;
   readonly startMs: number;
   readonly endMs: number;
@@ -44,19 +44,19 @@ export interface PlannedMiss {
   readonly slot: SlotOutlook;
   readonly byMs: number;
   readonly reason: MissedSplice['reason'];
-  readonly cures: readonly Cure[];
+  readonly remedies: readonly Remedy[];
 }
 
 /** The walks of a line. */
 export interface WalkPlan {
-  readonly rounds: readonly PlannedRound[];
+  readonly walks: readonly PlannedWalk[];
   readonly missed: readonly PlannedMiss[];
   /** What the next look takes as known, one list an operator. */
-  readonly known: readonly (readonly KnownRound[])[];
+  readonly known: readonly (readonly KnownWalk[])[];
 }
 
 /**
- * The moments at which a slot's splice may begin and must be done, narrowed by the forecast's spread. Reckoned in working time: in a
+ * The moments at which a slot's splice may begin and must be done, narrowed by the forecast's spread. Computed in working time: in a
  * break the tape stands, so a break makes a window longer but not safer.
  */
 export function spliceNeed(slot: SlotOutlook, calendar: WorkingTime): SpliceNeed {
@@ -118,12 +118,12 @@ export function needsOf(outlook: Outlook): readonly SlotOutlook[] {
 }
 
 /** How walks are asked for. */
-export interface WalkWish {
+export interface WalkOptions {
   readonly operators: number;
   /** The plan last shown, which is held on to while it is as good. */
-  readonly known?: readonly (readonly KnownRound[])[];
+  readonly known?: readonly (readonly KnownWalk[])[];
   /** Whether the soonest missed splices are looked at closely. */
-  readonly cures?: boolean;
+  readonly remedies?: boolean;
   /** Keeps who does what even where somebody is missed: sharing anew costs a hundred plans. */
   readonly keepShares?: boolean;
   /** Slots that somebody sees to already. */
@@ -133,55 +133,55 @@ export interface WalkWish {
 /** What an outlook asks of the planning: figures alone, so that a worker can do it. `slots`: in the order of the question's splices. */
 export function walkQuestion(
   outlook: Outlook,
-  wish: WalkWish,
+  options: WalkOptions,
 ): { readonly question: WalkQuestion; readonly slots: readonly SlotOutlook[] } {
-  const slots = needsOf(outlook).filter((slot) => !wish.without?.has(slot.slot));
+  const slots = needsOf(outlook).filter((slot) => !options.without?.has(slot.slot));
   const question: WalkQuestion = {
-    rounds: {
+    walks: {
       nowMs: outlook.pace.nowMs,
       walkSeconds: outlook.rules.walkSeconds,
       eachSeconds: WORK_MARGIN * outlook.rules.spliceSeconds,
       splices: slots.map((slot) => reachable(spliceNeed(slot, outlook.calendar), slot, outlook)),
     },
-    operators: wish.operators,
+    operators: options.operators,
     walkingOrder: slots.map((slot) => slot.slot).sort(compareSlots),
     partsPerSecond: slots.map(
       (slot) => slot.load.perPanel / ((1 - slot.loss.mean) * outlook.pace.panelSeconds),
     ),
-    cured: wish.cures === true ? CURED : 0,
-    keepShares: wish.keepShares === true,
-    ...(wish.known === undefined ? {} : { known: wish.known }),
+    remediesFor: options.remedies === true ? REMEDIES_FOR : 0,
+    keepShares: options.keepShares === true,
+    ...(options.known === undefined ? {} : { known: options.known }),
   };
   return { question, slots };
 }
 
 /** The planning's answer, with the slots that it speaks of. */
-export function toWalkPlan({ shares, cures }: WalkAnswer, slots: readonly SlotOutlook[]): WalkPlan {
-  const rounds = shares
-    .flatMap((share, operator) => share.rounds.map((round) => toPlanned(round, slots, operator)))
+export function toWalkPlan({ shares, remedies }: WalkAnswer, slots: readonly SlotOutlook[]): WalkPlan {
+  const walks = shares
+    .flatMap((share, operator) => share.walks.map((walk) => toPlanned(walk, slots, operator)))
     .sort((a, b) => a.startMs - b.startMs || a.operator - b.operator);
   const missed = shares.flatMap((share) => share.missed).sort((a, b) => a.byMs - b.byMs);
   return {
-    rounds,
+    walks,
     missed: missed.flatMap((miss, at) => {
       const slot = slots[miss.need];
-      return slot ? [{ slot, byMs: miss.byMs, reason: miss.reason, cures: cures[at] ?? [] }] : [];
+      return slot ? [{ slot, byMs: miss.byMs, reason: miss.reason, remedies: remedies[at] ?? [] }] : [];
     }),
     known: shares.map((share) =>
-      share.rounds.map((round) => ({
-        startMs: round.startMs,
-        slots: round.splices.map((splice) => splice.slot),
+      share.walks.map((walk) => ({
+        startMs: walk.startMs,
+        slots: walk.splices.map((splice) => splice.slot),
       })),
     ),
   };
 }
 
-function toPlanned(round: Round, slots: readonly SlotOutlook[], operator: number): PlannedRound {
+function toPlanned(walk: Walk, slots: readonly SlotOutlook[], operator: number): PlannedWalk {
   return {
     operator,
-    startMs: round.startMs,
-    endMs: round.endMs,
-    splices: round.splices.flatMap((splice) => {
+    startMs: walk.startMs,
+    endMs: walk.endMs,
+    splices: walk.splices.flatMap((splice) => {
       const slot = slots[splice.need];
       return slot ? [{ slot, beginsMs: splice.beginsMs }] : [];
     }),

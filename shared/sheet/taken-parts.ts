@@ -1,7 +1,7 @@
 // What a sheet says of its parts' packages, as the parts list takes it in: beside the setup and not in it, since a package belongs to the part,
 // and tablets of an older version must still read the setup.
 
-import { isLimited } from '../floor/airing.ts';
+import { isLimited } from '../floor/exposure.ts';
 import type { PartFacts } from '../floor/moisture-rules.ts';
 import { parsePackageText } from './package-text.ts';
 import type { SheetSlot } from './slot.ts';

@@ -131,7 +131,7 @@ function isUseOpen(state: FloorState, slot: SlotState): boolean {
   return unknown || variance > 0 || sd > 0;
 }
 
-/** What the ends of a slot's tapes are reckoned with. */
+/** What the ends of a slot's tapes are computed with. */
 export interface EndsAt {
   readonly setup: string;
   /** Panels that have passed the machine beyond those counted. */

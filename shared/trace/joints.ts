@@ -11,7 +11,7 @@ import type { Guess, Stretch } from './stretches.ts';
 const BY_COUNT = -1;
 
 /** Where the tapes of a slot end and the next begin, by all that is known now. */
-export function reckon(
+export function boundJoints(
   state: FloorState,
   at: {
     readonly slot: SlotState;

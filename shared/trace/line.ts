@@ -26,7 +26,7 @@ export function reachOf(
   return { reach: { low: least, high: most + 1 }, isGuess, missed };
 }
 
-/** With what the ends of a slot's tapes are reckoned in a run. */
+/** With what the ends of a slot's tapes are computed in a run. */
 export function endsAt(state: FloorState, slot: SlotState, run: Run): EndsAt {
   const { reach, missed } = reachOf(state, slot.line, slot.slot);
   return { setup: run.setup, reach, missed, lag: lagSince(state, slot, run), early: 0 };

@@ -14,7 +14,7 @@ import { codeKey, tallyOf } from '../floor/tally.ts';
 import { perPanelOf } from '../floor/wanted.ts';
 import { type Entry, entryId } from '../log/entry.ts';
 import { type Bounds, endOfSplice, latestEnd, mostByCount } from './doubt.ts';
-import { guesses, reckon } from './joints.ts';
+import { boundJoints, guesses } from './joints.ts';
 import { endsAt, lagAt, newestRun, reachOf, runBefore } from './line.ts';
 import { latest, latestTo } from './order.ts';
 
@@ -182,9 +182,9 @@ function endGone(
       index.stretches.splice(index.stretches.indexOf(stretch), 1);
       continue;
     }
-    // A splice drops tapes that the count alone says are used up: where they ended is reckoned already.
-    const isReckoned = isSame && (entry.kind !== 'reel.counted' || entry.payload.reel === null);
-    if (isReckoned) continue;
+    // A splice drops tapes that the count alone says are used up: where they ended is computed already.
+    const isComputed = isSame && (entry.kind !== 'reel.counted' || entry.payload.reel === null);
+    if (isComputed) continue;
     const to = stretch.to;
     stretch.to = {
       sure: Math.min(to?.sure ?? Number.POSITIVE_INFINITY, Math.floor(passed.low)),
@@ -197,7 +197,7 @@ function endGone(
   }
 }
 
-/** Opens stretches of tapes that are new on the slot, and reckons anew where its tapes end. */
+/** Opens stretches of tapes that are new on the slot, and computes anew where its tapes end. */
 function stand(
   index: TraceIndex,
   at: Change & {
@@ -242,7 +242,7 @@ function stand(
     open.set(tape.entry, stretch);
     reachBack(index, { stretch, run, low: Math.min(from.possible - 1, stretch.joined?.low ?? passed.low) });
   });
-  reckon(state, { slot: now, run, open, tally });
+  boundJoints(state, { slot: now, run, open, tally });
 }
 
 /**
@@ -349,7 +349,7 @@ function beginRun(index: TraceIndex, entry: FloorEntry & { kind: 'run.started' }
       }
       open.set(tape.entry, stretch);
     });
-    reckon(state, { slot, run, open, tally: 0 });
+    boundJoints(state, { slot, run, open, tally: 0 });
     index.open.set(key, open);
   }
   if (goesOn) for (const [key, open] of before) reachInto(index, { key, open, run, ended });

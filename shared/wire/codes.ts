@@ -50,7 +50,7 @@ export const olderCodes: Readonly<Partial<Record<WireCode, WireCode>>> = {
   'store-read-only': 'store-away',
 };
 
-/** Why one entry of a page was not taken into the log. It is kept aside on the server, never thrown away. */
+/** Why one entry of a page was not taken into the log. It is quarantined on the server, never thrown away. */
 export const entryFaults = [
   'hash-differs',
   'prev-differs',

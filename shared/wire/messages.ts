@@ -101,13 +101,13 @@ export const pushSchema = z.object({
 });
 export type Push = z.infer<typeof pushSchema>;
 
-/** The answer to a push: what is held now and what was kept aside. */
+/** The answer to a push: what is held now and what was quarantined. */
 export const pushedSchema = z.object({
   serverEpoch: name,
   serverMs: ms,
   /** For each chain of the page: the highest sequence number up to which the server holds all. */
   acks: z.array(markSchema),
-  /** Entries kept aside. */
+  /** Entries quarantined. */
   faults: z.array(z.object({ id: z.string(), fault: z.enum(entryFaults) })),
   /** Entries dated further ahead of the server's clock than is common; those beyond the limit are among the faults. */
   ahead: z.array(z.object({ id: z.string(), aheadMs: ms })),
@@ -181,8 +181,8 @@ export type PersonChecked = z.infer<typeof checkedSchema>;
 export const personHeader = 'reelward-person';
 
 /** `POST /api/codes`: a lead's tablet makes an enrolment code; `replaces` names the active tablet whose place the new one takes. */
-export const codeWishSchema = z.object({ replaces: z.optional(name) });
-/** The answer to a wish for a code. */
+export const codeRequestSchema = z.object({ replaces: z.optional(name) });
+/** The answer to a request for a code. */
 export const codeMadeSchema = z.object({ code: z.string(), path: z.string(), untilMs: ms });
 export type CodeMade = z.infer<typeof codeMadeSchema>;
 
@@ -213,7 +213,7 @@ export const exportSchema = z.object({
   to: z.nullable(z.iso.datetime({ offset: true })),
   line: z.nullable(z.string().check(z.minLength(1), z.maxLength(64))),
 });
-export type ExportWish = z.infer<typeof exportSchema>;
+export type ExportRequest = z.infer<typeof exportSchema>;
 /** The answer to an export: where it is fetched, once and until when. */
 export const exportMadeSchema = z.object({ path: z.string(), untilMs: ms });
 export type ExportMade = z.infer<typeof exportMadeSchema>;
@@ -234,7 +234,7 @@ export const traceSchema = z.object({
   /** A panel's code, or its number within `run`; then only `run` goes with it. */
   panel: asked,
 });
-export type TraceWish = z.infer<typeof traceSchema>;
+export type TraceRequest = z.infer<typeof traceSchema>;
 
 const panels = z.nullable(z.object({ first: z.int(), last: z.int() }));
 const known = z.nullable(z.string());
@@ -305,7 +305,7 @@ export const wireMessages = {
   snapshot: snapshotSchema,
   check: checkSchema,
   checked: checkedSchema,
-  codeWish: codeWishSchema,
+  codeRequest: codeRequestSchema,
   codeMade: codeMadeSchema,
   tablets: tabletsSchema,
   revoke: revokeSchema,

@@ -4,12 +4,12 @@
 import { judgeReel } from '../../shared/desk/judgement.ts';
 import { type DeskView, emptyDesk } from '../../shared/desk/model.ts';
 import { takeScan } from '../../shared/desk/take-scan.ts';
-import type { SetupSlot, Wish } from '../../shared/floor/kinds.ts';
+import type { DraftEntry, SetupSlot } from '../../shared/floor/kinds.ts';
 import type { Scan } from '../../shared/labels/scan.ts';
 import type { App } from './app.ts';
 import type { DeskRun } from './desk/desk.ts';
 import { later } from './device/later.ts';
-import { checkWish } from './store/drafts.ts';
+import { checkDraftEntry } from './store/drafts.ts';
 import { readHead, sealAfter } from './store/writer.ts';
 
 /** After so many the code of a verdict has settled; each takes as long as a verdict. */
@@ -28,13 +28,13 @@ export function warmUp(app: Warmed, desk: Pick<DeskRun, 'view' | 'busy'>, times 
 
 /** Does all that a verdict does but to show and to write it. */
 export async function warmVerdict({ store, clock }: Warmed, seen: DeskView): Promise<void> {
-  const wishes = madeUpVerdict(seen, clock.nowMs()).map(checkWish);
+  const drafts = madeUpVerdict(seen, clock.nowMs()).map(checkDraftEntry);
   const head = await readHead(store.log);
-  await sealAfter(head, wishes, { identity: store.identity, clock, seen: null, who: null });
+  await sealAfter(head, drafts, { identity: store.identity, clock, seen: null, who: null });
 }
 
 /** What the log would be told of a reel that fits the first slot of the setup; empty where there is nothing to judge. */
-export function madeUpVerdict(seen: DeskView, nowMs: number): readonly Wish[] {
+export function madeUpVerdict(seen: DeskView, nowMs: number): readonly DraftEntry[] {
   const { floor, line } = seen;
   const wanted = floor.setups.get(floor.chosen.get(line) ?? '')?.slots[0];
   if (!wanted) return [];
@@ -45,7 +45,7 @@ export function madeUpVerdict(seen: DeskView, nowMs: number): readonly Wish[] {
   });
   const atSlot = takeScan(emptyDesk, scan(wanted.slot), seen);
   const { reel } = takeScan({ ...atSlot, atSlot: true }, scan(labelFor(wanted)), seen);
-  return reel ? judgeReel(seen, { ...atSlot, slot: wanted.slot, reel }, nowMs).wishes : [];
+  return reel ? judgeReel(seen, { ...atSlot, slot: wanted.slot, reel }, nowMs).drafts : [];
 }
 
 /** A label as a reel of a slot's part would carry it. */

@@ -75,7 +75,7 @@ export function exportLines(
   return [csvHeader(), ...items.map((item) => itemToCsv(item, namesOf(item)))];
 }
 
-/** A workbook: moments and counts as such, all else as texts, so that nothing is rounded, reckoned or turned into a date. */
+/** A workbook: moments and counts as such, all else as texts, so that nothing is rounded, computed or turned into a date. */
 export async function exportWorkbook(
   items: readonly ExportItem[],
   namesOf: (item: ExportItem) => PeopleNames,

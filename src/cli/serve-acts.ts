@@ -45,7 +45,7 @@ function findAct(
     return (store) =>
       enrol(store, { url: values.url ?? 'http://localhost:8080', replaces: values.replaces }, io);
   if (act === 'tablets' && object === undefined) return (store) => tablets(store, io);
-  if (act === 'aside') return (store) => aside(store, object, io);
+  if (act === 'aside') return (store) => listQuarantined(store, object, io);
   if (object === undefined) return null;
   if (act === 'revoke') return (store) => revoke(store, object, io);
   if (act === 'backup') return (store) => backup(store, object, io);
@@ -94,9 +94,9 @@ async function revoke(store: Store, tablet: string, io: CommandIo): Promise<numb
   return revoked ? 0 : 1;
 }
 
-/** What was kept aside: who brought it, when and why it is no part of the log; with a file, the entries themselves too. */
-async function aside(store: Store, file: string | undefined, io: CommandIo): Promise<number> {
-  const list = await store.asides();
+/** What was quarantined: who brought it, when and why it is no part of the log; with a file, the entries themselves too. */
+async function listQuarantined(store: Store, file: string | undefined, io: CommandIo): Promise<number> {
+  const list = await store.quarantined();
   const facts = list.map(({ id, hash, fault, receivedMs, via }) => ({
     id,
     hash,

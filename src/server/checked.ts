@@ -1,5 +1,5 @@
 // Reads the entries of a page: hash over the exact RFC 8785 text that will be stored, signature by the tablet that wrote it.
-// A fault does not stop the page: the entry goes aside with its fault, so that nothing that a tablet wrote is thrown away.
+// A fault does not stop the page: the entry is quarantined with its fault, so that nothing that a tablet wrote is thrown away.
 
 import { setImmediate as turn } from 'node:timers/promises';
 import { aheadLimitMs, clockAhead, driftLimitMs } from '../../shared/log/clock.ts';

@@ -2,7 +2,7 @@
 
 import { randomInt } from 'node:crypto';
 import { codeLifeMs } from '../../shared/wire/limits.ts';
-import type { CodeMade, ExportMade, ExportWish } from '../../shared/wire/messages.ts';
+import type { CodeMade, ExportMade, ExportRequest } from '../../shared/wire/messages.ts';
 import { hashOf, randomToken } from './keys.ts';
 import type { Store } from './stores/store.ts';
 
@@ -38,12 +38,17 @@ export async function makeCode(
 /** Makes a link that fetches one export once. The file's name is the last part, so that the browser keeps it. */
 export async function makeTicket(
   store: Pick<Store, 'addOneTime'>,
-  wish: ExportWish,
+  request: ExportRequest,
   nowMs: number,
 ): Promise<ExportMade> {
   const ticket = randomToken();
   const untilMs = nowMs + TICKET_MS;
-  await store.addOneTime({ hash: hashOf(ticket), purpose: 'export', detail: JSON.stringify(wish), untilMs });
-  const ending = wish.format === 'json' ? 'ndjson' : wish.format;
+  await store.addOneTime({
+    hash: hashOf(ticket),
+    purpose: 'export',
+    detail: JSON.stringify(request),
+    untilMs,
+  });
+  const ending = request.format === 'json' ? 'ndjson' : request.format;
   return { path: `/export/${ticket}/log.${ending}`, untilMs };
 }

@@ -1,4 +1,4 @@
-// Is the store sound, and can it be written? Told by what fails as it fails, and by a look along the whole log in the background:
+// Is the store intact, and can it be written? Told by what fails as it fails, and by a look along the whole log in the background:
 // each text against its hash, each running hash against the one before, and the database's own check. Without it, damage shows only
 // when somebody asks for that very page, and a changed text never.
 
@@ -48,7 +48,7 @@ export function troubleOf(error: unknown): StoreTrouble | null {
   return null;
 }
 
-/** What is known of the store's soundness. */
+/** What is known of whether the store is intact. */
 export interface StoreHealth {
   /** What is wrong now, worst first; empty where nothing is. */
   readonly troubles: () => readonly StoreTrouble[];
@@ -71,7 +71,7 @@ const ROWS_AT_ONCE = 200;
 /** The first look waits until the tablets are answered again, then one a day. */
 const FIRST_MS = 60_000;
 const EVERY_MS = 86_400_000;
-/** These end with the next entry that is written; the others stay until the program is started on a sound store. */
+/** These end with the next entry that is written; the others stay until the program is started on an intact store. */
 const passing: readonly StoreTrouble[] = ['disk-full', 'read-only', 'away'];
 
 /** Starts watching. */

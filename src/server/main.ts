@@ -79,7 +79,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   closers.push(store.close);
   // A store that cannot be read through still serves what it can; what is wrong with it is told.
   const faults: unknown[] = [];
-  const unsigned = await store.setSignaturesAside(nowMs()).catch((error: unknown) => {
+  const unsigned = await store.quarantineSignatures(nowMs()).catch((error: unknown) => {
     faults.push(error);
     return [];
   });
@@ -164,7 +164,7 @@ async function createContext(
     store,
     onFault,
     onDiffers: ({ tablet, epoch, seq }) => {
-      metrics.aside.inc({ fault: 'signature-differs' });
+      metrics.quarantined.inc({ fault: 'signature-differs' });
       const id = `${tablet}/${epoch}/${seq}`;
       onFault(new Error(`the signature of ${id} does not hold, though the chain's later ones do`));
     },

@@ -9,7 +9,7 @@ export interface Metrics {
   readonly requests: Histogram<'route' | 'status'>;
   readonly appendSeconds: Histogram;
   readonly entries: Counter;
-  readonly aside: Counter<'fault'>;
+  readonly quarantined: Counter<'fault'>;
   readonly refusals: Counter<'code'>;
 }
 
@@ -53,7 +53,7 @@ export function createMetrics(read: {
       registers,
     }),
     entries: new Counter({ name: 'reelward_entries_total', help: 'Entries taken into the log', registers }),
-    aside: new Counter({
+    quarantined: new Counter({
       name: 'reelward_entries_aside_total',
       help: 'Entries kept aside',
       labelNames: ['fault'],

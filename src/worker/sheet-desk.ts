@@ -24,10 +24,10 @@ import {
   type SheetReply,
   type SheetRequest,
   type SheetRole,
+  type SheetSettings,
   type SheetSource,
   type SheetStep,
   type SheetSummary,
-  type SheetWishes,
   type ShownColumn,
 } from './sheet-protocol.ts';
 
@@ -117,23 +117,23 @@ function showColumns<F extends string>(
 function readSheetPart(
   parsed: Parsed,
   page: number,
-  rest: { readonly wishes: SheetWishes; readonly placements: PlacementReading | null },
+  rest: { readonly settings: SheetSettings; readonly placements: PlacementReading | null },
 ) {
-  const { wishes, placements } = rest;
+  const { settings, placements } = rest;
   const given = parsed.pages[page]?.rows ?? [];
-  const rows = nameHeaders(given, guessColumns(given, sheetHeaderWords, wishes.columns ?? {}).headerRow);
+  const rows = nameHeaders(given, guessColumns(given, sheetHeaderWords, settings.columns ?? {}).headerRow);
   const guess = guessColumns(rows, sheetHeaderWords);
   const key = headerKey(guess.columns);
-  const kept = wishes.columns === null ? wishes.remembered[key] : undefined;
-  const columns = wishes.columns ?? (kept ? keptToMap(kept, sheetFields) : {});
+  const kept = settings.columns === null ? settings.remembered[key] : undefined;
+  const columns = settings.columns ?? (kept ? keptToMap(kept, sheetFields) : {});
   const options: SheetOptions = {
     columns,
-    approved: new Map(wishes.approved),
-    machine: wishes.machine,
-    bank: wishes.bank,
-    boardsPerPanel: wishes.boardsPerPanel,
+    approved: new Map(settings.approved),
+    machine: settings.machine,
+    bank: settings.bank,
+    boardsPerPanel: settings.boardsPerPanel,
     textProblems: parsed.problems,
-    ...(wishes.scope === null ? {} : { side: wishes.scope }),
+    ...(settings.scope === null ? {} : { side: settings.scope }),
     ...(placements === null ? {} : { placements }),
   };
   const reading = readSheet(rows, options);
@@ -141,18 +141,18 @@ function readSheetPart(
   return { rows, reading, key: headerKey(reading.columns), isRemembered: kept !== undefined };
 }
 
-function readPlacementPart(parsed: Parsed, wishes: SheetWishes): PlacementReading {
+function readPlacementPart(parsed: Parsed, settings: SheetSettings): PlacementReading {
   const rows = parsed.pages[pickSheet(parsed.pages.map((page) => page.rows))]?.rows ?? [];
   const input = parsed.text ?? rows;
-  const read = (columns: SheetWishes['placementColumns']) =>
+  const read = (columns: SheetSettings['placementColumns']) =>
     // The text is split once more, by the placement file's own rules, which find its broken quotation marks themselves.
     readPlacements(input, {
       textProblems: parsed.problems.filter(({ code }) => code === 'encodingGuessed'),
       ...(columns === null ? {} : { columns }),
     });
-  if (wishes.placementColumns !== null) return read(wishes.placementColumns);
+  if (settings.placementColumns !== null) return read(settings.placementColumns);
   const guessed = read(null);
-  const kept = wishes.remembered[headerKey(guessed.columns)];
+  const kept = settings.remembered[headerKey(guessed.columns)];
   return kept ? read(keptToMap(kept, placementFields)) : guessed;
 }
 
@@ -204,18 +204,18 @@ export function createSheetDesk(tools: SheetTools): SheetDesk {
   }
 
   return {
-    async read({ id, sheet, placements, wishes }, tell) {
+    async read({ id, sheet, placements, settings }, tell) {
       let role: SheetRole = 'placements';
       const step: Tell = (at) => tell({ kind: 'step', id, role, step: at });
       try {
         const placed = placements === null ? null : await parse('placements', placements, step);
-        const placing = placed === null ? null : readPlacementPart(placed, wishes);
+        const placing = placed === null ? null : readPlacementPart(placed, settings);
         role = 'sheet';
         const parsed = await parse('sheet', sheet, step);
         step('checking');
-        const page = wishes.page ?? pickSheet(parsed.pages.map(({ rows }) => rows));
+        const page = settings.page ?? pickSheet(parsed.pages.map(({ rows }) => rows));
         const { rows, reading, key, isRemembered } = readSheetPart(parsed, page, {
-          wishes,
+          settings,
           placements: placing,
         });
         const summary: SheetSummary = {

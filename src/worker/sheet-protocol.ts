@@ -26,7 +26,7 @@ export interface SheetSource {
 }
 
 /** How the sheet is to be read. */
-export interface SheetWishes {
+export interface SheetSettings {
   /** A person's choice; null = what was remembered for these headers, else the guess. */
   readonly columns: ColumnMap<SheetField> | null;
   readonly placementColumns: ColumnMap<PlacementField> | null;
@@ -47,7 +47,7 @@ export interface SheetRequest {
   readonly id: number;
   readonly sheet: SheetSource;
   readonly placements: SheetSource | null;
-  readonly wishes: SheetWishes;
+  readonly settings: SheetSettings;
 }
 
 /** What the worker is at. */

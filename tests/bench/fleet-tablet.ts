@@ -39,7 +39,7 @@ export interface FleetTablet {
   readonly stop: () => void;
 }
 
-export interface FleetWish {
+export interface FleetTabletOptions {
   readonly name: string;
   readonly port: () => number;
   readonly counts: FleetCounts;
@@ -49,8 +49,8 @@ export interface FleetWish {
 /** Frames are the same for all listeners: each is read once, by its first bytes. */
 const frames = new Map<string, readonly string[]>();
 
-export function newFleetTablet(wish: FleetWish): FleetTablet {
-  const { name, counts, sent } = wish;
+export function newFleetTablet(options: FleetTabletOptions): FleetTablet {
+  const { name, counts, sent } = options;
   const key = newKey();
   const agent = new Agent({ keepAlive: true, maxSockets: 2 });
   const acked: string[] = [];
@@ -88,7 +88,7 @@ export function newFleetTablet(wish: FleetWish): FleetTablet {
     };
     const call = request(
       {
-        port: wish.port(),
+        port: options.port(),
         host: '127.0.0.1',
         path: '/api/push',
         method: 'POST',
@@ -142,7 +142,7 @@ export function newFleetTablet(wish: FleetWish): FleetTablet {
     const again = () => void setTimeout(listen, 100 + Math.random() * 300);
     const call = request(
       {
-        port: wish.port(),
+        port: options.port(),
         host: '127.0.0.1',
         path: '/api/live',
         method: 'GET',

@@ -42,7 +42,7 @@ const gs1 = labels.map((fields, at) => [
     { id: '30', value: fields[2]?.value ?? '' },
   ]),
 ]);
-const loose = labels.map((fields) => fields.map(({ id, value }) => id + value));
+const separate = labels.map((fields) => fields.map(({ id, value }) => id + value));
 const run = labels.map((fields) => [`[)>06${fields.map(({ id, value }) => id + value).join('')}`]);
 const words = labels.map((fields) => [
   `MPN:${fields[1]?.value} QTY:${fields[2]?.value} LOT:${fields[3]?.value} DC:${fields[4]?.value} COO:MY`,
@@ -114,7 +114,7 @@ for (const [name, sets, options] of [
   ['envelopes with ] and ^ for GS and RS', wedge, {}],
   ['envelopes with {GS}, {RS} and {EOT}', wordsForGs, {}],
   ['GS1 element strings, no mark in front', gs1, {}],
-  ['loose codes', loose, {}],
+  ['separate codes', separate, {}],
   ['envelopes without separators', run, {}],
   ['words with colons', words, {}],
   ['a site rule', own, { rules }],

@@ -1,7 +1,7 @@
 // A year of a plant: a million entries on the server. Exported to CSV as a stream, read by a client that keeps nothing; and traced
 // by lot over the network. Wanted: at most 150 MB of memory for the export, and at most 200 ms for the trace of one lot. The
 // baselines of the same run: an export that holds all rows at once, and a trace that folds the log at each question, both on a
-// part and reckoned for the whole. BENCH_ENTRIES and BENCH_STORES (sqlite,postgres) change the size; BENCH_FOLDER keeps the
+// part and computed for the whole. BENCH_ENTRIES and BENCH_STORES (sqlite,postgres) change the size; BENCH_FOLDER keeps the
 // year, and with BENCH_KEEP_TRACE the index that it has is not made anew.
 
 import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
@@ -117,7 +117,7 @@ async function measure(
   tracePlaces(index, { lot: asked[0] ?? '' });
   const foldMs = ((performance.now() - startMs) / part.length) * COUNT;
   console.log(
-    `folding the log at each question     ${(foldMs / 1000).toFixed(0)} s (reckoned from ${part.length})   ratio ${(foldMs / quantile(times, 0.95)).toFixed(0)} x`,
+    `folding the log at each question     ${(foldMs / 1000).toFixed(0)} s (computed from ${part.length})   ratio ${(foldMs / quantile(times, 0.95)).toFixed(0)} x`,
   );
   console.log(
     `the trace's index                    made in ${madeSeconds.toFixed(0)} s behind the work in hand, read at a start in ${readSeconds.toFixed(1)} s; its own process takes at most ${mb(makingPeak)} while it is made, ${mb(peakOfChildren(server.child.pid))} when asked`,
@@ -144,7 +144,7 @@ async function measure(
   const text = csvHeader() + part.map((item) => itemToCsv(item)).join('');
   const whole = (process.memoryUsage().rss - held + JSON.stringify(part).length) * (COUNT / part.length);
   console.log(
-    `all rows at once                     ${mb(whole)} more (reckoned from ${mb(text.length)} of text)   ratio ${(whole / Math.max(1e6, peak - before)).toFixed(0)} x`,
+    `all rows at once                     ${mb(whole)} more (computed from ${mb(text.length)} of text)   ratio ${(whole / Math.max(1e6, peak - before)).toFixed(0)} x`,
   );
 }
 

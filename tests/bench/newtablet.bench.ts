@@ -1,7 +1,7 @@
 // A new tablet at a plant that has run for a year: how long from the tap that joins it until its line's screen stands with the
 // run in hand? The server holds a simulated year, another tablet gave it the folded state TAIL entries ago; the new one is a real
 // page in a real browser with its database on the disk. Wanted: at most 10 s with a million entries. Baseline of the same run: the
-// same join where the server has no folded state, on a log of a tenth or of 20,000 entries, reckoned for the whole.
+// same join where the server has no folded state, on a log of a tenth or of 20,000 entries, computed for the whole.
 // BENCH_ENTRIES, BENCH_TAIL, BENCH_WATCH_SECONDS (how long the history is watched) change the size; BENCH_FOLDER keeps filled data.
 
 import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -11,8 +11,8 @@ import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { createReplica, foldIn } from '../../shared/floor/replica.ts';
 import type { Entry } from '../../shared/log/entry.ts';
 import { formatCursor } from '../../shared/wire/cursor.ts';
-import { handOn } from '../../src/app/store/hand-on.ts';
-import { packHanded } from '../../src/app/store/pack.ts';
+import { giveBootstrap } from '../../src/app/store/bootstrap-handover.ts';
+import { packBootstrap } from '../../src/app/store/pack.ts';
 import { foldName } from '../../src/app/store/store.ts';
 import { enrolTablet } from '../../src/app/sync/enrol.ts';
 import { giveSnapshot } from '../../src/app/sync/snapshot.ts';
@@ -30,7 +30,7 @@ const PLAIN = Math.min(20_000, Math.round(COUNT / 10));
 
 const seconds = (ms: number) => `${(ms / 1000).toFixed(2)} s`;
 
-/** What a tablet that followed the server's log up to a position would hand on. */
+/** What a tablet that followed the server's log up to a position would give as a bootstrap snapshot. */
 async function stateOf(
   folder: string,
   untilPos: number,
@@ -57,9 +57,9 @@ async function stateOf(
   await store.close();
   console.log(`fold of ${untilPos} entries       ${seconds(performance.now() - startMs)}`);
   startMs = performance.now();
-  const handed = handOn(foldName, replica, [...heads.values()]);
-  if (!handed) throw new Error('no state to hand on');
-  const bytes = packHanded(handed);
+  const handed = giveBootstrap(foldName, replica, [...heads.values()]);
+  if (!handed) throw new Error('no bootstrap snapshot to give');
+  const bytes = packBootstrap(handed);
   console.log(
     `folded state packed            ${seconds(performance.now() - startMs)}, ${(bytes.length / 1e6).toFixed(1)} MB`,
   );

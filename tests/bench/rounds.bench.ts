@@ -2,7 +2,7 @@
 // Baseline of the same run: "earliest closing first", one pass that takes the most urgent splice and adds others while they fit. It is
 // quick; the lines show what it costs in walks and misses.
 
-import { planRounds, type SpliceNeed } from '../../shared/forecast/rounds.ts';
+import { type SpliceNeed, scheduleWalks } from '../../shared/forecast/walk-schedule.ts';
 import { chanceBelow, seededChance } from '../../shared/kit/chance.ts';
 
 const walkMs = 60_000;
@@ -21,10 +21,10 @@ function makeSplices(
 }
 
 /** The baseline: start when the most urgent splice opens or as soon as free, then serve whatever is open, most urgent first. */
-function earliestClosingFirst(splices: readonly SpliceNeed[]): { rounds: number; missed: number } {
+function earliestClosingFirst(splices: readonly SpliceNeed[]): { walks: number; missed: number } {
   const waiting = [...splices].sort((a, b) => a.closesMs - b.closesMs);
   let free = 0;
-  let rounds = 0;
+  let walks = 0;
   let done = 0;
   while (waiting.length > 0) {
     const urgent = waiting[0];
@@ -42,11 +42,11 @@ function earliestClosingFirst(splices: readonly SpliceNeed[]): { rounds: number;
         i = 0;
       } else i += 1;
     }
-    if (served > 0) rounds += 1;
+    if (served > 0) walks += 1;
     done += served;
     free = begins;
   }
-  return { rounds, missed: splices.length - done };
+  return { walks, missed: splices.length - done };
 }
 
 /** Median processor time of seven runs in ms, after one to warm up: other programs on the machine do not count. */
@@ -74,12 +74,12 @@ const shifts = [
 for (const shift of shifts) {
   const splices = makeSplices(20_261_124, shift);
   const ask = { nowMs: 0, walkSeconds: walkMs / 1000, eachSeconds: eachMs / 1000, splices };
-  const plan = planRounds(ask);
+  const plan = scheduleWalks(ask);
   const plain = earliestClosingFirst(splices);
-  const ms = median(() => planRounds(ask));
+  const ms = median(() => scheduleWalks(ask));
   const plainMs = median(() => earliestClosingFirst(splices));
   console.log(
     `${shift.what.padEnd(32)} ${String(shift.count).padStart(4)} splices ${ms.toFixed(1).padStart(6)} ms (${(ms / plainMs).toFixed(0)} x baseline)   ` +
-      `${plan.rounds.length} rounds, ${plan.missed.length} missed${plan.proven ? ', proven' : ''}   earliest closing first: ${plain.rounds} rounds, ${plain.missed} missed`,
+      `${plan.walks.length} rounds, ${plan.missed.length} missed${plan.proven ? ', proven' : ''}   earliest closing first: ${plain.walks} rounds, ${plain.missed} missed`,
   );
 }

@@ -7,7 +7,7 @@ import { traceRole } from '../../src/server/trace/protocol.ts';
 import { settingsFor } from '../src/server/tablets.ts';
 
 /** What the child is told on start. */
-interface Wish {
+interface ServerOptions {
   readonly folder: string;
   readonly database: string | null;
   readonly port: number;
@@ -38,11 +38,11 @@ const ROLE = 'server-process';
 export async function isServerProcess(): Promise<boolean> {
   if (process.argv[2] === traceRole) return keepTraceAsChild();
   if (process.argv[2] !== ROLE) return false;
-  const wish = JSON.parse(process.argv[3] ?? '{}') as Wish; // written by startServerProcess
+  const options = JSON.parse(process.argv[3] ?? '{}') as ServerOptions; // written by startServerProcess
   const { makeCode } = await import('../../src/server/codes.ts');
-  const { database, port, appRoot } = wish;
+  const { database, port, appRoot } = options;
   const running = await startServer(
-    settingsFor(wish.folder, {
+    settingsFor(options.folder, {
       database,
       port,
       traceProgram: process.argv[1] ?? '',
@@ -72,9 +72,9 @@ export async function isServerProcess(): Promise<boolean> {
 /** Starts a server; `entry` is the bundle's own `import.meta.url`. */
 export async function startServerProcess(
   entry: string,
-  wish: Partial<Wish> & Pick<Wish, 'folder'>,
+  options: Partial<ServerOptions> & Pick<ServerOptions, 'folder'>,
 ): Promise<ServerProcess> {
-  const full: Wish = { database: null, port: 0, appRoot: null, ...wish };
+  const full: ServerOptions = { database: null, port: 0, appRoot: null, ...options };
   const child = fork(new URL(entry).pathname, [ROLE, JSON.stringify(full)], {
     stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
   });

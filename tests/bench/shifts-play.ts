@@ -10,13 +10,13 @@ import { usedPlacements } from '../../shared/floor/remaining.ts';
 import { emptyState, type FloorState, needKey } from '../../shared/floor/state.ts';
 import { wantedOn } from '../../shared/floor/wanted.ts';
 import { lineCalendar } from '../../shared/forecast/line-calendar.ts';
-import type { KnownRound } from '../../shared/forecast/rounds.ts';
 import type { LinePace, SlotLoad } from '../../shared/forecast/run-out.ts';
+import type { KnownWalk } from '../../shared/forecast/walk-schedule.ts';
 import type { WarningState } from '../../shared/forecast/warnings.ts';
 import { type WorkingTime, workingSeconds } from '../../shared/forecast/working-time.ts';
 import { beginsShort } from '../../shared/outlook/begin.ts';
 import { lineOutlook, type Outlook } from '../../shared/outlook/line.ts';
-import { planWalks } from '../shared/outlook/reckon.ts';
+import { planWalks } from '../shared/outlook/compute.ts';
 
 /** 2026-03-02T06:00:00Z, a Monday. */
 const startMs = 1_772_431_200_000;
@@ -77,7 +77,7 @@ export function playByApp(seed: number): Played {
   const remembered = new Map<string, WarningState>();
   const warned = new Map<string, FirstWarning & { atMs: number }>();
   const lookMs: number[] = [];
-  let known: readonly (readonly KnownRound[])[] | undefined;
+  let known: readonly (readonly KnownWalk[])[] | undefined;
   let calendar: { day: number; time: WorkingTime } | null = null;
   let lookedAt = -LOOK_PANELS;
   let lookedRun = '';
@@ -108,9 +108,9 @@ export function playByApp(seed: number): Played {
     const plan = planWalks(outlook, { ...how, operators: 2 });
     lookMs.push(performance.now() - began);
     known = plan.known;
-    nextMs = plan.rounds[0]?.startMs ?? Number.POSITIVE_INFINITY;
-    const gone = plan.rounds.filter((round) => round.startMs <= view.nowMs + (panelSeconds * 1000) / 2);
-    return gone.map((round) => round.splices.map((splice) => splice.slot.slot));
+    nextMs = plan.walks[0]?.startMs ?? Number.POSITIVE_INFINITY;
+    const gone = plan.walks.filter((walk) => walk.startMs <= view.nowMs + (panelSeconds * 1000) / 2);
+    return gone.map((walk) => walk.splices.map((splice) => splice.slot.slot));
   };
   const shift = simulateShift({ seed, hours, startMs, policy });
   return { shift, foreseen, warned, lookMs, toldBefore: toldBeforeRuns(shift) };

@@ -69,7 +69,7 @@ describe('reelward forecast', () => {
     expect(zulu.slots[0].runOut.expected).toBe('2026-03-02T07:46:40Z');
   });
 
-  test('reckons the panel from a rate', async () => {
+  test('computes the panel from a rate', async () => {
     const { slots } = await ask({ panel: { placements: 1234, cph: 60_000, share: 0.8 } });
     expect(slots[0].runOut.expected).toBe(at('14:34:10')); // 92.55 s · 4000 / 12 = 30 850 s
   });

@@ -29,7 +29,7 @@ export function newKey(): TestKey {
   };
 }
 
-export interface ChainWish {
+export interface ChainOptions {
   readonly tablet: string;
   readonly epoch?: string;
   readonly count: number;
@@ -42,13 +42,13 @@ export interface ChainWish {
 }
 
 /** A chain of sealed entries, one a second. */
-export function makeChain(wish: ChainWish): Entry[] {
-  const { tablet, epoch = 'e1', count, key = null, after } = wish;
+export function makeChain(options: ChainOptions): Entry[] {
+  const { tablet, epoch = 'e1', count, key = null, after } = options;
   const entries: Entry[] = [];
   let prev = after?.hash ?? firstPrev;
   const first = (after?.seq ?? 0) + 1;
   for (let seq = first; seq < first + count; seq += 1) {
-    const ms = (wish.atMs ?? startMs) + seq * 1000;
+    const ms = (options.atMs ?? startMs) + seq * 1000;
     const sealed = sealEntry({
       v: 1,
       tablet,
@@ -57,8 +57,8 @@ export function makeChain(wish: ChainWish): Entry[] {
       at: new Date(ms).toISOString(),
       hlc: { ms, n: 0 },
       who: 'p1',
-      kind: wish.kind ?? 'test.noted',
-      payload: wish.payload ? wish.payload(seq) : { text: `note ${seq}` },
+      kind: options.kind ?? 'test.noted',
+      payload: options.payload ? options.payload(seq) : { text: `note ${seq}` },
       prev,
     });
     entries.push(key ? { ...sealed, sig: key.sign(entryText(sealed.hash)) } : sealed);

@@ -92,7 +92,7 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s', (dialect) => {
     expect((await readAll()).map((entry) => entry.seq)).toEqual([1, 2, 3, 4, 5, 6]);
   });
 
-  it('`append()` puts aside what contradicts the log, and changes nothing of what is there', async () => {
+  it('`append()` quarantines what contradicts the log, and changes nothing of what is there', async () => {
     const chain = makeChain({ tablet: 't1', count: 3 });
     const other = makeChain({ tablet: 't1', count: 4, payload: () => ({ text: 'another story' }) });
     await push(chain);
@@ -103,18 +103,18 @@ describe.each(['sqlite', 'postgres'] as const)('a store on %s', (dialect) => {
     ]);
     expect(appended.acks).toEqual([{ tablet: 't1', epoch: 'e1', seq: 3 }]);
     expect((await readAll()).map((entry) => entry.hash)).toEqual(chain.map((entry) => entry.hash));
-    const asides = await store.asides();
-    expect(asides.map((aside) => [aside.id, aside.hash])).toEqual(
+    const quarantined = await store.quarantined();
+    expect(quarantined.map((item) => [item.id, item.hash])).toEqual(
       other.map((entry) => [entryId(entry), entry.hash]),
     );
-    expect(asides.map((aside) => (JSON.parse(aside.text) as Entry).payload)).toEqual(
+    expect(quarantined.map((item) => (JSON.parse(item.text) as Entry).payload)).toEqual(
       other.map((entry) => entry.payload),
     );
     await push(other);
-    expect(await store.asides()).toHaveLength(4);
+    expect(await store.quarantined()).toHaveLength(4);
   });
 
-  it('`append()` puts aside what was found at fault before, but takes a copy of what it holds for that', async () => {
+  it('`append()` quarantines what was found at fault before, but takes a copy of what it holds for that', async () => {
     const [first, second] = makeChain({ tablet: 't1', count: 2 });
     if (!first || !second) throw new Error('two entries were asked for');
     await push([first]);

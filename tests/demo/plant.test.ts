@@ -6,7 +6,7 @@ import { feeders, takesTape } from '../../demo/feeders.ts';
 import { startLog } from '../../demo/log.ts';
 import { familyOf, partRows, supplierPartsOf } from '../../demo/parts.ts';
 import { people } from '../../demo/people.ts';
-import { lineRules, plantWishes } from '../../demo/plant.ts';
+import { lineRules, plantDrafts } from '../../demo/plant.ts';
 import { coveredPositions, lineId, products, takenSetup } from '../../demo/setups.ts';
 import { isOnLinePlace } from '../../shared/floor/place.ts';
 import { setupProgress } from '../../shared/floor/progress.ts';
@@ -17,8 +17,8 @@ const setups = products.map(takenSetup);
 
 function foldPlant() {
   const log = startLog({ epoch: 'test', zone: 'Europe/London' });
-  for (const wish of plantWishes({ zone: 'Europe/London', shiftStart: 360 })) {
-    log.write(wish, { atMs: Date.UTC(2026, 5, 1, 6), who: null });
+  for (const draft of plantDrafts({ zone: 'Europe/London', shiftStart: 360 })) {
+    log.write(draft, { atMs: Date.UTC(2026, 5, 1, 6), who: null });
   }
   return log;
 }

@@ -120,7 +120,7 @@ describe('the served demo', () => {
     expect(stored.map((entry) => JSON.parse(entry.text).hash).sort()).toEqual(
       log.map((entry) => entry.hash).sort(),
     );
-    expect(await demo.server.store.asides()).toEqual([]);
+    expect(await demo.server.store.quarantined()).toEqual([]);
   });
 
   test('hands out practice labels in the shape that the page takes, and no more', async () => {

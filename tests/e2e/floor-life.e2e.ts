@@ -104,7 +104,7 @@ describe('the running line', () => {
 
 describe('the climate of a line’s floor', () => {
   // Level 2a, body unknown: the shortest of the classes, class C, has 1 day at 30 °C / 70 % and half a day at 35 °C / 90 % (J-STD-033).
-  it('is entered with the line’s rules, and floor life is reckoned for it, beyond the table by its worst', async () => {
+  it('is entered with the line’s rules, and floor life is computed for it, beyond the table by its worst', async () => {
     await onTablet(async ({ page }) => {
       const label = reelLabel({ P: part, Q: '4000', '1T': 'LT-9101-E', '3S': 'R-970002' });
       const life = page.getByTestId('life-R-970002');
@@ -125,7 +125,7 @@ describe('the climate of a line’s floor', () => {
       await enter('80', '70');
       await expect.poll(() => page.getByTestId('rules-wrong').textContent()).toContain('0 to 60 °C');
       expect(await ownEntries(page, 'line.climate-ruled')).toHaveLength(0);
-      const reckonsWith = async (entries: number, left: string, climate: string) => {
+      const computesWith = async (entries: number, left: string, climate: string) => {
         await expect.poll(() => ownEntries(page, 'line.climate-ruled')).toHaveLength(entries);
         await goTo(page, 'stock');
         await scan(page, label);
@@ -135,9 +135,9 @@ describe('the climate of a line’s floor', () => {
         await page.keyboard.press('Escape');
       };
       await enter('30', '70');
-      await reckonsWith(1, '24 h 00 of floor life', '30 °C and 70 %');
+      await computesWith(1, '24 h 00 of floor life', '30 °C and 70 %');
       await enter('38', '70');
-      await reckonsWith(2, '12 h 00 of floor life', 'outside the table');
+      await computesWith(2, '12 h 00 of floor life', 'outside the table');
     });
   });
 });

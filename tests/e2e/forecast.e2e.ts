@@ -1,5 +1,5 @@
 // Forecasting on the tablet: walks laid out, counts with their spread, losses shown with what they rest on, what the store must
-// bring, blocking; and a demo that plays moves the line by itself. Counts are checked against the tape's area, reckoned here.
+// bring, blocking; and a demo that plays moves the line by itself. Counts are checked against the tape's area, computed here.
 
 import { describe, expect, it } from 'vitest';
 import { startDemo } from './support/demo.ts';
@@ -54,7 +54,7 @@ describe('walks', () => {
 });
 
 describe('counts', () => {
-  it('reckons wound tape, warns of the flange, and writes the count with its spread', async () => {
+  it('computes wound tape, warns of the flange, and writes the count with its spread', async () => {
     await onTablet(async ({ page }) => {
       await goTo(page, 'stock');
       await page.getByTestId('stock-reels').click();
@@ -99,15 +99,15 @@ describe('counts', () => {
       await goTo(page, 'load');
       await page.getByRole('button', { name: new RegExp(`^${slot}:`) }).click();
       await page.getByTestId('slot-unload').click();
-      // A few parts fewer than reckoned: a loss that a feeder may have had.
-      const reckoned = Number(
+      // A few parts fewer than computed: a loss that a feeder may have had.
+      const computed = Number(
         /[\d,]+/
           .exec((await page.getByTestId('unload-uncounted').textContent()) ?? '')?.[0]
           .replaceAll(',', ''),
       );
       await page.getByTestId('unload-count').click();
       await page.getByTestId('count-machine').click();
-      await page.getByTestId('count-field-parts').fill(String(reckoned - 3));
+      await page.getByTestId('count-field-parts').fill(String(computed - 3));
       await page.getByTestId('count-take').click();
       await expect
         .poll(() => page.getByTestId('notice').textContent())
@@ -119,7 +119,7 @@ describe('counts', () => {
       await page.getByTestId(`evidence-${feeder}`).click();
       await expect
         .poll(() => row.locator('.evidence li').first().textContent())
-        .toContain(String(reckoned - 3));
+        .toContain(String(computed - 3));
     });
   });
 });

@@ -174,7 +174,7 @@ describe('an export', () => {
     expect((await ownEntries(page, 'log.exported')).length).toBeGreaterThan(0);
   });
 
-  it('as CSV has no cell that a spreadsheet would reckon', async () => {
+  it('as CSV has no cell that a spreadsheet would compute', async () => {
     const { page } = tablet;
     await openLog(page);
     await page.getByTestId('span-all').click();

@@ -6,8 +6,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { simulateShift } from '../../demo/simulate.ts';
 import { createReplica, foldIn, snapshotOf } from '../../shared/floor/replica.ts';
 import { compareEntries } from '../../shared/log/order.ts';
-import { handOn } from '../../src/app/store/hand-on.ts';
-import { packHanded } from '../../src/app/store/pack.ts';
+import { giveBootstrap } from '../../src/app/store/bootstrap-handover.ts';
+import { packBootstrap } from '../../src/app/store/pack.ts';
 import { foldName } from '../../src/app/store/store.ts';
 import { enrolTablet } from '../../src/app/sync/enrol.ts';
 import { giveSnapshot } from '../../src/app/sync/snapshot.ts';
@@ -40,9 +40,9 @@ async function startPlant(): Promise<void> {
   foldIn(first, shift.slice(0, 600));
   const replica = createReplica(snapshotOf(first) ?? undefined);
   foldIn(replica, shift.slice(600));
-  const handed = handOn(foldName, replica, await old.log.heads());
-  if (!handed) throw new Error('no state to hand on');
-  const snapshots = { fold: foldName, make: async () => packHanded(handed), take: async () => false };
+  const handed = giveBootstrap(foldName, replica, await old.log.heads());
+  if (!handed) throw new Error('no bootstrap snapshot to give');
+  const snapshots = { fold: foldName, make: async () => packBootstrap(handed), take: async () => false };
   await giveSnapshot({ log: { ...old.log, snapshots }, caller: old.caller, cursor: old.log.memory.cursor });
 }
 

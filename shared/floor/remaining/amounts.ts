@@ -81,10 +81,10 @@ function picksFor(placements: number, doubt: number, loss: LossLearnt): Amount {
 
 /** What is left on a slot once the panels that its line's run still has to build are done; null where its count is not known. */
 export function leftAfterRun(state: FloorState, slot: SlotState): Amount | null {
-  const { parts, countSd, reckoned, loss } = slotEstimate(state, slot);
+  const { parts, countSd, computed, loss } = slotEstimate(state, slot);
   if (parts === null) return null;
   const run = state.runs.get(state.current.get(slot.line) ?? '');
-  const since = lossSpread(reckoned, loss);
+  const since = lossSpread(computed, loss);
   const now: Amount = { parts, variance: countSd ** 2 + since.ofPicks, sd: since.ofLoss };
   if (!run) return now;
   const perPanel = perPanelOf(state, run.setup, slot.slot);

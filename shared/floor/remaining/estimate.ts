@@ -21,11 +21,11 @@ export interface SlotLeft {
   readonly used: number;
 }
 
-/** What is left on a slot, and the loss it was reckoned with. Parts; `parts` null where a count is unknown. */
+/** What is left on a slot, and the loss it was computed with. Parts; `parts` null where a count is unknown. */
 export interface SlotEstimate {
   readonly parts: number | null;
   readonly sd: number;
-  /** Deviation of the count that this was reckoned from, without what losses since have added. Parts. */
+  /** Deviation of the count that this was computed from, without what losses since have added. Parts. */
   readonly countSd: number;
   /** Parts left on the running tape alone; null where that is unknown. */
   readonly running: number | null;
@@ -33,7 +33,7 @@ export interface SlotEstimate {
   readonly runningIndex: number;
   readonly loss: LossLearnt;
   /** Placements counted down with that loss since the last count or splice: the doubt of the loss runs through all of them. */
-  readonly reckoned: number;
+  readonly computed: number;
   /** True where the count says that the old tape's end cannot have been where it was spliced. */
   readonly contradicts: boolean;
   /** True where panels of several boards were counted and nobody ever entered a skipped one: every board counts as built. */
@@ -108,7 +108,7 @@ export function slotEstimate(state: FloorState, slot: SlotState): SlotEstimate {
     running: isJoined ? toJoint.mean : all === null ? null : Math.max(0, all),
     runningIndex: isJoined ? last - 1 : last,
     loss,
-    reckoned: placed - joint.placed,
+    computed: placed - joint.placed,
     contradicts: !bounded.believed,
     skipsUnknown: doubt.unknown,
     splice: cost,
@@ -150,7 +150,7 @@ function plainEstimate(
     running: law === null ? null : Math.max(0, law.mean - behind),
     runningIndex,
     loss,
-    reckoned: placed,
+    computed: placed,
     contradicts: false,
     skipsUnknown: doubt.unknown,
     splice: cost,

@@ -80,18 +80,18 @@ export function assumedLoss(state: FloorState, line: string): LossLearnt {
   return lossPrior({ mean, strength: ASSUMED_STRENGTH });
 }
 
-/** Losses reckoned for a part's list of finished reels, by place: a list never changes, a new reel makes a new one. */
-const reckonedLosses = new WeakMap<readonly Finished[], Map<string, LossLearnt>>();
+/** Losses computed for a part's list of finished reels, by place: a list never changes, a new reel makes a new one. */
+const computedLosses = new WeakMap<readonly Finished[], Map<string, LossLearnt>>();
 
-/** The loss to expect on a slot: the line's assumption, bettered by what finished reels have shown. Reckoned once for each new reel. */
+/** The loss to expect on a slot: the line's assumption, bettered by what finished reels have shown. Computed once for each new reel. */
 export function lossOn(state: FloorState, place: Place): LossLearnt {
   const prior = assumedLoss(state, place.line);
   const finished = state.finished.get(place.part);
   if (finished === undefined) return prior;
-  let known = reckonedLosses.get(finished);
+  let known = computedLosses.get(finished);
   if (known === undefined) {
     known = new Map();
-    reckonedLosses.set(finished, known);
+    computedLosses.set(finished, known);
   }
   const cost = costFor(state, place);
   const key = JSON.stringify([prior.alpha, place.feeder, place.slot, cost.parts, cost.sd]);

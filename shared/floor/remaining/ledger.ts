@@ -1,4 +1,4 @@
-// What was put on a slot since its last true count, and what the last splice showed: enough to reckon what is left at any time.
+// What was put on a slot since its last true count, and what the last splice showed: enough to compute what is left at any time.
 // Method: sums are kept, not an estimate, so that a loss learnt later also betters what is said of earlier tapes; a splice tells
 // that the old tape's end then lay between hub and intake. Private to the door `remaining.ts`. Resetting the count at each splice was refused: errors would add up.
 

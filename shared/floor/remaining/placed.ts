@@ -41,7 +41,7 @@ export function placedDoubt(state: FloorState, slot: SlotState): PlacedDoubt {
   return addDoubt(slot.ledger.doubt, placedSince(state, slot).doubt);
 }
 
-/** Where a line's count stands now: from there on a slot's use is reckoned. */
+/** Where a line's count stands now: from there on a slot's use is computed. */
 export function countMark(
   state: FloorState,
   line: string,

@@ -51,7 +51,7 @@ export async function keepVerdict(
   }, SLOW_WRITE_MS);
   const wanted = ready.slot === null ? null : (wantedOn(seen.floor, setup, ready.slot)?.part ?? null);
   try {
-    const [entry] = await app.write(judged.wishes);
+    const [entry] = await app.write(judged.drafts);
     const next = nextMissing(app.store.floor(), seen.line);
     batch(() => {
       const told = { entry: entry ? entryId(entry) : '', wanted, next, atMs: app.clock.nowMs() };

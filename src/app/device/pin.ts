@@ -16,7 +16,7 @@ export async function makePin(pin: string): Promise<PinVerifier> {
   return { salt, rounds: ROUNDS, hash: await derivePin(pin, salt, ROUNDS) };
 }
 
-/** PBKDF2 with SHA-256 over the PIN's and the salt's UTF-8 bytes, 32 bytes, lower-case hex. The server reckons the same. */
+/** PBKDF2 with SHA-256 over the PIN's and the salt's UTF-8 bytes, 32 bytes, lower-case hex. The server computes the same. */
 export async function derivePin(pin: string, salt: string, rounds: number): Promise<string> {
   const bytes = (text: string) => new TextEncoder().encode(text);
   const key = await crypto.subtle.importKey('raw', bytes(pin), 'PBKDF2', false, ['deriveBits']);

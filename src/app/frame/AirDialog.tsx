@@ -1,7 +1,7 @@
 // Since when does a moisture-sensitive reel lie open, in dry storage or in the oven? One question, for the store and for a slot.
 
 import { useState } from 'preact/hooks';
-import type { PayloadOf, Wish } from '../../../shared/floor/kinds.ts';
+import type { DraftEntry, PayloadOf } from '../../../shared/floor/kinds.ts';
 import type { Reel } from '../../../shared/floor/state.ts';
 import { type Air, airs } from '../../../shared/floor/vocabulary.ts';
 import { formatMoment } from '../../../shared/kit/moment.ts';
@@ -77,7 +77,7 @@ export function AirDialog({ reel, line, before, part, openedMs, onClose }: AirDi
   function write(): void {
     const aired = airedPayload(reel, form, app.clock.nowMs());
     const onLabel = figureOf(form.labelHours);
-    const timed: Wish[] =
+    const timed: DraftEntry[] =
       isLevel6 && form.labelHours.trim() !== '' && onLabel !== told
         ? [{ kind: 'reel.timed', payload: { reel: reel.reel, hours: onLabel } }]
         : [];

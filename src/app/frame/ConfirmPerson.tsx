@@ -83,8 +83,8 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
     setAsking(true);
     try {
       const { checkPerson } = await import('./who.ts');
-      const wish = { badge: byBadge ? person.badge : null, person: person.person, pin };
-      const found = await checkPerson(app, wish);
+      const claim = { badge: byBadge ? person.badge : null, person: person.person, pin };
+      const found = await checkPerson(app, claim);
       if (!found.ok) return setWrong(sayFault(found.error, person));
       const { checkedOffline, session, role } = found.value;
       if (!isAtLeast(role, needs)) return setWrong(words.needsRole(shell.roles[needs]));

@@ -18,10 +18,10 @@ import {
   type CountField,
   type CountForm,
   type CountWay,
+  computeCount,
   countWays,
   PRINTED_LEAST,
   printedSd,
-  reckonCount,
   startForm,
   weigh,
 } from './count-model.ts';
@@ -66,7 +66,7 @@ export function CountDialog(props: CountDialogProps) {
   );
   const rules = useFloor().rules.get(useApp().line.value ?? '');
   const labelShare = rules?.labelShare ?? LABEL_SHARE;
-  const answer = reckonCount(way, form, { part: props.part, labelShare });
+  const answer = computeCount(way, form, { part: props.part, labelShare });
   const before = props.before && withSpread(props.before, labelShare);
   return (
     <Dialog title={words.title(props.what)} onClose={props.onClose} wide={way === 'measured'}>
@@ -156,7 +156,7 @@ export function spread(sd: number): string {
 }
 
 function Answer(props: {
-  readonly answer: ReturnType<typeof reckonCount>;
+  readonly answer: ReturnType<typeof computeCount>;
   readonly before: Count | null;
   readonly way: CountWay;
   readonly part: string | null;

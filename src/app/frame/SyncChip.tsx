@@ -88,8 +88,8 @@ function sayStatus(status: SyncStatus | null, behind: Behind | null): ChipText |
   if (!status || status.phase === 'alone' || status.phase === 'follower') return null;
   const words = say(syncWords);
   if (status.phase === 'refused') return { tone: 'stop', text: `✕ ${words.refused}`, wide: false };
-  if (status.aside.length > 0)
-    return { tone: 'care', text: `! ${words.aside(status.aside.length)}`, wide: false };
+  if (status.quarantined.length > 0)
+    return { tone: 'care', text: `! ${words.quarantined(status.quarantined.length)}`, wide: false };
   const isAway = status.reason === 'unreachable' || status.reason === 'unreadable';
   if (status.phase === 'waiting' && isAway) {
     const { lastAnswerMs } = status;

@@ -18,8 +18,8 @@ import { siteRules } from '../../../shared/floor/fold-labels.ts';
 import { recognise } from '../../../shared/floor/recognise.ts';
 import { wantedOn } from '../../../shared/floor/wanted.ts';
 import { parseLabel } from '../../../shared/labels/label.ts';
-import { splitLoose } from '../../../shared/labels/loose.ts';
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
+import { splitSeparateCode } from '../../../shared/labels/separate-codes.ts';
 
 /** What the card tells of a label, in the order in which it stands. */
 export const labelFacts = ['part', 'quantity', 'lot', 'reel'] as const;
@@ -88,7 +88,7 @@ function nameInCompany(
   view: DeskView,
   company: readonly ScannedCode[],
 ): CodeName | null {
-  const { id, value } = splitLoose(text);
+  const { id, value } = splitSeparateCode(text);
   const { fields, part, supplierPart, lot, reel, dateCode } = readLabel(ofLabel(company, view), view);
   if (id === null || !fields.some((field) => field.id === id && field.value === value)) return null;
   if (value === part || value === supplierPart) return { is: 'part', text: value };

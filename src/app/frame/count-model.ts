@@ -54,7 +54,7 @@ export interface CountWrong {
 }
 
 /** A count, and the full reel's figures to remember, where they are new. */
-export interface Reckoned {
+export interface ComputedCount {
   readonly count: Count;
   readonly calibration: PayloadOf<'reel.calibrated'> | null;
 }
@@ -104,12 +104,12 @@ function reader(form: CountForm): Reader {
   };
 }
 
-/** Reckons a count from the form. */
-export function reckonCount(
+/** Computes a count from the form. */
+export function computeCount(
   way: CountWay,
   form: CountForm,
   about: { readonly part: string | null; readonly labelShare?: number },
-): { readonly ok: true; readonly value: Reckoned } | { readonly ok: false; readonly wrong: CountWrong } {
+): { readonly ok: true; readonly value: ComputedCount } | { readonly ok: false; readonly wrong: CountWrong } {
   const figures = reader(form);
   const no = (wrong: CountWrong) => ({ ok: false, wrong }) as const;
   if (way === 'typed' || way === 'machine') {
@@ -121,10 +121,10 @@ export function reckonCount(
     const sd = way === 'machine' ? byMachine : printedSd(parts, about.labelShare ?? SD_FULL_SHARE);
     return { ok: true, value: { count: countFromMachine(parts, sd), calibration: null } };
   }
-  return way === 'weighed' ? reckonWeight(form, about.part) : reckonTape(form, about.part);
+  return way === 'weighed' ? countByWeight(form, about.part) : countByTape(form, about.part);
 }
 
-function reckonWeight(form: CountForm, part: string | null): ReturnType<typeof reckonCount> {
+function countByWeight(form: CountForm, part: string | null): ReturnType<typeof computeCount> {
   const figures = reader(form);
   const massG = figures.take('massG', 0);
   const emptyG = figures.take('emptyG', 0);
@@ -146,7 +146,7 @@ function reckonWeight(form: CountForm, part: string | null): ReturnType<typeof r
   return { ok: true, value: { count, calibration } };
 }
 
-function reckonTape(form: CountForm, part: string | null): ReturnType<typeof reckonCount> {
+function countByTape(form: CountForm, part: string | null): ReturnType<typeof computeCount> {
   const figures = reader(form);
   const outerMm = figures.take('outerMm', 1);
   const hubMm = figures.take('hubMm', 1);

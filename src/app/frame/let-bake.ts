@@ -19,7 +19,7 @@ export function heldBake(floor: FloorState, { facts, reasons }: Hold, nowMs: num
   const { line, setup, slot, reel } = facts;
   if (reel === null || !reasons.some(({ code }) => code === 'bake-short')) return null;
   const part = moistureOfSlot(floor, slot === null ? null : wantedOn(floor, setup, slot));
-  const bake = openBake(floor.airings.get(reel), reelLife(floor, reel, { line, part, nowMs }), nowMs);
+  const bake = openBake(floor.exposures.get(reel), reelLife(floor, reel, { line, part, nowMs }), nowMs);
   return bake && { reel, line, bake };
 }
 

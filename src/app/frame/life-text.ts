@@ -1,6 +1,6 @@
 // A reel's floor life in a few words, and whether it needs somebody's eye.
 
-import type { Airing } from '../../../shared/floor/airing.ts';
+import type { Exposure } from '../../../shared/floor/exposure.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import { hotBakeLimitHours } from '../../../shared/moisture/bake.ts';
 import {
@@ -24,9 +24,9 @@ export interface LifeText {
 }
 
 /** Says what is left of a floor life. `zone`: the plant's. */
-export function lifeText(life: ReelLife, airing: Airing | undefined, zone: string): LifeText {
+export function lifeText(life: ReelLife, exposure: Exposure | undefined, zone: string): LifeText {
   const words = say(moistureWords);
-  const air = airing?.stays.at(-1)?.air;
+  const air = exposure?.periods.at(-1)?.air;
   const level = words.level(life.level);
   // A bake counts as told; one that the table calls too short is said with all that follows from it.
   const isShort = life.notes.some(({ code }) => code === 'bakeShort');
@@ -66,9 +66,9 @@ export function reelLifeText(
 ): ReelLifeText | null {
   const life = reelLife(floor, reel, more);
   if (life === null) return null;
-  const airing = floor.airings.get(reel);
-  const told = lifeText(life, airing, more.zone);
-  const by = bakeLet(airing, life, more.nowMs)?.by;
+  const exposure = floor.exposures.get(reel);
+  const told = lifeText(life, exposure, more.zone);
+  const by = bakeLet(exposure, life, more.nowMs)?.by;
   const lead = by === undefined ? '' : `, ${say(moistureWords).bakeLet(floor.people.get(by)?.name ?? by)}`;
-  return { tone: told.tone, text: told.text + lead, bake: openBake(airing, life, more.nowMs) };
+  return { tone: told.tone, text: told.text + lead, bake: openBake(exposure, life, more.nowMs) };
 }

@@ -8,15 +8,15 @@ import { keep, readKept } from '../store/preferences.ts';
 import {
   type CheckedPerson,
   checkWho,
+  type PersonClaim,
   type PersonFault,
-  type PersonWish,
   type SeenPeople,
   type SeenPerson,
 } from '../sync/person.ts';
 
 /** Checks a person for this tablet. */
-export async function checkPerson(app: App, wish: PersonWish): Promise<Result<CheckedPerson, PersonFault>> {
-  return checkWho(wish, {
+export async function checkPerson(app: App, claim: PersonClaim): Promise<Result<CheckedPerson, PersonFault>> {
+  return checkWho(claim, {
     caller: (await app.connection.value?.caller()) ?? null,
     people: [...app.store.floor().people.values()],
     seen: seenPeople(app),

@@ -54,7 +54,7 @@ function plan(walker: Walker): void {
   if (!keepShares) walker.sharedMs = now.pace.nowMs;
   const { question, slots } = walkQuestion(now, {
     operators,
-    cures: true,
+    remedies: true,
     keepShares,
     ...(known === undefined ? {} : { known }),
   });

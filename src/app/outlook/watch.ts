@@ -24,7 +24,7 @@ export interface Watch {
   readonly warnings: ReadonlySignal<readonly SlotOutlook[]>;
   /** The walks that serve the coming splices; null where nothing is being built. */
   readonly walks: ReadonlySignal<WalkPlan | null>;
-  /** Has the line's supply reckoned for an outlook; the answer comes by `take`, unless a newer question took its place. */
+  /** Has the line's supply computed for an outlook; the answer comes by `take`, unless a newer question took its place. */
   readonly askSupply: (of: Outlook, take: (supply: Supply) => void) => void;
   /** A person took note of a warning. Resolves when that is durable. */
   readonly acknowledge: (slot: SlotOutlook) => Promise<void>;

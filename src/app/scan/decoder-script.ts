@@ -3,7 +3,7 @@
 
 import { rgbaToGray } from '../../worker/decode-image.ts';
 import { readWithScript } from '../../worker/decode-script-reader.ts';
-import type { DecodeAnswer, Decoder, DecodeWishes } from './decoder.ts';
+import type { DecodeAnswer, DecodeOptions, Decoder } from './decoder.ts';
 import type { GrabbedFrame } from './grab.ts';
 
 /** A decoder on the page's own thread. */
@@ -11,7 +11,7 @@ export function createScriptDecoder(): Decoder {
   const canvas = document.createElement('canvas');
   return {
     path: 'script',
-    async decode({ frame, crop }: GrabbedFrame, wishes: DecodeWishes): Promise<DecodeAnswer> {
+    async decode({ frame, crop }: GrabbedFrame, options: DecodeOptions): Promise<DecodeAnswer> {
       const startMs = performance.now();
       const { x, y, width, height } = crop;
       canvas.width = width;
@@ -22,7 +22,7 @@ export function createScriptDecoder(): Decoder {
       context.drawImage(frame, x, y, width, height, 0, 0, width, height);
       frame.close();
       const image = rgbaToGray(context.getImageData(0, 0, width, height).data, width, height);
-      const codes = readWithScript(image, wishes.formats);
+      const codes = readWithScript(image, options.formats);
       return { codes, width, height, spentMs: performance.now() - startMs };
     },
     close() {},

@@ -12,7 +12,7 @@ export interface DecodeAnswer {
   readonly spentMs: number;
 }
 
-export interface DecodeWishes {
+export interface DecodeOptions {
   readonly formats: readonly CodeFormat[];
   readonly isThorough: boolean;
 }
@@ -20,7 +20,7 @@ export interface DecodeWishes {
 export interface Decoder {
   readonly path: 'worker' | 'script';
   /** Reads one frame and uses it up. Rejects while another is in flight. */
-  decode(grabbed: GrabbedFrame, wishes: DecodeWishes): Promise<DecodeAnswer>;
+  decode(grabbed: GrabbedFrame, options: DecodeOptions): Promise<DecodeAnswer>;
   close(): void;
 }
 
@@ -89,13 +89,13 @@ function openWorker(worker: WorkerPort, path: Decoder['path']): Promise<Decoder>
     };
     const decoder: Decoder = {
       path,
-      decode({ frame, crop }, wishes) {
+      decode({ frame, crop }, options) {
         if (waiting !== null)
           return Promise.reject(
             new RangeError('Cannot decode as one frame must be in flight at most: current value is 1'),
           );
         id += 1;
-        worker.postMessage({ id, frame, crop, ...wishes }, [frame]);
+        worker.postMessage({ id, frame, crop, ...options }, [frame]);
         return new Promise((answer, refuse) => {
           waiting = { resolve: answer, reject: refuse };
         });

@@ -2,9 +2,9 @@
 // a hash and most starts keep none.
 
 import { hashText } from '../../../shared/log/seal.ts';
-import type { AsideRow } from './database.ts';
+import type { QuarantineRow } from './database.ts';
 
-/** The row for what is set aside. */
-export function asideRow(value: unknown, fault: string, atMs: number): AsideRow {
+/** The row for what is quarantined. */
+export function quarantineRow(value: unknown, fault: string, atMs: number): QuarantineRow {
   return { key: hashText(`${fault} ${JSON.stringify(value) ?? ''}`), fault, atMs, value };
 }

@@ -24,10 +24,10 @@ export interface MetaRow {
 }
 
 /** What came and is no part of the log, or was told anew: kept as it came, under the hash of its text. */
-export interface AsideRow {
+export interface QuarantineRow {
   readonly key: string;
   readonly fault: string;
-  /** When it was set aside, ms since 1970. */
+  /** When it was quarantined, ms since 1970. */
   readonly atMs: number;
   readonly value: unknown;
 }
@@ -36,7 +36,7 @@ export interface AsideRow {
 export class LogDatabase extends Dexie {
   declare entries: Table<EntryRow, [string, string, number]>;
   declare meta: Table<MetaRow, string>;
-  declare aside: Table<AsideRow, string>;
+  declare aside: Table<QuarantineRow, string>;
 
   constructor(name = 'reelward-log') {
     super(name, { chromeTransactionDurability: 'strict', cache: 'disabled' });

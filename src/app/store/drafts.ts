@@ -1,17 +1,17 @@
-// What goes into the log: wishes checked against their kinds, a tablet's first entry, and entries of others whose name is free.
+// What goes into the log: draft entries checked against their kinds, a tablet's first entry, and entries of others whose name is free.
 
 import type { Draft } from '../../../shared/floor/draft.ts';
-import { checkPayload, type PayloadOf, type Wish } from '../../../shared/floor/kinds.ts';
+import { checkPayload, type DraftEntry, type PayloadOf } from '../../../shared/floor/kinds.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { entryToRow, type LogDatabase } from './database.ts';
 import { type Identity, publicKey, type Remembered } from './identity.ts';
-import type { EntryDraft, EntryWish } from './writer.ts';
+import type { CheckedDraftEntry, EntryDraft } from './writer.ts';
 
 /** What a chain begins with: who writes it, and the chain that went before. */
-export async function openingWish(
+export async function openingDraft(
   identity: Identity,
   of: { readonly appVersion: string; readonly tabletName: string; readonly lost: Remembered | null },
-): Promise<Wish> {
+): Promise<DraftEntry> {
   const { appVersion, tabletName, lost } = of;
   const previous = lost ? { epoch: lost.epoch, seq: lost.seq } : null;
   const key = await publicKey(identity);
@@ -23,12 +23,12 @@ export async function openingWish(
 
 /** A draft checked, now or once the entries before it are known. Throws where it does not fit its kind. */
 export function checkDraft(draft: Draft): EntryDraft {
-  return typeof draft === 'function' ? (before) => checkWish(draft(before)) : checkWish(draft);
+  return typeof draft === 'function' ? (before) => checkDraftEntry(draft(before)) : checkDraftEntry(draft);
 }
 
-/** A wish checked. Throws where it does not fit its kind. */
-export function checkWish({ kind, payload }: Wish): EntryWish {
-  return { kind, payload: checkPayload(kind, payload as PayloadOf<typeof kind>) }; // the pair is kept together by `Wish`
+/** A draft entry checked. Throws where it does not fit its kind. */
+export function checkDraftEntry({ kind, payload }: DraftEntry): CheckedDraftEntry {
+  return { kind, payload: checkPayload(kind, payload as PayloadOf<typeof kind>) }; // the pair is kept together by `DraftEntry`
 }
 
 /** Adds entries whose name is free; one whose name is taken by another hash is kept out and reported by its absence. */

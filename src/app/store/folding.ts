@@ -1,12 +1,12 @@
-// What comes into the log is folded, one after the other. While a borrowed state stands in for history, what belongs to it is only counted;
-// once all of it is here it is folded beside the work in hand, compared, and put in place of what was borrowed.
+// What comes into the log is folded, one after the other. While a bootstrap snapshot stands in for history, what belongs to it is only counted;
+// once all of it is here it is folded beside the work in hand, compared, and put in place of the snapshot.
 
 import type { Draft } from '../../../shared/floor/draft.ts';
 import { createReplica, foldIn } from '../../../shared/floor/replica.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import { type Borrowed, countMissing, giveBack, isIn } from './borrowed.ts';
-import type { OwnFold } from './borrowed-check.ts';
+import { type Bootstrap, countMissing, dropBootstrap, isIn } from './bootstrap.ts';
+import type { OwnFold } from './bootstrap-check.ts';
 import { countUpTo, storeFault } from './database.ts';
 import { addMissing, checkDraft } from './drafts.ts';
 import { foldAll, readFrom } from './load.ts';
@@ -46,8 +46,8 @@ export function fold(state: StoreState, entries: readonly Entry[], told: boolean
 
 async function foldNow(state: StoreState, entries: readonly Entry[], told: boolean): Promise<void> {
   const { replica } = state;
-  if (!foldIn(replica, await afterBorrowed(state, entries)))
-    state.replica = await foldAll(state.log, state.borrowed, thisFold);
+  if (!foldIn(replica, await afterBootstrap(state, entries)))
+    state.replica = await foldAll(state.log, state.bootstrap, thisFold);
   for (const entry of entries) if (entry.tablet !== state.identity.tablet) sawClock(state, entry.hlc);
   if (!told) state.peers.postMessage(entries);
   keepWhereDue(state);
@@ -56,70 +56,70 @@ async function foldNow(state: StoreState, entries: readonly Entry[], told: boole
 
 /** Pages of history change nothing on the floor: how far they are is told now and then. */
 function isOnlyHistory(state: StoreState, entries: readonly Entry[]): boolean {
-  const { borrowed, missing, toldMissing } = state;
-  if (!borrowed || missing <= 0 || entries.some((entry) => !isIn(borrowed, entry))) return false;
+  const { bootstrap, missing, toldMissing } = state;
+  if (!bootstrap || missing <= 0 || entries.some((entry) => !isIn(bootstrap, entry))) return false;
   if (toldMissing - missing < TELL_EVERY && toldMissing >= missing) return true;
   state.toldMissing = missing;
   return false;
 }
 
-/** The entries to fold: those that a borrowed state holds, or that belong before it, are only counted. */
-async function afterBorrowed(state: StoreState, entries: readonly Entry[]): Promise<readonly Entry[]> {
-  const { borrowed } = state;
-  if (!borrowed) return entries;
-  const { position } = borrowed;
+/** The entries to fold: those that a bootstrap snapshot holds, or that belong before it, are only counted. */
+async function afterBootstrap(state: StoreState, entries: readonly Entry[]): Promise<readonly Entry[]> {
+  const { bootstrap } = state;
+  if (!bootstrap) return entries;
+  const { position } = bootstrap;
   const behind = entries.filter((entry) => compareEntries(entry, position) <= 0);
-  for (const entry of behind) if (isIn(borrowed, entry)) state.missing -= 1;
+  for (const entry of behind) if (isIn(bootstrap, entry)) state.missing -= 1;
   // Told by another window while this one counted, some may have been taken off twice.
-  if (state.missing <= 0) state.missing = await countMissing(state.log, borrowed);
+  if (state.missing <= 0) state.missing = await countMissing(state.log, bootstrap);
   checkWhereWhole(state);
   return entries.filter((entry) => compareEntries(entry, position) > 0);
 }
 
 /** Where the history is here: folds it beside the work in hand, and then goes on from what this tablet folded itself. */
 export function checkWhereWhole(state: StoreState): void {
-  const lent = state.borrowed;
-  if (state.checking || !lent || state.missing > 0 || state.isClosed) return;
-  state.checking = checkBorrowed(state, lent)
+  const taken = state.bootstrap;
+  if (state.checking || !taken || state.missing > 0 || state.isClosed) return;
+  state.checking = checkBootstrap(state, taken)
     .catch((error) => tellFault(state, storeFault(error)))
     .finally(() => {
       state.checking = null;
     });
 }
 
-async function checkBorrowed(state: StoreState, lent: Borrowed): Promise<void> {
-  const isOver = () => state.isClosed || state.borrowed !== lent;
-  const { foldBehind } = await import('./borrowed-check.ts');
+async function checkBootstrap(state: StoreState, taken: Bootstrap): Promise<void> {
+  const isOver = () => state.isClosed || state.bootstrap !== taken;
+  const { foldBehind } = await import('./bootstrap-check.ts');
   for (let isDone = false; !isDone && !isOver(); ) {
-    const own = await foldBehind(state.log, lent, { isSameFold: lent.fold === foldName, isOver });
+    const own = await foldBehind(state.log, taken, { isSameFold: taken.fold === foldName, isOver });
     if (!own) return;
-    isDone = await inTurn(state, () => putInPlace(state, lent, own));
-    if (isDone && own.differs.length > 0) await tellDifference(state, lent, own.differs);
+    isDone = await inTurn(state, () => putInPlace(state, taken, own));
+    if (isDone && own.differs.length > 0) await tellDifference(state, taken, own.differs);
   }
 }
 
 /** False where an entry came in late meanwhile, so that it must be folded once more. */
-async function putInPlace(state: StoreState, lent: Borrowed, own: OwnFold): Promise<boolean> {
+async function putInPlace(state: StoreState, taken: Bootstrap, own: OwnFold): Promise<boolean> {
   const { log } = state;
-  if (state.isClosed || state.borrowed !== lent) return true;
-  if ((await countUpTo(log, lent.position)) !== own.count) return false;
-  const replica = createReplica({ state: own.state, position: lent.position, count: own.count });
+  if (state.isClosed || state.bootstrap !== taken) return true;
+  if ((await countUpTo(log, taken.position)) !== own.count) return false;
+  const replica = createReplica({ state: own.state, position: taken.position, count: own.count });
   state.replica = replica;
-  await readFrom(log, lent.position, (entries) => {
+  await readFrom(log, taken.position, (entries) => {
     foldIn(replica, entries);
   });
-  await giveBack(log);
-  state.borrowed = null;
+  await dropBootstrap(log);
+  state.bootstrap = null;
   state.peers.postMessage('given-back');
   keepSnapshot(state);
   tellChange(state, []);
   return true;
 }
 
-/** What was lent was wrong: the log keeps who folded it and what was otherwise. */
+/** The snapshot was wrong: the log keeps who folded it and what was otherwise. */
 async function tellDifference(
   state: StoreState,
-  { from, count }: Borrowed,
+  { from, count }: Bootstrap,
   parts: readonly string[],
 ): Promise<void> {
   const payload = { from: from ?? null, entries: count, parts: [...parts] };

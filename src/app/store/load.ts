@@ -4,7 +4,7 @@ import { createReplica, foldIn, type Replica, type Snapshot } from '../../../sha
 import type { FoldPosition } from '../../../shared/floor/state.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import { type Borrowed, countMissing, readBorrowed } from './borrowed.ts';
+import { type Bootstrap, countMissing, readBootstrap } from './bootstrap.ts';
 import {
   type CacheDatabase,
   countUpTo,
@@ -39,14 +39,14 @@ export async function readFrom(
   }
 }
 
-/** Folds the whole log, or what comes after a borrowed state. */
+/** Folds the whole log, or what comes after a bootstrap snapshot. */
 export async function foldAll(
   log: LogDatabase,
-  borrowed: Borrowed | null,
+  bootstrap: Bootstrap | null,
   fold: FoldVersion,
 ): Promise<Replica> {
-  // Borrowed of an older fold it is of no use: what is here is folded, and the rest once all is.
-  const from = borrowed?.fold === fold.name ? borrowed : null;
+  // Made by an older fold it is of no use: what is here is folded, and the rest once all is.
+  const from = bootstrap?.fold === fold.name ? bootstrap : null;
   const replica = from ? createReplica(from) : createReplica();
   await readFrom(log, from?.position ?? null, (entries) => {
     foldIn(replica, entries);
@@ -59,19 +59,19 @@ export interface Loaded {
   readonly replica: Replica;
   /** Entries in the snapshot gone on from. */
   readonly keptCount: number;
-  readonly borrowed: Borrowed | null;
+  readonly bootstrap: Bootstrap | null;
   readonly missing: number;
 }
 
-/** Goes on from a borrowed state while there is one, else from the snapshot where it still fits the log, else folds all. */
+/** Goes on from a bootstrap snapshot while there is one, else from the snapshot where it still fits the log, else folds all. */
 export async function loadReplica(
   log: LogDatabase,
   cache: CacheDatabase,
   fold: FoldVersion,
 ): Promise<Loaded> {
-  const whole = { borrowed: null, missing: 0 };
-  const borrowed = await readBorrowed(log);
-  if (borrowed) return loadFrom(log, borrowed, fold);
+  const whole = { bootstrap: null, missing: 0 };
+  const bootstrap = await readBootstrap(log);
+  if (bootstrap) return loadFrom(log, bootstrap, fold);
   const kept = await cache.kept
     .get('snapshot')
     .then((row) => row?.value as { version: number; snapshot: Snapshot } | undefined) // written by keepSnapshot only
@@ -88,9 +88,9 @@ export async function loadReplica(
   return { replica, keptCount: count, ...whole };
 }
 
-/** Goes on from a borrowed state. */
-export async function loadFrom(log: LogDatabase, borrowed: Borrowed, fold: FoldVersion): Promise<Loaded> {
-  const missing = await countMissing(log, borrowed);
-  const replica = await foldAll(log, borrowed, fold);
-  return { replica, keptCount: replica.count, borrowed, missing };
+/** Goes on from a bootstrap snapshot. */
+export async function loadFrom(log: LogDatabase, bootstrap: Bootstrap, fold: FoldVersion): Promise<Loaded> {
+  const missing = await countMissing(log, bootstrap);
+  const replica = await foldAll(log, bootstrap, fold);
+  return { replica, keptCount: replica.count, bootstrap, missing };
 }

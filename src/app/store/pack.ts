@@ -6,45 +6,47 @@ import { chainId, type Entry } from '../../../shared/log/entry.ts';
 import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { hashDraft } from '../../../shared/log/seal.ts';
-import type { Borrowed } from './borrowed.ts';
+import type { Bootstrap } from './bootstrap.ts';
 
 /** What one tablet hands to another: the state at a place in folding order, and the entries after it. */
-export interface Handed {
-  readonly borrowed: Borrowed;
+export interface BootstrapPack {
+  readonly bootstrap: Bootstrap;
   readonly tail: readonly Entry[];
 }
 
 /** Bytes of a state. */
-export function packHanded({ borrowed, tail }: Handed): Uint8Array {
-  return new TextEncoder().encode(JSON.stringify({ ...borrowed, state: packValue(borrowed.state), tail }));
+export function packBootstrap({ bootstrap, tail }: BootstrapPack): Uint8Array {
+  return new TextEncoder().encode(JSON.stringify({ ...bootstrap, state: packValue(bootstrap.state), tail }));
 }
 
 /** Null where the bytes are no whole state of this fold: whatever is in doubt is left, since the log itself can be pulled. */
-export function unpackHanded(bytes: Uint8Array, fold: string): Handed | null {
+export function unpackBootstrap(bytes: Uint8Array, fold: string): BootstrapPack | null {
   try {
     const { tail, ...rest } = JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
     const state = unpackValue(rest.state);
-    const borrowed = {
+    const bootstrap = {
       fold: rest.fold,
       state,
       position: rest.position,
       count: rest.count,
       heads: rest.heads,
     };
-    if (borrowed.fold !== fold || !isState(state) || !Array.isArray(tail)) return null;
-    if (!isPosition(borrowed.position) || !isHeads(borrowed.heads)) return null;
+    if (bootstrap.fold !== fold || !isState(state) || !Array.isArray(tail)) return null;
+    if (!isPosition(bootstrap.position) || !isHeads(bootstrap.heads)) return null;
     // A chain is folded without a gap: as many entries as its numbers say, or something is missing.
-    const held = borrowed.heads.reduce((sum: number, head) => sum + head.seq, 0);
-    if (borrowed.count !== held) return null;
+    const held = bootstrap.heads.reduce((sum: number, head) => sum + head.seq, 0);
+    if (bootstrap.count !== held) return null;
     const entries = tail.map((entry) => entrySchema.parse(entry));
-    return goesOn(borrowed as Borrowed, entries) ? { borrowed: borrowed as Borrowed, tail: entries } : null;
+    return goesOn(bootstrap as Bootstrap, entries)
+      ? { bootstrap: bootstrap as Bootstrap, tail: entries }
+      : null;
   } catch {
     return null;
   }
 }
 
 /** True where the tail comes after the state, each entry sealed, and to the one before it in its chain. */
-function goesOn({ position, heads }: Borrowed, tail: readonly Entry[]): boolean {
+function goesOn({ position, heads }: Bootstrap, tail: readonly Entry[]): boolean {
   const ends = new Map<string, { readonly seq: number; readonly hash?: string }>(
     heads.map((head) => [chainId(head), head]),
   );
@@ -81,7 +83,7 @@ function isPosition(value: unknown): value is FoldPosition {
   );
 }
 
-function isHeads(value: unknown): value is Borrowed['heads'] {
+function isHeads(value: unknown): value is Bootstrap['heads'] {
   return Array.isArray(value) && value.every(isChainEnd);
 }
 

@@ -1,5 +1,5 @@
 // A clock that ran far ahead: what it dated would stand after everything that happens for years, on every tablet. Method: once the
-// true time is known, such entries go aside. Own ones that a person made here are told again in a new life of this tablet's chain, at
+// true time is known, such entries are quarantined. Own ones that a person made here are told again in a new life of this tablet's chain, at
 // the time that the clock ought to have shown; the sealed originals are kept. Dating them anew in place was refused: no seal would hold.
 
 import { formatMoment } from '../../../shared/kit/moment.ts';
@@ -13,7 +13,7 @@ import {
 } from '../../../shared/log/entry.ts';
 import { sealEntry } from '../../../shared/log/seal.ts';
 import { newId } from '../device/ids.ts';
-import { asideRow } from './aside.ts';
+import { quarantineRow } from './aside.ts';
 import { entryToRow, type LogDatabase } from './database.ts';
 import { type Identity, publicKey, signHash } from './identity.ts';
 import type { Right, Wrong } from './wrong-clocks.ts';
@@ -34,7 +34,7 @@ export async function rightClocks(
   const atMs = right.nowMs ?? right.wallMs;
   await log.transaction('rw', log.entries, log.meta, log.aside, async () => {
     const gone = [...own, ...others];
-    await log.aside.bulkPut(gone.map((entry) => asideRow(entry, 'clock-ahead', atMs)));
+    await log.aside.bulkPut(gone.map((entry) => quarantineRow(entry, 'clock-ahead', atMs)));
     await log.entries.bulkDelete(gone.map(({ tablet, epoch, seq }) => [tablet, epoch, seq]));
     if (!last) return;
     await log.entries.bulkAdd(told.map(entryToRow));
@@ -63,12 +63,12 @@ async function tellAgain(
   const told: Entry[] = [];
   // After what is kept of the chain before it: a tablet's own acts stay in the order in which they were done.
   let hlc = before;
-  const tell = async (wish: Pick<Entry, 'who' | 'kind' | 'payload'>, atMs: number) => {
+  const tell = async (content: Pick<Entry, 'who' | 'kind' | 'payload'>, atMs: number) => {
     hlc = tickClock(hlc, atMs);
     const { tablet, epoch } = identity;
     const [seq, prev] = [told.length + 1, told.at(-1)?.hash ?? firstPrev];
     const draft = { v: 1 as const, tablet, epoch, seq, at: formatMoment(atMs), hlc, prev };
-    const sealed = sealEntry({ ...draft, who: wish.who, kind: wish.kind, payload: wish.payload });
+    const sealed = sealEntry({ ...draft, who: content.who, kind: content.kind, payload: content.payload });
     const entry = { ...sealed, sig: await signHash(identity, sealed.hash) };
     told.push(entry);
     return entry;

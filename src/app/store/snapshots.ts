@@ -26,7 +26,7 @@ export function keepSoon(state: StoreState): void {
 
 /** Keeps a snapshot of the floor as it is. */
 export function keepSnapshot(state: StoreState): void {
-  if (state.borrowed) return; // a start goes on from that
+  if (state.bootstrap) return; // a start goes on from that
   state.keptCount = state.replica.count;
   const snapshot = snapshotOf(state.replica);
   if (!snapshot) return;

@@ -2,10 +2,10 @@
 // (`store.ts`), which the page's first file does while this one is fetched.
 
 import type { Entry } from '../../../shared/log/entry.ts';
+import { offerBootstrap, takeBootstrap } from './bootstrap-exchange.ts';
 import { orderIndex, orderKey, StoreError, storeFault } from './database.ts';
-import { openingWish } from './drafts.ts';
+import { openingDraft } from './drafts.ts';
 import { append, checkWhereWhole, fold, takeIn } from './folding.ts';
-import { borrow, lend } from './lending.ts';
 import { loadReplica, readFrom } from './load.ts';
 import { type OpenDatabases, type StoreOptions, tellFault } from './opening.ts';
 import { putBoundsRight, putRight } from './put-right.ts';
@@ -36,7 +36,7 @@ export async function startStore(databases: OpenDatabases, options: StoreOptions
   keepSoon(state);
   if (fresh) {
     const { appVersion, tabletName } = options;
-    const wish = await openingWish(state.identity, { appVersion, tabletName, lost });
+    const wish = await openingDraft(state.identity, { appVersion, tabletName, lost });
     await append(state, [wish], null);
   } else await putBoundsRight(state);
   checkWhereWhole(state);
@@ -55,14 +55,14 @@ function storeOf(state: StoreState): Store {
     count: () => state.replica.count,
     append: (drafts, who) => append(state, drafts, who),
     takeIn: (entries) => takeIn(state, entries),
-    handOn: (heads) => lend(state, heads),
-    borrow: (handed) => borrow(state, handed),
-    setAside: async (found) => {
+    giveBootstrap: (heads) => offerBootstrap(state, heads),
+    takeBootstrap: (handed) => takeBootstrap(state, handed),
+    quarantine: async (found) => {
       // Before what is guarded: a part of the app out of reach is no fault of the database, and sync asks again.
-      const { asideRow } = await import('./aside.ts');
+      const { quarantineRow } = await import('./aside.ts');
       return guarded(state, async () => {
         const atMs = options.clock.nowMs();
-        await log.aside.bulkPut(found.map(({ value, fault }) => asideRow(value, fault, atMs)));
+        await log.aside.bulkPut(found.map(({ value, fault }) => quarantineRow(value, fault, atMs)));
         return log.aside.count();
       });
     },
@@ -71,8 +71,8 @@ function storeOf(state: StoreState): Store {
       return guarded(state, () => putRight(state, { nowMs, wallMs: nowMs - offMs, acked }));
     },
     behind: () => {
-      const { borrowed, missing } = state;
-      return borrowed && { missing: Math.max(0, missing), of: borrowed.count };
+      const { bootstrap, missing } = state;
+      return bootstrap && { missing: Math.max(0, missing), of: bootstrap.count };
     },
     onChange: (listener) => {
       changeListeners.add(listener);

@@ -2,7 +2,7 @@
 
 import { createReplica, type Replica } from '../../../shared/floor/replica.ts';
 import type { ClockReading, Entry } from '../../../shared/log/entry.ts';
-import type { Borrowed } from './borrowed.ts';
+import type { Bootstrap } from './bootstrap.ts';
 import { type CacheDatabase, type LogDatabase, StoreError, type StoreFault, storeFault } from './database.ts';
 import type { Identity } from './identity.ts';
 import { type Loaded, loadReplica } from './load.ts';
@@ -27,8 +27,8 @@ export interface StoreState {
   /** Entries in the snapshot that the next start goes on from. */
   keptCount: number;
   keeping: ReturnType<typeof setTimeout> | undefined;
-  borrowed: Borrowed | null;
-  /** Entries of the borrowed state that are not here yet, and how many when listeners were last told. */
+  bootstrap: Bootstrap | null;
+  /** Entries of the bootstrap snapshot that are not here yet, and how many when listeners were last told. */
   missing: number;
   toldMissing: number;
   checking: Promise<void> | null;
@@ -57,7 +57,7 @@ export function makeState(
     replica: createReplica(),
     keptCount: 0,
     keeping: undefined,
-    borrowed: null,
+    bootstrap: null,
     missing: 0,
     toldMissing: 0,
     checking: null,
@@ -102,7 +102,7 @@ export async function guarded<T>(state: StoreState, work: () => Promise<T>): Pro
 export function goOnFrom(state: StoreState, loaded: Loaded): void {
   state.replica = loaded.replica;
   state.keptCount = loaded.keptCount;
-  state.borrowed = loaded.borrowed;
+  state.bootstrap = loaded.bootstrap;
   state.missing = loaded.missing;
   if (state.replica.position) sawClock(state, state.replica.position.hlc);
   tellChange(state, []);
@@ -115,7 +115,7 @@ export function goOnAs(state: StoreState, next: Identity): void {
   tellWriter(state, (writer) => writer.goOnAs(next));
 }
 
-/** Another window of this tablet borrowed a state, gave one back, or put clocks right. */
+/** Another window of this tablet took a bootstrap snapshot in or dropped it, or put clocks right. */
 export async function reload(state: StoreState): Promise<void> {
   const { log, cache } = state;
   const found = await log.meta.get('identity');

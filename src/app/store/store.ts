@@ -4,11 +4,11 @@
 import type { Draft } from '../../../shared/floor/draft.ts';
 import type { FloorState, FoldPosition } from '../../../shared/floor/state.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
-import type { ChainEnd } from './borrowed.ts';
+import type { ChainEnd } from './bootstrap.ts';
 import type { CacheDatabase, LogDatabase, StoreFault } from './database.ts';
 import type { Identity } from './identity.ts';
 import { openDatabases, type StoreOptions } from './opening.ts';
-import type { Handed } from './pack.ts';
+import type { BootstrapPack } from './pack.ts';
 import type { Right } from './wrong-clocks.ts';
 
 export { StoreError } from './database.ts';
@@ -28,18 +28,18 @@ export interface Store {
   /** Takes in entries of other tablets; those already here change nothing. Resolves when durable and folded. */
   readonly takeIn: (entries: readonly Entry[]) => Promise<void>;
   /** The folded state for another tablet, `heads` being the ends of all chains here; null where it is not whole just now. */
-  readonly handOn: (heads: () => Promise<readonly ChainEnd[]>) => Promise<Handed | null>;
+  readonly giveBootstrap: (heads: () => Promise<readonly ChainEnd[]>) => Promise<BootstrapPack | null>;
   /** Goes on from a state folded elsewhere; false where it does not suit. Resolves when durable and in use. */
-  readonly borrow: (handed: Handed) => Promise<boolean>;
-  /** While a borrowed state stands in for history: how much of that is not here yet; null where the log is whole and was folded here. */
+  readonly takeBootstrap: (handed: BootstrapPack) => Promise<boolean>;
+  /** While a bootstrap snapshot stands in for history: how much of that is not here yet; null where the log is whole and was folded here. */
   readonly behind: () => Behind | null;
   /** Keeps what came and is no part of the log, once each; answers how many are kept so in all. */
-  readonly setAside: (
+  readonly quarantine: (
     found: readonly { readonly value: unknown; readonly fault: string }[],
   ) => Promise<number>;
-  /** The true time is known: what is dated beyond the limit ahead of it goes aside, and own entries are told again. Resolves when durable and folded. */
+  /** The true time is known: what is dated beyond the limit ahead of it is quarantined, and own entries are told again. Resolves when durable and folded. */
   readonly rightClocks: (
-    wish: Pick<Right, 'acked'> & { readonly nowMs: number; readonly offMs: number },
+    draft: Pick<Right, 'acked'> & { readonly nowMs: number; readonly offMs: number },
   ) => Promise<void>;
   readonly onChange: (listener: (entries: readonly Entry[]) => void) => () => void;
   /** A fault that stops work until somebody acts, told once to each listener. */
@@ -51,11 +51,11 @@ export interface Store {
   readonly close: () => Promise<void>;
 }
 
-/** History that a borrowed state stands in for. */
+/** History that a bootstrap snapshot stands in for. */
 export interface Behind {
   /** Entries of it that are not here yet; 0 while all are, and are being folded here. */
   readonly missing: number;
-  /** Entries in the borrowed state. */
+  /** Entries in the bootstrap snapshot. */
   readonly of: number;
 }
 

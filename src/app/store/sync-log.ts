@@ -4,7 +4,7 @@ import Dexie from 'dexie';
 import { chainId } from '../../../shared/log/entry.ts';
 import type { Head, SignedCheckpoint } from '../../../shared/wire/messages.ts';
 import { emptyMemory, type SyncLog, type SyncMemory } from '../sync/ports.ts';
-import { packHanded, unpackHanded } from './pack.ts';
+import { packBootstrap, unpackBootstrap } from './pack.ts';
 import { foldName, type Store } from './store.ts';
 
 /** Wraps the store for sync. */
@@ -40,7 +40,7 @@ export function createSyncLog(store: Store): SyncLog {
     },
     takeIn: store.takeIn,
     firstOf: async ({ tablet, epoch }) => (await entries.get([tablet, epoch, 1]))?.entry ?? null,
-    setAside: store.setAside,
+    quarantine: store.quarantine,
     rightClocks: store.rightClocks,
     readMemory: async () => ({
       ...emptyMemory,
@@ -60,17 +60,17 @@ export function createSyncLog(store: Store): SyncLog {
       fold: foldName,
       make: async () => {
         const { acked } = await log.readMemory();
-        const handed = await store.handOn(log.heads);
+        const handed = await store.giveBootstrap(log.heads);
         if (!handed) return null;
         // What the server does not hold yet would be in the state, and in the next tablet's log perhaps never.
         const own = (await log.heads()).filter((head) => head.tablet === store.identity.tablet);
         if (own.some((head) => (acked[chainId(head)] ?? 0) < head.seq)) return null;
-        return packHanded(handed);
+        return packBootstrap(handed);
       },
       take: async (bytes, from) => {
-        const handed = unpackHanded(bytes, foldName);
+        const handed = unpackBootstrap(bytes, foldName);
         if (!handed) return false;
-        return store.borrow({ ...handed, borrowed: { ...handed.borrowed, from } });
+        return store.takeBootstrap({ ...handed, bootstrap: { ...handed.bootstrap, from } });
       },
     },
   };

@@ -19,13 +19,13 @@ import { entryToRow, type LogDatabase } from './database.ts';
 import { type Identity, rememberChain, signHash } from './identity.ts';
 
 /** What is to be written: the rest of the envelope is the writer's business. */
-export interface EntryWish {
+export interface CheckedDraftEntry {
   readonly kind: string;
   readonly payload: JsonObject;
 }
 
-/** A wish, or what it is once the ids of the entries before it in the same append are known. */
-export type EntryDraft = EntryWish | ((before: readonly string[]) => EntryWish);
+/** A draft entry, or what it is once the ids of the entries before it in the same append are known. */
+export type EntryDraft = CheckedDraftEntry | ((before: readonly string[]) => CheckedDraftEntry);
 
 /** The end of this tablet's chain, and the latest clock reading seen from anywhere. */
 export interface Head {
@@ -95,7 +95,7 @@ export async function sealAfter(
   let hlc = seen === null ? own : mergeClock(own, seen);
   const sealed: Entry[] = [];
   for (const told of drafts) {
-    const wish = typeof told === 'function' ? told(sealed.map(entryId)) : told;
+    const content = typeof told === 'function' ? told(sealed.map(entryId)) : told;
     const nowMs = clock.nowMs();
     hlc = tickClock(hlc, nowMs);
     seq += 1;
@@ -107,8 +107,8 @@ export async function sealAfter(
       at: formatMoment(clock.wallMs?.() ?? nowMs),
       hlc,
       who,
-      kind: wish.kind,
-      payload: wellFormed(wish.payload),
+      kind: content.kind,
+      payload: wellFormed(content.payload),
       prev: hash,
     };
     const entry = sealEntry(draft);

@@ -8,12 +8,12 @@ import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import { hashDraft } from '../../../shared/log/seal.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import { entryText } from '../../../shared/wire/signing.ts';
-import type { SetAside, SyncLog } from './ports.ts';
+import type { QuarantinedEntry, SyncLog } from './ports.ts';
 
 /** What came, told apart. */
 export interface CheckedPage {
   readonly entries: readonly Entry[];
-  readonly aside: readonly SetAside[];
+  readonly quarantined: readonly QuarantinedEntry[];
 }
 
 /** What the check may ask. `serverMs`: the server's time; entries dated beyond the limit ahead of it are none of the log. */
@@ -30,12 +30,12 @@ export async function checkPulled(
   values: readonly unknown[],
   { log, serverMs }: CheckParts,
 ): Promise<CheckedPage> {
-  const aside: SetAside[] = [];
+  const quarantined: QuarantinedEntry[] = [];
   const sealed: Entry[] = [];
   let looked = 0;
   for (const value of values) {
     const read = readSealed(value, serverMs);
-    if (read.fault !== null) aside.push({ value, fault: read.fault });
+    if (read.fault !== null) quarantined.push({ value, fault: read.fault });
     else sealed.push(read.entry);
     looked += 1;
     if (looked % AT_ONCE === 0) await new Promise<void>((resolve) => setTimeout(resolve));
@@ -47,8 +47,8 @@ export async function checkPulled(
     if (!last || (await isSignedBy(last, keyOf))) continue;
     for (const entry of run) if (!(await isSignedBy(entry, keyOf))) forged.add(entry);
   }
-  for (const entry of forged) aside.push({ value: entry, fault: 'signature-differs' });
-  return { entries: forged.size === 0 ? sealed : sealed.filter((entry) => !forged.has(entry)), aside };
+  for (const entry of forged) quarantined.push({ value: entry, fault: 'signature-differs' });
+  return { entries: forged.size === 0 ? sealed : sealed.filter((entry) => !forged.has(entry)), quarantined };
 }
 
 type Read =

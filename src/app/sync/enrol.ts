@@ -15,12 +15,12 @@ export function readEnrolCode(text: string): string | null {
 /** Enrols this tablet; what was written before goes to the server with the first sync. */
 export async function enrolTablet(
   parts: { readonly log: SyncLog; readonly key: SyncKey; readonly world: SyncWorld },
-  wish: { readonly code: string; readonly name: string },
+  request: { readonly code: string; readonly name: string },
 ): Promise<Result<{ readonly plant: string }, CallFailure>> {
   const { log, key, world } = parts;
   const memory = await log.readMemory();
   const caller = createCaller(world, key, { clockOffMs: memory.clockOffMs });
-  const json = { ...wish, tablet: key.tablet, publicKey: key.publicKey };
+  const json = { ...request, tablet: key.tablet, publicKey: key.publicKey };
   const enrolled = await caller.call('/api/enrol', enrolledSchema, { json });
   if (!enrolled.ok) return enrolled;
   const { plant, serverKey } = enrolled.value;

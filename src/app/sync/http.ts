@@ -8,7 +8,7 @@ import { personHeader, refusalSchema } from '../../../shared/wire/messages.ts';
 import { formatProof, requestText } from '../../../shared/wire/signing.ts';
 import { bodyHeader, wireHeader, wireVersion } from '../../../shared/wire/version.ts';
 import { retryAfterMs } from './backoff.ts';
-import { type PackedBody, packBody, type Wished } from './pack.ts';
+import { type PackedBody, packBody, type UnpackedBody } from './pack.ts';
 import type { SyncKey, SyncWorld } from './ports.ts';
 
 /** Why there was no answer of use. */
@@ -19,7 +19,7 @@ export interface CallFailure {
   readonly retryAfterMs: number | null;
 }
 
-export interface CallOptions extends Wished {
+export interface CallOptions extends UnpackedBody {
   readonly method?: 'GET' | 'POST' | 'PUT';
   /** Token of a checked person. */
   readonly person?: string;
@@ -57,10 +57,10 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
   let clockOffMs = options.clockOffMs ?? 0;
 
   /** One answer, a no included, with its time limit still running. */
-  const exchange = async (path: string, wish: CallOptions): Promise<Result<Exchange, CallFailure>> => {
-    const body = await packBody(wish);
+  const exchange = async (path: string, asked: CallOptions): Promise<Result<Exchange, CallFailure>> => {
+    const body = await packBody(asked);
     for (let tries = 0; ; tries += 1) {
-      const sent = await send(path, wish, body);
+      const sent = await send(path, asked, body);
       if (!sent.ok) return sent;
       const { response, release, signal } = sent.value;
       options.onAnswer?.();
@@ -75,10 +75,10 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
 
   const send = async (
     path: string,
-    wish: CallOptions,
+    asked: CallOptions,
     body: PackedBody,
   ): Promise<Result<Exchange, CallFailure>> => {
-    const method = wish.method ?? (body.bytes ? 'POST' : 'GET');
+    const method = asked.method ?? (body.bytes ? 'POST' : 'GET');
     const timeMs = Math.max(0, Math.round(world.nowMs() + clockOffMs));
     const nonce = world.nonce();
     const sig = await key.sign(requestText({ method, path, bodyHash: body.hash, timeMs, nonce }));
@@ -87,9 +87,9 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
       [bodyHeader]: body.hash,
       authorization: formatProof({ tablet: key.tablet, timeMs, nonce, sig }),
       ...body.headers,
-      ...(wish.person === undefined ? {} : { [personHeader]: wish.person }),
+      ...(asked.person === undefined ? {} : { [personHeader]: asked.person }),
     };
-    const limit = timeLimit(wish.timeoutMs ?? TIMEOUT_MS, wish.signal ?? options.signal);
+    const limit = timeLimit(asked.timeoutMs ?? TIMEOUT_MS, asked.signal ?? options.signal);
     try {
       const init: RequestInit = { method, headers, signal: limit.signal, cache: 'no-store' };
       if (body.bytes) init.body = body.bytes as Uint8Array<ArrayBuffer>; // never shared memory
@@ -102,14 +102,14 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
 
   return {
     clockOffMs: () => clockOffMs,
-    open: async (path, wish = {}) => {
-      const sent = await exchange(path, wish);
+    open: async (path, asked = {}) => {
+      const sent = await exchange(path, asked);
       if (!sent.ok) return sent;
       sent.value.clear();
       return ok(sent.value.response);
     },
-    call: async (path, schema, wish = {}) => {
-      const sent = await exchange(path, wish);
+    call: async (path, schema, asked = {}) => {
+      const sent = await exchange(path, asked);
       if (!sent.ok) return sent;
       const value = await readJson(sent.value.response, sent.value.signal);
       sent.value.release();

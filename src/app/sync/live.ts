@@ -4,7 +4,7 @@ import { liveSchema } from '../../../shared/wire/messages.ts';
 import { readEvents } from './events.ts';
 import type { Caller, CallFailure } from './http.ts';
 import type { SyncLog } from './ports.ts';
-import type { Rounds } from './rounds.ts';
+import type { SyncSteps } from './steps.ts';
 
 /** The server beats every 15 s; a stream silent for longer is dead, whatever the socket says. */
 const SILENT_MS = 40_000;
@@ -13,7 +13,7 @@ const CHECKPOINT_MS = 5 * 60_000;
 
 export interface LiveParts {
   readonly log: SyncLog;
-  readonly rounds: Rounds;
+  readonly steps: SyncSteps;
   readonly caller: Caller;
   readonly signal: AbortSignal;
   readonly onLive: () => void;
@@ -21,7 +21,7 @@ export interface LiveParts {
 
 /** Returns the failure that ended it, or null where the stream just ended. */
 export async function listen(parts: LiveParts): Promise<CallFailure | null> {
-  const { rounds } = parts;
+  const { steps } = parts;
   const ended = new AbortController();
   const end = () => ended.abort();
   parts.signal.addEventListener('abort', end);
@@ -45,20 +45,20 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
     });
     return queue;
   };
-  const pushing = createOnce(() => inTurn(rounds.push));
+  const pushing = createOnce(() => inTurn(steps.push));
   const unwatch = parts.log.onAppend(pushing);
   const checkpoints = setInterval(() => {
-    void inTurn(rounds.checkpoint);
-    void inTurn(rounds.ask);
+    void inTurn(steps.checkpoint);
+    void inTurn(steps.ask);
   }, CHECKPOINT_MS);
   let silence = setTimeout(end, SILENT_MS);
 
   try {
     parts.onLive();
-    void inTurn(rounds.checkpoint);
+    void inTurn(steps.checkpoint);
     const nextHistory = () =>
       void inTurn(async () => {
-        const got = await rounds.history();
+        const got = await steps.history();
         if (got === null) nextHistory(); // in turn: what happens now goes before what happened once
         return got === 'done' ? null : got;
       });
@@ -67,7 +67,7 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
     for await (const text of readEvents(body)) {
       clearTimeout(silence);
       silence = setTimeout(end, SILENT_MS);
-      if (text !== '') await inTurn(() => takeEvent(text, rounds));
+      if (text !== '') await inTurn(() => takeEvent(text, steps));
       if (ended.signal.aborted) break;
     }
   } catch {
@@ -83,10 +83,10 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
   return failure;
 }
 
-async function takeEvent(text: string, rounds: Rounds): Promise<CallFailure | null> {
+async function takeEvent(text: string, steps: SyncSteps): Promise<CallFailure | null> {
   const live = liveSchema.safeParse(readJson(text));
   if (!live.success) return { code: 'unreadable', facts: {}, retryAfterMs: null };
-  return (await rounds.takeLive(live.data)) ? null : rounds.pull();
+  return (await steps.takeLive(live.data)) ? null : steps.pull();
 }
 
 function readJson(text: string): unknown {

@@ -6,7 +6,7 @@ import type { Caller, CallFailure } from './http.ts';
 import { createCaller } from './http.ts';
 import { listen } from './live.ts';
 import { noStatus, type SyncKey, type SyncLog, type SyncStatus, type SyncWorld } from './ports.ts';
-import { createRounds, type Rounds } from './rounds.ts';
+import { createSyncSteps, type SyncSteps } from './steps.ts';
 
 /** Codes that trying again later does not change: a person has to act first. */
 const FINAL = new Set<string>([
@@ -51,24 +51,24 @@ export function startSync(options: SyncOptions): SyncLoop {
     }
     status({
       rolledBackMs: memory.rolledBackMs,
-      setAside: (await options.log.setAside?.([])) ?? 0,
+      quarantinedHere: (await options.log.quarantine?.([])) ?? 0,
     });
     const caller = createCaller(options.world, options.key, {
       clockOffMs: memory.clockOffMs,
       signal: options.signal,
       onAnswer: () => status({ lastAnswerMs: options.world.nowMs() }),
     });
-    const rounds = createRounds({ ...options, caller, memory, status });
-    note = () => void rounds.tookNote().catch(() => undefined); // a log that fails tells so itself
+    const steps = createSyncSteps({ ...options, caller, memory, status });
+    note = () => void steps.tookNote().catch(() => undefined); // a log that fails tells so itself
     // Counted also while the server is away: that is when people ask what waits.
-    const count = () => void rounds.tellBacklog().catch(() => undefined); // a log that fails tells so itself
+    const count = () => void steps.tellBacklog().catch(() => undefined); // a log that fails tells so itself
     const unwatch = options.log.onAppend(count);
     options.signal.addEventListener('abort', unwatch);
     count();
     for (let failures = 0; !options.signal.aborted; ) {
       status({ phase: 'syncing', againMs: null });
       const failure = await runOnce(options, {
-        rounds,
+        steps,
         caller,
         onLive: () => {
           failures = 0;
@@ -116,12 +116,12 @@ async function sleepUntilWoken(
 /** One go: all there is, then live until the stream ends. Null where the stream ended by itself. */
 async function runOnce(
   options: SyncOptions,
-  parts: { readonly rounds: Rounds; readonly caller: Caller; readonly onLive: () => void },
+  parts: { readonly steps: SyncSteps; readonly caller: Caller; readonly onLive: () => void },
 ): Promise<CallFailure | null> {
-  const { rounds, caller } = parts;
-  const failure = (await rounds.start()) ?? (await rounds.push()) ?? (await rounds.pull());
+  const { steps, caller } = parts;
+  const failure = (await steps.start()) ?? (await steps.push()) ?? (await steps.pull());
   if (failure) return failure;
-  return listen({ log: options.log, signal: options.signal, rounds, caller, onLive: parts.onLive });
+  return listen({ log: options.log, signal: options.signal, steps, caller, onLive: parts.onLive });
 }
 
 function createStatus(options: SyncOptions): (change: Partial<SyncStatus>) => void {

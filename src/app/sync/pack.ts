@@ -1,7 +1,7 @@
 // The body of a request as it travels: JSON in UTF-8, packed where that pays, with the hash that the signature covers.
 
 /** What may be sent. */
-export interface Wished {
+export interface UnpackedBody {
   /** Sent as gzip JSON. */
   readonly json?: unknown;
   /** JSON that is written already, in pieces; sent as gzip JSON. */
@@ -23,7 +23,7 @@ const PACK_FROM = 1024;
 const encoder = new TextEncoder();
 
 /** Writes, packs and hashes what is to be sent. */
-export async function packBody({ json, texts, bytes }: Wished): Promise<PackedBody> {
+export async function packBody({ json, texts, bytes }: UnpackedBody): Promise<PackedBody> {
   if (bytes) {
     return { bytes, hash: await hexHash(bytes), headers: { 'content-type': 'application/octet-stream' } };
   }

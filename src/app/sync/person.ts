@@ -65,7 +65,7 @@ export interface PersonFault {
   readonly untilMs: number | null;
 }
 
-export interface PersonWish {
+export interface PersonClaim {
   readonly badge: string | null;
   readonly person: string | null;
   readonly pin: string | null;
@@ -85,12 +85,12 @@ const ASK_MS = 3_000;
 
 /** Checks a badge or a name, with a PIN where one is given. */
 export async function checkWho(
-  wish: PersonWish,
+  claim: PersonClaim,
   parts: PersonParts,
 ): Promise<Result<CheckedPerson, PersonFault>> {
-  if (!parts.caller) return checkLocally(wish, parts, null);
+  if (!parts.caller) return checkLocally(claim, parts, null);
   const asked = await parts.caller.call('/api/people/check', checkedSchema, {
-    json: wish,
+    json: claim,
     timeoutMs: ASK_MS,
   });
   if (asked.ok) {
@@ -100,14 +100,14 @@ export async function checkWho(
   const { code, facts } = asked.error;
   if (code === 'pin-wrong') return refuse('pin-wrong', { triesLeft: toNumber(facts['triesLeft']) });
   if (code === 'person-locked') return refuse('locked', { untilMs: toNumber(facts['untilMs']) });
-  if (code === 'person-unproven' && !isNewHere(wish, parts)) return refuse('badge-unknown');
+  if (code === 'person-unproven' && !isNewHere(claim, parts)) return refuse('badge-unknown');
   // No answer, or one that says nothing about the person: the tablet checks by itself.
-  return checkLocally(wish, parts, offlineLifeMs);
+  return checkLocally(claim, parts, offlineLifeMs);
 }
 
 /** True where this tablet knows the person and the server may not have heard yet. */
-function isNewHere(wish: PersonWish, parts: PersonParts): boolean {
-  return findLocally(wish, parts) !== null;
+function isNewHere(claim: PersonClaim, parts: PersonParts): boolean {
+  return findLocally(claim, parts) !== null;
 }
 
 function fromServer(checked: PersonChecked): CheckedPerson {
@@ -115,18 +115,18 @@ function fromServer(checked: PersonChecked): CheckedPerson {
   return { person, name, role, pinChecked, checkedOffline: false, session: { token, untilMs } };
 }
 
-function findLocally(wish: PersonWish, parts: PersonParts): LocalPerson | null {
+function findLocally(claim: PersonClaim, parts: PersonParts): LocalPerson | null {
   const fits = (one: LocalPerson) =>
-    wish.badge === null ? one.person === wish.person : one.badge === wish.badge;
+    claim.badge === null ? one.person === claim.person : one.badge === claim.badge;
   return parts.people.find(fits) ?? null;
 }
 
 async function checkLocally(
-  wish: PersonWish,
+  claim: PersonClaim,
   parts: PersonParts,
   lifeMs: number | null,
 ): Promise<Result<CheckedPerson, PersonFault>> {
-  const person = findLocally(wish, parts);
+  const person = findLocally(claim, parts);
   if (!person) return refuse('badge-unknown');
   const nowMs = parts.nowMs();
   const seen = await parts.seen.read(person.person);
@@ -138,8 +138,8 @@ async function checkLocally(
     checkedOffline: true,
     session: null,
   };
-  if (wish.pin === null) {
-    return wish.badge === null ? refuse('badge-or-pin-wanted') : ok({ ...found, pinChecked: false });
+  if (claim.pin === null) {
+    return claim.badge === null ? refuse('badge-or-pin-wanted') : ok({ ...found, pinChecked: false });
   }
   if (!person.pin) return refuse('pin-not-set');
   if (lifeMs !== null) {
@@ -147,7 +147,7 @@ async function checkLocally(
     // A clock set back makes the last confirmation look like the future: no reason to trust it for longer.
     if (Math.abs(nowMs - seen.confirmedMs) > lifeMs) return refuse('seen-too-long-ago');
   }
-  return checkPinLocally(wish.pin, person.pin, { parts, seen, found });
+  return checkPinLocally(claim.pin, person.pin, { parts, seen, found });
 }
 
 async function checkPinLocally(

@@ -52,9 +52,9 @@ export interface SyncLog {
   /** The first entry of a chain, where it is here: it names the key that signs the others. */
   readonly firstOf?: (chain: { readonly tablet: string; readonly epoch: string }) => Promise<Entry | null>;
   /** Keeps what came and is no part of the log, once each; answers how many are kept so in all. */
-  readonly setAside?: (found: readonly SetAside[]) => Promise<number>;
-  /** The true time is known: what was dated beyond the limit ahead of it goes aside, and own entries are written anew. */
-  readonly rightClocks?: (wish: RightWish) => Promise<void>;
+  readonly quarantine?: (found: readonly QuarantinedEntry[]) => Promise<number>;
+  /** The true time is known: what was dated beyond the limit ahead of it is quarantined, and own entries are written anew. */
+  readonly rightClocks?: (request: ClockCorrection) => Promise<void>;
   readonly readMemory: () => Promise<SyncMemory>;
   readonly writeMemory: (memory: SyncMemory) => Promise<void>;
   /** Keeps the server's newest checkpoint as evidence. */
@@ -66,13 +66,13 @@ export interface SyncLog {
 }
 
 /** What came from the server and is no part of the log: as it came, and why. */
-export interface SetAside {
+export interface QuarantinedEntry {
   readonly value: unknown;
   readonly fault: EntryFault | 'unreadable';
 }
 
 /** What is known when clocks are put right. */
-export interface RightWish {
+export interface ClockCorrection {
   /** The server's time, ms since 1970. */
   readonly nowMs: number;
   /** The server's clock minus this tablet's, ms. */
@@ -129,10 +129,10 @@ export interface SyncStatus {
   readonly againMs: number | null;
   /** The server's clock minus this tablet's, ms. */
   readonly clockOffMs: number;
-  /** Own entries that the server kept aside: somebody has to look. */
-  readonly aside: readonly string[];
-  /** Entries of others that came and are no part of the log, kept aside here. */
-  readonly setAside: number;
+  /** Own entries that the server quarantined: somebody has to look. */
+  readonly quarantined: readonly string[];
+  /** Entries of others that came and are no part of the log, quarantined here. */
+  readonly quarantinedHere: number;
   /** Tablets of the plant whose clocks are off, by name; positive is ahead, ms. */
   readonly clocksOff: readonly ClockOff[];
   /** When the server was found to hold less than before, ms since 1970; null where it never was, or somebody took note. */
@@ -154,8 +154,8 @@ export const noStatus: SyncStatus = {
   reason: null,
   againMs: null,
   clockOffMs: 0,
-  aside: [],
-  setAside: 0,
+  quarantined: [],
+  quarantinedHere: 0,
   clocksOff: [],
   rolledBackMs: null,
 };

@@ -133,8 +133,8 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
   const input = await readJson(file, z.looseObject({}), io);
   const source = file === '-' ? 'standard input' : file;
   const isWeight = ['mass', 'empty', 'sdMass', 'sdEmpty'].some((key) => Object.hasOwn(input, key));
-  const reckon = isWeight ? byWeight : Object.hasOwn(input, 'full') ? byFullReel : byTape;
-  const { parts, sd, thickness, basis } = reckon(input, source);
+  const compute = isWeight ? byWeight : Object.hasOwn(input, 'full') ? byFullReel : byTape;
+  const { parts, sd, thickness, basis } = compute(input, source);
   printJson(
     { parts: tidy(parts), sd: tidy(sd), thickness: thickness === null ? null : tidy(thickness), basis },
     io,

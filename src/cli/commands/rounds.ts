@@ -1,8 +1,8 @@
 // `reelward rounds`: the fewest walks along the line that do every splice inside its window.
-// The planning is in shared/forecast/rounds.ts.
+// The planning is in shared/forecast/walk-schedule.ts.
 
 import { z } from 'zod';
-import { planRounds, usualEffort } from '../../../shared/forecast/rounds.ts';
+import { scheduleWalks, usualEffort } from '../../../shared/forecast/walk-schedule.ts';
 import { type Command, type CommandIo, parseCall, printJson, readJson } from '../command.ts';
 import { formatMoment, momentSchema, offsetOf } from '../moment.ts';
 
@@ -38,7 +38,7 @@ const BATCH_EFFORT = 100_000;
 async function run(args: readonly string[], io: CommandIo): Promise<number> {
   const { positionals } = parseCall(args, {}, { min: 1, max: 1, names: 'one FILE, or -' });
   const input = await readJson(positionals[0] ?? '-', inputSchema, io);
-  const plan = planRounds({
+  const plan = scheduleWalks({
     nowMs: Date.parse(input.now),
     walkSeconds: input.walk,
     eachSeconds: input.each,
@@ -52,10 +52,10 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
   const offset = offsetOf(input.now);
   printJson(
     {
-      rounds: plan.rounds.map((round) => ({
-        start: formatMoment(round.startMs, offset),
-        end: formatMoment(round.endMs, offset),
-        slots: round.splices.map((splice) => splice.slot),
+      rounds: plan.walks.map((walk) => ({
+        start: formatMoment(walk.startMs, offset),
+        end: formatMoment(walk.endMs, offset),
+        slots: walk.splices.map((splice) => splice.slot),
       })),
       missed: plan.missed.map((missed) => ({
         slot: missed.slot,

@@ -5,14 +5,14 @@ import { setImmediate } from 'node:timers/promises';
 import { takeName } from '../../../shared/floor/people.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { createExporter, type ExportFilter, type ExportItem } from '../../../shared/log/export.ts';
-import type { ExportWish } from '../../../shared/wire/messages.ts';
+import type { ExportRequest } from '../../../shared/wire/messages.ts';
 import type { Store } from '../stores/store.ts';
 
 const ENTRIES_AT_ONCE = 100;
 
-/** The wish as the log's filter. */
-export function wishToFilter(wish: ExportWish): ExportFilter {
-  const { from, to, line } = wish;
+/** The request as the log's filter. */
+export function requestToFilter(request: ExportRequest): ExportFilter {
+  const { from, to, line } = request;
   return {
     ...(from === null ? {} : { from }),
     ...(to === null ? {} : { to }),

@@ -5,10 +5,10 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import type { ExportItem } from '../../../shared/log/export.ts';
 import { csvHeader, itemToCsv, itemToJson } from '../../../shared/log/export-rows.ts';
 import { writeWorkbook } from '../../../shared/log/workbook.ts';
-import { type ExportWish, exportSchema } from '../../../shared/wire/messages.ts';
+import { type ExportRequest, exportSchema } from '../../../shared/wire/messages.ts';
 import type { ServerContext } from '../context.ts';
 import { entryCellsOfLog } from '../exports/entry-cells.ts';
-import { readItems, wishToFilter } from '../exports/items.ts';
+import { readItems, requestToFilter } from '../exports/items.ts';
 import { hashOf } from '../keys.ts';
 import { Refused } from './refuse.ts';
 
@@ -26,19 +26,19 @@ async function download(
   const taken = await context.store.takeOneTime(hashOf(ticket), 'export', context.nowMs());
   if (!taken)
     throw new Refused('not-found', 'this link is used or over a minute old: ask for the export again');
-  const wish = exportSchema.parse(JSON.parse(taken.detail));
+  const asked = exportSchema.parse(JSON.parse(taken.detail));
   const { pos } = await context.store.head();
-  const bytes = await exportBytes(wish, context, pos);
-  const ending = wish.format === 'json' ? 'ndjson' : wish.format;
+  const bytes = await exportBytes(asked, context, pos);
+  const ending = asked.format === 'json' ? 'ndjson' : asked.format;
   const day = new Date(context.nowMs()).toISOString().slice(0, 10);
   return reply
-    .type(types[wish.format])
+    .type(types[asked.format])
     .header('content-disposition', `attachment; filename="reelward-log-${day}.${ending}"`)
     .header('cache-control', 'no-store')
     .send(Readable.from(bytes, { objectMode: false }));
 }
 
-const types: Readonly<Record<ExportWish['format'], string>> = {
+const types: Readonly<Record<ExportRequest['format'], string>> = {
   csv: 'text/csv; charset=utf-8',
   json: 'application/x-ndjson; charset=utf-8',
   xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
@@ -46,19 +46,19 @@ const types: Readonly<Record<ExportWish['format'], string>> = {
 
 /** The bytes of an export of the log up to a position, as they are read. */
 export async function exportBytes(
-  wish: ExportWish,
+  asked: ExportRequest,
   context: Pick<ServerContext, 'store'>,
   untilPos: number,
 ): Promise<AsyncGenerator<Uint8Array>> {
   const names = new Map<string, string>();
-  const lots = readItems(context.store, wishToFilter(wish), untilPos, names);
-  if (wish.format === 'xlsx') {
+  const lots = readItems(context.store, requestToFilter(asked), untilPos, names);
+  if (asked.format === 'xlsx') {
     return writeWorkbook(lots, {
       entryCells: await entryCellsOfLog(context.store, untilPos),
       namesOf: () => names,
     });
   }
-  if (wish.format === 'csv') return textBytes(lots, csvHeader(), (item) => itemToCsv(item, names));
+  if (asked.format === 'csv') return textBytes(lots, csvHeader(), (item) => itemToCsv(item, names));
   return textBytes(lots, '', (item) => `${itemToJson(item)}\n`);
 }
 

@@ -4,7 +4,7 @@ import type { FastifyInstance, FastifyRequest } from 'fastify';
 import {
   type CodeMade,
   checkSchema,
-  codeWishSchema,
+  codeRequestSchema,
   type Enrolled,
   type ExportMade,
   enrolSchema,
@@ -40,7 +40,7 @@ export function addPeopleRoutes(app: FastifyInstance, context: ServerContext): v
   app.post('/api/codes', (request) => newCode(request, context));
   app.get('/api/tablets', (request) => listTablets(request, context));
   app.post('/api/tablets/revoke', (request) => revoke(request, context));
-  app.post('/api/export', (request) => wishExport(request, context));
+  app.post('/api/export', (request) => makeExport(request, context));
 }
 
 async function enrol(request: FastifyRequest, context: ServerContext): Promise<Enrolled> {
@@ -78,10 +78,10 @@ async function enrol(request: FastifyRequest, context: ServerContext): Promise<E
 async function check(request: FastifyRequest, context: ServerContext): Promise<PersonChecked> {
   checkWire(request);
   const tablet = await requireTablet(request, context);
-  const wish = readAs(checkSchema, request.body);
+  const asked = readAs(checkSchema, request.body);
   const { store } = context;
   const nowMs = context.nowMs();
-  const { person, pinChecked } = await checkPerson(wish, await context.people.people(), { store, nowMs });
+  const { person, pinChecked } = await checkPerson(asked, await context.people.people(), { store, nowMs });
   const token = randomToken();
   const untilMs = nowMs + SESSION_MS;
   await store.addSession({
@@ -99,7 +99,7 @@ async function newCode(request: FastifyRequest, context: ServerContext): Promise
   checkWire(request);
   const tablet = await requireTablet(request, context);
   const session = await requireRole(request, tablet, { roles: ['lead', 'engineer'], context });
-  const { replaces } = readAs(codeWishSchema, request.body ?? {});
+  const { replaces } = readAs(codeRequestSchema, request.body ?? {});
   request.log.info({ tablet: tablet.tablet, person: session.person, replaces }, 'enrolment code made');
   return makeCode(context.store, context.nowMs(), replaces);
 }
@@ -120,18 +120,18 @@ async function revoke(
   checkWire(request);
   const tablet = await requireTablet(request, context);
   const session = await requireRole(request, tablet, { roles: ['lead', 'engineer'], context });
-  const wish = readAs(revokeSchema, request.body);
-  const revoked = await context.store.revokeTablet(wish.tablet, context.nowMs());
-  await context.store.tell({ kind: 'revoked', tablet: wish.tablet });
-  request.log.info({ tablet: wish.tablet, person: session.person }, 'tablet revoked');
+  const asked = readAs(revokeSchema, request.body);
+  const revoked = await context.store.revokeTablet(asked.tablet, context.nowMs());
+  await context.store.tell({ kind: 'revoked', tablet: asked.tablet });
+  request.log.info({ tablet: asked.tablet, person: session.person }, 'tablet revoked');
   return { revoked };
 }
 
-async function wishExport(request: FastifyRequest, context: ServerContext): Promise<ExportMade> {
+async function makeExport(request: FastifyRequest, context: ServerContext): Promise<ExportMade> {
   checkWire(request);
   const tablet = await requireTablet(request, context);
   const session = await requireRole(request, tablet, { roles: ['lead', 'engineer'], context });
-  const wish = readAs(exportSchema, request.body);
-  request.log.info({ tablet: tablet.tablet, person: session.person, ...wish }, 'export asked for');
-  return makeTicket(context.store, wish, context.nowMs());
+  const asked = readAs(exportSchema, request.body);
+  request.log.info({ tablet: tablet.tablet, person: session.person, ...asked }, 'export asked for');
+  return makeTicket(context.store, asked, context.nowMs());
 }

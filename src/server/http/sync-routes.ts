@@ -98,9 +98,9 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
   metrics.entries.inc(appended.added);
   if (appended.added > 0) context.health.wrote();
   context.signatures.look();
-  context.quotas.spend(tablet.tablet, { asides: appended.faults.length });
+  context.quotas.spend(tablet.tablet, { quarantined: appended.faults.length });
   for (const { id, fault } of appended.faults) {
-    metrics.aside.inc({ fault });
+    metrics.quarantined.inc({ fault });
     request.log.warn({ entry: id, fault, tablet: tablet.tablet }, 'entry kept aside');
   }
   context.seen.note(tablet.tablet, nowMs, sentMs - nowMs);

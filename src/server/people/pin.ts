@@ -16,15 +16,15 @@ const ROUNDS_MOST = 5_000_000;
 
 /** Finds and checks a person, or refuses. `pinChecked` is false where no PIN was given or none is set. */
 export async function checkPerson(
-  wish: PersonCheck,
+  claim: PersonCheck,
   people: ReadonlyMap<string, KnownPerson>,
   context: { readonly store: Store; readonly nowMs: number },
 ): Promise<{ readonly person: KnownPerson; readonly pinChecked: boolean }> {
-  const person = findPerson(wish, people);
+  const person = findPerson(claim, people);
   if (!person) throw new Refused('person-unproven', 'no such badge');
-  if (wish.pin === null) {
+  if (claim.pin === null) {
     // A name alone proves nothing: whoever has a PIN needs it, and whoever has none needs the badge.
-    if (wish.badge === null) throw new Refused('person-unproven', 'badge or PIN is wanted');
+    if (claim.badge === null) throw new Refused('person-unproven', 'badge or PIN is wanted');
     return { person, pinChecked: false };
   }
   if (!person.pin) throw new Refused('pin-wrong', 'no PIN is set for this person');
@@ -35,19 +35,19 @@ export async function checkPerson(
   if (tries.lockedUntilMs > context.nowMs) {
     throw new Refused('person-locked', 'too many wrong PINs', { untilMs: tries.lockedUntilMs });
   }
-  if (!(await pinFits(wish.pin, person.pin))) {
+  if (!(await pinFits(claim.pin, person.pin))) {
     throw new Refused('pin-wrong', 'the PIN is wrong', { triesLeft: Math.max(0, pinTries - tries.wrong) });
   }
   await context.store.clearTries(person.person);
   return { person, pinChecked: true };
 }
 
-function findPerson(wish: PersonCheck, people: ReadonlyMap<string, KnownPerson>): KnownPerson | null {
-  if (wish.badge !== null) {
-    for (const person of people.values()) if (person.badge === wish.badge) return person;
+function findPerson(claim: PersonCheck, people: ReadonlyMap<string, KnownPerson>): KnownPerson | null {
+  if (claim.badge !== null) {
+    for (const person of people.values()) if (person.badge === claim.badge) return person;
     return null;
   }
-  return wish.person === null ? null : (people.get(wish.person) ?? null);
+  return claim.person === null ? null : (people.get(claim.person) ?? null);
 }
 
 /** PBKDF2 with SHA-256: the salt's UTF-8 bytes, 32 bytes out, hex. The log fixes the method, so that tablets can check too. */

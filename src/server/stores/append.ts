@@ -68,7 +68,7 @@ export async function appendBatches(
   const chains = await loadChains(tx, batches);
   let { pos, root } = await readHead(tx);
   const placed: Placed[] = [];
-  const asides: Tables['aside'][] = [];
+  const quarantined: Tables['aside'][] = [];
   const results: Omit<Appended, 'head'>[] = [];
   for (const { sender, entries } of batches) {
     const faults: { id: string; fault: EntryFault }[] = [];
@@ -93,13 +93,13 @@ export async function appendBatches(
         const id = `${entry.tablet}/${entry.epoch}/${entry.seq}`;
         faults.push({ id, fault: verdict });
         const { hash, sig, body } = entry;
-        asides.push({ id, hash, fault: verdict, received_ms: nowMs, via: sender, sig, body });
+        quarantined.push({ id, hash, fault: verdict, received_ms: nowMs, via: sender, sig, body });
       }
     }
     results.push({ acks: [...touched].map(toMark), faults, added });
   }
   await insertEntries(tx, placed, nowMs);
-  await writeAll(tx, { asides, chains: [...chains.values()].filter((chain) => chain.moved) });
+  await writeAll(tx, { quarantined, chains: [...chains.values()].filter((chain) => chain.moved) });
   return results.map((result) => ({ ...result, head: { pos, root } }));
 }
 
@@ -206,12 +206,12 @@ export function rowOf({ entry, pos, root }: Placed, receivedMs: number): readonl
 
 async function writeAll(
   tx: Transaction<Tables>,
-  all: { asides: readonly Tables['aside'][]; chains: readonly Chain[] },
+  all: { quarantined: readonly Tables['aside'][]; chains: readonly Chain[] },
 ): Promise<void> {
-  for (let at = 0; at < all.asides.length; at += ROWS_AT_ONCE) {
+  for (let at = 0; at < all.quarantined.length; at += ROWS_AT_ONCE) {
     await tx
       .insertInto('aside')
-      .values(all.asides.slice(at, at + ROWS_AT_ONCE))
+      .values(all.quarantined.slice(at, at + ROWS_AT_ONCE))
       .onConflict((conflict) => conflict.columns(['id', 'hash']).doNothing())
       .execute();
   }

@@ -1,5 +1,5 @@
 // Signatures that are none by their form: earlier versions kept any text of 128 characters, and such a text spoilt whatever was
-// written around it. Found once, at the first start after it: the entry as it was goes aside, and stays in its place without the
+// written around it. Found once, at the first start after it: the entry as it was is quarantined, and stays in its place without the
 // signature, since the seals of all later entries stand on its hash.
 
 import type { Kysely } from 'kysely';
@@ -10,8 +10,8 @@ const ROWS_AT_ONCE = 5_000;
 /** Name of the kept place: the position up to which every signature's form was looked at. */
 const PLACE = 'signature_forms_to';
 
-/** Sets them aside; ids of their entries. What comes in later is checked as it comes, so each place is looked at once. */
-export async function setSignaturesAside(db: Kysely<Tables>, nowMs: number): Promise<readonly string[]> {
+/** Quarantines them; ids of their entries. What comes in later is checked as it comes, so each place is looked at once. */
+export async function quarantineSignatures(db: Kysely<Tables>, nowMs: number): Promise<readonly string[]> {
   const place = await db.selectFrom('meta').select('value').where('key', '=', PLACE).executeTakeFirst();
   let pos = Number(place?.value ?? 0);
   const ids: string[] = [];
@@ -27,7 +27,7 @@ export async function setSignaturesAside(db: Kysely<Tables>, nowMs: number): Pro
     if (!last) return ids;
     for (const row of rows) {
       if (row.sig === null || signatureForm.test(row.sig)) continue;
-      await setAside(db, row.pos, nowMs);
+      await quarantine(db, row.pos, nowMs);
       ids.push(`${row.tablet}/${row.epoch}/${row.seq}`);
     }
     pos = last.pos;
@@ -35,7 +35,7 @@ export async function setSignaturesAside(db: Kysely<Tables>, nowMs: number): Pro
   }
 }
 
-async function setAside(db: Kysely<Tables>, pos: number, nowMs: number): Promise<void> {
+async function quarantine(db: Kysely<Tables>, pos: number, nowMs: number): Promise<void> {
   await db.transaction().execute(async (tx) => {
     const row = await tx.selectFrom('entries').selectAll().where('pos', '=', pos).executeTakeFirstOrThrow();
     const { tablet, epoch, seq, hash, sig, body, via } = row;

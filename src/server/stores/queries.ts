@@ -5,7 +5,7 @@ import { type Kysely, type SelectQueryBuilder, sql, type Transaction } from 'kys
 import { aheadLimitMs } from '../../../shared/log/clock.ts';
 import { clockCountMost } from '../../../shared/log/entry.ts';
 import { appendBatches, firstRoot, type InsertEntries, readHead } from './append.ts';
-import { setSignaturesAside } from './forms.ts';
+import { quarantineSignatures } from './forms.ts';
 import { newEpoch } from './migrate.ts';
 import { peopleQueries } from './people-queries.ts';
 import type { Signal, Store, StoredEntry } from './store.ts';
@@ -51,7 +51,7 @@ function toStored(row: {
 
 /**
  * Entries that anybody reads. Earlier versions took some whose clock was out of all bounds: they keep their place in the log, whose
- * running hash covers them, and are listed among those kept aside.
+ * running hash covers them, and are listed among those quarantined.
  */
 function readable<O>(
   query: SelectQueryBuilder<Tables, 'entries', O>,
@@ -66,7 +66,7 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
     ...metaQueries(db),
     ...chainQueries(db, parts),
     ...pageQueries(db),
-    ...asideQueries(db),
+    ...quarantineQueries(db),
     ...snapshotQueries(db),
     ...tabletQueries(db),
     ...revokedQueries(db),
@@ -210,9 +210,9 @@ function pageQueries(
 }
 
 /** What is kept and not read. */
-function asideQueries(db: Kysely<Tables>): Pick<Store, 'asides' | 'setSignaturesAside'> {
+function quarantineQueries(db: Kysely<Tables>): Pick<Store, 'quarantined' | 'quarantineSignatures'> {
   return {
-    asides: async () => {
+    quarantined: async () => {
       const rows = await db.selectFrom('aside').selectAll().orderBy('received_ms').orderBy('id').execute();
       const unread = await db
         .selectFrom('entries')
@@ -232,7 +232,7 @@ function asideQueries(db: Kysely<Tables>): Pick<Store, 'asides' | 'setSignatures
         text: entryJson({ body, sig, hash: row.hash }),
       }));
     },
-    setSignaturesAside: (nowMs) => setSignaturesAside(db, nowMs),
+    quarantineSignatures: (nowMs) => quarantineSignatures(db, nowMs),
   };
 }
 

@@ -9,37 +9,39 @@ import { openStore, type StoreChoice } from './open.ts';
 import { logFile, openDatabase } from './sqlite/open.ts';
 import type { Tables } from './tables.ts';
 
-export interface RestoreWish extends StoreChoice {
+export interface RestoreOptions extends StoreChoice {
   readonly file: string;
   /** Put it over a store that holds entries. */
   readonly replace: boolean;
 }
 
 /** Puts the backup in; the caller makes sure that no server runs on the store. Returns how many entries it holds, and who is let in by it. */
-export async function restoreInto(wish: RestoreWish): Promise<Filled & { readonly keptAt: string | null }> {
-  if (!existsSync(wish.file)) throw new StoreRefused(`${wish.file}: no such file`);
-  const { keptAt, present } = await keepPresent(wish);
-  if (wish.database !== null) {
+export async function restoreInto(
+  options: RestoreOptions,
+): Promise<Filled & { readonly keptAt: string | null }> {
+  if (!existsSync(options.file)) throw new StoreRefused(`${options.file}: no such file`);
+  const { keptAt, present } = await keepPresent(options);
+  if (options.database !== null) {
     const { openPostgresDatabase } = await import('./postgres/open.ts');
-    const db = openPostgresDatabase(wish.database);
+    const db = openPostgresDatabase(options.database);
     try {
-      return { ...(await fillFrom(wish.file, db, present)), keptAt };
+      return { ...(await fillFrom(options.file, db, present)), keptAt };
     } finally {
       await db.destroy();
     }
   }
   // Built beside the present file and put in its place when whole: a restore that fails half-way changes nothing.
-  const fresh = join(wish.folder, 'restoring.sqlite');
+  const fresh = join(options.folder, 'restoring.sqlite');
   removeDatabase(fresh);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: openDatabase(fresh) }) });
   let filled: Filled;
   try {
     await migrate(db, 'sqlite', { backup: async () => undefined });
-    filled = await fillFrom(wish.file, db, present);
+    filled = await fillFrom(options.file, db, present);
   } finally {
     await db.destroy();
   }
-  const place = join(wish.folder, logFile);
+  const place = join(options.folder, logFile);
   removeDatabase(place);
   renameSync(fresh, place);
   return { ...filled, keptAt };
@@ -47,19 +49,19 @@ export async function restoreInto(wish: RestoreWish): Promise<Filled & { readonl
 
 /** Refuses, or copies away, what is there now. Opening also makes the tables of an empty store. */
 async function keepPresent(
-  wish: RestoreWish,
+  options: RestoreOptions,
 ): Promise<{ readonly keptAt: string | null; readonly present: Present }> {
-  const store = await openStore(wish);
+  const store = await openStore(options);
   try {
     const { pos } = await store.head();
     const present = await store.present();
     if (pos === 0) return { keptAt: null, present };
-    if (!wish.replace) {
+    if (!options.replace) {
       throw new StoreRefused(
         `the store holds entries already (${pos}): add --replace to put the backup in their place`,
       );
     }
-    const keptAt = newBackupFile(wish.folder, 'restore', wish.nowMs());
+    const keptAt = newBackupFile(options.folder, 'restore', options.nowMs());
     await store.backupTo(keptAt);
     return { keptAt, present };
   } finally {

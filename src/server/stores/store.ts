@@ -25,7 +25,7 @@ export interface Checked {
   readonly aheadMs: number;
   /** The tablet that brought another tablet's entry; null when it brought its own. */
   readonly via: string | null;
-  /** A fault found before the store was asked: the entry goes aside. */
+  /** A fault found before the store was asked: the entry is quarantined. */
   readonly fault: EntryFault | null;
 }
 
@@ -116,7 +116,7 @@ export interface Snapshot {
   readonly bytes: Uint8Array;
 }
 
-export interface Aside {
+export interface Quarantined {
   readonly id: string;
   readonly hash: string;
   readonly fault: string;
@@ -218,12 +218,12 @@ export interface Store {
   readonly ofKinds: (kinds: readonly string[], afterPos: number) => Promise<readonly StoredEntry[]>;
   readonly heads: () => Promise<readonly Head[]>;
   readonly marks: (chains: readonly { tablet: string; epoch: string }[]) => Promise<readonly Mark[]>;
-  readonly asides: () => Promise<readonly Aside[]>;
+  readonly quarantined: () => Promise<readonly Quarantined[]>;
   /**
-   * Looks once at every signature that came in under an older rule: what is none by its form goes aside, and the entry stays, sealed
+   * Looks once at every signature that came in under an older rule: what is none by its form is quarantined, and the entry stays, sealed
    * and unsigned. Returns the ids of those entries.
    */
-  readonly setSignaturesAside: (nowMs: number) => Promise<readonly string[]>;
+  readonly quarantineSignatures: (nowMs: number) => Promise<readonly string[]>;
 
   /** Enrols a tablet, or enrols it anew: not revoked any more, and its newest key is the one that counts. */
   readonly enrolTablet: (

@@ -23,9 +23,9 @@ export function tabletQueries(
   db: Kysely<Tables>,
 ): Pick<Store, 'enrolTablet' | 'tabletKeys' | 'findTablet' | 'listTablets' | 'present' | 'touchTablets'> {
   return {
-    enrolTablet: (wish, nowMs) =>
+    enrolTablet: (enrolment, nowMs) =>
       db.transaction().execute(async (tx) => {
-        const { tablet, name, publicKey } = wish;
+        const { tablet, name, publicKey } = enrolment;
         const row = { name, public_key: publicKey, enrolled_ms: nowMs, revoked_ms: null };
         await tx
           .insertInto('tablets')

@@ -203,7 +203,7 @@ export async function tap(target: Locator): Promise<void> {
 /** The watch over the line looks at the clock this often, ms. */
 const LOOK_EVERY_MS = 5000;
 
-/** Lets the watch over the line look once more, and waits until what followed from that look has been reckoned. */
+/** Lets the watch over the line look once more, and waits until what followed from that look has been computed. */
 export async function lookAgain(page: Page): Promise<void> {
   const before = await page.evaluate(() => (globalThis as { counted?: Counted }).counted?.asked ?? 0);
   await pass(page, LOOK_EVERY_MS);

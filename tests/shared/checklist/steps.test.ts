@@ -72,7 +72,7 @@ describe('checkTemplate()', () => {
 });
 
 describe('shippedChecklists', () => {
-  test('has one sound template for each purpose but `other`', () => {
+  test('has one usable template for each purpose but `other`', () => {
     expect(shippedChecklists.map((each) => each.purpose).sort()).toEqual(
       checklistPurposes.filter((purpose) => purpose !== 'other').sort(),
     );

@@ -1,7 +1,7 @@
 // What the verdict hears of a reel's floor life at the scan, and what it answers.
 
 import { expect, test } from 'vitest';
-import { floorLifeOf, openedWishes } from '../../../shared/desk/floor-life.ts';
+import { floorLifeOf, openedDrafts } from '../../../shared/desk/floor-life.ts';
 import type { ReelInHand } from '../../../shared/desk/model.ts';
 import { verifyReel } from '../../../shared/verdict/verify.ts';
 import { beginStory, started, startMs, tellPlant } from '../floor/story.ts';
@@ -88,22 +88,22 @@ test('where only the label states a level, the opened bag is an entry beside the
     questions: [],
   };
   const judged = { act: 'load', verdict: 'accepted', reel, part: 'R-100' } as const;
-  const wishes = (more: Partial<Parameters<typeof openedWishes>[1]> = {}) =>
-    openedWishes(story.floor(), { ...judged, ...more }, startMs);
-  const [wish, ...others] = wishes();
+  const drafts = (more: Partial<Parameters<typeof openedDrafts>[1]> = {}) =>
+    openedDrafts(story.floor(), { ...judged, ...more }, startMs);
+  const [draft, ...others] = drafts();
   expect(others).toEqual([]);
-  expect(wish).toMatchObject({
+  expect(draft).toMatchObject({
     kind: 'reel.aired',
     payload: { reel: 'K1', part: 'R-100', air: 'floor', msl: '3' },
   });
-  expect(wishes({ verdict: 'held' })).toHaveLength(1);
+  expect(drafts({ verdict: 'held' })).toHaveLength(1);
   for (const none of [
     { verdict: 'refused' },
     { act: 'sweep' },
     { reel: { ...reel, msl: '1' } },
     { reel: { ...reel, reel: null } },
   ] as const)
-    expect(wishes(none)).toEqual([]);
-  if (wish?.kind === 'reel.aired') story.tell('reel.aired', wish.payload);
-  expect(wishes()).toEqual([]);
+    expect(drafts(none)).toEqual([]);
+  if (draft?.kind === 'reel.aired') story.tell('reel.aired', draft.payload);
+  expect(drafts()).toEqual([]);
 });

@@ -29,12 +29,12 @@ describe('judgeReel()', () => {
       emptyDesk,
     );
     if (slot === null || reel === null) throw new Error('slot and reel are on the desk');
-    const { act, answer, wishes } = judgeReel(seen, { ...emptyDesk, slot, reel }, startMs);
+    const { act, answer, drafts } = judgeReel(seen, { ...emptyDesk, slot, reel }, startMs);
     const asked = { act, line: 'L1', setup: 'brook-top-a', slot, feeder: null, reel };
     expect(answer).toEqual(verifyReel(seen.floor, { ...asked, today: '2026-03-02', floorLife: null }));
     expect(answer.verdict).toBe('refused');
-    expect(wishes).toHaveLength(1);
-    expect(wishes[0]).toMatchObject({
+    expect(drafts).toHaveLength(1);
+    expect(drafts[0]).toMatchObject({
       kind: 'reel.verified',
       payload: { slot: 'M1-F-001', part: 'R-999', reel: 'K-NEW', verdict: 'refused', codes: [label] },
     });

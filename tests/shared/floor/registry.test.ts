@@ -7,9 +7,9 @@ import { simulateShift } from '../../../demo/simulate.ts';
 import { foldBlocks } from '../../../shared/floor/blocks.ts';
 import { foldFeeders } from '../../../shared/floor/feeder-types.ts';
 import { applyFloorEntry } from '../../../shared/floor/fold.ts';
-import { foldAirings } from '../../../shared/floor/fold-airings.ts';
 import { foldChange } from '../../../shared/floor/fold-change.ts';
 import { foldContain } from '../../../shared/floor/fold-contain.ts';
+import { foldExposures } from '../../../shared/floor/fold-exposures.ts';
 import { foldLabels } from '../../../shared/floor/fold-labels.ts';
 import { foldLoss } from '../../../shared/floor/fold-loss.ts';
 import { foldMaterial } from '../../../shared/floor/fold-material.ts';
@@ -38,7 +38,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^run\.(started|stopped|resumed|ended)$|^panels\.counted$|^entry\.corrected$/, foldRun],
   [/^panels\.|^entry\.corrected$/, foldPanels],
   [/^reel\.(calibrated|counted)$|^entry\.corrected$/, foldLoss],
-  [/^reel\.(aired|verified)$|^cart\.filled$|^hold\.cleared$|^entry\.corrected$/, foldAirings],
+  [/^reel\.(aired|verified)$|^cart\.filled$|^hold\.cleared$|^entry\.corrected$/, foldExposures],
   [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],
   [/^material\.|^blocked\.let-run$/, foldBlocks],
   [/^part\.described$|^moisture\.ruled$|^reel\.timed$|^entry\.corrected$/, foldMoisture],
@@ -59,13 +59,13 @@ function foldInRow(state: FloorState, entry: FloorEntry): void {
 
 /** What an entry changed and its kind did not name. */
 function unnamed(before: FloorState, after: FloorState, entry: FloorEntry): readonly string[] {
-  const { slots, reckoned, reels } = touchesOf(before, entry);
+  const { slots, computed, reels } = touchesOf(before, entry);
   const changed = (was: ReadonlyMap<string, unknown>, now: ReadonlyMap<string, unknown>) =>
     [...new Set([...was.keys(), ...now.keys()])].filter((key) => was.get(key) !== now.get(key));
   const onSlots = changed(before.slots, after.slots);
   const tapesOf = (state: FloorState, key: string) => JSON.stringify(state.slots.get(key)?.tapes ?? null);
   return [
-    ...onSlots.filter((key) => !slots.includes(key) && !reckoned.includes(key)),
+    ...onSlots.filter((key) => !slots.includes(key) && !computed.includes(key)),
     ...onSlots.filter((key) => !slots.includes(key) && tapesOf(before, key) !== tapesOf(after, key)),
     ...changed(before.reels, after.reels).filter((reel) => !reels.includes(reel)),
   ];
@@ -142,7 +142,7 @@ function tellAct(story: Story, { kind, picks }: Act): void {
 describe('registry', () => {
   test('entries of every kind give the state of all folds in their row, and name what they change', () => {
     const seen = new Set<string>();
-    let reckoned = 0;
+    let computed = 0;
     fc.assert(
       fc.property(fc.array(actArb, { minLength: 10, maxLength: 40 }), (acts) => {
         const story = beginStory();
@@ -154,13 +154,13 @@ describe('registry', () => {
         for (const act of acts) tellAct(story, act);
         for (const { kind } of story.entries) seen.add(kind);
         const { state, old } = foldBoth(story.entries);
-        reckoned += state.runs.size;
+        computed += state.runs.size;
         expect(state).toEqual(old);
       }),
       { numRuns: 150 },
     );
     expect([...entryKinds].filter((kind) => !seen.has(kind))).toEqual([]);
-    expect(reckoned).toBeGreaterThan(0);
+    expect(computed).toBeGreaterThan(0);
   });
 
   test('a simulated shift gives the state of all folds in their row, and names what it changes', () => {

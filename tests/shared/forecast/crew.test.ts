@@ -1,15 +1,15 @@
-// Several operators: everybody's rounds are allowed, nothing is done twice, and two never do worse than one.
+// Several operators: everybody's walks are allowed, nothing is done twice, and two never do worse than one.
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type CrewAsk, shareRounds } from '../../../shared/forecast/crew.ts';
-import { planRounds } from '../../../shared/forecast/rounds.ts';
+import { type CrewAsk, shareWalks } from '../../../shared/forecast/crew.ts';
+import { scheduleWalks } from '../../../shared/forecast/walk-schedule.ts';
 
 const crew = (
   windows: readonly (readonly [string, number, number])[],
   operators: readonly string[],
 ): CrewAsk => ({
-  rounds: {
+  walks: {
     nowMs: 0,
     walkSeconds: 60,
     eachSeconds: 40,
@@ -22,12 +22,12 @@ const crew = (
   operators,
   walkingOrder: ['M1-F-001', 'M1-F-002', 'M2-F-001', 'M2-F-002'],
 });
-const missed = (shares: ReturnType<typeof shareRounds>) =>
+const missed = (shares: ReturnType<typeof shareWalks>) =>
   shares.reduce((sum, share) => sum + share.plan.missed.length, 0);
 
-describe('shareRounds()', () => {
+describe('shareWalks()', () => {
   test('gives each a stretch of the line when both are needed', () => {
-    const shares = shareRounds(
+    const shares = shareWalks(
       crew(
         [
           ['M1-F-001', 100, 145],
@@ -44,7 +44,7 @@ describe('shareRounds()', () => {
   });
 
   test('hands a splice over when a stretch is crowded', () => {
-    const shares = shareRounds(
+    const shares = shareWalks(
       crew(
         [
           ['M1-F-001', 100, 145],
@@ -58,13 +58,13 @@ describe('shareRounds()', () => {
     expect(missed(shares)).toBe(0);
   });
 
-  test('is planRounds() for one', () => {
+  test('is scheduleWalks() for one', () => {
     const question = crew([['M1-F-001', 100, 500]], ['A']);
-    expect(shareRounds(question)[0]!.plan).toEqual(planRounds(question.rounds));
+    expect(shareWalks(question)[0]!.plan).toEqual(scheduleWalks(question.walks));
   });
 
   test('throws when nobody is there', () => {
-    expect(() => shareRounds(crew([], []))).toThrow(RangeError);
+    expect(() => shareWalks(crew([], []))).toThrow(RangeError);
   });
 
   test('does every splice once at most, and two miss no more than one', () => {
@@ -74,13 +74,13 @@ describe('shareRounds()', () => {
       .map(([slot, opens, long]) => [slot, opens, opens + long] as const);
     fc.assert(
       fc.property(fc.array(windowArb, { maxLength: 10 }), (windows) => {
-        const two = shareRounds(crew(windows, ['A', 'B']));
+        const two = shareWalks(crew(windows, ['A', 'B']));
         const seen = two.flatMap((share) => [
-          ...share.plan.rounds.flatMap((round) => round.splices.map((splice) => splice.need)),
+          ...share.plan.walks.flatMap((walk) => walk.splices.map((splice) => splice.need)),
           ...share.plan.missed.map((splice) => splice.need),
         ]);
         expect([...seen].sort((a, b) => a - b)).toEqual(windows.map((_, need) => need));
-        expect(missed(two)).toBeLessThanOrEqual(planRounds(crew(windows, ['A']).rounds).missed.length);
+        expect(missed(two)).toBeLessThanOrEqual(scheduleWalks(crew(windows, ['A']).walks).missed.length);
       }),
       { numRuns: 40 },
     );

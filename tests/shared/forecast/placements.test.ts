@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { jStat } from 'jstat';
 import { describe, expect, test } from 'vitest';
-import { visitLosses } from '../../../shared/forecast/lattice.ts';
+import { visitLosses } from '../../../shared/forecast/beta-binomial.ts';
 import {
   placementMoments,
   placementsAt,

@@ -348,7 +348,7 @@ describe('parseLabel() on a wrong keyboard layout', () => {
   });
 });
 
-describe('parseLabel() on loose codes', () => {
+describe('parseLabel() on separate codes', () => {
   it('gathers them and keeps the one without identifier', () => {
     const reading = parseLabel(['PCU-77', 'Q4000', '1TSV82', '1PMK-1', '16D20260523', '4LJP', '0815/2']);
     expect(stated(reading)).toEqual({
@@ -456,7 +456,7 @@ describe('parseLabel() on loose codes', () => {
     expect(reading.warnings).toEqual([]);
   });
 
-  it('joins an envelope and loose codes, and asks where they differ', () => {
+  it('joins an envelope and separate codes, and asks where they differ', () => {
     const reading = parseLabel([`[)>${RS}06${GS}PX${GS}Q4000${RS}${EOT}`, 'Q3000', '1TA']);
     expect(stated(reading)).toEqual({ part: 'X', lot: 'A' });
     expect(codesOf(reading)).toEqual(['conflict']);

@@ -95,7 +95,7 @@ describe('printed envelopes', () => {
   });
 });
 
-describe('printed loose codes', () => {
+describe('printed separate codes', () => {
   it.each(['code128', 'code39'])('come back from %s and are gathered', async (bcid) => {
     const texts = ['PCU-77', 'Q10000', '1TL2611', '10D2644'];
     const seen: string[] = [];

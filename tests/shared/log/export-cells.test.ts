@@ -35,7 +35,7 @@ describe('cells of an export', () => {
     const row = itemToWorkbookRow({ ...item, at: '2026-03-02T07:30:00+01:00' }, 1);
     const cell = (column: (typeof exportColumns)[number]) => row[exportColumns.indexOf(column)];
     expect(cell('at')).toEqual({ wallMs: Date.UTC(2026, 2, 2, 7, 30) });
-    // 2026-03-02 is day 46083 of a workbook's calendar (reckoned by hand: 126 years, 31 leap days, day 61, and the day that never was).
+    // 2026-03-02 is day 46083 of a workbook's calendar (computed by hand: 126 years, 31 leap days, day 61, and the day that never was).
     expect(workbookDays({ wallMs: Date.UTC(2026, 2, 2, 12) })).toBeCloseTo(46_083.5, 8);
     expect(cell('quantity')).toBe(1000);
     expect(cell('seq')).toBe(item.seq);

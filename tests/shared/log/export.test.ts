@@ -55,7 +55,7 @@ describe('exportLog()', () => {
     expect(exportLog([...log].reverse())).toEqual(inOrder);
   });
 
-  test('keeps what every wish of the filter fits', () => {
+  test('keeps what every part of the filter fits', () => {
     const rows: readonly (readonly [
       filter: Parameters<typeof exportLog>[1],
       kept: (entry: Entry) => boolean,
@@ -110,7 +110,7 @@ describe('exportLog()', () => {
 });
 
 describe('guardFormula()', () => {
-  test('puts an apostrophe before every text that a spreadsheet would reckon', () => {
+  test('puts an apostrophe before every text that a spreadsheet would compute', () => {
     // OWASP "CSV Injection": = + - @ tab CR LF and full-width forms.
     for (const first of ['=', '+', '-', '@', '\t', '\r', '\n', '＝', '＋', '－', '＠'])
       expect(guardFormula(`${first}1`)).toBe(`'${first}1`);
@@ -321,7 +321,7 @@ const changes: Readonly<Record<string, Change>> = {
 
 describe('verifyExport()', () => {
   test('holds for every filtered export of a whole log, in every form', () => {
-    const wish = fc.record(
+    const request = fc.record(
       {
         line: fc.constantFrom('L1', 'L2'),
         who: fc.constantFrom('ana', 'bo'),
@@ -332,7 +332,7 @@ describe('verifyExport()', () => {
       { requiredKeys: [] },
     );
     fc.assert(
-      fc.property(wish, (filter) => {
+      fc.property(request, (filter) => {
         const items = exportLog(log, filter);
         for (const reading of [
           parseExport(jsonOf(items)),

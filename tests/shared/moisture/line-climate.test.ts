@@ -31,7 +31,7 @@ test('without an entry the floor is 30 °C and 60 %', () => {
   expect(life('L1')?.leftSeconds).toBe(7 * 86_400);
 });
 
-test('a closed bag and an open one are reckoned in the climate of their line alone', () => {
+test('a closed bag and an open one are computed in the climate of their line alone', () => {
   const { life } = livesIn({ celsius: 30, humidity: 70 }, null);
   expect(life('L1')).toMatchObject({ isOpened: false, leftSeconds: 86_400 });
   expect(life('L1', startMs)).toMatchObject({ leftSeconds: 0.75 * 86_400, expiresMs: startMs + dayMs });
@@ -52,7 +52,7 @@ test.each([
   expect(lineClimate(floor, 'L1')).toEqual({
     entered: climate,
     isEntered: true,
-    reckoned: { celsius: 35, humidity: 90 },
+    computed: { celsius: 35, humidity: 90 },
   });
   expect(life('L1')?.leftSeconds).toBe(86_400 / 2);
 });

@@ -2,7 +2,7 @@
 // those of J-STD-033; "compared" are those that were seen in published copies.
 
 import { describe, expect, test } from 'vitest';
-import { lifeJudgedWishes } from '../../../shared/desk/floor-life.ts';
+import { lifeJudgedDrafts } from '../../../shared/desk/floor-life.ts';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import { entryId } from '../../../shared/log/entry.ts';
 import { bakeCell } from '../../../shared/moisture/bake.ts';
@@ -155,7 +155,7 @@ test('an alternate without a described package counts as the worst, not as its p
 
 test('beside a verdict the log keeps level, classes, climate, and which values were in force', () => {
   const asked = (story: ReturnType<typeof told>['story']) =>
-    lifeJudgedWishes(
+    lifeJudgedDrafts(
       story.floor(),
       {
         act: 'load',

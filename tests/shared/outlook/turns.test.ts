@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import { lineOutlook } from '../../../shared/outlook/line.ts';
 import { beginStory, counted, started, startMs, tellPlant, verified, wantedSlot } from '../floor/story.ts';
-import { lineSupply } from './reckon.ts';
+import { lineSupply } from './compute.ts';
 
 const [one, two] = ['M1-F-001', 'M1-F-002'] as const;
 
@@ -44,7 +44,7 @@ describe('slots in turn', () => {
       200, 1000,
     ]);
     // 200 parts are 100 panels; 1200 are 600.
-    // Reckoned from the last count on.
+    // Computed from the last count on.
     const fromMs = outlook.counting.lastMs;
     const seconds = outlook.slots.map((slot) => (slot.forecast.runOutMs.expected - fromMs) / 1000);
     expect(seconds[0]).toBeCloseTo(100 * outlook.pace.panelSeconds, -2);

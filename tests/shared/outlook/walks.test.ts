@@ -1,4 +1,4 @@
-// Walks of a real simulated line: nothing twice, windows kept, plans that stay put, crews that share, misses with cures.
+// Walks of a real simulated line: nothing twice, windows kept, plans that stay put, crews that share, misses with remedies.
 
 import { beforeAll, describe, expect, test } from 'vitest';
 import { lineId } from '../../../demo/setups.ts';
@@ -12,7 +12,7 @@ import { lineOutlook, type Outlook } from '../../../shared/outlook/line.ts';
 import { feederLosses } from '../../../shared/outlook/losses.ts';
 import { fullReelOf, waitingReels } from '../../../shared/outlook/supply.ts';
 import { needsOf, spliceNeed } from '../../../shared/outlook/walks.ts';
-import { lineSupply, planWalks } from './reckon.ts';
+import { lineSupply, planWalks } from './compute.ts';
 
 const startMs = 1_772_431_200_000;
 const floor: FloorState = emptyState();
@@ -34,7 +34,7 @@ beforeAll(() => {
 describe('planWalks()', () => {
   test('serves every slot in need once, or says that it is missed', () => {
     const plan = planWalks(outlook, { operators: 1 });
-    const served = plan.rounds.flatMap((round) => round.splices.map((splice) => splice.slot.slot));
+    const served = plan.walks.flatMap((walk) => walk.splices.map((splice) => splice.slot.slot));
     const missed = plan.missed.map((miss) => miss.slot.slot);
     expect([...served, ...missed].sort()).toEqual(
       needsOf(outlook)
@@ -42,12 +42,12 @@ describe('planWalks()', () => {
         .sort(),
     );
     expect(served.length).toBeGreaterThan(5);
-    expect(plan.rounds.length).toBeLessThan(served.length);
+    expect(plan.walks.length).toBeLessThan(served.length);
   });
 
   test('begins each splice inside its true window', () => {
-    for (const round of planWalks(outlook, { operators: 1 }).rounds) {
-      for (const { slot, beginsMs } of round.splices) {
+    for (const walk of planWalks(outlook, { operators: 1 }).walks) {
+      for (const { slot, beginsMs } of walk.splices) {
         const { windowMs } = slot.forecast;
         expect(beginsMs).toBeGreaterThanOrEqual(spliceNeed(slot, outlook.calendar).opensMs - 1);
         expect(beginsMs).toBeLessThanOrEqual((windowMs?.closes ?? 0) + 1);
@@ -70,11 +70,11 @@ describe('planWalks()', () => {
           calendar: workingTime([stop]),
         });
         if (!later) throw new TypeError('Cannot go on as the line must run');
-        const { rounds, missed } = planWalks(later, { operators: 2 });
-        expect(
-          rounds.filter((round) => round.startMs < stop.toMs - 1 && round.endMs > stop.fromMs + 1),
-        ).toEqual([]);
-        const at = rounds.flatMap((round) => round.splices).find((splice) => splice.slot.slot === slot);
+        const { walks, missed } = planWalks(later, { operators: 2 });
+        expect(walks.filter((walk) => walk.startMs < stop.toMs - 1 && walk.endMs > stop.fromMs + 1)).toEqual(
+          [],
+        );
+        const at = walks.flatMap((walk) => walk.splices).find((splice) => splice.slot.slot === slot);
         const truly = later.slots.find((each) => each.slot === slot)?.forecast.windowMs;
         if (at === undefined) expect(missed.map((miss) => miss.slot.slot)).toContain(slot);
         else expect(at.beginsMs).toBeLessThan(truly?.closes ?? 0);
@@ -88,8 +88,8 @@ describe('planWalks()', () => {
     const later = lineOutlook(floor, lineId, { nowMs, calendar: outlook.calendar });
     if (!later) throw new TypeError('Cannot go on as the line must run');
     const next = planWalks(later, { operators: 1, known: plan.known });
-    expect(next.known[0]?.map((round) => round.slots)).toEqual(plan.known[0]?.map((round) => round.slots));
-    const moved = next.rounds.map((round, at) => round.startMs - (plan.rounds[at]?.startMs ?? 0));
+    expect(next.known[0]?.map((walk) => walk.slots)).toEqual(plan.known[0]?.map((walk) => walk.slots));
+    const moved = next.walks.map((walk, at) => walk.startMs - (plan.walks[at]?.startMs ?? 0));
     expect(Math.max(...moved.map(Math.abs))).toBeLessThan(60_000);
   });
 
@@ -98,27 +98,27 @@ describe('planWalks()', () => {
     const two = planWalks(outlook, { operators: 2 });
     expect(two.missed.length).toBeLessThanOrEqual(one.missed.length);
     expect(two.known).toHaveLength(2);
-    expect(two.rounds.every((round) => round.operator === 0 || round.operator === 1)).toBe(true);
+    expect(two.walks.every((walk) => walk.operator === 0 || walk.operator === 1)).toBe(true);
     const held = planWalks(outlook, { operators: 2, known: two.known });
-    expect(held.known.map((rounds) => rounds.map((round) => round.slots))).toEqual(
-      two.known.map((rounds) => rounds.map((round) => round.slots)),
+    expect(held.known.map((walks) => walks.map((walk) => walk.slots))).toEqual(
+      two.known.map((walks) => walks.map((walk) => walk.slots)),
     );
   });
 
   test('leaves out what somebody sees to', () => {
     const first = needsOf(outlook)[0]?.slot ?? '';
     const plan = planWalks(outlook, { operators: 1, without: new Set([first]) });
-    expect(plan.known.flat().flatMap((round) => round.slots)).not.toContain(first);
+    expect(plan.known.flat().flatMap((walk) => walk.slots)).not.toContain(first);
   });
 
-  test('offers cures, cheapest first, where walking takes longer than the windows are open', () => {
+  test('offers remedies, cheapest first, where walking takes longer than the windows are open', () => {
     const slow: Outlook = { ...outlook, rules: { ...outlook.rules, spliceSeconds: 900, walkSeconds: 900 } };
-    const plan = planWalks(slow, { operators: 1, cures: true });
+    const plan = planWalks(slow, { operators: 1, remedies: true });
     expect(plan.missed.length).toBeGreaterThan(0);
-    const cures = plan.missed.flatMap((miss) => miss.cures);
-    expect(cures.length).toBeGreaterThan(0);
+    const remedies = plan.missed.flatMap((miss) => miss.remedies);
+    expect(remedies.length).toBeGreaterThan(0);
     for (const miss of plan.missed) {
-      const costs = miss.cures.map((cure) => cure.cost);
+      const costs = miss.remedies.map((remedy) => remedy.cost);
       expect(costs).toEqual([...costs].sort((a, b) => a - b));
     }
   });

@@ -9,7 +9,7 @@ import { exportColumns } from '../../../shared/log/export-rows.ts';
 import { verifyExport } from '../../../shared/log/export-verify.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { writeWorkbook } from '../../../shared/log/workbook.ts';
-import type { ExportWish } from '../../../shared/wire/messages.ts';
+import type { ExportRequest } from '../../../shared/wire/messages.ts';
 import { makeTicket } from '../../../src/server/codes.ts';
 import { entryCellsOfLog } from '../../../src/server/exports/entry-cells.ts';
 import { makeChain, startMs, toChecked } from '../../contract/entries.ts';
@@ -46,7 +46,7 @@ beforeAll(async () => {
 });
 afterAll(() => server.stop());
 
-const wish = (change: Partial<ExportWish>): ExportWish => ({
+const request = (change: Partial<ExportRequest>): ExportRequest => ({
   format: 'json',
   from: null,
   to: null,
@@ -54,8 +54,8 @@ const wish = (change: Partial<ExportWish>): ExportWish => ({
   ...change,
 });
 
-async function fetchExport(change: Partial<ExportWish>): Promise<Response> {
-  const { path } = await makeTicket(server.running.store, wish(change), server.running.context.nowMs());
+async function fetchExport(change: Partial<ExportRequest>): Promise<Response> {
+  const { path } = await makeTicket(server.running.store, request(change), server.running.context.nowMs());
   return fetch(server.running.url + path);
 }
 
@@ -131,10 +131,10 @@ describe('an export', () => {
   });
 
   it('is fetched once, within a minute, and not by guessing', async () => {
-    const { path } = await makeTicket(server.running.store, wish({}), server.running.context.nowMs());
+    const { path } = await makeTicket(server.running.store, request({}), server.running.context.nowMs());
     expect((await fetch(server.running.url + path)).status).toBe(200);
     expect((await fetch(server.running.url + path)).status).toBe(404);
-    const late = await makeTicket(server.running.store, wish({}), server.running.context.nowMs() - 60_001);
+    const late = await makeTicket(server.running.store, request({}), server.running.context.nowMs() - 60_001);
     expect((await fetch(server.running.url + late.path)).status).toBe(404);
     expect((await fetch(`${server.running.url}/export/guess/log.csv`)).status).toBe(404);
   });

@@ -100,11 +100,18 @@ describe('500 connections with 16 MiB each', () => {
 /** A request signed by hand. */
 async function send(
   tablet: TestTablet,
-  wish: { path: string; method?: string; told?: string | null; body?: Buffer; wire?: string; type?: string },
+  request: {
+    path: string;
+    method?: string;
+    told?: string | null;
+    body?: Buffer;
+    wire?: string;
+    type?: string;
+  },
 ): Promise<Response> {
-  const { path, method = 'POST', body = Buffer.from('{}'), wire = '3', type = 'application/json' } = wish;
+  const { path, method = 'POST', body = Buffer.from('{}'), wire = '3', type = 'application/json' } = request;
   const hash = createHash('sha256').update(body).digest('hex');
-  const { told = hash } = wish;
+  const { told = hash } = request;
   const [timeMs, nonce] = [Date.now(), newNonce()];
   const sig = await tablet.key.sign(requestText({ method, path, bodyHash: told ?? hash, timeMs, nonce }));
   const authorization = formatProof({ tablet: tablet.name, timeMs, nonce, sig });
@@ -148,20 +155,20 @@ describe('a body', () => {
 
 describe('a snapshot', () => {
   const path = '/api/snapshot?fold=f&after=0.0000000000000000';
-  const wish = { path, method: 'PUT', type: 'application/octet-stream' };
+  const request = { path, method: 'PUT', type: 'application/octet-stream' };
 
   it('that unpacks to more than the bound is refused by the server, and left by the tablet', async () => {
     const bomb = gzipSync(Buffer.alloc(snapshotUnpackedBytes + 1));
     expect(bomb.length).toBeLessThan(1024 * 1024);
     const tablet = await plant.join('t1');
-    expect(await codeOf(await send(tablet, { ...wish, body: bomb }))).toBe('body-too-large');
+    expect(await codeOf(await send(tablet, { ...request, body: bomb }))).toBe('body-too-large');
     expect(await plant.server.running.store.snapshot('f')).toBeNull();
     const stream = new Blob([bomb]).stream().pipeThrough(new DecompressionStream('gzip'));
     await expect(readUpTo(stream, snapshotUnpackedBytes)).rejects.toThrow(RangeError);
   }, 30_000);
 
   it('that is no gzip is refused', async () => {
-    expect(await codeOf(await send(await plant.join('t1'), { ...wish, body: Buffer.from('plain') }))).toBe(
+    expect(await codeOf(await send(await plant.join('t1'), { ...request, body: Buffer.from('plain') }))).toBe(
       'bad-body',
     );
   });
@@ -182,7 +189,7 @@ describe('one tablet', () => {
     expect(pushedSchema.parse(await taken.json()).serverEpoch).toBe(plant.server.running.context.serverEpoch);
   });
 
-  it('whose entries keep going aside is refused in the end', async () => {
+  it('whose entries keep being quarantined is refused in the end', async () => {
     const evil = await plant.join('evil');
     let code = '';
     for (let round = 0; code === '' && round < 20; round += 1) {
@@ -226,7 +233,7 @@ describe('`createQuotas()`', () => {
     expect(quotas.waitMs('b')).toBe(0);
     nowMs += 12_000;
     expect(quotas.waitMs('a')).toBe(0);
-    quotas.spend('b', { asides: 5_000 });
+    quotas.spend('b', { quarantined: 5_000 });
     expect(quotas.waitMs('b')).toBeGreaterThan(0);
   });
 });

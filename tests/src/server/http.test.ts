@@ -43,7 +43,7 @@ interface Signed {
 }
 
 /** A request signed by hand, so that each part can be wrong on purpose. */
-async function send(wish: Signed = {}): Promise<Response> {
+async function send(options: Signed = {}): Promise<Response> {
   const {
     path = '/api/push',
     method = 'POST',
@@ -51,19 +51,19 @@ async function send(wish: Signed = {}): Promise<Response> {
     as = tablet,
     timeMs = Date.now(),
     nonce = newNonce(),
-  } = wish;
+  } = options;
   const bytes = typeof body === 'string' ? new TextEncoder().encode(body) : body;
   const text = requestText({
-    method: wish.signed?.method ?? method,
-    path: wish.signed?.path ?? path,
+    method: options.signed?.method ?? method,
+    path: options.signed?.path ?? path,
     bodyHash: await sha256(
-      wish.signed?.body === undefined ? bytes : new TextEncoder().encode(wish.signed.body),
+      options.signed?.body === undefined ? bytes : new TextEncoder().encode(options.signed.body),
     ),
     timeMs,
     nonce,
   });
   const authorization = formatProof({
-    tablet: wish.name ?? as.name,
+    tablet: options.name ?? as.name,
     timeMs,
     nonce,
     sig: await as.key.sign(text),
@@ -72,7 +72,7 @@ async function send(wish: Signed = {}): Promise<Response> {
     'reelward-wire': '1',
     'content-type': 'application/json',
     authorization,
-    ...wish.headers,
+    ...options.headers,
   };
   const init: RequestInit = { method, headers };
   if (method !== 'GET') init.body = bytes as Uint8Array<ArrayBuffer>;
@@ -171,8 +171,8 @@ describe('a request', () => {
       'person-unproven',
     ],
   ];
-  it.each(rows)('%s is refused', async (_, wish, status, code) => {
-    const response = await send(wish);
+  it.each(rows)('%s is refused', async (_, options, status, code) => {
+    const response = await send(options);
     expect([response.status, await codeOf(response)]).toEqual([status, code]);
   });
 
@@ -227,7 +227,7 @@ describe('a request', () => {
       fc.string({ unit: 'binary', maxLength: 200 }),
       fc
         .record({ sentMs: fc.anything(), entries: fc.array(fc.anything(), { maxLength: 3 }) })
-        .map((wish) => JSON.stringify(wish) ?? ''),
+        .map((options) => JSON.stringify(options) ?? ''),
     );
     const paths = [
       '/api/push',
@@ -269,7 +269,7 @@ describe('a request', () => {
     ['changed after it was sealed', { payload: { text: 'other' } }, 'hash-differs'],
     ['with no signature', { sig: null }, 'signature-missing'],
     ['with a signature of something else', { sig: 'A'.repeat(86) }, 'signature-differs'],
-  ] as const)('with an entry %s puts it aside and says so', async (_, change, fault) => {
+  ] as const)('with an entry %s quarantines it and says so', async (_, change, fault) => {
     const [entry] = makeChain({ tablet: 't1', epoch: fault, count: 1 });
     const response = await send({ body: page([{ ...(await signed(entry as Entry)), ...change }]) });
     expect(response.status).toBe(200);
@@ -320,7 +320,7 @@ describe('a request', () => {
     expect(pushed).toMatchObject({ acks: [{ epoch: 'older', seq: 1 }], faults: [] });
   });
 
-  it('dated two hours ahead goes aside, and an older tablet is told so in a word that it knows', async () => {
+  it('dated two hours ahead is quarantined, and an older tablet is told so in a word that it knows', async () => {
     const [entry] = makeChain({ tablet: 't1', epoch: 'far', count: 1, atMs: Date.now() + 7_200_000 });
     const body = page([await signed(entry as Entry)]);
     const faultIn = async (wire: string) =>

@@ -274,76 +274,76 @@ describe('`checkWho()` without the server', () => {
     ...change,
   });
   const away = async () => (await newTablet('x', 'http://127.0.0.1:9', clock)).caller;
-  const wish = (badge: string | null, pin: string | null) => ({ badge, pin, person: null });
+  const claim = (badge: string | null, pin: string | null) => ({ badge, pin, person: null });
   beforeEach(() => seen.clear());
 
   it('asks the server first, and says that it was asked', async () => {
-    const found = await checkWho(wish('B-2', '2222'), parts({ caller: tablet.caller }));
+    const found = await checkWho(claim('B-2', '2222'), parts({ caller: tablet.caller }));
     expect(found).toMatchObject({
       ok: true,
       value: { person: 'p2', checkedOffline: false, pinChecked: true },
     });
     expect(seen.get('p2')).toMatchObject({ wrong: 0 });
-    const wrong = await checkWho(wish('B-2', '9999'), parts({ caller: tablet.caller }));
+    const wrong = await checkWho(claim('B-2', '9999'), parts({ caller: tablet.caller }));
     expect(wrong).toMatchObject({ ok: false, error: { code: 'pin-wrong', triesLeft: 4 } });
-    expect(await checkWho(wish('B-99', null), parts({ caller: tablet.caller }))).toMatchObject({
+    expect(await checkWho(claim('B-99', null), parts({ caller: tablet.caller }))).toMatchObject({
       error: { code: 'badge-unknown' },
     });
   });
 
   it('checks a person seen on this tablet within three days, and says that it was offline', async () => {
     const caller = await away();
-    expect(await checkWho(wish('B-2', '2222'), parts({ caller }))).toMatchObject({
+    expect(await checkWho(claim('B-2', '2222'), parts({ caller }))).toMatchObject({
       error: { code: 'not-seen-here' },
     });
-    await checkWho(wish('B-2', '2222'), parts({ caller: tablet.caller }));
-    expect(await checkWho(wish('B-2', '2222'), parts({ caller }))).toMatchObject({
+    await checkWho(claim('B-2', '2222'), parts({ caller: tablet.caller }));
+    expect(await checkWho(claim('B-2', '2222'), parts({ caller }))).toMatchObject({
       ok: true,
       value: { person: 'p2', checkedOffline: true, pinChecked: true, session: null },
     });
     clock.shiftMs += offlineLifeMs + 60_000;
-    expect(await checkWho(wish('B-2', '2222'), parts({ caller }))).toMatchObject({
+    expect(await checkWho(claim('B-2', '2222'), parts({ caller }))).toMatchObject({
       error: { code: 'seen-too-long-ago' },
     });
-    expect(await checkWho(wish('B-2', null), parts({ caller }))).toMatchObject({
+    expect(await checkWho(claim('B-2', null), parts({ caller }))).toMatchObject({
       ok: true,
       value: { pinChecked: false },
     });
   });
 
   it('locks after five wrong PINs and counts each before it is looked at', async () => {
-    await checkWho(wish('B-1', '1111'), parts({ caller: tablet.caller }));
+    await checkWho(claim('B-1', '1111'), parts({ caller: tablet.caller }));
     const caller = await away();
     const codes = [];
     for (let at = 0; at < pinTries; at += 1) {
-      const answer = await checkWho(wish('B-1', '0000'), parts({ caller }));
+      const answer = await checkWho(claim('B-1', '0000'), parts({ caller }));
       codes.push(answer.ok ? 'ok' : answer.error.code);
     }
     expect(codes).toEqual(['pin-wrong', 'pin-wrong', 'pin-wrong', 'pin-wrong', 'locked']);
-    expect(await checkWho(wish('B-1', '1111'), parts({ caller }))).toMatchObject({
+    expect(await checkWho(claim('B-1', '1111'), parts({ caller }))).toMatchObject({
       error: { code: 'locked' },
     });
     clock.shiftMs += pinLockMs + 1;
-    expect(await checkWho(wish('B-1', '1111'), parts({ caller }))).toMatchObject({ ok: true });
+    expect(await checkWho(claim('B-1', '1111'), parts({ caller }))).toMatchObject({ ok: true });
     // The plug pulled while a PIN is being checked does not give the try back.
     const derive = async () => {
       expect(seen.get('p1')?.wrong).toBe(1);
       return '';
     };
-    await checkWho(wish('B-1', '0000'), parts({ caller, derive }));
+    await checkWho(claim('B-1', '0000'), parts({ caller, derive }));
   });
 
   it('of a tablet that was never enrolled asks its own log', async () => {
-    expect(await checkWho(wish('B-2', '2222'), parts())).toMatchObject({
+    expect(await checkWho(claim('B-2', '2222'), parts())).toMatchObject({
       ok: true,
       value: { checkedOffline: true },
     });
-    expect(await checkWho(wish('B-4', null), parts())).toMatchObject({
+    expect(await checkWho(claim('B-4', null), parts())).toMatchObject({
       ok: true,
       value: { pinChecked: false },
     });
-    expect(await checkWho(wish('B-4', '1'), parts())).toMatchObject({ error: { code: 'pin-not-set' } });
-    expect(await checkWho(wish('B-9', '1'), parts())).toMatchObject({ error: { code: 'badge-unknown' } });
+    expect(await checkWho(claim('B-4', '1'), parts())).toMatchObject({ error: { code: 'pin-not-set' } });
+    expect(await checkWho(claim('B-9', '1'), parts())).toMatchObject({ error: { code: 'badge-unknown' } });
     expect(await checkWho({ badge: null, person: 'p1', pin: null }, parts())).toMatchObject({
       error: { code: 'badge-or-pin-wanted' },
     });

@@ -57,7 +57,7 @@ describe('a signature that is none', () => {
     await until("the honest tablet's entries", async () => (await onServer()).length === 2);
   });
 
-  it('that an older version took is set aside at the start, and everybody reads the entry as it was sealed', async () => {
+  it('that an older version took is quarantined at the start, and everybody reads the entry as it was sealed', async () => {
     const honest = await plant.join('honest');
     const chain = makeChain({ tablet: 'old', count: 3, kind: 'person.added' });
     const forged = chain.map(
@@ -69,15 +69,15 @@ describe('a signature that is none', () => {
     const rows = await onServer();
     expect(rows.map((row) => row.payload)).toEqual(chain.map((one) => one.payload));
     expect(rows.map((row) => row.sig)).toEqual([null, null, null]);
-    const asides = await plant.server.running.store.asides();
-    expect(asides.map(({ id }) => id).sort()).toEqual(['old/e1/1', 'old/e1/2']);
-    expect(asides.map(({ text }) => (JSON.parse(text) as Entry).sig).sort()).toEqual(
+    const quarantined = await plant.server.running.store.quarantined();
+    expect(quarantined.map(({ id }) => id).sort()).toEqual(['old/e1/1', 'old/e1/2']);
+    expect(quarantined.map(({ text }) => (JSON.parse(text) as Entry).sig).sort()).toEqual(
       [breaksOut, takesOver].sort(),
     );
     honest.start();
     await until('the log', () => honest.log.entries().length === 3);
     await plant.server.restart();
-    expect(await plant.server.running.store.asides()).toHaveLength(2);
+    expect(await plant.server.running.store.quarantined()).toHaveLength(2);
   });
 
   it('whatever it is, leaves a stored row that gives back the text that was sealed', () => {
@@ -126,7 +126,7 @@ describe('a clock that is out of all bounds', () => {
     expect(isPlainEntry(dated(hlc))).toBe(false);
   });
 
-  it('or two hours ahead goes aside under a fault of its own, and half an hour ahead is taken and told', async () => {
+  it('or two hours ahead is quarantined under a fault of its own, and half an hour ahead is taken and told', async () => {
     const evil = await plant.join('evil');
     const far = await push(evil, dated({ ms: Date.now() + 2 * 3_600_000, n: 0 }));
     expect(far).toMatchObject({
@@ -150,7 +150,7 @@ describe('a clock that is out of all bounds', () => {
     await until('the honest entry', async () => (await onServer()).length === 1);
     await until('a round', () => honest.status()?.phase === 'live');
     expect(honest.log.entries()).toHaveLength(1);
-    expect((await plant.server.running.store.asides()).map(({ id, fault }) => [id, fault])).toEqual([
+    expect((await plant.server.running.store.quarantined()).map(({ id, fault }) => [id, fault])).toEqual([
       ['evil/e1/1', 'clock-ahead'],
     ]);
   });
@@ -198,7 +198,7 @@ describe('entries that fail to be written', () => {
 });
 
 describe('a tablet that pulls', () => {
-  it('sets one bad entry aside, tells it, and takes the rest', async () => {
+  it('quarantines one bad entry, tells it, and takes the rest', async () => {
     const { fetch: reach } = globalThis;
     const [a, b] = [await plant.join('a'), await plant.join('b')];
     a.log.write(4);
@@ -224,7 +224,7 @@ describe('a tablet that pulls', () => {
     b.start();
     await until('the rest', () => b.log.entries().length === 2);
     expect(b.log.entries().map(({ seq }) => seq)).toEqual([1, 4]);
-    expect(b.status()?.setAside).toBe(4);
+    expect(b.status()?.quarantinedHere).toBe(4);
     expect(b.status()?.reason).toBeNull();
   });
 });

@@ -22,7 +22,7 @@ const offer = (tablet: TestTablet) =>
   tablet.caller.call('/api/offer', offeredSchema, { json: { heads: [] } });
 
 describe('a restore', () => {
-  const wish = (folder: string, file: string) => ({
+  const options = (folder: string, file: string) => ({
     file,
     folder,
     database: null,
@@ -40,7 +40,7 @@ describe('a restore', () => {
     await plant.server.running.store.revokeTablet('stolen', Date.now());
     let letIn: readonly unknown[] = [];
     await plant.server.restart(async () => {
-      ({ letIn } = await restoreInto(wish(plant.server.folder, file)));
+      ({ letIn } = await restoreInto(options(plant.server.folder, file)));
     });
     const answerTo = async (tablet: TestTablet) => {
       const answer = await offer(tablet);
@@ -63,7 +63,7 @@ describe('a restore', () => {
     const file = join(plant.server.folder, 'copy.sqlite');
     await plant.server.running.store.backupTo(file);
     const other = newFolder();
-    const { letIn } = await restoreInto(wish(other.path, file));
+    const { letIn } = await restoreInto(options(other.path, file));
     expect(letIn.map(({ tablet }) => tablet)).toEqual(['one', 'two']);
     const store = await openStore({ folder: other.path, database: null, nowMs: Date.now });
     expect(await store.takeOneTime(hashOf(code.replace('-', '')), 'enrol', Date.now())).toBeNull();
@@ -77,7 +77,7 @@ describe('a restore', () => {
     await plant.server.running.store.backupTo(file);
     expect(readFileSync(file).includes('PRIVATE KEY')).toBe(false);
     await plant.server.restart(async () => {
-      await restoreInto(wish(plant.server.folder, file));
+      await restoreInto(options(plant.server.folder, file));
     });
     expect(plant.server.running.context.key.publicKey).toBe(key);
   });

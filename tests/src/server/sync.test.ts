@@ -156,7 +156,7 @@ describe('startSync()', () => {
     expect(verifyChains(log.slice(0, 4), { checkpoints: point.heads }).firstBroken?.fault).toBe('truncated');
   });
 
-  it('tells that an entry was put aside, and keeps the rest of that chain on the tablet', async () => {
+  it('tells that an entry was quarantined, and keeps the rest of that chain on the tablet', async () => {
     const a = await plant.join('a');
     a.log.write(2);
     const [, second] = a.log.entries();
@@ -167,12 +167,15 @@ describe('startSync()', () => {
         (await entriesAfter(...args)).map((entry) => (entry.seq === 2 ? forged : entry)),
     });
     a.start();
-    await until('the news', () => (a.status()?.aside.length ?? 0) > 0);
-    expect(a.status()?.aside).toEqual(['a/e1/2 hash-differs']);
+    await until('the news', () => (a.status()?.quarantined.length ?? 0) > 0);
+    expect(a.status()?.quarantined).toEqual(['a/e1/2 hash-differs']);
     expect(await onServer()).toHaveLength(1);
-    expect((await plant.server.running.store.asides()).map((aside) => [aside.id, aside.fault])).toEqual([
-      ['a/e1/2', 'hash-differs'],
-    ]);
+    expect(
+      (await plant.server.running.store.quarantined()).map((quarantined) => [
+        quarantined.id,
+        quarantined.fault,
+      ]),
+    ).toEqual([['a/e1/2', 'hash-differs']]);
   });
 
   it('syncs with a tablet clock that is a day off, and the server tells the drift without refusing', async () => {

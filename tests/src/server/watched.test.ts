@@ -87,7 +87,7 @@ describe('a full disk', () => {
 describe('a store', () => {
   const file = () => join(plant.server.folder, 'log.sqlite');
 
-  it('that is sound is found so', async () => {
+  it('that is intact is found so', async () => {
     await push(await plant.join('t1'), 300);
     await plant.server.running.context.health.look();
     expect(await health()).toMatchObject({ ok: true });

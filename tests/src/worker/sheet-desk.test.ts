@@ -9,11 +9,11 @@ import { createSheetDesk } from '../../../src/worker/sheet-desk.ts';
 import type {
   SheetReply,
   SheetRequest,
+  SheetSettings,
   SheetSource,
-  SheetWishes,
 } from '../../../src/worker/sheet-protocol.ts';
 
-const wishes: SheetWishes = {
+const settings: SheetSettings = {
   columns: null,
   placementColumns: null,
   remembered: {},
@@ -50,7 +50,7 @@ async function ask(
   more: Partial<SheetRequest> = {},
   desk = newDesk(),
 ): Promise<SheetReply> {
-  return desk.read({ id: 7, sheet, placements: null, wishes, ...more }, () => undefined);
+  return desk.read({ id: 7, sheet, placements: null, settings, ...more }, () => undefined);
 }
 
 async function read(sheet: SheetSource, more: Partial<SheetRequest> = {}, desk = newDesk()) {
@@ -102,7 +102,7 @@ describe('what can be read', () => {
     expect(summary.pages).toEqual(['Cover', 'Slots']);
     expect(summary.page).toBe(1);
     expect(summary.slots).toMatchObject([{ slot: 'M1-F-001', perPanel: 4, pitch: 2 }]);
-    const cover = await read(book, { wishes: { ...wishes, page: 0 } });
+    const cover = await read(book, { settings: { ...settings, page: 0 } });
     expect(cover.slots).toMatchObject([{ slot: 'M9-F-001', part: 'Z' }]);
   });
 
@@ -110,7 +110,7 @@ describe('what can be read', () => {
     const sheet = text('Slot,Part\nM1-F-001,BW-10023\nM1-F-002,BW-10107\n');
     const summary = await read(sheet, {
       placements: fixture('placements-comma.csv'),
-      wishes: { ...wishes, scope: 'both', boardsPerPanel: 2 },
+      settings: { ...settings, scope: 'both', boardsPerPanel: 2 },
     });
     expect(summary.placements?.placements).toBeGreaterThan(0);
     expect(summary.slots[0]?.perPanel).toBe(8); // four on one board, two boards
@@ -119,7 +119,7 @@ describe('what can be read', () => {
 
   test('machine and bank of a sheet that names none', async () => {
     const summary = await read(text('Slot,Part\n1,A\n14,B\n'), {
-      wishes: { ...wishes, machine: 'm2', bank: 'rear' },
+      settings: { ...settings, machine: 'm2', bank: 'rear' },
     });
     expect(summary.slots.map(({ slot }) => slot)).toEqual(['M2-R-001', 'M2-R-014']);
   });
@@ -131,16 +131,18 @@ describe('columns', () => {
   test('a choice by hand comes before the guess', async () => {
     expect((await read(text(sheet))).slots[0]?.perPanel).toBeNull();
     const columns = { slot: ['Address'], part: ['Item'], perPanel: ['Units'] };
-    expect((await read(text(sheet), { wishes: { ...wishes, columns } })).slots[0]?.perPanel).toBe(4);
+    expect((await read(text(sheet), { settings: { ...settings, columns } })).slots[0]?.perPanel).toBe(4);
   });
 
   test('what was remembered for these headers is used, and said', async () => {
     const { key } = await read(text(sheet));
     const remembered = { [key]: { slot: 'Address', part: 'Item', perPanel: 'Units' } };
-    const summary = await read(text(sheet), { wishes: { ...wishes, remembered } });
+    const summary = await read(text(sheet), { settings: { ...settings, remembered } });
     expect(summary.isRemembered).toBe(true);
     expect(summary.slots[0]?.perPanel).toBe(4);
-    const other = await read(text(sheet.replace('Units', 'Amount')), { wishes: { ...wishes, remembered } });
+    const other = await read(text(sheet.replace('Units', 'Amount')), {
+      settings: { ...settings, remembered },
+    });
     expect(other.isRemembered).toBe(false);
   });
 });
@@ -188,7 +190,7 @@ test('a source is parsed once, and again where another took its place', async ()
   const steps: string[] = [];
   const desk = newDesk();
   const tell = async (sheet: SheetSource) => {
-    await desk.read({ id: 1, sheet, placements: null, wishes }, (reply) => {
+    await desk.read({ id: 1, sheet, placements: null, settings }, (reply) => {
       if (reply.kind === 'step') steps.push(reply.step);
     });
     return steps.splice(0);

@@ -39,8 +39,8 @@ function Steps({ list, desk, template }: ChecklistPanelProps & { readonly templa
   const mayTakeBack = changeover ? changeover.releasedMs === null : list.closedMs === null;
   const isHere = list.tablet === app.store.identity.tablet;
   const { checklist, line } = list;
-  const write = (wish: Parameters<typeof app.write>[0][number]): Promise<boolean> =>
-    app.write([wish]).then(
+  const write = (draft: Parameters<typeof app.write>[0][number]): Promise<boolean> =>
+    app.write([draft]).then(
       () => true,
       () => false, // shown by the fault screen
     );

@@ -1,4 +1,4 @@
-// The minutes that an order is reckoned with, each with where it comes from. Set by hand they stay; emptied, they are learnt again.
+// The minutes that an order is computed with, each with where it comes from. Set by hand they stay; emptied, they are learnt again.
 
 import { orderWords } from '../../words/order.ts';
 import { formatCount, say } from '../../words/words.ts';

@@ -2,7 +2,7 @@
 
 import type { Docking } from '../../../../shared/changeover/docking.ts';
 import { unloadedFacts } from '../../../../shared/desk/unloaded.ts';
-import type { Wish } from '../../../../shared/floor/kinds.ts';
+import type { DraftEntry } from '../../../../shared/floor/kinds.ts';
 import { recognise } from '../../../../shared/floor/recognise.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import type { Scan } from '../../../../shared/labels/scan.ts';
@@ -20,7 +20,7 @@ export function dockingEntries(
   floor: FloorState,
   cart: string,
   more: { readonly line: string; readonly setup: string; readonly docking: Docking },
-): readonly Wish[] {
+): readonly DraftEntry[] {
   const { line, setup, docking } = more;
   return [
     ...docking.off.map((loaded) => ({

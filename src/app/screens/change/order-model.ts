@@ -72,7 +72,7 @@ function definedOnly(byHand: { readonly [name in HandlingName]?: number | undefi
   return set;
 }
 
-/** Minutes that a changeover is reckoned with. */
+/** Minutes that a changeover is computed with. */
 export const handlingNames = ['putIn', 'takeOut', 'perChange'] as const;
 export type HandlingName = (typeof handlingNames)[number];
 
@@ -90,7 +90,7 @@ export interface HandlingMinutes {
   readonly learnt: Learnt | null;
 }
 
-/** The minutes to reckon with: set by hand, else learnt, else common practice. */
+/** The minutes to compute with: set by hand, else learnt, else common practice. */
 export function handlingOf(
   list: OrderList,
   learnt: LearntHandling | null,

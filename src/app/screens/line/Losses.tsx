@@ -3,10 +3,10 @@
 import { useState } from 'preact/hooks';
 import { UNLIKELY_LOSS } from '../../../../shared/floor/remaining.ts';
 import {
-  asideLosses,
   type FeederLoss,
   knownLosses,
   risingFeeders,
+  unlikelyLosses,
 } from '../../../../shared/outlook/losses.ts';
 import { useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
@@ -48,15 +48,15 @@ export function RisingLosses({ line }: { readonly line: string }) {
 }
 
 /** Reels that showed more than any feeder loses: what they showed is said, and not learnt. */
-function SetAside({ line, zone }: { readonly line: string; readonly zone: string }) {
+function UnlikelyLosses({ line, zone }: { readonly line: string; readonly zone: string }) {
   const words = say(countWords);
-  const aside = asideLosses(useFloor(), line);
-  if (aside.length === 0) return null;
+  const unlikely = unlikelyLosses(useFloor(), line);
+  if (unlikely.length === 0) return null;
   return (
     <div data-testid="loss-aside">
-      <p class="chip care">? {words.setAside(formatCount(aside.length), formatShare(UNLIKELY_LOSS))}</p>
+      <p class="chip care">? {words.leftOut(formatCount(unlikely.length), formatShare(UNLIKELY_LOSS))}</p>
       <ul class="evidence">
-        {aside.slice(0, 20).map(({ from, share }) => (
+        {unlikely.slice(0, 20).map(({ from, share }) => (
           <li key={from.chain}>
             {formatDay(from.atMs, zone)} · <span class="code">{from.slot}</span> ·{' '}
             {words.evidenceLine(
@@ -134,7 +134,7 @@ export function Losses({ line }: { readonly line: string }) {
           )}
         </div>
       ))}
-      {unfolded && <SetAside line={line} zone={zone} />}
+      {unfolded && <UnlikelyLosses line={line} zone={zone} />}
     </details>
   );
 }

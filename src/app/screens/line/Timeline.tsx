@@ -123,9 +123,9 @@ interface Band {
 }
 
 function bandOf(walks: WalkPlan | null, slot: string): Band | null {
-  const at = walks?.rounds.findIndex((round) => round.splices.some((splice) => splice.slot.slot === slot));
-  const round = at === undefined || at < 0 ? undefined : walks?.rounds[at];
-  return at === undefined || !round ? null : { number: at + 1, startMs: round.startMs, endMs: round.endMs };
+  const at = walks?.walks.findIndex((walk) => walk.splices.some((splice) => splice.slot.slot === slot));
+  const walk = at === undefined || at < 0 ? undefined : walks?.walks[at];
+  return at === undefined || !walk ? null : { number: at + 1, startMs: walk.startMs, endMs: walk.endMs };
 }
 
 interface Geometry {
@@ -182,7 +182,7 @@ function SlotRow(props: {
         {band !== null && toX(band.startMs) < width && (
           <span
             class="walkband"
-            title={words.round(band.number)}
+            title={words.walk(band.number)}
             style={{
               // As wide as its number at least, and within the strip.
               left: `${Math.max(0, Math.min(toX(band.startMs), width - WALK_MIN_PX))}px`,

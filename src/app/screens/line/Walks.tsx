@@ -1,11 +1,11 @@
 // The next walks along the line, whose they are, and what no walk reaches with what would save it.
 
-import type { Cure } from '../../../../shared/forecast/cure.ts';
+import type { Remedy } from '../../../../shared/forecast/remedy.ts';
 import type { Outlook } from '../../../../shared/outlook/line.ts';
 import {
-  CURED,
   type PlannedMiss,
-  type PlannedRound,
+  type PlannedWalk,
+  REMEDIES_FOR,
   type WalkPlan,
 } from '../../../../shared/outlook/walks.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -32,22 +32,22 @@ export function Walks(props: {
   const words = say(lineWords);
   const zone = floor.lines.get(outlook.line)?.zone ?? 'UTC';
   const operators = floor.crews.get(outlook.line) ?? 1;
-  const rounds = walks?.rounds ?? [];
+  const planned = walks?.walks ?? [];
   return (
     <section class="walks" data-testid="walks" aria-label={words.walksTitle}>
       <div class="row">
         <h2>{words.walksTitle}</h2>
-        <span class="soft grow">{rounds.length > SHOWN && words.walkMore(rounds.length - SHOWN)}</span>
+        <span class="soft grow">{planned.length > SHOWN && words.walkMore(planned.length - SHOWN)}</span>
         <CrewChoice line={outlook.line} operators={operators} />
       </div>
-      {rounds.length === 0 && <p class="soft">{words.walkNone}</p>}
+      {planned.length === 0 && <p class="soft">{words.walkNone}</p>}
       <ol>
-        {rounds.slice(0, SHOWN).map((round, index) => (
+        {planned.slice(0, SHOWN).map((walk, index) => (
           <Walk
-            key={round.splices.map((splice) => splice.slot.slot).join()}
-            {...{ round, zone, hold }}
+            key={walk.splices.map((splice) => splice.slot.slot).join()}
+            {...{ walk, zone, hold }}
             number={index + 1}
-            person={operators > 1 ? round.operator + 1 : null}
+            person={operators > 1 ? walk.operator + 1 : null}
           />
         ))}
       </ol>
@@ -86,7 +86,7 @@ function CrewChoice({ line, operators }: { readonly line: string; readonly opera
 }
 
 function Walk(props: {
-  readonly round: PlannedRound;
+  readonly walk: PlannedWalk;
   readonly number: number;
   readonly person: number | null;
   readonly zone: string;
@@ -94,15 +94,15 @@ function Walk(props: {
 }) {
   const app = useApp();
   const words = say(lineWords);
-  const { round, zone, person } = props;
-  const inSeconds = (round.startMs - app.nowMs.value) / 1000;
+  const { walk, zone, person } = props;
+  const inSeconds = (walk.startMs - app.nowMs.value) / 1000;
   const isNow = inSeconds <= 30;
-  const slots = round.splices.map((splice) => splice.slot.slot);
+  const slots = walk.splices.map((splice) => splice.slot.slot);
   return (
     <li class={isNow ? 'now' : ''} data-testid={`walk-${props.number}`}>
       <span class="number">{props.number}</span>
       <span class="when-walk">
-        <b>{isNow ? words.walkNow : words.walkAt(formatTime(round.startMs, zone), formatSpan(inSeconds))}</b>
+        <b>{isNow ? words.walkNow : words.walkAt(formatTime(walk.startMs, zone), formatSpan(inSeconds))}</b>
         <span class="soft">
           {person !== null && `${words.walkOf(person)} · `}
           {words.walkSplices(slots.length)}
@@ -130,33 +130,33 @@ function Misses(props: {
         ▲ {words.missTitle}
         {hold !== null && ` ${hold}`}
       </h3>
-      {missed.slice(0, CURED).map((miss) => (
+      {missed.slice(0, REMEDIES_FOR).map((miss) => (
         <div class="listed" key={miss.slot.slot}>
           <b class="code">{miss.slot.slot}</b>
           <span>{words.miss[miss.reason](sayMoment(miss.byMs, at))}</span>
           <ul>
-            {miss.cures.map((cure, index) => (
-              <li key={cure.kind}>
-                {index === 0 ? <b>{cureText(cure, at)}</b> : words.orCure(cureText(cure, at))}
+            {miss.remedies.map((remedy, index) => (
+              <li key={remedy.kind}>
+                {index === 0 ? <b>{remedyText(remedy, at)}</b> : words.orRemedy(remedyText(remedy, at))}
               </li>
             ))}
-            {miss.cures.length === 0 && <li>{words.noCure}</li>}
+            {miss.remedies.length === 0 && <li>{words.noRemedy}</li>}
           </ul>
         </div>
       ))}
-      {missed.length > CURED && <p>{words.missMore(missed.length - CURED)}</p>}
+      {missed.length > REMEDIES_FOR && <p>{words.missMore(missed.length - REMEDIES_FOR)}</p>}
     </div>
   );
 }
 
-function cureText(cure: Cure, at: Beheld): string {
-  const { cures } = say(lineWords);
-  switch (cure.kind) {
+function remedyText(remedy: Remedy, at: Beheld): string {
+  const { remedies } = say(lineWords);
+  switch (remedy.kind) {
     case 'cutEarly':
-      return cures.cutEarly(cure.wastedParts, sayMoment(cure.beginsMs, at));
+      return remedies.cutEarly(remedy.wastedParts, sayMoment(remedy.beginsMs, at));
     case 'secondPerson':
-      return cures.secondPerson(sayMoment(cure.startMs, at));
+      return remedies.secondPerson(sayMoment(remedy.startMs, at));
     case 'secondSlot':
-      return cures.secondSlot(sayMoment(cure.byMs, at));
+      return remedies.secondSlot(sayMoment(remedy.byMs, at));
   }
 }

@@ -2,7 +2,7 @@
 
 import { useState } from 'preact/hooks';
 import { blockedTapes } from '../../../../shared/floor/blocks.ts';
-import type { SetupSlot, Wish } from '../../../../shared/floor/kinds.ts';
+import type { DraftEntry, SetupSlot } from '../../../../shared/floor/kinds.ts';
 import { type SlotEstimate, slotEstimate } from '../../../../shared/floor/remaining.ts';
 import { type FloorState, type SlotState, slotKey } from '../../../../shared/floor/state.ts';
 import { wantedOn } from '../../../../shared/floor/wanted.ts';
@@ -54,7 +54,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
 
   function recount(taken: TakenCount): void {
     if (!loaded) return;
-    app.write([...recountWishes(floor, loaded, taken)]).then(
+    app.write([...recountDrafts(floor, loaded, taken)]).then(
       () => {
         const text = say(countWords).saved(slot, formatCount(taken.quantity), spread(taken.sd));
         app.notice.value = { tone: 'plain', text };
@@ -144,7 +144,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
 }
 
 /** The count is of all that the slot still has, joined tapes included: it stands on the newest reel. */
-function recountWishes(floor: FloorState, loaded: SlotState, taken: TakenCount): readonly Wish[] {
+function recountDrafts(floor: FloorState, loaded: SlotState, taken: TakenCount): readonly DraftEntry[] {
   const { line, slot } = loaded;
   const { quantity, sd, basis, calibration } = taken;
   const run = floor.current.get(line) ?? null;

@@ -71,9 +71,12 @@ function lossSentence(app: App, entry: string): { readonly text: string; readonl
     if (!reel) continue;
     const shown = toEvidence(reel);
     if (!shown) {
-      const aside = unlikelyLoss(reel);
-      if (aside === null) return { text: words.moreThanGone, isWrong: true };
-      const facts = { feeder: reel.feeder === '' ? reel.slot : reel.feeder, share: formatShare(aside) };
+      const unlikelyShare = unlikelyLoss(reel);
+      if (unlikelyShare === null) return { text: words.moreThanGone, isWrong: true };
+      const facts = {
+        feeder: reel.feeder === '' ? reel.slot : reel.feeder,
+        share: formatShare(unlikelyShare),
+      };
       return { text: words.unlikely(facts.feeder, facts.share, formatShare(UNLIKELY_LOSS)), isWrong: true };
     }
     const share = formatShare(shown.lost / shown.picks);

@@ -39,9 +39,11 @@ function isNewest(floor: FloorState, entry: Entry): boolean {
   }
   // A stay is one of many that stand by their time: each can be taken out.
   if (entry.kind === 'reel.aired')
-    return [...floor.airings.values()].some(({ stays }) => stays.some((stay) => stay.entry === id));
+    return [...floor.exposures.values()].some(({ periods }) => periods.some((period) => period.entry === id));
   if (entry.kind === 'bake.approved')
-    return [...floor.airings.values()].some(({ stays }) => stays.some((stay) => stay.approved?.entry === id));
+    return [...floor.exposures.values()].some(({ periods }) =>
+      periods.some((period) => period.approved?.entry === id),
+    );
   for (const slot of floor.slots.values()) if (slot.entry === id) return true;
   for (const taken of floor.takenOff.values()) if (taken.entry === id) return true;
   return floor.holds.has(id);

@@ -81,7 +81,7 @@ const quantity: Say = (value, entry, floor) =>
 const measured: Say = (value, entry) =>
   typeof value === 'number' ? `${formatNumber(value)} ${textOf(entry, 'unit') ?? ''}`.trim() : null;
 
-/** `from` is a moment, the tablet that lent a state, or the setup that a changeover leaves. */
+/** `from` is a moment, the tablet that a bootstrap snapshot is of, or the setup that a changeover leaves. */
 const from: Say = (value, entry, floor) => {
   if (entry.kind === 'reel.aired') return moment(value, entry, floor);
   if (typeof value !== 'string') return null;

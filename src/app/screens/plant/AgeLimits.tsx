@@ -3,7 +3,7 @@
 import { Button } from '../../ui/Button.tsx';
 import { plantWords } from '../../words/plant.ts';
 import { say } from '../../words/words.ts';
-import type { AgeRow } from './rules-wishes.ts';
+import type { AgeRow } from './rules-drafts.ts';
 
 interface AgeLimitsProps {
   readonly rows: readonly AgeRow[];

@@ -13,8 +13,8 @@ import { plantWords } from '../../words/plant.ts';
 import { weekWords } from '../../words/week.ts';
 import { say } from '../../words/words.ts';
 import { AgeLimits } from './AgeLimits.tsx';
+import { pageOf, type RulesFault, type RulesPage, rulesDrafts, withWeeks } from './rules-drafts.ts';
 import { firstRules, formToClimate, type RulesForm, rulesToForm, tapeWidthsOn } from './rules-form.ts';
-import { pageOf, type RulesFault, type RulesPage, rulesWishes, withWeeks } from './rules-wishes.ts';
 import { WeekPlan } from './week/WeekPlan.tsx';
 
 /** Rules that are one figure each. */
@@ -68,9 +68,9 @@ export function Rules() {
     />
   );
   const save = () => {
-    const told = rulesWishes(floor, rules, page);
+    const told = rulesDrafts(floor, rules, page);
     if ('fault' in told) return setWrong(faultText(told.fault));
-    app.write([...told.wishes]).then(
+    app.write([...told.drafts]).then(
       () => {
         app.notice.value = { tone: 'go', text: words.saved };
       },

@@ -108,7 +108,7 @@ function Bring({ supply, zone, hold }: SupplyProps) {
   const app = useApp();
   const words = say(stockWords);
   if (!supply) return <p class="empty">{words.noRun}</p>;
-  if (supply === 'asked') return <p class="empty">{words.reckoning}</p>;
+  if (supply === 'asked') return <p class="empty">{words.computing}</p>;
   const waiting = supply.slots
     .flatMap((each) => each.waiting.map((reel) => ({ reel, slot: each.slot.slot })))
     .sort((a, b) => comparePlaces(placeOf(a.reel) ?? '', placeOf(b.reel) ?? ''));
@@ -170,7 +170,7 @@ function Bring({ supply, zone, hold }: SupplyProps) {
 function ReelByReel({ supply, zone, hold }: SupplyProps) {
   const words = say(stockWords);
   if (!supply) return <p class="empty">{words.noRun}</p>;
-  if (supply === 'asked') return <p class="empty">{words.reckoning}</p>;
+  if (supply === 'asked') return <p class="empty">{words.computing}</p>;
   if (supply.slots.length === 0) return <p class="empty">{words.noPick}</p>;
   return (
     <section class="stack" data-testid="reel-outlook">

@@ -65,7 +65,7 @@ export const words = {
   moreThanGone: 'More was placed than is gone: a count is wrong. The loss stays as it was.',
   unlikely: (feeder: string, share: string, bound: string) =>
     `${feeder} would have lost ${share}. That is unlikely (over ${bound}): check the counts. The loss stays as it was.`,
-  setAside: (count: string, bound: string) =>
+  leftOut: (count: string, bound: string) =>
     `Not used: ${count}. Over ${bound} lost is unlikely (0.1–3 % is common practice; the limit is our own).`,
   lossTitle: 'Lost picks',
   lossNone: 'No reel with a known count is finished yet. Until then, the line’s assumed loss is used.',

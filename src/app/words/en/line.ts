@@ -125,7 +125,7 @@ export const words = {
   walkNone: 'No walk is due in the next hours.',
   walkMore: (count: number) => plural(count, '1 more walk later', `${count} more walks later`),
   walkOf: (person: number) => `Person ${person}`,
-  round: (number: number) => `walk ${number}`,
+  walk: (number: number) => `walk ${number}`,
   crew: 'People on this line',
   missTitle: 'Not possible in time',
   miss: {
@@ -133,15 +133,15 @@ export const words = {
     closesTooSoon: (moment: string) => `splice by ${moment}: nobody can be there in time`,
     crowdedOut: (moment: string) => `splice by ${moment}: everybody is busy with other splices`,
   },
-  cures: {
+  remedies: {
     cutEarly: (parts: number, moment: string) =>
       `Cut the old tape early, at ${moment}: ${plural(parts, 'about 1 part is wasted', `about ${formatCount(parts)} parts are wasted`)}`,
     secondPerson: (moment: string) => `A second person goes by ${moment}`,
     secondSlot: (moment: string) => `Load the part in a second slot by ${moment}`,
   },
-  orCure: (cure: string) => `or: ${cure}`,
+  orRemedy: (remedy: string) => `or: ${remedy}`,
   missMore: (count: number) => plural(count, '1 more later', `${count} more later`),
-  noCure: 'The line will stop. Have the next reel ready.',
+  noRemedy: 'The line will stop. Have the next reel ready.',
   lossIs: (share: string) => `loss ${share}`,
   feedsAfter: (slot: string) => `waits until ${slot} is empty`,
   backup: (slot: string) => `then ${slot} feeds, no stop`,

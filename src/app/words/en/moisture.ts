@@ -87,8 +87,8 @@ export const words = {
   badHours: 'Enter 0 to 9999 hours.',
   badCelsius: 'Enter 30 to 150 °C.',
   climate: (f: LineClimate) =>
-    f.reckoned !== f.entered
-      ? `The floor’s ${f.entered.celsius} °C and ${f.entered.humidity} % are outside the table. Its worst row counts: ${f.reckoned.celsius} °C and ${f.reckoned.humidity} %. Ask the process engineer.`
+    f.computed !== f.entered
+      ? `The floor’s ${f.entered.celsius} °C and ${f.entered.humidity} % are outside the table. Its worst row counts: ${f.computed.celsius} °C and ${f.computed.humidity} %. Ask the process engineer.`
       : f.isEntered
         ? `For a floor up to ${f.entered.celsius} °C and ${f.entered.humidity} % humidity, from the line rules.`
         : `For a floor up to ${f.entered.celsius} °C and ${f.entered.humidity} % humidity: nobody entered the line’s own.`,

@@ -39,16 +39,16 @@ export const words = {
   clockBehind: (span: string) => `${span} behind the server’s: set it right`,
   clockAhead: (span: string) => `${span} ahead of the server’s: set it right`,
   why: 'Why',
-  aside: 'Set aside',
-  asideHelp:
+  quarantined: 'Set aside',
+  quarantinedHelp:
     'The server set these entries aside: their seal or place in the chain does not match. Nothing is lost; they stay here too. Call the person who looks after the server.',
   rolledBack: 'The server’s log went back',
   rolledBackHelp: (span: string) =>
     `Noticed ${span} ago: the server held less than before, as after a restored backup. Tablets send what they hold again. Check the log and the list of tablets.`,
   rolledBackSeen: 'I have checked',
-  setAside: (count: number) =>
+  quarantinedHere: (count: number) =>
     plural(count, '1 entry is kept out of the log here', `${count} entries are kept out of the log here`),
-  setAsideHelp:
+  quarantinedHereHelp:
     'The text, the signature or the clock is not right. All other entries are in. Call the person who looks after the server.',
   clocksOff: 'Clocks that are off',
   clockOfAhead: (name: string, span: string) => `${name}: ${span} ahead`,

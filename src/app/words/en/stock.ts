@@ -9,7 +9,7 @@ export const words = {
   none: 'No such reel in the log.',
   noReels: 'No reel in the log yet. Reels show here once they are verified.',
   noRun: 'Nothing is being built, so there is nothing to bring.',
-  reckoning: 'Working out what the run still needs …',
+  computing: 'Working out what the run still needs …',
   noPick: 'What is at the line lasts the run.',
   pickTitle: 'What the store must bring',
   pickHelp: 'In walking order of the store. Known reels off the line are counted in and come first.',

@@ -8,7 +8,7 @@ export const words = {
     span === null ? 'Server not reached' : `Server not reached for ${span}`,
   waits: 'The server asks to wait',
   refused: 'Refused by the server',
-  aside: (count: number) => plural(count, '1 entry set aside', `${count} entries set aside`),
+  quarantined: (count: number) => plural(count, '1 entry set aside', `${count} entries set aside`),
   rolledBack: 'The server’s log went back',
   clocksOff: (count: number) => plural(count, '1 tablet’s clock is off', `${count} tablets’ clocks are off`),
   history: (share: string) => `Loading history: ${share}`,

@@ -65,7 +65,7 @@ export const words: Sentences<typeof english> = {
   moreThanGone: 'Se colocó más de lo que falta: alguna cuenta está mal. La pérdida no cambia.',
   unlikely: (feeder, share, bound) =>
     `${feeder} habría perdido ${share}. Es improbable (más de ${bound}): compruebe las cuentas. La pérdida no cambia.`,
-  setAside: (count, bound) =>
+  leftOut: (count, bound) =>
     `Sin usar: ${count}. Perder más de ${bound} es improbable (0,1–3 % es lo usual; el límite es nuestro).`,
   lossTitle: 'Tomas perdidas',
   lossNone:

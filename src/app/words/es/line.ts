@@ -136,7 +136,7 @@ export const words: Sentences<typeof english> = {
   walkNone: 'No hay rondas en las próximas horas.',
   walkMore: (count) => plural(count, '1 ronda más después', `${count} rondas más después`),
   walkOf: (person) => `Persona ${person}`,
-  round: (number) => `ronda ${number}`,
+  walk: (number) => `ronda ${number}`,
   crew: 'Personas en esta línea',
   missTitle: 'No da tiempo',
   miss: {
@@ -144,15 +144,15 @@ export const words: Sentences<typeof english> = {
     closesTooSoon: (moment) => `empalme antes de las ${moment}: nadie llega a tiempo`,
     crowdedOut: (moment) => `empalme antes de las ${moment}: todos están con otros empalmes`,
   },
-  cures: {
+  remedies: {
     cutEarly: (parts, moment) =>
       `Corte antes la cinta vieja, a las ${moment}: ${plural(parts, 'se pierde 1 componente', `se pierden unos ${formatCount(parts)} componentes`)}`,
     secondPerson: (moment) => `Una segunda persona sale antes de las ${moment}`,
     secondSlot: (moment) => `Cargue el componente en otra posición antes de las ${moment}`,
   },
-  orCure: (cure) => `o: ${cure}`,
+  orRemedy: (remedy) => `o: ${remedy}`,
   missMore: (count) => plural(count, '1 más después', `${count} más después`),
-  noCure: 'La línea parará. Tenga lista la bobina siguiente.',
+  noRemedy: 'La línea parará. Tenga lista la bobina siguiente.',
   feedsAfter: (slot) => `espera a que se agote ${slot}`,
   backup: (slot) => `después alimenta ${slot}, sin paro`,
   lossIs: (share) => `pérdida ${share}`,

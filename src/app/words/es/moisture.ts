@@ -78,8 +78,8 @@ export const words: Sentences<typeof english> = {
   badHours: 'Ponga de 0 a 9999 horas.',
   badCelsius: 'Ponga de 30 a 150 °C.',
   climate: (f) =>
-    f.reckoned !== f.entered
-      ? `Los ${f.entered.celsius} °C y ${f.entered.humidity} % de la planta están fuera de la tabla. Cuenta su peor fila: ${f.reckoned.celsius} °C y ${f.reckoned.humidity} %. Pregunte al ingeniero de proceso.`
+    f.computed !== f.entered
+      ? `Los ${f.entered.celsius} °C y ${f.entered.humidity} % de la planta están fuera de la tabla. Cuenta su peor fila: ${f.computed.celsius} °C y ${f.computed.humidity} %. Pregunte al ingeniero de proceso.`
       : f.isEntered
         ? `Para una planta de hasta ${f.entered.celsius} °C y ${f.entered.humidity} % de humedad, según las reglas de línea.`
         : `Para una planta de hasta ${f.entered.celsius} °C y ${f.entered.humidity} % de humedad: nadie ha puesto los de la línea.`,

@@ -39,20 +39,20 @@ export const words: Sentences<typeof english> = {
   clockBehind: (span) => `${span} por detrás del servidor: póngalo en hora`,
   clockAhead: (span) => `${span} por delante del servidor: póngalo en hora`,
   why: 'Por qué',
-  aside: 'Apartados',
-  asideHelp:
+  quarantined: 'Apartados',
+  quarantinedHelp:
     'El servidor apartó estos apuntes: su sello o su lugar en la cadena no coincide. Nada se pierde; también están aquí. Avise a quien cuida del servidor.',
   rolledBack: 'El registro del servidor retrocedió',
   rolledBackHelp: (span) =>
     `Notado hace ${span}: el servidor tenía menos que antes, como tras restaurar una copia. Las tabletas envían de nuevo lo que tienen. Revise el registro y la lista de tabletas.`,
   rolledBackSeen: 'Lo he revisado',
-  setAside: (count) =>
+  quarantinedHere: (count) =>
     plural(
       count,
       '1 apunte queda aquí fuera del registro',
       `${count} apuntes quedan aquí fuera del registro`,
     ),
-  setAsideHelp:
+  quarantinedHereHelp:
     'El texto, la firma o el reloj no está bien. Todos los demás apuntes están. Avise a quien cuida del servidor.',
   clocksOff: 'Relojes desviados',
   clockOfAhead: (name, span) => `${name}: ${span} por delante`,

@@ -10,7 +10,7 @@ export const words: Sentences<typeof english> = {
   none: 'Esa bobina no está en el registro.',
   noReels: 'Aún no hay bobinas en el registro. Salen aquí al verificarlas.',
   noRun: 'No se construye nada: no hay nada que traer.',
-  reckoning: 'Calculando lo que falta para la tirada …',
+  computing: 'Calculando lo que falta para la tirada …',
   noPick: 'Lo que está en la línea dura toda la tirada.',
   pickTitle: 'Lo que debe traer el almacén',
   pickHelp:

@@ -9,7 +9,7 @@ export const words: Sentences<typeof english> = {
     span === null ? 'Servidor sin respuesta' : `Servidor sin respuesta desde hace ${span}`,
   waits: 'El servidor pide esperar',
   refused: 'Rechazado por el servidor',
-  aside: (count) => plural(count, '1 apunte apartado', `${count} apuntes apartados`),
+  quarantined: (count) => plural(count, '1 apunte apartado', `${count} apuntes apartados`),
   rolledBack: 'El registro del servidor retrocedió',
   clocksOff: (count) =>
     plural(count, '1 tableta con el reloj desviado', `${count} tabletas con el reloj desviado`),

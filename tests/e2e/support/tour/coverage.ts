@@ -19,8 +19,8 @@ export const notMet: Readonly<Record<string, string>> = {
   update: 'A newer version of the app must lie on the server.',
   'stays-${person.badge}': 'Tablets that were apart must each have taken the other one’s last engineer away.',
   'no-key': 'The browser must be one that can make no key.',
-  behind: 'A tablet must wait for the history behind a state that another one handed on.',
-  'log-behind': 'A tablet must wait for the history behind a state that another one handed on.',
+  behind: 'A tablet must wait for the history behind the bootstrap snapshot of another one.',
+  'log-behind': 'A tablet must wait for the history behind the bootstrap snapshot of another one.',
   'next-none':
     'Of another tablet’s entries, those up to a new line must have come, and not yet that of its first product.',
   aside: 'The server must hold an entry that this version cannot read.',

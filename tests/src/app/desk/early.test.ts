@@ -39,7 +39,7 @@ describe('judgeEarly()', () => {
       const desk = play(view, ...codes);
       expect(isDeskReady(desk, view), told).toBe(false);
       const judged = judgeEarly(view, desk, startMs);
-      expect(judged?.wishes, told).toMatchObject([
+      expect(judged?.drafts, told).toMatchObject([
         { kind: 'reel.verified', payload: { verdict: 'refused', slot, reasons: [{ code: reason }] } },
       ]);
     }

@@ -141,21 +141,21 @@ describe('a short bake', () => {
 describe('what a lead is asked', () => {
   test('names the bake, its hours and what the table wants', () => {
     const { story, bake, lifeAt } = bakedShort();
-    const airing = story.floor().airings.get('K1');
-    expect(openBake(airing, lifeAt(185), startMs + 185 * hourMs)).toEqual({
+    const exposure = story.floor().exposures.get('K1');
+    expect(openBake(exposure, lifeAt(185), startMs + 185 * hourMs)).toEqual({
       of: bake,
       hours: 10,
       celsius: 90,
       wanted: 8 * 24,
       source: 'memory',
     });
-    expect(bakeLet(airing, lifeAt(185), startMs + 185 * hourMs)).toBeNull();
+    expect(bakeLet(exposure, lifeAt(185), startMs + 185 * hourMs)).toBeNull();
   });
 
   test('is nothing while the reel is in the oven, and nothing once it counts', () => {
     const { story, approve, lifeAt } = bakedShort();
     const at = (hour: number) =>
-      openBake(story.floor().airings.get('K1'), lifeAt(hour), startMs + hour * hourMs);
+      openBake(story.floor().exposures.get('K1'), lifeAt(hour), startMs + hour * hourMs);
     expect(at(175)).toBeNull();
     approve(183);
     expect(at(185)).toBeNull();

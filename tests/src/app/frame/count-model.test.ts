@@ -5,10 +5,10 @@ import {
   type CountField,
   type CountForm,
   type CountWay,
+  computeCount,
   emptyForm,
   printedSd,
   readFigure,
-  reckonCount,
   startForm,
   weigh,
 } from '../../../../src/app/frame/count-model.ts';
@@ -16,12 +16,12 @@ import {
 const about = { part: 'R-100' };
 
 function count(way: CountWay, form: Partial<CountForm>) {
-  const answer = reckonCount(way, { ...emptyForm, ...form }, about);
+  const answer = computeCount(way, { ...emptyForm, ...form }, about);
   if (!answer.ok) throw new TypeError(`Cannot go on as form must fit: ${JSON.stringify(answer.wrong)}`);
   return answer.value;
 }
 
-describe('reckonCount()', () => {
+describe('computeCount()', () => {
   test('finds by wound tape what the tape’s area holds', () => {
     // Worked by hand: π (120² − 60²) / (4 · 0.95 · 4) = 2232 parts.
     const measured = { outerMm: '120', hubMm: '60', thicknessMm: '0,95', pitchMm: '4' };
@@ -75,7 +75,7 @@ describe('reckonCount()', () => {
       ],
     ];
     for (const [way, form, field, code, why] of rows) {
-      expect(reckonCount(way, { ...emptyForm, ...form }, about), why).toEqual({
+      expect(computeCount(way, { ...emptyForm, ...form }, about), why).toEqual({
         ok: false,
         wrong: { field, code },
       });

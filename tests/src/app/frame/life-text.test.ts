@@ -7,10 +7,10 @@ import { reelLife } from '../../../../shared/moisture/reel-life.ts';
 import { lifeText } from '../../../../src/app/frame/life-text.ts';
 import { beginStory, startMs, tellPlant } from '../../../shared/floor/story.ts';
 
-function textAt(hours: number, stays: readonly (readonly [Air, number])[]) {
+function textAt(hours: number, periods: readonly (readonly [Air, number])[]) {
   const story = beginStory();
   tellPlant(story);
-  for (const [air, hour] of stays) {
+  for (const [air, hour] of periods) {
     story.tell(
       'reel.aired',
       {
@@ -35,7 +35,7 @@ function textAt(hours: number, stays: readonly (readonly [Air, number])[]) {
   const part = { level: '3', bodyMm: 1, package: qfn } as const;
   const life = reelLife(floor, 'K1', { line: 'L1', part, nowMs: startMs + hours * 3_600_000 });
   if (life === null) throw new TypeError('Cannot go on as level 3 has a limit');
-  return lifeText(life, floor.airings.get('K1'), 'UTC');
+  return lifeText(life, floor.exposures.get('K1'), 'UTC');
 }
 
 test('says what is left, and until when', () => {

@@ -15,7 +15,7 @@ import {
   verified,
   wantedSlot,
 } from '../../../shared/floor/story.ts';
-import { lineSupply, planWalks } from '../../../shared/outlook/reckon.ts';
+import { lineSupply, planWalks } from '../../../shared/outlook/compute.ts';
 
 const slot = 'M1-F-001';
 const begunAt = 60;
@@ -103,13 +103,17 @@ describe('nobody counts', () => {
   test('walks and what the store must bring lie in no past', () => {
     const outlook = seenAt(running(), lastAt + 100 * 60);
     const nowMs = startMs + (lastAt + 100 * 60) * 1000;
-    const { rounds, missed } = planWalks(outlook, { operators: 1, cures: true });
-    for (const round of rounds) expect(round.startMs).toBeGreaterThanOrEqual(nowMs);
+    const { walks, missed } = planWalks(outlook, { operators: 1, remedies: true });
+    for (const walk of walks) expect(walk.startMs).toBeGreaterThanOrEqual(nowMs);
     expect(missed.map((miss) => miss.slot.slot)).toEqual([slot]);
-    for (const cure of missed.flatMap((miss) => miss.cures)) {
+    for (const remedy of missed.flatMap((miss) => miss.remedies)) {
       const atMs =
-        cure.kind === 'cutEarly' ? cure.beginsMs : cure.kind === 'secondPerson' ? cure.startMs : cure.byMs;
-      expect(atMs, cure.kind).toBeGreaterThanOrEqual(nowMs);
+        remedy.kind === 'cutEarly'
+          ? remedy.beginsMs
+          : remedy.kind === 'secondPerson'
+            ? remedy.startMs
+            : remedy.byMs;
+      expect(atMs, remedy.kind).toBeGreaterThanOrEqual(nowMs);
     }
     for (const pick of lineSupply(running().floor(), outlook).picks)
       expect(pick.byMs).toBeGreaterThanOrEqual(nowMs);

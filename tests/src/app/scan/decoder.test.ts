@@ -8,7 +8,7 @@ import {
 
 // never drawn here
 const frame = { frame: { width: 4, height: 4 } as ImageBitmap, crop: { x: 0, y: 0, width: 4, height: 4 } };
-const wishes = { formats: DEFAULT_FORMATS, isThorough: true };
+const options = { formats: DEFAULT_FORMATS, isThorough: true };
 const script: Decoder = {
   path: 'script',
   decode: async () => ({ codes: [], width: 4, height: 4, spentMs: 0 }),
@@ -35,7 +35,7 @@ describe('createDecoder()', () => {
   it('answers each frame with what the worker read in it', async () => {
     const { port, sent, say } = createWorker((tell) => tell({ kind: 'ready' }));
     const decoder = await createDecoder(() => port);
-    const answer = decoder.decode(frame, wishes);
+    const answer = decoder.decode(frame, options);
     say({ kind: 'read', id: sent[0]?.id ?? -1, codes: [], width: 9, height: 7, spentMs: 3 });
     expect([decoder.path, (await answer).width]).toEqual(['worker', 9]);
   });
@@ -43,17 +43,17 @@ describe('createDecoder()', () => {
   it('rejects a second frame while one is in flight', async () => {
     const { port } = createWorker((tell) => tell({ kind: 'ready' }));
     const decoder = await createDecoder(() => port);
-    void decoder.decode(frame, wishes);
-    await expect(decoder.decode(frame, wishes)).rejects.toThrow(RangeError);
+    void decoder.decode(frame, options);
+    await expect(decoder.decode(frame, options)).rejects.toThrow(RangeError);
   });
 
   it('passes a failed frame on and reads the next', async () => {
     const { port, sent, say } = createWorker((tell) => tell({ kind: 'ready' }));
     const decoder = await createDecoder(() => port);
-    const failed = decoder.decode(frame, wishes);
+    const failed = decoder.decode(frame, options);
     say({ kind: 'failed', id: sent[0]?.id ?? -1, message: 'out of memory' });
     await expect(failed).rejects.toThrow('out of memory');
-    const next = decoder.decode(frame, wishes);
+    const next = decoder.decode(frame, options);
     say({ kind: 'read', id: sent[1]?.id ?? -1, codes: [], width: 4, height: 4, spentMs: 1 });
     expect((await next).width).toBe(4);
   });
@@ -81,7 +81,7 @@ describe('createDecoder()', () => {
       },
     );
     const decoder = await opening;
-    const answer = decoder.decode(frame, wishes);
+    const answer = decoder.decode(frame, options);
     say({ kind: 'read', id: sent[0]?.id ?? -1, codes: [], width: 5, height: 3, spentMs: 1 });
     expect([decoder.path, (await answer).width, barred.isTerminated()]).toEqual(['script', 5, true]);
   });
@@ -99,7 +99,7 @@ describe('createDecoder()', () => {
   it('rejects what is in flight when it is closed', async () => {
     const { port, isTerminated } = createWorker((tell) => tell({ kind: 'ready' }));
     const decoder = await createDecoder(() => port);
-    const open = decoder.decode(frame, wishes);
+    const open = decoder.decode(frame, options);
     decoder.close();
     await expect(open).rejects.toThrow('closed');
     expect(isTerminated()).toBe(true);

@@ -143,7 +143,7 @@ describe("another tablet's reading", () => {
     expect(after?.hlc.ms).toBe(within[0]?.hlc.ms);
   });
 
-  test('beyond the limit goes aside, so that it does not stand after all that happens', async () => {
+  test('beyond the limit is quarantined, so that it does not stand after all that happens', async () => {
     const store = await open();
     await store.takeIn([ofFar({ ms: trueMs + 2 * aheadLimitMs, n: 0 })]);
     await right(store, 0);

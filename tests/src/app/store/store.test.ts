@@ -6,7 +6,7 @@ import Dexie from 'dexie';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Draft } from '../../../../shared/floor/draft.ts';
 import { applyAll } from '../../../../shared/floor/fold.ts';
-import type { Wish } from '../../../../shared/floor/kinds.ts';
+import type { DraftEntry } from '../../../../shared/floor/kinds.ts';
 import { emptyState } from '../../../../shared/floor/state.ts';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
@@ -52,7 +52,7 @@ async function allEntries(store: Store): Promise<Entry[]> {
 }
 
 const fullFold = (entries: readonly Entry[]) => applyAll(emptyState(), [...entries].sort(compareEntries));
-const panels = (add: number): Wish => ({ kind: 'panels.counted', payload: counted('run-1', add) });
+const panels = (add: number): DraftEntry => ({ kind: 'panels.counted', payload: counted('run-1', add) });
 /** A verdict at a cart, something between, and what stands ready on the cart by that verdict. */
 const cartDrafts: readonly Draft[] = [
   { kind: 'reel.verified', payload: verified(null, 'R-100', { reel: 'K1' }) },
@@ -209,7 +209,7 @@ describe('append()', () => {
 
   test('refuses a payload that does not fit its kind, and writes nothing', async () => {
     const store = await open();
-    const wrong = { ...panels(1), payload: { ...counted('run-1', 1), panels: -1 } } as Wish; // wrong on purpose
+    const wrong = { ...panels(1), payload: { ...counted('run-1', 1), panels: -1 } } as DraftEntry; // wrong on purpose
     await expect(store.append([panels(1), wrong], 'ana')).rejects.toBeInstanceOf(StoreError);
     expect(await store.log.entries.count()).toBe(1);
   });

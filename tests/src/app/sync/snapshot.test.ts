@@ -1,5 +1,5 @@
 // A new tablet at a plant that runs: the tablet's own store and sync against the real server, from joining until the history behind
-// the borrowed state is here, was folded and compared.
+// the bootstrap snapshot is here, was folded and compared.
 
 import '../store/browser.ts';
 
@@ -103,7 +103,7 @@ const cursorPos = async ({ log }: RealTablet) => Number((await log.readMemory())
 
 beforeAll(async () => {
   server = await startTestServer();
-  // Started twice: the second time it goes on from what it had folded, which is the state that it can hand on.
+  // Started twice: the second time it goes on from what it had folded, which is the state that it can give as a bootstrap snapshot.
   const first = await openReal('old');
   await first.takeIn(shift.slice(0, 400));
   await until('its own snapshot', async () => (await first.cache.kept.get('snapshot')) !== undefined);
@@ -127,7 +127,7 @@ describe('a new tablet', () => {
     await old.give();
     expect((await server.running.store.snapshot(null))?.tablet).toBe(old.store.identity.tablet);
     const fresh = await join();
-    await until('the borrowed state', () => fresh.store.floor().runs.size > 0);
+    await until('the bootstrap snapshot', () => fresh.store.floor().runs.size > 0);
     expect(fresh.store.floor().slots).toEqual(old.store.floor().slots);
     await until(
       'the history',

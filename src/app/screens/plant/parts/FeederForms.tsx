@@ -2,7 +2,7 @@
 // of its own, which says what it was and what on the line no longer fits.
 
 import { useState } from 'preact/hooks';
-import type { Wish } from '../../../../../shared/floor/kinds.ts';
+import type { DraftEntry } from '../../../../../shared/floor/kinds.ts';
 import type { Feeder } from '../../../../../shared/floor/state.ts';
 import { isFeeder, parseFeeder, readFeederRows } from '../../../../../shared/sheet/feeder-sheet.ts';
 import { tapeWidthsMm } from '../../../../../shared/sheet/tapes.ts';
@@ -12,7 +12,7 @@ import { Icon } from '../../../ui/Icon.tsx';
 import { feederTypeWords } from '../../../words/feeder-types.ts';
 import { partsWords } from '../../../words/parts.ts';
 import { say } from '../../../words/words.ts';
-import { FeederTyped, type TypedDraft, typedDraftOf, typedWishes } from './FeederTyped.tsx';
+import { FeederTyped, type TypedDraft, typedDraftOf, typedEntries } from './FeederTyped.tsx';
 import { placeText, tapeText } from './feeder-text.ts';
 import { compareFeeders, feederMisfit, feederPlace } from './model.ts';
 
@@ -50,7 +50,7 @@ export function draftOf({ feeder, tapeWidthMm, pitchesMm, positions }: Feeder): 
   };
 }
 
-const wishFor = (feeder: Feeder): Wish => ({
+const entryFor = (feeder: Feeder): DraftEntry => ({
   kind: 'feeder.known',
   payload: { ...feeder, pitchesMm: [...feeder.pitchesMm] },
 });
@@ -70,7 +70,7 @@ export function FeederForm({ draft, onChange, onClose }: FeederFormProps) {
   const there = draft.changes === null ? floor.feeders.get(draft.feeder.trim()) : undefined;
   const id = draft.changes ?? draft.feeder.trim();
   const typed = draft.typed ?? typedDraftOf(floor, id);
-  const more = typedWishes(floor, id, typed);
+  const more = typedEntries(floor, id, typed);
   const wrong = isFeeder(parsed) ? (there ? words.isThere : null) : words.problems[parsed.code](parsed.found);
   const why = wrong ?? (typeof more === 'string' ? say(feederTypeWords)[more] : null);
   return (
@@ -119,7 +119,7 @@ export function FeederForm({ draft, onChange, onClose }: FeederFormProps) {
           disabledReason={why}
           onPress={() => {
             if (!isFeeder(parsed)) return;
-            app.write([wishFor(parsed), ...(typeof more === 'string' ? [] : more)]).then(
+            app.write([entryFor(parsed), ...(typeof more === 'string' ? [] : more)]).then(
               () => {
                 app.notice.value = { tone: 'go', text: words.saved(parsed.feeder) };
                 onClose();
@@ -215,7 +215,7 @@ export function PasteForm({ onClose }: { readonly onClose: () => void }) {
   const { feeders, problems } = readFeederRows(text);
   const { fresh, changed, same } = compareFeeders(floor, feeders);
   const take = (taken: readonly Feeder[], said: string) => {
-    app.write(taken.map(wishFor)).then(
+    app.write(taken.map(entryFor)).then(
       () => {
         app.notice.value = { tone: 'go', text: said };
         // Nothing of the list is lost where the other half still waits.

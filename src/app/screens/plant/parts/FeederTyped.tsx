@@ -5,7 +5,7 @@ import {
   tapeLengthNames,
   tapeLengthsOf,
 } from '../../../../../shared/floor/feeder-types.ts';
-import type { Wish } from '../../../../../shared/floor/kinds.ts';
+import type { DraftEntry } from '../../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { feederTypeWords } from '../../../words/feeder-types.ts';
@@ -27,11 +27,11 @@ export function typedDraftOf(floor: FloorState, feeder: string): TypedDraft {
 }
 
 /** The entry of what was typed, none where nothing changed; why it cannot be saved where it does not fit. */
-export function typedWishes(
+export function typedEntries(
   floor: FloorState,
   feeder: string,
   draft: TypedDraft,
-): readonly Wish[] | 'numberWrong' | 'intakeFar' {
+): readonly DraftEntry[] | 'numberWrong' | 'intakeFar' {
   const lengths = readLengths(draft.lengths);
   if (typeof lengths === 'string') return lengths;
   const before = typedDraftOf(floor, feeder);

@@ -58,7 +58,7 @@ function Standing({ status, plant }: { readonly status: SyncStatus; readonly pla
   const history = say(syncWords);
   const behind = useBehind();
   app.nowMs.value; // the span since the last answer grows
-  const { lastAnswerMs, backlog, clockOffMs, reason, aside, phase } = status;
+  const { lastAnswerMs, backlog, clockOffMs, reason, quarantined, phase } = status;
   const ago = lastAnswerMs === null ? null : Math.max(0, (deviceClock.nowMs() - lastAnswerMs) / 1000);
   const isOff = Math.abs(clockOffMs) >= 30_000;
   const off = formatSpan(Math.abs(clockOffMs) / 1000);
@@ -98,13 +98,13 @@ function Standing({ status, plant }: { readonly status: SyncStatus; readonly pla
           </>
         )}
       </dl>
-      {aside.length > 0 && (
+      {quarantined.length > 0 && (
         <div class="caution" data-testid="aside">
           <Icon name="warn" />
           <div>
-            <b>{words.aside}</b>
-            <p>{words.asideHelp}</p>
-            <p class="code">{aside.join(', ')}</p>
+            <b>{words.quarantined}</b>
+            <p>{words.quarantinedHelp}</p>
+            <p class="code">{quarantined.join(', ')}</p>
           </div>
         </div>
       )}
@@ -122,7 +122,7 @@ function Standing({ status, plant }: { readonly status: SyncStatus; readonly pla
 function Watched({ status }: { readonly status: SyncStatus }) {
   const app = useApp();
   const words = say(serverWords);
-  const { rolledBackMs, setAside, clocksOff, clockOffMs } = status;
+  const { rolledBackMs, quarantinedHere, clocksOff, clockOffMs } = status;
   const nowMs = deviceClock.nowMs() + clockOffMs;
   return (
     <>
@@ -140,12 +140,12 @@ function Watched({ status }: { readonly status: SyncStatus }) {
           </div>
         </div>
       )}
-      {setAside > 0 && (
+      {quarantinedHere > 0 && (
         <div class="caution" data-testid="kept-out">
           <Icon name="warn" />
           <div>
-            <b>{words.setAside(setAside)}</b>
-            <p>{words.setAsideHelp}</p>
+            <b>{words.quarantinedHere(quarantinedHere)}</b>
+            <p>{words.quarantinedHereHelp}</p>
           </div>
         </div>
       )}

@@ -18,7 +18,7 @@ import {
   type TakeForm,
   type TakeObstacle,
   type TakePlan,
-  takeWishes,
+  takeDrafts,
 } from './model.ts';
 import type { SheetInHand, SheetSession } from './session.ts';
 
@@ -61,7 +61,7 @@ export function TakeIn(props: {
     const setup = newId();
     try {
       const boardsPerPanel = placements ? choices.boardsPerPanel : (boardsOfForm(form) ?? 1);
-      await app.write(takeWishes(form, plan, { setup, source: sheet.name, boardsPerPanel }));
+      await app.write(takeDrafts(form, plan, { setup, source: sheet.name, boardsPerPanel }));
       const { line } = plan.line;
       if (plan.isNewLine) app.preferences.value = { ...app.preferences.value, line };
       session.clear();

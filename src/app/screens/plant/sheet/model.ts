@@ -2,7 +2,7 @@
 // Pure: the form and the floor in, the entries or what is still missing out.
 
 import { parseSlot } from '../../../../../shared/floor/address.ts';
-import type { PayloadOf, SetupSlot, Wish } from '../../../../../shared/floor/kinds.ts';
+import type { DraftEntry, PayloadOf, SetupSlot } from '../../../../../shared/floor/kinds.ts';
 import { type GrownBank, growLine, type PlaceNames } from '../../../../../shared/floor/line-grow.ts';
 import type { PartFacts } from '../../../../../shared/floor/moisture-rules.ts';
 import type { FloorState, Line, Setup } from '../../../../../shared/floor/state.ts';
@@ -216,11 +216,11 @@ function setupPayload(form: TakeForm, plan: TakePlan, facts: TakeFacts): Payload
 }
 
 /** Everything that taking the sheet in writes, in one go: the line where it is new or grows, its first rules, the setup. */
-export function takeWishes(form: TakeForm, plan: TakePlan, facts: TakeFacts): readonly Wish[] {
-  const wishes: Wish[] = [];
+export function takeDrafts(form: TakeForm, plan: TakePlan, facts: TakeFacts): readonly DraftEntry[] {
+  const drafts: DraftEntry[] = [];
   if (plan.isNewLine || plan.grown.length > 0) {
     const { line, name, zone, machines } = plan.line;
-    wishes.push({
+    drafts.push({
       kind: 'line.defined',
       payload: {
         line,
@@ -232,15 +232,15 @@ export function takeWishes(form: TakeForm, plan: TakePlan, facts: TakeFacts): re
   }
   if (plan.isNewLine) {
     const rules = firstRules(plan.line.line);
-    wishes.push({
+    drafts.push({
       kind: 'line.ruled',
       payload: { ...rules, shifts: [...rules.shifts], breaks: [...rules.breaks] },
     });
   }
   for (const part of plan.parts)
-    wishes.push({ kind: 'part.described', payload: { ...part, source: facts.source.slice(0, 200) } });
-  wishes.push({ kind: 'setup.taken', payload: setupPayload(form, plan, facts) });
-  return wishes;
+    drafts.push({ kind: 'part.described', payload: { ...part, source: facts.source.slice(0, 200) } });
+  drafts.push({ kind: 'setup.taken', payload: setupPayload(form, plan, facts) });
+  return drafts;
 }
 
 type ShownProblem = SheetSummary['problems'][number];

@@ -14,17 +14,17 @@ import type { ColumnMap } from '../../../../../shared/sheet/headers.ts';
 import type {
   SheetFault,
   SheetRole,
+  SheetSettings,
   SheetSource,
   SheetStep,
   SheetSummary,
-  SheetWishes,
 } from '../../../../worker/sheet-protocol.ts';
 import type { Preferences } from '../../../store/preferences.ts';
 import { approvedByPart, firstForm, type TakeForm } from './model.ts';
 import type { SheetReader } from './reader.ts';
 
-/** The person's part of the wishes; the rest comes from the floor and the preferences. */
-export type Choices = Omit<SheetWishes, 'remembered' | 'approved'>;
+/** The person's part of the settings; the rest comes from the floor and the preferences. */
+export type Choices = Omit<SheetSettings, 'remembered' | 'approved'>;
 
 const firstChoices: Choices = {
   columns: null,
@@ -144,13 +144,13 @@ async function ask(state: SessionState, asked: Asked, isNew: boolean): Promise<v
   state.asks += 1;
   const mine = state.asks;
   busy.value = { role: 'sheet', step: 'opening' };
-  const wishes: SheetWishes = {
+  const settings: SheetSettings = {
     ...asked.choices,
     remembered: world.remembered(),
     approved: approvedByPart(world.floor()),
   };
   const { sheet, placements } = asked;
-  const answer = await reader.ask({ sheet, placements, wishes }, (role, step) => {
+  const answer = await reader.ask({ sheet, placements, settings }, (role, step) => {
     if (mine === state.asks) busy.value = { role, step };
   });
   if (mine !== state.asks) return;

@@ -3,8 +3,8 @@
 import { describe, expect, test } from 'vitest';
 import { calendarStops } from '../../../../../shared/forecast/calendar.ts';
 import { linePlan, weeksOf } from '../../../../../shared/forecast/line-calendar.ts';
+import { pageOf, rulesDrafts, withWeeks } from '../../../../../src/app/screens/plant/rules-drafts.ts';
 import { rulesToForm } from '../../../../../src/app/screens/plant/rules-form.ts';
-import { pageOf, rulesWishes, withWeeks } from '../../../../../src/app/screens/plant/rules-wishes.ts';
 import {
   mondayOf,
   patternOf,
@@ -117,21 +117,21 @@ describe('weekFault()', () => {
   });
 });
 
-describe('rulesWishes()', () => {
-  const kinds = (told: ReturnType<typeof rulesWishes>) =>
-    'wishes' in told ? told.wishes.map(({ kind }) => kind) : told.fault;
+describe('rulesDrafts()', () => {
+  const kinds = (told: ReturnType<typeof rulesDrafts>) =>
+    'drafts' in told ? told.drafts.map(({ kind }) => kind) : told.fault;
   test('writes the weeks after the rules, and folds to what was entered; unchanged weeks are not written', () => {
     const story = line();
     const rules = rulesOf(story);
     const page = pageOf(story.floor(), rules, rulesToForm(rules));
-    expect(kinds(rulesWishes(story.floor(), rules, page))).toEqual(['line.ruled']);
-    const told = rulesWishes(story.floor(), rules, withWeeks(page, weeks));
+    expect(kinds(rulesDrafts(story.floor(), rules, page))).toEqual(['line.ruled']);
+    const told = rulesDrafts(story.floor(), rules, withWeeks(page, weeks));
     expect(kinds(told)).toEqual(['line.ruled', 'line.calendar-ruled']);
-    if ('wishes' in told) for (const { kind, payload } of told.wishes) story.tell(kind, payload as never);
+    if ('drafts' in told) for (const { kind, payload } of told.drafts) story.tell(kind, payload as never);
     const { line: _, ...stands } = weeksOf(story.floor(), 'L1', rulesOf(story));
     expect(stands).toEqual(weeks);
     const again = pageOf(story.floor(), rulesOf(story), rulesToForm(rulesOf(story)));
-    expect(kinds(rulesWishes(story.floor(), rulesOf(story), again))).toEqual(['line.ruled']);
+    expect(kinds(rulesDrafts(story.floor(), rulesOf(story), again))).toEqual(['line.ruled']);
     expect(rulesOf(story).shifts).toHaveLength(3);
   });
 
@@ -140,16 +140,16 @@ describe('rulesWishes()', () => {
     const rules = rulesOf(story);
     const page = pageOf(story.floor(), rules, rulesToForm(rules));
     const ages = [{ begins: 'U-', months: '24' }];
-    const told = rulesWishes(story.floor(), rules, { ...page, ages, trailerMm: '0', leaderMm: '' });
+    const told = rulesDrafts(story.floor(), rules, { ...page, ages, trailerMm: '0', leaderMm: '' });
     expect(told).toMatchObject({
-      wishes: [
+      drafts: [
         { kind: 'line.ruled' },
         { payload: { limits: [{ begins: 'U-', months: 24 }] } },
         { kind: 'line.tape-ruled', payload: { trailerMm: 0, leaderMm: null } },
       ],
     });
     const fault = (part: Partial<typeof page>) =>
-      kinds(rulesWishes(story.floor(), rules, { ...page, ...part }));
+      kinds(rulesDrafts(story.floor(), rules, { ...page, ...part }));
     expect(fault({ ages: [{ begins: 'U-', months: '1.5' }] })).toEqual({ code: 'ages' });
     expect(fault({ ages: [...ages, { begins: 'u-', months: '12' }] })).toEqual({ code: 'ages' });
     expect(fault({ trailerMm: 'x' })).toEqual({ code: 'numbers' });

@@ -13,7 +13,7 @@ import {
   obstacle,
   planTake,
   type TakeForm,
-  takeWishes,
+  takeDrafts,
 } from '../../../../../../src/app/screens/plant/sheet/model.ts';
 import type { SheetSummary } from '../../../../../../src/worker/sheet-protocol.ts';
 import { beginStory, tellPlant, wantedSlot } from '../../../../../shared/floor/story.ts';
@@ -136,8 +136,8 @@ describe('planTake()', () => {
     const { made } = plan({ product: 'Fresh' });
     const story = beginStory();
     tellPlant(story);
-    for (const wish of takeWishes({ ...form, product: 'Fresh' }, made, { setup: 's', source: 'f.csv' }))
-      story.tell(wish.kind, wish.payload);
+    for (const draft of takeDrafts({ ...form, product: 'Fresh' }, made, { setup: 's', source: 'f.csv' }))
+      story.tell(draft.kind, draft.payload);
     const again = plan({ product: 'Fresh', revision: 'D' }, story.floor()).made;
     expect(again.diff).toMatchObject({ added: [], removed: [], changed: [], same: 2 });
   });
@@ -175,12 +175,12 @@ describe('obstacle()', () => {
   });
 });
 
-describe('takeWishes()', () => {
+describe('takeDrafts()', () => {
   const kinds = (changed: Partial<TakeForm>) => {
     const { made, form: given } = plan(changed);
-    const wishes = takeWishes(given, made, { setup: 's1', source: 'heather.csv' });
-    for (const wish of wishes) checkPayload(wish.kind, wish.payload as never); // the pair is kept together by `Wish`
-    return wishes.map(({ kind }) => kind);
+    const drafts = takeDrafts(given, made, { setup: 's1', source: 'heather.csv' });
+    for (const draft of drafts) checkPayload(draft.kind, draft.payload as never); // the pair is kept together by `DraftEntry`
+    return drafts.map(({ kind }) => kind);
   };
 
   test('writes the setup alone where the line has room', () => {
@@ -195,8 +195,8 @@ describe('takeWishes()', () => {
     const floor = floorWithRevisions();
     const beyond = summaryOf([['M1-F-099', 'X', 1, 8, 4]]).slots;
     const made = planTake(form, beyond, { floor, zone: 'UTC', names });
-    const wishes = takeWishes(form, made, { setup: 's', source: 'x' });
-    expect(wishes.map(({ kind }) => kind)).toEqual(['line.defined', 'setup.taken']);
+    const drafts = takeDrafts(form, made, { setup: 's', source: 'x' });
+    expect(drafts.map(({ kind }) => kind)).toEqual(['line.defined', 'setup.taken']);
     expect(made.grown).toMatchObject([{ machine: 'M1', bank: 'F', after: 99 }]);
   });
 });

@@ -1,15 +1,19 @@
-// Hands the folded state on to a new tablet, and takes one over there (see borrowed.ts): once in the life of a tablet, so fetched when used.
+// Gives the folded state to a new tablet as a bootstrap snapshot, and takes one in there (see bootstrap.ts): once in the life of a tablet, so fetched when used.
 
 import { applyEntry } from '../../../shared/floor/fold.ts';
 import type { Replica } from '../../../shared/floor/replica.ts';
 import { chainId } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import { type Borrowed, borrowedKey, type ChainEnd, isIn } from './borrowed.ts';
+import { type Bootstrap, bootstrapKey, type ChainEnd, isIn } from './bootstrap.ts';
 import { entryToRow, type LogDatabase } from './database.ts';
-import type { Handed } from './pack.ts';
+import type { BootstrapPack } from './pack.ts';
 
-/** What this tablet can hand on; null where it does not hold and has not folded exactly the whole of every chain. */
-export function handOn(fold: string, replica: Replica, heads: readonly ChainEnd[]): Handed | null {
+/** The bootstrap snapshot that this tablet can give; null where it does not hold and has not folded exactly the whole of every chain. */
+export function giveBootstrap(
+  fold: string,
+  replica: Replica,
+  heads: readonly ChainEnd[],
+): BootstrapPack | null {
   const oldest = replica.marks[0];
   if (!oldest?.position) return null;
   if (heads.reduce((sum, head) => sum + head.seq, 0) !== replica.count) return null;
@@ -23,37 +27,37 @@ export function handOn(fold: string, replica: Replica, heads: readonly ChainEnd[
     }))
     .filter((head) => head.seq > 0);
   const { state, position, count } = oldest;
-  return { borrowed: { fold, state, position, count, heads: before }, tail: [...replica.tail] };
+  return { bootstrap: { fold, state, position, count, heads: before }, tail: [...replica.tail] };
 }
 
 /**
- * Keeps a borrowed state and its tail, durably, and answers it as it was kept; null where it does not suit this tablet: it knows
+ * Keeps a bootstrap snapshot and its tail, durably, and answers it as it was kept; null where it does not suit this tablet: it knows
  * others already, or wrote things alone that belong before the state and that nobody may miss meanwhile.
  */
-export async function keepBorrowed(
+export async function keepBootstrap(
   log: LogDatabase,
   tablet: string,
-  handed: Handed,
-): Promise<Borrowed | null> {
+  handed: BootstrapPack,
+): Promise<Bootstrap | null> {
   const { tail } = handed;
-  let { borrowed } = handed;
+  let { bootstrap } = handed;
   return log.transaction('rw', log.entries, log.meta, async () => {
     const rows = await log.entries.limit(OWN_AT_MOST + 1).toArray();
     const own = rows.map((row) => row.entry).sort(compareEntries);
     if (own.length > OWN_AT_MOST || own.some((entry) => entry.tablet !== tablet)) return null;
     for (const entry of own) {
-      if (compareEntries(entry, borrowed.position) > 0 || isIn(borrowed, entry)) continue;
+      if (compareEntries(entry, bootstrap.position) > 0 || isIn(bootstrap, entry)) continue;
       if (entry.kind !== 'tablet.opened' || entry.seq !== 1) return null;
       // That it was opened says nothing about the floor: it goes in as if it had been told in time.
-      applyEntry(borrowed.state, entry);
-      const heads = [...borrowed.heads, { tablet, epoch: entry.epoch, seq: 1 }];
-      borrowed = { ...borrowed, heads, count: borrowed.count + 1 };
+      applyEntry(bootstrap.state, entry);
+      const heads = [...bootstrap.heads, { tablet, epoch: entry.epoch, seq: 1 }];
+      bootstrap = { ...bootstrap, heads, count: bootstrap.count + 1 };
     }
     const there = new Set(own.map((entry) => `${chainId(entry)}/${entry.seq}`));
     const fresh = tail.filter((entry) => !there.has(`${chainId(entry)}/${entry.seq}`));
     await log.entries.bulkAdd(fresh.map(entryToRow));
-    await log.meta.put({ key: borrowedKey, value: borrowed });
-    return borrowed;
+    await log.meta.put({ key: bootstrapKey, value: bootstrap });
+    return bootstrap;
   });
 }
 

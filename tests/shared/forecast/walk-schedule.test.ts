@@ -1,16 +1,16 @@
-// Rounds against a mixed-integer programme on 200 seeded problems, by hand-made cases, and by what must hold for any plan.
+// Walks against a mixed-integer programme on 200 seeded problems, by hand-made cases, and by what must hold for any plan.
 
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  planRounds,
-  type RoundsAsk,
-  type RoundsPlan,
   type SpliceNeed,
-} from '../../../shared/forecast/rounds.ts';
+  scheduleWalks,
+  type WalkSchedule,
+  type WalkScheduleAsk,
+} from '../../../shared/forecast/walk-schedule.ts';
 import { chanceBelow, seededChance } from '../../../shared/kit/chance.ts';
-import { makeModel } from './rounds-model.ts';
+import { makeModel } from './walk-model.ts';
 
 const seed = 20_261_124;
 const needs = (windows: readonly (readonly [number, number])[]): SpliceNeed[] =>
@@ -21,26 +21,26 @@ const needs = (windows: readonly (readonly [number, number])[]): SpliceNeed[] =>
   }));
 const ask = (
   windows: readonly (readonly [number, number])[],
-  change: Partial<RoundsAsk> = {},
-): RoundsAsk => ({
+  change: Partial<WalkScheduleAsk> = {},
+): WalkScheduleAsk => ({
   nowMs: 0,
   walkSeconds: 60,
   eachSeconds: 40,
   splices: needs(windows),
   ...change,
 });
-const shape = (plan: RoundsPlan) =>
-  plan.rounds.map((round) => [round.startMs / 1000, ...round.splices.map((splice) => splice.need)]);
+const shape = (plan: WalkSchedule) =>
+  plan.walks.map((trip) => [trip.startMs / 1000, ...trip.splices.map((splice) => splice.need)]);
 
 /** Everything that the contract asks of any plan. */
-function expectAllowed(question: RoundsAsk, plan: RoundsPlan): void {
+function expectAllowed(question: WalkScheduleAsk, plan: WalkSchedule): void {
   const seen = new Set<number>();
   let free = question.nowMs;
-  for (const round of plan.rounds) {
-    expect(round.startMs).toBeGreaterThanOrEqual(free);
-    expect(round.splices.length).toBeGreaterThan(0);
-    round.splices.forEach((splice, i) => {
-      const begins = round.startMs + (question.walkSeconds + i * question.eachSeconds) * 1000;
+  for (const trip of plan.walks) {
+    expect(trip.startMs).toBeGreaterThanOrEqual(free);
+    expect(trip.splices.length).toBeGreaterThan(0);
+    trip.splices.forEach((splice, i) => {
+      const begins = trip.startMs + (question.walkSeconds + i * question.eachSeconds) * 1000;
       const window = question.splices[splice.need]!;
       expect(splice.slot).toBe(window.slot);
       expect(splice.beginsMs).toBeCloseTo(begins, 3);
@@ -49,8 +49,8 @@ function expectAllowed(question: RoundsAsk, plan: RoundsPlan): void {
       expect(seen.has(splice.need)).toBe(false);
       seen.add(splice.need);
     });
-    free = round.startMs + (question.walkSeconds + round.splices.length * question.eachSeconds) * 1000;
-    expect(round.endMs).toBeCloseTo(free, 3);
+    free = trip.startMs + (question.walkSeconds + trip.splices.length * question.eachSeconds) * 1000;
+    expect(trip.endMs).toBeCloseTo(free, 3);
   }
   for (const missed of plan.missed) {
     expect(seen.has(missed.need)).toBe(false);
@@ -60,17 +60,17 @@ function expectAllowed(question: RoundsAsk, plan: RoundsPlan): void {
   expect(seen.size).toBe(question.splices.length);
 }
 
-describe('planRounds()', () => {
+describe('scheduleWalks()', () => {
   test.each([
-    { reason: 'nothing is due', windows: [], rounds: [], missed: [] },
-    { reason: 'one splice: as late as it may', windows: [[500, 900]], rounds: [[800, 0]], missed: [] },
+    { reason: 'nothing is due', windows: [], walks: [], missed: [] },
+    { reason: 'one splice: as late as it may', windows: [[500, 900]], walks: [[800, 0]], missed: [] },
     {
       reason: 'two windows overlap: one walk',
       windows: [
         [500, 900],
         [600, 1000],
       ],
-      rounds: [[800, 0, 1]],
+      walks: [[800, 0, 1]],
       missed: [],
     },
     {
@@ -79,7 +79,7 @@ describe('planRounds()', () => {
         [500, 600],
         [900, 1000],
       ],
-      rounds: [
+      walks: [
         [500, 0],
         [900, 1],
       ],
@@ -91,7 +91,7 @@ describe('planRounds()', () => {
         [100, 140],
         [140, 180],
       ],
-      rounds: [[40, 0, 1]],
+      walks: [[40, 0, 1]],
       missed: [],
     },
     {
@@ -100,37 +100,37 @@ describe('planRounds()', () => {
         [0, 400],
         [0, 400],
       ],
-      rounds: [[260, 0, 1]],
+      walks: [[260, 0, 1]],
       missed: [],
     },
     {
       reason: 'a window shorter than the work',
       windows: [[500, 530]],
-      rounds: [],
+      walks: [],
       missed: [[0, 'windowTooShort']],
     },
     {
       reason: 'a window that closes before anyone is there',
       windows: [[0, 90]],
-      rounds: [],
+      walks: [],
       missed: [[0, 'closesTooSoon']],
     },
-    { reason: 'a window that can just be met', windows: [[0, 100]], rounds: [[0, 0]], missed: [] },
+    { reason: 'a window that can just be met', windows: [[0, 100]], walks: [[0, 0]], missed: [] },
     {
       reason: 'two exclude each other: the one that lets the walk start later',
       windows: [
         [100, 145],
         [104, 146],
       ],
-      rounds: [[46, 1]],
+      walks: [[46, 1]],
       missed: [[0, 'crowdedOut']],
     },
-  ] as const)('plans $rounds when $reason', ({ windows, rounds, missed }) => {
+  ] as const)('plans $walks when $reason', ({ windows, walks, missed }) => {
     const question = ask(windows);
-    const plan = planRounds(question);
+    const plan = scheduleWalks(question);
     expectAllowed(question, plan);
     expect(plan.missed.map((splice) => [splice.need, splice.reason])).toEqual(missed);
-    expect(shape(plan)).toEqual(rounds);
+    expect(shape(plan)).toEqual(walks);
     expect(plan.proven).toBe(true);
   });
 
@@ -145,7 +145,7 @@ describe('planRounds()', () => {
         ],
         change,
       );
-      const plan = planRounds(question);
+      const plan = scheduleWalks(question);
       expectAllowed(question, plan);
       expect(plan.missed).toEqual([]);
     }
@@ -153,8 +153,8 @@ describe('planRounds()', () => {
 
   test('lets one slot have two splices in a shift', () => {
     const splices = [...needs([[100, 300]]), ...needs([[2000, 2300]])];
-    const plan = planRounds(ask([], { splices }));
-    expect(plan.rounds.map((round) => round.splices.map((splice) => splice.slot))).toEqual([
+    const plan = scheduleWalks(ask([], { splices }));
+    expect(plan.walks.map((trip) => trip.splices.map((splice) => splice.slot))).toEqual([
       ['M1-F-001'],
       ['M1-F-001'],
     ]);
@@ -168,16 +168,16 @@ describe('planRounds()', () => {
       ],
       { walkSeconds: 1.1, eachSeconds: 33.3 },
     );
-    expectAllowed(question, planRounds(question));
+    expectAllowed(question, scheduleWalks(question));
   });
 
   test('throws for negative times', () => {
-    expect(() => planRounds(ask([], { walkSeconds: -1 }))).toThrow(RangeError);
-    expect(() => planRounds(ask([], { eachSeconds: Infinity }))).toThrow(RangeError);
+    expect(() => scheduleWalks(ask([], { walkSeconds: -1 }))).toThrow(RangeError);
+    expect(() => scheduleWalks(ask([], { eachSeconds: Infinity }))).toThrow(RangeError);
   });
 });
 
-describe('planRounds() against a mixed-integer programme', () => {
+describe('scheduleWalks() against a mixed-integer programme', () => {
   test('the programme itself finds the published optima of one machine', async () => {
     const model = await makeModel();
     interface Instance {
@@ -226,7 +226,7 @@ describe('planRounds() against a mixed-integer programme', () => {
         return [opens, opens + each + chanceBelow(chance, 200) - 10] as const;
       });
       const question = ask(windows, { nowMs: now * 1000, walkSeconds: walk, eachSeconds: each });
-      const plan = planRounds(question);
+      const plan = scheduleWalks(question);
       expectAllowed(question, plan);
       expect(plan.proven).toBe(true);
       const best = model({
@@ -236,12 +236,12 @@ describe('planRounds() against a mixed-integer programme', () => {
       });
       const found = {
         missed: plan.missed.length,
-        rounds: plan.rounds.length,
-        firstStart: plan.rounds.length === 0 ? null : plan.rounds[0]!.startMs / 1000,
+        walks: plan.walks.length,
+        firstStart: plan.walks.length === 0 ? null : plan.walks[0]!.startMs / 1000,
       };
       expect(found, `problem ${c}: ${JSON.stringify({ now, walk, each, windows })}`).toEqual(best);
       if (best.missed > 0) kinds.missed += 1;
-      if (best.rounds > 1) kinds.several += 1;
+      if (best.walks > 1) kinds.several += 1;
     }
     // The sample must hold both easy and hopeless shifts, or it would prove little.
     expect(kinds.missed).toBeGreaterThan(30);
@@ -249,7 +249,7 @@ describe('planRounds() against a mixed-integer programme', () => {
   });
 });
 
-const askArb = (most: number): fc.Arbitrary<RoundsAsk> =>
+const askArb = (most: number): fc.Arbitrary<WalkScheduleAsk> =>
   fc
     .record({
       nowMs: fc.nat(300).map((seconds) => seconds * 1000),
@@ -259,13 +259,13 @@ const askArb = (most: number): fc.Arbitrary<RoundsAsk> =>
     })
     .map((any) => ({ ...any, splices: needs(any.splices.map(([opens, long]) => [opens, opens + long])) }));
 
-describe('planRounds() for any splices', () => {
+describe('scheduleWalks() for any splices', () => {
   test('gives an allowed plan, the same every time', () => {
     fc.assert(
       fc.property(askArb(60), (question) => {
-        const plan = planRounds(question);
+        const plan = scheduleWalks(question);
         expectAllowed(question, plan);
-        expect(planRounds(question)).toEqual(plan);
+        expect(scheduleWalks(question)).toEqual(plan);
       }),
       { numRuns: 60 },
     );
@@ -274,10 +274,10 @@ describe('planRounds() for any splices', () => {
   test('asks no order of the splices', () => {
     fc.assert(
       fc.property(askArb(14), (question) => {
-        const plan = planRounds(question);
-        const back = planRounds({ ...question, splices: [...question.splices].reverse() });
-        const told = (any: RoundsPlan) =>
-          any.rounds.map((round) => [round.startMs, round.splices.map((s) => s.slot)]);
+        const plan = scheduleWalks(question);
+        const back = scheduleWalks({ ...question, splices: [...question.splices].reverse() });
+        const told = (any: WalkSchedule) =>
+          any.walks.map((trip) => [trip.startMs, trip.splices.map((s) => s.slot)]);
         expect(told(back)).toEqual(told(plan));
       }),
     );
@@ -286,30 +286,30 @@ describe('planRounds() for any splices', () => {
   test('misses no more with wider windows or a later end, no fewer with one splice more', () => {
     fc.assert(
       fc.property(askArb(12), fc.nat(300), fc.nat(8000), (question, wider, opens) => {
-        const { missed } = planRounds(question);
+        const { missed } = scheduleWalks(question);
         const widened = question.splices.map((splice) => ({
           ...splice,
           closesMs: splice.closesMs + wider * 1000,
         }));
-        expect(planRounds({ ...question, splices: widened }).missed.length).toBeLessThanOrEqual(
+        expect(scheduleWalks({ ...question, splices: widened }).missed.length).toBeLessThanOrEqual(
           missed.length,
         );
         const one = { slot: 'M2-F-001', opensMs: opens * 1000, closesMs: (opens + 200) * 1000 };
-        const more = planRounds({ ...question, splices: [...question.splices, one] });
+        const more = scheduleWalks({ ...question, splices: [...question.splices, one] });
         expect(more.missed.length).toBeGreaterThanOrEqual(missed.length);
       }),
     );
   });
 
-  test('lets no single round start later: the next one or a window holds each back', () => {
+  test('lets no single walk start later: the next one or a window holds each back', () => {
     fc.assert(
       fc.property(askArb(12), (question) => {
-        const plan = planRounds(question);
-        plan.rounds.forEach((round, r) => {
-          const next = plan.rounds[r + 1]?.startMs ?? Infinity;
+        const plan = scheduleWalks(question);
+        plan.walks.forEach((trip, r) => {
+          const next = plan.walks[r + 1]?.startMs ?? Infinity;
           const slack = Math.min(
-            next - round.endMs,
-            ...round.splices.map(
+            next - trip.endMs,
+            ...trip.splices.map(
               (splice) =>
                 question.splices[splice.need]!.closesMs - splice.beginsMs - question.eachSeconds * 1000,
             ),
@@ -328,19 +328,19 @@ describe('planRounds() for any splices', () => {
         const opens = chanceBelow(chance, 4000);
         return [opens, opens + 100 + chanceBelow(chance, 700)] as const;
       });
-      const proven = planRounds(ask(windows));
-      const bounded = planRounds(ask(windows, { effort: 300 }));
+      const proven = scheduleWalks(ask(windows));
+      const bounded = scheduleWalks(ask(windows, { effort: 300 }));
       expectAllowed(ask(windows), bounded);
       expect(proven.proven).toBe(true);
       const behind =
-        (bounded.missed.length - proven.missed.length) * 100 + bounded.rounds.length - proven.rounds.length;
+        (bounded.missed.length - proven.missed.length) * 100 + bounded.walks.length - proven.walks.length;
       expect(behind).toBeGreaterThanOrEqual(0);
       if (behind > 0) worse += 1;
     }
     expect(worse).toBeLessThanOrEqual(6);
   });
 
-  test('needs as many rounds as points that meet every window when neither walk nor work takes time', () => {
+  test('needs as many walks as points that meet every window when neither walk nor work takes time', () => {
     fc.assert(
       fc.property(askArb(40), (any) => {
         const question = { ...any, nowMs: 0, walkSeconds: 0, eachSeconds: 0 };
@@ -352,7 +352,7 @@ describe('planRounds() for any splices', () => {
           points += 1;
           last = window.closesMs;
         }
-        expect(planRounds(question).rounds).toHaveLength(points);
+        expect(scheduleWalks(question).walks).toHaveLength(points);
       }),
     );
   });
@@ -363,17 +363,17 @@ describe('planRounds() for any splices', () => {
       const opens = chanceBelow(chance, 1500);
       return [opens, opens + 60 + chanceBelow(chance, 300)] as const;
     });
-    const plan = planRounds(ask(windows));
+    const plan = scheduleWalks(ask(windows));
     expectAllowed(ask(windows), plan);
     expect(plan.missed.length).toBeGreaterThan(20);
   });
 });
 
-describe('planRounds() with a known plan', () => {
-  const known = (plan: RoundsPlan) =>
-    plan.rounds.map((round) => ({
-      startMs: round.startMs,
-      slots: round.splices.map((splice) => splice.slot),
+describe('scheduleWalks() with a known plan', () => {
+  const known = (plan: WalkSchedule) =>
+    plan.walks.map((trip) => ({
+      startMs: trip.startMs,
+      slots: trip.splices.map((splice) => splice.slot),
     }));
   const windows = [
     [500, 900],
@@ -381,41 +381,39 @@ describe('planRounds() with a known plan', () => {
     [1500, 1900],
     [1600, 2000],
   ] as const;
-  const first = planRounds(ask(windows));
+  const first = scheduleWalks(ask(windows));
 
-  test('keeps rounds and starts when windows tremble', () => {
+  test('keeps walks and starts when windows tremble', () => {
     const moved = windows.map(([opens, closes]) => [opens + 20, closes + 25] as const);
-    const plan = planRounds(ask(moved, { previous: known(first) }));
+    const plan = scheduleWalks(ask(moved, { previous: known(first) }));
     expect(plan.kept).toBe(true);
     expect(known(plan)).toEqual(known(first));
   });
 
-  test('moves starts with the run when windows move far, and keeps who is in which round', () => {
+  test('moves starts with the run when windows move far, and keeps who is in which walk', () => {
     const moved = windows.map(([opens, closes]) => [opens + 200, closes + 200] as const);
-    const plan = planRounds(ask(moved, { previous: known(first) }));
-    expect(known(plan)).toEqual(
-      known(first).map((round) => ({ ...round, startMs: round.startMs + 200_000 })),
-    );
+    const plan = scheduleWalks(ask(moved, { previous: known(first) }));
+    expect(known(plan)).toEqual(known(first).map((trip) => ({ ...trip, startMs: trip.startMs + 200_000 })));
   });
 
   test('starts sooner where it must', () => {
     const moved = windows.map(([opens, closes]) => [opens - 30, closes - 30] as const);
     const question = ask(moved, { previous: known(first) });
-    const plan = planRounds(question);
+    const plan = scheduleWalks(question);
     expectAllowed(question, plan);
-    expect(plan.rounds[0]!.startMs).toBe(first.rounds[0]!.startMs - 30_000);
+    expect(plan.walks[0]!.startMs).toBe(first.walks[0]!.startMs - 30_000);
   });
 
-  test('puts a new splice into a known round where it fits', () => {
+  test('puts a new splice into a known walk where it fits', () => {
     const more = [...windows, [1550, 2100] as const];
-    const plan = planRounds(ask(more, { previous: known(first) }));
+    const plan = scheduleWalks(ask(more, { previous: known(first) }));
     expect(plan.kept).toBe(true);
-    expect(plan.rounds.map((round) => round.splices.length)).toEqual([2, 3]);
+    expect(plan.walks.map((trip) => trip.splices.length)).toEqual([2, 3]);
   });
 
   test('drops what is done', () => {
     const splices = needs(windows).slice(2);
-    const plan = planRounds(ask([], { splices, previous: known(first) }));
+    const plan = scheduleWalks(ask([], { splices, previous: known(first) }));
     expect(known(plan)).toEqual(known(first).slice(1));
   });
 
@@ -424,22 +422,22 @@ describe('planRounds() with a known plan', () => {
       { startMs: 400_000, slots: ['M1-F-001'] },
       { startMs: 800_000, slots: ['M1-F-002'] },
     ];
-    const plan = planRounds(ask(windows.slice(0, 2), { previous: apart }));
-    expect([plan.kept, plan.rounds.length]).toEqual([false, 1]);
+    const plan = scheduleWalks(ask(windows.slice(0, 2), { previous: apart }));
+    expect([plan.kept, plan.walks.length]).toEqual([false, 1]);
   });
 
   test('misses and walks no more than a fresh plan, whatever was known', () => {
     fc.assert(
       fc.property(askArb(10), fc.array(fc.nat(9), { maxLength: 10 }), (question, shuffle) => {
-        const fresh = planRounds(question);
+        const fresh = scheduleWalks(question);
         const previous = shuffle.map((i) => ({
           startMs: i * 500_000,
           slots: question.splices.slice(i, i + 2).map((splice) => splice.slot),
         }));
-        const plan = planRounds({ ...question, previous });
+        const plan = scheduleWalks({ ...question, previous });
         expectAllowed(question, plan);
         expect(plan.missed.length).toBe(fresh.missed.length);
-        expect(plan.rounds.length).toBe(fresh.rounds.length);
+        expect(plan.walks.length).toBe(fresh.walks.length);
       }),
     );
   });

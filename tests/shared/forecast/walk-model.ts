@@ -1,5 +1,5 @@
-// A second, independent way to plan rounds: a mixed-integer programme for a general solver. Slow and small, but it knows nothing
-// of the search that it checks: places in sequence, one splice each, a walk where a round begins, times by big-M.
+// A second, independent way to plan walks: a mixed-integer programme for a general solver. Slow and small, but it knows nothing
+// of the search that it checks: places in sequence, one splice each, a walk where a walk begins, times by big-M.
 
 import loadHighs from 'highs';
 
@@ -10,10 +10,10 @@ export interface ModelProblem {
   readonly splices: readonly { readonly opens: number; readonly closes: number; readonly takes: number }[];
 }
 
-/** The optimum: fewest missed, then fewest rounds, then the latest first start (null where nothing is done). */
+/** The optimum: fewest missed, then fewest walks, then the latest first start (null where nothing is done). */
 export interface ModelAnswer {
   readonly missed: number;
-  readonly rounds: number;
+  readonly walks: number;
   readonly firstStart: number | null;
 }
 
@@ -50,7 +50,7 @@ function constraints(problem: ModelProblem): string[] {
     lines.push(`${sum(used(k - 1, 1))} ${sum(used(k, -1))} >= 0`);
     const gap = `s${k} - s${k - 1} ${sum(takesAt(k - 1).map(([factor, name]) => [-factor, name] as const))}`;
     lines.push(`${gap} - ${walk} y${k} >= 0`);
-    // No waiting within a round: unless a round begins here or the place is unused.
+    // No waiting within a walk: unless a walk begins here or the place is unused.
     lines.push(`${gap} - ${big} y${k} ${sum(used(k, big))} <= ${big}`);
   }
   return lines;
@@ -78,15 +78,15 @@ export async function makeModel(): Promise<(problem: ModelProblem) => ModelAnswe
         [],
       ),
     );
-    if (first.Status !== 'Optimal') throw new Error(`Cannot model rounds as ${first.Status}`);
+    if (first.Status !== 'Optimal') throw new Error(`Cannot model walks as ${first.Status}`);
     const value = (name: string) => Math.round(first.Columns[name]?.Primal ?? 0);
     const done = served.reduce((total, [, name]) => total + value(name), 0);
-    const rounds = begun.reduce((total, [, name]) => total + value(name), 0);
-    if (done === 0) return { missed: n, rounds: 0, firstStart: null };
-    const fixed = [`${sum(served)} >= ${done}`, `${sum(begun)} <= ${rounds}`];
+    const walks = begun.reduce((total, [, name]) => total + value(name), 0);
+    if (done === 0) return { missed: n, walks: 0, firstStart: null };
+    const fixed = [`${sum(served)} >= ${done}`, `${sum(begun)} <= ${walks}`];
     const second = highs.solve(programme(problem, 'Maximize\n obj: s0', fixed));
-    if (second.Status !== 'Optimal') throw new Error(`Cannot model rounds as ${second.Status}`);
+    if (second.Status !== 'Optimal') throw new Error(`Cannot model walks as ${second.Status}`);
     const firstStart = Math.round((second.Columns['s0']?.Primal ?? 0) * 1000) / 1000 - problem.walk;
-    return { missed: n - done, rounds, firstStart };
+    return { missed: n - done, walks, firstStart };
   };
 }

@@ -1,4 +1,4 @@
-// When may a round begin so that nothing is lost by trying no other moment?
+// When may a walk begin so that nothing is lost by trying no other moment?
 // Method: every splice in turn stands exactly where it first may, behind as many others as can be served before it. Trying every such place
 // was refused: with long windows most of them lie behind more splices than are ready, or fewer than must come first.
 

@@ -1,8 +1,8 @@
-// Where moisture-sensitive reels were, stay by stay, for their floor life: as people told, and from the log itself: whoever loads
+// Where moisture-sensitive reels were, period by period, for their floor life: as people told, and from the log itself: whoever loads
 // a reel or makes it ready on a cart has opened its bag. What is no longer told (an entry taken back) never was.
 
 import { entryId } from '../log/entry.ts';
-import { type Airing, isLimited, type Stay } from './airing.ts';
+import { type Exposure, type ExposurePeriod, isLimited } from './exposure.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { reelByLabel } from './reel-places.ts';
 import type { FloorState } from './state.ts';
@@ -12,12 +12,12 @@ import { wantedOn } from './wanted.ts';
 type Opened = Pick<PayloadOf<'reel.verified'>, 'act' | 'setup' | 'slot' | 'reel'>;
 
 /** Kinds that this fold handles. */
-type AiringEntry = EntryOf<
+type ExposureEntry = EntryOf<
   'reel.aired' | 'bake.approved' | 'reel.verified' | 'cart.filled' | 'hold.cleared' | 'entry.corrected'
 >;
 
-/** Applies one entry to the reels' stays. Must see a hold before its clearing takes it away. */
-export function foldAirings(state: FloorState, entry: AiringEntry): void {
+/** Applies one entry to the reels' exposure. Must see a hold before its clearing takes it away. */
+export function foldExposures(state: FloorState, entry: ExposureEntry): void {
   const of = entryId(entry);
   switch (entry.kind) {
     case 'reel.aired':
@@ -56,8 +56,8 @@ function tell(state: FloorState, facts: PayloadOf<'reel.aired'>, told: Told): vo
   if (Number.isNaN(fromMs)) return;
   if (!state.reels.has(reel)) state.reels.set(reel, reelByLabel(facts));
   // Nobody can tell what is still to come; a clock that runs ahead is not believed.
-  const stay = { air, celsius, humidity, fromMs: Math.min(fromMs, told.atMs), entry: told.entry };
-  add(state, reel, facts.msl, stay);
+  const period = { air, celsius, humidity, fromMs: Math.min(fromMs, told.atMs), entry: told.entry };
+  add(state, reel, facts.msl, period);
 }
 
 /** A reel that goes onto a slot or a cart is out on the floor, since then at the latest. */
@@ -66,42 +66,51 @@ function open(state: FloorState, facts: Opened, told: Told): void {
   const wanted = facts.slot === null ? null : wantedOn(state, facts.setup, facts.slot);
   const reel = facts.reel ?? `~${told.entry}`;
   const described = wanted === null ? undefined : state.parts.get(wanted.part)?.msl;
-  if (!isLimited(wanted?.msl) && !isLimited(described) && !state.airings.has(reel)) return;
-  if (state.airings.get(reel)?.stays.at(-1)?.air === 'floor') return;
-  const stay = { air: 'floor' as const, celsius: null, humidity: null, fromMs: told.atMs, entry: told.entry };
-  add(state, reel, undefined, stay);
+  if (!isLimited(wanted?.msl) && !isLimited(described) && !state.exposures.has(reel)) return;
+  if (state.exposures.get(reel)?.periods.at(-1)?.air === 'floor') return;
+  const period = {
+    air: 'floor' as const,
+    celsius: null,
+    humidity: null,
+    fromMs: told.atMs,
+    entry: told.entry,
+  };
+  add(state, reel, undefined, period);
 }
 
-function add(state: FloorState, reel: string, msl: string | undefined, stay: Stay): void {
-  const there: Airing = state.airings.get(reel) ?? { msl: null, stays: [] };
+function add(state: FloorState, reel: string, msl: string | undefined, period: ExposurePeriod): void {
+  const there: Exposure = state.exposures.get(reel) ?? { msl: null, periods: [] };
   // What is told later of the same moment is the newer word.
-  const stays = [...there.stays, stay].sort((a, b) => a.fromMs - b.fromMs);
-  state.airings.set(reel, { msl: msl ?? there.msl, stays });
+  const periods = [...there.periods, period].sort((a, b) => a.fromMs - b.fromMs);
+  state.exposures.set(reel, { msl: msl ?? there.msl, periods });
 }
 
 /** A bake that nobody told of any more, or that is none, is not approved. */
 function approve(state: FloorState, facts: PayloadOf<'bake.approved'>, told: Told): void {
-  const airing = state.airings.get(facts.reel);
-  if (!airing) return;
+  const exposure = state.exposures.get(facts.reel);
+  if (!exposure) return;
   const approved = { ...told, by: facts.by, hours: facts.hours };
-  const stays = airing.stays.map((stay) =>
-    stay.entry === facts.of && stay.air === 'bake' ? { ...stay, approved } : stay,
+  const periods = exposure.periods.map((period) =>
+    period.entry === facts.of && period.air === 'bake' ? { ...period, approved } : period,
   );
-  state.airings.set(facts.reel, { ...airing, stays });
+  state.exposures.set(facts.reel, { ...exposure, periods });
 }
 
 function takeBack(state: FloorState, of: string): void {
-  for (const [reel, airing] of state.airings) {
-    const stays = airing.stays
-      .filter((stay) => stay.entry !== of)
-      .map((stay) => (stay.approved?.entry === of ? withoutApproval(stay) : stay));
-    if (stays.length === airing.stays.length && stays.every((stay, at) => stay === airing.stays[at]))
+  for (const [reel, exposure] of state.exposures) {
+    const periods = exposure.periods
+      .filter((period) => period.entry !== of)
+      .map((period) => (period.approved?.entry === of ? withoutApproval(period) : period));
+    if (
+      periods.length === exposure.periods.length &&
+      periods.every((period, at) => period === exposure.periods[at])
+    )
       continue;
-    if (stays.length === 0) state.airings.delete(reel);
-    else state.airings.set(reel, { ...airing, stays });
+    if (periods.length === 0) state.exposures.delete(reel);
+    else state.exposures.set(reel, { ...exposure, periods });
   }
 }
 
-function withoutApproval({ approved: _, ...stay }: Stay): Stay {
-  return stay;
+function withoutApproval({ approved: _, ...period }: ExposurePeriod): ExposurePeriod {
+  return period;
 }

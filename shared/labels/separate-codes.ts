@@ -11,8 +11,8 @@ import { type Identifier, identifierAt, identifierLength } from './identifiers.t
 import { parseQuantity } from './quantity.ts';
 import type { LabelCandidate, LabelExpectation } from './reading.ts';
 
-/** One loose code, and the identifier that it may carry. */
-export interface LooseCode {
+/** One separate code, and the identifier that it may carry. */
+export interface SeparateCode {
   readonly text: string;
   /** Null where no identifier of reel labels fits. */
   readonly id: string | null;
@@ -20,21 +20,21 @@ export interface LooseCode {
   readonly value: string;
 }
 
-/** Splits a loose code into identifier and value where the value is what the identifier promises. */
-export function splitLoose(text: string): LooseCode {
+/** Splits a separate code into identifier and value where the value is what the identifier promises. */
+export function splitSeparateCode(text: string): SeparateCode {
   const bracketed = text[0] === '(' ? text.indexOf(')') : -1;
   const from = bracketed === -1 ? 0 : 1;
   const length = identifierLength(text, from);
   if (length === 0 || (bracketed !== -1 && bracketed !== from + length)) return bareCode(text);
   const identifier = identifierAt(text, from, length);
-  if (identifier === undefined || !identifier.loose) return bareCode(text);
+  if (identifier === undefined || !identifier.separate) return bareCode(text);
   let value = text.slice(bracketed === -1 ? length : bracketed + 1).trim();
   if (value[0] === ':' || value[0] === '=') value = value.slice(1).trim();
   if (value === '' || !isWellFormed(identifier, value)) return bareCode(text);
   return { text, id: identifier.id, identifier, value };
 }
 
-function bareCode(text: string): LooseCode {
+function bareCode(text: string): SeparateCode {
   return { text, id: null, identifier: null, value: text };
 }
 
@@ -58,12 +58,12 @@ function isWellFormed(identifier: Identifier, value: string): boolean {
 }
 
 /** An identifier that says by its look that it is one: digits in front, or Q before a number. */
-function isTelling(code: LooseCode): boolean {
+function isTelling(code: SeparateCode): boolean {
   return code.id !== null && (code.id.length > 1 || code.id === 'Q');
 }
 
 /** A code that can stand alone: nobody numbers parts `10D2618`, `4LMY`, `13E3` or `1TLOT77`. */
-function standsAlone(code: LooseCode): boolean {
+function standsAlone(code: SeparateCode): boolean {
   if (code.id === null || code.id.length === 1 || code.id.endsWith('P')) return false;
   if (code.id.endsWith('S')) return code.value.length >= 6;
   if (code.id === '10D') return readDateAs(code.value, 'YYWW').made !== null;
@@ -78,7 +78,7 @@ function bareCandidates(text: string): LabelCandidate[] {
 }
 
 /** What the setup says about a code: its value after the identifier, the whole code, both, or nothing. */
-function askSetup(code: LooseCode, expected: LabelExpectation): 'value' | 'whole' | 'both' | 'nothing' {
+function askSetup(code: SeparateCode, expected: LabelExpectation): 'value' | 'whole' | 'both' | 'nothing' {
   const whole = expected.parts.has(code.text) || expected.supplierParts.has(code.text);
   const value =
     (code.id === 'P' && expected.parts.has(code.value)) ||
@@ -98,7 +98,7 @@ function pushBare(text: string, expected: LabelExpectation, basket: Basket): voi
   }
 }
 
-function ask(code: LooseCode, basket: Basket): void {
+function ask(code: SeparateCode, basket: Basket): void {
   const field = code.identifier?.field ?? null;
   const asIdentified: LabelCandidate[] = field === null ? [] : [{ field, value: code.value }];
   basket.ambiguous.push({ text: code.text, candidates: [...asIdentified, ...bareCandidates(code.text)] });
@@ -114,7 +114,7 @@ interface Company {
   readonly others: number;
 }
 
-function judgeCompany(codes: readonly LooseCode[], basket: Basket): Company {
+function judgeCompany(codes: readonly SeparateCode[], basket: Basket): Company {
   const ids = new Set<string>();
   for (const element of basket.elements) ids.add(element.id);
   const enveloped = ids.size > 0;
@@ -132,7 +132,7 @@ function judgeCompany(codes: readonly LooseCode[], basket: Basket): Company {
   };
 }
 
-function isBelieved(code: LooseCode, company: Company): boolean {
+function isBelieved(code: SeparateCode, company: Company): boolean {
   if (code.id === null) return false;
   if (standsAlone(code)) return true;
   if (code.id === 'Q') return company.speaks || company.others > 0;
@@ -140,13 +140,13 @@ function isBelieved(code: LooseCode, company: Company): boolean {
   return code.id.length > 1 || company.partElsewhere;
 }
 
-/** Reads loose codes into the basket, in the company of what is in it already. */
-export function collectLoose(
+/** Reads separate codes into the basket, in the company of what is in it already. */
+export function collectSeparateCodes(
   texts: readonly string[],
   basket: Basket,
   expected: LabelExpectation | undefined,
 ): void {
-  const codes = texts.map(splitLoose);
+  const codes = texts.map(splitSeparateCode);
   const company = judgeCompany(codes, basket);
   for (const code of codes) {
     const setup = expected === undefined ? 'nothing' : askSetup(code, expected);
@@ -169,6 +169,6 @@ export function collectLoose(
 }
 
 /** A setup that does not know the whole code as a part number leaves the quantity as its only reading. */
-function isQuantityForSetup(code: LooseCode, expected: LabelExpectation | undefined): boolean {
+function isQuantityForSetup(code: SeparateCode, expected: LabelExpectation | undefined): boolean {
   return code.id === 'Q' && expected !== undefined;
 }

@@ -1,4 +1,4 @@
-// May a borrowed state be believed? Once all entries that it stands for are here, this tablet folds them itself and compares.
+// May a bootstrap snapshot be believed? Once all entries that it stands for are here, this tablet folds them itself and compares.
 // Method: beside the work in hand and in small pieces, since a year takes minutes; only the result is put in place in turn with
 // new entries. Trusting the state for good was refused: a tablet that folded wrongly, or was made to, would pass its error on to
 // every tablet that comes after it, and no seal of the log would show it.
@@ -7,15 +7,15 @@ import { applyEntry } from '../../../shared/floor/fold.ts';
 import { emptyState, type FloorState } from '../../../shared/floor/state.ts';
 import { packValue } from '../../../shared/kit/pack.ts';
 import { compareText } from '../../../shared/log/order.ts';
-import { type Borrowed, isIn } from './borrowed.ts';
+import { type Bootstrap, isIn } from './bootstrap.ts';
 import { countUpTo, type LogDatabase, orderIndex, orderKey } from './database.ts';
 
-/** The log up to the borrowed state's place, as folded here. */
+/** The log up to the bootstrap snapshot's place, as folded here. */
 export interface OwnFold {
   readonly state: FloorState;
-  /** Entries in it: those of the borrowed state, and those that came late and belong before its place. */
+  /** Entries in it: those of the bootstrap snapshot, and those that came late and belong before its place. */
   readonly count: number;
-  /** Names of the state's parts that are otherwise than in the borrowed one; empty where it was right. */
+  /** Names of the state's parts that are otherwise than in the snapshot; empty where it was right. */
   readonly differs: readonly string[];
 }
 
@@ -27,35 +27,35 @@ const COMPARED_AT_ONCE = 500;
 /** Gives the page its turn. */
 const turn = () => new Promise<void>((resolve) => setTimeout(resolve));
 
-/** Folds what lies behind a borrowed state; null where `isOver` says that nobody wants to know any more. */
+/** Folds what lies behind a bootstrap snapshot; null where `isOver` says that nobody wants to know any more. */
 export async function foldBehind(
   log: LogDatabase,
-  borrowed: Borrowed,
+  bootstrap: Bootstrap,
   { isSameFold, isOver }: { readonly isSameFold: boolean; readonly isOver: () => boolean },
 ): Promise<OwnFold | null> {
-  const compared = isSameFold ? await foldUpTo(log, borrowed, { isLate: false, isOver }) : null;
+  const compared = isSameFold ? await foldUpTo(log, bootstrap, { isLate: false, isOver }) : null;
   if (isOver()) return null;
-  const differs = compared ? await differences(compared.state, borrowed.state) : [];
-  const there = await countUpTo(log, borrowed.position);
+  const differs = compared ? await differences(compared.state, bootstrap.state) : [];
+  const there = await countUpTo(log, bootstrap.position);
   // Nothing came late: what was compared is the whole.
   const whole =
-    compared?.count === there ? compared : await foldUpTo(log, borrowed, { isLate: true, isOver });
+    compared?.count === there ? compared : await foldUpTo(log, bootstrap, { isLate: true, isOver });
   return whole && { ...whole, differs };
 }
 
 async function foldUpTo(
   log: LogDatabase,
-  borrowed: Borrowed,
-  wish: { readonly isLate: boolean; readonly isOver: () => boolean },
+  bootstrap: Bootstrap,
+  options: { readonly isLate: boolean; readonly isOver: () => boolean },
 ): Promise<{ readonly state: FloorState; readonly count: number } | null> {
-  const end = orderKey(borrowed.position);
+  const end = orderKey(bootstrap.position);
   const state = emptyState();
   let count = 0;
   for (let from: readonly (string | number)[] = [-1]; ; ) {
     const rows = await log.entries.where(orderIndex).between(from, end, false, true).limit(AT_ONCE).toArray();
-    if (wish.isOver()) return null;
+    if (options.isOver()) return null;
     for (const { entry } of rows) {
-      if (!wish.isLate && !isIn(borrowed, entry)) continue;
+      if (!options.isLate && !isIn(bootstrap, entry)) continue;
       applyEntry(state, entry);
       count += 1;
     }
@@ -67,27 +67,27 @@ async function foldUpTo(
 }
 
 /**
- * Parts of the state that differ. What was lent went through JSON, so both are compared as JSON; with keys in order, since an entry
+ * Parts of the state that differ. The snapshot went through JSON, so both are compared as JSON; with keys in order, since an entry
  * that came from the server has them in another order than where it was written.
  */
-async function differences(own: FloorState, lent: FloorState): Promise<readonly string[]> {
+async function differences(own: FloorState, theirs: FloorState): Promise<readonly string[]> {
   const names: string[] = [];
-  const lentParts = new Map<string, unknown>(Object.entries(lent));
+  const theirParts = new Map<string, unknown>(Object.entries(theirs));
   for (const [name, part] of Object.entries(own)) {
-    if (!(await isSame(part, lentParts.get(name)))) names.push(name);
+    if (!(await isSame(part, theirParts.get(name)))) names.push(name);
   }
   return names;
 }
 
 async function isSame(
   own: ReadonlyMap<string, unknown> | ReadonlySet<string>,
-  lent: unknown,
+  theirs: unknown,
 ): Promise<boolean> {
-  if (!(lent instanceof Map || lent instanceof Set) || lent.size !== own.size) return false;
+  if (!(theirs instanceof Map || theirs instanceof Set) || theirs.size !== own.size) return false;
   let compared = 0;
   for (const [key, value] of own.entries()) {
-    if (!lent.has(key)) return false;
-    if (lent instanceof Map && textOf(value) !== textOf(lent.get(key))) return false;
+    if (!theirs.has(key)) return false;
+    if (theirs instanceof Map && textOf(value) !== textOf(theirs.get(key))) return false;
     compared += 1;
     if (compared % COMPARED_AT_ONCE === 0) await turn();
   }

@@ -1,4 +1,4 @@
-// What the steps of a sync round share: what is remembered, and which chains got stuck. Memory is written only after what it speaks of is
+// What the steps of a sync share: what is remembered, and which chains got stuck. Memory is written only after what it speaks of is
 // durable, so that a crash in between repeats work and never skips any.
 
 import { chainId } from '../../../shared/log/entry.ts';
@@ -7,7 +7,7 @@ import type { Caller, CallFailure } from './http.ts';
 import type { SyncKey, SyncLog, SyncMemory, SyncStatus, SyncWorld } from './ports.ts';
 
 /** What the steps ask, and whom they tell. */
-export interface RoundParts {
+export interface SyncParts {
   readonly log: SyncLog;
   readonly key: SyncKey;
   readonly world: SyncWorld;
@@ -17,9 +17,9 @@ export interface RoundParts {
 }
 
 /** The state that all steps work on. */
-export interface Round extends Omit<RoundParts, 'memory'> {
+export interface SyncContext extends Omit<SyncParts, 'memory'> {
   memory: SyncMemory;
-  /** Chains with an entry that the server kept aside: pushing more of them would change nothing. */
+  /** Chains with an entry that the server quarantined: pushing more of them would change nothing. */
   readonly stuck: Set<string>;
   /** The server asked for a snapshot; it gets one after the next pull. */
   isSnapshotWanted: boolean;
@@ -29,77 +29,77 @@ export interface Round extends Omit<RoundParts, 'memory'> {
 const OFFER_AT_ONCE = 2_000;
 
 /** The state before the first step. */
-export function openRound(parts: RoundParts): Round {
+export function openSyncContext(parts: SyncParts): SyncContext {
   return { ...parts, stuck: new Set(), isSnapshotWanted: false };
 }
 
 /** Writes a change of the memory down, with how far the clock is off by now. */
-export async function remember(round: Round, change: Partial<SyncMemory>): Promise<void> {
-  round.memory = { ...round.memory, ...change, clockOffMs: Math.round(round.caller.clockOffMs()) };
-  await round.log.writeMemory(round.memory);
+export async function remember(context: SyncContext, change: Partial<SyncMemory>): Promise<void> {
+  context.memory = { ...context.memory, ...change, clockOffMs: Math.round(context.caller.clockOffMs()) };
+  await context.log.writeMemory(context.memory);
 }
 
 /** Another life of the server: what it acknowledged and where it was read up to are void. */
-export async function meetEpoch(round: Round, serverEpoch: string): Promise<void> {
-  if (round.memory.serverEpoch === serverEpoch) return;
-  round.stuck.clear();
-  const isOther = round.memory.serverEpoch !== null;
-  await remember(round, { serverEpoch, cursor: null, history: null, acked: {} });
-  if (isOther) await tellRollback(round);
+export async function meetEpoch(context: SyncContext, serverEpoch: string): Promise<void> {
+  if (context.memory.serverEpoch === serverEpoch) return;
+  context.stuck.clear();
+  const isOther = context.memory.serverEpoch !== null;
+  await remember(context, { serverEpoch, cursor: null, history: null, acked: {} });
+  if (isOther) await tellRollback(context);
 }
 
 /** The server holds less than it did, or another log than it did: people have to know, also where all of it comes back by itself. */
-export async function tellRollback(round: Round): Promise<void> {
-  const rolledBackMs = Math.round(round.world.nowMs() + round.caller.clockOffMs());
-  await remember(round, { rolledBackMs });
-  round.status({ rolledBackMs });
+export async function tellRollback(context: SyncContext): Promise<void> {
+  const rolledBackMs = Math.round(context.world.nowMs() + context.caller.clockOffMs());
+  await remember(context, { rolledBackMs });
+  context.status({ rolledBackMs });
 }
 
 /** A person took note that the server's log went back. */
-export async function takeNote(round: Round): Promise<void> {
-  await remember(round, { rolledBackMs: null });
-  round.status({ rolledBackMs: null });
+export async function takeNote(context: SyncContext): Promise<void> {
+  await remember(context, { rolledBackMs: null });
+  context.status({ rolledBackMs: null });
 }
 
 /** Keeps how far the server holds each chain. */
-export function noteAcks(round: Round, acks: readonly Mark[]): Promise<void> {
-  const { acked } = round.memory;
-  return remember(round, {
+export function noteAcks(context: SyncContext, acks: readonly Mark[]): Promise<void> {
+  const { acked } = context.memory;
+  return remember(context, {
     acked: { ...acked, ...Object.fromEntries(acks.map((ack) => [chainId(ack), ack.seq])) },
   });
 }
 
 /** Counts own entries that the server does not hold yet; asks nobody. */
-export async function tellBacklog(round: Round): Promise<void> {
+export async function tellBacklog(context: SyncContext): Promise<void> {
   let backlog = 0;
-  for (const head of await round.log.heads()) {
-    if (head.tablet === round.key.tablet)
-      backlog += Math.max(0, head.seq - (round.memory.acked[chainId(head)] ?? 0));
+  for (const head of await context.log.heads()) {
+    if (head.tablet === context.key.tablet)
+      backlog += Math.max(0, head.seq - (context.memory.acked[chainId(head)] ?? 0));
   }
-  round.status({ backlog, clockOffMs: Math.round(round.caller.clockOffMs()) });
+  context.status({ backlog, clockOffMs: Math.round(context.caller.clockOffMs()) });
 }
 
 /** Asks how far the server holds what is here, and puts clocks right by its time. */
-export async function offerHeads(round: Round): Promise<CallFailure | null> {
-  const { log, caller, status } = round;
+export async function offerHeads(context: SyncContext): Promise<CallFailure | null> {
+  const { log, caller, status } = context;
   const heads = await log.heads();
   let serverMs = 0;
   for (let at = 0; at === 0 || at < heads.length; at += OFFER_AT_ONCE) {
     const json = { heads: heads.slice(at, at + OFFER_AT_ONCE) };
     const offered = await caller.call('/api/offer', offeredSchema, { json });
     if (!offered.ok) return offered.error;
-    await meetEpoch(round, offered.value.serverEpoch);
-    await noteAcks(round, offered.value.acks);
+    await meetEpoch(context, offered.value.serverEpoch);
+    await noteAcks(context, offered.value.acks);
     status({ clocksOff: offered.value.clocksOff ?? [] });
     serverMs = offered.value.serverMs;
   }
-  await log.rightClocks?.({ nowMs: serverMs, offMs: caller.clockOffMs(), acked: round.memory.acked });
-  await tellBacklog(round);
+  await log.rightClocks?.({ nowMs: serverMs, offMs: caller.clockOffMs(), acked: context.memory.acked });
+  await tellBacklog(context);
   return null;
 }
 
 /** Asks which tablets' clocks are off, and offers nothing. */
-export async function askClocks({ caller, status }: Round): Promise<CallFailure | null> {
+export async function askClocks({ caller, status }: SyncContext): Promise<CallFailure | null> {
   const offered = await caller.call('/api/offer', offeredSchema, { json: { heads: [] } });
   if (!offered.ok) return offered.error;
   status({ clocksOff: offered.value.clocksOff ?? [] });

@@ -10,7 +10,7 @@ import {
   placementPoints,
   probabilityLostAtMost,
   visitLosses,
-} from '../../../shared/forecast/lattice.ts';
+} from '../../../shared/forecast/beta-binomial.ts';
 
 const binomial = (picks: number, loss: number): LossLaw => ({ picks, loss, strength: Infinity });
 

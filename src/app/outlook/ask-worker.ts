@@ -1,4 +1,4 @@
-// Has something reckoned off the page's thread: one question at a time, only the newest waits. Where no worker starts, the page reckons
+// Has something computed off the page's thread: one question at a time, only the newest waits. Where no worker starts, the page computes
 // itself: a late answer beats none.
 
 import { later } from '../device/later.ts';
@@ -8,16 +8,16 @@ interface Asked<Q, A> {
   readonly take: (answer: A) => void;
 }
 
-/** Asks; the answer comes by `take`, unless a newer question took its place before the reckoning began. */
-export type Aside<Q, A> = (question: Q, take: (answer: A) => void) => void;
+/** Asks; the answer comes by `take`, unless a newer question took its place before the computation began. */
+export type AskWorker<Q, A> = (question: Q, take: (answer: A) => void) => void;
 
 /**
- * An asker of its own; its worker starts with the first question. `here`: fetches the same reckoning, for a page without workers.
+ * An asker of its own; its worker starts with the first question. `here`: fetches the same computation, for a page without workers.
  */
-export function startAside<Q, A>(
+export function startAskWorker<Q, A>(
   startWorker: () => Worker,
   here: () => Promise<(question: Q) => A>,
-): Aside<Q, A> {
+): AskWorker<Q, A> {
   let worker: Worker | null = null;
   let isBroken = false;
   let busy: Asked<Q, A> | null = null;
@@ -48,7 +48,7 @@ export function startAside<Q, A>(
     return started;
   }
 
-  async function reckonHere({ question, take }: Asked<Q, A>): Promise<void> {
+  async function computeHere({ question, take }: Asked<Q, A>): Promise<void> {
     let answer: A;
     try {
       answer = (await here())(question);
@@ -61,7 +61,7 @@ export function startAside<Q, A>(
   function ask(asked: Asked<Q, A>): void {
     busy = asked;
     if (isBroken) {
-      reckonHere(asked).catch(() => undefined); // offline and not kept: the next question asks again
+      computeHere(asked).catch(() => undefined); // offline and not kept: the next question asks again
       return;
     }
     later(() => {

@@ -10,7 +10,7 @@ import { verifyChains } from '../../../../shared/log/chain.ts';
 import { chainId, type Entry, firstPrev } from '../../../../shared/log/entry.ts';
 import { compareEntries } from '../../../../shared/log/order.ts';
 import { sealEntry } from '../../../../shared/log/seal.ts';
-import { packHanded, unpackHanded } from '../../../../src/app/store/pack.ts';
+import { packBootstrap, unpackBootstrap } from '../../../../src/app/store/pack.ts';
 import { foldName, openStore, type Store } from '../../../../src/app/store/store.ts';
 import { createSyncLog } from '../../../../src/app/store/sync-log.ts';
 import { emptyMemory, type SnapshotPort } from '../../../../src/app/sync/ports.ts';
@@ -76,7 +76,7 @@ async function given(old: Store): Promise<Uint8Array> {
 /** Waits until the tablet has folded its history itself. */
 async function untilOwn(store: Store): Promise<void> {
   for (let tries = 0; store.behind() !== null; tries += 1) {
-    if (tries > 1000) throw new Error('the borrowed state is still in use');
+    if (tries > 1000) throw new Error('the bootstrap snapshot is still in use');
     await new Promise((resolve) => setTimeout(resolve, 5));
   }
 }
@@ -206,7 +206,7 @@ describe('snapshots', () => {
     expect(await portOf(old).make()).toBeNull();
   });
 
-  test('after a change of the fold the log counts, not what was borrowed under the older one', async () => {
+  test('after a change of the fold the log counts, not the bootstrap snapshot of the older one', async () => {
     const old = await openOld();
     const bytes = await given(old);
     const fresh = await open(names.fresh);
@@ -316,7 +316,7 @@ describe('snapshots', () => {
   });
 });
 
-describe('packHanded()', () => {
+describe('packBootstrap()', () => {
   test('comes back as it was, with a key that looks like the mark', () => {
     const state = fold(shift);
     state.crews.set('L$', { $: 'map', of: [] } as unknown as number);
@@ -324,8 +324,8 @@ describe('packHanded()', () => {
     const ends = new Map(shift.map((entry) => [chainId(entry), entry]));
     const heads = [...ends.values()].map(({ tablet, epoch, seq }) => ({ tablet, epoch, seq }));
     const position = { hlc: last.hlc, tablet: last.tablet, epoch: last.epoch, seq: last.seq };
-    const borrowed = { fold: foldName, state, position, count: shift.length, heads };
-    const back = unpackHanded(packHanded({ borrowed, tail: [] }), foldName);
-    expect(back).toEqual({ borrowed, tail: [] });
+    const bootstrap = { fold: foldName, state, position, count: shift.length, heads };
+    const back = unpackBootstrap(packBootstrap({ bootstrap, tail: [] }), foldName);
+    expect(back).toEqual({ bootstrap, tail: [] });
   });
 });

@@ -1,9 +1,9 @@
 // In which walks along the line are the coming splices done?
-// Method: the search (rounds-search.ts) gives the rounds' starts and sizes; the places are filled by "earliest closing first"; a plan that the
-// operator already knows is kept while it is as good. A fresh plan at every look was refused: rounds that jump about are not trusted.
+// Method: the search (walk-search.ts) gives the walks' starts and sizes; the places are filled by "earliest closing first"; a plan that the
+// operator already knows is kept while it is as good. A fresh plan at every look was refused: walks that jump about are not trusted.
 
-import { SAME_MS } from './rounds-begins.ts';
-import { type RoundShape, searchRounds } from './rounds-search.ts';
+import { SAME_MS } from './walk-begins.ts';
+import { searchWalks, type WalkShape } from './walk-search.ts';
 
 /** One splice to do: its work begins at or after `opensMs` and ends at or before `closesMs`, ms since 1970. */
 export interface SpliceNeed {
@@ -13,7 +13,7 @@ export interface SpliceNeed {
 }
 
 /** One walk: it starts, takes the walk, then its splices one after the other in this order without waiting. */
-export interface Round {
+export interface Walk {
   readonly startMs: number;
   readonly endMs: number;
   /** `need`: place in the list asked about. */
@@ -24,7 +24,7 @@ export interface Round {
 export const MISS_REASONS = ['windowTooShort', 'closesTooSoon', 'crowdedOut'] as const;
 export type MissReason = (typeof MISS_REASONS)[number];
 
-/** A splice that no round reaches. `byMs`: when it would have had to be done. */
+/** A splice that no walk reaches. `byMs`: when it would have had to be done. */
 export interface MissedSplice {
   readonly need: number;
   readonly slot: string;
@@ -32,30 +32,30 @@ export interface MissedSplice {
   readonly reason: MissReason;
 }
 
-/** Rounds in order of time. `proven`: no better plan exists; `kept`: the known plan was held on to. */
-export interface RoundsPlan {
-  readonly rounds: readonly Round[];
+/** Walks in order of time. `proven`: no better plan exists; `kept`: the known plan was held on to. */
+export interface WalkSchedule {
+  readonly walks: readonly Walk[];
   readonly missed: readonly MissedSplice[];
   readonly proven: boolean;
   readonly kept: boolean;
 }
 
-/** A round as it was last shown. */
-export interface KnownRound {
+/** A walk as it was last shown. */
+export interface KnownWalk {
   readonly startMs: number;
   readonly slots: readonly string[];
 }
 
 /** What planning needs. */
-export interface RoundsAsk {
+export interface WalkScheduleAsk {
   readonly nowMs: number;
-  /** From the start of a round to the begin of its first splice, s, 0 or more. */
+  /** From the start of a walk to the begin of its first splice, s, 0 or more. */
   readonly walkSeconds: number;
   /** One splice, s, 0 or more. */
   readonly eachSeconds: number;
   readonly splices: readonly SpliceNeed[];
   /** The plan last shown; absent for a fresh one. */
-  readonly previous?: readonly KnownRound[];
+  readonly previous?: readonly KnownWalk[];
   /** A known start moves only where it must, or by at least this, s; default 60. */
   readonly holdSeconds?: number;
   /** See `SearchRules`; default by `usualEffort`. */
@@ -87,11 +87,11 @@ function secondsToMs(seconds: number): number {
   return Math.abs(ms - near) < 1e-6 ? near : ms;
 }
 
-function toRound(
+function toWalk(
   splices: readonly SpliceNeed[],
   needs: readonly number[],
   at: Times & { startMs: number },
-): Round {
+): Walk {
   const work = at.startMs + at.walkMs;
   return {
     startMs: at.startMs,
@@ -104,8 +104,8 @@ function toRound(
   };
 }
 
-/** Fills the places of the rounds, in order of time, with the splice that closes first among those that may stand there. */
-function fill(splices: readonly SpliceNeed[], shapes: readonly RoundShape[], times: Times): Round[] {
+/** Fills the places of the walks, in order of time, with the splice that closes first among those that may stand there. */
+function fill(splices: readonly SpliceNeed[], shapes: readonly WalkShape[], times: Times): Walk[] {
   const order = splices
     .map((_, need) => need)
     .sort((a, b) => {
@@ -124,12 +124,12 @@ function fill(splices: readonly SpliceNeed[], shapes: readonly RoundShape[], tim
         return splice.opensMs <= begins + SAME_MS && splice.closesMs >= begins + times.eachMs - SAME_MS;
       });
       if (found < 0) {
-        throw new Error(`Cannot fill round as a splice must fit each place: current value is place ${place}`);
+        throw new Error(`Cannot fill walk as a splice must fit each place: current value is place ${place}`);
       }
       needs.push(order[found]!);
       order.splice(found, 1);
     }
-    return toRound(splices, needs, { ...times, startMs: shape.startMs });
+    return toWalk(splices, needs, { ...times, startMs: shape.startMs });
   });
 }
 
@@ -139,8 +139,8 @@ function missReason(splice: SpliceNeed, times: Times): MissReason {
   return splice.closesMs < nowMs + walkMs + eachMs - SAME_MS ? 'closesTooSoon' : 'crowdedOut';
 }
 
-function missedOf(splices: readonly SpliceNeed[], rounds: readonly Round[], times: Times): MissedSplice[] {
-  const done = new Set(rounds.flatMap((round) => round.splices.map((splice) => splice.need)));
+function missedOf(splices: readonly SpliceNeed[], walks: readonly Walk[], times: Times): MissedSplice[] {
+  const done = new Set(walks.flatMap((walk) => walk.splices.map((splice) => splice.need)));
   return splices
     .map((splice, need) => ({ splice, need }))
     .filter(({ need }) => !done.has(need))
@@ -153,7 +153,7 @@ function missedOf(splices: readonly SpliceNeed[], rounds: readonly Round[], time
     }));
 }
 
-/** Earliest and latest start of a round with these splices in this order, were it alone. */
+/** Earliest and latest start of a walk with these splices in this order, were it alone. */
 function startRange(
   splices: readonly SpliceNeed[],
   needs: readonly number[],
@@ -169,15 +169,15 @@ function startRange(
   return { low, high };
 }
 
-/** The known rounds with what is still due in them; splices that are new since go where they fit. Null where one fits nowhere. */
+/** The known walks with what is still due in them; splices that are new since go where they fit. Null where one fits nowhere. */
 function knownNeeds(
   splices: readonly SpliceNeed[],
-  previous: readonly KnownRound[],
+  previous: readonly KnownWalk[],
   times: Times,
 ): number[][] | null {
   const open = new Set(splices.keys());
-  const rounds = previous.map((round) =>
-    round.slots.flatMap((slot) => {
+  const walks = previous.map((walk) =>
+    walk.slots.flatMap((slot) => {
       for (const need of open) {
         if (splices[need]!.slot !== slot) continue;
         open.delete(need);
@@ -188,12 +188,12 @@ function knownNeeds(
   );
   for (const need of open) {
     if (missReason(splices[need]!, times) !== 'crowdedOut') continue; // nobody can do it: no reason to plan anew
-    const found = rounds.some((round, r) => {
-      for (let place = 0; place <= round.length; place++) {
-        const tried = [...round.slice(0, place), need, ...round.slice(place)];
+    const found = walks.some((walk, r) => {
+      for (let place = 0; place <= walk.length; place++) {
+        const tried = [...walk.slice(0, place), need, ...walk.slice(place)];
         const { low, high } = startRange(splices, tried, times);
         if (low <= high + SAME_MS) {
-          rounds[r] = tried;
+          walks[r] = tried;
           return true;
         }
       }
@@ -201,20 +201,20 @@ function knownNeeds(
     });
     if (!found) return null;
   }
-  return rounds.filter((round) => round.length > 0);
+  return walks.filter((walk) => walk.length > 0);
 }
 
-/** Times for known rounds: each as late as it may, held where it stood if that is still allowed and near. Null where they no longer fit. */
-function timeKnown(ask: RoundsAsk, needs: readonly (readonly number[])[], times: Times): Round[] | null {
+/** Times for known walks: each as late as it may, held where it stood if that is still allowed and near. Null where they no longer fit. */
+function timeKnown(ask: WalkScheduleAsk, needs: readonly (readonly number[])[], times: Times): Walk[] | null {
   const holdMs = (ask.holdSeconds ?? HOLD_SECONDS) * 1000;
-  const ranges = needs.map((round) => startRange(ask.splices, round, times));
-  const lengths = needs.map((round) => times.walkMs + round.length * times.eachMs);
+  const ranges = needs.map((walk) => startRange(ask.splices, walk, times));
+  const lengths = needs.map((walk) => times.walkMs + walk.length * times.eachMs);
   const lowest: number[] = [];
   for (let r = 0; r < needs.length; r++) {
     const free = r === 0 ? times.nowMs : lowest[r - 1]! + lengths[r - 1]!;
     lowest.push(Math.max(free, ranges[r]!.low));
   }
-  const rounds: Round[] = [];
+  const walks: Walk[] = [];
   let limit = Infinity;
   for (let r = needs.length - 1; r >= 0; r--) {
     const latest = Math.min(ranges[r]!.high, limit - lengths[r]!);
@@ -222,24 +222,24 @@ function timeKnown(ask: RoundsAsk, needs: readonly (readonly number[])[], times:
     const known = knownStart(ask, needs[r]!);
     const holds = known !== null && known >= lowest[r]! && known <= latest && latest - known < holdMs;
     const startMs = holds ? known : latest;
-    rounds.unshift(toRound(ask.splices, needs[r]!, { ...times, startMs }));
+    walks.unshift(toWalk(ask.splices, needs[r]!, { ...times, startMs }));
     limit = startMs;
   }
-  return rounds;
+  return walks;
 }
 
-function knownStart(ask: RoundsAsk, needs: readonly number[]): number | null {
+function knownStart(ask: WalkScheduleAsk, needs: readonly number[]): number | null {
   const slots = new Set(needs.map((need) => ask.splices[need]!.slot));
-  const round = ask.previous?.find((known) => known.slots.some((slot) => slots.has(slot)));
-  return round?.startMs ?? null;
+  const walk = ask.previous?.find((known) => known.slots.some((slot) => slots.has(slot)));
+  return walk?.startMs ?? null;
 }
 
 /**
- * Lays the splices out as rounds: fewest missed, then fewest rounds, then latest starts (the first as late as it can, then the
- * second, and so on). With `previous`, its rounds are kept while they miss no more and are no more than a fresh plan's.
+ * Lays the splices out as walks: fewest missed, then fewest walks, then latest starts (the first as late as it can, then the
+ * second, and so on). With `previous`, its walks are kept while they miss no more and are no more than a fresh plan's.
  * The order of `splices` does not matter but for ties between equal windows. Throws RangeError for negative or infinite times.
  */
-export function planRounds(ask: RoundsAsk): RoundsPlan {
+export function scheduleWalks(ask: WalkScheduleAsk): WalkSchedule {
   const times: Times = {
     nowMs: ask.nowMs,
     walkMs: secondsToMs(ask.walkSeconds),
@@ -247,19 +247,19 @@ export function planRounds(ask: RoundsAsk): RoundsPlan {
   };
   if (!(times.walkMs >= 0 && times.eachMs >= 0 && Number.isFinite(times.walkMs + times.eachMs))) {
     throw new RangeError(
-      `Cannot plan rounds as walkSeconds and eachSeconds must be 0 or more: current value is ${ask.walkSeconds}, ${ask.eachSeconds}`,
+      `Cannot plan walks as walkSeconds and eachSeconds must be 0 or more: current value is ${ask.walkSeconds}, ${ask.eachSeconds}`,
     );
   }
   const effort = ask.effort ?? usualEffort(ask.splices.length);
-  const answer = searchRounds(ask.splices, { ...times, effort });
+  const answer = searchWalks(ask.splices, { ...times, effort });
   const known = ask.previous === undefined ? null : knownNeeds(ask.splices, ask.previous, times);
   if (known !== null && known.length <= answer.shapes.length) {
-    const rounds = timeKnown(ask, known, times);
-    const missed = rounds === null ? null : missedOf(ask.splices, rounds, times);
-    if (rounds !== null && missed !== null && missed.length <= answer.missed) {
-      return { rounds, missed, proven: answer.proven, kept: true };
+    const walks = timeKnown(ask, known, times);
+    const missed = walks === null ? null : missedOf(ask.splices, walks, times);
+    if (walks !== null && missed !== null && missed.length <= answer.missed) {
+      return { walks, missed, proven: answer.proven, kept: true };
     }
   }
-  const rounds = fill(ask.splices, answer.shapes, times);
-  return { rounds, missed: missedOf(ask.splices, rounds, times), proven: answer.proven, kept: false };
+  const walks = fill(ask.splices, answer.shapes, times);
+  return { walks, missed: missedOf(ask.splices, walks, times), proven: answer.proven, kept: false };
 }

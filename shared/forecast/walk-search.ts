@@ -1,11 +1,11 @@
 // Which walks, each with how many splices, miss fewest splices, then are fewest, then start latest?
-// Method: a layered search (one layer a round) that builds the plan from its last round back to its first, every round as late as
+// Method: a layered search (one layer a walk) that builds the plan from its last walk back to its first, every walk as late as
 // what follows allows. Splices all take the same time, so for given places in time it is enough to serve, of those that may stand there, the one
-// that opens last (Glover 1967, matching in convex graphs): a plan is its rounds' starts and sizes. Two half-plans that leave the same
+// that opens last (Glover 1967, matching in convex graphs): a plan is its walks' starts and sizes. Two half-plans that leave the same
 // splices to do are compared and one is dropped. While a layer's work stays within `effort` nothing else is dropped and the answer is proven;
-// beyond that the least promising go. Plain "earliest closing first" was refused: it splits rounds that a later start would join.
+// beyond that the least promising go. Plain "earliest closing first" was refused: it splits walks that a later start would join.
 
-import { begins, isHandled, openJobs, SAME_MS } from './rounds-begins.ts';
+import { begins, isHandled, openJobs, SAME_MS } from './walk-begins.ts';
 
 /** A splice as the search sees it: window in ms on one axis. */
 export interface SearchSplice {
@@ -22,15 +22,15 @@ export interface SearchRules {
   readonly effort: number;
 }
 
-/** A round as the search leaves it: when it starts and how many splices it holds. */
-export interface RoundShape {
+/** A walk as the search leaves it: when it starts and how many splices it holds. */
+export interface WalkShape {
   readonly startMs: number;
   readonly size: number;
 }
 
-/** The rounds in order of time, how many splices they miss, and whether no better plan exists for certain. */
+/** The walks in order of time, how many splices they miss, and whether no better plan exists for certain. */
 export interface SearchAnswer {
-  readonly shapes: readonly RoundShape[];
+  readonly shapes: readonly WalkShape[];
   readonly missed: number;
   readonly proven: boolean;
 }
@@ -45,9 +45,9 @@ interface Axis {
   readonly due: Float64Array;
 }
 
-/** A half-plan: the rounds chosen so far, from the last one back. */
+/** A half-plan: the walks chosen so far, from the last one back. */
 interface HalfPlan {
-  /** Where the next round's work may begin on the backward axis. */
+  /** Where the next walk's work may begin on the backward axis. */
   readonly free: number;
   readonly missed: number;
   readonly handled: Uint32Array;
@@ -77,7 +77,7 @@ function markHandled(handled: Uint32Array, job: number): void {
   handled[job >>> 5]! |= 1 << (job & 31);
 }
 
-/** The latest begin of the next round that does not miss more than `spare` further splices. */
+/** The latest begin of the next walk that does not miss more than `spare` further splices. */
 function lastBegin(axis: Axis, plan: HalfPlan, spare: number): number {
   let left = spare;
   for (let job = plan.first; job < axis.due.length; job++) {
@@ -88,7 +88,7 @@ function lastBegin(axis: Axis, plan: HalfPlan, spare: number): number {
   return axis.due[axis.due.length - 1]!;
 }
 
-/** Whether half-plan `a` starts later than `b`: first round first, then the second, and so on. */
+/** Whether half-plan `a` starts later than `b`: first walk first, then the second, and so on. */
 function startsLater(a: HalfPlan, b: HalfPlan): boolean {
   let x: HalfPlan | null = a;
   let y: HalfPlan | null = b;
@@ -152,16 +152,16 @@ function enter(search: Search, plan: HalfPlan): boolean {
   return true;
 }
 
-/** The half-plan after a round is closed; null where that would miss too many. */
+/** The half-plan after a walk is closed; null where that would miss too many. */
 function close(
   search: Search,
   plan: HalfPlan,
-  round: { begin: number; end: number; served: readonly number[] },
+  walk: { begin: number; end: number; served: readonly number[] },
 ): HalfPlan | null {
   const { axis, rules } = search;
-  const free = round.end + rules.walkMs;
+  const free = walk.end + rules.walkMs;
   const handled = plan.handled.slice();
-  for (const job of round.served) markHandled(handled, job);
+  for (const job of walk.served) markHandled(handled, job);
   let missed = plan.missed;
   let first = plan.first;
   for (let job = plan.first; job < axis.due.length && axis.due[job]! < free - SAME_MS; job++) {
@@ -178,12 +178,12 @@ function close(
     key: keyOf(handled),
     first,
     from: plan,
-    begin: round.begin,
-    size: round.served.length,
+    begin: walk.begin,
+    size: walk.served.length,
   };
 }
 
-/** All half-plans with one round more. */
+/** All half-plans with one walk more. */
 function extend(search: Search, plan: HalfPlan, emit: (next: HalfPlan) => void): void {
   const { axis, rules } = search;
   const spare = search.mostMissed - plan.missed;
@@ -310,8 +310,8 @@ function searchWithin(
   return { plan: null, whole: search.whole };
 }
 
-function toShapes(axis: Axis, rules: SearchRules, last: HalfPlan): RoundShape[] {
-  const shapes: RoundShape[] = [];
+function toShapes(axis: Axis, rules: SearchRules, last: HalfPlan): WalkShape[] {
+  const shapes: WalkShape[] = [];
   for (let plan: HalfPlan | null = last; plan !== null && plan.size > 0; plan = plan.from) {
     const end = plan.begin + plan.size * rules.eachMs;
     shapes.push({ startMs: axis.originMs - end - rules.walkMs, size: plan.size });
@@ -334,10 +334,10 @@ function nextAllowed(
 }
 
 /**
- * Finds the rounds. "Latest starts": the first round starts as late as it can, then the second as late as it can, and so on.
+ * Finds the walks. "Latest starts": the first walk starts as late as it can, then the second as late as it can, and so on.
  * Cost grows with how many windows overlap rather than with their number; `effort` bounds it.
  */
-export function searchRounds(splices: readonly SearchSplice[], rules: SearchRules): SearchAnswer {
+export function searchWalks(splices: readonly SearchSplice[], rules: SearchRules): SearchAnswer {
   const axis = makeAxis(splices, rules);
   const hopeless = splices.length - axis.due.length;
   if (axis.due.length === 0) return { shapes: [], missed: hopeless, proven: true };
@@ -353,7 +353,7 @@ export function searchRounds(splices: readonly SearchSplice[], rules: SearchRule
     const { plan, whole } = searchWithin(axis, rules, allowed);
     if (plan === null && allowed === axis.due.length) {
       throw new Error(
-        `Cannot plan rounds as some plan must miss no more than all: current value is ${allowed}`,
+        `Cannot plan walks as some plan must miss no more than all: current value is ${allowed}`,
       );
     }
     if (plan === null) tooFew = allowed;

@@ -2,8 +2,8 @@
 
 import type { Air } from './vocabulary.ts';
 
-/** From `fromMs` until the next stay: where the reel was, and the air there (degrees Celsius, % relative humidity; null: not known). */
-export interface Stay {
+/** From `fromMs` until the next period: where the reel was, and the air there (degrees Celsius, % relative humidity; null: not known). */
+export interface ExposurePeriod {
   readonly air: Air;
   readonly fromMs: number;
   readonly celsius: number | null;
@@ -26,11 +26,11 @@ export interface BakeApproval {
 }
 
 /** What the log knows of a reel's floor life. */
-export interface Airing {
+export interface Exposure {
   /** Moisture level on its label, null where that states none. */
   readonly msl: string | null;
   /** By time; the first is the opening of its bag, or the first that anybody told. */
-  readonly stays: readonly Stay[];
+  readonly periods: readonly ExposurePeriod[];
 }
 
 /** True where a stated moisture level limits the time out of the bag (J-STD-020: all but level 1). */

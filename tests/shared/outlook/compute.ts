@@ -1,15 +1,15 @@
-// The walks and the supply that an outlook asks for, reckoned at once: what the page has done by workers.
+// The walks and the supply that an outlook asks for, computed at once: what the page has done by workers.
 
 import type { FloorState } from '../../../shared/floor/state.ts';
 import { answerSupply } from '../../../shared/forecast/supply.ts';
 import { answerWalks } from '../../../shared/forecast/walks.ts';
 import type { Outlook } from '../../../shared/outlook/line.ts';
 import { type Supply, supplyQuestion, toSupply } from '../../../shared/outlook/supply.ts';
-import { toWalkPlan, type WalkPlan, type WalkWish, walkQuestion } from '../../../shared/outlook/walks.ts';
+import { toWalkPlan, type WalkOptions, type WalkPlan, walkQuestion } from '../../../shared/outlook/walks.ts';
 
 /** Lays out the walks of one or more operators at once. */
-export function planWalks(outlook: Outlook, wish: WalkWish): WalkPlan {
-  const { question, slots } = walkQuestion(outlook, wish);
+export function planWalks(outlook: Outlook, options: WalkOptions): WalkPlan {
+  const { question, slots } = walkQuestion(outlook, options);
   return toWalkPlan(answerWalks(question), slots);
 }
 

@@ -1,6 +1,6 @@
 // What the log is told when a line's rules are saved: the rules themselves, and beside them only what changed. Pure.
 
-import type { Wish } from '../../../../shared/floor/kinds.ts';
+import type { DraftEntry } from '../../../../shared/floor/kinds.ts';
 import { IDLE_MINUTES, longestShiftMinutes } from '../../../../shared/floor/sign-out.ts';
 import type { FloorState, LineRules } from '../../../../shared/floor/state.ts';
 import { weeksOf } from '../../../../shared/forecast/line-calendar.ts';
@@ -57,11 +57,11 @@ export function withWeeks(page: RulesPage, weeks: Weeks): RulesPage {
 }
 
 /** The entries of a page that is saved, or what keeps it from that. `rules`: as they stood when it was opened. */
-export function rulesWishes(
+export function rulesDrafts(
   floor: FloorState,
   rules: LineRules,
   page: RulesPage,
-): { readonly wishes: readonly Wish[] } | { readonly fault: RulesFault } {
+): { readonly drafts: readonly DraftEntry[] } | { readonly fault: RulesFault } {
   const { form, weeks } = page;
   const { line } = rules;
   const next = formToRules(form, rules);
@@ -78,29 +78,29 @@ export function rulesWishes(
   if (costs === null) return { fault: { code: 'splice' } };
   if (ages === null) return { fault: { code: 'ages' } };
   const { entered } = lineClimate(floor, line);
-  const wishes: Wish[] = [
+  const drafts: DraftEntry[] = [
     {
       kind: 'line.ruled',
       payload: { ...next, shifts: [...next.shifts], breaks: [...next.breaks], stops: [...next.stops] },
     },
-    ...weekWishes(floor, rules, weeks),
+    ...weekDrafts(floor, rules, weeks),
   ];
   if (entered.celsius !== climate.celsius || entered.humidity !== climate.humidity)
-    wishes.push({ kind: 'line.climate-ruled', payload: { line, ...climate } });
+    drafts.push({ kind: 'line.climate-ruled', payload: { line, ...climate } });
   if (idle !== (floor.idles.get(line) ?? IDLE_MINUTES))
-    wishes.push({ kind: 'line.idle-ruled', payload: { line, minutes: idle } });
+    drafts.push({ kind: 'line.idle-ruled', payload: { line, minutes: idle } });
   if (!isSame(costs, floor.spliceCosts.get(line) ?? []))
-    wishes.push({ kind: 'line.splices-ruled', payload: { line, costs } });
+    drafts.push({ kind: 'line.splices-ruled', payload: { line, costs } });
   if (!isSame(ages, floor.ageLimits.get(line) ?? []))
-    wishes.push({ kind: 'line.age-ruled', payload: { line, limits: ages } });
+    drafts.push({ kind: 'line.age-ruled', payload: { line, limits: ages } });
   const tape = floor.tapeRules.get(line);
   if (trailerMm !== (tape?.trailerMm ?? null) || leaderMm !== (tape?.leaderMm ?? null))
-    wishes.push({ kind: 'line.tape-ruled', payload: { line, trailerMm, leaderMm } });
-  return { wishes };
+    drafts.push({ kind: 'line.tape-ruled', payload: { line, trailerMm, leaderMm } });
+  return { drafts };
 }
 
 /** The weeks, where somebody changed them; after the rules, whose changed shifts would take their place. */
-function weekWishes(floor: FloorState, rules: LineRules, weeks: Weeks): readonly Wish[] {
+function weekDrafts(floor: FloorState, rules: LineRules, weeks: Weeks): readonly DraftEntry[] {
   const payload = weeksPayload(rules.line, weeks);
   const before = weeksOf(floor, rules.line, rules);
   return isSame(payload, weeksPayload(rules.line, before)) ? [] : [{ kind: 'line.calendar-ruled', payload }];

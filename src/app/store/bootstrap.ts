@@ -16,7 +16,7 @@ export interface ChainEnd {
 }
 
 /** A state folded elsewhere that stands in for entries not here yet. */
-export interface Borrowed {
+export interface Bootstrap {
   /** Names fold and shape. */
   readonly fold: string;
   readonly state: FloorState;
@@ -30,46 +30,46 @@ export interface Borrowed {
 }
 
 /** Its row among the log's small things. */
-export const borrowedKey = 'borrowed';
+export const bootstrapKey = 'borrowed';
 
-/** The borrowed state that this log still needs. */
-export async function readBorrowed(log: LogDatabase): Promise<Borrowed | null> {
-  return ((await log.meta.get(borrowedKey))?.value as Borrowed | undefined) ?? null; // written by keepBorrowed only
+/** The bootstrap snapshot that this log still needs. */
+export async function readBootstrap(log: LogDatabase): Promise<Bootstrap | null> {
+  return ((await log.meta.get(bootstrapKey))?.value as Bootstrap | undefined) ?? null; // written by keepBootstrap only
 }
 
 /** Looked up for every entry of a year. */
-const endsOf = new WeakMap<Borrowed, ReadonlyMap<string, number>>();
+const endsOf = new WeakMap<Bootstrap, ReadonlyMap<string, number>>();
 
 /** True where the entry is in the state already. */
-export function isIn(borrowed: Borrowed, entry: Pick<Entry, 'tablet' | 'epoch' | 'seq'>): boolean {
-  let ends = endsOf.get(borrowed);
+export function isIn(bootstrap: Bootstrap, entry: Pick<Entry, 'tablet' | 'epoch' | 'seq'>): boolean {
+  let ends = endsOf.get(bootstrap);
   if (!ends) {
-    ends = new Map(borrowed.heads.map((head) => [chainId(head), head.seq]));
-    endsOf.set(borrowed, ends);
+    ends = new Map(bootstrap.heads.map((head) => [chainId(head), head.seq]));
+    endsOf.set(bootstrap, ends);
   }
   return entry.seq <= (ends.get(chainId(entry)) ?? 0);
 }
 
 /** Entries of the state that are not here yet. */
-export async function countMissing(log: LogDatabase, borrowed: Borrowed): Promise<number> {
-  let missing = borrowed.count;
-  for (const { tablet, epoch, seq } of borrowed.heads) {
+export async function countMissing(log: LogDatabase, bootstrap: Bootstrap): Promise<number> {
+  let missing = bootstrap.count;
+  for (const { tablet, epoch, seq } of bootstrap.heads) {
     missing -= await log.entries
       .where('[tablet+epoch+seq]')
       .between([tablet, epoch, 1], [tablet, epoch, seq], true, true)
       .count();
   }
-  // What came and was set aside will not come again: the fold without it is compared, and what differs is told.
+  // What came and was quarantined will not come again: the fold without it is compared, and what differs is told.
   for (const { value } of await log.aside.toArray()) {
     const { tablet, epoch, seq } = (value ?? {}) as Partial<ChainEnd>; // looked at on the next line
     if (typeof tablet !== 'string' || typeof epoch !== 'string' || !Number.isSafeInteger(seq)) continue;
     const entry = { tablet, epoch, seq: seq as number }; // a safe integer is a number
-    if (isIn(borrowed, entry) && !(await log.entries.get([tablet, epoch, entry.seq]))) missing -= 1;
+    if (isIn(bootstrap, entry) && !(await log.entries.get([tablet, epoch, entry.seq]))) missing -= 1;
   }
   return missing;
 }
 
 /** What the state stands for is here and folded: it is needed no more. */
-export async function giveBack(log: LogDatabase): Promise<void> {
-  await log.meta.delete(borrowedKey);
+export async function dropBootstrap(log: LogDatabase): Promise<void> {
+  await log.meta.delete(bootstrapKey);
 }

@@ -22,7 +22,11 @@ function isBoundary(body: string, at: number): boolean {
 }
 
 /** Reads a body of MH10.8.2 elements without separators; what is not certain is kept as text and asked about. */
-export function collectLostMh10(body: string, basket: Basket, expected: LabelExpectation | undefined): void {
+export function collectUnseparatedMh10(
+  body: string,
+  basket: Basket,
+  expected: LabelExpectation | undefined,
+): void {
   let at = 0;
   while (at < body.length) {
     const length = identifierLength(body, at);
@@ -140,7 +144,7 @@ function confirmBySetup(rest: string, basket: Basket, expected: LabelExpectation
 }
 
 /** Reads a GS1 element string inside an envelope without separators: only values of predefined length are certain. */
-export function collectLostGs1(body: string, basket: Basket): void {
+export function collectUnseparatedGs1(body: string, basket: Basket): void {
   const { elements } = parseGs1(body);
   let at = 0;
   for (const element of elements) {

@@ -16,7 +16,7 @@ type Word = readonly [title: string, field: LabelFieldName | null, kind?: Elemen
 function identifierWord(key: string): Word | undefined {
   const length = identifierLength(key, 0);
   const identifier = length > 0 && length === key.length ? identifierAt(key, 0, length) : undefined;
-  if (identifier === undefined || !identifier.loose) return undefined;
+  if (identifier === undefined || !identifier.separate) return undefined;
   const { title, field, kind, rank } = identifiedElement(identifier, '');
   return [title, field, kind, rank];
 }
@@ -217,7 +217,11 @@ function findEntries(text: string, braced: boolean): Entry[] {
 }
 
 /** Reads a list of words and values; false = it is none. */
-export function collectWords(text: string, basket: Basket, expected: LabelExpectation | undefined): boolean {
+export function collectKeyValues(
+  text: string,
+  basket: Basket,
+  expected: LabelExpectation | undefined,
+): boolean {
   const braced = text[0] === '{';
   const inner = braced ? text.slice(1, text.endsWith('}') ? -1 : undefined) : text;
   const entries = findEntries(inner, braced);

@@ -5,9 +5,9 @@ import { pageEntries } from '../../../shared/wire/limits.ts';
 import { type Head, pushedSchema } from '../../../shared/wire/messages.ts';
 import { type Page, takePage } from '../../../shared/wire/pages.ts';
 import { entryText } from '../../../shared/wire/signing.ts';
+import { noteAcks, offerHeads, type SyncContext, tellBacklog } from './context.ts';
 import type { CallFailure } from './http.ts';
 import type { SyncKey } from './ports.ts';
-import { noteAcks, offerHeads, type Round, tellBacklog } from './round.ts';
 
 /** Pages of one chain on their way at the same time: the server flushes those that wait together in one go. */
 const PAGES_AT_ONCE = 8;
@@ -20,12 +20,12 @@ interface Travelling {
 }
 
 /** Pushes all chains: own entries, and others' where the server lost them. */
-export async function pushAll(round: Round): Promise<CallFailure | null> {
-  for (const head of await round.log.heads()) {
-    const failure = await pushChain(round, head);
+export async function pushAll(context: SyncContext): Promise<CallFailure | null> {
+  for (const head of await context.log.heads()) {
+    const failure = await pushChain(context, head);
     if (failure) return failure;
   }
-  await tellBacklog(round);
+  await tellBacklog(context);
   return null;
 }
 
@@ -33,10 +33,10 @@ export async function pushAll(round: Round): Promise<CallFailure | null> {
  * Some pages are on their way at a time: while the server writes one down, the next travel. Should a later one arrive
  * first, it is a gap to the server, is not acknowledged, and goes out again.
  */
-async function pushChain(round: Round, head: Head): Promise<CallFailure | null> {
+async function pushChain(context: SyncContext, head: Head): Promise<CallFailure | null> {
   const id = chainId(head);
-  const held = () => round.memory.acked[id] ?? 0;
-  const isStuck = () => round.stuck.has(id);
+  const held = () => context.memory.acked[id] ?? 0;
+  const isStuck = () => context.stuck.has(id);
   const travelling: Travelling[] = [];
   let failure: CallFailure | null = null;
   let sent = held();
@@ -44,11 +44,11 @@ async function pushChain(round: Round, head: Head): Promise<CallFailure | null> 
   let isGap = false;
   for (;;) {
     while (!failure && !isGap && !isStuck() && travelling.length < PAGES_AT_ONCE && sent < head.seq) {
-      const page = await nextPage(round, head, sent);
+      const page = await nextPage(context, head, sent);
       const last = page?.entries.at(-1);
       if (!page || !last) break;
       sent = last.seq;
-      travelling.push({ end: sent, answer: pushPage(round, page, head) });
+      travelling.push({ end: sent, answer: pushPage(context, page, head) });
     }
     const next = travelling.shift();
     if (next) {
@@ -65,42 +65,42 @@ async function pushChain(round: Round, head: Head): Promise<CallFailure | null> 
 }
 
 /** The next page of a chain; null where nothing is left that can travel, which leaves the chain stuck if something is left at all. */
-async function nextPage(round: Round, head: Head, sent: number): Promise<Page | null> {
-  const next = await round.log.entriesAfter(head, sent, pageEntries);
-  const page = takePage(next.slice(0, endOfSound(next)));
+async function nextPage(context: SyncContext, head: Head, sent: number): Promise<Page | null> {
+  const next = await context.log.entriesAfter(head, sent, pageEntries);
+  const page = takePage(next.slice(0, endOfIntact(next)));
   if (page.entries.length > 0) return page;
-  if (next.length > 0) round.stuck.add(chainId(head));
+  if (next.length > 0) context.stuck.add(chainId(head));
   return null;
 }
 
-async function pushPage(round: Round, page: Page, head: Head): Promise<CallFailure | null> {
-  const { key, caller, status } = round;
+async function pushPage(context: SyncContext, page: Page, head: Head): Promise<CallFailure | null> {
+  const { key, caller, status } = context;
   const own = head.tablet === key.tablet;
   const isSigned = !own || page.entries.every((entry) => entry.sig !== null);
   // The text that measured the page is the text that travels: writing it again would double the tablet's work.
   const entries = isSigned ? page.texts : [JSON.stringify(await signAll(page.entries, key))];
-  const texts = [`{"sentMs":${round.world.nowMs()},"entries":`, ...entries, '}'];
+  const texts = [`{"sentMs":${context.world.nowMs()},"entries":`, ...entries, '}'];
   const pushed = await caller.call('/api/push', pushedSchema, { texts, timeoutMs: 30_000 });
   if (!pushed.ok) return pushed.error;
   const { serverEpoch, acks, faults, snapshotWanted } = pushed.value;
-  if (serverEpoch !== round.memory.serverEpoch) return offerHeads(round);
+  if (serverEpoch !== context.memory.serverEpoch) return offerHeads(context);
   // Answers may overtake each other: what was acknowledged once stays so within one life of the server.
-  const { acked } = round.memory;
+  const { acked } = context.memory;
   await noteAcks(
-    round,
+    context,
     acks.map((ack) => ({ ...ack, seq: Math.max(ack.seq, acked[chainId(ack)] ?? 0) })),
   );
   if (faults.length > 0) {
-    round.stuck.add(chainId(head));
-    if (own) status({ aside: faults.map((fault) => `${fault.id} ${fault.fault}`) });
+    context.stuck.add(chainId(head));
+    if (own) status({ quarantined: faults.map((fault) => `${fault.id} ${fault.fault}`) });
   }
-  if (snapshotWanted) round.isSnapshotWanted = true;
-  await tellBacklog(round);
+  if (snapshotWanted) context.isSnapshotWanted = true;
+  await tellBacklog(context);
   return null;
 }
 
 /** How many entries from the start the server can read: an older app took in what no reader takes today. */
-function endOfSound(entries: readonly Entry[]): number {
+function endOfIntact(entries: readonly Entry[]): number {
   const bad = entries.findIndex(
     ({ hlc, sig }) => !isBounded(hlc) || (sig !== null && !signatureForm.test(sig)),
   );

@@ -30,7 +30,7 @@ function aired(
 }
 
 const staysOf = (floor: FloorState, reel = 'K1') =>
-  floor.airings.get(reel)?.stays.map(({ air, fromMs }) => [air, (fromMs - startMs) / 3_600_000]);
+  floor.exposures.get(reel)?.periods.map(({ air, fromMs }) => [air, (fromMs - startMs) / 3_600_000]);
 
 function begun() {
   const story = beginStory();
@@ -43,10 +43,10 @@ describe('reel.aired', () => {
     const story = begun();
     story.tell('reel.aired', aired('floor', 1, { msl: '3' }), { at: 7200 });
     expect(story.floor().reels.get('K1')).toMatchObject({ part: 'R-100', count: 5000, at: null });
-    expect(story.floor().airings.get('K1')).toMatchObject({ msl: '3' });
+    expect(story.floor().exposures.get('K1')).toMatchObject({ msl: '3' });
   });
 
-  test('stays stand by the time they began, whatever order they are told in', () => {
+  test('periods stand by the time they began, whatever order they are told in', () => {
     const story = begun();
     story.tell('reel.aired', aired('dry', 2, { humidity: 5 }), { at: 4 * 3600 });
     story.tell('reel.aired', aired('floor', 1), { at: 5 * 3600 });
@@ -65,14 +65,14 @@ describe('reel.aired', () => {
   test('a moment that no clock has changes nothing', () => {
     const story = begun();
     story.tell('reel.aired', aired('floor', 0, { from: 'yesterday' }));
-    expect(story.floor().airings.size).toBe(0);
+    expect(story.floor().exposures.size).toBe(0);
   });
 
   test('taken back, it never was', () => {
     const story = begun();
     const told = story.tell('reel.aired', aired('floor', 1), { at: 7200 });
     story.tell('entry.corrected', { of: idOf(told), line: null, slot: null, reason: 'other reel' });
-    expect(story.floor().airings.has('K1')).toBe(false);
+    expect(story.floor().exposures.has('K1')).toBe(false);
   });
 });
 
@@ -103,14 +103,14 @@ describe('a reel that goes onto a slot', () => {
   test('is of no concern without a level, or at level 1', () => {
     const story = begunMoist('1');
     story.tell('reel.verified', load());
-    expect(story.floor().airings.size).toBe(0);
+    expect(story.floor().exposures.size).toBe(0);
   });
 
   test('has it open only once a lead has cleared it, where it was held; refused, it stays in its bag', () => {
     const story = begunMoist();
     story.tell('reel.verified', load({ verdict: 'refused' }), { at: 1800 });
     const held = story.tell('reel.verified', load({ verdict: 'held' }), { at: 3600 });
-    expect(story.floor().airings.size).toBe(0);
+    expect(story.floor().exposures.size).toBe(0);
     story.tell(
       'hold.cleared',
       { of: idOf(held), line: 'L1', slot, reason: 'looked at', by: 'ana', checked: 'tablet' },
@@ -119,7 +119,7 @@ describe('a reel that goes onto a slot', () => {
     expect(staysOf(story.floor())).toEqual([['floor', 2]]);
   });
 
-  test('comes out of dry storage; one that lies open already gets no new stay', () => {
+  test('comes out of dry storage; one that lies open already gets no new period', () => {
     const story = begunMoist();
     story.tell('reel.aired', aired('floor', 0), { at: 600 });
     story.tell('reel.aired', aired('dry', 1, { humidity: 5 }), { at: 3600 });
@@ -137,13 +137,13 @@ describe('a reel that goes onto a slot', () => {
     const story = begunMoist();
     const told = story.tell('reel.verified', load());
     story.tell('entry.corrected', { of: idOf(told), line: 'L1', slot, reason: 'wrong slot' });
-    expect(story.floor().airings.size).toBe(0);
+    expect(story.floor().exposures.size).toBe(0);
   });
 
   test('without an id of its own it is the entry’s reel', () => {
     const story = begunMoist();
     const told = story.tell('reel.verified', load({ reel: null }));
-    expect([...story.floor().airings.keys()]).toEqual([`~${idOf(told)}`]);
+    expect([...story.floor().exposures.keys()]).toEqual([`~${idOf(told)}`]);
   });
 });
 
@@ -151,8 +151,8 @@ test('a copy of the state is not touched by later entries', () => {
   const story = begun();
   story.tell('reel.aired', aired('floor', 0), { at: 600 });
   const before = story.floor();
-  const stays = before.airings.get('K1')?.stays;
+  const periods = before.exposures.get('K1')?.periods;
   applyAll(before, [story.tell('reel.aired', aired('dry', 1), { at: 7200 })]);
-  expect(stays).toHaveLength(1);
-  expect(emptyState().airings.size).toBe(0);
+  expect(periods).toHaveLength(1);
+  expect(emptyState().exposures.size).toBe(0);
 });

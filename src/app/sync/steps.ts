@@ -1,20 +1,20 @@
-// The steps of a sync round, each safe to repeat: names of entries decide what is new, at both ends.
+// The steps of a sync, each safe to repeat: names of entries decide what is new, at both ends.
 
 import { checkpointSchema, type Live } from '../../../shared/wire/messages.ts';
-import type { CallFailure } from './http.ts';
 import {
   askClocks,
   offerHeads,
-  openRound,
-  type Round,
-  type RoundParts,
+  openSyncContext,
+  type SyncContext,
+  type SyncParts,
   takeNote,
   tellBacklog,
-} from './round.ts';
-import { pullAll, pullHistory, takeLive } from './rounds-pull.ts';
-import { pushAll } from './rounds-push.ts';
+} from './context.ts';
+import type { CallFailure } from './http.ts';
+import { pullAll, pullHistory, takeLive } from './steps-pull.ts';
+import { pushAll } from './steps-push.ts';
 
-export interface Rounds {
+export interface SyncSteps {
   /** Asks how far the server holds what is here; after a restore on its side, that is less than before. */
   readonly start: () => Promise<CallFailure | null>;
   /** Pushes what the server lacks: own entries, and others' where the server lost them. */
@@ -36,22 +36,22 @@ export interface Rounds {
 }
 
 /** Makes the steps around one memory. */
-export function createRounds(parts: RoundParts): Rounds {
-  const round = openRound(parts);
+export function createSyncSteps(parts: SyncParts): SyncSteps {
+  const context = openSyncContext(parts);
   return {
-    start: () => offerHeads(round),
-    push: () => pushAll(round),
-    pull: () => pullAll(round),
-    ask: () => askClocks(round),
-    tookNote: () => takeNote(round),
-    tellBacklog: () => tellBacklog(round),
-    takeLive: (live) => takeLive(round, live),
-    history: () => pullHistory(round),
-    checkpoint: () => keepCheckpoint(round),
+    start: () => offerHeads(context),
+    push: () => pushAll(context),
+    pull: () => pullAll(context),
+    ask: () => askClocks(context),
+    tookNote: () => takeNote(context),
+    tellBacklog: () => tellBacklog(context),
+    takeLive: (live) => takeLive(context, live),
+    history: () => pullHistory(context),
+    checkpoint: () => keepCheckpoint(context),
   };
 }
 
-async function keepCheckpoint({ log, caller }: Round): Promise<CallFailure | null> {
+async function keepCheckpoint({ log, caller }: SyncContext): Promise<CallFailure | null> {
   const got = await caller.call('/api/checkpoint', checkpointSchema);
   if (!got.ok) return got.error;
   await log.keepCheckpoint(got.value);
