@@ -1,5 +1,6 @@
+import path from 'node:path';
 import { preact } from '@preact/preset-vite';
-import { defineConfig, type Plugin } from 'vite';
+import { defineConfig, type Plugin, type Rolldown } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
 const version = process.env['REELWARD_VERSION'] ?? process.env['npm_package_version'] ?? '0.0.0';
@@ -24,6 +25,35 @@ const lettersFollowTheRoot: Plugin = {
 const px = /\b(\d+(?:\.\d+)?)px/g;
 const share = (_: string, size: string) => `calc(${size}rem / ${ROOT_PX})`;
 
+type CodeSplitting = Exclude<Rolldown.OutputOptions['codeSplitting'], boolean | undefined>;
+
+/**
+ * What every first visit asks for by itself comes in three files: the page and its database, what reads the log into the floor, and the
+ * first screen with what works behind it. A file for every module that two parts share was refused: more than eighty small ones pack
+ * worse and are asked for one by one. Every other part is fetched when it is used, or while nothing else is to be done.
+ */
+const groups: CodeSplitting['groups'] = [
+  { name: 'start', tags: ['$initial'], priority: 2 },
+  { name: (id, look) => (isPartOf(id, ['store/start-store.ts'], look) ? 'open-log' : null), priority: 1 },
+  { name: (id, look) => (isPartOf(id, firstScreen, look) ? 'first-screen' : null) },
+];
+const firstScreen = ['work.ts', 'screens/line/Line.tsx', 'frame/Dock.tsx', 'frame/SyncChip.tsx'];
+
+/** True for a module that some of these files import, at once or by way of others. */
+function isPartOf(id: string, files: readonly string[], look: Rolldown.ChunkingContext): boolean {
+  const seen = new Set<string>();
+  const waiting = files.map((file) => path.join(import.meta.dirname, 'src/app', file));
+  const lost = waiting.find((file) => look.getModuleInfo(file) === null);
+  if (lost !== undefined) throw new Error(`${lost} is no part of the page any more: vite.config.ts names it`);
+  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+    if (next === id) return true;
+    if (seen.has(next)) continue;
+    seen.add(next);
+    waiting.push(...(look.getModuleInfo(next)?.importedIds ?? []));
+  }
+  return false;
+}
+
 /** Builds the page, its workers and the service worker into dist/app. */
 export default defineConfig({
   root: 'src/app',
@@ -37,6 +67,7 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     modulePreload: { polyfill: false },
+    rolldownOptions: { output: { codeSplitting: { groups } } },
   },
   worker: { format: 'es' },
   plugins: [

@@ -16,8 +16,9 @@ import {
   shelfFor,
   takenAs,
 } from '../floor/fits.ts';
-import { comparePlaces, placeOf } from '../floor/fold-places.ts';
+import { placeOf } from '../floor/fold-places.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
+import { comparePlaces } from '../floor/place-order.ts';
 import { plantDay } from '../floor/plant-day.ts';
 import {
   type Amount,

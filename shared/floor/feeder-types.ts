@@ -2,7 +2,7 @@
 // feeder, else on its type, else on the line, each length for itself; a length that nobody measured is not known.
 // Refused: a usual length where none was entered; a splice window of a tape that nobody measured looks as sure as one that somebody did.
 
-import type { EntryOf, PayloadOf, SetupSlot } from './kinds.ts';
+import type { EntryOf, PayloadOf } from './kinds.ts';
 import type { FloorState } from './state.ts';
 
 /** What feeders of one type have in common. */
@@ -94,33 +94,4 @@ export function windowLengthsOf(
   const { hubToPickMm: hub, intakeToPickMm: intake, trailerMm: trailer } = tapeLengthsOf(state, line, feeder);
   if (hub === null || intake === null || trailer === null || hub.mm < intake.mm) return null;
   return { hubToPickMm: hub.mm, intakeToPickMm: intake.mm, trailerMm: trailer.mm };
-}
-
-/** Why a feeder's type does not serve a slot; null where it does, or where nobody said. */
-export interface TypeMisfit {
-  readonly code: 'feeder-type' | 'feeder-drive' | 'feeder-height';
-  readonly wanted: string | number;
-  readonly found: string | number;
-}
-
-/**
- * What a setup wants of a slot's feeder against what its type is, each thing that does not fit. A type that the plant has not described is a
- * word of the sheet and decides nothing.
- */
-export function typeMisfits(state: FloorState, feeder: string, wanted: SetupSlot): readonly TypeMisfit[] {
-  const type = typeOf(state, feeder);
-  if (type === null) return [];
-  const found: TypeMisfit[] = [];
-  const { feederType, drive, pocketMm } = wanted;
-  if (feederType !== undefined && state.feederTypes.has(feederType) && feederType !== type.type)
-    found.push({ code: 'feeder-type', wanted: feederType, found: type.type });
-  if (drive !== undefined && type.drive !== null && plain(drive) !== plain(type.drive))
-    found.push({ code: 'feeder-drive', wanted: drive, found: type.drive });
-  if (pocketMm !== undefined && type.pocketMm !== null && pocketMm > type.pocketMm)
-    found.push({ code: 'feeder-height', wanted: pocketMm, found: type.pocketMm });
-  return found;
-}
-
-function plain(text: string): string {
-  return text.trim().toLowerCase();
 }

@@ -3,7 +3,8 @@
 import type { PartComparison } from '../labels/part-numbers.ts';
 import { compareText } from '../log/order.ts';
 import type { FitReason } from './fits.ts';
-import { isApprovedMaker, makersApproved, makersListed, partsOfMaker, productsWithMaker } from './makers.ts';
+import { makersApproved, makersListed } from './maker-lists.ts';
+import { isApprovedMaker, partsOfMaker, productsWithMaker } from './makers.ts';
 import type { FloorState } from './state.ts';
 
 /** The setup that is asked, and how its line compares part numbers. */

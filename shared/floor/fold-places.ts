@@ -1,7 +1,6 @@
 // Where a reel lies in the store, as people last said. A reel that goes onto a slot leaves its place; coming off the line it has none
 // until somebody puts it away. A list of places that must exist first was refused: a shelf is named by the first reel put there.
 
-import { compareNatural } from './address.ts';
 import type { EntryOf } from './kinds.ts';
 import { reelByLabel } from './reel-places.ts';
 import type { FloorState } from './state.ts';
@@ -28,9 +27,4 @@ export function isPlaceInUse(state: FloorState, text: string): boolean {
 /** Where a reel lies, null where nobody said or it stands on a slot. */
 export function placeOf(reel: { readonly at: unknown; readonly place?: string }): string | null {
   return reel.at === null ? (reel.place ?? null) : null;
-}
-
-/** Walking order of the store: places by name, numbers within them by value (`R2` before `R10`); what has no place (empty) comes last. */
-export function comparePlaces(a: string, b: string): number {
-  return a === '' || b === '' ? Number(a === '') - Number(b === '') : compareNatural(a, b);
 }

@@ -1,7 +1,7 @@
 // The plant as it was last described: tablets, lines and their rules, feeders, approvals, setups, sweeps, and who took note of what.
 
 import type { EntryOf } from './kinds.ts';
-import { approveMaker, nameMakers, withdrawMaker } from './makers.ts';
+import { approveMaker, nameMakers, withdrawMaker } from './maker-lists.ts';
 import { type FloorState, type LineRules, needKey } from './state.ts';
 
 type TabletEntry = EntryOf<'tablet.opened' | 'tablet.named'>;

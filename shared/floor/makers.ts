@@ -6,44 +6,8 @@
 
 import { comparePartNumbers, type PartComparison } from '../labels/part-numbers.ts';
 import { compareText } from '../log/order.ts';
-import type { FloorState, Setup } from './state.ts';
-
-/** A maker's number taken off a setup's list after the setup was taken in. */
-export interface WithdrawnMaker {
-  readonly supplierPart: string;
-  readonly part: string;
-  readonly atMs: number;
-}
-
-/** Each setup's lists, made once: a setup's record is replaced and never changed. */
-const listsOf = new WeakMap<Setup, ReadonlyMap<string, readonly string[]>>();
-
-function lists(setup: Setup): ReadonlyMap<string, readonly string[]> {
-  const known = listsOf.get(setup);
-  if (known) return known;
-  const made = new Map<string, string[]>();
-  for (const { part, supplierParts } of setup.slots) {
-    const list = made.get(part) ?? [];
-    for (const each of supplierParts) if (!list.includes(each)) list.push(each);
-    made.set(part, list);
-  }
-  listsOf.set(setup, made);
-  return made;
-}
-
-/** The makers' numbers that a setup names for a part, withdrawn ones too; empty where it has no list for it. */
-export function makersListed(state: FloorState, setup: string, part: string): readonly string[] {
-  const taken = state.setups.get(setup);
-  return (taken && lists(taken).get(part)) ?? [];
-}
-
-/** Those of a setup's list for a part that nobody withdrew. */
-export function makersApproved(state: FloorState, setup: string, part: string): readonly string[] {
-  const withdrawn = state.setups.get(setup)?.withdrawn ?? [];
-  return makersListed(state, setup, part).filter(
-    (each) => !withdrawn.some((gone) => gone.part === part && gone.supplierPart === each),
-  );
-}
+import { makersApproved, makersListed } from './maker-lists.ts';
+import type { FloorState } from './state.ts';
 
 /** True where a list holds a maker's number, by the line's comparison. */
 export function holdsMaker(
@@ -98,40 +62,4 @@ function partsNamed(
     if (comparePartNumbers(known, supplierPart, comparison) !== null) return parts;
   }
   return [];
-}
-
-/** Somebody approved a maker's number for a part by hand: for the plant, and again for the setups from which it was withdrawn. */
-export function approveMaker(state: FloorState, supplierPart: string, part: string): void {
-  nameMaker(state.approvals, supplierPart, part);
-  nameMaker(state.approvedByHand, supplierPart, part);
-  for (const setup of state.setups.values()) {
-    const left = setup.withdrawn?.filter((gone) => gone.part !== part || gone.supplierPart !== supplierPart);
-    if (left && left.length !== setup.withdrawn?.length)
-      state.setups.set(setup.setup, { ...setup, withdrawn: left });
-  }
-}
-
-/** A setup that is taken in names makers for its own product; what was withdrawn before is approved anew there, and there alone. */
-export function nameMakers(state: FloorState, { slots }: Pick<Setup, 'slots'>): void {
-  for (const { part, supplierParts } of slots)
-    for (const supplierPart of supplierParts) nameMaker(state.approvals, supplierPart, part);
-}
-
-/** Somebody withdrew a maker's number for a part: for the plant, and from every setup that is known by now. */
-export function withdrawMaker(state: FloorState, gone: WithdrawnMaker): void {
-  const { supplierPart, part } = gone;
-  for (const named of [state.approvals, state.approvedByHand]) {
-    const left = (named.get(supplierPart) ?? []).filter((each) => each !== part);
-    if (left.length > 0) named.set(supplierPart, left);
-    else named.delete(supplierPart);
-  }
-  for (const setup of state.setups.values()) {
-    if (!makersApproved(state, setup.setup, part).includes(supplierPart)) continue;
-    state.setups.set(setup.setup, { ...setup, withdrawn: [...(setup.withdrawn ?? []), gone] });
-  }
-}
-
-function nameMaker(named: Map<string, readonly string[]>, supplierPart: string, part: string): void {
-  const there = named.get(supplierPart) ?? [];
-  if (!there.includes(part)) named.set(supplierPart, [...there, part]);
 }

@@ -5,7 +5,7 @@
 // Refused: asking the change list whether a feeder stays and the load list whether its reel fits; the two came apart.
 
 import { compareSlots, positionsOf } from './address.ts';
-import { typeMisfits } from './feeder-types.ts';
+import { typeMisfits } from './feeder-misfits.ts';
 import { blockReasons, takenAs } from './fits.ts';
 import type { SetupSlot } from './kinds.ts';
 import { type FloorState, type SlotState, slotKey } from './state.ts';

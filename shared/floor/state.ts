@@ -9,7 +9,7 @@ import type { ChecklistTemplate } from './checklist.ts';
 import type { Exposure } from './exposure.ts';
 import type { FeederType, LineTape, TypedFeeder } from './feeder-types.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
-import type { WithdrawnMaker } from './makers.ts';
+import type { WithdrawnMaker } from './maker-lists.ts';
 import type { MoistureRuling, PartFacts } from './moisture-rules.ts';
 import { emptyPanels, type PanelState } from './panel-state.ts';
 import type { CartPlace, Changeover, Checklist, KeptPlan } from './state-change.ts';

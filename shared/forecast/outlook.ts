@@ -2,7 +2,7 @@
 // Method: reels of one part on one slot are one long tape: each reel's run-out is the forecast of all parts up to its end, so that the
 // spread grows as the shift goes on. Reel-by-reel guesses from the last moment were refused: their spreads would not add up.
 
-import { comparePlaces } from '../floor/fold-places.ts';
+import { comparePlaces } from '../floor/place-order.ts';
 import { placementsAt, riskOfFewerThan } from './placements.ts';
 import type { LinePace, MomentSpread, SlotForecast, SlotLoad } from './run-out.ts';
 import { forecastSlot } from './run-out.ts';

@@ -2,8 +2,6 @@
 // Method: every tablet writes its own chain; (tablet, epoch, seq) names an entry for ever. An epoch is one life of one
 // tablet's database, so that a wiped tablet never uses a name twice. A single shared sequence was refused: it needs a network.
 
-import * as z from 'zod/mini';
-
 /** Any JSON value; numbers must be finite. */
 export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
 
@@ -49,26 +47,6 @@ export interface Entry extends EntryDraft {
 /** `prev` of the first entry of a chain. */
 export const firstPrev = '0'.repeat(64);
 
-/** Longest text allowed for tablet, epoch, who and kind. */
-const NAME_MAX = 64;
-const hexHash = z.string().check(z.regex(/^[0-9a-f]{64}$/, 'expected 64 lower-case hex digits'));
-const name = z
-  .string()
-  .check(
-    z.minLength(1),
-    z.maxLength(NAME_MAX),
-    z.regex(/^[\x21-\x7e]+$/, 'expected visible ASCII without blanks'),
-  );
-
-/** A wall clock reading: ISO 8601 with seconds and an offset. */
-export const isoMoment = z.string().check(
-  z.regex(
-    /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d{1,3})?(Z|[+-]\d{2}:\d{2})$/,
-    'expected ISO 8601 with offset, e.g. 2026-03-02T06:00:00+01:00',
-  ),
-  z.refine((text) => Number.isFinite(Date.parse(text)), 'expected a date that exists'),
-);
-
 /**
  * Form of a signature: 64 bytes as base64url without padding, and no other text for the same bytes (the last of 86 characters
  * carries two bits). Source: RFC 4648, sections 5 and 3.5.
@@ -84,25 +62,6 @@ export const clockCountMost = 2 ** 31 - 1;
 export function isBounded(reading: ClockReading): boolean {
   return reading.ms <= clockMsMost && reading.n <= clockCountMost;
 }
-
-/** The envelope's schema: unknown keys are refused. */
-export const entrySchema: z.ZodMiniType<Entry> = z.strictObject({
-  v: z.literal(1),
-  tablet: name,
-  epoch: name,
-  seq: z.int().check(z.minimum(1)),
-  at: isoMoment,
-  hlc: z.strictObject({
-    ms: z.int().check(z.minimum(0), z.maximum(clockMsMost)),
-    n: z.int().check(z.minimum(0), z.maximum(clockCountMost)),
-  }),
-  who: z.nullable(z.string().check(z.minLength(1), z.maxLength(NAME_MAX))),
-  kind: name,
-  payload: z.record(z.string(), z.json()) as z.ZodMiniType<JsonObject>, // same values; zod's own type allows mutation
-  prev: hexHash,
-  hash: hexHash,
-  sig: z.nullable(z.string().check(z.regex(signatureForm, 'expected 64 bytes, base64url'))),
-}) as z.ZodMiniType<Entry>; // readonly view of the same shape
 
 /** The name of an entry for ever: `tablet/epoch/seq`. */
 export function entryId(entry: Pick<Entry, 'tablet' | 'epoch' | 'seq'>): string {

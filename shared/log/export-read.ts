@@ -6,7 +6,8 @@
 import Papa from 'papaparse/papaparse.min.js';
 import * as z from 'zod/mini';
 import type { Omitted } from './chain.ts';
-import { type Entry, entrySchema } from './entry.ts';
+import type { Entry } from './entry.ts';
+import { entrySchema } from './entry-schema.ts';
 import { type ExportItem, isOmitted } from './export.ts';
 import { exportColumns, guardFormula, itemToCells, itemToWorkbookRow, workbookText } from './export-rows.ts';
 

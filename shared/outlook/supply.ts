@@ -1,7 +1,7 @@
 // What the run still needs beyond what is on the line: slot by slot how long reels last, and the store's pick list. Pure.
 
 import { type FitLife, type ShelfReel, shelfFor } from '../floor/fits.ts';
-import { comparePlaces } from '../floor/fold-places.ts';
+import { comparePlaces } from '../floor/place-order.ts';
 import { labelShareOf, tapeSd } from '../floor/remaining.ts';
 import type { FloorState, Reel } from '../floor/state.ts';
 import { turnGroup } from '../floor/turns.ts';

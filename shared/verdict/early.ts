@@ -4,7 +4,7 @@
 
 import { blockReasons, slotsWanting, wantsAnywhere } from '../floor/fits.ts';
 import { type FloorState, slotKey } from '../floor/state.ts';
-import { differingCharacters } from '../labels/part-numbers.ts';
+import { differingCharacters } from '../labels/part-difference.ts';
 import { compareText } from '../log/order.ts';
 import { type Reason, type ReasonCode, reasonVerdicts } from './reasons.ts';
 import { type VerifyAnswer, type VerifyQuestion, verifyReel } from './verify.ts';

@@ -3,7 +3,8 @@
 
 import { compareSlots, isLaneBeside } from '../floor/address.ts';
 import { dateCodeReasons, olderInStore } from '../floor/age-limit.ts';
-import { typeMisfits, typeOf } from '../floor/feeder-types.ts';
+import { typeMisfits } from '../floor/feeder-misfits.ts';
+import { typeOf } from '../floor/feeder-types.ts';
 import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { isOnLinePlace } from '../floor/place.ts';

@@ -3,7 +3,7 @@
 // strict, since their hash covers every field.
 
 import * as z from 'zod/mini';
-import { entrySchema } from '../log/entry.ts';
+import { entrySchema } from '../log/entry-schema.ts';
 import { exportFormats } from '../log/export-formats.ts';
 import { entryFaults, type WireCode, wireCodes } from './codes.ts';
 import { pageEntries } from './limits.ts';

@@ -2,7 +2,6 @@
 
 import { effect, type ReadonlySignal, signal } from '@preact/signals';
 import { render } from 'preact';
-import * as z from 'zod/mini';
 import { type App, AppContext } from './app.ts';
 import { createApp } from './create-app.ts';
 import { demoStoreName, isDemo } from './demo/is-demo.ts';
@@ -27,8 +26,6 @@ import './ui/theme.css';
 
 declare const __APP_VERSION__: string;
 
-// Checks of input are compiled from text otherwise, which the page's own policy forbids.
-z.config({ jitless: true });
 trustOwnScripts();
 
 const root = document.getElementById('app') as HTMLElement; // in index.html

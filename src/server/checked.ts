@@ -3,7 +3,8 @@
 
 import { setImmediate as turn } from 'node:timers/promises';
 import { aheadLimitMs, clockAhead, driftLimitMs } from '../../shared/log/clock.ts';
-import { type Entry, entryId, entrySchema } from '../../shared/log/entry.ts';
+import { type Entry, entryId } from '../../shared/log/entry.ts';
+import { entrySchema } from '../../shared/log/entry-schema.ts';
 import { entryBytes } from '../../shared/wire/limits.ts';
 import { ArrivedEntry } from './arrived.ts';
 import { draftText } from './canonical.ts';

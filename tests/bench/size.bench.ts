@@ -5,30 +5,20 @@
 // copy are no part of the first screen.
 // Baseline: all JavaScript of the app, as a build without parts would have to load.
 
-import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import { gzipSync } from 'node:zlib';
 import { startBrowser } from '../e2e/support/browser.ts';
-import { dist, startDemo } from '../e2e/support/demo.ts';
+import { startDemo } from '../e2e/support/demo.ts';
+import { allScripts, sizeOf, startGraph } from '../e2e/support/first-load.ts';
 
 const TARGET_KB = 90;
 const START_TARGET_KB = 85;
 /** Long enough for everything that comes unasked. */
 const LATER_MS = 5000;
-const folder = path.join(dist, 'app/assets');
-const sizeOf = (name: string) => gzipSync(readFileSync(path.join(folder, name)), { level: 9 }).length / 1000;
-const sum = (names: readonly string[]) => names.reduce((total, name) => total + sizeOf(name), 0);
 const list = (names: readonly string[]) =>
   [...names]
-    .sort((a, b) => sizeOf(b) - sizeOf(a))
-    .map((name) => `    ${sizeOf(name).toFixed(1).padStart(6)} kB  ${name}`)
+    .sort((a, b) => sizeOf([b]) - sizeOf([a]))
+    .map((name) => `    ${sizeOf([name]).toFixed(1).padStart(6)} kB  ${name}`)
     .join('\n');
-
-/** What the page's own text asks for: the entry and all that it imports without being asked later. */
-function startGraph(): readonly string[] {
-  const text = readFileSync(path.join(dist, 'app/index.html'), 'utf8');
-  return [...text.matchAll(/(?:src|href)="\/assets\/([^"]+\.js)"/g)].map((match) => match[1] ?? '');
-}
 
 /** Notes when the first screen can be used: drawn, with the run and its list, and the scanner listened to. */
 function noteUsable(): void {
@@ -65,21 +55,21 @@ try {
   const first = [...new Set(namesOf(true))];
   const later = [...new Set(namesOf(false))].filter((name) => !first.includes(name));
   const forDemo = first.filter((name) => /^(demo|play)-/.test(name));
-  const all = readdirSync(folder).filter((name) => name.endsWith('.js'));
+  const all = allScripts();
   const decoder = all.filter((name) => /^(decode|CameraView|decoder)/.test(name));
-  const whole = sum(all);
+  const whole = sizeOf(all);
   const told = (what: string, names: readonly string[], target = '') =>
     console.log(
-      `${what}: ${sum(names).toFixed(1)} kB gzipped in ${names.length} files, ` +
-        `${(sum(names) / whole).toFixed(2)} of the baseline${target}`,
+      `${what}: ${sizeOf(names).toFixed(1)} kB gzipped in ${names.length} files, ` +
+        `${(sizeOf(names) / whole).toFixed(2)} of the baseline${target}`,
     );
   console.log(`baseline, all JavaScript of the app: ${whole.toFixed(1)} kB gzipped in ${all.length} files`);
   const words = first.filter((name) => /^pack-/.test(name));
   const start = [...startGraph(), ...words];
-  const isSmall = sum(start) <= START_TARGET_KB ? 'met' : 'not met';
-  told('static start graph', startGraph());
+  const isSmall = sizeOf(start) <= START_TARGET_KB ? 'met' : 'not met';
+  told('static start graph', [...startGraph()]);
   told('  with the words of the language in use', start, ` (target <= ${START_TARGET_KB} kB: ${isSmall})`);
-  const verdict = sum(first) <= TARGET_KB ? 'met' : 'not met';
+  const verdict = sizeOf(first) <= TARGET_KB ? 'met' : 'not met';
   told('asked for until the first screen can be used', first, ` (target <= ${TARGET_KB} kB: ${verdict})`);
   console.log(list(first));
   told('  of these by the demo alone', forDemo);

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { verifyChains } from '../../shared/log/chain.ts';
-import { entrySchema } from '../../shared/log/entry.ts';
+import { entrySchema } from '../../shared/log/entry-schema.ts';
 import { call } from './call.ts';
 
 const readEntries = (text: string) =>

@@ -3,7 +3,8 @@
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { type Entry, entryId, entrySchema } from '../../shared/log/entry.ts';
+import { type Entry, entryId } from '../../shared/log/entry.ts';
+import { entrySchema } from '../../shared/log/entry-schema.ts';
 import { compareEntries } from '../../shared/log/order.ts';
 import { hashDraft } from '../../shared/log/seal.ts';
 import { firstRoot, nextRoot } from '../../src/server/stores/append.ts';

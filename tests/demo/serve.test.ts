@@ -12,7 +12,8 @@ import { applyAll } from '../../shared/floor/fold.ts';
 import { setupProgress } from '../../shared/floor/progress.ts';
 import { emptyState } from '../../shared/floor/state.ts';
 import { verifyChains } from '../../shared/log/chain.ts';
-import { type Entry, entrySchema } from '../../shared/log/entry.ts';
+import type { Entry } from '../../shared/log/entry.ts';
+import { entrySchema } from '../../shared/log/entry-schema.ts';
 import { plantPeople } from '../../src/server/people/fold.ts';
 
 const openedMs = Date.UTC(2026, 4, 6, 9, 15);

@@ -1,7 +1,7 @@
 // On the demo server the plant's log is taken in once, as another tablet's entries, and the practice labels are kept beside it.
 
 import * as z from 'zod/mini';
-import { entrySchema } from '../../../shared/log/entry.ts';
+import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import type { App } from '../app.ts';
 import { keep, readKept } from '../store/preferences.ts';
 import { demoWords } from '../words/demo.ts';

@@ -1,7 +1,7 @@
 // A demo that plays by itself: its entries arrive as they happen, and the plant's clock runs as fast as the play.
 
 import * as z from 'zod/mini';
-import { entrySchema } from '../../../shared/log/entry.ts';
+import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import type { App } from '../app.ts';
 import type { Clock } from '../device/clock.ts';
 

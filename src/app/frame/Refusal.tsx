@@ -3,7 +3,7 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type FloorState, slotKey } from '../../../shared/floor/state.ts';
-import { differingCharacters } from '../../../shared/labels/part-numbers.ts';
+import { differingCharacters } from '../../../shared/labels/part-difference.ts';
 import { type Reason, reasonVerdicts } from '../../../shared/verdict/reasons.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';

@@ -1,6 +1,5 @@
-// Plans walks and the store's supply off the page's thread.
+// Plans walks off the page's thread.
 
-import type { SlotSupply, SupplyQuestion } from '../../../shared/forecast/supply.ts';
 import type { WalkAnswer, WalkQuestion } from '../../../shared/forecast/walks.ts';
 import { type AskWorker, startAskWorker } from './ask-worker.ts';
 
@@ -12,13 +11,5 @@ export function startPlanner(): Planner {
   return startAskWorker(
     () => new Worker(new URL('../../worker/walks.ts', import.meta.url), { type: 'module' }),
     async () => (await import('../../../shared/forecast/walks.ts')).answerWalks,
-  );
-}
-
-/** A planner of supply; its worker starts with the first question. */
-export function startSupplier(): AskWorker<SupplyQuestion, readonly SlotSupply[]> {
-  return startAskWorker(
-    () => new Worker(new URL('../../worker/supply.ts', import.meta.url), { type: 'module' }),
-    async () => (await import('../../../shared/forecast/supply.ts')).answerSupply,
   );
 }

@@ -1,16 +1,15 @@
 // Watches the line: a new outlook with every change and every few seconds, its walks, its warnings.
 
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
-import { lifeOnShelf } from '../../../shared/desk/floor-life.ts';
 import { needKey } from '../../../shared/floor/state.ts';
 import type { WarningState } from '../../../shared/forecast/warnings.ts';
 import { type Outlook, openWarnings, type SlotOutlook } from '../../../shared/outlook/line.ts';
-import { type Supply, supplyQuestion, toSupply } from '../../../shared/outlook/supply.ts';
+import type { Supply } from '../../../shared/outlook/supply.ts';
 import type { WalkPlan } from '../../../shared/outlook/walks.ts';
 import type { App } from '../app.ts';
 import type { Alarm } from '../device/alarm.ts';
 import { createLooker, look } from './look.ts';
-import { startSupplier } from './planner.ts';
+import type { SupplyAsked } from './supply.ts';
 import { createWalker, planSoon } from './walks.ts';
 import { callForOpen, createWarner, raiseNew } from './warn.ts';
 
@@ -38,7 +37,8 @@ export function startWatch(app: App, alarm: Alarm): Watch {
   const remembered = new Map<string, WarningState>();
   const walker = createWalker({ app, outlook, walks });
   const warner = createWarner(app, alarm);
-  const supplier = startSupplier();
+  // One store screen asks for it: it comes with the first question.
+  let supplier: Promise<SupplyAsked> | null = null;
   const take = (next: Outlook | null, nowMs: number) => {
     outlook.value = next;
     planSoon(walker);
@@ -64,10 +64,13 @@ export function startWatch(app: App, alarm: Alarm): Watch {
     warnings: computed(() => (outlook.value ? openWarnings(outlook.value) : [])),
     walks,
     askSupply: (of, answered) => {
-      const floor = app.store.floor();
-      const lifeOf = lifeOnShelf(floor, of.line, app.clock.nowMs());
-      const { question, slots } = supplyQuestion(floor, of, lifeOf);
-      supplier(question, (answer) => answered(toSupply(app.store.floor(), of, { answer, slots }, lifeOf)));
+      supplier ??= import('./supply.ts').then(({ startSupply }) => startSupply(app));
+      supplier.then(
+        (ask) => ask(of, answered),
+        () => {
+          supplier = null; // out of reach: the next outlook asks again
+        },
+      );
     },
     acknowledge: async (slot) => {
       const { line, need, slot: address } = { line: slot.loaded.line, need: slot.need, slot: slot.slot };

@@ -3,7 +3,8 @@
 import type { ChainEnd } from './bootstrap.ts';
 import { loadFrom } from './load.ts';
 import type { BootstrapPack } from './pack.ts';
-import { foldName, goOnFrom, guarded, inTurn, type StoreState, sawClock, thisFold } from './state.ts';
+import { goOnFrom, guarded, inTurn, type StoreState, sawClock } from './state.ts';
+import { foldName, thisFold } from './this-fold.ts';
 
 /** The folded state for another tablet; null where it is not whole just now. */
 export function offerBootstrap(

@@ -89,3 +89,12 @@ export function storeFault(error: unknown): StoreFault {
   }
   return 'unknown';
 }
+
+/** A write that failed; nothing of it was kept. */
+export class StoreError extends Error {
+  readonly fault: StoreFault;
+  constructor(fault: StoreFault, cause: unknown) {
+    super(`Cannot write the log: ${fault}`, { cause });
+    this.fault = fault;
+  }
+}

@@ -10,17 +10,10 @@ import type { OwnFold } from './bootstrap-check.ts';
 import { countUpTo, storeFault } from './database.ts';
 import { addMissing, checkDraft } from './drafts.ts';
 import { foldAll, readFrom } from './load.ts';
+import { tellFault } from './opening.ts';
 import { keepSnapshot, keepWhereDue } from './snapshots.ts';
-import {
-  foldName,
-  guarded,
-  inTurn,
-  type StoreState,
-  sawClock,
-  tellChange,
-  tellFault,
-  thisFold,
-} from './state.ts';
+import { guarded, inTurn, type StoreState, sawClock, tellChange } from './state.ts';
+import { foldName, thisFold } from './this-fold.ts';
 
 /** How far the history is, is told each time so many more of its entries are here. */
 const TELL_EVERY = 5000;

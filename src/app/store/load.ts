@@ -13,14 +13,9 @@ import {
   orderIndex,
   orderKey,
 } from './database.ts';
+import type { FoldVersion } from './this-fold.ts';
 
 const READ_CHUNK = 2000;
-
-/** The fold of this app: its version in the cache, its name to other tablets. */
-export interface FoldVersion {
-  readonly version: number;
-  readonly name: string;
-}
 
 /** Reads the log in folding order after a place, chunk by chunk. */
 export async function readFrom(

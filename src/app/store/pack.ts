@@ -2,7 +2,8 @@
 
 import { emptyState, type FloorState, type FoldPosition } from '../../../shared/floor/state.ts';
 import { packValue, unpackValue } from '../../../shared/kit/pack.ts';
-import { chainId, type Entry, entrySchema } from '../../../shared/log/entry.ts';
+import { chainId, type Entry } from '../../../shared/log/entry.ts';
+import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { hashDraft } from '../../../shared/log/seal.ts';
 import type { Bootstrap } from './bootstrap.ts';

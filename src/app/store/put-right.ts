@@ -2,8 +2,9 @@
 
 import { chainId } from '../../../shared/log/entry.ts';
 import { loadReplica } from './load.ts';
-import { type Right, rightClocks } from './righted.ts';
-import { goOnAs, goOnFrom, inTurn, type StoreState, tellWriter, thisFold } from './state.ts';
+import { goOnAs, goOnFrom, inTurn, type StoreState, tellWriter } from './state.ts';
+import { thisFold } from './this-fold.ts';
+import { findWrong, type Right } from './wrong-clocks.ts';
 
 /** Puts clocks right while nothing is appended and nothing folded. */
 export async function putRight(
@@ -24,8 +25,10 @@ export async function putBoundsRight(state: StoreState): Promise<void> {
 
 async function putRightNow(state: StoreState, right: Right): Promise<void> {
   const { log, cache } = state;
-  const next = await rightClocks(log, state.identity, right);
-  if (!next) return;
+  const wrong = await findWrong(log, state.identity, right);
+  if (!wrong) return;
+  const { rightClocks } = await import('./righted.ts');
+  const next = await rightClocks(log, state.identity, { right, wrong });
   await cache.kept.delete('snapshot').catch(() => undefined); // of no use, and found so at a start
   tellWriter(state, (writer) => writer.forgetClock());
   goOnAs(state, next);

@@ -3,51 +3,28 @@
 // the time that the clock ought to have shown; the sealed originals are kept. Dating them anew in place was refused: no seal would hold.
 
 import { formatMoment } from '../../../shared/kit/moment.ts';
-import { aheadLimitMs, tickClock } from '../../../shared/log/clock.ts';
+import { tickClock } from '../../../shared/log/clock.ts';
 import {
   type ClockReading,
-  chainId,
-  clockMsMost,
   type Entry,
   entryId,
   firstPrev,
-  isBounded,
   type JsonObject,
 } from '../../../shared/log/entry.ts';
-import { hashText, sealEntry } from '../../../shared/log/seal.ts';
+import { sealEntry } from '../../../shared/log/seal.ts';
 import { newId } from '../device/ids.ts';
-import { entryToRow, type LogDatabase, orderIndex, type QuarantineRow } from './database.ts';
+import { quarantineRow } from './aside.ts';
+import { entryToRow, type LogDatabase } from './database.ts';
 import { type Identity, publicKey, signHash } from './identity.ts';
+import type { Right, Wrong } from './wrong-clocks.ts';
 
-/** What is known when clocks are put right. */
-export interface Right {
-  /** The true time, ms since 1970; null where nobody told it, and only readings out of all bounds are wrong for sure. */
-  readonly nowMs: number | null;
-  /** What this tablet's clock shows, ms since 1970. */
-  readonly wallMs: number;
-  /** `tablet/epoch` -> sequence number up to which the server holds that chain. */
-  readonly acked: Readonly<Record<string, number>>;
-  /** For the first entry of the new chain. */
-  readonly app: string;
-  readonly name: string;
-}
-
-/** Puts clocks right; the identity to go on with, or null where nothing had to be done. Durable, or nothing is changed. */
+/** Puts clocks right; the identity to go on with. Durable, or nothing is changed. */
 export async function rightClocks(
   log: LogDatabase,
   identity: Identity,
-  right: Right,
-): Promise<Identity | null> {
-  const limitMs = right.nowMs === null ? clockMsMost : right.nowMs + aheadLimitMs;
-  const ahead = (
-    await log.entries
-      .where(orderIndex)
-      .above([limitMs + 1])
-      .toArray()
-  ).map((row) => row.entry);
-  const own = await wrongOwn(log, { identity, right, ahead });
-  const others = ahead.filter((entry) => entry.tablet !== identity.tablet);
-  if (own.length === 0 && others.length === 0) return null;
+  { right, wrong }: { readonly right: Right; readonly wrong: Wrong },
+): Promise<Identity> {
+  const { limitMs, own, others } = wrong;
   const next: Identity = own.length === 0 ? identity : { ...identity, epoch: newId() };
   const [first] = own;
   const kept = first && (await log.entries.get([first.tablet, first.epoch, first.seq - 1]));
@@ -65,29 +42,6 @@ export async function rightClocks(
     await log.meta.put({ key: 'identity', value: next });
   });
   return next;
-}
-
-/** Own entries from the first one on that no reader takes: in chains, since what follows it cannot travel without it. */
-async function wrongOwn(
-  log: LogDatabase,
-  { identity, right, ahead }: { identity: Identity; right: Right; ahead: readonly Entry[] },
-): Promise<readonly Entry[]> {
-  const { tablet, epoch } = identity;
-  const chain = { tablet, epoch };
-  const sent = right.acked[chainId(chain)] ?? 0;
-  const between = (from: number) =>
-    log.entries
-      .where('[tablet+epoch+seq]')
-      .between([tablet, epoch, from], [tablet, epoch, Number.MAX_SAFE_INTEGER], true, true);
-  const unbounded = await between(sent + 1)
-    .filter((row) => !isBounded(row.entry.hlc))
-    .first();
-  const first = ahead
-    .filter((entry) => chainId(entry) === chainId(chain))
-    .reduce((least, { seq }) => Math.min(least, seq), unbounded?.seq ?? Number.POSITIVE_INFINITY);
-  const earlier = ahead.filter((entry) => entry.tablet === tablet && entry.epoch !== epoch);
-  const tail = Number.isFinite(first) ? (await between(first).toArray()).map((row) => row.entry) : [];
-  return [...earlier, ...tail];
 }
 
 interface Telling {
@@ -142,9 +96,4 @@ function renamed(payload: JsonObject, names: ReadonlyMap<string, string>): JsonO
   return JSON.parse(JSON.stringify(payload), (_, value: unknown) =>
     typeof value === 'string' ? (names.get(value) ?? value) : value,
   ) as JsonObject; // the same shape
-}
-
-/** The row for what is quarantined. */
-export function quarantineRow(value: unknown, fault: string, atMs: number): QuarantineRow {
-  return { key: hashText(`${fault} ${JSON.stringify(value) ?? ''}`), fault, atMs, value };
 }

@@ -1,37 +1,14 @@
 // What an open store works on, and the small acts that all its parts share.
 
-import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
 import { createReplica, type Replica } from '../../../shared/floor/replica.ts';
 import type { ClockReading, Entry } from '../../../shared/log/entry.ts';
-import type { Clock } from '../device/clock.ts';
 import type { Bootstrap } from './bootstrap.ts';
-import { CacheDatabase, LogDatabase, type StoreFault, storeFault } from './database.ts';
-import { type Identity, openIdentity, type Remembered } from './identity.ts';
+import { type CacheDatabase, type LogDatabase, StoreError, type StoreFault, storeFault } from './database.ts';
+import type { Identity } from './identity.ts';
 import { type Loaded, loadReplica } from './load.ts';
+import { type OpenDatabases, type StoreOptions, tellFault } from './opening.ts';
+import { thisFold } from './this-fold.ts';
 import type { Writer } from './writer.ts';
-
-/** Names the fold: only a state of the same name can be a bootstrap snapshot. */
-export const foldName = `floor-${FOLD_VERSION}`;
-export const thisFold = { version: FOLD_VERSION, name: foldName };
-
-/** A write that failed; nothing of it was kept. */
-export class StoreError extends Error {
-  readonly fault: StoreFault;
-  constructor(fault: StoreFault, cause: unknown) {
-    super(`Cannot write the log: ${fault}`, { cause });
-    this.fault = fault;
-  }
-}
-
-/** What the store is opened with. */
-export interface StoreOptions {
-  readonly clock: Clock;
-  readonly appVersion: string;
-  readonly tabletName: string;
-  readonly name?: string;
-  /** True for a store that is thrown away on purpose: this device remembers nothing of it. */
-  readonly isPassing?: boolean;
-}
 
 /** The state of an open store. */
 export interface StoreState {
@@ -58,36 +35,16 @@ export interface StoreState {
   isClosed: boolean;
 }
 
-/** How a database was found: whose it is, whether that is new, and what chain was lost before it. */
-export interface Opened {
-  readonly identity: Identity;
-  readonly fresh: boolean;
-  readonly lost: Remembered | null;
-}
-
-/** Opens the databases. The floor is an empty one until the log is read. Rejects with `StoreError`. */
-export async function openState(options: StoreOptions): Promise<{ state: StoreState; opened: Opened }> {
-  const log = new LogDatabase(options.name);
-  const cache = new CacheDatabase(options.name === undefined ? undefined : `${options.name}-cache`);
-  const faultListeners: StoreState['faultListeners'] = new Set();
-  log.on('versionchange', () => {
-    // A newer version of the app upgrades the database in another window: this one must not write with old code.
-    log.close({ disableAutoOpen: true });
-    tellFault({ faultListeners }, 'closed-by-newer');
-    return false; // else the library's own handler follows, which lets the next write open the database again
-  });
-  let opened: Opened;
-  try {
-    await log.open();
-    opened = await openIdentity(log, options.isPassing);
-  } catch (error) {
-    throw new StoreError(storeFault(error), error);
-  }
-  const { identity } = opened;
+/** Makes the state of a store whose databases are open. The floor is an empty one until the log is read. */
+export function makeState(
+  { log, cache, faultListeners, found }: OpenDatabases,
+  options: StoreOptions,
+): StoreState {
+  const { identity } = found;
   // Sealing is fetched while the log is read: the first screen shows what was written, and writes nothing itself.
   const writing = import('./writer.ts').then(({ createWriter }) => createWriter(log, identity, options));
   writing.catch(() => undefined); // the first append tells
-  const state: StoreState = {
+  return {
     options,
     log,
     cache,
@@ -106,12 +63,6 @@ export async function openState(options: StoreOptions): Promise<{ state: StoreSt
     checking: null,
     isClosed: false,
   };
-  return { state, opened };
-}
-
-/** Tells of a fault that stops work. */
-export function tellFault({ faultListeners }: Pick<StoreState, 'faultListeners'>, fault: StoreFault): void {
-  for (const listener of [...faultListeners]) listener(fault);
 }
 
 /** Tells that the floor changed; no entries where it changed as a whole. */

@@ -5,37 +5,14 @@ import type { Draft } from '../../../shared/floor/draft.ts';
 import type { FloorState, FoldPosition } from '../../../shared/floor/state.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import type { ChainEnd } from './bootstrap.ts';
-import { offerBootstrap, takeBootstrap } from './bootstrap-exchange.ts';
-import {
-  type CacheDatabase,
-  type LogDatabase,
-  orderIndex,
-  orderKey,
-  type StoreFault,
-  storeFault,
-} from './database.ts';
-import { openingDraft } from './drafts.ts';
-import { append, checkWhereWhole, fold, takeIn } from './folding.ts';
+import type { CacheDatabase, LogDatabase, StoreFault } from './database.ts';
 import type { Identity } from './identity.ts';
-import { loadReplica, readFrom } from './load.ts';
+import { openDatabases, type StoreOptions } from './opening.ts';
 import type { BootstrapPack } from './pack.ts';
-import { putBoundsRight, putRight } from './put-right.ts';
-import { quarantineRow, type Right } from './righted.ts';
-import { keepSoon } from './snapshots.ts';
-import {
-  goOnFrom,
-  guarded,
-  inTurn,
-  openState,
-  reload,
-  StoreError,
-  type StoreOptions,
-  type StoreState,
-  tellFault,
-  thisFold,
-} from './state.ts';
+import type { Right } from './wrong-clocks.ts';
 
-export { foldName, StoreError } from './state.ts';
+export { StoreError } from './database.ts';
+export { foldName } from './this-fold.ts';
 
 /** The open store. */
 export interface Store {
@@ -84,85 +61,9 @@ export interface Behind {
 
 /** Opens the store: identity, head, folded state. Rejects with `StoreError` where the database cannot be opened. */
 export async function openStore(options: StoreOptions): Promise<Store> {
-  const { state, opened } = await openState(options);
-  const { log, cache, peers } = state;
-  // Listening starts before the log is read: what another window writes meanwhile waits in `folding`, else it would be missed.
-  peers.onmessage = (message: MessageEvent<readonly Entry[] | 'borrowed' | 'given-back' | 'righted'>) => {
-    const { data } = message;
-    const work = typeof data === 'string' ? inTurn(state, () => reload(state)) : fold(state, data, true);
-    work.catch((error) => tellFault(state, storeFault(error)));
-  };
-  const loading = loadReplica(log, cache, thisFold);
-  state.folding = loading.catch(() => undefined); // thrown below
-  try {
-    goOnFrom(state, await loading);
-  } catch (error) {
-    peers.close();
-    throw new StoreError(storeFault(error), error);
-  }
-  keepSoon(state);
-  if (opened.fresh) {
-    const { appVersion, tabletName } = options;
-    const draft = await openingDraft(state.identity, { appVersion, tabletName, lost: opened.lost });
-    await append(state, [draft], null);
-  } else await putBoundsRight(state);
-  checkWhereWhole(state);
-  return storeOf(state);
-}
-
-function storeOf(state: StoreState): Store {
-  const { log, cache, options, changeListeners, faultListeners } = state;
-  return {
-    get identity() {
-      return state.identity;
-    },
-    log,
-    cache,
-    floor: () => state.replica.state,
-    count: () => state.replica.count,
-    append: (drafts, who) => append(state, drafts, who),
-    takeIn: (entries) => takeIn(state, entries),
-    giveBootstrap: (heads) => offerBootstrap(state, heads),
-    takeBootstrap: (handed) => takeBootstrap(state, handed),
-    quarantine: (found) =>
-      guarded(state, async () => {
-        const atMs = options.clock.nowMs();
-        await log.aside.bulkPut(found.map(({ value, fault }) => quarantineRow(value, fault, atMs)));
-        return log.aside.count();
-      }),
-    rightClocks: ({ nowMs, offMs, acked }) =>
-      guarded(state, () => putRight(state, { nowMs, wallMs: nowMs - offMs, acked })),
-    behind: () => {
-      const { bootstrap, missing } = state;
-      return bootstrap && { missing: Math.max(0, missing), of: bootstrap.count };
-    },
-    onChange: (listener) => {
-      changeListeners.add(listener);
-      return () => changeListeners.delete(listener);
-    },
-    onFault: (listener) => {
-      faultListeners.add(listener);
-      return () => faultListeners.delete(listener);
-    },
-    newest: async (limit, before) => {
-      const rows = before
-        ? log.entries.where(orderIndex).below(orderKey(before))
-        : log.entries.orderBy(orderIndex);
-      return (await rows.reverse().limit(limit).toArray()).map((row) => row.entry);
-    },
-    readAll: (each) => readFrom(log, null, each),
-    close: () => closeState(state),
-  };
-}
-
-async function closeState(state: StoreState): Promise<void> {
-  const { log, cache, peers } = state;
-  state.isClosed = true;
-  clearTimeout(state.keeping);
-  await state.checking;
-  // What is still being kept comes to its end first: its connection would hold up whoever throws the store away.
-  await cache.kept.count().catch(() => undefined);
-  peers.close();
-  log.close();
-  cache.close();
+  // What folds the log and writes to it is fetched while the databases open.
+  const starting = import('./start-store.ts');
+  starting.catch(() => undefined); // told below
+  const databases = await openDatabases(options);
+  return (await starting).startStore(databases, options);
 }

@@ -3,7 +3,8 @@
 
 import * as z from 'zod/mini';
 import { aheadLimitMs } from '../../../shared/log/clock.ts';
-import { chainId, type Entry, entrySchema } from '../../../shared/log/entry.ts';
+import { chainId, type Entry } from '../../../shared/log/entry.ts';
+import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import { hashDraft } from '../../../shared/log/seal.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import { entryText } from '../../../shared/wire/signing.ts';

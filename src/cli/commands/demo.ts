@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { logText } from '../../../demo/log.ts';
 import { findFreePort, startDemo } from '../../../demo/serve.ts';
 import { simulateShift } from '../../../demo/simulate.ts';
-import { isoMoment } from '../../../shared/log/entry.ts';
+import { isoMoment } from '../../../shared/log/entry-schema.ts';
 import { CertificateRefused } from '../../server/certificates/refused.ts';
 import { makeCode } from '../../server/codes.ts';
 import { CannotStart, type RunningServer } from '../../server/main.ts';

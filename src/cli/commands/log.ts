@@ -3,7 +3,7 @@
 import { writeFile } from 'node:fs/promises';
 import { z } from 'zod';
 import type { Checkpoint } from '../../../shared/log/chain.ts';
-import { isoMoment } from '../../../shared/log/entry.ts';
+import { isoMoment } from '../../../shared/log/entry-schema.ts';
 import { type ExportFilter, exportLog } from '../../../shared/log/export.ts';
 import type { ExportFault, ExportReading } from '../../../shared/log/export-read.ts';
 import { type ExportBreak, verifyExport } from '../../../shared/log/export-verify.ts';

@@ -1,6 +1,6 @@
 // `reelward trace`: which panels carry a lot, and what is on a panel, from an exported log.
 
-import { isoMoment } from '../../../shared/log/entry.ts';
+import { isoMoment } from '../../../shared/log/entry-schema.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import { type TraceQuestion, tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
 import { traceLog } from '../../../shared/trace/stretches.ts';

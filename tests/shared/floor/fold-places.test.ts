@@ -1,8 +1,9 @@
 // Where reels lie: put away, found again by what the plant knows, gone from the shelf with a load, walked to in order.
 
 import { describe, expect, test } from 'vitest';
-import { comparePlaces, isPlaceInUse, placeOf } from '../../../shared/floor/fold-places.ts';
+import { isPlaceInUse, placeOf } from '../../../shared/floor/fold-places.ts';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
+import { comparePlaces } from '../../../shared/floor/place-order.ts';
 import { recognise } from '../../../shared/floor/recognise.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import { beginStory, tellPlant, unloaded, verified } from './story.ts';

@@ -1,7 +1,7 @@
 // Are makers approved for the product that names them, and for no other? And what a withdrawal and a later approval do to that.
 
 import { describe, expect, test } from 'vitest';
-import { makersApproved } from '../../../shared/floor/makers.ts';
+import { makersApproved } from '../../../shared/floor/maker-lists.ts';
 import { copyForPractice } from '../../../shared/floor/practice-copy.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import { verifyReel } from '../../../shared/verdict/verify.ts';

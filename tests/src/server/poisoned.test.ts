@@ -3,7 +3,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Entry, entrySchema, isBounded } from '../../../shared/log/entry.ts';
+import { type Entry, isBounded } from '../../../shared/log/entry.ts';
+import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import { canonicalText, draftOf, sealEntry } from '../../../shared/log/seal.ts';
 import { pushedSchema } from '../../../shared/wire/messages.ts';
 import { entryText } from '../../../shared/wire/signing.ts';

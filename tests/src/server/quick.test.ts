@@ -2,7 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Entry, entrySchema, type Json } from '../../../shared/log/entry.ts';
+import type { Entry, Json } from '../../../shared/log/entry.ts';
+import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import { canonicalText, draftOf } from '../../../shared/log/seal.ts';
 import { createAppender } from '../../../src/server/appender.ts';
 import { draftText } from '../../../src/server/canonical.ts';

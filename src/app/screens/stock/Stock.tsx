@@ -1,7 +1,8 @@
 // Reels: what the store must bring for the run, how long each slot's reels last, every reel that the log knows, what is blocked.
 
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
-import { comparePlaces, isPlaceInUse, placeOf } from '../../../../shared/floor/fold-places.ts';
+import { isPlaceInUse, placeOf } from '../../../../shared/floor/fold-places.ts';
+import { comparePlaces } from '../../../../shared/floor/place-order.ts';
 import { parseLabel } from '../../../../shared/labels/label.ts';
 import type { Supply } from '../../../../shared/outlook/supply.ts';
 import { useApp, useFloor } from '../../app.ts';

@@ -3,7 +3,7 @@
 import { pbkdf2Sync } from 'node:crypto';
 import { afterEach, describe, expect, test } from 'vitest';
 import { formatMoment } from '../../../../shared/kit/moment.ts';
-import { isoMoment } from '../../../../shared/log/entry.ts';
+import { isoMoment } from '../../../../shared/log/entry-schema.ts';
 import { newId } from '../../../../src/app/device/ids.ts';
 import { makePin } from '../../../../src/app/device/pin.ts';
 import { pinFits } from '../../../../src/server/people/pin.ts';

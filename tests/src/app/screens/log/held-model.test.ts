@@ -41,6 +41,7 @@ function held() {
         containment,
         line: 'L9',
         cause: 'blocked',
+        of: null,
         reason: 'bent',
         material: { lot: 'LOT7' },
       }),
@@ -63,7 +64,14 @@ describe('what is written and listed', () => {
     const of = (runs: readonly SuspectRun[]) =>
       heldPayload(
         { runs, codes: ['P1'], guessed: [], goesOn: false },
-        { containment: 'c', line: 'L9', cause: 'blocked', reason: 'bent', material: { lot: 'LOT7' } },
+        {
+          containment: 'c',
+          line: 'L9',
+          cause: 'blocked',
+          of: null,
+          reason: 'bent',
+          material: { lot: 'LOT7' },
+        },
       );
     expect(of([run('r1'), run('r2', { line: 'L2' })])).toMatchObject({
       line: 'L1',

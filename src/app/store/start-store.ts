@@ -1,0 +1,106 @@
+// A store whose databases are open: listens to the other windows, reads the log, and folds and writes from then on. Apart from the opening
+// (`store.ts`), which the page's first file does while this one is fetched.
+
+import type { Entry } from '../../../shared/log/entry.ts';
+import { offerBootstrap, takeBootstrap } from './bootstrap-exchange.ts';
+import { orderIndex, orderKey, StoreError, storeFault } from './database.ts';
+import { openingDraft } from './drafts.ts';
+import { append, checkWhereWhole, fold, takeIn } from './folding.ts';
+import { loadReplica, readFrom } from './load.ts';
+import { type OpenDatabases, type StoreOptions, tellFault } from './opening.ts';
+import { putBoundsRight, putRight } from './put-right.ts';
+import { keepSoon } from './snapshots.ts';
+import { goOnFrom, guarded, inTurn, makeState, reload, type StoreState } from './state.ts';
+import type { Store } from './store.ts';
+import { thisFold } from './this-fold.ts';
+
+/** Reads the log of open databases and goes on from there. Rejects with `StoreError` where it cannot be read. */
+export async function startStore(databases: OpenDatabases, options: StoreOptions): Promise<Store> {
+  const state = makeState(databases, options);
+  const { log, cache, peers } = state;
+  const { fresh, lost } = databases.found;
+  // Listening starts before the log is read: what another window writes meanwhile waits in `folding`, else it would be missed.
+  peers.onmessage = (message: MessageEvent<readonly Entry[] | 'borrowed' | 'given-back' | 'righted'>) => {
+    const { data } = message;
+    const work = typeof data === 'string' ? inTurn(state, () => reload(state)) : fold(state, data, true);
+    work.catch((error) => tellFault(state, storeFault(error)));
+  };
+  const loading = loadReplica(log, cache, thisFold);
+  state.folding = loading.catch(() => undefined); // thrown below
+  try {
+    goOnFrom(state, await loading);
+  } catch (error) {
+    peers.close();
+    throw new StoreError(storeFault(error), error);
+  }
+  keepSoon(state);
+  if (fresh) {
+    const { appVersion, tabletName } = options;
+    const wish = await openingDraft(state.identity, { appVersion, tabletName, lost });
+    await append(state, [wish], null);
+  } else await putBoundsRight(state);
+  checkWhereWhole(state);
+  return storeOf(state);
+}
+
+function storeOf(state: StoreState): Store {
+  const { log, cache, options, changeListeners, faultListeners } = state;
+  return {
+    get identity() {
+      return state.identity;
+    },
+    log,
+    cache,
+    floor: () => state.replica.state,
+    count: () => state.replica.count,
+    append: (drafts, who) => append(state, drafts, who),
+    takeIn: (entries) => takeIn(state, entries),
+    giveBootstrap: (heads) => offerBootstrap(state, heads),
+    takeBootstrap: (handed) => takeBootstrap(state, handed),
+    quarantine: async (found) => {
+      // Before what is guarded: a part of the app out of reach is no fault of the database, and sync asks again.
+      const { quarantineRow } = await import('./aside.ts');
+      return guarded(state, async () => {
+        const atMs = options.clock.nowMs();
+        await log.aside.bulkPut(found.map(({ value, fault }) => quarantineRow(value, fault, atMs)));
+        return log.aside.count();
+      });
+    },
+    rightClocks: async ({ nowMs, offMs, acked }) => {
+      await import('./righted.ts'); // as above
+      return guarded(state, () => putRight(state, { nowMs, wallMs: nowMs - offMs, acked }));
+    },
+    behind: () => {
+      const { bootstrap, missing } = state;
+      return bootstrap && { missing: Math.max(0, missing), of: bootstrap.count };
+    },
+    onChange: (listener) => {
+      changeListeners.add(listener);
+      return () => changeListeners.delete(listener);
+    },
+    onFault: (listener) => {
+      faultListeners.add(listener);
+      return () => faultListeners.delete(listener);
+    },
+    newest: async (limit, before) => {
+      const rows = before
+        ? log.entries.where(orderIndex).below(orderKey(before))
+        : log.entries.orderBy(orderIndex);
+      return (await rows.reverse().limit(limit).toArray()).map((row) => row.entry);
+    },
+    readAll: (each) => readFrom(log, null, each),
+    close: () => closeState(state),
+  };
+}
+
+async function closeState(state: StoreState): Promise<void> {
+  const { log, cache, peers } = state;
+  state.isClosed = true;
+  clearTimeout(state.keeping);
+  await state.checking;
+  // What is still being kept comes to its end first: its connection would hold up whoever throws the store away.
+  await cache.kept.count().catch(() => undefined);
+  peers.close();
+  log.close();
+  cache.close();
+}
