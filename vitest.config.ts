@@ -22,8 +22,8 @@ export default defineConfig({
           setupFiles: ['tests/src/app/every-word.ts'],
           // By itself vitest leaves one core free, which on a machine of two is half of it.
           maxWorkers: Math.max(2, availableParallelism() - 1),
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
         },
       },
       {
