@@ -74,7 +74,6 @@ export function useTour(part: string, start: () => Promise<Serving> = startDemo)
       const own = await by?.();
       const tablet = await openTablet(own ?? ready().browser, url, { badge });
       leaveToTour(tablet.page);
-      tablet.page.setDefaultTimeout(30_000);
       const found: Journal = { ...journal, wrong: [] };
       for (const leg of chosen) {
         const before = found.wrong.length;
