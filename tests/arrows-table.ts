@@ -276,7 +276,12 @@ export const walls: readonly Wall[] = [
     rooms: ['shared/log', 'shared/wire'],
     why: 'The seal of an entry.',
   },
-  { packages: ['fflate'], rooms: ['shared/log'], why: 'A workbook is a zip, here and at the server.' },
+  {
+    packages: ['fflate'],
+    rooms: ['shared/log', 'shared/sheet'],
+    why: 'A workbook is a zip, here and at the server.',
+  },
+  { packages: ['saxen'], rooms: ['shared/sheet'], why: 'Board data comes as XML.' },
   { packages: ['papaparse'], rooms: ['shared/sheet', 'shared/log'], why: 'Sheets and exports are CSV.' },
   {
     packages: ['read-excel-file'],

@@ -143,8 +143,8 @@ function matcherFor<F extends string>(words: HeaderWords<F>): Matcher<F> {
   return matcher;
 }
 
-/** Fields that a header may stand for, with the strength of the match; empty for none. */
-function matchHeader<F extends string>(
+/** Fields that a header may stand for, with the strength of the match (100 = the whole phrase); empty for none. */
+export function matchHeader<F extends string>(
   header: string,
   words: HeaderWords<F>,
 ): { readonly fields: readonly F[]; readonly strength: number } {
@@ -153,12 +153,12 @@ function matchHeader<F extends string>(
   if (reduced === '') return none;
   const matcher = matcherFor(words);
   const key = reduced.replaceAll(' ', '');
-  if (unusedKeys.has(key)) return none;
   const bare = reduced.replace(/ ?\d+$/, '').replaceAll(' ', '');
   for (const candidate of [key, bare]) {
     const fields = matcher.whole.get(candidate);
     if (fields) return { fields, strength: wholePhrase };
   }
+  if (unusedKeys.has(key)) return none;
   const found = reduced.split(' ');
   let fields: F[] = [];
   let strength = 0;
@@ -188,19 +188,21 @@ export function scoreHeaderRow<F extends string>(row: readonly SheetCell[], word
   return score;
 }
 
-function listed<F extends string>(map: ColumnMap<F>, field: F): readonly string[] {
+/** The headers that a person chose for a field. */
+export function listed<F extends string>(map: ColumnMap<F>, field: F): readonly string[] {
   const chosen = map[field];
   if (chosen === undefined || chosen === null) return [];
   return typeof chosen === 'string' ? [chosen] : chosen;
 }
 
-function sameHeader(a: string, b: string): boolean {
+/** Whether two texts are the same header. */
+export function sameHeader(a: string, b: string): boolean {
   const reduced = (text: string) => cellText(text).slice(0, mostHeaderCharacters).toLowerCase();
   return reduced(a) === reduced(b);
 }
 
 /** The index of the header's row: the first with the highest score; without any named field, the first row of most cells. */
-function findHeaderRow<F extends string>(
+export function findHeaderRow<F extends string>(
   rows: SheetRows,
   words: HeaderWords<F>,
   chosen: readonly string[],

@@ -8,12 +8,8 @@ import type { PlacementReading, PlacementTotal } from './placements.ts';
 import type { ProblemSink } from './problems.ts';
 import { statedUsage } from './sharing.ts';
 import type { SheetSlot } from './slot.ts';
-
-/** Which placements count. */
-export const placementScopes = ['both', 'top', 'bottom'] as const;
-
-/** One scope. */
-export type PlacementScope = (typeof placementScopes)[number];
+import { type PlacementScope, placementScopes } from './scope.ts';
+import { joinByPlace } from './usage-by-place.ts';
 
 /** Placements of one part inside a scope. */
 export function placementsOf(total: PlacementTotal, scope: PlacementScope): number {
@@ -136,17 +132,25 @@ export interface UsageOptions {
   readonly sink: ProblemSink;
 }
 
-/** Supplies placements per panel that the sheet lacks and compares those that it states; problems go to the sink. */
+/**
+ * Supplies placements per panel that the sheet lacks and compares those that it states; rows that name designators are joined by them, the others by
+ * part. Problems go to the sink.
+ */
 export function joinUsage(
-  slots: readonly SheetSlot[],
-  placements: PlacementReading,
+  given: readonly SheetSlot[],
+  all: PlacementReading,
   options: UsageOptions,
 ): { readonly slots: readonly SheetSlot[]; readonly scope: PlacementScope } {
   const { column, sink } = options;
   const boards = options.boardsPerPanel ?? 1;
-  const scope = options.side ?? bestScope(slots, placements, boards);
+  const byPlace = given.some(({ designators }) => designators.length > 0)
+    ? joinByPlace(given, all, { ...options, boards })
+    : null;
+  const slots = byPlace?.others ?? given;
+  const placements = byPlace?.rest ?? all;
+  const scope = byPlace?.scope ?? options.side ?? bestScope(slots, placements, boards);
   const { usageByPart, withoutSlot } = addPlacements(slots, placements.parts, { scope, boards });
-  const filledByRow = new Map<number, SheetSlot>();
+  const filledByRow = new Map<number, SheetSlot>((byPlace?.named ?? []).map((slot) => [slot.row, slot]));
   for (const usage of usageByPart.values()) {
     for (const slot of fillPart(usage, column, sink)) filledByRow.set(slot.row, slot);
   }
@@ -155,5 +159,5 @@ export function joinUsage(
   }
   const ratio = commonRatio(usageByPart.values());
   if (ratio !== null) sink.add('usageRatio', { row: null, column }, { ratio });
-  return { slots: slots.map((slot) => filledByRow.get(slot.row) ?? slot), scope };
+  return { slots: given.map((slot) => filledByRow.get(slot.row) ?? slot), scope };
 }

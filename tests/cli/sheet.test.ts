@@ -156,7 +156,7 @@ describe('sheet', () => {
     [
       'a picture',
       Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13]),
-      'found bytes that are not text',
+      'found a picture',
     ],
     ['a broken workbook', Uint8Array.from([0x50, 0x4b, 3, 4, 1, 2, 3]), 'found a broken workbook'],
     ['an old workbook', Uint8Array.from([0xd0, 0xcf, 0x11, 0xe0, 0, 0]), 'save it as XLSX or CSV'],
