@@ -145,6 +145,27 @@ function fillRows(
   return { rows, problems };
 }
 
+/**
+ * Words of lines of different length as cells: the names and numbers that all lines begin with, the last word, and between them what is left,
+ * which may be nothing or several words (a value). Null where the lines do not begin alike.
+ */
+function raggedCells(words: readonly (readonly string[])[]): readonly (readonly string[])[] | null {
+  const isNumber = (text: string | undefined) => text !== undefined && /^[+-]?\d+(?:[.,]\d+)?$/.test(text);
+  const lead = (row: readonly string[]) => {
+    let at = 1;
+    while (at < 5 && isNumber(row[at])) at++;
+    return at;
+  };
+  const counts = words.map(lead);
+  const common = Math.min(...counts.filter((count) => count >= 3));
+  if (!Number.isFinite(common) || counts.some((count) => count < common)) return null;
+  return words.map((row) => [
+    ...row.slice(0, common),
+    row.slice(common, -1).join(' '),
+    row.length > common ? (row.at(-1) ?? '') : '',
+  ]);
+}
+
 /** The rows of a text without a header: at common blanks, or at every blank where all rows have the same number of words. */
 export function alignedWithoutHeader(text: string): AlignedRows | null {
   const lines = text.replace(/\r\n?/g, '\n').split('\n').map(expandTabs);
@@ -163,5 +184,12 @@ export function alignedWithoutHeader(text: string): AlignedRows | null {
     data.map(([, line]) => line),
     null,
   );
+  const ragged = columns.length < 4 ? raggedCells(words) : null;
+  if (ragged !== null) {
+    data.forEach(([index], at) => {
+      rows[index] = ragged[at]!; // one row of cells for each line
+    });
+    return { rows, problems: [] };
+  }
   return fillRows(rows, data, { columns, wanted: columns.length, words: columns.length });
 }

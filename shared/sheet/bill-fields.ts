@@ -64,7 +64,7 @@ export const billHeaderWords: HeaderWords<BillField> = {
   description:
     'description, part description, desc, component description, item description, details, designation, specification, spec, descripcion, beschreibung, benennung, artikelbenennung, kurztext, bezeichnung, artikelbezeichnung, bauteilbenennung, libelle, descriptif, name',
   device:
-    'device, device type, device name, lib ref, libref, library ref, library reference, library, library part, library name, lib part, libpart, cmp name, symbol, symbol name, schematic part, schematic symbol, graphic, component type, comp type, source package, bibliothek, biblioteca, bibliotheque',
+    'device, device type, device name, lib ref, libref, library ref, library reference, library part, lib part, libpart, cmp name, symbol, symbol name, schematic part, schematic symbol, graphic, component type, comp type, source package',
   fitted:
     `${sheetHeaderWords.fitted}, fit, fitting, installed, install, assembled, assemble, stuffed, stuff, stuffing, load, loaded, include, included, placement status, fitted status, fit status, mount status, assembly status, populate status, population, stuffing option, bestuckung, bestueckung, montaje, montage`,
   notFitted:

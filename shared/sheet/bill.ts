@@ -62,7 +62,7 @@ function checkBillColumns(guess: LookedGuess<BillField>, sink: ProblemSink): boo
   }
   for (const { index } of guess.byLook) {
     const column = guess.columns[index]?.header ?? '';
-    sink.add('columnByLook', { row, column }, { found: column });
+    sink.add('columnByLook', { row, column }, { found: column, field: billFieldNames.designators });
   }
   const names = (['part', 'supplierParts', 'orderNumbers', 'value', 'device', 'description'] as const).some((field) =>
     fields.has(field),

@@ -181,7 +181,7 @@ export const placementHeaderWords: HeaderWords<PlacementField> = {
   value:
     'value, val, comment, description, component value, part value, valor, descripcion, wert, bezeichnung, beschreibung, valeur, libelle, designation, type, typ, part type, part description, name, comp value, remark, kommentar, comentario, commentaire',
   device:
-    'device, device type, device name, component type, comp type, comp device type, lib ref, libref, library ref, library reference, library, library part, lib part, libpart, symbol, symbol name, cmp name, schematic symbol, source library, source package',
+    'device, device type, device name, component type, comp type, comp device type, lib ref, libref, library ref, library reference, library part, lib part, libpart, symbol, symbol name, cmp name, schematic symbol, source package',
   package:
     'package, footprint, foot print, case, case size, pattern, shape, decal, part decal, geometry, cell, cell name, land pattern, pcb footprint, package name, package type, footprint name, sym name, comp package, jedec type, encapsulado, huella, gehause, gehaeuse, bauform, boitier, empreinte, footprint description',
   side: 'side, layer, tb, top bottom, top bot, board side, mount side, mounting side, placement side, component side, component layer, pcb side, surface, lado, cara, capa, seite, lage, bestuckseite, bestueckseite, cote, face, couche',

@@ -11,6 +11,7 @@ import {
   cellText,
   findHeaderRow,
   listed,
+  matchHeader,
   type SheetRows,
   sameHeader,
   scoreHeaderRow,
@@ -32,14 +33,23 @@ function letters(index: number): string {
 /** Fields by column out of the looks alone; null where no column holds designators or nothing says where they are or what. */
 export function fieldsByLook(looks: readonly ColumnLook[]): ReadonlyMap<number, PlacementField> | null {
   const fields = new Map<number, PlacementField>();
-  const open = (look: ColumnLook) => look.entries.length > 0 && !fields.has(look.index);
   const best = looks
     .filter((look) => look.single >= 0.7 && look.numbers < 0.3)
     .sort((a, b) => b.single * (1 + b.distinct) - a.single * (1 + a.distinct) || a.index - b.index)[0];
   if (best === undefined) return null;
   fields.set(best.index, 'designator');
-  const side = looks.find((look) => open(look) && look.sides >= 0.8);
+  nameOthers(looks, fields);
+  return fields.size < 3 ? null : fields;
+}
+
+/** Names the columns that have no field yet: side, mirror, mounting, coordinates, angle, package, value. */
+function nameOthers(looks: readonly ColumnLook[], fields: Map<number, PlacementField>): void {
+  const open = (look: ColumnLook) => look.entries.length > 0 && !fields.has(look.index);
+  const has = (field: PlacementField) => [...fields.values()].includes(field);
+  const side = has('side') ? undefined : looks.find((look) => open(look) && look.sides >= 0.8);
   if (side !== undefined) fields.set(side.index, 'side');
+  const mirror = looks.find((look) => open(look) && look.entries.every((text) => /^m(?:irror(?:ed)?)?$/i.test(text)));
+  if (mirror !== undefined && !has('side')) fields.set(mirror.index, 'mirrored');
   const mount = looks.find((look) => open(look) && look.mounts >= 0.8);
   if (mount !== undefined) fields.set(mount.index, 'mount');
   const numbers = looks.filter((look) => open(look) && look.numbers >= 0.9 && !(look.isSequence && look.integers > 0.9));
@@ -47,7 +57,7 @@ export function fieldsByLook(looks: readonly ColumnLook[]): ReadonlyMap<number, 
   const angles = numbers.filter((look) => look.angles >= 0.9);
   const angle = numbers.length < 3 ? undefined : angles.length === 1 ? angles[0] : numbers[2];
   const [x, y] = numbers.filter((look) => look !== angle);
-  if (x !== undefined && y !== undefined) {
+  if (!has('x') && x !== undefined && y !== undefined) {
     fields.set(x.index, 'x').set(y.index, 'y');
     if (angle !== undefined) fields.set(angle.index, 'rotation');
   }
@@ -55,15 +65,16 @@ export function fieldsByLook(looks: readonly ColumnLook[]): ReadonlyMap<number, 
     looks.filter((look) => open(look) && look.numbers < 0.9),
     fields,
   );
-  return fields.size < 3 ? null : fields;
 }
 
 /** Among the text columns left, the one with the most package names is the package, the first other one the value. */
 function nameTexts(texts: readonly ColumnLook[], fields: Map<number, PlacementField>): void {
   const packages = texts.filter((look) => look.packages > 0.4).sort((a, b) => b.packages - a.packages)[0];
-  if (packages !== undefined && (texts.length > 1 || packages.packages > 0.8)) fields.set(packages.index, 'package');
+  const has = (field: PlacementField) => [...fields.values()].includes(field);
+  if (!has('package') && packages !== undefined && (texts.length > 1 || packages.packages > 0.8))
+    fields.set(packages.index, 'package');
   const value = texts.find((look) => !fields.has(look.index));
-  if (value !== undefined) fields.set(value.index, 'value');
+  if (!has('value') && value !== undefined) fields.set(value.index, 'value');
 }
 
 /** The best score of any row as a placement file's header. */
@@ -83,6 +94,29 @@ function unknownHeaderRow(rows: SheetRows, looks: readonly ColumnLook[], place: 
   return first >= 0 && !isData ? first + 1 : 0;
 }
 
+/** Where no header names a part or a value, columns whose headers are not known are named by their looks. */
+function nameUnknown(guess: LookedGuess<PlacementField>, map: ColumnMap<PlacementField>): PlacementGuess {
+  const known = new Set(guess.columns.map(({ field }) => field));
+  const isNamed = (['part', 'value', 'device'] as const).some((field) => known.has(field) || map[field] !== undefined);
+  if (isNamed || !known.has('designator')) return { ...guess, isHeaderless: false };
+  const isUnknown = (index: number) =>
+    matchHeader(guess.columns[index]?.header ?? '', placementHeaderWords).fields.length === 0;
+  const fields = new Map<number, PlacementField>();
+  for (const { index, field } of guess.columns) if (field !== null) fields.set(index, field);
+  const before = new Set(fields.keys());
+  nameOthers(
+    guess.looks.filter(({ index }) => isUnknown(index)),
+    fields,
+  );
+  const added = [...fields].filter(([index]) => !before.has(index)).map(([index, field]) => ({ index, field }));
+  return {
+    ...guess,
+    columns: guess.columns.map((column) => ({ ...column, field: fields.get(column.index) ?? null })),
+    byLook: [...guess.byLook, ...added],
+    isHeaderless: false,
+  };
+}
+
 /** Finds header and columns of a placement file's rows; a person's choice comes first. */
 export function guessPlacementColumns(rows: SheetRows, map: ColumnMap<PlacementField> = {}): PlacementGuess {
   const mapped = Object.keys(map) as PlacementField[]; // keys of a map by field
@@ -91,16 +125,11 @@ export function guessPlacementColumns(rows: SheetRows, map: ColumnMap<PlacementF
   const header = rows[headerIndex] ?? [];
   const isMapped = chosen.some((wanted) => header.some((cell) => sameHeader(cellText(cell), wanted)));
   const score = scoreHeaderRow(header, placementHeaderWords);
-  if (isMapped || score >= fewestFieldsKnown)
-    return Object.assign(guessByLook(rows, placementHeaderWords, { map, place: 'designator', headerIndex }), {
-      isHeaderless: false,
-    });
+  const guessed = () => nameUnknown(guessByLook(rows, placementHeaderWords, { map, place: 'designator', headerIndex }), map);
+  if (isMapped || score >= fewestFieldsKnown) return guessed();
   const looks = lookAtColumns(rows, 0);
   const fields = fieldsByLook(looks);
-  if (fields === null)
-    return Object.assign(guessByLook(rows, placementHeaderWords, { map, place: 'designator', headerIndex }), {
-      isHeaderless: false,
-    });
+  if (fields === null) return guessed();
   const place = [...fields].find(([, field]) => field === 'designator')?.[0] ?? 0;
   const headerRow = unknownHeaderRow(rows, looks, place);
   const names = looks.map(({ index }) => cellText(rows[headerRow - 1]?.[index]) || `(${letters(index)})`);

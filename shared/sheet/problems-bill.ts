@@ -9,7 +9,7 @@ export const billKinds = {
     (f) => `The file has no header that is known. By what stands in them the columns are: ${f['wanted']}. Check them.`,
   ),
   columnByLook: warning(
-    (f) => `Column "${f['found']}" holds reference designators, so it is taken for them. Check it.`,
+    (f) => `Column "${f['found']}" is taken for ${f['field']} by what stands in it. Check it.`,
   ),
   partsAreDesignators: error(
     (f) =>
