@@ -24,8 +24,9 @@ export interface BillReading {
   readonly lines: readonly BillLine[];
   /** Names of the variants that the bill holds. */
   readonly variants: readonly string[];
-  /** Header of the packages' column, for problems that the join finds. */
+  /** Headers of the packages' and the designators' column, for problems that the join finds. */
   readonly packageHeader: string | null;
+  readonly designatorHeader: string | null;
   readonly problems: readonly SheetProblem[];
   /** Rows left out on purpose: totals, headings, assemblies, the header again. */
   readonly ignored: number;
@@ -123,7 +124,7 @@ function isLeftOut(row: readonly SheetCell[], frame: Frame, reader: BillRowReade
   const first = firstText(row);
   const names = reader.text('designators');
   if (first === '' || isCommentLine(first)) return true;
-  if (isTotalText(first) && names === '') return true;
+  if (names === '' && row.some((cell) => isTotalText(cellText(cell)))) return true;
   const { columns } = frame.guess;
   const repeated = columns.filter(({ index, header }) => header !== '' && cellText(row[index]) === header).length;
   return repeated >= 2 && repeated >= columns.filter(({ header }) => header !== '').length * 0.6;
@@ -329,6 +330,7 @@ export function readBill(given: SheetRows, options: BillOptions = {}): BillReadi
     lines,
     variants: frame.variants?.names ?? [],
     packageHeader: frame.header('package'),
+    designatorHeader: frame.header('designators'),
     problems: sink.list(),
     ignored: read.ignored,
   };

@@ -111,9 +111,9 @@ export function guessByLook<F extends string>(
   const mapped = Object.keys(map) as F[]; // keys of a map by field
   const chosen = mapped.flatMap((field) => listed(map, field));
   const headerIndex = options.headerIndex ?? findHeaderRow(rows, words, chosen);
-  const looks = lookAtColumns(rows, headerIndex + 1);
   const headerRow = rows[headerIndex] ?? [];
-  const width = Math.max(headerRow.length, looks.length);
+  const width = headerRow.length;
+  const looks = lookAtColumns(rows, headerIndex + 1).slice(0, width);
   const headers = Array.from({ length: width }, (_, at) => cellText(headerRow[at]).slice(0, mostHeaderCharacters));
   const fieldByIndex = new Map<number, F>();
   const notFound: { field: F; header: string }[] = [];

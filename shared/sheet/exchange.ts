@@ -242,7 +242,7 @@ function placementsOf(file: RawFile, hasBill: boolean): PlacementReading {
   }
   const boards = Math.max(1, ...file.components.map(({ step }) => file.repeats.get(step) ?? 1));
   if (boards > 1) sink.add('panelOfFile', { row: null }, { found: boards });
-  const single = dropDoubled(placements, sink);
+  const single = dropDoubled(placements, 'refDes', sink);
   const named = hasBill ? single.placements : checkPackages(single.placements, 'packageRef', sink);
   const doubled = single.doubled.map((placement) => ({ placement, reason: 'doubled' as const }));
   if (file.components.length === 0 && file.problem === null) sink.add('noComponents', { row: null });
@@ -253,6 +253,7 @@ function placementsOf(file: RawFile, hasBill: boolean): PlacementReading {
     placements: named,
     leftOut: [...leftOut, ...doubled],
     boards: single.boards,
+    designatorHeader: 'refDes',
     problems: sink.list(),
     ignored: leftOut.length + doubled.length,
   };
@@ -294,6 +295,7 @@ function billOf(file: RawFile): BillReading | null {
     lines,
     variants: [],
     packageHeader: 'packageRef',
+    designatorHeader: 'RefDes',
     problems: sink.list(),
     ignored: 0,
   };

@@ -45,6 +45,9 @@ export interface JoinOptions {
 
 interface Join {
   readonly lineByKey: ReadonlyMap<string, BillLine>;
+  /** Headers of the designators' columns. */
+  readonly fileColumn: string | null;
+  readonly billColumn: string | null;
   readonly inFile: ProblemSink;
   readonly inBill: ProblemSink;
   readonly notPlaced: Map<string, string>;
@@ -87,11 +90,11 @@ function lineFor(placement: Placement, reason: LeftOutReason | null, join: Join)
   if (reason !== null && (line === undefined || !isNumbered(line))) return leave();
   if (oddLine(designator, line) !== null) return leave();
   if (line === undefined) {
-    join.inFile.add('designatorNotInBill', { row }, { designator: designator || '(none)' });
+    join.inFile.add('designatorNotInBill', { row, column: join.fileColumn }, { designator: designator || '(none)' });
     return leave();
   }
   if (line.part === '') return leave();
-  if (oddThing(designator) !== null) join.inBill.add('oddPlaced', { row: line.row }, { designator, part: line.part });
+  if (oddThing(designator) !== null) join.inBill.add('oddPlaced', { row: line.row, column: join.billColumn }, { designator, part: line.part });
   compare(placement, line, join);
   return line;
 }
@@ -103,12 +106,12 @@ function compare(placement: Placement, line: BillLine, join: Join): void {
     (text) => text.toUpperCase() === placement.part.toUpperCase(),
   );
   if (!placement.isNamedByValue && !isKnown && line.namedBy === 'part')
-    join.inFile.add('partOfFileDiffers', { row }, { ...facts, found: placement.part, wanted: line.part });
+    join.inFile.add('partOfFileDiffers', { row, column: join.fileColumn }, { ...facts, found: placement.part, wanted: line.part });
   const [here, there] = [quantityOfValue(placement.value), quantityOfValue(line.value)];
   if (here !== null && there !== null && Math.abs(here / there - 1) > 0.001)
-    join.inFile.add('valueOfFileDiffers', { row }, { ...facts, found: placement.value, wanted: line.value });
+    join.inFile.add('valueOfFileDiffers', { row, column: join.fileColumn }, { ...facts, found: placement.value, wanted: line.value });
   if (line.side !== null && line.side !== side)
-    join.inFile.add('sideOfFileDiffers', { row }, { ...facts, found: side, wanted: line.side });
+    join.inFile.add('sideOfFileDiffers', { row, column: join.fileColumn }, { ...facts, found: side, wanted: line.side });
 }
 
 const factors: Readonly<Record<string, number>> = { p: 1e-12, n: 1e-9, u: 1e-6, µ: 1e-6, μ: 1e-6, m: 1e-3, k: 1e3, K: 1e3, M: 1e6, G: 1e9, R: 1, '': 1 };
@@ -129,6 +132,8 @@ export function joinBill(placements: PlacementReading, bill: BillReading, option
   const most = options.mostProblems ?? 1000;
   const join: Join = {
     lineByKey: linesByKey(bill),
+    fileColumn: placements.designatorHeader,
+    billColumn: bill.designatorHeader,
     inFile: problemSink(most),
     inBill: problemSink(most),
     notPlaced: new Map(),
@@ -185,7 +190,7 @@ function tellUnplaced(bill: BillReading, join: Join): void {
       join.seen.add(key);
       join.notPlaced.set(key, designator);
       if (!line.isFitted || oddLine(designator, line) !== null) continue;
-      join.inBill.add('designatorNotPlaced', { row: line.row }, { designator, part: line.part });
+      join.inBill.add('designatorNotPlaced', { row: line.row, column: join.billColumn }, { designator, part: line.part });
     }
   }
 }

@@ -14,9 +14,13 @@ function boardsOf(timesByKey: ReadonlyMap<string, number>): number {
   return 1;
 }
 
-/** Takes out what stands twice at one place, and what repeats a designator that others of the file do not repeat. */
+/**
+ * Takes out what stands twice at one place, and what repeats a designator that others of the file do not repeat. `column`: the header of the
+ * designators' column.
+ */
 export function dropDoubled(
   placements: readonly Placement[],
+  column: string | null,
   sink: ProblemSink,
 ): { readonly placements: readonly Placement[]; readonly doubled: readonly Placement[]; readonly boards: number } {
   const firstByPlace = new Map<string, Placement>();
@@ -31,7 +35,7 @@ export function dropDoubled(
       apart.push(placement);
       continue;
     }
-    sink.add('placementTwice', { row }, { designator, first: first.row });
+    sink.add('placementTwice', { row, column }, { designator, first: first.row });
     doubled.push(placement);
   }
   const timesByKey = new Map<string, number>();
@@ -48,14 +52,14 @@ export function dropDoubled(
     const known = seen.get(key);
     if (known === undefined) seen.set(key, { times: 1, row: placement.row });
     else if (++known.times > boards) {
-      sink.add('designatorTwice', { row: placement.row }, { designator: placement.designator, first: known.row });
+      sink.add('designatorTwice', { row: placement.row, column }, { designator: placement.designator, first: known.row });
       doubled.push(placement);
       return false;
     }
     return true;
   });
   for (const [key, { times, row }] of seen) {
-    if (times < boards) sink.add('designatorSeldom', { row }, { designator: key, found: times, wanted: boards });
+    if (times < boards) sink.add('designatorSeldom', { row, column }, { designator: key, found: times, wanted: boards });
   }
   return { placements: kept, doubled, boards };
 }

@@ -62,6 +62,8 @@ export interface PlacementReading {
   readonly leftOut: readonly LeftOut[];
   /** Boards that the file itself holds side by side: every designator stands so many times. */
   readonly boards: number;
+  /** Header of the designators' column, for problems that a join finds. */
+  readonly designatorHeader: string | null;
   readonly problems: readonly SheetProblem[];
   /** How many rows were left out on purpose. Comments, totals and blank rows do not count. */
   readonly ignored: number;
@@ -249,8 +251,9 @@ export function readPlacements(input: string | SheetRows, options: PlacementOpti
     blankIsNo: fitted !== undefined && blankMeansNo(columnOf(source.rows, guess, fitted)),
   };
   const read = canRead ? readRows(source.rows, frame, options, sink) : { placements: [], leftOut: [] };
-  const single = dropDoubled(read.placements, sink);
-  const packages = guess.columns[indexByField.get('package') ?? -1]?.header ?? null;
+  const headerOf = (field: PlacementField) => guess.columns[indexByField.get(field) ?? -1]?.header ?? null;
+  const single = dropDoubled(read.placements, headerOf('designator'), sink);
+  const packages = headerOf('package');
   const named = options.hasBill === true ? single.placements : checkPackages(single.placements, packages, sink);
   const leftOut = [...read.leftOut, ...single.doubled.map((placement) => ({ placement, reason: 'doubled' as const }))];
   if (canRead && named.length + leftOut.length === 0) sink.add('noRows', { row: guess.headerRow });
@@ -261,6 +264,7 @@ export function readPlacements(input: string | SheetRows, options: PlacementOpti
     placements: named,
     leftOut,
     boards: single.boards,
+    designatorHeader: headerOf('designator'),
     problems: sink.list(),
     ignored: leftOut.length,
   };
