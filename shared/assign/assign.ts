@@ -57,14 +57,19 @@ function noRoom(question: AssignQuestion, model: AssignModel): AssignFailure | n
   return null;
 }
 
-function answer(question: AssignQuestion, model: AssignModel, stays: readonly Stay[]): readonly AssignedJob[] {
+function answer(
+  question: AssignQuestion,
+  model: AssignModel,
+  stays: readonly Stay[],
+): readonly AssignedJob[] {
   const byJob = question.jobs.map(() => new Map<string, string>());
   const changes = new Int32Array(question.jobs.length + 1);
   for (const { feeder, uses, start } of stays) {
     const first = uses[0] ?? 0;
     if (first > 0) changes[first]!++;
     // Stays name feeders of the model; their uses are jobs.
-    for (const use of uses) if (use > 0) byJob[use - 1]!.set(model.feeders[feeder]!.part, model.slotAt(start));
+    for (const use of uses)
+      if (use > 0) byJob[use - 1]!.set(model.feeders[feeder]!.part, model.slotAt(start));
   }
   return question.jobs.map(({ id, parts }, at) => ({
     id,
@@ -93,5 +98,10 @@ export function assignSlots(question: AssignQuestion): Result<Assignment, Assign
   }
   const spread = spreadLoad(model, stays);
   const changes = changesOf(spread);
-  return ok({ jobs: answer(question, model, spread), changes, lowest: isProven ? changes : lowest, isProven });
+  return ok({
+    jobs: answer(question, model, spread),
+    changes,
+    lowest: isProven ? changes : lowest,
+    isProven,
+  });
 }

@@ -25,7 +25,8 @@ export function spreadLoad(model: AssignModel, given: readonly Stay[]): readonly
   }
   for (let round = 0, isBetter = true; isBetter && round < mostRounds; round++) {
     isBetter = false;
-    for (const group of groups.values()) if (swapInGroup(stays, group, { load, machineOf, weight })) isBetter = true;
+    for (const group of groups.values())
+      if (swapInGroup(stays, group, { load, machineOf, weight })) isBetter = true;
   }
   return stays;
 }

@@ -3,7 +3,17 @@
 // use that fits nowhere makes room: feeders that stand idle there are cut, and where that is not enough the whole job is packed anew.
 
 import type { AssignModel } from './problem.ts';
-import { addStay, bestRun, type Chart, type Claim, emptyChart, isFree, removeStay, type Stay, usesOf } from './stays.ts';
+import {
+  addStay,
+  bestRun,
+  type Chart,
+  type Claim,
+  emptyChart,
+  isFree,
+  removeStay,
+  type Stay,
+  usesOf,
+} from './stays.ts';
 
 /** A whole assignment, and the feeders that did not get one stay for all their uses, in the order in which that was seen. */
 export interface Built {
@@ -58,7 +68,11 @@ function cutAround(chart: Chart, number: number, job: number): readonly Claim[] 
 }
 
 /** Makes room for one use where the fewest idle feeders are cut; null where feeders in use stand in the way everywhere. */
-function makeRoom(chart: Chart, claim: Claim, job: number): { readonly start: number; readonly cut: readonly number[] } | null {
+function makeRoom(
+  chart: Chart,
+  claim: Claim,
+  job: number,
+): { readonly start: number; readonly cut: readonly number[] } | null {
   const { model } = chart;
   const { width } = model.feeders[claim.feeder]!; // a claim names a feeder of its model
   let best: { start: number; cut: readonly number[] } | null = null;
@@ -107,8 +121,14 @@ export function build(model: AssignModel, order: readonly number[]): Built | nul
     const claim = queue[at]!; // below the length
     const run = bestRun(chart, claim);
     if (run !== null) {
-      addStay(chart, { feeder: claim.feeder, uses: claim.uses.slice(run.from, run.to + 1), start: run.start });
-      const rest = [claim.uses.slice(0, run.from), claim.uses.slice(run.to + 1)].filter((uses) => uses.some((use) => use > 0));
+      addStay(chart, {
+        feeder: claim.feeder,
+        uses: claim.uses.slice(run.from, run.to + 1),
+        start: run.start,
+      });
+      const rest = [claim.uses.slice(0, run.from), claim.uses.slice(run.to + 1)].filter((uses) =>
+        uses.some((use) => use > 0),
+      );
       if (rest.length > 0 || (run.from > 0 && claim.uses[0] === 0)) split.push(claim.feeder);
       queue.push(...rest.map((uses) => ({ feeder: claim.feeder, uses })));
       continue;
@@ -128,7 +148,13 @@ export function build(model: AssignModel, order: readonly number[]): Built | nul
       queue.push(...ahead);
     }
   }
-  return { stays: joinStays(model, chart.stays.filter((stay) => stay !== null)), split };
+  return {
+    stays: joinStays(
+      model,
+      chart.stays.filter((stay) => stay !== null),
+    ),
+    split,
+  };
 }
 
 /**
@@ -159,7 +185,12 @@ export function joinStays(model: AssignModel, given: readonly Stay[]): readonly 
         addStay(chart, { ...next, uses: next.uses.slice(0, 2) });
       }
       const end: number = last?.uses.at(-1) ?? 0;
-      if (last !== undefined && next.uses[0] !== 0 && last.start === next.start && isFreeBetween(next.start, end, first)) {
+      if (
+        last !== undefined &&
+        next.uses[0] !== 0 &&
+        last.start === next.start &&
+        isFreeBetween(next.start, end, first)
+      ) {
         last = { ...last, uses: [...last.uses, ...next.uses] };
         result[result.length - 1] = last;
         addStay(chart, last);

@@ -3,8 +3,7 @@
 // set that needs more room in some job than the line has is dropped at once, the others are packed exactly. The first that fits is best.
 // Refused: a mixed-integer model, whose solver is larger than the whole app.
 
-import { type Packing, packBlocks } from './pack.ts';
-import { MOST_BITS } from './pack.ts';
+import { MOST_BITS, type Packing, packBlocks } from './pack.ts';
 import type { AssignModel } from './problem.ts';
 import { type Stay, usesOf } from './stays.ts';
 

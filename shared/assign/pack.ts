@@ -94,7 +94,8 @@ function tightest(search: Search): { readonly index: number; readonly count: num
     // Of alike items the earlier is placed first.
     if (item.twin >= 0 && search.bankOf[item.twin]! < 0) continue;
     let count = 0;
-    for (let bank = 0; bank < search.model.banks.length; bank++) count += bitCount(freeAt(search, item, bank));
+    for (let bank = 0; bank < search.model.banks.length; bank++)
+      count += bitCount(freeAt(search, item, bank));
     const isTighter = count < fewest || (count === fewest && sizeOf(item) > sizeOf(search.items[best]!));
     if (!isTighter) continue;
     best = index;
@@ -139,7 +140,9 @@ function placeAll(search: Search): boolean {
 function isEmptyBank(search: Search, bank: number): boolean {
   const banks = search.model.banks.length;
   for (let job = 1; job <= search.model.jobs; job++) if (search.taken[job * banks + bank] !== 0) return false;
-  return search.items.every((item, index) => search.bankOf[index]! >= 0 || !isFixed(item) || item.may[bank] === 0);
+  return search.items.every(
+    (item, index) => search.bankOf[index]! >= 0 || !isFixed(item) || item.may[bank] === 0,
+  );
 }
 
 const isFixed = (item: Item) => item.may.reduce((sum, bits) => sum + bitCount(bits), 0) <= 2;

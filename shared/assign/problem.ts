@@ -70,7 +70,8 @@ function spansOf(question: AssignQuestion): Result<readonly BankSpan[], AssignFa
   for (const [m, { machine, banks: own }] of question.line.machines.entries()) {
     for (const [b, { bank, positions }] of own.entries()) {
       const key = placeKey(formatSlot({ machine, bank, position: 1 }));
-      if (seen.has(key)) return fail({ code: 'twice', path: `line.machines[${m}].banks[${b}]`, found: `${machine} ${bank}` });
+      if (seen.has(key))
+        return fail({ code: 'twice', path: `line.machines[${m}].banks[${b}]`, found: `${machine} ${bank}` });
       seen.add(key);
       banks.push({ machine, bank, from, positions });
       from += positions + 1;
@@ -101,7 +102,10 @@ export function modelOf(question: AssignQuestion): Result<AssignModel, AssignFau
     for (let at = 0; at < positions; at++) {
       const slot = formatSlot({ machine, bank, position: at + 1 });
       positionByKey.set(placeKey(slot), from + at);
-      texts.set(from + at, slot.replace(/\d+$/, () => String(at + 1).padStart(digits, '0')));
+      texts.set(
+        from + at,
+        slot.replace(/\d+$/, () => String(at + 1).padStart(digits, '0')),
+      );
     }
     blocked[from + positions] = 1;
   }

@@ -38,7 +38,10 @@ export function searchAssignment(model: AssignModel, enough: number, seed = 1): 
   let best: Built | null = null;
   let bestChanges = Number.POSITIVE_INFINITY;
   const uses = model.feeders.reduce((sum, feeder) => sum + spanOf(usesOf(feeder)), 0);
-  const rounds = Math.max(4, Math.min(mostRounds, Math.floor(WORK_OF_SEARCH / Math.max(1, uses * model.length * 4))));
+  const rounds = Math.max(
+    4,
+    Math.min(mostRounds, Math.floor(WORK_OF_SEARCH / Math.max(1, uses * model.length * 4))),
+  );
   const orders = firstOrders(model);
   let order: readonly number[] = orders[0] ?? [];
   let idle = 0;
@@ -60,7 +63,11 @@ export function searchAssignment(model: AssignModel, enough: number, seed = 1): 
 }
 
 /** The order with the split feeders further in front, each by a share of its way that chance gives. */
-function promote(order: readonly number[], split: readonly number[], chance: () => number): readonly number[] {
+function promote(
+  order: readonly number[],
+  split: readonly number[],
+  chance: () => number,
+): readonly number[] {
   const place = new Map(order.map((feeder, at) => [feeder, at]));
   for (const feeder of new Set(split)) {
     const at = place.get(feeder) ?? 0;

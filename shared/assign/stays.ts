@@ -152,7 +152,8 @@ function tightness(chart: Chart, claim: Claim, run: Run): number {
   let taken = 0;
   for (let job = first; job <= last; job++) {
     for (const beside of [run.start - 1, run.start + width]) {
-      if (beside < 0 || beside >= length || blocked[beside] === 1 || chart.cells[job * length + beside] !== 0) taken++;
+      if (beside < 0 || beside >= length || blocked[beside] === 1 || chart.cells[job * length + beside] !== 0)
+        taken++;
     }
   }
   return (taken * 100) / Math.max(1, 2 * (last - first + 1)) - run.start / (length + 1);

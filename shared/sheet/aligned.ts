@@ -49,7 +49,10 @@ function findHeader<F extends string>(lines: readonly string[], vocabulary: Head
 }
 
 /** Where columns begin and end: positions that (nearly) all lines leave blank stand between them. */
-function commonColumns(lines: readonly string[], header: string | null): readonly (readonly [number, number])[] {
+function commonColumns(
+  lines: readonly string[],
+  header: string | null,
+): readonly (readonly [number, number])[] {
   const width = Math.max(0, ...lines.map((line) => line.length), header?.length ?? 0);
   const filled = new Uint32Array(width + 1);
   for (const line of lines) {
@@ -82,13 +85,19 @@ function cutAt(line: string, columns: readonly (readonly [number, number])[]): r
 
 const unquote = (text: string) => text.replace(/^"(.*)"$/, '$1');
 const splitSingles = (line: string) => (line.match(singles) ?? []).map(unquote);
-const splitWide = (line: string) => line.trim().split(/\s{2,}/).map(unquote);
+const splitWide = (line: string) =>
+  line
+    .trim()
+    .split(/\s{2,}/)
+    .map(unquote);
 const expandTabs = (line: string) => (line.includes('\t') ? line.replace(/\t/g, '    ') : line);
 
 /** Data lines by number: blank lines, comments, rules and totals are none. */
 function dataLines(lines: readonly string[], from: number): readonly (readonly [number, string])[] {
   return lines.flatMap((line, index): (readonly [number, string])[] =>
-    index < from || line.trim() === '' || isCommentLine(line) || isTotalText(line.trim()) ? [] : [[index, line]],
+    index < from || line.trim() === '' || isCommentLine(line) || isTotalText(line.trim())
+      ? []
+      : [[index, line]],
   );
 }
 
@@ -117,9 +126,14 @@ export function alignedRows<F extends string>(
     header.line,
   );
   const names = cutAt(header.line, columns) ?? [];
-  const isCut = scoreHeaderRow<string>(names, vocabulary) >= scoreHeaderRow<string>(header.words, vocabulary) - 0.5;
+  const isCut =
+    scoreHeaderRow<string>(names, vocabulary) >= scoreHeaderRow<string>(header.words, vocabulary) - 0.5;
   if (isCut) rows[header.index] = names.map(unquote);
-  return fillRows(rows, data, { columns: isCut ? columns : null, wanted: isCut ? columns.length : wanted, words: wanted });
+  return fillRows(rows, data, {
+    columns: isCut ? columns : null,
+    wanted: isCut ? columns.length : wanted,
+    words: wanted,
+  });
 }
 
 function fillRows(
@@ -135,7 +149,9 @@ function fillRows(
   for (const [index, line] of data) {
     const cut = layout.columns === null ? null : cutAt(line, layout.columns);
     const cells =
-      cut?.map(unquote) ?? [splitWide(line), splitSingles(line)].find((split) => split.length === layout.wanted) ?? null;
+      cut?.map(unquote) ??
+      [splitWide(line), splitSingles(line)].find((split) => split.length === layout.wanted) ??
+      null;
     if (cells !== null) rows[index] = cells;
     else if (problems.length < mostUnreadableRows) {
       const facts = { found: splitSingles(line).length, wanted: layout.words };
@@ -169,7 +185,9 @@ function raggedCells(words: readonly (readonly string[])[]): readonly (readonly 
 /** The rows of a text without a header: at common blanks, or at every blank where all rows have the same number of words. */
 export function alignedWithoutHeader(text: string): AlignedRows | null {
   const lines = text.replace(/\r\n?/g, '\n').split('\n').map(expandTabs);
-  const data = dataLines(lines, 0).filter(([, line]) => (line.match(/[+-]?\d+(?:[.,]\d+)?(?=\s|$)/g)?.length ?? 0) >= 2);
+  const data = dataLines(lines, 0).filter(
+    ([, line]) => (line.match(/[+-]?\d+(?:[.,]\d+)?(?=\s|$)/g)?.length ?? 0) >= 2,
+  );
   if (data.length === 0) return null;
   const rows: (readonly string[])[] = lines.map(() => []);
   const words = data.map(([, line]) => splitSingles(line));

@@ -65,17 +65,15 @@ export const billHeaderWords: HeaderWords<BillField> = {
     'description, part description, desc, component description, item description, details, designation, specification, spec, descripcion, beschreibung, benennung, artikelbenennung, kurztext, bezeichnung, artikelbezeichnung, bauteilbenennung, libelle, descriptif, name',
   device:
     'device, device type, device name, lib ref, libref, library ref, library reference, library part, lib part, libpart, cmp name, symbol, symbol name, schematic part, schematic symbol, graphic, component type, comp type, source package',
-  fitted:
-    `${sheetHeaderWords.fitted}, fit, fitting, installed, install, assembled, assemble, stuffed, stuff, stuffing, load, loaded, include, included, placement status, fitted status, fit status, mount status, assembly status, populate status, population, stuffing option, bestuckung, bestueckung, montaje, montage`,
-  notFitted:
-    `${sheetHeaderWords.notFitted}, dnm, nf, n f, no stuff, nostuff, no load, noload, no fit, not populated, not installed, not loaded, do not mount, do not install, do not stuff, do not assemble, exclude, exclude from bom, exclude from assembly, exclude from board, unpopulated, unfitted, omit, nicht montiert, nicht montieren`,
-  variants: 'variant, variants, assembly variant, build variant, variante, bestuckvariante, bestueckvariante, bestuckungsvariante, configuration, config',
+  fitted: `${sheetHeaderWords.fitted}, fit, fitting, installed, install, assembled, assemble, stuffed, stuff, stuffing, load, loaded, include, included, placement status, fitted status, fit status, mount status, assembly status, populate status, population, stuffing option, bestuckung, bestueckung, montaje, montage`,
+  notFitted: `${sheetHeaderWords.notFitted}, dnm, nf, n f, no stuff, nostuff, no load, noload, no fit, not populated, not installed, not loaded, do not mount, do not install, do not stuff, do not assemble, exclude, exclude from bom, exclude from assembly, exclude from board, unpopulated, unfitted, omit, nicht montiert, nicht montieren`,
+  variants:
+    'variant, variants, assembly variant, build variant, variante, bestuckvariante, bestueckvariante, bestuckungsvariante, configuration, config',
   side: 'side, board side, layer, pcb side, mount side, mounting side, placement side, top bottom, lado, cara, capa, seite, bestuckseite, bestueckseite, lage, cote, face, couche',
   mount:
     'mount, mount type, mounting, mounting type, mounting technology, mounting style, technology, smd, smt, smd tht, smt tht, mount method, montageart, montagetyp, tipo de montaje, type de montage, technologie',
   level: 'level, bom level, lvl, structure level, indent, ebene, stufe, nivel, niveau',
-  item:
-    'item, item no, item number, line, line no, line number, no, nr, row, id, index, pos, position, pos nr, positionsnummer, posnr, seq, sequence, sequence number, find number, find no, find, linea, ligne, zeile, fila, repere item, sl no, s no, sno, sr no, number',
+  item: 'item, item no, item number, line, line no, line number, no, nr, row, id, index, pos, position, pos nr, positionsnummer, posnr, seq, sequence, sequence number, find number, find no, find, linea, ligne, zeile, fila, repere item, sl no, s no, sno, sr no, number',
   maker:
     'manufacturer, manufacturer name, maker, mfr, mfg, mf, mfr name, mfg name, manf, manuf, supplier, supplier name, vendor, vendor name, distributor, hersteller, lieferant, fabricante, proveedor, fabricant, fournisseur, brand, marca, marque',
   note: 'note, notes, comment, comments, remark, remarks, nota, notas, comentario, comentarios, observaciones, bemerkung, bemerkungen, kommentar, hinweis, anmerkung, remarque, remarques, commentaire, commentaires, observation, observations, status, state, estado, etat',

@@ -49,8 +49,11 @@ function isNotFitted(reader: BillRowReader): boolean {
   if (parseFitted(fitted) === false || (fitted === '' && reader.blankIsNo)) return true;
   if (parseNotFitted(reader.text('notFitted')) === true) return true;
   const marks = (['part', 'quantity', 'mount', 'item'] as const).map(reader.text);
-  if (marks.concat(reader.texts('supplierParts'), reader.texts('variants')).some(isNotFittedMark)) return true;
-  return (['value', 'note', 'description', 'part'] as const).some((field) => carriesNotFittedMark(reader.text(field)));
+  if (marks.concat(reader.texts('supplierParts'), reader.texts('variants')).some(isNotFittedMark))
+    return true;
+  return (['value', 'note', 'description', 'part'] as const).some((field) =>
+    carriesNotFittedMark(reader.text(field)),
+  );
 }
 
 /** A quantity with a unit of pieces behind it ("12", "4,0", "3 pcs"); null where the cell is no number. */

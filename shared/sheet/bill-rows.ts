@@ -11,12 +11,16 @@ import { textToRows } from './text.ts';
 
 function headerScore(rows: SheetRows): number {
   let best = 0;
-  for (const row of rows.slice(0, 60)) if (row.length > 1) best = Math.max(best, scoreHeaderRow(uncomment(row), billHeaderWords));
+  for (const row of rows.slice(0, 60))
+    if (row.length > 1) best = Math.max(best, scoreHeaderRow(uncomment(row), billHeaderWords));
   return best;
 }
 
 /** Rows of a bill's text. */
-export function billRows(text: string): { readonly rows: SheetRows; readonly problems: readonly SheetProblem[] } {
+export function billRows(text: string): {
+  readonly rows: SheetRows;
+  readonly problems: readonly SheetProblem[];
+} {
   const separated = textToRows(text);
   const separatedScore = headerScore(separated.rows);
   if (separatedScore >= 2) return separated;

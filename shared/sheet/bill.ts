@@ -11,7 +11,14 @@ import { guessByLook, type LookedGuess } from './columns-by-look.ts';
 import { firstText, isCommentLine, isTotalText, uncommentHeader } from './comment.ts';
 import { designatorKey } from './designators.ts';
 import { joinHeaderRows } from './header-pair.ts';
-import { type ColumnMap, cellText, type SheetCell, type SheetColumn, type SheetRows, scoreHeaderRow } from './headers.ts';
+import {
+  type ColumnMap,
+  cellText,
+  type SheetCell,
+  type SheetColumn,
+  type SheetRows,
+  scoreHeaderRow,
+} from './headers.ts';
 import { blankMeansNo, carriesNotFittedMark } from './not-placed.ts';
 import { type ProblemSink, problemSink, type SheetProblem } from './problems.ts';
 import { looksLikeVariant, readVariants, type VariantColumn, type Variants } from './variants.ts';
@@ -65,15 +72,21 @@ function checkBillColumns(guess: LookedGuess<BillField>, sink: ProblemSink): boo
     const column = guess.columns[index]?.header ?? '';
     sink.add('columnByLook', { row, column }, { found: column, field: billFieldNames.designators });
   }
-  const names = (['part', 'supplierParts', 'orderNumbers', 'value', 'device', 'description'] as const).some((field) =>
-    fields.has(field),
+  const names = (['part', 'supplierParts', 'orderNumbers', 'value', 'device', 'description'] as const).some(
+    (field) => fields.has(field),
   );
   if (!names) sink.add('columnMissing', { row }, { wanted: billFieldNames.part, headers });
-  if (!fields.has('designators')) sink.add('columnMissing', { row }, { wanted: billFieldNames.designators, headers });
+  if (!fields.has('designators'))
+    sink.add('columnMissing', { row }, { wanted: billFieldNames.designators, headers });
   return names && fields.has('designators');
 }
 
-function frameOf(rows: SheetRows, guess: LookedGuess<BillField>, options: BillOptions, sink: ProblemSink): Frame {
+function frameOf(
+  rows: SheetRows,
+  guess: LookedGuess<BillField>,
+  options: BillOptions,
+  sink: ProblemSink,
+): Frame {
   const indexesByField = new Map<BillField, number[]>();
   for (const { index, field } of guess.columns) {
     if (field !== null) indexesByField.set(field, [...(indexesByField.get(field) ?? []), index]);
@@ -81,7 +94,8 @@ function frameOf(rows: SheetRows, guess: LookedGuess<BillField>, options: BillOp
   const header = (field: BillField) => guess.columns[indexesByField.get(field)?.[0] ?? -1]?.header ?? null;
   const places = indexesByField.get('designators')?.[0] ?? -1;
   const fitted = indexesByField.get('fitted')?.[0];
-  const cells = fitted === undefined ? [] : cellsBeside(rows, guess.headerRow, { place: places, index: fitted });
+  const cells =
+    fitted === undefined ? [] : cellsBeside(rows, guess.headerRow, { place: places, index: fitted });
   const blankIsNo = fitted !== undefined && blankMeansNo(cells);
   if (blankIsNo) {
     const facts = { found: header('fitted') ?? '', count: cells.filter((cell) => cell === '').length };
@@ -115,7 +129,11 @@ function variantColumns(rows: SheetRows, guess: LookedGuess<BillField>): readonl
   });
 }
 
-function cellsBeside(rows: SheetRows, from: number, at: { readonly place: number; readonly index: number }): readonly string[] {
+function cellsBeside(
+  rows: SheetRows,
+  from: number,
+  at: { readonly place: number; readonly index: number },
+): readonly string[] {
   return rows.slice(from).flatMap((row) => (cellText(row[at.place]) === '' ? [] : [cellText(row[at.index])]));
 }
 
@@ -126,7 +144,9 @@ function isLeftOut(row: readonly SheetCell[], frame: Frame, reader: BillRowReade
   if (first === '' || isCommentLine(first)) return true;
   if (names === '' && row.some((cell) => isTotalText(cellText(cell)))) return true;
   const { columns } = frame.guess;
-  const repeated = columns.filter(({ index, header }) => header !== '' && cellText(row[index]) === header).length;
+  const repeated = columns.filter(
+    ({ index, header }) => header !== '' && cellText(row[index]) === header,
+  ).length;
   return repeated >= 2 && repeated >= columns.filter(({ header }) => header !== '').length * 0.6;
 }
 
@@ -167,7 +187,8 @@ function joinLines(above: BillLine, more: BillLine): BillLine {
 function isAssembly(rows: SheetRows, at: number, frame: Frame): boolean {
   const index = frame.indexesByField.get('level')?.[0];
   if (index === undefined) return false;
-  const depth = (row: readonly SheetCell[] | undefined) => Number(/\d+/.exec(cellText(row?.[index]))?.[0] ?? -1);
+  const depth = (row: readonly SheetCell[] | undefined) =>
+    Number(/\d+/.exec(cellText(row?.[index]))?.[0] ?? -1);
   return depth(rows[at + 1]) > depth(rows[at]);
 }
 
@@ -184,7 +205,11 @@ function readLines(rows: SheetRows, frame: Frame, sink: ProblemSink) {
       ignored++;
       continue;
     }
-    if (filled > 2 && scoreHeaderRow(row, billHeaderWords) >= clearlyAnotherHeader && reader.text('designators') !== '') {
+    if (
+      filled > 2 &&
+      scoreHeaderRow(row, billHeaderWords) >= clearlyAnotherHeader &&
+      reader.text('designators') !== ''
+    ) {
       sink.add('secondTable', { row: at + 1 }, { headers: sayHeaders(row.map(cellText)) });
       break;
     }
@@ -200,7 +225,11 @@ function readLines(rows: SheetRows, frame: Frame, sink: ProblemSink) {
       // A heading over the rows that follow.
       if (filled === 1) isUnderNotFitted = carriesNotFittedMark(firstText(row));
       else if (line.part !== '' && line.isFitted && !isAssembly(rows, at, frame))
-        sink.add('billRowWithoutDesignators', { row: at + 1, column: frame.header('designators') }, { part: line.part });
+        sink.add(
+          'billRowWithoutDesignators',
+          { row: at + 1, column: frame.header('designators') },
+          { part: line.part },
+        );
       continue;
     }
     lines.push(line);
@@ -208,8 +237,14 @@ function readLines(rows: SheetRows, frame: Frame, sink: ProblemSink) {
   return { lines, ignored };
 }
 
-function readerOf(row: readonly SheetCell[], number: number, frame: Frame, isUnderNotFitted: boolean): BillRowReader {
-  const texts = (field: BillField) => (frame.indexesByField.get(field) ?? []).map((index) => cellAt(row, index));
+function readerOf(
+  row: readonly SheetCell[],
+  number: number,
+  frame: Frame,
+  isUnderNotFitted: boolean,
+): BillRowReader {
+  const texts = (field: BillField) =>
+    (frame.indexesByField.get(field) ?? []).map((index) => cellAt(row, index));
   return {
     row: number,
     text: (field) => cellAt(row, frame.indexesByField.get(field)?.[0] ?? -1),
@@ -223,7 +258,9 @@ function readerOf(row: readonly SheetCell[], number: number, frame: Frame, isUnd
 /** A cell's text; line breaks in it separate entries of a list. */
 function cellAt(row: readonly SheetCell[], index: number): string {
   const cell = row[index];
-  return cellText(typeof cell === 'string' && /[\r\n]/.test(cell) ? cell.replace(/\s*[\r\n]+\s*/g, '; ') : cell);
+  return cellText(
+    typeof cell === 'string' && /[\r\n]/.test(cell) ? cell.replace(/\s*[\r\n]+\s*/g, '; ') : cell,
+  );
 }
 
 function checkLength(row: readonly SheetCell[], number: number, frame: Frame, sink: ProblemSink): void {
@@ -237,7 +274,11 @@ function lineOf(row: readonly SheetCell[], reader: BillRowReader, frame: Frame, 
   const line = readBillRow(reader);
   const quantity = reader.text('quantity');
   if (quantity !== '' && line.quantity === null && line.isFitted && line.designators.length > 0)
-    sink.add('quantityUnreadable', { row: reader.row, column: frame.header('quantity') }, { found: quantity });
+    sink.add(
+      'quantityUnreadable',
+      { row: reader.row, column: frame.header('quantity') },
+      { found: quantity },
+    );
   const built = frame.variants?.isFitted((index) => cellAt(row, index)) ?? true;
   if (built === 'open' && line.designators.length > 0 && line.isFitted) {
     const wanted = frame.variants?.names.join(', ') ?? '';
@@ -254,7 +295,11 @@ function checkLines(lines: readonly BillLine[], frame: Frame, sink: ProblemSink)
   return lines.map((line) => {
     const place = { row: line.row, column };
     if (line.part === '' && line.isFitted)
-      sink.add('billPartMissing', { row: line.row, column: frame.header('part') }, { designator: line.designators.join(', ') });
+      sink.add(
+        'billPartMissing',
+        { row: line.row, column: frame.header('part') },
+        { designator: line.designators.join(', ') },
+      );
     else if (line.namedBy !== 'part' && frame.indexesByField.has('part') && line.isFitted)
       sink.add('billPartByOther', { row: line.row, column: frame.header('part') }, { part: line.part });
     const own: string[] = [];
@@ -267,7 +312,12 @@ function checkLines(lines: readonly BillLine[], frame: Frame, sink: ProblemSink)
       } else if (first.part.toUpperCase() === line.part.toUpperCase())
         sink.add('billDesignatorTwice', place, { designator, first: first.row });
       else if (first.isFitted && line.isFitted)
-        sink.add('billDesignatorDiffers', place, { designator, first: first.row, found: line.part, wanted: first.part });
+        sink.add('billDesignatorDiffers', place, {
+          designator,
+          first: first.row,
+          found: line.part,
+          wanted: first.part,
+        });
       else if (line.isFitted) {
         // One row of the two is not fitted: the other says what stands there.
         lineByKey.set(key, line);
@@ -279,7 +329,12 @@ function checkLines(lines: readonly BillLine[], frame: Frame, sink: ProblemSink)
   });
 }
 
-function tellValue(line: BillLine, valueByPart: Map<string, BillLine>, frame: Frame, sink: ProblemSink): void {
+function tellValue(
+  line: BillLine,
+  valueByPart: Map<string, BillLine>,
+  frame: Frame,
+  sink: ProblemSink,
+): void {
   if (line.namedBy !== 'part' || line.value === '') return;
   const key = line.part.toUpperCase();
   const first = valueByPart.get(key);
@@ -295,7 +350,8 @@ function checkQuantities(lines: readonly BillLine[], frame: Frame, sink: Problem
   const column = frame.header('quantity');
   const stated = lines.filter((line) => line.quantity !== null && (line.isFitted || line.quantity === 0));
   const countByPart = new Map<string, number>();
-  for (const { part, designators } of lines) countByPart.set(part, (countByPart.get(part) ?? 0) + designators.length);
+  for (const { part, designators } of lines)
+    countByPart.set(part, (countByPart.get(part) ?? 0) + designators.length);
   const ratios = new Set(stated.map(({ quantity, designators }) => (quantity ?? 0) / designators.length));
   const [ratio = 1] = ratios;
   if (ratios.size === 1 && ratio >= 2 && Number.isInteger(ratio) && stated.length >= 3) {

@@ -29,7 +29,8 @@ export interface ColumnLook {
 const lookRows = 300;
 const packageLook =
   /(?:^|[^0-9])(?:01005|0201|0402|0603|0805|1206|1210|1808|1812|2010|2220|2512|[0-9]{4}metric)(?:[^0-9]|$)|\b(?:SOT|SOD|SOIC|SOP|SO-?\d|TSSOP|SSOP|MSOP|QFN|QFP|[LT]QFP|DFN|BGA|DIP|SIP|TO-?\d|SMA|SMB|SMC|MELF|PLCC|LCC|SON|CSP|CONN|HDR)/i;
-const mountWords = /^(?:smd|smt|tht|thd|thmt|th|pth|through[ -]?hole|surface[ -]?mount(?:ed)?|virtual|other|unspecified|fiducial)$/i;
+const mountWords =
+  /^(?:smd|smt|tht|thd|thmt|th|pth|through[ -]?hole|surface[ -]?mount(?:ed)?|virtual|other|unspecified|fiducial)$/i;
 const sideWords = /[a-z]/i;
 
 /** A number with a unit of length or an angle's sign behind it; null where the text is none. */
@@ -61,7 +62,8 @@ export function lookAt(rows: SheetRows, from: number, index: number): ColumnLook
     integers: share(isWhole),
     isSequence:
       entries.length > 1 &&
-      values.filter((value, at) => value !== null && (at === 0 || value === (values[at - 1] ?? 0) + 1)).length >=
+      values.filter((value, at) => value !== null && (at === 0 || value === (values[at - 1] ?? 0) + 1))
+        .length >=
         entries.length * 0.8,
     sides: share((text) => sideWords.test(text) && parseSide(text) !== null),
     packages: share((text) => packageLook.test(text)),

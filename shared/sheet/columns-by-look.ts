@@ -38,7 +38,9 @@ function lookScore(field: string, look: ColumnLook, place: ColumnLook | null): n
       return isDesignators ? 6 : look.designators < 0.3 ? against : 0;
     case 'part':
       if (look.isSequence && look.integers > 0.9 && look.entries.length > 2) return -9;
-      return repeats(look, place) || (place === null && look.single >= 0.9 && look.entries.length > 2) ? against : 0;
+      return repeats(look, place) || (place === null && look.single >= 0.9 && look.entries.length > 2)
+        ? against
+        : 0;
     case 'item':
       return look.isSequence ? 4 : -5;
     case 'quantity':
@@ -47,7 +49,9 @@ function lookScore(field: string, look: ColumnLook, place: ColumnLook | null): n
     case 'y':
       return look.numbers >= 0.6 ? 2 : -12;
     case 'place':
-      return look.entries.filter((text) => placePair(text) !== null).length > look.entries.length / 2 ? 6 : against;
+      return look.entries.filter((text) => placePair(text) !== null).length > look.entries.length / 2
+        ? 6
+        : against;
     case 'rotation':
       return look.numbers >= 0.6 || look.entries.some((text) => /^[a-z]{0,2}\d/i.test(text)) ? 1 : -12;
     case 'side':
@@ -57,7 +61,9 @@ function lookScore(field: string, look: ColumnLook, place: ColumnLook | null): n
     case 'value':
     case 'device':
     case 'description':
-      return repeats(look, place) || look.mounts >= 0.9 || (look.isSequence && look.integers > 0.9) ? against : 0;
+      return repeats(look, place) || look.mounts >= 0.9 || (look.isSequence && look.integers > 0.9)
+        ? against
+        : 0;
     case 'package':
       return look.packages > 0.5 ? 2 : 0;
     default:
@@ -92,7 +98,8 @@ function bestDesignators(looks: readonly ColumnLook[], taken: ReadonlySet<number
   for (const look of looks) {
     if (taken.has(look.index) || look.designators < 0.8) continue;
     if (look.numbers > 0.5 || look.packages > 0.5) continue;
-    const isBetter = best === null || look.designators * (1 + look.distinct) > best.designators * (1 + best.distinct);
+    const isBetter =
+      best === null || look.designators * (1 + look.distinct) > best.designators * (1 + best.distinct);
     if (isBetter) best = look;
   }
   return best;
@@ -114,7 +121,9 @@ export function guessByLook<F extends string>(
   const headerRow = rows[headerIndex] ?? [];
   const width = headerRow.length;
   const looks = lookAtColumns(rows, headerIndex + 1).slice(0, width);
-  const headers = Array.from({ length: width }, (_, at) => cellText(headerRow[at]).slice(0, mostHeaderCharacters));
+  const headers = Array.from({ length: width }, (_, at) =>
+    cellText(headerRow[at]).slice(0, mostHeaderCharacters),
+  );
   const fieldByIndex = new Map<number, F>();
   const notFound: { field: F; header: string }[] = [];
   for (const field of mapped) {

@@ -9,7 +9,8 @@ export const fewestFieldsKnown = 1.8;
 const commentMark = /^\s*(?:#|\/\/|\*(?!\w+\*$)|!|;|--(?=\s*\w)|==|__|%)/;
 const totalWords =
   /^(?:(?:sub|grand)[ -]?)?(?:total|totals|sum|summe|gesamt|gesamtsumme|gesamtanzahl|zwischensumme|suma|somme|totaux|totale)\b/i;
-const endWords = /^(?:end(?: of (?:file|list|report|data))?\b|eof\b|\(?\d+ (?:rows?|records?|components?|placements?|parts?|items?)\b|page \d+|(?:component|part|placement)s? (?:count|total)\b)/i;
+const endWords =
+  /^(?:end(?: of (?:file|list|report|data))?\b|eof\b|\(?\d+ (?:rows?|records?|components?|placements?|parts?|items?)\b|page \d+|(?:component|part|placement)s? (?:count|total)\b)/i;
 
 /** Whether a line begins with the mark of a comment, or is a rule. */
 export function isCommentLine(text: string): boolean {
@@ -21,7 +22,8 @@ export function isTotalText(text: string): boolean {
   return totalWords.test(text) || endWords.test(text);
 }
 
-const headMark = /^(\s*)((?:#+|\/\/+|\*+|!+|;+|%+)?\s*(?:(?:fields|columns|spalten|columnas|colonnes)\s*:)?)/i;
+const headMark =
+  /^(\s*)((?:#+|\/\/+|\*+|!+|;+|%+)?\s*(?:(?:fields|columns|spalten|columnas|colonnes)\s*:)?)/i;
 
 /** A header's line without the mark of a comment or the word "Fields:", each replaced by blanks, so that columns stay where they are. */
 export function uncommentText(line: string): string {

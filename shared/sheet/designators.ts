@@ -24,14 +24,20 @@ function openRange(entry: string): readonly string[] | null {
   const [low, high] = first <= last ? [first, last] : [last, first];
   if (high - low >= mostInRange) return null;
   const digits = from.startsWith('0') ? from.length : 0;
-  return Array.from({ length: high - low + 1 }, (_, at) => `${prefix}${String(low + at).padStart(digits, '0')}`);
+  return Array.from(
+    { length: high - low + 1 },
+    (_, at) => `${prefix}${String(low + at).padStart(digits, '0')}`,
+  );
 }
 
 /** The separator words and signs of ranges as one hyphen, and of lists as one comma. */
 function tidyList(text: string): string {
   return text
     .replace(/[\u2010-\u2015\u2212]/g, '-')
-    .replace(/(?<=\d)\s*(?:-|\.{2,}|…|~|\bto\b|\bbis\b|\bthru\b|\bthrough\b|(?<=\s)(?:a|à|al)(?=\s))\s*(?=[A-Za-z_]*\d)/gi, '-')
+    .replace(
+      /(?<=\d)\s*(?:-|\.{2,}|…|~|\bto\b|\bbis\b|\bthru\b|\bthrough\b|(?<=\s)(?:a|à|al)(?=\s))\s*(?=[A-Za-z_]*\d)/gi,
+      '-',
+    )
     .replace(/\s(?:and|und|y|et)\s/gi, ',')
     .replace(/\(\s*\d+\s*(?:x|pcs|stk)?\s*\)/gi, ' ');
 }
@@ -76,15 +82,27 @@ export const oddThings = ['fiducial', 'testPoint', 'hole', 'mark'] as const;
 export type OddThing = (typeof oddThings)[number];
 
 const oddNames: readonly (readonly [OddThing, RegExp])[] = [
-  ['fiducial', /^(?:fid|fd|fm|fidu|fiducial|passmarke|(?:global|local|top|bot)[ _-]?fid(?:ucial)?)[ _-]?[a-z]?\d*$/i],
+  [
+    'fiducial',
+    /^(?:fid|fd|fm|fidu|fiducial|passmarke|(?:global|local|top|bot)[ _-]?fid(?:ucial)?)[ _-]?[a-z]?\d*$/i,
+  ],
   ['testPoint', /^(?:tp|tpt|test[ _-]?(?:point|pad)?)[ _-]?[a-z]?\d+[a-z]?$/i],
   ['hole', /^(?:h|mh|mtg|hole|mount(?:ing)?[ _-]?hole|mnt|npth)[ _-]?\d+$/i],
   ['mark', /^(?:logo|label|lbl|mark|oshw|pcb|board|doc|graphic|text|ref\*+|g\*+|\$\$\$\d+|\*+)[ _-]?\d*$/i],
 ];
 const oddWords: readonly (readonly [OddThing, RegExp])[] = [
-  ['fiducial', /fiducial|passermarke|passmarke|marca fiducial|mire de centrage|^fid(?:[ _-]?[\d.]*(?:mm)?)?$/i],
-  ['testPoint', /test[ _-]?(?:point|pad)|testpunkt|messpunkt|punto de (?:prueba|test)|point de test|^tp[_-]/i],
-  ['hole', /mounting[ _-]?hole|mount[ _-]hole|befestigungsloch|montageloch|taladro|trou de fixation|tooling[ _-]?hole/i],
+  [
+    'fiducial',
+    /fiducial|passermarke|passmarke|marca fiducial|mire de centrage|^fid(?:[ _-]?[\d.]*(?:mm)?)?$/i,
+  ],
+  [
+    'testPoint',
+    /test[ _-]?(?:point|pad)|testpunkt|messpunkt|punto de (?:prueba|test)|point de test|^tp[_-]/i,
+  ],
+  [
+    'hole',
+    /mounting[ _-]?hole|mount[ _-]hole|befestigungsloch|montageloch|taladro|trou de fixation|tooling[ _-]?hole/i,
+  ],
   ['mark', /^logo\b|\blogo$|^oshw/i],
 ];
 

@@ -5,11 +5,11 @@
 // passed over. Method refused: a tree of the whole document, of which the copper is by far the largest part.
 
 import { Parser } from 'saxen';
-import { parseSide } from './cells.ts';
-import { oddThing } from './designators.ts';
+import type { Side } from '../floor/vocabulary.ts';
 import type { BillReading } from './bill.ts';
 import type { BillLine } from './bill-row.ts';
-import type { Side } from '../floor/vocabulary.ts';
+import { parseSide } from './cells.ts';
+import { oddThing } from './designators.ts';
 import { isNotFittedMark } from './not-placed.ts';
 import { checkPackages, dropDoubled } from './placement-checks.ts';
 import type { LeftOutReason } from './placement-row.ts';
@@ -50,7 +50,12 @@ interface RawComponent {
 interface RawItem {
   readonly row: number;
   readonly attributes: Readonly<Record<string, string>>;
-  readonly places: { readonly name: string; readonly isPopulated: boolean; readonly package: string; readonly layer: string }[];
+  readonly places: {
+    readonly name: string;
+    readonly isPopulated: boolean;
+    readonly package: string;
+    readonly layer: string;
+  }[];
   value: string;
 }
 
@@ -71,7 +76,8 @@ function rowLines(text: string): readonly number[] {
   let line = 1;
   let from = 0;
   for (const match of text.matchAll(/<(?:[\w-]+:)?(?:Component|BomItem)[\s/>]/g)) {
-    for (let at = text.indexOf('\n', from); at >= 0 && at < match.index; at = text.indexOf('\n', at + 1)) line++;
+    for (let at = text.indexOf('\n', from); at >= 0 && at < match.index; at = text.indexOf('\n', at + 1))
+      line++;
     from = match.index;
     lines.push(line);
   }
@@ -113,7 +119,16 @@ function parseExchange(text: string): RawFile {
       const count = Math.max(1, Number(at['nx'] ?? 1)) * Math.max(1, Number(at['ny'] ?? 1));
       file.repeats.set(at['stepRef'] ?? '', (file.repeats.get(at['stepRef'] ?? '') ?? 0) + count);
     } else if (name === 'Component') {
-      component = { row: lines[rows++] ?? 0, step, attributes: at, isMirrored: null, x: '', y: '', rotation: '', value: '' };
+      component = {
+        row: lines[rows++] ?? 0,
+        step,
+        attributes: at,
+        isMirrored: null,
+        x: '',
+        y: '',
+        rotation: '',
+        value: '',
+      };
       file.components.push(component);
     } else if (name === 'BomItem') {
       item = { row: lines[rows++] ?? 0, attributes: at, places: [], value: '' };
@@ -163,7 +178,12 @@ function addMaker(file: RawFile, part: string, at: Readonly<Record<string, strin
 function readInItem(item: RawItem, name: string, at: Readonly<Record<string, string>>): void {
   if (name === 'RefDes') {
     const isPopulated = !/^(?:false|0|no)$/i.test(at['populate'] ?? 'true');
-    item.places.push({ name: at['name'] ?? '', isPopulated, package: at['packageRef'] ?? '', layer: at['layerRef'] ?? '' });
+    item.places.push({
+      name: at['name'] ?? '',
+      isPopulated,
+      package: at['packageRef'] ?? '',
+      layer: at['layerRef'] ?? '',
+    });
   } else if (name === 'Textual' && /(?:^|[_ ])val(?:ue)?$/i.test(at['textualCharacteristicName'] ?? '')) {
     item.value ||= at['textualCharacteristicValue'] ?? '';
   }
@@ -176,7 +196,8 @@ function readInComponent(component: RawComponent, name: string, at: Readonly<Rec
   } else if (name === 'Location') {
     component.x = at['x'] ?? '';
     component.y = at['y'] ?? '';
-  } else if (name === 'NonstandardAttribute' && /^val(?:ue)?$/i.test(at['name'] ?? '')) component.value = at['value'] ?? '';
+  } else if (name === 'NonstandardAttribute' && /^val(?:ue)?$/i.test(at['name'] ?? ''))
+    component.value = at['value'] ?? '';
 }
 
 function sideOf(component: RawComponent, file: RawFile): Side | null {
@@ -196,7 +217,8 @@ function reasonOf(placement: Placement, component: RawComponent, isPopulated: bo
   if (!isPopulated || isNotFittedMark(placement.part)) return 'notFitted';
   const { mountType = '' } = component.attributes;
   const thing = oddThing(placement.designator, [placement.part, placement.value, placement.package]);
-  if (thing !== null && (thing === 'fiducial' || placement.part === '' || /^other$/i.test(mountType))) return thing;
+  if (thing !== null && (thing === 'fiducial' || placement.part === '' || /^other$/i.test(mountType)))
+    return thing;
   if (/^thmt$/i.test(mountType)) return 'throughHole';
   return null;
 }
@@ -205,9 +227,13 @@ function placementsOf(file: RawFile, hasBill: boolean): PlacementReading {
   const sink = problemSink(1000);
   if (file.problem !== null) sink.addAll([file.problem]);
   const unpopulated = new Set(
-    file.items.flatMap(({ places }) => places.filter(({ isPopulated }) => !isPopulated).map(({ name }) => name)),
+    file.items.flatMap(({ places }) =>
+      places.filter(({ isPopulated }) => !isPopulated).map(({ name }) => name),
+    ),
   );
-  const itemByPlace = new Map(file.items.flatMap((item) => item.places.map(({ name }) => [name, item] as const)));
+  const itemByPlace = new Map(
+    file.items.flatMap((item) => item.places.map(({ name }) => [name, item] as const)),
+  );
   const placements: Placement[] = [];
   const leftOut: LeftOut[] = [];
   for (const component of file.components) {
@@ -259,15 +285,26 @@ function placementsOf(file: RawFile, hasBill: boolean): PlacementReading {
   };
 }
 
+/** The side that all places of an item are on; null where they differ or do not say. */
+function commonSide(places: RawItem['places'], file: RawFile): Side | null {
+  const sides = new Set(places.map(({ layer }) => parseSide(file.sideByLayer.get(layer) ?? '')));
+  const [only = null] = sides;
+  return sides.size === 1 ? only : null;
+}
+
 function billOf(file: RawFile): BillReading | null {
-  const items = file.items.filter(({ places, attributes }) => places.length > 0 || !/^document$/i.test(attributes['category'] ?? ''));
+  const items = file.items.filter(
+    ({ places, attributes }) => places.length > 0 || !/^document$/i.test(attributes['category'] ?? ''),
+  );
   if (items.length === 0) return null;
   const sink = problemSink(1000);
   const lines: BillLine[] = [];
   for (const { row, attributes, places, value } of items) {
     const number = attributes['OEMDesignNumberRef'] || attributes['internalPartNumber'] || '';
     const quantity = numberOf(attributes['quantity'] ?? '', 1);
-    const makers = [...(file.makersByPart.get(number) ?? [])].sort((a, b) => a.rank - b.rank).map(({ name }) => name);
+    const makers = [...(file.makersByPart.get(number) ?? [])]
+      .sort((a, b) => a.rank - b.rank)
+      .map(({ name }) => name);
     for (const isFitted of [true, false]) {
       const own = places.filter((place) => place.isPopulated === isFitted);
       if (own.length === 0) continue;
@@ -281,7 +318,7 @@ function billOf(file: RawFile): BillReading | null {
         package: own[0]?.package ?? '',
         description: attributes['description'] ?? '',
         isFitted,
-        side: parseSide(file.sideByLayer.get(own[0]?.layer ?? '') ?? ''),
+        side: commonSide(own, file),
         quantity,
       });
     }

@@ -188,13 +188,13 @@ export const placementHeaderWords: HeaderWords<PlacementField> = {
   mirrored: 'mirror, mirrored, mirroring, sym mirror, espejo, gespiegelt, spiegelung, miroir',
   x: 'x, pos x, mid x, center x, centre x, centroid x, ref x, x pos, x position, x coord, x coordinate, x coordinates, x center, x centre, x centroid, x mid, x location, location x, loc x, x loc, sym x, coord x, coordinate x, placement centre x, placement center x, body center x, coordenada x, coord x, posicion x, centro x, x koordinate, position x, mitte x, coordonnee x, x axis, xpos, abscisse',
   y: 'y, pos y, mid y, center y, centre y, centroid y, ref y, y pos, y position, y coord, y coordinate, y coordinates, y center, y centre, y centroid, y mid, y location, location y, loc y, y loc, sym y, coord y, coordinate y, placement centre y, placement center y, body center y, coordenada y, coord y, posicion y, centro y, y koordinate, position y, mitte y, coordonnee y, y axis, ypos, ordonnee',
-  place: 'position, location, coordinates, coordinate, centroid, center, centre, xy, x y, posicion, coordenadas, koordinaten, coordonnees',
+  place:
+    'position, location, coordinates, coordinate, centroid, center, centre, xy, x y, posicion, coordenadas, koordinaten, coordonnees',
   rotation:
     'rotation, rot, rotate, rotated, angle, theta, orientation, orient, rotation deg, rotation degrees, rotation angle, sym rotate, r, a, phi, rotacion, angulo, giro, orientacion, drehung, winkel, drehwinkel, ausrichtung, angle de rotation',
   mount:
     'mount, mount type, mounting type, mounting technology, technology, smd, smt, smd tht, mount method, type, montageart, tipo de montaje, type de montage',
-  note:
-    'note, notes, remarks, comments, remark, comment, status, description, part description, footprint description, desc, nota, notas, comentario, comentarios, observaciones, descripcion, bemerkung, bemerkungen, kommentar, anmerkung, hinweis, beschreibung, bezeichnung, remarque, remarques, commentaire, libelle, designation',
+  note: 'note, notes, remarks, comments, remark, comment, status, description, part description, footprint description, desc, nota, notas, comentario, comentarios, observaciones, descripcion, bemerkung, bemerkungen, kommentar, anmerkung, hinweis, beschreibung, bezeichnung, remarque, remarques, commentaire, libelle, designation',
   fitted: `${sheetHeaderWords.fitted}, populated, installed, install, assemble, assembled, stuffed, stuff, load, loaded, include, included, bestuckung, bestueckung, montaje, montage`,
   notFitted: `${sheetHeaderWords.notFitted}, no stuff, no load, no fit, not populated, not installed, do not mount, do not install, do not assemble, exclude, exclude from bom, exclude from position files, nicht montiert`,
 };

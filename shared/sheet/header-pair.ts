@@ -29,7 +29,11 @@ export function joinHeaderRows<F extends string>(rows: SheetRows, words: HeaderW
   for (let at = 0; at < last; at++) {
     const [row = [], next] = [rows[at], rows[at + 1]];
     single = Math.max(single, scoreHeaderRow(row, words));
-    const isPair = row.length > 1 && next !== undefined && next.length > 1 && next.every((cell) => !/^[+-]?\d/.test(cellText(cell)));
+    const isPair =
+      row.length > 1 &&
+      next !== undefined &&
+      next.length > 1 &&
+      next.every((cell) => !/^[+-]?\d/.test(cellText(cell)));
     if (!isPair) continue;
     const score = scoreHeaderRow(joinRows(row, next), words);
     if (score > bestScore) {

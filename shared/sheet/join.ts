@@ -85,16 +85,22 @@ function lineFor(placement: Placement, reason: LeftOutReason | null, join: Join)
     if (!join.notPlaced.has(key) && designator !== '') join.notPlaced.set(key, designator);
     return null;
   };
-  if (reason === 'notFitted' || reason === 'throughHole' || reason === 'fiducial' || reason === 'noPart') return leave();
+  if (reason === 'notFitted' || reason === 'throughHole' || reason === 'fiducial' || reason === 'noPart')
+    return leave();
   if (line !== undefined && !line.isFitted) return leave();
   if (reason !== null && (line === undefined || !isNumbered(line))) return leave();
   if (oddLine(designator, line) !== null) return leave();
   if (line === undefined) {
-    join.inFile.add('designatorNotInBill', { row, column: join.fileColumn }, { designator: designator || '(none)' });
+    join.inFile.add(
+      'designatorNotInBill',
+      { row, column: join.fileColumn },
+      { designator: designator || '(none)' },
+    );
     return leave();
   }
   if (line.part === '') return leave();
-  if (oddThing(designator) !== null) join.inBill.add('oddPlaced', { row: line.row, column: join.billColumn }, { designator, part: line.part });
+  if (oddThing(designator) !== null)
+    join.inBill.add('oddPlaced', { row: line.row, column: join.billColumn }, { designator, part: line.part });
   compare(placement, line, join);
   return line;
 }
@@ -106,15 +112,40 @@ function compare(placement: Placement, line: BillLine, join: Join): void {
     (text) => text.toUpperCase() === placement.part.toUpperCase(),
   );
   if (!placement.isNamedByValue && !isKnown && line.namedBy === 'part')
-    join.inFile.add('partOfFileDiffers', { row, column: join.fileColumn }, { ...facts, found: placement.part, wanted: line.part });
+    join.inFile.add(
+      'partOfFileDiffers',
+      { row, column: join.fileColumn },
+      { ...facts, found: placement.part, wanted: line.part },
+    );
   const [here, there] = [quantityOfValue(placement.value), quantityOfValue(line.value)];
   if (here !== null && there !== null && Math.abs(here / there - 1) > 0.001)
-    join.inFile.add('valueOfFileDiffers', { row, column: join.fileColumn }, { ...facts, found: placement.value, wanted: line.value });
+    join.inFile.add(
+      'valueOfFileDiffers',
+      { row, column: join.fileColumn },
+      { ...facts, found: placement.value, wanted: line.value },
+    );
   if (line.side !== null && line.side !== side)
-    join.inFile.add('sideOfFileDiffers', { row, column: join.fileColumn }, { ...facts, found: side, wanted: line.side });
+    join.inFile.add(
+      'sideOfFileDiffers',
+      { row, column: join.fileColumn },
+      { ...facts, found: side, wanted: line.side },
+    );
 }
 
-const factors: Readonly<Record<string, number>> = { p: 1e-12, n: 1e-9, u: 1e-6, µ: 1e-6, μ: 1e-6, m: 1e-3, k: 1e3, K: 1e3, M: 1e6, G: 1e9, R: 1, '': 1 };
+const factors: Readonly<Record<string, number>> = {
+  p: 1e-12,
+  n: 1e-9,
+  u: 1e-6,
+  µ: 1e-6,
+  μ: 1e-6,
+  m: 1e-3,
+  k: 1e3,
+  K: 1e3,
+  M: 1e6,
+  G: 1e9,
+  R: 1,
+  '': 1,
+};
 
 /** The number of a component value at a text's start ("4k7", "100 nF 16V", "0.1uF", "10R"); null where it is none. */
 function quantityOfValue(text: string): number | null {
@@ -128,7 +159,11 @@ function quantityOfValue(text: string): number | null {
 }
 
 /** Lays a placement file over a bill. Never throws. Linear in the rows of both. */
-export function joinBill(placements: PlacementReading, bill: BillReading, options: JoinOptions = {}): JoinedBill {
+export function joinBill(
+  placements: PlacementReading,
+  bill: BillReading,
+  options: JoinOptions = {},
+): JoinedBill {
   const most = options.mostProblems ?? 1000;
   const join: Join = {
     lineByKey: linesByKey(bill),
@@ -177,7 +212,8 @@ export function joinBill(placements: PlacementReading, bill: BillReading, option
 /** How often the file's placements count: not again where the file holds a panel already. */
 function boardsOf(placements: PlacementReading, wanted: number, sink: ProblemSink): number {
   if (placements.boards === 1 || wanted === 1) return wanted;
-  if (placements.boards !== wanted) sink.add('boardsInFile', { row: null }, { found: placements.boards, wanted });
+  if (placements.boards !== wanted)
+    sink.add('boardsInFile', { row: null }, { found: placements.boards, wanted });
   return 1;
 }
 
@@ -190,7 +226,11 @@ function tellUnplaced(bill: BillReading, join: Join): void {
       join.seen.add(key);
       join.notPlaced.set(key, designator);
       if (!line.isFitted || oddLine(designator, line) !== null) continue;
-      join.inBill.add('designatorNotPlaced', { row: line.row, column: join.billColumn }, { designator, part: line.part });
+      join.inBill.add(
+        'designatorNotPlaced',
+        { row: line.row, column: join.billColumn },
+        { designator, part: line.part },
+      );
     }
   }
 }
@@ -225,7 +265,8 @@ function partsOf(
   }
   const orderByKey = new Map<string, number>();
   for (const line of new Set(lines)) {
-    for (const designator of line?.designators ?? []) orderByKey.set(designatorKey(designator), orderByKey.size);
+    for (const designator of line?.designators ?? [])
+      orderByKey.set(designatorKey(designator), orderByKey.size);
   }
   const place = ([key]: readonly [string, string]) => orderByKey.get(key) ?? 0;
   return [...byKey.values()]

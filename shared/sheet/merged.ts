@@ -24,7 +24,8 @@ export function mergedRanges(bytes: Uint8Array): readonly (readonly MergedRange[
   let parts: Readonly<Record<string, Uint8Array>>;
   try {
     parts = unzipSync(bytes, {
-      filter: ({ name }) => /^xl\/(?:workbook\.xml|_rels\/workbook\.xml\.rels|worksheets\/[^/]+\.xml)$/.test(name),
+      filter: ({ name }) =>
+        /^xl\/(?:workbook\.xml|_rels\/workbook\.xml\.rels|worksheets\/[^/]+\.xml)$/.test(name),
     });
   } catch {
     // No zip that can be read: the spreadsheet reader says so.
@@ -39,20 +40,24 @@ export function mergedRanges(bytes: Uint8Array): readonly (readonly MergedRange[
     ]),
   );
   return [...text('xl/workbook.xml').matchAll(/<sheet\s[^>]*>/g)].map(([tag]) =>
-    [...text(targetById.get(attribute(tag, 'r:id')) ?? '').matchAll(/<mergeCell\s+ref="([A-Z]+)(\d+):([A-Z]+)(\d+)"/g)].map(
-      ([, from = '', row = '', to = '', lastRow = '']) => ({
-        column: columnNumber(from),
-        lastColumn: columnNumber(to),
-        row: Number(row) - 1,
-        lastRow: Number(lastRow) - 1,
-      }),
-    ),
+    [
+      ...text(targetById.get(attribute(tag, 'r:id')) ?? '').matchAll(
+        /<mergeCell\s+ref="([A-Z]+)(\d+):([A-Z]+)(\d+)"/g,
+      ),
+    ].map(([, from = '', row = '', to = '', lastRow = '']) => ({
+      column: columnNumber(from),
+      lastColumn: columnNumber(to),
+      row: Number(row) - 1,
+      lastRow: Number(lastRow) - 1,
+    })),
   );
 }
 
 /** The rows with each merged cell's text in all rows that it covers. */
 export function fillMerged(rows: SheetRows, ranges: readonly MergedRange[]): SheetRows {
-  const tall = ranges.filter(({ row, lastRow, column, lastColumn }) => lastRow > row && column === lastColumn);
+  const tall = ranges.filter(
+    ({ row, lastRow, column, lastColumn }) => lastRow > row && column === lastColumn,
+  );
   if (tall.length === 0) return rows;
   const filled: SheetCell[][] = rows.map((row) => [...row]);
   for (const { row, lastRow, column } of tall) {

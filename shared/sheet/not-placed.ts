@@ -42,5 +42,7 @@ export function parseNotFitted(text: string): boolean | null {
 /** Whether a column of crosses means "no" where it is empty: some cells are filled, and every filled one says yes. */
 export function blankMeansNo(cells: readonly string[]): boolean {
   const filled = cells.filter((cell) => cell !== '');
-  return filled.length > 0 && filled.length < cells.length && filled.every((cell) => parseFitted(cell) === true);
+  return (
+    filled.length > 0 && filled.length < cells.length && filled.every((cell) => parseFitted(cell) === true)
+  );
 }

@@ -9,8 +9,10 @@ import type { ProblemSink } from './problems.ts';
 /** How many times most designators stand in the file: the boards of its panel; 1 where they do not agree. */
 function boardsOf(timesByKey: ReadonlyMap<string, number>): number {
   const designatorsByTimes = new Map<number, number>();
-  for (const times of timesByKey.values()) designatorsByTimes.set(times, (designatorsByTimes.get(times) ?? 0) + 1);
-  for (const [times, count] of designatorsByTimes) if (times > 1 && count >= timesByKey.size * 0.6) return times;
+  for (const times of timesByKey.values())
+    designatorsByTimes.set(times, (designatorsByTimes.get(times) ?? 0) + 1);
+  for (const [times, count] of designatorsByTimes)
+    if (times > 1 && count >= timesByKey.size * 0.6) return times;
   return 1;
 }
 
@@ -22,7 +24,11 @@ export function dropDoubled(
   placements: readonly Placement[],
   column: string | null,
   sink: ProblemSink,
-): { readonly placements: readonly Placement[]; readonly doubled: readonly Placement[]; readonly boards: number } {
+): {
+  readonly placements: readonly Placement[];
+  readonly doubled: readonly Placement[];
+  readonly boards: number;
+} {
   const firstByPlace = new Map<string, Placement>();
   const doubled: Placement[] = [];
   const apart: Placement[] = [];
@@ -52,14 +58,19 @@ export function dropDoubled(
     const known = seen.get(key);
     if (known === undefined) seen.set(key, { times: 1, row: placement.row });
     else if (++known.times > boards) {
-      sink.add('designatorTwice', { row: placement.row, column }, { designator: placement.designator, first: known.row });
+      sink.add(
+        'designatorTwice',
+        { row: placement.row, column },
+        { designator: placement.designator, first: known.row },
+      );
       doubled.push(placement);
       return false;
     }
     return true;
   });
   for (const [key, { times, row }] of seen) {
-    if (times < boards) sink.add('designatorSeldom', { row, column }, { designator: key, found: times, wanted: boards });
+    if (times < boards)
+      sink.add('designatorSeldom', { row, column }, { designator: key, found: times, wanted: boards });
   }
   return { placements: kept, doubled, boards };
 }
@@ -83,7 +94,8 @@ export function checkPackages(
     if (!byPackage.has(name)) byPackage.set(name, placement);
   }
   const several = new Set<string>();
-  for (const [key, byPackage] of firstByPart) tellPackages({ isValue: key.startsWith('v'), key, column }, byPackage, several, sink);
+  for (const [key, byPackage] of firstByPart)
+    tellPackages({ isValue: key.startsWith('v'), key, column }, byPackage, several, sink);
   return placements.map((placement) =>
     several.has(`v${placement.part.toUpperCase()}`) && placement.isNamedByValue && placement.package !== ''
       ? { ...placement, part: `${placement.part} ${placement.package}` }
@@ -101,12 +113,20 @@ function tellPackages(
   const named = [...byPackage].filter(([name]) => name !== '').map(([, placement]) => placement);
   const bare = byPackage.get('');
   if (isValue && bare !== undefined)
-    sink.add('valueWithoutPackage', { row: bare.row, column }, { part: bare.part, designator: bare.designator });
+    sink.add(
+      'valueWithoutPackage',
+      { row: bare.row, column },
+      { part: bare.part, designator: bare.designator },
+    );
   const [first, ...others] = named;
   if (first === undefined || others.length === 0) return;
   if (isValue) several.add(key);
   for (const other of others) {
     const code = isValue ? 'valueInPackages' : 'partInPackages';
-    sink.add(code, { row: other.row, column }, { part: other.part, found: other.package, wanted: first.package, first: first.row });
+    sink.add(
+      code,
+      { row: other.row, column },
+      { part: other.part, found: other.package, wanted: first.package, first: first.row },
+    );
   }
 }

@@ -48,11 +48,15 @@ function nameOthers(looks: readonly ColumnLook[], fields: Map<number, PlacementF
   const has = (field: PlacementField) => [...fields.values()].includes(field);
   const side = has('side') ? undefined : looks.find((look) => open(look) && look.sides >= 0.8);
   if (side !== undefined) fields.set(side.index, 'side');
-  const mirror = looks.find((look) => open(look) && look.entries.every((text) => /^m(?:irror(?:ed)?)?$/i.test(text)));
+  const mirror = looks.find(
+    (look) => open(look) && look.entries.every((text) => /^m(?:irror(?:ed)?)?$/i.test(text)),
+  );
   if (mirror !== undefined && !has('side')) fields.set(mirror.index, 'mirrored');
   const mount = looks.find((look) => open(look) && look.mounts >= 0.8);
   if (mount !== undefined) fields.set(mount.index, 'mount');
-  const numbers = looks.filter((look) => open(look) && look.numbers >= 0.9 && !(look.isSequence && look.integers > 0.9));
+  const numbers = looks.filter(
+    (look) => open(look) && look.numbers >= 0.9 && !(look.isSequence && look.integers > 0.9),
+  );
   // Coordinates stand side by side, the angle behind them; where a column's numbers are the only ones that are all angles, it is that one.
   const angles = numbers.filter((look) => look.angles >= 0.9);
   const angle = numbers.length < 3 ? undefined : angles.length === 1 ? angles[0] : numbers[2];
@@ -88,7 +92,9 @@ export function placementHeaderScore(rows: SheetRows): number {
 
 /** The row of headers in words that are not known, above the first row with a designator; 0 = none (rows count from 1). */
 function unknownHeaderRow(rows: SheetRows, looks: readonly ColumnLook[], place: number): number {
-  const first = rows.findIndex((row) => looks[place]?.entries[0] !== undefined && cellText(row[place]) !== '');
+  const first = rows.findIndex(
+    (row) => looks[place]?.entries[0] !== undefined && cellText(row[place]) !== '',
+  );
   const row = rows[first] ?? [];
   const isData = row.some((cell) => /^[+-]?\d+[.,]?\d*/.test(cellText(cell)));
   return first >= 0 && !isData ? first + 1 : 0;
@@ -97,7 +103,9 @@ function unknownHeaderRow(rows: SheetRows, looks: readonly ColumnLook[], place: 
 /** Where no header names a part or a value, columns whose headers are not known are named by their looks. */
 function nameUnknown(guess: LookedGuess<PlacementField>, map: ColumnMap<PlacementField>): PlacementGuess {
   const known = new Set(guess.columns.map(({ field }) => field));
-  const isNamed = (['part', 'value', 'device'] as const).some((field) => known.has(field) || map[field] !== undefined);
+  const isNamed = (['part', 'value', 'device'] as const).some(
+    (field) => known.has(field) || map[field] !== undefined,
+  );
   if (isNamed || !known.has('designator')) return { ...guess, isHeaderless: false };
   const isUnknown = (index: number) =>
     matchHeader(guess.columns[index]?.header ?? '', placementHeaderWords).fields.length === 0;
@@ -108,7 +116,9 @@ function nameUnknown(guess: LookedGuess<PlacementField>, map: ColumnMap<Placemen
     guess.looks.filter(({ index }) => isUnknown(index)),
     fields,
   );
-  const added = [...fields].filter(([index]) => !before.has(index)).map(([index, field]) => ({ index, field }));
+  const added = [...fields]
+    .filter(([index]) => !before.has(index))
+    .map(([index, field]) => ({ index, field }));
   return {
     ...guess,
     columns: guess.columns.map((column) => ({ ...column, field: fields.get(column.index) ?? null })),
@@ -125,7 +135,8 @@ export function guessPlacementColumns(rows: SheetRows, map: ColumnMap<PlacementF
   const header = rows[headerIndex] ?? [];
   const isMapped = chosen.some((wanted) => header.some((cell) => sameHeader(cellText(cell), wanted)));
   const score = scoreHeaderRow(header, placementHeaderWords);
-  const guessed = () => nameUnknown(guessByLook(rows, placementHeaderWords, { map, place: 'designator', headerIndex }), map);
+  const guessed = () =>
+    nameUnknown(guessByLook(rows, placementHeaderWords, { map, place: 'designator', headerIndex }), map);
   if (isMapped || score >= fewestFieldsKnown) return guessed();
   const looks = lookAtColumns(rows, 0);
   const fields = fieldsByLook(looks);

@@ -1,5 +1,6 @@
 // What does one row of a placement file say: which part, on which side, where, and is it placed at all?
 
+import type { Side } from '../floor/vocabulary.ts';
 import { isBlankMark, parseFlag, parseSide } from './cells.ts';
 import { isThroughHole, parseMeasure } from './column-look.ts';
 import { placePair } from './columns-by-look.ts';
@@ -8,7 +9,6 @@ import type { PlacementField } from './fields.ts';
 import { carriesNotFittedMark, isNotFittedMark, parseFitted, parseNotFitted } from './not-placed.ts';
 import type { Placement } from './placements.ts';
 import type { ProblemSink } from './problems.ts';
-import type { Side } from '../floor/vocabulary.ts';
 
 /** Why a row of a placement file is not placed. */
 export const leftOutReasons = [
@@ -40,7 +40,10 @@ export interface PlacementRowReader {
 
 /** mm in the unit that a text names ("mm", "mils", "Unit = inch"); null where it names none. */
 export function unitOf(text: string): number | null {
-  const unit = /(?:^|[^a-z])(mm|millimet(?:er|re)s?|mils?|thou|inch(?:es)?|in|um|µm|microns?)(?:[^a-z]|$)/i.exec(text)?.[1];
+  const unit =
+    /(?:^|[^a-z])(mm|millimet(?:er|re)s?|mils?|thou|inch(?:es)?|in|um|µm|microns?)(?:[^a-z]|$)/i.exec(
+      text,
+    )?.[1];
   if (unit === undefined) return null;
   if (/^(?:mm|millim)/i.test(unit)) return 1;
   if (/^(?:mil|thou)/i.test(unit)) return 0.0254;
@@ -50,7 +53,9 @@ export function unitOf(text: string): number | null {
 function lengthOf(text: string, unitMm: number | null): number | null {
   const value = parseMeasure(text);
   if (value === null) return null;
-  const own = /[a-zµ"]\s*$/i.test(text) ? unitOf(text.replace(/"$/, 'in').replace(/[\d.,+\s-]+/g, ' ')) : null;
+  const own = /[a-zµ"]\s*$/i.test(text)
+    ? unitOf(text.replace(/"$/, 'in').replace(/[\d.,+\s-]+/g, ' '))
+    : null;
   const factor = own ?? unitMm;
   return factor === null || factor === 1 ? value : Math.round(value * factor * 1e6) / 1e6;
 }
@@ -80,7 +85,10 @@ function isNotFittedRow(reader: PlacementRowReader): boolean {
 
 function oddThingOf(reader: PlacementRowReader, part: string): OddThing | null {
   const texts = ['part', 'value', 'package', 'mount', 'device'] as const;
-  const thing = oddThing(reader.text('designator'), texts.map((field) => reader.text(field)));
+  const thing = oddThing(
+    reader.text('designator'),
+    texts.map((field) => reader.text(field)),
+  );
   if (thing === null || thing === 'fiducial') return thing;
   // A test point or a nut with a part number of its own is bought and placed.
   return part !== '' && part === reader.text('part') ? null : thing;
@@ -128,6 +136,10 @@ export function readPlacementRow(
   sideOf(reader, sink);
   const odd = needsPart ? oddThing(placement.designator) : null;
   if (odd !== null && odd !== 'fiducial')
-    sink.add('oddPlaced', { row: reader.row, column: reader.header('part') }, { designator: placement.designator, part: placement.part });
+    sink.add(
+      'oddPlaced',
+      { row: reader.row, column: reader.header('part') },
+      { designator: placement.designator, part: placement.part },
+    );
   return { placement, reason: null };
 }

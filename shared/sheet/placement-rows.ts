@@ -5,8 +5,8 @@
 import { alignedRows, alignedWithoutHeader } from './aligned.ts';
 import { lookAtColumns } from './column-look.ts';
 import { fewestFieldsKnown, uncommentHeader } from './comment.ts';
-import { joinHeaderRows } from './header-pair.ts';
 import { placementHeaderWords } from './fields.ts';
+import { joinHeaderRows } from './header-pair.ts';
 import type { SheetRows } from './headers.ts';
 import { fieldsByLook, placementHeaderScore } from './placement-columns.ts';
 import type { SheetProblem } from './problems.ts';

@@ -4,18 +4,25 @@
 
 import type { Side } from '../floor/vocabulary.ts';
 import { parseSide } from './cells.ts';
-import { looksLikeDesignator } from './designators.ts';
 import { parseMeasure } from './column-look.ts';
 import { sayHeaders } from './columns.ts';
 import { firstText, isCommentLine, isTotalText, uncommentHeader } from './comment.ts';
-import { joinHeaderRows } from './header-pair.ts';
+import { looksLikeDesignator } from './designators.ts';
 import { type PlacementField, placementHeaderWords } from './fields.ts';
-import { type ColumnMap, cellText, matchHeader, type SheetCell, type SheetColumn, type SheetRows } from './headers.ts';
+import { joinHeaderRows } from './header-pair.ts';
+import {
+  type ColumnMap,
+  cellText,
+  matchHeader,
+  type SheetCell,
+  type SheetColumn,
+  type SheetRows,
+} from './headers.ts';
 import { blankMeansNo } from './not-placed.ts';
+import { checkPackages, dropDoubled } from './placement-checks.ts';
 import { guessPlacementColumns, type PlacementGuess } from './placement-columns.ts';
 import { type LeftOutReason, type PlacementRowReader, readPlacementRow, unitOf } from './placement-row.ts';
 import { placementRows } from './placement-rows.ts';
-import { checkPackages, dropDoubled } from './placement-checks.ts';
 import { type ProblemSink, problemSink, type SheetProblem } from './problems.ts';
 
 /** One placement of the file. Coordinates in mm where the file says its unit, else in its own; rotation in degrees; null where not stated. */
@@ -123,15 +130,23 @@ function checkPlacementColumns(guess: PlacementGuess, hasBill: boolean, sink: Pr
   }
 }
 
-const bottomName = /(?:^|[^a-z])(?:bottom|bot|back|b_?cu|unten|unterseite|rueckseite|inferior|abajo|dessous)(?:[^a-z]|$)|\.mnb$/i;
+const bottomName =
+  /(?:^|[^a-z])(?:bottom|bot|back|b_?cu|unten|unterseite|rueckseite|inferior|abajo|dessous)(?:[^a-z]|$)|\.mnb$/i;
 const topName = /(?:^|[^a-z])(?:top|front|f_?cu|oben|oberseite|superior|arriba|dessus)(?:[^a-z]|$)|\.mnt$/i;
 
 /** The side of rows that name none: as a line above the header says, or the file's name; else top, with a warning. */
-function sideOfFile(guess: PlacementGuess, lines: readonly string[], options: PlacementOptions, sink: ProblemSink): Side {
+function sideOfFile(
+  guess: PlacementGuess,
+  lines: readonly string[],
+  options: PlacementOptions,
+  sink: ProblemSink,
+): Side {
   const fields = new Set(guess.columns.map((column) => column.field));
   if (fields.has('side') || fields.has('mirrored')) return 'top';
   for (const line of lines) {
-    const stated = /^\W*(?:board |panel |pcb )?(?:side|layer|seite|lado|cara|face)\s*[:=]\s*(.+?)\s*$/i.exec(line)?.[1];
+    const stated = /^\W*(?:board |panel |pcb )?(?:side|layer|seite|lado|cara|face)\s*[:=]\s*(.+?)\s*$/i.exec(
+      line,
+    )?.[1];
     const side = stated === undefined ? null : parseSide(stated);
     if (side !== null) return side;
   }
@@ -153,10 +168,13 @@ function sideOfFile(guess: PlacementGuess, lines: readonly string[], options: Pl
 /** mm in one unit of the coordinates: as the headers of x and y say, or a line above them. */
 function unitOfFile(guess: PlacementGuess, lines: readonly string[]): number | null {
   const x = guess.columns.find(({ field }) => field === 'x' || field === 'place');
-  const stated = x === undefined ? null : unitOf(x.header.replace(/^[^([{]*$/, (all) => all.replace(/^\w+[\s_-]?/, '')));
+  const stated =
+    x === undefined ? null : unitOf(x.header.replace(/^[^([{]*$/, (all) => all.replace(/^\w+[\s_-]?/, '')));
   if (stated !== null) return stated;
   for (const line of lines) {
-    const said = /u?units?(?:\s+used)?\s*(?:are|is|[:=])\s*(.+)$/i.exec(line)?.[1] ?? /\bx\s*,\s*y\s+in\s+(\w+)/i.exec(line)?.[1];
+    const said =
+      /u?units?(?:\s+used)?\s*(?:are|is|[:=])\s*(.+)$/i.exec(line)?.[1] ??
+      /\bx\s*,\s*y\s+in\s+(\w+)/i.exec(line)?.[1];
     const unit = said === undefined ? null : unitOf(said);
     if (unit !== null) return unit;
   }
@@ -178,10 +196,13 @@ function isEntry(row: readonly SheetCell[], frame: Frame, text: (field: Placemen
   if (first === '' || (isCommentLine(first) && !looksLikeDesignator(designator))) return false;
   if (isTotalText(first) && !looksLikeDesignator(designator)) return false;
   const { columns } = frame.guess;
-  const repeated = columns.filter(({ index, header }) => header !== '' && cellText(row[index]) === header).length;
+  const repeated = columns.filter(
+    ({ index, header }) => header !== '' && cellText(row[index]) === header,
+  ).length;
   if (repeated >= 2 && repeated >= columns.length * 0.6) return false;
   if (designator === '' && text('part') === '' && text('value') === '') return false;
-  const isPlaced = !frame.indexByField.has('x') || parseMeasure(text('x')) !== null || parseMeasure(text('y')) !== null;
+  const isPlaced =
+    !frame.indexByField.has('x') || parseMeasure(text('x')) !== null || parseMeasure(text('y')) !== null;
   // A line of words under the table, or a second table's title, is no placement.
   return isPlaced || looksLikeDesignator(designator);
 }
@@ -212,7 +233,12 @@ function readRows(rows: SheetRows, frame: Frame, options: PlacementOptions, sink
   return { placements, leftOut };
 }
 
-function checkRowLength(row: readonly SheetCell[], number: number, guess: PlacementGuess, sink: ProblemSink): void {
+function checkRowLength(
+  row: readonly SheetCell[],
+  number: number,
+  guess: PlacementGuess,
+  sink: ProblemSink,
+): void {
   if (guess.isHeaderless || row.length <= guess.columns.length) return;
   let found = row.length;
   while (found > guess.columns.length && cellText(row[found - 1]) === '') found--;
@@ -228,19 +254,26 @@ export function readPlacements(input: string | SheetRows, options: PlacementOpti
   const source =
     typeof input === 'string'
       ? placementRows(input)
-      : { rows: joinHeaderRows(uncommentHeader(input, placementHeaderWords), placementHeaderWords), problems: [] };
+      : {
+          rows: joinHeaderRows(uncommentHeader(input, placementHeaderWords), placementHeaderWords),
+          problems: [],
+        };
   const guess = guessPlacementColumns(source.rows, options.columns);
   const indexByField = new Map<PlacementField, number>();
-  for (const { index, field } of guess.columns) if (field !== null && !indexByField.has(field)) indexByField.set(field, index);
+  for (const { index, field } of guess.columns)
+    if (field !== null && !indexByField.has(field)) indexByField.set(field, index);
   const sink = problemSink(options.mostProblems ?? 1000);
   sink.addAll([...(options.textProblems ?? []), ...source.problems]);
   checkPlacementColumns(guess, options.hasBill === true, sink);
-  const canRead = ['part', 'value', 'device', ...(options.hasBill ? ['designator'] : [])].some((field) =>
-    indexByField.has(field as PlacementField), // names of fields
+  const canRead = ['part', 'value', 'device', ...(options.hasBill ? ['designator'] : [])].some(
+    (field) => indexByField.has(field as PlacementField), // names of fields
   );
   const lines =
     typeof input === 'string'
-      ? input.slice(0, 8000).split(/\r\n?|\n/).slice(0, Math.max(30, guess.headerRow + 5))
+      ? input
+          .slice(0, 8000)
+          .split(/\r\n?|\n/)
+          .slice(0, Math.max(30, guess.headerRow + 5))
       : input.slice(0, Math.max(0, guess.headerRow - 1)).map((row) => row.map(cellText).join(' '));
   const fitted = indexByField.get('fitted');
   const frame: Frame = {
@@ -254,8 +287,12 @@ export function readPlacements(input: string | SheetRows, options: PlacementOpti
   const headerOf = (field: PlacementField) => guess.columns[indexByField.get(field) ?? -1]?.header ?? null;
   const single = dropDoubled(read.placements, headerOf('designator'), sink);
   const packages = headerOf('package');
-  const named = options.hasBill === true ? single.placements : checkPackages(single.placements, packages, sink);
-  const leftOut = [...read.leftOut, ...single.doubled.map((placement) => ({ placement, reason: 'doubled' as const }))];
+  const named =
+    options.hasBill === true ? single.placements : checkPackages(single.placements, packages, sink);
+  const leftOut = [
+    ...read.leftOut,
+    ...single.doubled.map((placement) => ({ placement, reason: 'doubled' as const })),
+  ];
   if (canRead && named.length + leftOut.length === 0) sink.add('noRows', { row: guess.headerRow });
   return {
     headerRow: guess.headerRow,

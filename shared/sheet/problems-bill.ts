@@ -6,7 +6,8 @@ import { error, type Kind, warning } from './problem-kind.ts';
 export const billKinds = {
   // Columns taken by what stands in them.
   headerGuessed: warning(
-    (f) => `The file has no header that is known. By what stands in them the columns are: ${f['wanted']}. Check them.`,
+    (f) =>
+      `The file has no header that is known. By what stands in them the columns are: ${f['wanted']}. Check them.`,
   ),
   columnByLook: warning(
     (f) => `Column "${f['found']}" is taken for ${f['field']} by what stands in it. Check it.`,
@@ -16,7 +17,8 @@ export const billKinds = {
       `Column "${f['found']}" holds reference designators, not part numbers. Choose the column of part numbers by hand.`,
   ),
   sheetAdded: warning(
-    (f) => `The rows of sheet "${f['found']}" have the same header and are read too; they count on from row ${f['first']}.`,
+    (f) =>
+      `The rows of sheet "${f['found']}" have the same header and are read too; they count on from row ${f['first']}.`,
   ),
   // In the placement file.
   designatorTwice: error(
@@ -28,10 +30,12 @@ export const billKinds = {
       `Designator ${f['designator']} is in the file ${f['found']} times, most others ${f['wanted']} times. Check that each board of the panel has it.`,
   ),
   placementSideFromName: warning(
-    (f) => `Nothing in the file says the side. By its name "${f['found']}" all placements count as ${f['side']}.`,
+    (f) =>
+      `Nothing in the file says the side. By its name "${f['found']}" all placements count as ${f['side']}.`,
   ),
   throughHole: warning(
-    (f) => `Designator ${f['designator']} (${f['part']}) is put through holes, so it is not counted as placed.`,
+    (f) =>
+      `Designator ${f['designator']} (${f['part']}) is put through holes, so it is not counted as placed.`,
   ),
   oddPlaced: warning(
     (f) =>
@@ -50,14 +54,18 @@ export const billKinds = {
       `Designator ${f['designator']} has value ${f['part']} but no package and no part number. Nobody can tell which part it is: fill them in.`,
   ),
   // In a file of board data.
-  xmlBroken: error((f) => `The XML is broken here: ${f['found']}. What follows is not read. Export the file again.`),
+  xmlBroken: error(
+    (f) => `The XML is broken here: ${f['found']}. What follows is not read. Export the file again.`,
+  ),
   noComponents: error(() => 'The file holds no components. Export it with components and their places.'),
   panelOfFile: warning(
-    (f) => `The file's panel holds ${f['found']} boards; one board is counted. Say how many boards a panel has.`,
+    (f) =>
+      `The file's panel holds ${f['found']} boards; one board is counted. Say how many boards a panel has.`,
   ),
   // In the bill.
   billRowWithoutDesignators: warning(
-    (f) => `Part ${f['part']} names no reference designators, so nothing is placed from this row. Fill them in if it is placed.`,
+    (f) =>
+      `Part ${f['part']} names no reference designators, so nothing is placed from this row. Fill them in if it is placed.`,
   ),
   billPartMissing: error(
     (f) => `The row with ${f['designator']} has no part number and no value. Fill one in.`,
@@ -71,14 +79,19 @@ export const billKinds = {
       `The placement file holds ${f['found']} boards already, so ${f['wanted']} boards are not multiplied again. Check how many boards a panel has.`,
   ),
   quantityDiffers: warning(
-    (f) => `The quantity is ${f['wanted']}, but the row names ${f['found']} reference designators. Check which is right.`,
+    (f) =>
+      `The quantity is ${f['wanted']}, but the row names ${f['found']} reference designators. Check which is right.`,
   ),
-  quantityUnreadable: warning((f) => `Quantity "${f['found']}" is not a number. The designators count. Correct it.`),
+  quantityUnreadable: warning(
+    (f) => `Quantity "${f['found']}" is not a number. The designators count. Correct it.`,
+  ),
   quantityRatio: warning(
-    (f) => `In every row the quantity is ${f['ratio']} times the designators. The bill seems to count ${f['ratio']} boards.`,
+    (f) =>
+      `In every row the quantity is ${f['ratio']} times the designators. The bill seems to count ${f['ratio']} boards.`,
   ),
   billDesignatorTwice: warning(
-    (f) => `Designator ${f['designator']} is in row ${f['first']} already, with the same part. It counts once.`,
+    (f) =>
+      `Designator ${f['designator']} is in row ${f['first']} already, with the same part. It counts once.`,
   ),
   billDesignatorDiffers: error(
     (f) =>
@@ -90,10 +103,12 @@ export const billKinds = {
   ),
   variantNotFound: error((f) => `The bill has no variant "${f['found']}". It has: ${f['wanted']}.`),
   partDescribedTwice: warning(
-    (f) => `Part ${f['part']} has value ${f['found']} here, ${f['wanted']} in row ${f['first']}. Check the part number.`,
+    (f) =>
+      `Part ${f['part']} has value ${f['found']} here, ${f['wanted']} in row ${f['first']}. Check the part number.`,
   ),
   blankNotFitted: warning(
-    (f) => `Column "${f['found']}" has a mark in some rows and is empty in ${f['count']}. Empty counts as not fitted.`,
+    (f) =>
+      `Column "${f['found']}" has a mark in some rows and is empty in ${f['count']}. Empty counts as not fitted.`,
   ),
   // Between the two.
   designatorNotInBill: error(

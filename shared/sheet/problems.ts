@@ -2,8 +2,8 @@
 // Method: a closed table of codes; each code has one severity and one sentence made from facts, so that the page can word it in
 // another language from the same code and facts. Errors keep a sheet out, warnings do not.
 
-import { billKinds } from './problems-bill.ts';
 import { error, type Facts, type Kind, type SheetSeverity, warning } from './problem-kind.ts';
+import { billKinds } from './problems-bill.ts';
 
 const kinds = {
   // The text itself.

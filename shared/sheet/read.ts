@@ -20,9 +20,9 @@ import {
 import type { PlacementReading } from './placements.ts';
 import { type ProblemSink, problemSink, type SheetProblem } from './problems.ts';
 import { isNotFitted, makeReader, type RowReader, readSlot } from './row.ts';
+import type { PlacementScope } from './scope.ts';
 import { resolveSharing } from './sharing.ts';
 import { type IgnoredReason, type IgnoredRow, joinSlotAddress, type SheetSlot } from './slot.ts';
-import type { PlacementScope } from './scope.ts';
 import { joinUsage } from './usage.ts';
 
 /** What a sheet says: columns, slots, problems, and the rows left out. */

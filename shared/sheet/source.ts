@@ -3,8 +3,8 @@
 // product, revision and side. Method refused: the file name's ending, which people change without changing the file.
 
 import type { Side } from '../floor/vocabulary.ts';
-import { parseSide } from './cells.ts';
 import { billHeaderWords } from './bill-fields.ts';
+import { parseSide } from './cells.ts';
 import { type HeaderWords, placementHeaderWords, sheetHeaderWords } from './fields.ts';
 import { cellText, reduceHeader, type SheetCell, type SheetRows, scoreHeaderRow } from './headers.ts';
 import { type SheetProblem, sheetProblem } from './problems.ts';
@@ -69,7 +69,8 @@ function holds(bytes: Uint8Array, text: string): boolean {
 export function foreignKind(bytes: Uint8Array): ForeignKind | null {
   for (const [kind, start] of signatures) if (start.every((byte, at) => bytes[at] === byte)) return kind;
   if (holds(bytes.subarray(257, 263), 'ustar')) return 'tar';
-  const isZip = bytes.length > 30 && bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 3 && bytes[3] === 4;
+  const isZip =
+    bytes.length > 30 && bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 3 && bytes[3] === 4;
   if (!isZip) return null;
   if (holds(bytes.subarray(0, 200), 'vnd.oasis.opendocument')) return 'open-document';
   if (holds(bytes, 'xl/workbook.bin')) return 'binary-workbook';
@@ -138,7 +139,9 @@ export function joinPages(
   for (const [at, page] of pages.entries()) {
     const own = bestHeader(page.rows, table);
     if (at === chosen || own.score < 2 || textOf(page.rows[own.row]) !== textOf(first[header.row])) continue;
-    problems.push(sheetProblem('sheetAdded', { row: rows.length + 1 }, { found: page.name, first: rows.length + 1 }));
+    problems.push(
+      sheetProblem('sheetAdded', { row: rows.length + 1 }, { found: page.name, first: rows.length + 1 }),
+    );
     rows.push(...page.rows.slice(own.row + 1));
   }
   return { rows, problems };

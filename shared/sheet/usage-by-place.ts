@@ -65,7 +65,8 @@ export function joinByPlace(
       continue;
     }
     placed.add(key);
-    if (scope === 'both' || placement.side === scope) countByRow.set(slot.row, (countByRow.get(slot.row) ?? 0) + 1);
+    if (scope === 'both' || placement.side === scope)
+      countByRow.set(slot.row, (countByRow.get(slot.row) ?? 0) + 1);
     tellPart(placement, slot, sink);
   }
   const named: SheetSlot[] = [];
@@ -74,7 +75,16 @@ export function joinByPlace(
     if (slot.designators.length === 0) others.push(slot);
     else named.push(fillRow(slot, { count: (countByRow.get(slot.row) ?? 0) * boards, placed }, options));
   }
-  return { named, others, rest: { ...all, placements: leftByPart(rest, others, sink), parts: totalsOf(leftByPart(rest, others, null)) }, scope };
+  return {
+    named,
+    others,
+    rest: {
+      ...all,
+      placements: leftByPart(rest, others, sink),
+      parts: totalsOf(leftByPart(rest, others, null)),
+    },
+    scope,
+  };
 }
 
 /** Placements that no row names and whose part has a row without designators; the others are told. */
@@ -83,12 +93,18 @@ function leftByPart(
   others: readonly SheetSlot[],
   sink: ProblemSink | null,
 ): readonly Placement[] {
-  const parts = new Set(others.flatMap(({ part, alternates }) => [part, ...alternates]).map((part) => part.toUpperCase()));
+  const parts = new Set(
+    others.flatMap(({ part, alternates }) => [part, ...alternates]).map((part) => part.toUpperCase()),
+  );
   return rest.filter((placement) => {
     const isLeft = parts.has(placement.part.toUpperCase());
     if (!isLeft) {
       const { designator, row, part } = placement;
-      sink?.add('designatorWithoutSlot', { row: null }, { designator: designator || '(none)', first: row, part });
+      sink?.add(
+        'designatorWithoutSlot',
+        { row: null },
+        { designator: designator || '(none)', first: row, part },
+      );
     }
     return isLeft;
   });
@@ -114,6 +130,10 @@ function fillRow(
   }
   if (slot.perPanel === null) return { ...slot, perPanel: found.count };
   if (slot.perPanel !== found.count)
-    sink.add('usageDisagrees', { row: slot.row, column }, { part: slot.part, found: slot.perPanel, wanted: found.count });
+    sink.add(
+      'usageDisagrees',
+      { row: slot.row, column },
+      { part: slot.part, found: slot.perPanel, wanted: found.count },
+    );
   return slot;
 }

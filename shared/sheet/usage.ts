@@ -6,9 +6,9 @@
 
 import type { PlacementReading, PlacementTotal } from './placements.ts';
 import type { ProblemSink } from './problems.ts';
+import { type PlacementScope, placementScopes } from './scope.ts';
 import { statedUsage } from './sharing.ts';
 import type { SheetSlot } from './slot.ts';
-import { type PlacementScope, placementScopes } from './scope.ts';
 import { joinByPlace } from './usage-by-place.ts';
 
 /** Placements of one part inside a scope. */

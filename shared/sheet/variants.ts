@@ -47,7 +47,10 @@ const splitNames = (text: string) =>
 const allWords = /^(?:all|any|base|default|common|every|\*|alle|todas?|todos|tous|toutes)$/i;
 
 /** Makes sense of the variant columns; null where there are none, `not-found` where the wanted one is not among them. */
-export function readVariants(columns: readonly VariantColumn[], wanted: string | undefined): Variants | 'not-found' | null {
+export function readVariants(
+  columns: readonly VariantColumn[],
+  wanted: string | undefined,
+): Variants | 'not-found' | null {
   if (columns.length === 0) return null;
   const flags = columns.filter(({ look }) => look.entries.every(isFlag));
   if (flags.length === columns.length) {
@@ -58,7 +61,9 @@ export function readVariants(columns: readonly VariantColumn[], wanted: string |
     return {
       names,
       isFitted: (cell) => {
-        const said = chosen.map(({ index }) => (cell(index) === '' ? !blankIsNo : (parseFitted(cell(index)) ?? true)));
+        const said = chosen.map(({ index }) =>
+          cell(index) === '' ? !blankIsNo : (parseFitted(cell(index)) ?? true),
+        );
         return said.every((one) => one === said[0]) ? said[0] === true : 'open';
       },
     };
@@ -66,7 +71,10 @@ export function readVariants(columns: readonly VariantColumn[], wanted: string |
   return namedVariants(columns, wanted);
 }
 
-function namedVariants(columns: readonly VariantColumn[], wanted: string | undefined): Variants | 'not-found' | null {
+function namedVariants(
+  columns: readonly VariantColumn[],
+  wanted: string | undefined,
+): Variants | 'not-found' | null {
   const entries = columns.flatMap(({ look }) => look.entries).filter((text) => !isNotFittedMark(text));
   const names = [...new Set(entries.flatMap(splitNames))].filter((name) => !allWords.test(name));
   if (wanted !== undefined && !names.some((name) => isNamed(name, wanted))) return 'not-found';

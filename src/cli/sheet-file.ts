@@ -65,7 +65,9 @@ async function readWorkbook(bytes: Uint8Array, source: string, table: TableKind)
   try {
     sheets = await readXlsxFile(Buffer.from(bytes));
   } catch (error) {
-    throw new NotUnderstood(`${source}: ${hint[table]}, found a broken workbook: ${(error as Error).message}`);
+    throw new NotUnderstood(
+      `${source}: ${hint[table]}, found a broken workbook: ${(error as Error).message}`,
+    );
   }
   const merged = mergedRanges(bytes);
   const pages = sheets.map(({ sheet, data }, at) => ({
@@ -83,9 +85,12 @@ async function readWorkbook(bytes: Uint8Array, source: string, table: TableKind)
 function refuseForeignText(text: string, source: string, table: TableKind): void {
   const root = xmlRoot(text);
   const isHtml = root !== null && /^(?:html|table|body|div|meta|head)$/i.test(root);
-  if (isHtml) throw new NotUnderstood(`${source}: ${hint[table]}, found an HTML page: save it as CSV or XLSX`);
+  if (isHtml)
+    throw new NotUnderstood(`${source}: ${hint[table]}, found an HTML page: save it as CSV or XLSX`);
   if (root !== null && !(table !== 'sheet' && isExchangeFile(text))) {
-    const what = isExchangeFile(text) ? 'an IPC-2581 file: give it with --placements' : `an XML file with root element <${root}>`;
+    const what = isExchangeFile(text)
+      ? 'an IPC-2581 file: give it with --placements'
+      : `an XML file with root element <${root}>`;
     throw new NotUnderstood(`${source}: ${hint[table]}, found ${what}`);
   }
   if (/^\s*[[{]/.test(text)) {
@@ -97,7 +102,8 @@ function refuseForeignText(text: string, source: string, table: TableKind): void
     throw new NotUnderstood(`${source}: ${hint[table]}, found JSON`);
   }
   const list = /^\s*\(([a-z][\w-]*)[\s)]/i.exec(text)?.[1];
-  if (list !== undefined) throw new NotUnderstood(`${source}: ${hint[table]}, found a design file that begins with (${list}`);
+  if (list !== undefined)
+    throw new NotUnderstood(`${source}: ${hint[table]}, found a design file that begins with (${list}`);
 }
 
 /** Reads a file argument, or standard input for `-`. `table`: what is looked for in it. */

@@ -4,9 +4,9 @@
 import type { PlacementField, SheetField } from '../../shared/sheet/fields.ts';
 import type { ColumnMap } from '../../shared/sheet/headers.ts';
 import type { SheetProblem } from '../../shared/sheet/problems.ts';
+import type { PlacementScope } from '../../shared/sheet/scope.ts';
 import type { IgnoredReason, SheetSlot } from '../../shared/sheet/slot.ts';
 import type { SheetTitle } from '../../shared/sheet/source.ts';
-import type { PlacementScope } from '../../shared/sheet/scope.ts';
 
 /** Most bytes of a file; a sheet of a whole plant is far smaller. */
 export const mostFileBytes = 64 * 1024 * 1024;

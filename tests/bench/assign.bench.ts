@@ -8,7 +8,11 @@ import { actOut, assignPlainly, boardFamily, smallCase } from '../shared/assign/
 import { fewestByProgram } from '../shared/assign/model.ts';
 
 const option = (name: string) =>
-  Number(process.env[`BENCH_${name.toUpperCase()}`] ?? process.argv.find((one) => one.startsWith(`--${name}=`))?.split('=')[1] ?? 100);
+  Number(
+    process.env[`BENCH_${name.toUpperCase()}`] ??
+      process.argv.find((one) => one.startsWith(`--${name}=`))?.split('=')[1] ??
+      100,
+  );
 const total = (counts: readonly number[]) => counts.reduce((sum, count) => sum + count, 0);
 const seconds: number[] = [];
 
@@ -31,11 +35,14 @@ for (let seed = 1; asked < option('small'); seed++) {
   const changes = total(actOut(question, answer.value.jobs));
   if (changes === fewest) same++;
   if (answer.value.isProven) proven++;
-  if (answer.value.isProven && changes !== fewest) console.log(`small ${seed}: proven ${changes}, the program says ${fewest}`);
+  if (answer.value.isProven && changes !== fewest)
+    console.log(`small ${seed}: proven ${changes}, the program says ${fewest}`);
   worst = Math.max(worst, changes - fewest);
 }
 console.log(`small: ${same} of ${asked} as the integer program, worst ${worst} more, ${proven} proven`);
-console.log(`small: seconds median ${median(seconds)?.toFixed(3)}, most ${Math.max(...seconds, 0).toFixed(2)}`);
+console.log(
+  `small: seconds median ${median(seconds)?.toFixed(3)}, most ${Math.max(...seconds, 0).toFixed(2)}`,
+);
 
 const shares: { readonly names: number; readonly usage: number }[] = [];
 const took: number[] = [];
@@ -51,11 +58,27 @@ for (let seed = 1; seed <= option('families'); seed++) {
   }
   const changes = total(actOut(question, answer.value.jobs));
   gap += (changes - answer.value.lowest) / Math.max(1, answer.value.lowest);
-  const names = total(actOut(question, assignPlainly(question, (a, b) => (a.part < b.part ? -1 : 1))));
-  const usage = total(actOut(question, assignPlainly(question, (a, b) => b.perPanel - a.perPanel || (a.part < b.part ? -1 : 1))));
+  const names = total(
+    actOut(
+      question,
+      assignPlainly(question, (a, b) => (a.part < b.part ? -1 : 1)),
+    ),
+  );
+  const usage = total(
+    actOut(
+      question,
+      assignPlainly(question, (a, b) => b.perPanel - a.perPanel || (a.part < b.part ? -1 : 1)),
+    ),
+  );
   shares.push({ names: changes / names, usage: changes / usage });
 }
 const percent = (value: number | null) => `${((value ?? 0) * 100).toFixed(1)} %`;
-console.log(`families: ${shares.length}; changes against by names: median ${percent(median(shares.map((one) => one.names)))}, worst ${percent(Math.max(...shares.map((one) => one.names)))}`);
-console.log(`families: changes against by usage: median ${percent(median(shares.map((one) => one.usage)))}, worst ${percent(Math.max(...shares.map((one) => one.usage)))}`);
-console.log(`families: above the bound on average ${percent(gap / Math.max(1, shares.length))}; seconds median ${median(took)?.toFixed(2)}, most ${Math.max(...took).toFixed(2)}`);
+console.log(
+  `families: ${shares.length}; changes against by names: median ${percent(median(shares.map((one) => one.names)))}, worst ${percent(Math.max(...shares.map((one) => one.names)))}`,
+);
+console.log(
+  `families: changes against by usage: median ${percent(median(shares.map((one) => one.usage)))}, worst ${percent(Math.max(...shares.map((one) => one.usage)))}`,
+);
+console.log(
+  `families: above the bound on average ${percent(gap / Math.max(1, shares.length))}; seconds median ${median(took)?.toFixed(2)}, most ${Math.max(...took).toFixed(2)}`,
+);

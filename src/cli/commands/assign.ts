@@ -18,7 +18,10 @@ const input = z.strictObject({
       )
       .max(100),
   }),
-  loaded: z.array(z.strictObject({ slot: text, part: text, width })).max(20_000).default([]),
+  loaded: z
+    .array(z.strictObject({ slot: text, part: text, width }))
+    .max(20_000)
+    .default([]),
   jobs: z
     .array(
       z.strictObject({

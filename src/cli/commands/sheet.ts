@@ -2,19 +2,19 @@
 // taken in. The reading is in shared/sheet; files and bytes in ../sheet-file.ts.
 
 import { z } from 'zod';
-import { billFields } from '../../../shared/sheet/bill-fields.ts';
 import { type BillReading, readBill } from '../../../shared/sheet/bill.ts';
+import { billFields } from '../../../shared/sheet/bill-fields.ts';
 import { billRows } from '../../../shared/sheet/bill-rows.ts';
 import { diffSheets } from '../../../shared/sheet/diff.ts';
 import { readExchange } from '../../../shared/sheet/exchange.ts';
 import { manyColumnFields, placementFields, sheetFields } from '../../../shared/sheet/fields.ts';
 import type { ColumnMap } from '../../../shared/sheet/headers.ts';
-import { joinBill, type JoinedBill, namedPlacements } from '../../../shared/sheet/join.ts';
+import { type JoinedBill, joinBill, namedPlacements } from '../../../shared/sheet/join.ts';
 import { type PlacementReading, readPlacements } from '../../../shared/sheet/placements.ts';
 import { hasSheetErrors, type SheetProblem } from '../../../shared/sheet/problems.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../../../shared/sheet/read.ts';
-import { textToRows } from '../../../shared/sheet/text.ts';
 import { placementScopes } from '../../../shared/sheet/scope.ts';
+import { textToRows } from '../../../shared/sheet/text.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall, printJson, readJson } from '../command.ts';
 import { readContent } from '../sheet-file.ts';
 
@@ -94,7 +94,8 @@ async function readBillFile(file: string, call: BoardCall, io: CommandIo): Promi
   const content = await readContent(file, io, 'bill');
   if (content.isExchange) {
     const { bill } = readExchange(content.text ?? '', true);
-    if (bill === null) throw new NotUnderstood(`${file}: expected a bill of materials, found an IPC-2581 file without one`);
+    if (bill === null)
+      throw new NotUnderstood(`${file}: expected a bill of materials, found an IPC-2581 file without one`);
     return bill;
   }
   const split = content.rows === null ? billRows(content.text ?? '') : { rows: content.rows, problems: [] };
@@ -136,7 +137,9 @@ async function readBoard(call: BoardCall, io: CommandIo): Promise<Board> {
 /** What is printed where no setup sheet is given. */
 function printBoard(board: Board, boards: number, io: CommandIo): number {
   const { placements, joined, problems } = board;
-  const notPlaced = [...new Set(placements.leftOut.map(({ placement }) => placement.designator))].filter((name) => name !== '');
+  const notPlaced = [...new Set(placements.leftOut.map(({ placement }) => placement.designator))].filter(
+    (name) => name !== '',
+  );
   const plain = placements.parts.map(({ part, top, bottom, firstRow }) => ({
     part,
     top: top * boards,

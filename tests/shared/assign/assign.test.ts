@@ -4,7 +4,9 @@ import { actOut, assignPlainly, boardFamily, smallCase } from './cases.ts';
 import { fewestByProgram } from './model.ts';
 
 const line = (...positions: number[]) => ({
-  machines: [{ machine: 'M1', banks: positions.map((count, at) => ({ bank: 'FRAB'[at]!, positions: count })) }],
+  machines: [
+    { machine: 'M1', banks: positions.map((count, at) => ({ bank: 'FRAB'[at]!, positions: count })) },
+  ],
 });
 const parts = (...names: string[]) => names.map((part) => ({ part, width: 1, perPanel: 1 }));
 
@@ -58,13 +60,19 @@ describe('assignSlots()', () => {
       loaded: [{ slot: 'M1-F-1', part: 'A', width: 1 }],
       jobs: [{ id: 'J1', parts: parts('A', 'B') }],
     });
-    expect(answer.ok && answer.value.jobs[0]?.slots.map(({ slot }) => slot).sort()).toEqual(['M1-F-1', expect.stringMatching(/^M1-F-[23]$/)]);
+    expect(answer.ok && answer.value.jobs[0]?.slots.map(({ slot }) => slot).sort()).toEqual([
+      'M1-F-1',
+      expect.stringMatching(/^M1-F-[23]$/),
+    ]);
   });
 
   test('says which job does not fit, by room or by banks', () => {
     const wide = [1, 2, 3].map((at) => ({ part: `W${at}`, width: 2, perPanel: 1 }));
     const answer = assignSlots({ line: line(3, 3), loaded: [], jobs: [{ id: 'J1', parts: wide }] });
-    expect(answer).toMatchObject({ ok: false, error: { code: 'no-room', job: 'J1', needed: 6, capacity: 6 } });
+    expect(answer).toMatchObject({
+      ok: false,
+      error: { code: 'no-room', job: 'J1', needed: 6, capacity: 6 },
+    });
   });
 
   test.each([
@@ -81,39 +89,57 @@ describe('assignSlots()', () => {
       'loaded[1].slot',
     ],
     [{ jobs: [{ id: 'J1', parts: parts('A', 'A') }] }, 'twice', 'jobs[0].parts[1].part'],
-    [{ jobs: [{ id: 'J1', parts: [] }, { id: 'J1', parts: [] }] }, 'twice', 'jobs[1].id'],
+    [
+      {
+        jobs: [
+          { id: 'J1', parts: [] },
+          { id: 'J1', parts: [] },
+        ],
+      },
+      'twice',
+      'jobs[1].id',
+    ],
   ])('finds the contradiction in %j', (given, code, path) => {
     const answer = assignSlots({ line: line(3), loaded: [], jobs: [], ...given });
     expect(answer).toMatchObject({ ok: false, error: { code: 'fault', fault: { code, path } } });
   });
 
   // The optimum is HiGHS's, by an integer program that places every feeder in every job; the bench compares a hundred.
-  test.each(Array.from({ length: 14 }, (_, at) => at + 1))('needs as few changes as the integer program on small case %i', async (seed) => {
-    const question = smallCase(seed);
-    const answer = assignSlots(question);
-    const fewest = await fewestByProgram(question);
-    if (!answer.ok) {
-      expect(fewest).toBeNull();
-      return;
-    }
-    const acted = actOut(question, answer.value.jobs);
-    expect(answer.value.jobs.map(({ changes }) => changes)).toEqual(acted);
-    expect(acted.reduce((sum, count) => sum + count, 0)).toBe(answer.value.changes);
-    expect(answer.value.changes - (fewest ?? -1)).toBeLessThanOrEqual(answer.value.isProven ? 0 : 1);
-    expect(answer.value.changes).toBeGreaterThanOrEqual(fewest ?? 0);
-  });
+  test.each(Array.from({ length: 14 }, (_, at) => at + 1))(
+    'needs as few changes as the integer program on small case %i',
+    async (seed) => {
+      const question = smallCase(seed);
+      const answer = assignSlots(question);
+      const fewest = await fewestByProgram(question);
+      if (!answer.ok) {
+        expect(fewest).toBeNull();
+        return;
+      }
+      const acted = actOut(question, answer.value.jobs);
+      expect(answer.value.jobs.map(({ changes }) => changes)).toEqual(acted);
+      expect(acted.reduce((sum, count) => sum + count, 0)).toBe(answer.value.changes);
+      expect(answer.value.changes - (fewest ?? -1)).toBeLessThanOrEqual(answer.value.isProven ? 0 : 1);
+      expect(answer.value.changes).toBeGreaterThanOrEqual(fewest ?? 0);
+    },
+  );
 
-  test.each([1, 2, 3])('gives the same answer twice, and fewer changes than plain ways, for family of boards %i', (seed) => {
-    const question = boardFamily(seed);
-    const answer = assignSlots(question);
-    if (!answer.ok) throw new Error('no answer');
-    expect(assignSlots(question)).toEqual(answer);
-    const total = (counts: readonly number[]) => counts.reduce((sum, count) => sum + count, 0);
-    const acted = total(actOut(question, answer.value.jobs));
-    expect(acted).toBe(answer.value.changes);
-    const alphabetical = assignPlainly(question, (a, b) => (a.part < b.part ? -1 : 1));
-    const byUsage = assignPlainly(question, (a, b) => b.perPanel - a.perPanel || (a.part < b.part ? -1 : 1));
-    expect(acted).toBeLessThan(total(actOut(question, alphabetical)));
-    expect(acted).toBeLessThan(total(actOut(question, byUsage)));
-  });
+  test.each([1, 2, 3])(
+    'gives the same answer twice, and fewer changes than plain ways, for family of boards %i',
+    (seed) => {
+      const question = boardFamily(seed);
+      const answer = assignSlots(question);
+      if (!answer.ok) throw new Error('no answer');
+      expect(assignSlots(question)).toEqual(answer);
+      const total = (counts: readonly number[]) => counts.reduce((sum, count) => sum + count, 0);
+      const acted = total(actOut(question, answer.value.jobs));
+      expect(acted).toBe(answer.value.changes);
+      const alphabetical = assignPlainly(question, (a, b) => (a.part < b.part ? -1 : 1));
+      const byUsage = assignPlainly(
+        question,
+        (a, b) => b.perPanel - a.perPanel || (a.part < b.part ? -1 : 1),
+      );
+      expect(acted).toBeLessThan(total(actOut(question, alphabetical)));
+      expect(acted).toBeLessThan(total(actOut(question, byUsage)));
+    },
+  );
 });

@@ -2,8 +2,8 @@
 
 import type { Assignment } from '../../../shared/assign/assign.ts';
 import type { AssignQuestion } from '../../../shared/assign/problem.ts';
-import { type Chance, chanceBelow, seededChance } from '../../../shared/kit/chance.ts';
 import { parseSlot } from '../../../shared/floor/address.ts';
+import { type Chance, chanceBelow, seededChance } from '../../../shared/kit/chance.ts';
 
 function between(chance: Chance, low: number, high: number): number {
   return low + chanceBelow(chance, high - low + 1);
@@ -33,7 +33,10 @@ export function smallCase(seed: number): AssignQuestion {
   const need = Math.max(...jobs.map((job) => job.parts.reduce((sum, { width }) => sum + width, 0)));
   const machines = between(chance, 1, 2);
   const banks = between(chance, 1, 2);
-  const each = Math.max(4, Math.ceil((need + between(chance, 0, 3)) / (machines * banks)) + (machines * banks > 1 ? 1 : 0));
+  const each = Math.max(
+    4,
+    Math.ceil((need + between(chance, 0, 3)) / (machines * banks)) + (machines * banks > 1 ? 1 : 0),
+  );
   const line = {
     machines: Array.from({ length: machines }, (_, m) => ({
       machine: `M${m + 1}`,
@@ -59,7 +62,11 @@ function randomLoad(
           at++;
           continue;
         }
-        loaded.push({ slot: `${machine}-${bank}-${String(at).padStart(3, '0')}`, part: next.part, width: next.width });
+        loaded.push({
+          slot: `${machine}-${bank}-${String(at).padStart(3, '0')}`,
+          part: next.part,
+          width: next.width,
+        });
         at += next.width;
       }
     }
@@ -76,7 +83,9 @@ export function boardFamily(seed: number): AssignQuestion {
     width: [1, 1, 1, 1, 2, 2, 3, 4][chanceBelow(chance, 8)]!,
     perPanel: between(chance, 1, 60),
   });
-  const pool = Array.from({ length: between(chance, 60, 120) }, (_, at) => part(`C-${String(at).padStart(3, '0')}`));
+  const pool = Array.from({ length: between(chance, 60, 120) }, (_, at) =>
+    part(`C-${String(at).padStart(3, '0')}`),
+  );
   const common = pool.slice(0, Math.floor(pool.length / 4));
   const jobs = Array.from({ length: boards }, (_, at) => ({
     id: `B${at + 1}`,
@@ -109,7 +118,9 @@ function cellsOf(slot: string, width: number): readonly string[] {
 export function actOut(question: AssignQuestion, jobs: Pick<Assignment, 'jobs'>['jobs']): readonly number[] {
   const cells = new Set(
     question.line.machines.flatMap(({ machine, banks }) =>
-      banks.flatMap(({ bank, positions }) => Array.from({ length: positions }, (_, at) => `${machine}-${bank}-${at + 1}`)),
+      banks.flatMap(({ bank, positions }) =>
+        Array.from({ length: positions }, (_, at) => `${machine}-${bank}-${at + 1}`),
+      ),
     ),
   );
   interface Standing {
@@ -136,7 +147,9 @@ export function actOut(question: AssignQuestion, jobs: Pick<Assignment, 'jobs'>[
       taken.add(cell);
     }
     const isThere = (one: Standing) =>
-      standing.some(({ part, width, cells: own }) => part === one.part && width === one.width && own[0] === one.cells[0]);
+      standing.some(
+        ({ part, width, cells: own }) => part === one.part && width === one.width && own[0] === one.cells[0],
+      );
     const changes = wanted.filter((one) => !isThere(one)).length;
     standing = [...wanted, ...standing.filter((one) => one.cells.every((cell) => !taken.has(cell)))];
     return changes;

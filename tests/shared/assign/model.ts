@@ -7,16 +7,28 @@ import { parseSlot } from '../../../shared/floor/address.ts';
 /** Fewest feeders put in; null where no assignment exists. */
 export async function fewestByProgram(question: AssignQuestion): Promise<number | null> {
   const highs = await loadHighs();
-  const banks = question.line.machines.flatMap(({ machine, banks: own }) => own.map((bank) => ({ machine, ...bank })));
-  const widthByPart = new Map(question.jobs.flatMap(({ parts }) => parts.map(({ part, width }) => [part, width] as const)));
+  const banks = question.line.machines.flatMap(({ machine, banks: own }) =>
+    own.map((bank) => ({ machine, ...bank })),
+  );
+  const widthByPart = new Map(
+    question.jobs.flatMap(({ parts }) => parts.map(({ part, width }) => [part, width] as const)),
+  );
   const parts = [...widthByPart];
   const placesOf = (width: number) =>
-    banks.flatMap(({ positions }, b) => Array.from({ length: Math.max(0, positions - width + 1) }, (_, at) => ({ b, at })));
+    banks.flatMap(({ positions }, b) =>
+      Array.from({ length: Math.max(0, positions - width + 1) }, (_, at) => ({ b, at })),
+    );
   const isLoaded = (part: string, width: number, place: { b: number; at: number }) =>
     question.loaded.some((one) => {
       const { machine, bank, position } = parseSlot(one.slot);
       const there = banks[place.b]!;
-      return one.part === part && one.width === width && machine === there.machine && bank === there.bank && position === place.at + 1;
+      return (
+        one.part === part &&
+        one.width === width &&
+        machine === there.machine &&
+        bank === there.bank &&
+        position === place.at + 1
+      );
     });
   const rows: string[] = [];
   const names: string[] = [];
@@ -37,7 +49,9 @@ export async function fewestByProgram(question: AssignQuestion): Promise<number 
         const before = j === 0 ? (isLoaded(part, width, { b, at }) ? 1 : 0) : `y${p}_${j - 1}_${b}_${at}`;
         const put = `u${p}_${j}_${b}_${at}`;
         cost.push(put);
-        rows.push(typeof before === 'number' ? `${put} - ${name} >= ${-before}` : `${put} - ${name} + ${before} >= 0`);
+        rows.push(
+          typeof before === 'number' ? `${put} - ${name} >= ${-before}` : `${put} - ${name} + ${before} >= 0`,
+        );
       }
       const isNeeded = job.parts.some((one) => one.part === part);
       if (own.length === 0) {

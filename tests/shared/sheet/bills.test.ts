@@ -9,7 +9,9 @@ import { joinBill } from '../../../shared/sheet/join.ts';
 import { readPlacements } from '../../../shared/sheet/placements.ts';
 
 const placed = (names: string) => {
-  const rows = names.split(' ').map((name, at) => `${name.replace('!', '')},${at},1,${name.endsWith('!') ? 'bottom' : 'top'}`);
+  const rows = names
+    .split(' ')
+    .map((name, at) => `${name.replace('!', '')},${at},1,${name.endsWith('!') ? 'bottom' : 'top'}`);
   return readPlacements(`Ref,PosX,PosY,Side\n${rows.join('\n')}\n`, { hasBill: true });
 };
 
@@ -21,7 +23,9 @@ function join(bill: string | SheetRows, names: string, options: { variant?: stri
   });
   const joined = joinBill(placed(names), read, { boardsPerPanel: options.boards ?? 1 });
   return {
-    parts: joined.parts.map(({ part, top, bottom, designators }) => `${part} ${top}/${bottom} ${designators.join(' ')}`),
+    parts: joined.parts.map(
+      ({ part, top, bottom, designators }) => `${part} ${top}/${bottom} ${designators.join(' ')}`,
+    ),
     makers: joined.parts.map(({ supplierParts }) => supplierParts.join(' ')),
     notPlaced: joined.notPlaced.join(' '),
     problems: [
@@ -94,7 +98,10 @@ describe('readBill() and joinBill()', () => {
       '\t\tR4,R5',
       '2\t1\tC1\t0.1uF',
     ].join('\n');
-    expect(join(bill, 'R1 R2 R3 R4 R5 C1')).toMatchObject({ parts: ['10k 5/0 R1 R2 R3 R4 R5', '0.1uF 1/0 C1'], problems: [] });
+    expect(join(bill, 'R1 R2 R3 R4 R5 C1')).toMatchObject({
+      parts: ['10k 5/0 R1 R2 R3 R4 R5', '0.1uF 1/0 C1'],
+      problems: [],
+    });
   });
 
   it('reads a bill below lines about it, with totals, rows of levels and more makers below a part', () => {
@@ -156,7 +163,11 @@ describe('readBill() and joinBill()', () => {
 
   it('builds the variant asked for, and asks where nobody says which', () => {
     const bill = 'Part,Ref,Basic,Pro\nA,"R1,R2",X,X\nB,C1,,X\n';
-    expect(join(bill, 'R1 R2 C1', { variant: 'basic' })).toMatchObject({ parts: ['A 2/0 R1 R2'], notPlaced: 'C1', problems: [] });
+    expect(join(bill, 'R1 R2 C1', { variant: 'basic' })).toMatchObject({
+      parts: ['A 2/0 R1 R2'],
+      notPlaced: 'C1',
+      problems: [],
+    });
     expect(join(bill, 'R1 R2 C1', { variant: 'Pro' }).parts).toEqual(['A 2/0 R1 R2', 'B 1/0 C1']);
     expect(join(bill, 'R1 R2 C1').problems).toEqual(['bom variantOpen 3']);
     expect(join(bill, 'R1 R2 C1', { variant: 'Gold' }).problems).toContain('bom variantNotFound 1');
@@ -168,11 +179,18 @@ describe('readBill() and joinBill()', () => {
   it('compares both ways: in the file only, in the bill only, quantity and designators', () => {
     const answer = join('Part,Qty,Ref\nA,3,"R1,R2"\nB,1,C9\n', 'R1 R2 R7');
     expect(answer).toMatchObject({ parts: ['A 2/0 R1 R2'], notPlaced: 'R7 C9' });
-    expect(answer.problems).toEqual(['bom quantityDiffers 2', 'placements designatorNotInBill 4', 'bom designatorNotPlaced 3']);
+    expect(answer.problems).toEqual([
+      'bom quantityDiffers 2',
+      'placements designatorNotInBill 4',
+      'bom designatorNotPlaced 3',
+    ]);
   });
 
   it('tells one designator in two rows: the same part once, another part as an error', () => {
-    expect(join('Part,Ref\nA,"R1,R2"\nA,R2\n', 'R1 R2')).toMatchObject({ parts: ['A 2/0 R1 R2'], problems: ['bom billDesignatorTwice 3'] });
+    expect(join('Part,Ref\nA,"R1,R2"\nA,R2\n', 'R1 R2')).toMatchObject({
+      parts: ['A 2/0 R1 R2'],
+      problems: ['bom billDesignatorTwice 3'],
+    });
     const other = join('Part,Ref\nA,"R1,R2"\nB,R2\n', 'R1 R2');
     expect(other).toMatchObject({ parts: ['A 2/0 R1 R2'], problems: ['bom billDesignatorDiffers 3'] });
   });
@@ -183,8 +201,13 @@ describe('readBill() and joinBill()', () => {
   });
 
   it('names parts by the maker where there are no part numbers, by value and package where there is neither', () => {
-    const maker = 'Comment,Designator,Footprint,Manufacturer Part Number 1,Supplier Part Number 1\n100nF,"C1, C2",0402,KP-104,MS-1\n';
-    expect(join(maker, 'C1 C2')).toMatchObject({ parts: ['KP-104 2/0 C1 C2'], makers: ['KP-104'], problems: [] });
+    const maker =
+      'Comment,Designator,Footprint,Manufacturer Part Number 1,Supplier Part Number 1\n100nF,"C1, C2",0402,KP-104,MS-1\n';
+    expect(join(maker, 'C1 C2')).toMatchObject({
+      parts: ['KP-104 2/0 C1 C2'],
+      makers: ['KP-104'],
+      problems: [],
+    });
     const value = 'Value,Footprint,Ref\n10k,0603,"R1,R2"\n10k,0805,R3\n';
     expect(join(value, 'R1 R2 R3')).toMatchObject({
       parts: ['10k 0603 2/0 R1 R2', '10k 0805 1/0 R3'],
@@ -193,9 +216,18 @@ describe('readBill() and joinBill()', () => {
   });
 
   it('finds designators under headers that mean other things elsewhere', () => {
-    expect(join('Part;Value;Device\nC1;100n;C-EU\nC2;100n;C-EU\nR1;10k;R-EU\n', 'C1 C2 R1').parts).toEqual(['100n 2/0 C1 C2', '10k 1/0 R1']);
-    expect(join('Qty;Value;Parts\n2;100n;C1, C2\n1;10k;R1\n', 'C1 C2 R1').parts).toEqual(['100n 2/0 C1 C2', '10k 1/0 R1']);
-    expect(join('Référence;Qté;Repère\nBW-1;2;C1 C2\nBW-2;1;R1\n', 'C1 C2 R1').parts).toEqual(['BW-1 2/0 C1 C2', 'BW-2 1/0 R1']);
+    expect(join('Part;Value;Device\nC1;100n;C-EU\nC2;100n;C-EU\nR1;10k;R-EU\n', 'C1 C2 R1').parts).toEqual([
+      '100n 2/0 C1 C2',
+      '10k 1/0 R1',
+    ]);
+    expect(join('Qty;Value;Parts\n2;100n;C1, C2\n1;10k;R1\n', 'C1 C2 R1').parts).toEqual([
+      '100n 2/0 C1 C2',
+      '10k 1/0 R1',
+    ]);
+    expect(join('Référence;Qté;Repère\nBW-1;2;C1 C2\nBW-2;1;R1\n', 'C1 C2 R1').parts).toEqual([
+      'BW-1 2/0 C1 C2',
+      'BW-2 1/0 R1',
+    ]);
   });
 
   it('lists a fiducial and a hole that the bill names by value, and places a test point that is bought', () => {
@@ -209,13 +241,23 @@ describe('readBill() and joinBill()', () => {
 
   it('says where a row names no part and where the placement file names another', () => {
     expect(join('Part,Value,Ref\nA,10k,R1\n,,R2\n', 'R1 R2').problems).toContain('bom billPartMissing 3');
-    const file = readPlacements('Ref,Part,Value,Side\nR1,A,10k,T\nR2,B,10k,T\nR3,A,4k7,T\n', { hasBill: true });
+    const file = readPlacements('Ref,Part,Value,Side\nR1,A,10k,T\nR2,B,10k,T\nR3,A,4k7,T\n', {
+      hasBill: true,
+    });
     const bill = readBill(billRows('Part,Value,Ref\nA,10k,"R1,R2,R3"\n').rows);
-    expect(joinBill(file, bill).problems.map(({ code, row }) => `${code} ${row}`)).toEqual(['partOfFileDiffers 3', 'valueOfFileDiffers 4']);
+    expect(joinBill(file, bill).problems.map(({ code, row }) => `${code} ${row}`)).toEqual([
+      'partOfFileDiffers 3',
+      'valueOfFileDiffers 4',
+    ]);
   });
 
   it('refuses a bill without designators or without parts, naming its headers', () => {
     expect(join('Part,Qty\nA,3\n', 'R1').problems).toContain('bom columnMissing 1');
-    expect(readBill([['Ref', 'Qty'], ['R1', 1]]).problems).toMatchObject([{ code: 'columnMissing', facts: { wanted: 'part' } }]);
+    expect(
+      readBill([
+        ['Ref', 'Qty'],
+        ['R1', 1],
+      ]).problems,
+    ).toMatchObject([{ code: 'columnMissing', facts: { wanted: 'part' } }]);
   });
 });

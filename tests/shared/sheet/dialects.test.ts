@@ -83,7 +83,8 @@ describe('readPlacements() of layouts that programs write', () => {
   });
 
   it('reads separated lines without a header: designators, numbers, sides, packages by their look', () => {
-    const text = 'top;R0603;10k;R1;12,7;25,4;270\ntop;R0603;10k;R2;13,7;25,4;270\nbottom;C0603;100n;C1;10,1;20,3;90\n';
+    const text =
+      'top;R0603;10k;R1;12,7;25,4;270\ntop;R0603;10k;R2;13,7;25,4;270\nbottom;C0603;100n;C1;10,1;20,3;90\n';
     expect(shown(readPlacements(text))).toEqual({
       parts: ['10k 2/0', '100n 0/1'],
       left: [],
@@ -137,7 +138,11 @@ describe('readPlacements() of layouts that programs write', () => {
       'X1                      CON4         con          (2450 300)            MR180',
     ].join('\n');
     const reading = readPlacements(text);
-    expect(shown(reading)).toEqual({ parts: ['100n 1/1'], left: ['X1 noPart'], problems: ['placementPartMissing 5'] });
+    expect(shown(reading)).toEqual({
+      parts: ['100n 1/1'],
+      left: ['X1 noPart'],
+      problems: ['placementPartMissing 5'],
+    });
     expect(reading.placements[1]).toMatchObject({ x: 34.29, y: 7.62, rotation: 90 });
   });
 
@@ -152,13 +157,18 @@ describe('readPlacements() of layouts that programs write', () => {
   });
 
   it('never prefers a device name out of a library to the value', () => {
-    const text = 'Name,Device,Value,Package,X,Y,Side\nR1,R-EU_R0603,10k,R0603,1,1,top\nR2,R-EU_R0603,4k7,R0603,2,1,top\n';
+    const text =
+      'Name,Device,Value,Package,X,Y,Side\nR1,R-EU_R0603,10k,R0603,1,1,top\nR2,R-EU_R0603,4k7,R0603,2,1,top\n';
     expect(shown(readPlacements(text)).parts).toEqual(['10k 1/0', '4k7 1/0']);
   });
 
   it('leaves out what is put through holes, and says so', () => {
-    const text = 'Designator,Value,Package,X,Y,Side,Type\nR1,10k,R0603,1,1,Top,SMT\nJ1,CONN,HDR4,2,1,Top,THT\nF1,x,f,3,1,Top,SMT\n';
-    expect(shown(readPlacements(text))).toMatchObject({ left: ['J1 throughHole'], problems: ['throughHole 3'] });
+    const text =
+      'Designator,Value,Package,X,Y,Side,Type\nR1,10k,R0603,1,1,Top,SMT\nJ1,CONN,HDR4,2,1,Top,THT\nF1,x,f,3,1,Top,SMT\n';
+    expect(shown(readPlacements(text))).toMatchObject({
+      left: ['J1 throughHole'],
+      problems: ['throughHole 3'],
+    });
   });
 
   it('reads a header of two rows', () => {
@@ -185,11 +195,15 @@ describe('readPlacements() of layouts that programs write', () => {
     const bare = [1, 2, 3, 4, 5].map((at) => `R${at},${at},1,T`).join('\n');
     const refused = readPlacements(`Part Number,X,Y,Side\n${bare}\n`);
     expect(refused.placements).toEqual([]);
-    expect(refused.problems).toMatchObject([{ code: 'columnByLook' }, { code: 'partsAreDesignators', severity: 'error', column: 'Part Number' }]);
+    expect(refused.problems).toMatchObject([
+      { code: 'columnByLook' },
+      { code: 'partsAreDesignators', severity: 'error', column: 'Part Number' },
+    ]);
   });
 
   it('finds columns whose headers are in no language that it knows', () => {
-    const text = '位号,数值,封装,X坐标,Y坐标,角度,层\nC1,100nF,C0603,10.5,20.5,90,T\nC2,10uF,C0805,11.5,20.5,90,B\nR1,10k,R0603,12.5,20.5,0,T\n';
+    const text =
+      '位号,数值,封装,X坐标,Y坐标,角度,层\nC1,100nF,C0603,10.5,20.5,90,T\nC2,10uF,C0805,11.5,20.5,90,B\nR1,10k,R0603,12.5,20.5,0,T\n';
     const reading = readPlacements(text);
     expect(shown(reading).parts).toEqual(['100nF 1/0', '10uF 0/1', '10k 1/0']);
     expect(new Set(reading.problems.map(({ code }) => code))).toEqual(new Set(['columnByLook']));
@@ -198,7 +212,8 @@ describe('readPlacements() of layouts that programs write', () => {
 
 describe('readPlacements(): what does not add up', () => {
   it('tells a value in two packages apart, and a value without one', () => {
-    const text = 'Ref,Value,Package,Side\nR1,10k,R0603,top\nR2,10k,R0805,top\nR3,10k,R0603,top\nR4,10k,,top\n';
+    const text =
+      'Ref,Value,Package,Side\nR1,10k,R0603,top\nR2,10k,R0805,top\nR3,10k,R0603,top\nR4,10k,,top\n';
     const reading = readPlacements(text);
     expect(shown(reading).parts).toEqual(['10k R0603 2/0', '10k R0805 1/0', '10k 1/0']);
     expect(reading.problems).toMatchObject([
@@ -211,14 +226,18 @@ describe('readPlacements(): what does not add up', () => {
     const text = 'Ref,Part,Package,Side\nR1,BW-1,R0603,top\nR2,BW-1,R0805,top\n';
     const reading = readPlacements(text);
     expect(shown(reading).parts).toEqual(['BW-1 2/0']);
-    expect(reading.problems).toMatchObject([{ row: 3, column: 'Package', code: 'partInPackages', facts: { first: 2 } }]);
+    expect(reading.problems).toMatchObject([
+      { row: 3, column: 'Package', code: 'partInPackages', facts: { first: 2 } },
+    ]);
   });
 
   it('counts a designator once that stands at two places, where the others stand once', () => {
     const text = 'Ref,Part,X,Y,Side\nR1,A,1,1,T\nR2,A,2,1,T\nR3,A,3,1,T\nR1,A,9,9,T\n';
     const reading = readPlacements(text);
     expect(shown(reading).parts).toEqual(['A 3/0']);
-    expect(reading.problems).toMatchObject([{ row: 5, column: 'Ref', code: 'designatorTwice', severity: 'error' }]);
+    expect(reading.problems).toMatchObject([
+      { row: 5, column: 'Ref', code: 'designatorTwice', severity: 'error' },
+    ]);
   });
 
   it('counts every board of a file that holds a panel, and tells what one of them lacks', () => {
