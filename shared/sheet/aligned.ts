@@ -17,6 +17,7 @@ export interface AlignedRows {
 // More say nothing new, and a file of another kind has only such rows.
 const mostUnreadableRows = 1000;
 const headerSearchRows = 100;
+const headerSearchCharacters = 100_000;
 // A row that reaches over its column hides a run of blanks; a few may.
 const mayCross = 0.04;
 
@@ -99,6 +100,19 @@ function dataLines(lines: readonly string[], from: number): readonly (readonly [
       ? []
       : [[index, line]],
   );
+}
+
+/** How many fields the best header of an aligned text names, without cutting its rows. */
+export function alignedHeaderScore<F extends string>(
+  text: string,
+  vocabulary: HeaderWords<F> | typeof placementHeaderWords = placementHeaderWords,
+): number {
+  const lines = text
+    .slice(0, headerSearchCharacters)
+    .split(/\r\n?|\n/)
+    .map(expandTabs);
+  const header = findHeader<string>(lines, vocabulary);
+  return header === null ? 0 : scoreHeaderRow<string>(header.words, vocabulary);
 }
 
 /** The rows of a text with a header in the words given (a placement file's where none are), or null where none is found. */

@@ -143,6 +143,7 @@ function isLeftOut(row: readonly SheetCell[], frame: Frame, reader: BillRowReade
   const names = reader.text('designators');
   if (first === '' || isCommentLine(first)) return true;
   if (names === '' && row.some((cell) => isTotalText(cellText(cell)))) return true;
+  if (names !== frame.header('designators')) return false;
   const { columns } = frame.guess;
   const repeated = columns.filter(
     ({ index, header }) => header !== '' && cellText(row[index]) === header,
@@ -207,8 +208,8 @@ function readLines(rows: SheetRows, frame: Frame, sink: ProblemSink) {
     }
     if (
       filled > 2 &&
-      scoreHeaderRow(row, billHeaderWords) >= clearlyAnotherHeader &&
-      reader.text('designators') !== ''
+      /^\D+$/.test(reader.text('designators')) &&
+      scoreHeaderRow(row, billHeaderWords) >= clearlyAnotherHeader
     ) {
       sink.add('secondTable', { row: at + 1 }, { headers: sayHeaders(row.map(cellText)) });
       break;

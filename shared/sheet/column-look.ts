@@ -27,6 +27,8 @@ export interface ColumnLook {
 }
 
 const lookRows = 300;
+// Nearly every number of a list is written like this: a look costs less than a reading.
+const plainNumber = /^[+-]?\d+(?:\.\d+)?$/;
 const packageLook =
   /(?:^|[^0-9])(?:01005|0201|0402|0603|0805|1206|1210|1808|1812|2010|2220|2512|[0-9]{4}metric)(?:[^0-9]|$)|\b(?:SOT|SOD|SOIC|SOP|SO-?\d|TSSOP|SSOP|MSOP|QFN|QFP|[LT]QFP|DFN|BGA|DIP|SIP|TO-?\d|SMA|SMB|SMC|MELF|PLCC|LCC|SON|CSP|CONN|HDR)/i;
 const mountWords =
@@ -35,6 +37,7 @@ const sideWords = /[a-z]/i;
 
 /** A number with a unit of length or an angle's sign behind it; null where the text is none. */
 export function parseMeasure(text: string): number | null {
+  if (plainNumber.test(text)) return Number(text);
   const plain = text.replace(/\s*(?:mm|mils?|thou|inch(?:es)?|in|um|µm|"|°|deg(?:rees?)?)\.?$/i, '').trim();
   if (/^[+-]?\d+(?:\.\d+)?e[+-]?\d+$/i.test(plain)) return Number(plain);
   return parseNumber(plain, 'length');

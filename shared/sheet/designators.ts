@@ -7,9 +7,12 @@ import { isBlankMark } from './cells.ts';
 
 const mostInRange = 10_000;
 const longestDesignator = 24;
+// Nearly every designator is written like this: a look costs less than a replacement.
+const plainDesignator = /^[A-Z\d]+$/;
 
 /** One form for the same designator: capitals, no blanks. */
 export function designatorKey(designator: string): string {
+  if (plainDesignator.test(designator)) return designator;
   return designator.replace(/\s+/g, '').toUpperCase();
 }
 
@@ -106,11 +109,17 @@ const oddWords: readonly (readonly [OddThing, RegExp])[] = [
   ['mark', /^logo\b|\blogo$|^oshw/i],
 ];
 
+// What all those words have a piece of: most values and packages have none.
+const mayBeOdd = /fid|pass|marca|mire|test|mess|punto|tp|mount|loch|taladro|trou|tooling|logo|oshw/i;
+
 /**
  * What stands on the board without being placed: by the words of value, part or package first, then by the designator's letters; null for
  * a thing that is placed.
  */
 export function oddThing(designator: string, texts: readonly string[] = []): OddThing | null {
-  for (const [thing, words] of oddWords) if (texts.some((text) => words.test(text))) return thing;
+  for (const text of texts) {
+    if (!mayBeOdd.test(text)) continue;
+    for (const [thing, words] of oddWords) if (words.test(text)) return thing;
+  }
   return oddNames.find(([, name]) => name.test(designator.trim()))?.[0] ?? null;
 }

@@ -113,7 +113,17 @@ interface Matcher<F extends string> {
   readonly whole: ReadonlyMap<string, readonly F[]>;
   /** Phrases of several words and single words that stand in a longer header, by their first word. */
   readonly partialByWord: ReadonlyMap<string, readonly Phrase<F>[]>;
+  /** Answers given before: the same rows are looked at under several separators and layouts. */
+  readonly remembered: Map<string, HeaderMatch<F>>;
 }
+
+/** Fields that a header may stand for, and how strong the match is. */
+interface HeaderMatch<F extends string> {
+  readonly fields: readonly F[];
+  readonly strength: number;
+}
+
+const mostRemembered = 4000;
 
 interface Phrase<F extends string> {
   readonly words: readonly string[];
@@ -138,20 +148,26 @@ function matcherFor<F extends string>(words: HeaderWords<F>): Matcher<F> {
       if (phrase.length >= 3) partialByWord.set(first, [...phrases, { words: [first, ...rest], field }]);
     }
   }
-  const matcher: Matcher<F> = { whole, partialByWord };
+  const matcher: Matcher<F> = { whole, partialByWord, remembered: new Map() };
   matchers.set(words, matcher);
   return matcher;
 }
 
 /** Fields that a header may stand for, with the strength of the match (100 = the whole phrase); empty for none. */
-export function matchHeader<F extends string>(
-  header: string,
-  words: HeaderWords<F>,
-): { readonly fields: readonly F[]; readonly strength: number } {
+export function matchHeader<F extends string>(header: string, words: HeaderWords<F>): HeaderMatch<F> {
+  const matcher = matcherFor(words);
+  const known = matcher.remembered.get(header);
+  if (known !== undefined) return known;
+  if (matcher.remembered.size >= mostRemembered) matcher.remembered.clear();
+  const match = findMatch(header, matcher);
+  matcher.remembered.set(header, match);
+  return match;
+}
+
+function findMatch<F extends string>(header: string, matcher: Matcher<F>): HeaderMatch<F> {
   const reduced = reduceHeader(header);
   const none = { fields: [], strength: 0 };
   if (reduced === '') return none;
-  const matcher = matcherFor(words);
   const key = reduced.replaceAll(' ', '');
   const bare = reduced.replace(/ ?\d+$/, '').replaceAll(' ', '');
   for (const candidate of [key, bare]) {

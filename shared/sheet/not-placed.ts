@@ -6,11 +6,14 @@ import { parseFlag } from './cells.ts';
 
 const wholeMark =
   /^(?:dnp|dnf|dni|dns|dnm|n[./ ]?\s?f\.?|n[./]?\s?m\.?|nc|n\.?\s?p\.?|no[ -]?(?:pop|load|fit|mount|stuff|place|populate)|(?:do not|don'?t) (?:place|fit|populate|mount|install|stuff|assemble|solder|load)|not (?:fitted|placed|mounted|populated|installed|assembled|stuffed|used|loaded)|unpopulated|unfitted|unmounted|unplaced|omit(?:ted)?|excluded?|n\.?\s?b\.?|nicht (?:best[uü]ck(?:t|en)|best[uü]ecken|best[uü]eckt|montier(?:t|en))|unbest[uü]e?ckt|no (?:montar|montado|colocar|colocado|poblar)|sin montar|non mont[eé]e?|ne pas (?:monter|poser)|non pos[eé]e?)$/i;
+// What all marks have a piece of: most cells have none.
+const mayBeMark = /n|omit|exclu/i;
 const markBeside =
   /(?:^|[\s([{,;:/_*-])(?:dnp|dnf|dni|dns|no[ -]?(?:pop|stuff|load|fit)|do not (?:place|fit|populate|mount|install|stuff|assemble)|not (?:fitted|placed|mounted|populated|installed)|nicht best[uü]e?ck(?:t|en)|no (?:montar|montado)|non mont[eé]e?|ne pas monter)(?:$|[\s)\]},;:/_*!.-])/i;
 
 /** Whether a text is a mark that the part is not fitted (DNP and the like). */
 export function isNotFittedMark(text: string): boolean {
+  if (text === '' || !mayBeMark.test(text)) return false;
   return wholeMark.test(text.trim());
 }
 
@@ -19,6 +22,7 @@ export function isNotFittedMark(text: string): boolean {
  * front needs a blank behind it.
  */
 export function carriesNotFittedMark(text: string): boolean {
+  if (text === '' || !mayBeMark.test(text)) return false;
   const plain = text.trim();
   if (isNotFittedMark(plain)) return true;
   return markBeside.test(plain) && !/^[a-z]{3,5}[-_/]\S+$/i.test(plain);

@@ -133,7 +133,7 @@ export function readPlacementRow(
     sink.add('placementPartMissing', { row: reader.row, column }, { designator });
     return { placement, reason: 'noPart' };
   }
-  sideOf(reader, sink);
+  if (reader.header('side') !== null && parseSide(reader.text('side')) === null) sideOf(reader, sink);
   const odd = needsPart ? oddThing(placement.designator) : null;
   if (odd !== null && odd !== 'fiducial')
     sink.add(

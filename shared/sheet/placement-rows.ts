@@ -2,7 +2,7 @@
 // Method: both ways are tried, and the one whose header names more fields is taken; without a header the one that gives more rows of the same
 // length with a designator in one column.
 
-import { alignedRows, alignedWithoutHeader } from './aligned.ts';
+import { alignedHeaderScore, alignedRows, alignedWithoutHeader } from './aligned.ts';
 import { lookAtColumns } from './column-look.ts';
 import { fewestFieldsKnown, uncommentHeader } from './comment.ts';
 import { placementHeaderWords } from './fields.ts';
@@ -17,10 +17,10 @@ export function placementRows(text: string): { rows: SheetRows; problems: readon
   const separated = textToRows(text);
   const plain = uncommentHeader(separated.rows, placementHeaderWords);
   const separatedScore = placementHeaderScore(separated.rows);
-  const aligned = alignedRows(text);
-  const alignedScore = aligned === null ? 0 : placementHeaderScore(aligned.rows);
+  const alignedScore = alignedHeaderScore(text);
   if (Math.max(separatedScore, alignedScore) >= fewestFieldsKnown) {
-    if (aligned !== null && alignedScore > separatedScore)
+    const aligned = alignedScore > separatedScore ? alignedRows(text) : null;
+    if (aligned !== null && placementHeaderScore(aligned.rows) > separatedScore)
       return { rows: joinHeaderRows(aligned.rows, placementHeaderWords), problems: aligned.problems };
     return { rows: joinHeaderRows(plain, placementHeaderWords), problems: separated.problems };
   }

@@ -189,10 +189,14 @@ interface Frame {
   readonly blankIsNo: boolean;
 }
 
+const plainEntry = /^[A-Za-z]{1,4}\d{1,4}$/;
+
 /** Whether a row is an entry: not a comment, a total, the header again, a row of units, or blank where an entry has its names. */
 function isEntry(row: readonly SheetCell[], frame: Frame, text: (field: PlacementField) => string): boolean {
-  const first = firstText(row);
   const designator = text('designator');
+  // Nearly every row of a list is one of these: a look costs less than all the questions.
+  if (plainEntry.test(designator)) return true;
+  const first = firstText(row);
   if (first === '' || (isCommentLine(first) && !looksLikeDesignator(designator))) return false;
   if (isTotalText(first) && !looksLikeDesignator(designator)) return false;
   const { columns } = frame.guess;
