@@ -8,6 +8,7 @@ import { joinStays, packJob } from './build.ts';
 import { canProve, fewestChanges, proveAssignment } from './exact.ts';
 import { type AssignFault, type AssignModel, type AssignQuestion, modelOf } from './problem.ts';
 import { searchAssignment } from './search.ts';
+import { keepSoonest } from './soonest.ts';
 import { changesOf, type Stay } from './stays.ts';
 
 /** A place for each part of one job. */
@@ -88,8 +89,9 @@ export function assignSlots(question: AssignQuestion): Result<Assignment, Assign
   const model = made.value;
   const failure = noRoom(question, model);
   if (failure !== null) return fail(failure);
-  const lowest = fewestChanges(model);
-  let stays = searchAssignment(model, lowest) ?? [];
+  const soonest = keepSoonest(model);
+  const lowest = Math.max(fewestChanges(model), soonest.isBound ? soonest.changes : 0);
+  let stays = searchAssignment(model, soonest.claims, lowest) ?? [];
   let isProven = changesOf(stays) === lowest;
   if (!isProven && canProve(model)) {
     const exact = proveAssignment(model, changesOf(stays));

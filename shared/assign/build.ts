@@ -12,7 +12,6 @@ import {
   isFree,
   removeStay,
   type Stay,
-  usesOf,
 } from './stays.ts';
 
 /** A whole assignment, and the feeders that did not get one stay for all their uses, in the order in which that was seen. */
@@ -109,10 +108,10 @@ function repack(chart: Chart, feeders: readonly number[], job: number, queue: Cl
   return true;
 }
 
-/** Builds an assignment; `order`: feeders, the most preferred first. Null where a job does not fit the line. */
-export function build(model: AssignModel, order: readonly number[]): Built | null {
+/** Builds an assignment; `claims`: all uses of all feeders, the most preferred first. Null where a job does not fit the line. */
+export function build(model: AssignModel, claims: readonly Claim[]): Built | null {
   const chart = emptyChart(model);
-  const queue: Claim[] = order.map((feeder) => ({ feeder, uses: usesOf(model.feeders[feeder]!) }));
+  const queue: Claim[] = [...claims];
   const needs = Array.from({ length: model.jobs + 1 }, (_, job) =>
     model.feeders.flatMap(({ uses }, feeder) => (uses.includes(job) ? [feeder] : [])),
   );

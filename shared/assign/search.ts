@@ -6,10 +6,10 @@
 import { chanceBelow, seededChance } from '../kit/chance.ts';
 import { type Built, build } from './build.ts';
 import type { AssignModel } from './problem.ts';
-import { changesOf, type Stay, usesOf } from './stays.ts';
+import { type Claim, changesOf, type Stay, usesOf } from './stays.ts';
 
 /** Cells looked at in a second or so on a tablet. */
-export const WORK_OF_SEARCH = 60_000_000;
+export const WORK_OF_SEARCH = 240_000_000;
 const mostRounds = 400;
 const mostWithoutGain = 120;
 
@@ -32,24 +32,52 @@ function firstOrders(model: AssignModel): readonly (readonly number[])[] {
   ];
 }
 
-/** The best assignment found; null where a job does not fit the line. Stops at `enough` changes, which a bound says are the fewest. */
-export function searchAssignment(model: AssignModel, enough: number, seed = 1): readonly Stay[] | null {
+/** One way of cutting uses, with the order of feeders that it has come to. */
+interface Way {
+  readonly pieces: readonly Claim[];
+  order: readonly number[];
+  best: number;
+}
+
+/** The pieces in the order of their feeders. */
+function claimsOf(way: Way): readonly Claim[] {
+  const place = new Map(way.order.map((feeder, at) => [feeder, at]));
+  return [...way.pieces].sort(
+    (a, b) => (place.get(a.feeder) ?? 0) - (place.get(b.feeder) ?? 0) || (a.uses[0] ?? 0) - (b.uses[0] ?? 0),
+  );
+}
+
+/**
+ * The best assignment found; null where a job does not fit the line. Two ways are followed by turns: all uses of a feeder in one piece, and the pieces
+ * that keeping what is needed soonest leaves. Stops at `enough` changes, which a bound says are the fewest.
+ */
+export function searchAssignment(
+  model: AssignModel,
+  soonest: readonly Claim[],
+  enough: number,
+  seed = 1,
+): readonly Stay[] | null {
   const chance = seededChance(seed);
+  const whole = model.feeders.map((feeder, at) => ({ feeder: at, uses: usesOf(feeder) }));
+  const orders = firstOrders(model);
+  const ways: readonly Way[] = [whole, soonest].map((pieces) => ({
+    pieces,
+    order: orders[0] ?? [],
+    best: Number.POSITIVE_INFINITY,
+  }));
   let best: Built | null = null;
   let bestChanges = Number.POSITIVE_INFINITY;
   const uses = model.feeders.reduce((sum, feeder) => sum + spanOf(usesOf(feeder)), 0);
-  const rounds = Math.max(
-    4,
-    Math.min(mostRounds, Math.floor(WORK_OF_SEARCH / Math.max(1, uses * model.length * 4))),
-  );
-  const orders = firstOrders(model);
-  let order: readonly number[] = orders[0] ?? [];
+  const work = Math.max(1, uses * model.length * 4);
+  const rounds = Math.max(6, Math.min(mostRounds, Math.floor(WORK_OF_SEARCH / work)));
   let idle = 0;
   for (let round = 0; round < rounds && idle < mostWithoutGain; round++) {
-    order = orders[round] ?? order;
-    const built = build(model, order);
+    const way = wayOf(ways, round);
+    way.order = round < 2 * orders.length ? (orders[round >> 1] ?? way.order) : way.order;
+    const built = build(model, claimsOf(way));
     if (built === null) return best?.stays ?? null;
     const changes = changesOf(built.stays);
+    way.best = Math.min(way.best, changes);
     idle++;
     if (changes < bestChanges) {
       best = built;
@@ -57,9 +85,17 @@ export function searchAssignment(model: AssignModel, enough: number, seed = 1): 
       idle = 0;
     }
     if (bestChanges <= enough) break;
-    order = promote(order, built.split, chance);
+    way.order = promote(way.order, built.split, chance);
   }
   return best?.stays ?? null;
+}
+
+/** By turns at first, then three times of four the better way. */
+function wayOf(ways: readonly Way[], round: number): Way {
+  const [first, second] = ways as readonly [Way, Way]; // there are two
+  if (round < 8 || first.best === second.best) return round % 2 === 0 ? first : second;
+  const [better, other] = first.best < second.best ? [first, second] : [second, first];
+  return round % 4 === 3 ? other : better;
 }
 
 /** The order with the split feeders further in front, each by a share of its way that chance gives. */
