@@ -284,3 +284,8 @@ function partsOf(
 export function namedPlacements(placements: PlacementReading, joined: JoinedBill): PlacementReading {
   return { ...placements, placements: joined.placements, parts: totalsOf(joined.placements) };
 }
+
+/** Makers' numbers by part, in capitals, as the bill approves them; none without a bill. */
+export function makersOf(joined: JoinedBill | null): ReadonlyMap<string, readonly string[]> {
+  return new Map((joined?.parts ?? []).map(({ part, supplierParts }) => [part.toUpperCase(), supplierParts]));
+}

@@ -9,7 +9,7 @@ import { diffSheets } from '../../../shared/sheet/diff.ts';
 import { readExchange } from '../../../shared/sheet/exchange.ts';
 import { manyColumnFields, placementFields, sheetFields } from '../../../shared/sheet/fields.ts';
 import type { ColumnMap } from '../../../shared/sheet/headers.ts';
-import { type JoinedBill, joinBill, namedPlacements } from '../../../shared/sheet/join.ts';
+import { type JoinedBill, joinBill, makersOf, namedPlacements } from '../../../shared/sheet/join.ts';
 import { type PlacementReading, readPlacements } from '../../../shared/sheet/placements.ts';
 import { hasSheetErrors, type SheetProblem } from '../../../shared/sheet/problems.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../../../shared/sheet/read.ts';
@@ -184,11 +184,6 @@ function parseOptions(values: { readonly side?: string; readonly boards?: string
 function definedOnly<T extends object>(map: T | undefined) {
   const entries = Object.entries(map ?? {}).filter(([, value]) => value !== undefined);
   return Object.fromEntries(entries);
-}
-
-/** Makers' numbers by part, in capitals, as the bill approves them. */
-function makersOf(joined: JoinedBill | null): ReadonlyMap<string, readonly string[]> {
-  return new Map((joined?.parts ?? []).map(({ part, supplierParts }) => [part.toUpperCase(), supplierParts]));
 }
 
 function checkInputs(values: Readonly<Record<string, string | undefined>>, file: string | undefined): void {

@@ -55,6 +55,15 @@ export const words: Sentences<typeof english> = {
   placementsHelp: 'Un archivo de colocación (centroides) completa o comprueba cuántas piezas lleva un panel.',
   otherPlacements: 'Otro archivo de colocación',
   removePlacements: 'Quitarlo',
+  addBill: 'Añadir una lista de materiales',
+  billHelp:
+    'Una lista de materiales dice qué componente va en cada sitio y qué referencias de proveedor están aprobadas.',
+  otherBill: 'Otra lista de materiales',
+  removeBill: 'Quitar la lista',
+  joined: (parts, notPlaced) =>
+    `${plural(parts, '1 componente unido', `${parts} componentes unidos`)} por designador, ${notPlaced} designadores sin colocar`,
+  perSide: (top, bottom) => `superior ${top}, inferior ${bottom}`,
+  notPlaced: 'Sin colocar:',
   placed: (placements, parts) =>
     `${plural(placements, '1 colocación', `${placements} colocaciones`)} de ${plural(parts, '1 componente', `${parts} componentes`)}`,
   slots: (count, shown) => plural(count, '1 posición', `${shown} posiciones`),
@@ -83,6 +92,11 @@ export const words: Sentences<typeof english> = {
     empty: 'El archivo está vacío. Exporte la hoja otra vez.',
     blank: 'Solo hay líneas en blanco. Exporte la hoja otra vez con sus filas.',
     'not-text': 'No es un archivo CSV ni XLSX. Guarde la hoja como uno de ellos.',
+    archive: 'Es un archivo comprimido. Descomprímalo y elija el archivo que hay dentro.',
+    'other-file': 'Es un documento o una imagen, no una lista. Exporte la lista como CSV o XLSX.',
+    'other-xml':
+      'Es un archivo XML que aquí no se puede leer: solo IPC-2581 como archivo de colocación o lista de materiales.',
+    'no-bill': 'Este archivo IPC-2581 no tiene lista de materiales. Expórtelo con ella o elija otro archivo.',
     'old-workbook': 'Es un formato de libro antiguo. Guárdelo como XLSX o CSV.',
     'broken-workbook': 'El libro está dañado y no se puede abrir. Guárdelo otra vez como XLSX o CSV.',
     'too-large': 'El archivo pasa de 64 MB. Exporte solo el montaje, sin imágenes ni otras hojas.',
@@ -114,6 +128,7 @@ export const words: Sentences<typeof english> = {
   more: (count) => plural(count, '1 más como este', `${count} más como este`),
   fewer: 'Ver menos',
   inPlacements: 'archivo de colocación',
+  inBill: 'lista de materiales',
   errorsBlock: 'Corrija los errores en la hoja y elíjala otra vez; los avisos no impiden nada.',
   whatTitle: 'Qué es',
   product: 'Producto',

@@ -78,7 +78,9 @@ function Group({ group }: { readonly group: ProblemGroup }) {
               </span>
             )}
             {problem.column !== null && <span translate={false}>{problem.column}</span>}
-            {problem.role === 'placements' && <span>{words.inPlacements}</span>}
+            {problem.role !== 'sheet' && (
+              <span>{problem.role === 'bill' ? words.inBill : words.inPlacements}</span>
+            )}
           </span>
           <span class="sentence">{sentences.say(problem)}</span>
         </div>
