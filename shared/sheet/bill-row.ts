@@ -3,7 +3,7 @@
 import type { Side } from '../floor/vocabulary.ts';
 import type { BillField } from './bill-fields.ts';
 import { isBlankMark, parseList, parseNumber, parseSide } from './cells.ts';
-import { parseDesignators } from './designators.ts';
+import { listDesignators } from './designators.ts';
 import { carriesNotFittedMark, isNotFittedMark, parseFitted, parseNotFitted } from './not-placed.ts';
 
 /** What a part of a bill is called by: the site's number, a maker's number, an order number, or only its value. */
@@ -91,7 +91,7 @@ export function readBillRow(reader: BillRowReader): BillLine {
   const quantity = quantityOf(reader.text('quantity'));
   return {
     row: reader.row,
-    designators: isNotFittedMark(found) ? [] : parseDesignators(found),
+    designators: isNotFittedMark(found) ? [] : listDesignators(found),
     part,
     namedBy,
     supplierParts: makers.length > 0 ? makers : orders,

@@ -120,7 +120,7 @@ export function parseSheetMsl(text: string): LabelMsl | null {
 }
 
 const topWords =
-  /^(?:t|top|top[ _-]?(?:layer|side|copper|face|cu)|layer[ _-]?top|f\.?cu|front(?: ?side)?|upper(?: ?side)?|component(?: ?side)?|comp|cs|primary(?: ?side)?|ts|oben|oberseite|bestückseite|bs|vorderseite|superior|arriba|cara superior|dessus|face supérieure|supérieure?|1)$/i;
+  /^(?:t|top|top[ _-]?(?:layer|side|copper|face|cu)|layer[ _-]?top|f|f\.?cu|front(?: ?side)?|upper(?: ?side)?|component(?: ?side)?|comp|cs|primary(?: ?side)?|ts|oben|oberseite|bestückseite|bs|vorderseite|superior|arriba|cara superior|dessus|face supérieure|supérieure?|1)$/i;
 const bottomWords =
   /^(?:b|bot|bottom|bot(?:tom)?[ _-]?(?:layer|side|copper|face|cu)|layer[ _-]?bot(?:tom)?|b\.?cu|back(?: ?side)?|lower(?: ?side)?|solder(?: ?side)?|ss|secondary(?: ?side)?|16|unten|unterseite|lötseite|ls|rückseite|inferior|abajo|cara inferior|dessous|face inférieure|inférieure?|2)$/i;
 

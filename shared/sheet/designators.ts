@@ -47,6 +47,11 @@ function tidyList(text: string): string {
 
 /** Splits reference designators and opens ranges: "R1, R3-R5 R9" -> R1 R3 R4 R5 R9. Each once, in order. */
 export function parseDesignators(text: string): readonly string[] {
+  return [...new Set(listDesignators(text))];
+}
+
+/** As `parseDesignators()`, with what the text names twice. */
+export function listDesignators(text: string): readonly string[] {
   const found: string[] = [];
   if (isBlankMark(text.trim())) return found;
   let letters = '';
@@ -57,7 +62,7 @@ export function parseDesignators(text: string): readonly string[] {
     letters = /^([A-Za-z_]+)\d/.exec(whole)?.[1] ?? letters;
     found.push(...(openRange(whole) ?? [whole]));
   }
-  return [...new Set(found)];
+  return found;
 }
 
 /** Whether a text has the look of one designator: letters, a number, perhaps a unit behind it ("R1", "IC12A", "R5_2"). */

@@ -137,6 +137,7 @@ const topName = /(?:^|[^a-z])(?:top|front|f_?cu|oben|oberseite|superior|arriba|d
 /** The side of rows that name none: as a line above the header says, or the file's name; else top, with a warning. */
 function sideOfFile(
   guess: PlacementGuess,
+  rows: SheetRows,
   lines: readonly string[],
   options: PlacementOptions,
   sink: ProblemSink,
@@ -153,6 +154,7 @@ function sideOfFile(
   const rotation = guess.columns.find(({ field }) => field === 'rotation');
   const angles = rotation === undefined ? [] : (guess.looks[rotation.index]?.entries ?? []);
   if (angles.length > 0 && angles.every((text) => /^m?r\d/i.test(text))) return 'top';
+  if (rows.slice(guess.headerRow).some((row) => sectionSide(row) !== null)) return 'top';
   const place = { row: guess.isHeaderless ? null : guess.headerRow };
   const name = (options.fileName ?? '').replace(/^.*[/\\]/, '');
   const [isBottom, isTop] = [bottomName.test(name), topName.test(name)];
@@ -211,23 +213,37 @@ function isEntry(row: readonly SheetCell[], frame: Frame, text: (field: Placemen
   return isPlaced || looksLikeDesignator(designator);
 }
 
+/** The side that a heading between the rows names ("BOTTOM SIDE", "Side: top"); null for any other row. */
+function sectionSide(row: readonly SheetCell[]): Side | null {
+  const filled = row.map(cellText).filter((text) => text !== '');
+  const [only = ''] = filled;
+  const bare = only
+    .replace(/^\W*(?:(?:board |panel |pcb )?(?:side|layer|seite|lado|cara|face)\s*[:=]\s*)?/i, '')
+    .replace(/\W+$/, '');
+  return filled.length === 1 && bare.length > 1 ? parseSide(bare) : null;
+}
+
 function readRows(rows: SheetRows, frame: Frame, options: PlacementOptions, sink: ProblemSink) {
   const placements: Placement[] = [];
   const leftOut: LeftOut[] = [];
   const { guess, indexByField } = frame;
+  let { side } = frame;
   const header = (field: PlacementField) => guess.columns[indexByField.get(field) ?? -1]?.header ?? null;
   for (let index = guess.headerRow; index < rows.length; index++) {
     const row = rows[index] ?? [];
     if (row.length === 0) continue;
     const text = (field: PlacementField) => cellText(row[indexByField.get(field) ?? -1]);
-    if (!isEntry(row, frame, text)) continue;
+    if (!isEntry(row, frame, text)) {
+      side = sectionSide(row) ?? side;
+      continue;
+    }
     checkRowLength(row, index + 1, guess, sink);
     const reader: PlacementRowReader = {
       row: index + 1,
       text,
       header,
       blankIsNo: frame.blankIsNo,
-      side: frame.side,
+      side,
       unitMm: frame.unitMm,
     };
     const { placement, reason } = readPlacementRow(reader, sink, options.hasBill !== true);
@@ -283,7 +299,7 @@ export function readPlacements(input: string | SheetRows, options: PlacementOpti
   const frame: Frame = {
     guess,
     indexByField,
-    side: sideOfFile(guess, lines, options, sink),
+    side: sideOfFile(guess, source.rows, lines, options, sink),
     unitMm: unitOfFile(guess, lines),
     blankIsNo: fitted !== undefined && blankMeansNo(columnOf(source.rows, guess, fitted)),
   };

@@ -195,6 +195,13 @@ describe('readBill() and joinBill()', () => {
     expect(other).toMatchObject({ parts: ['A 2/0 R1 R2'], problems: ['bom billDesignatorDiffers 3'] });
   });
 
+  it('tells a designator that one row names twice', () => {
+    expect(join('Part,Ref\nA,"R1,R2,R1"\n', 'R1 R2')).toMatchObject({
+      parts: ['A 2/0 R1 R2'],
+      problems: ['bom billDesignatorTwice 2'],
+    });
+  });
+
   it('lets the fitted row speak where a designator is in two rows and one is not fitted', () => {
     const answer = join('Part,Ref,DNP\nA,R1,x\nB,R1,\n', 'R1');
     expect(answer).toMatchObject({ parts: ['B 1/0 R1'], notPlaced: '', problems: [] });

@@ -171,6 +171,11 @@ describe('readPlacements() of layouts that programs write', () => {
     });
   });
 
+  it('takes the side from headings between the rows', () => {
+    const text = 'Ref,Part,X,Y\nTop side,,,\nR1,A,1,1\nBOTTOM SIDE,,,\nR2,A,2,1\n';
+    expect(shown(readPlacements(text))).toEqual({ parts: ['A 1/1'], left: [], problems: [] });
+  });
+
   it('reads a header of two rows', () => {
     const text = ',,Location,,Mounting\nRef,Value,X,Y,Side\nC1,100nF,1,2,Top\nC2,100nF,2,2,Bottom\n';
     expect(shown(readPlacements(text))).toEqual({ parts: ['100nF 1/1'], left: [], problems: [] });
