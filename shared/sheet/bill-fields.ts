@@ -30,7 +30,13 @@ export const billFields = [
 export type BillField = (typeof billFields)[number];
 
 /** Fields of a bill that may be spread over several columns. */
-export const manyBillFields: readonly BillField[] = ['supplierParts', 'orderNumbers', 'variants', 'maker'];
+export const manyBillFields: readonly BillField[] = [
+  'designators',
+  'supplierParts',
+  'orderNumbers',
+  'variants',
+  'maker',
+];
 
 /** Header words of bills of materials: English, Spanish, German, French. */
 export const billHeaderWords: HeaderWords<BillField> = {

@@ -48,12 +48,23 @@ function isNotFitted(reader: BillRowReader): boolean {
   const fitted = reader.text('fitted');
   if (parseFitted(fitted) === false || (fitted === '' && reader.blankIsNo)) return true;
   if (parseNotFitted(reader.text('notFitted')) === true) return true;
-  const marks = (['part', 'quantity', 'mount', 'item'] as const).map(reader.text);
-  if (marks.concat(reader.texts('supplierParts'), reader.texts('variants')).some(isNotFittedMark))
-    return true;
-  return (['value', 'note', 'description', 'part'] as const).some((field) =>
-    carriesNotFittedMark(reader.text(field)),
+  const marks = (['part', 'quantity', 'mount', 'item', 'value', 'note', 'description'] as const).map(
+    reader.text,
   );
+  return marks.concat(reader.texts('supplierParts')).some(isNotFittedMark);
+}
+
+/**
+ * The text of a row that carries a mark of what is not fitted beside other words ("10k DNP", "R3: do not fit"); null where none does.
+ */
+export function carriedMark(
+  reader: BillRowReader,
+): { readonly field: BillField; readonly text: string } | null {
+  for (const field of ['value', 'part', 'note', 'description'] as const) {
+    const text = reader.text(field);
+    if (carriesNotFittedMark(text)) return { field, text };
+  }
+  return null;
 }
 
 /** A quantity with a unit of pieces behind it ("12", "4,0", "3 pcs"); null where the cell is no number. */
@@ -87,11 +98,13 @@ export function readBillRow(reader: BillRowReader): BillLine {
     ['value', filled(reader.text('device')) || filled(reader.text('description'))],
   ];
   const [namedBy, part] = names.find(([, name]) => name !== '') ?? ['value', ''];
-  const found = reader.text('designators');
+  const found = reader.texts('designators').filter((text) => !isNotFittedMark(text));
+  const [first = [], ...more] = found.map(listDesignators);
+  const others = new Set(more.flat().filter((name) => !first.includes(name)));
   const quantity = quantityOf(reader.text('quantity'));
   return {
     row: reader.row,
-    designators: isNotFittedMark(found) ? [] : listDesignators(found),
+    designators: [...first, ...others],
     part,
     namedBy,
     supplierParts: makers.length > 0 ? makers : orders,

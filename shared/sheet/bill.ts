@@ -3,13 +3,14 @@
 // designators or more makers goes on with the row above, as merged cells and wrapped lists do. Every row is a line, a part of one, left out for a
 // reason, or a problem.
 
-import { type BillField, billFieldNames, billHeaderWords } from './bill-fields.ts';
+import { checkLines, checkQuantities, splitByMark } from './bill-checks.ts';
+import { type BillField, billFieldNames, billHeaderWords, manyBillFields } from './bill-fields.ts';
 import { type BillLine, type BillRowReader, readBillRow } from './bill-row.ts';
+import { isBlankMark } from './cells.ts';
 import { lookAt } from './column-look.ts';
 import { sayHeaders } from './columns.ts';
 import { guessByLook, type LookedGuess } from './columns-by-look.ts';
 import { firstText, isCommentLine, isTotalText, uncommentHeader } from './comment.ts';
-import { designatorKey } from './designators.ts';
 import { joinHeaderRows } from './header-pair.ts';
 import {
   type ColumnMap,
@@ -19,7 +20,7 @@ import {
   type SheetRows,
   scoreHeaderRow,
 } from './headers.ts';
-import { blankMeansNo, carriesNotFittedMark } from './not-placed.ts';
+import { blankMeansNo, carriesNotFittedMark, parseFitted, parseNotFitted } from './not-placed.ts';
 import { type ProblemSink, problemSink, type SheetProblem } from './problems.ts';
 import { looksLikeVariant, readVariants, type VariantColumn, type Variants } from './variants.ts';
 
@@ -233,7 +234,7 @@ function readLines(rows: SheetRows, frame: Frame, sink: ProblemSink) {
         );
       continue;
     }
-    lines.push(line);
+    lines.push(...splitByMark(line, reader, frame, sink));
   }
   return { lines, ignored };
 }
@@ -280,6 +281,15 @@ function lineOf(row: readonly SheetCell[], reader: BillRowReader, frame: Frame, 
       { row: reader.row, column: frame.header('quantity') },
       { found: quantity },
     );
+  const flags = [
+    { field: 'fitted', parse: parseFitted, taken: 'yes' },
+    { field: 'notFitted', parse: parseNotFitted, taken: 'no' },
+  ] as const;
+  for (const { field, parse, taken } of flags) {
+    const found = reader.text(field);
+    if (found !== '' && !isBlankMark(found) && parse(found) === null && line.designators.length > 0)
+      sink.add('flagUnreadable', { row: reader.row, column: frame.header(field) }, { found, taken });
+  }
   const built = frame.variants?.isFitted((index) => cellAt(row, index)) ?? true;
   if (built === 'open' && line.designators.length > 0 && line.isFitted) {
     const wanted = frame.variants?.names.join(', ') ?? '';
@@ -288,91 +298,17 @@ function lineOf(row: readonly SheetCell[], reader: BillRowReader, frame: Frame, 
   return built === false ? { ...line, isFitted: false } : line;
 }
 
-/** Checks of lines by themselves and against one another; a designator named twice stays with its first line. */
-function checkLines(lines: readonly BillLine[], frame: Frame, sink: ProblemSink): readonly BillLine[] {
-  const column = frame.header('designators');
-  const lineByKey = new Map<string, BillLine>();
-  const valueByPart = new Map<string, BillLine>();
-  return lines.map((line) => {
-    const place = { row: line.row, column };
-    if (line.part === '' && line.isFitted)
-      sink.add(
-        'billPartMissing',
-        { row: line.row, column: frame.header('part') },
-        { designator: line.designators.join(', ') },
-      );
-    else if (line.namedBy !== 'part' && frame.indexesByField.has('part') && line.isFitted)
-      sink.add('billPartByOther', { row: line.row, column: frame.header('part') }, { part: line.part });
-    const own: string[] = [];
-    for (const designator of line.designators) {
-      const key = designatorKey(designator);
-      const first = lineByKey.get(key);
-      if (first === undefined) {
-        lineByKey.set(key, line);
-        own.push(designator);
-      } else if (first.part.toUpperCase() === line.part.toUpperCase())
-        sink.add('billDesignatorTwice', place, { designator, first: first.row });
-      else if (first.isFitted && line.isFitted)
-        sink.add('billDesignatorDiffers', place, {
-          designator,
-          first: first.row,
-          found: line.part,
-          wanted: first.part,
-        });
-      else if (line.isFitted) {
-        // One row of the two is not fitted: the other says what stands there.
-        lineByKey.set(key, line);
-        own.push(designator);
-      }
-    }
-    tellValue(line, valueByPart, frame, sink);
-    return own.length === line.designators.length ? line : { ...line, designators: own };
-  });
-}
-
-function tellValue(
-  line: BillLine,
-  valueByPart: Map<string, BillLine>,
-  frame: Frame,
-  sink: ProblemSink,
-): void {
-  if (line.namedBy !== 'part' || line.value === '') return;
-  const key = line.part.toUpperCase();
-  const first = valueByPart.get(key);
-  if (first === undefined) valueByPart.set(key, line);
-  else if (first.value.toUpperCase() !== line.value.toUpperCase()) {
-    const facts = { part: line.part, found: line.value, wanted: first.value, first: first.row };
-    sink.add('partDescribedTwice', { row: line.row, column: frame.header('value') }, facts);
-  }
-}
-
-/** Compares quantities with designators; one whole ratio over all rows is told once. */
-function checkQuantities(lines: readonly BillLine[], frame: Frame, sink: ProblemSink): void {
-  const column = frame.header('quantity');
-  const stated = lines.filter((line) => line.quantity !== null && (line.isFitted || line.quantity === 0));
-  const countByPart = new Map<string, number>();
-  for (const { part, designators } of lines)
-    countByPart.set(part, (countByPart.get(part) ?? 0) + designators.length);
-  const ratios = new Set(stated.map(({ quantity, designators }) => (quantity ?? 0) / designators.length));
-  const [ratio = 1] = ratios;
-  if (ratios.size === 1 && ratio >= 2 && Number.isInteger(ratio) && stated.length >= 3) {
-    sink.add('quantityRatio', { row: null, column }, { ratio });
-    return;
-  }
-  for (const { row, part, quantity, designators } of stated) {
-    // Where one part stands in several rows, each may state the whole quantity.
-    if (quantity !== designators.length && quantity !== countByPart.get(part))
-      sink.add('quantityDiffers', { row, column }, { found: designators.length, wanted: quantity ?? 0 });
-  }
-}
-
 /**
  * Reads a bill of materials from its rows (`textToRows`, or a spreadsheet reader outside shared/). Lines with their designators, problems by row and column. Never
  * throws. Linear in the rows.
  */
 export function readBill(given: SheetRows, options: BillOptions = {}): BillReading {
   const rows = joinHeaderRows(uncommentHeader(given, billHeaderWords), billHeaderWords);
-  const guess = guessByLook(rows, billHeaderWords, { place: 'designators', map: options.columns ?? {} });
+  const guess = guessByLook(rows, billHeaderWords, {
+    place: 'designators',
+    map: options.columns ?? {},
+    many: manyBillFields,
+  });
   const sink = problemSink(options.mostProblems ?? 1000);
   sink.addAll(options.textProblems ?? []);
   const canRead = checkBillColumns(guess, sink);

@@ -6,7 +6,7 @@
 import type { ColumnLook } from './column-look.ts';
 import { lookAtColumns } from './column-look.ts';
 import { designatorKey, parseDesignators } from './designators.ts';
-import { type HeaderWords, manyColumnFields } from './fields.ts';
+import type { HeaderWords } from './fields.ts';
 import {
   type ColumnGuess,
   type ColumnMap,
@@ -112,7 +112,12 @@ function bestDesignators(looks: readonly ColumnLook[], taken: ReadonlySet<number
 export function guessByLook<F extends string>(
   rows: SheetRows,
   words: HeaderWords<F>,
-  options: { readonly map?: ColumnMap<F>; readonly place: F; readonly headerIndex?: number },
+  options: {
+    readonly map?: ColumnMap<F>;
+    readonly place: F;
+    readonly headerIndex?: number;
+    readonly many?: readonly string[];
+  },
 ): LookedGuess<F> {
   const map = options.map ?? ({} as ColumnMap<F>); // an empty map is a map of any fields
   const mapped = Object.keys(map) as F[]; // keys of a map by field
@@ -134,7 +139,10 @@ export function guessByLook<F extends string>(
     }
   }
   const isOpen = (field: F) => map[field] === undefined;
-  const byLook = claim({ headers, looks, words, isOpen, place: options.place }, fieldByIndex);
+  const byLook = claim(
+    { headers, looks, words, isOpen, place: options.place, many: options.many ?? [] },
+    fieldByIndex,
+  );
   return {
     headerRow: headerIndex + 1,
     columns: headers.map((header, index) => ({ index, header, field: fieldByIndex.get(index) ?? null })),
@@ -153,6 +161,7 @@ function claim<F extends string>(
     readonly words: HeaderWords<F>;
     readonly isOpen: (field: F) => boolean;
     readonly place: F;
+    readonly many: readonly string[];
   },
   fieldByIndex: Map<number, F>,
 ): readonly { index: number; field: F }[] {
@@ -171,7 +180,9 @@ function claim<F extends string>(
   const taken = new Set(fieldByIndex.values());
   for (const { index, field, score } of pairsOf(matches, looks, isOpen, placeLook)) {
     if (score <= 0 || fieldByIndex.has(index)) continue;
-    if (taken.has(field) && !manyColumnFields.includes(field)) continue;
+    if (taken.has(field) && !context.many.includes(field)) continue;
+    // A second column of designators is one only where it is full of them.
+    if (taken.has(field) && field === place && (looks[index]?.designators ?? 0) < 0.7) continue;
     taken.add(field);
     fieldByIndex.set(index, field);
   }

@@ -64,14 +64,8 @@ export const placementFields = [
 /** One field of a placement file. */
 export type PlacementField = (typeof placementFields)[number];
 
-/** Fields of a sheet or a bill that may be spread over several columns ("Alternate 1", "Alternate 2"). */
-export const manyColumnFields: readonly string[] = [
-  'alternates',
-  'supplierParts',
-  'orderNumbers',
-  'variants',
-  'maker',
-];
+/** Sheet fields that may be spread over several columns ("Alternate 1", "Alternate 2"). */
+export const manyColumnFields: readonly string[] = ['alternates', 'supplierParts'];
 
 /** Header words by field, lower case, without accents; one phrase per comma. */
 export type HeaderWords<F extends string> = Readonly<Record<F, string>>;

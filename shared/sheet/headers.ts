@@ -193,9 +193,13 @@ function findMatch<F extends string>(header: string, matcher: Matcher<F>): Heade
 /** How many different fields a row of cells names, a whole phrase counting more than part of one. */
 export function scoreHeaderRow<F extends string>(row: readonly SheetCell[], words: HeaderWords<F>): number {
   const strengthByField = new Map<F, number>();
+  const matches: HeaderMatch<F>[] = [];
   for (const cell of row) {
-    if (typeof cell !== 'string' || cell.length > 60) continue;
-    const { fields, strength } = matchHeader(cellText(cell), words);
+    if (typeof cell === 'string' && cell.length <= 60) matches.push(matchHeader(cellText(cell), words));
+  }
+  // A cell that names one field only goes before one that may name several.
+  matches.sort((one, other) => one.fields.length - other.fields.length);
+  for (const { fields, strength } of matches) {
     const field = fields.find((name) => !strengthByField.has(name)) ?? fields[0];
     if (field !== undefined) strengthByField.set(field, Math.max(strength, strengthByField.get(field) ?? 0));
   }

@@ -5,7 +5,7 @@
 import { parseFlag } from './cells.ts';
 
 const wholeMark =
-  /^(?:dnp|dnf|dni|dns|dnm|n[./ ]?\s?f\.?|n[./]?\s?m\.?|nc|n\.?\s?p\.?|no[ -]?(?:pop|load|fit|mount|stuff|place|populate)|(?:do not|don'?t) (?:place|fit|populate|mount|install|stuff|assemble|solder|load)|not (?:fitted|placed|mounted|populated|installed|assembled|stuffed|used|loaded)|unpopulated|unfitted|unmounted|unplaced|omit(?:ted)?|excluded?|n\.?\s?b\.?|nicht (?:best[uü]ck(?:t|en)|best[uü]ecken|best[uü]eckt|montier(?:t|en))|unbest[uü]e?ckt|no (?:montar|montado|colocar|colocado|poblar)|sin montar|non mont[eé]e?|ne pas (?:monter|poser)|non pos[eé]e?)$/i;
+  /^(?:dnp|dnf|dni|dns|dnm|n[./ ]?\s?f\.?|n[./]?\s?m\.?|nc|n\.?\s?p\.?|no[ -]?(?:pop|load|fit|mount|stuff|place|populate)|(?:do not|don'?t) (?:place|fit|populate|mount|install|stuff|assemble|solder|load)|not (?:fitted|placed|mounted|populated|installed|assembled|stuffed|used|loaded)|unpopulated|unfitted|unmounted|unplaced|omit(?:ted)?|excluded?(?: from (?:the )?(?:bom|board|assembly|position files|placement))?|n\.?\s?b\.?|nicht (?:best[uü]ck(?:t|en)|best[uü]ecken|best[uü]eckt|montier(?:t|en))|unbest[uü]e?ckt|no (?:montar|montado|colocar|colocado|poblar)|sin montar|non mont[eé]e?|ne pas (?:monter|poser)|non pos[eé]e?)$/i;
 // What all marks have a piece of: most cells have none.
 const mayBeMark = /n|omit|exclu/i;
 const markBeside =

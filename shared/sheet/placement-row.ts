@@ -94,6 +94,11 @@ function oddThingOf(reader: PlacementRowReader, part: string): OddThing | null {
   return part !== '' && part === reader.text('part') ? null : thing;
 }
 
+const flags = [
+  ['fitted', parseFitted, 'yes'],
+  ['notFitted', parseNotFitted, 'no'],
+] as const;
+
 /** What a row says, and why it is not placed (null = it is). `needsPart`: whether a row without any name of a part can be placed. */
 export function readPlacementRow(
   reader: PlacementRowReader,
@@ -119,6 +124,11 @@ export function readPlacementRow(
     y: lengthOf(reader.text('y') || (pair?.[1] ?? ''), reader.unitMm),
     rotation: parseMeasure(reader.text('rotation').replace(/^m?r?/i, '')),
   };
+  for (const [field, parse, taken] of flags) {
+    const found = reader.text(field);
+    if (found !== '' && !isBlankMark(found) && parse(found) === null)
+      sink.add('flagUnreadable', { row: reader.row, column: reader.header(field) }, { found, taken });
+  }
   if (isNotFittedRow(reader)) return { placement, reason: 'notFitted' };
   const thing = oddThingOf(reader, hasPart ? stated : '');
   if (thing !== null) return { placement, reason: thing };

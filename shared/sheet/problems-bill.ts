@@ -106,6 +106,10 @@ export const billKinds = {
     (f) =>
       `Part ${f['part']} has value ${f['found']} here, ${f['wanted']} in row ${f['first']}. Check the part number.`,
   ),
+  markInRemark: warning(
+    (f) =>
+      `By its remark "${f['found']}" nothing of this row is fitted. If that is about some designators only, name them there.`,
+  ),
   blankNotFitted: warning(
     (f) =>
       `Column "${f['found']}" has a mark in some rows and is empty in ${f['count']}. Empty counts as not fitted.`,

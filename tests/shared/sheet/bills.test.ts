@@ -153,6 +153,38 @@ describe('readBill() and joinBill()', () => {
     expect(answer.problems.filter((problem) => problem.includes('placements'))).toEqual([]);
   });
 
+  it('takes out only the designators that a remark names, and tells a remark that names none', () => {
+    const named = 'Part,Qty,Ref,Notes\nA,3,R1-R3,R3: do not populate\nB,1,C1,\n';
+    expect(join(named, 'R1 R2 R3 C1')).toMatchObject({
+      parts: ['A 2/0 R1 R2', 'B 1/0 C1'],
+      notPlaced: 'R3',
+      problems: [],
+    });
+    expect(join('Part,Ref,Notes\nA,"R1,R2",option (DNP)\nB,C1,\n', 'R1 R2 C1')).toMatchObject({
+      parts: ['B 1/0 C1'],
+      problems: ['bom markInRemark 2'],
+    });
+  });
+
+  it('tells a flag that is neither yes nor no', () => {
+    expect(join('Part,Ref,DNP\nA,R1,\nB,C1,perhaps\n', 'R1 C1')).toMatchObject({
+      parts: ['A 1/0 R1', 'B 1/0 C1'],
+      problems: ['bom flagUnreadable 3'],
+    });
+  });
+
+  it('reads two columns of designators, and variants that are written out', () => {
+    const bill = 'Part,Designators Top,Designators Bottom\nA,"R1,R2",R3\nB,C1,\n';
+    expect(join(bill, 'R1 R2 R3! C1').parts).toEqual(['A 2/1 R1 R2 R3', 'B 1/0 C1']);
+    const variants = 'Part,Ref,Variant A,Variant B\nA,R1,Fitted,Fitted\nA,R2,Fitted,Not Fitted\n';
+    expect(join(variants, 'R1 R2').problems).toEqual(['bom variantOpen 3']);
+    expect(join(variants, 'R1 R2', { variant: 'B' })).toMatchObject({
+      parts: ['A 1/0 R1'],
+      notPlaced: 'R2',
+      problems: [],
+    });
+  });
+
   it('takes empty cells of a column of crosses for not fitted, and says so', () => {
     expect(join('Ref,Part,Fitted\nR1,A,x\nR2,A,\nR3,B,x\n', 'R1 R2 R3')).toMatchObject({
       parts: ['A 1/0 R1', 'B 1/0 R3'],

@@ -198,6 +198,8 @@ const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   variantNotFound: (f) => `La lista no tiene la variante «${f['found']}». Tiene: ${f['wanted']}.`,
   partDescribedTwice: (f) =>
     `${f['part']} tiene aquí el valor ${f['found']} y en la fila ${f['first']} ${f['wanted']}. Compruebe la referencia.`,
+  markInRemark: (f) =>
+    `Por su nota «${f['found']}» no se monta nada de esta fila. Si es solo para algunos designadores, nómbrelos ahí.`,
   blankNotFitted: (f) =>
     `La columna «${f['found']}» lleva una marca en algunas filas y está vacía en ${f['count']}. Vacía cuenta como no montado.`,
   designatorNotInBill: (f) =>
