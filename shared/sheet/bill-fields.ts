@@ -44,7 +44,7 @@ export const billHeaderWords: HeaderWords<BillField> = {
     'designators, designator, reference designators, reference designator, refdes, ref des, refdesignator, ref designator, ref designators, refs, ref, reference, references, ' +
     'part reference, part references, component reference, component references, circuit reference, circuit references, schematic reference, parts, locations, location, designation list, ' +
     'board references, instances, placement, placements, ' +
-    'designadores, designador, referencia, referencias, posiciones en placa, referenz, referenzen, referenzbezeichner, bauteilreferenz, bauteilreferenzen, referenzbezeichnung, einbauplatze, einbauplaetze, einbauplatz, bestuckplatz, positionen, ' +
+    'designadores, designador, referencia, referencias, posiciones en placa, bezeichner, bauteilbezeichner, referenz, referenzen, referenzbezeichner, bauteilreferenz, bauteilreferenzen, referenzbezeichnung, einbauplatze, einbauplaetze, einbauplatz, bestuckplatz, positionen, ' +
     'bauteilname, bauteilnamen, betriebsmittelkennzeichen, reperes, repere, repere topologique, reperes topologiques, references topologiques, ref topo, name, component, component name, part',
   quantity:
     'quantity, qty, qnty, qte, quant, quan, count, amount, pieces, pcs, number of parts, no of parts, total qty, total quantity, qty per, qty per board, quantity per board, qty board, per board, usage, bom qty, part count, component count, ' +

@@ -170,7 +170,7 @@ export const sheetHeaderWords: HeaderWords<SheetField> = {
 export const placementHeaderWords: HeaderWords<PlacementField> = {
   designator:
     'designator, ref, refdes, ref des, reference designator, reference designators, ref designator, designators, reference, references, component, component reference, circuit reference, part reference, comp ref, name, comp, designador, referencia, ' +
-    'bauteilname, referenz, referenzbezeichner, einbauplatz, position, repere, repere topologique, refdesignator, component name, part id, part name, part, item, location, betriebsmittelkennzeichen',
+    'bauteilname, bezeichner, referenz, referenzbezeichner, bauteilbezeichner, einbauplatz, position, repere, repere topologique, refdesignator, component name, part id, part name, part, item, location, betriebsmittelkennzeichen',
   part: 'part number, part no, pn, part id, part code, partnumber, part num, item number, item code, material number, component id, component number, house part, house part number, internal part number, internal pn, ipn, stock code, sku, article, article number, part name, part, item, numero de pieza, numero de parte, codigo, articulo, pieza, componente, teilenummer, teile nr, artikelnummer, artikel nr, artikel, sachnummer, materialnummer, identnummer, bauteilnummer, bauteil nr, bauteil, teil, numero de piece, code article, composant, piece, numero d article, reference article, reference composant, reference',
   value:
     'value, val, comment, description, component value, part value, valor, descripcion, wert, bezeichnung, beschreibung, valeur, libelle, designation, type, typ, part type, part description, name, comp value, remark, kommentar, comentario, commentaire',

@@ -91,11 +91,13 @@ function lineFor(placement: Placement, reason: LeftOutReason | null, join: Join)
   if (reason !== null && (line === undefined || !isNumbered(line))) return leave();
   if (oddLine(designator, line) !== null) return leave();
   if (line === undefined) {
-    join.inFile.add(
-      'designatorNotInBill',
-      { row, column: join.fileColumn },
-      { designator: designator || '(none)' },
-    );
+    // A bill that could not be read says so itself.
+    if (join.lineByKey.size > 0)
+      join.inFile.add(
+        'designatorNotInBill',
+        { row, column: join.fileColumn },
+        { designator: designator || '(none)' },
+      );
     return leave();
   }
   if (line.part === '') return leave();
