@@ -9,7 +9,7 @@ import { type BillLine, type BillRowReader, readBillRow } from './bill-row.ts';
 import { isBlankMark } from './cells.ts';
 import { lookAt } from './column-look.ts';
 import { sayHeaders } from './columns.ts';
-import { guessByLook, type LookedGuess } from './columns-by-look.ts';
+import { demoteGeneric, guessByLook, type LookedGuess } from './columns-by-look.ts';
 import { firstText, isCommentLine, isTotalText, uncommentHeader } from './comment.ts';
 import { joinHeaderRows } from './header-pair.ts';
 import {
@@ -304,13 +304,16 @@ function lineOf(row: readonly SheetCell[], reader: BillRowReader, frame: Frame, 
  */
 export function readBill(given: SheetRows, options: BillOptions = {}): BillReading {
   const rows = joinHeaderRows(uncommentHeader(given, billHeaderWords), billHeaderWords);
-  const guess = guessByLook(rows, billHeaderWords, {
+  const guessed = guessByLook(rows, billHeaderWords, {
     place: 'designators',
     map: options.columns ?? {},
     many: manyBillFields,
   });
+  const { guess, header: generic } = demoteGeneric(rows, guessed, options.columns?.part !== undefined);
   const sink = problemSink(options.mostProblems ?? 1000);
   sink.addAll(options.textProblems ?? []);
+  if (generic !== null)
+    sink.add('genericParts', { row: guess.headerRow, column: generic }, { found: generic });
   const canRead = checkBillColumns(guess, sink);
   const frame = frameOf(rows, guess, options, sink);
   const read = canRead ? readLines(rows, frame, sink) : { lines: [], ignored: 0 };

@@ -14,9 +14,26 @@ import {
   findHeaderRow,
   listed,
   matchHeader,
+  type SheetColumn,
   type SheetRows,
   sameHeader,
 } from './headers.ts';
+
+/** The columns with a part column that names only kinds taken for what it is; the others as they are. */
+export function demoteGeneric<
+  G extends { readonly headerRow: number; readonly columns: readonly SheetColumn<string>[] },
+>(rows: SheetRows, guess: G, isChosen: boolean): { readonly guess: G; readonly header: string | null } {
+  const part = guess.columns.find(({ field }) => field === 'part');
+  const value = guess.columns.find(({ field }) => field === 'value');
+  if (isChosen || part === undefined || value === undefined) return { guess, header: null };
+  if (!isGenericPart(rows, guess.headerRow, { part: part.index, value: value.index }))
+    return { guess, header: null };
+  const hasDevice = guess.columns.some(({ field }) => field === 'device');
+  const columns = guess.columns.map((column) =>
+    column === part ? { ...column, field: hasDevice ? null : 'device' } : column,
+  );
+  return { guess: { ...guess, columns }, header: part.header };
+}
 
 /** A guess with the columns that were taken by what stands in them, against or without their header's word. */
 export interface LookedGuess<F extends string> extends ColumnGuess<F> {
@@ -84,6 +101,32 @@ export function placePair(text: string): readonly [string, string] | null {
   const match = /^[([]?\s*([+-]?[\d.]+)(?:\s*[;,]\s*|\s+)([+-]?[\d.]+)\s*[)\]]?$/.exec(text);
   return match?.[1] !== undefined && match[2] !== undefined ? [match[1], match[2]] : null;
 }
+
+/**
+ * Whether a column headed as part holds names of kinds out of a library rather than part numbers: most of its entries stand beside several different
+ * values ("RESISTOR" beside 10k and 4k7).
+ */
+export function isGenericPart(
+  rows: SheetRows,
+  from: number,
+  columns: { readonly part: number; readonly value: number },
+): boolean {
+  const valuesByPart = new Map<string, Set<string>>();
+  let filled = 0;
+  for (const row of rows.slice(from, from + genericRows)) {
+    const [part, value] = [
+      cellText(row[columns.part]).toUpperCase(),
+      cellText(row[columns.value]).toUpperCase(),
+    ];
+    if (part === '' || value === '') continue;
+    filled++;
+    valuesByPart.set(part, (valuesByPart.get(part) ?? new Set<string>()).add(value));
+  }
+  const several = [...valuesByPart.values()].filter((values) => values.size > 1).length;
+  return filled >= 4 && several > valuesByPart.size / 2;
+}
+
+const genericRows = 2000;
 
 interface Pair<F extends string> {
   readonly index: number;

@@ -6,6 +6,7 @@ import type { Side } from '../floor/vocabulary.ts';
 import { parseSide } from './cells.ts';
 import { parseMeasure } from './column-look.ts';
 import { sayHeaders } from './columns.ts';
+import { demoteGeneric } from './columns-by-look.ts';
 import { firstText, isCommentLine, isTotalText, uncommentHeader } from './comment.ts';
 import { looksLikeDesignator } from './designators.ts';
 import { type PlacementField, placementHeaderWords } from './fields.ts';
@@ -278,12 +279,16 @@ export function readPlacements(input: string | SheetRows, options: PlacementOpti
           rows: joinHeaderRows(uncommentHeader(input, placementHeaderWords), placementHeaderWords),
           problems: [],
         };
-  const guess = guessPlacementColumns(source.rows, options.columns);
+  const isChosen = options.columns?.part !== undefined;
+  const guessed = guessPlacementColumns(source.rows, options.columns);
+  const { guess, header: generic } = demoteGeneric(source.rows, guessed, isChosen);
   const indexByField = new Map<PlacementField, number>();
   for (const { index, field } of guess.columns)
     if (field !== null && !indexByField.has(field)) indexByField.set(field, index);
   const sink = problemSink(options.mostProblems ?? 1000);
   sink.addAll([...(options.textProblems ?? []), ...source.problems]);
+  if (generic !== null)
+    sink.add('genericParts', { row: guess.headerRow, column: generic }, { found: generic });
   checkPlacementColumns(guess, options.hasBill === true, sink);
   const canRead = ['part', 'value', 'device', ...(options.hasBill ? ['designator'] : [])].some(
     (field) => indexByField.has(field as PlacementField), // names of fields

@@ -12,6 +12,10 @@ export const billKinds = {
   columnByLook: warning(
     (f) => `Column "${f['found']}" is taken for ${f['field']} by what stands in it. Check it.`,
   ),
+  genericParts: warning(
+    (f) =>
+      `Column "${f['found']}" has one name for several values, so it holds kinds and no part numbers. The values count. Choose the column of part numbers by hand if there is one.`,
+  ),
   partsAreDesignators: error(
     (f) =>
       `Column "${f['found']}" holds reference designators, not part numbers. Choose the column of part numbers by hand.`,

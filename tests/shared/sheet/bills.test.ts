@@ -269,6 +269,14 @@ describe('readBill() and joinBill()', () => {
     ]);
   });
 
+  it('takes the values where the column of parts has one name for several of them', () => {
+    const bill = 'Part,Value,Ref\nRES,10k,R1\nRES,4k7,R2\nCAP,100n,C1\nCAP,1u,C2\n';
+    expect(join(bill, 'R1 R2 C1 C2')).toMatchObject({
+      parts: ['10k 1/0 R1', '4k7 1/0 R2', '100n 1/0 C1', '1u 1/0 C2'],
+      problems: ['bom genericParts 1'],
+    });
+  });
+
   it('lists a fiducial and a hole that the bill names by value, and places a test point that is bought', () => {
     const bill = 'Ref,Value,Part Number\nR1,10k,BW-1\nFID1,Fiducial,\nH1,MountingHole,\nTP1,Test pad,BW-9\n';
     expect(join(bill, 'R1 FID1 H1 TP1')).toMatchObject({

@@ -162,6 +162,14 @@ describe('readPlacements() of layouts that programs write', () => {
     expect(shown(readPlacements(text)).parts).toEqual(['10k 1/0', '4k7 1/0']);
   });
 
+  it('takes the values where a column headed as part has one name for several of them', () => {
+    const text =
+      'RefDes,Part,Value,X,Y,Side\nR1,RESISTOR,10k,1,1,T\nR2,RESISTOR,4k7,2,1,T\nC1,CAP,100n,3,1,T\nC2,CAP,1u,4,1,T\n';
+    const reading = readPlacements(text);
+    expect(shown(reading).parts).toEqual(['10k 1/0', '4k7 1/0', '100n 1/0', '1u 1/0']);
+    expect(reading.problems).toMatchObject([{ code: 'genericParts', column: 'Part' }]);
+  });
+
   it('leaves out what is put through holes, and says so', () => {
     const text =
       'Designator,Value,Package,X,Y,Side,Type\nR1,10k,R0603,1,1,Top,SMT\nJ1,CONN,HDR4,2,1,Top,THT\nF1,x,f,3,1,Top,SMT\n';

@@ -150,6 +150,8 @@ const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     `El archivo no tiene una cabecera conocida. Por lo que hay en ellas, las columnas son: ${f['wanted']}. Compruébelas.`,
   columnByLook: (f) =>
     `La columna «${f['found']}» se toma como ${field(f['field'])} por lo que hay en ella. Compruébela.`,
+  genericParts: (f) =>
+    `La columna «${f['found']}» tiene un nombre para varios valores: son clases y no referencias. Cuentan los valores. Elija a mano la columna de las referencias, si la hay.`,
   partsAreDesignators: (f) =>
     `La columna «${f['found']}» contiene designadores, no referencias. Elija a mano la columna de las referencias.`,
   sheetAdded: (f) =>
