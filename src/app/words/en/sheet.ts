@@ -59,7 +59,7 @@ export const words = {
   otherBill: 'Another bill of materials',
   removeBill: 'Remove the bill',
   joined: (parts: string, notPlaced: string) =>
-    `${plural(parts, '1 part', `${parts} parts`)} joined by designator, ${notPlaced} designators not placed`,
+    `${plural(parts, '1 part', `${parts} parts`)} joined by designator, ${plural(notPlaced, '1 designator', `${notPlaced} designators`)} not placed`,
   perSide: (top: string, bottom: string) => `top ${top}, bottom ${bottom}`,
   notPlaced: 'Not placed:',
   placed: (placements: string, parts: string) =>

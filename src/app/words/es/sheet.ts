@@ -61,7 +61,7 @@ export const words: Sentences<typeof english> = {
   otherBill: 'Otra lista de materiales',
   removeBill: 'Quitar la lista',
   joined: (parts, notPlaced) =>
-    `${plural(parts, '1 componente unido', `${parts} componentes unidos`)} por designador, ${notPlaced} designadores sin colocar`,
+    `${plural(parts, '1 componente unido', `${parts} componentes unidos`)} por designador, ${plural(notPlaced, '1 designador', `${notPlaced} designadores`)} sin colocar`,
   perSide: (top, bottom) => `superior ${top}, inferior ${bottom}`,
   notPlaced: 'Sin colocar:',
   placed: (placements, parts) =>

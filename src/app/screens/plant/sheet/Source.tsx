@@ -255,7 +255,7 @@ function JoinedParts({ joined }: { readonly joined: BillSummary }) {
       <ul class="joined">
         {shown.map(({ part, top, bottom, designators, supplierParts }) => (
           <li key={part} data-raw>
-            <b translate={false}>{part}</b> {words.perSide(formatCount(top), formatCount(bottom))}
+            <b translate={false}>{part}</b> {words.perSide(formatCount(top), formatCount(bottom))}{' '}
             <span class="soft code" translate={false}>
               {[designators.join(' '), ...supplierParts].join(' · ')}
             </span>
