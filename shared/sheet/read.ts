@@ -207,7 +207,12 @@ export function readSheet(rows: SheetRows, options: SheetOptions = {}): SheetRea
   if (areDesignators(read.slots.map(({ part }) => part)))
     sink.add('partsAreDesignators', { row: guess.headerRow, column: parts ?? null }, { found: parts ?? '' });
   const usage = options.placements
-    ? joinUsage(checked, options.placements, { ...options, column: read.headerOf('perPanel'), sink })
+    ? joinUsage(checked, options.placements, {
+        ...options,
+        column: read.headerOf('perPanel'),
+        placeColumn: read.headerOf('designators'),
+        sink,
+      })
     : { slots: checked, scope: null };
   return {
     headerRow: guess.headerRow,

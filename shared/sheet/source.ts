@@ -6,7 +6,14 @@ import type { Side } from '../floor/vocabulary.ts';
 import { billHeaderWords } from './bill-fields.ts';
 import { parseSide } from './cells.ts';
 import { type HeaderWords, placementHeaderWords, sheetHeaderWords } from './fields.ts';
-import { cellText, reduceHeader, type SheetCell, type SheetRows, scoreHeaderRow } from './headers.ts';
+import {
+  cellText,
+  matchHeader,
+  reduceHeader,
+  type SheetCell,
+  type SheetRows,
+  scoreHeaderRow,
+} from './headers.ts';
 import { type SheetProblem, sheetProblem } from './problems.ts';
 
 /** What a file is by its first bytes; `old-workbook` is the binary form from before 2007. */
@@ -96,11 +103,22 @@ const wordsOfTable: Readonly<Record<TableKind, readonly HeaderWords<string>[]>> 
   bill: [billHeaderWords],
 };
 
+const coordinates = 3;
+
+/** Coordinates make a table a placement file and no bill, whose other columns may be the same. */
+function placeBonus(row: readonly SheetCell[], table: TableKind): number {
+  if (table === 'sheet') return 0;
+  const fields = row.flatMap((cell) => matchHeader(cellText(cell).slice(0, 60), placementHeaderWords).fields);
+  if (!fields.includes('x') || !fields.includes('y')) return 0;
+  return table === 'placements' ? coordinates : -coordinates;
+}
+
 /** The best score of a row of the table's first ones, and that row. */
 function bestHeader(rows: SheetRows, table: TableKind): { readonly score: number; readonly row: number } {
   let best = { score: 0, row: -1 };
   for (const [at, row] of rows.slice(0, headerSearchRows).entries()) {
-    const score = Math.max(...wordsOfTable[table].map((words) => scoreHeaderRow(row, words)));
+    const score =
+      Math.max(...wordsOfTable[table].map((words) => scoreHeaderRow(row, words))) + placeBonus(row, table);
     if (score > best.score) best = { score, row: at };
   }
   return best;

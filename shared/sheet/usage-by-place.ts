@@ -20,6 +20,8 @@ interface PlaceOptions {
   readonly side?: PlacementScope;
   readonly boards: number;
   readonly column: string | null;
+  /** The header of the sheet's column of designators. */
+  readonly placeColumn?: string | null;
   readonly sink: ProblemSink;
 }
 
@@ -31,7 +33,10 @@ function scopeOf(placements: readonly Placement[], rowByKey: ReadonlyMap<string,
   return sides.size === 1 && only !== undefined ? only : 'both';
 }
 
-function rowsByKey(slots: readonly SheetSlot[], sink: ProblemSink): ReadonlyMap<string, SheetSlot> {
+function rowsByKey(
+  slots: readonly SheetSlot[],
+  { sink, placeColumn = null }: PlaceOptions,
+): ReadonlyMap<string, SheetSlot> {
   const rowByKey = new Map<string, SheetSlot>();
   for (const slot of slots) {
     for (const designator of slot.designators) {
@@ -39,7 +44,11 @@ function rowsByKey(slots: readonly SheetSlot[], sink: ProblemSink): ReadonlyMap<
       const first = rowByKey.get(key);
       if (first === undefined) rowByKey.set(key, slot);
       else if (first !== slot && slot.sharing !== 'inTurn')
-        sink.add('sheetDesignatorTwice', { row: slot.row }, { designator, first: first.row });
+        sink.add(
+          'sheetDesignatorTwice',
+          { row: slot.row, column: placeColumn },
+          { designator, first: first.row },
+        );
     }
   }
   return rowByKey;
@@ -52,7 +61,7 @@ export function joinByPlace(
   options: PlaceOptions,
 ): UsageByPlace {
   const { sink, boards } = options;
-  const rowByKey = rowsByKey(slots, sink);
+  const rowByKey = rowsByKey(slots, options);
   const scope = options.side ?? scopeOf(all.placements, rowByKey);
   const countByRow = new Map<number, number>();
   const placed = new Set<string>();
@@ -67,7 +76,7 @@ export function joinByPlace(
     placed.add(key);
     if (scope === 'both' || placement.side === scope)
       countByRow.set(slot.row, (countByRow.get(slot.row) ?? 0) + 1);
-    tellPart(placement, slot, sink);
+    tellPart(placement, slot, options);
   }
   const named: SheetSlot[] = [];
   const others: SheetSlot[] = [];
@@ -110,12 +119,12 @@ function leftByPart(
   });
 }
 
-function tellPart(placement: Placement, slot: SheetSlot, sink: ProblemSink): void {
+function tellPart(placement: Placement, slot: SheetSlot, { sink, placeColumn = null }: PlaceOptions): void {
   if (placement.isNamedByValue || placement.part === '') return;
   const known = [slot.part, ...slot.alternates, ...slot.supplierParts].map((part) => part.toUpperCase());
   if (known.includes(placement.part.toUpperCase())) return;
   const facts = { designator: placement.designator, found: slot.part, wanted: placement.part };
-  sink.add('sheetPartDiffers', { row: slot.row }, facts);
+  sink.add('sheetPartDiffers', { row: slot.row, column: placeColumn }, facts);
 }
 
 function fillRow(
@@ -123,10 +132,10 @@ function fillRow(
   found: { readonly count: number; readonly placed: ReadonlySet<string> },
   options: PlaceOptions,
 ): SheetSlot {
-  const { sink, column } = options;
+  const { sink, column, placeColumn = null } = options;
   for (const designator of slot.designators) {
     if (!found.placed.has(designatorKey(designator)))
-      sink.add('sheetDesignatorNotPlaced', { row: slot.row }, { designator });
+      sink.add('sheetDesignatorNotPlaced', { row: slot.row, column: placeColumn }, { designator });
   }
   if (slot.perPanel === null) return { ...slot, perPanel: found.count };
   if (slot.perPanel !== found.count)

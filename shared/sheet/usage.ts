@@ -129,6 +129,8 @@ export interface UsageOptions {
   readonly boardsPerPanel?: number;
   /** The header of the sheet's column for placements per panel. */
   readonly column: string | null;
+  /** The header of the sheet's column of designators. */
+  readonly placeColumn?: string | null;
   readonly sink: ProblemSink;
 }
 

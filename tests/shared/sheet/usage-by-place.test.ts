@@ -42,6 +42,9 @@ describe('readSheet() with rows that name designators', () => {
     const sheet =
       'Slot,Part,Qty,Designators\nM1-F-001,BW-1,3,"R1,R2"\nM1-F-003,BW-2,2,"C1,C2,C9"\nM1-F-005,BW-2,1,C2\n';
     const { codes } = read(sheet);
+    expect(readSheet(textToRows(sheet).rows, { placements }).problems).toContainEqual(
+      expect.objectContaining({ code: 'sheetDesignatorNotPlaced', row: 3, column: 'Designators' }),
+    );
     expect(codes).toEqual(
       expect.arrayContaining([
         'usageDisagrees 2',
