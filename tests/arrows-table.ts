@@ -17,6 +17,7 @@ const core = [
   'shared/forecast',
   'shared/changeover',
   'shared/order',
+  'shared/assign',
   'shared/checklist',
   'shared/moisture',
   'shared/trace',
@@ -68,6 +69,11 @@ export const arrows: readonly Arrow[] = [
     room: 'shared/changeover',
     may: ['shared/kit', 'shared/floor', 'shared/order'],
     why: 'It asks what differs between setups; the order of its moves comes from the search.',
+  },
+  {
+    room: 'shared/assign',
+    may: ['shared/kit', 'shared/floor'],
+    why: 'It seeks places for feeders; of the floor it asks how a slot is written.',
   },
   {
     room: 'shared/checklist',
@@ -276,7 +282,12 @@ export const walls: readonly Wall[] = [
     rooms: ['shared/log', 'shared/wire'],
     why: 'The seal of an entry.',
   },
-  { packages: ['fflate'], rooms: ['shared/log'], why: 'A workbook is a zip, here and at the server.' },
+  {
+    packages: ['fflate'],
+    rooms: ['shared/log', 'shared/sheet'],
+    why: 'A workbook is a zip, here and at the server.',
+  },
+  { packages: ['saxen'], rooms: ['shared/sheet'], why: 'Board data comes as XML.' },
   { packages: ['papaparse'], rooms: ['shared/sheet', 'shared/log'], why: 'Sheets and exports are CSV.' },
   {
     packages: ['read-excel-file'],

@@ -144,6 +144,7 @@ describe('arrows', () => {
       ],
       ['shared/sheet/a.ts', "import { x } from '../verdict/verify.ts';", 'imports shared/verdict/verify.ts'],
       ['shared/order/a.ts', "import { x } from '../floor/state.ts';", 'imports shared/floor/state.ts'],
+      ['shared/assign/a.ts', "import { x } from '../order/jobs.ts';", 'imports shared/order/jobs.ts'],
       [
         'shared/checklist/a.ts',
         "import { x } from '../forecast/beta.ts';",

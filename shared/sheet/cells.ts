@@ -100,22 +100,6 @@ export function isBlankMark(text: string): boolean {
   );
 }
 
-/** Splits reference designators and opens ranges: "R1, R3-R5 R9" -> R1 R3 R4 R5 R9. */
-export function parseDesignators(text: string): readonly string[] {
-  const tidy = text.replace(/\s*(?:-|–|\.\.|…|\bto\b|\bbis\b)\s*(?=[A-Za-z]*\d)/g, '-');
-  const found: string[] = [];
-  if (isBlankMark(text.trim())) return found;
-  for (const entry of tidy.split(/[\s;,/|]+/)) {
-    const range = /^([A-Za-z_]+)(\d+)-([A-Za-z_]*)(\d+)$/.exec(entry);
-    const [first, last] = [Number(range?.[2]), Number(range?.[4])];
-    const opens =
-      range && (range[3] === '' || range[3] === range[1]) && last >= first && last - first < 10_000;
-    if (opens) for (let number = first; number <= last; number++) found.push(`${range[1]}${number}`);
-    else if (entry !== '' && !isBlankMark(entry)) found.push(entry);
-  }
-  return [...new Set(found)];
-}
-
 const yes = /^(?:1|y|yes|true|x|✓|✔|j|ja|wahr|s|si|sí|verdadero|o|oui|vrai|fitted|placed|fit|place)$/i;
 const no = /^(?:0|n|no|false|nein|falsch|falso|non|faux|-|not fitted|not placed|skip)$/i;
 
@@ -124,14 +108,6 @@ export function parseFlag(cell: SheetCell): boolean | null {
   if (typeof cell === 'boolean') return cell;
   const text = cellText(cell);
   return yes.test(text) ? true : no.test(text) ? false : null;
-}
-
-const notFittedMark =
-  /^(?:dnp|dnf|dni|dns|n\.?\s?f\.?|no[ -]?pop|do not (?:place|fit|populate|mount)|not (?:fitted|placed|mounted|populated)|n\.?\s?b\.?|nicht best[uü]ckt|unbest[uü]ckt|no (?:montar|montado|colocar)|non mont[eé]e?|ne pas monter)$/i;
-
-/** Whether a text is a mark that the part is not fitted (DNP and the like). */
-export function isNotFittedMark(text: string): boolean {
-  return notFittedMark.test(text);
 }
 
 /** Reads a moisture sensitivity level ("3", "MSL 3", "MSL-2A", "Level 5a"); null otherwise. */
@@ -144,9 +120,9 @@ export function parseSheetMsl(text: string): LabelMsl | null {
 }
 
 const topWords =
-  /^(?:t|top|top ?layer|top ?side|layer ?top|f\.?cu|front|component(?: ?side)?|comp|primary|ts|oben|oberseite|bestückseite|bs|vorderseite|superior|arriba|cara superior|dessus|face supérieure|supérieure?|1)$/i;
+  /^(?:t|top|top[ _-]?(?:layer|side|copper|face|cu)|layer[ _-]?top|f|f\.?cu|front(?: ?side)?|upper(?: ?side)?|component(?: ?side)?|comp|cs|primary(?: ?side)?|ts|oben|oberseite|bestückseite|bs|vorderseite|superior|arriba|cara superior|dessus|face supérieure|supérieure?|1)$/i;
 const bottomWords =
-  /^(?:b|bot|bottom|bottom ?layer|bottom ?side|layer ?bottom|b\.?cu|back|solder(?: ?side)?|secondary|unten|unterseite|lötseite|ls|rückseite|inferior|abajo|cara inferior|dessous|face inférieure|inférieure?|2)$/i;
+  /^(?:b|bot|bottom|bot(?:tom)?[ _-]?(?:layer|side|copper|face|cu)|layer[ _-]?bot(?:tom)?|b\.?cu|back(?: ?side)?|lower(?: ?side)?|solder(?: ?side)?|ss|secondary(?: ?side)?|16|unten|unterseite|lötseite|ls|rückseite|inferior|abajo|cara inferior|dessous|face inférieure|inférieure?|2)$/i;
 
 /** Reads a side in four languages ("T", "Top", "TopLayer", "oben", "dessus"); null otherwise. */
 export function parseSide(text: string): Side | null {

@@ -39,17 +39,24 @@ export const sheetFields = [
 /** One field of a setup sheet. */
 export type SheetField = (typeof sheetFields)[number];
 
-/** The fields of a placement (centroid) file. `mirrored` states the side as a yes or no. */
+/**
+ * The fields of a placement (centroid) file. `mirrored` states the side as a yes or no, `place` both coordinates in one cell, `mount` whether
+ * the part is placed on pads or put through holes; `device` is a name out of a library, which says less than a value.
+ */
 export const placementFields = [
   'designator',
   'part',
   'value',
+  'device',
   'package',
   'side',
   'mirrored',
   'x',
   'y',
+  'place',
   'rotation',
+  'mount',
+  'note',
   'fitted',
   'notFitted',
 ] as const;
@@ -162,21 +169,28 @@ export const sheetHeaderWords: HeaderWords<SheetField> = {
 /** Header words of placement files: English, Spanish, German, French. */
 export const placementHeaderWords: HeaderWords<PlacementField> = {
   designator:
-    'designator, ref, refdes, ref des, reference designator, reference, references, component, name, comp, circuit reference, designador, referencia, ' +
-    'bauteilname, referenz, referenzbezeichner, einbauplatz, position, repere, repere topologique, refdesignator, part reference, component name',
-  part: 'part, part number, part no, pn, part id, part code, item number, item code, material number, component id, house part number, internal part number, ipn, stock code, sku, article, article number, part name, device, part type, component type, numero de pieza, numero de parte, codigo, articulo, pieza, componente, teilenummer, teile nr, artikelnummer, artikel nr, artikel, sachnummer, materialnummer, bauteilnummer, bauteil, teil, numero de piece, code article, composant, piece, numero d article, reference article, reference composant',
+    'designator, ref, refdes, ref des, reference designator, reference designators, ref designator, designators, reference, references, component, component reference, circuit reference, part reference, comp ref, name, comp, designador, referencia, ' +
+    'bauteilname, bezeichner, referenz, referenzbezeichner, bauteilbezeichner, einbauplatz, position, repere, repere topologique, refdesignator, component name, part id, part name, part, item, location, betriebsmittelkennzeichen',
+  part: 'part number, part no, pn, part id, part code, partnumber, part num, item number, item code, material number, component id, component number, house part, house part number, internal part number, internal pn, ipn, stock code, sku, article, article number, part name, part, item, numero de pieza, numero de parte, codigo, articulo, pieza, componente, teilenummer, teile nr, artikelnummer, artikel nr, artikel, sachnummer, materialnummer, identnummer, bauteilnummer, bauteil nr, bauteil, teil, numero de piece, code article, composant, piece, numero d article, reference article, reference composant, reference',
   value:
-    'value, val, comment, description, component value, valor, descripcion, wert, bezeichnung, beschreibung, valeur, libelle, designation, type, typ',
+    'value, val, comment, description, component value, part value, valor, descripcion, wert, bezeichnung, beschreibung, valeur, libelle, designation, type, typ, part type, part description, name, comp value, remark, kommentar, comentario, commentaire',
+  device:
+    'device, device type, device name, component type, comp type, comp device type, lib ref, libref, library ref, library reference, library part, lib part, libpart, symbol, symbol name, cmp name, schematic symbol, source package',
   package:
-    'package, footprint, case, pattern, shape, decal, geometry, encapsulado, huella, gehause, bauform, boitier, empreinte',
-  side: 'side, layer, tb, top bottom, board side, mount side, mounting side, placement side, component side, pcb side, lado, cara, capa, seite, lage, bestuckseite, cote, face, couche',
-  mirrored: 'mirror, mirrored, mirroring, espejo, gespiegelt, spiegelung, miroir',
-  x: 'x, pos x, mid x, center x, centre x, centroid x, ref x, x pos, x position, x coord, x coordinate, x center, x centre, x location, location x, coordenada x, posicion x, centro x, x koordinate, position x, mitte x, coordonnee x',
-  y: 'y, pos y, mid y, center y, centre y, centroid y, ref y, y pos, y position, y coord, y coordinate, y center, y centre, y location, location y, coordenada y, posicion y, centro y, y koordinate, position y, mitte y, coordonnee y',
+    'package, footprint, foot print, case, case size, pattern, shape, decal, part decal, geometry, cell, cell name, land pattern, pcb footprint, package name, package type, footprint name, sym name, comp package, jedec type, encapsulado, huella, gehause, gehaeuse, bauform, boitier, empreinte, footprint description',
+  side: 'side, layer, tb, top bottom, top bot, board side, mount side, mounting side, placement side, component side, component layer, pcb side, surface, lado, cara, capa, seite, lage, bestuckseite, bestueckseite, cote, face, couche',
+  mirrored: 'mirror, mirrored, mirroring, sym mirror, espejo, gespiegelt, spiegelung, miroir',
+  x: 'x, pos x, mid x, center x, centre x, centroid x, ref x, x pos, x position, x coord, x coordinate, x coordinates, x center, x centre, x centroid, x mid, x location, location x, loc x, x loc, sym x, coord x, coordinate x, placement centre x, placement center x, body center x, coordenada x, coord x, posicion x, centro x, x koordinate, position x, mitte x, coordonnee x, x axis, xpos, abscisse',
+  y: 'y, pos y, mid y, center y, centre y, centroid y, ref y, y pos, y position, y coord, y coordinate, y coordinates, y center, y centre, y centroid, y mid, y location, location y, loc y, y loc, sym y, coord y, coordinate y, placement centre y, placement center y, body center y, coordenada y, coord y, posicion y, centro y, y koordinate, position y, mitte y, coordonnee y, y axis, ypos, ordonnee',
+  place:
+    'position, location, coordinates, coordinate, centroid, center, centre, xy, x y, posicion, coordenadas, koordinaten, coordonnees',
   rotation:
-    'rotation, rot, angle, theta, orientation, rotation deg, rotacion, angulo, giro, orientacion, drehung, winkel, drehwinkel, ausrichtung, angle de rotation',
-  fitted: sheetHeaderWords.fitted,
-  notFitted: sheetHeaderWords.notFitted,
+    'rotation, rot, rotate, rotated, angle, theta, orientation, orient, rotation deg, rotation degrees, rotation angle, sym rotate, r, a, phi, rotacion, angulo, giro, orientacion, drehung, winkel, drehwinkel, ausrichtung, angle de rotation',
+  mount:
+    'mount, mount type, mounting type, mounting technology, technology, smd, smt, smd tht, mount method, type, montageart, tipo de montaje, type de montage',
+  note: 'note, notes, remarks, comments, remark, comment, status, description, part description, footprint description, desc, nota, notas, comentario, comentarios, observaciones, descripcion, bemerkung, bemerkungen, kommentar, anmerkung, hinweis, beschreibung, bezeichnung, remarque, remarques, commentaire, libelle, designation',
+  fitted: `${sheetHeaderWords.fitted}, populated, installed, install, assemble, assembled, stuffed, stuff, load, loaded, include, included, bestuckung, bestueckung, montaje, montage`,
+  notFitted: `${sheetHeaderWords.notFitted}, no stuff, no load, no fit, not populated, not installed, do not mount, do not install, do not assemble, exclude, exclude from bom, exclude from position files, nicht montiert`,
 };
 
 /** What each field is called in a message to a person. */

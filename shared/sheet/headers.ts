@@ -113,7 +113,17 @@ interface Matcher<F extends string> {
   readonly whole: ReadonlyMap<string, readonly F[]>;
   /** Phrases of several words and single words that stand in a longer header, by their first word. */
   readonly partialByWord: ReadonlyMap<string, readonly Phrase<F>[]>;
+  /** Answers given before: the same rows are looked at under several separators and layouts. */
+  readonly remembered: Map<string, HeaderMatch<F>>;
 }
+
+/** Fields that a header may stand for, and how strong the match is. */
+interface HeaderMatch<F extends string> {
+  readonly fields: readonly F[];
+  readonly strength: number;
+}
+
+const mostRemembered = 4000;
 
 interface Phrase<F extends string> {
   readonly words: readonly string[];
@@ -138,27 +148,33 @@ function matcherFor<F extends string>(words: HeaderWords<F>): Matcher<F> {
       if (phrase.length >= 3) partialByWord.set(first, [...phrases, { words: [first, ...rest], field }]);
     }
   }
-  const matcher: Matcher<F> = { whole, partialByWord };
+  const matcher: Matcher<F> = { whole, partialByWord, remembered: new Map() };
   matchers.set(words, matcher);
   return matcher;
 }
 
-/** Fields that a header may stand for, with the strength of the match; empty for none. */
-function matchHeader<F extends string>(
-  header: string,
-  words: HeaderWords<F>,
-): { readonly fields: readonly F[]; readonly strength: number } {
+/** Fields that a header may stand for, with the strength of the match (100 = the whole phrase); empty for none. */
+export function matchHeader<F extends string>(header: string, words: HeaderWords<F>): HeaderMatch<F> {
+  const matcher = matcherFor(words);
+  const known = matcher.remembered.get(header);
+  if (known !== undefined) return known;
+  if (matcher.remembered.size >= mostRemembered) matcher.remembered.clear();
+  const match = findMatch(header, matcher);
+  matcher.remembered.set(header, match);
+  return match;
+}
+
+function findMatch<F extends string>(header: string, matcher: Matcher<F>): HeaderMatch<F> {
   const reduced = reduceHeader(header);
   const none = { fields: [], strength: 0 };
   if (reduced === '') return none;
-  const matcher = matcherFor(words);
   const key = reduced.replaceAll(' ', '');
-  if (unusedKeys.has(key)) return none;
   const bare = reduced.replace(/ ?\d+$/, '').replaceAll(' ', '');
   for (const candidate of [key, bare]) {
     const fields = matcher.whole.get(candidate);
     if (fields) return { fields, strength: wholePhrase };
   }
+  if (unusedKeys.has(key)) return none;
   const found = reduced.split(' ');
   let fields: F[] = [];
   let strength = 0;
@@ -177,9 +193,13 @@ function matchHeader<F extends string>(
 /** How many different fields a row of cells names, a whole phrase counting more than part of one. */
 export function scoreHeaderRow<F extends string>(row: readonly SheetCell[], words: HeaderWords<F>): number {
   const strengthByField = new Map<F, number>();
+  const matches: HeaderMatch<F>[] = [];
   for (const cell of row) {
-    if (typeof cell !== 'string' || cell.length > 60) continue;
-    const { fields, strength } = matchHeader(cellText(cell), words);
+    if (typeof cell === 'string' && cell.length <= 60) matches.push(matchHeader(cellText(cell), words));
+  }
+  // A cell that names one field only goes before one that may name several.
+  matches.sort((one, other) => one.fields.length - other.fields.length);
+  for (const { fields, strength } of matches) {
     const field = fields.find((name) => !strengthByField.has(name)) ?? fields[0];
     if (field !== undefined) strengthByField.set(field, Math.max(strength, strengthByField.get(field) ?? 0));
   }
@@ -188,19 +208,21 @@ export function scoreHeaderRow<F extends string>(row: readonly SheetCell[], word
   return score;
 }
 
-function listed<F extends string>(map: ColumnMap<F>, field: F): readonly string[] {
+/** The headers that a person chose for a field. */
+export function listed<F extends string>(map: ColumnMap<F>, field: F): readonly string[] {
   const chosen = map[field];
   if (chosen === undefined || chosen === null) return [];
   return typeof chosen === 'string' ? [chosen] : chosen;
 }
 
-function sameHeader(a: string, b: string): boolean {
+/** Whether two texts are the same header. */
+export function sameHeader(a: string, b: string): boolean {
   const reduced = (text: string) => cellText(text).slice(0, mostHeaderCharacters).toLowerCase();
   return reduced(a) === reduced(b);
 }
 
 /** The index of the header's row: the first with the highest score; without any named field, the first row of most cells. */
-function findHeaderRow<F extends string>(
+export function findHeaderRow<F extends string>(
   rows: SheetRows,
   words: HeaderWords<F>,
   chosen: readonly string[],

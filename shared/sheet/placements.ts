@@ -1,33 +1,52 @@
 // What does a placement (centroid) file place: how many of each part, on which side?
-// Method: separated text as in a setup sheet, or columns aligned with spaces (split at wide gaps, else at every gap, else where the header's
-// words begin); comment lines before and between are passed over. Fiducials and parts not fitted are counted as left out.
+// Method: separated text as in a setup sheet, or columns aligned with blanks (placement-rows.ts); columns by header and look
+// (placement-columns.ts). Fiducials, test points, holes and parts not fitted are listed as left out, never counted.
 
 import type { Side } from '../floor/vocabulary.ts';
-import { isBlankMark, isNotFittedMark, parseFlag, parseNumber, parseSide } from './cells.ts';
+import { parseSide } from './cells.ts';
+import { parseMeasure } from './column-look.ts';
 import { sayHeaders } from './columns.ts';
+import { demoteGeneric } from './columns-by-look.ts';
+import { firstText, isCommentLine, isTotalText, uncommentHeader } from './comment.ts';
+import { looksLikeDesignator } from './designators.ts';
 import { type PlacementField, placementHeaderWords } from './fields.ts';
+import { joinHeaderRows } from './header-pair.ts';
 import {
-  type ColumnGuess,
   type ColumnMap,
   cellText,
-  guessColumns,
+  matchHeader,
   type SheetCell,
   type SheetColumn,
   type SheetRows,
-  scoreHeaderRow,
 } from './headers.ts';
-import { type ProblemSink, problemSink, type SheetProblem, sheetProblem } from './problems.ts';
-import { textToRows } from './text.ts';
+import { blankMeansNo } from './not-placed.ts';
+import { checkPackages, dropDoubled } from './placement-checks.ts';
+import { guessPlacementColumns, type PlacementGuess } from './placement-columns.ts';
+import { type LeftOutReason, type PlacementRowReader, readPlacementRow, unitOf } from './placement-row.ts';
+import { placementRows } from './placement-rows.ts';
+import { type ProblemSink, problemSink, type SheetProblem } from './problems.ts';
 
-/** One placement of the file. Coordinates in the file's own unit, rotation in degrees; null where not stated. */
+/** One placement of the file. Coordinates in mm where the file says its unit, else in its own; rotation in degrees; null where not stated. */
 export interface Placement {
   readonly row: number;
   readonly designator: string;
+  /** The part number, or the value where the file has none; '' only where a bill of materials is to name it. */
   readonly part: string;
+  /** Whether `part` is a value (or a library's name) rather than a part number. */
+  readonly isNamedByValue: boolean;
+  /** '' = not stated. */
+  readonly value: string;
+  readonly package: string;
   readonly side: Side;
   readonly x: number | null;
   readonly y: number | null;
   readonly rotation: number | null;
+}
+
+/** A row that is not placed, and why. */
+export interface LeftOut {
+  readonly placement: Placement;
+  readonly reason: LeftOutReason;
 }
 
 /** Placements of one part, by side. */
@@ -41,13 +60,20 @@ export interface PlacementTotal {
 
 /** What a placement file says. */
 export interface PlacementReading {
+  /** 0 = the file has no header. */
   readonly headerRow: number;
   readonly columns: readonly SheetColumn<PlacementField>[];
   /** Totals in the order in which the file first names each part. */
   readonly parts: readonly PlacementTotal[];
   readonly placements: readonly Placement[];
+  /** Fiducials, test points, holes, not fitted, put through holes, without a part, doubled. */
+  readonly leftOut: readonly LeftOut[];
+  /** Boards that the file itself holds side by side: every designator stands so many times. */
+  readonly boards: number;
+  /** Header of the designators' column, for problems that a join finds. */
+  readonly designatorHeader: string | null;
   readonly problems: readonly SheetProblem[];
-  /** Rows left out on purpose: fiducials, not fitted, without a part, doubled. Comments and blank rows do not count. */
+  /** How many rows were left out on purpose. Comments, totals and blank rows do not count. */
   readonly ignored: number;
 }
 
@@ -57,156 +83,14 @@ export interface PlacementOptions {
   readonly columns?: ColumnMap<PlacementField>;
   readonly textProblems?: readonly SheetProblem[];
   readonly mostProblems?: number;
+  /** Whether a bill of materials names the parts, so that the file need not. */
+  readonly hasBill?: boolean;
+  /** The file's name, which says the side where nothing in the file does. */
+  readonly fileName?: string;
 }
 
-// More say nothing new, and a file of another kind has only such rows.
-const mostUnreadableRows = 1000;
-const commentMark = /^\s*(?:#|\/\/|\*|!|;|--|==|=+$)/;
-const fiducial = /^(?:fid|fd|fm|fidu|fiducial|passmarke|global ?fid|local ?fid)[ _-]?[a-z]?\d*$/i;
-
-function splitAligned(line: string, starts: readonly number[]): readonly string[] | null {
-  const wanted = starts.length;
-  const wide = line.trim().split(/\t+|\s{2,}/);
-  if (wide.length === wanted) return wide;
-  const narrow = line.trim().match(/"[^"]*"|\S+/g) ?? [];
-  if (narrow.length === wanted) return narrow.map((text) => text.replace(/^"(.*)"$/, '$1'));
-  const aligned = starts.every(
-    (start) => start === 0 || line.length <= start || /\s/.test(line[start - 1] ?? ' '),
-  );
-  if (!aligned) return null;
-  return starts.map((start, at) => line.slice(start, starts[at + 1] ?? line.length).trim());
-}
-
-interface AlignedHeader {
-  readonly index: number;
-  readonly words: readonly string[];
-  readonly starts: readonly number[];
-}
-
-/** The header of an aligned file: its words and where each begins; a comment mark before the first word is passed over. */
-function findAlignedHeader(lines: readonly string[]): AlignedHeader | null {
-  let best: AlignedHeader | null = null;
-  let bestScore = 0;
-  for (const [index, line] of lines.slice(0, 100).entries()) {
-    const plain = line.replace(
-      /^(\s*)(#+|\/\/|\*+|!|;)/,
-      (_, before: string, mark: string) => before + ' '.repeat(mark.length),
-    );
-    for (const pattern of [/"[^"]*"|\S+(?: \S+)*/g, /"[^"]*"|\S+/g]) {
-      const found = [...plain.matchAll(pattern)];
-      const words = found.map((match) => match[0].replace(/^"(.*)"$/, '$1'));
-      const score = scoreHeaderRow(words, placementHeaderWords);
-      if (score <= bestScore || score < 2) continue;
-      bestScore = score;
-      best = { index, words, starts: found.map((match, at) => (at === 0 ? 0 : match.index)) };
-    }
-  }
-  return best;
-}
-
-function alignedRows(text: string): { rows: SheetRows; problems: readonly SheetProblem[] } | null {
-  const lines = text.replace(/\r\n?/g, '\n').split('\n');
-  const header = findAlignedHeader(lines);
-  if (header === null) return null;
-  const problems: SheetProblem[] = [];
-  const rows = lines.map((line, index) => {
-    if (index === header.index) return header.words;
-    if (index < header.index || line.trim() === '' || commentMark.test(line)) return [];
-    const cells = splitAligned(line, header.starts);
-    if (cells !== null) return cells;
-    const facts = { found: line.trim().split(/\s+/).length, wanted: header.words.length };
-    if (problems.length < mostUnreadableRows) {
-      problems.push(sheetProblem('rowUnreadable', { row: index + 1 }, facts));
-    }
-    return [];
-  });
-  return { rows, problems };
-}
-
-function headerScore(rows: SheetRows): number {
-  let best = 0;
-  for (const row of rows.slice(0, 100)) {
-    if (row.length > 1) best = Math.max(best, scoreHeaderRow(uncomment(row), placementHeaderWords));
-  }
-  return best;
-}
-
-/** A header line written as a comment ("# Designator, Part"). */
-function uncomment(row: readonly SheetCell[]): readonly SheetCell[] {
-  const [first, ...rest] = row;
-  return typeof first === 'string' ? [first.replace(/^\s*(?:#+|\/\/|\*+|!)\s*/, ''), ...rest] : row;
-}
-
-/** Rows of a placement file's text, whichever way it is laid out. */
-function placementRows(text: string): { rows: SheetRows; problems: readonly SheetProblem[] } {
-  const separated = textToRows(text);
-  const aligned = alignedRows(text);
-  const separatedScore = headerScore(separated.rows);
-  if (aligned === null || separatedScore >= headerScore(aligned.rows)) {
-    return {
-      rows: separated.rows.map((row, index) => (index < 100 ? uncomment(row) : row)),
-      problems: separated.problems,
-    };
-  }
-  return aligned;
-}
-
-interface Reader {
-  readonly row: number;
-  readonly text: (field: PlacementField) => string;
-  readonly header: (field: PlacementField) => string | null;
-}
-
-function sideOf(reader: Reader, sink: ProblemSink): Side {
-  const found = reader.text('side');
-  const side = found === '' ? null : parseSide(found);
-  if (side !== null) return side;
-  const mirrored = reader.text('mirrored');
-  if (found === '' && mirrored !== '') return parseFlag(mirrored) === true ? 'bottom' : 'top';
-  if (reader.header('side') !== null) {
-    sink.add('placementSideUnknown', { row: reader.row, column: reader.header('side') }, { found });
-  }
-  return 'top';
-}
-
-function isLeftOut(reader: Reader): boolean {
-  const fitted = reader.text('fitted');
-  const notFitted = reader.text('notFitted');
-  if (parseFlag(fitted) === false || parseFlag(notFitted) === true) return true;
-  const texts = [fitted, notFitted, reader.text('part'), reader.text('value')];
-  if (texts.some((text) => isNotFittedMark(text))) return true;
-  return [reader.text('designator'), reader.text('part'), reader.text('value')].some((text) =>
-    fiducial.test(text),
-  );
-}
-
-function numberOf(text: string): number | null {
-  return parseNumber(text.replace(/\s*(?:mm|mils?|in|°|deg)$/i, ''), 'length');
-}
-
-function readPlacement(reader: Reader, sink: ProblemSink): Placement | null {
-  if (isLeftOut(reader)) return null;
-  const designator = reader.text('designator');
-  const stated = reader.text('part');
-  // A file without part numbers names its parts by value; so does one with a gap in the part column and a value beside it.
-  const part = stated === '' || isBlankMark(stated) ? reader.text('value') : stated;
-  if (part === '' || isBlankMark(part)) {
-    const column = reader.header('part') ?? reader.header('value');
-    sink.add('placementPartMissing', { row: reader.row, column }, { designator: designator || '(none)' });
-    return null;
-  }
-  return {
-    row: reader.row,
-    designator,
-    part,
-    side: sideOf(reader, sink),
-    x: numberOf(reader.text('x')),
-    y: numberOf(reader.text('y')),
-    rotation: numberOf(reader.text('rotation')),
-  };
-}
-
-function totalsOf(placements: readonly Placement[]): readonly PlacementTotal[] {
+/** Totals per part, in the order of their first placement. */
+export function totalsOf(placements: readonly Placement[]): readonly PlacementTotal[] {
   const totalByPart = new Map<string, { part: string; top: number; bottom: number; firstRow: number }>();
   for (const { part, side, row } of placements) {
     const total = totalByPart.get(part) ?? { part, top: 0, bottom: 0, firstRow: row };
@@ -216,66 +100,243 @@ function totalsOf(placements: readonly Placement[]): readonly PlacementTotal[] {
   return [...totalByPart.values()];
 }
 
-/** A designator may stand several times (one board beside the other), but not twice at the same place on one side. */
-function isDoubled(placement: Placement, firstByPlace: Map<string, Placement>, sink: ProblemSink): boolean {
-  const { designator, side, x, y } = placement;
-  if (designator === '' || x === null || y === null) return false;
-  const place = `${designator}\u0000${side}\u0000${x}\u0000${y}`;
-  const first = firstByPlace.get(place);
-  if (first === undefined) {
-    firstByPlace.set(place, placement);
-    return false;
-  }
-  sink.add('placementTwice', { row: placement.row }, { designator, first: first.row });
-  return true;
-}
-
-function checkPlacementColumns(guess: ColumnGuess<PlacementField>, sink: ProblemSink): void {
-  const row = guess.headerRow;
+function checkPlacementColumns(guess: PlacementGuess, hasBill: boolean, sink: ProblemSink): void {
+  const row = guess.isHeaderless ? null : guess.headerRow;
   const fields = new Set(guess.columns.map((column) => column.field));
   const headers = sayHeaders(guess.columns.map((column) => column.header));
   for (const { field, header } of guess.notFound) {
     sink.add('columnNotFound', { row }, { wanted: header, field, headers });
   }
-  if (!fields.has('part') && !fields.has('value'))
-    sink.add('columnMissing', { row }, { wanted: 'part', headers });
-  if (!fields.has('designator')) sink.add('columnAbsent', { row }, { wanted: 'designator', headers });
-  if (!fields.has('side') && !fields.has('mirrored')) sink.add('placementSideMissing', { row });
+  if (guess.isHeaderless) {
+    const said = guess.columns.flatMap(({ header, field }) => (field === null ? [] : [`${header} ${field}`]));
+    sink.add('headerGuessed', { row }, { wanted: said.join(', ') });
+  } else {
+    for (const { index, field } of guess.byLook) {
+      const column = guess.columns[index]?.header ?? '';
+      sink.add('columnByLook', { row, column }, { found: column, field });
+    }
+  }
+  if (!hasBill && !fields.has('part') && !fields.has('value') && !fields.has('device')) {
+    const named = guess.columns.find(({ header, field }) => {
+      const { fields: meant } = matchHeader(header, placementHeaderWords);
+      return meant.includes('part') && (field === null || field === 'designator') && !meant.includes('x');
+    });
+    if (named !== undefined && guess.looks[named.index]?.single === 1)
+      sink.add('partsAreDesignators', { row, column: named.header }, { found: named.header });
+    else sink.add('columnMissing', { row }, { wanted: 'part', headers });
+  }
+  if (!fields.has('designator')) {
+    if (hasBill) sink.add('columnMissing', { row }, { wanted: 'designator', headers });
+    else sink.add('columnAbsent', { row }, { wanted: 'designator', headers });
+  }
+}
+
+const bottomName =
+  /(?:^|[^a-z])(?:bottom|bot|back|b_?cu|unten|unterseite|rueckseite|inferior|abajo|dessous)(?:[^a-z]|$)|\.mnb$/i;
+const topName = /(?:^|[^a-z])(?:top|front|f_?cu|oben|oberseite|superior|arriba|dessus)(?:[^a-z]|$)|\.mnt$/i;
+
+/** The side of rows that name none: as a line above the header says, or the file's name; else top, with a warning. */
+function sideOfFile(
+  guess: PlacementGuess,
+  rows: SheetRows,
+  lines: readonly string[],
+  options: PlacementOptions,
+  sink: ProblemSink,
+): Side {
+  const fields = new Set(guess.columns.map((column) => column.field));
+  if (fields.has('side') || fields.has('mirrored')) return 'top';
+  for (const line of lines) {
+    const stated = /^\W*(?:board |panel |pcb )?(?:side|layer|seite|lado|cara|face)\s*[:=]\s*(.+?)\s*$/i.exec(
+      line,
+    )?.[1];
+    const side = stated === undefined ? null : parseSide(stated);
+    if (side !== null) return side;
+  }
+  const rotation = guess.columns.find(({ field }) => field === 'rotation');
+  const angles = rotation === undefined ? [] : (guess.looks[rotation.index]?.entries ?? []);
+  if (angles.length > 0 && angles.every((text) => /^m?r\d/i.test(text))) return 'top';
+  if (rows.slice(guess.headerRow).some((row) => sectionSide(row) !== null)) return 'top';
+  const place = { row: guess.isHeaderless ? null : guess.headerRow };
+  const name = (options.fileName ?? '').replace(/^.*[/\\]/, '');
+  const [isBottom, isTop] = [bottomName.test(name), topName.test(name)];
+  if (isBottom !== isTop) {
+    const side = isBottom ? 'bottom' : 'top';
+    sink.add('placementSideFromName', place, { found: name, side });
+    return side;
+  }
+  sink.add('placementSideMissing', place);
+  return 'top';
+}
+
+/** mm in one unit of the coordinates: as the headers of x and y say, or a line above them. */
+function unitOfFile(guess: PlacementGuess, lines: readonly string[]): number | null {
+  const x = guess.columns.find(({ field }) => field === 'x' || field === 'place');
+  const stated =
+    x === undefined ? null : unitOf(x.header.replace(/^[^([{]*$/, (all) => all.replace(/^\w+[\s_-]?/, '')));
+  if (stated !== null) return stated;
+  for (const line of lines) {
+    const said =
+      /u?units?(?:\s+used)?\s*(?:are|is|[:=])\s*(.+)$/i.exec(line)?.[1] ??
+      /\bx\s*,\s*y\s+in\s+(\w+)/i.exec(line)?.[1];
+    const unit = said === undefined ? null : unitOf(said);
+    if (unit !== null) return unit;
+  }
+  return null;
+}
+
+interface Frame {
+  readonly guess: PlacementGuess;
+  readonly indexByField: ReadonlyMap<PlacementField, number>;
+  readonly side: Side;
+  readonly unitMm: number | null;
+  readonly blankIsNo: boolean;
+}
+
+const plainEntry = /^[A-Za-z]{1,4}\d{1,4}$/;
+
+/** Whether a row is an entry: not a comment, a total, the header again, a row of units, or blank where an entry has its names. */
+function isEntry(row: readonly SheetCell[], frame: Frame, text: (field: PlacementField) => string): boolean {
+  const designator = text('designator');
+  // Nearly every row of a list is one of these: a look costs less than all the questions.
+  if (plainEntry.test(designator)) return true;
+  const first = firstText(row);
+  if (first === '' || (isCommentLine(first) && !looksLikeDesignator(designator))) return false;
+  if (isTotalText(first) && !looksLikeDesignator(designator)) return false;
+  const { columns } = frame.guess;
+  const repeated = columns.filter(
+    ({ index, header }) => header !== '' && cellText(row[index]) === header,
+  ).length;
+  if (repeated >= 2 && repeated >= columns.length * 0.6) return false;
+  if (designator === '' && text('part') === '' && text('value') === '') return false;
+  const isPlaced =
+    !frame.indexByField.has('x') || parseMeasure(text('x')) !== null || parseMeasure(text('y')) !== null;
+  // A line of words under the table, or a second table's title, is no placement.
+  return isPlaced || looksLikeDesignator(designator);
+}
+
+/** The side that a heading between the rows names ("BOTTOM SIDE", "Side: top"); null for any other row. */
+function sectionSide(row: readonly SheetCell[]): Side | null {
+  const filled = row.map(cellText).filter((text) => text !== '');
+  const [only = ''] = filled;
+  const bare = only
+    .replace(/^\W*(?:(?:board |panel |pcb )?(?:side|layer|seite|lado|cara|face)\s*[:=]\s*)?/i, '')
+    .replace(/\W+$/, '');
+  return filled.length === 1 && bare.length > 1 ? parseSide(bare) : null;
+}
+
+function readRows(rows: SheetRows, frame: Frame, options: PlacementOptions, sink: ProblemSink) {
+  const placements: Placement[] = [];
+  const leftOut: LeftOut[] = [];
+  const { guess, indexByField } = frame;
+  let { side } = frame;
+  const header = (field: PlacementField) => guess.columns[indexByField.get(field) ?? -1]?.header ?? null;
+  for (let index = guess.headerRow; index < rows.length; index++) {
+    const row = rows[index] ?? [];
+    if (row.length === 0) continue;
+    const text = (field: PlacementField) => cellText(row[indexByField.get(field) ?? -1]);
+    if (!isEntry(row, frame, text)) {
+      side = sectionSide(row) ?? side;
+      continue;
+    }
+    checkRowLength(row, index + 1, guess, sink);
+    const reader: PlacementRowReader = {
+      row: index + 1,
+      text,
+      header,
+      blankIsNo: frame.blankIsNo,
+      side,
+      unitMm: frame.unitMm,
+    };
+    const { placement, reason } = readPlacementRow(reader, sink, options.hasBill !== true);
+    if (reason === null) placements.push(placement);
+    else leftOut.push({ placement, reason });
+  }
+  return { placements, leftOut };
+}
+
+function checkRowLength(
+  row: readonly SheetCell[],
+  number: number,
+  guess: PlacementGuess,
+  sink: ProblemSink,
+): void {
+  if (guess.isHeaderless || row.length <= guess.columns.length) return;
+  let found = row.length;
+  while (found > guess.columns.length && cellText(row[found - 1]) === '') found--;
+  if (found > guess.columns.length)
+    sink.add('rowTooLong', { row: number }, { found, wanted: guess.columns.length });
 }
 
 /**
  * Reads a placement file from its text, or from rows of a spreadsheet. Totals per part and side, every placement, problems by row and
- * column. A file without a side column counts as top, with a warning. Never throws. Linear in the rows.
+ * column. A file that does not say the side counts as top, with a warning. Never throws. Linear in the rows.
  */
 export function readPlacements(input: string | SheetRows, options: PlacementOptions = {}): PlacementReading {
-  const source = typeof input === 'string' ? placementRows(input) : { rows: input, problems: [] };
-  const guess = guessColumns(source.rows, placementHeaderWords, options.columns);
-  const columnByField = new Map<PlacementField, SheetColumn<PlacementField>>();
-  for (const column of guess.columns) if (column.field !== null) columnByField.set(column.field, column);
-  const header = (field: PlacementField) => columnByField.get(field)?.header ?? null;
+  const source =
+    typeof input === 'string'
+      ? placementRows(input)
+      : {
+          rows: joinHeaderRows(uncommentHeader(input, placementHeaderWords), placementHeaderWords),
+          problems: [],
+        };
+  const isChosen = options.columns?.part !== undefined;
+  const guessed = guessPlacementColumns(source.rows, options.columns);
+  const { guess, header: generic } = demoteGeneric(source.rows, guessed, isChosen);
+  const indexByField = new Map<PlacementField, number>();
+  for (const { index, field } of guess.columns)
+    if (field !== null && !indexByField.has(field)) indexByField.set(field, index);
   const sink = problemSink(options.mostProblems ?? 1000);
   sink.addAll([...(options.textProblems ?? []), ...source.problems]);
-  checkPlacementColumns(guess, sink);
-  const canRead = columnByField.has('part') || columnByField.has('value');
-  const placements: Placement[] = [];
-  const firstByPlace = new Map<string, Placement>();
-  let ignored = 0;
-  for (let index = guess.headerRow; canRead && index < source.rows.length; index++) {
-    const row = source.rows[index] ?? [];
-    const first = cellText(row.find((cell) => cellText(cell) !== ''));
-    if (first === '' || commentMark.test(first)) continue;
-    const text = (field: PlacementField) => cellText(row[columnByField.get(field)?.index ?? -1]);
-    const placement = readPlacement({ row: index + 1, text, header }, sink);
-    if (placement === null || isDoubled(placement, firstByPlace, sink)) ignored++;
-    else placements.push(placement);
-  }
-  if (canRead && placements.length + ignored === 0) sink.add('noRows', { row: guess.headerRow });
+  if (generic !== null)
+    sink.add('genericParts', { row: guess.headerRow, column: generic }, { found: generic });
+  checkPlacementColumns(guess, options.hasBill === true, sink);
+  const canRead = ['part', 'value', 'device', ...(options.hasBill ? ['designator'] : [])].some(
+    (field) => indexByField.has(field as PlacementField), // names of fields
+  );
+  const lines =
+    typeof input === 'string'
+      ? input
+          .slice(0, 8000)
+          .split(/\r\n?|\n/)
+          .slice(0, Math.max(30, guess.headerRow + 5))
+      : input.slice(0, Math.max(0, guess.headerRow - 1)).map((row) => row.map(cellText).join(' '));
+  const fitted = indexByField.get('fitted');
+  const frame: Frame = {
+    guess,
+    indexByField,
+    side: sideOfFile(guess, source.rows, lines, options, sink),
+    unitMm: unitOfFile(guess, lines),
+    blankIsNo: fitted !== undefined && blankMeansNo(columnOf(source.rows, guess, fitted)),
+  };
+  const read = canRead ? readRows(source.rows, frame, options, sink) : { placements: [], leftOut: [] };
+  const headerOf = (field: PlacementField) => guess.columns[indexByField.get(field) ?? -1]?.header ?? null;
+  const single = dropDoubled(read.placements, headerOf('designator'), sink);
+  const packages = headerOf('package');
+  const named =
+    options.hasBill === true ? single.placements : checkPackages(single.placements, packages, sink);
+  const leftOut = [
+    ...read.leftOut,
+    ...single.doubled.map((placement) => ({ placement, reason: 'doubled' as const })),
+  ];
+  if (canRead && named.length + leftOut.length === 0) sink.add('noRows', { row: guess.headerRow });
   return {
     headerRow: guess.headerRow,
     columns: guess.columns,
-    parts: totalsOf(placements),
-    placements,
+    parts: totalsOf(named),
+    placements: named,
+    leftOut,
+    boards: single.boards,
+    designatorHeader: headerOf('designator'),
     problems: sink.list(),
-    ignored,
+    ignored: leftOut.length,
   };
+}
+
+/** The cells of a column in rows that name a designator. */
+function columnOf(rows: SheetRows, guess: PlacementGuess, index: number): readonly string[] {
+  const place = guess.columns.find(({ field }) => field === 'designator')?.index ?? index;
+  return rows
+    .slice(guess.headerRow)
+    .filter((row) => cellText(row[place]) !== '')
+    .map((row) => cellText(row[index]));
 }

@@ -2,26 +2,8 @@
 // Method: a closed table of codes; each code has one severity and one sentence made from facts, so that the page can word it in
 // another language from the same code and facts. Errors keep a sheet out, warnings do not.
 
-/** How bad a problem is: an error keeps the sheet out, a warning does not. */
-export const sheetSeverities = ['error', 'warning'] as const;
-
-/** One of the two severities. */
-export type SheetSeverity = (typeof sheetSeverities)[number];
-
-type Facts = Readonly<Record<string, string | number>>;
-
-interface Kind {
-  readonly severity: SheetSeverity;
-  readonly say: (facts: Facts) => string;
-}
-
-function error(say: (facts: Facts) => string): Kind {
-  return { severity: 'error', say };
-}
-
-function warning(say: (facts: Facts) => string): Kind {
-  return { severity: 'warning', say };
-}
+import { error, type Facts, type Kind, type SheetSeverity, warning } from './problem-kind.ts';
+import { billKinds } from './problems-bill.ts';
 
 const kinds = {
   // The text itself.
@@ -196,6 +178,7 @@ const kinds = {
     (f) =>
       `Part ${f['part']} is placed ${f['found']} times (placement file, from row ${f['first']}) but has no slot. Give it a slot, or mark it not fitted.`,
   ),
+  ...billKinds,
   // In the placement file.
   placementPartMissing: warning(
     (f) => `Designator ${f['designator']} has no part number, so it is left out. Fill it in.`,

@@ -6,6 +6,7 @@
 import { isBlankMark } from './cells.ts';
 import { checkSheetSlots, type SheetCheckOptions } from './checks.ts';
 import { checkColumns } from './columns.ts';
+import { areDesignators } from './designators.ts';
 import { manyColumnFields, type SheetField, sheetHeaderWords } from './fields.ts';
 import {
   type ColumnGuess,
@@ -19,9 +20,10 @@ import {
 import type { PlacementReading } from './placements.ts';
 import { type ProblemSink, problemSink, type SheetProblem } from './problems.ts';
 import { isNotFitted, makeReader, type RowReader, readSlot } from './row.ts';
+import type { PlacementScope } from './scope.ts';
 import { resolveSharing } from './sharing.ts';
 import { type IgnoredReason, type IgnoredRow, joinSlotAddress, type SheetSlot } from './slot.ts';
-import { joinUsage, type PlacementScope } from './usage.ts';
+import { joinUsage } from './usage.ts';
 
 /** What a sheet says: columns, slots, problems, and the rows left out. */
 export interface SheetReading {
@@ -46,6 +48,8 @@ export interface SheetOptions extends SheetCheckOptions {
   readonly columns?: ColumnMap<SheetField>;
   /** The placement file that supplies or confirms placements per panel. */
   readonly placements?: PlacementReading;
+  /** Makers' numbers by part (in capitals) out of a bill of materials, for slots that name none. */
+  readonly makers?: ReadonlyMap<string, readonly string[]>;
   /** Which side of the placement file counts; found from the sheet where it is not given. */
   readonly side?: PlacementScope;
   /** The machine and the bank of slots that name none, where a sheet leaves them out for the whole line. */
@@ -193,10 +197,22 @@ export function readSheet(rows: SheetRows, options: SheetOptions = {}): SheetRea
     machine: options.machine ?? '',
     bank: options.bank ?? '',
   });
-  const shared = resolveSharing(read.slots, { column: read.headerOf('perPanel'), sink });
+  const approved = read.slots.map((slot) => {
+    const makers = slot.supplierParts.length > 0 ? undefined : options.makers?.get(slot.part.toUpperCase());
+    return makers === undefined ? slot : { ...slot, supplierParts: makers };
+  });
+  const shared = resolveSharing(approved, { column: read.headerOf('perPanel'), sink });
   const checked = checkSheetSlots(shared, { headerOf: read.headerOf, sink }, options);
+  const parts = guess.columns.find(({ field }) => field === 'part')?.header;
+  if (areDesignators(read.slots.map(({ part }) => part)))
+    sink.add('partsAreDesignators', { row: guess.headerRow, column: parts ?? null }, { found: parts ?? '' });
   const usage = options.placements
-    ? joinUsage(checked, options.placements, { ...options, column: read.headerOf('perPanel'), sink })
+    ? joinUsage(checked, options.placements, {
+        ...options,
+        column: read.headerOf('perPanel'),
+        placeColumn: read.headerOf('designators'),
+        sink,
+      })
     : { slots: checked, scope: null };
   return {
     headerRow: guess.headerRow,

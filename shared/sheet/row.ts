@@ -3,10 +3,8 @@
 
 import {
   isBlankMark,
-  isNotFittedMark,
   isNotTape,
   parseCount,
-  parseDesignators,
   parseFlag,
   parseLengthMm,
   parseList,
@@ -15,8 +13,10 @@ import {
   parseSide,
   parseTapePair,
 } from './cells.ts';
+import { parseDesignators } from './designators.ts';
 import { type SheetField, sheetFieldNames } from './fields.ts';
 import { cellText, type SheetCell } from './headers.ts';
+import { isNotFittedMark } from './not-placed.ts';
 import { parseBodySize } from './package-text.ts';
 import type { ProblemSink, SheetProblemCode } from './problems.ts';
 import type { joinSlotAddress, SheetSlot } from './slot.ts';

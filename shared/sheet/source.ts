@@ -3,9 +3,18 @@
 // product, revision and side. Method refused: the file name's ending, which people change without changing the file.
 
 import type { Side } from '../floor/vocabulary.ts';
+import { billHeaderWords } from './bill-fields.ts';
 import { parseSide } from './cells.ts';
-import { placementHeaderWords, sheetHeaderWords } from './fields.ts';
-import { cellText, reduceHeader, type SheetCell, type SheetRows, scoreHeaderRow } from './headers.ts';
+import { type HeaderWords, placementHeaderWords, sheetHeaderWords } from './fields.ts';
+import {
+  cellText,
+  matchHeader,
+  reduceHeader,
+  type SheetCell,
+  type SheetRows,
+  scoreHeaderRow,
+} from './headers.ts';
+import { type SheetProblem, sheetProblem } from './problems.ts';
 
 /** What a file is by its first bytes; `old-workbook` is the binary form from before 2007. */
 export const sheetFileKinds = ['empty', 'workbook', 'old-workbook', 'text'] as const;
@@ -21,6 +30,61 @@ export function sheetFileKind(bytes: Uint8Array): SheetFileKind {
   return starts(0xd0, 0xcf, 0x11, 0xe0) ? 'old-workbook' : 'text';
 }
 
+/** Files that hold no rows to be read, by what they are. */
+export const foreignKinds = [
+  'open-document',
+  'binary-workbook',
+  'word-document',
+  'zip',
+  'gzip',
+  'tar',
+  '7z',
+  'rar',
+  'bzip2',
+  'xz',
+  'pdf',
+  'picture',
+] as const;
+
+/** One of them. */
+export type ForeignKind = (typeof foreignKinds)[number];
+
+const signatures: readonly (readonly [ForeignKind, readonly number[]])[] = [
+  ['gzip', [0x1f, 0x8b]],
+  ['7z', [0x37, 0x7a, 0xbc, 0xaf, 0x27, 0x1c]],
+  ['rar', [0x52, 0x61, 0x72, 0x21, 0x1a]],
+  ['bzip2', [0x42, 0x5a, 0x68]],
+  ['xz', [0xfd, 0x37, 0x7a, 0x58, 0x5a]],
+  ['pdf', [0x25, 0x50, 0x44, 0x46]],
+  ['picture', [0x89, 0x50, 0x4e, 0x47]],
+  ['picture', [0xff, 0xd8, 0xff]],
+  ['picture', [0x47, 0x49, 0x46, 0x38]],
+];
+
+/** Whether bytes hold an ASCII text. */
+function holds(bytes: Uint8Array, text: string): boolean {
+  const first = text.charCodeAt(0);
+  for (let at = bytes.indexOf(first); at >= 0; at = bytes.indexOf(first, at + 1)) {
+    let same = 1;
+    while (same < text.length && bytes[at + same] === text.charCodeAt(same)) same++;
+    if (same === text.length) return true;
+  }
+  return false;
+}
+
+/** What a file is that is neither text nor a workbook that can be read; null where it may be one of those. */
+export function foreignKind(bytes: Uint8Array): ForeignKind | null {
+  for (const [kind, start] of signatures) if (start.every((byte, at) => bytes[at] === byte)) return kind;
+  if (holds(bytes.subarray(257, 263), 'ustar')) return 'tar';
+  const isZip =
+    bytes.length > 30 && bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 3 && bytes[3] === 4;
+  if (!isZip) return null;
+  if (holds(bytes.subarray(0, 200), 'vnd.oasis.opendocument')) return 'open-document';
+  if (holds(bytes, 'xl/workbook.bin')) return 'binary-workbook';
+  if (holds(bytes, 'xl/')) return null;
+  return holds(bytes, 'word/document.xml') ? 'word-document' : 'zip';
+}
+
 /** A workbook's cell: a date becomes ISO text, a type not known here becomes its text. */
 export function toSheetCell(cell: unknown): SheetCell {
   if (cell instanceof Date) return cell.toISOString();
@@ -30,22 +94,75 @@ export function toSheetCell(cell: unknown): SheetCell {
 
 const headerSearchRows = 60;
 
-/** Index of the sheet whose rows read most like the header of a setup sheet or a placement file; 0 where none does. */
-export function pickSheet(sheets: readonly SheetRows[]): number {
+/** What a table is looked for: a setup sheet, a placement file, or a bill of materials. */
+export type TableKind = 'sheet' | 'placements' | 'bill';
+
+const wordsOfTable: Readonly<Record<TableKind, readonly HeaderWords<string>[]>> = {
+  sheet: [sheetHeaderWords, placementHeaderWords],
+  placements: [placementHeaderWords],
+  bill: [billHeaderWords],
+};
+
+const coordinates = 3;
+
+/** Coordinates make a table a placement file and no bill, whose other columns may be the same. */
+function placeBonus(row: readonly SheetCell[], table: TableKind): number {
+  if (table === 'sheet') return 0;
+  const fields = row.flatMap((cell) => matchHeader(cellText(cell).slice(0, 60), placementHeaderWords).fields);
+  if (!fields.includes('x') || !fields.includes('y')) return 0;
+  return table === 'placements' ? coordinates : -coordinates;
+}
+
+/** The best score of a row of the table's first ones, and that row. */
+function bestHeader(rows: SheetRows, table: TableKind): { readonly score: number; readonly row: number } {
+  let best = { score: 0, row: -1 };
+  for (const [at, row] of rows.slice(0, headerSearchRows).entries()) {
+    const score =
+      Math.max(...wordsOfTable[table].map((words) => scoreHeaderRow(row, words))) + placeBonus(row, table);
+    if (score > best.score) best = { score, row: at };
+  }
+  return best;
+}
+
+/** Index of the sheet whose rows read most like the header of what is looked for; 0 where none does. */
+export function pickSheet(sheets: readonly SheetRows[], table: TableKind = 'sheet'): number {
   let best = 0;
   let bestScore = 0;
   for (const [index, rows] of sheets.entries()) {
-    for (const row of rows.slice(0, headerSearchRows)) {
-      const score = Math.max(
-        scoreHeaderRow(row, sheetHeaderWords),
-        scoreHeaderRow(row, placementHeaderWords),
-      );
-      if (score <= bestScore) continue;
-      bestScore = score;
-      best = index;
-    }
+    const { score } = bestHeader(rows, table);
+    if (score <= bestScore) continue;
+    bestScore = score;
+    best = index;
   }
   return best;
+}
+
+/**
+ * The rows of the sheet that reads most like what is looked for, with the rows of other sheets under the same header behind them (top and bottom
+ * on a sheet each); each sheet that is added is told.
+ */
+export function joinPages(
+  pages: readonly { readonly name: string; readonly rows: SheetRows }[],
+  table: TableKind,
+): { readonly rows: SheetRows; readonly problems: readonly SheetProblem[] } {
+  const chosen = pickSheet(
+    pages.map(({ rows }) => rows),
+    table,
+  );
+  const first = pages[chosen]?.rows ?? [];
+  const header = bestHeader(first, table);
+  const textOf = (row: readonly SheetCell[] | undefined) => (row ?? []).map(cellText).join('\t').trimEnd();
+  const rows = [...first];
+  const problems: SheetProblem[] = [];
+  for (const [at, page] of pages.entries()) {
+    const own = bestHeader(page.rows, table);
+    if (at === chosen || own.score < 2 || textOf(page.rows[own.row]) !== textOf(first[header.row])) continue;
+    problems.push(
+      sheetProblem('sheetAdded', { row: rows.length + 1 }, { found: page.name, first: rows.length + 1 }),
+    );
+    rows.push(...page.rows.slice(own.row + 1));
+  }
+  return { rows, problems };
 }
 
 /** The letters by which a spreadsheet names a column: 0 -> A, 26 -> AA. */

@@ -5,6 +5,7 @@
 // Method refused: the separator from counting characters alone, which a title line or a decimal comma upsets.
 
 import Papa from 'papaparse/papaparse.min.js';
+import { billHeaderWords } from './bill-fields.ts';
 import { placementHeaderWords, sheetHeaderWords } from './fields.ts';
 import { type SheetRows, scoreHeaderRow } from './headers.ts';
 import { type SheetProblem, sheetProblem } from './problems.ts';
@@ -135,6 +136,7 @@ export function guessSeparator(text: string): string {
         header,
         scoreHeaderRow(row, sheetHeaderWords),
         scoreHeaderRow(row, placementHeaderWords),
+        scoreHeaderRow(row, billHeaderWords),
       );
     }
     const score = header + evenness(rows);

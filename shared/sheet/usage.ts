@@ -6,14 +6,10 @@
 
 import type { PlacementReading, PlacementTotal } from './placements.ts';
 import type { ProblemSink } from './problems.ts';
+import { type PlacementScope, placementScopes } from './scope.ts';
 import { statedUsage } from './sharing.ts';
 import type { SheetSlot } from './slot.ts';
-
-/** Which placements count. */
-export const placementScopes = ['both', 'top', 'bottom'] as const;
-
-/** One scope. */
-export type PlacementScope = (typeof placementScopes)[number];
+import { joinByPlace } from './usage-by-place.ts';
 
 /** Placements of one part inside a scope. */
 export function placementsOf(total: PlacementTotal, scope: PlacementScope): number {
@@ -133,20 +129,30 @@ export interface UsageOptions {
   readonly boardsPerPanel?: number;
   /** The header of the sheet's column for placements per panel. */
   readonly column: string | null;
+  /** The header of the sheet's column of designators. */
+  readonly placeColumn?: string | null;
   readonly sink: ProblemSink;
 }
 
-/** Supplies placements per panel that the sheet lacks and compares those that it states; problems go to the sink. */
+/**
+ * Supplies placements per panel that the sheet lacks and compares those that it states; rows that name designators are joined by them, the others by
+ * part. Problems go to the sink.
+ */
 export function joinUsage(
-  slots: readonly SheetSlot[],
-  placements: PlacementReading,
+  given: readonly SheetSlot[],
+  all: PlacementReading,
   options: UsageOptions,
 ): { readonly slots: readonly SheetSlot[]; readonly scope: PlacementScope } {
   const { column, sink } = options;
   const boards = options.boardsPerPanel ?? 1;
-  const scope = options.side ?? bestScope(slots, placements, boards);
+  const byPlace = given.some(({ designators }) => designators.length > 0)
+    ? joinByPlace(given, all, { ...options, boards })
+    : null;
+  const slots = byPlace?.others ?? given;
+  const placements = byPlace?.rest ?? all;
+  const scope = byPlace?.scope ?? options.side ?? bestScope(slots, placements, boards);
   const { usageByPart, withoutSlot } = addPlacements(slots, placements.parts, { scope, boards });
-  const filledByRow = new Map<number, SheetSlot>();
+  const filledByRow = new Map<number, SheetSlot>((byPlace?.named ?? []).map((slot) => [slot.row, slot]));
   for (const usage of usageByPart.values()) {
     for (const slot of fillPart(usage, column, sink)) filledByRow.set(slot.row, slot);
   }
@@ -155,5 +161,5 @@ export function joinUsage(
   }
   const ratio = commonRatio(usageByPart.values());
   if (ratio !== null) sink.add('usageRatio', { row: null, column }, { ratio });
-  return { slots: slots.map((slot) => filledByRow.get(slot.row) ?? slot), scope };
+  return { slots: given.map((slot) => filledByRow.get(slot.row) ?? slot), scope };
 }

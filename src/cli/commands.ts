@@ -18,5 +18,6 @@ export const commandLoaders: Readonly<Record<string, () => Promise<Command>>> = 
   count: async () => (await import('./commands/count.ts')).command,
   changeover: async () => (await import('./commands/changeover.ts')).command,
   order: async () => (await import('./commands/order.ts')).command,
+  assign: async () => (await import('./commands/assign.ts')).command,
   trace: async () => (await import('./commands/trace.ts')).command,
 };

@@ -2,7 +2,10 @@
 // Method: each source is parsed once and kept by its number; a change of columns reads the kept rows again. The workbook's reader and the
 // decoding of bytes are handed in, so that the desk runs in tests as in the worker.
 
+import { type BillReading, readBill } from '../../shared/sheet/bill.ts';
+import { billRows } from '../../shared/sheet/bill-rows.ts';
 import { headerKey, keptToMap } from '../../shared/sheet/choice.ts';
+import { isExchangeFile, readExchange, xmlRoot } from '../../shared/sheet/exchange.ts';
 import {
   type PlacementField,
   placementFields,
@@ -10,13 +13,25 @@ import {
   sheetHeaderWords,
 } from '../../shared/sheet/fields.ts';
 import { cellText, guessColumns, type SheetColumn, type SheetRows } from '../../shared/sheet/headers.ts';
+import { type JoinedBill, joinBill, makersOf, namedPlacements } from '../../shared/sheet/join.ts';
+import { fillMerged, mergedRanges } from '../../shared/sheet/merged.ts';
 import { type PlacementReading, readPlacements } from '../../shared/sheet/placements.ts';
 import type { SheetProblem } from '../../shared/sheet/problems.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../../shared/sheet/read.ts';
 import type { IgnoredReason } from '../../shared/sheet/slot.ts';
-import { nameHeaders, pickSheet, readTitle, sheetFileKind, toSheetCell } from '../../shared/sheet/source.ts';
+import {
+  type ForeignKind,
+  foreignKind,
+  joinPages,
+  nameHeaders,
+  pickSheet,
+  readTitle,
+  sheetFileKind,
+  toSheetCell,
+} from '../../shared/sheet/source.ts';
 import { bytesToText, type DecodeBytes, textToRows } from '../../shared/sheet/text.ts';
 import {
+  type BillSummary,
   mostFileBytes,
   mostSlots,
   type PlacementSummary,
@@ -43,6 +58,8 @@ export interface SheetTools {
 /** A source as it was parsed. */
 interface Parsed {
   readonly number: number;
+  readonly name: string;
+  readonly isExchange: boolean;
   readonly pages: readonly { readonly name: string; readonly rows: SheetRows }[];
   /** The text of a text file, which a placement file needs whole. */
   readonly text: string | null;
@@ -60,38 +77,74 @@ class Unreadable extends Error {
 
 type Tell = (step: SheetStep) => void;
 
-async function parseSource(source: SheetSource, tools: SheetTools, tell: Tell): Promise<Parsed> {
+const archives: readonly ForeignKind[] = ['zip', 'gzip', 'tar', '7z', 'rar', 'bzip2', 'xz'];
+
+async function parseSource(
+  source: SheetSource,
+  role: SheetRole,
+  tools: SheetTools,
+  tell: Tell,
+): Promise<Parsed> {
   tell('opening');
-  if (typeof source.content === 'string') return parseText(source.number, source.content, [], tell);
+  if (typeof source.content === 'string')
+    return parseText(source, role, { text: source.content, problems: [] }, tell);
   if (source.content.size > mostFileBytes) throw new Unreadable('too-large', String(source.content.size));
   const buffer = await source.content.arrayBuffer();
   const bytes = new Uint8Array(buffer);
   const kind = sheetFileKind(bytes);
   if (kind === 'empty' || kind === 'old-workbook') throw new Unreadable(kind);
-  if (kind === 'workbook') return parseWorkbook(source.number, buffer, tools);
+  const foreign = foreignKind(bytes);
+  if (foreign !== null) throw new Unreadable(archives.includes(foreign) ? 'archive' : 'other-file', foreign);
+  if (kind === 'workbook') return parseWorkbook(source, buffer, tools);
   const { text, problems } = bytesToText(bytes, tools.decode);
   if (text === null) throw new Unreadable('not-text');
-  return parseText(source.number, text, problems, tell);
+  return parseText(source, role, { text, problems }, tell);
 }
 
-function parseText(number: number, text: string, found: readonly SheetProblem[], tell: Tell): Parsed {
+function parseText(
+  { number, name }: SheetSource,
+  role: SheetRole,
+  found: { readonly text: string; readonly problems: readonly SheetProblem[] },
+  tell: Tell,
+): Parsed {
+  const { text } = found;
   if (text.trim() === '') throw new Unreadable(text === '' ? 'empty' : 'blank');
+  const isExchange = role !== 'sheet' && isExchangeFile(text);
+  const root = xmlRoot(text);
+  if (root !== null && !isExchange) throw new Unreadable('other-xml', root);
   tell('splitting');
-  const { rows, problems } = textToRows(text);
-  return { number, text, pages: [{ name: '', rows }], problems: [...found, ...problems] };
+  const none = { rows: [], problems: [] };
+  const { rows, problems } = isExchange ? none : role === 'bill' ? billRows(text) : textToRows(text);
+  return {
+    number,
+    name,
+    text,
+    isExchange,
+    pages: [{ name: '', rows }],
+    problems: [...found.problems, ...problems],
+  };
 }
 
-async function parseWorkbook(number: number, buffer: ArrayBuffer, tools: SheetTools): Promise<Parsed> {
+async function parseWorkbook(
+  { number, name }: SheetSource,
+  buffer: ArrayBuffer,
+  tools: SheetTools,
+): Promise<Parsed> {
+  // The spreadsheet reader may take the bytes over: merged cells are looked up first.
+  const merged = mergedRanges(new Uint8Array(buffer));
   const sheets = await tools.readWorkbook(buffer).catch((reason: unknown) => {
     throw new Unreadable('broken-workbook', reason instanceof Error ? reason.message : String(reason));
   });
-  const pages = sheets.map(({ sheet, data }) => ({
+  const pages = sheets.map(({ sheet, data }, at) => ({
     name: sheet,
-    rows: data.map((row) => row.map(toSheetCell)),
+    rows: fillMerged(
+      data.map((row) => row.map(toSheetCell)),
+      merged[at] ?? [],
+    ),
   }));
   if (!pages.some(({ rows }) => rows.some((row) => row.some((cell) => cellText(cell) !== ''))))
     throw new Unreadable('blank');
-  return { number, text: null, pages, problems: [] };
+  return { number, name, text: null, isExchange: false, pages, problems: [] };
 }
 
 const mostSamples = 3;
@@ -117,9 +170,9 @@ function showColumns<F extends string>(
 function readSheetPart(
   parsed: Parsed,
   page: number,
-  rest: { readonly settings: SheetSettings; readonly placements: PlacementReading | null },
+  rest: { readonly settings: SheetSettings; readonly placed: Placed | null },
 ) {
-  const { settings, placements } = rest;
+  const { settings, placed } = rest;
   const given = parsed.pages[page]?.rows ?? [];
   const rows = nameHeaders(given, guessColumns(given, sheetHeaderWords, settings.columns ?? {}).headerRow);
   const guess = guessColumns(rows, sheetHeaderWords);
@@ -134,26 +187,66 @@ function readSheetPart(
     boardsPerPanel: settings.boardsPerPanel,
     textProblems: parsed.problems,
     ...(settings.scope === null ? {} : { side: settings.scope }),
-    ...(placements === null ? {} : { placements }),
+    ...(placed === null ? {} : { placements: placed.reading, makers: makersOf(placed.joined) }),
   };
   const reading = readSheet(rows, options);
   if (reading.slots.length > mostSlots) throw new Unreadable('too-many-slots', String(reading.slots.length));
   return { rows, reading, key: headerKey(reading.columns), isRemembered: kept !== undefined };
 }
 
-function readPlacementPart(parsed: Parsed, settings: SheetSettings): PlacementReading {
-  const rows = parsed.pages[pickSheet(parsed.pages.map((page) => page.rows))]?.rows ?? [];
-  const input = parsed.text ?? rows;
+/** What the placement file places, and what the bill beside it (or within it) makes of that. */
+interface Placed {
+  readonly reading: PlacementReading;
+  readonly bill: BillReading | null;
+  readonly joined: JoinedBill | null;
+}
+
+function readBillPart(parsed: Parsed): BillReading {
+  if (parsed.isExchange) {
+    const { bill } = readExchange(parsed.text ?? '', true);
+    if (bill === null) throw new Unreadable('no-bill');
+    return bill;
+  }
+  const { rows, problems } = joinPages(parsed.pages, 'bill');
+  return readBill(rows, { textProblems: [...parsed.problems, ...problems] });
+}
+
+function readPlacementPart(parsed: Parsed, given: BillReading | null, settings: SheetSettings): Placed {
+  const exchange = parsed.isExchange ? readExchange(parsed.text ?? '', given !== null) : null;
+  const bill = given ?? exchange?.bill ?? null;
+  const reading = exchange?.placements ?? readPlacementRows(parsed, bill !== null, settings);
+  if (bill === null) return { reading, bill, joined: null };
+  const joined = joinBill(reading, bill, { boardsPerPanel: settings.boardsPerPanel });
+  return { reading: namedPlacements(reading, joined), bill, joined };
+}
+
+function readPlacementRows(parsed: Parsed, hasBill: boolean, settings: SheetSettings): PlacementReading {
+  const pages = parsed.text === null ? joinPages(parsed.pages, 'placements') : { rows: [], problems: [] };
+  const input = parsed.text ?? pages.rows;
   const read = (columns: SheetSettings['placementColumns']) =>
     // The text is split once more, by the placement file's own rules, which find its broken quotation marks themselves.
     readPlacements(input, {
-      textProblems: parsed.problems.filter(({ code }) => code === 'encodingGuessed'),
+      textProblems: [...parsed.problems.filter(({ code }) => code === 'encodingGuessed'), ...pages.problems],
+      hasBill,
+      fileName: parsed.name,
       ...(columns === null ? {} : { columns }),
     });
   if (settings.placementColumns !== null) return read(settings.placementColumns);
   const guessed = read(null);
   const kept = settings.remembered[headerKey(guessed.columns)];
   return kept ? read(keptToMap(kept, placementFields)) : guessed;
+}
+
+/** Problems of the placement file, of the bill, and of both laid over each other, each with the file that its row is in. */
+function placedProblems({ reading, bill, joined }: Placed): SheetSummary['problems'] {
+  return [
+    ...reading.problems.map((problem) => ({ ...problem, role: 'placements' as const })),
+    ...(bill?.problems ?? []).map((problem) => ({ ...problem, role: 'bill' as const })),
+    ...(joined?.problems ?? []).map(({ file, ...problem }) => ({
+      ...problem,
+      role: file === 'bom' ? ('bill' as const) : ('placements' as const),
+    })),
+  ];
 }
 
 function placementSummary(reading: PlacementReading, parsed: Parsed): PlacementSummary {
@@ -170,6 +263,11 @@ function placementSummary(reading: PlacementReading, parsed: Parsed): PlacementS
     placements: reading.placements.length,
     ignored: reading.ignored,
   };
+}
+
+function billSummary({ bill, joined }: Placed): BillSummary | null {
+  if (bill === null || joined === null) return null;
+  return { parts: joined.parts, notPlaced: joined.notPlaced, variants: bill.variants };
 }
 
 function samplesOf(reading: PlacementReading, field: PlacementField | null): readonly string[] {
@@ -198,25 +296,28 @@ export function createSheetDesk(tools: SheetTools): SheetDesk {
   async function parse(role: SheetRole, source: SheetSource, tell: Tell): Promise<Parsed> {
     const there = kept.get(role);
     if (there?.number === source.number) return there;
-    const parsed = await parseSource(source, tools, tell);
+    const parsed = await parseSource(source, role, tools, tell);
     kept.set(role, parsed);
     return parsed;
   }
 
   return {
-    async read({ id, sheet, placements, settings }, tell) {
+    async read({ id, sheet, placements, bill = null, settings }, tell) {
       let role: SheetRole = 'placements';
       const step: Tell = (at) => tell({ kind: 'step', id, role, step: at });
       try {
-        const placed = placements === null ? null : await parse('placements', placements, step);
-        const placing = placed === null ? null : readPlacementPart(placed, settings);
+        const parsedPlaces = placements === null ? null : await parse('placements', placements, step);
+        role = 'bill';
+        const billed =
+          bill === null || parsedPlaces === null ? null : readBillPart(await parse('bill', bill, step));
+        const placed = parsedPlaces === null ? null : readPlacementPart(parsedPlaces, billed, settings);
         role = 'sheet';
         const parsed = await parse('sheet', sheet, step);
         step('checking');
         const page = settings.page ?? pickSheet(parsed.pages.map(({ rows }) => rows));
         const { rows, reading, key, isRemembered } = readSheetPart(parsed, page, {
           settings,
-          placements: placing,
+          placed,
         });
         const summary: SheetSummary = {
           pages: parsed.text === null ? parsed.pages.map(({ name }) => name) : [],
@@ -229,9 +330,10 @@ export function createSheetDesk(tools: SheetTools): SheetDesk {
           ignored: countReasons(reading),
           problems: [
             ...reading.problems.map((problem) => ({ ...problem, role: 'sheet' as const })),
-            ...(placing?.problems ?? []).map((problem) => ({ ...problem, role: 'placements' as const })),
+            ...(placed === null ? [] : placedProblems(placed)),
           ],
-          placements: placing && placed ? placementSummary(placing, placed) : null,
+          placements: placed && parsedPlaces ? placementSummary(placed.reading, parsedPlaces) : null,
+          bill: placed === null ? null : billSummary(placed),
           scope: reading.placementScope,
         };
         return { kind: 'read', id, summary };

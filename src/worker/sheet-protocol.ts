@@ -3,10 +3,11 @@
 
 import type { PlacementField, SheetField } from '../../shared/sheet/fields.ts';
 import type { ColumnMap } from '../../shared/sheet/headers.ts';
+import type { JoinedPart } from '../../shared/sheet/join.ts';
 import type { SheetProblem } from '../../shared/sheet/problems.ts';
+import type { PlacementScope } from '../../shared/sheet/scope.ts';
 import type { IgnoredReason, SheetSlot } from '../../shared/sheet/slot.ts';
 import type { SheetTitle } from '../../shared/sheet/source.ts';
-import type { PlacementScope } from '../../shared/sheet/usage.ts';
 
 /** Most bytes of a file; a sheet of a whole plant is far smaller. */
 export const mostFileBytes = 64 * 1024 * 1024;
@@ -14,8 +15,8 @@ export const mostFileBytes = 64 * 1024 * 1024;
 /** Most slots handed to the page: more than the longest line has. */
 export const mostSlots = 5000;
 
-/** Which of the two inputs is meant. */
-export const sheetRoles = ['sheet', 'placements'] as const;
+/** Which of the inputs is meant; `bill`: the bill of materials that names what the placement file places. */
+export const sheetRoles = ['sheet', 'placements', 'bill'] as const;
 export type SheetRole = (typeof sheetRoles)[number];
 
 /** A file or pasted text; `number` is its own, so that it is parsed once. */
@@ -47,6 +48,8 @@ export interface SheetRequest {
   readonly id: number;
   readonly sheet: SheetSource;
   readonly placements: SheetSource | null;
+  /** Read only beside a placement file. */
+  readonly bill?: SheetSource | null;
   readonly settings: SheetSettings;
 }
 
@@ -59,6 +62,10 @@ export const sheetFaults = [
   'empty',
   'blank',
   'not-text',
+  'archive',
+  'other-file',
+  'other-xml',
+  'no-bill',
   'old-workbook',
   'broken-workbook',
   'too-large',
@@ -85,6 +92,14 @@ export interface PlacementSummary {
   readonly ignored: number;
 }
 
+/** The bill of materials laid over the placement file. */
+export interface BillSummary {
+  /** Parts with their places, in the order of the bill. */
+  readonly parts: readonly JoinedPart[];
+  readonly notPlaced: readonly string[];
+  readonly variants: readonly string[];
+}
+
 /** The sheet as it was read. */
 export interface SheetSummary {
   /** Names of a workbook's sheets; empty for text. */
@@ -100,6 +115,7 @@ export interface SheetSummary {
   readonly ignored: Readonly<Partial<Record<IgnoredReason, number>>>;
   readonly problems: readonly (SheetProblem & { readonly role: SheetRole })[];
   readonly placements: PlacementSummary | null;
+  readonly bill: BillSummary | null;
   readonly scope: PlacementScope | null;
 }
 

@@ -6,8 +6,8 @@ export interface FileButtonProps {
   readonly icon: IconName;
   readonly tone: 'act' | 'plain';
   readonly large?: boolean;
-  /** Endings and media types, as the platform's own field wants them. */
-  readonly accept: string;
+  /** Endings and media types, as the platform's own field wants them; absent: any file, where endings say nothing. */
+  readonly accept?: string;
   readonly testId: string;
   readonly onFile: (file: File) => void;
   readonly children: ComponentChildren;

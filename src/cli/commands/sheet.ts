@@ -1,35 +1,39 @@
-// `reelward sheet`: reads a setup sheet (CSV or XLSX), a placement file, or both, and lists what is wrong before anything is taken in.
-// The reading is in shared/setup/sheet-*.ts; here are files, bytes and the spreadsheet reader, which is loaded only for a workbook.
+// `reelward sheet`: reads a setup sheet, a placement file and a bill of materials, or some of them, and lists what is wrong before anything is
+// taken in. The reading is in shared/sheet; files and bytes in ../sheet-file.ts.
 
 import { z } from 'zod';
+import { type BillReading, readBill } from '../../../shared/sheet/bill.ts';
+import { billFields } from '../../../shared/sheet/bill-fields.ts';
+import { billRows } from '../../../shared/sheet/bill-rows.ts';
 import { diffSheets } from '../../../shared/sheet/diff.ts';
+import { readExchange } from '../../../shared/sheet/exchange.ts';
 import { manyColumnFields, placementFields, sheetFields } from '../../../shared/sheet/fields.ts';
-import type { SheetRows } from '../../../shared/sheet/headers.ts';
+import type { ColumnMap } from '../../../shared/sheet/headers.ts';
+import { type JoinedBill, joinBill, makersOf, namedPlacements } from '../../../shared/sheet/join.ts';
 import { type PlacementReading, readPlacements } from '../../../shared/sheet/placements.ts';
 import { hasSheetErrors, type SheetProblem } from '../../../shared/sheet/problems.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../../../shared/sheet/read.ts';
-import { pickSheet, sheetFileKind, toSheetCell } from '../../../shared/sheet/source.ts';
-import { bytesToText, type DecodeBytes, textToRows } from '../../../shared/sheet/text.ts';
-import { placementScopes } from '../../../shared/sheet/usage.ts';
-import {
-  type Command,
-  type CommandIo,
-  NotUnderstood,
-  parseCall,
-  printJson,
-  readBytes,
-  readJson,
-} from '../command.ts';
+import { placementScopes } from '../../../shared/sheet/scope.ts';
+import { textToRows } from '../../../shared/sheet/text.ts';
+import { type Command, type CommandIo, NotUnderstood, parseCall, printJson, readJson } from '../command.ts';
+import { readContent } from '../sheet-file.ts';
 
-const help = `reelward sheet FILE [--placements FILE] [--map FILE] [--side SIDE] [--boards N] [--against FILE]
+const help = `reelward sheet FILE [--placements FILE] [--bom FILE] [--map FILE] [--side SIDE] [--boards N] [--against FILE]
 reelward sheet --placements FILE
+reelward sheet --placements FILE --bom FILE [--boards N] [--variant NAME]
 
 Reads a setup sheet (CSV with any separator, UTF-8, UTF-16 or Windows-1252, or XLSX) and prints one JSON document:
 slots, problems by row and column, ignored rows and what each column was taken for. FILE may be - for standard input.
+Without a sheet it reads a placement file, or a placement file and a bill of materials joined by reference designator:
+{"parts": [{"part","supplierParts","top","bottom","designators"}], "placements", "notPlaced", "problems"}.
+Rows of a sheet that name designators are joined by them too.
 
-  --placements FILE  placement (centroid) file: supplies or confirms placements per panel; alone, prints its totals per part
+  --placements FILE  placement (centroid) file: text, CSV, XLSX, or IPC-2581 with its own bill; alone, prints totals per part
+  --bom FILE         bill of materials: text, CSV, XLSX, or IPC-2581; names the parts and the approved makers' numbers
+  --variant NAME     the variant of the bill that is built, where the bill holds several
   --map FILE         JSON {"columns": {"slot": "Header", "alternates": ["Header", "Header"], "note": null},
-                     "placementColumns": {"part": "Header"}, "positions": {"12": 1}, "grows": "up" or "down"}
+                     "placementColumns": {"part": "Header"}, "bomColumns": {"designators": "Header"},
+                     "positions": {"12": 1}, "grows": "up" or "down"}
                      fields: ${sheetFields.join(', ')}
   --side SIDE        which placements count: top, bottom or both (else the side that agrees best with the sheet)
   --boards N         boards in one panel, where the placement file describes one board (default 1)
@@ -56,85 +60,112 @@ function choices(fields: readonly string[]) {
 const mapSchema = z.strictObject({
   columns: choices(sheetFields).optional(),
   placementColumns: choices(placementFields).optional(),
+  bomColumns: choices(billFields).optional(),
   positions: z
     .record(z.string().regex(/^\d+$/, 'expected a tape width in mm'), z.int().min(1).max(60))
     .optional(),
   grows: z.enum(['up', 'down']).optional(),
 });
 
-const decode: DecodeBytes = (bytes, encoding) => {
-  try {
-    return new TextDecoder(encoding, { fatal: true }).decode(bytes);
-  } catch {
-    // Not of this encoding is an answer: the caller tries the next one.
-    return null;
-  }
-};
+type InFile = SheetProblem & { readonly file: 'sheet' | 'placements' | 'bom' };
 
-interface FileContent {
-  /** Text of a text file, or null for a workbook. */
-  readonly text: string | null;
-  /** Rows of a workbook, or null for a text file. */
-  readonly rows: SheetRows | null;
-  readonly problems: readonly SheetProblem[];
+function inFile(file: InFile['file'], problems: readonly SheetProblem[]): readonly InFile[] {
+  return problems.map((problem) => ({ file, ...problem }));
 }
 
-const workbookHint = 'expected a CSV or XLSX file';
-
-/** Rows of the workbook's sheet whose rows read most like a header. */
-async function readWorkbook(bytes: Uint8Array, source: string): Promise<SheetRows> {
-  const { default: readXlsxFile } = await import('read-excel-file/node');
-  let sheets: Awaited<ReturnType<typeof readXlsxFile>>;
-  try {
-    sheets = await readXlsxFile(Buffer.from(bytes));
-  } catch (error) {
-    throw new NotUnderstood(
-      `${source}: ${workbookHint}, found a broken workbook: ${(error as Error).message}`,
-    );
-  }
-  const rows = sheets.map(({ data }) => data.map((row) => row.map(toSheetCell)));
-  return rows[pickSheet(rows)] ?? [];
+/** The placement file and the bill, read and joined as far as they are given. */
+interface Board {
+  readonly placements: PlacementReading;
+  readonly bill: BillReading | null;
+  readonly joined: JoinedBill | null;
+  readonly problems: readonly InFile[];
 }
 
-async function readContent(file: string, io: CommandIo): Promise<FileContent> {
-  const source = file === '-' ? 'standard input' : file;
-  const bytes = await readBytes(file, io);
-  const kind = sheetFileKind(bytes);
-  if (kind === 'empty') throw new NotUnderstood(`${source}: ${workbookHint}, found an empty file`);
-  if (kind === 'workbook') {
-    return { text: null, rows: await readWorkbook(bytes, source), problems: [] };
-  }
-  if (kind === 'old-workbook') {
-    throw new NotUnderstood(`${source}: ${workbookHint}, found an old workbook: save it as XLSX or CSV`);
-  }
-  const { text, problems } = bytesToText(bytes, decode);
-  if (text === null) throw new NotUnderstood(`${source}: ${workbookHint}, found bytes that are not text`);
-  if (text.trim() === '')
-    throw new NotUnderstood(`${source}: ${workbookHint}, found nothing but blank lines`);
-  return { text, rows: null, problems };
+interface BoardCall {
+  readonly placements: string;
+  readonly bom: string | undefined;
+  readonly variant: string | undefined;
+  readonly boards: number;
+  readonly placementColumns: ColumnMap<(typeof placementFields)[number]>;
+  readonly bomColumns: ColumnMap<(typeof billFields)[number]>;
 }
 
-async function readPlacementFile(
-  file: string,
-  columns: NonNullable<Parameters<typeof readPlacements>[1]>['columns'],
-  io: CommandIo,
-): Promise<PlacementReading> {
-  const content = await readContent(file, io);
-  return readPlacements(content.rows ?? content.text ?? '', {
-    textProblems: content.problems,
-    ...(columns ? { columns } : {}),
+async function readBillFile(file: string, call: BoardCall, io: CommandIo): Promise<BillReading> {
+  const content = await readContent(file, io, 'bill');
+  if (content.isExchange) {
+    const { bill } = readExchange(content.text ?? '', true);
+    if (bill === null)
+      throw new NotUnderstood(`${file}: expected a bill of materials, found an IPC-2581 file without one`);
+    return bill;
+  }
+  const split = content.rows === null ? billRows(content.text ?? '') : { rows: content.rows, problems: [] };
+  return readBill(split.rows, {
+    columns: call.bomColumns,
+    textProblems: [...content.problems, ...split.problems],
+    ...(call.variant === undefined ? {} : { variant: call.variant }),
   });
 }
 
+async function readBoard(call: BoardCall, io: CommandIo): Promise<Board> {
+  const content = await readContent(call.placements, io, 'placements');
+  const given = call.bom === undefined ? null : await readBillFile(call.bom, call, io);
+  const exchange = content.isExchange ? readExchange(content.text ?? '', given !== null) : null;
+  const bill = given ?? exchange?.bill ?? null;
+  if (bill === null && call.variant !== undefined)
+    throw new NotUnderstood('--variant: expected --bom FILE with it, found no bill of materials');
+  const placements =
+    exchange?.placements ??
+    readPlacements(content.rows ?? content.text ?? '', {
+      textProblems: content.problems,
+      columns: call.placementColumns,
+      hasBill: bill !== null,
+      fileName: content.name,
+    });
+  const joined = bill === null ? null : joinBill(placements, bill, { boardsPerPanel: call.boards });
+  return {
+    placements: joined === null ? placements : namedPlacements(placements, joined),
+    bill,
+    joined,
+    problems: [
+      ...inFile('placements', placements.problems),
+      ...inFile('bom', bill?.problems ?? []),
+      ...(joined?.problems ?? []),
+    ],
+  };
+}
+
+/** What is printed where no setup sheet is given. */
+function printBoard(board: Board, boards: number, io: CommandIo): number {
+  const { placements, joined, problems } = board;
+  const notPlaced = [...new Set(placements.leftOut.map(({ placement }) => placement.designator))].filter(
+    (name) => name !== '',
+  );
+  const plain = placements.parts.map(({ part, top, bottom, firstRow }) => ({
+    part,
+    top: top * boards,
+    bottom: bottom * boards,
+    firstRow,
+  }));
+  printJson(
+    {
+      parts: joined?.parts ?? plain,
+      placements: placements.placements.length,
+      notPlaced: joined?.notPlaced ?? notPlaced,
+      problems,
+      ignored: placements.ignored,
+      columns: placements.columns,
+      ...(board.bill === null ? {} : { bomColumns: board.bill.columns, variants: board.bill.variants }),
+    },
+    io,
+  );
+  return hasSheetErrors(problems) ? 1 : 0;
+}
+
 async function readSheetFile(file: string, options: SheetOptions, io: CommandIo): Promise<SheetReading> {
-  const content = await readContent(file, io);
+  const content = await readContent(file, io, 'sheet');
   if (content.rows !== null) return readSheet(content.rows, { ...options, textProblems: content.problems });
   const { rows, problems } = textToRows(content.text ?? '');
   return readSheet(rows, { ...options, textProblems: [...content.problems, ...problems] });
-}
-
-function inFile(file: 'sheet' | 'placements', problems: readonly SheetProblem[]) {
-  return problems.map((problem) => ({ file, ...problem }));
 }
 
 function parseOptions(values: { readonly side?: string; readonly boards?: string }): SheetOptions {
@@ -155,55 +186,47 @@ function definedOnly<T extends object>(map: T | undefined) {
   return Object.fromEntries(entries);
 }
 
+function checkInputs(values: Readonly<Record<string, string | undefined>>, file: string | undefined): void {
+  const inputs = [file, values['placements'], values['bom'], values['map'], values['against']];
+  if (inputs.filter((input) => input === '-').length > 1)
+    throw new NotUnderstood('expected at most one input from standard input, found - more than once');
+  if (values['bom'] !== undefined && values['placements'] === undefined)
+    throw new NotUnderstood('--bom: expected --placements FILE with it, found none');
+  if (file === undefined && values['placements'] === undefined)
+    throw new NotUnderstood('expected one FILE, or --placements FILE, or both, found nothing');
+}
+
 async function run(args: readonly string[], io: CommandIo): Promise<number> {
+  const text = { type: 'string' } as const;
   const { values, positionals } = parseCall(
     args,
-    {
-      placements: { type: 'string' },
-      map: { type: 'string' },
-      side: { type: 'string' },
-      boards: { type: 'string' },
-      against: { type: 'string' },
-    },
+    { placements: text, bom: text, variant: text, map: text, side: text, boards: text, against: text },
     { min: 0, max: 1, names: 'one FILE, or --placements FILE, or both' },
   );
   const [file] = positionals;
-  const inputs = [file, values.placements, values.map, values.against];
-  if (inputs.filter((input) => input === '-').length > 1) {
-    throw new NotUnderstood('expected at most one input from standard input, found - more than once');
-  }
-  if (file === undefined && values.placements === undefined) {
-    throw new NotUnderstood('expected one FILE, or --placements FILE, or both, found nothing');
-  }
+  checkInputs(values, file);
   const given = parseOptions(values);
+  const boards = given.boardsPerPanel ?? 1;
   const map = values.map === undefined ? {} : await readJson(values.map, mapSchema, io);
-  const placements =
-    values.placements === undefined
-      ? undefined
-      : await readPlacementFile(values.placements, definedOnly(map.placementColumns), io);
-  if (file === undefined) {
-    if (placements === undefined) return 2;
-    const { parts, problems, ignored, columns } = placements;
-    printJson(
-      {
-        parts,
-        placements: placements.placements.length,
-        problems: inFile('placements', problems),
-        ignored,
-        columns,
-      },
-      io,
-    );
-    return hasSheetErrors(problems) ? 1 : 0;
-  }
+  const call = {
+    bom: values.bom,
+    variant: values.variant,
+    boards,
+    placementColumns: definedOnly(map.placementColumns),
+    bomColumns: definedOnly(map.bomColumns),
+  };
+  const board =
+    values.placements === undefined ? null : await readBoard({ ...call, placements: values.placements }, io);
+  if (file === undefined) return board === null ? 2 : printBoard(board, boards, io);
   const options: SheetOptions = {
     ...given,
     columns: definedOnly(map.columns),
     ...(map.positions ? { positionsByWidth: map.positions } : {}),
     ...(map.grows ? { grows: map.grows } : {}),
+    ...(board === null ? {} : { placements: board.placements, makers: makersOf(board.joined) }),
   };
-  const sheet = await readSheetFile(file, placements ? { ...options, placements } : options, io);
-  const problems = [...inFile('sheet', sheet.problems), ...inFile('placements', placements?.problems ?? [])];
+  const sheet = await readSheetFile(file, options, io);
+  const problems = [...inFile('sheet', sheet.problems), ...(board?.problems ?? [])];
   const old = values.against === undefined ? undefined : await readSheetFile(values.against, options, io);
   printJson(
     {
@@ -214,6 +237,7 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
       headerRow: sheet.headerRow,
       columns: sheet.columns,
       placementScope: sheet.placementScope,
+      ...(board?.joined ? { notPlaced: board.joined.notPlaced } : {}),
       ...(old ? { changes: diffSheets(old.slots, sheet.slots) } : {}),
     },
     io,
@@ -224,7 +248,7 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
 /** The command. */
 export const command: Command = {
   name: 'sheet',
-  summary: 'read a setup sheet and a placement file, list what is wrong',
+  summary: 'read a setup sheet, a placement file and a bill of materials, list what is wrong',
   help,
   run,
 };

@@ -1,10 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import {
-  isNotFittedMark,
   isNotTape,
   parseBank,
   parseCount,
-  parseDesignators,
   parseFlag,
   parseLengthMm,
   parseList,
@@ -14,6 +12,8 @@ import {
   parseSide,
   parseTapePair,
 } from '../../../shared/sheet/cells.ts';
+import { parseDesignators } from '../../../shared/sheet/designators.ts';
+import { isNotFittedMark } from '../../../shared/sheet/not-placed.ts';
 
 describe('parseNumber()', () => {
   it.each<[string, 'count' | 'length', number | null, string]>([
@@ -129,7 +129,7 @@ describe('parseDesignators()', () => {
     ['R1 - R3', ['R1', 'R2', 'R3']],
     ['R1..3', ['R1', 'R2', 'R3']],
     ['C9 to C11', ['C9', 'C10', 'C11']],
-    ['R4-R1', ['R4-R1']],
+    ['R4-R1', ['R1', 'R2', 'R3', 'R4']],
     ['R1-C4', ['R1-C4']],
     ['', []],
   ])('reads %j', (text, wanted) => {

@@ -6,6 +6,7 @@ import { sheetHeaderWords } from '../../../shared/sheet/fields.ts';
 import { guessColumns } from '../../../shared/sheet/headers.ts';
 import {
   columnLetters,
+  joinPages,
   nameHeaders,
   pickSheet,
   readTitle,
@@ -98,5 +99,40 @@ describe('readTitle()', () => {
         1,
       ).product,
     ).toBeNull();
+  });
+});
+
+describe('joinPages()', () => {
+  const bill = {
+    name: 'Bill',
+    rows: [
+      ['Item', 'Designator', 'Part Number', 'Value', 'Footprint', 'Description'],
+      ['1', 'R1', 'BW-1', '10k', '0603', 'resistor'],
+    ],
+  };
+  const top = {
+    name: 'Top',
+    rows: [
+      ['Designator', 'X', 'Y', 'Layer'],
+      ['R1', '1', '2', 'top'],
+    ],
+  };
+  const bottom = {
+    name: 'Bottom',
+    rows: [
+      ['Designator', 'X', 'Y', 'Layer'],
+      ['R2', '1', '2', 'bottom'],
+    ],
+  };
+
+  test('takes the sheet with coordinates for the placement file and the other one for the bill', () => {
+    expect(joinPages([bill, top], 'placements').rows).toEqual(top.rows);
+    expect(joinPages([top, bill], 'bill')).toEqual({ rows: bill.rows, problems: [] });
+  });
+
+  test('adds sheets under the same header, and says so', () => {
+    const { rows, problems } = joinPages([bill, top, bottom], 'placements');
+    expect(rows).toEqual([...top.rows, ['R2', '1', '2', 'bottom']]);
+    expect(problems).toMatchObject([{ code: 'sheetAdded', row: 3, facts: { found: 'Bottom' } }]);
   });
 });

@@ -155,8 +155,9 @@ describe('what cannot be read', () => {
     [
       'a picture',
       new Blob([new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0, 0, 0, 13, 0, 1, 255, 0])]),
-      'not-text',
+      'other-file',
     ],
+    ['bytes that are no text', new Blob([new Uint8Array([1, 0, 0, 0, 7, 13, 0, 1, 255, 0])]), 'not-text'],
     [
       'a workbook of the old form',
       new Blob([new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1])]),
@@ -200,4 +201,65 @@ test('a source is parsed once, and again where another took its place', async ()
   expect(await tell(one)).toEqual(['checking']);
   expect(await tell(text('Slot,Part\nM1-F-001,B\n', 2))).toEqual(['opening', 'splitting', 'checking']);
   expect(await tell(one)).toEqual(['opening', 'splitting', 'checking']);
+});
+
+describe('the sheet desk with a bill of materials', () => {
+  const sheet = text(
+    'Slot,Part,Tape width,Pitch,Designators\nM1-F-001,BW-1,8,4,"R1,R2"\nM1-F-002,BW-2,8,4,C1\n',
+    1,
+  );
+  const placements = text(
+    'Ref,Value,X,Y,Side\nR1,10k,1,1,top\nR2,10k,2,1,bottom\nC1,100n,3,1,top\nFID1,,0,0,top\n',
+    2,
+  );
+  const bill = text('Part Number,Designators,MPN\nBW-1,R1-R2,KP-1\nBW-2,C1,KP-2\n', 3);
+
+  test('joins both by designator, fills in usage and makers, and says what was joined', async () => {
+    const summary = await read(sheet, { placements, bill });
+    expect(summary.slots).toMatchObject([
+      { perPanel: 2, supplierParts: ['KP-1'] },
+      { perPanel: 1, supplierParts: ['KP-2'] },
+    ]);
+    expect(summary.bill).toEqual({
+      parts: [
+        { part: 'BW-1', supplierParts: ['KP-1'], top: 1, bottom: 1, designators: ['R1', 'R2'] },
+        { part: 'BW-2', supplierParts: ['KP-2'], top: 1, bottom: 0, designators: ['C1'] },
+      ],
+      notPlaced: ['FID1'],
+      variants: [],
+    });
+    expect(summary.problems.filter(({ severity }) => severity === 'error')).toEqual([]);
+  });
+
+  test('says in which file a problem of the join is', async () => {
+    const short = text('Part Number,Designators,Qty\nBW-1,R1-R2,3\n', 4);
+    const { problems } = await read(sheet, { placements, bill: short });
+    expect(problems.map(({ role, code, row }) => `${role} ${code} ${row}`)).toEqual(
+      expect.arrayContaining(['bill quantityDiffers 2', 'placements designatorNotInBill 4']),
+    );
+  });
+
+  test.each([
+    ['<?xml version="1.0"?><board/>', 'other-xml'],
+    [new Blob([Uint8Array.of(0x1f, 0x8b, 8, 0, 0, 0)]), 'archive'],
+    [new Blob(['%PDF-1.7']), 'other-file'],
+    ['<IPC-2581 revision="B"><Content/></IPC-2581>', 'no-bill'],
+  ])('names a bill that is none as what it is: %s', async (content, fault) => {
+    const reply = await ask(sheet, { placements, bill: { number: 9, name: 'bill', content } });
+    expect(reply).toMatchObject({ kind: 'refused', role: 'bill', fault });
+  });
+
+  test('reads an IPC-2581 file as placement file with its own bill', async () => {
+    const xml = text(
+      `<IPC-2581 revision="B"><Bom name="b"><BomItem OEMDesignNumberRef="BW-1" quantity="2"><RefDes name="R1"/><RefDes name="R2"/></BomItem>
+<BomItem OEMDesignNumberRef="BW-2" quantity="1"><RefDes name="C1"/></BomItem></Bom><Ecad name="e"><CadData><Layer name="T" side="TOP"/><Step name="s">
+${['R1', 'R2', 'C1'].map((name) => `<Component refDes="${name}" layerRef="T" part="${name === 'C1' ? 'BW-2' : 'BW-1'}" mountType="SMT"><Location x="1" y="${name.charCodeAt(1)}"/></Component>`).join('')}
+</Step></CadData></Ecad></IPC-2581>`,
+      5,
+    );
+    const summary = await read(sheet, { placements: xml });
+    expect(summary.slots.map(({ perPanel }) => perPanel)).toEqual([2, 1]);
+    expect(summary.placements).toMatchObject({ placements: 3, parts: 2 });
+    expect(summary.bill?.parts).toHaveLength(2);
+  });
 });

@@ -46,6 +46,11 @@ function field(name: string | number | undefined): string {
   return spanishByEnglish.get(String(name)) ?? String(name);
 }
 
+/** A side as the file's reader names it. */
+function sideEs(side: string | number | undefined): string {
+  return side === 'bottom' ? 'inferior' : 'superior';
+}
+
 const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   encodingGuessed: () =>
     'El archivo no es UTF-8; se leyó como Windows-1252. Compruebe las letras con acento o guárdelo como UTF-8.',
@@ -141,6 +146,82 @@ const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
     'El archivo de colocación no tiene columna de cara. Todo cuenta como cara superior.',
   placementSideUnknown: (f) =>
     `«${f['found']}» no es cara superior ni inferior y cuenta como superior. Corríjalo.`,
+  headerGuessed: (f) =>
+    `El archivo no tiene una cabecera conocida. Por lo que hay en ellas, las columnas son: ${f['wanted']}. Compruébelas.`,
+  columnByLook: (f) =>
+    `La columna «${f['found']}» se toma como ${field(f['field'])} por lo que hay en ella. Compruébela.`,
+  genericParts: (f) =>
+    `La columna «${f['found']}» tiene un nombre para varios valores: son clases y no referencias. Cuentan los valores. Elija a mano la columna de las referencias, si la hay.`,
+  partsAreDesignators: (f) =>
+    `La columna «${f['found']}» contiene designadores, no referencias. Elija a mano la columna de las referencias.`,
+  sheetAdded: (f) =>
+    `Las filas de la hoja «${f['found']}» tienen la misma cabecera y también se leen; siguen desde la fila ${f['first']}.`,
+  designatorTwice: (f) =>
+    `El designador ${f['designator']} ya está en la fila ${f['first']}, en otro sitio. Cuenta una vez. Dé un nombre propio a cada componente de la placa.`,
+  designatorSeldom: (f) =>
+    `El designador ${f['designator']} está ${f['found']} veces en el archivo; los demás, ${f['wanted']}. Compruebe que cada placa del panel lo lleva.`,
+  placementSideFromName: (f) =>
+    `Nada en el archivo dice la cara. Por su nombre «${f['found']}» todo cuenta como cara ${sideEs(f['side'])}.`,
+  throughHole: (f) =>
+    `El designador ${f['designator']} (${f['part']}) va en taladros y no cuenta como colocado.`,
+  oddPlaced: (f) =>
+    `El designador ${f['designator']} parece un punto de prueba o un taladro, pero lleva ${f['part']}. Cuenta como colocado. Si no lo es, márquelo como no montado.`,
+  valueInPackages: (f) =>
+    `El valor ${f['part']} va aquí en ${f['found']} y en la fila ${f['first']} en ${f['wanted']}. Cuentan como dos componentes. Póngales referencia.`,
+  partInPackages: (f) =>
+    `${f['part']} va aquí en ${f['found']} y en la fila ${f['first']} en ${f['wanted']}. Compruebe la referencia.`,
+  valueWithoutPackage: (f) =>
+    `El designador ${f['designator']} tiene el valor ${f['part']}, sin encapsulado ni referencia. Nadie puede saber qué componente es: póngalos.`,
+  xmlBroken: (f) =>
+    `El XML está roto aquí: ${f['found']}. Lo que sigue no se lee. Exporte el archivo otra vez.`,
+  noComponents: () => 'El archivo no contiene componentes. Expórtelo con los componentes y sus sitios.',
+  panelOfFile: (f) =>
+    `El panel del archivo lleva ${f['found']} placas; se cuenta una. Diga cuántas placas lleva un panel.`,
+  billRowWithoutDesignators: (f) =>
+    `${f['part']} no nombra designadores: de esta fila no se coloca nada. Póngalos si se coloca.`,
+  billPartMissing: (f) =>
+    `La fila con ${f['designator']} no tiene referencia ni valor. Ponga uno de los dos.`,
+  billPartByOther: (f) => `La fila no tiene referencia: el componente se llama ${f['part']}. Póngala.`,
+  secondTable: (f) => `Aquí empieza otra tabla (${f['headers']}). No se lee.`,
+  boardsInFile: (f) =>
+    `El archivo de colocación ya lleva ${f['found']} placas: las ${f['wanted']} placas no se multiplican otra vez. Compruebe cuántas placas lleva un panel.`,
+  quantityDiffers: (f) =>
+    `La cantidad es ${f['wanted']}, pero la fila nombra ${f['found']} designadores. Compruebe cuál vale.`,
+  quantityUnreadable: (f) =>
+    `La cantidad «${f['found']}» no es un número. Cuentan los designadores. Corríjala.`,
+  quantityRatio: (f) =>
+    `En cada fila la cantidad es ${f['ratio']} veces los designadores. La lista parece contar ${f['ratio']} placas.`,
+  billDesignatorTwice: (f) =>
+    `El designador ${f['designator']} ya está en la fila ${f['first']}, con el mismo componente. Cuenta una vez.`,
+  billDesignatorDiffers: (f) =>
+    `El designador ${f['designator']} ya está en la fila ${f['first']}, con ${f['wanted']}; aquí es ${f['found']}. En un sitio va un solo componente: corrija una de las filas.`,
+  variantOpen: (f) =>
+    `Las variantes de la lista difieren aquí: ${f['wanted']}. Cuenta como montado. Diga qué variante se fabrica o traiga la lista de esa variante.`,
+  variantNotFound: (f) => `La lista no tiene la variante «${f['found']}». Tiene: ${f['wanted']}.`,
+  partDescribedTwice: (f) =>
+    `${f['part']} tiene aquí el valor ${f['found']} y en la fila ${f['first']} ${f['wanted']}. Compruebe la referencia.`,
+  markInRemark: (f) =>
+    `Por su nota «${f['found']}» no se monta nada de esta fila. Si es solo para algunos designadores, nómbrelos ahí.`,
+  blankNotFitted: (f) =>
+    `La columna «${f['found']}» lleva una marca en algunas filas y está vacía en ${f['count']}. Vacía cuenta como no montado.`,
+  designatorNotInBill: (f) =>
+    `El designador ${f['designator']} está en el archivo de colocación pero en ninguna fila de la lista de materiales, y no cuenta. Añádalo a la lista o márquelo como no montado.`,
+  designatorNotPlaced: (f) =>
+    `El designador ${f['designator']} (${f['part']}) está en la lista de materiales pero no en el archivo de colocación, y no cuenta.`,
+  partOfFileDiffers: (f) =>
+    `Designador ${f['designator']}: ${f['found']} en el archivo de colocación, ${f['wanted']} en la lista de materiales (fila ${f['first']}). Vale la lista. Compruebe cuál es.`,
+  valueOfFileDiffers: (f) =>
+    `Designador ${f['designator']}: valor ${f['found']} en el archivo de colocación, ${f['wanted']} en la lista de materiales (fila ${f['first']}). Vale la lista. Compruebe cuál es.`,
+  sideOfFileDiffers: (f) =>
+    `El designador ${f['designator']} está en la cara ${sideEs(f['found'])} en el archivo de colocación; la lista de materiales dice ${sideEs(f['wanted'])}. Vale el archivo de colocación.`,
+  sheetDesignatorNotPlaced: (f) =>
+    `El designador ${f['designator']} está en esta fila pero no en el archivo de colocación. Compruébelo en ambos.`,
+  designatorWithoutSlot: (f) =>
+    `El designador ${f['designator']} (archivo de colocación, fila ${f['first']}, ${f['part']}) no está en ninguna fila de la hoja. Añádalo a la fila de su posición o márquelo como no montado.`,
+  sheetPartDiffers: (f) =>
+    `Designador ${f['designator']}: ${f['found']} en esta fila, ${f['wanted']} en el archivo de colocación o en la lista de materiales. Compruebe cuál vale.`,
+  sheetDesignatorTwice: (f) =>
+    `El designador ${f['designator']} ya está en la fila ${f['first']}. Cuenta allí.`,
 };
 
 export const words: Sentences<typeof english> = { say: (problem) => es[problem.code](problem.facts) };

@@ -155,6 +155,13 @@ async function* sheet(here: Here): AsyncGenerator<string> {
   await give('loch-xy.csv', 'Designator,Part,X,Y,Side\nR1,BW-1001,1,1,Top\n', 'placements');
   await page.getByTestId('placement-count').waitFor();
   yield 'sheet, with placements';
+  const places = [1, 2, 3, 4, 5, 6].map((at) => `R${at},${at},1,Top`);
+  await give('loch-places.csv', `Designator,X,Y,Side\n${places.join('\n')}\nFID1,0,0,Top\n`, 'placements');
+  const named = [1, 2, 3, 4, 5, 6].map((at) => `BW-${1000 + at},R${at},AC-${at}`);
+  await give('loch-bill.csv', `Part,Designators,MPN\n${named.join('\n')}\n`, 'bill');
+  await page.getByTestId('not-placed').waitFor();
+  await page.getByTestId('joined-more').click();
+  yield 'sheet, with a bill of materials';
   await page.getByTestId('take-product').fill('Fell switch');
   await page.getByTestId('take-revision').fill('2');
   await page.getByTestId('take-bottom').click();

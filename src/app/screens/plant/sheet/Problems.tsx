@@ -1,7 +1,7 @@
 // What does not add up, by row and column, before anything is taken in. Errors first; problems of one kind together.
 
 import { useState } from 'preact/hooks';
-import type { SheetSeverity } from '../../../../../shared/sheet/problems.ts';
+import type { SheetSeverity } from '../../../../../shared/sheet/problem-kind.ts';
 import type { SheetSummary } from '../../../../worker/sheet-protocol.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { sheetWords } from '../../../words/sheet.ts';
@@ -78,7 +78,9 @@ function Group({ group }: { readonly group: ProblemGroup }) {
               </span>
             )}
             {problem.column !== null && <span translate={false}>{problem.column}</span>}
-            {problem.role === 'placements' && <span>{words.inPlacements}</span>}
+            {problem.role !== 'sheet' && (
+              <span>{problem.role === 'bill' ? words.inBill : words.inPlacements}</span>
+            )}
           </span>
           <span class="sentence">{sentences.say(problem)}</span>
         </div>

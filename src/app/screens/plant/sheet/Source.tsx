@@ -2,15 +2,13 @@
 
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import type { SheetRole } from '../../../../worker/sheet-protocol.ts';
+import type { BillSummary, SheetRole } from '../../../../worker/sheet-protocol.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { FileButton } from '../../../ui/FileButton.tsx';
 import { sheetWords } from '../../../words/sheet.ts';
 import { formatCount, say } from '../../../words/words.ts';
 import { lacking } from './model.ts';
 import type { SheetInHand, SheetSession } from './session.ts';
-
-const accepted = '.csv,.tsv,.txt,.asc,.pos,.xlsx,text/csv,text/plain,text/tab-separated-values';
 
 /** A button that opens the device's own picker of files. */
 function SourceButton(props: {
@@ -25,7 +23,6 @@ function SourceButton(props: {
       icon={props.input === 'sheet' ? 'stock' : 'search'}
       tone={props.tone}
       {...(props.large ? { large: true } : {})}
-      accept={accepted}
       testId={`file-${props.input}`}
       onFile={(file) => void props.session.open(props.input, file.name, file)}
     >
@@ -176,7 +173,7 @@ function Placements({ session, inHand }: { readonly session: SheetSession; reado
         <SourceButton input="placements" session={session} tone="plain">
           {words.otherPlacements}
         </SourceButton>
-        <Button onPress={() => void session.dropPlacements()}>{words.removePlacements}</Button>
+        <Button onPress={() => void session.drop('placements')}>{words.removePlacements}</Button>
       </div>
       <div class="form">
         <div class="field">
@@ -211,6 +208,73 @@ function Placements({ session, inHand }: { readonly session: SheetSession; reado
           <small>{words.boardsHelp}</small>
         </label>
       </div>
+      <Bill session={session} inHand={inHand} />
+    </div>
+  );
+}
+
+/** The bill beside the placement file: what was joined, part by part, and what is not placed. */
+function Bill({ session, inHand }: { readonly session: SheetSession; readonly inHand: SheetInHand }) {
+  const words = say(sheetWords);
+  const { bill, summary } = inHand;
+  const joined = summary.bill;
+  return (
+    <>
+      <div class="row">
+        <div class="grow">
+          {bill !== null && (
+            <>
+              <b translate={false}>{bill.name}</b>
+              <br />
+            </>
+          )}
+          <span class="soft" data-testid="bill-count">
+            {joined === null
+              ? words.billHelp
+              : words.joined(formatCount(joined.parts.length), formatCount(joined.notPlaced.length))}
+          </span>
+        </div>
+        <SourceButton input="bill" session={session} tone="plain">
+          {bill === null ? words.addBill : words.otherBill}
+        </SourceButton>
+        {bill !== null && <Button onPress={() => void session.drop('bill')}>{words.removeBill}</Button>}
+      </div>
+      {joined !== null && <JoinedParts joined={joined} />}
+    </>
+  );
+}
+
+const shownAtFirst = 5;
+
+function JoinedParts({ joined }: { readonly joined: BillSummary }) {
+  const words = say(sheetWords);
+  const [isOpen, setOpen] = useState(false);
+  const shown = isOpen ? joined.parts : joined.parts.slice(0, shownAtFirst);
+  return (
+    <div class="stack" data-testid="joined">
+      <ul class="joined">
+        {shown.map(({ part, top, bottom, designators, supplierParts }) => (
+          <li key={part} data-raw>
+            <b translate={false}>{part}</b> {words.perSide(formatCount(top), formatCount(bottom))}{' '}
+            <span class="soft code" translate={false}>
+              {[designators.join(' '), ...supplierParts].join(' · ')}
+            </span>
+          </li>
+        ))}
+      </ul>
+      {joined.notPlaced.length > 0 && (
+        <p class="soft" data-testid="not-placed" data-raw>
+          {words.notPlaced} <span translate={false}>{joined.notPlaced.slice(0, 40).join(' ')}</span>
+          {joined.notPlaced.length > 40 && ' …'}
+        </p>
+      )}
+      {joined.parts.length > shownAtFirst && (
+        <div>
+          <Button onPress={() => setOpen(!isOpen)} testId="joined-more">
+            {isOpen ? words.fewer : words.more(joined.parts.length - shownAtFirst)}
+          </Button>
+        </div>
+      )}
     </div>
   );
 }

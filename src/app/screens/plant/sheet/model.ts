@@ -8,7 +8,7 @@ import type { PartFacts } from '../../../../../shared/floor/moisture-rules.ts';
 import type { FloorState, Line, Setup } from '../../../../../shared/floor/state.ts';
 import type { Side } from '../../../../../shared/floor/vocabulary.ts';
 import { diffSheets, type SheetDiff } from '../../../../../shared/sheet/diff.ts';
-import type { SheetSeverity } from '../../../../../shared/sheet/problems.ts';
+import type { SheetSeverity } from '../../../../../shared/sheet/problem-kind.ts';
 import type { SheetSlot } from '../../../../../shared/sheet/slot.ts';
 import { fromSetupSlots, toSetupSlots } from '../../../../../shared/sheet/taken.ts';
 import { describedParts } from '../../../../../shared/sheet/taken-parts.ts';

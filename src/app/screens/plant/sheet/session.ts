@@ -47,6 +47,7 @@ export interface SessionFault {
 export interface SheetInHand {
   readonly sheet: SheetSource;
   readonly placements: SheetSource | null;
+  readonly bill: SheetSource | null;
   readonly choices: Choices;
   readonly summary: SheetSummary;
 }
@@ -73,7 +74,8 @@ export interface SheetSession {
   readonly fault: Signal<SessionFault | null>;
   readonly taken: Signal<Taken | null>;
   readonly open: (role: SheetRole, name: string, content: Blob | string) => Promise<void>;
-  readonly dropPlacements: () => Promise<void>;
+  /** Takes the placement file out, or the bill beside it. */
+  readonly drop: (role: 'placements' | 'bill') => Promise<void>;
   readonly choose: (choices: Partial<Choices>) => Promise<void>;
   /** Takes a column for another field; answers what to remember of it. */
   readonly chooseSheetColumn: (index: number, field: SheetField | null) => Remember | null;
@@ -123,9 +125,9 @@ export function createSheetSession(reader: SheetReader, world: SessionWorld): Sh
     taken,
     open: (role, name, content) => openFile(state, role, { name, content }),
     choose,
-    dropPlacements: async () => {
+    drop: async (role) => {
       const now = inHand.value;
-      if (now) await ask(state, { ...now, placements: null }, false);
+      if (now) await ask(state, { ...now, [role]: null }, false);
     },
     ...columnChoices(inHand, choose),
     giveUp: () => {
@@ -149,14 +151,14 @@ async function ask(state: SessionState, asked: Asked, isNew: boolean): Promise<v
     remembered: world.remembered(),
     approved: approvedByPart(world.floor()),
   };
-  const { sheet, placements } = asked;
-  const answer = await reader.ask({ sheet, placements, settings }, (role, step) => {
+  const { sheet, placements, bill } = asked;
+  const answer = await reader.ask({ sheet, placements, bill, settings }, (role, step) => {
     if (mine === state.asks) busy.value = { role, step };
   });
   if (mine !== state.asks) return;
   busy.value = null;
   if (answer.is === 'refused') {
-    const name = answer.role === 'sheet' ? sheet.name : (placements?.name ?? '');
+    const name = { sheet, placements, bill }[answer.role]?.name ?? '';
     fault.value = { role: answer.role, fault: answer.fault, name };
   }
   if (answer.is !== 'read') return;
@@ -180,9 +182,10 @@ function openFile(
     const isNew = now?.sheet.name !== name;
     const placements = now?.placements ?? null;
     const choices = isNew ? firstChoices : sameChoices(now);
-    return ask(state, { sheet: source, placements, choices }, isNew);
+    return ask(state, { sheet: source, placements, bill: now?.bill ?? null, choices }, isNew);
   }
   if (!now) return Promise.resolve();
+  if (role === 'bill') return ask(state, { ...now, bill: source }, false);
   const choices = { ...now.choices, placementColumns: null, scope: null };
   return ask(state, { ...now, placements: source, choices }, false);
 }

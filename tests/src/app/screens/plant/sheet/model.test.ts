@@ -61,6 +61,7 @@ function summaryOf(
     slots: reading.slots,
     ignored: {},
     placements: null,
+    bill: null,
     scope: null,
     problems: reading.problems.map((problem) => ({ ...problem, role: 'sheet' as const })),
     ...more,
