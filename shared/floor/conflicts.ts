@@ -2,7 +2,7 @@
 // two is taken back. Method: entries name a conflict, so that every tablet finds the same one; nothing is decided by the clock.
 
 import type { PayloadOf } from './kinds.ts';
-import { elsewhere, freeReels, holdReels, type Mark } from './reel-places.ts';
+import { freeReels, holdReels, type Mark } from './reel-places.ts';
 import { labelShareOf, startLedger } from './remaining.ts';
 import { type Conflict, type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
 
@@ -242,9 +242,5 @@ function settleReel(
   const line = conflict.lines[keptAt];
   const reel = conflict.reel === null ? undefined : state.reels.get(conflict.reel);
   if (!reel || slot === undefined || line === undefined) return;
-  // Another reel may have been loaded there since.
-  const kept = { line, slot };
-  const isThere =
-    state.slots.get(slotKey(line, slot))?.tapes.some((tape) => tape.reel === reel.reel) ?? false;
-  state.reels.set(reel.reel, { ...reel, at: isThere ? kept : elsewhere(state, reel.reel, kept) });
+  state.reels.set(reel.reel, { ...reel, at: { line, slot } });
 }

@@ -67,6 +67,38 @@ describe('two banners on a phone', () => {
     }, phone));
 });
 
+describe('a banner on a phone with nobody signed in', () => {
+  it('is one line, and says why its act waits where there is room', () =>
+    demo.onTablet(async ({ page }) => {
+      await warn(page);
+      await page.getByTestId('sign-in').click();
+      await page.getByRole('button', { name: 'Sign out' }).click();
+      await page.locator('dialog[open]').waitFor({ state: 'detached' });
+      expect(await heightOf(page, 'warning')).toBeLessThan(72);
+      await page.getByTestId('warning-more').click();
+      await page.getByTestId('warning-ack').waitFor();
+      expect(await page.getByTestId('warning-ack').textContent()).toContain('Scan your badge first');
+      await look(page, { where: 'warning with nobody signed in' });
+    }, phone));
+
+  it('keeps the count by one in one line of its button', () =>
+    demo.onTablet(async ({ page }) => {
+      await keepRunning(page);
+      const height = (text: string) =>
+        page.getByTestId('plus-one').evaluate((button, said) => {
+          const walker = document.createTreeWalker(button, NodeFilter.SHOW_TEXT);
+          for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+            if (!node.textContent?.includes(said)) continue;
+            const range = document.createRange();
+            range.selectNodeContents(node);
+            return new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size;
+          }
+          return 0;
+        }, text);
+      expect(await height('panel')).toBe(1);
+    }, phone));
+});
+
 describe('a slot with a blocked reel', () => {
   it('stands first in the rows of the line with a shape and a word, until a lead lets it run', () =>
     demo.onTablet(async ({ page }) => {

@@ -27,7 +27,9 @@ describe('a reel that lay open too long', () => {
       await scan(page, label);
       await page.getByTestId('put-new').click();
       await scan(page, 'A2-S10');
-      await expect.poll(() => life.textContent()).toBe('MSL 2a · not opened yet: 672 h 00 of floor life');
+      await expect
+        .poll(() => life.textContent())
+        .toBe('MSL 2a · not opened yet: 672\u00a0h\u00a000 of floor life');
       await told(() => page.getByTestId('air-hours').fill('700'));
       await expect.poll(() => life.textContent()).toContain('floor life over since');
 
@@ -47,7 +49,7 @@ describe('a reel that lay open too long', () => {
       });
       await expect.poll(() => life.textContent()).toContain('in the oven');
       await told(() => page.getByTestId('air-floor').click());
-      await expect.poll(() => life.textContent()).toContain('672 h 00 of floor life left, until');
+      await expect.poll(() => life.textContent()).toContain('672\u00a0h\u00a000 of floor life left, until');
       const aired = await ownEntries(page, 'reel.aired');
       expect(aired.map(({ payload }) => [payload['air'], payload['celsius']])).toEqual([
         ['floor', null],
@@ -120,7 +122,7 @@ describe('the climate of a line’s floor', () => {
       await scan(page, label);
       await page.getByTestId('put-new').click();
       await scan(page, 'A2-S11');
-      await expect.poll(() => life.textContent()).toContain('672 h 00 of floor life');
+      await expect.poll(() => life.textContent()).toContain('672\u00a0h\u00a000 of floor life');
 
       await enter('80', '70');
       await expect.poll(() => page.getByTestId('rules-wrong').textContent()).toContain('0 to 60 °C');
@@ -135,9 +137,9 @@ describe('the climate of a line’s floor', () => {
         await page.keyboard.press('Escape');
       };
       await enter('30', '70');
-      await computesWith(1, '24 h 00 of floor life', '30 °C and 70 %');
+      await computesWith(1, '24\u00a0h\u00a000 of floor life', '30 °C and 70 %');
       await enter('38', '70');
-      await computesWith(2, '12 h 00 of floor life', 'outside the table');
+      await computesWith(2, '12\u00a0h\u00a000 of floor life', 'outside the table');
     });
   });
 });

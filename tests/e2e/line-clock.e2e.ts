@@ -162,7 +162,7 @@ describe('a clock set wrong', () => {
       const told = page.getByTestId('clock-slip');
       await told.waitFor();
       expect(await told.textContent()).toMatch(
-        /This tablet’s clock went back 1 h 00 at \d\d:\d\d: set it right\./,
+        /This tablet’s clock went back 1\u00a0h\u00a000 at \d\d:\d\d: set it right\./,
       );
       expect(await page.getByTestId('warning').locator('b').textContent()).toBe(slot);
       expect((await soonest(page)).clock).toBe(before.clock);
@@ -183,7 +183,7 @@ describe('a clock set wrong', () => {
       await goTo(page, 'line');
       await move(page, 'test-off', 9 * 60 * minuteMs);
       await page.getByTestId('clock-slip').waitFor();
-      expect(await page.getByTestId('clock-slip').textContent()).toContain('9 h 00');
+      expect(await page.getByTestId('clock-slip').textContent()).toContain('9\u00a0h\u00a000');
       await page.getByTestId('clock-right').click();
       await page.getByTestId('clock-slip').waitFor({ state: 'detached' });
     });

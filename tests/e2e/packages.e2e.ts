@@ -49,7 +49,7 @@ it('a plant’s own value stands in for the shipped one, and the log names it be
     await page.getByTestId('put-new').click();
     await scan(page, 'A2-S10');
     const life = page.getByTestId('life-R-970102');
-    await expect.poll(() => life.textContent()).toContain('480 h 00 of floor life');
+    await expect.poll(() => life.textContent()).toContain('480\u00a0h\u00a000 of floor life');
     await steady(page);
     await page.getByTestId('air-R-970102').click();
     await expect

@@ -388,8 +388,8 @@ describe('one truth', () => {
       [[load(one, 'K3'), load(two, 'K3'), unload(two)], one, 'taken off one, the other still has it'],
       [
         [load(three, 'K3'), load(one, 'K3'), load(three, 'K4'), settle],
-        null,
-        'kept by a lead where another was loaded since',
+        three,
+        'loaded over by another, and found there by a lead all the same',
       ],
       [
         [load(three, 'K3'), load(one, 'K3'), load(two, 'K3'), unload(one)],

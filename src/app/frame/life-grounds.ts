@@ -15,13 +15,15 @@ export function sayEdition(source: ValueSource, ruling: MoistureRuling | null): 
   return edition === '' ? words.sources[source] : `${edition}, ${words.sources[source]}`;
 }
 
-/** Sentences on what a floor life rests; the first names class, climate and edition. */
+/**
+ * Sentences on what a floor life rests; the first names class, climate and edition. Level 6 rests on its label alone, which is asked for beside
+ * them.
+ */
 export function lifeGrounds(life: ReelLife, ruling: MoistureRuling | null): readonly string[] {
   const words = say(moistureWords);
   const { packageClasses: classes, climate, hotBakeHours } = life;
   const told: string[] = [];
-  if (life.level === '6') told.push(words.labelTime);
-  else {
+  if (life.level !== '6') {
     told.push(words.restsOn({ ...climate, classes, edition: sayEdition(life.source, ruling) }));
     if (classes.length > 1) told.push(words.classOpen);
   }

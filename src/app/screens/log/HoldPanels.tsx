@@ -68,7 +68,7 @@ export function HoldPanels({ asked: first, onClose }: HoldProps) {
   const missing = panels === 0 ? none : reason.trim() === '' ? words.reason : null;
   return (
     <Dialog title={words.holdTitle(panels)} onClose={onClose} tone="stop">
-      <div class="stack" data-testid="hold-panels">
+      <div class="stack to-hold" data-testid="hold-panels">
         <Found found={found} index={index} />
         <div class="field">
           <span>{words.cause}</span>

@@ -17,7 +17,10 @@ export const words = {
   noLifeOver: 'By the log its floor life was never over while panels were built.',
   reason: 'What was found?',
   codes: (codes: number) => plural(codes, '1 panel code is known.', `${codes} panel codes are known.`),
-  sure: (panels: number) => plural(panels, '1 carries it surely.', `${panels} carry it surely.`),
+  sure: (panels: number) =>
+    panels === 0
+      ? 'None carries it surely.'
+      : plural(panels, '1 carries it surely.', `${panels} carry it surely.`),
   done: (panels: number) => plural(panels, '1 panel is held.', `${panels} panels are held.`),
   none: 'No panels are held.',
   span: (first: string, last: string) => `Panels ${first} to ${last}`,

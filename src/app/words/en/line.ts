@@ -46,7 +46,7 @@ export const words = {
   endTitle: 'End this run?',
   endText: (done: string, wanted: number) =>
     `${plural(wanted, `${done} of 1 panel is counted.`, `${done} of ${formatCount(wanted)} panels are counted.`)} Reels stay on their slots.`,
-  plusOne: '+1 panel',
+  plusOne: '+1\u00a0panel',
   plusMany: '+ n',
   plusManyTitle: 'How many more panels?',
   counted: (panels: string) => `Panel ${panels}.`,

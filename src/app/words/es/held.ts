@@ -18,7 +18,10 @@ export const words: Sentences<typeof english> = {
   noLifeOver: 'Según el registro, su vida en planta nunca terminó mientras se hacían paneles.',
   reason: '¿Qué se halló?',
   codes: (codes) => plural(codes, 'Se conoce 1 código de panel.', `Se conocen ${codes} códigos de panel.`),
-  sure: (panels) => plural(panels, '1 lo lleva seguro.', `${panels} lo llevan seguro.`),
+  sure: (panels) =>
+    panels === 0
+      ? 'Ninguno lo lleva seguro.'
+      : plural(panels, '1 lo lleva seguro.', `${panels} lo llevan seguro.`),
   done: (panels) => plural(panels, '1 panel retenido.', `${panels} paneles retenidos.`),
   none: 'No hay paneles retenidos.',
   span: (first, last) => `Paneles ${first} a ${last}`,

@@ -51,7 +51,7 @@ export const words: Sentences<typeof english> = {
   endTitle: '¿Terminar esta tirada?',
   endText: (done, wanted) =>
     `${plural(wanted, `Hay ${done} de 1 panel contado.`, `Hay ${done} de ${formatCount(wanted)} paneles contados.`)} Las bobinas quedan en sus posiciones.`,
-  plusOne: '+1 panel',
+  plusOne: '+1\u00a0panel',
   plusMany: '+ n',
   plusManyTitle: '¿Cuántos paneles más?',
   counted: (panels) => `Panel ${panels}.`,

@@ -163,6 +163,28 @@ async function* checklists(here: Here): AsyncGenerator<string> {
   yield 'checklist, a step to measure';
 }
 
+/** A panel is scanned before a machine, then where panels are counted. */
+async function* scannedTwice(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  const run = (await readLog(page)).filter(({ kind }) => kind === 'run.started').at(-1)?.payload;
+  const code = `${String(run?.['panelPrefix'])}9901`;
+  await goThere(here, '#/plant/tablet');
+  await page.getByTestId('panels-at-M1').click();
+  yield 'this tablet, panels scanned before a machine';
+  await goThere(here, '#/line');
+  await page.getByTestId('panels-at').waitFor();
+  await scan(page, code);
+  await page.getByTestId('notice').waitFor();
+  yield 'line, a panel scanned before a machine';
+  await goThere(here, '#/plant/tablet');
+  await page.getByTestId('panels-at-count').click();
+  await goThere(here, '#/line');
+  await scan(page, code);
+  await goThere(here, '#/plant/rules');
+  await page.getByTestId('in-line-take').click();
+  yield 'rules, panels in the line that scans showed';
+}
+
 async function* rules(here: Here): AsyncGenerator<string> {
   const { page } = here;
   await goThere(here, '#/plant/rules');
@@ -191,6 +213,7 @@ async function* rules(here: Here): AsyncGenerator<string> {
   await page.getByTestId('in-line-save').click();
   await page.getByTestId('in-line-wrong').waitFor();
   yield 'rules, panels in the line out of bounds';
+  yield* scannedTwice(here);
 }
 
 async function* scanner(here: Here): AsyncGenerator<string> {

@@ -4,7 +4,9 @@ import { expect, test } from 'vitest';
 import type { Air } from '../../../../shared/floor/vocabulary.ts';
 import { unknownPackage } from '../../../../shared/moisture/package.ts';
 import { reelLife } from '../../../../shared/moisture/reel-life.ts';
+import { lifeGrounds } from '../../../../src/app/frame/life-grounds.ts';
 import { lifeText } from '../../../../src/app/frame/life-text.ts';
+import { formatSpan } from '../../../../src/app/words/words.ts';
 import { beginStory, startMs, tellPlant } from '../../../shared/floor/story.ts';
 
 function textAt(hours: number, periods: readonly (readonly [Air, number])[]) {
@@ -39,16 +41,22 @@ function textAt(hours: number, periods: readonly (readonly [Air, number])[]) {
 }
 
 test('says what is left, and until when', () => {
-  expect(textAt(0, [])).toEqual({ text: 'MSL 3 · not opened yet: 168 h 00 of floor life', tone: null });
+  expect(textAt(0, [])).toEqual({
+    text: 'MSL 3 · not opened yet: 168\u00a0h\u00a000 of floor life',
+    tone: null,
+  });
   expect(textAt(20, [['floor', 0]])).toEqual({
-    text: 'MSL 3 · 148 h 00 of floor life left, until 9 Mar, 06:00',
+    text: 'MSL 3 · 148\u00a0h\u00a000 of floor life left, until 9 Mar, 06:00',
     tone: null,
   });
   const stored = textAt(30, [
     ['floor', 0],
     ['dry', 20],
   ]);
-  expect(stored).toEqual({ text: 'MSL 3 · 148 h 00 of floor life left, in dry storage', tone: null });
+  expect(stored).toEqual({
+    text: 'MSL 3 · 148\u00a0h\u00a000 of floor life left, in dry storage',
+    tone: null,
+  });
 });
 
 test('wants an eye where little is left or nothing', () => {
@@ -76,4 +84,21 @@ test('a bake shorter than J-STD-033 asks for gives no life back, and is said', (
     text: expect.stringMatching(/floor life over since .*baked shorter/),
   });
   expect(after(60)).toMatchObject({ tone: null, text: expect.not.stringContaining('baked shorter') });
+});
+
+test('a level 6 reel is told once to be baked and timed: what it rests on says no such thing again', () => {
+  const story = beginStory();
+  tellPlant(story);
+  const floor = story.floor();
+  const part = { level: '6', bodyMm: 1 } as const;
+  const life = reelLife(floor, 'K1', { line: 'L1', part, openedMs: startMs, nowMs: startMs + 3_600_000 });
+  if (life === null) throw new TypeError('Cannot go on as level 6 has a limit');
+  const { text } = lifeText(life, undefined, 'UTC');
+  expect(text).toContain('enter the time on its label');
+  expect(lifeGrounds(life, null).filter((ground) => text.includes(ground))).toEqual([]);
+});
+
+test('the hours and minutes of a length of time stay on one line', () => {
+  expect(formatSpan(573 * 3600)).toBe('573\u00a0h\u00a000');
+  expect(formatSpan(573 * 3600)).not.toMatch(/ /);
 });

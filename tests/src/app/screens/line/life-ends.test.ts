@@ -3,7 +3,7 @@
 import { expect, test } from 'vitest';
 import { lineCalendar } from '../../../../../shared/forecast/line-calendar.ts';
 import { lineOutlook } from '../../../../../shared/outlook/line.ts';
-import { lifeEnds } from '../../../../../src/app/screens/line/LifeEnds.tsx';
+import { lifeEnds } from '../../../../../src/app/screens/line/life-ends.ts';
 import {
   beginStory,
   counted,
