@@ -4,12 +4,14 @@ import { Readable } from 'node:stream';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import type { ExportItem } from '../../../shared/log/export.ts';
 import { csvHeader, itemToCsv, itemToJson } from '../../../shared/log/export-rows.ts';
+import { makeProofRecord } from '../../../shared/log/proof-record.ts';
 import { writeWorkbook } from '../../../shared/log/workbook.ts';
 import { type ExportWish, exportSchema } from '../../../shared/wire/messages.ts';
 import type { ServerContext } from '../context.ts';
 import { entryCellsOfLog } from '../exports/entry-cells.ts';
 import { readItems, wishToFilter } from '../exports/items.ts';
 import { hashOf } from '../keys.ts';
+import { signedKeys } from '../plant-key.ts';
 import { Refused } from './refuse.ts';
 
 /** Adds the route. The ticket is the permission: a plain link can carry no signature. */
@@ -47,7 +49,7 @@ const types: Readonly<Record<ExportWish['format'], string>> = {
 /** The bytes of an export of the log up to a position, as they are read. */
 export async function exportBytes(
   wish: ExportWish,
-  context: Pick<ServerContext, 'store'>,
+  context: Pick<ServerContext, 'store' | 'key' | 'settings' | 'serverEpoch' | 'nowMs'>,
   untilPos: number,
 ): Promise<AsyncGenerator<Uint8Array>> {
   const names = new Map<string, string>();
@@ -59,7 +61,19 @@ export async function exportBytes(
     });
   }
   if (wish.format === 'csv') return textBytes(lots, csvHeader(), (item) => itemToCsv(item, names));
-  return textBytes(lots, '', (item) => `${itemToJson(item)}\n`);
+  return textBytes(withProof(lots, context), '', (item) => `${itemToJson(item)}\n`);
+}
+
+/** The records, and what the plant says of them. */
+async function* withProof(
+  lots: AsyncIterable<readonly ExportItem[]>,
+  context: Pick<ServerContext, 'store' | 'key' | 'settings' | 'serverEpoch' | 'nowMs'>,
+): AsyncGenerator<readonly ExportItem[]> {
+  yield* lots;
+  const { store, key, settings, serverEpoch } = context;
+  const nowMs = context.nowMs();
+  const keys = await signedKeys(store, key.plant, { plant: settings.plant, nowMs });
+  yield [makeProofRecord({ keys }, { epoch: serverEpoch, atMs: nowMs })];
 }
 
 async function* textBytes(

@@ -77,6 +77,14 @@ export interface Tablet {
   readonly clockOffMs: number | null;
 }
 
+/** A key that a tablet has or had. */
+export interface TabletKey {
+  readonly tablet: string;
+  readonly publicKey: string;
+  readonly sinceMs: number;
+  readonly revokedMs: number | null;
+}
+
 /** That a tablet was heard of; `clockOffMs` null leaves what is known. */
 export interface Seen {
   readonly tablet: string;
@@ -232,6 +240,8 @@ export interface Store {
   ) => Promise<void>;
   /** Every key that the tablet ever had, newest first. */
   readonly tabletKeys: (tablet: string) => Promise<readonly string[]>;
+  /** Every key of every tablet, in the order of names; `revokedMs`: when its tablet was shut out. */
+  readonly allKeys: () => Promise<readonly TabletKey[]>;
   readonly findTablet: (tablet: string) => Promise<Tablet | null>;
   readonly listTablets: () => Promise<readonly Tablet[]>;
   readonly touchTablets: (seen: readonly Seen[]) => Promise<void>;
