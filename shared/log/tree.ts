@@ -7,26 +7,26 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { sameBytes } from './bytes.ts';
 
-/** SHA-256; a server hands in its runtime's own, which is faster. */
-export type Hasher = (bytes: Uint8Array) => Uint8Array;
+/** Joins the hashes of two subtrees; whoever keeps hashes in another form than bytes, as a server does, hands in its own. */
+export type Join<H> = (left: H, right: H) => H;
 
 /** The root of a tree without leaves: the hash of no bytes. */
 export const emptyRoot: Uint8Array = sha256(new Uint8Array());
 
 /** A leaf's hash: of a zero byte and its data. */
-export function leafHash(data: Uint8Array, hash: Hasher = sha256): Uint8Array {
+export function leafHash(data: Uint8Array): Uint8Array {
   const bytes = new Uint8Array(data.length + 1);
   bytes.set(data, 1);
-  return hash(bytes);
+  return sha256(bytes);
 }
 
 /** A node's hash: of a one byte and the hashes of both its subtrees. */
-export function nodeHash(left: Uint8Array, right: Uint8Array, hash: Hasher = sha256): Uint8Array {
+export function nodeHash(left: Uint8Array, right: Uint8Array): Uint8Array {
   const bytes = new Uint8Array(1 + left.length + right.length);
   bytes[0] = 1;
   bytes.set(left, 1);
   bytes.set(right, 1 + left.length);
-  return hash(bytes);
+  return sha256(bytes);
 }
 
 /** A perfect subtree: leaves `index * 2 ** level` up to `(index + 1) * 2 ** level`. */
@@ -42,22 +42,23 @@ export interface LeafRange {
 }
 
 /** The right edge of a tree: what is needed to go on. `nodes`: hashes of its largest perfect subtrees, from the left. */
-export interface TreeEdge {
+export interface TreeEdge<H = Uint8Array> {
   readonly size: number;
-  readonly nodes: readonly Uint8Array[];
+  readonly nodes: readonly H[];
 }
 
 /** The edge of a tree without leaves. */
-export const emptyEdge: TreeEdge = { size: 0, nodes: [] };
+export const emptyEdge: TreeEdge<never> = { size: 0, nodes: [] };
 
 /**
- * Adds leaves to a tree. Cost: two hashes a leaf. `onNode` is told of each subtree that becomes perfect by it, leaves not included.
+ * Adds the hashes of leaves to a tree. Cost: one join a leaf. `onNode` is told of each subtree that becomes perfect by it, leaves not
+ * included. Throws RangeError where the edge does not fit its size.
  */
-export function growTree(
-  edge: TreeEdge,
-  leaves: readonly Uint8Array[],
-  options: { readonly hash?: Hasher; readonly onNode?: (node: TreeNode, hash: Uint8Array) => void } = {},
-): TreeEdge {
+export function growTree<H>(
+  edge: TreeEdge<H>,
+  leaves: readonly H[],
+  { join, onNode }: { readonly join: Join<H>; readonly onNode?: (node: TreeNode, hash: H) => void },
+): TreeEdge<H> {
   const nodes = [...edge.nodes];
   let { size } = edge;
   for (const leaf of leaves) {
@@ -66,11 +67,11 @@ export function growTree(
     // As many subtrees end here as the size so far has ones at its end.
     for (let level = 1; index % 2 === 1; level += 1) {
       const left = nodes.pop();
-      if (!left)
+      if (left === undefined)
         throw new RangeError(`Cannot grow a tree as its edge must fit its size: current value is ${size}`);
-      right = nodeHash(left, right, options.hash);
+      right = join(left, right);
       index = (index - 1) / 2;
-      options.onNode?.({ level, index }, right);
+      onNode?.({ level, index }, right);
     }
     nodes.push(right);
     size += 1;
@@ -79,16 +80,13 @@ export function growTree(
 }
 
 /** The root of a tree by its edge. */
-export function rootOf({ nodes }: TreeEdge, hash: Hasher = sha256): Uint8Array {
-  return joinNodes(nodes, hash);
+export function rootOf({ nodes }: TreeEdge): Uint8Array {
+  return joinNodes(nodes, nodeHash) ?? emptyRoot;
 }
 
-/** The hash of a range of leaves out of those of its perfect subtrees (`nodesIn`), from the left. */
-export function joinNodes(nodes: readonly Uint8Array[], hash: Hasher = sha256): Uint8Array {
-  let root = nodes.at(-1);
-  if (!root) return emptyRoot;
-  for (let at = nodes.length - 2; at >= 0; at -= 1) root = nodeHash(nodes[at] ?? root, root, hash);
-  return root;
+/** The hash of a range of leaves out of those of its perfect subtrees (`nodesIn`), from the left; null for no leaves. */
+export function joinNodes<H>(nodes: readonly H[], join: Join<H>): H | null {
+  return nodes.length === 0 ? null : nodes.reduceRight((right, left) => join(left, right));
 }
 
 /** The largest power of two below `size`; `size` from 2. */

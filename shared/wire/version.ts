@@ -20,10 +20,17 @@ export const wireHistory: readonly WireStep[] = [
     change:
       'a traced panel has all its runs, and an answer says what is guessed; a header tells the hash of the body before it comes, and must where a snapshot is given; signatures are 64 bytes, clocks bounded; clocks that are off are told; a code may name the tablet that it replaces',
   },
+  {
+    version: 4,
+    change: "a push is answered with a receipt, and the server proves the log's tree; all else is unchanged",
+  },
 ];
 
 /** The version spoken by this code. */
-export const wireVersion = 3;
+export const wireVersion = 4;
+
+/** The version in which receipts and the log's tree were added. */
+export const treeSince = 4;
 
 /** The oldest version that a server with this code still answers. */
 export const wireFloor = 1;

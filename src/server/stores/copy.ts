@@ -5,7 +5,15 @@ import { existsSync, renameSync, rmSync } from 'node:fs';
 import { Kysely, SqliteDialect, type Transaction } from 'kysely';
 import { migrate, newEpoch, StoreRefused, schemaVersion } from './migrate.ts';
 import { openDatabase } from './sqlite/open.ts';
-import { backupTables, passingTables, serverKeyName, steps, type Tables, traceTableNames } from './tables.ts';
+import {
+  backupTables,
+  passingTables,
+  serverKeyName,
+  steps,
+  type Tables,
+  traceTableNames,
+  treeTableNames,
+} from './tables.ts';
 
 const ROWS_AT_ONCE = 500;
 
@@ -86,7 +94,8 @@ export async function fillFrom(file: string, target: Kysely<Tables>, present: Pr
     await target.transaction().execute(async (tx) => {
       await copyTables(source, tx);
       // Made out of another log, or good for a moment that is over.
-      for (const table of [...traceTableNames, ...passingTables]) await tx.deleteFrom(table).execute();
+      for (const table of [...traceTableNames, ...treeTableNames, ...passingTables])
+        await tx.deleteFrom(table).execute();
       await carryOver(tx, present);
       // The backup may be of an older schema; the tables that it was put into are this program's.
       const rows = { server_epoch: newEpoch(), schema: String(steps.length) };

@@ -18,6 +18,7 @@ import {
   nodesIn,
   rootOf,
   splitOf,
+  type TreeEdge,
   type TreeNode,
 } from '../../../shared/log/tree.ts';
 
@@ -139,21 +140,26 @@ function naiveSubproof(m: number, data: readonly Uint8Array[], isWhole: boolean)
     : [...naiveSubproof(m - k, data.slice(k), false), naiveRoot(data.slice(0, k))];
 }
 
+const bytesJoin = { join: nodeHash };
+
 /** A tree whose nodes are all kept, as a store would. */
 function keep(data: readonly Uint8Array[]) {
   const nodes = new Map<string, Uint8Array>();
   const name = ({ level, index }: TreeNode) => `${level}/${index}`;
   const leaves = data.map((one) => leafHash(one));
   for (const [index, leaf] of leaves.entries()) nodes.set(name({ level: 0, index }), leaf);
-  const edge = growTree(emptyEdge, leaves, { onNode: (node, hash) => nodes.set(name(node), hash) });
-  const hashOf = (range: LeafRange) =>
-    joinNodes(
-      nodesIn(range).map((node) => {
-        const hash = nodes.get(name(node));
-        if (!hash) throw new Error(`no node ${name(node)}`);
-        return hash;
-      }),
-    );
+  const edge = growTree<Uint8Array>(emptyEdge, leaves, {
+    join: nodeHash,
+    onNode: (node, hash) => nodes.set(name(node), hash),
+  });
+  const hashOf = (range: LeafRange) => {
+    const hashes = nodesIn(range).map((node) => {
+      const hash = nodes.get(name(node));
+      if (!hash) throw new Error(`no node ${name(node)}`);
+      return hash;
+    });
+    return joinNodes(hashes, nodeHash) ?? emptyRoot;
+  };
   return { leaves, edge, proof: (ranges: readonly LeafRange[]) => ranges.map(hashOf) };
 }
 
@@ -168,13 +174,13 @@ describe('the tree of the published vectors', () => {
   const { leaves, proof } = keep(data);
 
   it('has the published roots, whether it grew at once or leaf by leaf', () => {
-    let edge = emptyEdge;
+    let edge: TreeEdge = emptyEdge;
     expect(hex(emptyRoot)).toBe('e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855');
     expect(rootOf(edge)).toEqual(emptyRoot);
     leaves.forEach((leaf, at) => {
-      edge = growTree(edge, [leaf]);
+      edge = growTree<Uint8Array>(edge, [leaf], bytesJoin);
       expect(hex(rootOf(edge))).toBe(published.roots[at]);
-      expect(hex(rootOf(growTree(emptyEdge, leaves.slice(0, at + 1))))).toBe(published.roots[at]);
+      expect(hex(rootOf(growTree(emptyEdge, leaves.slice(0, at + 1), bytesJoin)))).toBe(published.roots[at]);
     });
   });
 
@@ -220,10 +226,10 @@ describe('any tree', () => {
     fc.assert(
       fc.property(manyData(40), fc.array(fc.nat({ max: 12 }), { maxLength: 12 }), (data, steps) => {
         const leaves = data.map((one) => leafHash(one));
-        let edge = emptyEdge;
+        let edge: TreeEdge = emptyEdge;
         for (const step of [...steps, leaves.length])
-          edge = growTree(edge, leaves.slice(edge.size, edge.size + step));
-        expect(edge).toEqual(growTree(emptyEdge, leaves));
+          edge = growTree(edge, leaves.slice(edge.size, edge.size + step), bytesJoin);
+        expect(edge).toEqual(growTree(emptyEdge, leaves, bytesJoin));
       }),
     );
   });
@@ -307,8 +313,10 @@ describe('what a tree is asked', () => {
       [0.5, 2],
     ] as const)
       expect(() => consistencyRanges(from, to)).toThrow(RangeError);
-    expect(() => growTree({ size: 3, nodes: [] }, [emptyRoot])).toThrow(RangeError);
-    expect(() => growTree({ size: 1, nodes: [] }, [emptyRoot])).toThrow(/edge must fit/);
+    expect(() => growTree<Uint8Array>({ size: 3, nodes: [] }, [emptyRoot], bytesJoin)).toThrow(RangeError);
+    expect(() => growTree<Uint8Array>({ size: 1, nodes: [] }, [emptyRoot], bytesJoin)).toThrow(
+      /edge must fit/,
+    );
   });
 
   it('is answered beyond 32 bits too', () => {

@@ -1,0 +1,155 @@
+// The log's hash tree in the store. A leaf is the 32 bytes of an entry's hash, in the order of the log. Kept are its right edge, by which an
+// append goes on, and the hash of every 256th, 65 536th … subtree; what lies between is reckoned from 255 rows at most. Made out of
+// `entries`, and made anew where it is lost: after a restore, or in a store of before there was one.
+// Every node as a row of its own was refused: it would double what an append writes.
+
+import { hash as hashAtOnce } from 'node:crypto';
+import type { Kysely, Transaction } from 'kysely';
+import {
+  emptyEdge,
+  growTree,
+  joinNodes,
+  type LeafRange,
+  nodesIn,
+  type TreeEdge,
+  type TreeNode,
+} from '../../../shared/log/tree.ts';
+import { hashOf } from '../keys.ts';
+import type { Tables } from './tables.ts';
+
+/** A tree's size and root, lower-case hex. */
+export interface TreeState {
+  readonly size: number;
+  readonly root: string;
+}
+
+/** Levels from one kept level to the next. */
+const STEP = 8;
+const ROWS_AT_ONCE = 5_000;
+/** Kept nodes in one INSERT. */
+const NODES_AT_ONCE = 1_000;
+const EMPTY_ROOT = hashOf('');
+
+/** Written over for each hash: the engine's own hash of a buffer into text costs a quarter of one that makes buffers. */
+const leafBytes = Buffer.alloc(33);
+const nodeBytes = Buffer.alloc(65, 1);
+
+/** The leaf of an entry by its hash: both lower-case hex. */
+export function leafOf(entryHash: string): string {
+  leafBytes.write(entryHash, 1, 'hex');
+  return hashAtOnce('sha256', leafBytes, 'hex');
+}
+
+function join(left: string, right: string): string {
+  nodeBytes.write(left, 1, 'hex');
+  nodeBytes.write(right, 33, 'hex');
+  return hashAtOnce('sha256', nodeBytes, 'hex');
+}
+
+/** The state by a tree's edge. */
+export function stateOf(edge: TreeEdge<string>): TreeState {
+  return { size: edge.size, root: joinNodes(edge.nodes, join) ?? EMPTY_ROOT };
+}
+
+type Reader = Pick<Kysely<Tables>, 'selectFrom'>;
+
+/** The edge as it is kept; that of an empty tree where none is. */
+export async function readEdge(db: Reader): Promise<TreeEdge<string>> {
+  const row = await db.selectFrom('tree_edge').selectAll().executeTakeFirst();
+  return row ? { size: row.size, nodes: row.nodes === '' ? [] : row.nodes.split(' ') } : emptyEdge;
+}
+
+/** The edge at the log's end `pos`, made up to there where it is not: the caller holds the append lock. */
+export async function edgeAt(tx: Transaction<Tables>, pos: number): Promise<TreeEdge<string>> {
+  let edge = await readEdge(tx);
+  if (edge.size === pos) return edge;
+  if (edge.size > pos) {
+    await tx.deleteFrom('tree_nodes').execute();
+    edge = emptyEdge;
+  }
+  while (edge.size < pos) {
+    const hashes = await entryHashes(tx, { from: edge.size, to: Math.min(pos, edge.size + ROWS_AT_ONCE) });
+    edge = await extendTree(tx, edge, hashes);
+  }
+  return edge;
+}
+
+/** Puts entries behind the tree's end and keeps what has to be kept of it. */
+export async function extendTree(
+  tx: Transaction<Tables>,
+  edge: TreeEdge<string>,
+  entryHashes: readonly string[],
+): Promise<TreeEdge<string>> {
+  if (entryHashes.length === 0) return edge;
+  const kept: Tables['tree_nodes'][] = [];
+  const grown = growTree(edge, entryHashes.map(leafOf), {
+    join,
+    onNode: ({ level, index }, hash) => {
+      if (level % STEP === 0) kept.push({ level, idx: index, hash });
+    },
+  });
+  for (let at = 0; at < kept.length; at += NODES_AT_ONCE)
+    await tx
+      .insertInto('tree_nodes')
+      .values(kept.slice(at, at + NODES_AT_ONCE))
+      .execute();
+  const row = { size: grown.size, nodes: grown.nodes.join(' ') };
+  await tx
+    .insertInto('tree_edge')
+    .values({ id: 1, ...row })
+    .onConflict((conflict) => conflict.column('id').doUpdateSet(row))
+    .execute();
+  return grown;
+}
+
+/** Hashes of the entries of a range of leaves; the first entry of the log is leaf 0. Throws where one is missing. */
+async function entryHashes(db: Reader, { from, to }: LeafRange): Promise<readonly string[]> {
+  const rows = await db
+    .selectFrom('entries')
+    .select('hash')
+    .where('pos', '>', from)
+    .where('pos', '<=', to)
+    .orderBy('pos')
+    .execute();
+  if (rows.length !== to - from)
+    throw new Error(
+      `Cannot make the log's tree as entries ${from + 1} to ${to} must be there: ${rows.length} are`,
+    );
+  return rows.map((row) => row.hash);
+}
+
+/** Hashes of ranges of leaves that the log reaches, lower-case hex. */
+export async function rangeHashes(db: Reader, ranges: readonly LeafRange[]): Promise<readonly string[]> {
+  const hashes: string[] = [];
+  for (const range of ranges) {
+    const nodes: string[] = [];
+    for (const node of nodesIn(range)) nodes.push(await nodeHashOf(db, node));
+    hashes.push(joinNodes(nodes, join) ?? EMPTY_ROOT);
+  }
+  return hashes;
+}
+
+/** One perfect subtree's hash: out of the rows of the kept level at or below its own. */
+async function nodeHashOf(db: Reader, { level, index }: TreeNode): Promise<string> {
+  const base = level - (level % STEP);
+  const width = 2 ** (level - base);
+  const range = { from: index * width, to: (index + 1) * width };
+  const below = base === 0 ? (await entryHashes(db, range)).map(leafOf) : await keptHashes(db, base, range);
+  return joinNodes(growTree<string>(emptyEdge, below, { join }).nodes, join) ?? EMPTY_ROOT;
+}
+
+async function keptHashes(db: Reader, level: number, { from, to }: LeafRange): Promise<readonly string[]> {
+  const rows = await db
+    .selectFrom('tree_nodes')
+    .select('hash')
+    .where('level', '=', level)
+    .where('idx', '>=', from)
+    .where('idx', '<', to)
+    .orderBy('idx')
+    .execute();
+  if (rows.length !== to - from)
+    throw new Error(
+      `Cannot prove as the tree's level ${level} must hold ${from} to ${to - 1}: ${rows.length} are there`,
+    );
+  return rows.map((row) => row.hash);
+}
