@@ -32,11 +32,6 @@ export function createHeadSigner(key: PlantKey): HeadSigner {
   };
 }
 
-/** A proof as it travels. */
-async function proofOf(store: Pick<Store, 'treeHashes'>, ranges: readonly LeafRange[]): Promise<string[]> {
-  return (await store.treeHashes(ranges)).map((hash) => toBase64(fromHex(hash, 32) ?? emptyRoot));
-}
-
 /** What was asked of a tree. */
 export interface TreeQuestion {
   /** Sizes of heads, ascending: that each begins with the one before it, and the tree with the last. */
@@ -51,14 +46,16 @@ export async function proveTree(
   { size }: TreeState,
   { sizes, places }: TreeQuestion,
 ): Promise<{ readonly consistency: string[][]; readonly inclusion: string[][] }> {
-  const consistency: string[][] = [];
-  for (const [at, from] of sizes.entries()) {
+  const growth = sizes.map((from, at) => {
     const to = sizes[at + 1] ?? size;
-    const reaches = from <= to && to <= size;
-    consistency.push(reaches ? await proofOf(store, consistencyRanges(from, to)) : []);
-  }
-  const inclusion: string[][] = [];
-  for (const place of places)
-    inclusion.push(place < size ? await proofOf(store, inclusionRanges(place, size)) : []);
-  return { consistency, inclusion };
+    return from <= to && to <= size ? consistencyRanges(from, to) : [];
+  });
+  const leaves = places.map((place) => (place < size ? inclusionRanges(place, size) : []));
+  const hashes = await store.treeHashes([...growth, ...leaves].flat());
+  let at = 0;
+  const take = (ranges: readonly LeafRange[]) => {
+    at += ranges.length;
+    return hashes.slice(at - ranges.length, at).map((hash) => toBase64(fromHex(hash, 32) ?? emptyRoot));
+  };
+  return { consistency: growth.map(take), inclusion: leaves.map(take) };
 }

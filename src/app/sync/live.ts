@@ -10,6 +10,8 @@ import type { Rounds } from './rounds.ts';
 const SILENT_MS = 40_000;
 /** A checkpoint this often while live, ms. */
 const CHECKPOINT_MS = 5 * 60_000;
+/** Receipts wait for so long at most to be checked, ms: each on its own would double what is asked of the server. */
+const RECEIPTS_MS = 30_000;
 
 export interface LiveParts {
   readonly log: SyncLog;
@@ -49,13 +51,16 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
   const unwatch = parts.log.onAppend(pushing);
   const checkpoints = setInterval(() => {
     void inTurn(rounds.checkpoint);
+    void inTurn(rounds.heads);
     void inTurn(rounds.ask);
   }, CHECKPOINT_MS);
+  const receipts = setInterval(() => void inTurn(() => rounds.heads(true)), RECEIPTS_MS);
   let silence = setTimeout(end, SILENT_MS);
 
   try {
     parts.onLive();
     void inTurn(rounds.checkpoint);
+    void inTurn(rounds.heads);
     const nextHistory = () =>
       void inTurn(async () => {
         const got = await rounds.history();
@@ -75,6 +80,7 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
   } finally {
     clearTimeout(silence);
     clearInterval(checkpoints);
+    clearInterval(receipts);
     unwatch();
     end();
     parts.signal.removeEventListener('abort', end);

@@ -51,6 +51,7 @@ export function startSync(options: SyncOptions): SyncLoop {
     }
     status({
       rolledBackMs: memory.rolledBackMs,
+      headFault: memory.headFault,
       setAside: (await options.log.setAside?.([])) ?? 0,
     });
     const caller = createCaller(options.world, options.key, {

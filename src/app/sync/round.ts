@@ -4,7 +4,7 @@
 import { chainId } from '../../../shared/log/entry.ts';
 import { type Mark, offeredSchema } from '../../../shared/wire/messages.ts';
 import type { Caller, CallFailure } from './http.ts';
-import type { SyncKey, SyncLog, SyncMemory, SyncStatus, SyncWorld } from './ports.ts';
+import type { Receipt, SyncKey, SyncLog, SyncMemory, SyncStatus, SyncWorld } from './ports.ts';
 
 /** What the steps ask, and whom they tell. */
 export interface RoundParts {
@@ -21,6 +21,8 @@ export interface Round extends Omit<RoundParts, 'memory'> {
   memory: SyncMemory;
   /** Chains with an entry that the server kept aside: pushing more of them would change nothing. */
   readonly stuck: Set<string>;
+  /** What the server gave for pushes since its heads were checked last. */
+  readonly receipts: Receipt[];
   /** The server asked for a snapshot; it gets one after the next pull. */
   isSnapshotWanted: boolean;
 }
@@ -30,7 +32,7 @@ const OFFER_AT_ONCE = 2_000;
 
 /** The state before the first step. */
 export function openRound(parts: RoundParts): Round {
-  return { ...parts, stuck: new Set(), isSnapshotWanted: false };
+  return { ...parts, stuck: new Set(), receipts: [], isSnapshotWanted: false };
 }
 
 /** Writes a change of the memory down, with how far the clock is off by now. */
@@ -43,8 +45,9 @@ export async function remember(round: Round, change: Partial<SyncMemory>): Promi
 export async function meetEpoch(round: Round, serverEpoch: string): Promise<void> {
   if (round.memory.serverEpoch === serverEpoch) return;
   round.stuck.clear();
+  round.receipts.length = 0;
   const isOther = round.memory.serverEpoch !== null;
-  await remember(round, { serverEpoch, cursor: null, history: null, acked: {} });
+  await remember(round, { serverEpoch, cursor: null, history: null, acked: {}, head: null });
   if (isOther) await tellRollback(round);
 }
 
@@ -55,10 +58,14 @@ export async function tellRollback(round: Round): Promise<void> {
   round.status({ rolledBackMs });
 }
 
-/** A person took note that the server's log went back. */
+/** A person took note of what is wrong with the server's log. Another key that was told is the one to go by from now on. */
 export async function takeNote(round: Round): Promise<void> {
-  await remember(round, { rolledBackMs: null });
-  round.status({ rolledBackMs: null });
+  const { enrolled, headFault } = round.memory;
+  const serverKey = headFault?.serverKey ?? null;
+  await remember(round, { rolledBackMs: null, headFault: null });
+  if (enrolled && serverKey !== null)
+    await remember(round, { enrolled: { ...enrolled, serverKey }, head: null });
+  round.status({ rolledBackMs: null, headFault: null });
 }
 
 /** Keeps how far the server holds each chain. */

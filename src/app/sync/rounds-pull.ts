@@ -43,7 +43,8 @@ export async function pullAll(round: Round): Promise<CallFailure | null> {
 
 /** The server's log does not hold this place any more: begin anew, and offer what is here. */
 async function beginAnew(round: Round): Promise<CallFailure | null> {
-  await remember(round, { cursor: null, history: null, acked: {} });
+  round.receipts.length = 0;
+  await remember(round, { cursor: null, history: null, acked: {}, head: null });
   await tellRollback(round);
   return (await offerHeads(round)) ?? (await pushAll(round)) ?? (await pullAgain(round));
 }

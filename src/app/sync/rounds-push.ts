@@ -5,6 +5,7 @@ import { pageEntries } from '../../../shared/wire/limits.ts';
 import { type Head, pushedSchema } from '../../../shared/wire/messages.ts';
 import { type Page, takePage } from '../../../shared/wire/pages.ts';
 import { entryText } from '../../../shared/wire/signing.ts';
+import { noteReceipt } from './heads.ts';
 import type { CallFailure } from './http.ts';
 import type { SyncKey } from './ports.ts';
 import { noteAcks, offerHeads, type Round, tellBacklog } from './round.ts';
@@ -82,8 +83,9 @@ async function pushPage(round: Round, page: Page, head: Head): Promise<CallFailu
   const texts = [`{"sentMs":${round.world.nowMs()},"entries":`, ...entries, '}'];
   const pushed = await caller.call('/api/push', pushedSchema, { texts, timeoutMs: 30_000 });
   if (!pushed.ok) return pushed.error;
-  const { serverEpoch, acks, faults, snapshotWanted } = pushed.value;
+  const { serverEpoch, acks, faults, snapshotWanted, receipt } = pushed.value;
   if (serverEpoch !== round.memory.serverEpoch) return offerHeads(round);
+  noteReceipt(round, receipt, page.entries);
   // Answers may overtake each other: what was acknowledged once stays so within one life of the server.
   const { acked } = round.memory;
   await noteAcks(

@@ -1,6 +1,7 @@
 // The steps of a sync round, each safe to repeat: names of entries decide what is new, at both ends.
 
 import { checkpointSchema, type Live } from '../../../shared/wire/messages.ts';
+import { checkHeads } from './heads.ts';
 import type { CallFailure } from './http.ts';
 import {
   askClocks,
@@ -25,12 +26,14 @@ export interface Rounds {
   readonly takeLive: (live: Live) => Promise<boolean>;
   /** Pulls one page of the history that a snapshot stood in for; `done` where there is none left. */
   readonly history: () => Promise<CallFailure | 'done' | null>;
-  /** A person took note that the server's log went back. */
+  /** A person took note of what is wrong with the server's log. */
   readonly tookNote: () => Promise<void>;
   /** Asks how the plant stands: which tablets' clocks are off. */
   readonly ask: () => Promise<CallFailure | null>;
   /** Counts own entries that the server does not hold yet; asks nobody. */
   readonly tellBacklog: () => Promise<void>;
+  /** Checks the heads of the server's log that came with receipts, and the newest; `onlyWaiting`: where some wait to be checked. */
+  readonly heads: (onlyWaiting?: boolean) => Promise<CallFailure | null>;
   /** Keeps the server's newest checkpoint. */
   readonly checkpoint: () => Promise<CallFailure | null>;
 }
@@ -47,6 +50,7 @@ export function createRounds(parts: RoundParts): Rounds {
     tellBacklog: () => tellBacklog(round),
     takeLive: (live) => takeLive(round, live),
     history: () => pullHistory(round),
+    heads: (onlyWaiting) => checkHeads(round, onlyWaiting),
     checkpoint: () => keepCheckpoint(round),
   };
 }

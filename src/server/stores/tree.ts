@@ -121,9 +121,16 @@ async function entryHashes(db: Reader, { from, to }: LeafRange): Promise<readonl
 /** Hashes of ranges of leaves that the log reaches, lower-case hex. */
 export async function rangeHashes(db: Reader, ranges: readonly LeafRange[]): Promise<readonly string[]> {
   const hashes: string[] = [];
+  // Proofs that are asked for together share most of their nodes.
+  const known = new Map<string, string>();
   for (const range of ranges) {
     const nodes: string[] = [];
-    for (const node of nodesIn(range)) nodes.push(await nodeHashOf(db, node));
+    for (const node of nodesIn(range)) {
+      const name = `${node.level}/${node.index}`;
+      const hash = known.get(name) ?? (await nodeHashOf(db, node));
+      known.set(name, hash);
+      nodes.push(hash);
+    }
     hashes.push(joinNodes(nodes, join) ?? EMPTY_ROOT);
   }
   return hashes;

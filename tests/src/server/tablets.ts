@@ -196,6 +196,8 @@ export interface TestTablet {
   readonly start: () => void;
   readonly stop: () => Promise<void>;
   readonly now: () => void;
+  /** A person took note of what is wrong with the server's log. */
+  readonly tookNote: () => void;
   readonly caller: ReturnType<typeof createCaller>;
 }
 
@@ -213,6 +215,7 @@ export async function newTablet(name: string, origin: string, clock?: TestClock)
     caller: createCaller(world, key),
     status: () => status,
     now: () => running?.loop.now(),
+    tookNote: () => running?.loop.tookNote(),
     start: () => {
       const controller = new AbortController();
       const onStatus = (next: SyncStatus) => {

@@ -1,0 +1,180 @@
+// Does the server's log still grow from the one that it showed before? Each head that it signed for this tablet, in receipts and when asked,
+// must be by the key known since the tablet joined, begin with the head before it, and hold what the receipt says. Asked for some at a
+// time and never in a push's way. What does not hold is kept as evidence and told until a person took note; nothing is held back.
+
+import { fromHex } from '../../../shared/log/bytes.ts';
+import type { Entry } from '../../../shared/log/entry.ts';
+import { ecdsaFromDer, p256NoteKey, parseNote, signaturesBy } from '../../../shared/log/note.ts';
+import { consistencyHolds, inclusionHolds, leafHash, type TreeHead } from '../../../shared/log/tree.ts';
+import { parseTreeHead, proofFromTexts } from '../../../shared/log/tree-head.ts';
+import {
+  infoSchema,
+  type Pushed,
+  type TreeTold,
+  treeAskMost,
+  treeToldSchema,
+} from '../../../shared/wire/messages.ts';
+import type { CallFailure } from './http.ts';
+import type { HeadFault, HeadFaultCode, Receipt } from './ports.ts';
+import { type Round, remember, tellRollback } from './round.ts';
+
+/** Receipts that wait to be checked; of a longer backlog the newest. */
+const RECEIPTS_MOST = 256;
+
+/** A head with the note that it stands in. */
+interface SeenHead extends TreeHead {
+  readonly note: string;
+}
+
+/** Keeps a push's receipt until the heads are checked. */
+export function noteReceipt(round: Round, receipt: Pushed['receipt'], entries: readonly Entry[]): void {
+  if (!receipt) return;
+  const last = entries.at(-1);
+  const place = receipt.places.find(
+    ({ tablet, epoch, seq, count }) =>
+      last?.tablet === tablet && last.epoch === epoch && last.seq >= seq && last.seq < seq + count,
+  );
+  const leaf = last && place ? { index: place.index + last.seq - place.seq, hash: last.hash } : null;
+  round.receipts.push({ note: receipt.head, leaf });
+  if (round.receipts.length > RECEIPTS_MOST) round.receipts.shift();
+}
+
+/** Checks the receipts that wait, and the newest head; `onlyWaiting`: asks nothing where none waits. */
+export async function checkHeads(round: Round, onlyWaiting = false): Promise<CallFailure | null> {
+  const receipts = round.receipts.splice(0);
+  if (onlyWaiting && receipts.length === 0) return null;
+  const { head: last, enrolled } = round.memory;
+  const seen: SeenHead[] = [];
+  // The last one was checked when it came.
+  const known = last === null ? null : readHead(last);
+  if (known) seen.push(known);
+  for (const { note } of receipts) {
+    const head = await readSigned(note, enrolled?.serverKey ?? '');
+    if (typeof head === 'string') return tellFault(round, head, note);
+    seen.push(head);
+  }
+  const heads = inOrder(seen);
+  if (!heads) return tellFault(round, 'forked', receipts.at(-1)?.note ?? '');
+  const leaves = receipts.flatMap(({ leaf }) => (leaf ? [leaf] : [])).slice(-treeAskMost);
+  const step = treeAskMost - 1;
+  for (let at = 0; at === 0 || at < heads.length - 1; at += step) {
+    const some = heads.slice(at, at + treeAskMost);
+    const isLast = at + step >= heads.length - 1;
+    const failure = await checkSome(round, some, isLast ? leaves : []);
+    if (failure !== null) return failure === 'told' ? null : failure;
+  }
+  return null;
+}
+
+/** Asks for the proofs of some heads, each of which begins with the one before; `told`: something did not hold, and was told. */
+async function checkSome(
+  round: Round,
+  heads: readonly SeenHead[],
+  leaves: readonly NonNullable<Receipt['leaf']>[],
+): Promise<CallFailure | 'told' | null> {
+  const json = { sizes: heads.map(({ size }) => size), places: leaves.map(({ index }) => index) };
+  const asked = await round.caller.call('/api/tree', treeToldSchema, { json });
+  if (!asked.ok) {
+    // A server of before there were heads; one that had them does not lose them.
+    if (asked.error.code !== 'not-found') return asked.error;
+    if (heads.length > 0) await tellFault(round, 'no-proof', '');
+    return 'told';
+  }
+  const told = asked.value;
+  const now = await readSigned(told.head, round.memory.enrolled?.serverKey ?? '');
+  const fault = typeof now === 'string' ? now : judge(told, { heads, now, leaves });
+  if (fault === 'shorter') {
+    await remember(round, { head: told.head });
+    await tellRollback(round);
+    return 'told';
+  }
+  if (fault !== null) {
+    await tellFault(round, fault, told.head);
+    return 'told';
+  }
+  await remember(round, { head: told.head });
+  return null;
+}
+
+/** What is wrong with an answer; null where all of it holds. */
+function judge(
+  told: TreeTold,
+  {
+    heads,
+    now,
+    leaves,
+  }: {
+    readonly heads: readonly SeenHead[];
+    readonly now: SeenHead;
+    readonly leaves: readonly NonNullable<Receipt['leaf']>[];
+  },
+): HeadFaultCode | 'shorter' | null {
+  if ((heads.at(-1)?.size ?? 0) > now.size) return 'shorter';
+  if (told.consistency.length !== heads.length || told.inclusion.length !== leaves.length) return 'no-proof';
+  for (const [at, head] of heads.entries()) {
+    const proof = proofFromTexts(told.consistency[at] ?? []);
+    if (!proof || !consistencyHolds(head, heads[at + 1] ?? now, proof)) return 'forked';
+  }
+  for (const [at, { index, hash }] of leaves.entries()) {
+    const data = fromHex(hash, 32);
+    const proof = proofFromTexts(told.inclusion[at] ?? []);
+    if (!data || !proof) return 'forked';
+    if (!inclusionHolds({ leaf: leafHash(data), index, size: now.size, root: now.root }, proof))
+      return 'forked';
+  }
+  return null;
+}
+
+/** By size, each once; null where two of one size are not the same. */
+function inOrder(seen: readonly SeenHead[]): readonly SeenHead[] | null {
+  const bySize = new Map<number, SeenHead>();
+  for (const head of seen) {
+    const there = bySize.get(head.size);
+    if (there && !consistencyHolds(there, head, [])) return null;
+    bySize.set(head.size, head);
+  }
+  return [...bySize.values()].sort((a, b) => a.size - b.size);
+}
+
+function readHead(text: string): SeenHead | null {
+  const note = parseNote(text);
+  const head = note && parseTreeHead(note.text);
+  return head && { size: head.size, root: head.root, note: text };
+}
+
+/** Reads a head that must be signed by the plant's key (P-256 point, base64url), or says what is wrong with it. */
+async function readSigned(text: string, serverKey: string): Promise<SeenHead | HeadFaultCode> {
+  const note = parseNote(text);
+  const head = note && parseTreeHead(note.text);
+  if (!note || !head) return 'no-proof';
+  const key = p256NoteKey(head.origin, serverKey);
+  const [signature] = key ? signaturesBy(note, key) : [];
+  if (!key || !signature) return 'other-key';
+  const joined = ecdsaFromDer(signature);
+  const point = Uint8Array.from(key.key);
+  const curve = { name: 'ECDSA', namedCurve: 'P-256' };
+  const read = await crypto.subtle.importKey('raw', point, curve, false, ['verify']).catch(() => null); // no point of the curve
+  const how = { name: 'ECDSA', hash: 'SHA-256' };
+  const signed = new TextEncoder().encode(note.text);
+  const holds = joined !== null && read !== null && (await crypto.subtle.verify(how, read, joined, signed));
+  return holds ? { size: head.size, root: head.root, note: text } : 'other-key';
+}
+
+/** Keeps what does not hold together with what was known, and tells it; the watch then goes on from what is shown now. */
+async function tellFault(round: Round, code: HeadFaultCode, shown: string): Promise<null> {
+  const { head, headFault: before } = round.memory;
+  const atMs = Math.round(round.world.nowMs() + round.caller.clockOffMs());
+  // The first of its kind stays until somebody took note: what follows from it says less.
+  const isKnown = before?.code === code;
+  const serverKey = code === 'other-key' ? await askKey(round) : null;
+  const headFault: HeadFault = isKnown ? before : { code, atMs, known: head, shown, serverKey };
+  await remember(round, { headFault, head: code === 'forked' && readHead(shown) ? shown : head });
+  round.status({ headFault });
+  return null;
+}
+
+/** The key that the server signs with now; null where it does not say. */
+async function askKey(round: Round): Promise<string | null> {
+  const info = await round.caller.call('/api/info', infoSchema);
+  return info.ok ? info.value.serverKey : null;
+}
