@@ -5,7 +5,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { verifyChains } from '../../shared/log/chain.ts';
-import { type Entry, entrySchema } from '../../shared/log/entry.ts';
+import { type Entry, entrySchema, type JsonObject } from '../../shared/log/entry.ts';
 import { parsePlantList, plantListText } from '../../shared/log/plant-list.ts';
 import { makeProofRecord, proofKind } from '../../shared/log/proof-record.ts';
 import { hashDraft, sealEntry } from '../../shared/log/seal.ts';
@@ -216,6 +216,93 @@ describe('reelward log verify', () => {
     // As every earlier reader did it: each line an entry by the schema, each chain whole.
     const entries = linesOf(text).map((line) => entrySchema.parse(line));
     expect(verifyChains(entries)).toMatchObject({ ok: true, entries: 9 });
+  });
+});
+
+describe('the head in an export', () => {
+  test('proves that the file is the whole log up to it, and is kept for later', async () => {
+    const { report } = await verdictOn(await exported());
+    const { root, head, ...counts } = report.tree;
+    expect(counts).toEqual({ size: 8, entries: 8, leftOut: 0, beyond: 0 });
+    const tree = await plant.server.running.store.tree();
+    expect(root).toBe(Buffer.from(tree.root, 'hex').toString('base64'));
+    expect(head.split('\n').slice(1, 3)).toEqual(['8', root]);
+  });
+
+  test('proves a part that the server left the rest out of, and a part of that part', async () => {
+    await exported();
+    const { store, context, url } = plant.server.running;
+    const wish = { format: 'json', from: '2026-03-02T06:00:02Z', to: null, line: null } as const;
+    const { path: link } = await makeTicket(store, wish, context.nowMs());
+    const text = await (await fetch(url + link)).text();
+    const part = await verdictOn(text);
+    expect(part.code).toBe(0);
+    expect(part.report.tree).toMatchObject({ size: 8, entries: 5, leftOut: 3, beyond: 0 });
+    const less = await call([
+      'log',
+      'export',
+      fileOf(text),
+      '--format',
+      'json',
+      '--to',
+      '2026-03-02T06:00:02Z',
+    ]);
+    const lessPart = await verdictOn(less.out);
+    expect(lessPart).toMatchObject({ code: 0, err: '' });
+    expect(lessPart.report.tree).toMatchObject({ size: 8, entries: 3, leftOut: 5, beyond: 0 });
+  });
+
+  test('shows a cut-off end, which no chain shows by itself, and names what is gone', async () => {
+    const lines = linesOf(await exported());
+    const cut = lines.filter((entry) => !(entry.tablet === 't2' && entry.seq === 3));
+    const { code, err, report } = await verdictOn(textOf(cut));
+    expect(code).toBe(1);
+    expect(report).toMatchObject({ ok: false, firstBroken: null, tree: null });
+    expect(err).toMatch(/entry t2\/e1\/3 is in the plant's log/);
+  });
+
+  test('shows a chain that the holder of a tablet’s own key made anew', async () => {
+    const text = await exported();
+    const key = plant.tablets[0]?.key;
+    if (!key) throw new Error('no tablet');
+    const anew = await Promise.all(
+      makeChain({ tablet: 't1', count: 3, payload: () => ({ text: 'another story' }) }).map(
+        async (entry) => ({
+          ...entry,
+          sig: await key.sign(entryText(entry.hash)),
+        }),
+      ),
+    );
+    const forged = textOf([...linesOf(text).filter(({ tablet }) => tablet !== 't1'), ...anew]);
+    const { code, err, report } = await verdictOn(forged);
+    expect(report).toMatchObject({ proven: 6, firstBroken: null, ok: false, tree: null });
+    expect(code).toBe(1);
+    expect(err).toMatch(/not those of the log whose head the plant signed/);
+  });
+
+  test('counts what was written after it apart, and answers no to a head or a cover that was changed', async () => {
+    const lines = linesOf(await exported());
+    const record = lines.at(-1) as Entry; // the plant's line is the last
+    const later = makeChain({ tablet: 'new', count: 2 });
+    expect((await verdictOn(textOf([...lines, ...later]))).report.tree).toMatchObject({
+      entries: 8,
+      beyond: 2,
+    });
+    const tree = record.payload['tree'] as Record<string, string>; // as the server writes it
+    const changes = [
+      { ...tree, head: tree['head']?.replace('\n8\n', '\n9\n') },
+      { ...tree, head: 'none' },
+      { ...tree, cover: Buffer.alloc(32).toString('base64') },
+      { ...tree, at: {} },
+      { ...tree, at: { 't1/e1': '1@0+3 1@2+1' } },
+      { ...tree, at: { 't1/e1': '1@0+999999999999999' } },
+    ];
+    for (const change of changes) {
+      const altered = sealEntry({ ...record, payload: { ...record.payload, tree: change as JsonObject } });
+      const { code, err } = await verdictOn(textOf([...lines.slice(0, -1), altered]));
+      expect(code, JSON.stringify(change)).toBe(1);
+      expect(err).toMatch(/the log's tree/);
+    }
   });
 });
 

@@ -17,6 +17,7 @@ import {
   readLogFile,
 } from '../log-file.ts';
 import { countProven } from '../log-proven.ts';
+import { checkTree, proofOfPart } from '../log-tree.ts';
 import { type KnownKeys, keysInExport, keysInFile, readFingerprint, sayPlant } from '../plant-keys.ts';
 
 const help = `reelward log verify FILE [--keys FILE] [--plant FINGERPRINT] [--heads FILE]
@@ -27,12 +28,15 @@ FILE is an exported log: JSON lines (one entry a line), CSV or XLSX; - for stand
 
 verify walks every tablet's chain of hashes, checks the signatures, compares the readable columns of a table with the sealed entry
 of each row, and prints one JSON document: {"entries", "tablets", "omitted", "ok", "firstBroken", "proven", "claimed", "plant",
-"provenBy", "claims", "heads", "faults", "signatures"}. The order of lines does not matter.
+"provenBy", "claims", "tree", "heads", "faults", "signatures"}. The order of lines does not matter.
 "proven" counts the entries whose signature holds by a key of the plant's signed list: the list in a JSON export by the server, or
 --keys FILE: a list as "reelward serve keys" prints it, an export that has one, or an own {"keys": [{"tablet", "key"}]} (65 bytes
 in base64url, or as JWK). "claimed" counts all others: whoever wrote the file can have written them; "claims" says why.
 That the list is your plant's nobody but you can say: compare "plant": {"fingerprint"} with what "reelward serve" prints at its start,
 or give it as --plant; another plant's list is then not taken, and the answer is no.
+"tree" says where a JSON export by the server brings the signed head of the plant's whole log: how many "entries" of the file are proved
+to be in it, how many of the log the file leaves out ("leftOut"; 0: the file is the whole log up to that head), and of how many the
+head says nothing ("beyond"). A file whose entries are not those of the head is broken.
 A cut-off end can only be seen with --heads: an earlier answer of verify (or its "heads"), kept elsewhere.
 Exit 0 whole, 1 broken (the first broken entry is also named on standard error), 2 not understood.
 
@@ -86,7 +90,9 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
     mustBeSigned: signatures.hasKey,
   });
   const { checked, withoutKey } = signatures;
-  const ok = report.ok && fault === null;
+  const { tree, fault: treeFault } = checkTree(reading, known.plant?.key ?? null);
+  const faults = [fault, treeFault].filter((one) => one !== null);
+  const ok = report.ok && faults.length === 0;
   printJson(
     {
       ...report,
@@ -94,12 +100,13 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
       ...countProven(reading.entries, signatures, report.ok),
       keysFrom: known.from,
       plant: known.plant === null ? null : sayPlant(known.plant),
+      tree,
       signatures: { checked, withoutKey },
     },
     io,
   );
   if (report.firstBroken) io.stderr(`reelward log: ${sayBreak(report.firstBroken)}\n`);
-  if (fault !== null) io.stderr(`reelward log: ${fault}\n`);
+  for (const one of faults) io.stderr(`reelward log: ${one}\n`);
   return ok ? 0 : 1;
 }
 
@@ -165,9 +172,9 @@ async function exportFile(args: readonly string[], io: CommandIo): Promise<numbe
   };
   const reading = await readLogFile(file, io);
   refuseUnreadable(reading, file, true);
+  const part = exportLog(reading.entries, filter, reading.omitted);
   // What the plant said of the log goes along where its form is known.
-  const proofs = format === 'json' ? (reading.proofs ?? []) : [];
-  const items = [...exportLog(reading.entries, filter, reading.omitted), ...proofs];
+  const items = format === 'json' ? [...part, ...proofOfPart(reading, part)] : part;
   if (format === 'xlsx') {
     const bytes = await exportWorkbook(items, namesAt(reading.entries));
     if (values.out !== undefined) await writeOut(values.out, bytes);

@@ -2,9 +2,17 @@
 
 import { Readable } from 'node:stream';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { chainId } from '../../../shared/log/entry.ts';
 import type { ExportItem } from '../../../shared/log/export.ts';
 import { csvHeader, itemToCsv, itemToJson } from '../../../shared/log/export-rows.ts';
 import { makeProofRecord } from '../../../shared/log/proof-record.ts';
+import {
+  coverRanges,
+  createRunBook,
+  formatRuns,
+  leavesOf,
+  type RunBook,
+} from '../../../shared/log/tree-cover.ts';
 import { writeWorkbook } from '../../../shared/log/workbook.ts';
 import { type ExportWish, exportSchema } from '../../../shared/wire/messages.ts';
 import type { ServerContext } from '../context.ts';
@@ -12,6 +20,7 @@ import { entryCellsOfLog } from '../exports/entry-cells.ts';
 import { readItems, wishToFilter } from '../exports/items.ts';
 import { hashOf } from '../keys.ts';
 import { signedKeys } from '../plant-key.ts';
+import type { TreeState } from '../stores/tree.ts';
 import { Refused } from './refuse.ts';
 
 /** Adds the route. The ticket is the permission: a plain link can carry no signature. */
@@ -29,8 +38,7 @@ async function download(
   if (!taken)
     throw new Refused('not-found', 'this link is used or over a minute old: ask for the export again');
   const wish = exportSchema.parse(JSON.parse(taken.detail));
-  const { pos } = await context.store.head();
-  const bytes = await exportBytes(wish, context, pos);
+  const bytes = await exportBytes(wish, context, await context.store.tree());
   const ending = wish.format === 'json' ? 'ndjson' : wish.format;
   const day = new Date(context.nowMs()).toISOString().slice(0, 10);
   return reply
@@ -46,14 +54,25 @@ const types: Readonly<Record<ExportWish['format'], string>> = {
   xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
 };
 
-/** The bytes of an export of the log up to a position, as they are read. */
+/** What an export is made of. */
+export type ExportContext = Pick<
+  ServerContext,
+  'store' | 'key' | 'heads' | 'settings' | 'serverEpoch' | 'nowMs'
+>;
+
+/** The bytes of an export of the log as of one state of its tree, as they are read. */
 export async function exportBytes(
   wish: ExportWish,
-  context: Pick<ServerContext, 'store' | 'key' | 'settings' | 'serverEpoch' | 'nowMs'>,
-  untilPos: number,
+  context: ExportContext,
+  tree: TreeState,
 ): Promise<AsyncGenerator<Uint8Array>> {
   const names = new Map<string, string>();
-  const lots = readItems(context.store, wishToFilter(wish), untilPos, names);
+  const book = createRunBook();
+  const untilPos = tree.size;
+  const lots = readItems(context.store, wishToFilter(wish), untilPos, {
+    names,
+    onEntry: (entry, pos) => book.note(chainId(entry), entry.seq, pos - 1),
+  });
   if (wish.format === 'xlsx') {
     return writeWorkbook(lots, {
       entryCells: await entryCellsOfLog(context.store, untilPos),
@@ -61,19 +80,27 @@ export async function exportBytes(
     });
   }
   if (wish.format === 'csv') return textBytes(lots, csvHeader(), (item) => itemToCsv(item, names));
-  return textBytes(withProof(lots, context), '', (item) => `${itemToJson(item)}\n`);
+  return textBytes(withProof(lots, context, { book, tree }), '', (item) => `${itemToJson(item)}\n`);
 }
 
 /** The records, and what the plant says of them. */
 async function* withProof(
   lots: AsyncIterable<readonly ExportItem[]>,
-  context: Pick<ServerContext, 'store' | 'key' | 'settings' | 'serverEpoch' | 'nowMs'>,
+  context: ExportContext,
+  { book, tree }: { readonly book: RunBook; readonly tree: TreeState },
 ): AsyncGenerator<readonly ExportItem[]> {
   yield* lots;
-  const { store, key, settings, serverEpoch } = context;
+  const { store, key, heads, settings, serverEpoch } = context;
   const nowMs = context.nowMs();
   const keys = await signedKeys(store, key.plant, { plant: settings.plant, nowMs });
-  yield [makeProofRecord({ keys }, { epoch: serverEpoch, atMs: nowMs })];
+  const runs = book.runs();
+  const cover = await store.treeHashes(coverRanges(tree.size, leavesOf(runs.values()) ?? []));
+  const proof = {
+    head: heads.sign(tree),
+    at: Object.fromEntries([...runs].map(([chain, some]) => [chain, formatRuns(some)])),
+    cover: cover.map((hash) => Buffer.from(hash, 'hex').toString('base64')).join(' '),
+  };
+  yield [makeProofRecord({ keys, tree: proof }, { epoch: serverEpoch, atMs: nowMs })];
 }
 
 async function* textBytes(

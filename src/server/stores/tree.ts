@@ -4,6 +4,7 @@
 // Every node as a row of its own was refused: it would double what an append writes.
 
 import { hash as hashAtOnce } from 'node:crypto';
+import { setImmediate as turn } from 'node:timers/promises';
 import type { Kysely, Transaction } from 'kysely';
 import {
   emptyEdge,
@@ -40,7 +41,8 @@ export function leafOf(entryHash: string): string {
   return hashAtOnce('sha256', leafBytes, 'hex');
 }
 
-function join(left: string, right: string): string {
+/** The node of two subtrees: lower-case hex. */
+export function joinHex(left: string, right: string): string {
   nodeBytes.write(left, 1, 'hex');
   nodeBytes.write(right, 33, 'hex');
   return hashAtOnce('sha256', nodeBytes, 'hex');
@@ -48,7 +50,7 @@ function join(left: string, right: string): string {
 
 /** The state by a tree's edge. */
 export function stateOf(edge: TreeEdge<string>): TreeState {
-  return { size: edge.size, root: joinNodes(edge.nodes, join) ?? EMPTY_ROOT };
+  return { size: edge.size, root: joinNodes(edge.nodes, joinHex) ?? EMPTY_ROOT };
 }
 
 type Reader = Pick<Kysely<Tables>, 'selectFrom'>;
@@ -83,7 +85,7 @@ export async function extendTree(
   if (entryHashes.length === 0) return edge;
   const kept: Tables['tree_nodes'][] = [];
   const grown = growTree(edge, entryHashes.map(leafOf), {
-    join,
+    join: joinHex,
     onNode: ({ level, index }, hash) => {
       if (level % STEP === 0) kept.push({ level, idx: index, hash });
     },
@@ -118,45 +120,79 @@ async function entryHashes(db: Reader, { from, to }: LeafRange): Promise<readonl
   return rows.map((row) => row.hash);
 }
 
-/** Hashes of ranges of leaves that the log reaches, lower-case hex. */
+/** Hashes of ranges of leaves that the log reaches, lower-case hex. Ranges that lie together are cheap together. Rejects beyond the log's end. */
 export async function rangeHashes(db: Reader, ranges: readonly LeafRange[]): Promise<readonly string[]> {
+  const blocks = new Map<number, Block>();
+  const hashOfNode = async ({ level, index }: TreeNode): Promise<string> => {
+    const base = level - (level % STEP);
+    const width = 2 ** (level - base);
+    const number = Math.floor((index * width) / BLOCK);
+    let block = blocks.get(base);
+    if (block?.number !== number) {
+      block = { number, levels: levelsOf(await readBlock(db, base, number)) };
+      blocks.set(base, block);
+      await turn(); // the embedded store answers at once: the tablets go first
+    }
+    const hash = block.levels[level - base]?.[index - (number * BLOCK) / width];
+    if (hash === undefined)
+      throw new Error(
+        `Cannot prove as the log's tree must hold subtree ${index} of level ${level}: it does not`,
+      );
+    return hash;
+  };
   const hashes: string[] = [];
-  // Proofs that are asked for together share most of their nodes.
-  const known = new Map<string, string>();
   for (const range of ranges) {
     const nodes: string[] = [];
-    for (const node of nodesIn(range)) {
-      const name = `${node.level}/${node.index}`;
-      const hash = known.get(name) ?? (await nodeHashOf(db, node));
-      known.set(name, hash);
-      nodes.push(hash);
-    }
-    hashes.push(joinNodes(nodes, join) ?? EMPTY_ROOT);
+    for (const node of nodesIn(range)) nodes.push(await hashOfNode(node));
+    hashes.push(joinNodes(nodes, joinHex) ?? EMPTY_ROOT);
   }
   return hashes;
 }
 
-/** One perfect subtree's hash: out of the rows of the kept level at or below its own. */
-async function nodeHashOf(db: Reader, { level, index }: TreeNode): Promise<string> {
-  const base = level - (level % STEP);
-  const width = 2 ** (level - base);
-  const range = { from: index * width, to: (index + 1) * width };
-  const below = base === 0 ? (await entryHashes(db, range)).map(leafOf) : await keptHashes(db, base, range);
-  return joinNodes(growTree<string>(emptyEdge, below, { join }).nodes, join) ?? EMPTY_ROOT;
+/** Nodes below one node of a kept level. */
+const BLOCK = 2 ** STEP;
+
+/** All that lies between two kept levels below one node, and which one that is. */
+interface Block {
+  readonly number: number;
+  /** From the lower kept level up; perfect subtrees only. */
+  readonly levels: readonly (readonly string[])[];
 }
 
-async function keptHashes(db: Reader, level: number, { from, to }: LeafRange): Promise<readonly string[]> {
-  const rows = await db
-    .selectFrom('tree_nodes')
-    .select('hash')
-    .where('level', '=', level)
-    .where('idx', '>=', from)
-    .where('idx', '<', to)
-    .orderBy('idx')
-    .execute();
-  if (rows.length !== to - from)
-    throw new Error(
-      `Cannot prove as the tree's level ${level} must hold ${from} to ${to - 1}: ${rows.length} are there`,
-    );
-  return rows.map((row) => row.hash);
+function levelsOf(lowest: readonly string[]): readonly (readonly string[])[] {
+  const levels = [lowest];
+  for (let below = lowest; below.length > 1 && levels.length < STEP; below = levels.at(-1) ?? []) {
+    const above: string[] = [];
+    for (let at = 0; at + 1 < below.length; at += 2)
+      above.push(joinHex(below[at] ?? '', below[at + 1] ?? ''));
+    levels.push(above);
+  }
+  return levels;
+}
+
+/** The nodes of a kept level, or leaves, of one block: as many as there are. */
+async function readBlock(db: Reader, level: number, number: number): Promise<readonly string[]> {
+  const from = number * BLOCK;
+  const rows =
+    level === 0
+      ? await db
+          .selectFrom('entries')
+          .select(['pos as at', 'hash'])
+          .where('pos', '>', from)
+          .where('pos', '<=', from + BLOCK)
+          .orderBy('pos')
+          .execute()
+      : await db
+          .selectFrom('tree_nodes')
+          .select(['idx as at', 'hash'])
+          .where('level', '=', level)
+          .where('idx', '>=', from)
+          .where('idx', '<', from + BLOCK)
+          .orderBy('idx')
+          .execute();
+  // Positions count from 1, indexes from 0. What lies behind a hole is not where it ought to be.
+  const first = level === 0 ? from + 1 : from;
+  const hole = rows.findIndex((row, at) => row.at !== first + at);
+  const sound = hole < 0 ? rows : rows.slice(0, hole);
+  return level === 0 ? sound.map(({ hash }) => leafOf(hash)) : sound.map(({ hash }) => hash);
 }
