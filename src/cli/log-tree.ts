@@ -35,6 +35,8 @@ export interface TreeProven {
   readonly beyond: number;
   /** The signed head, to be kept elsewhere. */
   readonly head: string;
+  /** Does the log begin with that of an earlier head? Null where none was given, `unknown` where the file leaves out what would say so. */
+  readonly beginsWithEarlier: true | 'unknown' | null;
 }
 
 /** The verdict. */
@@ -44,8 +46,11 @@ export interface TreeVerdict {
   readonly fault: string | null;
 }
 
-/** Checks the head in a file; `key`: the plant's, as its list says, null where none is known. Cost: two hashes an entry. */
-export function checkTree(reading: ExportReading, key: NoteKey | null): TreeVerdict {
+/**
+ * Checks the head in a file; `key`: the plant's, as its list says, null where none is known; `earlier`: a head that was kept elsewhere, null
+ * without one. Cost: two hashes an entry.
+ */
+export function checkTree(reading: ExportReading, key: NoteKey | null, earlier: string | null): TreeVerdict {
   const [record] = reading.proofs ?? [];
   const told = record ? readProofRecord(record)?.tree : undefined;
   if (!told) return { tree: null, fault: null };
@@ -65,6 +70,8 @@ export function checkTree(reading: ExportReading, key: NoteKey | null): TreeVerd
   const root = toBase64(head.root);
   const folded = head.size === 0 ? root : toRoot(foldPart(part, part.set)?.root);
   if (folded !== root) return no("the file's entries are not those of the log whose head the plant signed");
+  const begins = earlier === null ? null : checkEarlier(part, { key, earlier, root });
+  if (typeof begins === 'object' && begins !== null) return no(begins.fault);
   return {
     tree: {
       size: head.size,
@@ -73,9 +80,30 @@ export function checkTree(reading: ExportReading, key: NoteKey | null): TreeVerd
       leftOut: head.size - count,
       beyond: reading.entries.length - count,
       head: told.head,
+      beginsWithEarlier: begins,
     },
     fault: null,
   };
+}
+
+/** Reckons the tree that the log had at the earlier head, where the file holds all of that. */
+function checkEarlier(
+  part: TreePart<string>,
+  { key, earlier, root }: { readonly key: NoteKey; readonly earlier: string; readonly root: string },
+): true | 'unknown' | { readonly fault: string } {
+  const note = parseNote(earlier);
+  const head = note && parseTreeHead(note.text);
+  if (!note || !head || head.origin !== key.name || !noteHolds(note, key))
+    return { fault: "the earlier head is not signed by the plant's key" };
+  const { size } = head;
+  if (size > part.size)
+    return { fault: `the log had ${size} entries at the earlier head, and has ${part.size} now` };
+  const isWhole = size === 0 || (part.set[0]?.from === 0 && part.set[0].to >= size);
+  if (!isWhole && size !== part.size) return 'unknown';
+  const set = [{ from: 0, to: size }];
+  const now = size === part.size ? root : toRoot(foldPart({ ...part, size, set, cover: [] }, set)?.root);
+  if (size === 0 || now === toBase64(head.root)) return true;
+  return { fault: 'the log does not begin with that of the earlier head: it was changed since' };
 }
 
 function toRoot(hex: string | undefined): string | null {

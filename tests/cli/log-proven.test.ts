@@ -9,11 +9,13 @@ import { type Entry, entrySchema, type JsonObject } from '../../shared/log/entry
 import { parsePlantList, plantListText } from '../../shared/log/plant-list.ts';
 import { makeProofRecord, proofKind } from '../../shared/log/proof-record.ts';
 import { hashDraft, sealEntry } from '../../shared/log/seal.ts';
+import { treeHeadText } from '../../shared/log/tree-head.ts';
+import type { ExportWish } from '../../shared/wire/messages.ts';
 import { pushedSchema } from '../../shared/wire/messages.ts';
 import { entryText } from '../../shared/wire/signing.ts';
 import { makeTicket } from '../../src/server/codes.ts';
 import { openServerKey } from '../../src/server/keys.ts';
-import { makeChain, newKey, type TestKey } from '../contract/entries.ts';
+import { makeChain, newKey, type TestKey, toChecked } from '../contract/entries.ts';
 import { until } from '../src/server/tablets.ts';
 import { usePlant } from '../src/server/use-plant.ts';
 import { call } from './call.ts';
@@ -223,7 +225,7 @@ describe('the head in an export', () => {
   test('proves that the file is the whole log up to it, and is kept for later', async () => {
     const { report } = await verdictOn(await exported());
     const { root, head, ...counts } = report.tree;
-    expect(counts).toEqual({ size: 8, entries: 8, leftOut: 0, beyond: 0 });
+    expect(counts).toEqual({ size: 8, entries: 8, leftOut: 0, beyond: 0, beginsWithEarlier: null });
     const tree = await plant.server.running.store.tree();
     expect(root).toBe(Buffer.from(tree.root, 'hex').toString('base64'));
     expect(head.split('\n').slice(1, 3)).toEqual(['8', root]);
@@ -278,6 +280,39 @@ describe('the head in an export', () => {
     expect(report).toMatchObject({ proven: 6, firstBroken: null, ok: false, tree: null });
     expect(code).toBe(1);
     expect(err).toMatch(/not those of the log whose head the plant signed/);
+  });
+
+  test('shows against a head kept elsewhere that the log went on, or that it was changed or went back since', async () => {
+    const before = await exported();
+    const kept = fileOf((await call(['log', 'verify', '-'], before)).out);
+    const { store, context, url } = plant.server.running;
+    const wish = { format: 'json', from: null, to: null, line: null } as const;
+    const fetchNow = async (change: Partial<ExportWish> = {}) => {
+      const { path: link } = await makeTicket(store, { ...wish, ...change }, context.nowMs());
+      return (await fetch(url + link)).text();
+    };
+    await store.append(
+      [{ sender: 'x', entries: makeChain({ tablet: 'x', count: 3 }).map((one) => toChecked(one)) }],
+      1,
+    );
+    const now = await fetchNow();
+    expect((await verdictOn(now, '--heads', kept)).report).toMatchObject({
+      ok: true,
+      tree: { beginsWithEarlier: true },
+    });
+    const part = await verdictOn(await fetchNow({ from: '2026-03-02T06:00:03Z' }));
+    expect(part.report.tree.beginsWithEarlier).toBeNull();
+    const later = fileOf((await call(['log', 'verify', '-'], now)).out);
+    const back = await verdictOn(before, '--heads', later);
+    expect(back.code).toBe(1);
+    expect(back.err).toMatch(/had 11 entries at the earlier head, and has 8 now/);
+    // The plant's own key signs another story of the same length.
+    const { plant: key } = context.key;
+    const head = { origin: key.ed25519.name, size: 8, root: new Uint8Array(32) };
+    const other = JSON.stringify({ heads: [], tree: { head: key.signNote(treeHeadText(head)) } });
+    const changed = await verdictOn(now, '--heads', fileOf(other));
+    expect(changed.code).toBe(1);
+    expect(changed.err).toMatch(/does not begin with that of the earlier head/);
   });
 
   test('counts what was written after it apart, and answers no to a head or a cover that was changed', async () => {

@@ -61,7 +61,12 @@ export async function checkHeads(round: Round, onlyWaiting = false): Promise<Cal
     const some = heads.slice(at, at + treeAskMost);
     const isLast = at + step >= heads.length - 1;
     const failure = await checkSome(round, some, isLast ? leaves : []);
-    if (failure !== null) return failure === 'told' ? null : failure;
+    if (failure === 'told') return null;
+    if (failure !== null) {
+      // No answer: they wait for the next.
+      round.receipts.unshift(...receipts);
+      return failure;
+    }
   }
   return null;
 }

@@ -37,7 +37,8 @@ or give it as --plant; another plant's list is then not taken, and the answer is
 "tree" says where a JSON export by the server brings the signed head of the plant's whole log: how many "entries" of the file are proved
 to be in it, how many of the log the file leaves out ("leftOut"; 0: the file is the whole log up to that head), and of how many the
 head says nothing ("beyond"). A file whose entries are not those of the head is broken.
-A cut-off end can only be seen with --heads: an earlier answer of verify (or its "heads"), kept elsewhere.
+A cut-off end can only be seen with such a head, or with --heads: an earlier answer of verify (or its "heads"), kept elsewhere. Of an
+earlier answer with a "tree", the log also has to begin with the log of then.
 Exit 0 whole, 1 broken (the first broken entry is also named on standard error), 2 not understood.
 
 export writes the wanted entries in folding order: text to standard output or --out, a workbook likewise. --from and --to are
@@ -54,6 +55,8 @@ const headsSchema = z.object({
       hash: z.string().regex(/^[0-9a-f]{64}$/, 'expected 64 lower-case hex digits'),
     }),
   ),
+  /** The head of the plant's whole log, where the earlier answer had one. */
+  tree: z.object({ head: z.string() }).nullish(),
 });
 
 /** Refuses what is no log at all; a record that only does not hold is the answer, not a refusal. */
@@ -80,8 +83,8 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
   const [file = '-'] = positionals;
   const reading = await readLogFile(file, io);
   refuseUnreadable(reading, file, false);
-  const checkpoints: readonly Checkpoint[] =
-    values.heads === undefined ? [] : (await readJson(values.heads, headsSchema, io)).heads;
+  const earlier = values.heads === undefined ? null : await readJson(values.heads, headsSchema, io);
+  const checkpoints: readonly Checkpoint[] = earlier?.heads ?? [];
   const { known, fault } = await knownKeys(reading, values, io);
   const signatures = checkSignatures(reading.entries, known.keys);
   const report = verifyExport(reading, {
@@ -90,7 +93,11 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
     mustBeSigned: signatures.hasKey,
   });
   const { checked, withoutKey } = signatures;
-  const { tree, fault: treeFault } = checkTree(reading, known.plant?.key ?? null);
+  const { tree, fault: treeFault } = checkTree(
+    reading,
+    known.plant?.key ?? null,
+    earlier?.tree?.head ?? null,
+  );
   const faults = [fault, treeFault].filter((one) => one !== null);
   const ok = report.ok && faults.length === 0;
   printJson(
