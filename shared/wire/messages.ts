@@ -186,6 +186,14 @@ export const treeToldSchema = z.object({
 });
 export type TreeTold = z.infer<typeof treeToldSchema>;
 
+/** `GET /api/keys`: the plant's signed list of its tablets' keys, a note (`log/plant-list.ts`). */
+export const plantKeysSchema = z.object({
+  serverEpoch: name,
+  serverMs: ms,
+  keys: z.string().check(z.minLength(1), z.maxLength(4_000_000)),
+});
+export type PlantKeys = z.infer<typeof plantKeysSchema>;
+
 /** Headers of a snapshot; the body is the app's own, gzip. */
 export const snapshotSchema = z.object({ fold: name, cursor });
 export type SnapshotName = z.infer<typeof snapshotSchema>;
@@ -342,6 +350,7 @@ export const wireMessages = {
   checkpoint: checkpointSchema,
   treeAsk: treeAskSchema,
   treeTold: treeToldSchema,
+  plantKeys: plantKeysSchema,
   snapshot: snapshotSchema,
   check: checkSchema,
   checked: checkedSchema,

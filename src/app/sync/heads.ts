@@ -149,20 +149,29 @@ function readHead(text: string): SeenHead | null {
 
 /** Reads a head that must be signed by the plant's key (P-256 point, base64url), or says what is wrong with it. */
 async function readSigned(text: string, serverKey: string): Promise<SeenHead | HeadFaultCode> {
+  const head = await noteSignedBy(text, serverKey, parseTreeHead);
+  return typeof head === 'string' ? head : { size: head.size, root: head.root, note: text };
+}
+
+/** Reads what is in a note that must be signed by the plant's key (P-256 point, base64url), or says what is wrong with it. */
+export async function noteSignedBy<T extends { readonly origin: string }>(
+  text: string,
+  serverKey: string,
+  read: (text: string) => T | null,
+): Promise<T | 'no-proof' | 'other-key'> {
   const note = parseNote(text);
-  const head = note && parseTreeHead(note.text);
-  if (!note || !head) return 'no-proof';
-  const key = p256NoteKey(head.origin, serverKey);
+  const told = note && read(note.text);
+  if (!note || !told) return 'no-proof';
+  const key = p256NoteKey(told.origin, serverKey);
   const [signature] = key ? signaturesBy(note, key) : [];
-  if (!key || !signature) return 'other-key';
-  const joined = ecdsaFromDer(signature);
+  const joined = signature ? ecdsaFromDer(signature) : null;
+  if (!key || !joined) return 'other-key';
   const point = Uint8Array.from(key.key);
   const curve = { name: 'ECDSA', namedCurve: 'P-256' };
-  const read = await crypto.subtle.importKey('raw', point, curve, false, ['verify']).catch(() => null); // no point of the curve
+  const own = await crypto.subtle.importKey('raw', point, curve, false, ['verify']).catch(() => null); // no point of the curve
   const how = { name: 'ECDSA', hash: 'SHA-256' };
   const signed = new TextEncoder().encode(note.text);
-  const holds = joined !== null && read !== null && (await crypto.subtle.verify(how, read, joined, signed));
-  return holds ? { size: head.size, root: head.root, note: text } : 'other-key';
+  return own !== null && (await crypto.subtle.verify(how, own, joined, signed)) ? told : 'other-key';
 }
 
 /** Keeps what does not hold together with what was known, and tells it; the watch then goes on from what is shown now. */

@@ -52,6 +52,7 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
   const checkpoints = setInterval(() => {
     void inTurn(rounds.checkpoint);
     void inTurn(rounds.heads);
+    void inTurn(rounds.plantKeys);
     void inTurn(rounds.ask);
   }, CHECKPOINT_MS);
   const receipts = setInterval(() => void inTurn(() => rounds.heads(true)), RECEIPTS_MS);
@@ -61,6 +62,7 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
     parts.onLive();
     void inTurn(rounds.checkpoint);
     void inTurn(rounds.heads);
+    void inTurn(rounds.plantKeys);
     const nextHistory = () =>
       void inTurn(async () => {
         const got = await rounds.history();

@@ -88,6 +88,8 @@ export interface SyncLog {
   readonly writeMemory: (memory: SyncMemory) => Promise<void>;
   /** Keeps the server's newest checkpoint as evidence. */
   readonly keepCheckpoint: (checkpoint: SignedCheckpoint) => Promise<void>;
+  /** Keeps the plant's signed list of its tablets' keys; absent where nothing is exported. */
+  readonly keepPlantKeys?: (keys: string) => Promise<void>;
   /** Told after each own append; returns how to stop. */
   readonly onAppend: (listener: () => void) => () => void;
   /** Folded state for other tablets, and how to start from one; absent where the app does without. */

@@ -3,6 +3,7 @@
 import { checkpointSchema, type Live } from '../../../shared/wire/messages.ts';
 import { checkHeads } from './heads.ts';
 import type { CallFailure } from './http.ts';
+import { askPlantKeys } from './plant-keys.ts';
 import {
   askClocks,
   offerHeads,
@@ -34,6 +35,8 @@ export interface Rounds {
   readonly tellBacklog: () => Promise<void>;
   /** Checks the heads of the server's log that came with receipts, and the newest; `onlyWaiting`: where some wait to be checked. */
   readonly heads: (onlyWaiting?: boolean) => Promise<CallFailure | null>;
+  /** Keeps the plant's newest list of keys. */
+  readonly plantKeys: () => Promise<CallFailure | null>;
   /** Keeps the server's newest checkpoint. */
   readonly checkpoint: () => Promise<CallFailure | null>;
 }
@@ -51,6 +54,7 @@ export function createRounds(parts: RoundParts): Rounds {
     takeLive: (live) => takeLive(round, live),
     history: () => pullHistory(round),
     heads: (onlyWaiting) => checkHeads(round, onlyWaiting),
+    plantKeys: () => askPlantKeys(round),
     checkpoint: () => keepCheckpoint(round),
   };
 }

@@ -1,4 +1,4 @@
-// The log's routes: offer, push, pull, live, checkpoint, tree, snapshot. Each checks the wire's version and the tablet first.
+// The log's routes: offer, push, pull, live, checkpoint, tree, keys, snapshot. Each checks the wire's version and the tablet first.
 
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { driftLimitMs } from '../../../shared/log/clock.ts';
@@ -17,6 +17,7 @@ import {
   type Info,
   type Offered,
   offerSchema,
+  type PlantKeys,
   type Pushed,
   pushSchema,
   type SignedCheckpoint,
@@ -30,6 +31,7 @@ import { checkEntries, readEntry } from '../checked.ts';
 import type { ServerContext } from '../context.ts';
 import { isPlainEntry } from '../envelope.ts';
 import { hashOf } from '../keys.ts';
+import { signedKeys } from '../plant-key.ts';
 import type { StoredEntry } from '../stores/store.ts';
 import { proveTree } from '../tree-heads.ts';
 import { bodySize, checkUnpacks, readAs } from './body.ts';
@@ -56,6 +58,7 @@ export function addSyncRoutes(app: FastifyInstance, context: ServerContext): voi
   app.get('/api/live', (request, reply) => live(request, reply, context));
   app.get('/api/checkpoint', (request) => checkpoint(request, context));
   app.post('/api/tree', (request) => tellTree(request, context));
+  app.get('/api/keys', (request) => tellKeys(request, context));
   app.put('/api/snapshot', { bodyLimit: snapshotBytes }, (request) => putSnapshot(request, context));
   // Packed bytes as they are: packed for travel they would arrive unpacked, which is not what the app expects.
   app.get('/api/snapshot', { compress: false }, (request, reply) => getSnapshot(request, reply, context));
@@ -246,6 +249,15 @@ async function tellTree(request: FastifyRequest, context: ServerContext): Promis
   const tree = await store.tree();
   const proofs = await proveTree(store, tree, question);
   return { serverEpoch, serverMs: context.nowMs(), head: heads.sign(tree), ...proofs };
+}
+
+async function tellKeys(request: FastifyRequest, context: ServerContext): Promise<PlantKeys> {
+  checkWire(request);
+  await requireTablet(request, context);
+  const { store, serverEpoch, key, settings } = context;
+  const nowMs = context.nowMs();
+  const keys = await signedKeys(store, key.plant, { plant: settings.plant, nowMs });
+  return { serverEpoch, serverMs: nowMs, keys };
 }
 
 async function putSnapshot(

@@ -15,7 +15,6 @@ import {
   type TreeEdge,
   type TreeNode,
 } from '../../../shared/log/tree.ts';
-import { hashOf } from '../keys.ts';
 import type { Tables } from './tables.ts';
 
 /** A tree's size and root, lower-case hex. */
@@ -29,7 +28,7 @@ const STEP = 8;
 const ROWS_AT_ONCE = 5_000;
 /** Kept nodes in one INSERT. */
 const NODES_AT_ONCE = 1_000;
-const EMPTY_ROOT = hashOf('');
+const EMPTY_ROOT = hashAtOnce('sha256', '', 'hex');
 
 /** Written over for each hash: the engine's own hash of a buffer into text costs a quarter of one that makes buffers. */
 const leafBytes = Buffer.alloc(33);

@@ -12,7 +12,7 @@ const hashes: Readonly<Record<number, string>> = {
   1: 'c38b17668f7c0de51328dc585f0c66dc4b46e93bf5a61af85c7d8d03c3b89d60',
   2: 'bef1f71874fb36c836f94e0217510927e09bb4403be4b3213883d48a2171d330',
   3: '243ed66fd7856a78e9516bcdff36f044472eb8fbd7217c3786394f8bf00765d2',
-  4: '76d984abd602910a4784cebc69bf2413a755a8fccbee4d4bd4fe1ec7b6d7eb9a',
+  4: '6bf8ebb6aadccc37d4bf75430b90b915bc4662f379f48590d20570e0545c9621',
 };
 
 function messagesHash(): string {

@@ -6,6 +6,7 @@ import { request as ask, createServer, type Server } from 'node:http';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { parseNote } from '../../../shared/log/note.ts';
+import { parsePlantList } from '../../../shared/log/plant-list.ts';
 import { parseTreeHead } from '../../../shared/log/tree-head.ts';
 import { type RunningServer, startServer } from '../../../src/server/main.ts';
 import { restoreInto } from '../../../src/server/stores/restore.ts';
@@ -98,6 +99,12 @@ describe('a tablet', () => {
     await plant.server.restart();
     await syncUpTo(tablet, 1_203);
     expect(tablet.status()).toMatchObject({ headFault: null, rolledBackMs: null });
+    await until('the list of keys', () => tablet.log.plantKeys !== null);
+    const list = parsePlantList(parseNote(tablet.log.plantKeys ?? '')?.text ?? '');
+    expect(list?.keys.map((key) => [key.tablet, key.key])).toEqual([
+      ['o', other.key.publicKey],
+      ['t', tablet.key.publicKey],
+    ]);
   });
 
   it('tells of a server whose log went back, though all else that it says is of the newest', async () => {
@@ -167,12 +174,16 @@ describe('a tablet', () => {
     await tablet.stop();
     tablet.start();
     await until('the news', () => tablet.status()?.headFault?.code === 'other-key');
+    // Its list of keys counts for nothing either, until somebody took note.
+    const plantOf = (keys: string | null) => parsePlantList(parseNote(keys ?? '')?.text ?? '')?.plantKey.name;
+    expect(plantOf(tablet.log.plantKeys)).not.toBe(moved.context.key.plant.ed25519.name);
     expect(tablet.status()?.rolledBackMs).not.toBeNull();
     tablet.tookNote();
     await until('no news', () => tablet.log.memory.headFault === null);
     expect(tablet.log.memory.enrolled?.serverKey).toBe(moved.context.key.publicKey);
     await syncUpTo(tablet, 5);
     expect(tablet.status()).toMatchObject({ headFault: null, rolledBackMs: null });
+    await until('its list', () => plantOf(tablet.log.plantKeys) === moved.context.key.plant.ed25519.name);
   });
 
   it('tells of a server that proves nothing any more, and minds none that never did', async () => {

@@ -89,6 +89,8 @@ export interface MemoryLog extends SyncLog {
   readonly entries: () => readonly Entry[];
   readonly checkpoints: readonly SignedCheckpoint[];
   memory: SyncMemory;
+  /** The plant's list of keys as it was kept last. */
+  plantKeys: string | null;
   /** Writes own entries. */
   readonly write: (count: number, payload?: (seq: number) => JsonObject, kind?: string) => readonly Entry[];
   readonly onTaken: (listener: (entries: readonly Entry[]) => void) => void;
@@ -112,6 +114,7 @@ export function newMemoryLog(tablet: string, epoch = 'e1'): MemoryLog {
   };
   const log: MemoryLog = {
     memory: emptyMemory,
+    plantKeys: null,
     checkpoints,
     entries: () => [...byId.values()].sort(compareEntries),
     heads: async () =>
@@ -140,6 +143,9 @@ export function newMemoryLog(tablet: string, epoch = 'e1'): MemoryLog {
     },
     keepCheckpoint: async (checkpoint) => {
       checkpoints.push(checkpoint);
+    },
+    keepPlantKeys: async (keys) => {
+      log.plantKeys = keys;
     },
     onAppend: (listener) => {
       appendListeners.add(listener);
