@@ -38,7 +38,7 @@ async function download(
   if (!taken)
     throw new Refused('not-found', 'this link is used or over a minute old: ask for the export again');
   const wish = exportSchema.parse(JSON.parse(taken.detail));
-  const bytes = await exportBytes(wish, context, await context.store.tree());
+  const bytes = await exportBytes(wish, context);
   const ending = wish.format === 'json' ? 'ndjson' : wish.format;
   const day = new Date(context.nowMs()).toISOString().slice(0, 10);
   return reply
@@ -60,15 +60,16 @@ export type ExportContext = Pick<
   'store' | 'key' | 'heads' | 'settings' | 'serverEpoch' | 'nowMs'
 >;
 
-/** The bytes of an export of the log as of one state of its tree, as they are read. */
+/** The bytes of an export of the log as it is now, as they are read. */
 export async function exportBytes(
   wish: ExportWish,
   context: ExportContext,
-  tree: TreeState,
 ): Promise<AsyncGenerator<Uint8Array>> {
+  // A log with a hole has no head, and is given all the same.
+  const tree = await context.store.tree();
   const names = new Map<string, string>();
   const book = createRunBook();
-  const untilPos = tree.size;
+  const untilPos = tree?.size ?? (await context.store.head()).pos;
   const lots = readItems(context.store, wishToFilter(wish), untilPos, {
     names,
     onEntry: (entry, pos) => book.note(chainId(entry), entry.seq, pos - 1),
@@ -87,12 +88,17 @@ export async function exportBytes(
 async function* withProof(
   lots: AsyncIterable<readonly ExportItem[]>,
   context: ExportContext,
-  { book, tree }: { readonly book: RunBook; readonly tree: TreeState },
+  { book, tree }: { readonly book: RunBook; readonly tree: TreeState | null },
 ): AsyncGenerator<readonly ExportItem[]> {
   yield* lots;
   const { store, key, heads, settings, serverEpoch } = context;
   const nowMs = context.nowMs();
   const keys = await signedKeys(store, key.plant, { plant: settings.plant, nowMs });
+  const line = { epoch: serverEpoch, atMs: nowMs };
+  if (!tree) {
+    yield [makeProofRecord({ keys }, line)];
+    return;
+  }
   const runs = book.runs();
   const cover = await store.treeHashes(coverRanges(tree.size, leavesOf(runs.values()) ?? []));
   const proof = {
@@ -100,7 +106,7 @@ async function* withProof(
     at: Object.fromEntries([...runs].map(([chain, some]) => [chain, formatRuns(some)])),
     cover: cover.map((hash) => Buffer.from(hash, 'hex').toString('base64')).join(' '),
   };
-  yield [makeProofRecord({ keys, tree: proof }, { epoch: serverEpoch, atMs: nowMs })];
+  yield [makeProofRecord({ keys, tree: proof }, line)];
 }
 
 async function* textBytes(

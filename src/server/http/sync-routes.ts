@@ -30,6 +30,7 @@ import type { ArrivedEntry } from '../arrived.ts';
 import { checkEntries, readEntry } from '../checked.ts';
 import type { ServerContext } from '../context.ts';
 import { isPlainEntry } from '../envelope.ts';
+import { storeWords } from '../health.ts';
 import { hashOf } from '../keys.ts';
 import { signedKeys } from '../plant-key.ts';
 import type { StoredEntry } from '../stores/store.ts';
@@ -116,10 +117,9 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
   const last = await lastSnapshot(context);
   const speaks = Number(request.headers[wireHeader]);
   const isOlder = speaks < codesSince;
+  const { tree, places } = appended;
   const receipt =
-    speaks < treeSince
-      ? undefined
-      : { head: context.heads.sign(appended.tree), places: [...appended.places] };
+    speaks < treeSince || !tree ? undefined : { head: context.heads.sign(tree), places: [...places] };
   return {
     serverEpoch,
     serverMs: context.nowMs(),
@@ -247,6 +247,7 @@ async function tellTree(request: FastifyRequest, context: ServerContext): Promis
   const question = readAs(treeAskSchema, request.body);
   const { store, serverEpoch, heads } = context;
   const tree = await store.tree();
+  if (!tree) throw new Refused('server-fault', storeWords['log-broken']);
   const proofs = await proveTree(store, tree, question);
   return { serverEpoch, serverMs: context.nowMs(), head: heads.sign(tree), ...proofs };
 }

@@ -110,13 +110,10 @@ export async function appendBatches(
     results.push({ acks: [...touched].map(toMark), faults, added, places });
   }
   await insertEntries(tx, placed, nowMs);
-  const grown = await extendTree(
-    tx,
-    edge,
-    placed.map(({ entry }) => entry.hash),
-  );
+  const hashes = placed.map(({ entry }) => entry.hash);
+  const grown = edge && (await extendTree(tx, edge, hashes));
   await writeAll(tx, { asides, chains: [...chains.values()].filter((chain) => chain.moved) });
-  const tree = stateOf(grown);
+  const tree = grown && stateOf(grown);
   return results.map((result) => ({ ...result, head: { pos, root }, tree }));
 }
 

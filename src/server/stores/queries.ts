@@ -137,7 +137,8 @@ function chainQueries(
       const edge = await readEdge(db);
       const { pos } = await readHead(db);
       if (edge.size === pos) return stateOf(edge);
-      return stateOf(await parts.appendTransaction(async (tx) => edgeAt(tx, (await readHead(tx)).pos)));
+      const made = await parts.appendTransaction(async (tx) => edgeAt(tx, (await readHead(tx)).pos));
+      return made && stateOf(made);
     },
     treeHashes: (ranges) => rangeHashes(db, ranges),
     heads: () => db.selectFrom('chains').selectAll().orderBy('tablet').orderBy('epoch').execute(),

@@ -39,8 +39,8 @@ export interface Appended {
   readonly faults: readonly { readonly id: string; readonly fault: EntryFault }[];
   /** The end of the log after the append. */
   readonly head: LogHead;
-  /** The log's hash tree after the append. */
-  readonly tree: TreeState;
+  /** The log's hash tree after the append; null where entries of the log are missing. */
+  readonly tree: TreeState | null;
   /** Where the batch's entries that are held lie. */
   readonly places: readonly Place[];
   readonly added: number;
@@ -221,8 +221,8 @@ export interface Store {
   readonly head: () => Promise<LogHead>;
   /** The running hash at a position; null where the log does not reach it. */
   readonly rootAt: (pos: number) => Promise<string | null>;
-  /** The log's hash tree, made up to the log's end where it is not. */
-  readonly tree: () => Promise<TreeState>;
+  /** The log's hash tree, made up to the log's end where it is not; null where entries of the log are missing. */
+  readonly tree: () => Promise<TreeState | null>;
   /** Hashes of ranges of the tree's leaves, lower-case hex: what proofs are made of. Rejects where the log does not reach them. */
   readonly treeHashes: (ranges: readonly LeafRange[]) => Promise<readonly string[]>;
   /** Entries after `pos` in commit order. */

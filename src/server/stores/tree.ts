@@ -60,8 +60,8 @@ export async function readEdge(db: Reader): Promise<TreeEdge<string>> {
   return row ? { size: row.size, nodes: row.nodes === '' ? [] : row.nodes.split(' ') } : emptyEdge;
 }
 
-/** The edge at the log's end `pos`, made up to there where it is not: the caller holds the append lock. */
-export async function edgeAt(tx: Transaction<Tables>, pos: number): Promise<TreeEdge<string>> {
+/** The edge at the log's end `pos`, made up to there where it is not; null where entries are missing. The caller holds the append lock. */
+export async function edgeAt(tx: Transaction<Tables>, pos: number): Promise<TreeEdge<string> | null> {
   let edge = await readEdge(tx);
   if (edge.size === pos) return edge;
   if (edge.size > pos) {
@@ -70,6 +70,8 @@ export async function edgeAt(tx: Transaction<Tables>, pos: number): Promise<Tree
   }
   while (edge.size < pos) {
     const hashes = await entryHashes(tx, { from: edge.size, to: Math.min(pos, edge.size + ROWS_AT_ONCE) });
+    // A hole in the log: that is told elsewhere, and no reason to take no more entries.
+    if (!hashes) return null;
     edge = await extendTree(tx, edge, hashes);
   }
   return edge;
@@ -103,8 +105,8 @@ export async function extendTree(
   return grown;
 }
 
-/** Hashes of the entries of a range of leaves; the first entry of the log is leaf 0. Throws where one is missing. */
-async function entryHashes(db: Reader, { from, to }: LeafRange): Promise<readonly string[]> {
+/** Hashes of the entries of a range of leaves; the first entry of the log is leaf 0. Null where one is missing. */
+async function entryHashes(db: Reader, { from, to }: LeafRange): Promise<readonly string[] | null> {
   const rows = await db
     .selectFrom('entries')
     .select('hash')
@@ -112,11 +114,7 @@ async function entryHashes(db: Reader, { from, to }: LeafRange): Promise<readonl
     .where('pos', '<=', to)
     .orderBy('pos')
     .execute();
-  if (rows.length !== to - from)
-    throw new Error(
-      `Cannot make the log's tree as entries ${from + 1} to ${to} must be there: ${rows.length} are`,
-    );
-  return rows.map((row) => row.hash);
+  return rows.length === to - from ? rows.map((row) => row.hash) : null;
 }
 
 /** Hashes of ranges of leaves that the log reaches, lower-case hex. Ranges that lie together are cheap together. Rejects beyond the log's end. */
