@@ -20,6 +20,7 @@ import { hashOf } from '../../src/server/keys.ts';
 import { openStore } from '../../src/server/stores/open.ts';
 import { restoreInto } from '../../src/server/stores/restore.ts';
 import type { Checked, Store } from '../../src/server/stores/store.ts';
+import { treeEdgeName } from '../../src/server/stores/tables.ts';
 import { newFolder, startPostgres, type TestPostgres } from './databases.ts';
 import { makeChain, startMs, toChecked } from './entries.ts';
 
@@ -159,7 +160,8 @@ it('a log with a hole has no tree, and takes entries all the same', async () => 
   await first.append([{ sender: 't1', entries: chain.slice(0, 4) }], startMs);
   await first.close();
   const raw = new Database(join(folder.path, 'log.sqlite'));
-  raw.exec('delete from entries where pos = 2; delete from tree_edge; delete from tree_nodes');
+  raw.prepare('delete from meta where key = ?').run(treeEdgeName);
+  raw.exec('delete from entries where pos = 2; delete from tree_nodes');
   raw.close();
   const store = await open();
   expect(await store.tree()).toBeNull();

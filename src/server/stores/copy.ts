@@ -12,7 +12,8 @@ import {
   steps,
   type Tables,
   traceTableNames,
-  treeTableNames,
+  treeEdgeName,
+  treeTableName,
 } from './tables.ts';
 
 const ROWS_AT_ONCE = 500;
@@ -44,7 +45,7 @@ export async function copyAll(db: Kysely<Tables>, file: string): Promise<void> {
       .execute((source) =>
         target.transaction().execute(async (tx) => {
           await copyTables(source, tx);
-          await tx.deleteFrom('meta').where('key', '=', serverKeyName).execute();
+          await tx.deleteFrom('meta').where('key', 'in', [serverKeyName, treeEdgeName]).execute();
         }),
       );
   } finally {
@@ -94,8 +95,9 @@ export async function fillFrom(file: string, target: Kysely<Tables>, present: Pr
     await target.transaction().execute(async (tx) => {
       await copyTables(source, tx);
       // Made out of another log, or good for a moment that is over.
-      for (const table of [...traceTableNames, ...treeTableNames, ...passingTables])
+      for (const table of [...traceTableNames, treeTableName, ...passingTables])
         await tx.deleteFrom(table).execute();
+      await tx.deleteFrom('meta').where('key', '=', treeEdgeName).execute();
       await carryOver(tx, present);
       // The backup may be of an older schema; the tables that it was put into are this program's.
       const rows = { server_epoch: newEpoch(), schema: String(steps.length) };

@@ -83,10 +83,8 @@ export interface Tables {
     at_ms: number;
     bytes: ColumnType<Uint8Array, Uint8Array, Uint8Array>;
   };
-  /** Subtrees of the log's hash tree, every eighth level from the eighth on. */
-  tree_nodes: { level: number; idx: number; hash: string };
-  /** One row: the tree's right edge, hashes with blanks between. */
-  tree_edge: { id: number; size: number; nodes: string };
+  /** Subtrees of the log's hash tree, every eighth level from the eighth on; `id` names level and index. */
+  tree_nodes: { id: number; hash: string };
   trace_state: { part: string; key: string; value: string };
   trace_stretches: StretchesTable;
   trace_serials: { serial: string; run: string; panel: number; at: string };
@@ -127,8 +125,10 @@ export const serverKeyName = 'server_key';
 /** Tables of the trace's index: made out of `entries`. */
 export const traceTableNames = ['trace_state', 'trace_stretches', 'trace_serials'] as const;
 
-/** Tables of the log's hash tree: made out of `entries` too. */
-export const treeTableNames = ['tree_nodes', 'tree_edge'] as const;
+/** The table of the log's hash tree, and the row of `meta` that holds its right edge: made out of `entries` too. */
+export const treeTableName = 'tree_nodes';
+/** That row. */
+export const treeEdgeName = 'tree_edge';
 
 export type Dialect = 'sqlite' | 'postgres';
 
@@ -334,15 +334,7 @@ async function treeTables({ schema }: Kysely<Tables>, dialect: Dialect): Promise
   const { whole, text } = columnTypes(dialect);
   await schema
     .createTable('tree_nodes')
-    .addColumn('level', whole, (c) => c.notNull())
-    .addColumn('idx', whole, (c) => c.notNull())
-    .addColumn('hash', text, (c) => c.notNull())
-    .addPrimaryKeyConstraint('tree_nodes_name', ['level', 'idx'])
-    .execute();
-  await schema
-    .createTable('tree_edge')
     .addColumn('id', whole, (c) => c.primaryKey())
-    .addColumn('size', whole, (c) => c.notNull())
-    .addColumn('nodes', text, (c) => c.notNull())
+    .addColumn('hash', text, (c) => c.notNull())
     .execute();
 }

@@ -15,7 +15,7 @@ import {
   type TreeEdge,
   type TreeNode,
 } from '../../../shared/log/tree.ts';
-import type { Tables } from './tables.ts';
+import { type Tables, treeEdgeName } from './tables.ts';
 
 /** A tree's size and root, lower-case hex. */
 export interface TreeState {
@@ -47,6 +47,11 @@ export function joinHex(left: string, right: string): string {
   return hashAtOnce('sha256', nodeBytes, 'hex');
 }
 
+/** The name of a kept node: its level above its index, below 2^53. */
+function idOf(level: number, index: number): number {
+  return (level / STEP) * 2 ** 48 + index;
+}
+
 /** The state by a tree's edge. */
 export function stateOf(edge: TreeEdge<string>): TreeState {
   return { size: edge.size, root: joinNodes(edge.nodes, joinHex) ?? EMPTY_ROOT };
@@ -56,8 +61,9 @@ type Reader = Pick<Kysely<Tables>, 'selectFrom'>;
 
 /** The edge as it is kept; that of an empty tree where none is. */
 export async function readEdge(db: Reader): Promise<TreeEdge<string>> {
-  const row = await db.selectFrom('tree_edge').selectAll().executeTakeFirst();
-  return row ? { size: row.size, nodes: row.nodes === '' ? [] : row.nodes.split(' ') } : emptyEdge;
+  const row = await db.selectFrom('meta').select('value').where('key', '=', treeEdgeName).executeTakeFirst();
+  const [size, ...nodes] = row?.value.split(' ') ?? [];
+  return size === undefined ? emptyEdge : { size: Number(size), nodes };
 }
 
 /** The edge at the log's end `pos`, made up to there where it is not; null where entries are missing. The caller holds the append lock. */
@@ -88,7 +94,7 @@ export async function extendTree(
   const grown = growTree(edge, entryHashes.map(leafOf), {
     join: joinHex,
     onNode: ({ level, index }, hash) => {
-      if (level % STEP === 0) kept.push({ level, idx: index, hash });
+      if (level % STEP === 0) kept.push({ id: idOf(level, index), hash });
     },
   });
   for (let at = 0; at < kept.length; at += NODES_AT_ONCE)
@@ -96,11 +102,11 @@ export async function extendTree(
       .insertInto('tree_nodes')
       .values(kept.slice(at, at + NODES_AT_ONCE))
       .execute();
-  const row = { size: grown.size, nodes: grown.nodes.join(' ') };
+  const value = [grown.size, ...grown.nodes].join(' ');
   await tx
-    .insertInto('tree_edge')
-    .values({ id: 1, ...row })
-    .onConflict((conflict) => conflict.column('id').doUpdateSet(row))
+    .insertInto('meta')
+    .values({ key: treeEdgeName, value })
+    .onConflict((conflict) => conflict.column('key').doUpdateSet({ value }))
     .execute();
   return grown;
 }
@@ -181,14 +187,13 @@ async function readBlock(db: Reader, level: number, number: number): Promise<rea
           .execute()
       : await db
           .selectFrom('tree_nodes')
-          .select(['idx as at', 'hash'])
-          .where('level', '=', level)
-          .where('idx', '>=', from)
-          .where('idx', '<', from + BLOCK)
-          .orderBy('idx')
+          .select(['id as at', 'hash'])
+          .where('id', '>=', idOf(level, from))
+          .where('id', '<', idOf(level, from + BLOCK))
+          .orderBy('id')
           .execute();
-  // Positions count from 1, indexes from 0. What lies behind a hole is not where it ought to be.
-  const first = level === 0 ? from + 1 : from;
+  // Positions count from 1. What lies behind a hole is not where it ought to be.
+  const first = level === 0 ? from + 1 : idOf(level, from);
   const hole = rows.findIndex((row, at) => row.at !== first + at);
   const sound = hole < 0 ? rows : rows.slice(0, hole);
   return level === 0 ? sound.map(({ hash }) => leafOf(hash)) : sound.map(({ hash }) => hash);
