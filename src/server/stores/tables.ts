@@ -126,7 +126,7 @@ export const serverKeyName = 'server_key';
 export const traceTableNames = ['trace_state', 'trace_stretches', 'trace_serials'] as const;
 
 /** The table of the log's hash tree, and the row of `meta` that holds its right edge: made out of `entries` too. */
-export const treeTableName = 'tree_nodes';
+export const treeTableName = 'tree_nodes' as const; // one of the tables, and no other text
 /** That row. */
 export const treeEdgeName = 'tree_edge';
 
