@@ -10,6 +10,7 @@ import type { Entry } from './entry.ts';
 import { entrySchema } from './entry-schema.ts';
 import { type ExportItem, isOmitted } from './export.ts';
 import { exportColumns, guardFormula, itemToCells, itemToWorkbookRow, workbookText } from './export-rows.ts';
+import { isProofRecord } from './proof-record.ts';
 
 /** Why a place of an export is not as it should be. */
 export const exportFaultCodes = [
@@ -38,6 +39,8 @@ export interface ExportFault {
 export interface ExportReading {
   readonly entries: readonly Entry[];
   readonly omitted: readonly Omitted[];
+  /** What the plant's server said of the log when it wrote the file; absent where it said nothing. */
+  readonly proofs?: readonly Entry[];
   readonly faults: readonly ExportFault[];
 }
 
@@ -56,6 +59,7 @@ const omittedSchema = z.strictObject({
 interface Basket {
   readonly entries: Entry[];
   readonly omitted: Omitted[];
+  proofs?: Entry[];
   readonly faults: ExportFault[];
 }
 
@@ -180,6 +184,7 @@ function readRecord(
   }
   // The parsed value itself, not the checker's copy: the hash is over what stands in the file.
   if (isStretch) basket.omitted.push((value as { omitted: Omitted }).omitted);
+  else if (isProofRecord(value as Entry)) basket.proofs = [...(basket.proofs ?? []), value as Entry];
   else basket.entries.push(value as Entry);
   return value as ExportItem; // just checked
 }

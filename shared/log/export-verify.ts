@@ -11,6 +11,7 @@ import {
 import { chainId, type Entry, entryId } from './entry.ts';
 import type { ExportFault, ExportFaultCode, ExportReading } from './export-read.ts';
 import { compareText } from './order.ts';
+import { hashDraft } from './seal.ts';
 
 /** The first thing that does not hold, named by its entry. */
 export interface ExportBreak extends Omit<ChainBreak, 'fault'> {
@@ -40,6 +41,7 @@ export function verifyExport(reading: ExportReading, evidence: ExportEvidence = 
   for (const { entry, code, wanted, found, column } of reading.faults) {
     if (entry !== null) breaks.push({ ...entry, id: entryId(entry), fault: code, wanted, found, column });
   }
+  breaks.push(...proofBreaks(reading.proofs ?? []));
   for (const entry of reading.entries) {
     if (entry.sig !== null || !mustBeSigned?.(entry)) continue;
     const { tablet, epoch, seq } = entry;
@@ -54,4 +56,16 @@ export function verifyExport(reading: ExportReading, evidence: ExportEvidence = 
     firstBroken: first,
     faults: reading.faults,
   };
+}
+
+/** The plant's own line: as it was written, and one of it at most. */
+function proofBreaks(proofs: readonly Entry[]): readonly ExportBreak[] {
+  return proofs.flatMap((proof, at): ExportBreak[] => {
+    const { tablet, epoch, seq, hash } = proof;
+    const place = { id: entryId(proof), tablet, epoch, seq, column: null };
+    const wanted = hashDraft(proof);
+    if (wanted !== hash) return [{ ...place, fault: 'hash-differs', wanted, found: hash }];
+    if (at === 0) return [];
+    return [{ ...place, fault: 'doubled', wanted: 'one record of this kind', found: String(at + 1) }];
+  });
 }

@@ -101,6 +101,19 @@ export const pushSchema = z.object({
 });
 export type Push = z.infer<typeof pushSchema>;
 
+/** A head of the log's hash tree, signed as a note (`log/tree-head.ts`). */
+const headNote = z.string().check(z.minLength(1), z.maxLength(4_000));
+/** A leaf of the tree. */
+const leaf = z.int().check(z.minimum(0));
+/** Where entries of one chain lie in the log: the first is leaf `index`. */
+export const placeSchema = z.object({
+  tablet: name,
+  epoch: name,
+  seq: z.int().check(z.minimum(1)),
+  count: z.int().check(z.minimum(1)),
+  index: leaf,
+});
+
 /** The answer to a push: what is held now and what was quarantined. */
 export const pushedSchema = z.object({
   serverEpoch: name,
@@ -112,6 +125,8 @@ export const pushedSchema = z.object({
   /** Entries dated further ahead of the server's clock than is common; those beyond the limit are among the faults. */
   ahead: z.array(z.object({ id: z.string(), aheadMs: ms })),
   snapshotWanted: z.boolean(),
+  /** The plant's word for what it took: a head of its log, and where the page's entries lie in it; absent before version 4. */
+  receipt: z.optional(z.object({ head: headNote, places: z.array(placeSchema) })),
 });
 export type Pushed = z.infer<typeof pushedSchema>;
 
@@ -147,6 +162,37 @@ export const checkpointSchema = z.object({
   sig: signature,
 });
 export type SignedCheckpoint = z.infer<typeof checkpointSchema>;
+
+/** Heads and leaves in one question about the tree. */
+export const treeAskMost = 32;
+/** `POST /api/tree`: the newest head of the log's tree, and proofs. */
+export const treeAskSchema = z.object({
+  /** Sizes of heads, ascending: that each begins with the one before it, and the newest with the last. */
+  sizes: z.array(leaf).check(z.maxLength(treeAskMost)),
+  /** Leaves that are in the newest. */
+  places: z.array(leaf).check(z.maxLength(treeAskMost)),
+});
+export type TreeAsk = z.infer<typeof treeAskSchema>;
+
+/** A proof: hashes of 32 bytes, base64. */
+const proof = z.array(z.string().check(z.regex(/^[A-Za-z0-9+/]{43}=$/))).check(z.maxLength(128));
+/** The answer: a proof for each size and each leaf that was asked; an empty one where the newest head is smaller. */
+export const treeToldSchema = z.object({
+  serverEpoch: name,
+  serverMs: ms,
+  head: headNote,
+  consistency: z.array(proof),
+  inclusion: z.array(proof),
+});
+export type TreeTold = z.infer<typeof treeToldSchema>;
+
+/** `GET /api/keys`: the plant's signed list of its tablets' keys, a note (`log/plant-list.ts`). */
+export const plantKeysSchema = z.object({
+  serverEpoch: name,
+  serverMs: ms,
+  keys: z.string().check(z.minLength(1), z.maxLength(4_000_000)),
+});
+export type PlantKeys = z.infer<typeof plantKeysSchema>;
 
 /** Headers of a snapshot; the body is the app's own, gzip. */
 export const snapshotSchema = z.object({ fold: name, cursor });
@@ -302,6 +348,9 @@ export const wireMessages = {
   pulled: pulledSchema,
   live: liveSchema,
   checkpoint: checkpointSchema,
+  treeAsk: treeAskSchema,
+  treeTold: treeToldSchema,
+  plantKeys: plantKeysSchema,
   snapshot: snapshotSchema,
   check: checkSchema,
   checked: checkedSchema,

@@ -20,11 +20,18 @@ export const wireHistory: readonly WireStep[] = [
     change:
       'a traced panel has all its runs, and an answer says what is guessed; a header tells the hash of the body before it comes, and must where a snapshot is given; signatures are 64 bytes, clocks bounded; clocks that are off are told; a code may name the tablet that it replaces',
   },
-  { version: 4, change: 'an answer to a trace may rest on a guess of which boards of a panel a slot serves' },
+  {
+    version: 4,
+    change:
+      "a push is answered with a receipt, and the server proves the log's tree; an answer to a trace may rest on a guess of which boards of a panel a slot serves",
+  },
 ];
 
 /** The version spoken by this code. */
 export const wireVersion = 4;
+
+/** The version in which receipts and the log's tree were added. */
+export const treeSince = 4;
 
 /** The oldest version that a server with this code still answers. */
 export const wireFloor = 1;

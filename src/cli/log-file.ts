@@ -1,9 +1,8 @@
 // An exported log as a file: read from any of its three forms, written to any of them, its signatures checked.
-// The records and their checks are in shared/log/; here are bytes, workbooks and the key of each chain.
+// The records and their checks are in shared/log/; here are bytes, workbooks and keys.
 
-import { webcrypto } from 'node:crypto';
 import { takeName } from '../../shared/floor/people.ts';
-import { chainId, type Entry, entryId } from '../../shared/log/entry.ts';
+import { chainId, type Entry, entryId, signatureForm } from '../../shared/log/entry.ts';
 import type { ExportItem } from '../../shared/log/export.ts';
 import { type ExportReading, parseExport, parseExportRows } from '../../shared/log/export-read.ts';
 import {
@@ -15,8 +14,12 @@ import {
   workbookText,
 } from '../../shared/log/export-rows.ts';
 import { compareEntries } from '../../shared/log/order.ts';
+import type { ListedKey } from '../../shared/log/plant-list.ts';
 import { writeWorkbook } from '../../shared/log/workbook.ts';
+import { entryText } from '../../shared/wire/signing.ts';
+import { signatureHolds } from '../server/keys.ts';
 import { type CommandIo, NotUnderstood, readBytes } from './command.ts';
+import { pointOf } from './plant-keys.ts';
 
 /** Forms of an export. */
 export const logFormats = ['csv', 'xlsx', 'json'] as const;
@@ -86,6 +89,14 @@ export async function exportWorkbook(
   return Buffer.concat(parts);
 }
 
+/** Why an entry is only claimed. */
+export type ClaimReason =
+  | 'tablet-not-listed'
+  | 'own-word-for-its-key'
+  | 'not-signed'
+  | 'shut-out-before'
+  | 'does-not-hold';
+
 /** What checking the signatures found. */
 export interface SignatureCheck {
   readonly checked: number;
@@ -93,49 +104,73 @@ export interface SignatureCheck {
   readonly withoutKey: number;
   readonly hasKey: (entry: Entry) => boolean;
   readonly holds: (entry: Entry) => boolean;
+  /** The listed key by which the entry's signature holds, or why there is none. */
+  readonly keyOf: (entry: Entry) => ListedKey | Exclude<ClaimReason, 'does-not-hold'> | null;
 }
 
-/** Checks every signature against the key that the chain's first entry names: ECDSA P-256 over the hash's hexadecimal text. */
-export async function checkSignatures(entries: readonly Entry[]): Promise<SignatureCheck> {
-  const keyByChain = new Map<string, webcrypto.CryptoKey | null>();
+/**
+ * Checks every signature: ECDSA P-256 over the hash's hexadecimal text, by the keys that the plant's list names for the tablet and by
+ * the key that the chain's first entry names. One that holds by none of them does not hold.
+ */
+export function checkSignatures(
+  entries: readonly Entry[],
+  listed: readonly ListedKey[] = [],
+): SignatureCheck {
+  const ownByChain = new Map<string, string>();
   for (const entry of entries) {
     const key = entry.seq === 1 && entry.kind === 'tablet.opened' ? entry.payload['key'] : null;
-    if (key !== null && key !== undefined) keyByChain.set(chainId(entry), await importKey(key));
+    if (key !== null && key !== undefined) ownByChain.set(chainId(entry), readJwk(key));
   }
-  const failed = new Set<string>();
-  let checked = 0;
-  let withoutKey = 0;
+  const byTablet = new Map<string, ListedKey[]>();
+  for (const key of listed) byTablet.set(key.tablet, [...(byTablet.get(key.tablet) ?? []), key]);
+  const found = new Map<string, ListedKey | 'own' | 'none'>();
+  let [checked, withoutKey] = [0, 0];
   for (const entry of entries) {
-    const key = keyByChain.get(chainId(entry));
-    if (key === undefined) withoutKey += 1;
+    const own = ownByChain.get(chainId(entry));
+    const keys = byTablet.get(entry.tablet) ?? [];
+    if (own === undefined && keys.length === 0) withoutKey += 1;
     else if (entry.sig !== null) {
       checked += 1;
-      if (key === null || !(await isSignature(key, entry.sig, entry.hash))) {
-        failed.add(`${entryId(entry)} ${entry.hash}`);
-      }
+      found.set(nameOf(entry), keyThatHolds(entry, own, keys));
     }
   }
   return {
     checked,
     withoutKey,
-    hasKey: (entry) => keyByChain.has(chainId(entry)),
-    holds: (entry) => !failed.has(`${entryId(entry)} ${entry.hash}`),
+    hasKey: (entry) => ownByChain.has(chainId(entry)),
+    holds: (entry) => found.get(nameOf(entry)) !== 'none',
+    keyOf: (entry) => {
+      const key = found.get(nameOf(entry));
+      if (key === 'none') return null;
+      if (key !== undefined && key !== 'own') {
+        return key.until !== null && entry.hlc.ms > Date.parse(key.until) ? 'shut-out-before' : key;
+      }
+      if (key === 'own') return 'own-word-for-its-key';
+      return byTablet.has(entry.tablet) ? 'not-signed' : 'tablet-not-listed';
+    },
   };
 }
 
-async function importKey(key: unknown): Promise<webcrypto.CryptoKey | null> {
-  try {
-    const kind = { name: 'ECDSA', namedCurve: 'P-256' };
-    return await webcrypto.subtle.importKey('jwk', key as webcrypto.JsonWebKey, kind, false, ['verify']);
-  } catch {
-    return null; // a key that is none: no signature can hold
-  }
+function nameOf(entry: Entry): string {
+  return `${entryId(entry)} ${entry.hash} ${entry.sig}`;
 }
 
-async function isSignature(key: webcrypto.CryptoKey, signature: string, hash: string): Promise<boolean> {
-  const bytes = Buffer.from(signature, 'base64url');
+function keyThatHolds(
+  { hash, sig }: Entry,
+  own: string | undefined,
+  keys: readonly ListedKey[],
+): ListedKey | 'own' | 'none' {
   // The reader of base64 forgives stray characters; a signature that was altered there is altered all the same.
-  if (bytes.toString('base64url') !== signature) return false;
-  const kind = { name: 'ECDSA', hash: 'SHA-256' };
-  return webcrypto.subtle.verify(kind, key, bytes, new TextEncoder().encode(hash));
+  if (sig === null || !signatureForm.test(sig)) return 'none';
+  const text = entryText(hash);
+  const listed = keys.find(({ key }) => signatureHolds(key, text, sig));
+  if (listed) return listed;
+  return own !== undefined && signatureHolds(own, text, sig) ? 'own' : 'none';
+}
+
+/** The point in a JWK; a text that is no key where it is none: no signature holds by it. */
+function readJwk(key: unknown): string {
+  const { kty, crv, x, y } = key as Readonly<Record<string, unknown>>; // looked at on the next line
+  const isKey = kty === 'EC' && crv === 'P-256' && typeof x === 'string' && typeof y === 'string';
+  return isKey ? pointOf({ x, y }) : 'none';
 }

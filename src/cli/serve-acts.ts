@@ -3,16 +3,18 @@
 import { writeFileSync } from 'node:fs';
 import { generate } from 'lean-qr';
 import { makeCode } from '../server/codes.ts';
+import { openServerKey } from '../server/keys.ts';
+import { signedKeys } from '../server/plant-key.ts';
 import { StoreRefused } from '../server/stores/migrate.ts';
 import { openStore } from '../server/stores/open.ts';
 import { restoreInto } from '../server/stores/restore.ts';
 import { lockFolder } from '../server/stores/sqlite/lock.ts';
 import type { Store } from '../server/stores/store.ts';
 import { type CommandIo, NotUnderstood, printJson } from './command.ts';
-import { readPlace, type ServeValues } from './serve-settings.ts';
+import { readPlace, readPlant, type ServeValues } from './serve-settings.ts';
 
 /** For messages about the call. */
-export const actNames = 'enrol, tablets, revoke TABLET, aside [FILE], backup FILE or restore FILE';
+export const actNames = 'enrol, tablets, revoke TABLET, keys, aside [FILE], backup FILE or restore FILE';
 
 const nowMs = () => Date.now();
 
@@ -45,6 +47,7 @@ function findAct(
     return (store) =>
       enrol(store, { url: values.url ?? 'http://localhost:8080', replaces: values.replaces }, io);
   if (act === 'tablets' && object === undefined) return (store) => tablets(store, io);
+  if (act === 'keys' && object === undefined) return (store) => keys(store, readPlant(values.plant), io);
   if (act === 'aside') return (store) => listQuarantined(store, object, io);
   if (object === undefined) return null;
   if (act === 'revoke') return (store) => revoke(store, object, io);
@@ -83,6 +86,14 @@ async function tablets(store: Store, io: CommandIo): Promise<number> {
     })),
     io,
   );
+  return 0;
+}
+
+/** The signed list of the tablets' keys, for whoever checks an export. */
+async function keys(store: Store, plant: string, io: CommandIo): Promise<number> {
+  const key = await openServerKey(store);
+  io.stdout(await signedKeys(store, key.plant, { plant, nowMs: nowMs() }));
+  io.stderr(`The plant's key: ${key.plant.fingerprint}\n`);
   return 0;
 }
 

@@ -48,7 +48,7 @@ export function readSettings(values: ServeValues): ServerSettings {
     ...readPlace(values),
     host: readHost(values.host),
     port: readPort(values.port ?? (https ? '8443' : '8080'), '--port'),
-    plant: readPlant(values.plant ?? 'Plant'),
+    plant: readPlant(values.plant),
     appRoot: appRoot(),
     clock: { nowMs: () => Date.now() },
     people: plantPeople,
@@ -89,7 +89,8 @@ function readHost(text: string | undefined): string {
   throw new NotUnderstood(`--host: expected a name or an address, e.g. reelward.local, found ${text}`);
 }
 
-function readPlant(text: string): string {
+/** What the plant is called; `text`: as it was given. */
+export function readPlant(text = 'Plant'): string {
   if (/^[^\u0000-\u001f\u007f]{1,120}$/.test(text)) return text;
   throw new NotUnderstood('--plant: expected 1 to 120 characters without control characters');
 }

@@ -5,6 +5,7 @@ import { setImmediate as turn } from 'node:timers/promises';
 import { aheadLimitMs, clockAhead, driftLimitMs } from '../../shared/log/clock.ts';
 import { type Entry, entryId } from '../../shared/log/entry.ts';
 import { entrySchema } from '../../shared/log/entry-schema.ts';
+import { proofKind } from '../../shared/log/proof-record.ts';
 import { entryBytes } from '../../shared/wire/limits.ts';
 import { ArrivedEntry } from './arrived.ts';
 import { draftText } from './canonical.ts';
@@ -103,6 +104,8 @@ function judge(entry: ArrivedEntry, carrier: Carrier): void {
   entry.aheadMs = aheadMs(entry, carrier.nowMs);
   entry.via = entry.tablet === carrier.tablet ? null : carrier.tablet;
   if (entry.bodyHash() !== entry.hash) entry.fault = 'hash-differs';
+  // The plant's own word in exports: whoever writes it in a tablet's name takes that name.
+  else if (entry.kind === proofKind) entry.fault = 'name-taken';
   else entry.fault = entry.aheadMs > aheadLimitMs ? 'clock-ahead' : null;
 }
 

@@ -12,6 +12,7 @@ import type { ServerSettings } from './settings.ts';
 import type { SignatureWalk } from './signatures.ts';
 import type { Store } from './stores/store.ts';
 import type { TraceDesk } from './trace/desk.ts';
+import type { HeadSigner } from './tree-heads.ts';
 
 export interface ServerContext {
   readonly settings: ServerSettings;
@@ -21,6 +22,7 @@ export interface ServerContext {
   readonly seen: SeenBook;
   readonly live: LiveHub;
   readonly key: ServerKey;
+  readonly heads: HeadSigner;
   readonly people: PeopleBook;
   readonly trace: TraceDesk;
   readonly metrics: Metrics;

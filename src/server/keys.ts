@@ -12,6 +12,7 @@ import {
   sign,
   verify,
 } from 'node:crypto';
+import { type PlantKey, plantKeyOf } from './plant-key.ts';
 import type { Store } from './stores/store.ts';
 import { serverKeyName } from './stores/tables.ts';
 
@@ -52,17 +53,21 @@ export function signatureHolds(publicKey: string, text: string, sig: string): bo
 export interface ServerKey {
   readonly publicKey: string;
   readonly sign: (text: string) => string;
+  /** Signs what is for everybody. */
+  readonly plant: PlantKey;
 }
 
 /** Reads the server's key from the store, or makes it: several processes on one store share it. */
-export async function openServerKey(store: Store): Promise<ServerKey> {
+export async function openServerKey(store: Pick<Store, 'keepMeta'>): Promise<ServerKey> {
   const fresh = generateKeyPairSync('ec', { namedCurve: 'P-256' }).privateKey;
   const pem = await store.keepMeta(serverKeyName, fresh.export({ type: 'pkcs8', format: 'pem' }).toString());
   const key = createPrivateKey(pem);
   const { x = '', y = '' } = createPublicKey(key).export({ format: 'jwk' });
   const point = Buffer.concat([Buffer.from([4]), Buffer.from(x, 'base64url'), Buffer.from(y, 'base64url')]);
+  const publicKey = point.toString('base64url');
   return {
-    publicKey: point.toString('base64url'),
+    publicKey,
+    plant: plantKeyOf(key, publicKey),
     sign: (text) =>
       sign('sha256', Buffer.from(text), { key, dsaEncoding: 'ieee-p1363' }).toString('base64url'),
   };

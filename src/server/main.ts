@@ -23,6 +23,7 @@ import { lockFolder } from './stores/sqlite/lock.ts';
 import type { Store } from './stores/store.ts';
 import { createLocalDesk, type TraceDesk } from './trace/desk.ts';
 import { createRemoteDesk } from './trace/remote.ts';
+import { createHeadSigner } from './tree-heads.ts';
 
 /** The server cannot start, for a reason that a person can act on: one line. */
 export class CannotStart extends Error {}
@@ -157,6 +158,9 @@ async function createContext(
   const { store, certificate, onFault, onTrouble } = parts;
   const { nowMs } = settings.clock;
   const serverEpoch = await store.serverEpoch();
+  const key = await openServerKey(store);
+  // A store of before there was a tree gets it now, and not at the first tablet's cost; one that cannot be read through tells so elsewhere.
+  await store.tree().catch(onFault);
   const live = createLiveHub({ store, serverEpoch, start: await store.head(), onFault });
   const certificateEndsMs = () => certificate?.endsMs() ?? null;
   const metrics = createMetrics({ listeners: live.count, certificateEndsMs });
@@ -179,7 +183,8 @@ async function createContext(
     appender: createAppender(store, nowMs),
     seen: createSeenBook(store, onFault),
     live,
-    key: await openServerKey(store),
+    key,
+    heads: createHeadSigner(key.plant),
     people: createPeopleBook(store, settings.people),
     trace: openDesk(settings, store, onFault),
     serverEpoch,

@@ -67,6 +67,7 @@ function sayOffline(state: OfflineState): ChipText {
 function sayWatch(status: SyncStatus | null, isLead: boolean): ChipText | null {
   if (!status || status.phase === 'refused') return null;
   const words = say(syncWords);
+  if (status.headFault !== null) return { tone: 'care', text: `! ${words.headFault}`, wide: false };
   if (status.rolledBackMs !== null) return { tone: 'care', text: `! ${words.rolledBack}`, wide: false };
   const off = status.clocksOff.length;
   if (off === 0 || !isLead || status.phase !== 'live' || status.backlog > 0) return null;

@@ -5,6 +5,7 @@ import { chainId } from '../../../shared/log/entry.ts';
 import type { Head, SignedCheckpoint } from '../../../shared/wire/messages.ts';
 import { emptyMemory, type SyncLog, type SyncMemory } from '../sync/ports.ts';
 import { packBootstrap, unpackBootstrap } from './pack.ts';
+import { keepPlantKeys } from './plant-keys.ts';
 import { foldName, type Store } from './store.ts';
 
 /** Wraps the store for sync. */
@@ -52,6 +53,7 @@ export function createSyncLog(store: Store): SyncLog {
     keepCheckpoint: async (checkpoint: SignedCheckpoint) => {
       await meta.put({ key: 'checkpoint', value: checkpoint });
     },
+    keepPlantKeys: (keys) => keepPlantKeys(store.log, keys),
     onAppend: (listener) =>
       store.onChange((added) => {
         if (added.some((entry) => entry.tablet === store.identity.tablet)) listener();

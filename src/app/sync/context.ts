@@ -4,7 +4,7 @@
 import { chainId } from '../../../shared/log/entry.ts';
 import { type Mark, offeredSchema } from '../../../shared/wire/messages.ts';
 import type { Caller, CallFailure } from './http.ts';
-import type { SyncKey, SyncLog, SyncMemory, SyncStatus, SyncWorld } from './ports.ts';
+import type { Receipt, SyncKey, SyncLog, SyncMemory, SyncStatus, SyncWorld } from './ports.ts';
 
 /** What the steps ask, and whom they tell. */
 export interface SyncParts {
@@ -21,6 +21,8 @@ export interface SyncContext extends Omit<SyncParts, 'memory'> {
   memory: SyncMemory;
   /** Chains with an entry that the server quarantined: pushing more of them would change nothing. */
   readonly stuck: Set<string>;
+  /** What the server gave for pushes since its heads were checked last. */
+  readonly receipts: Receipt[];
   /** The server asked for a snapshot; it gets one after the next pull. */
   isSnapshotWanted: boolean;
 }
@@ -30,7 +32,7 @@ const OFFER_AT_ONCE = 2_000;
 
 /** The state before the first step. */
 export function openSyncContext(parts: SyncParts): SyncContext {
-  return { ...parts, stuck: new Set(), isSnapshotWanted: false };
+  return { ...parts, stuck: new Set(), receipts: [], isSnapshotWanted: false };
 }
 
 /** Writes a change of the memory down, with how far the clock is off by now. */
@@ -43,8 +45,9 @@ export async function remember(context: SyncContext, change: Partial<SyncMemory>
 export async function meetEpoch(context: SyncContext, serverEpoch: string): Promise<void> {
   if (context.memory.serverEpoch === serverEpoch) return;
   context.stuck.clear();
+  context.receipts.length = 0;
   const isOther = context.memory.serverEpoch !== null;
-  await remember(context, { serverEpoch, cursor: null, history: null, acked: {} });
+  await remember(context, { serverEpoch, cursor: null, history: null, acked: {}, head: null });
   if (isOther) await tellRollback(context);
 }
 
@@ -55,10 +58,14 @@ export async function tellRollback(context: SyncContext): Promise<void> {
   context.status({ rolledBackMs });
 }
 
-/** A person took note that the server's log went back. */
+/** A person took note of what is wrong with the server's log. Another key that was told is the one to go by from now on. */
 export async function takeNote(context: SyncContext): Promise<void> {
-  await remember(context, { rolledBackMs: null });
-  context.status({ rolledBackMs: null });
+  const { enrolled, headFault } = context.memory;
+  const serverKey = headFault?.serverKey ?? null;
+  await remember(context, { rolledBackMs: null, headFault: null });
+  if (enrolled && serverKey !== null)
+    await remember(context, { enrolled: { ...enrolled, serverKey }, head: null });
+  context.status({ rolledBackMs: null, headFault: null });
 }
 
 /** Keeps how far the server holds each chain. */

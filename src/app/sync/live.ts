@@ -10,6 +10,8 @@ import type { SyncSteps } from './steps.ts';
 const SILENT_MS = 40_000;
 /** A checkpoint this often while live, ms. */
 const CHECKPOINT_MS = 5 * 60_000;
+/** Receipts wait for so long at most to be checked, ms: each on its own would double what is asked of the server. */
+const RECEIPTS_MS = 30_000;
 
 export interface LiveParts {
   readonly log: SyncLog;
@@ -47,15 +49,28 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
   };
   const pushing = createOnce(() => inTurn(steps.push));
   const unwatch = parts.log.onAppend(pushing);
+  // No answer to these is no reason to listen no more: what a server cannot prove, it can still take in.
+  const aside = (step: () => Promise<CallFailure | null>) =>
+    void inTurn(async () => {
+      await step();
+      return null;
+    });
+  const prove = () => {
+    aside(steps.heads);
+    aside(steps.plantKeys);
+  };
   const checkpoints = setInterval(() => {
     void inTurn(steps.checkpoint);
+    prove();
     void inTurn(steps.ask);
   }, CHECKPOINT_MS);
+  const receipts = setInterval(() => aside(() => steps.heads(true)), RECEIPTS_MS);
   let silence = setTimeout(end, SILENT_MS);
 
   try {
     parts.onLive();
     void inTurn(steps.checkpoint);
+    prove();
     const nextHistory = () =>
       void inTurn(async () => {
         const got = await steps.history();
@@ -75,6 +90,7 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
   } finally {
     clearTimeout(silence);
     clearInterval(checkpoints);
+    clearInterval(receipts);
     unwatch();
     end();
     parts.signal.removeEventListener('abort', end);

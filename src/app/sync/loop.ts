@@ -51,6 +51,7 @@ export function startSync(options: SyncOptions): SyncLoop {
     }
     status({
       rolledBackMs: memory.rolledBackMs,
+      headFault: memory.headFault,
       quarantinedHere: (await options.log.quarantine?.([])) ?? 0,
     });
     const caller = createCaller(options.world, options.key, {

@@ -24,6 +24,33 @@ export interface SyncMemory {
   readonly clockOffMs: number;
   /** When the server was found to hold less than it had, ms since 1970; null where it never was, or somebody took note. */
   readonly rolledBackMs: number | null;
+  /** The newest head of the server's log that was checked, a signed note; null before the first. */
+  readonly head: string | null;
+  /** What of the server's heads did not hold; null where all did, or somebody took note. */
+  readonly headFault: HeadFault | null;
+}
+
+/** `forked`: its log does not go on from the one it showed; `other-key`: another key signs; `no-proof`: it proves nothing any more. */
+export const headFaultCodes = ['forked', 'other-key', 'no-proof'] as const;
+/** One of them. */
+export type HeadFaultCode = (typeof headFaultCodes)[number];
+
+/** A fault with its evidence. */
+export interface HeadFault {
+  readonly code: HeadFaultCode;
+  /** When it was met, ms since 1970. */
+  readonly atMs: number;
+  /** The head that was known, and the one that does not go with it: signed notes. */
+  readonly known: string | null;
+  readonly shown: string;
+  /** The key that the server says it has, where it is another. */
+  readonly serverKey: string | null;
+}
+
+/** What the server gave for a push: a head of its log, and where it says that an entry lies in it. */
+export interface Receipt {
+  readonly note: string;
+  readonly leaf: { readonly index: number; readonly hash: string } | null;
 }
 
 /** Before anything was ever synced. */
@@ -35,6 +62,8 @@ export const emptyMemory: SyncMemory = {
   acked: {},
   clockOffMs: 0,
   rolledBackMs: null,
+  head: null,
+  headFault: null,
 };
 
 /** The tablet's log as sync sees it. Every promise resolves when the change is durable. */
@@ -59,6 +88,8 @@ export interface SyncLog {
   readonly writeMemory: (memory: SyncMemory) => Promise<void>;
   /** Keeps the server's newest checkpoint as evidence. */
   readonly keepCheckpoint: (checkpoint: SignedCheckpoint) => Promise<void>;
+  /** Keeps the plant's signed list of its tablets' keys; absent where nothing is exported. */
+  readonly keepPlantKeys?: (keys: string) => Promise<void>;
   /** Told after each own append; returns how to stop. */
   readonly onAppend: (listener: () => void) => () => void;
   /** Folded state for other tablets, and how to start from one; absent where the app does without. */
@@ -137,6 +168,8 @@ export interface SyncStatus {
   readonly clocksOff: readonly ClockOff[];
   /** When the server was found to hold less than before, ms since 1970; null where it never was, or somebody took note. */
   readonly rolledBackMs: number | null;
+  /** What of the server's heads did not hold; null where all did, or somebody took note. */
+  readonly headFault: HeadFault | null;
 }
 
 /** A tablet whose clock is off. */
@@ -158,6 +191,7 @@ export const noStatus: SyncStatus = {
   quarantinedHere: 0,
   clocksOff: [],
   rolledBackMs: null,
+  headFault: null,
 };
 
 /** `alone`: not enrolled. `follower`: another window of this tablet syncs. `refused`: the server said no; a person must act. */

@@ -43,7 +43,8 @@ export async function pullAll(context: SyncContext): Promise<CallFailure | null>
 
 /** The server's log does not hold this place any more: begin anew, and offer what is here. */
 async function beginAnew(context: SyncContext): Promise<CallFailure | null> {
-  await remember(context, { cursor: null, history: null, acked: {} });
+  context.receipts.length = 0;
+  await remember(context, { cursor: null, history: null, acked: {}, head: null });
   await tellRollback(context);
   return (await offerHeads(context)) ?? (await pushAll(context)) ?? (await pullAgain(context));
 }

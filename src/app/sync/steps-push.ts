@@ -6,6 +6,7 @@ import { type Head, pushedSchema } from '../../../shared/wire/messages.ts';
 import { type Page, takePage } from '../../../shared/wire/pages.ts';
 import { entryText } from '../../../shared/wire/signing.ts';
 import { noteAcks, offerHeads, type SyncContext, tellBacklog } from './context.ts';
+import { noteReceipt } from './heads.ts';
 import type { CallFailure } from './http.ts';
 import type { SyncKey } from './ports.ts';
 
@@ -82,8 +83,9 @@ async function pushPage(context: SyncContext, page: Page, head: Head): Promise<C
   const texts = [`{"sentMs":${context.world.nowMs()},"entries":`, ...entries, '}'];
   const pushed = await caller.call('/api/push', pushedSchema, { texts, timeoutMs: 30_000 });
   if (!pushed.ok) return pushed.error;
-  const { serverEpoch, acks, faults, snapshotWanted } = pushed.value;
+  const { serverEpoch, acks, faults, snapshotWanted, receipt } = pushed.value;
   if (serverEpoch !== context.memory.serverEpoch) return offerHeads(context);
+  noteReceipt(context, receipt, page.entries);
   // Answers may overtake each other: what was acknowledged once stays so within one life of the server.
   const { acked } = context.memory;
   await noteAcks(

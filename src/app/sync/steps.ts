@@ -10,7 +10,9 @@ import {
   takeNote,
   tellBacklog,
 } from './context.ts';
+import { checkHeads } from './heads.ts';
 import type { CallFailure } from './http.ts';
+import { askPlantKeys } from './plant-keys.ts';
 import { pullAll, pullHistory, takeLive } from './steps-pull.ts';
 import { pushAll } from './steps-push.ts';
 
@@ -25,12 +27,16 @@ export interface SyncSteps {
   readonly takeLive: (live: Live) => Promise<boolean>;
   /** Pulls one page of the history that a snapshot stood in for; `done` where there is none left. */
   readonly history: () => Promise<CallFailure | 'done' | null>;
-  /** A person took note that the server's log went back. */
+  /** A person took note of what is wrong with the server's log. */
   readonly tookNote: () => Promise<void>;
   /** Asks how the plant stands: which tablets' clocks are off. */
   readonly ask: () => Promise<CallFailure | null>;
   /** Counts own entries that the server does not hold yet; asks nobody. */
   readonly tellBacklog: () => Promise<void>;
+  /** Checks the heads of the server's log that came with receipts, and the newest; `onlyWaiting`: where some wait to be checked. */
+  readonly heads: (onlyWaiting?: boolean) => Promise<CallFailure | null>;
+  /** Keeps the plant's newest list of keys. */
+  readonly plantKeys: () => Promise<CallFailure | null>;
   /** Keeps the server's newest checkpoint. */
   readonly checkpoint: () => Promise<CallFailure | null>;
 }
@@ -47,6 +53,8 @@ export function createSyncSteps(parts: SyncParts): SyncSteps {
     tellBacklog: () => tellBacklog(context),
     takeLive: (live) => takeLive(context, live),
     history: () => pullHistory(context),
+    heads: (onlyWaiting) => checkHeads(context, onlyWaiting),
+    plantKeys: () => askPlantKeys(context),
     checkpoint: () => keepCheckpoint(context),
   };
 }

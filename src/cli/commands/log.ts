@@ -16,17 +16,29 @@ import {
   namesAt,
   readLogFile,
 } from '../log-file.ts';
+import { countProven } from '../log-proven.ts';
+import { checkTree, proofOfPart } from '../log-tree.ts';
+import { type KnownKeys, keysInExport, keysInFile, readFingerprint, sayPlant } from '../plant-keys.ts';
 
-const help = `reelward log verify FILE [--heads FILE]
+const help = `reelward log verify FILE [--keys FILE] [--plant FINGERPRINT] [--heads FILE]
 reelward log export FILE --format ${logFormats.join('|')} [--from MOMENT] [--to MOMENT] [--line LINE] [--slot SLOT]
                     [--who PERSON] [--verdict VERDICT] [--kind KIND ...] [--out FILE]
 
 FILE is an exported log: JSON lines (one entry a line), CSV or XLSX; - for standard input.
 
-verify walks every tablet's chain of hashes, checks the signatures where the chain's first entry names its key, compares the
-readable columns of a table with the sealed entry of each row, and prints one JSON document:
-{"entries", "tablets", "omitted", "ok", "firstBroken", "heads", "faults", "signatures"}. The order of lines does not matter.
-A cut-off end can only be seen with --heads: an earlier answer of verify (or its "heads"), kept elsewhere.
+verify walks every tablet's chain of hashes, checks the signatures, compares the readable columns of a table with the sealed entry
+of each row, and prints one JSON document: {"entries", "tablets", "omitted", "ok", "firstBroken", "proven", "claimed", "plant",
+"provenBy", "claims", "tree", "heads", "faults", "signatures"}. The order of lines does not matter.
+"proven" counts the entries whose signature holds by a key of the plant's signed list: the list in a JSON export by the server, or
+--keys FILE: a list as "reelward serve keys" prints it, an export that has one, or an own {"keys": [{"tablet", "key"}]} (65 bytes
+in base64url, or as JWK). "claimed" counts all others: whoever wrote the file can have written them; "claims" says why.
+That the list is your plant's nobody but you can say: compare "plant": {"fingerprint"} with what "reelward serve" prints at its start,
+or give it as --plant; another plant's list is then not taken, and the answer is no.
+"tree" says where a JSON export by the server brings the signed head of the plant's whole log: how many "entries" of the file are proved
+to be in it, how many of the log the file leaves out ("leftOut"; 0: the file is the whole log up to that head), and of how many the
+head says nothing ("beyond"). A file whose entries are not those of the head is broken.
+A cut-off end can only be seen with such a head, or with --heads: an earlier answer of verify (or its "heads"), kept elsewhere. Of an
+earlier answer with a "tree", the log also has to begin with the log of then.
 Exit 0 whole, 1 broken (the first broken entry is also named on standard error), 2 not understood.
 
 export writes the wanted entries in folding order: text to standard output or --out, a workbook likewise. --from and --to are
@@ -43,6 +55,8 @@ const headsSchema = z.object({
       hash: z.string().regex(/^[0-9a-f]{64}$/, 'expected 64 lower-case hex digits'),
     }),
   ),
+  /** The head of the plant's whole log, where the earlier answer had one. */
+  tree: z.object({ head: z.string() }).nullish(),
 });
 
 /** Refuses what is no log at all; a record that only does not hold is the answer, not a refusal. */
@@ -63,24 +77,64 @@ function sayBreak({ id, fault, column, wanted, found }: ExportBreak): string {
 }
 
 async function verify(args: readonly string[], io: CommandIo): Promise<number> {
-  const options = { heads: { type: 'string' } } as const;
+  const text = { type: 'string' } as const;
+  const options = { heads: text, keys: text, plant: text };
   const { values, positionals } = parseCall(args, options, { min: 1, max: 1, names: 'one FILE' });
   const [file = '-'] = positionals;
   const reading = await readLogFile(file, io);
   refuseUnreadable(reading, file, false);
-  const checkpoints: readonly Checkpoint[] =
-    values.heads === undefined ? [] : (await readJson(values.heads, headsSchema, io)).heads;
-  const signatures = await checkSignatures(reading.entries);
+  const earlier = values.heads === undefined ? null : await readJson(values.heads, headsSchema, io);
+  const checkpoints: readonly Checkpoint[] = earlier?.heads ?? [];
+  const { known, fault } = await knownKeys(reading, values, io);
+  const signatures = checkSignatures(reading.entries, known.keys);
   const report = verifyExport(reading, {
     checkpoints,
     signatureHolds: signatures.holds,
     mustBeSigned: signatures.hasKey,
   });
   const { checked, withoutKey } = signatures;
-  printJson({ ...report, signatures: { checked, withoutKey } }, io);
-  if (report.ok) return 0;
+  const { tree, fault: treeFault } = checkTree(
+    reading,
+    known.plant?.key ?? null,
+    earlier?.tree?.head ?? null,
+  );
+  const faults = [fault, treeFault].filter((one) => one !== null);
+  const ok = report.ok && faults.length === 0;
+  printJson(
+    {
+      ...report,
+      ok,
+      ...countProven(reading.entries, signatures, report.ok),
+      keysFrom: known.from,
+      plant: known.plant === null ? null : sayPlant(known.plant),
+      tree,
+      signatures: { checked, withoutKey },
+    },
+    io,
+  );
   if (report.firstBroken) io.stderr(`reelward log: ${sayBreak(report.firstBroken)}\n`);
-  return 1;
+  for (const one of faults) io.stderr(`reelward log: ${one}\n`);
+  return ok ? 0 : 1;
+}
+
+/** The keys that count, and what is wrong with the list of them where something is. */
+async function knownKeys(
+  reading: ExportReading,
+  wish: { readonly keys?: string | undefined; readonly plant?: string | undefined },
+  io: CommandIo,
+): Promise<{ readonly known: KnownKeys; readonly fault: string | null }> {
+  const wanted = wish.plant === undefined ? null : readFingerprint(wish.plant);
+  const inExport = keysInExport(reading.proofs ?? []);
+  const known = wish.keys === undefined ? inExport : await keysInFile(wish.keys, io);
+  const fault = known.fault ?? inExport.fault;
+  if (wanted === null) return { known, fault };
+  const found = known.plant === null ? 'none' : sayPlant(known.plant).fingerprint;
+  if (found === wanted) return { known, fault };
+  const none = { ...known, from: null, keys: [] };
+  return {
+    known: none,
+    fault: fault ?? `the list of keys: expected one by the plant ${wanted}, found ${found}`,
+  };
 }
 
 function momentOption(name: string, text: string | undefined): string | undefined {
@@ -125,7 +179,9 @@ async function exportFile(args: readonly string[], io: CommandIo): Promise<numbe
   };
   const reading = await readLogFile(file, io);
   refuseUnreadable(reading, file, true);
-  const items = exportLog(reading.entries, filter, reading.omitted);
+  const part = exportLog(reading.entries, filter, reading.omitted);
+  // What the plant said of the log goes along where its form is known.
+  const items = format === 'json' ? [...part, ...proofOfPart(reading, part)] : part;
   if (format === 'xlsx') {
     const bytes = await exportWorkbook(items, namesAt(reading.entries));
     if (values.out !== undefined) await writeOut(values.out, bytes);

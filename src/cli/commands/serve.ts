@@ -12,7 +12,7 @@ import { actNames, runAct } from '../serve-acts.ts';
 import { readSettings, serveOptions } from '../serve-settings.ts';
 
 const help = `reelward serve [--port N] [--data DIR] [--database URL] [--host NAME] [--https]
-reelward serve enrol | tablets | revoke TABLET | aside [FILE] | backup FILE | restore FILE [--replace]
+reelward serve enrol | tablets | revoke TABLET | keys | aside [FILE] | backup FILE | restore FILE [--replace]
 
 Serves the app and keeps the log of all tablets. Tablets go on without it and sync when it is back.
 
@@ -38,6 +38,8 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
                    e.g. one whose storage was lost
   tablets          lists the tablets as JSON
   revoke TABLET    shuts a tablet out at once
+  keys             prints the list of the tablets' keys, signed by the plant's key, for
+                   whoever checks an export (reelward log verify --keys FILE)
   aside [FILE]     lists as JSON the entries that the server kept aside, with who brought
                    them and why they are no part of the log; with FILE, writes them
                    whole to that new file, one JSON object a line
@@ -109,6 +111,7 @@ async function serve(settings: ServerSettings, io: CommandIo): Promise<number> {
   if (server.trust) {
     io.stderr(`How to trust it on a tablet: ${server.trust.url}\nFingerprint: ${server.trust.fingerprint}\n`);
   }
+  io.stderr(`The plant's key, for whoever checks its log: ${server.context.key.plant.fingerprint}\n`);
   await greet(server, settings, io);
   await stopping;
   await server.stop();

@@ -20,12 +20,20 @@ export function requestToFilter(request: ExportRequest): ExportFilter {
   };
 }
 
-/** Yields the records in small lots; `names` grows by the people that the log has named so far. */
+/** What is told while the records are read. */
+export interface ItemListeners {
+  /** Grows by the people that the log has named so far. */
+  readonly names?: Map<string, string>;
+  /** An entry is among the records; `pos`: its place in the log, from 1. */
+  readonly onEntry?: (entry: Entry, pos: number) => void;
+}
+
+/** Yields the records in small lots. */
 export async function* readItems(
   store: Pick<Store, 'orderedPage'>,
   filter: ExportFilter,
   untilPos: number,
-  names: Map<string, string> = new Map(),
+  { names = new Map(), onEntry }: ItemListeners = {},
 ): AsyncGenerator<readonly ExportItem[]> {
   const exporter = createExporter(filter);
   let last: Entry | null = null;
@@ -36,7 +44,9 @@ export async function* readItems(
     for (const row of rows) {
       last = JSON.parse(row.text) as Entry; // the store holds checked entries only
       takeName(names, last);
-      items.push(...exporter.take(last));
+      const taken = exporter.take(last);
+      items.push(...taken);
+      if (taken.at(-1) === last) onEntry?.(last, row.pos);
     }
     yield items;
     // The embedded store answers at once: others get their turn here.

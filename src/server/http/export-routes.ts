@@ -2,14 +2,25 @@
 
 import { Readable } from 'node:stream';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { chainId } from '../../../shared/log/entry.ts';
 import type { ExportItem } from '../../../shared/log/export.ts';
 import { csvHeader, itemToCsv, itemToJson } from '../../../shared/log/export-rows.ts';
+import { makeProofRecord } from '../../../shared/log/proof-record.ts';
+import {
+  coverRanges,
+  createRunBook,
+  formatRuns,
+  leavesOf,
+  type RunBook,
+} from '../../../shared/log/tree-cover.ts';
 import { writeWorkbook } from '../../../shared/log/workbook.ts';
 import { type ExportRequest, exportSchema } from '../../../shared/wire/messages.ts';
 import type { ServerContext } from '../context.ts';
 import { entryCellsOfLog } from '../exports/entry-cells.ts';
 import { readItems, requestToFilter } from '../exports/items.ts';
 import { hashOf } from '../keys.ts';
+import { signedKeys } from '../plant-key.ts';
+import type { TreeState } from '../stores/tree.ts';
 import { Refused } from './refuse.ts';
 
 /** Adds the route. The ticket is the permission: a plain link can carry no signature. */
@@ -27,8 +38,7 @@ async function download(
   if (!taken)
     throw new Refused('not-found', 'this link is used or over a minute old: ask for the export again');
   const asked = exportSchema.parse(JSON.parse(taken.detail));
-  const { pos } = await context.store.head();
-  const bytes = await exportBytes(asked, context, pos);
+  const bytes = await exportBytes(asked, context);
   const ending = asked.format === 'json' ? 'ndjson' : asked.format;
   const day = new Date(context.nowMs()).toISOString().slice(0, 10);
   return reply
@@ -44,14 +54,26 @@ const types: Readonly<Record<ExportRequest['format'], string>> = {
   xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
 };
 
-/** The bytes of an export of the log up to a position, as they are read. */
+/** What an export is made of. */
+export type ExportContext = Pick<
+  ServerContext,
+  'store' | 'key' | 'heads' | 'settings' | 'serverEpoch' | 'nowMs'
+>;
+
+/** The bytes of an export of the log as it is now, as they are read. */
 export async function exportBytes(
   asked: ExportRequest,
-  context: Pick<ServerContext, 'store'>,
-  untilPos: number,
+  context: ExportContext,
 ): Promise<AsyncGenerator<Uint8Array>> {
+  // A log with a hole has no head, and is given all the same.
+  const tree = await context.store.tree();
   const names = new Map<string, string>();
-  const lots = readItems(context.store, requestToFilter(asked), untilPos, names);
+  const book = createRunBook();
+  const untilPos = tree?.size ?? (await context.store.head()).pos;
+  const lots = readItems(context.store, requestToFilter(asked), untilPos, {
+    names,
+    onEntry: (entry, pos) => book.note(chainId(entry), entry.seq, pos - 1),
+  });
   if (asked.format === 'xlsx') {
     return writeWorkbook(lots, {
       entryCells: await entryCellsOfLog(context.store, untilPos),
@@ -59,7 +81,32 @@ export async function exportBytes(
     });
   }
   if (asked.format === 'csv') return textBytes(lots, csvHeader(), (item) => itemToCsv(item, names));
-  return textBytes(lots, '', (item) => `${itemToJson(item)}\n`);
+  return textBytes(withProof(lots, context, { book, tree }), '', (item) => `${itemToJson(item)}\n`);
+}
+
+/** The records, and what the plant says of them. */
+async function* withProof(
+  lots: AsyncIterable<readonly ExportItem[]>,
+  context: ExportContext,
+  { book, tree }: { readonly book: RunBook; readonly tree: TreeState | null },
+): AsyncGenerator<readonly ExportItem[]> {
+  yield* lots;
+  const { store, key, heads, settings, serverEpoch } = context;
+  const nowMs = context.nowMs();
+  const keys = await signedKeys(store, key.plant, { plant: settings.plant, nowMs });
+  const line = { epoch: serverEpoch, atMs: nowMs };
+  if (!tree) {
+    yield [makeProofRecord({ keys }, line)];
+    return;
+  }
+  const runs = book.runs();
+  const cover = await store.treeHashes(coverRanges(tree.size, leavesOf(runs.values()) ?? []));
+  const proof = {
+    head: heads.sign(tree),
+    at: Object.fromEntries([...runs].map(([chain, some]) => [chain, formatRuns(some)])),
+    cover: cover.map((hash) => Buffer.from(hash, 'hex').toString('base64')).join(' '),
+  };
+  yield [makeProofRecord({ keys, tree: proof }, line)];
 }
 
 async function* textBytes(

@@ -1,4 +1,4 @@
-// The log's routes: offer, push, pull, live, checkpoint, snapshot. Each checks the wire's version and the tablet first.
+// The log's routes: offer, push, pull, live, checkpoint, tree, keys, snapshot. Each checks the wire's version and the tablet first.
 
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { driftLimitMs } from '../../../shared/log/clock.ts';
@@ -17,18 +17,24 @@ import {
   type Info,
   type Offered,
   offerSchema,
+  type PlantKeys,
   type Pushed,
   pushSchema,
   type SignedCheckpoint,
+  type TreeTold,
+  treeAskSchema,
 } from '../../../shared/wire/messages.ts';
 import { checkpointText } from '../../../shared/wire/signing.ts';
-import { wireFloor, wireHeader, wireVersion } from '../../../shared/wire/version.ts';
+import { treeSince, wireFloor, wireHeader, wireVersion } from '../../../shared/wire/version.ts';
 import type { ArrivedEntry } from '../arrived.ts';
 import { checkEntries, readEntry } from '../checked.ts';
 import type { ServerContext } from '../context.ts';
 import { isPlainEntry } from '../envelope.ts';
+import { storeWords } from '../health.ts';
 import { hashOf } from '../keys.ts';
+import { signedKeys } from '../plant-key.ts';
 import type { StoredEntry } from '../stores/store.ts';
+import { proveTree } from '../tree-heads.ts';
 import { bodySize, checkUnpacks, readAs } from './body.ts';
 import { checkWire, requireTablet } from './proof.ts';
 import { Refused } from './refuse.ts';
@@ -52,6 +58,8 @@ export function addSyncRoutes(app: FastifyInstance, context: ServerContext): voi
   app.get('/api/pull', (request, reply) => pull(request, reply, context));
   app.get('/api/live', (request, reply) => live(request, reply, context));
   app.get('/api/checkpoint', (request) => checkpoint(request, context));
+  app.post('/api/tree', (request) => tellTree(request, context));
+  app.get('/api/keys', (request) => tellKeys(request, context));
   app.put('/api/snapshot', { bodyLimit: snapshotBytes }, (request) => putSnapshot(request, context));
   // Packed bytes as they are: packed for travel they would arrive unpacked, which is not what the app expects.
   app.get('/api/snapshot', { compress: false }, (request, reply) => getSnapshot(request, reply, context));
@@ -107,7 +115,11 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
   const ahead = checked.filter((entry) => entry.aheadMs > 0).slice(0, 20);
   if (ahead[0]) request.log.warn({ tablet: tablet.tablet, aheadMs: ahead[0].aheadMs }, 'clock ahead');
   const last = await lastSnapshot(context);
-  const isOlder = Number(request.headers[wireHeader]) < codesSince;
+  const speaks = Number(request.headers[wireHeader]);
+  const isOlder = speaks < codesSince;
+  const { tree, places } = appended;
+  const receipt =
+    speaks < treeSince || !tree ? undefined : { head: context.heads.sign(tree), places: [...places] };
   return {
     serverEpoch,
     serverMs: context.nowMs(),
@@ -118,6 +130,7 @@ async function push(request: FastifyRequest, context: ServerContext): Promise<Pu
       aheadMs: entry.aheadMs,
     })),
     snapshotWanted: appended.head.pos - last > snapshotEvery,
+    receipt,
   };
 }
 
@@ -226,6 +239,26 @@ async function checkpoint(request: FastifyRequest, context: ServerContext): Prom
   const atMs = context.nowMs();
   const text = checkpointText({ serverEpoch, pos, root, atMs, headsHash: hashOf(canonicalText(heads)) });
   return { serverEpoch, pos, root, atMs, heads, sig: context.key.sign(text) };
+}
+
+async function tellTree(request: FastifyRequest, context: ServerContext): Promise<TreeTold> {
+  checkWire(request);
+  await requireTablet(request, context);
+  const question = readAs(treeAskSchema, request.body);
+  const { store, serverEpoch, heads } = context;
+  const tree = await store.tree();
+  if (!tree) throw new Refused('server-fault', storeWords['log-broken']);
+  const proofs = await proveTree(store, tree, question);
+  return { serverEpoch, serverMs: context.nowMs(), head: heads.sign(tree), ...proofs };
+}
+
+async function tellKeys(request: FastifyRequest, context: ServerContext): Promise<PlantKeys> {
+  checkWire(request);
+  await requireTablet(request, context);
+  const { store, serverEpoch, key, settings } = context;
+  const nowMs = context.nowMs();
+  const keys = await signedKeys(store, key.plant, { plant: settings.plant, nowMs });
+  return { serverEpoch, serverMs: nowMs, keys };
 }
 
 async function putSnapshot(

@@ -5,8 +5,9 @@ import { hash as hashAtOnce } from 'node:crypto';
 import type { Transaction } from 'kysely';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import type { Mark } from '../../../shared/wire/messages.ts';
-import type { Appended, Checked, LogHead } from './store.ts';
+import type { Appended, Checked, LogHead, Place } from './store.ts';
 import type { Tables } from './tables.ts';
+import { edgeAt, extendTree, stateOf } from './tree.ts';
 
 /** Running hash before the first entry. */
 export const firstRoot = '0'.repeat(64);
@@ -14,13 +15,18 @@ export const firstRoot = '0'.repeat(64);
 /** Rows in one INSERT: PostgreSQL allows 65,535 parameters, SQLite 32,766. */
 const ROWS_AT_ONCE = 1_000;
 
+interface Held {
+  readonly hash: string;
+  readonly pos: number;
+}
+
 interface Chain {
   readonly tablet: string;
   readonly epoch: string;
   seq: number;
   hash: string;
-  /** Hashes held, by seq, as far as this append has to know them. */
-  readonly held: Map<number, string>;
+  /** Hashes held, and where they lie, by seq, as far as this append has to know them. */
+  readonly held: Map<number, Held>;
   moved: boolean;
 }
 
@@ -69,10 +75,12 @@ export async function appendBatches(
   let { pos, root } = await readHead(tx);
   const placed: Placed[] = [];
   const quarantined: Tables['aside'][] = [];
-  const results: Omit<Appended, 'head'>[] = [];
+  const edge = await edgeAt(tx, pos);
+  const results: Omit<Appended, 'head' | 'tree'>[] = [];
   for (const { sender, entries } of batches) {
     const faults: { id: string; fault: EntryFault }[] = [];
     const touched = new Set<Chain>();
+    const places: OpenPlace[] = [];
     let added = 0;
     let chain: Chain | null = null;
     for (const entry of entries) {
@@ -86,26 +94,48 @@ export async function appendBatches(
         placed.push({ entry, pos, root });
         chain.seq = entry.seq;
         chain.hash = entry.hash;
-        chain.held.set(entry.seq, entry.hash);
+        chain.held.set(entry.seq, { hash: entry.hash, pos });
         chain.moved = true;
         added += 1;
-      } else if (verdict !== 'held' && verdict !== 'gap') {
+        notePlace(places, entry, pos);
+      } else if (verdict === 'held') {
+        notePlace(places, entry, chain.held.get(entry.seq)?.pos ?? 0);
+      } else if (verdict !== 'gap') {
         const id = `${entry.tablet}/${entry.epoch}/${entry.seq}`;
         faults.push({ id, fault: verdict });
         const { hash, sig, body } = entry;
         quarantined.push({ id, hash, fault: verdict, received_ms: nowMs, via: sender, sig, body });
       }
     }
-    results.push({ acks: [...touched].map(toMark), faults, added });
+    results.push({ acks: [...touched].map(toMark), faults, added, places });
   }
   await insertEntries(tx, placed, nowMs);
+  const hashes = placed.map(({ entry }) => entry.hash);
+  const grown = edge && (await extendTree(tx, edge, hashes));
   await writeAll(tx, { quarantined, chains: [...chains.values()].filter((chain) => chain.moved) });
-  return results.map((result) => ({ ...result, head: { pos, root } }));
+  const tree = grown && stateOf(grown);
+  return results.map((result) => ({ ...result, head: { pos, root }, tree }));
+}
+
+interface OpenPlace extends Place {
+  count: number;
+}
+
+/** The entry lies at `pos`: one more of the stretch before, or the first of another. */
+function notePlace(places: OpenPlace[], { tablet, epoch, seq }: Checked, pos: number): void {
+  const last = places.at(-1);
+  const isNext =
+    last?.tablet === tablet &&
+    last.epoch === epoch &&
+    last.seq + last.count === seq &&
+    last.index + last.count === pos - 1;
+  if (last && isNext) last.count += 1;
+  else places.push({ tablet, epoch, seq, count: 1, index: pos - 1 });
 }
 
 function judge(chain: Chain, entry: Checked): 'next' | 'held' | 'gap' | EntryFault {
   if (entry.seq <= chain.seq) {
-    return chain.held.get(entry.seq) === entry.hash ? 'held' : (entry.fault ?? 'name-taken');
+    return chain.held.get(entry.seq)?.hash === entry.hash ? 'held' : (entry.fault ?? 'name-taken');
   }
   if (entry.seq > chain.seq + 1) return 'gap';
   if (entry.fault) return entry.fault;
@@ -147,17 +177,17 @@ async function loadChains(tx: Transaction<Tables>, batches: readonly Batch[]): P
     const id = `${end.tablet}/${end.epoch}`;
     const range = asked.get(id);
     if (!range) continue;
-    const held = new Map<number, string>();
+    const held = new Map<number, Held>();
     if (range.low <= end.seq) {
       const rows = await tx
         .selectFrom('entries')
-        .select(['seq', 'hash'])
+        .select(['seq', 'hash', 'pos'])
         .where('tablet', '=', end.tablet)
         .where('epoch', '=', end.epoch)
         .where('seq', '>=', range.low)
         .where('seq', '<=', range.high)
         .execute();
-      for (const row of rows) held.set(row.seq, row.hash);
+      for (const { seq, hash, pos } of rows) held.set(seq, { hash, pos });
     }
     chains.set(id, { ...end, held, moved: false });
   }
@@ -169,7 +199,7 @@ function chainOf(chains: Map<string, Chain>, entry: Checked): Chain {
   const there = chains.get(id);
   if (there) return there;
   const { tablet, epoch } = entry;
-  const chain = { tablet, epoch, seq: 0, hash: firstRoot, held: new Map<number, string>(), moved: false };
+  const chain = { tablet, epoch, seq: 0, hash: firstRoot, held: new Map<number, Held>(), moved: false };
   chains.set(id, chain);
   return chain;
 }

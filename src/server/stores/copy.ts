@@ -5,7 +5,16 @@ import { existsSync, renameSync, rmSync } from 'node:fs';
 import { Kysely, SqliteDialect, type Transaction } from 'kysely';
 import { migrate, newEpoch, StoreRefused, schemaVersion } from './migrate.ts';
 import { openDatabase } from './sqlite/open.ts';
-import { backupTables, passingTables, serverKeyName, steps, type Tables, traceTableNames } from './tables.ts';
+import {
+  backupTables,
+  passingTables,
+  serverKeyName,
+  steps,
+  type Tables,
+  traceTableNames,
+  treeEdgeName,
+  treeTableName,
+} from './tables.ts';
 
 const ROWS_AT_ONCE = 500;
 
@@ -36,7 +45,7 @@ export async function copyAll(db: Kysely<Tables>, file: string): Promise<void> {
       .execute((source) =>
         target.transaction().execute(async (tx) => {
           await copyTables(source, tx);
-          await tx.deleteFrom('meta').where('key', '=', serverKeyName).execute();
+          await tx.deleteFrom('meta').where('key', 'in', [serverKeyName, treeEdgeName]).execute();
         }),
       );
   } finally {
@@ -86,7 +95,9 @@ export async function fillFrom(file: string, target: Kysely<Tables>, present: Pr
     await target.transaction().execute(async (tx) => {
       await copyTables(source, tx);
       // Made out of another log, or good for a moment that is over.
-      for (const table of [...traceTableNames, ...passingTables]) await tx.deleteFrom(table).execute();
+      for (const table of [...traceTableNames, treeTableName, ...passingTables])
+        await tx.deleteFrom(table).execute();
+      await tx.deleteFrom('meta').where('key', '=', treeEdgeName).execute();
       await carryOver(tx, present);
       // The backup may be of an older schema; the tables that it was put into are this program's.
       const rows = { server_epoch: newEpoch(), schema: String(steps.length) };

@@ -12,6 +12,7 @@ import type { Signal, Store, StoredEntry } from './store.ts';
 import type { Dialect, Tables } from './tables.ts';
 import { oneTimeQueries, revokedQueries, tabletQueries } from './tablet-queries.ts';
 import { traceQueries } from './trace-queries.ts';
+import { edgeAt, rangeHashes, readEdge, stateOf } from './tree.ts';
 
 /** What a database's own folder adds. */
 export interface StoreParts {
@@ -116,7 +117,7 @@ function metaQueries(db: Kysely<Tables>): Pick<Store, 'serverEpoch' | 'readMeta'
 function chainQueries(
   db: Kysely<Tables>,
   parts: StoreParts,
-): Pick<Store, 'append' | 'head' | 'rootAt' | 'heads' | 'marks'> {
+): Pick<Store, 'append' | 'head' | 'rootAt' | 'tree' | 'treeHashes' | 'heads' | 'marks'> {
   return {
     append: async (batches, nowMs) => {
       const { appendTransaction, insertEntries } = parts;
@@ -132,6 +133,14 @@ function chainQueries(
         null
       );
     },
+    tree: async () => {
+      const edge = await readEdge(db);
+      const { pos } = await readHead(db);
+      if (edge.size === pos) return stateOf(edge);
+      const made = await parts.appendTransaction(async (tx) => edgeAt(tx, (await readHead(tx)).pos));
+      return made && stateOf(made);
+    },
+    treeHashes: (ranges) => rangeHashes(db, ranges),
     heads: () => db.selectFrom('chains').selectAll().orderBy('tablet').orderBy('epoch').execute(),
     marks: async (chains) => {
       const rows =

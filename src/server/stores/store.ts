@@ -4,10 +4,12 @@
 
 import type { ClockReading } from '../../../shared/log/entry.ts';
 import type { OrderKey } from '../../../shared/log/order.ts';
+import type { LeafRange } from '../../../shared/log/tree.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import type { Cursor } from '../../../shared/wire/cursor.ts';
 import type { Head, Mark } from '../../../shared/wire/messages.ts';
 import type { Present } from './copy.ts';
+import type { TreeState } from './tree.ts';
 
 /** An entry that was read, hashed and judged, ready to be appended. `body` is the RFC 8785 text that `hash` covers. */
 export interface Checked {
@@ -37,7 +39,20 @@ export interface Appended {
   readonly faults: readonly { readonly id: string; readonly fault: EntryFault }[];
   /** The end of the log after the append. */
   readonly head: LogHead;
+  /** The log's hash tree after the append; null where entries of the log are missing. */
+  readonly tree: TreeState | null;
+  /** Where the batch's entries that are held lie. */
+  readonly places: readonly Place[];
   readonly added: number;
+}
+
+/** Entries of one chain that lie one after the other in the log: the first is leaf `index` of its tree. */
+export interface Place {
+  readonly tablet: string;
+  readonly epoch: string;
+  readonly seq: number;
+  readonly count: number;
+  readonly index: number;
 }
 
 /** The end of the log: position and running hash (64 hex digits). */
@@ -75,6 +90,14 @@ export interface Tablet {
   readonly seenMs: number | null;
   readonly revokedMs: number | null;
   readonly clockOffMs: number | null;
+}
+
+/** A key that a tablet has or had. */
+export interface TabletKey {
+  readonly tablet: string;
+  readonly publicKey: string;
+  readonly sinceMs: number;
+  readonly revokedMs: number | null;
 }
 
 /** That a tablet was heard of; `clockOffMs` null leaves what is known. */
@@ -198,6 +221,10 @@ export interface Store {
   readonly head: () => Promise<LogHead>;
   /** The running hash at a position; null where the log does not reach it. */
   readonly rootAt: (pos: number) => Promise<string | null>;
+  /** The log's hash tree, made up to the log's end where it is not; null where entries of the log are missing. */
+  readonly tree: () => Promise<TreeState | null>;
+  /** Hashes of ranges of the tree's leaves, lower-case hex: what proofs are made of. Rejects where the log does not reach them. */
+  readonly treeHashes: (ranges: readonly LeafRange[]) => Promise<readonly string[]>;
   /** Entries after `pos` in commit order. */
   readonly page: (pos: number, limit: number) => Promise<readonly StoredEntry[]>;
   /** Signatures of the entries after `pos`, in commit order. */
@@ -232,6 +259,8 @@ export interface Store {
   ) => Promise<void>;
   /** Every key that the tablet ever had, newest first. */
   readonly tabletKeys: (tablet: string) => Promise<readonly string[]>;
+  /** Every key of every tablet, in the order of names; `revokedMs`: when its tablet was shut out. */
+  readonly allKeys: () => Promise<readonly TabletKey[]>;
   readonly findTablet: (tablet: string) => Promise<Tablet | null>;
   readonly listTablets: () => Promise<readonly Tablet[]>;
   readonly touchTablets: (seen: readonly Seen[]) => Promise<void>;

@@ -83,6 +83,8 @@ export interface Tables {
     at_ms: number;
     bytes: ColumnType<Uint8Array, Uint8Array, Uint8Array>;
   };
+  /** Subtrees of the log's hash tree, every eighth level from the eighth on; `id` names level and index. */
+  tree_nodes: { id: number; hash: string };
   trace_state: { part: string; key: string; value: string };
   trace_stretches: StretchesTable;
   trace_serials: { serial: string; run: string; panel: number; at: string };
@@ -123,13 +125,18 @@ export const serverKeyName = 'server_key';
 /** Tables of the trace's index: made out of `entries`. */
 export const traceTableNames = ['trace_state', 'trace_stretches', 'trace_serials'] as const;
 
+/** The table of the log's hash tree, and the row of `meta` that holds its right edge: made out of `entries` too. */
+export const treeTableName = 'tree_nodes' as const; // one of the tables, and no other text
+/** That row. */
+export const treeEdgeName = 'tree_edge';
+
 export type Dialect = 'sqlite' | 'postgres';
 
 /** One step forward of the schema. */
 export type Step = (db: Kysely<Tables>, dialect: Dialect) => Promise<void>;
 
 /** Every step, oldest first; the schema's version is how many were taken. */
-export const steps: readonly Step[] = [firstTables, traceTables, serialsOfRuns];
+export const steps: readonly Step[] = [firstTables, traceTables, serialsOfRuns, treeTables];
 
 /** The columns' types in each database. */
 function columnTypes(dialect: Dialect) {
@@ -320,4 +327,14 @@ async function serialsOfRuns(db: Kysely<Tables>, dialect: Dialect): Promise<void
     .addPrimaryKeyConstraint('trace_serials_place', ['run', 'panel'])
     .execute();
   await schema.createIndex('trace_serials_serial').on('trace_serials').columns(['serial', 'at']).execute();
+}
+
+/** The log's hash tree, empty: the first to ask for it makes it out of the entries that are there. */
+async function treeTables({ schema }: Kysely<Tables>, dialect: Dialect): Promise<void> {
+  const { whole, text } = columnTypes(dialect);
+  await schema
+    .createTable('tree_nodes')
+    .addColumn('id', whole, (c) => c.primaryKey())
+    .addColumn('hash', text, (c) => c.notNull())
+    .execute();
 }

@@ -21,7 +21,10 @@ function toTablet(row: Tables['tablets']): Tablet {
 /** Tablets: who they are, and since when. */
 export function tabletQueries(
   db: Kysely<Tables>,
-): Pick<Store, 'enrolTablet' | 'tabletKeys' | 'findTablet' | 'listTablets' | 'present' | 'touchTablets'> {
+): Pick<
+  Store,
+  'enrolTablet' | 'tabletKeys' | 'allKeys' | 'findTablet' | 'listTablets' | 'present' | 'touchTablets'
+> {
   return {
     enrolTablet: (enrolment, nowMs) =>
       db.transaction().execute(async (tx) => {
@@ -48,6 +51,21 @@ export function tabletQueries(
         .orderBy('since_ms', 'desc')
         .execute();
       return rows.map((row) => row.public_key);
+    },
+    allKeys: async () => {
+      const rows = await db
+        .selectFrom('tablet_keys')
+        .innerJoin('tablets', 'tablets.tablet', 'tablet_keys.tablet')
+        .select(['tablet_keys.tablet', 'tablet_keys.public_key', 'since_ms', 'revoked_ms'])
+        .orderBy('tablet_keys.tablet')
+        .orderBy('since_ms')
+        .execute();
+      return rows.map(({ tablet, public_key, since_ms, revoked_ms }) => ({
+        tablet,
+        publicKey: public_key,
+        sinceMs: since_ms,
+        revokedMs: revoked_ms,
+      }));
     },
     findTablet: async (tablet) => {
       const row = await db.selectFrom('tablets').selectAll().where('tablet', '=', tablet).executeTakeFirst();

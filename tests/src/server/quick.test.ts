@@ -93,6 +93,8 @@ describe('`createAppender()`', () => {
     acks: [{ tablet: sender, epoch: 'e1', seq: 1 }],
     faults: [],
     head: { pos: 1, root: '' },
+    tree: { size: 0, root: '' },
+    places: [],
     added: 1,
   });
 

@@ -89,6 +89,8 @@ export interface MemoryLog extends SyncLog {
   readonly entries: () => readonly Entry[];
   readonly checkpoints: readonly SignedCheckpoint[];
   memory: SyncMemory;
+  /** The plant's list of keys as it was kept last. */
+  plantKeys: string | null;
   /** Writes own entries. */
   readonly write: (count: number, payload?: (seq: number) => JsonObject, kind?: string) => readonly Entry[];
   readonly onTaken: (listener: (entries: readonly Entry[]) => void) => void;
@@ -112,6 +114,7 @@ export function newMemoryLog(tablet: string, epoch = 'e1'): MemoryLog {
   };
   const log: MemoryLog = {
     memory: emptyMemory,
+    plantKeys: null,
     checkpoints,
     entries: () => [...byId.values()].sort(compareEntries),
     heads: async () =>
@@ -140,6 +143,9 @@ export function newMemoryLog(tablet: string, epoch = 'e1'): MemoryLog {
     },
     keepCheckpoint: async (checkpoint) => {
       checkpoints.push(checkpoint);
+    },
+    keepPlantKeys: async (keys) => {
+      log.plantKeys = keys;
     },
     onAppend: (listener) => {
       appendListeners.add(listener);
@@ -196,6 +202,8 @@ export interface TestTablet {
   readonly start: () => void;
   readonly stop: () => Promise<void>;
   readonly now: () => void;
+  /** A person took note of what is wrong with the server's log. */
+  readonly tookNote: () => void;
   readonly caller: ReturnType<typeof createCaller>;
 }
 
@@ -213,6 +221,7 @@ export async function newTablet(name: string, origin: string, clock?: TestClock)
     caller: createCaller(world, key),
     status: () => status,
     now: () => running?.loop.now(),
+    tookNote: () => running?.loop.tookNote(),
     start: () => {
       const controller = new AbortController();
       const onStatus = (next: SyncStatus) => {

@@ -17,6 +17,10 @@ import {
   itemToJson,
   type PeopleNames,
 } from '../../../../shared/log/export-rows.ts';
+import { parseNote } from '../../../../shared/log/note.ts';
+import { parsePlantList } from '../../../../shared/log/plant-list.ts';
+import { makeProofRecord } from '../../../../shared/log/proof-record.ts';
+import { readPlantKeys } from '../../store/plant-keys.ts';
 import type { Store } from '../../store/store.ts';
 
 /** The exported file and how many entries it holds. */
@@ -55,10 +59,20 @@ export async function exportStore(
     }
   });
   for (const item of exporter.end()) put(item);
+  if (format === 'json') parts.push(...(await plantLine(store)));
   if (format === 'xlsx') return { blob: await workbook(items, names), rows };
   // A byte order mark, so that spreadsheets take the CSV for UTF-8.
   const head = format === 'csv' ? ['\ufeff', csvHeader()] : [];
   return { blob: new Blob([...head, ...parts], { type: mediaTypes[format] }), rows };
+}
+
+/** What the plant said of its tablets' keys when it was last heard: without it nothing in the file is proven. */
+async function plantLine(store: Store): Promise<readonly string[]> {
+  const keys = await readPlantKeys(store.log);
+  const list = keys === null ? null : parsePlantList(parseNote(keys)?.text ?? '');
+  if (keys === null || !list) return [];
+  const record = makeProofRecord({ keys }, { epoch: store.identity.epoch, atMs: Date.parse(list.at) });
+  return [`${itemToJson(record)}\n`];
 }
 
 async function workbook(items: readonly ExportItem[], names: PeopleNames): Promise<Blob> {

@@ -46,6 +46,19 @@ export const words = {
   rolledBackHelp: (span: string) =>
     `Noticed ${span} ago: the server held less than before, as after a restored backup. Tablets send what they hold again. Check the log and the list of tablets.`,
   rolledBackSeen: 'I have checked',
+  headFaults: {
+    forked: 'The server shows two logs',
+    'other-key': 'The server has another key',
+    'no-proof': 'The server does not prove its log',
+  },
+  headFaultHelp: {
+    forked: (span: string) =>
+      `Noticed ${span} ago: its log does not go on from the one it showed before. Somebody may have changed it. Go on working, and call the person who looks after the server.`,
+    'other-key': (span: string) =>
+      `Noticed ${span} ago: it signs with another key than when this tablet joined. That is right only after a move to another computer. Ask the person who looks after the server.`,
+    'no-proof': (span: string) =>
+      `Noticed ${span} ago: it proved its log before. Go on working, and ask the person who looks after the server.`,
+  },
   quarantinedHere: (count: number) =>
     plural(count, '1 entry is kept out of the log here', `${count} entries are kept out of the log here`),
   quarantinedHereHelp:

@@ -46,6 +46,19 @@ export const words: Sentences<typeof english> = {
   rolledBackHelp: (span) =>
     `Notado hace ${span}: el servidor tenía menos que antes, como tras restaurar una copia. Las tabletas envían de nuevo lo que tienen. Revise el registro y la lista de tabletas.`,
   rolledBackSeen: 'Lo he revisado',
+  headFaults: {
+    forked: 'El servidor muestra dos registros',
+    'other-key': 'El servidor tiene otra clave',
+    'no-proof': 'El servidor no prueba su registro',
+  },
+  headFaultHelp: {
+    forked: (span) =>
+      `Notado hace ${span}: su registro no continúa el que mostró antes. Alguien puede haberlo cambiado. Siga trabajando y avise a quien cuida del servidor.`,
+    'other-key': (span) =>
+      `Notado hace ${span}: firma con otra clave que cuando esta tableta se unió. Eso solo es correcto tras un traslado a otro equipo. Pregunte a quien cuida del servidor.`,
+    'no-proof': (span) =>
+      `Notado hace ${span}: antes probaba su registro. Siga trabajando y pregunte a quien cuida del servidor.`,
+  },
   quarantinedHere: (count) =>
     plural(
       count,

@@ -11,6 +11,7 @@ export const words: Sentences<typeof english> = {
   refused: 'Rechazado por el servidor',
   quarantined: (count) => plural(count, '1 apunte apartado', `${count} apuntes apartados`),
   rolledBack: 'El registro del servidor retrocedió',
+  headFault: 'El registro del servidor está en duda',
   clocksOff: (count) =>
     plural(count, '1 tableta con el reloj desviado', `${count} tabletas con el reloj desviado`),
   history: (share) => `Cargando el historial: ${share}`,

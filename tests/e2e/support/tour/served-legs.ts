@@ -270,6 +270,25 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     await page.getByTestId('rolled-back').waitFor({ state: 'detached' });
   }
 
+  /** What lies between bends the proofs: as good as a server that shows another log than before. */
+  async function* forked(here: Here): AsyncGenerator<string> {
+    const { page } = here;
+    await goThere(here, '#/plant/server');
+    await page.route('**/api/tree', async (route) => {
+      const response = await route.fetch();
+      const told = (await response.json()) as { readonly consistency: readonly string[][] };
+      const bent = told.consistency.map(() => [`${'A'.repeat(43)}=`]);
+      await route.fulfill({ response, json: { ...told, consistency: bent } });
+    });
+    await page.reload();
+    await waitReady(page);
+    await page.getByTestId('head-fault').waitFor();
+    yield 'server, it shows two logs';
+    await page.unroute('**/api/tree');
+    await page.getByTestId('head-fault-seen').click();
+    await page.getByTestId('head-fault').waitFor({ state: 'detached' });
+  }
+
   /** Another tablet's clock is wrong; it sends an entry, so that the server sees it. */
   async function* clocks(here: Here): AsyncGenerator<string> {
     const { page } = here;
@@ -303,6 +322,7 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     { name: 'lead', stops: lead },
     { name: 'away', stops: away },
     { name: 'restored', stops: restored },
+    { name: 'forked', stops: forked },
     { name: 'clocks', stops: clocks },
     { name: 'taken', stops: taken },
   ];

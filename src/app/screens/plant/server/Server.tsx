@@ -122,10 +122,26 @@ function Standing({ status, plant }: { readonly status: SyncStatus; readonly pla
 function Watched({ status }: { readonly status: SyncStatus }) {
   const app = useApp();
   const words = say(serverWords);
-  const { rolledBackMs, quarantinedHere, clocksOff, clockOffMs } = status;
+  const { rolledBackMs, headFault, quarantinedHere, clocksOff, clockOffMs } = status;
   const nowMs = deviceClock.nowMs() + clockOffMs;
   return (
     <>
+      {headFault !== null && (
+        <div class="caution" role="alert" data-testid="head-fault">
+          <Icon name="warn" />
+          <div class="stack">
+            <b>{words.headFaults[headFault.code]}</b>
+            <p>
+              {words.headFaultHelp[headFault.code](formatSpan(Math.max(0, (nowMs - headFault.atMs) / 1000)))}
+            </p>
+            <div>
+              <Button testId="head-fault-seen" onPress={() => app.connection.value?.tookNote()}>
+                {words.rolledBackSeen}
+              </Button>
+            </div>
+          </div>
+        </div>
+      )}
       {rolledBackMs !== null && (
         <div class="caution" role="alert" data-testid="rolled-back">
           <Icon name="warn" />

@@ -1,0 +1,20 @@
+// Keeps the plant's signed list of its tablets' keys, for exports of this tablet; only where the key that it knows since it joined signed it.
+
+import { parsePlantList } from '../../../shared/log/plant-list.ts';
+import { plantKeysSchema } from '../../../shared/wire/messages.ts';
+import type { SyncContext } from './context.ts';
+import { noteSignedBy } from './heads.ts';
+import type { CallFailure } from './http.ts';
+
+/** Asks for the newest list. A list by another key is not kept: the heads tell of that. */
+export async function askPlantKeys({ log, caller, memory }: SyncContext): Promise<CallFailure | null> {
+  if (!log.keepPlantKeys) return null;
+  const told = await caller.call('/api/keys', plantKeysSchema);
+  if (!told.ok) return told.error.code === 'not-found' ? null : told.error;
+  const note = await noteSignedBy(told.value.keys, memory.enrolled?.serverKey ?? '', (text) => {
+    const list = parsePlantList(text);
+    return list && { origin: list.plantKey.name };
+  });
+  if (typeof note !== 'string') await log.keepPlantKeys(told.value.keys);
+  return null;
+}

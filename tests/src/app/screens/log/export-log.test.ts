@@ -1,0 +1,56 @@
+// An export of a tablet's own log, checked by the command line: proven by the plant's list where the tablet has heard of one, else claimed.
+
+import '../../store/browser.ts';
+
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import type { Entry } from '../../../../../shared/log/entry.ts';
+import { plantListText } from '../../../../../shared/log/plant-list.ts';
+import { exportStore } from '../../../../../src/app/screens/log/export-log.ts';
+import { keepPlantKeys } from '../../../../../src/app/store/plant-keys.ts';
+import { openStore, type Store } from '../../../../../src/app/store/store.ts';
+import { pointOf } from '../../../../../src/cli/plant-keys.ts';
+import { openServerKey } from '../../../../../src/server/keys.ts';
+import { call } from '../../../../cli/call.ts';
+import { counted, startMs } from '../../../../shared/floor/story.ts';
+
+let store: Store;
+let nowMs = startMs;
+beforeEach(async () => {
+  store = await openStore({
+    clock: { nowMs: () => nowMs++ },
+    appVersion: '0.1.0',
+    tabletName: 'Line 1 front',
+    name: `export-${nowMs}`,
+  });
+  await store.append([{ kind: 'panels.counted', payload: counted('run-1', 1) }], 'ana');
+});
+afterEach(() => store.close());
+
+async function verdictOn(format: 'json' | 'csv') {
+  const { blob, rows } = await exportStore(store, {}, format);
+  const { code, out } = await call(['log', 'verify', '-'], await blob.text());
+  return { code, rows, report: JSON.parse(out) };
+}
+
+test('an export of a tablet that has heard of no list is claimed', async () => {
+  const { code, rows, report } = await verdictOn('json');
+  expect({ code, rows }).toEqual({ code: 0, rows: 2 });
+  expect(report).toMatchObject({ ok: true, entries: 2, proven: 0, claimed: 2, plant: null });
+  expect(report.claims[0].why).toBe('own-word-for-its-key');
+});
+
+test('an export of a tablet that has the plant’s list brings it along, and is proven by it', async () => {
+  const entries: Entry[] = [];
+  await store.readAll((some) => void entries.push(...some));
+  const key = pointOf(entries[0]?.payload['key'] as { readonly x: string; readonly y: string }); // as WebCrypto writes it
+  const { plant } = await openServerKey({ keepMeta: async (_, value) => value });
+  const at = '2026-03-02T06:00:00.000Z';
+  const keys = [{ tablet: store.identity.tablet, key, since: at, until: null }];
+  const text = plantListText({ plantKey: plant.ed25519, plant: 'Brae Works', at, keys });
+  await keepPlantKeys(store.log, plant.signNote(text));
+  const { code, rows, report } = await verdictOn('json');
+  expect({ code, rows }).toEqual({ code: 0, rows: 2 });
+  expect(report).toMatchObject({ ok: true, entries: 2, tablets: 1, proven: 2, claimed: 0 });
+  expect(report.plant).toMatchObject({ name: 'Brae Works', fingerprint: plant.fingerprint, listAt: at });
+  expect((await verdictOn('csv')).report).toMatchObject({ ok: true, entries: 2, proven: 0, claimed: 2 });
+});
