@@ -2,7 +2,7 @@
 // its own that is fetched while the log opens, so that the page shows itself early and works a moment later.
 
 import { effect, type Signal, signal } from '@preact/signals';
-import { countedBefore } from '../../shared/floor/fold-run.ts';
+import { countedBefore } from '../../shared/floor/counters.ts';
 import type { App } from './app.ts';
 import { createDesk, type DeskRun } from './desk/desk.ts';
 import { keepDesk } from './desk/kept.ts';

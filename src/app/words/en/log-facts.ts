@@ -154,6 +154,20 @@ const namesEn: Readonly<Record<FactName, string>> = {
   hotHours: 'Baked above 90 °C',
   restsOn: 'Rests on',
   values: 'Own values by',
+  station: 'Station',
+  boot: 'Switched on',
+  total: 'Its total',
+  machine: 'Machine',
+  at: 'Stands',
+  means: 'Heard by',
+  address: 'Devices send to',
+  since: 'Since',
+  told: 'Told by',
+  code: 'State',
+  kept: 'Counts on',
+  what: 'What',
+  said: 'It said',
+  times: 'Times',
 };
 
 export const words = {
@@ -171,6 +185,17 @@ export const words = {
   limit: (begins: string, months: number) =>
     `${begins === '' ? 'all parts' : `${begins}…`}: ${plural(months, '1 month', `${months} months`)}`,
   noLimit: 'no limit',
+  people: 'people, by hand',
+  stationAt: { in: 'before the first machine', work: 'at a machine', out: 'behind the last machine' },
+  silenceTold: { link: 'its link', tablet: 'a tablet' },
+  noticed: {
+    'not-understood': 'a message that could not be read',
+    'wrong-secret': 'a message without the right secret',
+    'clock-off': 'a clock that is off',
+    'total-fell': 'a total that fell',
+    'two-devices': 'two devices under one name',
+    'code-twice': 'a panel code seen twice',
+  },
   signedOut: { idle: 'nobody touched the tablet', shift: 'the shift was over' },
   hows: { badge: 'badge', pin: 'PIN', 'badge-and-pin': 'badge and PIN', name: 'name only' },
   checked: { tablet: 'this tablet', server: 'the server' },
