@@ -72,9 +72,12 @@ async function serveLink(file: string, io: CommandIo): Promise<number> {
     io.stdout(`reelward link ${link.tablet} listens: ${places}\n`);
     try {
       await Promise.race([stopping, link.done]);
-    } finally {
-      await link.stop();
+    } catch (error) {
+      // The fault itself is told; what the end of it says adds nothing.
+      await link.stop().catch(() => undefined);
+      throw error;
     }
+    await link.stop();
     return 0;
   } catch (error) {
     if (error instanceof LinkRefused) throw new NotUnderstood(`${file}: ${error.message}`);
@@ -112,6 +115,8 @@ function untilAsked(): Promise<void> {
   return new Promise((resolve) => {
     for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve());
     process.once('disconnect', () => resolve());
+    // Listened to, the channel alone would keep this process going.
+    process.channel?.unref();
   });
 }
 
