@@ -380,7 +380,6 @@ function reachInto(
 }
 
 type Coded = FloorEntry & { kind: 'panels.counted' | 'station.counted' };
-
 function takeSerial(index: TraceIndex, entry: Coded, run: Run | undefined): void {
   const { serial } = entry.payload;
   if (serial === null || !run) return;

@@ -5,7 +5,7 @@ import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { SyncWorld } from '../app/sync/ports.ts';
 import { lockFolder } from '../server/stores/sqlite/lock.ts';
-import { counterStations, type LinkConfig, LinkRefused, placeOf } from './config.ts';
+import { type CounterStation, counterStations, type LinkConfig, LinkRefused, placeOf } from './config.ts';
 import { type CounterDoor, createCounter } from './counter.ts';
 import { openHeld } from './held.ts';
 import { newNonce, openIdentity } from './identity.ts';
@@ -34,106 +34,120 @@ export interface LinkOptions {
   readonly version: string;
   /** A line for people. */
   readonly say: (line: string) => void;
-  readonly fetch?: typeof fetch;
+  /** A clock that only goes on, ms; absent: this process's own. */
+  readonly clockMs?: () => number;
 }
 
 /** Starts a link; resolves when it listens. Throws `LinkRefused` where it cannot. */
 export async function startLink(config: LinkConfig, options: LinkOptions): Promise<RunningLink> {
   const stations = counterStations(config);
   const unlock = takeFolder(config.data);
-  const ending = new AbortController();
   try {
-    const identity = openIdentity(config.data);
-    let offMs = 0;
-    const wallMs = () => Date.now() + offMs;
-    const spool = openSpool(config.data, identity, wallMs);
-    offMs = (await spool.log.readMemory()).clockOffMs;
-    const held = openHeld(config.data);
-    const now = (): Now => ({ ms: performance.now(), wallMs: wallMs() });
-    const desks = new Map<string, StationDesk>();
-    const start = now();
-    for (const { station, line } of stations)
-      desks.set(station, openStationDesk({ station, line }, { held, write: spool.write, start }));
-    let fault: (error: unknown) => void = () => undefined;
-    const faulted = new Promise<never>((_, reject) => {
-      fault = reject;
-    });
-    const name = `Link ${stations.map(({ station }) => station).join(', ')}`.slice(0, 120);
-    if (spool.length() === 0) {
-      const opened = { name, app: options.version, key: identity.jwk, previous: null };
-      await spool.write('tablet.opened', opened);
-    }
-    const doors = new Map(
-      stations.map(({ station, source }): [string, CounterDoor] => {
-        const desk = desks.get(station) as StationDesk; // made above
-        return [
-          station,
-          {
-            secret: source.secret,
-            take: (message) => desk.take(message, now()),
-            notice: (what, said) => desk.notice(what, said, now()),
-          },
-        ];
-      }),
-    );
-    const servers = await listenAll(stations, doors, fault);
-    for (const { station, line, machine, at, source } of stations) {
-      const address = servers.get(source.listen)?.at ?? source.listen;
-      const known = { station, line, machine, at, means: source.kind, version: options.version, address };
-      await spool.write('station.known', known);
-      await desks.get(station)?.settle();
-    }
-    const world: SyncWorld = {
-      origin: config.server.replace(/\/$/, ''),
-      fetch: options.fetch ?? fetch,
-      nowMs: () => Date.now(),
-      sawServer: (serverMs) => {
-        offMs = serverMs - Date.now();
-      },
-      chance: () => Math.random(),
-      sleep,
-      nonce: newNonce,
-    };
-    const { signal } = ending;
-    const pushing = pushForGood({
-      spool,
-      identity,
-      world,
-      code: config.code,
-      name,
-      say: options.say,
-      signal,
-    });
-    const ticker = setInterval(() => {
-      for (const desk of desks.values()) desk.tick(now()).catch(fault);
-    }, TICK_MS);
-    const done = Promise.race([faulted, pushing]);
-    done.catch(() => undefined); // whoever started it waits for it
-    return {
-      tablet: identity.tablet,
-      listens: stations.map(({ station, source }) => ({
-        station,
-        at: servers.get(source.listen)?.at ?? source.listen,
-      })),
-      done,
-      stop: async () => {
-        clearInterval(ticker);
+    return await open(config, stations, { ...options, unlock });
+  } catch (error) {
+    unlock();
+    throw error;
+  }
+}
+
+async function open(
+  config: LinkConfig,
+  stations: readonly CounterStation[],
+  options: LinkOptions & { readonly unlock: () => void },
+): Promise<RunningLink> {
+  const ending = new AbortController();
+  const identity = openIdentity(config.data);
+  let offMs = 0;
+  const wallMs = () => Date.now() + offMs;
+  const spool = openSpool(config.data, identity, wallMs);
+  offMs = (await spool.log.readMemory()).clockOffMs;
+  const held = openHeld(config.data);
+  const clockMs = options.clockMs ?? (() => performance.now());
+  const now = (): Now => ({ ms: clockMs(), wallMs: wallMs() });
+  const start = now();
+  const desks = new Map(
+    stations.map(({ station, line }) => [
+      station,
+      openStationDesk({ station, line }, { held, write: spool.write, start }),
+    ]),
+  );
+  let fault: (error: unknown) => void = () => undefined;
+  const faulted = new Promise<never>((_, reject) => {
+    fault = reject;
+  });
+  const name = `Link ${stations.map(({ station }) => station).join(', ')}`.slice(0, 120);
+  const { version, say } = options;
+  if (spool.length() === 0)
+    await spool.write('tablet.opened', { name, app: version, key: identity.jwk, previous: null });
+  const servers = await listenAll(stations, doorsOf(stations, desks, now), fault);
+  const placeAt = (listen: string) => servers.get(listen)?.at ?? listen;
+  for (const { station, line, machine, at, source } of stations) {
+    const means = { means: source.kind, version, address: placeAt(source.listen) };
+    await spool.write('station.known', { station, line, machine, at, ...means });
+    await desks.get(station)?.settle();
+  }
+  const world = worldOf(config.server, (serverMs) => {
+    offMs = serverMs - Date.now();
+  });
+  const { signal } = ending;
+  const pushing = pushForGood({ spool, identity, world, code: config.code, name, say, signal });
+  const ticker = setInterval(() => {
+    for (const desk of desks.values()) desk.tick(now()).catch(fault);
+  }, TICK_MS);
+  const done = Promise.race([faulted, pushing]);
+  done.catch(() => undefined); // whoever started it waits for it
+  return {
+    tablet: identity.tablet,
+    listens: stations.map(({ station, source }) => ({ station, at: placeAt(source.listen) })),
+    done,
+    stop: async () => {
+      clearInterval(ticker);
+      try {
         await Promise.all([...servers.values()].map(({ server }) => closed(server)));
         await Promise.all([...desks.values()].map((desk) => desk.settle()));
         const end = Date.now() + LAST_PUSH_MS;
-        while (spool.backlog() > 0 && Date.now() < end && !signal.aborted) await sleep(50, signal);
+        while (spool.backlog() > 0 && Date.now() < end) await sleep(50, signal);
+      } finally {
         ending.abort();
         await pushing.catch(() => undefined); // told by `done`
         await held.close();
         await spool.close();
-        unlock();
-      },
-    };
-  } catch (error) {
-    ending.abort();
-    unlock();
-    throw error;
+        options.unlock();
+      }
+    },
+  };
+}
+
+/** The stations' doors, each with its own secret. */
+function doorsOf(
+  stations: readonly CounterStation[],
+  desks: ReadonlyMap<string, StationDesk>,
+  now: () => Now,
+): ReadonlyMap<string, CounterDoor> {
+  const doors = new Map<string, CounterDoor>();
+  for (const { station, source } of stations) {
+    const desk = desks.get(station);
+    if (!desk) continue;
+    doors.set(station, {
+      secret: source.secret,
+      take: (message) => desk.take(message, now()),
+      notice: (what, said) => desk.notice(what, said, now()),
+    });
   }
+  return doors;
+}
+
+/** The outside world, as a tablet's sync asks for it. */
+function worldOf(server: string, sawServer: (serverMs: number) => void): SyncWorld {
+  return {
+    origin: server.replace(/\/$/, ''),
+    fetch: (...args) => fetch(...args),
+    nowMs: () => Date.now(),
+    sawServer,
+    chance: () => Math.random(),
+    sleep,
+    nonce: newNonce,
+  };
 }
 
 function takeFolder(folder: string): () => void {
@@ -155,7 +169,7 @@ interface Listening {
 
 /** One server a place; stations at one place share it. */
 async function listenAll(
-  stations: ReturnType<typeof counterStations>,
+  stations: readonly CounterStation[],
   doors: ReadonlyMap<string, CounterDoor>,
   onFault: (error: unknown) => void,
 ): Promise<Map<string, Listening>> {

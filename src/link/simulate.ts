@@ -63,6 +63,10 @@ const AWAY_EVERY_MS = 3 * 3_600_000;
 const AWAY_MS = 15 * 60_000;
 const KILL_EVERY_MS = 90 * 60_000;
 const STEP_MS = 1_000;
+/** People notice the silence so long after it began. */
+const NOTICED_MS = 400_000;
+/** At the end nothing passes any more. */
+const QUIET_MS = 20 * 60_000;
 
 interface Device {
   readonly line: string;
@@ -80,125 +84,187 @@ interface Device {
   readonly waiting: { readonly atMs: number; readonly message: CountMessage }[];
 }
 
-/** Plays it. Cost: some 3 ms a panel. */
+/** A play: devices, the link, people, chance and the clock. */
+interface Play {
+  readonly clock: { ms: number };
+  readonly wanted: number;
+  readonly chance: () => number;
+  readonly devices: readonly Device[];
+  readonly people: ReturnType<typeof tablet>;
+  readonly told: Told;
+  /** Boots that are over, and how much of each came through. */
+  readonly over: Map<string, { said: number }>;
+  link: ReturnType<typeof openLink>;
+}
+
+type Told = { -readonly [K in Exclude<keyof Simulated, 'machines' | 'entries'>]: number };
+
+/** Plays it. Cost: some 2 ms a panel. */
 export async function simulate(wish: Wish): Promise<Simulated> {
-  const chance = seededChance(wish.seed);
-  let ms = 0;
-  const now = (): Now => ({ ms, wallMs: START_MS + ms });
   const identity = openIdentity(wish.folder);
-  const people = tablet(() => START_MS + ms);
-  const devices = ['L1', 'L2', 'L3'].map((line, at): Device => {
-    const next = { nextPanelMs: 180_000 + at * 3_000, nextBeatMs: 20_000, darkUntilMs: 0 };
-    const counts = { total: 0, said: 0, passed: 0, unseen: 0, unsaid: 0 };
-    return { line, keepsTotal: at !== 1, boot: `${line}-1`, ...counts, ...next, waiting: [] };
-  });
-  let link = openLink(wish.folder, { identity, devices, now });
+  const devices = ['L1', 'L2', 'L3'].map(newDevice);
+  const clock = { ms: 0 };
+  const now = (): Now => ({ ms: clock.ms, wallMs: START_MS + clock.ms });
+  const open = () => openLink(wish.folder, { identity, devices, now });
+  const play: Play = {
+    clock,
+    wanted: Math.ceil(wish.panels / devices.length),
+    chance: seededChance(wish.seed),
+    devices,
+    people: tablet(() => START_MS + clock.ms),
+    told: { messages: 0, lost: 0, away: 0, doubled: 0, late: 0, powerCuts: 0, kills: 0 },
+    over: new Map(),
+    link: open(),
+  };
   for (const { line } of devices) {
     const known = { machine: null, at: 'out', means: 'counter', version: 'simulated', address: '' } as const;
-    await link.spool.write('station.known', { station: `${line}-exit`, line, ...known });
+    await play.link.spool.write('station.known', { station: `${line}-exit`, line, ...known });
   }
-  ms = 10_000;
-  for (const { line } of devices) people.open(line);
-  const told = { messages: 0, lost: 0, away: 0, doubled: 0, late: 0, powerCuts: 0, kills: 0 };
-  const wanted = Math.ceil(wish.panels / devices.length);
-  const send = async (device: Device, message: CountMessage): Promise<void> => {
-    const desk = link.desks.get(device.line);
-    await desk?.take(message, now());
-    if (message.boot === device.boot) device.said = Math.max(device.said, message.total);
-    else if (!device.keepsTotal && message.total > 0) restore(device, message);
-  };
-  const restore = (device: Device, { boot, total }: CountMessage) => {
-    // A late word of a boot that is over takes back what was booked as lost with it.
-    const cut = cuts.get(boot);
-    if (!cut || total <= cut.said) return;
-    device.unsaid -= total - cut.said;
-    cut.said = total;
-  };
-  const cuts = new Map<string, { said: number }>();
-  const step = async (device: Device): Promise<void> => {
-    const isAway = ms % AWAY_EVERY_MS > AWAY_EVERY_MS - AWAY_MS;
-    const isDark = ms < device.darkUntilMs;
-    for (const { message } of device.waiting.filter(({ atMs }) => atMs <= ms)) await send(device, message);
-    device.waiting.splice(0, device.waiting.length, ...device.waiting.filter(({ atMs }) => atMs > ms));
-    if (ms >= device.nextPanelMs && device.passed < wanted) {
-      device.nextPanelMs += PANEL_MS * (0.7 + 0.6 * chance());
-      device.passed += 1;
-      if (isDark) device.unseen += 1;
-      else device.total += 1;
-      if (isAway && people.stands(device.line, ms) && chance() < 0.97) people.count(device.line);
-    }
-    const isDue = ms >= device.nextBeatMs || device.total > device.said;
-    if (isDark || !isDue || ms < device.nextBeatMs - BEAT_MS + STEP_MS) return;
-    device.nextBeatMs = ms + BEAT_MS;
-    const message: CountMessage = {
-      boot: device.boot,
-      total: device.total,
-      atMs: START_MS + ms,
-      serial: null,
-      skipped: null,
-      state: null,
-    };
-    told.messages += 1;
-    const luck = chance();
-    if (isAway) told.away += 1;
-    else if (luck < LOST) told.lost += 1;
-    else if (luck < LOST + LATE) {
-      told.late += 1;
-      device.waiting.push({ atMs: ms + 1_000 + Math.floor(chance() * 25_000), message });
-    } else {
-      if (luck > 1 - DOUBLED) {
-        told.doubled += 1;
-        device.waiting.push({ atMs: ms + Math.floor(chance() * 20_000), message });
-      }
-      await send(device, message);
-    }
-  };
-  const cut = (device: Device) => {
-    told.powerCuts += 1;
-    device.darkUntilMs = ms + 5_000 + Math.floor(chance() * 15_000);
-    device.nextBeatMs = device.darkUntilMs;
-    if (device.keepsTotal) return;
-    cuts.set(device.boot, { said: device.said });
-    device.unsaid += device.total - device.said;
-    device.boot = `${device.line}-${told.powerCuts + 1}`;
-    [device.total, device.said] = [0, 0];
-  };
-  const isBusy = () => devices.some(({ passed }) => passed < wanted);
-  for (let quietMs = 0; isBusy() || quietMs < 20 * 60_000; ms += STEP_MS) {
+  clock.ms = 10_000;
+  for (const { line } of devices) play.people.open(line);
+  const isBusy = () => devices.some(({ passed }) => passed < play.wanted);
+  for (let quietMs = 0; isBusy() || quietMs < QUIET_MS; clock.ms += STEP_MS) {
     if (!isBusy()) quietMs += STEP_MS;
-    const away = ms % AWAY_EVERY_MS;
-    if (isBusy() && ms % CUT_EVERY_MS === CUT_EVERY_MS / 2)
-      for (const device of devices) if (chance() < 0.8) cut(device);
-    if (ms % KILL_EVERY_MS === KILL_EVERY_MS - STEP_MS) {
-      // Killed: nothing is settled; what is on the disk is all there is.
-      told.kills += 1;
-      await link.abandon();
-      link = openLink(wish.folder, { identity, devices, now });
-      for (const desk of link.desks.values()) await desk.settle();
-    }
-    if (away === AWAY_EVERY_MS - AWAY_MS + 400_000) for (const { line } of devices) people.miss(line);
-    for (const device of devices) {
-      await step(device);
-      await link.desks.get(device.line)?.tick(now());
-    }
+    await second(play, now, { open, isBusy: isBusy() });
   }
-  const entries = await allOf(link.spool, identity);
-  const state = applyAll(emptyState(), [...entries, ...people.entries].sort(compareEntries));
-  await link.abandon();
+  const entries = await allOf(play.link.spool, identity);
+  await play.link.abandon();
+  return { ...play.told, entries: entries.length, machines: outcome(play, entries) };
+}
+
+function newDevice(line: string, at: number): Device {
   return {
-    ...told,
-    entries: entries.length,
-    machines: devices.map(({ line, keepsTotal, passed, unseen, unsaid }) => {
-      const counted = state.runs.get(`run-${line}`)?.done ?? 0;
-      const both = state.counters.get(line)?.both ?? [];
-      const covered = both.reduce(
-        (sum, { stands, hand, machine }) => (stands === 'hand' ? sum + hand - machine : sum),
-        0,
-      );
-      const unexplained = passed - counted - unseen - unsaid + covered;
-      return { line, keepsTotal, passed, counted, unseen, unsaid, covered, unexplained };
-    }),
+    line,
+    keepsTotal: at !== 1,
+    boot: `${line}-1`,
+    total: 0,
+    said: 0,
+    passed: 0,
+    unseen: 0,
+    unsaid: 0,
+    nextPanelMs: 180_000 + at * 3_000,
+    nextBeatMs: 20_000,
+    darkUntilMs: 0,
+    waiting: [],
   };
+}
+
+/** One second of the plant. */
+async function second(
+  play: Play,
+  now: () => Now,
+  at: { readonly open: () => ReturnType<typeof openLink>; readonly isBusy: boolean },
+): Promise<void> {
+  const { devices, chance } = play;
+  const { ms } = play.clock;
+  if (at.isBusy && ms % CUT_EVERY_MS === CUT_EVERY_MS / 2)
+    for (const device of devices) if (chance() < 0.8) cut(play, device);
+  if (ms % KILL_EVERY_MS === KILL_EVERY_MS - STEP_MS) {
+    // Killed: nothing is settled; what is on the disk is all there is.
+    play.told.kills += 1;
+    await play.link.abandon();
+    play.link = at.open();
+    for (const desk of play.link.desks.values()) await desk.settle();
+  }
+  if (ms % AWAY_EVERY_MS === AWAY_EVERY_MS - AWAY_MS + NOTICED_MS)
+    for (const { line } of devices) play.people.miss(line);
+  for (const device of devices) {
+    await step(play, device, now);
+    await play.link.desks.get(device.line)?.tick(now());
+  }
+}
+
+/** One second of one machine: panels pass, its device sends. */
+async function step(play: Play, device: Device, now: () => Now): Promise<void> {
+  const { chance, people } = play;
+  const { ms } = play.clock;
+  const isAway = ms % AWAY_EVERY_MS > AWAY_EVERY_MS - AWAY_MS;
+  const isDark = ms < device.darkUntilMs;
+  for (const { message } of device.waiting.filter(({ atMs }) => atMs <= ms))
+    await send(play, device, { message, now });
+  device.waiting.splice(0, device.waiting.length, ...device.waiting.filter(({ atMs }) => atMs > ms));
+  if (ms >= device.nextPanelMs && device.passed < play.wanted) {
+    device.nextPanelMs += PANEL_MS * (0.7 + 0.6 * chance());
+    device.passed += 1;
+    if (isDark) device.unseen += 1;
+    else device.total += 1;
+    // People miss some too.
+    if (isAway && people.stands(device.line, ms) && chance() < 0.97) people.count(device.line);
+  }
+  const isDue = ms >= device.nextBeatMs || device.total > device.said;
+  if (isDark || !isDue || ms < device.nextBeatMs - BEAT_MS + STEP_MS) return;
+  device.nextBeatMs = ms + BEAT_MS;
+  await speak(play, device, { isAway, now });
+}
+
+/** A message goes out, and fares as messages do. */
+async function speak(
+  play: Play,
+  device: Device,
+  { isAway, now }: { readonly isAway: boolean; readonly now: () => Now },
+): Promise<void> {
+  const { chance, told } = play;
+  const { ms } = play.clock;
+  const { boot, total } = device;
+  const message = { boot, total, atMs: START_MS + ms, serial: null, skipped: null, state: null };
+  told.messages += 1;
+  const luck = chance();
+  if (isAway) told.away += 1;
+  else if (luck < LOST) told.lost += 1;
+  else if (luck < LOST + LATE) {
+    told.late += 1;
+    device.waiting.push({ atMs: ms + 1_000 + Math.floor(chance() * 25_000), message });
+  } else {
+    if (luck > 1 - DOUBLED) {
+      told.doubled += 1;
+      device.waiting.push({ atMs: ms + Math.floor(chance() * 20_000), message });
+    }
+    await send(play, device, { message, now });
+  }
+}
+
+async function send(
+  play: Play,
+  device: Device,
+  { message, now }: { readonly message: CountMessage; readonly now: () => Now },
+): Promise<void> {
+  await play.link.desks.get(device.line)?.take(message, now());
+  const { boot, total } = message;
+  if (boot === device.boot) {
+    device.said = Math.max(device.said, total);
+    return;
+  }
+  // A late word of a boot that is over takes back what was booked as lost with it.
+  const over = play.over.get(boot);
+  if (!over || total <= over.said) return;
+  device.unsaid -= total - over.said;
+  over.said = total;
+}
+
+/** The power goes, and with it the memory of a device that does not keep its total. */
+function cut(play: Play, device: Device): void {
+  play.told.powerCuts += 1;
+  device.darkUntilMs = play.clock.ms + 5_000 + Math.floor(play.chance() * 15_000);
+  device.nextBeatMs = device.darkUntilMs;
+  if (device.keepsTotal) return;
+  play.over.set(device.boot, { said: device.said });
+  device.unsaid += device.total - device.said;
+  device.boot = `${device.line}-${play.told.powerCuts + 1}`;
+  [device.total, device.said] = [0, 0];
+}
+
+/** What the tablets count by the link's log and the people's. */
+function outcome({ devices, people }: Play, entries: readonly Entry[]): readonly Played[] {
+  const state = applyAll(emptyState(), [...entries, ...people.entries].sort(compareEntries));
+  return devices.map(({ line, keepsTotal, passed, unseen, unsaid }) => {
+    const counted = state.runs.get(`run-${line}`)?.done ?? 0;
+    const covered = (state.counters.get(line)?.both ?? []).reduce(
+      (sum, { stands, hand, machine }) => (stands === 'hand' ? sum + hand - machine : sum),
+      0,
+    );
+    const unexplained = passed - counted - unseen - unsaid + covered;
+    return { line, keepsTotal, passed, counted, unseen, unsaid, covered, unexplained };
+  });
 }
 
 function openLink(
@@ -271,12 +337,12 @@ function tablet(wallMs: () => number) {
     },
     miss: (line: string) => {
       missed.set(line, wallMs());
-      const since = new Date(wallMs() - 400_000).toISOString();
+      const since = new Date(wallMs() - NOTICED_MS).toISOString();
       tell('station.silent', { station: `${line}-exit`, line, since, told: 'tablet' });
     },
     /** People count from the silence until the device is heard again. */
     stands: (line: string, ms: number) =>
-      missed.has(line) && START_MS + ms - (missed.get(line) ?? 0) < AWAY_MS - 400_000,
+      missed.has(line) && START_MS + ms - (missed.get(line) ?? 0) < AWAY_MS - NOTICED_MS,
     count: (line: string) =>
       tell('panels.counted', { run: `run-${line}`, line, add: 1, panels: 0, serial: null, via: 'typed' }),
   };

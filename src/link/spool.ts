@@ -87,6 +87,7 @@ export function openSpool(folder: string, identity: LinkIdentity, wallMs: () => 
     return entry;
   };
 
+  const pages: Pages = { folder, firstOf, tail: () => tail, end: () => head?.seq ?? 0 };
   return {
     write,
     length: () => seq,
@@ -95,15 +96,7 @@ export function openSpool(folder: string, identity: LinkIdentity, wallMs: () => 
     log: {
       heads: async () =>
         head === null ? [] : [{ tablet: head.tablet, epoch: head.epoch, seq: head.seq, hash: head.hash }],
-      entriesAfter: async (_chain, after, limit) => {
-        const end = head?.seq ?? 0;
-        const first = tail[0]?.seq ?? 1;
-        const from =
-          after + 1 >= first
-            ? tail.slice(after + 1 - first, after + 1 - first + limit)
-            : readFrom(folder, firstOf(after + 1), after, limit);
-        return from.filter((entry) => entry.seq <= end);
-      },
+      entriesAfter: async (_chain, after, limit) => entriesAfter(pages, after, limit),
       // Others' entries are none of a link's business.
       takeIn: async () => undefined,
       readMemory: async () => memory,
@@ -118,6 +111,27 @@ export function openSpool(folder: string, identity: LinkIdentity, wallMs: () => 
       },
     },
   };
+}
+
+/** Where entries are read again. */
+interface Pages {
+  readonly folder: string;
+  /** The first number of the file that holds a number. */
+  readonly firstOf: (seq: number) => number;
+  readonly tail: () => readonly Entry[];
+  /** The last number that is flushed. */
+  readonly end: () => number;
+}
+
+/** Entries after a number: out of hand, or out of their file. */
+function entriesAfter(pages: Pages, after: number, limit: number): readonly Entry[] {
+  const tail = pages.tail();
+  const first = tail[0]?.seq ?? 1;
+  const found =
+    after + 1 >= first
+      ? tail.slice(after + 1 - first, after + 1 - first + limit)
+      : readFrom(pages.folder, pages.firstOf(after + 1), after, limit);
+  return found.filter((entry) => entry.seq <= pages.end());
 }
 
 /** The entries of the newest file that holds any, checked: what is wrong there would be refused by the server for ever. */

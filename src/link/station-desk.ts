@@ -8,7 +8,7 @@ import { BEATS_MISSED, LINK_BEAT_MS } from '../../shared/floor/counters.ts';
 import type { EntryKind, PayloadOf } from '../../shared/floor/kinds.ts';
 import type { CounterStation } from './config.ts';
 import type { Held, HeldBoot } from './held.ts';
-import { type NoticeWhat, openNotices } from './notices.ts';
+import { type Notices, type NoticeWhat, openNotices } from './notices.ts';
 
 /** A device sends at least so often, ms. */
 const DEVICE_BEAT_MS = 10_000;
@@ -87,173 +87,227 @@ const newBoot = (now: Now): Boot => ({
   below: null,
 });
 
+/** What a desk works on. */
+interface Work {
+  readonly station: string;
+  readonly line: string;
+  readonly held: Held;
+  readonly write: WriteEntry;
+  readonly notices: Notices;
+  readonly boots: Map<string, Boot>;
+  loggedMs: number;
+  heard: Now | null;
+  isSilent: boolean;
+  state: { code: number; logged: number | null; atMs: number } | null;
+}
+
+/** What is to be on the disk before the device is answered. */
+type Saving = readonly (Promise<unknown> | null)[];
+
 /** Opens the desk of one station; `start`: what was heard before is taken as heard then. */
 export function openStationDesk(
-  of: Pick<CounterStation, 'station' | 'line'>,
-  parts: { readonly held: Held; readonly write: WriteEntry; readonly start: Now },
+  { station, line }: Pick<CounterStation, 'station' | 'line'>,
+  { held, write, start }: { readonly held: Held; readonly write: WriteEntry; readonly start: Now },
 ): StationDesk {
-  const { station, line } = of;
-  const { held, write, start } = parts;
-  const notices = openNotices(of, held, write);
-  const boots = new Map<string, Boot>();
-  let loggedMs = Number.NEGATIVE_INFINITY;
-  let heard: Now | null = held.boots(station).length > 0 ? start : null;
-  let isSilent = false;
-  let state: { code: number; logged: number | null; atMs: number } | null = null;
-
-  const heldOf = (boot: string) => held.boots(station).find((each) => each.boot === boot);
-  const isForeign = (boot: string) => held.foreign(station).has(boot);
-  const newest = (): HeldBoot | undefined =>
-    held
-      .boots(station)
-      .filter(({ boot }) => !isForeign(boot))
-      .at(-1);
-  const loggedOf = (name: string) => Math.max(heldOf(name)?.logged ?? -1, boots.get(name)?.logged ?? -1);
-
-  /** A total that fell counts on under a name of its own, from where it fell to; unless it is back where it was. */
-  const nameOf = ({ boot, total }: CountMessage): { readonly name: string; readonly base: number } => {
-    const fallen = held.falls(station).get(boot);
-    if (!fallen) return { name: boot, base: 0 };
-    const name = `${boot}~${fallen.times}`.slice(-64);
-    const rise = total - fallen.base - (heldOf(name)?.total ?? 0);
-    const above = total - (heldOf(boot)?.total ?? 0);
-    return above >= 0 && above < rise ? { name: boot, base: 0 } : { name, base: fallen.base };
+  const work: Work = {
+    station,
+    line,
+    held,
+    write,
+    notices: openNotices({ station, line }, held, write),
+    boots: new Map(),
+    loggedMs: Number.NEGATIVE_INFINITY,
+    heard: held.boots(station).length > 0 ? start : null,
+    isSilent: false,
+    state: null,
   };
-
-  const log = async (name: string, total: number, now: Now | null, more: Partial<CountMessage> = {}) => {
-    const { serial = null, skipped = null } = more;
-    if (now) loggedMs = now.ms;
-    const boot = boots.get(name);
-    if (boot) boot.logged = Math.max(boot.logged, total);
-    await write('station.counted', { station, line, boot: name, total, serial, skipped });
-    await held.logged(station, name, total);
+  return {
+    take: (message, now) => take(work, message, now),
+    notice: work.notices.add,
+    tick: (now) => tick(work, now),
+    settle: () => settle(work),
   };
+}
 
-  const tellSilence = (sinceMs: number) => {
-    isSilent = true;
-    return write('station.silent', { station, line, since: new Date(sinceMs).toISOString(), told: 'link' });
-  };
+const heldOf = ({ held, station }: Work, boot: string): HeldBoot | undefined =>
+  held.boots(station).find((each) => each.boot === boot);
 
-  /** The newest state, as seldom as totals. */
-  const sayState = (now: Now) => {
-    if (!state || state.code === state.logged || now.ms - state.atMs < LOG_EVERY_MS) return null;
-    state.logged = state.code;
-    state.atMs = now.ms;
-    return write('station.state', { station, line, code: state.code });
-  };
+const isForeign = ({ held, station }: Work, boot: string): boolean => held.foreign(station).has(boot);
 
-  const settle = () =>
-    Promise.all(
-      held
-        .boots(station)
-        .filter(({ boot, total }) => total > loggedOf(boot) && !isForeign(boot))
-        .map(({ boot, total }) => log(boot, total, null)),
-    );
+const newest = (work: Work): HeldBoot | undefined =>
+  work.held
+    .boots(work.station)
+    .filter(({ boot }) => !isForeign(work, boot))
+    .at(-1);
 
-  const take: StationDesk['take'] = async (message, now) => {
-    const work: (Promise<unknown> | null)[] = [];
-    if (message.atMs !== null && Math.abs(message.atMs - now.wallMs) > CLOCK_OFF_MS)
-      work.push(notices.add('clock-off', new Date(message.atMs).toISOString(), now));
-    const { name, base } = nameOf(message);
-    const total = Math.max(0, message.total - base);
-    const top = heldOf(name)?.total ?? -1;
-    const isFirst = heldOf(name) === undefined;
-    if (total > top) work.push(held.hold(station, name, total));
-    if (isForeign(name)) work.push(notices.add('two-devices', message.boot, now));
-    else {
-      const boot = boots.get(name) ?? newBoot(now);
-      boots.set(name, boot);
-      const isNewest = newest()?.boot === name;
-      if (total > top && !isFirst) {
-        boot.hasRisen = true;
-        if (!isNewest) work.push(...lateRise(name, boot, now));
-      }
-      if (total >= top) boot.below = null;
-      else if (isNewest) work.push(...fell(message, { boot, top: top + base }, now));
-      work.push(...count(message, { name, boot, total, top, isNewest }, now));
+const loggedOf = (work: Work, name: string): number =>
+  Math.max(heldOf(work, name)?.logged ?? -1, work.boots.get(name)?.logged ?? -1);
+
+/** A total that fell counts on under a name of its own, from where it fell to; unless it is back where it was. */
+function nameOf(work: Work, { boot, total }: CountMessage): { readonly name: string; readonly base: number } {
+  const fallen = work.held.falls(work.station).get(boot);
+  if (!fallen) return { name: boot, base: 0 };
+  const name = `${boot}~${fallen.times}`;
+  const rise = total - fallen.base - (heldOf(work, name)?.total ?? 0);
+  const above = total - (heldOf(work, boot)?.total ?? 0);
+  return above >= 0 && above < rise ? { name: boot, base: 0 } : { name, base: fallen.base };
+}
+
+async function log(
+  work: Work,
+  of: { readonly name: string; readonly total: number; readonly now: Now | null },
+  more: Partial<Pick<CountMessage, 'serial' | 'skipped'>> = {},
+): Promise<void> {
+  const { station, line, held, write } = work;
+  const { name, total, now } = of;
+  const { serial = null, skipped = null } = more;
+  if (now) work.loggedMs = now.ms;
+  const boot = work.boots.get(name);
+  if (boot) boot.logged = Math.max(boot.logged, total);
+  await write('station.counted', { station, line, boot: name, total, serial, skipped });
+  await held.logged(station, name, total);
+}
+
+function tellSilence(work: Work, sinceMs: number): Promise<unknown> {
+  const { station, line } = work;
+  work.isSilent = true;
+  const since = new Date(sinceMs).toISOString();
+  return work.write('station.silent', { station, line, since, told: 'link' });
+}
+
+/** The newest state, as seldom as totals. */
+function sayState(work: Work, now: Now): Promise<unknown> | null {
+  const { station, line, state } = work;
+  if (!state || state.code === state.logged || now.ms - state.atMs < LOG_EVERY_MS) return null;
+  state.logged = state.code;
+  state.atMs = now.ms;
+  return work.write('station.state', { station, line, code: state.code });
+}
+
+function settle(work: Work): Promise<unknown> {
+  const waiting = work.held
+    .boots(work.station)
+    .filter(({ boot, total }) => total > loggedOf(work, boot) && !isForeign(work, boot));
+  return Promise.all(waiting.map(({ boot, total }) => log(work, { name: boot, total, now: null })));
+}
+
+async function take(work: Work, message: CountMessage, now: Now): Promise<{ boot: string; total: number }> {
+  const { held, station, notices } = work;
+  const saving: (Promise<unknown> | null)[] = [];
+  if (message.atMs !== null && Math.abs(message.atMs - now.wallMs) > CLOCK_OFF_MS)
+    saving.push(notices.add('clock-off', new Date(message.atMs).toISOString(), now));
+  const { name, base } = nameOf(work, message);
+  const total = Math.max(0, message.total - base);
+  const there = heldOf(work, name);
+  const top = there?.total ?? -1;
+  if (total > top) saving.push(held.hold(station, name, total));
+  if (isForeign(work, name)) saving.push(notices.add('two-devices', message.boot, now));
+  else {
+    const boot = work.boots.get(name) ?? newBoot(now);
+    work.boots.set(name, boot);
+    const isNewest = newest(work)?.boot === name;
+    if (total > top && there !== undefined) {
+      boot.hasRisen = true;
+      if (!isNewest) saving.push(...lateRise(work, { name, boot }, now));
     }
-    await Promise.all(work);
-    return { boot: message.boot, total: base + (heldOf(name)?.total ?? total) };
-  };
+    if (total >= top) boot.below = null;
+    else if (isNewest) saving.push(...fell(work, message, { boot, top: top + base }, now));
+    saving.push(...count(work, message, { name, boot, total, top, isNewest }, now));
+  }
+  await Promise.all(saving);
+  return { boot: message.boot, total: base + (heldOf(work, name)?.total ?? total) };
+}
 
-  /** An older boot rose: late words of it, or another device beside the newest. */
-  const lateRise = (name: string, boot: Boot, now: Now): Promise<unknown>[] => {
-    const present = newest();
-    const other = present && boots.get(present.boot);
-    if (!present || !other || now.ms - other.firstMs < LATE_MOST_MS) return [];
-    if (now.ms - boot.lateMs < LATE_APART_MS) return [];
-    boot.late += 1;
-    boot.lateMs = now.ms;
-    if (boot.late < LATE_RISES || !other.hasRisen) return [];
-    const said = `${name}, ${present.boot}`;
-    return [
-      held.setForeign(station, present.boot),
-      write('station.doubled', { station, line, boot: present.boot, kept: name }),
-      notices.add('two-devices', said, now),
-    ];
-  };
+/** An older boot rose: late words of it, or another device beside the newest. */
+function lateRise(
+  work: Work,
+  { name, boot }: { readonly name: string; readonly boot: Boot },
+  now: Now,
+): Saving {
+  const { station, line } = work;
+  const present = newest(work);
+  const other = present && work.boots.get(present.boot);
+  if (!present || !other || now.ms - other.firstMs < LATE_MOST_MS) return [];
+  if (now.ms - boot.lateMs < LATE_APART_MS) return [];
+  boot.late += 1;
+  boot.lateMs = now.ms;
+  if (boot.late < LATE_RISES || !other.hasRisen) return [];
+  return [
+    work.held.setForeign(station, present.boot),
+    work.write('station.doubled', { station, line, boot: present.boot, kept: name }),
+    work.notices.add('two-devices', `${name}, ${present.boot}`, now),
+  ];
+}
 
-  const fell = (
-    message: CountMessage,
-    { boot, top }: { readonly boot: Boot; readonly top: number },
-    now: Now,
-  ): Promise<unknown>[] => {
-    boot.below ??= { messages: 0, sinceMs: now.ms, least: message.total };
-    boot.below.messages += 1;
-    boot.below.least = Math.min(boot.below.least, message.total);
-    const { messages, sinceMs, least } = boot.below;
-    if (messages < FELL_MESSAGES || now.ms - sinceMs < FELL_MS) return [];
-    boot.below = null;
-    return [
-      held.fall(station, message.boot, least),
-      notices.add('total-fell', `${top} > ${message.total}`, now),
-    ];
-  };
+function fell(
+  work: Work,
+  message: CountMessage,
+  { boot, top }: { readonly boot: Boot; readonly top: number },
+  now: Now,
+): Saving {
+  boot.below ??= { messages: 0, sinceMs: now.ms, least: message.total };
+  boot.below.messages += 1;
+  boot.below.least = Math.min(boot.below.least, message.total);
+  const { messages, sinceMs, least } = boot.below;
+  if (messages < FELL_MESSAGES || now.ms - sinceMs < FELL_MS) return [];
+  boot.below = null;
+  return [
+    work.held.fall(work.station, message.boot, least),
+    work.notices.add('total-fell', `${top} > ${message.total}`, now),
+  ];
+}
 
-  /** Which entries follow from a message of a boot that counts. */
-  const count = (
-    message: CountMessage,
-    at: { name: string; boot: Boot; total: number; top: number; isNewest: boolean },
-    now: Now,
-  ): (Promise<unknown> | null)[] => {
-    const { name, boot, total, top, isNewest } = at;
-    const work: (Promise<unknown> | null)[] = [];
-    heard = now;
-    const isBack = isSilent && isNewest;
-    if (isBack) isSilent = false;
-    if (message.state !== null) state = { logged: null, atMs: 0, ...state, code: message.state };
-    const { serial, skipped } = message;
-    const known = serial === null ? undefined : boot.codes.get(serial);
-    if (serial !== null && known !== undefined && known !== total)
-      work.push(notices.add('code-twice', `${serial}: ${known}, ${total}`, now));
-    const isCoded = serial !== null && known === undefined;
-    const sum = Math.max(total, top);
-    const isDue = now.ms - loggedMs >= LOG_EVERY_MS || (skipped !== null && total > top);
-    // The code of the newest panel is told with its total; of an earlier one behind it.
-    if ((!boot.said || isBack || (sum > loggedOf(name) && isDue)) && !(isCoded && total === sum))
-      work.push(log(name, sum, now, { skipped: total > top ? skipped : null }));
-    if (isCoded) {
-      work.push(log(name, total, now, { serial, skipped: total > top ? skipped : null }));
-      boot.codes.set(serial, total);
-      const [oldest] = boot.codes.keys();
-      if (boot.codes.size > CODES_KEPT && oldest !== undefined) boot.codes.delete(oldest);
-    }
-    boot.said = true;
-    work.push(sayState(now));
-    return work;
-  };
+/** Which entries follow from a message of a boot that counts. */
+function count(
+  work: Work,
+  message: CountMessage,
+  at: { name: string; boot: Boot; total: number; top: number; isNewest: boolean },
+  now: Now,
+): Saving {
+  const { name, boot, total, top, isNewest } = at;
+  const { serial } = message;
+  const saving: (Promise<unknown> | null)[] = [];
+  work.heard = now;
+  const isBack = work.isSilent && isNewest;
+  if (isBack) work.isSilent = false;
+  if (message.state !== null)
+    work.state = {
+      code: message.state,
+      logged: work.state?.logged ?? null,
+      atMs: work.state?.atMs ?? Number.NEGATIVE_INFINITY,
+    };
+  const known = serial === null ? undefined : boot.codes.get(serial);
+  if (serial !== null && known !== undefined && known !== total)
+    saving.push(work.notices.add('code-twice', `${serial}: ${known}, ${total}`, now));
+  const isCoded = serial !== null && known === undefined;
+  const sum = Math.max(total, top);
+  const skipped = total > top ? message.skipped : null;
+  const isDue = now.ms - work.loggedMs >= LOG_EVERY_MS || skipped !== null;
+  // The code of the newest panel is told with its total; of an earlier one behind it.
+  if ((!boot.said || isBack || (sum > loggedOf(work, name) && isDue)) && !(isCoded && total === sum))
+    saving.push(log(work, { name, total: sum, now }, { skipped }));
+  if (isCoded) {
+    saving.push(log(work, { name, total, now }, { serial, skipped }));
+    boot.codes.set(serial, total);
+    const [oldest] = boot.codes.keys();
+    if (boot.codes.size > CODES_KEPT && oldest !== undefined) boot.codes.delete(oldest);
+  }
+  boot.said = true;
+  saving.push(sayState(work, now));
+  return saving;
+}
 
-  const tick = async (now: Now) => {
-    const work: (Promise<unknown> | null)[] = [...notices.tick(now), sayState(now)];
-    const present = newest();
-    if (heard && !isSilent && now.ms - heard.ms > SILENT_MS) work.push(settle(), tellSilence(heard.wallMs));
-    else if (heard && !isSilent && present) {
-      const waits = present.total > loggedOf(present.boot) && now.ms - loggedMs >= LOG_EVERY_MS;
-      const isBeat = boots.get(present.boot)?.said === true && now.ms - loggedMs >= LINK_BEAT_MS;
-      if (waits || isBeat) work.push(log(present.boot, present.total, now));
-    }
-    await Promise.all(work);
-  };
-
-  return { take, notice: notices.add, tick, settle };
+async function tick(work: Work, now: Now): Promise<void> {
+  const saving: (Promise<unknown> | null)[] = [...work.notices.tick(now), sayState(work, now)];
+  const { heard, isSilent } = work;
+  const present = newest(work);
+  if (heard && !isSilent && now.ms - heard.ms > SILENT_MS) {
+    saving.push(settle(work), tellSilence(work, heard.wallMs));
+  } else if (heard && !isSilent && present) {
+    const { boot: name, total } = present;
+    const waits = total > loggedOf(work, name) && now.ms - work.loggedMs >= LOG_EVERY_MS;
+    const isBeat = work.boots.get(name)?.said === true && now.ms - work.loggedMs >= LINK_BEAT_MS;
+    if (waits || isBeat) saving.push(log(work, { name, total, now }));
+  }
+  await Promise.all(saving);
 }

@@ -7,7 +7,7 @@ export const words = {
   whoHelp: 'One counter a line. Counts by hand beside a station are kept and shown, not added.',
   hand: 'People, by hand',
   handNow: 'People count on this line now.',
-  stationNow: (station: string) => `${station} counts on this line now.`,
+  stationNow: (station: string) => `This line is now counted by ${station}.`,
   checkInLine:
     'Check “Panels in the line” in the line rules: they are reckoned from where panels are counted.',
   none: 'No station is known yet',

@@ -96,7 +96,7 @@ export const words: Sentences<typeof english> = {
   setRightWhy: '¿Por qué es otro número?',
   setRightYes: (panels) => `Poner ${panels}`,
   setRightMissing: 'Escriba otro número y por qué.',
-  keptBeside: (code) => `Panel ${code} guardado. En esta línea cuenta la máquina, por eso no se sumó.`,
+  keptBeside: (code) => `El panel ${code} se guardó. En esta línea cuenta la máquina, por eso no se sumó.`,
   silent: (station, clock) =>
     `${station} calla desde las ${clock}. Cuente los paneles a mano hasta que vuelva.`,
   silentShort: 'La máquina no cuenta',
