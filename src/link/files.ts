@@ -43,8 +43,12 @@ export function readLines(file: string): string[] {
 export interface LineFile {
   /** Resolves when the line is on the disk. */
   readonly add: (line: string) => Promise<void>;
+  /** The line goes there with the next one that is added, or at the end: nobody waits for it. */
+  readonly note: (line: string) => void;
   /** Lines from now on go to this file; those that wait go to the one before. */
   readonly moveTo: (file: string) => void;
+  /** The file is written anew with what `text` gives then; lines that wait come before it, those added later behind it. */
+  readonly renew: (text: () => string) => Promise<void>;
   readonly close: () => Promise<void>;
 }
 
@@ -52,7 +56,7 @@ export interface LineFile {
 export function openLines(first: string, flush = true): LineFile {
   interface Waiting {
     readonly file: string;
-    readonly line: string;
+    readonly line: string | (() => string);
     readonly done: () => void;
     readonly failed: (error: unknown) => void;
   }
@@ -64,10 +68,21 @@ export function openLines(first: string, flush = true): LineFile {
   const write = async () => {
     while (waiting.length > 0) {
       const to = waiting[0]?.file ?? file;
-      const next = waiting.findIndex((each) => each.file !== to);
+      const isAlone = typeof waiting[0]?.line === 'function';
+      const next = isAlone
+        ? 1
+        : waiting.findIndex((each) => each.file !== to || typeof each.line === 'function');
       const batch = next < 0 ? waiting : waiting.slice(0, next);
       waiting = next < 0 ? [] : waiting.slice(next);
       try {
+        const [first] = batch;
+        if (first && typeof first.line === 'function') {
+          await handle?.to.close();
+          handle = null;
+          writeWhole(to, first.line());
+          first.done();
+          continue;
+        }
         if (handle?.file !== to) {
           await handle?.to.close();
           handle = { file: to, to: await open(to, 'a', 0o600) };
@@ -81,16 +96,22 @@ export function openLines(first: string, flush = true): LineFile {
     }
     busy = null;
   };
+  const put = (line: Waiting['line']) =>
+    new Promise<void>((done, failed) => {
+      waiting.push({ file, line, done, failed });
+      busy ??= write();
+    });
   return {
-    add: (line) =>
-      new Promise((done, failed) => {
-        waiting.push({ file, line, done, failed });
-        busy ??= write();
-      }),
+    add: put,
+    note: (line) => {
+      waiting.push({ file, line, done: () => undefined, failed: () => undefined });
+    },
+    renew: put,
     moveTo: (next) => {
       file = next;
     },
     close: async () => {
+      if (waiting.length > 0) busy ??= write();
       await busy;
       await handle?.to.close();
       handle = null;

@@ -31,7 +31,8 @@ export interface Held {
   readonly falls: (station: string) => ReadonlyMap<string, Fall>;
   /** Known at once; resolves when it is on the disk, as the others do. */
   readonly hold: (station: string, boot: string, total: number) => Promise<void>;
-  readonly logged: (station: string, boot: string, total: number) => Promise<void>;
+  /** It is in the log, which holds it on its own; nobody waits for this. */
+  readonly logged: (station: string, boot: string, total: number) => void;
   readonly tell: (station: string, what: string) => Promise<void>;
   readonly setForeign: (station: string, boot: string) => Promise<void>;
   readonly fall: (station: string, boot: string, base: number) => Promise<void>;
@@ -99,37 +100,31 @@ export function openHeld(folder: string, flush = true): Held {
     ]);
   const wholeText = () => all().map((line) => `${JSON.stringify(line)}\n`);
   writeWhole(file, wholeText().join(''));
-  let lines = openLines(file, flush);
+  const lines = openLines(file, flush);
   let count = 0;
-  let renewing: Promise<void> = Promise.resolve();
   const add = async (line: Line): Promise<void> => {
     take(line);
     count += 1;
-    if (count > LINES_MOST) {
-      count = 0;
-      const before = lines;
-      renewing = before.close().then(() => {
-        writeWhole(file, wholeText().join(''));
-        lines = openLines(file, flush);
-      });
-    }
-    await renewing;
-    await lines.add(JSON.stringify(line));
+    if (count <= LINES_MOST) return lines.add(JSON.stringify(line));
+    count = 0;
+    return lines.renew(() => wholeText().join(''));
+  };
+  const note = (line: Line): void => {
+    take(line);
+    count += 1;
+    lines.note(JSON.stringify(line));
   };
   return {
     boots: (station) => of(station).boots,
     told: (station) => of(station).told,
     foreign: (station) => of(station).foreign,
     hold: (station, boot, total) => add([station, 'held', boot, total]),
-    logged: (station, boot, total) => add([station, 'logged', boot, total]),
+    logged: (station, boot, total) => note([station, 'logged', boot, total]),
     tell: (station, what) => add([station, 'told', what, 0]),
     falls: (station) => of(station).falls,
     setForeign: (station, boot) => add([station, 'foreign', boot, 0]),
     fall: (station, boot, base) =>
       add([station, 'fell', boot, base, (of(station).falls.get(boot)?.times ?? 0) + 1]),
-    close: async () => {
-      await renewing;
-      await lines.close();
-    },
+    close: () => lines.close(),
   };
 }

@@ -64,6 +64,8 @@ export async function pushForGood(parts: PushParts): Promise<void> {
   let told: string | null = null;
   let hasOffered = false;
   for (let failures = 0; !signal.aborted; ) {
+    const waited = spool.backlog();
+    const heldBefore = spool.length() - waited;
     const failure: CallFailure | null =
       (hasOffered ? null : await offerHeads(round)) ?? (await pushAll(round));
     if (signal.aborted) return;
@@ -72,7 +74,8 @@ export async function pushForGood(parts: PushParts): Promise<void> {
       if (told !== null) say('the server answers again');
       told = null;
       failures = 0;
-      const woken = await nextWork(parts, OFFER_AGAIN_MS);
+      const isStuck = waited > 0 && spool.length() - spool.backlog() === heldBefore;
+      const woken = isStuck ? await waitStuck(parts) : await nextWork(parts, OFFER_AGAIN_MS);
       if (!woken) hasOffered = false;
       continue;
     }
@@ -86,6 +89,12 @@ export async function pushForGood(parts: PushParts): Promise<void> {
 function waitFor(failure: CallFailure, failures: number, chance: number): number {
   if (FINAL.has(failure.code)) return ASK_AGAIN_MS;
   return Math.max(failure.retryAfterMs ?? 0, waitAfter(failures, chance));
+}
+
+/** The server did not take what waits: asked about again later, as of anew. */
+async function waitStuck({ world, signal }: PushParts): Promise<boolean> {
+  await world.sleep(ASK_AGAIN_MS, signal);
+  return false;
 }
 
 /** Waits until something is to be pushed; false where only the time went by. */

@@ -165,7 +165,7 @@ async function log(
   const boot = work.boots.get(name);
   if (boot) boot.logged = Math.max(boot.logged, total);
   await write('station.counted', { station, line, boot: name, total, serial, skipped });
-  await held.logged(station, name, total);
+  held.logged(station, name, total);
 }
 
 function tellSilence(work: Work, sinceMs: number): Promise<unknown> {
@@ -200,8 +200,8 @@ async function take(work: Work, message: CountMessage, now: Now): Promise<{ boot
   const total = Math.max(0, message.total - base);
   const there = heldOf(work, name);
   const top = there?.total ?? -1;
-  if (total > top) saving.push(held.hold(station, name, total));
-  if (isForeign(work, name)) saving.push(notices.add('two-devices', message.boot, now));
+  const hold = total > top ? held.hold(station, name, total) : null;
+  if (isForeign(work, name)) saving.push(hold, notices.add('two-devices', message.boot, now));
   else {
     const boot = work.boots.get(name) ?? newBoot(now);
     work.boots.set(name, boot);
@@ -213,6 +213,9 @@ async function take(work: Work, message: CountMessage, now: Now): Promise<{ boot
     if (total >= top) boot.below = null;
     else if (isNewest) saving.push(...fell(work, message, { boot, top: top + base }, now));
     saving.push(...count(work, message, { name, boot, total, top, isNewest }, now));
+    // What the log takes it holds as well: one flush is enough.
+    if (boot.logged < total) saving.push(hold);
+    else hold?.catch(() => undefined);
   }
   await Promise.all(saving);
   return { boot: message.boot, total: base + (heldOf(work, name)?.total ?? total) };

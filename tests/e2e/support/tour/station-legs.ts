@@ -75,7 +75,7 @@ const panels = (page: Page, done: number) =>
 
 async function* stations(here: Here, server: PlantServer): AsyncGenerator<string> {
   const { page } = here;
-  const defined = (await readLog(page)).find(({ kind }) => kind === 'line.defined');
+  const defined = (await readLog(page, 'reelward-log')).find(({ kind }) => kind === 'line.defined');
   const device = await startDevice(server, String(defined?.payload['line']));
   try {
     await device.say({ boot: 'b1', total: 100, state: 1100 });
