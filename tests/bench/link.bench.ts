@@ -8,6 +8,7 @@ import { Agent, request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type RunningLink, startLink } from '../../src/link/link.ts';
+import { keepSmall } from '../../src/link/small.ts';
 
 const ROLE = 'link-process';
 const SECRET = 'a secret of the bench';
@@ -24,6 +25,7 @@ interface Figures {
 
 /** In the child: a link of some stations. */
 async function beLink(server: string, code: string, data: string): Promise<void> {
+  keepSmall();
   const stations = Array.from({ length: STATIONS }, (_, at) => ({
     station: `S${at}`,
     line: `L${at}`,

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { LinkRefused, linkConfigSchema } from '../../link/config.ts';
 import { startLink } from '../../link/link.ts';
 import { simulate } from '../../link/simulate.ts';
+import { keepSmall } from '../../link/small.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall, printJson, readJson } from '../command.ts';
 
 const help = `reelward link --config FILE
@@ -59,6 +60,7 @@ export const command: Command = {
 };
 
 async function serveLink(file: string, io: CommandIo): Promise<number> {
+  keepSmall();
   // Whatever is written is for the user who runs it alone.
   process.umask(0o077);
   const config = await readJson(file, linkConfigSchema, io);
