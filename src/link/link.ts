@@ -36,6 +36,8 @@ export interface LinkOptions {
   readonly say: (line: string) => void;
   /** A clock that only goes on, ms; absent: this process's own. */
   readonly clockMs?: () => number;
+  /** The true time, ms since 1970; absent: this computer's, put right by the server's. */
+  readonly wallMs?: () => number;
 }
 
 /** Starts a link; resolves when it listens. Throws `LinkRefused` where it cannot. */
@@ -58,7 +60,7 @@ async function open(
   const ending = new AbortController();
   const identity = openIdentity(config.data);
   let offMs = 0;
-  const wallMs = () => Date.now() + offMs;
+  const wallMs = options.wallMs ?? (() => Date.now() + offMs);
   const spool = openSpool(config.data, identity, wallMs);
   offMs = (await spool.log.readMemory()).clockOffMs;
   const held = openHeld(config.data);

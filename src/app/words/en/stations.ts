@@ -78,7 +78,8 @@ export const words = {
   typeHeader: 'Header',
   typeSecret: 'SECRET',
   typeBody: 'Message',
-  typeBoot: 'boot: a new text each time it is switched on. total: panels since then. at: its clock, or null.',
+  typeBoot:
+    'boot: a new text each time it is switched on. total: panels since then. at: its clock, where it has one.',
   typeAnswer:
     'Answer 200 with the highest total held. 401: the secret is wrong. 400: what is wrong, and where.',
 } as const;

@@ -80,7 +80,7 @@ export const words: Sentences<typeof english> = {
   typeSecret: 'SECRETO',
   typeBody: 'Mensaje',
   typeBoot:
-    'boot: un texto nuevo cada vez que se enciende. total: paneles desde entonces. at: su reloj, o null.',
+    'boot: un texto nuevo cada vez que se enciende. total: paneles desde entonces. at: su reloj, si tiene.',
   typeAnswer:
     'Respuesta 200 con el mayor total guardado. 401: el secreto no es correcto. 400: qué está mal y dónde.',
 };

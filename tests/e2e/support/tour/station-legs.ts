@@ -16,13 +16,15 @@ const STATION = 'exit-1';
 interface Device {
   readonly say: (message: object) => Promise<number>;
   /** Nothing was heard for so long. */
-  readonly hush: (ms: number) => void;
+  readonly hush: (ms: number) => Promise<void>;
   readonly stop: () => Promise<void>;
 }
 
-async function startDevice(server: PlantServer, line: string): Promise<Device> {
+async function startDevice(server: PlantServer, page: Page, line: string): Promise<Device> {
   const folder = await mkdtemp(path.join(tmpdir(), 'reelward-link-'));
   let aheadMs = 0;
+  // What was touched on tour has moved the tablet's clock on: the link goes by the same time.
+  let apartMs = 0;
   const source = { kind: 'counter' as const, listen: '127.0.0.1:0', secret: SECRET };
   const link: RunningLink = await startLink(
     {
@@ -31,15 +33,22 @@ async function startDevice(server: PlantServer, line: string): Promise<Device> {
       data: folder,
       stations: [{ station: STATION, line, machine: null, at: 'out', source }],
     },
-    { version: '0.1.0', say: () => undefined, clockMs: () => performance.now() + aheadMs },
+    {
+      version: '0.1.0',
+      say: () => undefined,
+      clockMs: () => performance.now() + aheadMs,
+      wallMs: () => Date.now() + apartMs,
+    },
   );
   const at = `http://${link.listens[0]?.at}/api/stations/${STATION}/count`;
   return {
     say: async (message) => {
+      apartMs = (await page.evaluate(() => Date.now())) - Date.now();
       const headers = { authorization: `Bearer ${SECRET}` };
       return (await fetch(at, { method: 'POST', headers, body: JSON.stringify(message) })).status;
     },
-    hush: (ms) => {
+    hush: async (ms) => {
+      apartMs = (await page.evaluate(() => Date.now())) - Date.now();
       aheadMs += ms;
     },
     stop: async () => {
@@ -76,7 +85,7 @@ const panels = (page: Page, done: number) =>
 async function* stations(here: Here, server: PlantServer): AsyncGenerator<string> {
   const { page } = here;
   const defined = (await readLog(page, 'reelward-log')).find(({ kind }) => kind === 'line.defined');
-  const device = await startDevice(server, String(defined?.payload['line']));
+  const device = await startDevice(server, page, String(defined?.payload['line']));
   try {
     await device.say({ boot: 'b1', total: 100, state: 1100 });
     await device.say({ boot: 'b1', total: 'many' });
@@ -101,7 +110,7 @@ async function* stations(here: Here, server: PlantServer): AsyncGenerator<string
     await page.getByTestId('right-reason').fill('Counted on the rack');
     await page.getByTestId('right-yes').click();
     await panels(page, 3);
-    device.hush(40_000);
+    await device.hush(40_000);
     await page.getByTestId('station-silent').waitFor({ timeout: 60_000 });
     await counted(page, 'silent');
     yield 'line, the machine is silent';
