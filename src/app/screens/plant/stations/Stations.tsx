@@ -72,7 +72,7 @@ function WhoCounts({ line, stations }: { readonly line: string; readonly station
       disabledReason={refusal}
       onPress={() => choose(station)}
     >
-      {name}
+      {(counter?.station ?? null) === station ? `✓ ${name}` : name}
     </Button>
   );
   return (
