@@ -215,8 +215,20 @@ export const arrows: readonly Arrow[] = [
     why: 'The server keeps entries and their order; the rules of the floor are not its business.',
   },
   {
+    room: 'src/link',
+    may: [
+      'shared/kit',
+      'shared/log',
+      'shared/wire',
+      'shared/floor',
+      'src/app/sync',
+      'src/server/stores/sqlite/lock.ts',
+    ],
+    why: 'A station link is a tablet without a screen: it writes entries and brings them to the server by the tablet’s own sync.',
+  },
+  {
     room: 'src/cli',
-    may: ['shared', 'src/server', 'demo'],
+    may: ['shared', 'src/server', 'src/link', 'demo'],
     why: 'The command line puts the core and the server behind commands.',
   },
   {
@@ -311,7 +323,11 @@ export const walls: readonly Wall[] = [
     rooms: ['src/server'],
     why: 'Only the server serves.',
   },
-  { packages: ['node:*'], rooms: ['src/server', 'src/cli', 'demo'], why: 'Only these run in Node.' },
+  {
+    packages: ['node:*'],
+    rooms: ['src/server', 'src/link', 'src/cli', 'demo'],
+    why: 'Only these run in Node.',
+  },
 ];
 
 /** What shared/ may not name: the compiler does not refuse these, or refuses them only by the absence of types. */

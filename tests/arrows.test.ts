@@ -150,6 +150,7 @@ describe('arrows', () => {
         "import { x } from '../forecast/beta.ts';",
         'imports shared/forecast/beta.ts',
       ],
+      ['src/link/a.ts', "import { x } from '../server/main.ts';", 'imports src/server/main.ts'],
       ['shared/outlook/a.ts', "import { x } from '../desk/model.ts';", 'imports shared/desk/model.ts'],
       [
         'shared/desk/a.ts',

@@ -4,6 +4,7 @@
 // out of the line, join it by their place. Refused: a count as the end of what is held, since the last panels are counted last.
 
 import { entryId } from '../log/entry.ts';
+import { newestRun } from './building.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { type FloorState, slotKey } from './state.ts';
 import { tallyOf } from './tally.ts';
@@ -59,6 +60,7 @@ type ContainEntry = EntryOf<
   | 'hold.cleared'
   | 'reel.unloaded'
   | 'panels.counted'
+  | 'station.counted'
   | 'panels.contained'
   | 'containment.signed'
   | 'entry.corrected'
@@ -77,6 +79,7 @@ export function foldContain(state: FloorState, entry: ContainEntry): void {
       endFindings(state, entry, entry.payload);
       return;
     case 'panels.counted':
+    case 'station.counted':
       holdCounted(state, entry);
       return;
     case 'panels.contained':
@@ -106,11 +109,7 @@ function checkOf(
   entry: Pick<ContainEntry, 'tablet' | 'epoch' | 'seq' | 'hlc'>,
   line: string,
 ): Check {
-  let run = state.runs.get(state.current.get(line) ?? '');
-  if (!run) {
-    for (const each of state.runs.values())
-      if (each.line === line && each.sinceMs >= (run?.sinceMs ?? 0)) run = each;
-  }
+  const run = newestRun(state, line);
   const id = entryId(entry);
   return { entry: id, atMs: entry.hlc.ms, run: run?.run ?? null, tally: run ? tallyOf(run) : 0 };
 }
@@ -148,7 +147,7 @@ function endFindings(
 }
 
 /** A panel whose place is held joins what is held when its code is scanned. */
-function holdCounted(state: FloorState, entry: EntryOf<'panels.counted'>): void {
+function holdCounted(state: FloorState, entry: EntryOf<'panels.counted' | 'station.counted'>): void {
   const { serial } = entry.payload;
   if (serial === null || state.contained.size === 0) return;
   for (const containment of state.contained.values()) {

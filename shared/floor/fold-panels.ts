@@ -2,6 +2,7 @@
 // parts like any other, and as many more are to be built. Sees a count after the fold of runs: what that one did not take is none.
 
 import { entryId } from '../log/entry.ts';
+import { newestRun } from './building.ts';
 import type { EntryOf } from './kinds.ts';
 import { boardsOf, boardsSkipped, noSkips } from './remaining.ts';
 import type { FloorState, Run, SkipsSeen } from './state.ts';
@@ -12,7 +13,7 @@ const KEPT = 192;
 /** Applies one entry to what is known of skipped boards and scrapped panels. */
 export function foldPanels(
   state: FloorState,
-  entry: EntryOf<'panels.counted' | 'panels.scrapped' | 'entry.corrected'>,
+  entry: EntryOf<'panels.counted' | 'station.counted' | 'panels.scrapped' | 'entry.corrected'>,
 ): void {
   switch (entry.kind) {
     case 'panels.counted': {
@@ -26,6 +27,18 @@ export function foldPanels(
         const said = [...run.said, [id, { boards, panels: add }] as const].slice(-KEPT);
         seeSkips(state, { ...run, said }, { boards, panels: add });
       }
+      return;
+    }
+    case 'station.counted': {
+      const id = entryId(entry);
+      const run = newestRun(state, entry.payload.line);
+      const { skipped } = entry.payload;
+      // Where it rose by more than one, nothing is said of the others.
+      if (run?.counts.at(-1)?.[0] !== id || (run.counts.at(-1)?.[2] ?? 0) < 1 || skipped === null) return;
+      const boards = boardsSkipped({ add: 1, skipped }, boardsOf(state, run.setup));
+      if (boards == null) return;
+      const said = [...run.said, [id, { boards, panels: 1 }] as const].slice(-KEPT);
+      seeSkips(state, { ...run, said }, { boards, panels: 1 });
       return;
     }
     case 'panels.scrapped': {

@@ -1,11 +1,12 @@
 // Runs and panels: what is being built and how far it is. Counts of several tablets add up; a count taken back is subtracted; a panel's
-// own code counts once a run, whoever scans it how often.
+// own code counts once a run, whoever scans it how often. What an entry counts says counters.ts.
 
 import { entryId } from '../log/entry.ts';
-import type { EntryOf, PayloadOf } from './kinds.ts';
+import { type CountingEntry, countOf } from './counters.ts';
+import type { EntryOf } from './kinds.ts';
 import { noSkips, settleUse, usageOf } from './remaining.ts';
 import type { Conflict, FloorState, Run, SlotState } from './state.ts';
-import { type CountedCode, codeKey, tallyOf } from './tally.ts';
+import { codeKey, tallyOf } from './tally.ts';
 import { turnGroup } from './turns.ts';
 import { perPanelOf } from './wanted.ts';
 
@@ -16,7 +17,7 @@ const STOPS_KEPT = 64;
 
 /** Kinds that this fold handles. */
 type RunEntry = EntryOf<
-  'run.started' | 'run.stopped' | 'run.resumed' | 'run.ended' | 'panels.counted' | 'entry.corrected'
+  'run.started' | 'run.stopped' | 'run.resumed' | 'run.ended' | 'entry.corrected' | CountingEntry['kind']
 >;
 
 /** Applies one entry to the runs. */
@@ -35,6 +36,9 @@ export function foldRun(state: FloorState, entry: RunEntry): void {
       endRun(state, entry);
       return;
     case 'panels.counted':
+    case 'panels.corrected':
+    case 'station.counted':
+    case 'station.doubled':
       count(state, entry);
       return;
     case 'entry.corrected':
@@ -172,52 +176,37 @@ function closeStops(run: Run, atMs: number): Run['stops'] {
   });
 }
 
-/**
- * The run in which a count adds: the one it names, also after its end while no other runs on the line; else the line's present one,
- * unless the panel's code says whose it is. Undefined where the run is not known.
- */
-export function runCountedIn(
-  state: Pick<FloorState, 'runs' | 'current'>,
-  { run: named, serial }: Pick<PayloadOf<'panels.counted'>, 'run' | 'serial'>,
-): Run | undefined {
-  const run = state.runs.get(named);
-  if (run?.phase !== 'ended') return run;
-  const now = state.runs.get(state.current.get(run.line) ?? '');
-  const isCodeOf = ({ panelPrefix }: Run) =>
-    panelPrefix !== null && (serial?.startsWith(panelPrefix) ?? false);
-  return now === undefined || (isCodeOf(run) && !isCodeOf(now)) ? run : now;
-}
-
-/** The earlier count of a panel's code: in the run that this one would add to, or in the run that it names. */
-export function countedBefore(
-  state: Pick<FloorState, 'runs' | 'current' | 'codes'>,
-  facts: Pick<PayloadOf<'panels.counted'>, 'run' | 'serial'>,
-): CountedCode | undefined {
-  const { run, serial } = facts;
-  if (serial === null) return undefined;
-  const own = runCountedIn(state, facts)?.run ?? run;
-  return state.codes.get(codeKey(own, serial)) ?? state.codes.get(codeKey(run, serial));
-}
-
-function count(state: FloorState, entry: EntryOf<'panels.counted'>): void {
-  const run = runCountedIn(state, entry.payload);
-  if (!run || countedBefore(state, entry.payload)) return;
-  const { add, serial } = entry.payload;
+function count(state: FloorState, entry: CountingEntry): void {
+  const counted = countOf(state, entry);
+  if (!counted) return;
+  const { run, add, serial, place } = counted;
   const before = tallyOf(run);
   const takenOff = Math.min(run.done, Math.max(0, -add));
   const tally = before + Math.max(0, add);
   const id = entryId(entry);
-  if (serial !== null) state.codes.set(codeKey(run.run, serial), { run: run.run, entry: id, add, tally });
+  if (serial !== null)
+    state.codes.set(codeKey(run.run, serial), { run: run.run, entry: id, add, tally: place ?? tally });
   if (run.phase === 'ended') useAfterEnd(state, run, add);
   state.runs.set(run.run, {
     ...run,
     done: run.done + Math.max(-takenOff, add),
-    counts: [...run.counts, [id, entry.hlc.ms, add, tally] as const].slice(-COUNTS_KEPT),
+    counts:
+      place === undefined
+        ? [...settled(state, run, entry), [id, entry.hlc.ms, add, tally] as const].slice(-COUNTS_KEPT)
+        : run.counts,
     batches: add > 1 ? [...run.batches, [before, add]] : run.batches,
     voids: takenOff > 0 ? [...run.voids, [before - takenOff, takenOff]] : run.voids,
     serials: run.serials + (serial === null ? 0 : 1),
     lastSerial: serial ?? run.lastSerial,
   });
+}
+
+/** Hand counts whose place a station's total takes can no longer be taken back one by one. */
+function settled(state: FloorState, run: Run, entry: CountingEntry): Run['counts'] {
+  const standIn = state.counters.get(run.line)?.standIn ?? [];
+  if (entry.kind !== 'station.counted' || standIn.length === 0) return run.counts;
+  const gone = new Set(standIn.map((each) => each.entry));
+  return run.counts.map((each) => (gone.has(each[0]) ? (['', each[1], each[2], each[3]] as const) : each));
 }
 
 /** Codes are kept of a line's present run and of the one before it: a late scan of an older run's panel is no second one. */

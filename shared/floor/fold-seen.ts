@@ -33,7 +33,8 @@ const SAMPLES_KEPT = 200;
 /** Panels that wait to be counted: more than stand in any line; who never comes is dropped at last. */
 const WAITING_KEPT = 600;
 
-type SeenEntry = EntryOf<'panel.seen' | 'panels.counted' | 'entry.corrected'>;
+type CountedEntry = EntryOf<'panels.counted' | 'station.counted'>;
+type SeenEntry = CountedEntry | EntryOf<'panel.seen' | 'entry.corrected'>;
 
 /** Applies one entry to what scans tell of panels in the line; after the runs have taken it. */
 export function foldSeen(state: FloorState, entry: SeenEntry): void {
@@ -42,6 +43,7 @@ export function foldSeen(state: FloorState, entry: SeenEntry): void {
       see(state, entry);
       return;
     case 'panels.counted':
+    case 'station.counted':
       meet(state, entry);
       return;
     case 'entry.corrected':
@@ -78,7 +80,7 @@ function see(state: FloorState, entry: EntryOf<'panel.seen'>): void {
   if (state.seen.size > WAITING_KEPT && oldest !== undefined) state.seen.delete(oldest);
 }
 
-function meet(state: FloorState, entry: EntryOf<'panels.counted'>): void {
+function meet(state: FloorState, entry: CountedEntry): void {
   const { serial, line } = entry.payload;
   if (serial === null || state.seen.size === 0) return;
   for (const [key, seen] of state.seen) {

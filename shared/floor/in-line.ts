@@ -49,3 +49,10 @@ export function panelsInLine(
   const most = MOST_A_MACHINE * behind + MOST_BEHIND;
   return { ...widened(-MOST_A_MACHINE * before, most), missed, isGuess: true };
 }
+
+/** The most panels that a line holds, as entered for its machines or as widely as it can be meant: so many may come out after a run's end. */
+export function mostInLine(state: Pick<FloorState, 'lines' | 'inLines'>, line: string): number {
+  const entered = state.inLines.get(line)?.machines ?? [];
+  if (entered.length > 0) return Math.max(0, ...entered.map(({ most }) => most));
+  return MOST_A_MACHINE * Math.max(1, state.lines.get(line)?.machines.length ?? 0) + MOST_BEHIND;
+}

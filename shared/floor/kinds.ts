@@ -11,6 +11,7 @@ import { linePayloadSchemas } from './kinds-line.ts';
 import { moisturePayloadSchemas } from './kinds-moisture.ts';
 import { panelPayloadSchemas } from './kinds-panels.ts';
 import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
+import { skippedSchema, stationPayloadSchemas } from './kinds-stations.ts';
 import {
   airs,
   countBases,
@@ -212,7 +213,7 @@ export const payloadSchemas = {
     serial: orNull(short),
     via: z.enum(sources),
     /** Boards skipped (marked bad, nothing placed) on the panels added: how many in all, or which of a single panel, from 1; absent: nobody said. */
-    skipped: z.optional(z.union([whole, z.array(z.int().check(z.minimum(1))).check(z.maxLength(1000))])),
+    skipped: z.optional(skippedSchema),
   }),
   'reel.verified': z.strictObject({
     act: z.enum(verifyActs),
@@ -326,6 +327,7 @@ export const payloadSchemas = {
   ...linePayloadSchemas,
   ...plantPayloadSchemas,
   ...panelPayloadSchemas,
+  ...stationPayloadSchemas,
   'log.exported': z.strictObject({ format: short, filter: text, rows: whole }),
   'state.differed': z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),
   ...changePayloadSchemas,

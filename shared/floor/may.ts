@@ -16,6 +16,7 @@ export const actRoles = {
   'end-run': 'operator',
   'choose-setup': 'lead',
   'keep-plan': 'lead',
+  'choose-counter': 'lead',
   'clear-hold': 'lead',
   'block-material': 'lead',
   'settle-conflict': 'lead',

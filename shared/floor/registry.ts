@@ -18,6 +18,7 @@ import { foldPlaces } from './fold-places.ts';
 import { foldPlant } from './fold-plant.ts';
 import { foldRun } from './fold-run.ts';
 import { foldSeen } from './fold-seen.ts';
+import { foldStations } from './fold-stations.ts';
 import { type EntryKind, type EntryOf, type FloorEntry, payloadSchemas as schemas } from './kinds.ts';
 import { foldPeople } from './people.ts';
 import type { FloorState } from './state.ts';
@@ -31,6 +32,7 @@ import {
   ofPanels,
   ofReel,
   ofSlot,
+  ofStation,
   ofVerdict,
   type Touched,
 } from './touches.ts';
@@ -82,17 +84,37 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'supplier.withdrawn': { schema: schemas['supplier.withdrawn'], fold: foldPlant, touches: nowhere },
   'setup.taken': { schema: schemas['setup.taken'], fold: foldPlant, touches: nowhere },
   'setup.chosen': { schema: schemas['setup.chosen'], fold: foldPlant, touches: nowhere },
-  'run.started': { schema: schemas['run.started'], fold: foldRun, touches: ofLine },
+  'run.started': { schema: schemas['run.started'], fold: inOrder(foldRun, foldStations), touches: ofLine },
   'run.began-short': { schema: schemas['run.began-short'], fold: nothing, touches: nowhere },
   'run.stopped': { schema: schemas['run.stopped'], fold: foldRun, touches: nowhere },
   'run.resumed': { schema: schemas['run.resumed'], fold: foldRun, touches: nowhere },
   'run.ended': { schema: schemas['run.ended'], fold: foldRun, touches: ofLine },
   'panels.counted': {
     schema: schemas['panels.counted'],
-    fold: inOrder(foldRun, foldPanels, foldSeen, foldContain),
+    fold: inOrder(foldRun, foldPanels, foldSeen, foldContain, foldStations),
     touches: ofPanels,
   },
   'panel.seen': { schema: schemas['panel.seen'], fold: foldSeen, touches: nowhere },
+  'panels.corrected': {
+    schema: schemas['panels.corrected'],
+    fold: inOrder(foldRun, foldStations),
+    touches: ofPanels,
+  },
+  'station.known': { schema: schemas['station.known'], fold: foldStations, touches: nowhere },
+  'station.counted': {
+    schema: schemas['station.counted'],
+    fold: inOrder(foldRun, foldPanels, foldSeen, foldContain, foldStations),
+    touches: ofStation,
+  },
+  'station.silent': { schema: schemas['station.silent'], fold: foldStations, touches: nowhere },
+  'station.state': { schema: schemas['station.state'], fold: foldStations, touches: nowhere },
+  'station.doubled': {
+    schema: schemas['station.doubled'],
+    fold: inOrder(foldRun, foldStations),
+    touches: ofStation,
+  },
+  'station.noticed': { schema: schemas['station.noticed'], fold: foldStations, touches: nowhere },
+  'line.counted-by': { schema: schemas['line.counted-by'], fold: foldStations, touches: nowhere },
   'panels.scrapped': { schema: schemas['panels.scrapped'], fold: foldPanels, touches: nowhere },
   'panels.contained': { schema: schemas['panels.contained'], fold: foldContain, touches: nowhere },
   'containment.signed': { schema: schemas['containment.signed'], fold: foldContain, touches: nowhere },
@@ -143,6 +165,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
       foldRun,
       foldPanels,
       foldSeen,
+      foldStations,
       foldLoss,
       foldExposures,
       foldMaterial,

@@ -14,6 +14,7 @@ import type { MoistureRuling, PartFacts } from './moisture-rules.ts';
 import { emptyPanels, type PanelState } from './panel-state.ts';
 import type { CartPlace, Changeover, Checklist, KeptPlan } from './state-change.ts';
 import type { Finished, FullReel, Ledger, SkipsSeen } from './state-ledger.ts';
+import { emptyStations, type StationState } from './station-state.ts';
 import type { Tallied } from './tally.ts';
 import type { TaughtRule } from './taught-rule.ts';
 import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from './vocabulary.ts';
@@ -194,7 +195,7 @@ export interface Acknowledgement {
 }
 
 /** The floor as the log says. */
-export interface FloorState extends PanelState {
+export interface FloorState extends PanelState, StationState {
   readonly tablets: Map<string, Tablet>;
   readonly people: Map<string, Person>;
   readonly lines: Map<string, Line>;
@@ -278,6 +279,7 @@ export interface FloorState extends PanelState {
 export function emptyState(): FloorState {
   return {
     ...emptyPanels(),
+    ...emptyStations(),
     tablets: new Map(),
     people: new Map(),
     lines: new Map(),

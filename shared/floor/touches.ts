@@ -34,10 +34,23 @@ export function ofLine(
 }
 
 /** Panels counted after their run's end: what its slots have used is set down anew. */
-export function ofPanels(state: FloorState, { payload: { run } }: EntryOf<'panels.counted'>): Touched {
+export function ofPanels(
+  state: FloorState,
+  { payload: { run } }: EntryOf<'panels.counted' | 'panels.corrected'>,
+): Touched {
   const named = state.runs.get(run);
   if (named?.phase !== 'ended') return none;
   const computed = [...state.slots].flatMap(([key, slot]) => (slot.line === named.line ? [key] : []));
+  return { ...none, computed };
+}
+
+/** As panels counted, by a station: after the end of the line's newest run. */
+export function ofStation(
+  state: FloorState,
+  { payload: { line } }: EntryOf<'station.counted' | 'station.doubled'>,
+): Touched {
+  if (state.current.has(line)) return none;
+  const computed = [...state.slots].flatMap(([key, slot]) => (slot.line === line ? [key] : []));
   return { ...none, computed };
 }
 

@@ -100,3 +100,7 @@ export type PickOrder = (typeof pickOrders)[number];
 /** Why panels are held: a reel that did not belong there was found, a hold was cleared in error, material was blocked, or lay open too long. */
 export const containCauses = ['wrong-reel', 'cleared', 'blocked', 'floor-life'] as const;
 export type ContainCause = (typeof containCauses)[number];
+
+/** Where on a line a station looks: before its first machine, at one of its machines, behind the last. */
+export const stationPlaces = ['in', 'work', 'out'] as const;
+export type StationPlace = (typeof stationPlaces)[number];

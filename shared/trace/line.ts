@@ -5,16 +5,6 @@ import type { FloorState, Run, SlotState } from '../floor/state.ts';
 import { perPanelOf } from '../floor/wanted.ts';
 import { type Bounds, type EndsAt, placedSince } from './doubt.ts';
 
-/** The run that is being built on a line, else the one that ended last; null where there was none. */
-export function newestRun(state: FloorState, line: string): Run | null {
-  const current = state.runs.get(state.current.get(line) ?? '');
-  if (current) return current;
-  let newest: Run | null = null;
-  for (const run of state.runs.values())
-    if (run.line === line && run.sinceMs >= (newest?.sinceMs ?? 0)) newest = run;
-  return newest;
-}
-
 /** How many panels have passed the slot's machine beyond those counted, the one at work among them. */
 export function reachOf(
   state: FloorState,

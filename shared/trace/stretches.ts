@@ -5,8 +5,9 @@
 // decide (doubt.ts). In doubt both lots are possible (IPC-1782: where the exact board cannot be resolved, both are recorded).
 // Refused: searching the raw log at each question, which would repeat the fold's rules and grow with the plant's life.
 
+import { newestRun } from '../floor/building.ts';
+import { countOf } from '../floor/counters.ts';
 import { applyFloorEntry } from '../floor/fold.ts';
-import { runCountedIn } from '../floor/fold-run.ts';
 import { type FloorEntry, readFloorEntry } from '../floor/kinds.ts';
 import { touchesOf } from '../floor/registry.ts';
 import { emptyState, type FloorState, type Run, type SlotState, type Tape } from '../floor/state.ts';
@@ -15,7 +16,7 @@ import { perPanelOf } from '../floor/wanted.ts';
 import { type Entry, entryId } from '../log/entry.ts';
 import { type Bounds, endOfSplice, latestEnd, mostByCount } from './doubt.ts';
 import { boundJoints, guesses } from './joints.ts';
-import { endsAt, lagAt, newestRun, reachOf, runBefore } from './line.ts';
+import { endsAt, lagAt, reachOf, runBefore } from './line.ts';
 import { latest, latestTo } from './order.ts';
 
 /**
@@ -112,9 +113,10 @@ export function traceEntry(index: TraceIndex, entry: Entry): void {
   const before = new Map(touched.map((key) => [key, state.slots.get(key) ?? null]));
   const ended = known.kind === 'run.started' ? newestRun(state, known.payload.line) : null;
   const heldMs = known.kind === 'hold.cleared' ? (state.holds.get(known.payload.of)?.atMs ?? null) : null;
-  const counted = known.kind === 'panels.counted' ? runCountedIn(state, known.payload) : undefined;
+  const coded = known.kind === 'panels.counted' || known.kind === 'station.counted' ? known : null;
+  const counted = (coded && countOf(state, coded))?.run;
   applyFloorEntry(state, known);
-  if (known.kind === 'panels.counted') takeSerial(index, known, counted);
+  if (coded) takeSerial(index, coded, counted);
   else if (known.kind === 'run.started') beginRun(index, known, ended);
   else for (const key of touched) compare(index, { key, was: before.get(key) ?? null, entry: known, heldMs });
 }
@@ -377,15 +379,13 @@ function reachInto(
   }
 }
 
-function takeSerial(
-  index: TraceIndex,
-  entry: FloorEntry & { kind: 'panels.counted' },
-  run: Run | undefined,
-): void {
+type Coded = FloorEntry & { kind: 'panels.counted' | 'station.counted' };
+function takeSerial(index: TraceIndex, entry: Coded, run: Run | undefined): void {
   const { serial } = entry.payload;
-  const coded = serial === null || !run ? undefined : index.state.codes.get(codeKey(run.run, serial));
+  if (serial === null || !run) return;
+  const coded = index.state.codes.get(codeKey(run.run, serial));
   // A code that was counted before has another entry.
-  if (serial === null || !run || coded?.entry !== entryId(entry)) return;
+  if (coded?.entry !== entryId(entry)) return;
   addSerial(index, { run: run.run, panel: coded.tally, serial, at: entry.at });
 }
 

@@ -2,8 +2,9 @@
 // its own that is fetched while the log opens, so that the page shows itself early and works a moment later.
 
 import { effect, type Signal, signal } from '@preact/signals';
-import { countedBefore } from '../../shared/floor/fold-run.ts';
+import { countedBefore, countedBy } from '../../shared/floor/counters.ts';
 import type { App } from './app.ts';
+import { silenceFirst } from './counting.ts';
 import { createDesk, type DeskRun } from './desk/desk.ts';
 import { keepDesk } from './desk/kept.ts';
 import { type Alarm, createAlarm } from './device/alarm.ts';
@@ -62,8 +63,12 @@ export function startWork(app: App): Work {
         app.notice.value = { tone: 'care', text: say(heldWords).isHeld(serial) };
       const now = floor.runs.get(run);
       const counted = { run, line, add: 1, panels: (now?.done ?? 0) + 1, serial, via: scan.via };
+      const skipped = takeSkipped(app, now, 'scan');
+      if (countedBy(floor, line, app.clock.nowMs()).by === 'station')
+        app.notice.value = { tone: 'care', text: say(lineWords).keptBeside(serial) };
+      const silence = silenceFirst(floor, line, app.clock.nowMs());
       app
-        .write([{ kind: 'panels.counted', payload: { ...counted, ...takeSkipped(app, now, 'scan') } }])
+        .write([...silence, { kind: 'panels.counted', payload: { ...counted, ...skipped } }])
         .catch(() => undefined); // shown by the fault screen
     },
   });

@@ -10,6 +10,7 @@ export const commandLoaders: Readonly<Record<string, () => Promise<Command>>> = 
   sheet: async () => (await import('./commands/sheet.ts')).command,
   log: async () => (await import('./commands/log.ts')).command,
   serve: async () => (await import('./commands/serve.ts')).command,
+  link: async () => (await import('./commands/link.ts')).command,
   demo: async () => (await import('./commands/demo.ts')).command,
   forecast: async () => (await import('./commands/forecast.ts')).command,
   rounds: async () => (await import('./commands/rounds.ts')).command,

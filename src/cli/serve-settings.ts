@@ -18,6 +18,7 @@ export const serveOptions = {
   cert: { type: 'string' },
   key: { type: 'string' },
   url: { type: 'string' },
+  links: { type: 'string' },
   replace: { type: 'boolean' },
   replaces: { type: 'string' },
 } as const;

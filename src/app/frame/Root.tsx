@@ -4,6 +4,7 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { blockedTapes } from '../../../shared/floor/blocks.ts';
+import { countedBy } from '../../../shared/floor/counters.ts';
 import { useApp, useFloor } from '../app.ts';
 import { screenStands } from '../device/later.ts';
 import type { OfflineState } from '../device/offline.ts';
@@ -51,6 +52,7 @@ export function Root({ work, fault, storage }: RootProps) {
             </p>
           )}
           {blocked > 0 && <BlockedBanner />}
+          {floor.counters.has(app.line.value ?? '') && <SilentStation />}
           {app.clockSlip.value && <ClockBanner slip={app.clockSlip.value} />}
           {ready && warnings.length > 0 && <WarningBanner warnings={warnings} watch={ready.watch} />}
           {ready?.offline.updateWaits.value && <UpdateBanner {...ready} />}
@@ -60,6 +62,13 @@ export function Root({ work, fault, storage }: RootProps) {
       {ready && <Screen {...ready} />}
     </Shell>
   );
+}
+
+/** Apart from the frame: it looks at the clock. */
+function SilentStation() {
+  const app = useApp();
+  const counted = countedBy(useFloor(), app.line.value ?? '', app.nowMs.value);
+  return counted.by === 'silent' ? <StationBanner silent={counted} /> : null;
 }
 
 /** Offers the new version while no task is open. Apart from the frame, which must not be drawn anew with each scan. */
@@ -81,6 +90,7 @@ function UpdateBanner({ desk, offline }: Work) {
 
 const BlockedBanner = lazy(() => import('./BlockedBanner.tsx').then((module) => module.BlockedBanner));
 const ClockBanner = lazy(() => import('./ClockBanner.tsx').then((module) => module.ClockBanner));
+const StationBanner = lazy(() => import('./StationBanner.tsx').then((module) => module.StationBanner));
 const SyncChip = lazy(() => import('./SyncChip.tsx').then((module) => module.SyncChip));
 const WarningBanner = lazy(() => import('./WarningBanner.tsx').then((module) => module.WarningBanner));
 /** A screen whose code arrives with its first use; the first one that is drawn lets the rest of the app be fetched. */

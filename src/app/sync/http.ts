@@ -91,8 +91,9 @@ export function createCaller(world: SyncWorld, key: SyncKey, options: CallerOpti
     };
     const limit = timeLimit(asked.timeoutMs ?? TIMEOUT_MS, asked.signal ?? options.signal);
     try {
-      const init: RequestInit = { method, headers, signal: limit.signal, cache: 'no-store' };
-      if (body.bytes) init.body = body.bytes as Uint8Array<ArrayBuffer>; // never shared memory
+      const bytes = body.bytes as Uint8Array<ArrayBuffer> | null; // never shared memory
+      // No annotation: not every runtime's types know of a cache.
+      const init = { method, headers, signal: limit.signal, cache: 'no-store' as const, body: bytes };
       return ok({ response: await world.fetch(world.origin + path, init), ...limit });
     } catch {
       limit.release();

@@ -1,13 +1,15 @@
 // `reelward serve`: the app and the sync server in one process, and the few things that are done to it from a terminal.
 // Standard output stays empty while serving; what a person must know goes to standard error.
 
+import { counterStations, LinkRefused, linkConfigSchema } from '../../link/config.ts';
 import { CertificateRefused } from '../../server/certificates/refused.ts';
 import { makeCode } from '../../server/codes.ts';
 import { troubleOf } from '../../server/health.ts';
 import { CannotStart, type RunningServer, startServer } from '../../server/main.ts';
 import type { ServerSettings } from '../../server/settings.ts';
 import { StoreRefused } from '../../server/stores/migrate.ts';
-import { type Command, type CommandIo, NotUnderstood, parseCall } from '../command.ts';
+import { type Command, type CommandIo, NotUnderstood, parseCall, readJson } from '../command.ts';
+import { startLinked } from '../linked.ts';
 import { actNames, runAct } from '../serve-acts.ts';
 import { readSettings, serveOptions } from '../serve-settings.ts';
 
@@ -23,6 +25,8 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
   --host NAME      name or address under which tablets reach this computer;
                    without it only this computer itself reaches the server
   --plant NAME     what the plant is called (default "Plant")
+  --links FILE     also start a station link with this configuration, as a process of its
+                   own that is started again should it end; see reelward link --help
   --log LEVEL      debug, info, warn, error or silent (default warn): one JSON object
                    a line on standard error
 
@@ -68,11 +72,14 @@ export const command: Command = {
     // Whatever is written is for the user who serves alone.
     process.umask(0o077);
     try {
-      if (positionals.length === 0) return await serve(readSettings(values), io);
+      if (positionals.length === 0) return await serve(readSettings(values), values.links, io);
       return await runAct(positionals, values, io);
     } catch (error) {
       const refused =
-        error instanceof CannotStart || error instanceof StoreRefused || error instanceof CertificateRefused;
+        error instanceof CannotStart ||
+        error instanceof StoreRefused ||
+        error instanceof CertificateRefused ||
+        error instanceof LinkRefused;
       if (refused) throw new NotUnderstood(error.message);
       throw databaseFault(error) ?? error;
     }
@@ -103,9 +110,11 @@ function databaseFault(error: unknown): NotUnderstood | null {
   return null;
 }
 
-async function serve(settings: ServerSettings, io: CommandIo): Promise<number> {
+async function serve(settings: ServerSettings, links: string | undefined, io: CommandIo): Promise<number> {
   const stopping = untilAsked();
   const { program } = io;
+  // Looked at before anything is served, so that a mistyped file is not found out by an empty screen.
+  if (links !== undefined) counterStations(await readJson(links, linkConfigSchema, io));
   const server = await startServer(program === undefined ? settings : { ...settings, traceProgram: program });
   io.stderr(`Reelward serves at ${server.url}\n`);
   if (server.trust) {
@@ -113,7 +122,10 @@ async function serve(settings: ServerSettings, io: CommandIo): Promise<number> {
   }
   io.stderr(`The plant's key, for whoever checks its log: ${server.context.key.plant.fingerprint}\n`);
   await greet(server, settings, io);
+  const say = (line: string) => io.stderr(`${line}\n`);
+  const linked = links === undefined || !program ? null : startLinked({ program, file: links, say });
   await stopping;
+  await linked?.stop();
   await server.stop();
   return 0;
 }

@@ -265,12 +265,12 @@ export async function goOn(page: Page): Promise<void> {
   await look(page, { where: 'after a verdict' });
 }
 
-/** Every entry of the tablet's log, in folding order, read from the database itself. */
-export async function readLog(page: Page): Promise<readonly Entry[]> {
+/** Every entry of the tablet's log, in folding order, read from the database itself; `name`: that of the database. */
+export async function readLog(page: Page, name = 'reelward-demo'): Promise<readonly Entry[]> {
   const rows = await page.evaluate(
-    () =>
+    (database) =>
       new Promise<{ entry: unknown }[]>((resolve, reject) => {
-        const opening = indexedDB.open('reelward-demo');
+        const opening = indexedDB.open(database);
         opening.onerror = () => reject(opening.error);
         opening.onupgradeneeded = () => opening.transaction?.abort(); // looking must not make it
         opening.onsuccess = () => {
@@ -287,6 +287,7 @@ export async function readLog(page: Page): Promise<readonly Entry[]> {
           };
         };
       }),
+    name,
   );
   return rows.map((row) => row.entry as Entry); // the store checked them when they were written
 }

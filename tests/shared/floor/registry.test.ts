@@ -19,6 +19,7 @@ import { foldPlaces } from '../../../shared/floor/fold-places.ts';
 import { foldPlant } from '../../../shared/floor/fold-plant.ts';
 import { foldRun } from '../../../shared/floor/fold-run.ts';
 import { foldSeen } from '../../../shared/floor/fold-seen.ts';
+import { foldStations } from '../../../shared/floor/fold-stations.ts';
 import { type EntryKind, entryKinds, type FloorEntry, readFloorEntry } from '../../../shared/floor/kinds.ts';
 import { foldPeople } from '../../../shared/floor/people.ts';
 import { nothing, registry, touchesOf } from '../../../shared/floor/registry.ts';
@@ -31,14 +32,17 @@ import { beginStory, brookSetup, type Story, tellPlant } from './story.ts';
 const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry: never) => void])[] = [
   [/^person\.(added|removed)$/, (state, entry) => foldPeople(state.people, entry)],
   [
-    /^(tablet|supplier|setup|sweep|warning)\.|^feeder\.(known|withdrawn)|^line\.(?!tape)|^entry\.corrected$/,
+    /^(tablet|supplier|setup|sweep|warning)\.|^feeder\.(known|withdrawn)|^line\.(?!tape|counted-by)|^entry\.corrected$/,
     foldPlant,
   ],
   [/^feeder-type\.|^feeder\.typed$|^line\.tape-ruled$/, foldFeeders],
   [/^label\./, foldLabels],
-  [/^run\.(started|stopped|resumed|ended)$|^panels\.counted$|^entry\.corrected$/, foldRun],
-  [/^panels\.|^entry\.corrected$/, foldPanels],
-  [/^panel\.seen$|^panels\.counted$|^entry\.corrected$/, foldSeen],
+  [
+    /^run\.(started|stopped|resumed|ended)$|^panels\.(counted|corrected)$|^station\.(counted|doubled)$|^entry\.corrected$/,
+    foldRun,
+  ],
+  [/^panels\.(counted|scrapped)$|^station\.counted$|^entry\.corrected$/, foldPanels],
+  [/^panel\.seen$|^panels\.counted$|^station\.counted$|^entry\.corrected$/, foldSeen],
   [/^reel\.(calibrated|counted)$|^entry\.corrected$/, foldLoss],
   [/^reel\.(aired|verified)$|^cart\.filled$|^hold\.cleared$|^entry\.corrected$/, foldExposures],
   [/^reel\.(verified|unloaded|counted)$|^hold\.|^entry\.corrected$|^conflict\.settled$/, foldMaterial],
@@ -46,8 +50,12 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^part\.described$|^moisture\.ruled$|^reel\.timed$|^entry\.corrected$/, foldMoisture],
   [/^reel\.(put|dated)$/, foldPlaces],
   [
-    /^reel\.(verified|unloaded)$|^hold\.cleared$|^panels\.(counted|contained)$|^containment\.|^entry\.corrected$/,
+    /^reel\.(verified|unloaded)$|^hold\.cleared$|^panels\.(counted|contained)$|^station\.counted$|^containment\.|^entry\.corrected$/,
     foldContain,
+  ],
+  [
+    /^station\.|^line\.counted-by$|^panels\.(counted|corrected)$|^run\.started$|^entry\.corrected$/,
+    foldStations,
   ],
   [
     /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,
@@ -101,6 +109,10 @@ const material: readonly EntryKind[] = [
   'run.started',
   'run.ended',
   'panels.counted',
+  'panels.corrected',
+  'station.known',
+  'station.counted',
+  'line.counted-by',
 ];
 const actArb = fc.record({
   kind: fc.oneof(fc.constantFrom(...entryKinds), fc.constantFrom(...material)),
@@ -123,6 +135,10 @@ function tellAct(story: Story, { kind, picks }: Act): void {
     part: ['R-100', 'C-200'],
     run: ['run-1', 'run-2', 'run-3'],
     cart: ['CA'],
+    boot: ['b1', 'b2'],
+    total: [3, 7, 20],
+    panels: [0, 4, 30],
+    serial: ['SN-1', 'SN-2', null],
     act: ['load', 'load', 'splice', 'sweep'],
     verdict: ['accepted', 'accepted', 'held', 'refused'],
     quantity: [null, 3, 500],

@@ -115,11 +115,13 @@ interface ManyProps {
   readonly run: Run;
   /** `skipped`: boards skipped on all of them; null: nobody said. */
   readonly onCount: (panels: number, skipped: number | null) => void;
+  /** The number itself is wrong. */
+  readonly onSetRight: () => void;
   readonly onClose: () => void;
 }
 
 /** How many panels more, and where a panel has several boards how many of those were skipped; or how many were scrapped. */
-export function ManyDialog({ run, onCount, onClose }: ManyProps) {
+export function ManyDialog({ run, onCount, onSetRight, onClose }: ManyProps) {
   const floor = useFloor();
   const words = say(lineWords);
   const [panels, setPanels] = useState<number | null>(null);
@@ -157,6 +159,9 @@ export function ManyDialog({ run, onCount, onClose }: ManyProps) {
       <div class="acts">
         <Button testId="panels-scrapped" onPress={() => setScrap(true)}>
           {words.scrap}
+        </Button>
+        <Button testId="set-right" onPress={onSetRight}>
+          {words.setRight}
         </Button>
         <Button onPress={onClose}>{say(shellWords).cancel}</Button>
       </div>

@@ -1,11 +1,13 @@
 // The run in hand: count panels, stop with a reason, resume, end.
 
 import { useState } from 'preact/hooks';
+import { type CountedBy, countedBy } from '../../../../shared/floor/counters.ts';
 import type { Run } from '../../../../shared/floor/state.ts';
 import { stopReasons } from '../../../../shared/floor/vocabulary.ts';
 import { entryId } from '../../../../shared/log/entry.ts';
 import type { Outlook } from '../../../../shared/outlook/line.ts';
-import { useApp } from '../../app.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { silenceFirst } from '../../counting.ts';
 import { StoodChoice, useStood } from '../../frame/StoodChoice.tsx';
 import { useRefusal } from '../../may.ts';
 import { machineAt } from '../../panels-at.ts';
@@ -17,20 +19,27 @@ import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
+import { ByStation, SetRightDialog } from './Counted.tsx';
 import { ManyDialog, SkippedBoards } from './CountPanels.tsx';
 
-type Asked = 'stop' | 'many' | 'end';
+type Asked = 'stop' | 'many' | 'right' | 'end';
 
 export function RunBar({ outlook }: { readonly outlook: Outlook }) {
   const app = useApp();
   const words = say(lineWords);
   const [asking, setAsking] = useState<Asked | null>(null);
   const { run, line } = outlook;
+  const counted = countedBy(useFloor(), line, app.nowMs.value);
   const close = () => setAsking(null);
 
   async function count(add: number, skips: { readonly skipped?: number | number[] }): Promise<void> {
-    const counted = { run: run.run, line, add, panels: run.done + add, serial: null, via: 'typed' as const };
-    const [entry] = await app.write([{ kind: 'panels.counted', payload: { ...counted, ...skips } }]);
+    const facts = { run: run.run, line, add, panels: run.done + add, serial: null, via: 'typed' as const };
+    const silence = silenceFirst(app.store.floor(), line, app.clock.nowMs());
+    const written = await app.write([
+      ...silence,
+      { kind: 'panels.counted', payload: { ...facts, ...skips } },
+    ]);
+    const entry = written.at(-1);
     if (!entry) return;
     app.notice.value = {
       tone: 'plain',
@@ -47,9 +56,13 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
 
   return (
     <section class="runbar" data-testid="runbar">
-      <Standing outlook={outlook} />
+      <Standing outlook={outlook} counted={counted} />
       {run.phase === 'running' ? (
-        <Running run={run} onPlusOne={() => void count(1, takeSkipped(app, run, 'tap'))} onAsk={setAsking} />
+        <Running
+          {...{ run, counted }}
+          onPlusOne={() => void count(1, takeSkipped(app, run, 'tap'))}
+          onAsk={setAsking}
+        />
       ) : (
         <Stopped run={run} onAsk={setAsking} />
       )}
@@ -58,16 +71,18 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
         <ManyDialog
           run={run}
           onClose={close}
+          onSetRight={() => setAsking('right')}
           onCount={(panels, skipped) => void count(panels, skipped === null ? {} : { skipped })}
         />
       )}
+      {asking === 'right' && <SetRightDialog run={run} onClose={close} />}
       {asking === 'end' && <EndDialog run={run} onClose={close} />}
     </section>
   );
 }
 
 /** How far the run is, what of it is not sure, and since when it stands. */
-function Standing({ outlook }: { readonly outlook: Outlook }) {
+function Standing({ outlook, counted }: { readonly outlook: Outlook; readonly counted: CountedBy }) {
   const app = useApp();
   const words = say(lineWords);
   const { run, line } = outlook;
@@ -79,6 +94,7 @@ function Standing({ outlook }: { readonly outlook: Outlook }) {
       <div class="progressbar">
         <i style={{ width: `${Math.min(100, (100 * run.done) / Math.max(1, run.panelsWanted))}%` }} />
       </div>
+      <ByStation counted={counted} zone={zone} />
       {outlook.slots.some(({ estimate }) => estimate.skipsUnknown) && (
         <span class="chip care" data-testid="skips-unknown">
           ? {words.skipsUnknown}
@@ -111,12 +127,22 @@ function Standing({ outlook }: { readonly outlook: Outlook }) {
 /** What can be done while it runs. */
 function Running(props: {
   readonly run: Run;
+  readonly counted: CountedBy;
   readonly onPlusOne: () => void;
   readonly onAsk: (asked: Asked) => void;
 }) {
   const words = say(lineWords);
   const refusal = useRefusal('count-panels');
   const { run, onAsk } = props;
+  if (props.counted.by === 'station')
+    return (
+      <>
+        <Button large onPress={() => onAsk('right')} testId="set-right" disabledReason={refusal}>
+          {words.setRight}
+        </Button>
+        <StopButton {...{ refusal, onAsk }} />
+      </>
+    );
   return (
     <>
       <Button tone="act" large onPress={props.onPlusOne} testId="plus-one" disabledReason={refusal}>
@@ -126,10 +152,22 @@ function Running(props: {
       <Button large onPress={() => onAsk('many')} testId="plus-many" disabledReason={refusal}>
         {words.plusMany}
       </Button>
-      <Button large tone="stop" onPress={() => onAsk('stop')} testId="run-stop" disabledReason={refusal}>
-        <Icon name="pause" /> {words.stop}
-      </Button>
+      <StopButton {...{ refusal, onAsk }} />
     </>
+  );
+}
+
+function StopButton(props: { readonly refusal: string | null; readonly onAsk: (asked: Asked) => void }) {
+  return (
+    <Button
+      large
+      tone="stop"
+      onPress={() => props.onAsk('stop')}
+      testId="run-stop"
+      disabledReason={props.refusal}
+    >
+      <Icon name="pause" /> {say(lineWords).stop}
+    </Button>
   );
 }
 

@@ -190,10 +190,6 @@ const limits: Say = (value) =>
         .join(' · ') || say(factWords).noLimit
     : null;
 
-/** Why nobody is signed in any more. */
-const signedOutBy: Say = (value) =>
-  value === 'idle' || value === 'shift' ? say(factWords).signedOut[value] : null;
-
 /** Skipped boards: how many, or which of the panel. */
 const skippedBoards: Say = (value) =>
   Array.isArray(value)
@@ -229,7 +225,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   left,
   minutes: withUnit('min'),
   stoodFrom: moment,
-  why: signedOutBy,
+  why: oneOf(() => say(factWords).signedOut),
   checked: oneOf(() => say(factWords).checked),
   line: (value, entry, floor) =>
     entry.kind === 'line.defined' ? null : named(lineName)(value, entry, floor),
@@ -373,6 +369,19 @@ const sayings: Readonly<Record<FactName, Say>> = {
   hotHours: withUnit('h'),
   restsOn: oneOf(() => say(moistureWords).sources),
   values: named(entryName),
+  station: (value) => (typeof value === 'string' ? visible(value) : say(factWords).people),
+  boot: text,
+  total: number,
+  at: oneOf(() => say(factWords).stationAt),
+  address: text,
+  since: moment,
+  told: oneOf(() => say(factWords).silenceTold),
+  code: number,
+  kept: text,
+  what: oneOf(() => say(factWords).noticed),
+  said: text,
+  means: text,
+  times: number,
 };
 
 /** True for what is told at all. */

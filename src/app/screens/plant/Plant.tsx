@@ -28,6 +28,7 @@ const Parts = lazyTask(() => import('./parts/Parts.tsx').then((module) => module
 const Scanner = lazyTask(() => import('./scanner/Scanner.tsx').then((module) => module.Scanner));
 const Server = lazyTask(() => import('./server/Server.tsx').then((module) => module.Server));
 const Sheet = lazyTask(() => import('./sheet/Sheet.tsx').then((module) => module.Sheet));
+const Stations = lazyTask(() => import('./stations/Stations.tsx').then((module) => module.Stations));
 
 type PageName =
   | 'setups'
@@ -39,6 +40,7 @@ type PageName =
   | 'labels'
   | 'scanner'
   | 'practice'
+  | 'stations'
   | 'server'
   | 'tablet';
 
@@ -52,12 +54,13 @@ const pages: readonly { readonly name: PageName; readonly icon: IconName; readon
   { name: 'labels', icon: 'search', act: 'look' },
   { name: 'scanner', icon: 'keyboard', act: 'look' },
   { name: 'practice', icon: 'load', act: 'look' },
+  { name: 'stations', icon: 'camera', act: 'look' },
   { name: 'server', icon: 'cloud', act: 'look' },
   { name: 'tablet', icon: 'plant', act: 'look' },
 ];
 
 /** What belongs to the tablet and not to a floor: not to be met in practice. */
-const ofTheTablet: readonly PageName[] = ['scanner', 'server', 'tablet'];
+const ofTheTablet: readonly PageName[] = ['scanner', 'stations', 'server', 'tablet'];
 
 interface PlantProps {
   readonly offline: Offline;
@@ -170,6 +173,8 @@ function contentOf(page: PageName, { offline, alarm }: PlantProps, onFirst: () =
       return <Scanner />;
     case 'practice':
       return <Practice />;
+    case 'stations':
+      return <Stations />;
     case 'server':
       return <Server />;
     case 'tablet':

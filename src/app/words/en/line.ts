@@ -71,6 +71,25 @@ export const words = {
   seenBefore: (code: string, machine: string) => `Panel ${code} goes into ${machine}. Nothing was counted.`,
   scansBefore: (machine: string) => `Panels scanned here go into ${machine}: not counted`,
   countedBefore: (code: string) => `Panel ${code} is already counted in this run. Nothing was added.`,
+  countedByStation: (station: string) => `Counted by the machine: ${station}`,
+  countedByHand: 'Counted by hand while the machine is silent',
+  machineUntil: (clock: string) => `machine count until ${clock}`,
+  besideHand: (panels: number) =>
+    plural(
+      panels,
+      '1 panel counted by hand, not added',
+      `${formatCount(panels)} panels counted by hand, not added`,
+    ),
+  setRight: 'Panels = …',
+  setRightTitle: 'How many panels are done?',
+  setRightHelp: 'The run then has this number. Whoever counts goes on from there.',
+  setRightWhy: 'Why is it another number?',
+  setRightYes: (panels: string) => `Set to ${panels}`,
+  setRightMissing: 'Enter another number, and why.',
+  keptBeside: (code: string) => `Panel ${code} kept. The machine counts this line, so it was not added.`,
+  silent: (station: string, clock: string) =>
+    `${station} is silent since ${clock}. Count panels by hand until it is back.`,
+  silentShort: 'Machine count silent',
   takeBack: 'Take back',
   stoppedSince: (reason: string, clock: string, span: string) =>
     `Stopped: ${reason}, since ${clock}, for ${span}`,

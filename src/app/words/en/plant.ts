@@ -24,6 +24,10 @@ export const words = {
     labels: { title: 'Labels', text: 'Teach a label that follows no standard.' },
     scanner: { title: 'Scanner', text: 'Test the scanner; print its calibration codes.' },
     practice: { title: 'Practice', text: 'Try everything on a copy of the line. Nothing counts there.' },
+    stations: {
+      title: 'Stations',
+      text: 'Machines that count panels: who counts, when each was last heard, what to type at a device.',
+    },
     server: {
       title: 'Tablets and server',
       text: 'Join the plant’s server, see what waits to be sent, let tablets in.',

@@ -156,6 +156,19 @@ const namesEs: Readonly<Record<FactName, string>> = {
   hotHours: 'Horneada por encima de 90 °C',
   restsOn: 'Se basa en',
   values: 'Valores propios según',
+  station: 'Estación',
+  boot: 'Encendido',
+  total: 'Su total',
+  at: 'Está',
+  means: 'Se oye por',
+  address: 'Los aparatos envían a',
+  since: 'Desde',
+  told: 'Dicho por',
+  code: 'Estado',
+  kept: 'Sigue contando',
+  what: 'Qué',
+  said: 'Dijo',
+  times: 'Veces',
 };
 
 export const words: Sentences<typeof english> = {
@@ -173,6 +186,21 @@ export const words: Sentences<typeof english> = {
   limit: (begins, months) =>
     `${begins === '' ? 'todos los componentes' : `${begins}…`}: ${plural(months, '1 mes', `${months} meses`)}`,
   noLimit: 'sin límite',
+  people: 'personas, a mano',
+  stationAt: {
+    in: 'antes de la primera máquina',
+    work: 'en una máquina',
+    out: 'tras la última máquina',
+  },
+  silenceTold: { link: 'su enlace', tablet: 'una tableta' },
+  noticed: {
+    'not-understood': 'un mensaje que no se pudo leer',
+    'wrong-secret': 'un mensaje sin el secreto correcto',
+    'clock-off': 'un reloj que no va bien',
+    'total-fell': 'un total que bajó',
+    'two-devices': 'dos aparatos con un mismo nombre',
+    'code-twice': 'un código de panel leído dos veces',
+  },
   signedOut: { idle: 'nadie tocó la tableta', shift: 'acabó el turno' },
   hows: { badge: 'tarjeta', pin: 'PIN', 'badge-and-pin': 'tarjeta y PIN', name: 'solo el nombre' },
   checked: { tablet: 'esta tableta', server: 'el servidor' },

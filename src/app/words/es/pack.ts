@@ -36,6 +36,7 @@ export const later: Pack['later'] = {
   server: () => import('./server.ts'),
   sheet: () => import('./sheet.ts'),
   'sheet-problems': () => import('./sheet-problems.ts'),
+  stations: () => import('./stations.ts'),
   stock: () => import('./stock.ts'),
   sync: () => import('./sync.ts'),
   teach: () => import('./teach.ts'),

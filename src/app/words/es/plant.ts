@@ -25,6 +25,10 @@ export const words: Sentences<typeof english> = {
     labels: { title: 'Etiquetas', text: 'Enseñe una etiqueta que no sigue ninguna norma.' },
     scanner: { title: 'Lector', text: 'Pruebe el lector; imprima sus códigos de calibración.' },
     practice: { title: 'Práctica', text: 'Pruebe todo en una copia de la línea. Allí nada cuenta.' },
+    stations: {
+      title: 'Estaciones',
+      text: 'Máquinas que cuentan paneles: quién cuenta, cuándo se oyó cada una, qué escribir en un aparato.',
+    },
     server: {
       title: 'Tabletas y servidor',
       text: 'Unirse al servidor de la planta, ver qué falta por enviar, admitir tabletas.',

@@ -9,6 +9,7 @@ import { goOn, goTo, pad, reelLabel, scanAll, signIn } from '../floor.ts';
 import { leaveToTour } from '../look.ts';
 import type { PlantServer } from '../serve.ts';
 import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
+import { stationLegs } from './station-legs.ts';
 
 const sheet =
   'Slot\tPart\tQty per panel\tTape width\tPitch\nK1-F-001\tBW-11\t3\t8\t4\nK1-F-002\tBW-12\t2\t8\t4\nK1-F-003\tBW-13\t1\t8\t4\n';
@@ -318,6 +319,7 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
   return [
     { name: 'join', stops: join },
     { name: 'apart', stops: apart },
+    ...stationLegs(server),
     { name: 'again', stops: again },
     { name: 'lead', stops: lead },
     { name: 'away', stops: away },

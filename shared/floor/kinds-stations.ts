@@ -1,0 +1,58 @@
+// Entry kinds of stations: places on a line where a device, not a person, tells how many panels have passed, and who counts on a line.
+
+import * as z from 'zod/mini';
+import { stationPlaces } from './vocabulary.ts';
+
+const id = z.string().check(z.minLength(1), z.maxLength(64));
+const short = z.string().check(z.maxLength(200));
+const whole = z.int().check(z.minimum(0));
+const orNull = <T extends z.core.$ZodType>(schema: T) => z.nullable(schema);
+const station = { station: id, line: id } as const;
+
+/** Boards skipped on one panel: how many, or which of them, from 1. */
+export const skippedSchema = z.union([whole, z.array(z.int().check(z.minimum(1))).check(z.maxLength(1000))]);
+
+/** Payloads of the kinds named in the head. */
+export const stationPayloadSchemas = {
+  /** A link says which station it speaks for: where it stands, by what means it hears, which version it is, where devices send to. */
+  'station.known': z.strictObject({
+    ...station,
+    machine: orNull(id),
+    at: z.enum(stationPlaces),
+    means: short,
+    version: short,
+    address: short,
+  }),
+  /**
+   * A device's own running total since it was switched on (`boot` names that), also told while it does not rise. `serial`: the code of the panel
+   * that made it rise; `skipped`: boards skipped on that panel.
+   */
+  'station.counted': z.strictObject({
+    ...station,
+    boot: id,
+    total: whole,
+    serial: orNull(short),
+    skipped: orNull(skippedSchema),
+  }),
+  /** Nothing is heard of a device any more; `told` by its link, or by a tablet that heard nothing of either. */
+  'station.silent': z.strictObject({
+    ...station,
+    since: z.string().check(z.maxLength(40)),
+    told: z.enum(['link', 'tablet']),
+  }),
+  /** What the device says of itself, by the numbers of SEMI E58: thousands are classes of states. */
+  'station.state': z.strictObject({ ...station, code: z.int() }),
+  /** Two devices send under one name. What `boot` counted is taken off again and no more of it counts; `kept` counts on. */
+  'station.doubled': z.strictObject({ ...station, boot: id, kept: id }),
+  /** What a link did not take, told once; `times`: how often so far. */
+  'station.noticed': z.strictObject({ ...station, what: id, said: short, times: whole }),
+  /** Who counts the line's panels from now on: a station; null: people. */
+  'line.counted-by': z.strictObject({ line: id, station: orNull(id) }),
+  /** How many panels the run has by somebody's own count, and why it is said. */
+  'panels.corrected': z.strictObject({
+    run: id,
+    line: id,
+    panels: whole,
+    reason: short.check(z.minLength(1)),
+  }),
+} as const;

@@ -1,0 +1,94 @@
+// What the state holds of stations: what each has told, and who counts on a line. Shapes only.
+
+import type { PayloadOf } from './kinds.ts';
+
+/** The highest total that is known of a device since it was switched on. */
+export interface BootTotal {
+  readonly boot: string;
+  readonly total: number;
+  /** What of it was counted in the line's newest run. */
+  readonly run: string | null;
+  readonly counted: number;
+}
+
+/** Panels that rose together: the totals `to - panels + 1` to `to` are the places `tally - panels + 1` to `tally` of the run. */
+export interface Advance {
+  readonly boot: string;
+  readonly to: number;
+  readonly run: string;
+  readonly tally: number;
+  readonly panels: number;
+}
+
+/** What a link did not take. */
+export interface Noticed {
+  readonly what: string;
+  readonly said: string;
+  readonly times: number;
+  readonly atMs: number;
+}
+
+/** A station as it was last described, and what it has told. */
+export interface Station extends Readonly<PayloadOf<'station.known'>> {
+  /** The link that speaks for it. */
+  readonly tablet: string;
+  /** The newest boot last. */
+  readonly boots: readonly BootTotal[];
+  readonly advances: readonly Advance[];
+  /** Boots of other devices under its name: they do not count. */
+  readonly foreign: readonly string[];
+  /** When it was last heard, ms since 1970; null never. */
+  readonly heardMs: number | null;
+  /** Since when it is silent, as somebody told; null while it is not. */
+  readonly silentSinceMs: number | null;
+  /** As of SEMI E58; null where it never said. */
+  readonly state: number | null;
+  readonly noticed: readonly Noticed[];
+}
+
+/** A count by hand on a line that a station counts. */
+export interface HandCount {
+  readonly entry: string;
+  readonly run: string;
+  readonly add: number;
+}
+
+/** What people and the station counted for one and the same while, and which of it stands. */
+export interface BothCounts {
+  readonly run: string;
+  readonly atMs: number;
+  readonly hand: number;
+  readonly machine: number;
+  readonly stands: 'hand' | 'machine';
+}
+
+/** The station that counts on a line. */
+export interface Counter {
+  readonly station: string;
+  /** Since when, and who said so. */
+  readonly sinceMs: number;
+  readonly by: string | null;
+  /** Hand counts that were added while it was silent, and may be replaced when it is back. */
+  readonly standIn: readonly HandCount[];
+  /** Panels that people counted in the newest silence beyond what another boot told of it: late words of the boot before are among them. */
+  readonly covered: number;
+  /** Hand counts of the line's newest run that stand beside it and were not added: how many panels, and the latest of them. */
+  readonly beside: number;
+  readonly besides: readonly HandCount[];
+  /** Where both told of one while, newest last. */
+  readonly both: readonly BothCounts[];
+  /** Panels that it counted while nothing was being built; they are in no run. */
+  readonly outside: number;
+}
+
+/** The part of the floor's state that is about stations. */
+export interface StationState {
+  readonly stations: Map<string, Station>;
+  /** Line -> the station that counts there; absent: people count. */
+  readonly counters: Map<string, Counter>;
+}
+
+/** The part before any entry. */
+export function emptyStations(): StationState {
+  return { stations: new Map(), counters: new Map() };
+}

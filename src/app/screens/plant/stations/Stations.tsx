@@ -1,0 +1,224 @@
+// Stations: who counts on this line, how each station stands, and what to type at a device.
+
+import { countedBy } from '../../../../../shared/floor/counters.ts';
+import type { FloorState } from '../../../../../shared/floor/state.ts';
+import type { BothCounts, Counter, Station } from '../../../../../shared/floor/station-state.ts';
+import { useApp, useFloor } from '../../../app.ts';
+import { useRefusal } from '../../../may.ts';
+import { Button } from '../../../ui/Button.tsx';
+import { Icon } from '../../../ui/Icon.tsx';
+import { visible } from '../../../ui/visible.ts';
+import { stationWords } from '../../../words/stations.ts';
+import { formatCount, formatDay, formatTime, say } from '../../../words/words.ts';
+import { ofLineFirst, silentSince, stateWord } from './model.ts';
+import './stations.css';
+
+export function Stations() {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(stationWords);
+  const line = app.line.value;
+  const stations = ofLineFirst(floor, line);
+  return (
+    <div class="stack" data-testid="stations">
+      <p class="caution">
+        <Icon name="warn" />
+        {words.caution}
+      </p>
+      {stations.length === 0 ? (
+        <div class="empty" data-testid="stations-none">
+          <Icon name="plant" size={56} />
+          <h2>{words.none}</h2>
+          <p>{words.noneHelp}</p>
+        </div>
+      ) : (
+        <>
+          {line !== null && <WhoCounts line={line} stations={stations} />}
+          <div class="stations">
+            {stations.map((station) => (
+              <StationCard key={station.station} station={station} />
+            ))}
+          </div>
+        </>
+      )}
+      <WhatToType station={stations[0] ?? null} />
+    </div>
+  );
+}
+
+/** The lead's act: one counter a line. */
+function WhoCounts({ line, stations }: { readonly line: string; readonly stations: readonly Station[] }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(stationWords);
+  const refusal = useRefusal('choose-counter');
+  const counter = floor.counters.get(line);
+  const known = floor.lines.get(line);
+  const choose = (station: string | null) => {
+    app.write([{ kind: 'line.counted-by', payload: { line, station } }]).then(
+      () => {
+        const now = station === null ? words.handNow : `${words.stationNow(station)} ${words.checkInLine}`;
+        app.notice.value = { tone: 'go', text: now };
+      },
+      () => undefined, // shown by the fault screen
+    );
+  };
+  const choice = (station: string | null, name: string) => (
+    <Button
+      key={station ?? ''}
+      large
+      testId={station === null ? 'count-by-hand' : `count-by-${station}`}
+      pressed={(counter?.station ?? null) === station}
+      disabledReason={refusal}
+      onPress={() => choose(station)}
+    >
+      {(counter?.station ?? null) === station ? `✓ ${name}` : name}
+    </Button>
+  );
+  return (
+    <section class="card stack">
+      <h2>{words.who(known?.name ?? line)}</h2>
+      <p class="soft">{words.whoHelp}</p>
+      <div class="row">
+        {choice(null, words.hand)}
+        {stations
+          .filter((station) => station.line === line)
+          .map(({ station }) => choice(station, visible(station)))}
+      </div>
+      {counter && <BothTold counter={counter} zone={known?.zone ?? 'UTC'} />}
+    </section>
+  );
+}
+
+/** What people and the station counted of the same while. */
+function BothTold({ counter, zone }: { readonly counter: Counter; readonly zone: string }) {
+  const words = say(stationWords);
+  const { both, beside, outside } = counter;
+  const told = ({ stands, atMs, hand, machine }: BothCounts) =>
+    words.both[stands](formatTime(atMs, zone), formatCount(hand), formatCount(machine));
+  return (
+    <>
+      {both.length > 0 && (
+        <div data-testid="counted-both">
+          <h3>{words.bothTitle}</h3>
+          <ul>
+            {both.map((each) => (
+              <li key={each.atMs}>{told(each)}</li>
+            ))}
+          </ul>
+          <p class="soft">{words.bothHelp}</p>
+        </div>
+      )}
+      {beside > 0 && <p data-testid="beside">{words.beside(beside)}</p>}
+      {outside > 0 && <p data-testid="outside">{words.outside(outside)}</p>}
+    </>
+  );
+}
+
+function StationCard({ station }: { readonly station: Station }) {
+  const app = useApp();
+  const floor = useFloor();
+  const words = say(stationWords);
+  const zone = floor.lines.get(station.line)?.zone ?? 'UTC';
+  const since = silentSince(station, app.nowMs.value);
+  const newest = station.boots.at(-1);
+  const isCounter = countedBy(floor, station.line, app.nowMs.value).by !== 'hand';
+  const counts = isCounter && floor.counters.get(station.line)?.station === station.station;
+  const place =
+    station.at === 'work' && station.machine !== null
+      ? words.atMachine(visible(station.machine))
+      : words.places[station.at];
+  return (
+    <section class="card stack" data-testid={`station-${station.station}`}>
+      <div class="row">
+        <h2 class="grow code">{visible(station.station)}</h2>
+        {station.heardMs === null ? (
+          <span class="chip plain">? {words.never}</span>
+        ) : since !== null ? (
+          <span class="chip care">! {words.silent(formatTime(since, zone))}</span>
+        ) : (
+          <span class="chip go">✓ {words.heard(formatTime(station.heardMs, zone))}</span>
+        )}
+        {counts && <span class="chip plain">{words.counts}</span>}
+      </div>
+      <table class="plain">
+        <tbody>
+          <Fact name={words.line}>{lineName(floor, station.line)}</Fact>
+          <Fact name={words.stands}>{place}</Fact>
+          <Fact name={words.lastHeard}>
+            {station.heardMs === null ? words.never : formatDay(station.heardMs, zone)}
+          </Fact>
+          <Fact name={words.total}>
+            {newest === undefined ? '–' : `${formatCount(newest.total)}, ${words.boot(visible(newest.boot))}`}
+          </Fact>
+          <Fact name={words.state}>{stateWord(station.state)}</Fact>
+          <Fact name={words.version}>
+            {words.linkOf(
+              visible(station.version),
+              floor.tablets.get(station.tablet)?.name ?? station.tablet,
+            )}
+          </Fact>
+        </tbody>
+      </table>
+      <Understood station={station} zone={zone} />
+    </section>
+  );
+}
+
+function Understood({ station, zone }: { readonly station: Station; readonly zone: string }) {
+  const words = say(stationWords);
+  if (station.noticed.length === 0) return <p class="soft">{words.allUnderstood}</p>;
+  const names: Readonly<Record<string, string>> = words.notices;
+  return (
+    <div data-testid="not-understood">
+      <h3>{words.noticed}</h3>
+      <ul>
+        {station.noticed.map(({ what, said, times, atMs }) => (
+          <li key={what}>
+            {names[what] ?? words.other}: <span data-raw>{visible(said)}</span> ({words.times(times)},{' '}
+            {formatDay(atMs, zone)})
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function Fact({ name, children }: { readonly name: string; readonly children: string }) {
+  return (
+    <tr>
+      <th>{name}</th>
+      <td>{children}</td>
+    </tr>
+  );
+}
+
+function lineName(floor: FloorState, line: string): string {
+  return floor.lines.get(line)?.name ?? visible(line);
+}
+
+/** What a device is told once by hand. The secret stands in the link's file and never in the log. */
+function WhatToType({ station }: { readonly station: Station | null }) {
+  const words = say(stationWords);
+  const name = encodeURIComponent(station?.station ?? 'STATION');
+  const place = station?.address === undefined || station.address === '' ? 'HOST:PORT' : station.address;
+  const message = '{"boot":"7f3a91c2","total":1234,"at":null,"serial":null,"skipped":null,"state":null}';
+  return (
+    <section class="card stack" data-testid="what-to-type">
+      <h2>{words.typeTitle}</h2>
+      <p>{words.typeHelp}</p>
+      <dl class="typed" data-raw>
+        <dt>{words.typeAddress}</dt>
+        <dd class="code" translate={false}>{`POST http://${place}/api/stations/${name}/count`}</dd>
+        <dt>{words.typeHeader}</dt>
+        <dd class="code" translate={false}>{`Authorization: Bearer ${words.typeSecret}`}</dd>
+        <dt>{words.typeBody}</dt>
+        <dd class="code" translate={false}>
+          {message}
+        </dd>
+      </dl>
+      <p class="soft">{words.typeBoot}</p>
+      <p class="soft">{words.typeAnswer}</p>
+    </section>
+  );
+}

@@ -1,0 +1,85 @@
+import { formatCount, plural } from '../words.ts';
+
+export const words = {
+  caution:
+    'A help beside the machine’s own guards, not a safety function. It only listens; no machine is commanded.',
+  who: (line: string) => `Who counts on ${line}?`,
+  whoHelp: 'One counter a line. Counts by hand beside a station are kept and shown, not added.',
+  hand: 'People, by hand',
+  handNow: 'People count on this line now.',
+  stationNow: (station: string) => `This line is now counted by ${station}.`,
+  checkInLine:
+    'Check “Panels in the line” in the line rules: they are reckoned from where panels are counted.',
+  none: 'No station is known yet',
+  noneHelp:
+    'On a computer near the machines start: reelward link --config FILE. The station shows here when its link has joined.',
+  silent: (clock: string) => `Silent since ${clock}`,
+  heard: (clock: string) => `Heard ${clock}`,
+  never: 'Never heard',
+  counts: 'Counts this line',
+  line: 'Line',
+  stands: 'Stands',
+  places: { in: 'before the first machine', work: 'at a machine', out: 'behind the last machine' },
+  atMachine: (machine: string) => `at ${machine}`,
+  lastHeard: 'Last heard',
+  total: 'Its total',
+  boot: (boot: string) => `since it was switched on as ${boot}`,
+  state: 'State',
+  noState: 'It does not say',
+  states: {
+    1: 'Working',
+    2: 'Standing by',
+    3: 'Engineering',
+    4: 'Planned stop',
+    5: 'Unplanned stop',
+    6: 'Not scheduled',
+  },
+  otherState: 'A state of its maker’s own',
+  version: 'Link',
+  linkOf: (version: string, tablet: string) => `version ${version}, ${tablet}`,
+  noticed: 'Not understood',
+  allUnderstood: 'Everything was understood.',
+  notices: {
+    'not-understood': 'Messages that could not be read',
+    'wrong-secret': 'Messages without the right secret',
+    'clock-off': 'Its clock is off by more than five minutes. Nothing is dated by it',
+    'total-fell':
+      'Its total fell without being switched off. It counts on from there; what was lost between is not counted',
+    'two-devices':
+      'Two devices send under one name. The first counts. Give the other a name of its own, then switch both off and on',
+    'code-twice': 'A panel code came twice. It names the first panel alone',
+  },
+  other: 'Something else',
+  times: (times: number) => plural(times, 'once', `${formatCount(times)} times`),
+  bothTitle: 'Counted by both',
+  both: {
+    machine: (clock: string, hand: string, machine: string) =>
+      `${clock}: back after a silence. By hand ${hand}, by the machine ${machine}. The machine’s number stands.`,
+    hand: (clock: string, hand: string, machine: string) =>
+      `${clock}: switched on again in a silence. By hand ${hand}, by the machine ${machine}. The number by hand stands.`,
+  },
+  bothHelp: 'Is it wrong? Set the number with “Panels = …” on the line’s screen.',
+  beside: (panels: number) =>
+    plural(
+      panels,
+      '1 panel of this run was counted by hand beside the station.',
+      `${formatCount(panels)} panels of this run were counted by hand beside the station.`,
+    ),
+  outside: (panels: number) =>
+    plural(
+      panels,
+      '1 panel passed while nothing was being built. It is in no run.',
+      `${formatCount(panels)} panels passed while nothing was being built. They are in no run.`,
+    ),
+  typeTitle: 'What to type at the device',
+  typeHelp:
+    'Each time a panel passes, and every ten seconds, it sends its own running total. Never “one more”: what is lost then is made up for by the next message.',
+  typeAddress: 'Address',
+  typeHeader: 'Header',
+  typeSecret: 'SECRET',
+  typeBody: 'Message',
+  typeBoot:
+    'boot: a new text each time it is switched on. total: panels since then. at: its clock, where it has one.',
+  typeAnswer:
+    'Answer 200 with the highest total held. 401: the secret is wrong. 400: what is wrong, and where.',
+} as const;

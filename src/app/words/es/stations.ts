@@ -1,0 +1,86 @@
+import type { words as english } from '../en/stations.ts';
+import { formatCount, plural, type Sentences } from '../words.ts';
+
+export const words: Sentences<typeof english> = {
+  caution:
+    'Una ayuda junto a las protecciones de la máquina, no una función de seguridad. Solo escucha; no manda a ninguna máquina.',
+  who: (line) => `¿Quién cuenta en ${line}?`,
+  whoHelp:
+    'Un solo contador por línea. Lo contado a mano junto a una estación se guarda y se muestra, no se suma.',
+  hand: 'Personas, a mano',
+  handNow: 'Ahora cuentan personas en esta línea.',
+  stationNow: (station) => `Ahora cuenta ${station} en esta línea.`,
+  checkInLine:
+    'Revise «Paneles en la línea» en las reglas de la línea: se calculan desde donde se cuentan los paneles.',
+  none: 'Aún no se conoce ninguna estación',
+  noneHelp:
+    'En un ordenador cerca de las máquinas, arranque: reelward link --config FILE. La estación aparece aquí cuando su enlace se ha unido.',
+  silent: (clock) => `Callada desde las ${clock}`,
+  heard: (clock) => `Oída a las ${clock}`,
+  never: 'Nunca oída',
+  counts: 'Cuenta esta línea',
+  line: 'Línea',
+  stands: 'Está',
+  places: { in: 'antes de la primera máquina', work: 'en una máquina', out: 'tras la última máquina' },
+  atMachine: (machine) => `en ${machine}`,
+  lastHeard: 'Oída por última vez',
+  total: 'Su total',
+  boot: (boot) => `desde que se encendió como ${boot}`,
+  state: 'Estado',
+  noState: 'No lo dice',
+  states: {
+    1: 'Trabajando',
+    2: 'En espera',
+    3: 'Ingeniería',
+    4: 'Parada prevista',
+    5: 'Parada imprevista',
+    6: 'Sin turno',
+  },
+  otherState: 'Un estado propio de su fabricante',
+  version: 'Enlace',
+  linkOf: (version, tablet) => `versión ${version}, ${tablet}`,
+  noticed: 'No entendido',
+  allUnderstood: 'Todo se entendió.',
+  notices: {
+    'not-understood': 'Mensajes que no se pudieron leer',
+    'wrong-secret': 'Mensajes sin el secreto correcto',
+    'clock-off': 'Su reloj se desvía más de cinco minutos. Nada se fecha con él',
+    'total-fell': 'Su total bajó sin apagarse. Sigue contando desde ahí; lo perdido entretanto no se cuenta',
+    'two-devices':
+      'Dos aparatos envían con un mismo nombre. Cuenta el primero. Dé al otro un nombre propio y apague y encienda los dos',
+    'code-twice': 'Un código de panel llegó dos veces. Nombra solo el primer panel',
+  },
+  other: 'Otra cosa',
+  times: (times) => plural(times, 'una vez', `${formatCount(times)} veces`),
+  bothTitle: 'Contado por ambos',
+  both: {
+    machine: (clock, hand, machine) =>
+      `${clock}: volvió tras un silencio. A mano ${hand}, por la máquina ${machine}. Vale el número de la máquina.`,
+    hand: (clock, hand, machine) =>
+      `${clock}: se encendió de nuevo en un silencio. A mano ${hand}, por la máquina ${machine}. Vale el número a mano.`,
+  },
+  bothHelp: '¿No es correcto? Ponga el número con «Paneles = …» en la pantalla de la línea.',
+  beside: (panels) =>
+    plural(
+      panels,
+      '1 panel de esta serie se contó a mano junto a la estación.',
+      `${formatCount(panels)} paneles de esta serie se contaron a mano junto a la estación.`,
+    ),
+  outside: (panels) =>
+    plural(
+      panels,
+      '1 panel pasó cuando no se fabricaba nada. No está en ninguna serie.',
+      `${formatCount(panels)} paneles pasaron cuando no se fabricaba nada. No están en ninguna serie.`,
+    ),
+  typeTitle: 'Qué escribir en el aparato',
+  typeHelp:
+    'Cada vez que pasa un panel, y cada diez segundos, envía su propio total. Nunca «uno más»: lo que se pierde lo repone el mensaje siguiente.',
+  typeAddress: 'Dirección',
+  typeHeader: 'Cabecera',
+  typeSecret: 'SECRETO',
+  typeBody: 'Mensaje',
+  typeBoot:
+    'boot: un texto nuevo cada vez que se enciende. total: paneles desde entonces. at: su reloj, si tiene.',
+  typeAnswer:
+    'Respuesta 200 con el mayor total guardado. 401: el secreto no es correcto. 400: qué está mal y dónde.',
+};

@@ -1,0 +1,228 @@
+// A station link: a tablet without a screen. Hears devices, keeps a log of its own, brings it to the server.
+
+import { mkdirSync } from 'node:fs';
+import type { Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import type { SyncWorld } from '../app/sync/ports.ts';
+import { lockFolder } from '../server/stores/sqlite/lock.ts';
+import { type CounterStation, counterStations, type LinkConfig, LinkRefused, placeOf } from './config.ts';
+import { type CounterDoor, createCounter } from './counter.ts';
+import { openHeld } from './held.ts';
+import { newNonce, openIdentity } from './identity.ts';
+import { pushForGood } from './push.ts';
+import { openSpool } from './spool.ts';
+import { type Now, openStationDesk, type StationDesk } from './station-desk.ts';
+
+const TICK_MS = 1_000;
+/** The last push before the end gets so long, ms. */
+const LAST_PUSH_MS = 2_000;
+
+/** A link at work. */
+export interface RunningLink {
+  /** Where it listens, `HOST:PORT`, in the order of the stations. */
+  readonly listens: readonly { readonly station: string; readonly at: string }[];
+  /** This link's name among the plant's tablets. */
+  readonly tablet: string;
+  /** Resolves when it ends by itself: never but by a fault, which it throws. */
+  readonly done: Promise<void>;
+  readonly stop: () => Promise<void>;
+}
+
+/** What a link is started with beside its configuration. */
+export interface LinkOptions {
+  /** The version that it tells. */
+  readonly version: string;
+  /** A line for people. */
+  readonly say: (line: string) => void;
+  /** A clock that only goes on, ms; absent: this process's own. */
+  readonly clockMs?: () => number;
+  /** The true time, ms since 1970; absent: this computer's, put right by the server's. */
+  readonly wallMs?: () => number;
+}
+
+/** Starts a link; resolves when it listens. Throws `LinkRefused` where it cannot. */
+export async function startLink(config: LinkConfig, options: LinkOptions): Promise<RunningLink> {
+  const stations = counterStations(config);
+  const unlock = takeFolder(config.data);
+  try {
+    return await open(config, stations, { ...options, unlock });
+  } catch (error) {
+    unlock();
+    throw error;
+  }
+}
+
+async function open(
+  config: LinkConfig,
+  stations: readonly CounterStation[],
+  options: LinkOptions & { readonly unlock: () => void },
+): Promise<RunningLink> {
+  const ending = new AbortController();
+  const identity = openIdentity(config.data);
+  let offMs = 0;
+  const wallMs = options.wallMs ?? (() => Date.now() + offMs);
+  const spool = openSpool(config.data, identity, wallMs);
+  offMs = (await spool.log.readMemory()).clockOffMs;
+  const held = openHeld(config.data);
+  const clockMs = options.clockMs ?? (() => performance.now());
+  const now = (): Now => ({ ms: clockMs(), wallMs: wallMs() });
+  const start = now();
+  const desks = new Map(
+    stations.map(({ station, line }) => [
+      station,
+      openStationDesk({ station, line }, { held, write: spool.write, start }),
+    ]),
+  );
+  let fault: (error: unknown) => void = () => undefined;
+  const faulted = new Promise<never>((_, reject) => {
+    fault = reject;
+  });
+  const name = `Link ${stations.map(({ station }) => station).join(', ')}`.slice(0, 120);
+  const { version, say } = options;
+  if (spool.length() === 0)
+    await spool.write('tablet.opened', { name, app: version, key: identity.jwk, previous: null });
+  const servers = await listenAll(stations, doorsOf(stations, desks, now), fault);
+  const placeAt = (listen: string) => servers.get(listen)?.at ?? listen;
+  for (const { station, line, machine, at, source } of stations) {
+    const means = { means: source.kind, version, address: placeAt(source.listen) };
+    await spool.write('station.known', { station, line, machine, at, ...means });
+    await desks.get(station)?.settle();
+  }
+  const world = worldOf(config.server, (serverMs) => {
+    offMs = serverMs - Date.now();
+  });
+  const { signal } = ending;
+  const pushing = pushForGood({ spool, identity, world, code: config.code, name, say, signal });
+  const ticker = setInterval(() => {
+    for (const desk of desks.values()) desk.tick(now()).catch(fault);
+  }, TICK_MS);
+  const done = Promise.race([faulted, pushing]);
+  done.catch(() => undefined); // whoever started it waits for it
+  return {
+    tablet: identity.tablet,
+    listens: stations.map(({ station, source }) => ({ station, at: placeAt(source.listen) })),
+    done,
+    stop: async () => {
+      clearInterval(ticker);
+      try {
+        await Promise.all([...servers.values()].map(({ server }) => closed(server)));
+        await Promise.all([...desks.values()].map((desk) => desk.settle()));
+        const end = Date.now() + LAST_PUSH_MS;
+        while (spool.backlog() > 0 && Date.now() < end) await sleep(50, signal);
+      } finally {
+        ending.abort();
+        await pushing.catch(() => undefined); // told by `done`
+        await held.close();
+        await spool.close();
+        options.unlock();
+      }
+    },
+  };
+}
+
+/** The stations' doors, each with its own secret. */
+function doorsOf(
+  stations: readonly CounterStation[],
+  desks: ReadonlyMap<string, StationDesk>,
+  now: () => Now,
+): ReadonlyMap<string, CounterDoor> {
+  const doors = new Map<string, CounterDoor>();
+  for (const { station, source } of stations) {
+    const desk = desks.get(station);
+    if (!desk) continue;
+    doors.set(station, {
+      secret: source.secret,
+      take: (message) => desk.take(message, now()),
+      notice: (what, said) => desk.notice(what, said, now()),
+    });
+  }
+  return doors;
+}
+
+/** The outside world, as a tablet's sync asks for it. */
+function worldOf(server: string, sawServer: (serverMs: number) => void): SyncWorld {
+  return {
+    origin: server.replace(/\/$/, ''),
+    fetch: (...args) => fetch(...args),
+    nowMs: () => Date.now(),
+    sawServer,
+    chance: () => Math.random(),
+    sleep,
+    nonce: newNonce,
+  };
+}
+
+function takeFolder(folder: string): () => void {
+  try {
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    const unlock = lockFolder(folder);
+    if (unlock) return unlock;
+  } catch (error) {
+    const { code = 'unknown' } = error as NodeJS.ErrnoException;
+    throw new LinkRefused(`data: ${folder} cannot be written (${code}); check who owns it`);
+  }
+  throw new LinkRefused(`data: another link uses ${folder}; give each link a folder of its own`);
+}
+
+interface Listening {
+  readonly server: Server;
+  readonly at: string;
+}
+
+/** One server a place; stations at one place share it. */
+async function listenAll(
+  stations: readonly CounterStation[],
+  doors: ReadonlyMap<string, CounterDoor>,
+  onFault: (error: unknown) => void,
+): Promise<Map<string, Listening>> {
+  const servers = new Map<string, Listening>();
+  for (const [at, { source }] of stations.entries()) {
+    if (servers.has(source.listen)) continue;
+    const here = stations.filter((each) => each.source.listen === source.listen);
+    const own = new Map(
+      here.map(({ station }) => [station, doors.get(station) as CounterDoor]), // one for each station
+    );
+    const server = createCounter(own, onFault);
+    const { host, port } = placeOf(source.listen);
+    try {
+      await new Promise<void>((resolve, reject) => {
+        server.once('error', reject);
+        server.listen(port, host, resolve);
+      });
+    } catch (error) {
+      for (const { server: open } of servers.values()) open.close();
+      const { code = 'unknown' } = error as NodeJS.ErrnoException;
+      const why = code === 'EADDRINUSE' ? 'something listens there already' : `cannot listen there (${code})`;
+      throw new LinkRefused(`stations[${at}].source.listen: ${source.listen}: ${why}`);
+    }
+    const { address, family, port: taken } = server.address() as AddressInfo; // it listens at a port
+    servers.set(source.listen, {
+      server,
+      at: `${family === 'IPv6' ? `[${address}]` : address}:${taken}`,
+    });
+  }
+  return servers;
+}
+
+function closed(server: Server): Promise<void> {
+  return new Promise((resolve) => {
+    server.close(() => resolve());
+    server.closeIdleConnections();
+    // A request that is under way has a moment.
+    setTimeout(() => server.closeAllConnections(), 500).unref();
+  });
+}
+
+/** A wait that ends early when the signal is raised. */
+function sleep(ms: number, signal: AbortSignal): Promise<void> {
+  return new Promise((resolve) => {
+    if (signal.aborted) return resolve();
+    const end = () => {
+      clearTimeout(timer);
+      signal.removeEventListener('abort', end);
+      resolve();
+    };
+    const timer = setTimeout(end, ms);
+    signal.addEventListener('abort', end);
+  });
+}

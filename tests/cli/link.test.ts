@@ -1,0 +1,255 @@
+// `reelward link` from outside: starts, counts, is killed and goes on, does without its server, is shut out, ends when asked.
+
+import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
+import { createHmac } from 'node:crypto';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { build } from 'vite';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { Entry } from '../../shared/log/entry.ts';
+import { hashDraft } from '../../shared/log/seal.ts';
+import { entryText } from '../../shared/wire/signing.ts';
+import { readEnrolCode } from '../../src/app/sync/enrol.ts';
+import { makeCode } from '../../src/server/codes.ts';
+import { signatureHolds } from '../../src/server/keys.ts';
+import { freePort, newFolder } from '../contract/databases.ts';
+import {
+  enrolAt,
+  newTablet,
+  startTestServer,
+  type TestServer,
+  type TestTablet,
+  until,
+} from '../src/server/tablets.ts';
+import { call } from './call.ts';
+
+const root = new URL('../../', import.meta.url).pathname;
+const built = newFolder();
+const SECRET = 'a secret of the exit';
+let folder: ReturnType<typeof newFolder>;
+let server: TestServer;
+let tablet: TestTablet;
+let children: ChildProcess[] = [];
+
+beforeAll(async () => {
+  await build({
+    configFile: join(root, 'vite.node.config.ts'),
+    root,
+    logLevel: 'silent',
+    build: { outDir: join(built.path, 'dist', 'cli') },
+  });
+  execFileSync('ln', ['-s', join(root, 'node_modules'), join(built.path, 'node_modules')]);
+  writeFileSync(join(built.path, 'package.json'), '{"name":"reelward","version":"0.1.0","type":"module"}');
+}, 120_000);
+afterAll(() => built.remove());
+beforeEach(async () => {
+  folder = newFolder();
+  children = [];
+  server = await startTestServer();
+  tablet = await newTablet('T1', server.running.url);
+  await enrolAt(server.running, tablet);
+  tablet.start();
+});
+afterEach(async () => {
+  for (const child of children) child.kill('SIGKILL');
+  await tablet.stop();
+  await server.stop();
+  folder.remove();
+});
+
+interface Running {
+  readonly child: ChildProcess;
+  readonly out: () => string;
+  readonly err: () => string;
+  readonly ended: Promise<number | null>;
+}
+
+function run(...args: string[]): Running {
+  const env = { ...process.env };
+  delete env['VITEST'];
+  const child = spawn(process.execPath, [join(built.path, 'dist', 'cli', 'reelward.js'), ...args], {
+    cwd: folder.path,
+    env,
+  });
+  children.push(child);
+  let [out, err] = ['', ''];
+  child.stdout.on('data', (chunk) => {
+    out += chunk;
+  });
+  child.stderr.on('data', (chunk) => {
+    err += chunk;
+  });
+  const ended = new Promise<number | null>((resolve) => child.on('exit', resolve));
+  return { child, out: () => out, err: () => err, ended };
+}
+
+const config = (change: object = {}) => ({
+  server: server.running.url,
+  data: join(folder.path, 'link'),
+  stations: [
+    {
+      station: 'L1-exit',
+      line: 'L1',
+      machine: null,
+      at: 'out',
+      source: { kind: 'counter', listen: '127.0.0.1:0', secret: SECRET },
+    },
+  ],
+  ...change,
+});
+
+function write(value: unknown): string {
+  const file = join(folder.path, 'link.json');
+  writeFileSync(file, JSON.stringify(value));
+  return file;
+}
+
+async function start(change: object = {}): Promise<Running & { readonly at: string }> {
+  const running = run('link', '--config', write(config(change)));
+  await until('a listening link', () => running.out().includes('\n') || running.child.exitCode !== null);
+  const at = / at (127\.0\.0\.1:\d+)\n$/.exec(running.out())?.[1];
+  if (at === undefined) throw new Error(running.err());
+  return { ...running, at };
+}
+
+async function post(at: string, message: object, headers: Record<string, string> | null = null) {
+  const body = JSON.stringify(message);
+  const response = await fetch(`http://${at}/api/stations/L1-exit/count`, {
+    method: 'POST',
+    body,
+    headers: headers ?? { authorization: `Bearer ${SECRET}` },
+  });
+  return { status: response.status, answer: (await response.json()) as unknown };
+}
+
+const counted = (): readonly Entry[] => tablet.log.entries().filter(({ kind }) => kind === 'station.counted');
+const highest = () => Math.max(-1, ...counted().map(({ payload }) => Number(payload['total'])));
+
+/** What the link wrote is one chain that holds, signed by the key that its first entry names. */
+function expectChain(): void {
+  const own = tablet.log.entries().filter((entry) => entry.tablet.startsWith('link-'));
+  const { x, y } = (own[0]?.payload['key'] ?? { x: '', y: '' }) as { x: string; y: string };
+  const point = Buffer.concat([Buffer.from([4]), Buffer.from(x, 'base64url'), Buffer.from(y, 'base64url')]);
+  own
+    .sort((a, b) => a.seq - b.seq)
+    .forEach((entry, at) => {
+      expect(entry.seq).toBe(at + 1);
+      expect(entry.hash).toBe(hashDraft(entry));
+      if (at > 0) expect(entry.prev).toBe(own[at - 1]?.hash);
+      expect(signatureHolds(point.toString('base64url'), entryText(entry.hash), entry.sig ?? '')).toBe(true);
+    });
+}
+
+const code = async () => (await makeCode(server.running.store, Date.now())).code;
+
+describe('reelward link', () => {
+  it('counts, is killed, goes on, does without its server and its code, and ends when asked', async () => {
+    const first = await start({ code: await code() });
+    expect(first.out()).toMatch(/^reelward link link-\S+ listens: L1-exit at 127\.0\.0\.1:\d+\n$/);
+    expect(await post(first.at, { boot: 'b1', total: 7, at: new Date().toISOString() })).toEqual({
+      status: 200,
+      answer: { boot: 'b1', total: 7 },
+    });
+    await until('the first total', () => highest() === 7);
+    // Told and not in the log yet: it is on the disk when the device is answered.
+    expect((await post(first.at, { boot: 'b1', total: 9 })).answer).toEqual({ boot: 'b1', total: 9 });
+    expect((await post(first.at, { boot: 'b1', total: 8 })).answer).toEqual({ boot: 'b1', total: 9 });
+    first.child.kill('SIGKILL');
+    await first.ended;
+
+    const second = await start();
+    await until('what the killed one held', () => highest() === 9);
+    let third: Awaited<ReturnType<typeof start>> | null = null;
+    await server.restart(async () => {
+      const body = JSON.stringify({ boot: 'b1', total: 30, serial: 'SN-30' });
+      const mac = createHmac('sha256', SECRET).update(body).digest('hex');
+      const proved = await post(second.at, JSON.parse(body), { 'reelward-mac': `sha256=${mac}` });
+      expect(proved).toEqual({ status: 200, answer: { boot: 'b1', total: 30 } });
+      second.child.kill('SIGKILL');
+      await second.ended;
+      third = await start();
+      await post(third.at, { boot: 'b1', total: 31, serial: 'SN-31' });
+    });
+    const last = third as unknown as Awaited<ReturnType<typeof start>>; // set while the server was away
+    await until('what was counted without a server', () => highest() === 31);
+    await post(last.at, { boot: 'b1', total: 32 });
+    last.child.kill('SIGTERM');
+    expect(await last.ended).toBe(0);
+    await until('the last total', () => highest() === 32);
+    expectChain();
+  });
+
+  it('is shut out like a tablet, says so, and keeps counting on its disk', async () => {
+    const link = await start({ code: await code() });
+    await post(link.at, { boot: 'b1', total: 1 });
+    await until('the first total', () => highest() === 1);
+    const name = /link-\S+/.exec(link.out())?.[0] ?? '';
+    await server.running.store.revokeTablet(name, Date.now());
+    await server.running.store.tell({ kind: 'revoked', tablet: name });
+    expect((await post(link.at, { boot: 'b1', total: 2, serial: 'SN-2' })).status).toBe(200);
+    await until('the word of it', () => link.err().includes('this link was shut out'));
+    expect(highest()).toBe(1);
+    link.child.kill('SIGTERM');
+    expect(await link.ended).toBe(0);
+    expect(readFileSync(join(folder.path, 'link', 'log-000000000001.ndjson'), 'utf8')).toContain('SN-2');
+  });
+
+  it('refuses what it cannot follow: what, where, what to do', async () => {
+    const [station] = config().stations;
+    const of = (change: object) => config({ stations: [{ ...station, ...change }] });
+    const cases: readonly (readonly [unknown, RegExp])[] = [
+      [
+        of({ source: { kind: 'hermes', connect: '10.0.0.5:50100' } }),
+        /stations\[0\]\.source\.kind: "hermes" is not there yet/,
+      ],
+      [
+        of({ source: { kind: 'cfx', listen: '127.0.0.1:5672' } }),
+        /stations\[0\]\.source\.kind: "cfx" is not there yet/,
+      ],
+      [of({ at: 'exit' }), /stations\[0\]\.at: /],
+      [of({ lines: 'L1' }), /stations\[0\]\.lines: key not known here/],
+      [{ ...config(), server: 'reelward' }, /server: expected http/],
+      [config({ stations: [station, station] }), /stations\[1\]\.station: expected another name/],
+      [config(), /code: expected a one-time code at the first start/],
+      [config({ code: 'AAAAA-AAAAA' }), /code: refused by the server/],
+    ];
+    for (const [value, says] of cases) {
+      const link = run('link', '--config', write(value));
+      expect(await link.ended, link.err()).toBe(2);
+      expect(link.err()).toMatch(says);
+      expect(link.err().trim().split('\n')).toHaveLength(1);
+    }
+    expect(await call(['link'])).toMatchObject({ code: 2 });
+  }, 120_000);
+
+  it('is started beside a server, and again where it was killed, while the server goes on', async () => {
+    const port = await freePort();
+    const data = join(folder.path, 'data');
+    const made = run('serve', 'enrol', '--data', data);
+    await made.ended;
+    const file = write(
+      config({
+        server: `http://127.0.0.1:${port}`,
+        code: readEnrolCode(/Code (\S+),/.exec(made.err())?.[1] ?? ''),
+      }),
+    );
+    const served = run('serve', '--port', String(port), '--data', data, '--links', file);
+    const listens = () =>
+      [...served.err().matchAll(/ listens: L1-exit at (127\.0\.0\.1:\d+)/g)].map(([, at]) => at ?? '');
+    await until('the link', () => listens().length === 1);
+    expect((await post(listens()[0] ?? '', { boot: 'b1', total: 3 })).status).toBe(200);
+    const child = readFileSync(`/proc/${served.child.pid}/task/${served.child.pid}/children`, 'utf8')
+      .trim()
+      .split(' ')
+      .find((pid) => readFileSync(`/proc/${pid}/cmdline`, 'utf8').includes('\0link\0'));
+    process.kill(Number(child), 'SIGKILL');
+    await until('the link again', () => listens().length === 2);
+    expect((await fetch(`http://127.0.0.1:${port}/api/info`)).status).toBe(200);
+    expect((await post(listens()[1] ?? '', { boot: 'b1', total: 2 })).answer).toEqual({
+      boot: 'b1',
+      total: 3,
+    });
+    served.child.kill('SIGTERM');
+    expect(await served.ended).toBe(0);
+  });
+});

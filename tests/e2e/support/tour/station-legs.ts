@@ -1,0 +1,141 @@
+// The tour of a line that a machine counts: a real link beside the plant's server, a device that tells its total, falls silent, comes back.
+
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import type { Page } from 'playwright-core';
+import { type RunningLink, startLink } from '../../../../src/link/link.ts';
+import { readLog, scan } from '../floor.ts';
+import type { PlantServer } from '../serve.ts';
+import { closeDialogs, goThere, type Here, type Leg, openBy } from './here.ts';
+
+const SECRET = 'the secret of the exit';
+const STATION = 'exit-1';
+
+/** A device at the end of the line, with its link. */
+interface Device {
+  readonly say: (message: object) => Promise<number>;
+  /** Nothing was heard for so long. */
+  readonly hush: (ms: number) => Promise<void>;
+  readonly stop: () => Promise<void>;
+}
+
+async function startDevice(server: PlantServer, page: Page, line: string): Promise<Device> {
+  const folder = await mkdtemp(path.join(tmpdir(), 'reelward-link-'));
+  let aheadMs = 0;
+  // What was touched on tour has moved the tablet's clock on: the link goes by the same time.
+  let apartMs = 0;
+  const source = { kind: 'counter' as const, listen: '127.0.0.1:0', secret: SECRET };
+  const link: RunningLink = await startLink(
+    {
+      server: server.url,
+      code: await server.newCode(),
+      data: folder,
+      stations: [{ station: STATION, line, machine: null, at: 'out', source }],
+    },
+    {
+      version: '0.1.0',
+      say: () => undefined,
+      clockMs: () => performance.now() + aheadMs,
+      wallMs: () => Date.now() + apartMs,
+    },
+  );
+  const at = `http://${link.listens[0]?.at}/api/stations/${STATION}/count`;
+  return {
+    say: async (message) => {
+      apartMs = (await page.evaluate(() => Date.now())) - Date.now();
+      const headers = { authorization: `Bearer ${SECRET}` };
+      return (await fetch(at, { method: 'POST', headers, body: JSON.stringify(message) })).status;
+    },
+    hush: async (ms) => {
+      apartMs = (await page.evaluate(() => Date.now())) - Date.now();
+      aheadMs += ms;
+    },
+    stop: async () => {
+      await link.stop();
+      await rm(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+const counted = (page: Page, by: string) =>
+  page.locator(`[data-testid=counted-by][data-by=${by}]`).waitFor({ timeout: 60_000 });
+
+/** Begins a run of panels with codes, its slots as they are. */
+async function begin({ page }: Here): Promise<void> {
+  await page.getByTestId('run-start').click();
+  await page.getByTestId('panels-wanted').fill('400');
+  await page.locator('dialog input').nth(2).fill('PN-');
+  await page.getByTestId('run-start-yes').click();
+  await page.getByTestId('runbar').waitFor();
+}
+
+async function end({ page }: Here): Promise<void> {
+  await page.getByTestId('run-stop').click();
+  await page.getByTestId('stop-break').click();
+  await page.getByTestId('run-end').click();
+  await page.getByTestId('run-end-yes').click();
+  await page.getByTestId('run-start').waitFor();
+}
+
+/** Waits until the run says so many panels. */
+const panels = (page: Page, done: number) =>
+  page.locator('[data-testid=runbar] .panels', { hasText: new RegExp(`^\\D*${done}\\D`) }).waitFor();
+
+async function* stations(here: Here, server: PlantServer): AsyncGenerator<string> {
+  const { page } = here;
+  const defined = (await readLog(page, 'reelward-log')).find(({ kind }) => kind === 'line.defined');
+  const device = await startDevice(server, page, String(defined?.payload['line']));
+  try {
+    await device.say({ boot: 'b1', total: 100, state: 1100 });
+    await device.say({ boot: 'b1', total: 'many' });
+    await goThere(here, '#/plant/stations');
+    await page.getByTestId('not-understood').waitFor({ timeout: 60_000 });
+    yield 'stations, one that is heard and did not say all of it well';
+    await page.getByTestId(`count-by-${STATION}`).click();
+    await page.getByTestId('notice').waitFor();
+    yield 'stations, one that counts';
+    await goThere(here, '#/line');
+    await begin(here);
+    await counted(page, 'station');
+    await device.say({ boot: 'b1', total: 101, serial: 'PN-1' });
+    await panels(page, 1);
+    yield 'line, counted by the machine';
+    await scan(page, 'PN-7');
+    await page.getByTestId('counted-beside').waitFor();
+    yield 'line, a panel counted by hand beside the machine';
+    await openBy(here, 'set-right');
+    yield 'panels, the number set right';
+    await page.getByTestId('right-panels').fill('3');
+    await page.getByTestId('right-reason').fill('Counted on the rack');
+    await page.getByTestId('right-yes').click();
+    await panels(page, 3);
+    await device.hush(40_000);
+    await page.getByTestId('station-silent').waitFor({ timeout: 60_000 });
+    await counted(page, 'silent');
+    yield 'line, the machine is silent';
+    await page.getByTestId('plus-one').click();
+    await panels(page, 4);
+    await openBy(here, 'plus-many');
+    yield 'panels, many at once or set right';
+    await closeDialogs(page);
+    await device.say({ boot: 'b1', total: 103, serial: 'PN-3' });
+    await counted(page, 'station');
+    await panels(page, 5);
+    await end(here);
+    await device.say({ boot: 'b1', total: 900, serial: 'PN-900' });
+    await goThere(here, '#/plant/stations');
+    await page.getByTestId('outside').waitFor({ timeout: 60_000 });
+    await page.getByTestId('counted-both').waitFor();
+    yield 'stations, counted by both and outside of a run';
+    await page.getByTestId('count-by-hand').click();
+    await page.getByTestId('notice').waitFor();
+  } finally {
+    await device.stop();
+  }
+}
+
+/** The legs of a line that a machine counts. */
+export function stationLegs(server: () => PlantServer): readonly Leg[] {
+  return [{ name: 'stations', stops: (here) => stations(here, server()) }];
+}
