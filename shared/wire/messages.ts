@@ -305,7 +305,7 @@ export const wireMessages = {
   snapshot: snapshotSchema,
   check: checkSchema,
   checked: checkedSchema,
-  codeRequest: codeRequestSchema,
+  codeWish: codeRequestSchema,
   codeMade: codeMadeSchema,
   tablets: tabletsSchema,
   revoke: revokeSchema,

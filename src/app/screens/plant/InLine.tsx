@@ -3,6 +3,7 @@
 import { useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { inLineWords } from '../../words/in-line.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { fromInLineForm, type InLineForm, type InLineRow, toInLineForm } from './in-line-form.ts';
@@ -23,17 +24,15 @@ function OfLine({ line }: { readonly line: string }) {
     setForm({ ...form, rows: form.rows.map((row) => (row.machine === machine ? { ...row, ...part } : row)) });
   };
   const field = (row: InLineRow, key: 'behind' | 'before') => (
-    <label class="field" key={`${row.machine}${key}`}>
-      <span>{words[key](row.name)}</span>
-      <input
-        data-typing
-        data-testid={`in-line-${row.machine}-${key}`}
-        inputMode="numeric"
-        value={row[key]}
-        onInput={(event) => change(row.machine, { [key]: event.currentTarget.value })}
-      />
-      {row.behind === '' && row.before === '' && <small>{words.guess(formatCount(row.assumed[key]))}</small>}
-    </label>
+    <Field
+      key={`${row.machine}${key}`}
+      label={words[key](row.name)}
+      testId={`in-line-${row.machine}-${key}`}
+      inputMode="numeric"
+      value={row[key]}
+      onInput={(text) => change(row.machine, { [key]: text })}
+      help={row.behind === '' && row.before === '' ? words.guess(formatCount(row.assumed[key])) : null}
+    />
   );
 
   function save(): void {
@@ -55,22 +54,17 @@ function OfLine({ line }: { readonly line: string }) {
       <h2 class="whole">{words.title}</h2>
       <p class="soft whole">{words.help}</p>
       {form.rows.flatMap((row) => [field(row, 'behind'), field(row, 'before')])}
-      <label class="field">
-        <span>{words.missed}</span>
-        <span class="unit">
-          <input
-            data-typing
-            data-testid="in-line-missed"
-            inputMode="decimal"
-            value={form.missed}
-            onInput={(event) => {
-              setWrong(false);
-              setForm({ ...form, missed: event.currentTarget.value });
-            }}
-          />
-          %
-        </span>
-      </label>
+      <Field
+        label={words.missed}
+        unit={'%'}
+        testId="in-line-missed"
+        inputMode="decimal"
+        value={form.missed}
+        onInput={(text) => {
+          setWrong(false);
+          setForm({ ...form, missed: text });
+        }}
+      />
       <div class="whole row">
         <Button large testId="in-line-save" onPress={save}>
           {words.save}

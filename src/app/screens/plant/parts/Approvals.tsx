@@ -4,6 +4,7 @@ import { useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { Field } from '../../../ui/Field.tsx';
 import { partsWords } from '../../../words/parts.ts';
 import { say } from '../../../words/words.ts';
 import { type ApprovedPart, approvedParts, approveObstacle, matches } from './model.ts';
@@ -142,37 +143,32 @@ function ApproveForm(props: {
   const payload = { supplierPart: draft.supplierPart.trim(), part: draft.part.trim() };
   return (
     <section class="card form">
-      <label class="field">
-        <span>{words.supplierPart}</span>
-        <input
-          data-typing
-          data-testid="approve-supplier"
-          class="code"
-          autocomplete="off"
-          maxLength={64}
-          value={draft.supplierPart}
-          onInput={(event) => onChange({ ...draft, supplierPart: event.currentTarget.value })}
-        />
-        <small>{words.formHelp}</small>
-      </label>
-      <label class="field">
-        <span>{words.part}</span>
-        <input
-          data-typing
-          data-testid="approve-part"
-          class="code"
-          autocomplete="off"
-          maxLength={64}
-          list="site-parts"
-          value={draft.part}
-          onInput={(event) => onChange({ ...draft, part: event.currentTarget.value })}
-        />
+      <Field
+        label={words.supplierPart}
+        testId="approve-supplier"
+        isCode
+        autocomplete="off"
+        maxLength={64}
+        value={draft.supplierPart}
+        onInput={(text) => onChange({ ...draft, supplierPart: text })}
+        help={words.formHelp}
+      />
+      <Field
+        label={words.part}
+        testId="approve-part"
+        isCode
+        autocomplete="off"
+        maxLength={64}
+        list="site-parts"
+        value={draft.part}
+        onInput={(text) => onChange({ ...draft, part: text })}
+      >
         <datalist id="site-parts">
           {approvedParts(floor).map(({ part }) => (
             <option key={part} value={part} />
           ))}
         </datalist>
-      </label>
+      </Field>
       <div class="whole row">
         <Button
           tone="act"

@@ -6,6 +6,7 @@ import { useApp, useFloor } from '../../../app.ts';
 import { newId } from '../../../device/ids.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { Field } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { partsWords } from '../../../words/parts.ts';
 import { say } from '../../../words/words.ts';
@@ -174,32 +175,24 @@ function BlockForm(props: {
           ))}
         </div>
       </div>
-      <label class="field">
-        <span>{words.values[kind]}</span>
-        <input
-          data-typing
-          data-testid="block-value"
-          class="code"
-          autocomplete="off"
-          maxLength={64}
-          value={values[kind]}
-          onInput={(event) =>
-            onChange({ ...draft, values: { ...values, [kind]: event.currentTarget.value } })
-          }
-        />
-        <small>{words.formHelp}</small>
-      </label>
-      <label class="field">
-        <span>{words.reason}</span>
-        <input
-          data-typing
-          data-testid="block-reason"
-          maxLength={200}
-          value={reason}
-          onInput={(event) => onChange({ ...draft, reason: event.currentTarget.value })}
-        />
-        <small>{words.reasonHelp}</small>
-      </label>
+      <Field
+        label={words.values[kind]}
+        testId="block-value"
+        isCode
+        autocomplete="off"
+        maxLength={64}
+        value={values[kind]}
+        onInput={(text) => onChange({ ...draft, values: { ...values, [kind]: text } })}
+        help={words.formHelp}
+      />
+      <Field
+        label={words.reason}
+        testId="block-reason"
+        maxLength={200}
+        value={reason}
+        onInput={(text) => onChange({ ...draft, reason: text })}
+        help={words.reasonHelp}
+      />
       {loaded.length > 0 && (
         <div class="caution whole">
           <Icon name="warn" />

@@ -5,6 +5,7 @@ import type { FeederType } from '../../../../../shared/floor/feeder-types.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { Field } from '../../../ui/Field.tsx';
 import { feederTypeWords } from '../../../words/feeder-types.ts';
 import { formatNumber, say } from '../../../words/words.ts';
 import { LengthFields } from './LengthFields.tsx';
@@ -134,22 +135,17 @@ function TypeForm(props: {
   const { draft, onChange, onClose } = props;
   const read = readType(floor, draft);
   const field = (name: 'type' | 'drive' | 'pocket', label: string, help: string, unit: string | null) => (
-    <label class="field">
-      <span>{label}</span>
-      <span class="unit">
-        <input
-          data-typing
-          data-testid={`type-${name}`}
-          autocomplete="off"
-          maxLength={60}
-          disabled={name === 'type' && draft.changes !== null}
-          value={draft[name]}
-          onInput={(event) => onChange({ ...draft, [name]: event.currentTarget.value })}
-        />
-        {unit}
-      </span>
-      <small>{help}</small>
-    </label>
+    <Field
+      label={label}
+      unit={unit}
+      testId={`type-${name}`}
+      autocomplete="off"
+      maxLength={60}
+      disabled={name === 'type' && draft.changes !== null}
+      value={draft[name]}
+      onInput={(text) => onChange({ ...draft, [name]: text })}
+      help={help}
+    />
   );
   return (
     <section class="card form" data-testid="type-form">
