@@ -26,7 +26,7 @@ export interface BakeApproval {
 }
 
 /** What the log knows of a reel's floor life. */
-export interface Exposure {
+export interface ReelExposure {
   /** Moisture level on its label, null where that states none. */
   readonly msl: string | null;
   /** By time; the first is the opening of its bag, or the first that anybody told. */

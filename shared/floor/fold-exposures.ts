@@ -2,7 +2,7 @@
 // a reel or makes it ready on a cart has opened its bag. What is no longer told (an entry taken back) never was.
 
 import { entryId } from '../log/entry.ts';
-import { type Exposure, type ExposurePeriod, isLimited } from './exposure.ts';
+import { type ExposurePeriod, isLimited, type ReelExposure } from './exposure.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { reelByLabel } from './reel-places.ts';
 import type { FloorState } from './state.ts';
@@ -79,7 +79,7 @@ function open(state: FloorState, facts: Opened, told: Told): void {
 }
 
 function add(state: FloorState, reel: string, msl: string | undefined, period: ExposurePeriod): void {
-  const there: Exposure = state.exposures.get(reel) ?? { msl: null, periods: [] };
+  const there: ReelExposure = state.exposures.get(reel) ?? { msl: null, periods: [] };
   // What is told later of the same moment is the newer word.
   const periods = [...there.periods, period].sort((a, b) => a.fromMs - b.fromMs);
   state.exposures.set(reel, { msl: msl ?? there.msl, periods });

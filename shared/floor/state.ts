@@ -6,7 +6,7 @@ import type { ClockReading } from '../log/entry.ts';
 import type { AgeLimit } from './age-limit.ts';
 import type { Block } from './blocks.ts';
 import type { ChecklistTemplate } from './checklist.ts';
-import type { Exposure } from './exposure.ts';
+import type { ReelExposure } from './exposure.ts';
 import type { FeederType, LineTape, TypedFeeder } from './feeder-types.ts';
 import type { PayloadOf, VerdictReason } from './kinds.ts';
 import type { WithdrawnMaker } from './makers.ts';
@@ -233,7 +233,7 @@ export interface FloorState extends PanelState {
   readonly takenOff: Map<string, { readonly entry: string; readonly was: SlotState }>;
   readonly reels: Map<string, Reel>;
   /** Reel -> its floor life so far; reels that are not moisture-sensitive are absent. */
-  readonly exposures: Map<string, Exposure>;
+  readonly exposures: Map<string, ReelExposure>;
   readonly holds: Map<string, Hold>;
   readonly blocks: Map<string, Block>;
   readonly sweeps: Map<string, Sweep>;

@@ -5,13 +5,13 @@
 import { scheduleWalks, type WalkSchedule, type WalkScheduleAsk } from './walk-schedule.ts';
 
 /** Ways to save a missed splice. */
-export const remedyKinds = ['cutEarly', 'secondPerson', 'secondSlot'] as const;
+export const remedyKinds = ['cut-early', 'second-person', 'second-slot'] as const;
 export type RemedyKind = (typeof remedyKinds)[number];
 
 /** One way to save it. Costs are in parts: what the site sets a person's walk or a second feeder at. */
 export type Remedy =
   | {
-      readonly kind: 'cutEarly';
+      readonly kind: 'cut-early';
       readonly cost: number;
       /** When the work at this slot begins, before its window opens. */
       readonly beginsMs: number;
@@ -20,13 +20,13 @@ export type Remedy =
       readonly plan: WalkSchedule;
     }
   | {
-      readonly kind: 'secondPerson';
+      readonly kind: 'second-person';
       readonly cost: number;
       /** The latest start of the second person's walk. */
       readonly startMs: number;
     }
   | {
-      readonly kind: 'secondSlot';
+      readonly kind: 'second-slot';
       readonly cost: number;
       /** When the part must be loaded in the second slot at the latest. */
       readonly byMs: number;
@@ -88,7 +88,7 @@ function cutEarly(ask: RemedyAsk): Remedy | null {
   const places = plan.walks.flatMap((walk) => walk.splices);
   const beginsMs = places.find((place) => place.need === need)!.beginsMs; // tryAt() holds only plans that serve it
   const wastedParts = Math.ceil((Math.max(0, splice.opensMs - beginsMs) / 1000) * ask.partsPerSecond);
-  return { kind: 'cutEarly', cost: wastedParts, beginsMs, wastedParts, plan };
+  return { kind: 'cut-early', cost: wastedParts, beginsMs, wastedParts, plan };
 }
 
 /**
@@ -109,10 +109,10 @@ export function remediesFor(ask: RemedyAsk): Remedy[] {
   const startMs = splice.closesMs - eachMs - walks.walkSeconds * 1000;
   const fits = splice.closesMs - splice.opensMs >= eachMs;
   if (ask.secondPerson && fits && startMs >= walks.nowMs) {
-    remedies.push({ kind: 'secondPerson', cost: costs.secondPerson, startMs });
+    remedies.push({ kind: 'second-person', cost: costs.secondPerson, startMs });
   }
   if (ask.secondSlot && splice.closesMs > walks.nowMs) {
-    remedies.push({ kind: 'secondSlot', cost: costs.secondSlot, byMs: splice.closesMs });
+    remedies.push({ kind: 'second-slot', cost: costs.secondSlot, byMs: splice.closesMs });
   }
   return remedies.sort(
     (a, b) => a.cost - b.cost || remedyKinds.indexOf(a.kind) - remedyKinds.indexOf(b.kind),

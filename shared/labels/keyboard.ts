@@ -14,7 +14,7 @@ interface Layout {
   readonly colon: string;
 }
 
-const LAYOUTS: readonly Layout[] = [
+const keyboardLayouts: readonly Layout[] = [
   { name: 'German (QWERTZ)', mark: 'ü=:', brace: 'Ü', colon: 'Ö' },
   { name: 'Nordic', mark: 'å=:', brace: 'Å', colon: 'ÖÆØ' },
   { name: 'Italian', mark: 'è=:', brace: 'é', colon: 'ç' },
@@ -37,7 +37,7 @@ export interface LayoutFinding {
 export function findKeyboardLayout(text: string): LayoutFinding | null {
   // Every altered text holds a letter beyond ASCII, or one of two accents in front.
   if (text[0] !== '`' && text[0] !== '^' && isAscii(text)) return null;
-  for (const layout of LAYOUTS) {
+  for (const layout of keyboardLayouts) {
     const lower = text.slice(0, 3).toLowerCase();
     const keyList = text[0] === layout.brace && colonsIn(text, layout.colon) > 0;
     if (lower === layout.mark || (keyList && layout.name !== 'French (AZERTY)'))

@@ -1,7 +1,7 @@
 // The floor life of a reel that the log knows: its part's level, body and package from the setups and the parts list, its label's level,
 // its exposure so far, the plant's own values. What nobody stated counts as the worse; what setups state differently counts as not stated.
 
-import { type BakeApproval, type Exposure, type ExposurePeriod, isLimited } from '../floor/exposure.ts';
+import { type BakeApproval, type ExposurePeriod, isLimited, type ReelExposure } from '../floor/exposure.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
 import { MOISTURE_RULES, type MoistureRuling, type PartFacts } from '../floor/moisture-rules.ts';
 import type { FloorState } from '../floor/state.ts';
@@ -128,7 +128,7 @@ export interface OpenBake extends ShortBake {
 
 /** The reel's newest bake where it was too short and no lead let it count; null else. `life`: what `reelLife` answers for `nowMs`. */
 export function openBake(
-  exposure: Exposure | undefined,
+  exposure: ReelExposure | undefined,
   life: ReelLife | null,
   nowMs: number,
 ): OpenBake | null {
@@ -138,7 +138,7 @@ export function openBake(
 
 /** The lead's word by which the reel's newest bake counts; null where there is none, or none that holds. Arguments as for `openBake`. */
 export function bakeLet(
-  exposure: Exposure | undefined,
+  exposure: ReelExposure | undefined,
   life: ReelLife | null,
   nowMs: number,
 ): BakeApproval | null {
@@ -146,7 +146,7 @@ export function bakeLet(
 }
 
 /** The newest bake that has ended; one that lasts still, or is told for later, was not found short yet. */
-function lastBake(exposure: Exposure | undefined, nowMs: number): ExposurePeriod | null {
+function lastBake(exposure: ReelExposure | undefined, nowMs: number): ExposurePeriod | null {
   const periods = exposure?.periods ?? [];
   const endOf = (at: number) => periods[at + 1]?.fromMs ?? Number.POSITIVE_INFINITY;
   return periods.filter(({ air }, at) => air === 'bake' && endOf(at) <= nowMs).at(-1) ?? null;

@@ -35,7 +35,7 @@ export function toEvidence(reel: Finished, cost: SpliceCost = noCost): Evidence 
 /** The share of picks that a finished reel would show as lost, where that is more than any feeder loses; null else. `cost`: as of `toEvidence`. */
 export function unlikelyLoss(reel: Finished, cost: SpliceCost = noCost): number | null {
   const found = evidenceFromUnload(withoutSplices(reel, cost));
-  return found.ok || found.error.code !== 'unlikelyLoss' ? null : found.error.lost / found.error.gone;
+  return found.ok || found.error.code !== 'unlikely-loss' ? null : found.error.lost / found.error.gone;
 }
 
 /** `toEvidence` with what splices cost on the reel's own line. */

@@ -50,9 +50,9 @@ export function lossPrior(
 }
 
 /** Why a finished reel teaches nothing. */
-export const LOSS_REFUSALS = ['noPicks', 'morePlacedThanGone', 'unlikelyLoss'] as const;
+export const lossRefusals = ['no-picks', 'more-placed-than-gone', 'unlikely-loss'] as const;
 export type LossRefusal = {
-  readonly code: (typeof LOSS_REFUSALS)[number];
+  readonly code: (typeof lossRefusals)[number];
   readonly gone: number;
   readonly placements: number;
   /** `gone` less `placements`, parts: below 0 where more was placed than is gone. */
@@ -79,10 +79,10 @@ export function evidenceFromUnload(reel: {
   const sd = Math.hypot(reel.startSd, reel.endSd, reel.placementsSd ?? 0);
   const lost = gone - reel.placements;
   const facts = { gone, placements: reel.placements, lost };
-  if (gone <= 0 && reel.placements === 0) return fail({ code: 'noPicks', ...facts });
-  if (lost < -3 * sd - 1e-9) return fail({ code: 'morePlacedThanGone', ...facts });
+  if (gone <= 0 && reel.placements === 0) return fail({ code: 'no-picks', ...facts });
+  if (lost < -3 * sd - 1e-9) return fail({ code: 'more-placed-than-gone', ...facts });
   if (lost - 3 * sd > UNLIKELY_LOSS * Math.max(gone, reel.placements))
-    return fail({ code: 'unlikelyLoss', ...facts });
+    return fail({ code: 'unlikely-loss', ...facts });
   return ok({ picks: Math.max(gone, reel.placements), lost: Math.max(0, lost), sd });
 }
 

@@ -1,6 +1,6 @@
 // A reel's floor life in a few words, and whether it needs somebody's eye.
 
-import type { Exposure } from '../../../shared/floor/exposure.ts';
+import type { ReelExposure } from '../../../shared/floor/exposure.ts';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import { hotBakeLimitHours } from '../../../shared/moisture/bake.ts';
 import {
@@ -24,7 +24,7 @@ export interface LifeText {
 }
 
 /** Says what is left of a floor life. `zone`: the plant's. */
-export function lifeText(life: ReelLife, exposure: Exposure | undefined, zone: string): LifeText {
+export function lifeText(life: ReelLife, exposure: ReelExposure | undefined, zone: string): LifeText {
   const words = say(moistureWords);
   const air = exposure?.periods.at(-1)?.air;
   const level = words.level(life.level);

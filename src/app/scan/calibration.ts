@@ -2,7 +2,7 @@
 // Method: one known code; what arrived is compared with what each keyboard layout and Caps Lock would have made of it.
 // Refused: guessing from ordinary labels, where a swapped Y and Z still looks like a part number.
 
-import { DEAD, LAYOUTS, type Layout, throughLayouts } from './layouts.ts';
+import { DEAD, keyboardLayouts, type Layout, throughLayouts } from './layouts.ts';
 
 /** A separator of ISO/IEC 15434 between two letters, so that a lost one shows. */
 interface SeparatorPlace {
@@ -73,7 +73,7 @@ export function calibrationOf(text: string): CalibrationCode | null {
 
 /** How a code may arrive: as printed, and through each pair of layouts. */
 function arrivals(code: CalibrationCode): readonly (readonly string[])[] {
-  const texts = LAYOUTS.flatMap((layout) => [
+  const texts = keyboardLayouts.flatMap((layout) => [
     throughLayouts(code.text, 'us', layout),
     throughLayouts(code.text, layout, 'us'),
   ]);
@@ -147,7 +147,7 @@ function compareCharacters(
     const seen = isCaseInverted ? invertCase(body) : body;
     if (seen === printed) return { characters: { kind: 'equal' }, isCaseInverted };
   }
-  const pairs = LAYOUTS.flatMap((layout) =>
+  const pairs = keyboardLayouts.flatMap((layout) =>
     layout === 'us'
       ? []
       : [

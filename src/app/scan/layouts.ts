@@ -3,7 +3,7 @@
 // one browser family has and which tells the physical keyboard, not the scanner's.
 // The tables are checked against the X keyboard data base (xkeyboard-config) in the tests.
 
-export const LAYOUTS = [
+export const keyboardLayouts = [
   'us',
   'uk',
   'german',
@@ -13,7 +13,7 @@ export const LAYOUTS = [
   'italian',
   'swedish',
 ] as const;
-export type Layout = (typeof LAYOUTS)[number];
+export type Layout = (typeof keyboardLayouts)[number];
 
 /** Key positions in the order of the strings below: digit row, three letter rows, the extra key by the left Shift. */
 export const KEY_POSITIONS: readonly string[] = [

@@ -17,11 +17,11 @@ describe('evidenceFromUnload()', () => {
     expect(200 / 10_200).toBeCloseTo(0.0196, 4);
   });
 
-  test('refuses with morePlacedThanGone when counts cannot explain it', () => {
+  test('refuses with more-placed-than-gone when counts cannot explain it', () => {
     const found = evidenceFromUnload({ ...counted, startParts: 4000, endParts: 3000, placements: 1200 });
     expect(found).toEqual({
       ok: false,
-      error: { code: 'morePlacedThanGone', gone: 1000, placements: 1200, lost: -200 },
+      error: { code: 'more-placed-than-gone', gone: 1000, placements: 1200, lost: -200 },
     });
   });
 
@@ -41,16 +41,16 @@ describe('evidenceFromUnload()', () => {
     const gone = { startParts: 5000, endParts: 450, placements: 2000 };
     expect(evidenceFromUnload({ ...counted, ...gone })).toEqual({
       ok: false,
-      error: { code: 'unlikelyLoss', gone: 4550, placements: 2000, lost: 2550 },
+      error: { code: 'unlikely-loss', gone: 4550, placements: 2000, lost: 2550 },
     });
     expect(evidenceFromUnload({ ...gone, startSd: 800, endSd: 0 }).ok).toBe(true);
     expect(evidenceFromUnload({ ...counted, startParts: 1000, endParts: 0, placements: 901 }).ok).toBe(true);
     expect(evidenceFromUnload({ ...counted, startParts: 1000, endParts: 0, placements: 899 }).ok).toBe(false);
   });
 
-  test('refuses with noPicks when nothing happened', () => {
+  test('refuses with no-picks when nothing happened', () => {
     const found = evidenceFromUnload({ ...counted, startParts: 4000, endParts: 4000, placements: 0 });
-    expect(found).toEqual({ ok: false, error: { code: 'noPicks', gone: 0, placements: 0, lost: 0 } });
+    expect(found).toEqual({ ok: false, error: { code: 'no-picks', gone: 0, placements: 0, lost: 0 } });
   });
 });
 

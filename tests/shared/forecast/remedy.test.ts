@@ -34,8 +34,8 @@ describe('remediesFor()', () => {
 
   test('cuts just early enough, and counts the parts that are thrown away', () => {
     const [cheapest] = remediesFor(ask(crowded));
-    expect(cheapest!.kind).toBe('cutEarly');
-    if (cheapest!.kind !== 'cutEarly') return;
+    expect(cheapest!.kind).toBe('cut-early');
+    if (cheapest!.kind !== 'cut-early') return;
     // The other needs 40 s within its window of 45 or 50 s: this one must begin 30 to 40 s before its own opens.
     expect(cheapest!.beginsMs).toBeGreaterThanOrEqual(960_000);
     expect(cheapest!.beginsMs).toBeLessThanOrEqual(972_000);
@@ -46,32 +46,32 @@ describe('remediesFor()', () => {
   test('orders by cost: a second person comes first when parts are dear', () => {
     const costs = { secondPerson: 10, secondSlot: 500 };
     const kinds = remediesFor(ask(crowded, { partsPerSecond: 8, costs })).map((remedy) => remedy.kind);
-    expect(kinds).toEqual(['secondPerson', 'cutEarly', 'secondSlot']);
+    expect(kinds).toEqual(['second-person', 'cut-early', 'second-slot']);
   });
 
   test('says when the second person must start and the second slot must be loaded', () => {
     const question = ask(crowded);
     const closesMs = crowded.splices[question.need]!.closesMs;
     const remedies = remediesFor(question);
-    expect(remedies).toContainEqual({ kind: 'secondPerson', cost: 50, startMs: closesMs - 100_000 });
-    expect(remedies).toContainEqual({ kind: 'secondSlot', cost: 200, byMs: closesMs });
+    expect(remedies).toContainEqual({ kind: 'second-person', cost: 50, startMs: closesMs - 100_000 });
+    expect(remedies).toContainEqual({ kind: 'second-slot', cost: 200, byMs: closesMs });
   });
 
   test('offers only what is to be had', () => {
     const kinds = remediesFor(ask(crowded, { secondPerson: false, secondSlot: false })).map(
       (remedy) => remedy.kind,
     );
-    expect(kinds).toEqual(['cutEarly']);
+    expect(kinds).toEqual(['cut-early']);
   });
 
   test('knows no remedy by walking when the window closes before anyone is there', () => {
-    expect(remediesFor(ask(walks([[0, 90]]))).map((remedy) => remedy.kind)).toEqual(['secondSlot']);
+    expect(remediesFor(ask(walks([[0, 90]]))).map((remedy) => remedy.kind)).toEqual(['second-slot']);
   });
 
   test('cuts early where the window is shorter than the work', () => {
     const [cheapest] = remediesFor(ask(walks([[1000, 1030]]), { secondSlot: false }));
     expect(cheapest).toMatchObject({
-      kind: 'cutEarly',
+      kind: 'cut-early',
       beginsMs: expect.closeTo(990_000, -3),
       wastedParts: 4,
     });
@@ -86,7 +86,7 @@ describe('remediesFor()', () => {
           const before = scheduleWalks(question);
           for (const { need } of before.missed) {
             for (const remedy of remediesFor({ ...ask(question), need })) {
-              if (remedy.kind !== 'cutEarly') continue;
+              if (remedy.kind !== 'cut-early') continue;
               expect(remedy.plan.missed.length).toBeLessThan(before.missed.length);
               expect(remedy.plan.missed.some((missed) => missed.need === need)).toBe(false);
             }

@@ -152,11 +152,11 @@ function Misses(props: {
 function remedyText(remedy: Remedy, at: Beheld): string {
   const { remedies } = say(lineWords);
   switch (remedy.kind) {
-    case 'cutEarly':
+    case 'cut-early':
       return remedies.cutEarly(remedy.wastedParts, sayMoment(remedy.beginsMs, at));
-    case 'secondPerson':
+    case 'second-person':
       return remedies.secondPerson(sayMoment(remedy.startMs, at));
-    case 'secondSlot':
+    case 'second-slot':
       return remedies.secondSlot(sayMoment(remedy.byMs, at));
   }
 }

@@ -108,9 +108,9 @@ describe('nobody counts', () => {
     expect(missed.map((miss) => miss.slot.slot)).toEqual([slot]);
     for (const remedy of missed.flatMap((miss) => miss.remedies)) {
       const atMs =
-        remedy.kind === 'cutEarly'
+        remedy.kind === 'cut-early'
           ? remedy.beginsMs
-          : remedy.kind === 'secondPerson'
+          : remedy.kind === 'second-person'
             ? remedy.startMs
             : remedy.byMs;
       expect(atMs, remedy.kind).toBeGreaterThanOrEqual(nowMs);

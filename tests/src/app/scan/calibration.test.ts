@@ -6,7 +6,7 @@ import {
   invertCase,
   stripedCalibration,
 } from '../../../../src/app/scan/calibration.ts';
-import { LAYOUTS, throughLayouts } from '../../../../src/app/scan/layouts.ts';
+import { keyboardLayouts, throughLayouts } from '../../../../src/app/scan/layouts.ts';
 import type { WedgeScan } from '../../../../src/app/scan/wedge.ts';
 import { wedgeReport } from '../../../../src/app/scan/wedge-report.ts';
 import { run, scannerEvents } from './wedge-streams.ts';
@@ -29,7 +29,7 @@ describe('checkCalibration()', () => {
     });
   });
 
-  for (const layout of LAYOUTS.filter((each) => each !== 'us')) {
+  for (const layout of keyboardLayouts.filter((each) => each !== 'us')) {
     it(`names ${layout} when a US scanner types on such a tablet, and the other way round`, () => {
       const onTablet = checkCalibration(throughLayouts(fullCalibration.text, 'us', layout)).characters;
       expect(onTablet).toEqual({ kind: 'layout', tablet: layout, scanner: 'us' });
@@ -118,7 +118,7 @@ describe('wedgeReport()', () => {
 const label = '[)>\u001e06\u001dPBW-10023\u001dQ4000\u001d1TLT-0123456789\u001dABCDEFG\u001e\u0004';
 
 describe('calibrationOf()', () => {
-  const pairs = LAYOUTS.flatMap((layout) => [[layout, 'us'] as const, ['us', layout] as const]);
+  const pairs = keyboardLayouts.flatMap((layout) => [[layout, 'us'] as const, ['us', layout] as const]);
 
   it.each(pairs)('knows the code through a scanner set to %s and a tablet set to %s', (scanner, tablet) => {
     expect(calibrationOf(throughLayouts(fullCalibration.text, scanner, tablet))).toBe(fullCalibration);
@@ -151,7 +151,7 @@ describe('the striped code', () => {
     expect(wedgeReport(scanOf(stripedCalibration.text)).findings).toEqual([{ code: 'all-equal' }]);
     const lost = wedgeReport(scanOf(stripedCalibration.text.replace('\u001d', '')));
     expect(lost.findings).toEqual([{ code: 'separator-lost', separator: 'GS' }]);
-    for (const layout of LAYOUTS.filter((each) => each !== 'us')) {
+    for (const layout of keyboardLayouts.filter((each) => each !== 'us')) {
       const arrived = throughLayouts(stripedCalibration.text, 'us', layout);
       expect(checkCalibration(arrived).characters, layout).toEqual({
         kind: 'layout',

@@ -4,7 +4,7 @@ import {
   charToKey,
   DEAD,
   KEY_POSITIONS,
-  LAYOUTS,
+  keyboardLayouts,
   type Layout,
   layoutChars,
   throughLayouts,
@@ -21,7 +21,7 @@ const xkb = JSON.parse(
 ) as XkbLayouts;
 
 describe('layoutChars()', () => {
-  for (const layout of LAYOUTS) {
+  for (const layout of keyboardLayouts) {
     it(`agrees with the X keyboard data base on every ${layout} key it lists`, () => {
       const { plain, shifted } = layoutChars(layout);
       expect([plain.length, shifted.length]).toEqual([KEY_POSITIONS.length, KEY_POSITIONS.length]);
@@ -38,7 +38,7 @@ describe('layoutChars()', () => {
 
 describe('throughLayouts()', () => {
   it('gives the same text back when both sides agree', () => {
-    for (const layout of LAYOUTS) expect(throughLayouts('PART-42', layout, layout)).toBe('PART-42');
+    for (const layout of keyboardLayouts) expect(throughLayouts('PART-42', layout, layout)).toBe('PART-42');
   });
 
   // A US scanner's digits and letters on an AZERTY tablet, as reported by users: digits become accents and signs.

@@ -7,8 +7,9 @@ import { Button } from '../../../ui/Button.tsx';
 import { Field } from '../../../ui/Field.tsx';
 import { partsWords } from '../../../words/parts.ts';
 import { say } from '../../../words/words.ts';
+import { ListPage } from './ListPage.tsx';
 import { type ApprovedPart, approvedParts, approveObstacle, matches } from './model.ts';
-import { Longlist, SearchField, useScans } from './shared.tsx';
+import { useScans } from './shared.tsx';
 
 interface Draft {
   readonly part: string;
@@ -32,32 +33,18 @@ export function Approvals() {
   const parts = approvedParts(floor);
   const found = parts.filter(({ part, supplierParts }) => matches(search, [part, ...supplierParts]));
   const known = parts.some(({ part }) => part.toLowerCase() === search.trim().toLowerCase());
+  const add = () => setDraft({ part: known ? search.trim() : '', supplierPart: '' });
   return (
-    <div class="stack">
-      {draft ? (
-        <ApproveForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />
-      ) : (
-        <div class="row">
-          <SearchField value={search} onChange={setSearch} />
-          <Button
-            tone="act"
-            disabledReason={refusal}
-            testId="approve-add"
-            onPress={() => setDraft({ part: known ? search.trim() : '', supplierPart: '' })}
-          >
-            {words.add}
-          </Button>
-        </div>
-      )}
-      {parts.length === 0 && (
-        <p class="empty">
-          {words.none}
-          <br />
-          {words.noneHelp}
-        </p>
-      )}
-      {parts.length > 0 && found.length === 0 && (
-        <div class="empty">
+    <ListPage
+      search={{ value: search, onChange: setSearch }}
+      add={{ label: words.add, testId: 'approve-add', refusal, onPress: add }}
+      form={draft && <ApproveForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />}
+      count={parts.length}
+      none={words.none}
+      noneHelp={words.noneHelp}
+      found={found}
+      noMatch={
+        <>
           {words.noMatch(search)}
           {!draft && (
             <Button
@@ -67,14 +54,10 @@ export function Approvals() {
               {words.approveIt}
             </Button>
           )}
-        </div>
-      )}
-      <Longlist
-        key={search}
-        items={found}
-        draw={(part) => <PartRow key={part.part} part={part} refusal={refusal} />}
-      />
-    </div>
+        </>
+      }
+      draw={(part) => <PartRow key={part.part} part={part} refusal={refusal} />}
+    />
   );
 }
 

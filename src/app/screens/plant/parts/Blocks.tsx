@@ -10,6 +10,7 @@ import { Field } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { partsWords } from '../../../words/parts.ts';
 import { say } from '../../../words/words.ts';
+import { ListPage, WithdrawDialog } from './ListPage.tsx';
 import {
   type BlockKind,
   blockedSlots,
@@ -19,7 +20,7 @@ import {
   matches,
   type ScannedThing,
 } from './model.ts';
-import { Longlist, SearchField, useScans, WhyDialog } from './shared.tsx';
+import { useScans } from './shared.tsx';
 
 interface Draft {
   readonly kind: BlockKind;
@@ -56,50 +57,35 @@ export function Blocks() {
   const found = blocks.filter(({ reel, lot, part, reason }) => matches(search, [reel, lot, part, reason]));
   const by = app.person.value?.person ?? app.store.identity.tablet;
   return (
-    <div class="stack">
-      {draft ? (
-        <BlockForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />
-      ) : (
-        <div class="row">
-          <SearchField value={search} onChange={setSearch} />
-          <Button tone="act" disabledReason={refusal} testId="block-add" onPress={() => setDraft(emptyDraft)}>
-            {words.add}
-          </Button>
-        </div>
-      )}
-      {blocks.length === 0 && <p class="empty">{words.none}</p>}
-      {blocks.length > 0 && found.length === 0 && <p class="empty">{words.noMatch(search)}</p>}
-      <Longlist
-        key={search}
-        items={found}
-        draw={(block) => (
-          <BlockRow
-            key={block.block}
-            block={block}
-            slots={blockedSlots(floor, block)}
-            refusal={refusal}
-            onLift={() => setLifting(block)}
-          />
-        )}
-      />
-      {lifting && (
-        <WhyDialog
-          title={words.liftTitle(blockTarget(lifting).value)}
-          label={words.liftWhy}
-          act={words.lift}
-          onClose={() => setLifting(null)}
-          onDone={(reason) => {
-            setLifting(null);
-            app.write([{ kind: 'material.released', payload: { block: lifting.block, reason, by } }]).then(
-              () => {
-                app.notice.value = { tone: 'plain', text: words.lifted(blockTarget(lifting).value) };
-              },
-              () => undefined, // shown by the fault screen
-            );
-          }}
+    <ListPage
+      search={{ value: search, onChange: setSearch }}
+      add={{ label: words.add, testId: 'block-add', refusal, onPress: () => setDraft(emptyDraft) }}
+      form={draft && <BlockForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />}
+      count={blocks.length}
+      none={words.none}
+      found={found}
+      noMatch={words.noMatch(search)}
+      draw={(block) => (
+        <BlockRow
+          key={block.block}
+          block={block}
+          slots={blockedSlots(floor, block)}
+          refusal={refusal}
+          onLift={() => setLifting(block)}
         />
       )}
-    </div>
+    >
+      {lifting && (
+        <WithdrawDialog
+          title={words.liftTitle(blockTarget(lifting).value)}
+          why={words.liftWhy}
+          act={words.lift}
+          entry={(reason) => ({ kind: 'material.released', payload: { block: lifting.block, reason, by } })}
+          done={words.lifted(blockTarget(lifting).value)}
+          onClose={() => setLifting(null)}
+        />
+      )}
+    </ListPage>
   );
 }
 

@@ -9,8 +9,8 @@ import { Field } from '../../../ui/Field.tsx';
 import { feederTypeWords } from '../../../words/feeder-types.ts';
 import { formatNumber, say } from '../../../words/words.ts';
 import { LengthFields } from './LengthFields.tsx';
+import { ListPage, WithdrawDialog } from './ListPage.tsx';
 import { lengthTexts, readType, type TypeDraft } from './lengths.ts';
-import { WhyDialog } from './shared.tsx';
 
 const emptyDraft: TypeDraft = {
   changes: null,
@@ -22,7 +22,6 @@ const emptyDraft: TypeDraft = {
 };
 
 export function FeederTypes() {
-  const app = useApp();
   const floor = useFloor();
   const words = say(feederTypeWords);
   const refusal = useRefusal('define-line');
@@ -32,24 +31,15 @@ export function FeederTypes() {
     a.type.localeCompare(b.type, 'en', { numeric: true }),
   );
   return (
-    <div class="stack">
-      <p class="soft">{words.help}</p>
-      {draft && <TypeForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />}
-      {!draft && (
-        <div>
-          <Button tone="act" disabledReason={refusal} testId="type-add" onPress={() => setDraft(emptyDraft)}>
-            {words.add}
-          </Button>
-        </div>
-      )}
-      {types.length === 0 && (
-        <p class="empty">
-          {words.none}
-          <br />
-          {words.noneHelp}
-        </p>
-      )}
-      {types.map((type) => (
+    <ListPage
+      help={words.help}
+      add={{ label: words.add, testId: 'type-add', refusal, onPress: () => setDraft(emptyDraft) }}
+      form={draft && <TypeForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />}
+      count={types.length}
+      none={words.none}
+      noneHelp={words.noneHelp}
+      found={types}
+      draw={(type) => (
         <div class="listed" key={type.type} data-testid={`type-${type.type}`}>
           <span class="grow">
             <b class="code" translate={false}>
@@ -72,27 +62,20 @@ export function FeederTypes() {
             </>
           )}
         </div>
-      ))}
+      )}
+    >
       {leaving !== null && refusal === null && (
-        <WhyDialog
+        <WithdrawDialog
           title={words.withdrawTitle(leaving)}
-          label={words.why}
+          why={words.why}
           choices={words.whys}
           act={words.withdraw}
-          caution={null}
+          entry={(reason) => ({ kind: 'feeder-type.withdrawn', payload: { type: leaving, reason } })}
+          done={words.withdrawn(leaving)}
           onClose={() => setLeaving(null)}
-          onDone={(reason) => {
-            setLeaving(null);
-            app.write([{ kind: 'feeder-type.withdrawn', payload: { type: leaving, reason } }]).then(
-              () => {
-                app.notice.value = { tone: 'plain', text: words.withdrawn(leaving) };
-              },
-              () => undefined, // shown by the fault screen
-            );
-          }}
         />
       )}
-    </div>
+    </ListPage>
   );
 }
 
