@@ -22,8 +22,8 @@ interface FieldProps extends Asked {
   readonly wrong?: string | null;
   /** Marks what was typed as wrong, where the sentence stands elsewhere too. */
   readonly isWrong?: boolean;
-  /** The unit behind it; null where it has none. */
-  readonly unit?: string | null;
+  /** The unit behind it; empty: none, but as narrow as one that has. */
+  readonly unit?: string;
   /** A code rather than prose. */
   readonly isCode?: boolean;
   readonly inputMode?: 'text' | 'decimal' | 'numeric';
@@ -41,7 +41,7 @@ interface FieldProps extends Asked {
 
 export function Field(props: FieldProps) {
   const { label, help = null, wrong = null, testId, isWhole, more, children, ...box } = props;
-  const { onInput, isWrong, unit = null, isCode = false, ...input } = box;
+  const { onInput, isWrong, unit, isCode = false, ...input } = box;
   const id = useId();
   const typed = {
     id,
@@ -54,7 +54,7 @@ export function Field(props: FieldProps) {
   return (
     <label for={id} class={classOf(isWhole, more)}>
       <span>{label}</span>
-      {unit === null ? (
+      {unit === undefined ? (
         <input data-typing {...typed} />
       ) : (
         <span class="unit">

@@ -117,7 +117,7 @@ function TypeForm(props: {
   const words = say(feederTypeWords);
   const { draft, onChange, onClose } = props;
   const read = readType(floor, draft);
-  const field = (name: 'type' | 'drive' | 'pocket', label: string, help: string, unit: string | null) => (
+  const field = (name: 'type' | 'drive' | 'pocket', label: string, help: string, unit: string) => (
     <Field
       label={label}
       unit={unit}
@@ -132,7 +132,7 @@ function TypeForm(props: {
   );
   return (
     <section class="card form" data-testid="type-form">
-      {field('type', words.name, words.nameHelp, null)}
+      {field('type', words.name, words.nameHelp, '')}
       <label class="field">
         <span>{words.lanes}</span>
         <select
@@ -147,7 +147,7 @@ function TypeForm(props: {
           ))}
         </select>
       </label>
-      {field('drive', words.drive, words.driveHelp, null)}
+      {field('drive', words.drive, words.driveHelp, '')}
       {field('pocket', words.pocket, words.pocketHelp, 'mm')}
       <LengthFields id="type" texts={draft.lengths} onChange={(lengths) => onChange({ ...draft, lengths })} />
       <div class="whole row">
