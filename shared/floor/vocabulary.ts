@@ -1,8 +1,8 @@
 // The words that the floor's entries use, as closed lists: their types, loops and checks come from here.
 
-/** What a person may do grows from left to right. */
-export const roles = ['operator', 'lead', 'engineer'] as const;
-export type Role = (typeof roles)[number];
+import { type Role, roles } from '../kit/roles.ts';
+
+export { type Role, roles };
 
 /** Where a scan or an act came from. `practice` marks labels on the screen, and what a practice floor was told at its start. */
 export const sources = ['camera', 'wedge', 'typed', 'practice', 'machine'] as const;

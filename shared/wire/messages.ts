@@ -3,6 +3,7 @@
 // strict, since their hash covers every field.
 
 import * as z from 'zod/mini';
+import { roles } from '../kit/roles.ts';
 import { entrySchema } from '../log/entry-schema.ts';
 import { exportFormats } from '../log/export-formats.ts';
 import { entryFaults, type WireCode, wireCodes } from './codes.ts';
@@ -205,10 +206,6 @@ export const checkSchema = z.object({
   pin: z.nullable(z.string().check(z.minLength(1), z.maxLength(32))),
 });
 export type PersonCheck = z.infer<typeof checkSchema>;
-
-/** What a person may do grows from left to right. */
-export const roles = ['operator', 'lead', 'engineer'] as const;
-export type Role = (typeof roles)[number];
 
 /** The answer to a check of a person: who it is and for how long that counts. */
 export const checkedSchema = z.object({

@@ -1,8 +1,8 @@
 // What a server is started with. Everything that a test has to own (clock, folders, people's fold) comes in here.
 
 import type { FastifyInstance } from 'fastify';
+import type { Role } from '../../shared/kit/roles.ts';
 import type { Entry } from '../../shared/log/entry.ts';
-import type { Role } from '../../shared/wire/messages.ts';
 
 /** A person as the log says; the server knows no more of the floor. */
 export interface KnownPerson {

@@ -9,6 +9,7 @@ import { useApp, useFloor } from '../app.ts';
 import { deviceClock } from '../device/clock.ts';
 import type { CheckedPerson, PersonFault } from '../sync/person.ts';
 import { Button } from '../ui/Button.tsx';
+import { Field } from '../ui/Field.tsx';
 import { peopleWords } from '../words/people.ts';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
@@ -166,17 +167,14 @@ function BadgeForm({ wrong, onEnter }: BadgeFormProps) {
   const [badge, setBadge] = useState('');
   return (
     <div class="stack">
-      <label class="field">
-        <span>{words.scanBadge}</span>
-        <input
-          data-typing
-          data-testid="badge"
-          autocomplete="off"
-          value={badge}
-          onInput={(event) => setBadge(event.currentTarget.value)}
-        />
-        <small>{words.badgeHelp}</small>
-      </label>
+      <Field
+        label={words.scanBadge}
+        testId="badge"
+        autocomplete="off"
+        value={badge}
+        onInput={setBadge}
+        help={words.badgeHelp}
+      />
       {wrong !== null && <Wrong text={wrong} />}
       <Button tone="act" testId="badge-enter" onPress={() => onEnter(badge)}>
         {words.enter}

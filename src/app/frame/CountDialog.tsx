@@ -27,6 +27,7 @@ import {
 } from './count-model.ts';
 import { ReelPicture } from './ReelPicture.tsx';
 import './count.css';
+import { Field } from '../ui/Field.tsx';
 
 /** A count that a person took. */
 export interface TakenCount {
@@ -94,19 +95,17 @@ export function CountDialog(props: CountDialogProps) {
                 answer.wrong.field === field &&
                 !(answer.wrong.code === 'missing' && form[field] === '');
               return (
-                <label class="field" key={field}>
-                  <span>{words.fields[field]}</span>
-                  <input
-                    data-typing
-                    data-testid={`count-field-${field}`}
-                    inputMode="decimal"
-                    autocomplete="off"
-                    value={form[field]}
-                    aria-invalid={isWrong}
-                    onInput={(event) => setForm({ ...form, [field]: event.currentTarget.value })}
-                  />
-                  {isWrong && !answer.ok && <span class="wrong">{words.wrong[answer.wrong.code]}</span>}
-                </label>
+                <Field
+                  key={field}
+                  label={words.fields[field]}
+                  testId={`count-field-${field}`}
+                  inputMode="decimal"
+                  autocomplete="off"
+                  value={form[field]}
+                  isWrong={isWrong}
+                  onInput={(text) => setForm({ ...form, [field]: text })}
+                  wrong={isWrong && !answer.ok ? words.wrong[answer.wrong.code] : null}
+                />
               );
             })}
           </div>

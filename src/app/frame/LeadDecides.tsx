@@ -5,6 +5,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
+import { Field } from '../ui/Field.tsx';
 import { peopleWords } from '../words/people.ts';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
@@ -46,16 +47,7 @@ export function LeadDecides(props: LeadDecidesProps) {
           </>
         )}
         {lead !== null && why !== null && (
-          <label class="field">
-            <span>{why}</span>
-            <input
-              data-typing
-              data-testid={`${testId}-reason`}
-              maxLength={200}
-              value={typed}
-              onInput={(event) => setTyped(event.currentTarget.value)}
-            />
-          </label>
+          <Field label={why} testId={`${testId}-reason`} maxLength={200} value={typed} onInput={setTyped} />
         )}
         {lead !== null && (
           <Button

@@ -2,8 +2,9 @@
 // what the log says, for a limited time, with five tries. Whatever was checked without the server says so.
 
 import { fail, ok, type Result } from '../../../shared/kit/result.ts';
+import type { Role } from '../../../shared/kit/roles.ts';
 import { pinLockMs, pinTries } from '../../../shared/wire/limits.ts';
-import { checkedSchema, type PersonChecked, type Role } from '../../../shared/wire/messages.ts';
+import { checkedSchema, type PersonChecked } from '../../../shared/wire/messages.ts';
 import { derivePin } from '../device/pin.ts';
 import type { Caller } from './http.ts';
 

@@ -2,8 +2,9 @@
 // and that this very proof was not used before.
 
 import type { FastifyRequest } from 'fastify';
+import type { Role } from '../../../shared/kit/roles.ts';
 import { signatureWindowMs } from '../../../shared/wire/limits.ts';
-import { personHeader, type Role } from '../../../shared/wire/messages.ts';
+import { personHeader } from '../../../shared/wire/messages.ts';
 import { parseProof, type RequestProof, requestText } from '../../../shared/wire/signing.ts';
 import { judgeWire, wireFloor, wireHeader, wireVersion } from '../../../shared/wire/version.ts';
 import { hashOf, signatureHolds } from '../keys.ts';

@@ -2,6 +2,7 @@
 
 import { pbkdf2Sync } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { Role } from '../../../shared/kit/roles.ts';
 import { pinLockMs, pinTries } from '../../../shared/wire/limits.ts';
 import {
   checkedSchema,
@@ -9,7 +10,6 @@ import {
   exportMadeSchema,
   infoSchema,
   offeredSchema,
-  type Role,
   tabletsSchema,
 } from '../../../shared/wire/messages.ts';
 import { derivePin } from '../../../src/app/device/pin.ts';

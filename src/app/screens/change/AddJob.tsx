@@ -6,6 +6,7 @@ import { useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
+import { Field, SelectField } from '../../ui/Field.tsx';
 import { orderWords } from '../../words/order.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
@@ -34,52 +35,35 @@ export function AddJob({ line, onAdd }: AddJobProps) {
   return (
     <section class="card stack">
       <div class="form">
-        <label class="field">
-          <span>{words.setup}</span>
-          <select
-            data-typing
-            data-testid="job-setup"
-            value={setup}
-            onChange={(event) => setSetup(event.currentTarget.value)}
-          >
-            {setups.map((each) => (
-              <option key={each.setup} value={each.setup}>
-                {each.product} · {shell.side[each.side]} · {shell.revision(each.revision)}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label class="field">
-          <span>{words.panels}</span>
-          <input
-            data-typing
-            data-testid="job-panels"
-            inputMode="numeric"
-            value={panels}
-            onInput={(event) => setPanels(event.currentTarget.value)}
-          />
-        </label>
-        <label class="field">
-          <span>{words.seconds}</span>
-          <input
-            data-typing
-            data-testid="job-seconds"
-            inputMode="decimal"
-            value={seconds}
-            onInput={(event) => setSeconds(event.currentTarget.value)}
-          />
-        </label>
-        <label class="field">
-          <span>{words.due}</span>
-          <input
-            data-typing
-            data-testid="job-due"
-            type="datetime-local"
-            value={due}
-            onInput={(event) => setDue(event.currentTarget.value)}
-          />
-          <small>{words.dueHelp}</small>
-        </label>
+        <SelectField label={words.setup} testId="job-setup" value={setup} onChoose={setSetup}>
+          {setups.map((each) => (
+            <option key={each.setup} value={each.setup}>
+              {each.product} · {shell.side[each.side]} · {shell.revision(each.revision)}
+            </option>
+          ))}
+        </SelectField>
+        <Field
+          label={words.panels}
+          testId="job-panels"
+          inputMode="numeric"
+          value={panels}
+          onInput={setPanels}
+        />
+        <Field
+          label={words.seconds}
+          testId="job-seconds"
+          inputMode="decimal"
+          value={seconds}
+          onInput={setSeconds}
+        />
+        <Field
+          label={words.due}
+          testId="job-due"
+          type="datetime-local"
+          value={due}
+          onInput={setDue}
+          help={words.dueHelp}
+        />
       </div>
       <div>
         <Button

@@ -7,6 +7,7 @@ import { useApp } from '../../app.ts';
 import { labelSoFar } from '../../frame/label-so-far.ts';
 import { reasonFacts } from '../../frame/reason-facts.ts';
 import { Button } from '../../ui/Button.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { dockWords } from '../../words/dock.ts';
 import { kitWords } from '../../words/kit.ts';
 import { verdictWords } from '../../words/verdict.ts';
@@ -47,19 +48,16 @@ export function CartFill({ changeover }: { readonly changeover: Changeover }) {
     const name = run.typed.value.trim();
     return (
       <div class="row">
-        <label class="field">
-          <span>{words.cart}</span>
-          <input
-            data-typing
-            data-testid="cart-code"
-            maxLength={64}
-            value={run.typed.value}
-            onInput={(event) => {
-              run.typed.value = event.currentTarget.value;
-            }}
-          />
-          <small>{words.cartHelp}</small>
-        </label>
+        <Field
+          label={words.cart}
+          testId="cart-code"
+          maxLength={64}
+          value={run.typed.value}
+          onInput={(text) => {
+            run.typed.value = text;
+          }}
+          help={words.cartHelp}
+        />
         <Button
           large
           testId="cart-use"

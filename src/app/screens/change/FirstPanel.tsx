@@ -7,6 +7,7 @@ import type { Changeover } from '../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
+import { SelectField } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { firstPanelWords } from '../../words/first-panel.ts';
 import { formatCount, say } from '../../words/words.ts';
@@ -59,24 +60,20 @@ export function FirstPanel({ changeover }: { readonly changeover: Changeover }) 
           );
         })}
       {others.length > 0 && (
-        <label class="field other-part">
-          <span>{words.other}</span>
-          <select
-            data-typing
-            data-testid="measure-other"
-            value=""
-            onChange={(event) =>
-              setMeasuring(others.find((each) => each.wanted.slot === event.currentTarget.value) ?? null)
-            }
-          >
-            <option value="">…</option>
-            {others.map(({ wanted }) => (
-              <option key={wanted.slot} value={wanted.slot}>
-                {wanted.slot} · {wanted.part}
-              </option>
-            ))}
-          </select>
-        </label>
+        <SelectField
+          more="other-part"
+          label={words.other}
+          testId="measure-other"
+          value=""
+          onChoose={(text) => setMeasuring(others.find((each) => each.wanted.slot === text) ?? null)}
+        >
+          <option value="">…</option>
+          {others.map(({ wanted }) => (
+            <option key={wanted.slot} value={wanted.slot}>
+              {wanted.slot} · {wanted.part}
+            </option>
+          ))}
+        </SelectField>
       )}
       {measuring !== null && (
         <MeasureDialog check={measuring} changeover={changeover} onClose={() => setMeasuring(null)} />

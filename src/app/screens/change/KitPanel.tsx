@@ -13,6 +13,7 @@ import { reelLifeText } from '../../frame/life-text.ts';
 import { useRefusal } from '../../may.ts';
 import { reelName } from '../../reel-name.ts';
 import { Button } from '../../ui/Button.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { kitWords } from '../../words/kit.ts';
 import { moistureWords } from '../../words/moisture.ts';
@@ -61,16 +62,14 @@ export function KitPanel({ changeover, isStanding, onChecklist }: KitPanelProps)
         <CartCard key={cart} cart={cart} changeover={changeover} isStanding={isStanding} />
       ))}
       <h2>{words.list}</h2>
-      <label class="field other-part">
-        <span>{words.panels}</span>
-        <input
-          data-typing
-          data-testid="kit-panels"
-          inputMode="numeric"
-          value={panels}
-          onInput={(event) => setPanels(event.currentTarget.value)}
-        />
-      </label>
+      <Field
+        more="other-part"
+        label={words.panels}
+        testId="kit-panels"
+        inputMode="numeric"
+        value={panels}
+        onInput={setPanels}
+      />
       {short > 0 && (
         <p class="chip care" data-testid="kit-short">
           ? {words.shortfalls(short)}

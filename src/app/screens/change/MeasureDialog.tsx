@@ -13,6 +13,7 @@ import { useApp, useFloor } from '../../app.ts';
 import { keep, readKept } from '../../store/preferences.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
+import { Field, SelectField } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { firstPanelWords } from '../../words/first-panel.ts';
 import { shellWords } from '../../words/shell.ts';
@@ -68,7 +69,7 @@ export function MeasureDialog({ check, changeover, onClose }: MeasureDialogProps
         {wanted.polarity !== undefined && <p>↻ {wanted.polarity}</p>}
         <h3>{words.wanted}</h3>
         <div class="form">
-          <Field
+          <MeasureField
             label={words.code}
             help={known ? words.known : words.codeHelp}
             value={form.code}
@@ -77,33 +78,33 @@ export function MeasureDialog({ check, changeover, onClose }: MeasureDialogProps
             isText
           />
           <Readings options={options} form={form} onChoose={set} />
-          <Field
+          <MeasureField
             label={words.nominal}
             value={form.nominal}
             onInput={(nominal) => set({ nominal })}
             testId="measure-nominal"
           />
           <UnitField unit={form.unit} onChoose={(unit) => set({ unit })} />
-          <Field
+          <MeasureField
             label={words.tolerance}
             value={form.tolerance}
             onInput={(tolerance) => set({ tolerance })}
             testId="measure-tolerance"
           />
-          <Field
+          <MeasureField
             label={words.reading(form.unit)}
             value={form.reading}
             onInput={(reading) => set({ reading })}
             testId="measure-reading"
           />
-          <Field
+          <MeasureField
             label={words.percent}
             help={words.meterHelp}
             value={form.percent}
             onInput={(percent) => set({ percent })}
             testId="measure-percent"
           />
-          <Field
+          <MeasureField
             label={words.fixed(form.unit)}
             value={form.fixed}
             onInput={(fixed) => set({ fixed })}
@@ -199,21 +200,18 @@ interface UnitFieldProps {
 
 function UnitField({ unit, onChoose }: UnitFieldProps) {
   return (
-    <label class="field">
-      <span>{say(firstPanelWords).unit}</span>
-      <select
-        data-typing
-        data-testid="measure-unit"
-        value={unit}
-        onChange={(event) => onChoose(event.currentTarget.value as ValueUnit)} // one of the options below
-      >
-        {unitNames.map((each) => (
-          <option key={each} value={each}>
-            {each}
-          </option>
-        ))}
-      </select>
-    </label>
+    <SelectField
+      label={say(firstPanelWords).unit}
+      testId="measure-unit"
+      value={unit}
+      onChoose={(text) => onChoose(text as ValueUnit)} // one of the options below
+    >
+      {unitNames.map((each) => (
+        <option key={each} value={each}>
+          {each}
+        </option>
+      ))}
+    </SelectField>
   );
 }
 
@@ -258,7 +256,7 @@ function Outcome({ outcome, unit }: { readonly outcome: Judged; readonly unit: s
   );
 }
 
-interface FieldProps {
+interface MeasureFieldProps {
   readonly label: string;
   readonly help?: string;
   readonly value: string;
@@ -267,21 +265,18 @@ interface FieldProps {
   readonly isText?: boolean;
 }
 
-function Field({ label, help, value, onInput, testId, isText = false }: FieldProps) {
+function MeasureField({ label, help, value, onInput, testId, isText = false }: MeasureFieldProps) {
   return (
-    <label class="field">
-      <span>{label}</span>
-      <input
-        data-typing
-        data-testid={testId}
-        inputMode={isText ? 'text' : 'decimal'}
-        autocomplete="off"
-        maxLength={40}
-        value={value}
-        onInput={(event) => onInput(event.currentTarget.value)}
-      />
-      {help !== undefined && <small>{help}</small>}
-    </label>
+    <Field
+      label={label}
+      testId={testId}
+      inputMode={isText ? 'text' : 'decimal'}
+      autocomplete="off"
+      maxLength={40}
+      value={value}
+      onInput={onInput}
+      help={help ?? null}
+    />
   );
 }
 

@@ -9,6 +9,7 @@ import { newId } from '../../device/ids.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { lineWords } from '../../words/line.ts';
 import { shellWords } from '../../words/shell.ts';
 import { say } from '../../words/words.ts';
@@ -68,35 +69,25 @@ export function StartDialog({ line, onClose }: { readonly line: string; readonly
           </p>
         )}
         {!wrongPanels && !wrongSeconds && <BeginsShort line={line} planned={planned} />}
-        <label class="field">
-          <span>{words.panelsWanted}</span>
-          <input
-            data-typing
-            data-testid="panels-wanted"
-            inputMode="numeric"
-            value={panels}
-            aria-invalid={wrongPanels}
-            onInput={(event) => setPanels(event.currentTarget.value)}
-          />
-          {wrongPanels && <span class="wrong">{words.wrongNumber}</span>}
-        </label>
-        <label class="field">
-          <span>{words.panelSeconds}</span>
-          <input
-            data-typing
-            data-testid="panel-seconds"
-            inputMode="decimal"
-            value={seconds}
-            aria-invalid={wrongSeconds}
-            onInput={(event) => setSeconds(event.currentTarget.value)}
-          />
-          <small>{wrongSeconds ? words.wrongNumber : words.panelSecondsHelp}</small>
-        </label>
-        <label class="field">
-          <span>{words.panelPrefix}</span>
-          <input data-typing value={prefix} onInput={(event) => setPrefix(event.currentTarget.value)} />
-          <small>{words.panelPrefixHelp}</small>
-        </label>
+        <Field
+          label={words.panelsWanted}
+          testId="panels-wanted"
+          inputMode="numeric"
+          value={panels}
+          isWrong={wrongPanels}
+          onInput={setPanels}
+          wrong={wrongPanels ? words.wrongNumber : null}
+        />
+        <Field
+          label={words.panelSeconds}
+          testId="panel-seconds"
+          inputMode="decimal"
+          value={seconds}
+          isWrong={wrongSeconds}
+          onInput={setSeconds}
+          help={wrongSeconds ? words.wrongNumber : words.panelSecondsHelp}
+        />
+        <Field label={words.panelPrefix} value={prefix} onInput={setPrefix} help={words.panelPrefixHelp} />
         <div class="row">
           <Button
             tone="act"

@@ -7,6 +7,7 @@ import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { shellWords } from '../../words/shell.ts';
 import { traceWords } from '../../words/trace.ts';
 import { formatCount, formatDay, say } from '../../words/words.ts';
@@ -124,16 +125,13 @@ function SettleDialog({ conflict, onClose }: { readonly conflict: Conflict; read
     <Dialog title={words.settleTitle} onClose={onClose} tone="care">
       <div class="stack">
         <p>{words.settleHelp}</p>
-        <label class="field">
-          <span>{words.reason}</span>
-          <input
-            data-typing
-            data-testid="settle-reason"
-            maxLength={200}
-            value={reason}
-            onInput={(event) => setReason(event.currentTarget.value)}
-          />
-        </label>
+        <Field
+          label={words.reason}
+          testId="settle-reason"
+          maxLength={200}
+          value={reason}
+          onInput={setReason}
+        />
         {choices.map((choice) => {
           const tape = choice.tapes.at(-1);
           const parts = tape?.count == null ? null : words.keepParts(formatCount(tape.count));

@@ -8,6 +8,7 @@ import { useNotWhole } from '../../behind.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { heldWords } from '../../words/held.ts';
 import { logWords } from '../../words/log.ts';
 import { shellWords } from '../../words/shell.ts';
@@ -126,16 +127,13 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
           </table>
         </details>
         {open && (
-          <label class="field">
-            <span>{words.correctWhy}</span>
-            <input
-              data-typing
-              data-testid="correct-why"
-              maxLength={200}
-              value={reason}
-              onInput={(event) => setReason(event.currentTarget.value)}
-            />
-          </label>
+          <Field
+            label={words.correctWhy}
+            testId="correct-why"
+            maxLength={200}
+            value={reason}
+            onInput={setReason}
+          />
         )}
         <div class="row">
           {open && (

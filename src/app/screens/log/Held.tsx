@@ -10,6 +10,7 @@ import { useConfirmed } from '../../frame/confirmed.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { VerdictShape } from '../../ui/Shape.tsx';
 import { heldWords } from '../../words/held.ts';
@@ -124,16 +125,13 @@ function SignDialog({ held, onClose }: { readonly held: Containment; readonly on
         {sure && (
           <>
             <p class="soft">{words.signHelp}</p>
-            <label class="field">
-              <span>{words.signWhy}</span>
-              <input
-                data-typing
-                data-testid="sign-reason"
-                maxLength={200}
-                value={reason}
-                onInput={(event) => setReason(event.currentTarget.value)}
-              />
-            </label>
+            <Field
+              label={words.signWhy}
+              testId="sign-reason"
+              maxLength={200}
+              value={reason}
+              onInput={setReason}
+            />
             <div class="choice held-codes">
               {stillHeld(held).map((code) => (
                 <button

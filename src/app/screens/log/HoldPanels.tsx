@@ -10,6 +10,7 @@ import { useApp } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { heldWords } from '../../words/held.ts';
 import { shellWords } from '../../words/shell.ts';
 import { traceWords } from '../../words/trace.ts';
@@ -87,16 +88,7 @@ export function HoldPanels({ asked: first, onClose }: HoldProps) {
           </div>
         </div>
         {cause === 'floor-life' && <p class="soft">{words.lifeHelp}</p>}
-        <label class="field">
-          <span>{words.reason}</span>
-          <input
-            data-typing
-            data-testid="hold-reason"
-            maxLength={200}
-            value={reason}
-            onInput={(event) => setReason(event.currentTarget.value)}
-          />
-        </label>
+        <Field label={words.reason} testId="hold-reason" maxLength={200} value={reason} onInput={setReason} />
         <Button tone="act" large testId="hold-yes" disabledReason={missing} onPress={() => hold(index)}>
           {words.hold}
         </Button>

@@ -27,6 +27,7 @@ import { firstFilters, type LogFilters, type Span, spans, toExportFilter } from 
 import { NotWhole } from './NotWhole.tsx';
 import { Trace } from './Trace.tsx';
 import './log.css';
+import { Field } from '../../ui/Field.tsx';
 
 /** Rows shown at first and added by each press of "older". */
 const PAGE = 60;
@@ -208,16 +209,13 @@ function Filters({
           </button>
         ))}
       </div>
-      <label class="field">
-        <span>{words.filters.slot}</span>
-        <input
-          data-typing
-          data-testid="filter-slot"
-          placeholder={words.slotHelp}
-          value={filters.slot}
-          onInput={(event) => onChange({ slot: event.currentTarget.value })}
-        />
-      </label>
+      <Field
+        label={words.filters.slot}
+        testId="filter-slot"
+        placeholder={words.slotHelp}
+        value={filters.slot}
+        onInput={(text) => onChange({ slot: text })}
+      />
       <label class="field">
         <span>{words.filters.person}</span>
         <select

@@ -3,6 +3,7 @@
 import { useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { inLineWords } from '../../words/in-line.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { fromInLineForm, type InLineForm, type InLineRow, toInLineForm, withSeen } from './in-line-form.ts';
@@ -60,22 +61,17 @@ function OfLine({ line }: { readonly line: string }) {
       <h2 class="whole">{words.title}</h2>
       <p class="soft whole">{words.help}</p>
       {form.rows.flatMap((row) => [field(row, 'behind'), field(row, 'before')])}
-      <label class="field">
-        <span>{words.missed}</span>
-        <span class="unit">
-          <input
-            data-typing
-            data-testid="in-line-missed"
-            inputMode="decimal"
-            value={form.missed}
-            onInput={(event) => {
-              setWrong(false);
-              setForm({ ...form, missed: event.currentTarget.value });
-            }}
-          />
-          %
-        </span>
-      </label>
+      <Field
+        label={words.missed}
+        unit={'%'}
+        testId="in-line-missed"
+        inputMode="decimal"
+        value={form.missed}
+        onInput={(text) => {
+          setWrong(false);
+          setForm({ ...form, missed: text });
+        }}
+      />
       {form.rows.some((row) => row.seen !== null) && (
         <div class="whole row">
           <Button testId="in-line-take" onPress={() => setForm(withSeen(form))}>

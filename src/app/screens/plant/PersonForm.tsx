@@ -8,6 +8,7 @@ import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { makePin } from '../../device/pin.ts';
 import { Button } from '../../ui/Button.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
@@ -82,8 +83,8 @@ export function PersonForm({ person, onSaved, onCancel }: PersonFormProps) {
           <p>{words.firstHelp}</p>
         </div>
       )}
-      <Field label={words.name} testId="person-name" value={name} onInput={setName} />
-      <Field
+      <TextField label={words.name} testId="person-name" value={name} onInput={setName} />
+      <TextField
         label={words.badge}
         help={words.badgeHelp}
         testId="person-badge"
@@ -91,19 +92,16 @@ export function PersonForm({ person, onSaved, onCancel }: PersonFormProps) {
         onInput={setBadge}
       />
       <RoleField role={role} isFirst={isFirst} isLast={isLast} onPick={setPicked} />
-      <label class="field">
-        <span>{words.pin}</span>
-        <input
-          data-typing
-          data-testid="person-pin"
-          type="password"
-          inputMode="numeric"
-          autocomplete="new-password"
-          value={pin}
-          onInput={(event) => setPin(event.currentTarget.value)}
-        />
-        <small>{isFirst ? words.firstPin : words.pinHelp}</small>
-      </label>
+      <Field
+        label={words.pin}
+        testId="person-pin"
+        type="password"
+        inputMode="numeric"
+        autocomplete="new-password"
+        value={pin}
+        onInput={setPin}
+        help={isFirst ? words.firstPin : words.pinHelp}
+      />
       <div class="whole row">
         <Button
           tone="act"
@@ -128,7 +126,7 @@ export function PersonForm({ person, onSaved, onCancel }: PersonFormProps) {
   );
 }
 
-function Field(props: {
+function TextField(props: {
   readonly label: string;
   readonly help?: string;
   readonly testId: string;
@@ -136,18 +134,15 @@ function Field(props: {
   readonly onInput: (text: string) => void;
 }) {
   return (
-    <label class="field">
-      <span>{props.label}</span>
-      <input
-        data-typing
-        data-testid={props.testId}
-        autocomplete="off"
-        value={props.value}
-        maxLength={80}
-        onInput={(event) => props.onInput(event.currentTarget.value)}
-      />
-      {props.help !== undefined && <small>{props.help}</small>}
-    </label>
+    <Field
+      label={props.label}
+      testId={props.testId}
+      autocomplete="off"
+      value={props.value}
+      maxLength={80}
+      onInput={props.onInput}
+      help={props.help ?? null}
+    />
   );
 }
 

@@ -145,20 +145,15 @@ function Figure(props: {
   readonly help: string | null;
 }) {
   return (
-    <label class="field">
-      <span>{props.label}</span>
-      <span class="unit">
-        <input
-          data-typing
-          data-testid={`rule-${props.name}`}
-          inputMode="decimal"
-          value={props.value}
-          onInput={(event) => props.onInput(event.currentTarget.value)}
-        />
-        {props.unit}
-      </span>
-      {props.help !== null && <small>{props.help}</small>}
-    </label>
+    <Field
+      label={props.label}
+      unit={props.unit}
+      testId={`rule-${props.name}`}
+      inputMode="decimal"
+      value={props.value}
+      onInput={props.onInput}
+      help={props.help}
+    />
   );
 }
 

@@ -9,6 +9,7 @@ import { useRefusal } from '../../may.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { whichPanels } from '../../which-panels.ts';
 import { heldWords } from '../../words/held.ts';
 import { stockWords } from '../../words/stock.ts';
@@ -113,15 +114,7 @@ export function BlockDialog({ reel, onClose }: { readonly reel: Reel; readonly o
             </button>
           ))}
         </div>
-        <label class="field">
-          <span>{words.blockOther}</span>
-          <input
-            data-typing
-            maxLength={200}
-            value={reason}
-            onInput={(event) => setReason(event.currentTarget.value)}
-          />
-        </label>
+        <Field label={words.blockOther} maxLength={200} value={reason} onInput={setReason} />
         <AskFeet
           tone="stop"
           testId="block-yes"

@@ -7,6 +7,7 @@ import { useApp } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { stockWords } from '../../words/stock.ts';
 import { say } from '../../words/words.ts';
 
@@ -57,21 +58,18 @@ export function PutAway({ reel, before, onClose }: PutAwayProps) {
   return (
     <Dialog title={words.putTitle(reel.reel)} onClose={onClose}>
       <div class="stack">
-        <label class="field">
-          <span>{words.place}</span>
-          <input
-            data-typing
-            data-testid="put-place"
-            autocomplete="off"
-            maxLength={LONGEST}
-            value={place}
-            onInput={(event) => {
-              setWrong(null);
-              setPlace(event.currentTarget.value);
-            }}
-          />
-          <small>{words.placeHelp}</small>
-        </label>
+        <Field
+          label={words.place}
+          testId="put-place"
+          autocomplete="off"
+          maxLength={LONGEST}
+          value={place}
+          onInput={(text) => {
+            setWrong(null);
+            setPlace(text);
+          }}
+          help={words.placeHelp}
+        />
         {wrong !== null && (
           <p class="chip stop" role="alert">
             {wrong}

@@ -13,6 +13,7 @@ import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.ts
 import { type ReelLifeText, reelLifeText } from '../../frame/life-text.ts';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { countWords } from '../../words/count.ts';
 import { moistureWords } from '../../words/moisture.ts';
 import { stockWords } from '../../words/stock.ts';
@@ -90,20 +91,16 @@ export function Reels(props: ReelsProps) {
     .sort((a, b) => compareText(a.part ?? '', b.part ?? '') || compareText(a.reel, b.reel));
   return (
     <section class="stack">
-      <label class="field no-print">
-        <span>{words.search}</span>
-        <input
-          data-typing
-          data-testid="reel-search"
-          type="search"
-          autocomplete="off"
-          value={props.query}
-          onInput={(event) => props.onQuery(event.currentTarget.value)}
-        />
-        <small>
-          {words.searchHelp} {words.found(found.length)}
-        </small>
-      </label>
+      <Field
+        more="no-print"
+        label={words.search}
+        testId="reel-search"
+        type="search"
+        autocomplete="off"
+        value={props.query}
+        onInput={props.onQuery}
+        help={`${words.searchHelp} ${words.found(found.length)}`}
+      />
       {found.length === 0 && <p class="empty">{words.none}</p>}
       {isNew && (
         <div>

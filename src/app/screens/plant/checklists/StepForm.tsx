@@ -10,6 +10,7 @@ import {
   stepTimes,
 } from '../../../../../shared/floor/checklist.ts';
 import { type Role, roles } from '../../../../../shared/floor/vocabulary.ts';
+import { SelectField } from '../../../ui/Field.tsx';
 import { shellWords } from '../../../words/shell.ts';
 import { templateWords } from '../../../words/template.ts';
 import { say } from '../../../words/words.ts';
@@ -51,20 +52,18 @@ export function StepForm({ step, onChange }: StepFormProps) {
       readonly onPick: (value: T) => void;
     },
   ) => (
-    <label class="field" key={label}>
-      <span>{label}</span>
-      <select
-        data-typing
-        value={more.value}
-        onChange={(event) => more.onPick(event.currentTarget.value as T)} // one of the options below
-      >
-        {all.map((each) => (
-          <option key={each} value={each}>
-            {more.names[each]}
-          </option>
-        ))}
-      </select>
-    </label>
+    <SelectField
+      key={label}
+      label={label}
+      value={more.value}
+      onChoose={(text) => more.onPick(text as T)} // one of the options below
+    >
+      {all.map((each) => (
+        <option key={each} value={each}>
+          {more.names[each]}
+        </option>
+      ))}
+    </SelectField>
   );
   return (
     <div class="form step-form" data-testid="step-form">
@@ -143,22 +142,20 @@ function SignRoles(props: {
   return (
     <>
       {Array.from({ length: places }, (_, at) => (
-        <label class="field" key={words.signature(at + 1)}>
-          <span>{words.signature(at + 1)}</span>
-          <select
-            data-typing
-            data-testid={`signer-${at}`}
-            value={signers[at] ?? ''}
-            onChange={(event) => props.onRoles(setSigner(signers, at, event.currentTarget.value))}
-          >
-            {at > 0 && <option value="">{words.noSignature}</option>}
-            {roles.map((role) => (
-              <option key={role} value={role}>
-                {names[role]}
-              </option>
-            ))}
-          </select>
-        </label>
+        <SelectField
+          key={words.signature(at + 1)}
+          label={words.signature(at + 1)}
+          testId={`signer-${at}`}
+          value={signers[at] ?? ''}
+          onChoose={(text) => props.onRoles(setSigner(signers, at, text))}
+        >
+          {at > 0 && <option value="">{words.noSignature}</option>}
+          {roles.map((role) => (
+            <option key={role} value={role}>
+              {names[role]}
+            </option>
+          ))}
+        </SelectField>
       ))}
     </>
   );

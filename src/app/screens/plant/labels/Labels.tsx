@@ -24,6 +24,7 @@ import { Pattern, Reading } from './parts.tsx';
 import { addCodes, firstTeaching, teaching } from './session.ts';
 import { Teach } from './Teach.tsx';
 import './labels.css';
+import { Field } from '../../../ui/Field.tsx';
 
 const fileName = 'reelward-label-rules.json';
 
@@ -183,16 +184,13 @@ function WithdrawDialog({ rule, onClose }: { readonly rule: string; readonly onC
   const [reason, setReason] = useState('');
   return (
     <Dialog title={words.withdrawTitle(rule)} onClose={onClose}>
-      <label class="field">
-        <span>{words.withdrawWhy}</span>
-        <input
-          data-typing
-          data-testid="withdraw-why"
-          maxLength={200}
-          value={reason}
-          onInput={(event) => setReason(event.currentTarget.value)}
-        />
-      </label>
+      <Field
+        label={words.withdrawWhy}
+        testId="withdraw-why"
+        maxLength={200}
+        value={reason}
+        onInput={setReason}
+      />
       <AskFeet
         tone="stop"
         testId="withdraw-yes"

@@ -8,6 +8,7 @@ import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { Field } from '../../../ui/Field.tsx';
 import type { Words } from '../../../words/areas.ts';
 import { shellWords } from '../../../words/shell.ts';
 import { teachWords } from '../../../words/teach.ts';
@@ -131,19 +132,17 @@ function TypeCode() {
   const [text, setText] = useState('');
   return (
     <div class="type-code">
-      <label class="field grow">
-        <span>{words.addTyped}</span>
-        <input
-          data-typing
-          data-testid="teach-typed"
-          class="code"
-          autocomplete="off"
-          autocapitalize="off"
-          spellcheck={false}
-          value={text}
-          onInput={(event) => setText(event.currentTarget.value)}
-        />
-      </label>
+      <Field
+        more="grow"
+        label={words.addTyped}
+        testId="teach-typed"
+        isCode
+        autocomplete="off"
+        autocapitalize="off"
+        spellcheck={false}
+        value={text}
+        onInput={setText}
+      />
       <Button
         disabledReason={null}
         testId="teach-typed-add"
@@ -173,18 +172,15 @@ function RuleForm(props: {
     <section class="card stack">
       <h2>{words.ruleTitle}</h2>
       <div class="form">
-        <label class="field">
-          <span>{words.name}</span>
-          <input
-            data-typing
-            data-testid="teach-name"
-            autocomplete="off"
-            maxLength={64}
-            value={now.name}
-            onInput={(event) => onChange({ name: event.currentTarget.value })}
-          />
-          <small>{known ? words.replaces(known.version) : words.nameHelp}</small>
-        </label>
+        <Field
+          label={words.name}
+          testId="teach-name"
+          autocomplete="off"
+          maxLength={64}
+          value={now.name}
+          onInput={(text) => onChange({ name: text })}
+          help={known ? words.replaces(known.version) : words.nameHelp}
+        />
         {dated.map((field) => (
           <label class="field" key={field}>
             <span>{words.datePrinted(words.fields[field])}</span>

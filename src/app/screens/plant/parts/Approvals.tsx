@@ -4,10 +4,12 @@ import { useState } from 'preact/hooks';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { Field } from '../../../ui/Field.tsx';
 import { partsWords } from '../../../words/parts.ts';
 import { say } from '../../../words/words.ts';
+import { ListPage } from './ListPage.tsx';
 import { type ApprovedPart, approvedParts, approveObstacle, matches } from './model.ts';
-import { Longlist, SearchField, useScans } from './shared.tsx';
+import { useScans } from './shared.tsx';
 
 interface Draft {
   readonly part: string;
@@ -31,32 +33,18 @@ export function Approvals() {
   const parts = approvedParts(floor);
   const found = parts.filter(({ part, supplierParts }) => matches(search, [part, ...supplierParts]));
   const known = parts.some(({ part }) => part.toLowerCase() === search.trim().toLowerCase());
+  const add = () => setDraft({ part: known ? search.trim() : '', supplierPart: '' });
   return (
-    <div class="stack">
-      {draft ? (
-        <ApproveForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />
-      ) : (
-        <div class="row">
-          <SearchField value={search} onChange={setSearch} />
-          <Button
-            tone="act"
-            disabledReason={refusal}
-            testId="approve-add"
-            onPress={() => setDraft({ part: known ? search.trim() : '', supplierPart: '' })}
-          >
-            {words.add}
-          </Button>
-        </div>
-      )}
-      {parts.length === 0 && (
-        <p class="empty">
-          {words.none}
-          <br />
-          {words.noneHelp}
-        </p>
-      )}
-      {parts.length > 0 && found.length === 0 && (
-        <div class="empty">
+    <ListPage
+      search={{ value: search, onChange: setSearch }}
+      add={{ label: words.add, testId: 'approve-add', refusal, onPress: add }}
+      form={draft && <ApproveForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />}
+      count={parts.length}
+      none={words.none}
+      noneHelp={words.noneHelp}
+      found={found}
+      noMatch={
+        <>
           {words.noMatch(search)}
           {!draft && (
             <Button
@@ -66,14 +54,10 @@ export function Approvals() {
               {words.approveIt}
             </Button>
           )}
-        </div>
-      )}
-      <Longlist
-        key={search}
-        items={found}
-        draw={(part) => <PartRow key={part.part} part={part} refusal={refusal} />}
-      />
-    </div>
+        </>
+      }
+      draw={(part) => <PartRow key={part.part} part={part} refusal={refusal} />}
+    />
   );
 }
 
@@ -142,37 +126,32 @@ function ApproveForm(props: {
   const payload = { supplierPart: draft.supplierPart.trim(), part: draft.part.trim() };
   return (
     <section class="card form">
-      <label class="field">
-        <span>{words.supplierPart}</span>
-        <input
-          data-typing
-          data-testid="approve-supplier"
-          class="code"
-          autocomplete="off"
-          maxLength={64}
-          value={draft.supplierPart}
-          onInput={(event) => onChange({ ...draft, supplierPart: event.currentTarget.value })}
-        />
-        <small>{words.formHelp}</small>
-      </label>
-      <label class="field">
-        <span>{words.part}</span>
-        <input
-          data-typing
-          data-testid="approve-part"
-          class="code"
-          autocomplete="off"
-          maxLength={64}
-          list="site-parts"
-          value={draft.part}
-          onInput={(event) => onChange({ ...draft, part: event.currentTarget.value })}
-        />
+      <Field
+        label={words.supplierPart}
+        testId="approve-supplier"
+        isCode
+        autocomplete="off"
+        maxLength={64}
+        value={draft.supplierPart}
+        onInput={(text) => onChange({ ...draft, supplierPart: text })}
+        help={words.formHelp}
+      />
+      <Field
+        label={words.part}
+        testId="approve-part"
+        isCode
+        autocomplete="off"
+        maxLength={64}
+        list="site-parts"
+        value={draft.part}
+        onInput={(text) => onChange({ ...draft, part: text })}
+      >
         <datalist id="site-parts">
           {approvedParts(floor).map(({ part }) => (
             <option key={part} value={part} />
           ))}
         </datalist>
-      </label>
+      </Field>
       <div class="whole row">
         <Button
           tone="act"

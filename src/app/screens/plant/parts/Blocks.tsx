@@ -6,11 +6,13 @@ import { useApp, useFloor } from '../../../app.ts';
 import { newId } from '../../../device/ids.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { Field } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { whichPanels } from '../../../which-panels.ts';
 import { heldWords } from '../../../words/held.ts';
 import { partsWords } from '../../../words/parts.ts';
 import { say } from '../../../words/words.ts';
+import { ListPage, WithdrawDialog } from './ListPage.tsx';
 import {
   type BlockKind,
   blockedSlots,
@@ -20,7 +22,7 @@ import {
   matches,
   type ScannedThing,
 } from './model.ts';
-import { Longlist, SearchField, useScans, WhyDialog } from './shared.tsx';
+import { useScans } from './shared.tsx';
 
 interface Draft {
   readonly kind: BlockKind;
@@ -57,50 +59,35 @@ export function Blocks() {
   const found = blocks.filter(({ reel, lot, part, reason }) => matches(search, [reel, lot, part, reason]));
   const by = app.person.value?.person ?? app.store.identity.tablet;
   return (
-    <div class="stack">
-      {draft ? (
-        <BlockForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />
-      ) : (
-        <div class="row">
-          <SearchField value={search} onChange={setSearch} />
-          <Button tone="act" disabledReason={refusal} testId="block-add" onPress={() => setDraft(emptyDraft)}>
-            {words.add}
-          </Button>
-        </div>
-      )}
-      {blocks.length === 0 && <p class="empty">{words.none}</p>}
-      {blocks.length > 0 && found.length === 0 && <p class="empty">{words.noMatch(search)}</p>}
-      <Longlist
-        key={search}
-        items={found}
-        draw={(block) => (
-          <BlockRow
-            key={block.block}
-            block={block}
-            slots={blockedSlots(floor, block)}
-            refusal={refusal}
-            onLift={() => setLifting(block)}
-          />
-        )}
-      />
-      {lifting && (
-        <WhyDialog
-          title={words.liftTitle(blockTarget(lifting).value)}
-          label={words.liftWhy}
-          act={words.lift}
-          onClose={() => setLifting(null)}
-          onDone={(reason) => {
-            setLifting(null);
-            app.write([{ kind: 'material.released', payload: { block: lifting.block, reason, by } }]).then(
-              () => {
-                app.notice.value = { tone: 'plain', text: words.lifted(blockTarget(lifting).value) };
-              },
-              () => undefined, // shown by the fault screen
-            );
-          }}
+    <ListPage
+      search={{ value: search, onChange: setSearch }}
+      add={{ label: words.add, testId: 'block-add', refusal, onPress: () => setDraft(emptyDraft) }}
+      form={draft && <BlockForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />}
+      count={blocks.length}
+      none={words.none}
+      found={found}
+      noMatch={words.noMatch(search)}
+      draw={(block) => (
+        <BlockRow
+          key={block.block}
+          block={block}
+          slots={blockedSlots(floor, block)}
+          refusal={refusal}
+          onLift={() => setLifting(block)}
         />
       )}
-    </div>
+    >
+      {lifting && (
+        <WithdrawDialog
+          title={words.liftTitle(blockTarget(lifting).value)}
+          why={words.liftWhy}
+          act={words.lift}
+          entry={(reason) => ({ kind: 'material.released', payload: { block: lifting.block, reason, by } })}
+          done={words.lifted(blockTarget(lifting).value)}
+          onClose={() => setLifting(null)}
+        />
+      )}
+    </ListPage>
   );
 }
 
@@ -183,32 +170,24 @@ function BlockForm(props: {
           ))}
         </div>
       </div>
-      <label class="field">
-        <span>{words.values[kind]}</span>
-        <input
-          data-typing
-          data-testid="block-value"
-          class="code"
-          autocomplete="off"
-          maxLength={64}
-          value={values[kind]}
-          onInput={(event) =>
-            onChange({ ...draft, values: { ...values, [kind]: event.currentTarget.value } })
-          }
-        />
-        <small>{words.formHelp}</small>
-      </label>
-      <label class="field">
-        <span>{words.reason}</span>
-        <input
-          data-typing
-          data-testid="block-reason"
-          maxLength={200}
-          value={reason}
-          onInput={(event) => onChange({ ...draft, reason: event.currentTarget.value })}
-        />
-        <small>{words.reasonHelp}</small>
-      </label>
+      <Field
+        label={words.values[kind]}
+        testId="block-value"
+        isCode
+        autocomplete="off"
+        maxLength={64}
+        value={values[kind]}
+        onInput={(text) => onChange({ ...draft, values: { ...values, [kind]: text } })}
+        help={words.formHelp}
+      />
+      <Field
+        label={words.reason}
+        testId="block-reason"
+        maxLength={200}
+        value={reason}
+        onInput={(text) => onChange({ ...draft, reason: text })}
+        help={words.reasonHelp}
+      />
       {loaded.length > 0 && (
         <div class="caution whole">
           <Icon name="warn" />

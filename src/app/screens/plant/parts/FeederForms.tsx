@@ -8,6 +8,7 @@ import { isFeeder, parseFeeder, readFeederRows } from '../../../../../shared/she
 import { tapeWidthsMm } from '../../../../../shared/sheet/tapes.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { Field } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { feederTypeWords } from '../../../words/feeder-types.ts';
 import { partsWords } from '../../../words/parts.ts';
@@ -76,7 +77,7 @@ export function FeederForm({ draft, onChange, onClose }: FeederFormProps) {
   return (
     <section class="card form" data-testid="feeder-form">
       {draft.changes === null ? (
-        <Field name="feeder" label={words.id} help={null} draft={draft} onChange={onChange} />
+        <DraftField name="feeder" label={words.id} help={null} draft={draft} onChange={onChange} />
       ) : (
         <h2 class="whole">{words.changeTitle(draft.changes)}</h2>
       )}
@@ -95,14 +96,14 @@ export function FeederForm({ draft, onChange, onClose }: FeederFormProps) {
           ))}
         </select>
       </label>
-      <Field
+      <DraftField
         name="pitches"
         label={words.pitches}
         help={words.pitchesHelp}
         draft={draft}
         onChange={onChange}
       />
-      <Field
+      <DraftField
         name="positions"
         label={words.positions}
         help={words.positionsHelp}
@@ -138,7 +139,7 @@ export function FeederForm({ draft, onChange, onClose }: FeederFormProps) {
   );
 }
 
-function Field(props: {
+function DraftField(props: {
   readonly name: 'feeder' | 'pitches' | 'positions';
   readonly label: string;
   readonly help: string | null;
@@ -146,18 +147,15 @@ function Field(props: {
   readonly onChange: (draft: Draft) => void;
 }) {
   return (
-    <label class="field">
-      <span>{props.label}</span>
-      <input
-        data-typing
-        data-testid={`feeder-${props.name}`}
-        autocomplete="off"
-        maxLength={64}
-        value={props.draft[props.name]}
-        onInput={(event) => props.onChange({ ...props.draft, [props.name]: event.currentTarget.value })}
-      />
-      {props.help !== null && <small>{props.help}</small>}
-    </label>
+    <Field
+      label={props.label}
+      testId={`feeder-${props.name}`}
+      autocomplete="off"
+      maxLength={64}
+      value={props.draft[props.name]}
+      onInput={(text) => props.onChange({ ...props.draft, [props.name]: text })}
+      help={props.help}
+    />
   );
 }
 

@@ -5,11 +5,12 @@ import type { FeederType } from '../../../../../shared/floor/feeder-types.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { Field } from '../../../ui/Field.tsx';
 import { feederTypeWords } from '../../../words/feeder-types.ts';
 import { formatNumber, say } from '../../../words/words.ts';
 import { LengthFields } from './LengthFields.tsx';
+import { ListPage, WithdrawDialog } from './ListPage.tsx';
 import { lengthTexts, readType, type TypeDraft } from './lengths.ts';
-import { WhyDialog } from './shared.tsx';
 
 const emptyDraft: TypeDraft = {
   changes: null,
@@ -21,7 +22,6 @@ const emptyDraft: TypeDraft = {
 };
 
 export function FeederTypes() {
-  const app = useApp();
   const floor = useFloor();
   const words = say(feederTypeWords);
   const refusal = useRefusal('define-line');
@@ -31,24 +31,15 @@ export function FeederTypes() {
     a.type.localeCompare(b.type, 'en', { numeric: true }),
   );
   return (
-    <div class="stack">
-      <p class="soft">{words.help}</p>
-      {draft && <TypeForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />}
-      {!draft && (
-        <div>
-          <Button tone="act" disabledReason={refusal} testId="type-add" onPress={() => setDraft(emptyDraft)}>
-            {words.add}
-          </Button>
-        </div>
-      )}
-      {types.length === 0 && (
-        <p class="empty">
-          {words.none}
-          <br />
-          {words.noneHelp}
-        </p>
-      )}
-      {types.map((type) => (
+    <ListPage
+      help={words.help}
+      add={{ label: words.add, testId: 'type-add', refusal, onPress: () => setDraft(emptyDraft) }}
+      form={draft && <TypeForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />}
+      count={types.length}
+      none={words.none}
+      noneHelp={words.noneHelp}
+      found={types}
+      draw={(type) => (
         <div class="listed" key={type.type} data-testid={`type-${type.type}`}>
           <span class="grow">
             <b class="code" translate={false}>
@@ -71,27 +62,20 @@ export function FeederTypes() {
             </>
           )}
         </div>
-      ))}
+      )}
+    >
       {leaving !== null && refusal === null && (
-        <WhyDialog
+        <WithdrawDialog
           title={words.withdrawTitle(leaving)}
-          label={words.why}
+          why={words.why}
           choices={words.whys}
           act={words.withdraw}
-          caution={null}
+          entry={(reason) => ({ kind: 'feeder-type.withdrawn', payload: { type: leaving, reason } })}
+          done={words.withdrawn(leaving)}
           onClose={() => setLeaving(null)}
-          onDone={(reason) => {
-            setLeaving(null);
-            app.write([{ kind: 'feeder-type.withdrawn', payload: { type: leaving, reason } }]).then(
-              () => {
-                app.notice.value = { tone: 'plain', text: words.withdrawn(leaving) };
-              },
-              () => undefined, // shown by the fault screen
-            );
-          }}
         />
       )}
-    </div>
+    </ListPage>
   );
 }
 
@@ -133,27 +117,22 @@ function TypeForm(props: {
   const words = say(feederTypeWords);
   const { draft, onChange, onClose } = props;
   const read = readType(floor, draft);
-  const field = (name: 'type' | 'drive' | 'pocket', label: string, help: string, unit: string | null) => (
-    <label class="field">
-      <span>{label}</span>
-      <span class="unit">
-        <input
-          data-typing
-          data-testid={`type-${name}`}
-          autocomplete="off"
-          maxLength={60}
-          disabled={name === 'type' && draft.changes !== null}
-          value={draft[name]}
-          onInput={(event) => onChange({ ...draft, [name]: event.currentTarget.value })}
-        />
-        {unit}
-      </span>
-      <small>{help}</small>
-    </label>
+  const field = (name: 'type' | 'drive' | 'pocket', label: string, help: string, unit: string) => (
+    <Field
+      label={label}
+      unit={unit}
+      testId={`type-${name}`}
+      autocomplete="off"
+      maxLength={60}
+      disabled={name === 'type' && draft.changes !== null}
+      value={draft[name]}
+      onInput={(text) => onChange({ ...draft, [name]: text })}
+      help={help}
+    />
   );
   return (
     <section class="card form" data-testid="type-form">
-      {field('type', words.name, words.nameHelp, null)}
+      {field('type', words.name, words.nameHelp, '')}
       <label class="field">
         <span>{words.lanes}</span>
         <select
@@ -168,7 +147,7 @@ function TypeForm(props: {
           ))}
         </select>
       </label>
-      {field('drive', words.drive, words.driveHelp, null)}
+      {field('drive', words.drive, words.driveHelp, '')}
       {field('pocket', words.pocket, words.pocketHelp, 'mm')}
       <LengthFields id="type" texts={draft.lengths} onChange={(lengths) => onChange({ ...draft, lengths })} />
       <div class="whole row">

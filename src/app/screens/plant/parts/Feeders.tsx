@@ -9,8 +9,9 @@ import { partsWords } from '../../../words/parts.ts';
 import { say } from '../../../words/words.ts';
 import { type Draft, draftOf, emptyDraft, FeederForm, PasteForm } from './FeederForms.tsx';
 import { placeText, tapeText } from './feeder-text.ts';
+import { ListPage, WithdrawDialog } from './ListPage.tsx';
 import { type FeederPlace, feederPlace, matches } from './model.ts';
-import { Longlist, SearchField, useScans, WhyDialog } from './shared.tsx';
+import { useScans } from './shared.tsx';
 
 export function Feeders() {
   const app = useApp();
@@ -31,35 +32,28 @@ export function Feeders() {
   );
   const found = feeders.filter(({ feeder, tapeWidthMm }) => matches(search, [feeder, `${tapeWidthMm} mm`]));
   const loaded = leaving === null ? null : feederPlace(floor, leaving);
-  return (
-    <div class="stack">
+  const form = (draft || isPasting) && (
+    <>
       {draft && <FeederForm draft={draft} onChange={setDraft} onClose={() => setDraft(null)} />}
       {isPasting && <PasteForm onClose={() => setPasting(false)} />}
-      {!draft && !isPasting && (
-        <div class="row">
-          <SearchField value={search} onChange={setSearch} />
-          <Button
-            tone="act"
-            disabledReason={refusal}
-            testId="feeder-add"
-            onPress={() => setDraft(emptyDraft)}
-          >
-            {words.add}
-          </Button>
-          <Button disabledReason={refusal} testId="feeder-paste" onPress={() => setPasting(true)}>
-            {words.paste}
-          </Button>
-        </div>
-      )}
-      {feeders.length === 0 && (
-        <p class="empty">
-          {words.none}
-          <br />
-          {words.noneHelp}
-        </p>
-      )}
-      {feeders.length > 0 && found.length === 0 && (
-        <div class="empty">
+    </>
+  );
+  return (
+    <ListPage
+      search={{ value: search, onChange: setSearch }}
+      add={{ label: words.add, testId: 'feeder-add', refusal, onPress: () => setDraft(emptyDraft) }}
+      acts={
+        <Button disabledReason={refusal} testId="feeder-paste" onPress={() => setPasting(true)}>
+          {words.paste}
+        </Button>
+      }
+      form={form}
+      count={feeders.length}
+      none={words.none}
+      noneHelp={words.noneHelp}
+      found={found}
+      noMatch={
+        <>
           {words.noMatch(search)}
           {!draft && (
             <Button
@@ -69,42 +63,32 @@ export function Feeders() {
               {words.addIt}
             </Button>
           )}
-        </div>
+        </>
+      }
+      draw={(feeder) => (
+        <FeederRow
+          key={feeder.feeder}
+          feeder={feeder}
+          place={feederPlace(floor, feeder.feeder)}
+          mayChange={refusal === null}
+          onEdit={() => setDraft(draftOf(feeder))}
+          onLeave={() => setLeaving(feeder.feeder)}
+        />
       )}
-      <Longlist
-        key={search}
-        items={found}
-        draw={(feeder) => (
-          <FeederRow
-            key={feeder.feeder}
-            feeder={feeder}
-            place={feederPlace(floor, feeder.feeder)}
-            mayChange={refusal === null}
-            onEdit={() => setDraft(draftOf(feeder))}
-            onLeave={() => setLeaving(feeder.feeder)}
-          />
-        )}
-      />
+    >
       {leaving !== null && refusal === null && (
-        <WhyDialog
+        <WithdrawDialog
           title={words.withdrawTitle(leaving)}
-          label={words.why}
+          why={words.why}
           choices={words.whys}
           act={words.withdraw}
           caution={loaded && words.withdrawLoaded(leaving, placeText(loaded))}
+          entry={(reason) => ({ kind: 'feeder.withdrawn', payload: { feeder: leaving, reason } })}
+          done={words.withdrawn(leaving)}
           onClose={() => setLeaving(null)}
-          onDone={(reason) => {
-            setLeaving(null);
-            app.write([{ kind: 'feeder.withdrawn', payload: { feeder: leaving, reason } }]).then(
-              () => {
-                app.notice.value = { tone: 'plain', text: words.withdrawn(leaving) };
-              },
-              () => undefined, // shown by the fault screen
-            );
-          }}
         />
       )}
-    </div>
+    </ListPage>
   );
 }
 

@@ -1,6 +1,7 @@
 // The four lengths of tape to fill in.
 
 import { tapeLengthNames } from '../../../../../shared/floor/feeder-types.ts';
+import { Field } from '../../../ui/Field.tsx';
 import { feederTypeWords } from '../../../words/feeder-types.ts';
 import { say } from '../../../words/words.ts';
 import type { LengthTexts } from './lengths.ts';
@@ -16,22 +17,18 @@ export function LengthFields({ id, texts, onChange }: LengthFieldsProps) {
   return (
     <>
       {tapeLengthNames.map((name) => (
-        <label class="field" key={name}>
-          <span>{words.lengths[name]}</span>
-          <span class="unit">
-            <input
-              data-typing
-              data-testid={`${id}-${name}`}
-              inputMode="decimal"
-              autocomplete="off"
-              maxLength={12}
-              value={texts[name]}
-              onInput={(event) => onChange({ ...texts, [name]: event.currentTarget.value })}
-            />
-            mm
-          </span>
-          <small>{words.measured}</small>
-        </label>
+        <Field
+          key={name}
+          label={words.lengths[name]}
+          unit={'mm'}
+          testId={`${id}-${name}`}
+          inputMode="decimal"
+          autocomplete="off"
+          maxLength={12}
+          value={texts[name]}
+          onInput={(text) => onChange({ ...texts, [name]: text })}
+          help={words.measured}
+        />
       ))}
     </>
   );

@@ -12,6 +12,7 @@ import { SHIPPED_EDITION, type ValueSource, valueSources } from '../../../../../
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { Field } from '../../../ui/Field.tsx';
 import { packagesWords } from '../../../words/packages.ts';
 import { formatDay, formatNumber, say } from '../../../words/words.ts';
 import { type Editing, ValueDialog } from './MoistureValue.tsx';
@@ -316,18 +317,15 @@ function OwnCopy(props: {
   const words = say(packagesWords).tables;
   const { draft, onChange } = props;
   const text = (key: 'edition' | 'source', help: string | null) => (
-    <label class="field">
-      <span>{words[key]}</span>
-      <input
-        data-typing
-        data-testid={`moisture-${key}`}
-        autocomplete="off"
-        maxLength={200}
-        value={draft[key]}
-        onInput={(event) => onChange({ ...draft, [key]: event.currentTarget.value })}
-      />
-      {help !== null && <small>{help}</small>}
-    </label>
+    <Field
+      label={words[key]}
+      testId={`moisture-${key}`}
+      autocomplete="off"
+      maxLength={200}
+      value={draft[key]}
+      onInput={(text) => onChange({ ...draft, [key]: text })}
+      help={help}
+    />
   );
   return (
     <div class="form">

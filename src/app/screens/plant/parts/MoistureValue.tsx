@@ -4,6 +4,7 @@ import { useState } from 'preact/hooks';
 import { AskFeet } from '../../../ui/Ask.tsx';
 import { Button } from '../../../ui/Button.tsx';
 import { Dialog } from '../../../ui/Dialog.tsx';
+import { Field } from '../../../ui/Field.tsx';
 import { packagesWords } from '../../../words/packages.ts';
 import { say } from '../../../words/words.ts';
 import type { BakeCell, LifeCell } from './moisture-model.ts';
@@ -31,16 +32,13 @@ export function ValueDialog(props: {
   return (
     <Dialog title={words.edit(editing.where)} onClose={props.onClose}>
       <div class="stack">
-        <label class="field">
-          <span>{editing.of === 'life' ? words.days : words.hours}</span>
-          <input
-            data-typing
-            data-testid="moisture-value"
-            inputMode="decimal"
-            value={typed}
-            onInput={(event) => setTyped(event.currentTarget.value)}
-          />
-        </label>
+        <Field
+          label={editing.of === 'life' ? words.days : words.hours}
+          testId="moisture-value"
+          inputMode="decimal"
+          value={typed}
+          onInput={setTyped}
+        />
         {isGood && props.isOdd(value) && <p class="caution">{words.order}</p>}
         {editing.of === 'life' && (
           <Button large testId="moisture-endless" onPress={() => onTake(null)}>

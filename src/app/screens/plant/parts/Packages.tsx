@@ -11,6 +11,7 @@ import { moistureWords } from '../../../words/moisture.ts';
 import { packagesWords } from '../../../words/packages.ts';
 import { partsWords } from '../../../words/parts.ts';
 import { formatNumber, say } from '../../../words/words.ts';
+import { ListPage } from './ListPage.tsx';
 import { matches } from './model.ts';
 import {
   formToPackage,
@@ -19,7 +20,7 @@ import {
   type PackageForm,
   packageForm,
 } from './packages-model.ts';
-import { Longlist, SearchField, useScans } from './shared.tsx';
+import { useScans } from './shared.tsx';
 
 export function Packages() {
   const floor = useFloor();
@@ -38,38 +39,19 @@ export function Packages() {
       packageForm(part, floor.parts.get(part), listed.find((each) => each.part === part)?.bodyMm ?? null),
     );
   return (
-    <div class="stack">
-      {form ? (
-        <PackageCard form={form} onChange={setForm} onClose={() => setForm(null)} />
-      ) : (
-        <div class="row">
-          <SearchField value={search} onChange={setSearch} />
-          <Button
-            tone="act"
-            disabledReason={refusal}
-            testId="package-add"
-            onPress={() => edit(search.trim())}
-          >
-            {words.add}
-          </Button>
-        </div>
+    <ListPage
+      search={{ value: search, onChange: setSearch }}
+      add={{ label: words.add, testId: 'package-add', refusal, onPress: () => edit(search.trim()) }}
+      form={form && <PackageCard form={form} onChange={setForm} onClose={() => setForm(null)} />}
+      count={listed.length}
+      none={words.none}
+      noneHelp={words.noneHelp}
+      found={found}
+      noMatch={words.noMatch(search)}
+      draw={(each) => (
+        <PackageRow key={each.part} listed={each} refusal={refusal} onEdit={() => edit(each.part)} />
       )}
-      {listed.length === 0 && (
-        <p class="empty">
-          {words.none}
-          <br />
-          {words.noneHelp}
-        </p>
-      )}
-      {listed.length > 0 && found.length === 0 && <p class="empty">{words.noMatch(search)}</p>}
-      <Longlist
-        key={search}
-        items={found}
-        draw={(each) => (
-          <PackageRow key={each.part} listed={each} refusal={refusal} onEdit={() => edit(each.part)} />
-        )}
-      />
-    </div>
+    />
   );
 }
 

@@ -6,6 +6,7 @@ import { useApp } from '../../../app.ts';
 import { AskFeet } from '../../../ui/Ask.tsx';
 import { Button } from '../../../ui/Button.tsx';
 import { Dialog } from '../../../ui/Dialog.tsx';
+import { Field } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { partsWords } from '../../../words/parts.ts';
 import { formatCount, say } from '../../../words/words.ts';
@@ -108,16 +109,7 @@ export function WhyDialog(props: {
             ))}
           </div>
         )}
-        <label class="field">
-          <span>{props.label}</span>
-          <input
-            data-typing
-            data-testid="why"
-            maxLength={200}
-            value={reason}
-            onInput={(event) => setReason(event.currentTarget.value)}
-          />
-        </label>
+        <Field label={props.label} testId="why" maxLength={200} value={reason} onInput={setReason} />
       </div>
       <AskFeet
         testId="why-done"

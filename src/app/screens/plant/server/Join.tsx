@@ -6,6 +6,7 @@ import { goTo } from '../../../router.ts';
 import type { Connection } from '../../../sync/connection.ts';
 import { readEnrolCode } from '../../../sync/enrol.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { Field } from '../../../ui/Field.tsx';
 import { sayCause, serverWords } from '../../../words/server.ts';
 import { say } from '../../../words/words.ts';
 
@@ -59,30 +60,18 @@ export function Join({ connection, code: brought, again }: JoinProps) {
       <h2>{again ? words.joinAgain : words.alone}</h2>
       {!again && <p>{words.aloneHelp}</p>}
       <div class="form">
-        <label class="field">
-          <span>{words.code}</span>
-          <input
-            class="code"
-            data-typing
-            data-testid="enrol-code"
-            autocomplete="off"
-            autocapitalize="characters"
-            maxLength={20}
-            value={code}
-            onInput={(event) => setCode(event.currentTarget.value)}
-          />
-          <small>{words.codeHelp}</small>
-        </label>
-        <label class="field">
-          <span>{words.name}</span>
-          <input
-            data-typing
-            data-testid="enrol-name"
-            maxLength={60}
-            value={name}
-            onInput={(event) => setName(event.currentTarget.value)}
-          />
-        </label>
+        <Field
+          label={words.code}
+          isCode
+          testId="enrol-code"
+          autocomplete="off"
+          autocapitalize="characters"
+          maxLength={20}
+          value={code}
+          onInput={setCode}
+          help={words.codeHelp}
+        />
+        <Field label={words.name} testId="enrol-name" maxLength={60} value={name} onInput={setName} />
       </div>
       {wrong !== null && (
         <p class="chip stop" role="alert" data-testid="enrol-wrong">

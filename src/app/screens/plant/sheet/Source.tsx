@@ -4,6 +4,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { BillSummary, SheetRole } from '../../../../worker/sheet-protocol.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { Field } from '../../../ui/Field.tsx';
 import { FileButton } from '../../../ui/FileButton.tsx';
 import { sheetWords } from '../../../words/sheet.ts';
 import { formatCount, say } from '../../../words/words.ts';
@@ -191,22 +192,19 @@ function Placements({ session, inHand }: { readonly session: SheetSession; reado
             ))}
           </div>
         </div>
-        <label class="field">
-          <span>{words.boards}</span>
-          <input
-            data-typing
-            data-testid="boards"
-            inputMode="numeric"
-            value={boards}
-            aria-invalid={!isBoards(boards)}
-            onInput={(event) => {
-              const typed = event.currentTarget.value;
-              setBoards(typed);
-              if (isBoards(typed)) void session.choose({ boardsPerPanel: Number(typed) });
-            }}
-          />
-          <small>{words.boardsHelp}</small>
-        </label>
+        <Field
+          label={words.boards}
+          testId="boards"
+          inputMode="numeric"
+          value={boards}
+          isWrong={!isBoards(boards)}
+          onInput={(text) => {
+            const typed = text;
+            setBoards(typed);
+            if (isBoards(typed)) void session.choose({ boardsPerPanel: Number(typed) });
+          }}
+          help={words.boardsHelp}
+        />
       </div>
       <Bill session={session} inHand={inHand} />
     </div>

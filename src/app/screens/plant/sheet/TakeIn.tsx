@@ -7,6 +7,7 @@ import { useApp, useFloor } from '../../../app.ts';
 import { newId } from '../../../device/ids.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { Field } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import type { Words } from '../../../words/areas.ts';
 import { sheetWords } from '../../../words/sheet.ts';
@@ -125,18 +126,16 @@ function Form(props: {
     label: string,
     help: string | null = null,
   ) => (
-    <label class="field" key={key}>
-      <span>{label}</span>
-      <input
-        data-typing
-        data-testid={`take-${key}`}
-        autocomplete="off"
-        maxLength={key === 'newLine' ? 20 : 120}
-        value={form[key] ?? ''}
-        onInput={(event) => onChange({ ...form, [key]: event.currentTarget.value })}
-      />
-      {help !== null && <small>{help}</small>}
-    </label>
+    <Field
+      key={key}
+      label={label}
+      testId={`take-${key}`}
+      autocomplete="off"
+      maxLength={key === 'newLine' ? 20 : 120}
+      value={form[key] ?? ''}
+      onInput={(text) => onChange({ ...form, [key]: text })}
+      help={help}
+    />
   );
   return (
     <div class="form">
