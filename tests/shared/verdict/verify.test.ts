@@ -5,7 +5,12 @@ import { describe, expect, test } from 'vitest';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import { comparePartNumbers, type PartComparison } from '../../../shared/labels/part-numbers.ts';
 import { type ReasonCode, reasonCodes, reasonVerdicts, verdictOf } from '../../../shared/verdict/reasons.ts';
-import { slotsWanting, type VerifyQuestion, verifyReel } from '../../../shared/verdict/verify.ts';
+import {
+  earlierUnnamed,
+  slotsWanting,
+  type VerifyQuestion,
+  verifyReel,
+} from '../../../shared/verdict/verify.ts';
 import {
   beginStory,
   brookSetup,
@@ -426,6 +431,21 @@ describe('a reel without an id', () => {
     ['has an id', { lot: 'lot-1', reel: 'K-7' }],
   ] as const)('is accepted where it %s', (_, more) => {
     expect(judge(more).verdict).toBe('accepted');
+  });
+});
+
+describe('earlierUnnamed()', () => {
+  test('goes by the maker’s number where the label bears none of the site', () => {
+    const floor = floorOf({
+      before: (story) => {
+        story.tell('reel.verified', verified('M1-F-001', null, { supplierPart: 'S-9', lot: 'lot-1' }));
+        story.tell('reel.unloaded', unloaded('M1-F-001', { quantity: 300, basis: 'typed' }));
+      },
+    });
+    const earlier = (supplierPart: string) =>
+      earlierUnnamed(floor, { part: null, supplierPart, lot: 'lot-1' })?.count ?? null;
+    expect(earlier('S-9')).toBe(300);
+    expect(earlier('S-8')).toBeNull();
   });
 });
 
