@@ -9,7 +9,7 @@ import { listedAmong, readEqual, staleAmong } from './equal.ts';
 import { type Mutant, mutantsOf } from './mutants.ts';
 import { everyRoom, type Room } from './rooms.ts';
 import { startRunner } from './runner.ts';
-import { isRefused, prepareTypes, removeTypes } from './types.ts';
+import { refusedAmong } from './types.ts';
 
 const USAGE = `npm run mutate -- [ROOM or FILE...] [--sample=N] [--seed=N] [--files]
   ROOM      as listed without a name; FILE a path of one of its files
@@ -27,6 +27,8 @@ interface Tally {
   /** Listed as equal, though a test sees them. */
   wrong: Mutant[];
 }
+
+const isEqual = listedAmong(readEqual());
 
 const nothing = (): Tally => ({ killed: 0, refused: 0, equal: 0, lived: [], wrong: [] });
 
@@ -67,17 +69,16 @@ function lineOf(name: string, tally: Tally, wanted: number | null): string {
   return `${name.padEnd(wanted === null ? 40 : 12)} ${percent(share).padStart(7)} ${verdict}  killed ${killed}, lived ${lived.length}, equal ${equal}, refused by the compiler ${refused}`;
 }
 
-/** Tallies one file's faults, once it is known which ones tests see. */
-function tallyOf(faults: readonly Mutant[], seen: ReadonlySet<Mutant>): Tally {
+/** Tallies one file's faults, once it is known which ones tests see and which ones the compiler refuses. */
+function tallyOf(faults: readonly Mutant[], seen: ReadonlySet<Mutant>, refused: ReadonlySet<Mutant>): Tally {
   const tally = nothing();
-  const isEqual = listedAmong(readEqual());
   for (const mutant of faults) {
     const isListed = isEqual(mutant);
     if (seen.has(mutant)) {
       tally.killed += 1;
       if (isListed) tally.wrong.push(mutant);
     } else if (isListed) tally.equal += 1;
-    else if (isRefused(mutant)) tally.refused += 1;
+    else if (refused.has(mutant)) tally.refused += 1;
     else tally.lived.push(mutant);
   }
   return tally;
@@ -112,12 +113,14 @@ async function tryRooms(rooms: readonly Room[], { sample, seed, areFilesTold }: 
       samples.set(file, sampleOf(mutantsOf(files.get(file)!), file, size, seed));
     }
   const runner = await startRunner([...files.values()], rooms[0]!.tests);
-  const seen = await runner.tryAll([...samples.values()].flat()).finally(() => runner.close());
+  const faults = [...samples.values()].flat();
+  const seen = await runner.tryAll(faults).finally(() => runner.close());
+  const refused = refusedAmong(faults.filter((mutant) => !seen.has(mutant) && !isEqual(mutant)));
   let isGood = true;
   for (const room of rooms) {
     const sum = nothing();
     for (const file of room.files) {
-      const tally = tallyOf(samples.get(file)!, seen);
+      const tally = tallyOf(samples.get(file)!, seen, refused);
       if (areFilesTold) console.log(lineOf(file, tally, null));
       for (const mutant of tally.lived) console.log(told(mutant));
       for (const mutant of tally.wrong) console.log(`listed as equal, but a test sees it:\n${told(mutant)}`);
@@ -189,11 +192,6 @@ export async function mutate(args: readonly string[]): Promise<number> {
   const sample = values.sample === undefined ? null : Number(values.sample);
   const asked = { sample, seed: Number(values.seed), areFilesTold: values.files };
   let isGood = !tellStale(everyRoom());
-  prepareTypes();
-  try {
-    for (const group of byTests(rooms)) if (!(await tryRooms(group, asked))) isGood = false;
-  } finally {
-    removeTypes();
-  }
+  for (const group of byTests(rooms)) if (!(await tryRooms(group, asked))) isGood = false;
   return isGood ? 0 : 1;
 }
