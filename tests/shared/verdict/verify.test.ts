@@ -434,21 +434,6 @@ describe('a reel without an id', () => {
   });
 });
 
-describe('earlierUnnamed()', () => {
-  test('goes by the maker’s number where the label bears none of the site', () => {
-    const floor = floorOf({
-      before: (story) => {
-        story.tell('reel.verified', verified('M1-F-001', null, { supplierPart: 'S-9', lot: 'lot-1' }));
-        story.tell('reel.unloaded', unloaded('M1-F-001', { quantity: 300, basis: 'typed' }));
-      },
-    });
-    const earlier = (supplierPart: string) =>
-      earlierUnnamed(floor, { part: null, supplierPart, lot: 'lot-1' })?.count ?? null;
-    expect(earlier('S-9')).toBe(300);
-    expect(earlier('S-8')).toBeNull();
-  });
-});
-
 describe('verifyReel()', () => {
   test('accepts the wanted part on its empty slot without any reason', () => {
     expect(verifyReel(floorOf({}), ask())).toEqual({ verdict: 'accepted', reasons: [], part: 'R-100' });
