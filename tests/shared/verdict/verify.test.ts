@@ -5,12 +5,7 @@ import { describe, expect, test } from 'vitest';
 import type { FloorState } from '../../../shared/floor/state.ts';
 import { comparePartNumbers, type PartComparison } from '../../../shared/labels/part-numbers.ts';
 import { type ReasonCode, reasonCodes, reasonVerdicts, verdictOf } from '../../../shared/verdict/reasons.ts';
-import {
-  earlierUnnamed,
-  slotsWanting,
-  type VerifyQuestion,
-  verifyReel,
-} from '../../../shared/verdict/verify.ts';
+import { slotsWanting, type VerifyQuestion, verifyReel } from '../../../shared/verdict/verify.ts';
 import {
   beginStory,
   brookSetup,
