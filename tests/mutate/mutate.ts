@@ -11,10 +11,11 @@ import { everyRoom, type Room } from './rooms.ts';
 import { startRunner } from './runner.ts';
 import { refusedAmong } from './types.ts';
 
-const USAGE = `npm run mutate -- [ROOM or FILE...] [--sample=N] [--seed=N] [--files]
+const USAGE = `npm run mutate -- [ROOM or FILE...] [--sample=N] [--seed=N] [--longest=N] [--files]
   ROOM      as listed without a name; FILE a path of one of its files
   --sample  faults tried in each file; 0 tries all
   --seed    another number tries others
+  --longest seconds: tests that take longer unharmed are not asked, so that some faults live that they would see
   --files   a line for each file`;
 
 /** What became of the faults of one file or room. */
@@ -95,6 +96,7 @@ function addTo(sum: Tally, part: Tally) {
 interface Asked {
   readonly sample: number | null;
   readonly seed: number;
+  readonly longestMs: number;
   readonly areFilesTold: boolean;
 }
 
@@ -104,7 +106,10 @@ const readFile = (file: string): SourceFile => ({
 });
 
 /** Tries rooms that have the same tests; true where those see as much as is wanted in each. */
-async function tryRooms(rooms: readonly Room[], { sample, seed, areFilesTold }: Asked): Promise<boolean> {
+async function tryRooms(
+  rooms: readonly Room[],
+  { sample, seed, longestMs, areFilesTold }: Asked,
+): Promise<boolean> {
   const files = new Map(rooms.flatMap((room) => room.files).map((file) => [file, readFile(file)]));
   const samples = new Map<string, readonly Mutant[]>();
   for (const room of rooms)
@@ -112,7 +117,7 @@ async function tryRooms(rooms: readonly Room[], { sample, seed, areFilesTold }: 
       const size = sample ?? room.sample;
       samples.set(file, sampleOf(mutantsOf(files.get(file)!), file, size, seed));
     }
-  const runner = await startRunner([...files.values()], rooms[0]!.tests);
+  const runner = await startRunner([...files.values()], rooms[0]!.tests, longestMs);
   const faults = [...samples.values()].flat();
   const seen = await runner.tryAll(faults).finally(() => runner.close());
   const refused = refusedAmong(faults.filter((mutant) => !seen.has(mutant) && !isEqual(mutant)));
@@ -176,12 +181,14 @@ export async function mutate(args: readonly string[]): Promise<number> {
     options: {
       sample: { type: 'string' },
       seed: { type: 'string', default: '1' },
+      longest: { type: 'string', default: 'Infinity' },
       files: { type: 'boolean', default: false },
     },
   });
   const rooms = chosen(positionals);
   const numbers = [values.sample ?? '0', values.seed].map(Number);
-  if (rooms === null || !numbers.every(Number.isInteger)) {
+  const longestMs = Number(values.longest) * 1000;
+  if (rooms === null || !numbers.every(Number.isInteger) || !(longestMs > 0)) {
     console.error(
       `${USAGE}\nRooms: ${everyRoom()
         .map(({ name }) => name)
@@ -190,7 +197,7 @@ export async function mutate(args: readonly string[]): Promise<number> {
     return 2;
   }
   const sample = values.sample === undefined ? null : Number(values.sample);
-  const asked = { sample, seed: Number(values.seed), areFilesTold: values.files };
+  const asked = { sample, seed: Number(values.seed), longestMs, areFilesTold: values.files };
   let isGood = !tellStale(everyRoom());
   for (const group of byTests(rooms)) if (!(await tryRooms(group, asked))) isGood = false;
   return isGood ? 0 : 1;
