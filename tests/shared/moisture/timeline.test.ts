@@ -76,6 +76,15 @@ describe('makeTimeline()', () => {
     expect(codes(history, 0, 14)).toEqual(['gapAsFloor', 'gapAsFloor', 'gapAsFloor', 'gapAsFloor']);
   });
 
+  test('takes the worse of two stays that begin the record on the floor, in whichever order they are told', () => {
+    const [mild, moist] = [stay('floor', 5, 6, [22, 40]), stay('floor', 5, 6, [22, 70])];
+    for (const history of [
+      [mild, moist],
+      [moist, mild],
+    ])
+      expect(lineOf(history, 0, 8).firstClimate).toEqual({ celsius: 22, humidity: 70 });
+  });
+
   test('takes the usual climate where no stay on the floor tells both its figures, and the standard one where there is none', () => {
     const half = [stay('floor', 0, 5, [22, null]), stay('dry', 5, 6, [20, 5])];
     expect(lineOf(half, 0, 8).firstClimate).toEqual(usual);
