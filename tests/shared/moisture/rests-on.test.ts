@@ -38,6 +38,20 @@ describe('the source of a cell', () => {
   });
 });
 
+test('the table has the columns of the standard, from 5 % on', () => {
+  expect(tableHumidities).toEqual([5, 10, 20, 30, 40, 50, 60, 70, 80, 90]);
+  expect(tableTemperatures).toEqual([20, 25, 30, 35]);
+});
+
+test('the life of level 2 in mild air is from memory, that of level 2a was seen in a copy', () => {
+  const source = (level: '2' | '2a') => {
+    const climate = { celsius: 30, humidity: 60 };
+    const life = floorLife({ level, nowMs: hourMs, thicknessMm: 1, openedMs: 0, climate, history: [] });
+    return life.ok ? life.value.source : null;
+  };
+  expect([source('2'), source('2a')]).toEqual(['memory', 'copy']);
+});
+
 describe('very dry cabinets', () => {
   test('stop the clock of levels 4 to 5a only where the plant’s edition says so: not before anybody entered that', () => {
     const left = (cabinetPauses: boolean | null) => {

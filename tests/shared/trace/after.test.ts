@@ -35,7 +35,7 @@ const scan = (story: Story, from: number, to: number, run = 'r1') => {
     story.tell('panels.counted', counted(run, 1, `PN${panel}`), { at: 200 + panel });
 };
 const indexOf = (story: Story) => traceLog([...story.entries].sort(compareEntries));
-const after = (story: Story, second: number) =>
+const placedAfter = (story: Story, second: number) =>
   suspectPanels(indexOf(story), {
     cause: 'floor-life',
     material: { reel: 'K1' },
@@ -46,19 +46,19 @@ describe('what was placed after a moment', () => {
   test('is all of a run that began later, and nothing of one that was over before', () => {
     const story = begun(0, 2);
     scan(story, 1, 5);
-    expect(after(story, 50)).toEqual([
+    expect(placedAfter(story, 50)).toEqual([
       { run: 'r1', possible: { first: 1, last: 8 }, sure: { first: 1, last: 5 } },
     ]);
     story.tell('run.ended', { run: 'r1', line: 'L1', panels: 5, note: '' }, { at: 300 });
-    expect(after(story, 301)).toEqual([]);
+    expect(placedAfter(story, 301)).toEqual([]);
   });
 
   test('is sure only from behind the panels that had passed uncounted; before the first count none had been', () => {
     const story = begun(0, 2);
     scan(story, 1, 9);
     // The first was counted next; two more may have passed and one been at work.
-    expect(after(story, 150)).toMatchObject([{ possible: { first: 1 }, sure: { first: 5, last: 9 } }]);
-    expect(after(story, 204)).toMatchObject([{ possible: { first: 5 }, sure: { first: 9, last: 9 } }]);
+    expect(placedAfter(story, 150)).toMatchObject([{ possible: { first: 1 }, sure: { first: 5, last: 9 } }]);
+    expect(placedAfter(story, 204)).toMatchObject([{ possible: { first: 5 }, sure: { first: 9, last: 9 } }]);
   });
 
   test('may be any panel where the counts of that time are no longer kept', () => {
@@ -66,7 +66,7 @@ describe('what was placed after a moment', () => {
     scan(story, 1, 600);
     const kept = story.floor().runs.get('r1')?.counts.length ?? 0;
     expect(kept).toBeLessThan(600);
-    expect(after(story, 210)).toMatchObject([{ possible: { first: 1 }, sure: null }]);
+    expect(placedAfter(story, 210)).toMatchObject([{ possible: { first: 1 }, sure: null }]);
   });
 });
 
