@@ -64,7 +64,7 @@ export function everyRoom(): readonly Room[] {
     {
       name: 'page',
       files: filesIn('src/app').filter((file) => /[/-]model\.ts$/.test(file)),
-      tests: ['tests/src/app'],
+      tests: ['tests/src/app/frame', 'tests/src/app/screens'],
       ...PAGE,
     },
   ];

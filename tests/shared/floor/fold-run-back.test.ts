@@ -7,7 +7,7 @@ import { beginStory, brookSetup, counted, idOf, started, tellPlant, unloaded, ve
 
 const slot = 'M1-F-001'; // two parts a panel
 
-test('the end of a run counts for the reels that were taken off its own line by mistake, and for no other line’s', () => {
+test('the end of a run, and what is counted after it, counts for the reels that were taken off its own line by mistake, and for no other line’s', () => {
   const story = beginStory();
   tellPlant(story);
   story.tell('setup.taken', { ...brookSetup, setup: 'brook-2', line: 'L2' });
@@ -20,9 +20,10 @@ test('the end of a run counts for the reels that were taken off its own line by 
     story.tell('reel.unloaded', unloaded(slot, { reel: 'K2', part: 'R-100', line: 'L2' })),
   ];
   story.tell('run.ended', { run: 'r1', line: 'L1', panels: 10, note: '' });
+  story.tell('panels.counted', counted('r1', 5)); // those that were still in the line
   for (const off of offs)
     story.tell('entry.corrected', { of: idOf(off), line: off.payload.line, slot, reason: 'other slot' });
   const floor = story.floor();
   const used = (line: string) => usedPlacements(floor, floor.slots.get(slotKey(line, slot))!);
-  expect([used('L1'), used('L2')]).toEqual([20, 0]);
+  expect([used('L1'), used('L2')]).toEqual([30, 0]);
 });
