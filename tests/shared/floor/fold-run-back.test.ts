@@ -16,13 +16,12 @@ test('the end of a run, and what is counted after it, counts for the reels that 
   story.tell('run.started', started('r1'));
   story.tell('panels.counted', counted('r1', 10));
   const offs = [
-    story.tell('reel.unloaded', unloaded(slot, { reel: 'K1', part: 'R-100', run: 'r1' })),
-    story.tell('reel.unloaded', unloaded(slot, { reel: 'K2', part: 'R-100', line: 'L2' })),
-  ];
+    { line: 'L1', off: unloaded(slot, { reel: 'K1', part: 'R-100', run: 'r1' }) },
+    { line: 'L2', off: unloaded(slot, { reel: 'K2', part: 'R-100', line: 'L2' }) },
+  ].map(({ line, off }) => ({ line, of: idOf(story.tell('reel.unloaded', off)) }));
   story.tell('run.ended', { run: 'r1', line: 'L1', panels: 10, note: '' });
   story.tell('panels.counted', counted('r1', 5)); // those that were still in the line
-  for (const off of offs)
-    story.tell('entry.corrected', { of: idOf(off), line: off.payload.line, slot, reason: 'other slot' });
+  for (const { line, of } of offs) story.tell('entry.corrected', { of, line, slot, reason: 'other slot' });
   const floor = story.floor();
   const used = (line: string) => usedPlacements(floor, floor.slots.get(slotKey(line, slot))!);
   expect([used('L1'), used('L2')]).toEqual([30, 0]);
