@@ -109,7 +109,8 @@ export function makeTimeline(
   const floors = history.filter(
     ({ where, celsius, humidity }) => where === 'floor' && celsius !== null && humidity !== null,
   );
-  const firstFloor = floors.length === 0 ? null : floors.reduce((a, b) => (b.fromMs < a.fromMs ? b : a));
+  // Of two that begin at one moment the worse: their order in the record must not matter.
+  const [firstFloor = null] = [...floors].sort((a, b) => a.fromMs - b.fromMs || (isWorse(a, b) ? -1 : 1));
   const otherwise = usual ?? standardClimate;
   const firstClimate = climateOf(firstFloor, otherwise);
   let climate = firstClimate;

@@ -28,7 +28,7 @@ export function takePage(entries: readonly Entry[], bounds: PageBounds = {}): Pa
   const whole = entries.length <= most ? inPieces(entries, mostBytes) : null;
   if (whole) return { entries, texts: whole };
   const texts: string[] = [];
-  let bytes = 0;
+  let bytes = 1; // the array's brackets are two, its commas one less than its entries
   for (const entry of entries) {
     const text = JSON.stringify(entry);
     bytes += text.length + 1;

@@ -9,12 +9,13 @@ import { listedAmong, readEqual, staleAmong } from './equal.ts';
 import { type Mutant, mutantsOf } from './mutants.ts';
 import { everyRoom, type Room } from './rooms.ts';
 import { startRunner } from './runner.ts';
-import { isRefused, prepareTypes, removeTypes } from './types.ts';
+import { refusedAmong } from './types.ts';
 
-const USAGE = `npm run mutate -- [ROOM or FILE...] [--sample=N] [--seed=N] [--files]
+const USAGE = `npm run mutate -- [ROOM or FILE...] [--sample=N] [--seed=N] [--longest=N] [--files]
   ROOM      as listed without a name; FILE a path of one of its files
   --sample  faults tried in each file; 0 tries all
   --seed    another number tries others
+  --longest seconds: tests that take longer unharmed are not asked, so that some faults live that they would see
   --files   a line for each file`;
 
 /** What became of the faults of one file or room. */
@@ -27,6 +28,8 @@ interface Tally {
   /** Listed as equal, though a test sees them. */
   wrong: Mutant[];
 }
+
+const isEqual = listedAmong(readEqual());
 
 const nothing = (): Tally => ({ killed: 0, refused: 0, equal: 0, lived: [], wrong: [] });
 
@@ -67,17 +70,16 @@ function lineOf(name: string, tally: Tally, wanted: number | null): string {
   return `${name.padEnd(wanted === null ? 40 : 12)} ${percent(share).padStart(7)} ${verdict}  killed ${killed}, lived ${lived.length}, equal ${equal}, refused by the compiler ${refused}`;
 }
 
-/** Tallies one file's faults, once it is known which ones tests see. */
-function tallyOf(faults: readonly Mutant[], seen: ReadonlySet<Mutant>): Tally {
+/** Tallies one file's faults, once it is known which ones tests see and which ones the compiler refuses. */
+function tallyOf(faults: readonly Mutant[], seen: ReadonlySet<Mutant>, refused: ReadonlySet<Mutant>): Tally {
   const tally = nothing();
-  const isEqual = listedAmong(readEqual());
   for (const mutant of faults) {
     const isListed = isEqual(mutant);
     if (seen.has(mutant)) {
       tally.killed += 1;
       if (isListed) tally.wrong.push(mutant);
     } else if (isListed) tally.equal += 1;
-    else if (isRefused(mutant)) tally.refused += 1;
+    else if (refused.has(mutant)) tally.refused += 1;
     else tally.lived.push(mutant);
   }
   return tally;
@@ -94,6 +96,7 @@ function addTo(sum: Tally, part: Tally) {
 interface Asked {
   readonly sample: number | null;
   readonly seed: number;
+  readonly longestMs: number;
   readonly areFilesTold: boolean;
 }
 
@@ -103,7 +106,10 @@ const readFile = (file: string): SourceFile => ({
 });
 
 /** Tries rooms that have the same tests; true where those see as much as is wanted in each. */
-async function tryRooms(rooms: readonly Room[], { sample, seed, areFilesTold }: Asked): Promise<boolean> {
+async function tryRooms(
+  rooms: readonly Room[],
+  { sample, seed, longestMs, areFilesTold }: Asked,
+): Promise<boolean> {
   const files = new Map(rooms.flatMap((room) => room.files).map((file) => [file, readFile(file)]));
   const samples = new Map<string, readonly Mutant[]>();
   for (const room of rooms)
@@ -111,13 +117,15 @@ async function tryRooms(rooms: readonly Room[], { sample, seed, areFilesTold }: 
       const size = sample ?? room.sample;
       samples.set(file, sampleOf(mutantsOf(files.get(file)!), file, size, seed));
     }
-  const runner = await startRunner([...files.values()], rooms[0]!.tests);
-  const seen = await runner.tryAll([...samples.values()].flat()).finally(() => runner.close());
+  const runner = await startRunner([...files.values()], rooms[0]!.tests, longestMs);
+  const faults = [...samples.values()].flat();
+  const seen = await runner.tryAll(faults).finally(() => runner.close());
+  const refused = refusedAmong(faults.filter((mutant) => !seen.has(mutant) && !isEqual(mutant)));
   let isGood = true;
   for (const room of rooms) {
     const sum = nothing();
     for (const file of room.files) {
-      const tally = tallyOf(samples.get(file)!, seen);
+      const tally = tallyOf(samples.get(file)!, seen, refused);
       if (areFilesTold) console.log(lineOf(file, tally, null));
       for (const mutant of tally.lived) console.log(told(mutant));
       for (const mutant of tally.wrong) console.log(`listed as equal, but a test sees it:\n${told(mutant)}`);
@@ -173,12 +181,14 @@ export async function mutate(args: readonly string[]): Promise<number> {
     options: {
       sample: { type: 'string' },
       seed: { type: 'string', default: '1' },
+      longest: { type: 'string', default: 'Infinity' },
       files: { type: 'boolean', default: false },
     },
   });
   const rooms = chosen(positionals);
   const numbers = [values.sample ?? '0', values.seed].map(Number);
-  if (rooms === null || !numbers.every(Number.isInteger)) {
+  const longestMs = Number(values.longest) * 1000;
+  if (rooms === null || !numbers.every(Number.isInteger) || !(longestMs > 0)) {
     console.error(
       `${USAGE}\nRooms: ${everyRoom()
         .map(({ name }) => name)
@@ -187,13 +197,8 @@ export async function mutate(args: readonly string[]): Promise<number> {
     return 2;
   }
   const sample = values.sample === undefined ? null : Number(values.sample);
-  const asked = { sample, seed: Number(values.seed), areFilesTold: values.files };
+  const asked = { sample, seed: Number(values.seed), longestMs, areFilesTold: values.files };
   let isGood = !tellStale(everyRoom());
-  prepareTypes();
-  try {
-    for (const group of byTests(rooms)) if (!(await tryRooms(group, asked))) isGood = false;
-  } finally {
-    removeTypes();
-  }
+  for (const group of byTests(rooms)) if (!(await tryRooms(group, asked))) isGood = false;
   return isGood ? 0 : 1;
 }

@@ -43,7 +43,9 @@ function part(
   return { name, files, tests: ['tests/shared/floor'], ...measure };
 }
 
-const isFold = (file: string) => /^shared\/floor\/fold[-.]/.test(file);
+/** A number that only counts up says nothing that could be wrong. */
+const COUNTER = 'shared/floor/fold-version.ts';
+const isFold = (file: string) => /^shared\/floor\/fold[-.]/.test(file) && file !== COUNTER;
 
 /** Every room that is tried, in the order in which they are. */
 export function everyRoom(): readonly Room[] {
@@ -57,12 +59,12 @@ export function everyRoom(): readonly Room[] {
     part('fits', STRICT, (file) => FITS.includes(file)),
     part('folds', STRICT, isFold),
     ...strict.slice(1).map((name) => core(name, STRICT)),
-    part('floor', CORE, (file) => !isFold(file) && !FITS.includes(file)),
+    part('floor', CORE, (file) => !isFold(file) && !FITS.includes(file) && file !== COUNTER),
     ...others.map((name) => core(name, CORE)),
     {
       name: 'page',
       files: filesIn('src/app').filter((file) => /[/-]model\.ts$/.test(file)),
-      tests: ['tests/src/app'],
+      tests: ['tests/src/app/frame', 'tests/src/app/screens'],
       ...PAGE,
     },
   ];

@@ -95,9 +95,13 @@ class AsGiven {
 
 /**
  * Runs a room's tests once as they are and keeps what each comes by. Throws where one of them fails without a fault.
- * `files`: what faults will be planted in; `tests`: folders.
+ * `files`: what faults will be planted in; `tests`: folders; `longestMs`: tests that take longer unharmed are not asked.
  */
-export async function startRunner(files: readonly SourceFile[], tests: readonly string[]): Promise<Runner> {
+export async function startRunner(
+  files: readonly SourceFile[],
+  tests: readonly string[],
+  longestMs: number,
+): Promise<Runner> {
   const bodies = new Map(files.map((file) => [file.path, bodiesOf(file)]));
   const first = new Map<string, number>();
   let next = 0;
@@ -144,7 +148,7 @@ export async function startRunner(files: readonly SourceFile[], tests: readonly 
   const bodyOf = ({ path: file, at }: Mutant) => bodyAt(bodies.get(file)!, at);
   const askedOf = (mutant: Mutant, where: 'reached' | 'outside' = 'reached') => {
     const body = first.get(mutant.path)! + bodyOf(mutant);
-    return known.filter((test) => test[where].has(body));
+    return known.filter((test) => test.ms <= longestMs && test[where].has(body));
   };
   /** What is decided as a file is read shows in tests of its functions before it does in others. */
   const isNear = ({ path: file }: Mutant, { reached }: Test) =>

@@ -137,6 +137,18 @@ describe('what should go first', () => {
     expect(first({ dateCode: '2401' })).toBe('K-late');
   });
 
+  test('is the older week where the dates of expiry are the same', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const own = { reel: 'K-new', dateCode: '2401', expires: '2026-09-01', isBlocked: () => false };
+    const first = () => olderInStore(story.floor(), 'R-100', own);
+    stored(story, 'K-same', { dateCode: '2310' });
+    story.tell('reel.dated', { reel: 'K-same', expires: '2026-09-01' });
+    expect(first()).toMatchObject({ reel: { reel: 'K-same' }, why: 'made' });
+    stored(story, 'K-older', { dateCode: '2210' });
+    expect(first()?.reel.reel).toBe('K-older');
+  });
+
   test('is in the store, at a place that somebody named: not on a slot, and not anywhere', () => {
     const story = beginStory();
     tellPlant(story);

@@ -2,11 +2,11 @@
 // pockets; with a trailer of 160 mm behind the last part the tape's end leaves the hub when 160 parts are left, at 2 mm when 320 are.
 
 import { describe, expect, test } from 'vitest';
-import { tapeLengthsOf, windowLengthsOf } from '../../../shared/floor/feeder-types.ts';
+import { tapeLengthsOf, typeMisfits, windowLengthsOf } from '../../../shared/floor/feeder-types.ts';
 import { windowOf } from '../../../shared/floor/remaining.ts';
 import { forecastSlot } from '../../../shared/forecast/run-out.ts';
 import { neverStopping } from '../../../shared/forecast/working-time.ts';
-import { beginStory, brookSetup, type Story, tellPlant } from './story.ts';
+import { beginStory, brookSetup, type Story, tellPlant, wantedSlot } from './story.ts';
 
 const none = { hubToPickMm: null, intakeToPickMm: null, trailerMm: null, leaderMm: null };
 
@@ -83,4 +83,31 @@ describe('the forecast’s window', () => {
       expect(windowMs).toEqual({ opens: (1000 - opens) * 1000, closes: (1000 - closes) * 1000 });
     },
   );
+});
+
+describe('what a feeder’s type lacks', () => {
+  const misfits = (more: Parameters<typeof wantedSlot>[2], feeder = 'F-1') => {
+    const story = beginStory();
+    story.tell('feeder-type.known', { type: 'twin 8', lanes: 2, drive: 'air', pocketMm: 2.1, ...none });
+    story.tell('feeder-type.known', { type: 'deep 8', lanes: 1, drive: null, pocketMm: null, ...none });
+    story.tell('feeder.typed', { feeder: 'F-1', type: 'twin 8', ...none });
+    story.tell('feeder.typed', { feeder: 'F-2', type: 'deep 8', ...none });
+    return typeMisfits(story.floor(), feeder, wantedSlot('M1-F-001', 'R-100', more)).map(({ code }) => code);
+  };
+
+  test('is each thing that the slot wants and the type has not', () => {
+    expect(misfits({ feederType: 'deep 8', drive: 'electric', pocketMm: 2.2 })).toEqual([
+      'feeder-type',
+      'feeder-drive',
+      'feeder-height',
+    ]);
+    expect(misfits({ feederType: 'twin 8', drive: ' AIR ', pocketMm: 2.1 })).toEqual([]);
+  });
+
+  test('is nothing where nobody asked, where nobody described it, and of a feeder of no known type', () => {
+    expect(misfits({})).toEqual([]);
+    expect(misfits({ feederType: 'a word of the sheet' })).toEqual([]);
+    expect(misfits({ drive: 'electric', pocketMm: 9 }, 'F-2')).toEqual([]);
+    expect(misfits({ feederType: 'deep 8', drive: 'electric', pocketMm: 9 }, 'F-9')).toEqual([]);
+  });
 });

@@ -1,7 +1,7 @@
 // A line against its setup, slot by slot.
 
 import { describe, expect, test } from 'vitest';
-import { nextMissing, setupProgress } from '../../../shared/floor/progress.ts';
+import { nextMissing, setupProgress, slotPhase } from '../../../shared/floor/progress.ts';
 import { beginStory, brookSetup, idOf, type Story, tellPlant, verified, wantedSlot } from './story.ts';
 
 const walk = ['M1-F-001', 'M1-F-002', 'M1-F-010', 'M1-R-003'];
@@ -91,5 +91,21 @@ describe('setupProgress()', () => {
     const story = begun();
     story.tell('reel.verified', verified('M1-F-001', 'R-100', { line: 'L2' }));
     expect(setupProgress(story.floor(), 'L1')).toMatchObject({ verified: 0, unwanted: [] });
+  });
+});
+
+describe('one slot alone', () => {
+  test('is what the whole line says of it, and nothing where the setup does not use it or there is none', () => {
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1' }));
+    story.tell('reel.verified', verified('M1-F-020', 'R-100', { reel: 'K2' }));
+    const floor = story.floor();
+    for (const { slot, phase } of setupProgress(floor, 'L1').slots)
+      expect(slotPhase(floor, 'L1', slot), slot).toBe(phase);
+    expect(slotPhase(floor, 'L1', 'M1-F-020')).toBeNull();
+    expect(slotPhase(floor, 'L9', 'M1-F-001')).toBeNull();
+    expect(nextMissing(floor, 'L1')).toBe(setupProgress(floor, 'L1').next?.slot);
+    expect(nextMissing(floor, 'L9')).toBeNull();
   });
 });

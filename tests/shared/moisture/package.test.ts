@@ -26,6 +26,8 @@ describe('packageClassesOf()', () => {
     ['a flat pack of 100 pins', 2.8, facts('pqfp', { pins: 100 }), 'A'],
     ['a flat pack of 80 pins', 2.8, facts('pqfp', { pins: 80 }), 'B'],
     ['a flat pack of 84 pins, in no row', 2.8, facts('pqfp', { pins: 84 }), 'AB'],
+    ['a flat pack of 85 pins', 2.8, facts('pqfp', { pins: 85 }), 'A'],
+    ['a flat pack of 81 pins, in no row', 2.8, facts('pqfp', { pins: 81 }), 'AB'],
     ['a flat pack of unknown pins', 2.8, facts('pqfp'), 'AB'],
     ['a metric flat pack, however thin', 1.4, facts('mqfp'), 'A'],
     ['a square chip carrier', 2.9, facts('plcc', { pins: 44, ...square }), 'A'],

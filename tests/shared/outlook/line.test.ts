@@ -2,11 +2,13 @@
 
 import { describe, expect, test } from 'vitest';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
+import { neverStopping, workingSeconds } from '../../../shared/forecast/working-time.ts';
 import { formatMoment } from '../../../shared/kit/moment.ts';
 import {
   dueSlots,
   lastCountMs,
   lineOutlook,
+  measuringTime,
   type Outlook,
   openWarnings,
   runLeft,
@@ -260,4 +262,30 @@ describe('the supply of a run', () => {
     ];
     expect(waitingReels(shelf).map((each) => each.reel)).toEqual(['a', 'e']);
   });
+});
+
+describe('measuringTime()', () => {
+  test('leaves out the run’s own stops, one that lasts up to now, and keeps one that never began', () => {
+    const story = running({ 'M1-F-001': 9000 });
+    story.tell('run.stopped', { run: 'r1', line: 'L1', reason: 'break', note: '' }, { at: 100 });
+    story.tell('run.resumed', { run: 'r1', line: 'L1' }, { at: 160 });
+    story.tell('run.stopped', { run: 'r1', line: 'L1', reason: 'break', note: '' }, { at: 300 });
+    const run = story.floor().runs.get('r1')!;
+    const at = (second: number) => startMs + second * 1000;
+    const worked = (second: number) =>
+      workingSeconds(measuringTime(neverStopping, run, at(second)), at(60), at(second));
+    expect([worked(300), worked(400)]).toEqual([180, 180]);
+  });
+});
+
+test('no count is missed of a line that stands, nor of a run whose panels are all done', () => {
+  const ceased = (story: Story) => look(story, 3600).counting.ceased;
+  const story = running({ 'M1-F-001': 9000 }, { panels: 10 });
+  build(story, 5, 30);
+  expect(ceased(story)).toBe(true);
+  const done = running({ 'M1-F-001': 9000 }, { panels: 5 });
+  build(done, 5, 30);
+  expect(ceased(done)).toBe(false);
+  story.tell('run.stopped', { run: 'r1', line: 'L1', reason: 'break', note: '' }, { at: 215 });
+  expect(ceased(story)).toBe(false);
 });

@@ -103,6 +103,16 @@ describe('verifyForCart()', () => {
     expect(firstReason({ ...place, setup: 'other' }, ask(null), 'CART-1')).toEqual(reason);
   });
 
+  test('keeps the lanes of a feeder on one cart: another cart cannot carry it for the slot beside', () => {
+    const beside = { slot: 'M1-F-005A' };
+    const codes = (feeder: string | null, cart: string) =>
+      verifyForCart(filled(beside), ask(feeder, 'M1-F-005B'), cart).reasons.map(({ code }) => code);
+    expect(codes('F-9', 'CART-2')).toContain('feeder-on-cart');
+    expect(codes('F-9', 'CART-1')).not.toContain('feeder-on-cart');
+    expect(codes('F-8', 'CART-2')).not.toContain('feeder-on-cart');
+    expect(codes(null, 'CART-2')).not.toContain('feeder-on-cart');
+  });
+
   test('refuses the reel that is on the line', () => {
     const question = ask('F-2', 'M1-R-003');
     const answer = verifyForCart(
