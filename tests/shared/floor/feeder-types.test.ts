@@ -2,7 +2,8 @@
 // pockets; with a trailer of 160 mm behind the last part the tape's end leaves the hub when 160 parts are left, at 2 mm when 320 are.
 
 import { describe, expect, test } from 'vitest';
-import { tapeLengthsOf, typeMisfits, windowLengthsOf } from '../../../shared/floor/feeder-types.ts';
+import { typeMisfits } from '../../../shared/floor/feeder-misfits.ts';
+import { tapeLengthsOf, windowLengthsOf } from '../../../shared/floor/feeder-types.ts';
 import { windowOf } from '../../../shared/floor/remaining.ts';
 import { forecastSlot } from '../../../shared/forecast/run-out.ts';
 import { neverStopping } from '../../../shared/forecast/working-time.ts';

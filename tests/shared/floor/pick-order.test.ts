@@ -2,8 +2,9 @@
 
 import { DateTime } from 'luxon';
 import { describe, expect, test } from 'vitest';
-import { comparePlaces, placeOf } from '../../../shared/floor/fold-places.ts';
+import { placeOf } from '../../../shared/floor/fold-places.ts';
 import { isOpened, pickOrderOf } from '../../../shared/floor/pick-order.ts';
+import { comparePlaces } from '../../../shared/floor/place-order.ts';
 import { plantDay } from '../../../shared/floor/plant-day.ts';
 import type { FloorState, Reel } from '../../../shared/floor/state.ts';
 import { beginStory, startMs, tellPlant } from './story.ts';

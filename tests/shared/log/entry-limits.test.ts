@@ -3,7 +3,8 @@
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod/mini';
 import { driftLimitMs } from '../../../shared/log/clock.ts';
-import { clockCountMost, clockMsMost, entrySchema, isBounded } from '../../../shared/log/entry.ts';
+import { clockCountMost, clockMsMost, isBounded } from '../../../shared/log/entry.ts';
+import { entrySchema } from '../../../shared/log/entry-schema.ts';
 import { parseExport } from '../../../shared/log/export-read.ts';
 import { csvHeader, itemToCsv } from '../../../shared/log/export-rows.ts';
 import { verifyExport } from '../../../shared/log/export-verify.ts';

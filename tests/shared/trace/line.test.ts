@@ -1,7 +1,8 @@
 // Runs of a line one after the other, and how many panels may have passed that nobody had entered.
 
 import { describe, expect, test } from 'vitest';
-import { lagAt, newestRun, reachOf, runBefore } from '../../../shared/trace/line.ts';
+import { newestRun } from '../../../shared/floor/building.ts';
+import { lagAt, reachOf, runBefore } from '../../../shared/trace/line.ts';
 import { beginStory, counted, type Story, started, startMs, tellPlant } from '../floor/story.ts';
 
 const at = (second: number) => startMs + second * 1000;
