@@ -205,7 +205,7 @@ const es: Readonly<Record<SheetProblemCode, (facts: Facts) => string>> = {
   blankNotFitted: (f) =>
     `La columna «${f['found']}» lleva una marca en algunas filas y está vacía en ${f['count']}. Vacía cuenta como no montado.`,
   designatorNotInBill: (f) =>
-    `El designador ${f['designator']} está en el archivo de colocación pero en ninguna fila de la lista de materiales, y no cuenta. Añádalo a la lista o márquelo como no montado.`,
+    `El designador ${f['designator']} está en el archivo de colocación pero no en la lista de materiales, y no cuenta. Añádalo a la lista o márquelo como no montado.`,
   designatorNotPlaced: (f) =>
     `El designador ${f['designator']} (${f['part']}) está en la lista de materiales pero no en el archivo de colocación, y no cuenta.`,
   partOfFileDiffers: (f) =>
