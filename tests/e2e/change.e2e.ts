@@ -268,7 +268,7 @@ describe('the order of jobs', () => {
     await page.getByTestId('job-panels').fill('5000');
     await page.getByTestId('job-due').fill('2026-01-01T08:00');
     await page.getByTestId('job-add').click();
-    await expect.poll(() => page.getByTestId('late-3').textContent()).toMatch(/late by \d+ h/);
+    await expect.poll(() => page.getByTestId('late-3').textContent()).toMatch(/late by \d+\sh/);
     await tablet.putAway();
   });
 });
