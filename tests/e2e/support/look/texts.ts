@@ -237,14 +237,18 @@ function isLayered(a: Element, b: Element): boolean {
   });
 }
 
+/** Less than this part of a line's height is no more than its edge. */
+const EDGE_SHARE = 4;
+
 /** Text with something else drawn over its middle. */
 function covered(text: Text): readonly string[] {
   const { element } = text;
   if (element instanceof SVGElement || getComputedStyle(element).pointerEvents === 'none') return [];
   for (const line of text.lines) {
     const seen = inView(line, text.cutting);
-    // Of a line scrolled out but for its edge nothing is read, and the edge's middle lies on the border to what is beside it.
-    if (!seen || seen.bottom - seen.top < 2 || seen.right - seen.left < 2) continue;
+    // Of a line scrolled out but for its edge nothing is read, and the edge lies within the room of what is beside it.
+    if (!seen || seen.right - seen.left < 2) continue;
+    if (seen.bottom - seen.top < Math.max(2, (line.bottom - line.top) / EDGE_SHARE)) continue;
     const hit = document.elementFromPoint((seen.left + seen.right) / 2, (seen.top + seen.bottom) / 2);
     if (!hit || hit.contains(element)) continue;
     if (element.contains(hit) && !isPlacedOver(hit, element)) continue;

@@ -11,6 +11,7 @@ import { closeDialogs, goThere, type Here, type Leg, openBy } from './here.ts';
 
 const SECRET = 'the secret of the exit';
 const STATION = 'exit-1';
+const BEAT_MS = 5000;
 
 /** A device at the end of the line, with its link. */
 interface Device {
@@ -41,17 +42,28 @@ async function startDevice(server: PlantServer, page: Page, line: string): Promi
     },
   );
   const at = `http://${link.listens[0]?.at}/api/stations/${STATION}/count`;
+  const send = async (message: object) => {
+    apartMs = (await page.evaluate(() => Date.now())) - Date.now();
+    const headers = { authorization: `Bearer ${SECRET}` };
+    return (await fetch(at, { method: 'POST', headers, body: JSON.stringify(message) })).status;
+  };
+  // Between its counts a device says the last one again, so that it is heard however long somebody looks at a stop.
+  let beat: object | null = null;
+  const beats = setInterval(() => {
+    if (beat) send(beat).catch(() => undefined); // the page may be on its way elsewhere
+  }, BEAT_MS);
   return {
-    say: async (message) => {
-      apartMs = (await page.evaluate(() => Date.now())) - Date.now();
-      const headers = { authorization: `Bearer ${SECRET}` };
-      return (await fetch(at, { method: 'POST', headers, body: JSON.stringify(message) })).status;
+    say: (message) => {
+      beat = 'total' in message && typeof message.total === 'number' ? message : beat;
+      return send(message);
     },
     hush: async (ms) => {
+      beat = null;
       apartMs = (await page.evaluate(() => Date.now())) - Date.now();
       aheadMs += ms;
     },
     stop: async () => {
+      clearInterval(beats);
       await link.stop();
       await rm(folder, { recursive: true, force: true });
     },
