@@ -5,6 +5,7 @@ import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { buildingOn } from '../../../shared/floor/building.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
+import { afterPaint } from '../device/after-paint.ts';
 import { later } from '../device/later.ts';
 import { address, place, type ScreenName, screens } from '../router.ts';
 import { Icon, type IconName } from '../ui/Icon.tsx';
@@ -192,9 +193,18 @@ function ShownVerdictBand({
 }) {
   const shown = props.desk.shown.value;
   const isShown = shown !== null;
-  // What lies under the verdict is out of reach of the keyboard and of readers of the screen too.
+  // What lies under the verdict is out of reach of the keyboard and of readers of the screen too. Shutting a whole screen off makes its
+  // styles anew, so the verdict is drawn first; it is let go of at once.
   useLayoutEffect(() => {
-    if (under.current) under.current.inert = isShown;
+    let isOver = false;
+    const shut = () => {
+      if (!isOver && under.current) under.current.inert = true;
+    };
+    if (isShown) afterPaint(shut);
+    else if (under.current) under.current.inert = false;
+    return () => {
+      isOver = true;
+    };
   }, [isShown]);
   return shown && <VerdictBand {...props} shown={shown} />;
 }
