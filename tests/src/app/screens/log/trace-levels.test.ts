@@ -15,8 +15,8 @@ const root = path.resolve(import.meta.dirname, '../../../../..');
 
 /** Rows of the table: export, what it reaches, columns that it rests on, columns that it lacks. */
 function rows() {
-  const text = readFileSync(path.join(root, 'shared/trace/README.md'), 'utf8');
-  const [, table = ''] = text.split('## Which level of IPC-1782 each export reaches');
+  const text = readFileSync(path.join(root, 'shared/trace/LEVELS.md'), 'utf8');
+  const [, table = ''] = text.split('# Which level of IPC-1782 each export reaches');
   return table
     .split('\n')
     .filter((line) => line.startsWith('| ') && !line.startsWith('| ---') && !line.startsWith('| export'))
