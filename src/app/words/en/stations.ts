@@ -11,8 +11,7 @@ export const words = {
   checkInLine:
     'Check “Panels in the line” in the line rules: they are reckoned from where panels are counted.',
   none: 'No station is known yet',
-  noneHelp:
-    'On a computer near the machines start: reelward link --config FILE. The station shows here when its link has joined.',
+  noneHelp: 'Start this on a computer near the machines. The station shows here when its link has joined.',
   silent: (clock: string) => `Silent since ${clock}`,
   heard: (clock: string) => `Heard ${clock}`,
   never: 'Never heard',

@@ -14,7 +14,7 @@ export const words: Sentences<typeof english> = {
     'Revise «Paneles en la línea» en las reglas de la línea: se calculan desde donde se cuentan los paneles.',
   none: 'Aún no se conoce ninguna estación',
   noneHelp:
-    'En un ordenador cerca de las máquinas, arranque: reelward link --config FILE. La estación aparece aquí cuando su enlace se ha unido.',
+    'Arranque esto en un ordenador cerca de las máquinas. La estación aparece aquí cuando su enlace se ha unido.',
   silent: (clock) => `Callada desde las ${clock}`,
   heard: (clock) => `Oída a las ${clock}`,
   never: 'Nunca oída',

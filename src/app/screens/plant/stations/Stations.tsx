@@ -30,6 +30,9 @@ export function Stations() {
           <Icon name="plant" size={56} />
           <h2>{words.none}</h2>
           <p>{words.noneHelp}</p>
+          <p class="code command" data-raw>
+            reelward link --config FILE
+          </p>
         </div>
       ) : (
         <>
