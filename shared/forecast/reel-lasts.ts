@@ -20,7 +20,7 @@ export interface ReelComing {
 }
 
 /** The newest run of a setup on a line, the one in hand included; null where there was none. */
-export function newestRun(state: FloorState, line: string, setup: string | undefined): Run | null {
+export function newestRunOf(state: FloorState, line: string, setup: string | undefined): Run | null {
   let newest: Run | null = null;
   for (const run of state.runs.values()) if (run.line === line && run.setup === setup) newest = run;
   return newest;
@@ -37,7 +37,7 @@ interface Pace {
  * panel of the line's newest run, as nobody said how many panels it will be. Null where the line has never built anything.
  */
 function paceOf(state: FloorState, line: string, setup: string): Pace | null {
-  const run = newestRun(state, line, setup);
+  const run = newestRunOf(state, line, setup);
   if (run !== null) {
     const panelsLeft = run.phase === 'ended' ? Number.POSITIVE_INFINITY : panelsToGo(run);
     return { panelsLeft, panelSeconds: run.panelSeconds };

@@ -4,7 +4,7 @@
 
 import { noSkips } from '../floor/remaining.ts';
 import type { FloorState, Run } from '../floor/state.ts';
-import { newestRun } from '../forecast/reel-lasts.ts';
+import { newestRunOf } from '../forecast/reel-lasts.ts';
 import { type LookAt, lineOutlook, type SlotOutlook } from './line.ts';
 
 /** What is known of a run before it begins. */
@@ -21,7 +21,7 @@ const USUAL: PlannedRun = { panelsWanted: 500, panelSeconds: 30 };
 /** The run to take for the next one: the newest of this setup on the line, else the newest on the line; null where there was none. */
 export function lastRunLike(floor: FloorState, line: string): Run | null {
   const ofLine = [...floor.runs.values()].filter((run) => run.line === line);
-  return newestRun(floor, line, floor.chosen.get(line)) ?? ofLine.at(-1) ?? null;
+  return newestRunOf(floor, line, floor.chosen.get(line)) ?? ofLine.at(-1) ?? null;
 }
 
 /**

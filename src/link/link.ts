@@ -3,6 +3,7 @@
 import { mkdirSync } from 'node:fs';
 import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { sleep } from '../app/sync/backoff.ts';
 import type { SyncWorld } from '../app/sync/ports.ts';
 import { lockFolder } from '../server/stores/sqlite/lock.ts';
 import { type CounterStation, counterStations, type LinkConfig, LinkRefused, placeOf } from './config.ts';
@@ -210,19 +211,5 @@ function closed(server: Server): Promise<void> {
     server.closeIdleConnections();
     // A request that is under way has a moment.
     setTimeout(() => server.closeAllConnections(), 500).unref();
-  });
-}
-
-/** A wait that ends early when the signal is raised. */
-function sleep(ms: number, signal: AbortSignal): Promise<void> {
-  return new Promise((resolve) => {
-    if (signal.aborted) return resolve();
-    const end = () => {
-      clearTimeout(timer);
-      signal.removeEventListener('abort', end);
-      resolve();
-    };
-    const timer = setTimeout(end, ms);
-    signal.addEventListener('abort', end);
   });
 }

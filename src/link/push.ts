@@ -1,6 +1,6 @@
 // Brings the link's log to the server by the wire that tablets speak: enrols once, offers, pushes, waits where it fails, for weeks if need be.
 
-import { waitAfter } from '../app/sync/backoff.ts';
+import { finalCodes, waitAfter } from '../app/sync/backoff.ts';
 import { offerHeads, openSyncContext } from '../app/sync/context.ts';
 import { enrolTablet } from '../app/sync/enrol.ts';
 import { type CallFailure, createCaller } from '../app/sync/http.ts';
@@ -22,16 +22,7 @@ export interface PushParts {
   readonly signal: AbortSignal;
 }
 
-/** Codes that only a person can change; asked about again, for a lead may let the link in once more. */
-const FINAL: ReadonlySet<string> = new Set([
-  'tablet-unknown',
-  'tablet-revoked',
-  'signature-wrong',
-  'signature-missing',
-  'wire-too-old',
-  'wire-too-new',
-  'wire-unreadable',
-]);
+/** What only a person can change is asked about again, for a lead may let the link in once more. */
 const ASK_AGAIN_MS = 45_000;
 /** With nothing to push, the server is asked so often how far it holds the log, ms: it may have lost some. */
 const OFFER_AGAIN_MS = 300_000;
@@ -87,7 +78,7 @@ export async function pushForGood(parts: PushParts): Promise<void> {
 }
 
 function waitFor(failure: CallFailure, failures: number, chance: number): number {
-  if (FINAL.has(failure.code)) return ASK_AGAIN_MS;
+  if (finalCodes.has(failure.code)) return ASK_AGAIN_MS;
   return Math.max(failure.retryAfterMs ?? 0, waitAfter(failures, chance));
 }
 

@@ -2,12 +2,13 @@
 
 import type { App } from '../app.ts';
 import { createSyncLog } from '../store/sync-log.ts';
+import { sleep } from '../sync/backoff.ts';
 import type { Connection } from '../sync/connection.ts';
 import { enrolTablet } from '../sync/enrol.ts';
 import { createCaller } from '../sync/http.ts';
 import { createSyncKey, newNonce } from '../sync/key.ts';
 import type { SyncWorld } from '../sync/ports.ts';
-import { onPageWake, sleep, startTabletSync } from '../sync/tablet.ts';
+import { onPageWake, startTabletSync } from '../sync/tablet.ts';
 
 /** Starts sync; answers null where the page is not secure and so has no key to sign with. */
 export async function connect(app: App): Promise<Connection | null> {

@@ -15,3 +15,28 @@ export function retryAfterMs(header: string | null): number | null {
   if (header === null || !/^\d{1,6}$/.test(header.trim())) return null;
   return Number(header.trim()) * 1000;
 }
+
+/** Codes that trying again soon does not change: a person has to act first. */
+export const finalCodes: ReadonlySet<string> = new Set([
+  'tablet-unknown',
+  'tablet-revoked',
+  'signature-wrong',
+  'signature-missing',
+  'wire-too-old',
+  'wire-too-new',
+  'wire-unreadable',
+]);
+
+/** A wait that ends early when the signal is raised. */
+export function sleep(ms: number, signal: AbortSignal): Promise<void> {
+  return new Promise((resolve) => {
+    if (signal.aborted) return resolve();
+    const end = () => {
+      clearTimeout(timer);
+      signal.removeEventListener('abort', end);
+      resolve();
+    };
+    const timer = setTimeout(end, ms);
+    signal.addEventListener('abort', end);
+  });
+}

@@ -1,23 +1,12 @@
 // The sync loop of one tablet: offer, push, pull, listen; then again, after a wait where it failed. Never awaited by a
 // screen, and nothing here deletes anything: what the server has acknowledged only stops being offered.
 
-import { longestWaitMs, waitAfter } from './backoff.ts';
+import { finalCodes, longestWaitMs, waitAfter } from './backoff.ts';
 import type { Caller, CallFailure } from './http.ts';
 import { createCaller } from './http.ts';
 import { listen } from './live.ts';
 import { noStatus, type SyncKey, type SyncLog, type SyncStatus, type SyncWorld } from './ports.ts';
 import { createSyncSteps, type SyncSteps } from './steps.ts';
-
-/** Codes that trying again later does not change: a person has to act first. */
-const FINAL = new Set<string>([
-  'tablet-unknown',
-  'tablet-revoked',
-  'signature-wrong',
-  'signature-missing',
-  'wire-too-old',
-  'wire-too-new',
-  'wire-unreadable',
-]);
 
 export interface SyncOptions {
   readonly log: SyncLog;
@@ -78,7 +67,7 @@ export function startSync(options: SyncOptions): SyncLoop {
       });
       status({ clockOffMs: caller.clockOffMs() });
       if (options.signal.aborted) break;
-      const final = failure !== null && FINAL.has(failure.code);
+      const final = failure !== null && finalCodes.has(failure.code);
       const waitMs = waitFor(failure, failures, options.world.chance());
       failures += 1;
       status({
@@ -96,7 +85,7 @@ export function startSync(options: SyncOptions): SyncLoop {
 
 function waitFor(failure: CallFailure | null, failures: number, chance: number): number {
   // A refusal is asked about again now and then: a lead may have let the tablet in meanwhile.
-  if (failure !== null && FINAL.has(failure.code)) return longestWaitMs * (0.5 + chance / 2);
+  if (failure !== null && finalCodes.has(failure.code)) return longestWaitMs * (0.5 + chance / 2);
   const jittered = waitAfter(failures, chance);
   return failure?.retryAfterMs == null ? jittered : Math.max(failure.retryAfterMs, jittered);
 }

@@ -73,17 +73,3 @@ export function onPageWake(listener: () => void): () => void {
     window.removeEventListener('online', listener);
   };
 }
-
-/** A wait that ends early when the signal is raised. */
-export function sleep(ms: number, signal: AbortSignal): Promise<void> {
-  return new Promise((resolve) => {
-    if (signal.aborted) return resolve();
-    const end = () => {
-      clearTimeout(timer);
-      signal.removeEventListener('abort', end);
-      resolve();
-    };
-    const timer = setTimeout(end, ms);
-    signal.addEventListener('abort', end);
-  });
-}

@@ -41,6 +41,29 @@ describe('panels in the line', () => {
     expect(seen(story)).toEqual({ panels: 1, least: -3, most: 0 });
   });
 
+  test('are told by a station’s count of its code as by a person’s, and not by a total that grew by more', () => {
+    const station = { station: 'exit', line: 'L1' } as const;
+    const link = { tablet: 'LINK', who: null };
+    const story = beginStory();
+    tellPlant(story);
+    const known = { machine: null, at: 'out', means: 'counter', version: '0.1.0', address: '' } as const;
+    story.tell('station.known', { ...station, ...known }, link);
+    const say = (total: number, serial: string | null) =>
+      story.tell('station.counted', { ...station, boot: 'a', total, serial, skipped: null }, link);
+    say(100, null);
+    story.tell('line.counted-by', { line: 'L1', station: 'exit' });
+    story.tell('run.started', started('r1'));
+    say(101, 'PN1');
+    say(102, 'PN2');
+    see(story, 'PN4');
+    say(103, 'PN3');
+    say(104, 'PN4');
+    expect(seen(story)).toEqual({ panels: 1, least: 0, most: 2 });
+    see(story, 'PN9');
+    say(109, 'PN9');
+    expect(seen(story)).toEqual({ panels: 1, least: 0, most: 2 });
+  });
+
   test('are not told by counts of many at once, nor across runs, nor by a second scan', () => {
     const story = begun();
     see(story, 'PN3');

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { chainId, type Entry, entryId, type JsonObject } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
 import type { SignedCheckpoint } from '../../../shared/wire/messages.ts';
+import { sleep } from '../../../src/app/sync/backoff.ts';
 import { enrolTablet } from '../../../src/app/sync/enrol.ts';
 import { createCaller } from '../../../src/app/sync/http.ts';
 import { createSyncKey, newNonce } from '../../../src/app/sync/key.ts';
@@ -17,7 +18,6 @@ import {
   type SyncStatus,
   type SyncWorld,
 } from '../../../src/app/sync/ports.ts';
-import { sleep } from '../../../src/app/sync/tablet.ts';
 import { makeCode } from '../../../src/server/codes.ts';
 import { type RunningServer, startServer } from '../../../src/server/main.ts';
 import { plantPeople } from '../../../src/server/people/fold.ts';
