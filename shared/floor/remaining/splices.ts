@@ -66,8 +66,19 @@ export function spliceCost(
   return cost;
 }
 
+/** True where a chain was spliced, counted at its end, and something was picked from it. */
+function showsSplices({ splices, told, startParts, endParts }: Finished): boolean {
+  return (splices ?? 0) > 0 && told === 'count' && startParts > endParts;
+}
+
+function countedSplices(reels: readonly Finished[]): number {
+  return reels.reduce((sum, reel) => sum + (showsSplices(reel) ? (reel.splices ?? 0) : 0), 0);
+}
+
 /** What spliced chains lost beyond the share that chains without a splice show, over their splices. */
 function learntCost(reels: readonly Finished[], prior: LossLearnt): SpliceCost {
+  // Counted first: the law of the chains without a splice costs most of a start, and few parts have been spliced so often.
+  if (countedSplices(reels) < FEWEST_SPLICES) return noCost;
   const plain = reels.flatMap((reel) => {
     const shown = reel.splices ? null : evidenceFromUnload(reel);
     return shown?.ok ? [shown.value] : [];
@@ -77,20 +88,18 @@ function learntCost(reels: readonly Finished[], prior: LossLearnt): SpliceCost {
   const loss = plain.reduce(updateLoss, prior);
   const strength = loss.alpha + loss.beta;
   const mean = loss.alpha / strength;
-  let splices = 0;
+  const splices = countedSplices(reels);
   let excess = 0;
   let variance = 0;
   let picks = 0;
   for (const reel of reels) {
+    if (!showsSplices(reel)) continue;
     const gone = reel.startParts - reel.endParts;
-    if (!reel.splices || reel.told !== 'count' || gone <= 0) continue;
-    splices += reel.splices;
     picks += gone;
     excess += gone - reel.placements - mean * gone;
     variance +=
       reel.startSd ** 2 + reel.endSd ** 2 + (reel.placementsSd ?? 0) ** 2 + gone * mean * (1 - mean);
   }
-  if (splices < FEWEST_SPLICES) return noCost;
   const ofLoss = picks * picks * ((mean * (1 - mean)) / (strength + 1));
   return {
     parts: Math.max(0, excess / splices),
