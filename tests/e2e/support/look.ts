@@ -86,19 +86,26 @@ async function lookOnce(page: Page, checks: Checks): Promise<readonly string[]> 
 
 interface AxeScope {
   readonly axe: {
-    run: (options: unknown) => Promise<{
+    run: (
+      part: unknown,
+      options: unknown,
+    ) => Promise<{
       violations: { id: string; nodes: { html: string; failureSummary: string }[] }[];
     }>;
   };
 }
 
-/** What axe-core finds, all of its weights. */
+/**
+ * What axe-core finds, all of its weights. Of a page under a modal dialog only that: what lies behind answers to nobody, and was asked
+ * at a stop of its own.
+ */
 async function axeFinds(page: Page, how: true | 'contrast'): Promise<readonly string[]> {
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(inject('axeScript'));
   return page.evaluate(
     async (only) => {
       const scope = globalThis as unknown as AxeScope;
-      const { violations } = await scope.axe.run({
+      const dialog = [...document.querySelectorAll('dialog:modal')].at(-1);
+      const { violations } = await scope.axe.run(dialog ?? document, {
         resultTypes: ['violations'],
         ...(only ? { runOnly: only } : {}),
       });

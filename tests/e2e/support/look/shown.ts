@@ -57,6 +57,54 @@ export interface Cutter {
   readonly cutsY: boolean;
 }
 
+/** What a box does to what stands in it. */
+interface Holder {
+  readonly position: string;
+  readonly isMoved: boolean;
+  /** Null where nothing is cut off. */
+  readonly cutter: Cutter | null;
+}
+
+/** While nothing is moved, a box is asked once for all that stands in it. */
+let known: Map<Element, Holder> | null = null;
+
+/** Does a work in which nothing moves and nothing is scrolled: what boxes cut off is then remembered. */
+export function whileNothingMoves<T>(work: () => T): T {
+  known = new Map();
+  try {
+    return work();
+  } finally {
+    known = null;
+  }
+}
+
+function holderOf(element: Element): Holder {
+  const before = known?.get(element);
+  if (before) return before;
+  const { position, transform, overflowX, overflowY } = getComputedStyle(element);
+  const holder = { position, isMoved: transform !== 'none', cutter: cutterOf(element, overflowX, overflowY) };
+  known?.set(element, holder);
+  return holder;
+}
+
+/** What an element with such an overflow cuts off; null where nothing. */
+export function cutterOf(element: Element, overflowX: string, overflowY: string): Cutter | null {
+  const cutsX = overflowX !== 'visible';
+  const cutsY = overflowY !== 'visible';
+  if (!cutsX && !cutsY) return null;
+  const { left, top } = element.getBoundingClientRect();
+  const x = left + element.clientLeft;
+  const y = top + element.clientTop;
+  return {
+    element,
+    box: { left: x, top: y, right: x + element.clientWidth, bottom: y + element.clientHeight },
+    scrollsX: /auto|scroll/.test(overflowX),
+    scrollsY: /auto|scroll/.test(overflowY),
+    cutsX,
+    cutsY,
+  };
+}
+
 /** Every box that cuts an element off, the nearest first; the window is not among them. */
 export function cutters(element: Element): readonly Cutter[] {
   const found: Cutter[] = [];
@@ -67,26 +115,12 @@ export function cutters(element: Element): readonly Cutter[] {
     each && each !== document.documentElement;
     each = each.parentElement
   ) {
-    const style = getComputedStyle(each);
-    const holds = style.position !== 'static' || style.transform !== 'none';
-    const isPast = position === 'fixed' ? style.transform === 'none' : position === 'absolute' && !holds;
+    const holder = holderOf(each);
+    const holds = holder.position !== 'static' || holder.isMoved;
+    const isPast = position === 'fixed' ? !holder.isMoved : position === 'absolute' && !holds;
     if (!isPast) {
-      position = style.position;
-      const cutsX = style.overflowX !== 'visible';
-      const cutsY = style.overflowY !== 'visible';
-      if (cutsX || cutsY) {
-        const { left, top } = each.getBoundingClientRect();
-        const x = left + each.clientLeft;
-        const y = top + each.clientTop;
-        found.push({
-          element: each,
-          box: { left: x, top: y, right: x + each.clientWidth, bottom: y + each.clientHeight },
-          scrollsX: /auto|scroll/.test(style.overflowX),
-          scrollsY: /auto|scroll/.test(style.overflowY),
-          cutsX,
-          cutsY,
-        });
-      }
+      position = holder.position;
+      if (holder.cutter) found.push(holder.cutter);
     }
     if (each.matches('dialog:modal')) break;
   }

@@ -1,6 +1,18 @@
 // Text: nothing cut off, nothing over something else, nothing sticking out of its box, nothing that makes the page wider.
 
-import { type Box, boxOf, type Cutter, common, cutters, inFront, inView, isShown, named } from './shown.ts';
+import {
+  type Box,
+  boxOf,
+  type Cutter,
+  common,
+  cutterOf,
+  cutters,
+  inFront,
+  inView,
+  isShown,
+  named,
+  whileNothingMoves,
+} from './shown.ts';
 
 interface Text {
   readonly node: Text_;
@@ -43,26 +55,19 @@ function ownCut(element: Element): readonly Cutter[] {
   if (probe && getComputedStyle(probe).position === 'static')
     return cutters(probe).filter((cutter) => cutter.element === element);
   const { overflowX, overflowY, display } = getComputedStyle(element);
-  if (display === 'inline' || (overflowX === 'visible' && overflowY === 'visible')) return [];
-  const { left, top } = element.getBoundingClientRect();
-  const x = left + element.clientLeft;
-  const y = top + element.clientTop;
-  return [
-    {
-      element,
-      box: { left: x, top: y, right: x + element.clientWidth, bottom: y + element.clientHeight },
-      scrollsX: /auto|scroll/.test(overflowX),
-      scrollsY: /auto|scroll/.test(overflowY),
-      cutsX: overflowX !== 'visible',
-      cutsY: overflowY !== 'visible',
-    },
-  ];
+  if (display === 'inline') return [];
+  const cutter = cutterOf(element, overflowX, overflowY);
+  return cutter ? [cutter] : [];
 }
 
 const quote = ({ node }: Text) => `"${node.data.replace(/\s+/g, ' ').trim().slice(0, 48)}"`;
 
 /** Everything wrong with where the text stands. */
 export function wrongTexts(root: Element): readonly string[] {
+  return whileNothingMoves(() => wrongPlaces(root));
+}
+
+function wrongPlaces(root: Element): readonly string[] {
   const texts = textsOf(root);
   return [
     ...new Set([
