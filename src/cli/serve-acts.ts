@@ -5,8 +5,9 @@ import { generate } from 'lean-qr';
 import { makeCode } from '../server/codes.ts';
 import { openServerKey } from '../server/keys.ts';
 import { signedKeys } from '../server/plant-key.ts';
+import { makeBackup } from '../server/stores/backup.ts';
 import { StoreRefused } from '../server/stores/migrate.ts';
-import { openStore } from '../server/stores/open.ts';
+import { openPresentStore } from '../server/stores/open.ts';
 import { restoreInto } from '../server/stores/restore.ts';
 import { lockFolder } from '../server/stores/sqlite/lock.ts';
 import type { Store } from '../server/stores/store.ts';
@@ -30,7 +31,7 @@ export async function runAct(
     return restore(object, { ...place, replace: values.replace ?? false }, io);
   const work = findAct(act, object, { values, io });
   if (!work) throw new NotUnderstood(`expected nothing or ${actNames}, found ${positionals.join(' ')}`);
-  const store = await openStore(place);
+  const store = await openPresentStore(place);
   try {
     return await work(store);
   } finally {
@@ -51,7 +52,7 @@ function findAct(
   if (act === 'aside') return (store) => listQuarantined(store, object, io);
   if (object === undefined) return null;
   if (act === 'revoke') return (store) => revoke(store, object, io);
-  if (act === 'backup') return (store) => backup(store, object, io);
+  if (act === 'backup') return (store) => backup(store, object, { keep: readKeep(values.keep), io });
   return null;
 }
 
@@ -133,14 +134,21 @@ async function listQuarantined(store: Store, file: string | undefined, io: Comma
   return 0;
 }
 
-async function backup(store: Store, file: string, io: CommandIo): Promise<number> {
-  try {
-    await store.backupTo(file);
-  } catch (error) {
-    throw new StoreRefused(`backup: ${(error as Error).message}`);
-  }
-  io.stderr(`Backed up to ${file}\n`);
+async function backup(
+  store: Store,
+  place: string,
+  { keep, io }: { readonly keep: number | null; readonly io: CommandIo },
+): Promise<number> {
+  const { file, entries, removed } = await makeBackup(store, place, { keep, nowMs: nowMs() });
+  io.stderr(`Backed up ${entries} entries to ${file} and read them back\n`);
+  if (removed.length > 0) io.stderr(`Taken away, as ${keep} are kept: ${removed.join(', ')}\n`);
   return 0;
+}
+
+function readKeep(text: string | undefined): number | null {
+  if (text === undefined) return null;
+  if (/^[1-9]\d{0,3}$/.test(text)) return Number(text);
+  throw new NotUnderstood(`--keep: expected a whole number from 1 to 9999, found ${text}`);
 }
 
 async function restore(
@@ -153,8 +161,7 @@ async function restore(
   },
   io: CommandIo,
 ): Promise<number> {
-  const unlock = place.database === null ? lockFolder(place.folder) : () => undefined;
-  if (!unlock) throw new StoreRefused(`${place.folder}: a server runs on this data folder; stop it first`);
+  const unlock = await lockPlace(place);
   try {
     const { entries, keptAt, letIn } = await restoreInto({ file, ...place });
     if (keptAt !== null) io.stderr(`What was there is kept in ${keptAt}\n`);
@@ -165,6 +172,26 @@ async function restore(
     }
     return 0;
   } finally {
-    unlock();
+    await unlock();
   }
+}
+
+/** Makes sure that no server runs on a store, and none is started while a backup is put in. */
+async function lockPlace({
+  folder,
+  database,
+}: {
+  readonly folder: string;
+  readonly database: string | null;
+}): Promise<() => Promise<void> | void> {
+  if (database === null) {
+    const unlock = lockFolder(folder);
+    if (unlock) return unlock;
+    throw new StoreRefused(`${folder}: a server runs on this data folder; stop it first`);
+  }
+  // Loaded when wanted only, with the driver.
+  const { lockDatabase } = await import('../server/stores/postgres/serving.ts');
+  const unlock = await lockDatabase(database);
+  if (unlock) return unlock;
+  throw new StoreRefused('--database: a server runs on this database; stop every one that does first');
 }

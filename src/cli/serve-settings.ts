@@ -19,6 +19,7 @@ export const serveOptions = {
   key: { type: 'string' },
   url: { type: 'string' },
   links: { type: 'string' },
+  keep: { type: 'string' },
   replace: { type: 'boolean' },
   replaces: { type: 'string' },
 } as const;

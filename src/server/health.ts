@@ -2,9 +2,7 @@
 // each text against its hash, each running hash against the one before, and the database's own check. Without it, damage shows only
 // when somebody asks for that very page, and a changed text never.
 
-import { setImmediate as turn } from 'node:timers/promises';
-import { hashOf } from './keys.ts';
-import { firstRoot, nextRoot } from './stores/append.ts';
+import { readThrough } from './stores/read-through.ts';
 import type { Store } from './stores/store.ts';
 
 /** What can be wrong. */
@@ -15,6 +13,7 @@ export const storeTroubles = [
   'damaged',
   'text-changed',
   'log-broken',
+  'restored',
 ] as const;
 export type StoreTrouble = (typeof storeTroubles)[number];
 
@@ -26,6 +25,7 @@ export const storeWords: Readonly<Record<StoreTrouble, string>> = {
   damaged: 'the store is damaged: stop the server, keep a copy of the data folder, and restore a backup',
   'text-changed': 'an entry was changed in the store: compare with a backup; its tablet holds the original',
   'log-broken': 'the log was changed in the store: compare with a backup',
+  restored: 'a backup was put into the database under this server: start the server again',
 };
 
 /** Codes of the databases and of the operating system, by what they mean for the store. */
@@ -33,6 +33,7 @@ const meanings: readonly (readonly [RegExp, StoreTrouble])[] = [
   [/^(SQLITE_FULL|ENOSPC|EDQUOT|53100)$/, 'disk-full'],
   [/^(SQLITE_READONLY\w*|EROFS|SQLITE_CANTOPEN\w*|25006)$/, 'read-only'],
   [/^(SQLITE_CORRUPT\w*|SQLITE_NOTADB|XX001|XX002)$/, 'damaged'],
+  [/^REELWARD_RESTORED$/, 'restored'],
   [/^(ECONNREFUSED|ECONNRESET|ETIMEDOUT|EPIPE|57P0[123]|08\w{3})$/, 'away'],
 ];
 
@@ -67,7 +68,6 @@ export interface HealthParts {
   readonly onTrouble: (trouble: StoreTrouble, where: string) => void;
 }
 
-const ROWS_AT_ONCE = 200;
 /** The first look waits until the tablets are answered again, then one a day. */
 const FIRST_MS = 60_000;
 const EVERY_MS = 86_400_000;
@@ -85,22 +85,7 @@ export function watchStore({ store, onTrouble }: HealthParts): StoreHealth {
     onTrouble(trouble, where);
   };
   const walk = async () => {
-    let [pos, root] = [0, firstRoot];
-    while (!isStopped) {
-      const rows = await store.sealedPage(pos, ROWS_AT_ONCE);
-      for (const row of rows) {
-        const name = `${row.tablet}/${row.epoch}/${row.seq}`;
-        if (hashOf(row.body) !== row.hash)
-          tell('text-changed', `the text of ${name} is not what its hash says`);
-        root = nextRoot(root, row.hash);
-        if (root !== row.root) tell('log-broken', `the log does not go on from before ${name}`);
-        // Told once: from here on the log is compared with itself.
-        root = row.root;
-        pos = row.pos;
-      }
-      await turn(); // the tablets go first
-      if (rows.length < ROWS_AT_ONCE) break;
-    }
+    await readThrough(store, tell, () => isStopped);
     if (isStopped) return;
     const faults = await store.quickCheck();
     if (faults.length > 0) tell('damaged', faults.join('; '));

@@ -76,6 +76,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
     database: settings.database,
     nowMs,
     onFault: fault,
+    serves: true,
   });
   closers.push(store.close);
   // A store that cannot be read through still serves what it can; what is wrong with it is told.

@@ -216,6 +216,8 @@ describe('reelward serve', () => {
 
   it('lists what was kept aside, and writes it to a new file', async () => {
     const data = ['--data', join(folder.path, 'data')];
+    const empty = await openStore({ folder: join(folder.path, 'data'), database: null, nowMs: Date.now });
+    await empty.close();
     expect((await call(['serve', 'aside', ...data])).out).toBe('[]\n');
     const chain = makeChain({ tablet: 't1', count: 2 });
     const other = makeChain({ tablet: 't1', count: 1, payload: () => ({ text: '<b>another "story"</b>' }) });

@@ -50,7 +50,13 @@ export async function startPostgres(durable = false): Promise<TestPostgres> {
     onLog: () => undefined,
     onError: () => undefined,
   });
-  await server.initialise();
+  // The database's user reads a file that this one writes; a command of the program run here before may have shut such files to others.
+  const mask = process.umask(0o022);
+  try {
+    await server.initialise();
+  } finally {
+    process.umask(mask);
+  }
   await server.start();
   let count = 0;
   return {

@@ -47,8 +47,10 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
   aside [FILE]     lists as JSON the entries that the server kept aside, with who brought
                    them and why they are no part of the log; with FILE, writes them
                    whole to that new file, one JSON object a line
-  backup FILE      writes the whole store to one new file, also while the server runs;
-                   the server's signing key stays in the store
+  backup FILE      writes the whole store to one new file, also while the server runs,
+                   and reads it back; the server's signing key stays in the store.
+                   FILE may be a folder: the backup is named by its moment there, and
+                   --keep N takes away all but the newest N of that kind
   restore FILE     puts a backup into an empty store, of either kind; the server must be
                    stopped. --replace: over what is there, after copying that away;
                    tablets that were shut out there stay shut out

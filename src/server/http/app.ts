@@ -54,6 +54,7 @@ const troubleCodes: Readonly<Record<StoreTrouble, WireCode>> = {
   'disk-full': 'store-full',
   'read-only': 'store-read-only',
   away: 'store-away',
+  restored: 'store-away',
   damaged: 'server-fault',
   'text-changed': 'server-fault',
   'log-broken': 'server-fault',

@@ -1,6 +1,9 @@
 // Which store a server uses, from its settings.
 
-import { openSqlite } from './sqlite/open.ts';
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { StoreRefused } from './migrate.ts';
+import { logFile, openSqlite } from './sqlite/open.ts';
 import type { Store } from './store.ts';
 
 export interface StoreChoice {
@@ -9,13 +12,29 @@ export interface StoreChoice {
   readonly database: string | null;
   readonly nowMs: () => number;
   readonly onFault?: (error: Error) => void;
+  /** True for a server, which must be alone with others of its kind: no backup may be put in under it. A data folder has its own lock. */
+  readonly serves?: boolean;
 }
 
 /** Opens the store that the settings name. */
 export async function openStore(choice: StoreChoice): Promise<Store> {
-  const { folder, database, nowMs, onFault } = choice;
+  const { folder, database, nowMs, onFault, serves = false } = choice;
   if (database === null) return openSqlite({ folder, nowMs });
   // Loaded when wanted only: a server with the embedded store need not hold the other's driver.
   const { openPostgres } = await import('./postgres/open.ts');
-  return openPostgres({ url: database, folder, nowMs, ...(onFault ? { onFault } : {}) });
+  return openPostgres({ url: database, folder, nowMs, serves, ...(onFault ? { onFault } : {}) });
+}
+
+/** Opens the store that the settings name where there is one; an act on a store does not make it. */
+export async function openPresentStore(choice: StoreChoice): Promise<Store> {
+  const { folder, database } = choice;
+  if (database === null) {
+    if (!existsSync(join(folder, logFile)))
+      throw new StoreRefused(`--data: no store in ${folder}; name the data folder of the server`);
+    return openStore(choice);
+  }
+  const { holdsStore } = await import('./postgres/open.ts');
+  if (!(await holdsStore(database)))
+    throw new StoreRefused('--database: no store in this database; name the one that the server uses');
+  return openStore(choice);
 }

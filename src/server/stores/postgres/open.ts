@@ -6,11 +6,12 @@ import { Kysely, PostgresDialect, sql } from 'kysely';
 import pg from 'pg';
 import { rowOf } from '../append.ts';
 import { copyAll } from '../copy.ts';
-import { migrate, newBackupFile } from '../migrate.ts';
+import { migrate, newBackupFile, schemaVersion } from '../migrate.ts';
 import { createStore } from '../queries.ts';
 import type { Store } from '../store.ts';
 import { entryColumns, type Step, type Tables } from '../tables.ts';
 import { LeanClient } from './client.ts';
+import { SERVING_LOCK } from './serving.ts';
 import { watchDatabase } from './watch.ts';
 
 /** Key of the append lock: any number that nothing else in the database uses. */
@@ -23,6 +24,8 @@ export interface PostgresOptions {
   readonly folder: string;
   readonly nowMs: () => number;
   readonly steps?: readonly Step[];
+  /** True for a server: no backup can be put in while it runs. */
+  readonly serves?: boolean;
   /** Told of what goes wrong in the background. */
   readonly onFault?: (error: Error) => void;
 }
@@ -74,15 +77,25 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
   }
   // For nonces only: a commit that is not awaited on the disk, since losing one costs nothing.
   const hasty = openPostgresDatabase(options.url, fault, { max: 3, options: '-c synchronous_commit=off' });
-  const watching = await watchDatabase(options.url, fault).catch(async (error: unknown) => {
+  const watching = await watchDatabase(options.url, {
+    onFault: fault,
+    serves: options.serves ?? false,
+  }).catch(async (error: unknown) => {
     await Promise.all([hasty.destroy(), db.destroy()]);
     throw error;
   });
-  return createStore(db, {
+  let epoch: string | null = null;
+  const store = createStore(db, {
     dialect: 'postgres',
     appendTransaction: (work) =>
       db.transaction().execute(async (tx) => {
-        await sql`select pg_advisory_xact_lock(${sql.lit(APPEND_LOCK)})`.execute(tx);
+        const { rows } = await sql<{ free: boolean; epoch: string | null }>`
+          select pg_advisory_xact_lock(${sql.lit(APPEND_LOCK)}),
+            pg_try_advisory_xact_lock_shared(${sql.lit(SERVING_LOCK)}) as free,
+            (select value from meta where key = 'server_epoch') as epoch`.execute(tx);
+        const [now] = rows;
+        // Nothing is acknowledged that the restore would take away again, nor under the name of a log that is no more.
+        if (!now?.free || (epoch !== null && now.epoch !== epoch)) throw new RestoredUnder();
         return work(tx);
       }),
     // One array a column: a parameter for each value of each row costs several times as much.
@@ -117,4 +130,24 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
       await db.destroy();
     },
   });
+  epoch = await store.serverEpoch();
+  return store;
+}
+
+/** A backup is being put into the database, or was since this process opened it. */
+class RestoredUnder extends Error {
+  readonly code = 'REELWARD_RESTORED';
+  constructor() {
+    super('a backup was put into the database under this process');
+  }
+}
+
+/** True where a server has made its tables. */
+export async function holdsStore(url: string): Promise<boolean> {
+  const db = openPostgresDatabase(url);
+  try {
+    return (await schemaVersion(db, 'postgres')) > 0;
+  } finally {
+    await db.destroy();
+  }
 }

@@ -2,14 +2,16 @@
 // anew, and everybody is told to look again, since notices sent meanwhile are gone.
 
 import pg from 'pg';
+import { StoreRefused } from '../migrate.ts';
 import type { Signal, Store } from '../store.ts';
+import { SERVING_LOCK } from './serving.ts';
 
 const AGAIN_MS = 1_000;
 
-/** Listens until closed. */
+/** Listens until closed. `serves`: holds, as long as it listens, that no backup may be put in. */
 export async function watchDatabase(
   url: string,
-  onFault: (error: Error) => void,
+  { onFault, serves }: { readonly onFault: (error: Error) => void; readonly serves: boolean },
 ): Promise<{ readonly watch: Store['watch']; readonly close: () => Promise<void> }> {
   const listeners = new Set<(signal: Signal) => void>();
   let client: pg.Client | null = null;
@@ -42,6 +44,7 @@ export async function watchDatabase(
       if (signal) for (const listener of listeners) listener(signal);
     });
     await next.connect();
+    if (serves) await serving(next);
     await next.query('listen reelward');
     client = next;
   };
@@ -57,6 +60,16 @@ export async function watchDatabase(
       await client?.end();
     },
   };
+}
+
+async function serving(client: pg.Client): Promise<void> {
+  const { rows } = await client.query<{ free: boolean }>('select pg_try_advisory_lock_shared($1) as free', [
+    SERVING_LOCK,
+  ]);
+  if (rows[0]?.free) return;
+  client.removeAllListeners('end');
+  await client.end();
+  throw new StoreRefused('--database: a backup is being put into it; start the server when that is done');
 }
 
 function readSignal(payload: string): Signal | null {

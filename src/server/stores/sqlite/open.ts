@@ -48,6 +48,12 @@ export async function openSqlite(options: SqliteOptions): Promise<Store> {
   return createSqliteStore(raw, db);
 }
 
+/** Opens a backup, or a copy, as the store that it is. */
+export function openCopy(file: string): Store {
+  const raw = openDatabase(file);
+  return createSqliteStore(raw, new Kysely<Tables>({ dialect: new SqliteDialect({ database: raw }) }));
+}
+
 /** Opens one file with the settings that make a commit durable. */
 export function openDatabase(file: string): Database.Database {
   makePrivate(file);

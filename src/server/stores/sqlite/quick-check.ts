@@ -9,8 +9,10 @@ const script = `
 const { parentPort, workerData } = require('node:worker_threads');
 const Database = require(workerData.driver);
 const db = new Database(workerData.file, { readonly: true });
-parentPort.postMessage(db.pragma('quick_check(5)').map((row) => String(row.quick_check)));
+const rows = db.pragma('quick_check(5)').map((row) => String(row.quick_check));
+// First: whoever closes a database last puts its journal away, and one who only reads cannot.
 db.close();
+parentPort.postMessage(rows);
 `;
 
 /** What is wrong with the file, in the database's words; empty where nothing is. */

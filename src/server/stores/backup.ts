@@ -1,0 +1,68 @@
+// A backup that can be trusted: written, then read back from its first entry to its last. One that nobody has read is found to be none
+// on the day that it is wanted.
+
+import { readdirSync, rmSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { StoreRefused } from './migrate.ts';
+import { readThrough } from './read-through.ts';
+import { openCopy } from './sqlite/open.ts';
+import type { Store } from './store.ts';
+
+/** Names of backups in a folder; they sort by their moment. */
+const named = /^reelward-\d{4}-\d{2}-\d{2}T\d{2}-\d{2}-\d{2}-\d{3}Z\.sqlite$/;
+
+/** What was written. */
+export interface Backup {
+  readonly file: string;
+  readonly entries: number;
+  /** Older backups that were taken away. */
+  readonly removed: readonly string[];
+}
+
+/**
+ * Writes a backup to `place`, a new file or a folder that is there, and reads it back. `keep`: how many backups stay in the folder, the
+ * newest; null for all. Throws `StoreRefused` where nothing was written, and where what was written is not a whole log; then none is taken away.
+ */
+export async function makeBackup(
+  store: Store,
+  place: string,
+  { keep, nowMs }: { readonly keep: number | null; readonly nowMs: number },
+): Promise<Backup> {
+  const isFolder = statSync(place, { throwIfNoEntry: false })?.isDirectory() ?? false;
+  if (keep !== null && !isFolder)
+    throw new StoreRefused(`--keep: expected a folder that is there to keep backups in, found ${place}`);
+  const moment = new Date(nowMs).toISOString().replaceAll(/[:.]/g, '-');
+  const file = isFolder ? join(place, `reelward-${moment}.sqlite`) : place;
+  try {
+    await store.backupTo(file);
+  } catch (error) {
+    throw new StoreRefused(`backup: ${(error as Error).message}`);
+  }
+  const { entries, faults } = await readBack(file);
+  if (faults.length > 0) {
+    throw new StoreRefused(
+      `backup: ${file} was written but is no whole log (${faults.join('; ')}); look after the store before you trust it`,
+    );
+  }
+  return { file, entries, removed: keep === null ? [] : thin(place, keep) };
+}
+
+async function readBack(
+  file: string,
+): Promise<{ readonly entries: number; readonly faults: readonly string[] }> {
+  const copy = openCopy(file);
+  const faults: string[] = [];
+  try {
+    const entries = await readThrough(copy, (_, where) => faults.push(where));
+    return { entries, faults: [...faults.slice(0, 3), ...(await copy.quickCheck())] };
+  } finally {
+    await copy.close();
+  }
+}
+
+function thin(folder: string, keep: number): readonly string[] {
+  const all = readdirSync(folder).filter((name) => named.test(name));
+  const old = all.sort().slice(0, Math.max(0, all.length - keep));
+  for (const name of old) rmSync(join(folder, name));
+  return old;
+}
