@@ -12,8 +12,10 @@ import { type Notices, type NoticeWhat, openNotices } from './notices.ts';
 
 /** A device sends at least so often, ms. */
 const DEVICE_BEAT_MS = 10_000;
-/** Then it is silent, ms; a beat may come a little late. */
-export const SILENT_MS = BEATS_MISSED * DEVICE_BEAT_MS + 2_000;
+/** A beat may come a little late, ms. */
+const LATE_BEAT_MS = 2_000;
+/** Then it is silent, ms. */
+export const SILENT_MS = BEATS_MISSED * DEVICE_BEAT_MS + LATE_BEAT_MS;
 /** Between two totals of a station in the log, ms: a year of them is 1.9 million entries of some 500 bytes. */
 export const LOG_EVERY_MS = 17_000;
 /** An old boot that still rises so long after a new one began is another device, ms: no message is on its way for so long. */
@@ -54,7 +56,7 @@ export interface StationDesk {
   /** Takes a message; resolves with the highest total held of its boot when that is on the disk. */
   readonly take: (message: CountMessage, now: Now) => Promise<{ boot: string; total: number }>;
   /** A message that was not taken. */
-  readonly notice: (what: NoticeWhat, said: string, now: Now) => Promise<unknown>;
+  readonly notice: (what: NoticeWhat, said: string, now: Now, times?: number) => Promise<unknown>;
   /** Time passes: what waits goes into the log, and a silence is told. */
   readonly tick: (now: Now) => Promise<unknown>;
   /** All that is held goes into the log. */
@@ -99,15 +101,29 @@ interface Work {
   heard: Now | null;
   isSilent: boolean;
   state: { code: number; logged: number | null; atMs: number } | null;
+  readonly silentMs: () => number;
+  readonly isOwnCount: boolean;
 }
 
 /** What is to be on the disk before the device is answered. */
 type Saving = readonly (Promise<unknown> | null)[];
 
-/** Opens the desk of one station; `start`: what was heard before is taken as heard then. */
+/** What a desk is opened with. */
+export interface DeskOptions {
+  readonly held: Held;
+  readonly write: WriteEntry;
+  /** What was heard before is taken as heard then. */
+  readonly start: Now;
+  /** Its device sends at least so often, ms; absent: every ten seconds. */
+  readonly beatMs?: () => number;
+  /** True where the totals are this link's own: no two devices are among them, and none falls. */
+  readonly isOwnCount?: boolean;
+}
+
+/** Opens the desk of one station. */
 export function openStationDesk(
   { station, line }: Pick<CounterStation, 'station' | 'line'>,
-  { held, write, start }: { readonly held: Held; readonly write: WriteEntry; readonly start: Now },
+  { held, write, start, beatMs, isOwnCount = false }: DeskOptions,
 ): StationDesk {
   const work: Work = {
     station,
@@ -120,6 +136,8 @@ export function openStationDesk(
     heard: held.boots(station).length > 0 ? start : null,
     isSilent: false,
     state: null,
+    silentMs: () => (beatMs ? BEATS_MISSED * beatMs() + LATE_BEAT_MS : SILENT_MS),
+    isOwnCount,
   };
   return {
     take: (message, now) => take(work, message, now),
@@ -208,7 +226,7 @@ async function take(work: Work, message: CountMessage, now: Now): Promise<{ boot
     const isNewest = newest(work)?.boot === name;
     if (total > top && there !== undefined) {
       boot.hasRisen = true;
-      if (!isNewest) saving.push(...lateRise(work, { name, boot }, now));
+      if (!isNewest && !work.isOwnCount) saving.push(...lateRise(work, { name, boot }, now));
     }
     if (total >= top) boot.below = null;
     else if (isNewest) saving.push(...fell(work, message, { boot, top: top + base }, now));
@@ -304,7 +322,7 @@ async function tick(work: Work, now: Now): Promise<void> {
   const saving: (Promise<unknown> | null)[] = [...work.notices.tick(now), sayState(work, now)];
   const { heard, isSilent } = work;
   const present = newest(work);
-  if (heard && !isSilent && now.ms - heard.ms > SILENT_MS) {
+  if (heard && !isSilent && now.ms - heard.ms > work.silentMs()) {
     saving.push(settle(work), tellSilence(work, heard.wallMs));
   } else if (heard && !isSilent && present) {
     const { boot: name, total } = present;

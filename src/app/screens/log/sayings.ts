@@ -198,6 +198,16 @@ const skippedBoards: Say = (value) =>
       ? formatCount(value)
       : null;
 
+const partsUsed: Say = (value) =>
+  Array.isArray(value)
+    ? value
+        .map((each) => {
+          const { slot, used, spoiled } = each as { slot: string | null; used: number; spoiled: number }; // checked by its kind
+          return say(factWords).usedAt(visible(slot ?? '?'), formatCount(used), formatCount(spoiled));
+        })
+        .join(' · ')
+    : null;
+
 const spliceCosts: Say = (value) =>
   Array.isArray(value)
     ? (value as unknown as PayloadOf<'line.splices-ruled'>['costs']) // as the kind's schema read it
@@ -382,6 +392,11 @@ const sayings: Readonly<Record<FactName, Say>> = {
   said: text,
   means: text,
   times: number,
+  depleted: text,
+  active: text,
+  grey: parts,
+  late: span,
+  uses: partsUsed,
 };
 
 /** True for what is told at all. */

@@ -49,9 +49,22 @@ export const words: Sentences<typeof english> = {
     'two-devices':
       'Dos aparatos envían con un mismo nombre. Cuenta el primero. Dé al otro un nombre propio y apague y encienda los dos',
     'code-twice': 'Un código de panel llegó dos veces. Nombra solo el primer panel',
+    'not-used': 'Mensajes que aquí no se usan',
+    'other-handle': 'Envía una máquina para la que no hay estación. Cree una con su nombre (handle)',
+    'not-connected': 'No se llegó a su intermediario. Se vuelve a intentar',
   },
   other: 'Otra cosa',
   times: (times) => plural(times, 'una vez', `${formatCount(times)} veces`),
+  foundTitle: 'La máquina y el registro no coinciden',
+  found: {
+    'tape-differs': (slot, clock, machine, here) =>
+      `${slot}, ${clock}: la máquina sigue con ${machine}, las lecturas dicen ${here}. No se contó nada. Lea la bobina de la posición.`,
+    'told-late': (slot, clock, machine) =>
+      `${slot}, ${clock}: la máquina dijo demasiado tarde que había empezado ${machine}. No se contó nada. Cuente la bobina.`,
+    'empty-early': (slot, clock, machine, _here, parts) =>
+      `${slot}, ${clock}: la máquina dice que ${machine} está vacía, al registro le quedan ${parts} piezas. Cuente la bobina.`,
+  },
+  noReel: 'una bobina sin código',
   bothTitle: 'Contado por ambos',
   both: {
     machine: (clock, hand, machine) =>
@@ -81,6 +94,14 @@ export const words: Sentences<typeof english> = {
   typeBody: 'Mensaje',
   typeBoot:
     'boot: un texto nuevo cada vez que se enciende. total: paneles desde entonces. at: su reloj, si tiene.',
+  machineTitle: 'Qué escribir en la máquina',
+  machineHelp:
+    'La máquina envía por IPC-2591 (AMQP 1.0), cada mensaje solo o varios juntos, comprimidos o no. Su nombre (handle) debe ser el del fichero del enlace.',
+  machineAddress: 'Dirección de su intermediario (network URI)',
+  machineTarget: 'Dirección de destino (target address)',
+  machineAny: 'cualquiera',
+  machineAt: 'Sus mensajes se toman de',
+  machineProof: 'Nombre y contraseña: como en el fichero del enlace. Sin ellos allí: ANONYMOUS.',
   typeAnswer:
     'Respuesta 200 con el mayor total guardado. 401: el secreto no es correcto. 400: qué está mal y dónde.',
 };

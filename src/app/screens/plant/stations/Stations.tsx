@@ -44,7 +44,8 @@ export function Stations() {
           </div>
         </>
       )}
-      <WhatToType station={stations[0] ?? null} />
+      <WhatToType station={stations.find(({ means }) => means === 'counter') ?? null} />
+      <WhatToTypeAtMachine station={stations.find(({ means }) => means === 'ipc2591') ?? null} />
     </div>
   );
 }
@@ -164,6 +165,7 @@ function StationCard({ station }: { readonly station: Station }) {
         </tbody>
       </table>
       <Understood station={station} zone={zone} />
+      <Differing station={station} zone={zone} />
     </section>
   );
 }
@@ -180,6 +182,31 @@ function Understood({ station, zone }: { readonly station: Station; readonly zon
           <li key={what}>
             {names[what] ?? words.other}: <span data-raw>{visible(said)}</span> ({words.times(times)},{' '}
             {formatDay(atMs, zone)})
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** Where machine and log say different things: both, and what to do. */
+function Differing({ station, zone }: { readonly station: Station; readonly zone: string }) {
+  const words = say(stationWords);
+  if (station.found.length === 0) return null;
+  return (
+    <div data-testid="machine-differs">
+      <h3>{words.foundTitle}</h3>
+      <ul>
+        {station.found.map(({ what, slot, machine, here, parts, sd, atMs }) => (
+          <li key={`${atMs} ${slot}`}>
+            <Icon name="warn" />{' '}
+            {words.found[what](
+              visible(slot),
+              formatDay(atMs, zone),
+              machine === null ? words.noReel : visible(machine),
+              here === null ? words.noReel : visible(here),
+              `${formatCount(parts ?? 0)} ± ${formatCount(sd ?? 0)}`,
+            )}
           </li>
         ))}
       </ul>
@@ -222,6 +249,33 @@ function WhatToType({ station }: { readonly station: Station | null }) {
       </dl>
       <p class="soft">{words.typeBoot}</p>
       <p class="soft">{words.typeAnswer}</p>
+    </section>
+  );
+}
+
+/** What a machine of IPC-2591 is told once in its settings; nothing where no station is heard by it. */
+function WhatToTypeAtMachine({ station }: { readonly station: Station | null }) {
+  const words = say(stationWords);
+  if (station === null) return null;
+  // A queue at a broker has its address behind it.
+  const isBroker = station.address.includes('://');
+  return (
+    <section class="card stack" data-testid="what-to-type-at-machine">
+      <h2>{words.machineTitle}</h2>
+      <p>{words.machineHelp}</p>
+      <dl class="typed" data-raw>
+        <dt>{isBroker ? words.machineAt : words.machineAddress}</dt>
+        <dd class="code" translate={false}>
+          {isBroker ? station.address : `amqp://${station.address}`}
+        </dd>
+        {!isBroker && (
+          <>
+            <dt>{words.machineTarget}</dt>
+            <dd>{words.machineAny}</dd>
+          </>
+        )}
+      </dl>
+      <p class="soft">{words.machineProof}</p>
     </section>
   );
 }
