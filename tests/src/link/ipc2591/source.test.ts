@@ -126,13 +126,11 @@ describe('a listener for machines', () => {
     await placer.send(Buffer.from('not a message'), false);
     await settled();
     expect(highest()).toBe(3);
-    expect(of('station.noticed')).toEqual(
-      [
-        expect.objectContaining({ what: 'not-understood', said: 'an envelope without MessageName' }),
-        expect.objectContaining({ what: 'clock-off' }),
-        expect.objectContaining({ what: 'other-handle', said: 'L1.Oven' }),
-      ].toSorted((a, b) => noticed().indexOf(a.sample.what) - noticed().indexOf(b.sample.what)),
-    );
+    const told = of('station.noticed').map(({ what, said: text }) => [what, text]);
+    expect(told).toHaveLength(3);
+    expect(told).toContainEqual(['not-understood', 'an envelope without MessageName']);
+    expect(told).toContainEqual(['other-handle', 'L1.Oven']);
+    expect(noticed()).toContain('clock-off');
   });
 
   test('asks for a name and a password where they are set, and tells a wrong one', async () => {
@@ -224,6 +222,8 @@ describe('a listener for machines', () => {
     frame.writeUInt8(2, 4);
     for (let at = 0; at < 15; at += 1) socket.write(frame);
     await until('the end of it', () => endless.refused() !== null || socket.destroyed);
+    const [cut] = of('station.noticed');
+    expect(cut).toMatchObject({ said: expect.stringContaining('bytes without a message') });
     const many = await machine(at);
     await many.ready;
     for (let at = 0; at < 20; at += 1) many.connection.create_session().begin();
