@@ -3,6 +3,7 @@
 import { mkdirSync } from 'node:fs';
 import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import type { PayloadOf } from '../../shared/floor/kinds.ts';
 import { sleep } from '../app/sync/backoff.ts';
 import type { SyncWorld } from '../app/sync/ports.ts';
 import { lockFolder } from '../server/stores/sqlite/lock.ts';
@@ -105,10 +106,8 @@ async function open(
   const placeAt = ({ station, source }: LinkConfig['stations'][number]) =>
     source.kind === 'counter' ? (servers.get(source.listen)?.at ?? source.listen) : machines.at(station);
   for (const each of config.stations) {
-    const { station, line, machine, at, source } = each;
-    const means = { means: source.kind, version, address: placeAt(each) };
-    await spool.write('station.known', { station, line, machine, at, ...means });
-    await desks.get(station)?.settle();
+    await spool.write('station.known', knownAs(each, { version, address: placeAt(each) }));
+    await desks.get(each.station)?.settle();
   }
   machines.begin();
   const world = worldOf(config.server, (serverMs) => {
@@ -142,6 +141,14 @@ async function open(
       }
     },
   };
+}
+
+/** What the log is told of a station. */
+function knownAs(
+  { station, line, machine, at, source }: LinkConfig['stations'][number],
+  more: { readonly version: string; readonly address: string },
+): PayloadOf<'station.known'> {
+  return { station, line, machine, at, means: source.kind, ...more };
 }
 
 /** The stations' doors, each with its own secret. */

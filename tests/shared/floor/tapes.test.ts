@@ -122,7 +122,12 @@ describe('a joint that a machine saw pass', () => {
     expect(found(story)).toEqual([]);
     const alone = begun();
     const wrong = joint(alone);
-    alone.tell('entry.corrected', { of: idOf(wrong), line: 'L1', reason: 'the sensor was dirty' });
+    alone.tell('entry.corrected', {
+      of: idOf(wrong),
+      line: 'L1',
+      slot: null,
+      reason: 'the sensor was dirty',
+    });
     expect(left(alone)).toMatchObject({ parts: 300 - 94, reels: ['K1', 'K2'] });
     expect(idOf(told)).not.toBe('');
   });
