@@ -62,7 +62,7 @@ class Machine(MessagingHandler):
             self.waiting += [message(both, number % 2 == 0)] if number % 3 == 0 else [message([each], number % 2 == 0) for each in both]
         self.open = {}
         self.accepted = 0
-        self.disconnected = 0
+        self.opened = 0
         self.failed = None
         self.sender = None
 
@@ -103,15 +103,17 @@ class Machine(MessagingHandler):
     on_rejected = again
     on_released = again
 
+    def on_connection_opened(self, event):
+        self.opened += 1
+        # After a connection that was lost: what was on its way is sent again, by the same UniqueID.
+        self.waiting = list(self.open.values()) + self.waiting
+        self.open = {}
+
     def on_disconnected(self, event):
         if not self.wish.get('again'):
             self.failed = self.failed or 'disconnected'
 
     def on_transport_error(self, event):
-        self.disconnected += 1
-        # What was on its way is sent again, by the same UniqueID.
-        self.waiting = list(self.open.values()) + self.waiting
-        self.open = {}
         if not self.wish.get('again'):
             condition = event.transport.condition
             self.failed = condition.name if condition else 'transport'
@@ -120,4 +122,4 @@ class Machine(MessagingHandler):
 
 machine = Machine(json.loads(sys.argv[1]))
 Container(machine).run()
-print(json.dumps({'accepted': machine.accepted, 'disconnected': machine.disconnected, 'failed': machine.failed}))
+print(json.dumps({'accepted': machine.accepted, 'opened': machine.opened, 'failed': machine.failed}))

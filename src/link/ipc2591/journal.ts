@@ -9,6 +9,8 @@ import { type LineFile, openLines, readLines, writeWhole } from '../files.ts';
 
 /** Names of messages that are remembered: five hours of a busy machine. */
 const KEYS_KEPT = 20_000;
+/** Panels with something to tell that may not be in the log yet. */
+const UNTOLD_KEPT = 256;
 /** Work that has begun and not ended. */
 const WORKS_KEPT = 64;
 const BOOTS_KEPT = 4;
@@ -30,7 +32,15 @@ export interface Work {
 type Line =
   | readonly ['boot', name: string, total: number]
   | readonly ['key', key: string]
-  | readonly ['panel', key: string, boot: string, total: number]
+  | readonly [
+      'panel',
+      key: string,
+      boot: string,
+      total: number,
+      code: string | null,
+      skipped: Work['skipped'],
+    ]
+  | readonly ['told', key: string]
   | readonly ['work', key: string, id: string, code: string | null, skipped: readonly number[] | null]
   | readonly ['clock', offMs: number]
   | readonly ['consumed'];
@@ -51,7 +61,15 @@ export interface Journal {
   readonly workOf: (id: string) => Work | null;
   /** Begins a new stretch from none. */
   readonly begin: () => { readonly boot: string; readonly saved: Promise<void> };
-  readonly panel: (key: string, boot: string) => { readonly total: number; readonly saved: Promise<void> };
+  readonly panel: (
+    key: string,
+    boot: string,
+    work: Work,
+  ) => { readonly total: number; readonly saved: Promise<void> };
+  /** What was said of that panel is in the log. */
+  readonly told: (key: string) => void;
+  /** Panels of which something was said that is not known to be in the log. */
+  readonly untold: () => ReadonlyMap<string, Counted>;
   readonly work: (key: string, id: string, work: Work) => Promise<void>;
   readonly key: (key: string) => Promise<void>;
   readonly setOff: (offMs: number) => void;
@@ -64,6 +82,7 @@ interface Held {
   readonly boots: Map<string, number>;
   readonly keys: Set<string>;
   readonly works: Map<string, Work>;
+  readonly untold: Map<string, Counted>;
   offMs: number | null;
   consumed: boolean;
 }
@@ -76,14 +95,18 @@ function shorten(of: Map<string, unknown> | Set<string>, most: number): void {
 }
 
 function take(held: Held, line: Line): void {
-  const { boots, keys, works } = held;
+  const { boots, keys, works, untold } = held;
   if (line[0] === 'boot') boots.set(line[1], line[2]);
   else if (line[0] === 'clock') held.offMs = line[1];
   else if (line[0] === 'consumed') held.consumed = true;
+  else if (line[0] === 'told') untold.delete(line[1]);
   else {
     keys.add(line[1]);
-    if (line[0] === 'panel') boots.set(line[2], line[3]);
-    else if (line[0] === 'work') {
+    if (line[0] === 'panel') {
+      const [, key, boot, total, code, skipped] = line;
+      boots.set(boot, Math.max(total, boots.get(boot) ?? 0));
+      if (code !== null || skipped !== null) untold.set(key, { boot, total, code, skipped });
+    } else if (line[0] === 'work') {
       works.delete(line[2]);
       works.set(line[2], { code: line[3], skipped: line[4] });
     }
@@ -91,12 +114,16 @@ function take(held: Held, line: Line): void {
   shorten(boots, BOOTS_KEPT);
   shorten(keys, KEYS_KEPT);
   shorten(works, WORKS_KEPT);
+  shorten(untold, UNTOLD_KEPT);
 }
 
-function wholeText({ boots, keys, works, offMs, consumed }: Held): string {
+function wholeText({ boots, keys, works, untold, offMs, consumed }: Held): string {
   const lines: Line[] = [
     ...[...keys].map((key): Line => ['key', key]),
     ...[...boots].map(([boot, total]): Line => ['boot', boot, total]),
+    ...[...untold].map(
+      ([key, { boot, total, code, skipped }]): Line => ['panel', key, boot, total, code, skipped],
+    ),
     ...[...works].map(([id, { code, skipped }]): Line => ['work', '', id, code, skipped]),
     ...(offMs === null ? [] : ([['clock', offMs]] as const)),
     ...(consumed ? ([['consumed']] as const) : []),
@@ -107,7 +134,14 @@ function wholeText({ boots, keys, works, offMs, consumed }: Held): string {
 /** Opens a station's journal in the link's folder. `flush`: as of lines. */
 export function openJournal(folder: string, station: string, flush = true): Journal {
   const file = join(folder, `ipc2591-${encodeURIComponent(station)}.ndjson`);
-  const held: Held = { boots: new Map(), keys: new Set(), works: new Map(), offMs: null, consumed: false };
+  const held: Held = {
+    boots: new Map(),
+    keys: new Set(),
+    works: new Map(),
+    untold: new Map(),
+    offMs: null,
+    consumed: false,
+  };
   if (existsSync(file)) for (const line of readLines(file)) take(held, JSON.parse(line) as Line); // written below
   writeWhole(file, wholeText(held));
   const lines: LineFile = openLines(file, flush);
@@ -137,10 +171,12 @@ export function openJournal(folder: string, station: string, flush = true): Jour
       const boot = randomBytes(4).toString('hex');
       return { boot, saved: add(['boot', boot, 0]) };
     },
-    panel: (key, boot) => {
+    panel: (key, boot, { code, skipped }) => {
       const next = total(boot) + 1;
-      return { total: next, saved: add(['panel', key, boot, next]) };
+      return { total: next, saved: add(['panel', key, boot, next, code, skipped]) };
     },
+    told: (key) => note(['told', key]),
+    untold: () => held.untold,
     work: (key, id, { code, skipped }) => add(['work', key, id, code, skipped]),
     key: (key) => add(['key', key]),
     setOff: (offMs) => note(['clock', offMs]),

@@ -18,9 +18,11 @@ const BEAT_MOST_MS = 300_000;
 const BEAT_LEAST_MS = 1_000;
 /** Over a silence, a beat may come so late, ms. */
 const LATE_BEAT_MS = 2_000;
-/** What a broker has kept is taken in together: until so long passes without more of it, and no longer than that, ms. */
+/** What a broker has kept is taken in together: until so long has passed without more of it, and no longer than that, ms. */
 const KEPT_QUIET_MS = 1_500;
 const KEPT_MOST_MS = 30_000;
+/** What happened so long before it came was kept, ms. */
+const OLD_MS = 5_000;
 /** Words of a silence may come so long after it, ms. */
 const AFTER_MOST_MS = 600_000;
 /** A message that happened so long before a silence ended is of it, ms. */
@@ -64,6 +66,8 @@ export interface MachineWorld {
 export interface Machine {
   /** Takes an envelope; resolves when all of it that counts is on the disk. `peer`: who sent it; null: a broker. */
   readonly take: (envelope: Envelope, peer: Peer | null) => Promise<unknown>;
+  /** Tells what was taken before a kill and may not be in the log. */
+  readonly resume: () => void;
   /** A broker's messages come in from now on: what it has kept comes first. */
   readonly backAt: (now: Now) => void;
   readonly beatMs: () => number;
@@ -72,8 +76,11 @@ export interface Machine {
   readonly settle: () => Promise<unknown>;
 }
 
+/** A total, and the name of its panel's message where something is said of that panel. */
+type Count = Omit<CountMessage, 'atMs'> & { readonly key?: string };
+
 /** A step towards the desk and the log: a total, or something else that must keep its place in the order. */
-type Step = { readonly count: Omit<CountMessage, 'atMs'> } | { readonly act: () => Promise<unknown> };
+type Step = { readonly count: Count } | { readonly act: () => Promise<unknown> };
 
 interface Work extends MachineWorld {
   readonly config: MachineConfig;
@@ -114,6 +121,12 @@ export function openMachine(config: MachineConfig, world: MachineWorld): Machine
   };
   return {
     take: (envelope, peer) => take(work, envelope, peer),
+    resume: () => {
+      for (const [key, { boot, total, code: serial, skipped }] of world.journal.untold())
+        step(work, null, {
+          count: { key, boot, total, serial, skipped: skipped && [...skipped], state: null },
+        });
+    },
     backAt: (now) => {
       const isLong = work.heardMs === null || now.ms - work.heardMs > silentMs(work);
       work.gather = { untilMs: now.ms + KEPT_QUIET_MS, mostMs: now.ms + KEPT_MOST_MS, isLong };
@@ -138,7 +151,7 @@ async function take(work: Work, envelope: Envelope, peer: Peer | null): Promise<
     return desk.notice('two-devices', `${envelope.source}: ${work.sender?.peer.host}, ${peer.host}`, now);
   const said = readSaid(envelope);
   const saving: Promise<unknown>[] = [];
-  saving.push(...hear(work, now));
+  saving.push(...hear(work, envelope, now));
   saving.push(...readClock(work, envelope, said, now));
   if (said.is === 'beat') {
     if (said.everyMs !== null) work.beatMs = Math.min(BEAT_MOST_MS, Math.max(BEAT_LEAST_MS, said.everyMs));
@@ -159,10 +172,11 @@ function isOther(work: Work, peer: Peer, now: Now): boolean {
 }
 
 /** The machine is heard: after a silence, or a start, in which something may have been missed it counts under a new name. */
-function hear(work: Work, now: Now): readonly Promise<unknown>[] {
+function hear(work: Work, envelope: Envelope, now: Now): readonly Promise<unknown>[] {
   const { journal, brokerAwayMs, heardMs } = work;
   work.heardMs = now.ms;
-  if (work.gather) work.gather.untilMs = Math.min(work.gather.mostMs, now.ms + KEPT_QUIET_MS);
+  if (work.gather && wasKept(work, envelope, now))
+    work.gather.untilMs = Math.min(work.gather.mostMs, now.ms + KEPT_QUIET_MS);
   const isFirst = journal.boot() === null;
   const wasSilent = heardMs !== null && now.ms - heardMs > silentMs(work);
   // A broker keeps what is said while this link is away, not what a machine that is away itself does not say.
@@ -178,8 +192,13 @@ function hear(work: Work, now: Now): readonly Promise<unknown>[] {
   return [saved];
 }
 
+/** True where it happened a while ago, by the machine's clock as it is known: a broker has kept it. */
+function wasKept({ lags }: Work, { atMs }: Envelope, now: Now): boolean {
+  return atMs !== null && lags.length > 0 && now.wallMs - atMs - Math.min(...lags) > OLD_MS;
+}
+
 /** The total as it stands, with nothing new. */
-function present({ journal }: Work): Omit<CountMessage, 'atMs'> {
+function present({ journal }: Work): Count {
   const boot = journal.boot() ?? '';
   return { boot, total: journal.total(boot), serial: null, skipped: null, state: null };
 }
@@ -248,9 +267,10 @@ function countPanel(work: Work, { envelope, said, now }: HeardOf<'panel'>): read
   const began = said.work === null ? null : journal.workOf(said.work);
   const serial = said.code ?? began?.code ?? null;
   const skips = said.skipped ?? began?.skipped ?? null;
-  const { total, saved } = journal.panel(envelope.key, boot);
+  const { key } = envelope;
+  const { total, saved } = journal.panel(key, boot, { code: serial, skipped: skips });
   const skipped = skips === null ? null : [...skips];
-  step(work, saved, { count: { boot, total, serial, skipped, state: null } });
+  step(work, saved, { count: { key, boot, total, serial, skipped, state: null } });
   return [saved];
 }
 
@@ -347,10 +367,12 @@ function endGather(work: Work): void {
 function pass(work: Work, isOneRise: boolean): void {
   const { desk, onFault, waiting } = work;
   const now = work.now();
-  let counts: Omit<CountMessage, 'atMs'>[] = [];
+  let counts: Count[] = [];
   const passCounts = () => {
-    for (const count of isOneRise ? inOneRise(counts) : counts)
-      desk.take({ ...count, atMs: null }, now).catch(onFault);
+    for (const { key, ...count } of isOneRise ? inOneRise(counts) : counts)
+      desk.take({ ...count, atMs: null }, now).then(() => {
+        if (key !== undefined) work.journal.told(key);
+      }, onFault);
     counts = [];
   };
   for (const next of waiting.splice(0)) {
@@ -363,7 +385,7 @@ function pass(work: Work, isOneRise: boolean): void {
   passCounts();
 }
 
-function inOneRise(counts: readonly Omit<CountMessage, 'atMs'>[]): readonly Omit<CountMessage, 'atMs'>[] {
+function inOneRise(counts: readonly Count[]): readonly Count[] {
   const told = counts.filter(
     ({ serial, skipped, state }) => serial !== null || skipped !== null || state !== null,
   );

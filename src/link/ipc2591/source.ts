@@ -90,7 +90,10 @@ export async function openIpc2591(
     at: (station) =>
       doors.find((door) => door.own.some(({ config }) => config.station === station))?.at ?? '',
     begin: () => {
-      for (const { desk } of own) desk.settle().catch(world.onFault);
+      for (const { desk, machine } of own) {
+        machine.resume();
+        desk.settle().catch(world.onFault);
+      }
       begun.open();
     },
     tick: (now) => {

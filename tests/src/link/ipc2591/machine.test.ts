@@ -117,11 +117,42 @@ describe('a machine’s count', () => {
     expect(before).toBe(2);
     away = -1; // a broker keeps what is said meanwhile
     await kill();
+    machine.resume();
     await send(said.workCompleted('w1', 'Completed', stamp()));
     await machine.settle();
     await desk.settle();
     expect(highest()).toBe(3);
     expect(of('station.counted').at(-1)).toMatchObject({ serial: 'P-7' });
+  });
+
+  test('a code that was accepted and not told before a kill is told after it', async () => {
+    away = -1;
+    await kill();
+    await send(said.heartbeat('00:01:00', stamp()));
+    await panel();
+    machine.backAt(now()); // gathers, so that nothing of the next is told yet
+    await send(said.workStarted('w7', 'P-7', [said.unit(1, 'Skip')], stamp()));
+    await send(said.workCompleted('w7', 'Completed', stamp()));
+    expect(of('station.counted').filter(({ serial }) => serial !== null)).toEqual([]);
+    await kill();
+    machine.resume();
+    await machine.settle();
+    expect(of('station.counted').at(-1)).toMatchObject({ total: 2, serial: 'P-7', skipped: [1] });
+    await kill();
+    machine.resume();
+    await machine.settle();
+    expect(of('station.counted').filter(({ serial }) => serial !== null)).toHaveLength(1);
+  });
+
+  test('does not wait for more where what comes has just happened', async () => {
+    away = -1;
+    await kill();
+    machine.backAt(now());
+    for (let at = 0; at < 10; at += 1) {
+      await panel({ UniqueID: `live-${at}` });
+      await pass(1);
+    }
+    expect(highest()).toBeGreaterThan(0);
   });
 
   test('three missed beats of the machine’s own span are a silence; then it counts under a new name from none', async () => {
