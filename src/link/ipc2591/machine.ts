@@ -6,10 +6,11 @@
 // Refused: one name for good, since counts by hand of a silence would be replaced by a number that does not know of it.
 
 import { BEATS_MISSED } from '../../../shared/floor/counters.ts';
-import type { CountMessage, Now, StationDesk, WriteEntry } from '../station-desk.ts';
+import type { Now, StationDesk, WriteEntry } from '../station-desk.ts';
 import type { Envelope } from './envelope.ts';
 import type { Journal } from './journal.ts';
 import { type CountedBy, type Place, readSaid, type Said } from './messages.ts';
+import { type Count, openSteps, type Steps } from './steps.ts';
 import { openUses, type Uses } from './uses.ts';
 
 /** A machine beats so often where it does not say, ms; at the least so often, as the standard has it. */
@@ -18,9 +19,6 @@ const BEAT_MOST_MS = 300_000;
 const BEAT_LEAST_MS = 1_000;
 /** Over a silence, a beat may come so late, ms. */
 const LATE_BEAT_MS = 2_000;
-/** What a broker has kept is taken in together: until so long has passed without more of it, and no longer than that, ms. */
-const KEPT_QUIET_MS = 1_500;
-const KEPT_MOST_MS = 30_000;
 /** What happened so long before it came was kept, ms. */
 const OLD_MS = 5_000;
 /** Words of a silence may come so long after it, ms. */
@@ -76,12 +74,6 @@ export interface Machine {
   readonly settle: () => Promise<unknown>;
 }
 
-/** A total, and the name of its panel's message where something is said of that panel. */
-type Count = Omit<CountMessage, 'atMs'> & { readonly key?: string };
-
-/** A step towards the desk and the log: a total, or something else that must keep its place in the order. */
-type Step = { readonly count: Count } | { readonly act: () => Promise<unknown> };
-
 interface Work extends MachineWorld {
   readonly config: MachineConfig;
   readonly uses: Uses;
@@ -91,14 +83,10 @@ interface Work extends MachineWorld {
   /** The newest silence: when it ended, and the clock as known before it. */
   silence: { readonly endMs: number; readonly endWallMs: number; readonly offMs: number | null } | null;
   lags: number[];
-  /** Until when what a broker kept is gathered, and until when at most. */
-  gather: { untilMs: number; readonly mostMs: number; readonly isLong: boolean } | null;
-  readonly waiting: Step[];
+  readonly steps: Steps;
   readonly unused: { readonly names: Set<string>; times: number; sinceMs: number | null };
   /** Names of messages whose effect is not on the disk yet. */
   readonly open: Set<string>;
-  /** Steps go one after the other. */
-  line: Promise<unknown>;
 }
 
 /** Opens one machine's books. */
@@ -113,30 +101,27 @@ export function openMachine(config: MachineConfig, world: MachineWorld): Machine
     sender: null,
     silence: null,
     lags: offMs === null ? [] : [offMs],
-    gather: null,
-    waiting: [],
+    steps: openSteps({ ...world, told: world.journal.told }),
     unused: { names: new Set(), times: 0, sinceMs: null },
     open: new Set(),
-    line: Promise.resolve(),
   };
   return {
     take: (envelope, peer) => take(work, envelope, peer),
     resume: () => {
       for (const [key, { boot, total, code: serial, skipped }] of world.journal.untold())
-        step(work, null, {
+        work.steps.put(null, {
           count: { key, boot, total, serial, skipped: skipped && [...skipped], state: null },
         });
     },
     backAt: (now) => {
       const isLong = work.heardMs === null || now.ms - work.heardMs > silentMs(work);
-      work.gather = { untilMs: now.ms + KEPT_QUIET_MS, mostMs: now.ms + KEPT_MOST_MS, isLong };
+      work.steps.gather(now, isLong);
     },
     beatMs: () => work.beatMs,
     tick: (now) => tick(work, now),
     settle: async () => {
       const now = work.now();
-      await work.line;
-      endGather(work);
+      await work.steps.settle();
       await Promise.all([tellUses(work, now, true), tellUnused(work, now)]);
     },
   };
@@ -155,9 +140,9 @@ async function take(work: Work, envelope: Envelope, peer: Peer | null): Promise<
   saving.push(...readClock(work, envelope, said, now));
   if (said.is === 'beat') {
     if (said.everyMs !== null) work.beatMs = Math.min(BEAT_MOST_MS, Math.max(BEAT_LEAST_MS, said.everyMs));
-    step(work, null, { count: present(work) });
+    work.steps.put(null, { count: present(work) });
   } else if (journal.has(envelope.key) || work.open.has(envelope.key))
-    step(work, null, { count: present(work) });
+    work.steps.put(null, { count: present(work) });
   else saving.push(...act(work, { envelope, said, now }));
   return Promise.all(saving);
 }
@@ -175,8 +160,7 @@ function isOther(work: Work, peer: Peer, now: Now): boolean {
 function hear(work: Work, envelope: Envelope, now: Now): readonly Promise<unknown>[] {
   const { journal, brokerAwayMs, heardMs } = work;
   work.heardMs = now.ms;
-  if (work.gather && wasKept(work, envelope, now))
-    work.gather.untilMs = Math.min(work.gather.mostMs, now.ms + KEPT_QUIET_MS);
+  if (wasKept(work, envelope, now)) work.steps.keptMore(now);
   const isFirst = journal.boot() === null;
   const wasSilent = heardMs !== null && now.ms - heardMs > silentMs(work);
   // A broker keeps what is said while this link is away, not what a machine that is away itself does not say.
@@ -188,7 +172,7 @@ function hear(work: Work, envelope: Envelope, now: Now): readonly Promise<unknow
   if (!isFirst) work.silence = { endMs: now.ms, endWallMs: now.wallMs, offMs };
   const { saved } = journal.begin();
   // None, before the first panel: so that it is a rise.
-  step(work, saved, { count: present(work) });
+  work.steps.put(saved, { count: present(work) });
   return [saved];
 }
 
@@ -210,7 +194,7 @@ function readClock(work: Work, { atMs }: Envelope, said: Said, now: Now): readon
   const offMs = Math.min(...work.lags);
   const known = work.journal.offMs();
   if (known === null || Math.abs(known - offMs) > 2_000) work.journal.setOff(offMs);
-  const isOff = said.is === 'beat' && work.gather === null && Math.abs(offMs) > CLOCK_OFF_MS;
+  const isOff = said.is === 'beat' && !work.steps.isGathering() && Math.abs(offMs) > CLOCK_OFF_MS;
   return isOff ? [work.desk.notice('clock-off', new Date(atMs).toISOString(), now)] : [];
 }
 
@@ -240,7 +224,7 @@ function act(work: Work, heard: Heard): readonly Promise<unknown>[] {
     case 'no-panel':
       return [];
     case 'state':
-      step(work, null, { count: { ...present(work), state: said.code } });
+      work.steps.put(null, { count: { ...present(work), state: said.code } });
       return [];
     case 'splice':
     case 'empty':
@@ -270,7 +254,7 @@ function countPanel(work: Work, { envelope, said, now }: HeardOf<'panel'>): read
   const { key } = envelope;
   const { total, saved } = journal.panel(key, boot, { code: serial, skipped: skips });
   const skipped = skips === null ? null : [...skips];
-  step(work, saved, { count: { key, boot, total, serial, skipped, state: null } });
+  work.steps.put(saved, { count: { key, boot, total, serial, skipped, state: null } });
   return [saved];
 }
 
@@ -314,7 +298,7 @@ function tellTape(work: Work, { envelope, said, now }: HeardOf<'splice' | 'empty
       await journal.key(envelope.key);
       open.delete(envelope.key);
     };
-    step(work, null, { act: () => told().then(() => done(undefined), failed) });
+    work.steps.put(null, { act: () => told().then(() => done(undefined), failed) });
   });
 }
 
@@ -345,62 +329,8 @@ function tellUnused({ unused: of, desk }: Work, now: Now): Promise<unknown> | nu
   return desk.notice('not-used', [...of.names].sort().join(', '), now, times);
 }
 
-/** Puts a step behind those before it, once what it rests on is on the disk. */
-function step(work: Work, saved: Promise<unknown> | null, next: Step): void {
-  const before = work.line;
-  work.line = Promise.all([before, saved]).then(() => {
-    work.waiting.push(next);
-    if (work.gather === null) pass(work, false);
-  }, work.onFault);
-}
-
-function endGather(work: Work): void {
-  const isLong = work.gather?.isLong ?? false;
-  work.gather = null;
-  pass(work, isLong);
-}
-
-/**
- * Passes on what waits. `isOneRise`: of totals in a row the highest first and then the codes, so that counts by hand of a silence are
- * replaced at once by all that a broker kept of it.
- */
-function pass(work: Work, isOneRise: boolean): void {
-  const { desk, onFault, waiting } = work;
-  const now = work.now();
-  let counts: Count[] = [];
-  const passCounts = () => {
-    for (const { key, ...count } of isOneRise ? inOneRise(counts) : counts)
-      desk.take({ ...count, atMs: null }, now).then(() => {
-        if (key !== undefined) work.journal.told(key);
-      }, onFault);
-    counts = [];
-  };
-  for (const next of waiting.splice(0)) {
-    if ('count' in next) counts.push(next.count);
-    else {
-      passCounts();
-      next.act().catch(onFault);
-    }
-  }
-  passCounts();
-}
-
-function inOneRise(counts: readonly Count[]): readonly Count[] {
-  const told = counts.filter(
-    ({ serial, skipped, state }) => serial !== null || skipped !== null || state !== null,
-  );
-  const last = counts.at(-1);
-  if (counts.length < 2 || !last) return counts;
-  const boots = [...new Set(counts.map(({ boot }) => boot))];
-  const tops = boots.map((boot) => {
-    const total = Math.max(...counts.flatMap((each) => (each.boot === boot ? [each.total] : [])));
-    return { boot, total, serial: null, skipped: null, state: null };
-  });
-  return [...tops, ...told];
-}
-
 function tick(work: Work, now: Now): void {
-  if (work.gather && now.ms >= work.gather.untilMs) endGather(work);
+  work.steps.tick(now);
   const { sinceMs } = work.unused;
   const telling = [
     tellUses(work, now, false),
