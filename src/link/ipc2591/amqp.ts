@@ -8,8 +8,10 @@ const rhea = (library as unknown as { readonly default: typeof library }).defaul
 
 /** Largest frame that is taken, bytes. */
 export const FRAME_MOST = 262_144;
-/** A side that says nothing for so long is gone, ms. */
+/** A broker that says nothing for twice so long is gone, ms. */
 export const IDLE_MS = 30_000;
+/** A machine likewise, ms: it beats at least every five minutes, and some say nothing between. */
+export const MACHINE_IDLE_MS = 180_000;
 /** Messages that may be on their way at one time. */
 export const CREDIT = 100;
 

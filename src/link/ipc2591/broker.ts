@@ -97,6 +97,14 @@ function attach(connection: Connection, address: string): void {
   });
 }
 
+function plainOf(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    throw new LinkRefused('source.broker: write a % in a name or password as %25');
+  }
+}
+
 function optionsOf({ broker, ca }: BrokerDoor): ConnectionOptions {
   const url = new URL(broker);
   const isTls = url.protocol === 'amqps:';
@@ -112,8 +120,8 @@ function optionsOf({ broker, ca }: BrokerDoor): ConnectionOptions {
     all_errors_non_fatal: true,
   };
   if (url.username !== '') {
-    options['username'] = decodeURIComponent(url.username);
-    options['password'] = decodeURIComponent(url.password);
+    options['username'] = plainOf(url.username);
+    options['password'] = plainOf(url.password);
   }
   if (isTls && ca !== null) {
     try {

@@ -9,7 +9,7 @@ import { createServer, type Server, type Socket } from 'node:net';
 import { createServer as createTlsServer } from 'node:tls';
 import type { Connection, ConnectionOptions, Container, EventContext } from 'rhea';
 import { LinkRefused } from '../config.ts';
-import { bytesOf, CREDIT, FRAME_MOST, IDLE_MS, newContainer } from './amqp.ts';
+import { bytesOf, CREDIT, FRAME_MOST, MACHINE_IDLE_MS, newContainer } from './amqp.ts';
 import { MESSAGE_MOST } from './envelope.ts';
 import type { Peer } from './machine.ts';
 
@@ -61,7 +61,7 @@ export function createListener(
   const options = {
     max_frame_size: FRAME_MOST,
     channel_max: SESSIONS_MOST,
-    idle_time_out: IDLE_MS,
+    idle_time_out: MACHINE_IDLE_MS,
     require_sasl: door.user !== null,
     reconnect: false,
     // The names of the library's options for what a peer attaches.

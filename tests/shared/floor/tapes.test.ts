@@ -1,6 +1,7 @@
 // What machines tell of tapes: a joint that passed sets the old reel to none and the new one to its count; where machine and scans differ
 // both are kept and nothing is counted; spoiled parts are evidence of a loss. The joint's doubt goes on into the trace.
 
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import { lossOn, slotEstimate } from '../../../shared/floor/remaining.ts';
@@ -177,6 +178,46 @@ describe('a joint that a machine saw pass', () => {
       ['K2', { sure: 52, possible: 48 }, null],
     ]);
   });
+});
+
+test('the trace never leaves out the lot that a panel truly carries', () => {
+  fc.assert(
+    fc.property(
+      fc.record({
+        off: fc.integer({ min: -3, max: 6 }),
+        panels: fc.integer({ min: 30, max: 45 }),
+        grey: fc.integer({ min: 0, max: 24 }),
+        into: fc.double({ min: 0, max: 1, noNaN: true }),
+        after: fc.integer({ min: 13, max: 30 }),
+      }),
+      ({ off, panels, grey, into, after }) => {
+        // The old tape truly gives so many parts more; its label is a little off, or parts were lost.
+        const more = Math.round(into * grey);
+        const label = 2 * panels + more + off;
+        const story = beginStory();
+        tellPlant(story);
+        story.tell('line.panels-ruled', {
+          line: 'L1',
+          machines: [{ machine: 'M1', least: 0, most: 0 }],
+          missed: 0,
+        });
+        load(story, 'K1', { quantity: label });
+        story.tell('run.started', started('r1'));
+        build(story, panels);
+        load(story, 'K2', { quantity: 200, act: 'splice', run: 'r1' });
+        joint(story, { grey });
+        build(story, after);
+        // A panel takes two.
+        const lastOfOld = panels + Math.ceil(more / 2);
+        const firstOfNew = panels + Math.floor(more / 2) + 1;
+        const [old, next] = shapes(story);
+        expect(old?.[2]?.possible).toBeGreaterThanOrEqual(lastOfOld);
+        expect(old?.[2]?.sure).toBeLessThanOrEqual(lastOfOld);
+        expect(next?.[1].possible).toBeLessThanOrEqual(firstOfNew);
+        expect(next?.[1].sure).toBeGreaterThanOrEqual(firstOfNew);
+      },
+    ),
+  );
 });
 
 describe('parts that a machine placed and spoiled', () => {

@@ -23,6 +23,7 @@ export const words = {
   lastHeard: 'Last heard',
   total: 'Its total',
   boot: (boot: string) => `since it was switched on as ${boot}`,
+  unbroken: (name: string) => `counted by its link without a gap as ${name}`,
   state: 'State',
   noState: 'It does not say',
   states: {
@@ -63,6 +64,7 @@ export const words = {
       `${slot}, ${clock}: the machine says that ${machine} is empty, the log has ${parts} parts left. Count the reel.`,
   },
   noReel: 'a reel without a code',
+  noScan: 'nothing of it',
   bothTitle: 'Counted by both',
   both: {
     machine: (clock: string, hand: string, machine: string) =>

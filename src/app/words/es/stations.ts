@@ -26,6 +26,7 @@ export const words: Sentences<typeof english> = {
   lastHeard: 'Oída por última vez',
   total: 'Su total',
   boot: (boot) => `desde que se encendió como ${boot}`,
+  unbroken: (name) => `contado por su enlace sin hueco como ${name}`,
   state: 'Estado',
   noState: 'No lo dice',
   states: {
@@ -65,6 +66,7 @@ export const words: Sentences<typeof english> = {
       `${slot}, ${clock}: la máquina dice que ${machine} está vacía, al registro le quedan ${parts} piezas. Cuente la bobina.`,
   },
   noReel: 'una bobina sin código',
+  noScan: 'nada de ello',
   bothTitle: 'Contado por ambos',
   both: {
     machine: (clock, hand, machine) =>

@@ -153,7 +153,9 @@ function StationCard({ station }: { readonly station: Station }) {
             {station.heardMs === null ? words.never : formatDay(station.heardMs, zone)}
           </Fact>
           <Fact name={words.total}>
-            {newest === undefined ? '–' : `${formatCount(newest.total)}, ${words.boot(visible(newest.boot))}`}
+            {newest === undefined
+              ? '–'
+              : `${formatCount(newest.total)}, ${(station.means === 'ipc2591' ? words.unbroken : words.boot)(visible(newest.boot))}`}
           </Fact>
           <Fact name={words.state}>{stateWord(station.state)}</Fact>
           <Fact name={words.version}>
@@ -204,7 +206,7 @@ function Differing({ station, zone }: { readonly station: Station; readonly zone
               visible(slot),
               formatDay(atMs, zone),
               machine === null ? words.noReel : visible(machine),
-              here === null ? words.noReel : visible(here),
+              here === null ? words.noScan : visible(here),
               `${formatCount(parts ?? 0)} ± ${formatCount(sd ?? 0)}`,
             )}
           </li>
