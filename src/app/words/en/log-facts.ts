@@ -192,7 +192,7 @@ export const words = {
   noLimit: 'no limit',
   people: 'people, by hand',
   stationAt: { in: 'before the first machine', work: 'at a machine', out: 'behind the last machine' },
-  usedAt: (slot: string, used: string, spoiled: string) => `${slot}: ${used} placed, ${spoiled} lost`,
+  usedAt: (slot: string, used: string, spoiled: string) => `${slot}: placed ${used}, lost ${spoiled}`,
   silenceTold: { link: 'its link', tablet: 'a tablet' },
   noticed: {
     'not-understood': 'a message that could not be read',

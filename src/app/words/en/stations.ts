@@ -61,7 +61,7 @@ export const words = {
     'told-late': (slot: string, clock: string, machine: string) =>
       `${slot}, ${clock}: the machine told too late that ${machine} had begun. Nothing was counted. Count the reel.`,
     'empty-early': (slot: string, clock: string, machine: string, _here: string, parts: string) =>
-      `${slot}, ${clock}: the machine says that ${machine} is empty, the log has ${parts} parts left. Count the reel.`,
+      `${slot}, ${clock}: the machine says that ${machine} is empty. Parts left by the log: ${parts}. Count the reel.`,
   },
   noReel: 'a reel without a code',
   noScan: 'nothing of it',

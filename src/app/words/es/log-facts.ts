@@ -197,7 +197,7 @@ export const words: Sentences<typeof english> = {
     work: 'en una máquina',
     out: 'tras la última máquina',
   },
-  usedAt: (slot, used, spoiled) => `${slot}: ${used} colocadas, ${spoiled} perdidas`,
+  usedAt: (slot, used, spoiled) => `${slot}: colocadas ${used}, perdidas ${spoiled}`,
   silenceTold: { link: 'su enlace', tablet: 'una tableta' },
   noticed: {
     'not-understood': 'un mensaje que no se pudo leer',

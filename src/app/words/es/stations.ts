@@ -63,7 +63,7 @@ export const words: Sentences<typeof english> = {
     'told-late': (slot, clock, machine) =>
       `${slot}, ${clock}: la máquina dijo demasiado tarde que había empezado ${machine}. No se contó nada. Cuente la bobina.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
-      `${slot}, ${clock}: la máquina dice que ${machine} está vacía, al registro le quedan ${parts} piezas. Cuente la bobina.`,
+      `${slot}, ${clock}: la máquina dice que ${machine} está vacía. Piezas que quedan según el registro: ${parts}. Cuente la bobina.`,
   },
   noReel: 'una bobina sin código',
   noScan: 'nada de ello',
