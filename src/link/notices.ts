@@ -1,5 +1,6 @@
 // What a link did not take of a station: told once each, and counted. The number goes into the log again when an hour has passed.
 
+import { wellFormed } from '../../shared/log/seal.ts';
 import type { Held } from './held.ts';
 import type { Now, WriteEntry } from './station-desk.ts';
 
@@ -43,7 +44,7 @@ export function openNotices(
   const tell = async (what: NoticeWhat, there: Notice, now: Now): Promise<void> => {
     there.toldMs = now.ms;
     there.toldTimes = there.times;
-    const said = there.said.slice(0, 200);
+    const said = wellFormed(there.said.slice(0, 200));
     const told = write('station.noticed', { station, line, what, said, times: there.times });
     await Promise.all([told, held.told(station).has(what) ? null : held.tell(station, what)]);
   };

@@ -12,10 +12,8 @@ import { type Notices, type NoticeWhat, openNotices } from './notices.ts';
 
 /** A device sends at least so often, ms. */
 const DEVICE_BEAT_MS = 10_000;
-/** A beat may come a little late, ms. */
-const LATE_BEAT_MS = 2_000;
-/** Then it is silent, ms. */
-export const SILENT_MS = BEATS_MISSED * DEVICE_BEAT_MS + LATE_BEAT_MS;
+/** Then it is silent, ms; a beat may come a little late. */
+export const SILENT_MS = BEATS_MISSED * DEVICE_BEAT_MS + 2_000;
 /** Between two totals of a station in the log, ms: a year of them is 1.9 million entries of some 500 bytes. */
 export const LOG_EVERY_MS = 17_000;
 /** An old boot that still rises so long after a new one began is another device, ms: no message is on its way for so long. */
@@ -97,11 +95,11 @@ interface Work {
   readonly write: WriteEntry;
   readonly notices: Notices;
   readonly boots: Map<string, Boot>;
+  readonly silentMs: () => number;
   loggedMs: number;
   heard: Now | null;
   isSilent: boolean;
   state: { code: number; logged: number | null; atMs: number } | null;
-  readonly silentMs: () => number;
   readonly isOwnCount: boolean;
 }
 
@@ -109,13 +107,13 @@ interface Work {
 type Saving = readonly (Promise<unknown> | null)[];
 
 /** What a desk is opened with. */
-export interface DeskOptions {
+export interface DeskParts {
   readonly held: Held;
   readonly write: WriteEntry;
   /** What was heard before is taken as heard then. */
   readonly start: Now;
-  /** Its device sends at least so often, ms; absent: every ten seconds. */
-  readonly beatMs?: () => number;
+  /** Without a message for so long the device is silent, ms; absent: as of a device that sends every ten seconds. */
+  readonly silentMs?: () => number;
   /** True where the totals are this link's own: no two devices are among them, and none falls. */
   readonly isOwnCount?: boolean;
 }
@@ -123,7 +121,7 @@ export interface DeskOptions {
 /** Opens the desk of one station. */
 export function openStationDesk(
   { station, line }: Pick<CounterStation, 'station' | 'line'>,
-  { held, write, start, beatMs, isOwnCount = false }: DeskOptions,
+  { held, write, start, silentMs = () => SILENT_MS, isOwnCount = false }: DeskParts,
 ): StationDesk {
   const work: Work = {
     station,
@@ -132,11 +130,11 @@ export function openStationDesk(
     write,
     notices: openNotices({ station, line }, held, write),
     boots: new Map(),
+    silentMs,
     loggedMs: Number.NEGATIVE_INFINITY,
     heard: held.boots(station).length > 0 ? start : null,
     isSilent: false,
     state: null,
-    silentMs: () => (beatMs ? BEATS_MISSED * beatMs() + LATE_BEAT_MS : SILENT_MS),
     isOwnCount,
   };
   return {
@@ -229,7 +227,8 @@ async function take(work: Work, message: CountMessage, now: Now): Promise<{ boot
       if (!isNewest && !work.isOwnCount) saving.push(...lateRise(work, { name, boot }, now));
     }
     if (total >= top) boot.below = null;
-    else if (isNewest) saving.push(...fell(work, message, { boot, top: top + base }, now));
+    else if (isNewest && !work.isOwnCount)
+      saving.push(...fell(work, message, { boot, top: top + base }, now));
     saving.push(...count(work, message, { name, boot, total, top, isNewest }, now));
     // What the log takes it holds as well: one flush is enough.
     if (boot.logged < total) saving.push(hold);

@@ -118,10 +118,8 @@ export function asList(value: unknown): readonly unknown[] {
 /** A text without blanks around it, of at least one and at most so many characters, none of them a control character; null else. */
 export function asText(value: unknown, most: number): string | null {
   if (typeof value !== 'string') return null;
-  const text = value.trim();
-  return text === '' || text.length > most || /[\u0000-\u001f\u007f]/.test(text) || !wellFormed(text)
-    ? null
-    : text;
+  const text = wellFormed(value.trim());
+  return text === '' || text.length > most || /[\u0000-\u001f\u007f]/.test(text) ? null : text;
 }
 
 /** A number between bounds; null else. */

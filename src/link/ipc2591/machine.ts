@@ -68,7 +68,8 @@ export interface Machine {
   readonly resume: () => void;
   /** A broker's messages come in from now on: what it has kept comes first. */
   readonly backAt: (now: Now) => void;
-  readonly beatMs: () => number;
+  /** Without a message for so long it is silent, ms. */
+  readonly silentMs: () => number;
   readonly tick: (now: Now) => void;
   /** Resolves when all that was taken is told. */
   readonly settle: () => Promise<unknown>;
@@ -117,7 +118,7 @@ export function openMachine(config: MachineConfig, world: MachineWorld): Machine
       const isLong = work.heardMs === null || now.ms - work.heardMs > silentMs(work);
       work.steps.gather(now, isLong);
     },
-    beatMs: () => work.beatMs,
+    silentMs: () => silentMs(work),
     tick: (now) => tick(work, now),
     settle: async () => {
       const now = work.now();

@@ -111,7 +111,7 @@ function readState(body: Body): Said {
   const kind = typeof state === 'string' ? (state.split('_')[0] ?? '') : '';
   const byName = Object.hasOwn(known, kind) ? known[kind] : undefined;
   return byName === undefined
-    ? { is: 'unread', why: `NewState ${String(state).slice(0, 40)}` }
+    ? { is: 'unread', why: `NewState ${asText(state, 40) ?? 'missing'}` }
     : { is: 'state', code: byName };
 }
 

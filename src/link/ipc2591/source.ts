@@ -133,7 +133,7 @@ function openOwn(
   const index = all.findIndex((each) => each.station === station);
   const desk = openStationDesk(
     { station, line },
-    { held, write, start: now(), beatMs: () => machine.beatMs(), isOwnCount: true },
+    { held, write, start: now(), silentMs: () => machine.silentMs(), isOwnCount: true },
   );
   const machine: Machine = openMachine(
     {

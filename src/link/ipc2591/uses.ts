@@ -5,6 +5,8 @@ import type { PayloadOf } from '../../../shared/floor/kinds.ts';
 import type { Use } from './messages.ts';
 
 const EVERY_MS = 3_600_000;
+/** No machine places more in an hour: what says so is not counted on. */
+const SUM_MOST = 1e9;
 /** Rows of one entry. */
 const ROWS_MOST = 200;
 /** Places that are summed at one time; more are not kept. */
@@ -34,7 +36,12 @@ export function openUses(): Uses {
         const there = rows.get(key) ?? { slot, reel, feeder, used: 0, spoiled: 0 };
         if (!rows.has(key) && rows.size >= PLACES_MOST) continue;
         if (use.used + use.spoiled === 0) continue;
-        rows.set(key, { ...there, used: there.used + use.used, spoiled: there.spoiled + use.spoiled });
+        const sum = (one: number, more: number) => Math.min(SUM_MOST, one + more);
+        rows.set(key, {
+          ...there,
+          used: sum(there.used, use.used),
+          spoiled: sum(there.spoiled, use.spoiled),
+        });
         sinceMs ??= nowMs;
       }
     },

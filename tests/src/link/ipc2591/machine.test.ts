@@ -1,6 +1,10 @@
 // What a machine's stream of messages comes to: one total through kills, doubles, silences and two machines under one name.
 
+import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { checkPayload, type EntryKind } from '../../../../shared/floor/kinds.ts';
+import type { JsonObject } from '../../../../shared/log/entry.ts';
+import { canonicalText } from '../../../../shared/log/seal.ts';
 import { openHeld } from '../../../../src/link/held.ts';
 import { readEnvelopes } from '../../../../src/link/ipc2591/envelope.ts';
 import { type Journal, openJournal } from '../../../../src/link/ipc2591/journal.ts';
@@ -28,12 +32,16 @@ const stamp = (more = {}) => ({ TimeStamp: said.stampOf(said.START_MS + second *
 function open(): void {
   held = openHeld(folder.path, false);
   journal = openJournal(folder.path, 'L1-placer', false);
-  const write = async (kind: string, payload: object) =>
-    void entries.push([kind, payload as Record<string, unknown>]);
+  // As the spool does: what would not fit the log is a fault.
+  const write = async (kind: EntryKind, payload: object) => {
+    const checked = checkPayload(kind, payload);
+    canonicalText(checked as JsonObject);
+    entries.push([kind, checked as Record<string, unknown>]);
+  };
   const [station, line] = ['L1-placer', 'L1'];
   desk = openStationDesk(
     { station, line },
-    { held, write, start: now(), beatMs: () => machine.beatMs(), isOwnCount: true },
+    { held, write, start: now(), silentMs: () => machine.silentMs(), isOwnCount: true },
   );
   machine = openMachine(
     { station, line, counts: 'work-completed', lane: null, slots: new Map([['SLOT22', 'M1-F-022']]) },
@@ -310,4 +318,77 @@ describe('a machine’s count', () => {
     await machine.settle();
     expect(of('parts.used').slice(1)).toMatchObject([{ uses: [{ used: 100, spoiled: 3 }] }]);
   });
+});
+
+test('whatever stands in a message, it is taken or told, never a fault, and never a panel that was none', async () => {
+  const names = [
+    'Heartbeat',
+    'Production.WorkStarted',
+    'Production.WorkCompleted',
+    'ResourcePerformance.StationStateChanged',
+    'Materials.Storage.SplicePointDetected',
+    'Materials.Management.MaterialsConsumed',
+    'Production.Assembly.MaterialsInstalled',
+    'Materials.Storage.MaterialsEmpty',
+    'constructor',
+  ];
+  const odd = fc.oneof(
+    fc.constantFrom('\ud800', '', ' ', 'x'.repeat(300), 'a\u0000b', 1e308, -1, 0.5, null, true, [], {}),
+    fc.constant({ toString: 1, valueOf: 1 }),
+    fc.jsonValue(),
+  );
+  const location = fc.record(
+    {
+      LocationIdentifier: odd,
+      LocationName: odd,
+      MaterialPackage: fc.oneof(odd, fc.record({ UniqueIdentifier: odd, Quantity: odd, GreyZone: odd })),
+      CarrierInformation: odd,
+    },
+    { requiredKeys: [] },
+  );
+  const rows = fc.array(
+    fc.record({ MaterialLocation: location, QuantityUsed: odd, QuantitySpoiled: odd }, { requiredKeys: [] }),
+  );
+  const body = fc.record(
+    {
+      Result: fc.oneof(odd, fc.constantFrom('Completed', 'Failed')),
+      TransactionID: odd,
+      PrimaryIdentifier: odd,
+      Units: fc.oneof(odd, fc.array(fc.record({ Status: fc.constantFrom('Skip', 7), PositionNumber: odd }))),
+      Lane: odd,
+      NewState: odd,
+      HeartbeatFrequency: odd,
+      DepletedMaterial: location,
+      NewlyActiveMaterial: location,
+      ConsumedMaterials: rows,
+      EmptyMaterials: fc.array(location),
+    },
+    { requiredKeys: [] },
+  );
+  const messages = fc.array(
+    fc.record({ name: fc.constantFrom(...names), body, UniqueID: odd, TimeStamp: odd }),
+    { maxLength: 30 },
+  );
+  let panels = 0;
+  await fc.assert(
+    fc.asyncProperty(messages, async (all) => {
+      for (const { name, body: MessageBody, ...more } of all) {
+        const before = journal.total(journal.boot() ?? '');
+        await send(said.envelope(name, {}, { ...more, MessageBody }));
+        const result = 'Result' in MessageBody ? MessageBody.Result : null;
+        const isPanel =
+          name === 'Production.WorkCompleted' && ['Completed', 'Failed'].includes(result as string);
+        const after = journal.total(journal.boot() ?? '');
+        expect(after - before).toBeLessThanOrEqual(isPanel ? 1 : 0);
+        panels += after - before;
+      }
+      await pass(1);
+      expect(faults).toEqual([]);
+    }),
+    { numRuns: 60 },
+  );
+  await machine.settle();
+  await desk.settle();
+  expect(panels).toBeGreaterThan(0);
+  expect(highest()).toBe(panels);
 });
