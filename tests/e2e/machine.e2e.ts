@@ -93,7 +93,5 @@ it('a machine is heard, and what it says differently from the log stands beside 
   expect(text).toContain('A machine sends for which no station is set');
   expect(text).toContain('L1.Oven');
   expect(await page.getByTestId('what-to-type-at-machine').textContent()).toContain(`amqp://${at}`);
-  const picture = process.env['REELWARD_PICTURE'];
-  if (picture !== undefined) await page.screenshot({ path: picture, fullPage: true });
   await tablet.putAway();
 });

@@ -19,6 +19,7 @@ export function Stations() {
   const words = say(stationWords);
   const line = app.line.value;
   const stations = ofLineFirst(floor, line);
+  const counting = stations.find(({ means }) => means === 'counter') ?? null;
   return (
     <div class="stack" data-testid="stations">
       <p class="caution">
@@ -44,8 +45,8 @@ export function Stations() {
           </div>
         </>
       )}
-      <WhatToType station={stations.find(({ means }) => means === 'counter') ?? null} />
       <WhatToTypeAtMachine station={stations.find(({ means }) => means === 'ipc2591') ?? null} />
+      {(stations.length === 0 || counting !== null) && <WhatToType station={counting} />}
     </div>
   );
 }
@@ -197,11 +198,12 @@ function Differing({ station, zone }: { readonly station: Station; readonly zone
   if (station.found.length === 0) return null;
   return (
     <div data-testid="machine-differs">
-      <h3>{words.foundTitle}</h3>
+      <h3>
+        <Icon name="warn" /> {words.foundTitle}
+      </h3>
       <ul>
         {station.found.map(({ what, slot, machine, here, parts, sd, atMs }) => (
           <li key={`${atMs} ${slot}`}>
-            <Icon name="warn" />{' '}
             {words.found[what](
               visible(slot),
               formatDay(atMs, zone),
