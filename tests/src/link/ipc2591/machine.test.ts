@@ -11,6 +11,7 @@ import { type Journal, openJournal } from '../../../../src/link/ipc2591/journal.
 import { type Machine, openMachine, type Peer } from '../../../../src/link/ipc2591/machine.ts';
 import { openStationDesk, type StationDesk } from '../../../../src/link/station-desk.ts';
 import { newFolder } from '../../../contract/databases.ts';
+import { beginStory, counted, started, tellPlant } from '../../../shared/floor/story.ts';
 import * as said from './said.ts';
 
 let folder: ReturnType<typeof newFolder>;
@@ -317,6 +318,50 @@ describe('a machine’s count', () => {
     await send(said.materialsInstalled('K1', 40, 1));
     await machine.settle();
     expect(of('parts.used').slice(1)).toMatchObject([{ uses: [{ used: 100, spoiled: 3 }] }]);
+  });
+});
+
+describe('on the floor', () => {
+  test.each([
+    ['the machine’s own of the silence, where it kept more than people counted', 7, 3 + 7 + 2],
+    ['the number by hand, where the machine kept less', 3, 3 + 5 + 2],
+    ['the number by hand, where the machine kept none', 0, 3 + 5 + 2],
+  ])('a silence in which people counted ends with %s', async (_what, kept, done) => {
+    const story = beginStory();
+    const tell = () => {
+      for (const [kind, payload] of entries.splice(0))
+        story.tell(kind as EntryKind, payload as never, { tablet: 'LINK', who: null });
+    };
+    tellPlant(story);
+    const known = { machine: 'M1', at: 'work', means: 'ipc2591', version: '0.1.0', address: '' } as const;
+    story.tell(
+      'station.known',
+      { station: 'L1-placer', line: 'L1', ...known },
+      { tablet: 'LINK', who: null },
+    );
+    await send(said.heartbeat('00:00:20', stamp()));
+    tell();
+    story.tell('line.counted-by', { line: 'L1', station: 'L1-placer' });
+    story.tell('run.started', started('run-1'));
+    for (let at = 0; at < 3; at += 1) {
+      await pass(20);
+      await panel();
+    }
+    await pass(70);
+    tell();
+    story.tell('panels.counted', counted('run-1', 5));
+    await send(said.heartbeat('00:00:20', stamp()));
+    const of = { TimeStamp: said.stampOf(said.START_MS + (second - 30) * 1000) };
+    for (let at = 0; at < kept; at += 1) await send(said.workCompleted(`k${at}`, 'Completed', of));
+    for (let at = 0; at < 2; at += 1) {
+      await pass(20);
+      await panel();
+    }
+    await pass(20);
+    await machine.settle();
+    await desk.settle();
+    tell();
+    expect(story.floor().runs.get('run-1')?.done).toBe(done);
   });
 });
 
