@@ -324,6 +324,11 @@ export const walls: readonly Wall[] = [
     why: 'Only the server serves.',
   },
   {
+    packages: ['rhea'],
+    rooms: ['src/link/ipc2591'],
+    why: 'AMQP 1.0 is the transport of one kind of station alone.',
+  },
+  {
     packages: ['node:*'],
     rooms: ['src/server', 'src/link', 'src/cli', 'demo'],
     why: 'Only these run in Node.',

@@ -87,6 +87,7 @@ function meet(state: FloorState, entry: EntryOf<'station.known'>): void {
     silentSinceMs: null,
     state: null,
     noticed: [],
+    found: [],
   };
   state.stations.set(entry.payload.station, { ...told, ...entry.payload, tablet: entry.tablet });
 }

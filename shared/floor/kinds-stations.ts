@@ -8,6 +8,8 @@ const short = z.string().check(z.maxLength(200));
 const whole = z.int().check(z.minimum(0));
 const orNull = <T extends z.core.$ZodType>(schema: T) => z.nullable(schema);
 const station = { station: id, line: id } as const;
+/** A machine's own numbers of parts; it may tell fractions. */
+const parts = z.number().check(z.minimum(0), z.maximum(1e10));
 
 /** Boards skipped on one panel: how many, or which of them, from 1. */
 export const skippedSchema = z.union([whole, z.array(z.int().check(z.minimum(1))).check(z.maxLength(1000))]);
@@ -46,6 +48,44 @@ export const stationPayloadSchemas = {
   'station.doubled': z.strictObject({ ...station, boot: id, kept: id }),
   /** What a link did not take, told once; `times`: how often so far. */
   'station.noticed': z.strictObject({ ...station, what: id, said: short, times: whole }),
+  /**
+   * A machine saw the joint of two tapes pass: `depleted` is used up and `active` begins with what it had (`quantity`, parts, as the machine has it).
+   * Reels, slot and feeder as the machine names them, null where it does not. `grey`: parts from now on of which it cannot tell to which tape
+   * they belong. `late`: seconds from then to this entry.
+   */
+  'tape.changed': z.strictObject({
+    ...station,
+    slot: orNull(id),
+    depleted: orNull(id),
+    active: orNull(id),
+    feeder: orNull(id),
+    quantity: orNull(parts),
+    grey: parts,
+    late: whole,
+  }),
+  /** A machine says that it has no parts left at a place. Names and `late` as above. */
+  'tape.empty': z.strictObject({
+    ...station,
+    slot: orNull(id),
+    reel: orNull(id),
+    feeder: orNull(id),
+    late: whole,
+  }),
+  /** Parts that a machine placed and spoiled since it last said so, place by place. Names as above. */
+  'parts.used': z.strictObject({
+    ...station,
+    uses: z
+      .array(
+        z.strictObject({
+          slot: orNull(id),
+          reel: orNull(id),
+          feeder: orNull(id),
+          used: parts,
+          spoiled: parts,
+        }),
+      )
+      .check(z.maxLength(200)),
+  }),
   /** Who counts the line's panels from now on: a station; null: people. */
   'line.counted-by': z.strictObject({ line: id, station: orNull(id) }),
   /** How many panels the run has by somebody's own count, and why it is said. */

@@ -19,6 +19,7 @@ import { foldPlant } from './fold-plant.ts';
 import { foldRun } from './fold-run.ts';
 import { foldSeen } from './fold-seen.ts';
 import { foldStations } from './fold-stations.ts';
+import { foldTapes } from './fold-tapes.ts';
 import { type EntryKind, type EntryOf, type FloorEntry, payloadSchemas as schemas } from './kinds.ts';
 import { foldPeople } from './people.ts';
 import type { FloorState } from './state.ts';
@@ -33,6 +34,7 @@ import {
   ofReel,
   ofSlot,
   ofStation,
+  ofTape,
   ofVerdict,
   type Touched,
 } from './touches.ts';
@@ -114,6 +116,9 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
     touches: ofStation,
   },
   'station.noticed': { schema: schemas['station.noticed'], fold: foldStations, touches: nowhere },
+  'tape.changed': { schema: schemas['tape.changed'], fold: foldTapes, touches: ofTape },
+  'tape.empty': { schema: schemas['tape.empty'], fold: foldTapes, touches: nowhere },
+  'parts.used': { schema: schemas['parts.used'], fold: foldTapes, touches: nowhere },
   'line.counted-by': { schema: schemas['line.counted-by'], fold: foldStations, touches: nowhere },
   'panels.scrapped': { schema: schemas['panels.scrapped'], fold: foldPanels, touches: nowhere },
   'panels.contained': { schema: schemas['panels.contained'], fold: foldContain, touches: nowhere },

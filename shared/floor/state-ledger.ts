@@ -61,8 +61,8 @@ export interface Finished {
   readonly skipsUnknown?: true;
   /** Splices within it whose own cost nobody entered; absent: none. */
   readonly splices?: number;
-  /** How the end was told: a count, or a splice that bounds it. */
-  readonly told: 'count' | 'splice';
+  /** How it was told: by a count at the end, a splice that bounds that, or a machine that says what it placed and spoiled so far. */
+  readonly told: 'count' | 'splice' | 'machine';
 }
 
 /** A reel's own figures for counting it by wound tape or by weight, learnt from a full one of its part. */

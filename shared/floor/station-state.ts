@@ -28,6 +28,20 @@ export interface Noticed {
   readonly atMs: number;
 }
 
+/** Where a machine and the log say different things of one tape: both are kept, and somebody looks. */
+export interface Found {
+  readonly what: 'tape-differs' | 'empty-early' | 'told-late';
+  /** The line's slot; as the machine names it where the line has no such slot. */
+  readonly slot: string;
+  /** The reel as the machine has it, and as the log has it; null where one does not say. */
+  readonly machine: string | null;
+  readonly here: string | null;
+  /** Parts left by the log's own count, and one deviation; null where that is not known or not what it is about. */
+  readonly parts: number | null;
+  readonly sd: number | null;
+  readonly atMs: number;
+}
+
 /** A station as it was last described, and what it has told. */
 export interface Station extends Readonly<PayloadOf<'station.known'>> {
   /** The link that speaks for it. */
@@ -44,6 +58,8 @@ export interface Station extends Readonly<PayloadOf<'station.known'>> {
   /** As of SEMI E58; null where it never said. */
   readonly state: number | null;
   readonly noticed: readonly Noticed[];
+  /** Newest last. */
+  readonly found: readonly Found[];
 }
 
 /** A count by hand on a line that a station counts. */
@@ -86,9 +102,14 @@ export interface StationState {
   readonly stations: Map<string, Station>;
   /** Line -> the station that counts there; absent: people count. */
   readonly counters: Map<string, Counter>;
+  /** `slotKey` -> what a machine placed and spoiled there since the slot's ledger of that name began. */
+  readonly partsUsed: Map<
+    string,
+    { readonly chain: string; readonly used: number; readonly spoiled: number }
+  >;
 }
 
 /** The part before any entry. */
 export function emptyStations(): StationState {
-  return { stations: new Map(), counters: new Map() };
+  return { stations: new Map(), counters: new Map(), partsUsed: new Map() };
 }

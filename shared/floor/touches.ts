@@ -5,6 +5,7 @@
 import { entryId } from '../log/entry.ts';
 import type { EntryOf } from './kinds.ts';
 import { type FloorState, slotKey } from './state.ts';
+import { tapeSlot } from './tape-slot.ts';
 import { turnGroup } from './turns.ts';
 
 /** What an entry touches. */
@@ -75,6 +76,12 @@ export function ofHold(state: FloorState, entry: EntryOf<'hold.cleared'>): Touch
 export function ofSlot(state: FloorState, { payload }: EntryOf<'reel.unloaded'>): Touched {
   const { line, slot, reel } = payload;
   return onSlots(state, line, { slots: [slot], reels: reel === null ? [] : [reel] });
+}
+
+/** The slot on which a machine saw a joint pass. */
+export function ofTape(state: FloorState, { payload }: EntryOf<'tape.changed'>): Touched {
+  const there = tapeSlot(state, payload);
+  return there ? onSlots(state, payload.line, { slots: [there.slot], reels: [] }) : none;
 }
 
 /** The slot on which a reel was counted, or the reel alone. */

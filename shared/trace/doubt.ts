@@ -115,7 +115,7 @@ export function mayGoWithout(state: FloorState, setup: string, slot: string): bo
 }
 
 /** What one panel takes from a slot: at least with all boards but one skipped, at most with none. */
-function takenByPanel(state: FloorState, setup: string, slot: string): Bounds {
+export function takenByPanel(state: FloorState, setup: string, slot: string): Bounds {
   const high = perPanelOf(state, setup, slot);
   return { low: mayGoWithout(state, setup, slot) ? 0 : high / boardsOf(state, setup), high };
 }

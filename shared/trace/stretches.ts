@@ -16,8 +16,9 @@ import { perPanelOf } from '../floor/wanted.ts';
 import { type Entry, entryId } from '../log/entry.ts';
 import { type Bounds, endOfSplice, latestEnd, mostByCount } from './doubt.ts';
 import { boundJoints, guesses } from './joints.ts';
-import { endsAt, lagAt, reachOf, runBefore } from './line.ts';
+import { countedSince, endsAt, lagAt, reachOf, runBefore } from './line.ts';
 import { latest, latestTo } from './order.ts';
+import { boundSeen } from './seen-joint.ts';
 
 /**
  * A bound on panels: the tape surely gave parts to all panels inside `sure`, perhaps to those inside `possible`; Infinity where nothing
@@ -148,17 +149,13 @@ function compare(index: TraceIndex, change: Change): void {
   // A reel on a slot from which the setup places nothing is on no panel.
   if (now && perPanelOf(state, run.setup, slot) > 0)
     stand(index, { ...change, open, now, run, passed, reach });
+  if (now && was && change.entry.kind === 'tape.changed')
+    boundSeen(state, { run, open, was, now, passed, grey: change.entry.payload.grey, isGuess });
   for (const [tape, stretch] of open) {
     if (!stretch.there && stretch.to && latestTo(run, stretch.to) < passed.low) open.delete(tape);
   }
   if (open.size > 0) index.open.set(key, open);
   else index.open.delete(key);
-}
-
-/** How far a run was counted on since a moment; from its start where its kept counts do not reach back so far. */
-function countedSince(run: Run, sinceMs: number): number {
-  const before = run.counts.filter(([, ms]) => ms <= sinceMs).at(-1);
-  return tallyOf(run) - (before?.[3] ?? 0);
 }
 
 /** Ends the stretches of tapes that are gone from the slot. */
@@ -178,6 +175,7 @@ function endGone(
   for (const [tape, stretch] of open) {
     if (there.has(tape) || !stretch.there) continue;
     stretch.there = false;
+    if (entry.kind === 'tape.changed') continue; // bounded below, with the tape that follows it
     if (entry.kind === 'entry.corrected' && entry.payload.of === tape) {
       // Whoever wrote that it was put on says that it was not.
       open.delete(tape);

@@ -3,6 +3,7 @@
 
 import * as z from 'zod';
 import { stationPlaces } from '../../shared/floor/vocabulary.ts';
+import { type Ipc2591Source, ipc2591Source } from './ipc2591/config.ts';
 
 const name = z
   .string()
@@ -22,19 +23,13 @@ const counter = z.strictObject({
 });
 // Read, so that the refusal of them says what it is about and not that a key is wrong.
 const hermes = z.strictObject({ kind: z.literal('hermes'), connect: place });
-const cfx = z.strictObject({
-  kind: z.literal('cfx'),
-  listen: place.optional(),
-  broker: z.string().optional(),
-  address: z.string().optional(),
-});
 
 const station = z.strictObject({
   station: name,
   line: name,
   machine: name.nullable(),
   at: z.enum(stationPlaces),
-  source: z.discriminatedUnion('kind', [counter, hermes, cfx]),
+  source: z.discriminatedUnion('kind', [counter, hermes, ipc2591Source]),
 });
 
 /** The configuration of a link. */
@@ -61,26 +56,44 @@ export const linkConfigSchema = z.strictObject({
 export type LinkConfig = z.infer<typeof linkConfigSchema>;
 export type CounterSource = z.infer<typeof counter>;
 
-/** A station that a device counts for. */
-export interface CounterStation {
+/** A station, and by what it is heard. */
+interface StationOf<S> {
   readonly station: string;
   readonly line: string;
   readonly machine: string | null;
   readonly at: (typeof stationPlaces)[number];
-  readonly source: CounterSource;
+  readonly source: S;
 }
+
+/** A station that a device counts for. */
+export type CounterStation = StationOf<CounterSource>;
+/** A station that a machine of IPC-2591 counts for. */
+export type Ipc2591Station = StationOf<Ipc2591Source>;
 
 /** A configuration that cannot be followed: one line that says where and what to do. */
 export class LinkRefused extends Error {}
 
-/** The stations that this version can hear. Throws `LinkRefused` where one is heard by another standard. */
+/** Refuses stations that are heard by a standard that is not there yet. Throws `LinkRefused`. */
+export function refuseUnheard(config: LinkConfig): void {
+  for (const [at, { source }] of config.stations.entries())
+    if (source.kind === 'hermes')
+      throw new LinkRefused(
+        `stations[${at}].source.kind: "hermes" is not there yet; this version hears "counter" and "ipc2591"`,
+      );
+}
+
+/** The stations that a device counts for. */
 export function counterStations(config: LinkConfig): readonly CounterStation[] {
-  return config.stations.map(({ source, ...rest }, at) => {
-    if (source.kind === 'counter') return { ...rest, source };
-    throw new LinkRefused(
-      `stations[${at}].source.kind: "${source.kind}" is not there yet; this version hears devices that count ("counter") only`,
-    );
-  });
+  return config.stations.flatMap(({ source, ...rest }) =>
+    source.kind === 'counter' ? [{ ...rest, source }] : [],
+  );
+}
+
+/** The stations that a machine of IPC-2591 counts for. */
+export function ipc2591Stations(config: LinkConfig): readonly Ipc2591Station[] {
+  return config.stations.flatMap(({ source, ...rest }) =>
+    source.kind === 'ipc2591' ? [{ ...rest, source }] : [],
+  );
 }
 
 /** Where `HOST:PORT` is. */

@@ -3,13 +3,23 @@
 import { mkdirSync } from 'node:fs';
 import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import type { PayloadOf } from '../../shared/floor/kinds.ts';
 import { sleep } from '../app/sync/backoff.ts';
 import type { SyncWorld } from '../app/sync/ports.ts';
 import { lockFolder } from '../server/stores/sqlite/lock.ts';
-import { type CounterStation, counterStations, type LinkConfig, LinkRefused, placeOf } from './config.ts';
+import {
+  type CounterStation,
+  counterStations,
+  ipc2591Stations,
+  type LinkConfig,
+  LinkRefused,
+  placeOf,
+  refuseUnheard,
+} from './config.ts';
 import { type CounterDoor, createCounter } from './counter.ts';
 import { openHeld } from './held.ts';
 import { newNonce, openIdentity } from './identity.ts';
+import { openIpc2591 } from './ipc2591/source.ts';
 import { pushForGood } from './push.ts';
 import { openSpool } from './spool.ts';
 import { type Now, openStationDesk, type StationDesk } from './station-desk.ts';
@@ -43,10 +53,10 @@ export interface LinkOptions {
 
 /** Starts a link; resolves when it listens. Throws `LinkRefused` where it cannot. */
 export async function startLink(config: LinkConfig, options: LinkOptions): Promise<RunningLink> {
-  const stations = counterStations(config);
+  refuseUnheard(config);
   const unlock = takeFolder(config.data);
   try {
-    return await open(config, stations, { ...options, unlock });
+    return await open(config, { ...options, unlock });
   } catch (error) {
     unlock();
     throw error;
@@ -55,7 +65,6 @@ export async function startLink(config: LinkConfig, options: LinkOptions): Promi
 
 async function open(
   config: LinkConfig,
-  stations: readonly CounterStation[],
   options: LinkOptions & { readonly unlock: () => void },
 ): Promise<RunningLink> {
   const ending = new AbortController();
@@ -68,6 +77,7 @@ async function open(
   const clockMs = options.clockMs ?? (() => performance.now());
   const now = (): Now => ({ ms: clockMs(), wallMs: wallMs() });
   const start = now();
+  const stations = counterStations(config);
   const desks = new Map(
     stations.map(({ station, line }) => [
       station,
@@ -78,35 +88,47 @@ async function open(
   const faulted = new Promise<never>((_, reject) => {
     fault = reject;
   });
-  const name = `Link ${stations.map(({ station }) => station).join(', ')}`.slice(0, 120);
+  const name = `Link ${config.stations.map(({ station }) => station).join(', ')}`.slice(0, 120);
   const { version, say } = options;
   if (spool.length() === 0)
     await spool.write('tablet.opened', { name, app: version, key: identity.jwk, previous: null });
-  const servers = await listenAll(stations, doorsOf(stations, desks, now), fault);
-  const placeAt = (listen: string) => servers.get(listen)?.at ?? listen;
-  for (const { station, line, machine, at, source } of stations) {
-    const means = { means: source.kind, version, address: placeAt(source.listen) };
-    await spool.write('station.known', { station, line, machine, at, ...means });
-    await desks.get(station)?.settle();
+  const machines = await openIpc2591(ipc2591Stations(config), config.stations, {
+    folder: config.data,
+    held,
+    write: spool.write,
+    now,
+    onFault: fault,
+  });
+  const servers = await listenAll(config, doorsOf(stations, desks, now), fault).catch(async (error) => {
+    await machines.stop();
+    throw error;
+  });
+  const placeAt = ({ station, source }: LinkConfig['stations'][number]) =>
+    source.kind === 'counter' ? (servers.get(source.listen)?.at ?? source.listen) : machines.at(station);
+  for (const each of config.stations) {
+    await spool.write('station.known', knownAs(each, { version, address: placeAt(each) }));
+    await desks.get(each.station)?.settle();
   }
+  machines.begin();
   const world = worldOf(config.server, (serverMs) => {
     offMs = serverMs - Date.now();
   });
   const { signal } = ending;
   const pushing = pushForGood({ spool, identity, world, code: config.code, name, say, signal });
   const ticker = setInterval(() => {
-    for (const desk of desks.values()) desk.tick(now()).catch(fault);
+    const ticks = [...desks.values()].map((desk) => desk.tick(now()));
+    for (const tick of [...ticks, ...machines.tick(now())]) tick.catch(fault);
   }, TICK_MS);
   const done = Promise.race([faulted, pushing]);
   done.catch(() => undefined); // whoever started it waits for it
   return {
     tablet: identity.tablet,
-    listens: stations.map(({ station, source }) => ({ station, at: placeAt(source.listen) })),
+    listens: config.stations.map((each) => ({ station: each.station, at: placeAt(each) })),
     done,
     stop: async () => {
       clearInterval(ticker);
       try {
-        await Promise.all([...servers.values()].map(({ server }) => closed(server)));
+        await Promise.all([machines.stop(), ...[...servers.values()].map(({ server }) => closed(server))]);
         await Promise.all([...desks.values()].map((desk) => desk.settle()));
         const end = Date.now() + LAST_PUSH_MS;
         while (spool.backlog() > 0 && Date.now() < end) await sleep(50, signal);
@@ -119,6 +141,14 @@ async function open(
       }
     },
   };
+}
+
+/** What the log is told of a station. */
+function knownAs(
+  { station, line, machine, at, source }: LinkConfig['stations'][number],
+  more: { readonly version: string; readonly address: string },
+): PayloadOf<'station.known'> {
+  return { station, line, machine, at, means: source.kind, ...more };
 }
 
 /** The stations' doors, each with its own secret. */
@@ -172,12 +202,13 @@ interface Listening {
 
 /** One server a place; stations at one place share it. */
 async function listenAll(
-  stations: readonly CounterStation[],
+  config: LinkConfig,
   doors: ReadonlyMap<string, CounterDoor>,
   onFault: (error: unknown) => void,
 ): Promise<Map<string, Listening>> {
   const servers = new Map<string, Listening>();
-  for (const [at, { source }] of stations.entries()) {
+  const stations = counterStations(config);
+  for (const { station: name, source } of stations) {
     if (servers.has(source.listen)) continue;
     const here = stations.filter((each) => each.source.listen === source.listen);
     const own = new Map(
@@ -194,6 +225,7 @@ async function listenAll(
       for (const { server: open } of servers.values()) open.close();
       const { code = 'unknown' } = error as NodeJS.ErrnoException;
       const why = code === 'EADDRINUSE' ? 'something listens there already' : `cannot listen there (${code})`;
+      const at = config.stations.findIndex(({ station }) => station === name);
       throw new LinkRefused(`stations[${at}].source.listen: ${source.listen}: ${why}`);
     }
     const { address, family, port: taken } = server.address() as AddressInfo; // it listens at a port

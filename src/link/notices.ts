@@ -1,5 +1,6 @@
 // What a link did not take of a station: told once each, and counted. The number goes into the log again when an hour has passed.
 
+import { wellFormed } from '../../shared/log/seal.ts';
 import type { Held } from './held.ts';
 import type { Now, WriteEntry } from './station-desk.ts';
 
@@ -10,22 +11,25 @@ export type NoticeWhat =
   | 'clock-off'
   | 'total-fell'
   | 'two-devices'
-  | 'code-twice';
+  | 'code-twice'
+  | 'not-used'
+  | 'other-handle'
+  | 'not-connected';
 
 /** What is told already is told again with its number after so long, ms. */
 const TOLD_AGAIN_MS = 3_600_000;
 
 interface Notice {
   times: number;
-  readonly said: string;
+  said: string;
   toldMs: number;
   toldTimes: number;
 }
 
 /** The notices of one station. */
 export interface Notices {
-  /** Notices once more; resolves when what it writes is on the disk. */
-  readonly add: (what: NoticeWhat, said: string, now: Now) => Promise<unknown>;
+  /** Notices once more, or `times` more; resolves when what it writes is on the disk. */
+  readonly add: (what: NoticeWhat, said: string, now: Now, times?: number) => Promise<unknown>;
   /** Tells the numbers that have grown for an hour. */
   readonly tick: (now: Now) => readonly Promise<unknown>[];
 }
@@ -40,19 +44,20 @@ export function openNotices(
   const tell = async (what: NoticeWhat, there: Notice, now: Now): Promise<void> => {
     there.toldMs = now.ms;
     there.toldTimes = there.times;
-    const said = there.said.slice(0, 200);
+    const said = wellFormed(there.said.slice(0, 200));
     const told = write('station.noticed', { station, line, what, said, times: there.times });
     await Promise.all([told, held.told(station).has(what) ? null : held.tell(station, what)]);
   };
   return {
-    add: async (what, said, now) => {
+    add: async (what, said, now, times = 1) => {
       let there = notices.get(what);
       if (!there) {
         const toldMs = held.told(station).has(what) ? now.ms : Number.NEGATIVE_INFINITY;
         there = { times: 0, said, toldMs, toldTimes: 0 };
         notices.set(what, there);
       }
-      there.times += 1;
+      there.times += times;
+      there.said = said;
       if (now.ms - there.toldMs >= TOLD_AGAIN_MS) await tell(what, there, now);
     },
     tick: (now) =>

@@ -54,7 +54,7 @@ export interface StationDesk {
   /** Takes a message; resolves with the highest total held of its boot when that is on the disk. */
   readonly take: (message: CountMessage, now: Now) => Promise<{ boot: string; total: number }>;
   /** A message that was not taken. */
-  readonly notice: (what: NoticeWhat, said: string, now: Now) => Promise<unknown>;
+  readonly notice: (what: NoticeWhat, said: string, now: Now, times?: number) => Promise<unknown>;
   /** Time passes: what waits goes into the log, and a silence is told. */
   readonly tick: (now: Now) => Promise<unknown>;
   /** All that is held goes into the log. */
@@ -95,19 +95,33 @@ interface Work {
   readonly write: WriteEntry;
   readonly notices: Notices;
   readonly boots: Map<string, Boot>;
+  readonly silentMs: () => number;
   loggedMs: number;
   heard: Now | null;
   isSilent: boolean;
   state: { code: number; logged: number | null; atMs: number } | null;
+  readonly isOwnCount: boolean;
 }
 
 /** What is to be on the disk before the device is answered. */
 type Saving = readonly (Promise<unknown> | null)[];
 
-/** Opens the desk of one station; `start`: what was heard before is taken as heard then. */
+/** What a desk is opened with. */
+export interface DeskParts {
+  readonly held: Held;
+  readonly write: WriteEntry;
+  /** What was heard before is taken as heard then. */
+  readonly start: Now;
+  /** Without a message for so long the device is silent, ms; absent: as of a device that sends every ten seconds. */
+  readonly silentMs?: () => number;
+  /** True where the totals are this link's own: no two devices are among them, and none falls. */
+  readonly isOwnCount?: boolean;
+}
+
+/** Opens the desk of one station. */
 export function openStationDesk(
   { station, line }: Pick<CounterStation, 'station' | 'line'>,
-  { held, write, start }: { readonly held: Held; readonly write: WriteEntry; readonly start: Now },
+  { held, write, start, silentMs = () => SILENT_MS, isOwnCount = false }: DeskParts,
 ): StationDesk {
   const work: Work = {
     station,
@@ -116,10 +130,12 @@ export function openStationDesk(
     write,
     notices: openNotices({ station, line }, held, write),
     boots: new Map(),
+    silentMs,
     loggedMs: Number.NEGATIVE_INFINITY,
     heard: held.boots(station).length > 0 ? start : null,
     isSilent: false,
     state: null,
+    isOwnCount,
   };
   return {
     take: (message, now) => take(work, message, now),
@@ -208,10 +224,11 @@ async function take(work: Work, message: CountMessage, now: Now): Promise<{ boot
     const isNewest = newest(work)?.boot === name;
     if (total > top && there !== undefined) {
       boot.hasRisen = true;
-      if (!isNewest) saving.push(...lateRise(work, { name, boot }, now));
+      if (!isNewest && !work.isOwnCount) saving.push(...lateRise(work, { name, boot }, now));
     }
     if (total >= top) boot.below = null;
-    else if (isNewest) saving.push(...fell(work, message, { boot, top: top + base }, now));
+    else if (isNewest && !work.isOwnCount)
+      saving.push(...fell(work, message, { boot, top: top + base }, now));
     saving.push(...count(work, message, { name, boot, total, top, isNewest }, now));
     // What the log takes it holds as well: one flush is enough.
     if (boot.logged < total) saving.push(hold);
@@ -304,7 +321,7 @@ async function tick(work: Work, now: Now): Promise<void> {
   const saving: (Promise<unknown> | null)[] = [...work.notices.tick(now), sayState(work, now)];
   const { heard, isSilent } = work;
   const present = newest(work);
-  if (heard && !isSilent && now.ms - heard.ms > SILENT_MS) {
+  if (heard && !isSilent && now.ms - heard.ms > work.silentMs()) {
     saving.push(settle(work), tellSilence(work, heard.wallMs));
   } else if (heard && !isSilent && present) {
     const { boot: name, total } = present;

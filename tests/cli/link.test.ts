@@ -203,9 +203,12 @@ describe('reelward link', () => {
         /stations\[0\]\.source\.kind: "hermes" is not there yet/,
       ],
       [
-        of({ source: { kind: 'cfx', listen: '127.0.0.1:5672' } }),
-        /stations\[0\]\.source\.kind: "cfx" is not there yet/,
+        of({
+          source: { kind: 'ipc2591', listen: '127.0.0.1:5672', broker: 'amqp://b', handle: 'L1.Placer' },
+        }),
+        /stations\[0\]\.source\.listen: expected either "listen" or "broker"/,
       ],
+      [of({ source: { kind: 'ipc2591', listen: '127.0.0.1:5672' } }), /stations\[0\]\.source\.handle: /],
       [of({ at: 'exit' }), /stations\[0\]\.at: /],
       [of({ lines: 'L1' }), /stations\[0\]\.lines: key not known here/],
       [{ ...config(), server: 'reelward' }, /server: expected http/],

@@ -23,6 +23,9 @@ without a server.
                   code: needed at the first start only; make it with reelward serve enrol.
                   at: in, work or out, where on the line the station looks.
                   Devices then send POST /api/stations/L1-exit/count to that address.
+                  A machine that speaks IPC-2591 (AMQP 1.0): "source": {"kind": "ipc2591",
+                  "handle": "L1.Placer", "listen": "127.0.0.1:5672"}, or "broker" with
+                  "address" instead of "listen"; README.md has all of its keys.
 
   --simulate      needs no server: plays three machines whose messages get lost, doubled and
                   late, with power cuts, a killed link and people who count meanwhile, and

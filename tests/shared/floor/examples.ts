@@ -161,6 +161,23 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   'station.state': { station: 'exit', line: 'L1', code: 1100 },
   'station.doubled': { station: 'exit', line: 'L1', boot: 'b2', kept: 'b1' },
   'station.noticed': { station: 'exit', line: 'L1', what: 'clock-off', said: '1970', times: 3 },
+  'tape.changed': {
+    station: 'exit',
+    line: 'L1',
+    slot: 'M1-F-001',
+    depleted: 'R-100',
+    active: 'R-101',
+    feeder: 'F-1',
+    quantity: 5000,
+    grey: 10,
+    late: 2,
+  },
+  'tape.empty': { station: 'exit', line: 'L1', slot: 'M1-F-001', reel: 'R-100', feeder: null, late: 0 },
+  'parts.used': {
+    station: 'exit',
+    line: 'L1',
+    uses: [{ slot: 'M1-F-001', reel: 'R-100', feeder: 'F-1', used: 4000, spoiled: 12 }],
+  },
   'reel.verified': verified('M1-F-001', 'R-100', {
     reasons: [{ code: 'by-alternate', wanted: 'a', found: null }],
     cut: 3,

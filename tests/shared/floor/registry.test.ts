@@ -20,6 +20,7 @@ import { foldPlant } from '../../../shared/floor/fold-plant.ts';
 import { foldRun } from '../../../shared/floor/fold-run.ts';
 import { foldSeen } from '../../../shared/floor/fold-seen.ts';
 import { foldStations } from '../../../shared/floor/fold-stations.ts';
+import { foldTapes } from '../../../shared/floor/fold-tapes.ts';
 import { type EntryKind, entryKinds, type FloorEntry, readFloorEntry } from '../../../shared/floor/kinds.ts';
 import { foldPeople } from '../../../shared/floor/people.ts';
 import { nothing, registry, touchesOf } from '../../../shared/floor/registry.ts';
@@ -57,6 +58,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
     /^station\.|^line\.counted-by$|^panels\.(counted|corrected)$|^run\.started$|^entry\.corrected$/,
     foldStations,
   ],
+  [/^tape\.|^parts\.used$/, foldTapes],
   [
     /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,
     foldChange,

@@ -38,6 +38,8 @@ const inRow: readonly FactName[] = [
   'code',
   'what',
   'said',
+  'depleted',
+  'active',
   'slot',
   'part',
   'supplierPart',

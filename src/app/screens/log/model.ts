@@ -37,6 +37,6 @@ const ownKinds: readonly string[] = ['tablet.opened', 'warning.raised'] satisfie
 /** Who or what acted: the person's id, the tablet itself, the machine, or somebody who had not signed in. */
 export function actorOf(entry: Entry): { readonly person: string } | 'tablet' | 'machine' | 'nobody' {
   if (entry.who !== null) return { person: entry.who };
-  if (entry.payload['via'] === 'machine' || entry.kind.startsWith('station.')) return 'machine';
+  if (entry.payload['via'] === 'machine' || /^(station|tape|parts)\./.test(entry.kind)) return 'machine';
   return ownKinds.includes(entry.kind) ? 'tablet' : 'nobody';
 }

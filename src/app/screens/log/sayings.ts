@@ -36,6 +36,7 @@ import {
   templateName,
   zoneOf,
 } from './names.ts';
+import { sayCosts, sayUses } from './sayings-of-parts.ts';
 
 type Say = (value: Json, entry: Entry, floor: FloorState) => string | null;
 
@@ -198,18 +199,6 @@ const skippedBoards: Say = (value) =>
       ? formatCount(value)
       : null;
 
-const spliceCosts: Say = (value) =>
-  Array.isArray(value)
-    ? (value as unknown as PayloadOf<'line.splices-ruled'>['costs']) // as the kind's schema read it
-        .map(({ parts: lost, tapeWidthMm: width }) =>
-          say(factWords).spliceCost(
-            say(factWords).parts(formatCount(lost), lost === 1),
-            width === null ? null : `${formatNumber(width)} mm`,
-          ),
-        )
-        .join(' · ')
-    : null;
-
 /** How each fact is told; a fact that is missing here is a compile error. */
 const sayings: Readonly<Record<FactName, Say>> = {
   name: text,
@@ -286,7 +275,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   serial: text,
   skipped: skippedBoards,
   boardsPerPanel: number,
-  costs: spliceCosts,
+  costs: sayCosts,
   pickOrder: oneOf(() => say(factWords).pickOrders),
   via: oneOf(() => say(logWords).sources),
   act: oneOf(() => say(logWords).acts),
@@ -382,6 +371,11 @@ const sayings: Readonly<Record<FactName, Say>> = {
   said: text,
   means: text,
   times: number,
+  depleted: text,
+  active: text,
+  grey: parts,
+  late: span,
+  uses: sayUses,
 };
 
 /** True for what is told at all. */

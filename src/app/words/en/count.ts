@@ -87,7 +87,7 @@ export const words = {
   slot: 'Slot',
   loss: 'Loss',
   evidence: 'Based on',
-  told: { count: 'counted', splice: 'spliced' },
+  told: { count: 'counted', splice: 'spliced', machine: 'told by the machine' },
   evidenceLine: (from: string, to: string, placed: string) =>
     `${from} at the start, ${to} left, ${placed} placed`,
   showEvidence: 'Show the reels',

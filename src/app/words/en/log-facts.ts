@@ -168,6 +168,11 @@ const namesEn: Readonly<Record<FactName, string>> = {
   what: 'What',
   said: 'It said',
   times: 'Times',
+  depleted: 'Used up',
+  active: 'Begins',
+  grey: 'In doubt between both',
+  late: 'Told later by',
+  uses: 'Places',
 };
 
 export const words = {
@@ -187,6 +192,7 @@ export const words = {
   noLimit: 'no limit',
   people: 'people, by hand',
   stationAt: { in: 'before the first machine', work: 'at a machine', out: 'behind the last machine' },
+  usedAt: (slot: string, used: string, spoiled: string) => `${slot}: placed ${used}, lost ${spoiled}`,
   silenceTold: { link: 'its link', tablet: 'a tablet' },
   noticed: {
     'not-understood': 'a message that could not be read',
@@ -195,6 +201,9 @@ export const words = {
     'total-fell': 'a total that fell',
     'two-devices': 'two devices under one name',
     'code-twice': 'a panel code seen twice',
+    'not-used': 'a message that is not used',
+    'other-handle': 'a machine that no station is for',
+    'not-connected': 'a broker that is not reached',
   },
   signedOut: { idle: 'nobody touched the tablet', shift: 'the shift was over' },
   hows: { badge: 'badge', pin: 'PIN', 'badge-and-pin': 'badge and PIN', name: 'name only' },

@@ -23,6 +23,7 @@ export const words = {
   lastHeard: 'Last heard',
   total: 'Its total',
   boot: (boot: string) => `since it was switched on as ${boot}`,
+  unbroken: (name: string) => `counted by its link without a gap as ${name}`,
   state: 'State',
   noState: 'It does not say',
   states: {
@@ -36,7 +37,7 @@ export const words = {
   otherState: 'A state of its maker’s own',
   version: 'Link',
   linkOf: (version: string, tablet: string) => `version ${version}, ${tablet}`,
-  noticed: 'Not understood',
+  noticed: 'Not understood or not used',
   allUnderstood: 'Everything was understood.',
   notices: {
     'not-understood': 'Messages that could not be read',
@@ -47,9 +48,23 @@ export const words = {
     'two-devices':
       'Two devices send under one name. The first counts. Give the other a name of its own, then switch both off and on',
     'code-twice': 'A panel code came twice. It names the first panel alone',
+    'not-used': 'Messages that are not used here',
+    'other-handle': 'A machine sends for which no station is set. Set one, with its handle',
+    'not-connected': 'Its broker was not reached. It is tried again',
   },
   other: 'Something else',
   times: (times: number) => plural(times, 'once', `${formatCount(times)} times`),
+  foundTitle: 'The machine and the log differ',
+  found: {
+    'tape-differs': (slot: string, clock: string, machine: string, here: string) =>
+      `${slot}, ${clock}: the machine goes on with ${machine}, the scans say ${here}. Nothing was counted. Scan the reel on the slot.`,
+    'told-late': (slot: string, clock: string, machine: string) =>
+      `${slot}, ${clock}: the machine told too late that ${machine} had begun. Nothing was counted. Count the reel.`,
+    'empty-early': (slot: string, clock: string, machine: string, _here: string, parts: string) =>
+      `${slot}, ${clock}: the machine says that ${machine} is empty. Parts left by the log: ${parts}. Count the reel.`,
+  },
+  noReel: 'a reel without a code',
+  noScan: 'nothing of it',
   bothTitle: 'Counted by both',
   both: {
     machine: (clock: string, hand: string, machine: string) =>
@@ -79,6 +94,14 @@ export const words = {
   typeBody: 'Message',
   typeBoot:
     'boot: a new text each time it is switched on. total: panels since then. at: its clock, where it has one.',
+  machineTitle: 'What to type at the machine',
+  machineHelp:
+    'The machine sends by IPC-2591 (AMQP 1.0), each message alone or several in one, packed or not. Its handle must be the one in the link’s file.',
+  machineAddress: 'Its broker’s address (network URI)',
+  machineTarget: 'Target address',
+  machineAny: 'any',
+  machineAt: 'Its messages are taken from',
+  machineProof: 'Name and password: as in the link’s file. Without them there: ANONYMOUS.',
   typeAnswer:
     'Answer 200 with the highest total held. 401: the secret is wrong. 400: what is wrong, and where.',
 } as const;

@@ -87,7 +87,7 @@ export const words: Sentences<typeof english> = {
   slot: 'Posición',
   loss: 'Pérdida',
   evidence: 'Se basa en',
-  told: { count: 'contada', splice: 'empalmada' },
+  told: { count: 'contada', splice: 'empalmada', machine: 'dicho por la máquina' },
   evidenceLine: (from, to, placed) => `al empezar ${from}, quedan ${to}, colocados ${placed}`,
   showEvidence: 'Ver las bobinas',
   hideEvidence: 'Ocultar las bobinas',

@@ -169,6 +169,11 @@ const namesEs: Readonly<Record<FactName, string>> = {
   what: 'Qué',
   said: 'Dijo',
   times: 'Veces',
+  depleted: 'Gastada',
+  active: 'Empieza',
+  grey: 'En duda entre ambas',
+  late: 'Dicho después de',
+  uses: 'Sitios',
 };
 
 export const words: Sentences<typeof english> = {
@@ -192,6 +197,7 @@ export const words: Sentences<typeof english> = {
     work: 'en una máquina',
     out: 'tras la última máquina',
   },
+  usedAt: (slot, used, spoiled) => `${slot}: colocadas ${used}, perdidas ${spoiled}`,
   silenceTold: { link: 'su enlace', tablet: 'una tableta' },
   noticed: {
     'not-understood': 'un mensaje que no se pudo leer',
@@ -200,6 +206,9 @@ export const words: Sentences<typeof english> = {
     'total-fell': 'un total que bajó',
     'two-devices': 'dos aparatos con un mismo nombre',
     'code-twice': 'un código de panel leído dos veces',
+    'not-used': 'un mensaje que no se usa',
+    'other-handle': 'una máquina para la que no hay estación',
+    'not-connected': 'un intermediario al que no se llega',
   },
   signedOut: { idle: 'nadie tocó la tableta', shift: 'acabó el turno' },
   hows: { badge: 'tarjeta', pin: 'PIN', 'badge-and-pin': 'tarjeta y PIN', name: 'solo el nombre' },

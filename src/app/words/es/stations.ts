@@ -26,6 +26,7 @@ export const words: Sentences<typeof english> = {
   lastHeard: 'Oída por última vez',
   total: 'Su total',
   boot: (boot) => `desde que se encendió como ${boot}`,
+  unbroken: (name) => `contado por su enlace sin hueco como ${name}`,
   state: 'Estado',
   noState: 'No lo dice',
   states: {
@@ -39,7 +40,7 @@ export const words: Sentences<typeof english> = {
   otherState: 'Un estado propio de su fabricante',
   version: 'Enlace',
   linkOf: (version, tablet) => `versión ${version}, ${tablet}`,
-  noticed: 'No entendido',
+  noticed: 'No entendido o no usado',
   allUnderstood: 'Todo se entendió.',
   notices: {
     'not-understood': 'Mensajes que no se pudieron leer',
@@ -49,9 +50,23 @@ export const words: Sentences<typeof english> = {
     'two-devices':
       'Dos aparatos envían con un mismo nombre. Cuenta el primero. Dé al otro un nombre propio y apague y encienda los dos',
     'code-twice': 'Un código de panel llegó dos veces. Nombra solo el primer panel',
+    'not-used': 'Mensajes que aquí no se usan',
+    'other-handle': 'Envía una máquina para la que no hay estación. Cree una con su nombre (handle)',
+    'not-connected': 'No se llegó a su intermediario. Se vuelve a intentar',
   },
   other: 'Otra cosa',
   times: (times) => plural(times, 'una vez', `${formatCount(times)} veces`),
+  foundTitle: 'La máquina y el registro no coinciden',
+  found: {
+    'tape-differs': (slot, clock, machine, here) =>
+      `${slot}, ${clock}: la máquina sigue con ${machine}, las lecturas dicen ${here}. No se contó nada. Lea la bobina de la posición.`,
+    'told-late': (slot, clock, machine) =>
+      `${slot}, ${clock}: la máquina dijo demasiado tarde que había empezado ${machine}. No se contó nada. Cuente la bobina.`,
+    'empty-early': (slot, clock, machine, _here, parts) =>
+      `${slot}, ${clock}: la máquina dice que ${machine} está vacía. Piezas que quedan según el registro: ${parts}. Cuente la bobina.`,
+  },
+  noReel: 'una bobina sin código',
+  noScan: 'nada de ello',
   bothTitle: 'Contado por ambos',
   both: {
     machine: (clock, hand, machine) =>
@@ -81,6 +96,14 @@ export const words: Sentences<typeof english> = {
   typeBody: 'Mensaje',
   typeBoot:
     'boot: un texto nuevo cada vez que se enciende. total: paneles desde entonces. at: su reloj, si tiene.',
+  machineTitle: 'Qué escribir en la máquina',
+  machineHelp:
+    'La máquina envía por IPC-2591 (AMQP 1.0), cada mensaje solo o varios juntos, comprimidos o no. Su nombre (handle) debe ser el del fichero del enlace.',
+  machineAddress: 'Dirección de su intermediario (network URI)',
+  machineTarget: 'Dirección de destino (target address)',
+  machineAny: 'cualquiera',
+  machineAt: 'Sus mensajes se toman de',
+  machineProof: 'Nombre y contraseña: como en el fichero del enlace. Sin ellos allí: ANONYMOUS.',
   typeAnswer:
     'Respuesta 200 con el mayor total guardado. 401: el secreto no es correcto. 400: qué está mal y dónde.',
 };

@@ -19,6 +19,7 @@ export function Stations() {
   const words = say(stationWords);
   const line = app.line.value;
   const stations = ofLineFirst(floor, line);
+  const counting = stations.find(({ means }) => means === 'counter') ?? null;
   return (
     <div class="stack" data-testid="stations">
       <p class="caution">
@@ -44,7 +45,8 @@ export function Stations() {
           </div>
         </>
       )}
-      <WhatToType station={stations[0] ?? null} />
+      <WhatToTypeAtMachine station={stations.find(({ means }) => means === 'ipc2591') ?? null} />
+      {(stations.length === 0 || counting !== null) && <WhatToType station={counting} />}
     </div>
   );
 }
@@ -152,7 +154,9 @@ function StationCard({ station }: { readonly station: Station }) {
             {station.heardMs === null ? words.never : formatDay(station.heardMs, zone)}
           </Fact>
           <Fact name={words.total}>
-            {newest === undefined ? '–' : `${formatCount(newest.total)}, ${words.boot(visible(newest.boot))}`}
+            {newest === undefined
+              ? '–'
+              : `${formatCount(newest.total)}, ${(station.means === 'ipc2591' ? words.unbroken : words.boot)(visible(newest.boot))}`}
           </Fact>
           <Fact name={words.state}>{stateWord(station.state)}</Fact>
           <Fact name={words.version}>
@@ -164,6 +168,7 @@ function StationCard({ station }: { readonly station: Station }) {
         </tbody>
       </table>
       <Understood station={station} zone={zone} />
+      <Differing station={station} zone={zone} />
     </section>
   );
 }
@@ -180,6 +185,32 @@ function Understood({ station, zone }: { readonly station: Station; readonly zon
           <li key={what}>
             {names[what] ?? words.other}: <span data-raw>{visible(said)}</span> ({words.times(times)},{' '}
             {formatDay(atMs, zone)})
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** Where machine and log say different things: both, and what to do. */
+function Differing({ station, zone }: { readonly station: Station; readonly zone: string }) {
+  const words = say(stationWords);
+  if (station.found.length === 0) return null;
+  return (
+    <div data-testid="machine-differs">
+      <h3>
+        <Icon name="warn" /> {words.foundTitle}
+      </h3>
+      <ul>
+        {station.found.map(({ what, slot, machine, here, parts, sd, atMs }) => (
+          <li key={`${atMs} ${slot}`}>
+            {words.found[what](
+              visible(slot),
+              formatDay(atMs, zone),
+              machine === null ? words.noReel : visible(machine),
+              here === null ? words.noScan : visible(here),
+              `${formatCount(parts ?? 0)} ± ${formatCount(sd ?? 0)}`,
+            )}
           </li>
         ))}
       </ul>
@@ -222,6 +253,33 @@ function WhatToType({ station }: { readonly station: Station | null }) {
       </dl>
       <p class="soft">{words.typeBoot}</p>
       <p class="soft">{words.typeAnswer}</p>
+    </section>
+  );
+}
+
+/** What a machine of IPC-2591 is told once in its settings; nothing where no station is heard by it. */
+function WhatToTypeAtMachine({ station }: { readonly station: Station | null }) {
+  const words = say(stationWords);
+  if (station === null) return null;
+  // A queue at a broker has its address behind it.
+  const isBroker = station.address.includes('://');
+  return (
+    <section class="card stack" data-testid="what-to-type-at-machine">
+      <h2>{words.machineTitle}</h2>
+      <p>{words.machineHelp}</p>
+      <dl class="typed" data-raw>
+        <dt>{isBroker ? words.machineAt : words.machineAddress}</dt>
+        <dd class="code" translate={false}>
+          {isBroker ? station.address : `amqp://${station.address}`}
+        </dd>
+        {!isBroker && (
+          <>
+            <dt>{words.machineTarget}</dt>
+            <dd>{words.machineAny}</dd>
+          </>
+        )}
+      </dl>
+      <p class="soft">{words.machineProof}</p>
     </section>
   );
 }

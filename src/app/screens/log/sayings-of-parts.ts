@@ -1,0 +1,33 @@
+// Facts that are lists of parts: what splices cost by width of tape, what a machine placed and spoiled by place.
+
+import type { PayloadOf } from '../../../../shared/floor/kinds.ts';
+import type { Json } from '../../../../shared/log/entry.ts';
+import { visible } from '../../ui/visible.ts';
+import { factWords } from '../../words/log-facts.ts';
+import { formatCount, formatNumber, say } from '../../words/words.ts';
+
+/** What a splice costs, width by width. */
+export function sayCosts(value: Json): string | null {
+  if (!Array.isArray(value)) return null;
+  const words = say(factWords);
+  const costs = value as unknown as PayloadOf<'line.splices-ruled'>['costs']; // as the kind's schema read it
+  return costs
+    .map(({ parts: lost, tapeWidthMm: width }) =>
+      words.spliceCost(
+        words.parts(formatCount(lost), lost === 1),
+        width === null ? null : `${formatNumber(width)} mm`,
+      ),
+    )
+    .join(' · ');
+}
+
+/** What a machine placed and spoiled, place by place. */
+export function sayUses(value: Json): string | null {
+  if (!Array.isArray(value)) return null;
+  const uses = value as unknown as PayloadOf<'parts.used'>['uses']; // as the kind's schema read it
+  return uses
+    .map(({ slot, used, spoiled }) =>
+      say(factWords).usedAt(visible(slot ?? '?'), formatCount(used), formatCount(spoiled)),
+    )
+    .join(' · ');
+}

@@ -1,0 +1,97 @@
+// A machine of IPC-2591 seen from a tablet: a real link beside the plant's real server, the machine's messages by AMQP, and what Stations says of
+// them: heard, what differs from the log, what is not used, what to type at the machine.
+
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import type { Browser } from 'playwright-core';
+import * as library from 'rhea';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { type RunningLink, startLink } from '../../src/link/link.ts';
+import * as said from '../src/link/ipc2591/said.ts';
+import { startBrowser } from './support/browser.ts';
+import { openTablet } from './support/floor.ts';
+import { look } from './support/look.ts';
+import { type PlantServer, startServe } from './support/serve.ts';
+
+const rhea = (library as unknown as { readonly default: typeof library }).default;
+
+let server: PlantServer;
+let browser: Browser;
+let folder: string;
+let link: RunningLink;
+
+beforeAll(async () => {
+  [server, browser] = await Promise.all([startServe(), startBrowser()]);
+  folder = await mkdtemp(path.join(tmpdir(), 'reelward-link-'));
+});
+afterAll(async () => {
+  await browser?.close();
+  await link?.stop();
+  await server?.stop();
+  await rm(folder, { recursive: true, force: true });
+});
+
+/** Sends envelopes as one message of a machine; resolves when it is accepted. */
+async function send(at: string, envelopes: readonly object[]): Promise<void> {
+  const [host = '', port = ''] = at.split(':');
+  const container = rhea.create_container();
+  await new Promise<void>((resolve, reject) => {
+    container.on('sendable', ({ sender }) => {
+      if (container.listeners('accepted').length > 0) return;
+      container.on('accepted', ({ connection }) => {
+        connection.close();
+        resolve();
+      });
+      sender?.send({ body: rhea.message.data_section(Buffer.from(JSON.stringify(envelopes))) });
+    });
+    container.on('disconnected', () => reject(new Error('the machine was cut off')));
+    container.connect({ host, port: Number(port), reconnect: false }).open_sender('machines');
+  });
+}
+
+it('a machine is heard, and what it says differently from the log stands beside it with the next act', async () => {
+  const tablet = await openTablet(browser, server.url, { badge: null, hash: `#enrol=${server.firstCode}` });
+  const { page } = tablet;
+  await page.getByTestId('enrol-name').fill('Line front');
+  await page.getByTestId('enrol').click();
+  link = await startLink(
+    {
+      server: server.url,
+      code: await server.newCode(),
+      data: folder,
+      stations: [
+        {
+          station: 'placer-1',
+          line: 'L1',
+          machine: 'M1',
+          at: 'work',
+          source: { kind: 'ipc2591', handle: 'L1.Placer', listen: '127.0.0.1:0' },
+        },
+      ],
+    },
+    { version: '0.1.0', say: () => undefined },
+  );
+  const at = link.listens[0]?.at ?? '';
+  const TimeStamp = new Date().toISOString();
+  await send(at, [
+    said.heartbeat('00:01:00', { TimeStamp }),
+    said.stateChanged(1100),
+    said.workCompleted('w1', 'Completed', { TimeStamp }),
+    said.splicePoint('K1', 'K2', 10, { TimeStamp }),
+    said.envelope('Heartbeat', {}, { TimeStamp, Source: 'L1.Oven' }),
+  ]);
+  await page.evaluate(() => {
+    location.hash = '#/plant/stations';
+  });
+  const card = page.getByTestId('station-placer-1');
+  await card.getByTestId('machine-differs').waitFor({ timeout: 60_000 });
+  await look(page);
+  const text = await card.textContent();
+  expect(text).toContain('Working');
+  expect(text).toContain('the machine goes on with K2, the scans say nothing of it');
+  expect(text).toContain('A machine sends for which no station is set');
+  expect(text).toContain('L1.Oven');
+  expect(await page.getByTestId('what-to-type-at-machine').textContent()).toContain(`amqp://${at}`);
+  await tablet.putAway();
+});
