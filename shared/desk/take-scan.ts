@@ -253,7 +253,7 @@ function isOnSlot(reel: ReelInHand, slot: string, view: DeskView): boolean {
     (tape) =>
       (reel.reel !== null && tape.reel === reel.reel) ||
       (tape.reel.startsWith('~') &&
-        ((tape.part !== null && tape.part === reel.part) ||
+        (tape.part === reel.part ||
           (tape.supplierPart !== null && tape.supplierPart === reel.supplierPart)) &&
         (reel.lot === null || tape.lot === null || reel.lot === tape.lot)),
   );
