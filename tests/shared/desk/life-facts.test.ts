@@ -113,8 +113,18 @@ describe('what the log keeps of a judged floor life', () => {
 
 describe('an opened bag and a date on the label', () => {
   const inHand: ReelInHand = {
-    ...{ codes: [], via: 'wedge', reel: 'K7', part: 'U-1', supplierPart: null, quantity: 10 },
-    ...{ labelQuantity: 10, basis: 'label', lot: null, dateCode: null, expires: '2026-09-01', msl: '3' },
+    codes: [],
+    via: 'wedge',
+    reel: 'K7',
+    part: 'U-1',
+    supplierPart: null,
+    quantity: 10,
+    labelQuantity: 10,
+    basis: 'label',
+    lot: null,
+    dateCode: null,
+    expires: '2026-09-01',
+    msl: '3',
     questions: [],
   };
 
