@@ -105,8 +105,8 @@ test('a number is none below nothing, a size is above it, and these have limits 
     const [below, above] = [isTaken(-1e9), isTaken(1e9)];
     const least = ends.find((end) => isTaken(end) && !isTaken(end + less));
     const open = ends.find((end) => !isTaken(end) && isTaken(end + more) && end + more <= own + 1e-6);
-    const most = ends.findLast((end) => isTaken(end) && !isTaken(end + more));
-    const before = ends.findLast((end) => !isTaken(end) && isTaken(end + less));
+    const most = [...ends].reverse().find((end) => isTaken(end) && !isTaken(end + more));
+    const before = [...ends].reverse().find((end) => !isTaken(end) && isTaken(end + less));
     const from = below ? '' : least === undefined ? `>${open ?? '?'}` : `${least}`;
     const to = above ? '' : most === undefined ? `<${before ?? '?'}` : `${most}`;
     return `${isWhole ? 'whole ' : ''}${from}…${to}`;
