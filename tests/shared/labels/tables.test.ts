@@ -219,6 +219,14 @@ describe('rules of the site', () => {
   });
 });
 
+it('a whole envelope is no other keyboard’s, whatever letters its values hold', () => {
+  expect(parseLabel(['[)>\x1e06\x1dPGRÖßE\x1dQ5\x1e\x04'])).toMatchObject({
+    part: 'GRÖßE',
+    quantity: 5,
+    warnings: [],
+  });
+});
+
 it('a code with the mark of its symbology and nothing behind it says nothing', () => {
   for (const text of [']C1', ']A0', ']d2'])
     expect(parseLabel([text]).warnings).toEqual([{ code: 'no-code' }]);
