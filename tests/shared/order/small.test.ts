@@ -224,9 +224,9 @@ describe('steps with jobs bound between the others', () => {
       const moved = step.isTurned ? block.reverse() : block;
       const expected =
         step.kind === 'turn'
-          ? before
-              .with(0, before[0]!)
-              .map((job, at) => (at < step.from || at > step.to ? job : before[step.from + step.to - at]!))
+          ? before.map((job, at) =>
+              at < step.from || at > step.to ? job : before[step.from + step.to - at]!,
+            )
           : [...rest.slice(0, step.target), ...moved, ...rest.slice(step.target)];
       expect(after).toEqual(expected);
       expect(after).not.toEqual(before);
