@@ -43,7 +43,7 @@ describe('characters', () => {
 describe('GS1 by the General Specifications', () => {
   /** Format of the value: `n` digits, `an` any; `..` up to so many, else the most there may be. */
   const formats = `00 n18, 01 n14, 02 n14, 10 an..20, 11 n6, 12 n6, 13 n6, 15 n6, 16 n6, 17 n6, 20 n2, 21 an..20,
-    22 an..20, 235 an..28, 240 an..30, 241 an..30, 242 n..6, 243 an..20, 250 an..30, 251 an..30, 254 an..20, 30 n..8, 37 n..8,
+    22 an..20, 235 an..28, 240 an..30, 241 an..30, 242 n..6, 243 an..20, 250 an..30, 251 an..30, 253 an..30, 254 an..20, 30 n..8, 37 n..8,
     400 an..30, 401 an..30, 402 n17, 403 an..30, 410 n13, 411 n13, 412 n13, 413 n13, 414 n13, 415 n13, 416 n13, 417 n13,
     420 an..20, 422 n3, 7003 n10, 8005 n6, 8008 n..12, 8020 an..25`;
 
