@@ -311,7 +311,7 @@ describe('build(), searchAssignment() and joinStays()', () => {
         }
         if (isProven) expect(fewestChanges(model)).toBeLessThanOrEqual(exact ? changesOf(exact) : best);
       }),
-      { numRuns: 40 },
+      { numRuns: 25 },
     );
   });
 

@@ -179,9 +179,9 @@ describe('a fixed order, against every choice of what stays', () => {
         off += plan.value.changes - fewest;
         expect(shift === 1 ? inAt[0] : 0).toBe(0);
       }),
-      { numRuns: 120, seed: 7 },
+      { numRuns: 60, seed: 7 },
     );
-    expect(off).toBeLessThanOrEqual(6);
+    expect(off).toBeLessThanOrEqual(3);
   });
 });
 
@@ -228,7 +228,7 @@ describe('any order, against all of them', () => {
           Array.from({ length: model.jobCount }, (_, job) => job),
         );
       }),
-      { numRuns: 40 },
+      { numRuns: 20 },
     );
   });
 });
