@@ -253,7 +253,8 @@ function isOnSlot(reel: ReelInHand, slot: string, view: DeskView): boolean {
     (tape) =>
       (reel.reel !== null && tape.reel === reel.reel) ||
       (tape.reel.startsWith('~') &&
-        (tape.part === reel.part || tape.supplierPart === reel.supplierPart) &&
+        (tape.part === reel.part ||
+          (tape.supplierPart !== null && tape.supplierPart === reel.supplierPart)) &&
         (reel.lot === null || tape.lot === null || reel.lot === tape.lot)),
   );
 }

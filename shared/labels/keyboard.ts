@@ -39,7 +39,7 @@ export function findKeyboardLayout(text: string): LayoutFinding | null {
   if (text[0] !== '`' && text[0] !== '^' && isAscii(text)) return null;
   for (const layout of LAYOUTS) {
     const lower = text.slice(0, 3).toLowerCase();
-    const keyList = text[0] === layout.brace && colonsIn(text, layout.colon) > 0;
+    const keyList = text[0] === layout.brace && [...text].some((char) => layout.colon.includes(char));
     if (lower === layout.mark || (keyList && layout.name !== 'French (AZERTY)'))
       return finding(layout.name, text);
   }
@@ -49,18 +49,9 @@ export function findKeyboardLayout(text: string): LayoutFinding | null {
   return sharp || keys ? finding('German (QWERTZ)', text) : null;
 }
 
-function colonsIn(text: string, colons: string): number {
-  let count = 0;
-  for (const char of text) if (colons.includes(char)) count += 1;
-  return count;
-}
-
 function finding(layout: string, text: string): LayoutFinding {
   if (layout !== 'German (QWERTZ)') return { layout, meant: null };
   let meant = '';
-  for (const char of text) {
-    const at = GERMAN_TYPED.indexOf(char);
-    meant += at === -1 ? char : (GERMAN_MEANT[at] ?? char);
-  }
+  for (const char of text) meant += GERMAN_MEANT[GERMAN_TYPED.indexOf(char)] ?? char;
   return { layout, meant };
 }

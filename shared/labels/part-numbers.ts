@@ -39,7 +39,7 @@ function withoutPacking(text: string, rules: PartComparison): string {
     const ending = normalise(suffix, rules);
     if (ending.length > cut && ending.length < text.length && text.endsWith(ending)) cut = ending.length;
   }
-  return cut === 0 ? text : text.slice(0, text.length - cut);
+  return text.slice(0, text.length - cut);
 }
 
 function sameUnder(left: string, right: string, rules: PartComparison): boolean {

@@ -46,6 +46,7 @@ describe('answerFits()', () => {
     ['two signatures', { kind: 'sign', signatures: 2 }, answered('s', ['ana', 'bea']), true],
     ['an operator for a lead', twoRoles, signed(['ana', 'operator'], ['bea', 'operator']), false],
     ['the two roles', twoRoles, signed(['lea', 'lead'], ['ana', 'operator']), true],
+    ['the two roles as they are named', twoRoles, signed(['ana', 'operator'], ['lea', 'lead']), true],
     ['taps where roles are asked', twoRoles, answered('signed', ['ana', 'bea']), false],
     ['what is known', { kind: 'known', knows: 'moves' }, answered('done'), false],
   ])('judges %s', (_, asked, answer, fits) => {

@@ -42,6 +42,7 @@ describe('inLanguage()', () => {
   test.each<[Record<string, string>, string, string, string]>([
     [{ en: 'a', es: 'b' }, 'es', 'b', 'its own language'],
     [{ en: 'a' }, 'es', 'a', 'English where it is missing'],
+    [{ fr: 'c', en: 'a' }, 'es', 'a', 'English wherever it stands'],
     [{ fr: 'c' }, 'es', 'c', 'what there is where English is missing too'],
     [{}, 'es', '', 'nothing where there is nothing'],
   ])('gives of %j in %s %j: %s', (texts, language, expected, _why) => {

@@ -52,6 +52,8 @@ describe('offerToStep()', () => {
     ['a reel', 'K1'],
     ['a part', 'C-200'],
     ['the label of a part that nobody knows', envelope('PZ-9', 'Q500', '1TLOT7')],
+    ['a label with a supplier’s number alone', envelope('1PSUP-9', '1TLOT7')],
+    ['a label with a quantity alone', envelope('Q500', '1TLOT7')],
     ['the code of another step', 'ST-9'],
   ])('leaves %s to the desk where a stencil is asked for', (_, text) => {
     expect(offer(step('stencil', { taken: ['ST-9'] }), scan(text))).toBeNull();

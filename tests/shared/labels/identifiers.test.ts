@@ -16,6 +16,10 @@ describe('identifierLength()', () => {
     ['01P', 0, 'a leading nought'],
     ['pABC', 0, 'lower case'],
     ['-P', 0, 'a mark'],
+    ['AX', 1, 'the first letter'],
+    ['ZX', 1, 'the last letter'],
+    ['@X', 0, 'the mark before A'],
+    ['[X', 0, 'the mark behind Z'],
     ['12', 0, 'digits only'],
     ['', 0, 'nothing'],
   ])('of %s is %d: %s', (text, length) => {

@@ -2,11 +2,11 @@
 // as a place.
 
 import { describe, expect, test } from 'vitest';
-import { isTrailing, judgeEarly, leadWanted } from '../../../../shared/desk/judgement.ts';
-import { type DeskView, emptyDesk, isDeskReady } from '../../../../shared/desk/model.ts';
-import { answerMeaning, answerRunsHere, takeScan } from '../../../../shared/desk/take-scan.ts';
-import type { Scan } from '../../../../shared/labels/scan.ts';
-import { beginStory, type Story, startMs, tellPlant, verified } from '../../../shared/floor/story.ts';
+import { isTrailing, judgeEarly, leadWanted } from '../../../shared/desk/judgement.ts';
+import { type DeskView, emptyDesk, isDeskReady } from '../../../shared/desk/model.ts';
+import { answerMeaning, answerRunsHere, takeScan } from '../../../shared/desk/take-scan.ts';
+import type { Scan } from '../../../shared/labels/scan.ts';
+import { beginStory, type Story, startMs, tellPlant, verified } from '../floor/story.ts';
 
 const scan = (text: string): Scan => ({
   codes: [{ text, format: null, symbologyId: null }],
