@@ -10,7 +10,7 @@ import { EMPTY_GATHER, gatherFrame, sureCodes } from '../../src/app/scan/gather.
 import { createFramePasses } from '../../src/worker/decode-passes.ts';
 import { CODE_FORMATS, DEFAULT_FORMATS, type GrayImage } from '../../src/worker/decode-protocol.ts';
 import { createCodeReader, type ReaderModule } from '../../src/worker/decode-reader.ts';
-import { readWithScript } from '../../src/worker/decode-script-reader.ts';
+import { readWithScript } from '../src/worker/script-reader.ts';
 import { FRAMES_PER_CASE, type FrameCase, HALVES, type Half, makeCase } from './frames-set.ts';
 
 const CASES = Number(process.env['REELWARD_FRAME_CASES'] ?? 30);
