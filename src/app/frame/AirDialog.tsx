@@ -91,12 +91,9 @@ export function AirDialog({ reel, line, before, part, openedMs, onClose }: AirDi
       isLevel6 && form.labelHours.trim() !== '' && onLabel !== told
         ? [{ kind: 'reel.timed', payload: { reel: reel.reel, hours: onLabel } }]
         : [];
-    app.write([{ kind: 'reel.aired', payload: aired }, ...timed]).then(
-      () => {
-        app.notice.value = { tone: 'plain', text: words.written(reel.reel) };
-      },
-      () => undefined, // shown by the fault screen
-    );
+    app.record([{ kind: 'reel.aired', payload: aired }, ...timed], {
+      notice: { tone: 'plain', text: words.written(reel.reel) },
+    });
     onClose();
   }
 

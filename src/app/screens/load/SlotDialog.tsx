@@ -54,13 +54,12 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
 
   function recount(taken: TakenCount): void {
     if (!loaded) return;
-    app.write([...recountDrafts(floor, loaded, taken)]).then(
-      () => {
-        const text = say(countWords).saved(slot, formatCount(taken.quantity), spread(taken.sd));
-        app.notice.value = { tone: 'plain', text };
+    app.record([...recountDrafts(floor, loaded, taken)], {
+      notice: {
+        tone: 'plain',
+        text: say(countWords).saved(slot, formatCount(taken.quantity), spread(taken.sd)),
       },
-      () => undefined, // shown by the fault screen
-    );
+    });
   }
 
   if (doing === 'unload' && loaded) return <UnloadDialog loaded={loaded} onClose={onClose} />;

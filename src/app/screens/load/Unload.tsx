@@ -57,7 +57,7 @@ async function unload(app: App, loaded: SlotState, left: Left): Promise<void> {
       run: () => {
         if (!entry) return;
         const payload = { of: entryId(entry), line, slot, reason: 'taken back after unloading' };
-        app.write([{ kind: 'entry.corrected', payload }]).catch(() => undefined); // shown by the fault screen
+        app.record([{ kind: 'entry.corrected', payload }]);
       },
     },
   };

@@ -111,13 +111,10 @@ function SettleDialog({ conflict, onClose }: { readonly conflict: Conflict; read
       reason: reason.trim(),
       by: app.person.value?.person ?? '',
     };
-    app.write([{ kind: 'conflict.settled', payload }]).then(
-      () => {
-        app.notice.value = { tone: 'go', text: words.settled };
-        onClose();
-      },
-      () => undefined, // shown by the fault screen
-    );
+    app.record([{ kind: 'conflict.settled', payload }], {
+      notice: { tone: 'go', text: words.settled },
+      next: onClose,
+    });
   }
 
   const missing = reason.trim() === '' ? words.reason : null;

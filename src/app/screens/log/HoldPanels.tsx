@@ -56,13 +56,10 @@ export function HoldPanels({ asked: first, onClose }: HoldProps) {
       reason: reason.trim(),
       material: materialAsked(from, asked),
     });
-    app.write([{ kind: 'panels.contained', payload }]).then(
-      () => {
-        app.notice.value = { tone: 'care', text: words.done(panels) };
-        onClose();
-      },
-      () => undefined, // shown by the fault screen
-    );
+    app.record([{ kind: 'panels.contained', payload }], {
+      notice: { tone: 'care', text: words.done(panels) },
+      next: onClose,
+    });
   }
 
   const none = cause === 'floor-life' ? words.noLifeOver : say(traceWords).none;

@@ -48,12 +48,7 @@ function OfLine({ line }: { readonly line: string }) {
       setWrong(true);
       return;
     }
-    app.write([{ kind: 'line.panels-ruled', payload }]).then(
-      () => {
-        app.notice.value = { tone: 'go', text: words.saved };
-      },
-      () => undefined, // shown by the fault screen
-    );
+    app.record([{ kind: 'line.panels-ruled', payload }], { notice: { tone: 'go', text: words.saved } });
   }
 
   return (

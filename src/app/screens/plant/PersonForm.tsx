@@ -70,9 +70,10 @@ export function PersonForm({ person, onSaved, onCancel }: PersonFormProps) {
       badge: badge.trim(),
       pin: verifier,
     };
-    await app.write([{ kind: 'person.added', payload: saved }]);
-    app.notice.value = { tone: 'go', text: words.saved(saved.name) };
-    onSaved(saved);
+    app.record([{ kind: 'person.added', payload: saved }], {
+      notice: { tone: 'go', text: words.saved(saved.name) },
+      next: () => onSaved(saved),
+    });
   }
 
   return (

@@ -70,12 +70,7 @@ export function Rules() {
   const save = () => {
     const told = rulesDrafts(floor, rules, page);
     if ('fault' in told) return setWrong(faultText(told.fault));
-    app.write([...told.drafts]).then(
-      () => {
-        app.notice.value = { tone: 'go', text: words.saved };
-      },
-      () => undefined, // shown by the fault screen
-    );
+    app.record([...told.drafts], { notice: { tone: 'go', text: words.saved } });
   };
   return (
     <div class="form">

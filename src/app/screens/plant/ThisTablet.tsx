@@ -49,12 +49,9 @@ function Name() {
       />
       <Button
         onPress={() => {
-          app.write([{ kind: 'tablet.named', payload: { name: name.trim() || 'tablet' } }]).then(
-            () => {
-              app.notice.value = { tone: 'go', text: words.saved };
-            },
-            () => undefined, // shown by the fault screen
-          );
+          app.record([{ kind: 'tablet.named', payload: { name: name.trim() || 'tablet' } }], {
+            notice: { tone: 'go', text: words.saved },
+          });
         }}
       >
         {words.save}

@@ -260,18 +260,18 @@ function ReelCount({ listed, onClose }: { readonly listed: Listed; readonly onCl
     const at = reel.at ?? { line: null, slot: null };
     const run = at.line === null ? null : floor.runs.get(floor.current.get(at.line) ?? '');
     const facts = { ...at, reel: reel.reel, part: reel.part, lot: reel.lot, panels: run?.done ?? 0 };
-    app
-      .write([
+    app.record(
+      [
         { kind: 'reel.counted', payload: { ...facts, quantity, sd: newSd, basis } },
         ...(calibration ? [{ kind: 'reel.calibrated' as const, payload: calibration }] : []),
-      ])
-      .then(
-        () => {
-          const text = say(countWords).saved(reel.reel, formatCount(quantity), spread(newSd));
-          app.notice.value = { tone: 'plain', text };
+      ],
+      {
+        notice: {
+          tone: 'plain',
+          text: say(countWords).saved(reel.reel, formatCount(quantity), spread(newSd)),
         },
-        () => undefined, // shown by the fault screen
-      );
+      },
+    );
     onClose();
   };
   return (

@@ -205,13 +205,10 @@ function BlockForm(props: {
           testId="block-save"
           disabledReason={obstacle && words[obstacle]}
           onPress={() => {
-            app.write([{ kind: 'material.blocked', payload: block }]).then(
-              () => {
-                app.notice.value = { tone: 'go', text: words.saved(value) };
-                props.onClose();
-              },
-              () => undefined, // shown by the fault screen
-            );
+            app.record([{ kind: 'material.blocked', payload: block }], {
+              notice: { tone: 'go', text: words.saved(value) },
+              next: props.onClose,
+            });
           }}
         >
           {words.save}

@@ -120,13 +120,10 @@ export function FeederForm({ draft, onChange, onClose }: FeederFormProps) {
           disabledReason={why}
           onPress={() => {
             if (!isFeeder(parsed)) return;
-            app.write([entryFor(parsed), ...(typeof more === 'string' ? [] : more)]).then(
-              () => {
-                app.notice.value = { tone: 'go', text: words.saved(parsed.feeder) };
-                onClose();
-              },
-              () => undefined, // shown by the fault screen
-            );
+            app.record([entryFor(parsed), ...(typeof more === 'string' ? [] : more)], {
+              notice: { tone: 'go', text: words.saved(parsed.feeder) },
+              next: onClose,
+            });
           }}
         >
           {draft.changes === null ? words.save : words.saveChange}
@@ -213,14 +210,13 @@ export function PasteForm({ onClose }: { readonly onClose: () => void }) {
   const { feeders, problems } = readFeederRows(text);
   const { fresh, changed, same } = compareFeeders(floor, feeders);
   const take = (taken: readonly Feeder[], said: string) => {
-    app.write(taken.map(entryFor)).then(
-      () => {
-        app.notice.value = { tone: 'go', text: said };
+    app.record(taken.map(entryFor), {
+      notice: { tone: 'go', text: said },
+      next: () => {
         // Nothing of the list is lost where the other half still waits.
         if (taken.length === fresh.length + changed.length) onClose();
       },
-      () => undefined, // shown by the fault screen
-    );
+    });
   };
   return (
     <section class="card stack">

@@ -158,13 +158,10 @@ function TypeForm(props: {
           disabledReason={typeof read === 'string' ? words[read] : null}
           onPress={() => {
             if (typeof read === 'string') return;
-            app.write([{ kind: 'feeder-type.known', payload: read }]).then(
-              () => {
-                app.notice.value = { tone: 'go', text: words.saved(read.type) };
-                onClose();
-              },
-              () => undefined, // shown by the fault screen
-            );
+            app.record([{ kind: 'feeder-type.known', payload: read }], {
+              notice: { tone: 'go', text: words.saved(read.type) },
+              next: onClose,
+            });
           }}
         >
           {words.save}

@@ -65,12 +65,9 @@ export function MoistureTables() {
         testId="moisture-save"
         disabledReason={refusal ?? (obstacle && words[obstacle])}
         onPress={() => {
-          app.write([{ kind: 'moisture.ruled', payload: draftToRuled(draft) }]).then(
-            () => {
-              app.notice.value = { tone: 'go', text: words.saved };
-            },
-            () => undefined, // shown by the fault screen
-          );
+          app.record([{ kind: 'moisture.ruled', payload: draftToRuled(draft) }], {
+            notice: { tone: 'go', text: words.saved },
+          });
         }}
       >
         {words.save}
