@@ -3,6 +3,7 @@
 import { useState } from 'preact/hooks';
 import { RULE_FIELDS } from '../../../../../shared/labels/rules.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { GroupField } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { visible } from '../../../ui/visible.ts';
 import { teachWords } from '../../../words/teach.ts';
@@ -112,8 +113,7 @@ function Named(props: {
           </span>
         ))}
       </div>
-      <div class="field">
-        <span>{words.what}</span>
+      <GroupField label={words.what}>
         <div class="choice">
           {RULE_FIELDS.map((field) => (
             <button type="button" key={field} data-testid={`name-${field}`} onClick={() => onName(field)}>
@@ -124,7 +124,7 @@ function Named(props: {
             {words.nothing}
           </button>
         </div>
-      </div>
+      </GroupField>
     </div>
   );
 }
