@@ -36,8 +36,24 @@ import { signedKeys } from '../plant-key.ts';
 import type { StoredEntry } from '../stores/store.ts';
 import { proveTree } from '../tree-heads.ts';
 import { bodySize, checkUnpacks, readAs } from './body.ts';
+import { passed } from './passed.ts';
 import { checkWire, requireTablet } from './proof.ts';
 import { Refused } from './refuse.ts';
+
+/**
+ * Questions of one tablet in a minute about the tree, each up to some hundred hashes to find: one asks twice a minute, and up to ten times
+ * in a row after a long time away. By tablet and not by address, as a plant's tablets may share one.
+ */
+const TREE_ASKS = 60;
+const perTablet = (max: number) => ({
+  config: {
+    rateLimit: {
+      max,
+      timeWindow: '1 minute',
+      keyGenerator: (request: FastifyRequest) => passed.get(request)?.tablet.tablet ?? request.ip,
+    },
+  },
+});
 
 /** Adds the log's routes. */
 export function addSyncRoutes(app: FastifyInstance, context: ServerContext): void {
@@ -58,7 +74,7 @@ export function addSyncRoutes(app: FastifyInstance, context: ServerContext): voi
   app.get('/api/pull', (request, reply) => pull(request, reply, context));
   app.get('/api/live', (request, reply) => live(request, reply, context));
   app.get('/api/checkpoint', (request) => checkpoint(request, context));
-  app.post('/api/tree', (request) => tellTree(request, context));
+  app.post('/api/tree', perTablet(TREE_ASKS), (request) => tellTree(request, context));
   app.get('/api/keys', (request) => tellKeys(request, context));
   app.put('/api/snapshot', { bodyLimit: snapshotBytes }, (request) => putSnapshot(request, context));
   // Packed bytes as they are: packed for travel they would arrive unpacked, which is not what the app expects.
