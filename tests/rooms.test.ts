@@ -102,7 +102,9 @@ describe('the rooms', () => {
     });
     expect(decisions.length).toBeGreaterThanOrEqual(10);
     for (const each of decisions)
-      expect(each).toMatch(/^\*\*[^*]+\?\*\* Chosen: [\s\S]+\sRefused: [\s\S]+\sWould change it:\s[\s\S]+\.$/);
+      expect(each).toMatch(
+        /^\*\*[^*]+\?\*\* Chosen: [\s\S]+\sRefused: [\s\S]+\sWould change it:\s[\s\S]+\.$/,
+      );
   });
 });
 

@@ -6,7 +6,7 @@ import { packageFamilies } from '../../../shared/floor/vocabulary.ts';
 import { type FloorLifeError, floorLife } from '../../../shared/moisture/floor-life.ts';
 import { moistureLevels, packageClasses } from '../../../shared/moisture/levels.ts';
 import type { PackageFacts } from '../../../shared/moisture/package.ts';
-import type { Stretch } from '../../../shared/moisture/timeline.ts';
+import type { AirSpan } from '../../../shared/moisture/timeline.ts';
 import { valueSources } from '../../../shared/moisture/values.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall, printJson, readJson } from '../command.ts';
 
@@ -104,7 +104,7 @@ const inputSchema = z.strictObject({
 
 type Input = z.output<typeof inputSchema>;
 
-function toStretch(entry: Input['history'][number]): Stretch {
+function toStretch(entry: Input['history'][number]): AirSpan {
   return {
     fromMs: Date.parse(entry.from),
     toMs: entry.to === null || entry.to === undefined ? null : Date.parse(entry.to),
