@@ -9,6 +9,7 @@ import { newestRun } from '../floor/building.ts';
 import { countOf } from '../floor/counters.ts';
 import { applyFloorEntry } from '../floor/fold.ts';
 import { type FloorEntry, readFloorEntry } from '../floor/kinds.ts';
+import { ownIdOf } from '../floor/reel-id.ts';
 import { touchesOf } from '../floor/registry.ts';
 import { emptyState, type FloorState, type Run, type SlotState, type Tape } from '../floor/state.ts';
 import { codeKey, tallyOf } from '../floor/tally.ts';
@@ -286,7 +287,7 @@ function openStretch(
     setup: run.setup,
     slot: slot.slot,
     feeder: slot.feeder,
-    reel: tape.reel.startsWith('~') ? null : tape.reel,
+    reel: ownIdOf(tape.reel),
     part: tape.part,
     supplierPart: tape.supplierPart,
     lot: tape.lot,

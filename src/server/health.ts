@@ -3,6 +3,7 @@
 // when somebody asks for that very page, and a changed text never.
 
 import { setImmediate as turn } from 'node:timers/promises';
+import { DAY_MS } from '../../shared/kit/moment.ts';
 import { hashOf } from './keys.ts';
 import { firstRoot, nextRoot } from './stores/append.ts';
 import type { Store } from './stores/store.ts';
@@ -70,7 +71,7 @@ export interface HealthParts {
 const ROWS_AT_ONCE = 200;
 /** The first look waits until the tablets are answered again, then one a day. */
 const FIRST_MS = 60_000;
-const EVERY_MS = 86_400_000;
+const EVERY_MS = DAY_MS;
 /** These end with the next entry that is written; the others stay until the program is started on an intact store. */
 const passing: readonly StoreTrouble[] = ['disk-full', 'read-only', 'away'];
 

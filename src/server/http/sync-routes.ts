@@ -1,6 +1,7 @@
 // The log's routes: offer, push, pull, live, checkpoint, tree, keys, snapshot. Each checks the wire's version and the tablet first.
 
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { DAY_MS } from '../../../shared/kit/moment.ts';
 import { driftLimitMs } from '../../../shared/log/clock.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { canonicalText } from '../../../shared/log/seal.ts';
@@ -91,7 +92,7 @@ async function offer(request: FastifyRequest, context: ServerContext): Promise<O
 }
 
 /** For how long a tablet that is not heard of any more is told of, ms. */
-const TOLD_MS = 86_400_000;
+const TOLD_MS = DAY_MS;
 
 /** Tablets heard of today whose clocks are off by more than is common. */
 async function clocksOff(context: ServerContext): Promise<NonNullable<Offered['clocksOff']>> {

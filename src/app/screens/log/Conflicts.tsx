@@ -1,6 +1,7 @@
 // What tablets that were apart disagree about: a lead looks at the machine and says what is true.
 
 import { useEffect, useState } from 'preact/hooks';
+import { ownIdOf } from '../../../../shared/floor/reel-id.ts';
 import { type Conflict, type SlotState, slotKey } from '../../../../shared/floor/state.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -132,9 +133,7 @@ function SettleDialog({ conflict, onClose }: { readonly conflict: Conflict; read
         {choices.map((choice) => {
           const tape = choice.tapes.at(-1);
           const parts = tape?.count == null ? null : words.keepParts(formatCount(tape.count));
-          const what = [tape?.part, tape?.lot, tape?.reel.startsWith('~') ? null : tape?.reel, parts]
-            .filter(Boolean)
-            .join(' · ');
+          const what = [tape?.part, tape?.lot, ownIdOf(tape?.reel), parts].filter(Boolean).join(' · ');
           const kept = keptBy(choice);
           return (
             <Button

@@ -3,6 +3,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { isHeld } from '../../../../shared/floor/fold-contain.ts';
 import { verdicts } from '../../../../shared/floor/vocabulary.ts';
+import { DAY_MS } from '../../../../shared/kit/moment.ts';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { filterToTest } from '../../../../shared/log/export.ts';
@@ -264,6 +265,6 @@ async function readRows(
     if (rows.length > wanted) return { rows: rows.slice(0, wanted), more: true };
     if (!before || chunk.length < CHUNK) return { rows, more: false };
     // The order is the hybrid clock's, which never lies behind the wall clock by more than a clock set back.
-    if (fromMs !== null && before.hlc.ms < fromMs - 86_400_000) return { rows, more: false };
+    if (fromMs !== null && before.hlc.ms < fromMs - DAY_MS) return { rows, more: false };
   }
 }
