@@ -241,7 +241,7 @@ export async function enrolAt(server: RunningServer, tablet: TestTablet): Promis
 export async function until(
   what: string,
   holds: () => boolean | Promise<boolean>,
-  limitMs = 20_000,
+  limitMs = 60_000,
 ): Promise<void> {
   const endMs = performance.now() + limitMs;
   while (!(await holds())) {
