@@ -3,7 +3,7 @@
 import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
 import { siteRules } from '../../../../../shared/floor/fold-labels.ts';
 import { holdsBadge } from '../../../../../shared/floor/recognise.ts';
-import { DATE_FORMATS } from '../../../../../shared/labels/date-formats.ts';
+import { dateFormats } from '../../../../../shared/labels/date-formats.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
 import { useApp, useFloor } from '../../../app.ts';
@@ -188,13 +188,13 @@ function RuleForm(props: {
             testId={`teach-${field}`}
             value={now.dates[field] ?? ''}
             onChoose={(chosen) => {
-              const format = DATE_FORMATS.find((each) => each === chosen);
+              const format = dateFormats.find((each) => each === chosen);
               const { [field]: _, ...others } = now.dates;
               onChange({ dates: format === undefined ? others : { ...others, [field]: format } });
             }}
           >
             <option value="">{words.asPrinted}</option>
-            {DATE_FORMATS.map((format) => (
+            {dateFormats.map((format) => (
               <option key={format} value={format}>
                 {format}
               </option>
