@@ -20,10 +20,7 @@ import { boundJoints, guesses } from './joints.ts';
 import { endsAt, lagAt, reachOf, runBefore } from './line.ts';
 import { latest, latestTo } from './order.ts';
 
-/**
- * A bound on panels: the tape surely gave parts to all panels inside `sure`, perhaps to those inside `possible`; Infinity where nothing
- * bounds it. In the order of counting (floor/tally.ts).
- */
+/** A bound on panels, by the order of counting (floor/tally.ts): the tape surely served all inside `sure`, perhaps those inside `possible`; Infinity: no bound. */
 export interface PanelBound {
   readonly sure: number;
   readonly possible: number;
