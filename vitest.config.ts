@@ -20,6 +20,7 @@ export default defineConfig({
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
           exclude: ['tests/e2e/**', 'tests/bench/**'],
           setupFiles: ['tests/src/app/every-word.ts'],
+          globalSetup: ['tests/cli/built-folder.ts'],
           // By itself vitest leaves one core free, which on a machine of two is half of it.
           maxWorkers: Math.max(2, availableParallelism() - 1),
           testTimeout: 180_000,

@@ -5,10 +5,12 @@ import { compareSlots } from '../shared/floor/address.ts';
 import { isLimited } from '../shared/floor/exposure.ts';
 import type { SetupSlot } from '../shared/floor/kinds.ts';
 import { plantDay } from '../shared/floor/plant-day.ts';
+import { ownIdOf } from '../shared/floor/reel-id.ts';
 import { slotKey } from '../shared/floor/state.ts';
 import type { VerifyAct } from '../shared/floor/vocabulary.ts';
 import { wantedOn } from '../shared/floor/wanted.ts';
 import { chanceBelow, chanceNormal } from '../shared/kit/chance.ts';
+import { DAY_MS } from '../shared/kit/moment.ts';
 import { entryId } from '../shared/log/entry.ts';
 import { moistureOfSlot, reelLife } from '../shared/moisture/reel-life.ts';
 import { verifyReel } from '../shared/verdict/verify.ts';
@@ -23,7 +25,6 @@ import { lineId } from './setups.ts';
 import { shelfOf } from './shelves.ts';
 import { fetchReel, makeSlot, type StockReel, takeFeeder, takeNew, type World } from './world.ts';
 
-const DAY_MS = 86_400_000;
 /** Share of loads at which the wrong reel is taken first. */
 const WRONG_REEL = 0.02;
 /** Share of reels that the store weighs when they come back. */
@@ -218,7 +219,7 @@ export function unloadSlot(floor: Floor, slot: string, by: By & { readonly empty
       run: floor.run,
       slot,
       feeder: there.feeder,
-      reel: last?.reel.startsWith('~') ? null : (last?.reel ?? null),
+      reel: ownIdOf(last?.reel),
       part: last?.part ?? null,
       lot: last?.lot ?? null,
       quantity: by.empty ? 0 : null,

@@ -3,7 +3,9 @@
 
 import type { SetupSlot } from '../shared/floor/kinds.ts';
 import { plantDay } from '../shared/floor/plant-day.ts';
+import { hasOwnId } from '../shared/floor/reel-id.ts';
 import type { Verdict, VerifyAct } from '../shared/floor/vocabulary.ts';
+import { DAY_MS } from '../shared/kit/moment.ts';
 import { hashText } from '../shared/log/seal.ts';
 import type { ReasonCode } from '../shared/verdict/reasons.ts';
 import type { DueSlot } from './due.ts';
@@ -120,7 +122,7 @@ export function held(reels: Maker, scene: PracticeScene, due: readonly DueSlot[]
   if (first) {
     const facts = {
       ...reels.factsOf(first.part),
-      expires: plantDay(scene.state, scene.line, scene.nowMs - 3 * 86_400_000),
+      expires: plantDay(scene.state, scene.line, scene.nowMs - 3 * DAY_MS),
     };
     found.push(reels.make(first, facts, { ...how, title: `${first.part}, expired`, reason: 'expired' }));
   }
@@ -221,7 +223,7 @@ export function refused(reels: Maker, scene: PracticeScene, due: readonly DueSlo
     );
   }
   const running = due.find(
-    (slot) => slot.loaded.tapes.some((tape) => !tape.reel.startsWith('~')) && slot.wanted !== first,
+    (slot) => slot.loaded.tapes.some((tape) => hasOwnId(tape.reel)) && slot.wanted !== first,
   );
   const tape = running?.loaded.tapes.at(-1);
   if (first && running && tape) {

@@ -3,6 +3,7 @@
 // read back off its own label by the app's reader, so that an entry never says more than a scanner saw.
 
 import { type Chance, chanceBelow } from '../shared/kit/chance.ts';
+import { DAY_MS } from '../shared/kit/moment.ts';
 import { formatEnvelope } from '../shared/labels/envelope.ts';
 import { parseLabel } from '../shared/labels/label.ts';
 import { familyOf, supplierPartsOf } from './parts.ts';
@@ -76,11 +77,11 @@ export function readSymbols(
 
 /** The year and week of making a number of weeks before a moment, `YYWW` by ISO 8601. */
 export function dateCodeBefore(nowMs: number, weeks: number): string {
-  const day = new Date(nowMs - weeks * 7 * 86_400_000);
+  const day = new Date(nowMs - weeks * 7 * DAY_MS);
   // The Thursday of a week names its year (ISO 8601).
-  const thursday = new Date(day.getTime() + (4 - (day.getUTCDay() || 7)) * 86_400_000);
+  const thursday = new Date(day.getTime() + (4 - (day.getUTCDay() || 7)) * DAY_MS);
   const start = Date.UTC(thursday.getUTCFullYear(), 0, 1);
-  const week = Math.floor((thursday.getTime() - start) / 86_400_000 / 7) + 1;
+  const week = Math.floor((thursday.getTime() - start) / DAY_MS / 7) + 1;
   return `${String(thursday.getUTCFullYear() % 100).padStart(2, '0')}${String(week).padStart(2, '0')}`;
 }
 

@@ -48,6 +48,18 @@ function derivedFrom(declared: Node): string | null {
   return found;
 }
 
+/** Names that several files export, each with a meaning of its own, as `name: files`. */
+function sharedNames(files: readonly SourceFile[]): readonly string[] {
+  const places = new Map<string, string[]>();
+  for (const { path, source } of files) {
+    const declared = source.matchAll(/^export (?:async )?(?:function|const|type|interface|class) (\w+)/gm);
+    for (const [, name = ''] of declared) places.set(name, [...(places.get(name) ?? []), path]);
+  }
+  return [...places]
+    .filter(([, paths]) => new Set(paths).size > 1)
+    .map(([name, paths]) => `${name}: ${paths.join(', ')}`);
+}
+
 /** Files that do not say in their first lines what they are about. */
 function unopened(files: readonly SourceFile[]): readonly string[] {
   return files
@@ -90,6 +102,10 @@ describe('explanations', () => {
     expect(readSources(['shared']).flatMap(undocumented)).toEqual([]);
   });
 
+  test('a name means one thing in all of shared/', () => {
+    expect(sharedNames(readSources(['shared']))).toEqual([]);
+  });
+
   test('every file of the core, the workers, the server and the command line opens with what it is about', () => {
     expect(unopened(readSources(['shared', 'src/server', 'src/cli', 'src/worker', 'src/sw']))).toEqual([]);
   });
@@ -121,6 +137,18 @@ describe('the checks themselves', () => {
       'export { kept };',
     ].join('\n');
     expect(undocumented({ path: 'a.ts', source })).toEqual(['a.ts:4 bare', 'a.ts:6 Plain', 'a.ts:9 Loose']);
+  });
+
+  test('a name that two files export is found, a type beside its own list is not', () => {
+    const files = [
+      {
+        path: 'a.ts',
+        source: 'export const marks = [1];\nexport type marks = 1;\nexport interface Mark {}\n',
+      },
+      { path: 'b.ts', source: 'export type Mark = string;\ninterface Own {}\n' },
+      { path: 'c.ts', source: 'interface Own {}\n' },
+    ];
+    expect(sharedNames(files)).toEqual(['Mark: a.ts, b.ts']);
   });
 
   test('a file that starts with code is found, one behind a shebang is not', () => {

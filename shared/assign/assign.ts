@@ -5,11 +5,11 @@
 import { fail, ok, type Result } from '../kit/result.ts';
 import { spreadLoad } from './balance.ts';
 import { joinStays, packJob } from './build.ts';
-import { canProve, fewestChanges, proveAssignment } from './exact.ts';
+import { fewestChanges, isSmallEnough, proveAssignment } from './exact.ts';
 import { type AssignFault, type AssignModel, type AssignQuestion, modelOf } from './problem.ts';
 import { searchAssignment } from './search.ts';
 import { keepSoonest } from './soonest.ts';
-import { changesOf, type ExposurePeriod } from './stays.ts';
+import { changesOf, type Stay } from './stays.ts';
 
 /** A place for each part of one job. */
 export interface AssignedJob {
@@ -61,7 +61,7 @@ function noRoom(question: AssignQuestion, model: AssignModel): AssignFailure | n
 function answer(
   question: AssignQuestion,
   model: AssignModel,
-  stays: readonly ExposurePeriod[],
+  stays: readonly Stay[],
 ): readonly AssignedJob[] {
   const byJob = question.jobs.map(() => new Map<string, string>());
   const changes = new Int32Array(question.jobs.length + 1);
@@ -93,7 +93,7 @@ export function assignSlots(question: AssignQuestion): Result<Assignment, Assign
   const lowest = Math.max(fewestChanges(model), soonest.isBound ? soonest.changes : 0);
   let stays = searchAssignment(model, soonest.claims, lowest) ?? [];
   let isProven = changesOf(stays) === lowest;
-  if (!isProven && canProve(model)) {
+  if (!isProven && isSmallEnough(model)) {
     const exact = proveAssignment(model, changesOf(stays));
     if (exact.stays !== null) stays = joinStays(model, exact.stays);
     isProven = exact.isProven;

@@ -2,12 +2,12 @@
 // Method: two stays of the same jobs and width, neither of them loaded, change places where that brings the machines' placements closer together.
 
 import type { AssignModel } from './problem.ts';
-import type { ExposurePeriod } from './stays.ts';
+import type { Stay } from './stays.ts';
 
 const mostRounds = 20;
 
 /** The same stays, on places of each other's. Changes nothing about what is put in when. */
-export function spreadLoad(model: AssignModel, given: readonly ExposurePeriod[]): readonly ExposurePeriod[] {
+export function spreadLoad(model: AssignModel, given: readonly Stay[]): readonly Stay[] {
   const stays = [...given];
   const machines = [...new Set(model.banks.map(({ machine }) => machine))];
   const machineOf = (start: number) => {
@@ -15,7 +15,7 @@ export function spreadLoad(model: AssignModel, given: readonly ExposurePeriod[])
     return machines.indexOf(bank?.machine ?? '');
   };
   const load = new Float64Array(machines.length);
-  const weight = (stay: ExposurePeriod) => model.feeders[stay.feeder]!.perPanel * stay.uses.length; // a stay names a feeder of its model
+  const weight = (stay: Stay) => model.feeders[stay.feeder]!.perPanel * stay.uses.length; // a stay names a feeder of its model
   for (const stay of stays) load[machineOf(stay.start)]! += weight(stay);
   const groups = new Map<string, number[]>();
   for (const [index, stay] of stays.entries()) {
@@ -32,12 +32,12 @@ export function spreadLoad(model: AssignModel, given: readonly ExposurePeriod[])
 }
 
 function swapInGroup(
-  stays: ExposurePeriod[],
+  stays: Stay[],
   group: readonly number[],
   site: {
     readonly load: Float64Array;
     readonly machineOf: (start: number) => number;
-    readonly weight: (stay: ExposurePeriod) => number;
+    readonly weight: (stay: Stay) => number;
   },
 ): boolean {
   let isBetter = false;

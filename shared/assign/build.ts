@@ -8,15 +8,15 @@ import {
   bestRun,
   type Chart,
   type Claim,
-  type ExposurePeriod,
   emptyChart,
   isFree,
   removeStay,
+  type Stay,
 } from './stays.ts';
 
 /** A whole assignment, and the feeders that did not get one stay for all their uses, in the order in which that was seen. */
 export interface Built {
-  readonly stays: readonly ExposurePeriod[];
+  readonly stays: readonly Stay[];
   readonly split: readonly number[];
 }
 
@@ -160,12 +160,12 @@ export function build(model: AssignModel, claims: readonly Claim[]): Built | nul
  * The stays with those of one feeder joined that follow one another on one place with nothing in between: after cuts and new packings some do, and a
  * feeder that nobody touches is not put in again. A stay on the feeder's loaded place that nothing else took before begins loaded.
  */
-export function joinStays(model: AssignModel, given: readonly ExposurePeriod[]): readonly ExposurePeriod[] {
+export function joinStays(model: AssignModel, given: readonly Stay[]): readonly Stay[] {
   const chart = emptyChart(model);
   for (const stay of given) addStay(chart, stay);
-  const byFeeder = new Map<number, ExposurePeriod[]>();
+  const byFeeder = new Map<number, Stay[]>();
   for (const stay of given) byFeeder.set(stay.feeder, [...(byFeeder.get(stay.feeder) ?? []), stay]);
-  const result: ExposurePeriod[] = [];
+  const result: Stay[] = [];
   for (const [feeder, stays] of byFeeder) {
     const { width, loadedAt } = model.feeders[feeder]!; // feeders of the model
     const isFreeBetween = (start: number, after: number, before: number) => {
@@ -173,7 +173,7 @@ export function joinStays(model: AssignModel, given: readonly ExposurePeriod[]):
       return true;
     };
     let isLoadedUsed = false;
-    let last: ExposurePeriod | undefined;
+    let last: Stay | undefined;
     for (const stay of stays.sort((a, b) => (a.uses[0] ?? 0) - (b.uses[0] ?? 0))) {
       const first = stay.uses[0] ?? 0;
       let next = stay;

@@ -5,7 +5,7 @@
 
 import { MOST_BITS, type Packing, packBlocks } from './pack.ts';
 import type { AssignModel } from './problem.ts';
-import { type ExposurePeriod, usesOf } from './stays.ts';
+import { type Stay, usesOf } from './stays.ts';
 
 const mostSteps = 1_500_000;
 const stepsOfOne = 40_000;
@@ -25,7 +25,7 @@ interface Gap {
 /** What the exact search found: the least number of gaps given up that works, or as far as it came. */
 export interface ExactAssignment {
   /** Null where nothing better than what was known exists or was found. */
-  readonly stays: readonly ExposurePeriod[] | null;
+  readonly stays: readonly Stay[] | null;
   readonly isProven: boolean;
 }
 
@@ -78,7 +78,7 @@ interface Hunt {
   readonly isGiven: Uint8Array;
   stepsLeft: number;
   hasUnknown: boolean;
-  found: readonly ExposurePeriod[] | null;
+  found: readonly Stay[] | null;
 }
 
 /** Blocks that are left when the gaps given up cut the feeders' uses. */
@@ -146,7 +146,7 @@ function choose(hunt: Hunt, from: number, left: number): boolean {
 }
 
 /** Whether the exact search applies: few gaps, short banks. */
-export function canProve(model: AssignModel): boolean {
+export function isSmallEnough(model: AssignModel): boolean {
   return gapsOf(model).length <= mostGaps && model.banks.every(({ positions }) => positions <= MOST_BITS);
 }
 

@@ -9,7 +9,7 @@ import type { AssignModel } from './problem.ts';
 export const MOST_BITS = 30;
 
 /** A stay without a place. */
-export interface Block {
+export interface OpenStay {
   readonly feeder: number;
   readonly uses: readonly number[];
 }
@@ -43,7 +43,7 @@ function bitCount(bits: number): number {
   return count;
 }
 
-function itemsOf(model: AssignModel, blocks: readonly Block[]): readonly Item[] {
+function itemsOf(model: AssignModel, blocks: readonly OpenStay[]): readonly Item[] {
   const lastByKey = new Map<string, number>();
   return blocks.map(({ feeder, uses }, index) => {
     const { width, loadedAt } = model.feeders[feeder]!; // a block names a feeder of its model
@@ -148,7 +148,7 @@ function isEmptyBank(search: Search, bank: number): boolean {
 const isFixed = (item: Item) => item.may.reduce((sum, bits) => sum + bitCount(bits), 0) <= 2;
 
 /** Places for all blocks, or why there are none; `steps`: the most to be tried. Banks of at most `MOST_BITS` positions. */
-export function packBlocks(model: AssignModel, blocks: readonly Block[], steps: number): Packing {
+export function packBlocks(model: AssignModel, blocks: readonly OpenStay[], steps: number): Packing {
   const search: Search = {
     model,
     items: itemsOf(model, blocks),

@@ -6,7 +6,7 @@
 import { chanceBelow, seededChance } from '../kit/chance.ts';
 import { type Built, build } from './build.ts';
 import type { AssignModel } from './problem.ts';
-import { type Claim, changesOf, type ExposurePeriod, usesOf } from './stays.ts';
+import { type Claim, changesOf, type Stay, usesOf } from './stays.ts';
 
 /** Cells looked at in a second or so on a tablet. */
 export const WORK_OF_SEARCH = 240_000_000;
@@ -56,7 +56,7 @@ export function searchAssignment(
   soonest: readonly Claim[],
   enough: number,
   seed = 1,
-): readonly ExposurePeriod[] | null {
+): readonly Stay[] | null {
   const chance = seededChance(seed);
   const whole = model.feeders.map((feeder, at) => ({ feeder: at, uses: usesOf(feeder) }));
   const orders = firstOrders(model);

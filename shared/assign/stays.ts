@@ -5,7 +5,7 @@
 import type { AssignModel, FeederKind } from './problem.ts';
 
 /** One feeder on one place over some of its jobs, in one go. */
-export interface ExposurePeriod {
+export interface Stay {
   /** Index of its feeder in the model. */
   readonly feeder: number;
   /** The jobs that it serves, ascending; 0 = it stands there loaded. */
@@ -26,7 +26,7 @@ export interface Chart {
   /** Stay number + 1 by job and position, 0 = free; job 0 is not kept, as what is loaded does not overlap. */
   readonly cells: Int32Array;
   /** By number; null where one was taken away again. */
-  readonly stays: (ExposurePeriod | null)[];
+  readonly stays: (Stay | null)[];
 }
 
 /** An empty chart. */
@@ -39,7 +39,7 @@ function spanOf(uses: readonly number[]): readonly [number, number] {
   return [Math.max(1, uses[0] ?? 1), uses.at(-1) ?? 0];
 }
 
-function fill(chart: Chart, stay: ExposurePeriod, mark: number): void {
+function fill(chart: Chart, stay: Stay, mark: number): void {
   const { length, feeders } = chart.model;
   const [first, last] = spanOf(stay.uses);
   const width = feeders[stay.feeder]!.width; // a stay names a feeder of its model
@@ -50,13 +50,13 @@ function fill(chart: Chart, stay: ExposurePeriod, mark: number): void {
 }
 
 /** Puts a stay on the chart; its cells are free. */
-export function addStay(chart: Chart, stay: ExposurePeriod): void {
+export function addStay(chart: Chart, stay: Stay): void {
   chart.stays.push(stay);
   fill(chart, stay, chart.stays.length);
 }
 
 /** Takes a stay off the chart again. */
-export function removeStay(chart: Chart, number: number): ExposurePeriod {
+export function removeStay(chart: Chart, number: number): Stay {
   const stay = chart.stays[number]!; // the cells name stays that are there
   fill(chart, stay, 0);
   chart.stays[number] = null;
@@ -74,7 +74,7 @@ export function isFree(chart: Chart, job: number, start: number, width: number):
 }
 
 /** Feeders put in: stays that do not begin loaded. */
-export function changesOf(stays: readonly (ExposurePeriod | null)[]): number {
+export function changesOf(stays: readonly (Stay | null)[]): number {
   let changes = 0;
   for (const stay of stays) if (stay !== null && stay.uses[0] !== 0) changes++;
   return changes;
@@ -86,7 +86,7 @@ export function usesOf(feeder: FeederKind): readonly number[] {
 }
 
 /** A run of uses at one place. */
-export interface Run {
+export interface UseRun {
   readonly start: number;
   /** Index of its first and last use in the claim. */
   readonly from: number;
@@ -97,11 +97,11 @@ export interface Run {
  * The longest run of a claim's uses that fits on one place, the tightest place among equals: the most neighbours taken beside it. Null where not one
  * use fits anywhere. A run that begins loaded stands where it is loaded.
  */
-export function bestRun(chart: Chart, claim: Claim): Run | null {
+export function bestRun(chart: Chart, claim: Claim): UseRun | null {
   const { model } = chart;
   const feeder = model.feeders[claim.feeder]!; // a claim names a feeder of its model
   const isLoaded = claim.uses[0] === 0;
-  let best: Run | null = null;
+  let best: UseRun | null = null;
   let bestScore = Number.NEGATIVE_INFINITY;
   for (let start = 0; start + feeder.width <= model.length; start++) {
     const skips = isLoaded && !feeder.loadedAt.includes(start);
@@ -117,10 +117,10 @@ export function bestRun(chart: Chart, claim: Claim): Run | null {
 }
 
 /** Maximal runs of uses that fit at a place. `skips`: the loaded use is not one of them. */
-function runsAt(chart: Chart, claim: Claim, start: number, skips: boolean): readonly Run[] {
+function runsAt(chart: Chart, claim: Claim, start: number, skips: boolean): readonly UseRun[] {
   const { uses } = claim;
   const { width } = chart.model.feeders[claim.feeder]!; // a claim names a feeder of its model
-  const runs: Run[] = [];
+  const runs: UseRun[] = [];
   let from = -1;
   for (let at = skips ? 1 : 0; at < uses.length; at++) {
     const use = uses[at]!; // at is below the length
@@ -145,7 +145,7 @@ function runsAt(chart: Chart, claim: Claim, start: number, skips: boolean): read
 }
 
 /** How many cells beside a run are taken or at a bank's end, as a share of those there are, times 100. */
-function tightness(chart: Chart, claim: Claim, run: Run): number {
+function tightness(chart: Chart, claim: Claim, run: UseRun): number {
   const { length, blocked } = chart.model;
   const { width } = chart.model.feeders[claim.feeder]!; // a claim names a feeder of its model
   const [first, last] = spanOf(claim.uses.slice(run.from, run.to + 1));

@@ -6,6 +6,7 @@ import { siteRules } from '../floor/fold-labels.ts';
 import { isSameLabel } from '../floor/holds.ts';
 import { slotPhase } from '../floor/progress.ts';
 import { type Recognised, recognise } from '../floor/recognise.ts';
+import { hasOwnId } from '../floor/reel-id.ts';
 import { slotKey } from '../floor/state.ts';
 import type { Source } from '../floor/vocabulary.ts';
 import { parseLabel } from '../labels/label.ts';
@@ -235,7 +236,7 @@ function readsAsRunning(reel: ReelInHand, desk: Desk, view: DeskView): boolean {
       tape.count !== null &&
       reel.labelQuantity !== null &&
       tape.count !== reel.labelQuantity;
-    return !isOther && tape.reel.startsWith('~') && isSameLabel({ ...tape, reel: null }, reel);
+    return !isOther && !hasOwnId(tape.reel) && isSameLabel({ ...tape, reel: null }, reel);
   });
 }
 
@@ -252,7 +253,7 @@ function isOnSlot(reel: ReelInHand, slot: string, view: DeskView): boolean {
   return loaded.some(
     (tape) =>
       (reel.reel !== null && tape.reel === reel.reel) ||
-      (tape.reel.startsWith('~') &&
+      (!hasOwnId(tape.reel) &&
         (tape.part === reel.part ||
           (tape.supplierPart !== null && tape.supplierPart === reel.supplierPart)) &&
         (reel.lot === null || tape.lot === null || reel.lot === tape.lot)),
@@ -281,7 +282,7 @@ function takeOldReel(desk: Desk, reel: ReelInHand, view: DeskView): Desk {
       tell: 'old-reel-differs',
       slot: desk.slot ?? '',
       found: reel.reel ?? reel.part ?? reel.supplierPart,
-      loaded: last === undefined ? null : last.reel.startsWith('~') ? last.part : last.reel,
+      loaded: last === undefined ? null : !hasOwnId(last.reel) ? last.part : last.reel,
       reel,
     },
   };

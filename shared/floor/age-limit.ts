@@ -3,6 +3,7 @@
 // code tells a week: the part counts as made on the Monday of it, so that none is older than it is said to be.
 // Refused: a guess where the code cannot be read; what a rule asks and nobody knows is a lead's to decide.
 
+import { DAY_MS, utcDate } from '../kit/moment.ts';
 import { readDateCode } from '../labels/dates.ts';
 import type { IsoWeek } from '../labels/reading.ts';
 import type { FitReason } from './fits.ts';
@@ -13,8 +14,6 @@ export interface AgeLimit {
   readonly begins: string;
   readonly months: number;
 }
-
-const DAY_MS = 86_400_000;
 
 /** The months that a line allows a part, by the longest beginning that fits; null where no rule is about it. */
 export function ageLimitOf(state: FloorState, line: string, part: string): number | null {
@@ -39,7 +38,7 @@ export function lastDayOfAge(made: IsoWeek, months: number): string {
   const first = new Date(Date.UTC(monday.getUTCFullYear(), monday.getUTCMonth() + months, 1));
   const days = new Date(Date.UTC(first.getUTCFullYear(), first.getUTCMonth() + 1, 0)).getUTCDate();
   first.setUTCDate(Math.min(day, days));
-  return first.toISOString().slice(0, 10);
+  return utcDate(first.getTime());
 }
 
 function mondayOf({ year, week }: IsoWeek): Date {

@@ -2,6 +2,7 @@
 // two is taken back. Method: entries name a conflict, so that every tablet finds the same one; nothing is decided by the clock.
 
 import type { PayloadOf } from './kinds.ts';
+import { hasOwnId } from './reel-id.ts';
 import { freeReels, holdReels, type Mark } from './reel-places.ts';
 import { labelShareOf, startLedger } from './remaining.ts';
 import { type Conflict, type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
@@ -151,7 +152,7 @@ export function isOlderTape(
 ): boolean {
   const isNamed = (tape: Tape) =>
     unloaded.reel === null
-      ? tape.reel.startsWith('~') && tape.part === unloaded.part && tape.lot === unloaded.lot
+      ? !hasOwnId(tape.reel) && tape.part === unloaded.part && tape.lot === unloaded.lot
       : tape.reel === unloaded.reel;
   const last = there.tapes.at(-1);
   return last !== undefined && !isNamed(last) && there.tapes.some(isNamed);

@@ -17,7 +17,7 @@ export type CountingEntry = EntryOf<
 >;
 
 /** What an entry counts. */
-export interface Count {
+export interface PanelsAdded {
   /** The run in which it counts. */
   readonly run: Run;
   /** Panels more, or less. */
@@ -34,7 +34,7 @@ export const LINK_BEAT_MS = 120_000;
 export const BEATS_MISSED = 3;
 
 /** What the entry counts; null where nothing. Ask before it is folded. */
-export function countOf(state: FloorState, entry: CountingEntry): Count | null {
+export function countOf(state: FloorState, entry: CountingEntry): PanelsAdded | null {
   switch (entry.kind) {
     case 'panels.counted':
       return byHand(state, entry);
@@ -96,7 +96,7 @@ export function stationCounting(
     : null;
 }
 
-function byHand(state: FloorState, entry: EntryOf<'panels.counted'>): Count | null {
+function byHand(state: FloorState, entry: EntryOf<'panels.counted'>): PanelsAdded | null {
   const run = runCountedIn(state, entry.payload);
   if (!run || countedBefore(state, entry.payload) || stationCounting(state, run.line)) return null;
   return { run, add: entry.payload.add, serial: entry.payload.serial };
@@ -138,7 +138,7 @@ export function riseOf(state: FloorState, { payload }: EntryOf<'station.counted'
   return { station, counter, known, isSame, isBack, isBlind, rise };
 }
 
-function byStation(state: FloorState, entry: EntryOf<'station.counted'>): Count | null {
+function byStation(state: FloorState, entry: EntryOf<'station.counted'>): PanelsAdded | null {
   const { line, serial } = entry.payload;
   const heard = riseOf(state, entry);
   const run = newestRun(state, line);
@@ -187,7 +187,7 @@ function lateCode(
   state: FloorState,
   { station }: Heard,
   { payload: { boot, total, serial } }: EntryOf<'station.counted'>,
-): Count | null {
+): PanelsAdded | null {
   if (serial === null) return null;
   const over = station.advances.find(
     (each) => each.boot === boot && total <= each.to && total > each.to - each.panels,

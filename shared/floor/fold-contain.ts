@@ -6,6 +6,7 @@
 import { entryId } from '../log/entry.ts';
 import { newestRun } from './building.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
+import { hasOwnId } from './reel-id.ts';
 import { type FloorState, slotKey } from './state.ts';
 import { tallyOf } from './tally.ts';
 
@@ -125,7 +126,7 @@ function takeVerdict(state: FloorState, entry: EntryOf<'reel.verified'>): void {
   }
   const there = state.slots.get(key);
   const isThere = there?.tapes.some((tape) =>
-    reel === null || tape.reel.startsWith('~') ? tape.part === part && tape.lot === lot : tape.reel === reel,
+    reel === null || !hasOwnId(tape.reel) ? tape.part === part && tape.lot === lot : tape.reel === reel,
   );
   if (act !== 'sweep' || !there || isThere) return;
   const found = checkOf(state, entry, line);

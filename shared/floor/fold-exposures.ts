@@ -4,6 +4,7 @@
 import { entryId } from '../log/entry.ts';
 import { type Exposure, type ExposurePeriod, isLimited } from './exposure.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
+import { nameByEntry } from './reel-id.ts';
 import { reelByLabel } from './reel-places.ts';
 import type { FloorState } from './state.ts';
 import { wantedOn } from './wanted.ts';
@@ -64,7 +65,7 @@ function tell(state: FloorState, facts: PayloadOf<'reel.aired'>, told: Told): vo
 function open(state: FloorState, facts: Opened, told: Told): void {
   if (facts.act === 'sweep') return;
   const wanted = facts.slot === null ? null : wantedOn(state, facts.setup, facts.slot);
-  const reel = facts.reel ?? `~${told.entry}`;
+  const reel = facts.reel ?? nameByEntry(told.entry);
   const described = wanted === null ? undefined : state.parts.get(wanted.part)?.msl;
   if (!isLimited(wanted?.msl) && !isLimited(described) && !state.exposures.has(reel)) return;
   if (state.exposures.get(reel)?.periods.at(-1)?.air === 'floor') return;

@@ -20,6 +20,7 @@ import {
 import { clearedFacts, closeAnswered, sameReelThere } from './holds.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { emptyReel, recount } from './recount.ts';
+import { nameByEntry } from './reel-id.ts';
 import { elsewhere, freeReels, holdReels, isAt, type Mark } from './reel-places.ts';
 import {
   countMark,
@@ -202,7 +203,7 @@ function putOnCart(state: FloorState, cart: string, hold: Hold): void {
 function tapeOf(facts: Verified, mark: Mark, done: number): Omit<Tape, 'forPart'> {
   return {
     setup: facts.setup,
-    reel: facts.reel ?? `~${mark.entry}`,
+    reel: facts.reel ?? nameByEntry(mark.entry),
     part: facts.part ?? '',
     supplierPart: facts.supplierPart,
     lot: facts.lot,

@@ -5,6 +5,7 @@
 
 import { panelsToGo } from './building.ts';
 import type { EntryKind, PayloadOf, SetupSlot } from './kinds.ts';
+import { hasOwnId, ownIdOf } from './reel-id.ts';
 import { slotLeft } from './remaining.ts';
 import type { FloorState, SlotState, Tape } from './state.ts';
 
@@ -162,7 +163,7 @@ function verified(
       run: as.run,
       slot: slot.slot,
       feeder: slot.feeder,
-      reel: tape.reel.startsWith('~') ? null : tape.reel,
+      reel: ownIdOf(tape.reel),
       part,
       supplierPart,
       lot,
@@ -181,7 +182,7 @@ function verified(
 function reelsInStore(state: FloorState): ToldEntry[] {
   const told: ToldEntry[] = [];
   for (const { reel, part, supplierPart, lot, dateCode, count, at, place } of state.reels.values()) {
-    if (at !== null || place === undefined || reel.startsWith('~')) continue;
+    if (at !== null || place === undefined || !hasOwnId(reel)) continue;
     const facts = { reel, part, supplierPart, lot, dateCode, quantity: count };
     told.push({ kind: 'reel.put', payload: { ...facts, place, via: 'practice' } });
     const expires = state.expiries.get(reel);

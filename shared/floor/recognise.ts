@@ -5,6 +5,7 @@
 import { isSameSlot } from './address.ts';
 import { isPlaceInUse } from './fold-places.ts';
 import { isOnLinePlace } from './place.ts';
+import { hasOwnId } from './reel-id.ts';
 import type { FloorState } from './state.ts';
 
 /** One thing that a scanned text names. */
@@ -29,7 +30,7 @@ export function recognise(state: FloorState, line: string | null, scanned: strin
   for (const person of state.people.values()) {
     if (person.badge === text) found.push({ is: 'person', person: person.person });
   }
-  if (state.reels.has(text) && !text.startsWith('~')) found.push({ is: 'reel', reel: text });
+  if (state.reels.has(text) && hasOwnId(text)) found.push({ is: 'reel', reel: text });
   if (state.carts.has(text)) found.push({ is: 'cart', cart: text });
   if (isPlaceInUse(state, text)) found.push({ is: 'place', place: text });
   const run = line === null ? undefined : state.runs.get(state.current.get(line) ?? '');

@@ -4,6 +4,7 @@
 
 import { entryId } from '../log/entry.ts';
 import type { EntryOf } from './kinds.ts';
+import { nameByEntry } from './reel-id.ts';
 import { type FloorState, slotKey } from './state.ts';
 import { tapeSlot } from './tape-slot.ts';
 import { turnGroup } from './turns.ts';
@@ -58,7 +59,7 @@ export function ofStation(
 /** The slot of a verdict, the reel, and what stands there. A verdict without a slot touches the reel alone. */
 export function ofVerdict(state: FloorState, entry: EntryOf<'reel.verified'>): Touched {
   const { line, slot, reel } = entry.payload;
-  const own = reel ?? `~${entryId(entry)}`;
+  const own = reel ?? nameByEntry(entryId(entry));
   return slot === null ? { ...none, reels: [own] } : onSlots(state, line, { slots: [slot], reels: [own] });
 }
 
@@ -66,7 +67,7 @@ export function ofVerdict(state: FloorState, entry: EntryOf<'reel.verified'>): T
 export function ofHold(state: FloorState, entry: EntryOf<'hold.cleared'>): Touched {
   const facts = state.holds.get(entry.payload.of)?.facts;
   if (facts === undefined) return none;
-  const reels = [facts.reel ?? `~${entryId(entry)}`];
+  const reels = [facts.reel ?? nameByEntry(entryId(entry))];
   return facts.slot === null
     ? { ...none, reels }
     : onSlots(state, facts.line, { slots: [facts.slot], reels });
@@ -113,7 +114,7 @@ export function ofReel(
 export function ofDocking(state: FloorState, entry: EntryOf<'cart.docked'>): Touched {
   const { cart, line, slots } = entry.payload;
   const places = state.carts.get(cart);
-  const reels = slots.map((slot) => places?.get(slot)?.reel ?? `~${entryId(entry)}`);
+  const reels = slots.map((slot) => places?.get(slot)?.reel ?? nameByEntry(entryId(entry)));
   return onSlots(state, line, { slots, reels });
 }
 

@@ -3,6 +3,7 @@
 // a shift over a clock change is an hour shorter or longer; what no shift covers is a stop. A fixed offset was refused:
 // wrong for half the year.
 
+import { DAY_MS, utcDate } from '../kit/moment.ts';
 import type { Stop } from './working-time.ts';
 
 /** Wall-clock time of day, `HH:MM`, 00:00 to 23:59. */
@@ -45,8 +46,6 @@ export interface LinePlan {
   /** Work beside the shifts, on closed days too; nothing to a line that runs round the clock. */
   readonly overtime?: readonly Stop[];
 }
-
-const DAY_MS = 86_400_000;
 
 /** A zone's offset from UTC at a moment, ms; made once per question, since a formatter is slow to make. */
 type OffsetAt = (atMs: number) => number;
@@ -122,10 +121,6 @@ function isoDay(dayMs: number): number {
   return new Date(dayMs).getUTCDay() || 7;
 }
 
-function isoDate(dayMs: number): string {
-  return new Date(dayMs).toISOString().slice(0, 10);
-}
-
 /** What `spans` leave open between two moments. `spans` in any order, overlapping allowed. */
 function gaps(spans: readonly Stop[], range: Stop): Stop[] {
   const open: Stop[] = [];
@@ -155,7 +150,7 @@ export function calendarStops(plan: LinePlan, range: Stop): Stop[] {
   const firstDay = Math.floor((range.fromMs + offsetAt(range.fromMs)) / DAY_MS) * DAY_MS - 2 * DAY_MS;
   const lastDay = range.toMs + offsetAt(range.toMs);
   for (let dayMs = firstDay; dayMs <= lastDay; dayMs += DAY_MS) {
-    if (closed.has(isoDate(dayMs))) {
+    if (closed.has(utcDate(dayMs))) {
       if (isRoundTheClock(plan)) stops.push(wholeDay(dayMs, offsetAt));
       continue;
     }

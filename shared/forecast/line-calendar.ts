@@ -4,10 +4,10 @@
 // an hour of Friday off each day of the week.
 
 import type { FloorState, LineRules, LineWeeks } from '../floor/state.ts';
+import { DAY_MS, utcDate } from '../kit/moment.ts';
 import { type Break, calendarStops, type LinePlan, momentInZone, type Shift } from './calendar.ts';
 import { type Stop, type WorkingTime, workingTime } from './working-time.ts';
 
-const DAY_MS = 86_400_000;
 /** How far ahead the calendar is laid out. */
 const HORIZON_DAYS = 8;
 /** How far back, for the pace of panels already seen. */
@@ -76,7 +76,7 @@ function datesBetween(from: string, to: string): readonly string[] {
   const days = Math.round((Date.parse(`${to}T00:00Z`) - Date.parse(`${from}T00:00Z`)) / DAY_MS);
   if (!(days >= 0)) return [];
   return Array.from({ length: Math.min(days + 1, MOST_HOLIDAY_DAYS) }, (_, day) =>
-    new Date(Date.parse(`${from}T00:00Z`) + day * DAY_MS).toISOString().slice(0, 10),
+    utcDate(Date.parse(`${from}T00:00Z`) + day * DAY_MS),
   );
 }
 

@@ -15,7 +15,7 @@ export interface WaitingReel {
 }
 
 /** What each splice itself costs: parts, and the deviation of that. */
-export interface SpliceCost {
+export interface SpliceParts {
   readonly parts: number;
   readonly sd: number;
 }
@@ -33,7 +33,7 @@ export interface ReelEnd {
 }
 
 /** What a slot needs for the rest of the run. */
-export interface SlotOutlook {
+export interface SlotNeeds {
   readonly slot: string;
   readonly ends: readonly ReelEnd[];
   /** True where running and waiting reels last the run (risk below 5 %). */
@@ -48,7 +48,7 @@ export interface SlotOutlook {
 }
 
 /** Parts up to the end of `upTo` waiting reels, as one load whose window is that of the last reel. */
-function joined(load: SlotLoad, waiting: readonly WaitingReel[], upTo: number, cost: SpliceCost): SlotLoad {
+function joined(load: SlotLoad, waiting: readonly WaitingReel[], upTo: number, cost: SpliceParts): SlotLoad {
   const reels = waiting.slice(0, upTo);
   const all = reels.reduce((sum, reel) => sum + reel.parts - cost.parts, load.left);
   return {
@@ -76,12 +76,12 @@ function partsShort(load: SlotLoad, wanted: number): number {
  * The ends of the running reel and of those that wait, and what is missing. Each splice takes off what it costs itself (default: nothing).
  * A loss of 1 (every part lost) throws: nothing would ever be enough.
  */
-export function slotOutlook(
+export function slotNeeds(
   pace: LinePace,
   load: SlotLoad,
   waiting: readonly WaitingReel[],
-  cost: SpliceCost = { parts: 0, sd: 0 },
-): SlotOutlook {
+  cost: SpliceParts = { parts: 0, sd: 0 },
+): SlotNeeds {
   if (load.loss >= 1)
     throw new RangeError(`Cannot look ahead as loss must be below 1: current value is ${load.loss}`);
   const ends: ReelEnd[] = [];

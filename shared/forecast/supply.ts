@@ -2,7 +2,7 @@
 // Method: slot by slot in order of need, reel by reel until the run is done; a reel is counted on for one slot only. Figures in, figures
 // out, so that a worker can do it: the page has a scan to answer meanwhile.
 
-import { type ReelEnd, type SlotOutlook, type SpliceCost, slotOutlook, type WaitingReel } from './outlook.ts';
+import { type ReelEnd, type SlotNeeds, type SpliceParts, slotNeeds, type WaitingReel } from './outlook.ts';
 import type { LinePace, SlotLoad } from './run-out.ts';
 
 /**
@@ -14,32 +14,32 @@ export interface SupplyQuestion {
   readonly slots: readonly {
     readonly load: SlotLoad;
     readonly takes: string;
-    readonly splice?: SpliceCost;
+    readonly splice?: SpliceParts;
   }[];
   readonly waiting: ReadonlyMap<string, readonly WaitingReel[]>;
 }
 
 /** One slot's answer, in the order of the question. */
-export interface SlotSupply {
+export interface SupplyAnswer {
   readonly ends: readonly ReelEnd[];
   readonly lasts: boolean;
-  readonly bring: SlotOutlook['bring'];
+  readonly bring: SlotNeeds['bring'];
   /** Ids of the waiting reels that it takes. */
   readonly takes: readonly string[];
 }
 
 /** Shares out the waiting reels and says what is missing. Cost: a forecast for each reel taken, and some twenty for each shortage. */
-export function answerSupply({ pace, slots, waiting }: SupplyQuestion): readonly SlotSupply[] {
+export function answerSupply({ pace, slots, waiting }: SupplyQuestion): readonly SupplyAnswer[] {
   const taken = new Set<string>();
   return slots.map(({ load, takes: list, splice }) => {
     const takes: WaitingReel[] = [];
-    let outlook = slotOutlook(pace, load, takes, splice);
+    let outlook = slotNeeds(pace, load, takes, splice);
     for (const reel of waiting.get(list) ?? []) {
       if (outlook.lasts) break;
       if (taken.has(reel.reel)) continue;
       taken.add(reel.reel);
       takes.push(reel);
-      outlook = slotOutlook(pace, load, takes, splice);
+      outlook = slotNeeds(pace, load, takes, splice);
     }
     const { ends, lasts, bring } = outlook;
     return { ends, lasts, bring, takes: takes.map(({ reel }) => reel) };

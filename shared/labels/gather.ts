@@ -18,11 +18,11 @@ import type { Basket, LabelElement } from './elements.ts';
 import { parseQuantity } from './quantity.ts';
 import {
   type IsoWeek,
-  LABEL_MSL,
   type LabelField,
   type LabelFieldName,
   type LabelMsl,
   type LabelReading,
+  labelMsls,
 } from './reading.ts';
 
 type TextField = 'part' | 'supplierPart' | 'lot' | 'reel' | 'supplier' | 'order';
@@ -216,10 +216,10 @@ function gatherMsl(basket: Basket): LabelMsl | null {
 
 /** Reads a moisture sensitivity level as labels print it: `3`, `2a`, `2A`, `MSL 3`, `LEVEL 3`; null where it is none. */
 export function parseMsl(printed: string): LabelMsl | null {
-  for (const level of LABEL_MSL) if (level === printed) return level;
+  for (const level of labelMsls) if (level === printed) return level;
   let text = printed.trim().toLowerCase();
   for (const word of ['msl', 'level']) {
     if (text.startsWith(word)) text = text.slice(word.length).trim();
   }
-  return LABEL_MSL.find((level) => level === text) ?? null;
+  return labelMsls.find((level) => level === text) ?? null;
 }

@@ -13,10 +13,10 @@ export interface PartComparison {
 }
 
 /** What made two part numbers count as the same; `combined` = more than one rule was needed. */
-export const COMPARED_BY = ['exact', 'case', 'spaces', 'dashes', 'packing-suffix', 'combined'] as const;
+export const comparisons = ['exact', 'case', 'spaces', 'dashes', 'packing-suffix', 'combined'] as const;
 
 /** One way in which two part numbers can count as the same. */
-export type ComparedBy = (typeof COMPARED_BY)[number];
+export type ComparedBy = (typeof comparisons)[number];
 
 const NOTHING: PartComparison = {
   ignoreCase: false,

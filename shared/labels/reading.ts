@@ -5,7 +5,7 @@
 import type { LabelWarning } from './warnings.ts';
 
 /** What a label can state about its reel. `order` is the purchase order that the reel was bought on. */
-export const LABEL_FIELDS = [
+export const labelFields = [
   'part',
   'supplierPart',
   'quantity',
@@ -21,13 +21,13 @@ export const LABEL_FIELDS = [
 ] as const;
 
 /** One of the things that a label can state. */
-export type LabelFieldName = (typeof LABEL_FIELDS)[number];
+export type LabelFieldName = (typeof labelFields)[number];
 
 /** The moisture sensitivity levels of IPC/JEDEC J-STD-020, as MH10.8.2 writes them after 13E. */
-export const LABEL_MSL = ['1', '2', '2a', '3', '4', '5', '5a', '6'] as const;
+export const labelMsls = ['1', '2', '2a', '3', '4', '5', '5a', '6'] as const;
 
 /** A moisture sensitivity level. */
-export type LabelMsl = (typeof LABEL_MSL)[number];
+export type LabelMsl = (typeof labelMsls)[number];
 
 /** A week of ISO 8601: the year that the week belongs to and its number, 1 to 53. */
 export interface IsoWeek {

@@ -2,11 +2,11 @@
 // every reader of the log needs; `rule-fit.ts` lays them over labels.
 
 import * as z from 'zod/mini';
-import { DATE_FORMATS } from './date-formats.ts';
+import { dateFormats } from './date-formats.ts';
 import type { LabelFieldName } from './reading.ts';
 
 /** The fields that a rule can name a piece for. */
-export const RULE_FIELDS = [
+export const ruleFields = [
   'part',
   'supplierPart',
   'quantity',
@@ -21,23 +21,23 @@ export const RULE_FIELDS = [
 ] as const satisfies readonly LabelFieldName[];
 
 /** One field that a rule can name. */
-export type RuleField = (typeof RULE_FIELDS)[number];
+export type RuleField = (typeof ruleFields)[number];
 
 /** What a piece takes: a fixed text; a run of digits, letters, or both; or anything up to the next fixed text. */
-export const PIECE_KINDS = ['digits', 'letters', 'alphanumeric', 'any'] as const;
+export const pieceKinds = ['digits', 'letters', 'alphanumeric', 'any'] as const;
 
 const size = z.int().check(z.minimum(1), z.maximum(200));
 
 const textPieceSchema = z.strictObject({ text: z.string().check(z.minLength(1), z.maxLength(100)) });
 
 const takingPieceSchema = z.strictObject({
-  takes: z.enum(PIECE_KINDS),
+  takes: z.enum(pieceKinds),
   /** Exactly so many characters; without it as many as there are. */
   length: z.optional(size),
   /** What the piece is; without it the piece is skipped. */
-  field: z.optional(z.enum(RULE_FIELDS)),
+  field: z.optional(z.enum(ruleFields)),
   /** How a date is printed; without it only what is unambiguous is read. */
-  date: z.optional(z.enum(DATE_FORMATS)),
+  date: z.optional(z.enum(dateFormats)),
 });
 
 const pieceSchema = z.union([textPieceSchema, takingPieceSchema]);
@@ -77,7 +77,7 @@ const codePatternSchema = z
 const exampleSchema = z.strictObject({
   codes: z.array(z.string().check(z.maxLength(4000))).check(z.minLength(1), z.maxLength(50)),
   /** What the named pieces hold, as printed. */
-  reads: z.partialRecord(z.enum(RULE_FIELDS), z.string().check(z.maxLength(4000))),
+  reads: z.partialRecord(z.enum(ruleFields), z.string().check(z.maxLength(4000))),
 });
 
 /** A site rule: patterns for the codes of one kind of label, a version, and labels that it was made from. */

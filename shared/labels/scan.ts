@@ -1,8 +1,8 @@
 // What one look, one trigger pull or one typed line brought: codes as they were read, and the way they came in.
 
 /** How a scan came in. */
-export const SCAN_PATHS = ['camera', 'wedge', 'typed', 'practice'] as const;
-export type ScanPath = (typeof SCAN_PATHS)[number];
+export const scanPaths = ['camera', 'wedge', 'typed', 'practice'] as const;
+export type ScanPath = (typeof scanPaths)[number];
 
 /** One code as it was read: control characters are kept as they are (GS is U+001D). */
 export interface ScannedCode {

@@ -3,10 +3,10 @@
 // 10^(i/n) rounded to three digits, with the one published exception 920 in E192.
 
 /** The series of IEC 60063, coarse to fine. */
-export const E_SERIES = ['E3', 'E6', 'E12', 'E24', 'E48', 'E96', 'E192'] as const;
+export const eSeries = ['E3', 'E6', 'E12', 'E24', 'E48', 'E96', 'E192'] as const;
 
 /** One series of IEC 60063. */
-export type ESeries = (typeof E_SERIES)[number];
+export type ESeries = (typeof eSeries)[number];
 
 const E24 = [10, 11, 12, 13, 15, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39, 43, 47, 51, 56, 62, 68, 75, 82, 91];
 
@@ -41,5 +41,5 @@ export function seriesOf(digits: number): readonly ESeries[] {
   while (number < 100) number *= 10;
   while (number > 999 && number % 10 === 0) number /= 10;
   if (number > 999) return [];
-  return E_SERIES.filter((series) => E_SERIES_NUMBERS[series].includes(number));
+  return eSeries.filter((series) => E_SERIES_NUMBERS[series].includes(number));
 }

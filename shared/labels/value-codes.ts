@@ -5,16 +5,16 @@
 import { E_SERIES_NUMBERS, type ESeries, seriesOf } from './series.ts';
 
 /** What a value code can stand on. */
-export const VALUE_KINDS = ['resistor', 'capacitor'] as const;
+export const valueKinds = ['resistor', 'capacitor'] as const;
 
 /** A resistor or a capacitor. */
-export type ValueKind = (typeof VALUE_KINDS)[number];
+export type ValueKind = (typeof valueKinds)[number];
 
 /** How a value is coded; `plain` = a number with its unit, in no code (plain-values.ts). */
-export const VALUE_SYSTEMS = ['IEC 60062', '3-digit', '4-digit', 'EIA-96', 'plain'] as const;
+export const valueSystems = ['IEC 60062', '3-digit', '4-digit', 'EIA-96', 'plain'] as const;
 
 /** One system of value codes. */
-export type ValueSystem = (typeof VALUE_SYSTEMS)[number];
+export type ValueSystem = (typeof valueSystems)[number];
 
 /** Limits around the value: `plus` up, `minus` down, both >= 0, in percent or in picofarads. */
 export interface ValueTolerance {

@@ -1,6 +1,7 @@
 // An export as rows for people, and as lines for machines. Readable columns first; the last column holds the sealed record
 // itself, so that the readable ones can be computed again and compared. The core knows rows; bytes are the caller's.
 
+import { DAY_MS } from '../kit/moment.ts';
 import type { Json } from './entry.ts';
 import { type ExportItem, isOmitted, payloadFact } from './export.ts';
 import { canonicalText } from './seal.ts';
@@ -167,7 +168,7 @@ const NUDGE_MS = 0.1;
 
 /** A moment as a workbook counts it: days since its first day. */
 export function workbookDays({ wallMs }: { readonly wallMs: number }): number {
-  return UNIX_DAY + (wallMs + NUDGE_MS) / 86_400_000;
+  return UNIX_DAY + (wallMs + NUDGE_MS) / DAY_MS;
 }
 
 /** What a reader sees in a cell: a number in plain digits, a moment by ISO 8601 without offset. */

@@ -10,7 +10,7 @@ import type { Climate, Piece } from './timeline.ts';
 import type { ValueSource } from './values.ts';
 
 /** A bake that was too short: what was told of it, and the hours that the table wants at that temperature (null: it gives none). */
-export interface ShortBake {
+export interface BakeTooShort {
   readonly hours: number;
   readonly celsius: number | null;
   readonly wanted: number | null;
@@ -29,7 +29,7 @@ export interface Clock {
   expiredMs: number | null;
   exceededSeconds: number;
   running: boolean;
-  shortBake: ShortBake | null;
+  shortBake: BakeTooShort | null;
   /** Hours in all above 90 °C, bakes of an unknown temperature among them; nothing sets them back. */
   hotHours: number;
   climate: Climate;
@@ -174,7 +174,7 @@ function bake(clock: Clock, piece: Piece, setting: Setting): void {
 const OVEN_HUMIDITY = 5;
 
 /** What a bake is short of, null where it is as long as its row of the table grants. Where nobody stated the body, the longest row counts. */
-function shortBake(piece: Piece, setting: Setting, exceededSeconds: number): ShortBake | null {
+function shortBake(piece: Piece, setting: Setting, exceededSeconds: number): BakeTooShort | null {
   const { part, thicknessMm, isLarge } = setting;
   if (part.level === '1') return null;
   const options = bakeOptions({ level: part.level, thicknessMm, exceededSeconds, isLarge, own: part.own });

@@ -7,18 +7,18 @@ import { fail, ok, type Result } from '../kit/result.ts';
 import { bakeOptions, hotBakeLimitHours } from './bake.ts';
 import { climateLife, type PartMoisture } from './climate-life.ts';
 import {
+  type BakeTooShort,
   type Clock,
   freshClock,
   leftOf,
   runClock,
   type Setting,
-  type ShortBake,
   usualClimate,
 } from './clock.ts';
 import { dryRuleOf, type MoistureLevel, type PackageClass } from './levels.ts';
 import { type FloorLifeNote, floorLifeNote } from './notes.ts';
 import { isLargeOrStacked, type PackageFacts, packageClassesOf } from './package.ts';
-import { type Climate, makeTimeline, type Stretch } from './timeline.ts';
+import { type AirSpan, type Climate, makeTimeline } from './timeline.ts';
 import type { OwnValues, ValueSource } from './values.ts';
 
 /** The question: one reel, from the opening of its bag until now. Moments in ms since 1970. */
@@ -43,7 +43,7 @@ export interface FloorLifeInput {
   readonly openedMs: number;
   readonly nowMs: number;
   /** In any order; gaps and overlaps are settled to the worse side and noted. */
-  readonly history: readonly Stretch[];
+  readonly history: readonly AirSpan[];
 }
 
 /** The answer. */
@@ -71,7 +71,7 @@ export interface FloorLife {
   /** Whether the clock runs at `nowMs`. */
   readonly running: boolean;
   /** The newest bake, where it was shorter than the table grants and so has reset nothing; null else. */
-  readonly shortBake: ShortBake | null;
+  readonly shortBake: BakeTooShort | null;
   readonly notes: readonly FloorLifeNote[];
 }
 

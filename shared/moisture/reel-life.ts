@@ -5,12 +5,12 @@ import { type BakeApproval, type Exposure, type ExposurePeriod, isLimited } from
 import type { SetupSlot } from '../floor/kinds.ts';
 import { MOISTURE_RULES, type MoistureRuling, type PartFacts } from '../floor/moisture-rules.ts';
 import type { FloorState } from '../floor/state.ts';
-import type { ShortBake } from './clock.ts';
+import type { BakeTooShort } from './clock.ts';
 import { type FloorLife, floorLife } from './floor-life.ts';
 import { type MoistureLevel, moistureLevels } from './levels.ts';
 import { lineClimate } from './line-climate.ts';
 import { type PackageFacts, unknownPackage } from './package.ts';
-import type { Stretch } from './timeline.ts';
+import type { AirSpan } from './timeline.ts';
 
 /** What a part's floor life hangs on. */
 export interface PartMoistureKnown {
@@ -114,14 +114,14 @@ const ROUNDED_MS = 30_000;
 function stretchOf(
   { air, fromMs, celsius, humidity, approved }: ExposurePeriod,
   toMs: number | null,
-): Stretch {
+): AirSpan {
   const stretch = { where: air, fromMs, toMs, celsius, humidity };
   if (approved === undefined || toMs === null) return stretch;
   return { ...stretch, isApproved: toMs - fromMs >= approved.hours * HOUR_MS - ROUNDED_MS };
 }
 
 /** A bake that gave no floor life back, as a lead is asked about it. */
-export interface OpenBake extends ShortBake {
+export interface OpenBake extends BakeTooShort {
   /** The entry that put the reel into the oven. */
   readonly of: string;
 }

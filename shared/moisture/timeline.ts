@@ -13,7 +13,7 @@ export interface Climate {
 }
 
 /** A recorded stretch of time in one place. Moments in ms since 1970. */
-export interface Stretch {
+export interface AirSpan {
   readonly fromMs: number;
   /** Null: it still lasts. */
   readonly toMs: number | null;
@@ -34,7 +34,7 @@ export interface Piece {
   readonly celsius: number | null;
   readonly humidity: number | null;
   /** The stretch that it comes from; null for a gap. */
-  readonly stretch: Stretch | null;
+  readonly stretch: AirSpan | null;
 }
 
 /** The timeline and what had to be assumed to make it. */
@@ -49,17 +49,17 @@ export interface Timeline {
 
 const badness: Readonly<Record<Air, number>> = { floor: 2, dry: 1, bake: 0 };
 
-function isWorse(a: Stretch, b: Stretch): boolean {
+function isWorse(a: AirSpan, b: AirSpan): boolean {
   if (a.where !== b.where) return badness[a.where] > badness[b.where];
   const [humidityA, humidityB] = [a.humidity ?? 0, b.humidity ?? 0];
   return humidityA !== humidityB ? humidityA > humidityB : (a.celsius ?? 0) > (b.celsius ?? 0);
 }
 
-function endOf(stretch: Stretch, nowMs: number): number {
+function endOf(stretch: AirSpan, nowMs: number): number {
   return Math.min(stretch.toMs ?? nowMs, nowMs);
 }
 
-function climateOf(stretch: Stretch | null, usual: Climate): Climate {
+function climateOf(stretch: AirSpan | null, usual: Climate): Climate {
   return {
     celsius: stretch?.celsius ?? usual.celsius,
     humidity: stretch?.humidity ?? usual.humidity,
@@ -78,7 +78,7 @@ function joinPieces(pieces: readonly Piece[]): Piece[] {
   return joined;
 }
 
-function clipNotes(history: readonly Stretch[], openedMs: number, nowMs: number): FloorLifeNote[] {
+function clipNotes(history: readonly AirSpan[], openedMs: number, nowMs: number): FloorLifeNote[] {
   const notes: FloorLifeNote[] = [];
   if (history.some((stretch) => stretch.fromMs < openedMs)) notes.push(floorLifeNote('beforeOpening'));
   if (history.some((stretch) => stretch.fromMs > nowMs || (stretch.toMs ?? nowMs) > nowMs)) {
@@ -93,7 +93,7 @@ function clipNotes(history: readonly Stretch[], openedMs: number, nowMs: number)
  * stretch takes the climate of the first one, without any `usual` (null: 30 °C and 60 %, which is noted). Cost: pieces times stretches.
  */
 export function makeTimeline(
-  history: readonly Stretch[],
+  history: readonly AirSpan[],
   openedMs: number,
   nowMs: number,
   usual: Climate | null = null,

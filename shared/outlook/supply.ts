@@ -6,7 +6,7 @@ import { labelShareOf, tapeSd } from '../floor/remaining.ts';
 import type { FloorState, Reel } from '../floor/state.ts';
 import { turnGroup } from '../floor/turns.ts';
 import { type PickLine, pickList, type WaitingReel } from '../forecast/outlook.ts';
-import type { SlotSupply as SlotAnswer, SupplyQuestion } from '../forecast/supply.ts';
+import type { SupplyAnswer, SupplyQuestion } from '../forecast/supply.ts';
 import type { Outlook, SlotOutlook } from './line.ts';
 
 /** Parts on a full reel where the log has never seen one of the part. */
@@ -15,9 +15,9 @@ const USUAL_REEL = 5000;
 /** One slot's reels to the end of the run. */
 export interface SlotSupply {
   readonly slot: SlotOutlook;
-  readonly ends: SlotAnswer['ends'];
+  readonly ends: SupplyAnswer['ends'];
   readonly lasts: boolean;
-  readonly bring: SlotAnswer['bring'];
+  readonly bring: SupplyAnswer['bring'];
   readonly waiting: readonly Reel[];
 }
 
@@ -82,7 +82,7 @@ export function supplyQuestion(
 export function toSupply(
   floor: FloorState,
   outlook: Outlook,
-  of: { readonly answer: readonly SlotAnswer[]; readonly slots: readonly SlotOutlook[] },
+  of: { readonly answer: readonly SupplyAnswer[]; readonly slots: readonly SlotOutlook[] },
   lifeOf?: (reel: Reel, part: string) => FitLife | null,
 ): Supply {
   const shelf = shelfFor(

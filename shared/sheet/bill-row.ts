@@ -68,13 +68,13 @@ export function carriedMark(
 }
 
 /** A quantity with a unit of pieces behind it ("12", "4,0", "3 pcs"); null where the cell is no number. */
-export function parseQuantity(text: string): number | null {
+export function parseCellQuantity(text: string): number | null {
   const plain = text.replace(/\s*(?:pcs?|pieces?|pzs?|uds?|stk|st(?:ü|ue)ck|ea(?:ch)?|x|×)\.?$/i, '');
   return parseNumber(plain, /^\d{1,3}[.,]0{1,2}$/.test(plain) ? 'length' : 'count');
 }
 
 function quantityOf(text: string): number | null {
-  return text === '' || isBlankMark(text) ? null : parseQuantity(text);
+  return text === '' || isBlankMark(text) ? null : parseCellQuantity(text);
 }
 
 /** Reads one row; `designators` empty where the row names none. */

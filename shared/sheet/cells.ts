@@ -3,7 +3,7 @@
 
 import { bankOf } from '../floor/address.ts';
 import type { Side } from '../floor/vocabulary.ts';
-import { LABEL_MSL, type LabelMsl } from '../labels/reading.ts';
+import { type LabelMsl, labelMsls } from '../labels/reading.ts';
 import { cellText, type SheetCell } from './headers.ts';
 
 const spaces = /[\s\u00a0\u2009\u202f']/g;
@@ -116,7 +116,7 @@ export function parseSheetMsl(text: string): LabelMsl | null {
     .toLowerCase()
     .replace(/^(?:msl|level|stufe|klasse|nivel|niveau)?[\s:=-]*/, '')
     .replace(/\s+/g, '');
-  return LABEL_MSL.find((level) => level === bare) ?? null;
+  return labelMsls.find((level) => level === bare) ?? null;
 }
 
 const topWords =

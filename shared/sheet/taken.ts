@@ -3,7 +3,7 @@
 
 import { parseSlot } from '../floor/address.ts';
 import type { SetupSlot } from '../floor/kinds.ts';
-import { LABEL_MSL } from '../labels/reading.ts';
+import { labelMsls } from '../labels/reading.ts';
 import type { SheetSlot } from './slot.ts';
 import { type PositionsByWidth, positionsForWidth } from './tapes.ts';
 
@@ -64,7 +64,7 @@ export function fromSetupSlots(slots: readonly SetupSlot[]): readonly SheetSlot[
     pins: null,
     bodySizeMm: null,
     bodyThicknessMm: slot.bodyMm ?? null,
-    msl: LABEL_MSL.find((level) => level === slot.msl) ?? null,
+    msl: labelMsls.find((level) => level === slot.msl) ?? null,
     polarity: slot.polarity ?? null,
     feederType: slot.feederType ?? null,
     drive: slot.drive ?? null,

@@ -7,7 +7,7 @@ import type { Side } from '../floor/vocabulary.ts';
 import { compareText } from '../log/order.ts';
 import { guessedOf } from './boards.ts';
 import { foundStretches, placesOf } from './finds.ts';
-import { isVoid, latestTo, numberAt, placeOf, type Span, toNumbers } from './order.ts';
+import { isVoid, latestTo, numberAt, panelPlace, type Span, toNumbers } from './order.ts';
 import type { Guess, Stretch, TraceIndex } from './stretches.ts';
 
 /** Which stretches are asked for; every field given must fit. */
@@ -188,7 +188,7 @@ function buildings(
   });
   if (found.length > 0) return found.sort(([a], [b]) => a.startedMs - b.startedMs);
   const counted = index.state.runs.get(run ?? onlyRun(index) ?? '');
-  const place = counted && /^\d+$/.test(panel) ? placeOf(counted, Number(panel)) : null;
+  const place = counted && /^\d+$/.test(panel) ? panelPlace(counted, Number(panel)) : null;
   return counted && place !== null ? [[counted, place]] : [];
 }
 

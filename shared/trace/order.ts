@@ -56,7 +56,7 @@ export function numberAt(run: Pick<Run, 'voids'>, place: number): number {
 }
 
 /** The place of the panel with a number; null where none has it. */
-export function placeOf(run: Counted, number: number): number | null {
+export function panelPlace(run: Counted, number: number): number | null {
   if (!Number.isInteger(number) || number < 1 || number > run.done) return null;
   let place = number;
   for (let before = 0; before !== place; ) {

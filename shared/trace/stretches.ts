@@ -9,6 +9,7 @@ import { newestRun } from '../floor/building.ts';
 import { countOf } from '../floor/counters.ts';
 import { applyFloorEntry } from '../floor/fold.ts';
 import { type FloorEntry, readFloorEntry } from '../floor/kinds.ts';
+import { ownIdOf } from '../floor/reel-id.ts';
 import { touchesOf } from '../floor/registry.ts';
 import { emptyState, type FloorState, type Run, type SlotState, type Tape } from '../floor/state.ts';
 import { codeKey, tallyOf } from '../floor/tally.ts';
@@ -20,10 +21,7 @@ import { countedSince, endsAt, lagAt, reachOf, runBefore } from './line.ts';
 import { latest, latestTo } from './order.ts';
 import { boundSeen } from './seen-joint.ts';
 
-/**
- * A bound on panels: the tape surely gave parts to all panels inside `sure`, perhaps to those inside `possible`; Infinity where nothing
- * bounds it. In the order of counting (floor/tally.ts).
- */
+/** A bound on panels, by the order of counting (floor/tally.ts): the tape surely served all inside `sure`, perhaps those inside `possible`; Infinity: no bound. */
 export interface PanelBound {
   readonly sure: number;
   readonly possible: number;
@@ -284,7 +282,7 @@ function openStretch(
     setup: run.setup,
     slot: slot.slot,
     feeder: slot.feeder,
-    reel: tape.reel.startsWith('~') ? null : tape.reel,
+    reel: ownIdOf(tape.reel),
     part: tape.part,
     supplierPart: tape.supplierPart,
     lot: tape.lot,

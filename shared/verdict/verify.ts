@@ -9,6 +9,7 @@ import { ageReasons, blockReasons, type FitLife, partFits } from '../floor/fits.
 import type { SetupSlot } from '../floor/kinds.ts';
 import { isOnLinePlace } from '../floor/place.ts';
 import { plantDay } from '../floor/plant-day.ts';
+import { hasOwnId, ownIdOf } from '../floor/reel-id.ts';
 import { type CartPlace, type FloorState, type Reel, slotKey } from '../floor/state.ts';
 import type { Verdict, VerifyAct } from '../floor/vocabulary.ts';
 import { wantedOn } from '../floor/wanted.ts';
@@ -244,7 +245,7 @@ export function earlierUnnamed(
 ): Reel | null {
   let newest: Reel | null = null;
   for (const each of state.reels.values()) {
-    if (!each.reel.startsWith('~') || each.at !== null || each.count === 0) continue;
+    if (hasOwnId(each.reel) || each.at !== null || each.count === 0) continue;
     const samePart = part === null ? each.supplierPart === reel.supplierPart : each.part === part;
     if (samePart && (each.lot === null || reel.lot === null || each.lot === reel.lot)) newest = each;
   }
@@ -282,7 +283,7 @@ function sameReel(
   },
   reel: ReelFacts,
 ): boolean {
-  if (reel.reel !== null && !tape.reel.startsWith('~')) return tape.reel === reel.reel;
+  if (reel.reel !== null && hasOwnId(tape.reel)) return tape.reel === reel.reel;
   // A label that names no part is no reel's.
   const samePart =
     reel.part === null
@@ -292,5 +293,5 @@ function sameReel(
 }
 
 function shownReel(reel: string | undefined): string | null {
-  return reel === undefined || reel.startsWith('~') ? null : reel;
+  return ownIdOf(reel);
 }

@@ -30,7 +30,7 @@ const signature = z.string().check(z.regex(/^[A-Za-z0-9_-]{86}$/, 'expected 64 b
 
 /** A chain and how far it is held. */
 export const markSchema = z.object({ tablet: name, epoch: name, seq: z.int().check(z.minimum(0)) });
-export type Mark = z.infer<typeof markSchema>;
+export type ChainMark = z.infer<typeof markSchema>;
 
 /** The end of a chain with its hash. */
 export const headSchema = z.object({ tablet: name, epoch: name, seq: z.int().check(z.minimum(1)), hash });

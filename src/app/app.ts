@@ -40,6 +40,11 @@ export interface App {
   readonly person: ReadonlySignal<Person | null>;
   /** Writes entries as the person signed in; resolves when durable. */
   readonly write: (drafts: readonly Draft[]) => Promise<readonly Entry[]>;
+  /** Writes entries that nobody waits for; what follows comes once they are durable. A failed write is shown by the fault screen alone. */
+  readonly record: (
+    drafts: readonly Draft[],
+    after?: { readonly notice?: Notice; readonly next?: () => void },
+  ) => void;
   /** How many tasks are open that an update or a reload would disturb. */
   readonly openTasks: Signal<number>;
   /** Grows each time somebody is signed out because the tablet was left alone: who was made sure of before then is not any more. */

@@ -64,6 +64,15 @@ export function createApp({ store, clock, watch, version, preferences, practice 
       return store.floor().people.get(preferences.value.person ?? '') ?? null;
     }),
     write: (drafts) => store.append(drafts, app.person.value?.person ?? null),
+    record: (drafts, { notice, next } = {}) => {
+      app.write(drafts).then(
+        () => {
+          if (notice) app.notice.value = notice;
+          next?.();
+        },
+        () => undefined, // shown by the fault screen
+      );
+    },
     openTasks: signal(0),
     lapses: signal(0),
     sync: signal<SyncStatus | null>(null),

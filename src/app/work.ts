@@ -47,12 +47,9 @@ export function startWork(app: App): Work {
       const machine = machineAt(app, line);
       if (machine !== null) {
         const payload = { line, machine: machine.machine, serial, via: scan.via };
-        app.write([{ kind: 'panel.seen', payload }]).then(
-          () => {
-            app.notice.value = { tone: 'plain', text: say(lineWords).seenBefore(serial, machine.name) };
-          },
-          () => undefined, // shown by the fault screen
-        );
+        app.record([{ kind: 'panel.seen', payload }], {
+          notice: { tone: 'plain', text: say(lineWords).seenBefore(serial, machine.name) },
+        });
         return;
       }
       if (countedBefore(floor, { run, serial })) {
@@ -67,9 +64,7 @@ export function startWork(app: App): Work {
       if (countedBy(floor, line, app.clock.nowMs()).by === 'station')
         app.notice.value = { tone: 'care', text: say(lineWords).keptBeside(serial) };
       const silence = silenceFirst(floor, line, app.clock.nowMs());
-      app
-        .write([...silence, { kind: 'panels.counted', payload: { ...counted, ...skipped } }])
-        .catch(() => undefined); // shown by the fault screen
+      app.record([...silence, { kind: 'panels.counted', payload: { ...counted, ...skipped } }]);
     },
   });
   app.scans.take((scan) => desk.take(scan));

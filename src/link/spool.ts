@@ -104,7 +104,6 @@ export function openSpool(folder: string, identity: LinkIdentity, wallMs: () => 
         memory = next;
         writeWhole(memoryFile, `${JSON.stringify(next)}\n`);
       },
-      keepCheckpoint: async () => undefined,
       onAppend: (listener) => {
         listeners.add(listener);
         return () => void listeners.delete(listener);

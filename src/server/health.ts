@@ -2,6 +2,7 @@
 // each text against its hash, each running hash against the one before, and the database's own check. Without it, damage shows only
 // when somebody asks for that very page, and a changed text never.
 
+import { DAY_MS } from '../../shared/kit/moment.ts';
 import { readThrough } from './stores/read-through.ts';
 import type { Store } from './stores/store.ts';
 
@@ -70,7 +71,7 @@ export interface HealthParts {
 
 /** The first look waits until the tablets are answered again, then one a day. */
 const FIRST_MS = 60_000;
-const EVERY_MS = 86_400_000;
+const EVERY_MS = DAY_MS;
 /** These end with the next entry that is written; the others stay until the program is started on an intact store. */
 const passing: readonly StoreTrouble[] = ['disk-full', 'read-only', 'away'];
 

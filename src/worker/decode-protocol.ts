@@ -17,7 +17,7 @@ export interface GrayImage {
 }
 
 /** Symbologies by family name. The allow-list keeps a box's shop code or a stray stripe pattern from being read. */
-export const CODE_FORMATS = [
+export const codeFormats = [
   'DataMatrix',
   'QRCode',
   'PDF417',
@@ -27,7 +27,7 @@ export const CODE_FORMATS = [
   'EANUPC',
   'Aztec',
 ] as const;
-export type CodeFormat = (typeof CODE_FORMATS)[number];
+export type CodeFormat = (typeof codeFormats)[number];
 
 /** What reels, feeders and slots carry. Interleaved 2 of 5 and shop codes only where a site asks for them. */
 export const DEFAULT_FORMATS: readonly CodeFormat[] = ['DataMatrix', 'QRCode', 'PDF417', 'Code128', 'Code39'];

@@ -15,8 +15,8 @@ import {
   type ZXingReadResult,
 } from 'zxing-wasm/reader';
 import {
-  CODE_FORMATS,
   type CodeFormat,
+  codeFormats,
   type FoundCode,
   type GrayImage,
   type Quad,
@@ -104,7 +104,7 @@ function toOptions(formats: readonly CodeFormat[], effort: ReadEffort): ZXingRea
 }
 
 function toFound(result: ZXingReadResult): Omit<FoundCode, 'pass'>[] {
-  const format = CODE_FORMATS.find((each) => each === result.symbology);
+  const format = codeFormats.find((each) => each === result.symbology);
   if (!result.isValid || format === undefined) return [];
   const { topLeft, topRight, bottomRight, bottomLeft } = result.position;
   const quad: Quad = [topLeft, topRight, bottomRight, bottomLeft];

@@ -8,9 +8,9 @@ import { createRequire } from 'node:module';
 import { prepareZXingModule, readBarcodes } from 'zxing-wasm/reader';
 import { EMPTY_GATHER, gatherFrame, sureCodes } from '../../src/app/scan/gather.ts';
 import { createFramePasses } from '../../src/worker/decode-passes.ts';
-import { CODE_FORMATS, DEFAULT_FORMATS, type GrayImage } from '../../src/worker/decode-protocol.ts';
+import { codeFormats, DEFAULT_FORMATS, type GrayImage } from '../../src/worker/decode-protocol.ts';
 import { createCodeReader, type ReaderModule } from '../../src/worker/decode-reader.ts';
-import { readWithScript } from '../../src/worker/decode-script-reader.ts';
+import { readWithScript } from '../src/worker/script-reader.ts';
 import { FRAMES_PER_CASE, type FrameCase, HALVES, type Half, makeCase } from './frames-set.ts';
 
 const CASES = Number(process.env['REELWARD_FRAME_CASES'] ?? 30);
@@ -54,7 +54,7 @@ async function plainRead(image: GrayImage): Promise<readonly Read[]> {
     textMode: 'Plain',
   });
   return results.flatMap(({ text, symbology, isValid }) => {
-    const format = CODE_FORMATS.find((each) => each === symbology);
+    const format = codeFormats.find((each) => each === symbology);
     return isValid && format !== undefined ? [{ text, format }] : [];
   });
 }

@@ -1,18 +1,16 @@
 // `reelward link` from outside: starts, counts, is killed and goes on, does without its server, is shut out, ends when asked.
 
-import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
 import { createHmac } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { build } from 'vite';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Entry } from '../../shared/log/entry.ts';
 import { hashDraft } from '../../shared/log/seal.ts';
 import { entryText } from '../../shared/wire/signing.ts';
 import { readEnrolCode } from '../../src/app/sync/enrol.ts';
 import { makeCode } from '../../src/server/codes.ts';
 import { signatureHolds } from '../../src/server/keys.ts';
-import { freePort, newFolder } from '../contract/databases.ts';
+import { freePort } from '../contract/databases.ts';
 import {
   enrolAt,
   newTablet,
@@ -21,71 +19,30 @@ import {
   type TestTablet,
   until,
 } from '../src/server/tablets.ts';
+import { type Running, useBuiltCli } from './built.ts';
 import { call } from './call.ts';
 
-const root = new URL('../../', import.meta.url).pathname;
-const built = newFolder();
+const cli = useBuiltCli();
+const { run } = cli;
 const SECRET = 'a secret of the exit';
-let folder: ReturnType<typeof newFolder>;
 let server: TestServer;
 let tablet: TestTablet;
-let children: ChildProcess[] = [];
 
-beforeAll(async () => {
-  await build({
-    configFile: join(root, 'vite.node.config.ts'),
-    root,
-    logLevel: 'silent',
-    build: { outDir: join(built.path, 'dist', 'cli') },
-  });
-  execFileSync('ln', ['-s', join(root, 'node_modules'), join(built.path, 'node_modules')]);
-  writeFileSync(join(built.path, 'package.json'), '{"name":"reelward","version":"0.1.0","type":"module"}');
-}, 120_000);
-afterAll(() => built.remove());
 beforeEach(async () => {
-  folder = newFolder();
-  children = [];
   server = await startTestServer();
   tablet = await newTablet('T1', server.running.url);
   await enrolAt(server.running, tablet);
   tablet.start();
 });
 afterEach(async () => {
-  for (const child of children) child.kill('SIGKILL');
+  cli.killAll();
   await tablet.stop();
   await server.stop();
-  folder.remove();
 });
-
-interface Running {
-  readonly child: ChildProcess;
-  readonly out: () => string;
-  readonly err: () => string;
-  readonly ended: Promise<number | null>;
-}
-
-function run(...args: string[]): Running {
-  const env = { ...process.env };
-  delete env['VITEST'];
-  const child = spawn(process.execPath, [join(built.path, 'dist', 'cli', 'reelward.js'), ...args], {
-    cwd: folder.path,
-    env,
-  });
-  children.push(child);
-  let [out, err] = ['', ''];
-  child.stdout.on('data', (chunk) => {
-    out += chunk;
-  });
-  child.stderr.on('data', (chunk) => {
-    err += chunk;
-  });
-  const ended = new Promise<number | null>((resolve) => child.on('exit', resolve));
-  return { child, out: () => out, err: () => err, ended };
-}
 
 const config = (change: object = {}) => ({
   server: server.running.url,
-  data: join(folder.path, 'link'),
+  data: join(cli.folder, 'link'),
   stations: [
     {
       station: 'L1-exit',
@@ -99,7 +56,7 @@ const config = (change: object = {}) => ({
 });
 
 function write(value: unknown): string {
-  const file = join(folder.path, 'link.json');
+  const file = join(cli.folder, 'link.json');
   writeFileSync(file, JSON.stringify(value));
   return file;
 }
@@ -191,7 +148,7 @@ describe('reelward link', () => {
     expect(highest()).toBe(1);
     link.child.kill('SIGTERM');
     expect(await link.ended).toBe(0);
-    expect(readFileSync(join(folder.path, 'link', 'log-000000000001.ndjson'), 'utf8')).toContain('SN-2');
+    expect(readFileSync(join(cli.folder, 'link', 'log-000000000001.ndjson'), 'utf8')).toContain('SN-2');
   });
 
   it('refuses what it cannot follow: what, where, what to do', async () => {
@@ -227,7 +184,7 @@ describe('reelward link', () => {
 
   it('is started beside a server, and again where it was killed, while the server goes on', async () => {
     const port = await freePort();
-    const data = join(folder.path, 'data');
+    const data = join(cli.folder, 'data');
     const made = run('serve', 'enrol', '--data', data);
     await made.ended;
     const file = write(

@@ -1,75 +1,20 @@
 // `reelward serve` from outside: what it prints, what it refuses, and that a killed server loses nothing it acknowledged.
 
-import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { join } from 'node:path';
-import { build } from 'vite';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { type Entry, entryId } from '../../shared/log/entry.ts';
 import { enrolTablet, readEnrolCode } from '../../src/app/sync/enrol.ts';
 import { openStore } from '../../src/server/stores/open.ts';
-import { freePort, newFolder } from '../contract/databases.ts';
+import { freePort } from '../contract/databases.ts';
 import { makeChain, toChecked } from '../contract/entries.ts';
 import { newTablet, until } from '../src/server/tablets.ts';
+import { type Running, useBuiltCli } from './built.ts';
 import { call } from './call.ts';
 
-const root = new URL('../../', import.meta.url).pathname;
-const built = newFolder();
-let folder: ReturnType<typeof newFolder>;
-let children: ChildProcess[] = [];
-
-beforeAll(async () => {
-  // Inside the project, so that the packages are found; not in dist, which may be in use.
-  await build({
-    configFile: join(root, 'vite.node.config.ts'),
-    root,
-    logLevel: 'silent',
-    build: { outDir: join(built.path, 'dist', 'cli') },
-  });
-  execFileSync('ln', ['-s', join(root, 'node_modules'), join(built.path, 'node_modules')]);
-  writeFileSync(join(built.path, 'package.json'), '{"type":"module"}');
-}, 120_000);
-afterAll(() => built.remove());
-beforeEach(() => {
-  folder = newFolder();
-  children = [];
-});
-afterEach(() => {
-  for (const child of children) child.kill('SIGKILL');
-  folder.remove();
-});
-
-interface Running {
-  readonly child: ChildProcess;
-  readonly out: () => string;
-  readonly err: () => string;
-  readonly ended: Promise<number | null>;
-}
-
-function run(...args: string[]): Running {
-  const env = { ...process.env };
-  delete env['VITEST'];
-  const child = spawn(process.execPath, [join(built.path, 'dist', 'cli', 'reelward.js'), 'serve', ...args], {
-    cwd: folder.path,
-    env,
-  });
-  children.push(child);
-  let out = '';
-  let err = '';
-  child.stdout.on('data', (chunk) => {
-    out += chunk;
-  });
-  child.stderr.on('data', (chunk) => {
-    err += chunk;
-  });
-  return {
-    child,
-    out: () => out,
-    err: () => err,
-    ended: new Promise((resolve) => child.on('exit', resolve)),
-  };
-}
+const cli = useBuiltCli();
+const run = (...args: string[]) => cli.run('serve', ...args);
 
 async function start(port: number, ...args: string[]): Promise<Running> {
   const running = run('--port', String(port), ...args);
@@ -92,7 +37,7 @@ describe('reelward serve', () => {
     expect(await enrolTablet(tablet, { code: code ?? '', name: 'Line 1' })).toMatchObject({ ok: true });
     server.child.kill('SIGTERM');
     expect(await server.ended).toBe(0);
-    expect(existsSync(join(folder.path, 'data', 'log.sqlite'))).toBe(true);
+    expect(existsSync(join(cli.folder, 'data', 'log.sqlite'))).toBe(true);
     // Somebody is enrolled now: no code is printed any more.
     const again = await start(port);
     expect(again.err()).not.toContain('#enrol=');
@@ -151,11 +96,11 @@ describe('reelward serve', () => {
     await tablet.stop();
     server.child.kill('SIGTERM');
     await server.ended;
-    const store = await openStore({ folder: join(folder.path, 'data'), database: null, nowMs: Date.now });
+    const store = await openStore({ folder: join(cli.folder, 'data'), database: null, nowMs: Date.now });
     const held = (await store.page(0, 100_000)).map((row) => entryId(JSON.parse(row.text) as Entry));
     expect(held).toEqual(written);
     await store.close();
-  }, 60_000);
+  });
 
   it('serves HTTPS with its own authority and tells where to trust it', async () => {
     const [port, trustPort] = [await freePort(), await freePort()];
@@ -179,7 +124,7 @@ describe('reelward serve', () => {
   it('enrols, lists, revokes, backs up while it runs, and restores only while it does not', async () => {
     const port = await freePort();
     const server = await start(port);
-    const data = ['--data', join(folder.path, 'data')];
+    const data = ['--data', join(cli.folder, 'data')];
     const made = await call(['serve', 'enrol', ...data, '--url', 'https://reelward.local:8443/']);
     expect([made.code, made.out]).toEqual([0, '']);
     expect(made.err).toContain('https://reelward.local:8443/#enrol=');
@@ -191,7 +136,7 @@ describe('reelward serve', () => {
     await tablet.stop();
     const listed = await call(['serve', 'tablets', ...data]);
     expect(JSON.parse(listed.out)).toMatchObject([{ tablet: 't1', name: 'Line 1', revoked: null }]);
-    const file = join(folder.path, 'copy.sqlite');
+    const file = join(cli.folder, 'copy.sqlite');
     expect((await call(['serve', 'backup', file, ...data])).code).toBe(0);
     const twice = await call(['serve', 'backup', file, ...data]);
     expect([twice.code, twice.err]).toEqual([
@@ -215,13 +160,13 @@ describe('reelward serve', () => {
   });
 
   it('lists what was kept aside, and writes it to a new file', async () => {
-    const data = ['--data', join(folder.path, 'data')];
-    const empty = await openStore({ folder: join(folder.path, 'data'), database: null, nowMs: Date.now });
+    const data = ['--data', join(cli.folder, 'data')];
+    const empty = await openStore({ folder: join(cli.folder, 'data'), database: null, nowMs: Date.now });
     await empty.close();
     expect((await call(['serve', 'aside', ...data])).out).toBe('[]\n');
     const chain = makeChain({ tablet: 't1', count: 2 });
     const other = makeChain({ tablet: 't1', count: 1, payload: () => ({ text: '<b>another "story"</b>' }) });
-    const store = await openStore({ folder: join(folder.path, 'data'), database: null, nowMs: Date.now });
+    const store = await openStore({ folder: join(cli.folder, 'data'), database: null, nowMs: Date.now });
     const receivedMs = Date.UTC(2026, 2, 2, 6);
     for (const entries of [chain, other])
       await store.append([{ sender: 't2', entries: entries.map((entry) => toChecked(entry)) }], receivedMs);
@@ -236,7 +181,7 @@ describe('reelward serve', () => {
       via: 't2',
     };
     expect([listed.code, JSON.parse(listed.out)]).toEqual([0, [facts]]);
-    const file = join(folder.path, 'aside.jsonl');
+    const file = join(cli.folder, 'aside.jsonl');
     const written = await call(['serve', 'aside', file, ...data]);
     expect([written.code, written.out]).toEqual([0, '']);
     expect(written.err).toContain(`1 entry kept aside was written to ${file}`);
@@ -271,7 +216,7 @@ describe('reelward serve', () => {
     [['restore', '/nowhere.sqlite'], '/nowhere.sqlite: no such file'],
     [['restore', 'package.json'], 'package.json: not a backup of this program (file is not a database)'],
   ])('%j is refused with one line', async (args, message) => {
-    const answer = await call(['serve', '--data', join(folder.path, 'data'), ...args]);
+    const answer = await call(['serve', '--data', join(cli.folder, 'data'), ...args]);
     expect([answer.code, answer.out]).toEqual([2, '']);
     expect(answer.err).toContain(`reelward serve: ${message}`);
     expect(answer.err.trimEnd().split('\n')).toHaveLength(1);

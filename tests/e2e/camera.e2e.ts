@@ -2,7 +2,7 @@
 
 import type { Browser, Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
-import { type FakeLabel, filmLabel } from './harness/scan/fake-camera.ts';
+import { type FakeLabel, filmCodes, filmLabel } from './harness/scan/fake-camera.ts';
 import { startBrowser } from './support/browser.ts';
 import { coveredBy, tap, tapOn } from './support/finger.ts';
 import { openTablet, ownEntries, scan, seeVerdict } from './support/floor.ts';
@@ -182,6 +182,70 @@ describe('with the camera', () => {
     await tap(page, 'Close camera');
     await page.getByTestId('teach').waitFor();
     await tablet.putAway();
+  });
+});
+
+describe('without WebAssembly', () => {
+  // Separators of ISO/IEC 15434: part, quantity, lot and reel in one code, as plain script reads one in a picture.
+  const one = '[)>\u001e06\u001dP22-0603-B\u001dQ4000\u001d1TLT-9400-H\u001d3SR-975011\u001e\u0004';
+
+  it('reads a reel in the same view, closes by a finger and lets the lens go', async () => {
+    const browser = await startBrowser(
+      await filmCodes(demo.browser, [{ bcid: 'datamatrix', text: one, x: 540, y: 260, scale: 6 }]),
+    );
+    open.push(browser);
+    const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, hasTouch: true });
+    await context.addInitScript(() => {
+      Reflect.deleteProperty(globalThis, 'WebAssembly');
+      const scope = globalThis as { lenses?: MediaStream[] };
+      scope.lenses = [];
+      const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
+      navigator.mediaDevices.getUserMedia = async (wishes) => {
+        const stream = await ask(wishes);
+        scope.lenses?.push(stream);
+        return stream;
+      };
+    });
+    const tablet = await openTablet(browser, demo.url, { context, hash: '#/load' });
+    const { page } = tablet;
+    const fetched: string[] = [];
+    page.on('request', (request) => fetched.push(new URL(request.url()).pathname));
+    const lenses = () =>
+      page.evaluate(() =>
+        ((globalThis as { lenses?: MediaStream[] }).lenses ?? []).map((stream) =>
+          stream.getTracks().map(({ readyState }) => readyState),
+        ),
+      );
+    await scan(page, 'M2-F-023');
+    await scan(page, 'F-0112');
+    expect(await lenses()).toEqual([]);
+    await tap(page, 'Camera');
+    const seen = await seeVerdict(page);
+    expect([seen.verdict, seen.text.includes('R-975011')]).toEqual(['accepted', true]);
+    const [entry] = await ownEntries(page, 'reel.verified');
+    expect(entry?.payload).toMatchObject({ slot: 'M2-F-023', via: 'camera', quantity: 4000 });
+    expect(fetched.filter((name) => /wasm|worker|decode-/.test(name))).toEqual([]);
+
+    await tap(page, 'Go on');
+    await page.getByTestId('verdict').waitFor({ state: 'detached' });
+    // The same lens as before the verdict, and the label that was accepted is no second reel.
+    await expect.poll(async () => (await seePicture(page)).colours).toBeGreaterThan(1);
+    await page.locator('.camera-outline.is-done').first().waitFor({ state: 'attached' });
+    expect(await page.locator('.camera-guide').count()).toBe(1);
+    expect(await ownEntries(page, 'reel.verified')).toHaveLength(1);
+    expect(await lenses()).toEqual([['live']]);
+    await tap(page, 'Close camera');
+    await view(page).waitFor({ state: 'detached' });
+    expect(await lenses()).toEqual([['ended']]);
+
+    // Opened anew it is another lens, which the dock's button lets go as well.
+    await tap(page, 'Camera');
+    await expect.poll(async () => (await lenses()).at(-1)).toEqual(['live']);
+    await tap(page, 'Camera');
+    await view(page).waitFor({ state: 'detached' });
+    await expect.poll(lenses).toEqual([['ended'], ['ended']]);
+    await tablet.putAway();
+    await context.close();
   });
 });
 

@@ -50,9 +50,9 @@ export function lossPrior(
 }
 
 /** Why a finished reel teaches nothing. */
-export const LOSS_REFUSALS = ['noPicks', 'morePlacedThanGone', 'unlikelyLoss'] as const;
+export const lossRefusals = ['noPicks', 'morePlacedThanGone', 'unlikelyLoss'] as const;
 export type LossRefusal = {
-  readonly code: (typeof LOSS_REFUSALS)[number];
+  readonly code: (typeof lossRefusals)[number];
   readonly gone: number;
   readonly placements: number;
   /** `gone` less `placements`, parts: below 0 where more was placed than is gone. */

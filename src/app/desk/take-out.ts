@@ -47,7 +47,7 @@ export async function takeOut(
       label: words.undo,
       run: () => {
         const payload = { of: entryId(entry), line, slot, reason: 'taken back after unloading' };
-        app.write([{ kind: 'entry.corrected', payload }]).catch(() => undefined); // shown by the fault screen
+        app.record([{ kind: 'entry.corrected', payload }]);
       },
     },
   };

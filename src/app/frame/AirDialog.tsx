@@ -12,7 +12,7 @@ import { useRefusal } from '../may.ts';
 import { AskFeet } from '../ui/Ask.tsx';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
-import { Field } from '../ui/Field.tsx';
+import { ChoiceField, Field } from '../ui/Field.tsx';
 import { moistureWords } from '../words/moisture.ts';
 import { say } from '../words/words.ts';
 import { readFigure } from './count-model.ts';
@@ -91,12 +91,9 @@ export function AirDialog({ reel, line, before, part, openedMs, onClose }: AirDi
       isLevel6 && form.labelHours.trim() !== '' && onLabel !== told
         ? [{ kind: 'reel.timed', payload: { reel: reel.reel, hours: onLabel } }]
         : [];
-    app.write([{ kind: 'reel.aired', payload: aired }, ...timed]).then(
-      () => {
-        app.notice.value = { tone: 'plain', text: words.written(reel.reel) };
-      },
-      () => undefined, // shown by the fault screen
-    );
+    app.record([{ kind: 'reel.aired', payload: aired }, ...timed], {
+      notice: { tone: 'plain', text: words.written(reel.reel) },
+    });
     onClose();
   }
 
@@ -192,39 +189,23 @@ function Where(props: { readonly form: AirForm; readonly onChange: (part: Partia
   const { form, onChange } = props;
   return (
     <>
-      <div class="field">
-        <span>{words.where}</span>
-        <div class="choice">
-          {airs.map((air) => (
-            <button
-              type="button"
-              key={air}
-              aria-pressed={form.air === air}
-              data-testid={`air-${air}`}
-              onClick={() => onChange({ air })}
-            >
-              {words.airs[air]}
-            </button>
-          ))}
-        </div>
-      </div>
+      <ChoiceField
+        label={words.where}
+        value={form.air}
+        choices={airs.map((air) => ({ value: air, text: words.airs[air], testId: `air-${air}` }))}
+        onChoose={(air) => onChange({ air })}
+      />
       {form.air === 'dry' && (
-        <div class="field">
-          <span>{words.humidity}</span>
-          <div class="choice">
-            {DRY_HUMIDITIES.map((humidity) => (
-              <button
-                type="button"
-                key={humidity}
-                aria-pressed={form.humidity === humidity}
-                data-testid={`air-humidity-${humidity}`}
-                onClick={() => onChange({ humidity })}
-              >
-                {words.humidities[humidity]}
-              </button>
-            ))}
-          </div>
-        </div>
+        <ChoiceField
+          label={words.humidity}
+          value={form.humidity}
+          choices={DRY_HUMIDITIES.map((humidity) => ({
+            value: humidity,
+            text: words.humidities[humidity],
+            testId: `air-humidity-${humidity}`,
+          }))}
+          onChoose={(humidity) => onChange({ humidity })}
+        />
       )}
     </>
   );
@@ -241,23 +222,17 @@ function Oven(props: { readonly form: AirForm; readonly onChange: (part: Partial
   const { form, onChange } = props;
   if (!asksOvenAir(form)) return null;
   return (
-    <div class="field">
-      <span>{words.ovenAir}</span>
-      <div class="choice">
-        {(['dry', 'moist'] as const).map((ovenAir) => (
-          <button
-            type="button"
-            key={ovenAir}
-            aria-pressed={form.ovenAir === ovenAir}
-            data-testid={`air-oven-${ovenAir}`}
-            onClick={() => onChange({ ovenAir })}
-          >
-            {words.ovenAirs[ovenAir]}
-          </button>
-        ))}
-      </div>
-      <small>{words.ovenAirHelp}</small>
-    </div>
+    <ChoiceField
+      label={words.ovenAir}
+      value={form.ovenAir}
+      choices={(['dry', 'moist'] as const).map((ovenAir) => ({
+        value: ovenAir,
+        text: words.ovenAirs[ovenAir],
+        testId: `air-oven-${ovenAir}`,
+      }))}
+      onChoose={(ovenAir) => onChange({ ovenAir })}
+      help={words.ovenAirHelp}
+    />
   );
 }
 

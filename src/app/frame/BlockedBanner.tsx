@@ -75,9 +75,9 @@ export function BlockedBanner() {
                 testId="blocked-heard"
                 disabledReason={heard}
                 onPress={() => {
-                  app
-                    .write([{ kind: 'warning.acknowledged', payload: { line, slot, need, level: 'late' } }])
-                    .catch(() => undefined); // shown by the fault screen
+                  app.record([
+                    { kind: 'warning.acknowledged', payload: { line, slot, need, level: 'late' } },
+                  ]);
                 }}
               >
                 {words.acknowledge}

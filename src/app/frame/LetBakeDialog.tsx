@@ -17,12 +17,9 @@ export function LetBakeDialog({ reel, line, bake, onClose }: LetBakeProps) {
   const words = say(moistureWords);
   function letCount(lead: Sure, reason: string): void {
     const payload = bakeApproval({ reel, line, bake }, lead, reason);
-    app.write([{ kind: 'bake.approved', payload }]).then(
-      () => {
-        app.notice.value = { tone: 'care', text: words.letBakeDone(reel) };
-      },
-      () => undefined, // shown by the fault screen
-    );
+    app.record([{ kind: 'bake.approved', payload }], {
+      notice: { tone: 'care', text: words.letBakeDone(reel) },
+    });
     onClose();
   }
   return (

@@ -14,12 +14,9 @@ export function LetRunDialog({ of, onClose }: { readonly of: BlockedTape; readon
 
   function letRun({ person, checked }: Sure, reason: string): void {
     const facts = { block: block.block, line, slot, of: tape.entry, reason };
-    app.write([{ kind: 'blocked.let-run', payload: { ...facts, by: person.person, checked } }]).then(
-      () => {
-        app.notice.value = { tone: 'care', text: words.letRunDone(slot) };
-      },
-      () => undefined, // shown by the fault screen
-    );
+    app.record([{ kind: 'blocked.let-run', payload: { ...facts, by: person.person, checked } }], {
+      notice: { tone: 'care', text: words.letRunDone(slot) },
+    });
     onClose();
   }
 

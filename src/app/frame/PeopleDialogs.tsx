@@ -37,9 +37,7 @@ export function SignInDialog({ onClose }: { readonly onClose: () => void }) {
             <Button
               onPress={() => {
                 app.preferences.value = { ...app.preferences.value, person: null };
-                app
-                  .write([{ kind: 'person.signed-out', payload: { person: person.person } }])
-                  .catch(() => undefined); // shown by the fault screen
+                app.record([{ kind: 'person.signed-out', payload: { person: person.person } }]);
                 onClose();
               }}
             >

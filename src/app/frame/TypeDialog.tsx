@@ -4,6 +4,7 @@ import { useState } from 'preact/hooks';
 import { useApp } from '../app.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
+import { AreaField } from '../ui/Field.tsx';
 import { dockWords } from '../words/dock.ts';
 import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
@@ -19,19 +20,14 @@ export function TypeDialog({ onClose }: { readonly onClose: () => void }) {
     .filter((line) => line !== '');
   return (
     <Dialog title={words.typeTitle} onClose={onClose}>
-      <label class="field">
-        <span>{words.typeHelp}</span>
-        <textarea
-          rows={4}
-          data-typing
-          data-testid="typed"
-          autocomplete="off"
-          autocapitalize="off"
-          spellcheck={false}
-          value={text}
-          onInput={(event) => setText(event.currentTarget.value)}
-        />
-      </label>
+      <AreaField
+        label={words.typeHelp}
+        testId="typed"
+        rows={4}
+        autocapitalize="off"
+        value={text}
+        onInput={setText}
+      />
       <div class="acts">
         <Button
           tone="act"

@@ -66,7 +66,7 @@ function signOutAway(
   const isBusy = document.querySelector('dialog[open]') !== null;
   app.preferences.value = { ...app.preferences.value, person: null, signedInMs: null };
   app.lapses.value += 1;
-  app.write([{ kind: 'person.signed-out', payload: { person: person.person, why } }]).catch(() => undefined); // shown by the fault screen
+  app.record([{ kind: 'person.signed-out', payload: { person: person.person, why } }]);
   // After what was open has asked for its own badge again: the newest taker of scans is the one on top.
   if (isBusy)
     afterPaint(() => {

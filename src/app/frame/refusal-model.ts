@@ -3,6 +3,7 @@
 import { lifeOnShelf } from '../../../shared/desk/floor-life.ts';
 import { shelfFor, slotsWanting } from '../../../shared/floor/fits.ts';
 import { placeOf } from '../../../shared/floor/fold-places.ts';
+import { hasOwnId } from '../../../shared/floor/reel-id.ts';
 import { type FloorState, slotKey } from '../../../shared/floor/state.ts';
 import { wantedOn } from '../../../shared/floor/wanted.ts';
 import { compareText } from '../../../shared/log/order.ts';
@@ -61,7 +62,7 @@ export function rightReelFor(
     { line, setup, nowMs },
     lifeOnShelf(floor, line, nowMs),
   )(wanted).filter(
-    ({ reel, fit }) => fit.verdict === 'accepted' && (reel.count ?? 0) > 0 && !reel.reel.startsWith('~'),
+    ({ reel, fit }) => fit.verdict === 'accepted' && (reel.count ?? 0) > 0 && hasOwnId(reel.reel),
   );
   const [first, ...rest] = reels;
   if (first === undefined) return { part: wanted.part, reel: null, place: null, more: 0 };

@@ -13,7 +13,5 @@ export function signIn(app: App, person: Person, { how, checked }: Pick<Confirme
     person: person.person,
     signedInMs: deviceClock.nowMs(),
   };
-  app
-    .write([{ kind: 'person.signed-in', payload: { person: person.person, how, checked } }])
-    .catch(() => undefined); // shown by the fault screen
+  app.record([{ kind: 'person.signed-in', payload: { person: person.person, how, checked } }]);
 }

@@ -4,6 +4,7 @@ import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
 import type { LawMemory } from '../../../shared/forecast/run-out.ts';
 import type { WarningState } from '../../../shared/forecast/warnings.ts';
 import type { WorkingTime } from '../../../shared/forecast/working-time.ts';
+import { DAY_MS } from '../../../shared/kit/moment.ts';
 import { type Outlook, outlookSteps } from '../../../shared/outlook/line.ts';
 import type { App } from '../app.ts';
 
@@ -11,7 +12,6 @@ import type { App } from '../app.ts';
 const SLICE_MS = 8;
 /** This often a look may begin anew because something changed. */
 const RESTARTS = 3;
-const DAY_MS = 86_400_000;
 
 /** A look under way. */
 interface Looking {

@@ -2,7 +2,7 @@
 // screen is opened.
 
 import { lifeOnShelf } from '../../../shared/desk/floor-life.ts';
-import type { SlotSupply, SupplyQuestion } from '../../../shared/forecast/supply.ts';
+import type { SupplyAnswer, SupplyQuestion } from '../../../shared/forecast/supply.ts';
 import type { Outlook } from '../../../shared/outlook/line.ts';
 import { type Supply, supplyQuestion, toSupply } from '../../../shared/outlook/supply.ts';
 import type { App } from '../app.ts';
@@ -13,7 +13,7 @@ export type SupplyAsked = (of: Outlook, take: (supply: Supply) => void) => void;
 
 /** Makes ready to compute; the worker starts with the first question. */
 export function startSupply(app: App): SupplyAsked {
-  const supplier: AskWorker<SupplyQuestion, readonly SlotSupply[]> = startAskWorker(
+  const supplier: AskWorker<SupplyQuestion, readonly SupplyAnswer[]> = startAskWorker(
     () => new Worker(new URL('../../worker/supply.ts', import.meta.url), { type: 'module' }),
     async () => (await import('../../../shared/forecast/supply.ts')).answerSupply,
   );

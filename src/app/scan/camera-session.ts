@@ -3,9 +3,16 @@
 // label means: codes go out as read, and the task in hand judges them.
 
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
-import { type CodeFormat, DEFAULT_FORMATS, type Quad } from '../../worker/decode-protocol.ts';
+import { type CodeFormat, type Crop, DEFAULT_FORMATS, type Quad } from '../../worker/decode-protocol.ts';
 import { type Camera, type CameraMemory, type CameraProblem, openCamera } from './camera.ts';
-import { createDecoder, type DecodeAnswer, type Decoder } from './decoder.ts';
+import {
+  createDecoder,
+  type DecodeAnswer,
+  type Decoder,
+  type OpenStream,
+  type StreamReader,
+  showStream,
+} from './decoder.ts';
 import { runFrameLoop } from './frame-loop.ts';
 import {
   DEFAULT_GATHER_SETTINGS,
@@ -18,7 +25,6 @@ import {
   gatherFrame,
   type SeenCode,
 } from './gather.ts';
-import { grabFrame } from './grab.ts';
 
 /** The part of the picture that is read, as shares of width and height. */
 export interface Region {
@@ -46,7 +52,7 @@ export type CameraState =
   | {
       readonly kind: 'watching';
       readonly camera: Camera;
-      readonly decoderPath: Decoder['path'];
+      readonly decoderPath: 'worker' | 'script';
       readonly answer: GatherAnswer;
       readonly outlines: readonly Outline[];
       readonly picture: { readonly width: number; readonly height: number };
@@ -65,7 +71,7 @@ export interface CameraSessionParts {
   readonly region?: (picture: { readonly width: number; readonly height: number }) => Region;
   readonly gather?: Partial<GatherSettings>;
   readonly idleMs?: number;
-  readonly openDecoder?: () => Promise<Decoder>;
+  readonly openDecoder?: () => Promise<Decoder | StreamReader>;
 }
 
 export interface CameraSession {
@@ -99,7 +105,9 @@ class Session implements CameraSession {
   readonly #settings: GatherSettings;
   readonly #region: NonNullable<CameraSessionParts['region']>;
   #state: CameraState = { kind: 'off', why: 'not-started' };
-  #decoder: Promise<Decoder> | null = null;
+  #decoder: Promise<Decoder | StreamReader> | null = null;
+  /** The lens's stream while it is shown. */
+  #stream: OpenStream | null = null;
   #endLoop = () => {};
   #gathered: GatherState = EMPTY_GATHER;
   /** Labels already given out, until they have been away for a while. */
@@ -218,6 +226,8 @@ class Session implements CameraSession {
   #release(why: Extract<CameraState, { kind: 'off' }>['why']): void {
     this.#attempt += 1;
     this.#endLoop();
+    this.#stream?.stop();
+    this.#stream = null;
     if (this.#state.kind === 'watching') this.#state.camera.stop();
     this.#parts.video.srcObject = null;
     this.#gathered = EMPTY_GATHER;
@@ -225,13 +235,24 @@ class Session implements CameraSession {
     this.#tell({ kind: 'off', why });
   }
 
-  async #watch(camera: Camera, decoder: Decoder): Promise<void> {
-    const { video, idleMs } = this.#parts;
+  async #watch(camera: Camera, decoder: Decoder | StreamReader): Promise<void> {
+    const { video, idleMs, formats = DEFAULT_FORMATS } = this.#parts;
     const mine = this.#attempt;
-    video.srcObject = camera.stream;
-    // A browser that will not play by itself shows the first picture only; the next tap plays it.
-    await video.play().catch(() => {});
-    if (mine !== this.#attempt) return camera.stop();
+    const shown = await showStream(decoder, {
+      stream: camera.stream,
+      video,
+      crop: () => this.#crop(),
+      formats,
+    }).catch((reason: unknown) => {
+      if (mine === this.#attempt) this.#tellFailure(reason);
+      return null;
+    });
+    if (shown === null) return camera.stop();
+    if (mine !== this.#attempt) {
+      shown.stop();
+      return camera.stop();
+    }
+    this.#stream = shown;
     // A lens that is pulled out or taken away ends by itself; one that is let go here does not say so.
     for (const track of camera.stream.getVideoTracks())
       track.addEventListener('ended', () => {
@@ -252,7 +273,7 @@ class Session implements CameraSession {
     if (mine !== this.#attempt) return;
     this.#startLoop = () => {
       this.#endLoop = runFrameLoop({
-        look: () => this.#look(decoder),
+        look: () => shown.look(),
         tell: (answer) => this.#take(answer),
         onIdle: () => this.#release('idle'),
         onTrouble: (reason) => {
@@ -270,19 +291,17 @@ class Session implements CameraSession {
     if (!this.#isPaused) this.#startLoop();
   }
 
-  async #look(decoder: Decoder): Promise<DecodeAnswer | null> {
-    const { video, formats } = this.#parts;
-    const { videoWidth, videoHeight, readyState } = video;
-    if (readyState < HTMLMediaElement.HAVE_CURRENT_DATA || videoWidth === 0) return null;
+  /** The part of the picture that is read now, in its pixels. */
+  #crop(): Crop {
+    const { videoWidth, videoHeight } = this.#parts.video;
     this.#read = this.#region({ width: videoWidth, height: videoHeight });
     const { x, y, width, height } = this.#read;
-    const grabbed = await grabFrame(video, {
+    return {
       x: Math.round(x * videoWidth),
       y: Math.round(y * videoHeight),
       width: Math.round(width * videoWidth),
       height: Math.round(height * videoHeight),
-    });
-    return decoder.decode(grabbed, { formats: formats ?? DEFAULT_FORMATS, isThorough: true });
+    };
   }
 
   #take(answer: DecodeAnswer): boolean {

@@ -4,8 +4,8 @@
 
 import { fail, ok, type Result } from '../../../shared/kit/result.ts';
 
-export const CAMERA_PROBLEMS = ['insecure', 'denied', 'absent', 'busy', 'failed'] as const;
-export type CameraProblemCode = (typeof CAMERA_PROBLEMS)[number];
+export const cameraProblems = ['insecure', 'denied', 'absent', 'busy', 'failed'] as const;
+export type CameraProblemCode = (typeof cameraProblems)[number];
 
 export interface CameraProblem {
   readonly code: CameraProblemCode;

@@ -1,9 +1,15 @@
 // The page's side of the decoder: hands a frame to the worker and waits for what was in it.
-// Method: one worker, one frame in flight. Where WebAssembly is barred a worker with a plain script reader is started instead; it
+// Method: one worker, one frame in flight. Where WebAssembly is barred `stream-reader.ts` takes the lens's whole stream instead; it
 // is slower and reads one code a frame. Refused: a queue of frames, which would show the past.
 
-import type { CodeFormat, DecodeReply, DecodeRequest, FoundCode } from '../../worker/decode-protocol.ts';
-import type { GrabbedFrame } from './grab.ts';
+import type {
+  CodeFormat,
+  Crop,
+  DecodeReply,
+  DecodeRequest,
+  FoundCode,
+} from '../../worker/decode-protocol.ts';
+import { type GrabbedFrame, grabFrame } from './grab.ts';
 
 export interface DecodeAnswer {
   readonly codes: readonly FoundCode[];
@@ -17,10 +23,34 @@ export interface DecodeOptions {
   readonly isThorough: boolean;
 }
 
+/** Reads frames that the camera session takes. */
 export interface Decoder {
-  readonly path: 'worker' | 'script';
+  readonly path: 'worker';
   /** Reads one frame and uses it up. Rejects while another is in flight. */
   decode(grabbed: GrabbedFrame, options: DecodeOptions): Promise<DecodeAnswer>;
+  close(): void;
+}
+
+export interface StreamParts {
+  readonly stream: MediaStream;
+  readonly video: HTMLVideoElement;
+  /** What is to be read of the picture that is looked at now, in its pixels. */
+  readonly crop: () => Crop;
+  readonly formats: readonly CodeFormat[];
+}
+
+/** A stream that is shown and read; whoever opened it stops it. */
+export interface OpenStream {
+  /** What is in the picture now; null when there is none yet. Rejects when the stream came to an end. */
+  look(): Promise<DecodeAnswer | null>;
+  stop(): void;
+}
+
+/** Shows a lens's stream itself and takes its own pictures of it. */
+export interface StreamReader {
+  readonly path: 'script';
+  /** Rejects where the video would not play. */
+  open(parts: StreamParts): Promise<OpenStream>;
   close(): void;
 }
 
@@ -32,35 +62,41 @@ export interface WorkerPort {
   onerror: ((event: ErrorEvent) => void) | null;
 }
 
-/** Starts the decoder that this browser can run. */
+/** Starts what this browser can read with. */
 export async function createDecoder(
   startWorker: () => WorkerPort = startDecodeWorker,
-  loadScript: () => Promise<Decoder> = async () =>
-    (await import('./decoder-script.ts')).createScriptDecoder(),
-  startScriptWorker: () => WorkerPort = startScriptReader,
-): Promise<Decoder> {
+  loadScript: () => Promise<StreamReader> = async () => (await import('./stream-reader.ts')).streamReader,
+): Promise<Decoder | StreamReader> {
+  if (!('WebAssembly' in globalThis)) return loadScript();
   try {
-    return await openWorker(startWorker(), 'worker');
+    return await openWorker(startWorker());
   } catch {
-    // No WebAssembly here: slower, but it reads.
-  }
-  try {
-    return await openWorker(startScriptWorker(), 'script');
-  } catch {
-    // No worker either.
+    // The page has it and a worker may not use it, or there is no worker: slower, but it reads.
     return loadScript();
   }
+}
+
+/** Shows a lens's stream in its video and reads it with what this browser has. Rejects where the video would not play. */
+export async function showStream(decoder: Decoder | StreamReader, parts: StreamParts): Promise<OpenStream> {
+  if (decoder.path === 'script') return decoder.open(parts);
+  const { stream, video, crop, formats } = parts;
+  video.srcObject = stream;
+  // A browser that will not play by itself shows the first picture only; the next tap plays it.
+  await video.play().catch(() => {});
+  return {
+    async look() {
+      if (video.readyState < HTMLMediaElement.HAVE_CURRENT_DATA || video.videoWidth === 0) return null;
+      return decoder.decode(await grabFrame(video, crop()), { formats, isThorough: true });
+    },
+    stop() {},
+  };
 }
 
 function startDecodeWorker(): WorkerPort {
   return new Worker(new URL('../../worker/decode.ts', import.meta.url), { type: 'module' });
 }
 
-function startScriptReader(): WorkerPort {
-  return new Worker(new URL('../../worker/decode-script.ts', import.meta.url), { type: 'module' });
-}
-
-function openWorker(worker: WorkerPort, path: Decoder['path']): Promise<Decoder> {
+function openWorker(worker: WorkerPort): Promise<Decoder> {
   return new Promise((resolve, reject) => {
     let waiting: {
       readonly resolve: (answer: DecodeAnswer) => void;
@@ -88,7 +124,7 @@ function openWorker(worker: WorkerPort, path: Decoder['path']): Promise<Decoder>
       }
     };
     const decoder: Decoder = {
-      path,
+      path: 'worker',
       decode({ frame, crop }, options) {
         if (waiting !== null)
           return Promise.reject(

@@ -2,7 +2,7 @@
 
 import Dexie from 'dexie';
 import { chainId } from '../../../shared/log/entry.ts';
-import type { Head, SignedCheckpoint } from '../../../shared/wire/messages.ts';
+import type { Head } from '../../../shared/wire/messages.ts';
 import { emptyMemory, type SyncLog, type SyncMemory } from '../sync/ports.ts';
 import { packBootstrap, unpackBootstrap } from './pack.ts';
 import { keepPlantKeys } from './plant-keys.ts';
@@ -49,9 +49,6 @@ export function createSyncLog(store: Store): SyncLog {
     }),
     writeMemory: async (memory) => {
       await meta.put({ key: 'sync', value: memory });
-    },
-    keepCheckpoint: async (checkpoint: SignedCheckpoint) => {
-      await meta.put({ key: 'checkpoint', value: checkpoint });
     },
     keepPlantKeys: (keys) => keepPlantKeys(store.log, keys),
     onAppend: (listener) =>

@@ -2,7 +2,7 @@
 // durable, so that a crash in between repeats work and never skips any.
 
 import { chainId } from '../../../shared/log/entry.ts';
-import { type Mark, offeredSchema } from '../../../shared/wire/messages.ts';
+import { type ChainMark, offeredSchema } from '../../../shared/wire/messages.ts';
 import type { Caller, CallFailure } from './http.ts';
 import type { Receipt, SyncKey, SyncLog, SyncMemory, SyncStatus, SyncWorld } from './ports.ts';
 
@@ -69,7 +69,7 @@ export async function takeNote(context: SyncContext): Promise<void> {
 }
 
 /** Keeps how far the server holds each chain. */
-export function noteAcks(context: SyncContext, acks: readonly Mark[]): Promise<void> {
+export function noteAcks(context: SyncContext, acks: readonly ChainMark[]): Promise<void> {
   const { acked } = context.memory;
   return remember(context, {
     acked: { ...acked, ...Object.fromEntries(acks.map((ack) => [chainId(ack), ack.seq])) },

@@ -8,8 +8,8 @@ import type { SyncSteps } from './steps.ts';
 
 /** The server beats every 15 s; a stream silent for longer is dead, whatever the socket says. */
 const SILENT_MS = 40_000;
-/** A checkpoint this often while live, ms. */
-const CHECKPOINT_MS = 5 * 60_000;
+/** The log's heads, the plant's keys and what is missing are asked for this often while live, ms. */
+const ASK_MS = 5 * 60_000;
 /** Receipts wait for so long at most to be checked, ms: each on its own would double what is asked of the server. */
 const RECEIPTS_MS = 30_000;
 
@@ -59,17 +59,15 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
     aside(steps.heads);
     aside(steps.plantKeys);
   };
-  const checkpoints = setInterval(() => {
-    void inTurn(steps.checkpoint);
+  const asking = setInterval(() => {
     prove();
     void inTurn(steps.ask);
-  }, CHECKPOINT_MS);
+  }, ASK_MS);
   const receipts = setInterval(() => aside(() => steps.heads(true)), RECEIPTS_MS);
   let silence = setTimeout(end, SILENT_MS);
 
   try {
     parts.onLive();
-    void inTurn(steps.checkpoint);
     prove();
     const nextHistory = () =>
       void inTurn(async () => {
@@ -89,7 +87,7 @@ export async function listen(parts: LiveParts): Promise<CallFailure | null> {
     // The stream broke: the loop begins anew.
   } finally {
     clearTimeout(silence);
-    clearInterval(checkpoints);
+    clearInterval(asking);
     clearInterval(receipts);
     unwatch();
     end();

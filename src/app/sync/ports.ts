@@ -3,7 +3,7 @@
 
 import type { Entry } from '../../../shared/log/entry.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
-import type { Head, SignedCheckpoint } from '../../../shared/wire/messages.ts';
+import type { Head } from '../../../shared/wire/messages.ts';
 
 /** What sync remembers between starts. Kept beside the log, in the same database. */
 export interface SyncMemory {
@@ -86,8 +86,6 @@ export interface SyncLog {
   readonly rightClocks?: (request: ClockCorrection) => Promise<void>;
   readonly readMemory: () => Promise<SyncMemory>;
   readonly writeMemory: (memory: SyncMemory) => Promise<void>;
-  /** Keeps the server's newest checkpoint as evidence. */
-  readonly keepCheckpoint: (checkpoint: SignedCheckpoint) => Promise<void>;
   /** Keeps the plant's signed list of its tablets' keys; absent where nothing is exported. */
   readonly keepPlantKeys?: (keys: string) => Promise<void>;
   /** Told after each own append; returns how to stop. */

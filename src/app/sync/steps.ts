@@ -1,15 +1,7 @@
 // The steps of a sync, each safe to repeat: names of entries decide what is new, at both ends.
 
-import { checkpointSchema, type Live } from '../../../shared/wire/messages.ts';
-import {
-  askClocks,
-  offerHeads,
-  openSyncContext,
-  type SyncContext,
-  type SyncParts,
-  takeNote,
-  tellBacklog,
-} from './context.ts';
+import type { Live } from '../../../shared/wire/messages.ts';
+import { askClocks, offerHeads, openSyncContext, type SyncParts, takeNote, tellBacklog } from './context.ts';
 import { checkHeads } from './heads.ts';
 import type { CallFailure } from './http.ts';
 import { askPlantKeys } from './plant-keys.ts';
@@ -37,8 +29,6 @@ export interface SyncSteps {
   readonly heads: (onlyWaiting?: boolean) => Promise<CallFailure | null>;
   /** Keeps the plant's newest list of keys. */
   readonly plantKeys: () => Promise<CallFailure | null>;
-  /** Keeps the server's newest checkpoint. */
-  readonly checkpoint: () => Promise<CallFailure | null>;
 }
 
 /** Makes the steps around one memory. */
@@ -55,13 +45,5 @@ export function createSyncSteps(parts: SyncParts): SyncSteps {
     history: () => pullHistory(context),
     heads: (onlyWaiting) => checkHeads(context, onlyWaiting),
     plantKeys: () => askPlantKeys(context),
-    checkpoint: () => keepCheckpoint(context),
   };
-}
-
-async function keepCheckpoint({ log, caller }: SyncContext): Promise<CallFailure | null> {
-  const got = await caller.call('/api/checkpoint', checkpointSchema);
-  if (!got.ok) return got.error;
-  await log.keepCheckpoint(got.value);
-  return null;
 }

@@ -17,7 +17,12 @@ interface Asked {
 }
 
 interface FieldProps extends Asked {
-  readonly onInput: (text: string) => void;
+  /** Told of each change. */
+  readonly onInput?: (text: string) => void;
+  /** Told once the field is left, where half an answer would do harm. */
+  readonly onLeave?: (text: string) => void;
+  readonly onFocus?: () => void;
+  readonly onBlur?: () => void;
   /** What is wrong with what was typed; null where nothing is. */
   readonly wrong?: string | null;
   /** Marks what was typed as wrong, where the sentence stands elsewhere too. */
@@ -41,7 +46,7 @@ interface FieldProps extends Asked {
 
 export function Field(props: FieldProps) {
   const { label, help = null, wrong = null, testId, isWhole, more, children, ...box } = props;
-  const { onInput, isWrong, unit, isCode = false, ...input } = box;
+  const { onInput, onLeave, isWrong, unit, isCode = false, ...input } = box;
   const id = useId();
   const typed = {
     id,
@@ -49,7 +54,8 @@ export function Field(props: FieldProps) {
     ...(testId === undefined ? {} : { 'data-testid': testId }),
     ...(isCode ? { class: 'code' } : {}),
     ...(isWrong === undefined ? {} : { 'aria-invalid': isWrong }),
-    onInput: (event: { readonly currentTarget: HTMLInputElement }) => onInput(event.currentTarget.value),
+    onInput: (event: { readonly currentTarget: HTMLInputElement }) => onInput?.(event.currentTarget.value),
+    onChange: (event: { readonly currentTarget: HTMLInputElement }) => onLeave?.(event.currentTarget.value),
   };
   return (
     <label for={id} class={classOf(isWhole, more)}>
@@ -66,6 +72,107 @@ export function Field(props: FieldProps) {
       {help !== null && <small>{help}</small>}
       {wrong !== null && <span class="wrong">{wrong}</span>}
     </label>
+  );
+}
+
+interface AreaProps extends Asked {
+  readonly rows: number;
+  readonly onInput: (text: string) => void;
+  /** A paste, before it is in the field; `preventDefault` keeps it out. */
+  readonly onPaste?: (event: ClipboardEvent) => void;
+  readonly isCode?: boolean;
+  readonly autocapitalize?: 'off';
+  readonly placeholder?: string;
+}
+
+/** A question whose answer is several lines; no word of them is completed or mended. */
+export function AreaField(props: AreaProps) {
+  const { label, value, help = null, testId, isWhole, more, onInput, isCode = false, ...area } = props;
+  return (
+    <label class={classOf(isWhole, more)}>
+      <span>{label}</span>
+      <textarea
+        data-typing
+        {...area}
+        {...(testId === undefined ? {} : { 'data-testid': testId })}
+        {...(isCode ? { class: 'code' } : {})}
+        autocomplete="off"
+        spellcheck={false}
+        value={value}
+        onInput={(event) => onInput(event.currentTarget.value)}
+      />
+      {help !== null && <small>{help}</small>}
+    </label>
+  );
+}
+
+/** Something that is asked or shown under a name of its own. */
+export function GroupField(props: {
+  readonly label: string;
+  readonly help?: ComponentChildren;
+  readonly isWhole?: boolean;
+  readonly children: ComponentChildren;
+}) {
+  const { label, help = null, isWhole, children } = props;
+  return (
+    <div class={classOf(isWhole)}>
+      <span>{label}</span>
+      {children}
+      {help !== null && <small>{help}</small>}
+    </div>
+  );
+}
+
+/** One of the answers of a `ChoiceField`. */
+interface Choice<T> {
+  readonly value: T;
+  readonly text: ComponentChildren;
+  readonly testId?: string;
+  /** The language of its text, where that is not the page's. */
+  readonly lang?: string;
+  /** It stands there and cannot be chosen now. */
+  readonly isOut?: boolean;
+}
+
+interface ChoiceFieldProps<T> {
+  readonly label: string;
+  /** The answer chosen; null where none is, or where null itself is one. */
+  readonly value: T | null;
+  readonly choices: readonly Choice<T>[];
+  readonly onChoose: (value: T) => void;
+  readonly help?: ComponentChildren;
+  readonly isWhole?: boolean;
+  /** The chosen one has a tick before it. */
+  readonly isTicked?: boolean;
+  /** What stands behind the answers. */
+  readonly children?: ComponentChildren;
+}
+
+/** A question with few answers, each a button. */
+export function ChoiceField<T extends string | number | boolean | null>(props: ChoiceFieldProps<T>) {
+  const { label, value, choices, onChoose, help = null, isWhole = false, isTicked = false, children } = props;
+  return (
+    <GroupField label={label} help={help} isWhole={isWhole}>
+      <div class="choice">
+        {choices.map((each) => (
+          <button
+            type="button"
+            key={String(each.value)}
+            aria-pressed={value === each.value}
+            {...(each.lang === undefined ? {} : { lang: each.lang })}
+            {...(each.testId === undefined ? {} : { 'data-testid': each.testId })}
+            {...(each.isOut === undefined ? {} : { 'aria-disabled': each.isOut })}
+            onClick={() => {
+              if (!each.isOut) onChoose(each.value);
+            }}
+          >
+            {isTicked && value === each.value ? '✓ ' : ''}
+            {each.text}
+          </button>
+        ))}
+        {children}
+      </div>
+    </GroupField>
   );
 }
 

@@ -6,9 +6,10 @@ import { packageFamilies } from '../../../shared/floor/vocabulary.ts';
 import { type FloorLifeError, floorLife } from '../../../shared/moisture/floor-life.ts';
 import { moistureLevels, packageClasses } from '../../../shared/moisture/levels.ts';
 import type { PackageFacts } from '../../../shared/moisture/package.ts';
-import type { Stretch } from '../../../shared/moisture/timeline.ts';
+import type { AirSpan } from '../../../shared/moisture/timeline.ts';
 import { valueSources } from '../../../shared/moisture/values.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall, printJson, readJson } from '../command.ts';
+import { formatMoment, momentSchema, offsetOf } from '../moment.ts';
 
 const help = `reelward floorlife FILE
 
@@ -31,31 +32,6 @@ climate, "classes" all that may hold; restsOn: ${valueSources.join(', ')}. leftS
 where the clock stands still. Exit 0 answered, 2 not understood.
 `;
 
-const momentForm =
-  /^(\d{4}-\d\d-\d\d)T([01]\d|2[0-3]):[0-5]\d(?::[0-5]\d(?:\.\d+)?)?(Z|[+-](?:[01]\d|2[0-3]):[0-5]\d)$/;
-
-function offsetMinutes(offset: string): number {
-  if (offset === 'Z') return 0;
-  const [hours = 0, minutes = 0] = offset.slice(1).split(':').map(Number);
-  return (offset.startsWith('-') ? -1 : 1) * (hours * 60 + minutes);
-}
-
-/** A moment that no calendar has, such as 30 February, is turned into another one by Date.parse: its day gives it away. */
-function isMoment(text: string): boolean {
-  const [, day, , offset = 'Z'] = momentForm.exec(text) ?? [];
-  const ms = Date.parse(text);
-  if (day === undefined || Number.isNaN(ms)) return false;
-  return new Date(ms + offsetMinutes(offset) * 60_000).toISOString().startsWith(day);
-}
-
-function formatMoment(ms: number, offset: string): string {
-  const local = new Date(Math.floor(ms / 1000) * 1000 + offsetMinutes(offset) * 60_000);
-  return local.toISOString().replace('.000Z', offset);
-}
-
-const momentSchema = z.string().refine(isMoment, {
-  error: 'expected a moment such as 2026-03-02T06:00:00+01:00, with its offset',
-});
 const celsiusSchema = z.number().min(-60).max(200);
 const humiditySchema = z.number().min(0).max(100);
 const fromTo = { from: momentSchema, to: momentSchema.nullish() };
@@ -104,7 +80,7 @@ const inputSchema = z.strictObject({
 
 type Input = z.output<typeof inputSchema>;
 
-function toStretch(entry: Input['history'][number]): Stretch {
+function toStretch(entry: Input['history'][number]): AirSpan {
   return {
     fromMs: Date.parse(entry.from),
     toMs: entry.to === null || entry.to === undefined ? null : Date.parse(entry.to),
@@ -164,12 +140,13 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
     throw new NotUnderstood(`${file === '-' ? 'standard input' : file}: ${sayError(answer.error, input)}`);
   }
   const life = answer.value;
-  const offset = momentForm.exec(input.now)?.[3] ?? 'Z';
+  const offset = offsetOf(input.now);
   printJson(
     {
       usedSeconds: seconds(life.usedSeconds),
       leftSeconds: life.leftSeconds === null ? null : seconds(life.leftSeconds),
-      expiresAt: life.expiresMs === null ? null : formatMoment(life.expiresMs, offset),
+      expiresAt:
+        life.expiresMs === null ? null : formatMoment(Math.floor(life.expiresMs / 1000) * 1000, offset),
       class: life.packageClass,
       classes: [...life.packageClasses].sort(),
       restsOn: life.source,

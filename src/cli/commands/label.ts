@@ -1,7 +1,7 @@
 // `reelward label -`: what labels say, one label a line.
 
 import { z } from 'zod';
-import { DATE_FORMATS } from '../../../shared/labels/date-formats.ts';
+import { dateFormats } from '../../../shared/labels/date-formats.ts';
 import { parseLabel } from '../../../shared/labels/label.ts';
 import { type LabelRule, labelRulesSchema } from '../../../shared/labels/rules.ts';
 import { formatLabelWarning } from '../../../shared/labels/warnings.ts';
@@ -19,7 +19,7 @@ Out: {"part", "supplierPart", "quantity", "unit", "lot", "dateCode", "made", "ex
      {"rule": "name", "version": 1, "codes": [{"pieces": [{"text": "ART#"}, {"takes": "any", "field": "part"}, ...]}]}
      A pattern must cover its code to the end. "takes": digits, letters, alphanumeric, or any (up to the next text);
      with it "length" (exactly so many characters), "field" (what the piece is), "date" (how a date is printed:
-     ${DATE_FORMATS.join(', ')}).`;
+     ${dateFormats.join(', ')}).`;
 
 const lineSchema = z.strictObject({ codes: z.array(z.string()) });
 

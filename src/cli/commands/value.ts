@@ -3,9 +3,9 @@
 import { type NoValueReason, readPlainValue, whyNoValue } from '../../../shared/labels/plain-values.ts';
 import {
   readValueCode,
-  VALUE_KINDS,
   type ValueKind,
   type ValueTolerance,
+  valueKinds,
 } from '../../../shared/labels/value-codes.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall, printJson } from '../command.ts';
 
@@ -20,7 +20,7 @@ Out: {"readings": [{"kind", "value", "unit", "tolerance", "code", "series"}]}, e
 Exit 1 where the code has no reading; why not stands on the error output.`;
 
 function isKind(text: string): text is ValueKind {
-  return (VALUE_KINDS as readonly string[]).includes(text);
+  return (valueKinds as readonly string[]).includes(text);
 }
 
 function toleranceToJson(tolerance: ValueTolerance | null): number | ValueTolerance | null {
@@ -51,7 +51,7 @@ async function run(args: readonly string[], io: CommandIo): Promise<number> {
   );
   const kind = values.kind;
   if (kind !== undefined && !isKind(kind)) {
-    throw new NotUnderstood(`--kind: expected ${VALUE_KINDS.join(' or ')}, found ${kind}`);
+    throw new NotUnderstood(`--kind: expected ${valueKinds.join(' or ')}, found ${kind}`);
   }
   const text = positionals[0] ?? '';
   const readings = [...readValueCode(text, kind), ...readPlainValue(text, kind)];

@@ -2,6 +2,7 @@
 // The limits are the strictest platform's: names in the alternative-name extension, server use stated, at most 397 days,
 // P-256; the authority can sign leaves only (path length 0).
 
+import { DAY_MS } from '../../../shared/kit/moment.ts';
 import 'reflect-metadata'; // the certificate package's decorators need it loaded first
 import {
   createPrivateKey,
@@ -20,7 +21,6 @@ const crypto = webcrypto;
 const libraryCrypto = webcrypto as unknown as LibraryCrypto;
 x509.cryptoProvider.set(libraryCrypto);
 
-const DAY_MS = 86_400_000;
 /** Life of the authority: two years, since its key lies on a computer of the plant. Each tablet is asked to trust the next one once. */
 const AUTHORITY_DAYS = 731;
 /** Longest that every platform accepts for a leaf (CA/Browser Forum baseline requirements: 398 days). */

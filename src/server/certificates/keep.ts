@@ -4,6 +4,7 @@
 import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { join } from 'node:path';
+import { DAY_MS } from '../../../shared/kit/moment.ts';
 import type { HttpsSettings } from '../settings.ts';
 import {
   isIssuedBy,
@@ -17,7 +18,7 @@ import {
 import { CertificateRefused } from './refused.ts';
 
 /** A leaf is renewed, or its owner warned, this long before it ends, ms. */
-export const renewBeforeMs = 30 * 86_400_000;
+export const renewBeforeMs = 30 * DAY_MS;
 const LOOK_MS = 3_600_000;
 
 /** The certificate in use. */

@@ -2,6 +2,7 @@
 
 import { Readable } from 'node:stream';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { utcDate } from '../../../shared/kit/moment.ts';
 import { chainId } from '../../../shared/log/entry.ts';
 import type { ExportItem } from '../../../shared/log/export.ts';
 import { csvHeader, itemToCsv, itemToJson } from '../../../shared/log/export-rows.ts';
@@ -40,7 +41,7 @@ async function download(
   const asked = exportSchema.parse(JSON.parse(taken.detail));
   const bytes = await exportBytes(asked, context);
   const ending = asked.format === 'json' ? 'ndjson' : asked.format;
-  const day = new Date(context.nowMs()).toISOString().slice(0, 10);
+  const day = utcDate(context.nowMs());
   return reply
     .type(types[asked.format])
     .header('content-disposition', `attachment; filename="reelward-log-${day}.${ending}"`)

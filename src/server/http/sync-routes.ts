@@ -1,6 +1,7 @@
 // The log's routes: offer, push, pull, live, checkpoint, tree, keys, snapshot. Each checks the wire's version and the tablet first.
 
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { DAY_MS } from '../../../shared/kit/moment.ts';
 import { driftLimitMs } from '../../../shared/log/clock.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import { canonicalText } from '../../../shared/log/seal.ts';
@@ -36,8 +37,24 @@ import { signedKeys } from '../plant-key.ts';
 import type { StoredEntry } from '../stores/store.ts';
 import { proveTree } from '../tree-heads.ts';
 import { bodySize, checkUnpacks, readAs } from './body.ts';
+import { passed } from './passed.ts';
 import { checkWire, requireTablet } from './proof.ts';
 import { Refused } from './refuse.ts';
+
+/**
+ * Questions of one tablet in a minute about the tree, each up to some hundred hashes to find: one asks twice a minute, and up to ten times
+ * in a row after a long time away. By tablet and not by address, as a plant's tablets may share one.
+ */
+const TREE_ASKS = 60;
+const perTablet = (max: number) => ({
+  config: {
+    rateLimit: {
+      max,
+      timeWindow: '1 minute',
+      keyGenerator: (request: FastifyRequest) => passed.get(request)?.tablet.tablet ?? request.ip,
+    },
+  },
+});
 
 /** Adds the log's routes. */
 export function addSyncRoutes(app: FastifyInstance, context: ServerContext): void {
@@ -58,7 +75,7 @@ export function addSyncRoutes(app: FastifyInstance, context: ServerContext): voi
   app.get('/api/pull', (request, reply) => pull(request, reply, context));
   app.get('/api/live', (request, reply) => live(request, reply, context));
   app.get('/api/checkpoint', (request) => checkpoint(request, context));
-  app.post('/api/tree', (request) => tellTree(request, context));
+  app.post('/api/tree', perTablet(TREE_ASKS), (request) => tellTree(request, context));
   app.get('/api/keys', (request) => tellKeys(request, context));
   app.put('/api/snapshot', { bodyLimit: snapshotBytes }, (request) => putSnapshot(request, context));
   // Packed bytes as they are: packed for travel they would arrive unpacked, which is not what the app expects.
@@ -75,7 +92,7 @@ async function offer(request: FastifyRequest, context: ServerContext): Promise<O
 }
 
 /** For how long a tablet that is not heard of any more is told of, ms. */
-const TOLD_MS = 86_400_000;
+const TOLD_MS = DAY_MS;
 
 /** Tablets heard of today whose clocks are off by more than is common. */
 async function clocksOff(context: ServerContext): Promise<NonNullable<Offered['clocksOff']>> {

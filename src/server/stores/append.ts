@@ -4,7 +4,7 @@
 import { hash as hashAtOnce } from 'node:crypto';
 import type { Transaction } from 'kysely';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
-import type { Mark } from '../../../shared/wire/messages.ts';
+import type { ChainMark } from '../../../shared/wire/messages.ts';
 import type { Appended, Checked, LogHead, Place } from './store.ts';
 import type { Tables } from './tables.ts';
 import { edgeAt, extendTree, stateOf } from './tree.ts';
@@ -208,7 +208,7 @@ function isOf(chain: Pick<Chain, 'tablet' | 'epoch'>, entry: Checked): boolean {
   return chain.tablet === entry.tablet && chain.epoch === entry.epoch;
 }
 
-function toMark(chain: Chain): Mark {
+function toMark(chain: Chain): ChainMark {
   return { tablet: chain.tablet, epoch: chain.epoch, seq: chain.seq };
 }
 

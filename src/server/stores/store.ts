@@ -7,7 +7,7 @@ import type { OrderKey } from '../../../shared/log/order.ts';
 import type { LeafRange } from '../../../shared/log/tree.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import type { Cursor } from '../../../shared/wire/cursor.ts';
-import type { Head, Mark } from '../../../shared/wire/messages.ts';
+import type { ChainMark, Head } from '../../../shared/wire/messages.ts';
 import type { Present } from './copy.ts';
 import type { TreeState } from './tree.ts';
 
@@ -34,7 +34,7 @@ export interface Checked {
 /** What became of an appended batch. */
 export interface Appended {
   /** One for each chain of the batch: held without a gap up to `seq`. */
-  readonly acks: readonly Mark[];
+  readonly acks: readonly ChainMark[];
   /** By `tablet/epoch/seq`. */
   readonly faults: readonly { readonly id: string; readonly fault: EntryFault }[];
   /** The end of the log after the append. */
@@ -244,7 +244,7 @@ export interface Store {
   /** Entries of these kinds, in commit order. */
   readonly ofKinds: (kinds: readonly string[], afterPos: number) => Promise<readonly StoredEntry[]>;
   readonly heads: () => Promise<readonly Head[]>;
-  readonly marks: (chains: readonly { tablet: string; epoch: string }[]) => Promise<readonly Mark[]>;
+  readonly marks: (chains: readonly { tablet: string; epoch: string }[]) => Promise<readonly ChainMark[]>;
   readonly quarantined: () => Promise<readonly Quarantined[]>;
   /**
    * Looks once at every signature that came in under an older rule: what is none by its form is quarantined, and the entry stays, sealed

@@ -1,7 +1,7 @@
 // Beyond the next splice: reels in a row, what is missing, the pick list, slots that share a part.
 
 import { describe, expect, test } from 'vitest';
-import { panelsCovered, pickList, slotOutlook, type WaitingReel } from '../../../shared/forecast/outlook.ts';
+import { panelsCovered, pickList, slotNeeds, type WaitingReel } from '../../../shared/forecast/outlook.ts';
 import { riskOfFewerThan } from '../../../shared/forecast/placements.ts';
 import { forecastSlot, type LinePace, type SlotLoad } from '../../../shared/forecast/run-out.ts';
 import { workingTime } from '../../../shared/forecast/working-time.ts';
@@ -12,27 +12,27 @@ const reel = (id: string, parts: number, sd = 0): WaitingReel => ({ reel: id, pa
 
 describe('slotOutlook()', () => {
   test('adds reel after reel on one time line', () => {
-    const outlook = slotOutlook(pace, load, [reel('R1', 4000), reel('R2', 4000)]);
+    const outlook = slotNeeds(pace, load, [reel('R1', 4000), reel('R2', 4000)]);
     expect(outlook.ends.map((end) => end.runOutMs.expected / 1000)).toEqual([6000, 18_000, 30_000]);
     expect(outlook.ends.map((end) => end.outlasts)).toEqual([false, false, true]);
     expect([outlook.lasts, outlook.bring]).toEqual([true, null]);
   });
 
   test('says what is missing to the part when all is certain, and by when', () => {
-    const outlook = slotOutlook(pace, load, [reel('R1', 4000)]);
+    const outlook = slotNeeds(pace, load, [reel('R1', 4000)]);
     expect(outlook.lasts).toBe(false);
     expect(outlook.bring).toEqual({ parts: 4000, byMs: 18_000_000 });
   });
 
   test('must bring it before the last window closes', () => {
     const feeder = { pitchMm: 4, hubToPickMm: 700, intakeToPickMm: 250 };
-    const outlook = slotOutlook(pace, { ...load, ...feeder }, []);
+    const outlook = slotNeeds(pace, { ...load, ...feeder }, []);
     expect(outlook.bring!.byMs).toBe(((2000 - 62) / 10) * 30_000);
   });
 
   test('brings just enough for a risk below 5 % when losses and counts vary', () => {
     const lossy = { ...load, loss: 0.01, sd: 20 };
-    const outlook = slotOutlook(pace, lossy, [reel('R1', 4000, 50)]);
+    const outlook = slotNeeds(pace, lossy, [reel('R1', 4000, 50)]);
     const all = { ...lossy, left: 6000, sd: Math.hypot(20, 50) };
     const { parts } = outlook.bring!;
     expect(riskOfFewerThan({ ...all, left: 6000 + parts }, 10_000)).toBeLessThan(0.05);
@@ -41,12 +41,12 @@ describe('slotOutlook()', () => {
   });
 
   test('has the running reel’s own forecast first', () => {
-    const outlook = slotOutlook(pace, { ...load, loss: 0.02 }, [reel('R1', 4000)]);
+    const outlook = slotNeeds(pace, { ...load, loss: 0.02 }, [reel('R1', 4000)]);
     expect(outlook.ends[0]!.runOutMs).toEqual(forecastSlot(pace, { ...load, loss: 0.02 }).runOutMs);
   });
 
   test('throws when everything is lost', () => {
-    expect(() => slotOutlook(pace, { ...load, loss: 1 }, [])).toThrow(RangeError);
+    expect(() => slotNeeds(pace, { ...load, loss: 1 }, [])).toThrow(RangeError);
   });
 });
 

@@ -4,7 +4,7 @@ import type { Air } from '../../../shared/floor/vocabulary.ts';
 import { type FloorLifeInput, floorLife, floorLifeAt } from '../../../shared/moisture/floor-life.ts';
 import type { MoistureLevel } from '../../../shared/moisture/levels.ts';
 import type { FloorLifeNoteCode } from '../../../shared/moisture/notes.ts';
-import type { Stretch } from '../../../shared/moisture/timeline.ts';
+import type { AirSpan } from '../../../shared/moisture/timeline.ts';
 
 const hour = 3_600_000;
 // Monday 2 March 2026, 08:00 UTC.
@@ -13,9 +13,9 @@ const monday = Date.parse('2026-03-02T08:00:00Z');
 type Step = readonly [hours: number, where: Air | 'gap', celsius?: number | null, humidity?: number | null];
 
 /** Stretches one after the other from Monday 08:00 on; hours, place, climate. */
-function historyOf(steps: readonly Step[]): { history: Stretch[]; nowMs: number } {
+function historyOf(steps: readonly Step[]): { history: AirSpan[]; nowMs: number } {
   let at = monday;
-  const history: Stretch[] = [];
+  const history: AirSpan[] = [];
   for (const [hours, where, celsius = 30, humidity = 60] of steps) {
     const toMs = at + hours * hour;
     if (where !== 'gap') history.push({ fromMs: at, toMs, where, celsius, humidity });
@@ -412,7 +412,7 @@ describe('floorLife()', () => {
   });
 
   it('lets the floor count before dry storage and the worse climate before the better where stretches overlap', () => {
-    const over: Stretch[] = [
+    const over: AirSpan[] = [
       { fromMs: monday, toMs: monday + 20 * hour, where: 'floor', celsius: 30, humidity: 60 },
       { fromMs: monday + 10 * hour, toMs: monday + 40 * hour, where: 'dry', celsius: 25, humidity: 5 },
     ];
@@ -429,13 +429,13 @@ describe('floorLife()', () => {
       [20, 'floor'],
       [48, 'dry', 25, 10],
     ]);
-    const out: Stretch = { fromMs: nowMs, toMs: null, where: 'floor', celsius: 30, humidity: 60 };
+    const out: AirSpan = { fromMs: nowMs, toMs: null, where: 'floor', celsius: 30, humidity: 60 };
     const life = ask('3', [], { history: [...history, out], nowMs });
     expect(life).toMatchObject({ running: true, leftSeconds: 148 * 3600, expiresMs: nowMs + 148 * hour });
   });
 
   it('lets an open stretch last until now', () => {
-    const open: Stretch[] = [{ fromMs: monday, toMs: null, where: 'floor', celsius: 30, humidity: 60 }];
+    const open: AirSpan[] = [{ fromMs: monday, toMs: null, where: 'floor', celsius: 30, humidity: 60 }];
     expect(ask('3', [], { history: open, nowMs: monday + 7 * hour }).leftSeconds).toBe(161 * 3600);
   });
 

@@ -15,7 +15,7 @@ import {
 } from '../../../shared/moisture/derating.ts';
 import { type FloorLife, type FloorLifeInput, floorLife } from '../../../shared/moisture/floor-life.ts';
 import { moistureLevels, packageClasses } from '../../../shared/moisture/levels.ts';
-import type { Stretch } from '../../../shared/moisture/timeline.ts';
+import type { AirSpan } from '../../../shared/moisture/timeline.ts';
 
 const hourMs = 3_600_000;
 const RUNS = 10_000;
@@ -48,7 +48,7 @@ type Case = typeof caseArb extends fc.Arbitrary<infer T> ? T : never;
 
 function inputOf({ steps, ...part }: Case): FloorLifeInput {
   let at = 0;
-  const history = steps.map((step): Stretch => {
+  const history = steps.map((step): AirSpan => {
     const fromMs = at;
     at += step.hours * hourMs;
     const celsius = step.where === 'dry' ? 25 : step.celsius;

@@ -1,16 +1,16 @@
 // A record in any order, with gaps and overlaps, as one line of time without either: of two places the worse, of none the floor.
 
 import { describe, expect, test } from 'vitest';
-import { makeTimeline, type Stretch } from '../../../shared/moisture/timeline.ts';
+import { type AirSpan, makeTimeline } from '../../../shared/moisture/timeline.ts';
 
 const hour = 3_600_000;
 const usual = { celsius: 25, humidity: 50 };
 const stay = (
-  where: Stretch['where'],
+  where: AirSpan['where'],
   from: number,
   to: number | null,
   air: readonly [celsius: number | null, humidity: number | null] = [null, null],
-): Stretch => ({
+): AirSpan => ({
   where,
   fromMs: from * hour,
   toMs: to === null ? null : to * hour,
@@ -18,7 +18,7 @@ const stay = (
   humidity: air[1],
 });
 const lineOf = (
-  history: readonly Stretch[],
+  history: readonly AirSpan[],
   opened: number,
   now: number,
   climate: typeof usual | null = usual,
@@ -46,7 +46,7 @@ describe('makeTimeline()', () => {
   });
 
   test('takes the moister of two stays in one place, and of two as moist the warmer; air unknown is no worse', () => {
-    const both = (a: Stretch, b: Stretch) => [pieces([a, b], 0, 5), pieces([b, a], 0, 5)];
+    const both = (a: AirSpan, b: AirSpan) => [pieces([a, b], 0, 5), pieces([b, a], 0, 5)];
     const moist = [['floor', 0, 5, 20, 70]];
     expect(both(stay('floor', 0, 5, [20, 70]), stay('floor', 0, 5, [30, 60]))).toEqual([moist, moist]);
     const warm = [['floor', 0, 5, 30, 60]];
@@ -117,7 +117,7 @@ describe('makeTimeline()', () => {
   });
 
   test('of stays on the floor that begin at this very moment takes those that last, and of them the worst', () => {
-    const now = (history: readonly Stretch[]) => lineOf(history, 0, 10).climateFromNow;
+    const now = (history: readonly AirSpan[]) => lineOf(history, 0, 10).climateFromNow;
     expect(now([stay('floor', 0, 10, [25, 50])])).toBeNull();
     const mild = stay('floor', 10, null, [22, 40]);
     const hot = stay('floor', 10, 20, [30, 80]);

@@ -8,7 +8,7 @@ import {
   latest,
   latestTo,
   numberAt,
-  placeOf,
+  panelPlace,
   span,
   toNumbers,
 } from '../../../shared/trace/order.ts';
@@ -43,9 +43,9 @@ describe('numbers and places', () => {
           if (hasPanel) number += 1;
           expect(isVoid(run, place)).toBe(!hasPanel);
           expect(numberAt(run, place)).toBe(number);
-          if (hasPanel) expect(placeOf(run, number)).toBe(place);
+          if (hasPanel) expect(panelPlace(run, number)).toBe(place);
         }
-        for (const none of [0, -1, run.done + 1, 0.5]) expect(placeOf(run, none)).toBeNull();
+        for (const none of [0, -1, run.done + 1, 0.5]) expect(panelPlace(run, none)).toBeNull();
       }),
     );
   });

@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { verifyChains } from '../../../shared/log/chain.ts';
 import { type Entry, entryId } from '../../../shared/log/entry.ts';
 import { canonicalText } from '../../../shared/log/seal.ts';
+import { checkpointSchema } from '../../../shared/wire/messages.ts';
 import { checkpointText, entryText } from '../../../shared/wire/signing.ts';
 import { hashOf, signatureHolds } from '../../../src/server/keys.ts';
 import { restoreInto } from '../../../src/server/stores/restore.ts';
@@ -136,13 +137,14 @@ describe('startSync()', () => {
     await all(11);
   });
 
-  it('keeps signed checkpoints that show a cut or rewritten log on the server', async () => {
+  it('answers a tablet of an earlier release that asks for a checkpoint: signed, it shows a cut or rewritten log', async () => {
     const a = await plant.join('a');
     a.log.write(5);
     a.start();
-    await until('a checkpoint of all', () => a.log.checkpoints.some((point) => point.pos === 5));
-    const point = a.log.checkpoints.at(-1);
-    if (!point) throw new Error('no checkpoint');
+    await until('all on the server', async () => (await plant.server.running.store.head()).pos === 5);
+    const told = await a.caller.call('/api/checkpoint', checkpointSchema);
+    if (!told.ok) throw new Error(`no checkpoint: ${told.error.code}`);
+    const point = told.value;
     const text = checkpointText({ ...point, headsHash: hashOf(canonicalText(point.heads)) });
     const serverKey = a.log.memory.enrolled?.serverKey ?? '';
     expect(signatureHolds(serverKey, text, point.sig)).toBe(true);

@@ -4,7 +4,6 @@ import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { chainId, type Entry, entryId, type JsonObject } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import type { SignedCheckpoint } from '../../../shared/wire/messages.ts';
 import { sleep } from '../../../src/app/sync/backoff.ts';
 import { enrolTablet } from '../../../src/app/sync/enrol.ts';
 import { createCaller } from '../../../src/app/sync/http.ts';
@@ -87,7 +86,6 @@ export async function startTestServer(change: Partial<ServerSettings> = {}): Pro
 /** A log in memory that behaves as the tablet's does. */
 export interface MemoryLog extends SyncLog {
   readonly entries: () => readonly Entry[];
-  readonly checkpoints: readonly SignedCheckpoint[];
   memory: SyncMemory;
   /** The plant's list of keys as it was kept last. */
   plantKeys: string | null;
@@ -101,7 +99,6 @@ export function newMemoryLog(tablet: string, epoch = 'e1'): MemoryLog {
   const chains = new Map<string, Entry[]>();
   const appendListeners = new Set<() => void>();
   const takenListeners = new Set<(entries: readonly Entry[]) => void>();
-  const checkpoints: SignedCheckpoint[] = [];
   const add = (entry: Entry) => {
     if (byId.has(entryId(entry))) return false;
     byId.set(entryId(entry), entry);
@@ -115,7 +112,6 @@ export function newMemoryLog(tablet: string, epoch = 'e1'): MemoryLog {
   const log: MemoryLog = {
     memory: emptyMemory,
     plantKeys: null,
-    checkpoints,
     entries: () => [...byId.values()].sort(compareEntries),
     heads: async () =>
       [...chains.values()].flatMap((chain) => {
@@ -140,9 +136,6 @@ export function newMemoryLog(tablet: string, epoch = 'e1'): MemoryLog {
     readMemory: async () => log.memory,
     writeMemory: async (memory) => {
       log.memory = memory;
-    },
-    keepCheckpoint: async (checkpoint) => {
-      checkpoints.push(checkpoint);
     },
     keepPlantKeys: async (keys) => {
       log.plantKeys = keys;
@@ -248,7 +241,7 @@ export async function enrolAt(server: RunningServer, tablet: TestTablet): Promis
 export async function until(
   what: string,
   holds: () => boolean | Promise<boolean>,
-  limitMs = 20_000,
+  limitMs = 60_000,
 ): Promise<void> {
   const endMs = performance.now() + limitMs;
   while (!(await holds())) {

@@ -128,6 +128,18 @@ describe('the tree', () => {
     expect((await ask(tablet, [])).head).toMatchObject({ size: 0, root: emptyRoot });
   });
 
+  it('is told to one tablet sixty times a minute, and to another all the same', async () => {
+    const [a, b] = [await plant.join('a'), await plant.join('b')];
+    const json = { sizes: [], places: [] };
+    const told = await Promise.all(
+      Array.from({ length: 64 }, () => a.caller.call('/api/tree', treeToldSchema, { json })),
+    );
+    const refused = told.flatMap((each) => (each.ok ? [] : [each.error]));
+    expect(refused.map(({ code }) => code)).toEqual(Array(4).fill('too-often'));
+    expect(refused.every(({ retryAfterMs }) => (retryAfterMs ?? 0) > 0)).toBe(true);
+    expect((await ask(b, [])).head.size).toBe(0);
+  });
+
   it('goes on over a restart, under the same key', async () => {
     const tablet = await plant.join('t');
     const before = headIn((await push(tablet, makeChain({ tablet: 't', count: 3 }))).receipt?.head ?? '');

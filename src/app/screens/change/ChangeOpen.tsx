@@ -181,7 +181,7 @@ function OpenChecklist({ changeover }: { readonly changeover: Changeover }) {
             changeover: changeover.changeover,
             slot: null,
           };
-          app.write([{ kind: 'checklist.opened', payload }]).catch(() => undefined); // shown by the fault screen
+          app.record([{ kind: 'checklist.opened', payload }]);
         }}
       >
         {say(checklistWords).open}
@@ -205,7 +205,7 @@ function DropDialog({ changeover, onClose }: AskProps) {
         tone="stop"
         onYes={() => {
           const payload = { changeover: changeover.changeover, line: changeover.line, reason: '' };
-          app.write([{ kind: 'changeover.dropped', payload }]).then(onClose, () => undefined); // shown by the fault screen
+          app.record([{ kind: 'changeover.dropped', payload }], { next: onClose });
         }}
         onNo={onClose}
         no={words.dropNot}
@@ -233,8 +233,8 @@ function LastPanelDialog({ changeover, onClose }: AskProps) {
       <AskFeet
         testId="last-panel-yes"
         onYes={() => {
-          app
-            .write([
+          app.record(
+            [
               ...(run
                 ? [
                     {
@@ -244,8 +244,9 @@ function LastPanelDialog({ changeover, onClose }: AskProps) {
                   ]
                 : []),
               { kind: 'setup.chosen', payload: { line, setup } },
-            ])
-            .then(onClose, () => undefined); // shown by the fault screen
+            ],
+            { next: onClose },
+          );
         }}
         onNo={onClose}
       >

@@ -156,7 +156,7 @@ function Choice({ line, setup, plan, place, panels, isFirst }: ChoiceProps) {
               product: setup.product,
               lastPanel: null,
             };
-            app.write([{ kind: 'changeover.began', payload }]).catch(() => undefined); // shown by the fault screen
+            app.record([{ kind: 'changeover.began', payload }]);
           }}
         >
           {words.plan}

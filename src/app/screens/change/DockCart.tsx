@@ -5,6 +5,7 @@ import { useLayoutEffect, useState } from 'preact/hooks';
 import { type Docking, dockingOf } from '../../../../shared/changeover/docking.ts';
 import { lastGoodPanelMs } from '../../../../shared/changeover/times.ts';
 import { holdsBadge } from '../../../../shared/floor/recognise.ts';
+import { ownIdOf } from '../../../../shared/floor/reel-id.ts';
 import type { Changeover, SlotState } from '../../../../shared/floor/state.ts';
 import type { Scan } from '../../../../shared/labels/scan.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -168,5 +169,5 @@ function WhatHappens({ docking, product }: { readonly docking: Docking; readonly
 /** What stands on a slot, as its codes: feeder and reel; the part where the reel has no id. */
 function standing({ feeder, tapes }: SlotState): string {
   const tape = tapes.at(-1);
-  return [feeder, tape?.reel.startsWith('~') ? null : tape?.reel, tape?.part].filter(Boolean).join(' · ');
+  return [feeder, ownIdOf(tape?.reel), tape?.part].filter(Boolean).join(' · ');
 }

@@ -103,7 +103,7 @@ function CheckRow({ check, changeover, onMeasure }: CheckRowProps) {
       right,
       note: '',
     };
-    app.write([{ kind: 'panel.looked', payload }]).catch(() => undefined); // shown by the fault screen
+    app.record([{ kind: 'panel.looked', payload }]);
   };
   return (
     <div class="listed" data-testid={`check-${wanted.slot}`} data-state={state}>

@@ -267,7 +267,7 @@ function CartCard({ cart, changeover, isStanding }: CartCardProps) {
             disabledReason={refusal}
             onPress={() => {
               const payload = { cart, line, slot: place.slot };
-              app.write([{ kind: 'cart.emptied', payload }]).catch(() => undefined); // shown by the fault screen
+              app.record([{ kind: 'cart.emptied', payload }]);
             }}
           >
             {words.empty}

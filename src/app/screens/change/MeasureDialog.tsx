@@ -140,7 +140,7 @@ export function MeasureDialog({ check, changeover, onClose }: MeasureDialogProps
                 verdict,
               };
               void keep(app.store.cache, 'meter', { percent: form.percent });
-              app.write([{ kind: 'panel.measured', payload }]).then(onClose, () => undefined); // shown by the fault screen
+              app.record([{ kind: 'panel.measured', payload }], { next: onClose });
             }}
           >
             {words.keep}

@@ -34,11 +34,11 @@ export function OrderKept({ line, list, draft, onSettle, isSearching, isFound }:
   const name = plan?.by ? (floor.people.get(plan.by)?.name ?? plan.by) : words.somebody;
   const isNewer = plan !== undefined && draft !== null && draft.sinceMs !== plan.atMs;
 
-  async function keepIt(): Promise<void> {
-    await app.write([{ kind: 'plan.kept', payload: keptPayload(line, list) }]);
-    onSettle(list);
-    app.notice.value = { tone: 'go', text: words.keptNow };
-  }
+  const keepIt = () =>
+    app.record([{ kind: 'plan.kept', payload: keptPayload(line, list) }], {
+      notice: { tone: 'go', text: words.keptNow },
+      next: () => onSettle(list),
+    });
 
   return (
     <div class="stack" data-testid="order-kept">
@@ -59,9 +59,7 @@ export function OrderKept({ line, list, draft, onSettle, isSearching, isFound }:
             tone={isFound && !isSearching ? 'act' : 'plain'}
             testId="order-keep"
             disabledReason={refusal ?? (isSearching ? words.keepLater : null)}
-            onPress={() => {
-              keepIt().catch(() => undefined); // shown by the fault screen
-            }}
+            onPress={keepIt}
           >
             {words.keep}
           </Button>

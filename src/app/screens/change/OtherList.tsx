@@ -76,7 +76,7 @@ export function OtherList({ desk, line, purpose, slot }: OtherListProps) {
                 slot,
                 facts: nothingChanges,
               };
-              app.write([{ kind: 'checklist.opened', payload }]).catch(() => undefined); // shown by the fault screen
+              app.record([{ kind: 'checklist.opened', payload }]);
             }}
           >
             {words.open}

@@ -35,20 +35,18 @@ export function ReleaseDialog({
     const by = person.person;
     const payload = { changeover: name, line, by, reason, checked };
     const left = open.map((item) => ({ ...item }));
-    app
-      .write([
+    app.record(
+      [
         ...(left.length > 0
           ? [{ kind: 'changeover.left-open' as const, payload: { changeover: name, line, by, left } }]
           : []),
         { kind: 'changeover.released', payload },
-      ])
-      .then(
-        () => {
-          app.notice.value = { tone: 'go', text: words.released };
-          goTo('line');
-        },
-        () => undefined, // shown by the fault screen
-      );
+      ],
+      {
+        notice: { tone: 'go', text: words.released },
+        next: () => goTo('line'),
+      },
+    );
   };
   return (
     <LeadDecides

@@ -107,7 +107,7 @@ function SignDialog({ list, step, role, onClose }: SignDialogProps & { readonly 
           onConfirmed={(person, { how, checked }) => {
             if (how === 'name') return; // a name alone is no signature, and is not offered
             const payload = { checklist, line, step: step.step, by: person.person, role, how, checked };
-            app.write([{ kind: 'step.signed', payload }]).then(onClose, () => undefined); // shown by the fault screen
+            app.record([{ kind: 'step.signed', payload }], { next: onClose });
           }}
         />
       </div>
@@ -142,7 +142,7 @@ function UnsignDialog({
           onConfirmed={(person, { checked }) => {
             const { checklist, line } = list;
             const payload = { checklist, line, step: step.step, by: person.person, checked };
-            app.write([{ kind: 'step.unsigned', payload }]).then(onClose, () => undefined); // shown by the fault screen
+            app.record([{ kind: 'step.unsigned', payload }], { next: onClose });
           }}
         />
       </div>

@@ -19,7 +19,7 @@ export function SkipDialog({ list, step, onClose }: SkipDialogProps) {
   function skip({ person, checked }: Sure, reason: string): void {
     const { checklist, line } = list;
     const payload = { checklist, line, step, by: person.person, reason, checked };
-    app.write([{ kind: 'step.skipped', payload }]).then(onClose, () => undefined); // shown by the fault screen
+    app.record([{ kind: 'step.skipped', payload }], { next: onClose });
   }
   return (
     <LeadDecides

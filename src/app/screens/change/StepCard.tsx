@@ -7,6 +7,7 @@ import { inLanguage } from '../../../../shared/checklist/steps.ts';
 import type { Checklist } from '../../../../shared/floor/state.ts';
 import { useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
+import { Field } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { checklistWords } from '../../words/checklist.ts';
 import { formatTime, language, say } from '../../words/words.ts';
@@ -179,24 +180,20 @@ function Typed(props: StepCardProps & { readonly isNumber: boolean }) {
           : '';
   return (
     <div class="row">
-      <label class="field">
-        <span>
-          {step.kind === 'measure' ? words.value(step.unit ?? '') : isScan ? words.scan : words.note}
-        </span>
-        <input
-          data-typing
-          data-testid={`value-${step.step}`}
-          inputMode={props.isNumber ? 'decimal' : 'text'}
-          maxLength={400}
-          value={text}
-          onFocus={() => isScan && scans.focus(step.step)}
-          onBlur={() => isScan && scans.focus(null)}
-          onInput={(event) => {
-            setNoNumber(false);
-            scans.forget();
-            setText(event.currentTarget.value);
-          }}
-        />
+      <Field
+        label={step.kind === 'measure' ? words.value(step.unit ?? '') : isScan ? words.scan : words.note}
+        testId={`value-${step.step}`}
+        inputMode={props.isNumber ? 'decimal' : 'text'}
+        maxLength={400}
+        value={text}
+        onFocus={() => isScan && scans.focus(step.step)}
+        onBlur={() => isScan && scans.focus(null)}
+        onInput={(typed) => {
+          setNoNumber(false);
+          scans.forget();
+          setText(typed);
+        }}
+      >
         {wrong !== null ? (
           <span class="wrong" role="alert" data-testid={`wrong-${step.step}`}>
             ✕ {wrong}
@@ -209,7 +206,7 @@ function Typed(props: StepCardProps & { readonly isNumber: boolean }) {
             <Icon name="right" size={20} /> {words.nextScan}
           </small>
         )}
-      </label>
+      </Field>
       <Button tone="act" testId={`keep-${step.step}`} disabledReason={props.refusal} onPress={keep}>
         {words.keep}
       </Button>

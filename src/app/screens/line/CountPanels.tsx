@@ -184,7 +184,7 @@ function ScrapDialog({ run, onClose }: { readonly run: Run; readonly onClose: ()
           if (panels === 0) return;
           const { run: id, line } = run;
           const payload = { run: id, line, panels, serial: null, note: '', via: 'typed' as const };
-          app.write([{ kind: 'panels.scrapped', payload }]).catch(() => undefined); // shown by the fault screen
+          app.record([{ kind: 'panels.scrapped', payload }]);
         }}
       />
       <div class="acts">

@@ -70,7 +70,7 @@ export function SetRightDialog({ run, onClose }: { readonly run: Run; readonly o
           onYes={() => {
             if (panels === null) return;
             const payload = { run: run.run, line: run.line, panels, reason: reason.trim() };
-            app.write([{ kind: 'panels.corrected', payload }]).catch(() => undefined); // shown by the fault screen
+            app.record([{ kind: 'panels.corrected', payload }]);
             onClose();
           }}
           onNo={onClose}

@@ -48,7 +48,7 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
         label: words.takeBack,
         run: () => {
           const payload = { of: entryId(entry), line, slot: null, reason: 'count taken back' };
-          app.write([{ kind: 'entry.corrected', payload }]).catch(() => undefined); // shown by the fault screen
+          app.record([{ kind: 'entry.corrected', payload }]);
         },
       },
     };
@@ -185,7 +185,7 @@ function Stopped({ run, onAsk }: { readonly run: Run; readonly onAsk: (asked: As
         disabledReason={refusal}
         onPress={() => {
           const payload = { run: run.run, line: run.line };
-          app.write([{ kind: 'run.resumed', payload }]).catch(() => undefined); // shown by the fault screen
+          app.record([{ kind: 'run.resumed', payload }]);
         }}
       >
         <Icon name="play" /> {words.resume}
@@ -207,7 +207,7 @@ function EndDialog({ run, onClose }: { readonly run: Run; readonly onClose: () =
         testId="run-end-yes"
         onYes={() => {
           const payload = { run: run.run, line: run.line, panels: run.done, note: '' };
-          app.write([{ kind: 'run.ended', payload }]).catch(() => undefined); // shown by the fault screen
+          app.record([{ kind: 'run.ended', payload }]);
           onClose();
         }}
         onNo={onClose}
@@ -235,7 +235,7 @@ function StopDialog(props: { readonly run: string; readonly line: string; readon
             testId={`stop-${reason}`}
             onPress={() => {
               const payload = { run, line, reason, note: '', ...stood.fact };
-              app.write([{ kind: 'run.stopped', payload }]).catch(() => undefined); // shown by the fault screen
+              app.record([{ kind: 'run.stopped', payload }]);
               onClose();
             }}
           >

@@ -75,7 +75,7 @@ function CrewChoice({ line, operators }: { readonly line: string; readonly opera
           data-testid={`crew-${crew}`}
           onClick={() => {
             if (refusal !== null || crew === operators) return;
-            app.write([{ kind: 'line.crewed', payload: { line, operators: crew } }]).catch(() => undefined); // shown by the fault screen
+            app.record([{ kind: 'line.crewed', payload: { line, operators: crew } }]);
           }}
         >
           {crew}

@@ -85,9 +85,7 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
             testId="sweep-start"
             disabledReason={refusal}
             onPress={() => {
-              app
-                .write([{ kind: 'sweep.started', payload: { line: line.line, sweep: newId() } }])
-                .catch(() => undefined); // shown by the fault screen
+              app.record([{ kind: 'sweep.started', payload: { line: line.line, sweep: newId() } }]);
               desk.desk.value = { ...desk.desk.peek(), mode: 'sweep' };
             }}
           >

@@ -3,6 +3,7 @@
 import { useState } from 'preact/hooks';
 import { blockedTapes } from '../../../../shared/floor/blocks.ts';
 import type { DraftEntry, SetupSlot } from '../../../../shared/floor/kinds.ts';
+import { hasOwnId, ownIdOf } from '../../../../shared/floor/reel-id.ts';
 import { type SlotEstimate, slotEstimate } from '../../../../shared/floor/remaining.ts';
 import { type FloorState, type SlotState, slotKey } from '../../../../shared/floor/state.ts';
 import { wantedOn } from '../../../../shared/floor/wanted.ts';
@@ -54,13 +55,12 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
 
   function recount(taken: TakenCount): void {
     if (!loaded) return;
-    app.write([...recountDrafts(floor, loaded, taken)]).then(
-      () => {
-        const text = say(countWords).saved(slot, formatCount(taken.quantity), spread(taken.sd));
-        app.notice.value = { tone: 'plain', text };
+    app.record([...recountDrafts(floor, loaded, taken)], {
+      notice: {
+        tone: 'plain',
+        text: say(countWords).saved(slot, formatCount(taken.quantity), spread(taken.sd)),
       },
-      () => undefined, // shown by the fault screen
-    );
+    });
   }
 
   if (doing === 'unload' && loaded) return <UnloadDialog loaded={loaded} onClose={onClose} />;
@@ -117,7 +117,7 @@ export function SlotDialog({ slot, desk, onClose }: SlotDialogProps) {
               {words.correctCount}
             </Button>
           )}
-          {life && tape && !tape.reel.startsWith('~') && (
+          {life && tape && hasOwnId(tape.reel) && (
             <Button large testId="slot-air" onPress={() => setDoing('air')} disabledReason={refusal}>
               {say(moistureWords).open}
             </Button>
@@ -150,7 +150,7 @@ function recountDrafts(floor: FloorState, loaded: SlotState, taken: TakenCount):
   const run = floor.current.get(line) ?? null;
   const panels = run === null ? 0 : (floor.runs.get(run)?.done ?? 0);
   const tape = loaded.tapes.at(-1);
-  const reel = tape === undefined || tape.reel.startsWith('~') ? null : tape.reel;
+  const reel = ownIdOf(tape?.reel);
   const facts = { line, slot, reel, part: tape?.part ?? null, lot: tape?.lot ?? null, panels };
   return [
     { kind: 'reel.counted', payload: { ...facts, quantity, sd, basis } },
@@ -193,7 +193,7 @@ function Tapes({ loaded, zone }: { readonly loaded: SlotState; readonly zone: st
           <br />
           <span class="soft">
             {[
-              each.reel.startsWith('~') ? '' : say(verdictWords).reel(each.reel),
+              !hasOwnId(each.reel) ? '' : say(verdictWords).reel(each.reel),
               each.lot === null ? '' : say(verdictWords).lot(each.lot),
               words.since(formatTime(each.atMs, zone), ''),
             ]

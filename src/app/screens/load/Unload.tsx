@@ -1,6 +1,7 @@
 // Taking a reel off: what is left on it is asked once, and what that says of the feeder's losses is told at once.
 
 import { useState } from 'preact/hooks';
+import { ownIdOf } from '../../../../shared/floor/reel-id.ts';
 import { slotEstimate, toEvidence, UNLIKELY_LOSS, unlikelyLoss } from '../../../../shared/floor/remaining.ts';
 import type { SlotState } from '../../../../shared/floor/state.ts';
 import { wantedOn } from '../../../../shared/floor/wanted.ts';
@@ -37,7 +38,7 @@ async function unload(app: App, loaded: SlotState, left: Left): Promise<void> {
         feeder: loaded.feeder,
         via: 'typed' as const,
         panels: run === null ? 0 : (floor.runs.get(run)?.done ?? 0),
-        reel: tape === undefined || tape.reel.startsWith('~') ? null : tape.reel,
+        reel: ownIdOf(tape?.reel),
         part: tape?.part ?? null,
         lot: tape?.lot ?? null,
         quantity: left.quantity,
@@ -57,7 +58,7 @@ async function unload(app: App, loaded: SlotState, left: Left): Promise<void> {
       run: () => {
         if (!entry) return;
         const payload = { of: entryId(entry), line, slot, reason: 'taken back after unloading' };
-        app.write([{ kind: 'entry.corrected', payload }]).catch(() => undefined); // shown by the fault screen
+        app.record([{ kind: 'entry.corrected', payload }]);
       },
     },
   };

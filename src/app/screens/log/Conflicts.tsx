@@ -1,6 +1,7 @@
 // What tablets that were apart disagree about: a lead looks at the machine and says what is true.
 
 import { useEffect, useState } from 'preact/hooks';
+import { ownIdOf } from '../../../../shared/floor/reel-id.ts';
 import { type Conflict, type SlotState, slotKey } from '../../../../shared/floor/state.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { useApp, useFloor } from '../../app.ts';
@@ -111,13 +112,10 @@ function SettleDialog({ conflict, onClose }: { readonly conflict: Conflict; read
       reason: reason.trim(),
       by: app.person.value?.person ?? '',
     };
-    app.write([{ kind: 'conflict.settled', payload }]).then(
-      () => {
-        app.notice.value = { tone: 'go', text: words.settled };
-        onClose();
-      },
-      () => undefined, // shown by the fault screen
-    );
+    app.record([{ kind: 'conflict.settled', payload }], {
+      notice: { tone: 'go', text: words.settled },
+      next: onClose,
+    });
   }
 
   const missing = reason.trim() === '' ? words.reason : null;
@@ -135,9 +133,7 @@ function SettleDialog({ conflict, onClose }: { readonly conflict: Conflict; read
         {choices.map((choice) => {
           const tape = choice.tapes.at(-1);
           const parts = tape?.count == null ? null : words.keepParts(formatCount(tape.count));
-          const what = [tape?.part, tape?.lot, tape?.reel.startsWith('~') ? null : tape?.reel, parts]
-            .filter(Boolean)
-            .join(' · ');
+          const what = [tape?.part, tape?.lot, ownIdOf(tape?.reel), parts].filter(Boolean).join(' · ');
           const kept = keptBy(choice);
           return (
             <Button

@@ -144,13 +144,10 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
               disabledReason={refusal ?? wrong}
               onPress={() => {
                 const payload = { of: id, line: text('line'), slot: text('slot'), reason: reason.trim() };
-                app.write([{ kind: 'entry.corrected', payload }]).then(
-                  () => {
-                    app.notice.value = { tone: 'plain', text: words.corrected };
-                    onClose();
-                  },
-                  () => undefined, // shown by the fault screen
-                );
+                app.record([{ kind: 'entry.corrected', payload }], {
+                  notice: { tone: 'plain', text: words.corrected },
+                  next: onClose,
+                });
               }}
             >
               {words.correct}

@@ -103,13 +103,10 @@ function SignDialog({ held, onClose }: { readonly held: Containment; readonly on
     const { containment, line } = held;
     const by = { reason: reason.trim(), by: sure.person.person, checked: sure.checked };
     const payload = { containment, line, codes: codes === null ? null : [...codes], ...by };
-    app.write([{ kind: 'containment.signed', payload }]).then(
-      () => {
-        app.notice.value = { tone: 'go', text: words.signDone };
-        onClose();
-      },
-      () => undefined, // shown by the fault screen
-    );
+    app.record([{ kind: 'containment.signed', payload }], {
+      notice: { tone: 'go', text: words.signDone },
+      next: onClose,
+    });
   }
 
   return (

@@ -10,7 +10,7 @@ import { useApp } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
-import { Field } from '../../ui/Field.tsx';
+import { ChoiceField, Field } from '../../ui/Field.tsx';
 import { heldWords } from '../../words/held.ts';
 import { shellWords } from '../../words/shell.ts';
 import { traceWords } from '../../words/trace.ts';
@@ -56,13 +56,10 @@ export function HoldPanels({ asked: first, onClose }: HoldProps) {
       reason: reason.trim(),
       material: materialAsked(from, asked),
     });
-    app.write([{ kind: 'panels.contained', payload }]).then(
-      () => {
-        app.notice.value = { tone: 'care', text: words.done(panels) };
-        onClose();
-      },
-      () => undefined, // shown by the fault screen
-    );
+    app.record([{ kind: 'panels.contained', payload }], {
+      notice: { tone: 'care', text: words.done(panels) },
+      next: onClose,
+    });
   }
 
   const none = cause === 'floor-life' ? words.noLifeOver : say(traceWords).none;
@@ -71,22 +68,16 @@ export function HoldPanels({ asked: first, onClose }: HoldProps) {
     <Dialog title={words.holdTitle(panels)} onClose={onClose} tone="stop">
       <div class="stack to-hold" data-testid="hold-panels">
         <Found found={found} index={index} />
-        <div class="field">
-          <span>{words.cause}</span>
-          <div class="choice">
-            {containCauses.map((each) => (
-              <button
-                type="button"
-                key={each}
-                aria-pressed={cause === each}
-                data-testid={`hold-${each}`}
-                onClick={() => setCause(each)}
-              >
-                {words.causes[each]}
-              </button>
-            ))}
-          </div>
-        </div>
+        <ChoiceField
+          label={words.cause}
+          value={cause}
+          choices={containCauses.map((each) => ({
+            value: each,
+            text: words.causes[each],
+            testId: `hold-${each}`,
+          }))}
+          onChoose={setCause}
+        />
         {cause === 'floor-life' && <p class="soft">{words.lifeHelp}</p>}
         <Field label={words.reason} testId="hold-reason" maxLength={200} value={reason} onInput={setReason} />
         <Button tone="act" large testId="hold-yes" disabledReason={missing} onPress={() => hold(index)}>

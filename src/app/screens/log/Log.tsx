@@ -3,6 +3,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { isHeld } from '../../../../shared/floor/fold-contain.ts';
 import { verdicts } from '../../../../shared/floor/vocabulary.ts';
+import { DAY_MS } from '../../../../shared/kit/moment.ts';
 import { verifyChains } from '../../../../shared/log/chain.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { filterToTest } from '../../../../shared/log/export.ts';
@@ -27,7 +28,7 @@ import { firstFilters, type LogFilters, type Span, spans, toExportFilter } from 
 import { NotWhole } from './NotWhole.tsx';
 import { Trace } from './Trace.tsx';
 import './log.css';
-import { Field } from '../../ui/Field.tsx';
+import { Field, SelectField } from '../../ui/Field.tsx';
 
 /** Rows shown at first and added by each press of "older". */
 const PAGE = 60;
@@ -216,35 +217,31 @@ function Filters({
         value={filters.slot}
         onInput={(text) => onChange({ slot: text })}
       />
-      <label class="field">
-        <span>{words.filters.person}</span>
-        <select
-          value={filters.who ?? ''}
-          onChange={(event) => onChange({ who: event.currentTarget.value || null })}
+      <SelectField
+        label={words.filters.person}
+        value={filters.who ?? ''}
+        onChoose={(who) => onChange({ who: who || null })}
+      >
+        <option value="">{words.filters.all}</option>
+        {[...floor.people.values()].map((person) => (
+          <option key={person.person} value={person.person}>
+            {person.name}
+          </option>
+        ))}
+      </SelectField>
+      {floor.lines.size > 1 && (
+        <SelectField
+          label={words.filters.line}
+          value={filters.line ?? ''}
+          onChoose={(line) => onChange({ line: line || null })}
         >
           <option value="">{words.filters.all}</option>
-          {[...floor.people.values()].map((person) => (
-            <option key={person.person} value={person.person}>
-              {person.name}
+          {[...floor.lines.values()].map((line) => (
+            <option key={line.line} value={line.line}>
+              {line.name}
             </option>
           ))}
-        </select>
-      </label>
-      {floor.lines.size > 1 && (
-        <label class="field">
-          <span>{words.filters.line}</span>
-          <select
-            value={filters.line ?? ''}
-            onChange={(event) => onChange({ line: event.currentTarget.value || null })}
-          >
-            <option value="">{words.filters.all}</option>
-            {[...floor.lines.values()].map((line) => (
-              <option key={line.line} value={line.line}>
-                {line.name}
-              </option>
-            ))}
-          </select>
-        </label>
+        </SelectField>
       )}
     </div>
   );
@@ -268,6 +265,6 @@ async function readRows(
     if (rows.length > wanted) return { rows: rows.slice(0, wanted), more: true };
     if (!before || chunk.length < CHUNK) return { rows, more: false };
     // The order is the hybrid clock's, which never lies behind the wall clock by more than a clock set back.
-    if (fromMs !== null && before.hlc.ms < fromMs - 86_400_000) return { rows, more: false };
+    if (fromMs !== null && before.hlc.ms < fromMs - DAY_MS) return { rows, more: false };
   }
 }

@@ -12,7 +12,7 @@ import { saveFile } from '../../device/save-file.ts';
 import { useRefusal } from '../../may.ts';
 import { place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
-import { Field } from '../../ui/Field.tsx';
+import { Field, SelectField } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { heldWords } from '../../words/held.ts';
 import { shellWords } from '../../words/shell.ts';
@@ -153,21 +153,14 @@ function ChoosePerson(props: { readonly who: string; readonly onChoose: (who: st
   const floor = useFloor();
   const words = say(traceWords);
   return (
-    <label class="field">
-      <span>{words.kinds.person}</span>
-      <select
-        data-testid="trace-who"
-        value={props.who}
-        onChange={(event) => props.onChoose(event.currentTarget.value)}
-      >
-        <option value="">{words.choosePerson}</option>
-        {[...floor.people.values()].map((person) => (
-          <option key={person.person} value={person.person}>
-            {person.name}
-          </option>
-        ))}
-      </select>
-    </label>
+    <SelectField label={words.kinds.person} testId="trace-who" value={props.who} onChoose={props.onChoose}>
+      <option value="">{words.choosePerson}</option>
+      {[...floor.people.values()].map((person) => (
+        <option key={person.person} value={person.person}>
+          {person.name}
+        </option>
+      ))}
+    </SelectField>
   );
 }
 

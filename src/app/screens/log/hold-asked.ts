@@ -1,6 +1,7 @@
 // Which panels may carry what should not be on them, asked from wherever that is told: a verdict, a clearing, a block, a floor life, a name.
 
 import { isUnderBlock } from '../../../../shared/floor/blocks.ts';
+import { entryInName, nameByEntry } from '../../../../shared/floor/reel-id.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { type ContainCause, containCauses } from '../../../../shared/floor/vocabulary.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
@@ -88,7 +89,8 @@ type Named = Readonly<Record<keyof Material, string | null>>;
 
 /** A reel without an id of its own is known by the entry that first named it. */
 function askOfBlock(block: Named): HoldAsked['ask'] {
-  return block.reel?.startsWith('~') ? { entry: block.reel.slice(1) } : { material: namesIn(block) };
+  const entry = block.reel === null ? null : entryInName(block.reel);
+  return entry === null ? { material: namesIn(block) } : { entry };
 }
 
 function namesIn({ reel, lot, part }: Named): Material {
@@ -102,7 +104,7 @@ export function panelsAsked(index: TraceIndex, asked: HoldAsked, nowMs: number):
   if (cause !== 'floor-life' || ask.finding !== undefined) return suspectPanels(index, { cause, ...ask });
   const parts = moistureOfParts(index.state);
   const afterMs = ({ reel, entry, line, part, at }: Stretch) =>
-    lifeEndedMs(index.state, reel ?? `~${entry}`, {
+    lifeEndedMs(index.state, reel ?? nameByEntry(entry), {
       line,
       nowMs,
       part: parts.get(part) ?? null,

@@ -24,22 +24,21 @@ function OfLine({ line }: { readonly line: string }) {
     setForm({ ...form, rows: form.rows.map((row) => (row.machine === machine ? { ...row, ...part } : row)) });
   };
   const field = (row: InLineRow, key: 'behind' | 'before') => (
-    <label class="field" key={`${row.machine}${key}`}>
-      <span>{words[key](row.name)}</span>
-      <input
-        data-typing
-        data-testid={`in-line-${row.machine}-${key}`}
-        inputMode="numeric"
-        value={row[key]}
-        onInput={(event) => change(row.machine, { [key]: event.currentTarget.value })}
-      />
+    <Field
+      key={`${row.machine}${key}`}
+      label={words[key](row.name)}
+      testId={`in-line-${row.machine}-${key}`}
+      inputMode="numeric"
+      value={row[key]}
+      onInput={(text) => change(row.machine, { [key]: text })}
+    >
       {row.seen && row.seen[key] > 0 && (
         <small data-testid={`in-line-${row.machine}-${key}-seen`}>
           {words.seen(row.seen.panels, formatCount(row.seen[key]))}
         </small>
       )}
       {row.behind === '' && row.before === '' && <small>{words.guess(formatCount(row.assumed[key]))}</small>}
-    </label>
+    </Field>
   );
 
   function save(): void {
@@ -48,12 +47,7 @@ function OfLine({ line }: { readonly line: string }) {
       setWrong(true);
       return;
     }
-    app.write([{ kind: 'line.panels-ruled', payload }]).then(
-      () => {
-        app.notice.value = { tone: 'go', text: words.saved };
-      },
-      () => undefined, // shown by the fault screen
-    );
+    app.record([{ kind: 'line.panels-ruled', payload }], { notice: { tone: 'go', text: words.saved } });
   }
 
   return (

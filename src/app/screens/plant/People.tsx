@@ -128,11 +128,11 @@ function RemoveDialog({ person, onClose }: { readonly person: Person; readonly o
   const app = useApp();
   const floor = useFloor();
   const words = say(plantWords).people;
-  const remove = async () => {
-    await app.write([{ kind: 'person.removed', payload: { person: person.person } }]);
-    app.notice.value = { tone: 'plain', text: words.removed(person.name) };
-    onClose();
-  };
+  const remove = () =>
+    app.record([{ kind: 'person.removed', payload: { person: person.person } }], {
+      notice: { tone: 'plain', text: words.removed(person.name) },
+      next: onClose,
+    });
   return (
     <Dialog title={words.removeTitle(person.name)} onClose={onClose} tone="care">
       <p>{words.removeHelp(person.badge)}</p>
@@ -141,7 +141,7 @@ function RemoveDialog({ person, onClose }: { readonly person: Person; readonly o
         tone="stop"
         testId="person-remove-yes"
         disabledReason={isLastAdder(person, floor.people.values()) ? words.removeLast : null}
-        onYes={() => void remove().catch(() => undefined)} // shown by the fault screen
+        onYes={remove}
         onNo={onClose}
       >
         {words.remove}

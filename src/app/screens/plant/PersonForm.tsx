@@ -8,7 +8,7 @@ import { useApp, useFloor } from '../../app.ts';
 import { newId } from '../../device/ids.ts';
 import { makePin } from '../../device/pin.ts';
 import { Button } from '../../ui/Button.tsx';
-import { Field } from '../../ui/Field.tsx';
+import { ChoiceField, Field, GroupField } from '../../ui/Field.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
@@ -70,9 +70,10 @@ export function PersonForm({ person, onSaved, onCancel }: PersonFormProps) {
       badge: badge.trim(),
       pin: verifier,
     };
-    await app.write([{ kind: 'person.added', payload: saved }]);
-    app.notice.value = { tone: 'go', text: words.saved(saved.name) };
-    onSaved(saved);
+    app.record([{ kind: 'person.added', payload: saved }], {
+      notice: { tone: 'go', text: words.saved(saved.name) },
+      next: () => onSaved(saved),
+    });
   }
 
   return (
@@ -157,40 +158,29 @@ function RoleField(props: {
   const shell = say(shellWords);
   if (props.isFirst) {
     return (
-      <div class="field whole">
-        <span>{words.role}</span>
+      <GroupField label={words.role} isWhole>
         <p>
           <span class="chip" data-testid="person-role">
             <Icon name="check" size={18} /> {shell.roles[props.role]}
           </span>
         </p>
-      </div>
+      </GroupField>
     );
   }
   return (
-    <div class="field whole">
-      <span>{words.role}</span>
-      <div class="choice">
-        {roles.map((each) => {
-          const isOut = props.isLast && !addsPeople({ role: each });
-          return (
-            <button
-              type="button"
-              key={each}
-              aria-pressed={props.role === each}
-              aria-disabled={isOut}
-              data-testid={`role-${each}`}
-              onClick={() => {
-                if (!isOut) props.onPick(each);
-              }}
-            >
-              {props.role === each ? '✓ ' : ''}
-              {shell.roles[each]}
-            </button>
-          );
-        })}
-      </div>
-      {props.isLast && <small data-testid="person-last">{words.removeLast}</small>}
-    </div>
+    <ChoiceField
+      label={words.role}
+      isWhole
+      isTicked
+      value={props.role}
+      choices={roles.map((role) => ({
+        value: role,
+        text: shell.roles[role],
+        testId: `role-${role}`,
+        isOut: props.isLast && !addsPeople({ role }),
+      }))}
+      onChoose={props.onPick}
+      help={props.isLast ? <span data-testid="person-last">{words.removeLast}</span> : null}
+    />
   );
 }

@@ -8,7 +8,7 @@ import { pickOrders } from '../../../../shared/floor/vocabulary.ts';
 import { isBeyondTable, lineClimate } from '../../../../shared/moisture/line-climate.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { Button } from '../../ui/Button.tsx';
-import { Field } from '../../ui/Field.tsx';
+import { ChoiceField, Field, GroupField } from '../../ui/Field.tsx';
 import { plantWords } from '../../words/plant.ts';
 import { weekWords } from '../../words/week.ts';
 import { say } from '../../words/words.ts';
@@ -70,12 +70,7 @@ export function Rules() {
   const save = () => {
     const told = rulesDrafts(floor, rules, page);
     if ('fault' in told) return setWrong(faultText(told.fault));
-    app.write([...told.drafts]).then(
-      () => {
-        app.notice.value = { tone: 'go', text: words.saved };
-      },
-      () => undefined, // shown by the fault screen
-    );
+    app.record([...told.drafts], { notice: { tone: 'go', text: words.saved } });
   };
   return (
     <div class="form">
@@ -165,8 +160,7 @@ function Comparison(props: {
   const words = say(plantWords).rules;
   const { form, onChange } = props;
   return (
-    <div class="field whole">
-      <span>{words.comparison}</span>
+    <GroupField label={words.comparison} isWhole>
       <div class="choice">
         {(['ignoreCase', 'ignoreSpaces', 'ignoreDashes'] as const).map((key) => (
           <button
@@ -188,7 +182,7 @@ function Comparison(props: {
           {words.feeders}
         </button>
       </div>
-    </div>
+    </GroupField>
   );
 }
 
@@ -201,8 +195,7 @@ function SpliceParts(props: {
   const words = say(plantWords).rules;
   const { typed } = props;
   return (
-    <div class="field whole">
-      <span>{words.spliceParts}</span>
+    <GroupField label={words.spliceParts} isWhole help={words.spliceHelp}>
       <div class="form">
         {[...props.widths.map(String), ''].map((width) => (
           <Field
@@ -215,8 +208,7 @@ function SpliceParts(props: {
           />
         ))}
       </div>
-      <small>{words.spliceHelp}</small>
-    </div>
+    </GroupField>
   );
 }
 
@@ -226,23 +218,18 @@ function PickOrderField(props: {
 }) {
   const words = say(plantWords).rules;
   return (
-    <div class="field whole">
-      <span>{words.pickOrder}</span>
-      <div class="choice">
-        {pickOrders.map((order) => (
-          <button
-            type="button"
-            key={order}
-            data-testid={`rule-${order}`}
-            aria-pressed={props.value === order}
-            onClick={() => props.onChange(order)}
-          >
-            {props.value === order ? '✓ ' : ''}
-            {words.pickOrders[order]}
-          </button>
-        ))}
-      </div>
-    </div>
+    <ChoiceField
+      label={words.pickOrder}
+      isWhole
+      isTicked
+      value={props.value}
+      choices={pickOrders.map((order) => ({
+        value: order,
+        text: words.pickOrders[order],
+        testId: `rule-${order}`,
+      }))}
+      onChoose={props.onChange}
+    />
   );
 }
 

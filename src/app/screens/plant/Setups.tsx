@@ -57,13 +57,10 @@ export function Setups() {
                 disabledReason={blocked}
                 testId={`choose-${setup.setup}`}
                 onPress={() => {
-                  app.write([{ kind: 'setup.chosen', payload: { line, setup: setup.setup } }]).then(
-                    () => {
-                      app.notice.value = { tone: 'go', text: words.setups.chosenNow(setup.product) };
-                      goTo('load');
-                    },
-                    () => undefined, // shown by the fault screen
-                  );
+                  app.record([{ kind: 'setup.chosen', payload: { line, setup: setup.setup } }], {
+                    notice: { tone: 'go', text: words.setups.chosenNow(setup.product) },
+                    next: () => goTo('load'),
+                  });
                 }}
               >
                 {words.setups.choose}

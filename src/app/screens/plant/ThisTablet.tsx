@@ -7,6 +7,7 @@ import type { Offline } from '../../device/offline.ts';
 import { askToKeep, readStorage, roomLeft, type StorageHealth } from '../../device/storage.ts';
 import { machineAt } from '../../panels-at.ts';
 import { Button } from '../../ui/Button.tsx';
+import { ChoiceField, Field, GroupField } from '../../ui/Field.tsx';
 import { inLineWords } from '../../words/in-line.ts';
 import { plantWords } from '../../words/plant.ts';
 import { shellWords } from '../../words/shell.ts';
@@ -39,27 +40,17 @@ function Name() {
   const words = say(plantWords).tablet;
   const [name, setName] = useState(floor.tablets.get(app.store.identity.tablet)?.name ?? '');
   return (
-    <label class="field">
-      <span>{words.name}</span>
-      <input
-        data-typing
-        value={name}
-        maxLength={60}
-        onInput={(event) => setName(event.currentTarget.value)}
-      />
+    <Field label={words.name} value={name} maxLength={60} onInput={setName}>
       <Button
         onPress={() => {
-          app.write([{ kind: 'tablet.named', payload: { name: name.trim() || 'tablet' } }]).then(
-            () => {
-              app.notice.value = { tone: 'go', text: words.saved };
-            },
-            () => undefined, // shown by the fault screen
-          );
+          app.record([{ kind: 'tablet.named', payload: { name: name.trim() || 'tablet' } }], {
+            notice: { tone: 'go', text: words.saved },
+          });
         }}
       >
         {words.save}
       </Button>
-    </label>
+    </Field>
   );
 }
 
@@ -70,23 +61,14 @@ function Line() {
   const { preferences } = app;
   if (floor.lines.size <= 1) return null;
   return (
-    <div class="field">
-      <span>{say(plantWords).tablet.line}</span>
-      <div class="choice">
-        {[...floor.lines.values()].map((line) => (
-          <button
-            type="button"
-            key={line.line}
-            aria-pressed={app.line.value === line.line}
-            onClick={() => {
-              preferences.value = { ...preferences.value, line: line.line };
-            }}
-          >
-            {line.name}
-          </button>
-        ))}
-      </div>
-    </div>
+    <ChoiceField
+      label={say(plantWords).tablet.line}
+      value={app.line.value}
+      choices={[...floor.lines.values()].map(({ line, name }) => ({ value: line, text: name }))}
+      onChoose={(line) => {
+        preferences.value = { ...preferences.value, line };
+      }}
+    />
   );
 }
 
@@ -104,31 +86,20 @@ function PanelsAt() {
     preferences.value = { ...preferences.value, panelsAt };
   };
   return (
-    <div class="field">
-      <span>{words.scansHere}</span>
-      <div class="choice">
-        <button
-          type="button"
-          aria-pressed={now === null}
-          data-testid="panels-at-count"
-          onClick={() => choose(null)}
-        >
-          {words.count}
-        </button>
-        {machines.map(({ machine, name }) => (
-          <button
-            type="button"
-            key={machine}
-            aria-pressed={now === machine}
-            data-testid={`panels-at-${machine}`}
-            onClick={() => choose(machine)}
-          >
-            {words.goInto(name)}
-          </button>
-        ))}
-      </div>
-      <small>{words.scansHelp}</small>
-    </div>
+    <ChoiceField<string | null>
+      label={words.scansHere}
+      value={now}
+      choices={[
+        { value: null, text: words.count, testId: 'panels-at-count' },
+        ...machines.map(({ machine, name }) => ({
+          value: machine,
+          text: words.goInto(name),
+          testId: `panels-at-${machine}`,
+        })),
+      ]}
+      onChoose={choose}
+      help={words.scansHelp}
+    />
   );
 }
 
@@ -138,43 +109,31 @@ function Looks() {
   const words = say(plantWords).tablet;
   return (
     <>
-      <div class="field">
-        <span>{words.language}</span>
-        <div class="choice">
-          {languages.map((each) => (
-            <button
-              type="button"
-              key={each}
-              lang={each}
-              data-testid={`language-${each}`}
-              aria-pressed={preferences.value.language === each}
-              onClick={() => {
-                preferences.value = { ...preferences.value, language: each };
-              }}
-            >
-              {languageNames[each]}
-            </button>
-          ))}
-        </div>
-      </div>
-      <div class="field">
-        <span>{words.theme}</span>
-        <div class="choice">
-          {(['auto', 'light', 'dark'] as const).map((each) => (
-            <button
-              type="button"
-              key={each}
-              data-testid={`theme-${each}`}
-              aria-pressed={preferences.value.theme === each}
-              onClick={() => {
-                preferences.value = { ...preferences.value, theme: each };
-              }}
-            >
-              {words.themes[each]}
-            </button>
-          ))}
-        </div>
-      </div>
+      <ChoiceField
+        label={words.language}
+        value={preferences.value.language}
+        choices={languages.map((each) => ({
+          value: each,
+          text: languageNames[each],
+          testId: `language-${each}`,
+          lang: each,
+        }))}
+        onChoose={(language) => {
+          preferences.value = { ...preferences.value, language };
+        }}
+      />
+      <ChoiceField
+        label={words.theme}
+        value={preferences.value.theme}
+        choices={(['auto', 'light', 'dark'] as const).map((each) => ({
+          value: each,
+          text: words.themes[each],
+          testId: `theme-${each}`,
+        }))}
+        onChoose={(theme) => {
+          preferences.value = { ...preferences.value, theme };
+        }}
+      />
     </>
   );
 }
@@ -183,25 +142,20 @@ function Sound({ alarm }: { readonly alarm: Alarm }) {
   const { preferences } = useApp();
   const words = say(plantWords).tablet;
   return (
-    <div class="field">
-      <span>{words.sound}</span>
-      <div class="choice">
-        {[true, false].map((each) => (
-          <button
-            type="button"
-            key={String(each)}
-            aria-pressed={preferences.value.sound === each}
-            onClick={() => {
-              preferences.value = { ...preferences.value, sound: each };
-            }}
-          >
-            {each ? words.on : words.off}
-          </button>
-        ))}
-        <Button onPress={() => alarm.call('due')}>{words.test}</Button>
-      </div>
-      {!alarm.unlocked.value && <small>{say(shellWords).muted}</small>}
-    </div>
+    <ChoiceField
+      label={words.sound}
+      value={preferences.value.sound}
+      choices={[
+        { value: true, text: words.on },
+        { value: false, text: words.off },
+      ]}
+      onChoose={(sound) => {
+        preferences.value = { ...preferences.value, sound };
+      }}
+      help={alarm.unlocked.value ? null : say(shellWords).muted}
+    >
+      <Button onPress={() => alarm.call('due')}>{words.test}</Button>
+    </ChoiceField>
   );
 }
 
@@ -214,8 +168,7 @@ function Storage() {
   const room = health ? roomLeft(health) : null;
   const kept = health?.kept === true ? 'yes' : health?.kept === false ? 'no' : 'unknown';
   return (
-    <div class="field">
-      <span>{words.storage}</span>
+    <GroupField label={words.storage}>
       <p>
         <span class={`chip ${kept === 'yes' ? 'go' : 'care'}`}>
           {kept === 'yes' ? '✓' : '!'} {words.kept[kept]}
@@ -225,7 +178,7 @@ function Storage() {
         <small>{words.room(formatCount(health.usedBytes / MEGABYTE), formatCount(room / MEGABYTE))}</small>
       )}
       {kept !== 'yes' && <Button onPress={() => void askToKeep().then(refresh)}>{words.askKeep}</Button>}
-    </div>
+    </GroupField>
   );
 }
 
@@ -236,8 +189,7 @@ function OfflineCopy({ offline }: { readonly offline: Offline }) {
   const shell = say(shellWords);
   const isReady = offline.state.value === 'ready';
   return (
-    <div class="field">
-      <span>{words.offline}</span>
+    <GroupField label={words.offline}>
       <p>
         <span class={`chip ${isReady ? 'go' : 'care'}`}>
           {isReady ? `✓ ${shell.offlineReady}` : shell.gettingReady}
@@ -251,6 +203,6 @@ function OfflineCopy({ offline }: { readonly offline: Offline }) {
           {app.store.identity.tablet}
         </span>
       </small>
-    </div>
+    </GroupField>
   );
 }

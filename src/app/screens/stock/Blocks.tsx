@@ -50,12 +50,9 @@ export function Blocks() {
               onPress={() => {
                 const by = app.person.value?.person ?? '';
                 const payload = { block: block.block, reason: words.liftReason, by };
-                app.write([{ kind: 'material.released', payload }]).then(
-                  () => {
-                    app.notice.value = { tone: 'plain', text: words.lifted };
-                  },
-                  () => undefined, // shown by the fault screen
-                );
+                app.record([{ kind: 'material.released', payload }], {
+                  notice: { tone: 'plain', text: words.lifted },
+                });
               }}
             >
               {words.lift}
@@ -76,19 +73,15 @@ export function BlockDialog({ reel, onClose }: { readonly reel: Reel; readonly o
   const refusal = useRefusal('block-material');
   const block = () => {
     const what = wholeLot && lot !== null ? { reel: null, lot } : { reel: reel.reel, lot: null };
-    app
-      .write([
+    app.record(
+      [
         {
           kind: 'material.blocked',
           payload: { block: newId(), ...what, part: wholeLot ? reel.part : null, reason: reason.trim() },
         },
-      ])
-      .then(
-        () => {
-          app.notice.value = { tone: 'care', text: words.blockedNow(what.lot ?? what.reel ?? '') };
-        },
-        () => undefined, // shown by the fault screen
-      );
+      ],
+      { notice: { tone: 'care', text: words.blockedNow(what.lot ?? what.reel ?? '') } },
+    );
     onClose();
   };
   return (

@@ -32,12 +32,9 @@ export function PutAway({ reel, before, onClose }: PutAwayProps) {
   const [wrong, setWrong] = useState<string | null>(null);
 
   function put(text: string, via: PayloadOf<'reel.put'>['via']): void {
-    app.write([{ kind: 'reel.put', payload: { ...reel, place: text, via } }]).then(
-      () => {
-        app.notice.value = { tone: 'plain', text: words.putAt(reel.reel, text) };
-      },
-      () => undefined, // shown by the fault screen
-    );
+    app.record([{ kind: 'reel.put', payload: { ...reel, place: text, via } }], {
+      notice: { tone: 'plain', text: words.putAt(reel.reel, text) },
+    });
     onClose();
   }
 

@@ -3,6 +3,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { blockReasons } from '../../../../shared/floor/fits.ts';
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
+import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
 import { labelShareOf, slotEstimate, tapeSd } from '../../../../shared/floor/remaining.ts';
 import { type FloorState, type Reel, slotKey } from '../../../../shared/floor/state.ts';
 import { compareText } from '../../../../shared/log/order.ts';
@@ -169,7 +170,7 @@ function ReelRow(props: {
   return (
     <div class={`reel-row${isEmpty ? ' gone' : ''}`} data-testid={`reel-${reel.reel}`}>
       <div class="names">
-        <b class="code">{reel.reel.startsWith('~') ? '–' : reel.reel}</b>
+        <b class="code">{hasOwnId(reel.reel) ? reel.reel : '–'}</b>
         <span class="code">{reel.part ?? reel.supplierPart}</span>
         {isBlocked && <span class="chip stop">✕ {words.blocked}</span>}
       </div>
@@ -214,7 +215,7 @@ function ReelRow(props: {
         >
           {words.recount}
         </Button>
-        {reel.at === null && !isEmpty && !reel.reel.startsWith('~') && (
+        {reel.at === null && !isEmpty && hasOwnId(reel.reel) && (
           <Button
             onPress={() => props.onPut(putOf(reel))}
             disabledReason={verify}
@@ -223,7 +224,7 @@ function ReelRow(props: {
             {words.put}
           </Button>
         )}
-        {life !== null && !isEmpty && !reel.reel.startsWith('~') && (
+        {life !== null && !isEmpty && hasOwnId(reel.reel) && (
           <Button
             onPress={() => props.onAir(props.listed)}
             disabledReason={verify}
@@ -260,18 +261,18 @@ function ReelCount({ listed, onClose }: { readonly listed: Listed; readonly onCl
     const at = reel.at ?? { line: null, slot: null };
     const run = at.line === null ? null : floor.runs.get(floor.current.get(at.line) ?? '');
     const facts = { ...at, reel: reel.reel, part: reel.part, lot: reel.lot, panels: run?.done ?? 0 };
-    app
-      .write([
+    app.record(
+      [
         { kind: 'reel.counted', payload: { ...facts, quantity, sd: newSd, basis } },
         ...(calibration ? [{ kind: 'reel.calibrated' as const, payload: calibration }] : []),
-      ])
-      .then(
-        () => {
-          const text = say(countWords).saved(reel.reel, formatCount(quantity), spread(newSd));
-          app.notice.value = { tone: 'plain', text };
+      ],
+      {
+        notice: {
+          tone: 'plain',
+          text: say(countWords).saved(reel.reel, formatCount(quantity), spread(newSd)),
         },
-        () => undefined, // shown by the fault screen
-      );
+      },
+    );
     onClose();
   };
   return (

@@ -9,7 +9,7 @@ export const words = {
   handNow: 'People count on this line now.',
   stationNow: (station: string) => `This line is now counted by ${station}.`,
   checkInLine:
-    'Check “Panels in the line” in the line rules: they are reckoned from where panels are counted.',
+    'Check “Panels in the line” in the line rules: they are worked out from where panels are counted.',
   none: 'No station is known yet',
   noneHelp: 'Start this on a computer near the machines. The station shows here when its link has joined.',
   silent: (clock: string) => `Silent since ${clock}`,

@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { createDecoder, type Decoder, type WorkerPort } from '../../../../src/app/scan/decoder.ts';
+import {
+  createDecoder,
+  type Decoder,
+  type StreamReader,
+  type WorkerPort,
+} from '../../../../src/app/scan/decoder.ts';
 import {
   DEFAULT_FORMATS,
   type DecodeReply,
@@ -9,11 +14,18 @@ import {
 // never drawn here
 const frame = { frame: { width: 4, height: 4 } as ImageBitmap, crop: { x: 0, y: 0, width: 4, height: 4 } };
 const options = { formats: DEFAULT_FORMATS, isThorough: true };
-const script: Decoder = {
+const script: StreamReader = {
   path: 'script',
-  decode: async () => ({ codes: [], width: 4, height: 4, spentMs: 0 }),
+  open: () => Promise.reject(new Error('nothing is opened here')),
   close() {},
 };
+
+/** A decoder in a worker, which is what starts where nothing is missing. */
+async function inWorker(port: WorkerPort): Promise<Decoder> {
+  const decoder = await createDecoder(() => port);
+  if (decoder.path !== 'worker') throw new Error(`a decoder by ${decoder.path}`);
+  return decoder;
+}
 
 function createWorker(onStart: (say: (reply: DecodeReply) => void) => void) {
   const sent: DecodeRequest[] = [];
@@ -34,7 +46,7 @@ function createWorker(onStart: (say: (reply: DecodeReply) => void) => void) {
 describe('createDecoder()', () => {
   it('answers each frame with what the worker read in it', async () => {
     const { port, sent, say } = createWorker((tell) => tell({ kind: 'ready' }));
-    const decoder = await createDecoder(() => port);
+    const decoder = await inWorker(port);
     const answer = decoder.decode(frame, options);
     say({ kind: 'read', id: sent[0]?.id ?? -1, codes: [], width: 9, height: 7, spentMs: 3 });
     expect([decoder.path, (await answer).width]).toEqual(['worker', 9]);
@@ -42,14 +54,14 @@ describe('createDecoder()', () => {
 
   it('rejects a second frame while one is in flight', async () => {
     const { port } = createWorker((tell) => tell({ kind: 'ready' }));
-    const decoder = await createDecoder(() => port);
+    const decoder = await inWorker(port);
     void decoder.decode(frame, options);
     await expect(decoder.decode(frame, options)).rejects.toThrow(RangeError);
   });
 
   it('passes a failed frame on and reads the next', async () => {
     const { port, sent, say } = createWorker((tell) => tell({ kind: 'ready' }));
-    const decoder = await createDecoder(() => port);
+    const decoder = await inWorker(port);
     const failed = decoder.decode(frame, options);
     say({ kind: 'failed', id: sent[0]?.id ?? -1, message: 'out of memory' });
     await expect(failed).rejects.toThrow('out of memory');
@@ -69,21 +81,20 @@ describe('createDecoder()', () => {
     expect([decoder.path, isTerminated()]).toEqual(['script', true]);
   });
 
-  it('reads by script in a worker of its own where only WebAssembly is barred: the page goes on answering taps', async () => {
-    const barred = createWorker((tell) => tell({ kind: 'unable', message: 'no wasm' }));
-    const { port, sent, say } = createWorker(() => undefined);
-    const opening = createDecoder(
-      () => barred.port,
-      () => Promise.reject(new Error('the page’s own thread')),
-      () => {
-        queueMicrotask(() => say({ kind: 'ready' }));
-        return port;
-      },
-    );
-    const decoder = await opening;
-    const answer = decoder.decode(frame, options);
-    say({ kind: 'read', id: sent[0]?.id ?? -1, codes: [], width: 5, height: 3, spentMs: 1 });
-    expect([decoder.path, (await answer).width, barred.isTerminated()]).toEqual(['script', 5, true]);
+  it('starts no worker where the page itself has no WebAssembly', async () => {
+    const kept = globalThis.WebAssembly;
+    Reflect.deleteProperty(globalThis, 'WebAssembly');
+    try {
+      const decoder = await createDecoder(
+        () => {
+          throw new Error('a worker was started');
+        },
+        async () => script,
+      );
+      expect(decoder).toBe(script);
+    } finally {
+      globalThis.WebAssembly = kept;
+    }
   });
 
   it('loads the script reader when no worker can be started', async () => {
@@ -98,7 +109,7 @@ describe('createDecoder()', () => {
 
   it('rejects what is in flight when it is closed', async () => {
     const { port, isTerminated } = createWorker((tell) => tell({ kind: 'ready' }));
-    const decoder = await createDecoder(() => port);
+    const decoder = await inWorker(port);
     const open = decoder.decode(frame, options);
     decoder.close();
     await expect(open).rejects.toThrow('closed');

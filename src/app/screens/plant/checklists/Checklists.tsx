@@ -124,13 +124,10 @@ function Editor({ template, onClose }: EditorProps) {
           disabledReason={refusal ?? (faults[0] ? words.faults[faults[0].code] : null)}
           onPress={() => {
             const payload = { ...next, title: { ...next.title }, steps: [...next.steps] };
-            app.write([{ kind: 'checklist.template', payload }]).then(
-              () => {
-                app.notice.value = { tone: 'go', text: words.saved(version) };
-                onClose();
-              },
-              () => undefined, // shown by the fault screen
-            );
+            app.record([{ kind: 'checklist.template', payload }], {
+              notice: { tone: 'go', text: words.saved(version) },
+              next: onClose,
+            });
           }}
         >
           {words.save(version)}

@@ -10,7 +10,7 @@ import {
   stepTimes,
 } from '../../../../../shared/floor/checklist.ts';
 import { type Role, roles } from '../../../../../shared/floor/vocabulary.ts';
-import { SelectField } from '../../../ui/Field.tsx';
+import { Field, SelectField } from '../../../ui/Field.tsx';
 import { shellWords } from '../../../words/shell.ts';
 import { templateWords } from '../../../words/template.ts';
 import { say } from '../../../words/words.ts';
@@ -33,15 +33,7 @@ export function StepForm({ step, onChange }: StepFormProps) {
     return text.trim() === '' || !Number.isFinite(value) ? null : value;
   };
   const field = (label: string, value: string, onText: (text: string) => void) => (
-    <label class="field" key={label}>
-      <span>{label}</span>
-      <input
-        data-typing
-        maxLength={500}
-        value={value}
-        onChange={(event) => onText(event.currentTarget.value)}
-      />
-    </label>
+    <Field key={label} label={label} maxLength={500} value={value} onLeave={onText} />
   );
   const pick = <T extends string>(
     label: string,

@@ -25,17 +25,13 @@ export function ApproveDialog({ rules, title, onApproved, onClose, children }: A
   const words = say(teachWords);
   const shell = say(shellWords);
   function approve(by: string | null): void {
-    app
-      .write(
-        rules.map((rule) => ({
-          kind: 'label.taught',
-          payload: { rule: rule.rule, version: rule.version, definition: rule, by },
-        })),
-      )
-      .then(
-        onApproved,
-        () => undefined, // shown by the fault screen
-      );
+    app.record(
+      rules.map((rule) => ({
+        kind: 'label.taught',
+        payload: { rule: rule.rule, version: rule.version, definition: rule, by },
+      })),
+      { next: onApproved },
+    );
   }
   return (
     <Dialog title={title} onClose={onClose}>

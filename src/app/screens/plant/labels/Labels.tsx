@@ -197,13 +197,10 @@ function WithdrawDialog({ rule, onClose }: { readonly rule: string; readonly onC
         disabledReason={reason.trim() === '' ? words.withdrawWhy : null}
         onYes={() => {
           const by = app.person.value?.person ?? null;
-          app.write([{ kind: 'label.withdrawn', payload: { rule, reason: reason.trim(), by } }]).then(
-            () => {
-              app.notice.value = { tone: 'plain', text: words.withdrawn(rule) };
-              onClose();
-            },
-            () => undefined, // shown by the fault screen
-          );
+          app.record([{ kind: 'label.withdrawn', payload: { rule, reason: reason.trim(), by } }], {
+            notice: { tone: 'plain', text: words.withdrawn(rule) },
+            next: onClose,
+          });
         }}
         onNo={onClose}
       >

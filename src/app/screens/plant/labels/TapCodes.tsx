@@ -1,8 +1,9 @@
 // The codes of a label as pieces to tap: select one, stretch it where needed, say what it is.
 
 import { useState } from 'preact/hooks';
-import { RULE_FIELDS } from '../../../../../shared/labels/rules.ts';
+import { ruleFields } from '../../../../../shared/labels/rules.ts';
 import { Button } from '../../../ui/Button.tsx';
+import { GroupField } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { visible } from '../../../ui/visible.ts';
 import { teachWords } from '../../../words/teach.ts';
@@ -78,7 +79,7 @@ function Named(props: {
   readonly text: string;
   readonly selected: Span;
   readonly onSelect: (span: Span) => void;
-  readonly onName: (field: (typeof RULE_FIELDS)[number] | null) => void;
+  readonly onName: (field: (typeof ruleFields)[number] | null) => void;
 }) {
   const { text, selected, onSelect, onName } = props;
   const words = say(teachWords);
@@ -112,10 +113,9 @@ function Named(props: {
           </span>
         ))}
       </div>
-      <div class="field">
-        <span>{words.what}</span>
+      <GroupField label={words.what}>
         <div class="choice">
-          {RULE_FIELDS.map((field) => (
+          {ruleFields.map((field) => (
             <button type="button" key={field} data-testid={`name-${field}`} onClick={() => onName(field)}>
               {words.fields[field]}
             </button>
@@ -124,7 +124,7 @@ function Named(props: {
             {words.nothing}
           </button>
         </div>
-      </div>
+      </GroupField>
     </div>
   );
 }

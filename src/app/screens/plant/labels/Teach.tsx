@@ -3,12 +3,12 @@
 import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
 import { siteRules } from '../../../../../shared/floor/fold-labels.ts';
 import { holdsBadge } from '../../../../../shared/floor/recognise.ts';
-import { DATE_FORMATS } from '../../../../../shared/labels/date-formats.ts';
+import { dateFormats } from '../../../../../shared/labels/date-formats.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
 import type { LabelRule } from '../../../../../shared/labels/rules.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { Button } from '../../../ui/Button.tsx';
-import { Field } from '../../../ui/Field.tsx';
+import { Field, SelectField } from '../../../ui/Field.tsx';
 import type { Words } from '../../../words/areas.ts';
 import { shellWords } from '../../../words/shell.ts';
 import { teachWords } from '../../../words/teach.ts';
@@ -182,25 +182,24 @@ function RuleForm(props: {
           help={known ? words.replaces(known.version) : words.nameHelp}
         />
         {dated.map((field) => (
-          <label class="field" key={field}>
-            <span>{words.datePrinted(words.fields[field])}</span>
-            <select
-              data-testid={`teach-${field}`}
-              value={now.dates[field] ?? ''}
-              onChange={(event) => {
-                const format = DATE_FORMATS.find((each) => each === event.currentTarget.value);
-                const { [field]: _, ...others } = now.dates;
-                onChange({ dates: format === undefined ? others : { ...others, [field]: format } });
-              }}
-            >
-              <option value="">{words.asPrinted}</option>
-              {DATE_FORMATS.map((format) => (
-                <option key={format} value={format}>
-                  {format}
-                </option>
-              ))}
-            </select>
-          </label>
+          <SelectField
+            key={field}
+            label={words.datePrinted(words.fields[field])}
+            testId={`teach-${field}`}
+            value={now.dates[field] ?? ''}
+            onChoose={(chosen) => {
+              const format = dateFormats.find((each) => each === chosen);
+              const { [field]: _, ...others } = now.dates;
+              onChange({ dates: format === undefined ? others : { ...others, [field]: format } });
+            }}
+          >
+            <option value="">{words.asPrinted}</option>
+            {dateFormats.map((format) => (
+              <option key={format} value={format}>
+                {format}
+              </option>
+            ))}
+          </SelectField>
         ))}
       </div>
       {taught.is === 'rule' && (

@@ -66,19 +66,16 @@ function PartRow({ part, refusal }: { readonly part: ApprovedPart; readonly refu
   const words = say(partsWords).approved;
   function withdraw(supplierPart: string): void {
     const payload = { supplierPart, part: part.part };
-    app.write([{ kind: 'supplier.withdrawn', payload }]).then(
-      () => {
-        app.notice.value = {
-          tone: 'plain',
-          text: words.withdrawn(supplierPart, part.part),
-          act: {
-            label: words.undo,
-            run: () => void app.write([{ kind: 'supplier.approved', payload }]).catch(() => undefined), // fault screen
-          },
-        };
+    app.record([{ kind: 'supplier.withdrawn', payload }], {
+      notice: {
+        tone: 'plain',
+        text: words.withdrawn(supplierPart, part.part),
+        act: {
+          label: words.undo,
+          run: () => app.record([{ kind: 'supplier.approved', payload }]),
+        },
       },
-      () => undefined, // shown by the fault screen
-    );
+    });
   }
   return (
     <div class="listed" data-testid={`part-${part.part}`}>
@@ -159,13 +156,10 @@ function ApproveForm(props: {
           testId="approve-save"
           disabledReason={obstacle && words[obstacle]}
           onPress={() => {
-            app.write([{ kind: 'supplier.approved', payload }]).then(
-              () => {
-                app.notice.value = { tone: 'go', text: words.saved(payload.supplierPart, payload.part) };
-                props.onClose();
-              },
-              () => undefined, // shown by the fault screen
-            );
+            app.record([{ kind: 'supplier.approved', payload }], {
+              notice: { tone: 'go', text: words.saved(payload.supplierPart, payload.part) },
+              next: props.onClose,
+            });
           }}
         >
           {words.save}

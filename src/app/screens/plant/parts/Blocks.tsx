@@ -6,7 +6,7 @@ import { useApp, useFloor } from '../../../app.ts';
 import { newId } from '../../../device/ids.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
-import { Field } from '../../../ui/Field.tsx';
+import { ChoiceField, Field } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { whichPanels } from '../../../which-panels.ts';
 import { heldWords } from '../../../words/held.ts';
@@ -153,23 +153,22 @@ function BlockForm(props: {
   const loaded = value === '' ? [] : blockedSlots(floor, block);
   return (
     <section class="card form">
-      <div class="field whole">
-        <span>{words.what}</span>
-        <div class="choice">
-          {blockKinds.map((each) => (
-            <button
-              type="button"
-              key={each}
-              data-testid={`block-kind-${each}`}
-              aria-pressed={kind === each}
-              onClick={() => onChange({ ...draft, kind: each })}
-            >
+      <ChoiceField
+        label={words.what}
+        isWhole
+        value={kind}
+        choices={blockKinds.map((each) => ({
+          value: each,
+          text: (
+            <>
               {words.kinds[each]}
               {values[each] !== '' && <span class="code"> {values[each]}</span>}
-            </button>
-          ))}
-        </div>
-      </div>
+            </>
+          ),
+          testId: `block-kind-${each}`,
+        }))}
+        onChoose={(each) => onChange({ ...draft, kind: each })}
+      />
       <Field
         label={words.values[kind]}
         testId="block-value"
@@ -205,13 +204,10 @@ function BlockForm(props: {
           testId="block-save"
           disabledReason={obstacle && words[obstacle]}
           onPress={() => {
-            app.write([{ kind: 'material.blocked', payload: block }]).then(
-              () => {
-                app.notice.value = { tone: 'go', text: words.saved(value) };
-                props.onClose();
-              },
-              () => undefined, // shown by the fault screen
-            );
+            app.record([{ kind: 'material.blocked', payload: block }], {
+              notice: { tone: 'go', text: words.saved(value) },
+              next: props.onClose,
+            });
           }}
         >
           {words.save}

@@ -8,7 +8,7 @@ import { isFeeder, parseFeeder, readFeederRows } from '../../../../../shared/she
 import { tapeWidthsMm } from '../../../../../shared/sheet/tapes.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { Button } from '../../../ui/Button.tsx';
-import { Field } from '../../../ui/Field.tsx';
+import { AreaField, Field, SelectField } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { feederTypeWords } from '../../../words/feeder-types.ts';
 import { partsWords } from '../../../words/parts.ts';
@@ -82,20 +82,18 @@ export function FeederForm({ draft, onChange, onClose }: FeederFormProps) {
         <h2 class="whole">{words.changeTitle(draft.changes)}</h2>
       )}
       {there && <AlreadyThere feeder={there} onEdit={() => onChange(draftOf(there))} />}
-      <label class="field">
-        <span>{words.width}</span>
-        <select
-          data-testid="feeder-width"
-          value={draft.tapeWidth}
-          onChange={(event) => onChange({ ...draft, tapeWidth: event.currentTarget.value })}
-        >
-          {tapeWidthsMm.map((width) => (
-            <option key={width} value={String(width)}>
-              {width} mm
-            </option>
-          ))}
-        </select>
-      </label>
+      <SelectField
+        label={words.width}
+        testId="feeder-width"
+        value={draft.tapeWidth}
+        onChoose={(tapeWidth) => onChange({ ...draft, tapeWidth })}
+      >
+        {tapeWidthsMm.map((width) => (
+          <option key={width} value={String(width)}>
+            {width} mm
+          </option>
+        ))}
+      </SelectField>
       <DraftField
         name="pitches"
         label={words.pitches}
@@ -120,13 +118,10 @@ export function FeederForm({ draft, onChange, onClose }: FeederFormProps) {
           disabledReason={why}
           onPress={() => {
             if (!isFeeder(parsed)) return;
-            app.write([entryFor(parsed), ...(typeof more === 'string' ? [] : more)]).then(
-              () => {
-                app.notice.value = { tone: 'go', text: words.saved(parsed.feeder) };
-                onClose();
-              },
-              () => undefined, // shown by the fault screen
-            );
+            app.record([entryFor(parsed), ...(typeof more === 'string' ? [] : more)], {
+              notice: { tone: 'go', text: words.saved(parsed.feeder) },
+              next: onClose,
+            });
           }}
         >
           {draft.changes === null ? words.save : words.saveChange}
@@ -213,31 +208,25 @@ export function PasteForm({ onClose }: { readonly onClose: () => void }) {
   const { feeders, problems } = readFeederRows(text);
   const { fresh, changed, same } = compareFeeders(floor, feeders);
   const take = (taken: readonly Feeder[], said: string) => {
-    app.write(taken.map(entryFor)).then(
-      () => {
-        app.notice.value = { tone: 'go', text: said };
+    app.record(taken.map(entryFor), {
+      notice: { tone: 'go', text: said },
+      next: () => {
         // Nothing of the list is lost where the other half still waits.
         if (taken.length === fresh.length + changed.length) onClose();
       },
-      () => undefined, // shown by the fault screen
-    );
+    });
   };
   return (
     <section class="card stack">
-      <label class="field">
-        <span>{words.paste}</span>
-        <textarea
-          class="code"
-          rows={6}
-          data-typing
-          data-testid="feeder-rows"
-          autocomplete="off"
-          spellcheck={false}
-          value={text}
-          onInput={(event) => setText(event.currentTarget.value)}
-        />
-        <small>{words.pasteHelp}</small>
-      </label>
+      <AreaField
+        label={words.paste}
+        testId="feeder-rows"
+        isCode
+        rows={6}
+        value={text}
+        onInput={setText}
+        help={words.pasteHelp}
+      />
       {text.trim() !== '' && (
         <p data-testid="feeder-found">
           {words.found(feeders.length)}: {words.fresh(fresh.length)} · {words.changed(changed.length)} ·{' '}

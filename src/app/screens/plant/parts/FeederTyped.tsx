@@ -8,6 +8,7 @@ import {
 import type { DraftEntry } from '../../../../../shared/floor/kinds.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../../../app.ts';
+import { SelectField } from '../../../ui/Field.tsx';
 import { feederTypeWords } from '../../../words/feeder-types.ts';
 import { formatNumber, say } from '../../../words/words.ts';
 import { LengthFields } from './LengthFields.tsx';
@@ -52,21 +53,19 @@ export function FeederTyped(props: {
   const types = [...floor.feederTypes.keys()].sort((a, b) => a.localeCompare(b, 'en', { numeric: true }));
   return (
     <>
-      <label class="field">
-        <span>{words.type}</span>
-        <select
-          data-testid="feeder-type"
-          value={draft.type}
-          onChange={(event) => onChange({ ...draft, type: event.currentTarget.value })}
-        >
-          <option value="">{words.noType}</option>
-          {types.map((type) => (
-            <option key={type} value={type}>
-              {type}
-            </option>
-          ))}
-        </select>
-      </label>
+      <SelectField
+        label={words.type}
+        testId="feeder-type"
+        value={draft.type}
+        onChoose={(type) => onChange({ ...draft, type })}
+      >
+        <option value="">{words.noType}</option>
+        {types.map((type) => (
+          <option key={type} value={type}>
+            {type}
+          </option>
+        ))}
+      </SelectField>
       <div class="whole stack">
         <h2>{words.own}</h2>
         <small class="soft">{words.ownHelp}</small>

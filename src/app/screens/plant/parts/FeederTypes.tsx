@@ -5,7 +5,7 @@ import type { FeederType } from '../../../../../shared/floor/feeder-types.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
-import { Field } from '../../../ui/Field.tsx';
+import { Field, SelectField } from '../../../ui/Field.tsx';
 import { feederTypeWords } from '../../../words/feeder-types.ts';
 import { formatNumber, say } from '../../../words/words.ts';
 import { LengthFields } from './LengthFields.tsx';
@@ -133,20 +133,18 @@ function TypeForm(props: {
   return (
     <section class="card form" data-testid="type-form">
       {field('type', words.name, words.nameHelp, '')}
-      <label class="field">
-        <span>{words.lanes}</span>
-        <select
-          data-testid="type-lanes"
-          value={String(draft.lanes)}
-          onChange={(event) => onChange({ ...draft, lanes: Number(event.currentTarget.value) })}
-        >
-          {[1, 2, 3, 4, 5, 6, 7, 8].map((lanes) => (
-            <option key={lanes} value={String(lanes)}>
-              {lanes}
-            </option>
-          ))}
-        </select>
-      </label>
+      <SelectField
+        label={words.lanes}
+        testId="type-lanes"
+        value={String(draft.lanes)}
+        onChoose={(lanes) => onChange({ ...draft, lanes: Number(lanes) })}
+      >
+        {[1, 2, 3, 4, 5, 6, 7, 8].map((lanes) => (
+          <option key={lanes} value={String(lanes)}>
+            {lanes}
+          </option>
+        ))}
+      </SelectField>
       {field('drive', words.drive, words.driveHelp, '')}
       {field('pocket', words.pocket, words.pocketHelp, 'mm')}
       <LengthFields id="type" texts={draft.lengths} onChange={(lengths) => onChange({ ...draft, lengths })} />
@@ -158,13 +156,10 @@ function TypeForm(props: {
           disabledReason={typeof read === 'string' ? words[read] : null}
           onPress={() => {
             if (typeof read === 'string') return;
-            app.write([{ kind: 'feeder-type.known', payload: read }]).then(
-              () => {
-                app.notice.value = { tone: 'go', text: words.saved(read.type) };
-                onClose();
-              },
-              () => undefined, // shown by the fault screen
-            );
+            app.record([{ kind: 'feeder-type.known', payload: read }], {
+              notice: { tone: 'go', text: words.saved(read.type) },
+              next: onClose,
+            });
           }}
         >
           {words.save}

@@ -87,12 +87,7 @@ export function WithdrawDialog(props: {
       onClose={onClose}
       onDone={(reason) => {
         onClose();
-        app.write([entry(reason)]).then(
-          () => {
-            app.notice.value = { tone: 'plain', text: done };
-          },
-          () => undefined, // shown by the fault screen
-        );
+        app.record([entry(reason)], { notice: { tone: 'plain', text: done } });
       }}
     />
   );

@@ -12,7 +12,7 @@ import { SHIPPED_EDITION, type ValueSource, valueSources } from '../../../../../
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
-import { Field } from '../../../ui/Field.tsx';
+import { ChoiceField, Field } from '../../../ui/Field.tsx';
 import { packagesWords } from '../../../words/packages.ts';
 import { formatDay, formatNumber, say } from '../../../words/words.ts';
 import { type Editing, ValueDialog } from './MoistureValue.tsx';
@@ -65,12 +65,9 @@ export function MoistureTables() {
         testId="moisture-save"
         disabledReason={refusal ?? (obstacle && words[obstacle])}
         onPress={() => {
-          app.write([{ kind: 'moisture.ruled', payload: draftToRuled(draft) }]).then(
-            () => {
-              app.notice.value = { tone: 'go', text: words.saved };
-            },
-            () => undefined, // shown by the fault screen
-          );
+          app.record([{ kind: 'moisture.ruled', payload: draftToRuled(draft) }], {
+            notice: { tone: 'go', text: words.saved },
+          });
         }}
       >
         {words.save}
@@ -126,22 +123,16 @@ function Choice<T extends string>(props: {
   readonly onChoose: (each: T) => void;
 }) {
   return (
-    <div class="field">
-      <span>{props.label}</span>
-      <div class="choice">
-        {props.all.map((each) => (
-          <button
-            type="button"
-            key={each}
-            aria-pressed={props.at === each}
-            data-testid={`${props.name}-${each}`}
-            onClick={() => props.onChoose(each)}
-          >
-            {props.text(each)}
-          </button>
-        ))}
-      </div>
-    </div>
+    <ChoiceField
+      label={props.label}
+      value={props.at}
+      choices={props.all.map((each) => ({
+        value: each,
+        text: props.text(each),
+        testId: `${props.name}-${each}`,
+      }))}
+      onChoose={props.onChoose}
+    />
   );
 }
 

@@ -165,13 +165,10 @@ function PackageCard(props: {
           disabledReason={typeof typed === 'string' ? words[typed] : null}
           onPress={() => {
             if (typeof typed === 'string') return;
-            app.write([{ kind: 'part.described', payload: typed }]).then(
-              () => {
-                app.notice.value = { tone: 'go', text: words.saved(typed.part) };
-                props.onClose();
-              },
-              () => undefined, // shown by the fault screen
-            );
+            app.record([{ kind: 'part.described', payload: typed }], {
+              notice: { tone: 'go', text: words.saved(typed.part) },
+              next: props.onClose,
+            });
           }}
         >
           {words.save}

@@ -6,6 +6,7 @@ import type { BlockFacts } from '../../../../../shared/floor/blocks.ts';
 import { isUnderBlock } from '../../../../../shared/floor/blocks.ts';
 import { siteRules } from '../../../../../shared/floor/fold-labels.ts';
 import { holdsBadge } from '../../../../../shared/floor/recognise.ts';
+import { ownIdOf } from '../../../../../shared/floor/reel-id.ts';
 import type { Feeder, FloorState } from '../../../../../shared/floor/state.ts';
 import { wantedOn } from '../../../../../shared/floor/wanted.ts';
 import { parseLabel } from '../../../../../shared/labels/label.ts';
@@ -113,7 +114,7 @@ export function feederPlace(floor: FloorState, feeder: string): FeederPlace | nu
   for (const { feeder: there, line, slot, tapes } of floor.slots.values()) {
     if (there !== feeder) continue;
     const tape = tapes.at(-1);
-    const reel = tape && !tape.reel.startsWith('~') ? tape.reel : null;
+    const reel = ownIdOf(tape?.reel);
     return { line, slot, cart: null, part: tape?.part ?? '', reel };
   }
   for (const places of floor.carts.values())

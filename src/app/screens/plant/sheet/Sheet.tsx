@@ -144,15 +144,14 @@ function TakenCard({ taken, session }: { readonly taken: Taken; readonly session
           testId="sheet-build"
           onPress={() => {
             const { line, setup } = taken;
-            app.write([{ kind: 'setup.chosen', payload: { line, setup } }]).then(
-              () => {
+            app.record([{ kind: 'setup.chosen', payload: { line, setup } }], {
+              next: () => {
                 app.preferences.value = { ...app.preferences.value, line };
                 app.notice.value = { tone: 'go', text: setups.chosenNow(taken.product) };
                 session.clear();
                 goTo('load');
               },
-              () => undefined, // shown by the fault screen
-            );
+            });
           }}
         >
           {words.build}

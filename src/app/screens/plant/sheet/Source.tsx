@@ -4,7 +4,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { BillSummary, SheetRole } from '../../../../worker/sheet-protocol.ts';
 import { Button } from '../../../ui/Button.tsx';
-import { Field } from '../../../ui/Field.tsx';
+import { AreaField, ChoiceField, Field, SelectField } from '../../../ui/Field.tsx';
 import { FileButton } from '../../../ui/FileButton.tsx';
 import { sheetWords } from '../../../words/sheet.ts';
 import { formatCount, say } from '../../../words/words.ts';
@@ -58,28 +58,23 @@ export function ChooseSheet({ session }: { readonly session: SheetSession }) {
         </SourceButton>
         <p class="soft">{words.chooseHelp}</p>
       </section>
-      <label class="field">
-        <span>{words.paste}</span>
-        <textarea
-          class="code"
-          rows={6}
-          data-typing
-          data-testid="sheet-paste"
-          autocomplete="off"
-          autocapitalize="off"
-          spellcheck={false}
-          placeholder={words.pasteHint}
-          value={text}
-          onInput={(event) => setText(event.currentTarget.value)}
-          onPaste={(event) => {
-            const pasted = event.clipboardData?.getData('text/plain') ?? '';
-            if (text !== '' || !pasted.includes('\n')) return;
-            // Rows go to be read at once: a text field of some megabytes would stop the page.
-            event.preventDefault();
-            void session.open('sheet', words.pasted, pasted);
-          }}
-        />
-      </label>
+      <AreaField
+        label={words.paste}
+        testId="sheet-paste"
+        isCode
+        rows={6}
+        autocapitalize="off"
+        placeholder={words.pasteHint}
+        value={text}
+        onInput={setText}
+        onPaste={(event) => {
+          const pasted = event.clipboardData?.getData('text/plain') ?? '';
+          if (text !== '' || !pasted.includes('\n')) return;
+          // Rows go to be read at once: a text field of some megabytes would stop the page.
+          event.preventDefault();
+          void session.open('sheet', words.pasted, pasted);
+        }}
+      />
       {text.trim() !== '' && (
         <div>
           <Button
@@ -126,20 +121,18 @@ export function SourceCard({
         </SourceButton>
       </div>
       {summary.pages.length > 1 && (
-        <label class="field">
-          <span>{words.page}</span>
-          <select
-            data-testid="sheet-page"
-            value={summary.page}
-            onChange={(event) => void session.choose({ page: Number(event.currentTarget.value) })}
-          >
-            {summary.pages.map((page, index) => (
-              <option key={`${page}${index}`} value={index}>
-                {page}
-              </option>
-            ))}
-          </select>
-        </label>
+        <SelectField
+          label={words.page}
+          testId="sheet-page"
+          value={String(summary.page)}
+          onChoose={(page) => void session.choose({ page: Number(page) })}
+        >
+          {summary.pages.map((page, index) => (
+            <option key={`${page}${index}`} value={String(index)}>
+              {page}
+            </option>
+          ))}
+        </SelectField>
       )}
       {placements === null ? (
         <div class="row">
@@ -177,21 +170,15 @@ function Placements({ session, inHand }: { readonly session: SheetSession; reado
         <Button onPress={() => void session.drop('placements')}>{words.removePlacements}</Button>
       </div>
       <div class="form">
-        <div class="field">
-          <span>{words.scope}</span>
-          <div class="choice">
-            {(['top', 'bottom', 'both'] as const).map((scope) => (
-              <button
-                type="button"
-                key={scope}
-                aria-pressed={summary.scope === scope}
-                onClick={() => void session.choose({ scope })}
-              >
-                {words.scopes[scope]}
-              </button>
-            ))}
-          </div>
-        </div>
+        <ChoiceField
+          label={words.scope}
+          value={summary.scope}
+          choices={(['top', 'bottom', 'both'] as const).map((scope) => ({
+            value: scope,
+            text: words.scopes[scope],
+          }))}
+          onChoose={(scope) => void session.choose({ scope })}
+        />
         <Field
           label={words.boards}
           testId="boards"
@@ -295,19 +282,17 @@ function Lacking({ session, inHand }: { readonly session: SheetSession; readonly
   return (
     <div class="form">
       {wanted.map(({ key, label, hint }) => (
-        <label class="field" key={key}>
-          <span>{label}</span>
-          <input
-            data-typing
-            data-testid={`lack-${key}`}
-            class="code"
-            placeholder={hint}
-            maxLength={20}
-            value={choices[key]}
-            onChange={(event) => void session.choose({ [key]: event.currentTarget.value.trim() })}
-          />
-          <small>{words.lackHelp}</small>
-        </label>
+        <Field
+          key={key}
+          label={label}
+          testId={`lack-${key}`}
+          isCode
+          placeholder={hint}
+          maxLength={20}
+          value={choices[key]}
+          onLeave={(text) => void session.choose({ [key]: text.trim() })}
+          help={words.lackHelp}
+        />
       ))}
     </div>
   );

@@ -7,7 +7,7 @@ import { useApp, useFloor } from '../../../app.ts';
 import { newId } from '../../../device/ids.ts';
 import { useRefusal } from '../../../may.ts';
 import { Button } from '../../../ui/Button.tsx';
-import { Field } from '../../../ui/Field.tsx';
+import { ChoiceField, Field } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import type { Words } from '../../../words/areas.ts';
 import { sheetWords } from '../../../words/sheet.ts';
@@ -141,46 +141,26 @@ function Form(props: {
     <div class="form">
       {text('product', words.product)}
       {text('revision', words.revision, plan.before ? words.revisionHelp(plan.before.revision) : null)}
-      <div class="field">
-        <span>{words.side}</span>
-        <div class="choice">
-          {(['top', 'bottom'] as const).map((side) => (
-            <button
-              type="button"
-              key={side}
-              data-testid={`take-${side}`}
-              aria-pressed={form.side === side}
-              onClick={() => onChange({ ...form, side })}
-            >
-              {words.sides[side]}
-            </button>
-          ))}
-        </div>
-      </div>
+      <ChoiceField
+        label={words.side}
+        value={form.side}
+        choices={(['top', 'bottom'] as const).map((side) => ({
+          value: side,
+          text: words.sides[side],
+          testId: `take-${side}`,
+        }))}
+        onChoose={(side) => onChange({ ...form, side })}
+      />
       {lines.length > 0 && (
-        <div class="field">
-          <span>{words.line}</span>
-          <div class="choice">
-            {lines.map((line) => (
-              <button
-                type="button"
-                key={line.line}
-                aria-pressed={form.line === line.line}
-                onClick={() => onChange({ ...form, line: line.line })}
-              >
-                {line.name}
-              </button>
-            ))}
-            <button
-              type="button"
-              data-testid="take-new-line"
-              aria-pressed={form.line === null}
-              onClick={() => onChange({ ...form, line: null })}
-            >
-              {words.newLine}
-            </button>
-          </div>
-        </div>
+        <ChoiceField<string | null>
+          label={words.line}
+          value={form.line}
+          choices={[
+            ...lines.map((line) => ({ value: line.line, text: line.name })),
+            { value: null, text: words.newLine, testId: 'take-new-line' },
+          ]}
+          onChoose={(line) => onChange({ ...form, line })}
+        />
       )}
       {props.asksBoards && text('boards', words.boards, words.boardsTakeHelp)}
       {form.line === null && text('newLineName', words.newLineName, words.zone(props.zone))}

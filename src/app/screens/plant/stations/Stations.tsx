@@ -60,13 +60,10 @@ function WhoCounts({ line, stations }: { readonly line: string; readonly station
   const counter = floor.counters.get(line);
   const known = floor.lines.get(line);
   const choose = (station: string | null) => {
-    app.write([{ kind: 'line.counted-by', payload: { line, station } }]).then(
-      () => {
-        const now = station === null ? words.handNow : `${words.stationNow(station)} ${words.checkInLine}`;
-        app.notice.value = { tone: 'go', text: now };
-      },
-      () => undefined, // shown by the fault screen
-    );
+    const now = station === null ? words.handNow : `${words.stationNow(station)} ${words.checkInLine}`;
+    app.record([{ kind: 'line.counted-by', payload: { line, station } }], {
+      notice: { tone: 'go', text: now },
+    });
   };
   const choice = (station: string | null, name: string) => (
     <Button

@@ -2,13 +2,13 @@
 
 import type { PayloadOf } from '../../../../../shared/floor/kinds.ts';
 import type { LineRules, LineWeeks } from '../../../../../shared/floor/state.ts';
+import { DAY_MS, utcDate } from '../../../../../shared/kit/moment.ts';
 
 /** A shift with its breaks. */
 export type WeekShift = LineWeeks['weeks'][number][number];
 /** The weeks without the line's name. */
 export type Weeks = Omit<LineWeeks, 'line'>;
 
-const DAY_MS = 86_400_000;
 const DAY_MINUTES = 1440;
 
 /** What a stretch of the picture is. */
@@ -38,16 +38,12 @@ export function minutesOf(time: string): number {
 /** The Monday of the week of a date. */
 export function mondayOf(date: string): string {
   const ms = Date.parse(`${date}T00:00Z`);
-  return dateOf(ms - ((new Date(ms).getUTCDay() + 6) % 7) * DAY_MS);
+  return utcDate(ms - ((new Date(ms).getUTCDay() + 6) % 7) * DAY_MS);
 }
 
 /** A date some days on. */
 export function daysOn(date: string, days: number): string {
-  return dateOf(Date.parse(`${date}T00:00Z`) + days * DAY_MS);
-}
-
-function dateOf(ms: number): string {
-  return new Date(ms).toISOString().slice(0, 10);
+  return utcDate(Date.parse(`${date}T00:00Z`) + days * DAY_MS);
 }
 
 /** Which of the patterns a week follows: 0 or 1. `monday`: any day of it. */

@@ -1,11 +1,11 @@
 // The reader without WebAssembly against labels drawn by bwip-js: one code a picture, the same text.
 
 import { describe, expect, it } from 'vitest';
-import { DEFAULT_FORMATS } from '../../../src/worker/decode-protocol.ts';
-import { readWithScript } from '../../../src/worker/decode-script-reader.ts';
-import { drawCode } from './reader.ts';
+import { DEFAULT_FORMATS } from '../../../../src/worker/decode-protocol.ts';
+import { drawCode } from '../../worker/reader.ts';
+import { readWithScript } from '../../worker/script-reader.ts';
 
-describe('`readWithScript()`', () => {
+describe('`ScriptReader`', () => {
   for (const [bcid, format] of [
     ['datamatrix', 'DataMatrix'],
     ['qrcode', 'QRCode'],
