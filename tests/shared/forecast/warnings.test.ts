@@ -34,6 +34,22 @@ describe('needWarning()', () => {
     expect(needWarning({ ...spread, nowMs: 60 * minute })).toMatchObject({ level: 'due' });
   });
 
+  test('says why it fell quiet: since the run ends first, though the moment has moved away too', () => {
+    const previous: WarningState = {
+      need: look.need,
+      level: 'soon',
+      reason: 'within-lead',
+      sinceMs: 0,
+      announced: 'soon',
+    };
+    expect(needWarning({ ...look, risk: 0.03, previous })).toMatchObject({
+      level: 'quiet',
+      reason: 'run-ends-first',
+      announce: false,
+      announced: 'soon',
+    });
+  });
+
   test('is quiet when the run ends first', () => {
     expect(needWarning({ ...look, nowMs: 65 * minute, risk: 0.01 })).toMatchObject({
       level: 'quiet',
