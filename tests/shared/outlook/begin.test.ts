@@ -124,9 +124,10 @@ describe('the last run like the next', () => {
     const story = loaded([4000, 4000]);
     story.tell('run.started', started('run-1', { setup: 'old' }));
     story.tell('run.started', started('run-2', { setup: 'other' }));
+    story.tell('run.started', started('run-3', { setup: 'third' }));
     story.tell('run.started', started('run-x', { line: 'L2', setup: 'small' }));
     story.tell('setup.chosen', { line: 'L1', setup: 'small' });
-    expect(lastRunLike(story.floor(), 'L1')?.run).toBe('run-2');
+    expect(lastRunLike(story.floor(), 'L1')?.run).toBe('run-3');
   });
 
   test('is none on a line that never built', () => {
