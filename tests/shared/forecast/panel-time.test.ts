@@ -44,8 +44,9 @@ describe('panelTimeEstimate()', () => {
 
   /** Events a number of seconds apart. */
   const apart = (...each: readonly number[]): CountEvent[] => {
-    let second = 0;
-    return [{ atMs: 0, panels: 0 }, ...each.map((gap) => ({ atMs: (second += gap) * 1000, panels: 1 }))];
+    const events: CountEvent[] = [{ atMs: 0, panels: 0 }];
+    for (const gap of each) events.push({ atMs: (events.at(-1)?.atMs ?? 0) + gap * 1000, panels: 1 });
+    return events;
   };
   const times = (number: number, gap: number) => Array.from({ length: number }, () => gap);
 

@@ -39,6 +39,13 @@ describe('reelLastsSeconds()', () => {
     expect(splice).toBeCloseTo((80 / 2 + 200) * 30 + 3600, 0);
   });
 
+  test('a reel spliced to one that nobody counted is taken to begin at once', () => {
+    const story = begun();
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', quantity: null, run: 'run-1' }));
+    const from = Date.parse('2026-03-02T08:00:00Z');
+    expect(reelLastsSeconds(story.floor(), coming({ act: 'splice' }), from)).toBeCloseTo(200 * 30, 6);
+  });
+
   test('a reel that is loaded begins at once, whatever stands there', () => {
     const story = begun();
     story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', quantity: 100, run: 'run-1' }));

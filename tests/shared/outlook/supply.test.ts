@@ -122,7 +122,7 @@ describe('toSupply()', () => {
     const supply = toSupply(floor, outlook, { answer: answers, slots });
     // A time that is past is now; a reel of 1000 for each slot, two where 1001 parts are missing.
     expect(supply.picks).toEqual([{ place: '', part: 'R-100', reels: 3, byMs: nowMs, slots: [one, two] }]);
-    expect(supply.slots.map(({ waiting }) => waiting.map(({ reel }) => reel)).flat()).toEqual(['X1']);
+    expect(supply.slots.flatMap(({ waiting }) => waiting.map(({ reel }) => reel))).toEqual(['X1']);
     expect(toSupply(floor, outlook, { answer: answers.slice(0, 1), slots }).slots).toHaveLength(1);
   });
 

@@ -293,7 +293,7 @@ describe('who asks', () => {
 
 describe('what was placed after a moment', () => {
   const at = (second: number) => startMs + second * 1000;
-  const after = (story: Story, second: number) =>
+  const placedAfter = (story: Story, second: number) =>
     suspectPanels(indexOf(story), {
       cause: 'floor-life',
       material: { reel: 'K1' },
@@ -312,9 +312,9 @@ describe('what was placed after a moment', () => {
         story.tell('panels.counted', counted('r1', 1), { at: 100 + panel });
       story.tell('run.ended', { run: 'r1', line: 'L1', panels: 6, note: '' }, { at: 200 });
       // Two were counted by then, one more may have passed and one been at work, and the next was counted as the third.
-      expect(after(story, 102)).toEqual([[first, 6, 6]]);
-      expect(after(story, 250)).toEqual([]);
-      expect(after(story, 99)).toEqual([[1, 6, 1]]);
+      expect(placedAfter(story, 102)).toEqual([[first, 6, 6]]);
+      expect(placedAfter(story, 250)).toEqual([]);
+      expect(placedAfter(story, 99)).toEqual([[1, 6, 1]]);
     }
   });
 
