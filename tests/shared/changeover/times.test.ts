@@ -254,8 +254,8 @@ describe('changeTimes()', () => {
     began(story, 'ch-1', 100);
     for (const [who, second] of [
       ['ana', 150],
-      ['bea', 160],
       ['cem', 155],
+      ['bea', 160],
     ] as const)
       story.tell('reel.unloaded', unloaded('M1-F-001'), { at: second, who });
     // The line still runs: no second of it is standing.

@@ -2,46 +2,12 @@
 // back, runs that go on. Told by hand; one machine, counted where it lets panels go unless said otherwise.
 
 import { describe, expect, test } from 'vitest';
-import { compareEntries } from '../../../shared/log/order.ts';
-import { tracePanel, tracePlaces } from '../../../shared/trace/ask.ts';
-import { type PanelBound, traceLog } from '../../../shared/trace/stretches.ts';
-import { suspectPanels } from '../../../shared/trace/suspects.ts';
-import {
-  beginStory,
-  brookSetup,
-  counted,
-  idOf,
-  type Story,
-  started,
-  startMs,
-  tellPlant,
-  unloaded,
-  verified,
-  wantedSlot,
-} from '../floor/story.ts';
+import type { PanelBound } from '../../../shared/trace/stretches.ts';
+import { brookSetup, counted, idOf, type Story, started, unloaded, wantedSlot } from '../floor/story.ts';
+import { begun, build, end, enter, indexOf, load, placesOf, slot, splice } from './line-story.ts';
 
-const slot = 'M1-F-001';
 const INFINITE = Number.POSITIVE_INFINITY;
 
-function begun(least = 0, most = 0): Story {
-  const story = beginStory();
-  tellPlant(story, { rules: { labelShare: 0 } });
-  story.tell('line.tape-ruled', { line: 'L1', trailerMm: 0, leaderMm: null });
-  story.tell('line.panels-ruled', { line: 'L1', machines: [{ machine: 'M1', least, most }], missed: 0 });
-  return story;
-}
-const load = (story: Story, reel: string | null, more: Parameters<typeof verified>[2] = {}) =>
-  story.tell('reel.verified', verified(slot, 'R-100', { reel, lot: `LOT-${reel}`, ...more }));
-const splice = (story: Story, reel: string, more: Parameters<typeof verified>[2] = {}) =>
-  load(story, reel, { act: 'splice', run: 'r1', cut: 0, ...more });
-/** Panels counted one by one. */
-function build(story: Story, panels: number, run = 'r1') {
-  for (let panel = 0; panel < panels; panel++) story.tell('panels.counted', counted(run, 1));
-}
-/** Panels entered all at once: all but one of them may have passed long before. */
-const enter = (story: Story, panels: number) => story.tell('panels.counted', counted('r1', panels));
-const end = (story: Story, run: string, panels: number) =>
-  story.tell('run.ended', { run, line: 'L1', panels, note: '' });
 /** A true count of what is on the slot, to the part. */
 const count = (story: Story, quantity: number, panels: number) =>
   story.tell('reel.counted', {
@@ -56,18 +22,11 @@ const count = (story: Story, quantity: number, panels: number) =>
     panels,
   });
 
-const indexOf = (story: Story) => traceLog([...story.entries].sort(compareEntries));
 const bound = (of: PanelBound | null) => of && [of.sure, of.possible];
 const stays = (story: Story, run?: string) =>
   indexOf(story)
     .stretches.filter((stretch) => stretch.slot === slot && (run === undefined || stretch.run === run))
     .map(({ reel, from, to }) => [reel, bound(from), bound(to)]);
-const placesOf = (story: Story, reel: string) =>
-  tracePlaces(indexOf(story), { reel }).map(({ run, sure, possible }) => [
-    run,
-    sure && [sure.first, sure.last],
-    possible && [possible.first, possible.last],
-  ]);
 
 describe('a joint', () => {
   test('keeps what may have happened when a later count says that it comes later', () => {
@@ -87,6 +46,21 @@ describe('a joint', () => {
     expect(stays(story)).toEqual([
       ['K1', [1, 1], [42, 93]],
       ['K2', [94, 43], null],
+    ]);
+  });
+
+  test('keeps what may have happened when a later count says that it came sooner', () => {
+    const story = begun();
+    load(story, 'K1', { quantity: 100 });
+    story.tell('run.started', started('r1'));
+    build(story, 40);
+    splice(story, 'K2', { quantity: 1000 });
+    build(story, 2);
+    // Four parts are left on the first: two panels and the one at work. It was told as late as 54.
+    count(story, 4, 42);
+    expect(stays(story)).toEqual([
+      ['K1', [1, 1], [42, 54]],
+      ['K2', [55, 43], null],
     ]);
   });
 
@@ -243,115 +217,6 @@ describe('runs one after the other', () => {
         ['r2', [1, 8], [1, 8]],
       ],
     ]);
-  });
-});
-
-describe('who asks', () => {
-  test('of a panel built twice is told of the run that is asked for', () => {
-    const story = begun();
-    load(story, 'K1');
-    for (const run of ['r1', 'r2']) {
-      story.tell('run.started', started(run));
-      story.tell('panels.counted', counted(run, 1, 'PN1'));
-      end(story, run, 1);
-    }
-    const runs = (run?: string) => tracePanel(indexOf(story), 'PN1', run)?.runs.map((each) => each.run);
-    expect([runs(), runs('r1'), runs('r2'), runs('r3')]).toEqual([['r1', 'r2'], ['r1'], ['r2'], undefined]);
-  });
-
-  test('of a reel without an id is told its lot', () => {
-    const story = begun();
-    load(story, null, { lot: 'LX' });
-    story.tell('run.started', started('r1'));
-    build(story, 3);
-    expect(tracePlaces(indexOf(story), { lot: 'lx' })).toMatchObject([
-      { reel: null, sure: { first: 1, last: 3 } },
-    ]);
-  });
-
-  test('is told where a range in the line was guessed, and of one board that nothing hangs on boards', () => {
-    const story = beginStory();
-    tellPlant(story);
-    load(story, 'K1');
-    story.tell('run.started', started('r1'));
-    build(story, 3);
-    const sweep = verified(slot, 'C-200', { act: 'sweep', reel: 'X1', run: 'r1', verdict: 'refused' });
-    const finding = idOf(
-      story.tell('reel.verified', { ...sweep, reasons: [{ code: 'not-the-loaded-reel' }] }),
-    );
-    const guessed = () => suspectPanels(indexOf(story), { cause: 'wrong-reel', finding }).guessed;
-    expect(guessed()).toEqual(['in-line']);
-    story.tell('line.panels-ruled', {
-      line: 'L1',
-      machines: [{ machine: 'M1', least: 0, most: 0 }],
-      missed: 0,
-    });
-    expect(guessed()).toEqual([]);
-    expect(tracePlaces(indexOf(story), { reel: 'K1' })[0]?.guessed).not.toContain('boards');
-  });
-});
-
-describe('what was placed after a moment', () => {
-  const at = (second: number) => startMs + second * 1000;
-  const placedAfter = (story: Story, second: number) =>
-    suspectPanels(indexOf(story), {
-      cause: 'floor-life',
-      material: { reel: 'K1' },
-      afterMs: at(second),
-    }).runs.map(({ possible, sure }) => [possible.first, possible.last, sure?.first ?? null]);
-
-  test('of a run that is over is what was counted after it, and nothing after its end', () => {
-    for (const [least, first] of [
-      [0, 3],
-      [-2, 1],
-    ] as const) {
-      const story = begun(least, 1);
-      load(story, 'K1', { quantity: 5000 });
-      story.tell('run.started', started('r1'), { at: 100 });
-      for (let panel = 1; panel <= 6; panel++)
-        story.tell('panels.counted', counted('r1', 1), { at: 100 + panel });
-      story.tell('run.ended', { run: 'r1', line: 'L1', panels: 6, note: '' }, { at: 200 });
-      // Two were counted by then, one more may have passed and one been at work, and the next was counted as the third.
-      expect(placedAfter(story, 102)).toEqual([[first, 6, 6]]);
-      expect(placedAfter(story, 250)).toEqual([]);
-      expect(placedAfter(story, 99)).toEqual([[1, 6, 1]]);
-    }
-  });
-
-  test('hangs on the stay, where it is asked of each', () => {
-    const story = begun();
-    const first = load(story, 'K1', { quantity: 5000 });
-    story.tell('run.started', started('r1'), { at: 100 });
-    build(story, 3);
-    const ask = (more: object) =>
-      suspectPanels(indexOf(story), { cause: 'floor-life', ...more }).runs.map(
-        ({ possible }) => possible.first,
-      );
-    expect(ask({ material: { reel: 'K1' }, afterMs: () => null })).toEqual([]);
-    expect(ask({ material: { reel: 'K1' }, afterMs: () => at(50) })).toEqual([1]);
-    expect(ask({ entry: idOf(first) })).toEqual([1]);
-    expect(ask({ entry: 'T1/none/1' })).toEqual([]);
-    expect([ask({}), ask({ material: {} })]).toEqual([[], []]);
-  });
-
-  test('goes on where one of its stays does, in the order in which the runs began', () => {
-    const story = begun();
-    load(story, 'K1', { quantity: 5000 });
-    story.tell('run.started', started('rB'));
-    build(story, 3, 'rB');
-    end(story, 'rB', 3);
-    story.tell('run.started', started('rA'));
-    build(story, 2, 'rA');
-    const found = () => suspectPanels(indexOf(story), { cause: 'blocked', material: { reel: 'K1' } });
-    expect([found().goesOn, found().runs.map(({ run }) => run)]).toEqual([true, ['rB', 'rA']]);
-    end(story, 'rA', 2);
-    expect(found().goesOn).toBe(false);
-    story.tell('run.started', started('rC'));
-    story.tell('reel.unloaded', unloaded(slot, { run: 'rC', reel: 'K1' }));
-    expect(found().goesOn).toBe(false);
-    // What came off long before the run’s end is on no panel after it.
-    build(story, 9, 'rC');
-    expect(found().runs.at(-1)).toMatchObject({ run: 'rC', sure: null, possible: { first: 1, last: 1 } });
   });
 });
 
