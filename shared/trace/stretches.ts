@@ -265,7 +265,7 @@ function reachBack(
       ...at.stretch,
       run: run.run,
       product: run.product,
-      from: { possible: Math.max(1, Math.floor(tally + low) + 1), sure: Number.POSITIVE_INFINITY, at: null },
+      from: { possible: Math.max(1, tally + low + 1), sure: Number.POSITIVE_INFINITY, at: null },
       to: { sure: 0, possible: Number.POSITIVE_INFINITY, at: null },
     });
     low += tally;

@@ -170,6 +170,29 @@ describe('runs one after the other', () => {
     expect(told('other', 1)[1]).toEqual([['r2', [3, 3], [1, 6]]]);
   });
 
+  test('what came on before a run’s first count reaches past a short run into the one before it', () => {
+    const story = begun(-3, 0);
+    load(story, 'K1', { quantity: 5000 });
+    for (const [run, panels] of [
+      ['r1', 5],
+      ['r2', 1],
+    ] as const) {
+      story.tell('run.started', started(run));
+      build(story, panels, run);
+      end(story, run, panels);
+    }
+    story.tell('run.started', started('r3'));
+    story.tell('reel.unloaded', unloaded(slot, { run: 'r3', reel: 'K1' }));
+    load(story, 'K2', { run: 'r3' });
+    build(story, 5, 'r3');
+    // Three panels were counted and had not reached the machine: the one of the second run, and the last two of the first.
+    expect(placesOf(story, 'K2').map(([run, , possible]) => [run, possible])).toEqual([
+      ['r1', [4, 5]],
+      ['r2', [1, 1]],
+      ['r3', [1, 5]],
+    ]);
+  });
+
   test('panels of an ended run that are counted late carry what stood there', () => {
     const story = begun(0, 2);
     load(story, 'K1', { quantity: 5000 });
