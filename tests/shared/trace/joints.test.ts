@@ -209,7 +209,7 @@ describe('runs one after the other', () => {
   });
 
   test('what went off late is on the first panels of a run that goes on, and on none of another setup', () => {
-    const told = (setup: string) => {
+    const told = (setup: string, isTogether = false) => {
       const story = begun(0, 2);
       story.tell('setup.taken', { ...brookSetup, setup: 'other' });
       load(story, 'K1', { quantity: 5000 });
@@ -219,7 +219,8 @@ describe('runs one after the other', () => {
       load(story, 'K2', { run: 'r1', quantity: 5000 });
       end(story, 'r1', 10);
       story.tell('run.started', started('r2', { setup }));
-      build(story, 8, 'r2');
+      if (isTogether) story.tell('panels.counted', counted('r2', 8));
+      else build(story, 8, 'r2');
       return [placesOf(story, 'K1'), placesOf(story, 'K2')];
     };
     // Ten were counted, two more had passed and one was at work as K1 came off.
@@ -233,6 +234,8 @@ describe('runs one after the other', () => {
         ['r2', [4, 8], [1, 8]],
       ],
     ]);
+    // Had seven of the eight passed before they were entered, it came off as much later.
+    expect(told('brook-top-a', true)[0]?.[1]).toEqual(['r2', null, [1, 8]]);
     expect(told('other')).toEqual([
       [['r1', [1, 10], [1, 10]]],
       [
