@@ -79,6 +79,8 @@ describe('before a run', () => {
   test('speaks of the soonest first, and takes a line that never built for one at 30 s a panel', () => {
     // 38 and 20 parts are 19 and 10 panels: 570 s and 300 s, less than the lead of 600 s.
     expect(short(loaded([38, 20]))).toEqual([two, one]);
+    // 41 parts are 615 s, and 590 s where the label is a part and a half off.
+    expect(short(loaded([41, 4000]))).toEqual([one]);
     // 60 parts are 900 s.
     expect(short(loaded([60, 4000]))).toEqual([]);
   });

@@ -157,6 +157,9 @@ test('a full reel holds what one was measured or weighed with, unless a larger o
     });
   const size = () => fullReelOf(story.floor(), 'R-100');
   expect(size()).toBe(200); // as on the slots
+  story.tell('reel.verified', verified(one, 'R-100', { reel: null, quantity: 700, setup: 'twins' }));
+  story.tell('reel.verified', verified(three, 'C-200', { reel: null, quantity: 800, setup: 'twins' }));
+  expect(size()).toBe(700); // one without an id is known by its slot alone
   full(3000, 'weight');
   expect(size()).toBe(3000);
   full(2500, 'tape');
