@@ -85,6 +85,11 @@ describe('betaBelow() and betaPoint()', () => {
     }
   });
 
+  test('are nought below 0 and all above 1', () => {
+    const law = { a: 2, b: 3 };
+    expect([-0.1, 0, 1, 1.1].map((x) => betaBelow(x, law))).toEqual([0, 0, 1, 1]);
+  });
+
   test('equal the arcsine law for a = b = 1/2', () => {
     for (let x = 0.01; x < 1; x += 0.03) {
       expect(betaBelow(x, { a: 0.5, b: 0.5 })).toBeCloseTo((2 / Math.PI) * Math.asin(Math.sqrt(x)), 12);

@@ -72,6 +72,14 @@ describe('panelTimeEstimate()', () => {
     expect(basisOf(20, 40, 20, 40, 20, 40, 30, 90)).toEqual([7, 1]);
   });
 
+  test('takes nothing from an event without a panel but its moment', () => {
+    const events = apart(...times(6, 30)).map((event, at) => (at === 3 ? { ...event, panels: 0 } : event));
+    expect(panelTimeEstimate(events, neverStopping)).toMatchObject({
+      seconds: 30,
+      basis: { used: 5, ignored: 0 },
+    });
+  });
+
   test('follows another rate once seven counts show it, where seven showed the one before', () => {
     const isChanged = (...each: readonly number[]) => {
       const estimate = panelTimeEstimate(apart(...each), neverStopping);

@@ -59,6 +59,15 @@ describe('reelLastsSeconds()', () => {
     expect(reelLastsSeconds(story.floor(), coming(), startMs)).toBeCloseTo(200 * 30 + 3600, 3);
   });
 
+  test('no run of another line or setup tells the pace where the setup had one here', () => {
+    const story = begun();
+    story.tell('run.ended', { run: 'run-1', line: 'L1', panels: 50, note: '' });
+    story.tell('run.started', started('run-2', { setup: 'other', panelSeconds: 10 }));
+    story.tell('run.ended', { run: 'run-2', line: 'L1', panels: 50, note: '' });
+    story.tell('run.started', started('run-3', { line: 'L2', panelSeconds: 20 }));
+    expect(reelLastsSeconds(story.floor(), coming(), startMs)).toBeCloseTo(200 * 30 + 3600, 3);
+  });
+
   test('before its first run a setup is judged by the panels and the pace of the line’s plan', () => {
     const story = beginStory();
     tellPlant(story, { rules: { breaks: [], stops: [] } });
