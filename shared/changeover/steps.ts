@@ -97,7 +97,7 @@ function walk(tasks: readonly Task[]): ChangeStep[] {
       if (act === 'park') {
         later.push({ ...one, act: 'unpark', leaves: [] });
         hasParked = true;
-      } else if (one.act !== 'takeOut') for (const position of one.fills) taken.set(position, one);
+      }
     }
     if (!hasParked && later.length === waiting.length) {
       throw new Error(

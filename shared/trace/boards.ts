@@ -3,14 +3,13 @@
 
 import { boardsOf } from '../floor/remaining.ts';
 import type { FloorState, Run } from '../floor/state.ts';
-import { perPanelOf } from '../floor/wanted.ts';
 import { mayGoWithout } from './doubt.ts';
 import { guesses } from './joints.ts';
 import type { Guess, Stretch } from './stretches.ts';
 
 /** True where a slot is taken to serve all boards alike, and nobody said of all panels that no board was skipped. */
 function isBoardsGuess(state: FloorState, run: Run, slot: string): boolean {
-  if (boardsOf(state, run.setup) <= 1 || perPanelOf(state, run.setup, slot) <= 0) return false;
+  if (boardsOf(state, run.setup) <= 1) return false;
   const isNoneSkipped = run.skips.boards === 0 && run.skips.panels >= run.done;
   return !isNoneSkipped && !mayGoWithout(state, run.setup, slot);
 }

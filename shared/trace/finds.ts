@@ -29,7 +29,7 @@ export function findIn(state: FloorState, finding: Finding, run: Run): Span | nu
     // Panels counted in the run before, which went on into that one, may not have reached the machine.
     const next = runsOf(state, line).find((each) => each.startedMs > run.startedMs);
     const isOn = next === sinceRun && next.setup === run.setup;
-    return isOn ? span(Math.max(1, Math.floor(tally + since.tally + reach.low) + 1), tally) : null;
+    return isOn ? span(Math.max(1, tally + since.tally + reach.low + 1), tally) : null;
   }
   const first =
     since && sinceRun === run ? Math.max(1, earliest(run, since.tally + reach.low, reach.low) + 1) : 1;

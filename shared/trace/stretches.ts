@@ -185,8 +185,8 @@ function endGone(
     if (isComputed) continue;
     const to = stretch.to;
     stretch.to = {
-      sure: Math.min(to?.sure ?? Number.POSITIVE_INFINITY, Math.floor(passed.low)),
-      possible: Math.min(to ? latestTo(run, to) : Number.POSITIVE_INFINITY, Math.ceil(passed.high)),
+      sure: Math.min(to?.sure ?? Number.POSITIVE_INFINITY, passed.low),
+      possible: Math.min(to ? latestTo(run, to) : Number.POSITIVE_INFINITY, passed.high),
       at: tallyOf(run),
     };
     if (at.isGuess) stretch.guessed = guesses(stretch.guessed, 'in-line');
@@ -218,7 +218,7 @@ function stand(
     }
     const since = tape.atMs < run.startedMs ? 0 : Math.min(tape.fromPanels, tally) + reach.low;
     const low = isBack ? Math.min(since, passed.low) : passed.low;
-    const from = { possible: Math.floor(low) + 1, sure: Math.ceil(passed.high) + 1, at: tally };
+    const from = { possible: low + 1, sure: passed.high + 1, at: tally };
     const stretch = openStretch(index, { tape, slot: now, run, from, entry });
     stretch.early = at.heldMs === null ? 0 : countedSince(run, at.heldMs);
     if (place > 0) {
@@ -261,7 +261,7 @@ function reachBack(
       ...at.stretch,
       run: run.run,
       product: run.product,
-      from: { possible: Math.max(1, Math.floor(tally + low) + 1), sure: Number.POSITIVE_INFINITY, at: null },
+      from: { possible: Math.max(1, tally + low + 1), sure: Number.POSITIVE_INFINITY, at: null },
       to: { sure: 0, possible: Number.POSITIVE_INFINITY, at: null },
     });
     low += tally;

@@ -130,7 +130,8 @@ function placesAfter(
   if (run.phase === 'ended' && run.sinceMs < afterMs) return { possible: tally + 1, sure: tally + 1 };
   const before = run.counts.filter(([, ms]) => ms <= afterMs).at(-1);
   const after = run.counts.find(([, ms]) => ms > afterMs);
-  const isAll = run.counts.length > 0 && (run.counts[0]?.[3] ?? 0) - (run.counts[0]?.[2] ?? 0) <= 0;
+  const [first] = run.counts;
+  const isAll = first !== undefined && first[3] <= first[2];
   if (!before && !isAll) return { possible: 1, sure: Number.POSITIVE_INFINITY };
   const [low, high] = [before?.[3] ?? 0, after?.[3] ?? tally];
   return { possible: Math.max(1, low + reach.low + 1), sure: high + reach.high + 1 };

@@ -10,6 +10,29 @@ function diff(loaded: PlacedFeeder[], wanted: PlacedFeeder[]) {
   return made.value;
 }
 
+describe('setupFaults() where an address leaves something out', () => {
+  const faultsOf = (slot: string, banks: Readonly<Record<string, number>>) =>
+    setupFaults([at(slot, 'A', 2)], 'wanted', banks).map(({ code, last, over }) => [
+      code,
+      last ?? null,
+      over ?? null,
+    ]);
+
+  test('takes the one bank that it can mean', () => {
+    expect(faultsOf('19', { 'M1-F': 20 })).toEqual([]);
+    expect(faultsOf('20', { 'M1-F': 20 })).toEqual([['slot-unknown', null, 1]]);
+    expect(faultsOf('21', { 'M1-F': 20 })).toEqual([['slot-unknown', 20, null]]);
+    expect(faultsOf('F-21', { 'M1-F': 20, 'M1-R': 30 })).toEqual([['slot-unknown', 20, null]]);
+    expect(faultsOf('R-21', { 'M1-F': 20, 'M1-R': 30 })).toEqual([]);
+  });
+
+  test('knows none where several can be meant, or none is', () => {
+    expect(faultsOf('5', { 'M1-F': 20, 'M1-R': 30 })).toEqual([['slot-unknown', null, null]]);
+    expect(faultsOf('F-5', { 'M1-F': 20, 'M2-F': 20 })).toEqual([['slot-unknown', null, null]]);
+    expect(faultsOf('M9-F-005', { 'M1-F': 20 })).toEqual([['slot-unknown', null, null]]);
+  });
+});
+
 describe('diffSetups()', () => {
   test('keeps, moves, takes out and puts in', () => {
     const made = diff(

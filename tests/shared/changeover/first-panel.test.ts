@@ -23,6 +23,8 @@ describe('judgeReading()', () => {
     [10.16, 0.05, 'refused', 'wholly above'],
     [10, 0.2, 'held', 'the meter is coarser than the limits'],
     [9.9, 0, 'accepted', 'on the limit without uncertainty'],
+    [9.85, 0.05, 'held', 'the interval ends on the limit below'],
+    [10.15, 0.05, 'held', 'the interval begins on the limit above'],
   ] as const)('judges %s ± %s as %s: %s', (value, uncertainty, verdict, _why) => {
     expect(judgeReading({ value, uncertainty }, limits)).toBe(verdict);
   });

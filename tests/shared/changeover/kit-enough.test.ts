@@ -54,6 +54,37 @@ interface Trial {
   readonly isEnough: boolean;
 }
 
+test('a row is one part that the setup places, with the moisture level that any of its slots states', () => {
+  const story = beginStory();
+  tellPlant(story);
+  story.tell('setup.taken', {
+    setup: 'rows',
+    product: 'Brook',
+    side: 'top',
+    revision: 'A',
+    line: 'L1',
+    source: 'test',
+    slots: [
+      wantedSlot('M1-F-001', 'R-100'),
+      wantedSlot('M1-F-002', 'R-100', { msl: '3' }),
+      wantedSlot('M1-F-003', 'C-200', { perPanel: 0 }),
+      wantedSlot('M1-F-004', 'U-300', { perPanel: 1 }),
+    ],
+  });
+  // One slot has its reel already: two are brought for 10 000 parts, though one of 20 000 would be enough.
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { setup: 'rows', reel: 'K1', quantity: 100 }));
+  const facts = { supplierPart: null, lot: null, dateCode: null, place: 'A', via: 'wedge' } as const;
+  for (const reel of ['K2', 'K3'])
+    story.tell('reel.put', { ...facts, reel, part: 'R-100', quantity: 20_000 });
+  const floor = story.floor();
+  const setup = floor.setups.get('rows') as Setup; // told above
+  const rows = kitList(floor, setup, { panels: 100, loss: 0, nowMs: startMs });
+  expect(rows.map(({ part, msl, reels }) => [part, msl, reels.length])).toEqual([
+    ['R-100', '3', 1],
+    ['U-300', null, 0],
+  ]);
+});
+
 function trial(chance: Chance): Trial {
   const loss = beta(chance, LOSS * STRENGTH, (1 - LOSS) * STRENGTH);
   const skip = beta(chance, 2, 14);

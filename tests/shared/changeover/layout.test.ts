@@ -65,6 +65,40 @@ describe('layoutFor()', () => {
     }
   });
 
+  test('counts each handling at its own cost: by hand', () => {
+    // a stays, b makes room for the wide one, c moves out of its way, d comes.
+    const question: LayoutQuestion = {
+      positions: 5,
+      current: [
+        { id: 'a', start: 1, width: 1 },
+        { id: 'b', start: 3, width: 1 },
+        { id: 'c', start: 4, width: 1 },
+      ],
+      required: [
+        { id: 'a', width: 1 },
+        { id: 'c', width: 1 },
+        { id: 'd', width: 3 },
+      ],
+      costs: { move: 4, takeOut: 2, putIn: 7 },
+    };
+    const answer = layoutFor(question);
+    if (!answer.ok) throw new Error(JSON.stringify(answer.error));
+    expectBuildable(question, answer.value);
+    expect(answer.value).toMatchObject({
+      cost: 2 + 4 + 7,
+      keep: ['a'],
+      move: ['c'],
+      takeOut: ['b'],
+      putIn: ['d'],
+    });
+    // Room in the middle is no room at the end: nothing is handled where the gap is wide enough.
+    const wide = layoutFor({ ...question, positions: 7 });
+    expect(wide).toMatchObject({
+      ok: true,
+      value: { cost: 7, move: [], takeOut: [], starts: { a: 1, c: 4, d: 5 } },
+    });
+  });
+
   test('says how many positions are missing', () => {
     const required = [
       { id: 'a', width: 2 },

@@ -1,7 +1,7 @@
 // Which feeders stand on a line and how wide is each, with and without a record of the feeder? From memory of how slots are used.
 
 import { describe, expect, test } from 'vitest';
-import { loadedFeeders } from '../../../shared/changeover/loaded.ts';
+import { loadedFeeders, loadedFor } from '../../../shared/changeover/loaded.ts';
 import { beginStory, brookSetup, type Story, tellPlant, verified, wantedSlot } from '../floor/story.ts';
 
 function tellLoaded(): Story {
@@ -20,6 +20,16 @@ describe('loadedFeeders()', () => {
   test('counts an alternate as the part that its slot wanted', () => {
     expect(loadedFeeders(tellLoaded().floor(), 'L1')).toEqual([
       { slot: 'M1-F-002', part: 'C-200', width: 1 },
+    ]);
+  });
+
+  test('takes one position where nobody knows the width, and leaves other lines’ feeders to them', () => {
+    const story = tellLoaded();
+    story.tell('reel.verified', verified('M1-F-019', 'X-9', { setup: 'none' }));
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { line: 'L2', setup: 'none' }));
+    expect(loadedFeeders(story.floor(), 'L1')).toEqual([
+      { slot: 'M1-F-002', part: 'C-200', width: 1 },
+      { slot: 'M1-F-019', part: 'X-9', width: 1 },
     ]);
   });
 
@@ -46,4 +56,34 @@ describe('loadedFeeders()', () => {
     // Brook wants one position there; the feeder that stands there was loaded for Fern and takes two.
     expect(loadedFeeders(story.floor(), 'L1').find((each) => each.slot === 'M1-F-010')?.width).toBe(2);
   });
+});
+
+test('loadedFor() lets a feeder move where its reel serves and it takes the tape, and nowhere else', () => {
+  const story = beginStory();
+  tellPlant(story);
+  story.tell('setup.taken', {
+    ...brookSetup,
+    setup: 'next',
+    slots: [
+      wantedSlot('M1-F-001', 'R-100'),
+      wantedSlot('M1-F-005', 'C-200', { alternates: ['C-201'] }),
+      wantedSlot('M1-F-006', 'C-200', { tapeWidthMm: 24 }),
+      wantedSlot('M1-F-007', 'U-300'),
+    ],
+  });
+  story.tell('setup.chosen', { line: 'L1', setup: 'next' });
+  story.tell('feeder.known', { feeder: 'F-8', tapeWidthMm: 8, pitchesMm: [4], positions: 1 });
+  story.tell('reel.verified', verified('M1-F-001', 'R-100', { setup: 'next', reel: 'K1' }));
+  story.tell('reel.verified', verified('M1-F-002', 'C-200', { reel: 'K2', feeder: 'F-8' }));
+  const { loaded, rule } = loadedFor(story.floor(), 'L1', 'next');
+  const one = loaded.find(({ slot }) => slot === 'M1-F-002')!;
+  const serves = (slot: string) => rule.serves(one, { slot, part: '', width: 1 });
+  expect(['M1-F-005', 'M1-F-006', 'M1-F-007', 'M1-F-009'].map(serves)).toEqual([true, false, false, false]);
+  const right = loaded.find(({ slot }) => slot === 'M1-F-001')!;
+  const stays = (there: typeof one, slot: string) => rule.stays(there, { slot, part: '', width: 1 });
+  expect([stays(right, 'M1-F-001'), stays(one, 'M1-F-002'), stays(right, 'M1-F-005')]).toEqual([
+    true,
+    false,
+    false,
+  ]);
 });

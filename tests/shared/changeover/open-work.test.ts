@@ -59,6 +59,25 @@ describe('openWork()', () => {
     expect(knownOpen(work(told))).toEqual({ moves: 0, slots: 3, 'first-panel': 3 });
   });
 
+  test('names every slot as empty while the line is set up for the product before, and no other line’s held reel', () => {
+    const told = story();
+    for (const [line, reel] of [
+      ['L1', 'K1'],
+      ['L2', 'K2'],
+    ] as const)
+      told.tell('reel.verified', verified('M1-F-001', 'R-100', { line, reel, verdict: 'held' }));
+    expect(said(work(told))).toEqual([
+      'slot-held M1-F-001 K1',
+      'slot-empty M1-F-001 R-100',
+      'slot-empty M1-F-002 C-200',
+      'slot-empty M1-F-010 U-300',
+      'slot-empty M1-R-003 R-104',
+      'unchecked M1-F-001 R-100',
+      'unchecked M1-F-002 C-200',
+      'unchecked M1-F-010 U-300',
+    ]);
+  });
+
   test('counts every slot as open while the line is set up for the product before', () => {
     expect(knownOpen(work(story())).slots).toBe(4);
   });

@@ -173,6 +173,37 @@ describe('orderSteps()', () => {
     expect(plan(loaded, wanted).parked).toBe(0);
   });
 
+  test('takes the other of two equal feeders out where that opens a cycle', () => {
+    const loaded = [feeder(1, 'A'), feeder(2, 'B'), feeder(3, 'A')];
+    const wanted = [feeder(1, 'B'), feeder(2, 'A'), feeder(3, 'C')];
+    const made = plan(loaded, wanted);
+    expect([made.parked, made.isProven]).toEqual([0, true]);
+    expect(made.diff.takeOut).toEqual([feeder(1, 'A')]);
+    const after = carryOut(loaded, wanted, made);
+    for (const one of wanted) expect(after.get(one.slot)).toMatchObject({ part: one.part });
+  });
+
+  test('opens the cycles of a bank of equal feeders, too many to try every trade of them', () => {
+    // Seven pairs change places; each holds one of seven equal feeders, and seven more of those move to free slots.
+    const pairs = Array.from({ length: 7 }, (_, at) => [2 * at + 1, 2 * at + 2] as const);
+    const loaded = [
+      ...pairs.flatMap(([one, other]) => [feeder(one, 'A'), feeder(other, `B${other}`)]),
+      ...pairs.map(([one]) => feeder(50 + one, 'A')),
+    ];
+    const wanted = [
+      ...pairs.flatMap(([one, other]) => [feeder(other, 'A'), feeder(one, `B${other}`)]),
+      ...pairs.map(([one]) => feeder(80 + one, 'A')),
+    ];
+    const made = plan(loaded, wanted);
+    expect([made.parked, made.isProven]).toEqual([0, true]);
+    const after = carryOut(loaded, wanted, made);
+    for (const one of wanted) expect(after.get(one.slot)).toMatchObject({ part: one.part });
+    // Without a free slot one must be parked, and nobody tried every trade.
+    const full = plan(loaded.slice(0, 14), wanted.slice(0, 14));
+    expect(full.parked).toBeGreaterThan(0);
+    carryOut(loaded.slice(0, 14), wanted.slice(0, 14), full);
+  });
+
   test('takes out and puts in within one walk along the bank', () => {
     const loaded = [feeder(1, 'A'), feeder(2, 'B'), feeder(3, 'C')];
     const made = plan(loaded, [feeder(1, 'D'), feeder(3, 'E')]);

@@ -201,6 +201,8 @@ describe('lastGoodPanelMs()', () => {
       return ((lastGoodPanelMs(story.floor(), changeOf(story)) ?? 0) - startMs) / 1000;
     };
     expect(idle(900)).toBe(400);
+    // Half an hour to the second.
+    expect([idle(1800), idle(1801)]).toEqual([400, 2401]);
     expect(idle(7200)).toBe(7800);
   });
 });
@@ -245,6 +247,24 @@ describe('changeTimes()', () => {
     expect(timesOf(tellChange()).persons).toEqual([
       { who: 'ana', seconds: 900, standingSeconds: 600, marks: 3 },
       { who: 'bea', seconds: 700, standingSeconds: 400, marks: 2 },
+    ]);
+    const story = beginStory();
+    tellPlant(story);
+    story.tell('run.started', started('run-1'), at(50));
+    began(story, 'ch-1', 100);
+    for (const [who, second] of [
+      ['ana', 150],
+      ['cem', 155],
+      ['bea', 160],
+    ] as const)
+      story.tell('reel.unloaded', unloaded('M1-F-001'), { at: second, who });
+    // The line still runs: no second of it is standing.
+    const { persons, standingSeconds, pausedSeconds } = timesOf(story);
+    expect([standingSeconds, pausedSeconds]).toEqual([0, 0]);
+    expect(persons.map(({ who, seconds, standingSeconds: stood }) => [who, seconds, stood])).toEqual([
+      ['bea', 60, 0],
+      ['cem', 55, 0],
+      ['ana', 50, 0],
     ]);
   });
 });

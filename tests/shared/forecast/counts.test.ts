@@ -233,6 +233,13 @@ describe('deviations', () => {
 });
 
 describe('countFromCalibratedTape()', () => {
+  test('is certain where nothing measured has a deviation', () => {
+    const full = { outerMm: 178, parts: 5000 };
+    expect(countFromCalibratedTape({ outerMm: 120, hubMm: 60, pitchMm: 4, full }).sd).toBe(0);
+    const weighed = countFromWeight({ massG: 300, emptyG: 100, full: { massG: 500, parts: 5000 } });
+    expect(weighed).toEqual({ parts: 2500, sd: 0, basis: 'weighed' });
+  });
+
   test('is the full reel when it is full, and empty at the hub', () => {
     const full = { outerMm: 172.4, parts: 3000 };
     const at = (outerMm: number) => countFromCalibratedTape({ outerMm, hubMm: 60, pitchMm: 4, full });
@@ -271,6 +278,17 @@ describe('countFromWeight()', () => {
 });
 
 describe('countDown()', () => {
+  test('spreads by losses, and by the doubt of a loss that was learnt: by hand', () => {
+    const count = { parts: 2000, sd: 5, basis: 'label' } as const;
+    // 900 placements at a loss of a tenth: 1000 picks, variance 900 × 0.1 ÷ 0.81 = 111.1.
+    const known = countDown(count, { placements: 900, loss: 0.1 });
+    expect(known).toMatchObject({ parts: 1000, basis: 'counted-down', shortBy: 0 });
+    expect(known.sd ** 2).toBeCloseTo(25 + 90 / 0.81, 9);
+    // Learnt with the weight of 99 picks: its variance 0.09 ÷ 100, seen through (900 ÷ 0.81)².
+    const learnt = countDown(count, { placements: 900, loss: 0.1, lossStrength: 99 });
+    expect(learnt.sd ** 2).toBeCloseTo(25 + 90 / 0.81 + (900 / 0.81) ** 2 * 0.0009, 6);
+  });
+
   const label = countFromLabel(4000, 0);
 
   test('takes placements off one for one when nothing is lost', () => {

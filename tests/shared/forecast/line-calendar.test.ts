@@ -32,6 +32,32 @@ describe('rules without weeks', () => {
     expect(hours(story, '2026-03-06T00:00', '2026-03-07T00:00')).toBe(7);
   });
 
+  test('is laid out from the day before to a week ahead', () => {
+    const story = told({ shifts: [{ days: [1, 2, 3, 4, 5, 6, 7], from: '06:00', to: '14:00' }] });
+    const calendar = lineCalendar(story.floor(), 'L1', Date.parse('2026-03-03T12:00Z'));
+    const worked = (from: string, to: string) =>
+      workingSeconds(calendar, Date.parse(`${from}Z`), Date.parse(`${to}Z`)) / 3600;
+    expect(worked('2026-03-02T00:00', '2026-03-03T00:00')).toBe(8);
+    expect(worked('2026-03-10T12:00', '2026-03-11T12:00')).toBe(8);
+  });
+
+  test('a break belongs to the shift in which it begins: not to one that ends just then', () => {
+    const breaksOf = (from: string, to: string, pause: string, days: readonly number[]) => {
+      const rules: Rules = {
+        shifts: [{ days: weekdays, from, to }],
+        breaks: [{ days: [...days], from: pause, to: '23:59' }],
+      };
+      const floor = told(rules).floor();
+      return weeksOf(floor, 'L1', floor.rules.get('L1')!).weeks[0]?.[0]?.breaks.map((each) => each.days);
+    };
+    expect(breaksOf('06:00', '14:00', '06:00', weekdays)).toEqual([weekdays]);
+    expect(breaksOf('06:00', '14:00', '14:00', weekdays)).toEqual([]);
+    expect(breaksOf('22:00', '06:00', '06:00', weekdays)).toEqual([]);
+    // It begins with the night: on Monday, and a Saturday has none.
+    expect(breaksOf('22:00', '06:00', '22:00', [1, 6])).toEqual([[1]]);
+    expect(breaksOf('22:00', '06:00', '05:59', [6])).toEqual([[5]]);
+  });
+
   test('a break after midnight goes with its night, whether its days are those of the shift or of the calendar', () => {
     const night = { from: '22:00', to: '06:00' };
     const pause = { from: '02:00', to: '02:30' };

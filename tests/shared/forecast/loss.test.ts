@@ -179,6 +179,22 @@ describe('risingLoss()', () => {
     expect(alarms).toBeGreaterThanOrEqual(95);
   });
 
+  test('tells how likely as many lost are: any number is as likely as another where nothing is known', () => {
+    // Beta(1, 1): of n picks 0, 1, … or n are lost with one chance in n + 1 each.
+    const nothing = lossPrior({ mean: 0.5, strength: 2 });
+    const chanceOf = (...reels: readonly LossEvidence[]) => risingLoss(nothing, reels)?.chance;
+    expect(chanceOf({ picks: 9, lost: 9 })).toBeCloseTo(1 / 10, 12);
+    expect(chanceOf({ picks: 4, lost: 3 }, { picks: 5, lost: 5 })).toBeCloseTo(2 / 10, 12);
+    expect(chanceOf({ picks: 9, lost: 0 })).toBeCloseTo(1, 12);
+    expect(risingLoss(nothing, [{ picks: 8, lost: 2 }])).toMatchObject({
+      earlierMean: 0.5,
+      recentMean: 0.25,
+    });
+    const isRising = (picks: number) => risingLoss(nothing, [{ picks, lost: picks }])?.rising;
+    // One chance in 101 is less than 1 %, one in 99 is more.
+    expect([isRising(98), isRising(100)]).toEqual([false, true]);
+  });
+
   test('has no answer without recent picks', () => {
     expect(risingLoss(earlier, [])).toBeNull();
   });

@@ -3,7 +3,13 @@
 import { jStat } from 'jstat';
 import { describe, expect, test } from 'vitest';
 import { betaBelow, betaPoint } from '../../../shared/forecast/beta.ts';
-import { momentsBelow, momentsPoint, normalBelow, normalPoint } from '../../../shared/forecast/normal.ts';
+import {
+  momentsBelow,
+  momentsPoint,
+  normalBelow,
+  normalHeight,
+  normalPoint,
+} from '../../../shared/forecast/normal.ts';
 
 describe('normalBelow()', () => {
   test('equals jstat’s normal from -8 to 8', () => {
@@ -49,6 +55,14 @@ describe('momentsPoint() and momentsBelow()', () => {
     expect(momentsPoint(moments, 0.95)).toBeGreaterThan(moments.mean + 1.645 * Math.sqrt(variance));
   });
 
+  test('shift by a sixth of the skewness in the middle', () => {
+    const lopsided = { mean: 10, variance: 4, third: 2.4 }; // skewness 2.4 ÷ 2³ = 0.3
+    expect(momentsPoint(lopsided, 0.5)).toBeCloseTo(10 - (2 * 0.3) / 6, 9);
+    expect(momentsBelow(lopsided, 10)).toBeCloseTo(0.5 + (normalHeight(0) * 0.3) / 6, 12);
+    // One deviation off it changes nothing.
+    expect(momentsBelow(lopsided, 12)).toBeCloseTo(normalBelow(1), 12);
+  });
+
   test('are a step when there is no spread', () => {
     const certain = { mean: 5, variance: 0, third: 0 };
     expect(momentsPoint(certain, 0.05)).toBe(5);
@@ -69,6 +83,11 @@ describe('betaBelow() and betaPoint()', () => {
     for (const share of [0.05, 0.5, 0.95]) {
       expect(jStat.beta.cdf(betaPoint(share, { a, b }), a, b)).toBeCloseTo(share, 7);
     }
+  });
+
+  test('are nought below 0 and all above 1', () => {
+    const law = { a: 2, b: 3 };
+    expect([-0.1, 0, 1, 1.1].map((x) => betaBelow(x, law))).toEqual([0, 0, 1, 1]);
   });
 
   test('equal the arcsine law for a = b = 1/2', () => {

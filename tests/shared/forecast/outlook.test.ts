@@ -24,6 +24,27 @@ describe('slotOutlook()', () => {
     expect(outlook.bring).toEqual({ parts: 4000, byMs: 18_000_000 });
   });
 
+  test('says what is missing to the part, however much that is', () => {
+    const missing = Array.from({ length: 40 }, (_, parts) => parts + 1);
+    const brought = missing.map(
+      (parts) => slotOutlook(pace, { ...load, left: 10_000 - parts }, []).bring?.parts,
+    );
+    expect(brought).toEqual(missing);
+  });
+
+  test('takes off what splices cost, with its spread, and adds that of the one to come', () => {
+    const cost = { parts: 16, sd: 0 };
+    const { ends, bring } = slotOutlook(pace, load, [reel('R1', 4000), reel('R2', 3000)], cost);
+    // 2000 + 4000 − 16 parts, ten a panel of 30 s.
+    expect(ends[1]?.runOutMs.expected).toBe(5984 * 3000);
+    expect(ends[2]?.runOutMs.expected).toBe(8968 * 3000);
+    // 1032 are missing of 10 000 and 16 for the splice; one deviation of two splices is √32, the 5 % point 1.645 of them.
+    expect(bring?.parts).toBeGreaterThanOrEqual(1032 + 16 + 8);
+    expect(bring?.parts).toBeLessThanOrEqual(1032 + 16 + 11);
+    // Never less than nothing.
+    expect(slotOutlook(pace, { ...load, left: 0 }, [reel('R1', 5)], cost).ends[1]?.runOutMs.expected).toBe(0);
+  });
+
   test('must bring it before the last window closes', () => {
     const feeder = { pitchMm: 4, hubToPickMm: 700, intakeToPickMm: 250 };
     const outlook = slotNeeds(pace, { ...load, ...feeder }, []);
@@ -65,6 +86,22 @@ describe('pickList()', () => {
       ['R10-S2', 'BW-9', 2, 100, 'M1-F-001'],
     ]);
   });
+});
+
+test('pickList() names the parts at one place in order, the slots of each likewise, in whatever order they are asked', () => {
+  const need = { reelQuantity: 100, byMs: 1, place: 'A', parts: 100 };
+  const list = pickList([
+    { ...need, part: 'P3', slot: 'c' },
+    { ...need, part: 'P1', slot: 'd' },
+    { ...need, part: 'P2', slot: 'b', parts: 101 },
+    { ...need, part: 'P2', slot: 'a', byMs: 2 },
+    { ...need, part: 'P2', slot: 'c', byMs: 0 },
+  ]);
+  expect(list.map((line) => [line.part, line.slots.join(' '), line.reels, line.byMs])).toEqual([
+    ['P1', 'd', 1, 1],
+    ['P2', 'a b c', 4, 0],
+    ['P3', 'c', 1, 1],
+  ]);
 });
 
 describe('panelsCovered()', () => {

@@ -42,6 +42,56 @@ describe('panelTimeEstimate()', () => {
     });
   });
 
+  /** Events a number of seconds apart. */
+  const apart = (...each: readonly number[]): CountEvent[] => {
+    const events: CountEvent[] = [{ atMs: 0, panels: 0 }];
+    for (const gap of each) events.push({ atMs: (events.at(-1)?.atMs ?? 0) + gap * 1000, panels: 1 });
+    return events;
+  };
+  const times = (number: number, gap: number) => Array.from({ length: number }, () => gap);
+
+  test('gives one panel’s deviation and that of the mean', () => {
+    // 20 and 22 in turn: 1 s from the mean each, √(8 ÷ 7).
+    const estimate = panelTimeEstimate(apart(20, 22, 20, 22, 20, 22, 20, 22), neverStopping);
+    expect(estimate).toMatchObject({ seconds: 21, basis: { used: 8, ignored: 0 } });
+    expect(estimate.seconds !== null && [estimate.sd, estimate.meanSd]).toEqual([
+      Math.sqrt(8 / 7),
+      Math.sqrt(8 / 7) / Math.sqrt(8),
+    ]);
+  });
+
+  test('leaves aside what lies further from the middle than four tenths of it or 3.5 deviations, whichever is more', () => {
+    const basisOf = (...each: readonly number[]) => {
+      const estimate = panelTimeEstimate(apart(...each), neverStopping);
+      return estimate.seconds === null ? null : [estimate.basis.used, estimate.basis.ignored];
+    };
+    expect(basisOf(...times(6, 30), 42)).toEqual([7, 0]);
+    expect(basisOf(...times(6, 30), 43)).toEqual([6, 1]);
+    // The middle is 35 s, the median deviation 10 s: 3.5 × 1.4826 × 10 = 51.9 s.
+    expect(basisOf(20, 40, 20, 40, 20, 40, 30, 86)).toEqual([8, 0]);
+    expect(basisOf(20, 40, 20, 40, 20, 40, 30, 90)).toEqual([7, 1]);
+  });
+
+  test('takes nothing from an event without a panel but its moment', () => {
+    const events = apart(...times(6, 30)).map((event, at) => (at === 3 ? { ...event, panels: 0 } : event));
+    expect(panelTimeEstimate(events, neverStopping)).toMatchObject({
+      seconds: 30,
+      basis: { used: 5, ignored: 0 },
+    });
+  });
+
+  test('follows another rate once seven counts show it, where seven showed the one before', () => {
+    const isChanged = (...each: readonly number[]) => {
+      const estimate = panelTimeEstimate(apart(...each), neverStopping);
+      return estimate.seconds === null ? null : [estimate.basis.changed, estimate.seconds];
+    };
+    expect(isChanged(...times(7, 30), ...times(7, 20))).toEqual([true, 20]);
+    expect(isChanged(...times(6, 30), ...times(7, 20))?.[0]).toBe(false);
+    // By 3 % at least.
+    expect(isChanged(...times(7, 30), ...times(7, 29.25))?.[0]).toBe(false);
+    expect(isChanged(...times(7, 30), ...times(7, 29))?.[0]).toBe(true);
+  });
+
   test('ignores stops, short and long', () => {
     const events = play([{ panels: 30, seconds: 30 }], {
       sd: 0.5,

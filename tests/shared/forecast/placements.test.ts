@@ -24,6 +24,12 @@ function draw(reel: ReelOutlook, chance: Chance): number {
 }
 
 describe('placementMoments()', () => {
+  test('adds the count’s spread to that of a learnt loss', () => {
+    // 1000 × 0.2 × 0.8 × (99 + 1000) ÷ 100 of the loss, 0.2 × 0.8 × 50² ÷ 100 of both, 0.8² × 50² of the count.
+    const { mean, variance } = placementMoments({ left: 1000, sd: 50, loss: 0.2, lossStrength: 99 });
+    expect([mean, variance]).toEqual([800, expect.closeTo(1758.4 + 4 + 1600, 9)]);
+  });
+
   test('gives mean (1-p)R and variance R p (1-p) + (1-p)² σ²', () => {
     const { mean, variance } = placementMoments({ left: 2000, sd: 30, loss: 0.01 });
     expect(mean).toBeCloseTo(1980, 9);
@@ -147,6 +153,11 @@ describe('a tape that was counted down', () => {
 });
 
 describe('riskOfFewerThan()', () => {
+  test('takes the part that is half left for none', () => {
+    const half = { left: 10.5, sd: 0, loss: 0 };
+    expect([riskOfFewerThan(half, 10), riskOfFewerThan(half, 11)]).toEqual([0, 1]);
+  });
+
   test('is 0 or 1 without any spread, and exactly enough is enough', () => {
     const reel = { left: 1200, sd: 0, loss: 0 };
     expect(riskOfFewerThan(reel, 1200)).toBe(0);

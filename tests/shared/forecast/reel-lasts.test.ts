@@ -39,9 +39,32 @@ describe('reelLastsSeconds()', () => {
     expect(splice).toBeCloseTo((80 / 2 + 200) * 30 + 3600, 0);
   });
 
+  test('a reel spliced to one that nobody counted is taken to begin at once', () => {
+    const story = begun();
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', quantity: null, run: 'run-1' }));
+    const from = Date.parse('2026-03-02T08:00:00Z');
+    expect(reelLastsSeconds(story.floor(), coming({ act: 'splice' }), from)).toBeCloseTo(200 * 30, 6);
+  });
+
+  test('a reel that is loaded begins at once, whatever stands there', () => {
+    const story = begun();
+    story.tell('reel.verified', verified('M1-F-001', 'R-100', { reel: 'K1', quantity: 100, run: 'run-1' }));
+    const from = Date.parse('2026-03-02T08:00:00Z');
+    expect(reelLastsSeconds(story.floor(), coming(), from)).toBeCloseTo(200 * 30, 6);
+  });
+
   test('the newest run of the setup tells the pace where none is in hand, and then no run’s end counts', () => {
     const story = begun(50);
     story.tell('run.ended', { run: 'run-1', line: 'L1', panels: 50, note: '' });
+    expect(reelLastsSeconds(story.floor(), coming(), startMs)).toBeCloseTo(200 * 30 + 3600, 3);
+  });
+
+  test('no run of another line or setup tells the pace where the setup had one here', () => {
+    const story = begun();
+    story.tell('run.ended', { run: 'run-1', line: 'L1', panels: 50, note: '' });
+    story.tell('run.started', started('run-2', { setup: 'other', panelSeconds: 10 }));
+    story.tell('run.ended', { run: 'run-2', line: 'L1', panels: 50, note: '' });
+    story.tell('run.started', started('run-3', { line: 'L2', panelSeconds: 20 }));
     expect(reelLastsSeconds(story.floor(), coming(), startMs)).toBeCloseTo(200 * 30 + 3600, 3);
   });
 

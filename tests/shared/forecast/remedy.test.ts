@@ -77,6 +77,52 @@ describe('remediesFor()', () => {
     });
   });
 
+  test('cuts no earlier than it must, though a walk less would do then', () => {
+    const [cheapest] = remediesFor(
+      ask(
+        walks([
+          [200, 300],
+          [1000, 1045],
+          [1000, 1050],
+        ]),
+      ),
+    );
+    expect(cheapest?.kind === 'cutEarly' && cheapest.beginsMs).toBeGreaterThanOrEqual(960_000);
+  });
+
+  test('counts what is cut off to the part, and offers a second person a window that is just long enough', () => {
+    const exact = walks([
+      [1000, 1040],
+      [1000, 1040],
+    ]);
+    const remedies = remediesFor(ask(exact, { partsPerSecond: 1000 }));
+    expect(remedies).toContainEqual({ kind: 'secondPerson', cost: 50, startMs: 940_000 });
+    const cut = remedies.find((remedy) => remedy.kind === 'cutEarly');
+    expect(cut?.cost).toBe(Math.ceil(1_000_000 - (cut?.beginsMs ?? 0)));
+    const short = walks([[1000, 1039]]);
+    expect(remediesFor(ask(short)).map(({ kind }) => kind)).toEqual(['cutEarly', 'secondSlot']);
+    // Whoever must start now still can; a moment later nobody can.
+    const now = { ...exact, nowMs: 940_000 };
+    expect(remediesFor(ask(now)).map(({ kind }) => kind)).toContain('secondPerson');
+    expect(remediesFor(ask({ ...now, nowMs: 940_001 })).map(({ kind }) => kind)).not.toContain(
+      'secondPerson',
+    );
+  });
+
+  test('names what costs the same in one order, and no second slot once the window has closed', () => {
+    const costs = { secondPerson: 16, secondSlot: 16 };
+    expect(
+      remediesFor(ask(crowded, { partsPerSecond: 0, costs: { secondPerson: 0, secondSlot: 0 } })).map(
+        ({ kind }) => kind,
+      ),
+    ).toEqual(['cutEarly', 'secondPerson', 'secondSlot']);
+    const closed = { ...walks([[0, 30]]), nowMs: 30_000 };
+    expect(remediesFor(ask(closed, { costs }))).toEqual([]);
+    expect(remediesFor(ask({ ...closed, nowMs: 29_999 }, { costs })).map(({ kind }) => kind)).toEqual([
+      'secondSlot',
+    ]);
+  });
+
   test('never makes another splice missed', () => {
     fc.assert(
       fc.property(

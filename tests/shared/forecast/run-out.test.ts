@@ -173,6 +173,37 @@ describe('forecastSlot()', () => {
     );
   });
 
+  test('forecastLine() names the soonest first, of equal ones by their address', () => {
+    const loads = [
+      ['c', 4000],
+      ['b', 4000],
+      ['a', 5000],
+      ['d', 100],
+      ['e', 4000],
+    ] as const;
+    const line = forecastLine(
+      pace,
+      loads.map(([slot, left]) => ({ ...load, slot, left })),
+    );
+    expect(line.map(({ slot }) => slot).join('')).toBe('dbcea');
+  });
+
+  test('refuses what no line has', () => {
+    for (const wrong of [
+      { perPanel: 0 },
+      { perPanel: -1 },
+      { left: -1 },
+      { left: Infinity },
+      { loss: 1.1 },
+      { loss: -0.1 },
+    ])
+      expect(() => forecastSlot(pace, { ...load, ...wrong }), JSON.stringify(wrong)).toThrow(RangeError);
+    for (const panelSeconds of [0, -1, Infinity, Number.NaN])
+      expect(() => forecastSlot({ ...pace, panelSeconds }, load)).toThrow(RangeError);
+    expect(forecastSlot(pace, { ...load, left: 0, loss: 1 }).fullPanels).toBe(0);
+    expect(forecastSlot(pace, { ...load, loss: 0 }).fullPanels).toBe(333);
+  });
+
   test('forecastLine() asks no order of the slots', () => {
     fc.assert(
       fc.property(fc.uniqueArray(loadArb, { selector: (any) => any.slot }), (loads) => {
@@ -192,6 +223,11 @@ describe('panelSecondsFromRate()', () => {
 });
 
 describe('wholeBelow()', () => {
+  test('takes no more for a rounding error than a thousand-millionth', () => {
+    expect([wholeBelow(1 - 0.9e-9), wholeBelow(1 - 1.5e-9)]).toEqual([1, 0]);
+    expect([wholeBelow(1000 - 0.9e-6), wholeBelow(1000 - 1.5e-6)]).toEqual([1000, 999]);
+  });
+
   test.each([
     [0.3 / 0.1, 3],
     [2.999, 2],

@@ -30,6 +30,15 @@ describe('loadInTurn()', () => {
     expect(forecast.placements.sd).toBeCloseTo(Math.sqrt(90), 6);
   });
 
+  test('writes what comes first as parts of the second’s own loss, with its spread', () => {
+    // 100 parts, half of them lost: 50 placements, variance 100 × ½ × ½. Where a fifth is lost those are 62.5 parts, one deviation 5 ÷ 0.8.
+    const load = loadInTurn({ ...second, left: 500, loss: 0.2 }, [{ ...first, left: 100, loss: 0.5 }]);
+    expect([load.left, load.sd]).toEqual([562.5, 6.25]);
+    // Nothing before it: its own counts, though they are not known.
+    const alone = { ...second, left: Number.NaN };
+    expect(loadInTurn(alone, [])).toBe(alone);
+  });
+
   test('adds the spreads of both counts, and the second comes after the first at every bound', () => {
     const one = { ...first, sd: 30 };
     const two = loadInTurn({ ...second, sd: 40 }, [one]);

@@ -26,12 +26,49 @@ describe('needWarning()', () => {
     expect(needWarning({ ...look, nowMs: at * minute })).toMatchObject({ level, reason });
   });
 
+  test('changes to the millisecond', () => {
+    const at = (nowMs: number, more: Partial<WarningLook> = {}) =>
+      needWarning({ ...look, ...more, nowMs }).level;
+    expect([at(45 * minute - 1), at(45 * minute), at(60 * minute - 1), at(70 * minute + 1)]).toEqual([
+      'quiet',
+      'soon',
+      'soon',
+      'late',
+    ]);
+    // It fell back by a quarter of the lead, 3 min 45 s, and no more: the level stays.
+    const previous: WarningState = {
+      need: look.need,
+      level: 'soon',
+      reason: 'within-lead',
+      sinceMs: 0,
+      announced: 'soon',
+    };
+    const back = 45 * minute - 225_000;
+    expect([at(back, { previous }), at(back - 1, { previous })]).toEqual(['soon', 'quiet']);
+  });
+
   test('speaks a lead time before the moment at which the window may open already', () => {
     const spread = { ...look, earlySeconds: 240 };
     expect(needWarning({ ...spread, nowMs: 40 * minute }).level).toBe('quiet');
     expect(needWarning({ ...spread, nowMs: 41 * minute })).toMatchObject({ level: 'soon' });
     expect(needWarning({ ...spread, nowMs: 59 * minute })).toMatchObject({ level: 'soon' });
     expect(needWarning({ ...spread, nowMs: 60 * minute })).toMatchObject({ level: 'due' });
+  });
+
+  test('says why it fell quiet: since the run ends first, though the moment has moved away too', () => {
+    const previous: WarningState = {
+      need: look.need,
+      level: 'soon',
+      reason: 'within-lead',
+      sinceMs: 0,
+      announced: 'soon',
+    };
+    expect(needWarning({ ...look, risk: 0.03, previous })).toMatchObject({
+      level: 'quiet',
+      reason: 'run-ends-first',
+      announce: false,
+      announced: 'soon',
+    });
   });
 
   test('is quiet when the run ends first', () => {

@@ -135,6 +135,18 @@ describe('workingSeconds()', () => {
 });
 
 describe('workingTime()', () => {
+  test('makes one stop of those that touch or overlap, in whatever order, and none of an empty one', () => {
+    const made = workingTime([
+      { fromMs: 50, toMs: 60 },
+      { fromMs: 20, toMs: 30 },
+      { fromMs: 10, toMs: 20 },
+      { fromMs: 55, toMs: 58 },
+      { fromMs: 70, toMs: 70 },
+    ]);
+    // The clock of work stands at 10 and at 50 − 20.
+    expect(made).toEqual({ fromMs: [10, 50], toMs: [30, 60], workAtMs: [10, 30], stoppedMs: [0, 20, 30] });
+  });
+
   test('refuses a stop that ends before it starts', () => {
     expect(() => workingTime([pause('09:15', '09:00')])).toThrow(RangeError);
   });

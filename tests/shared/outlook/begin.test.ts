@@ -59,6 +59,40 @@ describe('before a run', () => {
     expect(short(loaded([20, 200]), { panelsWanted: 500, panelSeconds: 300 })).toEqual([]);
   });
 
+  test('the last panel wanted is the one that decides, none of them built yet', () => {
+    const story = loaded([20, 4000]);
+    const certain = {
+      line: 'L1',
+      slot: one,
+      reel: 'K0',
+      part: 'R-100',
+      lot: null,
+      panels: 0,
+      sd: 0,
+    } as const;
+    story.tell('reel.counted', { ...certain, quantity: 20, basis: 'machine' });
+    // 20 parts, counted for certain, are 10 panels.
+    expect(short(story, { panelsWanted: 10, panelSeconds: 30 })).toEqual([]);
+    expect(short(story, { panelsWanted: 11, panelSeconds: 30 })).toEqual([one]);
+  });
+
+  test('speaks of the soonest first, and takes a line that never built for one at 30 s a panel', () => {
+    // 38 and 20 parts are 19 and 10 panels: 570 s and 300 s, less than the lead of 600 s.
+    expect(short(loaded([38, 20]))).toEqual([two, one]);
+    // 41 parts are 615 s, and 590 s where the label is a part and a half off.
+    expect(short(loaded([41, 4000]))).toEqual([one]);
+    // 60 parts are 900 s.
+    expect(short(loaded([60, 4000]))).toEqual([]);
+  });
+
+  test('says nothing where no setup is chosen', () => {
+    const story = beginStory();
+    tellPlant(story);
+    const floor = story.floor();
+    floor.chosen.clear();
+    expect(beginsShort(floor, 'L1', { nowMs, calendar: lineCalendar(floor, 'L1', nowMs) })).toEqual([]);
+  });
+
   test('a reel kept from the last run counts with what that took', () => {
     const story = loaded([200, 4000]);
     const run = started('run-1', { setup: 'small', panelsWanted: 100, panelSeconds: 30 });
@@ -86,6 +120,16 @@ describe('the last run like the next', () => {
       story.tell('run.started', started(run, { setup, panelsWanted: 100 }));
     story.tell('setup.chosen', { line: 'L1', setup: 'small' });
     expect(lastRunLike(story.floor(), 'L1')?.run).toBe('run-2');
+  });
+
+  test('is the newest of the line where none had the chosen setup, and never another line’s', () => {
+    const story = loaded([4000, 4000]);
+    story.tell('run.started', started('run-1', { setup: 'old' }));
+    story.tell('run.started', started('run-2', { setup: 'other' }));
+    story.tell('run.started', started('run-3', { setup: 'third' }));
+    story.tell('run.started', started('run-x', { line: 'L2', setup: 'small' }));
+    story.tell('setup.chosen', { line: 'L1', setup: 'small' });
+    expect(lastRunLike(story.floor(), 'L1')?.run).toBe('run-3');
   });
 
   test('is none on a line that never built', () => {

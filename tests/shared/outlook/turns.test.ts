@@ -51,6 +51,11 @@ describe('slots in turn', () => {
     expect(seconds[1]).toBeCloseTo(600 * outlook.pace.panelSeconds, -2);
   });
 
+  test('a last part on the first still comes before the second', () => {
+    const { outlook } = told([3, 1000]);
+    expect(outlook.slots.find(({ slot }) => slot === two)?.turn).toEqual({ after: one, backup: null });
+  });
+
   test('once the first is empty the second stands alone', () => {
     const { outlook } = told([2, 1000]);
     expect(outlook.slots.find(({ slot }) => slot === two)?.turn).toEqual({ after: null, backup: null });
