@@ -47,8 +47,9 @@ export async function foldAll(
 ): Promise<Replica> {
   // Made by an older fold it is of no use: what is here is folded, and the rest once all is.
   const from = bootstrap?.fold === fold.name ? bootstrap : null;
-  const replica = from ? createReplica(from) : createReplica();
-  await readFrom(log, from?.position ?? null, (entries) => {
+  const replica = createReplica(from ?? undefined, fold.trust);
+  await readFrom(log, from?.position ?? null, async (entries) => {
+    await fold.trust?.look(entries);
     foldIn(replica, entries);
   });
   return replica;
@@ -74,15 +75,15 @@ export async function loadReplica(
   if (bootstrap) return loadFrom(log, bootstrap, fold);
   const kept = await cache.kept
     .get('snapshot')
-    .then((row) => row?.value as { version: number; snapshot: Snapshot } | undefined) // written by keepSnapshot only
+    .then((row) => row?.value as { name: string; snapshot: Snapshot } | undefined) // written by keepSnapshot only
     .catch(() => undefined); // a broken cache is no reason not to start
-  if (kept?.version !== fold.version)
-    return { replica: await foldAll(log, null, fold), keptCount: 0, ...whole };
+  if (kept?.name !== fold.name) return { replica: await foldAll(log, null, fold), keptCount: 0, ...whole };
   const { position, count } = kept.snapshot;
   const before = await countUpTo(log, position);
   if (before !== count) return { replica: await foldAll(log, null, fold), keptCount: 0, ...whole }; // entries came in late after it was kept
-  const replica = createReplica(kept.snapshot);
-  await readFrom(log, position, (entries) => {
+  const replica = createReplica(kept.snapshot, fold.trust);
+  await readFrom(log, position, async (entries) => {
+    await fold.trust?.look(entries);
     foldIn(replica, [...entries].sort(compareEntries));
   });
   return { replica, keptCount: count, ...whole };

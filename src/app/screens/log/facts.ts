@@ -69,6 +69,7 @@ const inRow: readonly FactName[] = [
   'rule',
   'format',
   'rows',
+  'settled',
   'entries',
   'jobs',
   'slots',
