@@ -197,10 +197,11 @@ export const arrows: readonly Arrow[] = [
       'shared/floor',
       'shared/wire',
       'src/server/stores',
+      'src/server/keys.ts',
       'src/server/settings.ts',
       'src/server/http/refuse.ts',
     ],
-    why: 'The server reads who belongs to the plant out of the log, and nothing else of the floor.',
+    why: 'The server reads who belongs to the plant and what proves it out of the log, and nothing else of the floor.',
   },
   {
     room: 'src/server',
@@ -322,6 +323,11 @@ export const walls: readonly Wall[] = [
     packages: ['fastify', '@fastify/*', '@peculiar/x509', 'reflect-metadata', 'prom-client'],
     rooms: ['src/server'],
     why: 'Only the server serves.',
+  },
+  {
+    packages: ['jose'],
+    rooms: ['src/server/people'],
+    why: 'Tickets are signed tokens; the page checks them without.',
   },
   {
     packages: ['node:*'],

@@ -1,9 +1,9 @@
 // What a server is started with. Everything that a test has to own (clock, folders, people's fold) comes in here.
 
 import type { FastifyInstance } from 'fastify';
-import type { Trust } from '../../shared/floor/rights.ts';
 import type { Role } from '../../shared/kit/roles.ts';
 import type { Entry } from '../../shared/log/entry.ts';
+import type { CheckedTrust } from './people/tickets.ts';
 
 /** A person as the log says; the server knows no more of the floor. */
 export interface KnownPerson {
@@ -21,7 +21,7 @@ export interface PeopleFold {
   /** Applies one entry. */
   readonly fold: (people: Map<string, KnownPerson>, entry: Entry) => void;
   /** Of entries of these kinds, in the log's order: the ids of those that nothing may follow from, as nothing proves who made them. */
-  readonly withoutRight: (entries: readonly Entry[], trust: Trust) => ReadonlySet<string>;
+  readonly withoutRight: (entries: readonly Entry[], trust: CheckedTrust) => ReadonlySet<string>;
 }
 
 /** Times in ms since 1970. */

@@ -1,7 +1,6 @@
 // Tablets and people: enrolment by one-time code, who stands there, codes and revocation by a lead, export tickets.
 
 import type { FastifyInstance, FastifyRequest } from 'fastify';
-import { ticketMs } from '../../../shared/floor/ticket.ts';
 import {
   type CodeMade,
   checkSchema,
@@ -114,8 +113,7 @@ function giveTicket(
   { stays = false }: PersonCheck,
   context: ServerContext,
 ): Promise<string | null> {
-  const lifeMs = stays ? ticketMs : SESSION_MS;
-  return context.tickets.give(person, { tablet, publicKey }, { nowMs: context.nowMs(), lifeMs });
+  return context.tickets.give(person, { tablet, publicKey }, { nowMs: context.nowMs(), stays });
 }
 
 async function newCode(request: FastifyRequest, context: ServerContext): Promise<CodeMade> {

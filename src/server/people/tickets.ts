@@ -7,7 +7,13 @@ import { exportJWK, jwtVerify, SignJWT } from 'jose';
 import { type EntryOf, readFloorEntry } from '../../../shared/floor/kinds.ts';
 import { addsPeople } from '../../../shared/floor/may.ts';
 import type { Trust } from '../../../shared/floor/rights.ts';
-import { readClaims, splitToken, type TicketClaims, ticketType } from '../../../shared/floor/ticket.ts';
+import {
+  readClaims,
+  splitToken,
+  type TicketClaims,
+  ticketMs,
+  ticketType,
+} from '../../../shared/floor/ticket.ts';
 import { chainId, type Entry } from '../../../shared/log/entry.ts';
 import { parseNote } from '../../../shared/log/note.ts';
 import { parseTicketStart, type TicketStart, ticketStartText } from '../../../shared/log/ticket-start.ts';
@@ -18,6 +24,8 @@ import type { Store } from '../stores/store.ts';
 
 /** Where the note stands in the store. */
 const START = 'tickets_start';
+/** For whoever comes to another's tablet to decide one thing. As a session of the server. */
+const DECIDING_MS = 15 * 60_000;
 
 /** Whose tickets count, and how they are checked before entries are folded. */
 export interface CheckedTrust extends Trust {
@@ -27,11 +35,11 @@ export interface CheckedTrust extends Trust {
 
 /** Gives tickets and checks them. */
 export interface TicketDesk {
-  /** A ticket for a person on a tablet; null while the plant gives none, and this one may not add people. */
+  /** A ticket for a person on a tablet: for a shift where the person stays, else for as long as a decision takes; null while the plant gives none, and this one may not add people. */
   readonly give: (
     person: Pick<KnownPerson, 'person' | 'role'>,
     tablet: { readonly tablet: string; readonly publicKey: string },
-    times: { readonly nowMs: number; readonly lifeMs: number },
+    how: { readonly nowMs: number; readonly stays: boolean },
   ) => Promise<string | null>;
   /** From where on the plant gives tickets, a signed note; null while it gave none. */
   readonly started: () => Promise<string | null>;
@@ -51,12 +59,12 @@ export function createTicketDesk(desk: Desk): TicketDesk {
   const started = async () => (await readStart(desk))?.note ?? null;
   return {
     started: async () => known?.note ?? (await started()),
-    give: async (person, tablet, { nowMs, lifeMs }) => {
+    give: async (person, tablet, { nowMs, stays }) => {
       if ((await started()) === null) {
         if (!addsPeople(person)) return null;
         await begin(desk, nowMs);
       }
-      return signTicket(desk, { person, tablet, nowMs, lifeMs });
+      return signTicket(desk, { person, tablet, nowMs, lifeMs: stays ? ticketMs : DECIDING_MS });
     },
     trust: async () => {
       if (known) return known.trust;
