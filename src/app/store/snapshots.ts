@@ -1,5 +1,6 @@
 // The snapshot that the next start goes on from, and when it is worth writing one.
 
+import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
 import { snapshotOf } from '../../../shared/floor/replica.ts';
 import type { StoreState } from './state.ts';
 
@@ -30,6 +31,6 @@ export function keepSnapshot(state: StoreState): void {
   const snapshot = snapshotOf(state.replica);
   if (!snapshot) return;
   // Only a shortcut for the next start: if it cannot be kept, the log is folded instead.
-  const row = { key: 'snapshot', value: { name: state.fold.name, snapshot } };
+  const row = { key: 'snapshot', value: { version: FOLD_VERSION, name: state.fold.name, snapshot } };
   state.cache.kept.put(row).catch(() => undefined);
 }
