@@ -40,5 +40,7 @@ export const words = {
   rejected: 'The entry is rejected.',
   engineerOnly: (count: number) =>
     plural(count, 'One of them needs an engineer’s word.', `${count} of them need an engineer’s word.`),
+  badgeAlone: (name: string) =>
+    `${name} is signed in by badge alone. What needs a lead stays unproven. Sign in by name and PIN to prove it.`,
   settled: { confirmed: 'confirmed', rejected: 'rejected' },
 } as const;

@@ -45,5 +45,7 @@ export const words: Sentences<typeof english> = {
       'Uno necesita la palabra de un ingeniero.',
       `${count} necesitan la palabra de un ingeniero.`,
     ),
+  badgeAlone: (name) =>
+    `${name} ha entrado solo con la tarjeta. Lo que necesita un jefe de turno queda sin prueba. Entre con nombre y PIN para probarlo.`,
   settled: { confirmed: 'confirmado', rejected: 'rechazado' },
 };
