@@ -21,9 +21,8 @@ import { entryText } from '../../../shared/wire/signing.ts';
 import { readPublicKey, type ServerKey, signatureHolds } from '../keys.ts';
 import type { KnownPerson } from '../settings.ts';
 import type { Store } from '../stores/store.ts';
+import { ticketStartName } from '../stores/tables.ts';
 
-/** Where the note stands in the store. */
-const START = 'tickets_start';
 /** For whoever comes to another's tablet to decide one thing. As a session of the server. */
 const DECIDING_MS = 15 * 60_000;
 
@@ -81,7 +80,7 @@ interface ReadStart extends TicketStart {
 
 /** One that another key signed is of before the plant lost its key: with a new key it begins anew. */
 async function readStart({ store, key }: Desk): Promise<ReadStart | null> {
-  const note = await store.readMeta(START);
+  const note = await store.readMeta(ticketStartName);
   const start = note === null ? null : parseTicketStart(parseNote(note)?.text ?? '');
   return note !== null && start?.origin === key.plant.ed25519.name ? { ...start, note } : null;
 }
@@ -95,8 +94,8 @@ async function begin({ store, key }: Desk, nowMs: number): Promise<void> {
   });
   const note = key.plant.signNote(text);
   // Two processes on one store may both begin: the first counts. A line that another key drew is drawn anew.
-  const kept = parseTicketStart(parseNote(await store.keepMeta(START, note))?.text ?? '');
-  if (kept?.origin !== key.plant.ed25519.name) await store.writeMeta(START, note);
+  const kept = parseTicketStart(parseNote(await store.keepMeta(ticketStartName, note))?.text ?? '');
+  if (kept?.origin !== key.plant.ed25519.name) await store.writeMeta(ticketStartName, note);
 }
 
 async function signTicket(

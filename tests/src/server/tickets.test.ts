@@ -2,6 +2,7 @@
 // them into the log, where they stand as unproven, and gets no right by them. Honest tablets lose nothing.
 
 import { generateKeyPairSync, pbkdf2Sync } from 'node:crypto';
+import { join } from 'node:path';
 import { SignJWT } from 'jose';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { applyAll } from '../../../shared/floor/fold.ts';
@@ -18,6 +19,7 @@ import {
 } from '../../../shared/wire/messages.ts';
 import { trustFromNote } from '../../../src/app/store/tickets.ts';
 import { trustOf } from '../../../src/app/store/trust.ts';
+import { restoreInto } from '../../../src/server/stores/restore.ts';
 import { beginChain, type TestChain } from './chains.ts';
 import { enrolAt, newClock, newTablet, startTestServer, type TestServer } from './tablets.ts';
 
@@ -47,7 +49,7 @@ let clock: ReturnType<typeof newClock>;
 let lead: TestChain;
 let bad: TestChain;
 
-async function join(name: string): Promise<TestChain> {
+async function joinAs(name: string): Promise<TestChain> {
   const tablet = await newTablet(name, server.running.url, clock);
   await enrolAt(server.running, tablet);
   return beginChain(tablet, clock);
@@ -105,8 +107,8 @@ async function expectUnproven(entry: Entry, why: string): Promise<void> {
 beforeEach(async () => {
   clock = newClock();
   server = await startTestServer({ clock });
-  lead = await join('t1');
-  bad = await join('t2');
+  lead = await joinAs('t1');
+  bad = await joinAs('t2');
   for (const person of [maker, boss, oper]) await lead.tell('person.added', person, { who: 'maker' });
   await lead.push();
   await signIn(lead, boss, '2222');
@@ -155,6 +157,21 @@ describe('a ticket', () => {
     await lead.tell('person.added', mal, { who: 'boss' });
     await lead.push();
     expect(await isKnown('mal')).toBe(true);
+  });
+});
+
+describe('a backup put back', () => {
+  it('leaves the line where it was drawn: what tablets send again is not accused', async () => {
+    const before = await server.running.context.tickets.started();
+    const file = join(server.folder, 'old.sqlite');
+    const empty = await startTestServer({ clock });
+    await empty.running.store.backupTo(file);
+    await empty.stop();
+    await server.restart(async () => {
+      await restoreInto({ file, folder: server.folder, database: null, replace: true, nowMs: clock.nowMs });
+    });
+    expect(before).not.toBe(null);
+    expect(await server.running.context.tickets.started()).toBe(before);
   });
 });
 
