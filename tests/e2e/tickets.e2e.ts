@@ -62,7 +62,7 @@ async function enterPin(page: Page, name: string, pin: string): Promise<void> {
   await dialog.getByRole('button', { name }).click();
   await page.locator('.pinpad').waitFor();
   await pad(page, pin);
-  await expect.poll(() => page.getByTestId('sign-in').textContent()).toContain(name);
+  await page.getByTestId('sign-in').getByText(name).waitFor();
   await dialog.waitFor({ state: 'detached' });
 }
 
@@ -89,7 +89,7 @@ describe('tickets', () => {
     two = await join(await server.newCode(), 'Line rear');
     await goTo(two, 'log');
     const rows = two.locator('[data-testid=entry][data-kind="person.added"]');
-    await expect.poll(() => rows.count()).toBe(2);
+    await expect.poll(() => rows.count(), { timeout: 60_000 }).toBe(2);
     expect(await two.getByTestId('right-unproven').count()).toBe(0);
     await rows.first().click();
     await two.getByTestId('entry-right').getByText('proven by a ticket').waitFor();

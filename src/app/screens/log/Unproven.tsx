@@ -45,17 +45,19 @@ export function Unproven() {
   return (
     <div class="stack" data-testid="unproven">
       <p>{words.help}</p>
-      <div>
-        <Button
-          tone="act"
-          large
-          disabledReason={refusal}
-          testId="unproven-all"
-          onPress={() => setAsked({ marks: some, settled: 'confirmed' })}
-        >
-          {words.confirmAll(some.length)}
-        </Button>
-      </div>
+      {some.length > 1 && (
+        <div>
+          <Button
+            tone="act"
+            large
+            disabledReason={refusal}
+            testId="unproven-all"
+            onPress={() => setAsked({ marks: some, settled: 'confirmed' })}
+          >
+            {words.confirmAll(some.length)}
+          </Button>
+        </div>
+      )}
       {some.map((mark) => (
         <Row key={mark.entry} mark={mark} refusal={refusal} onAsk={setAsked} />
       ))}
@@ -74,31 +76,33 @@ function Row({ mark, refusal, onAsk }: RowProps) {
   const floor = useFloor();
   const words = say(unprovenWords);
   return (
-    <div class="traced row" data-testid="unproven-entry">
-      <span class="grow">
+    <div class="traced" data-testid="unproven-entry">
+      <p>
         <MarkText mark={mark} />
         <br />
         <span class="soft">
           {formatDay(mark.atMs, zoneOf(floor, mark.line))} · {sayWhy(mark)}
         </span>
-      </span>
-      <Button
-        large
-        disabledReason={refusal}
-        testId="unproven-confirm"
-        onPress={() => onAsk({ marks: [mark], settled: 'confirmed' })}
-      >
-        {words.confirm}
-      </Button>
-      <Button
-        large
-        tone="stop"
-        disabledReason={refusal}
-        testId="unproven-reject"
-        onPress={() => onAsk({ marks: [mark], settled: 'rejected' })}
-      >
-        {words.reject}
-      </Button>
+      </p>
+      <div class="row">
+        <Button
+          large
+          disabledReason={refusal}
+          testId="unproven-confirm"
+          onPress={() => onAsk({ marks: [mark], settled: 'confirmed' })}
+        >
+          {words.confirm}
+        </Button>
+        <Button
+          large
+          tone="stop"
+          disabledReason={refusal}
+          testId="unproven-reject"
+          onPress={() => onAsk({ marks: [mark], settled: 'rejected' })}
+        >
+          {words.reject}
+        </Button>
+      </div>
     </div>
   );
 }

@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { goTo, signIn } from '../floor.ts';
-import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
+import { closeDialogs, confirm, goThere, type Here, type Leg } from './here.ts';
 
 /** The legs. They need a plant whose server gives tickets already; `second`: joins another tablet. */
 export function rightLegs(second: (name: string) => Promise<Page>): readonly Leg[] {
@@ -11,8 +11,10 @@ export function rightLegs(second: (name: string) => Promise<Page>): readonly Leg
     const other = await second('Ramp');
     await signIn(other, 'E-1');
     await goTo(other, 'log');
-    await other.getByTestId('export-json').click();
-    await other.locator('[data-testid=entry][data-kind="log.exported"]').waitFor();
+    for (const [done, format] of ['json', 'csv'].entries()) {
+      await other.getByTestId(`export-${format}`).click();
+      await other.locator('[data-testid=entry][data-kind="log.exported"]').nth(done).waitFor();
+    }
     await goThere(here, '#/log');
     const mark = page.getByTestId('right-unproven').first();
     await mark.waitFor();
@@ -23,9 +25,10 @@ export function rightLegs(second: (name: string) => Promise<Page>): readonly Leg
     yield 'entry, unproven';
     await closeDialogs(page);
     await page.getByTestId('log-unproven').click();
-    await page.getByTestId('unproven-entry').first().waitFor();
+    await page.getByTestId('unproven-entry').nth(1).waitFor();
     yield 'log, what is unproven';
-    await openBy(here, 'unproven-reject');
+    await page.getByTestId('unproven-reject').first().click();
+    await page.getByTestId('badge').waitFor();
     yield 'unproven, who decides';
     await confirm(page, 'E-1', '4401');
     await page.getByTestId('settle-unproven-reason').fill('Nobody exported anything');
