@@ -4,12 +4,15 @@
 import { generateKeyPairSync, pbkdf2Sync } from 'node:crypto';
 import { join } from 'node:path';
 import { SignJWT } from 'jose';
+import Papa from 'papaparse';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { applyAll } from '../../../shared/floor/fold.ts';
 import { emptyState, type FloorState } from '../../../shared/floor/state.ts';
 import { ticketMs, ticketType } from '../../../shared/floor/ticket.ts';
 import { type Entry, entryId } from '../../../shared/log/entry.ts';
+import { parseExport } from '../../../shared/log/export-read.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
+import { readProofRecord } from '../../../shared/log/proof-record.ts';
 import {
   checkedSchema,
   codeMadeSchema,
@@ -19,6 +22,7 @@ import {
 } from '../../../shared/wire/messages.ts';
 import { trustFromNote } from '../../../src/app/store/tickets.ts';
 import { trustOf } from '../../../src/app/store/trust.ts';
+import { exportBytes } from '../../../src/server/http/export-routes.ts';
 import { restoreInto } from '../../../src/server/stores/restore.ts';
 import { beginChain, type TestChain } from './chains.ts';
 import { enrolAt, newClock, newTablet, startTestServer, type TestServer } from './tablets.ts';
@@ -339,6 +343,38 @@ describe("a lead's word", () => {
     const { unproven } = await floorNow(bad);
     expect(unproven.has(entryId(ruled))).toBe(false);
     expect(unproven.get(entryId(moved))).toMatchObject({ needs: 'engineer', settled: null });
+  });
+});
+
+describe('an export', () => {
+  const textOf = async (format: 'csv' | 'json') => {
+    const asked = { format, from: null, to: null, line: null };
+    const parts: Uint8Array[] = [];
+    for await (const part of await exportBytes(asked, server.running.context)) parts.push(part);
+    return Buffer.concat(parts).toString();
+  };
+
+  it('says what is proven, row by row, and reads back whole', async () => {
+    const added = await addMal();
+    await lead.tell('hold.cleared', cleared);
+    await lead.push();
+    const csv = await textOf('csv');
+    expect(parseExport(csv)).toMatchObject({ faults: [] });
+    const [header = [], ...rows] = Papa.parse<string[]>(csv.trim()).data;
+    const column = (name: string) => rows.map((row) => row[header.indexOf(name)] ?? '');
+    const said = column('kind').map((kind, at) => [kind, column('right')[at]]);
+    expect(said.filter(([kind]) => kind === 'person.added')).toEqual([
+      ...Array.from({ length: 3 }, () => ['person.added', 'before-tickets']),
+      ['person.added', 'unproven'],
+    ]);
+    expect(said).toContainEqual(['hold.cleared', 'proven']);
+    expect(said).toContainEqual(['ticket.taken', '']);
+    const [record] = parseExport(await textOf('json')).proofs ?? [];
+    expect(record && readProofRecord(record)?.rights).toEqual({
+      unproven: [entryId(added)],
+      confirmed: [],
+      rejected: [],
+    });
   });
 });
 
