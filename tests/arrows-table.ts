@@ -197,10 +197,11 @@ export const arrows: readonly Arrow[] = [
       'shared/floor',
       'shared/wire',
       'src/server/stores',
+      'src/server/keys.ts',
       'src/server/settings.ts',
       'src/server/http/refuse.ts',
     ],
-    why: 'The server reads who belongs to the plant out of the log, and nothing else of the floor.',
+    why: 'The server reads who belongs to the plant and what proves it out of the log, and nothing else of the floor.',
   },
   {
     room: 'src/server',
@@ -327,6 +328,11 @@ export const walls: readonly Wall[] = [
     packages: ['rhea'],
     rooms: ['src/link/ipc2591'],
     why: 'AMQP 1.0 is the transport of one kind of station alone.',
+  },
+  {
+    packages: ['jose'],
+    rooms: ['src/server/people'],
+    why: 'Tickets are signed tokens; the page checks them without.',
   },
   {
     packages: ['node:*'],

@@ -3,25 +3,35 @@
 // it stays in the log, and what contradicts is kept as a conflict until a lead settles it. What each kind does stands in registry.ts.
 
 import type { Entry } from '../log/entry.ts';
+import { actOf } from './acts.ts';
 import { type FloorEntry, readFloorEntry } from './kinds.ts';
 import { foldOf } from './registry.ts';
+import { foldRights, type Trust } from './rights.ts';
 import type { FloorState } from './state.ts';
 
-/** Applies one entry. Returns false where this version does not know the kind or the payload does not fit it. */
-export function applyEntry(state: FloorState, entry: Entry): boolean {
+/**
+ * Applies one entry. Returns false where this version does not know the kind or the payload does not fit it.
+ * `trust`: whose tickets prove a right; null where nothing is asked for one.
+ */
+export function applyEntry(state: FloorState, entry: Entry, trust: Trust | null = null): boolean {
   const known = readFloorEntry(entry);
   if (!known) return false;
-  applyFloorEntry(state, known);
+  applyFloorEntry(state, known, trust);
   return true;
 }
 
 /** Applies one checked entry. */
-export function applyFloorEntry(state: FloorState, entry: FloorEntry): void {
+export function applyFloorEntry(state: FloorState, entry: FloorEntry, trust: Trust | null = null): void {
+  if (trust) foldRights(state, entry, actOf(state, entry), trust);
   foldOf(entry)(state, entry);
 }
 
 /** Applies entries that are already in folding order. */
-export function applyAll(state: FloorState, entries: readonly Entry[]): FloorState {
-  for (const entry of entries) applyEntry(state, entry);
+export function applyAll(
+  state: FloorState,
+  entries: readonly Entry[],
+  trust: Trust | null = null,
+): FloorState {
+  for (const entry of entries) applyEntry(state, entry, trust);
   return state;
 }

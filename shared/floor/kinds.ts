@@ -11,6 +11,7 @@ import { linePayloadSchemas } from './kinds-line.ts';
 import { moisturePayloadSchemas } from './kinds-moisture.ts';
 import { panelPayloadSchemas } from './kinds-panels.ts';
 import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
+import { rightPayloadSchemas } from './kinds-rights.ts';
 import { skippedSchema, stationPayloadSchemas } from './kinds-stations.ts';
 import {
   airs,
@@ -332,6 +333,7 @@ export const payloadSchemas = {
   'state.differed': z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),
   ...changePayloadSchemas,
   ...moisturePayloadSchemas,
+  ...rightPayloadSchemas,
 } as const;
 
 export type EntryKind = keyof typeof payloadSchemas;

@@ -20,6 +20,7 @@ export const actRoles = {
   'clear-hold': 'lead',
   'block-material': 'lead',
   'settle-conflict': 'lead',
+  'settle-unproven': 'lead',
   'export-log': 'lead',
   'skip-step': 'lead',
   'enrol-tablet': 'lead',

@@ -1,5 +1,5 @@
 // What does each kind of entry do? One row a kind: the shape of its payload, what it does to the state, and which slots and reels it
-// touches. A kind without a row does not compile, nor does a row whose fold does not know its kind. Stands above the folds; the shapes
+// touches; which right it takes stands in acts.ts. A kind without a row does not compile, nor does a row whose fold does not know its kind. Stands above the folds; the shapes
 // stand below them in kinds.ts, since folds read payloads.
 // Method: a kind names its folds, in the order in which they must see the entry. Refused: every entry through every fold; a kind that
 // none of them knew went by unseen.
@@ -210,6 +210,8 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'part.described': { schema: schemas['part.described'], fold: foldMoisture, touches: nowhere },
   'moisture.ruled': { schema: schemas['moisture.ruled'], fold: foldMoisture, touches: nowhere },
   'reel.timed': { schema: schemas['reel.timed'], fold: foldMoisture, touches: ofReel },
+  'ticket.taken': { schema: schemas['ticket.taken'], fold: nothing, touches: nowhere },
+  'unproven.settled': { schema: schemas['unproven.settled'], fold: nothing, touches: nowhere },
   'reel.life-judged': { schema: schemas['reel.life-judged'], fold: nothing, touches: nowhere },
 };
 

@@ -5,6 +5,7 @@
 import { type Entry, entryId } from '../log/entry.ts';
 import { compareEntries } from '../log/order.ts';
 import { applyEntry } from './fold.ts';
+import type { Trust } from './rights.ts';
 import { copyState, emptyState, type FloorState, type FoldPosition } from './state.ts';
 
 /** Entries between two copies. */
@@ -29,6 +30,8 @@ export interface Replica {
   marks: Mark[];
   /** Entries after the oldest copy, in folding order. */
   tail: Entry[];
+  /** Whose tickets prove a right; null where nothing is asked for one. */
+  readonly trust: Trust | null;
 }
 
 /** What a snapshot keeps. */
@@ -39,11 +42,11 @@ export interface Snapshot {
 }
 
 /** An empty replica, or one that goes on from a snapshot. */
-export function createReplica(snapshot?: Snapshot): Replica {
+export function createReplica(snapshot?: Snapshot, trust: Trust | null = null): Replica {
   const state = snapshot ? copyState(snapshot.state) : emptyState();
   const position = snapshot?.position ?? null;
   const count = snapshot?.count ?? 0;
-  return { state, position, count, marks: [{ state: copyState(state), position, count }], tail: [] };
+  return { state, position, count, marks: [{ state: copyState(state), position, count }], tail: [], trust };
 }
 
 /**
@@ -69,7 +72,7 @@ export function snapshotOf(replica: Replica): Snapshot | null {
 
 function foldOne(replica: Replica, entry: Entry): void {
   if (replica.position !== null && compareEntries(entry, replica.position) === 0) return;
-  applyEntry(replica.state, entry);
+  applyEntry(replica.state, entry, replica.trust);
   replica.position = { hlc: entry.hlc, tablet: entry.tablet, epoch: entry.epoch, seq: entry.seq };
   replica.count += 1;
   replica.tail.push(entry);

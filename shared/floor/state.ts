@@ -12,6 +12,7 @@ import type { PayloadOf, VerdictReason } from './kinds.ts';
 import type { WithdrawnMaker } from './maker-lists.ts';
 import type { MoistureRuling, PartFacts } from './moisture-rules.ts';
 import { emptyPanels, type PanelState } from './panel-state.ts';
+import { emptyRights, type RightsState } from './rights.ts';
 import type { CartPlace, Changeover, Checklist, KeptPlan } from './state-change.ts';
 import type { Finished, FullReel, Ledger, SkipsSeen } from './state-ledger.ts';
 import { emptyStations, type StationState } from './station-state.ts';
@@ -195,7 +196,7 @@ export interface Acknowledgement {
 }
 
 /** The floor as the log says. */
-export interface FloorState extends PanelState, StationState {
+export interface FloorState extends PanelState, RightsState, StationState {
   readonly tablets: Map<string, Tablet>;
   readonly people: Map<string, Person>;
   readonly lines: Map<string, Line>;
@@ -280,6 +281,7 @@ export function emptyState(): FloorState {
   return {
     ...emptyPanels(),
     ...emptyStations(),
+    ...emptyRights(),
     tablets: new Map(),
     people: new Map(),
     lines: new Map(),

@@ -113,7 +113,8 @@ export function parseExportRows(
     const cells = itemToCells(item, names);
     for (const column of exportColumns) {
       const at = header.indexOf(column);
-      if (column === 'entry' || at < 0) continue;
+      // What was known of a right hangs on the whole log, and on the plant's key.
+      if (column === 'entry' || column === 'right' || at < 0) continue;
       const found = row[at] ?? '';
       const wanted = options.isGuarded ? guardFormula(cells[column]) : cells[column];
       if (found === wanted) continue;

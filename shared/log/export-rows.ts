@@ -2,7 +2,7 @@
 // itself, so that the readable ones can be computed again and compared. The core knows rows; bytes are the caller's.
 
 import { DAY_MS } from '../kit/moment.ts';
-import type { Json } from './entry.ts';
+import type { Entry, Json } from './entry.ts';
 import { type ExportItem, isOmitted, payloadFact } from './export.ts';
 import { canonicalText } from './seal.ts';
 
@@ -31,7 +31,15 @@ export const factColumns = [
 ] as const;
 
 /** All columns in their order. */
-export const exportColumns = [...envelopeColumns, ...factColumns, 'prev', 'hash', 'sig', 'entry'] as const;
+export const exportColumns = [
+  ...envelopeColumns,
+  ...factColumns,
+  'right',
+  'prev',
+  'hash',
+  'sig',
+  'entry',
+] as const;
 /** One column. */
 export type ExportColumn = (typeof exportColumns)[number];
 
@@ -48,10 +56,16 @@ export type PeopleNames = ReadonlyMap<string, string>;
 
 const noNames: PeopleNames = new Map();
 
-/** A record as texts by column, without any guard for spreadsheets; the column `entry` is exact. `whoName` stands beside the id for people to read. */
+/** What was known of the right that an entry took, by whoever wrote the file; empty where it took none that is asked for. */
+export type RightOf = (entry: Entry) => string;
+
+const noRight: RightOf = () => '';
+
+/** A record as texts by column, without any guard for spreadsheets; the column `entry` is exact. `whoName` and `right` stand there for people to read. */
 export function itemToCells(
   item: ExportItem,
   names: PeopleNames = noNames,
+  rightOf: RightOf = noRight,
 ): Readonly<Record<ExportColumn, string>> {
   const cells = Object.fromEntries(exportColumns.map((column) => [column, ''])) as Record<
     ExportColumn,
@@ -74,6 +88,7 @@ export function itemToCells(
     kind,
     prev,
     hash,
+    right: rightOf(item),
     whoName: showControls(names.get(who ?? '') ?? ''),
     sig: showControls(sig ?? ''),
   };
@@ -114,8 +129,12 @@ export function csvHeader(): string {
 }
 
 /** A record as a line of CSV (RFC 4180), with its line end. */
-export function itemToCsv(item: ExportItem, names: PeopleNames = noNames): string {
-  const cells = itemToCells(item, names);
+export function itemToCsv(
+  item: ExportItem,
+  names: PeopleNames = noNames,
+  rightOf: RightOf = noRight,
+): string {
+  const cells = itemToCells(item, names, rightOf);
   return `${exportColumns.map((column) => quoted(guardFormula(cells[column]))).join(',')}\r\n`;
 }
 
@@ -137,8 +156,9 @@ export function itemToWorkbookRow(
   item: ExportItem,
   entryCells: number,
   names: PeopleNames = noNames,
+  rightOf: RightOf = noRight,
 ): readonly WorkbookCell[] {
-  const cells = itemToCells(item, names);
+  const cells = itemToCells(item, names, rightOf);
   const readable = exportColumns.slice(0, -1).map((column): WorkbookCell => {
     if (!isOmitted(item)) {
       if (column === 'at') return { wallMs: wallMsOf(item.at) };

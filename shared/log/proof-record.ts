@@ -18,6 +18,15 @@ export interface ExportProof {
   readonly keys: string;
   /** The log's tree; absent where the server had none yet. */
   readonly tree?: ExportTree;
+  /** Entries whose right nothing proved when the file was written; absent from a writer that asked none for a ticket. */
+  readonly rights?: ExportRights;
+}
+
+/** Ids of entries that no ticket stands behind: nobody has said more, or a lead has. */
+export interface ExportRights {
+  readonly unproven: readonly string[];
+  readonly confirmed: readonly string[];
+  readonly rejected: readonly string[];
 }
 
 /** Where the file's entries lie in the plant's log. */
@@ -53,10 +62,21 @@ export function isProofRecord(entry: Pick<Entry, 'kind' | 'tablet'>): boolean {
 
 /** Reads what it says; null where it says nothing of it. */
 export function readProofRecord(entry: Entry): ExportProof | null {
-  const { keys, tree } = entry.payload;
+  const { keys, tree, rights } = entry.payload;
   if (typeof keys !== 'string') return null;
-  const read = readTree(tree);
-  return read ? { keys, tree: read } : { keys };
+  const [readOfTree, readOfRights] = [readTree(tree), readRights(rights)];
+  const withTree: ExportProof = readOfTree ? { keys, tree: readOfTree } : { keys };
+  return readOfRights ? { ...withTree, rights: readOfRights } : withTree;
+}
+
+function readRights(value: Json | undefined): ExportRights | null {
+  if (value === null || typeof value !== 'object' || Array.isArray(value)) return null;
+  const lists = value as JsonObject; // no array, as was just looked at
+  const ids = (name: keyof ExportRights): readonly string[] => {
+    const list = lists[name];
+    return Array.isArray(list) ? list.filter((id): id is string => typeof id === 'string') : [];
+  };
+  return { unproven: ids('unproven'), confirmed: ids('confirmed'), rejected: ids('rejected') };
 }
 
 function readTree(value: Json | undefined): ExportTree | null {

@@ -9,6 +9,7 @@ import {
   itemToWorkbookRow,
   momentFormat,
   type PeopleNames,
+  type RightOf,
   type WorkbookCell,
   workbookDays,
   workbookHeader,
@@ -25,6 +26,8 @@ export interface WorkbookOptions {
   readonly rows?: number;
   /** Names of people that were known when a record was written. */
   readonly namesOf?: (item: ExportItem) => PeopleNames;
+  /** What is known of the right that an entry took. */
+  readonly rightOf?: RightOf;
 }
 
 /** Yields the bytes of a workbook. */
@@ -32,7 +35,7 @@ export async function* writeWorkbook(
   lots: AsyncIterable<readonly ExportItem[]> | Iterable<readonly ExportItem[]>,
   options: WorkbookOptions,
 ): AsyncGenerator<Uint8Array> {
-  const { entryCells, namesOf, rows: most = sheetRows } = options;
+  const { entryCells, namesOf, rightOf, rows: most = sheetRows } = options;
   let chunks: Uint8Array[] = [];
   let fault: Error | null = null;
   const zip = new Zip((error, chunk) => {
@@ -71,7 +74,7 @@ export async function* writeWorkbook(
         nextSheet();
       }
       rows += 1;
-      xml += rowXml(itemToWorkbookRow(item, entryCells, namesOf?.(item)), rows);
+      xml += rowXml(itemToWorkbookRow(item, entryCells, namesOf?.(item), rightOf), rows);
     }
     pushText(sheet, xml);
     yield* taken();

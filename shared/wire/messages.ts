@@ -192,6 +192,8 @@ export const plantKeysSchema = z.object({
   serverEpoch: name,
   serverMs: ms,
   keys: z.string().check(z.minLength(1), z.maxLength(4_000_000)),
+  /** From where on the plant gives tickets, a note (`log/ticket-start.ts`); absent while it gave none, and before version 5. */
+  tickets: z.optional(z.string().check(z.minLength(1), z.maxLength(4_000_000))),
 });
 export type PlantKeys = z.infer<typeof plantKeysSchema>;
 
@@ -204,6 +206,8 @@ export const checkSchema = z.object({
   badge: z.nullable(z.string().check(z.minLength(1), z.maxLength(120))),
   person: z.nullable(z.string().check(z.minLength(1), z.maxLength(64))),
   pin: z.nullable(z.string().check(z.minLength(1), z.maxLength(32))),
+  /** True for somebody who signs in, and stays; else the person only decides something. Absent before version 5. */
+  stays: z.optional(z.boolean()),
 });
 export type PersonCheck = z.infer<typeof checkSchema>;
 
@@ -217,6 +221,8 @@ export const checkedSchema = z.object({
   /** Proves the person in later requests of this tablet (header `reelward-person`). */
   token: z.string(),
   untilMs: ms,
+  /** Proves to everybody what the person does on this tablet, a JSON Web Token (`floor/ticket.ts`); absent where no PIN was checked, and before version 5. */
+  ticket: z.optional(z.string().check(z.minLength(1), z.maxLength(3_000))),
 });
 export type PersonChecked = z.infer<typeof checkedSchema>;
 

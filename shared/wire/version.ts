@@ -25,13 +25,21 @@ export const wireHistory: readonly WireStep[] = [
     change:
       "a push is answered with a receipt, and the server proves the log's tree; an answer to a trace may rest on a guess of which boards of a panel a slot serves",
   },
+  {
+    version: 5,
+    change:
+      'a person who was checked with a PIN gets a ticket that entries can be proven by, and the list of keys brings from where on the plant gives them; what version 4 says is unchanged',
+  },
 ];
 
 /** The version spoken by this code. */
-export const wireVersion = 4;
+export const wireVersion = 5;
 
 /** The version in which receipts and the log's tree were added. */
 export const treeSince = 4;
+
+/** The version in which tickets were added. */
+export const ticketsSince = 5;
 
 /** The oldest version that a server with this code still answers. */
 export const wireFloor = 1;

@@ -11,10 +11,12 @@ import {
   itemToCsv,
   itemToJson,
   type PeopleNames,
+  type RightOf,
   workbookText,
 } from '../../shared/log/export-rows.ts';
 import { compareEntries } from '../../shared/log/order.ts';
 import type { ListedKey } from '../../shared/log/plant-list.ts';
+import { type ExportRights, readProofRecord } from '../../shared/log/proof-record.ts';
 import { writeWorkbook } from '../../shared/log/workbook.ts';
 import { entryText } from '../../shared/wire/signing.ts';
 import { signatureHolds } from '../server/keys.ts';
@@ -68,24 +70,40 @@ export function namesAt(entries: readonly Entry[]): (item: ExportItem) => People
   return (item) => known.get(item) ?? none;
 }
 
+/** The marks of rights in a JSON export: which entries its writer found unproven, and what a lead said of them. */
+export function rightsIn({ proofs = [] }: ExportReading): ExportRights | null {
+  const [record] = proofs;
+  return (record && readProofRecord(record)?.rights) ?? null;
+}
+
+/** What these marks say of an entry; of the others nothing is known here. */
+export function rightsFrom(rights: ExportRights | null): RightOf {
+  const marks = new Map<string, string>();
+  for (const [mark, ids] of Object.entries(rights ?? {}))
+    for (const id of ids as readonly string[]) marks.set(id, mark);
+  return (entry) => marks.get(entryId(entry)) ?? '';
+}
+
 /** The lines of a text export, header included where the form has one. */
 export function exportLines(
   items: readonly ExportItem[],
   format: 'csv' | 'json',
   namesOf: (item: ExportItem) => PeopleNames,
+  rightOf: RightOf,
 ): readonly string[] {
   if (format === 'json') return items.map((item) => `${itemToJson(item)}\n`);
-  return [csvHeader(), ...items.map((item) => itemToCsv(item, namesOf(item)))];
+  return [csvHeader(), ...items.map((item) => itemToCsv(item, namesOf(item), rightOf))];
 }
 
 /** A workbook: moments and counts as such, all else as texts, so that nothing is rounded, computed or turned into a date. */
 export async function exportWorkbook(
   items: readonly ExportItem[],
   namesOf: (item: ExportItem) => PeopleNames,
+  rightOf: RightOf,
 ): Promise<Uint8Array> {
   const entryCells = items.reduce((most, item) => Math.max(most, entryCellsOf(item)), 1);
   const parts: Uint8Array[] = [];
-  for await (const part of writeWorkbook([items], { entryCells, namesOf })) parts.push(part);
+  for await (const part of writeWorkbook([items], { entryCells, namesOf, rightOf })) parts.push(part);
   return Buffer.concat(parts);
 }
 

@@ -167,7 +167,7 @@ export function proofOfPart(reading: ExportReading, items: readonly ExportItem[]
   if (!folded) return [record];
   const cover = folded.cover.map((hex) => toRoot(hex) ?? '').join(' ');
   const tree = { head: proof.tree.head, at: kept.at, cover };
-  return [makeProofRecord({ keys: proof.keys, tree }, { epoch: record.epoch, atMs: record.hlc.ms })];
+  return [makeProofRecord({ ...proof, tree }, { epoch: record.epoch, atMs: record.hlc.ms })];
 }
 
 /** Where the entries of a part lie, out of where those of the whole do. */

@@ -53,6 +53,8 @@ export function signatureHolds(publicKey: string, text: string, sig: string): bo
 export interface ServerKey {
   readonly publicKey: string;
   readonly sign: (text: string) => string;
+  /** The key itself, for tokens. */
+  readonly secret: KeyObject;
   /** Signs what is for everybody. */
   readonly plant: PlantKey;
 }
@@ -67,6 +69,7 @@ export async function openServerKey(store: Pick<Store, 'keepMeta'>): Promise<Ser
   const publicKey = point.toString('base64url');
   return {
     publicKey,
+    secret: key,
     plant: plantKeyOf(key, publicKey),
     sign: (text) =>
       sign('sha256', Buffer.from(text), { key, dsaEncoding: 'ieee-p1363' }).toString('base64url'),

@@ -14,6 +14,7 @@ import { openServerKey } from './keys.ts';
 import { createLiveHub } from './live.ts';
 import { createMetrics } from './metrics.ts';
 import { createPeopleBook } from './people/book.ts';
+import { createTicketDesk } from './people/tickets.ts';
 import { createQuotas } from './quotas.ts';
 import { createSeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
@@ -174,6 +175,7 @@ async function createContext(
       onFault(new Error(`the signature of ${id} does not hold, though the chain's later ones do`));
     },
   });
+  const tickets = createTicketDesk({ store, key, plant: settings.plant });
   return {
     settings,
     store,
@@ -186,7 +188,8 @@ async function createContext(
     live,
     key,
     heads: createHeadSigner(key.plant),
-    people: createPeopleBook(store, settings.people),
+    people: createPeopleBook(store, settings.people, tickets.trust),
+    tickets,
     trace: openDesk(settings, store, onFault),
     serverEpoch,
     nowMs,

@@ -3,6 +3,7 @@
 import type { FastifyInstance } from 'fastify';
 import type { Role } from '../../shared/kit/roles.ts';
 import type { Entry } from '../../shared/log/entry.ts';
+import type { CheckedTrust } from './people/tickets.ts';
 
 /** A person as the log says; the server knows no more of the floor. */
 export interface KnownPerson {
@@ -19,6 +20,8 @@ export interface PeopleFold {
   readonly kinds: readonly string[];
   /** Applies one entry. */
   readonly fold: (people: Map<string, KnownPerson>, entry: Entry) => void;
+  /** Of entries of these kinds, in the log's order: the ids of those that nothing may follow from, as nothing proves who made them. */
+  readonly withoutRight: (entries: readonly Entry[], trust: CheckedTrust) => ReadonlySet<string>;
 }
 
 /** Times in ms since 1970. */

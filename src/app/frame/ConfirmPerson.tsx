@@ -84,7 +84,12 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
     setAsking(true);
     try {
       const { checkPerson } = await import('./who.ts');
-      const claim = { badge: byBadge ? person.badge : null, person: person.person, pin };
+      const claim = {
+        badge: byBadge ? person.badge : null,
+        person: person.person,
+        pin,
+        stays: badgeSuffices,
+      };
       const found = await checkPerson(app, claim);
       if (!found.ok) return setWrong(sayFault(found.error, person));
       const { checkedOffline, session, role } = found.value;

@@ -4,6 +4,7 @@
 import type { Person } from '../../../shared/floor/state.ts';
 import type { App } from '../app.ts';
 import { deviceClock } from '../device/clock.ts';
+import { withWords } from '../words/fetch.ts';
 import type { Confirmed } from './ConfirmPerson.tsx';
 
 /** Signs a person in on this tablet and writes it down. */
@@ -14,4 +15,9 @@ export function signIn(app: App, person: Person, { how, checked }: Pick<Confirme
     signedInMs: deviceClock.nowMs(),
   };
   app.record([{ kind: 'person.signed-in', payload: { person: person.person, how, checked } }]);
+  if (how !== 'badge' || app.store.trust() === null || app.practice) return;
+  withWords(import('./badge-alone.ts')).then(
+    ({ tellBadgeAlone }) => tellBadgeAlone(app, person),
+    () => undefined, // out of reach: the log tells it
+  );
 }

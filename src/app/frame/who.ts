@@ -16,12 +16,23 @@ import {
 
 /** Checks a person for this tablet. */
 export async function checkPerson(app: App, claim: PersonClaim): Promise<Result<CheckedPerson, PersonFault>> {
-  return checkWho(claim, {
+  const found = await checkWho(claim, {
     caller: (await app.connection.value?.caller()) ?? null,
     people: [...app.store.floor().people.values()],
     seen: seenPeople(app),
     nowMs: deviceClock.nowMs,
   });
+  if (found.ok && !app.practice) await keepTicket(app, found.value);
+  return found;
+}
+
+/** A ticket proves what stands after it in the log, so it is written before anything is done with it. */
+async function keepTicket(app: App, { person, ticket }: CheckedPerson): Promise<void> {
+  if (ticket === null) return;
+  // A log that fails is shown by the fault screen, and what could be written after it would be unproven.
+  await app.store
+    .append([{ kind: 'ticket.taken', payload: { person, ticket } }], null)
+    .catch(() => undefined);
 }
 
 function seenPeople(app: App): SeenPeople {

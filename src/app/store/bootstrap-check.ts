@@ -9,6 +9,7 @@ import { packValue } from '../../../shared/kit/pack.ts';
 import { compareText } from '../../../shared/log/order.ts';
 import { type Bootstrap, isIn } from './bootstrap.ts';
 import { countUpTo, type LogDatabase, orderIndex, orderKey } from './database.ts';
+import type { FoldVersion } from './this-fold.ts';
 
 /** The log up to the bootstrap snapshot's place, as folded here. */
 export interface OwnFold {
@@ -31,22 +32,23 @@ const turn = () => new Promise<void>((resolve) => setTimeout(resolve));
 export async function foldBehind(
   log: LogDatabase,
   bootstrap: Bootstrap,
-  { isSameFold, isOver }: { readonly isSameFold: boolean; readonly isOver: () => boolean },
+  { fold, isOver }: { readonly fold: FoldVersion; readonly isOver: () => boolean },
 ): Promise<OwnFold | null> {
-  const compared = isSameFold ? await foldUpTo(log, bootstrap, { isLate: false, isOver }) : null;
+  const isSame = bootstrap.fold === fold.name;
+  const compared = isSame ? await foldUpTo(log, bootstrap, { isLate: false, fold, isOver }) : null;
   if (isOver()) return null;
   const differs = compared ? await differences(compared.state, bootstrap.state) : [];
   const there = await countUpTo(log, bootstrap.position);
   // Nothing came late: what was compared is the whole.
   const whole =
-    compared?.count === there ? compared : await foldUpTo(log, bootstrap, { isLate: true, isOver });
+    compared?.count === there ? compared : await foldUpTo(log, bootstrap, { isLate: true, fold, isOver });
   return whole && { ...whole, differs };
 }
 
 async function foldUpTo(
   log: LogDatabase,
   bootstrap: Bootstrap,
-  options: { readonly isLate: boolean; readonly isOver: () => boolean },
+  options: { readonly isLate: boolean; readonly fold: FoldVersion; readonly isOver: () => boolean },
 ): Promise<{ readonly state: FloorState; readonly count: number } | null> {
   const end = orderKey(bootstrap.position);
   const state = emptyState();
@@ -54,9 +56,11 @@ async function foldUpTo(
   for (let from: readonly (string | number)[] = [-1]; ; ) {
     const rows = await log.entries.where(orderIndex).between(from, end, false, true).limit(AT_ONCE).toArray();
     if (options.isOver()) return null;
+    const { trust } = options.fold;
+    await trust?.look(rows.map(({ entry }) => entry));
     for (const { entry } of rows) {
       if (!options.isLate && !isIn(bootstrap, entry)) continue;
-      applyEntry(state, entry);
+      applyEntry(state, entry, trust);
       count += 1;
     }
     const last = rows.at(-1);

@@ -4,7 +4,6 @@ import type { ChainEnd } from './bootstrap.ts';
 import { loadFrom } from './load.ts';
 import type { BootstrapPack } from './pack.ts';
 import { goOnFrom, guarded, inTurn, type StoreState, sawClock } from './state.ts';
-import { foldName, thisFold } from './this-fold.ts';
 
 /** The folded state for another tablet; null where it is not whole just now. */
 export function offerBootstrap(
@@ -15,7 +14,7 @@ export function offerBootstrap(
   return inTurn(state, async () => {
     if (state.bootstrap) return null;
     const { giveBootstrap } = await import('./bootstrap-handover.ts');
-    return giveBootstrap(foldName, state.replica, await heads());
+    return giveBootstrap(state.fold.name, state.replica, await heads());
   });
 }
 
@@ -29,7 +28,7 @@ export function takeBootstrap(state: StoreState, handed: BootstrapPack): Promise
       const kept = bootstrap ? null : await keepBootstrap(log, identity.tablet, handed);
       if (!kept) return false;
       // Not read back: a state of a year takes seconds to read.
-      goOnFrom(state, await loadFrom(log, kept, thisFold));
+      goOnFrom(state, await loadFrom(log, kept, state.fold));
       state.peers.postMessage('borrowed');
       return true;
     }),

@@ -13,7 +13,8 @@ import { foldAll, readFrom } from './load.ts';
 import { tellFault } from './opening.ts';
 import { keepSnapshot, keepWhereDue } from './snapshots.ts';
 import { guarded, inTurn, type StoreState, sawClock, tellChange } from './state.ts';
-import { foldName, thisFold } from './this-fold.ts';
+import { foldWith } from './this-fold.ts';
+import { type KeptTrust, keepTrust, trustOf } from './trust.ts';
 
 /** How far the history is, is told each time so many more of its entries are here. */
 const TELL_EVERY = 5000;
@@ -45,9 +46,10 @@ export function fold(state: StoreState, entries: readonly Entry[], told: boolean
 }
 
 async function foldNow(state: StoreState, entries: readonly Entry[], told: boolean): Promise<void> {
+  await state.fold.trust?.look(entries);
   const { replica } = state;
   if (!foldIn(replica, await afterBootstrap(state, entries)))
-    state.replica = await foldAll(state.log, state.bootstrap, thisFold);
+    state.replica = await foldAll(state.log, state.bootstrap, state.fold);
   for (const entry of entries) if (entry.tablet !== state.identity.tablet) sawClock(state, entry.hlc);
   if (!told) state.peers.postMessage(entries);
   keepWhereDue(state);
@@ -91,7 +93,7 @@ async function checkBootstrap(state: StoreState, taken: Bootstrap): Promise<void
   const isOver = () => state.isClosed || state.bootstrap !== taken;
   const { foldBehind } = await import('./bootstrap-check.ts');
   for (let isDone = false; !isDone && !isOver(); ) {
-    const own = await foldBehind(state.log, taken, { isSameFold: taken.fold === foldName, isOver });
+    const own = await foldBehind(state.log, taken, { fold: state.fold, isOver });
     if (!own) return;
     isDone = await inTurn(state, () => putInPlace(state, taken, own));
     if (isDone && own.differs.length > 0) await tellDifference(state, taken, own.differs);
@@ -103,9 +105,13 @@ async function putInPlace(state: StoreState, taken: Bootstrap, own: OwnFold): Pr
   const { log } = state;
   if (state.isClosed || state.bootstrap !== taken) return true;
   if ((await countUpTo(log, taken.position)) !== own.count) return false;
-  const replica = createReplica({ state: own.state, position: taken.position, count: own.count });
+  const replica = createReplica(
+    { state: own.state, position: taken.position, count: own.count },
+    state.fold.trust,
+  );
   state.replica = replica;
-  await readFrom(log, taken.position, (entries) => {
+  await readFrom(log, taken.position, async (entries) => {
+    await state.fold.trust?.look(entries);
     foldIn(replica, entries);
   });
   await dropBootstrap(log);
@@ -124,4 +130,18 @@ async function tellDifference(
 ): Promise<void> {
   const payload = { from: from ?? null, entries: count, parts: [...parts] };
   await append(state, [{ kind: 'state.differed', payload }], null);
+}
+
+/** The plant gives tickets from somewhere on: what is here is folded anew, once in the life of a plant. */
+export function trustTickets(state: StoreState, kept: KeptTrust): Promise<void> {
+  return inTurn(state, async () => {
+    // A state that stands in for history was folded elsewhere: it is gone on from as it is, and this is heard of again.
+    if (state.fold.trust?.id === kept.id || state.bootstrap) return;
+    await keepTrust(state.log, kept);
+    state.fold = foldWith(trustOf(kept));
+    state.replica = await foldAll(state.log, null, state.fold);
+    keepSnapshot(state);
+    state.peers.postMessage('trusted');
+    tellChange(state, []);
+  });
 }

@@ -1,5 +1,6 @@
 // What the floor is at a start: read from the log, with as little folding as what was kept allows.
 
+import { FOLD_VERSION } from '../../../shared/floor/fold-version.ts';
 import { createReplica, foldIn, type Replica, type Snapshot } from '../../../shared/floor/replica.ts';
 import type { FoldPosition } from '../../../shared/floor/state.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
@@ -16,6 +17,13 @@ import {
 import type { FoldVersion } from './this-fold.ts';
 
 const READ_CHUNK = 2000;
+
+/** A snapshot with the fold that made it. */
+interface KeptSnapshot {
+  readonly version: number;
+  readonly name: string;
+  readonly snapshot: Snapshot;
+}
 
 /** Reads the log in folding order after a place, chunk by chunk. */
 export async function readFrom(
@@ -47,8 +55,9 @@ export async function foldAll(
 ): Promise<Replica> {
   // Made by an older fold it is of no use: what is here is folded, and the rest once all is.
   const from = bootstrap?.fold === fold.name ? bootstrap : null;
-  const replica = from ? createReplica(from) : createReplica();
-  await readFrom(log, from?.position ?? null, (entries) => {
+  const replica = createReplica(from ?? undefined, fold.trust);
+  await readFrom(log, from?.position ?? null, async (entries) => {
+    await fold.trust?.look(entries);
     foldIn(replica, entries);
   });
   return replica;
@@ -74,15 +83,16 @@ export async function loadReplica(
   if (bootstrap) return loadFrom(log, bootstrap, fold);
   const kept = await cache.kept
     .get('snapshot')
-    .then((row) => row?.value as { version: number; snapshot: Snapshot } | undefined) // written by keepSnapshot only
+    .then((row) => row?.value as KeptSnapshot | undefined) // written by keepSnapshot only
     .catch(() => undefined); // a broken cache is no reason not to start
-  if (kept?.version !== fold.version)
+  if (kept?.version !== FOLD_VERSION || kept.name !== fold.name)
     return { replica: await foldAll(log, null, fold), keptCount: 0, ...whole };
   const { position, count } = kept.snapshot;
   const before = await countUpTo(log, position);
   if (before !== count) return { replica: await foldAll(log, null, fold), keptCount: 0, ...whole }; // entries came in late after it was kept
-  const replica = createReplica(kept.snapshot);
-  await readFrom(log, position, (entries) => {
+  const replica = createReplica(kept.snapshot, fold.trust);
+  await readFrom(log, position, async (entries) => {
+    await fold.trust?.look(entries);
     foldIn(replica, [...entries].sort(compareEntries));
   });
   return { replica, keptCount: count, ...whole };

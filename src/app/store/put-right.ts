@@ -3,7 +3,6 @@
 import { chainId } from '../../../shared/log/entry.ts';
 import { loadReplica } from './load.ts';
 import { goOnAs, goOnFrom, inTurn, type StoreState, tellWriter } from './state.ts';
-import { thisFold } from './this-fold.ts';
 import { findWrong, type Right } from './wrong-clocks.ts';
 
 /** Puts clocks right while nothing is appended and nothing folded. */
@@ -32,6 +31,6 @@ async function putRightNow(state: StoreState, right: Right): Promise<void> {
   await cache.kept.delete('snapshot').catch(() => undefined); // of no use, and found so at a start
   tellWriter(state, (writer) => writer.forgetClock());
   goOnAs(state, next);
-  goOnFrom(state, await loadReplica(log, cache, thisFold));
+  goOnFrom(state, await loadReplica(log, cache, state.fold));
   state.peers.postMessage('righted');
 }

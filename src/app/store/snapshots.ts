@@ -31,6 +31,6 @@ export function keepSnapshot(state: StoreState): void {
   const snapshot = snapshotOf(state.replica);
   if (!snapshot) return;
   // Only a shortcut for the next start: if it cannot be kept, the log is folded instead.
-  const row = { key: 'snapshot', value: { version: FOLD_VERSION, snapshot } };
+  const row = { key: 'snapshot', value: { version: FOLD_VERSION, name: state.fold.name, snapshot } };
   state.cache.kept.put(row).catch(() => undefined);
 }

@@ -5,14 +5,15 @@ import type { Entry } from '../../../shared/log/entry.ts';
 import { offerBootstrap, takeBootstrap } from './bootstrap-exchange.ts';
 import { orderIndex, orderKey, StoreError, storeFault } from './database.ts';
 import { openingDraft } from './drafts.ts';
-import { append, checkWhereWhole, fold, takeIn } from './folding.ts';
+import { append, checkWhereWhole, fold, takeIn, trustTickets } from './folding.ts';
 import { loadReplica, readFrom } from './load.ts';
 import { type OpenDatabases, type StoreOptions, tellFault } from './opening.ts';
 import { putBoundsRight, putRight } from './put-right.ts';
 import { keepSoon } from './snapshots.ts';
 import { goOnFrom, guarded, inTurn, makeState, reload, type StoreState } from './state.ts';
 import type { Store } from './store.ts';
-import { thisFold } from './this-fold.ts';
+import { foldWith } from './this-fold.ts';
+import { readTrust } from './trust.ts';
 
 /** Reads the log of open databases and goes on from there. Rejects with `StoreError` where it cannot be read. */
 export async function startStore(databases: OpenDatabases, options: StoreOptions): Promise<Store> {
@@ -20,12 +21,17 @@ export async function startStore(databases: OpenDatabases, options: StoreOptions
   const { log, cache, peers } = state;
   const { fresh, lost } = databases.found;
   // Listening starts before the log is read: what another window writes meanwhile waits in `folding`, else it would be missed.
-  peers.onmessage = (message: MessageEvent<readonly Entry[] | 'borrowed' | 'given-back' | 'righted'>) => {
+  peers.onmessage = (
+    message: MessageEvent<readonly Entry[] | 'borrowed' | 'given-back' | 'righted' | 'trusted'>,
+  ) => {
     const { data } = message;
     const work = typeof data === 'string' ? inTurn(state, () => reload(state)) : fold(state, data, true);
     work.catch((error) => tellFault(state, storeFault(error)));
   };
-  const loading = loadReplica(log, cache, thisFold);
+  const loading = readTrust(log).then((trust) => {
+    state.fold = foldWith(trust);
+    return loadReplica(log, cache, state.fold);
+  });
   state.folding = loading.catch(() => undefined); // thrown below
   try {
     goOnFrom(state, await loading);
@@ -69,6 +75,13 @@ function storeOf(state: StoreState): Store {
     rightClocks: async ({ nowMs, offMs, acked }) => {
       await import('./righted.ts'); // as above
       return guarded(state, () => putRight(state, { nowMs, wallMs: nowMs - offMs, acked }));
+    },
+    trust: () => state.fold.trust,
+    foldName: () => state.fold.name,
+    trustTickets: async (start) => {
+      const { trustFromNote } = await import('./tickets.ts'); // as above
+      const kept = trustFromNote(start);
+      if (kept) await guarded(state, () => trustTickets(state, kept));
     },
     behind: () => {
       const { bootstrap, missing } = state;

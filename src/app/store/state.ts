@@ -7,7 +7,8 @@ import { type CacheDatabase, type LogDatabase, StoreError, type StoreFault, stor
 import type { Identity } from './identity.ts';
 import { type Loaded, loadReplica } from './load.ts';
 import { type OpenDatabases, type StoreOptions, tellFault } from './opening.ts';
-import { thisFold } from './this-fold.ts';
+import { type FoldVersion, foldWith } from './this-fold.ts';
+import { readTrust } from './trust.ts';
 import type { Writer } from './writer.ts';
 
 /** The state of an open store. */
@@ -23,6 +24,7 @@ export interface StoreState {
   identity: Identity;
   /** The end of what is being folded: the next waits for it. */
   folding: Promise<unknown>;
+  fold: FoldVersion;
   replica: Replica;
   /** Entries in the snapshot that the next start goes on from. */
   keptCount: number;
@@ -54,6 +56,7 @@ export function makeState(
     faultListeners,
     identity,
     folding: Promise.resolve(),
+    fold: foldWith(null),
     replica: createReplica(),
     keptCount: 0,
     keeping: undefined,
@@ -115,10 +118,12 @@ export function goOnAs(state: StoreState, next: Identity): void {
   tellWriter(state, (writer) => writer.goOnAs(next));
 }
 
-/** Another window of this tablet took a bootstrap snapshot in or dropped it, or put clocks right. */
+/** Another window of this tablet took a bootstrap snapshot in or dropped it, put clocks right, or heard of tickets. */
 export async function reload(state: StoreState): Promise<void> {
   const { log, cache } = state;
   const found = await log.meta.get('identity');
   if (found) goOnAs(state, found.value as Identity); // written by this store only
-  goOnFrom(state, await loadReplica(log, cache, thisFold));
+  const trust = await readTrust(log);
+  if (trust?.id !== state.fold.trust?.id) state.fold = foldWith(trust);
+  goOnFrom(state, await loadReplica(log, cache, state.fold));
 }

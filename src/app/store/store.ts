@@ -2,6 +2,7 @@
 // A screen that shows a verdict awaits `append`; lists read `floor` and are told of changes by `onChange`.
 
 import type { Draft } from '../../../shared/floor/draft.ts';
+import type { Trust } from '../../../shared/floor/rights.ts';
 import type { FloorState, FoldPosition } from '../../../shared/floor/state.ts';
 import type { Entry } from '../../../shared/log/entry.ts';
 import type { ChainEnd } from './bootstrap.ts';
@@ -31,6 +32,12 @@ export interface Store {
   readonly giveBootstrap: (heads: () => Promise<readonly ChainEnd[]>) => Promise<BootstrapPack | null>;
   /** Goes on from a state folded elsewhere; false where it does not suit. Resolves when durable and in use. */
   readonly takeBootstrap: (handed: BootstrapPack) => Promise<boolean>;
+  /** Whose tickets prove a right; null while the plant gives none, as far as this tablet has heard. */
+  readonly trust: () => Trust | null;
+  /** Names the fold: only a state of the same name can be gone on from or handed on. */
+  readonly foldName: () => string;
+  /** From where on the plant gives tickets, a note whose signature was checked; what is here is folded anew where that is news. */
+  readonly trustTickets: (start: { readonly note: string; readonly serverKey: string }) => Promise<void>;
   /** While a bootstrap snapshot stands in for history: how much of that is not here yet; null where the log is whole and was folded here. */
   readonly behind: () => Behind | null;
   /** Keeps what came and is no part of the log, once each; answers how many are kept so in all. */

@@ -6,7 +6,7 @@ import type { Head } from '../../../shared/wire/messages.ts';
 import { emptyMemory, type SyncLog, type SyncMemory } from '../sync/ports.ts';
 import { packBootstrap, unpackBootstrap } from './pack.ts';
 import { keepPlantKeys } from './plant-keys.ts';
-import { foldName, type Store } from './store.ts';
+import type { Store } from './store.ts';
 
 /** Wraps the store for sync. */
 export function createSyncLog(store: Store): SyncLog {
@@ -51,12 +51,15 @@ export function createSyncLog(store: Store): SyncLog {
       await meta.put({ key: 'sync', value: memory });
     },
     keepPlantKeys: (keys) => keepPlantKeys(store.log, keys),
+    keepTicketStart: store.trustTickets,
     onAppend: (listener) =>
       store.onChange((added) => {
         if (added.some((entry) => entry.tablet === store.identity.tablet)) listener();
       }),
     snapshots: {
-      fold: foldName,
+      get fold() {
+        return store.foldName();
+      },
       make: async () => {
         const { acked } = await log.readMemory();
         const handed = await store.giveBootstrap(log.heads);
@@ -67,7 +70,7 @@ export function createSyncLog(store: Store): SyncLog {
         return packBootstrap(handed);
       },
       take: async (bytes, from) => {
-        const handed = unpackBootstrap(bytes, foldName);
+        const handed = unpackBootstrap(bytes, store.foldName());
         if (!handed) return false;
         return store.takeBootstrap({ ...handed, bootstrap: { ...handed.bootstrap, from } });
       },

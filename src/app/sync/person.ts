@@ -49,6 +49,8 @@ export interface CheckedPerson {
   readonly checkedOffline: boolean;
   /** Proves the person to the server; null where it was not asked. */
   readonly session: { readonly token: string; readonly untilMs: number } | null;
+  /** Proves to everybody what the person does on this tablet; null where the server gave none. */
+  readonly ticket: string | null;
 }
 
 export const personFaults = [
@@ -70,6 +72,8 @@ export interface PersonClaim {
   readonly badge: string | null;
   readonly person: string | null;
   readonly pin: string | null;
+  /** True for somebody who signs in, and stays. */
+  readonly stays?: boolean;
 }
 
 export interface PersonParts {
@@ -102,6 +106,9 @@ export async function checkWho(
   if (code === 'pin-wrong') return refuse('pin-wrong', { triesLeft: toNumber(facts['triesLeft']) });
   if (code === 'person-locked') return refuse('locked', { untilMs: toNumber(facts['untilMs']) });
   if (code === 'person-unproven' && !isNewHere(claim, parts)) return refuse('badge-unknown');
+  // Known here and not there: not heard of yet, or added by an entry that nothing proves. The floor goes on by what the log says, and
+  // what needs a lead stays unproven.
+  if (code === 'person-unproven') return checkLocally(claim, parts, null);
   // No answer, or one that says nothing about the person: the tablet checks by itself.
   return checkLocally(claim, parts, offlineLifeMs);
 }
@@ -112,8 +119,8 @@ function isNewHere(claim: PersonClaim, parts: PersonParts): boolean {
 }
 
 function fromServer(checked: PersonChecked): CheckedPerson {
-  const { person, name, role, pinChecked, token, untilMs } = checked;
-  return { person, name, role, pinChecked, checkedOffline: false, session: { token, untilMs } };
+  const { person, name, role, pinChecked, token, untilMs, ticket = null } = checked;
+  return { person, name, role, pinChecked, checkedOffline: false, session: { token, untilMs }, ticket };
 }
 
 function findLocally(claim: PersonClaim, parts: PersonParts): LocalPerson | null {
@@ -138,6 +145,7 @@ async function checkLocally(
     person: person.person,
     checkedOffline: true,
     session: null,
+    ticket: null,
   };
   if (claim.pin === null) {
     return claim.badge === null ? refuse('badge-or-pin-wanted') : ok({ ...found, pinChecked: false });

@@ -1,6 +1,7 @@
-// Keeps the plant's signed list of its tablets' keys, for exports of this tablet; only where the key that it knows since it joined signed it.
+// Keeps the plant's signed list of its tablets' keys, for exports of this tablet, and from where on it gives tickets; only where the key that it knows since it joined signed it.
 
 import { parsePlantList } from '../../../shared/log/plant-list.ts';
+import { parseTicketStart } from '../../../shared/log/ticket-start.ts';
 import { plantKeysSchema } from '../../../shared/wire/messages.ts';
 import type { SyncContext } from './context.ts';
 import { noteSignedBy } from './heads.ts';
@@ -11,10 +12,15 @@ export async function askPlantKeys({ log, caller, memory }: SyncContext): Promis
   if (!log.keepPlantKeys) return null;
   const told = await caller.call('/api/keys', plantKeysSchema);
   if (!told.ok) return told.error.code === 'not-found' ? null : told.error;
-  const note = await noteSignedBy(told.value.keys, memory.enrolled?.serverKey ?? '', (text) => {
+  const serverKey = memory.enrolled?.serverKey ?? '';
+  const note = await noteSignedBy(told.value.keys, serverKey, (text) => {
     const list = parsePlantList(text);
     return list && { origin: list.plantKey.name };
   });
   if (typeof note !== 'string') await log.keepPlantKeys(told.value.keys);
+  const { tickets } = told.value;
+  if (tickets === undefined || !log.keepTicketStart) return null;
+  const start = await noteSignedBy(tickets, serverKey, parseTicketStart);
+  if (typeof start !== 'string') await log.keepTicketStart({ note: tickets, serverKey });
   return null;
 }

@@ -88,6 +88,8 @@ export interface SyncLog {
   readonly writeMemory: (memory: SyncMemory) => Promise<void>;
   /** Keeps the plant's signed list of its tablets' keys; absent where nothing is exported. */
   readonly keepPlantKeys?: (keys: string) => Promise<void>;
+  /** Keeps from where on the plant gives tickets, a note signed by the key that is known since the tablet joined. */
+  readonly keepTicketStart?: (start: { readonly note: string; readonly serverKey: string }) => Promise<void>;
   /** Told after each own append; returns how to stop. */
   readonly onAppend: (listener: () => void) => () => void;
   /** Folded state for other tablets, and how to start from one; absent where the app does without. */

@@ -6,6 +6,7 @@ import { type Live, pulledSchema } from '../../../shared/wire/messages.ts';
 import { checkPulled } from './check.ts';
 import { meetEpoch, offerHeads, remember, type SyncContext, tellRollback } from './context.ts';
 import type { CallFailure } from './http.ts';
+import { askPlantKeys } from './plant-keys.ts';
 import { giveSnapshot, takeSnapshot } from './snapshot.ts';
 import { pushAll } from './steps-push.ts';
 
@@ -20,6 +21,8 @@ const askFor = (context: SyncContext, after: string) =>
 export async function pullAll(context: SyncContext): Promise<CallFailure | null> {
   const { log, caller } = context;
   if (context.memory.cursor === null) {
+    // Which state can be gone on from depends on whose tickets count. No answer: the log itself is asked for all the same.
+    await askPlantKeys(context);
     const started = await takeSnapshot({ log, caller });
     if (started !== null) {
       const untilPos = parseCursor(started)?.pos ?? 0;

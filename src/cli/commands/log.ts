@@ -15,6 +15,8 @@ import {
   logFormats,
   namesAt,
   readLogFile,
+  rightsFrom,
+  rightsIn,
 } from '../log-file.ts';
 import { countProven } from '../log-proven.ts';
 import { checkTree, proofOfPart } from '../log-tree.ts';
@@ -28,7 +30,7 @@ FILE is an exported log: JSON lines (one entry a line), CSV or XLSX; - for stand
 
 verify walks every tablet's chain of hashes, checks the signatures, compares the readable columns of a table with the sealed entry
 of each row, and prints one JSON document: {"entries", "tablets", "omitted", "ok", "firstBroken", "proven", "claimed", "plant",
-"provenBy", "claims", "tree", "heads", "faults", "signatures"}. The order of lines does not matter.
+"provenBy", "claims", "tree", "rights", "heads", "faults", "signatures"}. The order of lines does not matter.
 "proven" counts the entries whose signature holds by a key of the plant's signed list: the list in a JSON export by the server, or
 --keys FILE: a list as "reelward serve keys" prints it, an export that has one, or an own {"keys": [{"tablet", "key"}]} (65 bytes
 in base64url, or as JWK). "claimed" counts all others: whoever wrote the file can have written them; "claims" says why.
@@ -37,6 +39,8 @@ or give it as --plant; another plant's list is then not taken, and the answer is
 "tree" says where a JSON export by the server brings the signed head of the plant's whole log: how many "entries" of the file are proved
 to be in it, how many of the log the file leaves out ("leftOut"; 0: the file is the whole log up to that head), and of how many the
 head says nothing ("beyond"). A file whose entries are not those of the head is broken.
+"rights" lists the entries of a JSON export that took a lead or an engineer and that no ticket of the plant's server stood behind when the
+file was written: "unproven", or what a lead said of them since. It is the word of whoever wrote the file, and not checked again here.
 A cut-off end can only be seen with such a head, or with --heads: an earlier answer of verify (or its "heads"), kept elsewhere. Of an
 earlier answer with a "tree", the log also has to begin with the log of then.
 Exit 0 whole, 1 broken (the first broken entry is also named on standard error), 2 not understood.
@@ -108,6 +112,7 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
       keysFrom: known.from,
       plant: known.plant === null ? null : sayPlant(known.plant),
       tree,
+      rights: rightsIn(reading),
       signatures: { checked, withoutKey },
     },
     io,
@@ -182,14 +187,15 @@ async function exportFile(args: readonly string[], io: CommandIo): Promise<numbe
   const part = exportLog(reading.entries, filter, reading.omitted);
   // What the plant said of the log goes along where its form is known.
   const items = format === 'json' ? [...part, ...proofOfPart(reading, part)] : part;
+  const rightOf = rightsFrom(rightsIn(reading));
   if (format === 'xlsx') {
-    const bytes = await exportWorkbook(items, namesAt(reading.entries));
+    const bytes = await exportWorkbook(items, namesAt(reading.entries), rightOf);
     if (values.out !== undefined) await writeOut(values.out, bytes);
     else if (io.stdoutBytes) io.stdoutBytes(bytes);
     else throw new NotUnderstood('--out: expected a file for the workbook, found nothing');
     return 0;
   }
-  const lines = exportLines(items, format, namesAt(reading.entries));
+  const lines = exportLines(items, format, namesAt(reading.entries), rightOf);
   if (values.out !== undefined) await writeOut(values.out, lines.join(''));
   else io.stdout(lines.join(''));
   return 0;

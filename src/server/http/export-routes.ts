@@ -6,7 +6,7 @@ import { utcDate } from '../../../shared/kit/moment.ts';
 import { chainId } from '../../../shared/log/entry.ts';
 import type { ExportItem } from '../../../shared/log/export.ts';
 import { csvHeader, itemToCsv, itemToJson } from '../../../shared/log/export-rows.ts';
-import { makeProofRecord } from '../../../shared/log/proof-record.ts';
+import { type ExportRights, makeProofRecord } from '../../../shared/log/proof-record.ts';
 import {
   coverRanges,
   createRunBook,
@@ -20,6 +20,7 @@ import type { ServerContext } from '../context.ts';
 import { entryCellsOfLog } from '../exports/entry-cells.ts';
 import { readItems, requestToFilter } from '../exports/items.ts';
 import { hashOf } from '../keys.ts';
+import { readRights } from '../people/rights.ts';
 import { signedKeys } from '../plant-key.ts';
 import type { TreeState } from '../stores/tree.ts';
 import { Refused } from './refuse.ts';
@@ -58,7 +59,7 @@ const types: Readonly<Record<ExportRequest['format'], string>> = {
 /** What an export is made of. */
 export type ExportContext = Pick<
   ServerContext,
-  'store' | 'key' | 'heads' | 'settings' | 'serverEpoch' | 'nowMs'
+  'store' | 'key' | 'heads' | 'settings' | 'serverEpoch' | 'nowMs' | 'tickets'
 >;
 
 /** The bytes of an export of the log as it is now, as they are read. */
@@ -75,21 +76,27 @@ export async function exportBytes(
     names,
     onEntry: (entry, pos) => book.note(chainId(entry), entry.seq, pos - 1),
   });
+  const { rightOf, marks } = await readRights(context.store, context.tickets);
   if (asked.format === 'xlsx') {
     return writeWorkbook(lots, {
       entryCells: await entryCellsOfLog(context.store, untilPos),
       namesOf: () => names,
+      rightOf,
     });
   }
-  if (asked.format === 'csv') return textBytes(lots, csvHeader(), (item) => itemToCsv(item, names));
-  return textBytes(withProof(lots, context, { book, tree }), '', (item) => `${itemToJson(item)}\n`);
+  if (asked.format === 'csv') return textBytes(lots, csvHeader(), (item) => itemToCsv(item, names, rightOf));
+  return textBytes(withProof(lots, context, { book, tree, marks }), '', (item) => `${itemToJson(item)}\n`);
 }
 
 /** The records, and what the plant says of them. */
 async function* withProof(
   lots: AsyncIterable<readonly ExportItem[]>,
   context: ExportContext,
-  { book, tree }: { readonly book: RunBook; readonly tree: TreeState | null },
+  {
+    book,
+    tree,
+    marks: rights,
+  }: { readonly book: RunBook; readonly tree: TreeState | null; readonly marks: ExportRights },
 ): AsyncGenerator<readonly ExportItem[]> {
   yield* lots;
   const { store, key, heads, settings, serverEpoch } = context;
@@ -97,7 +104,7 @@ async function* withProof(
   const keys = await signedKeys(store, key.plant, { plant: settings.plant, nowMs });
   const line = { epoch: serverEpoch, atMs: nowMs };
   if (!tree) {
-    yield [makeProofRecord({ keys }, line)];
+    yield [makeProofRecord({ keys, rights }, line)];
     return;
   }
   const runs = book.runs();
@@ -107,7 +114,7 @@ async function* withProof(
     at: Object.fromEntries([...runs].map(([chain, some]) => [chain, formatRuns(some)])),
     cover: cover.map((hash) => Buffer.from(hash, 'hex').toString('base64')).join(' '),
   };
-  yield [makeProofRecord({ keys, tree: proof }, line)];
+  yield [makeProofRecord({ keys, tree: proof, rights }, line)];
 }
 
 async function* textBytes(

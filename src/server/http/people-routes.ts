@@ -9,14 +9,18 @@ import {
   type ExportMade,
   enrolSchema,
   exportSchema,
+  type PersonCheck,
   type PersonChecked,
   revokeSchema,
   type Tablets,
 } from '../../../shared/wire/messages.ts';
+import { ticketsSince, wireHeader } from '../../../shared/wire/version.ts';
 import { makeCode, makeTicket, readCode } from '../codes.ts';
 import type { ServerContext } from '../context.ts';
 import { hashOf, randomToken } from '../keys.ts';
 import { checkPerson } from '../people/pin.ts';
+import type { KnownPerson } from '../settings.ts';
+import type { Tablet } from '../stores/store.ts';
 import { readAs } from './body.ts';
 import { checkProof, checkWire, requireRole, requireTablet } from './proof.ts';
 import { Refused } from './refuse.ts';
@@ -92,7 +96,24 @@ async function check(request: FastifyRequest, context: ServerContext): Promise<P
     pinChecked,
     untilMs,
   });
-  return { person: person.person, name: person.name, role: person.role, pinChecked, token, untilMs };
+  const ticket =
+    pinChecked && speaksTickets(request) ? await giveTicket(person, tablet, asked, context) : null;
+  const checked = { person: person.person, name: person.name, role: person.role, pinChecked, token, untilMs };
+  return ticket === null ? checked : { ...checked, ticket };
+}
+
+/** An older app would not write a ticket down, and the plant's first one would be given for nothing. */
+function speaksTickets(request: FastifyRequest): boolean {
+  return Number(request.headers[wireHeader]) >= ticketsSince;
+}
+
+function giveTicket(
+  person: KnownPerson,
+  { tablet, publicKey }: Tablet,
+  { stays = false }: PersonCheck,
+  context: ServerContext,
+): Promise<string | null> {
+  return context.tickets.give(person, { tablet, publicKey }, { nowMs: context.nowMs(), stays });
 }
 
 async function newCode(request: FastifyRequest, context: ServerContext): Promise<CodeMade> {

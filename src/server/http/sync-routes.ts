@@ -275,7 +275,10 @@ async function tellKeys(request: FastifyRequest, context: ServerContext): Promis
   const { store, serverEpoch, key, settings } = context;
   const nowMs = context.nowMs();
   const keys = await signedKeys(store, key.plant, { plant: settings.plant, nowMs });
-  return { serverEpoch, serverMs: nowMs, keys };
+  const tickets = await context.tickets.started();
+  return tickets === null
+    ? { serverEpoch, serverMs: nowMs, keys }
+    : { serverEpoch, serverMs: nowMs, keys, tickets };
 }
 
 async function putSnapshot(

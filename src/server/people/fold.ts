@@ -1,14 +1,24 @@
-// The plant's people, by the log's own fold: the one thing of the floor that the server knows, to check badges and roles.
+// The plant's people, by the log's own fold: the one thing of the floor that the server knows, to check badges and roles. Who was added
+// or taken out by an entry whose right nothing proves is so on the floor, and not here until a lead confirms it.
 
+import { applyEntry } from '../../../shared/floor/fold.ts';
 import { readFloorEntry } from '../../../shared/floor/kinds.ts';
 import { foldPeople } from '../../../shared/floor/people.ts';
+import { isWithoutRight } from '../../../shared/floor/rights.ts';
+import { emptyState } from '../../../shared/floor/state.ts';
 import type { PeopleFold } from '../settings.ts';
 
 /** Learns people from `person.added` and `person.removed`; an entry that is not as expected changes nothing. */
 export const plantPeople: PeopleFold = {
-  kinds: ['person.added', 'person.removed'],
+  kinds: ['person.added', 'person.removed', 'ticket.taken', 'unproven.settled'],
   fold: (people, entry) => {
     const read = readFloorEntry(entry);
     if (read) foldPeople(people, read);
+  },
+  withoutRight: (entries, trust) => {
+    const state = emptyState();
+    for (const entry of entries) applyEntry(state, entry, trust);
+    const marks = [...state.unproven.values()].filter(isWithoutRight);
+    return new Set(marks.map(({ entry }) => entry));
   },
 };

@@ -11,6 +11,7 @@ import {
   serverKeyName,
   steps,
   type Tables,
+  ticketStartName,
   traceTableNames,
   treeEdgeName,
   treeTableName,
@@ -59,15 +60,21 @@ export interface Present {
   readonly tablets: readonly Tables['tablets'][];
   readonly keys: readonly Tables['tablet_keys'][];
   readonly serverKey: string | null;
+  /** From where on the plant gives tickets: drawn anew it would leave out what tablets send again. */
+  readonly ticketStart: string | null;
 }
 
 /** Reads it. */
 export async function readPresent(db: Kysely<Tables>): Promise<Present> {
-  const key = await db.selectFrom('meta').select('value').where('key', '=', serverKeyName).executeTakeFirst();
+  const read = async (name: string) => {
+    const row = await db.selectFrom('meta').select('value').where('key', '=', name).executeTakeFirst();
+    return row?.value ?? null;
+  };
   return {
     tablets: await db.selectFrom('tablets').selectAll().execute(),
     keys: await db.selectFrom('tablet_keys').selectAll().execute(),
-    serverKey: key?.value ?? null,
+    serverKey: await read(serverKeyName),
+    ticketStart: await read(ticketStartName),
   };
 }
 
@@ -123,7 +130,7 @@ export async function fillFrom(file: string, target: Kysely<Tables>, present: Pr
 }
 
 /** Of each tablet that was known here, what is known here counts: above all, that it was shut out. */
-async function carryOver(tx: Transaction<Tables>, { tablets, keys, serverKey }: Present): Promise<void> {
+async function carryOver(tx: Transaction<Tables>, { tablets, keys, ...named }: Present): Promise<void> {
   for (const row of tablets) {
     const { tablet, ...rest } = row;
     await tx
@@ -139,12 +146,18 @@ async function carryOver(tx: Transaction<Tables>, { tablets, keys, serverKey }: 
       .onConflict((conflict) => conflict.columns(['tablet', 'public_key']).doNothing())
       .execute();
   }
-  if (serverKey === null) return;
-  await tx
-    .insertInto('meta')
-    .values({ key: serverKeyName, value: serverKey })
-    .onConflict((conflict) => conflict.column('key').doUpdateSet({ value: serverKey }))
-    .execute();
+  const kept = [
+    [serverKeyName, named.serverKey],
+    [ticketStartName, named.ticketStart],
+  ] as const;
+  for (const [key, value] of kept) {
+    if (value === null) continue;
+    await tx
+      .insertInto('meta')
+      .values({ key, value })
+      .onConflict((conflict) => conflict.column('key').doUpdateSet({ value }))
+      .execute();
+  }
 }
 
 function openBackup(file: string) {

@@ -121,6 +121,8 @@ export const passingTables = ['one_time', 'sessions', 'nonces'] as const;
 
 /** The row of `meta` that holds the server's private key: it stays where it was made. */
 export const serverKeyName = 'server_key';
+/** Under which the start of the plant's tickets lies in `meta`: a signed note, no secret. */
+export const ticketStartName = 'tickets_start';
 
 /** Tables of the trace's index: made out of `entries`. */
 export const traceTableNames = ['trace_state', 'trace_stretches', 'trace_serials'] as const;

@@ -9,7 +9,7 @@ import { packBlocks } from '../../../shared/assign/pack.ts';
 import { type AssignModel, modelOf } from '../../../shared/assign/problem.ts';
 import { searchAssignment } from '../../../shared/assign/search.ts';
 import { keepSoonest } from '../../../shared/assign/soonest.ts';
-import { changesOf, type ExposurePeriod, usesOf } from '../../../shared/assign/stays.ts';
+import { changesOf, type Stay, usesOf } from '../../../shared/assign/stays.ts';
 
 interface Part {
   readonly width: number;
@@ -47,7 +47,7 @@ const bankAt = (model: AssignModel, start: number) =>
   model.banks.findIndex(({ from, positions }) => start >= from && start < from + positions);
 
 /** Whether stays stand side by side within banks, in every job from their first to their last. */
-function standTogether(model: AssignModel, stays: readonly ExposurePeriod[]): boolean {
+function standTogether(model: AssignModel, stays: readonly Stay[]): boolean {
   for (let job = 1; job <= model.jobs; job++) {
     const taken = new Set<number>();
     for (const { feeder, uses, start } of stays) {
@@ -67,7 +67,7 @@ function standTogether(model: AssignModel, stays: readonly ExposurePeriod[]): bo
 }
 
 /** Every job's use of every feeder, once each. */
-function served(stays: readonly Pick<ExposurePeriod, 'feeder' | 'uses'>[]): readonly string[] {
+function served(stays: readonly Pick<Stay, 'feeder' | 'uses'>[]): readonly string[] {
   return stays
     .flatMap(({ feeder, uses }) => uses.filter((use) => use > 0).map((use) => `${feeder} in ${use}`))
     .sort();
@@ -149,9 +149,9 @@ describe('packBlocks()', () => {
   /** Whether blocks can stand together, every place of every block tried. */
   const canStand = (
     model: AssignModel,
-    blocks: readonly Pick<ExposurePeriod, 'feeder' | 'uses'>[],
+    blocks: readonly Pick<Stay, 'feeder' | 'uses'>[],
   ): boolean => {
-    const put = (at: number, stays: readonly ExposurePeriod[]): boolean => {
+    const put = (at: number, stays: readonly Stay[]): boolean => {
       const block = blocks[at];
       if (block === undefined) return true;
       for (let start = 0; start < model.length; start++) {
@@ -322,7 +322,7 @@ describe('build(), searchAssignment() and joinStays()', () => {
       { width: 1, uses: [4] },
     ]);
     const own = (start: number, ...uses: number[]) => ({ feeder: 0, uses, start });
-    const join = (...stays: ExposurePeriod[]) =>
+    const join = (...stays: Stay[]) =>
       joinStays(model, stays)
         .filter(({ feeder }) => feeder === 0)
         .map(({ uses }) => uses);
@@ -365,11 +365,11 @@ describe('spreadLoad()', () => {
         expect(standTogether(model, spread)).toBe(true);
         expect(served(spread)).toEqual(served(given));
         expect(changesOf(spread)).toBe(changesOf(given));
-        const weight = ({ feeder, uses }: ExposurePeriod) => model.feeders[feeder]!.perPanel * uses.length;
+        const weight = ({ feeder, uses }: Stay) => model.feeders[feeder]!.perPanel * uses.length;
         const load = [0, 1].map((bank) =>
           spread.reduce((sum, stay) => sum + (bankAt(model, stay.start) === bank ? weight(stay) : 0), 0),
         );
-        const kindOf = ({ feeder, uses }: ExposurePeriod) =>
+        const kindOf = ({ feeder, uses }: Stay) =>
           `${model.feeders[feeder]!.width} ${uses[0]} ${uses.at(-1)}`;
         for (const [at, a] of spread.entries()) {
           if (a.uses[0] === 0) expect(a).toEqual(given[at]);

@@ -383,4 +383,6 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     most: 105,
     verdict: 'accepted',
   },
+  'ticket.taken': { person: 'ana', ticket: 'e30.e30.AA' },
+  'unproven.settled': { entries: ['T1/e1/4'], settled: 'confirmed', by: 'ana', reason: 'I was there' },
 };

@@ -10,7 +10,7 @@ const pace: LinePace = { nowMs: 0, panelSeconds: 30, panelsLeft: 1000, calendar:
 const load: SlotLoad = { slot: 'M1-F-014', perPanel: 10, left: 2000, sd: 0, loss: 0 };
 const reel = (id: string, parts: number, sd = 0): WaitingReel => ({ reel: id, parts, sd });
 
-describe('slotOutlook()', () => {
+describe('slotNeeds()', () => {
   test('adds reel after reel on one time line', () => {
     const outlook = slotNeeds(pace, load, [reel('R1', 4000), reel('R2', 4000)]);
     expect(outlook.ends.map((end) => end.runOutMs.expected / 1000)).toEqual([6000, 18_000, 30_000]);
@@ -27,14 +27,14 @@ describe('slotOutlook()', () => {
   test('says what is missing to the part, however much that is', () => {
     const missing = Array.from({ length: 40 }, (_, parts) => parts + 1);
     const brought = missing.map(
-      (parts) => slotOutlook(pace, { ...load, left: 10_000 - parts }, []).bring?.parts,
+      (parts) => slotNeeds(pace, { ...load, left: 10_000 - parts }, []).bring?.parts,
     );
     expect(brought).toEqual(missing);
   });
 
   test('takes off what splices cost, with its spread, and adds that of the one to come', () => {
     const cost = { parts: 16, sd: 0 };
-    const { ends, bring } = slotOutlook(pace, load, [reel('R1', 4000), reel('R2', 3000)], cost);
+    const { ends, bring } = slotNeeds(pace, load, [reel('R1', 4000), reel('R2', 3000)], cost);
     // 2000 + 4000 − 16 parts, ten a panel of 30 s.
     expect(ends[1]?.runOutMs.expected).toBe(5984 * 3000);
     expect(ends[2]?.runOutMs.expected).toBe(8968 * 3000);
@@ -42,7 +42,7 @@ describe('slotOutlook()', () => {
     expect(bring?.parts).toBeGreaterThanOrEqual(1032 + 16 + 8);
     expect(bring?.parts).toBeLessThanOrEqual(1032 + 16 + 11);
     // Never less than nothing.
-    expect(slotOutlook(pace, { ...load, left: 0 }, [reel('R1', 5)], cost).ends[1]?.runOutMs.expected).toBe(0);
+    expect(slotNeeds(pace, { ...load, left: 0 }, [reel('R1', 5)], cost).ends[1]?.runOutMs.expected).toBe(0);
   });
 
   test('must bring it before the last window closes', () => {

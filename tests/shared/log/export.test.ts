@@ -249,6 +249,7 @@ describe('parseExport()', () => {
     const rows = rowsOf(inOrder);
     for (let row = 1; row < rows.length; row += 1) {
       for (const [at, column] of exportColumns.slice(0, -1).entries()) {
+        if (column === 'right') continue; // hangs on the whole log: not known from the row
         const changed = rows.map((cells) => [...cells]);
         const cells = changed[row] as string[]; // within bounds
         cells[at] = `${cells[at]}0`;

@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { lineCalendar } from '../../../shared/forecast/line-calendar.ts';
-import type { SlotSupply } from '../../../shared/forecast/supply.ts';
+import type { SupplyAnswer } from '../../../shared/forecast/supply.ts';
 import { lineOutlook } from '../../../shared/outlook/line.ts';
 import { fullReelOf, supplyQuestion, toSupply } from '../../../shared/outlook/supply.ts';
 import { beginStory, type Story, started, startMs, tellPlant, verified, wantedSlot } from '../floor/story.ts';
@@ -103,7 +103,7 @@ describe('supplyQuestion()', () => {
 });
 
 describe('toSupply()', () => {
-  const answer = (bring: SlotSupply['bring'], takes: readonly string[] = []): SlotSupply => ({
+  const answer = (bring: SupplyAnswer['bring'], takes: readonly string[] = []): SupplyAnswer => ({
     ends: [],
     lasts: bring === null,
     bring,
@@ -115,7 +115,7 @@ describe('toSupply()', () => {
     put(story, 'X1', 'R-100', 1000);
     const { floor, outlook, slots, nowMs } = asked(story);
     const at = (slot: string) => slots.findIndex((each) => each.slot === slot);
-    const answers: SlotSupply[] = [];
+    const answers: SupplyAnswer[] = [];
     answers[at(one)] = answer({ parts: 1001, byMs: nowMs - 5000 });
     answers[at(two)] = answer({ parts: 900, byMs: nowMs + 9000 }, ['X1', 'gone']);
     answers[at(three)] = answer(null);

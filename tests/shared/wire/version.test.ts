@@ -13,6 +13,7 @@ const hashes: Readonly<Record<number, string>> = {
   2: 'bef1f71874fb36c836f94e0217510927e09bb4403be4b3213883d48a2171d330',
   3: '243ed66fd7856a78e9516bcdff36f044472eb8fbd7217c3786394f8bf00765d2',
   4: 'b27e6dfdffbce4dcd6e646cdedda3ba53e1506746b13b930d2c5c91b8e447058',
+  5: 'a12f2907b850f12f2e2e80305d6c65c4f7eb933296559bfb5a7c40cee51fed74',
 };
 
 function messagesHash(): string {

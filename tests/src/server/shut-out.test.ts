@@ -4,15 +4,14 @@ import { pbkdf2Sync } from 'node:crypto';
 import { chmodSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { checkedSchema, codeMadeSchema, offeredSchema, pushedSchema } from '../../../shared/wire/messages.ts';
-import { entryText } from '../../../shared/wire/signing.ts';
+import { checkedSchema, codeMadeSchema, offeredSchema } from '../../../shared/wire/messages.ts';
 import { enrolTablet } from '../../../src/app/sync/enrol.ts';
 import { makeCode } from '../../../src/server/codes.ts';
 import { hashOf } from '../../../src/server/keys.ts';
 import { openStore } from '../../../src/server/stores/open.ts';
 import { restoreInto } from '../../../src/server/stores/restore.ts';
 import { newFolder } from '../../contract/databases.ts';
-import { makeChain } from '../../contract/entries.ts';
+import { beginChain } from './chains.ts';
 import { newTablet, type TestTablet, until } from './tablets.ts';
 import { usePlant } from './use-plant.ts';
 
@@ -122,45 +121,30 @@ describe('an enrolment code', () => {
 describe('a lead who was removed', () => {
   it('makes no code with the token of a moment ago', async () => {
     const tablet = await plant.join('t1');
+    const chain = await beginChain(tablet, { nowMs: Date.now });
     const pin = {
       salt: 's',
       rounds: 1_000,
       hash: pbkdf2Sync('2222', 's', 1_000, 32, 'sha256').toString('hex'),
     };
-    const lead = { person: 'p2', name: 'Lead Two', role: 'lead', badge: 'B-2', pin };
-    const push = async (entries: ReturnType<typeof makeChain>) => {
-      const signed = await Promise.all(
-        entries.map(async (entry) => ({ ...entry, sig: await tablet.key.sign(entryText(entry.hash)) })),
-      );
-      const pushed = await tablet.caller.call('/api/push', pushedSchema, {
-        json: { sentMs: 1, entries: signed },
+    const lead = { person: 'p2', name: 'Lead Two', role: 'lead', badge: 'B-2', pin } as const;
+    await chain.tell('person.added', lead);
+    // Somebody else who may, since the last of them stays.
+    await chain.tell('person.added', { ...lead, person: 'p3', name: 'Lead Three', badge: 'B-3' });
+    await chain.push();
+    const signIn = async (badge: string) => {
+      const checked = await tablet.caller.call('/api/people/check', checkedSchema, {
+        json: { badge, person: null, pin: '2222', stays: true },
       });
-      expect(pushed).toMatchObject({ ok: true, value: { faults: [] } });
-      return signed.at(-1);
+      if (!checked.ok) throw new Error(checked.error.code);
+      return checked.value;
     };
-    const added = makeChain({
-      tablet: 't1',
-      count: 2,
-      kind: 'person.added',
-      // Somebody else who may, since the last of them stays.
-      payload: (seq) => (seq === 1 ? lead : { ...lead, person: 'p3', name: 'Lead Three', badge: 'B-3' }),
-    });
-    const last = await push(added);
-    const checked = await tablet.caller.call('/api/people/check', checkedSchema, {
-      json: { badge: 'B-2', person: null, pin: '2222' },
-    });
-    if (!checked.ok) throw new Error(checked.error.code);
-    const ask = () =>
-      tablet.caller.call('/api/codes', codeMadeSchema, { json: {}, person: checked.value.token });
+    const { token } = await signIn('B-2');
+    const ask = () => tablet.caller.call('/api/codes', codeMadeSchema, { json: {}, person: token });
     expect(await ask()).toMatchObject({ ok: true });
-    const removed = makeChain({
-      tablet: 't1',
-      count: 1,
-      kind: 'person.removed',
-      payload: () => ({ person: 'p2' }),
-      ...(last ? { after: last } : {}),
-    });
-    await push(removed);
+    await chain.tell('ticket.taken', { person: 'p3', ticket: (await signIn('B-3')).ticket ?? '' });
+    await chain.tell('person.removed', { person: 'p2' }, { who: 'p3' });
+    await chain.push();
     expect(await ask()).toMatchObject({ ok: false, error: { code: 'person-unproven' } });
   });
 });

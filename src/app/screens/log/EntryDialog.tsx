@@ -1,6 +1,7 @@
 // One entry whole, with its seal; and taking it back, which is a new entry that names it.
 
 import { useState } from 'preact/hooks';
+import { standOfKind } from '../../../../shared/floor/acts.ts';
 import type { FloorState } from '../../../../shared/floor/state.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { useApp } from '../../app.ts';
@@ -12,12 +13,14 @@ import { Field } from '../../ui/Field.tsx';
 import { heldWords } from '../../words/held.ts';
 import { logWords } from '../../words/log.ts';
 import { shellWords } from '../../words/shell.ts';
+import { unprovenWords } from '../../words/unproven.ts';
 import { formatDay, say } from '../../words/words.ts';
 import { actorName, entryZone, kindName } from './EntryRow.tsx';
 import { allFacts } from './facts.ts';
 import { HoldPanels } from './HoldPanels.tsx';
 import { askedOfEntry } from './hold-asked.ts';
-import { tabletName } from './names.ts';
+import { personName, tabletName } from './names.ts';
+import { sayWhy } from './Unproven.tsx';
 
 interface EntryDialogProps {
   readonly entry: Entry;
@@ -60,6 +63,26 @@ function isNewest(floor: FloorState, entry: Entry): boolean {
   return floor.holds.has(id);
 }
 
+/** What is known of the right that the entry took; nothing where it took none that is asked for. */
+function RightRow({ entry, floor }: Pick<EntryDialogProps, 'entry' | 'floor'>) {
+  const app = useApp();
+  const words = say(unprovenWords);
+  const stand = standOfKind(floor, entry, app.store.trust());
+  if (stand === null) return null;
+  const mark = floor.unproven.get(entryId(entry));
+  return (
+    <tr data-testid="entry-right">
+      <th>{words.right}</th>
+      <td class="wrap">
+        {words.stands[stand]}
+        {mark?.settled && ` (${personName(floor, mark.settled.by)})`}
+        {stand === 'unproven' && mark && <p class="soft">{sayWhy(mark)}</p>}
+        {stand === 'before-tickets' && <p class="soft">{words.before}</p>}
+      </td>
+    </tr>
+  );
+}
+
 export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
   const app = useApp();
   const words = say(logWords);
@@ -98,6 +121,7 @@ export function EntryDialog({ entry, floor, onClose }: EntryDialogProps) {
               <th>{words.tablet}</th>
               <td>{tabletName(floor, entry.tablet)}</td>
             </tr>
+            <RightRow entry={entry} floor={floor} />
             {allFacts(entry, floor).map(({ name, label, text: said }) => (
               <tr key={name}>
                 <th>{label}</th>

@@ -4,6 +4,7 @@ import type { Verdict } from '../../../../shared/floor/vocabulary.ts';
 import { type Entry, entryId } from '../../../../shared/log/entry.ts';
 import { VerdictShape } from '../../ui/Shape.tsx';
 import { logWords } from '../../words/log.ts';
+import { unprovenWords } from '../../words/unproven.ts';
 import { sayReason } from '../../words/verdict.ts';
 import { formatDay, say } from '../../words/words.ts';
 import { rowFacts } from './facts.ts';
@@ -46,6 +47,20 @@ export function entryZone(entry: Entry, floor: FloorState): string {
   return zoneOf(floor, typeof line === 'string' ? line : null);
 }
 
+/** A chip where nothing proves the right that an entry took, and what a lead said of it. */
+function RightMark({ entry, floor }: Pick<EntryRowProps, 'entry' | 'floor'>) {
+  const mark = floor.unproven.get(entryId(entry));
+  if (!mark) return null;
+  const { stands } = say(unprovenWords);
+  const is = mark.settled?.as ?? 'unproven';
+  const [tone, sign] = is === 'unproven' ? ['care', '?'] : is === 'confirmed' ? ['go', '✓'] : ['stop', '✕'];
+  return (
+    <span class={`chip ${tone}`} data-testid={`right-${is}`}>
+      {sign} {stands[is]}
+    </span>
+  );
+}
+
 export function EntryRow({ entry, floor, onShow }: EntryRowProps) {
   const words = say(logWords);
   const verdict = entry.payload['verdict'] as Verdict | undefined; // checked when it was written
@@ -77,6 +92,7 @@ export function EntryRow({ entry, floor, onShow }: EntryRowProps) {
             {title}
           </span>
         ))}
+        <RightMark entry={entry} floor={floor} />
         {floor.corrected.has(entryId(entry)) && <span class="chip care">{words.takenBack}</span>}
         {entry.payload['via'] === 'practice' && <span class="chip">{words.practice}</span>}
       </span>

@@ -18,6 +18,7 @@ import { Icon } from '../../ui/Icon.tsx';
 import { logWords } from '../../words/log.ts';
 import { shellWords } from '../../words/shell.ts';
 import { traceWords } from '../../words/trace.ts';
+import { unprovenWords } from '../../words/unproven.ts';
 import { say } from '../../words/words.ts';
 import { Conflicts } from './Conflicts.tsx';
 import { EntryDialog } from './EntryDialog.tsx';
@@ -27,6 +28,7 @@ import { Held } from './Held.tsx';
 import { firstFilters, type LogFilters, type Span, spans, toExportFilter } from './model.ts';
 import { NotWhole } from './NotWhole.tsx';
 import { Trace } from './Trace.tsx';
+import { Unproven, waiting } from './Unproven.tsx';
 import './log.css';
 import { Field, SelectField } from '../../ui/Field.tsx';
 
@@ -35,12 +37,13 @@ const PAGE = 60;
 /** Entries read at once while looking for rows that fit. */
 const CHUNK = 400;
 
-const pages = ['entries', 'trace', 'held', 'conflicts'] as const;
+const pages = ['entries', 'trace', 'held', 'conflicts', 'unproven'] as const;
 
 /** The log screen: its entries, what can be asked of them, and what tablets disagree about. */
 export function Log() {
   const floor = useFloor();
   const words = say(traceWords);
+  const unproven = waiting(floor).length;
   const held = [...floor.contained.values()].filter(isHeld).length;
   const page = pages.find((each) => each === place.value.rest[0]) ?? 'entries';
   return (
@@ -54,9 +57,10 @@ export function Log() {
             data-testid={`log-${each}`}
             {...(page === each ? { 'aria-current': 'page' as const } : {})}
           >
-            {words[each]}
+            {each === 'unproven' ? say(unprovenWords).page : words[each]}
             {each === 'held' && held > 0 && ` (${held})`}
             {each === 'conflicts' && floor.conflicts.size > 0 && ` (${floor.conflicts.size})`}
+            {each === 'unproven' && unproven > 0 && ` (${unproven})`}
           </a>
         ))}
       </nav>
@@ -65,6 +69,7 @@ export function Log() {
       {page === 'trace' && <Trace />}
       {page === 'held' && <Held />}
       {page === 'conflicts' && <Conflicts />}
+      {page === 'unproven' && <Unproven />}
     </div>
   );
 }

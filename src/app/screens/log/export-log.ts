@@ -1,6 +1,8 @@
 // Exports what the filters show, with the seal of every entry. Read in chunks, so that a long log does not fill the memory
 // before it is written; the workbook's writer is loaded only when one is wanted.
 
+import { standOfKind } from '../../../../shared/floor/acts.ts';
+import type { SettledAs } from '../../../../shared/floor/kinds-rights.ts';
 import { takeName } from '../../../../shared/floor/people.ts';
 import type { Entry } from '../../../../shared/log/entry.ts';
 import {
@@ -16,6 +18,7 @@ import {
   itemToCsv,
   itemToJson,
   type PeopleNames,
+  type RightOf,
 } from '../../../../shared/log/export-rows.ts';
 import { parseNote } from '../../../../shared/log/note.ts';
 import { parsePlantList } from '../../../../shared/log/plant-list.ts';
@@ -46,9 +49,12 @@ export async function exportStore(
   const items: ExportItem[] = [];
   const names = new Map<string, string>();
   let rows = 0;
+  const floor = store.floor();
+  const trust = store.trust();
+  const rightOf = (entry: Entry) => standOfKind(floor, entry, trust) ?? '';
   const put = (item: ExportItem) => {
     if (!isOmitted(item)) rows += 1;
-    if (format === 'csv') parts.push(itemToCsv(item, names));
+    if (format === 'csv') parts.push(itemToCsv(item, names, rightOf));
     else if (format === 'json') parts.push(`${itemToJson(item)}\n`);
     else items.push(item);
   };
@@ -60,7 +66,7 @@ export async function exportStore(
   });
   for (const item of exporter.end()) put(item);
   if (format === 'json') parts.push(...(await plantLine(store)));
-  if (format === 'xlsx') return { blob: await workbook(items, names), rows };
+  if (format === 'xlsx') return { blob: await workbook(items, names, rightOf), rows };
   // A byte order mark, so that spreadsheets take the CSV for UTF-8.
   const head = format === 'csv' ? ['\ufeff', csvHeader()] : [];
   return { blob: new Blob([...head, ...parts], { type: mediaTypes[format] }), rows };
@@ -71,15 +77,22 @@ async function plantLine(store: Store): Promise<readonly string[]> {
   const keys = await readPlantKeys(store.log);
   const list = keys === null ? null : parsePlantList(parseNote(keys)?.text ?? '');
   if (keys === null || !list) return [];
-  const record = makeProofRecord({ keys }, { epoch: store.identity.epoch, atMs: Date.parse(list.at) });
+  const marked = [...store.floor().unproven.values()];
+  const those = (as: SettledAs | undefined) =>
+    marked.filter(({ settled }) => settled?.as === as).map(({ entry }) => entry);
+  const rights = { unproven: those(undefined), confirmed: those('confirmed'), rejected: those('rejected') };
+  const record = makeProofRecord(
+    { keys, rights },
+    { epoch: store.identity.epoch, atMs: Date.parse(list.at) },
+  );
   return [`${itemToJson(record)}\n`];
 }
 
-async function workbook(items: readonly ExportItem[], names: PeopleNames): Promise<Blob> {
+async function workbook(items: readonly ExportItem[], names: PeopleNames, rightOf: RightOf): Promise<Blob> {
   const { writeWorkbook } = await import('../../../../shared/log/workbook.ts');
   const entryCells = items.reduce((most, item) => Math.max(most, entryCellsOf(item)), 1);
   const parts: Uint8Array<ArrayBuffer>[] = [];
-  for await (const part of writeWorkbook([items], { entryCells, namesOf: () => names }))
+  for await (const part of writeWorkbook([items], { entryCells, namesOf: () => names, rightOf }))
     parts.push(part as Uint8Array<ArrayBuffer>); // never shared memory
   return new Blob(parts, { type: mediaTypes.xlsx });
 }

@@ -71,6 +71,7 @@ const inRow: readonly FactName[] = [
   'rule',
   'format',
   'rows',
+  'settled',
   'entries',
   'jobs',
   'slots',

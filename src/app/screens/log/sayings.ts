@@ -15,6 +15,7 @@ import { type FactName, factWords } from '../../words/log-facts.ts';
 import { moistureWords } from '../../words/moisture.ts';
 import { openWorkWords } from '../../words/open-work.ts';
 import { shellWords } from '../../words/shell.ts';
+import { unprovenWords } from '../../words/unproven.ts';
 import { sayReason } from '../../words/verdict.ts';
 import {
   formatCount,
@@ -322,7 +323,9 @@ const sayings: Readonly<Record<FactName, Say>> = {
   format: text,
   filter,
   rows: number,
-  entries: number,
+  entries: (value, entry, floor) => howMany(value, entry, floor) ?? number(value, entry, floor),
+  settled: oneOf(() => say(unprovenWords).settled),
+  ticket: nothing,
   template: named(templateName),
   purpose: oneOf(() => say(factWords).purposes),
   title,

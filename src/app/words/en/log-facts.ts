@@ -120,6 +120,8 @@ const namesEn: Readonly<Record<FactName, string>> = {
   filter: 'Filter',
   rows: 'Entries',
   entries: 'Entries',
+  settled: 'Decision',
+  ticket: 'Ticket',
   template: 'Checklist',
   purpose: 'For',
   title: 'Title',

@@ -42,6 +42,7 @@ export const later = {
   template: () => import('./template.ts'),
   times: () => import('./times.ts'),
   trace: () => import('./trace.ts'),
+  unproven: () => import('./unproven.ts'),
   verdict: () => import('./verdict.ts'),
   warning: () => import('./warning.ts'),
   week: () => import('./week.ts'),

@@ -114,6 +114,8 @@ const namesEs: Readonly<Record<FactName, string>> = {
   due: 'Vence',
   conflict: 'Desacuerdo',
   keep: 'Decisión',
+  settled: 'Decisión',
+  ticket: 'Tique',
   rule: 'Regla de etiqueta',
   version: 'Versión',
   definition: 'Códigos que lee',

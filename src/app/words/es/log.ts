@@ -9,6 +9,8 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'person.removed': 'Persona retirada',
   'person.signed-in': 'Entrada',
   'person.signed-out': 'Salida',
+  'ticket.taken': 'Tique del servidor',
+  'unproven.settled': 'Apuntes sin prueba resueltos',
   'line.defined': 'Línea definida',
   'line.ruled': 'Reglas de línea',
   'line.climate-ruled': 'Clima de la planta',

@@ -9,6 +9,7 @@ import { goOn, goTo, pad, reelLabel, scanAll, signIn } from '../floor.ts';
 import { leaveToTour } from '../look.ts';
 import type { PlantServer } from '../serve.ts';
 import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
+import { rightLegs } from './right-legs.ts';
 import { stationLegs } from './station-legs.ts';
 
 const sheet =
@@ -323,6 +324,7 @@ export function servedLegs(browser: () => Browser, server: () => PlantServer): r
     { name: 'again', stops: again },
     { name: 'lead', stops: lead },
     { name: 'away', stops: away },
+    ...rightLegs((name) => second(browser(), server(), name)),
     { name: 'restored', stops: restored },
     { name: 'forked', stops: forked },
     { name: 'clocks', stops: clocks },

@@ -1,0 +1,176 @@
+// Did whoever an entry names have the right to do it, as far as anything proves it? What takes a lead or an engineer is proven by a ticket
+// of that person in the same chain before it. Without one it counts on the floor all the same, and is marked until a lead says whether it
+// was so: a floor without a network must not stand still. What any operator may do is not asked for a ticket.
+// Method: part of the fold, so that every tablet marks the same entries whatever came first. Signatures of tickets are checked before an
+// entry is folded, by whoever folds; the fold itself asks only what came of it, and costs a verdict nothing.
+// Refused: refusing such entries; what was done on the floor was done, and a log that leaves it out would be wrong.
+
+import { driftLimitMs } from '../log/clock.ts';
+import { chainId, type Entry, entryId } from '../log/entry.ts';
+import type { EntryOf, FloorEntry } from './kinds.ts';
+import type { SettledAs } from './kinds-rights.ts';
+import { type Act, actRoles } from './may.ts';
+import type { TicketClaims } from './ticket.ts';
+import { isAtLeast, type Role } from './vocabulary.ts';
+
+/** Whose tickets count. */
+export interface Trust {
+  /** Chain -> the number of its last entry when the plant gave its first ticket: up to there nothing could be proven. */
+  readonly before: ReadonlyMap<string, number>;
+  /** What the ticket of an entry says, where it is the plant's and of the tablet that wrote the entry; else null. */
+  readonly claimsOf: (entry: EntryOf<'ticket.taken'>) => TicketClaims | null;
+}
+
+/** A ticket in a chain. */
+export interface HeldTicket {
+  readonly entry: string;
+  readonly person: string;
+  readonly role: Role;
+  readonly fromMs: number;
+  readonly untilMs: number;
+}
+
+/** `no-ticket`: none of that person in the chain, or the person was removed or got another role since; `ticket-over`: not at that time; `role`: of a lesser role. */
+export const unprovenReasons = ['no-ticket', 'ticket-over', 'role'] as const;
+/** One of them. */
+export type UnprovenReason = (typeof unprovenReasons)[number];
+
+/** An entry that takes a right which nothing proves. */
+export interface Unproven {
+  readonly entry: string;
+  readonly kind: FloorEntry['kind'];
+  /** Who it says did it; null where it says nobody. */
+  readonly by: string | null;
+  readonly needs: Role;
+  readonly why: UnprovenReason;
+  readonly atMs: number;
+  readonly line: string | null;
+  /** The person whom it lets in, changes or takes out (role null). */
+  readonly changes: { readonly person: string; readonly role: Role | null } | null;
+  /** What a lead who proved to be one said of it; null while none has. */
+  readonly settled: { readonly as: SettledAs; readonly by: string; readonly entry: string } | null;
+}
+
+/** The part of the state that rights stand in. */
+export interface RightsState {
+  /** `chain#person` -> the newest ticket. */
+  readonly tickets: Map<string, HeldTicket>;
+  /** Entry -> why nothing proves it, also once a lead has said what it was. */
+  readonly unproven: Map<string, Unproven>;
+}
+
+/** None held, none marked. */
+export function emptyRights(): RightsState {
+  return { tickets: new Map(), unproven: new Map() };
+}
+
+/** The person whose right an entry takes: who decided, else who was signed in. */
+export function actorOf({ who, payload }: Pick<Entry, 'who'> & { readonly payload: object }): string | null {
+  const by = 'by' in payload ? payload.by : null;
+  return typeof by === 'string' && by !== '' ? by : who;
+}
+
+/** The role that an act takes to be proven; null for what anybody or any operator may do. */
+export function provenRole(act: Act): Role | null {
+  const needs = actRoles[act];
+  return needs === 'operator' ? null : needs;
+}
+
+/** True for what was in the log before the plant gave tickets. */
+export function isBeforeTickets(
+  { before }: Pick<Trust, 'before'>,
+  entry: Pick<Entry, 'tablet' | 'epoch' | 'seq'>,
+): boolean {
+  return (before.get(chainId(entry)) ?? 0) >= entry.seq;
+}
+
+/** Applies one entry. `act`: what it takes by the registry. */
+export function foldRights(state: RightsState, entry: FloorEntry, act: Act, trust: Trust): void {
+  if (entry.kind === 'ticket.taken') takeTicket(state, entry, trust);
+  const needs = provenRole(act);
+  if (needs === null) return;
+  const isBefore = isBeforeTickets(trust, entry);
+  const why = isBefore ? null : whyUnproven(state, entry, needs);
+  if (why !== null) {
+    const id = entryId(entry);
+    const line =
+      'line' in entry.payload && typeof entry.payload.line === 'string' ? entry.payload.line : null;
+    const [by, changes] = [actorOf(entry), changeIn(entry)];
+    const { kind, at } = entry;
+    state.unproven.set(id, {
+      entry: id,
+      kind,
+      by,
+      needs,
+      why,
+      atMs: Date.parse(at),
+      line,
+      changes,
+      settled: null,
+    });
+    return;
+  }
+  endTickets(state, changeIn(entry));
+  if (entry.kind === 'unproven.settled' && !isBefore) settle(state, entry);
+}
+
+function takeTicket(state: RightsState, entry: EntryOf<'ticket.taken'>, trust: Trust): void {
+  const claims = trust.claimsOf(entry);
+  if (!claims || claims.person !== entry.payload.person) return;
+  for (const [key, { untilMs }] of state.tickets)
+    if (untilMs + driftLimitMs < entry.hlc.ms && key.startsWith(`${chainId(entry)}#`))
+      state.tickets.delete(key);
+  const { person, role, fromMs, untilMs } = claims;
+  state.tickets.set(ticketKey(entry, person), { entry: entryId(entry), person, role, fromMs, untilMs });
+}
+
+function ticketKey(entry: Pick<Entry, 'tablet' | 'epoch'>, person: string): string {
+  return `${chainId(entry)}#${person}`;
+}
+
+function whyUnproven(state: RightsState, entry: FloorEntry, needs: Role): UnprovenReason | null {
+  const ticket = state.tickets.get(ticketKey(entry, actorOf(entry) ?? ''));
+  if (!ticket) return 'no-ticket';
+  const { ms } = entry.hlc;
+  if (ms < ticket.fromMs - driftLimitMs || ms > ticket.untilMs + driftLimitMs) return 'ticket-over';
+  return isAtLeast(ticket.role, needs) ? null : 'role';
+}
+
+function changeIn({ kind, payload }: FloorEntry): Unproven['changes'] {
+  if (kind === 'person.added') return { person: payload.person, role: payload.role };
+  return kind === 'person.removed' ? { person: payload.person, role: null } : null;
+}
+
+/** A ticket dies with its person, and with the role that it names. */
+function endTickets(state: RightsState, change: Unproven['changes']): void {
+  if (!change) return;
+  for (const [key, { person, role }] of state.tickets)
+    if (person === change.person && role !== change.role) state.tickets.delete(key);
+}
+
+/** What a lead said; of what takes an engineer only an engineer can say it. */
+function settle(state: RightsState, entry: EntryOf<'unproven.settled'>): void {
+  const { entries, settled: as, by } = entry.payload;
+  const role = state.tickets.get(ticketKey(entry, by))?.role;
+  for (const id of entries) {
+    const there = state.unproven.get(id);
+    if (!there || !isSettleable(there) || role === undefined || !isAtLeast(role, there.needs)) continue;
+    state.unproven.set(id, { ...there, settled: { as, by, entry: entryId(entry) } });
+    if (as === 'confirmed') endTickets(state, there.changes);
+  }
+}
+
+/** True for what waits for a lead's word; a word without a ticket is said again instead. */
+export function isSettleable({ kind, settled }: Unproven): boolean {
+  return kind !== 'unproven.settled' && settled === null;
+}
+
+/** True where nothing may follow from an entry at the server: it is unproven, and no lead confirmed it. */
+export function isWithoutRight(mark: Unproven | undefined): boolean {
+  return mark !== undefined && mark.settled?.as !== 'confirmed';
+}
+
+/** What is known of the right that an entry took. */
+export const rightStands = ['proven', 'unproven', 'confirmed', 'rejected', 'before-tickets'] as const;
+/** One of them. */
+export type RightStand = (typeof rightStands)[number];

@@ -1,0 +1,54 @@
+// Whose tickets count here: the plant's, by the key that this tablet knows since it joined, from where on the plant gives them. Until that
+// is known no entry is asked for a ticket. Kept beside the log; a state folded with it bears its name.
+
+import type { Trust } from '../../../shared/floor/rights.ts';
+import type { TicketClaims } from '../../../shared/floor/ticket.ts';
+import type { Entry } from '../../../shared/log/entry.ts';
+import type { LogDatabase } from './database.ts';
+
+/** What is kept. */
+export interface KeptTrust {
+  /** Names this trust: made out of all the rest. */
+  readonly id: string;
+  /** The name of the plant's key, and its P-256 point, base64url. */
+  readonly issuer: string;
+  readonly serverKey: string;
+  /** Chain -> the number of its last entry when the first ticket was given. */
+  readonly before: ReadonlyMap<string, number>;
+}
+
+/** Whose tickets count, and how they are checked before entries are folded. */
+export interface TabletTrust extends Trust {
+  readonly id: string;
+  /** Checks the tickets among entries, once each; without any it costs nothing. */
+  readonly look: (entries: readonly Entry[]) => Promise<void>;
+}
+
+const KEY = 'tickets';
+
+/** What is kept, ready to be asked; null where the plant gives no tickets, as far as this tablet has heard. */
+export async function readTrust({ meta }: Pick<LogDatabase, 'meta'>): Promise<TabletTrust | null> {
+  const kept = (await meta.get(KEY))?.value as KeptTrust | undefined; // written below only
+  return kept === undefined ? null : trustOf(kept);
+}
+
+/** Keeps it for good. */
+export async function keepTrust({ meta }: Pick<LogDatabase, 'meta'>, kept: KeptTrust): Promise<void> {
+  await meta.put({ key: KEY, value: kept });
+}
+
+/** Makes it ready to be asked. */
+export function trustOf(kept: KeptTrust): TabletTrust {
+  const claims = new Map<string, TicketClaims | null>();
+  return {
+    id: kept.id,
+    before: kept.before,
+    claimsOf: ({ hash }) => claims.get(hash) ?? null,
+    look: async (entries) => {
+      const fresh = entries.filter(({ kind, hash }) => kind === 'ticket.taken' && !claims.has(hash));
+      if (fresh.length === 0) return;
+      const { checkTicket } = await import('./tickets.ts');
+      for (const entry of fresh) claims.set(entry.hash, await checkTicket(entry, kept));
+    },
+  };
+}

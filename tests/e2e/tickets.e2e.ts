@@ -1,0 +1,135 @@
+// Tickets on two tablets and the plant's real server: a lead who signs in with a PIN is proven on the other tablet too; who was added under
+// a badge alone works at once, stands as unproven, and is known to the server from a lead's word on.
+
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { startBrowser, waitReady } from './support/browser.ts';
+import { giveClock } from './support/clock.ts';
+import { goTo, pad, readLog, signIn } from './support/floor.ts';
+import { type PlantServer, startServe } from './support/serve.ts';
+import { confirm } from './support/tour/here.ts';
+
+let server: PlantServer;
+let browser: Browser;
+let one: Page;
+let two: Page;
+
+beforeAll(async () => {
+  [server, browser] = await Promise.all([startServe(), startBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.stop();
+});
+
+async function join(code: string, name: string): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  await giveClock(context);
+  const page = await context.newPage();
+  page.setDefaultTimeout(60_000);
+  await page.goto(`${server.url}#enrol=${code}`);
+  await waitReady(page);
+  await expect.poll(() => page.getByTestId('enrol-code').inputValue()).toBe(code);
+  await page.getByTestId('enrol-name').fill(name);
+  await page.getByTestId('enrol').click();
+  await untilSent(page);
+  return page;
+}
+
+async function untilSent(page: Page): Promise<void> {
+  const chip = page.getByTestId('offline');
+  await expect.poll(() => chip.getAttribute('data-sync'), { timeout: 60_000 }).toBe('live');
+  await expect.poll(() => chip.getAttribute('data-backlog'), { timeout: 60_000 }).toBe('0');
+}
+
+async function addPerson(page: Page, name: string, row: { badge: string; role: string; pin: string }) {
+  await page.goto(`${server.url}#/plant/people`);
+  await page.getByTestId('person-form').or(page.getByTestId('person-add')).first().waitFor();
+  const isFirst = await page.getByTestId('person-first').isVisible();
+  if (!isFirst) await page.getByTestId('person-add').click();
+  await page.getByTestId('person-name').fill(name);
+  await page.getByTestId('person-badge').fill(row.badge);
+  if (!isFirst) await page.getByRole('button', { name: row.role }).click();
+  await page.getByTestId('person-pin').fill(row.pin);
+  await page.getByTestId('person-save').click();
+  await page.getByText(`${name} saved.`).waitFor();
+}
+
+/** Signs in by name and PIN. */
+async function enterPin(page: Page, name: string, pin: string): Promise<void> {
+  const dialog = page.locator('dialog[open]');
+  if (!(await dialog.isVisible())) await page.getByTestId('sign-in').click();
+  await dialog.getByRole('button', { name }).click();
+  await page.locator('.pinpad').waitFor();
+  await pad(page, pin);
+  await page.getByTestId('sign-in').getByText(name).waitFor();
+  await dialog.waitFor({ state: 'detached' });
+}
+
+/** Begins to sync anew: what the plant says of tickets is asked then. */
+async function again(page: Page): Promise<void> {
+  await page.reload();
+  await waitReady(page);
+  await untilSent(page);
+}
+
+const own = async (page: Page, kind: string) =>
+  (await readLog(page, 'reelward-log')).filter((entry) => entry.kind === kind);
+
+describe('tickets', () => {
+  it('are taken by whoever signs in with a PIN, and prove to others what is done then', async () => {
+    one = await join(server.firstCode, 'Line front');
+    await addPerson(one, 'Elif', { badge: 'E-1', role: 'Engineer', pin: '4401' });
+    await one.locator('dialog[open]').waitFor(); // the first person is asked to sign in
+    await untilSent(one);
+    await enterPin(one, 'Elif', '4401');
+    await addPerson(one, 'Morag', { badge: 'L-1', role: 'Shift lead', pin: '3301' });
+    await untilSent(one);
+    expect(await own(one, 'ticket.taken')).toHaveLength(1);
+    two = await join(await server.newCode(), 'Line rear');
+    await goTo(two, 'log');
+    const rows = two.locator('[data-testid=entry][data-kind="person.added"]');
+    await expect.poll(() => rows.count(), { timeout: 60_000 }).toBe(2);
+    expect(await two.getByTestId('right-unproven').count()).toBe(0);
+    await rows.first().click();
+    await two.getByTestId('entry-right').getByText('proven by a ticket').waitFor();
+    await two.keyboard.press('Escape');
+    await rows.last().click();
+    await two.getByTestId('entry-right').getByText('made before tickets').waitFor();
+    await two.keyboard.press('Escape');
+  });
+
+  it('are missing under a badge alone: the act counts at once, and stands as unproven on every tablet', async () => {
+    await signIn(two, 'E-1');
+    await two.getByTestId('notice').getByText('by badge alone').waitFor();
+    await addPerson(two, 'Ailsa', { badge: 'O-1', role: 'Operator', pin: '2201' });
+    await untilSent(two);
+    await enterPin(two, 'Ailsa', '2201');
+    const signedIn = (await own(two, 'person.signed-in'))
+      .filter(({ payload }) => payload['how'] === 'pin')
+      .at(-1);
+    expect(signedIn?.payload).toMatchObject({ checked: 'tablet' });
+    await again(one);
+    await goTo(one, 'log');
+    await one.getByTestId('log-unproven').getByText('(1)').waitFor();
+    expect(await one.getByTestId('right-unproven').count()).toBe(1);
+  });
+
+  it("end with a lead's word, and the server knows who was added", async () => {
+    await one.getByTestId('log-unproven').click();
+    await one.getByTestId('unproven-entry').getByText('Ailsa').waitFor();
+    await one.getByTestId('unproven-confirm').click();
+    await confirm(one, 'L-1', '3301');
+    await one.getByTestId('settle-unproven-reason').fill('I hired her');
+    await one.getByTestId('settle-unproven-yes').click();
+    await one.getByTestId('notice').getByText('The entry is confirmed.').waitFor();
+    await one.getByTestId('unproven-entry').waitFor({ state: 'detached' });
+    await untilSent(one);
+    await goTo(two, 'log');
+    await two.getByTestId('right-confirmed').waitFor();
+    await enterPin(two, 'Elif', '4401');
+    await enterPin(two, 'Ailsa', '2201');
+    const last = (await own(two, 'person.signed-in')).at(-1);
+    expect(last?.payload).toMatchObject({ checked: 'server' });
+  });
+});

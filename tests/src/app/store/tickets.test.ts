@@ -1,0 +1,153 @@
+// Tickets on a tablet: checked by the page's own cryptography, and what they prove stands in the state, also after a new start.
+
+import './browser.ts';
+
+import { afterEach, describe, expect, test } from 'vitest';
+import { entryId } from '../../../../shared/log/entry.ts';
+import { publicKey } from '../../../../src/app/store/identity.ts';
+import { foldName, openStore, type Store } from '../../../../src/app/store/store.ts';
+import { isSigned } from '../../../../src/app/store/tickets.ts';
+import { openServerKey } from '../../../../src/server/keys.ts';
+import { createTicketDesk } from '../../../../src/server/people/tickets.ts';
+
+/** RFC 7515, A.3.1: a token signed with ES256, and its key. */
+const signed =
+  'eyJhbGciOiJFUzI1NiJ9.eyJpc3MiOiJqb2UiLA0KICJleHAiOjEzMDA4MTkzODAsDQogImh0dHA6Ly9leGFtcGxlLmNvbS9pc19yb290Ijp0cnVlfQ';
+const signature = Buffer.from(
+  'DtEhU3ljbEg8L38VWAfUAqOyKAM6-Xx-F4GawxaepmXFCgfTjDxw5djxLa8ISlSApmWQxfKTUJqPP3-Kg6NU1Q',
+  'base64url',
+);
+const key = {
+  x: 'f83OJ3D2xF1Bg8vub9tLe1gHMzV76e8Tus9uPHvRVEU',
+  y: 'x_FEzRu9m36HLN_tue659LNpXW6pCyStikYjKIWI5a0',
+};
+const point = Buffer.concat([
+  Buffer.from([4]),
+  Buffer.from(key.x, 'base64url'),
+  Buffer.from(key.y, 'base64url'),
+]);
+
+describe('`isSigned()`', () => {
+  test('finds the token of RFC 7515, A.3 signed by its key, told either way', async () => {
+    expect(await isSigned(signed, signature, key)).toBe(true);
+    expect(await isSigned(signed, signature, point)).toBe(true);
+  });
+
+  test('finds it not signed where a bit of it, of the signature or the key is another', async () => {
+    expect(await isSigned(`${signed}x`, signature, key)).toBe(false);
+    expect(
+      await isSigned(
+        signed,
+        signature.map((byte, at) => (at === 5 ? byte ^ 1 : byte)),
+        key,
+      ),
+    ).toBe(false);
+    expect(await isSigned(signed, signature, { ...key, x: key.y })).toBe(false);
+    expect(await isSigned(signed, signature.subarray(1), key)).toBe(false);
+    expect(await isSigned(signed, new Uint8Array(64), key)).toBe(false);
+  });
+});
+
+let stores: Store[] = [];
+let nowMs = Date.UTC(2026, 2, 2, 6);
+let turn = 0;
+afterEach(async () => {
+  for (const store of stores.splice(0)) await store.close();
+});
+
+async function open(name: string): Promise<Store> {
+  const clock = { nowMs: () => nowMs++ };
+  const store = await openStore({ clock, appVersion: '0.1.0', tabletName: name, name });
+  stores.push(store);
+  return store;
+}
+
+async function close(store: Store): Promise<void> {
+  stores = stores.filter((each) => each !== store);
+  await store.close();
+}
+
+/** A plant's desk without a server around it, that begins to give tickets now. */
+async function beginPlant(store: Store) {
+  const meta = new Map<string, string>();
+  const keepMeta = async (name: string, value: string) => {
+    if (!meta.has(name)) meta.set(name, value);
+    return meta.get(name) ?? '';
+  };
+  const serverKey = await openServerKey({ keepMeta });
+  const { tablet, epoch } = store.identity;
+  const desk = createTicketDesk({
+    store: {
+      keepMeta,
+      readMeta: async (name) => meta.get(name) ?? null,
+      writeMeta: async (name, value) => void meta.set(name, value),
+      heads: async () => [{ tablet, epoch, seq: store.count(), hash: '0'.repeat(64) }],
+      listTablets: async () => [],
+    },
+    key: serverKey,
+    plant: 'Brae Works',
+  });
+  const { x = '', y = '' } = ((await publicKey(store.identity)) ?? {}) as {
+    readonly x?: string;
+    readonly y?: string;
+  };
+  const own = Buffer.concat([Buffer.from([4]), Buffer.from(x, 'base64url'), Buffer.from(y, 'base64url')]);
+  const give = (person: string) =>
+    desk.give(
+      { person, role: 'lead' },
+      { tablet, publicKey: own.toString('base64url') },
+      { nowMs, stays: true },
+    );
+  const ticket = (await give('boss')) ?? '';
+  const note = (await desk.started()) ?? '';
+  return { ticket, give, start: { note, serverKey: serverKey.publicKey } };
+}
+
+const chosen = { kind: 'setup.chosen', payload: { line: 'L1', setup: 'A' } } as const;
+
+describe('a store', () => {
+  test('asks no entry for a ticket while the plant gives none', async () => {
+    const store = await open(`tickets-${turn++}`);
+    await store.append([chosen], 'boss');
+    expect(store.trust()).toBe(null);
+    expect(store.foldName()).toBe(foldName);
+    expect(store.floor().unproven.size).toBe(0);
+  });
+
+  test('marks what no ticket stands behind from the start on, and knows it again when it is opened anew', async () => {
+    const name = `tickets-${turn++}`;
+    const store = await open(name);
+    await store.append([chosen], 'boss'); // before
+    const plant = await beginPlant(store);
+    const [open1] = await store.append([chosen], 'boss');
+    await store.trustTickets(plant.start);
+    await store.append([{ kind: 'ticket.taken', payload: { person: 'boss', ticket: plant.ticket } }], null);
+    await store.append([chosen], 'boss');
+    const [other] = await store.append([chosen], 'somebody');
+    const wanted = [open1, other].map((entry) => entry && entryId(entry));
+    expect([...store.floor().unproven.keys()]).toEqual(wanted);
+    expect(store.foldName()).not.toBe(foldName);
+    await store.trustTickets(plant.start); // heard again: nothing changes
+    expect([...store.floor().unproven.keys()]).toEqual(wanted);
+    await close(store);
+    const again = await open(name);
+    expect([...again.floor().unproven.keys()]).toEqual(wanted);
+    await again.append([chosen], 'boss');
+    expect(again.floor().unproven.size).toBe(2);
+  });
+
+  test('is not deceived by a ticket with a letter changed, nor by one of another plant', async () => {
+    const store = await open(`tickets-${turn++}`);
+    const plant = await beginPlant(store);
+    const other = await beginPlant(store);
+    await store.trustTickets(plant.start);
+    const [head = '', body = '', sig = ''] = plant.ticket.split('.');
+    const claims = { ...JSON.parse(Buffer.from(body, 'base64url').toString()), role: 'engineer' };
+    const forged = `${head}.${Buffer.from(JSON.stringify(claims)).toString('base64url')}.${sig}`;
+    for (const ticket of [forged, other.ticket, 'e30.e30.AA', 'nothing'])
+      await store.append([{ kind: 'ticket.taken', payload: { person: 'boss', ticket } }], null);
+    await store.append([chosen], 'boss');
+    expect([...store.floor().unproven.values()]).toMatchObject([{ why: 'no-ticket', needs: 'lead' }]);
+    expect(store.floor().tickets.size).toBe(0);
+  });
+});
