@@ -3,6 +3,7 @@
 // it stays in the log, and what contradicts is kept as a conflict until a lead settles it. What each kind does stands in registry.ts.
 
 import type { Entry } from '../log/entry.ts';
+import { asNamed } from './fold-print.ts';
 import { type FloorEntry, readFloorEntry } from './kinds.ts';
 import { foldOf } from './registry.ts';
 import type { FloorState } from './state.ts';
@@ -17,7 +18,7 @@ export function applyEntry(state: FloorState, entry: Entry): boolean {
 
 /** Applies one checked entry. */
 export function applyFloorEntry(state: FloorState, entry: FloorEntry): void {
-  foldOf(entry)(state, entry);
+  foldOf(entry)(state, asNamed(state, entry));
 }
 
 /** Applies entries that are already in folding order. */
