@@ -112,7 +112,7 @@ function layText(area: Area, lines: readonly FaceLine[]): Pick<Face, 'lines' | '
     const plainMm = Math.min(MOST_MM, sum === 0 ? MOST_MM : area.heightMm / sum);
     if (plainMm >= LEAST_MM && area.widthMm >= 4 * LEAST_MM)
       return { ...placeLines(area, kept, plainMm), left };
-    const last = kept.findLast(({ keep }) => !keep);
+    const last = [...kept].reverse().find(({ keep }) => !keep);
     if (last === undefined) return null;
     kept = kept.filter((line) => line !== last);
     left.unshift(last.name);

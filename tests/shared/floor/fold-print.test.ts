@@ -216,8 +216,12 @@ describe('a package that is given an id', () => {
         const floor = applyAll(emptyState(), [...entries].sort(compareEntries));
         // The label was printed long ago: what it says of the count is not what counts.
         const message = packageMessage({ reel: id, ...label, quantity: 77, msl: '3', expires: null });
-        const scan = { via: 'camera' as const, codes: [{ text: message, format: null, symbologyId: null }] };
-        const { reel } = takeScan({ ...emptyDesk, slot: null }, scan as Parameters<typeof takeScan>[1], {
+        const scan = {
+          atMs: startMs,
+          via: 'camera' as const,
+          codes: [{ text: message, format: null, symbologyId: null }],
+        };
+        const { reel } = takeScan({ ...emptyDesk, slot: null }, scan, {
           floor,
           line: 'L1',
         });
@@ -238,8 +242,12 @@ describe('a package that is given an id', () => {
     );
     const floor = applyAll(emptyState(), [...entries].sort(compareEntries));
     for (const text of [id, id.toLowerCase(), id.replace('-', '')]) {
-      const scan = { via: 'typed' as const, codes: [{ text, format: null, symbologyId: null }] };
-      const { reel } = takeScan(emptyDesk, scan as Parameters<typeof takeScan>[1], { floor, line: 'L1' });
+      const scan = {
+        atMs: startMs,
+        via: 'typed' as const,
+        codes: [{ text, format: null, symbologyId: null }],
+      };
+      const { reel } = takeScan(emptyDesk, scan, { floor, line: 'L1' });
       expect([reel?.reel, reel?.quantity]).toEqual([id, 321]);
     }
   });

@@ -47,6 +47,7 @@ async function unload(app: App, loaded: SlotState, left: Left): Promise<void> {
     },
     ...(left.calibration ? [{ kind: 'reel.calibrated' as const, payload: left.calibration }] : []),
   ]);
+  offerLabel(app, tape?.reel ?? null);
   const words = say(loadWords);
   const shown = entry ? lossSentence(app, entryId(entry)) : null;
   app.notice.value = {
@@ -61,6 +62,13 @@ async function unload(app: App, loaded: SlotState, left: Left): Promise<void> {
       },
     },
   };
+}
+
+/** A reel without an id that comes off with parts on it is offered a label: it would begin anew at its next load. */
+function offerLabel(app: App, was: string | null): void {
+  const reel = was === null ? undefined : app.store.floor().reels.get(was);
+  if (reel?.reel.startsWith('~') && reel.at === null && reel.count !== 0)
+    app.labelWanted.value = { reel: reel.reel };
 }
 
 /** What an entry showed of losses, as a sentence; null where it showed nothing. */
