@@ -8,7 +8,7 @@ import type { Paper } from './label-paper.ts';
 const SIZES = { small: 0.85, plain: 1, id: 1.3, large: 1.7 } as const;
 /** Height of a plain letter's line that is read at arm's length, mm, and the largest that is of use: common practice. */
 const LEAST_MM = 1.9;
-const MOST_MM = 4.5;
+const MOST_MM = 7;
 const LINE = 1.2;
 /** A letter's mean width against its size, plain and bold: of the usual sans serif faces, on the wide side. */
 const WIDE = 0.58;
@@ -17,10 +17,10 @@ const WIDE_BOLD = 0.64;
 const NARROW = 0.7;
 /** White squares around a code: 1 is the least by ISO/IEC 16022; twice that, since paper gets dirty. */
 const QUIET = 2;
-/** Squares: three dots at least, so that a lost dot leaves most of it; 0.25 mm for hand scanners and tablets; more than 0.7 mm helps nobody. */
+/** Squares: three dots at least, so that a lost dot leaves most of it; 0.25 mm for hand scanners and tablets; more than 1 mm helps nobody. */
 const LEAST_DOTS = 3;
 const LEAST_MODULE_MM = 0.25;
-const MOST_MODULE_MM = 0.7;
+const MOST_MODULE_MM = 1;
 /** Between code and text. */
 const GAP_MM = 1.2;
 

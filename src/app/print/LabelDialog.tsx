@@ -11,7 +11,8 @@ import { type App, type LabelWanted, useApp, useFloor } from '../app.ts';
 import { leftOn } from '../left-on.ts';
 import { useRefusal } from '../may.ts';
 import { address } from '../router.ts';
-import { type CodeSquares, drawSymbol } from '../scan/symbol.ts';
+import { drawSymbol } from '../scan/draw.ts';
+import type { CodeSquares } from '../scan/symbol.ts';
 import { AskFeet } from '../ui/Ask.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { printWords } from '../words/print.ts';
@@ -66,12 +67,12 @@ export function LabelDialog({
         {times > 0 && <p data-testid="label-again">{words.dialog.again(times)}</p>}
         {ready !== null && 'face' in ready && <LeftOut label={ready} />}
         <p class="soft">{words.dialog.stick}</p>
-        <p class="soft">
-          {words.on(paper.size)} ·{' '}
-          <a href={address('plant', 'print')} onClick={onClose}>
+        <div class="row">
+          <span class="soft grow">{words.on(paper.size)}</span>
+          <a class="button quiet" href={address('plant', 'print')} onClick={onClose}>
             {words.change}
           </a>
-        </p>
+        </div>
         <AskFeet
           testId="label-print"
           disabledReason={refusal ?? problem}

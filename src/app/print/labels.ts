@@ -34,17 +34,16 @@ export interface Printing {
   readonly isPractice: boolean;
 }
 
-/** The last line: that it is a reprint, that it is of the practice floor, and when. */
-function printedLine(what: LabelSubject, name: string, from: Printing): FaceLine {
+/** What a label says of its print: that it is a reprint, or of the practice floor. */
+function marksOf(what: LabelSubject, name: string, from: Printing): readonly string[] {
   const words = say(printWords).onLabel;
   const before = timesPrinted(from.floor, what, name);
-  const marks = [
-    ...(from.isPractice ? [words.practice] : []),
-    ...(before > 0 ? [words.again(before + 1)] : []),
-    words.printed(formatDay(from.nowMs, from.zone)),
-  ];
-  const keep = before > 0 || from.isPractice || what === 'reel';
-  return { name: 'printed', text: marks.join(' · '), size: 'small', keep };
+  return [...(from.isPractice ? [words.practice] : []), ...(before > 0 ? [words.again(before + 1)] : [])];
+}
+
+/** The last line of a label; none where it has nothing to say. It is never left out. */
+function lastLine(said: readonly string[]): readonly FaceLine[] {
+  return said.length === 0 ? [] : [{ name: 'printed', text: said.join(' · '), size: 'small', keep: true }];
 }
 
 /** A deviation as it is shown: never 0 where there is one. */
@@ -64,7 +63,6 @@ export function packageLabel(reel: Reel, id: string, from: Printing): PlantLabel
   const place = placeOf(reel);
   const line = (name: string, text: string | null, size: FaceLine['size'], keep = false): FaceLine[] =>
     text === null || text === '' ? [] : [{ name, text, size, keep }];
-  const made = [lot === null ? '' : words.lot(lot), dateCode === null ? '' : words.dateCode(dateCode)];
   const left =
     quantity === null ? words.leftUnknown : words.left(formatCount(quantity), sd > 0 ? spread(sd) : null);
   return {
@@ -76,11 +74,12 @@ export function packageLabel(reel: Reel, id: string, from: Printing): PlantLabel
       ...line('part', part ?? supplierPart, 'large', true),
       ...line('left', left, 'plain', true),
       ...line('life', life?.text ?? null, 'plain', life?.tone === 'stop'),
-      ...line('made', made.filter((each) => each !== '').join(' · '), 'plain'),
+      ...line('lot', lot === null ? null : words.lot(lot), 'plain'),
+      ...line('dateCode', dateCode === null ? null : words.dateCode(dateCode), 'plain'),
       ...line('supplierPart', part === null ? null : supplierPart, 'plain'),
       ...line('expires', expires === null ? null : words.expires(expires), 'plain'),
       ...line('place', place === null ? null : words.place(place), 'plain'),
-      printedLine('reel', id, from),
+      ...lastLine([...marksOf('reel', id, from), words.printed(formatDay(nowMs, zone))]),
     ],
   };
 }
@@ -101,14 +100,13 @@ export function nameLabel(
       { name: 'name', text: shown, size: 'large', keep: true },
       {
         name: 'what',
-        text:
-          what === 'badge'
-            ? say(printWords).subjects.badge.one
-            : `${say(printWords).subjects[what].one} ${about}`.trim(),
+        text: [say(printWords).subjects[what].one, what === 'badge' ? '' : about]
+          .filter((each) => each !== '')
+          .join(' · '),
         size: 'plain',
         keep: false,
       },
-      printedLine(what, name, from),
+      ...lastLine(marksOf(what, name, from)),
     ],
   };
 }

@@ -10,7 +10,7 @@ import { LeftOut, useSymbol } from '../../../print/LabelDialog.tsx';
 import { type Named, nameLabel, namesOf, type PlantLabel, type Printing } from '../../../print/labels.ts';
 import { type NamedPaper, paperInUse } from '../../../print/paper.ts';
 import { printPages } from '../../../print/sheet.tsx';
-import { drawSymbol } from '../../../scan/symbol.ts';
+import { drawSymbol } from '../../../scan/draw.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Field } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
