@@ -62,7 +62,7 @@ export function LabelDialog({
     <Dialog title={words.dialog.title(facts.part ?? facts.supplierPart ?? id)} onClose={onClose}>
       <div class="stack" data-testid="label-dialog">
         {ready !== null && 'face' in ready && <FacePreview paper={paper} label={ready} />}
-        {facts.reel !== id && <p>{id === COMING ? words.dialog.givesNew : words.dialog.gives(id)}</p>}
+        {facts.reel !== id && <p>{words.dialog.gives(id)}</p>}
         {facts.reel === COMING && <p>{words.dialog.givesNew}</p>}
         {times > 0 && <p data-testid="label-again">{words.dialog.again(times)}</p>}
         {ready !== null && 'face' in ready && <LeftOut label={ready} />}

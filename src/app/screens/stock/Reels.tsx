@@ -230,7 +230,7 @@ function ReelRow(props: {
               app.labelWanted.value = { reel: reel.reel };
             }}
             disabledReason={verify}
-            testId={`label-${reel.reel}`}
+            testId={`mark-${reel.reel}`}
           >
             {say(printWords).label}
           </Button>
