@@ -86,7 +86,7 @@ export const words = {
     saved: (size: string) => `${size} saved for all tablets.`,
     use: 'Use on this tablet',
     used: 'used on this tablet',
-    about: (width: string, height: string, dpi: number) => `${width} × ${height} mm, ${dpi} dots per inch`,
+    about: (width: string, height: string, dpi: number) => `${width} × ${height} mm, ${dpi} dpi`,
     papers: { roll: 'Roll', sheet: 'Sheet' },
     name: 'Name of the size',
     paper: 'Paper',
