@@ -24,6 +24,12 @@ const MOST_MODULE_MM = 1;
 /** Between code and text. */
 const GAP_MM = 1.2;
 
+/** How wide a text is against the size of its letters. */
+export type WidthOf = (text: string, isBold: boolean) => number;
+
+/** The width of a text by its letters' usual one; on the wide side. */
+export const usualWidth: WidthOf = (text, isBold) => text.length * (isBold ? WIDE_BOLD : WIDE);
+
 /** One line of text, the most important first. `keep`: it is never left out. */
 export interface FaceLine {
   readonly name: string;
@@ -32,7 +38,7 @@ export interface FaceLine {
   readonly keep: boolean;
 }
 
-/** A line where it stands: `yMm` is its baseline. `narrowMm`: drawn into this width, where it would be wider. */
+/** A line where it stands: `yMm` is its baseline. `narrow`: drawn that much narrower, 1: as it is. */
 export interface PlacedLine {
   readonly name: string;
   readonly text: string;
@@ -40,7 +46,7 @@ export interface PlacedLine {
   readonly yMm: number;
   readonly sizeMm: number;
   readonly isBold: boolean;
-  readonly narrowMm: number | null;
+  readonly narrow: number;
 }
 
 /** A label's face, mm from its top left corner. */
@@ -72,11 +78,12 @@ interface Area {
   readonly heightMm: number;
 }
 
-/** Lays a label out. `modules`: squares on a side of its code. */
+/** Lays a label out. `modules`: squares on a side of its code; `widthOf`: as wide as its text is where it is drawn. */
 export function layFace(
   paper: Pick<Paper, 'widthMm' | 'heightMm' | 'marginMm' | 'dpi'>,
   modules: number,
   lines: readonly FaceLine[],
+  widthOf: WidthOf = usualWidth,
 ): Face | NoFace {
   const { marginMm, dpi } = paper;
   const width = paper.widthMm - 2 * marginMm;
@@ -95,7 +102,7 @@ export function layFace(
   const area: Area = isWide
     ? { xMm: marginMm + side + GAP_MM, yMm: marginMm, widthMm: width - side - GAP_MM, heightMm: height }
     : { xMm: marginMm, yMm: marginMm + side + GAP_MM, widthMm: width, heightMm: height - side - GAP_MM };
-  const text = layText(area, lines);
+  const text = layText(area, lines, widthOf);
   if (text === null) return { problem: 'text-too-large', needsMm };
   const snap = (mm: number) => Math.ceil(mm / dotMm - 1e-9) * dotMm;
   const edge = QUIET * moduleMm;
@@ -104,14 +111,20 @@ export function layFace(
 }
 
 /** The lines in an area, all by one size; null where not even those to keep have room. */
-function layText(area: Area, lines: readonly FaceLine[]): Pick<Face, 'lines' | 'left' | 'cut'> | null {
+function layText(
+  area: Area,
+  lines: readonly FaceLine[],
+  widthOf: WidthOf,
+): Pick<Face, 'lines' | 'left' | 'cut'> | null {
   let kept = [...lines];
   const left: string[] = [];
   for (;;) {
     const sum = kept.reduce((total, { size }) => total + SIZES[size] * LINE, 0);
     const plainMm = Math.min(MOST_MM, sum === 0 ? MOST_MM : area.heightMm / sum);
-    if (plainMm >= LEAST_MM && area.widthMm >= 4 * LEAST_MM)
-      return { ...placeLines(area, kept, plainMm), left };
+    if (plainMm >= LEAST_MM && area.widthMm >= 4 * LEAST_MM) {
+      const placed = kept.map((line) => fitLine(line, { area, plainMm, widthOf }));
+      return { ...stackLines(area, placed, plainMm), left };
+    }
     const last = [...kept].reverse().find(({ keep }) => !keep);
     if (last === undefined) return null;
     kept = kept.filter((line) => line !== last);
@@ -119,31 +132,35 @@ function layText(area: Area, lines: readonly FaceLine[]): Pick<Face, 'lines' | '
   }
 }
 
-function placeLines(area: Area, lines: readonly FaceLine[], plainMm: number): Pick<Face, 'lines' | 'cut'> {
-  const cut: string[] = [];
+type Fitted = Omit<PlacedLine, 'xMm' | 'yMm'> & { readonly line: FaceLine };
+
+/** A line as large as it may be in one line; a long one smaller, then narrower, then cut. */
+function fitLine(
+  line: FaceLine,
+  { area, plainMm, widthOf }: { readonly area: Area; readonly plainMm: number; readonly widthOf: WidthOf },
+): Fitted {
+  const isBold = line.size === 'large' || line.size === 'id';
+  const leastMm = LEAST_MM * SIZES.small;
+  const natural = widthOf(line.text, isBold);
+  const sizeMm = Math.max(leastMm, Math.min(plainMm * SIZES[line.size], area.widthMm / (natural * NARROW)));
+  let text = line.text;
+  for (
+    let keep = text.length - 1;
+    keep > 0 && widthOf(text, isBold) * sizeMm * NARROW > area.widthMm + 1e-9;
+    keep -= 1
+  )
+    text = `${line.text.slice(0, keep)}…`;
+  const narrow = Math.min(1, area.widthMm / (widthOf(text, isBold) * sizeMm));
+  return { line, name: line.name, text, sizeMm, isBold, narrow };
+}
+
+/** The lines below each other. */
+function stackLines(area: Area, fitted: readonly Fitted[], plainMm: number): Pick<Face, 'lines' | 'cut'> {
   let bottom = area.yMm;
-  const placed = lines.map(({ name, text, size }): PlacedLine => {
-    const isBold = size === 'large' || size === 'id';
-    const wide = isBold ? WIDE_BOLD : WIDE;
-    const natural = text.length * wide;
-    // As large as it may be in one line; a long one smaller, down to the least.
-    const sizeMm = Math.max(
-      LEAST_MM * SIZES.small,
-      Math.min(plainMm * SIZES[size], area.widthMm / (natural * NARROW)),
-    );
-    bottom += plainMm * SIZES[size] * LINE;
-    const most = Math.floor(area.widthMm / (sizeMm * wide * NARROW));
-    const shown = text.length > most ? `${text.slice(0, Math.max(1, most - 1))}…` : text;
-    if (shown !== text) cut.push(name);
-    return {
-      name,
-      text: shown,
-      xMm: area.xMm,
-      yMm: bottom - plainMm * SIZES[size] * (LINE - 0.95),
-      sizeMm,
-      isBold,
-      narrowMm: shown.length * wide * sizeMm > area.widthMm ? area.widthMm : null,
-    };
+  const lines = fitted.map(({ line, ...placed }): PlacedLine => {
+    const high = plainMm * SIZES[line.size];
+    bottom += high * LINE;
+    return { ...placed, xMm: area.xMm, yMm: bottom - high * (LINE - 0.95) };
   });
-  return { lines: placed, cut };
+  return { lines, cut: fitted.flatMap(({ line, text }) => (text === line.text ? [] : [line.name])) };
 }

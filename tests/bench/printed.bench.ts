@@ -19,12 +19,18 @@ if (spawnSync('dmtxread', ['--version']).error) {
 prepareWriter();
 const folder = mkdtempSync(path.join(tmpdir(), 'reelward-labels-'));
 
-/** What the decoder from outside reads of a picture, character by character; null where it reads nothing within two seconds. */
+/**
+ * What the decoder from outside reads of a picture, character by character; null where it reads nothing. It looks at half the size first, as lost dots cost it
+ * much time at the full size, and then at all for ten seconds.
+ */
 function readByDmtx({ data, width, height }: Gray): string | null {
   const file = path.join(folder, 'label.pgm');
   writeFileSync(file, Buffer.concat([Buffer.from(`P5\n${width} ${height}\n255\n`), data]));
-  const { stdout } = spawnSync('dmtxread', ['-N1', '-m2000', file]);
-  return stdout.length === 0 ? null : stdout.toString('latin1');
+  for (const size of ['-S2', '-S1']) {
+    const { stdout } = spawnSync('dmtxread', ['-N1', '-m10000', size, file]);
+    if (stdout.length > 0) return stdout.toString('latin1');
+  }
+  return null;
 }
 
 try {

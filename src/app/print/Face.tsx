@@ -3,6 +3,7 @@
 import { type FaceLine, type Face as Laid, layFace } from '../../../shared/labels/label-face.ts';
 import type { Paper } from '../../../shared/labels/label-paper.ts';
 import type { CodeSquares } from '../scan/symbol.ts';
+import { LABEL_FACES, measuredWidth } from './measure.ts';
 
 /** Dark squares as one path: a run of neighbours is one stroke, so that no hairline shows between them. */
 export function squaresPath({ side, dark }: CodeSquares): string {
@@ -32,7 +33,7 @@ export function readyLabel(
   lines: readonly FaceLine[],
   paper: Paper,
 ): ReadyLabel | null {
-  const face = layFace(paper, symbol.side, lines);
+  const face = layFace(paper, symbol.side, lines, measuredWidth);
   return 'problem' in face ? null : { key, symbol, face };
 }
 
@@ -40,7 +41,7 @@ export function readyLabel(
 export function FaceDrawing({ symbol, face }: ReadyLabel) {
   const { code, lines } = face;
   return (
-    <g fill="#000">
+    <g fill="#000" direction="ltr">
       <path
         d={squaresPath(symbol)}
         transform={`translate(${code.xMm} ${code.yMm}) scale(${code.moduleMm})`}
@@ -49,12 +50,10 @@ export function FaceDrawing({ symbol, face }: ReadyLabel) {
       {lines.map((line) => (
         <text
           key={line.name}
-          x={line.xMm}
-          y={line.yMm}
+          transform={`translate(${line.xMm} ${line.yMm}) scale(${line.narrow} 1)`}
           font-size={line.sizeMm}
           font-weight={line.isBold ? 700 : 400}
-          font-family="system-ui, 'Liberation Sans', Arial, sans-serif"
-          {...(line.narrowMm === null ? {} : { textLength: line.narrowMm, lengthAdjust: 'spacingAndGlyphs' })}
+          font-family={LABEL_FACES}
         >
           {line.text}
         </text>

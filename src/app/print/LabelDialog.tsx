@@ -19,6 +19,7 @@ import { printWords } from '../words/print.ts';
 import { formatNumber, say } from '../words/words.ts';
 import { FacePreview, type ReadyLabel } from './Face.tsx';
 import { type PlantLabel, type Printing, packageLabel } from './labels.ts';
+import { measuredWidth } from './measure.ts';
 import { type NamedPaper, paperInUse } from './paper.ts';
 import { printPages } from './sheet.tsx';
 
@@ -130,7 +131,7 @@ export function useSymbol(code: string | null): CodeSquares | 'cannot' | null {
 }
 
 function layOn(paper: NamedPaper, label: PlantLabel, symbol: CodeSquares): ReadyLabel | NoFace {
-  const face = layFace(paper, symbol.side, label.lines);
+  const face = layFace(paper, symbol.side, label.lines, measuredWidth);
   return 'problem' in face ? face : { key: label.name, symbol, face };
 }
 

@@ -70,7 +70,7 @@ function TestFace(props: {
   const ruler = Math.min(20, Math.floor((width - 2 * margin) / 5) * 5);
   const left = (width - ruler) / 2;
   return (
-    <g fill="none" stroke="#000" stroke-width="0.25">
+    <g fill="none" stroke="#000" stroke-width="0.25" direction="ltr">
       <rect x="0.125" y="0.125" width={width - 0.25} height={height - 0.25} />
       <rect
         x={margin}

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type FaceLine, layFace } from '../../../shared/labels/label-face.ts';
+import { type FaceLine, layFace, usualWidth } from '../../../shared/labels/label-face.ts';
 import { FIRST_PAPER, type Paper, pagesOf, paperProblem } from '../../../shared/labels/label-paper.ts';
 
 const none = { first: 0, offsetXMm: 0, offsetYMm: 0 };
@@ -108,6 +108,9 @@ describe('a label’s face', () => {
         expect(yMm + (modules + 1) * moduleMm).toBeLessThanOrEqual(paper.heightMm + 0.2);
         for (const line of face.lines) {
           expect(line.sizeMm).toBeGreaterThan(1.6);
+          expect(line.narrow).toBeGreaterThanOrEqual(0.69);
+          const wide = usualWidth(line.text, line.isBold) * line.sizeMm * line.narrow;
+          expect(line.xMm + wide).toBeLessThanOrEqual(paper.widthMm - paper.marginMm + 1e-6);
           expect(line.xMm).toBeGreaterThanOrEqual(paper.marginMm);
           expect(line.yMm).toBeLessThanOrEqual(paper.heightMm - paper.marginMm + 1e-6);
           const beside = line.xMm > xMm + (modules + 1) * moduleMm;

@@ -220,7 +220,7 @@ async function* paper(here: Here): AsyncGenerator<string> {
   await page.getByTestId('size-A4 of 24').waitFor();
   await openBy(here, 'size-add');
   await page.getByTestId('size-name').fill('Tag');
-  await page.getByTestId('size-field-widthMm').fill('30');
+  await page.getByTestId('size-field-widthMm').fill('34');
   await page.getByTestId('size-field-heightMm').fill('16');
   await page.getByTestId('size-field-dpi').fill('300');
   await page.getByTestId('size-save').click();
@@ -268,9 +268,8 @@ async function* print(here: Here): AsyncGenerator<string> {
   await goThere(here, '#/stock');
   await scan(page, reelLabel({ P: '10-0402-000', Q: '5000', '1T': 'LT-9100-N' }));
   await page.locator('[data-testid^=mark-]').first().click();
-  await page.getByTestId('label-dialog').waitFor();
-  await drawn(page);
-  yield 'print, a label that is too small';
+  await page.getByTestId('label-left-out').waitFor();
+  yield 'print, a label with too little room';
   await closeDialogs(page);
 }
 
