@@ -66,6 +66,7 @@ export const words = {
     what: 'What to label',
     help: 'Slots come in walking order, places in the order of the store. Tap what you do not want.',
     none: 'The log knows none yet. Type their names below.',
+    noneKnown: 'The log knows none yet.',
     more: 'More names, one a line',
     moreHelp: 'For places, carts and feeders that nobody has scanned yet.',
     all: 'All',

@@ -67,6 +67,7 @@ export const words: Sentences<typeof english> = {
     what: 'Qué etiquetar',
     help: 'Las posiciones van en el orden del recorrido; los lugares, en el del almacén. Toque lo que no quiera.',
     none: 'El registro aún no conoce ninguno. Escriba sus nombres abajo.',
+    noneKnown: 'El registro aún no conoce ninguna.',
     more: 'Más nombres, uno por línea',
     moreHelp: 'Para lugares, carros y alimentadores que nadie ha escaneado aún.',
     all: 'Todos',

@@ -61,6 +61,7 @@ function Many({ what }: { readonly what: Subject }) {
   const [off, setOff] = useState<ReadonlySet<string>>(new Set());
   const [typed, setTyped] = useState('');
   const [gone, setGone] = useState('0');
+  const canType = what !== 'badge' && what !== 'station';
   const known = namesOf(floor, what, app.line.value);
   const more = namesTyped(typed, known);
   const chosen = [...known.filter(({ name }) => !off.has(name)), ...more].slice(0, MOST);
@@ -74,7 +75,9 @@ function Many({ what }: { readonly what: Subject }) {
       : readyLabel(first.name, symbol, first.lines, paper);
   return (
     <>
-      <p class="soft">{known.length === 0 ? words.many.none : words.many.help}</p>
+      <p class="soft">
+        {known.length > 0 ? words.many.help : canType ? words.many.none : words.many.noneKnown}
+      </p>
       {known.length > 0 && (
         <Names
           known={known}
@@ -83,7 +86,7 @@ function Many({ what }: { readonly what: Subject }) {
           onOff={setOff}
         />
       )}
-      {what !== 'badge' && what !== 'station' && (
+      {canType && (
         <label class="field whole">
           <span>{words.many.more}</span>
           <textarea
