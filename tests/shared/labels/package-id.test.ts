@@ -109,6 +109,14 @@ describe('the id of a package', () => {
     expect(ids.size).toBe(200 * 200);
   });
 
+  test('draws its first letters evenly: 20,000 chains share them as seldom as chance has it', () => {
+    const marks = new Set<string>();
+    for (let chain = 0; chain < 20_000; chain += 1)
+      marks.add(packageIdOf(`tablet-${chain % 7}/life-${chain}/1`).slice(0, 7));
+    // 20,000² / 2 pairs over 28⁷ letters: 0.015 pairs wanted.
+    expect(20_000 - marks.size).toBeLessThanOrEqual(1);
+  });
+
   test('of one chain never repeats: its number goes in whole', () => {
     fc.assert(
       fc.property(entries, fc.integer({ min: 1, max: 9_000_000 }), ({ tablet, epoch, seq }, other) => {
