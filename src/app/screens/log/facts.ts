@@ -50,6 +50,7 @@ const inRow: readonly FactName[] = [
   'tapeWidthMm',
   'cart',
   'place',
+  'size',
   'air',
   'product',
   'side',
