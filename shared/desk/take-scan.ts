@@ -3,13 +3,15 @@
 
 import { isFullAddress } from '../floor/address.ts';
 import { siteRules } from '../floor/fold-labels.ts';
+import { cameWithoutId } from '../floor/fold-print.ts';
 import { isSameLabel } from '../floor/holds.ts';
 import { slotPhase } from '../floor/progress.ts';
 import { type Recognised, recognise } from '../floor/recognise.ts';
 import { hasOwnId } from '../floor/reel-id.ts';
-import { slotKey } from '../floor/state.ts';
+import { type FloorState, slotKey } from '../floor/state.ts';
 import type { Source } from '../floor/vocabulary.ts';
 import { parseLabel } from '../labels/label.ts';
+import { readPackageId } from '../labels/package-id.ts';
 import type { LabelQuestion, LabelReading } from '../labels/reading.ts';
 import type { Scan, ScannedCode } from '../labels/scan.ts';
 import { earlierUnnamed } from '../verdict/verify.ts';
@@ -236,7 +238,7 @@ function readsAsRunning(reel: ReelInHand, desk: Desk, view: DeskView): boolean {
       tape.count !== null &&
       reel.labelQuantity !== null &&
       tape.count !== reel.labelQuantity;
-    return !isOther && !hasOwnId(tape.reel) && isSameLabel({ ...tape, reel: null }, reel);
+    return !isOther && cameWithoutId(view.floor, tape.reel) && isSameLabel({ ...tape, reel: null }, reel);
   });
 }
 
@@ -253,7 +255,7 @@ function isOnSlot(reel: ReelInHand, slot: string, view: DeskView): boolean {
   return loaded.some(
     (tape) =>
       (reel.reel !== null && tape.reel === reel.reel) ||
-      (!hasOwnId(tape.reel) &&
+      ((!hasOwnId(tape.reel) || (reel.reel === null && view.floor.named.has(tape.reel))) &&
         (tape.part === reel.part ||
           (tape.supplierPart !== null && tape.supplierPart === reel.supplierPart)) &&
         (reel.lot === null || tape.lot === null || reel.lot === tape.lot)),
@@ -306,6 +308,13 @@ export function expectation(view: DeskView) {
   return { parts, supplierParts: new Set(view.floor.approvals.keys()) };
 }
 
+/** The reel that a text names: as the log writes it, or one of the plant's own ids as people type it. */
+function idTyped(text: string, floor: FloorState): string | null {
+  if (floor.reels.has(text)) return text;
+  const own = readPackageId(text);
+  return own !== null && own !== 'wrong' && floor.reels.has(own.id) ? own.id : null;
+}
+
 function reelInHand(
   reading: LabelReading,
   codes: readonly string[],
@@ -313,7 +322,7 @@ function reelInHand(
   view: DeskView,
 ): ReelInHand {
   const bare = codes.length === 1 ? codes[0]?.trim() : undefined;
-  const knownId = bare !== undefined && view.floor.reels.has(bare) ? bare : null;
+  const knownId = bare === undefined ? null : idTyped(bare, view.floor);
   const id = reading.reel ?? knownId;
   const known = id === null ? undefined : view.floor.reels.get(id);
   const isPieces = reading.unit === null || /^(pcs?|pce|ea|nar|st|stk|c62)$/i.test(reading.unit);

@@ -110,6 +110,10 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'moisture.ruled': 'rule-moisture',
   'reel.timed': 'verify-reel',
   'reel.life-judged': 'look',
+  'reel.named': 'verify-reel',
+  'labels.printed': (_, { payload }) => (payload.what === 'badge' ? 'manage-people' : 'verify-reel'),
+  'labels.sized': 'rule-line',
+  'labels.size-withdrawn': 'rule-line',
   'ticket.taken': 'look',
   'unproven.settled': 'settle-unproven',
 };

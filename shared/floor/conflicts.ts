@@ -1,8 +1,8 @@
 // What contradicts: two reels on one slot, one reel on two, a block that was overlooked. Kept until a lead settles it or one of the
 // two is taken back. Method: entries name a conflict, so that every tablet finds the same one; nothing is decided by the clock.
 
+import { cameWithoutId } from './fold-print.ts';
 import type { PayloadOf } from './kinds.ts';
-import { hasOwnId } from './reel-id.ts';
 import { freeReels, holdReels, type Mark } from './reel-places.ts';
 import { labelShareOf, startLedger } from './remaining.ts';
 import { type Conflict, type FloorState, type SlotState, slotKey, type Tape } from './state.ts';
@@ -147,12 +147,13 @@ export function dropEmptied(state: FloorState, at: Pick<SlotState, 'line' | 'slo
 
 /** True where an unload names a tape behind which another was joined by then: who took it off did not know of the splice. */
 export function isOlderTape(
+  state: FloorState,
   there: Pick<SlotState, 'tapes'>,
   unloaded: { readonly reel: string | null; readonly part: string | null; readonly lot: string | null },
 ): boolean {
   const isNamed = (tape: Tape) =>
     unloaded.reel === null
-      ? !hasOwnId(tape.reel) && tape.part === unloaded.part && tape.lot === unloaded.lot
+      ? cameWithoutId(state, tape.reel) && tape.part === unloaded.part && tape.lot === unloaded.lot
       : tape.reel === unloaded.reel;
   const last = there.tapes.at(-1);
   return last !== undefined && !isNamed(last) && there.tapes.some(isNamed);

@@ -317,7 +317,7 @@ function unload(state: FloorState, facts: PayloadOf<'reel.unloaded'>, mark: Mark
   }
   dropConflicts(state, there, mark.entry);
   const last = there.tapes.at(-1);
-  if (last && isOlderTape(there, facts)) {
+  if (last && isOlderTape(state, there, facts)) {
     addUnloaded(state, there, { entries: [last.entry, mark.entry], atMs: mark.atMs });
   }
 }

@@ -6,6 +6,7 @@
 import { entryId } from '../log/entry.ts';
 import type { EntryOf } from './kinds.ts';
 import { emptyReel } from './recount.ts';
+import { ownIdOf } from './reel-id.ts';
 import {
   countMark,
   endLedger,
@@ -54,8 +55,7 @@ function find(state: FloorState, name: string, found: Found): void {
   if (station) state.stations.set(name, { ...station, found: [...station.found, found].slice(-FOUND_KEPT) });
 }
 
-const reelOf = (tape: Tape | undefined): string | null =>
-  tape === undefined || tape.reel.startsWith('~') ? null : tape.reel;
+const reelOf = (tape: Tape | undefined): string | null => ownIdOf(tape?.reel);
 
 /**
  * Where the tape that begins now stands on its slot: from 1 on. 0: it is known already that it feeds; null: the scans know nothing of such a joint.

@@ -11,6 +11,7 @@ import { linePayloadSchemas } from './kinds-line.ts';
 import { moisturePayloadSchemas } from './kinds-moisture.ts';
 import { panelPayloadSchemas } from './kinds-panels.ts';
 import { plantPayloadSchemas, weekly } from './kinds-plant.ts';
+import { printPayloadSchemas } from './kinds-print.ts';
 import { rightPayloadSchemas } from './kinds-rights.ts';
 import { skippedSchema, stationPayloadSchemas } from './kinds-stations.ts';
 import {
@@ -325,6 +326,7 @@ export const payloadSchemas = {
     by: id,
   }),
   ...labelPayloadSchemas,
+  ...printPayloadSchemas,
   ...linePayloadSchemas,
   ...plantPayloadSchemas,
   ...panelPayloadSchemas,

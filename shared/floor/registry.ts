@@ -16,6 +16,7 @@ import { foldMoisture } from './fold-moisture.ts';
 import { foldPanels } from './fold-panels.ts';
 import { foldPlaces } from './fold-places.ts';
 import { foldPlant } from './fold-plant.ts';
+import { asNamed, foldPrint } from './fold-print.ts';
 import { foldRun } from './fold-run.ts';
 import { foldSeen } from './fold-seen.ts';
 import { foldStations } from './fold-stations.ts';
@@ -30,6 +31,7 @@ import {
   ofDocking,
   ofHold,
   ofLine,
+  ofNamed,
   ofPanels,
   ofReel,
   ofSlot,
@@ -182,6 +184,10 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'conflict.settled': { schema: schemas['conflict.settled'], fold: foldMaterial, touches: everywhere },
   'label.taught': { schema: schemas['label.taught'], fold: foldLabels, touches: nowhere },
   'label.withdrawn': { schema: schemas['label.withdrawn'], fold: foldLabels, touches: nowhere },
+  'reel.named': { schema: schemas['reel.named'], fold: foldPrint, touches: ofNamed },
+  'labels.printed': { schema: schemas['labels.printed'], fold: foldPrint, touches: nowhere },
+  'labels.sized': { schema: schemas['labels.sized'], fold: foldPrint, touches: nowhere },
+  'labels.size-withdrawn': { schema: schemas['labels.size-withdrawn'], fold: foldPrint, touches: nowhere },
   'log.exported': { schema: schemas['log.exported'], fold: nothing, touches: nowhere },
   'state.differed': { schema: schemas['state.differed'], fold: nothing, touches: nowhere },
   'checklist.template': { schema: schemas['checklist.template'], fold: foldChange, touches: nowhere },
@@ -221,7 +227,8 @@ export function foldOf(entry: FloorEntry): Fold<FloorEntry> {
 }
 
 /** Which slots and reels an entry touches, asked of the state before it. */
-export function touchesOf(state: FloorState, entry: FloorEntry): Touched {
+export function touchesOf(state: FloorState, told: FloorEntry): Touched {
+  const entry = asNamed(state, told);
   const touches = registry[entry.kind].touches as (state: FloorState, entry: FloorEntry) => Touched; // as above
   return touches(state, entry);
 }

@@ -49,6 +49,8 @@ export type Line = Readonly<PayloadOf<'line.defined'>>;
 export type LineRules = Readonly<PayloadOf<'line.ruled'>>;
 /** When a line works, as it was last entered. */
 export type LineWeeks = Readonly<PayloadOf<'line.calendar-ruled'>>;
+/** A size of labels as it was last entered. */
+export type LabelSize = Readonly<PayloadOf<'labels.sized'>>;
 /** A feeder as it was last described. */
 export type Feeder = Readonly<PayloadOf<'feeder.known'>>;
 /** What one product side wants on each slot, in one revision; it never changes once taken, but for makers withdrawn since. */
@@ -274,6 +276,12 @@ export interface FloorState extends PanelState, RightsState, StationState {
   readonly moisture: Map<string, MoistureRuling>;
   /** Reel -> the time on its label, hours (level 6), and the entry that told it. */
   readonly labelTimes: Map<string, { readonly hours: number; readonly entry: string }>;
+  /** Id that the plant gave a package -> what the log called it before. */
+  readonly named: Map<string, string>;
+  /** `printKey` -> how often that label was given to a printer, and when last. */
+  readonly prints: Map<string, { readonly times: number; readonly atMs: number }>;
+  /** Sizes of labels that the plant entered, by name. */
+  readonly labelSizes: Map<string, LabelSize>;
 }
 
 /** The state before any entry. */
@@ -328,6 +336,9 @@ export function emptyState(): FloorState {
     parts: new Map(),
     moisture: new Map(),
     labelTimes: new Map(),
+    named: new Map(),
+    prints: new Map(),
+    labelSizes: new Map(),
   };
 }
 

@@ -110,6 +110,13 @@ export function ofReel(
   return reel === null ? none : { ...none, reels: [reel] };
 }
 
+/** A package that gets the plant's id, under either name, and the slot that it is on. */
+export function ofNamed(state: FloorState, { payload: { reel, was } }: EntryOf<'reel.named'>): Touched {
+  const at = was === null ? null : (state.reels.get(was)?.at ?? null);
+  const reels = was === null ? [reel] : [was, reel];
+  return { ...none, slots: at === null ? [] : [slotKey(at.line, at.slot)], reels };
+}
+
 /** The slots onto which a cart was docked, and what it carried for them. */
 export function ofDocking(state: FloorState, entry: EntryOf<'cart.docked'>): Touched {
   const { cart, line, slots } = entry.payload;

@@ -71,6 +71,10 @@ export const stopReasons = [
 ] as const;
 export type StopReason = (typeof stopReasons)[number];
 
+/** What the plant prints labels for. */
+export const labelSubjects = ['reel', 'slot', 'feeder', 'cart', 'place', 'badge', 'station'] as const;
+export type LabelSubject = (typeof labelSubjects)[number];
+
 /** Which side of the panel a setup builds. */
 export const sides = ['top', 'bottom'] as const;
 export type Side = (typeof sides)[number];

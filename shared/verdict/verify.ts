@@ -245,11 +245,17 @@ export function earlierUnnamed(
 ): Reel | null {
   let newest: Reel | null = null;
   for (const each of state.reels.values()) {
-    if (hasOwnId(each.reel) || each.at !== null || each.count === 0) continue;
+    if (!isUnnamedAndUsed(state, each) || each.at !== null || each.count === 0) continue;
     const samePart = part === null ? each.supplierPart === reel.supplierPart : each.part === part;
     if (samePart && (each.lot === null || reel.lot === null || each.lot === reel.lot)) newest = each;
   }
   return newest;
+}
+
+/** True where its maker's label names it by no id, and to begin afresh would lose a count or time out of the bag. */
+function isUnnamedAndUsed(state: FloorState, { reel, basis }: Reel): boolean {
+  if (!hasOwnId(reel)) return true;
+  return state.named.has(reel) && (basis !== 'label' || state.exposures.has(reel));
 }
 
 /** The age by the date code, where the line limits it. */

@@ -5,6 +5,7 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { Draft } from '../../shared/floor/draft.ts';
+import type { PayloadOf } from '../../shared/floor/kinds.ts';
 import type { FloorState, Person } from '../../shared/floor/state.ts';
 import type { Entry } from '../../shared/log/entry.ts';
 import type { Clock, ClockSlip } from './device/clock.ts';
@@ -59,9 +60,16 @@ export interface App {
   readonly practice: Practice | null;
   /** Codes of a label that nothing here reads, on the way to the page where it can be taught. */
   readonly unreadLabel: Signal<readonly string[] | null>;
+  /** A package whose label is asked for; its dialog stands over the screen. */
+  readonly labelWanted: Signal<LabelWanted | null>;
   /** Boards of the coming panel that are skipped, where somebody said. */
   readonly skippedNext: Signal<SkippedNext | null>;
 }
+
+/** A package whose label is to be printed: one of the log, or what a label without an id said of a new one. */
+export type LabelWanted =
+  | { readonly reel: string }
+  | { readonly fresh: Omit<PayloadOf<'reel.put'>, 'reel' | 'place' | 'via'> };
 
 /** Practising beside a real floor that goes on. */
 export interface Practice {

@@ -1,7 +1,7 @@
 // Makes what screens use out of an open store: one for the plant's floor and, while practising, another for the floor practised on.
 
 import { computed, type Signal, signal } from '@preact/signals';
-import type { App, Notice, Practice } from './app.ts';
+import type { App, LabelWanted, Notice, Practice } from './app.ts';
 import { afterPaint } from './device/after-paint.ts';
 import type { Clock } from './device/clock.ts';
 import { createRawScans } from './scan/raw.ts';
@@ -79,6 +79,7 @@ export function createApp({ store, clock, watch, version, preferences, practice 
     connection: signal<Connection | null>(null),
     notice: signal<Notice | null>(null),
     unreadLabel: signal<readonly string[] | null>(null),
+    labelWanted: signal<LabelWanted | null>(null),
     skippedNext: signal<SkippedNext | null>(null),
   };
   return app;

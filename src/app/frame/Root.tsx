@@ -60,6 +60,14 @@ export function Root({ work, fault, storage }: RootProps) {
       }
     >
       {ready && <Screen {...ready} />}
+      {app.labelWanted.value && (
+        <LabelDialog
+          wanted={app.labelWanted.value}
+          onClose={() => {
+            app.labelWanted.value = null;
+          }}
+        />
+      )}
     </Shell>
   );
 }
@@ -92,6 +100,7 @@ const BlockedBanner = lazy(() => import('./BlockedBanner.tsx').then((module) => 
 const ClockBanner = lazy(() => import('./ClockBanner.tsx').then((module) => module.ClockBanner));
 const StationBanner = lazy(() => import('./StationBanner.tsx').then((module) => module.StationBanner));
 const SyncChip = lazy(() => import('./SyncChip.tsx').then((module) => module.SyncChip));
+const LabelDialog = lazyTask(() => import('../print/LabelDialog.tsx').then((module) => module.LabelDialog));
 const WarningBanner = lazy(() => import('./WarningBanner.tsx').then((module) => module.WarningBanner));
 /** A screen whose code arrives with its first use; the first one that is drawn lets the rest of the app be fetched. */
 function screen<P extends object>(load: () => Promise<ComponentType<P>>) {

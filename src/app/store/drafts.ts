@@ -23,7 +23,9 @@ export async function openingDraft(
 
 /** A draft checked, now or once the entries before it are known. Throws where it does not fit its kind. */
 export function checkDraft(draft: Draft): EntryDraft {
-  return typeof draft === 'function' ? (before) => checkDraftEntry(draft(before)) : checkDraftEntry(draft);
+  return typeof draft === 'function'
+    ? (before, own) => checkDraftEntry(draft(before, own))
+    : checkDraftEntry(draft);
 }
 
 /** A draft entry checked. Throws where it does not fit its kind. */

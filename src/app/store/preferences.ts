@@ -21,6 +21,10 @@ export interface Preferences {
   readonly sheetColumns: Readonly<Record<string, Readonly<Record<string, string>>>>;
   /** Pace and ending of this tablet's scanner as its self-test found them; null = the usual ones. */
   readonly scanner: Partial<WedgeSettings> | null;
+  /** The size of labels that this tablet prints on, by name; null: the plant's first. */
+  readonly labelSize: string | null;
+  /** How far its printer must be told to move a label, mm. */
+  readonly labelOffset: { readonly xMm: number; readonly yMm: number };
 }
 
 export const firstPreferences: Preferences = {
@@ -35,6 +39,8 @@ export const firstPreferences: Preferences = {
   signedInMs: null,
   sheetColumns: {},
   scanner: null,
+  labelSize: null,
+  labelOffset: { xMm: 0, yMm: 0 },
 };
 
 /** Reads the preferences; what is missing or unreadable is as on the first day. */

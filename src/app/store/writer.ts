@@ -24,8 +24,8 @@ export interface CheckedDraftEntry {
   readonly payload: JsonObject;
 }
 
-/** A draft entry, or what it is once the ids of the entries before it in the same append are known. */
-export type EntryDraft = CheckedDraftEntry | ((before: readonly string[]) => CheckedDraftEntry);
+/** A draft entry, or what it is once the ids of the entries before it in the same append, and its own, are known. */
+export type EntryDraft = CheckedDraftEntry | ((before: readonly string[], own: string) => CheckedDraftEntry);
 
 /** The end of this tablet's chain, and the latest clock reading seen from anywhere. */
 export interface Head {
@@ -91,14 +91,15 @@ export async function sealAfter(
 ): Promise<readonly Entry[]> {
   let { seq, hash } = head;
   // A head that an older app let a wrong clock carry away is not gone on from.
-  const own = head.hlc && mayFollow(head.hlc, null) ? head.hlc : null;
-  let hlc = seen === null ? own : mergeClock(own, seen);
+  const last = head.hlc && mayFollow(head.hlc, null) ? head.hlc : null;
+  let hlc = seen === null ? last : mergeClock(last, seen);
   const sealed: Entry[] = [];
   for (const told of drafts) {
-    const content = typeof told === 'function' ? told(sealed.map(entryId)) : told;
+    seq += 1;
+    const own = entryId({ tablet: identity.tablet, epoch: identity.epoch, seq });
+    const content = typeof told === 'function' ? told(sealed.map(entryId), own) : told;
     const nowMs = clock.nowMs();
     hlc = tickClock(hlc, nowMs);
-    seq += 1;
     const draft = {
       v: 1 as const,
       tablet: identity.tablet,

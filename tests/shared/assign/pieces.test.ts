@@ -147,10 +147,7 @@ describe('packJob()', () => {
 
 describe('packBlocks()', () => {
   /** Whether blocks can stand together, every place of every block tried. */
-  const canStand = (
-    model: AssignModel,
-    blocks: readonly Pick<Stay, 'feeder' | 'uses'>[],
-  ): boolean => {
+  const canStand = (model: AssignModel, blocks: readonly Pick<Stay, 'feeder' | 'uses'>[]): boolean => {
     const put = (at: number, stays: readonly Stay[]): boolean => {
       const block = blocks[at];
       if (block === undefined) return true;

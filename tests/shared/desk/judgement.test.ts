@@ -61,7 +61,10 @@ describe('judgeForCart()', () => {
     const at = { line: 'L1', setup: 'brook-top-a', cart: 'CA' };
     const ready = { slot: 'M1-F-001', feeder: 'F-7', reel: inHand(seen, text) };
     const { answer, drafts } = judgeForCart(seen.floor, at, ready, startMs);
-    return { answer, told: drafts.map((draft) => (typeof draft === 'function' ? draft(['T1/e/9']) : draft)) };
+    return {
+      answer,
+      told: drafts.map((draft) => (typeof draft === 'function' ? draft(['T1/e/9'], 'T1/e/10') : draft)),
+    };
   };
 
   test('an accepted reel is one append: a verdict without a slot, and what stands on the cart by it', () => {

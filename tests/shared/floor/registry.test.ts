@@ -17,6 +17,7 @@ import { foldMoisture } from '../../../shared/floor/fold-moisture.ts';
 import { foldPanels } from '../../../shared/floor/fold-panels.ts';
 import { foldPlaces } from '../../../shared/floor/fold-places.ts';
 import { foldPlant } from '../../../shared/floor/fold-plant.ts';
+import { foldPrint } from '../../../shared/floor/fold-print.ts';
 import { foldRun } from '../../../shared/floor/fold-run.ts';
 import { foldSeen } from '../../../shared/floor/fold-seen.ts';
 import { foldStations } from '../../../shared/floor/fold-stations.ts';
@@ -50,6 +51,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   [/^material\.|^blocked\.let-run$/, foldBlocks],
   [/^part\.described$|^moisture\.ruled$|^reel\.timed$|^entry\.corrected$/, foldMoisture],
   [/^reel\.(put|dated)$/, foldPlaces],
+  [/^reel\.named$|^labels\./, foldPrint],
   [
     /^reel\.(verified|unloaded)$|^hold\.cleared$|^panels\.(counted|contained)$|^station\.counted$|^containment\.|^entry\.corrected$/,
     foldContain,

@@ -1,7 +1,7 @@
 // Taking a reel off: what is left on it is asked once, and what that says of the feeder's losses is told at once.
 
 import { useState } from 'preact/hooks';
-import { ownIdOf } from '../../../../shared/floor/reel-id.ts';
+import { hasOwnId, ownIdOf } from '../../../../shared/floor/reel-id.ts';
 import { slotEstimate, toEvidence, UNLIKELY_LOSS, unlikelyLoss } from '../../../../shared/floor/remaining.ts';
 import type { SlotState } from '../../../../shared/floor/state.ts';
 import { wantedOn } from '../../../../shared/floor/wanted.ts';
@@ -48,6 +48,7 @@ async function unload(app: App, loaded: SlotState, left: Left): Promise<void> {
     },
     ...(left.calibration ? [{ kind: 'reel.calibrated' as const, payload: left.calibration }] : []),
   ]);
+  offerLabel(app, tape?.reel ?? null);
   const words = say(loadWords);
   const shown = entry ? lossSentence(app, entryId(entry)) : null;
   app.notice.value = {
@@ -62,6 +63,13 @@ async function unload(app: App, loaded: SlotState, left: Left): Promise<void> {
       },
     },
   };
+}
+
+/** A reel without an id that comes off with parts on it is offered a label: it would begin anew at its next load. */
+function offerLabel(app: App, was: string | null): void {
+  const reel = was === null ? undefined : app.store.floor().reels.get(was);
+  if (reel && !hasOwnId(reel.reel) && reel.at === null && reel.count !== 0)
+    app.labelWanted.value = { reel: reel.reel };
 }
 
 /** What an entry showed of losses, as a sentence; null where it showed nothing. */

@@ -52,6 +52,7 @@ const inRow: readonly FactName[] = [
   'tapeWidthMm',
   'cart',
   'place',
+  'size',
   'air',
   'product',
   'side',

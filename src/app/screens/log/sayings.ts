@@ -17,15 +17,7 @@ import { openWorkWords } from '../../words/open-work.ts';
 import { shellWords } from '../../words/shell.ts';
 import { unprovenWords } from '../../words/unproven.ts';
 import { sayReason } from '../../words/verdict.ts';
-import {
-  formatCount,
-  formatDay,
-  formatNumber,
-  formatShare,
-  formatSpan,
-  language,
-  say,
-} from '../../words/words.ts';
+import { formatCount, formatDay, formatNumber, language, say } from '../../words/words.ts';
 import {
   entryName,
   lineName,
@@ -37,26 +29,24 @@ import {
   templateName,
   zoneOf,
 } from './names.ts';
+import {
+  howMany,
+  limits,
+  list,
+  number,
+  panels,
+  parts,
+  type Say,
+  share,
+  skippedBoards,
+  span,
+  text,
+  weeks,
+  withUnit,
+  yesNo,
+} from './plain-sayings.ts';
 import { sayCosts, sayUses } from './sayings-of-parts.ts';
 
-type Say = (value: Json, entry: Entry, floor: FloorState) => string | null;
-
-const text: Say = (value) => (typeof value === 'string' ? visible(value) : null);
-const number: Say = (value) => (typeof value === 'number' ? formatNumber(value) : null);
-const yesNo: Say = (value) => (value === true ? say(factWords).yes : say(factWords).no);
-const withUnit =
-  (unit: string): Say =>
-  (value) =>
-    typeof value === 'number' ? `${formatNumber(value)} ${unit}` : null;
-const span: Say = (value) => (typeof value === 'number' ? formatSpan(value) : null);
-const share: Say = (value) => (typeof value === 'number' ? formatShare(value) : null);
-const parts: Say = (value) =>
-  typeof value === 'number' ? say(factWords).parts(formatNumber(value), value === 1) : null;
-const panels: Say = (value) =>
-  typeof value === 'number' ? say(factWords).panels(formatCount(value), value === 1) : null;
-const list: Say = (value) =>
-  Array.isArray(value) && value.length > 0 ? value.map((each) => visible(String(each))).join(', ') : null;
-const howMany: Say = (value) => (Array.isArray(value) && value.length > 0 ? formatCount(value.length) : null);
 const named =
   (name: (floor: FloorState, id: string) => string): Say =>
   (value, _, floor) =>
@@ -176,29 +166,6 @@ function leftText({ what, slot, part, reel }: LeftOpen): string {
   const names = [reel ?? part, slot].filter((name) => name !== null);
   return names.length === 0 ? said : `${said}: ${names.join(', ')}`;
 }
-
-/** How many shifts each week has. */
-const weeks: Say = (value) =>
-  Array.isArray(value) ? value.map((week) => (Array.isArray(week) ? week.length : 0)).join(' / ') : null;
-
-/** Each class of parts with its months. */
-const limits: Say = (value) =>
-  Array.isArray(value)
-    ? value
-        .map((each) => {
-          const { begins, months } = each as { begins: string; months: number }; // checked when it was written
-          return say(factWords).limit(begins, months);
-        })
-        .join(' · ') || say(factWords).noLimit
-    : null;
-
-/** Skipped boards: how many, or which of the panel. */
-const skippedBoards: Say = (value) =>
-  Array.isArray(value)
-    ? value.map((board) => say(factWords).boardsWhich(String(board))).join(', ')
-    : typeof value === 'number'
-      ? formatCount(value)
-      : null;
 
 /** How each fact is told; a fact that is missing here is a compile error. */
 const sayings: Readonly<Record<FactName, Say>> = {
@@ -370,7 +337,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   told: oneOf(() => say(factWords).silenceTold),
   code: number,
   kept: text,
-  what: oneOf(() => say(factWords).noticed),
+  what: oneOf(() => ({ ...say(factWords).noticed, ...say(factWords).printed })),
   said: text,
   means: text,
   times: number,
@@ -379,6 +346,22 @@ const sayings: Readonly<Record<FactName, Say>> = {
   grey: parts,
   late: span,
   uses: sayUses,
+  was: (value, _, floor) => (typeof value === 'string' ? entryName(floor, value.replace(/^~/, '')) : null),
+  names: list,
+  again: list,
+  size: text,
+  paper: oneOf(() => say(factWords).papers),
+  widthMm: withUnit('mm'),
+  heightMm: withUnit('mm'),
+  pageWidthMm: withUnit('mm'),
+  pageHeightMm: withUnit('mm'),
+  columns: number,
+  leftMm: withUnit('mm'),
+  topMm: withUnit('mm'),
+  gapXMm: withUnit('mm'),
+  gapYMm: withUnit('mm'),
+  marginMm: withUnit('mm'),
+  dpi: number,
 };
 
 /** True for what is told at all. */

@@ -25,6 +25,7 @@ import './plant.css';
 const Checklists = lazyTask(() => import('./checklists/Checklists.tsx').then((module) => module.Checklists));
 const Labels = lazyTask(() => import('./labels/Labels.tsx').then((module) => module.Labels));
 const Parts = lazyTask(() => import('./parts/Parts.tsx').then((module) => module.Parts));
+const Print = lazyTask(() => import('./print/Print.tsx').then((module) => module.Print));
 const Scanner = lazyTask(() => import('./scanner/Scanner.tsx').then((module) => module.Scanner));
 const Server = lazyTask(() => import('./server/Server.tsx').then((module) => module.Server));
 const Sheet = lazyTask(() => import('./sheet/Sheet.tsx').then((module) => module.Sheet));
@@ -38,6 +39,7 @@ type PageName =
   | 'parts'
   | 'checklists'
   | 'labels'
+  | 'print'
   | 'scanner'
   | 'practice'
   | 'stations'
@@ -52,6 +54,7 @@ const pages: readonly { readonly name: PageName; readonly icon: IconName; readon
   { name: 'parts', icon: 'reel', act: 'look' },
   { name: 'checklists', icon: 'check', act: 'edit-checklist' },
   { name: 'labels', icon: 'search', act: 'look' },
+  { name: 'print', icon: 'print', act: 'look' },
   { name: 'scanner', icon: 'keyboard', act: 'look' },
   { name: 'practice', icon: 'load', act: 'look' },
   { name: 'stations', icon: 'camera', act: 'look' },
@@ -169,6 +172,8 @@ function contentOf(page: PageName, { offline, alarm }: PlantProps, onFirst: () =
       return <Parts />;
     case 'labels':
       return <Labels />;
+    case 'print':
+      return <Print />;
     case 'scanner':
       return <Scanner />;
     case 'practice':

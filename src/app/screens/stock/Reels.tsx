@@ -4,19 +4,21 @@ import { useMemo, useState } from 'preact/hooks';
 import { blockReasons } from '../../../../shared/floor/fits.ts';
 import { placeOf } from '../../../../shared/floor/fold-places.ts';
 import { hasOwnId } from '../../../../shared/floor/reel-id.ts';
-import { labelShareOf, slotEstimate, tapeSd } from '../../../../shared/floor/remaining.ts';
-import { type FloorState, type Reel, slotKey } from '../../../../shared/floor/state.ts';
+import type { Reel } from '../../../../shared/floor/state.ts';
 import { compareText } from '../../../../shared/log/order.ts';
 import { moistureOfParts } from '../../../../shared/moisture/reel-life.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
 import { type ReelLifeText, reelLifeText } from '../../frame/life-text.ts';
+import { leftOn } from '../../left-on.ts';
 import { useRefusal } from '../../may.ts';
+import { reelName } from '../../reel-name.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Field } from '../../ui/Field.tsx';
 import { countWords } from '../../words/count.ts';
 import { moistureWords } from '../../words/moisture.ts';
+import { printWords } from '../../words/print.ts';
 import { stockWords } from '../../words/stock.ts';
 import { formatCount, say } from '../../words/words.ts';
 import { BlockDialog } from './Blocks.tsx';
@@ -32,17 +34,6 @@ interface Listed {
   readonly isBlocked: boolean;
   /** Null where its parts bear any time out of the bag. */
   readonly life: ReelLifeText | null;
-}
-
-/** What is left on a reel now: the newest tape of a slot carries what the whole slot still has. */
-function leftOn(floor: FloorState, reel: Reel): { readonly parts: number | null; readonly sd: number } {
-  const slot = reel.at && floor.slots.get(slotKey(reel.at.line, reel.at.slot));
-  if (!slot || slot.tapes.at(-1)?.reel !== reel.reel) {
-    return { parts: reel.count, sd: tapeSd(reel, labelShareOf(floor, reel.at?.line ?? null)) };
-  }
-  const { parts, sd, running, runningIndex } = slotEstimate(floor, slot);
-  if (runningIndex === slot.tapes.length - 1) return { parts, sd };
-  return { parts: parts === null ? null : parts - (running ?? 0), sd };
 }
 
 function matches(reel: Reel, query: string): boolean {
@@ -69,6 +60,8 @@ interface ReelsProps {
   readonly onQuery: (query: string) => void;
   /** The reel whose label was scanned last, null where none was. */
   readonly scanned: PutReel | null;
+  /** What a label without an id said, which was scanned last; null where none was. */
+  readonly fresh: Omit<PutReel, 'reel'> | null;
 }
 
 export function Reels(props: ReelsProps) {
@@ -86,7 +79,8 @@ export function Reels(props: ReelsProps) {
   const nowMs = app.clock.nowMs();
   const isNew =
     props.scanned !== null && props.scanned.reel === props.query && !floor.reels.has(props.scanned.reel);
-  if (floor.reels.size === 0 && !isNew) return <p class="empty">{words.noReels}</p>;
+  const refusal = useRefusal('verify-reel');
+  if (floor.reels.size === 0 && !isNew && props.fresh === null) return <p class="empty">{words.noReels}</p>;
   const found = [...floor.reels.values()]
     .filter((reel) => matches(reel, props.query))
     .sort((a, b) => compareText(a.part ?? '', b.part ?? '') || compareText(a.reel, b.reel));
@@ -107,6 +101,21 @@ export function Reels(props: ReelsProps) {
         <div>
           <Button tone="act" large testId="put-new" onPress={() => setPutting(props.scanned)}>
             {words.putNew}
+          </Button>
+        </div>
+      )}
+      {props.fresh !== null && (
+        <div>
+          <Button
+            tone="act"
+            large
+            testId="label-new"
+            disabledReason={refusal}
+            onPress={() => {
+              if (props.fresh !== null) app.labelWanted.value = { fresh: props.fresh };
+            }}
+          >
+            {say(printWords).newPackage}
           </Button>
         </div>
       )}
@@ -162,6 +171,7 @@ function ReelRow(props: {
   readonly onPut: (reel: PutReel) => void;
   readonly onAir: (listed: Listed) => void;
 }) {
+  const app = useApp();
   const words = say(stockWords);
   const { reel, parts, sd, isBlocked, life } = props.listed;
   const verify = useRefusal('verify-reel');
@@ -215,6 +225,17 @@ function ReelRow(props: {
         >
           {words.recount}
         </Button>
+        {!isEmpty && (
+          <Button
+            onPress={() => {
+              app.labelWanted.value = { reel: reel.reel };
+            }}
+            disabledReason={verify}
+            testId={`mark-${reel.reel}`}
+          >
+            {say(printWords).label}
+          </Button>
+        )}
         {reel.at === null && !isEmpty && hasOwnId(reel.reel) && (
           <Button
             onPress={() => props.onPut(putOf(reel))}
@@ -261,23 +282,28 @@ function ReelCount({ listed, onClose }: { readonly listed: Listed; readonly onCl
     const at = reel.at ?? { line: null, slot: null };
     const run = at.line === null ? null : floor.runs.get(floor.current.get(at.line) ?? '');
     const facts = { ...at, reel: reel.reel, part: reel.part, lot: reel.lot, panels: run?.done ?? 0 };
+    const text = say(countWords).saved(reelName(reel.reel), formatCount(quantity), spread(newSd));
+    const label = () => {
+      app.labelWanted.value = { reel: reel.reel };
+    };
     app.record(
       [
         { kind: 'reel.counted', payload: { ...facts, quantity, sd: newSd, basis } },
         ...(calibration ? [{ kind: 'reel.calibrated' as const, payload: calibration }] : []),
       ],
       {
-        notice: {
-          tone: 'plain',
-          text: say(countWords).saved(reel.reel, formatCount(quantity), spread(newSd)),
-        },
+        // A count is the moment to mark what was counted, where it lies off the line.
+        notice:
+          reel.at === null && quantity > 0
+            ? { tone: 'plain', text, act: { label: say(printWords).label, run: label } }
+            : { tone: 'plain', text },
       },
     );
     onClose();
   };
   return (
     <CountDialog
-      what={reel.reel}
+      what={reelName(reel.reel)}
       part={reel.part}
       pitchMm={setup?.slots.find((slot) => slot.part === reel.part)?.pitchMm ?? null}
       before={parts === null ? null : { parts, sd, basis: reel.at ? 'counted-down' : reel.basis }}

@@ -28,6 +28,7 @@ export function Stock({ watch }: { readonly watch: Watch }) {
   const [tab, setTab] = useState<Tab>('bring');
   const [query, setQuery] = useState('');
   const [scanned, setScanned] = useState<PutReel | null>(null);
+  const [fresh, setFresh] = useState<Omit<PutReel, 'reel'> | null>(null);
   useLayoutEffect(
     () =>
       app.scans.take((scan) => {
@@ -37,6 +38,8 @@ export function Stock({ watch }: { readonly watch: Watch }) {
         const isKnown = app.store.floor().reels.has(only) || isPlaceInUse(app.store.floor(), only);
         const found = reading.reel ?? (isKnown ? only : (reading.lot ?? null));
         setScanned(reading.reel === null ? null : { ...putFacts(reading), reel: reading.reel });
+        const names = reading.part ?? reading.supplierPart;
+        setFresh(found === reading.lot && found !== null && names !== null ? putFacts(reading) : null);
         if (found === null) return false;
         setTab('reels');
         setQuery(found);
@@ -84,7 +87,7 @@ export function Stock({ watch }: { readonly watch: Watch }) {
       </div>
       {tab === 'bring' && <Bring supply={known} zone={zone} hold={hold} />}
       {tab === 'outlook' && <ReelByReel supply={known} zone={zone} hold={hold} />}
-      {tab === 'reels' && <Reels query={query} onQuery={setQuery} scanned={scanned} />}
+      {tab === 'reels' && <Reels query={query} onQuery={setQuery} scanned={scanned} fresh={fresh} />}
       {tab === 'blocks' && <Blocks />}
     </div>
   );

@@ -30,6 +30,7 @@ export const later = {
   people: () => import('./people.ts'),
   plant: () => import('./plant.ts'),
   practice: () => import('./practice.ts'),
+  print: () => import('./print.ts'),
   refusal: () => import('./refusal.ts'),
   scanner: () => import('./scanner.ts'),
   server: () => import('./server.ts'),

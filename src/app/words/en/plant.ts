@@ -22,6 +22,7 @@ export const words = {
       text: 'The steps of a changeover, a splice, the start of a shift.',
     },
     labels: { title: 'Labels', text: 'Teach a label that follows no standard.' },
+    print: { title: 'Print labels', text: 'Slots, feeders, carts, places, badges; paper and printer.' },
     scanner: { title: 'Scanner', text: 'Test the scanner; print its calibration codes.' },
     practice: { title: 'Practice', text: 'Try everything on a copy of the line. Nothing counts there.' },
     stations: {

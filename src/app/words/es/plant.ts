@@ -23,6 +23,10 @@ export const words: Sentences<typeof english> = {
     },
     checklists: { title: 'Listas', text: 'Los pasos de un cambio, un empalme, el inicio de turno.' },
     labels: { title: 'Etiquetas', text: 'Enseñe una etiqueta que no sigue ninguna norma.' },
+    print: {
+      title: 'Imprimir etiquetas',
+      text: 'Posiciones, alimentadores, carros, lugares, tarjetas; papel e impresora.',
+    },
     scanner: { title: 'Lector', text: 'Pruebe el lector; imprima sus códigos de calibración.' },
     practice: { title: 'Práctica', text: 'Pruebe todo en una copia de la línea. Allí nada cuenta.' },
     stations: {

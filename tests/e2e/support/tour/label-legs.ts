@@ -2,7 +2,7 @@
 
 import writeXlsxFile from 'write-excel-file/node';
 import { drawn } from '../clock.ts';
-import { scan, scanAll, seeVerdict } from '../floor.ts';
+import { reelLabel, scan, scanAll, seeVerdict } from '../floor.ts';
 import { closeDialogs, confirm, endPractice, goThere, type Here, type Leg, openBy, warn } from './here.ts';
 
 const label = 'ART#22-0603-B#MENGE#4000#CH#GL-1#2618';
@@ -200,8 +200,82 @@ async function* practice(here: Here): AsyncGenerator<string> {
   yield 'practice, ended';
 }
 
+/** Sizes that the plant has, and what is wrong with one. */
+async function* paper(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await openBy(here, 'size-add');
+  yield 'print, a size';
+  await page.getByTestId('size-name').fill('A4 of 24');
+  await page.getByTestId('size-paper-sheet').click();
+  for (const [field, text] of [
+    ['widthMm', '70'],
+    ['heightMm', '37'],
+    ['columns', '4'],
+    ['rows', '8'],
+  ] as const)
+    await page.getByTestId(`size-field-${field}`).fill(text);
+  yield 'print, a sheet that is too narrow';
+  await page.getByTestId('size-field-columns').fill('3');
+  await page.getByTestId('size-save').click();
+  await page.getByTestId('size-A4 of 24').waitFor();
+  await openBy(here, 'size-add');
+  await page.getByTestId('size-name').fill('Tag');
+  await page.getByTestId('size-field-widthMm').fill('34');
+  await page.getByTestId('size-field-heightMm').fill('16');
+  await page.getByTestId('size-field-dpi').fill('300');
+  await page.getByTestId('size-save').click();
+  await page.getByTestId('size-use-A4 of 24').click();
+  yield 'print, sizes';
+}
+
+async function* print(here: Here): AsyncGenerator<string> {
+  const { page } = here;
+  await page.evaluate(() => {
+    window.print = () => undefined; // the browser's own dialog is not ours to look at
+  });
+  await goThere(here, '#/plant/print');
+  await page.getByTestId('print-names').waitFor();
+  await page.getByTestId('label-preview').waitFor();
+  yield 'print, slots';
+  for (const subject of ['feeder', 'cart', 'badge', 'station'] as const) {
+    await page.getByTestId(`print-${subject}`).click();
+    await drawn(page);
+    yield `print, ${subject}`;
+  }
+  yield* paper(here);
+  await page.getByTestId('print-place').click();
+  await page.getByTestId('print-more').fill('A9-S01\nA9-S02');
+  await page.getByTestId('label-preview').waitFor();
+  await page.getByTestId('print-first').fill('3');
+  await page.getByTestId('print-many').click();
+  await page.getByTestId('notice').waitFor();
+  yield 'print, places typed';
+  await goThere(here, '#/stock');
+  await scan(page, reelLabel({ P: '10-0402-000', Q: '5000', '1T': 'LT-9100-N' }));
+  await page.getByTestId('label-new').waitFor();
+  yield 'print, a package without an id';
+  await openBy(here, 'label-new');
+  await page.getByTestId('label-preview').waitFor();
+  yield 'print, its label';
+  await page.getByTestId('label-print').click();
+  await page.locator('[data-testid^=mark-]').first().waitFor();
+  await page.locator('[data-testid^=mark-]').first().click();
+  await page.getByTestId('label-again').waitFor();
+  yield 'print, a reprint';
+  await closeDialogs(page);
+  await goThere(here, '#/plant/print');
+  await page.getByTestId('size-use-Tag').click();
+  await goThere(here, '#/stock');
+  await scan(page, reelLabel({ P: '10-0402-000', Q: '5000', '1T': 'LT-9100-N' }));
+  await page.locator('[data-testid^=mark-]').first().click();
+  await page.getByTestId('label-left-out').waitFor();
+  yield 'print, a label with too little room';
+  await closeDialogs(page);
+}
+
 export const labelLegs: readonly Leg[] = [
   { name: 'labels', stops: labels },
   { name: 'sheet', stops: sheet },
+  { name: 'print', stops: print },
   { name: 'practice', stops: practice },
 ];

@@ -33,7 +33,7 @@ function cartDesk({ fails = false } = {}) {
 }
 
 const kindsOf = (drafts: readonly Draft[] | undefined) =>
-  drafts?.map((draft) => (typeof draft === 'function' ? draft(['T1/e/1']) : draft).kind);
+  drafts?.map((draft) => (typeof draft === 'function' ? draft(['T1/e/1'], 'T1/e/2') : draft).kind);
 
 /** Lets what was scanned be judged and written: all of it waits for promises alone. */
 const settled = async () => {
