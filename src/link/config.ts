@@ -20,8 +20,28 @@ const counter = z.strictObject({
   /** Shared with the device: its bearer token, or the key of its messages' proof. */
   secret: z.string().min(8, 'expected at least 8 characters').max(200),
 });
+/** Ports of the channel between neighbours: 50100 and the number of the lane. It takes one client, which is the neighbour. */
+const NEIGHBOURS = { first: 50_101, last: 50_116 } as const;
+
+const hermes = z.strictObject({
+  kind: z.literal('hermes'),
+  /** Where the machine listens for supervisory systems: its SupervisorySystemPort. */
+  connect: place.superRefine((text, context) => {
+    const { port } = placeOf(text);
+    const refuse = (message: string) => context.addIssue({ code: 'custom', message });
+    if (port === 0) refuse('expected a port from 1 to 65535');
+    if (port >= NEIGHBOURS.first && port <= NEIGHBOURS.last)
+      refuse(
+        `expected the machine’s SupervisorySystemPort; ${port} is for its neighbour in the line, and a listener there would stop the line`,
+      );
+  }),
+  /** Only boards of this machine and of this lane; absent: of the first machine heard there, and of any lane. */
+  machineId: z.string().min(1).max(80).optional(),
+  lane: z.int().min(1).max(99).optional(),
+  /** What counts: a board that left the machine (usual), or that came to it. */
+  counts: z.enum(['departed', 'arrived']).optional(),
+});
 // Read, so that the refusal of them says what it is about and not that a key is wrong.
-const hermes = z.strictObject({ kind: z.literal('hermes'), connect: place });
 const cfx = z.strictObject({
   kind: z.literal('cfx'),
   listen: place.optional(),
@@ -60,6 +80,7 @@ export const linkConfigSchema = z.strictObject({
 
 export type LinkConfig = z.infer<typeof linkConfigSchema>;
 export type CounterSource = z.infer<typeof counter>;
+export type HermesSource = z.infer<typeof hermes>;
 
 /** A station that a device counts for. */
 export interface CounterStation {
@@ -70,17 +91,36 @@ export interface CounterStation {
   readonly source: CounterSource;
 }
 
+/** A station that a machine's supervisory channel counts for. */
+export interface HermesStation extends Omit<CounterStation, 'source'> {
+  readonly source: HermesSource;
+}
+
+/** A station that this version can hear. */
+export type HeardStation = CounterStation | HermesStation;
+
 /** A configuration that cannot be followed: one line that says where and what to do. */
 export class LinkRefused extends Error {}
 
 /** The stations that this version can hear. Throws `LinkRefused` where one is heard by another standard. */
-export function counterStations(config: LinkConfig): readonly CounterStation[] {
+export function heardStations(config: LinkConfig): readonly HeardStation[] {
   return config.stations.map(({ source, ...rest }, at) => {
     if (source.kind === 'counter') return { ...rest, source };
+    if (source.kind === 'hermes') return { ...rest, source };
     throw new LinkRefused(
-      `stations[${at}].source.kind: "${source.kind}" is not there yet; this version hears devices that count ("counter") only`,
+      `stations[${at}].source.kind: "${source.kind}" is not there yet; this version hears devices that count ("counter") and machines by IPC-HERMES-9852 ("hermes")`,
     );
   });
+}
+
+/** Those that a device counts for. */
+export function isCounterStation(station: HeardStation): station is CounterStation {
+  return station.source.kind === 'counter';
+}
+
+/** Those that a machine's supervisory channel counts for. */
+export function isHermesStation(station: HeardStation): station is HermesStation {
+  return station.source.kind === 'hermes';
 }
 
 /** Where `HOST:PORT` is. */

@@ -6,13 +6,23 @@ import type { AddressInfo } from 'node:net';
 import { sleep } from '../app/sync/backoff.ts';
 import type { SyncWorld } from '../app/sync/ports.ts';
 import { lockFolder } from '../server/stores/sqlite/lock.ts';
-import { type CounterStation, counterStations, type LinkConfig, LinkRefused, placeOf } from './config.ts';
+import {
+  type CounterStation,
+  type HeardStation,
+  heardStations,
+  isCounterStation,
+  isHermesStation,
+  type LinkConfig,
+  LinkRefused,
+  placeOf,
+} from './config.ts';
 import { type CounterDoor, createCounter } from './counter.ts';
 import { openHeld } from './held.ts';
+import { type HermesSource, openHermes } from './hermes/source.ts';
 import { newNonce, openIdentity } from './identity.ts';
 import { pushForGood } from './push.ts';
 import { openSpool } from './spool.ts';
-import { type Now, openStationDesk, type StationDesk } from './station-desk.ts';
+import { type Now, openStationDesk, SILENT_MS, type StationDesk } from './station-desk.ts';
 
 const TICK_MS = 1_000;
 /** The last push before the end gets so long, ms. */
@@ -43,7 +53,7 @@ export interface LinkOptions {
 
 /** Starts a link; resolves when it listens. Throws `LinkRefused` where it cannot. */
 export async function startLink(config: LinkConfig, options: LinkOptions): Promise<RunningLink> {
-  const stations = counterStations(config);
+  const stations = heardStations(config);
   const unlock = takeFolder(config.data);
   try {
     return await open(config, stations, { ...options, unlock });
@@ -55,7 +65,7 @@ export async function startLink(config: LinkConfig, options: LinkOptions): Promi
 
 async function open(
   config: LinkConfig,
-  stations: readonly CounterStation[],
+  stations: readonly HeardStation[],
   options: LinkOptions & { readonly unlock: () => void },
 ): Promise<RunningLink> {
   const ending = new AbortController();
@@ -68,11 +78,12 @@ async function open(
   const clockMs = options.clockMs ?? (() => performance.now());
   const now = (): Now => ({ ms: clockMs(), wallMs: wallMs() });
   const start = now();
+  const machines = new Map<string, HermesSource>();
   const desks = new Map(
-    stations.map(({ station, line }) => [
-      station,
-      openStationDesk({ station, line }, { held, write: spool.write, start }),
-    ]),
+    stations.map((heard) => {
+      const silentMs = () => machines.get(heard.station)?.silentMs() ?? SILENT_MS;
+      return [heard.station, openStationDesk(heard, { held, write: spool.write, start, silentMs })];
+    }),
   );
   let fault: (error: unknown) => void = () => undefined;
   const faulted = new Promise<never>((_, reject) => {
@@ -82,13 +93,23 @@ async function open(
   const { version, say } = options;
   if (spool.length() === 0)
     await spool.write('tablet.opened', { name, app: version, key: identity.jwk, previous: null });
-  const servers = await listenAll(stations, doorsOf(stations, desks, now), fault);
-  const placeAt = (listen: string) => servers.get(listen)?.at ?? listen;
-  for (const { station, line, machine, at, source } of stations) {
-    const means = { means: source.kind, version, address: placeAt(source.listen) };
+  for (const heard of stations.filter(isHermesStation)) {
+    const desk = desks.get(heard.station);
+    const parts = { folder: config.data, now, say, onFault: fault };
+    if (desk) machines.set(heard.station, openHermes(heard, { ...parts, desk }));
+  }
+  const doors = doorsOf(stations.filter(isCounterStation), desks, now);
+  const servers = await listenAll(stations, doors, fault);
+  const placeAt = ({ source }: HeardStation) =>
+    source.kind === 'counter' ? (servers.get(source.listen)?.at ?? source.listen) : source.connect;
+  for (const heard of stations) {
+    const { station, line, machine, at, source } = heard;
+    const means = { means: source.kind, version, address: placeAt(heard) };
     await spool.write('station.known', { station, line, machine, at, ...means });
+    await machines.get(station)?.recall();
     await desks.get(station)?.settle();
   }
+  for (const machine of machines.values()) machine.start();
   const world = worldOf(config.server, (serverMs) => {
     offMs = serverMs - Date.now();
   });
@@ -101,11 +122,12 @@ async function open(
   done.catch(() => undefined); // whoever started it waits for it
   return {
     tablet: identity.tablet,
-    listens: stations.map(({ station, source }) => ({ station, at: placeAt(source.listen) })),
+    listens: stations.map((each) => ({ station: each.station, at: placeAt(each) })),
     done,
     stop: async () => {
       clearInterval(ticker);
       try {
+        await Promise.all([...machines.values()].map((machine) => machine.stop()));
         await Promise.all([...servers.values()].map(({ server }) => closed(server)));
         await Promise.all([...desks.values()].map((desk) => desk.settle()));
         const end = Date.now() + LAST_PUSH_MS;
@@ -172,14 +194,14 @@ interface Listening {
 
 /** One server a place; stations at one place share it. */
 async function listenAll(
-  stations: readonly CounterStation[],
+  stations: readonly HeardStation[],
   doors: ReadonlyMap<string, CounterDoor>,
   onFault: (error: unknown) => void,
 ): Promise<Map<string, Listening>> {
   const servers = new Map<string, Listening>();
   for (const [at, { source }] of stations.entries()) {
-    if (servers.has(source.listen)) continue;
-    const here = stations.filter((each) => each.source.listen === source.listen);
+    if (source.kind !== 'counter' || servers.has(source.listen)) continue;
+    const here = stations.filter((each) => isCounterStation(each) && each.source.listen === source.listen);
     const own = new Map(
       here.map(({ station }) => [station, doors.get(station) as CounterDoor]), // one for each station
     );

@@ -1,5 +1,6 @@
 // What a link did not take of a station: told once each, and counted. The number goes into the log again when an hour has passed.
 
+import { wellFormed } from '../../shared/log/seal.ts';
 import type { Held } from './held.ts';
 import type { Now, WriteEntry } from './station-desk.ts';
 
@@ -10,7 +11,15 @@ export type NoticeWhat =
   | 'clock-off'
   | 'total-fell'
   | 'two-devices'
-  | 'code-twice';
+  | 'code-twice'
+  | 'not-heard'
+  | 'no-boards'
+  | 'other-machine'
+  | 'wrong-channel'
+  | 'by-hand'
+  | 'failed-board'
+  | 'board-twice'
+  | 'machine-says';
 
 /** What is told already is told again with its number after so long, ms. */
 const TOLD_AGAIN_MS = 3_600_000;
@@ -40,7 +49,7 @@ export function openNotices(
   const tell = async (what: NoticeWhat, there: Notice, now: Now): Promise<void> => {
     there.toldMs = now.ms;
     there.toldTimes = there.times;
-    const said = there.said.slice(0, 200);
+    const said = wellFormed(there.said.slice(0, 200));
     const told = write('station.noticed', { station, line, what, said, times: there.times });
     await Promise.all([told, held.told(station).has(what) ? null : held.tell(station, what)]);
   };

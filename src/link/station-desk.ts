@@ -38,6 +38,8 @@ export interface CountMessage {
   readonly serial: string | null;
   readonly skipped: number | number[] | null;
   readonly state: number | null;
+  /** The total is the link's own, one panel a message: a code that the run has counted adds nothing. */
+  readonly once?: boolean;
 }
 
 /** Where entries go; sealed at once, the promise resolves when it is on the disk. */
@@ -95,6 +97,7 @@ interface Work {
   readonly write: WriteEntry;
   readonly notices: Notices;
   readonly boots: Map<string, Boot>;
+  readonly silentMs: () => number;
   loggedMs: number;
   heard: Now | null;
   isSilent: boolean;
@@ -104,10 +107,20 @@ interface Work {
 /** What is to be on the disk before the device is answered. */
 type Saving = readonly (Promise<unknown> | null)[];
 
-/** Opens the desk of one station; `start`: what was heard before is taken as heard then. */
+/** What a desk is opened with. */
+export interface DeskParts {
+  readonly held: Held;
+  readonly write: WriteEntry;
+  /** What was heard before is taken as heard then. */
+  readonly start: Now;
+  /** Without a message for so long the device is silent, ms; absent: as of a device that sends every ten seconds. */
+  readonly silentMs?: () => number;
+}
+
+/** Opens the desk of one station. */
 export function openStationDesk(
   { station, line }: Pick<CounterStation, 'station' | 'line'>,
-  { held, write, start }: { readonly held: Held; readonly write: WriteEntry; readonly start: Now },
+  { held, write, start, silentMs = () => SILENT_MS }: DeskParts,
 ): StationDesk {
   const work: Work = {
     station,
@@ -116,6 +129,7 @@ export function openStationDesk(
     write,
     notices: openNotices({ station, line }, held, write),
     boots: new Map(),
+    silentMs,
     loggedMs: Number.NEGATIVE_INFINITY,
     heard: held.boots(station).length > 0 ? start : null,
     isSilent: false,
@@ -156,15 +170,16 @@ function nameOf(work: Work, { boot, total }: CountMessage): { readonly name: str
 async function log(
   work: Work,
   of: { readonly name: string; readonly total: number; readonly now: Now | null },
-  more: Partial<Pick<CountMessage, 'serial' | 'skipped'>> = {},
+  more: Partial<Pick<CountMessage, 'serial' | 'skipped' | 'once'>> = {},
 ): Promise<void> {
   const { station, line, held, write } = work;
   const { name, total, now } = of;
-  const { serial = null, skipped = null } = more;
+  const { serial = null, skipped = null, once = false } = more;
   if (now) work.loggedMs = now.ms;
   const boot = work.boots.get(name);
   if (boot) boot.logged = Math.max(boot.logged, total);
-  await write('station.counted', { station, line, boot: name, total, serial, skipped });
+  const facts = { station, line, boot: name, total, serial, skipped };
+  await write('station.counted', once && serial !== null ? { ...facts, once } : facts);
   held.logged(station, name, total);
 }
 
@@ -268,7 +283,7 @@ function count(
   now: Now,
 ): Saving {
   const { name, boot, total, top, isNewest } = at;
-  const { serial } = message;
+  const { serial, once = false } = message;
   const saving: (Promise<unknown> | null)[] = [];
   work.heard = now;
   const isBack = work.isSilent && isNewest;
@@ -282,15 +297,17 @@ function count(
   const known = serial === null ? undefined : boot.codes.get(serial);
   if (serial !== null && known !== undefined && known !== total)
     saving.push(work.notices.add('code-twice', `${serial}: ${known}, ${total}`, now));
-  const isCoded = serial !== null && known === undefined;
+  // Whether one that came twice counts is the run's to say.
+  const isCoded = serial !== null && (known === undefined || (once && known !== total));
   const sum = Math.max(total, top);
-  const skipped = total > top ? message.skipped : null;
+  const isNews = total > top || (once && total > loggedOf(work, name));
+  const skipped = isNews ? message.skipped : null;
   const isDue = now.ms - work.loggedMs >= LOG_EVERY_MS || skipped !== null;
   // The code of the newest panel is told with its total; of an earlier one behind it.
   if ((!boot.said || isBack || (sum > loggedOf(work, name) && isDue)) && !(isCoded && total === sum))
     saving.push(log(work, { name, total: sum, now }, { skipped }));
   if (isCoded) {
-    saving.push(log(work, { name, total, now }, { serial, skipped }));
+    saving.push(log(work, { name, total, now }, { serial, skipped, once }));
     boot.codes.set(serial, total);
     const [oldest] = boot.codes.keys();
     if (boot.codes.size > CODES_KEPT && oldest !== undefined) boot.codes.delete(oldest);
@@ -304,7 +321,7 @@ async function tick(work: Work, now: Now): Promise<void> {
   const saving: (Promise<unknown> | null)[] = [...work.notices.tick(now), sayState(work, now)];
   const { heard, isSilent } = work;
   const present = newest(work);
-  if (heard && !isSilent && now.ms - heard.ms > SILENT_MS) {
+  if (heard && !isSilent && now.ms - heard.ms > work.silentMs()) {
     saving.push(settle(work), tellSilence(work, heard.wallMs));
   } else if (heard && !isSilent && present) {
     const { boot: name, total } = present;

@@ -285,6 +285,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   add: panels,
   serial: text,
   skipped: skippedBoards,
+  once: yesNo,
   boardsPerPanel: number,
   costs: spliceCosts,
   pickOrder: oneOf(() => say(factWords).pickOrders),

@@ -1,5 +1,6 @@
 // Stations: who counts on this line, how each station stands, and what to type at a device.
 
+import { Fragment } from 'preact';
 import { countedBy } from '../../../../../shared/floor/counters.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
 import type { BothCounts, Counter, Station } from '../../../../../shared/floor/station-state.ts';
@@ -10,7 +11,7 @@ import { Icon } from '../../../ui/Icon.tsx';
 import { visible } from '../../../ui/visible.ts';
 import { stationWords } from '../../../words/stations.ts';
 import { formatCount, formatDay, formatTime, say } from '../../../words/words.ts';
-import { ofLineFirst, silentSince, stateWord } from './model.ts';
+import { isMachine, ofLineFirst, silentSince, stateWord } from './model.ts';
 import './stations.css';
 
 export function Stations() {
@@ -19,6 +20,8 @@ export function Stations() {
   const words = say(stationWords);
   const line = app.line.value;
   const stations = ofLineFirst(floor, line);
+  const machines = stations.filter(isMachine);
+  const devices = stations.filter((station) => !isMachine(station));
   return (
     <div class="stack" data-testid="stations">
       <p class="caution">
@@ -44,7 +47,8 @@ export function Stations() {
           </div>
         </>
       )}
-      <WhatToType station={stations[0] ?? null} />
+      {machines.length > 0 && <WhatToSet machines={machines} />}
+      {machines.length < Math.max(1, stations.length) && <WhatToType station={devices[0] ?? null} />}
     </div>
   );
 }
@@ -125,6 +129,7 @@ function StationCard({ station }: { readonly station: Station }) {
   const zone = floor.lines.get(station.line)?.zone ?? 'UTC';
   const since = silentSince(station, app.nowMs.value);
   const newest = station.boots.at(-1);
+  const totalSince = isMachine(station) ? words.heardAs : words.boot;
   const isCounter = countedBy(floor, station.line, app.nowMs.value).by !== 'hand';
   const counts = isCounter && floor.counters.get(station.line)?.station === station.station;
   const place =
@@ -152,7 +157,7 @@ function StationCard({ station }: { readonly station: Station }) {
             {station.heardMs === null ? words.never : formatDay(station.heardMs, zone)}
           </Fact>
           <Fact name={words.total}>
-            {newest === undefined ? '–' : `${formatCount(newest.total)}, ${words.boot(visible(newest.boot))}`}
+            {newest === undefined ? '–' : `${formatCount(newest.total)}, ${totalSince(visible(newest.boot))}`}
           </Fact>
           <Fact name={words.state}>{stateWord(station.state)}</Fact>
           <Fact name={words.version}>
@@ -198,6 +203,28 @@ function Fact({ name, children }: { readonly name: string; readonly children: st
 
 function lineName(floor: FloorState, line: string): string {
   return floor.lines.get(line)?.name ?? visible(line);
+}
+
+/** Where the link calls the machines that tell their boards themselves. */
+function WhatToSet({ machines }: { readonly machines: readonly Station[] }) {
+  const words = say(stationWords);
+  return (
+    <section class="card stack" data-testid="what-to-set">
+      <h2>{words.machineTitle}</h2>
+      <p>{words.machineHelp}</p>
+      <dl class="typed" data-raw>
+        {machines.map(({ station, address }) => (
+          <Fragment key={station}>
+            <dt>{visible(station)}</dt>
+            <dd class="code" translate={false}>
+              {`${words.machineAddress} ${visible(address)}`}
+            </dd>
+          </Fragment>
+        ))}
+      </dl>
+      <p class="soft">{words.machineNever}</p>
+    </section>
+  );
 }
 
 /** What a device is told once by hand. The secret stands in the link's file and never in the log. */

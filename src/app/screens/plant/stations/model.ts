@@ -21,6 +21,11 @@ export function silentSince(station: Station, nowMs: number): number | null {
   return isLate ? station.heardMs : null;
 }
 
+/** True for a machine that the link calls itself, by IPC-HERMES-9852: it sends nothing to the link's address, and the total is the link's own. */
+export function isMachine({ means }: Station): boolean {
+  return means === 'hermes';
+}
+
 /** A state by its class: the thousands of SEMI E58. */
 export function stateWord(code: number | null): string {
   const words = say(stationWords);
