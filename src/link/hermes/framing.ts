@@ -29,7 +29,7 @@ export interface Framer {
 const isBlank = (byte: number) => byte === 32 || (byte >= 9 && byte <= 13);
 
 /** Between messages may stand blanks, a mark of byte order and an XML declaration; all else is told. */
-const nothing = /^(?:\uFEFF|ï»¿)?\s*(?:<\?xml[^>]{0,200}\?>)?\s*$/;
+const nothing = /^\uFEFF?\s*(?:<\?xml[^>]{0,200}\?>)?\s*$/;
 
 interface Work {
   readonly message: Buffer;
