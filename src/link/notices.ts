@@ -12,6 +12,7 @@ export type NoticeWhat =
   | 'total-fell'
   | 'two-devices'
   | 'code-twice'
+  | 'code-again'
   | 'not-heard'
   | 'no-boards'
   | 'other-machine'

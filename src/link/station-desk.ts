@@ -296,7 +296,7 @@ function count(
     };
   const known = serial === null ? undefined : boot.codes.get(serial);
   if (serial !== null && known !== undefined && known !== total)
-    saving.push(work.notices.add('code-twice', `${serial}: ${known}, ${total}`, now));
+    saving.push(work.notices.add(once ? 'code-again' : 'code-twice', `${serial}: ${known}, ${total}`, now));
   // Whether one that came twice counts is the run's to say.
   const isCoded = serial !== null && (known === undefined || (once && known !== total));
   const sum = Math.max(total, top);

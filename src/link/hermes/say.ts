@@ -4,8 +4,10 @@
 /** The version of the standard whose words are used. */
 const VERSION = '1.6';
 
+/** Dated by this computer's local time without a zone, as the standard has it. */
 function envelope(inside: string, wallMs: number): string {
-  return `<Hermes Timestamp="${new Date(wallMs).toISOString().slice(0, -1)}">${inside}</Hermes>`;
+  const localMs = wallMs - new Date(wallMs).getTimezoneOffset() * 60_000;
+  return `<Hermes Timestamp="${new Date(localMs).toISOString().slice(0, -1)}">${inside}</Hermes>`;
 }
 
 function quoted(text: string): string {

@@ -365,9 +365,13 @@ function tellBeat(work: Work, { boot, total }: { readonly boot: string; readonly
 
 async function takeBoard(work: Work, board: Board): Promise<void> {
   const { source } = work.station;
-  const names = `${board.code ?? board.boardId ?? '?'}`;
+  const names = board.code ?? board.boardId ?? '?';
   if (board.way !== (source.counts ?? 'departed')) return;
-  if (source.lane !== undefined && board.lane !== null && board.lane !== source.lane) return;
+  if (source.lane !== undefined && board.lane === null) {
+    await notice(work, 'not-understood', `a board of no lane, where lane ${source.lane} counts: ${names}`);
+    return;
+  }
+  if (source.lane !== undefined && board.lane !== source.lane) return;
   const pinned = source.machineId ?? work.total.machineId();
   if (pinned !== null && board.machineId !== null && board.machineId !== pinned) {
     await notice(work, 'other-machine', `${board.machineId}, not ${pinned}`);

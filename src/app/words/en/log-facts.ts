@@ -196,6 +196,7 @@ export const words = {
     'total-fell': 'a total that fell',
     'two-devices': 'two devices under one name',
     'code-twice': 'a panel code seen twice',
+    'code-again': 'a panel code seen again',
     'not-heard': 'a while in which it was not heard',
     'no-boards': 'a machine that does not tell boards',
     'other-machine': 'a board of another machine',

@@ -48,6 +48,7 @@ export const words = {
     'two-devices':
       'Two devices send under one name. The first counts. Give the other a name of its own, then switch both off and on',
     'code-twice': 'A panel code came twice. It names the first panel alone',
+    'code-again': 'A panel code came again. It counts once a run',
     'not-heard':
       'Not heard for a while: what passed then is not in its total. Compare with the line, and set “Panels = …” where it is wrong',
     'no-boards': 'It does not tell of boards, so it counts nothing. Switch that on at the machine',

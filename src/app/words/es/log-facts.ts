@@ -201,6 +201,7 @@ export const words: Sentences<typeof english> = {
     'total-fell': 'un total que bajó',
     'two-devices': 'dos aparatos con un mismo nombre',
     'code-twice': 'un código de panel leído dos veces',
+    'code-again': 'un código de panel leído otra vez',
     'not-heard': 'un rato en que no se oyó',
     'no-boards': 'una máquina que no anuncia placas',
     'other-machine': 'una placa de otra máquina',

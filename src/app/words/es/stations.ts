@@ -50,6 +50,7 @@ export const words: Sentences<typeof english> = {
     'two-devices':
       'Dos aparatos envían con un mismo nombre. Cuenta el primero. Dé al otro un nombre propio y apague y encienda los dos',
     'code-twice': 'Un código de panel llegó dos veces. Nombra solo el primer panel',
+    'code-again': 'Un código de panel llegó otra vez. Cuenta una vez por serie',
     'not-heard':
       'No se oyó un rato: lo que pasó entonces no está en su total. Compare con la línea y ponga «Paneles = …» si no es correcto',
     'no-boards': 'No anuncia placas, así que no cuenta nada. Actívelo en la máquina',

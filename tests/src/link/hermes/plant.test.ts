@@ -14,7 +14,7 @@ import { openPlant, type Plant, stationAt } from './heard.ts';
 import { departed, element, guid, hermes, type Machine, startMachine } from './machine.ts';
 
 const NONE = '00000000-0000-0000-0000-000000000000';
-const BATCH = 25;
+const BATCH = 84;
 
 let plant: Plant | null = null;
 let machines: Machine[] = [];
@@ -83,70 +83,66 @@ function again(line: Line): void {
 }
 
 describe('three machines', () => {
-  test.each([1, 7])(
-    'end with the panels that passed, by seed %i',
-    async (seed) => {
-      const chance = seededChance(seed);
-      machines = await Promise.all(sayings.map(() => startMachine()));
-      const lines = machines.map((machine, at): Line => {
-        const say = sayings[at] as Line['say']; // one for each
-        return { name: `L${at + 1}`, machine, say, passed: 0, unseen: 0 };
-      });
-      plant = openPlant(lines.map(({ machine, name }) => stationAt(machine.at, name)));
-      const here = plant;
-      await here.start();
+  test('end with the panels that passed, of 10,080', async () => {
+    const chance = seededChance(1);
+    machines = await Promise.all(sayings.map(() => startMachine()));
+    const lines = machines.map((machine, at): Line => {
+      const say = sayings[at] as Line['say']; // one for each
+      return { name: `L${at + 1}`, machine, say, passed: 0, unseen: 0 };
+    });
+    plant = openPlant(lines.map(({ machine, name }) => stationAt(machine.at, name)));
+    const here = plant;
+    await here.start();
+    await Promise.all(lines.map(listened));
+    await Promise.all(lines.map(read));
+    const did = { cuts: 0, away: 0, kills: 0 };
+    for (let round = 0; round < 40; round += 1) {
+      for (const line of lines) leave(line, BATCH, chance);
+      const luck = chance();
+      if (luck < 0.3) {
+        // The wire: what is on its way is lost, and the first two machines tell it again.
+        const [third] = lines.slice(-1) as [Line]; // there are three
+        await read(third);
+        for (const { machine } of lines) machine.cut();
+        did.cuts += 1;
+      } else if (luck < 0.4) {
+        await Promise.all(lines.map(read));
+        for (const { machine } of lines) await machine.stop();
+        for (const line of lines) leave(line, 3, chance);
+        did.away += 1;
+        await Promise.all(machines.map((machine) => machine.restart()));
+      } else if (luck < 0.6) {
+        const [third] = lines.slice(-1) as [Line]; // there are three
+        await read(third);
+        here.cutPower();
+        await here.start();
+        for (const { machine } of lines) await until('one link', () => machine.clients() <= 1);
+        did.kills += 1;
+      }
       await Promise.all(lines.map(listened));
+      for (const line of lines) if (luck < 0.6) again(line);
       await Promise.all(lines.map(read));
-      const did = { cuts: 0, away: 0, kills: 0 };
-      for (let round = 0; round < 40; round += 1) {
-        for (const line of lines) leave(line, BATCH, chance);
-        const luck = chance();
-        if (luck < 0.3) {
-          // The wire: what is on its way is lost, and the first two machines tell it again.
-          const [third] = lines.slice(-1) as [Line]; // there are three
-          await read(third);
-          for (const { machine } of lines) machine.cut();
-          did.cuts += 1;
-        } else if (luck < 0.4) {
-          await Promise.all(lines.map(read));
-          for (const { machine } of lines) await machine.stop();
-          for (const line of lines) leave(line, 3, chance);
-          did.away += 1;
-          await Promise.all(machines.map((machine) => machine.restart()));
-        } else if (luck < 0.6) {
-          const [third] = lines.slice(-1) as [Line]; // there are three
-          await read(third);
-          here.cutPower();
-          await here.start();
-          for (const { machine } of lines) await until('one link', () => machine.clients() <= 1);
-          did.kills += 1;
-        }
-        await Promise.all(lines.map(listened));
-        for (const line of lines) if (luck < 0.6) again(line);
-        await Promise.all(lines.map(read));
-        await here.pass(20);
-        await Promise.all(lines.map(read));
-      }
-      for (const { name, passed, unseen } of lines) {
-        // What left while nobody listened is told again by the first two, within their last words.
-        const lost = name === 'L3' ? unseen : 0;
-        expect([name, await here.done(name)]).toEqual([name, passed - lost]);
-        expect(passed).toBeGreaterThan(1_000);
-      }
-      expect(Math.min(did.cuts, did.away, did.kills)).toBeGreaterThan(0);
-      const told = new Set((await here.noticed()).map((each) => each.split(':')[0]));
-      for (const what of [
-        'not-heard',
-        'by-hand',
-        'other-machine',
-        'not-understood',
-        'board-twice',
-        'code-twice',
-      ])
-        expect(told).toContain(what);
-    },
-    120_000,
-  );
+      await here.pass(20);
+      await Promise.all(lines.map(read));
+    }
+    for (const { name, passed, unseen } of lines) {
+      // What left while nobody listened is told again by the first two, within their last words.
+      const lost = name === 'L3' ? unseen : 0;
+      expect([name, await here.done(name)]).toEqual([name, passed - lost]);
+      expect(passed).toBeGreaterThan(3_333);
+    }
+    expect(Math.min(did.cuts, did.away, did.kills)).toBeGreaterThan(0);
+    const told = new Set((await here.noticed()).map((each) => each.split(':')[0]));
+    for (const what of [
+      'not-heard',
+      'by-hand',
+      'other-machine',
+      'not-understood',
+      'board-twice',
+      'code-again',
+    ])
+      expect(told).toContain(what);
+  }, 120_000);
 });
 
 describe('the link’s own total', () => {
