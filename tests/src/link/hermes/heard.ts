@@ -36,6 +36,8 @@ export function stationAt(
 
 /** What a link heard, and what the floor makes of it. */
 export interface Plant {
+  /** Where the link's files are. */
+  readonly folder: () => string;
   readonly clock: { ms: number };
   readonly people: Story;
   /** Starts the link in its folder, as after a kill. */
@@ -118,6 +120,7 @@ export function openPlant(stations: readonly HermesStation[], times: HermesTimes
   clock.ms = 5_000;
   machinesClock.ms = startMs + clock.ms;
   return {
+    folder,
     clock,
     people,
     faults,

@@ -57,6 +57,8 @@ export interface Machine {
   /** All that was ever sent to it. */
   readonly said: () => string;
   readonly clients: () => number;
+  /** How often somebody has connected. */
+  readonly calls: () => number;
   /** Sends bytes or text to whoever listens to boards. */
   readonly send: (bytes: string | Uint8Array) => void;
   readonly tell: (inside: string) => void;
@@ -81,7 +83,7 @@ export interface Ways {
 export async function startMachine(ways: Ways = {}): Promise<Machine> {
   const clients = new Set<Socket>();
   const listeners = new Set<Socket>();
-  let [said, isFrozen, port] = ['', false, 0];
+  let [said, isFrozen, port, calls] = ['', false, 0, 0];
   let server: Server;
 
   const answer = (socket: Socket, message: string) => {
@@ -100,6 +102,7 @@ export async function startMachine(ways: Ways = {}): Promise<Machine> {
   const open = () =>
     new Promise<void>((resolve) => {
       server = createServer((socket) => {
+        calls += 1;
         clients.add(socket);
         let text = '';
         socket.on('data', (chunk: Buffer) => {
@@ -135,6 +138,7 @@ export async function startMachine(ways: Ways = {}): Promise<Machine> {
     at: `127.0.0.1:${port}`,
     said: () => said,
     clients: () => listeners.size,
+    calls: () => calls,
     send,
     tell: (inside) => send(hermes(inside)),
     cut,

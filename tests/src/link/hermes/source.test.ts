@@ -2,6 +2,7 @@
 // such machine at all. What is counted is asked of the tablets' own fold.
 
 import { afterEach, describe, expect, test } from 'vitest';
+import { openOwnTotal } from '../../../../src/link/hermes/own-total.ts';
 import { until } from '../../server/tablets.ts';
 import { openPlant, type Plant, stationAt } from './heard.ts';
 import {
@@ -128,6 +129,25 @@ describe('a machine on its supervisory channel', () => {
     expect(third).toBe(undefined);
   });
 
+  test('counted on the disk and not yet in the log when the power went is told at the next start', async () => {
+    machine = await startMachine();
+    plant = openPlant([stationAt(machine.at)]);
+    const total = openOwnTotal(plant.folder(), 'L1-exit', false);
+    await total.begin(0);
+    for (const at of [1, 2]) await total.add({ key: guid(at), serial: `SN-${at}`, skipped: [at] }, 0);
+    const boot = total.now()?.boot;
+    await plant.start();
+    await until('the machine', () => machine.clients() > 0);
+    machine.tell(board(2));
+    await counted();
+    const [first, second, third, ...more] = await plant.of('station.counted');
+    expect(first).toMatchObject({ boot, total: 1, serial: 'SN-1', skipped: [1], once: true });
+    expect(second).toMatchObject({ boot, total: 2, serial: 'SN-2', skipped: [2], once: true });
+    expect(third).toMatchObject({ total: 0, serial: null });
+    expect([third?.boot === boot, more]).toEqual([false, []]);
+    await total.close(0);
+  });
+
   test('counts a panel’s code once a run, under whatever number its board goes', async () => {
     await begin();
     await heard();
@@ -164,9 +184,9 @@ describe('a machine on its supervisory channel', () => {
     const told = { run: 'run-L1', line: 'L1', panels: 0, serial: null, via: 'typed' } as const;
     for (const add of [3, 2])
       plant.people.tell('panels.counted', { ...told, add }, { at: plant.clock.ms / 1000 });
+    await until('the link has hung up', () => machine.clients() === 0);
     await plant.pass(20);
     machine.freeze(false);
-    machine.cut();
     await until('the link again', async () => {
       await plant.pass(1);
       return machine.clients() > 0 && (await plant.of('station.counted')).length > 2;
@@ -275,7 +295,10 @@ describe('what is no such machine', () => {
     await until('nobody there', () => machine.clients() === 0);
     await plant.pass(3_000);
     expect(await plant.noticed()).toEqual([`wrong-channel: ${machine.at}: ServiceDescription`]);
-    expect(machine.said().split('<SupervisoryServiceDescription').length - 1).toBeLessThanOrEqual(1);
+    // It would be back in no time.
+    let looks = 0;
+    await until('a while', () => machine.calls() > 1 || (looks += 1) > 20);
+    expect(machine.calls()).toBe(1);
     expect(await plant.of('station.counted')).toEqual([]);
   });
 
