@@ -134,7 +134,8 @@ describe('a machine on its supervisory channel', () => {
     plant = openPlant([stationAt(machine.at)]);
     const total = openOwnTotal(plant.folder(), 'L1-exit', false);
     await total.begin(0);
-    for (const at of [1, 2]) await total.add({ key: guid(at), serial: `SN-${at}`, skipped: [at] }, 0);
+    for (const at of [1, 2])
+      await total.add({ key: `${guid(at)} top`, serial: `SN-${at}`, skipped: [at] }, 0);
     const boot = total.now()?.boot;
     await plant.start();
     await until('the machine', () => machine.clients() > 0);
@@ -297,7 +298,10 @@ describe('what is no such machine', () => {
     expect(await plant.noticed()).toEqual([`wrong-channel: ${machine.at}: ServiceDescription`]);
     // It would be back in no time.
     let looks = 0;
-    await until('a while', () => machine.calls() > 1 || (looks += 1) > 20);
+    await until('a while', () => {
+      looks += 1;
+      return machine.calls() > 1 || looks > 20;
+    });
     expect(machine.calls()).toBe(1);
     expect(await plant.of('station.counted')).toEqual([]);
   });
