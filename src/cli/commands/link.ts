@@ -23,6 +23,9 @@ without a server.
                   code: needed at the first start only; make it with reelward serve enrol.
                   at: in, work or out, where on the line the station looks.
                   Devices then send POST /api/stations/L1-exit/count to that address.
+                  A machine by IPC-HERMES-9852 is called instead: "source":
+                  {"kind": "hermes", "connect": "10.0.0.5:50200"}, its supervisory port.
+                  machineId, lane, counts ("departed" or "arrived") may stand there too.
 
   --simulate      needs no server: plays three machines whose messages get lost, doubled and
                   late, with power cuts, a killed link and people who count meanwhile, and
