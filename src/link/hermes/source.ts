@@ -15,33 +15,7 @@ import { MESSAGE_MOST, openFramer } from './framing.ts';
 import { type Board, type HermesMessage, readEnvelope } from './message.ts';
 import { type OwnTotal, openOwnTotal, type Totalled } from './own-total.ts';
 import { askAlive, describeUs, stillHere } from './say.ts';
-
-/** How long things may take, ms. */
-export interface HermesTimes {
-  readonly connectMs: number;
-  /** From the connection to the machine's own word. */
-  readonly greetMs: number;
-  /** A machine that answers is asked so often; that is its beat. */
-  readonly askMs: number;
-  /** The beat of one that does not answer: the standard's usual period. */
-  readonly ownBeatMs: number;
-  readonly lookMs: number;
-  /** Longest wait before another try with a machine that has talked before. */
-  readonly againMs: number;
-  /** The wait before another try at a port that is not the right one. */
-  readonly wrongMs: number;
-}
-
-/** As a plant has them. */
-export const usualTimes: HermesTimes = {
-  connectMs: 5_000,
-  greetMs: 10_000,
-  askMs: 10_000,
-  ownBeatMs: 60_000,
-  lookMs: 1_000,
-  againMs: 8_000,
-  wrongMs: 3_600_000,
-};
+import { type HermesTimes, usualTimes } from './times.ts';
 
 /** A beat may come so much late, ms. */
 const LATE_MS = 2_000;
@@ -149,9 +123,13 @@ async function hearForGood(work: Work): Promise<void> {
     // One that hangs up as soon as it has talked is not asked again and again.
     if (how === 'heard' && work.now().ms - sinceMs >= times.greetMs) failures = 0;
     // A machine that was heard tells nobody what passes meanwhile, so it is not waited for long.
-    const mostMs = how === 'heard' || work.heard !== null ? times.againMs : Number.POSITIVE_INFINITY;
-    const waitMs = how === 'wrong' ? times.wrongMs : Math.min(mostMs, waitAfter(failures, chance()));
-    await sleep(waitMs, ending.signal);
+    const isKnown = how === 'heard' || work.heard !== null;
+    const waitMs = Math.min(
+      isKnown ? times.againMs : Number.POSITIVE_INFINITY,
+      waitAfter(failures, chance()),
+    );
+    const strangeMs = how === 'strange' && !isKnown ? times.strangeMs : waitMs;
+    await sleep(how === 'wrong' ? times.wrongMs : strangeMs, ending.signal);
   }
 }
 
@@ -161,13 +139,13 @@ function sayOnce(work: Work, line: string): void {
 }
 
 /** One connection from its beginning to its end. */
-async function hearOnce(work: Work): Promise<'heard' | 'not-heard' | 'wrong'> {
+async function hearOnce(work: Work): Promise<'heard' | 'away' | 'strange' | 'wrong'> {
   const { station, ending, times, now } = work;
   const at = station.source.connect;
   const socket = await reach(work);
   if (socket === null) {
     sayOnce(work, `nobody answers at ${at}`);
-    return 'not-heard';
+    return 'away';
   }
   const { ms } = now();
   const session: Session = {
@@ -199,7 +177,7 @@ async function hearOnce(work: Work): Promise<'heard' | 'not-heard' | 'wrong'> {
     return 'wrong';
   }
   sayOnce(work, session.isGreeted ? `the connection to ${at} is lost` : `${at} does not say who it is`);
-  return session.isGreeted ? 'heard' : 'not-heard';
+  return session.isGreeted ? 'heard' : 'strange';
 }
 
 /** A connection; null where there is none. */
@@ -301,6 +279,7 @@ async function takeMessage(work: Work, session: Session, message: HermesMessage)
       work.answers = message.features.has('FeatureCheckAliveResponse');
       session.tracks ||= message.features.has('FeatureBoardTracking');
       if (!session.tracks) await notice(work, 'no-boards', 'FeatureBoardTracking');
+      greet(work, session);
       return heardOf(work, session);
     case 'alive':
       if (message.asks && session.isGreeted) send(session, stillHere(message.id, work.now().wallMs));
@@ -308,10 +287,13 @@ async function takeMessage(work: Work, session: Session, message: HermesMessage)
     case 'board':
       // It tells boards, whatever it said of itself.
       session.tracks = true;
+      greet(work, session);
       await heardOf(work, session, true);
       return takeBoard(work, message.board);
     case 'notified':
       if (message.severity <= 3) await notice(work, 'machine-says', message.said);
+      // Said in place of who it is: we are not wanted there.
+      if (!session.isGreeted) session.socket.destroy();
       return heardOf(work, session);
     case 'passed-over':
       return heardOf(work, session);
@@ -328,12 +310,16 @@ async function takeMessage(work: Work, session: Session, message: HermesMessage)
   }
 }
 
+/** It is such a machine. */
+function greet(work: Work, session: Session): void {
+  session.isGreeted = true;
+  sayOnce(work, `hears ${work.station.source.connect}`);
+}
+
 /** Any word of a machine that tells boards is a beat. */
 async function heardOf(work: Work, session: Session, isBoard = false): Promise<void> {
   const now = work.now();
   session.wordMs = now.ms;
-  if (!session.isGreeted) sayOnce(work, `hears ${work.station.source.connect}`);
-  session.isGreeted = true;
   if (!session.tracks) return;
   if (!session.hasBegun) await begin(work, now);
   session.hasBegun = true;

@@ -8,7 +8,8 @@ import type { Entry } from '../../../../shared/log/entry.ts';
 import { compareEntries } from '../../../../shared/log/order.ts';
 import type { HermesStation } from '../../../../src/link/config.ts';
 import { openHeld } from '../../../../src/link/held.ts';
-import { type HermesTimes, openHermes, usualTimes } from '../../../../src/link/hermes/source.ts';
+import { openHermes } from '../../../../src/link/hermes/source.ts';
+import { type HermesTimes, usualTimes } from '../../../../src/link/hermes/times.ts';
 import { openIdentity } from '../../../../src/link/identity.ts';
 import { openSpool } from '../../../../src/link/spool.ts';
 import { openStationDesk } from '../../../../src/link/station-desk.ts';
@@ -17,7 +18,7 @@ import { beginStory, type Story, startMs } from '../../../shared/floor/story.ts'
 import { clock as machinesClock } from './machine.ts';
 
 /** The clock is the test's; only how often it is looked at is true time. */
-export const quick: HermesTimes = { ...usualTimes, lookMs: 5, againMs: 5 };
+export const quick: HermesTimes = { ...usualTimes, lookMs: 5, againMs: 5, strangeMs: 5 };
 
 /** A station of a line, by the machine's address. */
 export function stationAt(

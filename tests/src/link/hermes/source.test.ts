@@ -4,7 +4,7 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { openOwnTotal } from '../../../../src/link/hermes/own-total.ts';
 import { until } from '../../server/tablets.ts';
-import { openPlant, type Plant, stationAt } from './heard.ts';
+import { openPlant, type Plant, quick, stationAt } from './heard.ts';
 import {
   clock,
   departed,
@@ -303,6 +303,25 @@ describe('what is no such machine', () => {
       return machine.calls() > 1 || looks > 20;
     });
     expect(machine.calls()).toBe(1);
+    expect(await plant.of('station.counted')).toEqual([]);
+  });
+
+  test('a port that refuses us is left at once, and left alone for a while', async () => {
+    const greets = hermes(
+      element('Notification', { NotificationCode: 2, Severity: 1, Description: 'in use' }),
+    );
+    machine = await startMachine({ isMute: true, greets });
+    plant = openPlant([stationAt(machine.at)], { ...quick, strangeMs: 60_000 });
+    await plant.start();
+    await until('the word of it', async () => (await plant.noticed()).length > 0);
+    await until('nobody there', () => machine.clients() === 0);
+    let looks = 0;
+    await until('a while', () => {
+      looks += 1;
+      return machine.calls() > 1 || looks > 20;
+    });
+    expect(machine.calls()).toBe(1);
+    expect(await plant.noticed()).toEqual(['machine-says: 2: in use']);
     expect(await plant.of('station.counted')).toEqual([]);
   });
 
