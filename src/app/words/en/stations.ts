@@ -37,7 +37,7 @@ export const words = {
   otherState: 'A state of its maker’s own',
   version: 'Link',
   linkOf: (version: string, tablet: string) => `version ${version}, ${tablet}`,
-  noticed: 'Not understood',
+  noticed: 'Not understood or not counted',
   allUnderstood: 'Everything was understood.',
   notices: {
     'not-understood': 'Messages that could not be read',

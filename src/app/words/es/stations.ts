@@ -40,7 +40,7 @@ export const words: Sentences<typeof english> = {
   otherState: 'Un estado propio de su fabricante',
   version: 'Enlace',
   linkOf: (version, tablet) => `versión ${version}, ${tablet}`,
-  noticed: 'No entendido',
+  noticed: 'No entendido o no contado',
   allUnderstood: 'Todo se entendió.',
   notices: {
     'not-understood': 'Mensajes que no se pudieron leer',
