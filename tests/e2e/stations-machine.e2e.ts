@@ -45,10 +45,16 @@ it('a machine’s boards, what to set at it, and what it told that is not counte
   await expect.poll(() => page.getByTestId('enrol-code').inputValue()).toBe(server.firstCode);
   await page.getByTestId('enrol-name').fill('Line front');
   await page.getByTestId('enrol').click();
-  await page.evaluate(() => {
-    location.hash = '#/plant/stations';
-  });
+  await page.locator('[data-testid=offline][data-sync=live]').waitFor({ timeout: 60_000 });
   const card = page.getByTestId('station-exit-1');
+  // A tablet that has just joined goes to a screen of its own choice.
+  const isThere = async () => {
+    await page.evaluate(() => {
+      location.hash = '#/plant/stations';
+    });
+    return card.isVisible();
+  };
+  await expect.poll(isThere, { timeout: 60_000 }).toBe(true);
   await expect
     .poll(() => card.textContent(), { timeout: 60_000 })
     .toMatch(/2, since the link last began to hear it/);
