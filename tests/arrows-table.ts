@@ -300,7 +300,11 @@ export const walls: readonly Wall[] = [
     rooms: ['shared/log', 'shared/sheet'],
     why: 'A workbook is a zip, here and at the server.',
   },
-  { packages: ['saxen'], rooms: ['shared/sheet'], why: 'Board data comes as XML.' },
+  {
+    packages: ['saxen'],
+    rooms: ['shared/sheet', 'src/link/hermes'],
+    why: 'Board data and what machines tell come as XML.',
+  },
   { packages: ['papaparse'], rooms: ['shared/sheet', 'shared/log'], why: 'Sheets and exports are CSV.' },
   {
     packages: ['read-excel-file'],

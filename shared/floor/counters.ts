@@ -4,6 +4,7 @@
 // Hand counts made while the station was silent stand until it is back: the same boot knows of that while, and what it says replaces them;
 // another boot cannot know all of it, so the larger of both stands. Refused: to add both, and a total that a run's end would cut.
 
+import { entryId } from '../log/entry.ts';
 import { newestRun } from './building.ts';
 import { mostInLine } from './in-line.ts';
 import type { EntryOf } from './kinds.ts';
@@ -119,8 +120,8 @@ export interface Heard {
 }
 
 /** How far a message rises above what is known; null where the station does not count on the line, or the boot is another device's. */
-export function riseOf(state: FloorState, { payload }: EntryOf<'station.counted'>): Heard | null {
-  const { station: name, line, boot, total } = payload;
+export function riseOf(state: FloorState, entry: EntryOf<'station.counted'>): Heard | null {
+  const { station: name, line, boot, total } = entry.payload;
   const counter = state.counters.get(line);
   const station = state.stations.get(name);
   if (!counter || !station || counter.station !== name || station.foreign.includes(boot)) return null;
@@ -134,8 +135,24 @@ export function riseOf(state: FloorState, { payload }: EntryOf<'station.counted'
   const isSame = known !== undefined && station.boots.at(-1) === known;
   const isBack = isSame ? total >= known.total : known === undefined;
   const isBlind = isFirst || isOfOther;
-  const rise = isBlind ? 0 : Math.max(0, total - (known?.total ?? 0));
+  const isTwice = isCountedBefore(state, entry, isSame && isBack ? counter.standIn : []);
+  const rise = isBlind ? 0 : Math.max(0, total - (known?.total ?? 0) - (isTwice ? 1 : 0));
   return { station, counter, known, isSame, isBack, isBlind, rise };
+}
+
+/** A panel that the link itself counted, by a code that the run has from another count: not from one whose place this one takes, or took. */
+function isCountedBefore(
+  state: FloorState,
+  entry: EntryOf<'station.counted'>,
+  replaced: readonly HandCount[],
+): boolean {
+  const { line, serial, once } = entry.payload;
+  const run = newestRun(state, line);
+  if (once !== true || serial === null || !run) return false;
+  const counted = state.codes.get(codeKey(run.run, serial));
+  if (!counted || counted.entry === entryId(entry)) return false;
+  const wasReplaced = run.counts.some(([id, , , tally]) => id === '' && tally === counted.tally);
+  return !wasReplaced && !replaced.some((each) => each.entry === counted.entry);
 }
 
 function byStation(state: FloorState, entry: EntryOf<'station.counted'>): PanelsAdded | null {

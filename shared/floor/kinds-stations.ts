@@ -27,7 +27,8 @@ export const stationPayloadSchemas = {
   }),
   /**
    * A device's own running total since it was switched on (`boot` names that), also told while it does not rise. `serial`: the code of the panel
-   * that made it rise; `skipped`: boards skipped on that panel.
+   * that made it rise; `skipped`: boards skipped on that panel. `once`: the total is the link's own reckoning of panels that a machine named one
+   * by one, so a code that the run has counted already is no further panel.
    */
   'station.counted': z.strictObject({
     ...station,
@@ -35,6 +36,7 @@ export const stationPayloadSchemas = {
     total: whole,
     serial: orNull(short),
     skipped: orNull(skippedSchema),
+    once: z.optional(z.literal(true)),
   }),
   /** Nothing is heard of a device any more; `told` by its link, or by a tablet that heard nothing of either. */
   'station.silent': z.strictObject({

@@ -13,6 +13,8 @@ declare module 'saxen' {
     ): this;
     on(event: 'closeTag', take: (name: string) => void): this;
     on(event: 'error' | 'warn', take: (error: Error, context: () => { readonly line: number }) => void): this;
-    parse(xml: string): this;
+    /** `<!…>` and `<?…?>`. */
+    on(event: 'attention' | 'question', take: (text: string) => void): this;
+    parse(xml: string): unknown;
   }
 }

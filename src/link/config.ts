@@ -21,8 +21,27 @@ const counter = z.strictObject({
   /** Shared with the device: its bearer token, or the key of its messages' proof. */
   secret: z.string().min(8, 'expected at least 8 characters').max(200),
 });
-// Read, so that the refusal of them says what it is about and not that a key is wrong.
-const hermes = z.strictObject({ kind: z.literal('hermes'), connect: place });
+/** Ports of the channel between neighbours: 50100 and the number of the lane. It takes one client, which is the neighbour. */
+const NEIGHBOURS = { first: 50_101, last: 50_116 } as const;
+
+const hermes = z.strictObject({
+  kind: z.literal('hermes'),
+  /** Where the machine listens for supervisory systems: its SupervisorySystemPort. */
+  connect: place.superRefine((text, context) => {
+    const { port } = placeOf(text);
+    const refuse = (message: string) => context.addIssue({ code: 'custom', message });
+    if (port === 0) refuse('expected a port from 1 to 65535');
+    if (port >= NEIGHBOURS.first && port <= NEIGHBOURS.last)
+      refuse(
+        `expected the machine’s SupervisorySystemPort; ${port} is for its neighbour in the line, and a listener there would stop the line`,
+      );
+  }),
+  /** Only boards of this machine and of this lane; absent: of the first machine heard there, and of any lane. */
+  machineId: z.string().min(1).max(80).optional(),
+  lane: z.int().min(1).max(99).optional(),
+  /** What counts: a board that left the machine (usual), or that came to it. */
+  counts: z.enum(['departed', 'arrived']).optional(),
+});
 
 const station = z.strictObject({
   station: name,
@@ -55,6 +74,7 @@ export const linkConfigSchema = z.strictObject({
 
 export type LinkConfig = z.infer<typeof linkConfigSchema>;
 export type CounterSource = z.infer<typeof counter>;
+export type HermesSource = z.infer<typeof hermes>;
 
 /** A station, and by what it is heard. */
 interface StationOf<S> {
@@ -67,25 +87,25 @@ interface StationOf<S> {
 
 /** A station that a device counts for. */
 export type CounterStation = StationOf<CounterSource>;
+/** A station that a machine's supervisory channel counts for. */
+export type HermesStation = StationOf<HermesSource>;
 /** A station that a machine of IPC-2591 counts for. */
 export type Ipc2591Station = StationOf<Ipc2591Source>;
 
 /** A configuration that cannot be followed: one line that says where and what to do. */
 export class LinkRefused extends Error {}
 
-/** Refuses stations that are heard by a standard that is not there yet. Throws `LinkRefused`. */
-export function refuseUnheard(config: LinkConfig): void {
-  for (const [at, { source }] of config.stations.entries())
-    if (source.kind === 'hermes')
-      throw new LinkRefused(
-        `stations[${at}].source.kind: "hermes" is not there yet; this version hears "counter" and "ipc2591"`,
-      );
-}
-
 /** The stations that a device counts for. */
 export function counterStations(config: LinkConfig): readonly CounterStation[] {
   return config.stations.flatMap(({ source, ...rest }) =>
     source.kind === 'counter' ? [{ ...rest, source }] : [],
+  );
+}
+
+/** The stations that a machine's supervisory channel counts for. */
+export function hermesStations(config: LinkConfig): readonly HermesStation[] {
+  return config.stations.flatMap(({ source, ...rest }) =>
+    source.kind === 'hermes' ? [{ ...rest, source }] : [],
   );
 }
 

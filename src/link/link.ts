@@ -10,19 +10,21 @@ import { lockFolder } from '../server/stores/sqlite/lock.ts';
 import {
   type CounterStation,
   counterStations,
+  type HermesStation,
+  hermesStations,
   ipc2591Stations,
   type LinkConfig,
   LinkRefused,
   placeOf,
-  refuseUnheard,
 } from './config.ts';
 import { type CounterDoor, createCounter } from './counter.ts';
 import { openHeld } from './held.ts';
+import { type HermesParts, type HermesSource, openHermes } from './hermes/source.ts';
 import { newNonce, openIdentity } from './identity.ts';
 import { openIpc2591 } from './ipc2591/source.ts';
 import { pushForGood } from './push.ts';
 import { openSpool } from './spool.ts';
-import { type Now, openStationDesk, type StationDesk } from './station-desk.ts';
+import { type Now, openStationDesk, SILENT_MS, type StationDesk } from './station-desk.ts';
 
 const TICK_MS = 1_000;
 /** The last push before the end gets so long, ms. */
@@ -53,7 +55,6 @@ export interface LinkOptions {
 
 /** Starts a link; resolves when it listens. Throws `LinkRefused` where it cannot. */
 export async function startLink(config: LinkConfig, options: LinkOptions): Promise<RunningLink> {
-  refuseUnheard(config);
   const unlock = takeFolder(config.data);
   try {
     return await open(config, { ...options, unlock });
@@ -78,11 +79,12 @@ async function open(
   const now = (): Now => ({ ms: clockMs(), wallMs: wallMs() });
   const start = now();
   const stations = counterStations(config);
+  const called = new Map<string, HermesSource>();
   const desks = new Map(
-    stations.map(({ station, line }) => [
-      station,
-      openStationDesk({ station, line }, { held, write: spool.write, start }),
-    ]),
+    [...stations, ...hermesStations(config)].map((heard) => {
+      const silentMs = () => called.get(heard.station)?.silentMs() ?? SILENT_MS;
+      return [heard.station, openStationDesk(heard, { held, write: spool.write, start, silentMs })];
+    }),
   );
   let fault: (error: unknown) => void = () => undefined;
   const faulted = new Promise<never>((_, reject) => {
@@ -92,6 +94,7 @@ async function open(
   const { version, say } = options;
   if (spool.length() === 0)
     await spool.write('tablet.opened', { name, app: version, key: identity.jwk, previous: null });
+  openCalled(hermesStations(config), called, { folder: config.data, now, say, onFault: fault, desks });
   const machines = await openIpc2591(ipc2591Stations(config), config.stations, {
     folder: config.data,
     held,
@@ -103,13 +106,19 @@ async function open(
     await machines.stop();
     throw error;
   });
-  const placeAt = ({ station, source }: LinkConfig['stations'][number]) =>
-    source.kind === 'counter' ? (servers.get(source.listen)?.at ?? source.listen) : machines.at(station);
+  const placeAt = ({ station, source }: LinkConfig['stations'][number]) => {
+    if (source.kind === 'hermes') return source.connect;
+    return source.kind === 'counter'
+      ? (servers.get(source.listen)?.at ?? source.listen)
+      : machines.at(station);
+  };
   for (const each of config.stations) {
     await spool.write('station.known', knownAs(each, { version, address: placeAt(each) }));
+    await called.get(each.station)?.recall();
     await desks.get(each.station)?.settle();
   }
   machines.begin();
+  for (const machine of called.values()) machine.start();
   const world = worldOf(config.server, (serverMs) => {
     offMs = serverMs - Date.now();
   });
@@ -128,7 +137,11 @@ async function open(
     stop: async () => {
       clearInterval(ticker);
       try {
-        await Promise.all([machines.stop(), ...[...servers.values()].map(({ server }) => closed(server))]);
+        await Promise.all([
+          machines.stop(),
+          ...[...called.values()].map((machine) => machine.stop()),
+          ...[...servers.values()].map(({ server }) => closed(server)),
+        ]);
         await Promise.all([...desks.values()].map((desk) => desk.settle()));
         const end = Date.now() + LAST_PUSH_MS;
         while (spool.backlog() > 0 && Date.now() < end) await sleep(50, signal);
@@ -141,6 +154,19 @@ async function open(
       }
     },
   };
+}
+
+/** Machines that the link calls on their supervisory channel; each gets its desk. */
+function openCalled(
+  stations: readonly HermesStation[],
+  called: Map<string, HermesSource>,
+  parts: Omit<HermesParts, 'desk'> & { readonly desks: ReadonlyMap<string, StationDesk> },
+): void {
+  const { desks, ...rest } = parts;
+  for (const heard of stations) {
+    const desk = desks.get(heard.station);
+    if (desk) called.set(heard.station, openHermes(heard, { ...rest, desk }));
+  }
 }
 
 /** What the log is told of a station. */

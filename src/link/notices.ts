@@ -14,7 +14,16 @@ export type NoticeWhat =
   | 'code-twice'
   | 'not-used'
   | 'other-handle'
-  | 'not-connected';
+  | 'not-connected'
+  | 'code-again'
+  | 'not-heard'
+  | 'no-boards'
+  | 'other-machine'
+  | 'wrong-channel'
+  | 'by-hand'
+  | 'failed-board'
+  | 'board-twice'
+  | 'machine-says';
 
 /** What is told already is told again with its number after so long, ms. */
 const TOLD_AGAIN_MS = 3_600_000;

@@ -38,6 +38,8 @@ export interface CountMessage {
   readonly serial: string | null;
   readonly skipped: number | number[] | null;
   readonly state: number | null;
+  /** The total is the link's own, one panel a message: a code that the run has counted adds nothing. */
+  readonly once?: boolean;
 }
 
 /** Where entries go; sealed at once, the promise resolves when it is on the disk. */
@@ -172,15 +174,16 @@ function nameOf(work: Work, { boot, total }: CountMessage): { readonly name: str
 async function log(
   work: Work,
   of: { readonly name: string; readonly total: number; readonly now: Now | null },
-  more: Partial<Pick<CountMessage, 'serial' | 'skipped'>> = {},
+  more: Partial<Pick<CountMessage, 'serial' | 'skipped' | 'once'>> = {},
 ): Promise<void> {
   const { station, line, held, write } = work;
   const { name, total, now } = of;
-  const { serial = null, skipped = null } = more;
+  const { serial = null, skipped = null, once = false } = more;
   if (now) work.loggedMs = now.ms;
   const boot = work.boots.get(name);
   if (boot) boot.logged = Math.max(boot.logged, total);
-  await write('station.counted', { station, line, boot: name, total, serial, skipped });
+  const facts = { station, line, boot: name, total, serial, skipped };
+  await write('station.counted', once && serial !== null ? { ...facts, once } : facts);
   held.logged(station, name, total);
 }
 
@@ -285,7 +288,7 @@ function count(
   now: Now,
 ): Saving {
   const { name, boot, total, top, isNewest } = at;
-  const { serial } = message;
+  const { serial, once = false } = message;
   const saving: (Promise<unknown> | null)[] = [];
   work.heard = now;
   const isBack = work.isSilent && isNewest;
@@ -298,16 +301,18 @@ function count(
     };
   const known = serial === null ? undefined : boot.codes.get(serial);
   if (serial !== null && known !== undefined && known !== total)
-    saving.push(work.notices.add('code-twice', `${serial}: ${known}, ${total}`, now));
-  const isCoded = serial !== null && known === undefined;
+    saving.push(work.notices.add(once ? 'code-again' : 'code-twice', `${serial}: ${known}, ${total}`, now));
+  // Whether one that came twice counts is the run's to say.
+  const isCoded = serial !== null && (known === undefined || (once && known !== total));
   const sum = Math.max(total, top);
-  const skipped = total > top ? message.skipped : null;
+  const isNews = total > top || (once && total > loggedOf(work, name));
+  const skipped = isNews ? message.skipped : null;
   const isDue = now.ms - work.loggedMs >= LOG_EVERY_MS || skipped !== null;
   // The code of the newest panel is told with its total; of an earlier one behind it.
   if ((!boot.said || isBack || (sum > loggedOf(work, name) && isDue)) && !(isCoded && total === sum))
     saving.push(log(work, { name, total: sum, now }, { skipped }));
   if (isCoded) {
-    saving.push(log(work, { name, total, now }, { serial, skipped }));
+    saving.push(log(work, { name, total, now }, { serial, skipped, once }));
     boot.codes.set(serial, total);
     const [oldest] = boot.codes.keys();
     if (boot.codes.size > CODES_KEPT && oldest !== undefined) boot.codes.delete(oldest);

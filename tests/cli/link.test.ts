@@ -11,6 +11,7 @@ import { readEnrolCode } from '../../src/app/sync/enrol.ts';
 import { makeCode } from '../../src/server/codes.ts';
 import { signatureHolds } from '../../src/server/keys.ts';
 import { freePort } from '../contract/databases.ts';
+import { clock, departed, guid, startMachine } from '../src/link/hermes/machine.ts';
 import {
   enrolAt,
   newTablet,
@@ -156,9 +157,11 @@ describe('reelward link', () => {
     const of = (change: object) => config({ stations: [{ ...station, ...change }] });
     const cases: readonly (readonly [unknown, RegExp])[] = [
       [
-        of({ source: { kind: 'hermes', connect: '10.0.0.5:50100' } }),
-        /stations\[0\]\.source\.kind: "hermes" is not there yet/,
+        of({ source: { kind: 'hermes', connect: '10.0.0.5:50101' } }),
+        /stations\[0\]\.source\.connect: expected the machine’s SupervisorySystemPort; 50101 is for its neighbour/,
       ],
+      [of({ source: { kind: 'hermes', connect: '10.0.0.5' } }), /source\.connect: expected HOST:PORT/],
+      [of({ source: { kind: 'hermes', connect: '10.0.0.5:50200', lane: 0 } }), /source\.lane: /],
       [
         of({
           source: { kind: 'ipc2591', listen: '127.0.0.1:5672', broker: 'amqp://b', handle: 'L1.Placer' },
@@ -181,6 +184,40 @@ describe('reelward link', () => {
     }
     expect(await call(['link'])).toMatchObject({ code: 2 });
   }, 120_000);
+
+  it('hears a machine on its supervisory channel, is killed, and counts no board twice that is told again', async () => {
+    const machine = await startMachine();
+    clock.ms = Date.now();
+    const [station] = config().stations;
+    const stations = [{ ...station, source: { kind: 'hermes', connect: machine.at } }];
+    try {
+      const first = run('link', '--config', write(config({ code: await code(), stations })));
+      await until('the link at the machine', () => machine.clients() === 1);
+      const tell = (...boards: number[]) => {
+        for (const at of boards) machine.tell(departed({ BoardId: guid(at), TopBarcode: `SN-${at}` }));
+      };
+      tell(1, 2);
+      await until('its boards', () => highest() === 2);
+      expect(first.out()).toContain(`L1-exit at ${machine.at}`);
+      first.child.kill('SIGKILL');
+      await first.ended;
+      const second = run('link', '--config', write(config({ stations })));
+      await until('the link again', () => machine.clients() === 1);
+      tell(1, 2, 3);
+      const serials = () => counted().flatMap(({ payload }) => payload['serial'] ?? []);
+      await until('the third', () => serials().includes('SN-3'));
+      expect(new Set(serials()).size).toBe(3);
+      const third = counted().find(({ payload }) => payload['serial'] === 'SN-3');
+      expect(third?.payload).toMatchObject({ total: 1, once: true });
+      const noticed = tablet.log.entries().filter(({ kind }) => kind === 'station.noticed');
+      expect(noticed.map(({ payload }) => payload['what'])).toEqual(['not-heard', 'board-twice']);
+      second.child.kill('SIGTERM');
+      expect(await second.ended).toBe(0);
+      expectChain();
+    } finally {
+      await machine.stop();
+    }
+  });
 
   it('is started beside a server, and again where it was killed, while the server goes on', async () => {
     const port = await freePort();

@@ -26,6 +26,9 @@ without a server.
                   A machine that speaks IPC-2591 (AMQP 1.0): "source": {"kind": "ipc2591",
                   "handle": "L1.Placer", "listen": "127.0.0.1:5672"}, or "broker" with
                   "address" instead of "listen"; README.md has all of its keys.
+                  A machine by IPC-HERMES-9852 is called instead: "source":
+                  {"kind": "hermes", "connect": "10.0.0.5:50200"}, its supervisory port.
+                  machineId, lane, counts ("departed" or "arrived") may stand there too.
 
   --simulate      needs no server: plays three machines whose messages get lost, doubled and
                   late, with power cuts, a killed link and people who count meanwhile, and

@@ -1,7 +1,7 @@
 // `reelward serve`: the app and the sync server in one process, and the few things that are done to it from a terminal.
 // Standard output stays empty while serving; what a person must know goes to standard error.
 
-import { counterStations, LinkRefused, linkConfigSchema } from '../../link/config.ts';
+import { LinkRefused, linkConfigSchema } from '../../link/config.ts';
 import { CertificateRefused } from '../../server/certificates/refused.ts';
 import { makeCode } from '../../server/codes.ts';
 import { troubleOf } from '../../server/health.ts';
@@ -116,7 +116,7 @@ async function serve(settings: ServerSettings, links: string | undefined, io: Co
   const stopping = untilAsked();
   const { program } = io;
   // Looked at before anything is served, so that a mistyped file is not found out by an empty screen.
-  if (links !== undefined) counterStations(await readJson(links, linkConfigSchema, io));
+  if (links !== undefined) await readJson(links, linkConfigSchema, io);
   const server = await startServer(program === undefined ? settings : { ...settings, traceProgram: program });
   io.stderr(`Reelward serves at ${server.url}\n`);
   if (server.trust) {

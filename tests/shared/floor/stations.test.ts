@@ -35,10 +35,11 @@ function say(
   story: Story,
   boot: string,
   total: number,
-  more: { readonly serial?: string; readonly skipped?: number } & Telling = {},
+  more: { readonly serial?: string; readonly skipped?: number; readonly once?: true } & Telling = {},
 ): Entry {
-  const { serial = null, skipped = null, ...telling } = more;
-  const facts = { ...STATION, boot, total, serial, skipped };
+  const { serial = null, skipped = null, once, ...telling } = more;
+  const plain = { ...STATION, boot, total, serial, skipped };
+  const facts = once ? { ...plain, once } : plain;
   return story.tell('station.counted', facts, { tablet: 'LINK', who: null, ...telling });
 }
 
@@ -50,6 +51,54 @@ function miss(story: Story, told: 'link' | 'tablet' = 'link', telling: Telling =
 
 const doneIn = (state: FloorState, run = 'run-1') => state.runs.get(run)?.done;
 const counterOf = (state: FloorState) => state.counters.get('L1');
+
+describe('a total that the link itself keeps of panels named one by one', () => {
+  const once = true as const;
+
+  test('a code that the run has counted is no further panel, from the station or from a hand; in the next run it is', () => {
+    const story = begin();
+    say(story, 'a', 101, { serial: 'P1', once });
+    say(story, 'a', 102, { serial: 'P2', once });
+    say(story, 'a', 103, { serial: 'P1', once });
+    // Told again after a kill: the same total and code.
+    say(story, 'a', 103, { serial: 'P1', once });
+    say(story, 'a', 105, { serial: 'P2', once });
+    expect(doneIn(story.floor())).toBe(3);
+    story.tell('run.ended', { run: 'run-1', line: 'L1', panels: 3, note: '' });
+    story.tell('run.started', started('run-2'));
+    say(story, 'a', 106, { serial: 'P1', once });
+    expect(doneIn(story.floor(), 'run-2')).toBe(1);
+    expect(doneIn(story.floor())).toBe(3);
+    // A device's own total stands, whatever its codes say.
+    say(story, 'a', 107, { serial: 'P1' });
+    expect(doneIn(story.floor(), 'run-2')).toBe(2);
+  });
+
+  test('takes the place of codes that people scanned while the same boot was silent, each once', () => {
+    const story = begin();
+    say(story, 'a', 101, { serial: 'P1', once });
+    miss(story);
+    for (const serial of ['P2', 'P3']) story.tell('panels.counted', counted('run-1', 1, serial));
+    expect(doneIn(story.floor())).toBe(3);
+    for (const [total, serial] of [
+      [102, 'P2'],
+      [103, 'P3'],
+      [104, 'P4'],
+    ] as const)
+      say(story, 'a', total, { serial, once });
+    expect(doneIn(story.floor())).toBe(4);
+  });
+
+  test('adds nothing for a panel that people scanned in a silence behind which another boot begins', () => {
+    const story = begin();
+    miss(story);
+    for (const serial of ['P1', 'P2']) story.tell('panels.counted', counted('run-1', 1, serial));
+    say(story, 'b', 0);
+    say(story, 'b', 1, { serial: 'P2', once });
+    say(story, 'b', 2, { serial: 'P3', once });
+    expect(doneIn(story.floor())).toBe(3);
+  });
+});
 
 describe('who counts on a line', () => {
   test('a station’s total counts by what it rises above the highest known; twice, late and lower adds nothing', () => {

@@ -242,6 +242,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   add: panels,
   serial: text,
   skipped: skippedBoards,
+  once: yesNo,
   boardsPerPanel: number,
   costs: sayCosts,
   pickOrder: oneOf(() => say(factWords).pickOrders),

@@ -23,7 +23,7 @@ export const words = {
   lastHeard: 'Last heard',
   total: 'Its total',
   boot: (boot: string) => `since it was switched on as ${boot}`,
-  unbroken: (name: string) => `counted by its link without a gap as ${name}`,
+  heardAs: (boot: string) => `since the link last began to hear it, as ${boot}`,
   state: 'State',
   noState: 'It does not say',
   states: {
@@ -37,7 +37,7 @@ export const words = {
   otherState: 'A state of its maker’s own',
   version: 'Link',
   linkOf: (version: string, tablet: string) => `version ${version}, ${tablet}`,
-  noticed: 'Not understood or not used',
+  noticed: 'Not understood or not counted',
   allUnderstood: 'Everything was understood.',
   notices: {
     'not-understood': 'Messages that could not be read',
@@ -51,6 +51,20 @@ export const words = {
     'not-used': 'Messages that are not used here',
     'other-handle': 'A machine sends for which no station is set. Set one, with its handle',
     'not-connected': 'Its broker was not reached. It is tried again',
+    'code-again': 'A panel code came again. It counts once a run',
+    'not-heard':
+      'Not heard for a while: what passed then is not in its total. Compare with the line, and set “Panels = …” where it is wrong',
+    'no-boards': 'It does not tell of boards, so it counts nothing. Switch that on at the machine',
+    'other-machine':
+      'Boards of another machine on the same connection. They are not counted; name the right one in the link’s file (machineId)',
+    'wrong-channel':
+      'That port is the channel between two machines. The link has hung up; put the machine’s supervisory port into its file',
+    'by-hand':
+      'Boards put in or taken out by hand. They are not counted; where one was built, set “Panels = …”',
+    'failed-board':
+      'Boards that the machine calls failed. They took their parts and are counted; scrap them if they are',
+    'board-twice': 'Boards that were told twice. Each is counted once',
+    'machine-says': 'The machine says',
   },
   other: 'Something else',
   times: (times: number) => plural(times, 'once', `${formatCount(times)} times`),
@@ -70,7 +84,7 @@ export const words = {
     machine: (clock: string, hand: string, machine: string) =>
       `${clock}: back after a silence. By hand ${hand}, by the machine ${machine}. The machine’s number stands.`,
     hand: (clock: string, hand: string, machine: string) =>
-      `${clock}: switched on again in a silence. By hand ${hand}, by the machine ${machine}. The number by hand stands.`,
+      `${clock}: began anew after a silence. By hand ${hand}, by the machine ${machine}. The number by hand stands.`,
   },
   bothHelp: 'Is it wrong? Set the number with “Panels = …” on the line’s screen.',
   beside: (panels: number) =>
@@ -85,6 +99,12 @@ export const words = {
       '1 panel passed while nothing was being built. It is in no run.',
       `${formatCount(panels)} panels passed while nothing was being built. They are in no run.`,
     ),
+  setTitle: 'What to set at the machine',
+  setHelp:
+    'The link calls the machine there, on the channel for supervisory systems, and only listens. Switch board tracking on for it.',
+  setAddress: 'Address',
+  setNever:
+    'Never give it a port of the channel between two machines (50100 and the lane): that would stop the line.',
   typeTitle: 'What to type at the device',
   typeHelp:
     'Each time a panel passes, and every ten seconds, it sends its own running total. Never “one more”: what is lost then is made up for by the next message.',

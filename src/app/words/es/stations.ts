@@ -26,7 +26,7 @@ export const words: Sentences<typeof english> = {
   lastHeard: 'Oída por última vez',
   total: 'Su total',
   boot: (boot) => `desde que se encendió como ${boot}`,
-  unbroken: (name) => `contado por su enlace sin hueco como ${name}`,
+  heardAs: (boot) => `desde que el enlace volvió a oírla, como ${boot}`,
   state: 'Estado',
   noState: 'No lo dice',
   states: {
@@ -40,7 +40,7 @@ export const words: Sentences<typeof english> = {
   otherState: 'Un estado propio de su fabricante',
   version: 'Enlace',
   linkOf: (version, tablet) => `versión ${version}, ${tablet}`,
-  noticed: 'No entendido o no usado',
+  noticed: 'No entendido o no contado',
   allUnderstood: 'Todo se entendió.',
   notices: {
     'not-understood': 'Mensajes que no se pudieron leer',
@@ -53,6 +53,19 @@ export const words: Sentences<typeof english> = {
     'not-used': 'Mensajes que aquí no se usan',
     'other-handle': 'Envía una máquina para la que no hay estación. Cree una con su nombre (handle)',
     'not-connected': 'No se llegó a su intermediario. Se vuelve a intentar',
+    'code-again': 'Un código de panel llegó otra vez. Cuenta una vez por serie',
+    'not-heard':
+      'No se oyó un rato: lo que pasó entonces no está en su total. Compare con la línea y ponga «Paneles = …» si no es correcto',
+    'no-boards': 'No anuncia placas, así que no cuenta nada. Actívelo en la máquina',
+    'other-machine':
+      'Placas de otra máquina en la misma conexión. No se cuentan; ponga la correcta en el archivo del enlace (machineId)',
+    'wrong-channel':
+      'Ese puerto es el canal entre dos máquinas. El enlace ha colgado; ponga en su archivo el puerto de supervisión de la máquina',
+    'by-hand': 'Placas puestas o sacadas a mano. No se cuentan; si una se fabricó, ponga «Paneles = …»',
+    'failed-board':
+      'Placas que la máquina da por fallidas. Tomaron sus componentes y se cuentan; deséchelas si lo son',
+    'board-twice': 'Placas anunciadas dos veces. Cada una se cuenta una vez',
+    'machine-says': 'La máquina dice',
   },
   other: 'Otra cosa',
   times: (times) => plural(times, 'una vez', `${formatCount(times)} veces`),
@@ -72,7 +85,7 @@ export const words: Sentences<typeof english> = {
     machine: (clock, hand, machine) =>
       `${clock}: volvió tras un silencio. A mano ${hand}, por la máquina ${machine}. Vale el número de la máquina.`,
     hand: (clock, hand, machine) =>
-      `${clock}: se encendió de nuevo en un silencio. A mano ${hand}, por la máquina ${machine}. Vale el número a mano.`,
+      `${clock}: empezó de nuevo tras un silencio. A mano ${hand}, por la máquina ${machine}. Vale el número a mano.`,
   },
   bothHelp: '¿No es correcto? Ponga el número con «Paneles = …» en la pantalla de la línea.',
   beside: (panels) =>
@@ -87,6 +100,11 @@ export const words: Sentences<typeof english> = {
       '1 panel pasó cuando no se fabricaba nada. No está en ninguna serie.',
       `${formatCount(panels)} paneles pasaron cuando no se fabricaba nada. No están en ninguna serie.`,
     ),
+  setTitle: 'Qué ajustar en la máquina',
+  setHelp:
+    'El enlace llama a la máquina ahí, por el canal de los sistemas de supervisión, y solo escucha. Active para él el seguimiento de placas.',
+  setAddress: 'Dirección',
+  setNever: 'Nunca le dé un puerto del canal entre dos máquinas (50100 más el carril): eso pararía la línea.',
   typeTitle: 'Qué escribir en el aparato',
   typeHelp:
     'Cada vez que pasa un panel, y cada diez segundos, envía su propio total. Nunca «uno más»: lo que se pierde lo repone el mensaje siguiente.',

@@ -1,5 +1,6 @@
 // Stations: who counts on this line, how each station stands, and what to type at a device.
 
+import { Fragment } from 'preact';
 import { countedBy } from '../../../../../shared/floor/counters.ts';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
 import type { BothCounts, Counter, Station } from '../../../../../shared/floor/station-state.ts';
@@ -10,7 +11,7 @@ import { Icon } from '../../../ui/Icon.tsx';
 import { visible } from '../../../ui/visible.ts';
 import { stationWords } from '../../../words/stations.ts';
 import { formatCount, formatDay, formatTime, say } from '../../../words/words.ts';
-import { ofLineFirst, silentSince, stateWord } from './model.ts';
+import { isMachine, ofLineFirst, silentSince, stateWord } from './model.ts';
 import './stations.css';
 
 export function Stations() {
@@ -19,7 +20,8 @@ export function Stations() {
   const words = say(stationWords);
   const line = app.line.value;
   const stations = ofLineFirst(floor, line);
-  const counting = stations.find(({ means }) => means === 'counter') ?? null;
+  const called = stations.filter(({ means }) => means === 'hermes');
+  const devices = stations.filter((station) => !isMachine(station));
   return (
     <div class="stack" data-testid="stations">
       <p class="caution">
@@ -45,8 +47,9 @@ export function Stations() {
           </div>
         </>
       )}
+      {called.length > 0 && <WhatToSet machines={called} />}
       <WhatToTypeAtMachine station={stations.find(({ means }) => means === 'ipc2591') ?? null} />
-      {(stations.length === 0 || counting !== null) && <WhatToType station={counting} />}
+      {(stations.length === 0 || devices.length > 0) && <WhatToType station={devices[0] ?? null} />}
     </div>
   );
 }
@@ -124,6 +127,7 @@ function StationCard({ station }: { readonly station: Station }) {
   const zone = floor.lines.get(station.line)?.zone ?? 'UTC';
   const since = silentSince(station, app.nowMs.value);
   const newest = station.boots.at(-1);
+  const totalSince = isMachine(station) ? words.heardAs : words.boot;
   const isCounter = countedBy(floor, station.line, app.nowMs.value).by !== 'hand';
   const counts = isCounter && floor.counters.get(station.line)?.station === station.station;
   const place =
@@ -151,9 +155,7 @@ function StationCard({ station }: { readonly station: Station }) {
             {station.heardMs === null ? words.never : formatDay(station.heardMs, zone)}
           </Fact>
           <Fact name={words.total}>
-            {newest === undefined
-              ? '–'
-              : `${formatCount(newest.total)}, ${(station.means === 'ipc2591' ? words.unbroken : words.boot)(visible(newest.boot))}`}
+            {newest === undefined ? '–' : `${formatCount(newest.total)}, ${totalSince(visible(newest.boot))}`}
           </Fact>
           <Fact name={words.state}>{stateWord(station.state)}</Fact>
           <Fact name={words.version}>
@@ -226,6 +228,28 @@ function Fact({ name, children }: { readonly name: string; readonly children: st
 
 function lineName(floor: FloorState, line: string): string {
   return floor.lines.get(line)?.name ?? visible(line);
+}
+
+/** Where the link calls the machines that tell their boards themselves. */
+function WhatToSet({ machines }: { readonly machines: readonly Station[] }) {
+  const words = say(stationWords);
+  return (
+    <section class="card stack" data-testid="what-to-set">
+      <h2>{words.setTitle}</h2>
+      <p>{words.setHelp}</p>
+      <dl class="typed" data-raw>
+        {machines.map(({ station, address }) => (
+          <Fragment key={station}>
+            <dt>{visible(station)}</dt>
+            <dd class="code" translate={false}>
+              {`${words.setAddress} ${visible(address)}`}
+            </dd>
+          </Fragment>
+        ))}
+      </dl>
+      <p class="soft">{words.setNever}</p>
+    </section>
+  );
 }
 
 /** What a device is told once by hand. The secret stands in the link's file and never in the log. */

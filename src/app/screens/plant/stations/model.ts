@@ -21,6 +21,11 @@ export function silentSince(station: Station, nowMs: number): number | null {
   return isLate ? station.heardMs : null;
 }
 
+/** True for a machine that speaks a standard: it tells each board, and the total is the link's own. */
+export function isMachine({ means }: Station): boolean {
+  return means === 'hermes' || means === 'ipc2591';
+}
+
 /** A state by its class: the thousands of SEMI E58. */
 export function stateWord(code: number | null): string {
   const words = say(stationWords);
