@@ -7,7 +7,7 @@ import { formatEnvelope } from './envelope.ts';
 import type { LabelMsl } from './reading.ts';
 
 /** What is known of a package when its label is printed; null: nobody said. */
-export interface PackageFacts {
+export interface PrintedPackage {
   readonly reel: string;
   readonly part: string | null;
   readonly supplierPart: string | null;
@@ -34,7 +34,7 @@ function fits(value: string | null): value is string {
  * (https://www.mhi.org/standards/mh10/dataidentifiers).
  */
 export function packageElements(
-  facts: PackageFacts,
+  facts: PrintedPackage,
 ): readonly { readonly id: string; readonly value: string }[] {
   const { part, supplierPart, quantity, lot, dateCode, msl, expires, reel } = facts;
   const isWeek = dateCode !== null && /^\d{4}$/.test(dateCode) && parseWeek(dateCode, 'YYWW') !== null;
@@ -52,6 +52,6 @@ export function packageElements(
 }
 
 /** The message in the code of a package's label. */
-export function packageMessage(facts: PackageFacts): string {
+export function packageMessage(facts: PrintedPackage): string {
   return formatEnvelope({ format: '06', fields: packageElements(facts) });
 }

@@ -7,7 +7,7 @@ import { openServerKey } from '../server/keys.ts';
 import { signedKeys } from '../server/plant-key.ts';
 import { makeBackup } from '../server/stores/backup.ts';
 import { StoreRefused } from '../server/stores/migrate.ts';
-import { openPresentStore } from '../server/stores/open.ts';
+import { openPresentStore, openStore } from '../server/stores/open.ts';
 import { restoreInto } from '../server/stores/restore.ts';
 import { lockFolder } from '../server/stores/sqlite/lock.ts';
 import type { Store } from '../server/stores/store.ts';
@@ -31,7 +31,8 @@ export async function runAct(
     return restore(object, { ...place, replace: values.replace ?? false }, io);
   const work = findAct(act, object, { values, io });
   if (!work) throw new NotUnderstood(`expected nothing or ${actNames}, found ${positionals.join(' ')}`);
-  const store = await openPresentStore(place);
+  // A code may be wanted before the first start, for a link that starts beside the server: that act alone makes a store.
+  const store = await (act === 'enrol' ? openStore : openPresentStore)(place);
   try {
     return await work(store);
   } finally {

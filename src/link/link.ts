@@ -21,7 +21,7 @@ import { type CounterDoor, createCounter } from './counter.ts';
 import { openHeld } from './held.ts';
 import { type HermesParts, type HermesSource, openHermes } from './hermes/source.ts';
 import { newNonce, openIdentity } from './identity.ts';
-import { openIpc2591 } from './ipc2591/source.ts';
+import { type Ipc2591, openIpc2591 } from './ipc2591/source.ts';
 import { pushForGood } from './push.ts';
 import { openSpool } from './spool.ts';
 import { type Now, openStationDesk, SILENT_MS, type StationDesk } from './station-desk.ts';
@@ -90,28 +90,19 @@ async function open(
   const faulted = new Promise<never>((_, reject) => {
     fault = reject;
   });
-  const name = `Link ${config.stations.map(({ station }) => station).join(', ')}`.slice(0, 120);
+  const name = nameOf(config);
   const { version, say } = options;
   if (spool.length() === 0)
     await spool.write('tablet.opened', { name, app: version, key: identity.jwk, previous: null });
-  openCalled(hermesStations(config), called, { folder: config.data, now, say, onFault: fault, desks });
-  const machines = await openIpc2591(ipc2591Stations(config), config.stations, {
-    folder: config.data,
-    held,
-    write: spool.write,
-    now,
-    onFault: fault,
-  });
+  const common = { folder: config.data, now, onFault: fault };
+  openCalled(hermesStations(config), called, { ...common, say, desks });
+  const telling = { ...common, held, write: spool.write };
+  const machines = await openIpc2591(ipc2591Stations(config), config.stations, telling);
   const servers = await listenAll(config, doorsOf(stations, desks, now), fault).catch(async (error) => {
     await machines.stop();
     throw error;
   });
-  const placeAt = ({ station, source }: LinkConfig['stations'][number]) => {
-    if (source.kind === 'hermes') return source.connect;
-    return source.kind === 'counter'
-      ? (servers.get(source.listen)?.at ?? source.listen)
-      : machines.at(station);
-  };
+  const placeAt = (each: LinkConfig['stations'][number]) => placeOfStation(each, { servers, machines });
   for (const each of config.stations) {
     await spool.write('station.known', knownAs(each, { version, address: placeAt(each) }));
     await called.get(each.station)?.recall();
@@ -137,11 +128,8 @@ async function open(
     stop: async () => {
       clearInterval(ticker);
       try {
-        await Promise.all([
-          machines.stop(),
-          ...[...called.values()].map((machine) => machine.stop()),
-          ...[...servers.values()].map(({ server }) => closed(server)),
-        ]);
+        const ends = [machines, ...called.values()].map((machine) => machine.stop());
+        await Promise.all([...ends, ...[...servers.values()].map(({ server }) => closed(server))]);
         await Promise.all([...desks.values()].map((desk) => desk.settle()));
         const end = Date.now() + LAST_PUSH_MS;
         while (spool.backlog() > 0 && Date.now() < end) await sleep(50, signal);
@@ -154,6 +142,22 @@ async function open(
       }
     },
   };
+}
+
+/** Where a station's messages are taken from. */
+function placeOfStation(
+  { station, source }: LinkConfig['stations'][number],
+  at: { readonly servers: ReadonlyMap<string, Listening>; readonly machines: Pick<Ipc2591, 'at'> },
+): string {
+  if (source.kind === 'hermes') return source.connect;
+  return source.kind === 'counter'
+    ? (at.servers.get(source.listen)?.at ?? source.listen)
+    : at.machines.at(station);
+}
+
+/** What the link is called among the plant's tablets. */
+function nameOf({ stations }: LinkConfig): string {
+  return `Link ${stations.map(({ station }) => station).join(', ')}`.slice(0, 120);
 }
 
 /** Machines that the link calls on their supervisory channel; each gets its desk. */

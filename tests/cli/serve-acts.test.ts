@@ -27,7 +27,7 @@ async function fill(place: string, count: number): Promise<void> {
 }
 
 describe('an act on a store that is not there', () => {
-  it.each([['tablets'], ['keys'], ['enrol'], ['aside'], ['revoke', 't1'], ['backup', 'copy.sqlite']])(
+  it.each([['tablets'], ['keys'], ['aside'], ['revoke', 't1'], ['backup', 'copy.sqlite']])(
     '%s is refused, and makes none',
     async (...act) => {
       const data = join(folder.path, 'dtaa');

@@ -67,7 +67,7 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
     const isLong = (length: number) => isTaken('x'.repeat(length));
     // A word of a closed list, or a text of a form of its own.
     if (!isLong(2)) return null;
-    const most = [20, 40, 64, 100, 200, 500, 2000, 4000].find(
+    const most = [20, 40, 64, 100, 200, 500, 2000, 3000, 4000].find(
       (length) => isLong(length) && !isLong(length + 1),
     );
     return `${isLong(0) ? 0 : isLong(1) ? 1 : 2}–${most ?? '?'}`;
@@ -92,7 +92,9 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
       0–? tablet.opened key.kty
       1–100 label.taught definition.codes[].pieces[].text
       1–200 panel.seen serial
-      1–200 panels.corrected reason`),
+      1–200 panels.corrected reason
+      1–200 unproven.settled entries[]
+      1–3000 ticket.taken ticket`),
   );
 });
 
@@ -100,7 +102,9 @@ test('a number is none below nothing, a size is above it, and these have limits 
   const found = byLimits('number', (isTaken, value) => {
     const own = Number(value);
     const isWhole = Number.isInteger(own) && !isTaken(own + 0.5) && !isTaken(own - 0.5);
-    const ends = [-500, -60, 0, 0.5, 1, 2, 3, 5, 6, 7, 8, 60, 100, 200, 500, 600, 1000, 1440, 10_000];
+    const ends = [
+      -500, -60, 0, 0.5, 1, 2, 3, 5, 6, 7, 8, 30, 60, 100, 200, 500, 600, 1000, 1440, 2400, 10_000,
+    ];
     const [less, more] = isWhole ? [-1, 1] : [-1e-6, 1e-6];
     const [below, above] = [isTaken(-1e9), isTaken(1e9)];
     const least = ends.find((end) => isTaken(end) && !isTaken(end + less));
@@ -125,9 +129,19 @@ test('a number is none below nothing, a size is above it, and these have limits 
       0…100 line.climate-ruled humidity
       0…100 reel.aired humidity
       0…1000 line.splices-ruled costs[].parts
+      0…200 labels.sized gapXMm
+      0…200 labels.sized gapYMm
+      0…200 labels.sized leftMm
+      0…200 labels.sized marginMm
+      0…200 labels.sized topMm
       0…60 line.climate-ruled celsius
       0…<1 line.ruled loss
+      5…1000 labels.sized heightMm
+      5…1000 labels.sized pageHeightMm
+      5…1000 labels.sized pageWidthMm
+      5…1000 labels.sized widthMm
       whole -500…5 line.panels-ruled machines[].least
+      whole 100…2400 labels.sized dpi
       whole 1… checklist.opened version
       whole 1… checklist.template version
       whole 1… feeder.known positions
@@ -143,6 +157,8 @@ test('a number is none below nothing, a size is above it, and these have limits 
       whole 1…1440 line.idle-ruled minutes
       whole 1…3 checklist.template steps[].signatures
       whole 1…6 line.crewed operators
+      whole 1…30 labels.sized columns
+      whole 1…60 labels.sized rows
       whole 1…600 line.age-ruled limits[].months
       whole 1…7 line.calendar-ruled weeks[][].breaks[].days[]
       whole 1…7 line.calendar-ruled weeks[][].days[]

@@ -5,11 +5,15 @@ import { describe, expect, test } from 'vitest';
 import { IDENTIFIERS } from '../../../shared/labels/identifiers.ts';
 import { parseLabel } from '../../../shared/labels/label.ts';
 import { packageId } from '../../../shared/labels/package-id.ts';
-import { type PackageFacts, packageElements, packageMessage } from '../../../shared/labels/package-label.ts';
+import {
+  type PrintedPackage,
+  packageElements,
+  packageMessage,
+} from '../../../shared/labels/package-label.ts';
 import { labelMsls } from '../../../shared/labels/reading.ts';
 
 const reel = packageId('00112233445566778899', 42);
-const plain: PackageFacts = {
+const plain: PrintedPackage = {
   reel,
   part: 'RC-0402',
   supplierPart: null,
@@ -29,7 +33,7 @@ const text = fc.oneof(
 const week = fc
   .tuple(fc.integer({ min: 15, max: 35 }), fc.integer({ min: 1, max: 52 }))
   .map(([year, number]) => `${year}${String(number).padStart(2, '0')}`);
-const facts: fc.Arbitrary<PackageFacts> = fc.record({
+const facts: fc.Arbitrary<PrintedPackage> = fc.record({
   reel: fc
     .tuple(fc.stringMatching(/^[0-9a-f]{16}$/), fc.integer({ min: 1, max: 900_000 }))
     .map(([hash, at]) => packageId(hash, at)),

@@ -8,7 +8,7 @@ import { seededChance } from '../../../../shared/kit/chance.ts';
 import { layFace } from '../../../../shared/labels/label-face.ts';
 import type { Paper } from '../../../../shared/labels/label-paper.ts';
 import { packageId } from '../../../../shared/labels/package-id.ts';
-import { type PackageFacts, packageMessage } from '../../../../shared/labels/package-label.ts';
+import { type PrintedPackage, packageMessage } from '../../../../shared/labels/package-label.ts';
 import { type CodeSquares, symbolOf } from '../../../../src/app/scan/symbol.ts';
 
 /** A gray picture, row after row, 0 black. */
@@ -122,7 +122,7 @@ export const papers: readonly Omit<Paper, 'dpi'>[] = [
 
 /** A package drawn by chance, with the lines of its label. */
 export function somePackage(seed: number): {
-  readonly facts: PackageFacts;
+  readonly facts: PrintedPackage;
   readonly lines: Parameters<typeof layFace>[2];
 } {
   const chance = seededChance(seed);
@@ -133,7 +133,7 @@ export function somePackage(seed: number): {
     ).join('');
   const codes = '0123456789ABCDEFGHJKLMNPRSTUVWXYZ-';
   const hash = some('0123456789abcdef', 16, 16);
-  const facts: PackageFacts = {
+  const facts: PrintedPackage = {
     reel: packageId(hash, 1 + Math.floor(chance() * 500_000)),
     part: `P${some(codes, 4, 14)}1`,
     supplierPart: chance() < 0.7 ? `A${some(codes, 5, 20)}9` : null,
@@ -157,7 +157,7 @@ export async function somePrint(
   seed: number,
   dpi: number,
   damage: Damage,
-): Promise<{ readonly image: Gray; readonly message: string; readonly facts: PackageFacts }> {
+): Promise<{ readonly image: Gray; readonly message: string; readonly facts: PrintedPackage }> {
   const { facts, lines } = somePackage(seed);
   const message = packageMessage(facts);
   const paper = papers[seed % papers.length] ?? papers[0];
