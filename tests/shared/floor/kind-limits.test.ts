@@ -60,7 +60,8 @@ const lines = (text: string) =>
   text
     .trim()
     .split('\n')
-    .map((line) => line.trim());
+    .map((line) => line.trim())
+    .sort();
 
 test('a name that others refer to has 1 to 64 characters, a text up to 200, and these have limits of their own', () => {
   const found = byLimits('string', (isTaken) => {
