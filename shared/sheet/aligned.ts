@@ -33,13 +33,18 @@ const wordsOf = (line: string, pattern: RegExp) =>
 const phrases = /"[^"]*"|\S+(?: \S+)*/g;
 const singles = /"[^"]*"|\S+/g;
 
+/** The words of a run of header words with single blanks between them; one that is a header as it stands ("Part number") stays whole. */
+function wordsWithin<F extends string>(phrase: string, vocabulary: HeaderWords<F>): readonly string[] {
+  return scoreHeaderRow([phrase], vocabulary) >= 1 ? [phrase] : wordsOf(phrase, singles);
+}
+
 function findHeader<F extends string>(lines: readonly string[], vocabulary: HeaderWords<F>): Header | null {
   let best: Header | null = null;
   let bestScore = 0;
   for (const [index, line] of lines.slice(0, headerSearchRows).entries()) {
     const plain = uncommentText(line);
-    for (const pattern of [phrases, singles]) {
-      const words = wordsOf(plain, pattern);
+    const whole = wordsOf(plain, phrases);
+    for (const words of [whole, whole.flatMap((phrase) => wordsWithin(phrase, vocabulary))]) {
       const score = scoreHeaderRow(words, vocabulary);
       if (score <= bestScore || score < fewestFieldsKnown) continue;
       bestScore = score;

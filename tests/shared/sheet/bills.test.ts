@@ -104,6 +104,24 @@ describe('readBill() and joinBill()', () => {
     });
   });
 
+  it('reads aligned text whose header holds two words, though lists make as many words of a row as of the header', () => {
+    const bill = [
+      'Reference  Value  Qty  Part number',
+      'R1 R2      10k      2  BW-1',
+      'C1         100n     1  BW-2',
+      'C2 C3      1u       2  BW-3',
+    ];
+    expect(join(bill.join('\n'), 'R1 R2 C1 C2 C3')).toMatchObject({
+      parts: ['BW-1 2/0 R1 R2', 'BW-2 1/0 C1', 'BW-3 2/0 C2 C3'],
+      problems: [],
+    });
+    // Each row of as many words as the header: nothing may shift by a column.
+    expect(join(bill.filter((_, at) => at !== 2).join('\n'), 'R1 R2 C2 C3')).toMatchObject({
+      parts: ['BW-1 2/0 R1 R2', 'BW-3 2/0 C2 C3'],
+      problems: [],
+    });
+  });
+
   it('reads a bill below lines about it, with totals, rows of levels and more makers below a part', () => {
     const bill = [
       'Source:,heather',
