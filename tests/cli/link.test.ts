@@ -201,6 +201,7 @@ describe('reelward link', () => {
       expect(first.out()).toContain(`L1-exit at ${machine.at}`);
       first.child.kill('SIGKILL');
       await first.ended;
+      await until('the machine to notice', () => machine.clients() === 0);
       const second = run('link', '--config', write(config({ stations })));
       await until('the link again', () => machine.clients() === 1);
       tell(1, 2, 3);

@@ -114,6 +114,7 @@ describe('a machine on its supervisory channel', () => {
     for (const at of [1, 2, 3]) machine.tell(board(at));
     expect(await counted()).toBe(3);
     plant.cutPower();
+    await until('nobody there', () => machine.clients() === 0);
     await plant.start();
     await until('the link again', () => machine.clients() === 1);
     for (const at of [2, 3, 4]) machine.tell(board(at));
