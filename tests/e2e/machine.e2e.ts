@@ -5,16 +5,14 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { Browser } from 'playwright-core';
-import * as library from 'rhea';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type RunningLink, startLink } from '../../src/link/link.ts';
 import * as said from '../src/link/ipc2591/said.ts';
+import { sendEnvelopes } from './support/amqp.ts';
 import { startBrowser } from './support/browser.ts';
 import { openTablet } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
-
-const rhea = (library as unknown as { readonly default: typeof library }).default;
 
 let server: PlantServer;
 let browser: Browser;
@@ -31,24 +29,6 @@ afterAll(async () => {
   await server?.stop();
   await rm(folder, { recursive: true, force: true });
 });
-
-/** Sends envelopes as one message of a machine; resolves when it is accepted. */
-async function send(at: string, envelopes: readonly object[]): Promise<void> {
-  const [host = '', port = ''] = at.split(':');
-  const container = rhea.create_container();
-  await new Promise<void>((resolve, reject) => {
-    container.on('sendable', ({ sender }) => {
-      if (container.listeners('accepted').length > 0) return;
-      container.on('accepted', ({ connection }) => {
-        connection.close();
-        resolve();
-      });
-      sender?.send({ body: rhea.message.data_section(Buffer.from(JSON.stringify(envelopes))) });
-    });
-    container.on('disconnected', () => reject(new Error('the machine was cut off')));
-    container.connect({ host, port: Number(port), reconnect: false }).open_sender('machines');
-  });
-}
 
 it('a machine is heard, and what it says differently from the log stands beside it with the next act', async () => {
   const tablet = await openTablet(browser, server.url, { badge: null, hash: `#enrol=${server.firstCode}` });
@@ -74,7 +54,7 @@ it('a machine is heard, and what it says differently from the log stands beside 
   );
   const at = link.listens[0]?.at ?? '';
   const TimeStamp = new Date().toISOString();
-  await send(at, [
+  await sendEnvelopes(at, [
     said.heartbeat('00:01:00', { TimeStamp }),
     said.stateChanged(1100),
     said.workCompleted('w1', 'Completed', { TimeStamp }),

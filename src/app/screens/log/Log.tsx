@@ -169,7 +169,9 @@ function Entries() {
       )}
       {more && (
         <div>
-          <Button onPress={() => setWanted(wanted + PAGE)}>{words.more}</Button>
+          <Button onPress={() => setWanted(wanted + PAGE)} testId="older">
+            {words.more}
+          </Button>
         </div>
       )}
       <p class="soft">{words.exportHelp}</p>

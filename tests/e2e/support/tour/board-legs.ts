@@ -61,6 +61,8 @@ async function* unnamed(here: Here): AsyncGenerator<string> {
   await page.getByTestId('count-field-parts').fill(String(Math.round(0.99 * left)));
   await page.getByTestId('count-take').click();
   await page.getByTestId('notice').getByText('K1-F-001').waitFor();
+  // It has no id: a label is offered, over whatever screen comes.
+  await page.getByTestId('label-print').waitFor();
   await goThere(here, '#/line');
   await page.getByTestId('losses').locator('summary').click();
   await page.locator('[data-testid^=loss-skips-]').first().waitFor();

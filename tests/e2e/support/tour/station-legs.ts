@@ -5,6 +5,9 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { type RunningLink, startLink } from '../../../../src/link/link.ts';
+import { clock, startMachine } from '../../../src/link/hermes/machine.ts';
+import * as said from '../../../src/link/ipc2591/said.ts';
+import { sendEnvelopes } from '../amqp.ts';
 import { readLog, scan } from '../floor.ts';
 import type { PlantServer } from '../serve.ts';
 import { closeDialogs, goThere, type Here, type Leg, openBy } from './here.ts';
@@ -142,7 +145,53 @@ async function* stations(here: Here, server: PlantServer): AsyncGenerator<string
   }
 }
 
+/** Machines that speak a standard, one by its supervisory channel and one by messages: what is set at each, what one tells differently. */
+async function* machines(here: Here, server: PlantServer): AsyncGenerator<string> {
+  const { page } = here;
+  const folder = await mkdtemp(path.join(tmpdir(), 'reelward-link-'));
+  clock.ms = await page.evaluate(() => Date.now());
+  const machine = await startMachine();
+  const defined = (await readLog(page, 'reelward-log')).find(({ kind }) => kind === 'line.defined');
+  const facts = { line: String(defined?.payload['line']), at: 'work' as const };
+  const link = await startLink(
+    {
+      server: server.url,
+      code: await server.newCode(),
+      data: folder,
+      stations: [
+        { ...facts, station: 'placer-1', machine: 'M1', source: { kind: 'hermes', connect: machine.at } },
+        {
+          ...facts,
+          station: 'placer-2',
+          machine: 'M2',
+          source: { kind: 'ipc2591', handle: 'L1.Placer', listen: '127.0.0.1:0' },
+        },
+      ],
+    },
+    { version: '0.1.0', say: () => undefined },
+  );
+  try {
+    const TimeStamp = new Date(clock.ms).toISOString();
+    await sendEnvelopes(link.listens[1]?.at ?? '', [
+      said.heartbeat('00:01:00', { TimeStamp }),
+      said.workCompleted('w1', 'Completed', { TimeStamp }),
+      said.splicePoint('K1', 'K2', 10, { TimeStamp }),
+    ]);
+    await goThere(here, '#/plant/stations');
+    await page.getByTestId('machine-differs').waitFor({ timeout: 60_000 });
+    await page.getByTestId('what-to-set').waitFor();
+    yield 'stations, machines that speak a standard';
+  } finally {
+    await link.stop();
+    await machine.stop();
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
 /** The legs of a line that a machine counts. */
 export function stationLegs(server: () => PlantServer): readonly Leg[] {
-  return [{ name: 'stations', stops: (here) => stations(here, server()) }];
+  return [
+    { name: 'stations', stops: (here) => stations(here, server()) },
+    { name: 'machines', stops: (here) => machines(here, server()) },
+  ];
 }
