@@ -20,6 +20,8 @@ export interface ExactAnswer {
   /** A better sequence than the one given, or null where none exists. */
   readonly sequence: Uint16Array | null;
   readonly changes: number;
+  /** Nodes visited in all: the measure of work done. */
+  readonly nodes: number;
 }
 
 /** True where the exact search applies to this model. */
@@ -129,7 +131,7 @@ export function* proveOrder(model: OrderModel, below: number): Generator<number,
     unseen: model.partCount,
   };
   yield* extend(proof, start, 0, -1);
-  return { sequence: proof.bestSequence, changes: proof.best };
+  return { sequence: proof.bestSequence, changes: proof.best, nodes: proof.nodes };
 }
 
 /** The state after `job` stands at place `at`. */
