@@ -150,8 +150,11 @@ export function isSmallEnough(model: AssignModel): boolean {
   return gapsOf(model).length <= mostGaps && model.banks.every(({ positions }) => positions <= MOST_BITS);
 }
 
-/** Looks for an assignment with fewer than `below` changes, from the bound upward. Proven where all sets with fewer were shown not to fit. */
-export function proveAssignment(model: AssignModel, below: number): ExactAssignment {
+/**
+ * Looks for an assignment with fewer than `below` changes, from the bound upward. Proven where all sets with fewer were shown not to fit.
+ * `steps`: the most to be tried.
+ */
+export function proveAssignment(model: AssignModel, below: number, steps = mostSteps): ExactAssignment {
   const never = model.feeders.filter(({ loadedAt }) => loadedAt.length === 0).length;
   // What is most worth giving up is tried first: wide feeders that stand idle long.
   const gaps = [...gapsOf(model)].sort(
@@ -162,7 +165,7 @@ export function proveAssignment(model: AssignModel, below: number): ExactAssignm
     gaps,
     slack: slackOf(model),
     isGiven: new Uint8Array(gaps.length),
-    stepsLeft: mostSteps,
+    stepsLeft: steps,
     hasUnknown: false,
     found: null,
   };
