@@ -115,6 +115,11 @@ const larger: Drawn = {
   widths: [1, 1, 2, 2, 3],
   loaded: 4,
 };
+/** So much in jobs that not all of it finds places, one stay a feeder. */
+const crowded: Drawn = { banks: [5, 5, 5], jobs: 3, parts: 9, share: 0.8, widths: [2, 3] };
+const crowds = [crowded, { ...crowded, loaded: 1 }, { ...crowded, banks: [5, 6, 5], loaded: 2 }].flatMap(
+  (how) => [1, 2, 3, 4].map((seed) => modelBy(seed, how)),
+);
 const all = [tight, two, three, even];
 const seeds = [1, 2, 3, 4, 5];
 const small = all.flatMap((how) => seeds.map((seed) => modelBy(seed, how)));
@@ -181,7 +186,7 @@ describe('packJob()', () => {
 
 describe('packBlocks()', () => {
   test('finds the same places, in few steps', () => {
-    const found = small.map((model) => {
+    const found = [...small, ...crowds].map((model) => {
       const steps = stepsFor((most) => packBlocks(model, whole(model), most) !== 'unknown', 20_000);
       const packing = packBlocks(model, whole(model), steps);
       return `${steps} ${typeof packing === 'string' ? packing : packing.join(' ')}`;
@@ -207,6 +212,18 @@ describe('packBlocks()', () => {
       '10 0 3 2 1 0 6 5 3 2',
       '10 7 2 5 0 1 6 3 5 1',
       '119 none',
+      '49 none',
+      '9 12 9 0 6 3 12 6 12',
+      '7 6 3 0 9 12 14',
+      '7 0 3 6 12 9 12',
+      '14 none',
+      '9 15 9 6 12 3 0 12 0',
+      '7 0 3 6 9 12 14',
+      '7 0 3 6 12 9 12',
+      '5 0 6 9 13',
+      '9 3 15 6 9 13 0 9 0',
+      '8 0 3 6 9 13 15 0',
+      '8 0 13 6 9 15 3 9',
     ]);
   });
 });
