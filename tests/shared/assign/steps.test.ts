@@ -117,9 +117,7 @@ const larger: Drawn = {
 };
 /** So much in jobs that not all of it finds places, one stay a feeder. */
 const crowded: Drawn = { banks: [5, 5, 5], jobs: 3, parts: 9, share: 0.8, widths: [2, 3] };
-const crowds = [crowded, { ...crowded, loaded: 1 }, { ...crowded, banks: [5, 6, 5], loaded: 2 }].flatMap(
-  (how) => [1, 2, 3, 4].map((seed) => modelBy(seed, how)),
-);
+const crowds = [1, 2, 3, 4, 5, 6, 7, 8].map((seed) => modelBy(seed, { ...crowded, loaded: seed % 2 }));
 const all = [tight, two, three, even];
 const seeds = [1, 2, 3, 4, 5];
 const small = all.flatMap((how) => seeds.map((seed) => modelBy(seed, how)));
@@ -212,18 +210,14 @@ describe('packBlocks()', () => {
       '10 0 3 2 1 0 6 5 3 2',
       '10 7 2 5 0 1 6 3 5 1',
       '119 none',
-      '49 none',
-      '9 12 9 0 6 3 12 6 12',
-      '7 6 3 0 9 12 14',
-      '7 0 3 6 12 9 12',
       '14 none',
-      '9 15 9 6 12 3 0 12 0',
+      '9 12 9 0 6 3 12 6 12',
       '7 0 3 6 9 12 14',
       '7 0 3 6 12 9 12',
-      '5 0 6 9 13',
-      '9 3 15 6 9 13 0 9 0',
-      '8 0 3 6 9 13 15 0',
-      '8 0 13 6 9 15 3 9',
+      '9 0 9 3 6 15 6 12 12',
+      '49 none',
+      '8 0 2 6 9 12 12 15',
+      '6 3 9 0 6 12',
     ]);
   });
 });
