@@ -3,7 +3,7 @@
 // set that needs more room in some job than the line has is dropped at once, the others are packed exactly. The first that fits is best.
 // Refused: a mixed-integer model, whose solver is larger than the whole app.
 
-import { MOST_BITS, type Packing, packBlocks } from './pack.ts';
+import { MOST_BITS, packBlocks } from './pack.ts';
 import type { AssignModel } from './problem.ts';
 import { type Stay, usesOf } from './stays.ts';
 
@@ -102,7 +102,7 @@ function blocksOf(hunt: Hunt) {
 function tryPack(hunt: Hunt): boolean {
   const blocks = blocksOf(hunt);
   const steps = Math.min(stepsOfOne, hunt.stepsLeft);
-  const packing: Packing = steps <= 0 ? 'unknown' : packBlocks(hunt.model, blocks, steps);
+  const packing = packBlocks(hunt.model, blocks, steps);
   hunt.stepsLeft -= packing === 'unknown' ? steps : 200;
   if (packing === 'unknown') hunt.hasUnknown = true;
   if (packing === 'none' || packing === 'unknown') return false;
@@ -129,10 +129,7 @@ function isHopeless(hunt: Hunt, from: number, left: number): boolean {
 }
 
 function choose(hunt: Hunt, from: number, left: number): boolean {
-  if (hunt.stepsLeft <= 0) {
-    hunt.hasUnknown = true;
-    return false;
-  }
+  if (hunt.stepsLeft <= 0) return false;
   hunt.stepsLeft--;
   if (isHopeless(hunt, from, left)) return false;
   if (left === 0) return tryPack(hunt);
