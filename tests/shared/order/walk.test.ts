@@ -3,7 +3,9 @@
 
 import { describe, expect, test } from 'vitest';
 import { seededChance } from '../../../shared/kit/chance.ts';
+import { areaCounter } from '../../../shared/order/keep-by-area.ts';
 import { drawStep, type Step, searchRow } from '../../../shared/order/moves.ts';
+import { planOrder } from '../../../shared/order/plan.ts';
 import type { OrderQuestion } from '../../../shared/order/problem.ts';
 import {
   type AnnealOptions,
@@ -182,5 +184,54 @@ describe('annealOrder()', () => {
       [0.719305, 50],
       [0.95623, 50],
     ]);
+  });
+});
+
+describe('judgeFor()', () => {
+  test('weighs half a feeder for a minute late and four for a job, by minutes as far as they can be told while it searches', () => {
+    // The last without any time for handling.
+    const { handling: _, ...bare } = withTimes(plain);
+    const questions: readonly OrderQuestion[] = [...[plain, wide, loaded, roomy].map(withTimes), bare];
+    let lateInAll = 0;
+    for (const question of questions) {
+      const model = modelled(question);
+      const judge = judgeFor(model);
+      for (const sequence of [ahead(model), greedySequence(model)]) {
+        const shift = model.hasLoad ? 1 : 0;
+        const jobs = [...sequence.slice(shift)].map((job) => job - shift);
+        const energy = judge.rebase(sequence, 0);
+        expect(judge.count(sequence, 0, model.jobCount - 1, 0, 0)).toBe(energy);
+        const area = areaCounter(model);
+        const inAt = new Int32Array(model.jobCount);
+        // With equal widths the plan counts as the search does, with others by area.
+        const plan = planOrder(question, jobs);
+        if (!plan.ok) throw new Error('every job fits');
+        if (model.isUnit)
+          for (const [at, load] of plan.value.loads.entries()) inAt[at + shift] = load.in.length;
+        else area.count(sequence, inAt);
+        const time = question.handling ?? { putIn: 0, takeOut: 0, perChange: 0 };
+        let clock = 0;
+        let late = 0;
+        let lateJobs = 0;
+        for (const [at, job] of jobs.entries()) {
+          const place = at + shift;
+          const put = inAt[place]!;
+          // What goes in pushes as much out, but for the first of all.
+          if (put > 0) clock += time.perChange + put * (time.putIn + (place > 0 ? time.takeOut : 0));
+          const { runMinutes = 0, dueMinutes = Number.POSITIVE_INFINITY } = question.jobs[job]!;
+          clock += runMinutes;
+          late += Math.max(0, clock - dueMinutes);
+          if (clock > dueMinutes) lateJobs++;
+        }
+        const changes = inAt.reduce((sum, each) => sum + each, 0);
+        expect([judge.changes(), judge.late(), energy]).toEqual([
+          changes,
+          late,
+          changes + late / 2 + 4 * lateJobs,
+        ]);
+        lateInAll += late;
+      }
+    }
+    expect(lateInAll).toBeGreaterThan(100);
   });
 });
