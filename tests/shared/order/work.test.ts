@@ -25,6 +25,7 @@ function walk(how: Drawn) {
   let base = ahead(model);
   let changes = counter.rebase(base, 0);
   let givenUp = 0;
+  let counted = 0;
   for (let round = 0; round < 120; round++) {
     const from = first + chanceBelow(chance, model.jobCount - 1 - first);
     const to = Math.min(model.jobCount - 1, from + 1 + chanceBelow(chance, 4));
@@ -34,35 +35,51 @@ function walk(how: Drawn) {
     const found = counter.count(turned, from, to, limit, chanceBelow(chance, 3));
     // Given up, or counted to the end.
     if (found === limit + 1) givenUp++;
-    else expect(found).toBe(changesOf(turned));
+    else counted += found;
     if (round % 5 > 0) continue;
     changes = counter.rebase(turned, from, to);
     expect(changes).toBe(changesOf(turned));
     base = turned;
   }
-  return { changes, givenUp, work: counter.work() };
+  return { changes, givenUp, counted, work: counter.work() };
 }
 
 describe('unitCounter()', () => {
   test.each<[what: string, how: Drawn, found: ReturnType<typeof walk>]>([
-    ['one word', { jobs: 14, parts: 20, most: 6, spare: 3 }, { changes: 29, givenUp: 61, work: 1181.3 }],
-    ['no room to spare', { jobs: 14, parts: 20, most: 6, spare: 0 }, { changes: 40, givenUp: 57, work: 750 }],
+    [
+      'one word',
+      { jobs: 14, parts: 20, most: 6, spare: 3 },
+      { changes: 29, givenUp: 61, counted: 1694, work: 1181.3 },
+    ],
+    [
+      'no room to spare',
+      { jobs: 14, parts: 20, most: 6, spare: 0 },
+      { changes: 40, givenUp: 57, counted: 2457, work: 750 },
+    ],
     [
       'loaded before',
       { jobs: 14, parts: 24, most: 7, spare: 2, loaded: 3 },
-      { changes: 44, givenUp: 60, work: 937 },
+      { changes: 44, givenUp: 60, counted: 2544, work: 937 },
     ],
-    ['two words', { jobs: 14, parts: 50, most: 10, spare: 3 }, { changes: 71, givenUp: 65, work: 1047.8 }],
+    [
+      'two words',
+      { jobs: 14, parts: 50, most: 10, spare: 3 },
+      { changes: 71, givenUp: 65, counted: 3876, work: 1047.8 },
+    ],
     [
       'two words, much room',
       { jobs: 14, parts: 50, most: 12, spare: 14 },
-      { changes: 54, givenUp: 50, work: 1350.9 },
+      { changes: 54, givenUp: 50, counted: 3834, work: 1350.9 },
     ],
-    ['three words', { jobs: 14, parts: 90, most: 14, spare: 3 }, { changes: 97, givenUp: 54, work: 1126 }],
+    [
+      'three words',
+      { jobs: 14, parts: 90, most: 14, spare: 3 },
+      { changes: 97, givenUp: 54, counted: 6377, work: 1126 },
+    ],
     [
       'three words, loaded, much room',
       { jobs: 14, parts: 90, most: 18, spare: 16, loaded: 4 },
-      { changes: 98, givenUp: 60, work: 1404.3 },
+      { changes: 98, givenUp: 60, counted: 5767, work: 1404.3 },
     ],
   ])(
     'counts from the change on until all is as before, and gives up what cannot pay: %s',
