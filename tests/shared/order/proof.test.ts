@@ -64,6 +64,7 @@ const drawn: readonly Drawn[] = [
   { jobs: 8, parts: 11, most: 5, spare: 0 },
   { jobs: 8, parts: 16, most: 6, loaded: 3 },
   { jobs: 10, parts: 12, most: 4, spare: 0 },
+  { jobs: 11, parts: 7, most: 3, spare: 0, loaded: 3 },
 ];
 const models = drawn.flatMap((how) => [1, 2, 3, 4].map((seed) => modelled(questionBy(seed, how))));
 
@@ -140,6 +141,10 @@ describe('proveOrder()', () => {
       [11, 94, 92, 68],
       [17, 238, 238, 236],
       [15, 1015, 968, 869],
+      [6, 696, 693, 575],
+      [9, 8, 8, 2],
+      [6, 12, 12, 6],
+      [7, 12, 9, 0],
     ]);
   });
 
@@ -185,6 +190,11 @@ describe('tryEachOrder()', () => {
         expect(known.changes).toBe(fewest - 1);
         expect(known.lowest).toBeLessThanOrEqual(fewest - 1);
       }
+  });
+
+  test('keeps the best where others cannot be ruled out and are none, and says how low they might have been', () => {
+    const model = inPlaces(questionBy(11, { jobs: 5, parts: 9, most: 4, widest: 4, spare: 2 }));
+    expect(runOut(tryEachOrder(model, ahead(model), 99)).end).toMatchObject({ changes: 10, lowest: 9 });
   });
 
   test('tells its work after every 200 orders counted and every 100 bounded', () => {
