@@ -6,6 +6,7 @@ import { assignSlots } from '../../../shared/assign/assign.ts';
 import { spreadLoad } from '../../../shared/assign/balance.ts';
 import { joinStays } from '../../../shared/assign/build.ts';
 import { type AssignModel, type AssignQuestion, modelOf } from '../../../shared/assign/problem.ts';
+import { keepSoonest } from '../../../shared/assign/soonest.ts';
 import {
   addStay,
   bestRun,
@@ -125,6 +126,24 @@ describe('bestRun()', () => {
     expect(removeStay(chart, 0)).toEqual({ feeder: 0, uses: [1, 3], start: 1 });
     expect(chart.stays).toEqual([null, { feeder: 1, uses: [2], start: 0 }]);
     expect([...chart.cells].filter((cell) => cell === 1)).toEqual([]);
+  });
+});
+
+describe('keepSoonest()', () => {
+  test('what is loaded and must go before its first use begins anew, and is no claim before', () => {
+    const model = modelWith([2], 2, [{ uses: [2], at: 'M1-F-001' }, { uses: [1] }, { uses: [1] }]);
+    const { claims, changes } = keepSoonest(model);
+    const byFeeder = [...claims]
+      .sort((a, b) => a.feeder - b.feeder)
+      .map(({ feeder, uses }) => [model.feeders[feeder]!.part, uses]);
+    expect(byFeeder).toEqual(
+      expect.arrayContaining([
+        ['P0', [2]],
+        ['P1', [1]],
+        ['P2', [1]],
+      ]),
+    );
+    expect([claims.length, changes]).toEqual([3, 3]);
   });
 });
 

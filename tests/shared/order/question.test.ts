@@ -189,19 +189,19 @@ describe('planOrder()', () => {
     expect(changed(question)).toBe(loads);
   });
 
-  test('takes out the same of wide feeders for an order', () => {
-    const plans = [1, 2, 3, 4, 5].map((seed) =>
-      changed(questionBy(seed, { jobs: 7, parts: 12, most: 5, widest: 3, spare: 3, loaded: 2 })).replaceAll(
-        'p',
-        ' ',
-      ),
+  test('takes out the same of wide feeders for an order, behind a load or not', () => {
+    const how = { jobs: 9, parts: 14, most: 5, widest: 4, spare: 5 };
+    const questions = [1, 2, 3, 4, 5, 6].map((seed) =>
+      questionBy(seed, { ...how, loaded: seed > 3 ? 3 : 0 }),
     );
+    const plans = questions.map((question) => changed(question).replaceAll('p', ' '));
     expect(plans).toEqual([
-      '+ 1 -, + 0 9 3 -, + 5 7 - 4, + 6 - 0, + 8 - 7, + 4 - 5, + -',
-      '+ 1 8 -, + 11 0 -, + 5 - 8, + 2 4 - 10, + -, + 9 - 4, + 10 - 6',
-      '+ 10 3 8 -, + 6 -, + 0 11 -, + 1 4 - 11 9, + 7 - 1, + 9 - 3 8, + -',
-      '+ 8 5 11 -, + 4 9 3 - 8, + 0 - 10, + -, + 7 - 9, + 10 - 3 5, + 5 - 10',
-      '+ 3 10 -, + 9 8 -, + 2 - 0, + 11 - 10, + 10 4 - 11, + -, + 6 7 1 - 10 8 5',
+      '+ 2 6 0 -, + 10 4 -, + 8 11 -, + 7 - 0, + 13 3 - 6 7, + -, + 0 - 2, + 5 - 0, + 12 9 1 - 3',
+      '+ 1 9 5 13 -, + 12 0 -, + 6 -, + 3 4 - 5 12, + 7 - 3, + 11 -, + 10 - 4, + -, + 8 4 - 10 13',
+      '+ 12 4 9 7 11 -, + 0 13 -, + 5 10 2 6 - 12 4, + 8 - 2, + -, + -, + -, + 4 - 11 9, + 2 9 - 4 5',
+      '+ 13 -, + 4 11 3 -, + 0 7 - 10, + 1 - 13, + 8 - 1, + 13 12 - 7 8, + 2 9 - 11 3, + -, + 10 - 0',
+      '+ 3 -, + 11 2 -, + 6 13 -, + 5 - 6, + 7 - 11, + 9 1 8 - 5 7 3, + 0 - 8, + 11 3 - 12 13, + -',
+      '+ 5 -, + 13 3 11 -, + 9 7 2 - 10 8, + -, + 8 12 - 6 2, + 2 - 8, + 0 4 - 2 11, + 1 - 0, + 6 -',
     ]);
   });
 

@@ -151,6 +151,14 @@ describe('finishOrder() and orderJobs()', () => {
     });
   });
 
+  test('say that nothing is better than nothing put in', () => {
+    const found = orderJobs(
+      { ...question, capacity: 4, loaded: ['a', 'b', 'c', 'd'] },
+      { seed: 1, budget: 1000 },
+    );
+    expect(found.ok && found.value).toMatchObject({ changes: 0, lowest: 0, gap: 0, isProven: true });
+  });
+
   test('call nothing proven that is late, unless it was proven as it is', () => {
     const late: OrderQuestion = {
       ...question,
