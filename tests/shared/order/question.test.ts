@@ -214,6 +214,14 @@ describe('planOrder()', () => {
     expect(failed.ok ? [] : failed.error.map(({ code }) => code)).toEqual(['job-too-wide']);
   });
 
+  test('takes no time for a run that has none given', () => {
+    const plan = planOrder(
+      { ...lettered(2, 'ab', 'c'), handling: { putIn: 2, takeOut: 1, perChange: 0 } },
+      [0, 1],
+    );
+    expect(plan.ok && plan.value.loads.map(({ endMinutes }) => endMinutes)).toEqual([4, 7]);
+  });
+
   test('says of a feeder that came back twice before which job it went last', () => {
     const plan = planOrder(numbered(lettered(2, 'ab', 'cd', 'ab', 'ef', 'a')), [0, 1, 2, 3, 4]);
     expect(plan.ok && explainChange(plan.value, 2)).toEqual([

@@ -189,9 +189,13 @@ describe('annealOrder()', () => {
 
 describe('judgeFor()', () => {
   test('weighs half a feeder for a minute late and four for a job, by minutes as far as they can be told while it searches', () => {
-    // The last without any time for handling.
+    // The last two without any time for handling, and without any for the runs.
     const { handling: _, ...bare } = withTimes(plain);
-    const questions: readonly OrderQuestion[] = [...[plain, wide, loaded, roomy].map(withTimes), bare];
+    const short = {
+      ...withTimes(plain),
+      jobs: plain.jobs.map((job, at) => ({ ...job, dueMinutes: 9 * at })),
+    };
+    const questions: readonly OrderQuestion[] = [...[plain, wide, loaded, roomy].map(withTimes), bare, short];
     let lateInAll = 0;
     for (const question of questions) {
       const model = modelled(question);
