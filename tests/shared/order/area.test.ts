@@ -29,7 +29,9 @@ class Kept {
     this.sequence = sequence;
     this.pipes = sequence.flatMap((job, to) =>
       partsAt(model, job).flatMap((part) => {
-        const from = sequence.findLastIndex((other, at) => at < to && partsAt(model, other).includes(part));
+        const from = sequence
+          .slice(0, to)
+          .reduce((last, other, at) => (partsAt(model, other).includes(part) ? at : last), -1);
         return from < 0 || from === to - 1 ? [] : [{ part, from, to, width: model.widthOf[part]! }];
       }),
     );
