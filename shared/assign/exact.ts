@@ -3,7 +3,7 @@
 // set that needs more room in some job than the line has is dropped at once, the others are packed exactly. The first that fits is best.
 // Refused: a mixed-integer model, whose solver is larger than the whole app.
 
-import { MOST_BITS, type Packing, packBlocks } from './pack.ts';
+import { MOST_BITS, packBlocks } from './pack.ts';
 import type { AssignModel } from './problem.ts';
 import { type Stay, usesOf } from './stays.ts';
 
@@ -102,7 +102,7 @@ function blocksOf(hunt: Hunt) {
 function tryPack(hunt: Hunt): boolean {
   const blocks = blocksOf(hunt);
   const steps = Math.min(stepsOfOne, hunt.stepsLeft);
-  const packing: Packing = steps <= 0 ? 'unknown' : packBlocks(hunt.model, blocks, steps);
+  const packing = packBlocks(hunt.model, blocks, steps);
   hunt.stepsLeft -= packing === 'unknown' ? steps : 200;
   if (packing === 'unknown') hunt.hasUnknown = true;
   if (packing === 'none' || packing === 'unknown') return false;
@@ -129,10 +129,7 @@ function isHopeless(hunt: Hunt, from: number, left: number): boolean {
 }
 
 function choose(hunt: Hunt, from: number, left: number): boolean {
-  if (hunt.stepsLeft <= 0) {
-    hunt.hasUnknown = true;
-    return false;
-  }
+  if (hunt.stepsLeft <= 0) return false;
   hunt.stepsLeft--;
   if (isHopeless(hunt, from, left)) return false;
   if (left === 0) return tryPack(hunt);
@@ -150,8 +147,11 @@ export function isSmallEnough(model: AssignModel): boolean {
   return gapsOf(model).length <= mostGaps && model.banks.every(({ positions }) => positions <= MOST_BITS);
 }
 
-/** Looks for an assignment with fewer than `below` changes, from the bound upward. Proven where all sets with fewer were shown not to fit. */
-export function proveAssignment(model: AssignModel, below: number): ExactAssignment {
+/**
+ * Looks for an assignment with fewer than `below` changes, from the bound upward. Proven where all sets with fewer were shown not to fit.
+ * `steps`: the most to be tried.
+ */
+export function proveAssignment(model: AssignModel, below: number, steps = mostSteps): ExactAssignment {
   const never = model.feeders.filter(({ loadedAt }) => loadedAt.length === 0).length;
   // What is most worth giving up is tried first: wide feeders that stand idle long.
   const gaps = [...gapsOf(model)].sort(
@@ -162,7 +162,7 @@ export function proveAssignment(model: AssignModel, below: number): ExactAssignm
     gaps,
     slack: slackOf(model),
     isGiven: new Uint8Array(gaps.length),
-    stepsLeft: mostSteps,
+    stepsLeft: steps,
     hasUnknown: false,
     found: null,
   };

@@ -20,6 +20,8 @@ export interface ExactAnswer {
   /** A better sequence than the one given, or null where none exists. */
   readonly sequence: Uint16Array | null;
   readonly changes: number;
+  /** Nodes visited in all: the measure of work done. */
+  readonly nodes: number;
 }
 
 /** True where the exact search applies to this model. */
@@ -128,8 +130,8 @@ export function* proveOrder(model: OrderModel, below: number): Generator<number,
     cost: 0,
     unseen: model.partCount,
   };
-  yield* extend(proof, start, 0, -1);
-  return { sequence: proof.bestSequence, changes: proof.best };
+  yield* extend(proof, start, 0);
+  return { sequence: proof.bestSequence, changes: proof.best, nodes: proof.nodes };
 }
 
 /** The state after `job` stands at place `at`. */
@@ -204,8 +206,8 @@ interface Child {
   readonly bound: number;
 }
 
-/** The jobs that may stand next and could still lead to fewer feeders, most promising first. */
-function childrenOf(proof: Proof, state: State, mask: number, last: number, at: number): readonly Child[] {
+/** The jobs that may stand next, most promising first. */
+function childrenOf(proof: Proof, state: State, mask: number, at: number): readonly Child[] {
   const { model, path } = proof;
   const n = model.jobCount;
   const full = (1 << n) - 1;
@@ -214,17 +216,16 @@ function childrenOf(proof: Proof, state: State, mask: number, last: number, at: 
     if ((mask >> job) & 1) continue;
     if (model.hasLoad && at === 0 && job !== 0) continue;
     if (at + 1 >= proof.halfway && (mask & 1) === 0 && job !== 0) continue;
-    if (last >= 0 && state.cost + path[(full & ~mask) * n + last]! >= proof.best) break;
     const next = placeJob(proof, state, job, at);
     const left = full & ~mask & ~(1 << job);
     const bound = next.cost + Math.max(next.unseen, path[left * n + job]!);
-    if (bound < proof.best) children.push({ job, state: next, bound });
+    children.push({ job, state: next, bound });
   }
   return children.sort((x, y) => x.bound - y.bound || x.state.cost - y.state.cost || x.job - y.job);
 }
 
-/** Goes on from a state in which the jobs of `mask` are placed, `last` as the last of them. */
-function* extend(proof: Proof, state: State, mask: number, last: number): Generator<number, void> {
+/** Goes on from a state in which the jobs of `mask` are placed. */
+function* extend(proof: Proof, state: State, mask: number): Generator<number, void> {
   const full = (1 << proof.model.jobCount) - 1;
   const at = bitCount(mask);
   if (mask === full) {
@@ -234,13 +235,13 @@ function* extend(proof: Proof, state: State, mask: number, last: number): Genera
     }
     return;
   }
-  for (const child of childrenOf(proof, state, mask, last, at)) {
+  for (const child of childrenOf(proof, state, mask, at)) {
     if (child.bound >= proof.best) break;
     const nextMask = mask | (1 << child.job);
     if (++proof.nodes % YIELD_EVERY === 0) yield proof.nodes;
     if (nextMask !== full && isRuledOut(proof, child.state, nextMask, child.job, at)) continue;
     proof.sequence[at] = child.job;
-    yield* extend(proof, child.state, nextMask, child.job);
+    yield* extend(proof, child.state, nextMask);
   }
 }
 

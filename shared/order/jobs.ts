@@ -97,7 +97,7 @@ function stateOf({ model, best, lowest, search }: Way, work: number): OrderState
   return {
     order: toJobOrder(model, best.sequence),
     changes: best.changes,
-    share: Math.min(1, work / search.budget),
+    share: work >= search.budget ? 1 : work / search.budget,
     isProven: best.changes <= lowest && best.late === 0,
     lowest: Math.min(lowest, best.changes),
   };

@@ -136,6 +136,18 @@ describe('unitCounter()', () => {
     }
   });
 
+  test.each([31, 32, 33, 64, 65])('keeps %i parts that all are shared apart from one another', (parts) => {
+    const names = Array.from({ length: parts }, (_, part) => `p${part}`);
+    // Each part twice, the second half turned round: the last ones meet first.
+    const sets = [names.slice(0, 20), names.slice(20), [...names].slice(20).reverse(), names.slice(0, 20)];
+    const question = { capacity: parts - 1, jobs: sets.map((set, job) => ({ id: `j${job}`, parts: set })) };
+    const plan = planOrder(question, given(question));
+    const model = inPlaces(question);
+    const sequence = Uint16Array.from({ length: model.jobCount }, (_, job) => job);
+    expect(plan.ok && plan.value.changes).toBe(parts + 1);
+    expect(unitCounter(model).rebase(sequence, 0)).toBe(parts + 1);
+  });
+
   test('refuses feeders of different widths', () => {
     const jobs = [{ id: 'j0', parts: ['a', 'b'] }];
     expect(() => unitCounter(modelled({ capacity: 9, widths: { a: 2 }, jobs }))).toThrow(TypeError);

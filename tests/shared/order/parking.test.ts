@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { seededChance } from '../../../shared/kit/chance.ts';
 import { cycleGroups, fewestParked, movesOnCycles } from '../../../shared/order/parking.ts';
 
 type Waits = readonly (readonly number[])[];
@@ -99,6 +100,67 @@ describe('fewestParked()', () => {
     const whole = fewestParked(crowd(14));
     expect(whole.isProven).toBe(true);
     expect(whole.parked.length).toBeLessThanOrEqual(short.parked.length);
+  });
+});
+
+describe('the search for the fewest', () => {
+  /** So many moves; each waits for others by chance, for about so many. */
+  const tangle = (seed: number, count: number, each: number): Waits => {
+    const chance = seededChance(seed);
+    return Array.from({ length: count }, (_, at) =>
+      Array.from({ length: count }, (_other, to) => to).filter((to) => to !== at && chance() < each / count),
+    );
+  };
+  /** Rings of four with ways across, one beside the other. */
+  const apart = (seed: number): Waits =>
+    [0, 1, 2].flatMap((group) => tangle(seed + group, 7, 3).map((list) => list.map((to) => to + 7 * group)));
+  /** The fewest nodes with which the answer is proven. */
+  const nodesOf = (waits: Waits): number => {
+    let low = 0;
+    let high = 512;
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if (fewestParked(waits, middle).isProven) high = middle;
+      else low = middle;
+    }
+    return high;
+  };
+
+  test('looks at few choices: how many, and what it has in hand where it may look at three only', () => {
+    const seeds = [1, 2, 3, 4, 5];
+    const graphs = [
+      ...seeds.map((seed) => tangle(seed, 20, 6)),
+      ...seeds.map((seed) => tangle(seed, 22, 4)),
+      ...seeds.map(apart),
+    ];
+    const found = graphs.map((waits) => {
+      const short = fewestParked(waits, 3).parked;
+      expect(canBeDone(waits, new Set(short))).toBe(true);
+      return [nodesOf(waits), fewestParked(waits).parked.join(' '), short.length];
+    });
+    expect(found).toEqual([
+      [7, '0 3 4 5 9 10 11 13 14 19', 10],
+      [7, '0 2 5 8 9 10 11 12 15', 9],
+      [12, '3 5 6 7 9 10 13 18 19', 9],
+      [5, '1 2 5 7 9 13 16 17', 8],
+      [9, '0 1 2 3 4 8 10 11 15 16', 10],
+      [10, '0 4 6 8 11 12 13 14 20', 9],
+      [5, '4 7 8 10 12 14 16 21', 8],
+      [4, '0 3 5 12 13 17 20', 7],
+      [2, '3 4 5 8 9 15 21', 7],
+      [3, '0 3 5 6 9 10', 6],
+      [3, '0 2 3 7 13 15 19', 7],
+      [3, '0 6 8 12 18 19', 6],
+      [2, '0 5 11 12 14 18', 6],
+      [1, '4 5 7 11 14 17', 6],
+      [2, '0 4 7 10 16 20', 6],
+    ]);
+  });
+
+  test('needs no choice where each ring stands alone, however many there are', () => {
+    const rings = Array.from({ length: 30 }, (_, at) => [at - (at % 3) + ((at + 1) % 3)]);
+    const choice = fewestParked(rings, 1);
+    expect([choice.parked.length, choice.isProven]).toEqual([10, true]);
   });
 });
 
