@@ -265,7 +265,9 @@ function claimsOf<F extends string>(
   for (const [index, header] of headers.entries()) {
     const { fields, strength } = matchHeader(header, words);
     const open = fields.filter((field) => map[field] === undefined);
-    if (open.length > 0) claims.push({ index, fields: open, strength });
+    // "Reference" is the part only where no better column is: in other sheets it names places on the board.
+    const isVague = reduceHeader(header) === 'reference';
+    if (open.length > 0) claims.push({ index, fields: open, strength: isVague ? strength - 1 : strength });
   }
   // A header that fits one field only comes before one that fits several; then from left to right.
   return claims.sort(

@@ -285,6 +285,7 @@ describe('quantities', () => {
 
   it('may state the whole part in each of its rows', () => {
     expect(quantities('A,3,R1', 'A,3,R2', 'A,3,R3', 'B,1,R4').told).toEqual([]);
+    expect(quantities('A,2,R1', 'a,2,R2', 'B,1,R4').told).toEqual([]);
     expect(quantities('A,3,R1', 'A,2,R2', 'A,3,R3', 'B,1,R4').told).toEqual(['quantityDiffers 3 Qty']);
   });
 });

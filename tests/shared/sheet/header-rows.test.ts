@@ -110,6 +110,8 @@ describe('a header', () => {
       [{ index: 1, field: 'perPanel' }],
       [],
     ]);
+    expect(guess(['Reference', 'Part', 'Slot'])[0]).toBe('Reference=- Part=part Slot=slot');
+    expect(guess(['my part number', 'Référence'])[0]).toBe('my part number=- Référence=part');
     expect(guess(['my part number', 'Part'])[0]).toBe('my part number=- Part=part');
     expect(guess(['Tape width pitch', 'Tape width'])[0]).toBe('Tape width pitch=pitch Tape width=tapeWidth');
     expect(guess(['Alt 1', 'Alt 2', 'MPN', 'Supplier part'])[0]).toBe(
