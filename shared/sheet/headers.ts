@@ -227,9 +227,9 @@ export function findHeaderRow<F extends string>(
   words: HeaderWords<F>,
   chosen: readonly string[],
 ): number {
-  let best = -1;
+  let best = 0;
   let bestScore = 0;
-  let widest = -1;
+  let widest = 0;
   let mostCells = 0;
   for (let index = 0; index < Math.min(rows.length, headerSearchRows); index++) {
     const row = rows[index] ?? [];
@@ -247,7 +247,7 @@ export function findHeaderRow<F extends string>(
     }
   }
   // One field's word alone also stands in title lines ("Side: top"); then the row of most cells is the better guess.
-  return Math.max(0, bestScore >= 1.8 ? best : widest);
+  return bestScore >= 1.8 ? best : widest;
 }
 
 interface Claim<F extends string> {

@@ -30,6 +30,14 @@ describe('alignedRows()', () => {
     },
   );
 
+  it('keeps columns apart by one blank where a row ends before the last of them', () => {
+    expect(cells('Ref Value PosX Side', 'R1  10k a 1.00 top', 'C12 1 uF  2.00')).toEqual([
+      ['Ref', 'Value', 'PosX', 'Side'],
+      ['R1', '10k a', '1.00', 'top'],
+      ['C12', '1 uF', '2.00', ''],
+    ]);
+  });
+
   it('cuts at wide gaps where the rows line up with nothing', () => {
     const lines = [
       'Ref  Part number  PosX  PosY  Side',

@@ -79,6 +79,7 @@ it('a bill’s text is cut by the separator that gives a header, else where its 
   expect(second('Reference Value Quantity\nR1 10k 1\nC1 1u 1')).toEqual(['R1', '10k', '1']);
   expect(second('a,b\n1,2')).toEqual(['1', '2']);
   expect(second('Ref  Qty,1  Part\nR1   1      A')).toEqual(['R1', '1', 'A']);
+  expect(second('Reference ; Value ; Quantity\nR1 R2 ; 10k ; 2')).toEqual(['R1 R2 ', ' 10k ', ' 2']);
   expect(second('Part,Ref\nA B,R1')).toEqual(['A B', 'R1']);
   const below = (blank: number) => second(`${'\n'.repeat(blank)}Part,Ref x\nA,R1  R2`);
   expect(below(0)).toEqual(['A', 'R1  R2']);

@@ -283,6 +283,7 @@ describe('the look of a column', () => {
     // The first 400 characters break off within a name.
     expect(look(`${'R1,'.repeat(133)}R-100,R2`).designators).toBe(1);
     expect(look('R1, red').designators).toBe(0);
+    expect(look('-', 'R1').designators).toBe(1 / 2);
   });
 
   it('begins below the header, passes over rows of one cell and takes 300', () => {
@@ -315,6 +316,7 @@ describe('the look of a column', () => {
     ['2,5 mils', 2.5],
     ['-1.5E+2 deg.', -150],
     ['1.234', 1.234],
+    [' 1e1 mm', 10],
     ['mm', null],
   ])('%j measures %s', (text, number) => {
     expect(parseMeasure(text)).toBe(number);

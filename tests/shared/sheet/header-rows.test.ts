@@ -122,6 +122,8 @@ describe('a header', () => {
       [],
       [],
     ]);
+    expect(guess(['Cart', 'Part'], { part: 'part', note: 'CART' })[0]).toBe('Cart=note Part=part');
+    expect(guess(['Cart', 'Part'], { part: 'part' })[0]).toBe('Cart=- Part=part');
     expect(guess(['A', 'a'], { alternates: ['A', 'a'] })[0]).toBe('A=alternates a=alternates');
     expect(guess(['Slot', 'Part'], { part: 'Q', note: 'R' })[2]).toEqual([
       { field: 'part', header: 'Q' },

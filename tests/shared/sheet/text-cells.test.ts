@@ -149,6 +149,8 @@ describe('bytes', () => {
     ['seven of ten, high byte first', pairs(10, false, 3), 'utf-16be'],
     ['six of ten, high byte first', pairs(10, false, 4), 'utf-8'],
     ['an odd byte at the end', [...pairs(2, true), 65], 'utf-16le'],
+    ['a mark and letters of two whole bytes', [0xff, 0xfe, 0x4d, 0x4f], 'utf-16le'],
+    ['the other mark', [0xfe, 0xff, 0x4f, 0x4d], 'utf-16be'],
     ['half a mark', [0xff, 65, 65], 'utf-8'],
     ['half the other mark', [0xfe, 65, 65], 'utf-8'],
   ])('%s', (_, bytes, encoding) => {

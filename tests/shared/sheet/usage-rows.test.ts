@@ -289,6 +289,7 @@ describe('packages', () => {
     ['TQFP_100', 'tqfp', 100],
     ['QFP 64', 'qfp', 64],
     ['MLF-0', 'qfn', null],
+    ['BGA 120x150', 'bga', null],
     ['SC-70', 'sot', null],
     ['XBGAX', null, null],
     ['2512', 'chip', null],
