@@ -203,9 +203,10 @@ export function scoreHeaderRow<F extends string>(row: readonly SheetCell[], word
     const field = fields.find((name) => !strengthByField.has(name)) ?? fields[0];
     if (field !== undefined) strengthByField.set(field, Math.max(strength, strengthByField.get(field) ?? 0));
   }
-  let score = 0;
-  for (const strength of strengthByField.values()) score += strength >= wholePhrase ? 1 : 0.4;
-  return score;
+  // Counted in tenths: sums of 0.4 differ in their last digit by the order of the columns.
+  let tenths = 0;
+  for (const strength of strengthByField.values()) tenths += strength >= wholePhrase ? 10 : 4;
+  return tenths / 10;
 }
 
 /** The headers that a person chose for a field. */

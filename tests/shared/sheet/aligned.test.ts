@@ -194,6 +194,13 @@ describe('alignedWithoutHeader()', () => {
     });
   });
 
+  it('keeps a last column of several words whole where four columns line up', () => {
+    expect(bare('R1  1.0  2.0  10 k', 'R2  3.0  4.0  1uFx')?.rows).toEqual([
+      ['R1', '1.0', '2.0', '10 k'],
+      ['R2', '3.0', '4.0', '1uFx'],
+    ]);
+  });
+
   it('takes name and numbers that all rows begin with, the last word, and what is left between', () => {
     const lines = [
       'C1 10.16 20.32 90 100n C0603',

@@ -152,6 +152,8 @@ describe('a column of a bill', () => {
     expect(bill({ One: names(), Two: names(), 'Part number': parts })).toBe(
       'One=designators Two=- Part number=part',
     );
+    const mixed = ten((at) => (at < 5 ? `SOT${at + 1}` : `R${at}`));
+    expect(bill({ One: mixed, 'Part number': parts })).toBe('One=designators Part number=part');
     const packages = ten((at) => `SOT${at + 1}`);
     expect(bill({ One: packages, Two: names(8), 'Part number': parts })).toBe(
       'One=- Two=designators Part number=part',

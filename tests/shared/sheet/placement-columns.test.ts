@@ -37,6 +37,7 @@ describe('fieldsByLook()', () => {
     ],
     ['designators in seven cells of ten', [names(7), ...xy], 'designator x y'],
     ['in six', [names(6), ...xy], null],
+    ['in seven, the others numbers', [ten((at) => (at < 7 ? `R${at + 1}` : '1')), ...xy], null],
     ['sides in eight of ten', [names(), ...xy, some(8, 'top', 'no')], 'designator x y side'],
     ['in seven, which is a value then', [names(), ...xy, some(7, 'top', 'no')], 'designator x y value'],
     ['mounting in eight of ten', [names(), ...xy, some(8, 'SMD', 'no')], 'designator x y mount'],
