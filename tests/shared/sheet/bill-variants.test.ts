@@ -56,6 +56,11 @@ describe('variants', () => {
     expect(built(lines, variant)).toEqual(wanted);
   });
 
+  it('differ in rows that place something only', () => {
+    const bill = ['Part,Ref,Basic,Pro', 'A,R1,x,x', 'B,,x,', 'C,R3,DNP,x', 'D DNP,R4,x,'];
+    expect(built(bill)[1]).toBe('billRowWithoutDesignators 3 Ref,variantOpen 4 Basic,variantOpen 5 Basic');
+  });
+
   it('are columns of crosses and marks under a header that is not known, not of numbers', () => {
     const look = (...cells: readonly string[]) =>
       looksLikeVariant(
