@@ -172,7 +172,7 @@ describe('slots of one part', () => {
     ({ perPanel, sharing }) as SheetSlot; // what is asked of it
   it('in turn count once, by the highest figure; beside others they add up', () => {
     expect(statedUsage([slot(4, 'inTurn'), slot(9, 'inTurn'), slot(1)])).toBe(10);
-    expect(statedUsage([slot(0, 'inTurn')])).toBe(0);
+    expect(statedUsage([slot(0, 'inTurn'), slot(null, 'inTurn')])).toBe(0);
     expect(statedUsage([slot(null, 'inTurn'), slot(2)])).toBeNull();
   });
 
