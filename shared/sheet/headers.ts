@@ -271,9 +271,7 @@ function claimsOf<F extends string>(
     if (open.length > 0) claims.push({ index, fields: open, strength: isVague ? strength - 1 : strength });
   }
   // A header that fits one field only comes before one that fits several; then from left to right.
-  return claims.sort(
-    (a, b) => b.strength - a.strength || a.fields.length - b.fields.length || a.index - b.index,
-  );
+  return claims.sort((a, b) => b.strength - a.strength || a.fields.length - b.fields.length);
 }
 
 /**

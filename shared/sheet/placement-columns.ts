@@ -30,7 +30,7 @@ export function fieldsByLook(looks: readonly ColumnLook[]): ReadonlyMap<number, 
   const fields = new Map<number, PlacementField>();
   const best = looks
     .filter((look) => look.single >= 0.7 && look.numbers < 0.3)
-    .sort((a, b) => b.single * (1 + b.distinct) - a.single * (1 + a.distinct) || a.index - b.index)[0];
+    .sort((a, b) => b.single * (1 + b.distinct) - a.single * (1 + a.distinct))[0];
   if (best === undefined) return null;
   fields.set(best.index, 'designator');
   nameOthers(looks, fields);
