@@ -223,6 +223,11 @@ describe('alignedWithoutHeader()', () => {
     ]);
   });
 
+  it('cuts no words where one line begins otherwise', () => {
+    const rows = bare('R1 1.0 2.0 90 10 k R0603', 'see 7 below 12 and more')?.rows ?? [];
+    expect(rows.flat()).not.toContain('below');
+  });
+
   it('is nothing without two numbers in some row', () => {
     expect(bare('a b c', 'R 2 x')).toBeNull();
     expect(bare('')).toBeNull();

@@ -290,6 +290,12 @@ describe('quantities', () => {
   });
 });
 
+it('of many problems the first 1000 are listed', () => {
+  const rows = Array.from({ length: 1010 }, (_, at) => `A,R${at + 1},x`);
+  const { told } = read(['Part,Ref,Qty', ...rows]);
+  expect([told.length, told.at(-1)]).toEqual([1001, 'moreProblems null']);
+});
+
 describe('one against another', () => {
   it('a designator stays with its first row, a part has one value', () => {
     const bill = [
