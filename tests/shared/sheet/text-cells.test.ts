@@ -106,6 +106,7 @@ describe('the separator', () => {
     const lines = (some: readonly string[]) => some.map((sign) => `${sign}\n`.repeat(4)).join('');
     const header = 'Slot>Part>Qty\n'.repeat(3);
     expect(guessSeparator(lines(signs) + header)).toBe('!');
+    expect(guessSeparator(header + lines(signs))).toBe('!');
     expect(guessSeparator(lines(signs.slice(1)) + header)).toBe('>');
   });
 
