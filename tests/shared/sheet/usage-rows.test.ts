@@ -124,6 +124,7 @@ describe('usage by designator', () => {
   });
 
   it('takes the side on which all its places are, or the one asked for', () => {
+    expect(read(header, ['A,3,"R1,R2,R3",,', 'B,1,C1,,', 'C,2,,,'], places).told).toEqual([]);
     const top = read(header, ['A,,"R1,R2",,', 'C,,,,'], places);
     expect([top.usage, top.scope, top.told]).toEqual(['2 1', 'top', ['designatorWithoutSlot null null']]);
     expect(top.facts).toEqual([{ designator: 'C1', first: 5, part: 'B' }]);
