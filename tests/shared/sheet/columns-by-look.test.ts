@@ -286,6 +286,8 @@ describe('the look of a column', () => {
     expect(look(`${'R1,'.repeat(133)}R-100,R2`).designators).toBe(1);
     expect(look('R1, red').designators).toBe(0);
     expect(look('-', 'R1').designators).toBe(1 / 2);
+    expect(look('R1')).toMatchObject({ distinct: 1, numbers: 0, angles: 0 });
+    expect(look('90')).toMatchObject({ distinct: 1, numbers: 1, angles: 1 });
   });
 
   it('begins below the header, passes over rows of one cell and takes 300', () => {

@@ -221,6 +221,8 @@ describe('the mark of a comment', () => {
     const head = ['# Slot', 'Part'];
     const better = [head, ['Slot', 'Part', 'Qty'], ['a']];
     expect(uncommentHeader(better, words)).toBe(better);
+    const least = [['# Slot', 'my part number', 'our tape width']];
+    expect(uncommentHeader(least, words)[0]?.[0]).toBe('Slot');
     expect(uncommentHeader([head, head], words)).toEqual([['Slot', 'Part'], head]);
     for (const rows of [[['# Slot Part'], ['a', 'b']], [['# Slot', 'x']], []])
       expect(uncommentHeader(rows, words)).toBe(rows);
