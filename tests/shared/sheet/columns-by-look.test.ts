@@ -120,8 +120,8 @@ describe('a column of a bill', () => {
     expect(bill(columns, { part: 'value', value: null })).toBe('Ref=designators Part=- Value=part');
     expect(bill({ A: names(), Part: parts }, { designators: 'A' })).toBe('A=designators Part=part');
     expect(bill(both, { designators: null })).toBe('Ref=- Part=part');
-    const options = { place: 'designators', map: { quantity: 'Moon', part: ['Part', 'part'] } } as const;
-    expect(guessByLook(rowsOf(both), billHeaderWords, options)).toMatchObject({
+    const map: ColumnMap<BillField> = { quantity: 'Moon', part: ['Part', 'part'] };
+    expect(guessByLook(rowsOf(both), billHeaderWords, { place: 'designators', map })).toMatchObject({
       headerRow: 1,
       notFound: [
         { field: 'quantity', header: 'Moon' },
