@@ -54,6 +54,12 @@ function findHeader<F extends string>(lines: readonly string[], vocabulary: Head
   return best;
 }
 
+/** The header's line with the blanks filled within words that are one header ("Part number"): no column ends there. */
+function wholeWords<F extends string>({ words, line }: Header, vocabulary: HeaderWords<F>): string {
+  const whole = words.filter((word) => word.includes(' ') && scoreHeaderRow([word], vocabulary) >= 1);
+  return whole.reduce((text, word) => text.replace(word, word.replaceAll(' ', '_')), line);
+}
+
 /** Where columns begin and end: positions that (nearly) all lines leave blank stand between them. */
 function commonColumns(
   lines: readonly string[],
@@ -142,7 +148,7 @@ export function alignedRows<F extends string>(
   }
   const columns = commonColumns(
     data.map(([, line]) => line),
-    header.line,
+    wholeWords<string>(header, vocabulary),
   );
   const names = cutAt(header.line, columns) ?? [];
   const isCut =

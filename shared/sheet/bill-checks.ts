@@ -105,8 +105,10 @@ export function checkQuantities(lines: readonly BillLine[], heads: BillHeads, si
   const column = heads.header('quantity');
   const stated = lines.filter((line) => line.quantity !== null && (line.isFitted || line.quantity === 0));
   const countByPart = new Map<string, number>();
-  for (const { part, designators } of lines)
-    countByPart.set(part, (countByPart.get(part) ?? 0) + designators.length);
+  for (const { part, designators } of lines) {
+    const key = part.toUpperCase();
+    countByPart.set(key, (countByPart.get(key) ?? 0) + designators.length);
+  }
   const ratios = new Set(stated.map(({ quantity, designators }) => (quantity ?? 0) / designators.length));
   const [ratio = 1] = ratios;
   if (ratios.size === 1 && ratio >= 2 && Number.isInteger(ratio) && stated.length >= 3) {
@@ -115,7 +117,7 @@ export function checkQuantities(lines: readonly BillLine[], heads: BillHeads, si
   }
   for (const { row, part, quantity, designators } of stated) {
     // Where one part stands in several rows, each may state the whole quantity.
-    if (quantity !== designators.length && quantity !== countByPart.get(part))
+    if (quantity !== designators.length && quantity !== countByPart.get(part.toUpperCase()))
       sink.add('quantityDiffers', { row, column }, { found: designators.length, wanted: quantity ?? 0 });
   }
 }

@@ -11,8 +11,7 @@ import { textToRows } from './text.ts';
 
 function headerScore(rows: SheetRows): number {
   let best = 0;
-  for (const row of rows.slice(0, 60))
-    if (row.length > 1) best = Math.max(best, scoreHeaderRow(uncomment(row), billHeaderWords));
+  for (const row of rows.slice(0, 60)) best = Math.max(best, scoreHeaderRow(uncomment(row), billHeaderWords));
   return best;
 }
 

@@ -28,7 +28,6 @@ export function parseNumber(text: string, kind: 'count' | 'length'): number | nu
   } else if (points + commas > 1 || (points + commas === 1 && kind === 'count')) {
     const grouped = /^[+-]?[1-9]\d{0,2}(?:([.,])\d{3})(?:\1\d{3})*$/.test(plain);
     if (grouped) plain = plain.replace(/[.,]/g, '');
-    else if (points + commas > 1) return null;
   }
   const value = Number(plain.replace(',', '.'));
   return Number.isFinite(value) ? value : null;

@@ -43,7 +43,7 @@ export function columnsToMap<F extends string>(
 export function mapToKept<F extends string>(map: ColumnMap<F>): KeptChoice {
   const kept: Record<string, string> = {};
   for (const [field, chosen] of Object.entries<string | readonly string[] | null | undefined>(map)) {
-    kept[field] = chosen === null || chosen === undefined ? '' : [chosen].flat().join('\n');
+    kept[field] = [chosen].flat().join('\n'); // nothing for null
   }
   return kept;
 }

@@ -249,5 +249,5 @@ function pairsOf<F extends string>(
       pairs.push({ index, field, score: base - rank / 2 + shown, rivals: fields.length });
     }
   }
-  return pairs.sort((a, b) => b.score - a.score || a.rivals - b.rivals || a.index - b.index);
+  return pairs.sort((a, b) => b.score - a.score || a.rivals - b.rivals);
 }

@@ -51,7 +51,7 @@ const headerSearchRows = 60;
 
 /** The rows with the header's comment mark taken off, where the best header is written as a comment; other comments stay comments. */
 export function uncommentHeader<F extends string>(rows: SheetRows, words: HeaderWords<F>): SheetRows {
-  let best = -1;
+  let best = 0;
   let bestScore = 0;
   for (let at = 0; at < Math.min(rows.length, headerSearchRows); at++) {
     const row = rows[at] ?? [];
@@ -60,7 +60,7 @@ export function uncommentHeader<F extends string>(rows: SheetRows, words: Header
     best = at;
     bestScore = score;
   }
-  if (best < 0 || bestScore < fewestFieldsKnown) return rows;
+  if (bestScore < fewestFieldsKnown) return rows;
   const plain = uncomment(rows[best] ?? []);
   return plain === rows[best] ? rows : rows.map((row, at) => (at === best ? plain : row));
 }

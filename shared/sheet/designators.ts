@@ -6,7 +6,6 @@
 import { isBlankMark } from './cells.ts';
 
 const mostInRange = 10_000;
-const longestDesignator = 24;
 // Nearly every designator is written like this: a look costs less than a replacement.
 const plainDesignator = /^[A-Z\d]+$/;
 
@@ -67,7 +66,7 @@ export function listDesignators(text: string): readonly string[] {
 
 /** Whether a text has the look of one designator: letters, a number, perhaps a unit behind it ("R1", "IC12A", "R5_2"). */
 export function looksLikeDesignator(text: string): boolean {
-  return text.length <= longestDesignator && /^[A-Za-z_]{1,6}\d{1,4}(?:[A-Za-z]|[_-]\w{1,6})?$/.test(text);
+  return /^[A-Za-z_]{1,6}\d{1,4}(?:[A-Za-z]|[_-]\w{1,6})?$/.test(text);
 }
 
 // Letters that parts lists use for parts; P, A and B are left out, since house part numbers begin with them.

@@ -104,7 +104,10 @@ function parseExchange(text: string): RawFile {
   let approved = '';
   const parser = new Parser();
   parser.on('error', (error, context) => {
-    file.problem ??= brokenXml(context().line + 1, error.message);
+    // At the end of a text that breaks off the parser knows no line any more.
+    const isCutOff = error.message.includes('end of file');
+    const row = isCutOff ? text.trimEnd().split('\n').length : context().line + 1;
+    file.problem ??= brokenXml(row, error.message);
   });
   parser.on('warn', () => undefined);
   parser.on('openTag', (qualified, attributes, decode) => {

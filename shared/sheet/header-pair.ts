@@ -23,7 +23,7 @@ function joinRows(upper: readonly SheetCell[], lower: readonly SheetCell[]): rea
 /** The rows with a header of two rows put into the lower one; the same rows where there is none. Row numbers stay. */
 export function joinHeaderRows<F extends string>(rows: SheetRows, words: HeaderWords<F>): SheetRows {
   let single = 0;
-  let best = -1;
+  let best = 0;
   let bestScore = 0;
   const last = Math.min(rows.length, headerSearchRows);
   for (let at = 0; at < last; at++) {
@@ -41,7 +41,7 @@ export function joinHeaderRows<F extends string>(rows: SheetRows, words: HeaderW
       best = at;
     }
   }
-  if (best < 0 || bestScore < single + clearlyMore) return rows;
+  if (bestScore < single + clearlyMore) return rows;
   const joined = joinRows(rows[best] ?? [], rows[best + 1] ?? []);
   return rows.map((row, index) => (index === best ? [] : index === best + 1 ? joined : row));
 }

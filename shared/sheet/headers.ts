@@ -203,9 +203,10 @@ export function scoreHeaderRow<F extends string>(row: readonly SheetCell[], word
     const field = fields.find((name) => !strengthByField.has(name)) ?? fields[0];
     if (field !== undefined) strengthByField.set(field, Math.max(strength, strengthByField.get(field) ?? 0));
   }
-  let score = 0;
-  for (const strength of strengthByField.values()) score += strength >= wholePhrase ? 1 : 0.4;
-  return score;
+  // Counted in tenths: sums of 0.4 differ in their last digit by the order of the columns.
+  let tenths = 0;
+  for (const strength of strengthByField.values()) tenths += strength >= wholePhrase ? 10 : 4;
+  return tenths / 10;
 }
 
 /** The headers that a person chose for a field. */
@@ -227,9 +228,9 @@ export function findHeaderRow<F extends string>(
   words: HeaderWords<F>,
   chosen: readonly string[],
 ): number {
-  let best = -1;
+  let best = 0;
   let bestScore = 0;
-  let widest = -1;
+  let widest = 0;
   let mostCells = 0;
   for (let index = 0; index < Math.min(rows.length, headerSearchRows); index++) {
     const row = rows[index] ?? [];
@@ -247,7 +248,7 @@ export function findHeaderRow<F extends string>(
     }
   }
   // One field's word alone also stands in title lines ("Side: top"); then the row of most cells is the better guess.
-  return Math.max(0, bestScore >= 1.8 ? best : widest);
+  return bestScore >= 1.8 ? best : widest;
 }
 
 interface Claim<F extends string> {
@@ -265,12 +266,12 @@ function claimsOf<F extends string>(
   for (const [index, header] of headers.entries()) {
     const { fields, strength } = matchHeader(header, words);
     const open = fields.filter((field) => map[field] === undefined);
-    if (open.length > 0) claims.push({ index, fields: open, strength });
+    // "Reference" is the part only where no better column is: in other sheets it names places on the board.
+    const isVague = reduceHeader(header) === 'reference';
+    if (open.length > 0) claims.push({ index, fields: open, strength: isVague ? strength - 1 : strength });
   }
   // A header that fits one field only comes before one that fits several; then from left to right.
-  return claims.sort(
-    (a, b) => b.strength - a.strength || a.fields.length - b.fields.length || a.index - b.index,
-  );
+  return claims.sort((a, b) => b.strength - a.strength || a.fields.length - b.fields.length);
 }
 
 /**

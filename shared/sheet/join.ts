@@ -120,7 +120,7 @@ function compare(placement: Placement, line: BillLine, join: Join): void {
       { ...facts, found: placement.part, wanted: line.part },
     );
   const [here, there] = [quantityOfValue(placement.value), quantityOfValue(line.value)];
-  if (here !== null && there !== null && Math.abs(here / there - 1) > 0.001)
+  if (here !== null && there !== null && Math.abs(here - there) > there * 0.001)
     join.inFile.add(
       'valueOfFileDiffers',
       { row, column: join.fileColumn },
@@ -157,7 +157,7 @@ function quantityOfValue(text: string): number | null {
   if (plain?.[1] === undefined) return null;
   const value = Number(plain[1].replace(',', '.')) * (factors[plain[2] ?? ''] ?? 1);
   // "100" alone may be 100 pF or 100 ohms: it says no quantity.
-  return value === 0 || (plain[2] === '' && /^\d+(?:[.,]\d+)?$/.test(text.trim())) ? null : value;
+  return plain[2] === '' && /^\d+(?:[.,]\d+)?$/.test(text.trim()) ? null : value;
 }
 
 /** Lays a placement file over a bill. Never throws. Linear in the rows of both. */

@@ -43,7 +43,8 @@ export function parseBodySize(text: string): readonly [number, number] | null {
 export function parsePackageText(text: string): PackageText {
   const upper = text.toUpperCase();
   const bodyMm = parseBodySize(upper);
-  const bare = bodyMm === null ? upper : upper.replace(body, ' ');
+  // Lengths are no number of pins, even those that no body has.
+  const bare = upper.replace(body, ' ');
   for (const [name, family] of names) {
     const around = `(?:(\\d{1,4})[-_ ]?)?(?<![A-Z])(?:${name.source})(?![A-Z])(?:[-_ ]?(\\d{1,4}))?`;
     const match = new RegExp(around).exec(bare);

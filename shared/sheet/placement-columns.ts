@@ -16,6 +16,7 @@ import {
   sameHeader,
   scoreHeaderRow,
 } from './headers.ts';
+import { columnLetters } from './source.ts';
 
 /** A guess, and whether the file has no header that is understood. */
 export interface PlacementGuess extends LookedGuess<PlacementField> {
@@ -24,18 +25,12 @@ export interface PlacementGuess extends LookedGuess<PlacementField> {
 
 const headerSearchRows = 60;
 
-/** The letters by which a column without a header is named: 0 -> (A). */
-function letters(index: number): string {
-  const rest = Math.floor(index / 26) - 1;
-  return (rest >= 0 ? letters(rest).slice(1, -1) : '') + String.fromCharCode(65 + (index % 26));
-}
-
 /** Fields by column out of the looks alone; null where no column holds designators or nothing says where they are or what. */
 export function fieldsByLook(looks: readonly ColumnLook[]): ReadonlyMap<number, PlacementField> | null {
   const fields = new Map<number, PlacementField>();
   const best = looks
     .filter((look) => look.single >= 0.7 && look.numbers < 0.3)
-    .sort((a, b) => b.single * (1 + b.distinct) - a.single * (1 + a.distinct) || a.index - b.index)[0];
+    .sort((a, b) => b.single * (1 + b.distinct) - a.single * (1 + a.distinct))[0];
   if (best === undefined) return null;
   fields.set(best.index, 'designator');
   nameOthers(looks, fields);
@@ -143,7 +138,9 @@ export function guessPlacementColumns(rows: SheetRows, map: ColumnMap<PlacementF
   if (fields === null) return guessed();
   const place = [...fields].find(([, field]) => field === 'designator')?.[0] ?? 0;
   const headerRow = unknownHeaderRow(rows, looks, place);
-  const names = looks.map(({ index }) => cellText(rows[headerRow - 1]?.[index]) || `(${letters(index)})`);
+  const names = looks.map(
+    ({ index }) => cellText(rows[headerRow - 1]?.[index]) || `(${columnLetters(index)})`,
+  );
   const byChoice = new Map<number, PlacementField>();
   for (const field of mapped) {
     for (const wanted of listed(map, field)) {

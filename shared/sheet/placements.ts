@@ -200,6 +200,7 @@ function isEntry(row: readonly SheetCell[], frame: Frame, text: (field: Placemen
   // Nearly every row of a list is one of these: a look costs less than all the questions.
   if (plainEntry.test(designator)) return true;
   const first = firstText(row);
+  if (sectionSide(row) !== null) return false;
   if (first === '' || (isCommentLine(first) && !looksLikeDesignator(designator))) return false;
   if (isTotalText(first) && !looksLikeDesignator(designator)) return false;
   const { columns } = frame.guess;

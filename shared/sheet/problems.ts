@@ -283,7 +283,7 @@ export function problemSink(most: number): ProblemSink {
       for (const problem of problems) if (!isFull(problem.severity)) kept.push(problem);
     },
     list: () => {
-      const sorted = kept.sort((a, b) => rowOf(a) - rowOf(b) || 0);
+      const sorted = kept.sort((a, b) => rowOf(a) - rowOf(b));
       const code = hidesErrors ? 'moreErrors' : 'moreProblems';
       return hidden === 0 ? sorted : [...sorted, sheetProblem(code, { row: null }, { count: hidden })];
     },

@@ -75,7 +75,7 @@ function holds(bytes: Uint8Array, text: string): boolean {
 /** What a file is that is neither text nor a workbook that can be read; null where it may be one of those. */
 export function foreignKind(bytes: Uint8Array): ForeignKind | null {
   for (const [kind, start] of signatures) if (start.every((byte, at) => bytes[at] === byte)) return kind;
-  if (holds(bytes.subarray(257, 263), 'ustar')) return 'tar';
+  if (holds(bytes.subarray(257, 262), 'ustar')) return 'tar';
   const isZip =
     bytes.length > 30 && bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 3 && bytes[3] === 4;
   if (!isZip) return null;

@@ -36,7 +36,7 @@ const bare = (name: string) =>
 
 /** Whether a person's name for a variant is this one. */
 function isNamed(name: string, wanted: string): boolean {
-  return bare(name) === bare(wanted) || name.trim().toLowerCase() === wanted.trim().toLowerCase();
+  return bare(name) === bare(wanted);
 }
 
 const splitNames = (text: string) =>

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { type Equal, listedAmong, staleAmong } from './equal.ts';
 import { edited, mutantsOf } from './mutants.ts';
 import { sampleOf } from './mutate.ts';
-import { armed, bodiesOf, bodyAt, marked, planted } from './plant.ts';
+import { armed, bodiesOf, bodyAt, counted, forgetting, marked, planted } from './plant.ts';
 
 const file = (source: string) => ({ path: 'shared/x.ts', source });
 const faults = (source: string) => mutantsOf(file(source)).map(({ edits }) => edited(source, edits));
@@ -135,4 +135,17 @@ describe('the list of equal faults', () => {
     expect(staleAmong([entry], [file('f(a <= b);')])).toEqual([entry]);
     expect(staleAmong([{ ...entry, why: ' ' }], [file(source)])).toHaveLength(1);
   });
+});
+
+test('what is kept by object is forgotten between two runs of a test, nothing else is', () => {
+  expect(forgetting('const a = new WeakMap<object, number>();')).toBe(
+    'const a = new (globalThis.__WeakMap ?? WeakMap)<object, number>();',
+  );
+  expect(forgetting('const a = new Map();')).toBe('const a = new Map();');
+});
+
+test('turns are counted in loops without braces too, one within the other', () => {
+  expect(counted({ path: 'shared/x.ts', source: 'while (a) for (const b of c) g(b);\n' }).trim()).toBe(
+    'while (a) { globalThis.__turn?.();for (const b of c) { globalThis.__turn?.();g(b); } }',
+  );
 });

@@ -98,13 +98,17 @@ function switched(source: string, faults: readonly (readonly [number, Mutant])[]
   }, whole);
 }
 
-/** Edits that count the turns of every loop with a body in braces. */
+/** Edits that count the turns of every loop; a body without braces gets some. */
 function turnsCounted(file: SourceFile): readonly Edit[] {
   const found: Edit[] = [];
   const walk = (node: Node) => {
     const body = node['body'] as Node | undefined;
-    if (LOOPS.has(node.type) && body?.type === 'BlockStatement')
-      found.push({ start: body.start + 1, end: body.start + 1, text: 'globalThis.__turn?.();' });
+    if (LOOPS.has(node.type) && body !== undefined) {
+      const isBlock = body.type === 'BlockStatement';
+      const start = isBlock ? body.start + 1 : body.start;
+      found.push({ start, end: start, text: `${isBlock ? '' : '{ '}globalThis.__turn?.();` });
+      if (!isBlock) found.push({ start: body.end, end: body.end, text: ' }' });
+    }
     for (const child of childrenOf(node)) walk(child);
   };
   walk(parseSource(file).program);
@@ -114,4 +118,12 @@ function turnsCounted(file: SourceFile): readonly Edit[] {
 /** A file's text with the turns of its loops counted. */
 export function counted(file: SourceFile): string {
   return edited(file.source, turnsCounted(file));
+}
+
+/**
+ * A text of `shared/` whose answers kept by object (weak maps: what can always be worked out again) are dropped before a test is asked with another
+ * fault: an answer that a fault gave would be given without it too.
+ */
+export function forgetting(text: string): string {
+  return text.replace(/\bnew WeakMap\b/g, 'new (globalThis.__WeakMap ?? WeakMap)');
 }

@@ -7,7 +7,7 @@ import path from 'node:path';
 import { createVitest, type Reporter, type TestSpecification, type Vitest } from 'vitest/node';
 import { projectRoot, type SourceFile } from '../source-scan.ts';
 import type { Mutant } from './mutants.ts';
-import { armed, bodiesOf, bodyAt, counted, marked, planted } from './plant.ts';
+import { armed, bodiesOf, bodyAt, counted, forgetting, marked, planted } from './plant.ts';
 
 /** One test and what it comes by. */
 interface Test {
@@ -49,18 +49,22 @@ interface Planting {
 }
 
 function plugin(files: ReadonlyMap<string, SourceFile>, first: ReadonlyMap<string, number>, now: Planting) {
+  const textOf = (relative: string, code: string): string | null => {
+    const file = files.get(relative);
+    if (!file)
+      return /^(shared|src)\/.*\.tsx?$/.test(relative) ? counted({ path: relative, source: code }) : null;
+    if (now.isMarking) return marked(file, first.get(relative)!);
+    if (now.fault?.path === relative) return planted(file, now.fault.edits);
+    const here = [...now.faults].filter(([mutant]) => mutant.path === relative);
+    return here.length > 0 ? armed(file, new Map(here)) : counted(file);
+  };
   return {
     name: 'plant-faults',
     enforce: 'pre' as const,
     transform(code: string, id: string) {
       const relative = path.relative(projectRoot, id.split('?')[0]!).replaceAll('\\', '/');
-      const file = files.get(relative);
-      if (!file)
-        return /^(shared|src)\/.*\.tsx?$/.test(relative) ? counted({ path: relative, source: code }) : null;
-      if (now.isMarking) return marked(file, first.get(relative)!);
-      if (now.fault?.path === relative) return planted(file, now.fault.edits);
-      const here = [...now.faults].filter(([mutant]) => mutant.path === relative);
-      return here.length > 0 ? armed(file, new Map(here)) : counted(file);
+      const text = textOf(relative, code);
+      return text !== null && relative.startsWith('shared/') ? forgetting(text) : text;
     },
   };
 }

@@ -24,13 +24,36 @@ const own = globalThis as unknown as {
   __reach?: (body: number) => void;
   __turn?: () => void;
   __afresh?: () => void;
+  __WeakMap?: unknown;
+  /** Counts on over all files: modules stay while this one is read anew for each. */
+  __run?: number;
 };
 const most = inject('mutateTurns');
 let turns = 0;
 own.__fault = 0;
+own.__run ??= 0;
 own.__afresh = () => {
   turns = 0;
+  own.__run = (own.__run ?? 0) + 1;
 };
+/** Forgets what was kept in runs of a test before this one. */
+class ForgettingMap<K extends WeakKey, V> {
+  #kept = new WeakMap<K, V>();
+  #run = own.__run;
+  #now(): WeakMap<K, V> {
+    if (this.#run !== own.__run) this.#kept = new WeakMap();
+    this.#run = own.__run;
+    return this.#kept;
+  }
+  get = (key: K) => this.#now().get(key);
+  has = (key: K) => this.#now().has(key);
+  delete = (key: K) => this.#now().delete(key);
+  set = (key: K, value: V) => {
+    this.#now().set(key, value);
+    return this;
+  };
+}
+own.__WeakMap ??= ForgettingMap;
 own.__turn = () => {
   turns += 1;
   if (turns > most) throw new Error(`more than ${most} turns: endless`);

@@ -66,6 +66,14 @@ test('a choice that is kept and found again reads the columns as they were chose
   );
 });
 
+test('`mapToKept()` writes several headers on lines of their own, and none for no column', () => {
+  expect(mapToKept({ slot: 'A', alternates: ['B', 'C'], part: null })).toEqual({
+    slot: 'A',
+    alternates: 'B\nC',
+    part: '',
+  });
+});
+
 test('`keptToMap()` leaves out what it does not know and guesses what is not named', () => {
   expect(keptToMap({ slot: 'A', other: 'B', part: '' }, sheetFields)).toEqual({ slot: ['A'], part: null });
 });
@@ -80,4 +88,6 @@ test('`keepChoice()` keeps the newest and drops the oldest', () => {
   let choices = {};
   for (const key of ['a', 'b', 'a', 'c']) choices = keepChoice(choices, { key, kept: { slot: key } }, 2);
   expect(choices).toEqual({ a: { slot: 'a' }, c: { slot: 'c' } });
+  for (let at = 0; at < 41; at++) choices = keepChoice(choices, { key: `k${at}`, kept: {} });
+  expect([Object.keys(choices).length, Object.keys(choices)[0]]).toEqual([40, 'k1']);
 });
