@@ -112,7 +112,7 @@ export function hermesStations(config: LinkConfig): readonly HermesStation[] {
 /** The stations that a machine of IPC-2591 counts for. */
 export function ipc2591Stations(config: LinkConfig): readonly Ipc2591Station[] {
   return config.stations.flatMap(({ source, ...rest }) =>
-    source.kind === 'ipc2591' ? [{ ...rest, source }] : [],
+    source.kind === 'cfx' || source.kind === 'ipc2591' ? [{ ...rest, source }] : [],
   );
 }
 

@@ -178,7 +178,8 @@ function knownAs(
   { station, line, machine, at, source }: LinkConfig['stations'][number],
   more: { readonly version: string; readonly address: string },
 ): PayloadOf<'station.known'> {
-  return { station, line, machine, at, means: source.kind, ...more };
+  const means = source.kind === 'cfx' ? 'ipc2591' : source.kind;
+  return { station, line, machine, at, means, ...more };
 }
 
 /** The stations' doors, each with its own secret. */

@@ -168,7 +168,14 @@ describe('reelward link', () => {
         }),
         /stations\[0\]\.source\.listen: expected either "listen" or "broker"/,
       ],
-      [of({ source: { kind: 'ipc2591', listen: '127.0.0.1:5672' } }), /stations\[0\]\.source\.handle: /],
+      [
+        of({ source: { kind: 'cfx', listen: '127.0.0.1' } }),
+        /stations\[0\]\.source\.listen: expected HOST:PORT/,
+      ],
+      [
+        of({ source: { kind: 'cfx', broker: 'amqp://b' } }),
+        /stations\[0\]\.source\.address: expected the address of a queue/,
+      ],
       [of({ at: 'exit' }), /stations\[0\]\.at: /],
       [of({ lines: 'L1' }), /stations\[0\]\.lines: key not known here/],
       [{ ...config(), server: 'reelward' }, /server: expected http/],

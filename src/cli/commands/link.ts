@@ -23,7 +23,7 @@ without a server.
                   code: needed at the first start only; make it with reelward serve enrol.
                   at: in, work or out, where on the line the station looks.
                   Devices then send POST /api/stations/L1-exit/count to that address.
-                  A machine that speaks IPC-2591 (AMQP 1.0): "source": {"kind": "ipc2591",
+                  A machine that speaks IPC-2591 (AMQP 1.0): "source": {"kind": "cfx",
                   "handle": "L1.Placer", "listen": "127.0.0.1:5672"}, or "broker" with
                   "address" instead of "listen"; README.md has all of its keys.
                   A machine by IPC-HERMES-9852 is called instead: "source":

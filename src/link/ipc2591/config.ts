@@ -8,7 +8,8 @@ const text = (most: number) => z.string().min(1).max(most);
 /** The source of such a station. Keys are the configuration's. */
 export const ipc2591Source = z
   .strictObject({
-    kind: z.literal('ipc2591'),
+    /** The standard by the name that machines' settings use, or by its number. */
+    kind: z.enum(['cfx', 'ipc2591']),
     /** Where machines send to, without a broker: `HOST:PORT`. */
     listen: z
       .string()
@@ -27,8 +28,8 @@ export const ipc2591Source = z
     address: text(200).optional(),
     /** File of the authority of the broker's certificate, PEM; absent: the system's. */
     ca: text(1000).optional(),
-    /** The machine's handle, as its messages' `Source`. */
-    handle: text(200),
+    /** The machine's handle, as its messages' `Source`; absent: the first machine that is heard there. */
+    handle: text(200).optional(),
     /** Which message is one panel; absent: as the station stands. */
     counts: z.enum(countedBys).optional(),
     lane: z.int().min(0).max(1000).optional(),

@@ -11,6 +11,7 @@ import { openJournal } from './journal.ts';
 import { createListener } from './listener.ts';
 import { type Machine, openMachine, type Peer } from './machine.ts';
 import type { CountedBy } from './messages.ts';
+import { openWhose, type Whose } from './whose.ts';
 
 /** What the source works with. */
 export interface SourceWorld {
@@ -40,6 +41,7 @@ interface Own {
   readonly index: number;
   readonly desk: StationDesk;
   readonly machine: Machine;
+  readonly whose: Whose;
   readonly close: () => Promise<void>;
 }
 
@@ -152,7 +154,8 @@ function openOwn(
       brokerAwayMs: source.broker === undefined ? null : () => awayMs.get(doorKey(config)) ?? 0,
     },
   );
-  return { config, index, desk, machine, close: journal.close };
+  const whose = openWhose(folder, station, source.handle ?? null);
+  return { config, index, desk, machine, whose, close: journal.close };
 }
 
 /** Two stations that would both count every message of a machine. */
@@ -161,11 +164,13 @@ function refuseTwice(own: readonly Own[]): void {
     const { handle, lane } = config.source;
     const twin = own.slice(0, at).find(({ config: other }) => {
       const isSameLane = lane === undefined || other.source.lane === undefined || lane === other.source.lane;
-      return doorKey(other) === doorKey(config) && other.source.handle === handle && isSameLane;
+      const isSame =
+        handle === undefined || other.source.handle === undefined || other.source.handle === handle;
+      return doorKey(other) === doorKey(config) && isSame && isSameLane;
     });
     if (twin)
       throw new LinkRefused(
-        `stations[${index}].source.handle: ${twin.config.station} has it; give each its own handle, or its own lane`,
+        `stations[${index}].source.handle: expected another than of ${twin.config.station}, which is heard there too; give each its own handle, or its own lane`,
       );
   });
 }
@@ -251,7 +256,7 @@ async function takeMessage(
   const { envelopes, unread } = readEnvelopes(at.bytes, at.isGzip);
   const taking = unread.map((why) => at.notice('not-understood', why));
   for (const envelope of envelopes) {
-    const machines = own.filter(({ config }) => config.source.handle === envelope.source);
+    const machines = own.filter(({ whose }) => whose.takes(envelope.source));
     if (machines.length === 0) taking.push(at.notice('other-handle', envelope.source));
     for (const { machine } of machines) taking.push(machine.take(envelope, at.peer));
   }

@@ -133,6 +133,27 @@ describe('a listener for machines', () => {
     expect(noticed()).toContain('clock-off');
   });
 
+  test('without a handle in the file takes the first machine that is heard, after a restart too, and tells others', async () => {
+    const { handle: _, ...anybody } = { ...station().source, kind: 'cfx' as const };
+    const one = { ...station(), source: anybody };
+    const told: string[] = [];
+    for (const first of ['L1.Placer', 'L1.Oven']) {
+      entries = [];
+      const sender = await machine(await open(one));
+      const other = first === 'L1.Placer' ? 'L1.Oven' : 'L1.Placer';
+      await sender.send(said.workCompleted(`of ${first}`, 'Completed', { Source: first }));
+      await sender.send(said.workCompleted(`of ${other}`, 'Completed', { Source: other }));
+      await settled();
+      expect(of('station.counted').filter(({ total }) => Number(total) > 0)).toHaveLength(1);
+      told.push(...of('station.noticed').map(({ what, said: text }) => `${what} ${text}`));
+    }
+    // Told once, counted never.
+    expect(told.filter((each) => each.startsWith('other-handle'))).toEqual(['other-handle L1.Oven']);
+    await expect(open(one, station({}, 'L1-other'))).rejects.toThrow(
+      'stations[1].source.handle: expected another than of L1-placer',
+    );
+  });
+
   test('asks for a name and a password where they are set, and tells a wrong one', async () => {
     const at = await open(station({ user: 'placer', password: 'a long secret' }));
     const none = await machine(at);
@@ -161,7 +182,7 @@ describe('a listener for machines', () => {
       );
     expect([top('lane-1'), top('lane-2')]).toEqual([0, 1]);
     await expect(open(station(), station({}, 'again'))).rejects.toThrow(
-      /stations\[1\]\.source\.handle: L1-placer has it/,
+      /stations\[1\]\.source\.handle: expected another than of L1-placer/,
     );
   });
 
