@@ -8,7 +8,7 @@ import { newestRun } from './building.ts';
 import type { EntryOf, PayloadOf } from './kinds.ts';
 import { hasOwnId } from './reel-id.ts';
 import { type FloorState, slotKey } from './state.ts';
-import { tallyOf } from './tally.ts';
+import { codeKey, tallyOf } from './tally.ts';
 
 /** When a slot was last seen to be right. */
 export interface Check {
@@ -153,7 +153,7 @@ function holdCounted(state: FloorState, entry: EntryOf<'panels.counted' | 'stati
   if (serial === null || state.contained.size === 0) return;
   for (const containment of state.contained.values()) {
     const isHeld = containment.runs.some(({ run, possible }) => {
-      const coded = state.codes.get(`${run}#${serial}`);
+      const coded = state.codes.get(codeKey(run, serial));
       return coded?.entry === entryId(entry) && coded.tally >= possible.first && coded.tally <= possible.last;
     });
     if (!isHeld || containment.held.has(serial)) continue;

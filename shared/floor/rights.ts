@@ -128,8 +128,17 @@ function ticketKey(entry: Pick<Entry, 'tablet' | 'epoch'>, person: string): stri
   return `${chainId(entry)}#${person}`;
 }
 
+/** The newest ticket of a person in a chain; undefined where there is none. */
+export function ticketIn(
+  { tickets }: Pick<RightsState, 'tickets'>,
+  chain: Pick<Entry, 'tablet' | 'epoch'>,
+  person: string,
+): HeldTicket | undefined {
+  return tickets.get(ticketKey(chain, person));
+}
+
 function whyUnproven(state: RightsState, entry: FloorEntry, needs: Role): UnprovenReason | null {
-  const ticket = state.tickets.get(ticketKey(entry, actorOf(entry) ?? ''));
+  const ticket = ticketIn(state, entry, actorOf(entry) ?? '');
   if (!ticket) return 'no-ticket';
   const { ms } = entry.hlc;
   if (ms < ticket.fromMs - driftLimitMs || ms > ticket.untilMs + driftLimitMs) return 'ticket-over';
@@ -151,7 +160,7 @@ function endTickets(state: RightsState, change: Unproven['changes']): void {
 /** What a lead said; of what takes an engineer only an engineer can say it. */
 function settle(state: RightsState, entry: EntryOf<'unproven.settled'>): void {
   const { entries, settled: as, by } = entry.payload;
-  const role = state.tickets.get(ticketKey(entry, by))?.role;
+  const role = ticketIn(state, entry, by)?.role;
   for (const id of entries) {
     const there = state.unproven.get(id);
     if (!there || !isSettleable(there) || role === undefined || !isAtLeast(role, there.needs)) continue;

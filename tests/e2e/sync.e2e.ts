@@ -8,9 +8,9 @@ import { createReplica, foldIn } from '../../shared/floor/replica.ts';
 import { type FloorState, slotKey } from '../../shared/floor/state.ts';
 import type { Entry } from '../../shared/log/entry.ts';
 import { compareEntries } from '../../shared/log/order.ts';
-import { startBrowser, waitReady } from './support/browser.ts';
-import { giveClock } from './support/clock.ts';
+import { startBrowser } from './support/browser.ts';
 import { expectWhole, goOn, goTo, pad, reelLabel, scanAll, signIn } from './support/floor.ts';
+import { chip, enrolAs, joinPlant, untilSent, untilSync } from './support/joined.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
 interface Joined {
@@ -34,40 +34,14 @@ afterAll(async () => {
   await server?.stop();
 });
 
-/** Opens the app by the link of a code, as a scanned code does, and joins. */
 async function join(code: string, name: string): Promise<Joined> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-  await giveClock(context);
-  const page = await context.newPage();
-  page.setDefaultTimeout(60_000);
-  await page.goto(`${server.url}#enrol=${code}`);
-  await waitReady(page);
-  await enrol(page, code, name);
-  return { context, page };
+  const page = await joinPlant(browser, server.url, { code, name });
+  return { context: page.context(), page };
 }
-
-async function enrol(page: Page, code: string, name: string): Promise<void> {
-  await expect.poll(() => page.getByTestId('enrol-code').inputValue()).toBe(code);
-  await page.getByTestId('enrol-name').fill(name);
-  await page.getByTestId('enrol').click();
-  await untilSync(page, 'live');
-}
-
-const chip = (page: Page) => page.getByTestId('offline');
 
 /** Waits until the app's own copy is kept, so that its parts load without a network. */
 async function untilOffline(page: Page): Promise<void> {
   await expect.poll(() => chip(page).getAttribute('data-state'), { timeout: 60_000 }).toBe('ready');
-}
-
-async function untilSync(page: Page, phase: string): Promise<void> {
-  await expect.poll(() => chip(page).getAttribute('data-sync'), { timeout: 60_000 }).toBe(phase);
-}
-
-/** Waits until the server holds all that this tablet wrote. */
-async function untilSent(page: Page): Promise<void> {
-  await untilSync(page, 'live');
-  await expect.poll(() => chip(page).getAttribute('data-backlog'), { timeout: 60_000 }).toBe('0');
 }
 
 /** Every entry in the tablet's own database. */
@@ -328,7 +302,7 @@ describe('two tablets and their server', () => {
     await goOn(two.page);
     // The link of the code, followed where the page is open already.
     await two.page.goto(`${server.url}#enrol=${code}`);
-    await enrol(two.page, code, 'Line rear');
+    await enrolAs(two.page, code, 'Line rear');
     await untilSent(two.page);
     const floor = await expectSame();
     expect(floor.slots.get(slotKey('L1', 'K1-F-002'))?.tapes.at(-1)?.reel).toBe('R-951');

@@ -4,8 +4,8 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startBrowser, waitReady } from './support/browser.ts';
-import { giveClock } from './support/clock.ts';
 import { goTo, pad, readLog, signIn } from './support/floor.ts';
+import { joinPlant, untilSent } from './support/joined.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 import { confirm } from './support/tour/here.ts';
 
@@ -23,23 +23,9 @@ afterAll(async () => {
 });
 
 async function join(code: string, name: string): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-  await giveClock(context);
-  const page = await context.newPage();
-  page.setDefaultTimeout(60_000);
-  await page.goto(`${server.url}#enrol=${code}`);
-  await waitReady(page);
-  await expect.poll(() => page.getByTestId('enrol-code').inputValue()).toBe(code);
-  await page.getByTestId('enrol-name').fill(name);
-  await page.getByTestId('enrol').click();
+  const page = await joinPlant(browser, server.url, { code, name });
   await untilSent(page);
   return page;
-}
-
-async function untilSent(page: Page): Promise<void> {
-  const chip = page.getByTestId('offline');
-  await expect.poll(() => chip.getAttribute('data-sync'), { timeout: 60_000 }).toBe('live');
-  await expect.poll(() => chip.getAttribute('data-backlog'), { timeout: 60_000 }).toBe('0');
 }
 
 async function addPerson(page: Page, name: string, row: { badge: string; role: string; pin: string }) {

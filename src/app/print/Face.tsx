@@ -1,8 +1,9 @@
 // A label as it is printed: black on white in millimetres, whatever the theme.
 
-import { type FaceLine, type Face as Laid, layFace } from '../../../shared/labels/label-face.ts';
+import { type Face as Laid, layFace, type NoFace } from '../../../shared/labels/label-face.ts';
 import type { Paper } from '../../../shared/labels/label-paper.ts';
 import type { CodeSquares } from '../scan/symbol.ts';
+import type { PlantLabel } from './labels.ts';
 import { LABEL_FACES, measuredWidth } from './measure.ts';
 
 /** Dark squares as one path: a run of neighbours is one stroke, so that no hairline shows between them. */
@@ -26,15 +27,10 @@ export interface ReadyLabel {
   readonly face: Laid;
 }
 
-/** Lays a label out; null where it has no room on the paper. */
-export function readyLabel(
-  key: string,
-  symbol: CodeSquares,
-  lines: readonly FaceLine[],
-  paper: Paper,
-): ReadyLabel | null {
-  const face = layFace(paper, symbol.side, lines, measuredWidth);
-  return 'problem' in face ? null : { key, symbol, face };
+/** Lays a label out; what is wrong with it where it has no room on the paper. */
+export function readyLabel(paper: Paper, label: PlantLabel, symbol: CodeSquares): ReadyLabel | NoFace {
+  const face = layFace(paper, symbol.side, label.lines, measuredWidth);
+  return 'problem' in face ? face : { key: label.name, symbol, face };
 }
 
 /** The drawing inside one label, mm from its corner. */

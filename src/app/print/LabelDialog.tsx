@@ -6,7 +6,7 @@ import { timesPrinted } from '../../../shared/floor/fold-print.ts';
 import { packageIdOf } from '../../../shared/floor/package-name.ts';
 import { entryInName } from '../../../shared/floor/reel-id.ts';
 import type { Reel } from '../../../shared/floor/state.ts';
-import { layFace, type NoFace } from '../../../shared/labels/label-face.ts';
+import type { NoFace } from '../../../shared/labels/label-face.ts';
 import { entryId } from '../../../shared/log/entry.ts';
 import { type App, type LabelWanted, useApp, useFloor } from '../app.ts';
 import { leftOn } from '../left-on.ts';
@@ -18,9 +18,8 @@ import { AskFeet } from '../ui/Ask.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { printWords } from '../words/print.ts';
 import { formatNumber, say } from '../words/words.ts';
-import { FacePreview, type ReadyLabel } from './Face.tsx';
-import { type PlantLabel, type Printing, packageLabel } from './labels.ts';
-import { measuredWidth } from './measure.ts';
+import { FacePreview, type ReadyLabel, readyLabel } from './Face.tsx';
+import { type Printing, packageLabel } from './labels.ts';
 import { type NamedPaper, paperInUse } from './paper.ts';
 import { printPages } from './sheet.tsx';
 
@@ -48,7 +47,8 @@ export function LabelDialog({
     [facts, id],
   );
   const symbol = useSymbol(label?.code ?? null);
-  const ready = symbol === null || symbol === 'cannot' || label === null ? null : layOn(paper, label, symbol);
+  const ready =
+    symbol === null || symbol === 'cannot' || label === null ? null : readyLabel(paper, label, symbol);
   if (facts === null || label === null) return null;
   const print = () => {
     printPackage(app, facts, paper).catch(() => undefined); // shown by the fault screen
@@ -132,11 +132,6 @@ export function useSymbol(code: string | null): CodeSquares | 'cannot' | null {
   return drawn?.code === code ? drawn.symbol : null;
 }
 
-function layOn(paper: NamedPaper, label: PlantLabel, symbol: CodeSquares): ReadyLabel | NoFace {
-  const face = layFace(paper, symbol.side, label.lines, measuredWidth);
-  return 'problem' in face ? face : { key: label.name, symbol, face };
-}
-
 function wrongWith(ready: ReadyLabel | NoFace, paper: NamedPaper): string | null {
   return 'face' in ready
     ? null
@@ -183,11 +178,13 @@ async function printPackage(app: App, facts: Reel, paper: NamedPaper): Promise<v
   const label =
     before ??
     packageLabel({ ...facts, reel: id }, id, { ...from, floor: { ...from.floor, prints: new Map() } });
-  const ready = layOn(paper, label, await drawSymbol(label.code));
-  if ('face' in ready) {
-    const { xMm, yMm } = app.preferences.value.labelOffset;
-    printPages(paper, { labels: [ready] }, { first: 0, offsetXMm: xMm, offsetYMm: yMm });
+  const ready = readyLabel(paper, label, await drawSymbol(label.code));
+  if ('problem' in ready) {
+    app.notice.value = { tone: 'care', text: say(printWords).noFace(paper.size) };
+    return;
   }
+  const { xMm, yMm } = app.preferences.value.labelOffset;
+  printPages(paper, { labels: [ready] }, { first: 0, offsetXMm: xMm, offsetYMm: yMm });
   app.notice.value = { tone: 'plain', text: say(printWords).sent(1) };
 }
 

@@ -12,7 +12,7 @@ import { type NamedPaper, paperInUse } from '../../../print/paper.ts';
 import { printPages } from '../../../print/sheet.tsx';
 import { drawSymbol } from '../../../scan/draw.ts';
 import { Button } from '../../../ui/Button.tsx';
-import { Field } from '../../../ui/Field.tsx';
+import { AreaField, Field } from '../../../ui/Field.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { printWords } from '../../../words/print.ts';
 import { say } from '../../../words/words.ts';
@@ -70,9 +70,7 @@ function Many({ what }: { readonly what: Subject }) {
   const first = chosen[0] === undefined ? null : nameLabel(what, chosen[0], from);
   const symbol = useSymbol(first?.code ?? null);
   const ready =
-    first === null || symbol === null || symbol === 'cannot'
-      ? null
-      : readyLabel(first.name, symbol, first.lines, paper);
+    first === null || symbol === null || symbol === 'cannot' ? null : readyLabel(paper, first, symbol);
   return (
     <>
       <p class="soft">
@@ -87,19 +85,17 @@ function Many({ what }: { readonly what: Subject }) {
         />
       )}
       {canType && (
-        <label class="field whole">
-          <span>{words.many.more}</span>
-          <textarea
-            data-typing
-            data-testid="print-more"
-            rows={3}
-            value={typed}
-            onInput={(event) => setTyped(event.currentTarget.value)}
-          />
-          <small>{words.many.moreHelp}</small>
-        </label>
+        <AreaField
+          label={words.many.more}
+          testId="print-more"
+          rows={3}
+          isWhole
+          value={typed}
+          onInput={setTyped}
+          help={words.many.moreHelp}
+        />
       )}
-      {ready !== null && (
+      {ready !== null && 'face' in ready && (
         <div class="first-label">
           <FacePreview paper={paper} label={ready} />
           <LeftOut label={ready} />
@@ -204,9 +200,9 @@ async function printMany(app: App, { what, chosen, paper, gone }: ManyAsked): Pr
   const symbols = await Promise.all(labels.map(({ code }) => drawSymbol(code))).catch(() => null);
   const ready = symbols?.flatMap((symbol, at) => {
     const label = labels[at];
-    return label === undefined ? [] : [readyLabel(label.name, symbol, label.lines, paper)];
+    return label === undefined ? [] : [readyLabel(paper, label, symbol)];
   });
-  const whole = ready?.flatMap((each) => each ?? []);
+  const whole = ready?.flatMap((each) => ('face' in each ? [each] : []));
   if (ready === undefined || whole === undefined || whole.length < ready.length) {
     const text = ready === undefined ? words.dialog.cannotDraw : words.noFace(paper.size);
     app.notice.value = { tone: 'care', text };

@@ -52,12 +52,9 @@ function SizeRow(props: { readonly size: LabelSize; readonly isUsed: boolean; re
   const refusal = useRefusal('rule-line');
   const { size, widthMm, heightMm, dpi, paper } = props.size;
   const remove = () => {
-    app.write([{ kind: 'labels.size-withdrawn', payload: { size } }]).then(
-      () => {
-        app.notice.value = { tone: 'plain', text: words.removed(size) };
-      },
-      () => undefined, // shown by the fault screen
-    );
+    app.record([{ kind: 'labels.size-withdrawn', payload: { size } }], {
+      notice: { tone: 'plain', text: words.removed(size) },
+    });
   };
   return (
     <div class="row size-row" data-testid={`size-${size}`}>
@@ -166,13 +163,12 @@ function SizeDialog({ size, onClose }: { readonly size: LabelSize | null; readon
     !read.ok && read.wrong.field === field && field !== 'size' ? sayWrong(read.wrong) : null;
   const save = () => {
     if (!read.ok) return;
-    app.write([{ kind: 'labels.sized', payload: read.size }]).then(
-      () => {
+    app.record([{ kind: 'labels.sized', payload: read.size }], {
+      notice: { tone: 'plain', text: words.saved(read.size.size) },
+      next: () => {
         app.preferences.value = { ...app.preferences.value, labelSize: read.size.size };
-        app.notice.value = { tone: 'plain', text: words.saved(read.size.size) };
       },
-      () => undefined, // shown by the fault screen
-    );
+    });
     onClose();
   };
   return (

@@ -1,0 +1,44 @@
+// A tablet that joins a plant's real server by a code, and how far it is with it.
+
+import type { Browser, Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { waitReady } from './browser.ts';
+import { giveClock } from './clock.ts';
+
+/** The chip that tells how the tablet stands to its own copy and to the server. */
+export const chip = (page: Page) => page.getByTestId('offline');
+
+/** Waits until sync is in this phase. */
+export async function untilSync(page: Page, phase: string): Promise<void> {
+  await expect.poll(() => chip(page).getAttribute('data-sync'), { timeout: 60_000 }).toBe(phase);
+}
+
+/** Waits until the server holds all that this tablet wrote. */
+export async function untilSent(page: Page): Promise<void> {
+  await untilSync(page, 'live');
+  await expect.poll(() => chip(page).getAttribute('data-backlog'), { timeout: 60_000 }).toBe('0');
+}
+
+/** Opens the app by the link of a code, as a scanned code does, and joins. */
+export async function joinPlant(
+  browser: Browser,
+  url: string,
+  { code, name }: { readonly code: string; readonly name: string },
+): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  await giveClock(context);
+  const page = await context.newPage();
+  page.setDefaultTimeout(60_000);
+  await page.goto(`${url}#enrol=${code}`);
+  await waitReady(page);
+  await enrolAs(page, code, name);
+  return page;
+}
+
+/** Joins with a code that the page has from its link. */
+export async function enrolAs(page: Page, code: string, name: string): Promise<void> {
+  await expect.poll(() => page.getByTestId('enrol-code').inputValue()).toBe(code);
+  await page.getByTestId('enrol-name').fill(name);
+  await page.getByTestId('enrol').click();
+  await untilSync(page, 'live');
+}
