@@ -4,7 +4,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
 import { type FakeLabel, filmCodes, filmLabel } from './harness/scan/fake-camera.ts';
 import { startBrowser } from './support/browser.ts';
-import { coveredBy, tap, tapOn } from './support/finger.ts';
+import { coveredBy, reach, tap, tapOn } from './support/finger.ts';
 import { openTablet, ownEntries, scan, seeVerdict } from './support/floor.ts';
 import { useDemo } from './support/use-demo.ts';
 
@@ -57,6 +57,10 @@ async function seePicture(page: Page): Promise<{ width: number; height: number; 
     return { width, height, colours: seen.size };
   });
 }
+
+/** How far the film has come, in seconds. */
+const pictureTime = (page: Page) =>
+  page.locator('video').evaluate((video: HTMLVideoElement) => video.currentTime);
 
 describe.each(sizes)('the camera at $width × $height', (size) => {
   it('shows its picture, and closes by its own button, by Escape and by the dock', async () => {
@@ -119,7 +123,14 @@ describe.each(sizes)('the camera at $width × $height', (size) => {
     // Upright, one label alone fits into the frame: then nothing is to be asked.
     if (size.width > size.height) {
       await view(page).getByText('2 labels in view. Tap yours.').waitFor();
-      await tap(page, 'Label 2: 10-0603-101');
+      const number = page.getByRole('button', { name: 'Label 2: 10-0603-101', exact: true });
+      const { x, y } = await reach(number);
+      await page.mouse.move(x, y);
+      await page.mouse.down();
+      // A thumb rests on the glass while the picture goes on: a button that was drawn anew would lose the tap.
+      const since = await pictureTime(page);
+      await expect.poll(() => pictureTime(page)).toBeGreaterThan(since + 2);
+      await page.mouse.up();
       await page.getByTestId('well-reel').getByText('10-0603-101').waitFor();
     } else await view(page).waitFor();
     await tap(page, 'Close camera');

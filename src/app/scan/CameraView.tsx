@@ -127,7 +127,9 @@ export function CameraView({ camera, words, nameCode, children }: CameraViewProp
           <Marks outlines={state.outlines} picture={state.picture} box={box} nameCode={nameCode} />
           {several.map((label, at) => (
             <LabelButton
-              key={label.codes[0]?.text}
+              // By its number, as which code of a label comes first changes with each look: a button that is made anew under
+              // a finger loses the tap.
+              key={at}
               label={label}
               name={words.label(at + 1, label.codes)}
               number={at + 1}

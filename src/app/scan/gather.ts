@@ -1,11 +1,12 @@
 // Which codes seen over several frames belong to one label, when is that label whole, and are there two in view?
 // Method: the newest frame's coordinates; older sightings are carried along by the movement of the codes seen in both.
-// Codes close together in relation to their size are one label, unless they contradict each other.
+// Codes close together in relation to their size are one label, unless they contradict each other, or were never in view
+// together with anything between them: where no code ties a frame to those before, the camera may stand before another label.
 // Refused: taking the first code that reads (half a label) and taking all in view as one (two labels mixed).
 
 import type { ScannedCode } from '../../../shared/labels/scan.ts';
 import type { Point, Quad } from '../../worker/decode-protocol.ts';
-import { identityShift, movePoint, shiftBetween } from './movement.ts';
+import { centreOf, distance, isWithin, longestSide, movementOf, moveQuad } from './movement.ts';
 
 export interface SeenCode extends ScannedCode {
   readonly quad: Quad;
@@ -59,6 +60,8 @@ export interface Track {
   readonly frames: number;
   /** Frames since it was last read; 0 is in view. */
   readonly missed: number;
+  /** The view that it belongs to: codes of one view are tied by frames that hold two of them, and share its coordinates. */
+  readonly view: number;
 }
 
 export interface GatherState {
@@ -66,9 +69,11 @@ export interface GatherState {
   /** Frames since something new was read, and since anything was read. */
   readonly quietFrames: number;
   readonly emptyFrames: number;
+  /** The view that the newest codes belong to. */
+  readonly view: number;
 }
 
-export const EMPTY_GATHER: GatherState = { tracks: [], quietFrames: 0, emptyFrames: 0 };
+export const EMPTY_GATHER: GatherState = { tracks: [], quietFrames: 0, emptyFrames: 0, view: 0 };
 
 export interface GatheredLabel {
   readonly codes: readonly SeenCode[];
@@ -92,33 +97,50 @@ export function gatherFrame(
     const emptyFrames = state.emptyFrames + 1;
     if (emptyFrames >= settings.forgetFrames) return EMPTY_GATHER;
     const tracks = state.tracks.map((track) => ({ ...track, missed: track.missed + 1 }));
-    return { tracks, emptyFrames, quietFrames: state.quietFrames + 1 };
+    return { ...state, tracks, emptyFrames, quietFrames: state.quietFrames + 1 };
   }
-  const moved = carryAlong(state.tracks, codes);
+  const { tied, apart } = carryAlong(state.tracks, codes);
+  const view = tied.length > 0 ? state.view : state.view + 1;
   const taken = new Set<Track>();
   const seen = codes.map((code): Track => {
-    const known = nearestSame(moved, code, taken);
-    if (known === null) return { code, frames: 1, missed: 0 };
-    taken.add(known);
-    return { code, frames: known.frames + 1, missed: 0 };
+    const known = nearestSame(tied, code, taken);
+    if (known !== null) taken.add(known);
+    // Two frames that agree on a text say that it was read right, wherever it stands.
+    const before = known ?? apart.find((track) => isSame(track.code, code));
+    return { code, frames: (before?.frames ?? 0) + 1, missed: 0, view };
   });
-  const isNew = seen.some(
-    (track) =>
-      track.frames === 1 || (track.frames === 2 && settings.doubtful.includes(track.code.format ?? '')),
-  );
-  const unseen = moved
-    .filter((track) => !taken.has(track) && track.missed < settings.staleFrames)
+  const isNew =
+    view !== state.view ||
+    seen.some(
+      (track) =>
+        track.frames === 1 || (track.frames === 2 && settings.doubtful.includes(track.code.format ?? '')),
+    );
+  // No code lies on another: one that would was carried to a wrong place.
+  const isCovered = ({ code }: Track) => codes.some(({ quad }) => isWithin(quad, centreOf(code.quad)));
+  const unseen = [
+    ...tied.filter((track) => !taken.has(track) && !isCovered(track)).map((track) => ({ ...track, view })),
+    ...apart,
+  ]
+    .filter((track) => track.missed < settings.staleFrames)
     .map((track) => ({ ...track, missed: track.missed + 1 }));
-  return { tracks: [...seen, ...unseen], emptyFrames: 0, quietFrames: isNew ? 0 : state.quietFrames + 1 };
+  return {
+    tracks: [...seen, ...unseen],
+    emptyFrames: 0,
+    quietFrames: isNew ? 0 : state.quietFrames + 1,
+    view,
+  };
 }
 
-/** Codes that may be believed: those that check themselves, and the doubtful ones that two frames agree on. */
+/** Codes of the newest view that may be believed: those that check themselves, and the doubtful ones that two frames agree on. */
 export function sureCodes(
   state: GatherState,
   settings: GatherSettings = DEFAULT_GATHER_SETTINGS,
 ): readonly SeenCode[] {
   return state.tracks
-    .filter(({ code, frames }) => frames >= 2 || !settings.doubtful.includes(code.format ?? ''))
+    .filter(
+      ({ code, frames, view }) =>
+        view === state.view && (frames >= 2 || !settings.doubtful.includes(code.format ?? '')),
+    )
     .map(({ code }) => code);
 }
 
@@ -148,7 +170,7 @@ export function gatherAnswer(
     return { kind: 'gathering', label, isHalf: state.quietFrames >= settings.settleFrames };
   const isUnsettled =
     state.tracks.some(({ frames, missed }) => frames === 1 && missed === 0) &&
-    sure.length < state.tracks.length;
+    sure.length < state.tracks.filter(({ view }) => view === state.view).length;
   return state.quietFrames >= quietEnough && !isUnsettled
     ? { kind: 'complete', label }
     : { kind: 'gathering', label, isHalf: false };
@@ -162,29 +184,45 @@ function isSame(one: ScannedCode, other: ScannedCode): boolean {
   return one.text === other.text && one.format === other.format;
 }
 
-function carryAlong(tracks: readonly Track[], codes: readonly SeenCode[]): readonly Track[] {
-  const pairs = tracks
-    .filter(({ missed }) => missed === 0)
-    .flatMap(({ code }) => {
-      const others = codes.filter((each) => isSame(each, code));
-      // A text that stands twice in view cannot tell which one moved where.
-      const [other] = others;
-      return other !== undefined && others.length === 1 ? [{ from: code.quad, to: other.quad }] : [];
+/** The codes known so far: those that a code in this frame ties to it, at their place in it; and those that nothing ties. */
+function carryAlong(
+  tracks: readonly Track[],
+  codes: readonly SeenCode[],
+): { readonly tied: readonly Track[]; readonly apart: readonly Track[] } {
+  const tied: Track[] = [];
+  const apart: Track[] = [];
+  for (const view of new Set(tracks.map((track) => track.view))) {
+    const own = tracks.filter((track) => track.view === view);
+    // A text may stand twice in view: then the nearer one is meant, and `movementOf` weighs it against the others.
+    const pairs = own.flatMap(({ code }) => {
+      const here = centreOf(code.quad);
+      const [nearest] = codes
+        .filter((each) => isSame(each, code))
+        .map(({ quad }) => ({ quad, gap: distance(centreOf(quad), here) }))
+        .sort((one, other) => one.gap - other.gap);
+      return nearest === undefined ? [] : [{ from: code.quad, to: nearest.quad }];
     });
-  const shift = pairs.length === 0 ? identityShift : shiftBetween(pairs);
-  return tracks.map((track) => {
-    const [a, b, c, d] = track.code.quad;
-    const quad: Quad = [movePoint(shift, a), movePoint(shift, b), movePoint(shift, c), movePoint(shift, d)];
-    return { ...track, code: { ...track.code, quad } };
-  });
+    const movement = movementOf(pairs);
+    if (movement === null) apart.push(...own);
+    else
+      tied.push(
+        ...own.map((track) => ({
+          ...track,
+          code: { ...track.code, quad: moveQuad(movement, track.code.quad) },
+        })),
+      );
+  }
+  return { tied, apart };
 }
 
 function nearestSame(tracks: readonly Track[], code: SeenCode, taken: ReadonlySet<Track>): Track | null {
-  const here = centre(code.quad);
+  const here = centreOf(code.quad);
   const same = tracks.filter((track) => !taken.has(track) && isSame(track.code, code));
   return same.reduce<Track | null>((best, track) => {
     if (best === null) return track;
-    return distance(centre(track.code.quad), here) < distance(centre(best.code.quad), here) ? track : best;
+    return distance(centreOf(track.code.quad), here) < distance(centreOf(best.code.quad), here)
+      ? track
+      : best;
   }, null);
 }
 
@@ -215,7 +253,7 @@ function groupByPlace(
 }
 
 function leftmost(codes: readonly SeenCode[]): number {
-  return Math.min(...codes.map(({ quad }) => centre(quad).x));
+  return Math.min(...codes.map(({ quad }) => centreOf(quad).x));
 }
 
 function areRivals(left: readonly SeenCode[], right: readonly SeenCode[], settings: GatherSettings): boolean {
@@ -227,18 +265,6 @@ function areRivals(left: readonly SeenCode[], right: readonly SeenCode[], settin
       return claim !== null && claim === settings.claim(other) && one.text !== other.text;
     }),
   );
-}
-
-function centre(quad: Quad): Point {
-  return { x: quad.reduce((sum, { x }) => sum + x, 0) / 4, y: quad.reduce((sum, { y }) => sum + y, 0) / 4 };
-}
-
-function distance(one: Point, other: Point): number {
-  return Math.hypot(one.x - other.x, one.y - other.y);
-}
-
-function longestSide(quad: Quad): number {
-  return Math.max(...quad.map((corner, at) => distance(corner, quad[(at + 1) % 4] ?? corner)));
 }
 
 /** Smallest distance between the outlines of two quads; 0 when they overlap or touch at a corner. */

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   DEFAULT_GATHER_SETTINGS,
@@ -67,16 +68,96 @@ describe('gatherAnswer()', () => {
   });
 
   it('carries a code along while the hand moves and turns', () => {
-    // 300 pixels to the right within a frame; the first stripe is not read again.
+    // 100 pixels to the right within a frame; the first stripe is not read again.
     const answer = answerAfter([
       [bar('P1', 100, 100), bar('Q5', 100, 160)],
       [bar('P1', 100, 100), bar('Q5', 100, 160)],
-      [bar('Q5', 400, 160)],
-      ...Array.from({ length: 5 }, () => [bar('Q5', 400, 160)]),
+      [bar('Q5', 200, 160)],
+      ...Array.from({ length: 5 }, () => [bar('Q5', 200, 160)]),
     ]);
     expect([answer.kind, textsOf(answer)]).toEqual(['complete', ['P1', 'Q5']]);
     if (answer.kind === 'complete')
-      expect(answer.label.codes.find(({ text }) => text === 'P1')?.quad[0].x).toBeCloseTo(400);
+      expect(answer.label.codes.find(({ text }) => text === 'P1')?.quad[0].x).toBeCloseTo(200);
+  });
+
+  it('begins anew where a text that many labels carry jumps far: it may be another label', () => {
+    const answer = answerAfter([
+      [bar('P1', 100, 100), bar('Q5', 100, 160)],
+      [bar('P1', 100, 100), bar('Q5', 100, 160)],
+      ...Array.from({ length: 6 }, () => [bar('Q5', 400, 160)]),
+    ]);
+    expect([answer.kind, textsOf(answer)]).toEqual(['complete', ['Q5']]);
+  });
+
+  it('joins no codes that nothing ties: they may be of two labels, one after the other', () => {
+    const first = [bar('P1', 100, 100), bar('Q5', 100, 160)];
+    const second = [bar('SN2', 100, 220), bar('L9', 100, 280)];
+    const answer = answerAfter([first, first, ...Array.from({ length: 6 }, () => second)]);
+    expect([answer.kind, textsOf(answer)]).toEqual(['complete', ['L9', 'SN2']]);
+    // A frame that holds a code of each ties them.
+    const tied = answerAfter([
+      first,
+      first,
+      second,
+      second,
+      [...first, ...second],
+      ...Array.from({ length: 6 }, () => second),
+    ]);
+    expect([tied.kind, textsOf(tied)]).toEqual(['complete', ['L9', 'P1', 'Q5', 'SN2']]);
+  });
+
+  it('never mixes two labels that were seen whole, whichever codes a frame misses and however the hand trembles', () => {
+    // Side by side and one above the other; quantity and lot are the same on both.
+    const lots = ['Q5', 'L9'];
+    const layouts = [
+      { dx: 426, dy: 0, across: { x: 0, y: 70 } },
+      { dx: 0, dy: 420, across: { x: 0, y: 60 } },
+    ];
+    const settings = { ...DEFAULT_GATHER_SETTINGS, claim: ({ text }: { text: string }) => text[0] ?? null };
+    const chance = fc.double({ min: 0, max: 1, noNaN: true });
+    const frame = fc.record({
+      dropped: fc.array(chance, { minLength: 8, maxLength: 8 }),
+      x: fc.integer({ min: -40, max: 40 }),
+      y: fc.integer({ min: -25, max: 25 }),
+    });
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...layouts),
+        fc.double({ min: 0, max: 0.9, noNaN: true }),
+        fc.array(frame, { minLength: 1, maxLength: DEFAULT_GATHER_SETTINGS.staleFrames }),
+        ({ dx, dy, across }, share, frames) => {
+          let state = EMPTY_GATHER;
+          let isAsking = false;
+          const whole = { dropped: [1, 1, 1, 1, 1, 1, 1, 1], x: 0, y: 0 };
+          for (const { dropped, x, y } of [whole, whole, ...frames]) {
+            const codes = [0, 1].flatMap((label) =>
+              [`P${label}`, ...lots, `S${label}`].map((text, at) =>
+                bar(text, 300 + x + label * dx + at * across.x, 200 + y + label * dy + at * across.y),
+              ),
+            );
+            state = gatherFrame(
+              state,
+              codes.filter((_, at) => (dropped[at] ?? 0) >= share),
+              settings,
+            );
+            const answer = gatherAnswer(state, settings, isAsking);
+            isAsking = answer.kind === 'several';
+            const labels =
+              answer.kind === 'several' ? answer.labels : answer.kind === 'nothing' ? [] : [answer.label];
+            for (const { codes: own } of labels) {
+              const owners = new Set(
+                own
+                  .map(({ text }) => text)
+                  .filter((text) => /^[PS]/.test(text))
+                  .map((text) => text[1]),
+              );
+              expect([...owners].length, own.map(({ text }) => text).join(' ')).toBeLessThanOrEqual(1);
+            }
+          }
+        },
+      ),
+      { seed: 5, numRuns: 400 },
+    );
   });
 
   it('asks when two labels are far apart, and numbers them from left to right', () => {
