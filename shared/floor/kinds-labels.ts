@@ -9,12 +9,13 @@ const short = z.string().check(z.maxLength(200));
 /** Payloads by kind. */
 export const labelPayloadSchemas = {
   /** A site rule for labels that follow no standard, with the labels that it was made from. A later version takes its place. */
-  'label.taught': z.strictObject({
-    rule: id,
-    version: z.int().check(z.minimum(1)),
-    definition: labelRuleSchema,
-    /** The lead who approved it, null where the plant has no people yet. */
-    by: z.nullable(id),
-  }),
-  'label.withdrawn': z.strictObject({ rule: id, reason: short, by: z.nullable(id) }),
+  'label.taught': () =>
+    z.strictObject({
+      rule: id,
+      version: z.int().check(z.minimum(1)),
+      definition: labelRuleSchema,
+      /** The lead who approved it, null where the plant has no people yet. */
+      by: z.nullable(id),
+    }),
+  'label.withdrawn': () => z.strictObject({ rule: id, reason: short, by: z.nullable(id) }),
 } as const;

@@ -39,42 +39,45 @@ const spell = z.strictObject({ from: wallMoment, to: wallMoment, note: short });
 /** Payloads by kind. */
 export const plantPayloadSchemas = {
   /** How old parts of a class may be by their date code, months; a class is what its part numbers begin with. Replaces what stood before. */
-  'line.age-ruled': z.strictObject({
-    line: id,
-    limits: z.array(z.strictObject({ begins: short, months: z.int().check(z.minimum(1), z.maximum(600)) })),
-  }),
+  'line.age-ruled': () =>
+    z.strictObject({
+      line: id,
+      limits: z.array(z.strictObject({ begins: short, months: z.int().check(z.minimum(1), z.maximum(600)) })),
+    }),
   /**
    * When the line works. It stands beside the shifts in the line's rules, which older tablets read: those are the shifts and breaks of all its
    * weeks together. A later change of the rules' own shifts takes its place.
    */
-  'line.calendar-ruled': z.strictObject({
-    line: id,
-    /** One week for all, or two that take turns. A break's days are those on which its shift begins, whatever the date of the break. */
-    weeks: z
-      .array(z.array(z.strictObject({ ...weekly.shape, breaks: z.array(weekly) })))
-      .check(z.minLength(1), z.maxLength(2)),
-    /** The Monday of a week like the first one; null where there is one for all. */
-    firstWeek: orNull(day),
-    /** From the first day to the last; no shift begins on them. */
-    holidays: z.array(z.strictObject({ from: day, to: day, note: short })),
-    /** The line works, whatever shifts and holidays say. */
-    overtime: z.array(spell),
-    /** The line stands, whatever else says. */
-    stops: z.array(spell),
-  }),
+  'line.calendar-ruled': () =>
+    z.strictObject({
+      line: id,
+      /** One week for all, or two that take turns. A break's days are those on which its shift begins, whatever the date of the break. */
+      weeks: z
+        .array(z.array(z.strictObject({ ...weekly.shape, breaks: z.array(weekly) })))
+        .check(z.minLength(1), z.maxLength(2)),
+      /** The Monday of a week like the first one; null where there is one for all. */
+      firstWeek: orNull(day),
+      /** From the first day to the last; no shift begins on them. */
+      holidays: z.array(z.strictObject({ from: day, to: day, note: short })),
+      /** The line works, whatever shifts and holidays say. */
+      overtime: z.array(spell),
+      /** The line stands, whatever else says. */
+      stops: z.array(spell),
+    }),
   /** What feeders of one type have in common; null: nobody said. `pocketMm`: the deepest pocket that passes. */
-  'feeder-type.known': z.strictObject({
-    type: id,
-    lanes: z.int().check(z.minimum(1), z.maximum(8)),
-    drive: orNull(short),
-    pocketMm: orNull(positive),
-    ...tapeLengths,
-  }),
-  'feeder-type.withdrawn': z.strictObject({ type: id, reason: short }),
+  'feeder-type.known': () =>
+    z.strictObject({
+      type: id,
+      lanes: z.int().check(z.minimum(1), z.maximum(8)),
+      drive: orNull(short),
+      pocketMm: orNull(positive),
+      ...tapeLengths,
+    }),
+  'feeder-type.withdrawn': () => z.strictObject({ type: id, reason: short }),
   /** Which type a feeder is of, and lengths measured on this very one. Beside its record, which older tablets must read. */
-  'feeder.typed': z.strictObject({ feeder: id, type: orNull(id), ...tapeLengths }),
+  'feeder.typed': () => z.strictObject({ feeder: id, type: orNull(id), ...tapeLengths }),
   /** The line's own trailer and leader, where no feeder and no type says otherwise; its other lengths stand in its rules. */
-  'line.tape-ruled': z.strictObject({ line: id, trailerMm: orNull(count), leaderMm: orNull(count) }),
+  'line.tape-ruled': () => z.strictObject({ line: id, trailerMm: orNull(count), leaderMm: orNull(count) }),
   /** The day after which a reel must not be used, as its label says. Beside the entry of the scan, which older tablets must read. */
-  'reel.dated': z.strictObject({ reel: id, expires: z.string().check(z.regex(/^\d{4}-\d\d-\d\d$/)) }),
+  'reel.dated': () => z.strictObject({ reel: id, expires: z.string().check(z.regex(/^\d{4}-\d\d-\d\d$/)) }),
 } as const;

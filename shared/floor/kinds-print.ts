@@ -41,31 +41,33 @@ export const printPayloadSchemas = {
    * A package got the plant's own id. `was`: what the log called it until then (`~` and the entry that first named it); null: it is new to the log,
    * and is named by this entry. The other facts are what is known of it now.
    */
-  'reel.named': z.strictObject({
-    reel: id,
-    was: orNull(short),
-    part: orNull(short),
-    supplierPart: orNull(short),
-    lot: orNull(short),
-    dateCode: orNull(short),
-    quantity: orNull(count),
-    /** One deviation of `quantity`, parts. */
-    sd: count,
-    basis: orNull(z.enum(countBases)),
-    via: z.enum(sources),
-  }),
+  'reel.named': () =>
+    z.strictObject({
+      reel: id,
+      was: orNull(short),
+      part: orNull(short),
+      supplierPart: orNull(short),
+      lot: orNull(short),
+      dateCode: orNull(short),
+      quantity: orNull(count),
+      /** One deviation of `quantity`, parts. */
+      sd: count,
+      basis: orNull(z.enum(countBases)),
+      via: z.enum(sources),
+    }),
   /** Labels were given to the printer; whether paper came out nobody knows. `again`: those of `names` that this tablet knew as printed before. */
-  'labels.printed': z.strictObject({
-    what: z.enum(labelSubjects),
-    line: orNull(id),
-    /** The one package, where it is one. */
-    reel: orNull(id),
-    /** What the codes say; of a badge the person's id, since a badge's own text opens the door. */
-    names: z.array(short).check(z.minLength(1), z.maxLength(2000)),
-    again: z.array(short),
-    size: short,
-  }),
+  'labels.printed': () =>
+    z.strictObject({
+      what: z.enum(labelSubjects),
+      line: orNull(id),
+      /** The one package, where it is one. */
+      reel: orNull(id),
+      /** What the codes say; of a badge the person's id, since a badge's own text opens the door. */
+      names: z.array(short).check(z.minLength(1), z.maxLength(2000)),
+      again: z.array(short),
+      size: short,
+    }),
   /** A size of labels as it was last entered. */
-  'labels.sized': labelSizeSchema,
-  'labels.size-withdrawn': z.strictObject({ size: id }),
+  'labels.sized': () => labelSizeSchema,
+  'labels.size-withdrawn': () => z.strictObject({ size: id }),
 } as const;

@@ -14,12 +14,14 @@ export type SettledAs = (typeof settledAs)[number];
 /** Payloads by kind. */
 export const rightPayloadSchemas = {
   /** The server's word that this person stood here, with badge or name and PIN: `ticket.ts` reads it. Good for the entries of this chain after it. */
-  'ticket.taken': z.strictObject({ person: id, ticket: z.string().check(z.minLength(1), z.maxLength(3000)) }),
+  'ticket.taken': () =>
+    z.strictObject({ person: id, ticket: z.string().check(z.minLength(1), z.maxLength(3000)) }),
   /** A lead knows of entries made without a ticket that they were done by who they say, or were not. */
-  'unproven.settled': z.strictObject({
-    entries: z.array(entry).check(z.minLength(1), z.maxLength(200)),
-    settled: z.enum(settledAs),
-    by: id,
-    reason: z.string().check(z.maxLength(200)),
-  }),
+  'unproven.settled': () =>
+    z.strictObject({
+      entries: z.array(entry).check(z.minLength(1), z.maxLength(200)),
+      settled: z.enum(settledAs),
+      by: id,
+      reason: z.string().check(z.maxLength(200)),
+    }),
 } as const;

@@ -17,84 +17,91 @@ export const skippedSchema = z.union([whole, z.array(z.int().check(z.minimum(1))
 /** Payloads of the kinds named in the head. */
 export const stationPayloadSchemas = {
   /** A link says which station it speaks for: where it stands, by what means it hears, which version it is, where devices send to. */
-  'station.known': z.strictObject({
-    ...station,
-    machine: orNull(id),
-    at: z.enum(stationPlaces),
-    means: short,
-    version: short,
-    address: short,
-  }),
+  'station.known': () =>
+    z.strictObject({
+      ...station,
+      machine: orNull(id),
+      at: z.enum(stationPlaces),
+      means: short,
+      version: short,
+      address: short,
+    }),
   /**
    * A device's own running total since it was switched on (`boot` names that), also told while it does not rise. `serial`: the code of the panel
    * that made it rise; `skipped`: boards skipped on that panel. `once`: the total is the link's own reckoning of panels that a machine named one
    * by one, so a code that the run has counted already is no further panel.
    */
-  'station.counted': z.strictObject({
-    ...station,
-    boot: id,
-    total: whole,
-    serial: orNull(short),
-    skipped: orNull(skippedSchema),
-    once: z.optional(z.literal(true)),
-  }),
+  'station.counted': () =>
+    z.strictObject({
+      ...station,
+      boot: id,
+      total: whole,
+      serial: orNull(short),
+      skipped: orNull(skippedSchema),
+      once: z.optional(z.literal(true)),
+    }),
   /** Nothing is heard of a device any more; `told` by its link, or by a tablet that heard nothing of either. */
-  'station.silent': z.strictObject({
-    ...station,
-    since: z.string().check(z.maxLength(40)),
-    told: z.enum(['link', 'tablet']),
-  }),
+  'station.silent': () =>
+    z.strictObject({
+      ...station,
+      since: z.string().check(z.maxLength(40)),
+      told: z.enum(['link', 'tablet']),
+    }),
   /** What the device says of itself, by the numbers of SEMI E58: thousands are classes of states. */
-  'station.state': z.strictObject({ ...station, code: z.int() }),
+  'station.state': () => z.strictObject({ ...station, code: z.int() }),
   /** Two devices send under one name. What `boot` counted is taken off again and no more of it counts; `kept` counts on. */
-  'station.doubled': z.strictObject({ ...station, boot: id, kept: id }),
+  'station.doubled': () => z.strictObject({ ...station, boot: id, kept: id }),
   /** What a link did not take, told once; `times`: how often so far. */
-  'station.noticed': z.strictObject({ ...station, what: id, said: short, times: whole }),
+  'station.noticed': () => z.strictObject({ ...station, what: id, said: short, times: whole }),
   /**
    * A machine saw the joint of two tapes pass: `depleted` is used up and `active` begins with what it had (`quantity`, parts, as the machine has it).
    * Reels, slot and feeder as the machine names them, null where it does not. `grey`: parts from now on of which it cannot tell to which tape
    * they belong. `late`: seconds from then to this entry.
    */
-  'tape.changed': z.strictObject({
-    ...station,
-    slot: orNull(id),
-    depleted: orNull(id),
-    active: orNull(id),
-    feeder: orNull(id),
-    quantity: orNull(parts),
-    grey: parts,
-    late: whole,
-  }),
+  'tape.changed': () =>
+    z.strictObject({
+      ...station,
+      slot: orNull(id),
+      depleted: orNull(id),
+      active: orNull(id),
+      feeder: orNull(id),
+      quantity: orNull(parts),
+      grey: parts,
+      late: whole,
+    }),
   /** A machine says that it has no parts left at a place. Names and `late` as above. */
-  'tape.empty': z.strictObject({
-    ...station,
-    slot: orNull(id),
-    reel: orNull(id),
-    feeder: orNull(id),
-    late: whole,
-  }),
+  'tape.empty': () =>
+    z.strictObject({
+      ...station,
+      slot: orNull(id),
+      reel: orNull(id),
+      feeder: orNull(id),
+      late: whole,
+    }),
   /** Parts that a machine placed and spoiled since it last said so, place by place. Names as above. */
-  'parts.used': z.strictObject({
-    ...station,
-    uses: z
-      .array(
-        z.strictObject({
-          slot: orNull(id),
-          reel: orNull(id),
-          feeder: orNull(id),
-          used: parts,
-          spoiled: parts,
-        }),
-      )
-      .check(z.maxLength(200)),
-  }),
+  'parts.used': () =>
+    z.strictObject({
+      ...station,
+      uses: z
+        .array(
+          z.strictObject({
+            slot: orNull(id),
+            reel: orNull(id),
+            feeder: orNull(id),
+            used: parts,
+            spoiled: parts,
+          }),
+        )
+        .check(z.maxLength(200)),
+    }),
   /** Who counts the line's panels from now on: a station; null: people. */
-  'line.counted-by': z.strictObject({ line: id, station: orNull(id) }),
+  'line.counted-by': () => z.strictObject({ line: id, station: orNull(id) }),
   /** How many panels the run has by somebody's own count, and why it is said. */
-  'panels.corrected': z.strictObject({
-    run: id,
-    line: id,
-    panels: whole,
-    reason: short.check(z.minLength(1)),
-  }),
+  'panels.corrected': () =>
+    z.strictObject({
+      run: id,
+      line: id,
+      panels: whole,
+      reason: short.check(z.minLength(1)),
+    }),
 } as const;

@@ -85,254 +85,275 @@ const reelFacts = {
   dateCode: orNull(short),
 } as const;
 
-/** The payload of every kind. Unknown keys are refused. */
+/** The shape of every kind's payload, each made when asked for: `schemaOf` keeps it. Unknown keys are refused. */
 export const payloadSchemas = {
-  'tablet.opened': z.strictObject({
-    name: short,
-    app: short,
-    /** Public key (JWK) that signs this chain, null where the tablet has none. */
-    key: orNull(jsonObject),
-    /** The chain that this tablet wrote before, where its database was lost. */
-    previous: orNull(z.strictObject({ epoch: id, seq: whole })),
-  }),
-  'tablet.named': z.strictObject({ name: short }),
-  'person.added': z.strictObject({
-    person: id,
-    name: short,
-    role: z.enum(roles),
-    badge: short,
-    pin: orNull(z.strictObject({ salt: short, hash: short, rounds: whole })),
-  }),
-  'person.removed': z.strictObject({ person: id }),
-  'person.signed-in': z.strictObject({
-    person: id,
-    /** `name`: chosen from the list by somebody without a PIN, which proves nothing. */
-    how: z.enum(['badge', 'pin', 'badge-and-pin', 'name']),
-    checked: z.enum(['tablet', 'server']),
-  }),
-  'person.signed-out': z.strictObject({
-    person: id,
-    /** The tablet did it: nobody touched it for the line's minutes, or a shift has passed. Absent where the person did. */
-    why: z.optional(z.enum(['idle', 'shift'])),
-  }),
-  'line.defined': z.strictObject({
-    line: id,
-    name: short,
-    /** IANA zone of the plant, e.g. `Europe/Berlin`. */
-    zone: short,
-    machines: z.array(
-      z.strictObject({
-        machine: id,
-        name: short,
-        /** Banks in walking order; a position is one 8 mm step. */
-        banks: z.array(z.strictObject({ bank: id, name: short, positions: whole })),
-      }),
-    ),
-  }),
-  'line.ruled': z.strictObject({
-    line: id,
-    leadSeconds: whole,
-    walkSeconds: whole,
-    spliceSeconds: whole,
-    /** Tape from hub to pick point and from intake to pick point; null where nobody measured it. */
-    hubToPickMm: orNull(positive),
-    intakeToPickMm: orNull(positive),
-    /** Loss assumed until it is learnt, as a fraction. */
-    loss: z.number().check(z.minimum(0), z.lt(1)),
-    /** One deviation of a printed quantity as a fraction of it; absent: the usual one (`LABEL_SHARE`). */
-    labelShare: z.optional(z.number().check(z.minimum(0), z.lt(1))),
-    shifts: z.array(weekly),
-    breaks: z.array(weekly),
-    stops: z.array(z.strictObject({ from: moment, to: moment, note: short })),
-    comparison: z.strictObject({
-      ignoreCase: z.boolean(),
-      ignoreSpaces: z.boolean(),
-      ignoreDashes: z.boolean(),
-      packingSuffixes: z.array(id),
+  'tablet.opened': () =>
+    z.strictObject({
+      name: short,
+      app: short,
+      /** Public key (JWK) that signs this chain, null where the tablet has none. */
+      key: orNull(jsonObject),
+      /** The chain that this tablet wrote before, where its database was lost. */
+      previous: orNull(z.strictObject({ epoch: id, seq: whole })),
     }),
-    feedersKnown: z.boolean(),
-    /** Which reel off the line is taken first; absent: the oldest. */
-    pickOrder: z.optional(z.enum(pickOrders)),
-  }),
-  'feeder.known': z.strictObject({
-    feeder: id,
-    tapeWidthMm: positive,
-    pitchesMm: z.array(positive),
-    positions: z.int().check(z.minimum(1)),
-  }),
-  'feeder.withdrawn': z.strictObject({ feeder: id, reason: short }),
-  'supplier.approved': z.strictObject({ supplierPart: short, part: id }),
-  'supplier.withdrawn': z.strictObject({ supplierPart: short, part: id }),
-  'setup.taken': z.strictObject({
-    setup: id,
-    product: short,
-    side: z.enum(sides),
-    revision: short,
-    line: id,
-    slots: z.array(setupSlotSchema),
-    source: short,
-    /** Boards on one panel; absent where nobody said. `perPanel` is of all of them. */
-    boardsPerPanel: z.optional(z.int().check(z.minimum(1), z.maximum(1000))),
-  }),
-  'setup.chosen': z.strictObject({ line: id, setup: id }),
-  'run.started': z.strictObject({
-    run: id,
-    line: id,
-    setup: id,
-    product: short,
-    panelsWanted: whole,
-    /** Nominal seconds of working time a panel, and one panel's standard deviation. */
-    panelSeconds: positive,
-    panelSd: count,
-    /** Text with which every panel's own code begins; null where panels carry no code. */
-    panelPrefix: orNull(short),
-  }),
+  'tablet.named': () => z.strictObject({ name: short }),
+  'person.added': () =>
+    z.strictObject({
+      person: id,
+      name: short,
+      role: z.enum(roles),
+      badge: short,
+      pin: orNull(z.strictObject({ salt: short, hash: short, rounds: whole })),
+    }),
+  'person.removed': () => z.strictObject({ person: id }),
+  'person.signed-in': () =>
+    z.strictObject({
+      person: id,
+      /** `name`: chosen from the list by somebody without a PIN, which proves nothing. */
+      how: z.enum(['badge', 'pin', 'badge-and-pin', 'name']),
+      checked: z.enum(['tablet', 'server']),
+    }),
+  'person.signed-out': () =>
+    z.strictObject({
+      person: id,
+      /** The tablet did it: nobody touched it for the line's minutes, or a shift has passed. Absent where the person did. */
+      why: z.optional(z.enum(['idle', 'shift'])),
+    }),
+  'line.defined': () =>
+    z.strictObject({
+      line: id,
+      name: short,
+      /** IANA zone of the plant, e.g. `Europe/Berlin`. */
+      zone: short,
+      machines: z.array(
+        z.strictObject({
+          machine: id,
+          name: short,
+          /** Banks in walking order; a position is one 8 mm step. */
+          banks: z.array(z.strictObject({ bank: id, name: short, positions: whole })),
+        }),
+      ),
+    }),
+  'line.ruled': () =>
+    z.strictObject({
+      line: id,
+      leadSeconds: whole,
+      walkSeconds: whole,
+      spliceSeconds: whole,
+      /** Tape from hub to pick point and from intake to pick point; null where nobody measured it. */
+      hubToPickMm: orNull(positive),
+      intakeToPickMm: orNull(positive),
+      /** Loss assumed until it is learnt, as a fraction. */
+      loss: z.number().check(z.minimum(0), z.lt(1)),
+      /** One deviation of a printed quantity as a fraction of it; absent: the usual one (`LABEL_SHARE`). */
+      labelShare: z.optional(z.number().check(z.minimum(0), z.lt(1))),
+      shifts: z.array(weekly),
+      breaks: z.array(weekly),
+      stops: z.array(z.strictObject({ from: moment, to: moment, note: short })),
+      comparison: z.strictObject({
+        ignoreCase: z.boolean(),
+        ignoreSpaces: z.boolean(),
+        ignoreDashes: z.boolean(),
+        packingSuffixes: z.array(id),
+      }),
+      feedersKnown: z.boolean(),
+      /** Which reel off the line is taken first; absent: the oldest. */
+      pickOrder: z.optional(z.enum(pickOrders)),
+    }),
+  'feeder.known': () =>
+    z.strictObject({
+      feeder: id,
+      tapeWidthMm: positive,
+      pitchesMm: z.array(positive),
+      positions: z.int().check(z.minimum(1)),
+    }),
+  'feeder.withdrawn': () => z.strictObject({ feeder: id, reason: short }),
+  'supplier.approved': () => z.strictObject({ supplierPart: short, part: id }),
+  'supplier.withdrawn': () => z.strictObject({ supplierPart: short, part: id }),
+  'setup.taken': () =>
+    z.strictObject({
+      setup: id,
+      product: short,
+      side: z.enum(sides),
+      revision: short,
+      line: id,
+      slots: z.array(setupSlotSchema),
+      source: short,
+      /** Boards on one panel; absent where nobody said. `perPanel` is of all of them. */
+      boardsPerPanel: z.optional(z.int().check(z.minimum(1), z.maximum(1000))),
+    }),
+  'setup.chosen': () => z.strictObject({ line: id, setup: id }),
+  'run.started': () =>
+    z.strictObject({
+      run: id,
+      line: id,
+      setup: id,
+      product: short,
+      panelsWanted: whole,
+      /** Nominal seconds of working time a panel, and one panel's standard deviation. */
+      panelSeconds: positive,
+      panelSd: count,
+      /** Text with which every panel's own code begins; null where panels carry no code. */
+      panelPrefix: orNull(short),
+    }),
   /** Slots whose reel must be spliced as soon as the run begins; it was begun all the same. Beside the start, which older tablets must read. */
-  'run.began-short': z.strictObject({ run: id, line: id, short: z.array(short).check(z.minLength(1)) }),
+  'run.began-short': () => z.strictObject({ run: id, line: id, short: z.array(short).check(z.minLength(1)) }),
   /** `stoodFrom`: since when the line stood, where a person was asked; absent where nobody was. */
-  'run.stopped': z.strictObject({
-    run: id,
-    line: id,
-    reason: z.enum(stopReasons),
-    note: short,
-    stoodFrom: z.optional(moment),
-  }),
-  'run.resumed': z.strictObject({ run: id, line: id }),
+  'run.stopped': () =>
+    z.strictObject({
+      run: id,
+      line: id,
+      reason: z.enum(stopReasons),
+      note: short,
+      stoodFrom: z.optional(moment),
+    }),
+  'run.resumed': () => z.strictObject({ run: id, line: id }),
   /** `stoodFrom`: as of a stop, for a run that was going until then. */
-  'run.ended': z.strictObject({
-    run: id,
-    line: id,
-    panels: whole,
-    note: short,
-    stoodFrom: z.optional(moment),
-  }),
-  'panels.counted': z.strictObject({
-    run: id,
-    line: id,
-    add: z.int(),
-    /** Panels done after this entry, as the tablet saw it; sums rule where tablets differ. */
-    panels: whole,
-    serial: orNull(short),
-    via: z.enum(sources),
-    /** Boards skipped (marked bad, nothing placed) on the panels added: how many in all, or which of a single panel, from 1; absent: nobody said. */
-    skipped: z.optional(skippedSchema),
-  }),
-  'reel.verified': z.strictObject({
-    act: z.enum(verifyActs),
-    line: id,
-    setup: id,
-    run: orNull(id),
-    slot: orNull(short),
-    feeder: orNull(id),
-    ...reelFacts,
-    /** Every code that was read off the label, as scanned. */
-    codes: z.array(text),
-    verdict: z.enum(verdicts),
-    reasons: z.array(reasonSchema),
-    panels: whole,
-    via: z.enum(sources),
-    /** How the quantity is known. */
-    basis: orNull(z.enum(countBases)),
-    /** Parts of the old tape cut away at a splice. */
-    cut: z.optional(count),
-    /** Where it was held at a cart, for this slot: clearing it puts it on the cart and not on the line. */
-    cart: z.optional(id),
-  }),
+  'run.ended': () =>
+    z.strictObject({
+      run: id,
+      line: id,
+      panels: whole,
+      note: short,
+      stoodFrom: z.optional(moment),
+    }),
+  'panels.counted': () =>
+    z.strictObject({
+      run: id,
+      line: id,
+      add: z.int(),
+      /** Panels done after this entry, as the tablet saw it; sums rule where tablets differ. */
+      panels: whole,
+      serial: orNull(short),
+      via: z.enum(sources),
+      /** Boards skipped (marked bad, nothing placed) on the panels added: how many in all, or which of a single panel, from 1; absent: nobody said. */
+      skipped: z.optional(skippedSchema),
+    }),
+  'reel.verified': () =>
+    z.strictObject({
+      act: z.enum(verifyActs),
+      line: id,
+      setup: id,
+      run: orNull(id),
+      slot: orNull(short),
+      feeder: orNull(id),
+      ...reelFacts,
+      /** Every code that was read off the label, as scanned. */
+      codes: z.array(text),
+      verdict: z.enum(verdicts),
+      reasons: z.array(reasonSchema),
+      panels: whole,
+      via: z.enum(sources),
+      /** How the quantity is known. */
+      basis: orNull(z.enum(countBases)),
+      /** Parts of the old tape cut away at a splice. */
+      cut: z.optional(count),
+      /** Where it was held at a cart, for this slot: clearing it puts it on the cart and not on the line. */
+      cart: z.optional(id),
+    }),
   ...decisionPayloadSchemas,
-  'reel.unloaded': z.strictObject({
-    line: id,
-    run: orNull(id),
-    slot: short,
-    feeder: orNull(id),
-    reel: orNull(id),
-    part: orNull(short),
-    lot: orNull(short),
-    /** Parts left on it, where somebody counted. */
-    quantity: orNull(count),
-    /** One deviation of `quantity`, parts; absent where it was counted for certain. */
-    sd: z.optional(count),
-    basis: orNull(z.enum(countBases)),
-    panels: whole,
-    via: z.enum(sources),
-    /** Where it went off with the bank that this cart replaced: many at once, so it tells nothing of one handling. */
-    cart: z.optional(id),
-  }),
-  'reel.counted': z.strictObject({
-    line: orNull(id),
-    slot: orNull(short),
-    reel: orNull(id),
-    part: orNull(short),
-    lot: orNull(short),
-    quantity: count,
-    sd: count,
-    basis: z.enum(countBases),
-    panels: whole,
-  }),
+  'reel.unloaded': () =>
+    z.strictObject({
+      line: id,
+      run: orNull(id),
+      slot: short,
+      feeder: orNull(id),
+      reel: orNull(id),
+      part: orNull(short),
+      lot: orNull(short),
+      /** Parts left on it, where somebody counted. */
+      quantity: orNull(count),
+      /** One deviation of `quantity`, parts; absent where it was counted for certain. */
+      sd: z.optional(count),
+      basis: orNull(z.enum(countBases)),
+      panels: whole,
+      via: z.enum(sources),
+      /** Where it went off with the bank that this cart replaced: many at once, so it tells nothing of one handling. */
+      cart: z.optional(id),
+    }),
+  'reel.counted': () =>
+    z.strictObject({
+      line: orNull(id),
+      slot: orNull(short),
+      reel: orNull(id),
+      part: orNull(short),
+      lot: orNull(short),
+      quantity: count,
+      sd: count,
+      basis: z.enum(countBases),
+      panels: whole,
+    }),
   /** A reel was put away: where it lies now, with what its label says, so that a reel never seen before is known from then on. */
-  'reel.put': z.strictObject({ ...reelFacts, reel: id, place: id, via: z.enum(sources) }),
+  'reel.put': () => z.strictObject({ ...reelFacts, reel: id, place: id, via: z.enum(sources) }),
   /** Since when a moisture-sensitive reel lies open, in dry storage or in the oven; the air there, where it is known. */
-  'reel.aired': z.strictObject({
-    ...reelFacts,
-    reel: id,
-    air: z.enum(airs),
-    from: moment,
-    celsius: orNull(z.number().check(z.minimum(-60), z.maximum(200))),
-    humidity: orNull(z.number().check(z.minimum(0), z.maximum(100))),
-    /** Moisture level that the label states. */
-    msl: z.optional(short),
-    via: z.enum(sources),
-  }),
+  'reel.aired': () =>
+    z.strictObject({
+      ...reelFacts,
+      reel: id,
+      air: z.enum(airs),
+      from: moment,
+      celsius: orNull(z.number().check(z.minimum(-60), z.maximum(200))),
+      humidity: orNull(z.number().check(z.minimum(0), z.maximum(100))),
+      /** Moisture level that the label states. */
+      msl: z.optional(short),
+      via: z.enum(sources),
+    }),
   /** A full reel of a part, measured or weighed once: reels of the part are counted against it from then on. */
-  'reel.calibrated': z.strictObject({
-    part: short,
-    parts: positive,
-    /** Outer and hub diameter of the wound tape (not the flange); both or neither. */
-    outerMm: orNull(positive),
-    hubMm: orNull(positive),
-    /** Mass of the full reel and of an empty one; both or neither. */
-    massG: orNull(positive),
-    emptyG: orNull(count),
-  }),
-  'material.blocked': z.strictObject({
-    block: id,
-    reel: orNull(id),
-    lot: orNull(short),
-    part: orNull(short),
-    reason: short,
-  }),
-  'material.released': z.strictObject({ block: id, reason: short, by: id }),
-  'sweep.started': z.strictObject({ line: id, sweep: id }),
-  'sweep.ended': z.strictObject({ line: id, sweep: id, seen: whole, missing: z.array(short) }),
-  'warning.acknowledged': z.strictObject({
-    line: id,
-    slot: short,
-    need: short,
-    level: z.enum(warningLevels),
-  }),
-  'warning.raised': z.strictObject({
-    line: id,
-    slot: short,
-    need: short,
-    level: z.enum(warningLevels),
-    due: moment,
-  }),
-  'entry.corrected': z.strictObject({ of: id, line: orNull(id), slot: orNull(short), reason: short }),
-  'conflict.settled': z.strictObject({
-    conflict: text,
-    line: orNull(id),
-    slot: orNull(short),
-    keep: orNull(id),
-    reason: short,
-    by: id,
-  }),
+  'reel.calibrated': () =>
+    z.strictObject({
+      part: short,
+      parts: positive,
+      /** Outer and hub diameter of the wound tape (not the flange); both or neither. */
+      outerMm: orNull(positive),
+      hubMm: orNull(positive),
+      /** Mass of the full reel and of an empty one; both or neither. */
+      massG: orNull(positive),
+      emptyG: orNull(count),
+    }),
+  'material.blocked': () =>
+    z.strictObject({
+      block: id,
+      reel: orNull(id),
+      lot: orNull(short),
+      part: orNull(short),
+      reason: short,
+    }),
+  'material.released': () => z.strictObject({ block: id, reason: short, by: id }),
+  'sweep.started': () => z.strictObject({ line: id, sweep: id }),
+  'sweep.ended': () => z.strictObject({ line: id, sweep: id, seen: whole, missing: z.array(short) }),
+  'warning.acknowledged': () =>
+    z.strictObject({
+      line: id,
+      slot: short,
+      need: short,
+      level: z.enum(warningLevels),
+    }),
+  'warning.raised': () =>
+    z.strictObject({
+      line: id,
+      slot: short,
+      need: short,
+      level: z.enum(warningLevels),
+      due: moment,
+    }),
+  'entry.corrected': () => z.strictObject({ of: id, line: orNull(id), slot: orNull(short), reason: short }),
+  'conflict.settled': () =>
+    z.strictObject({
+      conflict: text,
+      line: orNull(id),
+      slot: orNull(short),
+      keep: orNull(id),
+      reason: short,
+      by: id,
+    }),
   ...labelPayloadSchemas,
   ...printPayloadSchemas,
   ...linePayloadSchemas,
   ...plantPayloadSchemas,
   ...panelPayloadSchemas,
   ...stationPayloadSchemas,
-  'log.exported': z.strictObject({ format: short, filter: text, rows: whole }),
-  'state.differed': z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),
+  'log.exported': () => z.strictObject({ format: short, filter: text, rows: whole }),
+  'state.differed': () => z.strictObject({ from: orNull(id), entries: whole, parts: z.array(short) }),
   ...changePayloadSchemas,
   ...moisturePayloadSchemas,
   ...rightPayloadSchemas,
@@ -340,7 +361,7 @@ export const payloadSchemas = {
 
 export type EntryKind = keyof typeof payloadSchemas;
 /** The checked payload of a kind. */
-export type PayloadOf<K extends EntryKind> = z.output<(typeof payloadSchemas)[K]>;
+export type PayloadOf<K extends EntryKind> = z.output<ReturnType<(typeof payloadSchemas)[K]>>;
 /** One thing to write down: a kind with its payload, before the log gives it a number and a seal. */
 export type DraftEntry = {
   [K in EntryKind]: { readonly kind: K; readonly payload: PayloadOf<K> };
@@ -364,20 +385,29 @@ export function isEntryKind(kind: string): kind is EntryKind {
   return Object.hasOwn(payloadSchemas, kind);
 }
 
+const made = new Map<EntryKind, z.core.$ZodType>();
+
+/** The shape of a kind's payload, made at the first question: most starts ask for a few of them, and making all takes longer than that. */
+export function schemaOf(kind: EntryKind): z.core.$ZodType {
+  const known = made.get(kind);
+  if (known !== undefined) return known;
+  const schema = payloadSchemas[kind]();
+  made.set(kind, schema);
+  return schema;
+}
+
 /**
  * The entry with its payload checked, or null where the kind is not known here or the payload is not as its kind wants:
  * such an entry stays in the log and in the chain, but changes no state.
  */
 export function readFloorEntry(entry: Entry): FloorEntry | null {
   if (!isEntryKind(entry.kind)) return null;
-  return z.safeParse(payloadSchemas[entry.kind], entry.payload).success
-    ? (entry as unknown as FloorEntry)
-    : null; // just checked
+  return z.safeParse(schemaOf(entry.kind), entry.payload).success ? (entry as unknown as FloorEntry) : null; // just checked
 }
 
 /** A payload as the envelope wants it; throws with the path where it does not fit its kind (a fault of the caller). */
 export function checkPayload<K extends EntryKind>(kind: K, payload: PayloadOf<K>): JsonObject {
-  const checked = z.safeParse(payloadSchemas[kind] as z.core.$ZodType, payload);
+  const checked = z.safeParse(schemaOf(kind), payload);
   if (!checked.success) {
     const issue = checked.error.issues[0];
     throw new TypeError(

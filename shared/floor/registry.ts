@@ -45,7 +45,7 @@ type Fold<E> = (state: FloorState, entry: E) => void;
 
 /** All that a kind of entry is. */
 export interface KindRow<K extends EntryKind> {
-  /** The checked shape of its payload. */
+  /** Makes the checked shape of its payload. */
   readonly schema: (typeof schemas)[K];
   /** What it does to the state. */
   readonly fold: Fold<EntryOf<K>>;

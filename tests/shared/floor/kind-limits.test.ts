@@ -2,12 +2,13 @@
 // log holds is read for good, so a limit that is narrowed by accident would make old entries unreadable.
 
 import { expect, test } from 'vitest';
-import { type EntryKind, entryKinds, payloadSchemas } from '../../../shared/floor/kinds.ts';
+import * as z from 'zod/mini';
+import { type EntryKind, entryKinds, schemaOf } from '../../../shared/floor/kinds.ts';
 import { payloadExamples } from './examples.ts';
 
 type Path = readonly (string | number)[];
 
-const fits = (kind: EntryKind, payload: unknown) => payloadSchemas[kind].safeParse(payload).success;
+const fits = (kind: EntryKind, payload: unknown) => z.safeParse(schemaOf(kind), payload).success;
 
 /** The payload with another value at a place. */
 function withValue(payload: unknown, [key, ...rest]: Path, value: unknown): unknown {

@@ -3,6 +3,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import * as z from 'zod/mini';
 import { simulateShift } from '../../../demo/simulate.ts';
 import { foldBlocks } from '../../../shared/floor/blocks.ts';
 import { foldFeeders } from '../../../shared/floor/feeder-types.ts';
@@ -158,7 +159,7 @@ function tellAct(story: Story, { kind, picks }: Act): void {
     }),
   );
   // What does not fit its kind (a reel that must be named, say) is not told.
-  if (registry[kind].schema.safeParse(payload).success) story.tell(kind, payload as never);
+  if (z.safeParse(registry[kind].schema(), payload).success) story.tell(kind, payload as never);
 }
 
 describe('registry', () => {
