@@ -23,9 +23,13 @@ import {
 const slot = 'M1-F-001';
 
 /** An 8-up panel of 80 placements a slot: 10 a board; `quantity` on the reel. */
-function tellEight(quantity: number, boardsPerPanel: number | null = 8): Story {
+function tellEight(
+  quantity: number,
+  boardsPerPanel: number | null = 8,
+  plant: Parameters<typeof tellPlant>[1] = {},
+): Story {
   const story = beginStory();
-  tellPlant(story);
+  tellPlant(story, plant);
   story.tell('setup.taken', {
     setup: 'eight',
     product: 'Eight',
@@ -131,7 +135,8 @@ describe('skipped boards', () => {
   });
 
   test('all of the spread is the count’s and that of the losses since, before a splice and after it', () => {
-    const story = tellEight(30_000);
+    const tape = { hubToPickMm: 1200, intakeToPickMm: 200 };
+    const story = tellEight(30_000, 8, { rules: tape });
     story.tell('panels.counted', { ...counted('run-1', 100), skipped: 100 });
     story.tell('panels.counted', counted('run-1', 100));
     const expectWhole = () => {
@@ -151,6 +156,7 @@ describe('skipped boards', () => {
       'reel.verified',
       verified(slot, 'R-100', { reel: 'K-2', act: 'splice', setup: 'eight', quantity: 9000 }),
     );
+    expect(there(story).ledger.joint).not.toBeNull();
     const atSplice = left(story).countSd;
     story.tell('panels.counted', counted('run-2', 100)); // who knows how many of their boards were built
     expect(left(story).countSd).toBeGreaterThan(atSplice);
