@@ -127,8 +127,9 @@ function vitest(project, ...others) {
     skipped += (report?.numPendingTests ?? 0) + (report?.numTodoTests ?? 0);
     for (const { name, startTime, endTime } of report?.testResults ?? [])
       took.push({ file: path.relative(root, name), seconds: (endTime - startTime) / 1000 });
-    failed += ok ? failures : Math.max(1, failures);
-    return ok && failures === 0;
+    const isGood = ok && report?.success === true;
+    failed += isGood ? 0 : Math.max(1, failures);
+    return isGood;
   };
 }
 

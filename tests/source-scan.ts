@@ -1,4 +1,4 @@
-// Reads the project's own TypeScript for the house's checks: its syntax tree, what it imports, which exports stand without a comment.
+// Reads the project's own TypeScript for the house's checks: its syntax tree and its comments.
 // The parser is the one that the build uses.
 
 import { readdirSync, readFileSync } from 'node:fs';
@@ -50,42 +50,6 @@ export function childrenOf(node: Node): readonly Node[] {
 export function visit(node: Node, see: (node: Node) => void): void {
   see(node);
   for (const child of childrenOf(node)) visit(child, see);
-}
-
-const textOf = (value: unknown): string | null =>
-  isNode(value) && value.type === 'Literal' && typeof value['value'] === 'string' ? value['value'] : null;
-
-/** The module that one node names: imports of values and types, exports from, dynamic imports, worker URLs; null for other nodes. */
-function importOf(node: Node, source: string): string | null {
-  switch (node.type) {
-    case 'ImportDeclaration':
-    case 'ExportNamedDeclaration':
-    case 'ExportAllDeclaration':
-    case 'ImportExpression':
-      return textOf(node['source']);
-    case 'TSImportType':
-      return textOf(node['source'] ?? node['argument']);
-    case 'CallExpression':
-    case 'NewExpression': {
-      const [first, second] = node['arguments'] as readonly Node[];
-      const callee = (node['callee'] as Node)['name'];
-      const isLocal = second !== undefined && source.slice(second.start, second.end) === 'import.meta.url';
-      const name = callee === 'require' || (callee === 'URL' && isLocal) ? textOf(first) : null;
-      return name?.endsWith('/') ? null : name; // a folder is no module
-    }
-    default:
-      return null;
-  }
-}
-
-/** Everything that a file names as another module, in order. */
-export function findImports(file: SourceFile): readonly string[] {
-  const found: string[] = [];
-  visit(parseSource(file).program, (node) => {
-    const name = importOf(node, file.source);
-    if (name !== null) found.push(name);
-  });
-  return found;
 }
 
 /** The line, from 1, on which an offset stands. */

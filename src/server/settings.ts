@@ -1,28 +1,7 @@
 // What a server is started with. Everything that a test has to own (clock, folders, people's fold) comes in here.
 
 import type { FastifyInstance } from 'fastify';
-import type { Role } from '../../shared/kit/roles.ts';
-import type { Entry } from '../../shared/log/entry.ts';
-import type { CheckedTrust } from './people/tickets.ts';
-
-/** A person as the log says; the server knows no more of the floor. */
-export interface KnownPerson {
-  readonly person: string;
-  readonly name: string;
-  readonly role: Role;
-  readonly badge: string;
-  readonly pin: { readonly salt: string; readonly hash: string; readonly rounds: number } | null;
-}
-
-/** How the server learns people from the log. */
-export interface PeopleFold {
-  /** Kinds that it wants to see. */
-  readonly kinds: readonly string[];
-  /** Applies one entry. */
-  readonly fold: (people: Map<string, KnownPerson>, entry: Entry) => void;
-  /** Of entries of these kinds, in the log's order: the ids of those that nothing may follow from, as nothing proves who made them. */
-  readonly withoutRight: (entries: readonly Entry[], trust: CheckedTrust) => ReadonlySet<string>;
-}
+import type { PeopleFold } from './people/known.ts';
 
 /** Times in ms since 1970. */
 export interface ServerClock {

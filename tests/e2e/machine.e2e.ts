@@ -11,6 +11,7 @@ import * as said from '../src/link/ipc2591/said.ts';
 import { sendEnvelopes } from './support/amqp.ts';
 import { startBrowser } from './support/browser.ts';
 import { openTablet } from './support/floor.ts';
+import { enrolAs } from './support/joined.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
@@ -33,8 +34,7 @@ afterAll(async () => {
 it('a machine is heard, and what it says differently from the log stands beside it with the next act', async () => {
   const tablet = await openTablet(browser, server.url, { badge: null, hash: `#enrol=${server.firstCode}` });
   const { page } = tablet;
-  await page.getByTestId('enrol-name').fill('Line front');
-  await page.getByTestId('enrol').click();
+  await enrolAs(page, server.firstCode, 'Line front');
   link = await startLink(
     {
       server: server.url,

@@ -12,8 +12,8 @@ import { foldName } from '../../src/app/store/store.ts';
 import { enrolTablet } from '../../src/app/sync/enrol.ts';
 import { giveSnapshot } from '../../src/app/sync/snapshot.ts';
 import { newTablet, until } from '../src/server/tablets.ts';
-import { startBrowser, waitReady } from './support/browser.ts';
-import { giveClock } from './support/clock.ts';
+import { startBrowser } from './support/browser.ts';
+import { chip, joinPlant } from './support/joined.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
 const shift = [...simulateShift({ seed: 6, hours: 4, startMs: Date.now() - 5 * 3_600_000 }).entries].sort(
@@ -55,29 +55,20 @@ afterAll(async () => {
   await server?.stop();
 });
 
-const chip = (page: Page) => page.getByTestId('offline');
-
 describe('a new tablet', () => {
   it('works at once, and says how much history is still to come', async () => {
-    const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-    await giveClock(context);
-    const page = await context.newPage();
-    page.setDefaultTimeout(60_000);
     let letGo = () => {};
     const held = new Promise<void>((resolve) => {
       letGo = resolve;
     });
-    await page.route(/\/api\/pull\?after=0\./, async (route) => {
-      await held;
-      await route.continue();
-    });
+    const holdHistory = (page: Page) =>
+      page.route(/\/api\/pull\?after=0\./, async (route) => {
+        await held;
+        await route.continue();
+      });
     const code = await server.newCode();
-    await page.goto(`${server.url}#enrol=${code}`);
-    await waitReady(page);
-    await page.getByTestId('enrol-name').fill('New');
-    await page.getByTestId('enrol').click();
+    const page = await joinPlant(browser, server.url, { code, name: 'New', before: holdHistory });
     await expect.poll(() => chip(page).getAttribute('data-behind'), { timeout: 30_000 }).not.toBe('no');
-    await expect.poll(() => chip(page).getAttribute('data-sync'), { timeout: 30_000 }).toBe('live');
     const words = 'Loading history: 0';
     await expect.poll(() => chip(page).textContent()).toContain(words);
     await page.goto(`${server.url}#/plant/server`);
@@ -97,6 +88,6 @@ describe('a new tablet', () => {
       .getByText(/All \d+ seals are intact/)
       .first()
       .waitFor();
-    await context.close();
+    await page.context().close();
   });
 });

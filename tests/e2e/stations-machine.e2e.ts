@@ -9,6 +9,7 @@ import { type RunningLink, startLink } from '../../src/link/link.ts';
 import { clock, departed, guid, type Machine, startMachine } from '../src/link/hermes/machine.ts';
 import { startBrowser } from './support/browser.ts';
 import { openTablet } from './support/floor.ts';
+import { enrolAs } from './support/joined.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
 let server: PlantServer;
@@ -42,10 +43,7 @@ it('a machine’s boards, what to set at it, and what it told that is not counte
   machine.tell(departed({ BoardId: guid(3), BoardTransfer: 3 }));
   const tablet = await openTablet(browser, `${server.url}#enrol=${server.firstCode}`, { badge: null });
   const { page } = tablet;
-  await expect.poll(() => page.getByTestId('enrol-code').inputValue()).toBe(server.firstCode);
-  await page.getByTestId('enrol-name').fill('Line front');
-  await page.getByTestId('enrol').click();
-  await page.locator('[data-testid=offline][data-sync=live]').waitFor({ timeout: 60_000 });
+  await enrolAs(page, server.firstCode, 'Line front');
   const card = page.getByTestId('station-exit-1');
   // A tablet that has just joined goes to a screen of its own choice.
   const isThere = async () => {

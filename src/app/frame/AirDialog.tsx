@@ -13,12 +13,12 @@ import { AskFeet } from '../ui/Ask.tsx';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { ChoiceField, Field } from '../ui/Field.tsx';
+import type { ReelLifeText } from '../words/life-text.ts';
 import { moistureWords } from '../words/moisture.ts';
 import { say } from '../words/words.ts';
 import { readFigure } from './count-model.ts';
 import { LetBakeDialog } from './LetBakeDialog.tsx';
 import { bakeGrounds, lifeGrounds } from './life-grounds.ts';
-import type { ReelLifeText } from './life-text.ts';
 
 interface AirDialogProps {
   /** A reel of the store or a tape on a slot. */

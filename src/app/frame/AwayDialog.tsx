@@ -3,13 +3,13 @@
 
 import type { Person } from '../../../shared/floor/state.ts';
 import { useApp } from '../app.ts';
+import { away } from '../person/away.ts';
+import { signIn } from '../person/sign-in.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
 import { peopleWords } from '../words/people.ts';
 import { say } from '../words/words.ts';
-import { away } from './away.ts';
 import { ConfirmPerson } from './ConfirmPerson.tsx';
-import { signIn } from './sign-in.ts';
 
 export function AwayDialog({ person }: { readonly person: Person }) {
   const app = useApp();

@@ -5,15 +5,15 @@ import { type BlockedTape, blockedTapes } from '../../../shared/floor/blocks.ts'
 import { needKey, slotKey } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
 import { useRefusal } from '../may.ts';
-import { UnloadDialog } from '../screens/load/Unload.tsx';
+import { blockedNeed } from '../outlook/blocked-call.ts';
 import { Banner } from '../ui/Banner.tsx';
 import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
 import { whichPanels } from '../which-panels.ts';
 import { warningWords } from '../words/warning.ts';
 import { say } from '../words/words.ts';
-import { blockedNeed } from './blocked-call.ts';
 import { LetRunDialog } from './LetRunDialog.tsx';
+import { UnloadDialog } from './UnloadDialog.tsx';
 
 /** Where the trace of what a block names is asked for. */
 function traceAddress({ block, tape }: BlockedTape): string {

@@ -7,6 +7,7 @@ import type { Person } from '../../../shared/floor/state.ts';
 import { isAtLeast, type Role } from '../../../shared/floor/vocabulary.ts';
 import { useApp, useFloor } from '../app.ts';
 import { deviceClock } from '../device/clock.ts';
+import type { MadeSure } from '../person/sign-in.ts';
 import type { CheckedPerson, PersonFault } from '../sync/person.ts';
 import { Button } from '../ui/Button.tsx';
 import { Field } from '../ui/Field.tsx';
@@ -15,11 +16,8 @@ import { shellWords } from '../words/shell.ts';
 import { say } from '../words/words.ts';
 import { PinPad } from './PinPad.tsx';
 
-/** How a person was made sure of. */
-export interface Confirmed {
-  readonly how: 'badge' | 'pin' | 'badge-and-pin' | 'name';
-  /** Who checked it: the tablet alone where the server did not answer. */
-  readonly checked: 'server' | 'tablet';
+/** How a person was made sure of here. */
+export interface Confirmed extends MadeSure {
   /** Proves the person to the server; null where it was not asked. */
   readonly session: CheckedPerson['session'];
 }

@@ -4,6 +4,7 @@ import { useState } from 'preact/hooks';
 import { hasAdder } from '../../../shared/floor/may.ts';
 import type { FloorState, Hold } from '../../../shared/floor/state.ts';
 import { useApp, useFloor } from '../app.ts';
+import { signIn } from '../person/sign-in.ts';
 import { address } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Dialog } from '../ui/Dialog.tsx';
@@ -18,7 +19,6 @@ import { useConfirmed } from './confirmed.ts';
 import { bakeApproval, heldBake } from './let-bake.ts';
 import { PinPad } from './PinPad.tsx';
 import { reasonFacts } from './reason-facts.ts';
-import { signIn } from './sign-in.ts';
 
 /** Signs a person in: an operator by badge alone, everybody by name and PIN. */
 export function SignInDialog({ onClose }: { readonly onClose: () => void }) {

@@ -7,7 +7,6 @@ import { differingCharacters } from '../../../shared/labels/part-difference.ts';
 import { type Reason, reasonVerdicts } from '../../../shared/verdict/reasons.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun, ShownVerdict } from '../desk/desk.ts';
-import { UnloadDialog } from '../screens/load/Unload.tsx';
 import { Button } from '../ui/Button.tsx';
 import { VerdictShape } from '../ui/Shape.tsx';
 import { whichPanels } from '../which-panels.ts';
@@ -17,6 +16,7 @@ import { verdictWords } from '../words/verdict.ts';
 import { formatTime, say } from '../words/words.ts';
 import { reasonFacts } from './reason-facts.ts';
 import { type Compared, comparedBy, feederFor, homesOf, rightReelFor, unloadFirst } from './refusal-model.ts';
+import { UnloadDialog } from './UnloadDialog.tsx';
 
 /** Slots named; the rest is in the setup. */
 const HOMES_SHOWN = 3;

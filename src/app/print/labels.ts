@@ -10,8 +10,8 @@ import type { FaceLine } from '../../../shared/labels/label-face.ts';
 import { packageMessage } from '../../../shared/labels/package-label.ts';
 import { labelMsls } from '../../../shared/labels/reading.ts';
 import { moistureOfParts } from '../../../shared/moisture/reel-life.ts';
-import { reelLifeText } from '../frame/life-text.ts';
 import { leftOn } from '../left-on.ts';
+import { reelLifeText } from '../words/life-text.ts';
 import { printWords } from '../words/print.ts';
 import { formatCount, formatDay, say } from '../words/words.ts';
 

@@ -4,9 +4,8 @@
 
 import { type Entry, entryId } from '../../../shared/log/entry.ts';
 import { compareEntries } from '../../../shared/log/order.ts';
-import type { KnownPerson, PeopleFold } from '../settings.ts';
 import type { Store } from '../stores/store.ts';
-import type { CheckedTrust } from './tickets.ts';
+import type { CheckedTrust, KnownPerson, PeopleFold } from './known.ts';
 
 export interface PeopleBook {
   /** The people as of the newest entry. */

@@ -6,7 +6,7 @@ import { readFloorEntry } from '../../../shared/floor/kinds.ts';
 import { foldPeople } from '../../../shared/floor/people.ts';
 import { isWithoutRight } from '../../../shared/floor/rights.ts';
 import { emptyState } from '../../../shared/floor/state.ts';
-import type { PeopleFold } from '../settings.ts';
+import type { PeopleFold } from './known.ts';
 
 /** Learns people from `person.added` and `person.removed`; an entry that is not as expected changes nothing. */
 export const plantPeople: PeopleFold = {

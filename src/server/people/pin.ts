@@ -6,8 +6,8 @@ import { promisify } from 'node:util';
 import { pinLockMs, pinTries } from '../../../shared/wire/limits.ts';
 import type { PersonCheck } from '../../../shared/wire/messages.ts';
 import { Refused } from '../http/refuse.ts';
-import type { KnownPerson } from '../settings.ts';
 import type { Store } from '../stores/store.ts';
+import type { KnownPerson } from './known.ts';
 
 const derive = promisify(pbkdf2);
 

@@ -6,7 +6,6 @@ import type { KeyObject } from 'node:crypto';
 import { exportJWK, jwtVerify, SignJWT } from 'jose';
 import { type EntryOf, readFloorEntry } from '../../../shared/floor/kinds.ts';
 import { addsPeople } from '../../../shared/floor/may.ts';
-import type { Trust } from '../../../shared/floor/rights.ts';
 import {
   readClaims,
   splitToken,
@@ -14,23 +13,17 @@ import {
   ticketMs,
   ticketType,
 } from '../../../shared/floor/ticket.ts';
-import { chainId, type Entry } from '../../../shared/log/entry.ts';
+import { chainId } from '../../../shared/log/entry.ts';
 import { parseNote } from '../../../shared/log/note.ts';
 import { parseTicketStart, type TicketStart, ticketStartText } from '../../../shared/log/ticket-start.ts';
 import { entryText } from '../../../shared/wire/signing.ts';
 import { readPublicKey, type ServerKey, signatureHolds } from '../keys.ts';
-import type { KnownPerson } from '../settings.ts';
 import type { Store } from '../stores/store.ts';
 import { ticketStartName } from '../stores/tables.ts';
+import type { CheckedTrust, KnownPerson } from './known.ts';
 
 /** For whoever comes to another's tablet to decide one thing. As a session of the server. */
 const DECIDING_MS = 15 * 60_000;
-
-/** Whose tickets count, and how they are checked before entries are folded. */
-export interface CheckedTrust extends Trust {
-  /** Checks the tickets among entries; once each. */
-  readonly look: (entries: readonly Entry[]) => Promise<void>;
-}
 
 /** Gives tickets and checks them. */
 export interface TicketDesk {

@@ -4,6 +4,7 @@
 import { existsSync, renameSync, rmSync } from 'node:fs';
 import { Kysely, SqliteDialect, type Transaction } from 'kysely';
 import { migrate, newEpoch, StoreRefused, schemaVersion } from './migrate.ts';
+import type { Present } from './present.ts';
 import { openDatabase } from './sqlite/open.ts';
 import {
   backupTables,
@@ -53,29 +54,6 @@ export async function copyAll(db: Kysely<Tables>, file: string): Promise<void> {
     await target.destroy();
   }
   renameSync(part, file);
-}
-
-/** What counts of the store that a backup is put in place of: who is let in and who is not is newer there. */
-export interface Present {
-  readonly tablets: readonly Tables['tablets'][];
-  readonly keys: readonly Tables['tablet_keys'][];
-  readonly serverKey: string | null;
-  /** From where on the plant gives tickets: drawn anew it would leave out what tablets send again. */
-  readonly ticketStart: string | null;
-}
-
-/** Reads it. */
-export async function readPresent(db: Kysely<Tables>): Promise<Present> {
-  const read = async (name: string) => {
-    const row = await db.selectFrom('meta').select('value').where('key', '=', name).executeTakeFirst();
-    return row?.value ?? null;
-  };
-  return {
-    tablets: await db.selectFrom('tablets').selectAll().execute(),
-    keys: await db.selectFrom('tablet_keys').selectAll().execute(),
-    serverKey: await read(serverKeyName),
-    ticketStart: await read(ticketStartName),
-  };
 }
 
 /** What a backup brought. */

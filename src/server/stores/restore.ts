@@ -3,9 +3,10 @@
 import { existsSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { Kysely, SqliteDialect } from 'kysely';
-import { type Filled, fillFrom, type Present } from './copy.ts';
+import { type Filled, fillFrom } from './copy.ts';
 import { migrate, newBackupFile, StoreRefused } from './migrate.ts';
 import { openStore, type StoreChoice } from './open.ts';
+import type { Present } from './present.ts';
 import { logFile, openDatabase } from './sqlite/open.ts';
 import type { Tables } from './tables.ts';
 

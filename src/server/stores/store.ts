@@ -8,7 +8,7 @@ import type { LeafRange } from '../../../shared/log/tree.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import type { Cursor } from '../../../shared/wire/cursor.ts';
 import type { ChainMark, Head } from '../../../shared/wire/messages.ts';
-import type { Present } from './copy.ts';
+import type { Present } from './present.ts';
 import type { TreeState } from './tree.ts';
 
 /** An entry that was read, hashed and judged, ready to be appended. `body` is the RFC 8785 text that `hash` covers. */

@@ -2,7 +2,7 @@
 
 import type { Kysely } from 'kysely';
 import { compareText } from '../../../shared/log/order.ts';
-import { readPresent } from './copy.ts';
+import { readPresent } from './present.ts';
 import type { Store, Tablet } from './store.ts';
 import type { Tables } from './tables.ts';
 

@@ -19,16 +19,22 @@ export async function untilSent(page: Page): Promise<void> {
   await expect.poll(() => chip(page).getAttribute('data-backlog'), { timeout: 60_000 }).toBe('0');
 }
 
-/** Opens the app by the link of a code, as a scanned code does, and joins. */
+/** Opens the app by the link of a code, as a scanned code does, and joins. `before`: what is to be so before the page is opened. */
 export async function joinPlant(
   browser: Browser,
   url: string,
-  { code, name }: { readonly code: string; readonly name: string },
+  how: {
+    readonly code: string;
+    readonly name: string;
+    readonly before?: (page: Page) => Promise<unknown>;
+  },
 ): Promise<Page> {
+  const { code, name, before } = how;
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   await giveClock(context);
   const page = await context.newPage();
   page.setDefaultTimeout(60_000);
+  await before?.(page);
   await page.goto(`${url}#enrol=${code}`);
   await waitReady(page);
   await enrolAs(page, code, name);

@@ -279,6 +279,22 @@ describe('keepSoonest()', () => {
 });
 
 describe('build(), searchAssignment() and joinStays()', () => {
+  test('packing a job anew takes no feeder from a job before it', () => {
+    // Loaded in the second and fourth of five places, the first two leave three single ones: a wide feeder needs all of job 2 moved.
+    const parts = [
+      { width: 1, uses: [2], at: 'M1-F-002' },
+      { width: 1, uses: [2], at: 'M1-F-004' },
+      { width: 2, uses: [2] },
+      { width: 1, uses: [1, 2] },
+    ];
+    const model = modelWith([5], 2, parts);
+    const [ofBoth, ...ofSecond] = model.feeders.map((feeder, at) => ({ feeder: at, uses: usesOf(feeder) }));
+    expect(ofBoth?.uses).toEqual([1, 2]);
+    const stays = build(model, [...ofSecond, ofBoth!])?.stays ?? [];
+    expect(served(stays)).toEqual(wanted(model));
+    expect(standTogether(model, stays)).toBe(true);
+  });
+
   const cases = fc.tuple(lineOf, partsOf(4, [1, 1, 2, 3], 6), loads);
 
   test('serve every use once on places that are free, or say that a job does not fit', () => {

@@ -184,3 +184,62 @@ test('a number is none below nothing, a size is above it, and these have limits 
       … step.answered value`),
   );
 });
+
+test('a list has an entry at least and so many at most only where these say so', () => {
+  const MANY = 2001; // more than any list may have
+  const found: string[] = [];
+  const listsOf = function* (
+    value: unknown,
+    path: Path = [],
+  ): Generator<readonly [Path, readonly unknown[]]> {
+    if (Array.isArray(value)) yield [path, value];
+    if (value !== null && typeof value === 'object')
+      for (const [key, each] of Object.entries(value))
+        yield* listsOf(each, [...path, Array.isArray(value) ? Number(key) : key]);
+  };
+  for (const kind of entryKinds)
+    for (const [path, list] of listsOf(payloadExamples[kind])) {
+      // What a taught label rule may hold is asked where rules are read.
+      if (list.length === 0 || path[0] === 'definition') continue;
+      const isTaken = (length: number) =>
+        fits(kind, withValue(payloadExamples[kind], path, Array(length).fill(list[0])));
+      const least = [0, 1, 2].find(isTaken);
+      const most = isTaken(MANY)
+        ? null
+        : [1, 2, 200, 500, 600, 1000, 2000].find((length) => isTaken(length) && !isTaken(length + 1));
+      const place = path.map((key) => (typeof key === 'number' ? '[]' : key)).join('.');
+      if (least !== 0 || most !== null)
+        found.push(`${least}–${most ?? ''} ${kind} ${place.replaceAll('.[]', '[]')}`);
+    }
+  expect([...new Set(found)].sort()).toEqual(
+    lines(`
+      0–1000 panels.counted skipped
+      0–1000 station.counted skipped
+      0–200 moisture.ruled bakes
+      0–200 parts.used uses
+      0–500 plan.kept jobs
+      0–600 moisture.ruled lives
+      1– changeover.left-open left
+      1– run.began-short short
+      1–2 line.calendar-ruled weeks
+      1–200 unproven.settled entries
+      1–2000 labels.printed names`),
+  );
+});
+
+test.each<readonly [EntryKind, Path, readonly unknown[], readonly unknown[]]>([
+  ['setup.taken', ['boardsPerPanel'], [1, 1000], [0, 1001, 1.5]],
+  ['setup.taken', ['slots', 0, 'turn'], [1, 2], [0, 1.5]],
+  ['line.ruled', ['labelShare'], [0, 0.999], [-0.001, 1]],
+  ['reel.aired', ['celsius'], [-60, 200], [-60.5, 200.5]],
+  ['changeover.began', ['lastPanel'], ['x'.repeat(40)], ['x'.repeat(41)]],
+  ['step.answered', ['value'], ['x'.repeat(400_000), 5, null], ['x'.repeat(400_001), true]],
+  ['parts.used', ['uses', 0, 'used'], [0, 0.5, 1e10], [-1, 1e10 + 1]],
+  ['containment.signed', ['codes'], [['PN7'], null], [[]]],
+  ['station.counted', ['once'], [true], [false, null]],
+  ['station.counted', ['skipped'], [[], Array(1000).fill(1)], [Array(1001).fill(1), [0]]],
+])('%s takes no other values at %s, where its example has none', (kind, path, taken, refused) => {
+  const isTaken = (value: unknown) => fits(kind, withValue(payloadExamples[kind], path, value));
+  expect(taken.filter((value) => !isTaken(value))).toEqual([]);
+  expect(refused.filter(isTaken)).toEqual([]);
+});

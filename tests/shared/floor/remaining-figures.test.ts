@@ -3,11 +3,12 @@
 
 import { describe, expect, test } from 'vitest';
 import { takenBy } from '../../../shared/floor/remaining/amounts.ts';
+import { keepEvidence, openEvidence } from '../../../shared/floor/remaining/finished.ts';
 import { truncated } from '../../../shared/floor/remaining/law.ts';
 import { evidenceFromUnload, lossPrior, updateLoss } from '../../../shared/floor/remaining/loss.ts';
-import { panelsBuilt, skipShare } from '../../../shared/floor/remaining/skips.ts';
+import { noDoubt, panelsBuilt, skipShare } from '../../../shared/floor/remaining/skips.ts';
 import { spliceCost } from '../../../shared/floor/remaining/splices.ts';
-import { emptyState, type Finished, type FloorState } from '../../../shared/floor/state.ts';
+import { emptyState, type Finished, type FloorState, type Ledger } from '../../../shared/floor/state.ts';
 
 const reel = (change: Partial<Parameters<typeof evidenceFromUnload>[0]>) =>
   evidenceFromUnload({ startParts: 100, startSd: 0, endParts: 0, endSd: 0, placements: 98, ...change });
@@ -50,6 +51,42 @@ describe('a reel that comes off', () => {
     const { alpha, beta } = lossPrior();
     expect(updateLoss(lossPrior(), { picks: 5, lost: 5 })).toMatchObject({ alpha: alpha + 5, beta });
     for (const lost of [-1, 6]) expect(() => updateLoss(lossPrior(), { picks: 5, lost })).toThrow(RangeError);
+  });
+});
+
+describe('what a finished reel showed', () => {
+  const slot = { line: 'L1', slot: 'S', feeder: null, tapes: [{ part: 'P' }] } as never; // nothing else is asked of it
+  const ledger = { chain: 'c', parts: 5000, variance: 16, splices: 0 } as Ledger; // nor of it
+
+  test('says what is not known of the placements, and its splices, only where there are any', () => {
+    const plain = openEvidence(slot, ledger, { count: 4000, doubt: noDoubt });
+    expect(plain).toEqual({
+      chain: 'c',
+      line: 'L1',
+      slot: 'S',
+      feeder: '',
+      part: 'P',
+      startParts: 5000,
+      startSd: 4,
+      placements: 4000,
+    });
+    const doubt = { variance: 9, sd: 4, unknown: true };
+    expect(openEvidence(slot, { ...ledger, splices: 2 }, { count: 4000, doubt })).toEqual({
+      ...plain,
+      placementsSd: 5,
+      skipsUnknown: true,
+      splices: 2,
+    });
+  });
+
+  test('is kept of the newest three hundred reels of a part', () => {
+    const state = emptyState();
+    const chainOf = (at: number) => `chain ${at}`;
+    for (let at = 0; at < 302; at++) keepEvidence(state, { part: 'P', chain: chainOf(at) } as Finished);
+    keepEvidence(state, { part: 'P', chain: chainOf(5), splices: 1 } as Finished); // the same reel once more
+    const kept = state.finished.get('P') ?? [];
+    expect(kept).toHaveLength(300);
+    expect([kept[0]?.chain, kept.at(-1)]).toEqual([chainOf(2), { part: 'P', chain: chainOf(5), splices: 1 }]);
   });
 });
 

@@ -2,6 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { leftAfterRun } from '../../../shared/floor/remaining/amounts.ts';
+import { lossSpread } from '../../../shared/floor/remaining/law.ts';
 import { slotEstimate, usedPlacements } from '../../../shared/floor/remaining.ts';
 import type { SlotState } from '../../../shared/floor/state.ts';
 import { type Chance, chanceNormal, seededChance } from '../../../shared/kit/chance.ts';
@@ -21,9 +23,13 @@ import {
 const slot = 'M1-F-001';
 
 /** An 8-up panel of 80 placements a slot: 10 a board; `quantity` on the reel. */
-function tellEight(quantity: number, boardsPerPanel: number | null = 8): Story {
+function tellEight(
+  quantity: number,
+  boardsPerPanel: number | null = 8,
+  plant: Parameters<typeof tellPlant>[1] = {},
+): Story {
   const story = beginStory();
-  tellPlant(story);
+  tellPlant(story, plant);
   story.tell('setup.taken', {
     setup: 'eight',
     product: 'Eight',
@@ -126,6 +132,35 @@ describe('skipped boards', () => {
     story.tell('panels.counted', { ...counted('run-1', 10), skipped: 0 });
     story.tell('run.ended', { run: 'run-1', line: 'L1', panels: 120, note: '' });
     expect(used(story) + there(story).ledger.dropped).toBe(7800);
+  });
+
+  test('all of the spread is the count’s and that of the losses since, before a splice and after it', () => {
+    const tape = { hubToPickMm: 1200, intakeToPickMm: 200 };
+    const story = tellEight(30_000, 8, { rules: tape });
+    story.tell('panels.counted', { ...counted('run-1', 100), skipped: 100 });
+    story.tell('panels.counted', counted('run-1', 100));
+    const expectWhole = () => {
+      const { sd, countSd, computed, loss } = left(story);
+      const { ofPicks, ofLoss } = lossSpread(computed, loss);
+      expect(ofPicks).toBeGreaterThan(0);
+      expect(sd ** 2).toBeCloseTo(countSd ** 2 + ofPicks + ofLoss ** 2, 6);
+    };
+    expectWhole();
+    story.tell('run.ended', { run: 'run-1', line: 'L1', panels: 200, note: '' });
+    // No run, nothing more to build: what will be left is what is left, as little known.
+    const rest = leftAfterRun(story.floor(), there(story));
+    expect(rest?.parts).toBe(left(story).parts);
+    expect((rest?.variance ?? 0) + (rest?.sd ?? 0) ** 2).toBeCloseTo(left(story).sd ** 2, 6);
+    story.tell('run.started', started('run-2', { setup: 'eight' }));
+    story.tell(
+      'reel.verified',
+      verified(slot, 'R-100', { reel: 'K-2', act: 'splice', setup: 'eight', quantity: 9000 }),
+    );
+    expect(there(story).ledger.joint).not.toBeNull();
+    const atSplice = left(story).countSd;
+    story.tell('panels.counted', counted('run-2', 100)); // who knows how many of their boards were built
+    expect(left(story).countSd).toBeGreaterThan(atSplice);
+    expectWhole();
   });
 
   test('the band of what is left holds the truth of a simulated shift in nine of ten', () => {

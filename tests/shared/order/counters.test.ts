@@ -80,27 +80,43 @@ const questionOf = (widest: number, jobs: { min: number; max: number }): fc.Arbi
 
 describe('unitCounter()', () => {
   /** More parts than fit one, two and three words: each job has so many of its own besides those that are shared. */
-  const many = (shared: number, seed: number, loaded: readonly string[] = []): OrderQuestion => ({
-    capacity: 12,
+  const many = (
+    shared: number,
+    seed: number,
+    loaded: readonly string[] = [],
+    more: { readonly each: number; readonly capacity: number } = { each: 8, capacity: 12 },
+  ): OrderQuestion => ({
+    capacity: more.capacity,
     jobs: Array.from({ length: 9 }, (_, job) => ({
       id: `j${job}`,
       parts: [
         `own${job}`,
         ...new Set(
-          Array.from({ length: 8 }, (_none, at) => `p${(job * (seed + at) * 7 + at * at * 3) % shared}`),
+          Array.from(
+            { length: more.each },
+            (_none, at) => `p${(job * (seed + at) * 7 + at * at * 3) % shared}`,
+          ),
         ),
       ],
     })),
     loaded: [...loaded],
   });
+  const wide = { each: 40, capacity: 44 };
+  /** Only parts that two jobs need are told apart, 32 to a word. */
+  const wordsOf = ({ jobs }: OrderQuestion) => {
+    const uses = new Map<string, number>();
+    for (const part of jobs.flatMap(({ parts }) => parts)) uses.set(part, (uses.get(part) ?? 0) + 1);
+    return Math.ceil([...uses.values()].filter((count) => count > 1).length / 32);
+  };
 
   test.each([
-    ['one word', many(20, 1)],
-    ['one word, loaded before', many(20, 2, ['p1', 'p4', 'p9', 'own3'])],
-    ['two words', many(50, 3)],
-    ['three words', many(90, 5)],
-    ['three words, loaded before', many(90, 4, ['p1', 'p4', 'p9', 'own3'])],
-  ])('counts as the plan does, in all and place by place: %s', (_, question) => {
+    ['one word', 1, many(20, 1)],
+    ['one word, loaded before', 1, many(20, 2, ['p1', 'p4', 'p9', 'own3'])],
+    ['two words', 2, many(53, 3, [], { each: 24, capacity: 28 })],
+    ['three words', 3, many(97, 5, [], wide)],
+    ['three words, loaded before', 3, many(97, 4, ['p1', 'p4', 'p9', 'own3'], wide)],
+  ])('counts as the plan does, in all and place by place: %s', (_, words, question) => {
+    expect(wordsOf(question)).toBe(words);
     const model = inPlaces(question);
     const shift = model.hasLoad ? 1 : 0;
     const counter = unitCounter(model);

@@ -195,6 +195,10 @@ describe('tryEachOrder()', () => {
   test('keeps the best where others cannot be ruled out and are none, and says how low they might have been', () => {
     const model = inPlaces(questionBy(11, { jobs: 5, parts: 9, most: 4, widest: 4, spare: 2 }));
     expect(runOut(tryEachOrder(model, ahead(model), 99)).end).toMatchObject({ changes: 10, lowest: 9 });
+    // Here one that the bound would let need 8 needs 10 with all exchanges made: it takes nobody's place.
+    const how = { jobs: 5, parts: 9, most: 5, widest: 6, spare: 3, loaded: 2 };
+    const other = inPlaces(questionBy(336, how));
+    expect(runOut(tryEachOrder(other, ahead(other), 99)).end).toMatchObject({ changes: 9, lowest: 8 });
   });
 
   test('tells its work after every 200 orders counted and every 100 bounded', () => {

@@ -12,18 +12,18 @@ import { useApp, useFloor } from '../../app.ts';
 import type { DeskRun } from '../../desk/desk.ts';
 import { AirDialog } from '../../frame/AirDialog.tsx';
 import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
-import { reelLifeText } from '../../frame/life-text.ts';
+import { UnloadDialog } from '../../frame/UnloadDialog.tsx';
 import { useRefusal } from '../../may.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { countWords } from '../../words/count.ts';
+import { reelLifeText } from '../../words/life-text.ts';
 import { loadWords } from '../../words/load.ts';
 import { moistureWords } from '../../words/moisture.ts';
 import { shellWords } from '../../words/shell.ts';
 import { verdictWords } from '../../words/verdict.ts';
 import { warningWords } from '../../words/warning.ts';
 import { formatCount, formatShare, formatTime, say } from '../../words/words.ts';
-import { UnloadDialog } from './Unload.tsx';
 
 interface SlotDialogProps {
   readonly slot: string;

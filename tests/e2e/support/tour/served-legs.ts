@@ -4,8 +4,9 @@
 import path from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { waitReady } from '../browser.ts';
-import { giveClock, pass } from '../clock.ts';
+import { pass } from '../clock.ts';
 import { goOn, goTo, pad, reelLabel, scanAll, signIn } from '../floor.ts';
+import { joinPlant, untilSent, untilSync } from '../joined.ts';
 import { leaveToTour } from '../look.ts';
 import type { PlantServer } from '../serve.ts';
 import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
@@ -14,14 +15,6 @@ import { stationLegs } from './station-legs.ts';
 
 const sheet =
   'Slot\tPart\tQty per panel\tTape width\tPitch\nK1-F-001\tBW-11\t3\t8\t4\nK1-F-002\tBW-12\t2\t8\t4\nK1-F-003\tBW-13\t1\t8\t4\n';
-
-async function untilSync(page: Page, phase: string): Promise<void> {
-  await page.locator(`[data-testid=offline][data-sync=${phase}]`).waitFor({ timeout: 60_000 });
-}
-
-async function untilSent(page: Page): Promise<void> {
-  await page.locator('[data-testid=offline][data-sync=live][data-backlog="0"]').waitFor({ timeout: 60_000 });
-}
 
 /** The first person signs in at once, and is led on to the next one and the first sheet. */
 async function* firstPeople(here: Here): AsyncGenerator<string> {
@@ -77,15 +70,8 @@ async function takeSheet(here: Here, product: string, rows: string): Promise<voi
 
 /** A second tablet that joins with a code of its own. */
 async function second(browser: Browser, server: PlantServer, name = 'Line rear'): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-  await giveClock(context);
-  const page = await context.newPage();
+  const page = await joinPlant(browser, server.url, { code: await server.newCode(), name });
   leaveToTour(page);
-  await page.goto(`${server.url}#enrol=${await server.newCode()}`);
-  await waitReady(page);
-  await page.getByTestId('enrol-name').fill(name);
-  await page.getByTestId('enrol').click();
-  await untilSync(page, 'live');
   await page
     .getByText(/Fell (switch|button)/)
     .first()

@@ -8,7 +8,7 @@ import type { Air } from '../../../../shared/floor/vocabulary.ts';
 import { bakeLet, openBake, reelLife } from '../../../../shared/moisture/reel-life.ts';
 import { verifyReel } from '../../../../shared/verdict/verify.ts';
 import { heldBake } from '../../../../src/app/frame/let-bake.ts';
-import { reelLifeText } from '../../../../src/app/frame/life-text.ts';
+import { reelLifeText } from '../../../../src/app/words/life-text.ts';
 import { beginStory, idOf, started, startMs, tellPlant, verified } from '../../../shared/floor/story.ts';
 
 const hourMs = 3_600_000;

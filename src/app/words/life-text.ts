@@ -11,8 +11,8 @@ import {
   type ReelLife,
   reelLife,
 } from '../../../shared/moisture/reel-life.ts';
-import { moistureWords } from '../words/moisture.ts';
-import { formatDay, formatNumber, formatSpan, say } from '../words/words.ts';
+import { moistureWords } from './moisture.ts';
+import { formatDay, formatNumber, formatSpan, say } from './words.ts';
 
 /** Less than this left is shown as something to mind: a shift and the way there, our own choice. */
 const SHORT_SECONDS = 12 * 3600;

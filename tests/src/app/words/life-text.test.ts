@@ -5,7 +5,7 @@ import type { Air } from '../../../../shared/floor/vocabulary.ts';
 import { unknownPackage } from '../../../../shared/moisture/package.ts';
 import { reelLife } from '../../../../shared/moisture/reel-life.ts';
 import { lifeGrounds } from '../../../../src/app/frame/life-grounds.ts';
-import { lifeText } from '../../../../src/app/frame/life-text.ts';
+import { lifeText } from '../../../../src/app/words/life-text.ts';
 import { formatSpan } from '../../../../src/app/words/words.ts';
 import { beginStory, startMs, tellPlant } from '../../../shared/floor/story.ts';
 

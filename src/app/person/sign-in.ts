@@ -5,10 +5,16 @@ import type { Person } from '../../../shared/floor/state.ts';
 import type { App } from '../app.ts';
 import { deviceClock } from '../device/clock.ts';
 import { withWords } from '../words/fetch.ts';
-import type { Confirmed } from './ConfirmPerson.tsx';
+
+/** How a person was made sure of. */
+export interface MadeSure {
+  readonly how: 'badge' | 'pin' | 'badge-and-pin' | 'name';
+  /** Who checked it: the tablet alone where the server did not answer. */
+  readonly checked: 'server' | 'tablet';
+}
 
 /** Signs a person in on this tablet and writes it down. */
-export function signIn(app: App, person: Person, { how, checked }: Pick<Confirmed, 'how' | 'checked'>): void {
+export function signIn(app: App, person: Person, { how, checked }: MadeSure): void {
   app.preferences.value = {
     ...app.preferences.value,
     person: person.person,

@@ -3,7 +3,7 @@
 import { signal } from '@preact/signals';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { App } from '../../../../src/app/app.ts';
-import { blockedNeed, callForBlocked } from '../../../../src/app/frame/blocked-call.ts';
+import { blockedNeed, callForBlocked } from '../../../../src/app/outlook/blocked-call.ts';
 import { beginStory, tellPlant, verified } from '../../../shared/floor/story.ts';
 
 beforeEach(() => {

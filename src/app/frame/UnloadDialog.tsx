@@ -1,19 +1,19 @@
 // Taking a reel off: what is left on it is asked once, and what that says of the feeder's losses is told at once.
 
 import { useState } from 'preact/hooks';
-import { hasOwnId, ownIdOf } from '../../../../shared/floor/reel-id.ts';
-import { slotEstimate, toEvidence, UNLIKELY_LOSS, unlikelyLoss } from '../../../../shared/floor/remaining.ts';
-import type { SlotState } from '../../../../shared/floor/state.ts';
-import { wantedOn } from '../../../../shared/floor/wanted.ts';
-import { entryId } from '../../../../shared/log/entry.ts';
-import { type App, useApp, useFloor } from '../../app.ts';
-import { CountDialog, spread, type TakenCount } from '../../frame/CountDialog.tsx';
-import { Button } from '../../ui/Button.tsx';
-import { Dialog } from '../../ui/Dialog.tsx';
-import { countWords } from '../../words/count.ts';
-import { loadWords } from '../../words/load.ts';
-import { shellWords } from '../../words/shell.ts';
-import { formatCount, formatShare, say } from '../../words/words.ts';
+import { hasOwnId, ownIdOf } from '../../../shared/floor/reel-id.ts';
+import { slotEstimate, toEvidence, UNLIKELY_LOSS, unlikelyLoss } from '../../../shared/floor/remaining.ts';
+import type { SlotState } from '../../../shared/floor/state.ts';
+import { wantedOn } from '../../../shared/floor/wanted.ts';
+import { entryId } from '../../../shared/log/entry.ts';
+import { type App, useApp, useFloor } from '../app.ts';
+import { Button } from '../ui/Button.tsx';
+import { Dialog } from '../ui/Dialog.tsx';
+import { countWords } from '../words/count.ts';
+import { loadWords } from '../words/load.ts';
+import { shellWords } from '../words/shell.ts';
+import { formatCount, formatShare, say } from '../words/words.ts';
+import { CountDialog, spread, type TakenCount } from './CountDialog.tsx';
 
 interface Left {
   readonly quantity: number | null;

@@ -1,0 +1,30 @@
+// What the server knows of people, and how it learns it: the part that settings and tickets both speak of.
+
+import type { Trust } from '../../../shared/floor/rights.ts';
+import type { Role } from '../../../shared/kit/roles.ts';
+import type { Entry } from '../../../shared/log/entry.ts';
+
+/** Whose tickets count, and how they are checked before entries are folded. */
+export interface CheckedTrust extends Trust {
+  /** Checks the tickets among entries; once each. */
+  readonly look: (entries: readonly Entry[]) => Promise<void>;
+}
+
+/** A person as the log says; the server knows no more of the floor. */
+export interface KnownPerson {
+  readonly person: string;
+  readonly name: string;
+  readonly role: Role;
+  readonly badge: string;
+  readonly pin: { readonly salt: string; readonly hash: string; readonly rounds: number } | null;
+}
+
+/** How the server learns people from the log. */
+export interface PeopleFold {
+  /** Kinds that it wants to see. */
+  readonly kinds: readonly string[];
+  /** Applies one entry. */
+  readonly fold: (people: Map<string, KnownPerson>, entry: Entry) => void;
+  /** Of entries of these kinds, in the log's order: the ids of those that nothing may follow from, as nothing proves who made them. */
+  readonly withoutRight: (entries: readonly Entry[], trust: CheckedTrust) => ReadonlySet<string>;
+}
