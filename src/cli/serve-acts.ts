@@ -6,7 +6,7 @@ import { makeCode } from '../server/codes.ts';
 import { openServerKey } from '../server/keys.ts';
 import { signedKeys } from '../server/plant-key.ts';
 import { makeBackup } from '../server/stores/backup.ts';
-import { StoreRefused } from '../server/stores/migrate.ts';
+import { type Migrated, StoreRefused } from '../server/stores/migrate.ts';
 import { openPresentStore, openStore } from '../server/stores/open.ts';
 import { restoreInto } from '../server/stores/restore.ts';
 import { lockFolder } from '../server/stores/sqlite/lock.ts';
@@ -19,6 +19,12 @@ export const actNames = 'enrol, tablets, revoke TABLET, keys, aside [FILE], back
 
 const nowMs = () => Date.now();
 
+/** One line for whoever started the server or the act. */
+export function migratedLine({ from, to, keptAt }: Migrated): string {
+  const copy = keptAt === null ? '' : `; what was there before is kept in ${keptAt}`;
+  return `The store was brought from schema ${from} to ${to}${copy}\n`;
+}
+
 /** Runs one act. */
 export async function runAct(
   positionals: readonly string[],
@@ -26,7 +32,8 @@ export async function runAct(
   io: CommandIo,
 ): Promise<number> {
   const [act = '', object] = positionals;
-  const place = { ...readPlace(values), nowMs };
+  const onMigrated = (migrated: Migrated) => io.stderr(migratedLine(migrated));
+  const place = { ...readPlace(values), nowMs, onMigrated };
   if (act === 'restore' && object !== undefined)
     return restore(object, { ...place, replace: values.replace ?? false }, io);
   const work = findAct(act, object, { values, io });

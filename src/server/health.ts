@@ -35,7 +35,7 @@ const meanings: readonly (readonly [RegExp, StoreTrouble])[] = [
   [/^(SQLITE_READONLY\w*|EROFS|SQLITE_CANTOPEN\w*|25006)$/, 'read-only'],
   [/^(SQLITE_CORRUPT\w*|SQLITE_NOTADB|XX001|XX002)$/, 'damaged'],
   [/^REELWARD_RESTORED$/, 'restored'],
-  [/^(ECONNREFUSED|ECONNRESET|ETIMEDOUT|EPIPE|57P0[123]|08\w{3})$/, 'away'],
+  [/^(ECONNREFUSED|ECONNRESET|ETIMEDOUT|EHOSTUNREACH|ENETUNREACH|EPIPE|57P0[123]|08\w{3})$/, 'away'],
 ];
 
 /** What an error says about the store; null where it says nothing. */
@@ -44,7 +44,12 @@ export function troubleOf(error: unknown): StoreTrouble | null {
     const { code, message } = cause as { code?: unknown; message: string }; // the drivers' errors carry one
     const found = meanings.find(([pattern]) => typeof code === 'string' && pattern.test(code));
     if (found) return found[1];
-    if (/connection terminated|timeout exceeded when trying to connect/i.test(message)) return 'away';
+    if (
+      /connection terminated|timeout exceeded when trying to connect|^timeout expired$|^query read timeout$/i.test(
+        message,
+      )
+    )
+      return 'away';
     cause = cause.cause;
   }
   return null;
@@ -58,6 +63,8 @@ export interface StoreHealth {
   readonly met: (error: unknown) => StoreTrouble | null;
   /** Something was written: what kept it from that is over. */
   readonly wrote: () => void;
+  /** The database answered: it is not away any more, though nothing need have been written. */
+  readonly answered: () => void;
   /** Looks along the whole log now; resolves when the look is over. */
   readonly look: () => Promise<void>;
   readonly stop: () => Promise<void>;
@@ -116,6 +123,9 @@ export function watchStore({ store, onTrouble }: HealthParts): StoreHealth {
     },
     wrote: () => {
       for (const trouble of passing) found.delete(trouble);
+    },
+    answered: () => {
+      found.delete('away');
     },
     look,
     stop: async () => {

@@ -78,6 +78,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
     nowMs,
     onFault: fault,
     serves: true,
+    ...(settings.onMigrated ? { onMigrated: settings.onMigrated } : {}),
   });
   closers.push(store.close);
   // A store that cannot be read through still serves what it can; what is wrong with it is told.
@@ -231,7 +232,7 @@ async function startTrust(
 }
 
 /** What is being answered may finish; whoever takes longer than this to read an answer is cut off, ms. */
-const GRACE_MS = 5_000;
+const GRACE_MS = 3_000;
 
 async function closeApp(app: FastifyInstance): Promise<void> {
   const cut = setTimeout(() => app.server.closeAllConnections(), GRACE_MS);

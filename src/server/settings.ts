@@ -4,6 +4,7 @@ import type { FastifyInstance } from 'fastify';
 import type { Role } from '../../shared/kit/roles.ts';
 import type { Entry } from '../../shared/log/entry.ts';
 import type { CheckedTrust } from './people/tickets.ts';
+import type { Migrated } from './stores/migrate.ts';
 
 /** A person as the log says; the server knows no more of the floor. */
 export interface KnownPerson {
@@ -43,6 +44,8 @@ export interface ServerSettings {
   /** Where the log goes, one JSON object a line; absent, to standard error. */
   readonly logTo?: { readonly write: (line: string) => void };
   readonly https: HttpsSettings | null;
+  /** Told where the store's schema was brought forward. */
+  readonly onMigrated?: (migrated: Migrated) => void;
   /** The program that keeps the trace in a process of its own; absent, the server's own process does. */
   readonly traceProgram?: string;
   /** Routes beside the server's own; where they name the page itself, they win over it. */

@@ -4,14 +4,15 @@
 import { LinkRefused, linkConfigSchema } from '../../link/config.ts';
 import { CertificateRefused } from '../../server/certificates/refused.ts';
 import { makeCode } from '../../server/codes.ts';
-import { troubleOf } from '../../server/health.ts';
 import { CannotStart, type RunningServer, startServer } from '../../server/main.ts';
 import type { ServerSettings } from '../../server/settings.ts';
-import { StoreRefused } from '../../server/stores/migrate.ts';
+import { type Migrated, StoreRefused } from '../../server/stores/migrate.ts';
+import { within } from '../../server/within.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall, readJson } from '../command.ts';
 import { startLinked } from '../linked.ts';
-import { actNames, runAct } from '../serve-acts.ts';
-import { readSettings, serveOptions } from '../serve-settings.ts';
+import { actNames, migratedLine, runAct } from '../serve-acts.ts';
+import { storeFault } from '../serve-faults.ts';
+import { readPlace, readSettings, serveOptions } from '../serve-settings.ts';
 
 const help = `reelward serve [--port N] [--data DIR] [--database URL] [--host NAME] [--https]
 reelward serve enrol | tablets | revoke TABLET | keys | aside [FILE] | backup FILE | restore FILE [--replace]
@@ -83,41 +84,26 @@ export const command: Command = {
         error instanceof CertificateRefused ||
         error instanceof LinkRefused;
       if (refused) throw new NotUnderstood(error.message);
-      throw databaseFault(error) ?? error;
+      throw storeFault(error, readPlace(values).database) ?? error;
     }
   },
 };
 
-/** What a database that is not there looks like; its address is not repeated, since it may hold a password. */
-function databaseFault(error: unknown): NotUnderstood | null {
-  const code = (error as { code?: unknown }).code;
-  if (code === 'ECONNREFUSED' || code === 'ENOTFOUND' || code === 'ETIMEDOUT') {
-    return new NotUnderstood(
-      '--database: nobody answers there; is PostgreSQL started, and the address right?',
-    );
-  }
-  if (code === '28P01' || code === '28000')
-    return new NotUnderstood('--database: user or password is refused');
-  if (code === '3D000') return new NotUnderstood('--database: no database of that name; make it first');
-  const trouble = troubleOf(error);
-  if (trouble === 'read-only' || code === 'EACCES')
-    return new NotUnderstood(
-      '--data: this user may not write there; check who owns the folder and how the disk is mounted',
-    );
-  if (trouble === 'disk-full') return new NotUnderstood('--data: the disk is full; make room first');
-  if (trouble === 'damaged' && code !== 'SQLITE_NOTADB')
-    return new NotUnderstood('--data: log.sqlite is damaged; keep a copy of the folder and restore a backup');
-  if (code === 'SQLITE_NOTADB')
-    return new NotUnderstood('--data: log.sqlite is no database; restore a backup');
-  return null;
-}
+/** A stop takes no longer than this, whatever the database does, ms: whoever asked would kill the process soon. */
+const STOP_MS = 4_000;
 
 async function serve(settings: ServerSettings, links: string | undefined, io: CommandIo): Promise<number> {
   const stopping = untilAsked();
   const { program } = io;
   // Looked at before anything is served, so that a mistyped file is not found out by an empty screen.
   if (links !== undefined) await readJson(links, linkConfigSchema, io);
-  const server = await startServer(program === undefined ? settings : { ...settings, traceProgram: program });
+  const onMigrated = (migrated: Migrated) => io.stderr(migratedLine(migrated));
+  const server = await Promise.race([
+    startServer({ ...settings, onMigrated, ...(program === undefined ? {} : { traceProgram: program }) }),
+    stopping.then(() => null),
+  ]);
+  // Asked to stop before it served: what was begun ends with the process, and is whole or undone in the store.
+  if (server === null) process.exit(0);
   io.stderr(`Reelward serves at ${server.url}\n`);
   if (server.trust) {
     io.stderr(`How to trust it on a tablet: ${server.trust.url}\nFingerprint: ${server.trust.fingerprint}\n`);
@@ -127,9 +113,10 @@ async function serve(settings: ServerSettings, links: string | undefined, io: Co
   const say = (line: string) => io.stderr(`${line}\n`);
   const linked = links === undefined || !program ? null : startLinked({ program, file: links, say });
   await stopping;
-  await linked?.stop();
-  await server.stop();
-  return 0;
+  const stopped = Promise.all([linked?.stop(), server.stop()]).then(() => true);
+  if (await within(stopped, STOP_MS, false)) return 0;
+  io.stderr('Stopped without waiting longer for the store; whatever was acknowledged is in it\n');
+  process.exit(0);
 }
 
 /** Until a tablet is enrolled, says how the first one is. */

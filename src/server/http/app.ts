@@ -9,6 +9,7 @@ import { bodyBytes } from '../../../shared/wire/limits.ts';
 import { wireHeader } from '../../../shared/wire/version.ts';
 import type { ServerContext } from '../context.ts';
 import { type StoreTrouble, storeWords } from '../health.ts';
+import { within } from '../within.ts';
 import { addBodyParsers } from './body.ts';
 import { createSecurityEvents } from './events.ts';
 import { addExportRoutes } from './export-routes.ts';
@@ -172,19 +173,37 @@ function createFastify(context: ServerContext, tls: TlsFiles | null): FastifyIns
   return app;
 }
 
+/** Whoever asks how the server stands waits no longer for the database than this, ms. */
+const HEALTH_MS = 1_500;
+
 function addOperationRoutes(app: FastifyInstance, context: ServerContext): void {
+  // One question at a time: a database that says nothing would take a connection for each.
+  let asking: Promise<number> | null = null;
+  const end = () => {
+    asking ??= context.store
+      .head()
+      .then(({ pos }) => pos)
+      .finally(() => {
+        asking = null;
+      });
+    return within(asking, HEALTH_MS, null);
+  };
   app.get('/health', async (_, reply) => {
     reply.header('cache-control', 'no-store');
+    const { health, store } = context;
     try {
-      const { pos } = await context.store.head();
+      const entries = await end();
+      if (entries === null)
+        throw Object.assign(new Error('the database does not answer'), { code: 'ETIMEDOUT' });
+      health.answered();
       const upSeconds = Math.floor((context.nowMs() - context.startedMs) / 1000);
-      const why = context.health.troubles();
-      const told = { store: context.store.dialect, entries: pos, upSeconds };
+      const why = health.troubles();
+      const told = { store: store.dialect, entries, upSeconds };
       if (why.length === 0) return { ok: true, ...told };
       return reply.code(503).send({ ok: false, degraded: why, ...told });
     } catch (error) {
-      const why = context.health.met(error);
-      return reply.code(503).send({ ok: false, degraded: why ? [why] : [], store: context.store.dialect });
+      const why = health.met(error);
+      return reply.code(503).send({ ok: false, degraded: why ? [why] : [], store: store.dialect });
     }
   });
   const metricsKey = openMetricsKey(context.settings.folder);

@@ -3,6 +3,7 @@
 
 import { readdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { troubleOf } from '../health.ts';
 import { StoreRefused } from './migrate.ts';
 import { readThrough } from './read-through.ts';
 import { openCopy } from './sqlite/open.ts';
@@ -36,7 +37,11 @@ export async function makeBackup(
   try {
     await store.backupTo(file);
   } catch (error) {
-    throw new StoreRefused(`backup: ${(error as Error).message}`);
+    const why =
+      troubleOf(error) === 'disk-full'
+        ? `no room for it at ${place}; make room there, or name another disk`
+        : (error as Error).message;
+    throw new StoreRefused(`backup: ${why}`);
   }
   const { entries, faults } = await readBack(file);
   if (faults.length > 0) {

@@ -36,7 +36,7 @@ export async function restoreInto(
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: openDatabase(fresh) }) });
   let filled: Filled;
   try {
-    await migrate(db, 'sqlite', { backup: async () => undefined });
+    await migrate(db, 'sqlite', { backup: async () => null });
     filled = await fillFrom(options.file, db, present);
   } finally {
     await db.destroy();

@@ -6,11 +6,12 @@ import { Kysely, PostgresDialect, sql } from 'kysely';
 import pg from 'pg';
 import { rowOf } from '../append.ts';
 import { copyAll } from '../copy.ts';
-import { migrate, newBackupFile, schemaVersion } from '../migrate.ts';
+import { type Migrated, migrate, newBackupFile, schemaVersion } from '../migrate.ts';
 import { createStore } from '../queries.ts';
 import type { Store } from '../store.ts';
 import { entryColumns, type Step, type Tables } from '../tables.ts';
-import { LeanClient } from './client.ts';
+import { CONNECT_MS, LeanClient } from './client.ts';
+import { probeDatabase } from './probe.ts';
 import { SERVING_LOCK } from './serving.ts';
 import { watchDatabase } from './watch.ts';
 
@@ -28,6 +29,8 @@ export interface PostgresOptions {
   readonly serves?: boolean;
   /** Told of what goes wrong in the background. */
   readonly onFault?: (error: Error) => void;
+  /** Told where the schema was brought forward. */
+  readonly onMigrated?: (migrated: Migrated) => void;
 }
 
 /** `bigint` and `numeric` as numbers: every whole number here is a count or ms, far below 2^53. */
@@ -50,7 +53,7 @@ export function openPostgresDatabase(
     connectionString: url,
     types,
     max: 8,
-    connectionTimeoutMillis: 5_000,
+    connectionTimeoutMillis: CONNECT_MS,
     Client: LeanClient,
   };
   const pool = new pg.Pool({ ...settings, ...change });
@@ -63,12 +66,16 @@ export function openPostgresDatabase(
 /** Opens the store, bringing its schema forward. */
 export async function openPostgres(options: PostgresOptions): Promise<Store> {
   const fault = options.onFault ?? (() => undefined);
+  await probeDatabase(options.url);
   const db = openPostgresDatabase(options.url, fault);
   try {
     await migrate(db, 'postgres', {
       ...(options.steps ? { steps: options.steps } : {}),
+      ...(options.onMigrated ? { onMigrated: options.onMigrated } : {}),
       backup: async (from) => {
-        await copyAll(db, newBackupFile(options.folder, `schema-step-${from + 1}`, options.nowMs()));
+        const file = newBackupFile(options.folder, `schema-step-${from + 1}`, options.nowMs());
+        await copyAll(db, file);
+        return file;
       },
     });
   } catch (error) {
@@ -144,6 +151,7 @@ class RestoredUnder extends Error {
 
 /** True where a server has made its tables. */
 export async function holdsStore(url: string): Promise<boolean> {
+  await probeDatabase(url);
   const db = openPostgresDatabase(url);
   try {
     return (await schemaVersion(db, 'postgres')) > 0;

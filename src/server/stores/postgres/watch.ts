@@ -4,6 +4,7 @@
 import pg from 'pg';
 import { StoreRefused } from '../migrate.ts';
 import type { Signal, Store } from '../store.ts';
+import { CONNECT_MS } from './client.ts';
 import { SERVING_LOCK } from './serving.ts';
 
 const AGAIN_MS = 1_000;
@@ -32,7 +33,11 @@ export async function watchDatabase(
     }, AGAIN_MS);
   };
   const connect = async () => {
-    const next = new pg.Client({ connectionString: url, keepAlive: true });
+    const next = new pg.Client({
+      connectionString: url,
+      keepAlive: true,
+      connectionTimeoutMillis: CONNECT_MS,
+    });
     next.on('error', (error) => {
       onFault(error);
       if (client === next) client = null;
