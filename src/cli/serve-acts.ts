@@ -12,10 +12,11 @@ import { restoreInto } from '../server/stores/restore.ts';
 import { lockFolder } from '../server/stores/sqlite/lock.ts';
 import type { Store } from '../server/stores/store.ts';
 import { type CommandIo, NotUnderstood, printJson } from './command.ts';
-import { readPlace, readPlant, type ServeValues } from './serve-settings.ts';
+import { readPlace, readPlant, readPublicUrl, type ServeValues } from './serve-settings.ts';
 
 /** For messages about the call. */
-export const actNames = 'enrol, tablets, revoke TABLET, keys, aside [FILE], backup FILE or restore FILE';
+export const actNames =
+  'check, enrol, tablets, revoke TABLET, keys, aside [FILE], backup FILE or restore FILE';
 
 const nowMs = () => Date.now();
 
@@ -53,8 +54,7 @@ function findAct(
   { values, io }: { readonly values: ServeValues; readonly io: CommandIo },
 ): ((store: Store) => Promise<number>) | null {
   if (act === 'enrol' && object === undefined)
-    return (store) =>
-      enrol(store, { url: values.url ?? 'http://localhost:8080', replaces: values.replaces }, io);
+    return (store) => enrol(store, { url: addressOf(values), replaces: values.replaces }, io);
   if (act === 'tablets' && object === undefined) return (store) => tablets(store, io);
   if (act === 'keys' && object === undefined) return (store) => keys(store, readPlant(values.plant), io);
   if (act === 'aside') return (store) => listQuarantined(store, object, io);
@@ -62,6 +62,11 @@ function findAct(
   if (act === 'revoke') return (store) => revoke(store, object, io);
   if (act === 'backup') return (store) => backup(store, object, { keep: readKeep(values.keep), io });
   return null;
+}
+
+/** The address that tablets use, as far as it was told. */
+function addressOf({ url, 'public-url': publicUrl }: ServeValues): string {
+  return url ?? (publicUrl === undefined ? 'http://localhost:8080' : readPublicUrl(publicUrl));
 }
 
 /** Dark modules on a light ground, whatever the terminal's colours: some readers do not take the inverse. */

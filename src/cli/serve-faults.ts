@@ -1,11 +1,16 @@
 // What keeps a server or an act from its store, in words: what it is, where, and what to do. The database's address is told without its
 // user and password.
 
-import { troubleOf } from '../server/health.ts';
+import { troubleOf } from '../server/stores/trouble.ts';
 import { NotUnderstood } from './command.ts';
 
 /** Nobody is there, by the codes of the operating system. */
 const ABSENT = new Set(['ECONNREFUSED', 'ENOTFOUND', 'EAI_AGAIN', 'EHOSTUNREACH', 'ENETUNREACH']);
+
+/** True for an address that carries a password. */
+export function hasPassword(database: string | undefined): boolean {
+  return database !== undefined && /:\/\/[^/@]*:[^/@]+@/.test(database);
+}
 
 /** A database as people may read it: host, port and name. */
 export function shownDatabase(database: string): string {
@@ -22,18 +27,18 @@ export function storeFault(error: unknown, database: string | null): NotUndersto
   const words =
     database === null
       ? folderWords(error)
-      : databaseWords(error, shownDatabase(database), /:\/\/[^/@]*:[^/@]+@/.test(database));
+      : databaseWords(error, shownDatabase(database), hasPassword(database));
   return words === null ? null : new NotUnderstood(words);
 }
 
-function databaseWords(error: unknown, where: string, hasPassword: boolean): string | null {
+function databaseWords(error: unknown, where: string, isProved: boolean): string | null {
   const { code, message } = error as { readonly code?: string; readonly message: string }; // the driver's errors carry both
   if (code !== undefined && ABSENT.has(code))
     return `--database: nobody answers at ${where}; is PostgreSQL started, and the address right?`;
   if (code === 'ERR_INVALID_URL')
     return '--database: the address cannot be read; expected postgres://user@host:port/database, signs such as @ and / in a password written as %40 and %2F';
   const isBare =
-    !hasPassword && (code === '28P01' || /client password must be a (non-empty )?string/.test(message));
+    !isProved && (code === '28P01' || /client password must be a (non-empty )?string/.test(message));
   if (isBare)
     return `--database: ${where} wants a password and none was given; name in PGPASSFILE a file, readable for this user alone, with the line host:port:database:user:password`;
   if (code === '28P01' || code === '28000')

@@ -33,7 +33,14 @@ export interface ServerClock {
 export interface ServerSettings {
   readonly folder: string;
   readonly database: string | null;
+  /** Name or address under which tablets reach this computer. */
   readonly host: string;
+  /** The address to listen on; absent, this computer alone where `host` is its own inner one, and every address otherwise. */
+  readonly listen?: string;
+  /** Addresses and networks of proxies that are believed about who asks. */
+  readonly trustProxy?: readonly string[];
+  /** Under which tablets reach the server where something stands between: no slash at the end. Absent, its own. */
+  readonly publicUrl?: string;
   readonly port: number;
   readonly plant: string;
   /** Where the built app lies. */

@@ -8,7 +8,8 @@ import { codesSince, type WireCode } from '../../../shared/wire/codes.ts';
 import { bodyBytes } from '../../../shared/wire/limits.ts';
 import { wireHeader } from '../../../shared/wire/version.ts';
 import type { ServerContext } from '../context.ts';
-import { type StoreTrouble, storeWords } from '../health.ts';
+import { storeWords } from '../health.ts';
+import type { StoreTrouble } from '../stores/trouble.ts';
 import { within } from '../within.ts';
 import { addBodyParsers } from './body.ts';
 import { createSecurityEvents } from './events.ts';
@@ -71,6 +72,7 @@ const CONNECTIONS_MOST = 2_000;
 /** Builds the app; the caller listens. */
 export async function createApp(context: ServerContext, tls: TlsFiles | null): Promise<FastifyInstance> {
   const app = createFastify(context, tls);
+  const isSecure = tls !== null || context.settings.publicUrl?.startsWith('https:') === true;
   const events = createSecurityEvents(context.nowMs);
   const refuse = (error: unknown) =>
     toRefused(error) ?? new Refused('server-fault', 'the server could not do this; its log says why');
@@ -109,8 +111,8 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
     referrerPolicy: { policy: 'no-referrer' },
     xFrameOptions: { action: 'deny' },
     // Both only mean something on a trusted origin, and browsers complain elsewhere.
-    crossOriginOpenerPolicy: tls ? { policy: 'same-origin' } : false,
-    originAgentCluster: tls !== null,
+    crossOriginOpenerPolicy: isSecure ? { policy: 'same-origin' } : false,
+    originAgentCluster: isSecure,
   });
   await app.register(rateLimit, { global: false });
   // Answers only: requests are unpacked by our own reader, which also hashes them.
@@ -142,7 +144,10 @@ function speaksOlder(request: FastifyRequest): boolean {
 
 function createFastify(context: ServerContext, tls: TlsFiles | null): FastifyInstance {
   const { logLevel } = context.settings;
+  const { trustProxy } = context.settings;
   const options = {
+    // Who asks is told by whoever stands between only where that one is named: anybody can write such a header.
+    ...(trustProxy ? { trustProxy: [...trustProxy] } : {}),
     bodyLimit: bodyBytes,
     requestTimeout: REQUEST_MS,
     keepAliveTimeout: 72_000,

@@ -3,11 +3,11 @@
 
 import { readdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { troubleOf } from '../health.ts';
 import { StoreRefused } from './migrate.ts';
 import { readThrough } from './read-through.ts';
 import { openCopy } from './sqlite/open.ts';
 import type { Store } from './store.ts';
+import { troubleOf } from './trouble.ts';
 
 /** Names of backups in a folder; they sort by their moment. */
 const named = /^reelward-\d{4}-\d{2}-\d{2}T\d{2}-\d{2}-\d{2}-\d{3}Z\.sqlite$/;

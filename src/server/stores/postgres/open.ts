@@ -149,13 +149,18 @@ class RestoredUnder extends Error {
   }
 }
 
-/** True where a server has made its tables. */
-export async function holdsStore(url: string): Promise<boolean> {
+/** Asks a database that may hold no store; it stays as it is. */
+export async function askDatabase<T>(url: string, ask: (db: Kysely<Tables>) => Promise<T>): Promise<T> {
   await probeDatabase(url);
-  const db = openPostgresDatabase(url);
+  const db = openPostgresDatabase(url, undefined, { max: 1 });
   try {
-    return (await schemaVersion(db, 'postgres')) > 0;
+    return await ask(db);
   } finally {
     await db.destroy();
   }
+}
+
+/** True where a server has made its tables. */
+export function holdsStore(url: string): Promise<boolean> {
+  return askDatabase(url, async (db) => (await schemaVersion(db, 'postgres')) > 0);
 }

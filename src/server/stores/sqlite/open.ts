@@ -76,6 +76,18 @@ export function openDatabase(file: string): Database.Database {
   return raw;
 }
 
+/** Asks a file that may only be read; it stays as it is. */
+export async function lookInside<T>(file: string, ask: (db: Kysely<Tables>) => Promise<T>): Promise<T> {
+  const db = new Kysely<Tables>({
+    dialect: new SqliteDialect({ database: new Database(file, { readonly: true, fileMustExist: true }) }),
+  });
+  try {
+    return await ask(db);
+  } finally {
+    await db.destroy();
+  }
+}
+
 /** Writes a whole copy of a database to a new file, as of one moment. */
 export function copyInto(raw: Database.Database, file: string): void {
   if (existsSync(file)) throw new Error(`${file} exists already: name a file that does not`);
