@@ -15,7 +15,7 @@ export const storeWords: Readonly<Record<StoreTrouble, string>> = {
   damaged: 'the store is damaged: stop the server, keep a copy of the data folder, and restore a backup',
   'text-changed': 'an entry was changed in the store: compare with a backup; its tablet holds the original',
   'log-broken': 'the log was changed in the store: compare with a backup',
-  restored: 'a backup was put into the database under this server: start the server again',
+  restored: 'a backup was put into the database under this server: it must be started again',
 };
 
 /** What is known of whether the store is intact. */

@@ -41,6 +41,8 @@ export interface RunningServer {
   readonly warnings: readonly string[];
   /** Takes up a certificate that was put in the place of the one in use, without dropping a connection; true where there was one. Rejects where it cannot be used. */
   readonly takeCertificate: () => Promise<boolean>;
+  /** Resolves, with the reason in words, where it can serve no longer and has to be stopped: another log lies under it. */
+  readonly over: Promise<string>;
   /** Answers what it has begun, closes live connections, then the store. */
   readonly stop: () => Promise<void>;
 }
@@ -102,9 +104,19 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   closers.push(context.seen.stop);
   closers.push(context.trace.stop);
   const app = await createApp(context, certificate?.pair() ?? null);
-  onFault = (error) => app.log.error({ err: error }, 'fault in the background');
-  onTrouble = (trouble, where) => app.log.error({ store: trouble, where }, storeWords[trouble]);
-  for (const error of faults) if (!context.health.met(error)) fault(error as Error);
+  onFault = (error) => {
+    // What says something of the store is told as that, once.
+    if (!context.health.met(error)) app.log.error({ err: error }, 'fault in the background');
+  };
+  let end = (_why: string): void => undefined;
+  const over = new Promise<string>((resolve) => {
+    end = resolve;
+  });
+  onTrouble = (trouble, where) => {
+    app.log.error({ store: trouble, where }, storeWords[trouble]);
+    if (trouble === 'restored') end(storeWords[trouble]);
+  };
+  for (const error of faults) fault(error as Error);
   for (const entry of unsigned) app.log.warn({ entry }, 'signature set aside: it is none by its form');
   closers.push(() => closeApp(app));
   // Live connections would hold the closing up: they end first.
@@ -128,7 +140,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
     (app.server as unknown as SecureServer).setSecureContext(certificate.pair()); // made with TLS
     return true;
   };
-  return { url, port, store, context, app, trust, warnings, takeCertificate, stop };
+  return { url, port, store, context, app, trust, warnings, takeCertificate, over, stop };
 }
 
 function takeFolder(folder: string): () => void {

@@ -198,3 +198,27 @@ describe('a store of an earlier schema', () => {
     expect((await call(['serve', 'tablets', '--data', data])).err).toBe('');
   });
 });
+
+describe('a server under which a backup was put into the database', () => {
+  it('stops by itself, saying why, so that it is started on the log that is there now', async () => {
+    const database = await newDatabase();
+    const way = await wayTo(database);
+    const data = ['--data', join(cli.folder, 'data')];
+    const server = cli.run('serve', '--database', way.url, '--port', String(await freePort()), ...data);
+    await until('the address', () => server.err().includes('Reelward serves at'));
+    const file = join(cli.folder, 'copy.sqlite');
+    const place = [...data, '--database', database];
+    expect((await call(['serve', 'backup', file, ...place])).code).toBe(0);
+    // Cut off, so that its lock is gone with its connection; then the backup is put in.
+    way.refuse();
+    await until(
+      'the restore',
+      async () => (await call(['serve', 'restore', file, '--replace', ...place])).code === 0,
+    );
+    way.speak();
+    expect(await server.ended).toBe(2);
+    expect(server.err()).toContain(
+      'reelward serve: stops, as a backup was put into the database under this server',
+    );
+  });
+});

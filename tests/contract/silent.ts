@@ -7,6 +7,8 @@ export interface SilentWay {
   readonly url: string;
   /** From now on nothing passes, in either direction. */
   readonly fallSilent: () => void;
+  /** Drops every connection, and each new one as it comes. */
+  readonly refuse: () => void;
   /** What was held back passes, and all that follows. */
   readonly speak: () => void;
   /** How many have come in. */
@@ -20,8 +22,13 @@ export async function openWay(url: string, isSilent = false): Promise<SilentWay>
   const sockets = new Set<Socket>();
   let silent = isSilent;
   let came = 0;
+  let refusing = false;
   const server = createServer((near) => {
     came += 1;
+    if (refusing) {
+      near.destroy();
+      return;
+    }
     const far = connect(Number(target.port), target.hostname);
     for (const [from, to] of [
       [near, far],
@@ -53,8 +60,13 @@ export async function openWay(url: string, isSilent = false): Promise<SilentWay>
       silent = true;
       for (const socket of sockets) socket.pause();
     },
+    refuse: () => {
+      refusing = true;
+      for (const socket of sockets) socket.destroy();
+    },
     speak: () => {
       silent = false;
+      refusing = false;
       for (const socket of sockets) socket.resume();
     },
     came: () => came,

@@ -79,8 +79,8 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
 
 The acts take --data, --database and --config like the server; enrol takes --url, the address
 that tablets use (default --public-url, or http://localhost:8080).
-Exit 0 stopped or done, 1 nothing to revoke or something wrong at check, 2 cannot start or
-not understood.
+Exit 0 stopped or done, 1 nothing to revoke or something wrong at check, 2 cannot start, not
+understood, or stopped by itself as another log was put under it.
 `;
 
 /** The command. */
@@ -145,11 +145,14 @@ async function serve(settings: ServerSettings, links: string | undefined, io: Co
   await greet(server, settings, io);
   const say = (line: string) => io.stderr(`${line}\n`);
   const linked = links === undefined || !program ? null : startLinked({ program, file: links, say });
-  await stopping;
+  const why = await Promise.race([stopping, server.over]);
+  // For whoever keeps it running: an end that nobody asked for, after which it is started again.
+  const code = why === undefined ? 0 : 2;
+  if (why !== undefined) io.stderr(`reelward serve: stops, as ${why}\n`);
   const stopped = Promise.all([linked?.stop(), server.stop()]).then(() => true);
-  if (await within(stopped, STOP_MS, false)) return 0;
+  if (await within(stopped, STOP_MS, false)) return code;
   io.stderr('Stopped without waiting longer for the store; whatever was acknowledged is in it\n');
-  process.exit(0);
+  process.exit(code);
 }
 
 async function takeCertificate(server: RunningServer, io: CommandIo): Promise<void> {

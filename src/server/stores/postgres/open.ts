@@ -86,6 +86,12 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
   const hasty = openPostgresDatabase(options.url, fault, { max: 3, options: '-c synchronous_commit=off' });
   const watching = await watchDatabase(options.url, {
     onFault: fault,
+    // While nothing stood between, a backup may have been put in.
+    onBack: () => {
+      store.readMeta('server_epoch').then((now) => {
+        if (epoch !== null && now !== epoch) fault(new RestoredUnder());
+      }, fault);
+    },
     serves: options.serves ?? false,
   }).catch(async (error: unknown) => {
     await Promise.all([hasty.destroy(), db.destroy()]);
