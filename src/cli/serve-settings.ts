@@ -19,6 +19,8 @@ export const serveOptions = {
   config: { type: 'string' },
   plant: { type: 'string' },
   log: { type: 'string' },
+  'log-json': { type: 'boolean' },
+  'metrics-port': { type: 'string' },
   https: { type: 'boolean' },
   'trust-port': { type: 'string' },
   cert: { type: 'string' },
@@ -52,8 +54,10 @@ export function readPlace(values: ServeValues): {
 /** The server's settings. */
 export function readSettings(values: ServeValues): ServerSettings {
   const https = readHttps(values);
+  const { 'metrics-port': metricsPort } = values;
   const { listen, 'trust-proxy': proxies, 'public-url': publicUrl } = values;
   return {
+    ...(metricsPort === undefined ? {} : { metricsPort: readPort(metricsPort, '--metrics-port') }),
     ...(listen === undefined ? {} : { listen: readListen(listen) }),
     ...(proxies === undefined ? {} : { trustProxy: readProxies(proxies) }),
     ...(publicUrl === undefined ? {} : { publicUrl: readPublicUrl(publicUrl) }),

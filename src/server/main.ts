@@ -8,6 +8,7 @@ import type { KeptCertificate } from './certificates/keep.ts';
 import type { ServerContext } from './context.ts';
 import { storeWords, watchStore } from './health.ts';
 import { createApp } from './http/app.ts';
+import { createMetricsServer } from './http/metrics-server.ts';
 import { createTrustServer } from './http/trust-page.ts';
 import { openServerKey } from './keys.ts';
 import { CannotStart, lanAddresses, listen, shownHost } from './listen.ts';
@@ -15,6 +16,7 @@ import { createLiveHub } from './live.ts';
 import { createMetrics } from './metrics.ts';
 import { createPeopleBook } from './people/book.ts';
 import { createTicketDesk } from './people/tickets.ts';
+import { addPlantMetrics } from './plant-metrics.ts';
 import { createQuotas } from './quotas.ts';
 import { createSeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
@@ -132,6 +134,8 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   sweep.unref();
   closers.push(() => clearInterval(sweep));
   if (certificate) closers.push(renewing(app.server as unknown as SecureServer, certificate, fault)); // made with TLS
+  if (settings.metricsPort !== undefined)
+    closers.push(await startMetrics(context.metrics.registry, settings.metricsPort, fault));
   const trust = await startTrust(settings, { certificate, url, closers });
   const warnings = certificate?.warnings() ?? [];
   for (const line of warnings) app.log.warn({ certificate: true }, line);
@@ -198,15 +202,18 @@ async function createContext(
     },
   });
   const tickets = createTicketDesk({ store, key, plant: settings.plant });
+  const health = watchStore({ store, onTrouble });
+  const seen = createSeenBook(store, onFault);
+  addPlantMetrics({ registry: metrics.registry, folder: settings.folder, store, health, seen });
   return {
     settings,
     store,
     metrics,
     quotas: createQuotas(),
-    health: watchStore({ store, onTrouble }),
+    health,
     signatures,
     appender: createAppender(store, nowMs),
-    seen: createSeenBook(store, onFault),
+    seen,
     live,
     key,
     heads: createHeadSigner(key.plant),
@@ -224,6 +231,30 @@ function openDesk(settings: ServerSettings, store: Store, onFault: (error: Error
   const { traceProgram: program, folder, database, clock } = settings;
   if (program === undefined) return createLocalDesk({ store, nowMs: clock.nowMs, onFault });
   return createRemoteDesk({ program, folder, database, store, onFault });
+}
+
+/** For this computer alone, whatever the server itself listens on. Returns the closing. */
+async function startMetrics(
+  registry: ServerContext['metrics']['registry'],
+  port: number,
+  onFault: (error: Error) => void,
+): Promise<() => Promise<void>> {
+  const server = createMetricsServer(registry, onFault);
+  await listenPlain(server, port, { host: '127.0.0.1' });
+  return () => closeServer(server);
+}
+
+/** Listens with a server of Node's own. */
+function listenPlain(server: Server, port: number, place: Pick<ServerSettings, 'host' | 'listen'>) {
+  return listen(
+    (at, address) =>
+      new Promise<void>((resolve, reject) => {
+        server.once('error', reject);
+        server.listen(at, address, resolve);
+      }),
+    port,
+    place,
+  );
 }
 
 async function startTrust(
@@ -244,15 +275,7 @@ async function startTrust(
     pageUrl,
   }));
   parts.closers.push(() => closeServer(server));
-  await listen(
-    (port, host) =>
-      new Promise<void>((resolve, reject) => {
-        server.once('error', reject);
-        server.listen(port, host, resolve);
-      }),
-    settings.https.trustPort,
-    settings,
-  );
+  await listenPlain(server, settings.https.trustPort, settings);
   const url = `http://${shownHost(settings)}:${portOf(server) ?? settings.https.trustPort}/ca`;
   return { url, fingerprint: authority.fingerprint };
 }

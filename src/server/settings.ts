@@ -51,6 +51,8 @@ export interface ServerSettings {
   /** Where the log goes, one JSON object a line; absent, to standard error. */
   readonly logTo?: { readonly write: (line: string) => void };
   readonly https: HttpsSettings | null;
+  /** Port on which this computer alone may ask what the server counts; absent, only those who hold the key ask, at the server's own port. */
+  readonly metricsPort?: number;
   /** Told where the store's schema was brought forward. */
   readonly onMigrated?: (migrated: Migrated) => void;
   /** The program that keeps the trace in a process of its own; absent, the server's own process does. */

@@ -43,6 +43,9 @@ Serves the app and keeps the log of all tablets. Tablets go on without it and sy
                    own that is started again should it end; see reelward link --help
   --log LEVEL      debug, info, warn, error or silent (default warn): one JSON object
                    a line on standard error
+  --log-json       whatever else is said on standard error is such an object too
+  --metrics-port N what the server counts about itself, its store and its tablets, at
+                   http://127.0.0.1:N/metrics, for this computer alone
 
   --config FILE    JSON with these options, e.g. {"https": true, "host": "reelward.local"};
                    the environment wins over it (REELWARD_HOST for --host, and so on),
@@ -99,8 +102,9 @@ export const command: Command = {
     process.umask(0o077);
     try {
       if (positionals.length === 0) {
-        if (hasPassword(called.database)) io.stderr(openPassword);
-        return await serve(readSettings(values), values.links, io);
+        const told = values['log-json'] ? asJson(io) : io;
+        if (hasPassword(called.database)) told.stderr(openPassword);
+        return await serve(readSettings(values), values.links, told);
       }
       if (positionals[0] === 'check' && positionals.length === 1) return await check(values, io);
       return await runAct(positionals, values, io);
@@ -119,6 +123,16 @@ export const command: Command = {
 const openPassword =
   "The database's password stands on the command line, where every user of this computer can read it: " +
   'put it into the file that PGPASSFILE names, into REELWARD_DATABASE, or into the file of --config\n';
+
+/** What is said to people as lines of the log's own form: level 30, as its lines of `info`. */
+function asJson(io: CommandIo): CommandIo {
+  const write = (text: string) => {
+    for (const msg of text.split('\n'))
+      if (msg !== '')
+        io.stderr(`${JSON.stringify({ level: 30, time: Date.now(), pid: process.pid, msg })}\n`);
+  };
+  return { ...io, stderr: write };
+}
 
 /** A stop takes no longer than this, whatever the database does, ms: whoever asked would kill the process soon. */
 const STOP_MS = 4_000;

@@ -9,6 +9,9 @@ import { openCopy } from './sqlite/open.ts';
 import type { Store } from './store.ts';
 import { troubleOf } from './trouble.ts';
 
+/** The row of `meta` that says when the last backup was read back, ms since 1970. */
+export const backupMade = 'backup_made_ms';
+
 /** Names of backups in a folder; they sort by their moment. */
 const named = /^reelward-\d{4}-\d{2}-\d{2}T\d{2}-\d{2}-\d{2}-\d{3}Z\.sqlite$/;
 
@@ -49,6 +52,7 @@ export async function makeBackup(
       `backup: ${file} was written but is no whole log (${faults.join('; ')}); look after the store before you trust it`,
     );
   }
+  await store.writeMeta(backupMade, String(nowMs));
   return { file, entries, removed: keep === null ? [] : thin(place, keep) };
 }
 

@@ -1,11 +1,11 @@
 // What a store holds, asked without opening it as a server would: nothing is made, and nothing is brought forward.
 
-import { existsSync, statSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Kysely } from 'kysely';
 import { schemaVersion } from './migrate.ts';
 import type { StoreChoice } from './open.ts';
-import { logFile, lookInside } from './sqlite/open.ts';
+import { fileBytes, logFile, lookInside } from './sqlite/open.ts';
 import { type Dialect, steps, type Tables } from './tables.ts';
 
 /** What was found. */
@@ -33,15 +33,7 @@ export async function lookAtStore({
   const file = join(folder, logFile);
   if (!existsSync(file)) return null;
   const found = await lookInside(file, (db) => look(db, 'sqlite'));
-  return found && { ...found, bytes: bytesOf(file) };
-}
-
-/** The store's file with what SQLite keeps beside it. */
-function bytesOf(file: string): number {
-  return ['', '-wal'].reduce(
-    (sum, end) => sum + (statSync(file + end, { throwIfNoEntry: false })?.size ?? 0),
-    0,
-  );
+  return found && { ...found, bytes: fileBytes(file) };
 }
 
 async function look(db: Kysely<Tables>, dialect: Dialect): Promise<StoreLook | null> {

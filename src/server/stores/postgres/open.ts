@@ -137,6 +137,11 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
     backupTo: (file) => copyAll(db, file),
     // Pages are checked as they are read, where the cluster was made with checksums.
     quickCheck: async () => [],
+    bytes: async () => {
+      const { rows } = await sql<{ bytes: number }>`
+        select pg_database_size(current_database()) as bytes`.execute(db);
+      return Number(rows[0]?.bytes ?? 0);
+    },
     close: async () => {
       await watching.close();
       await hasty.destroy();

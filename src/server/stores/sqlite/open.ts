@@ -1,7 +1,7 @@
 // The embedded default: one SQLite file in the data folder, write-ahead log, every commit on the disk before it is answered.
 // `synchronous=NORMAL` was refused: with it an acknowledged entry may be gone after a power cut.
 
-import { chmodSync, closeSync, existsSync, mkdirSync, openSync, rmSync } from 'node:fs';
+import { chmodSync, closeSync, existsSync, mkdirSync, openSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { Kysely, SqliteDialect, sql, type Transaction } from 'kysely';
@@ -110,6 +110,14 @@ export function copyInto(raw: Database.Database, file: string): void {
   }
 }
 
+/** A database's file with what SQLite keeps beside it, bytes. */
+export function fileBytes(file: string): number {
+  return ['', '-wal'].reduce(
+    (sum, end) => sum + (statSync(file + end, { throwIfNoEntry: false })?.size ?? 0),
+    0,
+  );
+}
+
 /** Makes the file, where it is not there, for its owner alone: what SQLite puts beside it is made alike. */
 function makePrivate(file: string): void {
   closeSync(openSync(file, 'a', 0o600));
@@ -152,6 +160,7 @@ function createSqliteStore(raw: Database.Database, db: Kysely<Tables>): Store {
     },
     backupTo: async (file) => copyInto(raw, file),
     quickCheck: () => quickCheck(raw.name),
+    bytes: async () => fileBytes(raw.name),
     close: () => db.destroy(),
   });
 }
