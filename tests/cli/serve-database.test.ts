@@ -55,6 +55,10 @@ describe('a database that takes connections and says nothing', () => {
     const port = await freePort();
     const server = cli.run('serve', '--database', way.url, '--port', String(port));
     await until('the address', () => server.err().includes('Reelward serves at'));
+    await until('the note', () =>
+      server.err().includes("The database's password stands on the command line"),
+    );
+    expect(server.err()).not.toContain('tester:tester');
     const health = async () => {
       const answer = await fetch(`http://127.0.0.1:${port}/health`, { signal: AbortSignal.timeout(10_000) });
       const { degraded } = (await answer.json()) as { degraded?: readonly string[] };

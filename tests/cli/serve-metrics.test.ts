@@ -27,6 +27,8 @@ it('the numbers tell of store, backup, checks and tablets, and the alert rules n
   await until('the code', () => server.err().includes('#enrol='));
   const tablet = await newTablet('t1', `http://127.0.0.1:${port}`);
   await enrolTablet(tablet, { code: readEnrolCode(server.err()) ?? '', name: 'Line 1' });
+  // Who was let in is told without asking for more than a server tells by itself.
+  expect(server.err()).toContain('"act":"enrolled","tablet":"t1","name":"Line 1"');
   const beganSeconds = Date.now() / 1000 - 1;
   tablet.log.write(7);
   tablet.start();

@@ -103,8 +103,8 @@ export const command: Command = {
     try {
       if (positionals.length === 0) {
         const told = values['log-json'] ? asJson(io) : io;
-        if (hasPassword(called.database)) told.stderr(openPassword);
-        return await serve(readSettings(values), values.links, told);
+        const note = hasPassword(called.database) ? openPassword : '';
+        return await serve(readSettings(values), { links: values.links, note }, told);
       }
       if (positionals[0] === 'check' && positionals.length === 1) return await check(values, io);
       return await runAct(positionals, values, io);
@@ -137,7 +137,12 @@ function asJson(io: CommandIo): CommandIo {
 /** A stop takes no longer than this, whatever the database does, ms: whoever asked would kill the process soon. */
 const STOP_MS = 4_000;
 
-async function serve(settings: ServerSettings, links: string | undefined, io: CommandIo): Promise<number> {
+/** `note`: what is said once it serves, empty for nothing. */
+async function serve(
+  settings: ServerSettings,
+  { links, note }: { readonly links: string | undefined; readonly note: string },
+  io: CommandIo,
+): Promise<number> {
   const stopping = untilAsked();
   const { program } = io;
   // Looked at before anything is served, so that a mistyped file is not found out by an empty screen.
@@ -154,6 +159,7 @@ async function serve(settings: ServerSettings, links: string | undefined, io: Co
     io.stderr(`How to trust it on a tablet: ${server.trust.url}\nFingerprint: ${server.trust.fingerprint}\n`);
   }
   io.stderr(`The plant's key, for whoever checks its log: ${server.context.key.plant.fingerprint}\n`);
+  if (note !== '') io.stderr(note);
   for (const line of server.warnings) io.stderr(`Certificate: ${line}\n`);
   process.on('SIGHUP', () => void (settings.https && takeCertificate(server, io)));
   await greet(server, settings, io);
