@@ -13,7 +13,7 @@ import { createTrustServer } from './http/trust-page.ts';
 import { openServerKey } from './keys.ts';
 import { CannotStart, lanAddresses, listen, shownHost } from './listen.ts';
 import { createLiveHub } from './live.ts';
-import { createMetrics } from './metrics.ts';
+import { createMetrics, type Metrics } from './metrics.ts';
 import { createPeopleBook } from './people/book.ts';
 import { createTicketDesk } from './people/tickets.ts';
 import { addPlantMetrics } from './plant-metrics.ts';
@@ -135,7 +135,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   closers.push(() => clearInterval(sweep));
   if (certificate) closers.push(renewing(app.server as unknown as SecureServer, certificate, fault)); // made with TLS
   if (settings.metricsPort !== undefined)
-    closers.push(await startMetrics(context.metrics.registry, settings.metricsPort, fault));
+    closers.push(await startMetrics(context.metrics, settings.metricsPort, fault));
   const trust = await startTrust(settings, { certificate, url, closers });
   const warnings = certificate?.warnings() ?? [];
   for (const line of warnings) app.log.warn({ certificate: true }, line);
@@ -204,7 +204,8 @@ async function createContext(
   const tickets = createTicketDesk({ store, key, plant: settings.plant });
   const health = watchStore({ store, onTrouble });
   const seen = createSeenBook(store, onFault);
-  addPlantMetrics({ registry: metrics.registry, folder: settings.folder, store, health, seen });
+  const { registry, tablets } = metrics;
+  addPlantMetrics({ registry, tablets, folder: settings.folder, store, health, seen });
   return {
     settings,
     store,
@@ -235,11 +236,11 @@ function openDesk(settings: ServerSettings, store: Store, onFault: (error: Error
 
 /** For this computer alone, whatever the server itself listens on. Returns the closing. */
 async function startMetrics(
-  registry: ServerContext['metrics']['registry'],
+  metrics: Pick<Metrics, 'registry' | 'tablets'>,
   port: number,
   onFault: (error: Error) => void,
 ): Promise<() => Promise<void>> {
-  const server = createMetricsServer(registry, onFault);
+  const server = createMetricsServer(metrics, onFault);
   await listenPlain(server, port, { host: '127.0.0.1' });
   return () => closeServer(server);
 }

@@ -17,6 +17,8 @@ const ASK_MS = 2_000;
 
 export interface PlantMetricsParts {
   readonly registry: Registry;
+  /** For what names tablets. */
+  readonly tablets: Registry;
   readonly folder: string;
   readonly store: Pick<Store, 'head' | 'readMeta' | 'listTablets' | 'measure'>;
   readonly health: Pick<StoreHealth, 'troubles'>;
@@ -27,7 +29,7 @@ export interface PlantMetricsParts {
 export function addPlantMetrics(parts: PlantMetricsParts): void {
   const registers = [parts.registry];
   addStoreMetrics(parts, registers);
-  addTabletMetrics(parts, registers);
+  addTabletMetrics(parts, [parts.tablets]);
   new Gauge({
     name: 'reelward_disk_free_bytes',
     help: 'Room on the disk of the data folder',

@@ -4,7 +4,7 @@
 
 import { Kysely, PostgresDialect, sql } from 'kysely';
 import pg from 'pg';
-import { rowOf } from '../append.ts';
+import { type InsertEntries, rowOf } from '../append.ts';
 import { copyAll } from '../copy.ts';
 import { type Migrated, migrate, newBackupFile, schemaVersion } from '../migrate.ts';
 import { createStore } from '../queries.ts';
@@ -63,6 +63,18 @@ export function openPostgresDatabase(
   return new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
 }
 
+/** One array a column: a parameter for each value of each row costs several times as much. */
+const insertEntries: InsertEntries = async (tx, placed, receivedMs) => {
+  if (placed.length === 0) return;
+  const rows = placed.map((one) => rowOf(one, receivedMs));
+  const arrays = entryColumns.map((column, at) => {
+    const values = rows.map((row) => row[at]);
+    return sql`${values}::${sql.raw(wholeColumns.has(column) ? 'bigint' : 'text')}[]`;
+  });
+  const columns = sql.join(entryColumns.map((column) => sql.ref(column)));
+  await sql`insert into entries (${columns}) select * from unnest(${sql.join(arrays)})`.execute(tx);
+};
+
 /** Opens the store, bringing its schema forward. */
 export async function openPostgres(options: PostgresOptions): Promise<Store> {
   const fault = options.onFault ?? (() => undefined);
@@ -111,17 +123,7 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
         if (!now?.free || (epoch !== null && now.epoch !== epoch)) throw new RestoredUnder();
         return work(tx);
       }),
-    // One array a column: a parameter for each value of each row costs several times as much.
-    insertEntries: async (tx, placed, receivedMs) => {
-      if (placed.length === 0) return;
-      const rows = placed.map((one) => rowOf(one, receivedMs));
-      const arrays = entryColumns.map((column, at) => {
-        const values = rows.map((row) => row[at]);
-        return sql`${values}::${sql.raw(wholeColumns.has(column) ? 'bigint' : 'text')}[]`;
-      });
-      const columns = sql.join(entryColumns.map((column) => sql.ref(column)));
-      await sql`insert into entries (${columns}) select * from unnest(${sql.join(arrays)})`.execute(tx);
-    },
+    insertEntries,
     claimNonce: async (nonce, _nowMs, untilMs) => {
       const added = await hasty
         .insertInto('nonces')
