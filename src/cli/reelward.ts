@@ -4,6 +4,7 @@
 import { traceRole } from '../server/trace/protocol.ts';
 import { type CommandIo, NotUnderstood } from './command.ts';
 import { commandLoaders } from './commands.ts';
+import { ownVersion } from './version.ts';
 
 async function readStdin(): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [];
@@ -25,10 +26,16 @@ export async function runReelward(args: readonly string[], io: CommandIo): Promi
   const loader =
     name === undefined ? undefined : Object.hasOwn(commandLoaders, name) ? commandLoaders[name] : undefined;
   if (loader === undefined) {
+    if (name === '--version') {
+      io.stdout(`${ownVersion()}\n`);
+      return 0;
+    }
     const asked = name === '--help' || name === '-h' || name === 'help';
     const names = Object.keys(commandLoaders).join(', ');
     if (asked) {
-      io.stdout(`reelward COMMAND ...\n\nCommands: ${names}\nEach takes --help.\n`);
+      io.stdout(
+        `reelward COMMAND ...\n\nCommands: ${names}\nEach takes --help; reelward --version says which version this is.\n`,
+      );
       return 0;
     }
     io.stderr(`reelward: expected a command (${names}), found ${name ?? 'nothing'}\n`);

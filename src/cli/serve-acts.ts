@@ -6,18 +6,25 @@ import { makeCode } from '../server/codes.ts';
 import { openServerKey } from '../server/keys.ts';
 import { signedKeys } from '../server/plant-key.ts';
 import { makeBackup } from '../server/stores/backup.ts';
-import { StoreRefused } from '../server/stores/migrate.ts';
+import { type Migrated, StoreRefused } from '../server/stores/migrate.ts';
 import { openPresentStore, openStore } from '../server/stores/open.ts';
 import { restoreInto } from '../server/stores/restore.ts';
 import { lockFolder } from '../server/stores/sqlite/lock.ts';
 import type { Store } from '../server/stores/store.ts';
 import { type CommandIo, NotUnderstood, printJson } from './command.ts';
-import { readPlace, readPlant, type ServeValues } from './serve-settings.ts';
+import { readPlace, readPlant, readPublicUrl, type ServeValues } from './serve-settings.ts';
 
 /** For messages about the call. */
-export const actNames = 'enrol, tablets, revoke TABLET, keys, aside [FILE], backup FILE or restore FILE';
+export const actNames =
+  'check, enrol, tablets, revoke TABLET, keys, aside [FILE], backup FILE or restore FILE';
 
 const nowMs = () => Date.now();
+
+/** One line for whoever started the server or the act. */
+export function migratedLine({ from, to, keptAt }: Migrated): string {
+  const copy = keptAt === null ? '' : `; what was there before is kept in ${keptAt}`;
+  return `The store was brought from schema ${from} to ${to}${copy}\n`;
+}
 
 /** Runs one act. */
 export async function runAct(
@@ -26,7 +33,8 @@ export async function runAct(
   io: CommandIo,
 ): Promise<number> {
   const [act = '', object] = positionals;
-  const place = { ...readPlace(values), nowMs };
+  const onMigrated = (migrated: Migrated) => io.stderr(migratedLine(migrated));
+  const place = { ...readPlace(values), nowMs, onMigrated };
   if (act === 'restore' && object !== undefined)
     return restore(object, { ...place, replace: values.replace ?? false }, io);
   const work = findAct(act, object, { values, io });
@@ -46,8 +54,7 @@ function findAct(
   { values, io }: { readonly values: ServeValues; readonly io: CommandIo },
 ): ((store: Store) => Promise<number>) | null {
   if (act === 'enrol' && object === undefined)
-    return (store) =>
-      enrol(store, { url: values.url ?? 'http://localhost:8080', replaces: values.replaces }, io);
+    return (store) => enrol(store, { url: addressOf(values), replaces: values.replaces }, io);
   if (act === 'tablets' && object === undefined) return (store) => tablets(store, io);
   if (act === 'keys' && object === undefined) return (store) => keys(store, readPlant(values.plant), io);
   if (act === 'aside') return (store) => listQuarantined(store, object, io);
@@ -55,6 +62,11 @@ function findAct(
   if (act === 'revoke') return (store) => revoke(store, object, io);
   if (act === 'backup') return (store) => backup(store, object, { keep: readKeep(values.keep), io });
   return null;
+}
+
+/** The address that tablets use, as far as it was told. */
+function addressOf({ url, 'public-url': publicUrl }: ServeValues): string {
+  return url ?? (publicUrl === undefined ? 'http://localhost:8080' : readPublicUrl(publicUrl));
 }
 
 /** Dark modules on a light ground, whatever the terminal's colours: some readers do not take the inverse. */

@@ -5,18 +5,7 @@
 import { DAY_MS } from '../../shared/kit/moment.ts';
 import { readThrough } from './stores/read-through.ts';
 import type { Store } from './stores/store.ts';
-
-/** What can be wrong. */
-export const storeTroubles = [
-  'disk-full',
-  'read-only',
-  'away',
-  'damaged',
-  'text-changed',
-  'log-broken',
-  'restored',
-] as const;
-export type StoreTrouble = (typeof storeTroubles)[number];
+import { type StoreTrouble, storeTroubles, troubleOf } from './stores/trouble.ts';
 
 /** For the log: what it is, and what to do. */
 export const storeWords: Readonly<Record<StoreTrouble, string>> = {
@@ -26,29 +15,8 @@ export const storeWords: Readonly<Record<StoreTrouble, string>> = {
   damaged: 'the store is damaged: stop the server, keep a copy of the data folder, and restore a backup',
   'text-changed': 'an entry was changed in the store: compare with a backup; its tablet holds the original',
   'log-broken': 'the log was changed in the store: compare with a backup',
-  restored: 'a backup was put into the database under this server: start the server again',
+  restored: 'a backup was put into the database under this server: it must be started again',
 };
-
-/** Codes of the databases and of the operating system, by what they mean for the store. */
-const meanings: readonly (readonly [RegExp, StoreTrouble])[] = [
-  [/^(SQLITE_FULL|ENOSPC|EDQUOT|53100)$/, 'disk-full'],
-  [/^(SQLITE_READONLY\w*|EROFS|SQLITE_CANTOPEN\w*|25006)$/, 'read-only'],
-  [/^(SQLITE_CORRUPT\w*|SQLITE_NOTADB|XX001|XX002)$/, 'damaged'],
-  [/^REELWARD_RESTORED$/, 'restored'],
-  [/^(ECONNREFUSED|ECONNRESET|ETIMEDOUT|EPIPE|57P0[123]|08\w{3})$/, 'away'],
-];
-
-/** What an error says about the store; null where it says nothing. */
-export function troubleOf(error: unknown): StoreTrouble | null {
-  for (let cause = error, depth = 0; cause instanceof Error && depth < 5; depth += 1) {
-    const { code, message } = cause as { code?: unknown; message: string }; // the drivers' errors carry one
-    const found = meanings.find(([pattern]) => typeof code === 'string' && pattern.test(code));
-    if (found) return found[1];
-    if (/connection terminated|timeout exceeded when trying to connect/i.test(message)) return 'away';
-    cause = cause.cause;
-  }
-  return null;
-}
 
 /** What is known of whether the store is intact. */
 export interface StoreHealth {
@@ -58,6 +26,8 @@ export interface StoreHealth {
   readonly met: (error: unknown) => StoreTrouble | null;
   /** Something was written: what kept it from that is over. */
   readonly wrote: () => void;
+  /** The database answered: it is not away any more, though nothing need have been written. */
+  readonly answered: () => void;
   /** Looks along the whole log now; resolves when the look is over. */
   readonly look: () => Promise<void>;
   readonly stop: () => Promise<void>;
@@ -116,6 +86,9 @@ export function watchStore({ store, onTrouble }: HealthParts): StoreHealth {
     },
     wrote: () => {
       for (const trouble of passing) found.delete(trouble);
+    },
+    answered: () => {
+      found.delete('away');
     },
     look,
     stop: async () => {

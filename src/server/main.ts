@@ -2,19 +2,21 @@
 
 import type { Server } from 'node:http';
 import type { Server as SecureServer } from 'node:https';
-import { networkInterfaces } from 'node:os';
 import type { FastifyInstance } from 'fastify';
 import { createAppender } from './appender.ts';
 import type { KeptCertificate } from './certificates/keep.ts';
 import type { ServerContext } from './context.ts';
-import { type StoreTrouble, storeWords, watchStore } from './health.ts';
+import { storeWords, watchStore } from './health.ts';
 import { createApp } from './http/app.ts';
+import { createMetricsServer } from './http/metrics-server.ts';
 import { createTrustServer } from './http/trust-page.ts';
 import { openServerKey } from './keys.ts';
+import { CannotStart, lanAddresses, listen, shownHost } from './listen.ts';
 import { createLiveHub } from './live.ts';
-import { createMetrics } from './metrics.ts';
+import { createMetrics, type Metrics } from './metrics.ts';
 import { createPeopleBook } from './people/book.ts';
 import { createTicketDesk } from './people/tickets.ts';
+import { addPlantMetrics } from './plant-metrics.ts';
 import { createQuotas } from './quotas.ts';
 import { createSeenBook } from './seen.ts';
 import type { ServerSettings } from './settings.ts';
@@ -22,12 +24,10 @@ import { createSignatureWalk } from './signatures.ts';
 import { openStore } from './stores/open.ts';
 import { lockFolder } from './stores/sqlite/lock.ts';
 import type { Store } from './stores/store.ts';
+import type { StoreTrouble } from './stores/trouble.ts';
 import { createLocalDesk, type TraceDesk } from './trace/desk.ts';
 import { createRemoteDesk } from './trace/remote.ts';
 import { createHeadSigner } from './tree-heads.ts';
-
-/** The server cannot start, for a reason that a person can act on: one line. */
-export class CannotStart extends Error {}
 
 /** A server that listens. */
 export interface RunningServer {
@@ -39,6 +39,12 @@ export interface RunningServer {
   readonly app: FastifyInstance;
   /** The plain page about the local authority, and its fingerprint; null without HTTPS or with an own certificate. */
   readonly trust: { readonly url: string; readonly fingerprint: string } | null;
+  /** What to do about its certificate, one line each. */
+  readonly warnings: readonly string[];
+  /** Takes up a certificate that was put in the place of the one in use, without dropping a connection; true where there was one. Rejects where it cannot be used. */
+  readonly takeCertificate: () => Promise<boolean>;
+  /** Resolves, with the reason in words, where it can serve no longer and has to be stopped: another log lies under it. */
+  readonly over: Promise<string>;
   /** Answers what it has begun, closes live connections, then the store. */
   readonly stop: () => Promise<void>;
 }
@@ -78,6 +84,7 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
     nowMs,
     onFault: fault,
     serves: true,
+    ...(settings.onMigrated ? { onMigrated: settings.onMigrated } : {}),
   });
   closers.push(store.close);
   // A store that cannot be read through still serves what it can; what is wrong with it is told.
@@ -99,9 +106,19 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   closers.push(context.seen.stop);
   closers.push(context.trace.stop);
   const app = await createApp(context, certificate?.pair() ?? null);
-  onFault = (error) => app.log.error({ err: error }, 'fault in the background');
-  onTrouble = (trouble, where) => app.log.error({ store: trouble, where }, storeWords[trouble]);
-  for (const error of faults) if (!context.health.met(error)) fault(error as Error);
+  onFault = (error) => {
+    // What says something of the store is told as that, once.
+    if (!context.health.met(error)) app.log.error({ err: error }, 'fault in the background');
+  };
+  let end = (_why: string): void => undefined;
+  const over = new Promise<string>((resolve) => {
+    end = resolve;
+  });
+  onTrouble = (trouble, where) => {
+    app.log.error({ store: trouble, where }, storeWords[trouble]);
+    if (trouble === 'restored') end(storeWords[trouble]);
+  };
+  for (const error of faults) fault(error as Error);
   for (const entry of unsigned) app.log.warn({ entry }, 'signature set aside: it is none by its form');
   closers.push(() => closeApp(app));
   // Live connections would hold the closing up: they end first.
@@ -109,16 +126,25 @@ async function startParts(settings: ServerSettings, { closers, stop }: Closing):
   await listen(
     (port, host) => app.listen({ port, host, listenTextResolver: () => '' }),
     settings.port,
-    settings.host,
+    settings,
   );
   const port = portOf(app.server) ?? settings.port;
-  const url = `${certificate ? 'https' : 'http'}://${shownHost(settings)}:${port}`;
+  const url = settings.publicUrl ?? `${certificate ? 'https' : 'http'}://${shownHost(settings)}:${port}`;
   const sweep = setInterval(() => void store.sweep(nowMs()).catch(fault), SWEEP_MS);
   sweep.unref();
   closers.push(() => clearInterval(sweep));
   if (certificate) closers.push(renewing(app.server as unknown as SecureServer, certificate, fault)); // made with TLS
+  if (settings.metricsPort !== undefined)
+    closers.push(await startMetrics(context.metrics, settings.metricsPort, fault));
   const trust = await startTrust(settings, { certificate, url, closers });
-  return { url, port, store, context, app, trust, stop };
+  const warnings = certificate?.warnings() ?? [];
+  for (const line of warnings) app.log.warn({ certificate: true }, line);
+  const takeCertificate = async () => {
+    if (!certificate || !(await certificate.look())) return false;
+    (app.server as unknown as SecureServer).setSecureContext(certificate.pair()); // made with TLS
+    return true;
+  };
+  return { url, port, store, context, app, trust, warnings, takeCertificate, over, stop };
 }
 
 function takeFolder(folder: string): () => void {
@@ -176,15 +202,19 @@ async function createContext(
     },
   });
   const tickets = createTicketDesk({ store, key, plant: settings.plant });
+  const health = watchStore({ store, onTrouble });
+  const seen = createSeenBook(store, onFault);
+  const { registry, tablets } = metrics;
+  addPlantMetrics({ registry, tablets, folder: settings.folder, store, health, seen });
   return {
     settings,
     store,
     metrics,
     quotas: createQuotas(),
-    health: watchStore({ store, onTrouble }),
+    health,
     signatures,
     appender: createAppender(store, nowMs),
-    seen: createSeenBook(store, onFault),
+    seen,
     live,
     key,
     heads: createHeadSigner(key.plant),
@@ -204,6 +234,30 @@ function openDesk(settings: ServerSettings, store: Store, onFault: (error: Error
   return createRemoteDesk({ program, folder, database, store, onFault });
 }
 
+/** For this computer alone, whatever the server itself listens on. Returns the closing. */
+async function startMetrics(
+  metrics: Pick<Metrics, 'registry' | 'tablets'>,
+  port: number,
+  onFault: (error: Error) => void,
+): Promise<() => Promise<void>> {
+  const server = createMetricsServer(metrics, onFault);
+  await listenPlain(server, port, { host: '127.0.0.1' });
+  return () => closeServer(server);
+}
+
+/** Listens with a server of Node's own. */
+function listenPlain(server: Server, port: number, place: Pick<ServerSettings, 'host' | 'listen'>) {
+  return listen(
+    (at, address) =>
+      new Promise<void>((resolve, reject) => {
+        server.once('error', reject);
+        server.listen(at, address, resolve);
+      }),
+    port,
+    place,
+  );
+}
+
 async function startTrust(
   settings: ServerSettings,
   parts: {
@@ -212,26 +266,23 @@ async function startTrust(
     readonly closers: (() => Promise<void> | void)[];
   },
 ): Promise<RunningServer['trust']> {
-  const authority = parts.certificate?.authority;
+  const { certificate, url: appUrl } = parts;
+  const authority = certificate?.authority();
   if (!authority || !settings.https) return null;
   const pageUrl = `http://${shownHost(settings)}:${settings.https.trustPort}/ca`;
-  const server = createTrustServer({ authority, appUrl: parts.url, pageUrl });
+  const server = createTrustServer(() => ({
+    authority: certificate?.authority() ?? authority,
+    appUrl,
+    pageUrl,
+  }));
   parts.closers.push(() => closeServer(server));
-  await listen(
-    (port, host) =>
-      new Promise<void>((resolve, reject) => {
-        server.once('error', reject);
-        server.listen(port, host, resolve);
-      }),
-    settings.https.trustPort,
-    settings.host,
-  );
+  await listenPlain(server, settings.https.trustPort, settings);
   const url = `http://${shownHost(settings)}:${portOf(server) ?? settings.https.trustPort}/ca`;
   return { url, fingerprint: authority.fingerprint };
 }
 
 /** What is being answered may finish; whoever takes longer than this to read an answer is cut off, ms. */
-const GRACE_MS = 5_000;
+const GRACE_MS = 3_000;
 
 async function closeApp(app: FastifyInstance): Promise<void> {
   const cut = setTimeout(() => app.server.closeAllConnections(), GRACE_MS);
@@ -244,58 +295,6 @@ function closeServer(server: Server): Promise<void> {
     server.closeAllConnections();
     server.close(() => resolve());
   });
-}
-
-async function listen(
-  start: (port: number, host: string) => Promise<unknown>,
-  port: number,
-  host: string,
-): Promise<void> {
-  try {
-    if (isLocal(host)) await start(port, host);
-    // Every address, of both families where the computer has both.
-    else
-      await start(port, '::').catch((error) =>
-        isFamilyFault(error) ? start(port, '0.0.0.0') : Promise.reject(error),
-      );
-  } catch (error) {
-    throw listenFault(error, host, port);
-  }
-}
-
-function isFamilyFault(error: unknown): boolean {
-  const code = (error as NodeJS.ErrnoException).code;
-  return code === 'EAFNOSUPPORT' || code === 'EADDRNOTAVAIL';
-}
-
-/** Words a failure to listen for the person who started the server. */
-function listenFault(error: unknown, host: string, port: number): Error {
-  const code = (error as NodeJS.ErrnoException).code;
-  if (code === 'EADDRINUSE')
-    return new CannotStart(`port ${port} is taken by another process; stop it or name another port`);
-  if (code === 'EACCES')
-    return new CannotStart(`port ${port} may not be opened by this user; name one above 1023`);
-  if (code === 'EADDRNOTAVAIL' || code === 'ENOTFOUND')
-    return new CannotStart(`${host} is no address of this computer; see --host`);
-  return error as Error; // as thrown by listen
-}
-
-function isLocal(host: string): boolean {
-  return host === '127.0.0.1' || host === 'localhost' || host === '::1';
-}
-
-function shownHost({ host }: ServerSettings): string {
-  if (host === '0.0.0.0' || host === '::') return lanAddresses()[0] ?? 'localhost';
-  return host.includes(':') ? `[${host}]` : host;
-}
-
-/** The computer's own addresses on its networks, IPv4 first. */
-export function lanAddresses(): readonly string[] {
-  const all = Object.values(networkInterfaces()).flatMap((list) => list ?? []);
-  const outer = all.filter((one) => !one.internal && !one.address.startsWith('fe80'));
-  return outer
-    .sort((a, b) => Number(a.family === 'IPv6') - Number(b.family === 'IPv6'))
-    .map((one) => one.address);
 }
 
 function portOf(server: Pick<Server, 'address'>): number | null {

@@ -6,6 +6,8 @@ const SECONDS = [0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5];
 
 export interface Metrics {
   readonly registry: Registry;
+  /** What names tablets: for whoever sits at this computer, and not on the server's own port. */
+  readonly tablets: Registry;
   readonly requests: Histogram<'route' | 'status'>;
   readonly appendSeconds: Histogram;
   readonly entries: Counter;
@@ -39,6 +41,7 @@ export function createMetrics(read: {
   });
   return {
     registry,
+    tablets: new Registry(),
     requests: new Histogram({
       name: 'reelward_request_seconds',
       help: 'Time to answer a request',

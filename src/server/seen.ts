@@ -9,6 +9,10 @@ const WRITE_MS = 15_000;
 export interface SeenBook {
   /** `clockOffMs`: null where this request did not tell. */
   readonly note: (tablet: string, seenMs: number, clockOffMs: number | null) => void;
+  /** The tablet speaks this version of the wire. */
+  readonly speaks: (tablet: string, wire: number) => void;
+  /** Tablet -> the version of the wire that it spoke last, since this process began. */
+  readonly wires: () => ReadonlyMap<string, number>;
   /** Writes down what was noted. */
   readonly write: () => Promise<void>;
   /** Writes down the rest and ends. */
@@ -21,6 +25,7 @@ export function createSeenBook(
   onFault: (error: Error) => void,
 ): SeenBook {
   let noted = new Map<string, Seen>();
+  const wires = new Map<string, number>();
   const write = async () => {
     if (noted.size === 0) return;
     const some = [...noted.values()];
@@ -33,6 +38,10 @@ export function createSeenBook(
     note: (tablet, seenMs, clockOffMs) => {
       noted.set(tablet, { tablet, seenMs, clockOffMs: clockOffMs ?? noted.get(tablet)?.clockOffMs ?? null });
     },
+    speaks: (tablet, wire) => {
+      wires.set(tablet, wire);
+    },
+    wires: () => wires,
     write,
     stop: async () => {
       clearInterval(timer);

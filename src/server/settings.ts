@@ -2,6 +2,7 @@
 
 import type { FastifyInstance } from 'fastify';
 import type { PeopleFold } from './people/known.ts';
+import type { Migrated } from './stores/migrate.ts';
 
 /** Times in ms since 1970. */
 export interface ServerClock {
@@ -11,7 +12,14 @@ export interface ServerClock {
 export interface ServerSettings {
   readonly folder: string;
   readonly database: string | null;
+  /** Name or address under which tablets reach this computer. */
   readonly host: string;
+  /** The address to listen on; absent, this computer alone where `host` is its own inner one, and every address otherwise. */
+  readonly listen?: string;
+  /** Addresses and networks of proxies that are believed about who asks. */
+  readonly trustProxy?: readonly string[];
+  /** Under which tablets reach the server where something stands between: no slash at the end. Absent, its own. */
+  readonly publicUrl?: string;
   readonly port: number;
   readonly plant: string;
   /** Where the built app lies. */
@@ -22,6 +30,10 @@ export interface ServerSettings {
   /** Where the log goes, one JSON object a line; absent, to standard error. */
   readonly logTo?: { readonly write: (line: string) => void };
   readonly https: HttpsSettings | null;
+  /** Port on which this computer alone may ask what the server counts; absent, only those who hold the key ask, at the server's own port. */
+  readonly metricsPort?: number;
+  /** Told where the store's schema was brought forward. */
+  readonly onMigrated?: (migrated: Migrated) => void;
   /** The program that keeps the trace in a process of its own; absent, the server's own process does. */
   readonly traceProgram?: string;
   /** Routes beside the server's own; where they name the page itself, they win over it. */

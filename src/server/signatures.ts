@@ -45,7 +45,7 @@ const KEEP_EVERY = 2_000;
 /** Proved signatures remembered; some seconds of a busy plant. */
 const PROVED_KEPT = 20_000;
 /** Name of the kept place: the position up to which every signature was checked. */
-const PLACE = 'signatures_to';
+export const signaturesTo = 'signatures_to';
 
 /** The same words may come again with another signature. */
 function nameOf({ hash, sig }: Pick<Checked, 'hash' | 'sig'>): string {
@@ -64,10 +64,10 @@ export function createSignatureWalk({ store, onDiffers, onFault }: WalkParts): S
   };
   const walk = async () => {
     const keys = new Map<string, readonly string[]>();
-    let pos = Number((await store.readMeta(PLACE)) ?? 0);
+    let pos = Number((await store.readMeta(signaturesTo)) ?? 0);
     let kept = pos;
     const keep = async () => {
-      if (pos > kept) await store.writeMeta(PLACE, String(pos));
+      if (pos > kept) await store.writeMeta(signaturesTo, String(pos));
       kept = pos;
     };
     while (!paced.isStopped()) {

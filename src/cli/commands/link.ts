@@ -1,6 +1,6 @@
 // `reelward link`: a station link in a process of its own, or the played plant that shows what such a link counts.
 
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { LinkRefused, linkConfigSchema } from '../../link/config.ts';
@@ -8,6 +8,7 @@ import { startLink } from '../../link/link.ts';
 import { simulate } from '../../link/simulate.ts';
 import { keepSmall } from '../../link/small.ts';
 import { type Command, type CommandIo, NotUnderstood, parseCall, printJson, readJson } from '../command.ts';
+import { ownVersion } from '../version.ts';
 
 const help = `reelward link --config FILE
 reelward link --simulate [--panels N] [--seed N]
@@ -100,22 +101,6 @@ function diskFault(error: unknown): NotUnderstood | null {
   if (code === 'EROFS' || code === 'EACCES' || code === 'EIO')
     return new NotUnderstood(`data: the disk cannot be written (${code})`);
   return null;
-}
-
-/** The project's version, from the file beside the built command line or beside the sources. */
-function ownVersion(): string {
-  for (const above of ['../../package.json', '../../../package.json']) {
-    try {
-      const { name, version } = JSON.parse(readFileSync(new URL(above, import.meta.url), 'utf8')) as {
-        readonly name?: string;
-        readonly version?: string;
-      };
-      if (name === 'reelward' && version !== undefined) return version;
-    } catch {
-      // Not there: one folder further up.
-    }
-  }
-  return 'unknown';
 }
 
 /** Resolves when the process is asked to stop, or when the server that started it is gone; asked again, it ends at once. */

@@ -1,10 +1,10 @@
 // Which certificate is in use, and when it is renewed: read or made at the start, looked at every hour, renewed a month before
 // it ends or when the computer's addresses have changed. An own certificate is only read again when its file changes.
 
-import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { join } from 'node:path';
-import { DAY_MS } from '../../../shared/kit/moment.ts';
+import { DAY_MS, utcDate } from '../../../shared/kit/moment.ts';
 import type { HttpsSettings } from '../settings.ts';
 import {
   isIssuedBy,
@@ -19,14 +19,25 @@ import { CertificateRefused } from './refused.ts';
 
 /** A leaf is renewed, or its owner warned, this long before it ends, ms. */
 export const renewBeforeMs = 30 * DAY_MS;
+/** That tablets will have to trust another authority is told this long before, ms. */
+const tellBeforeMs = 60 * DAY_MS;
 const LOOK_MS = 3_600_000;
+
+/** The local authority as tablets come to know it. */
+export interface AuthorityFacts {
+  readonly pem: string;
+  readonly der: Buffer;
+  readonly fingerprint: string;
+}
 
 /** The certificate in use. */
 export interface KeptCertificate {
   readonly pair: () => PemPair;
   readonly endsMs: () => number;
-  /** The local authority's certificate; null with an own certificate. */
-  readonly authority: { readonly pem: string; readonly der: Buffer; readonly fingerprint: string } | null;
+  /** The local authority's certificate in use at this moment; null with an own certificate. */
+  readonly authority: () => AuthorityFacts | null;
+  /** What whoever looks after the server should do about it, one line each; empty where nothing. */
+  readonly warnings: () => readonly string[];
   /** Looks now; true where there is a new pair. */
   readonly look: () => Promise<boolean>;
   /** Calls back with each new pair, looking every hour. Returns how to stop. */
@@ -51,33 +62,44 @@ export async function keepCertificate(options: KeepOptions): Promise<KeptCertifi
 async function keepLocal(options: KeepOptions): Promise<KeptCertificate> {
   const folder = join(options.folder, 'certificates');
   mkdirSync(folder, { recursive: true, mode: 0o700 });
-  const kept = readPair(folder, 'authority');
-  // At its end no tablet would reach the server any more: the next one is made at a start in its last month.
-  const isOver = kept !== null && readCertificate(kept.cert).endsMs - options.nowMs() < renewBeforeMs;
-  const authority =
-    kept !== null && !isOver
-      ? kept
-      : writePair(folder, 'authority', await makeAuthority(options.plant, namesOf(options), options.nowMs()));
+  let authority = await keepAuthority(readPair(folder, 'authority'), folder, options);
   refuseForeign(authority, options.settings.names);
   // An address that came later and is none of a private network is left out: with it, no tablet would accept the others either.
   const wantedNames = () => namesOf(options).filter((name) => maySpeakFor(authority, name));
   let leaf = readPair(folder, 'server');
 
   const look = async (): Promise<boolean> => {
+    authority = await keepAuthority(authority, folder, options);
     const names = wantedNames();
     if (leaf && isIssuedBy(leaf, authority) && isFresh(leaf, names, options.nowMs())) return false;
     leaf = writePair(folder, 'server', await makeLeaf(authority, names, options.nowMs()));
     return true;
   };
   await look();
-  const facts = readCertificate(authority.cert);
   return withWatch({
     // `look` has set it.
     pair: () => leaf as PemPair,
     endsMs: () => readCertificate((leaf as PemPair).cert).endsMs,
-    authority: { pem: authority.cert, der: facts.der, fingerprint: facts.fingerprint },
+    authority: () => {
+      const { der, fingerprint } = readCertificate(authority.cert);
+      return { pem: authority.cert, der, fingerprint };
+    },
+    warnings: () => {
+      const renewedMs = readCertificate(authority.cert).endsMs - renewBeforeMs;
+      if (renewedMs - options.nowMs() > tellBeforeMs) return [];
+      return [
+        `the local authority is made anew on ${utcDate(renewedMs)}; from then on each tablet has to be made to trust the next one, from the page that says how`,
+      ];
+    },
     look,
   });
+}
+
+/** At its end no tablet would reach the server any more: the next authority is made in its last month. */
+async function keepAuthority(kept: PemPair | null, folder: string, options: KeepOptions): Promise<PemPair> {
+  const nowMs = options.nowMs();
+  if (kept !== null && readCertificate(kept.cert).endsMs - nowMs >= renewBeforeMs) return kept;
+  return writePair(folder, 'authority', await makeAuthority(options.plant, namesOf(options), nowMs));
 }
 
 /** A name that somebody asked for is not left out in silence. */
@@ -108,7 +130,8 @@ async function keepOwn(
   return withWatch({
     pair: () => pair,
     endsMs: () => readCertificate(pair.cert).endsMs,
-    authority: null,
+    authority: () => null,
+    warnings: () => ownWarnings(pair, files, options),
     look: async () => {
       const next = read();
       if (next.cert === pair.cert && next.key === pair.key) return false;
@@ -147,6 +170,37 @@ function checkOwn(pair: PemPair, files: { certFile: string; keyFile: string }, n
     );
   if (endsMs <= nowMs)
     throw new CertificateRefused(`--cert ${files.certFile}: ended on ${new Date(endsMs).toISOString()}`);
+}
+
+/** What is not wrong yet, or only for some: it is used all the same. */
+function ownWarnings(
+  pair: PemPair,
+  files: { readonly certFile: string; readonly keyFile: string },
+  { settings, nowMs }: Pick<KeepOptions, 'settings' | 'nowMs'>,
+): readonly string[] {
+  const { endsMs, fits } = readCertificate(pair.cert);
+  const warnings = settings.names
+    .filter((name) => !fits(name))
+    .map(
+      (name) =>
+        `--cert ${files.certFile}: does not name ${name}, so tablets refuse it there; get one that does, or give --host the name that it has`,
+    );
+  if (endsMs - nowMs() < renewBeforeMs)
+    warnings.push(
+      `--cert ${files.certFile}: ends on ${utcDate(endsMs)}; put the next one in its place, and send the server SIGHUP or wait an hour`,
+    );
+  if (((statSync(files.keyFile, { throwIfNoEntry: false })?.mode ?? 0) & 0o077) !== 0)
+    warnings.push(`--key ${files.keyFile}: others may read it; chmod 600 it`);
+  return warnings;
+}
+
+/** Looks at own files as a start would: throws `CertificateRefused` where they cannot be used, and returns what to warn of. */
+export function checkOwnFiles(options: Pick<KeepOptions, 'settings' | 'nowMs'>): readonly string[] {
+  const { ownFiles: files } = options.settings;
+  if (!files) return [];
+  const pair = { cert: readOwn(files.certFile, '--cert'), key: readOwn(files.keyFile, '--key') };
+  checkOwn(pair, files, options.nowMs());
+  return ownWarnings(pair, files, options);
 }
 
 function withWatch(kept: Omit<KeptCertificate, 'watch'>): KeptCertificate {

@@ -8,7 +8,9 @@ import { codesSince, type WireCode } from '../../../shared/wire/codes.ts';
 import { bodyBytes } from '../../../shared/wire/limits.ts';
 import { wireHeader } from '../../../shared/wire/version.ts';
 import type { ServerContext } from '../context.ts';
-import { type StoreTrouble, storeWords } from '../health.ts';
+import { storeWords } from '../health.ts';
+import type { StoreTrouble } from '../stores/trouble.ts';
+import { within } from '../within.ts';
 import { addBodyParsers } from './body.ts';
 import { createSecurityEvents } from './events.ts';
 import { addExportRoutes } from './export-routes.ts';
@@ -70,6 +72,7 @@ const CONNECTIONS_MOST = 2_000;
 /** Builds the app; the caller listens. */
 export async function createApp(context: ServerContext, tls: TlsFiles | null): Promise<FastifyInstance> {
   const app = createFastify(context, tls);
+  const isSecure = tls !== null || context.settings.publicUrl?.startsWith('https:') === true;
   const events = createSecurityEvents(context.nowMs);
   const refuse = (error: unknown) =>
     toRefused(error) ?? new Refused('server-fault', 'the server could not do this; its log says why');
@@ -108,8 +111,8 @@ export async function createApp(context: ServerContext, tls: TlsFiles | null): P
     referrerPolicy: { policy: 'no-referrer' },
     xFrameOptions: { action: 'deny' },
     // Both only mean something on a trusted origin, and browsers complain elsewhere.
-    crossOriginOpenerPolicy: tls ? { policy: 'same-origin' } : false,
-    originAgentCluster: tls !== null,
+    crossOriginOpenerPolicy: isSecure ? { policy: 'same-origin' } : false,
+    originAgentCluster: isSecure,
   });
   await app.register(rateLimit, { global: false });
   // Answers only: requests are unpacked by our own reader, which also hashes them.
@@ -141,7 +144,10 @@ function speaksOlder(request: FastifyRequest): boolean {
 
 function createFastify(context: ServerContext, tls: TlsFiles | null): FastifyInstance {
   const { logLevel } = context.settings;
+  const { trustProxy } = context.settings;
   const options = {
+    // Who asks is told by whoever stands between only where that one is named: anybody can write such a header.
+    ...(trustProxy ? { trustProxy: [...trustProxy] } : {}),
     bodyLimit: bodyBytes,
     requestTimeout: REQUEST_MS,
     keepAliveTimeout: 72_000,
@@ -172,19 +178,37 @@ function createFastify(context: ServerContext, tls: TlsFiles | null): FastifyIns
   return app;
 }
 
+/** Whoever asks how the server stands waits no longer for the database than this, ms. */
+const HEALTH_MS = 1_500;
+
 function addOperationRoutes(app: FastifyInstance, context: ServerContext): void {
+  // One question at a time: a database that says nothing would take a connection for each.
+  let asking: Promise<number> | null = null;
+  const end = () => {
+    asking ??= context.store
+      .head()
+      .then(({ pos }) => pos)
+      .finally(() => {
+        asking = null;
+      });
+    return within(asking, HEALTH_MS, null);
+  };
   app.get('/health', async (_, reply) => {
     reply.header('cache-control', 'no-store');
+    const { health, store } = context;
     try {
-      const { pos } = await context.store.head();
+      const entries = await end();
+      if (entries === null)
+        throw Object.assign(new Error('the database does not answer'), { code: 'ETIMEDOUT' });
+      health.answered();
       const upSeconds = Math.floor((context.nowMs() - context.startedMs) / 1000);
-      const why = context.health.troubles();
-      const told = { store: context.store.dialect, entries: pos, upSeconds };
+      const why = health.troubles();
+      const told = { store: store.dialect, entries, upSeconds };
       if (why.length === 0) return { ok: true, ...told };
       return reply.code(503).send({ ok: false, degraded: why, ...told });
     } catch (error) {
-      const why = context.health.met(error);
-      return reply.code(503).send({ ok: false, degraded: why ? [why] : [], store: context.store.dialect });
+      const why = health.met(error);
+      return reply.code(503).send({ ok: false, degraded: why ? [why] : [], store: store.dialect });
     }
   });
   const metricsKey = openMetricsKey(context.settings.folder);

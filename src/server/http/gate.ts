@@ -35,6 +35,7 @@ export function addGate(app: FastifyInstance, context: ServerContext): void {
       refuseSpent(request, reply, { proved, context });
       takeBudget(request, reply, { proved, budget });
       passed.set(request, proved);
+      context.seen.speaks(proved.tablet.tablet, Number(request.headers[wireHeader]));
     } catch (error) {
       // A long body is not waited for; a short one is read and dropped, so that its sender reads the answer.
       if (bytesTold(request) > bodyBytes) reply.header('connection', 'close');

@@ -35,7 +35,7 @@ const ENROL_TRIES = 30;
 const ENROL_BYTES = 4 * 1024;
 const BADGE_TRIES = 120;
 
-/** Adds the routes. */
+/** Adds the routes. Who lets a tablet in, shuts one out or takes the log away is told at the level that a server logs by itself. */
 export function addPeopleRoutes(app: FastifyInstance, context: ServerContext): void {
   app.post('/api/enrol', { ...perMinute(ENROL_TRIES), bodyLimit: ENROL_BYTES }, (request) =>
     enrol(request, context),
@@ -69,7 +69,7 @@ async function enrol(request: FastifyRequest, context: ServerContext): Promise<E
     );
   }
   await store.enrolTablet({ tablet, publicKey, name }, context.nowMs());
-  request.log.info({ tablet, name }, 'tablet enrolled');
+  request.log.warn({ act: 'enrolled', tablet, name, ip: request.ip }, 'tablet enrolled');
   return {
     tablet,
     plant: context.settings.plant,
@@ -121,7 +121,10 @@ async function newCode(request: FastifyRequest, context: ServerContext): Promise
   const tablet = await requireTablet(request, context);
   const session = await requireRole(request, tablet, { roles: ['lead', 'engineer'], context });
   const { replaces } = readAs(codeRequestSchema, request.body ?? {});
-  request.log.info({ tablet: tablet.tablet, person: session.person, replaces }, 'enrolment code made');
+  request.log.warn(
+    { act: 'code', tablet: tablet.tablet, person: session.person, replaces },
+    'enrolment code made',
+  );
   return makeCode(context.store, context.nowMs(), replaces);
 }
 
@@ -144,7 +147,7 @@ async function revoke(
   const asked = readAs(revokeSchema, request.body);
   const revoked = await context.store.revokeTablet(asked.tablet, context.nowMs());
   await context.store.tell({ kind: 'revoked', tablet: asked.tablet });
-  request.log.info({ tablet: asked.tablet, person: session.person }, 'tablet revoked');
+  request.log.warn({ act: 'revoked', tablet: asked.tablet, person: session.person }, 'tablet revoked');
   return { revoked };
 }
 
@@ -153,6 +156,9 @@ async function makeExport(request: FastifyRequest, context: ServerContext): Prom
   const tablet = await requireTablet(request, context);
   const session = await requireRole(request, tablet, { roles: ['lead', 'engineer'], context });
   const asked = readAs(exportSchema, request.body);
-  request.log.info({ tablet: tablet.tablet, person: session.person, ...asked }, 'export asked for');
+  request.log.warn(
+    { act: 'export', tablet: tablet.tablet, person: session.person, ...asked },
+    'export asked for',
+  );
   return makeTicket(context.store, asked, context.nowMs());
 }

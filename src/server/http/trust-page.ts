@@ -5,10 +5,10 @@
 import { createServer, type Server } from 'node:http';
 import { generate } from 'lean-qr';
 import { toSvgSource } from 'lean-qr/extras/svg';
-import type { KeptCertificate } from '../certificates/keep.ts';
+import type { AuthorityFacts } from '../certificates/keep.ts';
 
 export interface TrustFacts {
-  readonly authority: NonNullable<KeptCertificate['authority']>;
+  readonly authority: AuthorityFacts;
   /** The app's address over HTTPS. */
   readonly appUrl: string;
   /** This page's own address, for the code. */
@@ -41,9 +41,16 @@ export function trustFiles(
 }
 
 /** Serves the page; anything else is sent to it. */
-export function createTrustServer(facts: TrustFacts): Server {
-  const files = trustFiles(facts);
+export function createTrustServer(read: () => TrustFacts): Server {
+  let facts = read();
+  let files = trustFiles(facts);
   const server = createServer({ headersTimeout: 10_000, requestTimeout: 10_000 }, (request, response) => {
+    const now = read();
+    // The authority is made anew in its last month.
+    if (now.authority.fingerprint !== facts.authority.fingerprint) {
+      facts = now;
+      files = trustFiles(facts);
+    }
     const path = (request.url ?? '/').split('?', 1)[0] ?? '/';
     const file = Object.hasOwn(files, path) ? files[path] : undefined;
     if (request.method !== 'GET' && request.method !== 'HEAD') {

@@ -7,6 +7,10 @@ import { StoreRefused } from './migrate.ts';
 import { readThrough } from './read-through.ts';
 import { openCopy } from './sqlite/open.ts';
 import type { Store } from './store.ts';
+import { troubleOf } from './trouble.ts';
+
+/** The row of `meta` that says when the last backup was read back, ms since 1970. */
+export const backupMade = 'backup_made_ms';
 
 /** Names of backups in a folder; they sort by their moment. */
 const named = /^reelward-\d{4}-\d{2}-\d{2}T\d{2}-\d{2}-\d{2}-\d{3}Z\.sqlite$/;
@@ -36,7 +40,11 @@ export async function makeBackup(
   try {
     await store.backupTo(file);
   } catch (error) {
-    throw new StoreRefused(`backup: ${(error as Error).message}`);
+    const why =
+      troubleOf(error) === 'disk-full'
+        ? `no room for it at ${place}; make room there, or name another disk`
+        : (error as Error).message;
+    throw new StoreRefused(`backup: ${why}`);
   }
   const { entries, faults } = await readBack(file);
   if (faults.length > 0) {
@@ -44,6 +52,7 @@ export async function makeBackup(
       `backup: ${file} was written but is no whole log (${faults.join('; ')}); look after the store before you trust it`,
     );
   }
+  await store.writeMeta(backupMade, String(nowMs));
   return { file, entries, removed: keep === null ? [] : thin(place, keep) };
 }
 

@@ -39,7 +39,7 @@ export async function copyAll(db: Kysely<Tables>, file: string): Promise<void> {
   rmSync(part, { force: true });
   const target = new Kysely<Tables>({ dialect: new SqliteDialect({ database: openDatabase(part) }) });
   try {
-    await migrate(target, 'sqlite', { backup: async () => undefined });
+    await migrate(target, 'sqlite', { backup: async () => null });
     // Repeatable read: the whole copy sees the store as it was when the copy began.
     await db
       .transaction()

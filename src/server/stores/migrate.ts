@@ -9,10 +9,20 @@ import { type Dialect, type Step, steps, type Tables } from './tables.ts';
 /** The store was made by a newer program, or a step failed: the server must not start. */
 export class StoreRefused extends Error {}
 
+/** A store was brought forward to this program's schema. */
+export interface Migrated {
+  readonly from: number;
+  readonly to: number;
+  /** The copy of what was there before. */
+  readonly keptAt: string | null;
+}
+
 /** How a database is brought forward. */
 export interface MigrateOptions {
-  /** Called before the first step on a database that holds something already. */
-  readonly backup: (fromVersion: number) => Promise<void>;
+  /** Called before the first step on a database that holds something already; returns where the copy lies. */
+  readonly backup: (fromVersion: number) => Promise<string | null>;
+  /** Told once a database that held something has been brought forward. */
+  readonly onMigrated?: (migrated: Migrated) => void;
   /** The steps to take; a test hands in its own. */
   readonly steps?: readonly Step[];
 }
@@ -31,7 +41,7 @@ export async function migrate(
     );
   }
   if (from === wanted.length) return { from, to: from };
-  if (from > 0) await options.backup(from);
+  const keptAt = from > 0 ? await options.backup(from) : null;
   await db.transaction().execute(async (tx) => {
     // Two processes may start on one PostgreSQL at once: the second waits here and then finds nothing to do.
     if (dialect === 'postgres') await sql`select pg_advisory_xact_lock(7236001)`.execute(tx);
@@ -46,6 +56,7 @@ export async function migrate(
         .execute();
     }
   });
+  if (from > 0) options.onMigrated?.({ from, to: wanted.length, keptAt });
   return { from, to: wanted.length };
 }
 

@@ -2,7 +2,7 @@
 
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { StoreRefused } from './migrate.ts';
+import { type Migrated, StoreRefused } from './migrate.ts';
 import { logFile, openSqlite } from './sqlite/open.ts';
 import type { Store } from './store.ts';
 
@@ -14,15 +14,18 @@ export interface StoreChoice {
   readonly onFault?: (error: Error) => void;
   /** True for a server, which must be alone with others of its kind: no backup may be put in under it. A data folder has its own lock. */
   readonly serves?: boolean;
+  /** Told where the store's schema was brought forward. */
+  readonly onMigrated?: (migrated: Migrated) => void;
 }
 
 /** Opens the store that the settings name. */
 export async function openStore(choice: StoreChoice): Promise<Store> {
-  const { folder, database, nowMs, onFault, serves = false } = choice;
-  if (database === null) return openSqlite({ folder, nowMs });
+  const { folder, database, nowMs, onFault, onMigrated, serves = false } = choice;
+  const told = onMigrated ? { onMigrated } : {};
+  if (database === null) return openSqlite({ folder, nowMs, ...told });
   // Loaded when wanted only: a server with the embedded store need not hold the other's driver.
   const { openPostgres } = await import('./postgres/open.ts');
-  return openPostgres({ url: database, folder, nowMs, serves, ...(onFault ? { onFault } : {}) });
+  return openPostgres({ url: database, folder, nowMs, serves, ...told, ...(onFault ? { onFault } : {}) });
 }
 
 /** Opens the store that the settings name where there is one; an act on a store does not make it. */

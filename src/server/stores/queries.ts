@@ -25,6 +25,7 @@ export interface StoreParts {
   readonly watch: Store['watch'];
   readonly backupTo: Store['backupTo'];
   readonly quickCheck: Store['quickCheck'];
+  readonly bytes: () => Promise<number>;
   readonly close: Store['close'];
 }
 
@@ -79,6 +80,13 @@ export function createStore(db: Kysely<Tables>, parts: StoreParts): Store {
     watch: parts.watch,
     backupTo: parts.backupTo,
     quickCheck: parts.quickCheck,
+    measure: async () => {
+      const row = await db
+        .selectFrom('aside')
+        .select((eb) => eb.fn.countAll<number>().as('n'))
+        .executeTakeFirstOrThrow();
+      return { bytes: await parts.bytes(), aside: Number(row.n) };
+    },
     close: parts.close,
     sweep: async (nowMs) => {
       await db.deleteFrom('one_time').where('until_ms', '<', nowMs).execute();

@@ -4,10 +4,12 @@ import { existsSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { Kysely, SqliteDialect } from 'kysely';
 import { type Filled, fillFrom } from './copy.ts';
+import { lookAtStore } from './look.ts';
 import { migrate, newBackupFile, StoreRefused } from './migrate.ts';
 import { openStore, type StoreChoice } from './open.ts';
 import type { Present } from './present.ts';
-import { logFile, openDatabase } from './sqlite/open.ts';
+import { logFile, openCopy, openDatabase } from './sqlite/open.ts';
+import type { Store } from './store.ts';
 import type { Tables } from './tables.ts';
 
 export interface RestoreOptions extends StoreChoice {
@@ -37,7 +39,7 @@ export async function restoreInto(
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: openDatabase(fresh) }) });
   let filled: Filled;
   try {
-    await migrate(db, 'sqlite', { backup: async () => undefined });
+    await migrate(db, 'sqlite', { backup: async () => null });
     filled = await fillFrom(options.file, db, present);
   } finally {
     await db.destroy();
@@ -52,7 +54,7 @@ export async function restoreInto(
 async function keepPresent(
   options: RestoreOptions,
 ): Promise<{ readonly keptAt: string | null; readonly present: Present }> {
-  const store = await openStore(options);
+  const store = (await openNewer(options)) ?? (await openStore(options));
   try {
     const { pos } = await store.head();
     const present = await store.present();
@@ -68,6 +70,12 @@ async function keepPresent(
   } finally {
     await store.close();
   }
+}
+
+/** A store in the folder that a newer program brought forward, read as it is: the way back to this program leads over it. */
+async function openNewer({ folder, database }: RestoreOptions): Promise<Store | null> {
+  const found = database === null ? await lookAtStore({ folder, database }) : null;
+  return found !== null && found.schema > found.known ? openCopy(join(folder, logFile)) : null;
 }
 
 function removeDatabase(file: string): void {

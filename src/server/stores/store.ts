@@ -309,5 +309,7 @@ export interface Store {
   readonly watch: (listener: (signal: Signal) => void) => () => void;
   /** Writes a whole copy to one SQLite file, whichever the store, while others go on writing. */
   readonly backupTo: (file: string) => Promise<void>;
+  /** Its size on the disk, bytes, and how many entries it keeps aside. */
+  readonly measure: () => Promise<{ readonly bytes: number; readonly aside: number }>;
   readonly close: () => Promise<void>;
 }

@@ -154,7 +154,7 @@ describe('`keepCertificate()`', () => {
   it('makes the authority once, and keeps its key from others', async () => {
     const first = await keepCertificate(options());
     const second = await keepCertificate(options());
-    expect(second.authority?.fingerprint).toBe(first.authority?.fingerprint);
+    expect(second.authority()?.fingerprint).toBe(first.authority()?.fingerprint);
     expect(second.pair().cert).toBe(first.pair().cert);
     const key = join(folder.path, 'certificates', 'authority.key.pem');
     expect(statSync(key).mode & 0o777).toBe(0o600);
@@ -181,7 +181,21 @@ describe('`keepCertificate()`', () => {
     const first = await keepCertificate(options());
     clock.shiftMs = 731 * DAY_MS - renewBeforeMs;
     const second = await keepCertificate(options());
-    expect(second.authority?.fingerprint).not.toBe(first.authority?.fingerprint);
+    expect(second.authority()?.fingerprint).not.toBe(first.authority()?.fingerprint);
+  });
+
+  it('makes the next authority also while the server runs, and tells of it two months before', async () => {
+    const kept = await keepCertificate(options());
+    const [before, leaf] = [kept.authority()?.fingerprint, kept.pair().cert];
+    expect(kept.warnings()).toEqual([]);
+    clock.shiftMs = 731 * DAY_MS - 2.5 * renewBeforeMs;
+    expect(kept.warnings()).toEqual([expect.stringContaining('the local authority is made anew on ')]);
+    clock.shiftMs = 731 * DAY_MS - renewBeforeMs;
+    expect(await kept.look()).toBe(true);
+    expect(kept.authority()?.fingerprint).not.toBe(before);
+    expect(kept.pair().cert).not.toBe(leaf);
+    expect(kept.warnings()).toEqual([]);
+    expect(await kept.look()).toBe(false);
   });
 
   it('makes a new leaf where the authority was removed by hand', async () => {
@@ -217,7 +231,7 @@ describe('`keepCertificate()`', () => {
     };
     const [certFile, keyFile] = [file('own.pem', leaf.cert), file('own.key', leaf.key)];
     const kept = await keepCertificate(options({ ownFiles: { certFile, keyFile } }));
-    expect(kept.authority).toBeNull();
+    expect(kept.authority()).toBeNull();
     expect(await kept.look()).toBe(false);
     const next = await makeLeaf(authority, names, Date.now());
     file('own.pem', next.cert);

@@ -9,6 +9,9 @@ type Ask = (
   callback: (error: Error | null, result: unknown) => void,
 ) => void;
 
+/** How long a connection may take to stand, ms: a person waits for what comes of it. */
+export const CONNECT_MS = 3_000;
+
 /** The driver's client, with promises of its own for plain queries. */
 export class LeanClient extends pg.Client {
   constructor(settings?: string | pg.ClientConfig) {

@@ -4,13 +4,14 @@
 
 import { Kysely, PostgresDialect, sql } from 'kysely';
 import pg from 'pg';
-import { rowOf } from '../append.ts';
+import { type InsertEntries, rowOf } from '../append.ts';
 import { copyAll } from '../copy.ts';
-import { migrate, newBackupFile, schemaVersion } from '../migrate.ts';
+import { type Migrated, migrate, newBackupFile, schemaVersion } from '../migrate.ts';
 import { createStore } from '../queries.ts';
 import type { Store } from '../store.ts';
 import { entryColumns, type Step, type Tables } from '../tables.ts';
-import { LeanClient } from './client.ts';
+import { CONNECT_MS, LeanClient } from './client.ts';
+import { probeDatabase } from './probe.ts';
 import { SERVING_LOCK } from './serving.ts';
 import { watchDatabase } from './watch.ts';
 
@@ -28,6 +29,8 @@ export interface PostgresOptions {
   readonly serves?: boolean;
   /** Told of what goes wrong in the background. */
   readonly onFault?: (error: Error) => void;
+  /** Told where the schema was brought forward. */
+  readonly onMigrated?: (migrated: Migrated) => void;
 }
 
 /** `bigint` and `numeric` as numbers: every whole number here is a count or ms, far below 2^53. */
@@ -50,7 +53,7 @@ export function openPostgresDatabase(
     connectionString: url,
     types,
     max: 8,
-    connectionTimeoutMillis: 5_000,
+    connectionTimeoutMillis: CONNECT_MS,
     Client: LeanClient,
   };
   const pool = new pg.Pool({ ...settings, ...change });
@@ -60,15 +63,31 @@ export function openPostgresDatabase(
   return new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
 }
 
+/** One array a column: a parameter for each value of each row costs several times as much. */
+const insertEntries: InsertEntries = async (tx, placed, receivedMs) => {
+  if (placed.length === 0) return;
+  const rows = placed.map((one) => rowOf(one, receivedMs));
+  const arrays = entryColumns.map((column, at) => {
+    const values = rows.map((row) => row[at]);
+    return sql`${values}::${sql.raw(wholeColumns.has(column) ? 'bigint' : 'text')}[]`;
+  });
+  const columns = sql.join(entryColumns.map((column) => sql.ref(column)));
+  await sql`insert into entries (${columns}) select * from unnest(${sql.join(arrays)})`.execute(tx);
+};
+
 /** Opens the store, bringing its schema forward. */
 export async function openPostgres(options: PostgresOptions): Promise<Store> {
   const fault = options.onFault ?? (() => undefined);
+  await probeDatabase(options.url);
   const db = openPostgresDatabase(options.url, fault);
   try {
     await migrate(db, 'postgres', {
       ...(options.steps ? { steps: options.steps } : {}),
+      ...(options.onMigrated ? { onMigrated: options.onMigrated } : {}),
       backup: async (from) => {
-        await copyAll(db, newBackupFile(options.folder, `schema-step-${from + 1}`, options.nowMs()));
+        const file = newBackupFile(options.folder, `schema-step-${from + 1}`, options.nowMs());
+        await copyAll(db, file);
+        return file;
       },
     });
   } catch (error) {
@@ -79,6 +98,12 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
   const hasty = openPostgresDatabase(options.url, fault, { max: 3, options: '-c synchronous_commit=off' });
   const watching = await watchDatabase(options.url, {
     onFault: fault,
+    // While nothing stood between, a backup may have been put in.
+    onBack: () => {
+      store.readMeta('server_epoch').then((now) => {
+        if (epoch !== null && now !== epoch) fault(new RestoredUnder());
+      }, fault);
+    },
     serves: options.serves ?? false,
   }).catch(async (error: unknown) => {
     await Promise.all([hasty.destroy(), db.destroy()]);
@@ -98,17 +123,7 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
         if (!now?.free || (epoch !== null && now.epoch !== epoch)) throw new RestoredUnder();
         return work(tx);
       }),
-    // One array a column: a parameter for each value of each row costs several times as much.
-    insertEntries: async (tx, placed, receivedMs) => {
-      if (placed.length === 0) return;
-      const rows = placed.map((one) => rowOf(one, receivedMs));
-      const arrays = entryColumns.map((column, at) => {
-        const values = rows.map((row) => row[at]);
-        return sql`${values}::${sql.raw(wholeColumns.has(column) ? 'bigint' : 'text')}[]`;
-      });
-      const columns = sql.join(entryColumns.map((column) => sql.ref(column)));
-      await sql`insert into entries (${columns}) select * from unnest(${sql.join(arrays)})`.execute(tx);
-    },
+    insertEntries,
     claimNonce: async (nonce, _nowMs, untilMs) => {
       const added = await hasty
         .insertInto('nonces')
@@ -124,6 +139,11 @@ export async function openPostgres(options: PostgresOptions): Promise<Store> {
     backupTo: (file) => copyAll(db, file),
     // Pages are checked as they are read, where the cluster was made with checksums.
     quickCheck: async () => [],
+    bytes: async () => {
+      const { rows } = await sql<{ bytes: number }>`
+        select pg_database_size(current_database()) as bytes`.execute(db);
+      return Number(rows[0]?.bytes ?? 0);
+    },
     close: async () => {
       await watching.close();
       await hasty.destroy();
@@ -142,12 +162,18 @@ class RestoredUnder extends Error {
   }
 }
 
-/** True where a server has made its tables. */
-export async function holdsStore(url: string): Promise<boolean> {
-  const db = openPostgresDatabase(url);
+/** Asks a database that may hold no store; it stays as it is. */
+export async function askDatabase<T>(url: string, ask: (db: Kysely<Tables>) => Promise<T>): Promise<T> {
+  await probeDatabase(url);
+  const db = openPostgresDatabase(url, undefined, { max: 1 });
   try {
-    return (await schemaVersion(db, 'postgres')) > 0;
+    return await ask(db);
   } finally {
     await db.destroy();
   }
+}
+
+/** True where a server has made its tables. */
+export function holdsStore(url: string): Promise<boolean> {
+  return askDatabase(url, async (db) => (await schemaVersion(db, 'postgres')) > 0);
 }

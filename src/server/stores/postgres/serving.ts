@@ -2,13 +2,20 @@
 // so that a killed process leaves none behind.
 
 import pg from 'pg';
+import { CONNECT_MS } from './client.ts';
+import { probeDatabase } from './probe.ts';
 
 /** Key of the lock: any number that nothing else in the database uses. Servers share it; a restore has it alone. */
 export const SERVING_LOCK = 7_236_003;
 
 /** Takes the database for a restore; null where a server runs on it. Returns the release. */
 export async function lockDatabase(url: string): Promise<(() => Promise<void>) | null> {
-  const client = new pg.Client({ connectionString: url, keepAlive: true, connectionTimeoutMillis: 5_000 });
+  await probeDatabase(url);
+  const client = new pg.Client({
+    connectionString: url,
+    keepAlive: true,
+    connectionTimeoutMillis: CONNECT_MS,
+  });
   await client.connect();
   // Should the connection break, its restore fails by its own; unheard, the error would end the process in mid-act.
   client.on('error', () => undefined);

@@ -4,6 +4,7 @@
 import pg from 'pg';
 import { StoreRefused } from '../migrate.ts';
 import type { Signal, Store } from '../store.ts';
+import { CONNECT_MS } from './client.ts';
 import { SERVING_LOCK } from './serving.ts';
 
 const AGAIN_MS = 1_000;
@@ -11,7 +12,16 @@ const AGAIN_MS = 1_000;
 /** Listens until closed. `serves`: holds, as long as it listens, that no backup may be put in. */
 export async function watchDatabase(
   url: string,
-  { onFault, serves }: { readonly onFault: (error: Error) => void; readonly serves: boolean },
+  {
+    onFault,
+    onBack,
+    serves,
+  }: {
+    readonly onFault: (error: Error) => void;
+    /** Told each time that a connection stands again after one broke. */
+    readonly onBack: () => void;
+    readonly serves: boolean;
+  },
 ): Promise<{ readonly watch: Store['watch']; readonly close: () => Promise<void> }> {
   const listeners = new Set<(signal: Signal) => void>();
   let client: pg.Client | null = null;
@@ -23,7 +33,10 @@ export async function watchDatabase(
     timer = setTimeout(() => {
       timer = null;
       connect().then(
-        () => listeners.forEach((listener) => void listener({ kind: 'appended' })),
+        () => {
+          onBack();
+          for (const listener of listeners) listener({ kind: 'appended' });
+        },
         (error: Error) => {
           onFault(error);
           again();
@@ -32,7 +45,11 @@ export async function watchDatabase(
     }, AGAIN_MS);
   };
   const connect = async () => {
-    const next = new pg.Client({ connectionString: url, keepAlive: true });
+    const next = new pg.Client({
+      connectionString: url,
+      keepAlive: true,
+      connectionTimeoutMillis: CONNECT_MS,
+    });
     next.on('error', (error) => {
       onFault(error);
       if (client === next) client = null;

@@ -1,12 +1,12 @@
 // The embedded default: one SQLite file in the data folder, write-ahead log, every commit on the disk before it is answered.
 // `synchronous=NORMAL` was refused: with it an acknowledged entry may be gone after a power cut.
 
-import { chmodSync, closeSync, existsSync, mkdirSync, openSync } from 'node:fs';
+import { chmodSync, closeSync, existsSync, mkdirSync, openSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { Kysely, SqliteDialect, sql, type Transaction } from 'kysely';
 import { rowOf } from '../append.ts';
-import { migrate, newBackupFile } from '../migrate.ts';
+import { type Migrated, migrate, newBackupFile } from '../migrate.ts';
 import { createStore } from '../queries.ts';
 import type { Signal, Store } from '../store.ts';
 import { entryColumns, passingTables, type Step, serverKeyName, type Tables } from '../tables.ts';
@@ -26,6 +26,8 @@ export interface SqliteOptions {
   readonly steps?: readonly Step[];
   /** A test makes a disk that is soon full of it. */
   readonly mostPages?: number;
+  /** Told where the schema was brought forward. */
+  readonly onMigrated?: (migrated: Migrated) => void;
 }
 
 /** Opens the store, bringing its schema forward. */
@@ -37,8 +39,11 @@ export async function openSqlite(options: SqliteOptions): Promise<Store> {
   try {
     await migrate(db, 'sqlite', {
       ...(options.steps ? { steps: options.steps } : {}),
+      ...(options.onMigrated ? { onMigrated: options.onMigrated } : {}),
       backup: async (from) => {
-        copyInto(raw, newBackupFile(options.folder, `schema-step-${from + 1}`, options.nowMs()));
+        const file = newBackupFile(options.folder, `schema-step-${from + 1}`, options.nowMs());
+        copyInto(raw, file);
+        return file;
       },
     });
   } catch (error) {
@@ -71,11 +76,29 @@ export function openDatabase(file: string): Database.Database {
   return raw;
 }
 
+/** Asks a file that may only be read; it stays as it is. */
+export async function lookInside<T>(file: string, ask: (db: Kysely<Tables>) => Promise<T>): Promise<T> {
+  const db = new Kysely<Tables>({
+    dialect: new SqliteDialect({ database: new Database(file, { readonly: true, fileMustExist: true }) }),
+  });
+  try {
+    return await ask(db);
+  } finally {
+    await db.destroy();
+  }
+}
+
 /** Writes a whole copy of a database to a new file, as of one moment. */
 export function copyInto(raw: Database.Database, file: string): void {
   if (existsSync(file)) throw new Error(`${file} exists already: name a file that does not`);
   makePrivate(file);
-  raw.prepare('vacuum into ?').run(file);
+  try {
+    raw.prepare('vacuum into ?').run(file);
+  } catch (error) {
+    // Left there, half a copy would stand in the way of the next one, and pass for one.
+    rmSync(file, { force: true });
+    throw error;
+  }
   const copy = new Database(file);
   try {
     // What is taken out is written over, not only let go of.
@@ -85,6 +108,14 @@ export function copyInto(raw: Database.Database, file: string): void {
   } finally {
     copy.close();
   }
+}
+
+/** A database's file with what SQLite keeps beside it, bytes. */
+export function fileBytes(file: string): number {
+  return ['', '-wal'].reduce(
+    (sum, end) => sum + (statSync(file + end, { throwIfNoEntry: false })?.size ?? 0),
+    0,
+  );
 }
 
 /** Makes the file, where it is not there, for its owner alone: what SQLite puts beside it is made alike. */
@@ -129,6 +160,7 @@ function createSqliteStore(raw: Database.Database, db: Kysely<Tables>): Store {
     },
     backupTo: async (file) => copyInto(raw, file),
     quickCheck: () => quickCheck(raw.name),
+    bytes: async () => fileBytes(raw.name),
     close: () => db.destroy(),
   });
 }

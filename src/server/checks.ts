@@ -1,0 +1,189 @@
+// Would a server start here, and go on? Each thing is looked at as it lies, and nothing is made or changed by it.
+
+import { existsSync, statfsSync } from 'node:fs';
+import { request as plainRequest } from 'node:http';
+import { request as secureRequest } from 'node:https';
+import { createServer } from 'node:net';
+import { dirname, resolve } from 'node:path';
+import { DAY_MS, utcDate } from '../../shared/kit/moment.ts';
+import { CertificateRefused } from './certificates/refused.ts';
+import { CannotStart, listen } from './listen.ts';
+import type { ServerSettings } from './settings.ts';
+import { lookAtStore, type StoreLook } from './stores/look.ts';
+
+/** One thing that was looked at, in one line. */
+export interface Finding {
+  readonly what: 'store' | 'certificate' | 'port' | 'disk' | 'clock';
+  readonly is: 'good' | 'warning' | 'wrong';
+  readonly words: string;
+}
+
+export interface CheckParts {
+  readonly settings: ServerSettings;
+  /** A fault of the store in words; null where it is none of the store's. */
+  readonly storeWords: (error: unknown) => string | null;
+}
+
+const MEGABYTE = 1_000_000;
+/** With less room than this the next days are not sure, or the next hour, bytes. */
+const LITTLE_BYTES = 1_000 * MEGABYTE;
+const NO_BYTES = 100 * MEGABYTE;
+/** A clock that is behind the newest entry by more was wrong then or is wrong now, ms. */
+const BEHIND_MS = 60_000;
+/** No clock of today stands before this moment: a computer without a battery begins in 1970. */
+const LONG_AGO_MS = Date.UTC(2025, 0, 1);
+/** A server that answers does so within this time, ms. */
+const ANSWER_MS = 2_000;
+
+/** Looks at everything, in the order in which a start needs it. */
+export async function checkServer(parts: CheckParts): Promise<readonly Finding[]> {
+  const { settings } = parts;
+  const { found, finding } = await checkStore(parts);
+  return [
+    finding,
+    ...(await checkCertificate(settings)),
+    await checkPort(settings, settings.port),
+    ...(settings.https?.ownFiles === null ? [await checkPort(settings, settings.https.trustPort)] : []),
+    checkDisk(settings, found),
+    checkClock(settings.clock.nowMs(), found),
+  ];
+}
+
+async function checkStore({
+  settings,
+  storeWords,
+}: CheckParts): Promise<{ readonly found: StoreLook | null; readonly finding: Finding }> {
+  const where = settings.database === null ? resolve(settings.folder) : 'the database';
+  const tell = (is: Finding['is'], words: string, found: StoreLook | null = null) => ({
+    found,
+    finding: { what: 'store' as const, is, words },
+  });
+  try {
+    const found = await lookAtStore(settings);
+    if (!found) return tell('good', `none yet in ${where}; the first start makes it`);
+    const { schema, known, entries } = found;
+    if (schema > known)
+      return tell(
+        'wrong',
+        `${where} has schema ${schema}, this program knows up to ${known}; start the newer program, or restore a backup`,
+        found,
+      );
+    const told = `${entries} entries in ${where}`;
+    if (schema === known) return tell('good', told, found);
+    return tell(
+      'warning',
+      `${told}; the next start brings it from schema ${schema} to ${known}, after a copy`,
+      found,
+    );
+  } catch (error) {
+    const words = storeWords(error);
+    if (words === null) throw error;
+    return tell('wrong', words);
+  }
+}
+
+async function checkCertificate({
+  https,
+  publicUrl,
+  host,
+  clock,
+}: ServerSettings): Promise<readonly Finding[]> {
+  const tell = (is: Finding['is'], words: string): Finding => ({ what: 'certificate', is, words });
+  if (!https) {
+    if (publicUrl?.startsWith('https:'))
+      return [tell('good', `${publicUrl} has its own, before this server`)];
+    if (publicUrl === undefined && host === '127.0.0.1')
+      return [tell('good', 'none is needed on this computer')];
+    return [
+      tell('warning', 'none: cameras and offline work need HTTPS on every other computer; add --https'),
+    ];
+  }
+  if (!https.ownFiles) return [tell('good', 'by the local authority, which is made and renewed by itself')];
+  // Loaded when wanted only: what makes certificates is large.
+  const { checkOwnFiles } = await import('./certificates/keep.ts');
+  try {
+    const warnings = checkOwnFiles({ settings: https, nowMs: clock.nowMs });
+    if (warnings.length === 0) return [tell('good', `${https.ownFiles.certFile} fits`)];
+    return warnings.map((line) => tell('warning', line));
+  } catch (error) {
+    if (!(error instanceof CertificateRefused)) throw error;
+    return [tell('wrong', error.message)];
+  }
+}
+
+async function checkPort(settings: ServerSettings, port: number): Promise<Finding> {
+  const tell = (is: Finding['is'], words: string): Finding => ({ what: 'port', is, words });
+  const probe = createServer();
+  try {
+    await listen(
+      (at, address) =>
+        new Promise<void>((done, fail) => {
+          probe.once('error', fail);
+          probe.listen(at, address, done);
+        }),
+      port,
+      settings,
+    );
+    probe.close();
+    return tell('good', `${port} is free`);
+  } catch (error) {
+    if (!(error instanceof CannotStart)) throw error;
+    if (await answersHealth(settings, port)) return tell('good', `${port} is this server's, which runs`);
+    return tell('wrong', error.message);
+  }
+}
+
+/** True where a server of this kind answers there. */
+function answersHealth({ https, listen: address }: ServerSettings, port: number): Promise<boolean> {
+  const everywhere = address === undefined || address === '0.0.0.0' || address === '::';
+  const hostname = everywhere ? '127.0.0.1' : address;
+  // Only asked whether it is there: whose certificate it shows does not matter.
+  const options = { hostname, port, path: '/health', timeout: ANSWER_MS, rejectUnauthorized: false };
+  return new Promise((resolve) => {
+    const asked = (https && port !== https.trustPort ? secureRequest : plainRequest)(options, (answer) => {
+      let text = '';
+      answer.on('data', (chunk) => {
+        text += chunk;
+      });
+      answer.on('end', () =>
+        resolve(/"store":"(sqlite|postgres)"/.test(text) || isTrustPage(answer.headers)),
+      );
+    });
+    asked.on('timeout', () => asked.destroy());
+    asked.on('error', () => resolve(false));
+    asked.end();
+  });
+}
+
+function isTrustPage({ location }: { readonly location?: string | undefined }): boolean {
+  return location === '/ca';
+}
+
+function checkDisk({ folder }: ServerSettings, found: StoreLook | null): Finding {
+  let place = resolve(folder);
+  while (!existsSync(place)) place = dirname(place);
+  const { bavail, bsize } = statfsSync(place);
+  const free = bavail * bsize;
+  const told = `${Math.floor(free / MEGABYTE)} MB free at ${place}`;
+  if (free < NO_BYTES) return { what: 'disk', is: 'wrong', words: `${told}: make room before you start` };
+  if (free < LITTLE_BYTES || free < (found?.bytes ?? 0))
+    return { what: 'disk', is: 'warning', words: `${told}: too little for a copy of the store; make room` };
+  return { what: 'disk', is: 'good', words: told };
+}
+
+function checkClock(nowMs: number, found: StoreLook | null): Finding {
+  const told = `it is ${new Date(nowMs).toISOString()}`;
+  const newestMs = found?.newestMs ?? 0;
+  if (nowMs < LONG_AGO_MS)
+    return { what: 'clock', is: 'wrong', words: `${told}: set it, and let it be kept right by the network` };
+  if (newestMs - nowMs > BEHIND_MS) {
+    const days = Math.floor((newestMs - nowMs) / DAY_MS);
+    const ahead = days > 0 ? `, ${days} days later` : '';
+    return {
+      what: 'clock',
+      is: 'wrong',
+      words: `${told}, but the newest entry came in on ${utcDate(newestMs)}${ahead}: set the clock`,
+    };
+  }
+  return { what: 'clock', is: 'good', words: told };
+}

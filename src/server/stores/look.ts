@@ -1,0 +1,55 @@
+// What a store holds, asked without opening it as a server would: nothing is made, and nothing is brought forward.
+
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Kysely } from 'kysely';
+import { schemaVersion } from './migrate.ts';
+import type { StoreChoice } from './open.ts';
+import { fileBytes, logFile, lookInside } from './sqlite/open.ts';
+import { type Dialect, steps, type Tables } from './tables.ts';
+
+/** What was found. */
+export interface StoreLook {
+  /** Steps of the schema that it has taken, and that this program knows. */
+  readonly schema: number;
+  readonly known: number;
+  readonly entries: number;
+  /** When its newest entry came in, ms since 1970; null where there is none. */
+  readonly newestMs: number | null;
+  /** Size on the disk, bytes. */
+  readonly bytes: number;
+}
+
+/** Looks; null where there is no store. Rejects with the driver's error where nobody can look. */
+export async function lookAtStore({
+  folder,
+  database,
+}: Pick<StoreChoice, 'folder' | 'database'>): Promise<StoreLook | null> {
+  if (database !== null) {
+    // Loaded when wanted only, with the driver.
+    const { askDatabase } = await import('./postgres/open.ts');
+    return askDatabase(database, (db) => look(db, 'postgres'));
+  }
+  const file = join(folder, logFile);
+  if (!existsSync(file)) return null;
+  const found = await lookInside(file, (db) => look(db, 'sqlite'));
+  return found && { ...found, bytes: fileBytes(file) };
+}
+
+async function look(db: Kysely<Tables>, dialect: Dialect): Promise<StoreLook | null> {
+  const schema = await schemaVersion(db, dialect);
+  if (schema === 0) return null;
+  const row = await db
+    .selectFrom('entries')
+    .select(['pos', 'received_ms'])
+    .orderBy('pos', 'desc')
+    .limit(1)
+    .executeTakeFirst();
+  return {
+    schema,
+    known: steps.length,
+    entries: row?.pos ?? 0,
+    newestMs: row?.received_ms ?? null,
+    bytes: 0,
+  };
+}
