@@ -53,6 +53,7 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'tape.changed': 'look',
   'tape.empty': 'look',
   'parts.used': 'look',
+  'machine.loaded': 'look',
   'line.counted-by': 'choose-counter',
   'panels.scrapped': 'count-panels',
   'panels.contained': 'verify-reel',

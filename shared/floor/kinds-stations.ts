@@ -88,6 +88,23 @@ export const stationPayloadSchemas = {
       )
       .check(z.maxLength(200)),
   }),
+  /**
+   * What a machine believes to be loaded, in pages of one `report`; a report's name follows from what it says. `places` null: it says so again.
+   * `whole`: all that it has was asked for and could be read, so that a place not named is empty. Names as above; a row with neither reel nor
+   * part is a place that the machine calls empty. It changes no slot.
+   */
+  'machine.loaded': z.strictObject({
+    ...station,
+    report: id,
+    page: whole,
+    pages: z.int().check(z.minimum(1), z.maximum(20)),
+    whole: z.boolean(),
+    places: orNull(
+      z
+        .array(z.strictObject({ slot: id, reel: orNull(id), part: orNull(id), feeder: orNull(id) }))
+        .check(z.maxLength(200)),
+    ),
+  }),
   /** Who counts the line's panels from now on: a station; null: people. */
   'line.counted-by': z.strictObject({ line: id, station: orNull(id) }),
   /** How many panels the run has by somebody's own count, and why it is said. */

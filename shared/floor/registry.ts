@@ -4,6 +4,7 @@
 // Method: a kind names its folds, in the order in which they must see the entry. Refused: every entry through every fold; a kind that
 // none of them knew went by unseen.
 
+import { foldBelieved } from './believed.ts';
 import { foldBlocks } from './blocks.ts';
 import { foldFeeders } from './feeder-types.ts';
 import { foldChange } from './fold-change.ts';
@@ -121,6 +122,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'tape.changed': { schema: schemas['tape.changed'], fold: foldTapes, touches: ofTape },
   'tape.empty': { schema: schemas['tape.empty'], fold: foldTapes, touches: nowhere },
   'parts.used': { schema: schemas['parts.used'], fold: foldTapes, touches: nowhere },
+  'machine.loaded': { schema: schemas['machine.loaded'], fold: foldBelieved, touches: nowhere },
   'line.counted-by': { schema: schemas['line.counted-by'], fold: foldStations, touches: nowhere },
   'panels.scrapped': { schema: schemas['panels.scrapped'], fold: foldPanels, touches: nowhere },
   'panels.contained': { schema: schemas['panels.contained'], fold: foldContain, touches: nowhere },

@@ -97,6 +97,30 @@ export interface Counter {
   readonly outside: number;
 }
 
+/** A place on a machine, and what the machine believes to be there. */
+export type BelievedPlace = NonNullable<PayloadOf<'machine.loaded'>['places']>[number];
+
+/** What a machine believes to be loaded, by its newest report that has come whole. */
+export interface Believed {
+  readonly line: string;
+  readonly report: string;
+  /** When it last said so, ms since 1970. */
+  readonly atMs: number;
+  /** A place that is not named is empty. */
+  readonly whole: boolean;
+  readonly places: readonly BelievedPlace[];
+  /** Slot, as `placeKey` has it -> the reels that stood there by the scans when it last said so. */
+  readonly seen: readonly (readonly [string, string])[];
+}
+
+/** A report of which pages are still to come. */
+export interface BelievedPages {
+  readonly report: string;
+  readonly pages: number;
+  readonly places: readonly BelievedPlace[];
+  readonly next: number;
+}
+
 /** The part of the floor's state that is about stations. */
 export interface StationState {
   readonly stations: Map<string, Station>;
@@ -107,9 +131,19 @@ export interface StationState {
     string,
     { readonly chain: string; readonly used: number; readonly spoiled: number }
   >;
+  /** Station -> what its machine believes to be loaded. */
+  readonly believed: Map<string, Believed>;
+  /** Station -> the report that is coming in. */
+  readonly believedPages: Map<string, BelievedPages>;
 }
 
 /** The part before any entry. */
 export function emptyStations(): StationState {
-  return { stations: new Map(), counters: new Map(), partsUsed: new Map() };
+  return {
+    stations: new Map(),
+    counters: new Map(),
+    partsUsed: new Map(),
+    believed: new Map(),
+    believedPages: new Map(),
+  };
 }

@@ -15,6 +15,8 @@ export type NoticeWhat =
   | 'not-used'
   | 'other-handle'
   | 'not-connected'
+  | 'not-answered'
+  | 'loads-cut'
   | 'code-again'
   | 'not-heard'
   | 'no-boards'

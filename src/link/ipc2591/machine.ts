@@ -7,8 +7,10 @@
 
 import { BEATS_MISSED } from '../../../shared/floor/counters.ts';
 import type { Now, StationDesk, WriteEntry } from '../station-desk.ts';
+import type { Answered } from './ask.ts';
 import type { Envelope } from './envelope.ts';
 import type { Journal } from './journal.ts';
+import { type Loaded, type LoadedDesk, openLoaded } from './loaded.ts';
 import { type CountedBy, type Place, readSaid, type Said } from './messages.ts';
 import { type Count, openSteps, type Steps } from './steps.ts';
 import { openUses, type Uses } from './uses.ts';
@@ -57,6 +59,8 @@ export interface MachineWorld {
   readonly now: () => Now;
   /** The last moment at which a broker's messages could not come in, ms of `Now`; null: no broker stands between. */
   readonly brokerAwayMs: (() => number) | null;
+  /** Asks the machine what it has loaded; null where it may not be asked. */
+  readonly askLoaded: (() => Promise<Answered>) | null;
   readonly onFault: (error: unknown) => void;
 }
 
@@ -78,6 +82,7 @@ export interface Machine {
 interface Work extends MachineWorld {
   readonly config: MachineConfig;
   readonly uses: Uses;
+  readonly loaded: LoadedDesk;
   beatMs: number;
   heardMs: number | null;
   sender: { readonly peer: Peer; heardMs: number } | null;
@@ -97,6 +102,15 @@ export function openMachine(config: MachineConfig, world: MachineWorld): Machine
     ...world,
     config,
     uses: openUses(),
+    loaded: openLoaded({
+      ...world,
+      station: config.station,
+      line: config.line,
+      slotOf: (place) => slotOf(config, place),
+      ask: world.askLoaded,
+      read: loadOf,
+      notice: world.desk.notice,
+    }),
     beatMs: BEAT_MS,
     heardMs: null,
     sender: null,
@@ -161,6 +175,7 @@ function isOther(work: Work, peer: Peer, now: Now): boolean {
 function hear(work: Work, envelope: Envelope, now: Now): readonly Promise<unknown>[] {
   const { journal, brokerAwayMs, heardMs } = work;
   work.heardMs = now.ms;
+  work.loaded.heard(now);
   if (wasKept(work, envelope, now)) work.steps.keptMore(now);
   const isFirst = journal.boot() === null;
   const wasSilent = heardMs !== null && now.ms - heardMs > silentMs(work);
@@ -232,6 +247,13 @@ function act(work: Work, heard: Heard): readonly Promise<unknown>[] {
       return [tellTape(work, { ...heard, said })];
     case 'used':
       return use(work, { ...heard, said });
+    case 'loaded':
+      // Nobody here asked for it: it may be of some places only.
+      return [work.loaded.take({ places: said.places, whole: false }, now)];
+    case 'moved':
+      if (work.askLoaded === null) return unused(work, name, now);
+      work.loaded.moved(now);
+      return [];
     case 'unused':
       return unused(work, name, now);
     case 'unread':
@@ -260,9 +282,17 @@ function countPanel(work: Work, { envelope, said, now }: HeardOf<'panel'>): read
 }
 
 /** The line's slot for a place: as the configuration says, else what the machine calls it. */
-function slotOf({ config }: Work, { names }: Place): string | null {
+function slotOf(config: MachineConfig, { names }: Place): string | null {
   const mapped = names.find((name) => config.slots.has(name));
   return mapped === undefined ? (names[0] ?? null) : (config.slots.get(mapped) ?? null);
+}
+
+/** The load that the machine's answer tells, all of which was asked for; or why it tells none. */
+function loadOf(answer: Answered): Loaded | string {
+  if (!answer.ok) return answer.why;
+  const said = readSaid(answer.envelope);
+  if (said.is === 'loaded') return { places: said.places, whole: !said.isCut };
+  return said.is === 'unread' ? `${answer.envelope.name}: ${said.why}` : answer.envelope.name;
 }
 
 /** A splice point, or an empty tape: into the log behind all panels counted so far. */
@@ -277,7 +307,7 @@ function tellTape(work: Work, { envelope, said, now }: HeardOf<'splice' | 'empty
       ? [
           () => {
             const { from, to } = said;
-            const slot = slotOf(work, to) ?? slotOf(work, from);
+            const slot = slotOf(work.config, to) ?? slotOf(work.config, from);
             const grey = Math.max(from.grey, to.grey);
             const facts = {
               depleted: from.reel,
@@ -290,7 +320,7 @@ function tellTape(work: Work, { envelope, said, now }: HeardOf<'splice' | 'empty
         ]
       : said.places.map((place) => () => {
           const { reel, feeder } = place;
-          return write('tape.empty', { station, line, slot: slotOf(work, place), reel, feeder, late });
+          return write('tape.empty', { station, line, slot: slotOf(work.config, place), reel, feeder, late });
         });
   open.add(envelope.key);
   return new Promise((done, failed) => {
@@ -311,7 +341,7 @@ function use(work: Work, { envelope, said, now }: HeardOf<'used'>): readonly Pro
     uses.clear();
   }
   if (said.by === 'installed' && journal.tellsConsumed()) return [];
-  uses.add(said.uses, ({ place }) => slotOf(work, place), now.ms);
+  uses.add(said.uses, ({ place }) => slotOf(work.config, place), now.ms);
   return [journal.key(envelope.key)];
 }
 
@@ -332,6 +362,7 @@ function tellUnused({ unused: of, desk }: Work, now: Now): Promise<unknown> | nu
 
 function tick(work: Work, now: Now): void {
   work.steps.tick(now);
+  work.loaded.tick(now);
   const { sinceMs } = work.unused;
   const telling = [
     tellUses(work, now, false),

@@ -12,6 +12,8 @@ export interface Place {
   /** What the machine calls it, its name before its code. */
   readonly names: readonly string[];
   readonly reel: string | null;
+  /** The site's part number, as the machine has it. */
+  readonly part: string | null;
   /** Parts, as the machine has it. */
   readonly quantity: number | null;
   readonly feeder: string | null;
@@ -37,6 +39,10 @@ export type Said =
   | { readonly is: 'splice'; readonly from: Place; readonly to: Place }
   | { readonly is: 'used'; readonly by: 'consumed' | 'installed'; readonly uses: readonly Use[] }
   | { readonly is: 'empty'; readonly places: readonly Place[] }
+  /** What it has loaded; `isCut`: not all of it could be read. */
+  | { readonly is: 'loaded'; readonly places: readonly Place[]; readonly isCut: boolean }
+  /** Something was loaded or taken out. */
+  | { readonly is: 'moved' }
   | { readonly is: 'unused' }
   | { readonly is: 'unread'; readonly why: string };
 
@@ -47,6 +53,9 @@ interface Panel {
   readonly skipped: readonly number[] | null;
   readonly lane: number | null;
 }
+
+/** Places of one answer that are read. */
+const ROWS_MOST = 10_000;
 
 type Body = Readonly<Record<string, unknown>>;
 
@@ -62,6 +71,9 @@ const readers: Readonly<Record<string, (body: Body) => Said>> = {
   'CFX.Materials.Management.MaterialsConsumed': readConsumed,
   'CFX.Production.Assembly.MaterialsInstalled': readInstalled,
   'CFX.Materials.Storage.MaterialsEmpty': readEmpty,
+  'CFX.Materials.Storage.GetLoadedMaterialsResponse': readLoaded,
+  'CFX.Materials.Storage.MaterialsLoaded': () => ({ is: 'moved' }),
+  'CFX.Materials.Storage.MaterialsUnloaded': () => ({ is: 'moved' }),
 };
 
 /** What an envelope says. A message that is not used here is `unused`, one of the used that cannot be understood `unread`. */
@@ -160,6 +172,20 @@ function readEmpty(body: Body): Said {
     : { is: 'unread', why: 'no EmptyMaterials' };
 }
 
+/** Rows that are none, or name no place, are left out, and the rest is not all. */
+function readLoaded(body: Body): Said {
+  const result = asRecord(body['Result']);
+  const word = asText(result?.['Result'], 40);
+  if (word === 'Failed')
+    return { is: 'unread', why: `Result Failed ${asText(result?.['Message'], 100) ?? ''}`.trim() };
+  if (!Array.isArray(body['Materials'])) return { is: 'unread', why: 'no Materials' };
+  const rows = asList(body['Materials']);
+  const places = rows.slice(0, ROWS_MOST).map(placeOf);
+  const known = places.filter((place) => place !== null && place.names.length > 0) as readonly Place[];
+  const isCut = known.length < rows.length || word === 'PartialSuccess';
+  return { is: 'loaded', places: known, isCut };
+}
+
 function placeOf(value: unknown): Place | null {
   const location = asRecord(value);
   if (!location) return null;
@@ -169,6 +195,7 @@ function placeOf(value: unknown): Place | null {
   return {
     names: names.filter((name) => name !== null),
     reel: asText(inside['UniqueIdentifier'], 64),
+    part: asText(inside['InternalPartNumber'], 64),
     quantity: asNumber(inside['Quantity'], 0, 1e7),
     feeder: asText(carrier['UniqueIdentifier'], 64) ?? asText(carrier['Name'], 64),
     grey: asNumber(inside['GreyZone'], 0, 1e5) ?? 0,

@@ -5,6 +5,7 @@ import { type Ipc2591Station, LinkRefused, placeOf } from '../config.ts';
 import type { Held } from '../held.ts';
 import type { NoticeWhat } from '../notices.ts';
 import { type Now, openStationDesk, type StationDesk, type WriteEntry } from '../station-desk.ts';
+import { ask } from './ask.ts';
 import { type BrokerSource, brokerPlace, openBroker } from './broker.ts';
 import { readEnvelopes } from './envelope.ts';
 import { openJournal } from './journal.ts';
@@ -151,11 +152,24 @@ function openOwn(
       write,
       now,
       onFault,
+      askLoaded: askLoadedOf(config),
       brokerAwayMs: source.broker === undefined ? null : () => awayMs.get(doorKey(config)) ?? 0,
     },
   );
   const whose = openWhose(folder, station, source.handle ?? null);
   return { config, index, desk, machine, whose, close: journal.close };
+}
+
+/** Asks a station's machine for all that it has loaded; null where its file does not say where. */
+function askLoadedOf({ station, source }: Ipc2591Station): Parameters<typeof openMachine>[1]['askLoaded'] {
+  const { connect, address = source.handle ?? '' } = source.ask ?? {};
+  if (connect === undefined) return null;
+  const question = {
+    name: 'CFX.Materials.Storage.GetLoadedMaterialsRequest',
+    body: { LocationIdentifiers: [] },
+    from: `reelward.${station}`,
+  };
+  return () => ask({ connect, address }, question);
 }
 
 /** Two stations that would both count every message of a machine. */

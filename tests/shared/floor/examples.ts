@@ -173,6 +173,15 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     late: 2,
   },
   'tape.empty': { station: 'exit', line: 'L1', slot: 'M1-F-001', reel: 'R-100', feeder: null, late: 0 },
+  'machine.loaded': {
+    station: 'exit',
+    line: 'L1',
+    report: 'b7',
+    page: 0,
+    pages: 1,
+    whole: true,
+    places: [{ slot: 'M1-F-001', reel: 'R-100', part: 'R-100', feeder: 'F-1' }],
+  },
   'parts.used': {
     station: 'exit',
     line: 'L1',

@@ -4,6 +4,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { simulateShift } from '../../../demo/simulate.ts';
+import { foldBelieved } from '../../../shared/floor/believed.ts';
 import { foldBlocks } from '../../../shared/floor/blocks.ts';
 import { foldFeeders } from '../../../shared/floor/feeder-types.ts';
 import { applyFloorEntry } from '../../../shared/floor/fold.ts';
@@ -61,6 +62,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
     foldStations,
   ],
   [/^tape\.|^parts\.used$/, foldTapes],
+  [/^machine\.loaded$/, foldBelieved],
   [
     /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,
     foldChange,

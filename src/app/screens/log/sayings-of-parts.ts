@@ -31,3 +31,15 @@ export function sayUses(value: Json): string | null {
     )
     .join(' · ');
 }
+
+/** What a machine has loaded, as it believes. */
+export function sayBelieved(value: Json): string | null {
+  if (!Array.isArray(value)) return null;
+  const places = value as unknown as NonNullable<PayloadOf<'machine.loaded'>['places']>; // as the kind's schema read it
+  return places
+    .map(({ slot, reel, part }) => {
+      const what = [reel, part].filter((each) => each !== null).join(' ');
+      return say(factWords).believedAt(visible(slot), what === '' ? null : visible(what));
+    })
+    .join(' · ');
+}

@@ -51,6 +51,8 @@ export const words = {
     'not-used': 'Messages that are not used here',
     'other-handle': 'A machine sends for which no station is set. Set one, with its handle',
     'not-connected': 'Its broker was not reached. It is tried again',
+    'not-answered': 'It did not say what it has loaded. It is asked again',
+    'loads-cut': 'It named more places than are read. Only the first are compared',
     'code-again': 'A panel code came again. It counts once a run',
     'not-heard':
       'Not heard for a while: what passed then is not in its total. Compare with the line, and set “Panels = …” where it is wrong',
@@ -76,6 +78,23 @@ export const words = {
       `${slot}, ${clock}: the machine told too late that ${machine} had begun. Nothing was counted. Count the reel.`,
     'empty-early': (slot: string, clock: string, machine: string, _here: string, parts: string) =>
       `${slot}, ${clock}: the machine says that ${machine} is empty. Parts left by the log: ${parts}. Count the reel.`,
+  },
+  loads: {
+    title: 'What the machine believes',
+    said: (clock: string, same: number) =>
+      `Said ${clock}. ${plural(same, '1 slot is as the scans say.', `${formatCount(same)} slots are as the scans say.`)}`,
+    differs: (slot: string, machine: string, here: string) =>
+      `${slot}: the machine believes ${machine}, the scans say ${here}.`,
+    nothing: 'nothing',
+    look: 'Open the slot and scan the reel there. If the scans are right, set it right at the machine.',
+    scan: 'Scan the reel there.',
+    open: (slot: string) => `Open ${slot}`,
+    more: (slots: number) => plural(slots, 'and 1 more', `and ${formatCount(slots)} more`),
+    never: 'It changes no slot by itself.',
+    later: (slots: string) => `Scanned after the machine spoke, it may not know yet: ${slots}.`,
+    untold: (slots: string) => `The machine names no part and no known reel: ${slots}.`,
+    unknown: (places: string) =>
+      `Places that are no slot of this line: ${places}. Name them in the link’s file (slots).`,
   },
   noReel: 'a reel without a code',
   noScan: 'nothing of it',

@@ -53,6 +53,8 @@ export const words: Sentences<typeof english> = {
     'not-used': 'Mensajes que aquí no se usan',
     'other-handle': 'Envía una máquina para la que no hay estación. Cree una con su nombre (handle)',
     'not-connected': 'No se llegó a su intermediario. Se vuelve a intentar',
+    'not-answered': 'No dijo qué tiene cargado. Se le pregunta otra vez',
+    'loads-cut': 'Nombró más lugares de los que se leen. Solo se comparan los primeros',
     'code-again': 'Un código de panel llegó otra vez. Cuenta una vez por serie',
     'not-heard':
       'No se oyó un rato: lo que pasó entonces no está en su total. Compare con la línea y ponga «Paneles = …» si no es correcto',
@@ -77,6 +79,22 @@ export const words: Sentences<typeof english> = {
       `${slot}, ${clock}: la máquina dijo demasiado tarde que había empezado ${machine}. No se contó nada. Cuente la bobina.`,
     'empty-early': (slot, clock, machine, _here, parts) =>
       `${slot}, ${clock}: la máquina dice que ${machine} está vacía. Piezas que quedan según el registro: ${parts}. Cuente la bobina.`,
+  },
+  loads: {
+    title: 'Lo que cree la máquina',
+    said: (clock, same) =>
+      `Dicho ${clock}. ${plural(same, '1 posición es como dicen las lecturas.', `${formatCount(same)} posiciones son como dicen las lecturas.`)}`,
+    differs: (slot, machine, here) => `${slot}: la máquina cree ${machine}, las lecturas dicen ${here}.`,
+    nothing: 'nada',
+    look: 'Abra la posición y lea la bobina de allí. Si las lecturas son correctas, corríjalo en la máquina.',
+    scan: 'Lea la bobina de allí.',
+    open: (slot) => `Abrir ${slot}`,
+    more: (slots) => plural(slots, 'y 1 más', `y ${formatCount(slots)} más`),
+    never: 'No cambia ninguna posición por sí sola.',
+    later: (slots) => `Leídas después de que hablara la máquina, quizá aún no lo sepa: ${slots}.`,
+    untold: (slots) => `La máquina no nombra componente ni bobina conocida: ${slots}.`,
+    unknown: (places) =>
+      `Lugares que no son posiciones de esta línea: ${places}. Nómbrelos en el fichero del enlace (slots).`,
   },
   noReel: 'una bobina sin código',
   noScan: 'nada de ello',

@@ -144,3 +144,15 @@ export const materialsInstalled = (reel: string, used: number, spoiled: number) 
       },
     ],
   });
+
+/** CFX/Materials/Storage/GetLoadedMaterialsResponse.cs:75 and its published example; RequestResult: CFX/Structures/RequestResult.cs:13. */
+export const loadedMaterials = (materials: unknown, more = {}, result = 'Success') =>
+  envelope(
+    'Materials.Storage.GetLoadedMaterialsResponse',
+    { Result: { Result: result, ResultCode: 0, Message: 'SETUP OK' }, Materials: materials },
+    more,
+  );
+
+/** CFX/Materials/Storage/MaterialsLoaded.cs:127. */
+export const materialsLoaded = (reel: string) =>
+  envelope('Materials.Storage.MaterialsLoaded', { Materials: [location('SLOT22', reel, 100)] });

@@ -11,6 +11,7 @@ import { Icon } from '../../../ui/Icon.tsx';
 import { visible } from '../../../ui/visible.ts';
 import { stationWords } from '../../../words/stations.ts';
 import { formatCount, formatDay, formatTime, say } from '../../../words/words.ts';
+import { Loads } from './Loads.tsx';
 import { isMachine, ofLineFirst, silentSince, stateWord } from './model.ts';
 import './stations.css';
 
@@ -167,6 +168,7 @@ function StationCard({ station }: { readonly station: Station }) {
         </tbody>
       </table>
       <Understood station={station} zone={zone} />
+      <Loads station={station} zone={zone} />
       <Differing station={station} zone={zone} />
     </section>
   );
