@@ -54,6 +54,8 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'tape.empty': 'look',
   'parts.used': 'look',
   'machine.loaded': 'look',
+  'station.finding-cleared': 'keep-stations',
+  'station.named': 'keep-stations',
   'line.counted-by': 'choose-counter',
   'panels.scrapped': 'count-panels',
   'panels.contained': 'verify-reel',

@@ -105,6 +105,16 @@ export const stationPayloadSchemas = {
         .check(z.maxLength(200)),
     ),
   }),
+  /** A lead is done with a finding: `finding` is the machine's entry that it came of. Both sides stay in the log. */
+  'station.finding-cleared': z.strictObject({
+    ...station,
+    finding: short.check(z.minLength(1)),
+    reason: short.check(z.minLength(1)),
+    by: id,
+    checked: z.enum(['tablet', 'server']),
+  }),
+  /** What people call a station; its link goes on under its own name. */
+  'station.named': z.strictObject({ ...station, name: short.check(z.minLength(1), z.maxLength(64)) }),
   /** Who counts the line's panels from now on: a station; null: people. */
   'line.counted-by': z.strictObject({ line: id, station: orNull(id) }),
   /** How many panels the run has by somebody's own count, and why it is said. */

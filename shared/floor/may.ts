@@ -17,6 +17,7 @@ export const actRoles = {
   'choose-setup': 'lead',
   'keep-plan': 'lead',
   'choose-counter': 'lead',
+  'keep-stations': 'lead',
   'clear-hold': 'lead',
   'block-material': 'lead',
   'settle-conflict': 'lead',

@@ -119,6 +119,12 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
     touches: ofStation,
   },
   'station.noticed': { schema: schemas['station.noticed'], fold: foldStations, touches: nowhere },
+  'station.finding-cleared': {
+    schema: schemas['station.finding-cleared'],
+    fold: foldStations,
+    touches: nowhere,
+  },
+  'station.named': { schema: schemas['station.named'], fold: foldStations, touches: nowhere },
   'tape.changed': { schema: schemas['tape.changed'], fold: foldTapes, touches: ofTape },
   'tape.empty': { schema: schemas['tape.empty'], fold: foldTapes, touches: nowhere },
   'parts.used': { schema: schemas['parts.used'], fold: foldTapes, touches: nowhere },

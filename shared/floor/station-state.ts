@@ -30,6 +30,8 @@ export interface Noticed {
 
 /** Where a machine and the log say different things of one tape: both are kept, and somebody looks. */
 export interface Found {
+  /** The machine's entry that it came of. */
+  readonly entry: string;
   readonly what: 'tape-differs' | 'empty-early' | 'told-late';
   /** The line's slot; as the machine names it where the line has no such slot. */
   readonly slot: string;
@@ -44,6 +46,8 @@ export interface Found {
 
 /** A station as it was last described, and what it has told. */
 export interface Station extends Readonly<PayloadOf<'station.known'>> {
+  /** What people call it; null: by its own name. */
+  readonly name: string | null;
   /** The link that speaks for it. */
   readonly tablet: string;
   /** The newest boot last. */

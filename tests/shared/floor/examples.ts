@@ -161,6 +161,15 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
   'station.state': { station: 'exit', line: 'L1', code: 1100 },
   'station.doubled': { station: 'exit', line: 'L1', boot: 'b2', kept: 'b1' },
   'station.noticed': { station: 'exit', line: 'L1', what: 'clock-off', said: '1970', times: 3 },
+  'station.finding-cleared': {
+    station: 'exit',
+    line: 'L1',
+    finding: 'LINK/LINK-life-1/3',
+    reason: 'the reel was looked at',
+    by: 'lea',
+    checked: 'tablet',
+  },
+  'station.named': { station: 'exit', line: 'L1', name: 'Exit' },
   'tape.changed': {
     station: 'exit',
     line: 'L1',

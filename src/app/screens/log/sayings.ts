@@ -347,6 +347,7 @@ const sayings: Readonly<Record<FactName, Say>> = {
   grey: parts,
   late: span,
   uses: sayUses,
+  finding: named(entryName),
   report: text,
   page: number,
   pages: number,

@@ -171,6 +171,7 @@ const namesEn: Readonly<Record<FactName, string>> = {
   what: 'What',
   said: 'It said',
   times: 'Times',
+  finding: 'Finding of',
   report: 'Report',
   page: 'Page, from 0',
   pages: 'Pages',

@@ -49,6 +49,8 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'tape.changed': 'Joint of two tapes passed',
   'tape.empty': 'Empty, says the machine',
   'parts.used': 'Parts used, says the machine',
+  'station.finding-cleared': 'Finding done',
+  'station.named': 'Station renamed',
   'machine.loaded': 'Loaded, says the machine',
   'panels.scrapped': 'Panels scrapped',
   'reel.verified': 'Reel verified',

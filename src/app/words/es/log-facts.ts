@@ -172,6 +172,7 @@ const namesEs: Readonly<Record<FactName, string>> = {
   what: 'Qué',
   said: 'Dijo',
   times: 'Veces',
+  finding: 'Hallazgo de',
   report: 'Informe',
   page: 'Página, desde 0',
   pages: 'Páginas',

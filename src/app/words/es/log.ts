@@ -50,6 +50,8 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'tape.changed': 'Pasó la unión de dos cintas',
   'tape.empty': 'Vacía, dice la máquina',
   'parts.used': 'Piezas gastadas, dice la máquina',
+  'station.finding-cleared': 'Hallazgo resuelto',
+  'station.named': 'Estación con otro nombre',
   'machine.loaded': 'Cargado, dice la máquina',
   'panels.scrapped': 'Paneles desechados',
   'reel.verified': 'Bobina verificada',
