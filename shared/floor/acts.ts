@@ -56,6 +56,8 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'machine.loaded': 'look',
   'station.finding-cleared': 'keep-stations',
   'station.named': 'keep-stations',
+  'station.interlock-ruled': 'rule-interlock',
+  'station.answered': 'look',
   'line.counted-by': 'choose-counter',
   'panels.scrapped': 'count-panels',
   'panels.contained': 'verify-reel',

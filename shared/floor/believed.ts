@@ -110,8 +110,8 @@ export function compareBelieved(state: FloorState, station: string): Compared | 
   return { atMs, ...found, unknown };
 }
 
-/** The line's slots by the text of their place: those of its setup, and those on which something stands. */
-function slotsOf(state: FloorState, line: string): ReadonlyMap<string, string> {
+/** The line's slots by the text of their place (`placeKey`): those of its setup, and those on which something stands. */
+export function slotsOf(state: FloorState, line: string): ReadonlyMap<string, string> {
   const setup = state.setups.get(state.chosen.get(line) ?? '');
   const wanted = setup?.slots.map(({ slot }) => slot) ?? [];
   const loaded = [...state.slots.values()].flatMap((each) => (each.line === line ? [each.slot] : []));

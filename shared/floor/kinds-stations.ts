@@ -1,7 +1,7 @@
 // Entry kinds of stations: places on a line where a device, not a person, tells how many panels have passed, and who counts on a line.
 
 import * as z from 'zod/mini';
-import { stationPlaces } from './vocabulary.ts';
+import { interlockResults, interlockWhys, stationPlaces, unsureResults } from './vocabulary.ts';
 
 const id = z.string().check(z.minLength(1), z.maxLength(64));
 const short = z.string().check(z.maxLength(200));
@@ -24,6 +24,8 @@ export const stationPayloadSchemas = {
     means: short,
     version: short,
     address: short,
+    /** Its link may answer a machine that asks about materials, once an engineer turns that on. */
+    answers: z.optional(z.literal(true)),
   }),
   /**
    * A device's own running total since it was switched on (`boot` names that), also told while it does not rise. `serial`: the code of the panel
@@ -104,6 +106,23 @@ export const stationPayloadSchemas = {
         .array(z.strictObject({ slot: id, reel: orNull(id), part: orNull(id), feeder: orNull(id) }))
         .check(z.maxLength(200)),
     ),
+  }),
+  /** An engineer lets a station's link answer its machine, or no more; `unsure`: what is said where it cannot know. */
+  'station.interlock-ruled': z.strictObject({ ...station, on: z.boolean(), unsure: z.enum(unsureResults) }),
+  /** What a link answered when a machine asked whether materials are right where they are: each with the result as sent, and why. */
+  'station.answered': z.strictObject({
+    ...station,
+    results: z
+      .array(
+        z.strictObject({
+          slot: orNull(id),
+          reel: orNull(id),
+          part: orNull(id),
+          result: z.enum(interlockResults),
+          why: z.enum(interlockWhys),
+        }),
+      )
+      .check(z.maxLength(200)),
   }),
   /** A lead is done with a finding: `finding` is the machine's entry that it came of. Both sides stay in the log. */
   'station.finding-cleared': z.strictObject({

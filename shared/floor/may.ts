@@ -28,6 +28,7 @@ export const actRoles = {
   'manage-people': 'lead',
   'take-setup': 'engineer',
   'rule-line': 'engineer',
+  'rule-interlock': 'engineer',
   'define-line': 'engineer',
   'approve-supplier': 'engineer',
   'describe-part': 'engineer',

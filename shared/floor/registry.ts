@@ -22,6 +22,7 @@ import { foldRun } from './fold-run.ts';
 import { foldSeen } from './fold-seen.ts';
 import { foldStations } from './fold-stations.ts';
 import { foldTapes } from './fold-tapes.ts';
+import { foldInterlock } from './interlock.ts';
 import { type EntryKind, type EntryOf, type FloorEntry, payloadSchemas as schemas } from './kinds.ts';
 import { foldPeople } from './people.ts';
 import type { FloorState } from './state.ts';
@@ -125,6 +126,12 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
     touches: nowhere,
   },
   'station.named': { schema: schemas['station.named'], fold: foldStations, touches: nowhere },
+  'station.interlock-ruled': {
+    schema: schemas['station.interlock-ruled'],
+    fold: foldInterlock,
+    touches: nowhere,
+  },
+  'station.answered': { schema: schemas['station.answered'], fold: foldInterlock, touches: nowhere },
   'tape.changed': { schema: schemas['tape.changed'], fold: foldTapes, touches: ofTape },
   'tape.empty': { schema: schemas['tape.empty'], fold: foldTapes, touches: nowhere },
   'parts.used': { schema: schemas['parts.used'], fold: foldTapes, touches: nowhere },
@@ -135,7 +142,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
   'containment.signed': { schema: schemas['containment.signed'], fold: foldContain, touches: nowhere },
   'reel.verified': {
     schema: schemas['reel.verified'],
-    fold: inOrder(foldExposures, foldMaterial, foldContain),
+    fold: inOrder(foldExposures, foldMaterial, foldContain, foldInterlock),
     touches: ofVerdict,
   },
   'hold.cleared': {

@@ -1,6 +1,7 @@
 // What the state holds of stations: what each has told, and who counts on a line. Shapes only.
 
 import type { PayloadOf } from './kinds.ts';
+import type { UnsureResult } from './vocabulary.ts';
 
 /** The highest total that is known of a device since it was switched on. */
 export interface BootTotal {
@@ -125,6 +126,14 @@ export interface BelievedPages {
   readonly next: number;
 }
 
+/** Answers of a link to its machine: whether it may, what it says where nobody can know, and what it said last. */
+export interface Interlock {
+  readonly on: boolean;
+  readonly unsure: UnsureResult;
+  /** The newest answer; null before the first. */
+  readonly last: { readonly atMs: number; readonly results: PayloadOf<'station.answered'>['results'] } | null;
+}
+
 /** The part of the floor's state that is about stations. */
 export interface StationState {
   readonly stations: Map<string, Station>;
@@ -137,6 +146,10 @@ export interface StationState {
   >;
   /** Station -> what its machine believes to be loaded. */
   readonly believed: Map<string, Believed>;
+  /** Station -> what its link may answer, where an engineer said; and what it answered last. */
+  readonly interlocks: Map<string, Interlock>;
+  /** `slotKey` -> the reel that was refused there last, `''` for one without an id; gone with the next reel that is let on. */
+  readonly refused: Map<string, string>;
   /** Station -> the report that is coming in. */
   readonly believedPages: Map<string, BelievedPages>;
 }
@@ -149,5 +162,7 @@ export function emptyStations(): StationState {
     partsUsed: new Map(),
     believed: new Map(),
     believedPages: new Map(),
+    interlocks: new Map(),
+    refused: new Map(),
   };
 }

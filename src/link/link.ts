@@ -18,6 +18,7 @@ import {
   placeOf,
 } from './config.ts';
 import { type CounterDoor, createCounter } from './counter.ts';
+import { followFloor } from './floor.ts';
 import { openHeld } from './held.ts';
 import { type HermesParts, type HermesSource, openHermes } from './hermes/source.ts';
 import { newNonce, openIdentity } from './identity.ts';
@@ -96,7 +97,14 @@ async function open(
     await spool.write('tablet.opened', { name, app: version, key: identity.jwk, previous: null });
   const common = { folder: config.data, now, onFault: fault };
   openCalled(hermesStations(config), called, { ...common, say, desks });
-  const telling = { ...common, held, write: spool.write };
+  const world = worldOf(config.server, (serverMs) => {
+    offMs = serverMs - Date.now();
+  });
+  const { signal } = ending;
+  const isEnrolled = async () => (await spool.log.readMemory()).enrolled !== null;
+  const isAnswering = ipc2591Stations(config).some(({ source }) => source.answers === true);
+  const floor = isAnswering ? followFloor({ identity, world, signal, isEnrolled }) : null;
+  const telling = { ...common, held, write: spool.write, floor };
   const machines = await openIpc2591(ipc2591Stations(config), config.stations, telling);
   const servers = await listenAll(config, doorsOf(stations, desks, now), fault).catch(async (error) => {
     await machines.stop();
@@ -110,12 +118,9 @@ async function open(
   }
   machines.begin();
   for (const machine of called.values()) machine.start();
-  const world = worldOf(config.server, (serverMs) => {
-    offMs = serverMs - Date.now();
-  });
-  const { signal } = ending;
   const pushing = pushForGood({ spool, identity, world, code: config.code, name, say, signal });
   const ticker = setInterval(() => {
+    floor?.tick(clockMs());
     const ticks = [...desks.values()].map((desk) => desk.tick(now()));
     for (const tick of [...ticks, ...machines.tick(now())]) tick.catch(fault);
   }, TICK_MS);
@@ -179,7 +184,8 @@ function knownAs(
   more: { readonly version: string; readonly address: string },
 ): PayloadOf<'station.known'> {
   const means = source.kind === 'cfx' ? 'ipc2591' : source.kind;
-  return { station, line, machine, at, means, ...more };
+  const known = { station, line, machine, at, means, ...more };
+  return 'answers' in source && source.answers === true ? { ...known, answers: true } : known;
 }
 
 /** The stations' doors, each with its own secret. */

@@ -4,11 +4,8 @@
 
 import { randomUUID } from 'node:crypto';
 import type { EventContext } from 'rhea';
-import * as library from 'rhea';
-import { bytesOf, FRAME_MOST, newContainer } from './amqp.ts';
+import { bytesOf, dataOf, FRAME_MOST, newContainer } from './amqp.ts';
 import { asRecord, asText, type Envelope, MESSAGE_MOST, readEnvelopes } from './envelope.ts';
-
-const rhea = (library as unknown as { readonly default: typeof library }).default;
 
 /** An answer must be there after so long, ms (the standard's own figure). */
 const ANSWER_WITHIN_MS = 30_000;
@@ -103,9 +100,8 @@ export function ask(door: AskDoor, question: Question, withinMs = ANSWER_WITHIN_
       target: { address: door.address },
     });
     sender.once('sendable', () => {
-      const bytes = Buffer.from(JSON.stringify(envelopeOf(door, question, request)));
       sender.send({
-        body: rhea.message.data_section(bytes),
+        body: dataOf(envelopeOf(door, question, request)),
         content_type: 'application/json; charset="utf-8"',
         message_id: 'command-request',
         correlation_id: request,

@@ -40,6 +40,8 @@ export const ipc2591Source = z
         address: text(200).optional(),
       })
       .optional(),
+    /** The link may answer the machine when it asks about materials, once an engineer turns that on at a tablet. */
+    answers: z.literal(true).optional(),
     /** The machine's names of places -> the line's slots; absent: they are the same. */
     slots: z.record(text(64), text(64)).optional(),
   })
@@ -52,6 +54,8 @@ export const ipc2591Source = z
       say('address', 'expected the address of a queue at the broker');
     if ((source.user === undefined) !== (source.password === undefined))
       say('password', 'expected "user" and "password" together');
+    if (source.answers === true && source.listen === undefined)
+      say('answers', 'expected "listen": a machine is answered on its own connection only');
     if (source.ask !== undefined && source.ask.address === undefined && source.handle === undefined)
       say('ask', 'expected the machine’s address there, or its "handle"');
     if (source.broker !== undefined && (source.user !== undefined || source.tls !== undefined))

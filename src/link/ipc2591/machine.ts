@@ -6,6 +6,7 @@
 // Refused: one name for good, since counts by hand of a silence would be replaced by a number that does not know of it.
 
 import { BEATS_MISSED } from '../../../shared/floor/counters.ts';
+import type { FloorWatch } from '../floor.ts';
 import type { Now, StationDesk, WriteEntry } from '../station-desk.ts';
 import type { Answered } from './ask.ts';
 import type { Envelope } from './envelope.ts';
@@ -14,6 +15,7 @@ import { type Loaded, type LoadedDesk, openLoaded } from './loaded.ts';
 import { type CountedBy, type Place, readSaid, type Said } from './messages.ts';
 import { type Count, openSteps, type Steps } from './steps.ts';
 import { openUses, type Uses } from './uses.ts';
+import { openValidator, type Reply, VALIDATE } from './validate.ts';
 
 /** A machine beats so often where it does not say, ms; at the least so often, as the standard has it. */
 export const BEAT_MS = 60_000;
@@ -61,13 +63,15 @@ export interface MachineWorld {
   readonly brokerAwayMs: (() => number) | null;
   /** Asks the machine what it has loaded; null where it may not be asked. */
   readonly askLoaded: (() => Promise<Answered>) | null;
+  /** The floor by the plant's log, to answer the machine by; null where it may not be answered. */
+  readonly floor: FloorWatch | null;
   readonly onFault: (error: unknown) => void;
 }
 
 /** One machine. */
 export interface Machine {
-  /** Takes an envelope; resolves when all of it that counts is on the disk. `peer`: who sent it; null: a broker. */
-  readonly take: (envelope: Envelope, peer: Peer | null) => Promise<unknown>;
+  /** Takes an envelope; resolves when all of it that counts is on the disk. `peer`: who sent it; null: a broker; `reply`: to who asked. */
+  readonly take: (envelope: Envelope, peer: Peer | null, reply?: Reply) => Promise<unknown>;
   /** Tells what was taken before a kill and may not be in the log. */
   readonly resume: () => void;
   /** A broker's messages come in from now on: what it has kept comes first. */
@@ -120,8 +124,16 @@ export function openMachine(config: MachineConfig, world: MachineWorld): Machine
     unused: { names: new Set(), times: 0, sinceMs: null },
     open: new Set(),
   };
+  const { station, line } = config;
+  const slotOfPlace = (place: Place) => slotOf(config, place);
+  const { floor, write, desk } = world;
+  const validator =
+    floor && openValidator({ station, line, floor, slotOf: slotOfPlace, write, notice: desk.notice });
   return {
-    take: (envelope, peer) => take(work, envelope, peer),
+    take: (envelope, peer, reply) => {
+      const isQuestion = envelope.name === VALIDATE && validator !== null && reply !== undefined;
+      return isQuestion ? validator.answer(envelope, reply, work.now()) : take(work, envelope, peer);
+    },
     resume: () => {
       for (const [key, { boot, total, code: serial, skipped }] of world.journal.untold())
         work.steps.put(null, {

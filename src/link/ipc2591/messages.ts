@@ -186,7 +186,8 @@ function readLoaded(body: Body): Said {
   return { is: 'loaded', places: known, isCut };
 }
 
-function placeOf(value: unknown): Place | null {
+/** A MaterialLocation; null for anything else. */
+export function placeOf(value: unknown): Place | null {
   const location = asRecord(value);
   if (!location) return null;
   const inside = asRecord(location['MaterialPackage']) ?? {};

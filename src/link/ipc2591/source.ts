@@ -2,6 +2,7 @@
 
 import type { AddressInfo } from 'node:net';
 import { type Ipc2591Station, LinkRefused, placeOf } from '../config.ts';
+import type { FloorWatch } from '../floor.ts';
 import type { Held } from '../held.ts';
 import type { NoticeWhat } from '../notices.ts';
 import { type Now, openStationDesk, type StationDesk, type WriteEntry } from '../station-desk.ts';
@@ -9,8 +10,8 @@ import { ask } from './ask.ts';
 import { type BrokerSource, brokerPlace, openBroker } from './broker.ts';
 import { readEnvelopes } from './envelope.ts';
 import { openJournal } from './journal.ts';
-import { createListener } from './listener.ts';
-import { type Machine, openMachine, type Peer } from './machine.ts';
+import { createListener, type From } from './listener.ts';
+import { type Machine, openMachine } from './machine.ts';
 import type { CountedBy } from './messages.ts';
 import { openWhose, type Whose } from './whose.ts';
 
@@ -21,6 +22,8 @@ export interface SourceWorld {
   readonly write: WriteEntry;
   readonly now: () => Now;
   readonly onFault: (error: unknown) => void;
+  /** The floor by the plant's log, for stations that may answer. */
+  readonly floor: FloorWatch | null;
   /** As of lines: false only where a power cut is not feared. */
   readonly flush?: boolean;
 }
@@ -153,6 +156,7 @@ function openOwn(
       now,
       onFault,
       askLoaded: askLoadedOf(config),
+      floor: source.answers === true ? world.floor : null,
       brokerAwayMs: source.broker === undefined ? null : () => awayMs.get(doorKey(config)) ?? 0,
     },
   );
@@ -203,9 +207,9 @@ async function openDoor(own: readonly Own[], opening: Opening): Promise<Door> {
   const { world, begun } = opening;
   const notice = (what: NoticeWhat, said: string) =>
     first.desk.notice(what, said, world.now()).catch(world.onFault);
-  const message = async (bytes: Buffer, isGzip: boolean, peer: Peer | null) => {
+  const message = async (bytes: Buffer, isGzip: boolean, from: From | null) => {
     await begun;
-    await takeMessage(own, { bytes, isGzip, peer, notice });
+    await takeMessage(own, { bytes, isGzip, from, notice });
   };
   if (source.broker !== undefined && source.address !== undefined) {
     const { broker, address, ca = null } = source;
@@ -232,9 +236,9 @@ async function openDoor(own: readonly Own[], opening: Opening): Promise<Door> {
   const listen = source.listen ?? '';
   const { user = null, password = null, tls = null } = source;
   const { server, close } = createListener(
-    { user, password, tls },
+    { user, password, tls, answers: own.some(({ config }) => config.source.answers === true) },
     {
-      message: (bytes, isGzip, peer) => message(bytes, isGzip, peer),
+      message,
       noBody: () => notice('not-understood', 'a message without a body'),
       trouble: (what) => void begun.then(() => notice('not-understood', what)),
       wrongPassword: (name) => void begun.then(() => notice('wrong-secret', name)),
@@ -263,7 +267,7 @@ async function takeMessage(
   at: {
     readonly bytes: Buffer;
     readonly isGzip: boolean;
-    readonly peer: Peer | null;
+    readonly from: From | null;
     readonly notice: (what: NoticeWhat, said: string) => Promise<unknown>;
   },
 ): Promise<void> {
@@ -272,7 +276,8 @@ async function takeMessage(
   for (const envelope of envelopes) {
     const machines = own.filter(({ whose }) => whose.takes(envelope.source));
     if (machines.length === 0) taking.push(at.notice('other-handle', envelope.source));
-    for (const { machine } of machines) taking.push(machine.take(envelope, at.peer));
+    for (const { machine } of machines)
+      taking.push(machine.take(envelope, at.from?.peer ?? null, at.from?.reply));
   }
   await Promise.all(taking);
 }

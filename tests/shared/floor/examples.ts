@@ -169,6 +169,12 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     by: 'lea',
     checked: 'tablet',
   },
+  'station.interlock-ruled': { station: 'exit', line: 'L1', on: true, unsure: 'Warning' },
+  'station.answered': {
+    station: 'exit',
+    line: 'L1',
+    results: [{ slot: 'M1-F-001', reel: 'R-100', part: 'R-100', result: 'Success', why: 'verified' }],
+  },
   'station.named': { station: 'exit', line: 'L1', name: 'Exit' },
   'tape.changed': {
     station: 'exit',

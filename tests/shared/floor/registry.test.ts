@@ -23,6 +23,7 @@ import { foldRun } from '../../../shared/floor/fold-run.ts';
 import { foldSeen } from '../../../shared/floor/fold-seen.ts';
 import { foldStations } from '../../../shared/floor/fold-stations.ts';
 import { foldTapes } from '../../../shared/floor/fold-tapes.ts';
+import { foldInterlock } from '../../../shared/floor/interlock.ts';
 import { type EntryKind, entryKinds, type FloorEntry, readFloorEntry } from '../../../shared/floor/kinds.ts';
 import { foldPeople } from '../../../shared/floor/people.ts';
 import { nothing, registry, touchesOf } from '../../../shared/floor/registry.ts';
@@ -58,11 +59,12 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
     foldContain,
   ],
   [
-    /^station\.|^line\.counted-by$|^panels\.(counted|corrected)$|^run\.started$|^entry\.corrected$/,
+    /^station\.(?!interlock-ruled|answered)|^line\.counted-by$|^panels\.(counted|corrected)$|^run\.started$|^entry\.corrected$/,
     foldStations,
   ],
   [/^tape\.|^parts\.used$/, foldTapes],
   [/^machine\.loaded$/, foldBelieved],
+  [/^reel\.verified$|^station\.(interlock-ruled|answered)$/, foldInterlock],
   [
     /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,
     foldChange,

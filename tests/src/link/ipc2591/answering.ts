@@ -41,7 +41,7 @@ export async function startAnswering(
     }
   });
   container.on('message', ({ message }: EventContext) => {
-    const bytes = (message?.body as { content: Buffer }).content;
+    const bytes = (message as unknown as { body: { content: Buffer } }).body.content;
     const question = JSON.parse(bytes.toString('utf8')) as Asked;
     asked.push(question);
     const said = answer(question);

@@ -47,7 +47,11 @@ test.each<[string, (asked: Asked) => object | Buffer | null, string | RegExp]>([
       said.envelope('NotSupportedResponse', { RequestResult: { Message: 'unknown' } }, { RequestID }),
     'CFX.NotSupportedResponse: unknown',
   ],
-  ['with another question’s answer', () => right({ RequestID: 'other' } as Asked), 'an answer to another question'],
+  [
+    'with another question’s answer',
+    () => right({ RequestID: 'other' } as Asked),
+    'an answer to another question',
+  ],
   ['cut in half', (asked) => Buffer.from(JSON.stringify(right(asked))).subarray(0, 200), 'not JSON'],
   ['larger than what is read', () => Buffer.alloc(3_000_000, 0x20), /more than|decode|size|exceed/i],
 ])('an answer %s is a reason', async (_what, answer, why) => {
