@@ -93,6 +93,9 @@ function whyOf(state: FloorState, { line, slot, place }: Asked): InterlockWhy {
   const refused = state.refused.get(slotKey(line, slot));
   const isHere = there?.tapes.some(({ reel }) => reel === place.reel) ?? false;
   if (refused !== undefined && !isHere && (place.reel === null || refused === place.reel)) return 'refused';
+  // Two tablets contradict each other: only a person can say which of them is right.
+  for (const { slots, lines } of state.conflicts.values())
+    if (slots.some((each, at) => each === slot && lines[at] === line)) return 'in-conflict';
   switch (slotRight(state, line, setup, slot)) {
     case null:
       return 'not-in-setup';

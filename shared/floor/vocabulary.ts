@@ -133,5 +133,6 @@ export const interlockWhys = [
   'unknown-reel',
   'no-reel-told',
   'out-of-date',
+  'in-conflict',
 ] as const;
 export type InterlockWhy = (typeof interlockWhys)[number];

@@ -105,11 +105,7 @@ function keysFrom(log: CheckParts['log'], entries: readonly Entry[]): KeyOf {
   };
 }
 
-async function readKey(
-  log: CheckParts['log'],
-  chain: Entry,
-  first: Entry | undefined,
-): Promise<Key | null> {
+async function readKey(log: CheckParts['log'], chain: Entry, first: Entry | undefined): Promise<Key | null> {
   const opening = (await log.firstOf?.(chain)) ?? first;
   const named = opening ? keyIn(opening) : null;
   if (!named) return null;

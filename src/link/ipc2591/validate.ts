@@ -42,6 +42,7 @@ const texts: Readonly<Record<InterlockWhy, string>> = {
   'unknown-reel': 'This reel was never scanned',
   'no-reel-told': 'The message names no reel',
   'out-of-date': 'The log cannot be read',
+  'in-conflict': 'Two tablets say different things of this slot',
 };
 
 /** Sends an envelope back to who asked; false where that cannot be. */

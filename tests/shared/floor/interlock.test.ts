@@ -61,6 +61,15 @@ describe('a machine that asks about a reel on a slot', () => {
     expect(answer(story, place('M1-F-010', 'K6'))).toEqual(['Failed', 'held']);
   });
 
+  test('hears the plant’s choice while two tablets contradict each other about the slot', () => {
+    const story = begun();
+    story.tell('reel.verified', verified(one, 'R-100', { reel: 'K5', lot: 'A' }), { tablet: 'T1', at: 100 });
+    story.tell('reel.verified', verified(one, 'R-100', { reel: 'K6', lot: 'B' }), { tablet: 'T2', at: 100 });
+    expect(story.floor().conflicts.size).toBeGreaterThan(0);
+    expect(answer(story, place(one, 'K6'))).toEqual(['Warning', 'in-conflict']);
+    expect(answer(story, place(two, 'K2'))).toEqual(['Success', 'verified']);
+  });
+
   test('hears the plant’s choice where nobody can know', () => {
     const story = begun();
     const unsure: [BelievedPlace, string][] = [

@@ -43,3 +43,14 @@ export function sayBelieved(value: Json): string | null {
     })
     .join(' · ');
 }
+
+/** What a machine was answered, place by place: result and reason as they were sent. */
+export function sayAnswers(value: Json): string | null {
+  if (!Array.isArray(value)) return null;
+  const results = value as unknown as PayloadOf<'station.answered'>['results']; // as above
+  return results
+    .map(({ slot, reel, result, why }) =>
+      say(factWords).answeredAt(visible(slot ?? '?'), visible(reel ?? '–'), result, why),
+    )
+    .join(' · ');
+}

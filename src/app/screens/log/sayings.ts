@@ -45,7 +45,7 @@ import {
   withUnit,
   yesNo,
 } from './plain-sayings.ts';
-import { sayBelieved, sayCosts, sayUses } from './sayings-of-parts.ts';
+import { sayAnswers, sayBelieved, sayCosts, sayUses } from './sayings-of-parts.ts';
 
 const named =
   (name: (floor: FloorState, id: string) => string): Say =>
@@ -348,6 +348,10 @@ const sayings: Readonly<Record<FactName, Say>> = {
   late: span,
   uses: sayUses,
   finding: named(entryName),
+  on: yesNo,
+  unsure: text,
+  answers: yesNo,
+  results: sayAnswers,
   report: text,
   page: number,
   pages: number,

@@ -51,6 +51,8 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'parts.used': 'Parts used, says the machine',
   'station.finding-cleared': 'Finding done',
   'station.named': 'Station renamed',
+  'station.interlock-ruled': 'Answers to the machine set',
+  'station.answered': 'Machine answered',
   'machine.loaded': 'Loaded, says the machine',
   'panels.scrapped': 'Panels scrapped',
   'reel.verified': 'Reel verified',

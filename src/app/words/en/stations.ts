@@ -2,7 +2,7 @@ import { formatCount, plural } from '../words.ts';
 
 export const words = {
   caution:
-    'A help beside the machine’s own guards, not a safety function. It only listens; no machine is commanded.',
+    'A help beside the machine’s own guards, not a safety function. It listens, and asks or answers only where that is set. No machine is commanded.',
   who: (line: string) => `Who counts on ${line}?`,
   whoHelp: 'One counter a line. Counts by hand beside a station are kept and shown, not added.',
   hand: 'People, by hand',
@@ -53,6 +53,9 @@ export const words = {
     'not-connected': 'Its broker was not reached. It is tried again',
     'not-answered': 'It did not say what it has loaded. It is asked again',
     'loads-cut': 'It named more places than are read. Only the first are compared',
+    'asked-off': 'It asked about materials and was not answered: that is not turned on',
+    'asked-often': 'It asked more than 60 times in a minute. The rest was not answered',
+    'not-replied': 'It asked and was gone before the answer',
     'code-again': 'A panel code came again. It counts once a run',
     'not-heard':
       'Not heard for a while: what passed then is not in its total. Compare with the line, and set “Panels = …” where it is wrong',
@@ -95,6 +98,39 @@ export const words = {
     untold: (slots: string) => `The machine names no part and no known reel: ${slots}.`,
     unknown: (places: string) =>
       `Places that are no slot of this line: ${places}. Name them in the link’s file (slots).`,
+  },
+  answers: {
+    title: 'When the machine asks: is this reel right?',
+    caution: 'A help beside the machine’s own guards, not a safety function.',
+    help: 'Answered from the last verdicts. Each answer is in the log. What the machine does with it is set at the machine.',
+    off: 'Do not answer',
+    on: { Warning: 'Answer; if not sure, warn', Failed: 'Answer; if not sure, say no' },
+    offNow: 'The machine is not answered any more.',
+    onNow: {
+      Warning: 'The machine is answered now. If not sure, it is warned.',
+      Failed: 'The machine is answered now. If not sure, it hears no.',
+    },
+    last: (clock: string, right: string, unsure: string, wrong: string) =>
+      `Last answer ${clock}: ${right} right, ${unsure} warned, ${wrong} no.`,
+    one: (slot: string, reel: string, result: string, why: string) => `${slot}, ${reel}: ${result}, ${why}.`,
+    results: { Success: 'right', Warning: 'warned', Failed: 'no' },
+    whys: {
+      verified: 'it was verified there',
+      refused: 'it was refused there',
+      held: 'a verdict waits for a lead',
+      'other-reel': 'another reel was verified there',
+      'other-part': 'another part was verified there',
+      'wrong-feeder': 'the feeder is not right there',
+      blocked: 'the material is blocked',
+      'no-setup': 'no setup is chosen',
+      'unknown-slot': 'the line has no such slot',
+      'not-in-setup': 'the setup wants nothing there',
+      'not-verified': 'nothing was verified there',
+      'unknown-reel': 'the reel was never scanned',
+      'no-reel-told': 'the machine named no reel',
+      'out-of-date': 'the log could not be read',
+      'in-conflict': 'two tablets say different things of it',
+    },
   },
   clear: 'Done …',
   clearTitle: 'Is this finding done?',

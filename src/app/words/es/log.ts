@@ -52,6 +52,8 @@ const kindsEs: Readonly<Record<EntryKind, string>> = {
   'parts.used': 'Piezas gastadas, dice la máquina',
   'station.finding-cleared': 'Hallazgo resuelto',
   'station.named': 'Estación con otro nombre',
+  'station.interlock-ruled': 'Respuestas a la máquina ajustadas',
+  'station.answered': 'Máquina contestada',
   'machine.loaded': 'Cargado, dice la máquina',
   'panels.scrapped': 'Paneles desechados',
   'reel.verified': 'Bobina verificada',

@@ -3,7 +3,7 @@ import { formatCount, plural, type Sentences } from '../words.ts';
 
 export const words: Sentences<typeof english> = {
   caution:
-    'Una ayuda junto a las protecciones de la máquina, no una función de seguridad. Solo escucha; no manda a ninguna máquina.',
+    'Una ayuda junto a las protecciones de la propia máquina, no una función de seguridad. Escucha, y pregunta o contesta solo donde se ha ajustado. No manda en ninguna máquina.',
   who: (line) => `¿Quién cuenta en ${line}?`,
   whoHelp:
     'Un solo contador por línea. Lo contado a mano junto a una estación se guarda y se muestra, no se suma.',
@@ -55,6 +55,9 @@ export const words: Sentences<typeof english> = {
     'not-connected': 'No se llegó a su intermediario. Se vuelve a intentar',
     'not-answered': 'No dijo qué tiene cargado. Se le pregunta otra vez',
     'loads-cut': 'Nombró más lugares de los que se leen. Solo se comparan los primeros',
+    'asked-off': 'Preguntó por materiales y no se le contestó: no está activado',
+    'asked-often': 'Preguntó más de 60 veces en un minuto. Al resto no se contestó',
+    'not-replied': 'Preguntó y se había ido antes de la respuesta',
     'code-again': 'Un código de panel llegó otra vez. Cuenta una vez por serie',
     'not-heard':
       'No se oyó un rato: lo que pasó entonces no está en su total. Compare con la línea y ponga «Paneles = …» si no es correcto',
@@ -95,6 +98,39 @@ export const words: Sentences<typeof english> = {
     untold: (slots) => `La máquina no nombra componente ni bobina conocida: ${slots}.`,
     unknown: (places) =>
       `Lugares que no son posiciones de esta línea: ${places}. Nómbrelos en el fichero del enlace (slots).`,
+  },
+  answers: {
+    title: 'Cuando la máquina pregunta: ¿es esta la bobina correcta?',
+    caution: 'Una ayuda junto a las protecciones de la propia máquina, no una función de seguridad.',
+    help: 'Se contesta según los últimos veredictos. Cada respuesta queda en el registro. Lo que la máquina hace con ella se ajusta en la máquina.',
+    off: 'No contestar',
+    on: { Warning: 'Contestar; si no es seguro, avisar', Failed: 'Contestar; si no es seguro, decir que no' },
+    offNow: 'Ya no se contesta a la máquina.',
+    onNow: {
+      Warning: 'Ahora se contesta a la máquina. Si no es seguro, se le avisa.',
+      Failed: 'Ahora se contesta a la máquina. Si no es seguro, oye que no.',
+    },
+    last: (clock, right, unsure, wrong) =>
+      `Última respuesta ${clock}: ${right} correctas, ${unsure} con aviso, ${wrong} no.`,
+    one: (slot, reel, result, why) => `${slot}, ${reel}: ${result}, ${why}.`,
+    results: { Success: 'correcta', Warning: 'aviso', Failed: 'no' },
+    whys: {
+      verified: 'se verificó ahí',
+      refused: 'se rechazó ahí',
+      held: 'un veredicto espera a un responsable',
+      'other-reel': 'ahí se verificó otra bobina',
+      'other-part': 'ahí se verificó otro componente',
+      'wrong-feeder': 'el alimentador no es el correcto ahí',
+      blocked: 'el material está bloqueado',
+      'no-setup': 'no hay montaje elegido',
+      'unknown-slot': 'la línea no tiene esa posición',
+      'not-in-setup': 'el montaje no pide nada ahí',
+      'not-verified': 'ahí no se verificó nada',
+      'unknown-reel': 'la bobina nunca se leyó',
+      'no-reel-told': 'la máquina no nombró ninguna bobina',
+      'out-of-date': 'no se pudo leer el registro',
+      'in-conflict': 'dos tabletas dicen cosas distintas de ella',
+    },
   },
   clear: 'Hecho …',
   clearTitle: '¿Está resuelto este hallazgo?',

@@ -93,7 +93,11 @@ const materials = (rows: readonly unknown[], topic = 'Materials') => ({
 describe('a machine that asks about its materials', () => {
   test('is answered place by place, in their order, and each answer is in the log', async () => {
     const at = await open(true);
-    const rows = [said.location('P2', 'K2', 10), said.location('P1', 'K2', 10), said.location('P9', 'K3', 10)];
+    const rows = [
+      said.location('P2', 'K2', 10),
+      said.location('P1', 'K2', 10),
+      said.location('P9', 'K3', 10),
+    ];
     expect(await asked(at, materials(rows))).toEqual({
       ValidationTopic: 'Materials',
       Result: [
@@ -152,7 +156,14 @@ describe('a machine that asks about its materials', () => {
     expect(await asked(at, materials([]))).toContain('NotSupported');
     expect(await asked(at, materials(Array.from({ length: 2_001 }, () => null)))).toContain('NotSupported');
     expect(await asked(at, materials([said.location('P1', 'K1', 1)]), 'L1.Oven')).toContain('no answer');
-    const odd = [null, 7, 'M1-F-001', {}, { LocationName: 'P1' }, { MaterialPackage: { UniqueIdentifier: 'K1' } }];
+    const odd = [
+      null,
+      7,
+      'M1-F-001',
+      {},
+      { LocationName: 'P1' },
+      { MaterialPackage: { UniqueIdentifier: 'K1' } },
+    ];
     const body = (await asked(at, materials(odd))) as { Result: { Result: string }[] };
     expect(body.Result.map(({ Result }) => Result)).toEqual(odd.map(() => 'Warning'));
     expect(of('station.answered')).toHaveLength(1);

@@ -12,6 +12,7 @@ import { Icon } from '../../../ui/Icon.tsx';
 import { visible } from '../../../ui/visible.ts';
 import { stationWords } from '../../../words/stations.ts';
 import { formatCount, formatDay, formatTime, say } from '../../../words/words.ts';
+import { Answers } from './Answers.tsx';
 import { Differing } from './Differing.tsx';
 import { Loads } from './Loads.tsx';
 import { isMachine, ofLineFirst, silentSince, stateWord } from './model.ts';
@@ -177,6 +178,7 @@ function StationCard({ station }: { readonly station: Station }) {
       <Understood station={station} zone={zone} />
       <Loads station={station} zone={zone} />
       <Differing station={station} zone={zone} />
+      {station.answers === true && <Answers station={station} zone={zone} />}
       <Rename station={station} />
     </section>
   );
