@@ -18,13 +18,13 @@ import {
   placeOf,
 } from './config.ts';
 import { type CounterDoor, createCounter } from './counter.ts';
-import { followFloor } from './floor.ts';
+import { type FloorWatch, followFloor } from './floor.ts';
 import { openHeld } from './held.ts';
 import { type HermesParts, type HermesSource, openHermes } from './hermes/source.ts';
 import { newNonce, openIdentity } from './identity.ts';
 import { type Ipc2591, openIpc2591 } from './ipc2591/source.ts';
 import { pushForGood } from './push.ts';
-import { openSpool } from './spool.ts';
+import { openSpool, type Spool } from './spool.ts';
 import { type Now, openStationDesk, SILENT_MS, type StationDesk } from './station-desk.ts';
 
 const TICK_MS = 1_000;
@@ -101,9 +101,7 @@ async function open(
     offMs = serverMs - Date.now();
   });
   const { signal } = ending;
-  const isEnrolled = async () => (await spool.log.readMemory()).enrolled !== null;
-  const isAnswering = ipc2591Stations(config).some(({ source }) => source.answers === true);
-  const floor = isAnswering ? followFloor({ identity, world, signal, isEnrolled }) : null;
+  const floor = floorFor(config, { identity, world, signal, spool });
   const telling = { ...common, held, write: spool.write, floor };
   const machines = await openIpc2591(ipc2591Stations(config), config.stations, telling);
   const servers = await listenAll(config, doorsOf(stations, desks, now), fault).catch(async (error) => {
@@ -120,7 +118,6 @@ async function open(
   for (const machine of called.values()) machine.start();
   const pushing = pushForGood({ spool, identity, world, code: config.code, name, say, signal });
   const ticker = setInterval(() => {
-    floor?.tick(clockMs());
     const ticks = [...desks.values()].map((desk) => desk.tick(now()));
     for (const tick of [...ticks, ...machines.tick(now())]) tick.catch(fault);
   }, TICK_MS);
@@ -147,6 +144,16 @@ async function open(
       }
     },
   };
+}
+
+/** The floor by the plant's log; null where no station of the file may answer its machine. */
+function floorFor(
+  config: LinkConfig,
+  { spool, ...parts }: Omit<Parameters<typeof followFloor>[0], 'isEnrolled'> & { readonly spool: Spool },
+): FloorWatch | null {
+  if (!ipc2591Stations(config).some(({ source }) => source.answers === true)) return null;
+  const isEnrolled = async () => (await spool.log.readMemory()).enrolled !== null;
+  return followFloor({ ...parts, isEnrolled });
 }
 
 /** Where a station's messages are taken from. */

@@ -1,11 +1,15 @@
-// What a machine believes to be loaded, seen from a tablet: a real link asks a machine over AMQP, the line says that something differs,
-// Stations says it slot by slot, and the act beside it opens that slot; when the machine says otherwise it is gone.
+// A machine and the scans, seen from a tablet: a real link asks a machine over AMQP what it has loaded, the line says that something differs,
+// Stations says it slot by slot, and the act beside it opens that slot; when the machine says otherwise it is gone. A lead is done with a
+// finding and names the station; an engineer lets the link answer, and what a machine hears then is what the scans say.
 
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { emptyState } from '../../shared/floor/state.ts';
+import { makePin } from '../../src/app/device/pin.ts';
+import { ask } from '../../src/link/ipc2591/ask.ts';
 import { type RunningLink, startLink } from '../../src/link/link.ts';
 import { tellPlant, verified } from '../shared/floor/story.ts';
 import { type AnsweringMachine, startAnswering } from '../src/link/ipc2591/answering.ts';
@@ -13,7 +17,7 @@ import * as said from '../src/link/ipc2591/said.ts';
 import { sendEnvelopes } from './support/amqp.ts';
 import { startBrowser } from './support/browser.ts';
 import { tellAt } from './support/colleague.ts';
-import { openTablet } from './support/floor.ts';
+import { openTablet, ownEntries, pad, signIn, type Tablet } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
@@ -25,6 +29,8 @@ let folder: string;
 let link: RunningLink;
 /** What the machine has on its first place. */
 let reel = 'K9';
+let tablet: Tablet;
+let at = '';
 
 beforeAll(async () => {
   [server, browser] = await Promise.all([startServe(), startBrowser()]);
@@ -41,53 +47,49 @@ afterAll(async () => {
   await rm(folder, { recursive: true, force: true });
 });
 
-it('a slot of which machine and scans say different things is told on the line and in Stations until it is cured', async () => {
+const stamp = () => ({ TimeStamp: new Date().toISOString() });
+const goTo = (hash: string) =>
+  tablet.page.evaluate((to) => {
+    location.hash = to;
+  }, hash);
+
+/** A plant with a line, two verified reels and an engineer; a tablet at it; a link that may ask and answer its machine. */
+async function begin(): Promise<void> {
+  const pin = await makePin('4401');
   await tellAt(server, (tell) => {
-    tellPlant({
-      tell,
-      entries: [],
-      floor: () => {
-        throw new Error('nothing is folded here');
-      },
-    });
+    tellPlant({ tell, entries: [], floor: emptyState });
     tell('reel.verified', verified(one, 'R-100', { reel: 'K1', lot: 'LOT-1' }));
     tell('reel.verified', verified(two, 'C-200', { reel: 'K2', lot: 'LOT-2' }));
+    tell('person.added', { person: 'lea', name: 'Lea', role: 'engineer', badge: 'E-1', pin });
   });
-  const tablet = await openTablet(browser, server.url, { badge: null, hash: `#enrol=${server.firstCode}` });
-  const { page } = tablet;
-  await page.getByTestId('enrol-name').fill('Line side');
-  await page.getByTestId('enrol').click();
+  tablet = await openTablet(browser, server.url, { badge: null, hash: `#enrol=${server.firstCode}` });
+  await tablet.page.getByTestId('enrol-name').fill('Line side');
+  await tablet.page.getByTestId('enrol').click();
+  const source = {
+    kind: 'ipc2591' as const,
+    handle: 'L1.Placer',
+    listen: '127.0.0.1:0',
+    ask: { connect: `amqp://${machine.at}` },
+    answers: true as const,
+    slots: { P1: one, P2: two },
+  };
   link = await startLink(
     {
       server: server.url,
       code: await server.newCode(),
       data: folder,
-      stations: [
-        {
-          station: 'placer-1',
-          line: 'L1',
-          machine: 'M1',
-          at: 'work',
-          source: {
-            kind: 'ipc2591',
-            handle: 'L1.Placer',
-            listen: '127.0.0.1:0',
-            ask: { connect: `amqp://${machine.at}` },
-            slots: { P1: one, P2: two },
-          },
-        },
-      ],
+      stations: [{ station: 'placer-1', line: 'L1', machine: 'M1', at: 'work', source }],
     },
     { version: '0.1.0', say: () => undefined },
   );
-  const at = link.listens[0]?.at ?? '';
-  const stamp = () => ({ TimeStamp: new Date().toISOString() });
+  at = link.listens[0]?.at ?? '';
   await sendEnvelopes(at, [said.heartbeat('00:01:00', stamp())]);
+}
+
+it('a slot of which machine and scans say different things is told on the line and in Stations until it is cured', async () => {
+  await begin();
+  const { page } = tablet;
   const believes = page.getByTestId('machine-believes');
-  const goTo = (hash: string) =>
-    page.evaluate((to) => {
-      location.hash = to;
-    }, hash);
   // A tablet that has just joined goes to a screen of its own choice.
   await expect
     .poll(
@@ -116,8 +118,59 @@ it('a slot of which machine and scans say different things is told on the line a
   await goTo('#/plant/stations');
   await row.waitFor({ state: 'detached', timeout: 60_000 });
   expect(await page.getByTestId('loads').textContent()).toContain('2 slots are as the scans say.');
-  expect(machine.asked.every(({ MessageName }) => MessageName.endsWith('GetLoadedMaterialsRequest'))).toBe(
-    true,
-  );
+  const isQuestion = ({ MessageName }: { MessageName: string }) =>
+    MessageName === 'CFX.Materials.Storage.GetLoadedMaterialsRequest';
+  expect(machine.asked.every(isQuestion)).toBe(true);
+});
+
+it('a lead is done with a finding, with a reason, and gives the station a name', async () => {
+  const { page } = tablet;
+  await sendEnvelopes(at, [said.splicePoint('K7', 'K8', 10, stamp())]);
+  const finding = page.getByTestId('machine-differs');
+  await finding.waitFor({ timeout: 60_000 });
+  await finding.getByTestId('finding-clear').click();
+  await page.getByTestId('badge').fill('E-1');
+  await page.getByTestId('badge-enter').click();
+  await pad(page, '4401');
+  await page.getByTestId('clear-finding-reason').fill('Looked: the scan was right');
+  await look(page);
+  await page.getByTestId('clear-finding-yes').click();
+  await finding.waitFor({ state: 'detached' });
+  const [cleared] = await ownEntries(page, 'station.finding-cleared');
+  expect(cleared?.payload).toMatchObject({ by: 'lea', reason: 'Looked: the scan was right' });
+  await signIn(page, 'E-1');
+  await page.getByTestId('rename-placer-1').click();
+  await page.getByTestId('station-name').fill('First placer');
+  await look(page);
+  await page.getByTestId('station-name-yes').click();
+  await page.getByRole('heading', { name: 'First placer' }).waitFor();
+  expect(await page.getByTestId('station-placer-1').textContent()).toContain('placer-1');
+});
+
+it('an engineer lets the link answer, and the machine then hears what the scans say', async () => {
+  const { page } = tablet;
+  const door = { connect: `amqp://${at}`, address: 'reelward.placer-1' };
+  const places = [said.location('P1', 'K1', 10), said.location('P2', 'K1', 10)];
+  const question = {
+    name: 'CFX.InformationSystem.TopicValidation.ValidateTopicRequest',
+    body: { ValidationTopic: 'Materials', ValidationTopicData: { ValidationTopicData: places } },
+    from: 'L1.Placer',
+  };
+  expect(await ask(door, question)).toEqual({ ok: false, why: 'CFX.NotSupportedResponse: not turned on' });
+  await page.getByTestId('answers-failed').click();
+  await page.getByTestId('notice').waitFor();
+  expect(await page.getByTestId('answers').textContent()).toContain('not a safety function');
+  const answered = async () => {
+    const answer = await ask(door, question);
+    return answer.ok ? answer.envelope.body['Result'] : answer.why;
+  };
+  await expect
+    .poll(answered, { timeout: 60_000 })
+    .toMatchObject([{ Result: 'Success' }, { Result: 'Failed' }]);
+  const last = page.getByTestId('answers-last');
+  await last.waitFor({ timeout: 60_000 });
+  expect(await last.textContent()).toContain('1 right, 0 warned, 1 no.');
+  expect(await page.getByTestId('answers').textContent()).toContain('another reel was verified there');
+  await look(page);
   await tablet.putAway();
 });

@@ -103,6 +103,7 @@ export async function openIpc2591(
       begun.open();
     },
     tick: (now) => {
+      world.floor?.tick(now.ms);
       for (const { key, isUp } of doors) if (!isUp()) awayMs.set(key, now.ms);
       for (const { machine } of own) machine.tick(now);
       return own.map(({ desk }) => desk.tick(now));
