@@ -17,7 +17,7 @@ import * as said from '../src/link/ipc2591/said.ts';
 import { sendEnvelopes } from './support/amqp.ts';
 import { startBrowser } from './support/browser.ts';
 import { tellAt } from './support/colleague.ts';
-import { openTablet, ownEntries, pad, signIn, type Tablet } from './support/floor.ts';
+import { openTablet, pad, readLog, signIn, type Tablet } from './support/floor.ts';
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
@@ -136,7 +136,8 @@ it('a lead is done with a finding, with a reason, and gives the station a name',
   await look(page);
   await page.getByTestId('clear-finding-yes').click();
   await finding.waitFor({ state: 'detached' });
-  const [cleared] = await ownEntries(page, 'station.finding-cleared');
+  const log = await readLog(page, 'reelward-log');
+  const cleared = log.find(({ kind }) => kind === 'station.finding-cleared');
   expect(cleared?.payload).toMatchObject({ by: 'lea', reason: 'Looked: the scan was right' });
   await signIn(page, 'E-1');
   await page.getByTestId('rename-placer-1').click();
