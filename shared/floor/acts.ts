@@ -56,6 +56,7 @@ export const actsOfKinds: { readonly [K in EntryKind]: ActOf<K> } = {
   'machine.loaded': 'look',
   'station.finding-cleared': 'keep-stations',
   'station.named': 'keep-stations',
+  'setup.offered': 'look',
   'station.interlock-ruled': 'rule-interlock',
   'station.answered': 'look',
   'line.counted-by': 'choose-counter',

@@ -25,8 +25,9 @@ export function foldInterlock(
     }
     case 'station.answered': {
       const { station, results } = entry.payload;
-      const there = state.interlocks.get(station);
-      if (there) state.interlocks.set(station, { ...there, last: { atMs: entry.hlc.ms, results } });
+      // Where the engineer's tablet has the later clock, the answer comes before the word that let it.
+      const there = state.interlocks.get(station) ?? { on: false, unsure: 'Warning', last: null };
+      state.interlocks.set(station, { ...there, last: { atMs: entry.hlc.ms, results } });
       return;
     }
     case 'reel.verified': {

@@ -134,6 +134,28 @@ export const stationPayloadSchemas = {
   }),
   /** What people call a station; its link goes on under its own name. */
   'station.named': z.strictObject({ ...station, name: short.check(z.minLength(1), z.maxLength(64)) }),
+  /**
+   * A setup that a machine asks for, in pages of one `report`: slot by slot what it wants. No placements a panel are in it. A proposal only: an
+   * engineer takes it in as any sheet.
+   */
+  'setup.offered': z.strictObject({
+    ...station,
+    report: id,
+    page: whole,
+    pages: z.int().check(z.minimum(1), z.maximum(20)),
+    recipe: orNull(short),
+    revision: orNull(short),
+    wants: z
+      .array(
+        z.strictObject({
+          slot: id,
+          part: id,
+          alternates: z.array(id).check(z.maxLength(8)),
+          suppliers: z.array(id).check(z.maxLength(8)),
+        }),
+      )
+      .check(z.maxLength(100)),
+  }),
   /** Who counts the line's panels from now on: a station; null: people. */
   'line.counted-by': z.strictObject({ line: id, station: orNull(id) }),
   /** How many panels the run has by somebody's own count, and why it is said. */

@@ -24,6 +24,7 @@ import { foldStations } from './fold-stations.ts';
 import { foldTapes } from './fold-tapes.ts';
 import { foldInterlock } from './interlock.ts';
 import { type EntryKind, type EntryOf, type FloorEntry, payloadSchemas as schemas } from './kinds.ts';
+import { foldOffered } from './offered.ts';
 import { foldPeople } from './people.ts';
 import type { FloorState } from './state.ts';
 import {
@@ -125,6 +126,7 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
     fold: foldStations,
     touches: nowhere,
   },
+  'setup.offered': { schema: schemas['setup.offered'], fold: foldOffered, touches: nowhere },
   'station.named': { schema: schemas['station.named'], fold: foldStations, touches: nowhere },
   'station.interlock-ruled': {
     schema: schemas['station.interlock-ruled'],

@@ -134,6 +134,26 @@ export interface Interlock {
   readonly last: { readonly atMs: number; readonly results: PayloadOf<'station.answered'>['results'] } | null;
 }
 
+/** A setup that a machine asks for. */
+export interface Offer {
+  readonly line: string;
+  readonly report: string;
+  /** When it first asked for it, ms since 1970. */
+  readonly atMs: number;
+  /** As the machine calls it; null where it does not. */
+  readonly recipe: string | null;
+  readonly revision: string | null;
+  readonly rows: PayloadOf<'setup.offered'>['wants'];
+}
+
+/** An offer of which pages are still to come. */
+export interface OfferPages {
+  readonly report: string;
+  readonly pages: number;
+  readonly rows: PayloadOf<'setup.offered'>['wants'];
+  readonly next: number;
+}
+
 /** The part of the floor's state that is about stations. */
 export interface StationState {
   readonly stations: Map<string, Station>;
@@ -150,6 +170,9 @@ export interface StationState {
   readonly interlocks: Map<string, Interlock>;
   /** `slotKey` -> the reel that was refused there last, `''` for one without an id; gone with the next reel that is let on. */
   readonly refused: Map<string, string>;
+  /** Station -> the setup that its machine asks for, and the one that is coming in. */
+  readonly offers: Map<string, Offer>;
+  readonly offerPages: Map<string, OfferPages>;
   /** Station -> the report that is coming in. */
   readonly believedPages: Map<string, BelievedPages>;
 }
@@ -164,5 +187,7 @@ export function emptyStations(): StationState {
     believedPages: new Map(),
     interlocks: new Map(),
     refused: new Map(),
+    offers: new Map(),
+    offerPages: new Map(),
   };
 }

@@ -16,6 +16,7 @@ export type NoticeWhat =
   | 'other-handle'
   | 'not-connected'
   | 'not-answered'
+  | 'not-offered'
   | 'loads-cut'
   | 'asked-off'
   | 'asked-often'

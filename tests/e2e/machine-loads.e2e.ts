@@ -1,6 +1,7 @@
 // A machine and the scans, seen from a tablet: a real link asks a machine over AMQP what it has loaded, the line says that something differs,
 // Stations says it slot by slot, and the act beside it opens that slot; when the machine says otherwise it is gone. A lead is done with a
-// finding and names the station; an engineer lets the link answer, and what a machine hears then is what the scans say.
+// finding and names the station; an engineer lets the link answer, and what a machine hears then is what the scans say;
+// the setup that it asks for is read as any sheet.
 
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -21,6 +22,9 @@ import { openTablet, pad, readLog, signIn, type Tablet } from './support/floor.t
 import { look } from './support/look.ts';
 import { type PlantServer, startServe } from './support/serve.ts';
 
+/** All that the machine is ever asked. */
+const LOADED = 'CFX.Materials.Storage.GetLoadedMaterialsRequest';
+const WANTED = 'CFX.Production.GetRequiredSetupRequest';
 const [one, two] = ['M1-F-001', 'M1-F-002'];
 let server: PlantServer;
 let browser: Browser;
@@ -35,8 +39,12 @@ let at = '';
 beforeAll(async () => {
   [server, browser] = await Promise.all([startServe(), startBrowser()]);
   folder = await mkdtemp(path.join(tmpdir(), 'reelward-link-'));
-  machine = await startAnswering(({ RequestID }) =>
-    said.loadedMaterials([said.location('P1', reel, 900), said.location('P2', 'K2', 900)], { RequestID }),
+  machine = await startAnswering(({ MessageName, RequestID }) =>
+    MessageName === LOADED
+      ? said.loadedMaterials([said.location('P1', reel, 900), said.location('P2', 'K2', 900)], { RequestID })
+      : said.requiredSetup([said.required('P1', 'R-100', ['R-101']), said.required('P2', 'C-200')], {
+          RequestID,
+        }),
   );
 });
 afterAll(async () => {
@@ -118,9 +126,7 @@ it('a slot of which machine and scans say different things is told on the line a
   await goTo('#/plant/stations');
   await row.waitFor({ state: 'detached', timeout: 60_000 });
   expect(await page.getByTestId('loads').textContent()).toContain('2 slots are as the scans say.');
-  const isQuestion = ({ MessageName }: { MessageName: string }) =>
-    MessageName === 'CFX.Materials.Storage.GetLoadedMaterialsRequest';
-  expect(machine.asked.every(isQuestion)).toBe(true);
+  expect(new Set(machine.asked.map(({ MessageName }) => MessageName))).toEqual(new Set([LOADED, WANTED]));
 });
 
 it('a lead is done with a finding, with a reason, and gives the station a name', async () => {
@@ -173,5 +179,18 @@ it('an engineer lets the link answer, and the machine then hears what the scans 
   expect(await last.textContent()).toContain('1 right, 0 warned, 1 no.');
   expect(await page.getByTestId('answers').textContent()).toContain('another reel was verified there');
   await look(page);
+});
+
+it('the setup that the machine asks for is read as any sheet', async () => {
+  const { page } = tablet;
+  await goTo('#/plant/sheet');
+  const offers = page.getByTestId('offers');
+  await offers.waitFor({ timeout: 60_000 });
+  await look(page);
+  expect(await offers.textContent()).toContain('First placer asks for BROOK-TOP C: 2 slots.');
+  await page.getByTestId('offer-placer-1').click();
+  await page.getByTestId('sheet-count').waitFor();
+  expect(await page.getByTestId('sheet-count').textContent()).toContain('2');
+  expect((await readLog(page, 'reelward-log')).filter(({ kind }) => kind === 'setup.taken')).toHaveLength(1);
   await tablet.putAway();
 });

@@ -9,10 +9,12 @@ import { BEATS_MISSED } from '../../../shared/floor/counters.ts';
 import type { FloorWatch } from '../floor.ts';
 import type { Now, StationDesk, WriteEntry } from '../station-desk.ts';
 import type { Answered } from './ask.ts';
+import { openAskedDesks, slotOf } from './asked-desks.ts';
 import type { Envelope } from './envelope.ts';
 import type { Journal } from './journal.ts';
-import { type Loaded, type LoadedDesk, openLoaded } from './loaded.ts';
+import type { LoadedDesk } from './loaded.ts';
 import { type CountedBy, type Place, readSaid, type Said } from './messages.ts';
+import type { OfferedDesk } from './offered.ts';
 import { type Count, openSteps, type Steps } from './steps.ts';
 import { openUses, type Uses } from './uses.ts';
 import { openValidator, type Reply, VALIDATE } from './validate.ts';
@@ -63,6 +65,8 @@ export interface MachineWorld {
   readonly brokerAwayMs: (() => number) | null;
   /** Asks the machine what it has loaded; null where it may not be asked. */
   readonly askLoaded: (() => Promise<Answered>) | null;
+  /** Asks it which setup it wants; likewise. */
+  readonly askWanted: (() => Promise<Answered>) | null;
   /** The floor by the plant's log, to answer the machine by; null where it may not be answered. */
   readonly floor: FloorWatch | null;
   readonly onFault: (error: unknown) => void;
@@ -87,6 +91,7 @@ interface Work extends MachineWorld {
   readonly config: MachineConfig;
   readonly uses: Uses;
   readonly loaded: LoadedDesk;
+  readonly offered: OfferedDesk;
   beatMs: number;
   heardMs: number | null;
   sender: { readonly peer: Peer; heardMs: number } | null;
@@ -106,15 +111,7 @@ export function openMachine(config: MachineConfig, world: MachineWorld): Machine
     ...world,
     config,
     uses: openUses(),
-    loaded: openLoaded({
-      ...world,
-      station: config.station,
-      line: config.line,
-      slotOf: (place) => slotOf(config, place),
-      ask: world.askLoaded,
-      read: loadOf,
-      notice: world.desk.notice,
-    }),
+    ...openAskedDesks(config, world),
     beatMs: BEAT_MS,
     heardMs: null,
     sender: null,
@@ -188,6 +185,7 @@ function hear(work: Work, envelope: Envelope, now: Now): readonly Promise<unknow
   const { journal, brokerAwayMs, heardMs } = work;
   work.heardMs = now.ms;
   work.loaded.heard(now);
+  work.offered.heard(now);
   if (wasKept(work, envelope, now)) work.steps.keptMore(now);
   const isFirst = journal.boot() === null;
   const wasSilent = heardMs !== null && now.ms - heardMs > silentMs(work);
@@ -262,6 +260,12 @@ function act(work: Work, heard: Heard): readonly Promise<unknown>[] {
     case 'loaded':
       // Nobody here asked for it: it may be of some places only.
       return [work.loaded.take({ places: said.places, whole: false }, now)];
+    case 'wanted':
+      return [work.offered.take(said.wanted)];
+    case 'wants-other':
+      if (work.askWanted === null) return unused(work, name, now);
+      work.offered.changed(now);
+      return [];
     case 'moved':
       if (work.askLoaded === null) return unused(work, name, now);
       work.loaded.moved(now);
@@ -291,20 +295,6 @@ function countPanel(work: Work, { envelope, said, now }: HeardOf<'panel'>): read
   const skipped = skips === null ? null : [...skips];
   work.steps.put(saved, { count: { key, boot, total, serial, skipped, state: null } });
   return [saved];
-}
-
-/** The line's slot for a place: as the configuration says, else what the machine calls it. */
-function slotOf(config: MachineConfig, { names }: Place): string | null {
-  const mapped = names.find((name) => config.slots.has(name));
-  return mapped === undefined ? (names[0] ?? null) : (config.slots.get(mapped) ?? null);
-}
-
-/** The load that the machine's answer tells, all of which was asked for; or why it tells none. */
-function loadOf(answer: Answered): Loaded | string {
-  if (!answer.ok) return answer.why;
-  const said = readSaid(answer.envelope);
-  if (said.is === 'loaded') return { places: said.places, whole: !said.isCut };
-  return said.is === 'unread' ? `${answer.envelope.name}: ${said.why}` : answer.envelope.name;
 }
 
 /** A splice point, or an empty tape: into the log behind all panels counted so far. */
@@ -375,6 +365,7 @@ function tellUnused({ unused: of, desk }: Work, now: Now): Promise<unknown> | nu
 function tick(work: Work, now: Now): void {
   work.steps.tick(now);
   work.loaded.tick(now);
+  work.offered.tick(now);
   const { sinceMs } = work.unused;
   const telling = [
     tellUses(work, now, false),

@@ -28,6 +28,18 @@ export interface Use {
   readonly spoiled: number;
 }
 
+/** A setup that a machine asks for. */
+export interface WantedSetup {
+  readonly recipe: string | null;
+  readonly revision: string | null;
+  readonly rows: readonly {
+    readonly place: string;
+    readonly part: string;
+    readonly alternates: readonly string[];
+    readonly suppliers: readonly string[];
+  }[];
+}
+
 /** What an envelope says. */
 export type Said =
   | { readonly is: 'beat'; readonly everyMs: number | null }
@@ -43,6 +55,10 @@ export type Said =
   | { readonly is: 'loaded'; readonly places: readonly Place[]; readonly isCut: boolean }
   /** Something was loaded or taken out. */
   | { readonly is: 'moved' }
+  /** The setup that it asks for. */
+  | { readonly is: 'wanted'; readonly wanted: WantedSetup }
+  /** It asks for another setup from now on. */
+  | { readonly is: 'wants-other' }
   | { readonly is: 'unused' }
   | { readonly is: 'unread'; readonly why: string };
 
@@ -54,6 +70,8 @@ interface Panel {
   readonly lane: number | null;
 }
 
+/** Rows of a setup, as many as twenty entries hold. */
+const WANTED_MOST = 2_000;
 /** Places of one answer that are read. */
 const ROWS_MOST = 10_000;
 
@@ -72,6 +90,8 @@ const readers: Readonly<Record<string, (body: Body) => Said>> = {
   'CFX.Production.Assembly.MaterialsInstalled': readInstalled,
   'CFX.Materials.Storage.MaterialsEmpty': readEmpty,
   'CFX.Materials.Storage.GetLoadedMaterialsResponse': readLoaded,
+  'CFX.Production.GetRequiredSetupResponse': readWanted,
+  'CFX.Production.SetupRequirementsChanged': () => ({ is: 'wants-other' }),
   'CFX.Materials.Storage.MaterialsLoaded': () => ({ is: 'moved' }),
   'CFX.Materials.Storage.MaterialsUnloaded': () => ({ is: 'moved' }),
 };
@@ -170,6 +190,34 @@ function readEmpty(body: Body): Said {
   return known.length > 0 && known.length === places.length
     ? { is: 'empty', places: known }
     : { is: 'unread', why: 'no EmptyMaterials' };
+}
+
+/** All rows or none: a setup of which a row is missing would be built. */
+function readWanted(body: Body): Said {
+  const result = asRecord(body['Result']);
+  if (asText(result?.['Result'], 40) === 'Failed')
+    return { is: 'unread', why: `Result Failed ${asText(result?.['Message'], 100) ?? ''}`.trim() };
+  const wanted = asList(asRecord(body['SetupRequirements'])?.['MaterialSetupRequirements']);
+  const rows = wanted.slice(0, WANTED_MOST).flatMap((each) => {
+    const row = asRecord(each) ?? {};
+    const place = asText(row['Position'], 64);
+    const part = asText(row['PartNumber'], 64);
+    const alternates = textsOf(row['ApprovedAlternateParts']);
+    const suppliers = textsOf(row['ApprovedManufacturerParts']);
+    return place && part && alternates && suppliers ? [{ place, part, alternates, suppliers }] : [];
+  });
+  if (rows.length === 0) return { is: 'unread', why: 'no MaterialSetupRequirements' };
+  if (rows.length < wanted.length)
+    return { is: 'unread', why: `${wanted.length - rows.length} of ${wanted.length} rows cannot be read` };
+  const [recipe, revision] = [asText(body['RecipeName'], 200), asText(body['RecipeRevision'], 200)];
+  return { is: 'wanted', wanted: { recipe, revision, rows } };
+}
+
+/** Texts of a list, at most eight; none where there is no list; null where one of them is no text. */
+function textsOf(value: unknown): readonly string[] | null {
+  const all = asList(value).map((each) => asText(each, 64));
+  const texts = all.filter((each) => each !== null);
+  return texts.length === all.length && texts.length <= 8 ? texts : null;
 }
 
 /** Rows that are none, or name no place, are left out, and the rest is not all. */

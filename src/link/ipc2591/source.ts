@@ -156,7 +156,13 @@ function openOwn(
       write,
       now,
       onFault,
-      askLoaded: askLoadedOf(config),
+      askLoaded: askerOf(config, 'CFX.Materials.Storage.GetLoadedMaterialsRequest', {
+        LocationIdentifiers: [],
+      }),
+      askWanted: askerOf(config, 'CFX.Production.GetRequiredSetupRequest', {
+        Lane: source.lane === undefined ? null : String(source.lane),
+        Stage: null,
+      }),
       floor: source.answers === true ? world.floor : null,
       brokerAwayMs: source.broker === undefined ? null : () => awayMs.get(doorKey(config)) ?? 0,
     },
@@ -165,16 +171,15 @@ function openOwn(
   return { config, index, desk, machine, whose, close: journal.close };
 }
 
-/** Asks a station's machine for all that it has loaded; null where its file does not say where. */
-function askLoadedOf({ station, source }: Ipc2591Station): Parameters<typeof openMachine>[1]['askLoaded'] {
+/** Asks a station's machine a question of the standard; null where its file does not say where. */
+function askerOf(
+  { station, source }: Ipc2591Station,
+  name: string,
+  body: object,
+): Parameters<typeof openMachine>[1]['askLoaded'] {
   const { connect, address = source.handle ?? '' } = source.ask ?? {};
   if (connect === undefined) return null;
-  const question = {
-    name: 'CFX.Materials.Storage.GetLoadedMaterialsRequest',
-    body: { LocationIdentifiers: [] },
-    from: `reelward.${station}`,
-  };
-  return () => ask({ connect, address }, question);
+  return () => ask({ connect, address }, { name, body, from: `reelward.${station}` });
 }
 
 /** Two stations that would both count every message of a machine. */

@@ -175,6 +175,16 @@ export const payloadExamples: { readonly [K in EntryKind]: PayloadOf<K> } = {
     line: 'L1',
     results: [{ slot: 'M1-F-001', reel: 'R-100', part: 'R-100', result: 'Success', why: 'verified' }],
   },
+  'setup.offered': {
+    station: 'exit',
+    line: 'L1',
+    report: 'o7',
+    page: 0,
+    pages: 1,
+    recipe: 'BROOK-TOP',
+    revision: 'A',
+    wants: [{ slot: 'M1-F-001', part: 'R-100', alternates: ['R-101'], suppliers: [] }],
+  },
   'station.named': { station: 'exit', line: 'L1', name: 'Exit' },
   'tape.changed': {
     station: 'exit',

@@ -110,7 +110,7 @@ describe('a machine that asks about a reel on a slot', () => {
     const story = begun();
     const station = { station: 'placer', line: 'L1' };
     story.tell('station.answered', { ...station, results: [] });
-    expect(story.floor().interlocks.size).toBe(0);
+    expect(story.floor().interlocks.get('placer')).toMatchObject({ on: false, last: { results: [] } });
     story.tell('station.interlock-ruled', { ...station, on: true, unsure: 'Failed' });
     const results = [{ slot: one, reel: 'K1', part: null, result: 'Success', why: 'verified' }] as const;
     story.tell('station.answered', { ...station, results: [...results] });

@@ -25,6 +25,7 @@ import { foldStations } from '../../../shared/floor/fold-stations.ts';
 import { foldTapes } from '../../../shared/floor/fold-tapes.ts';
 import { foldInterlock } from '../../../shared/floor/interlock.ts';
 import { type EntryKind, entryKinds, type FloorEntry, readFloorEntry } from '../../../shared/floor/kinds.ts';
+import { foldOffered } from '../../../shared/floor/offered.ts';
 import { foldPeople } from '../../../shared/floor/people.ts';
 import { nothing, registry, touchesOf } from '../../../shared/floor/registry.ts';
 import { copyState, emptyState, type FloorState } from '../../../shared/floor/state.ts';
@@ -36,7 +37,7 @@ import { beginStory, brookSetup, type Story, tellPlant } from './story.ts';
 const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry: never) => void])[] = [
   [/^person\.(added|removed)$/, (state, entry) => foldPeople(state.people, entry)],
   [
-    /^(tablet|supplier|setup|sweep|warning)\.|^feeder\.(known|withdrawn)|^line\.(?!tape|counted-by)|^entry\.corrected$/,
+    /^(tablet|supplier|setup(?!\.offered)|sweep|warning)\.|^feeder\.(known|withdrawn)|^line\.(?!tape|counted-by)|^entry\.corrected$/,
     foldPlant,
   ],
   [/^feeder-type\.|^feeder\.typed$|^line\.tape-ruled$/, foldFeeders],
@@ -64,6 +65,7 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
   ],
   [/^tape\.|^parts\.used$/, foldTapes],
   [/^machine\.loaded$/, foldBelieved],
+  [/^setup\.offered$/, foldOffered],
   [/^reel\.verified$|^station\.(interlock-ruled|answered)$/, foldInterlock],
   [
     /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,

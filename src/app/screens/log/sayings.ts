@@ -347,6 +347,8 @@ const sayings: Readonly<Record<FactName, Say>> = {
   grey: parts,
   late: span,
   uses: sayUses,
+  recipe: text,
+  wants: howMany,
   finding: named(entryName),
   on: yesNo,
   unsure: text,

@@ -53,6 +53,7 @@ const kindsEn: Readonly<Record<EntryKind, string>> = {
   'station.named': 'Station renamed',
   'station.interlock-ruled': 'Answers to the machine set',
   'station.answered': 'Machine answered',
+  'setup.offered': 'Setup, asks the machine',
   'machine.loaded': 'Loaded, says the machine',
   'panels.scrapped': 'Panels scrapped',
   'reel.verified': 'Reel verified',

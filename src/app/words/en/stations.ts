@@ -52,6 +52,7 @@ export const words = {
     'other-handle': 'A machine sends for which no station is set. Set one, with its handle',
     'not-connected': 'Its broker was not reached. It is tried again',
     'not-answered': 'It did not say what it has loaded. It is asked again',
+    'not-offered': 'It did not say which setup it wants. It is asked again',
     'loads-cut': 'It named more places than are read. Only the first are compared',
     'asked-off': 'It asked about materials and was not answered: that is not turned on',
     'asked-often': 'It asked more than 60 times in a minute. The rest was not answered',

@@ -54,6 +54,7 @@ export const words: Sentences<typeof english> = {
     'other-handle': 'Envía una máquina para la que no hay estación. Cree una con su nombre (handle)',
     'not-connected': 'No se llegó a su intermediario. Se vuelve a intentar',
     'not-answered': 'No dijo qué tiene cargado. Se le pregunta otra vez',
+    'not-offered': 'No dijo qué montaje quiere. Se le pregunta otra vez',
     'loads-cut': 'Nombró más lugares de los que se leen. Solo se comparan los primeros',
     'asked-off': 'Preguntó por materiales y no se le contestó: no está activado',
     'asked-often': 'Preguntó más de 60 veces en un minuto. Al resto no se contestó',
