@@ -16,6 +16,8 @@ import { type Place, placeOf } from './messages.ts';
 /** The question, and its answer. */
 export const VALIDATE = 'CFX.InformationSystem.TopicValidation.ValidateTopicRequest';
 const VALIDATED = 'CFX.InformationSystem.TopicValidation.ValidateTopicResponse';
+/** As people are told of it. */
+const SHORT = 'ValidateTopicRequest';
 /** The log must be read within so long, ms: a machine waits half a minute for an answer. */
 const FLOOR_WITHIN_MS = 8_000;
 /** Places of one question. */
@@ -90,22 +92,22 @@ export function openValidator(world: {
       };
       if (now.ms - minute.fromMs >= 60_000) minute = { fromMs: now.ms, asked: 0 };
       minute.asked += 1;
-      if (minute.asked > A_MINUTE) return no('asked too often', 'asked-often', envelope.name);
+      if (minute.asked > A_MINUTE) return no('asked too often', 'asked-often', SHORT);
       const topic = asText(envelope.body['ValidationTopic'], 40);
       if (topic !== 'Materials')
-        return no('only Materials are answered', 'not-used', `${envelope.name} ${topic ?? ''}`.trim());
+        return no('only Materials are answered', 'not-used', `${SHORT} ${topic ?? ''}`.trim());
       const data = asRecord(envelope.body['ValidationTopicData'])?.['ValidationTopicData'];
       const rows = asList(data);
       if (rows.length === 0 || rows.length > PLACES_MOST)
-        return no('expected 1 to 2000 places', 'not-understood', `${envelope.name}: ${rows.length} places`);
+        return no('expected 1 to 2000 places', 'not-understood', `${SHORT}: ${rows.length} places`);
       const results = await rowsOf(rows);
-      if (results === null) return no('not turned on', 'asked-off', envelope.name);
+      if (results === null) return no('not turned on', 'asked-off', SHORT);
       const pages = Array.from({ length: Math.ceil(results.length / ROWS) }, (_, page) =>
         results.slice(page * ROWS, (page + 1) * ROWS),
       );
       await Promise.all(pages.map((some) => write('station.answered', { station, line, results: some })));
       if (reply(answerOf(envelope, station, results))) return null;
-      return notice('not-replied', envelope.name, now);
+      return notice('not-replied', SHORT, now);
     },
   };
 }
