@@ -185,8 +185,11 @@ describe('a machine that asks about its materials', () => {
 
   test('that asks without end is answered sixty times a minute, and the rest is told', async () => {
     const at = await open(true);
-    const questions = Array.from({ length: 70 }, () => asked(at, materials([said.location('P1', 'K1', 1)])));
-    const heard = await Promise.all(questions);
+    const heard: unknown[] = [];
+    for (let round = 0; round < 7; round += 1) {
+      const ten = Array.from({ length: 10 }, () => asked(at, materials([said.location('P1', 'K1', 1)])));
+      heard.push(...(await Promise.all(ten)));
+    }
     expect(heard.filter((each) => typeof each === 'object')).toHaveLength(60);
     expect(of('station.answered')).toHaveLength(60);
     expect(of('station.noticed')).toMatchObject([{ what: 'asked-often' }]);
