@@ -16,10 +16,10 @@ export function MachineBelieves({ line }: { readonly line: string }) {
   const many = new Set(slots).size;
   if (many === 0) return null;
   return (
-    <div class="rising" role="status" data-testid="machine-believes">
+    <div class="rising believes" role="status" data-testid="machine-believes">
       <p>
         <Icon name="warn" />
-        <b class="grow">{words.believes(many)}</b>
+        <b>{words.believes(many)}</b>
         <a class="button" href={address('plant', 'stations')}>
           {words.believesAct}
         </a>
