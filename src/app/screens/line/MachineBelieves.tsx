@@ -6,6 +6,7 @@ import { address } from '../../router.ts';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { say } from '../../words/words.ts';
+import './machine-believes.css';
 
 export function MachineBelieves({ line }: { readonly line: string }) {
   const floor = useFloor();
