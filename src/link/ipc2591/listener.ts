@@ -224,6 +224,7 @@ function fromOf({ peer, answers }: Watched, message: Message): From {
       sender.send({
         body: dataOf(envelope),
         content_type: 'application/json; charset="utf-8"',
+        // From memory: the published library names the question's message, not the answer's.
         message_id: 'command-response',
         to,
       });
