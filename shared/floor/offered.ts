@@ -4,7 +4,7 @@
 
 import type { EntryOf } from './kinds.ts';
 import type { FloorState } from './state.ts';
-import type { Offer } from './station-state.ts';
+import type { SetupOffer } from './station-state.ts';
 
 /** Applies a page of an offer. */
 export function foldOffered(state: FloorState, { payload, hlc }: EntryOf<'setup.offered'>): void {
@@ -24,7 +24,7 @@ export function foldOffered(state: FloorState, { payload, hlc }: EntryOf<'setup.
 const cell = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 
 /** An offer as the text of a setup sheet: a header and a row a slot, cells parted by tabs. */
-export function sheetOfOffer({ rows }: Pick<Offer, 'rows'>): string {
+export function sheetOfOffer({ rows }: Pick<SetupOffer, 'rows'>): string {
   const lines = rows.map(({ slot, part, alternates, suppliers }) => [
     slot,
     part,

@@ -135,7 +135,7 @@ export interface Interlock {
 }
 
 /** A setup that a machine asks for. */
-export interface Offer {
+export interface SetupOffer {
   readonly line: string;
   readonly report: string;
   /** When it first asked for it, ms since 1970. */
@@ -147,7 +147,7 @@ export interface Offer {
 }
 
 /** An offer of which pages are still to come. */
-export interface OfferPages {
+export interface SetupOfferPages {
   readonly report: string;
   readonly pages: number;
   readonly rows: PayloadOf<'setup.offered'>['wants'];
@@ -171,8 +171,8 @@ export interface StationState {
   /** `slotKey` -> the reel that was refused there last, `''` for one without an id; gone with the next reel that is let on. */
   readonly refused: Map<string, string>;
   /** Station -> the setup that its machine asks for, and the one that is coming in. */
-  readonly offers: Map<string, Offer>;
-  readonly offerPages: Map<string, OfferPages>;
+  readonly offers: Map<string, SetupOffer>;
+  readonly offerPages: Map<string, SetupOfferPages>;
   /** Station -> the report that is coming in. */
   readonly believedPages: Map<string, BelievedPages>;
 }
