@@ -31,6 +31,8 @@ type StationEntry = EntryOf<
   | 'station.state'
   | 'station.doubled'
   | 'station.noticed'
+  | 'station.finding-cleared'
+  | 'station.named'
   | 'line.counted-by'
   | 'panels.counted'
   | 'panels.corrected'
@@ -53,6 +55,8 @@ export function foldStations(state: FloorState, entry: StationEntry): void {
     case 'station.state':
     case 'station.doubled':
     case 'station.noticed':
+    case 'station.finding-cleared':
+    case 'station.named':
       learn(state, entry);
       return;
     case 'line.counted-by':
@@ -80,6 +84,7 @@ export function foldStations(state: FloorState, entry: StationEntry): void {
 function meet(state: FloorState, entry: EntryOf<'station.known'>): void {
   const there = state.stations.get(entry.payload.station);
   const told = there ?? {
+    name: null,
     boots: [],
     advances: [],
     foreign: [],
@@ -165,7 +170,9 @@ function miss(state: FloorState, { payload, hlc }: EntryOf<'station.silent'>): v
 
 function learn(
   state: FloorState,
-  entry: EntryOf<'station.state' | 'station.doubled' | 'station.noticed'>,
+  entry: EntryOf<
+    'station.state' | 'station.doubled' | 'station.noticed' | 'station.finding-cleared' | 'station.named'
+  >,
 ): void {
   const station = state.stations.get(entry.payload.station);
   if (!station) return;
@@ -189,6 +196,14 @@ function learn(
       state.stations.set(station.station, { ...station, noticed });
       return;
     }
+    case 'station.finding-cleared': {
+      const found = station.found.filter((each) => each.entry !== entry.payload.finding);
+      state.stations.set(station.station, { ...station, found });
+      return;
+    }
+    case 'station.named':
+      state.stations.set(station.station, { ...station, name: entry.payload.name });
+      return;
     default:
       entry satisfies never;
   }

@@ -77,7 +77,7 @@ function change(state: FloorState, entry: EntryOf<'tape.changed'>): void {
   const { station, line, depleted, active, grey, quantity, late } = entry.payload;
   const there = tapeSlot(state, entry.payload);
   const place = there && joinedAt(there, entry.payload);
-  const none = { parts: null, sd: null, atMs: entry.hlc.ms };
+  const none = { entry: entryId(entry), parts: null, sd: null, atMs: entry.hlc.ms };
   const slot = there?.slot ?? entry.payload.slot ?? '';
   if (!there || place === null) {
     const here = reelOf(there?.tapes.at(-1));
@@ -157,9 +157,9 @@ function empty(state: FloorState, entry: EntryOf<'tape.empty'>): void {
   const { station, reel } = entry.payload;
   const here = there.tapes[runningIndex];
   const isOther = reel !== null && !there.tapes.some((tape) => tape.reel === reel);
-  const atMs = entry.hlc.ms;
+  const common = { entry: entryId(entry), atMs: entry.hlc.ms };
   if (isOther) {
-    const found = { slot: there.slot, machine: reel, here: reelOf(here), parts: null, sd: null, atMs };
+    const found = { ...common, slot: there.slot, machine: reel, here: reelOf(here), parts: null, sd: null };
     find(state, station, { what: 'tape-differs', ...found });
     return;
   }
@@ -172,13 +172,13 @@ function empty(state: FloorState, entry: EntryOf<'tape.empty'>): void {
     return;
   if (running === null || running <= Math.max(FEW_PARTS, DEVIATIONS * sd)) return;
   find(state, station, {
+    ...common,
     what: 'empty-early',
     slot: there.slot,
     machine: reel,
     here: reelOf(here),
     parts: Math.round(running),
     sd: Math.round(sd),
-    atMs,
   });
 }
 

@@ -1,7 +1,7 @@
 // Entry kinds of stations: places on a line where a device, not a person, tells how many panels have passed, and who counts on a line.
 
 import * as z from 'zod/mini';
-import { stationPlaces } from './vocabulary.ts';
+import { interlockResults, interlockWhys, stationPlaces, unsureResults } from './vocabulary.ts';
 
 const id = z.string().check(z.minLength(1), z.maxLength(64));
 const short = z.string().check(z.maxLength(200));
@@ -25,6 +25,8 @@ export const stationPayloadSchemas = {
       means: short,
       version: short,
       address: short,
+      /** Its link may answer a machine that asks about materials, once an engineer turns that on. */
+      answers: z.optional(z.literal(true)),
     }),
   /**
    * A device's own running total since it was switched on (`boot` names that), also told while it does not rise. `serial`: the code of the panel
@@ -93,6 +95,77 @@ export const stationPayloadSchemas = {
           }),
         )
         .check(z.maxLength(200)),
+    }),
+  /**
+   * What a machine believes to be loaded, in pages of one `report`; a report's name follows from what it says. `places` null: it says so again.
+   * `whole`: all that it has was asked for and could be read, so that a place not named is empty. Names as above; a row with neither reel nor
+   * part is a place that the machine calls empty. It changes no slot.
+   */
+  'machine.loaded': () =>
+    z.strictObject({
+      ...station,
+      report: id,
+      page: whole,
+      pages: z.int().check(z.minimum(1), z.maximum(20)),
+      whole: z.boolean(),
+      places: orNull(
+        z
+          .array(z.strictObject({ slot: id, reel: orNull(id), part: orNull(id), feeder: orNull(id) }))
+          .check(z.maxLength(200)),
+      ),
+    }),
+  /** An engineer lets a station's link answer its machine, or no more; `unsure`: what is said where it cannot know. */
+  'station.interlock-ruled': () =>
+    z.strictObject({ ...station, on: z.boolean(), unsure: z.enum(unsureResults) }),
+  /** What a link answered when a machine asked whether materials are right where they are: each with the result as sent, and why. */
+  'station.answered': () =>
+    z.strictObject({
+      ...station,
+      results: z
+        .array(
+          z.strictObject({
+            slot: orNull(id),
+            reel: orNull(id),
+            part: orNull(id),
+            result: z.enum(interlockResults),
+            why: z.enum(interlockWhys),
+          }),
+        )
+        .check(z.maxLength(200)),
+    }),
+  /** A lead is done with a finding: `finding` is the machine's entry that it came of. Both sides stay in the log. */
+  'station.finding-cleared': () =>
+    z.strictObject({
+      ...station,
+      finding: short.check(z.minLength(1)),
+      reason: short.check(z.minLength(1)),
+      by: id,
+      checked: z.enum(['tablet', 'server']),
+    }),
+  /** What people call a station; its link goes on under its own name. */
+  'station.named': () => z.strictObject({ ...station, name: short.check(z.minLength(1), z.maxLength(64)) }),
+  /**
+   * A setup that a machine asks for, in pages of one `report`: slot by slot what it wants. No placements a panel are in it. A proposal only: an
+   * engineer takes it in as any sheet.
+   */
+  'setup.offered': () =>
+    z.strictObject({
+      ...station,
+      report: id,
+      page: whole,
+      pages: z.int().check(z.minimum(1), z.maximum(20)),
+      recipe: orNull(short),
+      revision: orNull(short),
+      wants: z
+        .array(
+          z.strictObject({
+            slot: id,
+            part: id,
+            alternates: z.array(id).check(z.maxLength(8)),
+            suppliers: z.array(id).check(z.maxLength(8)),
+          }),
+        )
+        .check(z.maxLength(100)),
     }),
   /** Who counts the line's panels from now on: a station; null: people. */
   'line.counted-by': () => z.strictObject({ line: id, station: orNull(id) }),

@@ -4,6 +4,7 @@
 // Method: a kind names its folds, in the order in which they must see the entry. Refused: every entry through every fold; a kind that
 // none of them knew went by unseen.
 
+import { foldBelieved } from './believed.ts';
 import { foldBlocks } from './blocks.ts';
 import { foldFeeders } from './feeder-types.ts';
 import { foldChange } from './fold-change.ts';
@@ -21,7 +22,9 @@ import { foldRun } from './fold-run.ts';
 import { foldSeen } from './fold-seen.ts';
 import { foldStations } from './fold-stations.ts';
 import { foldTapes } from './fold-tapes.ts';
+import { foldInterlock } from './interlock.ts';
 import { type EntryKind, type EntryOf, type FloorEntry, payloadSchemas as schemas } from './kinds.ts';
+import { foldOffered } from './offered.ts';
 import { foldPeople } from './people.ts';
 import type { FloorState } from './state.ts';
 import {
@@ -118,16 +121,30 @@ export const registry: { readonly [K in EntryKind]: KindRow<K> } = {
     touches: ofStation,
   },
   'station.noticed': { schema: schemas['station.noticed'], fold: foldStations, touches: nowhere },
+  'station.finding-cleared': {
+    schema: schemas['station.finding-cleared'],
+    fold: foldStations,
+    touches: nowhere,
+  },
+  'setup.offered': { schema: schemas['setup.offered'], fold: foldOffered, touches: nowhere },
+  'station.named': { schema: schemas['station.named'], fold: foldStations, touches: nowhere },
+  'station.interlock-ruled': {
+    schema: schemas['station.interlock-ruled'],
+    fold: foldInterlock,
+    touches: nowhere,
+  },
+  'station.answered': { schema: schemas['station.answered'], fold: foldInterlock, touches: nowhere },
   'tape.changed': { schema: schemas['tape.changed'], fold: foldTapes, touches: ofTape },
   'tape.empty': { schema: schemas['tape.empty'], fold: foldTapes, touches: nowhere },
   'parts.used': { schema: schemas['parts.used'], fold: foldTapes, touches: nowhere },
+  'machine.loaded': { schema: schemas['machine.loaded'], fold: foldBelieved, touches: nowhere },
   'line.counted-by': { schema: schemas['line.counted-by'], fold: foldStations, touches: nowhere },
   'panels.scrapped': { schema: schemas['panels.scrapped'], fold: foldPanels, touches: nowhere },
   'panels.contained': { schema: schemas['panels.contained'], fold: foldContain, touches: nowhere },
   'containment.signed': { schema: schemas['containment.signed'], fold: foldContain, touches: nowhere },
   'reel.verified': {
     schema: schemas['reel.verified'],
-    fold: inOrder(foldExposures, foldMaterial, foldContain),
+    fold: inOrder(foldExposures, foldMaterial, foldContain, foldInterlock),
     touches: ofVerdict,
   },
   'hold.cleared': {

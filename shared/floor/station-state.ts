@@ -1,6 +1,7 @@
 // What the state holds of stations: what each has told, and who counts on a line. Shapes only.
 
 import type { PayloadOf } from './kinds.ts';
+import type { UnsureResult } from './vocabulary.ts';
 
 /** The highest total that is known of a device since it was switched on. */
 export interface BootTotal {
@@ -30,6 +31,8 @@ export interface Noticed {
 
 /** Where a machine and the log say different things of one tape: both are kept, and somebody looks. */
 export interface Found {
+  /** The machine's entry that it came of. */
+  readonly entry: string;
   readonly what: 'tape-differs' | 'empty-early' | 'told-late';
   /** The line's slot; as the machine names it where the line has no such slot. */
   readonly slot: string;
@@ -44,6 +47,8 @@ export interface Found {
 
 /** A station as it was last described, and what it has told. */
 export interface Station extends Readonly<PayloadOf<'station.known'>> {
+  /** What people call it; null: by its own name. */
+  readonly name: string | null;
   /** The link that speaks for it. */
   readonly tablet: string;
   /** The newest boot last. */
@@ -97,6 +102,58 @@ export interface Counter {
   readonly outside: number;
 }
 
+/** A place on a machine, and what the machine believes to be there. */
+export type BelievedPlace = NonNullable<PayloadOf<'machine.loaded'>['places']>[number];
+
+/** What a machine believes to be loaded, by its newest report that has come whole. */
+export interface Believed {
+  readonly line: string;
+  readonly report: string;
+  /** When it last said so, ms since 1970. */
+  readonly atMs: number;
+  /** A place that is not named is empty. */
+  readonly whole: boolean;
+  readonly places: readonly BelievedPlace[];
+  /** Slot, as `placeKey` has it -> the reels that stood there by the scans when it last said so. */
+  readonly seen: readonly (readonly [string, string])[];
+}
+
+/** A report of which pages are still to come. */
+export interface BelievedPages {
+  readonly report: string;
+  readonly pages: number;
+  readonly places: readonly BelievedPlace[];
+  readonly next: number;
+}
+
+/** Answers of a link to its machine: whether it may, what it says where nobody can know, and what it said last. */
+export interface Interlock {
+  readonly on: boolean;
+  readonly unsure: UnsureResult;
+  /** The newest answer; null before the first. */
+  readonly last: { readonly atMs: number; readonly results: PayloadOf<'station.answered'>['results'] } | null;
+}
+
+/** A setup that a machine asks for. */
+export interface SetupOffer {
+  readonly line: string;
+  readonly report: string;
+  /** When it first asked for it, ms since 1970. */
+  readonly atMs: number;
+  /** As the machine calls it; null where it does not. */
+  readonly recipe: string | null;
+  readonly revision: string | null;
+  readonly rows: PayloadOf<'setup.offered'>['wants'];
+}
+
+/** An offer of which pages are still to come. */
+export interface SetupOfferPages {
+  readonly report: string;
+  readonly pages: number;
+  readonly rows: PayloadOf<'setup.offered'>['wants'];
+  readonly next: number;
+}
+
 /** The part of the floor's state that is about stations. */
 export interface StationState {
   readonly stations: Map<string, Station>;
@@ -107,9 +164,30 @@ export interface StationState {
     string,
     { readonly chain: string; readonly used: number; readonly spoiled: number }
   >;
+  /** Station -> what its machine believes to be loaded. */
+  readonly believed: Map<string, Believed>;
+  /** Station -> what its link may answer, where an engineer said; and what it answered last. */
+  readonly interlocks: Map<string, Interlock>;
+  /** `slotKey` -> the reel that was refused there last, `''` for one without an id; gone with the next reel that is let on. */
+  readonly refused: Map<string, string>;
+  /** Station -> the setup that its machine asks for, and the one that is coming in. */
+  readonly offers: Map<string, SetupOffer>;
+  readonly offerPages: Map<string, SetupOfferPages>;
+  /** Station -> the report that is coming in. */
+  readonly believedPages: Map<string, BelievedPages>;
 }
 
 /** The part before any entry. */
 export function emptyStations(): StationState {
-  return { stations: new Map(), counters: new Map(), partsUsed: new Map() };
+  return {
+    stations: new Map(),
+    counters: new Map(),
+    partsUsed: new Map(),
+    believed: new Map(),
+    believedPages: new Map(),
+    interlocks: new Map(),
+    refused: new Map(),
+    offers: new Map(),
+    offerPages: new Map(),
+  };
 }

@@ -108,3 +108,31 @@ export type ContainCause = (typeof containCauses)[number];
 /** Where on a line a station looks: before its first machine, at one of its machines, behind the last. */
 export const stationPlaces = ['in', 'work', 'out'] as const;
 export type StationPlace = (typeof stationPlaces)[number];
+
+/** What a machine is answered where nobody can know: the plant's choice, in the standard's own words. */
+export const unsureResults = ['Warning', 'Failed'] as const;
+export type UnsureResult = (typeof unsureResults)[number];
+
+/** What a machine is answered, in the standard's own words. */
+export const interlockResults = ['Success', 'Warning', 'Failed'] as const;
+export type InterlockResult = (typeof interlockResults)[number];
+
+/** Why: right; then what is surely wrong; then what nobody can know. */
+export const interlockWhys = [
+  'verified',
+  'refused',
+  'held',
+  'other-reel',
+  'other-part',
+  'wrong-feeder',
+  'blocked',
+  'no-setup',
+  'unknown-slot',
+  'not-in-setup',
+  'not-verified',
+  'unknown-reel',
+  'no-reel-told',
+  'out-of-date',
+  'in-conflict',
+] as const;
+export type InterlockWhy = (typeof interlockWhys)[number];

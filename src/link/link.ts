@@ -18,12 +18,13 @@ import {
   placeOf,
 } from './config.ts';
 import { type CounterDoor, createCounter } from './counter.ts';
+import { type FloorWatch, followFloor } from './floor.ts';
 import { openHeld } from './held.ts';
 import { type HermesParts, type HermesSource, openHermes } from './hermes/source.ts';
 import { newNonce, openIdentity } from './identity.ts';
 import { type Ipc2591, openIpc2591 } from './ipc2591/source.ts';
 import { pushForGood } from './push.ts';
-import { openSpool } from './spool.ts';
+import { openSpool, type Spool } from './spool.ts';
 import { type Now, openStationDesk, SILENT_MS, type StationDesk } from './station-desk.ts';
 
 const TICK_MS = 1_000;
@@ -96,7 +97,12 @@ async function open(
     await spool.write('tablet.opened', { name, app: version, key: identity.jwk, previous: null });
   const common = { folder: config.data, now, onFault: fault };
   openCalled(hermesStations(config), called, { ...common, say, desks });
-  const telling = { ...common, held, write: spool.write };
+  const world = worldOf(config.server, (serverMs) => {
+    offMs = serverMs - Date.now();
+  });
+  const { signal } = ending;
+  const floor = floorFor(config, { identity, world, signal, spool });
+  const telling = { ...common, held, write: spool.write, floor };
   const machines = await openIpc2591(ipc2591Stations(config), config.stations, telling);
   const servers = await listenAll(config, doorsOf(stations, desks, now), fault).catch(async (error) => {
     await machines.stop();
@@ -110,10 +116,6 @@ async function open(
   }
   machines.begin();
   for (const machine of called.values()) machine.start();
-  const world = worldOf(config.server, (serverMs) => {
-    offMs = serverMs - Date.now();
-  });
-  const { signal } = ending;
   const pushing = pushForGood({ spool, identity, world, code: config.code, name, say, signal });
   const ticker = setInterval(() => {
     const ticks = [...desks.values()].map((desk) => desk.tick(now()));
@@ -142,6 +144,16 @@ async function open(
       }
     },
   };
+}
+
+/** The floor by the plant's log; null where no station of the file may answer its machine. */
+function floorFor(
+  config: LinkConfig,
+  { spool, ...parts }: Omit<Parameters<typeof followFloor>[0], 'isEnrolled'> & { readonly spool: Spool },
+): FloorWatch | null {
+  if (!ipc2591Stations(config).some(({ source }) => source.answers === true)) return null;
+  const isEnrolled = async () => (await spool.log.readMemory()).enrolled !== null;
+  return followFloor({ ...parts, isEnrolled });
 }
 
 /** Where a station's messages are taken from. */
@@ -179,7 +191,8 @@ function knownAs(
   more: { readonly version: string; readonly address: string },
 ): PayloadOf<'station.known'> {
   const means = source.kind === 'cfx' ? 'ipc2591' : source.kind;
-  return { station, line, machine, at, means, ...more };
+  const known = { station, line, machine, at, means, ...more };
+  return 'answers' in source && source.answers === true ? { ...known, answers: true } : known;
 }
 
 /** The stations' doors, each with its own secret. */

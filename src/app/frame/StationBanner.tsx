@@ -3,6 +3,7 @@
 import type { CountedBy } from '../../../shared/floor/counters.ts';
 import { useApp, useFloor } from '../app.ts';
 import { address } from '../router.ts';
+import { stationName } from '../station-name.ts';
 import { Banner } from '../ui/Banner.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { lineWords } from '../words/line.ts';
@@ -11,7 +12,8 @@ import { formatTime, say } from '../words/words.ts';
 
 export function StationBanner({ silent }: { readonly silent: CountedBy & { readonly by: 'silent' } }) {
   const app = useApp();
-  const zone = useFloor().lines.get(app.line.value ?? '')?.zone ?? 'UTC';
+  const floor = useFloor();
+  const zone = floor.lines.get(app.line.value ?? '')?.zone ?? 'UTC';
   const words = say(lineWords);
   return (
     <Banner
@@ -27,7 +29,7 @@ export function StationBanner({ silent }: { readonly silent: CountedBy & { reado
         </a>
       }
     >
-      {words.silent(silent.name, formatTime(silent.sinceMs, zone))}
+      {words.silent(stationName(floor, silent.name), formatTime(silent.sinceMs, zone))}
     </Banner>
   );
 }

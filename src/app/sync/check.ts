@@ -90,10 +90,12 @@ function runsOf(entries: readonly Entry[]): readonly (readonly Entry[])[] {
   return runs;
 }
 
-type KeyOf = (entry: Entry) => Promise<CryptoKey | null>;
+/** A key, by whatever name this runtime has for it: a link checks with it too. */
+type Key = Awaited<ReturnType<typeof crypto.subtle.importKey>>;
+type KeyOf = (entry: Entry) => Promise<Key | null>;
 
 function keysFrom(log: CheckParts['log'], entries: readonly Entry[]): KeyOf {
-  const keys = new Map<string, Promise<CryptoKey | null>>();
+  const keys = new Map<string, Promise<Key | null>>();
   const firsts = new Map(entries.filter(({ seq }) => seq === 1).map((entry) => [chainId(entry), entry]));
   return (entry) => {
     const chain = chainId(entry);
@@ -103,11 +105,7 @@ function keysFrom(log: CheckParts['log'], entries: readonly Entry[]): KeyOf {
   };
 }
 
-async function readKey(
-  log: CheckParts['log'],
-  chain: Entry,
-  first: Entry | undefined,
-): Promise<CryptoKey | null> {
+async function readKey(log: CheckParts['log'], chain: Entry, first: Entry | undefined): Promise<Key | null> {
   const opening = (await log.firstOf?.(chain)) ?? first;
   const named = opening ? keyIn(opening) : null;
   if (!named) return null;
@@ -116,7 +114,7 @@ async function readKey(
 }
 
 /** The key that a chain's first entry names; null where it names none. */
-function keyIn(first: Entry): JsonWebKey | null {
+function keyIn(first: Entry): { kty: string; crv: string; x: string; y: string } | null {
   const key = first.kind === 'tablet.opened' ? first.payload['key'] : null;
   if (typeof key !== 'object' || key === null || Array.isArray(key)) return null;
   const { kty, crv, x, y } = key as Readonly<Record<string, unknown>>; // looked at on the next line

@@ -55,3 +55,8 @@ export function bytesOf(message: Message): { readonly bytes: Buffer; readonly is
     return { bytes: Buffer.concat(content), isGzip };
   return null;
 }
+
+/** A message's body, as the standard has it: one data section of UTF-8 JSON. */
+export function dataOf(value: object): unknown {
+  return rhea.message.data_section(Buffer.from(JSON.stringify(value)));
+}

@@ -33,6 +33,15 @@ export const ipc2591Source = z
     /** Which message is one panel; absent: as the station stands. */
     counts: z.enum(countedBys).optional(),
     lane: z.int().min(0).max(1000).optional(),
+    /** Where the machine may be asked what it has loaded, and its address there; absent: it is never asked anything. */
+    ask: z
+      .strictObject({
+        connect: z.url({ protocol: /^amqps?$/, error: 'expected amqp://HOST:PORT or amqps://HOST:PORT' }),
+        address: text(200).optional(),
+      })
+      .optional(),
+    /** The link may answer the machine when it asks about materials, once an engineer turns that on at a tablet. */
+    answers: z.literal(true).optional(),
     /** The machine's names of places -> the line's slots; absent: they are the same. */
     slots: z.record(text(64), text(64)).optional(),
   })
@@ -45,6 +54,10 @@ export const ipc2591Source = z
       say('address', 'expected the address of a queue at the broker');
     if ((source.user === undefined) !== (source.password === undefined))
       say('password', 'expected "user" and "password" together');
+    if (source.answers === true && source.listen === undefined)
+      say('answers', 'expected "listen": a machine is answered on its own connection only');
+    if (source.ask !== undefined && source.ask.address === undefined && source.handle === undefined)
+      say('ask', 'expected the machine’s address there, or its "handle"');
     if (source.broker !== undefined && (source.user !== undefined || source.tls !== undefined))
       say('broker', 'expected name and password in the broker’s address; "tls" is for "listen"');
   });

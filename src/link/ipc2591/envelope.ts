@@ -23,6 +23,8 @@ export interface Envelope {
   readonly atMs: number | null;
   /** The handle of the machine. */
   readonly source: string;
+  /** Which question it answers; null where it answers none. */
+  readonly request: string | null;
   readonly body: Readonly<Record<string, unknown>>;
 }
 
@@ -78,7 +80,8 @@ function readEnvelope(value: unknown): Envelope | string {
   const body = asRecord(envelope['MessageBody']);
   if (!body) return `${name}: no MessageBody`;
   const stamp = asText(envelope['TimeStamp'], 60);
-  return { name, key: keyOf(envelope, stamp), atMs: momentOf(stamp), source, body };
+  const request = asText(envelope['RequestID'], 200);
+  return { name, key: keyOf(envelope, stamp), atMs: momentOf(stamp), source, request, body };
 }
 
 const NO_GUID = /^[0-]*$/;

@@ -1,5 +1,5 @@
-// A listener that machines send to without a broker: AMQP 1.0 over TCP or TLS, ANONYMOUS or with a name and a password. Read-only: it takes
-// messages for whatever address, and offers none.
+// A listener that machines send to without a broker: AMQP 1.0 over TCP or TLS, ANONYMOUS or with a name and a password. It takes messages
+// for whatever address, and offers none, but for answers to who asked where the link's file allows them.
 // Method: the library speaks the protocol; before it stands a watch over the bytes of each connection, since the library itself keeps
 // whatever a frame's head announces. Refused: to trust a peer because it stands in the machines' network.
 
@@ -7,9 +7,9 @@ import { timingSafeEqual } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { createServer, type Server, type Socket } from 'node:net';
 import { createServer as createTlsServer } from 'node:tls';
-import type { Connection, ConnectionOptions, Container, EventContext } from 'rhea';
+import type { Connection, ConnectionOptions, Container, EventContext, Message, Sender } from 'rhea';
 import { LinkRefused } from '../config.ts';
-import { bytesOf, CREDIT, FRAME_MOST, MACHINE_IDLE_MS, newContainer } from './amqp.ts';
+import { bytesOf, CREDIT, dataOf, FRAME_MOST, MACHINE_IDLE_MS, newContainer } from './amqp.ts';
 import { MESSAGE_MOST } from './envelope.ts';
 import type { Peer } from './machine.ts';
 
@@ -29,12 +29,20 @@ export interface ListenerDoor {
   readonly password: string | null;
   /** Files; null: no TLS. */
   readonly tls: { readonly cert: string; readonly key: string } | null;
+  /** True where a machine may be answered: it may attach a link for answers. */
+  readonly answers: boolean;
+}
+
+/** Who sent a message, and how an answer goes back there; false where it cannot. */
+export interface From {
+  readonly peer: Peer;
+  readonly reply: (envelope: object) => boolean;
 }
 
 /** What a listener tells. */
 export interface ListenerEars {
   /** A message's bytes; it is accepted when this resolves. Never rejects but for a fault of this side. */
-  readonly message: (bytes: Buffer, isGzip: boolean, peer: Peer) => Promise<unknown>;
+  readonly message: (bytes: Buffer, isGzip: boolean, from: From) => Promise<unknown>;
   readonly noBody: (peer: Peer) => Promise<unknown>;
   readonly trouble: (what: string) => void;
   readonly wrongPassword: (user: string) => void;
@@ -47,6 +55,8 @@ interface Watched {
   between: number;
   sessions: number;
   links: number;
+  /** Links for answers, by where they lead. */
+  readonly answers: Map<string, Sender>;
 }
 
 /** Makes a server; it does not listen yet. `close` ends its connections. Throws `LinkRefused` where a certificate cannot be read. */
@@ -57,7 +67,7 @@ export function createListener(
   const container = newContainer((what) => ears.trouble(what));
   proveBy(container, door, ears);
   const watched = new Map<Connection, Watched>();
-  listenTo(container, watched, ears);
+  listenTo(container, watched, { ...ears, answers: door.answers });
   const options = {
     max_frame_size: FRAME_MOST,
     channel_max: SESSIONS_MOST,
@@ -71,7 +81,7 @@ export function createListener(
     const connection = container.create_connection(options as unknown as ConnectionOptions); // the typings lack the listening side
     const { remoteAddress = '?', remotePort = 0 } = socket;
     const peer = { host: remoteAddress, port: remotePort, isOpen: () => !socket.destroyed };
-    const watch: Watched = { peer, socket, between: 0, sessions: 0, links: 0 };
+    const watch: Watched = { peer, socket, between: 0, sessions: 0, links: 0, answers: new Map() };
     watched.set(connection, watch);
     const cut = (why: string) => {
       ears.trouble(`${remoteAddress}: ${why}`);
@@ -137,7 +147,11 @@ function proveBy(container: Container, { user, password }: ListenerDoor, ears: L
 }
 
 /** What comes up on connections. */
-function listenTo(container: Container, watched: ReadonlyMap<Connection, Watched>, ears: ListenerEars): void {
+function listenTo(
+  container: Container,
+  watched: ReadonlyMap<Connection, Watched>,
+  ears: ListenerEars & Pick<ListenerDoor, 'answers'>,
+): void {
   const of = ({ connection }: EventContext) => watched.get(connection);
   container.on('session_open', (context: EventContext) => {
     const watch = of(context);
@@ -158,10 +172,23 @@ function listenTo(container: Container, watched: ReadonlyMap<Connection, Watched
     if (watch) watch.links -= 1;
   });
   container.on('sender_open', (context: EventContext) => {
+    const watch = of(context);
+    const to = targetOf(context.sender);
+    if (ears.answers && watch && context.sender && to !== null) {
+      if (++watch.links > LINKS_MOST) return watch.socket.destroy();
+      context.sender.set_source({ address: context.sender.source?.address ?? '' });
+      watch.answers.set(to, context.sender);
+      return;
+    }
     context.sender?.close({
       condition: 'amqp:not-allowed',
       description: 'this listener only takes messages',
     });
+  });
+  container.on('sender_close', (context: EventContext) => {
+    const watch = of(context);
+    const to = targetOf(context.sender);
+    if (watch && to !== null && watch.answers.delete(to)) watch.links -= 1;
   });
   container.on('message', (context: EventContext) => {
     const { message, delivery } = context;
@@ -169,13 +196,41 @@ function listenTo(container: Container, watched: ReadonlyMap<Connection, Watched
     if (!message || !delivery || !watch) return;
     watch.between = 0;
     const body = bytesOf(message);
-    const taken = body ? ears.message(body.bytes, body.isGzip, watch.peer) : ears.noBody(watch.peer);
+    const taken = body
+      ? ears.message(body.bytes, body.isGzip, fromOf(watch, message))
+      : ears.noBody(watch.peer);
     // What is not understood is accepted and told: a machine that sends it again and again would get no further.
     taken.then(
       () => delivery.accept(),
       () => delivery.release({ delivery_failed: true }),
     );
   });
+}
+
+/** Where a link's messages go at the peer; null where it does not say. */
+function targetOf(sender: Sender | undefined): string | null {
+  const { target } = (sender ?? {}) as { readonly target?: { readonly address?: unknown } | null }; // not in the typings
+  return typeof target?.address === 'string' && target.address !== '' ? target.address : null;
+}
+
+/** An answer goes to where the message says, on its own connection. */
+function fromOf({ peer, answers }: Watched, message: Message): From {
+  const to = typeof message.reply_to === 'string' ? message.reply_to : '';
+  return {
+    peer,
+    reply: (envelope) => {
+      const sender = answers.get(to);
+      if (!sender?.is_open() || !sender.sendable()) return false;
+      sender.send({
+        body: dataOf(envelope),
+        content_type: 'application/json; charset="utf-8"',
+        // From memory: the published library names the question's message, not the answer's.
+        message_id: 'command-response',
+        to,
+      });
+      return true;
+    },
+  };
 }
 
 /** Follows the frames of a connection, and cuts it where a frame, or what comes without a message, is too large. */

@@ -6,12 +6,18 @@
 // Refused: one name for good, since counts by hand of a silence would be replaced by a number that does not know of it.
 
 import { BEATS_MISSED } from '../../../shared/floor/counters.ts';
+import type { FloorWatch } from '../floor.ts';
 import type { Now, StationDesk, WriteEntry } from '../station-desk.ts';
+import type { Answered } from './ask.ts';
+import { openAskedDesks, slotOf } from './asked-desks.ts';
 import type { Envelope } from './envelope.ts';
 import type { Journal } from './journal.ts';
+import type { LoadedDesk } from './loaded.ts';
 import { type CountedBy, type Place, readSaid, type Said } from './messages.ts';
+import type { OfferedDesk } from './offered.ts';
 import { type Count, openSteps, type Steps } from './steps.ts';
 import { openUses, type Uses } from './uses.ts';
+import { openValidator, type Reply, VALIDATE } from './validate.ts';
 
 /** A machine beats so often where it does not say, ms; at the least so often, as the standard has it. */
 export const BEAT_MS = 60_000;
@@ -57,13 +63,19 @@ export interface MachineWorld {
   readonly now: () => Now;
   /** The last moment at which a broker's messages could not come in, ms of `Now`; null: no broker stands between. */
   readonly brokerAwayMs: (() => number) | null;
+  /** Asks the machine what it has loaded; null where it may not be asked. */
+  readonly askLoaded: (() => Promise<Answered>) | null;
+  /** Asks it which setup it wants; likewise. */
+  readonly askWanted: (() => Promise<Answered>) | null;
+  /** The floor by the plant's log, to answer the machine by; null where it may not be answered. */
+  readonly floor: FloorWatch | null;
   readonly onFault: (error: unknown) => void;
 }
 
 /** One machine. */
 export interface Machine {
-  /** Takes an envelope; resolves when all of it that counts is on the disk. `peer`: who sent it; null: a broker. */
-  readonly take: (envelope: Envelope, peer: Peer | null) => Promise<unknown>;
+  /** Takes an envelope; resolves when all of it that counts is on the disk. `peer`: who sent it; null: a broker; `reply`: to who asked. */
+  readonly take: (envelope: Envelope, peer: Peer | null, reply?: Reply) => Promise<unknown>;
   /** Tells what was taken before a kill and may not be in the log. */
   readonly resume: () => void;
   /** A broker's messages come in from now on: what it has kept comes first. */
@@ -78,6 +90,8 @@ export interface Machine {
 interface Work extends MachineWorld {
   readonly config: MachineConfig;
   readonly uses: Uses;
+  readonly loaded: LoadedDesk;
+  readonly offered: OfferedDesk;
   beatMs: number;
   heardMs: number | null;
   sender: { readonly peer: Peer; heardMs: number } | null;
@@ -97,6 +111,7 @@ export function openMachine(config: MachineConfig, world: MachineWorld): Machine
     ...world,
     config,
     uses: openUses(),
+    ...openAskedDesks(config, world),
     beatMs: BEAT_MS,
     heardMs: null,
     sender: null,
@@ -106,8 +121,16 @@ export function openMachine(config: MachineConfig, world: MachineWorld): Machine
     unused: { names: new Set(), times: 0, sinceMs: null },
     open: new Set(),
   };
+  const { station, line } = config;
+  const slotOfPlace = (place: Place) => slotOf(config, place);
+  const { floor, write, desk } = world;
+  const validator =
+    floor && openValidator({ station, line, floor, slotOf: slotOfPlace, write, notice: desk.notice });
   return {
-    take: (envelope, peer) => take(work, envelope, peer),
+    take: (envelope, peer, reply) => {
+      const isQuestion = envelope.name === VALIDATE && validator !== null && reply !== undefined;
+      return isQuestion ? validator.answer(envelope, reply, work.now()) : take(work, envelope, peer);
+    },
     resume: () => {
       for (const [key, { boot, total, code: serial, skipped }] of world.journal.untold())
         work.steps.put(null, {
@@ -161,6 +184,8 @@ function isOther(work: Work, peer: Peer, now: Now): boolean {
 function hear(work: Work, envelope: Envelope, now: Now): readonly Promise<unknown>[] {
   const { journal, brokerAwayMs, heardMs } = work;
   work.heardMs = now.ms;
+  work.loaded.heard(now);
+  work.offered.heard(now);
   if (wasKept(work, envelope, now)) work.steps.keptMore(now);
   const isFirst = journal.boot() === null;
   const wasSilent = heardMs !== null && now.ms - heardMs > silentMs(work);
@@ -232,6 +257,19 @@ function act(work: Work, heard: Heard): readonly Promise<unknown>[] {
       return [tellTape(work, { ...heard, said })];
     case 'used':
       return use(work, { ...heard, said });
+    case 'loaded':
+      // Nobody here asked for it: it may be of some places only.
+      return [work.loaded.take({ places: said.places, whole: false }, now)];
+    case 'wanted':
+      return [work.offered.take(said.wanted)];
+    case 'wants-other':
+      if (work.askWanted === null) return unused(work, name, now);
+      work.offered.changed(now);
+      return [];
+    case 'moved':
+      if (work.askLoaded === null) return unused(work, name, now);
+      work.loaded.moved(now);
+      return [];
     case 'unused':
       return unused(work, name, now);
     case 'unread':
@@ -259,12 +297,6 @@ function countPanel(work: Work, { envelope, said, now }: HeardOf<'panel'>): read
   return [saved];
 }
 
-/** The line's slot for a place: as the configuration says, else what the machine calls it. */
-function slotOf({ config }: Work, { names }: Place): string | null {
-  const mapped = names.find((name) => config.slots.has(name));
-  return mapped === undefined ? (names[0] ?? null) : (config.slots.get(mapped) ?? null);
-}
-
 /** A splice point, or an empty tape: into the log behind all panels counted so far. */
 function tellTape(work: Work, { envelope, said, now }: HeardOf<'splice' | 'empty'>): Promise<unknown> {
   const { write, journal, desk, open } = work;
@@ -277,7 +309,7 @@ function tellTape(work: Work, { envelope, said, now }: HeardOf<'splice' | 'empty
       ? [
           () => {
             const { from, to } = said;
-            const slot = slotOf(work, to) ?? slotOf(work, from);
+            const slot = slotOf(work.config, to) ?? slotOf(work.config, from);
             const grey = Math.max(from.grey, to.grey);
             const facts = {
               depleted: from.reel,
@@ -290,7 +322,7 @@ function tellTape(work: Work, { envelope, said, now }: HeardOf<'splice' | 'empty
         ]
       : said.places.map((place) => () => {
           const { reel, feeder } = place;
-          return write('tape.empty', { station, line, slot: slotOf(work, place), reel, feeder, late });
+          return write('tape.empty', { station, line, slot: slotOf(work.config, place), reel, feeder, late });
         });
   open.add(envelope.key);
   return new Promise((done, failed) => {
@@ -311,7 +343,7 @@ function use(work: Work, { envelope, said, now }: HeardOf<'used'>): readonly Pro
     uses.clear();
   }
   if (said.by === 'installed' && journal.tellsConsumed()) return [];
-  uses.add(said.uses, ({ place }) => slotOf(work, place), now.ms);
+  uses.add(said.uses, ({ place }) => slotOf(work.config, place), now.ms);
   return [journal.key(envelope.key)];
 }
 
@@ -332,6 +364,8 @@ function tellUnused({ unused: of, desk }: Work, now: Now): Promise<unknown> | nu
 
 function tick(work: Work, now: Now): void {
   work.steps.tick(now);
+  work.loaded.tick(now);
+  work.offered.tick(now);
   const { sinceMs } = work.unused;
   const telling = [
     tellUses(work, now, false),

@@ -12,6 +12,8 @@ export interface Place {
   /** What the machine calls it, its name before its code. */
   readonly names: readonly string[];
   readonly reel: string | null;
+  /** The site's part number, as the machine has it. */
+  readonly part: string | null;
   /** Parts, as the machine has it. */
   readonly quantity: number | null;
   readonly feeder: string | null;
@@ -26,6 +28,18 @@ export interface Use {
   readonly spoiled: number;
 }
 
+/** A setup that a machine asks for. */
+export interface WantedSetup {
+  readonly recipe: string | null;
+  readonly revision: string | null;
+  readonly rows: readonly {
+    readonly place: string;
+    readonly part: string;
+    readonly alternates: readonly string[];
+    readonly suppliers: readonly string[];
+  }[];
+}
+
 /** What an envelope says. */
 export type Said =
   | { readonly is: 'beat'; readonly everyMs: number | null }
@@ -37,6 +51,14 @@ export type Said =
   | { readonly is: 'splice'; readonly from: Place; readonly to: Place }
   | { readonly is: 'used'; readonly by: 'consumed' | 'installed'; readonly uses: readonly Use[] }
   | { readonly is: 'empty'; readonly places: readonly Place[] }
+  /** What it has loaded; `isCut`: not all of it could be read. */
+  | { readonly is: 'loaded'; readonly places: readonly Place[]; readonly isCut: boolean }
+  /** Something was loaded or taken out. */
+  | { readonly is: 'moved' }
+  /** The setup that it asks for. */
+  | { readonly is: 'wanted'; readonly wanted: WantedSetup }
+  /** It asks for another setup from now on. */
+  | { readonly is: 'wants-other' }
   | { readonly is: 'unused' }
   | { readonly is: 'unread'; readonly why: string };
 
@@ -47,6 +69,11 @@ interface Panel {
   readonly skipped: readonly number[] | null;
   readonly lane: number | null;
 }
+
+/** Rows of a setup, as many as twenty entries hold. */
+const WANTED_MOST = 2_000;
+/** Places of one answer that are read. */
+const ROWS_MOST = 10_000;
 
 type Body = Readonly<Record<string, unknown>>;
 
@@ -62,6 +89,11 @@ const readers: Readonly<Record<string, (body: Body) => Said>> = {
   'CFX.Materials.Management.MaterialsConsumed': readConsumed,
   'CFX.Production.Assembly.MaterialsInstalled': readInstalled,
   'CFX.Materials.Storage.MaterialsEmpty': readEmpty,
+  'CFX.Materials.Storage.GetLoadedMaterialsResponse': readLoaded,
+  'CFX.Production.GetRequiredSetupResponse': readWanted,
+  'CFX.Production.SetupRequirementsChanged': () => ({ is: 'wants-other' }),
+  'CFX.Materials.Storage.MaterialsLoaded': () => ({ is: 'moved' }),
+  'CFX.Materials.Storage.MaterialsUnloaded': () => ({ is: 'moved' }),
 };
 
 /** What an envelope says. A message that is not used here is `unused`, one of the used that cannot be understood `unread`. */
@@ -160,7 +192,50 @@ function readEmpty(body: Body): Said {
     : { is: 'unread', why: 'no EmptyMaterials' };
 }
 
-function placeOf(value: unknown): Place | null {
+/** All rows or none: a setup of which a row is missing would be built. */
+function readWanted(body: Body): Said {
+  const result = asRecord(body['Result']);
+  if (asText(result?.['Result'], 40) === 'Failed')
+    return { is: 'unread', why: `Result Failed ${asText(result?.['Message'], 100) ?? ''}`.trim() };
+  const wanted = asList(asRecord(body['SetupRequirements'])?.['MaterialSetupRequirements']);
+  const rows = wanted.slice(0, WANTED_MOST).flatMap((each) => {
+    const row = asRecord(each) ?? {};
+    const place = asText(row['Position'], 64);
+    const part = asText(row['PartNumber'], 64);
+    const alternates = textsOf(row['ApprovedAlternateParts']);
+    const suppliers = textsOf(row['ApprovedManufacturerParts']);
+    return place && part && alternates && suppliers ? [{ place, part, alternates, suppliers }] : [];
+  });
+  if (rows.length === 0) return { is: 'unread', why: 'no MaterialSetupRequirements' };
+  if (rows.length < wanted.length)
+    return { is: 'unread', why: `${wanted.length - rows.length} of ${wanted.length} rows cannot be read` };
+  const [recipe, revision] = [asText(body['RecipeName'], 200), asText(body['RecipeRevision'], 200)];
+  return { is: 'wanted', wanted: { recipe, revision, rows } };
+}
+
+/** Texts of a list, at most eight; none where there is no list; null where one of them is no text. */
+function textsOf(value: unknown): readonly string[] | null {
+  const all = asList(value).map((each) => asText(each, 64));
+  const texts = all.filter((each) => each !== null);
+  return texts.length === all.length && texts.length <= 8 ? texts : null;
+}
+
+/** Rows that are none, or name no place, are left out, and the rest is not all. */
+function readLoaded(body: Body): Said {
+  const result = asRecord(body['Result']);
+  const word = asText(result?.['Result'], 40);
+  if (word === 'Failed')
+    return { is: 'unread', why: `Result Failed ${asText(result?.['Message'], 100) ?? ''}`.trim() };
+  if (!Array.isArray(body['Materials'])) return { is: 'unread', why: 'no Materials' };
+  const rows = asList(body['Materials']);
+  const places = rows.slice(0, ROWS_MOST).map(placeOf);
+  const known = places.filter((place) => place !== null && place.names.length > 0) as readonly Place[];
+  const isCut = known.length < rows.length || word === 'PartialSuccess';
+  return { is: 'loaded', places: known, isCut };
+}
+
+/** A MaterialLocation; null for anything else. */
+export function placeOf(value: unknown): Place | null {
   const location = asRecord(value);
   if (!location) return null;
   const inside = asRecord(location['MaterialPackage']) ?? {};
@@ -169,6 +244,7 @@ function placeOf(value: unknown): Place | null {
   return {
     names: names.filter((name) => name !== null),
     reel: asText(inside['UniqueIdentifier'], 64),
+    part: asText(inside['InternalPartNumber'], 64),
     quantity: asNumber(inside['Quantity'], 0, 1e7),
     feeder: asText(carrier['UniqueIdentifier'], 64) ?? asText(carrier['Name'], 64),
     grey: asNumber(inside['GreyZone'], 0, 1e5) ?? 0,

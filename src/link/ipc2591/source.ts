@@ -2,14 +2,16 @@
 
 import type { AddressInfo } from 'node:net';
 import { type Ipc2591Station, LinkRefused, placeOf } from '../config.ts';
+import type { FloorWatch } from '../floor.ts';
 import type { Held } from '../held.ts';
 import type { NoticeWhat } from '../notices.ts';
 import { type Now, openStationDesk, type StationDesk, type WriteEntry } from '../station-desk.ts';
+import { ask } from './ask.ts';
 import { type BrokerSource, brokerPlace, openBroker } from './broker.ts';
 import { readEnvelopes } from './envelope.ts';
 import { openJournal } from './journal.ts';
-import { createListener } from './listener.ts';
-import { type Machine, openMachine, type Peer } from './machine.ts';
+import { createListener, type From } from './listener.ts';
+import { type Machine, openMachine } from './machine.ts';
 import type { CountedBy } from './messages.ts';
 import { openWhose, type Whose } from './whose.ts';
 
@@ -20,6 +22,8 @@ export interface SourceWorld {
   readonly write: WriteEntry;
   readonly now: () => Now;
   readonly onFault: (error: unknown) => void;
+  /** The floor by the plant's log, for stations that may answer. */
+  readonly floor: FloorWatch | null;
   /** As of lines: false only where a power cut is not feared. */
   readonly flush?: boolean;
 }
@@ -99,6 +103,7 @@ export async function openIpc2591(
       begun.open();
     },
     tick: (now) => {
+      world.floor?.tick(now.ms);
       for (const { key, isUp } of doors) if (!isUp()) awayMs.set(key, now.ms);
       for (const { machine } of own) machine.tick(now);
       return own.map(({ desk }) => desk.tick(now));
@@ -151,11 +156,30 @@ function openOwn(
       write,
       now,
       onFault,
+      askLoaded: askerOf(config, 'CFX.Materials.Storage.GetLoadedMaterialsRequest', {
+        LocationIdentifiers: [],
+      }),
+      askWanted: askerOf(config, 'CFX.Production.GetRequiredSetupRequest', {
+        Lane: source.lane === undefined ? null : String(source.lane),
+        Stage: null,
+      }),
+      floor: source.answers === true ? world.floor : null,
       brokerAwayMs: source.broker === undefined ? null : () => awayMs.get(doorKey(config)) ?? 0,
     },
   );
   const whose = openWhose(folder, station, source.handle ?? null);
   return { config, index, desk, machine, whose, close: journal.close };
+}
+
+/** Asks a station's machine a question of the standard; null where its file does not say where. */
+function askerOf(
+  { station, source }: Ipc2591Station,
+  name: string,
+  body: object,
+): Parameters<typeof openMachine>[1]['askLoaded'] {
+  const { connect, address = source.handle ?? '' } = source.ask ?? {};
+  if (connect === undefined) return null;
+  return () => ask({ connect, address }, { name, body, from: `reelward.${station}` });
 }
 
 /** Two stations that would both count every message of a machine. */
@@ -189,9 +213,9 @@ async function openDoor(own: readonly Own[], opening: Opening): Promise<Door> {
   const { world, begun } = opening;
   const notice = (what: NoticeWhat, said: string) =>
     first.desk.notice(what, said, world.now()).catch(world.onFault);
-  const message = async (bytes: Buffer, isGzip: boolean, peer: Peer | null) => {
+  const message = async (bytes: Buffer, isGzip: boolean, from: From | null) => {
     await begun;
-    await takeMessage(own, { bytes, isGzip, peer, notice });
+    await takeMessage(own, { bytes, isGzip, from, notice });
   };
   if (source.broker !== undefined && source.address !== undefined) {
     const { broker, address, ca = null } = source;
@@ -218,9 +242,9 @@ async function openDoor(own: readonly Own[], opening: Opening): Promise<Door> {
   const listen = source.listen ?? '';
   const { user = null, password = null, tls = null } = source;
   const { server, close } = createListener(
-    { user, password, tls },
+    { user, password, tls, answers: own.some(({ config }) => config.source.answers === true) },
     {
-      message: (bytes, isGzip, peer) => message(bytes, isGzip, peer),
+      message,
       noBody: () => notice('not-understood', 'a message without a body'),
       trouble: (what) => void begun.then(() => notice('not-understood', what)),
       wrongPassword: (name) => void begun.then(() => notice('wrong-secret', name)),
@@ -249,7 +273,7 @@ async function takeMessage(
   at: {
     readonly bytes: Buffer;
     readonly isGzip: boolean;
-    readonly peer: Peer | null;
+    readonly from: From | null;
     readonly notice: (what: NoticeWhat, said: string) => Promise<unknown>;
   },
 ): Promise<void> {
@@ -258,7 +282,8 @@ async function takeMessage(
   for (const envelope of envelopes) {
     const machines = own.filter(({ whose }) => whose.takes(envelope.source));
     if (machines.length === 0) taking.push(at.notice('other-handle', envelope.source));
-    for (const { machine } of machines) taking.push(machine.take(envelope, at.peer));
+    for (const { machine } of machines)
+      taking.push(machine.take(envelope, at.from?.peer ?? null, at.from?.reply));
   }
   await Promise.all(taking);
 }

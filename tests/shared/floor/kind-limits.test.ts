@@ -95,6 +95,8 @@ test('a name that others refer to has 1 to 64 characters, a text up to 200, and 
       1–100 label.taught definition.codes[].pieces[].text
       1–200 panel.seen serial
       1–200 panels.corrected reason
+      1–200 station.finding-cleared finding
+      1–200 station.finding-cleared reason
       1–200 unproven.settled entries[]
       1–3000 ticket.taken ticket`),
   );
@@ -105,7 +107,7 @@ test('a number is none below nothing, a size is above it, and these have limits 
     const own = Number(value);
     const isWhole = Number.isInteger(own) && !isTaken(own + 0.5) && !isTaken(own - 0.5);
     const ends = [
-      -500, -60, 0, 0.5, 1, 2, 3, 5, 6, 7, 8, 30, 60, 100, 200, 500, 600, 1000, 1440, 2400, 10_000,
+      -500, -60, 0, 0.5, 1, 2, 3, 5, 6, 7, 8, 20, 30, 60, 100, 200, 500, 600, 1000, 1440, 2400, 10_000,
     ];
     const [less, more] = isWhole ? [-1, 1] : [-1e-6, 1e-6];
     const [below, above] = [isTaken(-1e9), isTaken(1e9)];
@@ -159,6 +161,8 @@ test('a number is none below nothing, a size is above it, and these have limits 
       whole 1…1440 line.idle-ruled minutes
       whole 1…3 checklist.template steps[].signatures
       whole 1…6 line.crewed operators
+      whole 1…20 machine.loaded pages
+      whole 1…20 setup.offered pages
       whole 1…30 labels.sized columns
       whole 1…60 labels.sized rows
       whole 1…600 line.age-ruled limits[].months
@@ -213,10 +217,14 @@ test('a list has an entry at least and so many at most only where these say so',
     }
   expect([...new Set(found)].sort()).toEqual(
     lines(`
+      0– setup.offered wants
+      0– setup.offered wants[].alternates
       0–1000 panels.counted skipped
       0–1000 station.counted skipped
+      0–200 machine.loaded places
       0–200 moisture.ruled bakes
       0–200 parts.used uses
+      0–200 station.answered results
       0–500 plan.kept jobs
       0–600 moisture.ruled lives
       1– changeover.left-open left

@@ -5,6 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod/mini';
 import { simulateShift } from '../../../demo/simulate.ts';
+import { foldBelieved } from '../../../shared/floor/believed.ts';
 import { foldBlocks } from '../../../shared/floor/blocks.ts';
 import { foldFeeders } from '../../../shared/floor/feeder-types.ts';
 import { applyFloorEntry } from '../../../shared/floor/fold.ts';
@@ -23,7 +24,9 @@ import { foldRun } from '../../../shared/floor/fold-run.ts';
 import { foldSeen } from '../../../shared/floor/fold-seen.ts';
 import { foldStations } from '../../../shared/floor/fold-stations.ts';
 import { foldTapes } from '../../../shared/floor/fold-tapes.ts';
+import { foldInterlock } from '../../../shared/floor/interlock.ts';
 import { type EntryKind, entryKinds, type FloorEntry, readFloorEntry } from '../../../shared/floor/kinds.ts';
+import { foldOffered } from '../../../shared/floor/offered.ts';
 import { foldPeople } from '../../../shared/floor/people.ts';
 import { nothing, registry, touchesOf } from '../../../shared/floor/registry.ts';
 import { copyState, emptyState, type FloorState } from '../../../shared/floor/state.ts';
@@ -35,7 +38,7 @@ import { beginStory, brookSetup, type Story, tellPlant } from './story.ts';
 const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry: never) => void])[] = [
   [/^person\.(added|removed)$/, (state, entry) => foldPeople(state.people, entry)],
   [
-    /^(tablet|supplier|setup|sweep|warning)\.|^feeder\.(known|withdrawn)|^line\.(?!tape|counted-by)|^entry\.corrected$/,
+    /^(tablet|supplier|setup(?!\.offered)|sweep|warning)\.|^feeder\.(known|withdrawn)|^line\.(?!tape|counted-by)|^entry\.corrected$/,
     foldPlant,
   ],
   [/^feeder-type\.|^feeder\.typed$|^line\.tape-ruled$/, foldFeeders],
@@ -58,10 +61,13 @@ const inRow: readonly (readonly [kinds: RegExp, fold: (state: FloorState, entry:
     foldContain,
   ],
   [
-    /^station\.|^line\.counted-by$|^panels\.(counted|corrected)$|^run\.started$|^entry\.corrected$/,
+    /^station\.(?!interlock-ruled|answered)|^line\.counted-by$|^panels\.(counted|corrected)$|^run\.started$|^entry\.corrected$/,
     foldStations,
   ],
   [/^tape\.|^parts\.used$/, foldTapes],
+  [/^machine\.loaded$/, foldBelieved],
+  [/^setup\.offered$/, foldOffered],
+  [/^reel\.verified$|^station\.(interlock-ruled|answered)$/, foldInterlock],
   [
     /^(checklist|step|cart|plan)\.|^panel\.(measured|looked)$|^changeover\.(began|released|dropped)$/,
     foldChange,

@@ -286,3 +286,40 @@ describe('a place that a machine calls empty', () => {
     expect(found(story)).toEqual([]);
   });
 });
+
+describe('a finding', () => {
+  const clear = (story: Story, finding: string) =>
+    story.tell('station.finding-cleared', {
+      station: 'placer',
+      line: 'L1',
+      finding,
+      reason: 'looked at: the scan was right',
+      by: 'lea',
+      checked: 'tablet',
+    });
+
+  test('is gone when a lead says that it is done, and only that one; the next of its slot stands again', () => {
+    const story = begun();
+    const first = joint(story, { active: 'K8', depleted: 'K7' });
+    joint(story, { active: 'K9', depleted: 'K7' });
+    expect(found(story)?.map(({ machine }) => machine)).toEqual(['K8', 'K9']);
+    clear(story, 'nothing of the log');
+    clear(story, idOf(first));
+    expect(found(story)?.map(({ machine }) => machine)).toEqual(['K9']);
+    joint(story, { active: 'K8', depleted: 'K7' });
+    expect(found(story)?.map(({ machine }) => machine)).toEqual(['K9', 'K8']);
+  });
+
+  test('stands where the station is called otherwise, and its name outlives its link’s next start', () => {
+    const story = begun();
+    joint(story, { active: 'K8', depleted: 'K7' });
+    story.tell('station.named', { station: 'placer', line: 'L1', name: 'First placer' });
+    const known = { machine: 'M1', at: 'work', means: 'ipc2591', version: '0.2.0', address: '' } as const;
+    story.tell('station.known', { station: 'placer', line: 'L1', ...known });
+    expect(story.floor().stations.get('placer')).toMatchObject({ name: 'First placer', version: '0.2.0' });
+    expect(found(story)).toHaveLength(1);
+    // Nobody knows such a station: nothing is made of it.
+    story.tell('station.named', { station: 'ghost', line: 'L1', name: 'Ghost' });
+    expect(story.floor().stations.has('ghost')).toBe(false);
+  });
+});

@@ -3,7 +3,8 @@
 import { useState } from 'preact/hooks';
 import type { CountedBy } from '../../../../shared/floor/counters.ts';
 import type { Run } from '../../../../shared/floor/state.ts';
-import { useApp } from '../../app.ts';
+import { useApp, useFloor } from '../../app.ts';
+import { stationName } from '../../station-name.ts';
 import { AskFeet } from '../../ui/Ask.tsx';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { Field } from '../../ui/Field.tsx';
@@ -13,6 +14,7 @@ import { formatCount, formatTime, say } from '../../words/words.ts';
 
 /** The line says who counts: the machine, or people in its place. Nothing where people count by the line's rules. */
 export function ByStation({ counted, zone }: { readonly counted: CountedBy; readonly zone: string }) {
+  const floor = useFloor();
   const words = say(lineWords);
   if (counted.by === 'hand') return null;
   const { beside } = counted.counter;
@@ -27,7 +29,7 @@ export function ByStation({ counted, zone }: { readonly counted: CountedBy; read
   return (
     <>
       <span class="chip go" data-testid="counted-by" data-by="station">
-        <Icon name="check" size={18} /> {words.countedByStation(counted.station.station)}
+        <Icon name="check" size={18} /> {words.countedByStation(stationName(floor, counted.station.station))}
       </span>
       {beside > 0 && (
         <span class="chip plain" data-testid="counted-beside">

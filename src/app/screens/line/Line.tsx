@@ -33,6 +33,7 @@ const NAMED = 3;
 const StartDialog = lazy(() => import('./StartDialog.tsx').then((module) => module.StartDialog));
 const RisingLosses = lazy(() => import('./Losses.tsx').then((module) => module.RisingLosses));
 const LifeEnds = lazy(() => import('./LifeEnds.tsx').then((module) => module.LifeEnds));
+const MachineBelieves = lazy(() => import('./MachineBelieves.tsx').then((module) => module.MachineBelieves));
 const Losses = lazy(() => import('./Losses.tsx').then((module) => module.Losses));
 
 export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: Watch }) {
@@ -92,6 +93,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
         <Button tone="act" large onPress={() => setStarting(true)} testId="run-start">
           <Icon name="play" /> {words.start}
         </Button>
+        {floor.believed.size > 0 && <MachineBelieves line={line} />}
         {!starting && <BeginsShort line={line} onSplice={desk.chooseSlot} />}
         {starting && <StartDialog line={line} onClose={() => setStarting(false)} />}
       </div>
@@ -104,6 +106,7 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
       <RunBar outlook={outlook} />
       {outlook.counting.ceased && <NobodyCounts outlook={outlook} zone={zone} />}
       <Walks outlook={outlook} walks={walks} hold={hold} />
+      {floor.believed.size > 0 && <MachineBelieves line={line} />}
       {withLosses && <RisingLosses line={line} />}
       {withLosses && <LifeEnds outlook={outlook} />}
       <div class="row">

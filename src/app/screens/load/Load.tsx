@@ -9,7 +9,7 @@ import type { DeskRun } from '../../desk/desk.ts';
 import { newId } from '../../device/ids.ts';
 import { ClearDialog } from '../../frame/PeopleDialogs.tsx';
 import { useRefusal } from '../../may.ts';
-import { address, goTo } from '../../router.ts';
+import { address, goTo, place } from '../../router.ts';
 import { Button } from '../../ui/Button.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { changeWords } from '../../words/change.ts';
@@ -25,7 +25,8 @@ export function Load({ desk }: { readonly desk: DeskRun }) {
   const app = useApp();
   const floor = useFloor();
   const words = say(loadWords);
-  const [shown, setShown] = useState<string | null>(null);
+  // A link from elsewhere may name the slot to open.
+  const [shown, setShown] = useState<string | null>(() => place.value.rest[0] ?? null);
   const [clearing, setClearing] = useState<string | null>(null);
   const refusal = useRefusal('verify-reel');
   const chosen = useComputed(() => desk.desk.value.slot);

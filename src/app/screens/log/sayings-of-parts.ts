@@ -31,3 +31,26 @@ export function sayUses(value: Json): string | null {
     )
     .join(' · ');
 }
+
+/** What a machine has loaded, as it believes. */
+export function sayBelieved(value: Json): string | null {
+  if (!Array.isArray(value)) return null;
+  const places = value as unknown as NonNullable<PayloadOf<'machine.loaded'>['places']>; // as the kind's schema read it
+  return places
+    .map(({ slot, reel, part }) => {
+      const what = [reel, part].filter((each) => each !== null).join(' ');
+      return say(factWords).believedAt(visible(slot), what === '' ? null : visible(what));
+    })
+    .join(' · ');
+}
+
+/** What a machine was answered, place by place: result and reason as they were sent. */
+export function sayAnswers(value: Json): string | null {
+  if (!Array.isArray(value)) return null;
+  const results = value as unknown as PayloadOf<'station.answered'>['results']; // as above
+  return results
+    .map(({ slot, reel, result, why }) =>
+      say(factWords).answeredAt(visible(slot ?? '?'), visible(reel ?? '–'), result, why),
+    )
+    .join(' · ');
+}

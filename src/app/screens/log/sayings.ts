@@ -45,7 +45,7 @@ import {
   withUnit,
   yesNo,
 } from './plain-sayings.ts';
-import { sayCosts, sayUses } from './sayings-of-parts.ts';
+import { sayAnswers, sayBelieved, sayCosts, sayUses } from './sayings-of-parts.ts';
 
 const named =
   (name: (floor: FloorState, id: string) => string): Say =>
@@ -347,6 +347,18 @@ const sayings: Readonly<Record<FactName, Say>> = {
   grey: parts,
   late: span,
   uses: sayUses,
+  recipe: text,
+  wants: howMany,
+  finding: named(entryName),
+  on: yesNo,
+  unsure: text,
+  answers: yesNo,
+  results: sayAnswers,
+  report: text,
+  page: number,
+  pages: number,
+  whole: yesNo,
+  places: sayBelieved,
   was: (value, _, floor) => (typeof value === 'string' ? entryName(floor, value.replace(/^~/, '')) : null),
   names: list,
   again: list,

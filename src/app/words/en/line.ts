@@ -90,6 +90,13 @@ export const words = {
   silent: (station: string, clock: string) =>
     `${station} is silent since ${clock}. Count panels by hand until it is back.`,
   silentShort: 'Machine count silent',
+  believes: (slots: number) =>
+    plural(
+      slots,
+      'The machine believes something else on 1 slot.',
+      `The machine believes something else on ${formatCount(slots)} slots.`,
+    ),
+  believesAct: 'See Stations',
   takeBack: 'Take back',
   stoppedSince: (reason: string, clock: string, span: string) =>
     `Stopped: ${reason}, since ${clock}, for ${span}`,

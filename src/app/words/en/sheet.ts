@@ -44,6 +44,12 @@ const fieldsEn: FieldNames = {
 export const words = {
   fields: fieldsEn,
   choose: 'Choose a sheet',
+  offersTitle: 'Asked for by a machine',
+  offersHelp:
+    'It names slots and parts, not placements a panel. Read it, look at it, add a placement file: it is taken in like any sheet.',
+  offer: (station: string, name: string, slots: number) =>
+    `${station} asks for ${name}: ${plural(slots, '1 slot', `${slots} slots`)}.`,
+  offerRead: 'Read it as a sheet',
   chooseHelp: 'CSV with any separator, or XLSX. Drop a file here, or paste rows below.',
   paste: 'Or paste rows with their header',
   pasteHint: 'Copy the rows in the spreadsheet, headers included, and paste them here.',

@@ -102,6 +102,13 @@ export const words: Sentences<typeof english> = {
   silent: (station, clock) =>
     `${station} calla desde las ${clock}. Cuente los paneles a mano hasta que vuelva.`,
   silentShort: 'La máquina no cuenta',
+  believes: (slots) =>
+    plural(
+      slots,
+      'La máquina cree otra cosa de 1 posición.',
+      `La máquina cree otra cosa de ${formatCount(slots)} posiciones.`,
+    ),
+  believesAct: 'Ver estaciones',
   takeBack: 'Deshacer',
   stoppedSince: (reason, clock, span) => `Parada: ${reason}, desde las ${clock}, hace ${span}`,
   stoodSince: 'Parada desde',

@@ -45,6 +45,12 @@ const fieldsEs: FieldNames = {
 export const words: Sentences<typeof english> = {
   fields: fieldsEs,
   choose: 'Elegir una hoja',
+  offersTitle: 'Lo pide una máquina',
+  offersHelp:
+    'Nombra posiciones y componentes, no colocaciones por panel. Léalo, mírelo, añada un fichero de colocación: se toma como cualquier hoja.',
+  offer: (station, name, slots) =>
+    `${station} pide ${name}: ${plural(slots, '1 posición', `${slots} posiciones`)}.`,
+  offerRead: 'Leerlo como hoja',
   chooseHelp: 'CSV con cualquier separador, o XLSX. Suelte aquí un archivo o pegue filas abajo.',
   paste: 'O pegue filas con su cabecera',
   pasteHint: 'Copie las filas en la hoja de cálculo, cabecera incluida, y péguelas aquí.',

@@ -4,13 +4,16 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
+import { ask } from '../../../../src/link/ipc2591/ask.ts';
 import { type RunningLink, startLink } from '../../../../src/link/link.ts';
 import { clock, startMachine } from '../../../src/link/hermes/machine.ts';
+import { startAnswering } from '../../../src/link/ipc2591/answering.ts';
 import * as said from '../../../src/link/ipc2591/said.ts';
+import { until } from '../../../src/server/tablets.ts';
 import { sendEnvelopes } from '../amqp.ts';
 import { readLog, scan } from '../floor.ts';
 import type { PlantServer } from '../serve.ts';
-import { closeDialogs, goThere, type Here, type Leg, openBy } from './here.ts';
+import { closeDialogs, confirm, goThere, type Here, type Leg, openBy } from './here.ts';
 
 const SECRET = 'the secret of the exit';
 const STATION = 'exit-1';
@@ -151,7 +154,14 @@ async function* machines(here: Here, server: PlantServer): AsyncGenerator<string
   const folder = await mkdtemp(path.join(tmpdir(), 'reelward-link-'));
   clock.ms = await page.evaluate(() => Date.now());
   const machine = await startMachine();
-  const defined = (await readLog(page, 'reelward-log')).find(({ kind }) => kind === 'line.defined');
+  const log = await readLog(page, 'reelward-log');
+  const slot = slotIn(log.filter(({ kind }) => kind === 'setup.taken').at(-1)?.payload);
+  const placer = await startAnswering(({ MessageName, RequestID }) =>
+    MessageName.endsWith('GetRequiredSetupRequest')
+      ? said.requiredSetup([said.required(slot, 'R-100')], { RequestID })
+      : said.loadedMaterials([said.location(slot, 'K9', 900)], { RequestID }),
+  );
+  const defined = log.find(({ kind }) => kind === 'line.defined');
   const facts = { line: String(defined?.payload['line']), at: 'work' as const };
   const link = await startLink(
     {
@@ -164,7 +174,13 @@ async function* machines(here: Here, server: PlantServer): AsyncGenerator<string
           ...facts,
           station: 'placer-2',
           machine: 'M2',
-          source: { kind: 'ipc2591', handle: 'L1.Placer', listen: '127.0.0.1:0' },
+          source: {
+            kind: 'ipc2591',
+            handle: 'L1.Placer',
+            listen: '127.0.0.1:0',
+            ask: { connect: `amqp://${placer.at}` },
+            answers: true,
+          },
         },
       ],
     },
@@ -180,12 +196,57 @@ async function* machines(here: Here, server: PlantServer): AsyncGenerator<string
     await goThere(here, '#/plant/stations');
     await page.getByTestId('machine-differs').waitFor({ timeout: 60_000 });
     await page.getByTestId('what-to-set').waitFor();
+    await page.getByTestId('loads-differ').waitFor({ timeout: 60_000 });
     yield 'stations, machines that speak a standard';
+    yield* askedAndAnswered(here, link.listens[1]?.at ?? '', slot);
   } finally {
     await link.stop();
-    await machine.stop();
+    await Promise.all([machine.stop(), placer.close()]);
     await rm(folder, { recursive: true, force: true });
   }
+}
+
+/** The first slot of a setup. */
+function slotIn(setup: Readonly<Record<string, unknown>> | undefined): string {
+  const [first] = (setup?.['slots'] ?? []) as readonly { readonly slot: string }[];
+  return first?.slot ?? 'M1-F-001';
+}
+
+/** What a lead and an engineer do with a machine's word, and what the machine hears. */
+async function* askedAndAnswered(here: Here, at: string, slot: string): AsyncGenerator<string> {
+  const { page } = here;
+  await openBy(here, 'finding-clear');
+  yield 'finding, who says that it is done';
+  await confirm(page, 'E-1', '4401');
+  await page.getByTestId('clear-finding-reason').waitFor();
+  yield 'finding, what came of it';
+  await closeDialogs(page);
+  await openBy(here, 'rename-placer-2');
+  yield 'station, another name';
+  await closeDialogs(page);
+  await page.getByTestId('answers-warning').click();
+  await page.getByTestId('notice').waitFor();
+  const question = {
+    name: 'CFX.InformationSystem.TopicValidation.ValidateTopicRequest',
+    body: {
+      ValidationTopic: 'Materials',
+      ValidationTopicData: { ValidationTopicData: [said.location(slot, 'K9', 10)] },
+    },
+    from: 'L1.Placer',
+  };
+  const answered = async () =>
+    (await ask({ connect: `amqp://${at}`, address: 'reelward.placer-2' }, question)).ok;
+  await until('an answer', answered);
+  await page.getByTestId('answers-last').waitFor({ timeout: 60_000 });
+  yield 'stations, a machine that was answered';
+  await page.getByTestId('answers-off').click();
+  await page.getByTestId('notice').waitFor();
+  await goThere(here, '#/plant/sheet');
+  await page.getByTestId('offers').waitFor();
+  yield 'sheet, a setup that a machine asks for';
+  await goThere(here, '#/line');
+  await page.getByTestId('machine-believes').waitFor();
+  yield 'line, a machine that believes something else';
 }
 
 /** The legs of a line that a machine counts. */

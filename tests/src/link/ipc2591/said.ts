@@ -144,3 +144,38 @@ export const materialsInstalled = (reel: string, used: number, spoiled: number) 
       },
     ],
   });
+
+/** CFX/Materials/Storage/GetLoadedMaterialsResponse.cs:75 and its published example; RequestResult: CFX/Structures/RequestResult.cs:13. */
+export const loadedMaterials = (materials: unknown, more = {}, result = 'Success') =>
+  envelope(
+    'Materials.Storage.GetLoadedMaterialsResponse',
+    { Result: { Result: result, ResultCode: 0, Message: 'SETUP OK' }, Materials: materials },
+    more,
+  );
+
+/** CFX/Materials/Storage/MaterialsLoaded.cs:127. */
+export const materialsLoaded = (reel: string) =>
+  envelope('Materials.Storage.MaterialsLoaded', { Materials: [location('SLOT22', reel, 100)] });
+
+/** CFX/Production/GetRequiredSetupResponse.cs:79 and its published example. */
+export const requiredSetup = (rows: unknown, more = {}, result = 'Success') =>
+  envelope(
+    'Production.GetRequiredSetupResponse',
+    {
+      Result: { Result: result, ResultCode: 0, Message: 'OK' },
+      RecipeName: 'BROOK-TOP',
+      RecipeRevision: 'C',
+      Lane: '1',
+      Stage: '1',
+      SetupRequirements: { Lane: '1', Stage: '1', SetupName: 'COMMON', MaterialSetupRequirements: rows },
+    },
+    more,
+  );
+
+/** One row of it. */
+export const required = (position: string, part: string, alternates: unknown = [], makers: unknown = []) => ({
+  Position: position,
+  PartNumber: part,
+  ApprovedAlternateParts: alternates,
+  ApprovedManufacturerParts: makers,
+});

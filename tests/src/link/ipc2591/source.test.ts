@@ -10,6 +10,7 @@ import type { Connection, Sender } from 'rhea';
 import * as library from 'rhea';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { Ipc2591Station } from '../../../../src/link/config.ts';
+import type { FloorWatch } from '../../../../src/link/floor.ts';
 import { openHeld } from '../../../../src/link/held.ts';
 import { type Ipc2591, openIpc2591 } from '../../../../src/link/ipc2591/source.ts';
 import { freePort, newFolder } from '../../../contract/databases.ts';
@@ -23,6 +24,8 @@ let held: ReturnType<typeof openHeld>;
 let source: Ipc2591 | null = null;
 let entries: [string, Record<string, unknown>][] = [];
 let faults: unknown[] = [];
+/** The floor that a machine is answered by; null: none is. */
+let floor: FloorWatch | null = null;
 let connections: Connection[] = [];
 let ticker: NodeJS.Timeout;
 
@@ -31,7 +34,7 @@ const now = () => ({ ms: performance.now(), wallMs: Date.now() });
 beforeEach(() => {
   folder = newFolder();
   held = openHeld(folder.path, false);
-  [entries, faults, connections] = [[], [], []];
+  [entries, faults, connections, floor] = [[], [], [], null];
   ticker = setInterval(() => {
     for (const tick of source?.tick(now()) ?? []) tick.catch((fault) => faults.push(fault));
   }, 50);
@@ -63,6 +66,7 @@ async function open(...stations: Ipc2591Station[]): Promise<string> {
   source = await openIpc2591(stations, stations, {
     folder: folder.path,
     held,
+    floor,
     write: async (kind, payload) => void entries.push([kind, payload as Record<string, unknown>]),
     now,
     onFault: (fault) => faults.push(fault),
@@ -264,6 +268,7 @@ describe('a listener for machines', () => {
         write: async () => undefined,
         now,
         onFault: () => undefined,
+        floor: null,
       }),
     ).rejects.toThrow(/stations\[0\]\.source\.listen: .*: something listens there already/);
     const file = join(folder.path, 'key.pem');
@@ -278,6 +283,7 @@ describe('a listener for machines', () => {
         write: async () => undefined,
         now,
         onFault: () => undefined,
+        floor: null,
       }),
     ).rejects.toThrow(/source\.tls: /);
   });

@@ -9,6 +9,7 @@ import { FileButton } from '../../../ui/FileButton.tsx';
 import { sheetWords } from '../../../words/sheet.ts';
 import { formatCount, say } from '../../../words/words.ts';
 import { lacking } from './model.ts';
+import { Offers } from './Offers.tsx';
 import type { SheetInHand, SheetSession } from './session.ts';
 
 /** A button that opens the device's own picker of files. */
@@ -58,6 +59,7 @@ export function ChooseSheet({ session }: { readonly session: SheetSession }) {
         </SourceButton>
         <p class="soft">{words.chooseHelp}</p>
       </section>
+      <Offers session={session} />
       <AreaField
         label={words.paste}
         testId="sheet-paste"

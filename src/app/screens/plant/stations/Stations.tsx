@@ -6,12 +6,17 @@ import type { FloorState } from '../../../../../shared/floor/state.ts';
 import type { BothCounts, Counter, Station } from '../../../../../shared/floor/station-state.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
+import { stationName } from '../../../station-name.ts';
 import { Button } from '../../../ui/Button.tsx';
 import { Icon } from '../../../ui/Icon.tsx';
 import { visible } from '../../../ui/visible.ts';
 import { stationWords } from '../../../words/stations.ts';
 import { formatCount, formatDay, formatTime, say } from '../../../words/words.ts';
+import { Answers } from './Answers.tsx';
+import { Differing } from './Differing.tsx';
+import { Loads } from './Loads.tsx';
 import { isMachine, ofLineFirst, silentSince, stateWord } from './model.ts';
+import { Rename } from './Rename.tsx';
 import './stations.css';
 
 export function Stations() {
@@ -63,7 +68,10 @@ function WhoCounts({ line, stations }: { readonly line: string; readonly station
   const counter = floor.counters.get(line);
   const known = floor.lines.get(line);
   const choose = (station: string | null) => {
-    const now = station === null ? words.handNow : `${words.stationNow(station)} ${words.checkInLine}`;
+    const now =
+      station === null
+        ? words.handNow
+        : `${words.stationNow(stationName(floor, station))} ${words.checkInLine}`;
     app.record([{ kind: 'line.counted-by', payload: { line, station } }], {
       notice: { tone: 'go', text: now },
     });
@@ -88,7 +96,7 @@ function WhoCounts({ line, stations }: { readonly line: string; readonly station
         {choice(null, words.hand)}
         {stations
           .filter((station) => station.line === line)
-          .map(({ station }) => choice(station, visible(station)))}
+          .map(({ station }) => choice(station, stationName(floor, station)))}
       </div>
       {counter && <BothTold counter={counter} zone={known?.zone ?? 'UTC'} />}
     </section>
@@ -137,7 +145,7 @@ function StationCard({ station }: { readonly station: Station }) {
   return (
     <section class="card stack" data-testid={`station-${station.station}`}>
       <div class="row">
-        <h2 class="grow code">{visible(station.station)}</h2>
+        <h2 class={station.name === null ? 'grow code' : 'grow'}>{stationName(floor, station.station)}</h2>
         {station.heardMs === null ? (
           <span class="chip plain">? {words.never}</span>
         ) : since !== null ? (
@@ -149,6 +157,7 @@ function StationCard({ station }: { readonly station: Station }) {
       </div>
       <table class="plain">
         <tbody>
+          {station.name !== null && <Fact name={words.ownName}>{visible(station.station)}</Fact>}
           <Fact name={words.line}>{lineName(floor, station.line)}</Fact>
           <Fact name={words.stands}>{place}</Fact>
           <Fact name={words.lastHeard}>
@@ -167,7 +176,10 @@ function StationCard({ station }: { readonly station: Station }) {
         </tbody>
       </table>
       <Understood station={station} zone={zone} />
+      <Loads station={station} zone={zone} />
       <Differing station={station} zone={zone} />
+      {station.answers === true && <Answers station={station} zone={zone} />}
+      <Rename station={station} />
     </section>
   );
 }
@@ -184,32 +196,6 @@ function Understood({ station, zone }: { readonly station: Station; readonly zon
           <li key={what}>
             {names[what] ?? words.other}: <span data-raw>{visible(said)}</span> ({words.times(times)},{' '}
             {formatDay(atMs, zone)})
-          </li>
-        ))}
-      </ul>
-    </div>
-  );
-}
-
-/** Where machine and log say different things: both, and what to do. */
-function Differing({ station, zone }: { readonly station: Station; readonly zone: string }) {
-  const words = say(stationWords);
-  if (station.found.length === 0) return null;
-  return (
-    <div data-testid="machine-differs">
-      <h3>
-        <Icon name="warn" /> {words.foundTitle}
-      </h3>
-      <ul>
-        {station.found.map(({ what, slot, machine, here, parts, sd, atMs }) => (
-          <li key={`${atMs} ${slot}`}>
-            {words.found[what](
-              visible(slot),
-              formatDay(atMs, zone),
-              machine === null ? words.noReel : visible(machine),
-              here === null ? words.noScan : visible(here),
-              `${formatCount(parts ?? 0)} ± ${formatCount(sd ?? 0)}`,
-            )}
           </li>
         ))}
       </ul>

@@ -1,0 +1,126 @@
+// A machine asks whether materials are right where they are: what do the last verdicts say?
+// Method: one answer a place, from what stands on the slot by the log and from whether it is right for the chosen setup. Where the log cannot
+// know, that is said, and the plant has chosen what a machine hears then. Floor life and expiry are as at the last verdict.
+// Refused: a guess, and "right" for a slot whose reel the machine does not name and nobody verified.
+
+import { placeKey } from './address.ts';
+import { slotsOf } from './believed.ts';
+import type { EntryOf } from './kinds.ts';
+import { slotRight } from './slot-right.ts';
+import { type FloorState, type SlotState, slotKey } from './state.ts';
+import type { BelievedPlace } from './station-state.ts';
+import type { InterlockResult, InterlockWhy, UnsureResult } from './vocabulary.ts';
+
+/** Applies one entry to what is answered: the engineer's word, an answer, a verdict that refused a reel or let it on. */
+export function foldInterlock(
+  state: FloorState,
+  entry: EntryOf<'station.interlock-ruled' | 'station.answered' | 'reel.verified'>,
+): void {
+  switch (entry.kind) {
+    case 'station.interlock-ruled': {
+      const { station, on, unsure } = entry.payload;
+      const last = state.interlocks.get(station)?.last ?? null;
+      state.interlocks.set(station, { on, unsure, last });
+      return;
+    }
+    case 'station.answered': {
+      const { station, results } = entry.payload;
+      // Where the engineer's tablet has the later clock, the answer comes before the word that let it.
+      const there = state.interlocks.get(station) ?? { on: false, unsure: 'Warning', last: null };
+      state.interlocks.set(station, { ...there, last: { atMs: entry.hlc.ms, results } });
+      return;
+    }
+    case 'reel.verified': {
+      const { line, slot, reel, verdict } = entry.payload;
+      if (slot === null) return;
+      if (verdict === 'refused') state.refused.set(slotKey(line, slot), reel ?? '');
+      else state.refused.delete(slotKey(line, slot));
+      return;
+    }
+    default:
+      entry satisfies never;
+  }
+}
+
+/** An answer for one place. */
+export interface Answer {
+  readonly slot: string | null;
+  readonly result: InterlockResult;
+  readonly why: InterlockWhy;
+}
+
+const surely = {
+  verified: 'Success',
+  refused: 'Failed',
+  held: 'Failed',
+  'other-reel': 'Failed',
+  'other-part': 'Failed',
+  'wrong-feeder': 'Failed',
+  blocked: 'Failed',
+} as const satisfies Partial<Record<InterlockWhy, InterlockResult>>;
+
+/** The result that goes with a reason. `unsure`: for what nobody can know. */
+export function resultOf(why: InterlockWhy, unsure: UnsureResult): InterlockResult {
+  return Object.hasOwn(surely, why) ? surely[why as keyof typeof surely] : unsure;
+}
+
+/**
+ * Answers a machine of a line for each place that it names, in their order. `slot` of a place: the line's slot as the link maps it. Never throws.
+ */
+export function answerPlaces(
+  state: FloorState,
+  line: string,
+  places: readonly BelievedPlace[],
+  unsure: UnsureResult,
+): readonly Answer[] {
+  const known = slotsOf(state, line);
+  return places.map((place) => {
+    const slot = known.get(placeKey(place.slot)) ?? null;
+    const why = slot === null ? ('unknown-slot' as const) : whyOf(state, { line, slot, place });
+    return { slot: slot ?? place.slot, result: resultOf(why, unsure), why };
+  });
+}
+
+interface Asked {
+  readonly line: string;
+  readonly slot: string;
+  readonly place: BelievedPlace;
+}
+
+function whyOf(state: FloorState, { line, slot, place }: Asked): InterlockWhy {
+  const setup = state.chosen.get(line);
+  if (setup === undefined || !state.setups.has(setup)) return 'no-setup';
+  const there = state.slots.get(slotKey(line, slot));
+  const refused = state.refused.get(slotKey(line, slot));
+  const isHere = there?.tapes.some(({ reel }) => reel === place.reel) ?? false;
+  if (refused !== undefined && !isHere && (place.reel === null || refused === place.reel)) return 'refused';
+  // Two tablets contradict each other: only a person can say which of them is right.
+  for (const { slots, lines } of state.conflicts.values())
+    if (slots.some((each, at) => each === slot && lines[at] === line)) return 'in-conflict';
+  switch (slotRight(state, line, setup, slot)) {
+    case null:
+      return 'not-in-setup';
+    case 'empty':
+      return 'not-verified';
+    case 'held':
+      return 'held';
+    case 'other-part':
+      return 'other-part';
+    case 'wrong-feeder':
+      return 'wrong-feeder';
+    case 'blocked':
+      return 'blocked';
+    case 'right':
+      return there === undefined ? 'not-verified' : whyRight(state, there, place);
+  }
+}
+
+/** The slot is right by the last verdict: is what the machine names that reel? */
+function whyRight(state: FloorState, there: SlotState, { reel, part }: BelievedPlace): InterlockWhy {
+  if (reel === null) {
+    if (part === null) return 'no-reel-told';
+    return there.tapes.some((tape) => tape.part === part) ? 'no-reel-told' : 'other-part';
+  }
+  if (there.tapes.some((tape) => tape.reel === reel)) return 'verified';
+  return state.reels.has(reel) ? 'other-reel' : 'unknown-reel';
+}
