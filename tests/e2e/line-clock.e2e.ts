@@ -87,8 +87,11 @@ describe('where nobody counts', () => {
       expect(await page.getByTestId('line-summary').textContent()).toMatch(
         /\d\d:\d\d, in .*, if it kept its pace/,
       );
+      await page.getByTestId('walks-open').click();
+      await page.getByTestId('walks').waitFor();
       for (const walk of await page.locator('.walks ol > li').allTextContents())
         expect(walk).toContain('if it kept its pace');
+      await page.getByTestId('walks-close').click();
       // Warnings come all the same, and say what they rest on.
       await page.getByTestId('warning').waitFor();
       expect(await page.getByTestId('warning').textContent()).toContain('if it kept its pace');

@@ -48,7 +48,10 @@ export function Axis(props: {
   );
 }
 
-/** Where each walk's mark stands: at its moment, and beside the one before it where two would touch. Those without room are left out. */
+/** A mark that has to make room for the one before it stands this much beside its moment at most, px. */
+const ASIDE_PX = 12;
+
+/** Where each walk's mark stands: at its moment, or a little beside it. Those without room are left out: the rows and the list have them. */
 export function marksOf(
   walks: readonly PlannedWalk[],
   { toX, width }: Pick<Geometry, 'toX' | 'width'>,
@@ -58,6 +61,7 @@ export function marksOf(
   for (const [index, { startMs }] of walks.entries()) {
     const left = Math.max(free, toX(startMs));
     if (left > width - MARK_PX) break;
+    if (left - toX(startMs) > ASIDE_PX) continue;
     marks.push({ number: index + 1, left });
     free = left + MARK_PX + 2;
   }
