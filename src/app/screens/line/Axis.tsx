@@ -6,7 +6,7 @@ import { lineWords } from '../../words/line.ts';
 import { formatTime, say } from '../../words/words.ts';
 import { type Geometry, ticksShown } from './axis.ts';
 
-/** Side of a walk's mark, px. */
+/** Side of a walk's mark, px with letters of the usual size. */
 const MARK_PX = 24;
 
 export function Axis(props: {
@@ -54,16 +54,17 @@ const ASIDE_PX = 12;
 /** Where each walk's mark stands: at its moment, or a little beside it. Those without room are left out: the rows and the list have them. */
 export function marksOf(
   walks: readonly PlannedWalk[],
-  { toX, width }: Pick<Geometry, 'toX' | 'width'>,
+  { toX, width, scale }: Pick<Geometry, 'toX' | 'width' | 'scale'>,
 ): readonly { readonly number: number; readonly left: number }[] {
   const marks: { number: number; left: number }[] = [];
+  const side = MARK_PX * scale;
   let free = 0;
   for (const [index, { startMs }] of walks.entries()) {
     const left = Math.max(free, toX(startMs));
-    if (left > width - MARK_PX) break;
+    if (left > width - side) break;
     if (left - toX(startMs) > ASIDE_PX) continue;
     marks.push({ number: index + 1, left });
-    free = left + MARK_PX + 2;
+    free = left + side + 2;
   }
   return marks;
 }

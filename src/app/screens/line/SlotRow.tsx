@@ -8,7 +8,7 @@ import { lineWords } from '../../words/line.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import type { Geometry } from './axis.ts';
 
-/** A walk's band is at least this wide, px: its number must be read. */
+/** A walk's band is at least this wide, px with letters of the usual size: its number must be read. */
 const WALK_MIN_PX = 24;
 /** Of a tape in its row, px. */
 const TAPE_PX = 34;
@@ -102,7 +102,8 @@ export function Tape(props: {
   const words = say(lineWords);
   const { band, height } = props;
   const { forecast, estimate, loaded, warning } = props.slot;
-  const { nowMs, toX, width } = props.geometry;
+  const { nowMs, toX, width, scale } = props.geometry;
+  const least = WALK_MIN_PX * scale;
   const { windowMs, runOutMs } = forecast;
   const { running, parts } = estimate;
   const hasJoint = estimate.runningIndex < loaded.tapes.length - 1 && running !== null && !!parts;
@@ -114,8 +115,8 @@ export function Tape(props: {
           title={words.walk(band.number)}
           style={{
             // As wide as its number at least, and within the strip.
-            left: `${Math.max(0, Math.min(toX(band.startMs), width - WALK_MIN_PX))}px`,
-            width: `${Math.max(WALK_MIN_PX, Math.min(width, toX(band.endMs)) - toX(band.startMs))}px`,
+            left: `${Math.max(0, Math.min(toX(band.startMs), width - least))}px`,
+            width: `${Math.max(least, Math.min(width, toX(band.endMs)) - toX(band.startMs))}px`,
           }}
         >
           {band.number}

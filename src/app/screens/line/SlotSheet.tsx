@@ -16,7 +16,7 @@ import { Axis } from './Axis.tsx';
 import { geometryOf, hoursUntil } from './axis.ts';
 import { type Beheld, sayMoment, sayStretch } from './moment.ts';
 import { levelShapes, sayDue, sayLeft, sayTurn, Tape } from './SlotRow.tsx';
-import { bandOf, useWidth } from './Timeline.tsx';
+import { bandOf, useRoom } from './Timeline.tsx';
 import './slot-sheet.css';
 
 interface SlotSheetProps {
@@ -53,7 +53,7 @@ export function SlotSheet(props: SlotSheetProps) {
           <Icon name="warn" />
           {words.caution}
         </p>
-        <div class="row">
+        <div class="does">
           {waits && (
             <Button
               tone="act"
@@ -85,11 +85,11 @@ export function SlotSheet(props: SlotSheetProps) {
 /** The tape along an axis as long as it lasts. */
 function OnItsAxis({ slot, outlook, walks }: SlotSheetProps) {
   const app = useApp();
-  const { width, measured } = useWidth();
+  const { width, scale, measured } = useRoom();
   const { nowMs } = outlook.pace;
   const zone = app.store.floor().lines.get(outlook.line)?.zone ?? 'UTC';
   const hours = hoursUntil(slot.forecast.runOutMs.late, nowMs);
-  const geometry = geometryOf({ nowMs, zone, width, hours });
+  const geometry = geometryOf({ nowMs, zone, width, hours, scale });
   return (
     <div class="alone">
       <div class="strip" ref={measured}>

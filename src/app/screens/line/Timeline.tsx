@@ -27,18 +27,25 @@ interface TimelineProps {
   readonly children: ComponentChildren;
 }
 
-/** As wide as it is drawn, px; and where to hang what is measured. */
-export function useWidth() {
-  const [width, setWidth] = useState(600);
+/** The root's letters where nobody asked for larger ones, px. */
+const ROOT_PX = 17;
+
+/** As wide as it is drawn, px, and the size of its letters; and where to hang what is measured. */
+export function useRoom() {
+  const [room, setRoom] = useState({ width: 600, scale: 1 });
   const measured = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const element = measured.current;
     if (!element) return;
-    const watcher = new ResizeObserver(() => setWidth(Math.max(120, Math.floor(element.clientWidth))));
+    // Its height is in letters: it is told of those too.
+    const watcher = new ResizeObserver(() => {
+      const letters = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+      setRoom({ width: Math.max(120, Math.floor(element.clientWidth)), scale: letters / ROOT_PX });
+    });
     watcher.observe(element);
     return () => watcher.disconnect();
   }, []);
-  return { width, measured };
+  return { ...room, measured };
 }
 
 export function Timeline(props: TimelineProps) {
@@ -46,11 +53,11 @@ export function Timeline(props: TimelineProps) {
   const words = say(lineWords);
   const { outlook, slots, blocked, walks, hold, onOpen, onSplice } = props;
   const [hours, setHours] = useState<number>(2);
-  const { width, measured } = useWidth();
+  const { width, scale, measured } = useRoom();
   // Rows move with each look, not each second: they say the same, and a slow tablet has better things to do.
   const { nowMs } = outlook.pace;
   const zone = app.store.floor().lines.get(outlook.line)?.zone ?? 'UTC';
-  const geometry = geometryOf({ nowMs, zone, width, hours });
+  const geometry = geometryOf({ nowMs, zone, width, hours, scale });
   return (
     <section
       class={`timeline${hold === null ? '' : ' held'}`}

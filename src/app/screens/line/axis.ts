@@ -5,8 +5,10 @@ const HOUR_MS = 3_600_000;
 /** Hours that the axis of the line may show. */
 export const HORIZONS = [1, 2, 4, 8] as const;
 
-/** What the word for now and half a time of day need beside each other, px. */
-const NOW_WIDTH = 64;
+/** What the word for now and half a time of day need beside each other, px of letters of the usual size. */
+const NOW_PX = 64;
+/** Between the middles of two labels that do not touch, px of letters of the usual size. */
+const LABEL_PX = 60;
 
 /** Where a moment lies. */
 export interface Geometry {
@@ -15,6 +17,8 @@ export interface Geometry {
   /** Of the axis, px. */
   readonly width: number;
   readonly hours: number;
+  /** Size of letters; 1 where nobody asked for larger ones. */
+  readonly scale: number;
   readonly toX: (ms: number) => number;
 }
 
@@ -31,14 +35,12 @@ export function axisTicks(fromMs: number, hours: number): readonly number[] {
   return [0, 1, 2, 3, 4].map((index) => first + index * stepMs).filter((ms) => ms < fromMs + hours * HOUR_MS);
 }
 
-/** Px between the middles of two labels that do not touch. */
-const LABEL_PX = 60;
-
 /** The labelled moments beside the word for now, as many as the width has room for. */
-export function ticksShown({ nowMs, hours, width, toX }: Geometry): readonly number[] {
-  const every = width < 4.5 * LABEL_PX ? 2 : 1;
-  return axisTicks(nowMs + (HOUR_MS * hours * NOW_WIDTH) / width, hours)
-    .filter((ms) => toX(ms) < width - NOW_WIDTH / 2)
+export function ticksShown({ nowMs, hours, width, scale, toX }: Geometry): readonly number[] {
+  const now = NOW_PX * scale;
+  const every = Math.ceil((4.5 * LABEL_PX * scale) / width);
+  return axisTicks(nowMs + (HOUR_MS * hours * now) / width, hours)
+    .filter((ms) => toX(ms) < width - now / 2)
     .filter((_, index) => index % every === 0);
 }
 

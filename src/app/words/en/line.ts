@@ -47,7 +47,7 @@ export const words = {
   endText: (done: string, wanted: number) =>
     `${plural(wanted, `${done} of 1 panel is counted.`, `${done} of ${formatCount(wanted)} panels are counted.`)} Reels stay on their slots.`,
   plusOne: '+1\u00a0panel',
-  plusMany: '+ n',
+  plusMany: '+\u00a0n',
   plusManyTitle: 'How many more panels?',
   counted: (panels: string) => `Panel ${panels}.`,
   skippedUnknown: 'Skipped boards: not entered',
@@ -145,7 +145,7 @@ export const words = {
   allWalks: (count: number) => (count === 0 ? 'Walks' : plural(count, '1 walk', `${count} walks`)),
   misses: (count: number) => plural(count, '1 not possible in time', `${count} not possible in time`),
   horizonOf: 'Hours shown',
-  sheet: { window: 'Splice', runsOut: 'Runs out', left: 'Left', reel: 'Reel' },
+  sheet: { window: 'When', runsOut: 'Runs out', left: 'Left', reel: 'Reel' },
   walksTitle: 'Walks',
   walkNow: 'Go now',
   walkAt: (clock: string, span: string) => `${clock}, in ${span}`,

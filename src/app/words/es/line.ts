@@ -52,7 +52,7 @@ export const words: Sentences<typeof english> = {
   endText: (done, wanted) =>
     `${plural(wanted, `Hay ${done} de 1 panel contado.`, `Hay ${done} de ${formatCount(wanted)} paneles contados.`)} Las bobinas quedan en sus posiciones.`,
   plusOne: '+1\u00a0panel',
-  plusMany: '+ n',
+  plusMany: '+\u00a0n',
   plusManyTitle: '¿Cuántos paneles más?',
   counted: (panels) => `Panel ${panels}.`,
   skippedUnknown: 'Placas saltadas: sin anotar',
@@ -156,7 +156,7 @@ export const words: Sentences<typeof english> = {
   allWalks: (count) => (count === 0 ? 'Rondas' : plural(count, '1 ronda', `${count} rondas`)),
   misses: (count) => plural(count, '1 no da tiempo', `${count} no dan tiempo`),
   horizonOf: 'Horas a la vista',
-  sheet: { window: 'Empalme', runsOut: 'Se acaba', left: 'Queda', reel: 'Bobina' },
+  sheet: { window: 'Cuándo', runsOut: 'Se acaba', left: 'Queda', reel: 'Bobina' },
   walksTitle: 'Rondas',
   walkNow: 'Vaya ya',
   walkAt: (clock, span) => `${clock}, en ${span}`,

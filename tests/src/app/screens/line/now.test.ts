@@ -66,7 +66,7 @@ test('a walk is due by the first window that closes, or where none is known by t
 });
 
 test('marks of walks stand at their moment or a little beside it, and not at a time that is not theirs', () => {
-  const geometry = geometryOf({ nowMs: 0, zone: 'UTC', width: 720, hours: 2 }); // 0.1 px a second
+  const geometry = geometryOf({ nowMs: 0, zone: 'UTC', width: 720, hours: 2, scale: 1 }); // 0.1 px a second
   const at = (seconds: number) => walkOf(seconds * 1000, a);
   expect(marksOf([at(-60), at(200), at(300), at(2000), at(6980), at(7190)], geometry)).toEqual([
     { number: 1, left: 0 },
@@ -77,13 +77,14 @@ test('marks of walks stand at their moment or a little beside it, and not at a t
   ]);
 });
 
-test('a narrow axis has fewer labels, so that none touch', () => {
-  const gap = (width: number) => {
-    const geometry = geometryOf({ nowMs: 5 * 60_000, zone: 'UTC', width, hours: 2 });
+test('a narrow axis, or one with large letters, has fewer labels, so that none touch', () => {
+  const gap = (width: number, scale: number) => {
+    const geometry = geometryOf({ nowMs: 5 * 60_000, zone: 'UTC', width, hours: 2, scale });
     const at = ticksShown(geometry).map(geometry.toX);
     return Math.min(...at.slice(1).map((x, index) => x - (at[index] ?? 0)), at[0] ?? width);
   };
-  for (const width of [175, 300, 390, 660]) expect(gap(width)).toBeGreaterThanOrEqual(50);
+  for (const width of [175, 300, 390, 660]) expect(gap(width, 1)).toBeGreaterThanOrEqual(50);
+  for (const width of [370, 660]) expect(gap(width, 2)).toBeGreaterThanOrEqual(100);
 });
 
 test('an axis reaches as far as it must', () => {
