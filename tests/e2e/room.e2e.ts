@@ -119,7 +119,8 @@ describe('to go on a walk', () => {
       await keepRunning(page);
       const band = page.locator('.nowband');
       await band.locator('.stops').waitFor();
-      const slots = ((await band.locator('.stops').textContent()) ?? '').match(/M\d-[FR]-\d{3}/g) ?? [];
+      const stops = (await band.locator('.stops').textContent()) ?? '';
+      const slots: readonly string[] = stops.match(/M\d-[FR]-\d{3}/g) ?? [];
       const warned = await page
         .locator('.slotrow:is(.due, .soon, .late)')
         .evaluateAll((rows) => rows.map((row) => row.getAttribute('data-testid')?.slice('row-'.length)));

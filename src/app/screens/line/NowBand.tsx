@@ -16,6 +16,7 @@ import { lineWords } from '../../words/line.ts';
 import { warningWords } from '../../words/warning.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { dueBy, type Now, nowOf } from './now.ts';
+import './now-band.css';
 
 const WalksDialog = lazy(() => import('./Walks.tsx').then((module) => module.WalksDialog));
 

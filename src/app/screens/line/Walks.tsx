@@ -17,6 +17,7 @@ import { lineWords } from '../../words/line.ts';
 import { shellWords } from '../../words/shell.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { type Beheld, sayMoment } from './moment.ts';
+import './walks.css';
 
 /** Walks shown in full; the rest is a number. */
 const SHOWN = 12;
