@@ -6,7 +6,7 @@ const HOUR_MS = 3_600_000;
 export const HORIZONS = [1, 2, 4, 8] as const;
 
 /** What the word for now and half a time of day need beside each other, px of letters of the usual size. */
-const NOW_PX = 64;
+const NOW_PX = 80;
 /** Between the middles of two labels that do not touch, px of letters of the usual size. */
 const LABEL_PX = 60;
 
@@ -40,7 +40,7 @@ export function ticksShown({ nowMs, hours, width, scale, toX }: Geometry): reado
   const now = NOW_PX * scale;
   const every = Math.ceil((4.5 * LABEL_PX * scale) / width);
   return axisTicks(nowMs + (HOUR_MS * hours * now) / width, hours)
-    .filter((ms) => toX(ms) < width - now / 2)
+    .filter((ms) => toX(ms) < width - (LABEL_PX * scale) / 2)
     .filter((_, index) => index % every === 0);
 }
 
