@@ -57,6 +57,12 @@ describe.each(sizes)('the line at $width × $height', ({ width, height, slots, h
         // Said by the band, so not by a chip too.
         expect(await page.getByTestId('warning').count()).toBe(1);
         await look(page, { where: `line at ${width}`, axe: true });
+        // However far down one reads, the axis is at the top of what is read.
+        await page.locator('main').evaluate((area) => area.scrollTo({ top: 600, behavior: 'instant' }));
+        const topOf = (selector: string) =>
+          page.locator(selector).evaluate((part) => part.getBoundingClientRect().top);
+        expect(Math.abs((await topOf('.axisrow')) - (await topOf('main')))).toBeLessThan(2);
+        await page.locator('main').evaluate((area) => area.scrollTo({ top: 0, behavior: 'instant' }));
         await withLargeText(page, () =>
           look(page, { where: `line at ${width}, large letters`, texts: false }),
         );
