@@ -75,7 +75,11 @@ describe('where nobody counts', () => {
   it('says since when, goes on by the clock, marks its times, and comes back with the next count', async () => {
     await withClock(async ({ page }) => {
       await keepRunning(page);
+      // What is read next rests on this count: the strip and the rows are drawn from one look at the line.
+      const panels = page.locator('.runbar .panels');
+      const counted = await panels.textContent();
       await page.getByTestId('plus-one').click();
+      await expect.poll(() => panels.textContent()).not.toBe(counted);
       await quiet(page).waitFor({ state: 'detached' });
       const before = await soonest(page);
       await move(page, 'test-passed', 25 * minuteMs);
