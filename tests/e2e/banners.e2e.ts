@@ -1,4 +1,4 @@
-// What stands above the screens and in the rows of the line: two banners on a phone leave room for the screen and lose nothing; a
+// What stands above the screens and in the rows of the line: a banner and a warning on a phone leave room for the screen and lose nothing; a
 // blocked reel has a mark in its row; the store's times say what they hang on; no word of the stop's reasons is broken.
 
 import type { Page } from 'playwright-core';
@@ -39,15 +39,21 @@ async function warn(page: Page): Promise<void> {
 const heightOf = async (page: Page, testId: string) =>
   (await page.getByTestId(testId).boundingBox())?.height ?? 0;
 
-describe('two banners on a phone', () => {
-  it('take one line each with their act, and tell and offer the rest when asked', () =>
+describe('a blocked reel and a warning on a phone', () => {
+  it('take a line and a chip over a screen, a line and a band on the line, and tell and offer the rest when asked', () =>
     demo.onTablet(async ({ page }) => {
       await warn(page);
       await blockLotOn(page, 'M1-F-001');
-      await goTo(page, 'line');
-      for (const banner of ['blocked', 'warning'])
-        expect(await heightOf(page, banner), banner).toBeLessThan(72);
-      for (const act of ['blocked-off', 'warning-ack', 'blocked-more', 'warning-more'])
+      await goTo(page, 'load');
+      expect(await heightOf(page, 'blocked')).toBeLessThan(72);
+      expect(await heightOf(page, 'warning')).toBeLessThanOrEqual(48);
+      for (const act of ['blocked-off', 'blocked-more', 'warning'])
+        expect(await coveredBy(page.getByTestId(act)), act).toBeNull();
+      await page.getByTestId('warning').click();
+      await page.getByTestId('screen-line').waitFor();
+      await page.getByTestId('timeline').waitFor();
+      expect(await heightOf(page, 'blocked')).toBeLessThan(72);
+      for (const act of ['blocked-off', 'warning-ack', 'blocked-more'])
         expect(await coveredBy(page.getByTestId(act)), act).toBeNull();
       expect(await page.getByTestId('blocked-panels').isVisible()).toBe(false);
 
@@ -61,24 +67,34 @@ describe('two banners on a phone', () => {
       await page.getByTestId('blocked-panels').waitFor({ state: 'hidden' });
       // Neither can be put away without its act.
       expect(await page.getByTestId('blocked').isVisible()).toBe(true);
+      const warned = await page.getByTestId('warning').locator('b').textContent();
       await page.getByTestId('warning-ack').click();
-      await expect.poll(async () => (await ownEntries(page, 'warning.acknowledged')).length).toBe(1);
+      await expect
+        .poll(async () =>
+          (await ownEntries(page, 'warning.acknowledged')).map(({ payload }) => payload['slot']),
+        )
+        .toContain(warned);
       expect(await page.getByTestId('blocked').isVisible()).toBe(true);
     }, phone));
 });
 
-describe('a banner on a phone with nobody signed in', () => {
-  it('is one line, and says why its act waits where there is room', () =>
+describe('the line on a phone with nobody signed in', () => {
+  it('says once why nothing can be pressed, and each act names that sentence', () =>
     demo.onTablet(async ({ page }) => {
       await warn(page);
       await page.getByTestId('sign-in').click();
       await page.getByRole('button', { name: 'Sign out' }).click();
       await page.locator('dialog[open]').waitFor({ state: 'detached' });
-      expect(await heightOf(page, 'warning')).toBeLessThan(72);
-      await page.getByTestId('warning-more').click();
-      await page.getByTestId('warning-ack').waitFor();
-      expect(await page.getByTestId('warning-ack').textContent()).toContain('Scan your badge first');
-      await look(page, { where: 'warning with nobody signed in' });
+      const why = page.getByText('Scan your badge first');
+      expect(await why.count()).toBe(1);
+      expect(await coveredBy(why)).toBeNull();
+      for (const act of ['warning-ack', 'plus-one', 'plus-many', 'run-stop']) {
+        const button = page.getByTestId(act);
+        expect(await button.getAttribute('aria-disabled'), act).toBe('true');
+        const named = await button.getAttribute('aria-describedby');
+        expect(await page.locator(`#${named}`).textContent(), act).toContain('Scan your badge first');
+      }
+      await look(page, { where: 'line with nobody signed in' });
     }, phone));
 
   it('keeps the count by one in one line of its button', () =>

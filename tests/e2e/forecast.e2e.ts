@@ -1,6 +1,7 @@
 // Forecasting on the tablet: walks laid out, counts with their spread, losses shown with what they rest on, what the store must
 // bring, blocking; and a demo that plays moves the line by itself. Counts are checked against the tape's area, computed here.
 
+import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { startDemo } from './support/demo.ts';
 import {
@@ -24,11 +25,19 @@ const demo = useDemo();
 const onTablet = (work: (tablet: Tablet) => Promise<void>, badge = 'BADGE-2201') =>
   demo.onTablet(work, { badge });
 
+/** Opens the list of all walks, once one is planned. */
+async function openWalks(page: Page): Promise<void> {
+  await page.locator('.walkmark').first().waitFor();
+  await page.getByTestId('walks-open').click();
+  await page.getByTestId('walk-1').waitFor();
+}
+
 describe('walks', () => {
   it('shows the next walks with their slots, and bands over the tapes', async () => {
     await onTablet(async ({ page }) => {
-      await page.getByTestId('walk-1').waitFor();
+      await openWalks(page);
       const stops = (await page.getByTestId('walk-1').locator('.stops').textContent()) ?? '';
+      await page.getByTestId('walks-close').click();
       const first = /[A-Z]\d-[FR]-\d{3}/.exec(stops)?.[0] ?? '';
       await page.getByTestId(`row-${first}`).locator('.walkband').waitFor();
       await expect.poll(() => page.getByTestId(`row-${first}`).locator('.walkband').textContent()).toBe('1');
@@ -39,7 +48,7 @@ describe('walks', () => {
 
   it('stay put while nothing happens, and are shared when a second person comes', async () => {
     await onTablet(async ({ page }) => {
-      await page.getByTestId('walk-1').waitFor();
+      await openWalks(page);
       const before = await page.getByTestId('walk-2').locator('.stops').textContent();
       for (const _ of [1, 2]) await lookAgain(page);
       expect(await page.getByTestId('walk-2').locator('.stops').textContent()).toBe(before);
@@ -48,6 +57,7 @@ describe('walks', () => {
       const crewed = await ownEntries(page, 'line.crewed');
       expect(crewed.map(({ payload }) => payload['operators'])).toEqual([2]);
       await page.reload();
+      await openWalks(page);
       await expect.poll(() => page.getByTestId('crew-2').getAttribute('aria-pressed')).toBe('true');
     });
   });
@@ -181,7 +191,7 @@ describe('a demo that plays', () => {
     const { page } = tablet;
     const done = async () =>
       Number(/^([\d,]+)/.exec((await page.locator('.runbar .panels').textContent()) ?? '')?.[1] ?? 0);
-    await page.getByTestId('walk-1').waitFor();
+    await page.locator('.walkmark').first().waitFor();
     const before = await done();
     await expect.poll(done, { timeout: 30_000 }).toBeGreaterThan(before + 4);
     await tablet.putAway();

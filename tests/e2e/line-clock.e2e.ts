@@ -75,7 +75,11 @@ describe('where nobody counts', () => {
   it('says since when, goes on by the clock, marks its times, and comes back with the next count', async () => {
     await withClock(async ({ page }) => {
       await keepRunning(page);
+      // What is read next rests on this count: the strip and the rows are drawn from one look at the line.
+      const panels = page.locator('.runbar .panels');
+      const counted = await panels.textContent();
       await page.getByTestId('plus-one').click();
+      await expect.poll(() => panels.textContent()).not.toBe(counted);
       await quiet(page).waitFor({ state: 'detached' });
       const before = await soonest(page);
       await move(page, 'test-passed', 25 * minuteMs);
@@ -87,8 +91,11 @@ describe('where nobody counts', () => {
       expect(await page.getByTestId('line-summary').textContent()).toMatch(
         /\d\d:\d\d, in .*, if it kept its pace/,
       );
+      await page.getByTestId('walks-open').click();
+      await page.getByTestId('walks').waitFor();
       for (const walk of await page.locator('.walks ol > li').allTextContents())
         expect(walk).toContain('if it kept its pace');
+      await page.getByTestId('walks-close').click();
       // Warnings come all the same, and say what they rest on.
       await page.getByTestId('warning').waitFor();
       expect(await page.getByTestId('warning').textContent()).toContain('if it kept its pace');

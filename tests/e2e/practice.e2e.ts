@@ -133,6 +133,7 @@ describe('practice', () => {
     await page.locator('dialog [data-testid=practice-mark]').waitFor();
     await page.keyboard.press('Escape');
     await end(page);
+    await goTo(page, 'load'); // the line says it in a strip of its own
     expect(await page.getByTestId('run-chip').textContent()).toBe(run);
     const after = await readLog(page);
     const ofTheWatch = (kind: string) => kind === 'warning.raised';

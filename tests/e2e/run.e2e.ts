@@ -164,6 +164,7 @@ describe('the forecast', () => {
       await page.reload();
       await waitReady(page);
       await page.getByTestId('warning').waitFor();
+      await page.getByTestId(`open-${first.slot}`).click();
       await page.getByTestId(`ack-${first.slot}`).click();
       await page.getByTestId(`ack-${first.slot}`).waitFor({ state: 'detached' });
       const [acknowledged] = await ownEntries(page, 'warning.acknowledged');
@@ -173,6 +174,8 @@ describe('the forecast', () => {
       await waitReady(page);
       await expect.poll(() => row.getAttribute('data-level')).toBe('due');
       await lookAgain(page);
+      await page.getByTestId(`open-${first.slot}`).click();
+      await page.getByTestId('slot-splice').waitFor();
       expect(await page.getByTestId(`ack-${first.slot}`).count()).toBe(0);
       expect(await raised()).toHaveLength(1);
     });

@@ -4,7 +4,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { type Desk, deskAct, deskWells, suggestedSlots, type Well } from '../../../shared/desk/model.ts';
 import { useApp, useFloor } from '../app.ts';
 import type { DeskRun } from '../desk/desk.ts';
-import { goTo } from '../router.ts';
+import { goTo, place } from '../router.ts';
 import { Button } from '../ui/Button.tsx';
 import { Icon } from '../ui/Icon.tsx';
 import { dockWords } from '../words/dock.ts';
@@ -124,6 +124,9 @@ export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
   const splicing = view !== null && state.slot !== null && deskAct(state, view) === 'splice';
   const homes = view && state.slot === null ? suggestedSlots(state, view) : [];
   const refused = desk.shown.value?.verdict === 'refused' ? desk.shown.value : null;
+  // One blue act a screen: the line has its own, and so has what was told.
+  const tellsAct = state.told?.tell === 'cart' || state.told?.tell === 'came-back';
+  const hasOtherAct = tellsAct || (place.value.screen === 'line' && app.line.value !== null);
   const firstOpen = refused ? undefined : wells.find((well) => !well.filled)?.well;
   return (
     <section ref={section} class="dock" aria-label={words.scanAnything} data-testid="dock">
@@ -211,7 +214,7 @@ export function Dock({ desk, isCameraOpen, onCamera, onType }: DockProps) {
       )}
       <Button
         large
-        tone={isCameraOpen ? 'plain' : 'act'}
+        tone={isCameraOpen || hasOtherAct ? 'plain' : 'act'}
         pressed={isCameraOpen}
         onPress={onCamera}
         testId="dock-camera"

@@ -44,6 +44,12 @@ export function Root({ work, fault, storage }: RootProps) {
       desk={ready?.desk ?? null}
       counts={{ load: holds + floor.conflicts.size, line: warnings.length + blocked }}
       status={app.practice ? null : <SyncChip offline={ready?.offline.state ?? notYet} />}
+      warned={(onLeave) =>
+        // The line has a band of its own for it.
+        ready && warnings.length > 0 && place.value.screen !== 'line' ? (
+          <WarningChip warnings={warnings} watch={ready.watch} onLeave={onLeave} />
+        ) : null
+      }
       banner={
         <>
           {room !== null && room < reserveBytes && (
@@ -54,7 +60,6 @@ export function Root({ work, fault, storage }: RootProps) {
           {blocked > 0 && <BlockedBanner />}
           {floor.counters.has(app.line.value ?? '') && <SilentStation />}
           {app.clockSlip.value && <ClockBanner slip={app.clockSlip.value} />}
-          {ready && warnings.length > 0 && <WarningBanner warnings={warnings} watch={ready.watch} />}
           {ready?.offline.updateWaits.value && <UpdateBanner {...ready} />}
         </>
       }
@@ -101,7 +106,7 @@ const ClockBanner = lazy(() => import('./ClockBanner.tsx').then((module) => modu
 const StationBanner = lazy(() => import('./StationBanner.tsx').then((module) => module.StationBanner));
 const SyncChip = lazy(() => import('./SyncChip.tsx').then((module) => module.SyncChip));
 const LabelDialog = lazyTask(() => import('../print/LabelDialog.tsx').then((module) => module.LabelDialog));
-const WarningBanner = lazy(() => import('./WarningBanner.tsx').then((module) => module.WarningBanner));
+const WarningChip = lazy(() => import('./WarningChip.tsx').then((module) => module.WarningChip));
 /** A screen whose code arrives with its first use; the first one that is drawn lets the rest of the app be fetched. */
 function screen<P extends object>(load: () => Promise<ComponentType<P>>) {
   return lazyTask<P>(() =>

@@ -53,6 +53,8 @@ interface ShellProps {
   readonly counts: Readonly<Partial<Record<ScreenName, number>>>;
   readonly banner: ComponentChildren;
   readonly status: ComponentChildren;
+  /** What warns, in the top bar; `onLeave` is called on the way to it. */
+  readonly warned: (onLeave: () => void) => ComponentChildren;
   readonly children: ComponentChildren;
 }
 
@@ -73,7 +75,7 @@ function skipToDock(): void {
   button?.focus();
 }
 
-export function Shell({ desk, counts, banner, status, children }: ShellProps) {
+export function Shell({ desk, counts, banner, status, warned, children }: ShellProps) {
   const app = useApp();
   const words = say(shellWords);
   const [over, setOver] = useState<Over | null>(null);
@@ -81,6 +83,11 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
   // Apart from the dialogs: it goes on behind them, and after a verdict.
   const [hasCamera, setCamera] = useState(false);
   const closeCamera = () => setCamera(false);
+  const leave = () => {
+    close();
+    closeCamera();
+    if (desk?.shown.peek()) desk.goOn();
+  };
   useEffect(() => {
     later(() => {
       for (const part of preloaded) part.preload();
@@ -106,11 +113,7 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
             href={address(name)}
             {...(place.value.screen === name ? { 'aria-current': 'page' as const } : {})}
             data-testid={`nav-${name}`}
-            onClick={() => {
-              close();
-              closeCamera();
-              if (desk?.shown.peek()) desk.goOn();
-            }}
+            onClick={leave}
           >
             <Icon name={icons[name]} />
             {words.nav[name]}
@@ -120,7 +123,7 @@ export function Shell({ desk, counts, banner, status, children }: ShellProps) {
           </a>
         ))}
       </nav>
-      <TopBar status={status} onSignIn={() => setOver({ over: 'sign-in' })} />
+      <TopBar status={status} warned={warned(leave)} onSignIn={() => setOver({ over: 'sign-in' })} />
       <main ref={main} data-testid={`screen-${place.value.screen}`}>
         <div class="under" ref={under}>
           {banner}
@@ -219,7 +222,12 @@ function Away() {
   return away.value && <AwayDialog person={away.value} />;
 }
 
-function TopBar({ status, onSignIn }: { readonly status: ComponentChildren; readonly onSignIn: () => void }) {
+function TopBar(props: {
+  readonly status: ComponentChildren;
+  readonly warned: ComponentChildren;
+  readonly onSignIn: () => void;
+}) {
+  const { status, warned, onSignIn } = props;
   const app = useApp();
   const floor = useFloor();
   const words = say(shellWords);
@@ -240,7 +248,9 @@ function TopBar({ status, onSignIn }: { readonly status: ComponentChildren; read
               : ''}
         </span>
       </div>
-      {run && (
+      {warned}
+      {/* The line's own strip says it at length. */}
+      {run && place.value.screen !== 'line' && (
         <span class={`chip wide ${run.phase === 'running' ? 'go' : 'care'}`} data-testid="run-chip">
           <Icon name={run.phase === 'running' ? 'play' : 'pause'} size={18} />
           {words.run(formatCount(run.done), formatCount(run.panelsWanted))}

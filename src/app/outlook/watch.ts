@@ -26,8 +26,8 @@ export interface Watch {
   readonly walks: ReadonlySignal<WalkPlan | null>;
   /** Has the line's supply computed for an outlook; the answer comes by `take`, unless a newer question took its place. */
   readonly askSupply: (of: Outlook, take: (supply: Supply) => void) => void;
-  /** A person took note of a warning. Resolves when that is durable. */
-  readonly acknowledge: (slot: SlotOutlook) => Promise<void>;
+  /** A person took note of these warnings, in one append. Resolves when that is durable. */
+  readonly acknowledge: (slots: readonly SlotOutlook[]) => Promise<void>;
 }
 
 /** Starts the watch. */
@@ -72,11 +72,13 @@ export function startWatch(app: App, alarm: Alarm): Watch {
         },
       );
     },
-    acknowledge: async (slot) => {
-      const { line, need, slot: address } = { line: slot.loaded.line, need: slot.need, slot: slot.slot };
-      await app.write([
-        { kind: 'warning.acknowledged', payload: { line, slot: address, need, level: slot.warning.level } },
-      ]);
+    acknowledge: async (slots) => {
+      await app.write(
+        slots.map(({ slot, loaded: { line }, need, warning: { level } }) => ({
+          kind: 'warning.acknowledged',
+          payload: { line, slot, need, level },
+        })),
+      );
     },
   };
 }

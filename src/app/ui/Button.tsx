@@ -10,6 +10,8 @@ export interface ButtonProps {
   readonly large?: boolean;
   /** Why it cannot be pressed now; shown under its label. */
   readonly disabledReason?: string | null;
+  /** The id of what says so already, for several buttons at once; then it is not shown under the label. */
+  readonly reasonAt?: string | null;
   readonly label?: string;
   readonly testId?: string;
   /** Whether what it switches is on; left out where it switches nothing. */
@@ -18,14 +20,16 @@ export interface ButtonProps {
 
 /** A target of at least 56 px; after a tap it lets the focus go, so that a scanner's Enter cannot press it again. */
 export function Button(props: ButtonProps) {
-  const { tone = 'plain', large = false, disabledReason = null } = props;
+  const { tone = 'plain', large = false, disabledReason = null, reasonAt = null } = props;
+  const isToldHere = disabledReason !== null && reasonAt === null;
   return (
     <button
       type="button"
       class={`button ${tone}${large ? ' large' : ''}`}
       aria-disabled={disabledReason !== null}
       {...(props.pressed === undefined ? {} : { 'aria-pressed': props.pressed })}
-      {...(props.label === undefined || disabledReason !== null ? {} : { 'aria-label': props.label })}
+      {...(props.label === undefined || isToldHere ? {} : { 'aria-label': props.label })}
+      {...(disabledReason === null || reasonAt === null ? {} : { 'aria-describedby': reasonAt })}
       {...(props.testId === undefined ? {} : { 'data-testid': props.testId })}
       onClick={(event) => {
         const button = event.currentTarget;
@@ -37,7 +41,7 @@ export function Button(props: ButtonProps) {
     >
       <span>
         {/* Where it says why it cannot be pressed, its name is read with the reason. */}
-        {props.label !== undefined && disabledReason !== null ? (
+        {props.label !== undefined && isToldHere ? (
           <>
             <span aria-hidden="true">{props.children}</span>
             <span class="hidden">{props.label}</span>
@@ -45,7 +49,7 @@ export function Button(props: ButtonProps) {
         ) : (
           props.children
         )}
-        {disabledReason !== null && <span class="why">{disabledReason}</span>}
+        {isToldHere && <span class="why">{disabledReason}</span>}
       </span>
     </button>
   );

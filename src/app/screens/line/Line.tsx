@@ -17,20 +17,18 @@ import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { BeginsShort } from './BeginsShort.tsx';
-import { sayMoment } from './moment.ts';
-import { RunBar } from './RunBar.tsx';
+import { NowBand } from './NowBand.tsx';
+import { RunBar, whyId } from './RunBar.tsx';
 import { rowsShown } from './rows.ts';
 import { Timeline } from './Timeline.tsx';
-import { Walks } from './Walks.tsx';
 import './line.css';
 
 /** Rows of what is due; nobody walks to the rest before these are done. */
 const FIRST_DUE = 40;
-/** Slots named in a chip. */
-const NAMED = 3;
 
 // What the first look at the line does not need.
 const StartDialog = lazy(() => import('./StartDialog.tsx').then((module) => module.StartDialog));
+const SlotSheet = lazy(() => import('./SlotSheet.tsx').then((module) => module.SlotSheet));
 const RisingLosses = lazy(() => import('./Losses.tsx').then((module) => module.RisingLosses));
 const LifeEnds = lazy(() => import('./LifeEnds.tsx').then((module) => module.LifeEnds));
 const MachineBelieves = lazy(() => import('./MachineBelieves.tsx').then((module) => module.MachineBelieves));
@@ -41,31 +39,12 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
   const floor = useFloor();
   const words = say(lineWords);
   const [starting, setStarting] = useState(false);
-  const [all, setAll] = useState(false);
   const line = app.line.value;
   const outlook = watch.outlook.value;
-  const refusal = useRefusal('acknowledge-warning');
-  const walks = watch.walks.value;
   const isLooking = !outlook && buildingOn(floor, line) !== null;
-  const hold = holdText(outlook);
-  // As a text: the same slots are no new rows.
-  const blocked = blockedTapes(floor, line ?? '')
-    .map(({ slot }) => slot)
-    .join('\n');
-  const [withLosses, setWithLosses] = useState(hasScreen);
   useEffect(() => {
-    if (isLooking) return;
-    screenStands();
-    later(() => setWithLosses(true));
+    if (!isLooking) screenStands();
   }, [isLooking]);
-  // Many rows: drawn anew with each look at the line, not with each entry.
-  const rows = useMemo(() => {
-    if (!outlook) return null;
-    const marked = new Set(blocked.split('\n'));
-    const shown = rowsShown(outlook, { all, blocked: marked, most: FIRST_DUE });
-    if (shown.length === 0) return null;
-    return <Timeline slots={shown} blocked={marked} {...{ outlook, desk, watch, walks, refusal, hold }} />;
-  }, [outlook, walks, all, refusal, hold, blocked]);
   if (line === null || !floor.chosen.has(line)) {
     return (
       <div class="empty">
@@ -99,40 +78,102 @@ export function Line({ desk, watch }: { readonly desk: DeskRun; readonly watch: 
       </div>
     );
   }
+  return <Running line={line} outlook={outlook} desk={desk} watch={watch} />;
+}
+
+/** The line while something is built: how far it is, what to do now, and every slot's tape along the axis. */
+function Running(props: {
+  readonly line: string;
+  readonly outlook: Outlook;
+  readonly desk: DeskRun;
+  readonly watch: Watch;
+}) {
+  const floor = useFloor();
+  const words = say(lineWords);
+  const { line, outlook, desk, watch } = props;
+  const [all, setAll] = useState(false);
+  const [open, setOpen] = useState<string | null>(null);
+  const [withLosses, setWithLosses] = useState(hasScreen);
+  useEffect(() => later(() => setWithLosses(true)), []);
+  const mayCount = useRefusal('count-panels');
+  const mayGo = useRefusal('acknowledge-warning');
+  const walks = watch.walks.value;
+  const hold = holdText(outlook);
+  // As a text: the same slots are no new rows.
+  const blocked = blockedTapes(floor, line)
+    .map(({ slot }) => slot)
+    .join('\n');
   const due = dueSlots(outlook);
-  const zone = floor.lines.get(line)?.zone ?? 'UTC';
+  // Many rows: drawn anew with each look at the line, not with each entry.
+  const rows = useMemo(() => {
+    const marked = new Set(blocked.split('\n'));
+    const shown = rowsShown(outlook, { all, blocked: marked, most: FIRST_DUE });
+    return (
+      <Timeline
+        slots={shown}
+        blocked={marked}
+        outlook={outlook}
+        walks={walks}
+        hold={hold}
+        onOpen={setOpen}
+        onSplice={desk.chooseSlot}
+      >
+        <Button tone="quiet" onPress={() => setAll(!all)} testId="line-all">
+          {all ? words.less : words.more}
+        </Button>
+      </Timeline>
+    );
+  }, [outlook, walks, all, hold, blocked]);
+  const opened = open === null ? undefined : outlook.slots.find(({ slot }) => slot === open);
   return (
-    <div class="stack">
-      <RunBar outlook={outlook} />
-      {outlook.counting.ceased && <NobodyCounts outlook={outlook} zone={zone} />}
-      <Walks outlook={outlook} walks={walks} hold={hold} />
+    <div class="lineview">
+      <RunBar
+        outlook={outlook}
+        hold={hold}
+        isActElsewhere={watch.warnings.value.length > 0 && mayGo === null}
+      />
+      {outlook.counting.ceased && (
+        <NobodyCounts outlook={outlook} zone={floor.lines.get(line)?.zone ?? 'UTC'} />
+      )}
+      <NowBand
+        outlook={outlook}
+        watch={watch}
+        hold={hold}
+        told={mayCount === null ? null : { reason: mayCount, at: whyId }}
+      />
       {floor.believed.size > 0 && <MachineBelieves line={line} />}
       {withLosses && <RisingLosses line={line} />}
       {withLosses && <LifeEnds outlook={outlook} />}
-      <div class="row">
-        <h2 class="grow">{words.dueTitle}</h2>
-        {outlook.unknown.length > 0 && (
-          <span class="chip care">
-            ? {words.unknown(outlook.unknown.length)}{' '}
-            <span class="code">{outlook.unknown.slice(0, NAMED).join(' ')}</span>
-            {outlook.unknown.length > NAMED && ' …'}
-          </span>
-        )}
-        {outlook.empty.length > 0 && <span class="chip care">{words.notLoaded(outlook.empty.length)}</span>}
-        {!all && due.length > FIRST_DUE && (
-          <span class="soft">{words.firstOf(formatCount(FIRST_DUE), formatCount(due.length))}</span>
-        )}
-        <Button onPress={() => setAll(!all)} testId="line-all">
-          {all ? words.less : words.more}
-        </Button>
+      {rows}
+      <div class="stack after">
+        {due.length === 0 && <p class="soft">{words.nothingDue}</p>}
+        <p class="row soft">
+          {!all && due.length > FIRST_DUE && (
+            <span>{words.firstOf(formatCount(FIRST_DUE), formatCount(due.length))}</span>
+          )}
+          <span>{words.outlast(outlook.slots.length - due.length)}</span>
+          <span class="pace">{words.pace[outlook.paceFrom](outlook.pace.panelSeconds.toFixed(1))}</span>
+        </p>
+        <p class="caution">
+          <Icon name="warn" />
+          {words.caution}
+        </p>
+        {withLosses && <Losses line={line} />}
       </div>
-      {rows ?? <p class="empty">{words.nothingDue}</p>}
-      <Summary {...{ outlook, hold, zone }} due={due.length} />
-      <p class="caution">
-        <Icon name="warn" />
-        {words.caution}
-      </p>
-      {withLosses && <Losses line={line} />}
+      {opened && (
+        <SlotSheet
+          slot={opened}
+          outlook={outlook}
+          watch={watch}
+          walks={walks}
+          hold={hold}
+          onClose={() => setOpen(null)}
+          onSplice={() => {
+            setOpen(null);
+            desk.chooseSlot(opened.slot);
+          }}
+        />
+      )}
     </div>
   );
 }
@@ -146,13 +187,11 @@ function NobodyCounts({ outlook, zone }: { readonly outlook: Outlook; readonly z
   const nowMs = Math.max(app.nowMs.value, outlook.pace.nowMs);
   const span = formatSpan((nowMs - lastMs) / 1000);
   return (
-    <div class="rising" role="status" data-testid="nobody-counts">
+    <div class="rising slim" role="status" data-testid="nobody-counts">
       <p>
         <Icon name="warn" />
         <span>
-          <b>{words.quietSince(formatTime(lastMs, zone), span)}</b>
-          <br />
-          {words.quietAct}
+          <b>{words.quietSince(formatTime(lastMs, zone), span)}</b> {words.quietAct}
         </span>
       </p>
     </div>
@@ -170,28 +209,5 @@ function NoRules() {
         {words.toRules}
       </a>
     </div>
-  );
-}
-
-function Summary(props: {
-  readonly outlook: Outlook;
-  readonly due: number;
-  readonly zone: string;
-  readonly hold: string | null;
-}) {
-  const words = say(lineWords);
-  const { outlook, hold, zone } = props;
-  const ends = sayMoment(outlook.runEndMs, { nowMs: outlook.pace.nowMs, zone });
-  return (
-    <p class="row soft" data-testid="line-summary">
-      <span>{words.outlast(outlook.slots.length - props.due)}</span>
-      <span>·</span>
-      <span>
-        {outlook.panelsLeft === 0 ? words.runDone : words.runEnds(ends)}
-        {outlook.panelsLeft > 0 && hold !== null && `, ${hold}`}
-      </span>
-      <span>·</span>
-      <span>{words.pace[outlook.paceFrom](outlook.pace.panelSeconds.toFixed(1))}</span>
-    </p>
   );
 }

@@ -1,4 +1,4 @@
-// The run in hand: count panels, stop with a reason, resume, end.
+// The run in hand in one strip: how far it is, when it ends, count panels, stop with a reason, resume, end.
 
 import { useState } from 'preact/hooks';
 import { type CountedBy, countedBy } from '../../../../shared/floor/counters.ts';
@@ -21,15 +21,29 @@ import { shellWords } from '../../words/shell.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { ByStation, SetRightDialog } from './Counted.tsx';
 import { ManyDialog, SkippedBoards } from './CountPanels.tsx';
+import { sayMoment } from './moment.ts';
 
 type Asked = 'stop' | 'many' | 'right' | 'end';
 
-export function RunBar({ outlook }: { readonly outlook: Outlook }) {
+/** Names the sentence that says why nothing here can be pressed. */
+export const whyId = 'line-why';
+
+/**
+ * `isActElsewhere`: the screen's one act is another's now, e.g. to go on a walk; then counting is no more than a button.
+ */
+export function RunBar(props: {
+  readonly outlook: Outlook;
+  readonly hold: string | null;
+  readonly isActElsewhere: boolean;
+}) {
   const app = useApp();
   const words = say(lineWords);
   const [asking, setAsking] = useState<Asked | null>(null);
+  const { outlook, hold } = props;
   const { run, line } = outlook;
   const counted = countedBy(useFloor(), line, app.nowMs.value);
+  const refusal = useRefusal('count-panels');
+  const tone = props.isActElsewhere ? 'plain' : 'act';
   const close = () => setAsking(null);
 
   async function count(add: number, skips: { readonly skipped?: number | number[] }): Promise<void> {
@@ -56,16 +70,27 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
 
   return (
     <section class="runbar" data-testid="runbar">
-      <Standing outlook={outlook} counted={counted} />
-      {run.phase === 'running' ? (
-        <Running
-          {...{ run, counted }}
-          onPlusOne={() => void count(1, takeSkipped(app, run, 'tap'))}
-          onAsk={setAsking}
-        />
-      ) : (
-        <Stopped run={run} onAsk={setAsking} />
-      )}
+      <Standing outlook={outlook} hold={hold} />
+      <Facts outlook={outlook} counted={counted} />
+      <div class="acts">
+        {refusal !== null && (
+          <p class="whynot" id={whyId}>
+            <Icon name="person" size={18} /> <span>{refusal}</span>
+          </p>
+        )}
+        {run.phase === 'running' ? (
+          <Running
+            run={run}
+            counted={counted}
+            tone={tone}
+            refusal={refusal}
+            onPlusOne={() => void count(1, takeSkipped(app, run, 'tap'))}
+            onAsk={setAsking}
+          />
+        ) : (
+          <Stopped run={run} tone={tone} refusal={refusal} onAsk={setAsking} />
+        )}
+      </div>
       {asking === 'stop' && <StopDialog run={run.run} line={line} onClose={close} />}
       {asking === 'many' && (
         <ManyDialog
@@ -81,19 +106,54 @@ export function RunBar({ outlook }: { readonly outlook: Outlook }) {
   );
 }
 
-/** How far the run is, what of it is not sure, and since when it stands. */
-function Standing({ outlook, counted }: { readonly outlook: Outlook; readonly counted: CountedBy }) {
+/** How far the run is, when it ends and at which pace. */
+function Standing({ outlook, hold }: { readonly outlook: Outlook; readonly hold: string | null }) {
+  const floor = useFloor();
+  const words = say(lineWords);
+  const { run, line, pace } = outlook;
+  const zone = floor.lines.get(line)?.zone ?? 'UTC';
+  const ends = sayMoment(outlook.runEndMs, { nowMs: pace.nowMs, zone });
+  return (
+    <div class="standing">
+      <div class="progress">
+        <b class="panels">{words.panels(formatCount(run.done), run.panelsWanted)}</b>
+        <div class="progressbar">
+          <i style={{ width: `${Math.min(100, (100 * run.done) / Math.max(1, run.panelsWanted))}%` }} />
+        </div>
+      </div>
+      <p class="ends" data-testid="line-summary">
+        <span>
+          {outlook.panelsLeft === 0 ? words.runDone : words.runEnds(ends)}
+          {outlook.panelsLeft > 0 && hold !== null && `, ${hold}`}
+        </span>
+        <span class="pace">{words.pace[outlook.paceFrom](pace.panelSeconds.toFixed(1))}</span>
+      </p>
+    </div>
+  );
+}
+
+/** Slots named in a chip. */
+const NAMED = 3;
+
+/** What of the run is not sure or not as usual; nothing where all is. */
+function Facts({ outlook, counted }: { readonly outlook: Outlook; readonly counted: CountedBy }) {
   const app = useApp();
   const words = say(lineWords);
-  const { run, line } = outlook;
+  const { run, line, unknown, empty } = outlook;
   const zone = app.store.floor().lines.get(line)?.zone ?? 'UTC';
   const machine = machineAt(app, line);
   return (
-    <div class="grow">
-      <b class="panels">{words.panels(formatCount(run.done), run.panelsWanted)}</b>
-      <div class="progressbar">
-        <i style={{ width: `${Math.min(100, (100 * run.done) / Math.max(1, run.panelsWanted))}%` }} />
-      </div>
+    <div class="facts">
+      {run.phase === 'stopped' && (
+        <span class="chip care" data-testid="stopped">
+          <Icon name="pause" size={18} />
+          {words.stoppedSince(
+            words.stopReasons[run.stopReason ?? 'other'],
+            formatTime(run.sinceMs, zone),
+            formatSpan(Math.max(0, app.nowMs.value - run.sinceMs) / 1000),
+          )}
+        </span>
+      )}
       <ByStation counted={counted} zone={zone} />
       {outlook.slots.some(({ estimate }) => estimate.skipsUnknown) && (
         <span class="chip care" data-testid="skips-unknown">
@@ -110,49 +170,54 @@ function Standing({ outlook, counted }: { readonly outlook: Outlook; readonly co
           {words.scrapped(run.scrapped)}
         </span>
       )}
-      {run.phase === 'stopped' && (
-        <span class="chip care" data-testid="stopped">
-          <Icon name="pause" size={18} />
-          {words.stoppedSince(
-            words.stopReasons[run.stopReason ?? 'other'],
-            formatTime(run.sinceMs, zone),
-            formatSpan(Math.max(0, app.nowMs.value - run.sinceMs) / 1000),
-          )}
+      {unknown.length > 0 && (
+        <span class="chip care">
+          ? {words.unknown(unknown.length)} <span class="code">{unknown.slice(0, NAMED).join(' ')}</span>
+          {unknown.length > NAMED && ' …'}
         </span>
       )}
+      {empty.length > 0 && <span class="chip care">○ {words.notLoaded(empty.length)}</span>}
     </div>
   );
 }
 
-/** What can be done while it runs. */
-function Running(props: {
+interface ActsProps {
   readonly run: Run;
-  readonly counted: CountedBy;
-  readonly onPlusOne: () => void;
+  readonly tone: 'plain' | 'act';
+  /** Why panels may not be counted; null where they may. */
+  readonly refusal: string | null;
   readonly onAsk: (asked: Asked) => void;
-}) {
+}
+
+/** What can be done while it runs. */
+function Running(props: ActsProps & { readonly counted: CountedBy; readonly onPlusOne: () => void }) {
   const words = say(lineWords);
-  const refusal = useRefusal('count-panels');
-  const { run, onAsk } = props;
+  const { run, tone, refusal, onAsk } = props;
   if (props.counted.by === 'station')
     return (
       <>
-        <Button large onPress={() => onAsk('right')} testId="set-right" disabledReason={refusal}>
+        <Button onPress={() => onAsk('right')} testId="set-right" disabledReason={refusal} reasonAt={whyId}>
           {words.setRight}
         </Button>
-        <StopButton {...{ refusal, onAsk }} />
+        <StopButton refusal={refusal} onAsk={onAsk} />
       </>
     );
   return (
     <>
-      <Button tone="act" large onPress={props.onPlusOne} testId="plus-one" disabledReason={refusal}>
+      <Button
+        tone={tone}
+        onPress={props.onPlusOne}
+        testId="plus-one"
+        disabledReason={refusal}
+        reasonAt={whyId}
+      >
         {words.plusOne}
       </Button>
-      <SkippedBoards run={run} refusal={refusal} />
-      <Button large onPress={() => onAsk('many')} testId="plus-many" disabledReason={refusal}>
+      <SkippedBoards run={run} refusal={refusal} whyAt={whyId} />
+      <Button onPress={() => onAsk('many')} testId="plus-many" disabledReason={refusal} reasonAt={whyId}>
         {words.plusMany}
       </Button>
-      <StopButton {...{ refusal, onAsk }} />
+      <StopButton refusal={refusal} onAsk={onAsk} />
     </>
   );
 }
@@ -160,37 +225,36 @@ function Running(props: {
 function StopButton(props: { readonly refusal: string | null; readonly onAsk: (asked: Asked) => void }) {
   return (
     <Button
-      large
       tone="stop"
       onPress={() => props.onAsk('stop')}
       testId="run-stop"
       disabledReason={props.refusal}
+      reasonAt={whyId}
     >
-      <Icon name="pause" /> {say(lineWords).stop}
+      <Icon name="pause" size={20} /> {say(lineWords).stop}
     </Button>
   );
 }
 
 /** What can be done while it stands. */
-function Stopped({ run, onAsk }: { readonly run: Run; readonly onAsk: (asked: Asked) => void }) {
+function Stopped({ run, tone, refusal, onAsk }: ActsProps) {
   const app = useApp();
   const words = say(lineWords);
-  const refusal = useRefusal('count-panels');
   return (
     <>
       <Button
-        tone="act"
-        large
+        tone={tone}
         testId="run-resume"
         disabledReason={refusal}
+        reasonAt={whyId}
         onPress={() => {
           const payload = { run: run.run, line: run.line };
           app.record([{ kind: 'run.resumed', payload }]);
         }}
       >
-        <Icon name="play" /> {words.resume}
+        <Icon name="play" size={20} /> {words.resume}
       </Button>
-      <Button large onPress={() => onAsk('end')} testId="run-end" disabledReason={refusal}>
+      <Button onPress={() => onAsk('end')} testId="run-end" disabledReason={refusal} reasonAt={whyId}>
         {words.end}
       </Button>
     </>

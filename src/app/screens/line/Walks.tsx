@@ -1,4 +1,4 @@
-// The next walks along the line, whose they are, and what no walk reaches with what would save it.
+// All walks along the line, one tap away from the next one: whose they are, and what no walk reaches with what would save it.
 
 import type { Remedy } from '../../../../shared/forecast/remedy.ts';
 import type { Outlook } from '../../../../shared/outlook/line.ts';
@@ -10,51 +10,63 @@ import {
 } from '../../../../shared/outlook/walks.ts';
 import { useApp, useFloor } from '../../app.ts';
 import { useRefusal } from '../../may.ts';
+import { Button } from '../../ui/Button.tsx';
+import { Dialog } from '../../ui/Dialog.tsx';
 import { Icon } from '../../ui/Icon.tsx';
 import { lineWords } from '../../words/line.ts';
+import { shellWords } from '../../words/shell.ts';
 import { formatCount, formatSpan, formatTime, say } from '../../words/words.ts';
 import { type Beheld, sayMoment } from './moment.ts';
+import './walks.css';
 
 /** Walks shown in full; the rest is a number. */
-const SHOWN = 3;
+const SHOWN = 12;
 /** Slots of one walk shown in full. */
 const SLOTS_SHOWN = 8;
 const CREWS = [1, 2, 3] as const;
 
-export function Walks(props: {
+/** All walks as they are planned, and among how many people. */
+export function WalksDialog(props: {
   readonly outlook: Outlook;
   readonly walks: WalkPlan | null;
   /** What every moment hangs on; null where on nothing. */
   readonly hold: string | null;
+  readonly onClose: () => void;
 }) {
-  const { outlook, walks, hold } = props;
+  const { outlook, walks, hold, onClose } = props;
   const floor = useFloor();
   const words = say(lineWords);
   const zone = floor.lines.get(outlook.line)?.zone ?? 'UTC';
   const operators = floor.crews.get(outlook.line) ?? 1;
   const planned = walks?.walks ?? [];
   return (
-    <section class="walks" data-testid="walks" aria-label={words.walksTitle}>
-      <div class="row">
-        <h2>{words.walksTitle}</h2>
-        <span class="soft grow">{planned.length > SHOWN && words.walkMore(planned.length - SHOWN)}</span>
+    <Dialog title={words.walksTitle} onClose={onClose} wide>
+      <div class="walks" data-testid="walks">
         <CrewChoice line={outlook.line} operators={operators} />
+        {walks && walks.missed.length > 0 && (
+          <Misses missed={walks.missed} at={{ zone, nowMs: outlook.pace.nowMs }} hold={hold} />
+        )}
+        {planned.length === 0 && <p class="soft">{words.walkNone}</p>}
+        <ol>
+          {planned.slice(0, SHOWN).map((walk, index) => (
+            <Walk
+              key={walk.splices.map((splice) => splice.slot.slot).join()}
+              walk={walk}
+              zone={zone}
+              hold={hold}
+              number={index + 1}
+              person={operators > 1 ? walk.operator + 1 : null}
+            />
+          ))}
+        </ol>
+        {planned.length > SHOWN && <p class="soft">{words.walkMore(planned.length - SHOWN)}</p>}
       </div>
-      {planned.length === 0 && <p class="soft">{words.walkNone}</p>}
-      <ol>
-        {planned.slice(0, SHOWN).map((walk, index) => (
-          <Walk
-            key={walk.splices.map((splice) => splice.slot.slot).join()}
-            {...{ walk, zone, hold }}
-            number={index + 1}
-            person={operators > 1 ? walk.operator + 1 : null}
-          />
-        ))}
-      </ol>
-      {walks && walks.missed.length > 0 && (
-        <Misses missed={walks.missed} at={{ zone, nowMs: outlook.pace.nowMs }} hold={hold} />
-      )}
-    </section>
+      <div class="acts">
+        <Button onPress={onClose} testId="walks-close">
+          {say(shellWords).close}
+        </Button>
+      </div>
+    </Dialog>
   );
 }
 
@@ -64,7 +76,9 @@ function CrewChoice({ line, operators }: { readonly line: string; readonly opera
   const refusal = useRefusal('acknowledge-warning');
   return (
     <fieldset class="choice crew" aria-label={words.crew}>
-      <Icon name="person" />
+      <span>
+        <Icon name="person" /> {words.crew}
+      </span>
       {CREWS.map((crew) => (
         <button
           type="button"

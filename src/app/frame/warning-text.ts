@@ -1,0 +1,50 @@
+// What an open warning says, for the chip of every screen and the band of the line.
+
+import type { Outlook, SlotOutlook } from '../../../shared/outlook/line.ts';
+import { warningWords } from '../words/warning.ts';
+import { formatSpan, formatTime, say } from '../words/words.ts';
+
+const loudness = ['quiet', 'soon', 'due', 'late'] as const;
+
+/** The warning that is said first; null where none is open. */
+export function loudestOf(warnings: readonly SlotOutlook[]): SlotOutlook | null {
+  const [loudest] = [...warnings].sort(
+    (a, b) => loudness.indexOf(b.warning.level) - loudness.indexOf(a.warning.level),
+  );
+  return loudest && loudest.warning.level !== 'quiet' ? loudest : null;
+}
+
+/** Late with nothing that takes over is the one that stops the line. */
+export function warningTone({ warning, turn }: SlotOutlook): 'care' | 'stop' {
+  return warning.level === 'late' && (turn?.backup ?? null) === null ? 'stop' : 'care';
+}
+
+/** One warning in two or three words, and as a whole sentence that follows the slot. */
+export interface WarningSaid {
+  readonly short: string;
+  readonly long: string;
+}
+
+/** `zone`: of the line. */
+export function sayWarning(
+  slot: SlotOutlook,
+  at: { readonly outlook: Outlook | null; readonly nowMs: number; readonly zone: string },
+): WarningSaid {
+  const words = say(warningWords);
+  const { outlook, nowMs, zone } = at;
+  const level = slot.warning.level === 'quiet' ? 'soon' : slot.warning.level;
+  const runOut = slot.forecast.runOutMs.expected;
+  const inSeconds = (runOut - nowMs) / 1000;
+  const isOver = level === 'late' && inSeconds < 0;
+  const away = inSeconds < 0 ? formatSpan(0) : formatSpan(inSeconds);
+  const clock = formatTime(runOut, zone);
+  const backup = slot.turn?.backup ?? null;
+  const sentences = [isOver ? words.over(clock, formatSpan(-inSeconds)) : words[level](away, clock)];
+  const isUncounted = outlook?.counting.ceased ?? false;
+  const isStopped = outlook?.run.phase === 'stopped';
+  if (isUncounted) sentences.push(words.ifPace);
+  if (isStopped) sentences.push(words.ifStarts);
+  if (backup !== null) sentences.push(words.backup(backup));
+  const held = isUncounted ? words.shortPace : isStopped ? words.shortStarts : null;
+  return { short: held ?? words.short[isOver ? 'over' : level](away), long: sentences.join(' ') };
+}
