@@ -16,6 +16,8 @@ import type {
 const settings: SheetSettings = {
   columns: null,
   placementColumns: null,
+  billColumns: null,
+  variant: null,
   remembered: {},
   page: null,
   scope: null,

@@ -39,12 +39,19 @@ const fieldsEn: FieldNames = {
   x: 'X',
   y: 'Y',
   rotation: 'Rotation',
+  quantity: 'Quantity',
+  orderNumbers: 'Order numbers',
+  variants: 'Variants',
+  level: 'Level',
+  item: 'Item number',
+  maker: 'Maker',
 };
 
 export const words = {
   fields: fieldsEn,
   choose: 'Choose a sheet',
-  chooseHelp: 'CSV with any separator, or XLSX. Drop a file here, or paste rows below.',
+  chooseHelp:
+    'CSV with any separator, or XLSX. Drop a file here, or paste rows below. A placement file is recognised too.',
   paste: 'Or paste rows with their header',
   pasteHint: 'Copy the rows in the spreadsheet, headers included, and paste them here.',
   readPasted: 'Read these rows',

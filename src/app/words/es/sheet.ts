@@ -40,12 +40,19 @@ const fieldsEs: FieldNames = {
   x: 'X',
   y: 'Y',
   rotation: 'Giro',
+  quantity: 'Cantidad',
+  orderNumbers: 'Referencias de pedido',
+  variants: 'Variantes',
+  level: 'Nivel',
+  item: 'Número de línea',
+  maker: 'Fabricante',
 };
 
 export const words: Sentences<typeof english> = {
   fields: fieldsEs,
   choose: 'Elegir una hoja',
-  chooseHelp: 'CSV con cualquier separador, o XLSX. Suelte aquí un archivo o pegue filas abajo.',
+  chooseHelp:
+    'CSV con cualquier separador, o XLSX. Suelte aquí un archivo o pegue filas abajo. También se reconoce un archivo de colocación.',
   paste: 'O pegue filas con su cabecera',
   pasteHint: 'Copie las filas en la hoja de cálculo, cabecera incluida, y péguelas aquí.',
   readPasted: 'Leer estas filas',
