@@ -1,7 +1,7 @@
 // An engineer comes with a placement file and a bill of materials and no sheet: from the two files to the first accepted reel on a slot that was
 // proposed, by what is touched on the page.
 
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { drawn } from './support/clock.ts';
 import { tapOn } from './support/finger.ts';
@@ -11,7 +11,13 @@ import { useDemo } from './support/use-demo.ts';
 
 const demo = useDemo({ badge: 'BADGE-4401', hash: '#/plant/sheet' });
 
-const press = (page: Page, testId: string) => tapOn(page, page.getByTestId(testId).first());
+/** Scrolls to a control and taps its middle. */
+async function touch(page: Page, control: Locator): Promise<void> {
+  await control.scrollIntoViewIfNeeded();
+  await tapOn(page, control);
+}
+
+const press = (page: Page, testId: string) => touch(page, page.getByTestId(testId).first());
 
 async function give(page: Page, name: string, content: string, input: string): Promise<void> {
   const file = { name, mimeType: 'application/octet-stream', buffer: Buffer.from(content) };
@@ -69,7 +75,7 @@ it('leads from two files to the first accepted reel on a proposed slot', async (
     expect(await page.getByTestId('slots-difference').textContent()).toContain('3 feeders to put in');
     await look(page, { where: 'a board with its proposal' });
     // Another slot for one part: what it breaks is told before, and a free one is taken.
-    await tapOn(page, row('BW-3'));
+    await touch(page, row('BW-3'));
     await press(page, 'pick-K1-F-012');
     await expect
       .poll(() => page.getByTestId('pick-effects').textContent())
@@ -80,7 +86,7 @@ it('leads from two files to the first accepted reel on a proposed slot', async (
     await press(page, 'pick-use');
     await expect.poll(() => row('BW-3').textContent()).toContain('K1-F-006');
     // On a slot that another part has, the two change places.
-    await tapOn(page, row('BW-2'));
+    await touch(page, row('BW-2'));
     await press(page, 'pick-K1-F-003');
     await expect
       .poll(() => page.getByTestId('pick-effects').textContent())
