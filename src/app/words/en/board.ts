@@ -9,6 +9,7 @@ export const words = {
   isBill: 'This is a bill of materials. Now choose the placement file of the same board.',
   readAsSheet: 'Read it as a setup sheet',
   billColumnsTitle: 'Columns of the bill of materials',
+  correctColumns: 'Correct columns',
   variant: 'Variant that is built',
   variantNone: 'not chosen',
   variantHelp: 'The bill differs between variants.',
@@ -89,6 +90,8 @@ export const words = {
     usual: 'Usual for its package. It counts for room only; feeders are not checked against it.',
     none: 'Its feeder counts as one position until you say more.',
   },
+  widthsUnknown: (count: number) =>
+    `${plural(count, '1 part has', `${count} parts have`)} no known tape width. Each feeder counts as one position: tap the part and say how wide its tape is.`,
   bank: 'Machine and bank',
   legend: '■ in this setup · □ a feeder stands there now',
   free: (slot: string) => `${slot} is free.`,

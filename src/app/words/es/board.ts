@@ -10,6 +10,7 @@ export const words: Sentences<typeof english> = {
   isBill: 'Esto es una lista de materiales. Elija ahora el archivo de colocación de la misma placa.',
   readAsSheet: 'Leerlo como hoja de preparación',
   billColumnsTitle: 'Columnas de la lista de materiales',
+  correctColumns: 'Corregir columnas',
   variant: 'Variante que se fabrica',
   variantNone: 'sin elegir',
   variantHelp: 'La lista cambia según la variante.',
@@ -91,6 +92,8 @@ export const words: Sentences<typeof english> = {
       'Habitual en su encapsulado. Solo cuenta para el sitio; los alimentadores no se comprueban con él.',
     none: 'Su alimentador cuenta como una posición hasta que diga más.',
   },
+  widthsUnknown: (count) =>
+    `${plural(count, '1 componente no tiene', `${count} componentes no tienen`)} un ancho de cinta conocido. Cada alimentador cuenta como una posición: toque el componente y diga el ancho de su cinta.`,
   bank: 'Máquina y banco',
   legend: '■ en esta preparación · □ ahora hay un alimentador',
   free: (slot) => `${slot} está libre.`,

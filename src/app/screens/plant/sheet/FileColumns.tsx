@@ -1,8 +1,10 @@
 // The columns of the board's own files, beside a sheet or without one: each with what stands in it, each to be corrected.
 
-import { billFields } from '../../../../../shared/sheet/bill-fields.ts';
-import { placementFields } from '../../../../../shared/sheet/fields.ts';
-import type { SheetRole, SheetSummary } from '../../../../worker/sheet-protocol.ts';
+import { useEffect, useState } from 'preact/hooks';
+import { type BillField, billFields } from '../../../../../shared/sheet/bill-fields.ts';
+import { type PlacementField, placementFields } from '../../../../../shared/sheet/fields.ts';
+import type { SheetRole, SheetSummary, ShownColumn } from '../../../../worker/sheet-protocol.ts';
+import { Button } from '../../../ui/Button.tsx';
 import { boardWords } from '../../../words/board.ts';
 import { sheetWords } from '../../../words/sheet.ts';
 import { say } from '../../../words/words.ts';
@@ -35,12 +37,10 @@ export function FileColumns({ session, summary, remember }: FileColumnsProps) {
   return (
     <>
       {placements !== null && placements.columns.length > 0 && (
-        <Columns
+        <OneFile
           title={words.placementColumnsTitle}
-          columns={placements.columns}
+          file={placements}
           fields={placementFields}
-          nameOf={(field) => words.fields[field]}
-          isRemembered={placements.isRemembered}
           isLacking={lacks('placements')}
           key={`placements ${placements.key}`}
           onChoose={(index, field) => remember(session.choosePlacementColumn(index, field))}
@@ -48,12 +48,10 @@ export function FileColumns({ session, summary, remember }: FileColumnsProps) {
         />
       )}
       {bill !== null && bill.columns.length > 0 && (
-        <Columns
+        <OneFile
           title={board.billColumnsTitle}
-          columns={bill.columns}
+          file={bill}
           fields={billFields}
-          nameOf={(field) => words.fields[field]}
-          isRemembered={bill.isRemembered}
           isLacking={lacks('bill')}
           key={bill.key}
           onChoose={(index, field) => remember(session.chooseBillColumn(index, field))}
@@ -61,5 +59,57 @@ export function FileColumns({ session, summary, remember }: FileColumnsProps) {
         />
       )}
     </>
+  );
+}
+
+interface OneFileProps<F extends PlacementField | BillField> {
+  readonly title: string;
+  readonly file: { readonly columns: readonly ShownColumn<F>[]; readonly isRemembered: boolean };
+  readonly fields: readonly F[];
+  readonly isLacking: boolean;
+  readonly onChoose: (index: number, field: F | null) => void;
+  readonly testId: string;
+}
+
+/** The columns of one file: in a line where nothing is in doubt; open where something is, and from then on. */
+function OneFile<F extends PlacementField | BillField>(props: OneFileProps<F>) {
+  const { title, file, testId, isLacking } = props;
+  const words = say(sheetWords);
+  const board = say(boardWords);
+  const [opened, setOpened] = useState(isLacking);
+  useEffect(() => {
+    if (isLacking) setOpened(true);
+  }, [isLacking]);
+  if (isLacking || opened)
+    return (
+      <Columns
+        title={title}
+        columns={file.columns}
+        fields={props.fields}
+        nameOf={(field) => words.fields[field]}
+        isRemembered={file.isRemembered}
+        isLacking={isLacking}
+        onChoose={props.onChoose}
+        testId={testId}
+      />
+    );
+  const used = file.columns.flatMap(({ header, field }) =>
+    field === null ? [] : [`${header || '–'} = ${words.fields[field]}`],
+  );
+  return (
+    <section class="card stack" data-testid={testId}>
+      <div class="row">
+        <h2>{title}</h2>
+        {file.isRemembered && <span class="chip go">✓ {words.remembered}</span>}
+      </div>
+      <p class="soft" data-raw>
+        {used.join(' · ')}
+      </p>
+      <div>
+        <Button onPress={() => setOpened(true)} testId={`${testId}-open`}>
+          {board.correctColumns}
+        </Button>
+      </div>
+    </section>
   );
 }

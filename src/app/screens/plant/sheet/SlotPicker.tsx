@@ -105,7 +105,6 @@ export function SlotPicker(props: PickerProps) {
               .join(' · ')}
           </span>
         </p>
-        <Width row={row} onSay={(mm) => slots.sayWidth(row.part, mm)} />
         {banks.length > 1 && (
           <SelectField label={words.bank} testId="pick-bank" value={bank} onChoose={setBank}>
             {banks.map(({ key, name }) => (
@@ -141,6 +140,7 @@ export function SlotPicker(props: PickerProps) {
           </Button>
           <Button onPress={onClose}>{words.close}</Button>
         </div>
+        <Width row={row} onSay={(mm) => slots.sayWidth(row.part, mm)} />
       </div>
     </Dialog>
   );

@@ -52,6 +52,7 @@ export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
   const hasPlan = context !== null && context.plan !== null;
   const question = context === null ? null : proposalQuestion(rows, context);
   const values = rows.filter(({ board }) => board.isNamedByValue).length;
+  const unknown = rows.filter(({ widthMm, isLeft }) => widthMm === null && !isLeft).length;
   const blocked =
     errors > 0
       ? words.filesWrong(errors)
@@ -96,6 +97,7 @@ export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
         </div>
       )}
       {hasPlan && <Difference rows={rows} />}
+      {hasPlan && unknown > 0 && <Caution text={words.widthsUnknown(unknown)} testId="widths-unknown" />}
       {hasPlan && <SlotList rows={rows} context={context} onChoose={setChosen} />}
       {row !== undefined && context !== null && (
         <SlotPicker
