@@ -74,6 +74,13 @@ it('leads from two files to the first accepted reel on a proposed slot', async (
     expect(await row('BW-1').textContent()).toContain('4 per panel');
     expect(await page.getByTestId('slots-difference').textContent()).toContain('3 feeders to put in');
     await look(page, { where: 'a board with its proposal' });
+    // On paper there is the loading sheet and nothing else.
+    await page.emulateMedia({ media: 'print' });
+    await expect.poll(() => page.locator('.load-paper').isVisible()).toBe(true);
+    expect(await page.locator('.load-paper').textContent()).toContain('K1-F-003');
+    expect(await page.locator('.load-paper svg').count()).toBe(3);
+    expect(await page.getByTestId('slots').isVisible()).toBe(false);
+    await page.emulateMedia({ media: 'screen' });
     // Another slot for one part: what it breaks is told before, and a free one is taken.
     await touch(page, row('BW-3'));
     await press(page, 'pick-K1-F-012');

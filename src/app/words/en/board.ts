@@ -9,6 +9,7 @@ export const words = {
   isBill: 'This is a bill of materials. Now choose the placement file of the same board.',
   readAsSheet: 'Read it as a setup sheet',
   billColumnsTitle: 'Columns of the bill of materials',
+  putAway: 'Put it away',
   correctColumns: 'Correct columns',
   variant: 'Variant that is built',
   variantNone: 'not chosen',
@@ -105,6 +106,12 @@ export const words = {
   leaveOut: 'This line does not place it',
   takeBack: 'This line places it',
   close: 'Close',
+  paper: {
+    title: 'Loading sheet',
+    print: 'Print the loading sheet',
+    perPanel: 'Per panel',
+    feeder: 'Feeder',
+  },
   noSlots: 'Propose slots first',
   slotsOpen: (count: number) =>
     `${plural(count, '1 part has', `${count} parts have`)} no slot: give one, or say that this line does not place it`,

@@ -10,6 +10,7 @@ export const words: Sentences<typeof english> = {
   isBill: 'Esto es una lista de materiales. Elija ahora el archivo de colocación de la misma placa.',
   readAsSheet: 'Leerlo como hoja de preparación',
   billColumnsTitle: 'Columnas de la lista de materiales',
+  putAway: 'Dejarlo',
   correctColumns: 'Corregir columnas',
   variant: 'Variante que se fabrica',
   variantNone: 'sin elegir',
@@ -106,6 +107,12 @@ export const words: Sentences<typeof english> = {
   leaveOut: 'Esta línea no lo coloca',
   takeBack: 'Esta línea lo coloca',
   close: 'Cerrar',
+  paper: {
+    title: 'Hoja de carga',
+    print: 'Imprimir la hoja de carga',
+    perPanel: 'Por panel',
+    feeder: 'Alimentador',
+  },
   noSlots: 'Proponga antes las posiciones',
   slotsOpen: (count) =>
     `${plural(count, '1 componente no tiene', `${count} componentes no tienen`)} posición: dele una o diga que esta línea no lo coloca`,

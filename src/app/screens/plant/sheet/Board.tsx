@@ -18,10 +18,11 @@ import {
   slotRows,
 } from './board-model.ts';
 import { FileColumns } from './FileColumns.tsx';
+import { LoadingSheet } from './LoadingSheet.tsx';
 import type { TakeForm } from './model.ts';
 import { Problems } from './Problems.tsx';
 import { Slots } from './Slots.tsx';
-import { Bill, BoardsField, SourceButton } from './Source.tsx';
+import { Bill, BoardsField, PutAway, SourceButton } from './Source.tsx';
 import type { Remember, SheetInHand, SheetSession } from './session.ts';
 import { TakeIn } from './TakeIn.tsx';
 
@@ -61,6 +62,9 @@ export function Board({ session, inHand, form, remember }: WayProps) {
   const source = [placements, bill].flatMap((file) => (file === null ? [] : [file.name])).join(' + ');
   return (
     <>
+      {context !== null && context.plan !== null && (
+        <LoadingSheet context={context} rows={rows} form={form} />
+      )}
       <BoardCard session={session} inHand={inHand} form={form} />
       <FileColumns session={session} summary={summary} remember={remember} />
       <Problems summary={summary} help={words.filesHelp} />
@@ -130,6 +134,7 @@ function BoardCard({ session, inHand, form }: Omit<WayProps, 'remember'>) {
         <Button onPress={() => void session.readAsSheet()} testId="read-as-sheet">
           {words.readAsSheet}
         </Button>
+        <PutAway session={session} />
       </div>
       {placements === null && (
         <div>

@@ -194,11 +194,11 @@ function Positions({ slots, tried, onTry, rows, context }: PositionsProps) {
               key={slot}
               class={inPlan === undefined ? 'pick-place' : 'pick-place taken'}
               aria-pressed={tried === slot}
-              aria-label={name}
               data-testid={`pick-${slot}`}
               onClick={() => onTry(slot)}
             >
               <span translate={false}>{short}</span>
+              <span class="hidden">{name}</span>
               <span aria-hidden="true">{inPlan !== undefined ? '■' : onLine === undefined ? '' : '□'}</span>
             </button>
           );

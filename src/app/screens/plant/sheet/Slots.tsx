@@ -19,6 +19,7 @@ import {
   type SlotRow,
   whyOf,
 } from './board-model.ts';
+import { bankName } from './LoadingSheet.tsx';
 import { SlotPicker } from './SlotPicker.tsx';
 import type { SheetSession } from './session.ts';
 
@@ -84,7 +85,7 @@ export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
           <Button onPress={slots.giveUp}>{words.stopProposing}</Button>
         </div>
       ) : (
-        <div>
+        <div class="row">
           <Button
             tone={hasPlan ? 'plain' : 'act'}
             large={!hasPlan}
@@ -94,6 +95,11 @@ export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
           >
             {hasPlan ? words.proposeAgain : words.propose}
           </Button>
+          {hasPlan && (
+            <Button onPress={() => window.print()} testId="slots-print">
+              <Icon name="print" size={22} /> {words.paper.print}
+            </Button>
+          )}
         </div>
       )}
       {hasPlan && <Difference rows={rows} />}
@@ -145,15 +151,9 @@ function SlotList({ rows, context, onChoose }: SlotListProps) {
   const words = say(boardWords);
   const { placed, open } = byWalk(rows);
   const places = boardPlaces(context);
-  const nameOf = (slot: string) => {
-    const at = places?.find(slot) ?? null;
-    const machine = at === null ? undefined : places?.line.machines[at.machine];
-    const bank = at === null ? undefined : machine?.banks[at.bank];
-    return machine && bank ? `${machine.name}, ${bank.name}` : words.ownPlaces;
-  };
   const groups = new Map<string, SlotRow[]>();
   for (const row of placed) {
-    const name = nameOf(row.slot);
+    const name = bankName(places, row.slot, words.ownPlaces);
     groups.set(name, [...(groups.get(name) ?? []), row]);
   }
   const without = open.filter(({ isLeft }) => !isLeft);

@@ -130,6 +130,7 @@ export function SourceCard({
         <SourceButton input="sheet" session={session} tone="plain">
           {words.another}
         </SourceButton>
+        <PutAway session={session} />
       </div>
       {summary.pages.length > 1 && (
         <SelectField
@@ -193,6 +194,16 @@ function Placements({ session, inHand }: { readonly session: SheetSession; reado
       </div>
       <Bill session={session} inHand={inHand} />
     </div>
+  );
+}
+
+/** Back to the choice of a file; nothing that was taken in changes. */
+export function PutAway({ session }: Pick<InHandProps, 'session'>) {
+  const words = say(boardWords);
+  return (
+    <Button onPress={session.clear} testId="sheet-put-away">
+      {words.putAway}
+    </Button>
   );
 }
 

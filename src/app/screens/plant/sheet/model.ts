@@ -88,8 +88,8 @@ export function firstForm(
   const earlier = [...floor.setups.values()]
     .filter((setup) => setup.source === source)
     .sort((a, b) => b.takenMs - a.takenMs)[0];
-  const sides = new Set(board === null ? slots.map(({ side }) => side) : boardSides(board));
-  const only = sides.size === 1 ? [...sides][0] : null;
+  const sides = new Set(slots.map(({ side }) => side));
+  const only = board !== null ? onlySide(board) : sides.size === 1 ? [...sides][0] : null;
   const byScope = scope === 'both' ? null : scope;
   const id = freeLineId(floor);
   return {
@@ -103,9 +103,12 @@ export function firstForm(
   };
 }
 
-/** The sides on which a board's files place something. */
-function boardSides({ parts }: BoardSummary): readonly Side[] {
-  return (['top', 'bottom'] as const).filter((side) => parts.some((part) => part[side] > 0));
+/** The only side on which a board's files place something; null where both do, or none. */
+export function onlySide({ parts }: BoardSummary): Side | null {
+  const [first, ...others] = (['top', 'bottom'] as const).filter((side) =>
+    parts.some((part) => part[side] > 0),
+  );
+  return others.length === 0 ? (first ?? null) : null;
 }
 
 /** A board needs a line that is there: the plant's only one. */

@@ -21,7 +21,7 @@ import type {
   SheetSummary,
 } from '../../../../worker/sheet-protocol.ts';
 import type { Preferences } from '../../../store/preferences.ts';
-import { approvedByPart, firstForm, type TakeForm } from './model.ts';
+import { approvedByPart, firstForm, onlySide, type TakeForm } from './model.ts';
 import type { SheetReader } from './reader.ts';
 import { createSlotDesk, type SlotDesk } from './slot-desk.ts';
 
@@ -204,7 +204,11 @@ async function ask(state: SessionState, asked: Asked, isNew: boolean, mayBeOther
   if (isNew || form.value === null) {
     const source = (sheet ?? placements ?? bill)?.name ?? '';
     form.value = firstForm(answer.summary, source, { floor: world.floor(), line: world.line() });
+    return;
   }
+  // The bill that came now may be the first to say what is placed.
+  const { board } = answer.summary;
+  if (board !== null && form.value.side === null) form.value = { ...form.value, side: onlySide(board) };
 }
 
 function openFile(
