@@ -65,6 +65,7 @@ export const words = {
   stays: 'stays',
   moves: (from: string) => `from ${from}`,
   fresh: 'new',
+  inFile: (part: string) => `${part} in the file`,
   said: 'chosen by you',
   asIn: (product: string) => `as in ${product}`,
   width: {

@@ -67,6 +67,7 @@ export const words: Sentences<typeof english> = {
   stays: 'se queda',
   moves: (from) => `desde ${from}`,
   fresh: 'nuevo',
+  inFile: (part) => `${part} en el archivo`,
   said: 'elegida por usted',
   asIn: (product) => `como en ${product}`,
   width: {

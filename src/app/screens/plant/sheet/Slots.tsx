@@ -192,7 +192,12 @@ function Row({ row, onChoose }: { readonly row: SlotRow; readonly onChoose: (par
   const words = say(boardWords);
   const { widthMm, widthFrom } = row;
   const width = widthMm === null || widthFrom === null ? words.width.none : words.width[widthFrom](widthMm);
-  const told = [words.perPanel(formatCount(row.perPanel)), width, ...(row.isSaid ? [words.said] : [])];
+  const told = [
+    words.perPanel(formatCount(row.perPanel)),
+    width,
+    ...(row.part === row.board.part ? [] : [words.inFile(row.board.part)]),
+    ...(row.isSaid ? [words.said] : []),
+  ];
   return (
     <button
       type="button"

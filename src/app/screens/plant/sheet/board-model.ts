@@ -45,6 +45,7 @@ export type SlotFault =
 
 /** One part of the board on its way to a slot. */
 export interface SlotRow {
+  /** As the plant's setups write it, where one of them names it; else as the files do. */
   readonly part: string;
   readonly board: BoardPart;
   readonly perPanel: number;
@@ -181,7 +182,7 @@ export function slotRows(parts: readonly BoardPart[], context: BoardContext): re
       return {
         ...width,
         board,
-        part: board.part,
+        part: about?.part ?? board.part,
         perPanel: board[side],
         positions: width.widthFrom === 'setup' && about !== null ? about.positions : (byWidth ?? 1),
         slot,

@@ -83,7 +83,7 @@ describe('what is known of a part', () => {
     expect(
       rows.map(({ part, widthMm, widthFrom, positions }) => [part, widthMm, widthFrom, positions]),
     ).toEqual([
-      ['r-100', 8, 'setup', 1],
+      ['R-100', 8, 'setup', 1],
       ['W-24', 24, 'setup', 3],
       ['L-1', 8, 'setup', 1],
       ['NEW', 12, 'usual', 2],
@@ -109,10 +109,16 @@ describe('what is known of a part', () => {
 describe('a proposal', () => {
   const context = proposed(parts, contextOf());
   const rows = slotRows(parts, context);
-  const row = (part: string) => rows.find((each) => each.part === part);
+  const row = (part: string) => rows.find(({ board: { part: own } }) => own === part);
 
   test('keeps what stands, goes where other setups have a part, and says which is which', () => {
-    expect(row('r-100')).toMatchObject({ slot: 'M1-F-001', standsOn: 'M1-F-001', asIn: 'Brook' });
+    // Written as the plant writes it: a label is compared letter by letter.
+    expect(row('r-100')).toMatchObject({
+      part: 'R-100',
+      slot: 'M1-F-001',
+      standsOn: 'M1-F-001',
+      asIn: 'Brook',
+    });
     expect(row('W-24')).toMatchObject({ slot: 'M1-F-015', standsOn: null, asIn: 'Moor' });
     expect(row('L-1')).toMatchObject({ slot: 'M1-F-019A', asIn: 'Moor' });
     expect(row('NEW')?.asIn).toBeNull();
@@ -149,7 +155,12 @@ describe('a proposal', () => {
     tellPlant(story);
     const taken = (setup: string, product: string, revision: string) =>
       story.tell('setup.taken', {
-        ...{ setup, product, revision, side: 'top' as const, line: 'L1', source: `${setup}.csv` },
+        setup,
+        product,
+        revision,
+        side: 'top',
+        line: 'L1',
+        source: `${setup}.csv`,
         slots: [wantedSlot('M1-F-004', 'X')],
       });
     taken('tarn-1', 'tarn ', '1');
@@ -172,7 +183,7 @@ describe('what a person changes', () => {
   const plan = context.plan ?? planOf([], context);
   const rowsWith = (next: typeof plan) => slotRows(parts, { ...context, plan: next });
   const faultsOf = (next: typeof plan, part: string) =>
-    rowsWith(next).find((row) => row.part === part)?.faults;
+    rowsWith(next).find((row) => row.board.part === part)?.faults;
 
   test('a slot that another part has: the two change places, and a new proposal leaves both there', () => {
     const moved = moveTo(plan, 'NEW', 'm1-f-1');
@@ -212,7 +223,7 @@ describe('what a person changes', () => {
     });
     expect(countRows(said).faulty).toBe(0);
     expect(said.find(({ part }) => part === 'L-1')?.faults).toEqual([
-      { code: 'lane-width', part: 'r-100', slot: 'M1-F-019B' },
+      { code: 'lane-width', part: 'R-100', slot: 'M1-F-019B' },
     ]);
   });
 
