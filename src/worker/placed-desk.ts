@@ -41,11 +41,12 @@ export function billKey(columns: BillReading['columns']): string {
   return `bill\t${headerKey(columns)}`;
 }
 
-/** The rows with every header its own, so that a choice of columns is never in doubt; as they are where the header was put together. */
-function namedRows(rows: SheetRows, reading: BillReading): SheetRows {
-  const header = rows[reading.headerRow - 1] ?? [];
-  const isPlain = reading.columns.every(({ index, header: text }) => cellText(header[index]) === text);
-  return isPlain ? nameHeaders(rows, reading.headerRow) : rows;
+/** The rows with every header its own, so that a choice of columns is never in doubt; the same rows where they are, or the header was put together. */
+function namedRows(rows: SheetRows, { headerRow, columns }: BillReading): SheetRows {
+  const header = rows[headerRow - 1] ?? [];
+  if (columns.some(({ index, header: text }) => cellText(header[index]) !== text)) return rows;
+  const named = nameHeaders(rows, headerRow);
+  return named[headerRow - 1]?.every((cell, index) => cell === header[index]) === true ? rows : named;
 }
 
 /** Reads a bill of materials. */
@@ -62,8 +63,9 @@ export function readBillPart(parsed: Parsed, settings: SheetSettings): BilledPar
       ...(columns === null ? {} : { columns }),
       ...(settings.variant === null ? {} : { variant: settings.variant }),
     });
-  const rows = namedRows(given, read(given, null));
-  const guessed = read(rows, null);
+  const first = read(given, null);
+  const rows = namedRows(given, first);
+  const guessed = rows === given ? first : read(rows, null);
   const kept = settings.remembered[billKey(guessed.columns)];
   if (settings.billColumns !== null)
     return { reading: read(rows, settings.billColumns), rows, isRemembered: false };
