@@ -52,6 +52,8 @@ export const words = {
   toPutIn: (count: number) => plural(count, '1 feeder to put in', `${count} feeders to put in`),
   difference: (fresh: number, moves: number, stays: number) =>
     `${fresh} new, ${moves} from another slot of the line. ${plural(stays, '1 feeder stays', `${stays} feeders stay`)}.`,
+  comeOut: (count: number) =>
+    `${plural(count, '1 other feeder stands', `${count} other feeders stand`)} in the way and must come out.`,
   openTitle: (count: number) => plural(count, '1 part without a slot', `${count} parts without a slot`),
   leftTitle: (count: number) =>
     plural(count, '1 part that this line does not place', `${count} parts that this line does not place`),

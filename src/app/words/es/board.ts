@@ -54,6 +54,8 @@ export const words: Sentences<typeof english> = {
   toPutIn: (count) => plural(count, '1 alimentador por poner', `${count} alimentadores por poner`),
   difference: (fresh, moves, stays) =>
     `${fresh} nuevos, ${moves} de otra posición de la línea. ${plural(stays, '1 alimentador se queda', `${stays} alimentadores se quedan`)}.`,
+  comeOut: (count) =>
+    `${plural(count, 'Otro alimentador estorba y debe salir', `Otros ${count} alimentadores estorban y deben salir`)}.`,
   openTitle: (count) => plural(count, '1 componente sin posición', `${count} componentes sin posición`),
   leftTitle: (count) =>
     plural(count, '1 componente que esta línea no coloca', `${count} componentes que esta línea no coloca`),

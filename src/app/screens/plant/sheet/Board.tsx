@@ -9,14 +9,8 @@ import type { Words } from '../../../words/areas.ts';
 import { boardWords } from '../../../words/board.ts';
 import { sheetWords } from '../../../words/sheet.ts';
 import { formatCount, say } from '../../../words/words.ts';
-import {
-  type BoardContext,
-  boardSlots,
-  countRows,
-  linesWithSlots,
-  type SlotRow,
-  slotRows,
-} from './board-model.ts';
+import { type BoardContext, countRows, linesWithSlots, type SlotRow, slotRows } from './board-model.ts';
+import { boardSlots } from './board-slots.ts';
 import { FileColumns } from './FileColumns.tsx';
 import { LoadingSheet } from './LoadingSheet.tsx';
 import type { TakeForm } from './model.ts';

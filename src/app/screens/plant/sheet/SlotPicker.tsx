@@ -14,6 +14,7 @@ import { formatCount, say } from '../../../words/words.ts';
 import {
   type BoardContext,
   boardPlaces,
+  inTheWay,
   leaveOut,
   moveTo,
   partKey,
@@ -53,10 +54,10 @@ function effects(
   const told: string[] = [];
   if (other !== undefined)
     told.push(row.slot === null ? words.pushes(slot, other.part) : words.swaps(slot, other.part, row.slot));
+  const mine = next.filter(({ part }) => part === row.part);
   const needed = new Set(rows.map(({ part }) => partKey(part)));
-  for (const stands of placesOf(context).standing)
-    if (isHere(stands.slot) && !needed.has(partKey(stands.part)))
-      told.push(words.takesOut(slot, stands.part));
+  for (const stands of inTheWay(mine, context))
+    if (!needed.has(partKey(stands.part))) told.push(words.takesOut(stands.slot, stands.part));
   for (const each of [row.part, other?.part])
     for (const fault of each === undefined ? [] : (after(each)?.faults ?? []))
       told.push(sayFault(words, fault));

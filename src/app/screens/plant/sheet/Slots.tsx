@@ -12,6 +12,7 @@ import {
   boardPlaces,
   byWalk,
   countRows,
+  inTheWay,
   isBlocking,
   planOf,
   proposalQuestion,
@@ -102,7 +103,7 @@ export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
           )}
         </div>
       )}
-      {hasPlan && <Difference rows={rows} />}
+      {hasPlan && <Difference rows={rows} context={context} />}
       {hasPlan && unknown > 0 && <Caution text={words.widthsUnknown(unknown)} testId="widths-unknown" />}
       {hasPlan && <SlotList rows={rows} context={context} onChoose={setChosen} />}
       {row !== undefined && context !== null && (
@@ -129,14 +130,18 @@ function Caution({ text, testId }: { readonly text: string; readonly testId: str
 }
 
 /** What the plan is against the line of today. */
-function Difference({ rows }: Pick<SlotsProps, 'rows'>) {
+function Difference({ rows, context }: Pick<SlotListProps, 'rows' | 'context'>) {
   const words = say(boardWords);
+  const out = inTheWay(rows, context).length;
   const { fresh, moves, stays } = countRows(rows);
   return (
     <p data-testid="slots-difference">
       <b>{words.toPutIn(fresh + moves)}</b>
       <br />
-      <span class="soft">{words.difference(fresh, moves, stays)}</span>
+      <span class="soft">
+        {words.difference(fresh, moves, stays)}
+        {out > 0 && ` ${words.comeOut(out)}`}
+      </span>
     </p>
   );
 }

@@ -1,5 +1,5 @@
 // From a board's parts to slots on a line: what is known of each part, where it stands, what was proposed, what a person said, and what that breaks.
-// Pure: the floor, the board as it was read and the plan in hand go in; rows to show and slots to take in come out.
+// Pure: the floor, the board as it was read and the plan in hand go in; rows to show come out (board-slots.ts makes slots of them).
 
 import { collide, type LinePlaces, linePlaces, takenKeys } from '../../../../../shared/assign/places.ts';
 import type {
@@ -13,9 +13,7 @@ import { compareSlots, parseSlot, placeKey } from '../../../../../shared/floor/a
 import type { SetupSlot } from '../../../../../shared/floor/kinds.ts';
 import type { FloorState, Line, Setup } from '../../../../../shared/floor/state.ts';
 import type { Side } from '../../../../../shared/floor/vocabulary.ts';
-import { labelMsls } from '../../../../../shared/labels/reading.ts';
 import type { BoardPart } from '../../../../../shared/sheet/board-parts.ts';
-import type { SheetSlot } from '../../../../../shared/sheet/slot.ts';
 import { usualTapeWidth } from '../../../../../shared/sheet/tape-of-package.ts';
 import { type PositionsByWidth, positionsForWidth } from '../../../../../shared/sheet/tapes.ts';
 
@@ -342,6 +340,19 @@ export function countRows(rows: readonly SlotRow[]): PlanCount {
   };
 }
 
+/** Feeders on the line that the board does not need and that stand where its feeders go: they must come out. */
+export function inTheWay(rows: readonly SlotRow[], context: BoardContext): readonly PlacedPart[] {
+  const places = boardPlaces(context);
+  if (places === null) return [];
+  const needed = new Set(rows.map(({ part }) => partKey(part)));
+  const taken = rows.flatMap(({ slot, positions }) =>
+    slot === null ? [] : takenKeys(places, slot, positions),
+  );
+  return placesOf(context).standing.filter(
+    ({ part, slot, width }) => !needed.has(partKey(part)) && collide(takenKeys(places, slot, width), taken),
+  );
+}
+
 /** Rows with a slot in walking order, and those without. */
 export function byWalk(rows: readonly SlotRow[]): {
   readonly placed: readonly (SlotRow & { readonly slot: string })[];
@@ -352,41 +363,4 @@ export function byWalk(rows: readonly SlotRow[]): {
     placed: placed.sort((a, b) => compareSlots(a.slot, b.slot)),
     open: rows.filter(({ slot, isLeft }) => slot === null || isLeft),
   };
-}
-
-/**
- * The rows as slots of a setup. What the plant knows of a part comes along from the newest setup that names it: tape, feeder, moisture level. A usual
- * width of a package gives room and is not written down: nobody looked at the reel.
- */
-export function boardSlots(rows: readonly SlotRow[], side: Side): readonly SheetSlot[] {
-  return byWalk(rows).placed.map((row, index) => {
-    const { known, board, widthFrom } = row;
-    return {
-      row: index + 1,
-      slot: row.slot,
-      address: parseSlot(row.slot),
-      part: row.part,
-      perPanel: row.perPanel,
-      tapeWidth: widthFrom === 'usual' ? null : row.widthMm,
-      pitch: widthFrom === 'setup' ? (known?.pitchMm ?? null) : null,
-      sharing: null,
-      alternates: [],
-      supplierParts: board.supplierParts,
-      description: null,
-      package: board.package === '' ? null : board.package,
-      pins: null,
-      bodySizeMm: null,
-      bodyThicknessMm: known?.bodyMm ?? null,
-      msl: labelMsls.find((level) => level === known?.msl) ?? null,
-      polarity: known?.polarity ?? null,
-      feederType: known?.feederType ?? null,
-      drive: known?.drive ?? null,
-      pocketMm: known?.pocketMm ?? null,
-      critical: known?.critical ?? false,
-      positions: row.positions,
-      side,
-      designators: board.designators,
-      note: null,
-    };
-  });
 }

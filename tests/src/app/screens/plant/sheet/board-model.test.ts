@@ -6,9 +6,9 @@ import type { BoardPart } from '../../../../../../shared/sheet/board-parts.ts';
 import { toSetupSlots } from '../../../../../../shared/sheet/taken.ts';
 import {
   type BoardContext,
-  boardSlots,
   byWalk,
   countRows,
+  inTheWay,
   leaveOut,
   linesWithSlots,
   moveTo,
@@ -18,6 +18,7 @@ import {
   slotRows,
   whyOf,
 } from '../../../../../../src/app/screens/plant/sheet/board-model.ts';
+import { boardSlots } from '../../../../../../src/app/screens/plant/sheet/board-slots.ts';
 import { beginStory, tellPlant, verified, wantedSlot } from '../../../../../shared/floor/story.ts';
 
 const board = (part: string, more: Partial<BoardPart> = {}): BoardPart => ({
@@ -235,6 +236,14 @@ describe('what a person changes', () => {
     expect(boardSlots(slotRows(parts, again), 'top').map(({ part }) => part)).not.toContain('NEW');
     expect(countRows(rowsWith(leaveOut(without, 'NEW', false)))).toMatchObject({ open: 1, left: 0 });
     expect(countRows(rowsWith(moveTo(without, 'NEW', 'M1-R-001')))).toMatchObject({ open: 0, left: 0 });
+  });
+
+  test('a feeder on the line that the board does not need is in the way from any position that it shares', () => {
+    expect(inTheWay(rowsWith(plan), context)).toEqual([]);
+    // C-200 stands on 2 and is no part of this board; NEW takes two positions.
+    expect(inTheWay(rowsWith(moveTo(leaveOut(plan, 'r-100', true), 'NEW', 'M1-F-001')), context)).toEqual([
+      { slot: 'M1-F-002', part: 'C-200', width: 1 },
+    ]);
   });
 
   test('a part that found no slot says why', () => {
