@@ -79,9 +79,10 @@ export const words = {
   faults: {
     overlap: (part: string, slot: string) => `In the way of ${part} on ${slot}.`,
     'over-end': (positions: number) =>
-      `Its feeder takes ${positions} positions and reaches past the end of the bank.`,
+      `Its feeder takes ${plural(positions, '1 position', `${positions} positions`)} and reaches past the end of the bank.`,
     'off-line': 'The line has no such slot.',
-    'lane-wide': (positions: number) => `Its feeder takes ${positions} positions; a lane has room for one.`,
+    'lane-wide': (positions: number) =>
+      `Its feeder takes ${plural(positions, '1 position', `${positions} positions`)}; a lane has room for one.`,
     'lane-width': (part: string) =>
       `The lane beside it feeds ${part} on another tape width. Check the feeder.`,
   },

@@ -53,7 +53,7 @@ export const words: Sentences<typeof english> = {
   proposeFailed: 'No se pudo hacer una propuesta. Inténtelo de nuevo o elija posiciones a mano.',
   toPutIn: (count) => plural(count, '1 alimentador por poner', `${count} alimentadores por poner`),
   difference: (fresh, moves, stays) =>
-    `${fresh} nuevos, ${moves} de otra posición de la línea. ${plural(stays, '1 alimentador se queda', `${stays} alimentadores se quedan`)}.`,
+    `${plural(fresh, '1 nuevo', `${fresh} nuevos`)}, ${moves} de otra posición de la línea. ${plural(stays, '1 alimentador se queda', `${stays} alimentadores se quedan`)}.`,
   comeOut: (count) =>
     `${plural(count, 'Otro alimentador estorba y debe salir', `Otros ${count} alimentadores estorban y deben salir`)}.`,
   openTitle: (count) => plural(count, '1 componente sin posición', `${count} componentes sin posición`),
@@ -80,9 +80,11 @@ export const words: Sentences<typeof english> = {
   },
   faults: {
     overlap: (part, slot) => `Estorba a ${part} en ${slot}.`,
-    'over-end': (positions) => `Su alimentador ocupa ${positions} posiciones y pasa del final del banco.`,
+    'over-end': (positions) =>
+      `Su alimentador ocupa ${plural(positions, '1 posición', `${positions} posiciones`)} y pasa del final del banco.`,
     'off-line': 'La línea no tiene esa posición.',
-    'lane-wide': (positions) => `Su alimentador ocupa ${positions} posiciones; en un carril solo cabe una.`,
+    'lane-wide': (positions) =>
+      `Su alimentador ocupa ${plural(positions, '1 posición', `${positions} posiciones`)}; en un carril solo cabe una.`,
     'lane-width': (part) =>
       `El carril de al lado lleva ${part} con otro ancho de cinta. Compruebe el alimentador.`,
   },
