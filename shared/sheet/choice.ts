@@ -13,15 +13,19 @@ export function headerKey(columns: readonly Pick<SheetColumn<string>, 'header'>[
   return columns.map(({ header }) => header.toLowerCase()).join('\t');
 }
 
-/** The columns with one of them taken for another field. A field that takes one column leaves the column that had it unused. */
+/**
+ * The columns with one of them taken for another field. A field that takes one column leaves the column that had it unused; `many`: fields that
+ * take several, those of a sheet where nothing else is said.
+ */
 export function chooseColumn<C extends SheetColumn<string>>(
   columns: readonly C[],
   index: number,
   field: C['field'],
+  many: readonly string[] = manyColumnFields,
 ): readonly C[] {
   return columns.map((column) => {
     if (column.index === index) return { ...column, field };
-    const gives = field !== null && column.field === field && !manyColumnFields.includes(field);
+    const gives = field !== null && column.field === field && !many.includes(field);
     return gives ? { ...column, field: null } : column;
   });
 }

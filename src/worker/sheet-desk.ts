@@ -2,20 +2,15 @@
 // Method: each source is parsed once and kept by its number; a change of columns reads the kept rows again. The workbook's reader and the
 // decoding of bytes are handed in, so that the desk runs in tests as in the worker.
 
-import { type BillReading, readBill } from '../../shared/sheet/bill.ts';
 import { billRows } from '../../shared/sheet/bill-rows.ts';
 import { headerKey, keptToMap } from '../../shared/sheet/choice.ts';
-import { isExchangeFile, readExchange, xmlRoot } from '../../shared/sheet/exchange.ts';
-import {
-  type PlacementField,
-  placementFields,
-  sheetFields,
-  sheetHeaderWords,
-} from '../../shared/sheet/fields.ts';
-import { cellText, guessColumns, type SheetColumn, type SheetRows } from '../../shared/sheet/headers.ts';
-import { type JoinedBill, joinBill, makersOf, namedPlacements } from '../../shared/sheet/join.ts';
+import { isExchangeFile, xmlRoot } from '../../shared/sheet/exchange.ts';
+import { sheetFields, sheetHeaderWords } from '../../shared/sheet/fields.ts';
+import { billToSee, type FirstTable, firstTable } from '../../shared/sheet/first-table.ts';
+import { cellText, guessColumns } from '../../shared/sheet/headers.ts';
+import { makersOf } from '../../shared/sheet/join.ts';
 import { fillMerged, mergedRanges } from '../../shared/sheet/merged.ts';
-import { type PlacementReading, readPlacements } from '../../shared/sheet/placements.ts';
+import { readPlacements } from '../../shared/sheet/placements.ts';
 import type { SheetProblem } from '../../shared/sheet/problems.ts';
 import { readSheet, type SheetOptions, type SheetReading } from '../../shared/sheet/read.ts';
 import type { IgnoredReason } from '../../shared/sheet/slot.ts';
@@ -30,12 +25,21 @@ import {
   toSheetCell,
 } from '../../shared/sheet/source.ts';
 import { bytesToText, type DecodeBytes, textToRows } from '../../shared/sheet/text.ts';
+import { type Parsed, showColumns, Unreadable } from './parsed.ts';
 import {
-  type BillSummary,
+  type BilledPart,
+  billProblems,
+  billSummary,
+  boardSummary,
+  type Placed,
+  placedProblems,
+  placementSummary,
+  readBillPart,
+  readPlacementPart,
+} from './placed-desk.ts';
+import {
   mostFileBytes,
   mostSlots,
-  type PlacementSummary,
-  type SheetFault,
   type SheetReply,
   type SheetRequest,
   type SheetRole,
@@ -43,7 +47,6 @@ import {
   type SheetSource,
   type SheetStep,
   type SheetSummary,
-  type ShownColumn,
 } from './sheet-protocol.ts';
 
 /** What the desk needs of the place that it runs in. */
@@ -53,26 +56,6 @@ export interface SheetTools {
   readonly readWorkbook: (
     bytes: ArrayBuffer,
   ) => Promise<readonly { readonly sheet: string; readonly data: readonly (readonly unknown[])[] }[]>;
-}
-
-/** A source as it was parsed. */
-interface Parsed {
-  readonly number: number;
-  readonly name: string;
-  readonly isExchange: boolean;
-  readonly pages: readonly { readonly name: string; readonly rows: SheetRows }[];
-  /** The text of a text file, which a placement file needs whole. */
-  readonly text: string | null;
-  readonly problems: readonly SheetProblem[];
-}
-
-/** An expected failure, with what the person is to be told. */
-class Unreadable extends Error {
-  readonly fault: SheetFault;
-  constructor(fault: SheetFault, detail = '') {
-    super(detail);
-    this.fault = fault;
-  }
 }
 
 type Tell = (step: SheetStep) => void;
@@ -109,7 +92,7 @@ function parseText(
 ): Parsed {
   const { text } = found;
   if (text.trim() === '') throw new Unreadable(text === '' ? 'empty' : 'blank');
-  const isExchange = role !== 'sheet' && isExchangeFile(text);
+  const isExchange = isExchangeFile(text);
   const root = xmlRoot(text);
   if (root !== null && !isExchange) throw new Unreadable('other-xml', root);
   tell('splitting');
@@ -147,26 +130,6 @@ async function parseWorkbook(
   return { number, name, text: null, isExchange: false, pages, problems: [] };
 }
 
-const mostSamples = 3;
-const sampleRows = 200;
-
-/** Columns with their first entries; columns that hold nothing at all are not shown. */
-function showColumns<F extends string>(
-  columns: readonly SheetColumn<F>[],
-  rows: SheetRows,
-  headerRow: number,
-): readonly ShownColumn<F>[] {
-  const below = rows.slice(headerRow, headerRow + sampleRows);
-  return columns.flatMap((column) => {
-    const samples = new Set<string>();
-    for (const row of below) {
-      const text = cellText(row[column.index]);
-      if (text !== '' && samples.size < mostSamples) samples.add(text.slice(0, 60));
-    }
-    return column.header === '' && samples.size === 0 ? [] : [{ ...column, samples: [...samples] }];
-  });
-}
-
 function readSheetPart(
   parsed: Parsed,
   page: number,
@@ -190,97 +153,82 @@ function readSheetPart(
     ...(placed === null ? {} : { placements: placed.reading, makers: makersOf(placed.joined) }),
   };
   const reading = readSheet(rows, options);
-  if (reading.slots.length > mostSlots) throw new Unreadable('too-many-slots', String(reading.slots.length));
   return { rows, reading, key: headerKey(reading.columns), isRemembered: kept !== undefined };
-}
-
-/** What the placement file places, and what the bill beside it (or within it) makes of that. */
-interface Placed {
-  readonly reading: PlacementReading;
-  readonly bill: BillReading | null;
-  readonly joined: JoinedBill | null;
-}
-
-function readBillPart(parsed: Parsed): BillReading {
-  if (parsed.isExchange) {
-    const { bill } = readExchange(parsed.text ?? '', true);
-    if (bill === null) throw new Unreadable('no-bill');
-    return bill;
-  }
-  const { rows, problems } = joinPages(parsed.pages, 'bill');
-  return readBill(rows, { textProblems: [...parsed.problems, ...problems] });
-}
-
-function readPlacementPart(parsed: Parsed, given: BillReading | null, settings: SheetSettings): Placed {
-  const exchange = parsed.isExchange ? readExchange(parsed.text ?? '', given !== null) : null;
-  const bill = given ?? exchange?.bill ?? null;
-  const reading = exchange?.placements ?? readPlacementRows(parsed, bill !== null, settings);
-  if (bill === null) return { reading, bill, joined: null };
-  const joined = joinBill(reading, bill, { boardsPerPanel: settings.boardsPerPanel });
-  return { reading: namedPlacements(reading, joined), bill, joined };
-}
-
-function readPlacementRows(parsed: Parsed, hasBill: boolean, settings: SheetSettings): PlacementReading {
-  const pages = parsed.text === null ? joinPages(parsed.pages, 'placements') : { rows: [], problems: [] };
-  const input = parsed.text ?? pages.rows;
-  const read = (columns: SheetSettings['placementColumns']) =>
-    // The text is split once more, by the placement file's own rules, which find its broken quotation marks themselves.
-    readPlacements(input, {
-      textProblems: [...parsed.problems.filter(({ code }) => code === 'encodingGuessed'), ...pages.problems],
-      hasBill,
-      fileName: parsed.name,
-      ...(columns === null ? {} : { columns }),
-    });
-  if (settings.placementColumns !== null) return read(settings.placementColumns);
-  const guessed = read(null);
-  const kept = settings.remembered[headerKey(guessed.columns)];
-  return kept ? read(keptToMap(kept, placementFields)) : guessed;
-}
-
-/** Problems of the placement file, of the bill, and of both laid over each other, each with the file that its row is in. */
-function placedProblems({ reading, bill, joined }: Placed): SheetSummary['problems'] {
-  return [
-    ...reading.problems.map((problem) => ({ ...problem, role: 'placements' as const })),
-    ...(bill?.problems ?? []).map((problem) => ({ ...problem, role: 'bill' as const })),
-    ...(joined?.problems ?? []).map(({ file, ...problem }) => ({
-      ...problem,
-      role: file === 'bom' ? ('bill' as const) : ('placements' as const),
-    })),
-  ];
-}
-
-function placementSummary(reading: PlacementReading, parsed: Parsed): PlacementSummary {
-  const rows = parsed.pages[0]?.rows ?? [];
-  // Of a file aligned with blanks the rows were split elsewhere; samples then come from the placements themselves.
-  const isSplit = reading.columns.length === (rows[reading.headerRow - 1]?.length ?? 0);
-  const columns: readonly ShownColumn<PlacementField>[] = isSplit
-    ? showColumns(reading.columns, rows, reading.headerRow)
-    : reading.columns.map((column) => ({ ...column, samples: samplesOf(reading, column.field) }));
-  return {
-    columns,
-    key: headerKey(reading.columns),
-    parts: reading.parts.length,
-    placements: reading.placements.length,
-    ignored: reading.ignored,
-  };
-}
-
-function billSummary({ bill, joined }: Placed): BillSummary | null {
-  if (bill === null || joined === null) return null;
-  return { parts: joined.parts, notPlaced: joined.notPlaced, variants: bill.variants };
-}
-
-function samplesOf(reading: PlacementReading, field: PlacementField | null): readonly string[] {
-  if (field !== 'part' && field !== 'designator' && field !== 'side') return [];
-  return [...new Set(reading.placements.slice(0, sampleRows).map((placement) => placement[field]))]
-    .filter((text) => text !== '')
-    .slice(0, mostSamples);
 }
 
 function countReasons(reading: SheetReading): SheetSummary['ignored'] {
   const counts: Partial<Record<IgnoredReason, number>> = {};
   for (const { reason } of reading.ignoredRows) counts[reason] = (counts[reason] ?? 0) + 1;
   return counts;
+}
+
+type Answer = { readonly summary: SheetSummary } | { readonly other: FirstTable };
+
+/** What was read beside the sheet, or instead of one. */
+interface Beside {
+  readonly placed: Placed | null;
+  readonly placedFile: Parsed | null;
+  readonly billed: BilledPart | null;
+}
+
+type SheetPart = ReturnType<typeof readSheetPart>;
+
+/** What a sheet without slots is otherwise; null where it is a sheet. */
+function otherTable(parsed: Parsed, { rows, reading }: SheetPart): FirstTable | null {
+  const placed = parsed.text ?? joinPages(parsed.pages, 'placements').rows;
+  return firstTable({
+    rows,
+    sheet: reading,
+    placements: readPlacements(placed, { mostProblems: 1, hasBill: true, fileName: parsed.name }),
+    bill: () =>
+      billToSee(parsed.text === null ? joinPages(parsed.pages, 'bill').rows : billRows(parsed.text).rows),
+  });
+}
+
+function withSheet(
+  parsed: Parsed,
+  { page, rows, reading, key, isRemembered }: SheetPart & { readonly page: number },
+  { placed, placedFile }: Beside,
+): SheetSummary {
+  return {
+    pages: parsed.text === null ? parsed.pages.map(({ name }) => name) : [],
+    page,
+    title: readTitle(rows, reading.headerRow),
+    columns: showColumns(reading.columns, rows, reading.headerRow),
+    key,
+    isRemembered,
+    slots: reading.slots,
+    ignored: countReasons(reading),
+    problems: [
+      ...reading.problems.map((problem) => ({ ...problem, role: 'sheet' as const })),
+      ...(placed === null ? [] : placedProblems(placed)),
+    ],
+    placements: placed && placedFile ? placementSummary(placed, placedFile) : null,
+    bill: placed === null ? null : billSummary(placed.bill, placed.joined),
+    board: null,
+    scope: reading.placementScope,
+  };
+}
+
+/** A board's own files; slots are none of theirs. */
+function withoutSheet({ placed, placedFile, billed }: Beside, settings: SheetSettings): SheetSummary {
+  const read = placed === null ? null : boardSummary(placed, settings);
+  const problems = placed === null ? billProblems(billed) : placedProblems(placed);
+  return {
+    pages: [],
+    page: 0,
+    title: { product: null, revision: null, side: null },
+    columns: [],
+    key: '',
+    isRemembered: false,
+    slots: [],
+    ignored: {},
+    problems: [...problems, ...(read?.problems ?? [])],
+    placements: placed && placedFile ? placementSummary(placed, placedFile) : null,
+    bill: placed === null ? billSummary(billed, null) : billSummary(placed.bill, placed.joined),
+    board: read?.board ?? null,
+    scope: settings.scope,
+  };
 }
 
 /** A desk that answers requests one after the other. */
@@ -301,42 +249,44 @@ export function createSheetDesk(tools: SheetTools): SheetDesk {
     return parsed;
   }
 
+  async function read(request: SheetRequest, step: (role: SheetRole) => Tell): Promise<Answer> {
+    const { sheet, placements, bill = null, settings } = request;
+    const placedFile = placements === null ? null : await parse('placements', placements, step('placements'));
+    const isBilled = bill !== null && (placedFile !== null || sheet === null);
+    const billed = isBilled ? readBillPart(await parse('bill', bill, step('bill')), settings) : null;
+    const atPlacements = step('placements');
+    const placed = placedFile === null ? null : readPlacementPart(placedFile, billed, settings);
+    const beside = { placed, placedFile, billed };
+    if (sheet === null) {
+      atPlacements('checking');
+      return { summary: withoutSheet(beside, settings) };
+    }
+    const atSheet = step('sheet');
+    const parsed = await parse('sheet', sheet, atSheet);
+    if (parsed.isExchange && request.mayBeOther === true) return { other: 'placements' };
+    if (parsed.isExchange) throw new Unreadable('other-xml');
+    atSheet('checking');
+    const page = settings.page ?? pickSheet(parsed.pages.map(({ rows }) => rows));
+    const part = readSheetPart(parsed, page, { settings, placed });
+    const other = request.mayBeOther === true ? otherTable(parsed, part) : null;
+    if (other !== null) return { other };
+    const { length } = part.reading.slots;
+    if (length > mostSlots) throw new Unreadable('too-many-slots', String(length));
+    return { summary: withSheet(parsed, { page, ...part }, beside) };
+  }
+
   return {
-    async read({ id, sheet, placements, bill = null, settings }, tell) {
+    async read(request, tell) {
+      const { id } = request;
       let role: SheetRole = 'placements';
-      const step: Tell = (at) => tell({ kind: 'step', id, role, step: at });
+      const step = (of: SheetRole): Tell => {
+        role = of;
+        return (at) => tell({ kind: 'step', id, role: of, step: at });
+      };
       try {
-        const parsedPlaces = placements === null ? null : await parse('placements', placements, step);
-        role = 'bill';
-        const billed =
-          bill === null || parsedPlaces === null ? null : readBillPart(await parse('bill', bill, step));
-        const placed = parsedPlaces === null ? null : readPlacementPart(parsedPlaces, billed, settings);
-        role = 'sheet';
-        const parsed = await parse('sheet', sheet, step);
-        step('checking');
-        const page = settings.page ?? pickSheet(parsed.pages.map(({ rows }) => rows));
-        const { rows, reading, key, isRemembered } = readSheetPart(parsed, page, {
-          settings,
-          placed,
-        });
-        const summary: SheetSummary = {
-          pages: parsed.text === null ? parsed.pages.map(({ name }) => name) : [],
-          page,
-          title: readTitle(rows, reading.headerRow),
-          columns: showColumns(reading.columns, rows, reading.headerRow),
-          key,
-          isRemembered,
-          slots: reading.slots,
-          ignored: countReasons(reading),
-          problems: [
-            ...reading.problems.map((problem) => ({ ...problem, role: 'sheet' as const })),
-            ...(placed === null ? [] : placedProblems(placed)),
-          ],
-          placements: placed && parsedPlaces ? placementSummary(placed.reading, parsedPlaces) : null,
-          bill: placed === null ? null : billSummary(placed),
-          scope: reading.placementScope,
-        };
-        return { kind: 'read', id, summary };
+        const answer = await read(request, step);
+        if ('other' in answer) return { kind: 'other', id, as: answer.other };
+        return { kind: 'read', id, summary: answer.summary };
       } catch (error) {
         const fault = error instanceof Unreadable ? error.fault : 'failed';
         const detail = error instanceof Error ? error.message : String(error);

@@ -1,7 +1,10 @@
 // What the page and the sheet worker say to each other. Every request names its sources whole, so that a worker that was ended and
 // started again needs no history; the worker keeps what it has parsed by the source's number.
 
+import type { BillField } from '../../shared/sheet/bill-fields.ts';
+import type { BoardPart, NotPlaced } from '../../shared/sheet/board-parts.ts';
 import type { PlacementField, SheetField } from '../../shared/sheet/fields.ts';
+import type { FirstTable } from '../../shared/sheet/first-table.ts';
 import type { ColumnMap } from '../../shared/sheet/headers.ts';
 import type { JoinedPart } from '../../shared/sheet/join.ts';
 import type { SheetProblem } from '../../shared/sheet/problems.ts';
@@ -31,6 +34,9 @@ export interface SheetSettings {
   /** A person's choice; null = what was remembered for these headers, else the guess. */
   readonly columns: ColumnMap<SheetField> | null;
   readonly placementColumns: ColumnMap<PlacementField> | null;
+  readonly billColumns: ColumnMap<BillField> | null;
+  /** Which of the bill's variants is built; null where nobody said, or the bill has none. */
+  readonly variant: string | null;
   /** Remembered choices by `headerKey`. */
   readonly remembered: Readonly<Record<string, Readonly<Record<string, string>>>>;
   /** Which sheet of a workbook; null = the one that reads most like a setup. */
@@ -46,10 +52,13 @@ export interface SheetSettings {
 
 export interface SheetRequest {
   readonly id: number;
-  readonly sheet: SheetSource;
+  /** Null where a board's own files are read, and slots are still to be found. */
+  readonly sheet: SheetSource | null;
   readonly placements: SheetSource | null;
-  /** Read only beside a placement file. */
+  /** Beside a sheet read only where there is a placement file too. */
   readonly bill?: SheetSource | null;
+  /** True where a sheet without slots may be one of the board's own files instead. */
+  readonly mayBeOther?: boolean;
   readonly settings: SheetSettings;
 }
 
@@ -87,6 +96,7 @@ export interface ShownColumn<F extends string> {
 export interface PlacementSummary {
   readonly columns: readonly ShownColumn<PlacementField>[];
   readonly key: string;
+  readonly isRemembered: boolean;
   readonly parts: number;
   readonly placements: number;
   readonly ignored: number;
@@ -94,10 +104,20 @@ export interface PlacementSummary {
 
 /** The bill of materials laid over the placement file. */
 export interface BillSummary {
-  /** Parts with their places, in the order of the bill. */
+  /** None where the file says itself what is what. */
+  readonly columns: readonly ShownColumn<BillField>[];
+  readonly key: string;
+  readonly isRemembered: boolean;
+  /** Parts with their places, in the order of the bill; none without a placement file. */
   readonly parts: readonly JoinedPart[];
   readonly notPlaced: readonly string[];
   readonly variants: readonly string[];
+}
+
+/** A board as its own files describe it. */
+export interface BoardSummary {
+  readonly parts: readonly BoardPart[];
+  readonly notPlaced: readonly NotPlaced[];
 }
 
 /** The sheet as it was read. */
@@ -116,12 +136,16 @@ export interface SheetSummary {
   readonly problems: readonly (SheetProblem & { readonly role: SheetRole })[];
   readonly placements: PlacementSummary | null;
   readonly bill: BillSummary | null;
+  /** Null where a sheet was read, or no placement file is there yet. */
+  readonly board: BoardSummary | null;
   readonly scope: PlacementScope | null;
 }
 
 export type SheetReply =
   | { readonly kind: 'step'; readonly id: number; readonly role: SheetRole; readonly step: SheetStep }
   | { readonly kind: 'read'; readonly id: number; readonly summary: SheetSummary }
+  /** The sheet asked for is one of the board's own files. */
+  | { readonly kind: 'other'; readonly id: number; readonly as: FirstTable }
   | {
       readonly kind: 'refused';
       readonly id: number;

@@ -4,10 +4,11 @@ import { describe, it } from 'vitest';
 import { labelLegs } from './support/tour/label-legs.ts';
 import { plantLegs } from './support/tour/plant-legs.ts';
 import { useTour } from './support/tour/use-tour.ts';
+import { wayLegs } from './support/tour/way-legs.ts';
 
 const tour = useTour('plant');
 
 describe.concurrent('the tour', { timeout: 600_000 }, () => {
   it('of the plant’s pages', () => tour.go(plantLegs));
-  it('of labels, sheets and practice', () => tour.go(labelLegs));
+  it('of labels, sheets and practice', () => tour.go([...labelLegs, ...wayLegs]));
 });

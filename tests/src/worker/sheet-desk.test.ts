@@ -16,6 +16,8 @@ import type {
 const settings: SheetSettings = {
   columns: null,
   placementColumns: null,
+  billColumns: null,
+  variant: null,
   remembered: {},
   page: null,
   scope: null,
@@ -220,7 +222,7 @@ describe('the sheet desk with a bill of materials', () => {
       { perPanel: 2, supplierParts: ['KP-1'] },
       { perPanel: 1, supplierParts: ['KP-2'] },
     ]);
-    expect(summary.bill).toEqual({
+    expect(summary.bill).toMatchObject({
       parts: [
         { part: 'BW-1', supplierParts: ['KP-1'], top: 1, bottom: 1, designators: ['R1', 'R2'] },
         { part: 'BW-2', supplierParts: ['KP-2'], top: 1, bottom: 0, designators: ['C1'] },
@@ -261,5 +263,165 @@ ${['R1', 'R2', 'C1'].map((name) => `<Component refDes="${name}" layerRef="T" par
     expect(summary.slots.map(({ perPanel }) => perPanel)).toEqual([2, 1]);
     expect(summary.placements).toMatchObject({ placements: 3, parts: 2 });
     expect(summary.bill?.parts).toHaveLength(2);
+  });
+});
+
+describe('a first file that names no slots', () => {
+  const may = { mayBeOther: true } as const;
+  const parts = 'R1,1,1,Top\nR2,2,1,Top\nC1,3,1,Bottom\n';
+
+  test.each([
+    ['a placement file', `Ref,X,Y,Layer\n${parts}`, 'placements'],
+    ['one whose position column has a slot’s word', 'Location,Part,X,Y\nR1,A,1,1\nR2,A,2,1\n', 'placements'],
+    [
+      'one without a header',
+      'R1,10.5,3.25,90,Top,10k\nR2,11.5,3.25,0,Top,10k\nC1,12.0,3.25,90,Top,1u\n',
+      'placements',
+    ],
+    ['an IPC-2581 file', '<?xml version="1.0"?><IPC-2581 revision="B"><Content/></IPC-2581>', 'placements'],
+    ['a bill of materials', 'Part Number,Qty,Designators\nBW-1,2,R1-R2\nBW-2,1,C1\n', 'bill'],
+  ])('%s is told as what it is', async (_, content, as) => {
+    expect(await ask(text(content), may)).toEqual({ kind: 'other', id: 7, as });
+  });
+
+  test.each([
+    ['a sheet', 'Slot,Part,Qty\nM1-F-001,BW-1,3\nM1-F-002,BW-2,1\n'],
+    ['a sheet with designators', 'Slot,Part,Designators\n1,BW-1,"R1,R2"\n2,BW-2,C1\n'],
+    [
+      'a sheet under headers that nobody knows',
+      'Where,Stuff,Designators\nM1-F-001,BW-1,"R1,R2"\nM1-F-002,BW-2,C1\n',
+    ],
+    ['a sheet without a header', 'M1-F-001,BW-1,2.5,8.5\nM1-F-002,BW-2,1.5,8.5\n'],
+    ['nothing that is known', 'Hello\nthere\n'],
+  ])('%s stays what it was asked as', async (_, content) => {
+    expect((await ask(text(content), may)).kind).toBe('read');
+  });
+
+  test('beside a sheet in hand nothing is taken for something else', async () => {
+    const reply = await ask(text(`Ref,X,Y,Layer\n${parts}`));
+    expect(reply.kind === 'read' && reply.summary.problems.map(({ code }) => code)).toContain(
+      'columnMissing',
+    );
+  });
+});
+
+describe('a board’s own files', () => {
+  const placements = text(
+    'Ref,Package,X,Y,Layer\nR1,0603,1,1,Top\nR2,0603,2,1,Top\nC1,0805,3,1,Bottom\nFID1,,0,0,Top\n',
+    2,
+  );
+  const bill = text('House Part,Refs,Alpha,Beta\nBW-1,"R1,R2",X,X\nBW-2,C1,X,-\n', 3);
+  const board = async (more: Partial<SheetRequest> = {}, desk = newDesk()) => {
+    const reply = await desk.read({ id: 7, sheet: null, placements, settings, ...more }, () => undefined);
+    if (reply.kind !== 'read') throw new Error(JSON.stringify(reply));
+    return reply.summary;
+  };
+
+  test('come to parts by side with package, for all boards of a panel, and to what is listed only', async () => {
+    const summary = await board({ bill, settings: { ...settings, variant: 'Alpha', boardsPerPanel: 2 } });
+    expect(summary.board).toEqual({
+      parts: [
+        expect.objectContaining({
+          part: 'BW-1',
+          top: 4,
+          bottom: 0,
+          package: '0603',
+          designators: ['R1', 'R2'],
+        }),
+        expect.objectContaining({ part: 'BW-2', top: 0, bottom: 2, package: '0805' }),
+      ],
+      notPlaced: [{ designator: 'FID1', reason: 'fiducial' }],
+    });
+    expect(summary).toMatchObject({ slots: [], scope: null });
+  });
+
+  test('a variant decides what is fitted; without one the rows in which they differ are errors', async () => {
+    const open = await board({ bill });
+    expect(open.bill?.variants).toEqual(['Alpha', 'Beta']);
+    expect(open.problems.map(({ code, role, row }) => `${role} ${code} ${row}`)).toContain(
+      'bill variantOpen 3',
+    );
+    const beta = await board({ bill, settings: { ...settings, variant: 'Beta' } });
+    expect(beta.board?.parts.map(({ part }) => part)).toEqual(['BW-1']);
+    expect(beta.board?.notPlaced.map(({ designator }) => designator)).toEqual(['C1', 'FID1']);
+  });
+
+  test('without a bill parts are called by what the placement file says, and that is told', async () => {
+    const valued = text('Ref,Value,X,Y,Layer\nR1,10k,1,1,Top\nR2,10k,2,1,Top\n', 4);
+    const { board: read } = await board({ placements: valued, settings: { ...settings, boardsPerPanel: 3 } });
+    expect(read?.parts).toEqual([expect.objectContaining({ part: '10k', top: 6, isNamedByValue: true })]);
+  });
+
+  test('a file that holds a panel is not multiplied again, and says so', async () => {
+    const twice = text('Ref,Part,X,Y,Layer\nR1,A,1,1,Top\nR2,A,2,1,Top\nR1,A,11,1,Top\nR2,A,12,1,Top\n', 5);
+    const summary = await board({ placements: twice, settings: { ...settings, boardsPerPanel: 4 } });
+    expect(summary.board?.parts[0]?.top).toBe(4);
+    expect(summary.problems.map(({ code }) => code)).toContain('boardsInFile');
+  });
+
+  test('a bill that comes first is read alone, with its columns', async () => {
+    const summary = await board({ placements: null, bill });
+    expect(summary).toMatchObject({ board: null, placements: null, bill: { parts: [] } });
+    expect(summary.bill?.columns.map(({ field }) => field)).toContain('designators');
+  });
+});
+
+describe('columns of a bill', () => {
+  const placements = text('Ref,X,Y,Layer\nR1,1,1,Top\nC1,3,1,Top\n', 2);
+  const odd = text('Thing,Where used,Other\nBW-1,R1,KP-1\nBW-2,C1,KP-2\n', 3);
+  const ask2 = async (more: Partial<SheetSettings> = {}) => {
+    const reply = await newDesk().read(
+      { id: 1, sheet: null, placements, bill: odd, settings: { ...settings, ...more } },
+      () => undefined,
+    );
+    if (reply.kind !== 'read') throw new Error(JSON.stringify(reply));
+    return reply.summary;
+  };
+
+  test('a bill that is refused shows its first rows with what each column was taken for', async () => {
+    const { bill, problems } = await ask2();
+    expect(problems.map(({ code, role }) => `${role} ${code}`)).toContain('bill columnMissing');
+    expect(bill?.columns).toEqual([
+      { index: 0, header: 'Thing', field: null, samples: ['BW-1', 'BW-2'] },
+      { index: 1, header: 'Where used', field: 'designators', samples: ['R1', 'C1'] },
+      { index: 2, header: 'Other', field: null, samples: ['KP-1', 'KP-2'] },
+    ]);
+  });
+
+  test('a person’s choice is used, and found again for the next bill of this look', async () => {
+    const chosen = { part: 'Thing', designators: 'Where used', supplierParts: 'Other' };
+    const { bill, problems, board } = await ask2({ billColumns: chosen });
+    expect(problems.filter(({ severity }) => severity === 'error')).toEqual([]);
+    expect(board?.parts[0]).toMatchObject({ part: 'BW-1', supplierParts: ['KP-1'] });
+    expect(bill?.isRemembered).toBe(false);
+    const next = await ask2({ remembered: { [bill?.key ?? '']: chosen } });
+    expect(next.bill?.isRemembered).toBe(true);
+    expect(next.board?.parts[0]).toMatchObject({ part: 'BW-1', supplierParts: ['KP-1'] });
+  });
+
+  test('two columns of one header are told apart', async () => {
+    const twice = text('Part,Refs,MPN,MPN\nBW-1,R1,KP-1,KQ-1\nBW-2,C1,KP-2,KQ-2\n', 4);
+    const reply = await newDesk().read(
+      { id: 1, sheet: null, placements, bill: twice, settings },
+      () => undefined,
+    );
+    expect(reply.kind === 'read' && reply.summary.bill?.columns.map(({ header }) => header)).toEqual([
+      'Part',
+      'Refs',
+      'MPN',
+      'MPN (2)',
+    ]);
+    expect(reply.kind === 'read' && reply.summary.board?.parts[0]?.supplierParts).toEqual(['KP-1', 'KQ-1']);
+  });
+
+  test('a placement file that nobody can name shows what stands in each column, aligned with blanks or not', async () => {
+    const blanks = text(
+      'Ref   Val    PosX    PosY   Side\nR1    10k    1.5     2.5    top\nR2    4k7    2.5     2.5    top\n',
+      5,
+    );
+    const reply = await newDesk().read({ id: 1, sheet: null, placements: blanks, settings }, () => undefined);
+    expect(
+      reply.kind === 'read' && reply.summary.placements?.columns.map(({ samples }) => samples[0]),
+    ).toEqual(['R1', '10k', '1.5', '2.5', 'top']);
   });
 });

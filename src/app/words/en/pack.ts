@@ -34,6 +34,7 @@ export const later = {
   refusal: () => import('./refusal.ts'),
   scanner: () => import('./scanner.ts'),
   server: () => import('./server.ts'),
+  board: () => import('./board.ts'),
   sheet: () => import('./sheet.ts'),
   'sheet-problems': () => import('./sheet-problems.ts'),
   stations: () => import('./stations.ts'),

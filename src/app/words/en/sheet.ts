@@ -39,6 +39,12 @@ const fieldsEn: FieldNames = {
   x: 'X',
   y: 'Y',
   rotation: 'Rotation',
+  quantity: 'Quantity',
+  orderNumbers: 'Order numbers',
+  variants: 'Variants',
+  level: 'Level',
+  item: 'Item number',
+  maker: 'Maker',
 };
 
 export const words = {
@@ -50,7 +56,8 @@ export const words = {
   offer: (station: string, name: string, slots: number) =>
     `${station} asks for ${name}: ${plural(slots, '1 slot', `${slots} slots`)}.`,
   offerRead: 'Read it as a sheet',
-  chooseHelp: 'CSV with any separator, or XLSX. Drop a file here, or paste rows below.',
+  chooseHelp:
+    'CSV with any separator, or XLSX. Drop a file here, or paste rows below. A placement file is recognised too.',
   paste: 'Or paste rows with their header',
   pasteHint: 'Copy the rows in the spreadsheet, headers included, and paste them here.',
   readPasted: 'Read these rows',

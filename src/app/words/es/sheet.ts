@@ -40,6 +40,12 @@ const fieldsEs: FieldNames = {
   x: 'X',
   y: 'Y',
   rotation: 'Giro',
+  quantity: 'Cantidad',
+  orderNumbers: 'Referencias de pedido',
+  variants: 'Variantes',
+  level: 'Nivel',
+  item: 'Número de línea',
+  maker: 'Fabricante',
 };
 
 export const words: Sentences<typeof english> = {
@@ -51,7 +57,8 @@ export const words: Sentences<typeof english> = {
   offer: (station, name, slots) =>
     `${station} pide ${name}: ${plural(slots, '1 posición', `${slots} posiciones`)}.`,
   offerRead: 'Leerlo como hoja',
-  chooseHelp: 'CSV con cualquier separador, o XLSX. Suelte aquí un archivo o pegue filas abajo.',
+  chooseHelp:
+    'CSV con cualquier separador, o XLSX. Suelte aquí un archivo o pegue filas abajo. También se reconoce un archivo de colocación.',
   paste: 'O pegue filas con su cabecera',
   pasteHint: 'Copie las filas en la hoja de cálculo, cabecera incluida, y péguelas aquí.',
   readPasted: 'Leer estas filas',

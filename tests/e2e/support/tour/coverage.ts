@@ -24,12 +24,14 @@ export const notMet: Readonly<Record<string, string>> = {
   'next-none':
     'Of another tablet’s entries, those up to a new line must have come, and not yet that of its first product.',
   aside: 'The server must hold an entry that this version cannot read.',
+  'propose-failed': 'The worker that proposes slots must break.',
   'kept-out': 'The server must hand on an entry that is not as its tablet wrote it.',
 };
 
 /** Ids that come and go by themselves while something is done: a stop may show them or not. */
 export const passing: Readonly<Record<string, string>> = {
   reading: 'A sheet is being read.',
+  proposing: 'Slots are being looked for.',
 };
 
 /** Dialogs whose file has no test id of its own, each with the stop that shows it. */

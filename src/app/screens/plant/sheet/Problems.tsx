@@ -12,7 +12,13 @@ import { groupProblems, listProblems, type ProblemGroup } from './model.ts';
 /** Of a kind with many, so many are shown at first. */
 const FIRST = 3;
 
-export function Problems({ summary }: { readonly summary: SheetSummary }) {
+interface ProblemsProps {
+  readonly summary: SheetSummary;
+  /** How errors are put right. */
+  readonly help: string;
+}
+
+export function Problems({ summary, help }: ProblemsProps) {
   const words = say(sheetWords);
   const [only, setOnly] = useState<SheetSeverity | null>(null);
   const listed = listProblems(summary.problems);
@@ -37,7 +43,7 @@ export function Problems({ summary }: { readonly summary: SheetSummary }) {
         )}
         {warnings > 0 && errors === 0 && <span class="chip care">△ {words.warnings(warnings)}</span>}
       </div>
-      {errors > 0 && <p>{words.errorsBlock}</p>}
+      {errors > 0 && <p>{help}</p>}
       {errors > 0 && warnings > 0 && (
         <div class="choice">
           {choices.map(({ key, text }) => (

@@ -2,7 +2,7 @@
 
 import { effect } from '@preact/signals';
 import { keepChoice } from '../../../../../shared/sheet/choice.ts';
-import { placementFields, sheetFields } from '../../../../../shared/sheet/fields.ts';
+import { sheetFields } from '../../../../../shared/sheet/fields.ts';
 import { type App, useApp, useFloor } from '../../../app.ts';
 import { useRefusal } from '../../../may.ts';
 import { address, goTo } from '../../../router.ts';
@@ -11,7 +11,9 @@ import { Icon } from '../../../ui/Icon.tsx';
 import { plantWords } from '../../../words/plant.ts';
 import { sheetWords } from '../../../words/sheet.ts';
 import { say } from '../../../words/words.ts';
+import { Board, type WayProps } from './Board.tsx';
 import { Columns } from './Columns.tsx';
+import { FileColumns } from './FileColumns.tsx';
 import { Problems } from './Problems.tsx';
 import { createSheetReader } from './reader.ts';
 import { ChooseSheet, SourceCard } from './Source.tsx';
@@ -45,7 +47,6 @@ function holdTask(app: App, { inHand }: SheetSession): void {
 
 export function Sheet() {
   const app = useApp();
-  const words = say(sheetWords);
   const session = sessionOf(app);
   const inHand = session.inHand.value;
   const form = session.form.value;
@@ -60,39 +61,48 @@ export function Sheet() {
       <Waiting session={session} />
       {taken && <TakenCard taken={taken} session={session} />}
       {!taken && !inHand && <ChooseSheet session={session} />}
-      {inHand && form && (
-        <>
-          <SourceCard session={session} inHand={inHand} />
-          <Columns
-            title={words.columnsTitle}
-            columns={inHand.summary.columns}
-            fields={sheetFields}
-            nameOf={(field) => words.fields[field]}
-            isRemembered={inHand.summary.isRemembered}
-            isLacking={inHand.summary.problems.some(
-              ({ code, role }) => role === 'sheet' && (code === 'columnMissing' || code === 'columnAbsent'),
-            )}
-            key={inHand.sheet.number}
-            onChoose={(index, field) => remember(session.chooseSheetColumn(index, field))}
-            testId="columns"
-          />
-          {inHand.summary.placements && (
-            <Columns
-              title={words.placementColumnsTitle}
-              columns={inHand.summary.placements.columns}
-              fields={placementFields}
-              nameOf={(field) => words.fields[field]}
-              isRemembered={false}
-              isLacking={true}
-              onChoose={(index, field) => remember(session.choosePlacementColumn(index, field))}
-              testId="placement-columns"
-            />
-          )}
-          <Problems summary={inHand.summary} />
-          <TakeIn session={session} inHand={inHand} form={form} />
-        </>
+      {inHand && form && inHand.sheet !== null && (
+        <SheetWay session={session} inHand={inHand} form={form} remember={remember} />
+      )}
+      {inHand && form && inHand.sheet === null && (
+        <Board session={session} inHand={inHand} form={form} remember={remember} />
       )}
     </div>
+  );
+}
+
+/** A sheet that names its slots. */
+function SheetWay({ session, inHand, form, remember }: WayProps) {
+  const words = say(sheetWords);
+  const { summary, sheet } = inHand;
+  return (
+    <>
+      <SourceCard session={session} inHand={inHand} />
+      <Columns
+        title={words.columnsTitle}
+        columns={summary.columns}
+        fields={sheetFields}
+        nameOf={(field) => words.fields[field]}
+        isRemembered={summary.isRemembered}
+        isLacking={summary.problems.some(
+          ({ code, role }) => role === 'sheet' && (code === 'columnMissing' || code === 'columnAbsent'),
+        )}
+        key={sheet?.number}
+        onChoose={(index, field) => remember(session.chooseSheetColumn(index, field))}
+        testId="columns"
+      />
+      <FileColumns session={session} summary={summary} remember={remember} />
+      <Problems summary={summary} help={words.errorsBlock} />
+      <TakeIn
+        session={session}
+        inHand={inHand}
+        form={form}
+        slots={summary.slots}
+        source={sheet?.name ?? ''}
+        asksPlace={true}
+        blockedBy={null}
+      />
+    </>
   );
 }
 

@@ -6,6 +6,7 @@ import type { BillSummary, SheetRole } from '../../../../worker/sheet-protocol.t
 import { Button } from '../../../ui/Button.tsx';
 import { AreaField, ChoiceField, Field, SelectField } from '../../../ui/Field.tsx';
 import { FileButton } from '../../../ui/FileButton.tsx';
+import { boardWords } from '../../../words/board.ts';
 import { sheetWords } from '../../../words/sheet.ts';
 import { formatCount, say } from '../../../words/words.ts';
 import { lacking } from './model.ts';
@@ -13,7 +14,7 @@ import { Offers } from './Offers.tsx';
 import type { SheetInHand, SheetSession } from './session.ts';
 
 /** A button that opens the device's own picker of files. */
-function SourceButton(props: {
+export function SourceButton(props: {
   readonly input: SheetRole;
   readonly session: SheetSession;
   readonly tone: 'act' | 'plain';
@@ -37,6 +38,7 @@ export function ChooseSheet({ session }: { readonly session: SheetSession }) {
   const words = say(sheetWords);
   const [text, setText] = useState('');
   const [over, setOver] = useState(false);
+  const board = say(boardWords);
   return (
     <div class="stack">
       {/* biome-ignore lint/a11y/noStaticElementInteractions: a drop is a shortcut; the button inside does the same */}
@@ -60,6 +62,15 @@ export function ChooseSheet({ session }: { readonly session: SheetSession }) {
         <p class="soft">{words.chooseHelp}</p>
       </section>
       <Offers session={session} />
+      <section class="card stack">
+        <h2>{board.way}</h2>
+        <p class="soft">{board.wayHelp}</p>
+        <div>
+          <SourceButton input="placements" session={session} tone="plain" large>
+            {board.choosePlacements}
+          </SourceButton>
+        </div>
+      </section>
       <AreaField
         label={words.paste}
         testId="sheet-paste"
@@ -110,7 +121,7 @@ export function SourceCard({
       <div class="row">
         <div class="grow">
           <b class="sheet-name" translate={false}>
-            {sheet.name}
+            {sheet?.name}
           </b>
           <br />
           <span class="soft" data-testid="sheet-count">
@@ -121,6 +132,7 @@ export function SourceCard({
         <SourceButton input="sheet" session={session} tone="plain">
           {words.another}
         </SourceButton>
+        <PutAway session={session} />
       </div>
       {summary.pages.length > 1 && (
         <SelectField
@@ -153,8 +165,7 @@ export function SourceCard({
 
 function Placements({ session, inHand }: { readonly session: SheetSession; readonly inHand: SheetInHand }) {
   const words = say(sheetWords);
-  const { placements, summary, choices } = inHand;
-  const [boards, setBoards] = useState(String(choices.boardsPerPanel));
+  const { placements, summary } = inHand;
   const found = summary.placements;
   return (
     <div class="stack beside">
@@ -181,27 +192,50 @@ function Placements({ session, inHand }: { readonly session: SheetSession; reado
           }))}
           onChoose={(scope) => void session.choose({ scope })}
         />
-        <Field
-          label={words.boards}
-          testId="boards"
-          inputMode="numeric"
-          value={boards}
-          isWrong={!isBoards(boards)}
-          onInput={(text) => {
-            const typed = text;
-            setBoards(typed);
-            if (isBoards(typed)) void session.choose({ boardsPerPanel: Number(typed) });
-          }}
-          help={words.boardsHelp}
-        />
+        <BoardsField session={session} inHand={inHand} />
       </div>
       <Bill session={session} inHand={inHand} />
     </div>
   );
 }
 
+/** Back to the choice of a file; nothing that was taken in changes. */
+export function PutAway({ session }: Pick<InHandProps, 'session'>) {
+  const words = say(boardWords);
+  return (
+    <Button onPress={session.clear} testId="sheet-put-away">
+      {words.putAway}
+    </Button>
+  );
+}
+
+interface InHandProps {
+  readonly session: SheetSession;
+  readonly inHand: SheetInHand;
+}
+
+/** How many boards a panel has, where the file describes one. */
+export function BoardsField({ session, inHand }: InHandProps) {
+  const words = say(sheetWords);
+  const [boards, setBoards] = useState(String(inHand.choices.boardsPerPanel));
+  return (
+    <Field
+      label={words.boards}
+      testId="boards"
+      inputMode="numeric"
+      value={boards}
+      isWrong={!isBoards(boards)}
+      onInput={(text) => {
+        setBoards(text);
+        if (isBoards(text)) void session.choose({ boardsPerPanel: Number(text) });
+      }}
+      help={words.boardsHelp}
+    />
+  );
+}
+
 /** The bill beside the placement file: what was joined, part by part, and what is not placed. */
-function Bill({ session, inHand }: { readonly session: SheetSession; readonly inHand: SheetInHand }) {
+export function Bill({ session, inHand }: InHandProps) {
   const words = say(sheetWords);
   const { bill, summary } = inHand;
   const joined = summary.bill;
@@ -226,14 +260,39 @@ function Bill({ session, inHand }: { readonly session: SheetSession; readonly in
         </SourceButton>
         {bill !== null && <Button onPress={() => void session.drop('bill')}>{words.removeBill}</Button>}
       </div>
-      {joined !== null && <JoinedParts joined={joined} />}
+      {joined !== null && joined.variants.length > 0 && <Variant session={session} inHand={inHand} />}
+      {joined !== null && joined.parts.length > 0 && (
+        <JoinedParts joined={joined} tellsRest={inHand.sheet !== null} />
+      )}
     </>
+  );
+}
+
+/** Which of the bill's variants is built. */
+function Variant({ session, inHand }: InHandProps) {
+  const words = say(boardWords);
+  const { summary, choices } = inHand;
+  return (
+    <SelectField
+      label={words.variant}
+      testId="bill-variant"
+      value={choices.variant ?? ''}
+      help={words.variantHelp}
+      onChoose={(variant) => void session.choose({ variant: variant === '' ? null : variant })}
+    >
+      <option value="">{words.variantNone}</option>
+      {summary.bill?.variants.map((variant) => (
+        <option key={variant} value={variant}>
+          {variant}
+        </option>
+      ))}
+    </SelectField>
   );
 }
 
 const shownAtFirst = 5;
 
-function JoinedParts({ joined }: { readonly joined: BillSummary }) {
+function JoinedParts({ joined, tellsRest }: { readonly joined: BillSummary; readonly tellsRest: boolean }) {
   const words = say(sheetWords);
   const [isOpen, setOpen] = useState(false);
   const shown = isOpen ? joined.parts : joined.parts.slice(0, shownAtFirst);
@@ -249,7 +308,7 @@ function JoinedParts({ joined }: { readonly joined: BillSummary }) {
           </li>
         ))}
       </ul>
-      {joined.notPlaced.length > 0 && (
+      {tellsRest && joined.notPlaced.length > 0 && (
         <p class="soft" data-testid="not-placed" data-raw>
           {words.notPlaced} <span translate={false}>{joined.notPlaced.slice(0, 40).join(' ')}</span>
           {joined.notPlaced.length > 40 && ' …'}

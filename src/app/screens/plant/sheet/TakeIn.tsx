@@ -3,6 +3,7 @@
 import { useState } from 'preact/hooks';
 import { NAMELESS } from '../../../../../shared/floor/place.ts';
 import type { SheetDiff } from '../../../../../shared/sheet/diff.ts';
+import type { SheetSlot } from '../../../../../shared/sheet/slot.ts';
 import { useApp, useFloor } from '../../../app.ts';
 import { newId } from '../../../device/ids.ts';
 import { useRefusal } from '../../../may.ts';
@@ -40,20 +41,29 @@ function sayObstacle(words: Words<'sheet'>, found: TakeObstacle): string {
   }
 }
 
-export function TakeIn(props: {
+interface TakeInProps {
   readonly session: SheetSession;
   readonly inHand: SheetInHand;
   readonly form: TakeForm;
-}) {
-  const { session, inHand, form } = props;
+  readonly slots: readonly SheetSlot[];
+  /** What the slots come from, by name. */
+  readonly source: string;
+  /** Whether side and line are still to be asked. */
+  readonly asksPlace: boolean;
+  /** What keeps it out beside the form itself; null where nothing does. */
+  readonly blockedBy: string | null;
+}
+
+export function TakeIn(props: TakeInProps) {
+  const { session, inHand, form, slots, source, asksPlace, blockedBy } = props;
   const app = useApp();
   const floor = useFloor();
   const words = say(sheetWords);
   const refusal = useRefusal('take-setup');
   const [writing, setWriting] = useState(false);
-  const { summary, sheet, placements, choices } = inHand;
+  const { summary, placements, choices } = inHand;
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
-  const plan = planTake(form, summary.slots, { floor, zone, names: words });
+  const plan = planTake(form, slots, { floor, zone, names: words });
   const errors = summary.problems.filter(({ severity }) => severity === 'error').length;
   const found = obstacle(form, plan, { floor, errors });
 
@@ -62,7 +72,7 @@ export function TakeIn(props: {
     const setup = newId();
     try {
       const boardsPerPanel = placements ? choices.boardsPerPanel : (boardsOfForm(form) ?? 1);
-      await app.write(takeDrafts(form, plan, { setup, source: sheet.name, boardsPerPanel }));
+      await app.write(takeDrafts(form, plan, { setup, source, boardsPerPanel }));
       const { line } = plan.line;
       if (plan.isNewLine) app.preferences.value = { ...app.preferences.value, line };
       session.clear();
@@ -81,6 +91,7 @@ export function TakeIn(props: {
           plan={plan}
           zone={zone}
           asksBoards={placements === null}
+          asksPlace={asksPlace}
           onChange={(next) => (session.form.value = next)}
         />
         <Growth plan={plan} />
@@ -96,14 +107,14 @@ export function TakeIn(props: {
           tone="act"
           large
           testId="sheet-take"
-          disabledReason={refusal ?? (found ? sayObstacle(words, found) : writing ? '…' : null)}
+          disabledReason={refusal ?? blockedBy ?? (found ? sayObstacle(words, found) : writing ? '…' : null)}
           onPress={() => {
             take().catch(() => undefined); // shown by the fault screen
           }}
         >
           {words.take}
         </Button>
-        {!plan.diff && found === null && <span class="soft">{words.first}</span>}
+        {!plan.diff && found === null && blockedBy === null && <span class="soft">{words.first}</span>}
       </div>
     </>
   );
@@ -115,6 +126,8 @@ function Form(props: {
   readonly zone: string;
   /** False where the placement file's own field has asked already. */
   readonly asksBoards: boolean;
+  /** False where the board's own card has asked for side and line already. */
+  readonly asksPlace: boolean;
   readonly onChange: (form: TakeForm) => void;
 }) {
   const { form, plan, onChange } = props;
@@ -141,17 +154,19 @@ function Form(props: {
     <div class="form">
       {text('product', words.product)}
       {text('revision', words.revision, plan.before ? words.revisionHelp(plan.before.revision) : null)}
-      <ChoiceField
-        label={words.side}
-        value={form.side}
-        choices={(['top', 'bottom'] as const).map((side) => ({
-          value: side,
-          text: words.sides[side],
-          testId: `take-${side}`,
-        }))}
-        onChoose={(side) => onChange({ ...form, side })}
-      />
-      {lines.length > 0 && (
+      {props.asksPlace && (
+        <ChoiceField
+          label={words.side}
+          value={form.side}
+          choices={(['top', 'bottom'] as const).map((side) => ({
+            value: side,
+            text: words.sides[side],
+            testId: `take-${side}`,
+          }))}
+          onChoose={(side) => onChange({ ...form, side })}
+        />
+      )}
+      {props.asksPlace && lines.length > 0 && (
         <ChoiceField<string | null>
           label={words.line}
           value={form.line}
@@ -163,8 +178,10 @@ function Form(props: {
         />
       )}
       {props.asksBoards && text('boards', words.boards, words.boardsTakeHelp)}
-      {form.line === null && text('newLineName', words.newLineName, words.zone(props.zone))}
-      {form.line === null && text('newLine', words.newLineId)}
+      {props.asksPlace &&
+        form.line === null &&
+        text('newLineName', words.newLineName, words.zone(props.zone))}
+      {props.asksPlace && form.line === null && text('newLine', words.newLineId)}
     </div>
   );
 }

@@ -13,7 +13,7 @@ import type { SheetSlot } from '../../../../../shared/sheet/slot.ts';
 import { fromSetupSlots, toSetupSlots } from '../../../../../shared/sheet/taken.ts';
 import { describedParts } from '../../../../../shared/sheet/taken-parts.ts';
 import { entryBytes } from '../../../../../shared/wire/limits.ts';
-import type { SheetSummary } from '../../../../worker/sheet-protocol.ts';
+import type { BoardSummary, SheetSummary } from '../../../../worker/sheet-protocol.ts';
 import { firstRules } from '../rules-form.ts';
 
 /** What the person says about the sheet. */
@@ -84,23 +84,37 @@ export function firstForm(
   context: { readonly floor: FloorState; readonly line: string | null },
 ): TakeForm {
   const { floor, line } = context;
-  const { title, slots, scope } = summary;
+  const { title, slots, scope, board } = summary;
   const earlier = [...floor.setups.values()]
     .filter((setup) => setup.source === source)
     .sort((a, b) => b.takenMs - a.takenMs)[0];
   const sides = new Set(slots.map(({ side }) => side));
-  const only = sides.size === 1 ? [...sides][0] : null;
+  const only = board !== null ? onlySide(board) : sides.size === 1 ? [...sides][0] : null;
   const byScope = scope === 'both' ? null : scope;
   const id = freeLineId(floor);
   return {
     product: title.product ?? earlier?.product ?? nameFromFile(source),
     side: title.side ?? only ?? byScope ?? earlier?.side ?? null,
     revision: title.revision ?? '',
-    line: lineOfSlots(floor, slots) ?? earlier?.line ?? line,
+    line: lineOfSlots(floor, slots) ?? earlier?.line ?? line ?? onlyLine(floor, board),
     newLine: id,
     newLineName: id.replace(/^L/, 'Line '),
     boards: String(earlier?.boardsPerPanel ?? 1),
   };
+}
+
+/** The only side on which a board's files place something; null where both do, or none. */
+export function onlySide({ parts }: BoardSummary): Side | null {
+  const [first, ...others] = (['top', 'bottom'] as const).filter((side) =>
+    parts.some((part) => part[side] > 0),
+  );
+  return others.length === 0 ? (first ?? null) : null;
+}
+
+/** A board needs a line that is there: the plant's only one. */
+function onlyLine(floor: FloorState, board: BoardSummary | null): string | null {
+  const [first, ...others] = floor.lines.keys();
+  return board !== null && others.length === 0 ? (first ?? null) : null;
 }
 
 /** The line that has every machine of the sheet; null where none or several do. */

@@ -1,6 +1,7 @@
 // The page's side of the sheet worker: asks, hears the steps, gives up by ending the worker.
 // Method: one request at a time; a newer one takes the place of an older one. A worker that was ended is started again with the next request.
 
+import type { FirstTable } from '../../../../../shared/sheet/first-table.ts';
 import type {
   SheetFault,
   SheetReply,
@@ -21,6 +22,8 @@ export interface SheetPort {
 /** What a request led to; `given-up` where the person or a newer request ended it. */
 export type SheetAnswer =
   | { readonly is: 'read'; readonly summary: SheetSummary }
+  /** The sheet asked for is one of the board's own files. */
+  | { readonly is: 'other'; readonly as: FirstTable }
   | {
       readonly is: 'refused';
       readonly role: SheetRole;
@@ -70,6 +73,7 @@ export function createSheetReader(start: () => SheetPort = startWorker): SheetRe
       if (reply.id !== id || !waiting) return;
       if (reply.kind === 'step') waiting.onStep(reply.role, reply.step);
       else if (reply.kind === 'read') settle({ is: 'read', summary: reply.summary });
+      else if (reply.kind === 'other') settle({ is: 'other', as: reply.as });
       else settle({ is: 'refused', role: reply.role, fault: reply.fault, detail: reply.detail });
     };
     opened.onerror = (event) => {

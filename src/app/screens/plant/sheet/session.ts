@@ -3,6 +3,7 @@
 
 import { type Signal, signal } from '@preact/signals';
 import type { FloorState } from '../../../../../shared/floor/state.ts';
+import { type BillField, billFields, manyBillFields } from '../../../../../shared/sheet/bill-fields.ts';
 import { chooseColumn, columnsToMap, mapToKept } from '../../../../../shared/sheet/choice.ts';
 import {
   type PlacementField,
@@ -20,8 +21,9 @@ import type {
   SheetSummary,
 } from '../../../../worker/sheet-protocol.ts';
 import type { Preferences } from '../../../store/preferences.ts';
-import { approvedByPart, firstForm, type TakeForm } from './model.ts';
+import { approvedByPart, firstForm, onlySide, type TakeForm } from './model.ts';
 import type { SheetReader } from './reader.ts';
+import { createSlotDesk, type SlotDesk } from './slot-desk.ts';
 
 /** The person's part of the settings; the rest comes from the floor and the preferences. */
 export type Choices = Omit<SheetSettings, 'remembered' | 'approved'>;
@@ -29,6 +31,8 @@ export type Choices = Omit<SheetSettings, 'remembered' | 'approved'>;
 const firstChoices: Choices = {
   columns: null,
   placementColumns: null,
+  billColumns: null,
+  variant: null,
   page: null,
   scope: null,
   boardsPerPanel: 1,
@@ -45,7 +49,8 @@ export interface SessionFault {
 
 /** The sheet as it was read, with what it was read from. */
 export interface SheetInHand {
-  readonly sheet: SheetSource;
+  /** Null where a board's own files are in hand, and its slots are still to be found. */
+  readonly sheet: SheetSource | null;
   readonly placements: SheetSource | null;
   readonly bill: SheetSource | null;
   readonly choices: Choices;
@@ -73,13 +78,18 @@ export interface SheetSession {
   readonly busy: Signal<{ readonly role: SheetRole; readonly step: SheetStep } | null>;
   readonly fault: Signal<SessionFault | null>;
   readonly taken: Signal<Taken | null>;
+  /** The slots of a board whose files name none. */
+  readonly slots: SlotDesk;
   readonly open: (role: SheetRole, name: string, content: Blob | string) => Promise<void>;
+  /** Reads the board's file in hand as a setup sheet after all. */
+  readonly readAsSheet: () => Promise<void>;
   /** Takes the placement file out, or the bill beside it. */
   readonly drop: (role: 'placements' | 'bill') => Promise<void>;
   readonly choose: (choices: Partial<Choices>) => Promise<void>;
   /** Takes a column for another field; answers what to remember of it. */
   readonly chooseSheetColumn: (index: number, field: SheetField | null) => Remember | null;
   readonly choosePlacementColumn: (index: number, field: PlacementField | null) => Remember | null;
+  readonly chooseBillColumn: (index: number, field: BillField | null) => Remember | null;
   readonly giveUp: () => void;
   readonly clear: () => void;
 }
@@ -93,7 +103,7 @@ export interface Remember {
 type Asked = Omit<SheetInHand, 'summary'>;
 
 /** What a session works on. */
-interface SessionState extends Pick<SheetSession, 'inHand' | 'form' | 'busy' | 'fault' | 'taken'> {
+interface SessionState extends Pick<SheetSession, 'inHand' | 'form' | 'busy' | 'fault' | 'taken' | 'slots'> {
   readonly reader: SheetReader;
   readonly world: SessionWorld;
   /** Files opened so far. */
@@ -103,10 +113,15 @@ interface SessionState extends Pick<SheetSession, 'inHand' | 'form' | 'busy' | '
 }
 
 /** Makes a session. */
-export function createSheetSession(reader: SheetReader, world: SessionWorld): SheetSession {
+export function createSheetSession(
+  reader: SheetReader,
+  world: SessionWorld,
+  slots: SlotDesk = createSlotDesk(),
+): SheetSession {
   const state: SessionState = {
     reader,
     world,
+    slots,
     inHand: signal<SheetInHand | null>(null),
     form: signal<TakeForm | null>(null),
     busy: signal(null),
@@ -123,11 +138,17 @@ export function createSheetSession(reader: SheetReader, world: SessionWorld): Sh
     busy,
     fault,
     taken,
+    slots,
     open: (role, name, content) => openFile(state, role, { name, content }),
+    readAsSheet: async () => {
+      const now = inHand.value;
+      const sheet = now?.placements ?? now?.bill ?? null;
+      if (sheet) await ask(state, { ...bare, sheet }, true);
+    },
     choose,
     drop: async (role) => {
       const now = inHand.value;
-      if (now) await ask(state, { ...now, [role]: null }, false);
+      if (now) await ask(state, { ...now, [role]: null, choices: withoutFile(now.choices, role) }, false);
     },
     ...columnChoices(inHand, choose),
     giveUp: () => {
@@ -137,26 +158,40 @@ export function createSheetSession(reader: SheetReader, world: SessionWorld): Sh
     },
     clear: () => {
       for (const each of [inHand, form, fault, taken]) each.value = null;
+      slots.clear();
     },
   };
 }
 
-async function ask(state: SessionState, asked: Asked, isNew: boolean): Promise<void> {
+const bare: Asked = { sheet: null, placements: null, bill: null, choices: firstChoices };
+
+/** The choices without those that were made for a file that goes. */
+function withoutFile(choices: Choices, role: 'placements' | 'bill'): Choices {
+  return role === 'bill'
+    ? { ...choices, billColumns: null, variant: null }
+    : { ...choices, placementColumns: null, scope: null };
+}
+
+async function ask(state: SessionState, asked: Asked, isNew: boolean, mayBeOther = false): Promise<void> {
   const { reader, world, inHand, form, busy, fault, taken } = state;
   state.asks += 1;
   const mine = state.asks;
+  const { sheet, placements, bill } = asked;
   busy.value = { role: 'sheet', step: 'opening' };
   const settings: SheetSettings = {
     ...asked.choices,
     remembered: world.remembered(),
     approved: approvedByPart(world.floor()),
   };
-  const { sheet, placements, bill } = asked;
-  const answer = await reader.ask({ sheet, placements, bill, settings }, (role, step) => {
+  const answer = await reader.ask({ sheet, placements, bill, mayBeOther, settings }, (role, step) => {
     if (mine === state.asks) busy.value = { role, step };
   });
   if (mine !== state.asks) return;
   busy.value = null;
+  if (answer.is === 'other') {
+    await ask(state, { ...bare, [answer.as]: sheet }, true);
+    return;
+  }
   if (answer.is === 'refused') {
     const name = { sheet, placements, bill }[answer.role]?.name ?? '';
     fault.value = { role: answer.role, fault: answer.fault, name };
@@ -165,8 +200,15 @@ async function ask(state: SessionState, asked: Asked, isNew: boolean): Promise<v
   fault.value = null;
   taken.value = null;
   inHand.value = { ...asked, summary: answer.summary };
-  if (isNew || form.value === null)
-    form.value = firstForm(answer.summary, sheet.name, { floor: world.floor(), line: world.line() });
+  if (isNew) state.slots.clear();
+  if (isNew || form.value === null) {
+    const source = (sheet ?? placements ?? bill)?.name ?? '';
+    form.value = firstForm(answer.summary, source, { floor: world.floor(), line: world.line() });
+    return;
+  }
+  // The bill that came now may be the first to say what is placed.
+  const { board } = answer.summary;
+  if (board !== null && form.value.side === null) form.value = { ...form.value, side: onlySide(board) };
 }
 
 function openFile(
@@ -178,16 +220,17 @@ function openFile(
   const source: SheetSource = { number: state.sources, name, content };
   const now = state.inHand.value;
   if (role === 'sheet') {
+    const there = now?.sheet ?? null;
+    if (now === null || there === null) return ask(state, { ...bare, sheet: source }, true, true);
     // A corrected sheet of the same name is the same work: what was filled in stays.
-    const isNew = now?.sheet.name !== name;
-    const placements = now?.placements ?? null;
+    const isNew = there.name !== name;
     const choices = isNew ? firstChoices : sameChoices(now);
-    return ask(state, { sheet: source, placements, bill: now?.bill ?? null, choices }, isNew);
+    return ask(state, { sheet: source, placements: now.placements, bill: now.bill, choices }, isNew);
   }
-  if (!now) return Promise.resolve();
-  if (role === 'bill') return ask(state, { ...now, bill: source }, false);
-  const choices = { ...now.choices, placementColumns: null, scope: null };
-  return ask(state, { ...now, placements: source, choices }, false);
+  // The first file of a board, or one more.
+  const isFirst = now === null;
+  const asked = now ?? bare;
+  return ask(state, { ...asked, [role]: source, choices: withoutFile(asked.choices, role) }, isFirst);
 }
 
 /** Reads the sheet in hand anew, with other choices. */
@@ -203,7 +246,7 @@ function readAs(state: SessionState, choices: Partial<Choices>): Promise<void> {
 function columnChoices(
   inHand: SheetSession['inHand'],
   choose: SheetSession['choose'],
-): Pick<SheetSession, 'chooseSheetColumn' | 'choosePlacementColumn'> {
+): Pick<SheetSession, 'chooseSheetColumn' | 'choosePlacementColumn' | 'chooseBillColumn'> {
   return {
     chooseSheetColumn: (index, field) => {
       const now = inHand.value;
@@ -220,6 +263,14 @@ function columnChoices(
         placementFields,
       );
       void choose({ placementColumns: map });
+      return { key: there.key, kept: mapToKept(map) };
+    },
+    chooseBillColumn: (index, field) => {
+      const there = inHand.value?.summary.bill;
+      if (!there) return null;
+      const chosen = chooseColumn(there.columns, index, field, manyBillFields);
+      const map: ColumnMap<BillField> = columnsToMap(chosen, billFields);
+      void choose({ billColumns: map });
       return { key: there.key, kept: mapToKept(map) };
     },
   };

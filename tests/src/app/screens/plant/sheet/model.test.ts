@@ -62,6 +62,7 @@ function summaryOf(
     ignored: {},
     placements: null,
     bill: null,
+    board: null,
     scope: null,
     problems: reading.problems.map((problem) => ({ ...problem, role: 'sheet' as const })),
     ...more,

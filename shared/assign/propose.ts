@@ -1,0 +1,237 @@
+// Which slot for each part of one board on a line that stands and builds other boards too?
+// Method: a part stays where it stands; else it goes where another setup of the line has it; the rest is placed by the search for places (assign.ts) on
+// positions that neither a feeder on the line nor another setup wants, as long as there are such. Where room is short, what is wanted least is given up
+// first. Refused: to move other products' parts, which somebody labelled and loads by.
+
+import type { Line } from '../floor/state.ts';
+import { type AssignFailure, type Assignment, assignSlots } from './assign.ts';
+import { collide, type LinePlaces, linePlaces, takenKeys } from './places.ts';
+import type { AssignQuestion } from './problem.ts';
+
+/** A part of the board. `width`: positions that its feeder takes, whole, >= 1. `said`: the slot that a person gave it. */
+export interface WantedPart {
+  readonly part: string;
+  readonly width: number;
+  readonly perPanel: number;
+  readonly said?: string;
+}
+
+/** A feeder on the line, or one that a setup of the line wants; `width` in positions. */
+export interface PlacedPart {
+  readonly slot: string;
+  readonly part: string;
+  readonly width: number;
+}
+
+/** What is asked. */
+export interface ProposalQuestion {
+  readonly line: Pick<Line, 'machines'>;
+  readonly parts: readonly WantedPart[];
+  /** What stands on the line now. */
+  readonly standing: readonly PlacedPart[];
+  /** What other setups of the line want, those that count most first. */
+  readonly elsewhere: readonly PlacedPart[];
+}
+
+/** Why a part has no slot: its feeder is wider than any bank, or the line is full. */
+export type NoSlotReason = 'too-wide' | 'no-room';
+
+/** A part with the slot proposed for it; one of `slot` and `reason` is null. */
+export interface ProposedPart {
+  readonly part: string;
+  readonly slot: string | null;
+  readonly reason: NoSlotReason | null;
+}
+
+const keyOf = (part: string) => part.toUpperCase();
+
+/** A part whose slot is known; `isFixed`: the search may not move it, since a person said it or it is no whole position of a bank. */
+interface SettledPart {
+  readonly slot: string;
+  readonly keys: readonly string[];
+  readonly isFixed: boolean;
+}
+
+/** What is settled before any search: what a person said, what stands, what other setups have. */
+function settle(question: ProposalQuestion, places: LinePlaces) {
+  const settled = new Map<string, SettledPart>();
+  const take = (wanted: WantedPart, slot: string, isSaid = false) => {
+    const keys = takenKeys(places, slot, wanted.width);
+    const at = places.find(slot);
+    const last = at === null ? 0 : (places.line.machines[at.machine]?.banks[at.bank]?.positions ?? 0);
+    if (at !== null && at.lane === null && at.position + wanted.width - 1 > last) return;
+    if ([...settled.values()].some((other) => collide(other.keys, keys))) return;
+    settled.set(keyOf(wanted.part), { slot, keys, isFixed: isSaid || at === null || at.lane !== null });
+  };
+  for (const wanted of question.parts) if (wanted.said !== undefined) take(wanted, wanted.said, true);
+  for (const known of [question.standing, question.elsewhere]) {
+    const slotsByPart = new Map<string, string[]>();
+    for (const { part, slot } of known) {
+      const slots = slotsByPart.get(keyOf(part)) ?? [];
+      slots.push(slot);
+      slotsByPart.set(keyOf(part), slots);
+    }
+    for (const wanted of question.parts) {
+      for (const slot of slotsByPart.get(keyOf(wanted.part)) ?? [])
+        if (!settled.has(keyOf(wanted.part))) take(wanted, slot);
+    }
+  }
+  return settled;
+}
+
+type Settled = ReturnType<typeof settle>;
+
+/** Feeders that rather stay where they are: those that stand and another setup wants, then what other setups want, then the rest. */
+function keepOut(question: ProposalQuestion, places: LinePlaces, settled: Settled) {
+  const needed = new Set(question.parts.map(({ part }) => keyOf(part)));
+  const foreign = (known: readonly PlacedPart[]) => known.filter(({ part }) => !needed.has(keyOf(part)));
+  const elsewhere = foreign(question.elsewhere);
+  const wanted = new Set(elsewhere.map(({ part, slot }) => `${keyOf(part)} ${slot}`));
+  const standing = foreign(question.standing);
+  const isWanted = ({ part, slot }: PlacedPart) => wanted.has(`${keyOf(part)} ${slot}`);
+  const taken = [...settled.values()].flatMap(({ keys }) => keys);
+  const ordered = [...standing.filter(isWanted), ...elsewhere, ...standing.filter((each) => !isWanted(each))];
+  return ordered
+    .map(({ slot, width }) => takenKeys(places, slot, width))
+    .filter((keys) => !collide(keys, taken));
+}
+
+/** The line without some positions, each run of free ones a bank of its own; and the way back from its names to the plant's. */
+function freeLine(places: LinePlaces, blocked: ReadonlySet<string>) {
+  const back = new Map<string, { machine: number; bank: number; first: number }>();
+  const machines = places.line.machines.map(({ banks }, m) => {
+    const runs: { bank: string; positions: number }[] = [];
+    for (const [b, { positions }] of banks.entries()) {
+      let run = 0;
+      for (let position = 1; position <= positions + 1; position++) {
+        if (position <= positions && !blocked.has(`${m}/${b}/${position}`)) run++;
+        else if (run > 0) {
+          const bank = `B${runs.length + 1}`;
+          back.set(`M${m + 1}-${bank}`, { machine: m, bank: b, first: position - run });
+          runs.push({ bank, positions: run });
+          run = 0;
+        }
+      }
+    }
+    return { machine: `M${m + 1}`, banks: runs };
+  });
+  return { line: { machines }, back };
+}
+
+interface Search {
+  readonly places: LinePlaces;
+  readonly settled: Settled;
+  readonly parts: readonly WantedPart[];
+}
+
+/** Asks the search with these feeders kept out of it. */
+function searchWith(
+  { places, settled, parts }: Search,
+  out: readonly (readonly string[])[],
+): { readonly slots: ReadonlyMap<string, string> } | AssignFailure {
+  const blocked = new Set(out.flat());
+  for (const { slot, keys, isFixed } of settled.values()) {
+    const isLane = (places.find(slot)?.lane ?? null) !== null;
+    // Nothing else may stand at a lane's position.
+    if (isFixed) for (const key of keys) blocked.add(isLane ? key.slice(0, key.lastIndexOf('/')) : key);
+  }
+  const { line, back } = freeLine(places, blocked);
+  const inner = innerSlots(back, places);
+  const open = parts.filter(({ part }) => settled.get(keyOf(part))?.isFixed !== true);
+  const loaded = open.flatMap(({ part, width }) => {
+    const slot = inner(settled.get(keyOf(part))?.slot ?? null);
+    return slot === null ? [] : [{ slot, part, width }];
+  });
+  const jobs: AssignQuestion['jobs'] = [
+    { id: 'board', parts: open.map(({ part, width, perPanel }) => ({ part, width, perPanel })) },
+  ];
+  const answer = assignSlots({ line, loaded, jobs });
+  return answer.ok ? { slots: outerSlots(answer.value, places, back) } : answer.error;
+}
+
+type Back = ReturnType<typeof freeLine>['back'];
+
+/** A plant's slot in the names of the search; null for what the search knows nothing of. */
+function innerSlots(back: Back, places: LinePlaces) {
+  const runs = [...back].sort(([, a], [, b]) => b.first - a.first);
+  return (slot: string | null): string | null => {
+    const at = slot === null ? null : places.find(slot);
+    if (at === null || at.lane !== null) return null;
+    const run = runs.find(
+      ([, { machine, bank, first }]) => machine === at.machine && bank === at.bank && first <= at.position,
+    );
+    return run === undefined ? null : `${run[0]}-${String(at.position - run[1].first + 1).padStart(3, '0')}`;
+  };
+}
+
+function outerSlots(answer: Assignment, places: LinePlaces, back: Back): ReadonlyMap<string, string> {
+  const found = new Map<string, string>();
+  for (const { slot, part } of answer.jobs[0]?.slots ?? []) {
+    const end = slot.lastIndexOf('-');
+    const run = back.get(slot.slice(0, end));
+    if (run === undefined) continue;
+    const position = run.first + Number(slot.slice(end + 1)) - 1;
+    found.set(keyOf(part), places.write(run.machine, run.bank, position));
+  }
+  return found;
+}
+
+const isFound = (answer: ReturnType<typeof searchWith>) => 'slots' in answer;
+
+/** The most that can be kept out of the search so that all parts still have a place; null where they have none even with nothing kept out. */
+function roomiest(search: Search, out: readonly (readonly string[])[]) {
+  let best = searchWith(search, out);
+  if (isFound(best)) return best;
+  best = searchWith(search, []);
+  if (!isFound(best)) return null;
+  let [fits, fails] = [0, out.length];
+  while (fails - fits > 1) {
+    const middle = Math.floor((fits + fails) / 2);
+    const answer = searchWith(search, out.slice(0, middle));
+    if (isFound(answer)) [best, fits] = [answer, middle];
+    else fails = middle;
+  }
+  return best;
+}
+
+/** The parts that fit: without as few as possible of those that nothing settles, widest first, of equal ones the least used. */
+function fitting(search: Search): readonly WantedPart[] {
+  const isSettled = ({ part }: WantedPart) => search.settled.has(keyOf(part));
+  const open = search.parts
+    .filter((each) => !isSettled(each))
+    .sort((a, b) => a.width - b.width || b.perPanel - a.perPanel);
+  const settled = search.parts.filter(isSettled);
+  let [fits, fails] = [0, open.length];
+  while (fails - fits > 1) {
+    const middle = Math.floor((fits + fails) / 2);
+    const parts = [...settled, ...open.slice(0, middle)];
+    if (isFound(searchWith({ ...search, parts }, []))) fits = middle;
+    else fails = middle;
+  }
+  return [...settled, ...open.slice(0, fits)];
+}
+
+/** Proposes a slot for each part of a board, in the order of the parts. Deterministic; never fails: a part without a slot says why. It is a proposal for feeders, not a placement program. */
+export function proposeSlots(question: ProposalQuestion): readonly ProposedPart[] {
+  const texts = [...question.standing, ...question.elsewhere].map(({ slot }) => slot);
+  const places = linePlaces(question.line, texts);
+  const longest = Math.max(
+    0,
+    ...question.line.machines.flatMap(({ banks }) => banks.map(({ positions }) => positions)),
+  );
+  const settled = settle(question, places);
+  const narrow = question.parts.filter(({ part, width }) => width <= longest || settled.has(keyOf(part)));
+  const out = keepOut(question, places, settled);
+  const whole: Search = { places, settled, parts: narrow };
+  const answer =
+    roomiest(whole, out) ??
+    roomiest({ ...whole, parts: fitting(whole) }, out) ??
+    ({ slots: new Map() } as const);
+  const slots = 'slots' in answer ? answer.slots : new Map<string, string>();
+  const isNarrow = new Set(narrow.map(({ part }) => keyOf(part)));
+  return question.parts.map(({ part }) => {
+    const slot = slots.get(keyOf(part)) ?? settled.get(keyOf(part))?.slot ?? null;
+    const reason = isNarrow.has(keyOf(part)) ? 'no-room' : 'too-wide';
+    return { part, slot, reason: slot === null ? reason : null };
+  });
+}

@@ -1,0 +1,233 @@
+// The slots of a board by machine and bank, as they were proposed and as a person changed them; what found none, and why.
+
+import { useState } from 'preact/hooks';
+import type { BoardPart } from '../../../../../shared/sheet/board-parts.ts';
+import { Button } from '../../../ui/Button.tsx';
+import { Icon } from '../../../ui/Icon.tsx';
+import type { Words } from '../../../words/areas.ts';
+import { boardWords } from '../../../words/board.ts';
+import { formatCount, say } from '../../../words/words.ts';
+import {
+  type BoardContext,
+  boardPlaces,
+  byWalk,
+  countRows,
+  inTheWay,
+  isBlocking,
+  planOf,
+  proposalQuestion,
+  type SlotFault,
+  type SlotRow,
+  whyOf,
+} from './board-model.ts';
+import { bankName } from './LoadingSheet.tsx';
+import { SlotPicker } from './SlotPicker.tsx';
+import type { SheetSession } from './session.ts';
+
+interface SlotsProps {
+  readonly session: SheetSession;
+  /** Null where side or line is still to be chosen. */
+  readonly context: BoardContext | null;
+  readonly rows: readonly SlotRow[];
+  readonly parts: readonly BoardPart[];
+  readonly errors: number;
+}
+
+/** A fault as a sentence. */
+export function sayFault(words: Words<'board'>, fault: SlotFault): string {
+  switch (fault.code) {
+    case 'overlap':
+      return words.faults.overlap(fault.part, fault.slot);
+    case 'lane-width':
+      return words.faults['lane-width'](fault.part);
+    case 'off-line':
+      return words.faults['off-line'];
+    default:
+      return words.faults[fault.code](fault.positions);
+  }
+}
+
+export function Slots({ session, context, rows, parts, errors }: SlotsProps) {
+  const words = say(boardWords);
+  const [chosen, setChosen] = useState<string | null>(null);
+  const { slots } = session;
+  const hasPlan = context !== null && context.plan !== null;
+  const question = context === null ? null : proposalQuestion(rows, context);
+  const values = rows.filter(({ board }) => board.isNamedByValue).length;
+  const unknown = rows.filter(({ widthMm, isLeft }) => widthMm === null && !isLeft).length;
+  const blocked =
+    errors > 0
+      ? words.filesWrong(errors)
+      : context === null
+        ? words.chooseLine
+        : rows.length === 0
+          ? words.noParts
+          : null;
+  const propose = () => {
+    if (context === null || question === null) return;
+    const { line, side } = context;
+    slots.propose(question, (found) => {
+      const now = slots.plan.value;
+      return planOf(found, { ...context, plan: now?.line === line && now.side === side ? now : null });
+    });
+  };
+  const row = rows.find(({ part }) => part === chosen);
+  return (
+    <section class="card stack slots" data-testid="slots">
+      <h2>{words.slotsTitle}</h2>
+      <p>{words.isProposal}</p>
+      {!hasPlan && <p class="soft">{words.proposalHelp}</p>}
+      {values > 0 && <Caution text={words.namedByValue(formatCount(values))} testId="named-by-value" />}
+      {slots.isFailed.value && <Caution text={words.proposeFailed} testId="propose-failed" />}
+      {slots.isBusy.value ? (
+        <div class="reading" role="status" data-testid="proposing">
+          <span>{words.proposing}</span>
+          <span class="running" />
+          <Button onPress={slots.giveUp}>{words.stopProposing}</Button>
+        </div>
+      ) : (
+        <div class="row">
+          <Button
+            tone={hasPlan ? 'plain' : 'act'}
+            large={!hasPlan}
+            testId="propose"
+            disabledReason={blocked}
+            onPress={propose}
+          >
+            {hasPlan ? words.proposeAgain : words.propose}
+          </Button>
+          {hasPlan && (
+            <Button onPress={() => window.print()} testId="slots-print">
+              <Icon name="print" size={22} /> {words.paper.print}
+            </Button>
+          )}
+        </div>
+      )}
+      {hasPlan && <Difference rows={rows} context={context} />}
+      {hasPlan && unknown > 0 && <Caution text={words.widthsUnknown(unknown)} testId="widths-unknown" />}
+      {hasPlan && <SlotList rows={rows} context={context} onChoose={setChosen} />}
+      {row !== undefined && context !== null && (
+        <SlotPicker
+          session={session}
+          context={context}
+          parts={parts}
+          row={row}
+          rows={rows}
+          onClose={() => setChosen(null)}
+        />
+      )}
+    </section>
+  );
+}
+
+function Caution({ text, testId }: { readonly text: string; readonly testId: string }) {
+  return (
+    <div class="caution" data-testid={testId}>
+      <Icon name="warn" />
+      <span>{text}</span>
+    </div>
+  );
+}
+
+/** What the plan is against the line of today. */
+function Difference({ rows, context }: Pick<SlotListProps, 'rows' | 'context'>) {
+  const words = say(boardWords);
+  const out = inTheWay(rows, context).length;
+  const { fresh, moves, stays } = countRows(rows);
+  return (
+    <p data-testid="slots-difference">
+      <b>{words.toPutIn(fresh + moves)}</b>
+      <br />
+      <span class="soft">
+        {words.difference(fresh, moves, stays)}
+        {out > 0 && ` ${words.comeOut(out)}`}
+      </span>
+    </p>
+  );
+}
+
+interface SlotListProps {
+  readonly rows: readonly SlotRow[];
+  readonly context: BoardContext;
+  readonly onChoose: (part: string) => void;
+}
+
+function SlotList({ rows, context, onChoose }: SlotListProps) {
+  const words = say(boardWords);
+  const { placed, open } = byWalk(rows);
+  const places = boardPlaces(context);
+  const groups = new Map<string, SlotRow[]>();
+  for (const row of placed) {
+    const name = bankName(places, row.slot, words.ownPlaces);
+    groups.set(name, [...(groups.get(name) ?? []), row]);
+  }
+  const without = open.filter(({ isLeft }) => !isLeft);
+  const left = open.filter(({ isLeft }) => isLeft);
+  const group = (title: string, of: readonly SlotRow[], testId: string) =>
+    of.length > 0 && (
+      <div class="slot-group" key={title} data-testid={testId}>
+        <h3>{title}</h3>
+        {of.map((row) => (
+          <Row key={row.part} row={row} onChoose={onChoose} />
+        ))}
+      </div>
+    );
+  return (
+    <>
+      {group(words.openTitle(without.length), without, 'slots-open')}
+      {[...groups].map(([name, of]) => group(name, of, 'slots-bank'))}
+      {group(words.leftTitle(left.length), left, 'slots-left')}
+    </>
+  );
+}
+
+/** Why the part is where it is: a word and a shape, the colour beside. */
+function Why({ row }: { readonly row: SlotRow }) {
+  const words = say(boardWords);
+  if (row.slot === null || row.isLeft) return null;
+  const why = whyOf(row);
+  const blocking = row.faults.some(isBlocking);
+  if (blocking) return <span class="chip stop">✕ {row.slot}</span>;
+  if (why === 'stays') return <span class="chip go">✓ {words.stays}</span>;
+  if (why === 'moves') return <span class="chip care">↔ {words.moves(row.standsOn ?? '')}</span>;
+  return <span class="chip">+ {row.isSaid || row.asIn === null ? words.fresh : words.asIn(row.asIn)}</span>;
+}
+
+function Row({ row, onChoose }: { readonly row: SlotRow; readonly onChoose: (part: string) => void }) {
+  const words = say(boardWords);
+  const { widthMm, widthFrom } = row;
+  const width = widthMm === null || widthFrom === null ? words.width.none : words.width[widthFrom](widthMm);
+  const told = [
+    words.perPanel(formatCount(row.perPanel)),
+    width,
+    ...(row.part === row.board.part ? [] : [words.inFile(row.board.part)]),
+    ...(row.isSaid ? [words.said] : []),
+  ];
+  return (
+    <button
+      type="button"
+      class="slot-row"
+      data-testid={`slot-row-${row.part}`}
+      onClick={() => onChoose(row.part)}
+    >
+      <b class="code at" translate={false}>
+        {row.isLeft ? '–' : (row.slot ?? '?')}
+      </b>
+      <span class="what">
+        <b class="code" translate={false} data-raw>
+          {row.part}
+        </b>
+        <span class="soft">{told.join(' · ')}</span>
+        {row.slot === null && !row.isLeft && (
+          <span class="wrong">✕ {row.reason === null ? words.noneYet : words.reasons[row.reason]}</span>
+        )}
+        {row.faults.map((fault) => (
+          <span class="wrong" key={`${fault.code}${'part' in fault ? fault.part : ''}`}>
+            {isBlocking(fault) ? '✕' : '△'} {sayFault(words, fault)}
+          </span>
+        ))}
+      </span>
+      <Why row={row} />
+    </button>
+  );
+}

@@ -1,0 +1,15 @@
+// What the page and the worker that proposes slots say to each other.
+
+import type { ProposalQuestion, ProposedPart } from '../../shared/assign/propose.ts';
+
+/** One question; `id` tells its answer from that of an earlier one. */
+export interface AssignRequest {
+  readonly id: number;
+  readonly question: ProposalQuestion;
+}
+
+/** The proposal. */
+export interface AssignReply {
+  readonly id: number;
+  readonly parts: readonly ProposedPart[];
+}

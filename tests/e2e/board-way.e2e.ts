@@ -1,0 +1,156 @@
+// An engineer comes with a placement file and a bill of materials and no sheet: from the two files to the first accepted reel on a slot that was
+// proposed, by what is touched on the page.
+
+import type { Locator, Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { drawn } from './support/clock.ts';
+import { tapOn } from './support/finger.ts';
+import { goOn, ownEntries, reelLabel, scanAll } from './support/floor.ts';
+import { look } from './support/look.ts';
+import { useDemo } from './support/use-demo.ts';
+
+const demo = useDemo({ badge: 'BADGE-4401', hash: '#/plant/sheet' });
+
+/** Scrolls to a control and taps its middle. */
+async function touch(page: Page, control: Locator): Promise<void> {
+  await control.scrollIntoViewIfNeeded();
+  await tapOn(page, control);
+}
+
+const press = (page: Page, testId: string) => touch(page, page.getByTestId(testId).first());
+
+async function give(page: Page, name: string, content: string, input: string): Promise<void> {
+  const file = { name, mimeType: 'application/octet-stream', buffer: Buffer.from(content) };
+  await page.getByTestId(`file-${input}`).first().setInputFiles(file);
+  await drawn(page);
+  await page.getByTestId('reading').waitFor({ state: 'detached', timeout: 60_000 });
+}
+
+/** A line of its own, known by one sheet: nothing runs on it, and nothing stands there. */
+async function defineLine(page: Page): Promise<void> {
+  const rows =
+    'Slot\tPart\tQty per panel\tTape width\tPitch\nK1-F-003\tBW-1\t4\t8\t4\nK1-F-012\tBW-9\t1\t8\t4\n';
+  await page.getByTestId('sheet-paste').fill(rows);
+  await press(page, 'sheet-paste-read');
+  await page.getByTestId('take-product').fill('Fell switch');
+  await page.getByTestId('take-revision').fill('1');
+  await press(page, 'take-top');
+  await press(page, 'take-new-line');
+  await press(page, 'sheet-take');
+  await page.getByTestId('sheet-taken').waitFor();
+  await press(page, 'sheet-next');
+}
+
+const places = [
+  'Ref      Val     Package  PosX    PosY   Rot    Side',
+  'R1       10k     R_0603   10.5    3.2    0      top',
+  'R2       10k     R_0603   12.5    3.2    0      top',
+  'C1       100n    C_0603   14.5    3.2    90     top',
+  'U1       ctl     SOIC-8   20.0    9.9    180    top',
+  'H1       hole    M3       1.0     1.0    0      top',
+  'FID1     fid     FID      0.5     0.5    0      top',
+].join('\n');
+const bill = 'Part,Qty,Designators,MPN\nBW-1,2,R1-R2,KP-1\nBW-2,1,C1,KP-2\nBW-3,1,U1,KP-3\n';
+
+it('leads from two files to the first accepted reel on a proposed slot', async () => {
+  await demo.onTablet(async ({ page }) => {
+    await page.getByTestId('file-sheet').first().waitFor({ state: 'attached' });
+    await defineLine(page);
+    // Chosen where a sheet is looked for, and told as what it is.
+    await give(page, 'tarn.pos', `${places}\n`, 'sheet');
+    await page.getByTestId('board').waitFor();
+    await expect.poll(() => page.getByTestId('board-not-placed').textContent()).toContain('FID1');
+    await give(page, 'tarn-bill.csv', bill, 'bill');
+    await expect.poll(() => page.getByTestId('bill-count').textContent()).toContain('3 parts');
+    await page.getByTestId('boards').fill('2');
+    await page.getByTestId('reading').waitFor({ state: 'detached' });
+    await expect.poll(() => page.getByTestId('slots').textContent()).toContain('not a placement program');
+    await look(page, { where: 'a board before its proposal' });
+    await press(page, 'propose');
+    await page.getByTestId('slots-difference').waitFor();
+    const row = (part: string) => page.getByTestId(`slot-row-${part}`);
+    await expect.poll(() => row('BW-1').textContent()).toContain('K1-F-003');
+    expect(await row('BW-1').textContent()).toContain('as in Fell switch');
+    expect(await row('BW-1').textContent()).toContain('4 per panel');
+    expect(await page.getByTestId('slots-difference').textContent()).toContain('3 feeders to put in');
+    await look(page, { where: 'a board with its proposal' });
+    // On paper there is the loading sheet and nothing else.
+    await page.emulateMedia({ media: 'print' });
+    await expect.poll(() => page.locator('.load-paper').isVisible()).toBe(true);
+    expect(await page.locator('.load-paper').textContent()).toContain('K1-F-003');
+    expect(await page.locator('.load-paper svg').count()).toBe(3);
+    expect(await page.getByTestId('slots').isVisible()).toBe(false);
+    await page.emulateMedia({ media: 'screen' });
+    // Another slot for one part: what it breaks is told before, and a free one is taken.
+    await touch(page, row('BW-3'));
+    await press(page, 'pick-K1-F-012');
+    await expect
+      .poll(() => page.getByTestId('pick-effects').textContent())
+      .toContain('past the end of the bank');
+    await press(page, 'pick-K1-F-006');
+    await expect.poll(() => page.getByTestId('pick-effects').textContent()).toContain('K1-F-006 is free.');
+    await look(page, { where: 'another slot' });
+    await press(page, 'pick-use');
+    await expect.poll(() => row('BW-3').textContent()).toContain('K1-F-006');
+    // On a slot that another part has, the two change places.
+    await touch(page, row('BW-2'));
+    await press(page, 'pick-K1-F-003');
+    await expect
+      .poll(() => page.getByTestId('pick-effects').textContent())
+      .toContain('BW-1 stands on K1-F-003');
+    await press(page, 'pick-use');
+    await expect.poll(() => row('BW-2').textContent()).toContain('K1-F-003');
+    await page.getByTestId('take-product').fill('Tarn switch');
+    await page.getByTestId('take-revision').fill('1');
+    await press(page, 'sheet-take');
+    await page.getByTestId('sheet-taken').waitFor();
+    const [, taken] = await ownEntries(page, 'setup.taken');
+    expect(taken?.payload).toMatchObject({
+      product: 'Tarn switch',
+      side: 'top',
+      source: 'tarn.pos + tarn-bill.csv',
+      boardsPerPanel: 2,
+    });
+    const { slots } = (taken ?? { payload: { slots: [] } }).payload as { readonly slots: readonly object[] }; // a setup's payload
+    expect(slots).toContainEqual(
+      expect.objectContaining({ slot: 'K1-F-003', part: 'BW-2', perPanel: 2, supplierParts: ['KP-2'] }),
+    );
+    // A usual width gives room and is not written down as known.
+    expect(slots).toContainEqual(
+      expect.objectContaining({ slot: 'K1-F-006', part: 'BW-3', positions: 2, tapeWidthMm: null }),
+    );
+    await press(page, 'sheet-build');
+    await page.getByTestId('screen-load').waitFor();
+    const label = reelLabel({ P: 'BW-2', '1P': 'KP-2', Q: '4000', '1T': 'LT-7', '3S': 'R-77001' });
+    expect((await scanAll(page, 'K1-F-003', 'F-0113', label)).verdict).toBe('accepted');
+    await goOn(page);
+  });
+});
+
+it('has a bill corrected column by column, remembers it, and goes back to a sheet where the file was one', async () => {
+  await demo.onTablet(async ({ page }) => {
+    await give(page, 'tarn.pos', `${places}\n`, 'placements');
+    const odd = bill.replace('Part,Qty,Designators,MPN', 'Thing,Much,Where,Whose');
+    await give(page, 'tarn-bill.csv', odd, 'bill');
+    await expect.poll(() => page.getByTestId('problems').textContent()).toContain('No column for');
+    expect(await page.getByTestId('propose').getAttribute('aria-disabled')).toBe('true');
+    await look(page, { where: 'a bill that is refused' });
+    const choose = async (index: number, field: string) => {
+      await page.getByTestId(`bill-columns-${index}`).locator('select').selectOption(field);
+      await drawn(page);
+      await page.getByTestId('reading').waitFor({ state: 'detached' });
+    };
+    expect(await page.getByTestId('bill-columns-0').textContent()).toContain('BW-1 · BW-2 · BW-3');
+    await choose(0, 'part');
+    await choose(3, 'supplierParts');
+    await expect.poll(() => page.getByTestId('joined').textContent()).toContain('KP-1');
+    await give(page, 'moor-bill.csv', odd, 'bill');
+    await expect
+      .poll(() => page.getByTestId('bill-columns').textContent())
+      .toContain('as you set them last time');
+    await expect.poll(() => page.getByTestId('propose').getAttribute('aria-disabled')).toBe('false');
+    await press(page, 'read-as-sheet');
+    await page.getByTestId('columns').waitFor();
+    await expect.poll(() => page.getByTestId('problems').textContent()).toContain('No column for slot');
+  });
+});
