@@ -94,11 +94,19 @@ export const offeredSchema = z.object({
 });
 export type Offered = z.infer<typeof offeredSchema>;
 
+/** Chains of other tablets in one page. */
+export const broughtMost = 64;
+/** The end of another tablet's chain in a page, and the signature of the tablet that brings it (`broughtText`). */
+export const broughtSchema = z.object({ ...headSchema.shape, sig: signature });
+export type Brought = z.infer<typeof broughtSchema>;
+
 /** `POST /api/push`: a page of entries, ascending within each chain. */
 export const pushSchema = z.object({
   /** The tablet's own clock when it sent the page: shows how far that clock is off. */
   sentMs: ms,
   entries: z.array(entrySchema).check(z.minLength(1), z.maxLength(pageEntries)),
+  /** For chains of other tablets: without it the server takes none of a tablet that it never let in. Absent before version 6. */
+  brought: z.optional(z.array(broughtSchema).check(z.maxLength(broughtMost))),
 });
 export type Push = z.infer<typeof pushSchema>;
 

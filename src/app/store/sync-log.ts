@@ -43,6 +43,7 @@ export function createSyncLog(store: Store): SyncLog {
     firstOf: async ({ tablet, epoch }) => (await entries.get([tablet, epoch, 1]))?.entry ?? null,
     quarantine: store.quarantine,
     rightClocks: store.rightClocks,
+    beginNewLife: store.beginNewLife,
     readMemory: async () => ({
       ...emptyMemory,
       ...((await meta.get('sync'))?.value as Partial<SyncMemory> | undefined), // written below only

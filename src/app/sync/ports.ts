@@ -84,6 +84,8 @@ export interface SyncLog {
   readonly quarantine?: (found: readonly QuarantinedEntry[]) => Promise<number>;
   /** The true time is known: what was dated beyond the limit ahead of it is quarantined, and own entries are written anew. */
   readonly rightClocks?: (request: ClockCorrection) => Promise<void>;
+  /** The server holds another chain under this name: where it is the tablet's present one, its entries are written anew in a new life of it; else false. */
+  readonly beginNewLife?: (chain: { readonly epoch: string }) => Promise<boolean>;
   readonly readMemory: () => Promise<SyncMemory>;
   readonly writeMemory: (memory: SyncMemory) => Promise<void>;
   /** Keeps the plant's signed list of its tablets' keys; absent where nothing is exported. */

@@ -18,7 +18,7 @@ import {
   rightsFrom,
   rightsIn,
 } from '../log-file.ts';
-import { countProven } from '../log-proven.ts';
+import { broughtIn, countProven } from '../log-proven.ts';
 import { checkTree, proofOfPart } from '../log-tree.ts';
 import { type KnownKeys, keysInExport, keysInFile, readFingerprint, sayPlant } from '../plant-keys.ts';
 
@@ -33,7 +33,8 @@ of each row, and prints one JSON document: {"entries", "tablets", "omitted", "ok
 "provenBy", "claims", "tree", "rights", "heads", "faults", "signatures"}. The order of lines does not matter.
 "proven" counts the entries whose signature holds by a key of the plant's signed list: the list in a JSON export by the server, or
 --keys FILE: a list as "reelward serve keys" prints it, an export that has one, or an own {"keys": [{"tablet", "key"}]} (65 bytes
-in base64url, or as JWK). "claimed" counts all others: whoever wrote the file can have written them; "claims" says why.
+in base64url, or as JWK). "claimed" counts all others: whoever wrote the file can have written them; "claims" says why, and
+"broughtBy" which tablet of the plant signed that it brought the chain: of a tablet that the plant never let in nothing else is known.
 That the list is your plant's nobody but you can say: compare "plant": {"fingerprint"} with what "reelward serve" prints at its start,
 or give it as --plant; another plant's list is then not taken, and the answer is no.
 "tree" says where a JSON export by the server brings the signed head of the plant's whole log: how many "entries" of the file are proved
@@ -108,7 +109,11 @@ async function verify(args: readonly string[], io: CommandIo): Promise<number> {
     {
       ...report,
       ok,
-      ...countProven(reading.entries, signatures, report.ok),
+      ...countProven(reading.entries, signatures, {
+        isWhole: report.ok,
+        listed: known.keys,
+        brought: broughtIn(reading),
+      }),
       keysFrom: known.from,
       plant: known.plant === null ? null : sayPlant(known.plant),
       tree,

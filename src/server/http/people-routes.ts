@@ -85,7 +85,8 @@ async function check(request: FastifyRequest, context: ServerContext): Promise<P
   const asked = readAs(checkSchema, request.body);
   const { store } = context;
   const nowMs = context.nowMs();
-  const { person, pinChecked } = await checkPerson(asked, await context.people.people(), { store, nowMs });
+  const at = { store, nowMs, tablet: tablet.tablet };
+  const { person, pinChecked } = await checkPerson(asked, await context.people.people(), at);
   const token = randomToken();
   const untilMs = nowMs + SESSION_MS;
   await store.addSession({

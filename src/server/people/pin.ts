@@ -1,5 +1,6 @@
-// Is this that person? Badge or name, and the PIN where one is set, counted before it is looked at: five wrong in a row
-// lock the person for a while, on whichever tablet they were tried.
+// Is this that person? Badge or name, and the PIN where one is set. A try is counted before it is looked at, and that by person and tablet:
+// five wrong in a row lock that person on that tablet, each time for twice as long, and nowhere else, so that no tablet can lock the leads
+// out. A tablet that tries one person after the other is locked as a whole; a person who is tried on many tablets, on all for a short while.
 
 import { pbkdf2, timingSafeEqual } from 'node:crypto';
 import { promisify } from 'node:util';
@@ -7,18 +8,53 @@ import { pinLockMs, pinTries } from '../../../shared/wire/limits.ts';
 import type { PersonCheck } from '../../../shared/wire/messages.ts';
 import { Refused } from '../http/refuse.ts';
 import type { KnownPerson } from '../settings.ts';
-import type { Store } from '../stores/store.ts';
+import type { Store, TriedAt, Tries, TryLimits } from '../stores/store.ts';
 
 const derive = promisify(pbkdf2);
 
 /** More rounds than this in an entry would only serve to keep the server busy. */
 const ROUNDS_MOST = 5_000_000;
 
+const HOUR_MS = 3_600_000;
+/** Of a person on a tablet. */
+const onTablet: TryLimits = {
+  tries: pinTries,
+  lockMs: pinLockMs,
+  lockMostMs: 24 * HOUR_MS,
+  forgetMs: 7 * 24 * HOUR_MS,
+};
+/** On a tablet, whoever was tried: a shift that forgets its PINs stays below. */
+const ofTablet: TryLimits = { tries: 20, lockMs: pinLockMs, lockMostMs: HOUR_MS, forgetMs: HOUR_MS };
+/** Of a person on all tablets: one tablet alone is locked long before it comes to so many. */
+const ofPerson: TryLimits = { tries: 60, lockMs: pinLockMs, lockMostMs: pinLockMs, forgetMs: 24 * HOUR_MS };
+
+/** Where and when somebody is checked. */
+export interface CheckContext {
+  readonly store: Pick<Store, 'countTry' | 'clearTries' | 'takeBackTry'>;
+  readonly tablet: string;
+  readonly nowMs: number;
+}
+
+/** Counts a try at each place, the narrowest first; refuses where one is locked, and counts at none of the wider ones then. */
+async function countTries(
+  { store, nowMs }: CheckContext,
+  places: readonly (readonly [TriedAt, TryLimits])[],
+): Promise<Tries> {
+  const counted: Tries[] = [];
+  for (const [where, limits] of places) {
+    const tries = await store.countTry(where, nowMs, limits);
+    if (tries.lockedUntilMs > nowMs)
+      throw new Refused('person-locked', 'too many wrong PINs', { untilMs: tries.lockedUntilMs });
+    counted.push(tries);
+  }
+  return counted[0] ?? { wrong: 0, lockedUntilMs: 0 };
+}
+
 /** Finds and checks a person, or refuses. `pinChecked` is false where no PIN was given or none is set. */
 export async function checkPerson(
   claim: PersonCheck,
   people: ReadonlyMap<string, KnownPerson>,
-  context: { readonly store: Store; readonly nowMs: number },
+  context: CheckContext,
 ): Promise<{ readonly person: KnownPerson; readonly pinChecked: boolean }> {
   const person = findPerson(claim, people);
   if (!person) throw new Refused('person-unproven', 'no such badge');
@@ -28,17 +64,20 @@ export async function checkPerson(
     return { person, pinChecked: false };
   }
   if (!person.pin) throw new Refused('pin-wrong', 'no PIN is set for this person');
-  const tries = await context.store.countTry(person.person, context.nowMs, {
-    tries: pinTries,
-    lockMs: pinLockMs,
-  });
-  if (tries.lockedUntilMs > context.nowMs) {
-    throw new Refused('person-locked', 'too many wrong PINs', { untilMs: tries.lockedUntilMs });
-  }
+  const here = { tablet: context.tablet, person: person.person };
+  const everywhere = { tablet: '', person: person.person };
+  const anybody = { tablet: context.tablet, person: '' };
+  const { wrong } = await countTries(context, [
+    [here, onTablet],
+    [anybody, ofTablet],
+    [everywhere, ofPerson],
+  ]);
   if (!(await pinFits(claim.pin, person.pin))) {
-    throw new Refused('pin-wrong', 'the PIN is wrong', { triesLeft: Math.max(0, pinTries - tries.wrong) });
+    throw new Refused('pin-wrong', 'the PIN is wrong', { triesLeft: Math.max(0, pinTries - wrong) });
   }
-  await context.store.clearTries(person.person);
+  await context.store.clearTries(here);
+  await context.store.clearTries(everywhere);
+  await context.store.takeBackTry(anybody);
   return { person, pinChecked: true };
 }
 
