@@ -1,6 +1,7 @@
 // What of an exported log is proven, by whose key, and what is only claimed. Proven: the entry's text is what its hash says, and its
 // signature holds by a key of the plant's list. Everything else is the word of whoever wrote the file, however well it hangs together.
 
+import { lacksSecrets } from '../../shared/floor/secrets.ts';
 import { chainId, type Entry, entryId } from '../../shared/log/entry.ts';
 import type { ExportReading } from '../../shared/log/export-read.ts';
 import type { ListedKey } from '../../shared/log/plant-list.ts';
@@ -23,6 +24,8 @@ export interface Proven {
     /** The tablet that brought the chain, by its signed word; null where none of the plant's did. */
     readonly broughtBy: string | null;
   }[];
+  /** Entries of which the export says that it left out fields: their hash and signature hold, the rest of their text is claimed. */
+  readonly textsLeftOut: readonly string[];
 }
 
 /** The words in a JSON export; none in one of another form. */
@@ -50,16 +53,19 @@ export function countProven(
   const provenBy = new Map<ListedKey, number>();
   const claims = new Map<string, Proven['claims'][number]>();
   const bringers = bringersOf(entries, listed, brought);
+  const textsLeftOut: string[] = [];
   let proven = 0;
   for (const entry of entries) {
-    const key = isWhole || hashDraft(entry) === entry.hash ? check.keyOf(entry) : null;
+    const isText = (isWhole && !lacksSecrets(entry)) || hashDraft(entry) === entry.hash;
+    if (!isText && lacksSecrets(entry)) textsLeftOut.push(entryId(entry));
+    const key = isText ? check.keyOf(entry) : null;
     if (key !== null && typeof key === 'object') {
       proven += 1;
       provenBy.set(key, (provenBy.get(key) ?? 0) + 1);
       continue;
     }
     const { tablet, epoch } = entry;
-    const why = key ?? 'does-not-hold';
+    const why = key ?? (isText || !lacksSecrets(entry) ? 'does-not-hold' : 'text-left-out');
     const name = `${chainId(entry)} ${why}`;
     const before = claims.get(name)?.entries ?? 0;
     const broughtBy = bringers.get(chainId(entry)) ?? null;
@@ -70,6 +76,7 @@ export function countProven(
     claimed: entries.length - proven,
     provenBy: [...provenBy].map(([key, count]) => ({ ...key, entries: count })),
     claims: [...claims.values()],
+    textsLeftOut,
   };
 }
 
