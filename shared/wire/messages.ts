@@ -234,6 +234,29 @@ export const checkedSchema = z.object({
 });
 export type PersonChecked = z.infer<typeof checkedSchema>;
 
+/** PINs in one `POST /api/people/pins`. */
+export const pinsMost = 20;
+/**
+ * `POST /api/people/pins`: what checks PINs that this tablet's entries set, apart from the log: PBKDF2 with SHA-256 over the PIN and the
+ * salt's text, 32 bytes.
+ */
+export const pinsHandedSchema = z.object({
+  pins: z
+    .array(
+      z.object({
+        pin: z.string().check(z.minLength(1), z.maxLength(64)),
+        salt: z.string().check(z.minLength(1), z.maxLength(64)),
+        hash,
+        rounds: z.int().check(z.minimum(1), z.maximum(5_000_000)),
+      }),
+    )
+    .check(z.minLength(1), z.maxLength(pinsMost)),
+});
+export type PinsHanded = z.infer<typeof pinsHandedSchema>;
+/** The answer: which are kept; the others are of entries that have not come yet, or of no entry of this tablet. */
+export const pinsKeptSchema = z.object({ serverEpoch: name, kept: z.array(z.string()) });
+export type PinsKept = z.infer<typeof pinsKeptSchema>;
+
 /** Header that carries the token of a checked person. */
 export const personHeader = 'reelward-person';
 
@@ -365,6 +388,8 @@ export const wireMessages = {
   snapshot: snapshotSchema,
   check: checkSchema,
   checked: checkedSchema,
+  pinsHanded: pinsHandedSchema,
+  pinsKept: pinsKeptSchema,
   codeRequest: codeRequestSchema,
   codeMade: codeMadeSchema,
   tablets: tabletsSchema,

@@ -14,6 +14,7 @@ import { openServerKey } from './keys.ts';
 import { createLiveHub } from './live.ts';
 import { createMetrics } from './metrics.ts';
 import { createPeopleBook } from './people/book.ts';
+import { createPinSeal } from './people/pin-seal.ts';
 import { createTicketDesk } from './people/tickets.ts';
 import { createQuotas } from './quotas.ts';
 import { createSeenBook } from './seen.ts';
@@ -190,6 +191,7 @@ async function createContext(
     heads: createHeadSigner(key.plant),
     people: createPeopleBook(store, settings.people, tickets.trust),
     tickets,
+    pinSeal: createPinSeal(key.secret),
     trace: openDesk(settings, store, onFault),
     serverEpoch,
     nowMs,

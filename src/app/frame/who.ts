@@ -4,10 +4,13 @@
 import type { Result } from '../../../shared/kit/result.ts';
 import type { App } from '../app.ts';
 import { deviceClock } from '../device/clock.ts';
+import { makePin } from '../device/pin.ts';
 import { keep, readKept } from '../store/preferences.ts';
+import { keepPin, readPin } from '../store/secrets.ts';
 import {
   type CheckedPerson,
   checkWho,
+  type KeptPins,
   type PersonClaim,
   type PersonFault,
   type SeenPeople,
@@ -20,6 +23,7 @@ export async function checkPerson(app: App, claim: PersonClaim): Promise<Result<
     caller: (await app.connection.value?.caller()) ?? null,
     people: [...app.store.floor().people.values()],
     seen: seenPeople(app),
+    pins: keptPins(app),
     nowMs: deviceClock.nowMs,
   });
   if (found.ok && !app.practice) await keepTicket(app, found.value);
@@ -33,6 +37,15 @@ async function keepTicket(app: App, { person, ticket }: CheckedPerson): Promise<
   await app.store
     .append([{ kind: 'ticket.taken', payload: { person, ticket } }], null)
     .catch(() => undefined);
+}
+
+/** In practice too it is the real tablet that knows PINs, and learns them. */
+function keptPins(app: App): KeptPins {
+  const { log } = (app.practice?.real ?? app).store;
+  return {
+    read: async (pin) => (await readPin(app.store.log, pin)) ?? (app.practice ? readPin(log, pin) : null),
+    keep: async (pin, told) => keepPin(log, { pin, check: await makePin(told), isOwn: false }),
+  };
 }
 
 function seenPeople(app: App): SeenPeople {

@@ -6,6 +6,7 @@ import type { Head } from '../../../shared/wire/messages.ts';
 import { emptyMemory, type SyncLog, type SyncMemory } from '../sync/ports.ts';
 import { packBootstrap, unpackBootstrap } from './pack.ts';
 import { keepPlantKeys } from './plant-keys.ts';
+import { notePinsHanded, pinsToHand } from './secrets.ts';
 import type { Store } from './store.ts';
 
 /** Wraps the store for sync. */
@@ -53,6 +54,10 @@ export function createSyncLog(store: Store): SyncLog {
     },
     keepPlantKeys: (keys) => keepPlantKeys(store.log, keys),
     keepTicketStart: store.trustTickets,
+    pins: {
+      waiting: async (serverEpoch) => [...(await pinsToHand(store.log, serverEpoch))],
+      handed: (pins, serverEpoch) => notePinsHanded(store.log, pins, serverEpoch),
+    },
     onAppend: (listener) =>
       store.onChange((added) => {
         if (added.some((entry) => entry.tablet === store.identity.tablet)) listener();

@@ -5,10 +5,12 @@
 import { pbkdf2, timingSafeEqual } from 'node:crypto';
 import { promisify } from 'node:util';
 import { pinLockMs, pinTries } from '../../../shared/wire/limits.ts';
-import type { PersonCheck } from '../../../shared/wire/messages.ts';
+import type { PersonCheck, PinsHanded } from '../../../shared/wire/messages.ts';
+import type { ServerContext } from '../context.ts';
 import { Refused } from '../http/refuse.ts';
 import type { KnownPerson } from '../settings.ts';
 import type { Store, TriedAt, Tries, TryLimits } from '../stores/store.ts';
+import type { PinSeal } from './pin-seal.ts';
 
 const derive = promisify(pbkdf2);
 
@@ -30,7 +32,8 @@ const ofPerson: TryLimits = { tries: 60, lockMs: pinLockMs, lockMostMs: pinLockM
 
 /** Where and when somebody is checked. */
 export interface CheckContext {
-  readonly store: Pick<Store, 'countTry' | 'clearTries' | 'takeBackTry'>;
+  readonly store: Pick<Store, 'countTry' | 'clearTries' | 'takeBackTry' | 'findPin'>;
+  readonly pinSeal: PinSeal;
   readonly tablet: string;
   readonly nowMs: number;
 }
@@ -63,7 +66,7 @@ export async function checkPerson(
     if (claim.badge === null) throw new Refused('person-unproven', 'badge or PIN is wanted');
     return { person, pinChecked: false };
   }
-  if (!person.pin) throw new Refused('pin-wrong', 'no PIN is set for this person');
+  const kept = await readCheck(person, context);
   const here = { tablet: context.tablet, person: person.person };
   const everywhere = { tablet: '', person: person.person };
   const anybody = { tablet: context.tablet, person: '' };
@@ -72,13 +75,53 @@ export async function checkPerson(
     [anybody, ofTablet],
     [everywhere, ofPerson],
   ]);
-  if (!(await pinFits(claim.pin, person.pin))) {
+  if (!(await kept(claim.pin))) {
     throw new Refused('pin-wrong', 'the PIN is wrong', { triesLeft: Math.max(0, pinTries - wrong) });
   }
   await context.store.clearTries(here);
   await context.store.clearTries(everywhere);
   await context.store.takeBackTry(anybody);
   return { person, pinChecked: true };
+}
+
+/** How this person's PIN is checked; refuses where none is set, or where what checks it has not come here. */
+async function readCheck(
+  { pin, pinSet }: KnownPerson,
+  { store, pinSeal }: CheckContext,
+): Promise<(pin: string) => Promise<boolean>> {
+  if (pinSet) {
+    const kept = await store.findPin(pinName(pinSet));
+    // As a person that is not known yet: the tablet that set it knows it, and brings it here.
+    if (!kept || !pinSeal.isOwn(kept.verifier))
+      throw new Refused('person-unproven', 'what checks this PIN has not come here yet');
+    return async (told) => pinSeal.fits(await derivePin(told, kept), kept.verifier);
+  }
+  if (pin) return (told) => pinFits(told, pin);
+  throw new Refused('pin-wrong', 'no PIN is set for this person');
+}
+
+/** Under which name the store keeps what checks a PIN: no tablet can bring one for another's. */
+export function pinName({ tablet, pin }: NonNullable<KnownPerson['pinSet']>): string {
+  return JSON.stringify([tablet, pin]);
+}
+
+/** Keeps what checks PINs that this tablet's entries set; answers which are kept now. Those of other tablets' entries are left. */
+export async function takePins(
+  pins: PinsHanded['pins'],
+  tablet: string,
+  { store, people, pinSeal, nowMs }: Pick<ServerContext, 'store' | 'people' | 'pinSeal' | 'nowMs'>,
+): Promise<readonly string[]> {
+  const kept: string[] = [];
+  for (const { pin, salt, hash, rounds } of pins) {
+    if (!(await people.setsPin(tablet, pin))) continue;
+    const name = pinName({ tablet, pin });
+    const there = await store.findPin(name);
+    // The first counts for good; only what nothing fits any more gives way.
+    if (!there || !pinSeal.isOwn(there.verifier))
+      await store.keepPin({ pin: name, salt, rounds, verifier: await pinSeal.seal(hash), setMs: nowMs() });
+    kept.push(pin);
+  }
+  return kept;
 }
 
 function findPerson(claim: PersonCheck, people: ReadonlyMap<string, KnownPerson>): KnownPerson | null {
@@ -97,5 +140,12 @@ export async function pinFits(
   if (!Number.isInteger(kept.rounds) || kept.rounds < 1 || kept.rounds > ROUNDS_MOST) return false;
   const wanted = Buffer.from(kept.hash, 'hex');
   if (wanted.length !== 32) return false;
-  return timingSafeEqual(await derive(pin, kept.salt, kept.rounds, 32, 'sha256'), wanted);
+  return timingSafeEqual(Buffer.from(await derivePin(pin, kept), 'hex'), wanted);
+}
+
+async function derivePin(
+  pin: string,
+  { salt, rounds }: { readonly salt: string; readonly rounds: number },
+): Promise<string> {
+  return (await derive(pin, salt, rounds, 32, 'sha256')).toString('hex');
 }

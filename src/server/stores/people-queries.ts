@@ -7,7 +7,10 @@ import type { Tables } from './tables.ts';
 /** The queries. */
 export function peopleQueries(
   db: Kysely<Tables>,
-): Pick<Store, 'addSession' | 'findSession' | 'countTry' | 'clearTries' | 'takeBackTry'> {
+): Pick<
+  Store,
+  'addSession' | 'findSession' | 'countTry' | 'clearTries' | 'takeBackTry' | 'keepPin' | 'findPin'
+> {
   return {
     addSession: async ({ hash, tablet, person, role, pinChecked, untilMs }) => {
       await db
@@ -34,6 +37,20 @@ export function peopleQueries(
       const { tablet, role } = row;
       const person = JSON.parse(row.person) as string; // written by addSession
       return { hash, tablet, person, role, pinChecked: row.pin_checked === 1, untilMs: row.until_ms };
+    },
+    keepPin: async ({ pin, salt, rounds, verifier, setMs }) => {
+      const row = { salt, rounds, verifier, set_ms: setMs };
+      await db
+        .insertInto('pins')
+        .values({ pin, ...row })
+        .onConflict((conflict) => conflict.column('pin').doUpdateSet(row))
+        .execute();
+    },
+    findPin: async (pin) => {
+      const row = await db.selectFrom('pins').selectAll().where('pin', '=', pin).executeTakeFirst();
+      if (!row) return null;
+      const { salt, rounds, verifier, set_ms: setMs } = row;
+      return { pin, salt, rounds, verifier, setMs };
     },
     countTry: (where, nowMs, limits) => countTry(db, where, { nowMs, ...limits }),
     clearTries: async ({ tablet, person }) => {

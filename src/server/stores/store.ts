@@ -132,6 +132,17 @@ export interface KeptBrought extends Brought {
   readonly atMs: number;
 }
 
+/** What checks a PIN. */
+export interface KeptPin {
+  /** The tablet that set it, and its name there. */
+  readonly pin: string;
+  readonly salt: string;
+  readonly rounds: number;
+  /** Sealed (`people/pin-seal.ts`). */
+  readonly verifier: string;
+  readonly setMs: number;
+}
+
 /** Whose PIN was tried on which tablet; an empty name stands for all of them. */
 export interface TriedAt {
   readonly tablet: string;
@@ -311,6 +322,9 @@ export interface Store {
   readonly clearTries: (where: TriedAt) => Promise<void>;
   /** One try was none: the PIN was right. */
   readonly takeBackTry: (where: TriedAt) => Promise<void>;
+  /** Keeps what checks a PIN, by the PIN's name; what was kept before gives way. */
+  readonly keepPin: (pin: KeptPin) => Promise<void>;
+  readonly findPin: (pin: string) => Promise<KeptPin | null>;
   readonly putSnapshot: (snapshot: Snapshot) => Promise<void>;
   readonly snapshot: (fold: string | null) => Promise<Snapshot | null>;
   /** The place of the log that the trace's index was made up to; null where there is none. */

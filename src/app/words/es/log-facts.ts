@@ -11,6 +11,8 @@ const namesEs: Readonly<Record<FactName, string>> = {
   role: 'Función',
   badge: 'Tarjeta',
   pin: 'PIN',
+  badgeHash: 'Tarjeta fijada',
+  pinSet: 'PIN fijado',
   how: 'Mostrado con',
   left: 'Quedó abierto',
   minutes: 'Cierre de sesión tras',
