@@ -100,16 +100,10 @@ export const payloadSchemas = {
     person: id,
     name: short,
     role: z.enum(roles),
-    /** As older versions wrote it: the badge's own text. */
-    badge: z.optional(short),
+    badge: short,
     /** As older versions wrote it: what checks the PIN. */
     pin: z.optional(orNull(z.strictObject({ salt: short, hash: short, rounds: whole }))),
-    /** The badge as a keyed hash (`badges.ts`). Without it and `badge` the badge stays as it was. */
-    badgeHash: z.optional(z.strictObject({ key: id, mac: z.string().check(z.regex(/^[0-9a-f]{64}$/)) })),
-    /**
-     * The name of a new PIN, null for none: what checks it lies with the server and on tablets, never in the log. Without it and `pin` the
-     * PIN stays as it was.
-     */
+    /** The name of a new PIN, null for none: what checks it lies with the server and on tablets. Without it and `pin` the PIN stays as it was. */
     pinSet: z.optional(orNull(id)),
   }),
   'person.removed': z.strictObject({ person: id }),

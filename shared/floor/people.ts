@@ -24,21 +24,14 @@ export function foldPeople(people: Map<string, Person>, entry: FloorEntry): void
   }
 }
 
-/** The person as an entry tells it; a badge or a PIN of which it says nothing stays as it was. */
+/** The person as an entry tells it; a PIN of which it says nothing stays as it was. */
 function personOf({ tablet, payload }: EntryOf<'person.added'>, there: Person | undefined): Person {
-  const { person, name, role, badge, badgeHash, pin, pinSet } = payload;
-  const isBadgeTold = badge !== undefined || badgeHash !== undefined;
-  const isPinTold = pin !== undefined || pinSet !== undefined;
-  const hash = isBadgeTold ? badgeHash : there?.badgeHash;
-  const set = isPinTold ? typeof pinSet === 'string' && { pin: pinSet, tablet } : there?.pinSet;
-  const told = {
-    person,
-    name,
-    role,
-    badge: isBadgeTold ? (badge ?? '') : (there?.badge ?? ''),
-    pin: isPinTold ? (pin ?? null) : (there?.pin ?? null),
-  };
-  return hash || set ? { ...told, badgeHash: hash ?? null, pinSet: set || null } : told;
+  const { person, name, role, badge, pin, pinSet } = payload;
+  const known = { person, name, role, badge };
+  if (typeof pinSet === 'string') return { ...known, pin: null, pinSet: { pin: pinSet, tablet } };
+  if (pinSet === null || pin !== undefined) return { ...known, pin: pin ?? null };
+  const told: Person = { ...known, pin: there?.pin ?? null };
+  return there?.pinSet ? { ...told, pinSet: there.pinSet } : told;
 }
 
 /** Takes the name that an entry gives a person; other entries give none. Who was removed keeps the last name. */

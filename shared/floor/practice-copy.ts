@@ -274,10 +274,8 @@ export function inventPractice(names: PracticeNames, zone: string): readonly Tol
 }
 
 /** The entry that tells a person as the floor knows them. */
-function toldAgain({ person, name, role, badge, badgeHash, pin, pinSet }: Person): PayloadOf<'person.added'> {
-  const payload: PayloadOf<'person.added'> = { person, name, role };
-  if (badgeHash) payload.badgeHash = badgeHash;
-  else payload.badge = badge;
+function toldAgain({ person, name, role, badge, pin, pinSet }: Person): PayloadOf<'person.added'> {
+  const payload: PayloadOf<'person.added'> = { person, name, role, badge };
   if (pinSet) payload.pinSet = pinSet.pin;
   else payload.pin = pin;
   return payload;

@@ -1,6 +1,6 @@
-// What of an entry is nobody's business outside the plant: a badge's text and what checks a PIN, as older versions wrote them into the
+// What of an entry is nobody's business outside the plant: a badge's text, and what checks a PIN, as older versions wrote it into the
 // log. An export leaves them out and says so in their place. The entry's hash covers them, so that of such a line its hash, its place and
-// its signature can be checked, and its text no more; entries of this version hold neither and are exported whole.
+// its signature can be checked, and its text no more. Refused: a second hash of the rest beside it, which whoever writes the file could make.
 
 import type { Entry, JsonObject } from '../log/entry.ts';
 import { type ExportItem, isOmitted, leftOutName } from '../log/export.ts';

@@ -23,30 +23,22 @@ import type { ConflictKind, CountBasis, Role, StopReason, WarningLevel } from '.
 export type { CartPlace, Changeover, Checklist, KeptPlan, StepAnswer } from './state-change.ts';
 
 /** Who belongs to the plant; `pin` verifies a PIN away from the server, null where none is set. */
-/** A badge as a keyed hash: the name of the key, and the hash, lower-case hex. */
-export interface BadgeHash {
-  readonly key: string;
-  readonly mac: string;
-}
-
-/** True for somebody with a PIN, wherever what checks it lies. */
-export function hasPin({ pin, pinSet }: Pick<Person, 'pin' | 'pinSet'>): boolean {
-  return pin !== null || (pinSet ?? null) !== null;
-}
-
 export interface Person {
   readonly person: string;
   readonly name: string;
   readonly role: Role;
-  /** The badge's text, as older versions wrote it; empty where only its hash is known. */
   readonly badge: string;
-  readonly badgeHash?: BadgeHash | null;
   /** A PIN whose check lies outside the log: its name, and the tablet that set it. */
-  readonly pinSet?: { readonly pin: string; readonly tablet: string } | null;
+  readonly pinSet?: { readonly pin: string; readonly tablet: string };
   /** What checks the PIN, as older versions wrote it. */
   readonly pin: { readonly salt: string; readonly hash: string; readonly rounds: number } | null;
   /** Set where the newest entry about this person would have left nobody who may add people: the removal or the lower role did not count. */
   readonly stays?: 'removed' | 'role';
+}
+
+/** True for somebody with a PIN, wherever what checks it lies. */
+export function hasPin({ pin, pinSet }: Pick<Person, 'pin' | 'pinSet'>): boolean {
+  return pin !== null || pinSet !== undefined;
 }
 
 /** A tablet, and every life of its database that the log knows. */

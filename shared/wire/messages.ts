@@ -236,10 +236,7 @@ export type PersonChecked = z.infer<typeof checkedSchema>;
 
 /** PINs in one `POST /api/people/pins`. */
 export const pinsMost = 20;
-/**
- * `POST /api/people/pins`: what checks PINs that this tablet's entries set, apart from the log: PBKDF2 with SHA-256 over the PIN and the
- * salt's text, 32 bytes.
- */
+/** `POST /api/people/pins`: what checks PINs that this tablet's entries set: PBKDF2 with SHA-256 over the PIN and the salt's text. */
 export const pinsHandedSchema = z.object({
   pins: z
     .array(

@@ -33,7 +33,7 @@ export const wireHistory: readonly WireStep[] = [
   {
     version: 6,
     change:
-      'who brings the chain of another tablet signs that it did, and must where the server never let that tablet in; a PIN set on a tablet is handed to the server apart from the log; keys that badges are hashed with are shared; what version 5 says is unchanged',
+      'who brings the chain of another tablet signs that it did, and must where the server never let that tablet in; what checks a PIN is handed to the server apart from the log; what version 5 says is unchanged',
   },
 ];
 

@@ -11,8 +11,7 @@ export interface KnownPerson {
   readonly name: string;
   readonly role: Role;
   readonly badge: string;
-  readonly badgeHash?: { readonly key: string; readonly mac: string } | null;
-  readonly pinSet?: { readonly pin: string; readonly tablet: string } | null;
+  readonly pinSet?: { readonly pin: string; readonly tablet: string };
   readonly pin: { readonly salt: string; readonly hash: string; readonly rounds: number } | null;
 }
 

@@ -85,7 +85,7 @@ export function ConfirmPerson(props: ConfirmPersonProps) {
     try {
       const { checkPerson } = await import('./who.ts');
       const claim = {
-        badge: byBadge && person.badge !== '' ? person.badge : null,
+        badge: byBadge ? person.badge : null,
         person: person.person,
         pin,
         stays: badgeSuffices,

@@ -33,6 +33,7 @@ export async function connect(app: App): Promise<Connection | null> {
     onWake: onPageWake,
     onStatus: (status) => {
       app.sync.value = status;
+      if (status.reason === 'tablet-revoked') signOut(app);
     },
   });
   return {
@@ -49,4 +50,12 @@ export async function connect(app: App): Promise<Connection | null> {
     tookNote: sync.tookNote,
     plant: async () => (await log.readMemory()).enrolled?.plant ?? null,
   };
+}
+
+/** Shut out: nobody acts here in the name of who was signed in. */
+function signOut(app: App): void {
+  const person = app.person.peek();
+  if (!person) return;
+  app.preferences.value = { ...app.preferences.value, person: null };
+  app.record([{ kind: 'person.signed-out', payload: { person: person.person } }]);
 }

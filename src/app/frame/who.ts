@@ -5,7 +5,7 @@ import type { Result } from '../../../shared/kit/result.ts';
 import type { App } from '../app.ts';
 import { deviceClock } from '../device/clock.ts';
 import { makePin } from '../device/pin.ts';
-import { keep, readKept } from '../store/preferences.ts';
+import { keep, readKept, seenName } from '../store/preferences.ts';
 import { keepPin, readPin } from '../store/secrets.ts';
 import {
   type CheckedPerson,
@@ -49,11 +49,10 @@ function keptPins(app: App): KeptPins {
 }
 
 function seenPeople(app: App): SeenPeople {
-  const name = (person: string) => `seen-${person}`;
   // A PIN tried in practice is tried: else practice would be the place to guess it.
   const { cache } = (app.practice?.real ?? app).store;
   return {
-    read: (person) => readKept<SeenPerson>(cache, name(person)),
-    write: (person, seen) => keep(cache, name(person), seen),
+    read: (person) => readKept<SeenPerson>(cache, seenName(person)),
+    write: (person, seen) => keep(cache, seenName(person), seen),
   };
 }

@@ -1,6 +1,4 @@
-// What opens something, beside the log and never in it: what checks PINs on this tablet, and the keys that badges are hashed with. It lies in the
-// database encrypted under a key that the browser keeps: whoever copies the database's files alone has nothing to try PINs against.
-// A page without cryptography (not secure) sets no PIN, and keeps keys of badges as they are.
+// What checks PINs on this tablet: beside the log and never in it, encrypted under a key that the browser keeps and no script can read out.
 
 import type { LogDatabase } from './database.ts';
 

@@ -6,7 +6,8 @@ import type { Head } from '../../../shared/wire/messages.ts';
 import { emptyMemory, type SyncLog, type SyncMemory } from '../sync/ports.ts';
 import { packBootstrap, unpackBootstrap } from './pack.ts';
 import { keepPlantKeys } from './plant-keys.ts';
-import { notePinsHanded, pinsToHand } from './secrets.ts';
+import { forgetSeen } from './preferences.ts';
+import { forgetSecrets, notePinsHanded, pinsToHand } from './secrets.ts';
 import type { Store } from './store.ts';
 
 /** Wraps the store for sync. */
@@ -57,6 +58,10 @@ export function createSyncLog(store: Store): SyncLog {
     pins: {
       waiting: async (serverEpoch) => [...(await pinsToHand(store.log, serverEpoch))],
       handed: (pins, serverEpoch) => notePinsHanded(store.log, pins, serverEpoch),
+    },
+    forgetPlant: async () => {
+      await forgetSecrets(store.log);
+      await forgetSeen(store.cache);
     },
     onAppend: (listener) =>
       store.onChange((added) => {

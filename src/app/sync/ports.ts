@@ -94,6 +94,8 @@ export interface SyncLog {
   readonly keepTicketStart?: (start: { readonly note: string; readonly serverKey: string }) => Promise<void>;
   /** What checks PINs that were set on this tablet, for the server alone; absent where none are set. */
   readonly pins?: PinPort;
+  /** The plant shut this tablet out: what opens something there is forgotten. The log stays, with what was never sent. */
+  readonly forgetPlant?: () => Promise<void>;
   /** Told after each own append; returns how to stop. */
   readonly onAppend: (listener: () => void) => () => void;
   /** Folded state for other tablets, and how to start from one; absent where the app does without. */

@@ -43,8 +43,8 @@ to be in it, how many of the log the file leaves out ("leftOut"; 0: the file is 
 head says nothing ("beyond"). A file whose entries are not those of the head is broken.
 "rights" lists the entries of a JSON export that took a lead or an engineer and that no ticket of the plant's server stood behind when the
 file was written: "unproven", or what a lead said of them since. It is the word of whoever wrote the file, and not checked again here.
-"textsLeftOut" lists entries of an older version that held a badge or what checks a PIN: an export leaves these out, so that the rest of
-the entry's text is only claimed; its hash, its place and its signature are checked as ever.
+"textsLeftOut" lists entries that hold a badge or what checks a PIN: an export leaves these out, so that the rest of the entry's text is
+only claimed; its hash, its place and its signature are checked as ever.
 A cut-off end can only be seen with such a head, or with --heads: an earlier answer of verify (or its "heads"), kept elsewhere. Of an
 earlier answer with a "tree", the log also has to begin with the log of then.
 Exit 0 whole, 1 broken (the first broken entry is also named on standard error), 2 not understood.

@@ -14,7 +14,13 @@ import {
 } from '../../../shared/wire/messages.ts';
 import { derivePin } from '../../../src/app/device/pin.ts';
 import { enrolTablet, readEnrolCode } from '../../../src/app/sync/enrol.ts';
-import { checkWho, offlineLifeMs, type PersonParts, type PinRecord, type SeenPerson } from '../../../src/app/sync/person.ts';
+import {
+  checkWho,
+  offlineLifeMs,
+  type PersonParts,
+  type PinRecord,
+  type SeenPerson,
+} from '../../../src/app/sync/person.ts';
 import { makeCode } from '../../../src/server/codes.ts';
 import { pinFits } from '../../../src/server/people/pin.ts';
 import {

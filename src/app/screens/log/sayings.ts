@@ -178,7 +178,6 @@ const sayings: Readonly<Record<FactName, Say>> = {
   role: oneOf(() => say(shellWords).roles),
   badge: text,
   pin: (value) => (value === null ? null : say(factWords).yes),
-  badgeHash: () => say(factWords).yes,
   pinSet: (value) => (value === null ? null : say(factWords).yes),
   how: oneOf(() => ({ ...say(factWords).hows, ...say(checklistWords).signedHow })),
   left,

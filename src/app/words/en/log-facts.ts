@@ -10,7 +10,6 @@ const namesEn: Readonly<Record<FactName, string>> = {
   role: 'Role',
   badge: 'Badge',
   pin: 'PIN',
-  badgeHash: 'Badge set',
   pinSet: 'PIN set',
   how: 'Shown by',
   left: 'Left open',

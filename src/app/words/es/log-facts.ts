@@ -11,7 +11,6 @@ const namesEs: Readonly<Record<FactName, string>> = {
   role: 'Función',
   badge: 'Tarjeta',
   pin: 'PIN',
-  badgeHash: 'Tarjeta fijada',
   pinSet: 'PIN fijado',
   how: 'Mostrado con',
   left: 'Quedó abierto',
