@@ -7,6 +7,7 @@ import type { Connection } from '../sync/connection.ts';
 import { enrolTablet } from '../sync/enrol.ts';
 import { createCaller } from '../sync/http.ts';
 import { createSyncKey, newNonce } from '../sync/key.ts';
+import { handPins } from '../sync/pins.ts';
 import type { SyncWorld } from '../sync/ports.ts';
 import { onPageWake, startTabletSync } from '../sync/tablet.ts';
 
@@ -37,6 +38,10 @@ export async function connect(app: App): Promise<Connection | null> {
     },
   });
   return {
+    handPins: async () => {
+      const { serverEpoch, clockOffMs } = await log.readMemory();
+      await handPins(log.pins, createCaller(world, key, { clockOffMs }), serverEpoch);
+    },
     caller: async () => {
       const memory = await log.readMemory();
       return memory.enrolled ? createCaller(world, key, { clockOffMs: memory.clockOffMs }) : null;

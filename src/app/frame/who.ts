@@ -19,8 +19,10 @@ import {
 
 /** Checks a person for this tablet. */
 export async function checkPerson(app: App, claim: PersonClaim): Promise<Result<CheckedPerson, PersonFault>> {
+  const connection = app.connection.value;
   const found = await checkWho(claim, {
-    caller: (await app.connection.value?.caller()) ?? null,
+    caller: (await connection?.caller()) ?? null,
+    handPins: async () => connection?.handPins(),
     people: [...app.store.floor().people.values()],
     seen: seenPeople(app),
     pins: keptPins(app),

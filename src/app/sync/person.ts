@@ -92,6 +92,8 @@ export interface PersonParts {
   readonly people: readonly LocalPerson[];
   readonly seen: SeenPeople;
   readonly pins: KeptPins;
+  /** Hands the server PINs that were set here and did not come to it yet; absent without a server. */
+  readonly handPins?: () => Promise<void>;
   readonly nowMs: () => number;
   readonly derive?: typeof derivePin;
 }
@@ -104,11 +106,15 @@ export async function checkWho(
   claim: PersonClaim,
   parts: PersonParts,
 ): Promise<Result<CheckedPerson, PersonFault>> {
-  if (!parts.caller) return checkLocally(claim, parts, null);
-  const asked = await parts.caller.call('/api/people/check', checkedSchema, {
-    json: claim,
-    timeoutMs: ASK_MS,
-  });
+  const { caller } = parts;
+  if (!caller) return checkLocally(claim, parts, null);
+  const ask = () => caller.call('/api/people/check', checkedSchema, { json: claim, timeoutMs: ASK_MS });
+  let asked = await ask();
+  if (!asked.ok && asked.error.code === 'person-unproven' && (await isSetHere(claim, parts))) {
+    // Somebody signs in at once with a PIN that was just set.
+    await parts.handPins?.();
+    asked = await ask();
+  }
   if (asked.ok) {
     await parts.seen.write(asked.value.person, { confirmedMs: parts.nowMs(), wrong: 0, lockedUntilMs: 0 });
     await keepRightPin(claim, asked.value, parts);
@@ -123,6 +129,11 @@ export async function checkWho(
   if (code === 'person-unproven') return checkLocally(claim, parts, null);
   // No answer, or one that says nothing about the person: the tablet checks by itself.
   return checkLocally(claim, parts, offlineLifeMs);
+}
+
+async function isSetHere(claim: PersonClaim, parts: PersonParts): Promise<boolean> {
+  const set = claim.pin === null ? null : findLocally(claim, parts)?.pinSet;
+  return set ? (await parts.pins.read(set.pin)) !== null : false;
 }
 
 /** The first right PIN at the server is what this tablet can check by itself from then on. */

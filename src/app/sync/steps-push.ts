@@ -3,18 +3,13 @@
 import { chainId, type Entry, isBounded, signatureForm } from '../../../shared/log/entry.ts';
 import type { EntryFault } from '../../../shared/wire/codes.ts';
 import { pageEntries } from '../../../shared/wire/limits.ts';
-import {
-  type Brought,
-  type Head,
-  pinsKeptSchema,
-  pinsMost,
-  pushedSchema,
-} from '../../../shared/wire/messages.ts';
+import { type Brought, type Head, pushedSchema } from '../../../shared/wire/messages.ts';
 import { type Page, takePage } from '../../../shared/wire/pages.ts';
 import { broughtText, entryText } from '../../../shared/wire/signing.ts';
 import { noteAcks, offerHeads, type SyncContext, tellBacklog } from './context.ts';
 import { noteReceipt } from './heads.ts';
 import type { CallFailure } from './http.ts';
+import { handPins } from './pins.ts';
 import type { SyncKey } from './ports.ts';
 
 /** Pages of one chain on their way at the same time: the server flushes those that wait together in one go. */
@@ -41,21 +36,9 @@ export async function pushAll(context: SyncContext): Promise<CallFailure | null>
     context.status({ quarantined: [] });
     return pushAll(context);
   }
-  await handPins(context);
+  await handPins(context.log.pins, context.caller, context.memory.serverEpoch);
   await tellBacklog(context);
   return null;
-}
-
-/** Hands the server what checks PINs that were set here, once it has the entries that set them. No answer is no reason to sync no more. */
-async function handPins({ log, caller, memory }: SyncContext): Promise<void> {
-  if (!log.pins || memory.serverEpoch === null) return;
-  const waiting = await log.pins.waiting(memory.serverEpoch);
-  for (let at = 0; at < waiting.length; at += pinsMost) {
-    const pins = waiting.slice(at, at + pinsMost);
-    const told = await caller.call('/api/people/pins', pinsKeptSchema, { json: { pins }, timeoutMs: 30_000 });
-    if (!told.ok) return;
-    await log.pins.handed(told.value.kept, told.value.serverEpoch);
-  }
 }
 
 /**

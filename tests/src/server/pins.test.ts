@@ -210,6 +210,23 @@ describe('`checkWho()` without the server', () => {
     expect(await checkWho(claim('2221'), parts(away))).toMatchObject({ error: { code: 'pin-wrong' } });
   });
 
+  it('hands over first what was set here a moment ago', async () => {
+    await lead.tell('person.added', { ...boss, pinSet: 'newer' }, { who: 'boss' });
+    await lead.push();
+    kept.set('newer', checkOf('4444'));
+    const now = {
+      ...parts(lead.tablet.caller),
+      people: people.map((one) => ({ ...one, pinSet: { pin: 'newer' } })),
+    };
+    const offline = { ok: true, value: { checkedOffline: true, ticket: null } };
+    expect(await checkWho(claim('4444'), now)).toMatchObject(offline);
+    const handPins = async () => void (await hand(lead, 'newer', '4444'));
+    expect(await checkWho(claim('4444'), { ...now, handPins })).toMatchObject({
+      ok: true,
+      value: { checkedOffline: false, ticket: expect.any(String) },
+    });
+  });
+
   it('keeps nothing of a wrong PIN, nor of a badge alone', async () => {
     await checkWho(claim('9999'), parts(bad.tablet.caller));
     await checkWho(claim(null, 'B-2'), parts(bad.tablet.caller));
