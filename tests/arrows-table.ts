@@ -210,10 +210,11 @@ export const arrows: readonly Arrow[] = [
       'shared/log',
       'shared/wire',
       'shared/floor/people.ts',
+      'shared/floor/secrets.ts',
       'shared/floor/state.ts',
       'src/server',
     ],
-    why: 'The server keeps entries and their order; the rules of the floor are not its business.',
+    why: 'The server keeps entries and their order; of the floor it knows people, and what leaves no plant; its rules are not its business.',
   },
   {
     room: 'src/link',

@@ -24,7 +24,7 @@ test('`foldPeople()` adds, changes and removes people', () => {
 });
 
 test('a PIN is named with the tablet that set it, stays where an entry says nothing of it, and goes where one says so', () => {
-  const story = newStory();
+  const story = beginStory();
   const pinNow = () => {
     const { pin, pinSet } = story.floor().people.get('ana') ?? {};
     return { pin, pinSet };
