@@ -6,10 +6,10 @@ import { pbkdf2, timingSafeEqual } from 'node:crypto';
 import { promisify } from 'node:util';
 import { pinLockMs, pinTries } from '../../../shared/wire/limits.ts';
 import type { PersonCheck, PinsHanded } from '../../../shared/wire/messages.ts';
-import type { ServerContext } from '../context.ts';
 import { Refused } from '../http/refuse.ts';
 import type { KnownPerson } from '../settings.ts';
 import type { Store, TriedAt, Tries, TryLimits } from '../stores/store.ts';
+import type { PeopleBook } from './book.ts';
 import type { PinSeal } from './pin-seal.ts';
 
 const derive = promisify(pbkdf2);
@@ -105,11 +105,19 @@ export function pinName({ tablet, pin }: NonNullable<KnownPerson['pinSet']>): st
   return JSON.stringify([tablet, pin]);
 }
 
+/** What taking PINs needs. */
+export interface PinDesk {
+  readonly store: Pick<Store, 'findPin' | 'keepPin'>;
+  readonly people: Pick<PeopleBook, 'setsPin'>;
+  readonly pinSeal: PinSeal;
+  readonly nowMs: () => number;
+}
+
 /** Keeps what checks PINs that this tablet's entries set; answers which are kept now. Those of other tablets' entries are left. */
 export async function takePins(
   pins: PinsHanded['pins'],
   tablet: string,
-  { store, people, pinSeal, nowMs }: Pick<ServerContext, 'store' | 'people' | 'pinSeal' | 'nowMs'>,
+  { store, people, pinSeal, nowMs }: PinDesk,
 ): Promise<readonly string[]> {
   const kept: string[] = [];
   for (const { pin, salt, hash, rounds } of pins) {
